@@ -1,0 +1,7 @@
+import { defineConfig } from "rolldown";
+
+export default defineConfig({
+  input: { cli: "src/cli.ts" },
+  platform: "node",
+  output: { dir: "dist", format: "esm", sourcemap: true, entryFileNames: "[name].js", cleanDir: true },
+});

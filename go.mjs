@@ -1,0 +1,130 @@
+#!/usr/bin/env node
+// The launcher: needs nothing but Node, and sets up what the rest needs.
+//   node go.mjs start        verdict of the demo rig in the terminal, then the sandbox on a local port
+//   node go.mjs demo         the verdict only
+//   node go.mjs test         all tests, browser ones included
+//   node go.mjs secondline … the command line
+//   node go.mjs bench        the benches
+//   node go.mjs screenshots  pictures of every view of the sandbox
+//   node go.mjs ci           lint, type check, build, all tests
+import { spawn, spawnSync } from "node:child_process";
+import { createHash } from "node:crypto";
+import { existsSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+
+const root = fileURLToPath(new URL(".", import.meta.url));
+const [major, minor] = process.versions.node.split(".").map(Number);
+if (major < 20 || (major === 20 && minor < 19)) {
+  console.error(`Secondline needs Node 20.19 or newer; this is ${process.version}.`);
+  process.exit(1);
+}
+const env = { ...process.env, TURBO_TELEMETRY_DISABLED: "1", DO_NOT_TRACK: "1" };
+const windows = process.platform === "win32";
+
+/** Runs a program to its end; leaves with its exit code when it fails. */
+function run(command, args, options = {}) {
+  const done = spawnSync(command, args, { cwd: root, stdio: ["ignore", 2, 2], env, shell: windows, ...options });
+  if (done.error) console.error(`${command}: ${done.error.message}`);
+  if (done.status !== 0) process.exit(done.status ?? 1);
+}
+const node = (args, options = {}) => run(process.execPath, args, { shell: false, ...options });
+const tool = (path) => `${root}node_modules/${path}`;
+
+/** Installs when node_modules is missing or was made from another lock file. */
+function install() {
+  const mark = tool(".installed-from");
+  const lock = createHash("sha256")
+    .update(readFileSync(`${root}package-lock.json`))
+    .digest("hex");
+  if (existsSync(mark) && readFileSync(mark, "utf8") === lock) return;
+  console.error("Installing what Secondline needs (once) …");
+  run("npm", ["ci", "--no-audit", "--no-fund"]);
+  writeFileSync(mark, lock);
+}
+
+/** Builds what is stale; quiet when nothing is. */
+function build() {
+  run(tool(`.bin/turbo${windows ? ".cmd" : ""}`), ["run", "build", "--output-logs=errors-only"]);
+}
+
+function test() {
+  const results = `${root}test-results.json`;
+  rmSync(results, { force: true });
+  const report = ["--reporter=default", "--reporter=json", `--outputFile.json=${results}`];
+  const done = spawnSync(process.execPath, [tool("vitest/vitest.mjs"), "run", ...report, ...rest], {
+    cwd: root,
+    stdio: ["ignore", "inherit", "inherit"],
+    env,
+  });
+  if (!existsSync(results)) {
+    console.log("0 passed, 1 failed");
+    process.exit(1);
+  }
+  const count = JSON.parse(readFileSync(results, "utf8"));
+  const failed = count.numFailedTests + (count.numFailedTests === 0 && done.status !== 0 ? 1 : 0);
+  const skipped = count.numPendingTests + count.numTodoTests;
+  console.log(`${count.numPassedTests} passed, ${failed} failed${skipped > 0 ? `, ${skipped} skipped` : ""}`);
+  process.exit(failed > 0 || count.numPassedTests === 0 ? 1 : 0);
+}
+
+async function browser() {
+  const { ensureChrome } = await import("./scripts/chrome.mjs");
+  env.CHROME_PATH = ensureChrome();
+}
+
+const demo = () =>
+  node([`${root}apps/cli/dist/cli.js`, "check", `${root}demo-data/sound-rig.json`], { stdio: "inherit" });
+
+const [mode = "start", ...rest] = process.argv.slice(2);
+install();
+switch (mode) {
+  case "start": {
+    build();
+    demo();
+    const serve = [tool("vite/bin/vite.js"), "preview", `${root}apps/sandbox`, ...rest];
+    const server = spawn(process.execPath, serve, { cwd: root, stdio: "inherit", env });
+    for (const signal of ["SIGINT", "SIGTERM"]) process.on(signal, () => server.kill(signal));
+    server.on("exit", (code) => process.exit(code ?? 0));
+    break;
+  }
+  case "demo":
+    build();
+    demo();
+    break;
+  case "secondline": {
+    build();
+    // Paths are the user's: they count from where the command was typed.
+    const done = spawnSync(process.execPath, [`${root}apps/cli/dist/cli.js`, ...rest], {
+      cwd: process.env.INIT_CWD ?? process.cwd(),
+      stdio: "inherit",
+      env,
+    });
+    process.exit(done.status ?? 1);
+    break;
+  }
+  case "test":
+    build();
+    await browser();
+    test();
+    break;
+  case "ci":
+    node([tool("@biomejs/biome/bin/biome"), "check", "."]);
+    node([tool("typescript/bin/tsc"), "-b"]);
+    build();
+    await browser();
+    test();
+    break;
+  case "bench":
+    build();
+    await browser();
+    node([`${root}bench/dist/bench.js`, ...rest], { stdio: "inherit" });
+    break;
+  case "screenshots":
+    build();
+    await browser();
+    node([`${root}scripts/screenshots.mjs`, ...rest], { stdio: "inherit" });
+    break;
+  default:
+    console.error(`go.mjs: there is no "${mode}"; use start, demo, test, secondline, bench, screenshots or ci.`);
+    process.exit(2);
+}

@@ -1,0 +1,184 @@
+/**
+ * A checked rig in SI units (m, s, kg, N): what the rest of the program works with. The written document, with units in
+ * its values, is in `document.ts`; nothing after the check looks back at it.
+ * Positions along a webbing are in natural (unstretched) metres from anchor A's side.
+ */
+
+/** Where a number comes from. Shown wherever the number is. */
+export type BasisKind = "published" | "tested" | "common practice" | "from memory" | "assumed";
+export interface Basis {
+  readonly kind: BasisKind;
+  /** Source, test log or reason, in words. */
+  readonly note: string;
+}
+
+export type Fibre = "polyamide" | "polyester" | "hmpe" | "aramid";
+export type KnotKind =
+  | "figureEight"
+  | "barrel"
+  | "bowline"
+  | "overhand"
+  | "butterfly"
+  | "doubleFisherman"
+  | "waterKnot"
+  | "unknown";
+
+/** Rated strength of a part as new [N], with its basis. */
+export interface Rated {
+  readonly strength: number;
+  readonly basis: Basis;
+}
+
+/** Mechanical make of a webbing or rope. */
+export interface LineStock {
+  readonly id: string;
+  readonly name: string;
+  readonly fibre: Fibre;
+  /** Mass per natural length [kg/m]. */
+  readonly mass: number;
+  /** Width (webbing) or diameter (rope) [m]. */
+  readonly width: number;
+  /** Slow-pull curve: strain [-], tension [N]; starts at (0, 0). */
+  readonly curve: readonly (readonly [number, number])[];
+  /** Maxwell branches: stiffness [N], relaxation time [s]. */
+  readonly branches: readonly (readonly [number, number])[];
+  readonly rated: Rated;
+  /** Basis of curve and branches. */
+  readonly basis: Basis;
+}
+
+/** What has happened to a part; every entry takes strength away through a named factor. */
+export interface Condition {
+  /** Months in the open [-]. */
+  readonly monthsOutside?: number;
+  /** Share of daylight that falls on it, 0 deep shade to 1 full sun [-]. */
+  readonly sun?: number;
+  readonly ageYears?: number;
+  /** Wet when loaded. */
+  readonly wet?: boolean;
+}
+
+/** A stretch of webbing with something that weakens it, in natural metres from the A end of the section it is in. */
+export type Wear =
+  | {
+      readonly kind: "clampTrace";
+      readonly at: number;
+      readonly length: number;
+      readonly months: number;
+      readonly load?: number;
+    }
+  | { readonly kind: "fallZone"; readonly from: number; readonly to: number; readonly falls: number }
+  | { readonly kind: "stitching"; readonly at: number; readonly length: number }
+  | { readonly kind: "abrasion"; readonly from: number; readonly to: number; readonly depth: number }
+  | { readonly kind: "cut"; readonly at: number; readonly depth: number };
+
+export interface WebbingSection {
+  readonly stock: LineStock;
+  /** Natural length [m]; absent for the one section that takes up the rest of the line. */
+  readonly length?: number;
+  readonly condition: Condition;
+  readonly wear: readonly Wear[];
+}
+
+/** How a line ends at an anchor. */
+export interface LineEnd {
+  readonly kind: "weblock" | "sewnLoop" | "knot";
+  readonly knot?: KnotKind;
+  readonly rated: Rated;
+  /** Load above which a weblock lets webbing slip [N]. */
+  readonly slipLoad?: number;
+  /** Months the webbing has sat in this clamp. */
+  readonly monthsClamped?: number;
+  /** Pin diameter over webbing thickness, when the loop bends over a pin [-]. */
+  readonly bend?: number;
+}
+
+export interface AnchorPart {
+  readonly name: string;
+  readonly kind: "bolt" | "sling" | "shackle" | "tree" | "other";
+  readonly rated: Rated;
+  readonly condition: Condition;
+}
+
+export interface AnchorSide {
+  /** Rock points (bolts, trees …) sharing the load through legs. */
+  readonly points: readonly AnchorPart[];
+  /** Sling, shackle and other parts in the load's way, each carrying the whole line load. */
+  readonly hardware: readonly AnchorPart[];
+  /** Angle between the outermost legs [rad]; 0 for one point. */
+  readonly legAngle: number;
+  /** Length of a leg [m]. */
+  readonly legLength: number;
+  /** Stiffness of the whole anchor along the line [N/m]; absent: rigid. */
+  readonly stiffness?: number;
+}
+
+export interface ConnectionPart {
+  /** Fraction of natural length, 0 at A [-]. */
+  readonly at: number;
+  readonly kind: "connection" | "tape";
+  readonly rated: Rated;
+}
+
+export interface RigMain {
+  readonly pretension: number;
+  readonly sections: readonly WebbingSection[];
+  readonly endA: LineEnd;
+  readonly endB: LineEnd;
+}
+export interface RigBackup {
+  /** Natural length over chord, minus 1 [-]. */
+  readonly slack: number;
+  readonly sections: readonly WebbingSection[];
+  readonly endA: LineEnd;
+  readonly endB: LineEnd;
+  readonly connections: readonly ConnectionPart[];
+}
+
+export interface Rig {
+  readonly version: 1;
+  readonly name: string;
+  readonly notes: string;
+  /** True for demo data: every number in it is made up. */
+  readonly invented: boolean;
+  readonly span: number;
+  readonly rise: number;
+  /** Ground below the line, [x, z] from A to B, z relative to anchor A [m]. */
+  readonly ground: readonly (readonly [number, number])[];
+  readonly anchorA: AnchorSide;
+  readonly anchorB: AnchorSide;
+  readonly main: RigMain;
+  readonly backup?: RigBackup;
+  readonly rings: readonly {
+    readonly name: string;
+    readonly mass: number;
+    readonly clearance: number;
+    readonly friction: number;
+    readonly rated: Rated;
+  }[];
+  readonly leash: {
+    readonly stock: LineStock;
+    readonly length: number;
+    /** Knots in the leash, from ring to harness. */
+    readonly knots: readonly { readonly kind: KnotKind; readonly where: "ring" | "harness" | "middle" }[];
+    readonly condition: Condition;
+    readonly falls: number;
+  };
+  readonly harness: { readonly rated: Rated };
+  readonly walker: {
+    readonly mass: number /** Height of the tie-in above the line, standing [m]. */;
+    readonly tieIn: number;
+    readonly lateral: number;
+  };
+  /** Factor of safety the user requires of every part [-]. */
+  readonly requiredFactor: { readonly value: number; readonly basis: Basis };
+}
+
+/** One fault in a document: path in the file, what was got, what was expected. */
+export interface RigIssue {
+  readonly path: string;
+  readonly got: string;
+  readonly expected: string;
+  /** The fault in one sentence a rigger understands. */
+  readonly message: string;
+}

@@ -1,0 +1,98 @@
+/** What a study of a rig says: per part the load, the strength, the margin and what they rest on. */
+import type { Accuracy, Recording } from "@secondline/engine";
+import type { Basis } from "@secondline/rig";
+
+/** One event to simulate. Places are fractions of the main line's natural length, 0 at anchor A. */
+export type WhatIf =
+  | { readonly kind: "leashFall"; readonly at: number }
+  | {
+      readonly kind: "mainFails";
+      readonly at: number;
+      readonly cutAt: number;
+      readonly walker: "hanging" | "standing" | "caught";
+    };
+
+export type Verdict = "holds" | "thin" | "fails";
+
+/** One factor on a part's strength. */
+export interface AppliedFactor {
+  readonly name: string;
+  /** Central value [-]. */
+  readonly value: number;
+  /** Coefficient of variation [-]. */
+  readonly spread: number;
+  readonly basis: Basis;
+}
+
+/** Parts in the order of the load's way, from harness to rock. */
+export interface PartOutcome {
+  /** Stable id, e.g. "leash", "ring", "main", "backup", "endA", "anchorA.points.0", "connection.0". */
+  readonly id: string;
+  readonly name: string;
+  /** Largest load over the what-ifs [N]. */
+  readonly load: number;
+  /** Numerical uncertainty of `load`, ± [N]; absent when not estimated. */
+  readonly loadUncertainty?: number;
+  /** Index into `whatIfs` of the one with the largest load; of the least margin for webbing. */
+  readonly whatIf: number;
+  readonly rated: number;
+  /** Central strength after derating [N]. */
+  readonly strength: number;
+  /** 5 % value of strength [N]. */
+  readonly strength5: number;
+  readonly margin: number;
+  readonly margin5: number;
+  readonly verdict: Verdict;
+  /** Broke in a run. */
+  readonly parts: boolean;
+  readonly factors: readonly AppliedFactor[];
+  /** Bases of rated strength and of every factor, weakest first. */
+  readonly bases: readonly Basis[];
+  /** For webbing: where along the natural length the margin is least [m from A], and why. */
+  readonly weakest?: { readonly at: number; readonly reason: string };
+}
+
+/** Key results of one what-if. */
+export interface WhatIfOutcome {
+  readonly whatIf: WhatIf;
+  readonly title: string;
+  readonly ok: boolean;
+  /** Why its numbers cannot be trusted, when not ok. */
+  readonly problem?: string;
+  readonly peaks?: Readonly<Record<"leash" | "mainA" | "mainB" | "backupA" | "backupB", number>>;
+  readonly drop?: number;
+  /** Least height of the tie-in above the ground [m]; 0 or less: the walker hits it. */
+  readonly clearance?: number;
+  readonly groundSpeed?: number;
+  readonly broke: readonly { readonly part: string; readonly time: number; readonly at?: number }[];
+  readonly caught: boolean;
+}
+
+export interface Outcome {
+  readonly rigName: string;
+  readonly invented: boolean;
+  readonly accuracy: Accuracy;
+  readonly requiredFactor: number;
+  readonly whatIfs: readonly WhatIfOutcome[];
+  readonly parts: readonly PartOutcome[];
+  /** Id of the part with the least margin. */
+  readonly firstToFail: string;
+  readonly verdict: Verdict;
+  /** The verdict in one sentence. */
+  readonly sentence: string;
+  readonly weakestBases: readonly Basis[];
+  readonly cautions: readonly string[];
+  /** Standing tension and sag, unloaded tension and sag [N, m]. */
+  readonly statics: {
+    readonly unloadedTension: number;
+    readonly unloadedSag: number;
+    readonly standingTension: number;
+    readonly standingSag: number;
+  };
+}
+
+/** A what-if with its recording, for the eye. */
+export interface WhatIfRun {
+  readonly outcome: WhatIfOutcome;
+  readonly recording?: Recording;
+}

@@ -1,0 +1,10 @@
+import { defineConfig } from "vitest/config";
+
+export default defineConfig({
+  test: {
+    name: "tests",
+    include: ["{published,reference,properties,browser}/**/*.test.ts"],
+    testTimeout: 60_000,
+    hookTimeout: 120_000,
+  },
+});
