@@ -1,0 +1,39 @@
+/** What the runner offers, the same in-process and across a worker boundary. Errors cross as data. */
+import type { Accuracy, Outcome, Rig, WhatIf, WhatIfRun } from "@secondline/scenarios";
+
+export interface Progress {
+  /** Share done, 0 to 1 [-]. */
+  readonly done: number;
+  /** What is being computed, in words. */
+  readonly doing: string;
+}
+
+/** One what-if, with its recording. `estimate` adds a second mesh and a ± to the peaks. */
+export interface RunRequest {
+  readonly id: string;
+  readonly rig: Rig;
+  readonly whatIf: WhatIf;
+  readonly accuracy: Accuracy;
+  readonly estimate?: boolean;
+  /** Simulated time [s]; default 4. */
+  readonly duration?: number;
+}
+
+/** The full set of what-ifs of a rig, or the ones given. */
+export interface StudyRequest {
+  readonly id: string;
+  readonly rig: Rig;
+  readonly whatIfs?: readonly WhatIf[];
+  readonly accuracy: Accuracy;
+}
+
+export type Answer<T> =
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly reason: "cancelled" | "failed"; readonly message: string };
+
+export interface RunnerService {
+  run(request: RunRequest, onProgress?: (progress: Progress) => void): Promise<Answer<WhatIfRun>>;
+  study(request: StudyRequest, onProgress?: (progress: Progress) => void): Promise<Answer<Outcome>>;
+  /** Stops a run or study; its promise answers `cancelled`. */
+  cancel(id: string): Promise<void>;
+}
