@@ -53,12 +53,17 @@ export interface Condition {
   readonly monthsOutside?: number;
   /** Share of daylight that falls on it, 0 deep shade to 1 full sun [-]. */
   readonly sun?: number;
+  /** Sun taken, as months of full sun in an average month; from a wear record, and then used instead of months × sun [-]. */
+  readonly sunMonths?: number;
   readonly ageYears?: number;
   /** Wet when loaded. */
   readonly wet?: boolean;
 }
 
-/** A stretch of webbing with something that weakens it, in natural metres from the A end of the section it is in. */
+/**
+ * A stretch of webbing with something that weakens it, in natural metres from the A end of the section it is in.
+ * A clamp trace or stitching reaches from `at` to `at + length`.
+ */
 export type Wear =
   | {
       readonly kind: "clampTrace";
@@ -91,6 +96,7 @@ export interface LineEnd {
   readonly monthsClamped?: number;
   /** Pin diameter over webbing thickness, when the loop bends over a pin [-]. */
   readonly bend?: number;
+  readonly condition?: Condition;
 }
 
 export interface AnchorPart {
@@ -118,6 +124,7 @@ export interface ConnectionPart {
   readonly at: number;
   readonly kind: "connection" | "tape";
   readonly rated: Rated;
+  readonly condition?: Condition;
 }
 
 export interface RigMain {
@@ -155,6 +162,7 @@ export interface Rig {
     readonly clearance: number;
     readonly friction: number;
     readonly rated: Rated;
+    readonly condition?: Condition;
   }[];
   readonly leash: {
     readonly stock: LineStock;
@@ -164,11 +172,15 @@ export interface Rig {
     readonly condition: Condition;
     readonly falls: number;
   };
-  readonly harness: { readonly rated: Rated };
+  readonly harness: { readonly rated: Rated; readonly condition?: Condition };
   readonly walker: {
-    readonly mass: number /** Height of the tie-in above the line, standing [m]. */;
+    readonly mass: number;
+    /** Height of the tie-in above the line, standing [m]. */
     readonly tieIn: number;
+    /** Sideways offset of the tie-in from the line, standing [m]. */
     readonly lateral: number;
+    /** Where the walker stands first, as a fraction of the main line's natural length; absent: the middle [-]. */
+    readonly at?: number;
   };
   /** Factor of safety the user requires of every part [-]. */
   readonly requiredFactor: { readonly value: number; readonly basis: Basis };

@@ -1,0 +1,245 @@
+/**
+ * Quantities as people write them: a number and a unit ("2.5 kN", "540 lbf", "4 %"). The number is read here, strictly;
+ * the unit is looked up by mathjs's unit reader. The expression evaluator of mathjs is not even loaded.
+ */
+import { createUnitClass, type UnitClass } from "mathjs";
+import { nearest } from "./nearest.ts";
+
+/** What a number measures. `share` is written in per cent, `position` as 0 to 1 or in per cent, the last two are bare. */
+export type Dimension =
+  | "length"
+  | "force"
+  | "mass"
+  | "massPerLength"
+  | "angle"
+  | "time"
+  | "stiffness"
+  | "share"
+  | "position"
+  | "ratio"
+  | "count";
+
+export type ReadQuantity =
+  | { readonly ok: true /** SI value. */; readonly value: number }
+  | { readonly ok: false; readonly got: string; readonly expected: string; readonly message: string };
+
+interface DimensionWords {
+  /** With article, for sentences. */
+  readonly noun: string;
+  readonly example: string;
+  /** Units offered when one is unknown; the first is used to suggest a fix for a bare number. */
+  readonly units: readonly string[];
+  /** Powers of mass, length, time, angle. */
+  readonly powers?: readonly [number, number, number, number];
+}
+
+const WORDS: Readonly<Record<Dimension, DimensionWords>> = {
+  length: {
+    noun: "a length",
+    example: "60 m",
+    units: ["m", "cm", "mm", "km", "ft", "feet", "in", "inch", "yd"],
+    powers: [0, 1, 0, 0],
+  },
+  force: {
+    noun: "a force",
+    example: "2.5 kN",
+    units: ["kN", "N", "daN", "kgf", "lbf", "kip"],
+    powers: [1, 1, -2, 0],
+  },
+  mass: { noun: "a mass", example: "80 kg", units: ["kg", "g", "lb", "lbs", "oz"], powers: [1, 0, 0, 0] },
+  massPerLength: {
+    noun: "a mass per length",
+    example: "0.06 kg/m",
+    units: ["kg/m", "g/m", "lb/ft", "oz/ft"],
+    powers: [1, -1, 0, 0],
+  },
+  angle: { noun: "an angle", example: "40 deg", units: ["deg", "rad"], powers: [0, 0, 0, 1] },
+  time: {
+    noun: "a time",
+    example: "14 months",
+    units: ["months", "month", "years", "year", "weeks", "week", "days", "day", "hours", "hour", "h", "s", "ms"],
+    powers: [0, 0, 1, 0],
+  },
+  stiffness: { noun: "a stiffness", example: "800 kN/m", units: ["kN/m", "N/m", "MN/m"], powers: [1, 0, -2, 0] },
+  share: { noun: "a share in per cent", example: "4 %", units: ["%"] },
+  position: { noun: "a place between 0 (at anchor A) and 1 (at anchor B)", example: "0.5", units: ["%"] },
+  ratio: { noun: "a plain number", example: "0.15", units: [] },
+  count: { noun: "a whole number", example: "12", units: [] },
+};
+
+/** What a value of a dimension looks like, for messages and hints: `a force such as "2.5 kN"`. */
+export function expectedText(dimension: Dimension): string {
+  const { noun, example } = WORDS[dimension];
+  return acceptsNumber(dimension) ? `${noun}, such as ${example}` : `${noun} such as "${example}"`;
+}
+
+/** An example of a value as it is typed, for an empty field. */
+export function exampleText(dimension: Dimension): string {
+  return WORDS[dimension].example;
+}
+
+/** True where a bare JSON number is allowed. */
+export function acceptsNumber(dimension: Dimension): boolean {
+  return dimension === "position" || dimension === "ratio" || dimension === "count";
+}
+
+let unitClass: UnitClass | undefined;
+/** mathjs's unit table over plain numbers. Made on first use, so that a program that reads no units does not pay for it. */
+function units(): UnitClass {
+  unitClass ??= createUnitClass({
+    config: { number: "number", predictable: false },
+    addScalar: (a: number, b: number) => a + b,
+    subtractScalar: (a: number, b: number) => a - b,
+    multiplyScalar: (a: number, b: number) => a * b,
+    divideScalar: (a: number, b: number) => a / b,
+    pow: (a: number, b: number) => a ** b,
+    abs: Math.abs,
+    fix: Math.trunc,
+    round: Math.round,
+    equal: (a: number, b: number) => a === b,
+    isNumeric: (x: unknown) => typeof x === "number",
+    format: String,
+    number: Number,
+    // mathjs wants these classes for number types and units (degC, the imaginary unit) that no field here accepts.
+    Complex: { I: null },
+    BigNumber: class {},
+    Fraction: class {},
+  });
+  return unitClass;
+}
+
+interface KnownUnit {
+  readonly factor: number;
+  readonly powers: readonly number[];
+}
+const known = new Map<string, KnownUnit | undefined>();
+const KNOWN_LIMIT = 500;
+
+/** SI factor and dimension of a unit, or undefined when there is no such unit. */
+function lookUp(unit: string): KnownUnit | undefined {
+  if (known.has(unit)) return known.get(unit);
+  let found: KnownUnit | undefined;
+  try {
+    const { value, dimensions: d } = units().parse(`1 ${unit}`);
+    const others = (d[3] ?? 0) + (d[4] ?? 0) + (d[5] ?? 0) + (d[6] ?? 0) + (d[8] ?? 0);
+    if (typeof value === "number" && Number.isFinite(value) && others === 0) {
+      found = { factor: value, powers: [d[0] ?? 0, d[1] ?? 0, d[2] ?? 0, d[7] ?? 0] };
+    }
+  } catch {
+    found = undefined;
+  }
+  if (known.size < KNOWN_LIMIT) known.set(unit, found);
+  return found;
+}
+
+const NUMBER = /^[+\-\u2212]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?/;
+const UNIT = /^[A-Za-z%°µ][A-Za-z0-9 /*^()%°µ-]*$/;
+const LONGEST = 60;
+
+function refuse(dimension: Dimension, got: string, message: string): ReadQuantity {
+  return { ok: false, got, expected: expectedText(dimension), message };
+}
+
+/** A value as it appears in a message: short, quoted when it is text. */
+export function describeValue(value: unknown): string {
+  if (value === undefined) return "nothing";
+  if (typeof value === "string") return value.length > LONGEST ? `"${value.slice(0, LONGEST)}…"` : `"${value}"`;
+  if (typeof value === "number" || typeof value === "boolean" || value === null) return String(value);
+  return Array.isArray(value) ? `a list of ${value.length}` : "a group of values";
+}
+
+/**
+ * Reads one quantity in SI units. `value` is what stands in the document or what was typed into a field; a bare number is
+ * accepted only where the dimension has no unit. Never throws; a fault is returned in words.
+ */
+export function parseQuantity(value: unknown, dimension: Dimension): ReadQuantity {
+  const got = describeValue(value);
+  if (typeof value === "number") return bareNumber(value, dimension, got);
+  if (typeof value !== "string") {
+    return refuse(dimension, got, `Here ${expectedText(dimension)} is needed, not ${got}.`);
+  }
+  const text = value.trim();
+  if (text === "") return refuse(dimension, got, `This is empty; write ${expectedText(dimension)}.`);
+  if (text.length > LONGEST) return refuse(dimension, got, `This is too long for ${expectedText(dimension)}.`);
+  const digits = NUMBER.exec(text)?.[0];
+  if (digits === undefined) {
+    return refuse(dimension, got, `${got} does not begin with a number; write ${expectedText(dimension)}.`);
+  }
+  const rest = text.slice(digits.length).trim();
+  if (/^,\s*\d/.test(rest)) {
+    return refuse(dimension, got, `${got} has a comma in the number; write a point for decimals, as in "2.5 kN".`);
+  }
+  const number = Number(digits.replace("\u2212", "-"));
+  if (!Number.isFinite(number)) return refuse(dimension, got, `${got} is too large a number.`);
+  return withUnit(number, rest, dimension, got);
+}
+
+function bareNumber(number: number, dimension: Dimension, got: string): ReadQuantity {
+  if (!Number.isFinite(number)) return refuse(dimension, got, `${got} is not a finite number.`);
+  if (!acceptsNumber(dimension)) {
+    const { noun, units } = WORDS[dimension];
+    return refuse(
+      dimension,
+      got,
+      `${got} has no unit; ${noun} is written with one, for example "${number} ${units[0]}".`,
+    );
+  }
+  if (dimension === "count" && !Number.isInteger(number)) {
+    return refuse(dimension, got, `${got} is not a whole number.`);
+  }
+  return { ok: true, value: number };
+}
+
+function withUnit(number: number, unit: string, dimension: Dimension, got: string): ReadQuantity {
+  if (unit === "") return bareNumber(number, dimension, got);
+  if (unit === "%") {
+    if (dimension === "share" || dimension === "position") return { ok: true, value: number / 100 };
+    return refuse(dimension, got, `${got} is in per cent, but ${expectedText(dimension)} is needed.`);
+  }
+  const { powers, units: offered } = WORDS[dimension];
+  if (!powers)
+    return refuse(dimension, got, `${got} has a unit that does not belong here; write ${expectedText(dimension)}.`);
+  const found = UNIT.test(unit) ? lookUp(unit.replace(/^°$/, "deg")) : undefined;
+  if (!found) {
+    const guess = nearest(unit, offered);
+    const hint = guess ? ` Did you mean "${guess}"?` : "";
+    return refuse(
+      dimension,
+      got,
+      `"${unit}" is not a unit that is known here; write ${expectedText(dimension)}.${hint}`,
+    );
+  }
+  if (found.powers.some((p, i) => p !== powers[i])) {
+    const kind = dimensionOf(found.powers);
+    const is = kind ? `${got} is ${WORDS[kind].noun}` : `"${unit}" measures something else`;
+    return refuse(dimension, got, `${is}, but ${expectedText(dimension)} is needed.`);
+  }
+  const value = number * found.factor;
+  if (!Number.isFinite(value)) return refuse(dimension, got, `${got} is too large a number.`);
+  return { ok: true, value };
+}
+
+function dimensionOf(powers: readonly number[]): Dimension | undefined {
+  const all = Object.keys(WORDS) as Dimension[];
+  return all.find((d) => WORDS[d].powers?.every((p, i) => p === powers[i]));
+}
+
+/** Seconds in a month, a twelfth of a year of 365.25 days, as mathjs has it [s]. */
+export const MONTH = (365.25 * 86400) / 12;
+/** Seconds in a year of 365.25 days [s]. */
+export const YEAR = 365.25 * 86400;
+
+/**
+ * The SI value as text in the unit that `like` is written in ("2.5 kN" stays in kN, "540 lbf" in lbf), or in the usual
+ * unit of the dimension; six significant digits at most. For sliders: the file keeps the user's unit.
+ */
+export function quantityText(value: number, dimension: Dimension, like?: string): string {
+  const short = (x: number) => String(Number(x.toPrecision(6)));
+  if (acceptsNumber(dimension) && !like?.includes("%")) return short(value);
+  if (dimension === "share" || dimension === "position") return `${short(value * 100)} %`;
+  const own = like === undefined ? "" : like.trim().replace(NUMBER, "").trim();
+  const usable = own !== "" && parseQuantity(`1 ${own}`, dimension).ok;
+  const unit = usable ? own : (WORDS[dimension].units[0] ?? "");
+  const factor = lookUp(unit.replace(/^°$/, "deg"))?.factor ?? 1;
+  return `${short(value / factor)} ${unit}`;
+}
