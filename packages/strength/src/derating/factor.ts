@@ -1,0 +1,84 @@
+/**
+ * A factor on strength: what takes strength away, by how much, how sure that is, over which range it is known and from
+ * where. Strength = rated × product of factors, each lognormal about its central value (the median).
+ */
+import type { Basis } from "@secondline/rig";
+
+/** The quantity a factor depends on, and the range over which its source (or its assumption) covers it. */
+export interface Validity {
+  readonly quantity: string;
+  readonly unit: string;
+  readonly from: number;
+  readonly to: number;
+  readonly got: number;
+}
+
+export interface StrengthFactor {
+  readonly name: string;
+  /** Central value (median) [-]. */
+  readonly value: number;
+  /** Coefficient of variation [-]. */
+  readonly spread: number;
+  readonly basis: Basis;
+  /** What causes it. Factors with the same cause err together. */
+  readonly cause: string;
+  /** Correlation between the logarithms of two factors of the same cause, 0 to 1 [-]. */
+  readonly shared: number;
+  readonly validity?: Validity;
+  /** True when the quantity lies outside the range of validity: value and spread are then the cautious ones. */
+  readonly beyond: boolean;
+  /** True when nothing is known of the part and the cautious factor stands in. */
+  readonly noData: boolean;
+}
+
+/** Beyond its range nothing is known: the value at the edge is taken with half of it gone and this spread [-]. */
+export const BEYOND_SHARE = 0.5;
+export const BEYOND_SPREAD = 0.3;
+
+export interface FactorMake {
+  readonly name: string;
+  readonly cause?: string;
+  readonly shared?: number;
+  readonly basis: Basis;
+  readonly validity: Validity;
+  /** Central value and spread at a quantity inside the range. */
+  readonly at: (quantity: number) => { readonly value: number; readonly spread: number };
+}
+
+/**
+ * Evaluates a factor. Outside its range it is never extrapolated: the value at the edge, cut by half, stands in, the
+ * spread is widened, and `beyond` says so. Not-finite or negative quantities are a programmer's error.
+ */
+export function evaluateFactor(make: FactorMake): StrengthFactor {
+  const { validity } = make;
+  if (!Number.isFinite(validity.got))
+    throw new Error(`${make.name}: ${validity.quantity} must be a number, got ${validity.got}`);
+  const inside = Math.min(validity.to, Math.max(validity.from, validity.got));
+  const beyond = inside !== validity.got;
+  const { value, spread } = make.at(inside);
+  return {
+    name: make.name,
+    value: beyond ? value * BEYOND_SHARE : value,
+    spread: beyond ? Math.max(spread, BEYOND_SPREAD) : spread,
+    basis: beyond ? beyondBasis(make.basis, validity) : make.basis,
+    cause: make.cause ?? make.name,
+    shared: make.shared ?? 0,
+    validity,
+    beyond,
+    noData: false,
+  };
+}
+
+function beyondBasis(basis: Basis, v: Validity): Basis {
+  return {
+    kind: "assumed",
+    note: `${v.quantity} ${v.got} ${v.unit} is outside ${v.from} to ${v.to} ${v.unit}, where the factor is known; half of the value at the edge is taken. Was: ${basis.note}`,
+  };
+}
+
+/** A factor that depends on no quantity. */
+export function fixedFactor(
+  given: Pick<StrengthFactor, "name" | "value" | "spread" | "basis"> & Partial<StrengthFactor>,
+): StrengthFactor {
+  return { cause: given.name, shared: 0, beyond: false, noData: false, ...given };
+}

@@ -1,0 +1,48 @@
+/** Lognormal strength: product of lognormal factors about a rated strength. */
+import type { StrengthFactor } from "./factor.ts";
+
+/** 95 % quantile of the standard normal distribution [-]. */
+const Z95 = 1.6448536269514722;
+
+/** Standard deviation of the logarithm for a coefficient of variation [-]. */
+export function logSpread(coefficientOfVariation: number): number {
+  return Math.sqrt(Math.log1p(coefficientOfVariation * coefficientOfVariation));
+}
+
+/** Correlation between the logarithms of two factors: that of their common cause, else none [-]. */
+export function factorCorrelation(a: StrengthFactor, b: StrengthFactor): number {
+  if (a === b) return 1;
+  return a.cause === b.cause ? Math.min(a.shared, b.shared) : 0;
+}
+
+/** Covariance of the logarithms of two parts' strengths [-]. */
+export function logCovariance(a: readonly StrengthFactor[], b: readonly StrengthFactor[]): number {
+  let sum = 0;
+  for (const f of a) {
+    for (const g of b) sum += factorCorrelation(f, g) * logSpread(f.spread) * logSpread(g.spread);
+  }
+  return sum;
+}
+
+export interface LognormalStrength {
+  /** Central value (median) [N]. */
+  readonly strength: number;
+  /** Value that 95 % of such parts reach [N]. */
+  readonly strength5: number;
+  /** Value that 5 % of such parts exceed [N]. */
+  readonly strength95: number;
+  /** Standard deviation of the logarithm [-]. */
+  readonly sigmaLog: number;
+}
+
+/** Combines a rated strength [N] with its factors. */
+export function combineFactors(rated: number, factors: readonly StrengthFactor[]): LognormalStrength {
+  const strength = factors.reduce((product, f) => product * f.value, rated);
+  const sigmaLog = Math.sqrt(Math.max(0, logCovariance(factors, factors)));
+  return {
+    strength,
+    strength5: strength * Math.exp(-Z95 * sigmaLog),
+    strength95: strength * Math.exp(Z95 * sigmaLog),
+    sigmaLog,
+  };
+}

@@ -1,0 +1,38 @@
+/** Scatter between new parts of one make, and what stands in when nothing is known of a part. */
+import type { Basis } from "@secondline/rig";
+import { fixedFactor, type StrengthFactor } from "./factor.ts";
+
+const TEXTILE: Basis = { kind: "assumed", note: "new textile parts scatter by about 5 % around the rated strength" };
+const METAL: Basis = { kind: "assumed", note: "metal parts scatter by about 5 %; wear and dents cost about as much" };
+
+export function textileMake(stock: string): StrengthFactor {
+  return fixedFactor({ name: "make", value: 1, spread: 0.05, basis: TEXTILE, cause: `make of ${stock}`, shared: 0.7 });
+}
+
+export function usedMetal(): StrengthFactor {
+  return fixedFactor({ name: "used metal", value: 0.95, spread: 0.05, basis: METAL });
+}
+
+/** Placement, rock and ageing of a bolt, as far as anyone can say unseen. */
+export function boltPlacement(): StrengthFactor {
+  return fixedFactor({
+    name: "rock and placement",
+    value: 0.85,
+    spread: 0.2,
+    basis: {
+      kind: "assumed",
+      note: "a bolt holds its rating only in sound rock and well placed; the numbers are assumed",
+    },
+  });
+}
+
+/** Cautious factor for a part of which no history is known. */
+export function noRecord(what: string): StrengthFactor {
+  return fixedFactor({
+    name: "no record",
+    value: 0.7,
+    spread: 0.2,
+    basis: { kind: "assumed", note: `nothing is known of what happened to ${what}: the cautious factor stands in` },
+    noData: true,
+  });
+}

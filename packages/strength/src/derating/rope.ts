@@ -1,0 +1,29 @@
+/** Loss of a kernmantle rope to heat glazing and to a slipped sheath, where they are known. */
+import type { Basis } from "@secondline/rig";
+import { evaluateFactor, type StrengthFactor } from "./factor.ts";
+
+const SLIP: Basis = {
+  kind: "assumed",
+  note: "a slipped sheath leaves the core to carry and to wear alone; a rope so marked is taken out of use, the number is assumed",
+};
+const HEAT: Basis = { kind: "assumed", note: "glazed fibre carries nothing; the rest carries its share" };
+
+/** Factor for a sheath slipped by a share of the sample's length [-]. */
+export function sheathSlipFactor(share: number): StrengthFactor {
+  return evaluateFactor({
+    name: "sheath slip",
+    basis: SLIP,
+    validity: { quantity: "sheath slip over length", unit: "", from: 0, to: 0.05, got: share },
+    at: (s) => ({ value: 1 - 4 * s, spread: 2 * s }),
+  });
+}
+
+/** Factor for a share of the section that is glazed [-]. */
+export function heatFactor(share: number): StrengthFactor {
+  return evaluateFactor({
+    name: "heat glazing",
+    basis: HEAT,
+    validity: { quantity: "glazed share of the section", unit: "", from: 0, to: 0.3, got: share },
+    at: (s) => ({ value: 1 - s, spread: 0.5 * s }),
+  });
+}

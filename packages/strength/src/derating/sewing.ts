@@ -1,0 +1,37 @@
+/** Loss at stitching: as sewn, and more for thread that hangs outside under load. */
+import type { Basis } from "@secondline/rig";
+import { evaluateFactor, type StrengthFactor } from "./factor.ts";
+
+const BASIS: Basis = {
+  kind: "assumed",
+  note: "no source found; four fifths of the webbing as sewn, thread losing more in the open, numbers assumed",
+};
+const AS_SEWN = 0.8;
+
+function sewnShare(months: number): number {
+  return AS_SEWN - 0.25 * (1 - Math.exp(-months / 6));
+}
+
+/** Factor on the webbing's strength at stitching that has been outside for some months. */
+export function sewingFactor(months: number): StrengthFactor {
+  return sewingOver(months, 1, "sewing");
+}
+
+/** Factor on the strength of a loop rated as sewn, after some months outside. */
+export function sewnLoopAgeing(months: number): StrengthFactor {
+  return sewingOver(months, AS_SEWN, "stitching outside");
+}
+
+function sewingOver(months: number, rated: number, name: string): StrengthFactor {
+  return evaluateFactor({
+    name,
+    cause: "sewing",
+    shared: 0.5,
+    basis: BASIS,
+    validity: { quantity: "time outside", unit: "months", from: 0, to: 36, got: months },
+    at: (m) => {
+      const value = sewnShare(m) / rated;
+      return { value, spread: 0.1 + 0.3 * (1 - sewnShare(m) / AS_SEWN) };
+    },
+  });
+}

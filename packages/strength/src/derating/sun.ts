@@ -1,0 +1,69 @@
+/**
+ * Loss to sunlight. The dose is counted in months of full sun in an average month of a mid-latitude year; season,
+ * latitude and shade turn calendar months into dose (see `sunDose.ts`).
+ */
+import type { Basis, Condition, Fibre } from "@secondline/rig";
+import { evaluateFactor, type StrengthFactor } from "./factor.ts";
+
+interface SunModel {
+  /** Share left after a dose [months]. */
+  readonly retention: (months: number) => number;
+  /** Longest dose covered [months]. */
+  readonly to: number;
+  readonly basis: Basis;
+}
+
+const MODELS: Readonly<Record<Fibre, SunModel>> = {
+  polyester: {
+    retention: (months) => 1 - 0.3 * (1 - Math.exp(-months / 12 / 0.4)),
+    to: 36,
+    basis: {
+      kind: "assumed",
+      note: "curve drawn through WSTDA-UV-Sling-2003 as reproduced elsewhere: most loss in 12 months, levelling off near 30 %",
+    },
+  },
+  polyamide: {
+    retention: (months) => 1 - (0.55 * months) / 36,
+    to: 36,
+    basis: {
+      kind: "assumed",
+      note: "line drawn through WSTDA-UV-Sling-2003 as reproduced elsewhere: steady loss nearing 50 to 60 % after 36 months",
+    },
+  },
+  hmpe: {
+    retention: (months) => 1 - (0.55 * months) / 36,
+    to: 24,
+    basis: { kind: "assumed", note: "no open number found for HMPE in the sun; taken as bad as polyamide" },
+  },
+  aramid: {
+    retention: (months) => 1 - 0.6 * (1 - Math.exp(-months / 12 / 0.5)),
+    to: 12,
+    basis: { kind: "from memory", note: "aramid loses strength fast in daylight; curve assumed" },
+  },
+};
+
+/** The spread grows with the loss itself: the sources scatter about as much as they lose. */
+const SPREAD_PER_LOSS = 0.35;
+
+/** Dose of a condition [months of full sun]; undefined when the condition says nothing about it. */
+export function conditionSunMonths(condition: Condition): number | undefined {
+  if (condition.sunMonths !== undefined) return condition.sunMonths;
+  if (condition.monthsOutside === undefined) return undefined;
+  return condition.monthsOutside * (condition.sun ?? 1);
+}
+
+/** Factor for a dose of sun [months of full sun] on a fibre. */
+export function sunFactor(fibre: Fibre, months: number): StrengthFactor {
+  const model = MODELS[fibre];
+  return evaluateFactor({
+    name: "sun",
+    cause: `sun on ${fibre}`,
+    shared: 0.8,
+    basis: model.basis,
+    validity: { quantity: "time in full sun", unit: "months", from: 0, to: model.to, got: months },
+    at: (m) => {
+      const value = model.retention(m);
+      return { value, spread: SPREAD_PER_LOSS * (1 - value) };
+    },
+  });
+}

@@ -1,0 +1,35 @@
+/** Strength of the leash: it gives way in its worst knot, far below the ring. */
+import type { Rig } from "@secondline/rig";
+import { fallsFactor } from "../derating/falls.ts";
+import { ropeKnot } from "../derating/knot.ts";
+import { noRecord, textileMake } from "../derating/make.ts";
+import { sewnLoopAgeing } from "../derating/sewing.ts";
+import { makePartStrength, type PartStrength } from "./partStrength.ts";
+import { conditionFactors } from "./textileCondition.ts";
+
+export function leashStrength(leash: Rig["leash"]): PartStrength {
+  const { stock, condition, length, falls } = leash;
+  const knots = leash.knots.map((knot) => ({ ...knot, factor: ropeKnot(knot.kind) }));
+  const worst = knots.reduce<(typeof knots)[number] | undefined>(
+    (least, knot) => (least === undefined || knot.factor.value < least.factor.value ? knot : least),
+    undefined,
+  );
+  const places = { ring: 0, middle: length / 2, harness: length } as const;
+  const factors = [textileMake(stock.id), ...conditionFactors(condition, stock.fibre, "the leash")];
+  if (falls > 0) factors.push(fallsFactor(falls, "leash"));
+  // A leash without a knot is sewn: as rated when new, its stitching ages outside.
+  if (worst !== undefined) factors.push(worst.factor);
+  else if (condition.monthsOutside !== undefined) factors.push(sewnLoopAgeing(condition.monthsOutside));
+  else factors.push(noRecord("the leash's stitching"));
+  return makePartStrength({
+    id: "leash",
+    name: worst === undefined ? "Leash" : `Leash, in its ${worst.factor.name}`,
+    rated: stock.rated.strength,
+    ratedBasis: stock.rated.basis,
+    factors,
+    weakest: {
+      at: worst === undefined ? 0 : places[worst.where],
+      reason: worst === undefined ? "stitching" : `${worst.factor.name} at the ${worst.where}`,
+    },
+  });
+}

@@ -1,0 +1,49 @@
+/**
+ * Strength of a line's end at an anchor: a weblock with the webbing in it, a sewn loop, or a knot. An end holds what
+ * the weaker of its device and its webbing holds.
+ */
+import type { LineEnd, WebbingSection } from "@secondline/rig";
+import { bendFactor } from "../derating/bend.ts";
+import { clampFactor } from "../derating/clampTrace.ts";
+import type { StrengthFactor } from "../derating/factor.ts";
+import { webbingKnot } from "../derating/knot.ts";
+import { textileMake, usedMetal } from "../derating/make.ts";
+import { sewnLoopAgeing } from "../derating/sewing.ts";
+import { makePartStrength, type PartStrength } from "./partStrength.ts";
+import { conditionFactors } from "./textileCondition.ts";
+
+export function lineEndStrength(id: string, name: string, end: LineEnd, section: WebbingSection): PartStrength {
+  if (end.kind === "weblock") {
+    const device = weblockDevice(id, name, end);
+    const webbing = webbingInWeblock(id, name, end, section);
+    return device.strength < webbing.strength ? device : webbing;
+  }
+  const factors = [
+    textileMake(section.stock.id),
+    ...conditionFactors(section.condition, section.stock.fibre, "the loop"),
+  ];
+  if (end.kind === "sewnLoop") factors.push(sewnLoopAgeing(section.condition.monthsOutside ?? 0));
+  else factors.push(webbingKnot());
+  factors.push(...bend(end));
+  return makePartStrength({ id, name, rated: end.rated.strength, ratedBasis: end.rated.basis, factors });
+}
+
+function weblockDevice(id: string, name: string, end: LineEnd): PartStrength {
+  return makePartStrength({ id, name, rated: end.rated.strength, ratedBasis: end.rated.basis, factors: [usedMetal()] });
+}
+
+/** Without months in the clamp the webbing is taken to have sat in it as long as it has been outside. */
+function webbingInWeblock(id: string, name: string, end: LineEnd, section: WebbingSection): PartStrength {
+  const { stock, condition } = section;
+  const factors = [
+    textileMake(stock.id),
+    ...conditionFactors(condition, stock.fibre, "the webbing in the weblock"),
+    clampFactor(end.monthsClamped ?? condition.monthsOutside ?? 0),
+    ...bend(end),
+  ];
+  return makePartStrength({ id, name, rated: stock.rated.strength, ratedBasis: stock.rated.basis, factors });
+}
+
+function bend(end: LineEnd): StrengthFactor[] {
+  return end.bend === undefined ? [] : [bendFactor(end.bend)];
+}

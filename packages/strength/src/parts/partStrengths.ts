@@ -1,0 +1,71 @@
+/** What every part of a rig holds, in the order of the load's way from harness to rock. */
+import type { LineEnd, Rated, Rig, WebbingSection } from "@secondline/rig";
+import type { StrengthFactor } from "../derating/factor.ts";
+import { noRecord, textileMake, usedMetal } from "../derating/make.ts";
+import { anchorStrengths } from "./anchorParts.ts";
+import { leashStrength } from "./leash.ts";
+import { lineEndStrength } from "./lineEnd.ts";
+import { backupNaturalLength, mainNaturalLength } from "./naturalLength.ts";
+import { makePartStrength, type PartStrength } from "./partStrength.ts";
+import { weakestZone, webbingStrength } from "./webbingStrength.ts";
+
+/** Natural lengths of the lines where they are known better than from the rig alone [m]. */
+export interface LineLengths {
+  readonly main?: number;
+  readonly backup?: number;
+}
+
+/**
+ * Strength of every part. For a state at a date, give `wearToRig(rig, record, date)` as the rig.
+ */
+export function partStrengths(rig: Rig, lengths: LineLengths = {}): PartStrength[] {
+  return [
+    simplePart("harness", "Harness tie-in", rig.harness.rated, [textileMake("harness"), noRecord("the harness")]),
+    leashStrength(rig.leash),
+    ...rig.rings.map((ring, i) =>
+      simplePart(rig.rings.length === 1 ? "ring" : `ring.${i}`, ring.name, ring.rated, [usedMetal()]),
+    ),
+    linePart("main", "Main line", rig.main.sections, lengths.main ?? mainNaturalLength(rig)),
+    ...backupParts(rig, lengths),
+    ...endParts("", "main line", rig.main),
+    ...(rig.backup ? endParts("backup.", "backup", rig.backup) : []),
+    ...anchorStrengths("anchorA", rig.anchorA),
+    ...anchorStrengths("anchorB", rig.anchorB),
+  ];
+}
+
+function simplePart(id: string, name: string, rated: Rated, factors: readonly StrengthFactor[]): PartStrength {
+  return makePartStrength({ id, name, rated: rated.strength, ratedBasis: rated.basis, factors });
+}
+
+function linePart(id: string, name: string, sections: readonly WebbingSection[], length: number): PartStrength {
+  const zones = webbingStrength(sections, length);
+  const weakest = weakestZone(zones);
+  const { rated, ratedBasis, factors, reason } = weakest;
+  const at = (weakest.from + weakest.to) / 2;
+  return makePartStrength({ id, name, rated, ratedBasis, factors, zones, weakest: { at, reason } });
+}
+
+function backupParts(rig: Rig, lengths: LineLengths): PartStrength[] {
+  if (rig.backup === undefined) return [];
+  const length = lengths.backup ?? backupNaturalLength(rig)!;
+  const connections = rig.backup.connections.map((c, i) => {
+    const name = `${c.kind === "tape" ? "Tape" : "Connection"} ${i + 1}`;
+    return simplePart(`connection.${i}`, name, c.rated, [noRecord(`the ${c.kind}`)]);
+  });
+  return [...connections, linePart("backup", "Backup", rig.backup.sections, length)];
+}
+
+interface Ends {
+  readonly sections: readonly WebbingSection[];
+  readonly endA: LineEnd;
+  readonly endB: LineEnd;
+}
+
+const END_NAME = { weblock: "Weblock", sewnLoop: "Sewn loop", knot: "Knotted end" } as const;
+
+function endParts(prefix: string, line: string, ends: Ends): PartStrength[] {
+  const part = (side: "A" | "B", end: LineEnd, section: WebbingSection) =>
+    lineEndStrength(`${prefix}end${side}`, `${END_NAME[end.kind]} of the ${line}, ${side}`, end, section);
+  return [part("A", ends.endA, ends.sections[0]!), part("B", ends.endB, ends.sections.at(-1)!)];
+}

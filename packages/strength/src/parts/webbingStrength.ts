@@ -1,0 +1,170 @@
+/**
+ * Strength along a line as a function of natural length: piecewise-constant zones. Every zone carries the factors of
+ * its section's condition and of every wear that touches it; where wears overlap, their factors multiply.
+ */
+import type { Basis, Wear, WebbingSection } from "@secondline/rig";
+import { clampFactor } from "../derating/clampTrace.ts";
+import { abrasionFactor, cutFactor } from "../derating/damage.ts";
+import type { StrengthFactor } from "../derating/factor.ts";
+import { fallsFactor } from "../derating/falls.ts";
+import { combineFactors } from "../derating/lognormal.ts";
+import { textileMake } from "../derating/make.ts";
+import { sewingFactor } from "../derating/sewing.ts";
+import { conditionFactors } from "./textileCondition.ts";
+
+export interface StrengthZone {
+  /** Natural length from the A end of the line [m]. */
+  readonly from: number;
+  readonly to: number;
+  readonly rated: number;
+  readonly ratedBasis: Basis;
+  /** Central strength [N]. */
+  readonly strength: number;
+  /** 5 % value of strength [N]. */
+  readonly strength5: number;
+  readonly factors: readonly StrengthFactor[];
+  /** What weakens this zone more than the rest, in words; "webbing" when nothing does. */
+  readonly reason: string;
+  /** Index of the section it lies in. */
+  readonly section: number;
+}
+
+/** Half the length that a cut across the webbing weakens [m]. */
+const CUT_REACH = 0.025;
+/** Length of webbing taken as a join where sections meet, to either side [m]. */
+const JOIN_REACH = 0.15;
+
+interface Stretch {
+  readonly from: number;
+  readonly to: number;
+  readonly factor: StrengthFactor;
+  readonly reason: string;
+}
+
+/**
+ * Zones of a line of `length` natural metres made of `sections`, in order from A. One section may leave out its length
+ * and takes up the rest. Throws when the sections do not fit the length: the rig check has seen to that before.
+ */
+export function webbingStrength(sections: readonly WebbingSection[], length: number): StrengthZone[] {
+  const bounds = sectionBounds(sections, length);
+  const stretches = sections.flatMap((section, i) => wearStretches(section, bounds[i]!, bounds[i + 1]!));
+  stretches.push(...joins(bounds, stretches));
+  const zones: StrengthZone[] = [];
+  sections.forEach((section, i) => {
+    const own = [
+      textileMake(section.stock.id),
+      ...conditionFactors(section.condition, section.stock.fibre, "the webbing"),
+    ];
+    for (const [from, to] of cuts(bounds[i]!, bounds[i + 1]!, stretches)) {
+      const here = stretches.filter((s) => s.from < to && s.to > from);
+      const factors = [...own, ...here.map((s) => s.factor)];
+      const { strength, strength5 } = combineFactors(section.stock.rated.strength, factors);
+      const { strength: rated, basis: ratedBasis } = section.stock.rated;
+      zones.push({ from, to, rated, ratedBasis, strength, strength5, factors, reason: reasonOf(here), section: i });
+    }
+  });
+  return zones;
+}
+
+/** Zone with the least central strength. */
+export function weakestZone(zones: readonly StrengthZone[]): StrengthZone {
+  const first = zones[0];
+  if (first === undefined) throw new Error("a line without zones has no weakest one");
+  return zones.reduce((least, zone) => (zone.strength < least.strength ? zone : least), first);
+}
+
+/** Zone at a position [m from A]; at a border the weaker of the two. */
+export function zoneAt(zones: readonly StrengthZone[], position: number): StrengthZone {
+  const touching = zones.filter((z) => z.from <= position && position <= z.to);
+  if (touching.length === 0) throw new Error(`position ${position} m lies outside the line`);
+  return weakestZone(touching);
+}
+
+/** Borders of the sections along the line, 0 first [m]. */
+export function sectionBounds(sections: readonly WebbingSection[], length: number): number[] {
+  const known = sections.reduce((sum, s) => sum + (s.length ?? 0), 0);
+  const open = sections.filter((s) => s.length === undefined).length;
+  const rest = length - known;
+  if (open > 1) throw new Error(`only one section may leave out its length, ${open} do`);
+  if (open === 1 && rest <= 0) throw new Error(`sections of ${known} m leave nothing of a line of ${length} m`);
+  const bounds = [0];
+  for (const s of sections) bounds.push(bounds.at(-1)! + (s.length ?? rest));
+  // With all lengths given they are scaled onto the line: natural lengths differ by a stretch of a per cent or so.
+  const scale = length / bounds.at(-1)!;
+  if (Math.abs(scale - 1) > 0.25) throw new Error(`sections of ${known} m do not make up a line of ${length} m`);
+  return bounds.map((b) => b * scale);
+}
+
+function wearStretches(section: WebbingSection, from: number, to: number): Stretch[] {
+  return section.wear.map((wear) => {
+    const [start, end] = wearExtent(wear);
+    const clipped = { from: Math.max(from, from + start), to: Math.min(to, from + end) };
+    return { ...clipped, factor: wearFactor(wear, section), reason: wearReason(wear) };
+  });
+}
+
+/** Extent of a wear, from the A end of its section [m]. Clamp traces and stitching are centred on `at`. */
+export function wearExtent(wear: Wear): [from: number, to: number] {
+  switch (wear.kind) {
+    case "clampTrace":
+    case "stitching":
+      return [wear.at - wear.length / 2, wear.at + wear.length / 2];
+    case "cut":
+      return [wear.at - CUT_REACH, wear.at + CUT_REACH];
+    default:
+      return [wear.from, wear.to];
+  }
+}
+
+function wearFactor(wear: Wear, section: WebbingSection): StrengthFactor {
+  switch (wear.kind) {
+    case "clampTrace":
+      return clampFactor(wear.months, wear.load === undefined ? undefined : wear.load / section.stock.rated.strength);
+    case "fallZone":
+      return fallsFactor(wear.falls, "webbing");
+    case "stitching":
+      return sewingFactor(section.condition.monthsOutside ?? 0);
+    case "abrasion":
+      return abrasionFactor(wear.depth);
+    case "cut":
+      return cutFactor(wear.depth);
+  }
+}
+
+function wearReason(wear: Wear): string {
+  switch (wear.kind) {
+    case "clampTrace":
+      return "clamp trace";
+    case "fallZone":
+      return "fall zone";
+    case "stitching":
+      return "stitching";
+    default:
+      return wear.kind;
+  }
+}
+
+/** Where sections meet and no stitching is written down, the join is taken as sewn: nothing else is known of it. */
+function joins(bounds: readonly number[], stretches: readonly Stretch[]): Stretch[] {
+  return bounds.slice(1, -1).flatMap((at) => {
+    const [from, to] = [at - JOIN_REACH, at + JOIN_REACH];
+    if (stretches.some((s) => s.reason === "stitching" && s.from < to && s.to > from)) return [];
+    const sewn = sewingFactor(0);
+    const note = `how the sections are joined is not written down; taken as sewn. ${sewn.basis.note}`;
+    return [
+      { from, to, reason: "join", factor: { ...sewn, name: "join", noData: true, basis: { kind: "assumed", note } } },
+    ];
+  });
+}
+
+/** Splits [from, to] at every border of a stretch inside it. */
+function cuts(from: number, to: number, stretches: readonly Stretch[]): [number, number][] {
+  const inner = stretches.flatMap((s) => [s.from, s.to]).filter((x) => x > from && x < to);
+  const points = [...new Set([from, ...inner, to])].sort((a, b) => a - b);
+  return points.slice(1).map((end, i) => [points[i]!, end]);
+}
+
+function reasonOf(here: readonly Stretch[]): string {
+  const worst = [...here].sort((a, b) => a.factor.value - b.factor.value);
+  return worst.length === 0 ? "webbing" : worst.map((s) => s.reason).join(" and ");
+}

@@ -1,0 +1,65 @@
+import { expect, it } from "vitest";
+import { partStrengths } from "../src/index.ts";
+import { exampleRig, section } from "./exampleRig.ts";
+
+const byId = (rig = exampleRig()) => new Map(partStrengths(rig).map((part) => [part.id, part]));
+
+it("lists the parts in the order of the load's way from harness to rock", () => {
+  expect(partStrengths(exampleRig()).map((part) => part.id)).toEqual([
+    "harness",
+    "leash",
+    "ring",
+    "main",
+    "connection.0",
+    "connection.1",
+    "backup",
+    "endA",
+    "endB",
+    "backup.endA",
+    "backup.endB",
+    "anchorA.hardware.0",
+    "anchorA.points.0",
+    "anchorA.points.1",
+    "anchorB.hardware.0",
+    "anchorB.points.0",
+    "anchorB.points.1",
+  ]);
+});
+
+it("a new rope leash gives way in its knot, far below the ring", () => {
+  const parts = byId();
+  const leash = parts.get("leash")!;
+  expect(leash.weakest?.reason).toBe("knot (barrel) at the ring");
+  expect(leash.strength).toBeCloseTo(22000 * 0.618, 6);
+  expect(parts.get("ring")!.strength5).toBeGreaterThan(2 * leash.strength95);
+});
+
+it("a part without data gets the cautious factor and is marked", () => {
+  const parts = byId();
+  expect(parts.get("harness")).toMatchObject({ noData: true, strength: 15000 * 0.7 });
+  expect(parts.get("harness")!.flags[0]).toContain("nothing is known");
+  const rig = exampleRig();
+  const unknown = { ...rig, main: { ...rig.main, sections: [section({ condition: {} })] } };
+  expect(byId(unknown).get("main")).toMatchObject({ noData: true, strength: 30000 * 0.7 });
+});
+
+it("names the clamp trace and its place as the weakest of an old line", () => {
+  const rig = exampleRig();
+  const old = section({
+    condition: { monthsOutside: 18 },
+    wear: [
+      { kind: "fallZone", from: 25, to: 35, falls: 60 },
+      { kind: "clampTrace", at: 3, length: 0.3, months: 12 },
+    ],
+  });
+  const main = byId({ ...rig, main: { ...rig.main, sections: [old] } }).get("main")!;
+  expect(main.weakest).toEqual({ at: 3, reason: "clamp trace" });
+  expect(main.zones!.map((z) => z.reason)).toEqual(["webbing", "clamp trace", "webbing", "fall zone", "webbing"]);
+});
+
+it("a weblock holds what the weaker of its metal and the webbing in it holds", () => {
+  const rig = exampleRig();
+  expect(byId().get("endA")!.strength).toBeCloseTo(30000 * 0.95, 6);
+  const weak = { ...rig.main.endA, rated: { ...rig.main.endA.rated, strength: 20000 } };
+  expect(byId({ ...rig, main: { ...rig.main, endA: weak } }).get("endA")!.strength).toBeCloseTo(20000 * 0.95, 6);
+});
