@@ -19,7 +19,7 @@ export { conditionSunMonths, sunFactor } from "./derating/sun.ts";
 export { type Hemisphere, type LatitudeClass, monthDose, SUN_DOSE_BASIS } from "./derating/sunDose.ts";
 export { wetFactor } from "./derating/wet.ts";
 export { type PartStrength, weakestFirst } from "./parts/partStrength.ts";
-export { type LineLengths, partStrengths } from "./parts/partStrengths.ts";
+export { partStrengths } from "./parts/partStrengths.ts";
 export {
   type StrengthZone,
   sectionBounds,

@@ -1,32 +1,32 @@
 /** What every part of a rig holds, in the order of the load's way from harness to rock. */
-import type { LineEnd, Rated, Rig, WebbingSection } from "@secondline/rig";
+import {
+  backupNaturalLength,
+  type LineEnd,
+  mainNaturalLength,
+  type Rated,
+  type Rig,
+  type WebbingSection,
+} from "@secondline/rig";
 import type { StrengthFactor } from "../derating/factor.ts";
 import { noRecord, textileMake, usedMetal } from "../derating/make.ts";
 import { anchorStrengths } from "./anchorParts.ts";
 import { leashStrength } from "./leash.ts";
 import { lineEndStrength } from "./lineEnd.ts";
-import { backupNaturalLength, mainNaturalLength } from "./naturalLength.ts";
 import { makePartStrength, type PartStrength } from "./partStrength.ts";
 import { weakestZone, webbingStrength } from "./webbingStrength.ts";
-
-/** Natural lengths of the lines where they are known better than from the rig alone [m]. */
-export interface LineLengths {
-  readonly main?: number;
-  readonly backup?: number;
-}
 
 /**
  * Strength of every part. For a state at a date, give `wearToRig(rig, record, date)` as the rig.
  */
-export function partStrengths(rig: Rig, lengths: LineLengths = {}): PartStrength[] {
+export function partStrengths(rig: Rig): PartStrength[] {
   return [
     simplePart("harness", "Harness tie-in", rig.harness.rated, [textileMake("harness"), noRecord("the harness")]),
     leashStrength(rig.leash),
     ...rig.rings.map((ring, i) =>
       simplePart(rig.rings.length === 1 ? "ring" : `ring.${i}`, ring.name, ring.rated, [usedMetal()]),
     ),
-    linePart("main", "Main line", rig.main.sections, lengths.main ?? mainNaturalLength(rig)),
-    ...backupParts(rig, lengths),
+    linePart("main", "Main line", rig.main.sections, mainNaturalLength(rig)),
+    ...backupParts(rig),
     ...endParts("", "main line", rig.main),
     ...(rig.backup ? endParts("backup.", "backup", rig.backup) : []),
     ...anchorStrengths("anchorA", rig.anchorA),
@@ -46,9 +46,9 @@ function linePart(id: string, name: string, sections: readonly WebbingSection[],
   return makePartStrength({ id, name, rated, ratedBasis, factors, zones, weakest: { at, reason } });
 }
 
-function backupParts(rig: Rig, lengths: LineLengths): PartStrength[] {
+function backupParts(rig: Rig): PartStrength[] {
   if (rig.backup === undefined) return [];
-  const length = lengths.backup ?? backupNaturalLength(rig)!;
+  const length = backupNaturalLength(rig);
   const connections = rig.backup.connections.map((c, i) => {
     const name = `${c.kind === "tape" ? "Tape" : "Connection"} ${i + 1}`;
     return simplePart(`connection.${i}`, name, c.rated, [noRecord(`the ${c.kind}`)]);

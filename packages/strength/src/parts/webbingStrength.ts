@@ -42,8 +42,8 @@ interface Stretch {
 }
 
 /**
- * Zones of a line of `length` natural metres made of `sections`, in order from A. One section may leave out its length
- * and takes up the rest. Throws when the sections do not fit the length: the rig check has seen to that before.
+ * Zones of a line of `length` natural metres made of `sections`, in order from A. Throws when the sections do not fit
+ * the length: the rig check has seen to that before.
  */
 export function webbingStrength(sections: readonly WebbingSection[], length: number): StrengthZone[] {
   const bounds = sectionBounds(sections, length);
@@ -80,19 +80,17 @@ export function zoneAt(zones: readonly StrengthZone[], position: number): Streng
   return weakestZone(touching);
 }
 
-/** Borders of the sections along the line, 0 first [m]. */
+/** Borders of the sections along a line of `length`, 0 first [m]; the one section without a length takes up the rest. */
 export function sectionBounds(sections: readonly WebbingSection[], length: number): number[] {
   const known = sections.reduce((sum, s) => sum + (s.length ?? 0), 0);
-  const open = sections.filter((s) => s.length === undefined).length;
   const rest = length - known;
-  if (open > 1) throw new Error(`only one section may leave out its length, ${open} do`);
-  if (open === 1 && rest <= 0) throw new Error(`sections of ${known} m leave nothing of a line of ${length} m`);
+  if (sections.filter((s) => s.length === undefined).length !== 1) {
+    throw new Error("exactly one section of a line leaves out its length");
+  }
+  if (rest <= 0) throw new Error(`sections of ${known} m leave nothing of a line of ${length} m`);
   const bounds = [0];
   for (const s of sections) bounds.push(bounds.at(-1)! + (s.length ?? rest));
-  // With all lengths given they are scaled onto the line: natural lengths differ by a stretch of a per cent or so.
-  const scale = length / bounds.at(-1)!;
-  if (Math.abs(scale - 1) > 0.25) throw new Error(`sections of ${known} m do not make up a line of ${length} m`);
-  return bounds.map((b) => b * scale);
+  return bounds;
 }
 
 function wearStretches(section: WebbingSection, from: number, to: number): Stretch[] {
