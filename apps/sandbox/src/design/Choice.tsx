@@ -1,0 +1,48 @@
+import { Select } from "@base-ui/react/select";
+import styles from "./Choice.module.css";
+import { Icon } from "./icons.tsx";
+
+interface Props<T extends string> {
+  label: string;
+  value: T;
+  options: readonly { readonly value: T; readonly label: string }[];
+  onChange: (value: T) => void;
+  /** Inside a sentence: no label in sight, an underline for an edge. */
+  inline?: boolean;
+  onFocus?: () => void;
+}
+
+/** One of a few named things. */
+export function Choice<T extends string>({ label, value, options, onChange, inline, onFocus }: Props<T>) {
+  return (
+    <div className={inline ? styles.inline : styles.field}>
+      <Select.Root
+        items={options as { value: T; label: string }[]}
+        value={value}
+        onValueChange={(next) => next !== null && onChange(next)}
+      >
+        {!inline && <Select.Label className={styles.label}>{label}</Select.Label>}
+        <Select.Trigger className={styles.trigger} aria-label={inline ? label : undefined} onFocus={onFocus}>
+          <Select.Value />
+          <Select.Icon className={styles.icon}>
+            <Icon name="down" size={14} />
+          </Select.Icon>
+        </Select.Trigger>
+        <Select.Portal>
+          <Select.Positioner className={styles.positioner} sideOffset={4} alignItemWithTrigger={false}>
+            <Select.Popup className={styles.popup}>
+              <Select.List>
+                {options.map((option) => (
+                  <Select.Item key={option.value} value={option.value} className={styles.item}>
+                    <Select.ItemIndicator className={styles.mark}>●</Select.ItemIndicator>
+                    <Select.ItemText className={styles.text}>{option.label}</Select.ItemText>
+                  </Select.Item>
+                ))}
+              </Select.List>
+            </Select.Popup>
+          </Select.Positioner>
+        </Select.Portal>
+      </Select.Root>
+    </div>
+  );
+}

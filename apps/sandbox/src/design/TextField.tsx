@@ -1,0 +1,88 @@
+import { useId, useState } from "react";
+import styles from "./Field.module.css";
+
+interface Props {
+  label: string;
+  /** What the document holds, as it was typed. */
+  value: string;
+  /** Called with every change of the text; the document keeps what was typed, right or wrong. */
+  onChange: (text: string) => void;
+  /** Faults of this field, in words. */
+  messages?: readonly string[];
+  /** One line about what is meant, or how to type it. */
+  hint?: string;
+  /** Where the number comes from, shown quietly. */
+  note?: string;
+  onFocus?: () => void;
+  onBlur?: () => void;
+  /** Inside a sentence: the label is for screen readers only and the field is as wide as its text. */
+  inline?: boolean;
+  disabled?: boolean;
+}
+
+/** A quantity or a word, typed the way people write it: "60 m", "2.5 kN", "540 lbf". */
+export function TextField({
+  label,
+  value,
+  onChange,
+  messages = [],
+  hint,
+  note,
+  onFocus,
+  onBlur,
+  inline,
+  disabled,
+}: Props) {
+  const id = useId();
+  const [draft, setDraft] = useState<string>();
+  const wrong = messages.length > 0;
+  const described = [wrong && `${id}-wrong`, hint && `${id}-hint`, note && `${id}-note`].filter(Boolean).join(" ");
+  const shown = draft ?? value;
+  return (
+    <div className={inline ? styles.inline : styles.field}>
+      <label htmlFor={id} className={inline ? "visually-hidden" : styles.label}>
+        {label}
+      </label>
+      <input
+        id={id}
+        className={styles.input}
+        value={shown}
+        size={inline ? Math.max(shown.length, 3) : 10}
+        disabled={disabled}
+        spellCheck={false}
+        autoComplete="off"
+        aria-invalid={wrong || undefined}
+        aria-describedby={described || undefined}
+        onFocus={() => {
+          setDraft(value);
+          onFocus?.();
+        }}
+        onBlur={() => {
+          setDraft(undefined);
+          onBlur?.();
+        }}
+        onChange={(event) => {
+          setDraft(event.target.value);
+          onChange(event.target.value);
+        }}
+      />
+      {hint && (
+        <p id={`${id}-hint`} className={inline ? "visually-hidden" : styles.hint}>
+          {hint}
+        </p>
+      )}
+      {note && (
+        <p id={`${id}-note`} className={inline ? "visually-hidden" : styles.hint}>
+          {note}
+        </p>
+      )}
+      {wrong && (
+        <ul id={`${id}-wrong`} className={styles.wrong}>
+          {messages.map((message) => (
+            <li key={message}>{message}</li>
+          ))}
+        </ul>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,38 @@
+/** Small line drawings for buttons; they carry no meaning alone, the button's name does. */
+const PATHS = {
+  undo: "M5 4 2 7l3 3M2 7h7a4 4 0 0 1 0 8H7",
+  redo: "M11 4l3 3-3 3M14 7H7a4 4 0 0 0 0 8h2",
+  menu: "M2 4h12M2 8h12M2 12h12",
+  close: "M4 4l8 8M12 4l-8 8",
+  down: "M4 6l4 4 4-4",
+  right: "M6 4l4 4-4 4",
+  play: "M5 3l8 5-8 5z",
+  pause: "M5 3v10M11 3v10",
+  stop: "M4 4h8v8H4z",
+  open: "M2 13V4h4l1.5 2H14v7z",
+  save: "M8 2v8M5 7l3 3 3-3M3 13h10",
+  link: "M7 9l2-2M6 6l2-2a2.8 2.8 0 0 1 4 4l-2 2M10 10l-2 2a2.8 2.8 0 0 1-4-4l2-2",
+  plus: "M8 3v10M3 8h10",
+  minus: "M3 8h10",
+  bin: "M3 4h10M6 4V2h4v2M4 4l1 10h6l1-10",
+  light: "M8 5a3 3 0 1 0 0 6 3 3 0 0 0 0-6zM8 1v1.5M8 13.5V15M1 8h1.5M13.5 8H15M3 3l1 1M12 12l1 1M13 3l-1 1M4 12l-1 1",
+  dark: "M13 10A6 6 0 0 1 6 3a5.5 5.5 0 1 0 7 7z",
+  rig: "M2 3v10M14 3v10M2 5q6 3 12 0M2 6q6 7 12 0",
+} as const;
+export type IconName = keyof typeof PATHS;
+
+export function Icon({ name, size = 16 }: { name: IconName; size?: number }) {
+  return (
+    <svg
+      width={size}
+      height={size}
+      viewBox="0 0 16 16"
+      fill="none"
+      stroke="currentColor"
+      strokeWidth="1.5"
+      aria-hidden="true"
+    >
+      <path d={PATHS[name]} strokeLinecap="round" strokeLinejoin="round" />
+    </svg>
+  );
+}

@@ -1,0 +1,142 @@
+/** Makes the state of one sandbox from the services it is handed. Actions are what a user means to do. */
+import { editDocument } from "@secondline/rig";
+import type { WhatIf } from "@secondline/scenarios";
+import { createStore, type StoreApi } from "zustand/vanilla";
+import { closeGroup, type History, record, redo, startHistory, undo } from "./history.ts";
+import { RecordingShelf, type Recordings } from "./recordings.ts";
+import { Runs } from "./runs.ts";
+import type { Notice, SandboxState, Services, SessionSlice, WrittenRig } from "./types.ts";
+
+/** What a sandbox starts with. `document` may have faults; `goodDocument` must have none. */
+export interface Start {
+  readonly document: WrittenRig;
+  readonly goodDocument: WrittenRig;
+  readonly session?: Partial<SessionSlice>;
+}
+
+export interface Actions {
+  /** Puts what was typed at a path; `undefined` takes it out. `group`: joins the letters of one field into one step. */
+  edit: (path: string, value: unknown, label: string, group?: string) => void;
+  /** The field was left: the next change is a step of its own. */
+  finishEdit: () => void;
+  /** Takes another rig as the document; undo brings the old one back. */
+  replaceRig: (document: WrittenRig, label: string) => void;
+  undo: () => void;
+  redo: () => void;
+  chooseWhatIf: (whatIf: WhatIf) => void;
+  chooseAccuracy: (accuracy: SessionSlice["accuracy"]) => void;
+  runNow: () => void;
+  stop: () => void;
+  look: (change: Partial<Omit<SessionSlice, "whatIf" | "accuracy" | "notices" | "announcement">>) => void;
+  tell: (notice: Omit<Notice, "id">) => void;
+  dismiss: (id: number) => void;
+  announce: (text: string) => void;
+}
+
+export interface Sandbox {
+  readonly store: StoreApi<SandboxState>;
+  readonly actions: Actions;
+  readonly recordings: Recordings;
+}
+
+const FIRST_WHAT_IF: WhatIf = { kind: "mainFails", at: 0.5, cutAt: 0, walker: "hanging" };
+
+export function createSandbox(services: Services, start: Start): Sandbox {
+  const store = createStore<SandboxState>(() => firstState(services, start));
+  const shelf = new RecordingShelf();
+  const runs = new Runs(store, services, shelf);
+  let lastNotice = 0;
+
+  const session = (part: Partial<SessionSlice>) =>
+    store.setState((state) => ({ session: { ...state.session, ...part } }));
+
+  /** Takes over a history and, when its document has no faults, the rig; a new rig is run. */
+  function takeOver(history: History<WrittenRig>): void {
+    const { document } = store.getState();
+    if (history.present === document.history.present) {
+      store.setState({ document: { ...document, history } });
+      return;
+    }
+    const read = services.read(history.present);
+    if (!read.ok) {
+      store.setState({ document: { ...document, history, issues: read.issues } });
+      return;
+    }
+    const rigVersion = document.rigVersion + 1;
+    store.setState({
+      document: { history, issues: [], rig: read.rig, goodDocument: history.present, rigVersion },
+    });
+    runs.soon();
+  }
+  const history = () => store.getState().document.history;
+
+  const actions: Actions = {
+    edit: (path, value, label, group) =>
+      takeOver(record(history(), label, editDocument(history().present, path, value), group)),
+    finishEdit: () => takeOver(closeGroup(history())),
+    replaceRig: (document, label) => takeOver(record(history(), label, document)),
+    undo: () => takeOver(undo(history())),
+    redo: () => takeOver(redo(history())),
+    chooseWhatIf(whatIf) {
+      session({ whatIf });
+      runs.soon();
+    },
+    chooseAccuracy(accuracy) {
+      session({ accuracy });
+      runs.soon();
+    },
+    runNow: () => void runs.now(),
+    stop: () => runs.stop(),
+    look: session,
+    tell(notice) {
+      lastNotice += 1;
+      // The newest three: older ones have been read or do not matter any more.
+      session({ notices: [...store.getState().session.notices, { ...notice, id: lastNotice }].slice(-3) });
+    },
+    dismiss: (id) => session({ notices: store.getState().session.notices.filter((notice) => notice.id !== id) }),
+    announce: (announcement) => session({ announcement }),
+  };
+  return { store, actions, recordings: shelf };
+}
+
+function firstState(services: Services, start: Start): SandboxState {
+  const good = services.read(start.goodDocument);
+  if (!good.ok)
+    throw new Error(`The rig to start with has faults: ${good.issues.map((issue) => issue.message).join(" ")}`);
+  const now = start.document === start.goodDocument ? good : services.read(start.document);
+  const current = now.ok ? now : good;
+  return {
+    document: {
+      history: startHistory(start.document),
+      issues: now.ok ? [] : now.issues,
+      rig: current.rig,
+      goodDocument: now.ok ? start.document : start.goodDocument,
+      rigVersion: 1,
+    },
+    session: {
+      theme: undefined,
+      scene: "3d",
+      camera: "event",
+      showForces: false,
+      compare: false,
+      rigOpen: false,
+      place: "verdict",
+      selectedPart: undefined,
+      editing: undefined,
+      whatIf: FIRST_WHAT_IF,
+      accuracy: "quick",
+      notices: [],
+      announcement: "",
+      ...start.session,
+    },
+    run: {
+      fall: { kind: "idle" },
+      study: { kind: "idle" },
+      shown: undefined,
+      previous: undefined,
+      verdict: undefined,
+      previousVerdict: undefined,
+      recordingVersion: 0,
+    },
+  };
+}

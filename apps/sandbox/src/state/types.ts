@@ -1,0 +1,101 @@
+/** The state, in slices by lifetime: the document outlives the page, the session the run, the run nothing. */
+import type { Accuracy } from "@secondline/engine";
+import type { Rig, RigIssue } from "@secondline/rig";
+import type { Progress, RunnerService } from "@secondline/runner";
+import type { Outcome, WhatIf, WhatIfOutcome } from "@secondline/scenarios";
+import type { Theme } from "../design/palette.ts";
+import type { History } from "./history.ts";
+
+/** A rig as written: plain JSON that keeps what was typed, right or wrong. */
+export type WrittenRig = { readonly [key: string]: unknown };
+
+export interface DocumentSlice {
+  readonly history: History<WrittenRig>;
+  /** Faults of the document as it stands. */
+  readonly issues: readonly RigIssue[];
+  /** The last document without faults, and its rig. Everything computed belongs to it. */
+  readonly rig: Rig;
+  readonly goodDocument: WrittenRig;
+  /** Counts good rigs, so that a result knows which one it belongs to. */
+  readonly rigVersion: number;
+}
+
+export type SceneKind = "3d" | "side";
+export type Place = "verdict" | "time" | "rig";
+export type CameraName = "overview" | "event" | "side" | "anchor";
+
+export interface Notice {
+  readonly id: number;
+  readonly tone: "word" | "fault";
+  readonly text: string;
+  readonly details?: readonly string[];
+  readonly action?: { readonly label: string; readonly run: () => void };
+}
+
+export interface SessionSlice {
+  /** Undefined: as the system has it. */
+  readonly theme: Theme | undefined;
+  readonly scene: SceneKind;
+  readonly camera: CameraName;
+  readonly showForces: boolean;
+  readonly compare: boolean;
+  readonly rigOpen: boolean;
+  /** On a narrow screen: which page of the sheet is in front. */
+  readonly place: Place;
+  /** Part of an outcome the user looks at, e.g. "leash". */
+  readonly selectedPart: string | undefined;
+  /** Path of the field being edited. */
+  readonly editing: string | undefined;
+  readonly whatIf: WhatIf;
+  readonly accuracy: Accuracy;
+  readonly notices: readonly Notice[];
+  /** Last thing said to screen readers. */
+  readonly announcement: string;
+}
+
+export type Work =
+  | { readonly kind: "idle" }
+  /** A change came in; it starts when the changes settle. */
+  | { readonly kind: "waiting" }
+  | { readonly kind: "busy"; readonly id: string; readonly progress: Progress }
+  | { readonly kind: "stopped" }
+  | { readonly kind: "failed"; readonly message: string };
+
+/** A what-if that was run, and the rig it was run on. */
+export interface ShownRun {
+  readonly rig: Rig;
+  readonly rigVersion: number;
+  readonly whatIf: WhatIf;
+  readonly accuracy: Accuracy;
+  readonly outcome: WhatIfOutcome;
+}
+
+export interface RunSlice {
+  readonly fall: Work;
+  readonly study: Work;
+  readonly shown: ShownRun | undefined;
+  readonly previous: ShownRun | undefined;
+  readonly verdict: { readonly outcome: Outcome; readonly rigVersion: number } | undefined;
+  readonly previousVerdict: Outcome | undefined;
+  /** Counts changes of the recordings on the shelf. */
+  readonly recordingVersion: number;
+}
+
+export interface SandboxState {
+  readonly document: DocumentSlice;
+  readonly session: SessionSlice;
+  readonly run: RunSlice;
+}
+
+export type ReadResult =
+  | { readonly ok: true; readonly rig: Rig }
+  | { readonly ok: false; readonly issues: readonly RigIssue[] };
+
+/** What the store needs from outside; replaced in tests. */
+export interface Services {
+  readonly runner: RunnerService;
+  readonly read: (document: WrittenRig) => ReadResult;
+  readonly newId: () => string;
+  /** Calls back after a pause; returns what cancels it. */
+  readonly later: (milliseconds: number, action: () => void) => () => void;
+}

@@ -1,0 +1,27 @@
+import { createContext, useContext } from "react";
+import { useStore } from "zustand";
+import type { Actions, Sandbox } from "./sandbox.ts";
+import type { SandboxState } from "./types.ts";
+
+export const SandboxContext = createContext<Sandbox | undefined>(undefined);
+
+function useContextOrThrow(): Sandbox {
+  const sandbox = useContext(SandboxContext);
+  if (!sandbox) throw new Error("There is no SandboxContext around this component");
+  return sandbox;
+}
+
+export function useSandbox<T>(selector: (state: SandboxState) => T): T {
+  return useStore(useContextOrThrow().store, selector);
+}
+
+export function useActions(): Actions {
+  return useContextOrThrow().actions;
+}
+
+/** Recordings of the run in sight and the one before; renders again when either changes. */
+export function useRecordings() {
+  const { recordings, store } = useContextOrThrow();
+  useStore(store, (state) => state.run.recordingVersion);
+  return { current: recordings.current, previous: recordings.previous };
+}
