@@ -28,3 +28,12 @@ export {
   webbingStrength,
   zoneAt,
 } from "./parts/webbingStrength.ts";
+export {
+  clopperPearson,
+  lowerBoundRank,
+  shareUpperBound,
+  testsForLeast,
+  testsForRange,
+  testsWithoutFailure,
+} from "./statistics/orderStatistics.ts";
+export { en1990Factor, natrellaFactor, toleranceFactor, toleranceFactorKnownSpread } from "./statistics/tolerance.ts";
