@@ -1,3 +1,15 @@
 export type { Accuracy, Recording } from "@secondline/engine";
 export type { Basis, Rig } from "@secondline/rig";
+export { CAUTIONS } from "./cautions.ts";
+export { type Comparison, type ComparisonRow, compareLayouts } from "./compareLayouts.ts";
+export { inputHash } from "./inputHash.ts";
 export type * from "./outcome.ts";
+export { type ReportOptions, report } from "./report/report.ts";
+export { cameOfIt } from "./report/whatIfSection.ts";
+export { type RigStrengths, rigStrengths } from "./rigStrengths.ts";
+export { type RunOptions, runWhatIf, type StudyProgress } from "./runWhatIf.ts";
+export { NoEquilibrium, NothingComputed, type StudyOptions, study } from "./study.ts";
+export { defaultDuration, type ProblemOptions, toProblem } from "./toProblem.ts";
+export { VERSION } from "./version.ts";
+export { parseWhatIf, place, whatIfKey, whatIfTitle } from "./whatIf.ts";
+export { nearEnd, type WhatIfSetOptions, whatIfSet } from "./whatIfSet.ts";

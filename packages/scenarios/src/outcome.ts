@@ -50,6 +50,8 @@ export interface PartOutcome {
   readonly bases: readonly Basis[];
   /** For webbing: where along the natural length the margin is least [m from A], and why. */
   readonly weakest?: { readonly at: number; readonly reason: string };
+  /** What a reader must know of this strength: factors beyond their range, nothing written down. */
+  readonly flags?: readonly string[];
 }
 
 /** Key results of one what-if. */
@@ -64,8 +66,27 @@ export interface WhatIfOutcome {
   /** Least height of the tie-in above the ground [m]; 0 or less: the walker hits it. */
   readonly clearance?: number;
   readonly groundSpeed?: number;
+  /** Least height of the feet of an upright walker above the ground [m]; 0 or less: they touch it. */
+  readonly feetClearance?: number;
   readonly broke: readonly { readonly part: string; readonly time: number; readonly at?: number }[];
   readonly caught: boolean;
+  /** Numerical uncertainty of the peaks, ± [N], when an estimate was asked for. */
+  readonly peakUncertainty?: Readonly<Record<"leash" | "mainA" | "mainB" | "backupA" | "backupB", number>>;
+  /** Force over time for a small plot, when traces were asked for. */
+  readonly trace?: Trace;
+}
+
+/**
+ * Force over time, thinned out for a small plot without losing a peak: per bin the least and the largest of the CFC 60
+ * signal, alternating [N]. Bins of equal length over `duration` [s].
+ */
+export interface Trace {
+  readonly duration: number;
+  readonly bins: number;
+  readonly leash: readonly number[];
+  /** Main line and backup together, at either end. */
+  readonly anchorA: readonly number[];
+  readonly anchorB: readonly number[];
 }
 
 export interface Outcome {
@@ -78,6 +99,8 @@ export interface Outcome {
   /** Id of the part with the least margin. */
   readonly firstToFail: string;
   readonly verdict: Verdict;
+  /** Indices into `whatIfs` of those that could not be computed; the verdict is incomplete when there are any. */
+  readonly incomplete: readonly number[];
   /** The verdict in one sentence. */
   readonly sentence: string;
   readonly weakestBases: readonly Basis[];

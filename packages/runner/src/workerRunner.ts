@@ -1,0 +1,129 @@
+/** The page's side: a runner whose work happens in a worker, which is made when needed and replaced when it dies. */
+import * as Comlink from "comlink";
+import type { ExposedRunner } from "./exposed.ts";
+import { CANCELLED } from "./inProcess.ts";
+import type { Answer, Progress, RunnerService, RunRequest, StudyRequest } from "./service.ts";
+
+/** What is needed of a worker; a browser's `Worker` fits. */
+export interface RunnerWorker extends Comlink.Endpoint {
+  terminate(): unknown;
+}
+
+/** A worker that has not taken a cancel after this long is stuck and is replaced [ms]. */
+const CANCEL_PATIENCE_MS = 3000;
+
+interface Pending {
+  readonly id: string;
+  /** Settles the promise that the caller holds; later calls do nothing. */
+  readonly settle: (answer: Answer<never>) => void;
+}
+type Call<T> = (remote: Comlink.Remote<ExposedRunner>, onProgress: (progress: Progress) => void) => Promise<Answer<T>>;
+
+export class WorkerRunner implements RunnerService {
+  readonly #spawn: () => RunnerWorker;
+  readonly #pending = new Set<Pending>();
+  #worker: RunnerWorker | undefined;
+  #remote: Comlink.Remote<ExposedRunner> | undefined;
+
+  constructor(spawn: () => RunnerWorker) {
+    this.#spawn = spawn;
+  }
+
+  run(request: RunRequest, onProgress?: (progress: Progress) => void) {
+    return this.#call(request.id, onProgress, (remote, report) => remote.run(request, Comlink.proxy(report) as never));
+  }
+
+  study(request: StudyRequest, onProgress?: (progress: Progress) => void) {
+    return this.#call(request.id, onProgress, (remote, report) =>
+      remote.study(request, Comlink.proxy(report) as never),
+    );
+  }
+
+  /** Answers the caller at once; what the worker still says about this request is dropped. */
+  async cancel(id: string): Promise<void> {
+    const remote = this.#remote;
+    if (!this.#settle(id) || !remote) return;
+    let patience: ReturnType<typeof setTimeout> | undefined;
+    const stuck = new Promise<"stuck">((resolve) => {
+      patience = setTimeout(() => resolve("stuck"), CANCEL_PATIENCE_MS);
+    });
+    const taken = await Promise.race([remote.cancel(id), stuck]);
+    clearTimeout(patience);
+    if (taken === "stuck" && this.#remote === remote) this.#lose("The computation did not respond and was stopped.");
+  }
+
+  /** Ends the worker; what was pending answers `cancelled`. The next request makes a new worker. */
+  dispose(): void {
+    this.#drop();
+    for (const pending of this.#pending) pending.settle(CANCELLED);
+  }
+
+  #call<T>(id: string, onProgress: ((progress: Progress) => void) | undefined, call: Call<T>): Promise<Answer<T>> {
+    this.#settle(id);
+    return new Promise((resolve) => {
+      const pending: Pending = {
+        id,
+        settle: (answer) => {
+          if (this.#pending.delete(pending)) resolve(answer);
+        },
+      };
+      this.#pending.add(pending);
+      const report = (progress: Progress) => {
+        if (this.#pending.has(pending)) onProgress?.(progress);
+      };
+      try {
+        call(this.#connect(), report).then(
+          (answer) => pending.settle(answer as Answer<never>),
+          (error: unknown) => pending.settle(failed(messageOf(error))),
+        );
+      } catch (error) {
+        pending.settle(failed(messageOf(error)));
+      }
+    });
+  }
+
+  /** Answers `cancelled` to whoever waits for `id`; false when nobody does. */
+  #settle(id: string): boolean {
+    const waiting = [...this.#pending].filter((pending) => pending.id === id);
+    for (const pending of waiting) pending.settle(CANCELLED);
+    return waiting.length > 0;
+  }
+
+  #connect(): Comlink.Remote<ExposedRunner> {
+    if (this.#remote) return this.#remote;
+    const worker = this.#spawn();
+    const lost = (event: unknown) => {
+      if (this.#worker === worker) this.#lose(`The computation stopped unexpectedly${detail(event)}. Run it again.`);
+    };
+    worker.addEventListener("error", lost as never);
+    worker.addEventListener("messageerror", lost as never);
+    this.#worker = worker;
+    this.#remote = Comlink.wrap<ExposedRunner>(worker);
+    return this.#remote;
+  }
+
+  #lose(message: string): void {
+    this.#drop();
+    for (const pending of this.#pending) pending.settle(failed(message));
+  }
+
+  #drop(): void {
+    const worker = this.#worker;
+    this.#worker = undefined;
+    this.#remote = undefined;
+    worker?.terminate();
+  }
+}
+
+/** A runner in a worker: `createWorkerRunner(() => new Worker(url, { type: "module" }))`. */
+export function createWorkerRunner(spawn: () => RunnerWorker): WorkerRunner {
+  return new WorkerRunner(spawn);
+}
+
+const failed = (message: string) => ({ ok: false, reason: "failed", message }) as const;
+const messageOf = (error: unknown) => (error instanceof Error ? error.message : String(error));
+
+function detail(event: unknown): string {
+  const message = (event as { message?: unknown } | undefined)?.message;
+  return typeof message === "string" && message !== "" ? ` (${message})` : "";
+}

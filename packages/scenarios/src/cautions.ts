@@ -1,0 +1,47 @@
+/** What must be read beside every verdict. Worded here and nowhere else; shown on screen, in the terminal and in print. */
+
+/** Always shown, in this order. */
+export const CAUTIONS: readonly string[] = [
+  "This is a model of the rig, not the rig. It does not replace inspection, the makers' instructions, local codes and standards, or qualified practice.",
+  "Textiles can lose much of their strength without showing it. A part that looks sound may not be.",
+  "Do not rig from these numbers alone. Let somebody qualified check the rig, its parts and what was entered here.",
+];
+
+/** What else must be said of one study. */
+export interface CautionFacts {
+  /** The rig is demo data. */
+  readonly invented: boolean;
+  /** How many what-ifs gave no numbers that can be trusted. */
+  readonly failedWhatIfs: number;
+  /** Parts whose strength rests on memory or on an assumption. */
+  readonly unfoundedParts: number;
+  readonly parts: number;
+  readonly hasBackup: boolean;
+  /** Least height of the walker's feet above the ground over all what-ifs [m]; absent: no ground known. */
+  readonly feetClearance?: number;
+}
+
+const few = (count: number, of: number) => (count === of ? `All ${of}` : `${count} of ${of}`);
+
+/** The cautions of a study: the general ones, then those that its facts call for. */
+export function cautions(facts: CautionFacts): readonly string[] {
+  const said = [...CAUTIONS];
+  if (facts.unfoundedParts > 0) {
+    said.push(
+      `${few(facts.unfoundedParts, facts.parts)} strengths rest on common practice, memory or assumptions, not on tests of these parts. Test pieces of the real ones.`,
+    );
+  }
+  if (facts.failedWhatIfs > 0) {
+    const runs = facts.failedWhatIfs === 1 ? "One what-if" : `${facts.failedWhatIfs} what-ifs`;
+    said.push(`${runs} could not be computed reliably. The verdict is incomplete: the worst case may be among them.`);
+  }
+  if (!facts.hasBackup) said.push("The rig has no backup: nothing catches the walker when the main line fails.");
+  if (facts.feetClearance === undefined) {
+    said.push("No ground was given: whether the walker reaches it in a drop was not checked.");
+  }
+  said.push(
+    "Not modelled: edges and abrasion while loaded, swinging into rock, wind, a wrongly closed part, and how the body takes the force.",
+  );
+  if (facts.invented) said.push("Demo data: every number of this rig is invented. It describes no real line.");
+  return said;
+}

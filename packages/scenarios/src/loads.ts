@@ -1,0 +1,103 @@
+/** From a recording to the largest load of every part, as a load cell would report it (CFC 60). */
+import { cfc60, type Recording } from "@secondline/engine";
+import { type AnchorSide, legForceFactor, type Rig } from "@secondline/rig";
+import type { StrengthZone } from "@secondline/strength";
+
+/** Loads of the parts that have one load each, by part id [N]; the webbing is in `webbingLoads`. */
+export function partLoads(rig: Rig, recording: Recording): ReadonlyMap<string, number> {
+  const { peaks } = recording;
+  const loads = new Map<string, number>();
+  const leash = peaks.leash.cfc60;
+  loads.set("harness", leash).set("leash", leash);
+  rig.rings.forEach((_, i) => {
+    loads.set(rig.rings.length === 1 ? "ring" : `ring.${i}`, leash);
+  });
+  loads.set("endA", peaks.mainA.cfc60).set("endB", peaks.mainB.cfc60);
+  if (rig.backup) {
+    loads.set("backup.endA", peaks.backupA.cfc60).set("backup.endB", peaks.backupB.cfc60);
+    connectionLoads(rig.backup.connections, recording, loads);
+  }
+  anchorLoads("anchorA", rig.anchorA, together(recording, "A"), loads);
+  anchorLoads("anchorB", rig.anchorB, together(recording, "B"), loads);
+  return loads;
+}
+
+/** The engine lists connections first, then tapes; the rig has them mixed. */
+function connectionLoads(
+  parts: readonly { readonly kind: "connection" | "tape" }[],
+  recording: Recording,
+  loads: Map<string, number>,
+): void {
+  const next = { connection: 0, tape: parts.filter((part) => part.kind === "connection").length };
+  parts.forEach((part, i) => {
+    const run = recording.connections[next[part.kind]++];
+    if (run) loads.set(`connection.${i}`, run.peak);
+  });
+}
+
+/**
+ * Every part of the hardware carries the whole load. Of the points, one carries all of it; two share it by the angle
+ * between their legs; of more, two are taken to carry all of it, for nothing makes a fixed anchor share evenly.
+ */
+function anchorLoads(id: string, side: AnchorSide, load: number, loads: Map<string, number>): void {
+  side.hardware.forEach((_, i) => {
+    loads.set(`${id}.hardware.${i}`, load);
+  });
+  const share = side.points.length > 1 ? legForceFactor(side.legAngle) : 1;
+  side.points.forEach((_, i) => {
+    loads.set(`${id}.points.${i}`, load * share);
+  });
+}
+
+/** Force of main line and backup on one anchor at the same time, filtered; sample by sample [N]. */
+export function anchorSignal(recording: Recording, end: "A" | "B"): Float64Array {
+  const main = recording.signals[`main${end}`];
+  const backup = recording.signals[`backup${end}`];
+  const sum = new Float64Array(main.length);
+  for (let i = 0; i < sum.length; i++) sum[i] = main[i]! + backup[i]!;
+  return cfc60(sum, recording.rate);
+}
+
+function together(recording: Recording, end: "A" | "B"): number {
+  return anchorSignal(recording, end).reduce((largest, force) => Math.max(largest, force), 0);
+}
+
+/** A place on a webbing where load and strength meet. */
+export interface WebbingLoad {
+  /** Natural length from A [m]. */
+  readonly at: number;
+  readonly load: number;
+  readonly zone: StrengthZone;
+}
+
+/** Load of every element of a line against the weakest zone it touches. `length`: natural length of the line [m]. */
+export function webbingLoads(
+  peaks: Recording["elementPeaks"]["main"],
+  zones: readonly StrengthZone[],
+  length: number,
+): readonly WebbingLoad[] {
+  const list: WebbingLoad[] = [];
+  for (let e = 0; e < peaks.at.length; e++) {
+    const at = peaks.at[e]! * length;
+    const half = halfLength(peaks.at, e) * length;
+    let weakest: StrengthZone | undefined;
+    for (const zone of zones) {
+      if (zone.from >= at + half || zone.to <= at - half) continue;
+      if (!weakest || zone.strength < weakest.strength) weakest = zone;
+    }
+    if (weakest) list.push({ at: inside(at, weakest), load: peaks.peak[e]!, zone: weakest });
+  }
+  return list;
+}
+
+/** Half an element's natural length, from the middles of its neighbours [-]. */
+function halfLength(at: Float32Array, e: number): number {
+  const before = e > 0 ? at[e]! - at[e - 1]! : 2 * at[e]!;
+  const after = e + 1 < at.length ? at[e + 1]! - at[e]! : 2 * (1 - at[e]!);
+  return Math.max(before, after) / 2;
+}
+
+/** The element's middle where the zone reaches it, else the zone's own middle. */
+function inside(at: number, zone: StrengthZone): number {
+  return at >= zone.from && at <= zone.to ? at : (zone.from + zone.to) / 2;
+}

@@ -1,0 +1,128 @@
+/** Gathers, over all what-ifs, what every part had to carry against what it holds. */
+import type { Recording } from "@secondline/engine";
+import type { Rig } from "@secondline/rig";
+import { type PartStrength, type StrengthZone, weakestFirst } from "@secondline/strength";
+import { partLoads, webbingLoads } from "./loads.ts";
+import type { PartOutcome, Verdict, WhatIfOutcome } from "./outcome.ts";
+import type { RigStrengths } from "./rigStrengths.ts";
+
+/** The worst that happened to a part so far. */
+interface Worst {
+  readonly load: number;
+  readonly strength: number;
+  readonly strength5: number;
+  readonly whatIf: number;
+  /** For webbing: where. */
+  readonly at?: number;
+  readonly zone?: StrengthZone;
+}
+
+/** First break of a what-if: that part caused what came after. */
+interface Break {
+  readonly whatIf: number;
+  readonly time: number;
+  readonly first: boolean;
+}
+
+export class Margins {
+  readonly #rig: Rig;
+  readonly #strengths: RigStrengths;
+  readonly #worst = new Map<string, Worst>();
+  /** Least 5 % strength over load at any place of a part [-]. */
+  readonly #least5 = new Map<string, number>();
+  readonly #broken = new Map<string, Break>();
+
+  constructor(rig: Rig, strengths: RigStrengths) {
+    this.#rig = rig;
+    this.#strengths = strengths;
+  }
+
+  /** Takes in one run. */
+  add(whatIf: number, outcome: WhatIfOutcome, recording: Recording): void {
+    const loads = partLoads(this.#rig, recording);
+    for (const part of this.#strengths.parts) {
+      const load = loads.get(part.id);
+      if (load !== undefined) this.#note(part.id, { load, strength: part.strength, strength5: part.strength5, whatIf });
+      else if (part.zones) this.#addWebbing(part, whatIf, recording);
+    }
+    outcome.broke.forEach((one, i) => {
+      const known = this.#broken.get(one.part);
+      if (!known || (i === 0 && !known.first)) this.#broken.set(one.part, { whatIf, time: one.time, first: i === 0 });
+    });
+  }
+
+  #addWebbing(part: PartStrength, whatIf: number, recording: Recording): void {
+    const line = part.id === "backup" ? "backup" : "main";
+    const length = line === "main" ? this.#strengths.mainLength : this.#strengths.backupLength;
+    for (const { at, load, zone } of webbingLoads(recording.elementPeaks[line], part.zones!, length)) {
+      this.#note(part.id, { load, strength: zone.strength, strength5: zone.strength5, whatIf, at, zone });
+    }
+  }
+
+  #note(id: string, found: Worst): void {
+    const known = this.#worst.get(id);
+    if (!known || found.load * known.strength > known.load * found.strength) this.#worst.set(id, found);
+    const least5 = found.strength5 / found.load;
+    if (!(this.#least5.get(id)! <= least5)) this.#least5.set(id, least5);
+  }
+
+  /** Every part but the tapes, which are made to part, in the order of the load's way. `uncertainty`: ± of loads [N]. */
+  parts(required: number, uncertainty: ReadonlyMap<string, number> = new Map()): readonly PartOutcome[] {
+    const tapes = new Set(
+      (this.#rig.backup?.connections ?? []).flatMap((one, i) => (one.kind === "tape" ? [`connection.${i}`] : [])),
+    );
+    return this.#strengths.parts.flatMap((part) => {
+      const worst = this.#worst.get(part.id);
+      return worst && !tapes.has(part.id) ? [this.#outcome(part, worst, required, uncertainty.get(part.id))] : [];
+    });
+  }
+
+  #outcome(part: PartStrength, worst: Worst, required: number, uncertainty: number | undefined): PartOutcome {
+    const broken = this.#broken.get(part.id);
+    const { zone } = worst;
+    const factors = zone?.factors ?? part.factors;
+    // What gave way has carried at least its strength; a filtered peak of it reads less.
+    const load = broken ? Math.max(worst.load, worst.strength) : worst.load;
+    const margin = worst.strength / load;
+    const margin5 = worst.strength5 / load;
+    const least5 = Math.min(margin5, this.#least5.get(part.id)!);
+    return {
+      id: part.id,
+      name: part.name,
+      load,
+      ...(uncertainty === undefined ? {} : { loadUncertainty: uncertainty }),
+      whatIf: broken?.whatIf ?? worst.whatIf,
+      rated: zone?.rated ?? part.rated,
+      strength: worst.strength,
+      strength5: worst.strength5,
+      margin,
+      margin5,
+      verdict: verdictOf(margin, least5, required, broken !== undefined),
+      parts: broken !== undefined,
+      factors: factors.map(({ name, value, spread, basis }) => ({ name, value, spread, basis })),
+      bases: zone ? weakestFirst([zone.ratedBasis, ...factors.map((one) => one.basis)]) : part.bases,
+      ...(zone && worst.at !== undefined ? { weakest: { at: worst.at, reason: zone.reason } } : {}),
+      ...(!zone && part.weakest ? { weakest: part.weakest } : {}),
+      ...(part.flags.length > 0 ? { flags: part.flags } : {}),
+    };
+  }
+
+  /** Whether a part gave way before any other in some run. */
+  gaveWayFirst(id: string): boolean {
+    return this.#broken.get(id)?.first === true;
+  }
+}
+
+/** Fails: gave way, or holds less than the load. Thin: less than required, or a weak specimen would not hold. */
+export function verdictOf(margin: number, margin5: number, required: number, broken: boolean): Verdict {
+  if (broken || margin < 1) return "fails";
+  return margin < required || margin5 < 1 ? "thin" : "holds";
+}
+
+/** The part with the least margin; among equals (all that gave way) one that gave way before the others. */
+export function firstToFail(parts: readonly PartOutcome[], gaveWayFirst: (id: string) => boolean): PartOutcome {
+  const rank = (part: PartOutcome) => (gaveWayFirst(part.id) ? 0 : 1);
+  const [first] = [...parts].sort((a, b) => a.margin - b.margin || rank(a) - rank(b) || a.whatIf - b.whatIf);
+  if (!first) throw new Error("A rig without parts has none that fails first.");
+  return first;
+}

@@ -1,0 +1,71 @@
+/** The report: one self-contained page to print on A4 and file with the rig. Pure: the same input gives the same text. */
+import { formatForce, formatLength, type Rig } from "@secondline/rig";
+import { inputHash } from "../inputHash.ts";
+import type { Outcome } from "../outcome.ts";
+import { VERSION } from "../version.ts";
+import { elevation } from "./elevation.ts";
+import { escapeHtml, type Html, raw, tag } from "./html.ts";
+import { partsTable, strengthTable, verdictMark } from "./partsSection.ts";
+import { rigTable } from "./rigSection.ts";
+import { STYLE } from "./style.ts";
+import { plots, whatIfTable } from "./whatIfSection.ts";
+
+export interface ReportOptions {
+  readonly rig: Rig;
+  /** When it was made, as it is to be printed; the report itself knows no clock. */
+  readonly date: string;
+}
+
+/** The whole page. Give an outcome with traces for the force plots. */
+export function report(outcome: Outcome, { rig, date }: ReportOptions): string {
+  const { statics } = outcome;
+  const hash = inputHash(rig);
+  const body = [
+    tag("h1", outcome.rigName),
+    tag("p", `Computed ${date} with Secondline ${VERSION}, ${outcome.accuracy} mesh. A computation, not an approval.`, {
+      class: "soft",
+    }),
+    tag("p", [verdictMark(outcome.verdict), raw(" &nbsp;"), outcome.sentence], {
+      class: `sentence ${outcome.verdict}`,
+    }),
+    tag("section", [tag("h2", "Before you rely on this"), list(outcome.cautions)], { class: "cautions" }),
+    tag("h2", "The rig"),
+    tag("figure", [
+      elevation(rig, outcome),
+      tag("figcaption", "To scale. Full line: main line with the walker standing in the middle. Dashed: backup."),
+    ]),
+    tag(
+      "p",
+      `Unloaded: ${formatForce(statics.unloadedTension)} and ${formatLength(statics.unloadedSag)} of sag. Walker standing in the middle: ${formatForce(statics.standingTension)} and ${formatLength(statics.standingSag)}.`,
+    ),
+    rigTable(rig),
+    tag("h2", "Every part"),
+    partsTable(outcome),
+    tag("h2", "The what-ifs that govern"),
+    plots(outcome),
+    tag("h2", "Every what-if"),
+    whatIfTable(outcome),
+    tag("h2", "What the verdict rests on"),
+    tag("p", "The weakest grounds of the parts that are nearest to failing:"),
+    list(
+      outcome.weakestBases.map((basis) => `${basis.kind}: ${basis.note}`),
+      "bases",
+    ),
+    strengthTable(outcome),
+    tag("footer", [
+      tag("p", ["Input (SHA-256 of the rig in SI units): ", tag("code", hash)]),
+      tag(
+        "p",
+        `Secondline ${VERSION}. Loads: filtered as in SAE J211-1, CFC 60. Numbers have two or three significant digits; that is not their accuracy.`,
+      ),
+    ]),
+  ];
+  return `<!doctype html>\n<html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>${escapeHtml(outcome.rigName)} – report</title><style>${STYLE}</style></head>\n<body>${body.map((one) => one.html).join("\n")}</body></html>\n`;
+}
+
+const list = (items: readonly string[], kind?: string): Html =>
+  tag(
+    "ul",
+    items.map((item) => tag("li", item)),
+    kind === undefined ? {} : { class: kind },
+  );

@@ -1,0 +1,83 @@
+/** The verdict in words. */
+import { formatForce, formatLength, formatRatio, type Rig } from "@secondline/rig";
+import type { PartOutcome, Verdict, WhatIfOutcome } from "./outcome.ts";
+
+export interface SentenceFacts {
+  readonly rig: Rig;
+  readonly verdict: Verdict;
+  readonly whatIfs: readonly WhatIfOutcome[];
+  readonly parts: readonly PartOutcome[];
+  readonly first: PartOutcome;
+  readonly required: number;
+  readonly incomplete: number;
+}
+
+/** One or two sentences: the verdict, why, and what it rests on being incomplete when it is. */
+export function verdictSentence(facts: SentenceFacts): string {
+  const { verdict, first, whatIfs, incomplete } = facts;
+  const lost = whatIfs.find((one) => one.ok && !one.caught);
+  const said = [verdict === "fails" ? failing(facts, lost) : verdict === "thin" ? thin(facts) : holding(facts)];
+  if (lost && first.verdict === "fails") said.push(`Nothing then holds the walker in: ${lower(lost.title)}.`);
+  if (incomplete > 0) {
+    const count = incomplete === 1 ? "one what-if" : `${incomplete} what-ifs`;
+    said.push(`Incomplete: ${count} could not be computed.`);
+  }
+  return said.join(" ");
+}
+
+function failing({ first, whatIfs }: SentenceFacts, lost: WhatIfOutcome | undefined): string {
+  if (first.verdict !== "fails") {
+    const ground = whatIfs.find((one) => one.ok && one.feetClearance !== undefined && one.feetClearance <= 0);
+    if (ground) return `Fails: the walker reaches the ground (${lower(ground.title)}).`;
+    if (lost) return `Fails: nothing holds the walker (${lower(lost.title)}).`;
+  }
+  const title = lower(whatIfs[first.whatIf]!.title);
+  return first.parts
+    ? `Fails: ${partPlace(first)} gives way at ${formatForce(first.strength)} (${title}).`
+    : `Fails: ${partPlace(first)} holds ${formatForce(first.strength)} and gets ${formatForce(first.load)} (${title}).`;
+}
+
+function thin({ first, required, parts, rig, whatIfs }: SentenceFacts): string {
+  const thin = parts.filter((part) => part.verdict === "thin");
+  const worst = thin.includes(first) ? first : thin[0];
+  if (!worst) return `Thin: ${unsettled(whatIfs, rig)}`;
+  const others = thin.length - 1;
+  const more = others === 0 ? "" : others === 1 ? ", and one more part is thin" : `, and ${others} more parts are thin`;
+  const against =
+    worst.margin < required
+      ? `${formatRatio(worst.margin)} times its largest load; you require ${formatRatio(required)}`
+      : `${formatRatio(worst.margin)} times its largest load, but one in twenty such parts would not hold it`;
+  return `Thin: ${partPlace(worst)} holds ${against}${more}.`;
+}
+
+/** No part is thin, yet the verdict is: what-ifs are missing, or the ground is near. */
+function unsettled(whatIfs: readonly WhatIfOutcome[], rig: Rig): string {
+  const near = whatIfs.find((one) => one.feetClearance !== undefined && one.feetClearance < NEAR_GROUND);
+  return near
+    ? `the walker's feet come within ${formatLength(Math.max(0, near.feetClearance!))} of the ground (${lower(near.title)}).`
+    : `every part of ${rig.name} that could be judged holds, but not all could be.`;
+}
+
+/** Feet closer to the ground than this make a verdict thin: legs swing, and people are not points [m]. */
+export const NEAR_GROUND = 1;
+
+function holding({ first, required }: SentenceFacts): string {
+  return `Holds: every part keeps at least ${formatRatio(first.margin)} times its largest load; you require ${formatRatio(required)}. The least is ${partPlace(first)}.`;
+}
+
+/** A part with the place where it is weakest: "the main line at its clamp trace 3 m from A". */
+export function partPlace(part: PartOutcome): string {
+  const name = `the ${lower(part.name)}`;
+  if (!part.weakest || (part.id !== "main" && part.id !== "backup")) return name;
+  const { at, reason } = part.weakest;
+  const where = `${formatLength(Math.round(at * 10) / 10)} from A`;
+  return reason === "webbing" ? `${name}, ${where}` : `${name} at its ${reason} ${where}`;
+}
+
+/** Makes a title fit inside a sentence; names such as "A" at its head stay as they are. */
+export function lower(title: string): string {
+  const second = title.charAt(1);
+  return second !== "" && second === second.toLowerCase() && second !== " "
+    ? title.charAt(0).toLowerCase() + title.slice(1)
+    : title;
+}

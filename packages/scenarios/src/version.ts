@@ -1,0 +1,2 @@
+/** Version of the program, printed in every report. Kept equal to package.json by a test. */
+export const VERSION = "0.1.0";
