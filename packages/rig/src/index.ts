@@ -1,4 +1,18 @@
+export { BASIS_KINDS, parseBasis } from "./basis.ts";
 export { type Curve, strainAt, tensionAt } from "./curve.ts";
+export { RIG_FORMAT, RIG_TAG, RIG_VERSION, type RigDocument, rigSchema } from "./document.ts";
+export type {
+  BasisField,
+  ChoiceField,
+  Field,
+  FieldTable,
+  FlagField,
+  QuantityField,
+  StockField,
+  TextField,
+} from "./field.ts";
+export { type FieldReading, readField } from "./fieldInput.ts";
+export { FIELDS, fieldAt } from "./fields.ts";
 export * from "./format.ts";
 export {
   backupNaturalLength,
@@ -11,8 +25,11 @@ export {
   mainSectionLengths,
   naturalLengths,
 } from "./geometry.ts";
+export { groupName } from "./groups.ts";
 export { editDocument, type PathStep, pathSteps, pathText, valueAt } from "./path.ts";
+export { MAX_RIG_TEXT, type RigReading, readRig } from "./readRig.ts";
 export type * from "./rig.ts";
+export { GENERIC_STOCKS } from "./stocks.ts";
 export {
   acceptsNumber,
   type Dimension,
@@ -22,3 +39,4 @@ export {
   quantityText,
   type ReadQuantity,
 } from "./units.ts";
+export { writeRig } from "./writeRig.ts";

@@ -62,7 +62,7 @@ export interface Condition {
 
 /**
  * A stretch of webbing with something that weakens it, in natural metres from the A end of the section it is in.
- * A clamp trace or stitching reaches from `at` to `at + length`.
+ * A clamp trace or stitching lies with its middle at `at`.
  */
 export type Wear =
   | {

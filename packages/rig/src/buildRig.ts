@@ -1,0 +1,157 @@
+/** A document that passed every check, turned into a rig in SI units with the stated defaults filled in. */
+import { readBasis } from "./basis.ts";
+import type { ReadDocument } from "./document.ts";
+import type { Draft } from "./draft.ts";
+import { chord } from "./geometry.ts";
+import { findStock } from "./ownStocks.ts";
+import type {
+  AnchorPart,
+  AnchorSide,
+  Basis,
+  Condition,
+  ConnectionPart,
+  LineEnd,
+  LineStock,
+  Rated,
+  Rig,
+  Wear,
+  WebbingSection,
+} from "./rig.ts";
+import { MONTH, YEAR } from "./units.ts";
+
+/** Makes optional what may be undefined, which the rig's types tell apart. */
+type Present<T> = { [K in keyof T as undefined extends T[K] ? never : K]: T[K] } & {
+  [K in keyof T as undefined extends T[K] ? K : never]?: Exclude<T[K], undefined>;
+};
+/** The same object without the keys whose value is undefined. */
+function present<T extends object>(group: T): Present<T> {
+  return Object.fromEntries(Object.entries(group).filter(([, value]) => value !== undefined)) as Present<T>;
+}
+
+const DEFAULT_FACTOR: Basis = {
+  kind: "common practice",
+  note: "no source: every part is asked to hold twice its largest computed load",
+};
+const CHOSEN_FACTOR: Basis = { kind: "assumed", note: "chosen in the rig file, no basis given" };
+
+type ReadEnd = ReadDocument["main"]["endA"];
+type ReadSection = ReadDocument["main"]["sections"][number];
+type ReadWear = NonNullable<ReadSection["wear"]>[number];
+type ReadAnchor = ReadDocument["anchorA"];
+type ReadPart = ReadAnchor["points"][number];
+type ReadCondition = ReadPart["condition"];
+
+const rated = (part: { strength: number; basis?: Basis | undefined }): Rated => ({
+  strength: part.strength,
+  basis: part.basis ?? readBasis(undefined),
+});
+
+function condition(read: ReadCondition): Condition {
+  if (!read) return {};
+  const { outside, sun, age, wet } = read;
+  return present({
+    monthsOutside: outside === undefined ? undefined : outside / MONTH,
+    sun,
+    ageYears: age === undefined ? undefined : age / YEAR,
+    wet,
+  });
+}
+
+function wear(read: ReadWear): Wear {
+  if (read.kind !== "clampTrace") return read;
+  const { kind, at, length, clamped, load } = read;
+  return present({ kind, at, length, months: clamped / MONTH, load });
+}
+
+function anchorPart(read: ReadPart): AnchorPart {
+  return { name: read.name, kind: read.kind, rated: rated(read), condition: condition(read.condition) };
+}
+
+function anchorSide(read: ReadAnchor): AnchorSide {
+  return present({
+    points: read.points.map(anchorPart),
+    hardware: (read.hardware ?? []).map(anchorPart),
+    legAngle: read.legAngle ?? 0,
+    legLength: read.legLength ?? 0,
+    stiffness: read.stiffness,
+  });
+}
+
+function lineEnd(read: ReadEnd, stock: LineStock): LineEnd {
+  const common = present({ bend: read.bend, condition: read.condition && condition(read.condition) });
+  if (read.kind === "weblock") {
+    const monthsClamped = read.clamped === undefined ? undefined : read.clamped / MONTH;
+    return { kind: read.kind, rated: rated(read), ...present({ slipLoad: read.slipLoad, monthsClamped }), ...common };
+  }
+  if (read.kind === "sewnLoop") return { kind: read.kind, rated: rated(read), ...common };
+  // A knot is tied in the webbing itself: as new it holds what the webbing holds, and the knot takes its share of that.
+  const own = read.strength === undefined ? stock.rated : rated({ strength: read.strength, basis: read.basis });
+  return { kind: read.kind, knot: read.knot, rated: own, ...common };
+}
+
+/** Turns a faultless document into a rig; `draft` is the same document, for its stocks. */
+export function buildRig(read: ReadDocument, draft: Draft): Rig {
+  const stock = (id: string) => findStock(draft, id) as LineStock;
+  const section = (from: ReadSection): WebbingSection =>
+    present({
+      stock: stock(from.stock),
+      length: from.length,
+      condition: condition(from.condition),
+      wear: (from.wear ?? []).map(wear),
+    });
+  const line = (from: { sections: ReadSection[]; endA: ReadEnd; endB: ReadEnd }) => {
+    const sections = from.sections.map(section);
+    return { sections, endA: lineEnd(from.endA, sections[0]!.stock), endB: lineEnd(from.endB, sections.at(-1)!.stock) };
+  };
+  const distance = chord({ span: read.span, rise: read.rise ?? 0 });
+  return present({
+    version: 1 as const,
+    name: read.name,
+    notes: read.notes ?? "",
+    invented: read.invented ?? false,
+    span: read.span,
+    rise: read.rise ?? 0,
+    ground: read.ground,
+    anchorA: anchorSide(read.anchorA),
+    anchorB: anchorSide(read.anchorB),
+    main: { pretension: read.main.pretension, ...line(read.main) },
+    backup: read.backup && {
+      slack: read.backup.slack ?? read.backup.length! / distance - 1,
+      ...line(read.backup),
+      connections: joints(read.backup),
+    },
+    rings: read.rings.map(({ name, mass, clearance, friction, ...part }) => ({
+      name,
+      mass,
+      clearance: clearance ?? 0.025,
+      friction: friction ?? 0.15,
+      rated: rated(part),
+      condition: condition(part.condition),
+    })),
+    leash: {
+      stock: stock(read.leash.stock),
+      length: read.leash.length,
+      knots: read.leash.knots,
+      condition: condition(read.leash.condition),
+      falls: read.leash.falls ?? 0,
+    },
+    harness: { rated: rated(read.harness), condition: condition(read.harness.condition) },
+    walker: present({
+      mass: read.walker.mass,
+      tieIn: read.walker.tieIn ?? 1,
+      lateral: read.walker.lateral ?? 0.3,
+      at: read.walker.at,
+    }),
+    requiredFactor: {
+      value: read.requiredFactor ?? 2,
+      basis: read.requiredFactorBasis ?? (read.requiredFactor === undefined ? DEFAULT_FACTOR : CHOSEN_FACTOR),
+    },
+  });
+}
+
+/** Connections in the order of the document, then the tapes in theirs: an index leads back to its field. */
+function joints(backup: NonNullable<ReadDocument["backup"]>): ConnectionPart[] {
+  const made = (kind: ConnectionPart["kind"], list: NonNullable<typeof backup.connections> | undefined) =>
+    (list ?? []).map((joint) => ({ at: joint.at, kind, rated: rated(joint), condition: condition(joint.condition) }));
+  return [...made("connection", backup.connections), ...made("tape", backup.tapes)];
+}

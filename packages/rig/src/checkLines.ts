@@ -1,0 +1,219 @@
+/** Checks of the main line and the backup: lengths that fit, tension that the webbing holds, wear inside its section. */
+import type { Draft } from "./draft.ts";
+import { formatForce, formatLength, formatPercent } from "./format.ts";
+import { chord, naturalLengths } from "./geometry.ts";
+import { missing } from "./issues.ts";
+import { checkStockId, findStock, type PartialStock } from "./ownStocks.ts";
+
+type LineName = "main" | "backup";
+
+const sectionStock = (draft: Draft, path: string): PartialStock | undefined => {
+  const id = draft.text(`${path}.stock`);
+  return id === undefined ? undefined : findStock(draft, id);
+};
+
+export function checkLines(draft: Draft): void {
+  checkSections(draft, "main");
+  checkTension(draft);
+  if (!draft.has("backup")) return;
+  checkSections(draft, "backup");
+  checkSlack(draft);
+  checkJoints(draft);
+}
+
+function anchorDistance(draft: Draft): number | undefined {
+  const [span, rise] = [draft.number("span"), draft.number("rise")];
+  return span === undefined || rise === undefined ? undefined : chord({ span, rise });
+}
+
+/** Slow-pull tension at which section lengths are counted, and the distance that they fill. */
+function lineFit(draft: Draft, line: LineName): { distance: number; tension: number } | undefined {
+  const distance = anchorDistance(draft);
+  if (distance === undefined) return undefined;
+  if (line === "main") {
+    const tension = draft.number("main.pretension");
+    return tension === undefined ? undefined : { distance, tension };
+  }
+  const natural = backupLength(draft, distance);
+  return natural === undefined ? undefined : { distance: natural, tension: 0 };
+}
+
+function backupLength(draft: Draft, distance: number): number | undefined {
+  if (draft.has("backup.length")) return draft.number("backup.length");
+  const slack = draft.has("backup.slack") ? draft.number("backup.slack") : undefined;
+  return slack === undefined ? undefined : distance * (1 + slack);
+}
+
+function checkSections(draft: Draft, line: LineName): void {
+  const paths = draft.items(`${line}.sections`);
+  for (const path of paths) checkStockId(draft, `${path}.stock`);
+  const open = paths.filter((path) => !draft.has(`${path}.length`));
+  if (paths.length > 0 && open.length === 0) {
+    const last = paths.at(-1)!;
+    draft.fault(
+      `${last}.length`,
+      "one section without a length",
+      "Every section has a length; one must have none, for it takes up the rest of the line.",
+    );
+    return;
+  }
+  for (const path of open.slice(1)) {
+    draft.fault(
+      `${path}.length`,
+      'a length such as "20 m"',
+      "Only one section may leave its length out: it takes up the rest of the line.",
+    );
+  }
+  checkFit(draft, line, paths, open.length === 1);
+}
+
+function checkFit(draft: Draft, line: LineName, paths: readonly string[], oneOpen: boolean): void {
+  const given = paths.map((path) => (draft.has(`${path}.length`) ? draft.number(`${path}.length`) : undefined));
+  const fit = lineFit(draft, line);
+  let lengths: readonly (number | undefined)[] = given;
+  if (fit && oneOpen) {
+    const stocks = paths.map((path) => sectionStock(draft, path));
+    const readable = paths.every((path, i) => !draft.has(`${path}.length`) || given[i] !== undefined);
+    const curves = stocks.map((stock) => stock?.curve ?? (line === "backup" ? NO_STRETCH : undefined));
+    if (readable && curves.every((curve) => curve !== undefined)) {
+      const pieces = curves.map((curve, i) => ({ curve, length: given[i] }));
+      const found = naturalLengths(fit.distance, fit.tension, pieces);
+      if (found) lengths = found;
+      else tooLong(draft, paths, given, fit.distance);
+    }
+  }
+  paths.forEach((path, i) => {
+    checkWear(draft, path, lengths[i]);
+  });
+}
+
+/** Stands in for an unknown curve where the tension is zero and the curve has no say. */
+const NO_STRETCH = [
+  [0, 0],
+  [1, 1],
+] as const;
+
+function tooLong(
+  draft: Draft,
+  paths: readonly string[],
+  given: readonly (number | undefined)[],
+  distance: number,
+): void {
+  const longest = given.reduce<number>((best, length, i) => ((length ?? 0) > (given[best] ?? 0) ? i : best), 0);
+  const sum = given.reduce<number>((total, length) => total + (length ?? 0), 0);
+  draft.fault(
+    `${paths[longest]}.length`,
+    `sections that leave something of ${formatLength(distance)}`,
+    `The sections with a length come to ${formatLength(sum)}, longer than the line of ${formatLength(distance)}; nothing is left for the one that takes up the rest.`,
+  );
+}
+
+/** Every wear lies in its section. */
+function checkWear(draft: Draft, section: string, sectionLength: number | undefined): void {
+  for (const path of draft.items(`${section}.wear`)) {
+    const extent = wearExtent(draft, path);
+    if (!extent) continue;
+    const [from, to, key] = extent;
+    if (from >= to && key === "to") {
+      draft.fault(`${path}.to`, 'a place farther from A than "from"', "The stretch ends before it begins.");
+    } else if (from < 0) {
+      draft.fault(
+        `${path}.${key}`,
+        "a place inside the section",
+        "This reaches beyond the end of the section nearer to anchor A.",
+      );
+    } else if (sectionLength !== undefined && to > sectionLength) {
+      draft.fault(
+        `${path}.${key}`,
+        `at most ${formatLength(sectionLength)}`,
+        `This reaches to ${formatLength(to)}, but the section is only ${formatLength(sectionLength)} long, unstretched.`,
+      );
+    }
+  }
+}
+
+function wearExtent(draft: Draft, path: string): [from: number, to: number, key: "at" | "to"] | undefined {
+  if (draft.has(`${path}.at`)) {
+    const at = draft.number(`${path}.at`);
+    const length = draft.has(`${path}.length`) ? draft.number(`${path}.length`) : 0;
+    return at === undefined || length === undefined ? undefined : [at - length / 2, at + length / 2, "at"];
+  }
+  const [from, to] = [draft.number(`${path}.from`), draft.number(`${path}.to`)];
+  return from === undefined || to === undefined ? undefined : [from, to, "to"];
+}
+
+/** The standing tension is held by every webbing and end on its way. */
+function checkTension(draft: Draft): void {
+  const tension = draft.number("main.pretension");
+  if (tension === undefined) return;
+  const said = formatForce(tension);
+  for (const path of draft.items("main.sections")) {
+    const rated = sectionStock(draft, path)?.rated?.strength;
+    if (rated !== undefined && tension >= rated) {
+      draft.fault(
+        "main.pretension",
+        `less than ${formatForce(rated)}`,
+        `The tension of ${said} is above the rated strength of the webbing of section ${Number(/\d+/.exec(path)) + 1}, ${formatForce(rated)}.`,
+      );
+    }
+  }
+  for (const end of ["main.endA", "main.endB"]) {
+    const strength = draft.number(`${end}.strength`);
+    const slip = draft.number(`${end}.slipLoad`);
+    const where = end.endsWith("A") ? "anchor A" : "anchor B";
+    if (strength !== undefined && tension >= strength) {
+      draft.fault(
+        `${end}.strength`,
+        `more than ${said}`,
+        `The end at ${where} holds less than the line's own tension of ${said}.`,
+      );
+    }
+    if (slip !== undefined && tension >= slip) {
+      draft.fault(
+        `${end}.slipLoad`,
+        `more than ${said}`,
+        `The weblock at ${where} would slip before the line has its tension of ${said}.`,
+      );
+    }
+  }
+}
+
+function checkSlack(draft: Draft): void {
+  const [slack, length] = [draft.has("backup.slack"), draft.has("backup.length")];
+  if (!slack && !length) draft.issues.push(missing("backup.slack"));
+  if (slack && length) {
+    draft.fault(
+      "backup.length",
+      "either a slack or a length",
+      "The backup has both a slack and a length; give one of them.",
+    );
+  }
+  const [distance, natural] = [anchorDistance(draft), draft.number("backup.length")];
+  if (distance !== undefined && natural !== undefined && natural < distance) {
+    draft.fault(
+      "backup.length",
+      `at least ${formatLength(distance)}`,
+      `The backup is shorter than the ${formatLength(distance)} between the anchors.`,
+    );
+  }
+  if (distance !== undefined && natural !== undefined && natural > 2 * distance) {
+    const most = formatPercent(1);
+    draft.fault(
+      "backup.length",
+      `a slack of at most ${most}`,
+      `The backup is more than twice as long as the distance between the anchors.`,
+    );
+  }
+}
+
+/** No two connections or tapes at the same place. */
+function checkJoints(draft: Draft): void {
+  const seen = new Map<number, string>();
+  for (const path of [...draft.items("backup.connections"), ...draft.items("backup.tapes")]) {
+    const at = draft.number(`${path}.at`);
+    if (at === undefined) continue;
+    const other = seen.get(at);
+    if (other) draft.fault(`${path}.at`, "a place of its own", `${other} is at the same place.`);
+    seen.set(at, path);
+  }
+}

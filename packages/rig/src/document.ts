@@ -1,0 +1,286 @@
+/**
+ * The rig document as a rigger writes it: one JSON file, units in the values. The schema says which fields there are and
+ * turns each value into SI units; what fields have to do with one another is checked in `checks.ts`.
+ */
+import { z } from "zod";
+import { BASIS_KINDS, BASIS_PATTERN, parseBasis } from "./basis.ts";
+import type { ChoiceField, Field } from "./field.ts";
+import { FIELDS } from "./fields.ts";
+import { checkLimits } from "./limits.ts";
+import type { Basis, KnotKind } from "./rig.ts";
+import { acceptsNumber, expectedText, parseQuantity } from "./units.ts";
+
+/** The tag by which a file is known as a rig of ours, with the version of the format. */
+export const RIG_TAG = "secondline";
+export const RIG_FORMAT = "rig/1";
+export const RIG_VERSION = 1;
+
+function field<K extends Field["kind"]>(path: string, kind: K): Extract<Field, { kind: K }> {
+  const found = FIELDS[path];
+  if (found?.kind !== kind) throw new Error(`The field table has no ${kind} at ${path}`);
+  return found as Extract<Field, { kind: K }>;
+}
+
+/** What `params` of an issue of ours hold; made into a `RigIssue` in `issues.ts`. */
+export interface FaultParams {
+  readonly got: string;
+  readonly expected: string;
+}
+
+/** A number with its unit, read into SI. */
+function quantity(path: string) {
+  const f = field(path, "quantity");
+  const read = (value: string | number, ctx: z.RefinementCtx): number => {
+    const result = parseQuantity(value, f.dimension);
+    const fault = result.ok ? checkLimits(result.value, f, value) : result;
+    if (fault) {
+      const { got, expected } = fault;
+      const message = result.ok ? fault.message : `${f.label}: ${fault.message}`;
+      ctx.addIssue({ code: "custom", message, params: { got, expected } satisfies FaultParams });
+      return z.NEVER;
+    }
+    return (result as { value: number }).value;
+  };
+  const about = { title: f.label, description: `${f.help} Write ${expectedText(f.dimension)}.` };
+  return { read, about, dimension: f.dimension };
+}
+/** A quantity with a unit: text. */
+function measured(path: string) {
+  const { read, about } = quantity(path);
+  return z.string().meta(about).transform(read);
+}
+/** A place along a line: 0 to 1, or per cent. */
+function position(path: string) {
+  const { read, about } = quantity(path);
+  return z.union([z.number(), z.string()]).meta(about).transform(read);
+}
+/** A number without a unit. */
+function bare(path: string) {
+  const { read, about, dimension } = quantity(path);
+  if (!acceptsNumber(dimension)) throw new Error(`${path} has a unit`);
+  return z.number().meta(about).transform(read);
+}
+function text(path: string) {
+  const f = field(path, "text");
+  return z.string().max(f.longest).meta({ title: f.label, description: f.help });
+}
+function flag(path: string) {
+  const f = field(path, "flag");
+  return z.boolean().meta({ title: f.label, description: f.help });
+}
+function choice<T extends string>(path: string) {
+  const f: ChoiceField = field(path, "choice");
+  const values = f.options.map((option) => option.value) as [T, ...T[]];
+  return z.enum(values).meta({ title: f.label, description: f.help });
+}
+function stockId(path: string) {
+  const f = field(path, "stock");
+  return z.string().min(1).meta({ title: f.label, description: f.help });
+}
+function basis(path: string) {
+  const f = field(path, "basis");
+  return z
+    .string()
+    .meta({ title: f.label, description: f.help, pattern: BASIS_PATTERN })
+    .transform((value, ctx): Basis => {
+      const read = parseBasis(value);
+      if (read) return read;
+      const expected = `one of ${BASIS_KINDS.join(", ")}, then a colon and the source`;
+      const message = `A basis is written as ${expected}, for example "published: EN 959:2018".`;
+      ctx.addIssue({ code: "custom", message, params: { got: JSON.stringify(value), expected } satisfies FaultParams });
+      return z.NEVER;
+    });
+}
+
+const condition = (at: string) =>
+  z
+    .strictObject({
+      outside: measured(`${at}.outside`).optional(),
+      sun: measured(`${at}.sun`).optional(),
+      age: measured(`${at}.age`).optional(),
+      wet: flag(`${at}.wet`).optional(),
+    })
+    .optional();
+
+const rated = (at: string) => ({ strength: measured(`${at}.strength`), basis: basis(`${at}.basis`).optional() });
+
+const stock = z.strictObject({
+  id: text("stocks[].id").min(1),
+  like: stockId("stocks[].like").optional(),
+  name: text("stocks[].name").optional(),
+  fibre: choice<"polyamide" | "polyester" | "hmpe" | "aramid">("stocks[].fibre").optional(),
+  mass: measured("stocks[].mass").optional(),
+  width: measured("stocks[].width").optional(),
+  strength: measured("stocks[].strength").optional(),
+  basis: basis("stocks[].basis").optional(),
+  curve: z
+    .array(z.tuple([measured("stocks[].curve[][0]"), measured("stocks[].curve[][1]")]))
+    .min(2)
+    .max(100)
+    .optional(),
+  branches: z
+    .array(z.tuple([measured("stocks[].branches[][0]"), measured("stocks[].branches[][1]")]))
+    .max(8)
+    .optional(),
+  curveBasis: basis("stocks[].curveBasis").optional(),
+});
+
+const anchorPart = (at: string) =>
+  z.strictObject({
+    name: text(`${at}.name`),
+    kind: choice<"bolt" | "sling" | "shackle" | "tree" | "other">(`${at}.kind`),
+    ...rated(at),
+    condition: condition(`${at}.condition`),
+  });
+
+const anchor = (at: "anchorA" | "anchorB") =>
+  z.strictObject({
+    points: z
+      .array(anchorPart(`${at}.points[]`))
+      .min(1)
+      .max(12),
+    legAngle: measured(`${at}.legAngle`).optional(),
+    legLength: measured(`${at}.legLength`).optional(),
+    stiffness: measured(`${at}.stiffness`).optional(),
+    hardware: z
+      .array(anchorPart(`${at}.hardware[]`))
+      .max(20)
+      .optional(),
+  });
+
+const wear = (at: string) => {
+  const stretch = { from: measured(`${at}.from`), to: measured(`${at}.to`) };
+  const spot = { at: measured(`${at}.at`), length: measured(`${at}.length`) };
+  return z.discriminatedUnion("kind", [
+    z.strictObject({
+      kind: z.literal("clampTrace"),
+      ...spot,
+      clamped: measured(`${at}.clamped`),
+      load: measured(`${at}.load`).optional(),
+    }),
+    z.strictObject({ kind: z.literal("fallZone"), ...stretch, falls: bare(`${at}.falls`) }),
+    z.strictObject({ kind: z.literal("stitching"), ...spot }),
+    z.strictObject({ kind: z.literal("abrasion"), ...stretch, depth: measured(`${at}.depth`) }),
+    z.strictObject({ kind: z.literal("cut"), at: measured(`${at}.at`), depth: measured(`${at}.depth`) }),
+  ]);
+};
+
+const section = (at: string) =>
+  z.strictObject({
+    stock: stockId(`${at}.stock`),
+    length: measured(`${at}.length`).optional(),
+    condition: condition(`${at}.condition`),
+    wear: z
+      .array(wear(`${at}.wear[]`))
+      .max(200)
+      .optional(),
+  });
+
+const lineEnd = (at: string) => {
+  const common = { bend: bare(`${at}.bend`).optional(), condition: condition(`${at}.condition`) };
+  return z.discriminatedUnion("kind", [
+    z.strictObject({
+      kind: z.literal("weblock"),
+      ...rated(at),
+      slipLoad: measured(`${at}.slipLoad`).optional(),
+      clamped: measured(`${at}.clamped`).optional(),
+      ...common,
+    }),
+    z.strictObject({ kind: z.literal("sewnLoop"), ...rated(at), ...common }),
+    z.strictObject({
+      kind: z.literal("knot"),
+      knot: choice<KnotKind>(`${at}.knot`),
+      strength: measured(`${at}.strength`).optional(),
+      basis: basis(`${at}.basis`).optional(),
+      ...common,
+    }),
+  ]);
+};
+
+const sections = (at: "main" | "backup") =>
+  z
+    .array(section(`${at}.sections[]`))
+    .min(1)
+    .max(50);
+
+const joints = (at: string) =>
+  z
+    .array(z.strictObject({ at: position(`${at}.at`), ...rated(at), condition: condition(`${at}.condition`) }))
+    .max(200)
+    .optional();
+
+const backup = z.strictObject({
+  slack: measured("backup.slack").optional(),
+  length: measured("backup.length").optional(),
+  sections: sections("backup"),
+  endA: lineEnd("backup.endA"),
+  endB: lineEnd("backup.endB"),
+  connections: joints("backup.connections[]"),
+  tapes: joints("backup.tapes[]"),
+});
+
+const ring = z.strictObject({
+  name: text("rings[].name").min(1),
+  mass: measured("rings[].mass"),
+  clearance: measured("rings[].clearance").optional(),
+  friction: bare("rings[].friction").optional(),
+  ...rated("rings[]"),
+  condition: condition("rings[].condition"),
+});
+
+const leash = z.strictObject({
+  stock: stockId("leash.stock"),
+  length: measured("leash.length"),
+  knots: z
+    .array(
+      z.strictObject({
+        kind: choice<KnotKind>("leash.knots[].kind"),
+        where: choice<"ring" | "harness" | "middle">("leash.knots[].where"),
+      }),
+    )
+    .max(12),
+  condition: condition("leash.condition"),
+  falls: bare("leash.falls").optional(),
+});
+
+/** The schema of a rig document. Its input type is the document, its output the same in SI units. */
+export const rigSchema = z
+  .strictObject({
+    [RIG_TAG]: z.literal(RIG_FORMAT).meta({ title: "Format", description: "Marks the file as a rig of this format." }),
+    name: text("name").min(1),
+    notes: text("notes").optional(),
+    invented: flag("invented").optional(),
+    span: measured("span"),
+    rise: measured("rise").optional(),
+    requiredFactor: bare("requiredFactor").optional(),
+    requiredFactorBasis: basis("requiredFactorBasis").optional(),
+    stocks: z.array(stock).max(100).optional(),
+    anchorA: anchor("anchorA"),
+    anchorB: anchor("anchorB"),
+    main: z.strictObject({
+      pretension: measured("main.pretension"),
+      sections: sections("main"),
+      endA: lineEnd("main.endA"),
+      endB: lineEnd("main.endB"),
+    }),
+    backup: backup.optional(),
+    rings: z.array(ring).min(1).max(4),
+    leash,
+    harness: z.strictObject({ ...rated("harness"), condition: condition("harness.condition") }),
+    walker: z.strictObject({
+      mass: measured("walker.mass"),
+      tieIn: measured("walker.tieIn").optional(),
+      lateral: measured("walker.lateral").optional(),
+      at: position("walker.at").optional(),
+    }),
+    ground: z
+      .array(z.tuple([measured("ground[][0]"), measured("ground[][1]")]))
+      .min(2)
+      .max(2000),
+  })
+  .meta({ title: "Rig", description: "A highline rig as a rigger writes it down, with units in the values." });
+
+/** A rig as written: every value as typed. */
+export type RigDocument = z.input<typeof rigSchema>;
+/** The same with every quantity in SI units, defaults not yet filled in. */
+export type ReadDocument = z.output<typeof rigSchema>;

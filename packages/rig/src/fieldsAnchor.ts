@@ -1,0 +1,54 @@
+/** Fields of an anchor: rock points, legs, hardware. */
+import { conditionFields, type FieldTable, ratedFields } from "./field.ts";
+
+function partFields(prefix: string, what: string): FieldTable {
+  return {
+    [`${prefix}.name`]: { kind: "text", label: "Name", longest: 80, help: `What this part of ${what} is called.` },
+    [`${prefix}.kind`]: {
+      kind: "choice",
+      label: "Kind",
+      options: [
+        { value: "bolt", label: "Bolt" },
+        { value: "sling", label: "Sling" },
+        { value: "shackle", label: "Shackle" },
+        { value: "tree", label: "Tree" },
+        { value: "other", label: "Something else" },
+      ],
+      help: "What kind of part it is.",
+    },
+    ...ratedFields(prefix, "the part", [10e3, 60e3]),
+    ...conditionFields(`${prefix}.condition`),
+  };
+}
+
+export function anchorFields(prefix: "anchorA" | "anchorB", what: string): FieldTable {
+  return {
+    ...partFields(`${prefix}.points[]`, what),
+    [`${prefix}.legAngle`]: {
+      kind: "quantity",
+      label: "Angle between the legs",
+      dimension: "angle",
+      // Just below 180°: straight legs would need an infinite force.
+      limits: [0, (179 * Math.PI) / 180],
+      natural: [0, (120 * Math.PI) / 180],
+      help: "Angle between the outermost legs; at 120° each of two legs carries the whole load.",
+    },
+    [`${prefix}.legLength`]: {
+      kind: "quantity",
+      label: "Length of a leg",
+      dimension: "length",
+      limits: [0.05, 50],
+      natural: [0.3, 5],
+      help: "From the rock to where the legs meet.",
+    },
+    [`${prefix}.stiffness`]: {
+      kind: "quantity",
+      label: "Stiffness",
+      dimension: "stiffness",
+      limits: [1e3, 1e9],
+      natural: [5e4, 5e6],
+      help: "Of the whole anchor along the line; left out, the anchor does not give.",
+    },
+    ...partFields(`${prefix}.hardware[]`, what),
+  };
+}

@@ -1,0 +1,28 @@
+/** The limits of a field, told in the units in which the value was written. */
+import type { QuantityField } from "./field.ts";
+import { describeValue, quantityText, type ReadQuantity } from "./units.ts";
+
+type Refusal = Extract<ReadQuantity, { ok: false }>;
+
+/** A fault when an SI value lies outside a field's limits; undefined when it does not. `written` is the value as typed. */
+export function checkLimits(value: number, field: QuantityField, written: unknown): Refusal | undefined {
+  const [least, most] = field.limits;
+  if (value >= least && value <= most) return undefined;
+  const like = typeof written === "string" ? written : undefined;
+  const low = quantityText(least, field.dimension, like);
+  const high = quantityText(most, field.dimension, like);
+  const got = describeValue(written);
+  const because = value < least && field.tooLow !== undefined ? ` (${field.tooLow})` : "";
+  return {
+    ok: false,
+    got,
+    expected: `${low} to ${high}`,
+    message: `${field.label}: ${got} ${complaint(value, least)}${because}. It lies between ${low} and ${high}.`,
+  };
+}
+
+function complaint(value: number, least: number): string {
+  if (value < 0 && least >= 0) return "must not be negative";
+  if (value === 0 && least > 0) return "must not be zero";
+  return value < least ? "is too small" : "is too large";
+}

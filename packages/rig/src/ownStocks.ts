@@ -1,0 +1,100 @@
+/** Webbings and ropes by id: the document's own, taken over from another where they say so, and the built-in ones. */
+
+import { readBasis } from "./basis.ts";
+import type { Draft } from "./draft.ts";
+import { missing } from "./issues.ts";
+import { nearest } from "./nearest.ts";
+import type { Basis, Fibre, LineStock } from "./rig.ts";
+import { GENERIC_STOCKS } from "./stocks.ts";
+
+/** What could be read of a stock. */
+export type PartialStock = { [K in keyof LineStock]?: LineStock[K] | undefined };
+
+/** The stock of an id as far as it can be read; undefined when there is none. */
+export function findStock(draft: Draft, id: string, seen: readonly string[] = []): PartialStock | undefined {
+  const at = draft.items("stocks").find((path) => draft.text(`${path}.id`) === id);
+  if (at === undefined) return GENERIC_STOCKS.get(id);
+  if (seen.includes(id)) return undefined;
+  const like = draft.text(`${at}.like`);
+  const model = like === undefined ? {} : (findStock(draft, like, [...seen, id]) ?? {});
+  const basis = (path: string): Basis => readBasis(draft.text(path));
+  const strength = draft.number(`${at}.strength`);
+  const curve = draft.has(`${at}.curve`) ? draft.pairs(`${at}.curve`) : model.curve;
+  const branches = draft.has(`${at}.branches`) ? draft.pairs(`${at}.branches`) : model.branches;
+  const ownCurve = draft.has(`${at}.curve`) || draft.has(`${at}.branches`) || draft.has(`${at}.curveBasis`);
+  return {
+    id,
+    name: draft.text(`${at}.name`) ?? (model.name === undefined ? undefined : `${id}, like ${model.name}`),
+    fibre: (draft.text(`${at}.fibre`) as Fibre | undefined) ?? model.fibre,
+    mass: draft.has(`${at}.mass`) ? draft.number(`${at}.mass`) : model.mass,
+    width: draft.has(`${at}.width`) ? draft.number(`${at}.width`) : model.width,
+    curve: curve !== undefined && curveFault(curve) === undefined ? curve : undefined,
+    branches,
+    rated: draft.has(`${at}.strength`)
+      ? strength === undefined
+        ? undefined
+        : { strength, basis: basis(`${at}.basis`) }
+      : model.rated,
+    basis: ownCurve ? basis(`${at}.curveBasis`) : model.basis,
+  };
+}
+
+/** What is wrong with a slow-pull curve, and at which point. */
+function curveFault(curve: readonly (readonly [number, number])[]): { at: number; why: string } | undefined {
+  if (curve[0]?.[0] !== 0 || curve[0][1] !== 0) return { at: 0, why: "the curve begins at no stretch and no tension" };
+  for (let i = 1; i < curve.length; i++) {
+    if (curve[i]![0] <= curve[i - 1]![0]) return { at: i, why: "the stretch must grow from point to point" };
+    if (curve[i]![1] <= curve[i - 1]![1]) return { at: i, why: "the tension must grow from point to point" };
+  }
+  return undefined;
+}
+
+const NEEDED = ["name", "fibre", "mass", "width", "strength", "curve", "branches"] as const;
+
+/** Checks the document's own stocks: ids, what they are like, what they lack, their curves. */
+export function checkStocks(draft: Draft): void {
+  const ids = draft.items("stocks").map((path) => draft.text(`${path}.id`));
+  draft.items("stocks").forEach((path, i) => {
+    const id = ids[i];
+    if (id !== undefined && GENERIC_STOCKS.has(id)) {
+      draft.fault(`${path}.id`, "an id of its own", `"${id}" is built in already; give yours another id.`);
+    } else if (id !== undefined && ids.indexOf(id) < i) {
+      draft.fault(`${path}.id`, "an id of its own", `Two webbings or ropes have the id "${id}".`);
+    }
+    if (draft.has(`${path}.like`)) checkLike(draft, path);
+    else for (const key of NEEDED) if (!draft.has(`${path}.${key}`)) draft.issues.push(missing(`${path}.${key}`));
+    const curve = draft.pairs(`${path}.curve`);
+    const fault = curve && draft.has(`${path}.curve`) ? curveFault(curve) : undefined;
+    if (fault) draft.fault(`${path}.curve[${fault.at}]`, "a rising curve", `In the slow-pull curve ${fault.why}.`);
+  });
+}
+
+function checkLike(draft: Draft, path: string): void {
+  const seen: string[] = [];
+  let id = draft.text(`${path}.id`);
+  while (id !== undefined) {
+    if (seen.includes(id)) {
+      draft.fault(
+        `${path}.like`,
+        "another webbing or rope",
+        `"${seen[0]}" is like itself, by way of ${seen.join(", ")}.`,
+      );
+      return;
+    }
+    seen.push(id);
+    const at = draft.items("stocks").find((item) => draft.text(`${item}.id`) === id);
+    id = at === undefined ? undefined : draft.text(`${at}.like`);
+  }
+  checkStockId(draft, `${path}.like`);
+}
+
+/** Checks that the id at a path is one of a webbing or rope. */
+export function checkStockId(draft: Draft, path: string): void {
+  const id = draft.text(path);
+  if (id === undefined || findStock(draft, id) !== undefined) return;
+  const own = draft.items("stocks").flatMap((item) => draft.text(`${item}.id`) ?? []);
+  const ids = [...own, ...GENERIC_STOCKS.keys()];
+  const guess = nearest(id, ids);
+  const hint = guess ? ` Did you mean "${guess}"?` : "";
+  draft.fault(path, `one of ${ids.join(", ")}`, `There is no webbing or rope with the id "${id}".${hint}`);
+}
