@@ -2,13 +2,13 @@
  * The rig document as a rigger writes it: one JSON file, units in the values. The schema says which fields there are and
  * turns each value into SI units; what fields have to do with one another is checked in `checks.ts`.
  */
-import { z } from "zod";
+import * as z from "zod";
 import { BASIS_KINDS, BASIS_PATTERN, parseBasis } from "./basis.ts";
-import type { ChoiceField, Field } from "./field.ts";
+import { type ChoiceField, type Field, fieldExample } from "./field.ts";
 import { FIELDS } from "./fields.ts";
 import { checkLimits } from "./limits.ts";
 import type { Basis, KnotKind } from "./rig.ts";
-import { acceptsNumber, expectedText, parseQuantity } from "./units.ts";
+import { acceptsNumber, parseQuantity, quantityText } from "./units.ts";
 
 /** The tag by which a file is known as a rig of ours, with the version of the format. */
 export const RIG_TAG = "secondline";
@@ -27,6 +27,9 @@ export interface FaultParams {
   readonly expected: string;
 }
 
+/** A number and a unit, for editors that know JSON Schema; which units there are is checked when the file is read. */
+const QUANTITY_PATTERN = "^\\s*[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d+)?\\s*[A-Za-z%°µ].*$";
+
 /** A number with its unit, read into SI. */
 function quantity(path: string) {
   const f = field(path, "quantity");
@@ -41,13 +44,24 @@ function quantity(path: string) {
     }
     return (result as { value: number }).value;
   };
-  const about = { title: f.label, description: `${f.help} Write ${expectedText(f.dimension)}.` };
+  const [least, most] = f.limits;
+  const high = quantityText(most, f.dimension);
+  const limits = `From ${quantityText(least, f.dimension, least === 0 ? high : undefined)} to ${high}.`;
+  const about = {
+    title: f.label,
+    description: `${f.help} ${limits}`,
+    examples: [fieldExample(f)],
+    ...(f.fallback === undefined ? {} : { default: f.fallback }),
+  };
   return { read, about, dimension: f.dimension };
 }
 /** A quantity with a unit: text. */
 function measured(path: string) {
   const { read, about } = quantity(path);
-  return z.string().meta(about).transform(read);
+  return z
+    .string()
+    .meta({ ...about, pattern: QUANTITY_PATTERN })
+    .transform(read);
 }
 /** A place along a line: 0 to 1, or per cent. */
 function position(path: string) {

@@ -1,5 +1,5 @@
 /** What a field is, and the fields that many parts have in common. Limits and ranges are in SI units. */
-import type { Dimension } from "./units.ts";
+import { acceptsNumber, type Dimension, exampleText, quantityText, YEAR } from "./units.ts";
 
 interface FieldBase {
   readonly label: string;
@@ -65,8 +65,8 @@ export function conditionFields(prefix: string): FieldTable {
       kind: "quantity",
       label: "Time outside",
       dimension: "time",
-      limits: [0, 50 * 31557600],
-      natural: [0, 3 * 31557600],
+      limits: [0, 50 * YEAR],
+      natural: [0, 3 * YEAR],
       help: "How long it has been in the open, all seasons together. Leave it out only when nobody knows.",
     },
     [`${prefix}.sun`]: {
@@ -81,8 +81,8 @@ export function conditionFields(prefix: string): FieldTable {
       kind: "quantity",
       label: "Age",
       dimension: "time",
-      limits: [0, 50 * 31557600],
-      natural: [0, 10 * 31557600],
+      limits: [0, 50 * YEAR],
+      natural: [0, 10 * YEAR],
       help: "Time since it was made.",
     },
     [`${prefix}.wet`]: { kind: "flag", label: "Wet when loaded", help: "Polyamide holds less when it is wet." },
@@ -100,3 +100,13 @@ export const KNOTS = [
   { value: "waterKnot", label: "Water knot" },
   { value: "unknown", label: "Some other knot" },
 ] as const;
+
+/** A value as it could be typed into a field: its default, or one from its usual range. */
+export function fieldExample(field: QuantityField): string | number {
+  if (field.fallback !== undefined) return field.fallback;
+  if (!field.natural)
+    return acceptsNumber(field.dimension) ? Number(exampleText(field.dimension)) : exampleText(field.dimension);
+  const middle = (field.natural[0] + field.natural[1]) / 2;
+  const text = quantityText(middle, field.dimension, undefined, 2);
+  return acceptsNumber(field.dimension) ? Number(text) : text;
+}

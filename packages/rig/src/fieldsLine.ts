@@ -1,5 +1,6 @@
 /** Fields of the main line and of the backup: tension or slack, sections with their wear, ends, connections. */
 import { conditionFields, type Field, type FieldTable, KNOTS, ratedFields } from "./field.ts";
+import { YEAR } from "./units.ts";
 
 const place = (label: string, help: string): Field => ({
   kind: "quantity",
@@ -53,8 +54,8 @@ function wearFields(prefix: string): FieldTable {
       kind: "quantity",
       label: "Time in the clamp",
       dimension: "time",
-      limits: [0, 50 * 31557600],
-      natural: [0, 2 * 31557600],
+      limits: [0, 50 * YEAR],
+      natural: [0, 2 * YEAR],
       help: "How long the webbing sat in a weblock at this place.",
     },
     [`${prefix}.load`]: {
@@ -103,8 +104,8 @@ function endFields(prefix: string, what: string): FieldTable {
       kind: "quantity",
       label: "Time in this clamp",
       dimension: "time",
-      limits: [0, 50 * 31557600],
-      natural: [0, 2 * 31557600],
+      limits: [0, 50 * YEAR],
+      natural: [0, 2 * YEAR],
       help: "How long the webbing has sat in this weblock without being moved.",
     },
     [`${prefix}.bend`]: {

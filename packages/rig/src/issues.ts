@@ -1,5 +1,5 @@
 /** Faults of the schema told as issues: where, what was got, what was expected, and a sentence. */
-import type { z } from "zod";
+import type * as z from "zod";
 import type { FaultParams } from "./document.ts";
 import type { Field } from "./field.ts";
 import { FIELDS, fieldAt } from "./fields.ts";

@@ -9,8 +9,8 @@ export function checkLimits(value: number, field: QuantityField, written: unknow
   const [least, most] = field.limits;
   if (value >= least && value <= most) return undefined;
   const like = typeof written === "string" ? written : undefined;
-  const low = quantityText(least, field.dimension, like);
   const high = quantityText(most, field.dimension, like);
+  const low = quantityText(least, field.dimension, like ?? (least === 0 ? high : undefined));
   const got = describeValue(written);
   const because = value < least && field.tooLow !== undefined ? ` (${field.tooLow})` : "";
   return {

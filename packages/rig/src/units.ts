@@ -229,17 +229,46 @@ export const MONTH = (365.25 * 86400) / 12;
 /** Seconds in a year of 365.25 days [s]. */
 export const YEAR = 365.25 * 86400;
 
+/** Unit that suits a size, from the smallest value on that it is used for. */
+const SIZED: Partial<Record<Dimension, readonly (readonly [from: number, unit: string])[]>> = {
+  length: [
+    [0.1, "m"],
+    [0, "mm"],
+  ],
+  force: [
+    [1000, "kN"],
+    [0, "N"],
+  ],
+  mass: [
+    [1, "kg"],
+    [0, "g"],
+  ],
+  time: [
+    [2 * YEAR, "years"],
+    [0.5 * MONTH, "months"],
+    [0.5 * 86400, "days"],
+    [0.1, "s"],
+    [0, "ms"],
+  ],
+};
+
+function unitFor(value: number, dimension: Dimension): string {
+  const usual = WORDS[dimension].units[0] ?? "";
+  if (value === 0) return usual;
+  return SIZED[dimension]?.find(([from]) => Math.abs(value) >= from)?.[1] ?? usual;
+}
+
 /**
- * The SI value as text in the unit that `like` is written in ("2.5 kN" stays in kN, "540 lbf" in lbf), or in the usual
- * unit of the dimension; six significant digits at most. For sliders: the file keeps the user's unit.
+ * The SI value as text in the unit that `like` is written in ("2.5 kN" stays in kN, "540 lbf" in lbf), or in a unit that
+ * suits its size; `digits` significant digits at most. For sliders: the file keeps the user's unit.
  */
-export function quantityText(value: number, dimension: Dimension, like?: string): string {
-  const short = (x: number) => String(Number(x.toPrecision(6)));
+export function quantityText(value: number, dimension: Dimension, like?: string, digits = 6): string {
+  const short = (x: number) => String(Number(x.toPrecision(digits)));
   if (acceptsNumber(dimension) && !like?.includes("%")) return short(value);
   if (dimension === "share" || dimension === "position") return `${short(value * 100)} %`;
   const own = like === undefined ? "" : like.trim().replace(NUMBER, "").trim();
   const usable = own !== "" && parseQuantity(`1 ${own}`, dimension).ok;
-  const unit = usable ? own : (WORDS[dimension].units[0] ?? "");
+  const unit = usable ? own : unitFor(value, dimension);
   const factor = lookUp(unit.replace(/^°$/, "deg"))?.factor ?? 1;
   return `${short(value / factor)} ${unit}`;
 }
