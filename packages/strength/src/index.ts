@@ -1,3 +1,19 @@
+export { analyseBreakLog, type BreakLogReport } from "./breakLog/analyse.ts";
+export {
+  type BreakTest,
+  LOG_COLUMNS,
+  type LogColumn,
+  type LogFault,
+  OUTCOMES,
+  REQUIRED_COLUMNS,
+} from "./breakLog/breakTest.ts";
+export { ASSUMED_SPREAD, type Characteristic, characteristicValue } from "./breakLog/characteristic.ts";
+export type { Doubt } from "./breakLog/doubts.ts";
+export { type FamilyReport, type GroupReport, groupReport } from "./breakLog/groupReport.ts";
+export { type Narrowing, narrowing } from "./breakLog/narrowing.ts";
+export { type BreakLogReading, readBreakLog } from "./breakLog/readLog.ts";
+export { readTest, type TestFields, type TestReading } from "./breakLog/readTest.ts";
+export { writeBreakLog } from "./breakLog/writeLog.ts";
 export { ageFactor } from "./derating/age.ts";
 export { bendFactor } from "./derating/bend.ts";
 export { clampFactor } from "./derating/clampTrace.ts";
@@ -29,6 +45,30 @@ export {
   zoneAt,
 } from "./parts/webbingStrength.ts";
 export {
+  andersonDarling,
+  batchesPoolable,
+  type GoodnessOfFit,
+  type Poolability,
+} from "./statistics/andersonDarling.ts";
+export { lognormalLowerBound, normalLowerBound } from "./statistics/bounds.ts";
+export { FAMILY_NAMES, type FamilyName, familyCdf, familyQuantile, type Shape } from "./statistics/family.ts";
+export {
+  type Fit,
+  type FitFailure,
+  fitFamily,
+  fittedQuantile,
+  waldInterval,
+  weibullParameters,
+} from "./statistics/fit.ts";
+export {
+  exactly,
+  exactValues,
+  isComplete,
+  mean,
+  type Observation,
+  standardDeviation,
+} from "./statistics/observation.ts";
+export {
   clopperPearson,
   lowerBoundRank,
   shareUpperBound,
@@ -36,4 +76,6 @@ export {
   testsForRange,
   testsWithoutFailure,
 } from "./statistics/orderStatistics.ts";
+export { criticalResidual, maximumNormedResidual, type OutlierTest } from "./statistics/outliers.ts";
+export { type ProfiledQuantity, profileInterval, profileLowerBound } from "./statistics/profile.ts";
 export { en1990Factor, natrellaFactor, toleranceFactor, toleranceFactorKnownSpread } from "./statistics/tolerance.ts";

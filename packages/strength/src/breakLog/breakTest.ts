@@ -1,0 +1,64 @@
+/** One result from the test machine. */
+import type { Observation } from "../statistics/observation.ts";
+
+export interface BreakTest {
+  /** Line of the file it came from, the header being line 1; absent for one typed into a form. */
+  readonly line?: number;
+  /** Calendar date, YYYY-MM-DD. */
+  readonly date?: string;
+  /** What was pulled: webbing, leash, sewn loop … */
+  readonly part: string;
+  readonly material: string;
+  readonly batch?: string;
+  /** State it was in, in the user's words: new, fall zone, clamp trace … */
+  readonly state: string;
+  readonly wet: boolean;
+  /** Where the sample was taken from. */
+  readonly takenFrom?: string;
+  readonly monthsOutside?: number;
+  readonly falls?: number;
+  /** How the test ended, as written. */
+  readonly outcome: OutcomeWord;
+  /** What that says about the strength, in newtons. */
+  readonly result: Observation;
+  readonly failureMode?: string;
+  readonly failurePlace?: string;
+  readonly note?: string;
+}
+
+/** A fault in a break log: where, what was got, what was expected. */
+export interface LogFault {
+  /** Line in the file, the header being line 1. */
+  readonly line: number;
+  readonly column: string;
+  readonly got: string;
+  readonly expected: string;
+  /** The fault in one sentence. */
+  readonly message: string;
+}
+
+/** How a test ended, as written in the column `outcome`. */
+export const OUTCOMES = ["broke", "stopped", "broke elsewhere", "broke below", "broke between"] as const;
+export type OutcomeWord = (typeof OUTCOMES)[number];
+
+/** Columns of a break log, in the order they are written. */
+export const LOG_COLUMNS = [
+  "date",
+  "part",
+  "material",
+  "batch",
+  "state",
+  "wet",
+  "taken_from",
+  "months_outside",
+  "falls",
+  "outcome",
+  "result",
+  "result_to",
+  "unit",
+  "failure_mode",
+  "failure_place",
+  "note",
+] as const;
+export type LogColumn = (typeof LOG_COLUMNS)[number];
+export const REQUIRED_COLUMNS: readonly LogColumn[] = ["part", "material", "state", "wet", "outcome", "result", "unit"];

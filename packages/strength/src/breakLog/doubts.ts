@@ -1,0 +1,97 @@
+/** What stands in the way of believing a group's numbers. Shown before the numbers, never acted upon silently. */
+import { formatForce } from "@secondline/rig";
+import { isComplete } from "../statistics/observation.ts";
+import type { GroupReport } from "./groupReport.ts";
+
+export interface Doubt {
+  readonly kind:
+    | "fewTests"
+    | "censored"
+    | "outlier"
+    | "batches"
+    | "batchesUnchecked"
+    | "distribution"
+    | "noFit"
+    | "spread";
+  readonly message: string;
+}
+
+type Findings = Omit<GroupReport, "doubts"> & { readonly accepted: number };
+
+/** Coefficient of variation above which the tests hardly describe one kind of part [-]. */
+const WIDE_SPREAD = 0.25;
+
+export function doubtsOf(found: Findings): Doubt[] {
+  return [few(found), censored(found), outlier(found), batches(found), distribution(found), spread(found)].flat();
+}
+
+function few({ tests }: Findings): Doubt[] {
+  const n = tests.length;
+  if (n > 4) return [];
+  const message =
+    n <= 2
+      ? `${n === 1 ? "One test says" : "Two tests say"} next to nothing about the scatter: the characteristic value is very cautious.`
+      : `${n} tests give a wide answer: the exact factors are large for so few.`;
+  return [{ kind: "fewTests", message }];
+}
+
+function censored({ sample }: Findings): Doubt[] {
+  if (isComplete(sample)) return [];
+  const count = sample.filter((o) => o.kind !== "exact").length;
+  const text = `${count} of ${sample.length} results are bounds, not breaking loads; the exact factors do not hold for them and the lower of two approximate values is given.`;
+  return [{ kind: "censored", message: text }];
+}
+
+function outlier({ outlier: test, sample }: Findings): Doubt[] {
+  if (test?.index === undefined) return [];
+  const values = sample.flatMap((o) => (o.kind === "exact" ? [o.value] : []));
+  const value = formatForce(values[test.index]!);
+  return [
+    {
+      kind: "outlier",
+      message: `${value} does not belong with the others (maximum normed residual). It is kept: find out why.`,
+    },
+  ];
+}
+
+function batches({ batches: test, tests }: Findings): Doubt[] {
+  const names = new Set(tests.map((t) => t.batch ?? ""));
+  if (names.size < 2) return [];
+  if (test === undefined) {
+    return [
+      {
+        kind: "batchesUnchecked",
+        message: "There are several batches, but too few tests in one of them to compare them.",
+      },
+    ];
+  }
+  if (test.poolable) return [];
+  return [
+    {
+      kind: "batches",
+      message: "The batches differ (k-sample Anderson–Darling, 5 %): one value for all of them is not justified.",
+    },
+  ];
+}
+
+function distribution({ accepted, families, failures }: Findings): Doubt[] {
+  if (families.length === 0) return [{ kind: "noFit", message: `No distribution was fitted: ${failures[0]!.reason}.` }];
+  if (accepted > 0) return [];
+  return [
+    {
+      kind: "distribution",
+      message: "No distribution fits these tests (Anderson–Darling, 5 %); the least value of all is given.",
+    },
+  ];
+}
+
+function spread({ mean, deviation }: Findings): Doubt[] {
+  if (mean === undefined || deviation === undefined || deviation / mean <= WIDE_SPREAD) return [];
+  const percent = Math.round((100 * deviation) / mean);
+  return [
+    {
+      kind: "spread",
+      message: `The results scatter by ${percent} %: more than one kind of part, state or failure may be mixed here.`,
+    },
+  ];
+}

@@ -1,0 +1,122 @@
+/** What the tests of one group say: numbers, fits, doubts, and the characteristic value that stands up to them. */
+import {
+  andersonDarling,
+  batchesPoolable,
+  type GoodnessOfFit,
+  type Poolability,
+} from "../statistics/andersonDarling.ts";
+import { FAMILY_NAMES, type FamilyName } from "../statistics/family.ts";
+import { type Fit, type FitFailure, fitFamily, fittedQuantile } from "../statistics/fit.ts";
+import { exactValues, isComplete, mean, type Observation, standardDeviation } from "../statistics/observation.ts";
+import { maximumNormedResidual, type OutlierTest } from "../statistics/outliers.ts";
+import { profileInterval } from "../statistics/profile.ts";
+import { en1990Factor } from "../statistics/tolerance.ts";
+import type { BreakTest } from "./breakTest.ts";
+import { type Characteristic, CONTENT, characteristicValue } from "./characteristic.ts";
+import { type Doubt, doubtsOf } from "./doubts.ts";
+import { grouped } from "./grouped.ts";
+import { type Narrowing, narrowing } from "./narrowing.ts";
+
+export interface FamilyReport {
+  readonly fit: Fit;
+  /** Two-sided 95 % profile-likelihood intervals of the median and of the 5 % value [N]. */
+  readonly median: readonly [low: number, value: number, high: number];
+  readonly fivePercent: readonly [low: number, value: number, high: number];
+  /** Complete samples of three values or more only. */
+  readonly goodness?: GoodnessOfFit;
+}
+
+export interface GroupReport {
+  readonly key: string;
+  /** "webbing, polyester 25 mm, fall zone, dry". */
+  readonly label: string;
+  readonly tests: readonly BreakTest[];
+  readonly sample: readonly Observation[];
+  /** Mean and standard deviation of the values that broke [N]; absent below one or two of them. */
+  readonly mean?: number;
+  readonly deviation?: number;
+  readonly families: readonly FamilyReport[];
+  readonly failures: readonly FitFailure[];
+  /** Family with the least AICc among those not rejected. */
+  readonly best?: FamilyName;
+  readonly outlier?: OutlierTest;
+  readonly batches?: Poolability;
+  readonly characteristic: { readonly at75: Characteristic; readonly at95: Characteristic };
+  /** EN 1990 Annex D, spread from the tests [N]; from three complete tests on. */
+  readonly en1990?: { readonly factor: number; readonly value: number };
+  readonly narrowing: readonly Narrowing[];
+  readonly doubts: readonly Doubt[];
+}
+
+/** Significance below which a family is rejected [-]. */
+const REJECT = 0.05;
+
+export function groupReport(key: string, label: string, tests: readonly BreakTest[]): GroupReport {
+  const sample = tests.map((test) => test.result);
+  const values = exactValues(sample);
+  const fits = FAMILY_NAMES.map((name) => fitFamily(sample, name));
+  const families = fits.flatMap((fit) => (fit.ok ? [familyReport(sample, fit)] : []));
+  const accepted = families.filter((f) => (f.goodness?.significance ?? 1) >= REJECT);
+  const fitsUsed = (accepted.length > 0 ? accepted : families).map((f) => f.fit);
+  const best = [...(accepted.length > 0 ? accepted : families)].sort(
+    (a, b) => (a.fit.aicc ?? a.fit.aic) - (b.fit.aicc ?? b.fit.aic),
+  )[0];
+  const outlier = maximumNormedResidual(values);
+  const batches = poolability(tests);
+  const deviation = standardDeviation(values);
+  const report = {
+    key,
+    label,
+    tests,
+    sample,
+    ...(values.length > 0 ? { mean: mean(values) } : {}),
+    ...(deviation === undefined ? {} : { deviation }),
+    families,
+    failures: fits.flatMap((fit) => (fit.ok ? [] : [fit])),
+    ...(best === undefined ? {} : { best: best.fit.family }),
+    ...(outlier === undefined ? {} : { outlier }),
+    ...(batches === undefined ? {} : { batches }),
+    characteristic: {
+      at75: characteristicValue(sample, fitsUsed, 0.75),
+      at95: characteristicValue(sample, fitsUsed, 0.95),
+    },
+    ...en1990(sample),
+    narrowing: isComplete(sample) ? narrowing(values, CONTENT, 0.75) : [],
+  };
+  return { ...report, doubts: doubtsOf({ ...report, accepted: accepted.length }) };
+}
+
+function familyReport(sample: readonly Observation[], fit: Fit): FamilyReport {
+  const interval = (p: number): [number, number, number] => {
+    const [low, high] = profileInterval(sample, fit, { kind: "quantile", p }, 0.95);
+    return [low, fittedQuantile(fit, p), high];
+  };
+  const values = exactValues(sample);
+  const testable = isComplete(sample) && values.length >= 3;
+  return {
+    fit,
+    median: interval(0.5),
+    fivePercent: interval(1 - CONTENT),
+    ...(testable ? { goodness: andersonDarling(values, fit.family, unbiased(values, fit)) } : {}),
+  };
+}
+
+/** The published significance levels go with n − 1 in the normal families' spread, not with the likelihood's n. */
+function unbiased(values: readonly number[], fit: Fit): Fit {
+  if (fit.family === "weibull") return fit;
+  return { ...fit, logScale: fit.logScale + 0.5 * Math.log(values.length / (values.length - 1)) };
+}
+
+function poolability(tests: readonly BreakTest[]): Poolability | undefined {
+  const byBatch = grouped(tests, (test) => test.batch ?? "");
+  const batches = [...byBatch.values()].map((batch) => exactValues(batch.map((test) => test.result)));
+  const enough = batches.length >= 2 && batches.every((b) => b.length >= 2) && new Set(batches.flat()).size >= 2;
+  return enough ? batchesPoolable(batches) : undefined;
+}
+
+function en1990(sample: readonly Observation[]): Pick<GroupReport, "en1990"> {
+  const values = exactValues(sample);
+  if (!isComplete(sample) || values.length < 3) return {};
+  const factor = en1990Factor(values.length, false);
+  return { en1990: { factor, value: mean(values) - factor * standardDeviation(values)! } };
+}

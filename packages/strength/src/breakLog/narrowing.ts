@@ -1,0 +1,33 @@
+/** What more tests would bring: where the characteristic value would come to lie if they scattered like those at hand. */
+import { lognormalLowerBound } from "../statistics/bounds.ts";
+import { normalQuantile } from "../statistics/normal.ts";
+import { mean, standardDeviation } from "../statistics/observation.ts";
+import { toleranceFactor } from "../statistics/tolerance.ts";
+
+export interface Narrowing {
+  /** Further tests; infinite: the best that testing could reach. */
+  readonly more: number;
+  /** Expected characteristic value [N]. */
+  readonly value: number;
+  /** Rise over the value at hand [N]. */
+  readonly gain: number;
+}
+
+const STEPS = [1, 2, 3, 5, 10, 20] as const;
+
+/** Empty for fewer than two values or values without spread: then nothing is known of the scatter. */
+export function narrowing(values: readonly number[], content: number, confidence: number): Narrowing[] {
+  const logs = values.map(Math.log);
+  const s = standardDeviation(logs);
+  if (s === undefined || s === 0) return [];
+  const m = mean(logs);
+  const now = lognormalLowerBound(values, content, confidence)!;
+  const at = (more: number, k: number): Narrowing => {
+    const value = Math.exp(m - k * s);
+    return { more, value, gain: value - now };
+  };
+  return [
+    ...STEPS.map((more) => at(more, toleranceFactor(values.length + more, content, confidence))),
+    at(Number.POSITIVE_INFINITY, normalQuantile(content)),
+  ];
+}

@@ -1,0 +1,120 @@
+/** Reads a break log: every fault with its line and column, and nothing imported when there is one. */
+import Papa from "papaparse";
+import { type BreakTest, LOG_COLUMNS, type LogColumn, type LogFault, REQUIRED_COLUMNS } from "./breakTest.ts";
+import { readTest } from "./readTest.ts";
+
+export type BreakLogReading =
+  | { readonly ok: true; readonly tests: readonly BreakTest[] }
+  | { readonly ok: false; readonly faults: readonly LogFault[] };
+
+/**
+ * Reads CSV with the columns of `LOG_COLUMNS`; `REQUIRED_COLUMNS` must be there, the others may be left out. Lines that
+ * begin with # are remarks. Results of one file are in one unit.
+ */
+export function readBreakLog(csv: string): BreakLogReading {
+  const { rows, faults } = split(csv);
+  const header = rows[0];
+  if (header === undefined)
+    return { ok: false, faults: [fileFault("an empty file", `a header: ${LOG_COLUMNS.join(", ")}`)] };
+  faults.push(...headerFaults(header.cells, header.line));
+  if (faults.length > 0) return { ok: false, faults };
+  const columns = header.cells.map((name) => name.trim()) as LogColumn[];
+  const tests: BreakTest[] = [];
+  for (const { cells, line } of rows.slice(1)) {
+    if (cells.length !== columns.length) {
+      faults.push(widthFault(line, cells.length, columns.length));
+      continue;
+    }
+    const fields = Object.fromEntries(columns.map((column, i) => [column, cells[i]!.trim()]));
+    const test = readTest(fields, line);
+    if (test.ok) tests.push(test.value);
+    else faults.push(...test.faults);
+  }
+  faults.push(...unitFaults(rows, columns));
+  if (rows.length === 1) faults.push(fileFault("a header without tests", "at least one test below the header"));
+  return faults.length > 0 ? { ok: false, faults: faults.sort((a, b) => a.line - b.line) } : { ok: true, tests };
+}
+
+interface Row {
+  readonly cells: readonly string[];
+  /** Line in the file at which the row begins. */
+  readonly line: number;
+}
+
+/** Papaparse reads the cells; lines are counted here, for quoted cells may hold line breaks. */
+function split(csv: string): { rows: Row[]; faults: LogFault[] } {
+  const text = csv.replace(/^\uFEFF/, "");
+  const { data, errors } = Papa.parse<string[]>(text, { delimiter: ",", skipEmptyLines: false });
+  let line = 1;
+  const starts: number[] = [];
+  const rows: Row[] = [];
+  for (const cells of data) {
+    starts.push(line);
+    const remark = cells[0]!.startsWith("#");
+    if (!remark && cells.some((cell) => cell.trim() !== "")) rows.push({ cells, line });
+    line += 1 + cells.reduce((breaks, cell) => breaks + (cell.match(/\r\n|\n|\r/g)?.length ?? 0), 0);
+  }
+  const faults = errors.map(
+    (error): LogFault => ({
+      line: starts[error.row ?? 0] ?? 1,
+      column: "",
+      got: error.code,
+      expected: "comma-separated values with paired quotation marks",
+      message: `${error.message}.`,
+    }),
+  );
+  return { rows, faults };
+}
+
+function headerFaults(header: readonly string[], line: number): LogFault[] {
+  const names = header.map((name) => name.trim());
+  const at = (column: string, got: string, expected: string, message: string): LogFault => ({
+    line,
+    column,
+    got,
+    expected,
+    message,
+  });
+  const known = LOG_COLUMNS.join(", ");
+  return [
+    ...REQUIRED_COLUMNS.filter((column) => !names.includes(column)).map((column) =>
+      at(column, "no such column", `a column named ${column}`, `The column ${column} is missing.`),
+    ),
+    ...names
+      .filter((name) => !(LOG_COLUMNS as readonly string[]).includes(name))
+      .map((name) => at(name, `"${name}"`, `one of ${known}`, `The column "${name}" is not known.`)),
+    ...names
+      .filter((name, i) => names.indexOf(name) !== i)
+      .map((name) => at(name, `"${name}" twice`, "every column once", `The column "${name}" appears twice.`)),
+  ];
+}
+
+function widthFault(line: number, got: number, wanted: number): LogFault {
+  return {
+    line,
+    column: "",
+    got: `${got} cells`,
+    expected: `${wanted} cells, as in the header`,
+    message: `This line has ${got} cells, the header has ${wanted}; is a comma missing or one too many?`,
+  };
+}
+
+function fileFault(got: string, expected: string): LogFault {
+  return { line: 1, column: "", got, expected, message: `The log needs ${expected}; it is ${got}.` };
+}
+
+/** Every line whose unit differs from the first one's. */
+function unitFaults(rows: readonly Row[], columns: readonly LogColumn[]): LogFault[] {
+  const at = columns.indexOf("unit");
+  const lines = rows.slice(1).filter((row) => row.cells.length === columns.length && row.cells[at]!.trim() !== "");
+  const first = lines[0]?.cells[at]?.trim();
+  return lines
+    .filter((row) => row.cells[at]!.trim() !== first)
+    .map(({ cells, line }) => ({
+      line,
+      column: "unit",
+      got: `"${cells[at]!.trim()}"`,
+      expected: `"${first}", as on line ${lines[0]!.line}`,
+      message: `Units are mixed: this line is in ${cells[at]!.trim()}, line ${lines[0]!.line} in ${first}.`,
+    }));
+}

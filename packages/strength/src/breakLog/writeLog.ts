@@ -1,0 +1,36 @@
+/** Writes a break log that `readBreakLog` reads back. */
+import Papa from "papaparse";
+import { type BreakTest, LOG_COLUMNS, type LogColumn } from "./breakTest.ts";
+
+/** CSV with every column, loads in kilonewtons. */
+export function writeBreakLog(tests: readonly BreakTest[]): string {
+  const data = tests.map((test) => {
+    const fields = fieldsOf(test);
+    return LOG_COLUMNS.map((column) => fields[column]);
+  });
+  return `${Papa.unparse({ fields: [...LOG_COLUMNS], data }, { newline: "\n" })}\n`;
+}
+
+function fieldsOf(test: BreakTest): Record<LogColumn, string> {
+  const { result } = test;
+  const kilonewtons = (newtons: number) => String(Number((newtons / 1000).toPrecision(12)));
+  const number = (value: number | undefined) => (value === undefined ? "" : String(value));
+  return {
+    date: test.date ?? "",
+    part: test.part,
+    material: test.material,
+    batch: test.batch ?? "",
+    state: test.state,
+    wet: test.wet ? "wet" : "dry",
+    taken_from: test.takenFrom ?? "",
+    months_outside: number(test.monthsOutside),
+    falls: number(test.falls),
+    outcome: test.outcome,
+    result: kilonewtons(result.kind === "between" ? result.from : result.value),
+    result_to: result.kind === "between" ? kilonewtons(result.to) : "",
+    unit: "kN",
+    failure_mode: test.failureMode ?? "",
+    failure_place: test.failurePlace ?? "",
+    note: test.note ?? "",
+  };
+}

@@ -1,0 +1,52 @@
+/** Calendar dates, through the Temporal polyfill: no calendar of our own. */
+import { Temporal } from "temporal-polyfill";
+
+export type PlainDate = Temporal.PlainDate;
+
+/** Days in a mean month of the Gregorian calendar [days]. */
+const DAYS_PER_MONTH = 30.436875;
+
+/** Reads YYYY-MM-DD strictly; undefined for anything else, 30 February included. */
+export function readDate(text: string): PlainDate | undefined {
+  if (!/^\d{4}-\d{2}-\d{2}$/.test(text)) return undefined;
+  try {
+    return Temporal.PlainDate.from(text, { overflow: "reject" });
+  } catch {
+    return undefined;
+  }
+}
+
+/** Reads a date that has been checked before; throws otherwise. */
+export function date(text: string): PlainDate {
+  const read = readDate(text);
+  if (read === undefined) throw new Error(`expected a date YYYY-MM-DD, got "${text}"`);
+  return read;
+}
+
+/** Months from one date to another, days as fractions of a mean month [-]. */
+export function monthsBetween(from: PlainDate, to: PlainDate): number {
+  return from.until(to, { largestUnit: "days" }).days / DAYS_PER_MONTH;
+}
+
+export function isBefore(a: PlainDate, b: PlainDate): boolean {
+  return Temporal.PlainDate.compare(a, b) < 0;
+}
+
+/** The date some months later; part months are rounded down to days. */
+export function addMonths(from: PlainDate, months: number): PlainDate {
+  return from.add({ days: Math.floor(months * DAYS_PER_MONTH) });
+}
+
+/** Splits a period [from, to) at month borders: year, month (1 to 12) and the share of that month covered [-]. */
+export function monthShares(from: PlainDate, to: PlainDate): { readonly month: number; readonly share: number }[] {
+  const shares: { month: number; share: number }[] = [];
+  let start = from;
+  while (isBefore(start, to)) {
+    const next = start.with({ day: 1 }).add({ months: 1 });
+    const end = isBefore(next, to) ? next : to;
+    const days = start.until(end, { largestUnit: "days" }).days;
+    shares.push({ month: start.month, share: days / start.daysInMonth });
+    start = end;
+  }
+  return shares;
+}

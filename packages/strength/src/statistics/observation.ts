@@ -1,0 +1,30 @@
+/** What a break test says about a strength. Any positive unit; a sample keeps to one. */
+export type Observation =
+  | { readonly kind: "exact"; readonly value: number }
+  /** The test stopped, or something else broke: the strength is above (right-censored). */
+  | { readonly kind: "above"; readonly value: number }
+  /** It had broken by this load, nobody saw when (left-censored). */
+  | { readonly kind: "below"; readonly value: number }
+  | { readonly kind: "between"; readonly from: number; readonly to: number };
+
+export const exactly = (values: readonly number[]): Observation[] => values.map((value) => ({ kind: "exact", value }));
+
+/** Values of the exact observations. */
+export function exactValues(sample: readonly Observation[]): number[] {
+  return sample.flatMap((o) => (o.kind === "exact" ? [o.value] : []));
+}
+
+export function isComplete(sample: readonly Observation[]): boolean {
+  return sample.every((o) => o.kind === "exact");
+}
+
+export function mean(values: readonly number[]): number {
+  return values.reduce((sum, x) => sum + x, 0) / values.length;
+}
+
+/** Standard deviation with n − 1; undefined for fewer than two values. */
+export function standardDeviation(values: readonly number[]): number | undefined {
+  if (values.length < 2) return undefined;
+  const m = mean(values);
+  return Math.sqrt(values.reduce((sum, x) => sum + (x - m) ** 2, 0) / (values.length - 1));
+}

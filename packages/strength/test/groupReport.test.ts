@@ -1,0 +1,84 @@
+import { describe, expect, it } from "vitest";
+import { analyseBreakLog, type BreakTest, groupReport, type Observation } from "../src/index.ts";
+
+const testOf = (result: Observation, given: Partial<BreakTest> = {}): BreakTest => ({
+  part: "webbing",
+  material: "polyester",
+  state: "new",
+  wet: false,
+  outcome: "broke",
+  result,
+  ...given,
+});
+const broke = (...values: number[]) => values.map((value) => testOf({ kind: "exact", value }));
+const report = (tests: BreakTest[]) => groupReport("group", "group", tests);
+const doubts = (tests: BreakTest[]) => report(tests).doubts.map((doubt) => doubt.kind);
+
+describe("few tests give a very cautious answer, not an error", () => {
+  it("one test: about six tenths of it at 75 %, half at 95 %", () => {
+    const { characteristic, doubts } = report(broke(20_000));
+    expect(characteristic.at75.value / 20_000).toBeCloseTo(0.632, 3);
+    expect(characteristic.at95.value / 20_000).toBeCloseTo(0.521, 3);
+    expect(characteristic.at75.method).toContain("assumed");
+    expect(doubts.map((d) => d.kind)).toEqual(["fewTests", "noFit"]);
+  });
+
+  it("two tests rise a little, and their own scatter counts when it is larger", () => {
+    const even = report(broke(20_000, 20_100)).characteristic.at95.value;
+    const wide = report(broke(12_000, 28_000)).characteristic.at95.value;
+    expect(even).toBeGreaterThan(report(broke(20_000)).characteristic.at95.value);
+    expect(wide).toBeLessThan(0.5 * even);
+  });
+
+  it("survivors alone count as broken where they stopped", () => {
+    const survivors = [20_000, 20_000].map((value) => testOf({ kind: "above", value }));
+    const found = report(survivors);
+    expect(found.characteristic.at75.value).toBeGreaterThan(0);
+    expect(found.characteristic.at75.value).toBeLessThan(20_000 * 0.7);
+    expect(found.failures.map((f) => f.reason)[0]).toContain("at least two different breaking loads");
+  });
+
+  it("equal results fit nothing but still bound", () => {
+    const found = report(broke(20_000, 20_000, 20_000));
+    expect(found.families).toEqual([]);
+    expect(found.characteristic.at75.value).toBeLessThan(20_000);
+  });
+});
+
+describe("doubts are shown before the numbers", () => {
+  it("points out an outlier and keeps it", () => {
+    const values = [28_000, 28_200, 27_900, 28_100, 28_050, 27_950, 28_000, 12_000];
+    expect(doubts(broke(...values))).toContain("outlier");
+    expect(report(broke(...values)).mean).toBeCloseTo(values.reduce((a, b) => a + b) / 8, 6);
+  });
+
+  it("tells batches that differ, and batches too small to compare", () => {
+    const batch = (name: string, ...values: number[]) => broke(...values).map((t) => ({ ...t, batch: name }));
+    const far = [...batch("1", 30_000, 30_200, 30_400, 30_100), ...batch("2", 20_000, 20_300, 20_100, 20_200)];
+    expect(doubts(far)).toContain("batches");
+    expect(doubts([...batch("1", 30_000, 30_200), ...batch("2", 20_000)])).toContain("batchesUnchecked");
+  });
+});
+
+it("a censored result is worth more than no result, and less than a broken one", () => {
+  const values = [19_000, 20_500, 21_000, 22_000, 20_000, 19_500, 21_500, 20_200, 20_800, 21_200];
+  const bounds = (tests: BreakTest[]) => report(tests).families.find((f) => f.fit.family === "lognormal")!.median;
+  const censored = bounds([...broke(...values), ...[22_000, 22_000].map((value) => testOf({ kind: "above", value }))]);
+  expect(censored[1]).toBeGreaterThan(bounds(broke(...values))[1]);
+  expect(censored[1]).toBeGreaterThan(bounds(broke(...values, 22_000, 22_000))[1]);
+});
+
+it("says what more tests would bring: each gains less, and none passes the best guess", () => {
+  const { narrowing, characteristic } = report(broke(19_000, 20_500, 21_000, 22_000, 20_000));
+  const values = narrowing.map((n) => n.value);
+  expect(values).toEqual([...values].sort((a, b) => a - b));
+  expect(narrowing[0]!.value).toBeGreaterThan(characteristic.at75.value);
+  expect(narrowing.at(-1)!.more).toBe(Number.POSITIVE_INFINITY);
+});
+
+it("groups by part, material, state and wetness, and names the test worth doing next", () => {
+  const log = [...broke(20_000, 21_000, 22_000), ...broke(9000, 14_000, 11_000).map((t) => ({ ...t, state: "old" }))];
+  const found = analyseBreakLog(log);
+  expect(found.groups.map((g) => g.label)).toEqual(["webbing, polyester, new, dry", "webbing, polyester, old, dry"]);
+  expect(found.testNext?.label).toBe("webbing, polyester, old, dry");
+});
