@@ -15,7 +15,7 @@ export interface RunRequest {
   readonly whatIf: WhatIf;
   readonly accuracy: Accuracy;
   readonly estimate?: boolean;
-  /** Simulated time [s]; default 4. */
+  /** Simulated time [s]; default: long enough for the deepest drop, at least 4. */
   readonly duration?: number;
 }
 
@@ -24,7 +24,13 @@ export interface StudyRequest {
   readonly id: string;
   readonly rig: Rig;
   readonly whatIfs?: readonly WhatIf[];
+  /** Without `whatIfs`: the full set, or the few that usually govern; default full. */
+  readonly size?: "quick" | "full";
   readonly accuracy: Accuracy;
+  /** Run what governs on a second mesh too and give every load a ±. */
+  readonly estimate?: boolean;
+  /** Keep thinned-out forces of every run, for plots and the report. */
+  readonly traces?: boolean;
 }
 
 export type Answer<T> =

@@ -1,5 +1,5 @@
 /** One what-if from rig to outcome, in slices, so that whoever drives it can show progress and stop. */
-import { type Accuracy, type Problem, type Recording, type RunResult, Simulation } from "@secondline/engine";
+import { type Accuracy, type Problem, type Recording, type RunResult, resultOf, startRun } from "@secondline/engine";
 import type { Rig } from "@secondline/rig";
 import type { WhatIf, WhatIfRun } from "./outcome.ts";
 import { peakUncertainty } from "./richardson.ts";
@@ -113,7 +113,9 @@ function stillSinking(recording: Recording): boolean {
 
 /** Runs the engine in slices; yields the share done. */
 function* solve(problem: Problem, accuracy: Accuracy): Generator<number, RunResult, void> {
-  const simulation = new Simulation(problem, { accuracy });
-  while (simulation.advance(SLICE) === "running") yield simulation.progress;
-  return simulation.result();
+  const started = startRun(problem, { accuracy });
+  if (!started.ok) return started;
+  const { run } = started;
+  while (run.advance(SLICE) === "running") yield run.progress;
+  return resultOf(run);
 }

@@ -14,17 +14,23 @@ export interface ReportOptions {
   readonly rig: Rig;
   /** When it was made, as it is to be printed; the report itself knows no clock. */
   readonly date: string;
+  /** Date of the state that the rig was brought to by a wear record. */
+  readonly stateOn?: string;
 }
 
 /** The whole page. Give an outcome with traces for the force plots. */
-export function report(outcome: Outcome, { rig, date }: ReportOptions): string {
+export function report(outcome: Outcome, { rig, date, stateOn }: ReportOptions): string {
   const { statics } = outcome;
   const hash = inputHash(rig);
   const body = [
     tag("h1", outcome.rigName),
-    tag("p", `Computed ${date} with Secondline ${VERSION}, ${outcome.accuracy} mesh. A computation, not an approval.`, {
-      class: "soft",
-    }),
+    tag(
+      "p",
+      `${stateOn === undefined ? "" : `State of ${stateOn} by its wear record. `}Computed ${date} with Secondline ${VERSION}, ${outcome.accuracy} mesh. A computation, not an approval.`,
+      {
+        class: "soft",
+      },
+    ),
     tag("p", [verdictMark(outcome.verdict), raw(" &nbsp;"), outcome.sentence], {
       class: `sentence ${outcome.verdict}`,
     }),

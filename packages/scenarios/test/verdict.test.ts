@@ -1,0 +1,73 @@
+import { describe, expect, it } from "vitest";
+import { cautions } from "../src/cautions.ts";
+import { CAUTIONS } from "../src/index.ts";
+import { firstToFail, verdictOf } from "../src/margins.ts";
+import type { PartOutcome } from "../src/outcome.ts";
+import { richardson } from "../src/richardson.ts";
+import { lower, partPlace } from "../src/sentence.ts";
+
+describe("a part's verdict", () => {
+  it("holds when it keeps the factor and a weak specimen holds the load", () => {
+    expect(verdictOf(2.5, 1.8, 2, false)).toBe("holds");
+  });
+  it("is thin below the required factor", () => {
+    expect(verdictOf(1.9, 1.5, 2, false)).toBe("thin");
+  });
+  it("is thin when one in twenty would not hold the load, however good the central value", () => {
+    expect(verdictOf(2.5, 0.9, 2, false)).toBe("thin");
+  });
+  it("fails below the load, and whenever it gave way in a run", () => {
+    expect(verdictOf(0.99, 0.5, 2, false)).toBe("fails");
+    expect(verdictOf(1, 0.8, 2, true)).toBe("fails");
+  });
+});
+
+const part = (id: string, margin: number, whatIf = 0): PartOutcome =>
+  ({ id, name: id, margin, whatIf, load: 1, strength: margin }) as unknown as PartOutcome;
+
+describe("first to fail", () => {
+  it("is the part with the least margin", () => {
+    expect(firstToFail([part("a", 3), part("b", 1.2), part("c", 2)], () => false).id).toBe("b");
+  });
+  it("is, of parts that gave way, the one that caused the others to", () => {
+    expect(firstToFail([part("later", 1), part("cause", 1)], (id) => id === "cause").id).toBe("cause");
+  });
+});
+
+describe("the estimate from two meshes", () => {
+  it("finds the limit of a quantity that errs in proportion to the mesh", () => {
+    const at = (size: number) => 5000 + 300 * size;
+    expect(richardson(at(0.5), at(0.25), 2)).toBeCloseTo(300 * 0.5, 9);
+    expect(richardson(at(0.25), at(0.5), 0.5)).toBeCloseTo(300 * 0.25, 9);
+  });
+  it("refuses two runs of one mesh", () => {
+    expect(() => richardson(1, 2, 1)).toThrow(/say nothing/);
+  });
+});
+
+describe("cautions", () => {
+  const facts = { invented: false, failedWhatIfs: 0, unfoundedParts: 0, parts: 10, hasBackup: true, feetClearance: 20 };
+  it("always begin with the general ones", () => {
+    expect(cautions(facts).slice(0, CAUTIONS.length)).toEqual(CAUTIONS);
+  });
+  it("defer to inspection, makers, codes and practice", () => {
+    expect(CAUTIONS.join(" ")).toMatch(/inspection.*makers' instructions.*codes.*qualified practice/);
+  });
+  it("say when a what-if could not be computed, nothing is known of the ground, or there is no backup", () => {
+    expect(cautions({ ...facts, failedWhatIfs: 2 }).join(" ")).toContain("2 what-ifs could not be computed");
+    const { feetClearance: _, ...groundless } = facts;
+    expect(cautions(groundless).join(" ")).toContain("No ground was given");
+    expect(cautions({ ...facts, hasBackup: false }).join(" ")).toContain("no backup");
+  });
+});
+
+describe("words in a sentence", () => {
+  it("begin small, but for names", () => {
+    expect(lower("Leash fall in the middle")).toBe("leash fall in the middle");
+    expect(lower("A frame")).toBe("A frame");
+  });
+  it("name the place where webbing is weakest", () => {
+    const main = { ...part("main", 1), name: "Main line", weakest: { at: 3.04, reason: "clamp trace" } };
+    expect(partPlace(main)).toBe("the main line at its clamp trace 3 m from A");
+  });
+});
