@@ -1,11 +1,14 @@
-import styles from "./App.module.css";
+import { useState } from "react";
+import type { Booted } from "./boot.ts";
+import { createPlaybackClock } from "./clock/playbackClock.ts";
+import { Page } from "./page/Page.tsx";
+import { SandboxContext } from "./state/useSandbox.ts";
 
-export function App() {
+export function App({ booted }: { booted: Booted }) {
+  const [clock] = useState(() => createPlaybackClock({ duration: 0, speed: 1 / 4 }));
   return (
-    <div className={styles.page}>
-      <main className={styles.scene} aria-label="Scene" />
-      <aside className={styles.verdict} aria-label="Verdict" />
-      <section className={styles.time} aria-label="Time" />
-    </div>
+    <SandboxContext.Provider value={booted.sandbox}>
+      <Page booted={booted} clock={clock} />
+    </SandboxContext.Provider>
   );
 }

@@ -4,11 +4,13 @@ import "./design/base.css";
 import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";
 import { App } from "./App.tsx";
+import { boot } from "./boot.ts";
 
 const root = document.getElementById("root");
 if (!root) throw new Error("index.html has no #root");
+const booted = await boot();
 createRoot(root).render(
   <StrictMode>
-    <App />
+    <App booted={booted} />
   </StrictMode>,
 );

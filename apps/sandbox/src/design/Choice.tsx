@@ -9,20 +9,22 @@ interface Props<T extends string> {
   onChange: (value: T) => void;
   /** Inside a sentence: no label in sight, an underline for an edge. */
   inline?: boolean;
+  /** In a bar: no label in sight, as wide as its text. */
+  compact?: boolean;
   onFocus?: () => void;
 }
 
 /** One of a few named things. */
-export function Choice<T extends string>({ label, value, options, onChange, inline, onFocus }: Props<T>) {
+export function Choice<T extends string>({ label, value, options, onChange, inline, compact, onFocus }: Props<T>) {
   return (
-    <div className={inline ? styles.inline : styles.field}>
+    <div className={inline ? styles.inline : compact ? styles.compact : styles.field}>
       <Select.Root
         items={options as { value: T; label: string }[]}
         value={value}
         onValueChange={(next) => next !== null && onChange(next)}
       >
-        {!inline && <Select.Label className={styles.label}>{label}</Select.Label>}
-        <Select.Trigger className={styles.trigger} aria-label={inline ? label : undefined} onFocus={onFocus}>
+        {!inline && !compact && <Select.Label className={styles.label}>{label}</Select.Label>}
+        <Select.Trigger className={styles.trigger} aria-label={inline || compact ? label : undefined} onFocus={onFocus}>
           <Select.Value />
           <Select.Icon className={styles.icon}>
             <Icon name="down" size={14} />

@@ -17,6 +17,10 @@ interface Props {
   onBlur?: () => void;
   /** Inside a sentence: the label is for screen readers only and the field is as wide as its text. */
   inline?: boolean;
+  /** Words rather than a number: the field takes the whole width under its label. */
+  wide?: boolean;
+  /** What holds when nothing is typed. */
+  placeholder?: string;
   disabled?: boolean;
 }
 
@@ -31,6 +35,8 @@ export function TextField({
   onFocus,
   onBlur,
   inline,
+  wide,
+  placeholder,
   disabled,
 }: Props) {
   const id = useId();
@@ -39,7 +45,7 @@ export function TextField({
   const described = [wrong && `${id}-wrong`, hint && `${id}-hint`, note && `${id}-note`].filter(Boolean).join(" ");
   const shown = draft ?? value;
   return (
-    <div className={inline ? styles.inline : styles.field}>
+    <div className={inline ? styles.inline : wide ? styles.wide : styles.field}>
       <label htmlFor={id} className={inline ? "visually-hidden" : styles.label}>
         {label}
       </label>
@@ -49,6 +55,7 @@ export function TextField({
         value={shown}
         size={inline ? Math.max(shown.length, 3) : 10}
         disabled={disabled}
+        placeholder={placeholder}
         spellCheck={false}
         autoComplete="off"
         aria-invalid={wrong || undefined}

@@ -22,7 +22,7 @@ export interface DocumentSlice {
 
 export type SceneKind = "3d" | "side";
 export type Place = "verdict" | "time" | "rig";
-export type CameraName = "overview" | "event" | "side" | "anchor";
+export type CameraName = "overview" | "event" | "elevation" | "anchor";
 
 export interface Notice {
   readonly id: number;
@@ -87,14 +87,17 @@ export interface SandboxState {
   readonly run: RunSlice;
 }
 
-export type ReadResult =
-  | { readonly ok: true; readonly rig: Rig }
+/** Reads a rig from text or from a document; `readRig` in the app. */
+export type ReadRig = (
+  source: unknown,
+) =>
+  | { readonly ok: true; readonly rig: Rig; readonly document: WrittenRig }
   | { readonly ok: false; readonly issues: readonly RigIssue[] };
 
 /** What the store needs from outside; replaced in tests. */
 export interface Services {
   readonly runner: RunnerService;
-  readonly read: (document: WrittenRig) => ReadResult;
+  readonly read: ReadRig;
   readonly newId: () => string;
   /** Calls back after a pause; returns what cancels it. */
   readonly later: (milliseconds: number, action: () => void) => () => void;

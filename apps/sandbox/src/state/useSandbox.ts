@@ -5,7 +5,7 @@ import type { SandboxState } from "./types.ts";
 
 export const SandboxContext = createContext<Sandbox | undefined>(undefined);
 
-function useContextOrThrow(): Sandbox {
+export function useContextOrThrow(): Sandbox {
   const sandbox = useContext(SandboxContext);
   if (!sandbox) throw new Error("There is no SandboxContext around this component");
   return sandbox;

@@ -1,0 +1,92 @@
+/** Brings up a sandbox: from a link, from the work kept on this device, or with the demo rig. */
+import { readRig } from "@secondline/rig";
+import { type Autosave, rigName, startAutosave } from "./files/autosave.ts";
+import { FIRST_RIG } from "./files/demoRigs.ts";
+import { readLink } from "./files/link.ts";
+import { claimWriting, openWorkStore, type SavedWork, type WorkStore } from "./files/workStore.ts";
+import { createSandbox, type Sandbox, type Start } from "./state/sandbox.ts";
+import type { Notice, ReadRig, Services } from "./state/types.ts";
+import { pageRunner } from "./worker/runner.ts";
+
+export interface Booted {
+  readonly sandbox: Sandbox;
+  /** Undefined: this device keeps nothing, e.g. in a private window. */
+  readonly works: WorkStore | undefined;
+  /** Moment of the run to begin at, from a link [s]. */
+  readonly time: number | undefined;
+  readonly read: ReadRig;
+}
+
+const read: ReadRig = (source) => readRig(source) as ReturnType<ReadRig>;
+
+const services = (): Services => ({
+  runner: pageRunner(),
+  read,
+  newId: () => crypto.randomUUID(),
+  later(milliseconds, action) {
+    const timer = setTimeout(action, milliseconds);
+    return () => clearTimeout(timer);
+  },
+});
+
+export async function boot(): Promise<Booted> {
+  const notices: Omit<Notice, "id">[] = [];
+  const works = await openWorkStore().catch(() => undefined);
+  const saved = await usableWork(works, notices);
+  const link = readLink(location.hash, read);
+  if (link.kind !== "none") history.replaceState(null, "", location.pathname + location.search);
+  let start: Start = saved ?? { document: FIRST_RIG, goodDocument: FIRST_RIG };
+  if (link.kind === "rig") {
+    if (saved)
+      await works?.keepCopy(saved.goodDocument, rigName(saved.goodDocument), Date.now()).catch(() => undefined);
+    const session = { ...saved?.session, ...(link.whatIf ? { whatIf: link.whatIf } : {}) };
+    start = { document: link.document, goodDocument: link.document, session };
+    notices.push({
+      tone: "word",
+      text: `Opened ${rigName(link.document)} from the link.${saved ? " What you had before is under File, Earlier work." : ""}`,
+    });
+  } else if (link.kind === "broken") {
+    notices.push({ tone: "fault", text: link.opened.text, details: link.opened.issues.map(({ message }) => message) });
+  }
+  const sandbox = createSandbox(services(), start);
+  for (const notice of notices) sandbox.actions.tell(notice);
+  await keepWork(sandbox, works);
+  sandbox.actions.runNow();
+  return { sandbox, works, read, time: link.kind === "rig" ? link.time : undefined };
+}
+
+/** Saved work whose rig can be read; what cannot be read is kept as a copy and told, never repaired. */
+async function usableWork(works: WorkStore | undefined, notices: Omit<Notice, "id">[]): Promise<SavedWork | undefined> {
+  const saved = await works?.load().catch(() => undefined);
+  if (!saved) return undefined;
+  const good = read(saved.goodDocument);
+  if (good.ok) return saved;
+  await works?.keepCopy(saved.document, rigName(saved.document), Date.now()).catch(() => undefined);
+  notices.push({
+    tone: "fault",
+    text: "The work kept on this device cannot be read by this version. It was set aside under File, Earlier work; here is the demo rig.",
+    details: good.issues.map(({ message }) => message),
+  });
+  return undefined;
+}
+
+async function keepWork(sandbox: Sandbox, works: WorkStore | undefined): Promise<Autosave | undefined> {
+  if (!works) {
+    sandbox.actions.tell({
+      tone: "fault",
+      text: "This browser keeps nothing on this device. Save the rig to a file before you leave.",
+    });
+    return undefined;
+  }
+  if (!(await claimWriting())) {
+    sandbox.actions.tell({
+      tone: "fault",
+      text: "Secondline is open in another tab, which keeps your work. Changes in this tab are not kept: save them to a file.",
+    });
+    return undefined;
+  }
+  const autosave = startAutosave(sandbox, works, Date.now);
+  addEventListener("pagehide", autosave.flush);
+  document.addEventListener("visibilitychange", () => document.visibilityState === "hidden" && autosave.flush());
+  return autosave;
+}

@@ -1,0 +1,86 @@
+/** Writes the work in hand to the device soon after every change, and says so when it cannot. */
+import type { Sandbox } from "../state/sandbox.ts";
+import type { SandboxState } from "../state/types.ts";
+import type { SavedWork, WorkStore } from "./workStore.ts";
+
+/** A pause in the changes after which they are written [ms]. */
+const SETTLE = 400;
+/** A copy of the work is kept when it has changed and the last copy is older than this [ms]. */
+const COPY_EVERY = 5 * 60_000;
+
+export interface Autosave {
+  /** Writes at once what is still waiting: the page is about to go. */
+  flush: () => void;
+  stop: () => void;
+}
+
+export function startAutosave(sandbox: Sandbox, store: WorkStore, now: () => number): Autosave {
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  let lastCopy = now();
+  let trouble = false;
+
+  async function write(): Promise<void> {
+    timer = undefined;
+    const work = savedWork(sandbox.store.getState());
+    try {
+      await store.save(work);
+      if (now() - lastCopy > COPY_EVERY) {
+        lastCopy = now();
+        await store.keepCopy(work.goodDocument, rigName(work.goodDocument), lastCopy);
+      }
+      trouble = false;
+    } catch (error) {
+      // Told once, not with every letter.
+      if (!trouble) sandbox.actions.tell({ tone: "fault", text: saveTrouble(error) });
+      trouble = true;
+    }
+  }
+
+  const unsubscribe = sandbox.store.subscribe((state, before) => {
+    if (!worthSaving(state, before)) return;
+    clearTimeout(timer);
+    timer = setTimeout(() => void write(), SETTLE);
+  });
+  return {
+    flush() {
+      if (timer === undefined) return;
+      clearTimeout(timer);
+      void write();
+    },
+    stop() {
+      clearTimeout(timer);
+      unsubscribe();
+    },
+  };
+}
+
+function worthSaving({ document, session }: SandboxState, before: SandboxState): boolean {
+  return (
+    document.history.present !== before.document.history.present ||
+    session.whatIf !== before.session.whatIf ||
+    session.accuracy !== before.session.accuracy ||
+    session.theme !== before.session.theme ||
+    session.scene !== before.session.scene ||
+    session.camera !== before.session.camera ||
+    session.showForces !== before.session.showForces
+  );
+}
+
+function savedWork({ document, session }: SandboxState): SavedWork {
+  const { whatIf, accuracy, theme, scene, camera, showForces } = session;
+  return {
+    document: document.history.present,
+    goodDocument: document.goodDocument,
+    session: { whatIf, accuracy, theme, scene, camera, showForces },
+  };
+}
+
+function saveTrouble(error: unknown): string {
+  const full = error instanceof DOMException && error.name === "QuotaExceededError";
+  const reason = full ? "its storage is full" : error instanceof Error ? error.message : String(error);
+  return `Your work could not be kept on this device: ${reason}. Save the rig to a file, or it is lost when this page closes.`;
+}
+
+export function rigName(document: { readonly [key: string]: unknown }): string {
+  return typeof document.name === "string" && document.name.trim() !== "" ? document.name : "Rig without a name";
+}

@@ -1,0 +1,18 @@
+/** The demo rigs; every number in them is invented, and they say so. */
+import looseBackup from "../../../../demo-data/loose-backup.json?raw";
+import oldRig from "../../../../demo-data/old-rig.json?raw";
+import soundRig from "../../../../demo-data/sound-rig.json?raw";
+import type { WrittenRig } from "../state/types.ts";
+
+const demo = (title: string, detail: string, text: string) => ({
+  title,
+  detail,
+  document: JSON.parse(text) as WrittenRig,
+});
+
+export const DEMO_RIGS = [
+  demo("Demo: a sound rig", "New webbing, backup connected in three places", soundRig),
+  demo("Demo: a loose backup", "Too much slack, no connections", looseBackup),
+  demo("Demo: an old rig", "Much sun, and a clamp trace inside the span", oldRig),
+] as const;
+export const FIRST_RIG: WrittenRig = DEMO_RIGS[0].document;

@@ -1,0 +1,21 @@
+/** Hands a text to the browser as a file to keep. */
+export function download(text: string, fileName: string, type: string): void {
+  const url = URL.createObjectURL(new Blob([text], { type }));
+  const anchor = document.createElement("a");
+  anchor.href = url;
+  anchor.download = fileName;
+  anchor.click();
+  // The download has taken its own hold of the data by then.
+  setTimeout(() => URL.revokeObjectURL(url), 10_000);
+}
+
+/** A name for a file: letters and digits of `name`, joined by dashes. */
+export function fileName(name: string, ending: string): string {
+  const stem = name
+    .normalize("NFKD")
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, "-")
+    .replace(/^-+|-+$/g, "")
+    .slice(0, 60);
+  return `${stem === "" ? "rig" : stem}.${ending}`;
+}

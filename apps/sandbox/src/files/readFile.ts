@@ -1,0 +1,44 @@
+/** From a file somebody hands us to a rig document, or to words that say why not. Never touches the current work. */
+import type { RigIssue } from "@secondline/rig";
+import type { ReadRig, WrittenRig } from "../state/types.ts";
+
+export type Opened =
+  | { readonly ok: true; readonly document: WrittenRig }
+  | { readonly ok: false; readonly text: string; readonly issues: readonly RigIssue[] };
+
+/** A rig file is a few kilobytes; what is larger than this is something else and is not even read [B]. */
+const LARGEST = 1_000_000;
+
+interface FileLike {
+  readonly name: string;
+  readonly size: number;
+  text(): Promise<string>;
+}
+
+export async function readRigFile(file: FileLike, read: ReadRig): Promise<Opened> {
+  if (file.size > LARGEST) {
+    return no(`${file.name} is ${size(file.size)}. A rig file is a few kilobytes of text, so this is something else.`);
+  }
+  let text: string;
+  try {
+    text = await file.text();
+  } catch {
+    return no(`${file.name} could not be read from this device.`);
+  }
+  return readRigText(text, file.name, read);
+}
+
+/** `name`: what to call the source in messages, e.g. the file's name or "The rig in this link". */
+export function readRigText(text: string, name: string, read: ReadRig): Opened {
+  const result = read(text);
+  if (result.ok) return { ok: true, document: result.document };
+  const { issues } = result;
+  const count = issues.length === 1 ? "one thing is wrong in it" : `${issues.length} things are wrong in it`;
+  return { ok: false, text: `${name} was not opened: ${count}.`, issues };
+}
+
+const no = (text: string): Opened => ({ ok: false, text, issues: [] });
+
+function size(bytes: number): string {
+  return bytes < 1e6 ? `${Math.round(bytes / 1000)} kB` : `${Math.round(bytes / 1e6)} MB`;
+}

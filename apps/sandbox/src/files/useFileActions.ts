@@ -1,0 +1,124 @@
+import { useEffect, useMemo, useState } from "react";
+import type { PlaybackClock } from "../clock/playbackClock.ts";
+import type { MenuEntry } from "../design/ActionMenu.tsx";
+import type { ReadRig, WrittenRig } from "../state/types.ts";
+import { useContextOrThrow } from "../state/useSandbox.ts";
+import { rigName } from "./autosave.ts";
+import { DEMO_RIGS } from "./demoRigs.ts";
+import { download, fileName } from "./download.ts";
+import { linkHash } from "./link.ts";
+import { type Opened, readRigFile } from "./readFile.ts";
+import type { WorkStore } from "./workStore.ts";
+
+export interface FileActions {
+  readonly entries: readonly MenuEntry[];
+  readonly openFile: (file: File) => Promise<void>;
+  readonly chooseFile: () => void;
+  readonly save: () => void;
+  /** The page of earlier work is open. */
+  readonly earlier: boolean;
+  readonly showEarlier: (open: boolean) => void;
+  readonly openDocument: (document: WrittenRig, label: string) => void;
+}
+
+/** What can be done with files, for the menu, the keys and dropped files. */
+export function useFileActions(works: WorkStore | undefined, clock: PlaybackClock, read: ReadRig): FileActions {
+  const { store, actions } = useContextOrThrow();
+  const [earlier, showEarlier] = useState(false);
+  const handlers = useMemo(() => {
+    const present = () => store.getState().document.history.present;
+
+    /** The work in hand is kept before another rig takes its place; undo brings it back as well. */
+    function openDocument(document: WrittenRig, label: string): void {
+      const before = present();
+      void works?.keepCopy(before, rigName(before), Date.now()).catch(() => undefined);
+      actions.replaceRig(document, label);
+      actions.announce(`Opened ${rigName(document)}.`);
+    }
+    function take(opened: Opened, name: string): void {
+      if (opened.ok) {
+        openDocument(opened.document, `opened ${name}`);
+        return;
+      }
+      const details = opened.issues.map((issue) =>
+        issue.path === "" ? issue.message : `${issue.path}: ${issue.message}`,
+      );
+      actions.tell({ tone: "fault", text: `${opened.text} Your rig is unchanged.`, details });
+    }
+    const openFile = async (file: File) => take(await readRigFile(file, read), file.name);
+    function chooseFile(): void {
+      const input = document.createElement("input");
+      input.type = "file";
+      input.accept = ".json,application/json";
+      input.addEventListener("change", () => {
+        const file = input.files?.[0];
+        if (file) void openFile(file);
+      });
+      input.click();
+    }
+    function save(): void {
+      const rig = present();
+      download(`${JSON.stringify(rig, null, 2)}\n`, fileName(rigName(rig), "json"), "application/json");
+    }
+    async function share(): Promise<void> {
+      const { document, session } = store.getState();
+      const { time } = clock.getSnapshot();
+      const link =
+        location.href.replace(/#.*$/, "") + linkHash({ document: document.goodDocument, whatIf: session.whatIf, time });
+      try {
+        await navigator.clipboard.writeText(link);
+        actions.tell({
+          tone: "word",
+          text: "The link is copied. It holds the whole rig, the what-if and this moment; no server sees it.",
+        });
+      } catch {
+        actions.tell({ tone: "word", text: "Copy this link:", details: [link] });
+      }
+    }
+    const demos: readonly MenuEntry[] = DEMO_RIGS.map(({ title, detail, document }) => ({
+      label: title,
+      detail,
+      onSelect: () => openDocument(document, `opened ${title}`),
+    }));
+    const entries: readonly MenuEntry[] = [
+      { label: "Open a rig file…", onSelect: chooseFile },
+      { label: "Save as a file", onSelect: save },
+      { label: "Copy a link to this", detail: "Rig, what-if and moment", onSelect: () => void share() },
+      { label: "Earlier work…", onSelect: () => showEarlier(true), disabled: works === undefined },
+      "rule",
+      ...demos,
+    ];
+    return { entries, openFile, chooseFile, save, openDocument };
+  }, [store, actions, works, clock, read]);
+  return { ...handlers, earlier, showEarlier };
+}
+
+/** Takes rig files that are dropped anywhere on the page. */
+export function useDrop(openFile: (file: File) => Promise<void>): boolean {
+  const [over, setOver] = useState(false);
+  useEffect(() => {
+    const hasFiles = (event: DragEvent) => event.dataTransfer?.types.includes("Files") ?? false;
+    const onOver = (event: DragEvent) => {
+      if (!hasFiles(event)) return;
+      event.preventDefault();
+      setOver(true);
+    };
+    const onLeave = (event: DragEvent) => event.relatedTarget === null && setOver(false);
+    const onDrop = (event: DragEvent) => {
+      if (!hasFiles(event)) return;
+      event.preventDefault();
+      setOver(false);
+      const file = event.dataTransfer?.files[0];
+      if (file) void openFile(file);
+    };
+    addEventListener("dragover", onOver);
+    addEventListener("dragleave", onLeave);
+    addEventListener("drop", onDrop);
+    return () => {
+      removeEventListener("dragover", onOver);
+      removeEventListener("dragleave", onLeave);
+      removeEventListener("drop", onDrop);
+    };
+  }, [openFile]);
+  return over;
+}

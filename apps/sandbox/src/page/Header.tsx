@@ -1,0 +1,59 @@
+import { ActionMenu } from "../design/ActionMenu.tsx";
+import { Button } from "../design/Button.tsx";
+import type { Theme } from "../design/palette.ts";
+import { rigName } from "../files/autosave.ts";
+import type { FileActions } from "../files/useFileActions.ts";
+import { useActions, useSandbox } from "../state/useSandbox.ts";
+import styles from "./Header.module.css";
+
+interface Props {
+  files: FileActions;
+  theme: Theme;
+  wide: boolean;
+}
+
+export function Header({ files, theme, wide }: Props) {
+  const name = useSandbox((state) => rigName(state.document.history.present));
+  const rigOpen = useSandbox((state) => state.session.rigOpen);
+  const undoLabel = useSandbox((state) => state.document.history.past.at(-1)?.label);
+  const redoLabel = useSandbox((state) => state.document.history.future[0]?.label);
+  const { look, undo, redo } = useActions();
+  const other = theme === "dark" ? "light" : "dark";
+  return (
+    <header className={styles.header}>
+      {wide && (
+        <Button tone="quiet" icon="rig" label="Rig" pressed={rigOpen} onClick={() => look({ rigOpen: !rigOpen })} />
+      )}
+      <h1 className={styles.name} title={name}>
+        {name}
+      </h1>
+      <div className={styles.tools}>
+        <Button
+          tone="quiet"
+          icon="undo"
+          iconOnly
+          label={undoLabel ? `Undo: ${undoLabel}` : "Nothing to undo"}
+          disabled={!undoLabel}
+          onClick={undo}
+        />
+        <Button
+          tone="quiet"
+          icon="redo"
+          iconOnly
+          label={redoLabel ? `Redo: ${redoLabel}` : "Nothing to redo"}
+          disabled={!redoLabel}
+          onClick={redo}
+        />
+        <ActionMenu label="File" icon={wide ? "open" : "menu"} iconOnly={!wide} entries={files.entries} />
+        <Button
+          tone="quiet"
+          icon={other}
+          iconOnly
+          label={`Change to the ${other} theme`}
+          onClick={() => look({ theme: other })}
+        />
+        {wide && <span className={styles.brand}>Secondline</span>}
+      </div>
+    </header>
+  );
+}

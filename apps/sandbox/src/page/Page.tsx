@@ -1,0 +1,106 @@
+import { useState } from "react";
+import type { Booted } from "../boot.ts";
+import type { PlaybackClock } from "../clock/playbackClock.ts";
+import type { Theme } from "../design/palette.ts";
+import { EarlierWork } from "../files/EarlierWork.tsx";
+import { useDrop, useFileActions } from "../files/useFileActions.ts";
+import { Answer } from "../question/Answer.tsx";
+import { Question } from "../question/Question.tsx";
+import { RigSheet } from "../rigSheet/RigSheet.tsx";
+import { useActions, useSandbox } from "../state/useSandbox.ts";
+import { VerdictColumn } from "../verdict/VerdictColumn.tsx";
+import { Header } from "./Header.tsx";
+import { LiveRegion } from "./LiveRegion.tsx";
+import { Notices } from "./Notices.tsx";
+import styles from "./Page.module.css";
+import { PhoneSheet, type Stop } from "./PhoneSheet.tsx";
+import { ScenePlace } from "./ScenePlace.tsx";
+import { TimePlace } from "./TimePlace.tsx";
+import { useKeys } from "./useKeys.ts";
+import { useWide } from "./useMedia.ts";
+import { useRunClock } from "./useRunClock.ts";
+import { useTheme } from "./useTheme.ts";
+
+/** The whole page: on a wide screen scene, verdict, time and rig at once; on a narrow one scene and a sheet. */
+export function Page({ booted, clock }: { booted: Booted; clock: PlaybackClock }) {
+  const wide = useWide();
+  const theme = useTheme();
+  const files = useFileActions(booted.works, clock, booted.read);
+  const over = useDrop(files.openFile);
+  useKeys(files);
+  useRunClock(clock, booted.time);
+  return (
+    <>
+      <div className={wide ? styles.wide : styles.narrow}>
+        <Header files={files} theme={theme} wide={wide} />
+        {wide ? <WideBody clock={clock} theme={theme} /> : <NarrowBody clock={clock} theme={theme} />}
+      </div>
+      <LiveRegion />
+      <Notices />
+      <EarlierWork
+        open={files.earlier}
+        onClose={() => files.showEarlier(false)}
+        works={booted.works}
+        onOpen={files.openDocument}
+      />
+      {over && <div className={styles.drop}>Drop the rig file to open it</div>}
+    </>
+  );
+}
+
+function WideBody({ clock, theme }: { clock: PlaybackClock; theme: Theme }) {
+  const rigOpen = useSandbox((state) => state.session.rigOpen);
+  const { look } = useActions();
+  return (
+    <>
+      <div className={styles.body}>
+        <aside className={`${styles.rig} ${rigOpen ? styles.open : ""}`} aria-label="Rig sheet" inert={!rigOpen}>
+          <div className={styles.rigInner}>
+            <RigSheet onClose={() => look({ rigOpen: false })} />
+          </div>
+        </aside>
+        <main className={styles.main}>
+          <div className={styles.strip}>
+            <Question />
+            <Answer />
+          </div>
+          <div className={styles.scene}>
+            <ScenePlace clock={clock} theme={theme} />
+          </div>
+        </main>
+        <aside className={styles.verdict} aria-label="Verdict">
+          <VerdictColumn />
+        </aside>
+      </div>
+      <section className={styles.time} aria-label="Time">
+        <TimePlace clock={clock} compact={false} />
+      </section>
+    </>
+  );
+}
+
+function NarrowBody({ clock, theme }: { clock: PlaybackClock; theme: Theme }) {
+  const [stop, setStop] = useState<Stop>("half");
+  return (
+    <>
+      <main className={styles.scene} aria-label="Scene">
+        <ScenePlace clock={clock} theme={theme} />
+      </main>
+      <PhoneSheet
+        stop={stop}
+        onStop={setStop}
+        clock={clock}
+        pages={{
+          verdict: (
+            <VerdictColumn>
+              <Question />
+              <Answer />
+            </VerdictColumn>
+          ),
+          time: <TimePlace clock={clock} compact />,
+          rig: <RigSheet />,
+        }}
+      />
+    </>
+  );
+}

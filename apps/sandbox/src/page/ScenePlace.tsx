@@ -1,0 +1,73 @@
+import { Component, lazy, type ReactNode, Suspense } from "react";
+import type { PlaybackClock } from "../clock/playbackClock.ts";
+import type { Theme } from "../design/palette.ts";
+import { RigSketch } from "../rigSheet/RigSketch.tsx";
+import { useRecordings, useSandbox } from "../state/useSandbox.ts";
+import styles from "./ScenePlace.module.css";
+import { SceneTools } from "./SceneTools.tsx";
+import { useReducedMotion } from "./useMedia.ts";
+
+/** Three and what is drawn with it come after the first words are on the page. */
+const SceneView = lazy(() => import("../scene/index.ts").then((module) => ({ default: module.SceneView })));
+
+/** The scene of the run in hand; before there is one, a drawing of the rig. */
+export function ScenePlace({ clock, theme }: { clock: PlaybackClock; theme: Theme }) {
+  const { current, previous } = useRecordings();
+  const shown = useSandbox((state) => state.run.shown);
+  const verdict = useSandbox((state) => state.run.verdict?.outcome);
+  const session = useSandbox((state) => state.session);
+  const reducedMotion = useReducedMotion();
+  if (!current || !shown) return <Waiting />;
+  const main = verdict?.parts.find(({ id }) => id === "main");
+  return (
+    <div className={styles.place}>
+      <SceneGuard key={shown.outcome.title}>
+        <Suspense fallback={<Waiting />}>
+          <SceneView
+            recording={current}
+            previous={session.compare ? previous : undefined}
+            rig={shown.rig}
+            outcome={verdict}
+            clock={clock}
+            theme={theme}
+            camera={session.scene === "side" ? "elevation" : session.camera}
+            flat={session.scene === "side"}
+            showForces={session.showForces}
+            selectedPart={session.selectedPart}
+            strengthKN={main && main.strength / 1000}
+            reducedMotion={reducedMotion}
+          />
+        </Suspense>
+      </SceneGuard>
+      <SceneTools />
+    </div>
+  );
+}
+
+function Waiting() {
+  const rig = useSandbox((state) => state.document.rig);
+  const fall = useSandbox((state) => state.run.fall);
+  const failed = fall.kind === "failed" || fall.kind === "stopped";
+  return (
+    <div className={styles.waiting}>
+      <RigSketch rig={rig} editing={undefined} />
+      <p>{failed ? "There is no computed fall to show." : "The fall appears here as soon as it is computed."}</p>
+    </div>
+  );
+}
+
+/** A scene that breaks must not take the numbers with it. */
+class SceneGuard extends Component<{ children: ReactNode }, { message: string | undefined }> {
+  override state = { message: undefined };
+  static getDerivedStateFromError(error: unknown) {
+    return { message: error instanceof Error ? error.message : String(error) };
+  }
+  override render() {
+    if (this.state.message === undefined) return this.props.children;
+    return (
+      <div className={styles.waiting} role="alert">
+        <p>The scene could not be drawn ({this.state.message}). Numbers and traces are not affected.</p>
+      </div>
+    );
+  }
+}

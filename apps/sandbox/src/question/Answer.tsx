@@ -1,0 +1,50 @@
+import { Button } from "../design/Button.tsx";
+import { Meter } from "../design/Meter.tsx";
+import type { Work } from "../state/types.ts";
+import { useActions, useSandbox } from "../state/useSandbox.ts";
+import styles from "./Answer.module.css";
+import { answerWords } from "./answerWords.ts";
+
+/** Under the question: what it came to, or how far the computation is, with the button to stop or run it. */
+export function Answer() {
+  const fall = useSandbox((state) => state.run.fall);
+  const shown = useSandbox((state) => state.run.shown);
+  const { runNow, stop } = useActions();
+  const busy = fall.kind === "busy" || fall.kind === "waiting";
+  return (
+    <div className={styles.answer}>
+      <div className={styles.words}>
+        {busy && <Meter done={fall.kind === "busy" ? fall.progress.done : 0} doing={doing(fall)} />}
+        {!busy && <Trouble fall={fall} />}
+        {!busy && fall.kind === "idle" && shown && <p className={styles.sentence}>{answerWords(shown.outcome)}</p>}
+      </div>
+      {busy ? (
+        <Button icon="stop" label="Stop" onClick={stop} />
+      ) : (
+        <Button
+          label={fall.kind === "idle" ? "Run again" : "Run"}
+          tone={fall.kind === "idle" ? "plain" : "filled"}
+          onClick={runNow}
+        />
+      )}
+    </div>
+  );
+}
+
+function doing(fall: Work): string {
+  return fall.kind === "busy" ? fall.progress.doing : "Waiting for the change to settle";
+}
+
+function Trouble({ fall }: { fall: Work }) {
+  if (fall.kind === "stopped") {
+    return <p className={styles.sentence}>Stopped. What you see below belongs to the run before.</p>;
+  }
+  if (fall.kind === "failed") {
+    return (
+      <p className={styles.sentence} role="alert">
+        The fall was not computed: {fall.message} What you see below belongs to the run before.
+      </p>
+    );
+  }
+  return null;
+}

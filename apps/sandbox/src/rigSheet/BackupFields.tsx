@@ -1,0 +1,164 @@
+import { valueAt } from "@secondline/rig";
+import { Button } from "../design/Button.tsx";
+import { Choice } from "../design/Choice.tsx";
+import { useActions, useSandbox } from "../state/useSandbox.ts";
+import styles from "./BackupFields.module.css";
+import { useFaultsAt } from "./faults.ts";
+import { LineFields } from "./LineFields.tsx";
+import { Condition, PartList, Rated } from "./parts.tsx";
+import { RigField } from "./RigField.tsx";
+
+/** The backup, or the way to add one. */
+export function BackupFields() {
+  const document = useSandbox((state) => state.document.history.present);
+  const { edit } = useActions();
+  const messages = useFaultsAt("backup");
+  if (valueAt(document, "backup") === undefined) {
+    return (
+      <>
+        <p>This rig has no backup: nothing catches the walker when the main line fails.</p>
+        <Button
+          icon="plus"
+          label="Add a backup"
+          onClick={() => edit("backup", backupLikeMain(document), "Backup added")}
+        />
+      </>
+    );
+  }
+  return (
+    <>
+      {messages.map((message) => (
+        <p key={message} className={styles.wrong}>
+          {message}
+        </p>
+      ))}
+      <SlackOrLength />
+      <LineFields line="backup" />
+      <Button
+        tone="quiet"
+        icon="bin"
+        label="Remove the backup"
+        onClick={() => edit("backup", undefined, "Backup removed")}
+      />
+    </>
+  );
+}
+
+/** The document holds one of the two. */
+function SlackOrLength() {
+  const byLength = useSandbox((state) => valueAt(state.document.history.present, "backup.length") !== undefined);
+  const backup = useSandbox((state) => valueAt(state.document.history.present, "backup")) as Record<string, unknown>;
+  const span = useSandbox((state) => state.document.rig.span);
+  const { edit } = useActions();
+  function choose(way: "slack" | "length") {
+    const { slack: _slack, length: _length, ...rest } = backup;
+    edit(
+      "backup",
+      { ...rest, [way]: way === "slack" ? "5 %" : `${Number((span * 1.05).toFixed(1))} m` },
+      "Slack or length",
+    );
+  }
+  return (
+    <>
+      <Choice
+        label="Given by"
+        value={byLength ? "length" : "slack"}
+        options={[
+          { value: "slack", label: "its slack" },
+          { value: "length", label: "its length" },
+        ]}
+        onChange={choose}
+      />
+      {byLength ? <RigField path="backup.length" help /> : <RigField path="backup.slack" slider help />}
+    </>
+  );
+}
+
+/** A backup of the main line's own webbing and ends, to start from. */
+function backupLikeMain(document: unknown): unknown {
+  const main = valueAt(document, "main") as { sections?: { stock?: unknown }[]; endA?: unknown; endB?: unknown };
+  return {
+    slack: "5 %",
+    sections: [{ stock: main.sections?.[0]?.stock ?? "polyester-webbing-25" }],
+    endA: main.endA,
+    endB: main.endB,
+  };
+}
+
+const NEW_CONNECTION = { strength: "12 kN", basis: "assumed: entered without a source" };
+const NEW_TAPE = { strength: "300 N", basis: "assumed: entered without a source" };
+
+/** Connections and tapes between main line and backup, with a quick way to spread them evenly. */
+export function JointFields() {
+  const hasBackup = useSandbox((state) => valueAt(state.document.history.present, "backup") !== undefined);
+  if (!hasBackup) return <p>Connections need a backup.</p>;
+  return (
+    <>
+      <Spread at="backup.connections" noun="connections" start={NEW_CONNECTION} />
+      <Joints at="backup.connections" noun="connection" start={NEW_CONNECTION} />
+      <Spread at="backup.tapes" noun="tapes" start={NEW_TAPE} />
+      <Joints at="backup.tapes" noun="tape" start={NEW_TAPE} />
+    </>
+  );
+}
+
+function Joints({ at, noun, start }: { at: string; noun: string; start: object }) {
+  return (
+    <PartList
+      at={at}
+      noun={noun}
+      make={(items) => ({ ...start, ...(items.at(-1) as object | undefined), at: 0.5 })}
+      titleOf={(item, index) =>
+        `${noun.charAt(0).toUpperCase()}${noun.slice(1)} ${index + 1}, at ${String((item as { at?: unknown }).at)}`
+      }
+    >
+      {(path) => (
+        <>
+          <RigField path={`${path}.at`} slider help />
+          <Rated at={path} />
+          <Condition at={`${path}.condition`} />
+        </>
+      )}
+    </PartList>
+  );
+}
+
+/** More than this nobody ties; the document itself takes more. */
+const MOST = 30;
+
+/** Sets how many there are, evenly over the span, all like the first. */
+function Spread({ at, noun, start }: { at: string; noun: string; start: object }) {
+  const value = useSandbox((state) => valueAt(state.document.history.present, at));
+  const items = Array.isArray(value) ? (value as object[]) : [];
+  const { edit } = useActions();
+  function set(count: number) {
+    const like = items[0] ?? start;
+    const list = Array.from({ length: count }, (_, i) => ({ ...like, at: Number(((i + 1) / (count + 1)).toFixed(4)) }));
+    edit(at, list.length === 0 ? undefined : list, `${count} ${noun}`);
+  }
+  return (
+    <div className={styles.spread}>
+      <span id={`spread-${noun}`}>
+        {noun.charAt(0).toUpperCase()}
+        {noun.slice(1)}, evenly spread
+      </span>
+      <Button
+        icon="minus"
+        iconOnly
+        label={`One of the ${noun} fewer`}
+        disabled={items.length === 0}
+        onClick={() => set(items.length - 1)}
+      />
+      <output className={styles.count} aria-labelledby={`spread-${noun}`}>
+        {items.length}
+      </output>
+      <Button
+        icon="plus"
+        iconOnly
+        label={`One of the ${noun} more`}
+        disabled={items.length >= MOST}
+        onClick={() => set(items.length + 1)}
+      />
+    </div>
+  );
+}

@@ -1,0 +1,40 @@
+import { valueAt } from "@secondline/rig";
+import { Button } from "../design/Button.tsx";
+import { useActions, useSandbox } from "../state/useSandbox.ts";
+import styles from "./GroundFields.module.css";
+import { RigField } from "./RigField.tsx";
+
+/** The ground below the line as points from A to B. */
+export function GroundFields() {
+  const value = useSandbox((state) => valueAt(state.document.history.present, "ground"));
+  const points = Array.isArray(value) ? (value as unknown[][]) : [];
+  const { edit } = useActions();
+  return (
+    <div>
+      {points.map((point, index) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: a point is known by its place in the list
+        <div key={index} className={styles.point}>
+          <RigField path={`ground[${index}][0]`} label={`Point ${index + 1}, from A`} />
+          <RigField path={`ground[${index}][1]`} label={`Point ${index + 1}, height`} />
+          <div className={styles.tools}>
+            <Button
+              tone="quiet"
+              icon="plus"
+              iconOnly
+              label={`Add a point after point ${index + 1}`}
+              onClick={() => edit("ground", points.toSpliced(index + 1, 0, [...point]), "Ground point added")}
+            />
+            <Button
+              tone="quiet"
+              icon="bin"
+              iconOnly
+              label={`Remove point ${index + 1}`}
+              disabled={points.length <= 2}
+              onClick={() => edit("ground", points.toSpliced(index, 1), "Ground point removed")}
+            />
+          </div>
+        </div>
+      ))}
+    </div>
+  );
+}

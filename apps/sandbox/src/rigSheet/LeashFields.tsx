@@ -1,0 +1,53 @@
+import { Condition, PartList, Rated } from "./parts.tsx";
+import { RigField } from "./RigField.tsx";
+
+const KNOT_WORDS: Readonly<Record<string, string>> = {
+  ring: "at the ring",
+  harness: "at the harness",
+  middle: "between",
+};
+
+/** Leash, its knots, and the ring or rings it hangs from. */
+export function LeashFields() {
+  return (
+    <>
+      <RigField path="leash.length" slider />
+      <RigField path="leash.stock" />
+      <RigField path="leash.falls" />
+      <PartList
+        at="leash.knots"
+        noun="knot"
+        make={() => ({ kind: "figureEight", where: "harness" })}
+        titleOf={(item, index) =>
+          `Knot ${index + 1}, ${KNOT_WORDS[String((item as { where?: unknown }).where)] ?? "in the leash"}`
+        }
+      >
+        {(path) => (
+          <>
+            <RigField path={`${path}.kind`} />
+            <RigField path={`${path}.where`} />
+          </>
+        )}
+      </PartList>
+      <Condition at="leash.condition" />
+      <PartList
+        at="rings"
+        noun="ring"
+        least={1}
+        make={(items) => ({ ...(items.at(-1) as object), name: `Ring ${items.length + 1}` })}
+        titleOf={(item, index) => String((item as { name?: unknown }).name ?? `Ring ${index + 1}`)}
+      >
+        {(path) => (
+          <>
+            <RigField path={`${path}.name`} />
+            <RigField path={`${path}.mass`} />
+            <RigField path={`${path}.clearance`} help />
+            <RigField path={`${path}.friction`} />
+            <Rated at={path} />
+            <Condition at={`${path}.condition`} />
+          </>
+        )}
+      </PartList>
+    </>
+  );
+}

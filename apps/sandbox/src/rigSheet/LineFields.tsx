@@ -1,0 +1,103 @@
+import { valueAt } from "@secondline/rig";
+import { Disclosure } from "../design/Disclosure.tsx";
+import { useActions, useSandbox } from "../state/useSandbox.ts";
+import { useFaultCount } from "./faults.ts";
+import { ChoiceOfKind, Condition, LineEnd, PartList } from "./parts.tsx";
+import { RigField } from "./RigField.tsx";
+
+/** Sections of a line with what has happened to them, and its two ends. */
+export function LineFields({ line }: { line: "main" | "backup" }) {
+  const faults = useFaultCount([`${line}.sections`]);
+  return (
+    <>
+      <Disclosure title="Webbing" faults={faults} level={4}>
+        <PartList
+          at={`${line}.sections`}
+          noun="section"
+          least={1}
+          make={(items) => ({ stock: stockOf(items.at(-1)), length: "10 m" })}
+          titleOf={(item, index) => `Section ${index + 1}${lengthOf(item)}`}
+        >
+          {(path) => <Section at={path} />}
+        </PartList>
+      </Disclosure>
+      <LineEnd at={`${line}.endA`} title="End at anchor A" />
+      <LineEnd at={`${line}.endB`} title="End at anchor B" />
+    </>
+  );
+}
+
+const stockOf = (section: unknown) => (section as { stock?: unknown } | undefined)?.stock ?? "polyester-webbing-25";
+
+function lengthOf(section: unknown): string {
+  const { length } = section as { length?: unknown };
+  return length === undefined ? ", the rest of the line" : `, ${String(length)}`;
+}
+
+function Section({ at }: { at: string }) {
+  return (
+    <>
+      <RigField path={`${at}.stock`} />
+      <RigField path={`${at}.length`} help />
+      <Condition at={`${at}.condition`} />
+      <PartList
+        at={`${at}.wear`}
+        noun="worn place"
+        make={() => ({ kind: "clampTrace", at: "2 m", length: "10 cm", clamped: "1 month" })}
+        titleOf={wearTitle}
+      >
+        {(path) => <Wear at={path} />}
+      </PartList>
+    </>
+  );
+}
+
+const WEAR_FIELDS: Readonly<Record<string, readonly string[]>> = {
+  clampTrace: ["at", "length", "clamped", "load"],
+  fallZone: ["from", "to", "falls"],
+  stitching: ["at", "length"],
+  abrasion: ["from", "to", "depth"],
+  cut: ["at", "depth"],
+};
+/** What a kind of wear begins with when it is chosen; fields that the kinds share are kept. */
+const WEAR_STARTS: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
+  clampTrace: { at: "2 m", length: "10 cm", clamped: "1 month" },
+  fallZone: { from: "10 m", to: "20 m", falls: 20 },
+  stitching: { at: "2 m", length: "20 cm" },
+  abrasion: { from: "2 m", to: "2.2 m", depth: "5 %" },
+  cut: { at: "2 m", depth: "10 %" },
+};
+const WEAR_WORDS: Readonly<Record<string, string>> = {
+  clampTrace: "Clamp trace",
+  fallZone: "Fall zone",
+  stitching: "Stitching",
+  abrasion: "Abrasion",
+  cut: "Cut",
+};
+
+function wearTitle(item: unknown): string {
+  const wear = item as Record<string, unknown>;
+  const where = wear.at === undefined ? `${String(wear.from)} to ${String(wear.to)}` : String(wear.at);
+  return `${WEAR_WORDS[String(wear.kind)] ?? "Worn place"}, ${where}`;
+}
+
+function Wear({ at }: { at: string }) {
+  const wear = useSandbox((state) => valueAt(state.document.history.present, at)) as
+    | Record<string, unknown>
+    | undefined;
+  const { edit } = useActions();
+  const kind = String(wear?.kind ?? "");
+  return (
+    <>
+      <ChoiceOfKind at={at} onChange={(next) => edit(at, wearOfKind(wear ?? {}, next), "Kind of wear")} />
+      {(WEAR_FIELDS[kind] ?? []).map((name) => (
+        <RigField key={name} path={`${at}.${name}`} />
+      ))}
+    </>
+  );
+}
+
+function wearOfKind(wear: Record<string, unknown>, kind: string): Record<string, unknown> {
+  const start = WEAR_STARTS[kind] ?? {};
+  return { kind, ...Object.fromEntries(Object.entries(start).map(([name, value]) => [name, wear[name] ?? value])) };
+}

@@ -1,0 +1,184 @@
+import {
+  acceptsNumber,
+  exampleText,
+  type Field,
+  fieldAt,
+  GENERIC_STOCKS,
+  parseQuantity,
+  type QuantityField,
+  quantityText,
+  valueAt,
+} from "@secondline/rig";
+import { Choice } from "../design/Choice.tsx";
+import { RangeSlider } from "../design/RangeSlider.tsx";
+import { TextField } from "../design/TextField.tsx";
+import { Tick } from "../design/Tick.tsx";
+import { useActions, useSandbox } from "../state/useSandbox.ts";
+import { useFaultsAt } from "./faults.ts";
+import styles from "./RigField.module.css";
+
+interface Props {
+  /** Path in the document, e.g. "main.sections[0].length". */
+  path: string;
+  /** Instead of the field's own label, where the group around it does not say what it is. */
+  label?: string;
+  /** A slider below, when the field has a natural range. */
+  slider?: boolean;
+  /** Shown under the field; default: nothing. */
+  help?: boolean;
+}
+
+/** One field of the rig document, made from the field table: label, text as typed, faults beside it, a slider. */
+export function RigField({ path, label, slider = false, help = false }: Props) {
+  const field = fieldAt(path);
+  if (!field) throw new Error(`There is no field at ${path}`);
+  const name = label ?? field.label;
+  switch (field.kind) {
+    case "quantity":
+      return <Quantity path={path} field={field} name={name} slider={slider} help={help} />;
+    case "choice":
+      return <OneOf path={path} name={name} options={field.options} />;
+    case "stock":
+      return <Stock path={path} name={name} />;
+    case "flag":
+      return <Flag path={path} field={field} name={name} />;
+    default:
+      return <Words path={path} field={field} name={name} help={help} />;
+  }
+}
+
+function useValue(path: string): unknown {
+  return useSandbox((state) => valueAt(state.document.history.present, path));
+}
+
+function Quantity({
+  path,
+  field,
+  name,
+  slider,
+  help,
+}: {
+  path: string;
+  field: QuantityField;
+  name: string;
+  slider: boolean;
+  help: boolean;
+}) {
+  const value = useValue(path);
+  const messages = useFaultsAt(path);
+  const { edit, finishEdit, look } = useActions();
+  const written = value === undefined ? "" : String(value);
+  const read = parseQuantity(value ?? field.fallback, field.dimension);
+  const like = typeof value === "string" ? value : exampleText(field.dimension);
+  const put = (text: string, group: string) => edit(path, asWritten(text, field), name, group);
+  return (
+    <div className={styles.quantity}>
+      <TextField
+        label={name}
+        value={written}
+        placeholder={field.fallback === undefined ? "" : String(field.fallback)}
+        messages={messages}
+        {...(help ? { hint: field.help } : {})}
+        onChange={(text) => put(text, `type ${path}`)}
+        onFocus={() => look({ editing: path })}
+        onBlur={() => {
+          finishEdit();
+          look({ editing: undefined });
+        }}
+      />
+      {slider && field.natural && (
+        <RangeSlider
+          label={name}
+          value={read.ok ? read.value : field.natural[0]}
+          min={field.natural[0]}
+          max={field.natural[1]}
+          step={roundStep(field.natural)}
+          say={(si) => quantityText(si, field.dimension, like)}
+          onChange={(si) => put(quantityText(si, field.dimension, like), `slide ${path}`)}
+          onCommit={finishEdit}
+        />
+      )}
+    </div>
+  );
+}
+
+/** Dimensions without a unit are numbers in the file; what is no number is kept as typed, for its message. */
+function asWritten(text: string, field: QuantityField): string | number | undefined {
+  if (text.trim() === "") return undefined;
+  const number = Number(text);
+  return acceptsNumber(field.dimension) && Number.isFinite(number) ? number : text;
+}
+
+/** About a hundred steps over the range, in round numbers. */
+function roundStep([low, high]: readonly [number, number]): number {
+  const rough = (high - low) / 100;
+  const power = 10 ** Math.floor(Math.log10(rough));
+  const digit = rough / power;
+  return power * (digit < 1.5 ? 1 : digit < 3.5 ? 2 : digit < 7.5 ? 5 : 10);
+}
+
+function OneOf({
+  path,
+  name,
+  options,
+}: {
+  path: string;
+  name: string;
+  options: readonly { value: string; label: string }[];
+}) {
+  const value = useValue(path);
+  const { edit, look } = useActions();
+  return (
+    <Choice
+      label={name}
+      value={String(value ?? "")}
+      options={options}
+      onChange={(next) => edit(path, next, name)}
+      onFocus={() => look({ editing: path })}
+    />
+  );
+}
+
+function Stock({ path, name }: { path: string; name: string }) {
+  const own = useSandbox((state) => valueAt(state.document.history.present, "stocks"));
+  const generic = [...GENERIC_STOCKS.values()].map((stock) => ({ value: stock.id, label: stock.name }));
+  const mine = (Array.isArray(own) ? own : []).map((stock: { id?: unknown; name?: unknown }) => ({
+    value: String(stock.id),
+    label: String(stock.name ?? stock.id),
+  }));
+  return <OneOf path={path} name={name} options={[...mine, ...generic]} />;
+}
+
+function Flag({ path, field, name }: { path: string; field: Field; name: string }) {
+  const value = useValue(path);
+  const { edit } = useActions();
+  return (
+    <Tick
+      label={name}
+      hint={field.help}
+      checked={value === true}
+      onChange={(next) => edit(path, next || undefined, name)}
+    />
+  );
+}
+
+function Words({ path, field, name, help }: { path: string; field: Field; name: string; help: boolean }) {
+  const value = useValue(path);
+  const messages = useFaultsAt(path);
+  const { edit, finishEdit, look } = useActions();
+  return (
+    <TextField
+      label={name}
+      value={value === undefined ? "" : String(value)}
+      messages={messages}
+      wide
+      {...(help ? { hint: field.help } : {})}
+      onChange={(text) => edit(path, text === "" ? undefined : text, name, `type ${path}`)}
+      onFocus={() => look({ editing: path })}
+      onBlur={() => {
+        finishEdit();
+        look({ editing: undefined });
+      }}
+    />
+  );
+}

@@ -1,0 +1,21 @@
+import type { RigIssue } from "@secondline/rig";
+import { useShallow } from "zustand/react/shallow";
+import { useSandbox } from "../state/useSandbox.ts";
+
+/** Messages of the faults at exactly this path. */
+export function useFaultsAt(path: string): readonly string[] {
+  return useSandbox(
+    useShallow((state) => state.document.issues.filter((issue) => issue.path === path).map(({ message }) => message)),
+  );
+}
+
+/** How many faults lie in any of these groups. */
+export function useFaultCount(groups: readonly string[]): number {
+  return useSandbox(
+    (state) => state.document.issues.filter((issue) => groups.some((group) => isIn(issue, group))).length,
+  );
+}
+
+function isIn({ path }: RigIssue, group: string): boolean {
+  return path === group || path.startsWith(`${group}.`) || path.startsWith(`${group}[`);
+}

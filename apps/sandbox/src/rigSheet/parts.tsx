@@ -1,0 +1,137 @@
+/** Groups of fields that many parts of a rig have in common. */
+import { fieldAt, valueAt } from "@secondline/rig";
+import type { ReactNode } from "react";
+import { Button } from "../design/Button.tsx";
+import { Choice } from "../design/Choice.tsx";
+import { Disclosure } from "../design/Disclosure.tsx";
+import { useActions, useSandbox } from "../state/useSandbox.ts";
+import { useFaultCount } from "./faults.ts";
+import styles from "./parts.module.css";
+import { RigField } from "./RigField.tsx";
+
+/** Rated strength with its basis. */
+export function Rated({ at }: { at: string }) {
+  return (
+    <>
+      <RigField path={`${at}.strength`} />
+      <RigField path={`${at}.basis`} />
+    </>
+  );
+}
+
+/** What has happened to a part. */
+export function Condition({ at }: { at: string }) {
+  const faults = useFaultCount([at]);
+  return (
+    <Disclosure title="Age and weather" faults={faults} level={4}>
+      <RigField path={`${at}.outside`} help />
+      <RigField path={`${at}.sun`} slider />
+      <RigField path={`${at}.age`} />
+      <RigField path={`${at}.wet`} />
+    </Disclosure>
+  );
+}
+
+/** How a line ends at an anchor; the kind decides which fields there are. */
+export function LineEnd({ at, title }: { at: string; title: string }) {
+  const kind = useSandbox((state) => valueAt(state.document.history.present, `${at}.kind`));
+  const faults = useFaultCount([at]);
+  return (
+    <Disclosure title={title} faults={faults} level={4}>
+      <EndKind at={at} />
+      {kind === "knot" && <RigField path={`${at}.knot`} />}
+      <Rated at={at} />
+      {kind === "weblock" && (
+        <>
+          <RigField path={`${at}.slipLoad`} help />
+          <RigField path={`${at}.clamped`} help />
+        </>
+      )}
+      <RigField path={`${at}.bend`} help />
+      <Condition at={`${at}.condition`} />
+    </Disclosure>
+  );
+}
+
+/** Changing the kind keeps only what the other kind has too. */
+function EndKind({ at }: { at: string }) {
+  const end = useSandbox((state) => valueAt(state.document.history.present, at)) as Record<string, unknown> | undefined;
+  const { edit } = useActions();
+  return <ChoiceOfKind at={at} onChange={(kind) => edit(at, endOfKind(end ?? {}, kind), "Kind of end")} />;
+}
+
+function endOfKind(end: Record<string, unknown>, kind: string): Record<string, unknown> {
+  const { knot, slipLoad, clamped, ...common } = end;
+  if (kind === "knot") return { ...common, kind, knot: knot ?? "unknown" };
+  if (kind === "weblock")
+    return {
+      ...common,
+      kind,
+      ...(slipLoad === undefined ? {} : { slipLoad }),
+      ...(clamped === undefined ? {} : { clamped }),
+    };
+  return { ...common, kind };
+}
+
+export function ChoiceOfKind({ at, onChange }: { at: string; onChange: (kind: string) => void }) {
+  const kind = useSandbox((state) => valueAt(state.document.history.present, `${at}.kind`));
+  const field = fieldAt(`${at}.kind`);
+  const options = field?.kind === "choice" ? field.options : [];
+  return <Choice label="Kind" value={String(kind ?? "")} options={options} onChange={onChange} />;
+}
+
+interface ListProps {
+  /** Path of the list. */
+  at: string;
+  /** What one item is called, e.g. "connection". */
+  noun: string;
+  /** A new item, given the ones that are there. */
+  make: (items: readonly unknown[]) => unknown;
+  /** Least number of items. */
+  least?: number;
+  titleOf: (item: unknown, index: number) => string;
+  children: (path: string, index: number) => ReactNode;
+}
+
+/** A list of parts, each behind its title, with ways to add one and to take one out. */
+export function PartList({ at, noun, make, least = 0, titleOf, children }: ListProps) {
+  const value = useSandbox((state) => valueAt(state.document.history.present, at));
+  const items: readonly unknown[] = Array.isArray(value) ? value : [];
+  const { edit } = useActions();
+  return (
+    <div className={styles.list}>
+      {items.map((item, index) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: a part is known by its place in the document
+        <PartItem key={index} path={`${at}[${index}]`} title={titleOf(item, index)}>
+          {children(`${at}[${index}]`, index)}
+          {items.length > least && (
+            <Button
+              tone="quiet"
+              icon="bin"
+              label={`Remove this ${noun}`}
+              onClick={() => edit(at, emptyAsNothing(items.toSpliced(index, 1), least), `Removed ${noun}`)}
+            />
+          )}
+        </PartItem>
+      ))}
+      <Button
+        tone="quiet"
+        icon="plus"
+        label={`Add a ${noun}`}
+        onClick={() => edit(at, [...items, make(items)], `Added ${noun}`)}
+      />
+    </div>
+  );
+}
+
+const emptyAsNothing = (items: readonly unknown[], least: number) =>
+  items.length === 0 && least === 0 ? undefined : items;
+
+function PartItem({ path, title, children }: { path: string; title: string; children: ReactNode }) {
+  const faults = useFaultCount([path]);
+  return (
+    <Disclosure title={title} faults={faults} level={4}>
+      {children}
+    </Disclosure>
+  );
+}

@@ -1,0 +1,138 @@
+import type { Outcome } from "@secondline/scenarios";
+import type { ReactNode } from "react";
+import { Disclosure } from "../design/Disclosure.tsx";
+import { Meter } from "../design/Meter.tsx";
+import { VerdictMark } from "../design/VerdictMark.tsx";
+import { useActions, useSandbox } from "../state/useSandbox.ts";
+import { BasisNote } from "./BasisNote.tsx";
+import { Cautions } from "./Cautions.tsx";
+import { KeyNumbers } from "./KeyNumbers.tsx";
+import { MarginScale } from "./MarginBar.tsx";
+import { PartRow } from "./PartRow.tsx";
+import styles from "./VerdictColumn.module.css";
+import { WhatIfList } from "./WhatIfList.tsx";
+
+const WORDS = { holds: "Holds", thin: "Thin", fails: "Fails" } as const;
+
+/**
+ * The verdict over all what-ifs, part by part from harness to rock, and what it rests on. `children`: what stands
+ * between the verdict and the parts on a narrow screen.
+ */
+export function VerdictColumn({ children }: { children?: ReactNode }) {
+  const verdict = useSandbox((state) => state.run.verdict);
+  const stale = useSandbox((state) => state.run.verdict?.rigVersion !== state.document.rigVersion);
+  return (
+    <div className={styles.column}>
+      <div className={styles.scroll}>
+        {verdict ? (
+          <Sentence outcome={verdict.outcome} stale={stale} />
+        ) : (
+          <h2 className={styles.sentence}>No verdict yet.</h2>
+        )}
+        <StudyState />
+        {children}
+        <KeyNumbers />
+        {verdict && <Parts outcome={verdict.outcome} />}
+        {verdict && <More outcome={verdict.outcome} />}
+      </div>
+      <Cautions />
+    </div>
+  );
+}
+
+function Sentence({ outcome, stale }: { outcome: Outcome; stale: boolean }) {
+  return (
+    <header>
+      <p className={styles.word} style={{ color: `var(--${outcome.verdict}-ink)` }}>
+        <VerdictMark verdict={outcome.verdict} size={20} />
+        {WORDS[outcome.verdict]}
+        {stale && <span className={styles.stale}>before your last change</span>}
+      </p>
+      <h2 className={styles.sentence}>{outcome.sentence}</h2>
+      {outcome.invented && <p className={styles.invented}>Demo rig: every number in it is invented.</p>}
+    </header>
+  );
+}
+
+function StudyState() {
+  const study = useSandbox((state) => state.run.study);
+  const faults = useSandbox((state) => state.document.issues.length);
+  const { runNow, look } = useActions();
+  return (
+    <>
+      {faults > 0 && (
+        <p className={styles.note}>
+          {faults === 1 ? "One entry of the rig needs" : `${faults} entries of the rig need`} putting right. What you
+          see is the rig before that.{" "}
+          <button type="button" className={styles.link} onClick={() => look({ rigOpen: true, place: "rig" })}>
+            Show
+          </button>
+        </p>
+      )}
+      {study.kind === "busy" && <Meter done={study.progress.done} doing={study.progress.doing} />}
+      {study.kind === "stopped" && (
+        <p className={styles.note}>
+          The verdict was not computed to its end.{" "}
+          <button type="button" className={styles.link} onClick={runNow}>
+            Compute it
+          </button>
+        </p>
+      )}
+      {study.kind === "failed" && (
+        <p className={styles.note} role="alert">
+          The verdict was not computed: {study.message}{" "}
+          <button type="button" className={styles.link} onClick={runNow}>
+            Try again
+          </button>
+        </p>
+      )}
+    </>
+  );
+}
+
+function Parts({ outcome }: { outcome: Outcome }) {
+  const selected = useSandbox((state) => state.session.selectedPart);
+  const before = useSandbox((state) => (state.session.compare ? state.run.previousVerdict : undefined));
+  const { look } = useActions();
+  return (
+    <section aria-label="Parts from harness to rock">
+      <h3 className={styles.heading}>
+        From harness to rock <span className={styles.scope}>hardest of {outcome.whatIfs.length} what-ifs</span>
+      </h3>
+      <div className={styles.scale}>
+        <MarginScale required={outcome.requiredFactor} />
+      </div>
+      <ul>
+        {outcome.parts.map((part) => (
+          <PartRow
+            key={part.id}
+            part={part}
+            outcome={outcome}
+            before={before?.parts.find(({ id }) => id === part.id)}
+            open={selected === part.id}
+            onOpenChange={(open) => look({ selectedPart: open ? part.id : undefined })}
+          />
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function More({ outcome }: { outcome: Outcome }) {
+  return (
+    <div>
+      <Disclosure title={`The ${outcome.whatIfs.length} what-ifs`}>
+        <WhatIfList outcome={outcome} />
+      </Disclosure>
+      <Disclosure title="What the verdict rests on">
+        <ul className={styles.bases}>
+          {outcome.weakestBases.map((basis) => (
+            <li key={`${basis.kind}${basis.note}`}>
+              <BasisNote basis={basis} /> {basis.note}
+            </li>
+          ))}
+        </ul>
+      </Disclosure>
+    </div>
+  );
+}

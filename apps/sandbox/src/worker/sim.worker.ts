@@ -1,0 +1,4 @@
+/** The computing thread: offers a runner to the page. */
+import { exposeRunner } from "@secondline/runner";
+
+exposeRunner();
