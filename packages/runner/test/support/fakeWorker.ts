@@ -1,0 +1,38 @@
+/** A worker whose service behaves as the name of the rig says. Bundled by the test, for Node's workers take no TypeScript. */
+import { parentPort } from "node:worker_threads";
+import nodeEndpoint from "comlink/dist/esm/node-adapter.mjs";
+import { exposeRunner, type RunnerService } from "../../src/index.ts";
+
+const pause = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
+const cancelled = new Set<string>();
+
+const service: RunnerService = {
+  async run({ id, rig }, onProgress) {
+    if (rig.name === "crash")
+      setTimeout(() => {
+        throw new Error("out of memory, say");
+      }, 5);
+    if (rig.name === "throw") throw new Error("a fault in the program");
+    if (rig.name === "stuck") for (;;) Math.sqrt(2);
+    if (rig.name === "endless" || rig.name === "crash") {
+      for (let i = 0; !cancelled.has(id); i++) {
+        onProgress?.({ done: (i % 100) / 100, doing: "waiting" });
+        await pause(2);
+      }
+      // A late answer: the page has gone on by now.
+      await pause(20);
+      return { ok: true, value: { outcome: { title: "late" } } } as never;
+    }
+    onProgress?.({ done: 0.5, doing: "half" });
+    const frames = new Float32Array(1000).fill(3);
+    return { ok: true, value: { outcome: { title: rig.name }, recording: { frames } } } as never;
+  },
+  async study() {
+    return { ok: false, reason: "failed", message: "no study here" };
+  },
+  async cancel(id) {
+    cancelled.add(id);
+  },
+};
+
+exposeRunner(nodeEndpoint(parentPort!), service);
