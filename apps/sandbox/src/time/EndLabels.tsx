@@ -1,0 +1,118 @@
+import type { PlaybackClock } from "../clock/playbackClock.ts";
+import { useClock } from "../clock/useClock.ts";
+import { spreadLabels } from "./labelLayout.ts";
+import type { PlotFrame } from "./plotFrame.ts";
+import styles from "./TimeStrip.module.css";
+
+/** A name at the end of its trace or beside its area, with the value under the cursor. */
+export interface EndLabel {
+  readonly key: string;
+  readonly name: string;
+  readonly colour: string;
+  /** Dash of the line in the sample before the name; null: an area's swatch, drawn with `fill`. */
+  readonly dash: readonly number[] | null;
+  readonly fill?: string;
+  readonly width: number;
+  /** Where the trace ends, from the top of the plot area [px]. */
+  readonly y: number;
+  readonly valueAt: (time: number) => number | null;
+  /** What a press does, in words; absent: nothing. */
+  readonly goTo?: { readonly words: string; readonly time: number };
+}
+
+interface Props {
+  readonly labels: readonly EndLabel[];
+  readonly clock: PlaybackClock;
+  readonly frame: PlotFrame;
+  readonly format: (value: number) => string;
+  readonly compact: boolean;
+  readonly highlight: string | null;
+  readonly onHighlight?: (key: string | null) => void;
+}
+
+const LABEL_HEIGHT = 24;
+const LABEL_HEIGHT_COMPACT = 19;
+/** Width of the leaders between the traces and their names [px]. */
+const LEADER = 18;
+
+export function EndLabels({ labels, clock, frame, format, compact, highlight, onHighlight }: Props) {
+  const size = compact ? LABEL_HEIGHT_COMPACT : LABEL_HEIGHT;
+  const centres = spreadLabels(
+    labels.map(({ y }) => ({ at: y, size })),
+    -frame.headroom,
+    frame.height + (compact ? frame.axisHeight : 8),
+  );
+  return (
+    <div
+      className={styles.ends}
+      data-compact={compact}
+      style={{ left: frame.left + frame.width, top: frame.top, width: frame.gutter, height: frame.height }}
+    >
+      <svg className={styles.leaders} width={LEADER} height={frame.height} aria-hidden="true">
+        {labels.map((label, i) => (
+          <path key={label.key} d={`M1 ${label.y}L${LEADER - 3} ${centres[i]}`} stroke={label.colour} />
+        ))}
+      </svg>
+      {labels.map((label, i) => (
+        <div
+          key={label.key}
+          className={styles.end}
+          data-faded={highlight !== null && highlight !== label.key}
+          style={{ top: centres[i]! - size / 2, height: size, left: LEADER, color: label.colour }}
+          onPointerEnter={() => onHighlight?.(label.key)}
+          onPointerLeave={() => onHighlight?.(null)}
+        >
+          <LabelName label={label} clock={clock} compact={compact} onHighlight={onHighlight} />
+          <CursorValue label={label} clock={clock} format={format} />
+        </div>
+      ))}
+    </div>
+  );
+}
+
+type NameProps = Pick<Props, "clock" | "compact"> & {
+  readonly label: EndLabel;
+  readonly onHighlight: Props["onHighlight"] | undefined;
+};
+
+function LabelName({ label, clock, compact, onHighlight }: NameProps) {
+  const { goTo } = label;
+  const name = (
+    <>
+      <Swatch label={label} />
+      {label.name}
+    </>
+  );
+  // Too small to be pressed with a thumb: there the "Go to" menu leads to the peaks.
+  if (!goTo || compact) return <span className={styles.endName}>{name}</span>;
+  return (
+    <button
+      type="button"
+      className={styles.endName}
+      title={goTo.words}
+      aria-label={goTo.words}
+      onClick={() => clock.seek(goTo.time)}
+      onFocus={() => onHighlight?.(label.key)}
+      onBlur={() => onHighlight?.(null)}
+    >
+      {name}
+    </button>
+  );
+}
+
+function Swatch({ label }: { label: EndLabel }) {
+  return (
+    <svg className={styles.swatch} width={18} height={10} aria-hidden="true">
+      {label.dash === null ? (
+        <rect x={0.5} y={0.5} width={17} height={9} fill={label.fill} stroke={label.colour} />
+      ) : (
+        <path d="M0 5H18" stroke={label.colour} strokeWidth={label.width} strokeDasharray={label.dash.join(" ")} />
+      )}
+    </svg>
+  );
+}
+
+function CursorValue({ label, clock, format }: Pick<Props, "clock" | "format"> & { label: EndLabel }) {
+  const value = useClock(clock, ({ time }) => label.valueAt(time));
+  return <span className={styles.endValue}>{value === null ? "–" : format(value)}</span>;
+}

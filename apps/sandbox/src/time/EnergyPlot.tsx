@@ -1,0 +1,91 @@
+import type { Recording } from "@secondline/engine";
+import { useCallback, useMemo } from "react";
+import type { PlaybackClock } from "../clock/playbackClock.ts";
+import type { Palette } from "../design/palette.ts";
+import { CursorLines, type Probe } from "./CursorLines.tsx";
+import { type EndLabel, EndLabels } from "./EndLabels.tsx";
+import { EventFlags } from "./EventFlags.tsx";
+import { type Band, type EnergyStack, energyStack, indexAt } from "./energyBands.ts";
+import { energyData, energyDrawing } from "./energyDrawing.ts";
+import { inJoules, inSeconds } from "./format.ts";
+import { PlotCanvas } from "./PlotCanvas.tsx";
+import { type PlotFrame, yOf } from "./plotFrame.ts";
+import type { TimeRange } from "./plotGrid.ts";
+import { ScrubSurface } from "./ScrubSurface.tsx";
+import { usePalette } from "./usePalette.ts";
+import type { TimeView } from "./useTimeView.ts";
+
+interface Props {
+  readonly recording: Recording;
+  readonly clock: PlaybackClock;
+  readonly view: TimeView;
+  readonly frame: PlotFrame;
+  readonly compact: boolean;
+}
+
+const NO_PROBES: readonly Probe[] = [];
+const nothingToSnapTo = () => null;
+
+/** Where the energy of the fall is at every moment, as layers that add up to all there is. */
+export function EnergyPlot({ recording, clock, view, frame, compact }: Props) {
+  const palette = usePalette();
+  const { range } = view;
+  const stack = useMemo(() => energyStack(recording.energy), [recording]);
+  const drawing = useMemo(() => energyDrawing(stack, palette), [stack, palette]);
+  const data = useMemo(() => energyData(stack, range), [stack, range]);
+  const labels = useMemo(
+    () => bandLabels(stack, range, frame, data.top, palette),
+    [stack, range, frame, data.top, palette],
+  );
+  const describe = useCallback((time: number) => energyAt(stack, time), [stack]);
+  return (
+    <>
+      <PlotCanvas {...{ drawing, data, range, frame, palette }} axisText={axisKilojoules} />
+      <EventFlags marks={view.marks} {...{ clock, range, frame }} />
+      <CursorLines {...{ clock, range, frame }} top={data.top} measure={view.measure} probes={NO_PROBES} />
+      <ScrubSurface
+        {...{ clock, range, frame, describe }}
+        duration={recording.duration}
+        onRange={view.setRange}
+        onMeasure={view.setMeasure}
+        snap={nothingToSnapTo}
+      />
+      <EndLabels {...{ labels, clock, frame, compact }} format={inJoules} highlight={null} />
+    </>
+  );
+}
+
+/** Names beside the middles of the layers at the right edge, the stack's top layer on top. */
+function bandLabels(
+  stack: EnergyStack,
+  range: TimeRange,
+  frame: PlotFrame,
+  top: number,
+  palette: Palette,
+): readonly EndLabel[] {
+  const last = indexAt(stack.times, range.to);
+  return [...stack.bands].reverse().map((band) => ({
+    key: band.key,
+    name: band.name,
+    colour: palette[band.kind === "height" ? "softInk" : band.colour],
+    dash: null,
+    fill: `${palette[band.colour]}${band.kind === "height" ? "14" : band.kind === "lost" ? "90" : "38"}`,
+    width: 1,
+    y: yOf((band.bottom[last]! + band.top[last]!) / 2, top, frame),
+    valueAt: (time) => valueAt(stack, band, time),
+  }));
+}
+
+function valueAt(stack: EnergyStack, band: Band, time: number): number | null {
+  return band.values[indexAt(stack.times, time)] ?? null;
+}
+
+function energyAt(stack: EnergyStack, time: number): string {
+  const at = indexAt(stack.times, time);
+  const parts = [...stack.bands].reverse().map((band) => `${band.name} ${inJoules(band.values[at]!)}`);
+  return [inSeconds(time, 3), ...parts].join(", ");
+}
+
+function axisKilojoules(energy: number): string {
+  return `${Number((energy / 1000).toFixed(2))}\u00a0kJ`;
+}

@@ -1,0 +1,100 @@
+import type { Recording } from "@secondline/engine";
+import { useCallback, useMemo } from "react";
+import type { PlaybackClock } from "../clock/playbackClock.ts";
+import { CursorLines, type Probe } from "./CursorLines.tsx";
+import { cursorSentence } from "./describe.ts";
+import { EndLabels } from "./EndLabels.tsx";
+import { EventFlags } from "./EventFlags.tsx";
+import { type ForceView, forceData, forceDrawing, readyPyramid } from "./forceDrawing.ts";
+import { forceLabels, forcePeaks } from "./forceMarks.ts";
+import { inKilonewtons, kilonewtonDigits } from "./format.ts";
+import { PeakMarks, peakUnder } from "./PeakMarks.tsx";
+import { PlotCanvas } from "./PlotCanvas.tsx";
+import type { PlotFrame } from "./plotFrame.ts";
+import { ScrubSurface } from "./ScrubSurface.tsx";
+import { forceAt } from "./traceSet.ts";
+import { usePalette } from "./usePalette.ts";
+import type { TimeView } from "./useTimeView.ts";
+import { useTraces } from "./useTraces.ts";
+
+interface Props {
+  readonly recording: Recording;
+  readonly previous: Recording | undefined;
+  readonly clock: PlaybackClock;
+  readonly view: TimeView;
+  readonly forces: ForceView;
+  readonly onHighlight: (key: string | null) => void;
+  readonly frame: PlotFrame;
+  readonly compact: boolean;
+}
+
+/** Force traces of lines and leash on one axis. */
+export function ForcesPlot({ recording, previous, clock, view, forces, onHighlight, frame, compact }: Props) {
+  const palette = usePalette();
+  const { traces, ready } = useTraces(recording);
+  const before = useTraces(previous ?? recording);
+  const beforeTraces = previous ? before.traces : null;
+  const { range } = view;
+  const drawing = useMemo(() => forceDrawing(forces, beforeTraces !== null, palette), [forces, beforeTraces, palette]);
+  const pixels = frame.width * Math.min(devicePixelRatio, 2);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: traces become ready one by one; their number says so
+  const data = useMemo(
+    () => forceData(recording, traces, beforeTraces, forces, range, pixels),
+    [recording, traces, ready, beforeTraces, before.ready, forces, range, pixels],
+  );
+  // biome-ignore lint/correctness/useExhaustiveDependencies: as above
+  const probes = useMemo(
+    () =>
+      forces.shown.map((trace): Probe & { name: string } => {
+        const pyramid = readyPyramid(traces, trace.signal, forces.reading);
+        return {
+          key: trace.signal,
+          name: trace.name,
+          colour: palette[trace.colour],
+          valueAt: (time) => forceAt(pyramid, recording.rate, time),
+        };
+      }),
+    [recording, traces, ready, forces, palette],
+  );
+  const peaks = useMemo(
+    () => forcePeaks(recording, forces, range, frame, data.top, palette),
+    [recording, forces, range, frame, data.top, palette],
+  );
+  const labels = useMemo(
+    () => forceLabels(recording, forces, probes, range, frame, data.top, compact),
+    [recording, forces, probes, range, frame, data.top, compact],
+  );
+  const describe = useCallback(
+    (time: number) =>
+      cursorSentence(
+        time,
+        probes.map(({ name, valueAt }) => ({ name, force: valueAt(time) })),
+      ),
+    [probes],
+  );
+  return (
+    <>
+      <PlotCanvas {...{ drawing, data, range, frame, palette }} axisText={axisKilonewtons} />
+      <EventFlags marks={view.marks} {...{ clock, range, frame }} />
+      <PeakMarks peaks={peaks} frame={frame} />
+      <CursorLines {...{ clock, range, frame, probes }} top={data.top} measure={view.measure} />
+      <ScrubSurface
+        {...{ clock, range, frame, describe }}
+        duration={recording.duration}
+        onRange={view.setRange}
+        onMeasure={view.setMeasure}
+        snap={(x, y) => peakUnder(peaks, x, y)}
+      />
+      <EndLabels
+        {...{ labels, clock, frame, compact, onHighlight }}
+        format={compact ? kilonewtonDigits : inKilonewtons}
+        highlight={forces.highlight}
+      />
+    </>
+  );
+}
+
+/** The axis speaks kN, with no more digits than its steps need. */
+export function axisKilonewtons(force: number): string {
+  return `${Number((force / 1000).toFixed(2))}\u00a0kN`;
+}

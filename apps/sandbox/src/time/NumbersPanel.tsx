@@ -1,0 +1,148 @@
+import type { Recording } from "@secondline/engine";
+import { useDeferredValue, useMemo } from "react";
+import type { PlaybackClock } from "../clock/playbackClock.ts";
+import { useClock } from "../clock/useClock.ts";
+import { readyPyramid } from "./forceDrawing.ts";
+import { capitalised, inSeconds, kilonewtonDigits, secondsDigits } from "./format.ts";
+import type { Pyramid } from "./pyramid.ts";
+import { dataRows, rangeStatistics } from "./statistics.ts";
+import styles from "./TimeStrip.module.css";
+import { forceAt } from "./traceSet.ts";
+import type { Reading, TraceStyle } from "./traces.ts";
+import type { TimeView } from "./useTimeView.ts";
+import { useTraces } from "./useTraces.ts";
+
+interface Props {
+  readonly recording: Recording;
+  readonly clock: PlaybackClock;
+  readonly view: TimeView;
+  readonly shown: readonly TraceStyle[];
+  readonly reading: Reading;
+}
+
+interface Column {
+  readonly trace: TraceStyle;
+  readonly pyramid: Pyramid;
+}
+
+/** The forces as numbers: what the visible range holds, and the table behind the plot. */
+export function NumbersPanel({ recording, clock, view, shown, reading }: Props) {
+  const { traces, ready } = useTraces(recording);
+  const range = useDeferredValue(view.range);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: traces become ready one by one; their number says so
+  const columns = useMemo(
+    () => shown.map((trace): Column => ({ trace, pyramid: readyPyramid(traces, trace.signal, reading) })),
+    [shown, traces, reading, ready],
+  );
+  const digits = secondsDigits(range.to - range.from);
+  const read = reading === "raw" ? "raw samples" : "filtered, CFC 60";
+  const span = `${inSeconds(range.from, digits)} to ${inSeconds(range.to, digits)}`;
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by the keys that scroll it
+    <section className={styles.numbers} aria-label="Forces as numbers" tabIndex={0}>
+      <table className={styles.table}>
+        <caption>
+          Forces in kN from {span} ({read})
+        </caption>
+        <thead>
+          <tr>
+            <th scope="col">Force in</th>
+            <th scope="col">at the cursor</th>
+            {view.measure !== null && <th scope="col">since {inSeconds(view.measure, 3)}</th>}
+            <th scope="col">largest</th>
+            <th scope="col">at</th>
+            <th scope="col">least</th>
+            <th scope="col">mean</th>
+          </tr>
+        </thead>
+        <tbody>
+          {columns.map((column) => (
+            <StatisticsRow
+              key={column.trace.signal}
+              {...{ column, recording, clock, range, digits }}
+              measure={view.measure}
+            />
+          ))}
+        </tbody>
+      </table>
+      <DataTable {...{ columns, recording, range }} />
+    </section>
+  );
+}
+
+type RowProps = Pick<Props, "recording" | "clock"> & {
+  readonly column: Column;
+  readonly range: TimeView["range"];
+  readonly measure: number | null;
+  readonly digits: number;
+};
+
+function StatisticsRow({ column: { trace, pyramid }, recording, clock, range, measure, digits }: RowProps) {
+  const { rate } = recording;
+  const found = useMemo(() => rangeStatistics(pyramid, rate, range), [pyramid, rate, range]);
+  const now = useClock(clock, ({ time }) => forceAt(pyramid, rate, time));
+  const then = measure === null ? null : forceAt(pyramid, rate, measure);
+  return (
+    <tr>
+      <th scope="row">{capitalised(trace.name)}</th>
+      <td>{cell(now)}</td>
+      {measure !== null && <td>{now === null || then === null ? "–" : difference(now - then)}</td>}
+      <td>{cell(found?.max)}</td>
+      <td>{found ? inSeconds(found.maxTime, Math.max(digits, 3)) : "–"}</td>
+      <td>{cell(found?.min)}</td>
+      <td>{cell(found?.mean)}</td>
+    </tr>
+  );
+}
+
+const cell = (force: number | null | undefined) => (force == null ? "–" : kilonewtonDigits(force));
+const difference = (force: number) => `${force > 0 ? "+" : ""}${kilonewtonDigits(force)}`;
+
+/** More rows than this nobody reads; a file of the range has every sample. */
+const ROWS = 100;
+
+function DataTable({
+  columns,
+  recording,
+  range,
+}: { columns: readonly Column[] } & Pick<RowProps, "recording" | "range">) {
+  const { rate } = recording;
+  const rows = useMemo(
+    () =>
+      dataRows(
+        columns.map((column) => column.pyramid),
+        rate,
+        range,
+        ROWS,
+      ),
+    [columns, rate, range],
+  );
+  const exact = rows.every((row) => row.from === row.to);
+  return (
+    <table className={styles.table}>
+      <caption>
+        {exact ? "Every sample of this stretch, in kN" : "The largest force of each interval of this stretch, in kN"}
+      </caption>
+      <thead>
+        <tr>
+          <th scope="col">{exact ? "Time" : "From"}</th>
+          {columns.map(({ trace }) => (
+            <th key={trace.signal} scope="col">
+              {capitalised(trace.name)}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map((row) => (
+          <tr key={row.from}>
+            <th scope="row">{inSeconds(row.from, 4)}</th>
+            {row.forces.map((force, i) => (
+              <td key={columns[i]!.trace.signal}>{cell(force)}</td>
+            ))}
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}

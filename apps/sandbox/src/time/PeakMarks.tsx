@@ -1,0 +1,92 @@
+import type { PlotFrame } from "./plotFrame.ts";
+import styles from "./TimeStrip.module.css";
+import { textWidth } from "./textWidth.ts";
+
+/** The largest value of a trace, or of a part that has no trace, at its place on the plot [px]. */
+export interface PeakMark {
+  readonly key: string;
+  readonly x: number;
+  readonly y: number;
+  /** [s] */
+  readonly time: number;
+  readonly text: string;
+  readonly colour: string;
+  /** A ring on a trace, or a diamond where there is none. */
+  readonly shape: "ring" | "diamond";
+  /** Words wanted however low it is: the trace is pointed out. */
+  readonly pointedOut: boolean;
+}
+
+/** Height of a peak's words and their distance from its mark [px]. */
+const WORDS = { height: 16, gap: 7 };
+/** Peaks lower than this share of the axis keep their mark but not their words [-]. */
+const LEAST_WORDED = 0.2;
+
+/** Marks with their values; where words would cover one another the smaller peak's go. Pressed through the plot. */
+export function PeakMarks({ peaks, frame }: { readonly peaks: readonly PeakMark[]; readonly frame: PlotFrame }) {
+  const worded = wordedPeaks(peaks, frame);
+  return (
+    <svg
+      className={styles.peaks}
+      style={{ left: frame.left, top: frame.top }}
+      width={frame.width}
+      height={frame.height}
+      aria-hidden="true"
+    >
+      {peaks.map((peak) => (
+        <g key={peak.key} transform={`translate(${peak.x} ${peak.y})`} stroke={peak.colour}>
+          {peak.shape === "ring" ? <circle r={4} /> : <path d="M0-5L5 0L0 5L-5 0Z" />}
+          {worded.has(peak.key) && (
+            <text
+              x={worded.get(peak.key) === "right" ? WORDS.gap : -WORDS.gap}
+              y={-4}
+              textAnchor={worded.get(peak.key) === "right" ? "start" : "end"}
+              fill={peak.colour}
+            >
+              {peak.text}
+            </text>
+          )}
+        </g>
+      ))}
+    </svg>
+  );
+}
+
+/** Which peaks have room for words, and on which side of them: highest first. */
+export function wordedPeaks(
+  peaks: readonly PeakMark[],
+  frame: Pick<PlotFrame, "width" | "height">,
+  widthOf: (text: string) => number = textWidth,
+): ReadonlyMap<string, "left" | "right"> {
+  const taken: { left: number; right: number; y: number }[] = [];
+  const worded = new Map<string, "left" | "right">();
+  const wanted = peaks.filter((peak) => peak.pointedOut || peak.y < frame.height * (1 - LEAST_WORDED));
+  for (const peak of wanted.sort((a, b) => Number(b.pointedOut) - Number(a.pointedOut) || a.y - b.y)) {
+    const width = widthOf(peak.text) + WORDS.gap + 4;
+    for (const side of ["right", "left"] as const) {
+      const left = side === "right" ? peak.x : peak.x - width;
+      const box = { left, right: left + width, y: peak.y };
+      const free = taken.every(
+        (other) => box.right <= other.left || box.left >= other.right || Math.abs(box.y - other.y) >= WORDS.height,
+      );
+      if (!free || box.left < 0 || box.right > frame.width) continue;
+      taken.push(box);
+      worded.set(peak.key, side);
+      break;
+    }
+  }
+  return worded;
+}
+
+/** How near to a mark a press counts as that mark [px]. */
+const REACH = 12;
+
+/** Time of the peak that a press at (x, y) means; null when it is on none [s]. */
+export function peakUnder(peaks: readonly PeakMark[], x: number, y: number): number | null {
+  let best: { time: number; distance: number } | null = null;
+  for (const peak of peaks) {
+    const distance = Math.hypot(peak.x - x, peak.y - y);
+    if (distance <= REACH && (best === null || distance < best.distance)) best = { time: peak.time, distance };
+  }
+  return best?.time ?? null;
+}

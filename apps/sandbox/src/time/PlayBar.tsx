@@ -1,0 +1,96 @@
+import { type PlaybackClock, SPEEDS, type Speed } from "../clock/playbackClock.ts";
+import { useClock } from "../clock/useClock.ts";
+import { Choice } from "../design/Choice.tsx";
+import { inSeconds } from "./format.ts";
+import { TimeButton } from "./TimeButton.tsx";
+import styles from "./TimeStrip.module.css";
+import type { KeyAction } from "./timeKeys.ts";
+
+interface Props {
+  readonly clock: PlaybackClock;
+  readonly act: (action: KeyAction) => void;
+  readonly measure: number | null;
+}
+
+/** Play, step, jump, speed and repeat, with the time itself. On a phone it lies under the thumb. */
+export function PlayBar({ clock, act, measure }: Props) {
+  const playing = useClock(clock, (state) => state.playing);
+  const looping = useClock(clock, (state) => state.loop !== null);
+  const speed = useClock(clock, (state) => state.speed);
+  return (
+    <section className={styles.playBar} aria-label="Playback">
+      <TimeReadout clock={clock} measure={measure} />
+      <div className={styles.playRow}>
+        <TimeButton
+          icon="markBack"
+          name="Event before"
+          keyName="["
+          onPress={() => act({ do: "mark", direction: -1 })}
+        />
+        <TimeButton
+          icon="frameBack"
+          name="One frame back"
+          keyName=","
+          onPress={() => act({ do: "frame", direction: -1 })}
+        />
+        <TimeButton
+          icon={playing ? "pause" : "play"}
+          name={playing ? "Pause" : "Play"}
+          keyName="Space"
+          tone="filled"
+          worded
+          onPress={() => act({ do: "toggle" })}
+        />
+        <TimeButton icon="frameOn" name="One frame on" keyName="." onPress={() => act({ do: "frame", direction: 1 })} />
+        <TimeButton icon="markOn" name="Next event" keyName="]" onPress={() => act({ do: "mark", direction: 1 })} />
+      </div>
+      <div className={styles.speedRow}>
+        <Choice<string>
+          inline
+          label="Speed"
+          value={String(speed)}
+          options={SPEED_OPTIONS}
+          onChange={(value) => clock.setSpeed(SPEEDS.find((known) => String(known) === value) ?? speed)}
+        />
+        <TimeButton
+          icon="loop"
+          name="Repeat"
+          keyName="L"
+          worded
+          pressed={looping}
+          onPress={() => act({ do: "loop" })}
+        />
+        <TimeButton
+          icon="measure"
+          name="Measure"
+          keyName="M"
+          worded
+          pressed={measure !== null}
+          onPress={() => act({ do: "measure" })}
+        />
+      </div>
+    </section>
+  );
+}
+
+const SPEED_OPTIONS = SPEEDS.map((speed) => ({ value: String(speed), label: speedWords(speed) }));
+
+function speedWords(speed: Speed): string {
+  return speed === 1 ? "1× speed" : `1/${Math.round(1 / speed)} speed`;
+}
+
+/** Where the cursor stands, in large figures, and how far that is from the second cursor. */
+function TimeReadout({ clock, measure }: Pick<Props, "clock" | "measure">) {
+  const time = useClock(clock, (state) => state.time);
+  const duration = useClock(clock, (state) => state.duration);
+  return (
+    <p className={styles.readout}>
+      <span className={styles.bigTime}>{inSeconds(time, 3)}</span>
+      <span className={styles.ofRun}>
+        {measure === null
+          ? `of ${inSeconds(duration)}`
+          : `${time >= measure ? "+" : ""}${inSeconds(time - measure, 3)}`}
+      </span>
+    </p>
+  );
+}

@@ -1,0 +1,101 @@
+import { useEffect, useRef } from "react";
+import uPlot from "uplot";
+import "uplot/dist/uPlot.min.css";
+import type { Palette } from "../design/palette.ts";
+import type { PlotFrame } from "./plotFrame.ts";
+import type { TimeRange } from "./plotGrid.ts";
+import styles from "./TimeStrip.module.css";
+
+/** What is drawn: series and bands change seldom and rebuild the plot, data and ranges change with every zoom. */
+export interface PlotDrawing {
+  readonly series: readonly uPlot.Series[];
+  readonly bands: readonly uPlot.Band[];
+}
+export interface PlotData {
+  readonly columns: uPlot.AlignedData;
+  /** Upper end of the value axis. */
+  readonly top: number;
+}
+
+interface Props {
+  readonly drawing: PlotDrawing;
+  readonly data: PlotData;
+  readonly range: TimeRange;
+  readonly frame: PlotFrame;
+  readonly palette: Palette;
+  /** Values on the axis, in its unit. */
+  readonly axisText: (value: number) => string;
+}
+
+/** Axes, grid and traces on a canvas. Cursor, labels and marks lie over it as elements of their own. */
+export function PlotCanvas({ drawing, data, range, frame, palette, axisText }: Props) {
+  const host = useRef<HTMLDivElement>(null);
+  const plot = useRef<uPlot | null>(null);
+  const now = useRef({ data, range, frame });
+  now.current = { data, range, frame };
+
+  useEffect(() => {
+    const options = plotOptions(drawing, palette, axisText, now.current.frame, () => now.current);
+    const made = new uPlot(options, now.current.data.columns, host.current!);
+    plot.current = made;
+    return () => {
+      made.destroy();
+      plot.current = null;
+    };
+  }, [drawing, palette, axisText]);
+
+  useEffect(() => {
+    // `range` counts as well as the data: between two samples a zoom moves the axis alone.
+    if (range) plot.current?.setData(data.columns);
+  }, [data, range]);
+
+  useEffect(() => {
+    plot.current?.setSize(canvasSize(frame));
+  }, [frame]);
+
+  return <div ref={host} className={styles.canvas} style={{ top: frame.top - frame.headroom }} aria-hidden="true" />;
+}
+
+function canvasSize(frame: PlotFrame): { width: number; height: number } {
+  return { width: frame.figureWidth, height: frame.figureHeight - frame.top + frame.headroom };
+}
+
+function plotOptions(
+  drawing: PlotDrawing,
+  palette: Palette,
+  axisText: (value: number) => string,
+  frame: PlotFrame,
+  now: () => { data: PlotData; range: TimeRange },
+): uPlot.Options {
+  const font = '12px "IBM Plex Sans", "Segoe UI", system-ui, sans-serif';
+  const axis = { font, stroke: palette.softInk, grid: { stroke: palette.rule, width: 1 }, ticks: { show: false } };
+  return {
+    ...canvasSize(frame),
+    padding: [frame.headroom, frame.gutter, 0, 0],
+    legend: { show: false },
+    cursor: { show: false },
+    series: [{}, ...drawing.series],
+    bands: [...drawing.bands],
+    scales: {
+      x: { time: false, range: () => [now().range.from, now().range.to] },
+      y: { range: () => [0, now().data.top] },
+    },
+    axes: [
+      {
+        ...axis,
+        size: frame.axisHeight,
+        gap: 6,
+        space: 76,
+        values: (_, splits) => splits.map((time) => `${axisSeconds(time, splits)}\u00a0s`),
+      },
+      { ...axis, size: frame.axisWidth, gap: 6, space: 30, values: (_, splits) => splits.map(axisText) },
+    ],
+  };
+}
+
+/** As many decimals as tell the ticks apart. */
+function axisSeconds(time: number, ticks: readonly number[]): string {
+  const step = ticks.length > 1 ? ticks[1]! - ticks[0]! : 1;
+  const digits = Math.max(0, Math.ceil(-Math.log10(step) - 1e-9));
+  return time.toFixed(Math.min(digits, 5));
+}

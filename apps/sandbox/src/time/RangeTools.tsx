@@ -1,0 +1,41 @@
+import { ActionMenu, type MenuEntry } from "../design/ActionMenu.tsx";
+import type { TimeRange } from "./plotGrid.ts";
+import { TimeButton } from "./TimeButton.tsx";
+import type { TimeView } from "./useTimeView.ts";
+import { isFit } from "./visibleRange.ts";
+
+interface Props {
+  readonly view: TimeView;
+  readonly duration: number;
+  readonly goTo: readonly MenuEntry[];
+  readonly onSaveRange: ((range: TimeRange) => void) | undefined;
+  readonly compact: boolean;
+}
+
+/** Where to go, how much of the run to see, and the way out of it; one menu on a phone. */
+export function RangeTools({ view, duration, goTo, onSaveRange, compact }: Props) {
+  const whole = isFit(view.range, duration);
+  const closer = () => view.act({ do: "zoom", direction: 1 });
+  const farther = () => view.act({ do: "zoom", direction: -1 });
+  const fit = () => view.act({ do: "fit" });
+  const save: readonly MenuEntry[] = onSaveRange
+    ? [{ label: "Forces in view as CSV", onSelect: () => onSaveRange(view.range) }]
+    : [];
+  if (compact) {
+    const range: readonly MenuEntry[] = [
+      { label: "Show less of the run", onSelect: closer },
+      { label: "Show more of the run", onSelect: farther, disabled: whole },
+      { label: "Show the whole run", onSelect: fit, disabled: whole },
+    ];
+    return <ActionMenu label="Go to, zoom, save" icon="menu" iconOnly entries={[...goTo, "rule", ...range, ...save]} />;
+  }
+  return (
+    <>
+      <ActionMenu label="Go to" entries={goTo} />
+      {save.length > 0 && <ActionMenu label="Save" entries={save} />}
+      <TimeButton icon="farther" name="Show more of the run" keyName="−" onPress={farther} disabled={whole} />
+      <TimeButton icon="closer" name="Show less of the run" keyName="+" onPress={closer} />
+      <TimeButton icon="fit" name="Show the whole run" keyName="0" onPress={fit} disabled={whole} />
+    </>
+  );
+}

@@ -1,0 +1,71 @@
+import { Menu } from "@base-ui/react/menu";
+import type { SignalName } from "@secondline/engine";
+import buttonStyles from "../design/Button.module.css";
+import { Icon } from "../design/icons.tsx";
+import { capitalised } from "./format.ts";
+import styles from "./TimeMenu.module.css";
+import type { TraceStyle } from "./traces.ts";
+
+/** Which samples are drawn. */
+export type Drawn = "both" | "filtered" | "raw";
+
+interface Props {
+  readonly traces: readonly TraceStyle[];
+  readonly shown: ReadonlySet<SignalName>;
+  readonly onShown: (signal: SignalName, shown: boolean) => void;
+  readonly drawn: Drawn;
+  readonly onDrawn: (drawn: Drawn) => void;
+}
+
+const READINGS: readonly { readonly value: Drawn; readonly label: string; readonly detail: string }[] = [
+  { value: "both", label: "Filtered, raw behind", detail: "as a load cell reports it (CFC 60)" },
+  { value: "filtered", label: "Filtered only", detail: "as a load cell reports it (CFC 60)" },
+  { value: "raw", label: "Raw only", detail: "every sample as computed" },
+];
+
+/** Which traces are drawn, and how they are read. */
+export function ShowMenu({ traces, shown, onShown, drawn, onDrawn }: Props) {
+  return (
+    <Menu.Root>
+      <Menu.Trigger className={`${buttonStyles.button} ${buttonStyles.quiet}`}>
+        <span>Show</span>
+        <Icon name="down" size={12} />
+      </Menu.Trigger>
+      <Menu.Portal>
+        <Menu.Positioner className={styles.positioner} sideOffset={4} align="end">
+          <Menu.Popup className={styles.popup}>
+            <Menu.Group>
+              <Menu.GroupLabel className={styles.groupLabel}>Force in</Menu.GroupLabel>
+              {traces.map((trace) => (
+                <Menu.CheckboxItem
+                  key={trace.signal}
+                  className={styles.item}
+                  checked={shown.has(trace.signal)}
+                  onCheckedChange={(checked) => onShown(trace.signal, checked)}
+                >
+                  <Menu.CheckboxItemIndicator className={styles.tick}>✓</Menu.CheckboxItemIndicator>
+                  <span className={styles.text}>{capitalised(trace.name)}</span>
+                </Menu.CheckboxItem>
+              ))}
+            </Menu.Group>
+            <Menu.Separator className={styles.rule} />
+            <Menu.Group>
+              <Menu.GroupLabel className={styles.groupLabel}>Read</Menu.GroupLabel>
+              <Menu.RadioGroup value={drawn} onValueChange={onDrawn}>
+                {READINGS.map(({ value, label, detail }) => (
+                  <Menu.RadioItem key={value} value={value} className={styles.item}>
+                    <Menu.RadioItemIndicator className={styles.tick}>●</Menu.RadioItemIndicator>
+                    <span className={styles.text}>
+                      {label}
+                      <small>{detail}</small>
+                    </span>
+                  </Menu.RadioItem>
+                ))}
+              </Menu.RadioGroup>
+            </Menu.Group>
+          </Menu.Popup>
+        </Menu.Positioner>
+      </Menu.Portal>
+    </Menu.Root>
+  );
+}

@@ -1,0 +1,174 @@
+import type { EnergyLedger, LedgerEntry, Recording } from "@secondline/engine";
+import type { Palette } from "../design/palette.ts";
+import { capitalised, inJoules, inPercent, inSeconds, listed } from "./format.ts";
+
+/** Lost for good, stored in something stretched, in motion, or still to fall: told apart by pattern as well as name. */
+export type BandKind = "lost" | "stored" | "moving" | "height";
+
+export interface BandStyle {
+  readonly key: string;
+  readonly name: string;
+  readonly kind: BandKind;
+  readonly colour: keyof Palette;
+  readonly entries: readonly LedgerEntry[];
+}
+
+/** From the bottom of the stack to its top: what is gone first, what can still fall last. */
+export const BANDS: readonly BandStyle[] = [
+  { key: "lostLeash", name: "lost in leash", kind: "lost", colour: "lineLeash", entries: ["lossLeash"] },
+  { key: "lostMain", name: "lost in main", kind: "lost", colour: "lineMain", entries: ["lossMain"] },
+  { key: "lostBackup", name: "lost in backup", kind: "lost", colour: "lineBackup", entries: ["lossBackup"] },
+  { key: "friction", name: "ring friction", kind: "lost", colour: "lineConnection", entries: ["lossFriction"] },
+  { key: "contact", name: "contact", kind: "lost", colour: "lineConnection", entries: ["lossContact"] },
+  { key: "drag", name: "air drag", kind: "lost", colour: "ghost", entries: ["lossDrag"] },
+  { key: "parting", name: "parting", kind: "lost", colour: "softInk", entries: ["lossParting"] },
+  { key: "slip", name: "weblock slip", kind: "lost", colour: "softInk", entries: ["lossSlip"] },
+  { key: "feet", name: "into the legs", kind: "lost", colour: "softInk", entries: ["feet"] },
+  { key: "leash", name: "stretch of leash", kind: "stored", colour: "lineLeash", entries: ["stretchLeash"] },
+  { key: "main", name: "stretch of main", kind: "stored", colour: "lineMain", entries: ["stretchMain"] },
+  { key: "backup", name: "stretch of backup", kind: "stored", colour: "lineBackup", entries: ["stretchBackup"] },
+  { key: "other", name: "anchors and rest", kind: "stored", colour: "lineConnection", entries: ["stretchOther"] },
+  { key: "moving", name: "moving", kind: "moving", colour: "accent", entries: ["kinetic"] },
+  { key: "height", name: "height", kind: "height", colour: "ghost", entries: ["potential"] },
+];
+
+/** One layer of the stack, with its lower and upper edge at every time [J]. */
+export interface Band extends BandStyle {
+  readonly values: Float64Array;
+  readonly bottom: Float64Array;
+  readonly top: Float64Array;
+}
+
+export interface EnergyStack {
+  readonly times: Float32Array;
+  readonly bands: readonly Band[];
+  /** Bands too thin to be seen at any time; they are in the stack's sum all the same. */
+  readonly thin: readonly BandStyle[];
+  /** Greatest height of the stack [J]. */
+  readonly top: number;
+}
+
+/** A band is drawn when it ever holds this share of the stack [-]. */
+const VISIBLE_SHARE = 0.008;
+
+/** Bands stacked over time. Height counts from its least value of the run, so that every band starts at zero. */
+export function energyStack(ledger: EnergyLedger): EnergyStack {
+  const count = ledger.times.length;
+  const layers = BANDS.map((style) => ({ style, values: bandValues(ledger, style) }));
+  const total = new Float64Array(count);
+  for (const { values } of layers) for (let i = 0; i < count; i++) total[i]! += values[i]!;
+  const top = greatest(total);
+  const visible = layers.filter(({ values }) => greatest(values) > top * VISIBLE_SHARE);
+  const thin = layers.filter((layer) => !visible.includes(layer) && greatest(layer.values) > 0);
+  let bottom = new Float64Array(count);
+  // Thin bands lie at the bottom, undrawn: the stack's height stays the true sum.
+  for (const { values } of thin) bottom = bottom.map((edge, i) => edge + values[i]!);
+  const bands = visible.map(({ style, values }) => {
+    const band = { ...style, values, bottom, top: bottom.map((edge, i) => edge + values[i]!) };
+    bottom = band.top;
+    return band;
+  });
+  return { times: ledger.times, bands, thin: thin.map((layer) => layer.style), top };
+}
+
+function bandValues(ledger: EnergyLedger, style: BandStyle): Float64Array {
+  const values = new Float64Array(ledger.times.length);
+  for (const entry of style.entries) {
+    const series = ledger.series[entry];
+    const zero = style.kind === "height" ? least(series) : 0;
+    for (let i = 0; i < values.length; i++) values[i]! += series[i]! - zero;
+  }
+  // Rounding and work done by the legs may leave a band slightly below zero: there is nothing to draw then.
+  for (let i = 0; i < values.length; i++) values[i] = Math.max(values[i]!, 0);
+  return values;
+}
+
+/** Who gave and who took energy between the start of the run and one moment of it. */
+export interface EnergyAccount {
+  /** [s] */
+  readonly time: number;
+  /** Total given [J]. */
+  readonly released: number;
+  /** Largest first; shares of what was given [-]. */
+  readonly gave: readonly { readonly name: string; readonly share: number }[];
+  readonly took: readonly { readonly name: string; readonly share: number }[];
+}
+
+const HOLDERS: readonly { readonly name: string; readonly entries: readonly LedgerEntry[] }[] = [
+  { name: "the fall's height", entries: ["potential"] },
+  { name: "the leash", entries: ["stretchLeash", "lossLeash"] },
+  { name: "the main line", entries: ["stretchMain", "lossMain"] },
+  { name: "the backup", entries: ["stretchBackup", "lossBackup"] },
+  { name: "anchors and connections", entries: ["stretchOther"] },
+  { name: "motion", entries: ["kinetic"] },
+  { name: "friction in the ring", entries: ["lossFriction"] },
+  { name: "contact", entries: ["lossContact"] },
+  { name: "air drag", entries: ["lossDrag"] },
+  { name: "what parted", entries: ["lossParting"] },
+  { name: "weblock slip", entries: ["lossSlip"] },
+  { name: "the walker's legs", entries: ["feet"] },
+];
+
+export function energyAccount(ledger: EnergyLedger, time: number): EnergyAccount {
+  const at = indexAt(ledger.times, time);
+  const changes = HOLDERS.map(({ name, entries }) => ({
+    name,
+    change: entries.reduce((sum, entry) => sum + ledger.series[entry][at]! - ledger.series[entry][0]!, 0),
+  }));
+  const released = -changes.reduce((sum, { change }) => sum + Math.min(change, 0), 0);
+  const shares = (sign: 1 | -1) =>
+    changes
+      .filter(({ change }) => change * sign > 0 && released > 0)
+      .map(({ name, change }) => ({ name, share: (change * sign) / released }))
+      .sort((a, b) => b.share - a.share);
+  return { time: ledger.times[at] ?? 0, released, gave: shares(-1), took: shares(1) };
+}
+
+/** Shares below this are summed up as the rest in a sentence [-]. */
+const WORTH_NAMING = 0.03;
+
+/** Where the energy of the fall was at its lowest point, in words. */
+export function energySentence(recording: Recording): string {
+  const account = energyAccount(recording.energy, recording.walker.lowestTime);
+  if (!(account.released > 0)) return "No energy has moved in this run.";
+  const named = account.took.filter(({ share }) => share >= WORTH_NAMING);
+  const rest =
+    account.took.reduce((sum, { share }) => sum + share, 0) - named.reduce((sum, { share }) => sum + share, 0);
+  const shares = named.map(({ name, share }, i) => `${name} ${i === 0 ? "had taken " : ""}${inPercent(share)}`);
+  if (rest >= 0.005) shares.push(`the rest ${inPercent(rest)}`);
+  const sources = account.gave.filter(({ share }) => share >= WORTH_NAMING).map(({ name }) => name);
+  const from = sources.length > 1 ? ` (from ${listed(sources)})` : "";
+  return capitalised(
+    `of the ${inJoules(account.released)} set free by the lowest point${from}, ${listed(shares)}, ${inSeconds(account.time)} into the run.`,
+  );
+}
+
+/** How well the books balance, in words. */
+export function balanceSentence(ledger: EnergyLedger): string {
+  if (!(ledger.moved > 0)) return "Nothing moved, so there is nothing to balance.";
+  return `The books balance to ${inPercent(ledger.imbalance / ledger.moved)} of the ${inJoules(ledger.moved)} that moved.`;
+}
+
+/** Index of the ledger's last entry at or before `time`. */
+export function indexAt(times: Float32Array, time: number): number {
+  let low = 0;
+  let high = times.length - 1;
+  while (low < high) {
+    const middle = Math.ceil((low + high) / 2);
+    if (times[middle]! <= time) low = middle;
+    else high = middle - 1;
+  }
+  return Math.max(low, 0);
+}
+
+function greatest(values: ArrayLike<number>): number {
+  let best = 0;
+  for (let i = 0; i < values.length; i++) best = Math.max(best, values[i]!);
+  return best;
+}
+
+function least(values: ArrayLike<number>): number {
+  let best = Number.POSITIVE_INFINITY;
+  for (let i = 0; i < values.length; i++) best = Math.min(best, values[i]!);
+  return best;
+}

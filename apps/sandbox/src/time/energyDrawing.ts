@@ -1,0 +1,67 @@
+import type uPlot from "uplot";
+import type { Palette } from "../design/palette.ts";
+import { type BandKind, type EnergyStack, indexAt } from "./energyBands.ts";
+import type { PlotData, PlotDrawing } from "./PlotCanvas.tsx";
+import type { TimeRange } from "./plotGrid.ts";
+
+/** Series are the edges between the bands, from the bottom up; every band is filled down to the edge below it. */
+export function energyDrawing(stack: EnergyStack, palette: Palette): PlotDrawing {
+  const edges = [null, ...stack.bands].map(
+    (band): uPlot.Series => ({
+      stroke: band === null ? "transparent" : palette[band.kind === "height" ? "softInk" : band.colour],
+      width: band === null ? 0 : 1,
+      points: { show: false },
+      pxAlign: 0,
+    }),
+  );
+  const bands = stack.bands.map(
+    (band, i): uPlot.Band => ({ series: [i + 2, i + 1], fill: bandFill(band.kind, palette[band.colour]) }),
+  );
+  return { series: edges, bands };
+}
+
+export function energyData(stack: EnergyStack, range: TimeRange): PlotData {
+  const first = indexAt(stack.times, range.from);
+  const end = Math.min(indexAt(stack.times, range.to) + 2, stack.times.length);
+  const part = (values: Float32Array | Float64Array) => Array.from(values.subarray(first, end));
+  const bottom = stack.bands[0]?.bottom ?? new Float64Array(stack.times.length);
+  const columns: uPlot.AlignedData = [part(stack.times), part(bottom), ...stack.bands.map((band) => part(band.top))];
+  return { columns, top: Math.max(stack.top * 1.06, 1) };
+}
+
+/** Tints and strokes that also differ without colour: lost is hatched, moving dotted, stored plain, height bare. */
+export function bandFill(kind: BandKind, colour: string): CanvasPattern | string {
+  if (kind === "height") return `${colour}14`;
+  if (kind === "stored") return `${colour}38`;
+  return kind === "lost" ? patternOf(colour, hatch) : patternOf(colour, dots);
+}
+
+const TILE = 6;
+
+function patternOf(colour: string, paint: (pen: OffscreenCanvasRenderingContext2D) => void): CanvasPattern | string {
+  const scale = Math.max(Math.round(devicePixelRatio), 1);
+  const tile = new OffscreenCanvas(TILE * scale, TILE * scale);
+  const pen = tile.getContext("2d");
+  if (!pen) return `${colour}70`;
+  pen.scale(scale, scale);
+  pen.fillStyle = `${colour}40`;
+  pen.fillRect(0, 0, TILE, TILE);
+  pen.strokeStyle = pen.fillStyle = `${colour}c0`;
+  paint(pen);
+  return pen.createPattern(tile, "repeat") ?? `${colour}70`;
+}
+
+function hatch(pen: OffscreenCanvasRenderingContext2D): void {
+  pen.lineWidth = 1;
+  pen.beginPath();
+  for (const shift of [-TILE, 0, TILE]) {
+    pen.moveTo(shift - 1, TILE + 1);
+    pen.lineTo(shift + TILE + 1, -1);
+  }
+  pen.stroke();
+}
+
+function dots(pen: OffscreenCanvasRenderingContext2D): void {
+  pen.fillRect(1, 1, 1.4, 1.4);
+  pen.fillRect(4, 4, 1.4, 1.4);
+}

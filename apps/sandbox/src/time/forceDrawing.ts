@@ -1,0 +1,85 @@
+import type { Recording, SignalName } from "@secondline/engine";
+import type uPlot from "uplot";
+import type { Palette } from "../design/palette.ts";
+import type { PlotData, PlotDrawing } from "./PlotCanvas.tsx";
+import { plotGrid, type TimeRange, valuesOn } from "./plotGrid.ts";
+import type { Pyramid } from "./pyramid.ts";
+import type { TraceSet } from "./traceSet.ts";
+import type { Reading, TraceStyle } from "./traces.ts";
+
+/** What the reader asked to see. */
+export interface ForceView {
+  readonly shown: readonly TraceStyle[];
+  readonly reading: Reading;
+  /** The raw signal faint behind the filtered one. */
+  readonly rawBehind: boolean;
+  readonly highlight: SignalName | null;
+}
+
+/** One drawn line: a trace of this run or of the one before, read one way. */
+interface Layer {
+  readonly trace: TraceStyle;
+  readonly role: "before" | "behind" | "front";
+  readonly reading: Reading;
+}
+
+/** From the back to the front: the run before, the raw signals, the traces. */
+function layersOf(view: ForceView, compared: boolean): readonly Layer[] {
+  const of = (role: Layer["role"], reading: Reading) => view.shown.map((trace) => ({ trace, role, reading }));
+  const behind = view.rawBehind && view.reading === "filtered";
+  return [
+    ...(compared ? of("before", view.reading) : []),
+    ...(behind ? of("behind", "raw") : []),
+    ...of("front", view.reading),
+  ];
+}
+
+const OPACITY = { before: 0.34, behind: 0.3, front: 1 } as const;
+/** Of the traces that are not the highlighted one. */
+const FADED = 0.25;
+
+export function forceDrawing(view: ForceView, compared: boolean, palette: Palette): PlotDrawing {
+  const series = layersOf(view, compared).map(({ trace, role }): uPlot.Series => {
+    const faded = view.highlight !== null && view.highlight !== trace.signal;
+    return {
+      stroke: palette[trace.colour],
+      width: role === "before" ? trace.width + 2.5 : role === "behind" ? 1 : trace.width,
+      dash: role === "behind" ? [] : [...trace.dash],
+      alpha: OPACITY[role] * (faded ? FADED : 1),
+      points: { show: false },
+      pxAlign: 0,
+    };
+  });
+  return { series, bands: [] };
+}
+
+/** Least force that the axis goes up to [N]: an unloaded rig is a flat line, not a magnified rounding error. */
+const LEAST_TOP = 500;
+/** Room above the highest value for the words at its peak [-]. */
+const ABOVE_PEAK = 1.14;
+
+/** Columns of data for those layers over `range`, about `pixels` of them. */
+export function forceData(
+  recording: Recording,
+  traces: TraceSet,
+  before: TraceSet | null,
+  view: ForceView,
+  range: TimeRange,
+  pixels: number,
+): PlotData {
+  const count = recording.signals.leash.length;
+  const grid = plotGrid(recording.rate, count, range, Math.max(Math.round(pixels), 1));
+  let top = LEAST_TOP / ABOVE_PEAK;
+  const columns = layersOf(view, before !== null).map(({ trace, role, reading }) => {
+    const set = role === "before" ? before! : traces;
+    const values = valuesOn(grid, readyPyramid(set, trace.signal, reading), set.recording.rate);
+    for (const value of values) if (value !== null && value > top) top = value;
+    return values;
+  });
+  return { columns: [Array.from(grid.times), ...columns], top: top * ABOVE_PEAK };
+}
+
+/** The raw samples stand in for the filtered ones for the moment until these are ready. */
+export function readyPyramid(traces: TraceSet, signal: SignalName, reading: Reading): Pyramid {
+  return traces.get(signal, reading) ?? traces.require(signal, "raw");
+}

@@ -1,0 +1,57 @@
+import type { TimeRange } from "./plotGrid.ts";
+
+/** Room around the plot area inside its figure [px]. */
+const AXIS_WIDTH = 44;
+const AXIS_HEIGHT = 24;
+const HEADROOM = 6;
+const LANE = 24;
+
+/** Where things lie in a plot's figure [px]; `left` and `top` are the plot area's, `lanes` hold the words of events. */
+export interface PlotFrame {
+  readonly figureWidth: number;
+  readonly figureHeight: number;
+  readonly left: number;
+  readonly top: number;
+  readonly width: number;
+  readonly height: number;
+  readonly gutter: number;
+  readonly lanes: number;
+  readonly laneHeight: number;
+  readonly axisWidth: number;
+  readonly axisHeight: number;
+  readonly headroom: number;
+}
+
+export function plotFrame(figureWidth: number, figureHeight: number, compact: boolean): PlotFrame {
+  const gutter = compact ? 96 : 184;
+  const lanes = figureHeight < 190 || compact ? 1 : 2;
+  const top = lanes * LANE + HEADROOM;
+  return {
+    figureWidth,
+    figureHeight,
+    left: AXIS_WIDTH,
+    top,
+    width: Math.max(figureWidth - AXIS_WIDTH - gutter, 40),
+    height: Math.max(figureHeight - top - AXIS_HEIGHT, 40),
+    gutter,
+    lanes,
+    laneHeight: LANE,
+    axisWidth: AXIS_WIDTH,
+    axisHeight: AXIS_HEIGHT,
+    headroom: HEADROOM,
+  };
+}
+
+/** Distance from the plot area's left edge [px]. */
+export function xOf(time: number, range: TimeRange, frame: PlotFrame): number {
+  return ((time - range.from) / (range.to - range.from)) * frame.width;
+}
+
+export function timeOf(x: number, range: TimeRange, frame: PlotFrame): number {
+  return range.from + (x / frame.width) * (range.to - range.from);
+}
+
+/** Distance from the plot area's top edge [px]. */
+export function yOf(value: number, top: number, frame: PlotFrame): number {
+  return (1 - value / top) * frame.height;
+}

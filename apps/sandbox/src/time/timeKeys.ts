@@ -1,0 +1,60 @@
+import type { Direction, SeekSize } from "../clock/playbackClock.ts";
+
+/** What a key asks of the time strip. */
+export type KeyAction =
+  | { readonly do: "toggle" | "start" | "end" | "loop" | "measure" | "fit" }
+  | { readonly do: "seek"; readonly size: SeekSize; readonly direction: Direction }
+  | { readonly do: "frame" | "mark" | "zoom"; readonly direction: Direction };
+
+interface Key {
+  readonly key: string;
+  readonly shiftKey: boolean;
+  readonly ctrlKey: boolean;
+  readonly altKey: boolean;
+  readonly metaKey: boolean;
+}
+
+/** The keys, for the help page: what to press and what it does. */
+export const TIME_KEYS: readonly { readonly keys: string; readonly does: string }[] = [
+  { keys: "Space", does: "Play or pause" },
+  { keys: "← →", does: "Move the cursor by 0.05 s" },
+  { keys: "Shift + ← →", does: "Move the cursor by 0.5 s" },
+  { keys: "Alt + ← →", does: "Move the cursor by 0.001 s" },
+  { keys: ", .", does: "One frame back or on" },
+  { keys: "[ ]", does: "Go to the event before or after" },
+  { keys: "Home End", does: "Go to the start or the end" },
+  { keys: "L", does: "Repeat the event, or stop repeating" },
+  { keys: "M", does: "Measure from here, or stop measuring" },
+  { keys: "+ −", does: "Show less or more of the run" },
+  { keys: "0", does: "Show the whole run" },
+];
+
+export function keyAction(event: Key): KeyAction | null {
+  if (event.metaKey) return null;
+  if (event.key === "ArrowLeft" || event.key === "ArrowRight") {
+    const size = event.shiftKey ? "coarse" : event.altKey || event.ctrlKey ? "fine" : "medium";
+    return { do: "seek", size, direction: event.key === "ArrowLeft" ? -1 : 1 };
+  }
+  // With these held the key belongs to the browser or the system; Alt writes brackets on some keyboards.
+  const writesBracket = event.key === "[" || event.key === "]";
+  if (!writesBracket && (event.ctrlKey || event.altKey)) return null;
+  return PLAIN[event.key] ?? PLAIN[event.key.toLowerCase()] ?? null;
+}
+
+const PLAIN: Readonly<Record<string, KeyAction>> = {
+  " ": { do: "toggle" },
+  Home: { do: "start" },
+  End: { do: "end" },
+  PageUp: { do: "seek", size: "coarse", direction: 1 },
+  PageDown: { do: "seek", size: "coarse", direction: -1 },
+  ",": { do: "frame", direction: -1 },
+  ".": { do: "frame", direction: 1 },
+  "[": { do: "mark", direction: -1 },
+  "]": { do: "mark", direction: 1 },
+  "+": { do: "zoom", direction: 1 },
+  "=": { do: "zoom", direction: 1 },
+  "-": { do: "zoom", direction: -1 },
+  "0": { do: "fit" },
+  l: { do: "loop" },
+  m: { do: "measure" },
+};

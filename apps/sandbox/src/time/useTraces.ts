@@ -1,0 +1,10 @@
+import type { Recording } from "@secondline/engine";
+import { useMemo, useSyncExternalStore } from "react";
+import { type TraceSet, traceSet } from "./traceSet.ts";
+
+/** The traces of a recording, rendered anew as more of them become ready. */
+export function useTraces(recording: Recording): { readonly traces: TraceSet; readonly ready: number } {
+  const traces = useMemo(() => traceSet(recording), [recording]);
+  const ready = useSyncExternalStore(traces.subscribe, traces.ready);
+  return { traces, ready };
+}

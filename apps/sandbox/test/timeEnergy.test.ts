@@ -1,0 +1,66 @@
+import { LEDGER } from "@secondline/engine";
+import { describe, expect, it } from "vitest";
+import {
+  BANDS,
+  balanceSentence,
+  energyAccount,
+  energySentence,
+  energyStack,
+  indexAt,
+} from "../src/time/energyBands.ts";
+import { timeRecording } from "./timeRecording.ts";
+
+const run = timeRecording();
+
+describe("the ledger as a stack", () => {
+  it("puts every entry of the ledger into one band", () => {
+    const entries = BANDS.flatMap((band) => band.entries);
+    expect([...entries].sort()).toEqual([...LEDGER].sort());
+  });
+
+  it("stacks bands on one another up to the energy that there is", () => {
+    const { bands, times, top } = energyStack(run.energy);
+    for (const [k, band] of bands.entries()) {
+      for (let i = 0; i < times.length; i++) {
+        expect(band.top[i]! - band.bottom[i]!).toBeCloseTo(band.values[i]!, 6);
+        if (k > 0) expect(band.bottom[i]).toBe(bands[k - 1]!.top[i]);
+      }
+    }
+    expect(Math.max(...bands.at(-1)!.top)).toBeCloseTo(top, 6);
+  });
+
+  it("keeps the sum although thin bands are not drawn", () => {
+    const series = { ...run.energy.series, lossContact: run.energy.series.lossDrag.map(() => 2) };
+    const { bands, thin } = energyStack({ ...run.energy, series });
+    expect(thin.map((band) => band.key)).toEqual(["contact"]);
+    expect(bands[0]!.bottom[0]).toBeCloseTo(2, 6);
+  });
+});
+
+describe("where the energy went", () => {
+  it("shares out what was given, neither more nor less", () => {
+    const account = energyAccount(run.energy, run.walker.lowestTime);
+    const sum = (shares: readonly { share: number }[]) => shares.reduce((total, { share }) => total + share, 0);
+    expect(sum(account.gave)).toBeCloseTo(1, 9);
+    expect(sum(account.took)).toBeCloseTo(1, 3);
+    expect(account.gave[0]?.name).toBe("the fall's height");
+  });
+
+  it("is told in one sentence, with the small shares summed up", () => {
+    expect(energySentence(run)).toMatch(
+      /^Of the 3\.\d\d\u00a0kJ set free by the lowest point.*, the leash had taken \d\d\u00a0%, the backup \d\d\u00a0%.*into the run\.$/,
+    );
+  });
+
+  it("says how well the books balance", () => {
+    expect(balanceSentence({ ...run.energy, imbalance: 37, moved: 3700 })).toBe(
+      "The books balance to 1\u00a0% of the 3.70\u00a0kJ that moved.",
+    );
+    expect(balanceSentence({ ...run.energy, imbalance: 0, moved: 0 })).toMatch(/^Nothing moved/);
+  });
+
+  it("looks up the entry at or before a time", () => {
+    const times = Float32Array.of(0, 0.5, 1);
+    expect([0, 0.49, 0.5, 0.7, 1, 9].map((time) => indexAt(times, time))).toEqual([0, 0, 1, 1, 2, 2]);
+  });
+});

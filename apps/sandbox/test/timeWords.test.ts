@@ -1,0 +1,204 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { csvChunks, csvText } from "../src/time/csv.ts";
+import { cursorSentence, forcesSentence, unloadedSentence } from "../src/time/describe.ts";
+import { eventMarks, eventRange, neighbouringMark } from "../src/time/eventMarks.ts";
+import { inJoules, inKilonewtons, inPercent, inSeconds, kilonewtonDigits } from "../src/time/format.ts";
+import { flagLanes, spreadLabels } from "../src/time/labelLayout.ts";
+import { forceAt, traceSet } from "../src/time/traceSet.ts";
+import { loadedTraces, unloadedTraces } from "../src/time/traces.ts";
+import { timeRecording } from "./timeRecording.ts";
+
+describe("numbers", () => {
+  it("carry two or three digits and their unit", () => {
+    expect([3264, 12_345, 123_456, 0, -3, 9996].map(inKilonewtons)).toEqual([
+      "3.26\u00a0kN",
+      "12.3\u00a0kN",
+      "123\u00a0kN",
+      "0.00\u00a0kN",
+      "0.00\u00a0kN",
+      "10.0\u00a0kN",
+    ]);
+    expect(kilonewtonDigits(-1500)).toBe("−1.50");
+    expect(inSeconds(1.4034)).toBe("1.40\u00a0s");
+    expect([50, 340, 3400, 12_000].map(inJoules)).toEqual([
+      "50\u00a0J",
+      "0.34\u00a0kJ",
+      "3.40\u00a0kJ",
+      "12.0\u00a0kJ",
+    ]);
+    expect([0.61, 0.002, 0].map(inPercent)).toEqual(["61\u00a0%", "under 1\u00a0%", "0\u00a0%"]);
+  });
+});
+
+describe("sentences about the forces", () => {
+  it("name the hardest pull and the leash's", () => {
+    const run = timeRecording();
+    expect(forcesSentence(run, "filtered")).toMatch(
+      /^Hardest pull: 5\.\d\d\u00a0kN in the backup at A, 1\.4\d\u00a0s into the run; the leash peaked at 3\.\d\d\u00a0kN\.$/,
+    );
+  });
+
+  it("name what stayed unloaded instead of drawing it", () => {
+    const run = timeRecording({ unloadedBackup: true });
+    expect(unloadedTraces(run).map((trace) => trace.signal)).toEqual(["backupA", "backupB", "ringOnBackup"]);
+    expect(loadedTraces(run)).toHaveLength(4);
+    expect(unloadedSentence(run)).toBe("Backup at A, backup at B and ring on backup stayed unloaded.");
+    expect(unloadedSentence(timeRecording())).toBe("");
+  });
+
+  it("read the cursor aloud and leave out what has ended", () => {
+    const forces = [
+      { name: "leash", force: 3260 },
+      { name: "main at A", force: null },
+    ];
+    expect(cursorSentence(1.4, forces)).toBe("1.400\u00a0s, leash 3.26\u00a0kN");
+  });
+});
+
+describe("events", () => {
+  const run = timeRecording();
+  const marks = eventMarks(run);
+
+  it("are named in the order of time", () => {
+    expect(marks.map((mark) => mark.label)).toEqual([
+      "main line cut",
+      "leash taut",
+      "ring off the main line",
+      "lowest point",
+    ]);
+    expect(marks[0]?.sentence).toBe("Main line cut, 0.05\u00a0s");
+  });
+
+  it("tell at what load something parted and how fast the ground was met", () => {
+    const events = [
+      { time: 1, kind: "break", part: "leash", value: 12_300 },
+      { time: 2, kind: "ground", part: "walker", value: 7.25 },
+    ] as const;
+    expect(eventMarks({ ...run, events }).map((mark) => mark.sentence)).toEqual([
+      "Leash parts, 1.00\u00a0s, at 12.3\u00a0kN",
+      "Ground, 2.00\u00a0s, at 7.3\u00a0m/s",
+    ]);
+  });
+
+  it("lead from one to the next and back, whichever was gone to", () => {
+    expect(neighbouringMark(marks, 0, 1)?.label).toBe("main line cut");
+    expect(neighbouringMark(marks, 0.05, 1)?.label).toBe("leash taut");
+    expect(neighbouringMark(marks, 1.27, -1)?.label).toBe("main line cut");
+    expect(neighbouringMark(marks, 0.05, -1)).toBeNull();
+    expect(neighbouringMark(marks, 4, 1)).toBeNull();
+  });
+
+  it("span the stretch that is looped", () => {
+    const { from, to } = eventRange(run);
+    expect(from).toBe(0);
+    expect(to).toBeGreaterThan(run.walker.lowestTime);
+    expect(to).toBeLessThan(run.duration);
+  });
+});
+
+describe("comma-separated values", () => {
+  const run = timeRecording({ duration: 1.5 });
+
+  it("hold every sample of the range, raw and filtered, under named columns", () => {
+    const lines = csvText(run, { from: 1.4, to: 1.401 }).trimEnd().split("\n");
+    const head = lines[0]!.split(",");
+    expect(head[0]).toBe("time [s]");
+    expect(head).toContain("leash CFC 60 [N]");
+    expect(lines.slice(1).map((line) => line.split(",")[0])).toEqual(
+      Array.from({ length: 11 }, (_, i) => (1.4 + i / 10_000).toFixed(4)),
+    );
+    const raw = head.indexOf("backup at A raw [N]");
+    expect(Number(lines[1]!.split(",")[raw])).toBeCloseTo(run.signals.backupA[14_000]!, 1);
+    for (const line of lines) expect(line.split(",")).toHaveLength(head.length);
+  });
+
+  it("come in pieces that make the whole", () => {
+    const pieces = [...csvChunks(run, { from: 0, to: 1.5 })];
+    expect(pieces.length).toBeGreaterThan(3);
+    expect(pieces.join("").trimEnd().split("\n")).toHaveLength(15_002);
+  });
+});
+
+describe("traces", () => {
+  it("keep the peaks that the run reports", () => {
+    const run = timeRecording();
+    const { samples } = traceSet(run).require("backupA", "filtered");
+    expect(samples[Math.round(run.peaks.backupA.cfc60Time * run.rate)]).toBeCloseTo(run.peaks.backupA.cfc60, 6);
+    expect(traceSet(run)).toBe(traceSet(run));
+  });
+
+  it("are read between samples on the line that is drawn", () => {
+    const run = timeRecording({ duration: 1.5 });
+    const pyramid = traceSet(run).require("leash", "raw");
+    const [a, b] = [run.signals.leash[14_000]!, run.signals.leash[14_001]!];
+    expect(forceAt(pyramid, run.rate, 1.40005)).toBeCloseTo((a + b) / 2, 3);
+    expect(forceAt(pyramid, run.rate, 1.5)).toBe(run.signals.leash[15_000]);
+    expect(forceAt(pyramid, run.rate, 2)).toBeNull();
+  });
+});
+
+describe("labels", () => {
+  const wishes = fc.array(
+    fc.record({
+      at: fc.double({ min: -50, max: 250, noNaN: true }),
+      size: fc.double({ min: 5, max: 20, noNaN: true }),
+    }),
+    { maxLength: 10 },
+  );
+
+  it("in a column never cover one another, keep their order, and stay inside when they fit", () => {
+    fc.assert(
+      fc.property(wishes, (labels) => {
+        const centres = spreadLabels(labels, 0, 200);
+        const order = labels.map((_, i) => i).sort((a, b) => centres[a]! - centres[b]!);
+        for (const [k, i] of order.entries()) {
+          const half = labels[i]!.size / 2;
+          expect(centres[i]! - half).toBeGreaterThan(-1e-6);
+          expect(centres[i]! + half).toBeLessThan(200 + 1e-6);
+          const next = order[k + 1];
+          if (next === undefined) continue;
+          expect(centres[next]! - labels[next]!.size / 2).toBeGreaterThan(centres[i]! + half - 1e-6);
+          expect(labels[i]!.at).toBeLessThanOrEqual(labels[next]!.at);
+        }
+      }),
+      { seed: 7, numRuns: 400 },
+    );
+  });
+
+  it("stay where they wish to be when nobody is in their way", () => {
+    expect(
+      spreadLabels(
+        [
+          { at: 50, size: 10 },
+          { at: 20, size: 10 },
+        ],
+        0,
+        100,
+      ),
+    ).toEqual([50, 20]);
+  });
+
+  it("give way to those of higher rank when there is no room", () => {
+    const flags = [
+      { at: 10, size: 60, rank: 1 },
+      { at: 20, size: 60, rank: 3 },
+      { at: 30, size: 60, rank: 2 },
+    ];
+    expect(flagLanes(flags, 1, 100)).toEqual([null, { lane: 0, left: 20 }, null]);
+    expect(flagLanes(flags, 2, 100)).toEqual([null, { lane: 0, left: 20 }, { lane: 1, left: 30 }]);
+  });
+
+  it("end at their mark near the right edge, and are not drawn outside the view", () => {
+    expect(
+      flagLanes(
+        [
+          { at: 90, size: 40, rank: 1 },
+          { at: 130, size: 40, rank: 9 },
+        ],
+        1,
+        100,
+      ),
+    ).toEqual([{ lane: 0, left: 50 }, null]);
+  });
+});
