@@ -60,18 +60,17 @@ function worthSaving({ document, session }: SandboxState, before: SandboxState):
     session.whatIf !== before.session.whatIf ||
     session.accuracy !== before.session.accuracy ||
     session.theme !== before.session.theme ||
-    session.scene !== before.session.scene ||
     session.camera !== before.session.camera ||
     session.showForces !== before.session.showForces
   );
 }
 
 function savedWork({ document, session }: SandboxState): SavedWork {
-  const { whatIf, accuracy, theme, scene, camera, showForces } = session;
+  const { whatIf, accuracy, theme, camera, showForces } = session;
   return {
     document: document.history.present,
     goodDocument: document.goodDocument,
-    session: { whatIf, accuracy, theme, scene, camera, showForces },
+    session: { whatIf, accuracy, theme, camera, showForces },
   };
 }
 

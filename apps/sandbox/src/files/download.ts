@@ -13,6 +13,7 @@ export function download(text: string, fileName: string, type: string): void {
 export function fileName(name: string, ending: string): string {
   const stem = name
     .normalize("NFKD")
+    .replace(/\p{M}/gu, "")
     .toLowerCase()
     .replace(/[^a-z0-9]+/g, "-")
     .replace(/^-+|-+$/g, "")

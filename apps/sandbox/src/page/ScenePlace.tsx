@@ -1,14 +1,12 @@
-import { Component, lazy, type ReactNode, Suspense } from "react";
+import { Component, type ReactNode } from "react";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import type { Theme } from "../design/palette.ts";
 import { RigSketch } from "../rigSheet/RigSketch.tsx";
+import { SceneView } from "../scene/index.ts";
 import { useRecordings, useSandbox } from "../state/useSandbox.ts";
 import styles from "./ScenePlace.module.css";
 import { SceneTools } from "./SceneTools.tsx";
 import { useReducedMotion } from "./useMedia.ts";
-
-/** Three and what is drawn with it come after the first words are on the page. */
-const SceneView = lazy(() => import("../scene/index.ts").then((module) => ({ default: module.SceneView })));
 
 /** The scene of the run in hand; before there is one, a drawing of the rig. */
 export function ScenePlace({ clock, theme }: { clock: PlaybackClock; theme: Theme }) {
@@ -22,22 +20,19 @@ export function ScenePlace({ clock, theme }: { clock: PlaybackClock; theme: Them
   return (
     <div className={styles.place}>
       <SceneGuard key={shown.outcome.title}>
-        <Suspense fallback={<Waiting />}>
-          <SceneView
-            recording={current}
-            previous={session.compare ? previous : undefined}
-            rig={shown.rig}
-            outcome={verdict}
-            clock={clock}
-            theme={theme}
-            camera={session.scene === "side" ? "elevation" : session.camera}
-            flat={session.scene === "side"}
-            showForces={session.showForces}
-            selectedPart={session.selectedPart}
-            strengthKN={main && main.strength / 1000}
-            reducedMotion={reducedMotion}
-          />
-        </Suspense>
+        <SceneView
+          recording={current}
+          previous={session.compare ? previous : undefined}
+          rig={shown.rig}
+          outcome={verdict}
+          clock={clock}
+          theme={theme}
+          camera={session.camera}
+          showForces={session.showForces}
+          selectedPart={session.selectedPart}
+          strengthKN={main && main.strength / 1000}
+          reducedMotion={reducedMotion}
+        />
       </SceneGuard>
       <SceneTools />
     </div>

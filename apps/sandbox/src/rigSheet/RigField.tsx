@@ -66,11 +66,14 @@ function Quantity({
 }) {
   const value = useValue(path);
   const messages = useFaultsAt(path);
-  const { edit, finishEdit, look } = useActions();
+  const { edit, moveAnchorB, finishEdit, look } = useActions();
   const written = value === undefined ? "" : String(value);
   const read = parseQuantity(value ?? field.fallback, field.dimension);
   const like = typeof value === "string" ? value : exampleText(field.dimension);
-  const put = (text: string, group: string) => edit(path, asWritten(text, field), name, group);
+  const put = (text: string, group: string) =>
+    path === "span" || path === "rise"
+      ? moveAnchorB(path, text, name, group)
+      : edit(path, asWritten(text, field), name, group);
   return (
     <div className={styles.quantity}>
       <TextField

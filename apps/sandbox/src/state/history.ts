@@ -32,6 +32,11 @@ export function record<T>(history: History<T>, label: string, next: T, group?: s
   return { present: next, past, future: [], openGroup: group };
 }
 
+/** The value before the first change of an open group; the present one when the group is not open. */
+export function groupStart<T>(history: History<T>, group: string): T {
+  return history.openGroup === group ? (history.past.at(-1)?.value ?? history.present) : history.present;
+}
+
 /** The next change starts a step of its own. */
 export function closeGroup<T>(history: History<T>): History<T> {
   return history.openGroup === undefined ? history : { ...history, openGroup: undefined };

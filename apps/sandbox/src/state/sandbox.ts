@@ -2,7 +2,8 @@
 import { editDocument } from "@secondline/rig";
 import type { WhatIf } from "@secondline/scenarios";
 import { createStore, type StoreApi } from "zustand/vanilla";
-import { closeGroup, type History, record, redo, startHistory, undo } from "./history.ts";
+import { closeGroup, groupStart, type History, record, redo, startHistory, undo } from "./history.ts";
+import { moveAnchorB } from "./moveAnchorB.ts";
 import { RecordingShelf, type Recordings } from "./recordings.ts";
 import { Runs } from "./runs.ts";
 import type { Notice, SandboxState, Services, SessionSlice, WrittenRig } from "./types.ts";
@@ -17,6 +18,8 @@ export interface Start {
 export interface Actions {
   /** Puts what was typed at a path; `undefined` takes it out. `group`: joins the letters of one field into one step. */
   edit: (path: string, value: unknown, label: string, group?: string) => void;
+  /** Another span or rise, with the ground moved along. */
+  moveAnchorB: (path: "span" | "rise", text: string, label: string, group: string) => void;
   /** The field was left: the next change is a step of its own. */
   finishEdit: () => void;
   /** Takes another rig as the document; undo brings the old one back. */
@@ -73,6 +76,11 @@ export function createSandbox(services: Services, start: Start): Sandbox {
   const actions: Actions = {
     edit: (path, value, label, group) =>
       takeOver(record(history(), label, editDocument(history().present, path, value), group)),
+    moveAnchorB(path, text, label, group) {
+      // From the document before the first letter: rounding must not add up while somebody types or slides.
+      const before = groupStart(history(), group);
+      takeOver(record(history(), label, moveAnchorB(before, path, text), group));
+    },
     finishEdit: () => takeOver(closeGroup(history())),
     replaceRig: (document, label) => takeOver(record(history(), label, document)),
     undo: () => takeOver(undo(history())),
@@ -115,7 +123,6 @@ function firstState(services: Services, start: Start): SandboxState {
     },
     session: {
       theme: undefined,
-      scene: "3d",
       camera: "event",
       showForces: false,
       compare: false,

@@ -20,7 +20,6 @@ export interface DocumentSlice {
   readonly rigVersion: number;
 }
 
-export type SceneKind = "3d" | "side";
 export type Place = "verdict" | "time" | "rig";
 export type CameraName = "overview" | "event" | "elevation" | "anchor";
 
@@ -35,7 +34,6 @@ export interface Notice {
 export interface SessionSlice {
   /** Undefined: as the system has it. */
   readonly theme: Theme | undefined;
-  readonly scene: SceneKind;
   readonly camera: CameraName;
   readonly showForces: boolean;
   readonly compare: boolean;

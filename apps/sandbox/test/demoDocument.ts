@@ -1,0 +1,9 @@
+import { readFileSync } from "node:fs";
+import { readRig } from "@secondline/rig";
+import type { ReadRig, WrittenRig } from "../src/state/types.ts";
+
+/** The sound demo rig, as its file holds it. */
+export const demoDocument = (): WrittenRig =>
+  JSON.parse(readFileSync(new URL("../../../demo-data/sound-rig.json", import.meta.url), "utf8"));
+
+export const read: ReadRig = (source) => readRig(source) as ReturnType<ReadRig>;

@@ -1,0 +1,76 @@
+import { deflateSync, strToU8 } from "fflate";
+import { expect, it } from "vitest";
+import { fileName } from "../src/files/download.ts";
+import { linkHash, readLink } from "../src/files/link.ts";
+import { readRigFile } from "../src/files/readFile.ts";
+import { demoDocument, read } from "./demoDocument.ts";
+
+const file = (text: string, size = text.length) => ({ name: "rig.json", size, text: async () => text });
+const base64 = (bytes: Uint8Array) =>
+  btoa(String.fromCharCode(...bytes))
+    .replaceAll("+", "-")
+    .replaceAll("/", "_")
+    .replace(/=+$/, "");
+
+it("brings rig, what-if and moment through a link unchanged", () => {
+  const document = demoDocument();
+  const whatIf = { kind: "mainFails", at: 0.25, cutAt: 0, walker: "caught" } as const;
+  const back = readLink(linkHash({ document, whatIf, time: 1.25 }), read);
+  expect(back).toEqual({ kind: "rig", document, whatIf, time: 1.25 });
+});
+
+it("keeps names in other scripts through a link", () => {
+  const document = { ...demoDocument(), name: "Überhang – 高空 🪢" };
+  const back = readLink(linkHash({ document, whatIf: { kind: "leashFall", at: 0.5 } }), read);
+  expect(back.kind === "rig" && back.document.name).toBe("Überhang – 高空 🪢");
+});
+
+it("sees no rig in a page opened without a link", () => {
+  expect(readLink("", read)).toEqual({ kind: "none" });
+  expect(readLink("#somewhere", read)).toEqual({ kind: "none" });
+});
+
+it.each([
+  ["cut short", (hash: string) => hash.slice(0, 200)],
+  ["with letters changed", (hash: string) => hash.replace("rig=", "rig=%%%")],
+  ["of nothing", () => "#rig="],
+])("calls a link %s broken", (_case, spoil) => {
+  const hash = linkHash({ document: demoDocument(), whatIf: { kind: "leashFall", at: 0.5 } });
+  const back = readLink(spoil(hash), read);
+  expect(back.kind === "broken" && back.opened.text).toContain("link is incomplete or was changed");
+});
+
+it("does not unpack a link that would fill the memory", () => {
+  const bomb = base64(deflateSync(strToU8(" ".repeat(20_000_000)), { level: 9 }));
+  expect(bomb.length).toBeLessThan(40_000);
+  expect(readLink(`#rig=${bomb}`, read).kind).toBe("broken");
+});
+
+it("does not even read a file of 200 MB", async () => {
+  const huge = { name: "film.mp4", size: 200e6, text: () => Promise.reject(new Error("must not be read")) };
+  const opened = await readRigFile(huge, read);
+  expect(!opened.ok && opened.text).toBe(
+    "film.mp4 is 200 MB. A rig file is a few kilobytes of text, so this is something else.",
+  );
+});
+
+it.each([
+  ["no JSON", "span = 60 m", /not JSON/],
+  ["another program's JSON", '{"version": 3, "nodes": []}', /another program/],
+  ["a rig of a newer version", '{"secondline": "rig/2"}', /newer version/],
+])("says what is wrong with %s", async (_case, text, words) => {
+  const opened = await readRigFile(file(text), read);
+  expect(opened.ok).toBe(false);
+  expect(!opened.ok && opened.issues.map(({ message }) => message).join(" ")).toMatch(words);
+});
+
+it("lists every fault of a rig with its path", async () => {
+  const document = { ...demoDocument(), span: "-60 m", walker: { mass: "80 parsecs" } };
+  const opened = await readRigFile(file(JSON.stringify(document)), read);
+  expect(!opened.ok && opened.issues.map(({ path }) => path)).toEqual(["span", "walker.mass"]);
+});
+
+it("makes file names that any system takes", () => {
+  expect(fileName("Üben / am Fels: 60 m!", "json")).toBe("uben-am-fels-60-m.json");
+  expect(fileName("高空", "csv")).toBe("rig.csv");
+});
