@@ -1,0 +1,138 @@
+#!/usr/bin/env node
+/** The command line. Commands are loaded when called, so that `--help` and mistakes answer at once. */
+import { Command, CommanderError, Option } from "commander";
+import { CommandFailure, EXIT } from "./failure.ts";
+import { message } from "./terminal.ts";
+import { VERSION } from "./version.ts";
+
+const ACCURACY = ["quick", "standard", "fine"] as const;
+const accuracy = () =>
+  new Option("--accuracy <mesh>", "how fine the mesh is")
+    .choices(ACCURACY)
+    .default("standard" satisfies (typeof ACCURACY)[number]);
+const json = () => new Option("--json", "print data as JSON");
+const wear = () => new Option("--wear <file>", "bring the rig to its state by a wear record");
+const on = () => new Option("--on <date>", "the date of that state, YYYY-MM-DD");
+const set = () => new Option("--set <which>", "which what-ifs to run").choices(["quick", "full"]).default("full");
+
+const collect = (text: string, list: string[]) => [...list, text];
+
+const program = new Command("secondline")
+  .description("What carries the walker when a highline goes wrong, how hard, how far down, and which part goes first.")
+  .version(VERSION, "--version", "print the version")
+  .helpOption("-h, --help", "print this help")
+  .helpCommand(false)
+  .showHelpAfterError("Try --help.")
+  .configureHelp({ showGlobalOptions: false })
+  .addHelpText(
+    "before",
+    `Examples:
+  secondline check rig.json                 what every part carries and holds, and the verdict
+  secondline check rig.json --require       the same; exit status 1 unless everything holds
+  secondline compare rig.json other.json    two to four layouts side by side
+  secondline report rig.json --out rig.html a report to print
+  secondline strength breaks.csv            what break tests say a part still holds
+  secondline wear rig.json --wear record.json --on 2026-07-01
+  secondline validate rig.json              every fault in a file
+  secondline solve problem.json --json      the bare engine on one problem
+`,
+  )
+  .addHelpText(
+    "after",
+    `
+Exit status: 0 done; 1 with --require when a part is thin or fails; 2 bad input; 3 a run failed its own audit.
+Data goes to standard output, messages to standard error.
+
+This is a model. It does not replace inspection, the makers' instructions, local codes and standards, or
+qualified practice. Do not rig from it alone.`,
+  );
+
+program
+  .command("check")
+  .description("simulate what can go wrong with a rig; say what every part carries, holds, and which goes first")
+  .argument("<rig>", "rig document (JSON)")
+  .addOption(json())
+  .option("--require", "exit status 1 when any part is thin or fails")
+  .option(
+    "--what-if <event>",
+    "run this only; repeatable: fall@0.5 (leash fall in the middle), fails@0,hanging@0.25 (main line fails at anchor A, walker hanging at a quarter; also standing or caught)",
+    collect,
+    [] as string[],
+  )
+  .addOption(set())
+  .addOption(accuracy())
+  .option("--estimate", "run what governs on a second mesh too and give loads a ±")
+  .option("--all", "list every what-if, not only those that govern")
+  .addOption(wear())
+  .addOption(on())
+  .action(async (file: string, options) => (await import("./commands/check.ts")).check(file, options));
+
+program
+  .command("compare")
+  .description("two to four layouts side by side")
+  .argument("<rig...>", "rig documents (JSON)")
+  .addOption(json())
+  .addOption(set())
+  .addOption(accuracy())
+  .action(async (files: string[], options) => (await import("./commands/compare.ts")).compare(files, options));
+
+program
+  .command("report")
+  .description("write a report of a rig to print on A4")
+  .argument("<rig>", "rig document (JSON)")
+  .requiredOption("--out <file>", "HTML file to write")
+  .option("--force", "overwrite the file when it exists")
+  .addOption(set())
+  .addOption(accuracy())
+  .addOption(wear())
+  .addOption(on())
+  .action(async (file: string, options) => (await import("./commands/report.ts")).report(file, options));
+
+program
+  .command("strength")
+  .description("what break tests say a part still holds")
+  .argument("<log>", "break log (CSV)")
+  .addOption(json())
+  .action(async (file: string, options) => (await import("./commands/strength.ts")).strength(file, options));
+
+program
+  .command("wear")
+  .description("what a rig's webbing still holds along its length on a date, by its wear record")
+  .argument("<rig>", "rig document (JSON)")
+  .addOption(wear().makeOptionMandatory())
+  .addOption(on().makeOptionMandatory())
+  .addOption(json())
+  .action(async (file: string, options) => (await import("./commands/wear.ts")).wear(file, options));
+
+program
+  .command("validate")
+  .description("find every fault in a rig, problem, wear record or break log")
+  .argument("<file>", "JSON or CSV")
+  .action(async (file: string) => (await import("./commands/validate.ts")).validate(file));
+
+program
+  .command("solve")
+  .description("solve one problem with the bare engine")
+  .argument("<problem>", "problem file (JSON, SI units)")
+  .addOption(json())
+  .addOption(accuracy())
+  .action(async (file: string, options) => (await import("./commands/solve.ts")).solve(file, options));
+
+for (const command of [program, ...program.commands]) command.exitOverride();
+
+try {
+  await program.parseAsync();
+} catch (error) {
+  process.exitCode = exitOf(error);
+}
+
+/** Prints what went wrong and says with which status to leave. */
+function exitOf(error: unknown): number {
+  if (error instanceof CommanderError) return error.exitCode === 0 ? EXIT.done : EXIT.input;
+  if (error instanceof CommandFailure) {
+    for (const line of error.lines) message(line);
+    return error.exit;
+  }
+  message(`secondline: ${error instanceof Error ? error.message : String(error)}`);
+  return EXIT.audit;
+}

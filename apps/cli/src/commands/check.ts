@@ -1,0 +1,48 @@
+/** `check`: what every part of a rig carries and holds, and the verdict. */
+import { type Accuracy, type Outcome, parseWhatIf, type WhatIf } from "@secondline/scenarios";
+import { CommandFailure, EXIT } from "../failure.ts";
+import { outcomeText } from "../outcomeText.ts";
+import { readWornRig, type WearOptions } from "../rigFile.ts";
+import { runStudy } from "../study.ts";
+import { message, print } from "../terminal.ts";
+
+export interface CheckOptions extends WearOptions {
+  readonly json?: boolean;
+  readonly require?: boolean;
+  readonly whatIf: readonly string[];
+  readonly set: "quick" | "full";
+  readonly accuracy: Accuracy;
+  readonly estimate?: boolean;
+  readonly all?: boolean;
+}
+
+export async function check(file: string, options: CheckOptions): Promise<void> {
+  const whatIfs = options.whatIf.map(readWhatIf);
+  const rig = await readWornRig(file, options);
+  const outcome = await runStudy(rig, {
+    accuracy: options.accuracy,
+    size: options.set,
+    ...(whatIfs.length > 0 ? { whatIfs } : {}),
+    ...(options.estimate ? { estimate: true } : {}),
+  });
+  print(options.json ? JSON.stringify(outcome, null, 2) : outcomeText(rig, outcome, { all: options.all === true }));
+  leave(outcome, options.require === true);
+}
+
+function readWhatIf(text: string): WhatIf {
+  const whatIf = parseWhatIf(text);
+  if (whatIf) return whatIf;
+  throw new CommandFailure(EXIT.input, [
+    `--what-if: got "${text}"; expected fall@PLACE or fails@PLACE,WALKER@PLACE, WALKER being hanging, standing or caught and PLACE`,
+    "a fraction of the line: 0 at anchor A, 1 at anchor B. The walker must be between the anchors. Example: fails@0,hanging@0.5",
+  ]);
+}
+
+function leave(outcome: Outcome, required: boolean): void {
+  if (outcome.incomplete.length > 0) {
+    for (const i of outcome.incomplete) message(`${outcome.whatIfs[i]!.title}: ${outcome.whatIfs[i]!.problem}`);
+    process.exitCode = EXIT.audit;
+  } else if (required && outcome.verdict !== "holds") {
+    process.exitCode = EXIT.required;
+  }
+}

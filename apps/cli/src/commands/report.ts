@@ -1,0 +1,32 @@
+/** `report`: a page to print and file with the rig. */
+import { existsSync, writeFileSync } from "node:fs";
+import { type Accuracy, report as reportHtml } from "@secondline/scenarios";
+import { CommandFailure, EXIT } from "../failure.ts";
+import { readWornRig, type WearOptions } from "../rigFile.ts";
+import { runStudy } from "../study.ts";
+import { message } from "../terminal.ts";
+
+export interface ReportOptions extends WearOptions {
+  readonly out: string;
+  readonly force?: boolean;
+  readonly set: "quick" | "full";
+  readonly accuracy: Accuracy;
+}
+
+export async function report(file: string, options: ReportOptions): Promise<void> {
+  if (existsSync(options.out) && !options.force) {
+    throw new CommandFailure(EXIT.input, [`${options.out} exists already; --force overwrites it.`]);
+  }
+  const rig = await readWornRig(file, options);
+  const outcome = await runStudy(rig, { accuracy: options.accuracy, size: options.set, traces: true });
+  const date = new Date().toISOString().slice(0, 10);
+  const html = reportHtml(outcome, { rig, date, ...(options.on === undefined ? {} : { stateOn: options.on }) });
+  try {
+    writeFileSync(options.out, html);
+  } catch (error) {
+    throw new CommandFailure(EXIT.input, [`${options.out}: ${error instanceof Error ? error.message : String(error)}`]);
+  }
+  message(outcome.sentence);
+  message(`Written to ${options.out}.`);
+  if (outcome.incomplete.length > 0) process.exitCode = EXIT.audit;
+}

@@ -1,0 +1,55 @@
+/** `solve`: one problem file through the engine. */
+import { type Accuracy, type Recording, readProblem, simulate } from "@secondline/engine";
+import { CommandFailure, EXIT } from "../failure.ts";
+import { faults, readJson } from "../input.ts";
+import { table } from "../table.ts";
+import { print, width } from "../terminal.ts";
+
+export function solve(file: string, options: { readonly json?: boolean; readonly accuracy: Accuracy }): void {
+  const reading = readProblem(readJson(file));
+  if (!reading.ok) throw faults(file, reading.issues);
+  const result = simulate(reading.problem, { accuracy: options.accuracy });
+  if (!result.ok) throw new CommandFailure(EXIT.audit, [`${file}: ${result.reason}: ${result.message}`]);
+  const flat = flatResult(result.recording);
+  print(options.json ? JSON.stringify(flat, null, 2) : solveTable(result.recording, flat));
+}
+
+/** The figures that programs solving the same problem are compared by. SI units; null: did not happen. */
+export function flatResult({ standing, peaks, walker, energy, firstBreak }: Recording) {
+  return {
+    "standing.tension": standing.tension,
+    "standing.sag": standing.sag,
+    "leash.cfc60": peaks.leash.cfc60,
+    "leash.peakTime": peaks.leash.cfc60Time,
+    "mainA.cfc60": peaks.mainA.cfc60,
+    "mainB.cfc60": peaks.mainB.cfc60,
+    "backupA.cfc60": peaks.backupA.cfc60,
+    "backupB.cfc60": peaks.backupB.cfc60,
+    "walker.drop": walker.drop,
+    "walker.lowest": walker.lowest,
+    "energy.gain": energy.gain,
+    firstBreak: firstBreak?.part ?? null,
+    ...(firstBreak ? { "firstBreak.time": firstBreak.time, "firstBreak.at": firstBreak.at ?? null } : {}),
+  };
+}
+
+const UNITS: Readonly<Record<string, string>> = {
+  "standing.tension": "N",
+  "standing.sag": "m",
+  "leash.peakTime": "s",
+  "walker.drop": "m",
+  "walker.lowest": "m",
+  "energy.gain": "J",
+  "firstBreak.time": "s",
+  "firstBreak.at": "-",
+};
+
+function solveTable(recording: Recording, flat: Readonly<Record<string, number | string | null>>): string {
+  const rows = Object.entries(flat).map(([name, value]) => {
+    const unit = typeof value === "number" ? (UNITS[name] ?? "N") : "";
+    return [name, typeof value === "number" ? value.toFixed(unit === "N" ? 0 : 4) : (value ?? "none"), unit];
+  });
+  const { elements, step, steps } = recording.mesh;
+  const mesh = `${recording.problem.name}: ${elements} elements, ${steps} steps of ${(step * 1e6).toFixed(1)} µs`;
+  return `${mesh}\n\n${table([{ head: "quantity" }, { head: "value", align: "right" }, { head: "unit" }], rows, width)}`;
+}

@@ -1,0 +1,78 @@
+/** `strength`: what break tests say a part still holds. */
+import { formatForce, formatPercent } from "@secondline/rig";
+import { CAUTIONS } from "@secondline/scenarios";
+import { analyseBreakLog, type BreakLogReport, type GroupReport } from "@secondline/strength";
+import { readBreakLogFile } from "../breakLogFile.ts";
+import { dotPlot } from "../dotPlot.ts";
+import { readText } from "../input.ts";
+import { kilonewtons } from "../quantity.ts";
+import { table } from "../table.ts";
+import { bold, dim, print, width, wrap } from "../terminal.ts";
+
+export function strength(file: string, options: { readonly json?: boolean }): void {
+  const report = analyseBreakLog(readBreakLogFile(file, readText(file)));
+  print(options.json ? JSON.stringify(report, null, 2) : reportText(report));
+}
+
+function reportText({ groups, testNext }: BreakLogReport): string {
+  const next = testNext
+    ? [
+        wrap(
+          `Test next: ${testNext.label}. One more test like those at hand would raise its 5 % value by about ${formatForce(testNext.gain)} (${formatPercent(testNext.share)}).`,
+        ),
+        "",
+      ]
+    : [];
+  return [
+    ...groups.flatMap((group) => [groupText(group), ""]),
+    ...next,
+    ...CAUTIONS.map(
+      (caution) =>
+        `  · ${wrap(caution, width - 4)
+          .split("\n")
+          .join("\n    ")}`,
+    ),
+  ].join("\n");
+}
+
+function groupText(group: GroupReport): string {
+  const count = group.tests.length === 1 ? "1 test" : `${group.tests.length} tests`;
+  return [
+    bold(`${group.label}: ${count}`),
+    dotPlot(group.tests, Math.min(width, 80)),
+    ...group.doubts.map(({ message }) => wrap(`! ${message}`)),
+    "",
+    table(
+      [
+        { head: "What nineteen of twenty such parts hold" },
+        { head: "kN", align: "right" },
+        { head: "how", flexible: true },
+      ],
+      answers(group),
+      width,
+    ),
+    ...spreadLine(group),
+  ].join("\n");
+}
+
+function answers({ characteristic, en1990 }: GroupReport): string[][] {
+  const { at75, at95 } = characteristic;
+  const rows = [
+    ["with 75 % confidence", kilonewtons(at75.value), at75.method],
+    ["with 95 % confidence", kilonewtons(at95.value), at95.method],
+  ];
+  if (en1990)
+    rows.push(["by EN 1990, Annex D", kilonewtons(en1990.value), `mean − ${en1990.factor.toFixed(2)} × deviation`]);
+  return rows;
+}
+
+function spreadLine({ mean, deviation, best, families }: GroupReport): string[] {
+  if (mean === undefined) return [];
+  const scatter =
+    deviation === undefined ? "" : `, deviation ${formatForce(deviation)} (${formatPercent(deviation / mean)})`;
+  const fitted = families.find((one) => one.fit.family === best);
+  const fit = fitted
+    ? `; best fit ${best}: 5 % value ${kilonewtons(fitted.fivePercent[1])} kN (${kilonewtons(fitted.fivePercent[0])} to ${kilonewtons(fitted.fivePercent[2])} kN), a point of the curve and no bound`
+    : "";
+  return [dim(wrap(`Mean ${formatForce(mean)}${scatter}${fit}.`))];
+}

@@ -1,0 +1,23 @@
+/** Why a command ends without doing its job. */
+
+/** What the exit status means. */
+export const EXIT = {
+  done: 0,
+  /** With `--require`: a part is thin or fails. */
+  required: 1,
+  /** Bad input or a wrong command line. */
+  input: 2,
+  /** A run failed its own audit, or could not be computed. */
+  audit: 3,
+} as const;
+
+export class CommandFailure extends Error {
+  readonly exit: number;
+  readonly lines: readonly string[];
+
+  constructor(exit: number, lines: readonly string[]) {
+    super(lines.join("\n"));
+    this.exit = exit;
+    this.lines = lines;
+  }
+}

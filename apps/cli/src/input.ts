@@ -1,0 +1,62 @@
+/** Reads what the user names: text, JSON, rigs. Everything wrong with a file is told at once, with its place in it. */
+import { readFileSync } from "node:fs";
+import { CommandFailure, EXIT } from "./failure.ts";
+
+/** More than any of our files needs; a larger one is something else [bytes]. */
+const LARGEST = 64 * 1024 * 1024;
+
+export function readText(file: string): string {
+  try {
+    const bytes = readFileSync(file);
+    if (bytes.length > LARGEST) {
+      throw new CommandFailure(EXIT.input, [
+        `${file}: ${Math.round(bytes.length / 2 ** 20)} MB is too large for a file of ours.`,
+      ]);
+    }
+    // A byte order mark is no part of the text.
+    return bytes.toString("utf8").replace(/^\uFEFF/, "");
+  } catch (error) {
+    if (error instanceof CommandFailure) throw error;
+    throw new CommandFailure(EXIT.input, [`${file}: ${reason(error)}`]);
+  }
+}
+
+function reason(error: unknown): string {
+  const code = (error as { code?: string }).code;
+  if (code === "ENOENT") return "there is no such file";
+  if (code === "EISDIR") return "this is a folder, not a file";
+  if (code === "EACCES" || code === "EPERM") return "this file may not be read";
+  return error instanceof Error ? error.message : String(error);
+}
+
+export function readJson(file: string): unknown {
+  const text = readText(file);
+  try {
+    return JSON.parse(text);
+  } catch (error) {
+    throw new CommandFailure(EXIT.input, [
+      `${file}: this is not JSON. ${error instanceof Error ? error.message : String(error)}`,
+    ]);
+  }
+}
+
+/** One line per fault: file, path in it, what was got, what was expected. */
+export function faults(
+  file: string,
+  issues: readonly {
+    readonly path: string;
+    readonly got: string;
+    readonly expected: string;
+    readonly message?: string;
+  }[],
+): CommandFailure {
+  const count = issues.length === 1 ? "one fault" : `${issues.length} faults`;
+  return new CommandFailure(EXIT.input, [
+    `${file}: ${count}`,
+    ...issues.map((issue) => {
+      const at = issue.path === "" ? "(the file)" : issue.path;
+      const said = issue.message === undefined ? "" : `${issue.message} `;
+      return `  ${at}: ${said}Got ${issue.got}; expected ${issue.expected}.`;
+    }),
+  ]);
+}

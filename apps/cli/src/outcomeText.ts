@@ -1,0 +1,149 @@
+/** A study's outcome for reading in a terminal. */
+import { formatForce, formatLength, formatMass, formatPercent, formatRatio, type Rig } from "@secondline/rig";
+import { cameOfIt, type Outcome, type PartOutcome, type WhatIfOutcome } from "@secondline/scenarios";
+import { kilonewtons, margin, metres } from "./quantity.ts";
+import { type Cell, table } from "./table.ts";
+import { bold, dim, VERDICT_COLOUR, VERDICT_MARK, width, wrap } from "./terminal.ts";
+
+export function outcomeText(rig: Rig, outcome: Outcome, options: { readonly all: boolean }): string {
+  const shown = options.all ? outcome.whatIfs.map((_, i) => i) : governing(outcome);
+  return [
+    bold(outcome.rigName),
+    wrap(rigLine(rig, outcome)),
+    "",
+    whatIfTable(outcome, shown),
+    ...(shown.length < outcome.whatIfs.length
+      ? [dim(`${outcome.whatIfs.length} what-ifs were run; these ${shown.length} govern. --all lists all.`)]
+      : []),
+    "",
+    partsTable(outcome, shown),
+    dim(
+      wrap(
+        "Loads in kN as a load cell reports them (CFC 60). Strength and margin: central value; 5 %: what 19 of 20 such parts reach.",
+      ),
+    ),
+    "",
+    verdict(outcome),
+    "",
+    ...weakPoints(outcome),
+    "Before you rely on this:",
+    ...outcome.cautions.map((caution) => bullet(caution)),
+  ].join("\n");
+}
+
+function rigLine(rig: Rig, { statics, accuracy }: Outcome): string {
+  const backup = rig.backup
+    ? `backup ${formatPercent(rig.backup.slack)} longer, ${rig.backup.connections.filter((one) => one.kind === "connection").length} connections`
+    : "no backup";
+  return (
+    `${formatLength(rig.span)} span, main line ${formatForce(rig.main.pretension)}, ${backup}, walker ${formatMass(rig.walker.mass)}. ` +
+    `Standing in the middle: ${formatForce(statics.standingTension)}, sag ${formatLength(statics.standingSag)}. ` +
+    `${accuracy[0]!.toUpperCase()}${accuracy.slice(1)} mesh.`
+  );
+}
+
+/** What-ifs in which some part has its worst, the deepest drop, whatever was not caught or broke, and what failed. */
+function governing(outcome: Outcome): number[] {
+  const chosen = new Set(outcome.parts.map((part) => part.whatIf));
+  const drops = outcome.whatIfs.map((one) => one.drop ?? 0);
+  chosen.add(drops.indexOf(Math.max(...drops)));
+  outcome.whatIfs.forEach((one, i) => {
+    if (!one.ok || !one.caught || (one.feetClearance ?? 1) <= 0) chosen.add(i);
+  });
+  return [...chosen].sort((a, b) => a - b);
+}
+
+function whatIfTable(outcome: Outcome, shown: readonly number[]): string {
+  const rows = shown.map((i): Cell[] => {
+    const one = outcome.whatIfs[i]!;
+    return [String(i + 1), one.title, ...figures(one), remark(one, outcome)];
+  });
+  return table(
+    [
+      { head: "", align: "right" },
+      { head: "What if", flexible: true },
+      { head: "Walker", align: "right" },
+      { head: "Main", align: "right" },
+      { head: "Backup", align: "right" },
+      { head: "Drop", align: "right" },
+      { head: "Feet", align: "right" },
+      { head: "" },
+    ],
+    rows,
+    width,
+  );
+}
+
+function figures(one: WhatIfOutcome): string[] {
+  if (!one.ok || !one.peaks) return ["–", "–", "–", "–", "–"];
+  const backup = Math.max(one.peaks.backupA, one.peaks.backupB);
+  return [
+    kilonewtons(one.peaks.leash),
+    kilonewtons(Math.max(one.peaks.mainA, one.peaks.mainB)),
+    backup > 0 ? kilonewtons(backup) : "–",
+    one.drop === undefined ? "–" : `${metres(one.drop)} m`,
+    one.feetClearance === undefined ? "?" : `${metres(one.feetClearance)} m`,
+  ];
+}
+
+function remark(one: WhatIfOutcome, outcome: Outcome): string {
+  const said = cameOfIt(one, outcome);
+  return said === "caught" ? "" : said;
+}
+
+function partsTable(outcome: Outcome, shown: readonly number[]): string {
+  const rows = outcome.parts.map((part): Cell[] => [
+    name(part, outcome),
+    load(part),
+    kilonewtons(part.strength),
+    kilonewtons(part.strength5),
+    margin(part.margin),
+    margin(part.margin5),
+    { text: `${VERDICT_MARK[part.verdict]} ${part.verdict}`, paint: VERDICT_COLOUR[part.verdict] },
+    shown.includes(part.whatIf) ? String(part.whatIf + 1) : "",
+  ]);
+  return table(
+    [
+      { head: "From harness to rock", flexible: true },
+      { head: "Load", align: "right" },
+      { head: "Holds", align: "right" },
+      { head: "5 %", align: "right" },
+      { head: "Margin", align: "right" },
+      { head: "5 %", align: "right" },
+      { head: "Verdict" },
+      { head: "In", align: "right" },
+    ],
+    rows,
+    width,
+  );
+}
+
+function name(part: PartOutcome, outcome: Outcome): string {
+  const first = part.id === outcome.firstToFail ? " ← first" : "";
+  if (!part.weakest || (part.id !== "main" && part.id !== "backup")) return part.name + first;
+  return `${part.name}, ${part.weakest.reason} ${formatLength(Math.round(part.weakest.at * 10) / 10)} from A${first}`;
+}
+
+function load(part: PartOutcome): string {
+  const uncertainty = part.loadUncertainty === undefined ? "" : ` ±${kilonewtons(part.loadUncertainty)}`;
+  return `${part.parts ? "≥ " : ""}${kilonewtons(part.load)}${uncertainty}`;
+}
+
+function verdict(outcome: Outcome): string {
+  const mark = `${VERDICT_MARK[outcome.verdict]} `;
+  const text = wrap(outcome.sentence, width - mark.length)
+    .split("\n")
+    .join(`\n${" ".repeat(mark.length)}`);
+  return VERDICT_COLOUR[outcome.verdict](bold(mark + text));
+}
+
+function weakPoints(outcome: Outcome): string[] {
+  if (outcome.weakestBases.length === 0) return [];
+  const list = outcome.weakestBases.map((basis) => bullet(`${basis.kind}: ${basis.note}`));
+  return [`The verdict rests on (weakest first; required factor ${formatRatio(outcome.requiredFactor)}):`, ...list, ""];
+}
+
+const bullet = (text: string) =>
+  `  · ${wrap(text, width - 4)
+    .split("\n")
+    .join("\n    ")}`;

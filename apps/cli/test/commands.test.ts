@@ -1,0 +1,166 @@
+import { existsSync, readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { beforeAll, describe, expect, it } from "vitest";
+import { command, demo, type Finished, fixture, scratch } from "./support/command.ts";
+
+let secondline: (...args: string[]) => Promise<Finished>;
+beforeAll(async () => {
+  secondline = await command();
+}, 60_000);
+
+const few = ["--set", "quick", "--accuracy", "quick"];
+
+describe("check", () => {
+  let text: Finished;
+  beforeAll(async () => {
+    text = await secondline("check", demo("sound-rig.json"), ...few);
+  });
+
+  it("prints what happens, every part, the verdict and the cautions, in at most 100 columns and without colour codes in a pipe", () => {
+    expect(text.err).toBe("");
+    expect(text.status).toBe(0);
+    for (const words of [
+      "Leash fall in the middle",
+      "Main line",
+      "Harness tie-in",
+      "Before you rely on this",
+      "every number of this rig is invented",
+    ]) {
+      expect(text.out).toContain(words);
+    }
+    expect(Math.max(...text.out.split("\n").map((line) => line.length))).toBeLessThanOrEqual(100);
+    expect(text.out).not.toContain("\u001b");
+  });
+
+  it("gives the same as data", async () => {
+    const { out, status } = await secondline("check", demo("sound-rig.json"), ...few, "--json");
+    expect(status).toBe(0);
+    const outcome = JSON.parse(out);
+    expect(text.out.replace(/\s+/g, " ")).toContain(outcome.sentence);
+    expect(outcome.parts.map((part: { id: string }) => part.id)).toEqual(
+      expect.arrayContaining(["harness", "leash", "ring", "main", "backup", "endA", "endB", "anchorA.points.0"]),
+    );
+    expect(outcome.cautions.length).toBeGreaterThan(3);
+  });
+
+  it("runs only the what-ifs asked for", async () => {
+    const { out } = await secondline(
+      "check",
+      demo("sound-rig.json"),
+      "--accuracy",
+      "quick",
+      "--json",
+      "--what-if",
+      "fall@0.3",
+      "--what-if",
+      "fails@1,hanging@0.6",
+    );
+    expect(JSON.parse(out).whatIfs.map((one: { whatIf: unknown }) => one.whatIf)).toEqual([
+      { kind: "leashFall", at: 0.3 },
+      { kind: "mainFails", at: 0.6, cutAt: 1, walker: "hanging" },
+    ]);
+  });
+
+  it("leaves with 1 when asked to require that everything holds, and it does not", async () => {
+    const loose = [demo("loose-backup.json"), ...few];
+    expect((await secondline("check", ...loose)).status).toBe(0);
+    expect((await secondline("check", ...loose, "--require")).status).toBe(1);
+  });
+
+  it("names the clamp trace of the old rig as first to fail", async () => {
+    const { out } = await secondline("check", demo("old-rig.json"), ...few, "--json");
+    const outcome = JSON.parse(out);
+    expect(outcome.firstToFail).toBe("main");
+    expect(outcome.sentence).toContain("clamp trace");
+  });
+});
+
+describe("solve", () => {
+  const NAMES = [
+    "standing.tension",
+    "standing.sag",
+    "leash.cfc60",
+    "leash.peakTime",
+    "mainA.cfc60",
+    "mainB.cfc60",
+    "backupA.cfc60",
+    "backupB.cfc60",
+    "walker.drop",
+    "walker.lowest",
+    "energy.gain",
+    "firstBreak",
+  ];
+
+  it("prints one flat object of numbers", async () => {
+    const { status, out, err } = await secondline("solve", fixture("short-fall.json"), "--json");
+    expect(err).toBe("");
+    expect(status).toBe(0);
+    const result = JSON.parse(out);
+    expect(Object.keys(result)).toEqual(NAMES);
+    expect(result.firstBreak).toBeNull();
+    expect(result["leash.cfc60"]).toBeGreaterThan(1000);
+    expect(result["backupA.cfc60"]).toBe(0);
+    expect(result["walker.drop"]).toBeGreaterThan(1.4);
+  });
+
+  it("tells what broke first, when and where", async () => {
+    const problem = JSON.parse(readFileSync(fixture("short-fall.json"), "utf8"));
+    problem.main.strength = 5000;
+    const file = join(scratch(), "breaks.json");
+    writeFileSync(file, JSON.stringify(problem));
+    const result = JSON.parse((await secondline("solve", file, "--json")).out);
+    expect(result.firstBreak).toBe("main");
+    expect(result["firstBreak.time"]).toBeGreaterThan(0.3);
+    expect(result["firstBreak.at"]).toBeGreaterThanOrEqual(0);
+    expect(result["firstBreak.at"]).toBeLessThanOrEqual(1);
+  });
+
+  it("prints a table for people", async () => {
+    const { out } = await secondline("solve", fixture("short-fall.json"), "--accuracy", "quick");
+    expect(out).toMatch(/standing\.tension\s+\d+\s+N/);
+  });
+});
+
+describe("compare", () => {
+  it("puts layouts side by side", async () => {
+    const { status, out } = await secondline("compare", demo("sound-rig.json"), demo("loose-backup.json"), ...few);
+    expect(status).toBe(0);
+    expect(out).toMatch(/^A {2}.*sound/m);
+    expect(out).toMatch(/Main line fails: deepest drop\s+[\d.]+\s+[\d.]+\s+\d+ %/);
+  });
+});
+
+describe("report", () => {
+  it("writes a page that stands alone, and does not overwrite one unasked", async () => {
+    const file = join(scratch(), "rig.html");
+    const first = await secondline("report", demo("sound-rig.json"), "--out", file, ...few);
+    expect(first.status).toBe(0);
+    expect(existsSync(file)).toBe(true);
+    const html = readFileSync(file, "utf8");
+    expect(html).toContain("Before you rely on this");
+    expect(html).toMatch(/<code>[0-9a-f]{64}<\/code>/);
+    expect(html).not.toMatch(/(src|href)=|@import|url\(http|<script/);
+    const again = await secondline("report", demo("sound-rig.json"), "--out", file, ...few);
+    expect(again.status).toBe(2);
+    expect(again.err).toContain("--force overwrites it");
+    expect((await secondline("report", demo("sound-rig.json"), "--out", file, "--force", ...few)).status).toBe(0);
+  });
+});
+
+describe("strength", () => {
+  it("shows every test, then doubts, then what nineteen of twenty hold", async () => {
+    const { status, out } = await secondline("strength", fixture("breaks.csv"));
+    expect(status).toBe(0);
+    expect(out).toMatch(/new, dry: 5 tests/);
+    expect(out.indexOf("•")).toBeLessThan(out.indexOf("with 95 % confidence"));
+    expect(out).toContain("fall zone, dry: 2 tests");
+  });
+
+  it("gives the same as data", async () => {
+    const report = JSON.parse((await secondline("strength", fixture("breaks.csv"), "--json")).out);
+    expect(report.groups).toHaveLength(2);
+    const { at75, at95 } = report.groups[0].characteristic;
+    expect(at95.value).toBeLessThan(at75.value);
+    expect(at75.value).toBeLessThan(28_700);
+  });
+});

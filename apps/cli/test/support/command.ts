@@ -1,0 +1,45 @@
+/** Bundles the command line as its build does, and runs it as a user would. */
+import { spawn } from "node:child_process";
+import { mkdtempSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { build } from "rolldown";
+
+const root = fileURLToPath(new URL("../../", import.meta.url));
+/** The repository's root, where demo-data is. */
+export const repository = fileURLToPath(new URL("../../../../", import.meta.url));
+export const demo = (name: string) => join(repository, "demo-data", name);
+export const fixture = (name: string) => fileURLToPath(new URL(`../fixtures/${name}`, import.meta.url));
+export const scratch = () => mkdtempSync(join(tmpdir(), "secondline-cli-"));
+
+export interface Finished {
+  readonly status: number | null;
+  readonly out: string;
+  readonly err: string;
+}
+
+/** Bundles once per test file; returns what runs it. */
+export async function command(): Promise<(...args: string[]) => Promise<Finished>> {
+  const dir = scratch();
+  await build({
+    cwd: root,
+    input: { cli: "src/cli.ts" },
+    platform: "node",
+    logLevel: "silent",
+    output: { dir, format: "esm", entryFileNames: "[name].mjs", chunkFileNames: "[name]-[hash].mjs" },
+  });
+  return (...args) =>
+    new Promise((resolve, reject) => {
+      const child = spawn(process.execPath, [join(dir, "cli.mjs"), ...args], { stdio: ["ignore", "pipe", "pipe"] });
+      let [out, err] = ["", ""];
+      child.stdout.on("data", (text) => {
+        out += text;
+      });
+      child.stderr.on("data", (text) => {
+        err += text;
+      });
+      child.on("error", reject);
+      child.on("close", (status) => resolve({ status, out, err }));
+    });
+}
