@@ -1,0 +1,79 @@
+import { useEffect, useMemo, useRef } from "react";
+import { PALETTES } from "../design/palette.ts";
+import { largestTension } from "../scene/largestTension.ts";
+import styles from "../scene/scene.module.css";
+import type { SceneProps } from "../scene/sceneProps.ts";
+import { createStage } from "../scene/stage.ts";
+import { TensionLegend } from "../scene/TensionLegend.tsx";
+import { sceneWords } from "../scene/words.ts";
+import { createElevationPainter } from "./elevationPainter.ts";
+import { moveFlatView } from "./moveFlatView.ts";
+
+export interface ElevationProps extends SceneProps {
+  /** Inside another picture that already has a legend and a description. */
+  readonly bare?: boolean;
+}
+
+/** The rig seen square from the side, drawn flat. Needs no WebGL; follows the same clock. */
+export function Elevation(props: ElevationProps) {
+  const { recording, rig, previous, clock, theme, camera, showForces, selectedPart, bare = false } = props;
+  const host = useRef<HTMLDivElement>(null);
+  const canvas = useRef<HTMLCanvasElement>(null);
+  const notes = useRef<HTMLDivElement>(null);
+  const stage = useMemo(() => createStage(recording, rig, previous), [recording, rig, previous]);
+  const words = useMemo(() => sceneWords(recording, rig, props.outcome), [recording, rig, props.outcome]);
+  const wholeRig = camera !== "event";
+
+  useEffect(() => {
+    const painter = createElevationPainter({
+      stage, canvas: canvas.current!, notesHost: notes.current!, palette: PALETTES[theme], theme, wholeRig,
+      options: { showForces, selectedPart, wide: wholeRig },
+    }); // biome-ignore format: one painter
+    let asked = 0;
+    const draw = () => {
+      asked = 0;
+      painter.paint(clock.getSnapshot().time);
+    };
+    const ask = () => {
+      if (asked === 0) asked = requestAnimationFrame(draw);
+    };
+    const size = new ResizeObserver(() => {
+      painter.resize();
+      ask();
+    });
+    size.observe(host.current!);
+    const keyHost = host.current!.closest<HTMLElement>("[data-scene]") ?? host.current!;
+    const letGo = moveFlatView(keyHost, painter.view, painter.resize, ask);
+    const unsubscribe = clock.subscribe(ask);
+    ask();
+    return () => {
+      cancelAnimationFrame(asked);
+      unsubscribe();
+      size.disconnect();
+      letGo();
+      painter.dispose();
+    };
+  }, [stage, clock, theme, wholeRig, showForces, selectedPart]);
+
+  const picture = (
+    <div ref={host} className={styles.layer}>
+      <canvas ref={canvas} className={styles.layer} style={{ width: "100%", height: "100%" }} aria-hidden="true" />
+      <div ref={notes} className={styles.notes} aria-hidden="true" />
+    </div>
+  );
+  if (bare) return picture;
+  return (
+    <div className={styles.scene}>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: the picture is moved with the arrow keys */}
+      <div className={styles.stage} data-scene role="img" aria-label={words} tabIndex={0}>
+        {picture}
+      </div>
+      <TensionLegend
+        theme={theme}
+        largest={largestTension(recording)}
+        strengthKN={props.strengthKN}
+        hasBackup={stage.live.backupNodes > 1}
+      />
+    </div>
+  );
+}

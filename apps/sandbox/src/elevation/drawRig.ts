@@ -1,0 +1,156 @@
+/** Lines, leash, ring, anchors and walker in the elevation. */
+import type { Palette } from "../design/palette.ts";
+import type { LiveFrame } from "../scene/liveFrame.ts";
+import type { AnchorShape } from "../scene/shape/anchorShape.ts";
+import { hangRope } from "../scene/shape/slackRope.ts";
+import { tensionCss } from "../scene/shape/tensionColour.ts";
+
+export interface FlatPen {
+  readonly ink: CanvasRenderingContext2D;
+  readonly palette: Palette;
+  readonly table: Uint8Array;
+  /** End of the tension scale [N]. */
+  readonly scaleEnd: number;
+  readonly px: (x: number) => number;
+  readonly py: (z: number) => number;
+  /** [px/m] */
+  readonly scale: number;
+}
+
+const MAIN_WIDTH = 4;
+const BACKUP_WIDTH = 3.2;
+const ROPE_POINTS = 25;
+const rope = new Float32Array(ROPE_POINTS * 3);
+
+export function drawLine(pen: FlatPen, live: LiveFrame, line: "main" | "backup", ghost?: string): void {
+  const { ink } = pen;
+  const first = line === "main" ? 0 : live.mainNodes;
+  const nodes = line === "main" ? live.mainNodes : live.backupNodes;
+  const element = line === "main" ? 0 : live.mainNodes - 1;
+  ink.lineCap = line === "main" ? "round" : "butt";
+  if (ghost !== undefined) {
+    strokeWhole(pen, live, first, nodes, element, ghost, 1.2);
+    return;
+  }
+  if (line === "backup") {
+    strokeWhole(pen, live, first, nodes, element, pen.palette.softInk, 1);
+    ink.setLineDash([9, 6]);
+  }
+  ink.lineWidth = line === "main" ? MAIN_WIDTH : BACKUP_WIDTH;
+  strokeByTension(pen, live, first, nodes, element);
+  ink.setLineDash([]);
+}
+
+function strokeWhole(
+  pen: FlatPen,
+  live: LiveFrame,
+  first: number,
+  nodes: number,
+  element: number,
+  colour: string,
+  width: number,
+): void {
+  const { ink } = pen;
+  ink.strokeStyle = colour;
+  ink.lineWidth = width;
+  ink.beginPath();
+  for (let i = 0; i < nodes; i++) {
+    const at = 3 * (first + i);
+    const joined = i > 0 && !Number.isNaN(live.tensions[element + i - 1]!);
+    if (joined) ink.lineTo(pen.px(live.positions[at]!), pen.py(live.positions[at + 2]!));
+    else ink.moveTo(pen.px(live.positions[at]!), pen.py(live.positions[at + 2]!));
+  }
+  ink.stroke();
+}
+
+/** Runs of elements of about one tension share one stroke. */
+function strokeByTension(pen: FlatPen, live: LiveFrame, first: number, nodes: number, element: number): void {
+  const { ink } = pen;
+  let open = false;
+  let shade = -1;
+  let along = 0;
+  for (let e = 0; e + 1 < nodes; e++) {
+    const tension = live.tensions[element + e]!;
+    const a = 3 * (first + e);
+    const [x0, y0] = [pen.px(live.positions[a]!), pen.py(live.positions[a + 2]!)];
+    const [x1, y1] = [pen.px(live.positions[a + 3]!), pen.py(live.positions[a + 5]!)];
+    const next = Number.isNaN(tension) ? -1 : Math.round((40 * tension) / pen.scaleEnd);
+    if (next !== shade && open) {
+      ink.stroke();
+      open = false;
+    }
+    if (next >= 0 && !open) {
+      ink.strokeStyle = tensionCss(pen.table, next / 40);
+      ink.lineDashOffset = along;
+      ink.beginPath();
+      ink.moveTo(x0, y0);
+      open = true;
+    }
+    if (next >= 0) ink.lineTo(x1, y1);
+    along += Math.hypot(x1 - x0, y1 - y0);
+    shade = next;
+  }
+  if (open) ink.stroke();
+  ink.lineDashOffset = 0;
+}
+
+export function drawLeash(pen: FlatPen, live: LiveFrame): void {
+  const { ink } = pen;
+  hangRope(
+    rope,
+    ROPE_POINTS,
+    live.positions,
+    live.ring,
+    live.positions,
+    live.walker,
+    live.recording.problem.leash.length,
+  );
+  ink.lineCap = "round";
+  ink.beginPath();
+  for (let i = 0; i < ROPE_POINTS; i++) ink.lineTo(pen.px(rope[3 * i]!), pen.py(rope[3 * i + 2]!));
+  ink.strokeStyle = tensionCss(pen.table, live.forces.leash / pen.scaleEnd);
+  ink.lineWidth = 2.6;
+  ink.stroke();
+  dot(pen, rope[3 * 2]!, rope[3 * 2 + 2]!, 3.2, pen.palette.softInk);
+  dot(pen, rope[3 * (ROPE_POINTS - 3)]!, rope[3 * (ROPE_POINTS - 3) + 2]!, 3.2, pen.palette.softInk);
+  ink.beginPath();
+  ink.arc(
+    pen.px(live.positions[live.ring]!),
+    pen.py(live.positions[live.ring + 2]!),
+    Math.max(0.05 * pen.scale, 5),
+    0,
+    2 * Math.PI,
+  );
+  ink.strokeStyle = pen.palette.ink;
+  ink.lineWidth = 2;
+  ink.stroke();
+}
+
+export function drawAnchor(pen: FlatPen, shape: AnchorShape): void {
+  const { ink } = pen;
+  ink.strokeStyle = pen.palette.softInk;
+  ink.lineWidth = 2;
+  for (let i = 0; i < shape.kinds.length; i++) {
+    ink.beginPath();
+    ink.moveTo(pen.px(shape.master[0]!), pen.py(shape.master[2]!));
+    ink.lineTo(pen.px(shape.rock[3 * i]!), pen.py(shape.rock[3 * i + 2]!));
+    ink.stroke();
+    dot(pen, shape.rock[3 * i]!, shape.rock[3 * i + 2]!, 3.5, pen.palette.ink);
+  }
+  dot(pen, shape.master[0]!, shape.master[2]!, 4.5, pen.palette.ink);
+}
+
+export function drawCuff(pen: FlatPen, x: number, z: number, tape: boolean): void {
+  dot(pen, x, z, tape ? 2.5 : 4.5, tape ? pen.palette.softInk : pen.palette.ink);
+}
+
+function dot(pen: FlatPen, x: number, z: number, radius: number, colour: string): void {
+  const { ink } = pen;
+  ink.fillStyle = colour;
+  ink.strokeStyle = pen.palette.paper;
+  ink.lineWidth = 1.2;
+  ink.beginPath();
+  ink.arc(pen.px(x), pen.py(z), radius, 0, 2 * Math.PI);
+  ink.fill();
+  ink.stroke();
+}

@@ -1,0 +1,74 @@
+/** The elevation's window on the plane of the line: x to the right, z up. */
+import type { Recording } from "@secondline/engine";
+import type { Gap } from "../scene/shape/gap.ts";
+import { eventPoints } from "../scene/shape/viewPoints.ts";
+
+export interface FlatView {
+  /** Centre of the picture [m]. */
+  x: number;
+  z: number;
+  /** [px/m] */
+  scale: number;
+}
+
+/** Window that holds the event, or the whole rig with the ground beneath, inside the picture. */
+export function fitFlat(
+  view: FlatView,
+  recording: Recording,
+  gap: Gap,
+  wholeRig: boolean,
+  width: number,
+  height: number,
+): void {
+  const bounds = wholeRig ? rigBounds(recording, gap) : eventBounds(recording);
+  const narrow = width < 560;
+  const side = narrow ? 14 : 48;
+  const right = wholeRig ? side : narrow ? 96 : 150;
+  const free = Math.max(width - side - right, 50);
+  const upright = Math.max(height - (narrow ? 96 : 120), 50);
+  view.scale = Math.min(free / (bounds.right - bounds.left), upright / (bounds.top - bounds.bottom));
+  view.x = 0.5 * (bounds.left + bounds.right) + (right - side) / (2 * view.scale);
+  view.z = 0.5 * (bounds.top + bounds.bottom) - (narrow ? 22 : 14) / view.scale;
+}
+
+/** Zooms about a point of the picture [px], which keeps its place. */
+export function zoomFlat(view: FlatView, factor: number, px: number, py: number, width: number, height: number): void {
+  const next = Math.min(Math.max(view.scale * factor, 1), 600);
+  view.x += (px - width / 2) * (1 / view.scale - 1 / next);
+  view.z -= (py - height / 2) * (1 / view.scale - 1 / next);
+  view.scale = next;
+}
+
+export function panFlat(view: FlatView, dx: number, dy: number): void {
+  view.x -= dx / view.scale;
+  view.z += dy / view.scale;
+}
+
+interface Bounds {
+  readonly left: number;
+  readonly right: number;
+  readonly bottom: number;
+  readonly top: number;
+}
+
+function eventBounds(recording: Recording): Bounds {
+  const points = eventPoints(recording);
+  let [left, right, bottom, top] = [Infinity, -Infinity, Infinity, -Infinity];
+  for (let i = 0; i < points.length; i += 3) {
+    left = Math.min(left, points[i]!);
+    right = Math.max(right, points[i]!);
+    bottom = Math.min(bottom, points[i + 2]!);
+    top = Math.max(top, points[i + 2]!);
+  }
+  return { left, right, bottom, top };
+}
+
+function rigBounds(recording: Recording, gap: Gap): Bounds {
+  const event = eventBounds(recording);
+  return {
+    left: -4,
+    right: gap.span + 4,
+    bottom: Math.min(event.bottom, Math.max(gap.floor - 1, -0.9 * gap.span)),
+    top: Math.max(event.top, gap.rise, 0) + 1,
+  };
+}

@@ -1,0 +1,76 @@
+import { Component, lazy, type ReactNode, Suspense, useCallback, useMemo, useRef, useState } from "react";
+import { Elevation } from "../elevation/Elevation.tsx";
+import { largestTension } from "./largestTension.ts";
+import styles from "./scene.module.css";
+import type { SceneProps } from "./sceneProps.ts";
+import { TensionLegend } from "./TensionLegend.tsx";
+import { hasWebGL } from "./webgl.ts";
+import { sceneWords } from "./words.ts";
+
+const ThreeScene = lazy(() => import("./three/ThreeScene.tsx"));
+const KEYS = "Arrow keys turn the view, with shift they move it; plus and minus zoom; zero goes back.";
+
+/**
+ * The rig and what happens to it. In space where the browser can; as a flat side elevation where it cannot, when the
+ * elevation is asked for, and until the part that draws in space has arrived.
+ */
+export function SceneView(props: SceneProps) {
+  const { recording, rig, outcome, theme, camera, strengthKN } = props;
+  const notesHost = useRef<HTMLDivElement>(null);
+  const [present, setPresent] = useState(true);
+  const [failed, setFailed] = useState(false);
+  const onFailure = useCallback(() => setFailed(true), []);
+  const possible = useMemo(hasWebGL, []) && !failed;
+  const flatAsked = props.flat === true || camera === "elevation";
+  const flat = flatAsked || !possible || !present;
+  // The canvas in space is kept once made: coming back from the elevation costs nothing.
+  const spaceWanted = useRef(false);
+  if (!flatAsked) spaceWanted.current = true;
+  const words = useMemo(() => sceneWords(recording, rig, outcome), [recording, rig, outcome]);
+  const lastCamera = useRef(camera);
+  if (camera !== "elevation") lastCamera.current = camera;
+  const elevation = <Elevation {...props} bare />;
+  return (
+    <div className={styles.scene}>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: the picture is turned with the arrow keys */}
+      <div className={styles.stage} data-scene role="img" aria-label={`${words} ${KEYS}`} tabIndex={0}>
+        {flat && elevation}
+        {possible && spaceWanted.current && (
+          <div className={`${styles.layer} ${flat ? styles.hidden : ""}`}>
+            <Boundary onFailure={onFailure}>
+              <Suspense fallback={flat ? null : elevation}>
+                <ThreeScene {...props} camera={lastCamera.current} notesHost={notesHost} onContext={setPresent} />
+              </Suspense>
+            </Boundary>
+            <div ref={notesHost} className={styles.notes} aria-hidden="true" />
+          </div>
+        )}
+      </div>
+      <TensionLegend
+        theme={theme}
+        largest={largestTension(recording)}
+        strengthKN={strengthKN}
+        hasBackup={recording.frames.backupNodes > 1}
+      />
+    </div>
+  );
+}
+
+interface BoundaryProps {
+  readonly onFailure: () => void;
+  readonly children: ReactNode;
+}
+
+/** When the picture in space cannot be made, the elevation takes its place; the rest of the page never notices. */
+class Boundary extends Component<BoundaryProps, { readonly failed: boolean }> {
+  override state = { failed: false };
+  static getDerivedStateFromError() {
+    return { failed: true };
+  }
+  override componentDidCatch() {
+    this.props.onFailure();
+  }
+  override render() {
+    return this.state.failed ? null : this.props.children;
+  }
+}

@@ -1,0 +1,147 @@
+/** Places labels beside their points so that none covers another: the lesser one moves, shortens, or hides. */
+
+export interface Label {
+  active: boolean;
+  /** The point it belongs to [px]. */
+  x: number;
+  y: number;
+  /** Kept free around the point [px]. */
+  gap: number;
+  /** Widths of the long and the short text; 0: no short text [px]. */
+  width: number;
+  shortWidth: number;
+  height: number;
+  /** Higher wins. */
+  priority: number;
+  /** Out of the picture it stays at its rim instead of vanishing. */
+  clings: boolean;
+  /** Result: upper left corner, which text (0 long, 1 short, −1 hidden), side of the point. */
+  left: number;
+  top: number;
+  shown: -1 | 0 | 1;
+  slot: number;
+}
+
+export interface Box {
+  readonly left: number;
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
+}
+
+export function createLabel(): Label {
+  return {
+    active: false, x: 0, y: 0, gap: 8, width: 0, shortWidth: 0, height: 0, priority: 0, clings: false,
+    left: 0, top: 0, shown: -1, slot: 0,
+  }; // biome-ignore format: one record
+}
+
+/** Free space between two labels and to the picture's rim [px]. */
+const CLEAR = 4;
+/** Sides of the point, in the order tried: right, left, above, below, then the corners. */
+const SLOTS: readonly (readonly [h: number, v: number])[] = [
+  [1, 0],
+  [-1, 0],
+  [0, -1],
+  [0, 1],
+  [1, -1],
+  [-1, -1],
+  [1, 1],
+  [-1, 1],
+];
+
+/** Lays out all labels in a picture of the given size, around `obstacles`. */
+export function layOutLabels(
+  labels: readonly Label[],
+  order: Uint16Array,
+  width: number,
+  height: number,
+  obstacles: readonly Box[],
+): void {
+  sortByPriority(labels, order);
+  for (let k = 0; k < labels.length; k++) {
+    const label = labels[order[k]!]!;
+    label.shown = -1;
+    if (!label.active) continue;
+    const outside = label.x < 0 || label.y < 0 || label.x > width || label.y > height;
+    if (outside && !label.clings) continue;
+    if (!place(label, 0, labels, order, k, width, height, obstacles) && label.shortWidth > 0) {
+      place(label, 1, labels, order, k, width, height, obstacles);
+    }
+  }
+}
+
+function place(
+  label: Label,
+  variant: 0 | 1,
+  labels: readonly Label[],
+  order: Uint16Array,
+  placed: number,
+  width: number,
+  height: number,
+  obstacles: readonly Box[],
+): boolean {
+  // biome-ignore format: the layout's whole state
+  const w = variant === 0 ? label.width : label.shortWidth;
+  const h = label.height;
+  for (let i = 0; i < SLOTS.length; i++) {
+    // The side it had last time comes first, so that labels do not hop about.
+    const slot = i === 0 ? label.slot : i <= label.slot ? i - 1 : i;
+    const [sx, sy] = SLOTS[slot]!;
+    let left = label.x + sx * label.gap + (sx - 1) * 0.5 * w;
+    let top = label.y + sy * label.gap + (sy - 1) * 0.5 * h;
+    if (label.clings) {
+      left = Math.min(Math.max(left, CLEAR), width - w - CLEAR);
+      top = Math.min(Math.max(top, CLEAR), height - h - CLEAR);
+    }
+    if (left < CLEAR || top < CLEAR || left + w > width - CLEAR || top + h > height - CLEAR) continue;
+    if (hits(left, top, w, h, labels, order, placed, obstacles)) continue;
+    label.left = left;
+    label.top = top;
+    label.shown = variant;
+    label.slot = slot;
+    return true;
+  }
+  return false;
+}
+
+function hits(
+  left: number,
+  top: number,
+  w: number,
+  h: number,
+  labels: readonly Label[],
+  order: Uint16Array,
+  placed: number,
+  obstacles: readonly Box[],
+): boolean {
+  // biome-ignore format: a box against everything
+  for (const box of obstacles) {
+    if (left < box.right + CLEAR && left + w > box.left - CLEAR && top < box.bottom + CLEAR && top + h > box.top - CLEAR) {
+      return true;
+    }
+  }
+  for (let k = 0; k < placed; k++) {
+    const other = labels[order[k]!]!;
+    if (other.shown === -1) continue;
+    const ow = other.shown === 0 ? other.width : other.shortWidth;
+    const apart =
+      left >= other.left + ow + CLEAR || left + w <= other.left - CLEAR ||
+      top >= other.top + other.height + CLEAR || top + h <= other.top - CLEAR; // biome-ignore format: four sides
+    if (!apart) return true;
+  }
+  return false;
+}
+
+/** Insertion sort, in place: the order hardly changes from frame to frame. */
+function sortByPriority(labels: readonly Label[], order: Uint16Array): void {
+  for (let k = 1; k < labels.length; k++) {
+    const item = order[k]!;
+    let at = k - 1;
+    while (at >= 0 && labels[order[at]!]!.priority < labels[item]!.priority) {
+      order[at + 1] = order[at]!;
+      at--;
+    }
+    order[at + 1] = item;
+  }
+}

@@ -1,0 +1,201 @@
+/**
+ * What is written and drawn over the scene: dimensions as on a plan, force arrows, marks where something parts, names.
+ * A fixed list per run; the moment only moves, fills and switches its entries.
+ */
+import type { Recording, RunEvent } from "@secondline/engine";
+import type { LiveFrame } from "../liveFrame.ts";
+import type { Rig } from "../sceneProps.ts";
+import { type Gap, groundAt } from "../shape/gap.ts";
+import { set3 } from "../shape/vector.ts";
+import { eventWords, forceWords, lengthWords, partWords } from "../words.ts";
+import { nodeNear, partPlace } from "./partPlace.ts";
+
+export type NoteKind = "dimension" | "arrow" | "break" | "name" | "pointer";
+export interface Note {
+  readonly kind: NoteKind;
+  active: boolean;
+  /** Ends of a dimension; origin and direction of an arrow; place of a mark or name, xyz each [m]. */
+  readonly a: Float64Array;
+  readonly b: Float64Array;
+  /** Where the witness lines of a dimension start, along x [m]. */
+  witness: number;
+  /** Force of an arrow [N]. */
+  force: number;
+  text: string;
+  short: string;
+  priority: number;
+  clings: boolean;
+}
+
+export interface NoteOptions {
+  readonly showForces: boolean;
+  readonly selectedPart?: string | undefined;
+  /** Wide views also name the lines and measure the sag. */
+  readonly wide: boolean;
+}
+
+export interface Notes {
+  readonly list: readonly Note[];
+  /** Largest force of the run, the scale of the arrows [N]. */
+  readonly largest: number;
+  readonly update: (live: LiveFrame, options: NoteOptions) => void;
+}
+
+const LEAST_DROP = 0.15;
+const LEAST_FORCE = 30;
+
+export function createNotes(recording: Recording, rig: Rig, gap: Gap): Notes {
+  const start = walkerStart(recording);
+  const beside = reachOfWalker(recording) + 1.25;
+  const drop = note("dimension", 90);
+  const clear = note("dimension", 60);
+  const sag = note("dimension", 55);
+  const arrows = ["mainA", "backupA", "mainB", "backupB", "leash", "walker"].map((_, i) => note("arrow", 80 - i));
+  const happened = recording.events.filter((e) => eventWords(e).full !== "");
+  const marks = happened.map((event) => markOf(event, recording));
+  const names = [
+    name("Anchor A", "A", 40),
+    name("Anchor B", "B", 40),
+    name("Main line", "main", 30),
+    name("Backup", "", 29),
+  ];
+  const pointer = note("pointer", 95);
+  pointer.clings = true;
+
+  function update(live: LiveFrame, options: NoteOptions): void {
+    measureDrop(drop, live, start, beside);
+    measureClearance(clear, live, gap);
+    measureSag(sag, recording, gap, options.wide && !drop.active);
+    for (const arrow of arrows) arrow.active = false;
+    if (options.showForces) fillArrows(arrows, live);
+    for (let i = 0; i < marks.length; i++) marks[i]!.active = live.time >= happened[i]!.time;
+    placeNames(names, live, gap, options);
+    pointer.active = options.selectedPart !== undefined && partPlace(options.selectedPart, live, rig, pointer.a);
+    if (pointer.active) pointer.text = partWords(options.selectedPart!);
+  }
+  return { list: [drop, clear, sag, ...arrows, ...marks, ...names, pointer], largest: largestForce(recording), update };
+}
+
+function note(kind: NoteKind, priority: number): Note {
+  const a = new Float64Array(3);
+  const b = new Float64Array(3);
+  return { kind, active: false, a, b, witness: 0, force: 0, text: "", short: "", priority, clings: false };
+}
+
+function name(text: string, short: string, priority: number): Note {
+  return { ...note("name", priority), text, short };
+}
+
+function markOf(event: RunEvent, recording: Recording): Note {
+  const mark = note("break", event.kind === "slip" ? 70 : 100);
+  const words = eventWords(event);
+  mark.text = words.full;
+  mark.short = words.short;
+  mark.clings = true;
+  const { frames } = recording;
+  const frame = Math.min(Math.round(event.time * frames.rate), frames.count - 1);
+  const stride = (frames.mainNodes + frames.backupNodes + 2) * 3;
+  const node =
+    event.part === "ring" || event.part === "leash"
+      ? frames.mainNodes + frames.backupNodes
+      : nodeNear(recording, event.part, event.at ?? 0);
+  for (let c = 0; c < 3; c++) mark.a[c] = event.position?.[c] ?? frames.positions[frame * stride + 3 * node + c]!;
+  return mark;
+}
+
+function measureDrop(drop: Note, live: LiveFrame, start: Float64Array, beside: number): void {
+  const fallen = start[2]! - live.lowest;
+  drop.active = fallen > LEAST_DROP;
+  if (!drop.active) return;
+  set3(drop.a, 0, beside, start[1]!, start[2]!);
+  set3(drop.b, 0, beside, start[1]!, live.lowest);
+  drop.witness = start[0]!;
+  drop.text = `drop ${lengthWords(fallen)}`;
+  drop.short = lengthWords(fallen);
+}
+
+function measureClearance(clear: Note, live: LiveFrame, gap: Gap): void {
+  const x = live.positions[live.walker]!;
+  const ground = groundAt(gap, x);
+  const height = live.positions[live.walker + 2]! - ground;
+  clear.active = gap.known && x > 0 && x < gap.span && height > 0.2;
+  if (!clear.active) return;
+  // From the feet's side down, a little before the walker, so that it does not cut through the body.
+  set3(clear.a, 0, x - 0.9, 0, live.positions[live.walker + 2]!);
+  set3(clear.b, 0, x - 0.9, 0, ground);
+  clear.witness = x;
+  clear.text = `${lengthWords(height)} above ground`;
+  clear.short = lengthWords(height);
+}
+
+function measureSag(sag: Note, recording: Recording, gap: Gap, active: boolean): void {
+  const [x, y, z] = recording.standing.point;
+  sag.active = active && recording.standing.sag > 0.1;
+  set3(sag.a, 0, x + 2, y, (gap.rise * x) / gap.span);
+  set3(sag.b, 0, x + 2, y, z);
+  sag.witness = x;
+  sag.text = `sag ${lengthWords(recording.standing.sag)}`;
+  sag.short = lengthWords(recording.standing.sag);
+}
+
+function fillArrows(arrows: readonly Note[], live: LiveFrame): void {
+  const { positions, mainNodes, backupNodes, forces } = live;
+  lineArrow(arrows[0]!, positions, 0, 1, forces.mainA, "main");
+  lineArrow(arrows[2]!, positions, mainNodes - 1, mainNodes - 2, forces.mainB, "main");
+  if (backupNodes > 1) {
+    lineArrow(arrows[1]!, positions, mainNodes, mainNodes + 1, forces.backupA, "backup");
+    const last = mainNodes + backupNodes - 1;
+    lineArrow(arrows[3]!, positions, last, last - 1, forces.backupB, "backup");
+  }
+  const ring = live.ring / 3;
+  lineArrow(arrows[4]!, positions, ring, ring + 1, forces.leash, "ring");
+  lineArrow(arrows[5]!, positions, ring + 1, ring, forces.leash, "harness");
+}
+
+function lineArrow(arrow: Note, nodes: Float32Array, from: number, to: number, force: number, word: string): void {
+  arrow.active = force > LEAST_FORCE;
+  if (!arrow.active) return;
+  for (let c = 0; c < 3; c++) {
+    arrow.a[c] = nodes[3 * from + c]!;
+    arrow.b[c] = nodes[3 * to + c]! - nodes[3 * from + c]!;
+  }
+  const length = Math.hypot(arrow.b[0]!, arrow.b[1]!, arrow.b[2]!) || 1;
+  for (let c = 0; c < 3; c++) arrow.b[c] = arrow.b[c]! / length;
+  arrow.force = force;
+  arrow.short = forceWords(force);
+  arrow.text = `${word} ${arrow.short}`;
+}
+
+function placeNames(names: readonly Note[], live: LiveFrame, gap: Gap, options: NoteOptions): void {
+  const { positions, mainNodes, backupNodes } = live;
+  set3(names[0]!.a, 0, 0, 0, 0.1);
+  set3(names[1]!.a, 0, gap.span, 0, gap.rise + 0.1);
+  names[0]!.active = true;
+  names[1]!.active = true;
+  const main = Math.round(0.72 * (mainNodes - 1));
+  set3(names[2]!.a, 0, positions[3 * main]!, positions[3 * main + 1]!, positions[3 * main + 2]!);
+  names[2]!.active = options.wide;
+  const backup = mainNodes + Math.round(0.8 * (backupNodes - 1));
+  names[3]!.active = options.wide && backupNodes > 1;
+  if (backupNodes > 1)
+    set3(names[3]!.a, 0, positions[3 * backup]!, positions[3 * backup + 1]!, positions[3 * backup + 2]!);
+}
+
+function walkerStart(recording: Recording): Float64Array {
+  const at = (recording.frames.mainNodes + recording.frames.backupNodes + 1) * 3;
+  return Float64Array.from(recording.frames.positions.subarray(at, at + 3));
+}
+
+/** Largest x of the walker over the run [m]. */
+function reachOfWalker(recording: Recording): number {
+  const { frames } = recording;
+  const stride = (frames.mainNodes + frames.backupNodes + 2) * 3;
+  let most = -Infinity;
+  for (let i = 0; i < frames.count; i++) most = Math.max(most, frames.positions[(i + 1) * stride - 3]!);
+  return most;
+}
+
+function largestForce(recording: Recording): number {
+  const { leash, mainA, mainB, backupA, backupB } = recording.peaks;
+  return Math.max(leash.cfc60, mainA.cfc60, mainB.cfc60, backupA.cfc60, backupB.cfc60, 1);
+}

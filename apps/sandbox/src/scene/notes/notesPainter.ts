@@ -1,0 +1,345 @@
+/** Paints the notes over a picture: ink on one canvas, words in one layer of elements that are made once. */
+import type { Palette } from "../../design/palette.ts";
+import { type Box, createLabel, type Label, layOutLabels } from "./labelLayout.ts";
+import type { Note, Notes } from "./notes.ts";
+
+/** Writes x, y [px] and, third, 1 when the point lies before the camera; xyz [m]. */
+export type Projector = (x: number, y: number, z: number, out: Float64Array) => void;
+
+export interface NotesPainter {
+  readonly paint: (notes: Notes, project: Projector, width: number, height: number, obstacles: readonly Box[]) => void;
+  readonly setPalette: (palette: Palette) => void;
+  readonly dispose: () => void;
+}
+
+const SERIF = '"Source Serif 4", "Iowan Old Style", Georgia, serif';
+const SANS = '"IBM Plex Sans", "Segoe UI", system-ui, sans-serif';
+const p = new Float64Array(3);
+const q = new Float64Array(3);
+const w = new Float64Array(3);
+
+export function createNotesPainter(host: HTMLElement, first: Palette): NotesPainter {
+  const canvas = document.createElement("canvas");
+  canvas.style.cssText = "position:absolute;inset:0;width:100%;height:100%";
+  host.append(canvas);
+  const ink = canvas.getContext("2d")!;
+  const words: { readonly element: HTMLElement; text: string; key: string }[] = [];
+  const labels: Label[] = [];
+  let order = new Uint16Array(0);
+  let palette = first;
+  const widths = new Map<string, number>();
+
+  function widthOf(text: string, small: boolean, serif: boolean): number {
+    if (text === "") return 0;
+    const font = fontOf(small, serif);
+    const key = font + text;
+    const known = widths.get(key);
+    if (known !== undefined) return known;
+    if (widths.size > 600) widths.clear();
+    ink.font = font;
+    const width = Math.ceil(ink.measureText(text).width) + 9;
+    widths.set(key, width);
+    return width;
+  }
+
+  function grow(count: number): void {
+    while (labels.length < count) {
+      const element = document.createElement("span");
+      element.style.cssText =
+        "position:absolute;left:0;top:0;white-space:nowrap;padding:0 4px;border-radius:3px;visibility:hidden;will-change:transform;line-height:20px";
+      host.append(element);
+      words.push({ element, text: "", key: "" });
+      labels.push(createLabel());
+    }
+    if (order.length !== labels.length) order = Uint16Array.from(labels, (_, i) => i);
+  }
+
+  function paint(notes: Notes, project: Projector, width: number, height: number, obstacles: readonly Box[]): void {
+    const density = Math.min(globalThis.devicePixelRatio || 1, 2);
+    if (canvas.width !== Math.round(width * density) || canvas.height !== Math.round(height * density)) {
+      canvas.width = Math.round(width * density);
+      canvas.height = Math.round(height * density);
+    }
+    ink.setTransform(density, 0, 0, density, 0, 0);
+    ink.clearRect(0, 0, width, height);
+    grow(notes.list.length);
+    const small = width < 560;
+    for (let i = 0; i < labels.length; i++) {
+      const label = labels[i]!;
+      const note = notes.list[i];
+      label.active = note?.active === true && draw(ink, note, label, project, palette, notes.largest, width, height);
+      if (!label.active || !note) continue;
+      label.width = widthOf(note.text, small, serifFor(note));
+      label.shortWidth = widthOf(note.short, small, serifFor(note));
+      label.height = 20;
+      label.priority = note.priority;
+      label.clings = note.clings;
+    }
+    layOutLabels(labels, order, width, height, obstacles);
+    for (let i = 0; i < labels.length; i++) write(words[i]!, labels[i]!, notes.list[i], small, palette);
+  }
+
+  return {
+    paint,
+    setPalette(next) {
+      palette = next;
+      for (const word of words) word.key = "";
+    },
+    dispose() {
+      canvas.remove();
+      for (const { element } of words) element.remove();
+      words.length = 0;
+      labels.length = 0;
+    },
+  };
+}
+
+/** Measured numbers are set in the serif, as on a plan; names in the sans. */
+function serifFor(note: Note): boolean {
+  return note.kind === "dimension" || note.kind === "arrow";
+}
+
+function fontOf(small: boolean, serif: boolean): string {
+  return `${serif ? 500 : 500} ${small ? 13 : 15}px ${serif ? SERIF : SANS}`;
+}
+
+function write(
+  word: { readonly element: HTMLElement; text: string; key: string },
+  label: Label,
+  note: Note | undefined,
+  small: boolean,
+  palette: Palette,
+): void {
+  const { style } = word.element;
+  if (!note || label.shown === -1) {
+    if (word.key !== "hidden") style.visibility = "hidden";
+    word.key = "hidden";
+    return;
+  }
+  const text = label.shown === 0 ? note.text : note.short;
+  if (text !== word.text) {
+    word.element.textContent = text;
+    word.text = text;
+  }
+  const key = `${note.kind}${small}`;
+  if (key !== word.key) {
+    style.visibility = "visible";
+    style.font = fontOf(small, serifFor(note));
+    style.lineHeight = "20px";
+    style.fontVariantNumeric = "tabular-nums";
+    style.color =
+      note.kind === "break"
+        ? palette.failsInk
+        : note.kind === "pointer"
+          ? palette.accent
+          : note.kind === "name"
+            ? palette.softInk
+            : palette.ink;
+    style.background = `color-mix(in srgb, ${palette.paper} 82%, transparent)`;
+    word.key = key;
+  }
+  style.transform = `translate(${Math.round(label.left)}px, ${Math.round(label.top)}px)`;
+}
+
+/** Draws the note's ink and gives the label its point; false when nothing of it is in the picture. */
+function draw(
+  ink: CanvasRenderingContext2D,
+  note: Note,
+  label: Label,
+  project: Projector,
+  palette: Palette,
+  largest: number,
+  width: number,
+  height: number,
+): boolean {
+  // biome-ignore format: one note and where it goes
+  project(note.a[0]!, note.a[1]!, note.a[2]!, p);
+  if (p[2] !== 1) return false;
+  label.x = p[0]!;
+  label.y = p[1]!;
+  if (note.kind === "dimension") return drawDimension(ink, note, label, project, palette, width, height);
+  if (note.kind === "arrow") return drawArrow(ink, note, label, project, palette, largest);
+  if (note.kind === "name") label.gap = 10;
+  else drawMark(ink, note, label, palette, width, height);
+  return true;
+}
+
+function drawDimension(
+  ink: CanvasRenderingContext2D,
+  note: Note,
+  label: Label,
+  project: Projector,
+  palette: Palette,
+  width: number,
+  height: number,
+): boolean {
+  // biome-ignore format: one dimension and where it goes
+  project(note.b[0]!, note.b[1]!, note.b[2]!, q);
+  if (q[2] !== 1 || Math.hypot(q[0]! - p[0]!, q[1]! - p[1]!) < 16) return false;
+  if (Math.max(p[0]!, q[0]!) < 0 || Math.min(p[0]!, q[0]!) > width) return false;
+  if (Math.max(p[1]!, q[1]!) < 0 || Math.min(p[1]!, q[1]!) > height) return false;
+  ink.lineCap = "butt";
+  for (let pass = 0; pass < 2; pass++) {
+    ink.strokeStyle = pass === 0 ? palette.paper : palette.ink;
+    ink.globalAlpha = pass === 0 ? 0.7 : 0.9;
+    ink.lineWidth = pass === 0 ? 3.5 : 1;
+    ink.beginPath();
+    ink.moveTo(p[0]!, p[1]!);
+    ink.lineTo(q[0]!, q[1]!);
+    tick(ink, p);
+    tick(ink, q);
+    ink.stroke();
+  }
+  ink.globalAlpha = 0.6;
+  ink.lineWidth = 1;
+  ink.strokeStyle = palette.softInk;
+  ink.beginPath();
+  witness(ink, note, note.a, p, project);
+  witness(ink, note, note.b, q, project);
+  ink.stroke();
+  ink.globalAlpha = 1;
+  // The number stands at the middle of what is seen of the line.
+  const top = Math.max(Math.min(p[1]!, q[1]!), 0);
+  const bottom = Math.min(Math.max(p[1]!, q[1]!), height);
+  const share = q[1]! === p[1]! ? 0.5 : (0.5 * (top + bottom) - p[1]!) / (q[1]! - p[1]!);
+  label.x = p[0]! + share * (q[0]! - p[0]!);
+  label.y = p[1]! + share * (q[1]! - p[1]!);
+  label.gap = 7;
+  return true;
+}
+
+/** Oblique stroke at the end of a dimension line. */
+function tick(ink: CanvasRenderingContext2D, at: Float64Array): void {
+  ink.moveTo(at[0]! - 4.5, at[1]! + 4.5);
+  ink.lineTo(at[0]! + 4.5, at[1]! - 4.5);
+}
+
+function witness(
+  ink: CanvasRenderingContext2D,
+  note: Note,
+  end: Float64Array,
+  at: Float64Array,
+  project: Projector,
+): void {
+  project(note.witness, end[1]!, end[2]!, w);
+  if (w[2] !== 1) return;
+  const dx = at[0]! - w[0]!;
+  const dy = at[1]! - w[1]!;
+  const length = Math.hypot(dx, dy);
+  if (length < 12) return;
+  const from = 6 / length;
+  ink.moveTo(w[0]! + from * dx, w[1]! + from * dy);
+  ink.lineTo(at[0]! + (dx * 6) / length, at[1]! + (dy * 6) / length);
+}
+
+function drawArrow(
+  ink: CanvasRenderingContext2D,
+  note: Note,
+  label: Label,
+  project: Projector,
+  palette: Palette,
+  largest: number,
+): boolean {
+  project(note.a[0]! + 0.2 * note.b[0]!, note.a[1]! + 0.2 * note.b[1]!, note.a[2]! + 0.2 * note.b[2]!, q);
+  const dx = q[0]! - p[0]!;
+  const dy = q[1]! - p[1]!;
+  const length = Math.hypot(dx, dy);
+  if (length < 0.05) return false;
+  const ux = dx / length;
+  const uy = dy / length;
+  const long = 22 + 62 * Math.min(note.force / largest, 1);
+  const x = p[0]! + ux * long;
+  const y = p[1]! + uy * long;
+  for (let pass = 0; pass < 2; pass++) {
+    ink.strokeStyle = pass === 0 ? palette.paper : palette.accent;
+    ink.fillStyle = ink.strokeStyle;
+    ink.lineWidth = pass === 0 ? 6 : 2.5;
+    ink.globalAlpha = pass === 0 ? 0.85 : 1;
+    ink.beginPath();
+    ink.moveTo(p[0]! + 3 * ux, p[1]! + 3 * uy);
+    ink.lineTo(x - 9 * ux, y - 9 * uy);
+    ink.stroke();
+    const r = pass === 0 ? 2 : 0;
+    ink.beginPath();
+    ink.moveTo(x + r * ux, y + r * uy);
+    ink.lineTo(x - 11 * ux - (5 + r) * uy, y - 11 * uy + (5 + r) * ux);
+    ink.lineTo(x - 11 * ux + (5 + r) * uy, y - 11 * uy - (5 + r) * ux);
+    ink.closePath();
+    ink.fill();
+  }
+  ink.globalAlpha = 1;
+  label.x = x;
+  label.y = y;
+  label.gap = 8;
+  return true;
+}
+
+/** Where something parted: a crossed circle; outside the picture an arrowhead at its rim. A pointer: an open circle. */
+function drawMark(
+  ink: CanvasRenderingContext2D,
+  note: Note,
+  label: Label,
+  palette: Palette,
+  width: number,
+  height: number,
+): void {
+  const rim = 16;
+  const x = Math.min(Math.max(label.x, rim), width - rim);
+  const y = Math.min(Math.max(label.y, rim), height - rim);
+  const outside = x !== label.x || y !== label.y;
+  const colour = note.kind === "break" ? palette.fails : palette.accent;
+  if (outside) drawRimArrow(ink, x, y, Math.atan2(label.y - y, label.x - x), colour, palette.paper);
+  else drawCircle(ink, x, y, note.kind === "break", colour, palette.paper);
+  label.x = x;
+  label.y = y;
+  label.gap = 15;
+}
+
+function drawRimArrow(
+  ink: CanvasRenderingContext2D,
+  x: number,
+  y: number,
+  angle: number,
+  colour: string,
+  paper: string,
+): void {
+  ink.save();
+  ink.translate(x, y);
+  ink.rotate(angle);
+  ink.beginPath();
+  ink.moveTo(10, 0);
+  ink.lineTo(-5, -7);
+  ink.lineTo(-5, 7);
+  ink.closePath();
+  ink.lineWidth = 3;
+  ink.strokeStyle = paper;
+  ink.stroke();
+  ink.fillStyle = colour;
+  ink.fill();
+  ink.restore();
+}
+
+function drawCircle(
+  ink: CanvasRenderingContext2D,
+  x: number,
+  y: number,
+  crossed: boolean,
+  colour: string,
+  paper: string,
+): void {
+  const r = crossed ? 8 : 13;
+  for (let pass = 0; pass < 2; pass++) {
+    ink.strokeStyle = pass === 0 ? paper : colour;
+    ink.lineWidth = pass === 0 ? 5 : 2;
+    ink.beginPath();
+    ink.arc(x, y, r, 0, 2 * Math.PI);
+    if (crossed) {
+      const c = 0.5 * r;
+      ink.moveTo(x - c, y - c);
+      ink.lineTo(x + c, y + c);
+      ink.moveTo(x - c, y + c);
+      ink.lineTo(x + c, y - c);
+    }
+    ink.stroke();
+  }
+}

@@ -1,0 +1,203 @@
+/**
+ * The walker's joints from the recorded motion: standing on the line, dropping, hanging in the harness. A function of
+ * the moment only, so that scrubbing back and forth shows the same body. The tie-in is where the recording puts it;
+ * everything else is drawn, not simulated.
+ */
+import type { LiveFrame } from "../liveFrame.ts";
+import { smoothstep } from "./noise.ts";
+import { add3, cross3, dot3, type Flat, length3, set3, square3, unit3 } from "./vector.ts";
+
+export const JOINTS = [
+  "pelvis", "chest", "neck", "head",
+  "shoulderL", "shoulderR", "elbowL", "elbowR", "wristL", "wristR",
+  "hipL", "hipR", "kneeL", "kneeR", "ankleL", "ankleR", "toeL", "toeR",
+] as const; // biome-ignore format: one group of joints per line
+export type Joint = (typeof JOINTS)[number];
+
+/** Lengths of a person of about 1.75 m [m]. */
+export const BODY = {
+  torso: 0.5, neck: 0.07, head: 0.14, upperArm: 0.29, forearm: 0.27, thigh: 0.43, shin: 0.43, foot: 0.15,
+  shoulderHalf: 0.185, hipHalf: 0.09,
+} as const; // biome-ignore format: the measures of one body
+
+export interface Pose {
+  /** One joint after the other, in the order of JOINTS; xyz each [m]. */
+  readonly joints: Float64Array;
+  /** Body axes, unit: forward, left, up. */
+  readonly axes: Float64Array;
+  /** Shares of the three postures; they add to 1. */
+  standing: number;
+  falling: number;
+  hanging: number;
+}
+
+export function createPose(): Pose {
+  return {
+    joints: new Float64Array(JOINTS.length * 3),
+    axes: new Float64Array(9),
+    standing: 0,
+    falling: 0,
+    hanging: 1,
+  };
+}
+
+export function jointAt(joint: Joint): number {
+  return 3 * JOINTS.indexOf(joint);
+}
+const J = Object.fromEntries(JOINTS.map((joint, i) => [joint, 3 * i])) as Record<Joint, number>;
+const FORWARD = 0;
+const LEFT = 3;
+const UP = 6;
+const SIDES = [
+  { shoulder: J.shoulderL, elbow: J.elbowL, wrist: J.wristL, hip: J.hipL, knee: J.kneeL, ankle: J.ankleL, toe: J.toeL, s: 1 },
+  { shoulder: J.shoulderR, elbow: J.elbowR, wrist: J.wristR, hip: J.hipR, knee: J.kneeR, ankle: J.ankleR, toe: J.toeR, s: -1 },
+] as const; // biome-ignore format: two sides of one body
+
+const leash = new Float64Array(3);
+const target = new Float64Array(3);
+const part = new Float64Array(3);
+const pole = new Float64Array(3);
+const world = Float64Array.of(0, 0, 1);
+const hip = new Float64Array(3);
+
+/** Poses the walker at the moment sampled in `live`, moving at `velocity` [m/s]. */
+export function poseWalker(pose: Pose, live: LiveFrame, velocity: Flat): void {
+  const { positions, recording } = live;
+  const { problem } = recording;
+  const dx = positions[live.ring]! - positions[live.walker]!;
+  const dy = positions[live.ring + 1]! - positions[live.walker + 1]!;
+  const dz = positions[live.ring + 2]! - positions[live.walker + 2]!;
+  const reach = Math.sqrt(dx * dx + dy * dy + dz * dz) / problem.leash.length;
+  const above = -dz / Math.max(problem.walker.tieIn, 0.3);
+  pose.standing = problem.start === "standing" ? smoothstep(0.6, 0.97, above) : 0;
+  pose.hanging = (1 - pose.standing) * smoothstep(0.82, 0.99, reach) * smoothstep(-0.2, 0.4, dz);
+  pose.falling = 1 - pose.standing - pose.hanging;
+  set3(leash, 0, dx, dy, dz);
+  unit3(leash, 0);
+  const load = live.forces.leash / (problem.walker.mass * 9.80665);
+  turnBody(pose, load, positions[live.ring + 1]! - positions[live.walker + 1]!);
+  placeTrunk(pose, positions, live.walker);
+  for (let k = 0; k < 2; k++) {
+    placeLeg(pose, k, positions, live.ring, load, velocity);
+    placeArm(pose, k);
+  }
+}
+
+/** Body axes: upright on the line, tipped back in the air, lying back from the leash in the harness. */
+function turnBody(pose: Pose, load: number, lateral: number): void {
+  const { axes, standing, falling, hanging } = pose;
+  const lean = 0.5 + 0.16 * Math.min(Math.max(load - 1, 0), 4);
+  const tip = 0.28;
+  set3(axes, FORWARD, 1, 0, 0);
+  set3(part, 0, 1, 0, 0);
+  square3(part, 0, leash, 0);
+  for (let c = 0; c < 3; c++) {
+    const hang = leash[c]! * Math.cos(lean) - part[c]! * Math.sin(lean);
+    const fall = c === 2 ? Math.cos(tip) : c === 0 ? -Math.sin(tip) : 0;
+    const stand = c === 2 ? 1 : c === 0 ? 0.06 : 0.5 * lateral;
+    axes[UP + c] = standing * stand + falling * fall + hanging * hang;
+  }
+  unit3(axes, UP);
+  square3(axes, FORWARD, axes, UP);
+  cross3(axes, LEFT, axes, UP, axes, FORWARD);
+}
+
+function placeTrunk(pose: Pose, positions: Flat, walker: number): void {
+  const { joints, axes } = pose;
+  for (let c = 0; c < 3; c++) hip[c] = positions[walker + c]!;
+  add3(joints, J.pelvis, hip, 0, axes, UP, -0.05);
+  // The belly, not the spine, is tied in.
+  add3(joints, J.pelvis, joints, J.pelvis, axes, FORWARD, -0.1 * (1 - pose.standing));
+  add3(joints, J.chest, joints, J.pelvis, axes, UP, BODY.torso);
+  add3(joints, J.neck, joints, J.chest, axes, UP, BODY.neck);
+  for (let c = 0; c < 3; c++) {
+    part[c] = axes[UP + c]! + pose.hanging * (0.5 * world[c]! + 0.35 * axes[FORWARD + c]!) + 0.1 * axes[FORWARD + c]!;
+  }
+  unit3(part, 0);
+  add3(joints, J.head, joints, J.neck, part, 0, BODY.head);
+  for (const side of SIDES) {
+    add3(joints, side.shoulder, joints, J.chest, axes, LEFT, side.s * BODY.shoulderHalf);
+    add3(joints, side.shoulder, joints, side.shoulder, axes, UP, -0.03);
+    add3(joints, side.hip, joints, J.pelvis, axes, LEFT, side.s * BODY.hipHalf);
+    add3(joints, side.hip, joints, side.hip, axes, UP, -0.04);
+  }
+}
+
+function placeLeg(pose: Pose, k: number, positions: Flat, ring: number, load: number, velocity: Flat): void {
+  const { joints, axes, standing, falling, hanging } = pose;
+  const side = SIDES[k]!;
+  const front = k === 0 ? 1 : -1;
+  const pull = Math.min(Math.max(load - 1, 0), 3);
+  for (let c = 0; c < 3; c++) {
+    const x = c === 0 ? 1 : 0;
+    const z = c === 2 ? 1 : 0;
+    const stand = positions[ring + c]! + x * (front > 0 ? 0.2 : -0.16) + 0.075 * z;
+    const fall = joints[side.hip + c]! + x * (front > 0 ? 0.2 : -0.3) - 0.74 * z + 0.06 * side.s * axes[LEFT + c]!;
+    const lag = Math.min(Math.max(-0.035 * velocity[c]!, -0.16), 0.16) * (1 - z);
+    const hang =
+      joints[side.hip + c]! - z * (0.56 + 0.07 * pull) + x * ((front > 0 ? 0.46 : 0.34) - 0.04 * pull) +
+      0.05 * side.s * axes[LEFT + c]! + lag; // biome-ignore format: one target
+    target[c] = standing * stand + falling * fall + hanging * hang;
+    pole[c] = axes[FORWARD + c]! + 0.15 * side.s * axes[LEFT + c]! + 0.25 * hanging * axes[UP + c]!;
+  }
+  bend(joints, side.hip, side.knee, side.ankle, BODY.thigh, BODY.shin);
+  for (let c = 0; c < 3; c++) {
+    const down = joints[side.ankle + c]! - joints[side.knee + c]!;
+    const flat = c === 0 ? 1 : 0;
+    const droop = 0.9 * axes[FORWARD + c]! + 1.2 * down;
+    part[c] = standing * flat + (1 - standing) * droop;
+  }
+  unit3(part, 0);
+  add3(joints, side.toe, joints, side.ankle, part, 0, BODY.foot);
+}
+
+function placeArm(pose: Pose, k: number): void {
+  const { joints, axes, standing, falling, hanging } = pose;
+  const side = SIDES[k]!;
+  for (let c = 0; c < 3; c++) {
+    const s = side.s * axes[LEFT + c]!;
+    const up = axes[UP + c]!;
+    const forward = axes[FORWARD + c]!;
+    const shoulder = joints[side.shoulder + c]!;
+    const stand = shoulder + 0.42 * s + (k === 0 ? 0.2 : 0.06) * up + (k === 0 ? 0.16 : -0.12) * forward;
+    const fall = shoulder + 0.26 * s + (k === 0 ? 0.36 : 0.2) * up + (k === 0 ? 0.22 : -0.08) * forward;
+    const hang = hip[c]! + (k === 0 ? 0.52 : 0.42) * leash[c]! + 0.03 * s;
+    target[c] = standing * stand + falling * fall + hanging * hang;
+    pole[c] = 0.6 * s - 0.8 * up - 0.5 * forward;
+  }
+  bend(joints, side.shoulder, side.elbow, side.wrist, BODY.upperArm, BODY.forearm);
+}
+
+/** Two bones from `root` towards `target`, the middle joint turned to `pole`; a target out of reach is approached. */
+function bend(joints: Float64Array, root: number, middle: number, end: number, first: number, second: number): void {
+  add3(part, 0, target, 0, joints, root, -1);
+  const span = Math.min(Math.max(length3(part, 0), Math.abs(first - second) + 0.05), (first + second) * 0.995);
+  unit3(part, 0);
+  square3(pole, 0, part, 0);
+  const along = (span * span + first * first - second * second) / (2 * span);
+  const out = Math.sqrt(Math.max(first * first - along * along, 0));
+  add3(joints, middle, joints, root, part, 0, along);
+  add3(joints, middle, joints, middle, pole, 0, out);
+  add3(joints, end, joints, root, part, 0, span);
+}
+
+/** Column-major matrix of the bone from joint a to joint b: z along the bone, x to the body's left. */
+export function boneMatrix(out: Float32Array, at: number, pose: Pose, a: number, b: number): void {
+  const { joints, axes } = pose;
+  add3(part, 0, joints, b, joints, a, -1);
+  unit3(part, 0);
+  for (let c = 0; c < 3; c++) target[c] = axes[LEFT + c]!;
+  if (Math.abs(dot3(target, 0, part, 0)) > 0.95) for (let c = 0; c < 3; c++) target[c] = axes[FORWARD + c]!;
+  square3(target, 0, part, 0);
+  cross3(pole, 0, part, 0, target, 0);
+  for (let c = 0; c < 3; c++) {
+    out[at + c] = target[c]!;
+    out[at + 4 + c] = pole[c]!;
+    out[at + 8 + c] = part[c]!;
+    out[at + 12 + c] = joints[a + c]!;
+  }
+  out[at + 3] = 0;
+  out[at + 7] = 0;
+  out[at + 11] = 0;
+  out[at + 15] = 1;
+}

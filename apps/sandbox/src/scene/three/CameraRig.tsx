@@ -1,0 +1,129 @@
+import { useFrame, useThree } from "@react-three/fiber";
+import CameraControls from "camera-controls";
+import { useEffect, useMemo, useRef } from "react";
+import {
+  Box3,
+  MathUtils,
+  Matrix4,
+  type PerspectiveCamera,
+  Quaternion,
+  Raycaster,
+  Sphere,
+  Spherical,
+  Vector2,
+  Vector3,
+  Vector4,
+} from "three";
+import type { SceneCamera } from "../sceneProps.ts";
+import type { Margins, View } from "../shape/framing.ts";
+import { anchorView, eventView, overviewView } from "../shape/viewPoints.ts";
+import type { Stage } from "../stage.ts";
+
+CameraControls.install({
+  THREE: { Box3, Matrix4, MathUtils, Quaternion, Raycaster, Sphere, Spherical, Vector2, Vector3, Vector4 },
+});
+
+/** Turn by the arrow keys [rad], walk by shift and arrow keys [share of the distance], zoom by + and − [-]. */
+const KEY_TURN = 0.12;
+const KEY_WALK = 0.06;
+const KEY_ZOOM = 0.85;
+
+interface CameraRigProps {
+  readonly stage: Stage;
+  readonly camera: SceneCamera;
+  readonly reducedMotion: boolean;
+}
+
+/** Moves the camera to the chosen view, and lets mouse, touch and keys move it from there. */
+export function CameraRig({ stage, camera: wanted, reducedMotion }: CameraRigProps) {
+  const camera = useThree((state) => state.camera) as PerspectiveCamera;
+  const canvas = useThree((state) => state.gl.domElement);
+  const invalidate = useThree((state) => state.invalidate);
+  const width = useThree((state) => state.size.width);
+  const height = useThree((state) => state.size.height);
+  const controls = useMemo(() => {
+    camera.up.set(0, 0, 1);
+    return new CameraControls(camera);
+  }, [camera]);
+  const shown = useRef("");
+
+  useEffect(() => {
+    controls.connect(canvas);
+    controls.minDistance = 1.5;
+    controls.maxDistance = 12 * stage.gap.span + 100;
+    controls.smoothTime = 0.22;
+    controls.draggingSmoothTime = 0.08;
+    controls.dollyToCursor = true;
+    const wake = () => invalidate();
+    controls.addEventListener("update", wake);
+    controls.addEventListener("control", wake);
+    controls.addEventListener("transitionstart", wake);
+    return () => {
+      controls.removeAllEventListeners();
+      controls.disconnect();
+    };
+  }, [controls, canvas, invalidate, stage]);
+
+  useEffect(() => {
+    const view = viewOf(stage, wanted, width, height);
+    // The first picture and a changed size are not a journey.
+    const travel = shown.current !== "" && shown.current !== wanted && !reducedMotion;
+    shown.current = wanted;
+    void controls.setLookAt(...view.position, ...view.target, travel);
+    invalidate();
+  }, [controls, stage, wanted, width, height, reducedMotion, invalidate]);
+
+  useEffect(() => {
+    const host = canvas.closest<HTMLElement>("[data-scene]");
+    const onKey = (event: KeyboardEvent) => {
+      if (!moveByKey(controls, event, () => viewOf(stage, wanted, width, height), !reducedMotion)) return;
+      event.preventDefault();
+      event.stopPropagation();
+      invalidate();
+    };
+    host?.addEventListener("keydown", onKey);
+    return () => host?.removeEventListener("keydown", onKey);
+  }, [controls, canvas, stage, wanted, width, height, reducedMotion, invalidate]);
+
+  useFrame((_, delta) => {
+    if (controls.update(Math.min(delta, 1 / 30))) invalidate();
+    camera.updateMatrixWorld();
+  }, -2);
+  return null;
+}
+
+function viewOf(stage: Stage, wanted: SceneCamera, width: number, height: number): View {
+  const aspect = Math.max(width, 1) / Math.max(height, 1);
+  const narrow = width < 560;
+  const margins: Margins = narrow
+    ? { left: 0.07, right: 0.2, top: 0.1, bottom: 0.14 }
+    : { left: 0.1, right: 0.14, top: 0.09, bottom: 0.12 };
+  const { recording, gap } = stage;
+  if (wanted === "anchor") return anchorView(recording, gap);
+  if (wanted === "event") return eventView(recording, aspect, margins);
+  const edge = narrow ? 0.05 : 0.06;
+  return overviewView(recording, gap, aspect, { left: edge, right: edge, top: 0.12, bottom: 0.1 });
+}
+
+function moveByKey(controls: CameraControls, event: KeyboardEvent, home: () => View, smooth: boolean): boolean {
+  if (event.ctrlKey || event.metaKey || event.altKey) return false;
+  const walk = KEY_WALK * controls.distance;
+  const [h, v] = ARROWS[event.key] ?? [0, 0];
+  if (h !== 0 || v !== 0) {
+    if (event.shiftKey) void controls.truck(h * walk, -v * walk, smooth);
+    else void controls.rotate(h * KEY_TURN, -v * KEY_TURN, smooth);
+  } else if (event.key === "+" || event.key === "=") void controls.dollyTo(controls.distance * KEY_ZOOM, smooth);
+  else if (event.key === "-") void controls.dollyTo(controls.distance / KEY_ZOOM, smooth);
+  else if (event.key === "0") {
+    const view = home();
+    void controls.setLookAt(...view.position, ...view.target, smooth);
+  } else return false;
+  return true;
+}
+
+const ARROWS: Readonly<Record<string, readonly [number, number]>> = {
+  ArrowLeft: [-1, 0],
+  ArrowRight: [1, 0],
+  ArrowUp: [0, 1],
+  ArrowDown: [0, -1],
+};

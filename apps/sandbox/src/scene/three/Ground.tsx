@@ -1,0 +1,90 @@
+import { useMemo } from "react";
+import { Color, ConeGeometry, DoubleSide, InstancedMesh, Matrix4, ShaderMaterial } from "three";
+import type { Gap } from "../shape/gap.ts";
+import { ridgeMesh } from "../shape/ridges.ts";
+import { terrainMesh, treePlaces } from "../shape/terrain.ts";
+import { geometryOf, solidMaterial } from "./geometry.ts";
+import type { Look } from "./look.ts";
+import { ROCK_FRAGMENT, ROCK_VERTEX, SOLID_VERTEX } from "./shaders.ts";
+import { useOwned } from "./useOwned.ts";
+
+/** The gap: rock with contour lines, trees for scale, far ridges in the haze. */
+export function Ground({ gap, look }: { readonly gap: Gap; readonly look: Look }) {
+  const terrain = useMemo(() => terrainMesh(gap), [gap]);
+  const geometry = useOwned(
+    () =>
+      geometryOf(
+        { position: [terrain.position, 3], normal: [terrain.normal, 3], presence: [terrain.presence, 1] },
+        terrain.index,
+      ),
+    [terrain],
+  );
+  const material = useOwned(() => rockMaterial(look, gap), [look, gap]);
+  const treeMaterial = useOwned(() => solidMaterial(look, look.stone.tree, look.stone.shade), [look]);
+  const trees = useOwned(() => forest(treePlaces(gap, terrain), treeMaterial), [gap, terrain, treeMaterial]);
+  const ridges = useOwned(() => {
+    const mesh = ridgeMesh(gap);
+    return geometryOf({ position: [mesh.position, 3], normal: [mesh.normal, 3] }, mesh.index);
+  }, [gap]);
+  const ridgeMaterial = useOwned(() => farMaterial(look), [look]);
+  return (
+    <>
+      <mesh geometry={ridges} material={ridgeMaterial} renderOrder={-2} frustumCulled={false} />
+      <primitive object={trees} dispose={null} />
+      <mesh geometry={geometry} material={material} renderOrder={1} frustumCulled={false} />
+    </>
+  );
+}
+
+function rockMaterial(look: Look, gap: Gap): ShaderMaterial {
+  const depth = Math.max(gap.edgeA, gap.edgeB) - gap.floor;
+  return new ShaderMaterial({
+    vertexShader: ROCK_VERTEX,
+    fragmentShader: ROCK_FRAGMENT,
+    side: DoubleSide,
+    transparent: true,
+    uniforms: {
+      uPaper: look.paper,
+      uHaze: look.haze,
+      uLit: { value: new Color(look.stone.lit) },
+      uShade: { value: new Color(look.stone.shade) },
+      uContour: { value: new Color(look.stone.contour) },
+      uInk: { value: new Color(look.palette.ink) },
+      uInterval: { value: depth > 120 ? 5 : depth > 45 ? 2 : 1 },
+    },
+  });
+}
+
+/** Ridges are paper with a breath of stone; the normal's x carries how much. */
+function farMaterial(look: Look): ShaderMaterial {
+  return new ShaderMaterial({
+    vertexShader: SOLID_VERTEX,
+    fragmentShader: /* glsl */ `
+uniform vec3 uPaper;
+uniform vec3 uColour;
+varying vec3 vNormal;
+void main() { gl_FragColor = vec4(mix(uPaper, uColour, vNormal.x), 1.0); }`,
+    side: DoubleSide,
+    depthWrite: false,
+    uniforms: { uPaper: look.paper, uColour: { value: new Color(look.stone.shade) } },
+  });
+}
+
+function forest(places: Float32Array, material: ShaderMaterial): InstancedMesh {
+  const cone = new ConeGeometry(0.26, 1, 6).rotateX(Math.PI / 2).translate(0, 0, 0.5);
+  const count = places.length / 4;
+  const mesh = new InstancedMesh(cone, material, count);
+  const matrix = new Matrix4();
+  for (let i = 0; i < count; i++) {
+    const size = places[4 * i + 3]!;
+    matrix.makeScale(size, size, size).setPosition(places[4 * i]!, places[4 * i + 1]!, places[4 * i + 2]!);
+    mesh.setMatrixAt(i, matrix);
+  }
+  mesh.frustumCulled = false;
+  const disposeInstances = mesh.dispose.bind(mesh);
+  mesh.dispose = () => {
+    cone.dispose();
+    return disposeInstances();
+  };
+  return mesh;
+}

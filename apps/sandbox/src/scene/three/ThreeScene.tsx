@@ -1,0 +1,154 @@
+import "./quietThree.ts";
+import { Canvas, useFrame, useThree } from "@react-three/fiber";
+import { type RefObject, useEffect, useMemo, useRef } from "react";
+import { ColorManagement, type Group } from "three";
+import { largestTension } from "../largestTension.ts";
+import { sampleFrame } from "../liveFrame.ts";
+import type { NoteOptions } from "../notes/notes.ts";
+import type { SceneClock, SceneProps } from "../sceneProps.ts";
+import { FIELD_OF_VIEW } from "../shape/viewPoints.ts";
+import { createStage, hasMoved, type Stage } from "../stage.ts";
+import { AnchorGear } from "./AnchorGear.tsx";
+import { CameraRig } from "./CameraRig.tsx";
+import { Connections } from "./Connections.tsx";
+import { Ground } from "./Ground.tsx";
+import { Leash } from "./Leash.tsx";
+import { createLook, type Look } from "./look.ts";
+import { NotesLayer } from "./NotesLayer.tsx";
+import { Ring } from "./Ring.tsx";
+import { useOwned } from "./useOwned.ts";
+import { Walker } from "./Walker.tsx";
+import { Webbing } from "./Webbing.tsx";
+
+// Colours are used as they are displayed, so that the scene's paper is the page's paper.
+ColorManagement.enabled = false;
+
+export interface ThreeSceneProps extends SceneProps {
+  readonly notesHost: RefObject<HTMLElement | null>;
+  readonly onContext: (present: boolean) => void;
+}
+
+/** The scene in space. Drawn only when the clock, the camera or the data ask for it. */
+export default function ThreeScene(props: ThreeSceneProps) {
+  const { recording, rig, previous, theme, camera, showForces, selectedPart } = props;
+  const stage = useMemo(() => createStage(recording, rig, previous), [recording, rig, previous]);
+  const look = useOwned(() => ownedLook(theme, stage), [theme, stage]);
+  const options = useMemo<NoteOptions>(
+    () => ({ showForces, selectedPart, wide: camera === "overview" }),
+    [showForces, selectedPart, camera],
+  );
+  return (
+    <Canvas
+      legacy
+      linear
+      flat
+      frameloop="demand"
+      dpr={[1, 2]}
+      camera={{ fov: (FIELD_OF_VIEW * 180) / Math.PI, near: 0.1, far: 14 * rig.span + 1200, up: [0, 0, 1] }}
+      gl={{ antialias: true, powerPreference: "default" }}
+      style={{ position: "absolute", inset: 0 }}
+      aria-hidden
+    >
+      <color attach="background" args={[look.palette.paper]} />
+      <FrameDriver stage={stage} look={look} clock={props.clock} onContext={props.onContext} />
+      <CameraRig stage={stage} camera={camera} reducedMotion={props.reducedMotion} />
+      <Ground gap={stage.gap} look={look} />
+      <Rigging stage={stage} look={look} selectedPart={selectedPart} />
+      <Ghosts stage={stage} look={look} />
+      <Walker live={stage.live} look={look} />
+      <NotesLayer stage={stage} look={look} host={props.notesHost} options={options} />
+    </Canvas>
+  );
+}
+
+function ownedLook(theme: SceneProps["theme"], stage: Stage): Look & { dispose: () => void } {
+  const look = createLook(theme, stage.gap, largestTension(stage.recording));
+  return { ...look, dispose: () => look.table.value.dispose() };
+}
+
+function Rigging({
+  stage,
+  look,
+  selectedPart = "",
+}: {
+  readonly stage: Stage;
+  readonly look: Look;
+  readonly selectedPart?: string | undefined;
+}) {
+  return (
+    <>
+      {stage.live.backupNodes > 1 && (
+        <Webbing live={stage.live} look={look} line="backup" chosen={selectedPart === "backup"} />
+      )}
+      <Webbing live={stage.live} look={look} line="main" chosen={selectedPart === "main"} />
+      <Connections stage={stage} look={look} />
+      <AnchorGear stage={stage} look={look} side="A" />
+      <AnchorGear stage={stage} look={look} side="B" />
+      <Leash stage={stage} look={look} chosen={selectedPart === "leash"} />
+      <Ring stage={stage} look={look} chosen={selectedPart.startsWith("ring")} />
+    </>
+  );
+}
+
+/** What was: the state before the event, and the run before this one. */
+function Ghosts({ stage, look }: { readonly stage: Stage; readonly look: Look }) {
+  const before = useRef<Group>(null);
+  useFrame(() => {
+    // Under the very same body a ghost is only noise.
+    before.current!.visible = hasMoved(stage);
+  }, -1);
+  return (
+    <>
+      <group ref={before}>
+        <Webbing live={stage.before} look={look} line="main" ghost={look.palette.ghost} />
+        <Walker live={stage.before} look={look} as="ghost" />
+      </group>
+      {stage.previous && (
+        <>
+          <Webbing live={stage.previous} look={look} line="main" ghost={look.palette.lineBackup} />
+          {stage.previous.backupNodes > 1 && (
+            <Webbing live={stage.previous} look={look} line="backup" ghost={look.palette.lineBackup} />
+          )}
+          <Walker live={stage.previous} look={look} as="previous" />
+        </>
+      )}
+    </>
+  );
+}
+
+interface FrameDriverProps {
+  readonly stage: Stage;
+  readonly look: Look;
+  readonly clock: SceneClock;
+  readonly onContext: (present: boolean) => void;
+}
+
+/** Samples the moment before anything else in a frame, and asks for frames when the clock moves. */
+function FrameDriver({ stage, look, clock, onContext }: FrameDriverProps) {
+  const invalidate = useThree((state) => state.invalidate);
+  const canvas = useThree((state) => state.gl.domElement);
+  useEffect(() => clock.subscribe(() => invalidate()), [clock, invalidate]);
+  useEffect(() => {
+    const lost = (event: Event) => {
+      event.preventDefault();
+      onContext(false);
+    };
+    const restored = () => {
+      onContext(true);
+      invalidate();
+    };
+    canvas.addEventListener("webglcontextlost", lost);
+    canvas.addEventListener("webglcontextrestored", restored);
+    return () => {
+      canvas.removeEventListener("webglcontextlost", lost);
+      canvas.removeEventListener("webglcontextrestored", restored);
+    };
+  }, [canvas, onContext, invalidate]);
+  useFrame(({ size }) => {
+    const { time } = clock.getSnapshot();
+    sampleFrame(stage.live, time);
+    if (stage.previous) sampleFrame(stage.previous, Math.min(time, stage.previous.recording.duration));
+    look.viewport.value.set(size.width, size.height);
+  }, -3);
+  return null;
+}

@@ -1,0 +1,68 @@
+import { useFrame } from "@react-three/fiber";
+import { useMemo } from "react";
+import { BackSide, Color, FrontSide, Matrix4, ShaderMaterial } from "three";
+import type { LiveFrame } from "../liveFrame.ts";
+import { BONE_JOINTS, BONES, bodyMesh } from "../shape/bodyMesh.ts";
+import { boneMatrix } from "../shape/walkerPose.ts";
+import { TONES, WEAR } from "../wear.ts";
+import { geometryOf } from "./geometry.ts";
+import type { Look } from "./look.ts";
+import { BODY_FRAGMENT, BODY_VERTEX } from "./shaders.ts";
+import { useOwned } from "./useOwned.ts";
+
+const INKS = { outline: 1, ghost: 2, previous: 3 } as const;
+/** The walker, or a hatched ghost of one. */
+export function Walker({
+  live,
+  look,
+  as = "body",
+}: {
+  readonly live: LiveFrame;
+  readonly look: Look;
+  readonly as?: "body" | "ghost" | "previous";
+}) {
+  const geometry = useOwned(() => {
+    const body = bodyMesh();
+    return geometryOf(
+      { position: [body.position, 3], normal: [body.normal, 3], binding: [body.binding, 2] },
+      body.index,
+    );
+  }, []);
+  const bones = useMemo(
+    () => ({ flat: new Float32Array(BONES.length * 16), matrices: BONES.map(() => new Matrix4()) }),
+    [],
+  );
+  const body = useOwned(() => bodyMaterial(look, bones.matrices, as === "body" ? 0 : INKS[as]), [look, bones, as]);
+  const outline = useOwned(() => bodyMaterial(look, bones.matrices, INKS.outline), [look, bones]);
+  useFrame(() => {
+    for (let i = 0; i < BONE_JOINTS.length; i++) {
+      boneMatrix(bones.flat, 16 * i, live.pose, BONE_JOINTS[i]![0], BONE_JOINTS[i]![1]);
+      bones.matrices[i]!.fromArray(bones.flat, 16 * i);
+    }
+  }, -1);
+  return (
+    <>
+      <mesh geometry={geometry} material={body} frustumCulled={false} />
+      {as === "body" && <mesh geometry={geometry} material={outline} frustumCulled={false} />}
+    </>
+  );
+}
+
+function bodyMaterial(look: Look, matrices: Matrix4[], ink: number): ShaderMaterial {
+  const colour = ink >= 2 ? look.palette.ghost : look.theme === "light" ? look.palette.ink : look.palette.paper;
+  return new ShaderMaterial({
+    vertexShader: BODY_VERTEX,
+    fragmentShader: BODY_FRAGMENT,
+    side: ink === INKS.outline ? BackSide : FrontSide,
+    uniforms: {
+      uBones: { value: matrices },
+      uViewport: look.viewport,
+      uGrow: { value: ink === INKS.outline ? 1.3 : 0 },
+      uPaper: look.paper,
+      uHaze: look.haze,
+      uTones: { value: TONES.map((tone) => new Color(WEAR[look.theme][tone])) },
+      uInk: { value: new Color(colour) },
+      uFlatInk: { value: ink },
+    },
+  });
+}
