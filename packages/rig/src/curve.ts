@@ -32,6 +32,11 @@ function slopes(curve: Curve): number[] {
   return m;
 }
 
+/** Slope with which the curve goes on beyond its last point [N]. */
+export function finalSlope(curve: Curve): number {
+  return slopes(curve).at(-1)!;
+}
+
 /** Slow-pull tension at a strain [N]; zero at and below zero strain. */
 export function tensionAt(curve: Curve, strain: number): number {
   if (strain <= 0) return 0;

@@ -4,10 +4,15 @@ import { describeValue, quantityText, type ReadQuantity } from "./units.ts";
 
 type Refusal = Extract<ReadQuantity, { ok: false }>;
 
+/** A limit itself is accepted in any unit, though it may miss by the last bit when it is converted [-]. */
+const ROUNDING = 1e-12;
+
 /** A fault when an SI value lies outside a field's limits; undefined when it does not. `written` is the value as typed. */
 export function checkLimits(value: number, field: QuantityField, written: unknown): Refusal | undefined {
   const [least, most] = field.limits;
-  if (value >= least && value <= most) return undefined;
+  const above = value - most > ROUNDING * Math.abs(most);
+  const below = least - value > ROUNDING * Math.abs(least);
+  if (!above && !below) return undefined;
   const like = typeof written === "string" ? written : undefined;
   const high = quantityText(most, field.dimension, like);
   const low = quantityText(least, field.dimension, like ?? (least === 0 ? high : undefined));

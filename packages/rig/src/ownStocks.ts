@@ -1,6 +1,7 @@
 /** Webbings and ropes by id: the document's own, taken over from another where they say so, and the built-in ones. */
 
 import { readBasis } from "./basis.ts";
+import { finalSlope } from "./curve.ts";
 import type { Draft } from "./draft.ts";
 import { missing } from "./issues.ts";
 import { nearest } from "./nearest.ts";
@@ -41,11 +42,14 @@ export function findStock(draft: Draft, id: string, seen: readonly string[] = []
 
 /** What is wrong with a slow-pull curve, and at which point. */
 function curveFault(curve: readonly (readonly [number, number])[]): { at: number; why: string } | undefined {
+  if (curve.length < 2) return { at: 0, why: "there must be at least two points" };
   if (curve[0]?.[0] !== 0 || curve[0][1] !== 0) return { at: 0, why: "the curve begins at no stretch and no tension" };
   for (let i = 1; i < curve.length; i++) {
     if (curve[i]![0] <= curve[i - 1]![0]) return { at: i, why: "the stretch must grow from point to point" };
     if (curve[i]![1] <= curve[i - 1]![1]) return { at: i, why: "the tension must grow from point to point" };
   }
+  // A curve that went on flat would hide every load beyond its last point.
+  if (finalSlope(curve) <= 0) return { at: curve.length - 1, why: "the end is flat; give a point farther on" };
   return undefined;
 }
 

@@ -6,6 +6,7 @@ import { RIG_FORMAT, RIG_TAG, RIG_VERSION, type RigDocument, rigSchema } from ".
 import { Draft } from "./draft.ts";
 import { issuesOf } from "./issues.ts";
 import { checkStocks } from "./ownStocks.ts";
+import { repeatedKeys } from "./repeatedKeys.ts";
 import type { Rig, RigIssue } from "./rig.ts";
 import { describeValue } from "./units.ts";
 
@@ -18,7 +19,7 @@ export const MAX_RIG_TEXT = 1_000_000;
 
 /**
  * Reads a rig from the text of a file, or from an object that came from JSON. Returns the rig in SI units with the
- * document as typed, or all issues in the order of the document. Never throws.
+ * document as typed, or all issues: first those of single fields, then those between fields. Never throws.
  */
 export function readRig(source: unknown): RigReading {
   const parsed = typeof source === "string" ? parseText(source) : { document: source };
@@ -28,12 +29,19 @@ export function readRig(source: unknown): RigReading {
   if (foreign) return { ok: false, issues: [foreign] };
   const read = rigSchema.safeParse(document);
   const draft = new Draft(document);
+  if (typeof source === "string") checkRepeats(draft, source);
   for (const check of [checkStocks, checkAnchors, checkLines, checkRings, checkLeash, checkGround]) check(draft);
   if (read.success && draft.issues.length === 0) {
     return { ok: true, rig: buildRig(read.data, draft), document: document as RigDocument };
   }
   const faults = read.success ? [] : read.error.issues.flatMap((fault) => issuesOf(fault, document));
   return { ok: false, issues: withoutRepeats([...faults, ...draft.issues]) };
+}
+
+function checkRepeats(draft: Draft, text: string): void {
+  for (const path of repeatedKeys(text)) {
+    draft.fault(path, "a name once", "This is given twice in the same group; which one is meant?");
+  }
 }
 
 /** One issue per path: where a field itself is at fault, what follows from it is left out. */

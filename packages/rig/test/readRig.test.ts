@@ -1,0 +1,299 @@
+import { describe, expect, it } from "vitest";
+import { editDocument, MAX_RIG_TEXT, type RigDocument, readRig } from "../src/index.ts";
+import { accepted, DEMO_NAMES, demoDocument, demoText, issuePaths } from "./demoRigs.ts";
+
+const sound = demoDocument("sound-rig");
+const only = (source: unknown) => {
+  const reading = readRig(source);
+  if (reading.ok || reading.issues.length !== 1) throw new Error(`expected one issue, got ${JSON.stringify(reading)}`);
+  return reading.issues[0]!;
+};
+
+describe("reading a rig", () => {
+  it.each(DEMO_NAMES)("accepts the demonstration rig %s and knows that it is invented", (name) => {
+    expect(accepted(readRig(demoText(name))).rig.invented).toBe(true);
+  });
+
+  it("gives SI units: 2.5 kN is 2500 N, 5 % is 0.05, 45 deg is π/4, 2 months are 2", () => {
+    const { rig } = accepted(readRig(sound));
+    expect(rig.main.pretension).toBe(2500);
+    expect(rig.backup?.slack).toBeCloseTo(0.05, 12);
+    expect(rig.anchorA.legAngle).toBeCloseTo(Math.PI / 4, 12);
+    expect(rig.main.sections[0]?.condition).toEqual({ monthsOutside: 2, sun: 0.6, ageYears: 1 });
+    expect(rig.main.sections[0]?.stock.name).toBe("Polyester webbing 25 mm");
+  });
+
+  it("gives the same rig whether lengths are written in metres or in feet", () => {
+    const feet = editDocument(sound, "span", `${60 / 0.3048} ft`);
+    expect(accepted(readRig(feet)).rig.span).toBeCloseTo(60, 9);
+  });
+
+  it("fills in what may be left out with the stated defaults, and says that the factor has no source", () => {
+    let short: RigDocument = sound;
+    for (const path of ["requiredFactor", "requiredFactorBasis", "rise", "walker.tieIn", "rings[0].friction"]) {
+      short = editDocument(short, path, undefined);
+    }
+    const { rig } = accepted(readRig(editDocument(short, "ground[10][1]", "0 m")));
+    expect(rig.requiredFactor.value).toBe(2);
+    expect(rig.requiredFactor.basis).toMatchObject({ kind: "common practice" });
+    expect([rig.rise, rig.walker.tieIn, rig.rings[0]?.friction]).toEqual([0, 1, 0.15]);
+  });
+
+  it("counts a strength without a basis as assumed", () => {
+    const { rig } = accepted(readRig(editDocument(sound, "harness.basis", undefined)));
+    expect(rig.harness.rated.basis).toEqual({ kind: "assumed", note: "no basis given in the rig file" });
+  });
+
+  it("takes a backup's length as well as its slack", () => {
+    const { rig } = accepted(readRig(demoDocument("old-rig")));
+    expect(rig.backup?.slack).toBeCloseTo(69.6 / 66 - 1, 12);
+  });
+
+  it("keeps connections before tapes, each in the order of the file", () => {
+    const kinds = accepted(readRig(sound)).rig.backup?.connections.map((c) => c.kind);
+    expect(kinds).toEqual([...Array(3).fill("connection"), ...Array(8).fill("tape")]);
+  });
+
+  it("takes over a generic webbing and changes what is given", () => {
+    const own = { id: "mine", like: "polyester-webbing-25", strength: "27 kN", basis: "tested: own pulls" };
+    const document = editDocument(editDocument(sound, "stocks", [own]), "main.sections[0].stock", "mine");
+    const { stock } = accepted(readRig(document)).rig.main.sections[0]!;
+    expect(stock.rated).toEqual({ strength: 27000, basis: { kind: "tested", note: "own pulls" } });
+    expect(stock.mass).toBe(0.06);
+    expect(stock.basis.kind).toBe("assumed");
+  });
+});
+
+describe("a file that is not a rig", () => {
+  it("is told from a rig when it is not JSON, with the line of the trouble", () => {
+    expect(only('{\n "secondline": "rig/1",\n oops }').message).toContain("not JSON");
+    expect(only('{\n "secondline": "rig/1",\n oops }').message).toContain("line 3");
+    expect(only("").got).toBe("an empty file");
+  });
+  it("is told from a rig when it is another program's JSON", () => {
+    expect(only({ type: "FeatureCollection", features: [] })).toMatchObject({ path: "secondline", got: "nothing" });
+    expect(only("[1, 2]").message).toContain("not a rig");
+    expect(only(null).path).toBe("");
+  });
+  it("is refused plainly when a newer version wrote it", () => {
+    expect(only({ ...sound, secondline: "rig/2" }).message).toContain("newer version");
+    expect(only({ ...sound, secondline: "wear/1" }).message).not.toContain("newer");
+  });
+  it("is refused when it is too large, without reading it", () => {
+    expect(only(" ".repeat(MAX_RIG_TEXT + 1)).message).toContain("too large");
+  });
+});
+
+describe("faults between fields", () => {
+  const cases: readonly [what: string, edits: Record<string, unknown>, path: string, words: string][] = [
+    [
+      "a tension above the webbing's strength",
+      { "main.pretension": "31 kN" },
+      "main.pretension",
+      "rated strength of the webbing",
+    ],
+    ["an end weaker than the tension", { "main.endA.strength": "2 kN" }, "main.endA.strength", "holds less"],
+    [
+      "a weblock that slips before the line is tight",
+      { "main.endA.slipLoad": "2 kN" },
+      "main.endA.slipLoad",
+      "slip before",
+    ],
+    [
+      "sections longer than the line",
+      { "main.sections[1]": { stock: "polyester-webbing-25", length: "61 m" } },
+      "main.sections[1].length",
+      "longer than the line",
+    ],
+    [
+      "two sections without a length",
+      { "main.sections[1]": { stock: "polyester-webbing-25" } },
+      "main.sections[1].length",
+      "Only one section",
+    ],
+    [
+      "no section to take up the rest",
+      { "main.sections[0].length": "59 m" },
+      "main.sections[0].length",
+      "takes up the rest",
+    ],
+    ["a walker outside the span", { "walker.at": 1.2 }, "walker.at", "too large"],
+    [
+      "a backup shorter than the span by its slack",
+      { "backup.slack": "-1 %" },
+      "backup.slack",
+      "shorter than the distance",
+    ],
+    [
+      "a backup shorter than the span by its length",
+      { "backup.slack": undefined, "backup.length": "58 m" },
+      "backup.length",
+      "shorter than the 60 m",
+    ],
+    ["a backup of neither slack nor length", { "backup.slack": undefined }, "backup.slack", "missing"],
+    ["a backup of both slack and length", { "backup.length": "63 m" }, "backup.length", "both"],
+    ["a connection beyond the line", { "backup.connections[1].at": 1.1 }, "backup.connections[1].at", "too large"],
+    ["two connections at one place", { "backup.connections[1].at": 0.25 }, "backup.connections[1].at", "same place"],
+    ["a tape at a connection", { "backup.tapes[0].at": 0.5 }, "backup.tapes[0].at", "same place"],
+    ["ground that ends before anchor B", { "ground[10][0]": "59.5 m" }, "ground[10][0]", "ends before anchor B"],
+    ["ground that begins beyond anchor A", { "ground[0][0]": "0.5 m" }, "ground[0][0]", "begins beyond anchor A"],
+    ["ground as high as the line", { "ground[5][1]": "1 m" }, "ground[5][1]", "as high as the line"],
+    ["ground above an anchor", { "ground[0][1]": "0.5 m" }, "ground[0][1]", "above the anchor"],
+    ["ground that goes back", { "ground[4][0]": "8 m" }, "ground[4][0]", "from point to point"],
+    [
+      "wear beyond its section",
+      { "main.sections[0].wear[0].to": "59.5 m" },
+      "main.sections[0].wear[0].to",
+      "only 59 m long",
+    ],
+    [
+      "wear before its section",
+      { "main.sections[0].wear[0]": { kind: "stitching", at: "0.1 m", length: "0.3 m" } },
+      "main.sections[0].wear[0].at",
+      "beyond the end",
+    ],
+    [
+      "wear that ends before it begins",
+      { "main.sections[0].wear[0].to": "10 m" },
+      "main.sections[0].wear[0].to",
+      "ends before",
+    ],
+    ["legs that are straight", { "anchorB.legAngle": "180 deg" }, "anchorB.legAngle", "too large"],
+    ["two bolts without the angle of their legs", { "anchorA.legAngle": undefined }, "anchorA.legAngle", "missing"],
+    ["an angle with one bolt", { "anchorA.points[1]": undefined }, "anchorA.legAngle", "One rock point"],
+    ["two rings of one name", { "rings[1]": sound.rings[0] }, "rings[1].name", "same name"],
+    ["a leash too short to stand up", { "leash.length": "1 m" }, "leash.length", "nobody could stand"],
+    [
+      "an unknown webbing",
+      { "main.sections[0].stock": "polyester-webing-25" },
+      "main.sections[0].stock",
+      'Did you mean "polyester-webbing-25"?',
+    ],
+    ["an unknown key", { "backup.slak": "5 %" }, "backup.slak", 'Did you mean "slack"?'],
+    [
+      "a key of another kind of wear",
+      { "main.sections[0].wear[0].depth": "5 %" },
+      "main.sections[0].wear[0].depth",
+      "does not belong",
+    ],
+    ["an end of no known kind", { "main.endB.kind": "weblok" }, "main.endB.kind", 'Did you mean "weblock"?'],
+    ["a knot that is not named", { "main.endB": { kind: "knot" } }, "main.endB.knot", "missing"],
+    [
+      "a webbing of one's own that lacks its curve",
+      {
+        stocks: [
+          { id: "own", name: "Own", fibre: "hmpe", mass: "40 g/m", width: "25 mm", strength: "30 kN", branches: [] },
+        ],
+      },
+      "stocks[0].curve",
+      "missing",
+    ],
+    [
+      "a curve that falls",
+      {
+        stocks: [
+          {
+            id: "own",
+            like: "dynamic-rope-10",
+            curve: [
+              ["0 %", "0 N"],
+              ["2 %", "2 kN"],
+              ["4 %", "1 kN"],
+            ],
+          },
+        ],
+      },
+      "stocks[0].curve[2]",
+      "tension must grow",
+    ],
+    [
+      "a curve whose end is flat, so that higher loads would be hidden",
+      {
+        stocks: [
+          {
+            id: "own",
+            like: "dynamic-rope-10",
+            curve: [
+              ["0 %", "0 N"],
+              ["10 %", "5 kN"],
+              ["20 %", "5.1 kN"],
+            ],
+          },
+        ],
+      },
+      "stocks[0].curve[2]",
+      "the end is flat",
+    ],
+    [
+      "a curve that does not begin at rest",
+      {
+        stocks: [
+          {
+            id: "own",
+            like: "dynamic-rope-10",
+            curve: [
+              ["1 %", "0 N"],
+              ["2 %", "2 kN"],
+            ],
+          },
+        ],
+      },
+      "stocks[0].curve[0]",
+      "begins at no stretch",
+    ],
+    [
+      "a webbing that is like itself",
+      {
+        stocks: [
+          { id: "a", like: "b" },
+          { id: "b", like: "a" },
+        ],
+      },
+      "stocks[0].like",
+      "like itself",
+    ],
+    [
+      "a webbing of one's own under a built-in id",
+      { stocks: [{ id: "dynamic-rope-10", like: "dynamic-rope-9" }] },
+      "stocks[0].id",
+      "built in",
+    ],
+    ["a basis of no known kind", { "harness.basis": "heard: at the crag" }, "harness.basis", "A basis is written as"],
+  ];
+  it.each(cases)("refuses %s", (_, edits, path, words) => {
+    const document = Object.entries(edits).reduce<RigDocument>((d, [at, value]) => editDocument(d, at, value), sound);
+    const reading = readRig(document);
+    const issue = reading.ok ? undefined : reading.issues.find((each) => each.path === path);
+    expect(issue?.message ?? `no issue at ${path}: ${JSON.stringify(reading.ok || reading.issues)}`).toContain(words);
+  });
+
+  it("refuses a name that a file gives twice", () => {
+    const twice = demoText("sound-rig").replace('"span": "60 m",', '"span": "60 m", "span": "50 m",');
+    expect(issuePaths(twice)).toEqual(["span"]);
+  });
+
+  it("lists every fault at once, and a bad field hides no other fault", () => {
+    const edits = {
+      span: "-60 m",
+      "main.pretension": "31 kN",
+      "leash.length": "1 m",
+      "rings[1]": sound.rings[0],
+      "walker.mas": "80 kg",
+      harness: undefined,
+    };
+    const document = Object.entries(edits).reduce<RigDocument>((d, [at, value]) => editDocument(d, at, value), sound);
+    expect(issuePaths(document).sort()).toEqual([
+      "harness",
+      "leash.length",
+      "main.pretension",
+      "rings[1].name",
+      "span",
+      "walker.mas",
+    ]);
+  });
+
+  it("does not take keys from an object's prototype", () => {
+    const text = demoText("sound-rig").replace('"span": "60 m"', '"__proto__": { "span": "60 m" }');
+    expect(issuePaths(text)).toContain("span");
+  });
+});
