@@ -37,6 +37,10 @@ export function addMonths(from: PlainDate, months: number): PlainDate {
   return from.add({ days: Math.floor(months * DAYS_PER_MONTH) });
 }
 
+export function addDays(from: PlainDate, days: number): PlainDate {
+  return from.add({ days });
+}
+
 /** Splits a period [from, to) at month borders: year, month (1 to 12) and the share of that month covered [-]. */
 export function monthShares(from: PlainDate, to: PlainDate): { readonly month: number; readonly share: number }[] {
   const shares: { month: number; share: number }[] = [];

@@ -18,11 +18,9 @@ export function lineEndStrength(id: string, name: string, end: LineEnd, section:
     const webbing = webbingInWeblock(id, name, end, section);
     return device.strength < webbing.strength ? device : webbing;
   }
-  const factors = [
-    textileMake(section.stock.id),
-    ...conditionFactors(section.condition, section.stock.fibre, "the loop"),
-  ];
-  if (end.kind === "sewnLoop") factors.push(sewnLoopAgeing(section.condition.monthsOutside ?? 0));
+  const condition = end.condition ?? section.condition;
+  const factors = [textileMake(section.stock.id), ...conditionFactors(condition, section.stock.fibre, "the loop")];
+  if (end.kind === "sewnLoop") factors.push(sewnLoopAgeing(condition.monthsOutside ?? 0));
   else factors.push(webbingKnot());
   factors.push(...bend(end));
   return makePartStrength({ id, name, rated: end.rated.strength, ratedBasis: end.rated.basis, factors });

@@ -1,6 +1,7 @@
 /** What every part of a rig holds, in the order of the load's way from harness to rock. */
 import {
   backupNaturalLength,
+  type Condition,
   type LineEnd,
   mainNaturalLength,
   type Rated,
@@ -8,11 +9,12 @@ import {
   type WebbingSection,
 } from "@secondline/rig";
 import type { StrengthFactor } from "../derating/factor.ts";
-import { noRecord, textileMake, usedMetal } from "../derating/make.ts";
+import { textileMake, usedMetal } from "../derating/make.ts";
 import { anchorStrengths } from "./anchorParts.ts";
 import { leashStrength } from "./leash.ts";
 import { lineEndStrength } from "./lineEnd.ts";
 import { makePartStrength, type PartStrength } from "./partStrength.ts";
+import { conditionFactors } from "./textileCondition.ts";
 import { weakestZone, webbingStrength } from "./webbingStrength.ts";
 
 /**
@@ -20,7 +22,7 @@ import { weakestZone, webbingStrength } from "./webbingStrength.ts";
  */
 export function partStrengths(rig: Rig): PartStrength[] {
   return [
-    simplePart("harness", "Harness tie-in", rig.harness.rated, [textileMake("harness"), noRecord("the harness")]),
+    simplePart("harness", "Harness tie-in", rig.harness.rated, unknownFibre("harness", rig.harness.condition)),
     leashStrength(rig.leash),
     ...rig.rings.map((ring, i) =>
       simplePart(rig.rings.length === 1 ? "ring" : `ring.${i}`, ring.name, ring.rated, [usedMetal()]),
@@ -38,6 +40,11 @@ function simplePart(id: string, name: string, rated: Rated, factors: readonly St
   return makePartStrength({ id, name, rated: rated.strength, ratedBasis: rated.basis, factors });
 }
 
+/** The document does not say what a harness or a connection is made of: polyamide loses most in the sun and in the wet. */
+function unknownFibre(what: string, condition: Condition = {}): StrengthFactor[] {
+  return [textileMake(what), ...conditionFactors(condition, "polyamide", `the ${what}`)];
+}
+
 function linePart(id: string, name: string, sections: readonly WebbingSection[], length: number): PartStrength {
   const zones = webbingStrength(sections, length);
   const weakest = weakestZone(zones);
@@ -51,7 +58,7 @@ function backupParts(rig: Rig): PartStrength[] {
   const length = backupNaturalLength(rig);
   const connections = rig.backup.connections.map((c, i) => {
     const name = `${c.kind === "tape" ? "Tape" : "Connection"} ${i + 1}`;
-    return simplePart(`connection.${i}`, name, c.rated, [noRecord(`the ${c.kind}`)]);
+    return simplePart(`connection.${i}`, name, c.rated, unknownFibre(c.kind, c.condition));
   });
   return [...connections, linePart("backup", "Backup", rig.backup.sections, length)];
 }

@@ -1,0 +1,133 @@
+/** Reads a wear record: every fault at once, each with its path, and no record when there is one. */
+import { pathText, type RigIssue, valueAt } from "@secondline/rig";
+import type * as z from "zod";
+import { checkPart } from "./checkPart.ts";
+import { checkWebbing, samePlaceFaults } from "./checkWebbing.ts";
+import type { Placement, WearRecord, WebbingEntry, WebbingRecord } from "./record.ts";
+import { type FaultParams, type ReadWear, wearSchema } from "./schema.ts";
+
+export type WearReading =
+  | { readonly ok: true; readonly record: WearRecord }
+  | { readonly ok: false; readonly issues: readonly RigIssue[] };
+
+/** Longest text read [characters]. */
+const LONGEST = 5_000_000;
+
+export function readWearRecord(text: string): WearReading {
+  const refuse = (got: string, expected: string, message: string): WearReading => ({
+    ok: false,
+    issues: [{ path: "", got, expected, message }],
+  });
+  if (text.length > LONGEST)
+    return refuse("a very long file", "a wear record", "This file is too long for a wear record.");
+  let document: unknown;
+  try {
+    document = JSON.parse(text);
+  } catch (error) {
+    return refuse("no JSON", "a JSON file", `This is not a JSON file: ${(error as Error).message}.`);
+  }
+  const read = wearSchema.safeParse(document);
+  if (!read.success) return { ok: false, issues: read.error.issues.flatMap((fault) => issuesOf(fault, document)) };
+  const record = build(read.data);
+  const issues = [
+    ...record.webbings.flatMap((webbing, i) => checkWebbing(webbing, `webbings[${i}]`)),
+    ...repeated(
+      record.webbings.map((w) => w.id),
+      "webbings",
+      "id",
+    ),
+    ...samePlaceFaults(record.webbings),
+    ...record.parts.flatMap((part, i) => checkPart(part, `parts[${i}]`)),
+    ...repeated(
+      record.parts.map((p) => `${p.part} of ${p.rig}`),
+      "parts",
+      "part",
+    ),
+  ];
+  return issues.length > 0 ? { ok: false, issues } : { ok: true, record };
+}
+
+function issuesOf(fault: z.core.$ZodIssue, document: unknown): RigIssue[] {
+  const path = pathText(fault.path);
+  const value = valueAt(document, fault.path);
+  const got = value === undefined ? "nothing" : (JSON.stringify(value)?.slice(0, 60) ?? "nothing");
+  if (fault.code === "custom") return [{ path, message: fault.message, ...(fault.params as FaultParams) }];
+  if (fault.code === "unrecognized_keys") {
+    return fault.keys.map((key) => ({
+      path: pathText([...fault.path, key]),
+      got: `"${key}"`,
+      expected: "a known key",
+      message: `The key "${key}" is not known here.`,
+    }));
+  }
+  const expected = expectedOf(fault);
+  const where = path === "" ? "The file" : path;
+  return [{ path, got, expected, message: `${where} is ${got}; ${expected} is needed here.` }];
+}
+
+function expectedOf(fault: z.core.$ZodIssue): string {
+  if (fault.code === "invalid_value") return `one of ${fault.values.map((v) => `"${String(v)}"`).join(", ")}`;
+  if (fault.code === "invalid_union") return fault.discriminator === undefined ? "text or a number" : "a known event";
+  if (fault.code === "invalid_type") return fault.expected === "object" ? "a group of values" : `a ${fault.expected}`;
+  if (fault.code === "too_small") return `at least ${fault.minimum}`;
+  if (fault.code === "too_big") return `at most ${fault.maximum}`;
+  return "another value";
+}
+
+function build(read: ReadWear): WearRecord {
+  return {
+    name: read.name,
+    invented: read.invented ?? false,
+    latitude: read.latitude ?? "middle",
+    hemisphere: read.hemisphere ?? "north",
+    webbings: (read.webbings ?? []).map(buildWebbing),
+    parts: (read.parts ?? []).map((part) => ({
+      rig: part.rig,
+      part: part.part,
+      ...(part.made === undefined ? {} : { made: part.made }),
+      entries: part.entries.map((entry) => (entry.event === "putUp" ? { ...entry, sun: entry.sun ?? 1 } : entry)),
+    })),
+  };
+}
+
+type ReadWebbing = NonNullable<ReadWear["webbings"]>[number];
+type ReadEntry = ReadWebbing["entries"][number];
+
+function buildWebbing({ made, entries, ...rest }: ReadWebbing): WebbingRecord {
+  return { ...rest, ...(made === undefined ? {} : { made }), entries: entries.map(buildEntry) };
+}
+
+function buildEntry(entry: ReadEntry): WebbingEntry {
+  if (entry.event === "rigged" || entry.event === "moved") {
+    const { date, event, ...place } = entry;
+    const placement: Placement = {
+      ...place,
+      section: place.section ?? 0,
+      clampedAt: place.clampedAt ?? [],
+      // Without a word on shade it hung in full light.
+      sun: place.sun ?? 1,
+    };
+    return { date, event, placement };
+  }
+  // The schema knows "absent", not "undefined": the optional keys of a clamp are copied only when they are there.
+  if (entry.event === "clamped") {
+    const { until, load, ...clamp } = entry;
+    return { ...clamp, ...(until === undefined ? {} : { until }), ...(load === undefined ? {} : { load }) };
+  }
+  return entry;
+}
+
+function repeated(names: readonly string[], list: string, key: string): RigIssue[] {
+  return names.flatMap((name, i) =>
+    names.indexOf(name) === i
+      ? []
+      : [
+          {
+            path: `${list}[${i}].${key}`,
+            got: `"${name}" again`,
+            expected: "every one once",
+            message: `"${name}" is in the list twice.`,
+          },
+        ],
+  );
+}

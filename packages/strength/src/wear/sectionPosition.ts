@@ -1,0 +1,7 @@
+/** From positions on a webbing to positions in the section it hangs in. */
+import type { Placement } from "./record.ts";
+
+/** Natural metres from the A end of the section, for a position from the marked end [m]. */
+export function sectionPosition(placement: Placement, position: number): number {
+  return placement.markedEnd === "A" ? position - placement.from : placement.to - position;
+}
