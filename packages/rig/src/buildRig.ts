@@ -14,6 +14,7 @@ import type {
   LineStock,
   Rated,
   Rig,
+  RigBackup,
   Wear,
   WebbingSection,
 } from "./rig.ts";
@@ -89,64 +90,77 @@ function lineEnd(read: ReadEnd, stock: LineStock): LineEnd {
   return { kind: read.kind, knot: read.knot, rated: own, ...common };
 }
 
-/** Turns a faultless document into a rig; `draft` is the same document, for its stocks. */
+/** Turns a faultless document into a rig; `draft` is the same document, for its stocks and the stated defaults. */
 export function buildRig(read: ReadDocument, draft: Draft): Rig {
-  const stock = (id: string) => findStock(draft, id) as LineStock;
-  const section = (from: ReadSection): WebbingSection =>
-    present({
-      stock: stock(from.stock),
-      length: from.length,
-      condition: condition(from.condition),
-      wear: (from.wear ?? []).map(wear),
-    });
-  const line = (from: { sections: ReadSection[]; endA: ReadEnd; endB: ReadEnd }) => {
-    const sections = from.sections.map(section);
-    return { sections, endA: lineEnd(from.endA, sections[0]!.stock), endB: lineEnd(from.endB, sections.at(-1)!.stock) };
-  };
-  const distance = chord({ span: read.span, rise: read.rise ?? 0 });
   return present({
     version: 1 as const,
     name: read.name,
     notes: read.notes ?? "",
     invented: read.invented ?? false,
     span: read.span,
-    rise: read.rise ?? 0,
+    rise: filled(draft, "rise"),
     ground: read.ground,
     anchorA: anchorSide(read.anchorA),
     anchorB: anchorSide(read.anchorB),
-    main: { pretension: read.main.pretension, ...line(read.main) },
-    backup: read.backup && {
-      slack: read.backup.slack ?? read.backup.length! / distance - 1,
-      ...line(read.backup),
-      connections: joints(read.backup),
-    },
-    rings: read.rings.map(({ name, mass, clearance, friction, ...part }) => ({
-      name,
-      mass,
-      clearance: clearance ?? 0.025,
-      friction: friction ?? 0.15,
-      rated: rated(part),
-      condition: condition(part.condition),
+    main: { pretension: read.main.pretension, ...line(read.main, draft) },
+    backup: read.backup && backupLine(read.backup, draft),
+    rings: read.rings.map((ring, i) => ({
+      name: ring.name,
+      mass: ring.mass,
+      clearance: filled(draft, `rings[${i}].clearance`),
+      friction: filled(draft, `rings[${i}].friction`),
+      rated: rated(ring),
+      condition: condition(ring.condition),
     })),
     leash: {
-      stock: stock(read.leash.stock),
+      stock: stock(draft, read.leash.stock),
       length: read.leash.length,
       knots: read.leash.knots,
       condition: condition(read.leash.condition),
-      falls: read.leash.falls ?? 0,
+      falls: filled(draft, "leash.falls"),
     },
     harness: { rated: rated(read.harness), condition: condition(read.harness.condition) },
-    walker: present({
+    walker: {
       mass: read.walker.mass,
-      tieIn: read.walker.tieIn ?? 1,
-      lateral: read.walker.lateral ?? 0.3,
-      at: read.walker.at,
-    }),
+      tieIn: filled(draft, "walker.tieIn"),
+      lateral: filled(draft, "walker.lateral"),
+      at: filled(draft, "walker.at"),
+    },
     requiredFactor: {
-      value: read.requiredFactor ?? 2,
+      value: filled(draft, "requiredFactor"),
       basis: read.requiredFactorBasis ?? (read.requiredFactor === undefined ? DEFAULT_FACTOR : CHOSEN_FACTOR),
     },
   });
+}
+
+/** A quantity of a faultless document, or its default in the field table. */
+function filled(draft: Draft, path: string): number {
+  const value = draft.number(path);
+  if (value === undefined) throw new Error(`${path} was to be there by now`);
+  return value;
+}
+
+function stock(draft: Draft, id: string): LineStock {
+  return findStock(draft, id) as LineStock;
+}
+
+function line(read: { sections: ReadSection[]; endA: ReadEnd; endB: ReadEnd }, draft: Draft) {
+  const sections = read.sections.map(
+    (from): WebbingSection =>
+      present({
+        stock: stock(draft, from.stock),
+        length: from.length,
+        condition: condition(from.condition),
+        wear: (from.wear ?? []).map(wear),
+      }),
+  );
+  return { sections, endA: lineEnd(read.endA, sections[0]!.stock), endB: lineEnd(read.endB, sections.at(-1)!.stock) };
+}
+
+function backupLine(read: NonNullable<ReadDocument["backup"]>, draft: Draft): RigBackup {
+  const distance = chord({ span: filled(draft, "span"), rise: filled(draft, "rise") });
+  const slack = read.slack ?? filled(draft, "backup.length") / distance - 1;
+  return { slack, ...line(read, draft), connections: joints(read) };
 }
 
 /** Connections in the order of the document, then the tapes in theirs: an index leads back to its field. */

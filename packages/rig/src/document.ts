@@ -1,110 +1,15 @@
 /**
  * The rig document as a rigger writes it: one JSON file, units in the values. The schema says which fields there are and
- * turns each value into SI units; what fields have to do with one another is checked in `checks.ts`.
+ * turns each value into SI units; what fields have to do with one another is checked in `checkLines.ts` and its neighbours.
  */
 import * as z from "zod";
-import { BASIS_KINDS, BASIS_PATTERN, parseBasis } from "./basis.ts";
-import { type ChoiceField, type Field, fieldExample } from "./field.ts";
-import { FIELDS } from "./fields.ts";
-import { checkLimits } from "./limits.ts";
-import type { Basis, KnotKind } from "./rig.ts";
-import { acceptsNumber, parseQuantity, quantityText } from "./units.ts";
+import { bare, basis, choice, flag, measured, position, stockId, text } from "./fieldSchemas.ts";
+import type { KnotKind } from "./rig.ts";
 
 /** The tag by which a file is known as a rig of ours, with the version of the format. */
 export const RIG_TAG = "secondline";
 export const RIG_FORMAT = "rig/1";
 export const RIG_VERSION = 1;
-
-function field<K extends Field["kind"]>(path: string, kind: K): Extract<Field, { kind: K }> {
-  const found = FIELDS[path];
-  if (found?.kind !== kind) throw new Error(`The field table has no ${kind} at ${path}`);
-  return found as Extract<Field, { kind: K }>;
-}
-
-/** What `params` of an issue of ours hold; made into a `RigIssue` in `issues.ts`. */
-export interface FaultParams {
-  readonly got: string;
-  readonly expected: string;
-}
-
-/** A number and a unit, for editors that know JSON Schema; which units there are is checked when the file is read. */
-const QUANTITY_PATTERN = "^\\s*[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d+)?\\s*[A-Za-z%°µ].*$";
-
-/** A number with its unit, read into SI. */
-function quantity(path: string) {
-  const f = field(path, "quantity");
-  const read = (value: string | number, ctx: z.RefinementCtx): number => {
-    const result = parseQuantity(value, f.dimension);
-    const fault = result.ok ? checkLimits(result.value, f, value) : result;
-    if (fault) {
-      const { got, expected } = fault;
-      const message = result.ok ? fault.message : `${f.label}: ${fault.message}`;
-      ctx.addIssue({ code: "custom", message, params: { got, expected } satisfies FaultParams });
-      return z.NEVER;
-    }
-    return (result as { value: number }).value;
-  };
-  const [least, most] = f.limits;
-  const high = quantityText(most, f.dimension);
-  const limits = `From ${quantityText(least, f.dimension, least === 0 ? high : undefined)} to ${high}.`;
-  const about = {
-    title: f.label,
-    description: `${f.help} ${limits}`,
-    examples: [fieldExample(f)],
-    ...(f.fallback === undefined ? {} : { default: f.fallback }),
-  };
-  return { read, about, dimension: f.dimension };
-}
-/** A quantity with a unit: text. */
-function measured(path: string) {
-  const { read, about } = quantity(path);
-  return z
-    .string()
-    .meta({ ...about, pattern: QUANTITY_PATTERN })
-    .transform(read);
-}
-/** A place along a line: 0 to 1, or per cent. */
-function position(path: string) {
-  const { read, about } = quantity(path);
-  return z.union([z.number(), z.string()]).meta(about).transform(read);
-}
-/** A number without a unit. */
-function bare(path: string) {
-  const { read, about, dimension } = quantity(path);
-  if (!acceptsNumber(dimension)) throw new Error(`${path} has a unit`);
-  return z.number().meta(about).transform(read);
-}
-function text(path: string) {
-  const f = field(path, "text");
-  return z.string().max(f.longest).meta({ title: f.label, description: f.help });
-}
-function flag(path: string) {
-  const f = field(path, "flag");
-  return z.boolean().meta({ title: f.label, description: f.help });
-}
-function choice<T extends string>(path: string) {
-  const f: ChoiceField = field(path, "choice");
-  const values = f.options.map((option) => option.value) as [T, ...T[]];
-  return z.enum(values).meta({ title: f.label, description: f.help });
-}
-function stockId(path: string) {
-  const f = field(path, "stock");
-  return z.string().min(1).meta({ title: f.label, description: f.help });
-}
-function basis(path: string) {
-  const f = field(path, "basis");
-  return z
-    .string()
-    .meta({ title: f.label, description: f.help, pattern: BASIS_PATTERN })
-    .transform((value, ctx): Basis => {
-      const read = parseBasis(value);
-      if (read) return read;
-      const expected = `one of ${BASIS_KINDS.join(", ")}, then a colon and the source`;
-      const message = `A basis is written as ${expected}, for example "published: EN 959:2018".`;
-      ctx.addIssue({ code: "custom", message, params: { got: JSON.stringify(value), expected } satisfies FaultParams });
-      return z.NEVER;
-    });
-}
 
 const condition = (at: string) =>
   z

@@ -1,7 +1,7 @@
 /** Faults of the schema told as issues: where, what was got, what was expected, and a sentence. */
 import type * as z from "zod";
-import type { FaultParams } from "./document.ts";
 import type { Field } from "./field.ts";
+import type { FaultParams } from "./fieldSchemas.ts";
 import { FIELDS, fieldAt } from "./fields.ts";
 import { groupName } from "./groups.ts";
 import { nearest } from "./nearest.ts";
