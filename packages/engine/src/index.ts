@@ -1,3 +1,10 @@
+export { cfc60 } from "./cfc60.ts";
+export { GRAVITY, SIGNAL_RATE } from "./constants.ts";
+export { AUDIT_LIMIT } from "./energyLedger.ts";
+export { type LineKernel, typescriptKernel } from "./lineKernel.ts";
+export { mainNaturalLength } from "./model.ts";
 export type * from "./problem.ts";
-export type * from "./recording.ts";
 export { LEDGER, SIGNALS } from "./recording.ts";
+export type * from "./recording.ts";
+export { Simulation, type SimulationOptions } from "./simulation.ts";
+export { resultOf, simulate, solveStanding, startRun } from "./solve.ts";

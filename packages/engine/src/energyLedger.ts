@@ -1,0 +1,56 @@
+/** The running account of energy: states at audit times, running totals of losses, and the check that they balance. */
+import { type EnergyLedger, LEDGER, type LedgerEntry } from "./recording.ts";
+
+const HELD: readonly LedgerEntry[] = ["potential", "kinetic", "stretchMain", "stretchBackup", "stretchLeash", "stretchOther"];
+const LOST: readonly LedgerEntry[] = [
+  "lossMain", "lossBackup", "lossLeash", "lossFriction", "lossContact", "lossDrag", "lossParting", "lossSlip",
+];
+
+/** Imbalance that a run may show, as a share of the energy moved [-]. Above it the run is an error, not a number. */
+export const AUDIT_LIMIT = 0.01;
+
+export class LedgerKeeper {
+  /** Entry values of the present audit, by name. */
+  readonly now: Record<LedgerEntry, number> = Object.fromEntries(LEDGER.map((name) => [name, 0])) as Record<LedgerEntry, number>;
+  readonly #times: number[] = [];
+  readonly #rows: number[][] = [];
+  #start = Number.NaN;
+  #gain = 0;
+  #imbalance = 0;
+  #lowest = Number.POSITIVE_INFINITY;
+  #highest = Number.NEGATIVE_INFINITY;
+  #mostLost = 0;
+
+  /** Books `now` at time t. */
+  book(t: number): void {
+    const held = HELD.reduce((sum, name) => sum + this.now[name], 0);
+    const lost = LOST.reduce((sum, name) => sum + this.now[name], 0);
+    if (this.#times.length === 0) this.#start = held;
+    this.#gain = Math.max(this.#gain, held - this.#start);
+    this.#imbalance = Math.max(this.#imbalance, Math.abs(held + lost - this.now.feet - this.#start));
+    this.#lowest = Math.min(this.#lowest, this.now.potential);
+    this.#highest = Math.max(this.#highest, this.now.potential);
+    this.#mostLost = Math.max(this.#mostLost, lost);
+    this.#times.push(t);
+    this.#rows.push(LEDGER.map((name) => this.now[name]));
+  }
+
+  /** Scale for the imbalance: the fall of potential energy and the stretch released, whatever of it was moved [J]. */
+  get moved(): number {
+    return Math.max(this.#highest - this.#lowest, this.#mostLost, 1e-9);
+  }
+  get imbalance(): number {
+    return this.#imbalance;
+  }
+
+  result(): EnergyLedger {
+    const series = Object.fromEntries(LEDGER.map((name, k) => [name, Float32Array.from(this.#rows, (row) => row[k]!)]));
+    return {
+      times: Float32Array.from(this.#times),
+      series: series as Record<LedgerEntry, Float32Array>,
+      gain: this.#gain,
+      imbalance: this.#imbalance,
+      moved: this.moved,
+    };
+  }
+}

@@ -1,0 +1,177 @@
+/**
+ * The two end nodes of every line, which the kernels leave alone: fixed, on a spring along the chord, on an anchor with legs,
+ * or free after a cut. Also the weblock that lets webbing slip at a constant force.
+ */
+import { GRAVITY } from "./constants.ts";
+import { COLUMN, RUN } from "./lineLayout.ts";
+import { elementEnergy } from "./lineEnergy.ts";
+import { anchorOf, chordDirection, type Line } from "./model.ts";
+import type { Problem } from "./problem.ts";
+import type { LegRest } from "./statics/legs.ts";
+
+/** Mass of a master point when the problem gives none [kg]. */
+export const MASTER_MASS = 0.5;
+
+/** An anchor's master point on its legs. */
+export class LegAnchor {
+  readonly end: "A" | "B";
+  readonly legs: readonly LegRest[];
+  /** Position and velocity. */
+  readonly state = new Float64Array(6);
+  readonly mass: number;
+  readonly whole: boolean[];
+  readonly tensions: Float64Array;
+  readonly peaks: Float64Array;
+
+  constructor(end: "A" | "B", legs: readonly LegRest[], position: Float64Array, mass: number) {
+    this.end = end;
+    this.legs = legs;
+    this.state.set(position);
+    this.mass = mass;
+    this.whole = legs.map(() => true);
+    this.tensions = new Float64Array(legs.length);
+    this.peaks = new Float64Array(legs.length);
+  }
+
+  /** Adds the legs' pull at the present position to `force`. */
+  pull(force: Float64Array): void {
+    for (let k = 0; k < this.legs.length; k++) {
+      const { leg, rock, length } = this.legs[k]!;
+      const dx = rock[0] - this.state[0]!;
+      const dy = rock[1] - this.state[1]!;
+      const dz = rock[2] - this.state[2]!;
+      const distance = Math.sqrt(dx * dx + dy * dy + dz * dz);
+      const tension = this.whole[k] ? Math.max(0, leg.stiffness * (distance - length)) : 0;
+      this.tensions[k] = tension;
+      if (tension > this.peaks[k]!) this.peaks[k] = tension;
+      force[0] = force[0]! + (tension * dx) / distance;
+      force[1] = force[1]! + (tension * dy) / distance;
+      force[2] = force[2]! + (tension * dz) / distance;
+    }
+  }
+
+  stored(): number {
+    let energy = 0;
+    for (let k = 0; k < this.legs.length; k++) energy += this.legStored(k);
+    return energy;
+  }
+
+  legStored(k: number): number {
+    if (!this.whole[k]) return 0;
+    const { leg, rock, length } = this.legs[k]!;
+    const beyond = Math.hypot(rock[0] - this.state[0]!, rock[1] - this.state[1]!, rock[2] - this.state[2]!) - length;
+    return beyond > 0 ? 0.5 * leg.stiffness * beyond * beyond : 0;
+  }
+}
+
+export type EndKind = "fixed" | "spring" | "legs" | "free";
+
+/** One end of one line. */
+export class LineEnd {
+  kind: EndKind;
+  readonly line: Line;
+  readonly end: "A" | "B";
+  readonly node: number;
+  readonly #m: Float64Array;
+  readonly #element: number;
+  readonly #sign: number;
+  readonly #direction: readonly [number, number, number];
+  readonly #stiffness: number;
+  readonly #home: readonly [number, number, number];
+
+  constructor(line: Line, end: "A" | "B", problem: Problem, memory: Float64Array, onLegs: boolean) {
+    this.line = line;
+    this.end = end;
+    this.#m = memory;
+    this.node = end === "A" ? 0 : line.nodes - 1;
+    this.#element = end === "A" ? 0 : line.elements - 1;
+    this.#sign = end === "A" ? 1 : -1;
+    this.#direction = chordDirection(problem);
+    this.#stiffness = anchorOf(problem, end).stiffness ?? 0;
+    this.#home = end === "A" ? [0, 0, 0] : [problem.span, 0, problem.rise];
+    this.kind = onLegs ? "legs" : this.#stiffness > 0 ? "spring" : "fixed";
+  }
+
+  /** Load on the anchor [N]; none once the end is free. */
+  get load(): number {
+    return this.kind === "free" ? 0 : this.#m[this.line.base + COLUMN.T * this.line.pitch + this.#element]!;
+  }
+
+  /** Adds the line's pull on this end to `force`. */
+  addForce(force: Float64Array): void {
+    const F = this.line.base + COLUMN.FX * this.line.pitch + this.#element;
+    for (let c = 0; c < 3; c++) force[c] = force[c]! + this.#sign * this.#m[F + c * this.line.pitch]!;
+  }
+
+  /** Moves a spring-held or free end by one step. Fixed ends stay; ends on legs follow their anchor. */
+  move(step: number): void {
+    if (this.kind === "free") this.#fall(step);
+    else if (this.kind === "spring") this.#swing(step);
+  }
+
+  #fall(step: number): void {
+    const m = this.#m;
+    const { base, pitch, masses } = this.line;
+    const F = base + COLUMN.FX * pitch + this.#element;
+    for (let c = 0; c < 3; c++) {
+      const V = base + (COLUMN.VX + c) * pitch + this.node;
+      const weight = c === 2 ? GRAVITY : 0;
+      m[V] = m[V]! + step * ((this.#sign * m[F + c * pitch]!) / masses[this.node]! - weight);
+      m[base + c * pitch + this.node] = m[base + c * pitch + this.node]! + step * m[V]!;
+    }
+  }
+
+  /** Along the chord only. The spring may be stiffer than the step allows, so it is taken at the mean of both positions. */
+  #swing(step: number): void {
+    const m = this.#m;
+    const { base, pitch, masses } = this.line;
+    const u = this.#direction;
+    const X = base + this.node;
+    const F = base + COLUMN.FX * pitch + this.#element;
+    const V = base + COLUMN.VX * pitch + this.node;
+    let pull = 0;
+    let speed = 0;
+    for (let c = 0; c < 3; c++) {
+      pull += u[c]! * this.#sign * m[F + c * pitch]!;
+      speed += u[c]! * m[V + c * pitch]!;
+    }
+    const mass = masses[this.node]!;
+    const beta = (step * step * this.#stiffness) / (4 * mass);
+    speed = (speed * (1 - beta) + (step * (pull - this.#stiffness * this.offset())) / mass) / (1 + beta);
+    for (let c = 0; c < 3; c++) {
+      m[V + c * pitch] = u[c]! * speed;
+      m[X + c * pitch] = m[X + c * pitch]! + step * u[c]! * speed;
+    }
+  }
+
+  offset(): number {
+    const X = this.line.base + this.node;
+    let offset = 0;
+    for (let c = 0; c < 3; c++) offset += this.#direction[c]! * (this.#m[X + c * this.line.pitch]! - this.#home[c]!);
+    return offset;
+  }
+
+  stored(): number {
+    return this.kind === "spring" ? 0.5 * this.#stiffness * this.offset() ** 2 : 0;
+  }
+
+  /**
+   * Lets webbing through until the end element carries no more than the slip load: a longer natural length at the same
+   * distance. Returns the energy lost [J]. The webbing's own weight that comes in is neglected.
+   */
+  slip(load: number): number {
+    const m = this.#m;
+    const { line } = this;
+    const { base, pitch } = line;
+    const e = this.#element;
+    const T = m[base + COLUMN.T * pitch + e]!;
+    const IL = base + COLUMN.IL * pitch + e;
+    if (T <= load || m[IL] === 0 || this.kind === "free") return 0;
+    const k = line.runs.findIndex(({ first, last }) => e >= first && e < last);
+    const run = line.runs[k]!;
+    const before = elementEnergy(line, m, e, k);
+    const stiffness = run.curve.maxSlope + m[line.runsAt + k * line.runPitch + RUN.stiffnessSum]!;
+    m[IL] = m[IL]! * (1 - (T - load) / stiffness);
+    return before - elementEnergy(line, m, e, k);
+  }
+}

@@ -1,0 +1,56 @@
+/** Energy held in a line, read from the kernel's memory; for the audit, outside the hot loop. */
+import { GRAVITY } from "./constants.ts";
+import { COLUMN, RUN } from "./lineLayout.ts";
+import type { Line, Run } from "./model.ts";
+import { energyAt } from "./tensionCurve.ts";
+
+/** Energy of one element in slow-pull stretch and branches, at the positions and states in memory [J]. */
+export function elementEnergy(line: Line, m: Float64Array, e: number, runIndex: number): number {
+  const inverseLength = m[line.base + COLUMN.IL * line.pitch + e]!;
+  if (inverseLength === 0) return 0;
+  const run = line.runs[runIndex]!;
+  return strainEnergy(line, m, e, run, line.runsAt + runIndex * line.runPitch, inverseLength) / inverseLength;
+}
+
+function strainEnergy(line: Line, m: Float64Array, e: number, run: Run, at: number, inverseLength: number): number {
+  const { base, pitch } = line;
+  const x = base + e;
+  const dx = m[x + 1]! - m[x]!;
+  const dy = m[x + pitch + 1]! - m[x + pitch]!;
+  const dz = m[x + 2 * pitch + 1]! - m[x + 2 * pitch]!;
+  const strain = Math.sqrt(dx * dx + dy * dy + dz * dz) * inverseLength - 1;
+  if (strain <= 0) return 0;
+  let energy = energyAt(run.curve, strain);
+  for (let b = 0; b < run.material.branches.length; b++) {
+    const q = m[x + (COLUMN.R + b) * pitch]! + m[at + RUN.stiffness + b]! * strain;
+    energy += m[at + RUN.compliance + b]! * q * q;
+  }
+  return energy;
+}
+
+/** Energy held in the whole line [J]. */
+export function stretchEnergy(line: Line, m: Float64Array): number {
+  let energy = 0;
+  for (let k = 0; k < line.runs.length; k++) {
+    for (let e = line.runs[k]!.first; e < line.runs[k]!.last; e++) energy += elementEnergy(line, m, e, k);
+  }
+  return energy;
+}
+
+/** Height energy of the line's nodes above z = 0 [J]. */
+export function heightEnergy(line: Line, m: Float64Array): number {
+  const Z = line.base + COLUMN.Z * line.pitch;
+  let energy = 0;
+  for (let i = 0; i < line.nodes; i++) energy += line.masses[i]! * m[Z + i]!;
+  return energy * GRAVITY;
+}
+
+/** ½·m·v₋·v₊ over all nodes: the kinetic energy that the leapfrog scheme conserves with the energy at x [J]. */
+export function kineticEnergy(line: Line, m: Float64Array, before: Float64Array): number {
+  const V = line.base + COLUMN.VX * line.pitch;
+  let energy = 0;
+  for (let c = 0; c < 3; c++) {
+    for (let i = 0; i < line.nodes; i++) energy += line.masses[i]! * before[c * line.pitch + i]! * m[V + c * line.pitch + i]!;
+  }
+  return 0.5 * energy;
+}

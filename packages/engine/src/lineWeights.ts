@@ -1,0 +1,53 @@
+/**
+ * A smooth curve through a line's nodes: quadratic B-spline weights on the three nodes nearest to a continuous node
+ * coordinate ξ. The ring acts on the line through them, so that it glides instead of cogging from node to node.
+ * Near an end of the live stretch [low, high] the missing node is mirrored, which makes the curve end in the end node.
+ */
+export interface LineWeights {
+  /** First of three nodes; weights beyond the stretch are zero. */
+  node: number;
+  /** Weights of the three nodes [-]. */
+  readonly w: Float64Array;
+  /** Their derivatives by ξ [-]. */
+  readonly d: Float64Array;
+}
+
+export const makeWeights = (): LineWeights => ({ node: 0, w: new Float64Array(3), d: new Float64Array(3) });
+
+/** Fills `out` for coordinate ξ in [low, high]; high − low must be at least 2. */
+export function weighLine(xi: number, low: number, high: number, out: LineWeights): void {
+  let centre = Math.round(xi);
+  if (centre < low) centre = low;
+  else if (centre > high) centre = high;
+  const u = xi - centre;
+  let w0 = 0.5 * (0.5 - u) * (0.5 - u);
+  let w1 = 0.75 - u * u;
+  let w2 = 0.5 * (0.5 + u) * (0.5 + u);
+  let d0 = u - 0.5;
+  let d1 = -2 * u;
+  let d2 = u + 0.5;
+  if (centre === low) {
+    // The node before the end is 2·end − next.
+    w1 += 2 * w0;
+    w2 -= w0;
+    d1 += 2 * d0;
+    d2 -= d0;
+    [w0, w1, w2] = [w1, w2, 0];
+    [d0, d1, d2] = [d1, d2, 0];
+    out.node = centre;
+  } else if (centre === high) {
+    w1 += 2 * w2;
+    w0 -= w2;
+    d1 += 2 * d2;
+    d0 -= d2;
+    [w0, w1, w2] = [0, w0, w1];
+    [d0, d1, d2] = [0, d0, d1];
+    out.node = centre - 2;
+  } else out.node = centre - 1;
+  out.w[0] = w0;
+  out.w[1] = w1;
+  out.w[2] = w2;
+  out.d[0] = d0;
+  out.d[1] = d1;
+  out.d[2] = d2;
+}

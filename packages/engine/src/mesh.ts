@@ -1,0 +1,63 @@
+/**
+ * Where a line's nodes lie. Nodes fall on every place that matters (ends of sections, connections, the walker, a cut), and
+ * the stretches between are divided evenly into elements of about the wanted size.
+ */
+
+/** Places closer together than this share of the element size become one node: a smaller element would rule the time step. */
+const CLOSEST = 0.4;
+
+export interface Mesh {
+  /** Fraction of natural length of every node, rising; a place in `split` appears twice in a row. */
+  readonly fractions: Float64Array;
+  /** For a place asked for: index of its node (the first of two where split). */
+  nodeAt(fraction: number): number;
+}
+
+/** A place that wants a node. The lower the rank, the more exactly it is met when two are too close. */
+export interface Place {
+  readonly at: number;
+  readonly rank: number;
+}
+
+/**
+ * @param naturalLength of the line [m]
+ * @param size wanted element size [m]
+ * @param places that want a node, as fractions 0..1
+ * @param split fraction at which the line may be severed: two nodes there, held together until it is; undefined: none.
+ *   Ends are severed by letting go of the anchor and need no second node.
+ */
+export function buildMesh(naturalLength: number, size: number, places: readonly Place[], split?: number): Mesh {
+  const kept = keepApart(places, (CLOSEST * size) / naturalLength);
+  const splitAt = split === undefined ? undefined : nearest(kept, split);
+  const fractions: number[] = [0];
+  for (let k = 0; k + 1 < kept.length; k++) {
+    const [from, to] = [kept[k]!, kept[k + 1]!];
+    const count = Math.max(1, Math.floor(((to - from) * naturalLength) / size + 0.3));
+    for (let i = 1; i < count; i++) fractions.push(from + ((to - from) * i) / count);
+    fractions.push(to);
+    if (to === splitAt && to < 1) fractions.push(to);
+  }
+  const all = Float64Array.from(fractions);
+  return { fractions: all, nodeAt: (fraction) => firstNearest(all, fraction) };
+}
+
+/** Ends always; then places by rank, dropping those too near one already kept. */
+function keepApart(places: readonly Place[], closest: number): number[] {
+  const kept = [0, 1];
+  for (const place of [...places].sort((a, b) => a.rank - b.rank || a.at - b.at)) {
+    if (kept.every((other) => Math.abs(other - place.at) >= closest)) kept.push(place.at);
+  }
+  return kept.sort((a, b) => a - b);
+}
+
+function nearest(sorted: readonly number[], value: number): number {
+  return sorted.reduce((best, x) => (Math.abs(x - value) < Math.abs(best - value) ? x : best));
+}
+
+function firstNearest(fractions: Float64Array, value: number): number {
+  let best = 0;
+  for (let i = 1; i < fractions.length; i++) {
+    if (Math.abs(fractions[i]! - value) < Math.abs(fractions[best]! - value)) best = i;
+  }
+  return best;
+}

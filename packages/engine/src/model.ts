@@ -1,0 +1,296 @@
+/**
+ * A problem made ready to compute: two lines in one memory, what holds them together, and the step size.
+ * Built once per run; the step size is chosen here, from the stiffest line at its lightest node.
+ */
+import type { LineKernel } from "./lineKernel.ts";
+import { COLUMN, COLUMNS, pitchFor, RUN, runSize } from "./lineLayout.ts";
+import { branchStiffness, maxwellStep } from "./maxwell.ts";
+import { buildMesh, type Place } from "./mesh.ts";
+import type { Accuracy, } from "./recording.ts";
+import type { Anchor, LineMake, Material, Problem } from "./problem.ts";
+import { strainAt, type TensionCurve, tensionCurve } from "./tensionCurve.ts";
+
+/** A stretch of a line between two places, of one material and one element length. */
+export interface Run {
+  readonly first: number;
+  readonly last: number;
+  readonly material: Material;
+  readonly curve: TensionCurve;
+  /** Natural length of each element [m]. */
+  readonly elementLength: number;
+}
+
+export interface Line {
+  readonly name: "main" | "backup";
+  readonly nodes: number;
+  readonly elements: number;
+  readonly naturalLength: number;
+  /** Fraction of natural length of every node. */
+  readonly fractions: Float64Array;
+  readonly runs: readonly Run[];
+  /** Natural length of every element; 0 for the seam of a planned cut [m]. */
+  readonly lengths: Float64Array;
+  /** Mass of every node [kg]. */
+  readonly masses: Float64Array;
+  /** Strength of every element [N]. */
+  readonly strengths: Float64Array;
+  /** First node of the seam where the line will be cut; −1: none. */
+  readonly seam: number;
+  readonly nodeAt: (fraction: number) => number;
+  /** Where the line lies in the kernel's memory. */
+  readonly base: number;
+  readonly pitch: number;
+  readonly runsAt: number;
+  readonly runPitch: number;
+}
+
+/** Nodes that move as one until they part. `main` is a node of the main line, `backup` of the backup. */
+export interface Joint {
+  readonly kind: "connection" | "tape";
+  readonly at: number;
+  readonly main: number;
+  readonly backup: number;
+  readonly strength: number;
+}
+
+export interface Model {
+  readonly problem: Problem;
+  readonly main: Line;
+  readonly backup: Line | undefined;
+  readonly joints: readonly Joint[];
+  readonly leash: { readonly material: Material; readonly curve: TensionCurve };
+  /** Node of the main line where the walker starts. */
+  readonly start: number;
+  readonly size: number;
+  readonly step: number;
+  /** Numbers of kernel memory the lines need. */
+  readonly memory: number;
+}
+
+/** Element size per accuracy at spans that allow it, and the least number of elements on a line. */
+const SIZE: Readonly<Record<Accuracy, { size: number; least: number }>> = {
+  quick: { size: 1, least: 24 },
+  standard: { size: 0.5, least: 48 },
+  fine: { size: 0.25, least: 96 },
+};
+/**
+ * Share of the stability limit 2/ω that a step uses: for lines that stay taut, and for lines that go slack. An element that
+ * snaps taut and lets go again bounces like a ball on a spring; above about half the limit the steps see so little of the
+ * bounce that it can gain energy.
+ */
+const STEP_TAUT = 0.9;
+const STEP_SLACK = 0.5;
+/** The backup's elements may be this much longer than the main line's. */
+const LONGEST_BACKUP = 2;
+
+export interface ModelOptions {
+  readonly accuracy?: Accuracy;
+  /** Element size to use instead of the accuracy's [m]. */
+  readonly size?: number;
+  /** Share of the longest stable step, 0 < share ≤ 1; for convergence studies. */
+  readonly stepShare?: number;
+}
+
+export function chordOf(problem: Problem): number {
+  return Math.hypot(problem.span, problem.rise);
+}
+
+/** Builds the model of a checked problem. */
+export function buildModel(problem: Problem, options: ModelOptions = {}): Model {
+  const chord = chordOf(problem);
+  const wanted = SIZE[options.accuracy ?? "standard"];
+  const size = options.size ?? Math.min(wanted.size, chord / wanted.least);
+  const couplings = [
+    ...(problem.backup?.connections ?? []).map((joint) => ({ ...joint, kind: "connection" as const })),
+    ...(problem.backup?.tapes ?? []).map((joint) => ({ ...joint, kind: "tape" as const })),
+  ];
+  const shared = couplings.map(({ at }) => ({ at, rank: 2 }));
+  const cutAt = problem.cut?.at;
+  const innerCut = cutAt !== undefined && cutAt > 0 && cutAt < 1 ? cutAt : undefined;
+  const mainPlaces = [{ at: problem.walker.at, rank: 1 }, ...shared, ...(innerCut === undefined ? [] : [{ at: innerCut, rank: 0 }])];
+  const mainLength = mainNaturalLength(problem);
+  const mainDraft = draftLine("main", problem.main, mainLength, size, mainPlaces, innerCut);
+  const main = placeLine(mainDraft, 0);
+  const backupDraft =
+    problem.backup &&
+    draftLine("backup", problem.backup, chord * (1 + problem.backup.slack), size * backupScale(problem), shared, undefined);
+  const backup = backupDraft && placeLine(backupDraft, endOf(main));
+  const joints = backup
+    ? couplings.map(({ kind, at, strength }) => ({
+        kind,
+        at,
+        main: sideOfSeam(main, main.nodeAt(at), at, problem.walker.at),
+        backup: backup.nodeAt(at),
+        strength: strength ?? Number.POSITIVE_INFINITY,
+      }))
+    : [];
+  const leash = { material: problem.leash.material, curve: tensionCurve(problem.leash.material.curve) };
+  const step = 
+    (options.stepShare ?? 1) * (backup || problem.cut ? STEP_SLACK : STEP_TAUT) *
+    Math.min(stepLimit(main), backup ? stepLimit(backup) : Number.POSITIVE_INFINITY, leashLimit(problem, leash.curve));
+  return { problem, main, backup, joints, leash, start: main.nodeAt(problem.walker.at), size, step, memory: endOf(backup ?? main) };
+}
+
+/** Elements of both lines take a wave about the same time to cross: a stiffer backup has longer ones, within reason. */
+function backupScale(problem: Problem): number {
+  const speed = (make: LineMake) => Math.max(...sectionsOf(make).map(({ material }) => waveSpeed(material)));
+  return Math.min(Math.max(speed(problem.backup!) / speed(problem.main), 1), LONGEST_BACKUP);
+}
+
+/** Speed of a fast axial pull at the stiffest place of the curve [m/s]. */
+const waveSpeed = (material: Material): number =>
+  Math.sqrt((tensionCurve(material.curve).maxSlope + branchStiffness(material.branches)) / material.mass);
+
+/** A joint at the cut itself stays with the piece that carries the walker. */
+function sideOfSeam(line: Line, node: number, at: number, walkerAt: number): number {
+  return node === line.seam && walkerAt > at ? node + 1 : node;
+}
+
+/** Natural length of the main line, such that straight and weightless it carries its pretension [m]. */
+export function mainNaturalLength(problem: Problem): number {
+  const { pretension } = problem.main;
+  let stretched = 0;
+  let from = 0;
+  for (const { to, material } of sectionsOf(problem.main)) {
+    stretched += (to - from) * (1 + strainAt(tensionCurve(material.curve), pretension));
+    from = to;
+  }
+  return chordOf(problem) / stretched;
+}
+
+export function sectionsOf(make: LineMake): readonly { to: number; material: Material }[] {
+  if (make.sections) return make.sections;
+  if (!make.material) throw new Error("a line needs a material or sections");
+  return [{ to: 1, material: make.material }];
+}
+
+type LineDraft = Omit<Line, "base" | "pitch" | "runsAt" | "runPitch">;
+
+function draftLine(
+  name: "main" | "backup", make: LineMake, naturalLength: number, size: number, places: readonly Place[], split: number | undefined,
+): LineDraft {
+  const sections = sectionsOf(make);
+  const edges = [...sections.slice(0, -1).map(({ to }) => to), ...(make.weakZones ?? []).flatMap(({ from, to }) => [from, to])];
+  const inner = [...places, ...edges.map((at) => ({ at, rank: 3 }))].filter(({ at }) => at > 0 && at < 1);
+  const mesh = buildMesh(naturalLength, size, inner, split);
+  const { fractions } = mesh;
+  const elements = fractions.length - 1;
+  const lengths = Float64Array.from({ length: elements }, (_, e) => (fractions[e + 1]! - fractions[e]!) * naturalLength);
+  const seam = split === undefined ? -1 : lengths.indexOf(0);
+  const materials = Array.from({ length: elements }, (_, e) => materialAt(sections, middle(fractions, e)));
+  return {
+    name, nodes: elements + 1, elements, naturalLength, fractions, lengths, seam,
+    nodeAt: mesh.nodeAt,
+    runs: groupRuns(materials, lengths),
+    masses: lumpMasses(materials, lengths),
+    strengths: Float64Array.from({ length: elements }, (_, e) => strengthAt(make, fractions[e]!, fractions[e + 1]!)),
+  };
+}
+
+const middle = (fractions: Float64Array, e: number): number => 0.5 * (fractions[e]! + fractions[e + 1]!);
+
+function materialAt(sections: readonly { to: number; material: Material }[], at: number): Material {
+  return (sections.find(({ to }) => at <= to) ?? sections.at(-1)!).material;
+}
+
+/** An element takes the least strength of any weak zone that covers a part of it worth more than rounding. */
+function strengthAt(make: LineMake, from: number, to: number): number {
+  const zones = (make.weakZones ?? []).filter((zone) => Math.min(zone.to, to) - Math.max(zone.from, from) > 1e-9);
+  return Math.min(make.strength ?? Number.POSITIVE_INFINITY, ...zones.map(({ strength }) => strength));
+}
+
+function groupRuns(materials: readonly Material[], lengths: Float64Array): Run[] {
+  const runs: Run[] = [];
+  const curves = new Map<Material, TensionCurve>();
+  for (let first = 0; first < materials.length; ) {
+    const material = materials[first]!;
+    let last = first + 1;
+    while (last < materials.length && materials[last] === material && sameLength(lengths[first]!, lengths[last]!)) last++;
+    const curve = curves.get(material) ?? tensionCurve(material.curve);
+    curves.set(material, curve);
+    runs.push({ first, last, material, curve, elementLength: lengths[first]! });
+    first = last;
+  }
+  return runs;
+}
+const sameLength = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-9 * Math.max(a, b);
+
+/** Half of each element's mass at each of its nodes [kg]. */
+function lumpMasses(materials: readonly Material[], lengths: Float64Array): Float64Array {
+  const masses = new Float64Array(materials.length + 1);
+  for (let e = 0; e < materials.length; e++) {
+    const half = 0.5 * materials[e]!.mass * lengths[e]!;
+    masses[e] = masses[e]! + half;
+    masses[e + 1] = masses[e + 1]! + half;
+  }
+  return masses;
+}
+
+function placeLine(draft: LineDraft, base: number): Line {
+  const pitch = pitchFor(draft.nodes);
+  const runPitch = runSize(Math.max(...draft.runs.map(({ curve }) => curve.cubics.length / 5)));
+  return { ...draft, base, pitch, runsAt: base + COLUMNS * pitch, runPitch: runPitch + (runPitch & 1) };
+}
+const endOf = (line: Line): number => line.runsAt + line.runs.length * line.runPitch;
+
+/**
+ * Longest stable step of a line, 2/ω of its fastest mode [s]: for two equal masses m on springs K/h it is h·√(μ/K) at the
+ * instantaneous stiffness K = largest slow-pull slope + ΣE; Gershgorin's bound on every node where elements differ.
+ */
+function stepLimit(line: Line): number {
+  let fastest = 0;
+  const stiffness = new Float64Array(line.elements);
+  for (const run of line.runs) {
+    if (run.elementLength === 0) continue;
+    stiffness.fill((run.curve.maxSlope + branchStiffness(run.material.branches)) / run.elementLength, run.first, run.last);
+  }
+  for (let i = 0; i < line.nodes; i++) {
+    const around = (i > 0 ? stiffness[i - 1]! : 0) + (i < line.elements ? stiffness[i]! : 0);
+    fastest = Math.max(fastest, (2 * around) / line.masses[i]!);
+  }
+  return 2 / Math.sqrt(fastest);
+}
+
+/** The ring between leash and lines: the leash alone, at twice its stiffness for what the contact adds [s]. */
+function leashLimit(problem: Problem, curve: TensionCurve): number {
+  const stiffness = (curve.maxSlope + branchStiffness(problem.leash.material.branches)) / problem.leash.length;
+  return 2 / Math.sqrt((2 * stiffness) / problem.ring.mass);
+}
+
+/** Writes masses, lengths, strengths and the runs' coefficients of a line into the kernel's memory. */
+export function loadLine(line: Line, kernel: LineKernel, step: number): void {
+  const m = kernel.memory;
+  const { base, pitch } = line;
+  for (let i = 0; i < line.nodes; i++) m[base + COLUMN.IM * pitch + i] = 1 / line.masses[i]!;
+  for (let e = 0; e < line.elements; e++) {
+    const length = line.lengths[e]!;
+    m[base + COLUMN.IL * pitch + e] = length > 0 ? 1 / length : 0;
+    m[base + COLUMN.S * pitch + e] = line.strengths[e]!;
+  }
+  for (const [k, run] of line.runs.entries()) {
+    const at = line.runsAt + k * line.runPitch;
+    const coefficients = maxwellStep(run.material.branches, step);
+    m[at + RUN.first] = run.first;
+    m[at + RUN.last] = run.last;
+    m[at + RUN.branches] = coefficients.count;
+    m[at + RUN.endSlope] = run.curve.endSlope;
+    m[at + RUN.end] = run.curve.end;
+    m[at + RUN.cubics] = run.curve.cubics.length / 5;
+    m[at + RUN.stiffnessSum] = coefficients.stiffness.reduce((sum, b) => sum + b, 0);
+    m[at + RUN.lossLength] = run.elementLength;
+    m.set(coefficients.decay, at + RUN.decay);
+    m.set(coefficients.stiffness, at + RUN.stiffness);
+    m.set(coefficients.release, at + RUN.release);
+    m.set(coefficients.loss, at + RUN.loss);
+    m.set(coefficients.compliance, at + RUN.compliance);
+    m.set(run.curve.cubics, at + RUN.table);
+  }
+}
+
+/** The direction A → B at rest. */
+export function chordDirection(problem: Problem): readonly [number, number, number] {
+  const chord = chordOf(problem);
+  return [problem.span / chord, 0, problem.rise / chord];
+}
+
+export const anchorOf = (problem: Problem, end: "A" | "B"): Anchor => problem.anchors?.[end] ?? {};

@@ -1,0 +1,535 @@
+/**
+ * One run: lines, ring, leash and walker stepped from rest to the end of the problem, in slices so that it can be watched and
+ * cancelled. See THEORY.md for the model and for the order of work within a step.
+ */
+import { GRAVITY } from "./constants.ts";
+import { addDrag } from "./drag.ts";
+import { LedgerKeeper } from "./energyLedger.ts";
+import { Joints } from "./joints.ts";
+import { Leash } from "./leash.ts";
+import { elementEnergy, heightEnergy, kineticEnergy, stretchEnergy } from "./lineEnergy.ts";
+import { LegAnchor, LineEnd, MASTER_MASS } from "./lineEnds.ts";
+import { type LineKernel, typescriptKernel } from "./lineKernel.ts";
+import { COLUMN, RUN } from "./lineLayout.ts";
+import { anchorOf, buildModel, type Line, loadLine, type Model, type ModelOptions } from "./model.ts";
+import type { Problem } from "./problem.ts";
+import { Recorder } from "./recorder.ts";
+import type { RunEvent } from "./recording.ts";
+import { RingContact } from "./ringContact.ts";
+import { contactDamping, restAtStart, type StartRest } from "./statics/start.ts";
+
+export interface SimulationOptions extends ModelOptions {
+  /** Makes the kernel on memory of so many numbers; the fastest available by default. */
+  readonly kernel?: (size: number) => LineKernel;
+}
+
+/** Channels of the recorder, in order: the signals of `SIGNALS`, then the walker's height. */
+export const CHANNELS = 8;
+/** Time between energy audits [s]. */
+const AUDIT_EVERY = 1e-3;
+/** Speed of the release wave when a line has just parted, as a share of the true one: others wait for it before they may part. */
+const RELEASE_WAIT = 1e-3;
+
+export type Status = "running" | "done" | "diverged";
+
+export class Simulation {
+  readonly problem: Problem;
+  readonly model: Model;
+  readonly options: SimulationOptions;
+  readonly rest: StartRest;
+  readonly recorder: Recorder;
+  readonly ledger = new LedgerKeeper();
+  readonly events: RunEvent[] = [];
+  readonly joints: Joints;
+  readonly leash: Leash;
+  readonly legAnchors: readonly LegAnchor[];
+  status: Status = "running";
+  /** What went wrong, when diverged. */
+  trouble = "";
+  steps = 0;
+  lowest = Number.POSITIVE_INFINITY;
+  lowestTime = 0;
+  readonly startHeight: number;
+  readonly #kernel: LineKernel;
+  readonly #lines: readonly Line[];
+  readonly #ends: readonly LineEnd[];
+  readonly #contacts: readonly RingContact[];
+  readonly #ring = new Float64Array(6);
+  readonly #walker = new Float64Array(6);
+  readonly #out: readonly Float64Array[];
+  readonly #values = new Float64Array(CHANNELS);
+  readonly #force = new Float64Array(3);
+  readonly #before: readonly Float64Array[];
+  readonly #particlesBefore = new Float64Array(24);
+  readonly #lastBreak: { time: number; element: number }[];
+  #nextAudit = 0;
+  #feetWork = 0;
+  #feetPending = 0;
+  #feetSpeed = 0;
+  #parted = 0;
+  #slipped = 0;
+  #dragged = 0;
+  #cutDone: boolean;
+  #legDone: boolean;
+  #taut = false;
+  #footForce: number;
+
+  constructor(problem: Problem, options: SimulationOptions = {}) {
+    this.problem = problem;
+    this.options = options;
+    this.model = buildModel(problem, options);
+    const { main, backup, step } = this.model;
+    this.#lines = backup ? [main, backup] : [main];
+    this.#kernel = (options.kernel ?? typescriptKernel)(this.model.memory);
+    for (const line of this.#lines) loadLine(line, this.#kernel, step);
+    this.rest = restAtStart(this.model);
+    const m = this.#kernel.memory;
+    this.#place(main, this.rest.main);
+    if (backup) this.#place(backup, this.rest.backup);
+    this.#ring.set(this.rest.ring);
+    this.#walker.set(this.rest.walker);
+    this.startHeight = this.#walker[2]!;
+    this.#contacts = this.#lines.map((line, k) =>
+      new RingContact(
+        line, m, problem.ring, k === 0 ? this.rest.contact.main : this.rest.contact.backup,
+        contactDamping(this.model, line), k === 0 ? this.rest.xiMain : this.rest.xiBackup,
+      ),
+    );
+    this.leash = new Leash(problem.leash, this.model.leash.curve, step);
+    this.leash.relax(this.#leashSpan());
+    const { legs } = this.rest;
+    this.legAnchors = (["A", "B"] as const).flatMap((end) =>
+      legs[end].length > 0 ? [new LegAnchor(end, legs[end], this.rest.masters[end], anchorOf(problem, end).mass ?? MASTER_MASS)] : [],
+    );
+    this.#ends = this.#lines.flatMap((line) => (["A", "B"] as const).map((end) => new LineEnd(line, end, problem, m, legs[end].length > 0)));
+    this.joints = new Joints(main, backup, this.model.joints, m);
+    this.recorder = new Recorder(this.#lines, m, problem.duration, CHANNELS);
+    this.#out = this.#lines.map(() => new Float64Array(2));
+    this.#before = this.#lines.map((line) => new Float64Array(3 * line.pitch));
+    this.#lastBreak = this.#lines.map(() => ({ time: Number.NEGATIVE_INFINITY, element: 0 }));
+    this.#cutDone = problem.cut === undefined;
+    this.#legDone = problem.legFailure === undefined;
+    this.#footForce = problem.start === "standing" ? problem.walker.mass * GRAVITY : 0;
+  }
+
+  get time(): number {
+    return this.steps * this.model.step;
+  }
+  /** Share of the problem's duration done, 0 to 1. */
+  get progress(): number {
+    return this.status === "running" ? Math.min(1, this.time / this.problem.duration) : 1;
+  }
+  /** Memory of the kernel, for reading element states. */
+  get memory(): Float64Array {
+    return this.#kernel.memory;
+  }
+  get kernelName(): string {
+    return this.#kernel.name;
+  }
+
+  /** Runs up to so many steps; stops early when done or when numbers are no longer finite. */
+  advance(mostSteps: number): Status {
+    for (let k = 0; k < mostSteps && this.status === "running"; k++) this.#step();
+    return this.status;
+  }
+
+  #place(line: Line, positions: Float64Array): void {
+    const m = this.#kernel.memory;
+    for (let i = 0; i < line.nodes; i++) {
+      for (let c = 0; c < 3; c++) m[line.base + c * line.pitch + i] = positions[3 * i + c]!;
+    }
+    // Relaxed branches: q = 0, so r = −B·ε.
+    for (const [k, run] of line.runs.entries()) {
+      const at = line.runsAt + k * line.runPitch;
+      for (let e = run.first; e < run.last; e++) {
+        const strain = Math.max(0, this.#elementSpan(line, e) * m[line.base + COLUMN.IL * line.pitch + e]! - 1);
+        for (let b = 0; b < run.material.branches.length; b++) {
+          m[line.base + (COLUMN.R + b) * line.pitch + e] = -m[at + RUN.stiffness + b]! * strain;
+        }
+      }
+    }
+  }
+
+  #elementSpan(line: Line, e: number): number {
+    const m = this.#kernel.memory;
+    const x = line.base + e;
+    const dx = m[x + 1]! - m[x]!;
+    const dy = m[x + line.pitch + 1]! - m[x + line.pitch]!;
+    const dz = m[x + 2 * line.pitch + 1]! - m[x + 2 * line.pitch]!;
+    return Math.sqrt(dx * dx + dy * dy + dz * dz);
+  }
+
+  #leashSpan(): number {
+    const dx = this.#walker[0]! - this.#ring[0]!;
+    const dy = this.#walker[1]! - this.#ring[1]!;
+    const dz = this.#walker[2]! - this.#ring[2]!;
+    return Math.sqrt(dx * dx + dy * dy + dz * dz);
+  }
+
+  #step(): void {
+    const { step } = this.model;
+    const t = this.time;
+    if (!this.#cutDone && t >= this.problem.cut!.time) this.#cut(t);
+    if (!this.#legDone && t >= this.problem.legFailure!.time) this.#failLeg(t);
+    const auditing = t >= this.#nextAudit;
+    if (auditing) this.#openAudit();
+    if (this.recorder.frameDue(t)) {
+      this.recorder.frame(this.#ring, this.#walker, this.#ringFraction(0), this.#ringFraction(1));
+    }
+    const height = this.#walker[2]!;
+    if (height < this.lowest) {
+      this.lowest = height;
+      this.lowestTime = t;
+    }
+    if (this.#footForce > 0) this.#feetSpeed = this.#feetParting();
+    for (let k = 0; k < this.#contacts.length; k++) this.#contacts[k]!.push(this.#ring, step);
+    for (let k = 0; k < this.#contacts.length; k++) this.#addImpulse(this.#contacts[k]!.impulse);
+    const pull = this.#pullLeash(step, t);
+    this.#letGo(step, t);
+    if (this.problem.airDensity !== undefined) this.#drag(step);
+    for (let k = 0; k < this.#lines.length; k++) {
+      const line = this.#lines[k]!;
+      const out = this.#out[k]!;
+      out[1] = Number.NEGATIVE_INFINITY;
+      this.#kernel.step(line.base, line.pitch, line.nodes, line.runsAt, line.runs.length, line.runPitch, step, out);
+    }
+    for (let k = 0; k < this.#ends.length; k++) this.#ends[k]!.move(step);
+    for (let k = 0; k < this.legAnchors.length; k++) this.#moveAnchor(this.legAnchors[k]!, step, t);
+    this.joints.bind(step, t);
+    this.#bookFeet();
+    for (let k = 0; k < this.#contacts.length; k++) this.#contacts[k]!.book(this.#ring, step);
+    this.#moveParticle(this.#ring, step);
+    this.#moveParticle(this.#walker, step);
+    if (this.recorder.rowDue(t)) this.recorder.row();
+    this.#sample(t, pull, height);
+    if (auditing) this.#closeAudit(t);
+    this.#checkSlip(t);
+    this.#checkBreaks(t, pull);
+    this.steps++;
+    this.#checkEnd();
+  }
+
+  #addImpulse(impulse: Float64Array): void {
+    for (let c = 0; c < 3; c++) this.#ring[3 + c] = this.#ring[3 + c]! + impulse[c]! / this.problem.ring.mass;
+  }
+
+  #moveParticle(p: Float64Array, step: number): void {
+    for (let c = 0; c < 3; c++) p[c] = p[c]! + step * p[3 + c]!;
+  }
+
+  /** Leash and weight on ring and walker; returns the leash's tension [N]. */
+  #pullLeash(step: number, t: number): number {
+    const ring = this.#ring;
+    const walker = this.#walker;
+    const dx = walker[0]! - ring[0]!;
+    const dy = walker[1]! - ring[1]!;
+    const dz = walker[2]! - ring[2]!;
+    const span = Math.sqrt(dx * dx + dy * dy + dz * dz);
+    const tension = this.leash.pull(span);
+    const s = span > 0 ? (tension * step) / span : 0;
+    const ringShare = s / this.problem.ring.mass;
+    const walkerShare = s / this.problem.walker.mass;
+    ring[3] = ring[3]! + ringShare * dx;
+    ring[4] = ring[4]! + ringShare * dy;
+    ring[5] = ring[5]! + ringShare * dz - GRAVITY * step;
+    walker[3] = walker[3]! - walkerShare * dx;
+    walker[4] = walker[4]! - walkerShare * dy;
+    walker[5] = walker[5]! - walkerShare * dz - GRAVITY * step;
+    if (!this.#taut && tension > 0) {
+      this.#taut = true;
+      if (t > 0) this.#note({ time: t, kind: "leashTaut", part: "leash", position: this.#at(ring) });
+    }
+    return tension;
+  }
+
+  /** The feet: up on the walker, down on the line's point, falling to nothing over `letGo`. */
+  #letGo(step: number, t: number): void {
+    if (this.#footForce === 0) return;
+    const letGo = this.problem.letGo ?? 0;
+    const force = t < letGo ? this.problem.walker.mass * GRAVITY * (1 - t / letGo) : 0;
+    this.#footForce = force;
+    if (force === 0) {
+      this.#note({ time: t, kind: "letGo", part: "walker", position: this.#at(this.#walker) });
+      return;
+    }
+    const { main, start } = this.model;
+    const m = this.#kernel.memory;
+    const VZ = main.base + COLUMN.VZ * main.pitch + start;
+    // Where the line will be cut under the feet, the seam's two nodes share the impulse.
+    m[VZ] = m[VZ]! - force * step * m[main.base + COLUMN.IM * main.pitch + start]!;
+    this.#walker[5] = this.#walker[5]! + (force * step) / this.problem.walker.mass;
+    this.#feetPending = force;
+  }
+
+  #drag(step: number): void {
+    this.#dragged += addDrag(this.#lines, this.#kernel.memory, this.problem, this.#walker, step);
+  }
+
+  #moveAnchor(anchor: LegAnchor, step: number, t: number): void {
+    const { state } = anchor;
+    const force = this.#force;
+    force.fill(0);
+    anchor.pull(force);
+    let mass = anchor.mass;
+    for (const end of this.#ends) {
+      if (end.end !== anchor.end || end.kind !== "legs") continue;
+      end.addForce(force);
+      mass += end.line.masses[end.node]!;
+    }
+    for (let c = 0; c < 3; c++) {
+      state[3 + c] = state[3 + c]! + step * (force[c]! / mass - (c === 2 ? GRAVITY : 0));
+      state[c] = state[c]! + step * state[3 + c]!;
+    }
+    const m = this.#kernel.memory;
+    for (const { line, node, end, kind } of this.#ends) {
+      if (end !== anchor.end || kind !== "legs") continue;
+      for (let c = 0; c < 6; c++) m[line.base + c * line.pitch + node] = state[c]!;
+    }
+    for (let k = 0; k < anchor.legs.length; k++) {
+      const strength = anchor.legs[k]!.leg.strength ?? Number.POSITIVE_INFINITY;
+      if (anchor.whole[k] && anchor.tensions[k]! > strength) this.#partLeg(anchor, k, t, "break");
+    }
+  }
+
+  #partLeg(anchor: LegAnchor, k: number, t: number, kind: "break" | "cut"): void {
+    this.#parted += anchor.legStored(k);
+    anchor.whole[k] = false;
+    this.#note({ time: t, kind, part: anchor.end === "A" ? "anchorA" : "anchorB", at: k, value: anchor.tensions[k]!, position: this.#at(anchor.state) });
+  }
+
+  #failLeg(t: number): void {
+    this.#legDone = true;
+    const failure = this.problem.legFailure!;
+    const anchor = this.legAnchors.find(({ end }) => end === failure.anchor)!;
+    this.#partLeg(anchor, failure.leg, t, "cut");
+  }
+
+  #sample(t: number, pull: number, height: number): void {
+    const v = this.#values;
+    v[0] = pull;
+    v[1] = this.#ends[0]!.load;
+    v[2] = this.#ends[1]!.load;
+    v[3] = this.#ends.length > 2 ? this.#ends[2]!.load : 0;
+    v[4] = this.#ends.length > 2 ? this.#ends[3]!.load : 0;
+    v[5] = this.#contacts[0]!.force;
+    v[6] = this.#contacts.length > 1 ? this.#contacts[1]!.force : 0;
+    v[7] = height;
+    this.recorder.sample(t, this.model.step, v);
+  }
+
+  #cut(t: number): void {
+    this.#cutDone = true;
+    const { main } = this.model;
+    const at = this.problem.cut!.at;
+    const m = this.#kernel.memory;
+    const node = at <= 0 || main.seam < 0 ? (at < 0.5 ? 0 : main.nodes - 1) : main.seam;
+    if (node === main.seam) this.joints.cutSeam();
+    else this.#release(node === 0 ? "A" : "B");
+    this.#restretch(0);
+    const position: [number, number, number] = [0, 1, 2].map((c) => m[main.base + c * main.pitch + node]!) as [number, number, number];
+    this.#note({ time: t, kind: "cut", part: "main", at, position });
+    this.#lastBreak[0] = { time: t, element: Math.min(node, main.elements - 1) };
+  }
+
+  #release(end: "A" | "B"): void {
+    const which = this.#ends.find((one) => one.line.name === "main" && one.end === end)!;
+    which.kind = "free";
+    if (end === "A") this.#contacts[0]!.freeA = true;
+    else this.#contacts[0]!.freeB = true;
+  }
+
+  #restretch(k: number): void {
+    const line = this.#lines[k]!;
+    const m = this.#kernel.memory;
+    const wholeSeam = !this.#cutDone || line.seam < 0;
+    this.#contacts[k]!.restretch((e) => m[line.base + COLUMN.IL * line.pitch + e] === 0 && !(wholeSeam && e === line.seam));
+  }
+
+  #checkSlip(t: number): void {
+    const { slip } = this.problem.main;
+    if (!slip) return;
+    for (let k = 0; k < 2; k++) {
+      const end = this.#ends[k]!;
+      const load = end.end === "A" ? slip.A : slip.B;
+      if (load === undefined || end.load <= load) continue;
+      if (!this.events.some((event) => event.kind === "slip" && event.part === `weblock${end.end}`)) {
+        this.#note({ time: t, kind: "slip", part: `weblock${end.end}`, value: end.load });
+      }
+      this.#slipped += end.slip(load);
+    }
+  }
+
+  #checkBreaks(t: number, pull: number): void {
+    const { leash, ring } = this.problem;
+    if (this.leash.whole && (pull > (leash.strength ?? Number.POSITIVE_INFINITY) || pull > (ring.strength ?? Number.POSITIVE_INFINITY))) {
+      const part = pull > (leash.strength ?? Number.POSITIVE_INFINITY) ? "leash" : "ring";
+      this.#parted += this.leash.stored(this.#leashSpan());
+      this.leash.part();
+      this.#note({ time: t, kind: "break", part, value: pull, position: this.#at(this.#ring) });
+    }
+    for (const state of this.joints.states) {
+      if (!state.whole || state.force <= state.joint.strength) continue;
+      const { kind, at, main: node } = state.joint;
+      const { main } = this.model;
+      const position = [0, 1, 2].map((c) => this.#kernel.memory[main.base + c * main.pitch + node]!) as [number, number, number];
+      this.#note({ time: t, kind: "break", part: kind, at, value: state.force, position });
+      this.joints.part(state);
+    }
+    for (let k = 0; k < this.#lines.length; k++) if (this.#out[k]![1]! > 0) this.#partElement(k, t);
+  }
+
+  /** Parts the element most over its strength, unless the line has just parted and the release is still on its way there. */
+  #partElement(k: number, t: number): void {
+    const line = this.#lines[k]!;
+    const m = this.#kernel.memory;
+    const T = line.base + COLUMN.T * line.pitch;
+    const S = line.base + COLUMN.S * line.pitch;
+    const last = this.#lastBreak[k]!;
+    let worst = -1;
+    let excess = 0;
+    for (let e = 0; e < line.elements; e++) {
+      const over = m[T + e]! - m[S + e]!;
+      const away = Math.abs(e - last.element);
+      if (over <= excess || t - last.time < RELEASE_WAIT + 2 * away * this.model.step) continue;
+      worst = e;
+      excess = over;
+    }
+    if (worst < 0) return;
+    const run = line.runs.findIndex(({ first, last: end }) => worst >= first && worst < end);
+    this.#parted += elementEnergy(line, m, worst, run);
+    const value = m[T + worst]!;
+    m[line.base + COLUMN.IL * line.pitch + worst] = 0;
+    m[S + worst] = Number.POSITIVE_INFINITY;
+    for (let b = 0; b < 8; b++) m[line.base + (COLUMN.R + b) * line.pitch + worst] = 0;
+    this.#lastBreak[k] = { time: t, element: worst };
+    this.#restretch(k);
+    const at = 0.5 * (line.fractions[worst]! + line.fractions[worst + 1]!);
+    const position = [0, 1, 2].map((c) => m[line.base + c * line.pitch + worst]!) as [number, number, number];
+    this.#note({ time: t, kind: "break", part: line.name, at, value, position });
+  }
+
+  #checkEnd(): void {
+    const walker = this.#walker;
+    if (!Number.isFinite(walker[0]! + walker[1]! + walker[2]! + this.#ring[0]! + this.#ring[2]! + this.#out[0]![0]!)) {
+      this.#diverge();
+      return;
+    }
+    for (const contact of this.#contacts) {
+      if (contact.on || this.events.some(({ kind, part }) => kind === "ringOff" && part === contact.line.name)) continue;
+      this.#note({ time: this.time, kind: "ringOff", part: contact.line.name, position: this.#at(this.#ring) });
+    }
+    const ground = this.#groundBelow(walker[0]!);
+    if (walker[2]! <= ground) {
+      const speed = Math.hypot(walker[3]!, walker[4]!, walker[5]!);
+      this.lowest = Math.min(this.lowest, walker[2]!);
+      this.lowestTime = this.time;
+      this.#note({ time: this.time, kind: "ground", part: "walker", value: speed, position: this.#at(walker) });
+      this.status = "done";
+    } else if (this.time > this.problem.duration) this.status = "done";
+    if (this.status === "done" && this.lowest < this.startHeight) {
+      this.#note({ time: this.lowestTime, kind: "lowest", part: "walker", value: this.lowest });
+    }
+  }
+
+  #groundBelow(x: number): number {
+    const { ground } = this.problem;
+    if (!ground) return Number.NEGATIVE_INFINITY;
+    for (let k = 0; k + 1 < ground.length; k++) {
+      const [x0, z0] = ground[k]!;
+      const [x1, z1] = ground[k + 1]!;
+      if (x >= x0 && x <= x1) return z0 + ((z1 - z0) * (x - x0)) / (x1 - x0 || 1);
+    }
+    return Number.NEGATIVE_INFINITY;
+  }
+
+  #diverge(): void {
+    this.status = "diverged";
+    const where = this.#lines.flatMap((line) => {
+      const m = this.#kernel.memory;
+      for (let i = 0; i < line.nodes; i++) {
+        if (!Number.isFinite(m[line.base + i]! + m[line.base + 2 * line.pitch + i]!)) return [`${line.name} line, node ${i} of ${line.nodes}`];
+      }
+      return [];
+    });
+    this.trouble = `numbers stopped being finite at ${this.time.toFixed(4)} s: ${where[0] ?? "ring or walker"}`;
+  }
+
+  #ringFraction(k: number): number {
+    const contact = this.#contacts[k];
+    if (!contact?.on) return -1;
+    const { fractions } = contact.line;
+    const e = Math.min(Math.floor(contact.xi), fractions.length - 2);
+    return fractions[e]! + (contact.xi - e) * (fractions[e + 1]! - fractions[e]!);
+  }
+
+  #at(p: Float64Array): readonly [number, number, number] {
+    return [p[0]!, p[1]!, p[2]!];
+  }
+  #note(event: RunEvent): void {
+    this.events.push(event);
+  }
+
+  /** Potential and stretch at x(t), and the velocities just before the step. */
+  #openAudit(): void {
+    const { now } = this.ledger;
+    const m = this.#kernel.memory;
+    const { ring, walker } = this.problem;
+    now.potential = GRAVITY * (ring.mass * this.#ring[2]! + walker.mass * this.#walker[2]!);
+    for (const line of this.#lines) now.potential += heightEnergy(line, m);
+    for (const anchor of this.legAnchors) now.potential += GRAVITY * anchor.mass * anchor.state[2]!;
+    now.stretchMain = stretchEnergy(this.#lines[0]!, m);
+    now.stretchBackup = this.#lines[1] ? stretchEnergy(this.#lines[1], m) : 0;
+    now.stretchLeash = this.leash.stored(this.#leashSpan());
+    now.stretchOther = 0;
+    for (const end of this.#ends) now.stretchOther += end.stored();
+    for (const anchor of this.legAnchors) now.stretchOther += anchor.stored();
+    now.lossMain = this.#out[0]![0]!;
+    now.lossBackup = this.#out[1]?.[0] ?? 0;
+    now.lossLeash = this.leash.lost;
+    now.lossFriction = 0;
+    now.lossContact = 0;
+    for (const contact of this.#contacts) {
+      now.lossFriction += contact.lostToFriction;
+      now.lossContact += contact.lostToDamping;
+    }
+    now.lossDrag = this.#dragged;
+    now.lossParting = this.#parted;
+    now.lossSlip = this.#slipped;
+    now.feet = this.#feetWork;
+    for (let k = 0; k < this.#lines.length; k++) {
+      const { base, pitch } = this.#lines[k]!;
+      this.#before[k]!.set(m.subarray(base + COLUMN.VX * pitch, base + (COLUMN.VX + 3) * pitch));
+    }
+    this.#particlesBefore.set(this.#ring, 0);
+    this.#particlesBefore.set(this.#walker, 6);
+    for (const [k, anchor] of this.legAnchors.entries()) this.#particlesBefore.set(anchor.state, 12 + 6 * k);
+  }
+
+  /** Kinetic energy from the velocities on either side of x(t), and the contact energy at it; then the entry is booked. */
+  #closeAudit(t: number): void {
+    const { now } = this.ledger;
+    const { ring, walker } = this.problem;
+    const before = this.#particlesBefore;
+    const both = (mass: number, p: Float64Array, o: number) =>
+      0.5 * mass * (p[3]! * before[o + 3]! + p[4]! * before[o + 4]! + p[5]! * before[o + 5]!);
+    now.kinetic = both(ring.mass, this.#ring, 0) + both(walker.mass, this.#walker, 6);
+    for (const [k, anchor] of this.legAnchors.entries()) now.kinetic += both(anchor.mass, anchor.state, 12 + 6 * k);
+    for (let k = 0; k < this.#lines.length; k++) now.kinetic += kineticEnergy(this.#lines[k]!, this.#kernel.memory, this.#before[k]!);
+    for (const contact of this.#contacts) now.stretchOther += contact.stored;
+    this.ledger.book(t);
+    this.#nextAudit += AUDIT_EVERY;
+  }
+
+  /** Speed at which walker and line's point part, upward on the walker [m/s]. */
+  #feetParting(): number {
+    const { main, start } = this.model;
+    return this.#walker[5]! - this.#kernel.memory[main.base + COLUMN.VZ * main.pitch + start]!;
+  }
+
+  /** Work of the feet over the step, at the mean of the speeds before and after it. */
+  #bookFeet(): void {
+    if (this.#feetPending === 0) return;
+    this.#feetWork += 0.5 * this.#feetPending * this.model.step * (this.#feetSpeed + this.#feetParting());
+    this.#feetPending = 0;
+  }
+}

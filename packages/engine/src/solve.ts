@@ -1,0 +1,105 @@
+/** The engine's front door: whole runs and statics of a checked problem, with trouble returned as an outcome. */
+import { SIGNAL_RATE } from "./constants.ts";
+import { AUDIT_LIMIT } from "./energyLedger.ts";
+import { buildModel, type ModelOptions } from "./model.ts";
+import type { Problem } from "./problem.ts";
+import { peakOf } from "./recorder.ts";
+import { type Recording, type RunResult, SIGNALS, type SignalName, type Standing } from "./recording.ts";
+import { Simulation, type SimulationOptions } from "./simulation.ts";
+import { legsOf } from "./statics/legs.ts";
+import { restOf } from "./statics/rest.ts";
+import { contactStiffness, NoEquilibrium, settled, standingOf } from "./statics/start.ts";
+
+/** Runs a checked problem to its end. */
+export function simulate(problem: Problem, options: SimulationOptions = {}): RunResult {
+  const started = startRun(problem, options);
+  if (!started.ok) return started;
+  started.run.advance(Number.POSITIVE_INFINITY);
+  return resultOf(started.run);
+}
+
+/** Builds a run, or says why there is no rest to start from. */
+export function startRun(
+  problem: Problem, options: SimulationOptions = {},
+): { readonly ok: true; readonly run: Simulation } | Extract<RunResult, { ok: false }> {
+  try {
+    return { ok: true, run: new Simulation(problem, options) };
+  } catch (error) {
+    if (error instanceof NoEquilibrium) return { ok: false, reason: "equilibrium", message: error.message };
+    throw error;
+  }
+}
+
+/** What a finished run has to say; an error when it diverged or its energy does not balance. */
+export function resultOf(run: Simulation): RunResult {
+  if (run.status === "running") throw new Error("the run is not finished");
+  if (run.status === "diverged") return { ok: false, reason: "diverged", message: run.trouble };
+  const { imbalance, moved } = run.ledger;
+  if (!(imbalance <= AUDIT_LIMIT * moved)) {
+    const share = ((100 * imbalance) / moved).toPrecision(2);
+    return { ok: false, reason: "audit", message: `energy does not balance: ${imbalance.toPrecision(3)} J, ${share} % of the energy moved` };
+  }
+  return { ok: true, recording: recordingOf(run) };
+}
+
+function recordingOf(run: Simulation): Recording {
+  const { model, recorder, problem, events } = run;
+  const signals = Object.fromEntries(SIGNALS.map((name, k) => [name, recorder.channels[k]!.subarray(0, recorder.samples)]));
+  const peaks = Object.fromEntries(SIGNALS.map((name) => [name, peakOf(signals[name]!)]));
+  const lines = model.backup ? [model.main, model.backup] : [model.main];
+  const firstBreak = events.find(({ kind }) => kind === "break");
+  const size = model.main.naturalLength / model.main.elements;
+  return {
+    problem,
+    accuracy: run.options.accuracy ?? "standard",
+    mesh: { elements: lines.reduce((sum, { elements }) => sum + elements, 0), size, step: model.step, steps: run.steps },
+    standing: run.rest.standing,
+    duration: Math.min(run.time, problem.duration),
+    rate: SIGNAL_RATE,
+    signals: signals as Record<SignalName, Float32Array>,
+    peaks: peaks as Recording["peaks"],
+    walkerHeight: recorder.channels[SIGNALS.length]!.subarray(0, recorder.samples),
+    walker: { start: run.startHeight, lowest: run.lowest, drop: run.startHeight - run.lowest, lowestTime: run.lowestTime },
+    connections: run.joints.states.map(({ joint, peak, peakTime, whole }) => ({
+      at: joint.at, tape: joint.kind === "tape", peak, time: peakTime, parted: !whole,
+    })),
+    legs: run.legAnchors.flatMap((anchor) =>
+      anchor.legs.map((_, leg) => ({ anchor: anchor.end, leg, peak: anchor.peaks[leg]!, parted: !anchor.whole[leg] })),
+    ),
+    elementPeaks: {
+      main: recorder.elementPeaks(0),
+      backup: model.backup ? recorder.elementPeaks(1) : { at: new Float32Array(0), peak: new Float32Array(0) },
+    },
+    events: [...events].sort((a, b) => a.time - b.time),
+    ...(firstBreak ? { firstBreak } : {}),
+    energy: run.ledger.result(),
+    frames: {
+      rate: recorder.frameRate,
+      count: recorder.frames,
+      mainNodes: model.main.nodes,
+      backupNodes: model.backup?.nodes ?? 0,
+      positions: recorder.positions,
+      tensions: recorder.frameTensions(),
+      fractions: Float32Array.from(lines.flatMap(({ fractions }) => [...fractions])),
+      ringAt: recorder.ringAt,
+    },
+  };
+}
+
+/** Sag and tension of the bare rig and with the walker's weight on the line. */
+export function solveStanding(problem: Problem, options: ModelOptions = {}):
+  | { readonly ok: true; readonly unloaded: { readonly tension: number; readonly sag: number }; readonly standing: Standing }
+  | Extract<RunResult, { ok: false }> {
+  const model = buildModel(problem, options);
+  const legs = legsOf(problem);
+  const contact = contactStiffness(model);
+  try {
+    const bare = settled(restOf(model, "bare", contact, legs));
+    const loaded = settled(restOf(model, "onNode", contact, legs));
+    const { tension, sag } = standingOf(model, bare);
+    return { ok: true, unloaded: { tension, sag }, standing: standingOf(model, loaded) };
+  } catch (error) {
+    if (error instanceof NoEquilibrium) return { ok: false, reason: "equilibrium", message: error.message };
+    throw error;
+  }
+}

@@ -1,0 +1,279 @@
+/**
+ * Static equilibrium of the whole rig: the minimum of its potential energy over all free points, by Newton's method on the
+ * banded Hessian with a Levenberg shift and a line search (Nocedal & Wright, Numerical Optimization, ch. 3 and 6).
+ * All branches are relaxed (q = 0, T = T_eq). The ring slides freely on the backup and is held on the main line.
+ */
+import { BandMatrix } from "../bandMatrix.ts";
+import { makeWeights, weighLine } from "../lineWeights.ts";
+import { energyAt, slopeAt, type TensionCurve, tensionAt } from "../tensionCurve.ts";
+
+/** A tension-only element between two points. */
+export interface Strut {
+  readonly p: number;
+  readonly q: number;
+  readonly length: number;
+  readonly curve: TensionCurve;
+}
+/** Holds a point to where it is given, along one direction [N/m]. */
+export interface Spring {
+  readonly point: number;
+  readonly at: readonly [number, number, number];
+  readonly direction: readonly [number, number, number];
+  readonly stiffness: number;
+}
+/** The ring against a line: no force within the clearance, a stiff spring beyond. */
+export interface Contact {
+  readonly ring: number;
+  /** Point of each of the line's nodes. */
+  readonly points: readonly number[];
+  xi: number;
+  readonly slides: boolean;
+  readonly clearance: number;
+  readonly stiffness: number;
+  /** Acts on the one node at ξ instead of being spread. */
+  readonly onNode: boolean;
+}
+/** Points in an order that keeps coupled ones close. A fixed point keeps the position it starts with. */
+export interface StaticsProblem {
+  readonly positions: Float64Array;
+  readonly fixed: readonly boolean[];
+  /** Weight of every point, downward [N]. */
+  readonly loads: Float64Array;
+  readonly struts: readonly Strut[];
+  readonly springs: readonly Spring[];
+  readonly contacts: readonly Contact[];
+}
+export interface StaticsResult {
+  readonly ok: boolean;
+  readonly iterations: number;
+  /** Largest unbalanced force [N], and the point that has it. */
+  readonly residual: number;
+  readonly worst: number;
+}
+
+/** Unbalanced force that counts as balanced, as a share of the largest tension [-]. */
+const BALANCED = 1e-9;
+const MOST_ITERATIONS = 400;
+
+interface System {
+  readonly freedom: Int32Array;
+  readonly count: number;
+  readonly gradient: Float64Array;
+}
+
+/** Moves `problem.positions` to equilibrium. */
+export function findEquilibrium(problem: StaticsProblem): StaticsResult {
+  const system = numberFreedoms(problem);
+  const direction = new Float64Array(system.count);
+  const downhill = new Float64Array(system.count);
+  let shift = 0;
+  let result = { ok: false, iterations: 0, residual: Number.POSITIVE_INFINITY, worst: 0 };
+  for (let iteration = 0; iteration < MOST_ITERATIONS; iteration++) {
+    for (const contact of problem.contacts) settleContact(problem, contact);
+    const energy = potential(problem);
+    const { matrix, largest } = assemble(problem, system);
+    result = { ...worstResidual(system, problem), iterations: iteration, ok: false };
+    if (result.residual <= Math.max(BALANCED * largest, 1e-8)) return { ...result, ok: true };
+    for (let i = 0; i < system.count; i++) downhill[i] = -system.gradient[i]!;
+    let raised = 0;
+    while (!matrix.solve(downhill, shift, direction)) {
+      shift = Math.max(4 * shift, 1e-3);
+      if (++raised > 60) return result;
+    }
+    const share = lineSearch(problem, system, direction, energy);
+    if (share === 0) {
+      // Rounding in the energy hides the last steps; close to balance a full Newton step is still right.
+      if (result.residual < 1e-5 * largest) move(problem, system, direction, 1);
+      shift = Math.max(8 * shift, 1e-2);
+      if (shift > 1e9) return result;
+    } else if (share < 0.2) shift = Math.max(10 * shift, 1);
+    else if (share === 1) shift = shift < 1e-2 ? 0 : shift / 10;
+  }
+  return result;
+}
+
+function numberFreedoms(problem: StaticsProblem): System {
+  const points = problem.fixed.length;
+  const freedom = new Int32Array(points).fill(-1);
+  let count = 0;
+  for (let p = 0; p < points; p++) {
+    if (problem.fixed[p]) continue;
+    freedom[p] = count;
+    count += 3;
+  }
+  return { freedom, count, gradient: new Float64Array(count) };
+}
+
+function bandOf(problem: StaticsProblem, freedom: Int32Array): number {
+  let band = 2;
+  const couple = (p: number, q: number) => {
+    if (freedom[p]! >= 0 && freedom[q]! >= 0) band = Math.max(band, Math.abs(freedom[p]! - freedom[q]!) + 2);
+  };
+  for (const { p, q } of problem.struts) couple(p, q);
+  for (const contact of problem.contacts) {
+    const members = contactMembers(contact);
+    for (const p of members) for (const q of members) couple(p, q);
+  }
+  return band;
+}
+
+const weights = makeWeights();
+/** Ring and the line points it touches. */
+function contactMembers(contact: Contact): number[] {
+  weighContact(contact);
+  return [contact.ring, 0, 1, 2].map((k, i) => (i === 0 ? contact.ring : contact.points[weights.node + k]!));
+}
+
+function weighContact(contact: Contact): void {
+  weighLine(contact.xi, 0, contact.points.length - 1, weights);
+  if (!contact.onNode) return;
+  for (let k = 0; k < 3; k++) weights.w[k] = weights.node + k === contact.xi ? 1 : 0;
+}
+
+const gap = new Float64Array(3);
+/** Ring minus line point; returns the distance. */
+function measureGap({ positions }: StaticsProblem, contact: Contact): number {
+  weighContact(contact);
+  for (let c = 0; c < 3; c++) {
+    let point = 0;
+    for (let k = 0; k < 3; k++) point += weights.w[k]! * positions[3 * contact.points[weights.node + k]! + c]!;
+    gap[c] = positions[3 * contact.ring + c]! - point;
+  }
+  return Math.hypot(gap[0]!, gap[1]!, gap[2]!);
+}
+
+/** Slides the contact to the point of the line nearest to the ring. */
+function settleContact(problem: StaticsProblem, contact: Contact): void {
+  if (!contact.slides) return;
+  const { positions } = problem;
+  for (let i = 0; i < 20; i++) {
+    measureGap(problem, contact);
+    let along = 0;
+    let square = 0;
+    for (let c = 0; c < 3; c++) {
+      let tangent = 0;
+      for (let k = 0; k < 3; k++) tangent += weights.d[k]! * positions[3 * contact.points[weights.node + k]! + c]!;
+      along += gap[c]! * tangent;
+      square += tangent * tangent;
+    }
+    const slide = Math.min(Math.max(along / square, -0.5), 0.5);
+    contact.xi = Math.min(Math.max(contact.xi + slide, 1), contact.points.length - 2);
+    if (Math.abs(slide) < 1e-12) return;
+  }
+}
+
+function potential(problem: StaticsProblem): number {
+  const { positions: x } = problem;
+  let energy = 0;
+  for (let p = 0; p < problem.loads.length; p++) energy += problem.loads[p]! * x[3 * p + 2]!;
+  for (const { p, q, length, curve } of problem.struts) {
+    const now = Math.hypot(x[3 * q]! - x[3 * p]!, x[3 * q + 1]! - x[3 * p + 1]!, x[3 * q + 2]! - x[3 * p + 2]!);
+    energy += length * energyAt(curve, now / length - 1);
+  }
+  for (const spring of problem.springs) energy += 0.5 * spring.stiffness * offset(spring, x) ** 2;
+  for (const contact of problem.contacts) {
+    const beyond = measureGap(problem, contact) - contact.clearance;
+    if (beyond > 0) energy += 0.5 * contact.stiffness * beyond * beyond;
+  }
+  return energy;
+}
+
+const offset = ({ point, at, direction }: Spring, x: Float64Array): number =>
+  (x[3 * point]! - at[0]) * direction[0] + (x[3 * point + 1]! - at[1]) * direction[1] + (x[3 * point + 2]! - at[2]) * direction[2];
+
+/** Gradient into `system.gradient`; Hessian, and the largest force anywhere. */
+function assemble(problem: StaticsProblem, system: System): { matrix: BandMatrix; largest: number } {
+  const { positions: x } = problem;
+  const { gradient, freedom } = system;
+  const matrix = new BandMatrix(system.count, bandOf(problem, freedom));
+  gradient.fill(0);
+  let largest = 1;
+  for (let p = 0; p < freedom.length; p++) {
+    if (freedom[p]! >= 0) gradient[freedom[p]! + 2] = problem.loads[p]!;
+  }
+  for (const { p, q, length, curve } of problem.struts) {
+    const n = [x[3 * q]! - x[3 * p]!, x[3 * q + 1]! - x[3 * p + 1]!, x[3 * q + 2]! - x[3 * p + 2]!];
+    const now = Math.hypot(n[0]!, n[1]!, n[2]!);
+    const strain = now / length - 1;
+    if (strain < 0 || now === 0) continue;
+    const tension = tensionAt(curve, strain);
+    largest = Math.max(largest, tension);
+    addPair(matrix, system, [p, q], [-1, 1], n.map((c) => c / now), tension, slopeAt(curve, strain) / length, tension / now);
+  }
+  for (const spring of problem.springs) {
+    addPair(matrix, system, [spring.point], [1], spring.direction, spring.stiffness * offset(spring, x), spring.stiffness, 0);
+  }
+  for (const contact of problem.contacts) {
+    const distance = measureGap(problem, contact);
+    const beyond = distance - contact.clearance;
+    if (beyond <= 0) continue;
+    const members = contactMembers(contact);
+    const factors = [1, -weights.w[0]!, -weights.w[1]!, -weights.w[2]!];
+    const normal = [...gap].map((c) => c / distance);
+    const force = contact.stiffness * beyond;
+    // Where the ring slides, only the normal is stiff: sliding takes the rest up.
+    addPair(matrix, system, members, factors, normal, force, contact.stiffness, contact.slides ? 0 : force / distance);
+  }
+  return { matrix, largest };
+}
+
+/** Adds a force along `n` on points with factors, stiff along n by `along` and across it by `across` [N/m]. */
+function addPair(
+  matrix: BandMatrix, { freedom, gradient }: System, points: readonly number[], factors: readonly number[],
+  n: readonly number[], force: number, along: number, across: number,
+): void {
+  for (let a = 0; a < points.length; a++) {
+    const row = freedom[points[a]!]!;
+    if (row < 0 || factors[a] === 0) continue;
+    for (let c = 0; c < 3; c++) gradient[row + c] = gradient[row + c]! + factors[a]! * force * n[c]!;
+    for (let b = 0; b < points.length; b++) {
+      const column = freedom[points[b]!]!;
+      if (column < 0 || column > row || factors[b] === 0) continue;
+      const factor = factors[a]! * factors[b]!;
+      for (let c = 0; c < 3; c++) {
+        for (let d = 0; d < 3; d++) {
+          if (column + d > row + c) continue;
+          matrix.add(row + c, column + d, factor * ((along - across) * n[c]! * n[d]! + (c === d ? across : 0)));
+        }
+      }
+    }
+  }
+}
+
+function worstResidual({ freedom, gradient }: System, problem: StaticsProblem): { residual: number; worst: number } {
+  let residual = 0;
+  let worst = 0;
+  for (let p = 0; p < problem.fixed.length; p++) {
+    const at = freedom[p]!;
+    if (at < 0) continue;
+    const size = Math.hypot(gradient[at]!, gradient[at + 1]!, gradient[at + 2]!);
+    if (size > residual) {
+      residual = size;
+      worst = p;
+    }
+  }
+  return { residual, worst };
+}
+
+function move(problem: StaticsProblem, { freedom }: System, direction: Float64Array, share: number): void {
+  for (let p = 0; p < freedom.length; p++) {
+    const at = freedom[p]!;
+    if (at < 0) continue;
+    for (let c = 0; c < 3; c++) problem.positions[3 * p + c] = problem.positions[3 * p + c]! + share * direction[at + c]!;
+  }
+}
+
+/** Halves the step until the energy falls as it should (Armijo); leaves the points there. Returns the share, 0 for none. */
+function lineSearch(problem: StaticsProblem, system: System, direction: Float64Array, energy: number): number {
+  const slope = system.gradient.reduce((sum, g, i) => sum + g * direction[i]!, 0);
+  const start = Float64Array.from(problem.positions);
+  const places = problem.contacts.map(({ xi }) => xi);
+  for (let share = 1; share > 1e-6; share /= 2) {
+    move(problem, system, direction, share);
+    for (const contact of problem.contacts) settleContact(problem, contact);
+    if (potential(problem) <= energy + 1e-4 * share * slope) return share;
+    problem.positions.set(start);
+    for (const [k, contact] of problem.contacts.entries()) contact.xi = places[k]!;
+  }
+  return 0;
+}

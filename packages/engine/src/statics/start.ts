@@ -1,0 +1,82 @@
+/** Where everything is at t = 0, and what the rig carries standing still. */
+import { GRAVITY } from "../constants.ts";
+import type { Line, Model } from "../model.ts";
+import type { Problem } from "../problem.ts";
+import type { Standing } from "../recording.ts";
+import { strainAt } from "../tensionCurve.ts";
+import { type Legs, legsOf } from "./legs.ts";
+import { type Rest, restOf } from "./rest.ts";
+
+export interface StartRest extends Rest {
+  readonly walker: readonly [number, number, number];
+  readonly legs: Legs;
+  readonly standing: Standing;
+  /** Stiffness of the ring against each line [N/m]. */
+  readonly contact: { readonly main: number; readonly backup: number };
+}
+
+/** Thrown when a line finds no rest; says which line and how much force is left over. */
+export class NoEquilibrium extends Error {}
+
+export function restAtStart(model: Model): StartRest {
+  const { problem } = model;
+  const legs = legsOf(problem);
+  const contact = contactStiffness(model);
+  const reported = settled(restOf(model, "onNode", contact, legs));
+  const start = settled(restOf(model, problem.start === "hanging" ? "onRing" : "standing", contact, legs));
+  const node = [0, 1, 2].map((c) => start.main[3 * model.start + c]!) as [number, number, number];
+  const weight = problem.walker.mass * GRAVITY;
+  const { length } = problem.leash;
+  const walker: [number, number, number] =
+    problem.start === "standing"
+      ? [node[0], node[1] + problem.walker.lateral, node[2] + problem.walker.tieIn]
+      : [start.ring[0]!, start.ring[1]!, start.ring[2]! - length * (1 + strainAt(model.leash.curve, weight))];
+  return { ...start, walker, legs, contact, standing: standingOf(model, reported) };
+}
+
+export function standingOf(model: Model, rest: Rest): Standing {
+  const point = [0, 1, 2].map((c) => rest.main[3 * model.start + c]!) as [number, number, number];
+  return { tension: rest.tension, sag: model.problem.rise * model.main.fractions[model.start]! - point[2], point };
+}
+
+export function settled(rest: Rest): Rest {
+  if (rest.ok) return rest;
+  throw new NoEquilibrium(`no equilibrium found: ${rest.residual.toPrecision(3)} N out of balance at the ${rest.worst}, after ${rest.iterations} iterations`);
+}
+
+/** Σ wᵢwⱼ|i − j| of the ring's weights, averaged over a node spacing [-]: how much a spread load deflects less than a point load. */
+const SPREAD = 0.46;
+/** Typical catching tension over the standing one [-]. */
+const CATCH = 2;
+/** Largest share of the stability limit that the contact may take up on top of the lines' own [-]. */
+const CONTACT_SHARE = 0.04;
+
+/**
+ * Stiffness of the ring against each line [N/m]. A load spread over the ring's weights bends the line less than the ring
+ * would, by the compliance SPREAD·h/(2T) of a string under tension T (its Green's function is −|s|/2T); the contact spring
+ * stands for that missing kink. It goes to infinity with refinement, and never so high that it would rule the step.
+ */
+export function contactStiffness(model: Model): { main: number; backup: number } {
+  const { problem, step } = model;
+  const stiffness = (line: Line | undefined): number => {
+    if (!line) return 0;
+    const size = line.naturalLength / line.elements;
+    const tension = catchTension(problem);
+    const node = Math.min(...line.masses.subarray(1, line.nodes - 1));
+    const stable = (CONTACT_SHARE * 4) / (step * step * (1 / problem.ring.mass + 0.6 / node));
+    return Math.min((2 * tension) / (SPREAD * size), stable);
+  };
+  return { main: stiffness(model.main), backup: stiffness(model.backup) };
+}
+
+/** A round figure for the tension of a line that catches [N]. */
+const catchTension = (problem: Problem): number => CATCH * Math.max(problem.main.pretension, 3 * problem.walker.mass * GRAVITY);
+
+/**
+ * Damping of the contact: a point moved across a string under tension T sends waves both ways, which resists with 2√(T·μ)
+ * [N·s/m]. The spread contact, being an element or two wide, radiates less than a point; the damper stands for that.
+ */
+export function contactDamping(model: Model, line: Line): number {
+  const mass = line.masses.reduce((sum, m) => sum + m, 0) / line.naturalLength;
+  return Math.sqrt(catchTension(model.problem) * mass);
+}
