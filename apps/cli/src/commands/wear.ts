@@ -1,0 +1,105 @@
+/** `wear`: what a rig still holds on a date, by its wear record: the webbing along its length, and every part. */
+import { formatLength, formatRatio } from "@secondline/rig";
+import { CAUTIONS } from "@secondline/scenarios";
+import { type PartStrength, partStrengths, type StrengthZone } from "@secondline/strength";
+import { kilonewtons } from "../quantity.ts";
+import { readRigFile } from "../rigFile.ts";
+import { table } from "../table.ts";
+import { bold, dim, print, width, wrap } from "../terminal.ts";
+import { wornRig } from "../wearFile.ts";
+
+export interface WearCommandOptions {
+  readonly wear: string;
+  readonly on: string;
+  readonly json?: boolean;
+}
+
+export function wear(file: string, options: WearCommandOptions): void {
+  const { rig, notes, state } = wornRig(readRigFile(file), options.wear, options.on);
+  const parts = partStrengths(rig);
+  if (options.json) {
+    print(JSON.stringify({ rig: rig.name, on: state.on, notes, flags: state.flags, parts }, null, 2));
+    return;
+  }
+  const lines = parts.filter((part) => part.zones !== undefined);
+  print(
+    [
+      bold(`${rig.name} on ${state.on}`),
+      "",
+      ...lines.flatMap((line) => [lineText(line), ""]),
+      partsTable(parts),
+      dim(
+        wrap(
+          "Central value; 5 %: what 19 of 20 such parts reach. Positions in metres of natural length from anchor A.",
+        ),
+      ),
+      "",
+      ...CAUTIONS.map(
+        (caution) =>
+          `  · ${wrap(caution, width - 4)
+            .split("\n")
+            .join("\n    ")}`,
+      ),
+    ].join("\n"),
+  );
+}
+
+const STRIP = 60;
+const LEVELS = "▁▂▃▄▅▆▇█";
+
+function lineText({ name, zones }: PartStrength): string {
+  const rows = zones!.map((zone) => [
+    `${formatLength(Math.round(zone.from * 100) / 100)} to ${formatLength(Math.round(zone.to * 100) / 100)}`,
+    kilonewtons(zone.strength),
+    kilonewtons(zone.strength5),
+    zone.reason,
+    zone.factors
+      .filter((one) => one.value < 1)
+      .map((one) => `${one.name} × ${formatRatio(one.value)}`)
+      .join(", "),
+  ]);
+  const columns = [
+    { head: name },
+    { head: "Holds", align: "right" as const },
+    { head: "5 %", align: "right" as const },
+    { head: "Because" },
+    { head: "Factors", flexible: true },
+  ];
+  return `${strip(zones!)}\n${table(columns, rows, width)}`;
+}
+
+/** The line from A to B as a row of bars: as high as it still holds of what it was rated. */
+function strip(zones: readonly StrengthZone[]): string {
+  const length = zones.at(-1)!.to;
+  const bars = Array.from({ length: STRIP }, (_, i) => {
+    const [from, to] = [(i * length) / STRIP, ((i + 1) * length) / STRIP];
+    const share = Math.min(
+      ...zones.filter((zone) => zone.from < to && zone.to > from).map((zone) => zone.strength / zone.rated),
+    );
+    return LEVELS[Math.min(LEVELS.length - 1, Math.floor(share * LEVELS.length))];
+  });
+  return `A ${bars.join("")} B`;
+}
+
+function partsTable(parts: readonly PartStrength[]): string {
+  const rows = parts
+    .filter((part) => part.zones === undefined)
+    .map((part) => [
+      part.name,
+      kilonewtons(part.rated),
+      kilonewtons(part.strength),
+      kilonewtons(part.strength5),
+      part.noData ? "no record: cautious" : "",
+    ]);
+  return table(
+    [
+      { head: "Part", flexible: true },
+      { head: "Rated", align: "right" },
+      { head: "Holds", align: "right" },
+      { head: "5 %", align: "right" },
+      { head: "" },
+    ],
+    rows,
+    width,
+  );
+}
