@@ -1,0 +1,82 @@
+import { beforeAll, describe, expect, it } from "vitest";
+import { testRig } from "../../scenarios/test/testRig.ts";
+import { createWorkerRunner, InProcessRunner, type RunRequest } from "../src/index.ts";
+import { buffersOf } from "../src/transfer.ts";
+import { bundleWorker, NodeWorker } from "./support/nodeWorker.ts";
+
+const request: RunRequest = {
+  id: "one",
+  rig: testRig,
+  whatIf: { kind: "leashFall", at: 0.5 },
+  accuracy: "quick",
+  duration: 2,
+};
+
+describe("a runner in its own thread", () => {
+  it("runs a what-if and reports rising progress", async () => {
+    const seen: number[] = [];
+    const answer = await new InProcessRunner().run(request, ({ done, doing }) => {
+      seen.push(done);
+      expect(doing).toBe("Leash fall in the middle");
+    });
+    if (!answer.ok) throw new Error(answer.message);
+    expect(answer.value.outcome.ok).toBe(true);
+    expect(answer.value.recording!.duration).toBeCloseTo(2, 2);
+    expect(seen.length).toBeGreaterThan(0);
+    expect([...seen].sort((a, b) => a - b)).toEqual(seen);
+    expect(seen.at(-1)).toBeLessThanOrEqual(1);
+  });
+
+  it("hears a cancel in the middle of a run", async () => {
+    const runner = new InProcessRunner();
+    const answer = await runner.run({ ...request, accuracy: "fine" }, () => void runner.cancel("one"));
+    expect(answer).toMatchObject({ ok: false, reason: "cancelled" });
+  });
+
+  it("hears a cancel that comes before the run has begun", async () => {
+    const runner = new InProcessRunner();
+    const answer = runner.run(request);
+    await runner.cancel("one");
+    expect(await answer).toMatchObject({ ok: false, reason: "cancelled" });
+  });
+
+  it("runs two requests at a time, and cancels only the one meant", async () => {
+    const runner = new InProcessRunner();
+    const stays = runner.run({ ...request, id: "stays" });
+    const goes = runner.run({ ...request, id: "goes", accuracy: "fine" });
+    await runner.cancel("goes");
+    expect(await goes).toMatchObject({ reason: "cancelled" });
+    expect(await stays).toMatchObject({ ok: true });
+  });
+
+  it("answers with the reason when a rig cannot be studied at all", async () => {
+    const broken = { ...testRig, main: { ...testRig.main, sections: [] } };
+    expect(await new InProcessRunner().study({ id: "x", rig: broken, accuracy: "quick" })).toMatchObject({
+      ok: false,
+      reason: "failed",
+    });
+  });
+});
+
+describe("the same runner in a worker", () => {
+  let path = "";
+  beforeAll(async () => {
+    path = await bundleWorker("realWorker");
+  }, 60_000);
+
+  it("gives the same numbers as in the caller's thread, and hands its arrays over", async () => {
+    const runner = createWorkerRunner(() => new NodeWorker(path));
+    const [there, here] = [await runner.run(request), await new InProcessRunner().run(request)];
+    runner.dispose();
+    if (!there.ok || !here.ok) throw new Error("a run failed");
+    expect(there.value.outcome).toEqual(here.value.outcome);
+    expect(there.value.recording!.signals.leash).toEqual(here.value.recording!.signals.leash);
+    expect(buffersOf(there.value).size).toBeGreaterThan(5);
+  }, 30_000);
+});
+
+it("finds every buffer once, however deep", () => {
+  const shared = new Float32Array(4);
+  const value = { a: [shared, { b: shared.subarray(1) }], c: new Uint8Array(2), d: "text", e: null };
+  expect([...buffersOf(value)]).toEqual([shared.buffer, value.c.buffer]);
+});
