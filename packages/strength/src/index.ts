@@ -45,6 +45,22 @@ export {
   webbingStrength,
   zoneAt,
 } from "./parts/webbingStrength.ts";
+export { futureFromRecord, futureFromRig, olderRig } from "./retention/future.ts";
+export {
+  lowerPrediction,
+  type NormalInverseGamma,
+  predict,
+  updateRegression,
+  VAGUE,
+} from "./retention/normalInverseGamma.ts";
+export {
+  type Retention,
+  type RetentionCause,
+  type RetentionTest,
+  type RetentionValue,
+  retention,
+} from "./retention/retention.ts";
+export { type PartTakeDown, type TakeDown, type TakeDownQuestion, takeDown } from "./retention/takeDown.ts";
 export {
   andersonDarling,
   batchesPoolable,

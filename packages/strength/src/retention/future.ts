@@ -1,0 +1,106 @@
+/** A rig on days to come, at the present rate of use. */
+import type { Condition, LineEnd, Rig, Wear, WebbingSection } from "@secondline/rig";
+import { date, isBefore, monthsBetween, type PlainDate } from "../dates/calendarDate.ts";
+import { wearToRig } from "../wear/applyWear.ts";
+import { partState } from "../wear/partState.ts";
+import type { PartRecord, WearRecord, WebbingRecord } from "../wear/record.ts";
+import { webbingState } from "../wear/webbingState.ts";
+
+/** From a wear record: it hangs on as it hangs, and is fallen on as often as since it was rigged. */
+export function futureFromRecord(rig: Rig, record: WearRecord, on: string): (day: PlainDate) => Rig {
+  const today = date(on);
+  return (day) => wearToRig(rig, isBefore(today, day) ? usedUntil(record, today, day) : record, day);
+}
+
+function usedUntil(record: WearRecord, today: PlainDate, day: PlainDate): WearRecord {
+  return {
+    ...record,
+    webbings: record.webbings.map((webbing) => fallenOn(webbing, record, today, day)),
+    parts: record.parts.map((part) => fallenOnPart(part, record, today, day)),
+  };
+}
+
+/** Entries dated after today are plans, not use: they are left out. */
+function fallenOn(webbing: WebbingRecord, record: WearRecord, today: PlainDate, day: PlainDate): WebbingRecord {
+  const entries = webbing.entries.filter((entry) => !isBefore(today, entry.date));
+  const { placement } = webbingState(webbing, today, record);
+  if (placement === undefined) return { ...webbing, entries };
+  const share = monthsBetween(today, day) / Math.max(1, monthsBetween(placement.since, today));
+  const more = entries.flatMap((entry) =>
+    entry.event === "falls" && !isBefore(entry.date, placement.since)
+      ? [{ ...entry, date: day, falls: entry.falls * share }]
+      : [],
+  );
+  return { ...webbing, entries: [...entries, ...more] };
+}
+
+function fallenOnPart(part: PartRecord, record: WearRecord, today: PlainDate, day: PlainDate): PartRecord {
+  const entries = part.entries.filter((entry) => !isBefore(today, entry.date));
+  const state = partState(part, today, record);
+  const months = state.condition.monthsOutside ?? 0;
+  if (!state.up || months === 0 || state.falls === 0) return { ...part, entries };
+  const falls = (state.falls * monthsBetween(today, day)) / Math.max(1, months);
+  return { ...part, entries: [...entries, { date: day, event: "falls", falls }] };
+}
+
+/** From the rig document alone: every month more adds a month in the open to what has been in the open, and falls in step. */
+export function futureFromRig(rig: Rig, on: string): (day: PlainDate) => Rig {
+  const today = date(on);
+  return (day) => olderRig(rig, Math.max(0, monthsBetween(today, day)));
+}
+
+/** The rig after some more months of the same use. */
+export function olderRig(rig: Rig, months: number): Rig {
+  const line = <T extends { sections: readonly WebbingSection[]; endA: LineEnd; endB: LineEnd }>(made: T): T => ({
+    ...made,
+    sections: made.sections.map((section) => olderSection(section, months)),
+    endA: olderEnd(made.endA, months),
+    endB: olderEnd(made.endB, months),
+  });
+  const older = <T extends { readonly condition?: Condition }>(part: T): T =>
+    part.condition === undefined ? part : { ...part, condition: olderCondition(part.condition, months) };
+  const side = (anchor: Rig["anchorA"]) => ({
+    ...anchor,
+    points: anchor.points.map(older),
+    hardware: anchor.hardware.map(older),
+  });
+  const { backup, leash } = rig;
+  return {
+    ...rig,
+    main: line(rig.main),
+    ...(backup === undefined ? {} : { backup: { ...line(backup), connections: backup.connections.map(older) } }),
+    leash: { ...older(leash), falls: leash.falls * growth(leash.condition, months) },
+    harness: older(rig.harness),
+    anchorA: side(rig.anchorA),
+    anchorB: side(rig.anchorB),
+  };
+}
+
+function olderCondition(condition: Condition, months: number): Condition {
+  const { monthsOutside, sunMonths, ageYears, sun } = condition;
+  return {
+    ...condition,
+    ...(monthsOutside === undefined ? {} : { monthsOutside: monthsOutside + months }),
+    ...(sunMonths === undefined ? {} : { sunMonths: sunMonths + months * (sun ?? 1) }),
+    ...(ageYears === undefined ? {} : { ageYears: ageYears + months / 12 }),
+  };
+}
+
+function olderSection(section: WebbingSection, months: number): WebbingSection {
+  const factor = growth(section.condition, months);
+  const wear = section.wear.map((w): Wear => (w.kind === "fallZone" ? { ...w, falls: w.falls * factor } : w));
+  return { ...section, condition: olderCondition(section.condition, months), wear };
+}
+
+function olderEnd(end: LineEnd, months: number): LineEnd {
+  return {
+    ...end,
+    ...(end.condition === undefined ? {} : { condition: olderCondition(end.condition, months) }),
+    ...(end.monthsClamped === undefined ? {} : { monthsClamped: end.monthsClamped + months }),
+  };
+}
+
+/** By how much a count grows that came about in the months outside so far; a new rig's is taken to be a month's. */
+function growth(condition: Condition, months: number): number {
+  return 1 + months / Math.max(1, condition.monthsOutside ?? 1);
+}
