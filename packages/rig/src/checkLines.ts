@@ -1,4 +1,5 @@
 /** Checks of the main line and the backup: lengths that fit, tension that the webbing holds, wear inside its section. */
+import { strainAt } from "./curve.ts";
 import type { Draft } from "./draft.ts";
 import { formatForce, formatLength, formatPercent } from "./format.ts";
 import { chord, naturalLengths } from "./geometry.ts";
@@ -55,7 +56,6 @@ function checkSections(draft: Draft, line: LineName): void {
       "one section without a length",
       "Every section has a length; one must have none, for it takes up the rest of the line.",
     );
-    return;
   }
   for (const path of open.slice(1)) {
     draft.fault(
@@ -64,49 +64,43 @@ function checkSections(draft: Draft, line: LineName): void {
       "Only one section may leave its length out: it takes up the rest of the line.",
     );
   }
-  checkFit(draft, line, paths, open.length === 1);
-}
-
-function checkFit(draft: Draft, line: LineName, paths: readonly string[], oneOpen: boolean): void {
-  const given = paths.map((path) => (draft.has(`${path}.length`) ? draft.number(`${path}.length`) : undefined));
-  const fit = lineFit(draft, line);
-  let lengths: readonly (number | undefined)[] = given;
-  if (fit && oneOpen) {
-    const stocks = paths.map((path) => sectionStock(draft, path));
-    const readable = paths.every((path, i) => !draft.has(`${path}.length`) || given[i] !== undefined);
-    const curves = stocks.map((stock) => stock?.curve ?? (line === "backup" ? NO_STRETCH : undefined));
-    if (readable && curves.every((curve) => curve !== undefined)) {
-      const pieces = curves.map((curve, i) => ({ curve, length: given[i] }));
-      const found = naturalLengths(fit.distance, fit.tension, pieces);
-      if (found) lengths = found;
-      else tooLong(draft, paths, given, fit.distance);
-    }
-  }
+  const lengths = sectionLengths(draft, line, paths, open.length === 1);
   paths.forEach((path, i) => {
     checkWear(draft, path, lengths[i]);
   });
 }
 
-/** Stands in for an unknown curve where the tension is zero and the curve has no say. */
-const NO_STRETCH = [
+/** Natural lengths of the sections as far as they can be told; a fault when those with a length leave no rest. */
+function sectionLengths(
+  draft: Draft,
+  line: LineName,
+  paths: readonly string[],
+  oneOpen: boolean,
+): readonly (number | undefined)[] {
+  const given = paths.map((path) => (draft.has(`${path}.length`) ? draft.number(`${path}.length`) : undefined));
+  const readable = paths.every((path, i) => !draft.has(`${path}.length`) || given[i] !== undefined);
+  const fit = lineFit(draft, line);
+  // The backup is measured at no tension, where no curve has a say: an unreadable one hides nothing.
+  const curves = paths.map((path) => sectionStock(draft, path)?.curve ?? (line === "backup" ? ANY_CURVE : undefined));
+  if (!fit || !oneOpen || !readable || !curves.every((curve) => curve !== undefined)) return given;
+  const pieces = curves.map((curve, i) => ({ curve, length: given[i] }));
+  const lengths = naturalLengths(fit.distance, fit.tension, pieces);
+  if (lengths) return lengths;
+  const longest = given.reduce<number>((best, length, i) => ((length ?? 0) > (given[best] ?? 0) ? i : best), 0);
+  const reach = pieces.reduce((sum, p) => sum + (p.length ?? 0) * (1 + (strainAt(p.curve, fit.tension) ?? 0)), 0);
+  const under = fit.tension > 0 ? `, stretched by ${formatForce(fit.tension)},` : "";
+  draft.fault(
+    `${paths[longest]}.length`,
+    `sections that leave something of ${formatLength(fit.distance)}`,
+    `The sections with a length${under} come to ${formatLength(reach)}, longer than the line: of its ${formatLength(fit.distance)} nothing is left for the section that takes up the rest.`,
+  );
+  return given;
+}
+
+const ANY_CURVE = [
   [0, 0],
   [1, 1],
 ] as const;
-
-function tooLong(
-  draft: Draft,
-  paths: readonly string[],
-  given: readonly (number | undefined)[],
-  distance: number,
-): void {
-  const longest = given.reduce<number>((best, length, i) => ((length ?? 0) > (given[best] ?? 0) ? i : best), 0);
-  const sum = given.reduce<number>((total, length) => total + (length ?? 0), 0);
-  draft.fault(
-    `${paths[longest]}.length`,
-    `sections that leave something of ${formatLength(distance)}`,
-    `The sections with a length come to ${formatLength(sum)}, longer than the line of ${formatLength(distance)}; nothing is left for the one that takes up the rest.`,
-  );
-}
 
 /** Every wear lies in its section. */
 function checkWear(draft: Draft, section: string, sectionLength: number | undefined): void {
@@ -146,35 +140,29 @@ function wearExtent(draft: Draft, path: string): [from: number, to: number, key:
 function checkTension(draft: Draft): void {
   const tension = draft.number("main.pretension");
   if (tension === undefined) return;
-  const said = formatForce(tension);
-  for (const path of draft.items("main.sections")) {
+  draft.items("main.sections").forEach((path, i) => {
     const rated = sectionStock(draft, path)?.rated?.strength;
-    if (rated !== undefined && tension >= rated) {
-      draft.fault(
-        "main.pretension",
-        `less than ${formatForce(rated)}`,
-        `The tension of ${said} is above the rated strength of the webbing of section ${Number(/\d+/.exec(path)) + 1}, ${formatForce(rated)}.`,
-      );
-    }
+    if (rated === undefined || tension < rated) return;
+    draft.fault(
+      "main.pretension",
+      `less than ${formatForce(rated)}`,
+      `The tension of ${formatForce(tension)} is above the rated strength of the webbing of section ${i + 1}, ${formatForce(rated)}.`,
+    );
+  });
+  checkEnd(draft, "main.endA", "anchor A", tension);
+  checkEnd(draft, "main.endB", "anchor B", tension);
+}
+
+function checkEnd(draft: Draft, end: string, where: string, tension: number): void {
+  const [strength, slip] = [draft.number(`${end}.strength`), draft.number(`${end}.slipLoad`)];
+  const said = formatForce(tension);
+  if (strength !== undefined && tension >= strength) {
+    const message = `The end at ${where} holds less than the line's own tension of ${said}.`;
+    draft.fault(`${end}.strength`, `more than ${said}`, message);
   }
-  for (const end of ["main.endA", "main.endB"]) {
-    const strength = draft.number(`${end}.strength`);
-    const slip = draft.number(`${end}.slipLoad`);
-    const where = end.endsWith("A") ? "anchor A" : "anchor B";
-    if (strength !== undefined && tension >= strength) {
-      draft.fault(
-        `${end}.strength`,
-        `more than ${said}`,
-        `The end at ${where} holds less than the line's own tension of ${said}.`,
-      );
-    }
-    if (slip !== undefined && tension >= slip) {
-      draft.fault(
-        `${end}.slipLoad`,
-        `more than ${said}`,
-        `The weblock at ${where} would slip before the line has its tension of ${said}.`,
-      );
-    }
+  if (slip !== undefined && tension >= slip) {
+    const message = `The weblock at ${where} would slip before the line has its tension of ${said}.`;
+    draft.fault(`${end}.slipLoad`, `more than ${said}`, message);
   }
 }
 

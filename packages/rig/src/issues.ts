@@ -30,15 +30,19 @@ export function issuesOf(fault: Fault, document: unknown): RigIssue[] {
 export function missing(path: string): RigIssue {
   const expected = expectedAt(path);
   const name = fieldAt(path)?.label ?? groupName(path) ?? path;
-  return { path, got: "nothing", expected, message: `${name} is missing; ${expected} is needed here.` };
+  return { path, got: "nothing", expected, message: `${name}: this is missing; ${expected} is needed here.` };
 }
+
+const LISTS: ReadonlySet<string> = new Set(
+  Object.keys(FIELDS).flatMap((path) => [...path.matchAll(/(\w+)\[\]/g)].map((match) => match[1]!)),
+);
 
 function expectedAt(path: string): string {
   const field = fieldAt(path);
   if (field) return expectedOf(field);
-  const index = /\[\d+\]$/.test(path);
-  const group = groupName(path);
-  return index ? "one more item" : group ? `the group "${group}"` : "a value";
+  if (/(?:ground|curve|branches)\[\d+\]$/.test(path)) return "a pair of values";
+  const name = /(\w+)$/.exec(path)?.[1] ?? "";
+  return LISTS.has(name) ? "a list in [ ]" : "a group in { }";
 }
 
 function expectedOf(field: Field): string {
@@ -82,17 +86,12 @@ function wrongKind(path: string, value: unknown): RigIssue {
 function wrongCount(path: string, value: unknown, fault: Extract<Fault, { code: "too_small" | "too_big" }>): RigIssue {
   const few = fault.code === "too_small";
   const limit = Number(few ? fault.minimum : fault.maximum);
-  const name = fieldAt(path)?.label ?? groupName(path) ?? path;
-  const noun = typeof value === "string" ? "characters" : "entries";
+  const [one, many] = typeof value === "string" ? ["character", "characters"] : ["entry", "entries"];
+  const counted = (count: number) => `${count} ${count === 1 ? one : many}`;
   const size = typeof value === "string" || Array.isArray(value) ? value.length : 0;
-  const expected = `at ${few ? "least" : "most"} ${limit} ${limit === 1 ? noun.replace(/(?:ie)?s$/, (s) => (s === "ies" ? "y" : "")) : noun}`;
-  const got = typeof value === "string" ? describeValue(value) : `${size} ${size === 1 ? "entry" : "entries"}`;
-  return {
-    path,
-    got,
-    expected,
-    message: `${name}: ${size === 0 ? "this is empty" : `there are ${size} ${noun}`}; ${expected} are expected.`,
-  };
+  const name = fieldAt(path)?.label ?? groupName(path) ?? path;
+  const expected = `at ${few ? "least" : "most"} ${counted(limit)}`;
+  return { path, got: counted(size), expected, message: `${name}: ${expected}, not ${size}.` };
 }
 
 /** Keys that the format has in the group at a path. */

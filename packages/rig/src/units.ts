@@ -145,7 +145,7 @@ export function describeValue(value: unknown): string {
   if (value === undefined) return "nothing";
   if (typeof value === "string") return value.length > LONGEST ? `"${value.slice(0, LONGEST)}…"` : `"${value}"`;
   if (typeof value === "number" || typeof value === "boolean" || value === null) return String(value);
-  return Array.isArray(value) ? `a list of ${value.length}` : "a group of values";
+  return Array.isArray(value) ? `a list of ${value.length}` : "a group in { }";
 }
 
 /**

@@ -267,6 +267,18 @@ describe("faults between fields", () => {
     expect(issue?.message ?? `no issue at ${path}: ${JSON.stringify(reading.ok || reading.issues)}`).toContain(words);
   });
 
+  it("tells wear beyond its section also where another fault keeps the line from fitting", () => {
+    const full = editDocument(sound, "main.sections[0].length", "30 m");
+    expect(issuePaths(full)).toEqual(["main.sections[0].length", "main.sections[0].wear[0].to"]);
+  });
+
+  it("counts sections stretched: 59.5 m of webbing at 2.5 kN is longer than 60 m", () => {
+    const stretched = editDocument(sound, "main.sections[1]", { stock: "polyester-webbing-25", length: "59.5 m" });
+    expect(issuePaths(stretched)).toContain("main.sections[1].length");
+    const shorter = editDocument(sound, "main.sections[1]", { stock: "polyester-webbing-25", length: "20 m" });
+    expect(accepted(readRig(shorter)).rig.main.sections).toHaveLength(2);
+  });
+
   it("refuses a name that a file gives twice", () => {
     const twice = demoText("sound-rig").replace('"span": "60 m",', '"span": "60 m", "span": "50 m",');
     expect(issuePaths(twice)).toEqual(["span"]);
