@@ -32,7 +32,7 @@ describe("the ledger as a stack", () => {
   it("keeps the sum although thin bands are not drawn", () => {
     const series = { ...run.energy.series, lossContact: run.energy.series.lossDrag.map(() => 2) };
     const { bands, thin } = energyStack({ ...run.energy, series });
-    expect(thin.map((band) => band.key)).toEqual(["contact"]);
+    expect(thin.map((band) => band.key)).toEqual(["lost-contact"]);
     expect(bands[0]!.bottom[0]).toBeCloseTo(2, 6);
   });
 });
@@ -48,15 +48,15 @@ describe("where the energy went", () => {
 
   it("is told in one sentence, with the small shares summed up", () => {
     expect(energySentence(run)).toMatch(
-      /^Of the 3\.\d\d\u00a0kJ set free by the lowest point.*, the leash had taken \d\d\u00a0%, the backup \d\d\u00a0%.*into the run\.$/,
+      /^By the lowest point \(1\.43\u00a0s\) 3\.\d\d\u00a0kJ had come free\. The leash took \d\d\u00a0%, the backup \d\d\u00a0%, .* and the rest \d\u00a0%; \d\u00a0% was still motion\.$/,
     );
   });
 
   it("says how well the books balance", () => {
-    expect(balanceSentence({ ...run.energy, imbalance: 37, moved: 3700 })).toBe(
-      "The books balance to 1\u00a0% of the 3.70\u00a0kJ that moved.",
-    );
-    expect(balanceSentence({ ...run.energy, imbalance: 0, moved: 0 })).toMatch(/^Nothing moved/);
+    const balance = (imbalance: number, moved: number) => balanceSentence({ ...run.energy, imbalance, moved });
+    expect(balance(37, 3700)).toBe("Balanced to 1.0\u00a0%.");
+    expect(balance(1, 3700)).toBe("Balanced to better than 0.1\u00a0%.");
+    expect(balance(0, 0)).toMatch(/^Nothing moved/);
   });
 
   it("looks up the entry at or before a time", () => {

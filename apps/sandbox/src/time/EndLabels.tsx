@@ -15,6 +15,8 @@ export interface EndLabel {
   readonly width: number;
   /** Where the trace ends, from the top of the plot area [px]. */
   readonly y: number;
+  /** Who stays when there is no room for all: the greatest. */
+  readonly rank: number;
   readonly valueAt: (time: number) => number | null;
   /** What a press does, in words; absent: nothing. */
   readonly goTo?: { readonly words: string; readonly time: number };
@@ -31,16 +33,20 @@ interface Props {
 }
 
 const LABEL_HEIGHT = 24;
-const LABEL_HEIGHT_COMPACT = 19;
+const LABEL_HEIGHT_COMPACT = 18;
 /** Width of the leaders between the traces and their names [px]. */
 const LEADER = 18;
+const LEADER_COMPACT = 10;
 
-export function EndLabels({ labels, clock, frame, format, compact, highlight, onHighlight }: Props) {
+export function EndLabels({ labels: all, clock, frame, format, compact, highlight, onHighlight }: Props) {
   const size = compact ? LABEL_HEIGHT_COMPACT : LABEL_HEIGHT;
+  const leader = compact ? LEADER_COMPACT : LEADER;
+  const [low, high] = [-frame.headroom, frame.height + frame.axisHeight];
+  const labels = keptLabels(all, Math.floor((high - low) / size));
   const centres = spreadLabels(
     labels.map(({ y }) => ({ at: y, size })),
-    -frame.headroom,
-    frame.height + (compact ? frame.axisHeight : 8),
+    low,
+    high,
   );
   return (
     <div
@@ -48,9 +54,9 @@ export function EndLabels({ labels, clock, frame, format, compact, highlight, on
       data-compact={compact}
       style={{ left: frame.left + frame.width, top: frame.top, width: frame.gutter, height: frame.height }}
     >
-      <svg className={styles.leaders} width={LEADER} height={frame.height} aria-hidden="true">
+      <svg className={styles.leaders} width={leader} height={frame.height} aria-hidden="true">
         {labels.map((label, i) => (
-          <path key={label.key} d={`M1 ${label.y}L${LEADER - 3} ${centres[i]}`} stroke={label.colour} />
+          <path key={label.key} d={`M1 ${label.y}L${leader - 3} ${centres[i]}`} stroke={label.colour} />
         ))}
       </svg>
       {labels.map((label, i) => (
@@ -58,7 +64,7 @@ export function EndLabels({ labels, clock, frame, format, compact, highlight, on
           key={label.key}
           className={styles.end}
           data-faded={highlight !== null && highlight !== label.key}
-          style={{ top: centres[i]! - size / 2, height: size, left: LEADER, color: label.colour }}
+          style={{ top: centres[i]! - size / 2, height: size, left: leader, color: label.colour }}
           onPointerEnter={() => onHighlight?.(label.key)}
           onPointerLeave={() => onHighlight?.(null)}
         >
@@ -68,6 +74,13 @@ export function EndLabels({ labels, clock, frame, format, compact, highlight, on
       ))}
     </div>
   );
+}
+
+/** The `room` greatest, in the order they came in. */
+function keptLabels(labels: readonly EndLabel[], room: number): readonly EndLabel[] {
+  if (labels.length <= room) return labels;
+  const kept = new Set([...labels].sort((a, b) => b.rank - a.rank).slice(0, room));
+  return labels.filter((label) => kept.has(label));
 }
 
 type NameProps = Pick<Props, "clock" | "compact"> & {

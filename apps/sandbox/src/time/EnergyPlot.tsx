@@ -4,7 +4,7 @@ import type { PlaybackClock } from "../clock/playbackClock.ts";
 import type { Palette } from "../design/palette.ts";
 import { CursorLines, type Probe } from "./CursorLines.tsx";
 import { type EndLabel, EndLabels } from "./EndLabels.tsx";
-import { EventFlags } from "./EventFlags.tsx";
+import { EventFlags, markUnder } from "./EventFlags.tsx";
 import { type Band, type EnergyStack, energyStack, indexAt } from "./energyBands.ts";
 import { energyData, energyDrawing } from "./energyDrawing.ts";
 import { inJoules, inSeconds } from "./format.ts";
@@ -24,7 +24,6 @@ interface Props {
 }
 
 const NO_PROBES: readonly Probe[] = [];
-const nothingToSnapTo = () => null;
 
 /** Where the energy of the fall is at every moment, as layers that add up to all there is. */
 export function EnergyPlot({ recording, clock, view, frame, compact }: Props) {
@@ -34,21 +33,22 @@ export function EnergyPlot({ recording, clock, view, frame, compact }: Props) {
   const drawing = useMemo(() => energyDrawing(stack, palette), [stack, palette]);
   const data = useMemo(() => energyData(stack, range), [stack, range]);
   const labels = useMemo(
-    () => bandLabels(stack, range, frame, data.top, palette),
-    [stack, range, frame, data.top, palette],
+    () => bandLabels(stack, range, frame, data.top, palette, compact),
+    [stack, range, frame, data.top, palette, compact],
   );
   const describe = useCallback((time: number) => energyAt(stack, time), [stack]);
   return (
     <>
       <PlotCanvas {...{ drawing, data, range, frame, palette }} axisText={axisKilojoules} />
-      <EventFlags marks={view.marks} {...{ clock, range, frame }} />
+      <EventFlags marks={view.marks} {...{ clock, range, frame, compact }} />
       <CursorLines {...{ clock, range, frame }} top={data.top} measure={view.measure} probes={NO_PROBES} />
       <ScrubSurface
         {...{ clock, range, frame, describe }}
         duration={recording.duration}
         onRange={view.setRange}
         onMeasure={view.setMeasure}
-        snap={nothingToSnapTo}
+        above={compact ? frame.top : 0}
+        snap={(x, y) => (y < 0 ? markUnder(view.marks, x, range, frame) : null)}
       />
       <EndLabels {...{ labels, clock, frame, compact }} format={inJoules} highlight={null} />
     </>
@@ -62,16 +62,19 @@ function bandLabels(
   frame: PlotFrame,
   top: number,
   palette: Palette,
+  compact: boolean,
 ): readonly EndLabel[] {
   const last = indexAt(stack.times, range.to);
   return [...stack.bands].reverse().map((band) => ({
     key: band.key,
-    name: band.name,
-    colour: palette[band.kind === "height" ? "softInk" : band.colour],
+    name: compact ? band.shortName : band.name,
+    // Words need more contrast than areas do.
+    colour: palette[band.colour === "ghost" ? "softInk" : band.colour],
     dash: null,
     fill: `${palette[band.colour]}${band.kind === "height" ? "14" : band.kind === "lost" ? "90" : "38"}`,
     width: 1,
     y: yOf((band.bottom[last]! + band.top[last]!) / 2, top, frame),
+    rank: band.most,
     valueAt: (time) => valueAt(stack, band, time),
   }));
 }

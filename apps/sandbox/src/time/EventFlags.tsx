@@ -12,13 +12,15 @@ interface Props {
   readonly clock: PlaybackClock;
   readonly range: TimeRange;
   readonly frame: PlotFrame;
+  /** Words only: a thumb presses the surface around them, see `markUnder`. */
+  readonly compact: boolean;
 }
 
 /** Room around a flag's words, the gap to the next one included [px]. */
 const PADDING = 18;
 
 /** What happened, in words above the plot, with a hairline down to its moment. A press goes there. */
-export function EventFlags({ marks, clock, range, frame }: Props) {
+export function EventFlags({ marks, clock, range, frame, compact }: Props) {
   const visible = marks.filter((mark) => mark.time >= range.from && mark.time <= range.to);
   const places = flagLanes(
     visible.map((mark) => ({
@@ -41,19 +43,7 @@ export function EventFlags({ marks, clock, range, frame }: Props) {
               className={place ? styles.eventLine : `${styles.eventLine} ${styles.wordless}`}
               style={{ transform: `translateX(${x}px)`, top: lineTop }}
             />
-            {place && (
-              <button
-                type="button"
-                className={styles.flag}
-                data-side={place.left < x - 1 ? "left" : "right"}
-                style={{ left: place.left, top: place.lane * frame.laneHeight, height: frame.laneHeight }}
-                title={mark.sentence}
-                aria-label={`Go to: ${mark.sentence}`}
-                onClick={() => clock.seek(mark.time)}
-              >
-                {mark.label}
-              </button>
-            )}
+            {place && <FlagWords {...{ mark, clock, frame, compact, place }} x={x} />}
           </div>
         );
       })}
@@ -62,8 +52,39 @@ export function EventFlags({ marks, clock, range, frame }: Props) {
   );
 }
 
+type WordsProps = Pick<Props, "clock" | "frame" | "compact"> & {
+  readonly mark: Mark;
+  readonly place: { readonly lane: number; readonly left: number };
+  readonly x: number;
+};
+
+function FlagWords({ mark, clock, frame, compact, place, x }: WordsProps) {
+  const look = {
+    className: styles.flag,
+    "data-side": place.left < x - 1 ? "left" : "right",
+    style: { left: place.left, top: place.lane * frame.laneHeight, height: frame.laneHeight },
+  };
+  if (compact) return <span {...look}>{mark.label}</span>;
+  const goThere = () => clock.seek(mark.time);
+  return (
+    <button {...look} type="button" title={mark.sentence} aria-label={`Go to: ${mark.sentence}`} onClick={goThere}>
+      {mark.label}
+    </button>
+  );
+}
+
+/** How far from a mark a thumb may be and still mean it [px]. */
+const REACH = 24;
+
+/** Time of the event that a press above the plot means: the nearest one; null when none is near [s]. */
+export function markUnder(marks: readonly Mark[], x: number, range: TimeRange, frame: PlotFrame): number | null {
+  const distance = (mark: Mark) => Math.abs(xOf(mark.time, range, frame) - x);
+  const nearest = marks.reduce<Mark | null>((best, m) => (best && distance(best) <= distance(m) ? best : m), null);
+  return nearest && distance(nearest) <= REACH ? nearest.time : null;
+}
+
 /** The stretch that playback repeats. */
-function LoopBand({ clock, range, frame }: Omit<Props, "marks">) {
+function LoopBand({ clock, range, frame }: Omit<Props, "marks" | "compact">) {
   const loop = useClock(clock, (state) => state.loop);
   if (loop === null) return null;
   const left = Math.max(xOf(loop.from, range, frame), 0);

@@ -4,12 +4,13 @@ import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { CursorLines, type Probe } from "./CursorLines.tsx";
 import { cursorSentence } from "./describe.ts";
 import { EndLabels } from "./EndLabels.tsx";
-import { EventFlags } from "./EventFlags.tsx";
+import { EventFlags, markUnder } from "./EventFlags.tsx";
 import { type ForceView, forceData, forceDrawing, readyPyramid } from "./forceDrawing.ts";
 import { forceLabels, forcePeaks } from "./forceMarks.ts";
 import { inKilonewtons, kilonewtonDigits } from "./format.ts";
 import { PeakMarks, peakUnder } from "./PeakMarks.tsx";
 import { PlotCanvas } from "./PlotCanvas.tsx";
+import { PlotKey } from "./PlotKey.tsx";
 import type { PlotFrame } from "./plotFrame.ts";
 import { ScrubSurface } from "./ScrubSurface.tsx";
 import { forceAt } from "./traceSet.ts";
@@ -75,7 +76,8 @@ export function ForcesPlot({ recording, previous, clock, view, forces, onHighlig
   return (
     <>
       <PlotCanvas {...{ drawing, data, range, frame, palette }} axisText={axisKilonewtons} />
-      <EventFlags marks={view.marks} {...{ clock, range, frame }} />
+      <EventFlags marks={view.marks} {...{ clock, range, frame, compact }} />
+      {!compact && <PlotKey frame={frame} rawBehind={forces.rawBehind} compared={beforeTraces !== null} />}
       <PeakMarks peaks={peaks} frame={frame} />
       <CursorLines {...{ clock, range, frame, probes }} top={data.top} measure={view.measure} />
       <ScrubSurface
@@ -83,7 +85,8 @@ export function ForcesPlot({ recording, previous, clock, view, forces, onHighlig
         duration={recording.duration}
         onRange={view.setRange}
         onMeasure={view.setMeasure}
-        snap={(x, y) => peakUnder(peaks, x, y)}
+        above={compact ? frame.top : 0}
+        snap={(x, y) => (y < 0 ? markUnder(view.marks, x, range, frame) : peakUnder(peaks, x, y))}
       />
       <EndLabels
         {...{ labels, clock, frame, compact, onHighlight }}

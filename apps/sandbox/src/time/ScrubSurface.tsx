@@ -12,7 +12,9 @@ interface Props {
   readonly frame: PlotFrame;
   readonly onRange: (range: TimeRange) => void;
   readonly onMeasure: (time: number) => void;
-  /** A place that a press near `time` and height `y` means exactly, such as a peak [s]; null: none. */
+  /** How far the surface reaches above the plot area, to where events are named [px]. */
+  readonly above: number;
+  /** The time that a press at this place of the plot area means exactly, such as a peak's [s]; null: none. */
   readonly snap: (x: number, y: number) => number | null;
   /** The cursor's time and the values there, in words. */
   readonly describe: (time: number) => string;
@@ -20,7 +22,7 @@ interface Props {
 
 /** The plot area as a thing to scrub: press or drag, pinch, wheel, and as a slider for keys and screen readers. */
 export function ScrubSurface(props: Props) {
-  const { clock, duration, frame } = props;
+  const { clock, duration, frame, above } = props;
   const surface = useRef<HTMLDivElement>(null);
   const latest = useRef(props);
   latest.current = props;
@@ -30,7 +32,7 @@ export function ScrubSurface(props: Props) {
     <div
       ref={surface}
       className={styles.surface}
-      style={{ left: frame.left, top: frame.top, width: frame.width, height: frame.height }}
+      style={{ left: frame.left, top: frame.top - above, width: frame.width, height: frame.height + above }}
       role="slider"
       tabIndex={0}
       aria-label="Time in the run"
@@ -66,11 +68,11 @@ const PRESS = 4;
 
 function listenToPointers(surface: HTMLDivElement, props: () => Props): () => void {
   const pointers = new Map<number, { x: number; y: number }>();
-  let start: { x: number; measured: boolean } | null = null;
+  let start: { x: number; time: number; measured: boolean } | null = null;
   let wasPlaying = false;
   const place = (event: PointerEvent | WheelEvent | MouseEvent) => {
     const box = surface.getBoundingClientRect();
-    return { x: event.clientX - box.left, y: event.clientY - box.top };
+    return { x: event.clientX - box.left, y: event.clientY - box.top - props().above };
   };
   const seekTo = (x: number) => props().clock.seek(timeOf(x, props().range, props().frame));
 
@@ -81,12 +83,15 @@ function listenToPointers(surface: HTMLDivElement, props: () => Props): () => vo
     surface.focus({ preventScroll: true });
     pointers.set(event.pointerId, at);
     if (pointers.size > 1) {
+      // The first finger was the beginning of a pinch and did not mean to move the cursor.
+      if (start) props().clock.seek(start.time);
       start = null;
       return;
     }
-    wasPlaying = props().clock.getSnapshot().playing;
+    const { playing, time } = props().clock.getSnapshot();
+    wasPlaying = playing;
     props().clock.pause();
-    start = { x: at.x, measured: event.shiftKey };
+    start = { x: at.x, time, measured: event.shiftKey };
     if (event.shiftKey) props().onMeasure(clampedTime(at.x, props()));
     seekTo(at.x);
   }

@@ -10,7 +10,7 @@ import type { ForceView } from "./forceDrawing.ts";
 import { goToEntries } from "./goTo.ts";
 import { NumbersPanel } from "./NumbersPanel.tsx";
 import { PlayBar } from "./PlayBar.tsx";
-import { plotFrame } from "./plotFrame.ts";
+import { type Gutter, plotFrame } from "./plotFrame.ts";
 import type { TimeRange } from "./plotGrid.ts";
 import { RangeTools } from "./RangeTools.tsx";
 import { type Drawn, ShowMenu } from "./ShowMenu.tsx";
@@ -32,13 +32,20 @@ interface Props {
 
 type Tab = "forces" | "energy" | "numbers";
 
+const FORCE_NAMES: Gutter = { wide: 184, compact: 108 };
+const GUTTERS: Readonly<Record<Tab, Gutter>> = {
+  forces: FORCE_NAMES,
+  energy: { wide: 216, compact: 142 },
+  numbers: FORCE_NAMES,
+};
+
 /** Time along the bottom of the page: what pulled how hard when, where the energy went, and the controls of playback. */
 export function TimeStrip({ recording, previous, clock, compact, onSaveRange }: Props) {
   const [tab, setTab] = useState<Tab>("forces");
   const view = useTimeView(recording, clock);
   const show = useShown(recording, previous !== undefined);
   const { ref, size } = useFrameSize<HTMLDivElement>();
-  const frame = useMemo(() => plotFrame(size.width, size.height, compact), [size, compact]);
+  const frame = useMemo(() => plotFrame(size.width, size.height, compact, GUTTERS[tab]), [size, compact, tab]);
   const onKeyDown = useMemo(() => stripKeys(view.act), [view.act]);
   const sentence = useId();
   const laidOut = size.width > 0 && size.height > 0;

@@ -8,28 +8,54 @@ export type BandKind = "lost" | "stored" | "moving" | "height";
 export interface BandStyle {
   readonly key: string;
   readonly name: string;
+  /** For narrow places, where hatching tells what is lost from what is stretched. */
+  readonly shortName: string;
   readonly kind: BandKind;
   readonly colour: keyof Palette;
   readonly entries: readonly LedgerEntry[];
 }
 
+const lost = (part: string, colour: keyof Palette, entries: readonly LedgerEntry[]): BandStyle => ({
+  key: `lost-${part}`,
+  name: `lost in ${part}`,
+  shortName: `${part}, lost`,
+  kind: "lost",
+  colour,
+  entries,
+});
+const stored = (part: string, colour: keyof Palette, entries: readonly LedgerEntry[]): BandStyle => ({
+  key: `stored-${part}`,
+  name: `stretch of ${part}`,
+  shortName: part,
+  kind: "stored",
+  colour,
+  entries,
+});
+
 /** From the bottom of the stack to its top: what is gone first, what can still fall last. */
 export const BANDS: readonly BandStyle[] = [
-  { key: "lostLeash", name: "lost in leash", kind: "lost", colour: "lineLeash", entries: ["lossLeash"] },
-  { key: "lostMain", name: "lost in main", kind: "lost", colour: "lineMain", entries: ["lossMain"] },
-  { key: "lostBackup", name: "lost in backup", kind: "lost", colour: "lineBackup", entries: ["lossBackup"] },
-  { key: "friction", name: "ring friction", kind: "lost", colour: "lineConnection", entries: ["lossFriction"] },
-  { key: "contact", name: "contact", kind: "lost", colour: "lineConnection", entries: ["lossContact"] },
-  { key: "drag", name: "air drag", kind: "lost", colour: "ghost", entries: ["lossDrag"] },
-  { key: "parting", name: "parting", kind: "lost", colour: "softInk", entries: ["lossParting"] },
-  { key: "slip", name: "weblock slip", kind: "lost", colour: "softInk", entries: ["lossSlip"] },
-  { key: "feet", name: "into the legs", kind: "lost", colour: "softInk", entries: ["feet"] },
-  { key: "leash", name: "stretch of leash", kind: "stored", colour: "lineLeash", entries: ["stretchLeash"] },
-  { key: "main", name: "stretch of main", kind: "stored", colour: "lineMain", entries: ["stretchMain"] },
-  { key: "backup", name: "stretch of backup", kind: "stored", colour: "lineBackup", entries: ["stretchBackup"] },
-  { key: "other", name: "anchors and rest", kind: "stored", colour: "lineConnection", entries: ["stretchOther"] },
-  { key: "moving", name: "moving", kind: "moving", colour: "accent", entries: ["kinetic"] },
-  { key: "height", name: "height", kind: "height", colour: "ghost", entries: ["potential"] },
+  lost("leash", "lineLeash", ["lossLeash"]),
+  lost("main", "lineMain", ["lossMain"]),
+  lost("backup", "lineBackup", ["lossBackup"]),
+  { ...lost("ring", "lineConnection", ["lossFriction"]), name: "friction in ring", shortName: "friction" },
+  { ...lost("contact", "lineConnection", ["lossContact"]), name: "contact", shortName: "contact" },
+  { ...lost("air", "ghost", ["lossDrag"]), name: "air drag", shortName: "air" },
+  { ...lost("parting", "softInk", ["lossParting"]), name: "what parted", shortName: "parted" },
+  { ...lost("slip", "softInk", ["lossSlip"]), name: "weblock slip", shortName: "slip" },
+  { ...lost("legs", "softInk", ["feet"]), name: "walker's legs", shortName: "legs" },
+  stored("leash", "lineLeash", ["stretchLeash"]),
+  stored("main", "lineMain", ["stretchMain"]),
+  stored("backup", "lineBackup", ["stretchBackup"]),
+  { ...stored("rest", "lineConnection", ["stretchOther"]), name: "stretch of the rest", shortName: "rest" },
+  { key: "moving", name: "moving", shortName: "moving", kind: "moving", colour: "accent", entries: ["kinetic"] },
+  {
+    key: "height",
+    name: "still to fall",
+    shortName: "to fall",
+    kind: "height",
+    colour: "ghost",
+    entries: ["potential"],
+  },
 ];
 
 /** One layer of the stack, with its lower and upper edge at every time [J]. */
@@ -37,6 +63,8 @@ export interface Band extends BandStyle {
   readonly values: Float64Array;
   readonly bottom: Float64Array;
   readonly top: Float64Array;
+  /** The most it ever holds [J]. */
+  readonly most: number;
 }
 
 export interface EnergyStack {
@@ -49,7 +77,7 @@ export interface EnergyStack {
 }
 
 /** A band is drawn when it ever holds this share of the stack [-]. */
-const VISIBLE_SHARE = 0.008;
+const VISIBLE_SHARE = 0.01;
 
 /** Bands stacked over time. Height counts from its least value of the run, so that every band starts at zero. */
 export function energyStack(ledger: EnergyLedger): EnergyStack {
@@ -64,7 +92,7 @@ export function energyStack(ledger: EnergyLedger): EnergyStack {
   // Thin bands lie at the bottom, undrawn: the stack's height stays the true sum.
   for (const { values } of thin) bottom = bottom.map((edge, i) => edge + values[i]!);
   const bands = visible.map(({ style, values }) => {
-    const band = { ...style, values, bottom, top: bottom.map((edge, i) => edge + values[i]!) };
+    const band = { ...style, values, bottom, top: bottom.map((edge, i) => edge + values[i]!), most: greatest(values) };
     bottom = band.top;
     return band;
   });
@@ -94,13 +122,14 @@ export interface EnergyAccount {
   readonly took: readonly { readonly name: string; readonly share: number }[];
 }
 
+const MOTION = "motion";
 const HOLDERS: readonly { readonly name: string; readonly entries: readonly LedgerEntry[] }[] = [
   { name: "the fall's height", entries: ["potential"] },
   { name: "the leash", entries: ["stretchLeash", "lossLeash"] },
   { name: "the main line", entries: ["stretchMain", "lossMain"] },
   { name: "the backup", entries: ["stretchBackup", "lossBackup"] },
   { name: "anchors and connections", entries: ["stretchOther"] },
-  { name: "motion", entries: ["kinetic"] },
+  { name: MOTION, entries: ["kinetic"] },
   { name: "friction in the ring", entries: ["lossFriction"] },
   { name: "contact", entries: ["lossContact"] },
   { name: "air drag", entries: ["lossDrag"] },
@@ -124,29 +153,30 @@ export function energyAccount(ledger: EnergyLedger, time: number): EnergyAccount
   return { time: ledger.times[at] ?? 0, released, gave: shares(-1), took: shares(1) };
 }
 
-/** Shares below this are summed up as the rest in a sentence [-]. */
+/** Smaller shares are summed up in a sentence [-]. */
 const WORTH_NAMING = 0.03;
 
 /** Where the energy of the fall was at its lowest point, in words. */
 export function energySentence(recording: Recording): string {
-  const account = energyAccount(recording.energy, recording.walker.lowestTime);
-  if (!(account.released > 0)) return "No energy has moved in this run.";
-  const named = account.took.filter(({ share }) => share >= WORTH_NAMING);
-  const rest =
-    account.took.reduce((sum, { share }) => sum + share, 0) - named.reduce((sum, { share }) => sum + share, 0);
-  const shares = named.map(({ name, share }, i) => `${name} ${i === 0 ? "had taken " : ""}${inPercent(share)}`);
+  const { time, released, took } = energyAccount(recording.energy, recording.walker.lowestTime);
+  if (!(released > 0)) return "No energy has moved in this run.";
+  const takers = took.filter(({ name }) => name !== MOTION);
+  const named = takers.filter(({ share }) => share >= WORTH_NAMING);
+  const rest = takers.filter((taker) => !named.includes(taker)).reduce((sum, { share }) => sum + share, 0);
+  const moving = took.find(({ name }) => name === MOTION)?.share ?? 0;
+  const shares = named.map(({ name, share }, i) => `${name} ${i === 0 ? "took " : ""}${inPercent(share)}`);
   if (rest >= 0.005) shares.push(`the rest ${inPercent(rest)}`);
-  const sources = account.gave.filter(({ share }) => share >= WORTH_NAMING).map(({ name }) => name);
-  const from = sources.length > 1 ? ` (from ${listed(sources)})` : "";
-  return capitalised(
-    `of the ${inJoules(account.released)} set free by the lowest point${from}, ${listed(shares)}, ${inSeconds(account.time)} into the run.`,
-  );
+  const still = moving >= 0.005 ? `; ${inPercent(moving)} was still motion` : "";
+  const at = `By the lowest point (${inSeconds(time)}) ${inJoules(released)} had come free`;
+  return `${at}. ${capitalised(listed(shares))}${still}.`;
 }
 
 /** How well the books balance, in words. */
 export function balanceSentence(ledger: EnergyLedger): string {
   if (!(ledger.moved > 0)) return "Nothing moved, so there is nothing to balance.";
-  return `The books balance to ${inPercent(ledger.imbalance / ledger.moved)} of the ${inJoules(ledger.moved)} that moved.`;
+  const share = ledger.imbalance / ledger.moved;
+  const words = share < 0.001 ? "better than 0.1" : (share * 100).toFixed(1);
+  return `Balanced to ${words}\u00a0%.`;
 }
 
 /** Index of the ledger's last entry at or before `time`. */

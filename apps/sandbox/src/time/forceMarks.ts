@@ -55,6 +55,7 @@ export function forceLabels(
       dash: trace.dash,
       width: trace.width,
       y: Math.min(Math.max(yOf(end, top, frame), 0), frame.height),
+      rank: force,
       valueAt,
       goTo: {
         words: `${capitalised(trace.name)}: go to its peak, ${inKilonewtons(force)} at ${inSeconds(time)}`,

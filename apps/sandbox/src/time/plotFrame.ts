@@ -22,9 +22,15 @@ export interface PlotFrame {
   readonly headroom: number;
 }
 
-export function plotFrame(figureWidth: number, figureHeight: number, compact: boolean): PlotFrame {
-  const gutter = compact ? 96 : 184;
-  const lanes = figureHeight < 190 || compact ? 1 : 2;
+/** Room for the names at the right ends [px]. */
+export interface Gutter {
+  readonly wide: number;
+  readonly compact: number;
+}
+
+export function plotFrame(figureWidth: number, figureHeight: number, compact: boolean, room: Gutter): PlotFrame {
+  const gutter = compact ? room.compact : room.wide;
+  const lanes = figureHeight < 190 ? 1 : 2;
   const top = lanes * LANE + HEADROOM;
   return {
     figureWidth,

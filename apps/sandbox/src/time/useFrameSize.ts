@@ -1,11 +1,13 @@
-import { useLayoutEffect, useRef, useState } from "react";
+import { useLayoutEffect, useState } from "react";
+
+const UNKNOWN = { width: 0, height: 0 };
 
 /** Size of an element, followed as it changes [px]; zero until it is laid out. */
 export function useFrameSize<T extends HTMLElement>() {
-  const ref = useRef<T>(null);
-  const [size, setSize] = useState({ width: 0, height: 0 });
+  // State, not a ref: the element may be replaced by another one.
+  const [element, ref] = useState<T | null>(null);
+  const [size, setSize] = useState(UNKNOWN);
   useLayoutEffect(() => {
-    const element = ref.current;
     if (!element) return;
     const read = () => {
       const [width, height] = [element.clientWidth, element.clientHeight];
@@ -15,6 +17,6 @@ export function useFrameSize<T extends HTMLElement>() {
     const observer = new ResizeObserver(read);
     observer.observe(element);
     return () => observer.disconnect();
-  }, []);
+  }, [element]);
   return { ref, size };
 }

@@ -1,0 +1,34 @@
+import type { PlotFrame } from "./plotFrame.ts";
+import styles from "./TimeStrip.module.css";
+
+interface Props {
+  readonly frame: PlotFrame;
+  readonly rawBehind: boolean;
+  readonly compared: boolean;
+}
+
+/** What the pale lines are; the others bear their names at their ends. */
+export function PlotKey({ frame, rawBehind, compared }: Props) {
+  return (
+    <ul className={styles.key} style={{ width: frame.gutter }}>
+      {rawBehind && (
+        <li>
+          <KeyLine width={1} /> thin: raw samples
+        </li>
+      )}
+      {compared && (
+        <li>
+          <KeyLine width={4.5} /> wide: run before
+        </li>
+      )}
+    </ul>
+  );
+}
+
+function KeyLine({ width }: { width: number }) {
+  return (
+    <svg width={18} height={10} aria-hidden="true">
+      <path d="M0 5H18" stroke="currentColor" strokeWidth={width} opacity={0.45} />
+    </svg>
+  );
+}
