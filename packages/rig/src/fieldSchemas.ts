@@ -20,7 +20,7 @@ export interface FaultParams {
 }
 
 /** A number and a unit, for editors that know JSON Schema; which units there are is checked when the file is read. */
-const QUANTITY_PATTERN = "^\\s*[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d+)?\\s*[A-Za-z%°µ].*$";
+const QUANTITY_PATTERN = "^\\s*[+\\-\u2212]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d+)?\\s*[A-Za-z%°µ].*$";
 
 /** What editors and the published schema are told about a quantity. */
 function aboutQuantity(f: QuantityField) {

@@ -279,6 +279,12 @@ describe("faults between fields", () => {
     expect(accepted(readRig(shorter)).rig.main.sections).toHaveLength(2);
   });
 
+  it("accepts a value on its limit, in any unit", () => {
+    expect(issuePaths(editDocument(sound, "anchorB.legAngle", "179 deg"))).toEqual([]);
+    expect(issuePaths(editDocument(sound, "walker.mass", `${250 / 0.45359237} lb`))).toEqual([]);
+    expect(issuePaths(editDocument(sound, "walker.mass", "251 kg"))).toEqual(["walker.mass"]);
+  });
+
   it("refuses a name that a file gives twice", () => {
     const twice = demoText("sound-rig").replace('"span": "60 m",', '"span": "60 m", "span": "50 m",');
     expect(issuePaths(twice)).toEqual(["span"]);
