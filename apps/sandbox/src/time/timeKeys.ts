@@ -38,23 +38,23 @@ export function keyAction(event: Key): KeyAction | null {
   // With these held the key belongs to the browser or the system; Alt writes brackets on some keyboards.
   const writesBracket = event.key === "[" || event.key === "]";
   if (!writesBracket && (event.ctrlKey || event.altKey)) return null;
-  return PLAIN[event.key] ?? PLAIN[event.key.toLowerCase()] ?? null;
+  return PLAIN.get(event.key) ?? PLAIN.get(event.key.toLowerCase()) ?? null;
 }
 
-const PLAIN: Readonly<Record<string, KeyAction>> = {
-  " ": { do: "toggle" },
-  Home: { do: "start" },
-  End: { do: "end" },
-  PageUp: { do: "seek", size: "coarse", direction: 1 },
-  PageDown: { do: "seek", size: "coarse", direction: -1 },
-  ",": { do: "frame", direction: -1 },
-  ".": { do: "frame", direction: 1 },
-  "[": { do: "mark", direction: -1 },
-  "]": { do: "mark", direction: 1 },
-  "+": { do: "zoom", direction: 1 },
-  "=": { do: "zoom", direction: 1 },
-  "-": { do: "zoom", direction: -1 },
-  "0": { do: "fit" },
-  l: { do: "loop" },
-  m: { do: "measure" },
-};
+const PLAIN: ReadonlyMap<string, KeyAction> = new Map<string, KeyAction>([
+  [" ", { do: "toggle" }],
+  ["Home", { do: "start" }],
+  ["End", { do: "end" }],
+  ["PageUp", { do: "seek", size: "coarse", direction: 1 }],
+  ["PageDown", { do: "seek", size: "coarse", direction: -1 }],
+  [",", { do: "frame", direction: -1 }],
+  [".", { do: "frame", direction: 1 }],
+  ["[", { do: "mark", direction: -1 }],
+  ["]", { do: "mark", direction: 1 }],
+  ["+", { do: "zoom", direction: 1 }],
+  ["=", { do: "zoom", direction: 1 }],
+  ["-", { do: "zoom", direction: -1 }],
+  ["0", { do: "fit" }],
+  ["l", { do: "loop" }],
+  ["m", { do: "measure" }],
+]);
