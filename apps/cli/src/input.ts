@@ -40,23 +40,29 @@ export function readJson(file: string): unknown {
   }
 }
 
-/** One line per fault: file, path in it, what was got, what was expected. */
-export function faults(
-  file: string,
-  issues: readonly {
-    readonly path: string;
-    readonly got: string;
-    readonly expected: string;
-    readonly message?: string;
-  }[],
-): CommandFailure {
-  const count = issues.length === 1 ? "one fault" : `${issues.length} faults`;
+export interface Fault {
+  readonly got: string;
+  readonly expected: string;
+  /** The fault in one sentence. */
+  readonly message?: string;
+}
+
+/** The fault in words: its sentence, and of "got" and "expected" what the sentence does not say already. */
+export function faultText({ message, got, expected }: Fault): string {
+  if (message === undefined) return `Got ${got}; expected ${expected}.`;
+  const missing = [
+    ...(message.includes(got) ? [] : [`got ${got}`]),
+    ...(message.includes(expected) ? [] : [`expected ${expected}`]),
+  ].join("; ");
+  return missing === "" ? message : `${message} ${missing[0]!.toUpperCase()}${missing.slice(1)}.`;
+}
+
+export const countOf = (faults: readonly unknown[]) => (faults.length === 1 ? "one fault" : `${faults.length} faults`);
+
+/** One line per fault, with its path in the file. */
+export function faults(file: string, issues: readonly (Fault & { readonly path: string })[]): CommandFailure {
   return new CommandFailure(EXIT.input, [
-    `${file}: ${count}`,
-    ...issues.map((issue) => {
-      const at = issue.path === "" ? "(the file)" : issue.path;
-      const said = issue.message === undefined ? "" : `${issue.message} `;
-      return `  ${at}: ${said}Got ${issue.got}; expected ${issue.expected}.`;
-    }),
+    `${file}: ${countOf(issues)}`,
+    ...issues.map((issue) => `  ${issue.path === "" ? "(the file)" : issue.path}: ${faultText(issue)}`),
   ]);
 }

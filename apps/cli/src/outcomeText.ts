@@ -3,13 +3,14 @@ import { formatForce, formatLength, formatMass, formatPercent, formatRatio, type
 import { cameOfIt, type Outcome, type PartOutcome, type WhatIfOutcome } from "@secondline/scenarios";
 import { kilonewtons, margin, metres } from "./quantity.ts";
 import { type Cell, table } from "./table.ts";
-import { bold, dim, VERDICT_COLOUR, VERDICT_MARK, width, wrap } from "./terminal.ts";
+import { bold, dim, VERDICT_COLOUR, VERDICT_MARK, width } from "./terminal.ts";
+import { bullets, wrap, wrapHanging } from "./wrap.ts";
 
 export function outcomeText(rig: Rig, outcome: Outcome, options: { readonly all: boolean }): string {
   const shown = options.all ? outcome.whatIfs.map((_, i) => i) : governing(outcome);
   return [
     bold(outcome.rigName),
-    wrap(rigLine(rig, outcome)),
+    wrap(rigLine(rig, outcome), width),
     "",
     whatIfTable(outcome, shown),
     ...(shown.length < outcome.whatIfs.length
@@ -20,6 +21,7 @@ export function outcomeText(rig: Rig, outcome: Outcome, options: { readonly all:
     dim(
       wrap(
         "Loads in kN as a load cell reports them (CFC 60). Strength and margin: central value; 5 %: what 19 of 20 such parts reach.",
+        width,
       ),
     ),
     "",
@@ -27,7 +29,7 @@ export function outcomeText(rig: Rig, outcome: Outcome, options: { readonly all:
     "",
     ...weakPoints(outcome),
     "Before you rely on this:",
-    ...outcome.cautions.map((caution) => bullet(caution)),
+    ...bullets(outcome.cautions, width),
   ].join("\n");
 }
 
@@ -131,19 +133,15 @@ function load(part: PartOutcome): string {
 
 function verdict(outcome: Outcome): string {
   const mark = `${VERDICT_MARK[outcome.verdict]} `;
-  const text = wrap(outcome.sentence, width - mark.length)
-    .split("\n")
-    .join(`\n${" ".repeat(mark.length)}`);
+  const text = wrapHanging(outcome.sentence, width, " ".repeat(mark.length));
   return VERDICT_COLOUR[outcome.verdict](bold(mark + text));
 }
 
 function weakPoints(outcome: Outcome): string[] {
   if (outcome.weakestBases.length === 0) return [];
-  const list = outcome.weakestBases.map((basis) => bullet(`${basis.kind}: ${basis.note}`));
+  const list = bullets(
+    outcome.weakestBases.map((basis) => `${basis.kind}: ${basis.note}`),
+    width,
+  );
   return [`The verdict rests on (weakest first; required factor ${formatRatio(outcome.requiredFactor)}):`, ...list, ""];
 }
-
-const bullet = (text: string) =>
-  `  · ${wrap(text, width - 4)
-    .split("\n")
-    .join("\n    ")}`;

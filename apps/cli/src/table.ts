@@ -1,17 +1,19 @@
 /** Plain tables for a terminal of 80 to 100 columns. */
+import { wrap } from "./wrap.ts";
 
 export interface Column {
   readonly head: string;
   readonly align?: "left" | "right";
-  /** Takes up what is left of the width; its text is shortened when that is not enough. */
+  /** Takes up what is left of the width; text that needs more goes on in the next line. */
   readonly flexible?: boolean;
 }
 /** A cell: its text, and how to paint it once its width is known. */
 export type Cell = string | { readonly text: string; readonly paint: (text: string) => string };
 
 const GAP = 2;
-const textOf = (cell: Cell) => (typeof cell === "string" ? cell : cell.text);
 const LEAST_FLEXIBLE = 12;
+const textOf = (cell: Cell) => (typeof cell === "string" ? cell : cell.text);
+const paintOf = (cell: Cell) => (typeof cell === "string" ? (text: string) => text : cell.paint);
 
 /** Lays out rows under their heads, at most `width` columns wide where the flexible column allows it. */
 export function table(columns: readonly Column[], rows: readonly (readonly Cell[])[], width: number): string {
@@ -19,18 +21,26 @@ export function table(columns: readonly Column[], rows: readonly (readonly Cell[
   const over = widths.reduce((sum, w) => sum + w, GAP * (columns.length - 1)) - width;
   const flexible = columns.findIndex((column) => column.flexible);
   if (flexible >= 0 && over > 0) widths[flexible] = Math.max(LEAST_FLEXIBLE, widths[flexible]! - over);
-  const line = (cells: readonly Cell[]) =>
-    cells
-      .map((cell, c) => {
-        const text = fit(textOf(cell), widths[c]!, columns[c]!.align ?? "left");
-        return typeof cell === "string" ? text : cell.paint(text);
-      })
-      .join(" ".repeat(GAP))
-      .trimEnd();
   const rule = widths.map((w) => "─".repeat(w)).join("─".repeat(GAP));
-  return [line(columns.map((column) => column.head)), rule, ...rows.map(line)].join("\n");
+  const lines = (cells: readonly Cell[]) => rowLines(cells, columns, widths);
+  return [...lines(columns.map((column) => column.head)), rule, ...rows.flatMap(lines)].join("\n");
 }
 
+/** A row of cells as one line, or as several where a cell is longer than its column. */
+function rowLines(cells: readonly Cell[], columns: readonly Column[], widths: readonly number[]): string[] {
+  const pieces = cells.map((cell, c) =>
+    textOf(cell).length > widths[c]! ? wrap(textOf(cell), widths[c]!).split("\n") : [textOf(cell)],
+  );
+  const height = Math.max(...pieces.map((piece) => piece.length));
+  return Array.from({ length: height }, (_, i) =>
+    cells
+      .map((cell, c) => paintOf(cell)(fit(pieces[c]![i] ?? "", widths[c]!, columns[c]!.align ?? "left")))
+      .join(" ".repeat(GAP))
+      .trimEnd(),
+  );
+}
+
+/** Pads; a single word longer than its column is shortened. */
 function fit(text: string, width: number, align: "left" | "right"): string {
   const short = text.length > width ? `${text.slice(0, width - 1)}…` : text;
   return align === "right" ? short.padStart(width) : short.padEnd(width);

@@ -16,20 +16,6 @@ export const message = (text: string) => process.stderr.write(`${text}\n`);
 export const VERDICT_COLOUR = { holds: colours.blue, thin: colours.yellow, fails: colours.red } as const;
 export const VERDICT_MARK = { holds: "●", thin: "▲", fails: "✕" } as const;
 
-/** Breaks text into lines of at most `columns`, each begun with `indent`. */
-export function wrap(text: string, columns: number = width, indent = ""): string {
-  const lines: string[] = [];
-  let line = "";
-  for (const word of text.split(/\s+/)) {
-    if (line !== "" && indent.length + line.length + 1 + word.length > columns) {
-      lines.push(indent + line);
-      line = word;
-    } else line = line === "" ? word : `${line} ${word}`;
-  }
-  if (line !== "") lines.push(indent + line);
-  return lines.join("\n");
-}
-
 const BAR = 24;
 
 /** Shows how far a computation is; silent unless stderr is a terminal. `end` wipes the line. */

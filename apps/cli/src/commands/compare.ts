@@ -5,7 +5,8 @@ import { kilonewtons, margin, metres } from "../quantity.ts";
 import { readRigFile } from "../rigFile.ts";
 import { runStudy } from "../study.ts";
 import { table } from "../table.ts";
-import { bold, dim, message, print, width, wrap } from "../terminal.ts";
+import { bold, dim, message, print, width } from "../terminal.ts";
+import { bullets } from "../wrap.ts";
 
 export interface CompareOptions {
   readonly json?: boolean;
@@ -47,12 +48,7 @@ function comparisonText({ names, rows }: Comparison): string {
     table(columns, body, width),
     dim("Forces in kN, lengths in m."),
     "",
-    ...CAUTIONS.map(
-      (caution) =>
-        `  · ${wrap(caution, width - 4)
-          .split("\n")
-          .join("\n    ")}`,
-    ),
+    ...bullets(CAUTIONS, width),
   ].join("\n");
 }
 

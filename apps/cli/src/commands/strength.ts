@@ -7,7 +7,8 @@ import { dotPlot } from "../dotPlot.ts";
 import { readText } from "../input.ts";
 import { kilonewtons } from "../quantity.ts";
 import { table } from "../table.ts";
-import { bold, dim, print, width, wrap } from "../terminal.ts";
+import { bold, dim, print, width } from "../terminal.ts";
+import { bullets, wrap, wrapHanging } from "../wrap.ts";
 
 export function strength(file: string, options: { readonly json?: boolean }): void {
   const report = analyseBreakLog(readBreakLogFile(file, readText(file)));
@@ -19,20 +20,12 @@ function reportText({ groups, testNext }: BreakLogReport): string {
     ? [
         wrap(
           `Test next: ${testNext.label}. One more test like those at hand would raise its 5 % value by about ${formatForce(testNext.gain)} (${formatPercent(testNext.share)}).`,
+          width,
         ),
         "",
       ]
     : [];
-  return [
-    ...groups.flatMap((group) => [groupText(group), ""]),
-    ...next,
-    ...CAUTIONS.map(
-      (caution) =>
-        `  · ${wrap(caution, width - 4)
-          .split("\n")
-          .join("\n    ")}`,
-    ),
-  ].join("\n");
+  return [...groups.flatMap((group) => [groupText(group), ""]), ...next, ...bullets(CAUTIONS, width)].join("\n");
 }
 
 function groupText(group: GroupReport): string {
@@ -40,7 +33,7 @@ function groupText(group: GroupReport): string {
   return [
     bold(`${group.label}: ${count}`),
     dotPlot(group.tests, Math.min(width, 80)),
-    ...group.doubts.map(({ message }) => wrap(`! ${message}`)),
+    ...group.doubts.map(({ message }) => wrapHanging(`! ${message}`, width, "  ")),
     "",
     table(
       [
@@ -74,5 +67,5 @@ function spreadLine({ mean, deviation, best, families }: GroupReport): string[] 
   const fit = fitted
     ? `; best fit ${best}: 5 % value ${kilonewtons(fitted.fivePercent[1])} kN (${kilonewtons(fitted.fivePercent[0])} to ${kilonewtons(fitted.fivePercent[2])} kN), a point of the curve and no bound`
     : "";
-  return [dim(wrap(`Mean ${formatForce(mean)}${scatter}${fit}.`))];
+  return [dim(wrap(`Mean ${formatForce(mean)}${scatter}${fit}.`, width))];
 }

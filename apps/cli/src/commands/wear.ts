@@ -5,8 +5,9 @@ import { type PartStrength, partStrengths, type StrengthZone } from "@secondline
 import { kilonewtons } from "../quantity.ts";
 import { readRigFile } from "../rigFile.ts";
 import { table } from "../table.ts";
-import { bold, dim, print, width, wrap } from "../terminal.ts";
+import { bold, dim, print, width } from "../terminal.ts";
 import { wornRig } from "../wearFile.ts";
+import { bullets, wrap } from "../wrap.ts";
 
 export interface WearCommandOptions {
   readonly wear: string;
@@ -31,15 +32,11 @@ export function wear(file: string, options: WearCommandOptions): void {
       dim(
         wrap(
           "Central value; 5 %: what 19 of 20 such parts reach. Positions in metres of natural length from anchor A.",
+          width,
         ),
       ),
       "",
-      ...CAUTIONS.map(
-        (caution) =>
-          `  · ${wrap(caution, width - 4)
-            .split("\n")
-            .join("\n    ")}`,
-      ),
+      ...bullets(CAUTIONS, width),
     ].join("\n"),
   );
 }
