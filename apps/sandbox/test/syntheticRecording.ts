@@ -53,7 +53,7 @@ interface World {
 export function syntheticRecording(options: { readonly slack?: number } = {}): Recording {
   const slack = options.slack ?? 0.05;
   const world = build(slack);
-  for (let i = 0; i < 3 * RATE; i++) step(world, 0.985, WALKER * G, true);
+  for (let i = 0; i < 6 * RATE; i++) step(world, i < 4 * RATE ? 0.9985 : 0.99, WALKER * G, true);
   for (let i = 0; i < world.p.length; i++) world.before[i] = world.p[i]!;
   return record(world, slack);
 }
@@ -194,11 +194,16 @@ function record(world: World, slack: number): Recording {
     events,
     energy: noEnergy(),
     frames: {
-      rate: FRAME_RATE, count: frames, mainNodes: MAIN, backupNodes: BACKUP, positions, tensions,
+      rate: FRAME_RATE,
+      count: frames,
+      mainNodes: MAIN,
+      backupNodes: BACKUP,
+      positions,
+      tensions,
       fractions: Float32Array.from([...even(MAIN), ...even(BACKUP)]),
       ringAt: new Float32Array(2 * frames).fill(AT),
     },
-  }; // biome-ignore format: one recording
+  };
 }
 
 function even(nodes: number): number[] {
@@ -229,38 +234,107 @@ function problem(slack: number): Problem {
     branches: [],
   };
   return {
-    name: "made up", span: SPAN, rise: 0,
-    main: { pretension: 2500, material }, backup: { slack, material, connections: [{ at: CONNECTION }] },
-    leash: { length: LEASH, material }, ring: { mass: 0.1, clearance: 0.025, friction: 0.15 },
+    name: "made up",
+    span: SPAN,
+    rise: 0,
+    main: { pretension: 2500, material },
+    backup: { slack, material, connections: [{ at: CONNECTION }] },
+    leash: { length: LEASH, material },
+    ring: { mass: 0.1, clearance: 0.025, friction: 0.15 },
     walker: { mass: WALKER, at: AT, tieIn: TIE_IN, lateral: 0.3 },
-    start: "standing", letGo: LETGO, cut: { at: 0, time: CUT_TIME }, duration: DURATION,
-  }; // biome-ignore format: one problem
+    start: "standing",
+    letGo: LETGO,
+    cut: { at: 0, time: CUT_TIME },
+    duration: DURATION,
+  };
 }
 
 const assumed = { kind: "assumed", note: "made up for a picture" } as const;
 const stock: LineStock = {
-  id: "made-up", name: "made up", fibre: "polyester", mass: 0.06, width: 0.025, curve: [[0, 0], [0.04, 6000]], branches: [],
-  rated: { strength: 30000, basis: assumed }, basis: assumed,
-}; // biome-ignore format: one stock
+  id: "made-up",
+  name: "made up",
+  fibre: "polyester",
+  mass: 0.06,
+  width: 0.025,
+  curve: [
+    [0, 0],
+    [0.04, 6000],
+  ],
+  branches: [],
+  rated: { strength: 30000, basis: assumed },
+  basis: assumed,
+};
 const part = (name: string, kind: AnchorPart["kind"]): AnchorPart => ({
-  name, kind, rated: { strength: 25000, basis: assumed }, condition: {},
-}); // biome-ignore format: one part
+  name,
+  kind,
+  rated: { strength: 25000, basis: assumed },
+  condition: {},
+});
 
 /** A rig for the recording above. */
 export function syntheticRig(): Rig {
   const section = { stock, condition: {}, wear: [] };
   const rated = { strength: 25000, basis: assumed };
   return {
-    version: 1, name: "Made-up gap", notes: "", invented: true, span: SPAN, rise: 0,
-    ground: [[0, -0.6], [1.5, -9], [4, -14], [7, -26], [14, -31], [24, -37], [33, -38.5], [41, -35], [48, -29], [53, -18], [57, -11], [59, -2.5], [60, -0.5]],
-    anchorA: { points: [part("bolt 1", "bolt"), part("bolt 2", "bolt"), part("bolt 3", "bolt")], hardware: [part("sling", "sling")], legAngle: 1, legLength: 1.6 },
-    anchorB: { points: [part("bolt 1", "bolt"), part("bolt 2", "bolt")], hardware: [part("sling", "sling")], legAngle: 0.7, legLength: 1.4 },
-    main: { pretension: 2500, sections: [section], endA: { kind: "weblock", rated }, endB: { kind: "sewnLoop", rated } },
-    backup: { slack: 0.05, sections: [section], endA: { kind: "sewnLoop", rated }, endB: { kind: "sewnLoop", rated }, connections: [{ at: CONNECTION, kind: "connection", rated }] },
+    version: 1,
+    name: "Made-up gap",
+    notes: "",
+    invented: true,
+    span: SPAN,
+    rise: 0,
+    ground: [
+      [0, -0.6],
+      [1.5, -9],
+      [4, -14],
+      [7, -26],
+      [14, -31],
+      [24, -37],
+      [33, -38.5],
+      [41, -35],
+      [48, -29],
+      [53, -18],
+      [57, -11],
+      [59, -2.5],
+      [60, -0.5],
+    ],
+    anchorA: {
+      points: [part("bolt 1", "bolt"), part("bolt 2", "bolt"), part("bolt 3", "bolt")],
+      hardware: [part("sling", "sling")],
+      legAngle: 1,
+      legLength: 1.6,
+    },
+    anchorB: {
+      points: [part("bolt 1", "bolt"), part("bolt 2", "bolt")],
+      hardware: [part("sling", "sling")],
+      legAngle: 0.7,
+      legLength: 1.4,
+    },
+    main: {
+      pretension: 2500,
+      sections: [section],
+      endA: { kind: "weblock", rated },
+      endB: { kind: "sewnLoop", rated },
+    },
+    backup: {
+      slack: 0.05,
+      sections: [section],
+      endA: { kind: "sewnLoop", rated },
+      endB: { kind: "sewnLoop", rated },
+      connections: [{ at: CONNECTION, kind: "connection", rated }],
+    },
     rings: [1, 2].map((i) => ({ name: `ring ${i}`, mass: 0.1, clearance: 0.025, friction: 0.15, rated })),
-    leash: { stock, length: LEASH, knots: [{ kind: "figureEight", where: "ring" }, { kind: "figureEight", where: "harness" }], condition: {}, falls: 0 },
+    leash: {
+      stock,
+      length: LEASH,
+      knots: [
+        { kind: "figureEight", where: "ring" },
+        { kind: "figureEight", where: "harness" },
+      ],
+      condition: {},
+      falls: 0,
+    },
     harness: { rated },
     walker: { mass: WALKER, tieIn: TIE_IN, lateral: 0.3 },
     requiredFactor: { value: 2, basis: assumed },
-  }; // biome-ignore format: one rig
+  };
 }

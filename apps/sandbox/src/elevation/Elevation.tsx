@@ -26,9 +26,14 @@ export function Elevation(props: ElevationProps) {
 
   useEffect(() => {
     const painter = createElevationPainter({
-      stage, canvas: canvas.current!, notesHost: notes.current!, palette: PALETTES[theme], theme, wholeRig,
+      stage,
+      canvas: canvas.current!,
+      notesHost: notes.current!,
+      palette: PALETTES[theme],
+      theme,
+      wholeRig,
       options: { showForces, selectedPart, wide: wholeRig },
-    }); // biome-ignore format: one painter
+    });
     let asked = 0;
     const draw = () => {
       asked = 0;
@@ -57,7 +62,7 @@ export function Elevation(props: ElevationProps) {
 
   const picture = (
     <div ref={host} className={styles.layer}>
-      <canvas ref={canvas} className={styles.layer} style={{ width: "100%", height: "100%" }} aria-hidden="true" />
+      <canvas ref={canvas} className={styles.layer} style={{ width: "100%", height: "100%" }} />
       <div ref={notes} className={styles.notes} aria-hidden="true" />
     </div>
   );

@@ -7,8 +7,12 @@ import type { FlatPen } from "./drawRig.ts";
 /** From, to, radius at either end [m], what is worn. */
 type Limb = readonly [from: number, to: number, first: number, last: number, tone: Tone];
 const limb = (from: Joint, to: Joint, first: number, last: number, tone: Tone): Limb => [
-  jointAt(from), jointAt(to), first, last, tone,
-]; // biome-ignore format: one limb
+  jointAt(from),
+  jointAt(to),
+  first,
+  last,
+  tone,
+];
 
 const SIDE = (s: "L" | "R"): readonly Limb[] => [
   limb(`ankle${s}`, `toe${s}`, 0.045, 0.03, "shoes"),

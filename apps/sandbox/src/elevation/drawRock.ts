@@ -3,6 +3,7 @@ import type { Palette } from "../design/palette.ts";
 import type { Gap } from "../scene/shape/gap.ts";
 import type { StoneColours } from "../scene/stone.ts";
 import type { FlatView } from "./flatView.ts";
+import { mixColour } from "./mixColour.ts";
 
 export function drawRock(
   ink: CanvasRenderingContext2D,
@@ -13,7 +14,6 @@ export function drawRock(
   width: number,
   height: number,
 ): void {
-  // biome-ignore format: one drawing and its surroundings
   const px = (x: number) => width / 2 + (x - view.x) * view.scale;
   const py = (z: number) => height / 2 - (z - view.z) * view.scale;
   trace(ink, gap, px, py);
@@ -21,13 +21,13 @@ export function drawRock(
   ink.lineTo(px(gap.x[0]!), height + 200);
   ink.closePath();
   const fill = ink.createLinearGradient(0, py(Math.max(gap.edgeA, gap.edgeB)), 0, py(gap.floor - 8));
-  fill.addColorStop(0, `color-mix(in srgb, ${stone.shade} 62%, ${palette.paper})`);
-  fill.addColorStop(1, `color-mix(in srgb, ${stone.shade} 22%, ${palette.paper})`);
+  fill.addColorStop(0, mixColour(palette.paper, stone.shade, 0.58));
+  fill.addColorStop(1, mixColour(palette.paper, stone.shade, 0.12));
   ink.fillStyle = fill;
   ink.fill();
   ink.save();
   ink.clip();
-  drawBeds(ink, gap, view, stone, width, py);
+  drawBeds(ink, gap, view, palette, stone, width, py);
   ink.restore();
   drawStrokes(ink, gap, view, palette, px, py);
   trace(ink, gap, px, py);
@@ -49,6 +49,7 @@ function drawBeds(
   ink: CanvasRenderingContext2D,
   gap: Gap,
   view: FlatView,
+  palette: Palette,
   stone: StoneColours,
   width: number,
   py: (z: number) => number,
@@ -63,8 +64,19 @@ function drawBeds(
     ink.moveTo(0, Math.round(py(z)) + 0.5);
     ink.lineTo(width, Math.round(py(z)) + 0.5);
     ink.stroke();
+    if (Math.round(z / interval) % 5 === 0) writeHeight(ink, z, palette, width, py(z));
   }
   ink.globalAlpha = 1;
+}
+
+/** Height against anchor A, at the right rim as on a section drawing. */
+function writeHeight(ink: CanvasRenderingContext2D, z: number, palette: Palette, width: number, y: number): void {
+  ink.globalAlpha = 0.9;
+  ink.fillStyle = palette.softInk;
+  ink.font = '500 12px "Source Serif 4", Georgia, serif';
+  ink.textAlign = "right";
+  ink.fillText(`${z > 0 ? "+" : z < 0 ? "\u2212" : ""}${Math.abs(z)} m`, width - 6, y - 4);
+  ink.textAlign = "left";
 }
 
 function drawStrokes(

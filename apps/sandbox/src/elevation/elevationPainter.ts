@@ -48,11 +48,16 @@ export function createElevationPainter(s: Surroundings): ElevationPainter {
   const px = (x: number) => width / 2 + (x - view.x) * view.scale;
   const py = (z: number) => height / 2 - (z - view.z) * view.scale;
   const pen: FlatPen = {
-    ink, palette, px, py, table: tensionTable(theme), scaleEnd: scaleEnd(largestTension(recording)),
+    ink,
+    palette,
+    px,
+    py,
+    table: tensionTable(theme),
+    scaleEnd: scaleEnd(largestTension(recording)),
     get scale() {
       return view.scale;
     },
-  }; // biome-ignore format: one pen
+  };
   const project: Projector = (x, _y, z, out) => {
     out[0] = px(x);
     out[1] = py(z);

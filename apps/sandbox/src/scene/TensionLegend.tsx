@@ -48,7 +48,7 @@ export function TensionLegend({ theme, largest, strengthKN, hasBackup }: Tension
       </div>
       {strengthKN !== undefined && (
         <p className={styles.strengthWords}>
-          strength {tickWords(strengthKN)} kN{inside ? "" : ", beyond the scale"}
+          strength {tickWords(strengthKN)} kN{inside ? "" : " →"}
         </p>
       )}
     </div>

@@ -6,8 +6,9 @@ export interface StoneColours {
   readonly shade: string;
   readonly contour: string;
   readonly tree: string;
+  readonly far: string;
 }
 export const STONE: Readonly<Record<Theme, StoneColours>> = {
-  light: { lit: "#f3efe6", shade: "#bdb7a8", contour: "#8d8778", tree: "#8b9484" },
-  dark: { lit: "#39444a", shade: "#182024", contour: "#5b6970", tree: "#2c3a39" },
+  light: { lit: "#f4f0e7", shade: "#b3ad9d", contour: "#8d8778", tree: "#909887", far: "#b3ad9d" },
+  dark: { lit: "#3d494f", shade: "#1a2226", contour: "#5f6e75", tree: "#34423f", far: "#56656c" },
 };

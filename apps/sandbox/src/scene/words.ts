@@ -33,7 +33,7 @@ export function partWords(part: string): string {
 export function eventWords(event: RunEvent): { readonly full: string; readonly short: string } {
   const part = partWords(event.part);
   const load = event.value === undefined ? "" : `, ${forceWords(event.value)}`;
-  if (event.kind === "cut") return { full: `${part} fails here`, short: "fails" };
+  if (event.kind === "cut") return { full: `${part} fails${placeWords(event.at)}`, short: "fails" };
   if (event.kind === "break") return { full: `${part} parts${load}`, short: `parts${load}` };
   if (event.kind === "slip") return { full: `Weblock slips${load}`, short: "slips" };
   if (event.kind === "ground") {
@@ -43,12 +43,23 @@ export function eventWords(event: RunEvent): { readonly full: string; readonly s
   return { full: "", short: "" };
 }
 
+function inSentence(words: string): string {
+  return words.charAt(0).toLowerCase() + words.slice(1);
+}
+
+function placeWords(at: number | undefined): string {
+  if (at === undefined) return "";
+  if (at < 0.02) return " at anchor A";
+  if (at > 0.98) return " at anchor B";
+  return ` at ${Math.round(100 * at)} % of the way`;
+}
+
 /** The scene in words, for those who do not see it. */
 export function sceneWords(recording: Recording, rig: Rig, outcome?: Outcome): string {
   const { standing, walker, peaks, events } = recording;
   const broken = events
     .filter((e) => e.kind === "cut" || e.kind === "break")
-    .map((e) => eventWords(e).full.toLowerCase());
+    .map((e) => inSentence(eventWords(e).full));
   const onGround = events.some((e) => e.kind === "ground");
   const sentences = [
     `${rig.name}: a line of ${lengthWords(rig.span)} between anchors A and B.`,

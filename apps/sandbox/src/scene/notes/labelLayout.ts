@@ -31,9 +31,20 @@ export interface Box {
 
 export function createLabel(): Label {
   return {
-    active: false, x: 0, y: 0, gap: 8, width: 0, shortWidth: 0, height: 0, priority: 0, clings: false,
-    left: 0, top: 0, shown: -1, slot: 0,
-  }; // biome-ignore format: one record
+    active: false,
+    x: 0,
+    y: 0,
+    gap: 8,
+    width: 0,
+    shortWidth: 0,
+    height: 0,
+    priority: 0,
+    clings: false,
+    left: 0,
+    top: 0,
+    shown: -1,
+    slot: 0,
+  };
 }
 
 /** Free space between two labels and to the picture's rim [px]. */
@@ -49,6 +60,9 @@ const SLOTS: readonly (readonly [h: number, v: number])[] = [
   [1, 1],
   [-1, 1],
 ];
+
+/** Indices of the plain sides. */
+export const LABEL_SIDES = { right: 0, left: 1, above: 2, below: 3 } as const;
 
 /** Lays out all labels in a picture of the given size, around `obstacles`. */
 export function layOutLabels(
@@ -81,7 +95,6 @@ function place(
   height: number,
   obstacles: readonly Box[],
 ): boolean {
-  // biome-ignore format: the layout's whole state
   const w = variant === 0 ? label.width : label.shortWidth;
   const h = label.height;
   for (let i = 0; i < SLOTS.length; i++) {
@@ -115,9 +128,13 @@ function hits(
   placed: number,
   obstacles: readonly Box[],
 ): boolean {
-  // biome-ignore format: a box against everything
   for (const box of obstacles) {
-    if (left < box.right + CLEAR && left + w > box.left - CLEAR && top < box.bottom + CLEAR && top + h > box.top - CLEAR) {
+    if (
+      left < box.right + CLEAR &&
+      left + w > box.left - CLEAR &&
+      top < box.bottom + CLEAR &&
+      top + h > box.top - CLEAR
+    ) {
       return true;
     }
   }
@@ -126,8 +143,10 @@ function hits(
     if (other.shown === -1) continue;
     const ow = other.shown === 0 ? other.width : other.shortWidth;
     const apart =
-      left >= other.left + ow + CLEAR || left + w <= other.left - CLEAR ||
-      top >= other.top + other.height + CLEAR || top + h <= other.top - CLEAR; // biome-ignore format: four sides
+      left >= other.left + ow + CLEAR ||
+      left + w <= other.left - CLEAR ||
+      top >= other.top + other.height + CLEAR ||
+      top + h <= other.top - CLEAR;
     if (!apart) return true;
   }
   return false;

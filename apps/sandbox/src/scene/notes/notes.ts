@@ -21,6 +21,8 @@ export interface Note {
   witness: number;
   /** Force of an arrow [N]. */
   force: number;
+  /** Longest an arrow may be drawn, so that two arrows on one rope do not cross [m]. */
+  limit: number;
   text: string;
   short: string;
   priority: number;
@@ -79,7 +81,19 @@ export function createNotes(recording: Recording, rig: Rig, gap: Gap): Notes {
 function note(kind: NoteKind, priority: number): Note {
   const a = new Float64Array(3);
   const b = new Float64Array(3);
-  return { kind, active: false, a, b, witness: 0, force: 0, text: "", short: "", priority, clings: false };
+  return {
+    kind,
+    active: false,
+    a,
+    b,
+    witness: 0,
+    force: 0,
+    limit: Number.POSITIVE_INFINITY,
+    text: "",
+    short: "",
+    priority,
+    clings: false,
+  };
 }
 
 function name(text: string, short: string, priority: number): Note {
@@ -148,6 +162,13 @@ function fillArrows(arrows: readonly Note[], live: LiveFrame): void {
     lineArrow(arrows[3]!, positions, last, last - 1, forces.backupB, "backup");
   }
   const ring = live.ring / 3;
+  const rope = Math.hypot(
+    positions[live.ring]! - positions[live.walker]!,
+    positions[live.ring + 1]! - positions[live.walker + 1]!,
+    positions[live.ring + 2]! - positions[live.walker + 2]!,
+  );
+  arrows[4]!.limit = 0.46 * rope;
+  arrows[5]!.limit = 0.46 * rope;
   lineArrow(arrows[4]!, positions, ring, ring + 1, forces.leash, "ring");
   lineArrow(arrows[5]!, positions, ring + 1, ring, forces.leash, "harness");
 }

@@ -1,6 +1,6 @@
 /** Paints the notes over a picture: ink on one canvas, words in one layer of elements that are made once. */
 import type { Palette } from "../../design/palette.ts";
-import { type Box, createLabel, type Label, layOutLabels } from "./labelLayout.ts";
+import { type Box, createLabel, LABEL_SIDES, type Label, layOutLabels } from "./labelLayout.ts";
 import type { Note, Notes } from "./notes.ts";
 
 /** Writes x, y [px] and, third, 1 when the point lies before the camera; xyz [m]. */
@@ -69,6 +69,7 @@ export function createNotesPainter(host: HTMLElement, first: Palette): NotesPain
       const note = notes.list[i];
       label.active = note?.active === true && draw(ink, note, label, project, palette, notes.largest, width, height);
       if (!label.active || !note) continue;
+      if (label.shown === -1) label.slot = firstSide(note, label.slot);
       label.width = widthOf(note.text, small, serifFor(note));
       label.shortWidth = widthOf(note.short, small, serifFor(note));
       label.height = 20;
@@ -92,6 +93,12 @@ export function createNotesPainter(host: HTMLElement, first: Palette): NotesPain
       labels.length = 0;
     },
   };
+}
+
+/** Names of lines stand above or below them, everything else beside its point. */
+function firstSide(note: Note, otherwise: number): number {
+  if (note.kind !== "name") return otherwise;
+  return note.text === "Backup" ? LABEL_SIDES.below : LABEL_SIDES.above;
 }
 
 /** Measured numbers are set in the serif, as on a plan; names in the sans. */
@@ -152,14 +159,13 @@ function draw(
   width: number,
   height: number,
 ): boolean {
-  // biome-ignore format: one note and where it goes
   project(note.a[0]!, note.a[1]!, note.a[2]!, p);
   if (p[2] !== 1) return false;
   label.x = p[0]!;
   label.y = p[1]!;
   if (note.kind === "dimension") return drawDimension(ink, note, label, project, palette, width, height);
   if (note.kind === "arrow") return drawArrow(ink, note, label, project, palette, largest);
-  if (note.kind === "name") label.gap = 10;
+  if (note.kind === "name") label.gap = note.text === "Anchor A" || note.text === "Anchor B" ? 10 : 6;
   else drawMark(ink, note, label, palette, width, height);
   return true;
 }
@@ -173,7 +179,6 @@ function drawDimension(
   width: number,
   height: number,
 ): boolean {
-  // biome-ignore format: one dimension and where it goes
   project(note.b[0]!, note.b[1]!, note.b[2]!, q);
   if (q[2] !== 1 || Math.hypot(q[0]! - p[0]!, q[1]! - p[1]!) < 16) return false;
   if (Math.max(p[0]!, q[0]!) < 0 || Math.min(p[0]!, q[0]!) > width) return false;
@@ -247,7 +252,8 @@ function drawArrow(
   if (length < 0.05) return false;
   const ux = dx / length;
   const uy = dy / length;
-  const long = 22 + 62 * Math.min(note.force / largest, 1);
+  const long = Math.min(22 + 62 * Math.min(note.force / largest, 1), (note.limit * length) / 0.2);
+  if (long < 15) return false;
   const x = p[0]! + ux * long;
   const y = p[1]! + uy * long;
   for (let pass = 0; pass < 2; pass++) {
@@ -271,6 +277,8 @@ function drawArrow(
   label.x = x;
   label.y = y;
   label.gap = 8;
+  // Ahead of the arrow, not on its shaft.
+  label.slot = ux < -0.5 ? LABEL_SIDES.left : LABEL_SIDES.right;
   return true;
 }
 

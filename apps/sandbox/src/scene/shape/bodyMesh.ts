@@ -36,7 +36,7 @@ interface Piece {
   /** Widths to the side and to the front over the radius [-]. */
   readonly wide?: number;
   readonly deep?: number;
-  /** Offset to the front (bone y axis) [m]. */
+  /** Offset to the back (the bone's y axis) [m]. */
   readonly shift?: number;
 }
 
@@ -109,8 +109,8 @@ const THIGH: Turning = [
   [0, 0.087],
   [0.1, 0.083],
   [0.3, 0.061],
-  [0.43, 0.053],
-  [0.47, 0.03],
+  [0.45, 0.053],
+  [0.48, 0.03],
   [0.48, 0],
 ];
 const LEG_LOOP: Turning = [
@@ -143,8 +143,8 @@ const PIECES: readonly Piece[] = [
   { bone: 0, tone: "trousers", turning: SEAT, wide: 1.1, deep: 0.82 },
   { bone: 0, tone: "shirt", turning: TRUNK, wide: 1.12, deep: 0.72 },
   { bone: 0, tone: "harness", turning: BELT, wide: 1.1, deep: 0.84 },
-  { bone: 1, tone: "skin", turning: HEAD, wide: 0.9, deep: 1.05, shift: 0.005 },
-  { bone: 1, tone: "hair", turning: HAIR, wide: 0.92, deep: 1.02, shift: -0.014 },
+  { bone: 1, tone: "skin", turning: HEAD, wide: 0.9, deep: 1.05, shift: -0.008 },
+  { bone: 1, tone: "hair", turning: HAIR, wide: 0.92, deep: 1.02, shift: 0.016 },
   ...[0, 1].flatMap((s): Piece[] => [
     { bone: 2 + s, tone: "shirt", turning: UPPER_ARM },
     { bone: 4 + s, tone: "skin", turning: FOREARM },

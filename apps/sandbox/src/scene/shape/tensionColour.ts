@@ -10,8 +10,8 @@ export const TABLE_SIZE = 64;
 type Lab = readonly [lightness: number, a: number, b: number];
 const ENDS: Readonly<Record<Theme, readonly [Lab, Lab]>> = {
   light: [
-    [25, 6, -42],
-    [60, 8, 62],
+    [26, 4, -34],
+    [59, 8, 60],
   ],
   dark: [
     [52, 2, -42],

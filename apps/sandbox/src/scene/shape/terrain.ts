@@ -2,7 +2,7 @@
  * Rock on both sides of the section: the section itself, exact in the plane of the line, carried sideways with a
  * meander, ledges and roughness that grow with the distance from the line.
  */
-import { type Gap, groundAt } from "./gap.ts";
+import type { Gap } from "./gap.ts";
 import { noise, roughness, smoothstep } from "./noise.ts";
 
 export interface Mesh {
@@ -163,18 +163,18 @@ function gridNormals(position: Float32Array, rows: number, columns: number): Flo
 /** Small conifers on the floor and the plateaus: a thing of known size, by which height is felt. x, y, z, height each [m]. */
 export function treePlaces(gap: Gap, terrain: Terrain): Float32Array {
   const out: number[] = [];
-  for (let j = 0; j < terrain.rows; j += 1) {
-    for (let i = 2; i + 2 < terrain.columns; i += 1) {
+  for (let j = 0; j < terrain.rows; j++) {
+    for (let i = 2; i + 2 < terrain.columns; i++) {
       const at = j * terrain.columns + i;
       const [x, y, z] = [terrain.position[3 * at]!, terrain.position[3 * at + 1]!, terrain.position[3 * at + 2]!];
-      const chance = noise(i * 7.31 + 0.5, j * 5.77 + 0.5);
-      const wood = noise(x / 18 + 40, y / 18);
-      const onPlateau = x < -7 || x > gap.span + 7;
-      const flat = terrain.normal[3 * at + 2]! > 0.72;
-      const clear = Math.abs(y) > 7;
-      if (!flat || !clear || terrain.presence[at]! < 0.25 || chance < 0.55 || wood < 0.5) continue;
-      if (!onPlateau && z > groundAt(gap, gap.span / 2) + 30) continue;
-      out.push(x, y, z - 0.2, 3 + 5 * noise(i * 3.1, j * 2.3));
+      const flat = terrain.normal[3 * at + 2]! > 0.8;
+      const onPlateau = x < -9 || x > gap.span + 9;
+      // Woods stand in groups, never under the line, and never between the eye and the gap.
+      const wood = noise(x / 16 + 40, y / 16);
+      const clear = onPlateau ? y > 9 : Math.abs(y) > 6 && y > -14;
+      if (!flat || !clear || terrain.presence[at]! < 0.3 || noise(i * 7.31 + 0.5, j * 5.77 + 0.5) < 0.62 || wood < 0.52)
+        continue;
+      out.push(x, y, z - 0.1, 2.2 + 3.6 * noise(i * 3.1, j * 2.3));
     }
   }
   return Float32Array.from(out);

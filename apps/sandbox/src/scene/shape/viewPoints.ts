@@ -49,9 +49,18 @@ export function overviewView(recording: Recording, gap: Gap, aspect: number, mar
   return frameView(overviewPoints(recording, gap), [0.16, 1, -0.17], FIELD_OF_VIEW, aspect, margins);
 }
 
-/** Over the shoulder of anchor A, along the line. */
-export function anchorView(recording: Recording, gap: Gap): View {
-  const [x, , z] = recording.standing.point;
-  const position: Vec3 = [-5.2, -2.6, Math.max(gap.edgeA, 0) + 2.6];
-  return { position, target: [0.45 * x, 0, 0.45 * z - 0.4] };
+/** From behind anchor A at a person's height: the anchor before one's feet, the line running away to B. */
+export function anchorView(gap: Gap): View {
+  const position: Vec3 = [-7.2, -2.3, Math.max(gap.edgeA + 1.9, 1.5)];
+  const turn = 0.13;
+  const nod = Math.atan2(gap.rise, gap.span) - 0.13;
+  const away = 25;
+  return {
+    position,
+    target: [
+      position[0] + away * Math.cos(turn),
+      position[1] + away * Math.sin(turn),
+      position[2] + away * Math.tan(nod),
+    ],
+  };
 }

@@ -8,17 +8,40 @@ import { smoothstep } from "./noise.ts";
 import { add3, cross3, dot3, type Flat, length3, set3, square3, unit3 } from "./vector.ts";
 
 export const JOINTS = [
-  "pelvis", "chest", "neck", "head",
-  "shoulderL", "shoulderR", "elbowL", "elbowR", "wristL", "wristR",
-  "hipL", "hipR", "kneeL", "kneeR", "ankleL", "ankleR", "toeL", "toeR",
-] as const; // biome-ignore format: one group of joints per line
+  "pelvis",
+  "chest",
+  "neck",
+  "head",
+  "shoulderL",
+  "shoulderR",
+  "elbowL",
+  "elbowR",
+  "wristL",
+  "wristR",
+  "hipL",
+  "hipR",
+  "kneeL",
+  "kneeR",
+  "ankleL",
+  "ankleR",
+  "toeL",
+  "toeR",
+] as const;
 export type Joint = (typeof JOINTS)[number];
 
 /** Lengths of a person of about 1.75 m [m]. */
 export const BODY = {
-  torso: 0.5, neck: 0.07, head: 0.14, upperArm: 0.29, forearm: 0.27, thigh: 0.43, shin: 0.43, foot: 0.15,
-  shoulderHalf: 0.185, hipHalf: 0.09,
-} as const; // biome-ignore format: the measures of one body
+  torso: 0.5,
+  neck: 0.07,
+  head: 0.14,
+  upperArm: 0.29,
+  forearm: 0.27,
+  thigh: 0.45,
+  shin: 0.44,
+  foot: 0.15,
+  shoulderHalf: 0.185,
+  hipHalf: 0.09,
+} as const;
 
 export interface Pose {
   /** One joint after the other, in the order of JOINTS; xyz each [m]. */
@@ -49,9 +72,27 @@ const FORWARD = 0;
 const LEFT = 3;
 const UP = 6;
 const SIDES = [
-  { shoulder: J.shoulderL, elbow: J.elbowL, wrist: J.wristL, hip: J.hipL, knee: J.kneeL, ankle: J.ankleL, toe: J.toeL, s: 1 },
-  { shoulder: J.shoulderR, elbow: J.elbowR, wrist: J.wristR, hip: J.hipR, knee: J.kneeR, ankle: J.ankleR, toe: J.toeR, s: -1 },
-] as const; // biome-ignore format: two sides of one body
+  {
+    shoulder: J.shoulderL,
+    elbow: J.elbowL,
+    wrist: J.wristL,
+    hip: J.hipL,
+    knee: J.kneeL,
+    ankle: J.ankleL,
+    toe: J.toeL,
+    s: 1,
+  },
+  {
+    shoulder: J.shoulderR,
+    elbow: J.elbowR,
+    wrist: J.wristR,
+    hip: J.hipR,
+    knee: J.kneeR,
+    ankle: J.ankleR,
+    toe: J.toeR,
+    s: -1,
+  },
+] as const;
 
 const leash = new Float64Array(3);
 const target = new Float64Array(3);
@@ -131,12 +172,15 @@ function placeLeg(pose: Pose, k: number, positions: Flat, ring: number, load: nu
   for (let c = 0; c < 3; c++) {
     const x = c === 0 ? 1 : 0;
     const z = c === 2 ? 1 : 0;
-    const stand = positions[ring + c]! + x * (front > 0 ? 0.2 : -0.16) + 0.075 * z;
+    const stand = positions[ring + c]! + x * (front > 0 ? 0.15 : -0.13) + 0.075 * z;
     const fall = joints[side.hip + c]! + x * (front > 0 ? 0.2 : -0.3) - 0.74 * z + 0.06 * side.s * axes[LEFT + c]!;
     const lag = Math.min(Math.max(-0.035 * velocity[c]!, -0.16), 0.16) * (1 - z);
     const hang =
-      joints[side.hip + c]! - z * (0.56 + 0.07 * pull) + x * ((front > 0 ? 0.46 : 0.34) - 0.04 * pull) +
-      0.05 * side.s * axes[LEFT + c]! + lag; // biome-ignore format: one target
+      joints[side.hip + c]! -
+      z * (0.56 + 0.07 * pull) +
+      x * ((front > 0 ? 0.46 : 0.34) - 0.04 * pull) +
+      0.05 * side.s * axes[LEFT + c]! +
+      lag;
     target[c] = standing * stand + falling * fall + hanging * hang;
     pole[c] = axes[FORWARD + c]! + 0.15 * side.s * axes[LEFT + c]! + 0.25 * hanging * axes[UP + c]!;
   }
@@ -159,11 +203,11 @@ function placeArm(pose: Pose, k: number): void {
     const up = axes[UP + c]!;
     const forward = axes[FORWARD + c]!;
     const shoulder = joints[side.shoulder + c]!;
-    const stand = shoulder + 0.42 * s + (k === 0 ? 0.2 : 0.06) * up + (k === 0 ? 0.16 : -0.12) * forward;
-    const fall = shoulder + 0.26 * s + (k === 0 ? 0.36 : 0.2) * up + (k === 0 ? 0.22 : -0.08) * forward;
+    const stand = shoulder + 0.3 * s + (k === 0 ? 0.1 : -0.02) * up + (k === 0 ? 0.38 : -0.4) * forward;
+    const fall = shoulder + 0.22 * s + (k === 0 ? 0.3 : 0.16) * up + (k === 0 ? 0.36 : -0.34) * forward;
     const hang = hip[c]! + (k === 0 ? 0.52 : 0.42) * leash[c]! + 0.03 * s;
     target[c] = standing * stand + falling * fall + hanging * hang;
-    pole[c] = 0.6 * s - 0.8 * up - 0.5 * forward;
+    pole[c] = 0.35 * s - up - (0.15 + 0.3 * hanging) * forward;
   }
   bend(joints, side.shoulder, side.elbow, side.wrist, BODY.upperArm, BODY.forearm);
 }

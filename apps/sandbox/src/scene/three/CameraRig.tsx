@@ -99,7 +99,7 @@ function viewOf(stage: Stage, wanted: SceneCamera, width: number, height: number
     ? { left: 0.07, right: 0.2, top: 0.1, bottom: 0.14 }
     : { left: 0.1, right: 0.14, top: 0.09, bottom: 0.12 };
   const { recording, gap } = stage;
-  if (wanted === "anchor") return anchorView(recording, gap);
+  if (wanted === "anchor") return anchorView(gap);
   if (wanted === "event") return eventView(recording, aspect, margins);
   const edge = narrow ? 0.05 : 0.06;
   return overviewView(recording, gap, aspect, { left: edge, right: edge, top: 0.12, bottom: 0.1 });

@@ -32,7 +32,7 @@ export function Connections({ stage, look }: { readonly stage: Stage; readonly l
       const mesh = children[i]!;
       mesh.visible = live.time < cuff.until;
       alignTo(mesh, live.positions, cuff.node, cuff.node > 0 ? cuff.node - 1 : 1);
-      atLeastPx(mesh, cuff.tape ? 0.05 : 0.07, cuff.tape ? 4 : 8, camera, size.height);
+      atLeastPx(mesh, cuff.tape ? 0.05 : 0.07, cuff.tape ? 3.5 : 6, camera, size.height);
     }
   }, -1);
   return (

@@ -1,5 +1,5 @@
 import { useMemo } from "react";
-import { Color, ConeGeometry, DoubleSide, InstancedMesh, Matrix4, ShaderMaterial } from "three";
+import { Color, DoubleSide, InstancedMesh, LatheGeometry, Matrix4, ShaderMaterial, Vector2, Vector3 } from "three";
 import type { Gap } from "../shape/gap.ts";
 import { ridgeMesh } from "../shape/ridges.ts";
 import { terrainMesh, treePlaces } from "../shape/terrain.ts";
@@ -66,18 +66,25 @@ varying vec3 vNormal;
 void main() { gl_FragColor = vec4(mix(uPaper, uColour, vNormal.x), 1.0); }`,
     side: DoubleSide,
     depthWrite: false,
-    uniforms: { uPaper: look.paper, uColour: { value: new Color(look.stone.shade) } },
+    uniforms: { uPaper: look.paper, uColour: { value: new Color(look.stone.far) } },
   });
 }
 
 function forest(places: Float32Array, material: ShaderMaterial): InstancedMesh {
-  const cone = new ConeGeometry(0.26, 1, 6).rotateX(Math.PI / 2).translate(0, 0, 0.5);
+  const cone = new LatheGeometry(
+    CONIFER.map(([radius, z]) => new Vector2(radius, z)),
+    7,
+  ).rotateX(Math.PI / 2);
   const count = places.length / 4;
   const mesh = new InstancedMesh(cone, material, count);
   const matrix = new Matrix4();
+  const scale = new Vector3();
   for (let i = 0; i < count; i++) {
     const size = places[4 * i + 3]!;
-    matrix.makeScale(size, size, size).setPosition(places[4 * i]!, places[4 * i + 1]!, places[4 * i + 2]!);
+    matrix
+      .makeRotationZ(2.4 * i)
+      .scale(scale.setScalar(size))
+      .setPosition(places[4 * i]!, places[4 * i + 1]!, places[4 * i + 2]!);
     mesh.setMatrixAt(i, matrix);
   }
   mesh.frustumCulled = false;
@@ -88,3 +95,15 @@ function forest(places: Float32Array, material: ShaderMaterial): InstancedMesh {
   };
   return mesh;
 }
+
+/** Half profile of a conifer of height one: three tiers on a short stem, [radius, height]. */
+const CONIFER: readonly (readonly [number, number])[] = [
+  [0.02, 0],
+  [0.02, 0.1],
+  [0.17, 0.13],
+  [0.09, 0.4],
+  [0.135, 0.42],
+  [0.065, 0.68],
+  [0.09, 0.7],
+  [0, 1],
+];

@@ -59,8 +59,8 @@ export function Leash({
     touchRibbon(geometry);
     alignTo(ringKnot.current!, rope.nodes, 2, 3);
     alignTo(harnessKnot.current!, rope.nodes, POINTS - 3, POINTS - 4);
-    atLeastPx(ringKnot.current!, 0.1, 7, camera, size.height);
-    atLeastPx(harnessKnot.current!, 0.1, 7, camera, size.height);
+    atLeastPx(ringKnot.current!, 0.1, 6, camera, size.height);
+    atLeastPx(harnessKnot.current!, 0.1, 6, camera, size.height);
   }, -1);
   return (
     <>

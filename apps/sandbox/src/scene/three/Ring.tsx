@@ -41,7 +41,7 @@ export function Ring({
       alignTo(thing, live.positions, node - 1, node);
     }
     thing.position.set(live.positions[live.ring]!, live.positions[live.ring + 1]!, live.positions[live.ring + 2]!);
-    atLeastPx(thing, 2 * radius, 13, camera, size.height);
+    atLeastPx(thing, 2 * radius, 9, camera, size.height);
   }, -1);
   const count = Math.min(Math.max(rig.rings.length, 1), OFFSETS.length);
   return (

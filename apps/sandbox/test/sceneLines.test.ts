@@ -1,0 +1,92 @@
+import { expect, it } from "vitest";
+import { createLiveFrame, sampleFrame } from "../src/scene/liveFrame.ts";
+import { createRibbon, fillRibbon } from "../src/scene/shape/ribbon.ts";
+import { hangRope } from "../src/scene/shape/slackRope.ts";
+import { BODY, jointAt } from "../src/scene/shape/walkerPose.ts";
+import { syntheticRecording } from "./syntheticRecording.ts";
+
+const recording = syntheticRecording();
+
+it("the ribbon holds no NaN at any moment, though parted elements have no tension", () => {
+  const live = createLiveFrame(recording);
+  const { mainNodes, fractions } = recording.frames;
+  const ribbon = createRibbon(mainNodes, fractions, 0, 60);
+  for (let t = 0; t <= recording.duration; t += 0.05) {
+    sampleFrame(live, t);
+    fillRibbon(ribbon, live.positions, 0, live.tensions, 0);
+    for (const array of [ribbon.position, ribbon.tangent, ribbon.tension])
+      expect(array.every(Number.isFinite)).toBe(true);
+  }
+  expect(live.tensions[0]).toBeNaN();
+});
+
+it("a parted element vanishes and its neighbours keep their ends", () => {
+  const nodes = Float32Array.from([0, 0, 0, 1, 0, 0, 2, 0, 0, 3, 0, 0]);
+  const ribbon = createRibbon(4, Float32Array.of(0, 1 / 3, 2 / 3, 1), 0, 3);
+  fillRibbon(ribbon, nodes, 0, Float32Array.of(100, Number.NaN, 200), 0);
+  expect([...ribbon.tension]).toEqual([100, 100, 100, 100, -1, -1, -1, -1, 200, 200, 200, 200]);
+  expect(ribbon.position[3 * 2]).toBe(1);
+  expect(ribbon.position[3 * 8]).toBe(2);
+  // Both ends of the parted one lie in one point, so that nothing of it can show.
+  expect(ribbon.position[3 * 4]).toBe(ribbon.position[3 * 6]);
+});
+
+it("between two frames positions lie between theirs, and a break shows only from its own frame on", () => {
+  const live = createLiveFrame(recording);
+  const { rate, positions } = recording.frames;
+  const stride = live.positions.length;
+  sampleFrame(live, 10.5 / rate);
+  for (let i = 0; i < stride; i += 7) {
+    const [a, b] = [positions[10 * stride + i]!, positions[11 * stride + i]!];
+    expect(live.positions[i]).toBeGreaterThanOrEqual(Math.min(a, b) - 1e-6);
+    expect(live.positions[i]).toBeLessThanOrEqual(Math.max(a, b) + 1e-6);
+  }
+  const cut = recording.events.find((e) => e.kind === "cut")!.time;
+  sampleFrame(live, cut - 0.5 / rate);
+  expect(live.tensions[0]).not.toBeNaN();
+  sampleFrame(live, cut + 1.5 / rate);
+  expect(live.tensions[0]).toBeNaN();
+});
+
+it("a slack leash hangs with its whole length, a taut one is straight", () => {
+  const out = new Float32Array(33 * 3);
+  hangRope(out, 33, Float32Array.of(0, 0, 0), 0, Float32Array.of(0.6, 0, 0.7), 0, 1.4);
+  let length = 0;
+  for (let k = 1; k < 33; k++) length += Math.hypot(out[3 * k]! - out[3 * k - 3]!, out[3 * k + 2]! - out[3 * k - 1]!);
+  expect(length).toBeCloseTo(1.4, 3);
+  hangRope(out, 33, Float32Array.of(0, 0, 0), 0, Float32Array.of(0, 0, -1.5), 0, 1.4);
+  for (let k = 0; k < 33; k++) expect(out[3 * k + 2]).toBeCloseTo((-1.5 * k) / 32, 5);
+});
+
+it("the walker's bones keep their lengths while standing, falling and hanging", () => {
+  const live = createLiveFrame(recording);
+  const distance = (a: Parameters<typeof jointAt>[0], b: Parameters<typeof jointAt>[0]) => {
+    const [i, j] = [jointAt(a), jointAt(b)];
+    const p = live.pose.joints;
+    return Math.hypot(p[i]! - p[j]!, p[i + 1]! - p[j + 1]!, p[i + 2]! - p[j + 2]!);
+  };
+  const seen = { standing: 0, falling: 0, hanging: 0 };
+  for (let t = 0; t <= recording.duration; t += 0.02) {
+    sampleFrame(live, t);
+    for (const s of ["L", "R"] as const) {
+      expect(distance(`hip${s}`, `knee${s}`)).toBeCloseTo(BODY.thigh, 5);
+      expect(distance(`knee${s}`, `ankle${s}`)).toBeCloseTo(BODY.shin, 5);
+      expect(distance(`shoulder${s}`, `elbow${s}`)).toBeCloseTo(BODY.upperArm, 5);
+      expect(distance(`elbow${s}`, `wrist${s}`)).toBeCloseTo(BODY.forearm, 5);
+    }
+    for (const posture of ["standing", "falling", "hanging"] as const)
+      seen[posture] = Math.max(seen[posture], live.pose[posture]);
+  }
+  expect(seen.standing).toBeCloseTo(1, 2);
+  expect(seen.falling).toBeGreaterThan(0.8);
+  expect(seen.hanging).toBeCloseTo(1, 2);
+});
+
+it("a standing walker has both feet at the line", () => {
+  const live = createLiveFrame(recording);
+  for (const ankle of ["ankleL", "ankleR"] as const) {
+    const height = live.pose.joints[jointAt(ankle) + 2]! - live.positions[live.ring + 2]!;
+    expect(height).toBeGreaterThan(0.03);
+    expect(height).toBeLessThan(0.16);
+  }
+});

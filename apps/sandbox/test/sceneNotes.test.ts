@@ -1,0 +1,86 @@
+import { expect, it } from "vitest";
+import { createLiveFrame, sampleFrame } from "../src/scene/liveFrame.ts";
+import { createNotes } from "../src/scene/notes/notes.ts";
+import { gapSection } from "../src/scene/shape/gap.ts";
+import { eventWords, forceWords, lengthWords, sceneWords } from "../src/scene/words.ts";
+import { syntheticRecording, syntheticRig } from "./syntheticRecording.ts";
+
+const recording = syntheticRecording();
+const rig = syntheticRig();
+const gap = gapSection(rig.ground, rig.span, rig.rise);
+const plain = { showForces: false, wide: false };
+
+it("a break is marked at its place from the moment it happens", () => {
+  const notes = createNotes(recording, rig, gap);
+  const live = createLiveFrame(recording);
+  const mark = notes.list.find((n) => n.kind === "break")!;
+  const cut = recording.events.find((e) => e.kind === "cut")!;
+  sampleFrame(live, cut.time - 0.02);
+  notes.update(live, plain);
+  expect(mark.active).toBe(false);
+  sampleFrame(live, cut.time + 0.001);
+  notes.update(live, plain);
+  expect(mark.active).toBe(true);
+  expect([...mark.a]).toEqual([...cut.position!]);
+  expect(mark.text).toBe("Main line fails at anchor A");
+});
+
+it("the drop drawn at the end is the recorded drop, and grows on the way there", () => {
+  const notes = createNotes(recording, rig, gap);
+  const live = createLiveFrame(recording);
+  const drop = notes.list[0]!;
+  let before = 0;
+  for (let t = 0; t <= recording.duration; t += 0.1) {
+    sampleFrame(live, t);
+    notes.update(live, plain);
+    const now = drop.active ? drop.a[2]! - drop.b[2]! : 0;
+    expect(now).toBeGreaterThanOrEqual(before - 1e-6);
+    before = now;
+  }
+  expect(before).toBeCloseTo(recording.walker.drop, 2);
+});
+
+it("arrows show only on demand, and ring and harness feel the same leash", () => {
+  const notes = createNotes(recording, rig, gap);
+  const live = createLiveFrame(recording);
+  sampleFrame(live, 1.2);
+  notes.update(live, plain);
+  expect(notes.list.some((n) => n.kind === "arrow" && n.active)).toBe(false);
+  notes.update(live, { ...plain, showForces: true });
+  const arrows = notes.list.filter((n) => n.kind === "arrow" && n.active);
+  const [ring, harness] = [
+    arrows.find((a) => a.text.startsWith("ring")),
+    arrows.find((a) => a.text.startsWith("harness")),
+  ];
+  expect(ring!.force).toBe(harness!.force);
+  for (let c = 0; c < 3; c++) expect(ring!.b[c]).toBeCloseTo(-harness!.b[c]!, 6);
+});
+
+it("the chosen part is pointed out where it is", () => {
+  const notes = createNotes(recording, rig, gap);
+  const live = createLiveFrame(recording);
+  notes.update(live, { ...plain, selectedPart: "connection.0" });
+  const pointer = notes.list.find((n) => n.kind === "pointer")!;
+  expect(pointer.active).toBe(true);
+  expect(pointer.a[0]).toBeCloseTo(30, 0);
+  notes.update(live, { ...plain, selectedPart: "nothing.0" });
+  expect(pointer.active).toBe(false);
+});
+
+it("words carry units and two or three digits", () => {
+  expect(forceWords(7123)).toBe("7.1 kN");
+  expect(forceWords(356)).toBe("0.36 kN");
+  expect(lengthWords(4.489)).toBe("4.5 m");
+  expect(lengthWords(31.4)).toBe("31 m");
+  expect(eventWords({ time: 1, kind: "break", part: "main", at: 0.4, value: 7100 }).full).toBe(
+    "Main line parts, 7.1 kN",
+  );
+});
+
+it("the scene in words names sag, drop, hardest pull and what broke", () => {
+  const words = sceneWords(recording, rig);
+  expect(words).toContain(`sags ${lengthWords(recording.standing.sag)}`);
+  expect(words).toContain(`drops ${lengthWords(recording.walker.drop)}`);
+  expect(words).toContain(forceWords(recording.peaks.leash.cfc60));
+  expect(words).toContain("main line fails at anchor A");
+});
