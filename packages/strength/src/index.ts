@@ -45,6 +45,28 @@ export {
   webbingStrength,
   zoneAt,
 } from "./parts/webbingStrength.ts";
+export { cdf, type Distribution, density, distributionMean, quantile } from "./reliability/distribution.ts";
+export { type FirstToFail, firstToFail, type PartReliability, type Share } from "./reliability/firstToFail.ts";
+export { failureProbability, leastShares } from "./reliability/interference.ts";
+export {
+  lognormalInput,
+  type NormalSpaceModel,
+  normalInput,
+  normalSpace,
+  type RandomInput,
+  type ReliabilityModel,
+  type ReliabilityPart,
+  reliabilityPart,
+  uniformInput,
+} from "./reliability/model.ts";
+export { type Random, seededRandom } from "./reliability/random.ts";
+export { marginShares, type SobolIndex, type SobolOptions, sobolIndices } from "./reliability/sobol.ts";
+export {
+  type SmallProbability,
+  type SubsetOptions,
+  smallFailureProbability,
+  subsetSampling,
+} from "./reliability/subsetSampling.ts";
 export { futureFromRecord, futureFromRig, olderRig } from "./retention/future.ts";
 export {
   lowerPrediction,

@@ -9,10 +9,13 @@ export function logSpread(coefficientOfVariation: number): number {
   return Math.sqrt(Math.log1p(coefficientOfVariation * coefficientOfVariation));
 }
 
-/** Correlation between the logarithms of two factors: that of their common cause, else none [-]. */
+/**
+ * Correlation between the logarithms of two factors: each is √shared of its cause's common deviation and the rest its
+ * own, so two of one cause correlate with the geometric mean of their shares [-].
+ */
 export function factorCorrelation(a: StrengthFactor, b: StrengthFactor): number {
   if (a === b) return 1;
-  return a.cause === b.cause ? Math.min(a.shared, b.shared) : 0;
+  return a.cause === b.cause ? Math.sqrt(a.shared * b.shared) : 0;
 }
 
 /** Covariance of the logarithms of two parts' strengths [-]. */

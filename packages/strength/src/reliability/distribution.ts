@@ -1,0 +1,43 @@
+/** Distributions of loads and strengths, by their everyday parameters. */
+import { logGamma } from "../statistics/gamma.ts";
+import { normalCdf, normalDensity, normalQuantile } from "../statistics/normal.ts";
+
+export type Distribution =
+  | { readonly kind: "normal" | "lognormal"; readonly mean: number; readonly deviation: number }
+  | { readonly kind: "weibull"; readonly shape: number; readonly scale: number };
+
+/** Location and scale of ln x for a lognormal distribution given by its mean and standard deviation. */
+export function lognormalParameters(mean: number, deviation: number): { readonly mu: number; readonly sigma: number } {
+  const variance = Math.log1p((deviation / mean) ** 2);
+  return { mu: Math.log(mean) - variance / 2, sigma: Math.sqrt(variance) };
+}
+
+export function cdf(d: Distribution, x: number): number {
+  if (d.kind === "normal") return normalCdf((x - d.mean) / d.deviation);
+  if (x <= 0) return 0;
+  if (d.kind === "weibull") return -Math.expm1(-((x / d.scale) ** d.shape));
+  const { mu, sigma } = lognormalParameters(d.mean, d.deviation);
+  return normalCdf((Math.log(x) - mu) / sigma);
+}
+
+export function density(d: Distribution, x: number): number {
+  if (d.kind === "normal") return normalDensity((x - d.mean) / d.deviation) / d.deviation;
+  if (x <= 0) return 0;
+  if (d.kind === "weibull") {
+    const z = x / d.scale;
+    return (d.shape / d.scale) * z ** (d.shape - 1) * Math.exp(-(z ** d.shape));
+  }
+  const { mu, sigma } = lognormalParameters(d.mean, d.deviation);
+  return normalDensity((Math.log(x) - mu) / sigma) / (sigma * x);
+}
+
+export function quantile(d: Distribution, p: number): number {
+  if (d.kind === "normal") return d.mean + d.deviation * normalQuantile(p);
+  if (d.kind === "weibull") return d.scale * (-Math.log1p(-p)) ** (1 / d.shape);
+  const { mu, sigma } = lognormalParameters(d.mean, d.deviation);
+  return Math.exp(mu + sigma * normalQuantile(p));
+}
+
+export function distributionMean(d: Distribution): number {
+  return d.kind === "weibull" ? d.scale * Math.exp(logGamma(1 + 1 / d.shape)) : d.mean;
+}
