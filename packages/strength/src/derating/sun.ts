@@ -42,8 +42,11 @@ const MODELS: Readonly<Record<Fibre, SunModel>> = {
   },
 };
 
-/** The spread grows with the loss itself: the sources scatter about as much as they lose. */
-const SPREAD_PER_LOSS = 0.35;
+/**
+ * The spread grows with the loss itself. Wide enough that "up to 40 % lost in 16 months" (Lift & Access, quoting WSTDA 2003,
+ * of synthetic slings) is not below the 5 % value of either fibre [-].
+ */
+const SPREAD_PER_LOSS = 0.6;
 
 /** Dose of a condition [months of full sun]; undefined when the condition says nothing about it. */
 export function conditionSunMonths(condition: Condition): number | undefined {

@@ -53,8 +53,8 @@ const SCATTER = 0.1;
 const SCATTER_WEIGHT = 4;
 /** Standard deviation of the new strength about the rated one, on the logarithm [-]. */
 const NEW_SPREAD = 0.05;
-/** Standard deviation of the slope: the published curves scatter about as derating has them [-]. */
-const SLOPE_SPREAD = 0.35;
+/** Standard deviation of the slope: gives the curve about the scatter that derating gives it [-]. */
+const SLOPE_SPREAD = 0.5;
 
 /**
  * Retention of parts rated at `rated` newtons. Doses beyond the published range throw: a caller asks within `validTo`.
