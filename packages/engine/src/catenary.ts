@@ -1,6 +1,5 @@
 /**
- * The inextensible catenary between two points in a vertical plane, for starting shapes: (Irvine, Cable Structures, 1981,
- * ch. 1). Heights z up, x along.
+ * The inextensible catenary between two points in a vertical plane, for first guesses (Irvine, Cable Structures, 1981, ch. 1).
  */
 
 /** Parameter a = H/w of a catenary of a length over a horizontal and a vertical distance; length must exceed the chord [m]. */
@@ -18,26 +17,9 @@ export function catenaryParameter(across: number, up: number, length: number): n
   return across / (2 * s);
 }
 
-/**
- * Points of the catenary at fractions of its length, from (0, 0) to (across, up). A length not over the chord gives the
- * straight line. `across` may be small but not zero.
- */
-export function catenaryPoints(across: number, up: number, length: number, fractions: readonly number[]): [number, number][] {
-  const chord = Math.hypot(across, up);
-  if (length <= chord * (1 + 1e-9)) return fractions.map((f) => [f * across, f * up]);
-  const a = catenaryParameter(across, up, length);
-  // x of the lowest point, from the height difference.
-  const lowest = across / 2 - a * Math.asinh(up / (2 * a * Math.sinh(across / (2 * a))));
-  const startSlope = Math.sinh(-lowest / a);
-  const startHeight = Math.cosh(-lowest / a);
-  return fractions.map((f) => {
-    const slope = startSlope + (f * length) / a;
-    const x = lowest + a * Math.asinh(slope);
-    return [x, a * (Math.sqrt(1 + slope * slope) - startHeight)];
-  });
-}
-
 /** Horizontal pull over weight per length, H/w, of a bay; infinite when the length does not exceed the chord [m]. */
 export function bayTension(across: number, up: number, length: number): number {
-  return length <= Math.hypot(across, up) * (1 + 1e-12) ? Number.POSITIVE_INFINITY : catenaryParameter(across, up, length);
+  return length <= Math.hypot(across, up) * (1 + 1e-12)
+    ? Number.POSITIVE_INFINITY
+    : catenaryParameter(across, up, length);
 }

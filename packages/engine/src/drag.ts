@@ -4,7 +4,13 @@ import type { Line } from "./model.ts";
 import type { Problem } from "./problem.ts";
 
 /** Gives every inner node and the walker the impulse of one step; returns the energy taken [J]. */
-export function addDrag(lines: readonly Line[], m: Float64Array, problem: Problem, walker: Float64Array, step: number): number {
+export function addDrag(
+  lines: readonly Line[],
+  m: Float64Array,
+  problem: Problem,
+  walker: Float64Array,
+  step: number,
+): number {
   const density = problem.airDensity ?? 0;
   let taken = 0;
   for (const line of lines) {

@@ -1,9 +1,23 @@
 /** The running account of energy: states at audit times, running totals of losses, and the check that they balance. */
 import { type EnergyLedger, LEDGER, type LedgerEntry } from "./recording.ts";
 
-const HELD: readonly LedgerEntry[] = ["potential", "kinetic", "stretchMain", "stretchBackup", "stretchLeash", "stretchOther"];
+const HELD: readonly LedgerEntry[] = [
+  "potential",
+  "kinetic",
+  "stretchMain",
+  "stretchBackup",
+  "stretchLeash",
+  "stretchOther",
+];
 const LOST: readonly LedgerEntry[] = [
-  "lossMain", "lossBackup", "lossLeash", "lossFriction", "lossContact", "lossDrag", "lossParting", "lossSlip",
+  "lossMain",
+  "lossBackup",
+  "lossLeash",
+  "lossFriction",
+  "lossContact",
+  "lossDrag",
+  "lossParting",
+  "lossSlip",
 ];
 
 /** Imbalance that a run may show, as a share of the energy moved [-]. Above it the run is an error, not a number. */
@@ -11,7 +25,10 @@ export const AUDIT_LIMIT = 0.01;
 
 export class LedgerKeeper {
   /** Entry values of the present audit, by name. */
-  readonly now: Record<LedgerEntry, number> = Object.fromEntries(LEDGER.map((name) => [name, 0])) as Record<LedgerEntry, number>;
+  readonly now: Record<LedgerEntry, number> = Object.fromEntries(LEDGER.map((name) => [name, 0])) as Record<
+    LedgerEntry,
+    number
+  >;
   readonly #times: number[] = [];
   readonly #rows: number[][] = [];
   #start = Number.NaN;
@@ -20,6 +37,8 @@ export class LedgerKeeper {
   #lowest = Number.POSITIVE_INFINITY;
   #highest = Number.NEGATIVE_INFINITY;
   #mostLost = 0;
+  readonly #largestLoss = new Map<LedgerEntry, number>();
+  #created = 0;
 
   /** Books `now` at time t. */
   book(t: number): void {
@@ -31,8 +50,23 @@ export class LedgerKeeper {
     this.#lowest = Math.min(this.#lowest, this.now.potential);
     this.#highest = Math.max(this.#highest, this.now.potential);
     this.#mostLost = Math.max(this.#mostLost, lost);
+    this.#watchCreation();
     this.#times.push(t);
     this.#rows.push(LEDGER.map((name) => this.now[name]));
+  }
+
+  /** No mechanism gives back what it took: a total that falls is energy made by the numbers. */
+  #watchCreation(): void {
+    for (const name of LOST) {
+      const most = Math.max(this.#largestLoss.get(name) ?? 0, this.now[name]);
+      this.#largestLoss.set(name, most);
+      this.#created = Math.max(this.#created, most - this.now[name]);
+    }
+  }
+
+  /** Largest fall of any mechanism's total loss below what it had been [J]. */
+  get created(): number {
+    return this.#created;
   }
 
   /** Scale for the imbalance: the fall of potential energy and the stretch released, whatever of it was moved [J]. */
@@ -50,6 +84,7 @@ export class LedgerKeeper {
       series: series as Record<LedgerEntry, Float32Array>,
       gain: this.#gain,
       imbalance: this.#imbalance,
+      created: this.#created,
       moved: this.moved,
     };
   }

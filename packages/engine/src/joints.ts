@@ -58,7 +58,9 @@ export class Joints {
       if (found) return found;
       const members = this.#seamWhole && seat(node) === main.seam ? [main.seam, main.seam + 1] : [node];
       const group = {
-        at: members.map((i) => main.base + i), pitch: members.map(() => main.pitch), mass: members.map((i) => main.masses[i]!),
+        at: members.map((i) => main.base + i),
+        pitch: members.map(() => main.pitch),
+        mass: members.map((i) => main.masses[i]!),
         joint: members.map(() => undefined as JointState | undefined),
       };
       groups.set(seat(node), group);

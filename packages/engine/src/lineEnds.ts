@@ -3,8 +3,8 @@
  * or free after a cut. Also the weblock that lets webbing slip at a constant force.
  */
 import { GRAVITY } from "./constants.ts";
-import { COLUMN, RUN } from "./lineLayout.ts";
 import { elementEnergy } from "./lineEnergy.ts";
+import { COLUMN, RUN } from "./lineLayout.ts";
 import { anchorOf, chordDirection, type Line } from "./model.ts";
 import type { Problem } from "./problem.ts";
 import type { LegRest } from "./statics/legs.ts";
@@ -171,7 +171,10 @@ export class LineEnd {
     const run = line.runs[k]!;
     const before = elementEnergy(line, m, e, k);
     const stiffness = run.curve.maxSlope + m[line.runsAt + k * line.runPitch + RUN.stiffnessSum]!;
-    m[IL] = m[IL]! * (1 - (T - load) / stiffness);
+    const E = base + COLUMN.E * pitch + e;
+    const longer = 1 / (1 - (T - load) / stiffness);
+    m[IL] = m[IL]! / longer;
+    m[E] = (1 + m[E]!) / longer - 1;
     return before - elementEnergy(line, m, e, k);
   }
 }

@@ -50,7 +50,8 @@ export function kineticEnergy(line: Line, m: Float64Array, before: Float64Array)
   const V = line.base + COLUMN.VX * line.pitch;
   let energy = 0;
   for (let c = 0; c < 3; c++) {
-    for (let i = 0; i < line.nodes; i++) energy += line.masses[i]! * before[c * line.pitch + i]! * m[V + c * line.pitch + i]!;
+    for (let i = 0; i < line.nodes; i++)
+      energy += line.masses[i]! * before[c * line.pitch + i]! * m[V + c * line.pitch + i]!;
   }
   return 0.5 * energy;
 }

@@ -1,10 +1,9 @@
 /**
  * The hot loop, readable reference and fallback: one step of one line, in two passes over its memory (see `lineLayout.ts`).
  *
- * Symbols: e strain [-], T tension [N], r branch state [N] (see `maxwell.ts`), A decay, B stiffness, C release,
- * g loss per q² [1/N], D energy lost in the branches [J].
- * Nothing is allocated; nothing throws. Results come back in `out`: out[0] gains the energy lost, out[1] is the largest
- * excess of tension over strength [N].
+ * Symbols: e strain [-], T tension [N], r branch state [N] (see `maxwell.ts`), A decay, B stiffness, C release, W work [J].
+ * Nothing is allocated; nothing throws. Results come back in `out`: out[0] gains the work that stretching the line took (by
+ * the trapezoid of tension over strain), out[1] is the largest excess of tension over strength [N].
  */
 import { GRAVITY } from "./constants.ts";
 import { COLUMN, RUN } from "./lineLayout.ts";
@@ -13,35 +12,22 @@ import { COLUMN, RUN } from "./lineLayout.ts";
 const TINY = 1e-300;
 
 /** Element forces of the run at `run`, and the branches moved on by one step. */
-function elementPass(m: Float64Array, base: number, pitch: number, run: number, step: number, out: Float64Array): void {
+function elementPass(m: Float64Array, base: number, pitch: number, run: number, out: Float64Array): void {
   const first = m[run + RUN.first]!;
   const last = m[run + RUN.last]!;
   const slope = m[run + RUN.endSlope]!;
   const end = m[run + RUN.end]!;
   const tableEnd = run + RUN.table + 5 * m[run + RUN.cubics]!;
   const sumB = m[run + RUN.stiffnessSum]!;
-  // With more than four branches the clamp at zero comes after all of them.
-  const floor = m[run + RUN.branches]! > 4 ? Number.NEGATIVE_INFINITY : 0;
+  const further = m[run + RUN.branches]! > 4;
   const A1 = m[run + RUN.decay]!;
   const A2 = m[run + RUN.decay + 1]!;
   const A3 = m[run + RUN.decay + 2]!;
   const A4 = m[run + RUN.decay + 3]!;
-  const B1 = m[run + RUN.stiffness]!;
-  const B2 = m[run + RUN.stiffness + 1]!;
-  const B3 = m[run + RUN.stiffness + 2]!;
-  const B4 = m[run + RUN.stiffness + 3]!;
   const C1 = m[run + RUN.release]!;
   const C2 = m[run + RUN.release + 1]!;
   const C3 = m[run + RUN.release + 2]!;
   const C4 = m[run + RUN.release + 3]!;
-  const g1 = m[run + RUN.loss]!;
-  const g2 = m[run + RUN.loss + 1]!;
-  const g3 = m[run + RUN.loss + 2]!;
-  const g4 = m[run + RUN.loss + 3]!;
-  const h1 = m[run + RUN.compliance]!;
-  const h2 = m[run + RUN.compliance + 1]!;
-  const h3 = m[run + RUN.compliance + 2]!;
-  const h4 = m[run + RUN.compliance + 3]!;
   const X = base + COLUMN.X * pitch;
   const Y = base + COLUMN.Y * pitch;
   const Z = base + COLUMN.Z * pitch;
@@ -52,10 +38,11 @@ function elementPass(m: Float64Array, base: number, pitch: number, run: number, 
   const R4 = R3 + pitch;
   const S = base + COLUMN.S * pitch;
   const TT = base + COLUMN.T * pitch;
+  const E = base + COLUMN.E * pitch;
   const FX = base + COLUMN.FX * pitch;
   const FY = base + COLUMN.FY * pitch;
   const FZ = base + COLUMN.FZ * pitch;
-  let D = 0;
+  let W = 0;
   let excess = out[1]!;
   let px = m[X + first]!;
   let py = m[Y + first]!;
@@ -85,29 +72,22 @@ function elementPass(m: Float64Array, base: number, pitch: number, run: number, 
         T += u * (m[k + 2]! + u * (m[k + 3]! + u * m[k + 4]!));
       }
       T += sumB * e + (r1 + r2 + (r3 + r4));
-      if (T < floor) {
-        // Held at zero while the branches would push: what they take up is not work of the nodes, so it is booked back.
-        D -= T * growth(m, base + i, pitch, dx, dy, dz, length) * m[IL + i]! * step;
-        T = floor;
-      }
-      const q1 = r1 + B1 * e;
-      const q2 = r2 + B2 * e;
-      const q3 = r3 + B3 * e;
-      const q4 = r4 + B4 * e;
-      D += g1 * q1 * q1 + g2 * q2 * q2 + (g3 * q3 * q3 + g4 * q4 * q4);
+      if (further) T += m[FX + i]!;
+      if (T < 0) T = 0;
       m[R1 + i] = A1 * r1 - C1 * e;
       m[R2 + i] = A2 * r2 - C2 * e;
       m[R3 + i] = A3 * r3 - C3 * e;
       m[R4 + i] = A4 * r4 - C4 * e;
     } else {
       // Slack: what the branches still held is lost.
-      D += h1 * r1 * r1 + h2 * r2 * r2 + (h3 * r3 * r3 + h4 * r4 * r4);
       m[R1 + i] = 0;
       m[R2 + i] = 0;
       m[R3 + i] = 0;
       m[R4 + i] = 0;
     }
+    W += (m[TT + i]! + T) * (e - m[E + i]!);
     m[TT + i] = T;
+    m[E + i] = e;
     const over = T - m[S + i]!;
     if (over > excess) excess = over;
     const s = T / length;
@@ -118,49 +98,31 @@ function elementPass(m: Float64Array, base: number, pitch: number, run: number, 
     py = qy;
     pz = qz;
   }
-  out[0] = out[0]! + D * m[run + RUN.lossLength]!;
+  out[0] = out[0]! + W * m[run + RUN.halfLength]!;
   out[1] = excess;
 }
 
-/** Rate at which the element from node x grows [m/s]. */
-function growth(m: Float64Array, x: number, pitch: number, dx: number, dy: number, dz: number, length: number): number {
-  const V = x + COLUMN.VX * pitch;
-  const along =
-    dx * (m[V + 1]! - m[V]!) + dy * (m[V + pitch + 1]! - m[V + pitch]!) + dz * (m[V + 2 * pitch + 1]! - m[V + 2 * pitch]!);
-  return along / length;
-}
-
-/** Branches five to eight of a run: their share of tension and force, on top of `elementPass`. Rare, so kept apart. */
-function furtherBranches(m: Float64Array, base: number, pitch: number, run: number, step: number, out: Float64Array): void {
+/**
+ * Branches five to eight of a run: leaves their tension in the FX column, where `elementPass` picks it up before it writes its
+ * forces there. Rare, so kept apart.
+ */
+function furtherBranches(m: Float64Array, base: number, pitch: number, run: number): void {
   const branches = m[run + RUN.branches]!;
-  let D = 0;
   for (let i = m[run + RUN.first]!; i < m[run + RUN.last]!; i++) {
     const x = base + i;
     const dx = m[x + 1]! - m[x]!;
     const dy = m[x + pitch + 1]! - m[x + pitch]!;
     const dz = m[x + 2 * pitch + 1]! - m[x + 2 * pitch]!;
-    const length = Math.sqrt(dx * dx + dy * dy + dz * dz + TINY);
-    const e = length * m[x + COLUMN.IL * pitch]! - 1;
-    let extra = 0;
+    const e = Math.sqrt(dx * dx + dy * dy + dz * dz + TINY) * m[x + COLUMN.IL * pitch]! - 1;
+    let tension = 0;
     for (let b = 4; b < branches; b++) {
       const at = x + (COLUMN.R + b) * pitch;
       const r = m[at]!;
-      const q = e > 0 ? r + m[run + RUN.stiffness + b]! * e : r;
-      extra += e > 0 ? q : 0;
-      D += q * q * m[run + (e > 0 ? RUN.loss : RUN.compliance) + b]!;
+      tension += e > 0 ? r + m[run + RUN.stiffness + b]! * e : 0;
       m[at] = e > 0 ? m[run + RUN.decay + b]! * r - m[run + RUN.release + b]! * e : 0;
     }
-    const raw = m[x + COLUMN.T * pitch]! + extra;
-    const T = Math.max(0, raw);
-    if (raw < 0) D -= raw * growth(m, x, pitch, dx, dy, dz, length) * m[x + COLUMN.IL * pitch]! * step;
-    m[x + COLUMN.T * pitch] = T;
-    if (T - m[x + COLUMN.S * pitch]! > out[1]!) out[1] = T - m[x + COLUMN.S * pitch]!;
-    const s = T / length;
-    m[x + COLUMN.FX * pitch] = s * dx;
-    m[x + COLUMN.FY * pitch] = s * dy;
-    m[x + COLUMN.FZ * pitch] = s * dz;
+    m[x + COLUMN.FX * pitch] = tension;
   }
-  out[0] = out[0]! + D * m[run + RUN.lossLength]!;
 }
 
 /** Inner nodes 1 … nodes − 2: velocities by the element forces and gravity, then positions (symplectic Euler, leapfrog). */
@@ -203,7 +165,16 @@ function nodePass(m: Float64Array, base: number, pitch: number, nodes: number, s
 export interface LineKernel {
   readonly name: "typescript" | "wasm";
   readonly memory: Float64Array;
-  step(base: number, pitch: number, nodes: number, runs: number, runCount: number, runPitch: number, step: number, out: Float64Array): void;
+  step(
+    base: number,
+    pitch: number,
+    nodes: number,
+    runs: number,
+    runCount: number,
+    runPitch: number,
+    step: number,
+    out: Float64Array,
+  ): void;
 }
 
 /** The kernel in TypeScript, on memory of its own of so many numbers. */
@@ -215,8 +186,8 @@ export function typescriptKernel(size: number): LineKernel {
     step(base, pitch, nodes, runs, runCount, runPitch, step, out) {
       for (let k = 0; k < runCount; k++) {
         const run = runs + k * runPitch;
-        elementPass(memory, base, pitch, run, step, out);
-        if (memory[run + RUN.branches]! > 4) furtherBranches(memory, base, pitch, run, step, out);
+        if (memory[run + RUN.branches]! > 4) furtherBranches(memory, base, pitch, run);
+        elementPass(memory, base, pitch, run, out);
       }
       nodePass(memory, base, pitch, nodes, step);
     },

@@ -5,20 +5,45 @@
  *
  * Columns: positions X Y Z [m], velocities VX VY VZ [m/s], IM inverse mass [1/kg], IL inverse natural length [1/m] (0 in a
  * parted element, which then is slack for ever), R1..R8 branch states r [N], S strength [N], T tension [N],
- * FX FY FZ element force on its first node [N].
+ * E strain of the last step [-], FX FY FZ element force on its first node [N].
  */
 export const COLUMN = {
-  X: 0, Y: 1, Z: 2, VX: 3, VY: 4, VZ: 5, IM: 6, IL: 7, R: 8, S: 16, T: 17, FX: 18, FY: 19, FZ: 20,
+  X: 0,
+  Y: 1,
+  Z: 2,
+  VX: 3,
+  VY: 4,
+  VZ: 5,
+  IM: 6,
+  IL: 7,
+  R: 8,
+  S: 16,
+  T: 17,
+  E: 18,
+  FX: 19,
+  FY: 20,
+  FZ: 21,
 } as const;
-export const COLUMNS = 21;
+export const COLUMNS = 22;
 /** Most Maxwell branches a material may have. */
 export const MOST_BRANCHES = 8;
 
 /** A run of elements of one material, described for the kernels by numbers in memory (see `RUN`). */
 export const RUN = {
-  first: 0, last: 1, branches: 2, endSlope: 3, end: 4, cubics: 5, stiffnessSum: 6, lossLength: 7,
-  /** From here: decay[8], stiffness[8], release[8], loss[8], compliance[8], then the cubics, five numbers each. */
-  decay: 8, stiffness: 16, release: 24, loss: 32, compliance: 40, table: 48,
+  first: 0,
+  last: 1,
+  branches: 2,
+  endSlope: 3,
+  end: 4,
+  cubics: 5,
+  stiffnessSum: 6,
+  halfLength: 7,
+  /** From here: decay[8], stiffness[8], release[8], compliance[8], then the cubics, five numbers each. */
+  decay: 8,
+  stiffness: 16,
+  release: 24,
+  compliance: 32,
+  table: 40,
 } as const;
 
 /** Numbers a run needs with so many cubics. */

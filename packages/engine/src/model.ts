@@ -6,8 +6,8 @@ import type { LineKernel } from "./lineKernel.ts";
 import { COLUMN, COLUMNS, pitchFor, RUN, runSize } from "./lineLayout.ts";
 import { branchStiffness, maxwellStep } from "./maxwell.ts";
 import { buildMesh, type Place } from "./mesh.ts";
-import type { Accuracy, } from "./recording.ts";
 import type { Anchor, LineMake, Material, Problem } from "./problem.ts";
+import type { Accuracy } from "./recording.ts";
 import { strainAt, type TensionCurve, tensionCurve } from "./tensionCurve.ts";
 
 /** A stretch of a line between two places, of one material and one element length. */
@@ -107,13 +107,24 @@ export function buildModel(problem: Problem, options: ModelOptions = {}): Model 
   const shared = couplings.map(({ at }) => ({ at, rank: 2 }));
   const cutAt = problem.cut?.at;
   const innerCut = cutAt !== undefined && cutAt > 0 && cutAt < 1 ? cutAt : undefined;
-  const mainPlaces = [{ at: problem.walker.at, rank: 1 }, ...shared, ...(innerCut === undefined ? [] : [{ at: innerCut, rank: 0 }])];
+  const mainPlaces = [
+    { at: problem.walker.at, rank: 1 },
+    ...shared,
+    ...(innerCut === undefined ? [] : [{ at: innerCut, rank: 0 }]),
+  ];
   const mainLength = mainNaturalLength(problem);
   const mainDraft = draftLine("main", problem.main, mainLength, size, mainPlaces, innerCut);
   const main = placeLine(mainDraft, 0);
   const backupDraft =
     problem.backup &&
-    draftLine("backup", problem.backup, chord * (1 + problem.backup.slack), size * backupScale(problem), shared, undefined);
+    draftLine(
+      "backup",
+      problem.backup,
+      chord * (1 + problem.backup.slack),
+      size * backupScale(problem),
+      shared,
+      undefined,
+    );
   const backup = backupDraft && placeLine(backupDraft, endOf(main));
   const joints = backup
     ? couplings.map(({ kind, at, strength }) => ({
@@ -125,10 +136,21 @@ export function buildModel(problem: Problem, options: ModelOptions = {}): Model 
       }))
     : [];
   const leash = { material: problem.leash.material, curve: tensionCurve(problem.leash.material.curve) };
-  const step = 
-    (options.stepShare ?? 1) * (backup || problem.cut ? STEP_SLACK : STEP_TAUT) *
+  const step =
+    (options.stepShare ?? 1) *
+    (backup || problem.cut ? STEP_SLACK : STEP_TAUT) *
     Math.min(stepLimit(main), backup ? stepLimit(backup) : Number.POSITIVE_INFINITY, leashLimit(problem, leash.curve));
-  return { problem, main, backup, joints, leash, start: main.nodeAt(problem.walker.at), size, step, memory: endOf(backup ?? main) };
+  return {
+    problem,
+    main,
+    backup,
+    joints,
+    leash,
+    start: main.nodeAt(problem.walker.at),
+    size,
+    step,
+    memory: endOf(backup ?? main),
+  };
 }
 
 /** Elements of both lines take a wave about the same time to cross: a stiffer backup has longer ones, within reason. */
@@ -167,19 +189,36 @@ export function sectionsOf(make: LineMake): readonly { to: number; material: Mat
 type LineDraft = Omit<Line, "base" | "pitch" | "runsAt" | "runPitch">;
 
 function draftLine(
-  name: "main" | "backup", make: LineMake, naturalLength: number, size: number, places: readonly Place[], split: number | undefined,
+  name: "main" | "backup",
+  make: LineMake,
+  naturalLength: number,
+  size: number,
+  places: readonly Place[],
+  split: number | undefined,
 ): LineDraft {
   const sections = sectionsOf(make);
-  const edges = [...sections.slice(0, -1).map(({ to }) => to), ...(make.weakZones ?? []).flatMap(({ from, to }) => [from, to])];
+  const edges = [
+    ...sections.slice(0, -1).map(({ to }) => to),
+    ...(make.weakZones ?? []).flatMap(({ from, to }) => [from, to]),
+  ];
   const inner = [...places, ...edges.map((at) => ({ at, rank: 3 }))].filter(({ at }) => at > 0 && at < 1);
   const mesh = buildMesh(naturalLength, size, inner, split);
   const { fractions } = mesh;
   const elements = fractions.length - 1;
-  const lengths = Float64Array.from({ length: elements }, (_, e) => (fractions[e + 1]! - fractions[e]!) * naturalLength);
+  const lengths = Float64Array.from(
+    { length: elements },
+    (_, e) => (fractions[e + 1]! - fractions[e]!) * naturalLength,
+  );
   const seam = split === undefined ? -1 : lengths.indexOf(0);
   const materials = Array.from({ length: elements }, (_, e) => materialAt(sections, middle(fractions, e)));
   return {
-    name, nodes: elements + 1, elements, naturalLength, fractions, lengths, seam,
+    name,
+    nodes: elements + 1,
+    elements,
+    naturalLength,
+    fractions,
+    lengths,
+    seam,
     nodeAt: mesh.nodeAt,
     runs: groupRuns(materials, lengths),
     masses: lumpMasses(materials, lengths),
@@ -205,7 +244,8 @@ function groupRuns(materials: readonly Material[], lengths: Float64Array): Run[]
   for (let first = 0; first < materials.length; ) {
     const material = materials[first]!;
     let last = first + 1;
-    while (last < materials.length && materials[last] === material && sameLength(lengths[first]!, lengths[last]!)) last++;
+    while (last < materials.length && materials[last] === material && sameLength(lengths[first]!, lengths[last]!))
+      last++;
     const curve = curves.get(material) ?? tensionCurve(material.curve);
     curves.set(material, curve);
     runs.push({ first, last, material, curve, elementLength: lengths[first]! });
@@ -242,7 +282,11 @@ function stepLimit(line: Line): number {
   const stiffness = new Float64Array(line.elements);
   for (const run of line.runs) {
     if (run.elementLength === 0) continue;
-    stiffness.fill((run.curve.maxSlope + branchStiffness(run.material.branches)) / run.elementLength, run.first, run.last);
+    stiffness.fill(
+      (run.curve.maxSlope + branchStiffness(run.material.branches)) / run.elementLength,
+      run.first,
+      run.last,
+    );
   }
   for (let i = 0; i < line.nodes; i++) {
     const around = (i > 0 ? stiffness[i - 1]! : 0) + (i < line.elements ? stiffness[i]! : 0);
@@ -277,11 +321,10 @@ export function loadLine(line: Line, kernel: LineKernel, step: number): void {
     m[at + RUN.end] = run.curve.end;
     m[at + RUN.cubics] = run.curve.cubics.length / 5;
     m[at + RUN.stiffnessSum] = coefficients.stiffness.reduce((sum, b) => sum + b, 0);
-    m[at + RUN.lossLength] = run.elementLength;
+    m[at + RUN.halfLength] = 0.5 * run.elementLength;
     m.set(coefficients.decay, at + RUN.decay);
     m.set(coefficients.stiffness, at + RUN.stiffness);
     m.set(coefficients.release, at + RUN.release);
-    m.set(coefficients.loss, at + RUN.loss);
     m.set(coefficients.compliance, at + RUN.compliance);
     m.set(run.curve.cubics, at + RUN.table);
   }

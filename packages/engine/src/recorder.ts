@@ -135,5 +135,10 @@ export function largest(signal: Float32Array | Float64Array): { value: number; i
 export function peakOf(signal: Float32Array): Peak {
   const raw = largest(signal);
   const smooth = largest(cfc60(signal, SIGNAL_RATE));
-  return { raw: raw.value, rawTime: raw.index / SIGNAL_RATE, cfc60: Math.max(0, smooth.value), cfc60Time: smooth.index / SIGNAL_RATE };
+  return {
+    raw: raw.value,
+    rawTime: raw.index / SIGNAL_RATE,
+    cfc60: Math.max(0, smooth.value),
+    cfc60Time: smooth.index / SIGNAL_RATE,
+  };
 }

@@ -46,6 +46,8 @@ export interface EnergyLedger {
   readonly gain: number;
   /** Largest |start − (mechanical + dissipated + work taken out)| [J]. */
   readonly imbalance: number;
+  /** Largest fall of a mechanism's total loss: energy made by the numbers [J]. */
+  readonly created: number;
   /** Energy moved: total of falls of potential energy and of dissipation, the scale for `imbalance` [J]. */
   readonly moved: number;
 }

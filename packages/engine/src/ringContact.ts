@@ -53,9 +53,12 @@ export class RingContact {
   readonly #natural: number;
 
   constructor(
-    line: Line, memory: Float64Array,
+    line: Line,
+    memory: Float64Array,
     ring: { mass: number; clearance: number; friction: number },
-    stiffness: number, damping: number, xi: number,
+    stiffness: number,
+    damping: number,
+    xi: number,
   ) {
     this.line = line;
     this.#m = memory;
@@ -144,7 +147,8 @@ export class RingContact {
    */
   #rub(step: number): void {
     const most = this.#friction * this.force;
-    let F = -(this.#stiffness * this.#stuck + this.#damping * this.#sliding) / (1 + this.#damping * step * this.#mobility);
+    let F =
+      -(this.#stiffness * this.#stuck + this.#damping * this.#sliding) / (1 + this.#damping * step * this.#mobility);
     if (F > most) F = most;
     else if (F < -most) F = -most;
     if (this.#stuck * this.#stiffness > most) this.#stuck = most / this.#stiffness;

@@ -7,16 +7,17 @@ import { addDrag } from "./drag.ts";
 import { LedgerKeeper } from "./energyLedger.ts";
 import { Joints } from "./joints.ts";
 import { Leash } from "./leash.ts";
-import { elementEnergy, heightEnergy, kineticEnergy, stretchEnergy } from "./lineEnergy.ts";
 import { LegAnchor, LineEnd, MASTER_MASS } from "./lineEnds.ts";
+import { elementEnergy, heightEnergy, kineticEnergy, stretchEnergy } from "./lineEnergy.ts";
 import { type LineKernel, typescriptKernel } from "./lineKernel.ts";
-import { COLUMN, RUN } from "./lineLayout.ts";
+import { COLUMN, MOST_BRANCHES, RUN } from "./lineLayout.ts";
 import { anchorOf, buildModel, type Line, loadLine, type Model, type ModelOptions } from "./model.ts";
 import type { Problem } from "./problem.ts";
 import { Recorder } from "./recorder.ts";
 import type { RunEvent } from "./recording.ts";
 import { RingContact } from "./ringContact.ts";
 import { contactDamping, restAtStart, type StartRest } from "./statics/start.ts";
+import { tensionAt } from "./tensionCurve.ts";
 
 export interface SimulationOptions extends ModelOptions {
   /** Makes the kernel on memory of so many numbers; the fastest available by default. */
@@ -67,6 +68,9 @@ export class Simulation {
   #feetPending = 0;
   #feetSpeed = 0;
   #parted = 0;
+  readonly #heldAtStart: readonly number[];
+  /** Energy that left each line other than by its branches: parting and slipping [J]. */
+  readonly #gone = [0, 0];
   #slipped = 0;
   #dragged = 0;
   #cutDone: boolean;
@@ -89,19 +93,29 @@ export class Simulation {
     this.#ring.set(this.rest.ring);
     this.#walker.set(this.rest.walker);
     this.startHeight = this.#walker[2]!;
-    this.#contacts = this.#lines.map((line, k) =>
-      new RingContact(
-        line, m, problem.ring, k === 0 ? this.rest.contact.main : this.rest.contact.backup,
-        contactDamping(this.model, line), k === 0 ? this.rest.xiMain : this.rest.xiBackup,
-      ),
+    this.#heldAtStart = this.#lines.map((line) => stretchEnergy(line, m));
+    this.#contacts = this.#lines.map(
+      (line, k) =>
+        new RingContact(
+          line,
+          m,
+          problem.ring,
+          k === 0 ? this.rest.contact.main : this.rest.contact.backup,
+          contactDamping(this.model, line),
+          k === 0 ? this.rest.xiMain : this.rest.xiBackup,
+        ),
     );
     this.leash = new Leash(problem.leash, this.model.leash.curve, step);
     this.leash.relax(this.#leashSpan());
     const { legs } = this.rest;
     this.legAnchors = (["A", "B"] as const).flatMap((end) =>
-      legs[end].length > 0 ? [new LegAnchor(end, legs[end], this.rest.masters[end], anchorOf(problem, end).mass ?? MASTER_MASS)] : [],
+      legs[end].length > 0
+        ? [new LegAnchor(end, legs[end], this.rest.masters[end], anchorOf(problem, end).mass ?? MASTER_MASS)]
+        : [],
     );
-    this.#ends = this.#lines.flatMap((line) => (["A", "B"] as const).map((end) => new LineEnd(line, end, problem, m, legs[end].length > 0)));
+    this.#ends = this.#lines.flatMap((line) =>
+      (["A", "B"] as const).map((end) => new LineEnd(line, end, problem, m, legs[end].length > 0)),
+    );
     this.joints = new Joints(main, backup, this.model.joints, m);
     this.recorder = new Recorder(this.#lines, m, problem.duration, CHANNELS);
     this.#out = this.#lines.map(() => new Float64Array(2));
@@ -142,7 +156,10 @@ export class Simulation {
     for (const [k, run] of line.runs.entries()) {
       const at = line.runsAt + k * line.runPitch;
       for (let e = run.first; e < run.last; e++) {
-        const strain = Math.max(0, this.#elementSpan(line, e) * m[line.base + COLUMN.IL * line.pitch + e]! - 1);
+        const now = this.#elementSpan(line, e) * m[line.base + COLUMN.IL * line.pitch + e]! - 1;
+        const strain = Math.max(0, now);
+        m[line.base + COLUMN.E * line.pitch + e] = now;
+        m[line.base + COLUMN.T * line.pitch + e] = tensionAt(run.curve, strain);
         for (let b = 0; b < run.material.branches.length; b++) {
           m[line.base + (COLUMN.R + b) * line.pitch + e] = -m[at + RUN.stiffness + b]! * strain;
         }
@@ -294,7 +311,14 @@ export class Simulation {
   #partLeg(anchor: LegAnchor, k: number, t: number, kind: "break" | "cut"): void {
     this.#parted += anchor.legStored(k);
     anchor.whole[k] = false;
-    this.#note({ time: t, kind, part: anchor.end === "A" ? "anchorA" : "anchorB", at: k, value: anchor.tensions[k]!, position: this.#at(anchor.state) });
+    this.#note({
+      time: t,
+      kind,
+      part: anchor.end === "A" ? "anchorA" : "anchorB",
+      at: k,
+      value: anchor.tensions[k]!,
+      position: this.#at(anchor.state),
+    });
   }
 
   #failLeg(t: number): void {
@@ -326,7 +350,11 @@ export class Simulation {
     if (node === main.seam) this.joints.cutSeam();
     else this.#release(node === 0 ? "A" : "B");
     this.#restretch(0);
-    const position: [number, number, number] = [0, 1, 2].map((c) => m[main.base + c * main.pitch + node]!) as [number, number, number];
+    const position: [number, number, number] = [0, 1, 2].map((c) => m[main.base + c * main.pitch + node]!) as [
+      number,
+      number,
+      number,
+    ];
     this.#note({ time: t, kind: "cut", part: "main", at, position });
     this.#lastBreak[0] = { time: t, element: Math.min(node, main.elements - 1) };
   }
@@ -342,7 +370,9 @@ export class Simulation {
     const line = this.#lines[k]!;
     const m = this.#kernel.memory;
     const wholeSeam = !this.#cutDone || line.seam < 0;
-    this.#contacts[k]!.restretch((e) => m[line.base + COLUMN.IL * line.pitch + e] === 0 && !(wholeSeam && e === line.seam));
+    this.#contacts[k]!.restretch(
+      (e) => m[line.base + COLUMN.IL * line.pitch + e] === 0 && !(wholeSeam && e === line.seam),
+    );
   }
 
   #checkSlip(t: number): void {
@@ -355,13 +385,18 @@ export class Simulation {
       if (!this.events.some((event) => event.kind === "slip" && event.part === `weblock${end.end}`)) {
         this.#note({ time: t, kind: "slip", part: `weblock${end.end}`, value: end.load });
       }
-      this.#slipped += end.slip(load);
+      const slipped = end.slip(load);
+      this.#slipped += slipped;
+      this.#gone[0] = this.#gone[0]! + slipped;
     }
   }
 
   #checkBreaks(t: number, pull: number): void {
     const { leash, ring } = this.problem;
-    if (this.leash.whole && (pull > (leash.strength ?? Number.POSITIVE_INFINITY) || pull > (ring.strength ?? Number.POSITIVE_INFINITY))) {
+    if (
+      this.leash.whole &&
+      (pull > (leash.strength ?? Number.POSITIVE_INFINITY) || pull > (ring.strength ?? Number.POSITIVE_INFINITY))
+    ) {
       const part = pull > (leash.strength ?? Number.POSITIVE_INFINITY) ? "leash" : "ring";
       this.#parted += this.leash.stored(this.#leashSpan());
       this.leash.part();
@@ -371,7 +406,11 @@ export class Simulation {
       if (!state.whole || state.force <= state.joint.strength) continue;
       const { kind, at, main: node } = state.joint;
       const { main } = this.model;
-      const position = [0, 1, 2].map((c) => this.#kernel.memory[main.base + c * main.pitch + node]!) as [number, number, number];
+      const position = [0, 1, 2].map((c) => this.#kernel.memory[main.base + c * main.pitch + node]!) as [
+        number,
+        number,
+        number,
+      ];
       this.#note({ time: t, kind: "break", part: kind, at, value: state.force, position });
       this.joints.part(state);
     }
@@ -395,17 +434,36 @@ export class Simulation {
       excess = over;
     }
     if (worst < 0) return;
-    const run = line.runs.findIndex(({ first, last: end }) => worst >= first && worst < end);
-    this.#parted += elementEnergy(line, m, worst, run);
     const value = m[T + worst]!;
-    m[line.base + COLUMN.IL * line.pitch + worst] = 0;
-    m[S + worst] = Number.POSITIVE_INFINITY;
-    for (let b = 0; b < 8; b++) m[line.base + (COLUMN.R + b) * line.pitch + worst] = 0;
+    this.#killElement(k, worst);
     this.#lastBreak[k] = { time: t, element: worst };
     this.#restretch(k);
     const at = 0.5 * (line.fractions[worst]! + line.fractions[worst + 1]!);
     const position = [0, 1, 2].map((c) => m[line.base + c * line.pitch + worst]!) as [number, number, number];
     this.#note({ time: t, kind: "break", part: line.name, at, value, position });
+  }
+
+  /**
+   * Kills an element: slack for ever. The kernel has booked its work up to x(t) and moved the nodes on with its last tension,
+   * so half of that step's work is still to be booked; what the element holds then is gone.
+   */
+  #killElement(k: number, e: number): void {
+    const line = this.#lines[k]!;
+    const m = this.#kernel.memory;
+    const { base, pitch } = line;
+    const run = line.runs.findIndex(({ first, last }) => e >= first && e < last);
+    const held = elementEnergy(line, m, e, run);
+    const IL = base + COLUMN.IL * pitch + e;
+    const strain = this.#elementSpan(line, e) * m[IL]! - 1;
+    const out = this.#out[k]!;
+    out[0] = out[0]! + (0.5 * m[base + COLUMN.T * pitch + e]! * (strain - m[base + COLUMN.E * pitch + e]!)) / m[IL]!;
+    this.#parted += held;
+    this.#gone[k] = this.#gone[k]! + held;
+    m[IL] = 0;
+    m[base + COLUMN.S * pitch + e] = Number.POSITIVE_INFINITY;
+    m[base + COLUMN.T * pitch + e] = 0;
+    m[base + COLUMN.E * pitch + e] = -1;
+    for (let b = 0; b < MOST_BRANCHES; b++) m[base + (COLUMN.R + b) * pitch + e] = 0;
   }
 
   #checkEnd(): void {
@@ -415,7 +473,8 @@ export class Simulation {
       return;
     }
     for (const contact of this.#contacts) {
-      if (contact.on || this.events.some(({ kind, part }) => kind === "ringOff" && part === contact.line.name)) continue;
+      if (contact.on || this.events.some(({ kind, part }) => kind === "ringOff" && part === contact.line.name))
+        continue;
       this.#note({ time: this.time, kind: "ringOff", part: contact.line.name, position: this.#at(this.#ring) });
     }
     const ground = this.#groundBelow(walker[0]!);
@@ -447,7 +506,8 @@ export class Simulation {
     const where = this.#lines.flatMap((line) => {
       const m = this.#kernel.memory;
       for (let i = 0; i < line.nodes; i++) {
-        if (!Number.isFinite(m[line.base + i]! + m[line.base + 2 * line.pitch + i]!)) return [`${line.name} line, node ${i} of ${line.nodes}`];
+        if (!Number.isFinite(m[line.base + i]! + m[line.base + 2 * line.pitch + i]!))
+          return [`${line.name} line, node ${i} of ${line.nodes}`];
       }
       return [];
     });
@@ -483,8 +543,6 @@ export class Simulation {
     now.stretchOther = 0;
     for (const end of this.#ends) now.stretchOther += end.stored();
     for (const anchor of this.legAnchors) now.stretchOther += anchor.stored();
-    now.lossMain = this.#out[0]![0]!;
-    now.lossBackup = this.#out[1]?.[0] ?? 0;
     now.lossLeash = this.leash.lost;
     now.lossFriction = 0;
     now.lossContact = 0;
@@ -514,10 +572,18 @@ export class Simulation {
       0.5 * mass * (p[3]! * before[o + 3]! + p[4]! * before[o + 4]! + p[5]! * before[o + 5]!);
     now.kinetic = both(ring.mass, this.#ring, 0) + both(walker.mass, this.#walker, 6);
     for (const [k, anchor] of this.legAnchors.entries()) now.kinetic += both(anchor.mass, anchor.state, 12 + 6 * k);
-    for (let k = 0; k < this.#lines.length; k++) now.kinetic += kineticEnergy(this.#lines[k]!, this.#kernel.memory, this.#before[k]!);
+    for (let k = 0; k < this.#lines.length; k++)
+      now.kinetic += kineticEnergy(this.#lines[k]!, this.#kernel.memory, this.#before[k]!);
     for (const contact of this.#contacts) now.stretchOther += contact.stored;
+    now.lossMain = this.#lineLoss(0, now.stretchMain);
+    now.lossBackup = this.#lines[1] ? this.#lineLoss(1, now.stretchBackup) : 0;
     this.ledger.book(t);
     this.#nextAudit += AUDIT_EVERY;
+  }
+
+  /** What stretching a line took, less what it still holds and what went when it parted or slipped [J]. */
+  #lineLoss(k: number, held: number): number {
+    return this.#out[k]![0]! - (held - this.#heldAtStart[k]!) - this.#gone[k]!;
   }
 
   /** Speed at which walker and line's point part, upward on the walker [m/s]. */

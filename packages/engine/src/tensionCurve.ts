@@ -117,6 +117,7 @@ export function energyAt(curve: TensionCurve, strain: number): number {
 /** Strain at which the slow-pull tension is reached; tension ≥ 0, curve strictly rising somewhere below it [-]. */
 export function strainAt(curve: TensionCurve, tension: number): number {
   if (tension <= 0) return 0;
+  if (curve.cubics.length === 0) return tension / curve.endSlope;
   let low = 0;
   let high = curve.end + tension / curve.endSlope + 1e-12;
   while (tensionAt(curve, high) < tension) high *= 2;

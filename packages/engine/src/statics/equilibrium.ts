@@ -30,8 +30,6 @@ export interface Contact {
   readonly slides: boolean;
   readonly clearance: number;
   readonly stiffness: number;
-  /** Acts on the one node at ξ instead of being spread. */
-  readonly onNode: boolean;
 }
 /** Points in an order that keeps coupled ones close. A fixed point keeps the position it starts with. */
 export interface StaticsProblem {
@@ -52,7 +50,7 @@ export interface StaticsResult {
 }
 
 /** Unbalanced force that counts as balanced, as a share of the largest tension [-]. */
-const BALANCED = 1e-9;
+export const BALANCED = 1e-7;
 const MOST_ITERATIONS = 400;
 
 interface System {
@@ -62,7 +60,7 @@ interface System {
 }
 
 /** Moves `problem.positions` to equilibrium. */
-export function findEquilibrium(problem: StaticsProblem): StaticsResult {
+export function findEquilibrium(problem: StaticsProblem, balanced = BALANCED): StaticsResult {
   const system = numberFreedoms(problem);
   const direction = new Float64Array(system.count);
   const downhill = new Float64Array(system.count);
@@ -73,7 +71,7 @@ export function findEquilibrium(problem: StaticsProblem): StaticsResult {
     const energy = potential(problem);
     const { matrix, largest } = assemble(problem, system);
     result = { ...worstResidual(system, problem), iterations: iteration, ok: false };
-    if (result.residual <= Math.max(BALANCED * largest, 1e-8)) return { ...result, ok: true };
+    if (result.residual <= Math.max(balanced * largest, 1e-5)) return { ...result, ok: true };
     for (let i = 0; i < system.count; i++) downhill[i] = -system.gradient[i]!;
     let raised = 0;
     while (!matrix.solve(downhill, shift, direction)) {
@@ -126,8 +124,6 @@ function contactMembers(contact: Contact): number[] {
 
 function weighContact(contact: Contact): void {
   weighLine(contact.xi, 0, contact.points.length - 1, weights);
-  if (!contact.onNode) return;
-  for (let k = 0; k < 3; k++) weights.w[k] = weights.node + k === contact.xi ? 1 : 0;
 }
 
 const gap = new Float64Array(3);
@@ -179,7 +175,9 @@ function potential(problem: StaticsProblem): number {
 }
 
 const offset = ({ point, at, direction }: Spring, x: Float64Array): number =>
-  (x[3 * point]! - at[0]) * direction[0] + (x[3 * point + 1]! - at[1]) * direction[1] + (x[3 * point + 2]! - at[2]) * direction[2];
+  (x[3 * point]! - at[0]) * direction[0] +
+  (x[3 * point + 1]! - at[1]) * direction[1] +
+  (x[3 * point + 2]! - at[2]) * direction[2];
 
 /** Gradient into `system.gradient`; Hessian, and the largest force anywhere. */
 function assemble(problem: StaticsProblem, system: System): { matrix: BandMatrix; largest: number } {
@@ -198,10 +196,28 @@ function assemble(problem: StaticsProblem, system: System): { matrix: BandMatrix
     if (strain < 0 || now === 0) continue;
     const tension = tensionAt(curve, strain);
     largest = Math.max(largest, tension);
-    addPair(matrix, system, [p, q], [-1, 1], n.map((c) => c / now), tension, slopeAt(curve, strain) / length, tension / now);
+    addPair(
+      matrix,
+      system,
+      [p, q],
+      [-1, 1],
+      n.map((c) => c / now),
+      tension,
+      slopeAt(curve, strain) / length,
+      tension / now,
+    );
   }
   for (const spring of problem.springs) {
-    addPair(matrix, system, [spring.point], [1], spring.direction, spring.stiffness * offset(spring, x), spring.stiffness, 0);
+    addPair(
+      matrix,
+      system,
+      [spring.point],
+      [1],
+      spring.direction,
+      spring.stiffness * offset(spring, x),
+      spring.stiffness,
+      0,
+    );
   }
   for (const contact of problem.contacts) {
     const distance = measureGap(problem, contact);
@@ -219,8 +235,14 @@ function assemble(problem: StaticsProblem, system: System): { matrix: BandMatrix
 
 /** Adds a force along `n` on points with factors, stiff along n by `along` and across it by `across` [N/m]. */
 function addPair(
-  matrix: BandMatrix, { freedom, gradient }: System, points: readonly number[], factors: readonly number[],
-  n: readonly number[], force: number, along: number, across: number,
+  matrix: BandMatrix,
+  { freedom, gradient }: System,
+  points: readonly number[],
+  factors: readonly number[],
+  n: readonly number[],
+  force: number,
+  along: number,
+  across: number,
 ): void {
   for (let a = 0; a < points.length; a++) {
     const row = freedom[points[a]!]!;
@@ -259,7 +281,8 @@ function move(problem: StaticsProblem, { freedom }: System, direction: Float64Ar
   for (let p = 0; p < freedom.length; p++) {
     const at = freedom[p]!;
     if (at < 0) continue;
-    for (let c = 0; c < 3; c++) problem.positions[3 * p + c] = problem.positions[3 * p + c]! + share * direction[at + c]!;
+    for (let c = 0; c < 3; c++)
+      problem.positions[3 * p + c] = problem.positions[3 * p + c]! + share * direction[at + c]!;
   }
 }
 

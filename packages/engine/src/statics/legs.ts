@@ -31,7 +31,10 @@ function legsAt(problem: Problem, end: "A" | "B"): LegRest[] {
   const pull = chordDirection(problem).map((c) => (end === "A" ? c : -c) * problem.main.pretension);
   const at = end === "A" ? [0, 0, 0] : [problem.span, 0, problem.rise];
   const units = legs.map(({ rock }) => rock.map((c) => c / Math.hypot(...rock)));
-  const tensions = minimumNorm(units, pull.map((c) => -c));
+  const tensions = minimumNorm(
+    units,
+    pull.map((c) => -c),
+  );
   return legs.map((leg, k) => {
     const distance = Math.hypot(...leg.rock);
     const tension = tensions[k]!;
@@ -42,7 +45,9 @@ function legsAt(problem: Problem, end: "A" | "B"): LegRest[] {
 
 /** Least-norm t with Σ tᵢ·uᵢ = force, through (U·Uᵀ + tiny)⁻¹ in three dimensions. */
 function minimumNorm(units: readonly (readonly number[])[], force: readonly number[]): number[] {
-  const a = [0, 1, 2].map((r) => [0, 1, 2].map((c) => units.reduce((sum, u) => sum + u[r]! * u[c]!, r === c ? 1e-12 : 0)));
+  const a = [0, 1, 2].map((r) =>
+    [0, 1, 2].map((c) => units.reduce((sum, u) => sum + u[r]! * u[c]!, r === c ? 1e-12 : 0)),
+  );
   const y = solve3(a, force);
   return units.map((u) => u[0]! * y[0]! + u[1]! * y[1]! + u[2]! * y[2]!);
 }
@@ -61,6 +66,8 @@ function solve3(a: readonly (readonly number[])[], b: readonly number[]): number
 export function legImbalance(problem: Problem, end: "A" | "B"): { unbalanced: number; pushes: boolean } {
   const legs = legsAt(problem, end);
   const pull = chordDirection(problem).map((c) => (end === "A" ? c : -c) * problem.main.pretension);
-  const left = pull.map((c, i) => c + legs.reduce((sum, { leg, tension }) => sum + (tension * leg.rock[i]!) / Math.hypot(...leg.rock), 0));
+  const left = pull.map(
+    (c, i) => c + legs.reduce((sum, { leg, tension }) => sum + (tension * leg.rock[i]!) / Math.hypot(...leg.rock), 0),
+  );
   return { unbalanced: Math.hypot(...left), pushes: legs.some(({ tension }) => tension < 0) };
 }

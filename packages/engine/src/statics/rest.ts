@@ -1,11 +1,12 @@
 /**
  * The rig at rest: turns a model into a statics problem, with starting shapes from catenaries, and reads the answer back.
  */
-import { bayTension, catenaryPoints } from "../catenary.ts";
+import { bayTension } from "../catenary.ts";
 import { GRAVITY } from "../constants.ts";
 import { anchorOf, chordDirection, type Line, type Model } from "../model.ts";
 import { tensionAt, tensionCurve } from "../tensionCurve.ts";
-import { type Contact, findEquilibrium, type Spring, type StaticsProblem, type Strut } from "./equilibrium.ts";
+import { type Contact, findEquilibrium, type Spring, type StaticsProblem, type StaticsResult, type Strut } from "./equilibrium.ts";
+import { hangPieces } from "./hangPieces.ts";
 import type { LegRest, Legs } from "./legs.ts";
 
 /** What hangs on the line. */
@@ -39,6 +40,10 @@ export interface Rest {
 
 /** Stiffness that stands for a fixed direction of an elastic anchor [N/m]. */
 const HELD = 1e9;
+/** A contact about as soft as a slack line is across itself [N/m]. */
+const SOFT = 300;
+/** How far the easing is taken, as a share of the largest tension [-]. */
+const EASED = 1e-4;
 
 /** Which point each node is; joined nodes share one. Rock points of the legs come last. */
 interface Numbering {
@@ -51,47 +56,63 @@ interface Numbering {
 }
 
 /** Equilibrium under a loading. `contact` is the stiffness of the ring against the lines [N/m]. */
-export function restOf(model: Model, loading: Loading, contact: { main: number; backup: number }, legs: Legs): Rest {
+export function restOf(
+  model: Model,
+  loading: Loading,
+  contact: { main: number; backup: number },
+  legs: Legs,
+): Rest {
   const { problem, main, backup } = model;
   const points = numberPoints(model, legs);
   const statics = emptyStatics(points);
-  const { positions, fixed, loads } = statics;
-  for (let i = 0; i < main.nodes; i++) addTo(loads, points.main[i]!, main.masses[i]! * GRAVITY);
-  for (let j = 0; backup && j < backup.nodes; j++) addTo(loads, points.backup[j]!, backup.masses[j]! * GRAVITY);
-  const weight = problem.walker.mass * GRAVITY;
-  if (loading === "standing" || loading === "onNode") addTo(loads, points.main[model.start]!, weight);
-  if (loading !== "bare") addTo(loads, points.ring, problem.ring.mass * GRAVITY + (loading === "onRing" ? weight : 0));
-  else fixed[points.ring] = true;
+  const { positions, fixed } = statics;
+  loadPoints(model, loading, points, statics.loads);
   const springs = holdEnds(model, points, statics, legs);
   const struts = [...legStruts(legs, points), ...strutsOf(main, points.main)];
   layStraight(main, points.main, problem.span, problem.rise, positions);
-  const ringAt = points.main[model.start]!;
-  positions.copyWithin(3 * points.ring, 3 * ringAt, 3 * ringAt + 3);
-  positions[3 * points.ring + 2] = positions[3 * points.ring + 2]! - problem.ring.clearance;
+  putRingUnderNode(model, points, positions);
   const onRing = { ring: points.ring, clearance: problem.ring.clearance };
-  const contacts: Contact[] = [];
-  if (loading !== "bare") {
-    contacts.push({ ...onRing, stiffness: contact.main, points: points.main, xi: model.start, slides: false, onNode: loading === "onNode" });
-  }
-  let found = { ok: true, iterations: 0, residual: 0, worst: 0 };
+  const hangs = loading === "onRing" || loading === "standing";
+  // With the load on the node the ring is held there: it carries the backup, and the line does not feel it.
+  if (!hangs) fixed[points.ring] = true;
+  const contacts: Contact[] = hangs
+    ? [{ ...onRing, stiffness: contact.main, points: points.main, xi: model.start, slides: false }]
+    : [];
+  let iterations = 0;
+  const settle = (parts: Partial<StaticsProblem>, balanced?: number) => {
+    const found = findEquilibrium({ ...statics, struts, springs, contacts, ...parts }, balanced);
+    iterations += found.iterations;
+    return found;
+  };
   let xiBackup = 0;
   if (backup) {
     // First without the backup, held where it is; then it is hung between the points that were found.
     const own = new Set(points.main);
-    const held = fixed.map((is, p) => is || (points.backup.includes(p) && !own.has(p)));
-    found = findEquilibrium({ ...statics, fixed: held, struts, springs, contacts });
+    settle({ fixed: fixed.map((is, p) => is || (points.backup.includes(p) && !own.has(p))) });
+    if (!hangs) putRingUnderNode(model, points, positions);
     xiBackup = hangBackup(model, backup, points, positions, loading !== "bare");
-    if (loading !== "bare") {
-      contacts.push({ ...onRing, stiffness: contact.backup, points: points.backup, xi: xiBackup, slides: true, onNode: false });
-    }
     struts.push(...strutsOf(backup, points.backup));
   }
-  const last = findEquilibrium({ ...statics, struts, springs, contacts });
-  const pick = (nodes: readonly number[]) => Float64Array.from(nodes.flatMap((p) => [...positions.subarray(3 * p, 3 * p + 3)]));
+  let last: StaticsResult;
+  if (backup && loading !== "bare") {
+    const onBackup = { ...onRing, stiffness: contact.backup, points: points.backup, xi: xiBackup, slides: true };
+    // The backup's kink at the ring is first eased in on a soft contact: the hard one meets a shape that is nearly right.
+    const soft = { ...onBackup, stiffness: Math.min(SOFT, contact.backup) };
+    settle({ contacts: [...contacts, soft] }, EASED);
+    const hard = { ...onBackup, xi: soft.xi };
+    last = settle({ contacts: [...contacts, hard] });
+    if (!hangs) {
+      putRingUnderNode(model, points, positions);
+      last = settle({ contacts: [...contacts, hard] });
+    }
+    xiBackup = hard.xi;
+  } else last = settle({});
+  const pick = (nodes: readonly number[]) =>
+    Float64Array.from(nodes.flatMap((p) => [...positions.subarray(3 * p, 3 * p + 3)]));
   const mainNow = pick(points.main);
   return {
     ok: last.ok,
-    iterations: found.iterations + last.iterations,
+    iterations,
     residual: last.residual,
     worst: nameOf(model, points, last.worst),
     main: mainNow,
@@ -99,16 +120,37 @@ export function restOf(model: Model, loading: Loading, contact: { main: number; 
     ring: pick([points.ring]),
     masters: { A: pick([points.masters.A]), B: pick([points.masters.B]) },
     xiMain: model.start,
-    xiBackup: contacts[1]?.xi ?? xiBackup,
+    xiBackup,
     tension: tensionOf(main, 0, mainNow),
   };
+}
+
+function loadPoints({ problem, main, backup, start }: Model, loading: Loading, points: Numbering, loads: Float64Array): void {
+  for (let i = 0; i < main.nodes; i++) addTo(loads, points.main[i]!, main.masses[i]! * GRAVITY);
+  for (let j = 0; backup && j < backup.nodes; j++) addTo(loads, points.backup[j]!, backup.masses[j]! * GRAVITY);
+  const walker = problem.walker.mass * GRAVITY;
+  const ring = problem.ring.mass * GRAVITY;
+  if (loading === "onNode") addTo(loads, points.main[start]!, walker + ring);
+  if (loading === "standing") addTo(loads, points.main[start]!, walker);
+  if (loading === "standing") addTo(loads, points.ring, ring);
+  if (loading === "onRing") addTo(loads, points.ring, walker + ring);
+}
+
+function putRingUnderNode({ problem, start }: Model, points: Numbering, positions: Float64Array): void {
+  const node = points.main[start]!;
+  positions.copyWithin(3 * points.ring, 3 * node, 3 * node + 3);
+  positions[3 * points.ring + 2] = positions[3 * points.ring + 2]! - problem.ring.clearance;
 }
 
 /** Slow-pull tension of element e of a line at given node positions [N]. */
 export function tensionOf(line: Line, e: number, positions: Float64Array): number {
   const run = line.runs.find(({ first, last }) => e >= first && e < last)!;
   const i = 3 * e;
-  const now = Math.hypot(positions[i + 3]! - positions[i]!, positions[i + 4]! - positions[i + 1]!, positions[i + 5]! - positions[i + 2]!);
+  const now = Math.hypot(
+    positions[i + 3]! - positions[i]!,
+    positions[i + 4]! - positions[i + 1]!,
+    positions[i + 5]! - positions[i + 2]!,
+  );
   return line.lengths[e]! > 0 ? tensionAt(run.curve, now / line.lengths[e]! - 1) : 0;
 }
 
@@ -127,7 +169,8 @@ function numberPoints(model: Model, legs: Legs): Numbering {
   let ring = -1;
   let j = 0;
   const takeBackup = (below: number) => {
-    for (; backup && j < backup.nodes && backup.fractions[j]! < below; j++) if (!joined.has(j)) backupPoints[j] = next++;
+    for (; backup && j < backup.nodes && backup.fractions[j]! < below; j++)
+      if (!joined.has(j)) backupPoints[j] = next++;
   };
   for (let i = 0; i < main.nodes; i++) {
     takeBackup(main.fractions[i]!);
@@ -172,14 +215,24 @@ function strutsOf(line: Line, points: readonly number[]): Strut[] {
 
 function legStruts(legs: Legs, points: Numbering): Strut[] {
   const strut = (end: "A" | "B") => (rest: LegRest, k: number) => ({
-    p: points.masters[end], q: points.rocks[end][k]!, length: rest.length,
-    curve: tensionCurve([[0, 0], [1, rest.leg.stiffness * rest.length]]),
+    p: points.masters[end],
+    q: points.rocks[end][k]!,
+    length: rest.length,
+    curve: tensionCurve([
+      [0, 0],
+      [1, rest.leg.stiffness * rest.length],
+    ]),
   });
   return [...legs.A.map(strut("A")), ...legs.B.map(strut("B"))];
 }
 
 /** Fixes line ends, or holds them by a spring along the chord; places masters and rocks. */
-function holdEnds(model: Model, points: Numbering, statics: { positions: Float64Array; fixed: boolean[] }, legs: Legs): Spring[] {
+function holdEnds(
+  model: Model,
+  points: Numbering,
+  statics: { positions: Float64Array; fixed: boolean[] },
+  legs: Legs,
+): Spring[] {
   const { problem, main, backup } = model;
   const springs: Spring[] = [];
   const [ux, , uz] = chordDirection(problem);
@@ -195,8 +248,14 @@ function holdEnds(model: Model, points: Numbering, statics: { positions: Float64
       statics.positions.set(at, 3 * point);
       if (stiffness === undefined) statics.fixed[point] = true;
       else {
-        const across = [[0, 1, 0], [-uz, 0, ux]] as const;
-        springs.push({ point, at, direction: [ux, 0, uz], stiffness }, ...across.map((direction) => ({ point, at, direction, stiffness: HELD })));
+        const across = [
+          [0, 1, 0],
+          [-uz, 0, ux],
+        ] as const;
+        springs.push(
+          { point, at, direction: [ux, 0, uz], stiffness },
+          ...across.map((direction) => ({ point, at, direction, stiffness: HELD })),
+        );
       }
     }
   }
@@ -211,32 +270,60 @@ function layStraight(line: Line, points: readonly number[], span: number, rise: 
 }
 
 /** Hangs the backup in catenaries between ends, joints and ring; returns the ring's node coordinate on it. */
-function hangBackup(model: Model, backup: Line, points: Numbering, positions: Float64Array, throughRing: boolean): number {
+function hangBackup(
+  model: Model,
+  backup: Line,
+  points: Numbering,
+  positions: Float64Array,
+  throughRing: boolean,
+): number {
   const held = [0, ...model.joints.map((joint) => joint.backup), backup.nodes - 1].sort((a, b) => a - b);
   const ringFraction = model.main.fractions[model.start]!;
   let xi = 0;
   for (let k = 0; k + 1 < held.length; k++) {
     const [from, to] = [held[k]!, held[k + 1]!];
     if (from === to) continue;
-    const inBay = throughRing && backup.fractions[from]! <= ringFraction && (ringFraction < backup.fractions[to]! || to === backup.nodes - 1);
-    if (!inBay) hangBay(backup, points, positions, from, to, points.backup[from]!, points.backup[to]!, backup.fractions[from]!, backup.fractions[to]!);
+    const inBay =
+      throughRing &&
+      backup.fractions[from]! <= ringFraction &&
+      (ringFraction < backup.fractions[to]! || to === backup.nodes - 1);
+    if (!inBay)
+      hangBay(backup, points, positions, points.backup[from]!, points.backup[to]!, backup.fractions[from]!, backup.fractions[to]!);
     else xi = hangThroughRing(backup, points, positions, from, to);
   }
   return xi;
 }
 
-/** Nodes strictly between two fractions of the backup on the catenary between two points. */
+/** Nodes strictly between two fractions of the backup, hung between two points. */
 function hangBay(
-  backup: Line, points: Numbering, positions: Float64Array, from: number, to: number, p: number, q: number, f0: number, f1: number,
+  backup: Line,
+  points: Numbering,
+  positions: Float64Array,
+  p: number,
+  q: number,
+  f0: number,
+  f1: number,
 ): void {
   const [dx, dy, dz] = [0, 1, 2].map((c) => positions[3 * q + c]! - positions[3 * p + c]!) as [number, number, number];
   const across = Math.max(Math.hypot(dx, dy), 1e-6);
-  const nodes = Array.from({ length: Math.max(0, to - from - 1) }, (_, k) => from + 1 + k).filter((i) => backup.fractions[i]! > f0 && backup.fractions[i]! < f1);
-  const shape = catenaryPoints(across, dz, (f1 - f0) * backup.naturalLength, nodes.map((i) => (backup.fractions[i]! - f0) / (f1 - f0)));
-  for (const [k, i] of nodes.entries()) {
-    const [x, z] = shape[k]!;
-    positions.set([positions[3 * p]! + (x * dx) / across, positions[3 * p + 1]! + (x * dy) / across, positions[3 * p + 2]! + z], 3 * points.backup[i]!);
+  const nodes = Array.from({ length: backup.nodes }, (_, i) => i).filter(
+    (i) => backup.fractions[i]! > f0 + 1e-12 && backup.fractions[i]! < f1 - 1e-12,
+  );
+  const marks = [f0, ...nodes.map((i) => backup.fractions[i]!), f1];
+  const pieces = marks.slice(1).map((to, k) => {
+    const from = marks[k]!;
+    const run = runAt(backup, 0.5 * (from + to));
+    return { length: (to - from) * backup.naturalLength, curve: run.curve, mass: run.material.mass };
+  });
+  for (const [k, [x, z]] of hangPieces(across, dz, pieces).entries()) {
+    const place = [positions[3 * p]! + (x * dx) / across, positions[3 * p + 1]! + (x * dy) / across];
+    positions.set([...place, positions[3 * p + 2]! + z], 3 * points.backup[nodes[k]!]!);
   }
+}
+
+function runAt(line: Line, fraction: number): Line["runs"][number] {
+  const e = Math.min(Math.floor(nodeCoordinate(line, fraction)), line.elements - 1);
+  return line.runs.find(({ first, last }) => e >= first && e < last)!;
 }
 
 /** A bay through the ring: its length is shared so that both sides pull alike. */
@@ -254,14 +341,15 @@ function hangThroughRing(backup: Line, points: Numbering, positions: Float64Arra
     let [low, high] = [one.chord / length, 1 - two.chord / length];
     for (let i = 0; i < 60; i++) {
       share = 0.5 * (low + high);
-      const pulls = bayTension(one.across, one.up, share * length) > bayTension(two.across, two.up, (1 - share) * length);
+      const pulls =
+        bayTension(one.across, one.up, share * length) > bayTension(two.across, two.up, (1 - share) * length);
       if (pulls) low = share;
       else high = share;
     }
   }
   const middle = f0 + share * (f1 - f0);
-  hangBay(backup, points, positions, from, to, left, ring, f0, middle);
-  hangBay(backup, points, positions, from, to, ring, right, middle, f1);
+  hangBay(backup, points, positions, left, ring, f0, middle);
+  hangBay(backup, points, positions, ring, right, middle, f1);
   return nodeCoordinate(backup, middle);
 }
 
@@ -275,7 +363,8 @@ export function nodeCoordinate(line: Line, fraction: number): number {
 }
 
 function nameOf({ main, backup }: Model, points: Numbering, point: number): string {
-  const place = (line: Line, i: number) => `${line.name === "main" ? "main line" : "backup"} at ${line.fractions[i]!.toFixed(3)} of its length`;
+  const place = (line: Line, i: number) =>
+    `${line.name === "main" ? "main line" : "backup"} at ${line.fractions[i]!.toFixed(3)} of its length`;
   const onMain = points.main.indexOf(point);
   if (onMain >= 0) return place(main, onMain);
   const onBackup = points.backup.indexOf(point);

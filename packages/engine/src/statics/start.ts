@@ -41,7 +41,9 @@ export function standingOf(model: Model, rest: Rest): Standing {
 
 export function settled(rest: Rest): Rest {
   if (rest.ok) return rest;
-  throw new NoEquilibrium(`no equilibrium found: ${rest.residual.toPrecision(3)} N out of balance at the ${rest.worst}, after ${rest.iterations} iterations`);
+  throw new NoEquilibrium(
+    `no equilibrium found: ${rest.residual.toPrecision(3)} N out of balance at the ${rest.worst}, after ${rest.iterations} iterations`,
+  );
 }
 
 /** Σ wᵢwⱼ|i − j| of the ring's weights, averaged over a node spacing [-]: how much a spread load deflects less than a point load. */
@@ -70,7 +72,8 @@ export function contactStiffness(model: Model): { main: number; backup: number }
 }
 
 /** A round figure for the tension of a line that catches [N]. */
-const catchTension = (problem: Problem): number => CATCH * Math.max(problem.main.pretension, 3 * problem.walker.mass * GRAVITY);
+const catchTension = (problem: Problem): number =>
+  CATCH * Math.max(problem.main.pretension, 3 * problem.walker.mass * GRAVITY);
 
 /**
  * Damping of the contact: a point moved across a string under tension T sends waves both ways, which resists with 2√(T·μ)
