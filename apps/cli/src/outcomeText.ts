@@ -58,7 +58,7 @@ function governing(outcome: Outcome): number[] {
 function whatIfTable(outcome: Outcome, shown: readonly number[]): string {
   const rows = shown.map((i): Cell[] => {
     const one = outcome.whatIfs[i]!;
-    return [String(i + 1), one.title, ...figures(one), remark(one, outcome)];
+    return [String(i + 1), one.title + remark(one, outcome), ...figures(one)];
   });
   return table(
     [
@@ -69,7 +69,6 @@ function whatIfTable(outcome: Outcome, shown: readonly number[]): string {
       { head: "Backup", align: "right" },
       { head: "Drop", align: "right" },
       { head: "Feet", align: "right" },
-      { head: "" },
     ],
     rows,
     width,
@@ -90,7 +89,7 @@ function figures(one: WhatIfOutcome): string[] {
 
 function remark(one: WhatIfOutcome, outcome: Outcome): string {
   const said = cameOfIt(one, outcome);
-  return said === "caught" ? "" : said;
+  return said === "caught" ? "" : `: ${said}`;
 }
 
 function partsTable(outcome: Outcome, shown: readonly number[]): string {

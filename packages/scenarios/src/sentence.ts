@@ -1,5 +1,5 @@
 /** The verdict in words. */
-import { formatForce, formatLength, formatRatio, type Rig } from "@secondline/rig";
+import { formatForce, formatLength, type Rig } from "@secondline/rig";
 import type { PartOutcome, Verdict, WhatIfOutcome } from "./outcome.ts";
 
 export interface SentenceFacts {
@@ -45,8 +45,8 @@ function thin({ first, required, parts, rig, whatIfs }: SentenceFacts): string {
   const more = others === 0 ? "" : others === 1 ? ", and one more part is thin" : `, and ${others} more parts are thin`;
   const against =
     worst.margin < required
-      ? `${formatRatio(worst.margin)} times its largest load; you require ${formatRatio(required)}`
-      : `${formatRatio(worst.margin)} times its largest load, but one in twenty such parts would not hold it`;
+      ? `${times(worst.margin)} times its largest load; you require ${times(required)}`
+      : `${times(worst.margin)} times its largest load, but one in twenty such parts would not hold it`;
   return `Thin: ${partPlace(worst)} holds ${against}${more}.`;
 }
 
@@ -62,7 +62,7 @@ function unsettled(whatIfs: readonly WhatIfOutcome[], rig: Rig): string {
 export const NEAR_GROUND = 1;
 
 function holding({ first, required }: SentenceFacts): string {
-  return `Holds: every part keeps at least ${formatRatio(first.margin)} times its largest load; you require ${formatRatio(required)}. The least is ${partPlace(first)}.`;
+  return `Holds: every part keeps at least ${times(first.margin)} times its largest load; you require ${times(required)}. The least is ${partPlace(first)}.`;
 }
 
 /** A part with the place where it is weakest: "the main line at its clamp trace 3 m from A". */
@@ -81,3 +81,6 @@ export function lower(title: string): string {
     ? title.charAt(0).toLowerCase() + title.slice(1)
     : title;
 }
+
+/** A factor with one decimal, rounded down: a margin is never made to look larger than it is. */
+const times = (factor: number) => (Math.floor(factor * 10 + 1e-9) / 10).toFixed(1);

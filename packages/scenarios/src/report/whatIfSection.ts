@@ -1,6 +1,7 @@
 /** What was simulated, and what came of it. */
 import { formatForce, formatLength, formatSpeed } from "@secondline/rig";
 import type { Outcome, WhatIfOutcome } from "../outcome.ts";
+import { lower } from "../sentence.ts";
 import { forcePlot } from "./forcePlot.ts";
 import { type Content, type Html, tableOf, tag } from "./html.ts";
 
@@ -25,20 +26,20 @@ function figures(one: WhatIfOutcome): string[] {
   ];
 }
 
-/** In words, what a reader must not overlook. */
+/** In words, what a reader must not overlook. Tapes are made to part and are not spoken of. */
 export function cameOfIt(one: WhatIfOutcome, outcome: Pick<Outcome, "parts">): string {
-  if (!one.ok) return `Could not be computed: ${one.problem ?? "no reason given"}`;
-  const said = one.broke.map((part) => `${nameOf(part.part, outcome)} gives way`);
-  if (one.groundSpeed !== undefined) said.push(`reaches the ground at ${formatSpeed(one.groundSpeed)}`);
+  if (!one.ok) return `could not be computed: ${one.problem ?? "no reason given"}`;
+  const gone = new Set(one.broke.flatMap(({ part }) => nameOf(part, outcome) ?? []));
+  const said = [...gone].map((name) => `${lower(name)} gives way`);
+  if (one.groundSpeed !== undefined) said.push(`the walker reaches the ground at ${formatSpeed(one.groundSpeed)}`);
   else if (one.feetClearance !== undefined && one.feetClearance <= 0) said.push("the feet reach the ground");
-  said.push(one.caught ? "caught" : "not caught");
-  return said.join(", ");
+  if (!one.caught) said.push("not caught");
+  return said.length === 0 ? "caught" : said.join(", ");
 }
 
-function nameOf(id: string, outcome: Pick<Outcome, "parts">): string {
-  const known = outcome.parts.find((part) => part.id === id)?.name;
-  if (known !== undefined) return known;
-  return id.startsWith("connection.") ? `tape ${Number(id.slice("connection.".length)) + 1}` : id;
+/** Undefined for a tape, which is no part of the outcome. */
+function nameOf(id: string, outcome: Pick<Outcome, "parts">): string | undefined {
+  return outcome.parts.find((part) => part.id === id)?.name ?? (id.startsWith("connection.") ? undefined : id);
 }
 
 const MOST_PLOTS = 6;
