@@ -30,9 +30,9 @@ describe("the ledger as a stack", () => {
   });
 
   it("keeps the sum although thin bands are not drawn", () => {
-    const series = { ...run.energy.series, lossContact: run.energy.series.lossDrag.map(() => 2) };
+    const series = { ...run.energy.series, lossParting: run.energy.series.lossDrag.map(() => 2) };
     const { bands, thin } = energyStack({ ...run.energy, series });
-    expect(thin.map((band) => band.key)).toEqual(["lost-contact"]);
+    expect(thin.map((band) => band.key)).toEqual(["lost-parting"]);
     expect(bands[0]!.bottom[0]).toBeCloseTo(2, 6);
   });
 });
@@ -48,15 +48,30 @@ describe("where the energy went", () => {
 
   it("is told in one sentence, with the small shares summed up", () => {
     expect(energySentence(run)).toMatch(
-      /^By the lowest point \(1\.43\u00a0s\) 3\.\d\d\u00a0kJ had come free\. The leash took \d\d\u00a0%, the backup \d\d\u00a0%, .* and the rest \d\u00a0%; \d\u00a0% was still motion\.$/,
+      /^By the lowest point \(1\.43\u00a0s\), 3\.\d\d\u00a0kJ had come free\. The leash took \d\d\u00a0%, the backup \d\d\u00a0%, .* and the rest \d\u00a0%; \d\u00a0% was still motion\.$/,
     );
   });
 
-  it("says how well the books balance", () => {
+  it("does not call the end of the run a lowest point while the walker still falls", () => {
+    const falling = { ...run, walker: { ...run.walker, lowestTime: run.duration } };
+    expect(energySentence(falling)).toMatch(/^By the end, still falling \(4\.00\u00a0s\), /);
+  });
+
+  it("counts what the legs took out as taken, and what they put in as given", () => {
+    const legs = (work: number) => {
+      const feet = run.energy.series.feet.map((_, i) => (i > 0 ? work : 0));
+      return energyAccount({ ...run.energy, series: { ...run.energy.series, feet } }, run.walker.lowestTime);
+    };
+    expect(legs(-600).took.map(({ name }) => name)).toContain("the walker's legs");
+    expect(legs(600).gave.map(({ name }) => name)).toContain("the walker's legs");
+    expect(legs(600).released - legs(-600).released).toBeCloseTo(600, 6);
+  });
+
+  it("says how well it balances", () => {
     const balance = (imbalance: number, moved: number) => balanceSentence({ ...run.energy, imbalance, moved });
-    expect(balance(37, 3700)).toBe("Balanced to 1.0\u00a0%.");
-    expect(balance(1, 3700)).toBe("Balanced to better than 0.1\u00a0%.");
-    expect(balance(0, 0)).toMatch(/^Nothing moved/);
+    expect(balance(37, 3700)).toBe("balanced to 1.0\u00a0%.");
+    expect(balance(1, 3700)).toBe("balanced to better than 0.1\u00a0%.");
+    expect(balance(0, 0)).toBe("nothing moved");
   });
 
   it("looks up the entry at or before a time", () => {

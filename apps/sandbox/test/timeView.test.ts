@@ -115,7 +115,7 @@ describe("the plot's frame", () => {
 describe("peaks on the plot", () => {
   const frame = { width: 500, height: 100 };
   const mark = (key: string, x: number, y: number, pointedOut = false): PeakMark => {
-    return { key, x, y, time: x / 100, text: "5.56 kN", colour: "#000000", shape: "ring", pointedOut };
+    return { key, x, y, time: x / 100, text: `${key} kN`, colour: "#000000", shape: "ring", pointedOut, faded: false };
   };
   const worded = (peaks: readonly PeakMark[]) => [...wordedPeaks(peaks, frame, () => 60)];
 
@@ -124,6 +124,12 @@ describe("peaks on the plot", () => {
     expect(worded(peaks)).toEqual([
       ["high", "right"],
       ["middle", "left"],
+    ]);
+  });
+
+  it("are worded once when both ends of a line peak alike", () => {
+    expect(worded([mark("same", 300, 30), { ...mark("same", 340, 31), key: "other end" }])).toEqual([
+      ["same", "right"],
     ]);
   });
 

@@ -43,8 +43,13 @@ describe("sentences about the forces", () => {
     const run = timeRecording({ unloadedBackup: true });
     expect(unloadedTraces(run).map((trace) => trace.signal)).toEqual(["backupA", "backupB", "ringOnBackup"]);
     expect(loadedTraces(run)).toHaveLength(4);
-    expect(unloadedSentence(run)).toBe("Backup at A, backup at B and ring on backup stayed unloaded.");
+    expect(unloadedSentence(run)).toBe("The backup stayed unloaded.");
     expect(unloadedSentence(timeRecording())).toBe("");
+    const nothing = { raw: 0, rawTime: 0, cfc60: 0, cfc60Time: 0 };
+    const peaks = { ...timeRecording().peaks, backupB: nothing, ringOnMain: nothing };
+    expect(unloadedSentence({ ...timeRecording(), peaks })).toBe(
+      "Backup at B and ring on the main line stayed unloaded.",
+    );
   });
 
   it("read the cursor aloud and leave out what has ended", () => {
@@ -79,6 +84,11 @@ describe("events", () => {
       "Leash parts, 1.00\u00a0s, at 12.3\u00a0kN",
       "Ground, 2.00\u00a0s, at 7.3\u00a0m/s",
     ]);
+  });
+
+  it("do not call the end of the run a lowest point while the walker still falls", () => {
+    const falling = { ...run, walker: { ...run.walker, lowestTime: run.duration } };
+    expect(eventMarks(falling).map((mark) => mark.label)).toContain("still falling");
   });
 
   it("lead from one to the next and back, whichever was gone to", () => {

@@ -36,9 +36,9 @@ export function CursorLines({ clock, range, frame, top, probes, measure }: Props
       const x = xOf(time, range, frame);
       const visible = x >= -0.5 && x <= frame.width + 0.5;
       moveTo(line.current, x, 0, visible);
+      moveTo(flag.current, x, 0, visible);
       if (flag.current) {
         flag.current.textContent = inSeconds(time, digits);
-        flag.current.dataset.side = x < 32 ? "start" : x > frame.width - 32 ? "end" : "middle";
       }
       for (const probe of probes) {
         const value = visible ? probe.valueAt(time) : null;
@@ -53,26 +53,33 @@ export function CursorLines({ clock, range, frame, top, probes, measure }: Props
   const measureX = measure === null ? -1 : xOf(measure, range, frame);
   const box = { left: frame.left, top: frame.top, width: frame.width, height: frame.height };
   return (
-    <div className={styles.cursors} style={box} aria-hidden="true">
-      {measure !== null && <div ref={span} className={styles.measured} />}
-      {measureX >= 0 && measureX <= frame.width && (
-        <div className={styles.secondCursor} style={{ transform: `translateX(${measureX}px)` }} />
-      )}
-      <div ref={line} className={styles.cursor}>
+    <>
+      <div
+        className={styles.axisCursor}
+        style={{ ...box, top: box.top + box.height, height: frame.axisHeight }}
+        aria-hidden="true"
+      >
         <span ref={flag} className={styles.cursorTime} />
       </div>
-      {probes.map((probe) => (
-        <i
-          key={probe.key}
-          ref={(element) => {
-            if (element) dots.current.set(probe.key, element);
-            else dots.current.delete(probe.key);
-          }}
-          className={styles.dot}
-          style={{ color: probe.colour }}
-        />
-      ))}
-    </div>
+      <div className={styles.cursors} style={box} aria-hidden="true">
+        {measure !== null && <div ref={span} className={styles.measured} />}
+        {measureX >= 0 && measureX <= frame.width && (
+          <div className={styles.secondCursor} style={{ transform: `translateX(${measureX}px)` }} />
+        )}
+        <div ref={line} className={styles.cursor} />
+        {probes.map((probe) => (
+          <i
+            key={probe.key}
+            ref={(element) => {
+              if (element) dots.current.set(probe.key, element);
+              else dots.current.delete(probe.key);
+            }}
+            className={styles.dot}
+            style={{ color: probe.colour }}
+          />
+        ))}
+      </div>
+    </>
   );
 }
 

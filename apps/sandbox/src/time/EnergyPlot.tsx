@@ -5,13 +5,14 @@ import type { Palette } from "../design/palette.ts";
 import { CursorLines, type Probe } from "./CursorLines.tsx";
 import { type EndLabel, EndLabels } from "./EndLabels.tsx";
 import { EventFlags, markUnder } from "./EventFlags.tsx";
-import { type Band, type EnergyStack, energyStack, indexAt } from "./energyBands.ts";
+import { type Band, balanceSentence, type EnergyStack, energyStack, indexAt } from "./energyBands.ts";
 import { energyData, energyDrawing } from "./energyDrawing.ts";
 import { inJoules, inSeconds } from "./format.ts";
 import { PlotCanvas } from "./PlotCanvas.tsx";
 import { type PlotFrame, yOf } from "./plotFrame.ts";
 import type { TimeRange } from "./plotGrid.ts";
 import { ScrubSurface } from "./ScrubSurface.tsx";
+import styles from "./TimeStrip.module.css";
 import { usePalette } from "./usePalette.ts";
 import type { TimeView } from "./useTimeView.ts";
 
@@ -41,6 +42,15 @@ export function EnergyPlot({ recording, clock, view, frame, compact }: Props) {
     <>
       <PlotCanvas {...{ drawing, data, range, frame, palette }} axisText={axisKilojoules} />
       <EventFlags marks={view.marks} {...{ clock, range, frame, compact }} />
+      {!compact && (
+        <p
+          className={styles.key}
+          style={{ width: frame.gutter }}
+          title="What the run could not account for, as a share of the energy moved"
+        >
+          {balanceSentence(recording.energy)}
+        </p>
+      )}
       <CursorLines {...{ clock, range, frame }} top={data.top} measure={view.measure} probes={NO_PROBES} />
       <ScrubSurface
         {...{ clock, range, frame, describe }}

@@ -15,6 +15,8 @@ export interface PeakMark {
   readonly shape: "ring" | "diamond";
   /** Words wanted however low it is: the trace is pointed out. */
   readonly pointedOut: boolean;
+  /** Another trace is pointed out. */
+  readonly faded: boolean;
 }
 
 /** Height of a peak's words and their distance from its mark [px]. */
@@ -34,7 +36,7 @@ export function PeakMarks({ peaks, frame }: { readonly peaks: readonly PeakMark[
       aria-hidden="true"
     >
       {peaks.map((peak) => (
-        <g key={peak.key} transform={`translate(${peak.x} ${peak.y})`} stroke={peak.colour}>
+        <g key={peak.key} data-faded={peak.faded} transform={`translate(${peak.x} ${peak.y})`} stroke={peak.colour}>
           {peak.shape === "ring" ? <circle r={4} /> : <path d="M0-5L5 0L0 5L-5 0Z" />}
           {worded.has(peak.key) && (
             <text
@@ -58,14 +60,17 @@ export function wordedPeaks(
   frame: Pick<PlotFrame, "width" | "height">,
   widthOf: (text: string) => number = textWidth,
 ): ReadonlyMap<string, "left" | "right"> {
-  const taken: { left: number; right: number; y: number }[] = [];
+  const taken: { left: number; right: number; y: number; words: string }[] = [];
   const worded = new Map<string, "left" | "right">();
   const wanted = peaks.filter((peak) => peak.pointedOut || peak.y < frame.height * (1 - LEAST_WORDED));
   for (const peak of wanted.sort((a, b) => Number(b.pointedOut) - Number(a.pointedOut) || a.y - b.y)) {
+    const words = `${peak.text} ${peak.colour}`;
+    // Both ends of a line often peak alike: once is enough.
+    if (taken.some((other) => other.words === words && Math.abs(other.y - peak.y) < WORDS.height)) continue;
     const width = widthOf(peak.text) + WORDS.gap + 4;
     for (const side of ["right", "left"] as const) {
       const left = side === "right" ? peak.x : peak.x - width;
-      const box = { left, right: left + width, y: peak.y };
+      const box = { left, right: left + width, y: peak.y, words };
       const free = taken.every(
         (other) => box.right <= other.left || box.left >= other.right || Math.abs(box.y - other.y) >= WORDS.height,
       );

@@ -4,7 +4,7 @@ import { useId, useMemo, useState } from "react";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { forcesSentence, unloadedSentence } from "./describe.ts";
 import { EnergyPlot } from "./EnergyPlot.tsx";
-import { balanceSentence, energySentence } from "./energyBands.ts";
+import { energySentence } from "./energyBands.ts";
 import { ForcesPlot } from "./ForcesPlot.tsx";
 import type { ForceView } from "./forceDrawing.ts";
 import { goToEntries } from "./goTo.ts";
@@ -83,7 +83,7 @@ export function TimeStrip({ recording, previous, clock, compact, onSaveRange }: 
             </div>
             <p id={sentence} className={styles.sentence}>
               {tab === "energy"
-                ? `${energySentence(recording)} ${balanceSentence(recording.energy)}`
+                ? energySentence(recording)
                 : `${forcesSentence(recording, show.forces.reading)} ${unloadedSentence(recording)}`}
             </p>
           </div>

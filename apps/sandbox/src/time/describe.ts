@@ -7,7 +7,7 @@ export function forcesSentence(recording: Recording, reading: Reading): string {
   const largest = largestTrace(recording, reading);
   if (!largest) return `Nothing was loaded in the ${inSeconds(recording.duration)} of this run.`;
   const { force, time } = peakAs(recording.peaks[largest.signal], reading);
-  const hardest = `Hardest pull: ${inKilonewtons(force)} in the ${largest.name}, ${inSeconds(time)} into the run`;
+  const hardest = `Hardest pull: ${inKilonewtons(force)} in the ${largest.inWords}, ${inSeconds(time)} into the run`;
   if (largest.signal === "leash" || !loadedTraces(recording).some((trace) => trace.signal === "leash")) {
     return `${hardest}.`;
   }
@@ -22,9 +22,23 @@ function largestTrace(recording: Recording, reading: Reading): TraceStyle | null
   );
 }
 
+/** Traces that together are a whole line. */
+const WHOLES: readonly { readonly name: string; readonly signals: readonly SignalName[] }[] = [
+  { name: "the main line", signals: ["mainA", "mainB", "ringOnMain"] },
+  { name: "the backup", signals: ["backupA", "backupB", "ringOnBackup"] },
+];
+
 /** Names what is not drawn because it never carried anything; empty when everything did. */
 export function unloadedSentence(recording: Recording): string {
-  const names = unloadedTraces(recording).map((trace) => trace.name);
+  let traces = unloadedTraces(recording);
+  const names: string[] = [];
+  for (const { name, signals } of WHOLES) {
+    const others = traces.filter((trace) => !signals.includes(trace.signal));
+    if (traces.length - others.length < signals.length) continue;
+    traces = others;
+    names.push(name);
+  }
+  names.push(...traces.map((trace) => trace.inWords));
   return names.length === 0 ? "" : `${capitalised(listed(names))} stayed unloaded.`;
 }
 

@@ -1,5 +1,6 @@
 import type { EnergyLedger, LedgerEntry, Recording } from "@secondline/engine";
 import type { Palette } from "../design/palette.ts";
+import { endsFalling } from "./eventMarks.ts";
 import { capitalised, inJoules, inPercent, inSeconds, listed } from "./format.ts";
 
 /** Lost for good, stored in something stretched, in motion, or still to fall: told apart by pattern as well as name. */
@@ -32,13 +33,19 @@ const stored = (part: string, colour: keyof Palette, entries: readonly LedgerEnt
   entries,
 });
 
+/** The ledger books what the legs put into the rig; taken out counts here like a loss. */
+const signOf = (entry: LedgerEntry): number => (entry === "feet" ? -1 : 1);
+
 /** From the bottom of the stack to its top: what is gone first, what can still fall last. */
 export const BANDS: readonly BandStyle[] = [
   lost("leash", "lineLeash", ["lossLeash"]),
   lost("main", "lineMain", ["lossMain"]),
   lost("backup", "lineBackup", ["lossBackup"]),
-  { ...lost("ring", "lineConnection", ["lossFriction"]), name: "friction in ring", shortName: "friction" },
-  { ...lost("contact", "lineConnection", ["lossContact"]), name: "contact", shortName: "contact" },
+  {
+    ...lost("ring", "lineConnection", ["lossFriction", "lossContact"]),
+    name: "friction, contact",
+    shortName: "friction",
+  },
   { ...lost("air", "ghost", ["lossDrag"]), name: "air drag", shortName: "air" },
   { ...lost("parting", "softInk", ["lossParting"]), name: "what parted", shortName: "parted" },
   { ...lost("slip", "softInk", ["lossSlip"]), name: "weblock slip", shortName: "slip" },
@@ -104,9 +111,9 @@ function bandValues(ledger: EnergyLedger, style: BandStyle): Float64Array {
   for (const entry of style.entries) {
     const series = ledger.series[entry];
     const zero = style.kind === "height" ? least(series) : 0;
-    for (let i = 0; i < values.length; i++) values[i]! += series[i]! - zero;
+    for (let i = 0; i < values.length; i++) values[i]! += signOf(entry) * (series[i]! - zero);
   }
-  // Rounding and work done by the legs may leave a band slightly below zero: there is nothing to draw then.
+  // Rounding, or legs that pushed, may leave a band below zero: there is nothing to draw then.
   for (let i = 0; i < values.length; i++) values[i] = Math.max(values[i]!, 0);
   return values;
 }
@@ -130,8 +137,7 @@ const HOLDERS: readonly { readonly name: string; readonly entries: readonly Ledg
   { name: "the backup", entries: ["stretchBackup", "lossBackup"] },
   { name: "anchors and connections", entries: ["stretchOther"] },
   { name: MOTION, entries: ["kinetic"] },
-  { name: "friction in the ring", entries: ["lossFriction"] },
-  { name: "contact", entries: ["lossContact"] },
+  { name: "friction and contact", entries: ["lossFriction", "lossContact"] },
   { name: "air drag", entries: ["lossDrag"] },
   { name: "what parted", entries: ["lossParting"] },
   { name: "weblock slip", entries: ["lossSlip"] },
@@ -142,7 +148,10 @@ export function energyAccount(ledger: EnergyLedger, time: number): EnergyAccount
   const at = indexAt(ledger.times, time);
   const changes = HOLDERS.map(({ name, entries }) => ({
     name,
-    change: entries.reduce((sum, entry) => sum + ledger.series[entry][at]! - ledger.series[entry][0]!, 0),
+    change: entries.reduce(
+      (sum, entry) => sum + signOf(entry) * (ledger.series[entry][at]! - ledger.series[entry][0]!),
+      0,
+    ),
   }));
   const released = -changes.reduce((sum, { change }) => sum + Math.min(change, 0), 0);
   const shares = (sign: 1 | -1) =>
@@ -153,30 +162,32 @@ export function energyAccount(ledger: EnergyLedger, time: number): EnergyAccount
   return { time: ledger.times[at] ?? 0, released, gave: shares(-1), took: shares(1) };
 }
 
-/** Smaller shares are summed up in a sentence [-]. */
+/** Smaller shares, and those after the first few, are summed up in a sentence [-]. */
 const WORTH_NAMING = 0.03;
+const NAMED = 4;
 
 /** Where the energy of the fall was at its lowest point, in words. */
 export function energySentence(recording: Recording): string {
   const { time, released, took } = energyAccount(recording.energy, recording.walker.lowestTime);
   if (!(released > 0)) return "No energy has moved in this run.";
   const takers = took.filter(({ name }) => name !== MOTION);
-  const named = takers.filter(({ share }) => share >= WORTH_NAMING);
+  const named = takers.filter(({ share }) => share >= WORTH_NAMING).slice(0, NAMED);
   const rest = takers.filter((taker) => !named.includes(taker)).reduce((sum, { share }) => sum + share, 0);
   const moving = took.find(({ name }) => name === MOTION)?.share ?? 0;
   const shares = named.map(({ name, share }, i) => `${name} ${i === 0 ? "took " : ""}${inPercent(share)}`);
   if (rest >= 0.005) shares.push(`the rest ${inPercent(rest)}`);
   const still = moving >= 0.005 ? `; ${inPercent(moving)} was still motion` : "";
-  const at = `By the lowest point (${inSeconds(time)}) ${inJoules(released)} had come free`;
+  const moment = endsFalling(recording) ? "the end, still falling" : "the lowest point";
+  const at = `By ${moment} (${inSeconds(time)}), ${inJoules(released)} had come free`;
   return `${at}. ${capitalised(listed(shares))}${still}.`;
 }
 
-/** How well the books balance, in words. */
+/** How well the ledger balances, in a few words. */
 export function balanceSentence(ledger: EnergyLedger): string {
-  if (!(ledger.moved > 0)) return "Nothing moved, so there is nothing to balance.";
+  if (!(ledger.moved > 0)) return "nothing moved";
   const share = ledger.imbalance / ledger.moved;
   const words = share < 0.001 ? "better than 0.1" : (share * 100).toFixed(1);
-  return `Balanced to ${words}\u00a0%.`;
+  return `balanced to ${words}\u00a0%.`;
 }
 
 /** Index of the ledger's last entry at or before `time`. */

@@ -1,5 +1,5 @@
 import type { Recording, RunEvent } from "@secondline/engine";
-import { inKilonewtons, inSeconds } from "./format.ts";
+import { capitalised, inKilonewtons, inSeconds } from "./format.ts";
 
 /** A moment of the run worth going to. */
 export interface Mark {
@@ -21,8 +21,8 @@ export function eventMarks(recording: Recording): readonly Mark[] {
     .map((event, index) => ({
       key: `${event.kind}-${event.part}-${index}`,
       time: event.time,
-      label: eventLabel(event),
-      sentence: eventSentence(event),
+      label: eventLabel(event, recording),
+      sentence: eventSentence(event, recording),
       rank: RANK[event.kind],
     }));
   return marks.sort((a, b) => a.time - b.time);
@@ -46,8 +46,10 @@ const PARTS: Readonly<Record<string, string>> = {
   ring: "ring",
   connection: "connection",
   tape: "tape",
-  anchorA: "anchor A",
-  anchorB: "anchor B",
+  anchorA: "leg at anchor A",
+  anchorB: "leg at anchor B",
+  weblockA: "weblock at A",
+  weblockB: "weblock at B",
 };
 
 /** The part's name in words; an unknown one is shown as it is written. */
@@ -55,7 +57,7 @@ export function partName(part: string): string {
   return PARTS[part] ?? part;
 }
 
-function eventLabel(event: RunEvent): string {
+function eventLabel(event: RunEvent, recording: Recording): string {
   const part = partName(event.part);
   switch (event.kind) {
     case "cut":
@@ -73,14 +75,13 @@ function eventLabel(event: RunEvent): string {
     case "slip":
       return `${part} slips`;
     case "lowest":
-      return "lowest point";
+      return endsFalling(recording) ? "still falling" : "lowest point";
   }
 }
 
-function eventSentence(event: RunEvent): string {
-  const label = eventLabel(event);
-  const what = label.charAt(0).toUpperCase() + label.slice(1);
-  return `${what}, ${inSeconds(event.time)}${detail(event)}`;
+function eventSentence(event: RunEvent, recording: Recording): string {
+  const label = eventLabel(event, recording);
+  return `${capitalised(label)}, ${inSeconds(event.time)}${detail(event)}`;
 }
 
 function detail(event: RunEvent): string {
@@ -88,6 +89,14 @@ function detail(event: RunEvent): string {
   if (event.kind === "ground") return `, at ${event.value.toFixed(1)}\u00a0m/s`;
   if (event.kind === "break" || event.kind === "slip") return `, at ${inKilonewtons(event.value)}`;
   return "";
+}
+
+/** Whether the run ended before the walker had reached a lowest point. */
+export function endsFalling(recording: Recording): boolean {
+  const oneStep = 0.005;
+  return (
+    recording.walker.lowestTime >= recording.duration - oneStep && !recording.events.some((e) => e.kind === "ground")
+  );
 }
 
 /** Nearest mark before (−1) or after (1) `time`; null when there is none. */
@@ -98,11 +107,16 @@ export function neighbouringMark(marks: readonly Mark[], time: number, direction
   return marks.findLast((mark) => mark.time < time - tolerance) ?? null;
 }
 
-/** The stretch of the run in which the fall is caught: from shortly before it starts to shortly after the last peak. */
+/** The stretch in which the fall starts and is caught: what is repeated when somebody asks for the event. */
 export function eventRange(recording: Recording): { readonly from: number; readonly to: number } {
-  const starts = recording.events.filter((e) => e.kind === "cut" || e.kind === "letGo" || e.kind === "break");
-  const start = starts.length > 0 ? Math.min(...starts.map((e) => e.time)) : 0;
-  const lastEvent = Math.max(recording.walker.lowestTime, recording.peaks.leash.cfc60Time, start);
-  const margin = Math.max((lastEvent - start) * 0.15, 0.1);
-  return { from: Math.max(start - margin, 0), to: Math.min(lastEvent + 2 * margin, recording.duration) };
+  const timesOf = (...kinds: readonly RunEvent["kind"][]) =>
+    recording.events.filter(({ kind }) => kinds.includes(kind)).map(({ time }) => time);
+  const start = Math.min(...timesOf("cut", "letGo", "break"), recording.duration);
+  const caught = recording.peaks.leash.cfc60Time;
+  // A lowest point long after the leash's peak belongs to a later swing.
+  const lowest = Math.min(recording.walker.lowestTime, caught + 1);
+  const end = Math.max(caught, lowest, ...timesOf("break", "ground"));
+  const from = Math.min(start, end);
+  const margin = Math.max((end - from) * 0.15, 0.1);
+  return { from: Math.max(from - margin, 0), to: Math.min(end + 2 * margin, recording.duration) };
 }

@@ -23,11 +23,26 @@ export function forcePeaks(
     const { force, time } = peakAs(recording.peaks[trace.signal], view.reading);
     const text = inKilonewtons(force);
     const pointedOut = view.highlight === trace.signal;
-    return { key: trace.signal, ...at(time, force), text, colour: palette[trace.colour], shape: "ring", pointedOut };
+    const faded = view.highlight !== null && !pointedOut;
+    return {
+      key: trace.signal,
+      ...at(time, force),
+      text,
+      colour: palette[trace.colour],
+      shape: "ring",
+      pointedOut,
+      faded,
+    };
   });
   const onConnections = recording.connections.map((connection, i): PeakMark => {
     const text = `${connection.tape ? "tape" : "connection"} ${inKilonewtons(connection.peak)}`;
-    const look = { text, colour: palette.lineConnection, shape: "diamond", pointedOut: false } as const;
+    const look = {
+      text,
+      colour: palette.lineConnection,
+      shape: "diamond",
+      pointedOut: false,
+      faded: view.highlight !== null,
+    } as const;
     return { key: `connection-${i}`, ...at(connection.time, connection.peak), ...look };
   });
   const inView = ({ time, y }: PeakMark) => time >= range.from && time <= range.to && y >= 0;

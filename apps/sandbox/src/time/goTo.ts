@@ -17,7 +17,7 @@ export function goToEntries(
   });
   const peaks = view.shown.map((trace): MenuEntry => {
     const { force, time } = peakAs(recording.peaks[trace.signal], view.reading);
-    const label = `Peak of ${trace.name}, ${inKilonewtons(force)}`;
+    const label = `Peak of the ${trace.inWords}, ${inKilonewtons(force)}`;
     return { label, detail: inSeconds(time), onSelect: () => seek(time) };
   });
   return events.length > 0 && peaks.length > 0 ? [...events, "rule", ...peaks] : [...events, ...peaks];

@@ -7,8 +7,10 @@ export type Reading = "filtered" | "raw";
 /** How a force signal is named and drawn. Colour says which line it is, pattern where on it: A, B or the ring. */
 export interface TraceStyle {
   readonly signal: SignalName;
-  /** "backup at A" */
+  /** At the end of the trace: "main at A". */
   readonly name: string;
+  /** In a sentence: "main line at A". */
+  readonly inWords: string;
   /** For narrow places. */
   readonly shortName: string;
   readonly colour: keyof Palette;
@@ -23,15 +25,64 @@ const LONG_DASH = [9, 4];
 const DOTS = [2, 3];
 
 export const TRACES: readonly TraceStyle[] = [
-  { signal: "leash", name: "leash", shortName: "leash", colour: "lineLeash", width: 2.25, dash: FULL },
-  { signal: "mainA", name: "main at A", shortName: "main A", colour: "lineMain", width: 1.75, dash: FULL },
-  { signal: "mainB", name: "main at B", shortName: "main B", colour: "lineMain", width: 1.75, dash: LONG_DASH },
-  { signal: "backupA", name: "backup at A", shortName: "backup A", colour: "lineBackup", width: 1.75, dash: FULL },
-  { signal: "backupB", name: "backup at B", shortName: "backup B", colour: "lineBackup", width: 1.75, dash: LONG_DASH },
-  { signal: "ringOnMain", name: "ring on main", shortName: "ring, main", colour: "lineMain", width: 1.75, dash: DOTS },
+  {
+    signal: "leash",
+    name: "leash",
+    inWords: "leash",
+    shortName: "leash",
+    colour: "lineLeash",
+    width: 2.25,
+    dash: FULL,
+  },
+  {
+    signal: "mainA",
+    name: "main at A",
+    inWords: "main line at A",
+    shortName: "main A",
+    colour: "lineMain",
+    width: 1.75,
+    dash: FULL,
+  },
+  {
+    signal: "mainB",
+    name: "main at B",
+    inWords: "main line at B",
+    shortName: "main B",
+    colour: "lineMain",
+    width: 1.75,
+    dash: LONG_DASH,
+  },
+  {
+    signal: "backupA",
+    name: "backup at A",
+    inWords: "backup at A",
+    shortName: "backup A",
+    colour: "lineBackup",
+    width: 1.75,
+    dash: FULL,
+  },
+  {
+    signal: "backupB",
+    name: "backup at B",
+    inWords: "backup at B",
+    shortName: "backup B",
+    colour: "lineBackup",
+    width: 1.75,
+    dash: LONG_DASH,
+  },
+  {
+    signal: "ringOnMain",
+    name: "ring on main",
+    inWords: "ring on the main line",
+    shortName: "ring, main",
+    colour: "lineMain",
+    width: 1.75,
+    dash: DOTS,
+  },
   {
     signal: "ringOnBackup",
     name: "ring on backup",
+    inWords: "ring on the backup",
     shortName: "ring, backup",
     colour: "lineBackup",
     width: 1.75,
