@@ -7,12 +7,13 @@ export class Leash {
   /** Tension of the last step [N]. */
   tension = 0;
   whole = true;
-  /** Energy lost in the branches so far [J]. */
-  lost = 0;
+  /** Work that stretching took so far, by the trapezoid of tension over length [J]. */
+  work = 0;
   readonly #length: number;
   readonly #curve: TensionCurve;
   readonly #step: MaxwellStep;
   readonly #r: Float64Array;
+  #last = 0;
   readonly #sum: number;
 
   constructor(leash: { length: number; material: Material }, curve: TensionCurve, step: number) {
@@ -26,6 +27,8 @@ export class Leash {
   /** Starts relaxed at a strain: q = 0. */
   relax(distance: number): void {
     const strain = Math.max(0, distance / this.#length - 1);
+    this.#last = distance;
+    this.tension = tensionAt(this.#curve, strain);
     for (let i = 0; i < this.#r.length; i++) this.#r[i] = -this.#step.stiffness[i]! * strain;
   }
 
@@ -33,26 +36,19 @@ export class Leash {
   pull(distance: number): number {
     if (!this.whole) return 0;
     const strain = distance / this.#length - 1;
-    const { decay, stiffness, release, loss, compliance } = this.#step;
+    const { decay, stiffness, release } = this.#step;
     let tension = 0;
-    let lost = 0;
     if (strain > 0) {
       tension = tensionAt(this.#curve, strain) + this.#sum * strain;
       for (let i = 0; i < this.#r.length; i++) {
         const r = this.#r[i]!;
-        const q = r + stiffness[i]! * strain;
         tension += r;
-        lost += loss[i]! * q * q;
         this.#r[i] = decay[i]! * r - release[i]! * strain;
       }
       if (tension < 0) tension = 0;
-    } else {
-      for (let i = 0; i < this.#r.length; i++) {
-        lost += compliance[i]! * this.#r[i]! * this.#r[i]!;
-        this.#r[i] = 0;
-      }
-    }
-    this.lost += lost * this.#length;
+    } else this.#r.fill(0);
+    this.work += 0.5 * (this.tension + tension) * (distance - this.#last);
+    this.#last = distance;
     this.tension = tension;
     return tension;
   }
@@ -69,10 +65,14 @@ export class Leash {
     return energy * this.#length;
   }
 
-  part(): void {
+  /** Parts at a distance; returns what it held [J]. The last pull has half of its step's work still to be booked. */
+  part(distance: number): number {
+    const held = this.stored(distance);
+    this.work += 0.5 * this.tension * (distance - this.#last);
     this.whole = false;
     this.tension = 0;
     this.#r.fill(0);
+    return held;
   }
 }
 

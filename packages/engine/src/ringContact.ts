@@ -25,21 +25,28 @@ export class RingContact {
   force = 0;
   /** Energy in the contact spring at the last positions [J]. */
   stored = 0;
-  /** Energy lost so far to the contact's damping [J]. */
-  lostToDamping = 0;
-  /** Energy lost to friction: what it took, less what its spring still holds [J]. */
-  get lostToFriction(): number {
-    return this.#takenByFriction - 0.5 * this.#stiffness * this.#stuck * this.#stuck;
+  /** What pushing apart took at the last positions, less what the spring holds: damping, and sliding along a bent line [J]. */
+  get lostToContact(): number {
+    return this.#normalNow - this.stored;
   }
-  #takenByFriction = 0;
+  /** What friction took at the last positions, less what its spring holds [J]. */
+  get lostToFriction(): number {
+    return this.#tangentNow - this.storedInFriction;
+  }
+  /** Energy in the friction spring at the last positions [J]. */
+  storedInFriction = 0;
+  /** Work against the normal force and against friction: at the last positions, and at the end of the last step [J]. */
+  #normalNow = 0;
+  #tangentNow = 0;
+  #normalWork = 0;
+  #begun = false;
+  #tangentWork = 0;
   /** What `push` owes the ring [N·s]. */
   readonly impulse = new Float64Array(3);
   readonly #tangent = new Float64Array(3);
   /** How far the ring is from where it last stuck, along the line [m]. */
   #stuck = 0;
   readonly #normal = new Float64Array(3);
-  #damper = 0;
-  #opening = 0;
   #sliding = 0;
   #rubbed = 0;
   #mobility = 1;
@@ -84,8 +91,10 @@ export class RingContact {
     this.force = 0;
     this.stored = 0;
     this.impulse.fill(0);
-    this.#damper = 0;
+    this.storedInFriction = 0;
     this.#rubbed = 0;
+    this.#normalNow = this.#normalWork;
+    this.#tangentNow = this.#tangentWork;
     this.#follow(ring, step);
     if (!this.on) return;
     weighLine(this.xi, this.low, this.high, this.#weights);
@@ -115,8 +124,9 @@ export class RingContact {
     if (N < 0) N = 0;
     this.force = N;
     this.stored = 0.5 * spring * beyond;
-    this.#damper = N - spring;
-    this.#opening = opening;
+    if (!this.#begun) this.#normalNow = this.stored;
+    this.#begun = true;
+    this.#normalNow += 0.5 * N * opening * step;
     this.#normal[0] = nx;
     this.#normal[1] = ny;
     this.#normal[2] = nz;
@@ -134,6 +144,7 @@ export class RingContact {
     this.#tangent[2] = tz;
     this.#sliding = (ring[3]! - px) * tx + (ring[4]! - py) * ty + (ring[5]! - pz) * tz;
     this.#rub(step);
+    this.#tangentNow -= 0.5 * this.#rubbed * this.#sliding;
     const K = this.#rubbed;
     this.impulse[0] = J * nx + K * tx;
     this.impulse[1] = J * ny + K * ty;
@@ -154,11 +165,12 @@ export class RingContact {
     if (this.#stuck * this.#stiffness > most) this.#stuck = most / this.#stiffness;
     else if (this.#stuck * this.#stiffness < -most) this.#stuck = -most / this.#stiffness;
     this.#rubbed = F * step;
+    this.storedInFriction = 0.5 * this.#stiffness * this.#stuck * this.#stuck;
   }
 
   /**
-   * Books what damper and friction took, once everything has its new velocity: in the leapfrog scheme a force works over the
-   * mean of the velocities on either side of it.
+   * Books the step's work, once everything has its new velocity: in the leapfrog scheme a force works over the mean of the
+   * velocities on either side of it.
    */
   book(ring: Float64Array, step: number): void {
     if (this.force === 0) {
@@ -177,8 +189,8 @@ export class RingContact {
       opening += relative * this.#normal[c]!;
       sliding += relative * this.#tangent[c]!;
     }
-    this.lostToDamping += 0.5 * this.#damper * (this.#opening + opening) * step;
-    this.#takenByFriction -= 0.5 * this.#rubbed * (this.#sliding + sliding);
+    this.#normalWork = this.#normalNow + 0.5 * this.force * opening * step;
+    this.#tangentWork = this.#tangentNow - 0.5 * this.#rubbed * sliding;
     this.#stuck += sliding * step;
   }
 

@@ -68,6 +68,8 @@ export class Simulation {
   #feetPending = 0;
   #feetSpeed = 0;
   #parted = 0;
+  readonly #leashAtStart: number;
+  #leashGone = 0;
   readonly #heldAtStart: readonly number[];
   /** Energy that left each line other than by its branches: parting and slipping [J]. */
   readonly #gone = [0, 0];
@@ -107,6 +109,7 @@ export class Simulation {
     );
     this.leash = new Leash(problem.leash, this.model.leash.curve, step);
     this.leash.relax(this.#leashSpan());
+    this.#leashAtStart = this.leash.stored(this.#leashSpan());
     const { legs } = this.rest;
     this.legAnchors = (["A", "B"] as const).flatMap((end) =>
       legs[end].length > 0
@@ -398,8 +401,8 @@ export class Simulation {
       (pull > (leash.strength ?? Number.POSITIVE_INFINITY) || pull > (ring.strength ?? Number.POSITIVE_INFINITY))
     ) {
       const part = pull > (leash.strength ?? Number.POSITIVE_INFINITY) ? "leash" : "ring";
-      this.#parted += this.leash.stored(this.#leashSpan());
-      this.leash.part();
+      this.#leashGone = this.leash.part(this.#leashSpan());
+      this.#parted += this.#leashGone;
       this.#note({ time: t, kind: "break", part, value: pull, position: this.#at(this.#ring) });
     }
     for (const state of this.joints.states) {
@@ -543,13 +546,6 @@ export class Simulation {
     now.stretchOther = 0;
     for (const end of this.#ends) now.stretchOther += end.stored();
     for (const anchor of this.legAnchors) now.stretchOther += anchor.stored();
-    now.lossLeash = this.leash.lost;
-    now.lossFriction = 0;
-    now.lossContact = 0;
-    for (const contact of this.#contacts) {
-      now.lossFriction += contact.lostToFriction;
-      now.lossContact += contact.lostToDamping;
-    }
     now.lossDrag = this.#dragged;
     now.lossParting = this.#parted;
     now.lossSlip = this.#slipped;
@@ -574,7 +570,14 @@ export class Simulation {
     for (const [k, anchor] of this.legAnchors.entries()) now.kinetic += both(anchor.mass, anchor.state, 12 + 6 * k);
     for (let k = 0; k < this.#lines.length; k++)
       now.kinetic += kineticEnergy(this.#lines[k]!, this.#kernel.memory, this.#before[k]!);
-    for (const contact of this.#contacts) now.stretchOther += contact.stored;
+    now.lossFriction = 0;
+    now.lossContact = 0;
+    for (const contact of this.#contacts) {
+      now.stretchOther += contact.stored + contact.storedInFriction;
+      now.lossFriction += contact.lostToFriction;
+      now.lossContact += contact.lostToContact;
+    }
+    now.lossLeash = this.leash.work - (now.stretchLeash - this.#leashAtStart) - this.#leashGone;
     now.lossMain = this.#lineLoss(0, now.stretchMain);
     now.lossBackup = this.#lines[1] ? this.#lineLoss(1, now.stretchBackup) : 0;
     this.ledger.book(t);
