@@ -84,6 +84,14 @@ export {
 } from "./retention/retention.ts";
 export { type PartTakeDown, type TakeDown, type TakeDownQuestion, takeDown } from "./retention/takeDown.ts";
 export {
+  type FactorsOf,
+  factorsFromLog,
+  publishedFactors,
+  type StockFactors,
+  type StockRetention,
+  stockRetention,
+} from "./retention/testedStock.ts";
+export {
   andersonDarling,
   batchesPoolable,
   type GoodnessOfFit,

@@ -67,7 +67,7 @@ describe("a rig as it is on a date", () => {
     const main = partStrengths(worn.rig).find((part) => part.id === "main")!;
     expect(main.weakest).toEqual({ at: expect.closeTo(3, 6), reason: "clamp trace" });
     expect(worn.notes[0]).toContain(
-      "An old clamp trace of 7 months lies inside the loaded span: 6 m from the marked end",
+      "webbing: an old clamp trace of 7 months lies inside the loaded span, 6 m from the marked end",
     );
   });
 

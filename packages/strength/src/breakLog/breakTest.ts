@@ -16,6 +16,8 @@ export interface BreakTest {
   /** Where the sample was taken from. */
   readonly takenFrom?: string;
   readonly monthsOutside?: number;
+  /** Sun taken, in months of full sun in an average month; only with it a test counts for retention [-]. */
+  readonly sunMonths?: number;
   readonly falls?: number;
   /** How the test ended, as written. */
   readonly outcome: OutcomeWord;
@@ -51,6 +53,7 @@ export const LOG_COLUMNS = [
   "wet",
   "taken_from",
   "months_outside",
+  "sun_months",
   "falls",
   "outcome",
   "result",

@@ -6,7 +6,7 @@
 import { logSpread } from "../derating/lognormal.ts";
 import { lognormalLowerBound, normalLowerBound } from "../statistics/bounds.ts";
 import type { Fit } from "../statistics/fit.ts";
-import { isComplete, mean, type Observation, standardDeviation } from "../statistics/observation.ts";
+import { exactValues, isComplete, mean, type Observation, standardDeviation } from "../statistics/observation.ts";
 import { profileLowerBound } from "../statistics/profile.ts";
 import { toleranceFactorKnownSpread } from "../statistics/tolerance.ts";
 
@@ -37,22 +37,30 @@ export function characteristicValue(
   return usable.reduce((least, c) => (c.value < least.value ? c : least));
 }
 
+/** Breaking loads from which a sample can show its own spread. */
+const FAILURES_FOR_SPREAD = 3;
+
 /**
- * Bounds from the values as they stand. A survivor counts as broken where the test stopped, an interval at its lower end:
- * on the safe side for the level, not for the spread, hence the floor under the spread when anything is censored. A
- * sample known only to have broken below a load counts at half that load.
+ * Bounds from the values as they stand. A survivor counts as broken where the test stopped, an interval at its lower end,
+ * "broke below" at half that load: on the safe side for the level. It could make the spread look small, so the breaking
+ * loads alone are bounded as well and the lower bound counts.
  */
 function asIfBroken(sample: readonly Observation[], confidence: number): Characteristic[] {
   const values = sample.map((o) => (o.kind === "between" ? o.from : o.kind === "below" ? o.value / 2 : o.value));
-  const n = values.length;
-  if (n <= 2 || !isComplete(sample)) return [assumedSpreadBound(values, confidence, isComplete(sample))];
+  const broken = exactValues(sample);
+  if (broken.length < FAILURES_FOR_SPREAD) return [assumedSpreadBound(values, confidence, isComplete(sample))];
+  if (isComplete(sample)) return exactBounds(values, confidence, "");
   return [
-    { confidence, value: normalLowerBound(values, CONTENT, confidence)!, method: `normal, exact factor for n = ${n}` },
-    {
-      confidence,
-      value: lognormalLowerBound(values, CONTENT, confidence)!,
-      method: `lognormal, exact factor for n = ${n}`,
-    },
+    ...exactBounds(values, confidence, ", bounds taken as broken"),
+    ...exactBounds(broken, confidence, ", bounds left out"),
+  ];
+}
+
+function exactBounds(values: readonly number[], confidence: number, how: string): Characteristic[] {
+  const method = (family: string) => `${family}, exact factor for n = ${values.length}${how}`;
+  return [
+    { confidence, value: normalLowerBound(values, CONTENT, confidence)!, method: method("normal") },
+    { confidence, value: lognormalLowerBound(values, CONTENT, confidence)!, method: method("lognormal") },
   ];
 }
 
@@ -60,9 +68,8 @@ function assumedSpreadBound(values: readonly number[], confidence: number, compl
   const logs = values.map(Math.log);
   const sigma = Math.max(logSpread(ASSUMED_SPREAD), standardDeviation(logs) ?? 0);
   const k = toleranceFactorKnownSpread(values.length, CONTENT, confidence);
-  const why = complete
-    ? `${values.length === 1 ? "one test cannot" : "two tests can hardly"} show a spread`
-    : "censored tests taken as broken";
+  const count = values.length === 1 ? "one test cannot" : "two tests can hardly";
+  const why = complete ? `${count} show a spread` : "too few of them broke to show a spread";
   return {
     confidence,
     value: Math.exp(mean(logs) - k * sigma),

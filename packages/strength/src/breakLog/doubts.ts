@@ -38,7 +38,7 @@ function few({ tests }: Findings): Doubt[] {
 function censored({ sample }: Findings): Doubt[] {
   if (isComplete(sample)) return [];
   const count = sample.filter((o) => o.kind !== "exact").length;
-  const text = `${count} of ${sample.length} results are bounds, not breaking loads; the exact factors do not hold for them and the lower of two approximate values is given.`;
+  const text = `${count} of ${sample.length} results are bounds, not breaking loads; the exact factors do not hold for them, and the lowest of several approximate values is given.`;
   return [{ kind: "censored", message: text }];
 }
 

@@ -33,6 +33,7 @@ export function readTest(fields: TestFields, line: number): TestReading {
   const wet = readWet(words("wet"), fault);
   const result = readResult(fields, fault);
   const months = count("months_outside");
+  const sunMonths = count("sun_months");
   const falls = count("falls");
   const texts = { part: needed("part"), material: needed("material"), state: needed("state") };
   if (faults.length > 0 || result === undefined || wet === undefined) return { ok: false, faults };
@@ -41,6 +42,7 @@ export function readTest(fields: TestFields, line: number): TestReading {
     batch: words("batch"),
     takenFrom: words("taken_from"),
     monthsOutside: months,
+    sunMonths,
     falls,
     failureMode: words("failure_mode"),
     failurePlace: words("failure_place"),

@@ -24,6 +24,7 @@ function fieldsOf(test: BreakTest): Record<LogColumn, string> {
     wet: test.wet ? "wet" : "dry",
     taken_from: test.takenFrom ?? "",
     months_outside: number(test.monthsOutside),
+    sun_months: number(test.sunMonths),
     falls: number(test.falls),
     outcome: test.outcome,
     result: kilonewtons(result.kind === "between" ? result.from : result.value),

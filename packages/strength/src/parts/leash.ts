@@ -4,10 +4,11 @@ import { fallsFactor } from "../derating/falls.ts";
 import { ropeKnot } from "../derating/knot.ts";
 import { noRecord, textileMake } from "../derating/make.ts";
 import { sewnLoopAgeing } from "../derating/sewing.ts";
+import type { FactorsOf } from "../retention/testedStock.ts";
 import { makePartStrength, type PartStrength } from "./partStrength.ts";
 import { conditionFactors } from "./textileCondition.ts";
 
-export function leashStrength(leash: Rig["leash"]): PartStrength {
+export function leashStrength(leash: Rig["leash"], factorsOf: FactorsOf): PartStrength {
   const { stock, condition, length, falls } = leash;
   const knots = leash.knots.map((knot) => ({ ...knot, factor: ropeKnot(knot.kind) }));
   const worst = knots.reduce<(typeof knots)[number] | undefined>(
@@ -15,7 +16,10 @@ export function leashStrength(leash: Rig["leash"]): PartStrength {
     undefined,
   );
   const places = { ring: 0, middle: length / 2, harness: length } as const;
-  const factors = [textileMake(stock.id), ...conditionFactors(condition, stock.fibre, "the leash")];
+  const factors = [
+    textileMake(stock.id),
+    ...conditionFactors(condition, stock.fibre, "the leash", factorsOf(stock).sun),
+  ];
   if (falls > 0) factors.push(fallsFactor(falls, "leash"));
   // A leash without a knot is sewn: as rated when new, its stitching ages outside.
   if (worst !== undefined) factors.push(worst.factor);

@@ -9,17 +9,27 @@ import type { StrengthFactor } from "../derating/factor.ts";
 import { webbingKnot } from "../derating/knot.ts";
 import { textileMake, usedMetal } from "../derating/make.ts";
 import { sewnLoopAgeing } from "../derating/sewing.ts";
+import type { FactorsOf } from "../retention/testedStock.ts";
 import { makePartStrength, type PartStrength } from "./partStrength.ts";
 import { conditionFactors } from "./textileCondition.ts";
 
-export function lineEndStrength(id: string, name: string, end: LineEnd, section: WebbingSection): PartStrength {
+export function lineEndStrength(
+  id: string,
+  name: string,
+  end: LineEnd,
+  section: WebbingSection,
+  factorsOf: FactorsOf,
+): PartStrength {
   if (end.kind === "weblock") {
     const device = weblockDevice(id, name, end);
-    const webbing = webbingInWeblock(id, name, end, section);
+    const webbing = webbingInWeblock(id, name, end, section, factorsOf);
     return device.strength < webbing.strength ? device : webbing;
   }
   const condition = end.condition ?? section.condition;
-  const factors = [textileMake(section.stock.id), ...conditionFactors(condition, section.stock.fibre, "the loop")];
+  const factors = [
+    textileMake(section.stock.id),
+    ...conditionFactors(condition, section.stock.fibre, "the loop", factorsOf(section.stock).sun),
+  ];
   if (end.kind === "sewnLoop") factors.push(sewnLoopAgeing(condition.monthsOutside ?? 0));
   else factors.push(webbingKnot());
   factors.push(...bend(end));
@@ -31,11 +41,17 @@ function weblockDevice(id: string, name: string, end: LineEnd): PartStrength {
 }
 
 /** Without months in the clamp the webbing is taken to have sat in it as long as it has been outside. */
-function webbingInWeblock(id: string, name: string, end: LineEnd, section: WebbingSection): PartStrength {
+function webbingInWeblock(
+  id: string,
+  name: string,
+  end: LineEnd,
+  section: WebbingSection,
+  factorsOf: FactorsOf,
+): PartStrength {
   const { stock, condition } = section;
   const factors = [
     textileMake(stock.id),
-    ...conditionFactors(condition, stock.fibre, "the webbing in the weblock"),
+    ...conditionFactors(condition, stock.fibre, "the webbing in the weblock", factorsOf(stock).sun),
     clampFactor(end.monthsClamped ?? condition.monthsOutside ?? 0),
     ...bend(end),
   ];

@@ -6,10 +6,10 @@ import type { Basis, Wear, WebbingSection } from "@secondline/rig";
 import { clampFactor } from "../derating/clampTrace.ts";
 import { abrasionFactor, cutFactor } from "../derating/damage.ts";
 import type { StrengthFactor } from "../derating/factor.ts";
-import { fallsFactor } from "../derating/falls.ts";
 import { combineFactors } from "../derating/lognormal.ts";
 import { textileMake } from "../derating/make.ts";
 import { sewingFactor } from "../derating/sewing.ts";
+import { type FactorsOf, publishedFactors } from "../retention/testedStock.ts";
 import { conditionFactors } from "./textileCondition.ts";
 
 export interface StrengthZone {
@@ -45,15 +45,19 @@ interface Stretch {
  * Zones of a line of `length` natural metres made of `sections`, in order from A. Throws when the sections do not fit
  * the length: the rig check has seen to that before.
  */
-export function webbingStrength(sections: readonly WebbingSection[], length: number): StrengthZone[] {
+export function webbingStrength(
+  sections: readonly WebbingSection[],
+  length: number,
+  factorsOf: FactorsOf = publishedFactors,
+): StrengthZone[] {
   const bounds = sectionBounds(sections, length);
-  const stretches = sections.flatMap((section, i) => wearStretches(section, bounds[i]!, bounds[i + 1]!));
+  const stretches = sections.flatMap((section, i) => wearStretches(section, bounds[i]!, bounds[i + 1]!, factorsOf));
   stretches.push(...joins(bounds, stretches));
   const zones: StrengthZone[] = [];
   sections.forEach((section, i) => {
     const own = [
       textileMake(section.stock.id),
-      ...conditionFactors(section.condition, section.stock.fibre, "the webbing"),
+      ...conditionFactors(section.condition, section.stock.fibre, "the webbing", factorsOf(section.stock).sun),
     ];
     for (const [from, to] of cuts(bounds[i]!, bounds[i + 1]!, stretches)) {
       const here = stretches.filter((s) => s.from < to && s.to > from);
@@ -93,11 +97,11 @@ export function sectionBounds(sections: readonly WebbingSection[], length: numbe
   return bounds;
 }
 
-function wearStretches(section: WebbingSection, from: number, to: number): Stretch[] {
+function wearStretches(section: WebbingSection, from: number, to: number, factorsOf: FactorsOf): Stretch[] {
   return section.wear.map((wear) => {
     const [start, end] = wearExtent(wear);
     const clipped = { from: Math.max(from, from + start), to: Math.min(to, from + end) };
-    return { ...clipped, factor: wearFactor(wear, section), reason: wearReason(wear) };
+    return { ...clipped, factor: wearFactor(wear, section, factorsOf), reason: wearReason(wear) };
   });
 }
 
@@ -114,12 +118,12 @@ export function wearExtent(wear: Wear): [from: number, to: number] {
   }
 }
 
-function wearFactor(wear: Wear, section: WebbingSection): StrengthFactor {
+function wearFactor(wear: Wear, section: WebbingSection, factorsOf: FactorsOf): StrengthFactor {
   switch (wear.kind) {
     case "clampTrace":
       return clampFactor(wear.months, wear.load === undefined ? undefined : wear.load / section.stock.rated.strength);
     case "fallZone":
-      return fallsFactor(wear.falls, "webbing");
+      return factorsOf(section.stock).falls(wear.falls);
     case "stitching":
       return sewingFactor(section.condition.monthsOutside ?? 0);
     case "abrasion":

@@ -32,6 +32,8 @@ export interface PartTakeDown {
   readonly required: number;
   /** Weakest place on that date, for webbing and leash. */
   readonly reason?: string;
+  /** Why that day: factors that then leave the range in which they are known, parts without data. */
+  readonly flags: readonly string[];
 }
 
 export interface TakeDown {
@@ -74,6 +76,7 @@ export function takeDown(question: TakeDownQuestion): TakeDown {
         strengthNow: bound(now),
         strengthThen: bound(then),
         required,
+        flags: then.flags,
         ...(then.weakest === undefined ? {} : { reason: then.weakest.reason }),
       },
     ];
@@ -86,7 +89,7 @@ export function takeDown(question: TakeDownQuestion): TakeDown {
   return { parts, ...(soonest === undefined ? {} : { date: soonest }), horizon: addDays(first, horizon).toString() };
 }
 
-/** Lower value of a part, for a line that of its worst zone at this confidence. */
+/** Strength that a share of parts reaches; of a line, in its weakest zone. */
 function boundOf(part: PartStrength, z: number): number {
   return part.strength * Math.exp(-z * part.sigmaLog);
 }

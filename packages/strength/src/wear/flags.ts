@@ -29,7 +29,7 @@ export function wearFlags(state: WebbingState): WearFlag[] {
     const middle = (mark.from + mark.to) / 2;
     const fromA = sectionPosition(placement, middle);
     const where = `${formatLength(middle)} from the marked end, ${formatLength(fromA)} from the end at A`;
-    const message = `${describe(mark)} lies inside the loaded span: ${where}.`;
+    const message = `${state.name}: ${describe(mark)} lies inside the loaded span, ${where}.`;
     return [{ webbing: state.id, kind: mark.kind, from: mark.from, to: mark.to, fromA, message }];
   });
 }
@@ -52,14 +52,14 @@ function isTold(mark: WearMark, { placement }: WebbingState): boolean {
 function describe(mark: WearMark): string {
   switch (mark.kind) {
     case "clampTrace":
-      return `An old clamp trace of ${formatMonths(mark.months)}`;
+      return `an old clamp trace of ${formatMonths(mark.months)}`;
     case "fallZone":
-      return `A fall zone of an earlier rigging (${mark.falls} falls)`;
+      return `a fall zone of an earlier rigging (${mark.falls} falls)`;
     case "stitching":
-      return "Stitching";
+      return "stitching";
     case "heat":
-      return "A glazed place";
+      return "a glazed place";
     default:
-      return mark.kind === "cut" ? "A cut" : "An abraded place";
+      return mark.kind === "cut" ? "a cut" : "an abraded place";
   }
 }

@@ -1,0 +1,52 @@
+import { describe, expect, it } from "vitest";
+import { type BreakTest, factorsFromLog, partStrengths, stockRetention } from "../src/index.ts";
+import { exampleRig, polyesterWebbing, section } from "./exampleRig.ts";
+
+const testOf = (given: Partial<BreakTest>): BreakTest => ({
+  part: "webbing",
+  material: "pes",
+  state: "used",
+  wet: false,
+  outcome: "broke",
+  result: { kind: "exact", value: 18_000 },
+  ...given,
+});
+const worn = exampleRig({
+  main: { ...exampleRig().main, sections: [section({ condition: { monthsOutside: 12 } })] },
+});
+const main = (log: readonly BreakTest[]) => partStrengths(worn, factorsFromLog(log)).find((p) => p.id === "main")!;
+
+describe("own break tests in place of published factors", () => {
+  const weak = [16_000, 16_500, 15_800].map((value) => testOf({ sunMonths: 12, result: { kind: "exact", value } }));
+
+  it("lower the strength of the same stock, and are named as its basis", () => {
+    const sun = main(weak).factors.find((f) => f.name === "sun")!;
+    expect(main(weak).strength).toBeLessThan(main([]).strength);
+    expect(sun.basis.kind).toBe("tested");
+    expect(sun.basis.note).toContain("3 own break tests of polyester webbing");
+  });
+
+  it("leave other stocks, wet tests and tests with falls as well as sun alone", () => {
+    const others = [
+      testOf({ sunMonths: 12, material: "another" }),
+      testOf({ sunMonths: 12, wet: true }),
+      testOf({ sunMonths: 12, falls: 40 }),
+      testOf({ monthsOutside: 12 }),
+      testOf({ sunMonths: 12, result: { kind: "above", value: 9000 } }),
+    ];
+    expect(main(others)).toEqual(main([]));
+  });
+
+  it("count for falls when there was no sun", () => {
+    const found = stockRetention(polyesterWebbing, [testOf({ falls: 50 })]);
+    expect(found.sun).toBeUndefined();
+    expect(found.falls?.testCount).toBe(1);
+  });
+
+  it("say nothing beyond the published range", () => {
+    const old = section({ condition: { monthsOutside: 60 } });
+    const rig = exampleRig({ main: { ...exampleRig().main, sections: [old] } });
+    const beyond = partStrengths(rig, factorsFromLog(weak)).find((p) => p.id === "main")!;
+    expect(beyond.factors.find((f) => f.name === "sun")!.beyond).toBe(true);
+  });
+});
