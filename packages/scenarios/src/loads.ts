@@ -2,6 +2,8 @@
 import { cfc60, type Recording } from "@secondline/engine";
 import { type AnchorSide, legForceFactor, type Rig } from "@secondline/rig";
 import type { StrengthZone } from "@secondline/strength";
+import type { RigStrengths } from "./rigStrengths.ts";
+import type { LineName } from "./toProblem.ts";
 
 /** Loads of the parts that have one load each, by part id [N]; the webbing is in `webbingLoads`. */
 export function partLoads(rig: Rig, recording: Recording): ReadonlyMap<string, number> {
@@ -100,4 +102,21 @@ function halfLength(at: Float32Array, e: number): number {
 /** The element's middle where the zone reaches it, else the zone's own middle. */
 function inside(at: number, zone: StrengthZone): number {
   return at >= zone.from && at <= zone.to ? at : (zone.from + zone.to) / 2;
+}
+
+/** Lines whose webbing or ends carry more than they hold somewhere. */
+export function overloadedLines(recording: Recording, strengths: RigStrengths): readonly LineName[] {
+  const strengthOf = (id: string) =>
+    strengths.parts.find((part) => part.id === id)?.strength ?? Number.POSITIVE_INFINITY;
+  const over = (line: LineName, prefix: string, length: number): boolean => {
+    const zones = strengths.parts.find((part) => part.id === line)?.zones;
+    if (!zones) return false;
+    if (recording.peaks[`${line}A`].cfc60 > strengthOf(`${prefix}endA`)) return true;
+    if (recording.peaks[`${line}B`].cfc60 > strengthOf(`${prefix}endB`)) return true;
+    return webbingLoads(recording.elementPeaks[line], zones, length).some(({ load, zone }) => load > zone.strength);
+  };
+  const lines: LineName[] = [];
+  if (over("main", "", strengths.mainLength)) lines.push("main");
+  if (over("backup", "backup.", strengths.backupLength)) lines.push("backup");
+  return lines;
 }

@@ -29,7 +29,10 @@ export interface ProblemOptions {
   readonly cutTime?: number;
   /** Simulated time [s]; default: long enough for the deepest drop, see `defaultDuration`. */
   readonly duration?: number;
+  /** Lines whose webbing and ends part above their strength; default: both. */
+  readonly linesThatPart?: readonly LineName[];
 }
+export type LineName = "main" | "backup";
 
 /** The engine's problem for one what-if. Parts give way at the strengths given. */
 export function toProblem(
@@ -40,13 +43,16 @@ export function toProblem(
 ): Problem {
   const standing = whatIf.kind === "leashFall" || whatIf.walker !== "hanging";
   const loses = whatIf.kind === "mainFails" && whatIf.walker === "standing";
+  const parts = options.linesThatPart ?? ["main", "backup"];
   const anchors = { ...anchor("A", rig.anchorA), ...anchor("B", rig.anchorB) };
   return {
     name: `${rig.name}: ${whatIfTitle(whatIf, rig.span)}`,
     span: rig.span,
     rise: rig.rise,
-    main: mainLine(rig, strengths.main),
-    ...(rig.backup && strengths.backup ? { backup: backupLine(rig, strengths.backup, strengths.connections) } : {}),
+    main: mainLine(rig, parts.includes("main") ? strengths.main : undefined),
+    ...(rig.backup && strengths.backup
+      ? { backup: backupLine(rig, parts.includes("backup") ? strengths.backup : undefined, strengths.connections) }
+      : {}),
     leash: { length: rig.leash.length, material: material(rig.leash.stock), strength: strengths.leash },
     ring: ring(rig, strengths.ring),
     walker: { mass: rig.walker.mass, at: whatIf.at, tieIn: rig.walker.tieIn, lateral: rig.walker.lateral },
@@ -82,7 +88,7 @@ export const material = (stock: LineStock): Material => ({
   branches: stock.branches,
 });
 
-function mainLine(rig: Rig, breaking: LineBreaking): MainLine {
+function mainLine(rig: Rig, breaking: LineBreaking | undefined): MainLine {
   const slip = {
     ...(rig.main.endA.slipLoad === undefined ? {} : { A: rig.main.endA.slipLoad }),
     ...(rig.main.endB.slipLoad === undefined ? {} : { B: rig.main.endB.slipLoad }),
@@ -94,7 +100,7 @@ function mainLine(rig: Rig, breaking: LineBreaking): MainLine {
   };
 }
 
-function backupLine(rig: Rig, breaking: LineBreaking, strengths: readonly number[]): BackupLine {
+function backupLine(rig: Rig, breaking: LineBreaking | undefined, strengths: readonly number[]): BackupLine {
   const backup = rig.backup!;
   const of = (kind: "connection" | "tape"): Connection[] =>
     backup.connections.flatMap((part, i) => (part.kind === kind ? [{ at: part.at, strength: strengths[i]! }] : []));
@@ -106,7 +112,11 @@ function backupLine(rig: Rig, breaking: LineBreaking, strengths: readonly number
   };
 }
 
-function make(sections: readonly WebbingSection[], lengths: readonly number[], breaking: LineBreaking): LineMake {
+function make(
+  sections: readonly WebbingSection[],
+  lengths: readonly number[],
+  breaking: LineBreaking | undefined,
+): LineMake {
   const total = lengths.reduce((sum, length) => sum + length, 0);
   let reached = 0;
   const parts: Section[] = sections.map((section, i) => {
@@ -115,8 +125,7 @@ function make(sections: readonly WebbingSection[], lengths: readonly number[], b
   });
   return {
     ...(parts.length === 1 ? { material: parts[0]!.material } : { sections: parts }),
-    strength: breaking.strength,
-    weakZones: breaking.zones,
+    ...(breaking ? { strength: breaking.strength, weakZones: breaking.zones } : {}),
   };
 }
 

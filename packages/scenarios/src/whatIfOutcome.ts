@@ -1,13 +1,10 @@
 /** From a recording to the key results of one what-if. */
 import type { Recording, RunEvent } from "@secondline/engine";
 import { groundHeight, type Rig } from "@secondline/rig";
+import { fate } from "./fate.ts";
 import type { WhatIf, WhatIfOutcome } from "./outcome.ts";
 import type { RigStrengths } from "./rigStrengths.ts";
 import { whatIfTitle } from "./whatIf.ts";
-
-const GRAVITY = 9.80665;
-/** The walker counts as caught when, over the last second, the leash carries at least this share of the weight [-]. */
-const CARRIED = 0.3;
 
 /** A what-if whose numbers cannot be trusted: it says why and shows none. */
 export function failedOutcome(rig: Rig, whatIf: WhatIf, problem: string): WhatIfOutcome {
@@ -39,17 +36,8 @@ export function whatIfOutcome(rig: Rig, whatIf: WhatIf, recording: Recording, st
         time: event.time,
         ...(event.at === undefined ? {} : { at: event.at }),
       })),
-    caught: ground === undefined && isCarried(rig, recording),
+    caught: fate(recording) === "caught",
   };
-}
-
-/** Carried at the end by a taut leash. A walker in free fall, or gone with a parted leash, has none. */
-function isCarried(rig: Rig, recording: Recording): boolean {
-  const leash = recording.signals.leash;
-  const from = Math.max(0, leash.length - Math.round(recording.rate));
-  let sum = 0;
-  for (let i = from; i < leash.length; i++) sum += leash[i]!;
-  return sum / Math.max(1, leash.length - from) > CARRIED * rig.walker.mass * GRAVITY;
 }
 
 /** Least height of the tie-in above the ground [m]; undefined when no ground is known. */
