@@ -120,7 +120,7 @@ export class RingContact {
     const spring = this.#stiffness * beyond;
     this.#mobility = 1 / this.#ringMass + w0 * w0 * m[IM]! + w1 * w1 * m[IM + 1]! + w2 * w2 * m[IM + 2]!;
     // The damper is taken at the end of the step, which keeps it stable however strong it is.
-    let N = (spring + this.#damping * opening) / (1 + this.#damping * step * this.#mobility);
+    let N = spring + (this.#damping * opening) / (1 + this.#damping * step * this.#mobility);
     if (N < 0) N = 0;
     this.force = N;
     this.stored = 0.5 * spring * beyond;
@@ -158,8 +158,8 @@ export class RingContact {
    */
   #rub(step: number): void {
     const most = this.#friction * this.force;
-    let F =
-      -(this.#stiffness * this.#stuck + this.#damping * this.#sliding) / (1 + this.#damping * step * this.#mobility);
+    const damper = (this.#damping * this.#sliding) / (1 + this.#damping * step * this.#mobility);
+    let F = -this.#stiffness * this.#stuck - damper;
     if (F > most) F = most;
     else if (F < -most) F = -most;
     if (this.#stuck * this.#stiffness > most) this.#stuck = most / this.#stiffness;

@@ -22,7 +22,8 @@ export function hangPieces(across: number, up: number, pieces: readonly Piece[])
   const chord = Math.hypot(across, up);
   const slack = bayTension(across, up, length);
   let H = Number.isFinite(slack) ? (slack * weight) / length : 1;
-  if (length < chord * (1 + 1e-6)) H = Math.max(H, (pieces[0]!.curve.maxSlope * Math.max(0, chord / length - 1) * across) / chord);
+  if (length < chord * (1 + 1e-6))
+    H = Math.max(H, (pieces[0]!.curve.maxSlope * Math.max(0, chord / length - 1) * across) / chord);
   let V = (up * H) / across - 0.5 * weight;
   for (let i = 0; i < 60; i++) {
     const shot = shoot(H, V, pieces);

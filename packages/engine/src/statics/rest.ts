@@ -5,7 +5,14 @@ import { bayTension } from "../catenary.ts";
 import { GRAVITY } from "../constants.ts";
 import { anchorOf, chordDirection, type Line, type Model } from "../model.ts";
 import { tensionAt, tensionCurve } from "../tensionCurve.ts";
-import { type Contact, findEquilibrium, type Spring, type StaticsProblem, type StaticsResult, type Strut } from "./equilibrium.ts";
+import {
+  type Contact,
+  findEquilibrium,
+  type Spring,
+  type StaticsProblem,
+  type StaticsResult,
+  type Strut,
+} from "./equilibrium.ts";
 import { hangPieces } from "./hangPieces.ts";
 import type { LegRest, Legs } from "./legs.ts";
 
@@ -56,12 +63,7 @@ interface Numbering {
 }
 
 /** Equilibrium under a loading. `contact` is the stiffness of the ring against the lines [N/m]. */
-export function restOf(
-  model: Model,
-  loading: Loading,
-  contact: { main: number; backup: number },
-  legs: Legs,
-): Rest {
+export function restOf(model: Model, loading: Loading, contact: { main: number; backup: number }, legs: Legs): Rest {
   const { problem, main, backup } = model;
   const points = numberPoints(model, legs);
   const statics = emptyStatics(points);
@@ -125,7 +127,12 @@ export function restOf(
   };
 }
 
-function loadPoints({ problem, main, backup, start }: Model, loading: Loading, points: Numbering, loads: Float64Array): void {
+function loadPoints(
+  { problem, main, backup, start }: Model,
+  loading: Loading,
+  points: Numbering,
+  loads: Float64Array,
+): void {
   for (let i = 0; i < main.nodes; i++) addTo(loads, points.main[i]!, main.masses[i]! * GRAVITY);
   for (let j = 0; backup && j < backup.nodes; j++) addTo(loads, points.backup[j]!, backup.masses[j]! * GRAVITY);
   const walker = problem.walker.mass * GRAVITY;
@@ -288,7 +295,15 @@ function hangBackup(
       backup.fractions[from]! <= ringFraction &&
       (ringFraction < backup.fractions[to]! || to === backup.nodes - 1);
     if (!inBay)
-      hangBay(backup, points, positions, points.backup[from]!, points.backup[to]!, backup.fractions[from]!, backup.fractions[to]!);
+      hangBay(
+        backup,
+        points,
+        positions,
+        points.backup[from]!,
+        points.backup[to]!,
+        backup.fractions[from]!,
+        backup.fractions[to]!,
+      );
     else xi = hangThroughRing(backup, points, positions, from, to);
   }
   return xi;
