@@ -2,6 +2,7 @@
 import type { Palette } from "../design/palette.ts";
 import type { LiveFrame } from "../scene/liveFrame.ts";
 import type { AnchorShape } from "../scene/shape/anchorShape.ts";
+import type { FineLine } from "../scene/shape/fineLine.ts";
 import { hangRope } from "../scene/shape/slackRope.ts";
 import { tensionCss } from "../scene/shape/tensionColour.ts";
 
@@ -22,58 +23,45 @@ const BACKUP_WIDTH = 3.2;
 const ROPE_POINTS = 25;
 const rope = new Float32Array(ROPE_POINTS * 3);
 
-export function drawLine(pen: FlatPen, live: LiveFrame, line: "main" | "backup", ghost?: string): void {
+export function drawLine(pen: FlatPen, fine: FineLine, ghost?: string): void {
   const { ink } = pen;
-  const first = line === "main" ? 0 : live.mainNodes;
-  const nodes = line === "main" ? live.mainNodes : live.backupNodes;
-  const element = line === "main" ? 0 : live.mainNodes - 1;
-  ink.lineCap = line === "main" ? "round" : "butt";
+  ink.lineCap = fine.line === "main" ? "round" : "butt";
   if (ghost !== undefined) {
-    strokeWhole(pen, live, first, nodes, element, ghost, 1.2);
+    strokeWhole(pen, fine, ghost, 1.2);
     return;
   }
-  if (line === "backup") {
-    strokeWhole(pen, live, first, nodes, element, pen.palette.softInk, 1);
+  if (fine.line === "backup") {
+    strokeWhole(pen, fine, pen.palette.softInk, 1);
     ink.setLineDash([9, 6]);
   }
-  ink.lineWidth = line === "main" ? MAIN_WIDTH : BACKUP_WIDTH;
-  strokeByTension(pen, live, first, nodes, element);
+  ink.lineWidth = fine.line === "main" ? MAIN_WIDTH : BACKUP_WIDTH;
+  strokeByTension(pen, fine);
   ink.setLineDash([]);
 }
 
-function strokeWhole(
-  pen: FlatPen,
-  live: LiveFrame,
-  first: number,
-  nodes: number,
-  element: number,
-  colour: string,
-  width: number,
-): void {
+function strokeWhole(pen: FlatPen, fine: FineLine, colour: string, width: number): void {
   const { ink } = pen;
   ink.strokeStyle = colour;
   ink.lineWidth = width;
   ink.beginPath();
-  for (let i = 0; i < nodes; i++) {
-    const at = 3 * (first + i);
-    const joined = i > 0 && !Number.isNaN(live.tensions[element + i - 1]!);
-    if (joined) ink.lineTo(pen.px(live.positions[at]!), pen.py(live.positions[at + 2]!));
-    else ink.moveTo(pen.px(live.positions[at]!), pen.py(live.positions[at + 2]!));
+  for (let i = 0; i < fine.count; i++) {
+    const [x, y] = [pen.px(fine.nodes[3 * i]!), pen.py(fine.nodes[3 * i + 2]!)];
+    if (i > 0 && !Number.isNaN(fine.tensions[i - 1]!)) ink.lineTo(x, y);
+    else ink.moveTo(x, y);
   }
   ink.stroke();
 }
 
-/** Runs of elements of about one tension share one stroke. */
-function strokeByTension(pen: FlatPen, live: LiveFrame, first: number, nodes: number, element: number): void {
+/** Runs of pieces of about one tension share one stroke. */
+function strokeByTension(pen: FlatPen, fine: FineLine): void {
   const { ink } = pen;
   let open = false;
   let shade = -1;
   let along = 0;
-  for (let e = 0; e + 1 < nodes; e++) {
-    const tension = live.tensions[element + e]!;
-    const a = 3 * (first + e);
-    const [x0, y0] = [pen.px(live.positions[a]!), pen.py(live.positions[a + 2]!)];
-    const [x1, y1] = [pen.px(live.positions[a + 3]!), pen.py(live.positions[a + 5]!)];
+  for (let e = 0; e + 1 < fine.count; e++) {
+    const tension = fine.tensions[e]!;
+    const [x0, y0] = [pen.px(fine.nodes[3 * e]!), pen.py(fine.nodes[3 * e + 2]!)];
+    const [x1, y1] = [pen.px(fine.nodes[3 * e + 3]!), pen.py(fine.nodes[3 * e + 5]!)];
     const next = Number.isNaN(tension) ? -1 : Math.round((40 * tension) / pen.scaleEnd);
     if (next !== shade && open) {
       ink.stroke();

@@ -1,12 +1,14 @@
 /** Paints the whole elevation at one moment. */
 import type { Palette, Theme } from "../design/palette.ts";
 import { largestTension } from "../scene/largestTension.ts";
-import { sampleFrame } from "../scene/liveFrame.ts";
+import { type LiveFrame, sampleFrame } from "../scene/liveFrame.ts";
 import { legendBox } from "../scene/notes/legendBox.ts";
+import type { Projector } from "../scene/notes/noteInk.ts";
 import type { NoteOptions } from "../scene/notes/notes.ts";
-import { createNotesPainter, type Projector } from "../scene/notes/notesPainter.ts";
+import { createNotesPainter } from "../scene/notes/notesPainter.ts";
 import { nodeNear } from "../scene/notes/partPlace.ts";
 import { anchorShape } from "../scene/shape/anchorShape.ts";
+import { createFineLine, type FineLine, fillFineLine } from "../scene/shape/fineLine.ts";
 import { scaleEnd, tensionTable } from "../scene/shape/tensionColour.ts";
 import { hasMoved, type Stage } from "../scene/stage.ts";
 import { STONE } from "../scene/stone.ts";
@@ -43,6 +45,12 @@ export function createElevationPainter(s: Surroundings): ElevationPainter {
     anchorShape(side, side === "A" ? rig.anchorA : rig.anchorB, recording.problem.anchors?.[side], gap),
   );
   const cuffs = recording.connections.map((c) => ({ tape: c.tape, node: nodeNear(recording, "main", c.at) }));
+  const lines = {
+    live: linesOf(stage.live),
+    before: createFineLine(stage.before, "main"),
+    previous: stage.previous ? linesOf(stage.previous) : [],
+  };
+  fillFineLine(lines.before, stage.before);
   let width = 1;
   let height = 1;
   const px = (x: number) => width / 2 + (x - view.x) * view.scale;
@@ -83,17 +91,21 @@ export function createElevationPainter(s: Surroundings): ElevationPainter {
     ink.fillRect(0, 0, width, height);
     drawRock(ink, gap, view, palette, STONE[theme], width, height);
     if (hasMoved(stage)) {
-      drawLine(pen, before, "main", palette.ghost);
+      drawLine(pen, lines.before, palette.ghost);
       drawFigureGhost(pen, before.pose);
     }
     if (previous) {
       sampleFrame(previous, Math.min(time, previous.recording.duration));
-      drawLine(pen, previous, "main", palette.lineBackup);
-      if (previous.backupNodes > 1) drawLine(pen, previous, "backup", palette.lineBackup);
+      for (const line of lines.previous) {
+        fillFineLine(line, previous);
+        drawLine(pen, line, palette.lineBackup);
+      }
       drawFigureGhost(pen, previous.pose);
     }
-    if (live.backupNodes > 1) drawLine(pen, live, "backup");
-    drawLine(pen, live, "main");
+    for (const line of lines.live) {
+      fillFineLine(line, live);
+      drawLine(pen, line);
+    }
     for (const anchor of anchors) drawAnchor(pen, anchor);
     for (const cuff of cuffs)
       drawCuff(pen, live.positions[3 * cuff.node]!, live.positions[3 * cuff.node + 2]!, cuff.tape);
@@ -105,4 +117,10 @@ export function createElevationPainter(s: Surroundings): ElevationPainter {
 
   resize();
   return { view, resize, paint, dispose: notesPainter.dispose };
+}
+
+/** Backup first: the main line lies over it. */
+function linesOf(live: LiveFrame): readonly FineLine[] {
+  const main = createFineLine(live, "main");
+  return live.backupNodes > 1 ? [createFineLine(live, "backup"), main] : [main];
 }

@@ -60,8 +60,10 @@ export function sampleFrame(live: LiveFrame, time: number): void {
   const share = at - before;
   blend(frames.positions, before, after, share, live.positions);
   blendTensions(frames.tensions, before, after, share, live.tensions);
-  live.ringAt[0] = frames.ringAt[2 * before]!;
-  live.ringAt[1] = frames.ringAt[2 * before + 1]!;
+  for (let k = 0; k < 2; k++) {
+    const [a, b] = [frames.ringAt[2 * before + k]!, frames.ringAt[2 * after + k]!];
+    live.ringAt[k] = a < 0 || b < 0 ? a : a + share * (b - a);
+  }
   for (let i = 0; i < SIGNALS.length; i++) live.forces[SIGNALS[i]!] = forceAt(live.recording, SIGNALS[i]!, time);
   live.lowest = lowestUntil(live.recording, time);
   live.time = time;

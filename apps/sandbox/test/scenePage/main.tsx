@@ -1,20 +1,33 @@
-/** The scene alone, with a made-up recording: for looking at it while working on it. Not part of the app. */
+/**
+ * The scene alone, for looking at it while working on it; not part of the app. With a made-up recording, or with one
+ * from a file: `?file=URL` of JSON { recording, rig }.
+ */
 import "../../src/design/fonts.css";
 import "../../src/design/tokens.css";
+import type { Recording, Rig } from "@secondline/scenarios";
 import { createRoot } from "react-dom/client";
 import { createPlaybackClock } from "../../src/clock/playbackClock.ts";
 import { type SceneCamera, SceneView } from "../../src/scene/index.ts";
 import { syntheticRecording, syntheticRig } from "../syntheticRecording.ts";
 
+/** Arrays of numbers are kept as base64 of their bytes. */
+async function loaded(file: string): Promise<{ recording: Recording; rig: Rig }> {
+  const revive = (_: string, value: { f32?: string } | null) =>
+    value?.f32 === undefined
+      ? value
+      : new Float32Array(Uint8Array.from(atob(value.f32), (c) => c.charCodeAt(0)).buffer);
+  return JSON.parse(await (await fetch(file)).text(), revive);
+}
+
 const query = new URLSearchParams(location.search);
 const theme = query.get("theme") === "dark" ? "dark" : "light";
 document.documentElement.dataset.theme = theme;
 document.body.style.margin = "0";
-const recording = syntheticRecording();
-const rig = syntheticRig();
+const file = query.get("file");
+const { recording, rig } = file ? await loaded(file) : { recording: syntheticRecording(), rig: syntheticRig() };
 const previous = query.has("previous") ? syntheticRecording({ slack: 0.02 }) : undefined;
 const clock = createPlaybackClock({ duration: recording.duration, frameStep: 1 / recording.frames.rate });
-clock.seek(Number(query.get("t") ?? 0));
+clock.seek(Number(query.get("t") ?? 0) * (query.has("share") ? recording.duration : 1));
 const root = createRoot(document.getElementById("root")!);
 
 function show(camera: SceneCamera): void {
@@ -26,6 +39,7 @@ function show(camera: SceneCamera): void {
       clock={clock}
       theme={theme}
       camera={camera}
+      flat={query.has("flat")}
       showForces={query.has("forces")}
       selectedPart={query.get("part") ?? undefined}
       strengthKN={Number(query.get("strength") ?? 22)}
@@ -34,5 +48,5 @@ function show(camera: SceneCamera): void {
   );
 }
 show((query.get("camera") as SceneCamera | null) ?? "event");
-Object.assign(globalThis, { clock, show });
+Object.assign(globalThis, { clock, show, recording });
 if (query.has("play")) clock.play();

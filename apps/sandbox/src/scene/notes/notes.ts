@@ -45,6 +45,8 @@ export interface Notes {
 
 const LEAST_DROP = 0.15;
 const LEAST_FORCE = 30;
+/** How long a parted tape stays marked, in the run's time [s]. */
+const TAPE_SHOWN = 0.25;
 
 export function createNotes(recording: Recording, rig: Rig, gap: Gap): Notes {
   const start = walkerStart(recording);
@@ -70,7 +72,7 @@ export function createNotes(recording: Recording, rig: Rig, gap: Gap): Notes {
     measureSag(sag, recording, gap, options.wide && !drop.active);
     for (const arrow of arrows) arrow.active = false;
     if (options.showForces) fillArrows(arrows, live);
-    for (let i = 0; i < marks.length; i++) marks[i]!.active = live.time >= happened[i]!.time;
+    for (let i = 0; i < marks.length; i++) marks[i]!.active = isMarked(happened[i]!, live.time);
     placeNames(names, live, gap, options);
     pointer.active = options.selectedPart !== undefined && partPlace(options.selectedPart, live, rig, pointer.a);
     if (pointer.active) pointer.text = partWords(options.selectedPart!);
@@ -101,11 +103,11 @@ function name(text: string, short: string, priority: number): Note {
 }
 
 function markOf(event: RunEvent, recording: Recording): Note {
-  const mark = note("break", event.kind === "slip" ? 70 : 100);
+  const mark = note("break", event.part === "tape" ? 35 : event.kind === "slip" ? 70 : 100);
   const words = eventWords(event);
   mark.text = words.full;
   mark.short = words.short;
-  mark.clings = true;
+  mark.clings = event.part !== "tape";
   const { frames } = recording;
   const frame = Math.min(Math.round(event.time * frames.rate), frames.count - 1);
   const stride = (frames.mainNodes + frames.backupNodes + 2) * 3;
@@ -115,6 +117,12 @@ function markOf(event: RunEvent, recording: Recording): Note {
       : nodeNear(recording, event.part, event.at ?? 0);
   for (let c = 0; c < 3; c++) mark.a[c] = event.position?.[c] ?? frames.positions[frame * stride + 3 * node + c]!;
   return mark;
+}
+
+/** Tapes are made to go: they are marked while they do. Everything else stays marked. */
+function isMarked(event: RunEvent, time: number): boolean {
+  if (time < event.time) return false;
+  return event.part !== "tape" || time < event.time + TAPE_SHOWN;
 }
 
 function measureDrop(drop: Note, live: LiveFrame, start: Float64Array, beside: number): void {

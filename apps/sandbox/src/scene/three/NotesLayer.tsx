@@ -2,8 +2,9 @@ import { useFrame, useThree } from "@react-three/fiber";
 import { type RefObject, useEffect, useRef } from "react";
 import { Vector3 } from "three";
 import { legendBox } from "../notes/legendBox.ts";
+import type { Projector } from "../notes/noteInk.ts";
 import type { NoteOptions } from "../notes/notes.ts";
-import { createNotesPainter, type NotesPainter, type Projector } from "../notes/notesPainter.ts";
+import { createNotesPainter, type NotesPainter } from "../notes/notesPainter.ts";
 import type { Stage } from "../stage.ts";
 import type { Look } from "./look.ts";
 

@@ -1,6 +1,7 @@
 import { useFrame } from "@react-three/fiber";
 import { useMemo } from "react";
 import type { LiveFrame } from "../liveFrame.ts";
+import { createFineLine, type FineLine, fillFineLine } from "../shape/fineLine.ts";
 import { createRibbon, fillRibbon } from "../shape/ribbon.ts";
 import { ribbonGeometry, ribbonMaterial, touchRibbon } from "./geometry.ts";
 import type { Look } from "./look.ts";
@@ -17,7 +18,8 @@ export interface WebbingProps {
 
 /** Main line or backup: a ribbon that follows the nodes, coloured by tension. */
 export function Webbing({ live, look, line, ghost, chosen = false }: WebbingProps) {
-  const ribbon = useMemo(() => lineRibbon(live, line), [live, line]);
+  const fine = useMemo(() => createFineLine(live, line), [live, line]);
+  const ribbon = useMemo(() => lineRibbon(live, fine), [live, fine]);
   const geometry = useOwned(() => ribbonGeometry(ribbon), [ribbon]);
   const material = useOwned(() => {
     if (ghost !== undefined) return ribbonMaterial(look, { mode: "flat", width: 0.01, minPx: 1.2, flat: ghost });
@@ -25,8 +27,8 @@ export function Webbing({ live, look, line, ghost, chosen = false }: WebbingProp
   }, [look, line, ghost]);
   material.uniforms.uChosen!.value = chosen ? 1 : 0;
   useFrame(() => {
-    const first = line === "main" ? 0 : live.mainNodes;
-    fillRibbon(ribbon, live.positions, first, live.tensions, line === "main" ? 0 : live.mainNodes - 1);
+    fillFineLine(fine, live);
+    fillRibbon(ribbon, fine.nodes, 0, fine.tensions, 0);
     touchRibbon(geometry);
   }, -1);
   return (
@@ -37,14 +39,9 @@ export function Webbing({ live, look, line, ghost, chosen = false }: WebbingProp
 const MAIN = { mode: "main", width: 0.035, minPx: 4.2 } as const;
 const BACKUP = { mode: "backup", width: 0.03, minPx: 3.4 } as const;
 
-function lineRibbon(live: LiveFrame, line: "main" | "backup") {
-  const { problem, frames } = live.recording;
+function lineRibbon(live: LiveFrame, fine: FineLine) {
+  const { problem } = live.recording;
   const chord = Math.hypot(problem.span, problem.rise);
-  if (line === "main") return createRibbon(frames.mainNodes, frames.fractions, 0, chord);
-  return createRibbon(
-    frames.backupNodes,
-    frames.fractions,
-    frames.mainNodes,
-    chord * (1 + (problem.backup?.slack ?? 0)),
-  );
+  const length = fine.line === "main" ? chord : chord * (1 + (problem.backup?.slack ?? 0));
+  return createRibbon(fine.count, fine.fractions, 0, length);
 }

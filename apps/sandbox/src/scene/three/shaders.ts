@@ -49,9 +49,11 @@ float contour(float value, float halfWidth) {
 void main() {
   vec3 n = normalize(vNormal) * (gl_FrontFacing ? 1.0 : -1.0);
   vec3 colour = mix(uShade, uLit, lit(n));
-  float height = vPlace.z / uInterval;
+  // Level ground lies on no contour line, or wholly on one.
+  float sloping = 1.0 - smoothstep(0.9985, 0.9999, abs(n.z));
+  float height = vPlace.z / uInterval + 0.37;
   float lines = max(0.55 * contour(height, 0.55), 0.85 * contour(height / 5.0, 0.8));
-  colour = mix(colour, uContour, lines);
+  colour = mix(colour, uContour, sloping * lines);
   float section = abs(vPlace.y) / max(fwidth(vPlace.y), 1e-5);
   colour = mix(colour, uInk, 0.55 * (1.0 - smoothstep(0.4, 1.3, section)));
   gl_FragColor = vec4(inHaze(colour, vAway, vPlace.z), vPresence);
