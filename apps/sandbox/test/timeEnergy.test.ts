@@ -69,8 +69,8 @@ describe("where the energy went", () => {
 
   it("says how well it balances", () => {
     const balance = (imbalance: number, moved: number) => balanceSentence({ ...run.energy, imbalance, moved });
-    expect(balance(37, 3700)).toBe("balanced to 1.0\u00a0%.");
-    expect(balance(1, 3700)).toBe("balanced to better than 0.1\u00a0%.");
+    expect(balance(37, 3700)).toBe("balanced to 1.0\u00a0%");
+    expect(balance(1, 3700)).toBe("balanced to better than 0.1\u00a0%");
     expect(balance(0, 0)).toBe("nothing moved");
   });
 

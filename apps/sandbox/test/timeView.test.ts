@@ -4,6 +4,7 @@ import { markUnder } from "../src/time/EventFlags.tsx";
 import { type PeakMark, peakUnder, wordedPeaks } from "../src/time/PeakMarks.tsx";
 import { plotFrame, timeOf, xOf, yOf } from "../src/time/plotFrame.ts";
 import { keyAction, TIME_KEYS } from "../src/time/timeKeys.ts";
+import { typedRange } from "../src/time/typedRange.ts";
 import { fitRange, isFit, panned, rangeShowing, SHORTEST_RANGE, zoomed } from "../src/time/visibleRange.ts";
 
 const time = (max: number) => fc.double({ min: -max, max: 2 * max, noNaN: true });
@@ -51,6 +52,24 @@ describe("the visible range", () => {
     expect(isFit(fitRange(4), 4)).toBe(true);
     expect(isFit({ from: 0, to: 3.9 }, 4)).toBe(false);
     expect(fitRange(0).to).toBeGreaterThan(0);
+  });
+});
+
+describe("a typed range", () => {
+  const range = { from: 1, to: 2 };
+  const typed = (end: "from" | "to", text: string) => typedRange(range, end, text, 4);
+
+  it("takes seconds the way people write them", () => {
+    for (const text of ["1.5", "1,5", " 1.5 s", "1.50s"])
+      expect(typed("from", text)).toEqual({ ok: true, range: { from: 1.5, to: 2 } });
+    expect(typed("to", "4")).toEqual({ ok: true, range: { from: 1, to: 4 } });
+  });
+
+  it("says what is wrong and moves nothing", () => {
+    expect(typed("from", "soon")).toEqual({ ok: false, message: "“soon” is not a time in seconds" });
+    expect(typed("from", "")).toMatchObject({ ok: false });
+    expect(typed("to", "9")).toEqual({ ok: false, message: "the run lasts from 0 to 4.00\u00a0s" });
+    expect(typed("to", "1")).toEqual({ ok: false, message: "the start must come before the end" });
   });
 });
 

@@ -5,6 +5,7 @@ import { useClock } from "../clock/useClock.ts";
 import { readyPyramid } from "./forceDrawing.ts";
 import { capitalised, inSeconds, kilonewtonDigits, secondsDigits } from "./format.ts";
 import type { Pyramid } from "./pyramid.ts";
+import { RangeFields } from "./RangeFields.tsx";
 import { dataRows, rangeStatistics } from "./statistics.ts";
 import styles from "./TimeStrip.module.css";
 import { forceAt } from "./traceSet.ts";
@@ -36,14 +37,12 @@ export function NumbersPanel({ recording, clock, view, shown, reading }: Props) 
   );
   const digits = secondsDigits(range.to - range.from);
   const read = reading === "raw" ? "raw samples" : "filtered, CFC 60";
-  const span = `${inSeconds(range.from, digits)} to ${inSeconds(range.to, digits)}`;
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by the keys that scroll it
     <section className={styles.numbers} aria-label="Forces as numbers" tabIndex={0}>
+      <RangeFields range={view.range} duration={recording.duration} digits={digits} onRange={view.setRange} />
       <table className={styles.table}>
-        <caption>
-          Forces in kN from {span} ({read})
-        </caption>
+        <caption>Forces in kN within these seconds ({read})</caption>
         <thead>
           <tr>
             <th scope="col">Force in</th>

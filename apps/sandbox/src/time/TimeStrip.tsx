@@ -26,6 +26,8 @@ interface Props {
   readonly clock: PlaybackClock;
   /** One column, touch first: a phone's sheet. */
   readonly compact: boolean;
+  /** False where several strips share one clock and one set of controls. */
+  readonly controls?: boolean;
   /** Offers the visible range as a file; the caller makes one of `csvChunks` or `csvText`. */
   readonly onSaveRange?: ((range: TimeRange) => void) | undefined;
 }
@@ -40,7 +42,7 @@ const GUTTERS: Readonly<Record<Tab, Gutter>> = {
 };
 
 /** Time along the bottom of the page: what pulled how hard when, where the energy went, and the controls of playback. */
-export function TimeStrip({ recording, previous, clock, compact, onSaveRange }: Props) {
+export function TimeStrip({ recording, previous, clock, compact, controls = true, onSaveRange }: Props) {
   const [tab, setTab] = useState<Tab>("forces");
   const view = useTimeView(recording, clock);
   const show = useShown(recording, previous !== undefined);
@@ -56,8 +58,8 @@ export function TimeStrip({ recording, previous, clock, compact, onSaveRange }: 
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: keys work wherever the focus is within the strip; each also has a button
     <div className={styles.place} onKeyDown={onKeyDown}>
-      <div className={styles.strip} data-compact={compact}>
-        <PlayBar clock={clock} act={view.act} measure={view.measure} />
+      <div className={styles.strip} data-compact={compact} data-controls={controls}>
+        {controls && <PlayBar clock={clock} act={view.act} measure={view.measure} />}
         <Tabs.Root className={styles.views} value={tab} onValueChange={(next: Tab) => setTab(next)}>
           <div className={styles.head}>
             <Tabs.List className={styles.tabs} aria-label="What to see over time">

@@ -187,7 +187,7 @@ export function balanceSentence(ledger: EnergyLedger): string {
   if (!(ledger.moved > 0)) return "nothing moved";
   const share = ledger.imbalance / ledger.moved;
   const words = share < 0.001 ? "better than 0.1" : (share * 100).toFixed(1);
-  return `balanced to ${words}\u00a0%.`;
+  return `balanced to ${words}\u00a0%`;
 }
 
 /** Index of the ledger's last entry at or before `time`. */

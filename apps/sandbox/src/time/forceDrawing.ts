@@ -3,9 +3,9 @@ import type uPlot from "uplot";
 import type { Palette } from "../design/palette.ts";
 import type { PlotData, PlotDrawing } from "./PlotCanvas.tsx";
 import { plotGrid, type TimeRange, valuesOn } from "./plotGrid.ts";
-import type { Pyramid } from "./pyramid.ts";
+import { buildPyramid, type Pyramid } from "./pyramid.ts";
 import type { TraceSet } from "./traceSet.ts";
-import type { Reading, TraceStyle } from "./traces.ts";
+import { peakAs, type Reading, type TraceStyle } from "./traces.ts";
 
 /** What the reader asked to see. */
 export interface ForceView {
@@ -72,14 +72,19 @@ export function forceData(
   let top = LEAST_TOP / ABOVE_PEAK;
   const columns = layersOf(view, before !== null).map(({ trace, role, reading }) => {
     const set = role === "before" ? before! : traces;
-    const values = valuesOn(grid, readyPyramid(set, trace.signal, reading), set.recording.rate);
+    const pyramid = set.get(trace.signal, reading);
+    // The axis does not jump while traces arrive: their peaks are known beforehand.
+    if (pyramid === null) top = Math.max(top, peakAs(set.recording.peaks[trace.signal], reading).force);
+    const values = valuesOn(grid, pyramid ?? NOTHING_YET, set.recording.rate);
     for (const value of values) if (value !== null && value > top) top = value;
     return values;
   });
   return { columns: [Array.from(grid.times), ...columns], top: top * ABOVE_PEAK };
 }
 
-/** The raw samples stand in for the filtered ones for the moment until these are ready. */
+const NOTHING_YET = buildPyramid(new Float32Array());
+
+/** What is ready of a trace; nothing is drawn of it until then, for a few frames. */
 export function readyPyramid(traces: TraceSet, signal: SignalName, reading: Reading): Pyramid {
-  return traces.get(signal, reading) ?? traces.require(signal, "raw");
+  return traces.get(signal, reading) ?? NOTHING_YET;
 }

@@ -1,0 +1,37 @@
+import { useState } from "react";
+import { TextField } from "../design/TextField.tsx";
+import type { TimeRange } from "./plotGrid.ts";
+import styles from "./TimeStrip.module.css";
+import { type RangeEnd, typedRange } from "./typedRange.ts";
+
+interface Props {
+  readonly range: TimeRange;
+  readonly duration: number;
+  /** Decimals that matter at this zoom. */
+  readonly digits: number;
+  readonly onRange: (range: TimeRange) => void;
+}
+
+/** The visible range in figures, to be typed. */
+export function RangeFields({ range, duration, digits, onRange }: Props) {
+  const [fault, setFault] = useState<{ readonly end: RangeEnd; readonly message: string } | null>(null);
+  const field = (end: RangeEnd, label: string) => (
+    <TextField
+      inline
+      label={label}
+      value={range[end].toFixed(digits)}
+      messages={fault?.end === end ? [fault.message] : []}
+      onChange={(text) => {
+        const typed = typedRange(range, end, text, duration);
+        setFault(typed.ok ? null : { end, message: typed.message });
+        if (typed.ok) onRange(typed.range);
+      }}
+      onBlur={() => setFault(null)}
+    />
+  );
+  return (
+    <div className={styles.rangeFields}>
+      Seconds {field("from", "From, in seconds")} to {field("to", "To, in seconds")} of {duration.toFixed(2)}
+    </div>
+  );
+}

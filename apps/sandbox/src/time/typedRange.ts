@@ -1,0 +1,23 @@
+import { inSeconds } from "./format.ts";
+import type { TimeRange } from "./plotGrid.ts";
+import { SHORTEST_RANGE } from "./visibleRange.ts";
+
+export type RangeEnd = "from" | "to";
+export type TypedRange =
+  | { readonly ok: true; readonly range: TimeRange }
+  | { readonly ok: false; readonly message: string };
+
+/** `range` with one end as typed, in seconds, with or without the unit; or what is wrong with it. */
+export function typedRange(range: TimeRange, end: RangeEnd, text: string, duration: number): TypedRange {
+  const time = secondsIn(text);
+  if (time === null) return { ok: false, message: `“${text}” is not a time in seconds` };
+  if (time < 0 || time > duration) return { ok: false, message: `the run lasts from 0 to ${inSeconds(duration)}` };
+  const typed = { ...range, [end]: time };
+  if (typed.to - typed.from < SHORTEST_RANGE) return { ok: false, message: "the start must come before the end" };
+  return { ok: true, range: typed };
+}
+
+function secondsIn(text: string): number | null {
+  const figures = /^\s*(\d+(?:[.,]\d*)?|[.,]\d+)\s*s?\s*$/.exec(text)?.[1];
+  return figures === undefined ? null : Number(figures.replace(",", "."));
+}
