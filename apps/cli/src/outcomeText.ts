@@ -13,9 +13,7 @@ export function outcomeText(rig: Rig, outcome: Outcome, options: { readonly all:
     wrap(rigLine(rig, outcome), width),
     "",
     whatIfTable(outcome, shown),
-    ...(shown.length < outcome.whatIfs.length
-      ? [dim(`${outcome.whatIfs.length} what-ifs were run; these ${shown.length} govern. --all lists all.`)]
-      : []),
+    ...leftOut(outcome, shown),
     "",
     partsTable(outcome, shown),
     dim(
@@ -44,15 +42,33 @@ function rigLine(rig: Rig, { statics, accuracy }: Outcome): string {
   );
 }
 
-/** What-ifs in which some part has its worst, the deepest drop, whatever was not caught or broke, and what failed. */
+/** How many of the what-ifs that lose the walker are shown besides. */
+const MOST_LOST = 3;
+
+/** What-ifs in which some part has its worst, the deepest drop, some that lose the walker, and those that failed. */
 function governing(outcome: Outcome): number[] {
   const chosen = new Set(outcome.parts.map((part) => part.whatIf));
   const drops = outcome.whatIfs.map((one) => one.drop ?? 0);
   chosen.add(drops.indexOf(Math.max(...drops)));
-  outcome.whatIfs.forEach((one, i) => {
-    if (!one.ok || !one.caught || (one.feetClearance ?? 1) <= 0) chosen.add(i);
-  });
+  for (const i of outcome.incomplete) chosen.add(i);
+  for (const i of lost(outcome).slice(0, MOST_LOST)) chosen.add(i);
   return [...chosen].sort((a, b) => a - b);
+}
+
+/** What-ifs in which nothing catches the walker, or the ground comes first. */
+const lost = ({ whatIfs }: Outcome) =>
+  whatIfs.flatMap((one, i) => (one.ok && (!one.caught || (one.feetClearance ?? 1) <= 0) ? [i] : []));
+
+/** What the table above leaves out. */
+function leftOut(outcome: Outcome, shown: readonly number[]): string[] {
+  if (shown.length === outcome.whatIfs.length) return [];
+  const more = lost(outcome).filter((i) => !shown.includes(i)).length;
+  const also = more === 0 ? "" : ` In ${more} more the walker is not caught or meets the ground.`;
+  return [
+    dim(
+      wrap(`${outcome.whatIfs.length} what-ifs were run; these ${shown.length} govern.${also} --all lists all.`, width),
+    ),
+  ];
 }
 
 function whatIfTable(outcome: Outcome, shown: readonly number[]): string {
@@ -83,7 +99,7 @@ function figures(one: WhatIfOutcome): string[] {
     kilonewtons(Math.max(one.peaks.mainA, one.peaks.mainB)),
     backup > 0 ? kilonewtons(backup) : "–",
     one.drop === undefined ? "–" : `${metres(one.drop)} m`,
-    one.feetClearance === undefined ? "?" : `${metres(one.feetClearance)} m`,
+    feet(one.feetClearance),
   ];
 }
 
@@ -143,4 +159,10 @@ function weakPoints(outcome: Outcome): string[] {
     width,
   );
   return [`The verdict rests on (weakest first; required factor ${formatRatio(outcome.requiredFactor)}):`, ...list, ""];
+}
+
+/** Height of the feet above the ground. */
+function feet(clearance: number | undefined): string {
+  if (clearance === undefined) return "?";
+  return clearance <= 0 ? "ground" : `${metres(clearance)} m`;
 }

@@ -19,6 +19,8 @@ export interface CautionFacts {
   readonly hasBackup: boolean;
   /** Least height of the walker's feet above the ground over all what-ifs [m]; absent: no ground known. */
   readonly feetClearance?: number;
+  /** How many what-ifs end with the walker on the ground. */
+  readonly endedOnGround: number;
 }
 
 const few = (count: number, of: number) => (count === of ? `All ${of}` : `${count} of ${of}`);
@@ -38,6 +40,10 @@ export function cautions(facts: CautionFacts): readonly string[] {
   if (!facts.hasBackup) said.push("The rig has no backup: nothing catches the walker when the main line fails.");
   if (facts.feetClearance === undefined) {
     said.push("No ground was given: whether the walker reaches it in a drop was not checked.");
+  }
+  if (facts.endedOnGround > 0) {
+    const runs = facts.endedOnGround === 1 ? "One what-if ends" : `${facts.endedOnGround} what-ifs end`;
+    said.push(`${runs} on the ground. What the parts would have carried after that is not computed.`);
   }
   said.push(
     "Not modelled: edges and abrasion while loaded, swinging into rock, wind, a wrongly closed part, and how the body takes the force.",

@@ -98,6 +98,7 @@ function conclude(
       unfoundedParts: parts.filter(unfounded).length,
       parts: parts.length,
       hasBackup: rig.backup !== undefined,
+      endedOnGround: whatIfs.filter((one) => one.groundSpeed !== undefined).length,
       ...(feet.length === 0 ? {} : { feetClearance: Math.min(...feet) }),
     }),
     statics,

@@ -46,7 +46,15 @@ describe("the estimate from two meshes", () => {
 });
 
 describe("cautions", () => {
-  const facts = { invented: false, failedWhatIfs: 0, unfoundedParts: 0, parts: 10, hasBackup: true, feetClearance: 20 };
+  const facts = {
+    invented: false,
+    failedWhatIfs: 0,
+    unfoundedParts: 0,
+    parts: 10,
+    hasBackup: true,
+    feetClearance: 20,
+    endedOnGround: 0,
+  };
   it("always begin with the general ones", () => {
     expect(cautions(facts).slice(0, CAUTIONS.length)).toEqual(CAUTIONS);
   });
@@ -57,6 +65,7 @@ describe("cautions", () => {
     expect(cautions({ ...facts, failedWhatIfs: 2 }).join(" ")).toContain("2 what-ifs could not be computed");
     const { feetClearance: _, ...groundless } = facts;
     expect(cautions(groundless).join(" ")).toContain("No ground was given");
+    expect(cautions({ ...facts, endedOnGround: 1 }).join(" ")).toContain("One what-if ends on the ground");
     expect(cautions({ ...facts, hasBackup: false }).join(" ")).toContain("no backup");
   });
 });

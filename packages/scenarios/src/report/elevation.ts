@@ -30,7 +30,7 @@ export function elevation(rig: Rig, outcome: Outcome): Html {
       `<circle cx="${x(rig.span / 2)}" cy="${y(middle - sag + rig.walker.tieIn)}" r="3" fill="#1d2226"/></g>` +
       `<text x="${x(0)}" y="${Number(y(0)) - 6}" text-anchor="middle">A</text><text x="${x(rig.span)}" y="${Number(y(rig.rise)) - 6}" text-anchor="middle">B</text>` +
       `<path d="M${x(0)} ${below - 8}H${x(rig.span)}M${x(0)} ${below - 11}v6M${x(rig.span)} ${below - 11}v6" stroke="#1d2226" stroke-width="0.6" fill="none"/>` +
-      `<text x="${x(rig.span / 2)}" y="${below - 10}" text-anchor="middle">${formatLength(rig.span)}</text></svg>`,
+      `<text x="${x(rig.span / 2)}" y="${below - 12}" text-anchor="middle">${formatLength(rig.span)}</text></svg>`,
   );
 }
 

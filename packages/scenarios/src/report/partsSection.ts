@@ -1,11 +1,13 @@
 /** What every part carries against what it holds, and what its strength rests on. */
-import { formatForce, formatLength, formatRatio } from "@secondline/rig";
-import type { Outcome, PartOutcome, Verdict } from "../outcome.ts";
+import { type Basis, formatForce, formatLength, formatRatio } from "@secondline/rig";
+import type { AppliedFactor, Outcome, PartOutcome, Verdict } from "../outcome.ts";
 import { type Content, type Html, tableOf, tag } from "./html.ts";
 
-const MARK: Readonly<Record<Verdict, string>> = { holds: "● holds", thin: "▲ thin", fails: "✕ fails" };
+const MARK: Readonly<Record<Verdict, string>> = { holds: "●", thin: "▲", fails: "✕" };
 
+/** The verdict's shape; the word stands beside it. */
 export const verdictMark = (verdict: Verdict): Html => tag("span", MARK[verdict], { class: `verdict ${verdict}` });
+const verdictWord = (verdict: Verdict) => tag("span", `${MARK[verdict]} ${verdict}`, { class: `verdict ${verdict}` });
 
 export function partsTable(outcome: Outcome): Html {
   const rows = outcome.parts.map((part): Content[] => [
@@ -13,7 +15,7 @@ export function partsTable(outcome: Outcome): Html {
     load(part),
     `${formatForce(part.strength)} (${formatForce(part.strength5)})`,
     `${formatRatio(part.margin)} (${formatRatio(part.margin5)})`,
-    verdictMark(part.verdict),
+    verdictWord(part.verdict),
     outcome.whatIfs[part.whatIf]!.title,
   ]);
   const caption =
@@ -33,18 +35,35 @@ function load(part: PartOutcome): string {
   return `${part.parts ? "at least " : ""}${formatForce(part.load)}${uncertainty}`;
 }
 
-/** Rated strength times factors, part by part, each with where it comes from. */
-export function strengthTable(outcome: Outcome): Html {
+/** Rated strength times factors, part by part, with the numbers of the bases they rest on, and those bases once. */
+export function strengthSection(outcome: Outcome): readonly Html[] {
+  const numbers = new Map<string, number>();
+  const numberOf = (basis: Basis) => {
+    const text = `${basis.kind}: ${basis.note}`;
+    const number = numbers.get(text) ?? numbers.size + 1;
+    numbers.set(text, number);
+    return number;
+  };
   const rows = outcome.parts.map((part): Content[] => [
     part.name,
     formatForce(part.rated),
-    part.factors.map((one) => `${one.name} × ${formatRatio(one.value)}`).join(", ") || "none",
-    part.bases.map((basis) => `${basis.kind}: ${basis.note}`).join("; "),
+    part.factors.map(factorText).join(", ") || "none",
+    part.bases.map(numberOf).join(", "),
   ]);
-  return tableOf(
-    "Strength is the rated one times every factor. A basis says where a number comes from; weakest first.",
-    ["Part", "Rated", "Factors", "Bases"],
-    rows,
-    [1],
-  );
+  return [
+    tableOf(
+      "Strength is the rated one times every factor, each with its scatter. The last column names the bases below, weakest first.",
+      ["Part", "Rated", "Factors", "Bases"],
+      rows,
+      [1],
+    ),
+    tag(
+      "ol",
+      [...numbers.keys()].map((text) => tag("li", text)),
+      { class: "bases" },
+    ),
+  ];
 }
+
+const factorText = ({ name, value, spread }: AppliedFactor) =>
+  `${name} × ${formatRatio(value)} ± ${Math.round(100 * spread)} %`;

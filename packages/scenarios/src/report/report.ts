@@ -5,7 +5,7 @@ import type { Outcome } from "../outcome.ts";
 import { VERSION } from "../version.ts";
 import { elevation } from "./elevation.ts";
 import { escapeHtml, type Html, raw, tag } from "./html.ts";
-import { partsTable, strengthTable, verdictMark } from "./partsSection.ts";
+import { partsTable, strengthSection, verdictMark } from "./partsSection.ts";
 import { rigTable } from "./rigSection.ts";
 import { STYLE } from "./style.ts";
 import { plots, whatIfTable } from "./whatIfSection.ts";
@@ -57,7 +57,7 @@ export function report(outcome: Outcome, { rig, date, stateOn }: ReportOptions):
       outcome.weakestBases.map((basis) => `${basis.kind}: ${basis.note}`),
       "bases",
     ),
-    strengthTable(outcome),
+    ...strengthSection(outcome),
     tag("footer", [
       tag("p", ["Input (SHA-256 of the rig in SI units): ", tag("code", hash)]),
       tag(

@@ -19,8 +19,8 @@ p { margin: 0 0 2mm; max-width: 160mm; }
 .cautions ul { margin: 0; padding-left: 5mm; }
 table { width: 100%; border-collapse: collapse; font-size: 8.5pt; line-height: 1.3; margin: 0 0 4mm; font-variant-numeric: tabular-nums; }
 caption { text-align: left; color: var(--soft); padding-bottom: 1mm; }
-th { text-align: left; font-weight: 600; border-bottom: 0.35mm solid var(--ink); padding: 1mm 1.5mm 1mm 0; vertical-align: bottom; }
-td { border-bottom: 0.2mm solid var(--rule); padding: 1mm 1.5mm 1mm 0; vertical-align: top; }
+th { text-align: left; font-weight: 600; border-bottom: 0.35mm solid var(--ink); padding: 1mm 3mm 1mm 0; vertical-align: bottom; }
+td { border-bottom: 0.2mm solid var(--rule); padding: 1mm 3mm 1mm 0; vertical-align: top; }
 th.number, td.number { text-align: right; white-space: nowrap; }
 tr { break-inside: avoid; } thead { display: table-header-group; }
 .verdict { white-space: nowrap; font-weight: 600; }
@@ -29,7 +29,8 @@ figure { margin: 0 0 4mm; break-inside: avoid; } figcaption { font-size: 8.5pt; 
 .plots { display: grid; grid-template-columns: 1fr 1fr; gap: 2mm 6mm; }
 svg { display: block; width: 100%; height: auto; }
 svg text { font: 8px "IBM Plex Sans", Arial, sans-serif; fill: var(--ink); }
-ul.bases { padding-left: 5mm; margin: 0 0 3mm; font-size: 8.5pt; }
+td:last-child, th:last-child { padding-right: 0; }
+ul.bases, ol.bases { padding-left: 5mm; margin: 0 0 3mm; font-size: 8.5pt; }
 code { font: 8pt "IBM Plex Mono", Consolas, monospace; overflow-wrap: anywhere; }
 footer { margin-top: 8mm; border-top: 0.3mm solid var(--rule); padding-top: 2mm; font-size: 8pt; color: var(--soft); }
 `;

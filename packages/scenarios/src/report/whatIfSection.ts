@@ -22,8 +22,13 @@ function figures(one: WhatIfOutcome): string[] {
     formatForce(Math.max(mainA, mainB)),
     backup > 0 ? formatForce(backup) : "–",
     one.drop === undefined ? "–" : formatLength(one.drop),
-    one.feetClearance === undefined ? "not known" : formatLength(one.feetClearance),
+    height(one.feetClearance),
   ];
+}
+
+function height(clearance: number | undefined): string {
+  if (clearance === undefined) return "not known";
+  return clearance <= 0 ? "ground" : formatLength(clearance);
 }
 
 /** In words, what a reader must not overlook. Tapes are made to part and are not spoken of. */
