@@ -5,12 +5,21 @@
 import { COLUMN } from "./lineLayout.ts";
 import type { Joint, Line } from "./model.ts";
 
+/**
+ * Time constant of a first-order low-pass at 100 Hz, the corner of CFC 60 [s]. From step to step a joint's force holds the
+ * inertia of whole elements on either side, which depends on the mesh and which no sewn loop or cord would feel as sharply.
+ */
+const LOAD_CELL = 1 / (2 * Math.PI * 100);
+
 export interface JointState {
   readonly joint: Joint;
   whole: boolean;
   peak: number;
   peakTime: number;
+  /** Size of `load` [N]. */
   force: number;
+  /** Force on the backup's node, as a load cell would report it (see `LOAD_CELL`) [N]. */
+  readonly load: Float64Array;
 }
 
 /** Nodes that share one motion: places of x in memory, pitch of their line, mass; the joint a backup node hangs on. */
@@ -34,7 +43,7 @@ export class Joints {
     this.#main = main;
     this.#backup = backup;
     this.#seamWhole = main.seam >= 0;
-    this.states = joints.map((joint) => ({ joint, whole: true, peak: 0, peakTime: 0, force: 0 }));
+    this.states = joints.map((joint) => ({ joint, whole: true, peak: 0, peakTime: 0, force: 0, load: new Float64Array(3) }));
     this.#regroup();
   }
 
@@ -46,6 +55,7 @@ export class Joints {
   part(state: JointState): void {
     state.whole = false;
     state.force = 0;
+    state.load.fill(0);
     this.#regroup();
   }
 
@@ -82,11 +92,11 @@ export class Joints {
   /** Shares the momenta of joined nodes after both lines have moved. */
   bind(step: number, time: number): void {
     const m = this.#m;
+    const blend = step / (step + LOAD_CELL);
     for (let g = 0; g < this.#groups.length; g++) {
       const { at, pitch, mass, joint } = this.#groups[g]!;
       let total = 0;
       for (let k = 0; k < at.length; k++) total += mass[k]!;
-      for (let k = 1; k < at.length; k++) if (joint[k]) joint[k]!.force = 0;
       for (let c = 0; c < 3; c++) {
         let momentum = 0;
         for (let k = 0; k < at.length; k++) momentum += mass[k]! * m[at[k]! + (COLUMN.VX + c) * pitch[k]!]!;
@@ -95,7 +105,8 @@ export class Joints {
           const V = at[k]! + (COLUMN.VX + c) * pitch[k]!;
           const X = at[k]! + c * pitch[k]!;
           const change = shared - m[V]!;
-          if (joint[k]) joint[k]!.force += ((mass[k]! * change) / step) ** 2;
+          const load = joint[k]?.load;
+          if (load) load[c] = load[c]! + blend * ((mass[k]! * change) / step - load[c]!);
           m[X] = m[X]! + step * change;
           m[V] = shared;
         }
@@ -103,7 +114,8 @@ export class Joints {
       for (let k = 1; k < at.length; k++) {
         const state = joint[k];
         if (!state) continue;
-        state.force = Math.sqrt(state.force);
+        const { load } = state;
+        state.force = Math.sqrt(load[0]! * load[0]! + load[1]! * load[1]! + load[2]! * load[2]!);
         if (state.force > state.peak) {
           state.peak = state.force;
           state.peakTime = time;

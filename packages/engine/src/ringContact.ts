@@ -274,6 +274,10 @@ export class RingContact {
     while (high < nodes - 1 && !parted(high)) high++;
     this.low = low;
     this.high = high;
+    const freeLow = low > 0 || this.freeA;
+    const freeHigh = high < nodes - 1 || this.freeB;
+    // A line that ends at the ring has run out of it.
+    if ((freeLow && this.xi < low + 0.5) || (freeHigh && this.xi > high - 0.5)) this.on = false;
     this.xi = Math.min(Math.max(this.xi, low), high);
   }
 }
