@@ -32,9 +32,9 @@ export function outcomeText(rig: Rig, outcome: Outcome, options: { readonly all:
 }
 
 function rigLine(rig: Rig, { statics, accuracy }: Outcome): string {
-  const backup = rig.backup
-    ? `backup ${formatPercent(rig.backup.slack)} longer, ${rig.backup.connections.filter((one) => one.kind === "connection").length} connections`
-    : "no backup";
+  const connections = (rig.backup?.connections ?? []).filter((one) => one.kind === "connection").length;
+  const connected = `${connections === 0 ? "no" : connections} connection${connections === 1 ? "" : "s"}`;
+  const backup = rig.backup ? `backup ${formatPercent(rig.backup.slack)} longer, ${connected}` : "no backup";
   return (
     `${formatLength(rig.span)} span, main line ${formatForce(rig.main.pretension)}, ${backup}, walker ${formatMass(rig.walker.mass)}. ` +
     `Standing in the middle: ${formatForce(statics.standingTension)}, sag ${formatLength(statics.standingSag)}. ` +

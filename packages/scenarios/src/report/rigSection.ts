@@ -89,8 +89,11 @@ function ends(line: { readonly endA: LineEnd; readonly endB: LineEnd }): string 
 
 function backup(rig: Rig): string {
   if (!rig.backup) return "none";
-  const count = (kind: "connection" | "tape") => rig.backup!.connections.filter((one) => one.kind === kind).length;
-  const held = `${count("connection")} connections, ${count("tape")} tapes`;
+  const count = (kind: "connection" | "tape") => {
+    const number = rig.backup!.connections.filter((one) => one.kind === kind).length;
+    return `${number === 0 ? "no" : number} ${kind}${number === 1 ? "" : "s"}`;
+  };
+  const held = `${count("connection")}, ${count("tape")}`;
   return `${sections(rig.backup.sections)}; ${formatPercent(rig.backup.slack)} longer than the chord; ${held}; ${ends(rig.backup)}`;
 }
 
