@@ -2,6 +2,7 @@ export { cfc60 } from "./cfc60.ts";
 export { GRAVITY, SIGNAL_RATE } from "./constants.ts";
 export { AUDIT_LIMIT } from "./energyLedger.ts";
 export { type LineKernel, typescriptKernel } from "./lineKernel.ts";
+export { fastestKernel, wasmKernel } from "./lineKernelWasm.ts";
 export { mainNaturalLength } from "./model.ts";
 export type * from "./problem.ts";
 export { type ProblemReading, readProblem } from "./readProblem.ts";

@@ -1,5 +1,5 @@
 /**
- * The hot loop, readable reference and fallback: one step of one line, in two passes over its memory (see `lineLayout.ts`).
+ * The hot loop, readable reference and fallback: one step of one line, in one sweep over its memory (see `lineLayout.ts`).
  *
  * Symbols: e strain [-], T tension [N], r branch state [N] (see `maxwell.ts`), A decay, B stiffness, C release, W work [J].
  * Nothing is allocated; nothing throws. Results come back in `out`: out[0] gains the work that stretching the line took (by
@@ -11,13 +11,26 @@ import { COLUMN, RUN } from "./lineLayout.ts";
 /** Keeps the direction of an element of no length finite; far below the rounding of any real length squared [m²]. */
 const TINY = 1e-300;
 
-/** Element forces of the run at `run`, and the branches moved on by one step. */
-function elementPass(m: Float64Array, base: number, pitch: number, run: number, out: Float64Array): void {
-  const first = m[run + RUN.first]!;
-  const last = m[run + RUN.last]!;
+/**
+ * One run of elements: their forces, their branches moved on by one step, and behind them the nodes. Once element i has its
+ * force, nothing reads node i at its old place any more: velocities by the forces on either side and gravity, then positions
+ * (symplectic Euler, leapfrog). The line's end nodes are the caller's; `before` holds the forces of the element before.
+ */
+function sweepRun(
+  m: Float64Array,
+  base: number,
+  pitch: number,
+  run: number,
+  step: number,
+  out: Float64Array,
+  before: Float64Array,
+): void {
+  const first = m[run + RUN.first]! | 0;
+  const last = m[run + RUN.last]! | 0;
   const slope = m[run + RUN.endSlope]!;
   const end = m[run + RUN.end]!;
-  const tableEnd = run + RUN.table + 5 * m[run + RUN.cubics]!;
+  const table = (run + RUN.table) | 0;
+  const tableEnd = (table + 5 * m[run + RUN.cubics]!) | 0;
   const sumB = m[run + RUN.stiffnessSum]!;
   const further = m[run + RUN.branches]! > 4;
   const A1 = m[run + RUN.decay]!;
@@ -28,82 +41,115 @@ function elementPass(m: Float64Array, base: number, pitch: number, run: number, 
   const C2 = m[run + RUN.release + 1]!;
   const C3 = m[run + RUN.release + 2]!;
   const C4 = m[run + RUN.release + 3]!;
-  const X = base + COLUMN.X * pitch;
-  const Y = base + COLUMN.Y * pitch;
-  const Z = base + COLUMN.Z * pitch;
-  const IL = base + COLUMN.IL * pitch;
-  const R1 = base + COLUMN.R * pitch;
-  const R2 = R1 + pitch;
-  const R3 = R2 + pitch;
-  const R4 = R3 + pitch;
-  const S = base + COLUMN.S * pitch;
-  const TT = base + COLUMN.T * pitch;
-  const E = base + COLUMN.E * pitch;
-  const FX = base + COLUMN.FX * pitch;
-  const FY = base + COLUMN.FY * pitch;
-  const FZ = base + COLUMN.FZ * pitch;
+  const X = base | 0;
+  const Y = (X + pitch) | 0;
+  const Z = (Y + pitch) | 0;
+  const VX = (Z + pitch) | 0;
+  const VY = (VX + pitch) | 0;
+  const VZ = (VY + pitch) | 0;
+  const IM = (VZ + pitch) | 0;
+  const IL = (IM + pitch) | 0;
+  const R1 = (IL + pitch) | 0;
+  const R2 = (R1 + pitch) | 0;
+  const R3 = (R2 + pitch) | 0;
+  const R4 = (R3 + pitch) | 0;
+  const S = (base + COLUMN.S * pitch) | 0;
+  const TT = (S + pitch) | 0;
+  const E = (TT + pitch) | 0;
+  const FX = (E + pitch) | 0;
+  const FY = (FX + pitch) | 0;
+  const FZ = (FY + pitch) | 0;
+  const fall = GRAVITY * step;
+  // Every other element's work is summed apart: the order in which two lanes do it.
   let W = 0;
+  let otherW = 0;
   let excess = out[1]!;
   let px = m[X + first]!;
   let py = m[Y + first]!;
   let pz = m[Z + first]!;
+  let fx = before[0]!;
+  let fy = before[1]!;
+  let fz = before[2]!;
   for (let i = first; i < last; i++) {
-    const qx = m[X + 1 + i]!;
-    const qy = m[Y + 1 + i]!;
-    const qz = m[Z + 1 + i]!;
+    const qx = m[(X + i + 1) | 0]!;
+    const qy = m[(Y + i + 1) | 0]!;
+    const qz = m[(Z + i + 1) | 0]!;
     const dx = qx - px;
     const dy = qy - py;
     const dz = qz - pz;
     const length = Math.sqrt(dx * dx + dy * dy + dz * dz + TINY);
-    const e = length * m[IL + i]! - 1;
-    const r1 = m[R1 + i]!;
-    const r2 = m[R2 + i]!;
-    const r3 = m[R3 + i]!;
-    const r4 = m[R4 + i]!;
+    const e = length * m[(IL + i) | 0]! - 1;
     let T = 0;
     if (e > 0) {
       // Slow-pull curve: straight beyond `end`, cubics below it.
       T = e > end ? slope * (e - end) : 0;
-      for (let k = run + RUN.table; k < tableEnd; k += 5) {
+      for (let k = table; k < tableEnd; k = (k + 5) | 0) {
         let u = e - m[k]!;
         if (u < 0) u = 0;
         const width = m[k + 1]!;
         if (u > width) u = width;
         T += u * (m[k + 2]! + u * (m[k + 3]! + u * m[k + 4]!));
       }
+      const r1 = m[(R1 + i) | 0]!;
+      const r2 = m[(R2 + i) | 0]!;
+      const r3 = m[(R3 + i) | 0]!;
+      const r4 = m[(R4 + i) | 0]!;
       T += sumB * e + (r1 + r2 + (r3 + r4));
-      if (further) T += m[FX + i]!;
+      if (further) T += m[(FX + i) | 0]!;
       if (T < 0) T = 0;
-      m[R1 + i] = A1 * r1 - C1 * e;
-      m[R2 + i] = A2 * r2 - C2 * e;
-      m[R3 + i] = A3 * r3 - C3 * e;
-      m[R4 + i] = A4 * r4 - C4 * e;
+      m[(R1 + i) | 0] = A1 * r1 - C1 * e;
+      m[(R2 + i) | 0] = A2 * r2 - C2 * e;
+      m[(R3 + i) | 0] = A3 * r3 - C3 * e;
+      m[(R4 + i) | 0] = A4 * r4 - C4 * e;
     } else {
       // Slack: what the branches still held is lost.
-      m[R1 + i] = 0;
-      m[R2 + i] = 0;
-      m[R3 + i] = 0;
-      m[R4 + i] = 0;
+      m[(R1 + i) | 0] = 0;
+      m[(R2 + i) | 0] = 0;
+      m[(R3 + i) | 0] = 0;
+      m[(R4 + i) | 0] = 0;
     }
-    W += (m[TT + i]! + T) * (e - m[E + i]!);
-    m[TT + i] = T;
-    m[E + i] = e;
-    const over = T - m[S + i]!;
+    const sum = W + (m[(TT + i) | 0]! + T) * (e - m[(E + i) | 0]!);
+    W = otherW;
+    otherW = sum;
+    m[(TT + i) | 0] = T;
+    m[(E + i) | 0] = e;
+    const over = T - m[(S + i) | 0]!;
     if (over > excess) excess = over;
     const s = T / length;
-    m[FX + i] = s * dx;
-    m[FY + i] = s * dy;
-    m[FZ + i] = s * dz;
+    const gx = s * dx;
+    const gy = s * dy;
+    const gz = s * dz;
+    m[(FX + i) | 0] = gx;
+    m[(FY + i) | 0] = gy;
+    m[(FZ + i) | 0] = gz;
+    if (i > 0) {
+      const w = m[(IM + i) | 0]! * step;
+      const vx = m[(VX + i) | 0]! + (gx - fx) * w;
+      const vy = m[(VY + i) | 0]! + (gy - fy) * w;
+      const vz = m[(VZ + i) | 0]! + (gz - fz) * w - fall;
+      m[(VX + i) | 0] = vx;
+      m[(VY + i) | 0] = vy;
+      m[(VZ + i) | 0] = vz;
+      m[(X + i) | 0] = px + step * vx;
+      m[(Y + i) | 0] = py + step * vy;
+      m[(Z + i) | 0] = pz + step * vz;
+    }
+    fx = gx;
+    fy = gy;
+    fz = gz;
     px = qx;
     py = qy;
     pz = qz;
   }
-  out[0] = out[0]! + W * m[run + RUN.halfLength]!;
+  before[0] = fx;
+  before[1] = fy;
+  before[2] = fz;
+  out[0] = out[0]! + (W + otherW) * m[run + RUN.halfLength]!;
   out[1] = excess;
 }
 
 /**
- * Branches five to eight of a run: leaves their tension in the FX column, where `elementPass` picks it up before it writes its
+ * Branches five to eight of a run: leaves their tension in the FX column, where the sweep picks it up before it writes its
  * forces there. Rare, so kept apart.
  */
 function furtherBranches(m: Float64Array, base: number, pitch: number, run: number): void {
@@ -125,42 +171,6 @@ function furtherBranches(m: Float64Array, base: number, pitch: number, run: numb
   }
 }
 
-/** Inner nodes 1 … nodes − 2: velocities by the element forces and gravity, then positions (symplectic Euler, leapfrog). */
-function nodePass(m: Float64Array, base: number, pitch: number, nodes: number, step: number): void {
-  const X = base + COLUMN.X * pitch;
-  const Y = base + COLUMN.Y * pitch;
-  const Z = base + COLUMN.Z * pitch;
-  const VX = base + COLUMN.VX * pitch;
-  const VY = base + COLUMN.VY * pitch;
-  const VZ = base + COLUMN.VZ * pitch;
-  const IM = base + COLUMN.IM * pitch;
-  const FX = base + COLUMN.FX * pitch;
-  const FY = base + COLUMN.FY * pitch;
-  const FZ = base + COLUMN.FZ * pitch;
-  const fall = GRAVITY * step;
-  let fx = m[FX]!;
-  let fy = m[FY]!;
-  let fz = m[FZ]!;
-  for (let i = 1; i < nodes - 1; i++) {
-    const gx = m[FX + i]!;
-    const gy = m[FY + i]!;
-    const gz = m[FZ + i]!;
-    const w = m[IM + i]! * step;
-    const vx = m[VX + i]! + (gx - fx) * w;
-    const vy = m[VY + i]! + (gy - fy) * w;
-    const vz = m[VZ + i]! + (gz - fz) * w - fall;
-    m[VX + i] = vx;
-    m[VY + i] = vy;
-    m[VZ + i] = vz;
-    m[X + i] = m[X + i]! + step * vx;
-    m[Y + i] = m[Y + i]! + step * vy;
-    m[Z + i] = m[Z + i]! + step * vz;
-    fx = gx;
-    fy = gy;
-    fz = gz;
-  }
-}
-
 /** A kernel moves one line on by one step; end nodes are the caller's. */
 export interface LineKernel {
   readonly name: "typescript" | "wasm";
@@ -168,7 +178,6 @@ export interface LineKernel {
   step(
     base: number,
     pitch: number,
-    nodes: number,
     runs: number,
     runCount: number,
     runPitch: number,
@@ -180,16 +189,16 @@ export interface LineKernel {
 /** The kernel in TypeScript, on memory of its own of so many numbers. */
 export function typescriptKernel(size: number): LineKernel {
   const memory = new Float64Array(size);
+  const before = new Float64Array(3);
   return {
     name: "typescript",
     memory,
-    step(base, pitch, nodes, runs, runCount, runPitch, step, out) {
+    step(base, pitch, runs, runCount, runPitch, step, out) {
       for (let k = 0; k < runCount; k++) {
         const run = runs + k * runPitch;
         if (memory[run + RUN.branches]! > 4) furtherBranches(memory, base, pitch, run);
-        elementPass(memory, base, pitch, run, out);
+        sweepRun(memory, base, pitch, run, step, out, before);
       }
-      nodePass(memory, base, pitch, nodes, step);
     },
   };
 }

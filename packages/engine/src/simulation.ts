@@ -9,7 +9,8 @@ import { Joints } from "./joints.ts";
 import { Leash } from "./leash.ts";
 import { LegAnchor, LineEnd, MASTER_MASS } from "./lineEnds.ts";
 import { elementEnergy, heightEnergy, kineticEnergy, stretchEnergy } from "./lineEnergy.ts";
-import { type LineKernel, typescriptKernel } from "./lineKernel.ts";
+import type { LineKernel } from "./lineKernel.ts";
+import { fastestKernel } from "./lineKernelWasm.ts";
 import { COLUMN, MOST_BRANCHES, RUN } from "./lineLayout.ts";
 import { anchorOf, buildModel, type Line, loadLine, type Model, type ModelOptions } from "./model.ts";
 import type { Problem } from "./problem.ts";
@@ -86,7 +87,7 @@ export class Simulation {
     this.model = buildModel(problem, options);
     const { main, backup, step } = this.model;
     this.#lines = backup ? [main, backup] : [main];
-    this.#kernel = (options.kernel ?? typescriptKernel)(this.model.memory);
+    this.#kernel = (options.kernel ?? fastestKernel)(this.model.memory);
     for (const line of this.#lines) loadLine(line, this.#kernel, step);
     this.rest = restAtStart(this.model);
     const m = this.#kernel.memory;
@@ -211,7 +212,7 @@ export class Simulation {
       const line = this.#lines[k]!;
       const out = this.#out[k]!;
       out[1] = Number.NEGATIVE_INFINITY;
-      this.#kernel.step(line.base, line.pitch, line.nodes, line.runsAt, line.runs.length, line.runPitch, step, out);
+      this.#kernel.step(line.base, line.pitch, line.runsAt, line.runs.length, line.runPitch, step, out);
     }
     for (let k = 0; k < this.#ends.length; k++) this.#ends[k]!.move(step);
     for (let k = 0; k < this.legAnchors.length; k++) this.#moveAnchor(this.legAnchors[k]!, step, t);

@@ -1,0 +1,250 @@
+/**
+ * The hot loop in AssemblyScript: one step of one line, two neighbouring elements at a time in the two lanes of a vector.
+ * The same arithmetic in the same order as `src/lineKernel.ts`, which is the readable reference: results agree to the last
+ * bit. Layout of the memory: `src/lineLayout.ts`, whose numbers stand here again in bytes.
+ *
+ * Elements and nodes are moved in one sweep: once elements i and i + 1 have their forces, nothing reads nodes i and i + 1 at
+ * their old places any more. A run with an odd number of elements ends with a pair whose second lane is thrown away.
+ */
+
+/** Standard acceleration of free fall [m/s²]. */
+const GRAVITY: f64 = 9.80665;
+/** Keeps the direction of an element of no length finite [m²]. */
+const TINY: f64 = 1e-300;
+
+// Columns of a line.
+const VX = 3;
+const IL = 7;
+const R = 8;
+const S = 16;
+const FX = 19;
+
+// Numbers of a run, as byte offsets.
+const FIRST = 0 << 3;
+const LAST = 1 << 3;
+const BRANCHES = 2 << 3;
+const END_SLOPE = 3 << 3;
+const END = 4 << 3;
+const CUBICS = 5 << 3;
+const STIFFNESS_SUM = 6 << 3;
+const HALF_LENGTH = 7 << 3;
+const DECAY = 8 << 3;
+const STIFFNESS = 16 << 3;
+const RELEASE = 24 << 3;
+const TABLE = 40 << 3;
+const CUBIC = 5 << 3;
+
+/** Largest excess of tension over strength in the last step [N]. */
+let excess: v128 = f64x2.splat(-Infinity);
+/** Forces of the elements before the pair at hand; the second lane is the neighbour's. */
+let lastFX: v128 = f64x2.splat(0);
+let lastFY: v128 = f64x2.splat(0);
+let lastFZ: v128 = f64x2.splat(0);
+
+/** Writes both lanes, or the first only. */
+// @ts-ignore: decorator
+@inline
+function put(at: i32, value: v128, single: bool): void {
+  if (single) v128.store64_lane(at, value, 0);
+  else v128.store(at, value);
+}
+
+/** The sweep over one run of elements; returns the work that stretching it took, over half an element's length. */
+// @ts-ignore: decorator
+@inline
+function sweep(line: i32, pitch: i32, run: i32, from: i32, count: i32, step: f64, single: bool, further: bool, W: v128): v128 {
+  const slope = v128.load64_splat(run, END_SLOPE);
+  const end = v128.load64_splat(run, END);
+  const tableEnd = run + <i32>load<f64>(run, CUBICS) * CUBIC;
+  const sumB = v128.load64_splat(run, STIFFNESS_SUM);
+  const A1 = v128.load64_splat(run, DECAY);
+  const A2 = v128.load64_splat(run, DECAY + 8);
+  const A3 = v128.load64_splat(run, DECAY + 16);
+  const A4 = v128.load64_splat(run, DECAY + 24);
+  const C1 = v128.load64_splat(run, RELEASE);
+  const C2 = v128.load64_splat(run, RELEASE + 8);
+  const C3 = v128.load64_splat(run, RELEASE + 16);
+  const C4 = v128.load64_splat(run, RELEASE + 24);
+  const dt = f64x2.splat(step);
+  const fall = f64x2.splat(GRAVITY * step);
+  const zero = f64x2.splat(0);
+  let over = excess;
+  let beforeX = lastFX;
+  let beforeY = lastFY;
+  let beforeZ = lastFZ;
+  let x = line + (from << 3);
+  const stop = x + (count << 3);
+  for (; x < stop; x += 16) {
+    const y = x + pitch;
+    const z = y + pitch;
+    const vx = z + pitch;
+    const vy = vx + pitch;
+    const vz = vy + pitch;
+    const im = vz + pitch;
+    const il = im + pitch;
+    const r1at = il + pitch;
+    const r2at = r1at + pitch;
+    const r3at = r2at + pitch;
+    const r4at = r3at + pitch;
+    const sat = x + S * pitch;
+    const tat = sat + pitch;
+    const eat = tat + pitch;
+    const px = v128.load(x);
+    const py = v128.load(y);
+    const pz = v128.load(z);
+    const dx = f64x2.sub(v128.load(x, 8), px);
+    const dy = f64x2.sub(v128.load(y, 8), py);
+    const dz = f64x2.sub(v128.load(z, 8), pz);
+    const square = f64x2.add(f64x2.add(f64x2.mul(dx, dx), f64x2.mul(dy, dy)), f64x2.mul(dz, dz));
+    const length = f64x2.sqrt(f64x2.add(square, f64x2.splat(TINY)));
+    const e = f64x2.sub(f64x2.mul(length, v128.load(il)), f64x2.splat(1));
+    const taut = f64x2.gt(e, zero);
+    // Slow-pull curve: straight beyond `end`, cubics below it.
+    let tension = v128.and(f64x2.mul(slope, f64x2.sub(e, end)), f64x2.gt(e, end));
+    for (let k = run; k < tableEnd; k += CUBIC) {
+      const u = f64x2.pmin(
+        f64x2.pmax(f64x2.sub(e, v128.load64_splat(k, TABLE)), zero),
+        v128.load64_splat(k, TABLE + 8),
+      );
+      const inner = f64x2.add(v128.load64_splat(k, TABLE + 24), f64x2.mul(u, v128.load64_splat(k, TABLE + 32)));
+      tension = f64x2.add(
+        tension,
+        f64x2.mul(u, f64x2.add(v128.load64_splat(k, TABLE + 16), f64x2.mul(u, inner))),
+      );
+    }
+    const r1 = v128.load(r1at);
+    const r2 = v128.load(r2at);
+    const r3 = v128.load(r3at);
+    const r4 = v128.load(r4at);
+    const rs = f64x2.add(f64x2.add(r1, r2), f64x2.add(r3, r4));
+    tension = f64x2.add(tension, f64x2.add(f64x2.mul(sumB, e), rs));
+    if (further) tension = f64x2.add(tension, v128.load(x + FX * pitch));
+    tension = v128.and(f64x2.pmax(tension, zero), taut);
+    put(r1at, v128.and(f64x2.sub(f64x2.mul(A1, r1), f64x2.mul(C1, e)), taut), single);
+    put(r2at, v128.and(f64x2.sub(f64x2.mul(A2, r2), f64x2.mul(C2, e)), taut), single);
+    put(r3at, v128.and(f64x2.sub(f64x2.mul(A3, r3), f64x2.mul(C3, e)), taut), single);
+    put(r4at, v128.and(f64x2.sub(f64x2.mul(A4, r4), f64x2.mul(C4, e)), taut), single);
+    const work = f64x2.mul(f64x2.add(v128.load(tat), tension), f64x2.sub(e, v128.load(eat)));
+    put(tat, tension, single);
+    put(eat, e, single);
+    let above = f64x2.sub(tension, v128.load(sat));
+    if (single) above = v128.shuffle<f64>(above, above, 0, 0);
+    over = f64x2.pmax(over, above);
+    const s = f64x2.div(tension, length);
+    let fx = f64x2.mul(s, dx);
+    let fy = f64x2.mul(s, dy);
+    let fz = f64x2.mul(s, dz);
+    const fat = x + FX * pitch;
+    put(fat, fx, single);
+    put(fat + pitch, fy, single);
+    put(fat + 2 * pitch, fz, single);
+    // Nodes: velocities by the element forces and gravity, then positions.
+    const w = f64x2.mul(v128.load(im), dt);
+    const ux = f64x2.add(v128.load(vx), f64x2.mul(f64x2.sub(fx, v128.shuffle<f64>(beforeX, fx, 1, 2)), w));
+    const uy = f64x2.add(v128.load(vy), f64x2.mul(f64x2.sub(fy, v128.shuffle<f64>(beforeY, fy, 1, 2)), w));
+    const uz = f64x2.sub(
+      f64x2.add(v128.load(vz), f64x2.mul(f64x2.sub(fz, v128.shuffle<f64>(beforeZ, fz, 1, 2)), w)),
+      fall,
+    );
+    put(vx, ux, single);
+    put(vy, uy, single);
+    put(vz, uz, single);
+    put(x, f64x2.add(px, f64x2.mul(dt, ux)), single);
+    put(y, f64x2.add(py, f64x2.mul(dt, uy)), single);
+    put(z, f64x2.add(pz, f64x2.mul(dt, uz)), single);
+    if (single) {
+      fx = v128.shuffle<f64>(fx, fx, 0, 0);
+      fy = v128.shuffle<f64>(fy, fy, 0, 0);
+      fz = v128.shuffle<f64>(fz, fz, 0, 0);
+      W = f64x2.replace_lane(W, 0, f64x2.extract_lane(W, 0) + f64x2.extract_lane(work, 0));
+    } else W = f64x2.add(W, work);
+    beforeX = fx;
+    beforeY = fy;
+    beforeZ = fz;
+  }
+  excess = over;
+  lastFX = beforeX;
+  lastFY = beforeY;
+  lastFZ = beforeZ;
+  return W;
+}
+
+/** A whole run: its pairs, then the element that is left over. */
+// @ts-ignore: decorator
+@inline
+function sweepRun(line: i32, pitch: i32, run: i32, step: f64, further: bool): f64 {
+  const first = <i32>load<f64>(run, FIRST);
+  const count = <i32>load<f64>(run, LAST) - first;
+  const even = count & ~1;
+  let W = sweep(line, pitch, run, first, even, step, false, further, f64x2.splat(0));
+  if (count & 1) W = sweep(line, pitch, run, first + even, 1, step, true, further, W);
+  return f64x2.extract_lane(W, 0) + f64x2.extract_lane(W, 1);
+}
+
+/** Branches five to eight of a run: leaves their tension in the FX column, where the sweep picks it up. */
+function furtherBranches(line: i32, pitch: i32, run: i32): void {
+  const branches = <i32>load<f64>(run, BRANCHES);
+  const stop = line + (<i32>load<f64>(run, LAST) << 3);
+  for (let x = line + (<i32>load<f64>(run, FIRST) << 3); x < stop; x += 8) {
+    const dx = load<f64>(x, 8) - load<f64>(x);
+    const dy = load<f64>(x + pitch, 8) - load<f64>(x + pitch);
+    const dz = load<f64>(x + 2 * pitch, 8) - load<f64>(x + 2 * pitch);
+    const e = sqrt<f64>(dx * dx + dy * dy + dz * dz + TINY) * load<f64>(x + IL * pitch) - 1;
+    let tension: f64 = 0;
+    for (let b = 4; b < branches; b++) {
+      const at = x + (R + b) * pitch;
+      const k = run + (b << 3);
+      const r = load<f64>(at);
+      tension += e > 0 ? r + load<f64>(k, STIFFNESS) * e : 0;
+      store<f64>(at, e > 0 ? load<f64>(k, DECAY) * r - load<f64>(k, RELEASE) * e : 0);
+    }
+    store<f64>(x + FX * pitch, tension);
+  }
+}
+
+/**
+ * One step of a line. Places and distances are in numbers of eight bytes, as in TypeScript. At `out` the work that
+ * stretching took is added up; the largest excess of tension over strength is returned.
+ */
+export function step(
+  base: i32,
+  pitchNumbers: i32,
+  runs: i32,
+  runCount: i32,
+  runPitch: i32,
+  dt: f64,
+  out: i32,
+): f64 {
+  const line = base << 3;
+  const pitch = pitchNumbers << 3;
+  excess = f64x2.splat(-Infinity);
+  lastFX = f64x2.splat(0);
+  lastFY = f64x2.splat(0);
+  lastFZ = f64x2.splat(0);
+  // The end nodes are the caller's. The sweep moves the first with the rest; it is put back.
+  const x = load<f64>(line);
+  const y = load<f64>(line + pitch);
+  const z = load<f64>(line + 2 * pitch);
+  const v = line + VX * pitch;
+  const vx = load<f64>(v);
+  const vy = load<f64>(v + pitch);
+  const vz = load<f64>(v + 2 * pitch);
+  let work = load<f64>(out << 3);
+  for (let k = 0; k < runCount; k++) {
+    const run = (runs + k * runPitch) << 3;
+    let W: f64;
+    if (load<f64>(run, BRANCHES) > 4) {
+      furtherBranches(line, pitch, run);
+      W = sweepRun(line, pitch, run, dt, true);
+    } else W = sweepRun(line, pitch, run, dt, false);
+    work += W * load<f64>(run, HALF_LENGTH);
+  }
+  store<f64>(out << 3, work);
+  store<f64>(line, x);
+  store<f64>(line + pitch, y);
+  store<f64>(line + 2 * pitch, z);
+  store<f64>(v, vx);
+  store<f64>(v + pitch, vy);
+  store<f64>(v + 2 * pitch, vz);
+  return max(f64x2.extract_lane(excess, 0), f64x2.extract_lane(excess, 1));
+}

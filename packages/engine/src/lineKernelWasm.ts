@@ -1,0 +1,77 @@
+/**
+ * The hot loop in WebAssembly, two elements at a time (`assembly/lineKernel.ts`); results agree with the TypeScript kernel's
+ * to the last bit. One module, compiled once; every run has an instance and a memory of its own, which go when it goes.
+ */
+import { type LineKernel, typescriptKernel } from "./lineKernel.ts";
+import { lineKernelWasmBase64 } from "./lineKernel.wasm.ts";
+
+/** The little of the platform that is used here; the engine's library setting knows none of it. */
+interface WasmPlatform {
+  readonly WebAssembly?: {
+    validate(bytes: Uint8Array): boolean;
+    readonly Module: new (bytes: Uint8Array) => object;
+    readonly Memory: new (size: { initial: number; maximum: number }) => { readonly buffer: ArrayBuffer };
+    readonly Instance: new (module: object, imports: object) => { readonly exports: object };
+  };
+  readonly atob?: (text: string) => string;
+}
+interface WasmExports {
+  step(
+    base: number,
+    pitch: number,
+    runs: number,
+    runCount: number,
+    runPitch: number,
+    step: number,
+    out: number,
+  ): number;
+}
+
+const PAGE = 65_536;
+/** Most pages a memory may have; more than the lines of any problem need. */
+const MOST_PAGES = 32_768;
+
+let compiled: object | undefined | null;
+
+/** The compiled module; undefined where there is no WebAssembly with vectors. */
+function moduleOf({ WebAssembly, atob }: WasmPlatform): object | undefined {
+  if (compiled === undefined) {
+    const bytes = atob && Uint8Array.from(atob(lineKernelWasmBase64), (character) => character.charCodeAt(0));
+    compiled = WebAssembly && bytes && WebAssembly.validate(bytes) ? new WebAssembly.Module(bytes) : null;
+  }
+  return compiled ?? undefined;
+}
+
+/** The kernel in WebAssembly, on memory of its own of so many numbers; undefined where it cannot be had. */
+export function wasmKernel(size: number): LineKernel | undefined {
+  const platform = globalThis as WasmPlatform;
+  const module = moduleOf(platform);
+  const out = size + (size & 1);
+  const pages = Math.ceil((8 * (out + 2)) / PAGE);
+  if (!module || pages > MOST_PAGES) return undefined;
+  try {
+    const { Memory, Instance } = platform.WebAssembly!;
+    const memory = new Memory({ initial: pages, maximum: pages });
+    return kernelOn(new Instance(module, { env: { memory } }).exports as WasmExports, memory.buffer, out);
+  } catch {
+    // No room for another memory: the fallback needs less address space.
+    return undefined;
+  }
+}
+
+function kernelOn(exports: WasmExports, buffer: ArrayBuffer, work: number): LineKernel {
+  const memory = new Float64Array(buffer);
+  return {
+    name: "wasm",
+    memory,
+    step(base, pitch, runs, runCount, runPitch, step, out) {
+      memory[work] = out[0]!;
+      const excess = exports.step(base, pitch, runs, runCount, runPitch, step, work);
+      out[0] = memory[work]!;
+      if (excess > out[1]!) out[1] = excess;
+    },
+  };
+}
+
+/** The fastest kernel there is here: WebAssembly, or TypeScript where that cannot be had. */
+export const fastestKernel = (size: number): LineKernel => wasmKernel(size) ?? typescriptKernel(size);
