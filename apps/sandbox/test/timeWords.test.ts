@@ -4,6 +4,7 @@ import { csvChunks, csvText } from "../src/time/csv.ts";
 import { cursorSentence, forcesSentence, unloadedSentence } from "../src/time/describe.ts";
 import { eventMarks, eventRange, neighbouringMark } from "../src/time/eventMarks.ts";
 import { inJoules, inKilonewtons, inPercent, inSeconds, kilonewtonDigits } from "../src/time/format.ts";
+import { goToEntries } from "../src/time/goTo.ts";
 import { flagLanes, spreadLabels } from "../src/time/labelLayout.ts";
 import { forceAt, traceSet } from "../src/time/traceSet.ts";
 import { loadedTraces, unloadedTraces } from "../src/time/traces.ts";
@@ -86,6 +87,19 @@ describe("events", () => {
     ]);
   });
 
+  it("that are alike and close together are told as one", () => {
+    const tape = (time: number, value: number) => ({ time, kind: "break", part: "tape", value }) as const;
+    const slip = (time: number) => ({ time, kind: "slip", part: "weblockB", value: 9000 }) as const;
+    const cut = { time: 0.05, kind: "cut", part: "main" } as const;
+    const events = [cut, tape(0.055, 300), tape(0.051, 310), tape(0.9, 305), slip(1), slip(1.05)];
+    expect(eventMarks({ ...run, events }).map((mark) => mark.sentence)).toEqual([
+      "Main line cut, 0.05\u00a0s",
+      "2 tapes part, 0.051\u00a0s to 0.055\u00a0s, up to 0.31\u00a0kN",
+      "Tape parts, 0.90\u00a0s, at 0.30\u00a0kN",
+      "Weblock at B slips, 2 times, 1.00\u00a0s to 1.05\u00a0s, up to 9.00\u00a0kN",
+    ]);
+  });
+
   it("do not call the end of the run a lowest point while the walker still falls", () => {
     const falling = { ...run, walker: { ...run.walker, lowestTime: run.duration } };
     expect(eventMarks(falling).map((mark) => mark.label)).toContain("still falling");
@@ -104,6 +118,37 @@ describe("events", () => {
     expect(from).toBe(0);
     expect(to).toBeGreaterThan(run.walker.lowestTime);
     expect(to).toBeLessThan(run.duration);
+  });
+});
+
+describe("the list of places to go to", () => {
+  const run = timeRecording();
+  const shown = loadedTraces(run).slice(0, 1);
+  const view = { shown, reading: "filtered", rawBehind: false, highlight: null } as const;
+
+  it("has every event and every peak under a name of its own, and goes there", () => {
+    const times: number[] = [];
+    const leashTaut = { time: 2.5, kind: "leashTaut", part: "leash" } as const;
+    const tape = { at: 0.2, tape: true, peak: 300, time: 0.1, parted: true };
+    const again = { ...run, events: [...run.events, leashTaut], connections: [...run.connections, tape] };
+    const entries = goToEntries(again, view, eventMarks(again), (time) => times.push(time)).filter((e) => e !== "rule");
+    const labels = entries.map(({ label }) => label);
+    expect(new Set(labels).size).toBe(labels.length);
+    expect(labels).toContain("Leash taut, 2.50\u00a0s");
+    expect(labels.slice(-2)).toEqual([
+      expect.stringMatching(/^Peak of the leash, /),
+      "Peak of connection, 2.10\u00a0kN",
+    ]);
+    for (const entry of entries) entry.onSelect();
+    expect(times).toEqual([
+      0.05,
+      1.27,
+      1.31,
+      run.walker.lowestTime,
+      2.5,
+      run.peaks.leash.cfc60Time,
+      run.connections[0]!.time,
+    ]);
   });
 });
 

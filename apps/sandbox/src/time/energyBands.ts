@@ -1,6 +1,6 @@
 import type { EnergyLedger, LedgerEntry, Recording } from "@secondline/engine";
 import type { Palette } from "../design/palette.ts";
-import { endsFalling } from "./eventMarks.ts";
+import { endsFalling } from "./eventWords.ts";
 import { capitalised, inJoules, inPercent, inSeconds, listed } from "./format.ts";
 
 /** Lost for good, stored in something stretched, in motion, or still to fall: told apart by pattern as well as name. */

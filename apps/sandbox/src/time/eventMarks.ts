@@ -1,5 +1,5 @@
 import type { Recording, RunEvent } from "@secondline/engine";
-import { capitalised, inKilonewtons, inSeconds } from "./format.ts";
+import { type Happening, happeningLabel, happeningSentence } from "./eventWords.ts";
 
 /** A moment of the run worth going to. */
 export interface Mark {
@@ -16,16 +16,30 @@ export interface Mark {
 
 /** Marks of a run in the order of time. */
 export function eventMarks(recording: Recording): readonly Mark[] {
-  const marks = recording.events
-    .filter((event) => event.time <= recording.duration)
-    .map((event, index) => ({
-      key: `${event.kind}-${event.part}-${index}`,
-      time: event.time,
-      label: eventLabel(event, recording),
-      sentence: eventSentence(event, recording),
-      rank: RANK[event.kind],
-    }));
-  return marks.sort((a, b) => a.time - b.time);
+  return happenings(recording).map((happening, index) => {
+    const [{ time, kind, part }] = happening;
+    return {
+      key: `${kind}-${part}-${index}`,
+      time,
+      label: happeningLabel(happening, recording),
+      sentence: happeningSentence(happening, recording),
+      rank: part === "tape" ? TAPE_RANK : RANK[kind],
+    };
+  });
+}
+
+/** Like events no farther apart than this are told together [s]. */
+const TOGETHER = 0.1;
+
+function happenings(recording: Recording): readonly Happening[] {
+  const found: RunEvent[][] = [];
+  const events = recording.events.filter(({ time }) => time <= recording.duration).sort((a, b) => a.time - b.time);
+  for (const event of events) {
+    const like = found.findLast(([first]) => first!.kind === event.kind && first!.part === event.part);
+    if (like && event.time - like.at(-1)!.time <= TOGETHER) like.push(event);
+    else found.push([event]);
+  }
+  return found as unknown as readonly Happening[];
 }
 
 const RANK: Readonly<Record<RunEvent["kind"], number>> = {
@@ -38,66 +52,8 @@ const RANK: Readonly<Record<RunEvent["kind"], number>> = {
   leashTaut: 2,
   letGo: 1,
 };
-
-const PARTS: Readonly<Record<string, string>> = {
-  main: "main line",
-  backup: "backup",
-  leash: "leash",
-  ring: "ring",
-  connection: "connection",
-  tape: "tape",
-  anchorA: "leg at anchor A",
-  anchorB: "leg at anchor B",
-  weblockA: "weblock at A",
-  weblockB: "weblock at B",
-};
-
-/** The part's name in words; an unknown one is shown as it is written. */
-export function partName(part: string): string {
-  return PARTS[part] ?? part;
-}
-
-function eventLabel(event: RunEvent, recording: Recording): string {
-  const part = partName(event.part);
-  switch (event.kind) {
-    case "cut":
-      return `${part} cut`;
-    case "break":
-      return `${part} parts`;
-    case "leashTaut":
-      return "leash taut";
-    case "ringOff":
-      return event.part === "ring" ? "ring off the line" : `ring off the ${part}`;
-    case "ground":
-      return "ground";
-    case "letGo":
-      return "feet off";
-    case "slip":
-      return `${part} slips`;
-    case "lowest":
-      return endsFalling(recording) ? "still falling" : "lowest point";
-  }
-}
-
-function eventSentence(event: RunEvent, recording: Recording): string {
-  const label = eventLabel(event, recording);
-  return `${capitalised(label)}, ${inSeconds(event.time)}${detail(event)}`;
-}
-
-function detail(event: RunEvent): string {
-  if (event.value === undefined) return "";
-  if (event.kind === "ground") return `, at ${event.value.toFixed(1)}\u00a0m/s`;
-  if (event.kind === "break" || event.kind === "slip") return `, at ${inKilonewtons(event.value)}`;
-  return "";
-}
-
-/** Whether the run ended before the walker had reached a lowest point. */
-export function endsFalling(recording: Recording): boolean {
-  const oneStep = 0.005;
-  return (
-    recording.walker.lowestTime >= recording.duration - oneStep && !recording.events.some((e) => e.kind === "ground")
-  );
-}
+/** Tapes are there to part. */
+const TAPE_RANK = 2;
 
 /** Nearest mark before (−1) or after (1) `time`; null when there is none. */
 export function neighbouringMark(marks: readonly Mark[], time: number, direction: -1 | 1): Mark | null {

@@ -1,6 +1,7 @@
 import type { Recording } from "@secondline/engine";
 import type { Palette } from "../design/palette.ts";
 import type { Probe } from "./CursorLines.tsx";
+import { connectionPeaks } from "./connectionPeaks.ts";
 import type { EndLabel } from "./EndLabels.tsx";
 import type { ForceView } from "./forceDrawing.ts";
 import { capitalised, inKilonewtons, inSeconds } from "./format.ts";
@@ -34,16 +35,10 @@ export function forcePeaks(
       faded,
     };
   });
-  const onConnections = recording.connections.map((connection, i): PeakMark => {
-    const text = `${connection.tape ? "tape" : "connection"} ${inKilonewtons(connection.peak)}`;
-    const look = {
-      text,
-      colour: palette.lineConnection,
-      shape: "diamond",
-      pointedOut: false,
-      faded: view.highlight !== null,
-    } as const;
-    return { key: `connection-${i}`, ...at(connection.time, connection.peak), ...look };
+  const onConnections = connectionPeaks(recording).map(({ name, force, time }): PeakMark => {
+    const faded = view.highlight !== null;
+    const look = { colour: palette.lineConnection, shape: "diamond", pointedOut: false, faded } as const;
+    return { key: name, ...at(time, force), text: `${name} ${inKilonewtons(force)}`, ...look };
   });
   const inView = ({ time, y }: PeakMark) => time >= range.from && time <= range.to && y >= 0;
   return [...onTraces, ...onConnections.filter((mark) => mark.y < frame.height - 2)].filter(inView);
