@@ -1,6 +1,13 @@
 import type { WhatIfOutcome } from "@secondline/scenarios";
 import { expect, it } from "vitest";
-import { answerWords } from "../src/question/answerWords.ts";
+import { answerWords as wordsOf } from "../src/question/answerWords.ts";
+import { demoDocument, read } from "./demoDocument.ts";
+
+const demo = read(demoDocument());
+if (!demo.ok) throw new Error("the demo rig has faults");
+const { rig } = demo;
+const answerWords = (outcome: WhatIfOutcome) => wordsOf(outcome, rig);
+const tape = `connection.${rig.backup!.connections.findIndex(({ kind }) => kind === "tape")}`;
 
 const fall: WhatIfOutcome = {
   whatIf: { kind: "mainFails", at: 0.5, cutAt: 0, walker: "hanging" },
@@ -19,8 +26,9 @@ it("says who caught the walker, how far down and how hard", () => {
 it("names what parted, the first one with its time", () => {
   const broke = [
     { part: "leash", time: 1.21 },
-    { part: "connection", time: 1.3 },
-    { part: "tape", time: 0.9 },
+    { part: "connection.0", time: 1.3 },
+    { part: "connection.1", time: 1.4 },
+    { part: tape, time: 0.9 },
   ];
   expect(answerWords({ ...fall, caught: false, broke })).toContain(
     "Nothing caught you. Hardest pull on your harness: 3.3 kN. The leash parted 1.21 s in, then a connection.",
@@ -33,5 +41,5 @@ it("says it when the ground comes first", () => {
 
 it("gives no number of a fall that was not computed reliably", () => {
   const words = answerWords({ ...fall, ok: false, problem: "The energy audit failed." });
-  expect(words).toBe("This fall could not be computed reliably. The energy audit failed. Do not use any number of it.");
+  expect(words).toBe("This fall could not be computed reliably: The energy audit failed. Do not use any number of it.");
 });

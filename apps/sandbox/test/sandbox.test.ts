@@ -79,7 +79,7 @@ it("runs the chosen what-if, then studies the rig", async () => {
   expect(state().run.fall.kind).toBe("idle");
   runner.studies[0]!.answer(studied("It holds."));
   await settled();
-  expect(state().run.verdict).toEqual({ outcome: { sentence: "It holds." }, rigVersion: 1 });
+  expect(state().run.verdict).toMatchObject({ outcome: { sentence: "It holds." }, rigVersion: 1, size: "quick" });
 });
 
 it("waits for the end of typing, then runs once with the last rig", () => {

@@ -8,7 +8,7 @@ export function LiveRegion() {
   const said = useSandbox((state) => state.session.announcement);
   return (
     <div className="visually-hidden">
-      <p role="status">{shown && `${shown.outcome.title}. ${answerWords(shown.outcome)}`}</p>
+      <p role="status">{shown && `${shown.outcome.title}. ${answerWords(shown.outcome, shown.rig)}`}</p>
       <p role="status">{verdict && `Verdict: ${verdict.outcome.verdict}. ${verdict.outcome.sentence}`}</p>
       <p role="status">{said}</p>
     </div>

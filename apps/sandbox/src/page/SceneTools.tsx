@@ -16,7 +16,7 @@ export function SceneTools() {
   const hasPrevious = useSandbox((state) => state.run.previous !== undefined);
   const { look } = useActions();
   return (
-    <div className={styles.tools}>
+    <div className={styles.tools} data-over-scene>
       <Choice compact label="View" value={camera} options={VIEWS} onChange={(next) => look({ camera: next })} />
       <Button label="Forces" pressed={showForces} onClick={() => look({ showForces: !showForces })} />
       {hasPrevious && (

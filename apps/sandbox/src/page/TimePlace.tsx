@@ -1,6 +1,6 @@
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { useRecordings, useSandbox } from "../state/useSandbox.ts";
-import { TimeStrip } from "../time/index.ts";
+import { TimeStrip } from "../time/TimeStrip.tsx";
 import styles from "./TimePlace.module.css";
 
 /** The time strip of the run in hand. */

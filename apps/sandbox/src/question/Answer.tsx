@@ -16,7 +16,9 @@ export function Answer() {
       <div className={styles.words}>
         {busy && <Meter done={fall.kind === "busy" ? fall.progress.done : 0} doing={doing(fall)} />}
         {!busy && <Trouble fall={fall} />}
-        {!busy && fall.kind === "idle" && shown && <p className={styles.sentence}>{answerWords(shown.outcome)}</p>}
+        {!busy && fall.kind === "idle" && shown && (
+          <p className={styles.sentence}>{answerWords(shown.outcome, shown.rig)}</p>
+        )}
       </div>
       {busy ? (
         <Button icon="stop" label="Stop" onClick={stop} />

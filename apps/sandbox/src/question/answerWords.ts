@@ -1,28 +1,40 @@
 /** What a what-if came to, in a sentence or two. */
-import { formatForce, formatLength, formatSpeed, formatTime } from "@secondline/rig";
+import { formatForce, formatLength, formatSpeed, formatTime, type Rig } from "@secondline/rig";
 import type { WhatIfOutcome } from "@secondline/scenarios";
 
 const PARTS: Readonly<Record<string, string>> = {
   main: "the main line",
   backup: "the backup",
+  endA: "the main line's end at A",
+  endB: "the main line's end at B",
+  "backup.endA": "the backup's end at A",
+  "backup.endB": "the backup's end at B",
   leash: "the leash",
-  ring: "the ring",
-  connection: "a connection",
-  tape: "a tape",
   anchorA: "a leg of anchor A",
   anchorB: "a leg of anchor B",
 };
-export const partWords = (part: string) => PARTS[part] ?? part;
+
+/** A part that gave way, by the id that outcomes use, as a sentence has it. */
+export function partWords(id: string, rig: Rig): string {
+  if (id.startsWith("ring")) return "the ring";
+  if (isTape(id, rig)) return "a tape";
+  if (id.startsWith("connection")) return "a connection";
+  return PARTS[id] ?? id;
+}
+
+/** Tapes are there to part: no news. */
+function isTape(id: string, rig: Rig): boolean {
+  const index = /^connection\.(\d+)$/.exec(id)?.[1];
+  return id === "tape" || (index !== undefined && rig.backup?.connections[Number(index)]?.kind === "tape");
+}
+
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
-export function answerWords(outcome: WhatIfOutcome): string {
+export function answerWords(outcome: WhatIfOutcome, rig: Rig): string {
   if (!outcome.ok) {
-    return `This fall could not be computed reliably. ${outcome.problem ?? ""} Do not use any number of it.`.replace(
-      "  ",
-      " ",
-    );
+    return `This fall could not be computed reliably${because(outcome.problem)}. Do not use any number of it.`;
   }
-  return [howItEnded(outcome), hardestPull(outcome), whatParted(outcome), howClose(outcome)]
+  return [howItEnded(outcome), hardestPull(outcome), whatParted(outcome, rig), howClose(outcome)]
     .filter((sentence) => sentence !== "")
     .join(" ");
 }
@@ -38,15 +50,16 @@ function hardestPull({ peaks }: WhatIfOutcome): string {
   return peaks === undefined ? "" : `Hardest pull on your harness: ${formatForce(peaks.leash)}.`;
 }
 
-/** The cut itself is the question, not news; tapes are there to part. */
-function whatParted({ broke }: WhatIfOutcome): string {
-  const parted = broke.filter(({ part }) => part !== "tape");
+const because = (problem: string | undefined) => (problem ? `: ${problem.replace(/\.$/, "")}` : "");
+
+function whatParted({ broke }: WhatIfOutcome, rig: Rig): string {
+  const parted = broke.filter(({ part }) => !isTape(part, rig));
   const first = parted[0];
   if (!first) return "";
-  const others = new Set(parted.slice(1).map(({ part }) => partWords(part)));
-  others.delete(partWords(first.part));
-  const more = others.size === 0 ? "" : `, then ${[...others].join(", ")}`;
-  return `${capital(partWords(first.part))} parted ${formatTime(first.time)} in${more}.`;
+  const names = new Set(parted.map(({ part }) => partWords(part, rig)));
+  const [name, ...others] = [...names];
+  const more = others.length === 0 ? "" : `, then ${others.join(", ")}`;
+  return `${capital(name!)} parted ${formatTime(first.time)} in${more}.`;
 }
 
 function howClose({ feetClearance, groundSpeed }: WhatIfOutcome): string {

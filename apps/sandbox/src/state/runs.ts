@@ -30,7 +30,14 @@ export class Runs {
   async now(): Promise<void> {
     this.cancelSettling?.();
     this.stopWork();
-    if (await this.fall()) await this.study();
+    if (await this.fall()) await this.study("quick");
+  }
+
+  /** Every what-if on the standard mesh with a ± on the loads, instead of the few that usually govern. */
+  async fully(): Promise<void> {
+    this.cancelSettling?.();
+    this.stopWork();
+    await this.study("full");
   }
 
   /** Stops whatever computes; results so far stay. */
@@ -71,14 +78,18 @@ export class Runs {
     return true;
   }
 
-  private async study(): Promise<void> {
+  private async study(size: "quick" | "full"): Promise<void> {
     const { document, run } = this.store.getState();
     const { rig, rigVersion } = document;
-    if (run.verdict?.rigVersion === rigVersion) return;
+    if (size === "quick" && run.verdict?.rigVersion === rigVersion) return;
     const id = this.services.newId();
-    this.begin("study", id, "Computing every what-if");
-    // Quick: the verdict follows the hand; the report is where a finer mesh belongs.
-    const answer = await this.services.runner.study({ id, rig, accuracy: "quick" }, (p) =>
+    this.begin("study", id, "Computing the what-ifs");
+    // Quick while somebody edits: the verdict follows the hand. Forces over time are kept for the report.
+    const effort =
+      size === "quick"
+        ? ({ size, accuracy: "quick" } as const)
+        : ({ size, accuracy: "standard", estimate: true, traces: true } as const);
+    const answer = await this.services.runner.study({ id, rig, ...effort }, (p) =>
       this.progress("study", id, p.done, p.doing),
     );
     if (!this.isCurrent("study", id)) return;
@@ -91,8 +102,9 @@ export class Runs {
     const before = this.store.getState().run.verdict;
     this.set({
       study: { kind: "idle" },
-      verdict: { outcome: answer.value, rigVersion },
-      previousVerdict: before?.outcome,
+      verdict: { outcome: answer.value, rig, rigVersion, size },
+      // A second look at the same rig is no other rig to compare with.
+      ...(before && before.rigVersion !== rigVersion ? { previousVerdict: before.outcome } : {}),
     });
   }
 

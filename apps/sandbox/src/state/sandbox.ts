@@ -29,6 +29,8 @@ export interface Actions {
   chooseWhatIf: (whatIf: WhatIf) => void;
   chooseAccuracy: (accuracy: SessionSlice["accuracy"]) => void;
   runNow: () => void;
+  /** Computes every what-if of the rig on a finer mesh. */
+  studyFully: () => void;
   stop: () => void;
   look: (change: Partial<Omit<SessionSlice, "whatIf" | "accuracy" | "notices" | "announcement">>) => void;
   tell: (notice: Omit<Notice, "id">) => void;
@@ -94,6 +96,7 @@ export function createSandbox(services: Services, start: Start): Sandbox {
       runs.soon();
     },
     runNow: () => void runs.now(),
+    studyFully: () => void runs.fully(),
     stop: () => runs.stop(),
     look: session,
     tell(notice) {

@@ -68,12 +68,21 @@ export interface ShownRun {
   readonly outcome: WhatIfOutcome;
 }
 
+/** A study, and the rig it was made of. */
+export interface RigVerdict {
+  readonly outcome: Outcome;
+  readonly rig: Rig;
+  readonly rigVersion: number;
+  /** The few what-ifs that usually govern, or all of them. */
+  readonly size: "quick" | "full";
+}
+
 export interface RunSlice {
   readonly fall: Work;
   readonly study: Work;
   readonly shown: ShownRun | undefined;
   readonly previous: ShownRun | undefined;
-  readonly verdict: { readonly outcome: Outcome; readonly rigVersion: number } | undefined;
+  readonly verdict: RigVerdict | undefined;
   readonly previousVerdict: Outcome | undefined;
   /** Counts changes of the recordings on the shelf. */
   readonly recordingVersion: number;

@@ -22,7 +22,7 @@ const ROWS: readonly Row[] = [
   { name: "Main line at B", value: force(({ peaks }) => peaks?.mainB) },
   { name: "Backup at A", value: force(({ peaks }) => peaks?.backupA) },
   { name: "Backup at B", value: force(({ peaks }) => peaks?.backupB) },
-  { name: "Left under the feet", value: length(({ feetClearance }) => feetClearance && Math.max(0, feetClearance)) },
+  { name: "Under the feet", value: length(({ feetClearance }) => feetClearance && Math.max(0, feetClearance)) },
 ];
 
 /** Peaks of the fall in the scene, and of the one before when comparing. */

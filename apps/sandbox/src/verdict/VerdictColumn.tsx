@@ -1,5 +1,6 @@
 import type { Outcome } from "@secondline/scenarios";
 import type { ReactNode } from "react";
+import { Button } from "../design/Button.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { Meter } from "../design/Meter.tsx";
 import { VerdictMark } from "../design/VerdictMark.tsx";
@@ -57,7 +58,7 @@ function Sentence({ outcome, stale }: { outcome: Outcome; stale: boolean }) {
 function StudyState() {
   const study = useSandbox((state) => state.run.study);
   const faults = useSandbox((state) => state.document.issues.length);
-  const { runNow, look } = useActions();
+  const { runNow, stop, look } = useActions();
   return (
     <>
       {faults > 0 && (
@@ -69,7 +70,12 @@ function StudyState() {
           </button>
         </p>
       )}
-      {study.kind === "busy" && <Meter done={study.progress.done} doing={study.progress.doing} />}
+      {study.kind === "busy" && (
+        <div className={styles.busy}>
+          <Meter done={study.progress.done} doing={study.progress.doing} />
+          <Button icon="stop" iconOnly label="Stop the study" onClick={stop} />
+        </div>
+      )}
       {study.kind === "stopped" && (
         <p className={styles.note}>
           The verdict was not computed to its end.{" "}
@@ -80,7 +86,7 @@ function StudyState() {
       )}
       {study.kind === "failed" && (
         <p className={styles.note} role="alert">
-          The verdict was not computed: {study.message}{" "}
+          The verdict was not computed: {shorten(study.message)}{" "}
           <button type="button" className={styles.link} onClick={runNow}>
             Try again
           </button>
@@ -97,7 +103,7 @@ function Parts({ outcome }: { outcome: Outcome }) {
   return (
     <section aria-label="Parts from harness to rock">
       <h3 className={styles.heading}>
-        From harness to rock <span className={styles.scope}>hardest of {outcome.whatIfs.length} what-ifs</span>
+        From harness to rock <span className={styles.scope}>the hardest of {outcome.whatIfs.length} what-ifs</span>
       </h3>
       <div className={styles.scale}>
         <MarginScale required={outcome.requiredFactor} />
@@ -119,8 +125,25 @@ function Parts({ outcome }: { outcome: Outcome }) {
 }
 
 function More({ outcome }: { outcome: Outcome }) {
+  const quick = useSandbox((state) => state.run.verdict?.size === "quick");
+  const busy = useSandbox((state) => state.run.study.kind === "busy");
+  const { studyFully } = useActions();
   return (
     <div>
+      {quick && (
+        <p className={styles.note}>
+          Quick look: the {outcome.whatIfs.length} what-ifs that usually govern, on a coarse mesh.{" "}
+          <button type="button" className={styles.link} disabled={busy} onClick={studyFully}>
+            Compute every what-if on a finer one
+          </button>
+        </p>
+      )}
+      {outcome.incomplete.length > 0 && (
+        <p className={styles.note}>
+          {outcome.incomplete.length} of {outcome.whatIfs.length} what-ifs could not be computed reliably: the verdict
+          is incomplete.
+        </p>
+      )}
       <Disclosure title={`The ${outcome.whatIfs.length} what-ifs`}>
         <WhatIfList outcome={outcome} />
       </Disclosure>
@@ -135,4 +158,9 @@ function More({ outcome }: { outcome: Outcome }) {
       </Disclosure>
     </div>
   );
+}
+
+/** A study that fails altogether may give a reason per what-if. */
+function shorten(text: string): string {
+  return text.length > 240 ? `${text.slice(0, 240)}…` : text;
 }
