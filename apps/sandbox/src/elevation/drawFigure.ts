@@ -47,6 +47,7 @@ export function drawFigure(pen: FlatPen, pose: Pose, theme: Theme): void {
     ink.fillStyle = WEAR[theme][part[4]];
     ink.fill();
   }
+  drawHair(pen, pose, theme);
   const hip = jointAt("pelvis");
   ink.strokeStyle = WEAR[theme].harness;
   ink.lineWidth = Math.max(0.05 * pen.scale, 1.5);
@@ -56,6 +57,21 @@ export function drawFigure(pen: FlatPen, pose: Pose, theme: Theme): void {
   ink.moveTo(pen.px(pose.joints[hip]! - across * up[2]!), pen.py(pose.joints[hip + 2]! + across * up[0]!));
   ink.lineTo(pen.px(pose.joints[hip]! + across * up[2]!), pen.py(pose.joints[hip + 2]! - across * up[0]!));
   ink.stroke();
+}
+
+/** Crown and back of the head, as the head is turned. */
+function drawHair(pen: FlatPen, pose: Pose, theme: Theme): void {
+  const { ink } = pen;
+  const head = jointAt("head");
+  const neck = jointAt("neck");
+  const dx = pose.joints[head]! - pose.joints[neck]!;
+  const dz = pose.joints[head + 2]! - pose.joints[neck + 2]!;
+  const up = Math.atan2(-dz, dx);
+  ink.beginPath();
+  ink.arc(pen.px(pose.joints[head]!), pen.py(pose.joints[head + 2]!), 0.112 * pen.scale, up - 2.3, up + 0.85);
+  ink.closePath();
+  ink.fillStyle = WEAR[theme].hair;
+  ink.fill();
 }
 
 /** The outline of one figure in one faint ink. */

@@ -2,12 +2,12 @@
 import type { Palette, Theme } from "../design/palette.ts";
 import { largestTension } from "../scene/largestTension.ts";
 import { type LiveFrame, sampleFrame } from "../scene/liveFrame.ts";
-import { legendBox } from "../scene/notes/legendBox.ts";
+import { coveredBoxes } from "../scene/notes/coveredBoxes.ts";
 import type { Projector } from "../scene/notes/noteInk.ts";
 import type { NoteOptions } from "../scene/notes/notes.ts";
 import { createNotesPainter } from "../scene/notes/notesPainter.ts";
-import { nodeNear } from "../scene/notes/partPlace.ts";
 import { anchorShape } from "../scene/shape/anchorShape.ts";
+import { cuffsOf } from "../scene/shape/cuffs.ts";
 import { createFineLine, type FineLine, fillFineLine } from "../scene/shape/fineLine.ts";
 import { scaleEnd, tensionTable } from "../scene/shape/tensionColour.ts";
 import { hasMoved, type Stage } from "../scene/stage.ts";
@@ -44,7 +44,7 @@ export function createElevationPainter(s: Surroundings): ElevationPainter {
   const anchors = (["A", "B"] as const).map((side) =>
     anchorShape(side, side === "A" ? rig.anchorA : rig.anchorB, recording.problem.anchors?.[side], gap),
   );
-  const cuffs = recording.connections.map((c) => ({ tape: c.tape, node: nodeNear(recording, "main", c.at) }));
+  const cuffs = cuffsOf(recording);
   const lines = {
     live: linesOf(stage.live),
     before: createFineLine(stage.before, "main"),
@@ -107,12 +107,13 @@ export function createElevationPainter(s: Surroundings): ElevationPainter {
       drawLine(pen, line);
     }
     for (const anchor of anchors) drawAnchor(pen, anchor);
-    for (const cuff of cuffs)
-      drawCuff(pen, live.positions[3 * cuff.node]!, live.positions[3 * cuff.node + 2]!, cuff.tape);
+    for (const { node, tape, until } of cuffs) {
+      if (time < until) drawCuff(pen, live.positions[3 * node]!, live.positions[3 * node + 2]!, tape);
+    }
     drawLeash(pen, live);
     drawFigure(pen, live.pose, theme);
     stage.notes.update(live, s.options);
-    notesPainter.paint(stage.notes, project, width, height, legendBox(s.notesHost));
+    notesPainter.paint(stage.notes, project, width, height, coveredBoxes(s.notesHost));
   }
 
   resize();

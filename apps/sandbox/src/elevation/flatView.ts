@@ -25,10 +25,13 @@ export function fitFlat(
   const side = narrow ? 14 : 48;
   const right = wholeRig ? side : narrow ? 96 : 150;
   const free = Math.max(width - side - right, 50);
-  const upright = Math.max(height - (narrow ? 96 : 120), 50);
-  view.scale = Math.min(free / (bounds.right - bounds.left), upright / (bounds.top - bounds.bottom));
+  const upright = Math.max(height - (narrow ? 118 : 120), 50);
+  const wide = free / (bounds.right - bounds.left);
+  // A deep gap may run out of the picture below; the line and the fall may not.
+  view.scale = Math.min(wide, upright / (bounds.top - bounds.least));
   view.x = 0.5 * (bounds.left + bounds.right) + (right - side) / (2 * view.scale);
-  view.z = 0.5 * (bounds.top + bounds.bottom) - (narrow ? 22 : 14) / view.scale;
+  const low = Math.max(bounds.bottom, bounds.top - upright / view.scale);
+  view.z = 0.5 * (bounds.top + low) - (narrow ? 34 : 14) / view.scale;
 }
 
 /** Zooms about a point of the picture [px], which keeps its place. */
@@ -47,7 +50,9 @@ export function panFlat(view: FlatView, dx: number, dy: number): void {
 interface Bounds {
   readonly left: number;
   readonly right: number;
+  /** Lowest point wanted, and the lowest that must be seen [m]. */
   readonly bottom: number;
+  readonly least: number;
   readonly top: number;
 }
 
@@ -60,7 +65,7 @@ function eventBounds(recording: Recording): Bounds {
     bottom = Math.min(bottom, points[i + 2]!);
     top = Math.max(top, points[i + 2]!);
   }
-  return { left, right, bottom, top };
+  return { left, right, bottom, least: bottom, top };
 }
 
 function rigBounds(recording: Recording, gap: Gap): Bounds {
@@ -68,7 +73,8 @@ function rigBounds(recording: Recording, gap: Gap): Bounds {
   return {
     left: -4,
     right: gap.span + 4,
-    bottom: Math.min(event.bottom, Math.max(gap.floor - 1, -0.9 * gap.span)),
+    bottom: Math.min(event.bottom, gap.floor - 1),
+    least: event.bottom - 3,
     top: Math.max(event.top, gap.rise, 0) + 1,
   };
 }

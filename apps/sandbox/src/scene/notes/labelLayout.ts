@@ -106,6 +106,11 @@ function place(
     if (label.clings) {
       left = Math.min(Math.max(left, CLEAR), width - w - CLEAR);
       top = Math.min(Math.max(top, CLEAR), height - h - CLEAR);
+      // Pushed back from the rim onto its own mark: another side is better.
+      const room = label.gap - CLEAR;
+      const overMark =
+        left < label.x + room && left + w > label.x - room && top < label.y + room && top + h > label.y - room;
+      if (overMark) continue;
     }
     if (left < CLEAR || top < CLEAR || left + w > width - CLEAR || top + h > height - CLEAR) continue;
     if (hits(left, top, w, h, labels, order, placed, obstacles)) continue;

@@ -203,9 +203,9 @@ function placeNames(names: readonly Note[], live: LiveFrame, gap: Gap, options: 
   names[1]!.active = true;
   const main = Math.round(0.72 * (mainNodes - 1));
   set3(names[2]!.a, 0, positions[3 * main]!, positions[3 * main + 1]!, positions[3 * main + 2]!);
-  names[2]!.active = options.wide;
+  names[2]!.active = options.wide && options.selectedPart !== "main";
   const backup = mainNodes + Math.round(0.8 * (backupNodes - 1));
-  names[3]!.active = options.wide && backupNodes > 1;
+  names[3]!.active = options.wide && backupNodes > 1 && options.selectedPart !== "backup";
   if (backupNodes > 1)
     set3(names[3]!.a, 0, positions[3 * backup]!, positions[3 * backup + 1]!, positions[3 * backup + 2]!);
 }

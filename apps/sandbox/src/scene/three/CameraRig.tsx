@@ -28,6 +28,9 @@ const KEY_TURN = 0.12;
 const KEY_WALK = 0.06;
 const KEY_ZOOM = 0.85;
 
+/** Room for the legend below the event on a small screen [px]. */
+const LEGEND_HEIGHT = 84;
+
 interface CameraRigProps {
   readonly stage: Stage;
   readonly camera: SceneCamera;
@@ -96,7 +99,7 @@ function viewOf(stage: Stage, wanted: SceneCamera, width: number, height: number
   const aspect = Math.max(width, 1) / Math.max(height, 1);
   const narrow = width < 560;
   const margins: Margins = narrow
-    ? { left: 0.07, right: 0.2, top: 0.1, bottom: 0.14 }
+    ? { left: 0.07, right: 0.2, top: 0.1, bottom: Math.min(LEGEND_HEIGHT / height, 0.3) }
     : { left: 0.1, right: 0.14, top: 0.09, bottom: 0.12 };
   const { recording, gap } = stage;
   if (wanted === "anchor") return anchorView(gap);

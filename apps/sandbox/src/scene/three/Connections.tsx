@@ -1,7 +1,7 @@
 import { useFrame } from "@react-three/fiber";
 import { useMemo, useRef } from "react";
 import { CylinderGeometry, type Group } from "three";
-import { nodeNear } from "../notes/partPlace.ts";
+import { cuffsOf } from "../shape/cuffs.ts";
 import type { Stage } from "../stage.ts";
 import { solidMaterial } from "./geometry.ts";
 import type { Look } from "./look.ts";
@@ -11,15 +11,7 @@ import { useOwned } from "./useOwned.ts";
 /** Cuffs that hold main line and backup together: wide for connections, narrow for tapes; gone once parted. */
 export function Connections({ stage, look }: { readonly stage: Stage; readonly look: Look }) {
   const { live, recording } = stage;
-  const cuffs = useMemo(
-    () =>
-      recording.connections.map((c) => ({
-        tape: c.tape,
-        node: nodeNear(recording, "main", c.at),
-        until: partedAt(recording, c.tape ? "tape" : "connection", c.at),
-      })),
-    [recording],
-  );
+  const cuffs = useMemo(() => cuffsOf(recording), [recording]);
   const wide = useOwned(() => new CylinderGeometry(0.035, 0.035, 0.14, 12).rotateX(Math.PI / 2), []);
   const narrow = useOwned(() => new CylinderGeometry(0.025, 0.025, 0.05, 10).rotateX(Math.PI / 2), []);
   const strong = useOwned(() => solidMaterial(look, look.palette.ink, look.palette.ink), [look]);
@@ -47,11 +39,4 @@ export function Connections({ stage, look }: { readonly stage: Stage; readonly l
       ))}
     </group>
   );
-}
-
-function partedAt(recording: Stage["recording"], part: string, at: number): number {
-  const event = recording.events.find(
-    (e) => e.kind === "break" && e.part === part && Math.abs((e.at ?? at) - at) < 1e-3,
-  );
-  return event?.time ?? Number.POSITIVE_INFINITY;
 }

@@ -1,7 +1,7 @@
 import { useFrame, useThree } from "@react-three/fiber";
 import { type RefObject, useEffect, useRef } from "react";
 import { Vector3 } from "three";
-import { legendBox } from "../notes/legendBox.ts";
+import { coveredBoxes } from "../notes/coveredBoxes.ts";
 import type { Projector } from "../notes/noteInk.ts";
 import type { NoteOptions } from "../notes/notes.ts";
 import { createNotesPainter, type NotesPainter } from "../notes/notesPainter.ts";
@@ -51,7 +51,7 @@ export function NotesLayer({ stage, look, host, options }: NotesLayerProps) {
 
   useFrame(() => {
     stage.notes.update(stage.live, options);
-    painter.current?.paint(stage.notes, project.current, size.width, size.height, legendBox(host.current));
+    painter.current?.paint(stage.notes, project.current, size.width, size.height, coveredBoxes(host.current));
   });
   return null;
 }

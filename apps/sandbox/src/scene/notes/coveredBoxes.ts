@@ -1,0 +1,33 @@
+import type { Box } from "./labelLayout.ts";
+
+interface MovingBox extends Box {
+  left: number;
+  top: number;
+  right: number;
+  bottom: number;
+}
+const boxes: MovingBox[] = [];
+const used: Box[] = [];
+
+/**
+ * Where things lie over the picture, so that no label goes under them: the legend, and whatever beside the scene is
+ * marked with `data-over-scene`.
+ */
+export function coveredBoxes(host: HTMLElement | null): readonly Box[] {
+  const scene = host?.closest("[data-scene]")?.parentElement;
+  used.length = 0;
+  if (!scene) return used;
+  const frame = scene.getBoundingClientRect();
+  const things = (scene.parentElement ?? scene).querySelectorAll("[data-legend], [data-over-scene]");
+  for (let i = 0; i < things.length; i++) {
+    const at = things[i]!.getBoundingClientRect();
+    boxes[i] ??= { left: 0, top: 0, right: 0, bottom: 0 };
+    const box = boxes[i]!;
+    box.left = at.left - frame.left;
+    box.top = at.top - frame.top;
+    box.right = at.right - frame.left;
+    box.bottom = at.bottom - frame.top;
+    used.push(box);
+  }
+  return used;
+}
