@@ -113,6 +113,8 @@ export interface Recording {
     readonly peak: number;
     readonly time: number;
     readonly parted: boolean;
+    /** The force over time at `rate`, as `peak` reads it; of connections, not of tapes [N]. */
+    readonly force?: Float32Array;
   }[];
   /** Anchor legs in the problem's order, A then B: largest tension [N]. */
   readonly legs: readonly {

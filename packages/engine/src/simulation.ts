@@ -59,7 +59,7 @@ export class Simulation {
   readonly #ring = new Float64Array(6);
   readonly #walker = new Float64Array(6);
   readonly #out: readonly Float64Array[];
-  readonly #values = new Float64Array(CHANNELS);
+  readonly #values: Float64Array;
   readonly #force = new Float64Array(3);
   readonly #before: readonly Float64Array[];
   readonly #particlesBefore = new Float64Array(24);
@@ -121,7 +121,9 @@ export class Simulation {
       (["A", "B"] as const).map((end) => new LineEnd(line, end, problem, m, legs[end].length > 0)),
     );
     this.joints = new Joints(main, backup, this.model.joints, m);
-    this.recorder = new Recorder(this.#lines, m, problem.duration, CHANNELS);
+    const connections = this.joints.states.filter(({ joint }) => joint.kind === "connection").length;
+    this.#values = new Float64Array(CHANNELS + connections);
+    this.recorder = new Recorder(this.#lines, m, problem.duration, CHANNELS + connections);
     this.#out = this.#lines.map(() => new Float64Array(2));
     this.#before = this.#lines.map((line) => new Float64Array(3 * line.pitch));
     this.#lastBreak = this.#lines.map(() => ({ time: Number.NEGATIVE_INFINITY, element: 0 }));
@@ -342,6 +344,9 @@ export class Simulation {
     v[5] = this.#contacts[0]!.force;
     v[6] = this.#contacts.length > 1 ? this.#contacts[1]!.force : 0;
     v[7] = height;
+    const { states } = this.joints;
+    // Connections come before tapes.
+    for (let k = CHANNELS; k < v.length; k++) v[k] = states[k - CHANNELS]!.force;
     this.recorder.sample(t, this.model.step, v);
   }
 

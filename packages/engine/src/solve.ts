@@ -5,7 +5,7 @@ import { buildModel, type ModelOptions } from "./model.ts";
 import type { Problem } from "./problem.ts";
 import { peakOf } from "./recorder.ts";
 import { type Recording, type RunResult, SIGNALS, type SignalName, type Standing } from "./recording.ts";
-import { Simulation, type SimulationOptions } from "./simulation.ts";
+import { CHANNELS, Simulation, type SimulationOptions } from "./simulation.ts";
 import { legsOf } from "./statics/legs.ts";
 import { restOf } from "./statics/rest.ts";
 import { contactStiffness, NoEquilibrium, settled, standingOf } from "./statics/start.ts";
@@ -79,7 +79,8 @@ function recordingOf(run: Simulation): Recording {
       drop: run.startHeight - run.lowest,
       lowestTime: run.lowestTime,
     },
-    connections: run.joints.states.map(({ joint, peak, peakTime, whole }) => ({
+    connections: run.joints.states.map(({ joint, peak, peakTime, whole }, k) => ({
+      ...(joint.kind === "connection" ? { force: recorder.channels[CHANNELS + k]!.subarray(0, recorder.samples) } : {}),
       at: joint.at,
       tape: joint.kind === "tape",
       peak,
