@@ -95,7 +95,7 @@ export function timeRecording({ duration = 4, scale = 1, unloadedBackup = false 
     peaks,
     walkerHeight: Float32Array.from({ length: count }, (_, i) => heightAt(i / RATE)),
     walker: { start: -4.84, lowest: -9.33, drop: 4.49, lowestTime: CATCH + 0.03 },
-    connections: [{ at: 0.5, tape: false, peak: 2100 * scale, time: CATCH - 0.1, parted: false }],
+    connections: [connectionOf(count, scale)],
     legs: [],
     elementPeaks: {
       main: { at: new Float32Array(), peak: new Float32Array() },
@@ -126,6 +126,12 @@ function peakOf(samples: Float32Array): Peak {
   const raw = highest(samples);
   const smooth = highest(filtered);
   return { raw: samples[raw]!, rawTime: raw / RATE, cfc60: filtered[smooth]!, cfc60Time: smooth / RATE };
+}
+
+function connectionOf(count: number, scale: number): Recording["connections"][number] {
+  const force = Float32Array.from({ length: count }, (_, i) => pull(i / RATE, CATCH - 0.1, 2100 * scale, 300, 0));
+  const at = highest(force);
+  return { at: 0.5, tape: false, peak: force[at]!, time: at / RATE, parted: false, force };
 }
 
 function highest(samples: Float32Array | Float64Array): number {

@@ -134,7 +134,7 @@ describe("the plot's frame", () => {
 describe("peaks on the plot", () => {
   const frame = { width: 500, height: 100 };
   const mark = (key: string, x: number, y: number, pointedOut = false): PeakMark => {
-    return { key, x, y, time: x / 100, text: `${key} kN`, colour: "#000000", shape: "ring", pointedOut, faded: false };
+    return { key, x, y, time: x / 100, text: `${key} kN`, colour: "#000000", pointedOut, faded: false };
   };
   const worded = (peaks: readonly PeakMark[]) => [...wordedPeaks(peaks, frame, () => 60)];
 

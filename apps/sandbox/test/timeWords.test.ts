@@ -1,3 +1,4 @@
+import type { Recording } from "@secondline/engine";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { csvChunks, csvText } from "../src/time/csv.ts";
@@ -7,7 +8,7 @@ import { inJoules, inKilonewtons, inPercent, inSeconds, kilonewtonDigits } from 
 import { goToEntries } from "../src/time/goTo.ts";
 import { flagLanes, spreadLabels } from "../src/time/labelLayout.ts";
 import { forceAt, traceSet } from "../src/time/traceSet.ts";
-import { loadedTraces, unloadedTraces } from "../src/time/traces.ts";
+import { loadedTraces, shownAtFirst, unloadedTraces } from "../src/time/traces.ts";
 import { timeRecording } from "./timeRecording.ts";
 
 describe("numbers", () => {
@@ -42,14 +43,14 @@ describe("sentences about the forces", () => {
 
   it("name what stayed unloaded instead of drawing it", () => {
     const run = timeRecording({ unloadedBackup: true });
-    expect(unloadedTraces(run).map((trace) => trace.signal)).toEqual(["backupA", "backupB", "ringOnBackup"]);
-    expect(loadedTraces(run)).toHaveLength(4);
+    expect(unloadedTraces(run).map((trace) => trace.id)).toEqual(["backupA", "backupB", "ringOnBackup"]);
+    expect(loadedTraces(run)).toHaveLength(5);
     expect(unloadedSentence(run)).toBe("The backup stayed unloaded.");
     expect(unloadedSentence(timeRecording())).toBe("");
     const nothing = { raw: 0, rawTime: 0, cfc60: 0, cfc60Time: 0 };
     const peaks = { ...timeRecording().peaks, backupB: nothing, ringOnMain: nothing };
     expect(unloadedSentence({ ...timeRecording(), peaks })).toBe(
-      "Backup at B and ring on the main line stayed unloaded.",
+      "The backup at B and the ring on the main line stayed unloaded.",
     );
   });
 
@@ -59,6 +60,19 @@ describe("sentences about the forces", () => {
       { name: "main at A", force: null },
     ];
     expect(cursorSentence(1.4, forces)).toBe("1.400\u00a0s, leash 3.26\u00a0kN");
+  });
+});
+
+describe("traces to begin with", () => {
+  const shownOf = (run: Recording) => [...shownAtFirst(run)];
+
+  it("are leash and line ends, without the ring, and the two connections that pulled hardest", () => {
+    expect(shownOf(timeRecording())).toEqual(["leash", "mainA", "mainB", "backupA", "backupB", "connection 1"]);
+    const run = timeRecording();
+    const pulls = [100, 900, 0, 500];
+    const connections = pulls.map((peak) => ({ ...run.connections[0]!, peak }));
+    expect(shownOf({ ...run, connections }).slice(-2)).toEqual(["connection 2", "connection 4"]);
+    expect(unloadedSentence({ ...run, connections })).toBe("Connection 3 stayed unloaded.");
   });
 });
 
@@ -123,7 +137,7 @@ describe("events", () => {
 
 describe("the list of places to go to", () => {
   const run = timeRecording();
-  const shown = loadedTraces(run).slice(0, 1);
+  const shown = loadedTraces(run).filter(({ id }) => id === "leash" || id === "connection 1");
   const view = { shown, reading: "filtered", rawBehind: false, highlight: null } as const;
 
   it("has every event and every peak under a name of its own, and goes there", () => {
@@ -131,13 +145,13 @@ describe("the list of places to go to", () => {
     const leashTaut = { time: 2.5, kind: "leashTaut", part: "leash" } as const;
     const tape = { at: 0.2, tape: true, peak: 300, time: 0.1, parted: true };
     const again = { ...run, events: [...run.events, leashTaut], connections: [...run.connections, tape] };
-    const entries = goToEntries(again, view, eventMarks(again), (time) => times.push(time)).filter((e) => e !== "rule");
+    const entries = goToEntries(view, eventMarks(again), (time) => times.push(time)).filter((e) => e !== "rule");
     const labels = entries.map(({ label }) => label);
     expect(new Set(labels).size).toBe(labels.length);
     expect(labels).toContain("Leash taut, 2.50\u00a0s");
     expect(labels.slice(-2)).toEqual([
       expect.stringMatching(/^Peak of the leash, /),
-      "Peak of connection, 2.10\u00a0kN",
+      "Peak of the connection, 2.10\u00a0kN",
     ]);
     for (const entry of entries) entry.onSelect();
     expect(times).toEqual([
@@ -160,6 +174,7 @@ describe("comma-separated values", () => {
     const head = lines[0]!.split(",");
     expect(head[0]).toBe("time [s]");
     expect(head).toContain("leash CFC 60 [N]");
+    expect(head.filter((name) => name.startsWith("connection"))).toEqual(["connection [N]"]);
     expect(lines.slice(1).map((line) => line.split(",")[0])).toEqual(
       Array.from({ length: 11 }, (_, i) => (1.4 + i / 10_000).toFixed(4)),
     );
@@ -179,6 +194,9 @@ describe("traces", () => {
   it("keep the peaks that the run reports", () => {
     const run = timeRecording();
     const { samples } = traceSet(run).require("backupA", "filtered");
+    expect(traceSet(run).require("connection 1", "filtered").samples).toBe(run.connections[0]!.force);
+    expect(traceSet(run).get("connection 1", "filtered")).not.toBeNull();
+    expect(traceSet(run).get("connection 2", "raw")).toBeNull();
     expect(samples[Math.round(run.peaks.backupA.cfc60Time * run.rate)]).toBeCloseTo(run.peaks.backupA.cfc60, 6);
     expect(traceSet(run)).toBe(traceSet(run));
   });

@@ -47,9 +47,9 @@ export function ForcesPlot({ recording, previous, clock, view, forces, onHighlig
   const probes = useMemo(
     () =>
       forces.shown.map((trace): Probe & { name: string } => {
-        const pyramid = readyPyramid(traces, trace.signal, forces.reading);
+        const pyramid = readyPyramid(traces, trace.id, forces.reading);
         return {
-          key: trace.signal,
+          key: trace.id,
           name: trace.name,
           colour: palette[trace.colour],
           valueAt: (time) => forceAt(pyramid, recording.rate, time),
@@ -58,8 +58,8 @@ export function ForcesPlot({ recording, previous, clock, view, forces, onHighlig
     [recording, traces, ready, forces, palette],
   );
   const peaks = useMemo(
-    () => forcePeaks(recording, forces, range, frame, data.top, palette),
-    [recording, forces, range, frame, data.top, palette],
+    () => forcePeaks(forces, range, frame, data.top, palette),
+    [forces, range, frame, data.top, palette],
   );
   const labels = useMemo(
     () => forceLabels(recording, forces, probes, range, frame, data.top, compact),

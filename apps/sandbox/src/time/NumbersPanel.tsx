@@ -32,7 +32,7 @@ export function NumbersPanel({ recording, clock, view, shown, reading }: Props) 
   const range = useDeferredValue(view.range);
   // biome-ignore lint/correctness/useExhaustiveDependencies: traces become ready one by one; their number says so
   const columns = useMemo(
-    () => shown.map((trace): Column => ({ trace, pyramid: readyPyramid(traces, trace.signal, reading) })),
+    () => shown.map((trace): Column => ({ trace, pyramid: readyPyramid(traces, trace.id, reading) })),
     [shown, traces, reading, ready],
   );
   const digits = secondsDigits(range.to - range.from);
@@ -57,7 +57,7 @@ export function NumbersPanel({ recording, clock, view, shown, reading }: Props) 
         <tbody>
           {columns.map((column) => (
             <StatisticsRow
-              key={column.trace.signal}
+              key={column.trace.id}
               {...{ column, recording, clock, range, digits }}
               measure={view.measure}
             />
@@ -126,7 +126,7 @@ function DataTable({
         <tr>
           <th scope="col">{exact ? "Time" : "From"}</th>
           {columns.map(({ trace }) => (
-            <th key={trace.signal} scope="col">
+            <th key={trace.id} scope="col">
               {capitalised(trace.name)}
             </th>
           ))}
@@ -137,7 +137,7 @@ function DataTable({
           <tr key={row.from}>
             <th scope="row">{inSeconds(row.from, 4)}</th>
             {row.forces.map((force, i) => (
-              <td key={columns[i]!.trace.signal}>{cell(force)}</td>
+              <td key={columns[i]!.trace.id}>{cell(force)}</td>
             ))}
           </tr>
         ))}

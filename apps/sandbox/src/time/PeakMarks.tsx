@@ -2,7 +2,7 @@ import type { PlotFrame } from "./plotFrame.ts";
 import styles from "./TimeStrip.module.css";
 import { textWidth } from "./textWidth.ts";
 
-/** The largest value of a trace, or of a part that has no trace, at its place on the plot [px]. */
+/** The largest value of a trace, at its place on the plot [px]. */
 export interface PeakMark {
   readonly key: string;
   readonly x: number;
@@ -11,8 +11,6 @@ export interface PeakMark {
   readonly time: number;
   readonly text: string;
   readonly colour: string;
-  /** A ring on a trace, or a diamond where there is none. */
-  readonly shape: "ring" | "diamond";
   /** Words wanted however low it is: the trace is pointed out. */
   readonly pointedOut: boolean;
   /** Another trace is pointed out. */
@@ -37,7 +35,7 @@ export function PeakMarks({ peaks, frame }: { readonly peaks: readonly PeakMark[
     >
       {peaks.map((peak) => (
         <g key={peak.key} data-faded={peak.faded} transform={`translate(${peak.x} ${peak.y})`} stroke={peak.colour}>
-          {peak.shape === "ring" ? <circle r={4} /> : <path d="M0-5L5 0L0 5L-5 0Z" />}
+          <circle r={4} />
           {worded.has(peak.key) && (
             <text
               x={worded.get(peak.key) === "right" ? WORDS.gap : -WORDS.gap}

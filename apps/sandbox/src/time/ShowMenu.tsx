@@ -1,18 +1,17 @@
 import { Menu } from "@base-ui/react/menu";
-import type { SignalName } from "@secondline/engine";
 import buttonStyles from "../design/Button.module.css";
 import { Icon } from "../design/icons.tsx";
 import { capitalised } from "./format.ts";
 import styles from "./TimeMenu.module.css";
-import type { TraceStyle } from "./traces.ts";
+import type { TraceId, TraceStyle } from "./traces.ts";
 
 /** Which samples are drawn. */
 export type Drawn = "both" | "filtered" | "raw";
 
 interface Props {
   readonly traces: readonly TraceStyle[];
-  readonly shown: ReadonlySet<SignalName>;
-  readonly onShown: (signal: SignalName, shown: boolean) => void;
+  readonly shown: ReadonlySet<TraceId>;
+  readonly onShown: (id: TraceId, shown: boolean) => void;
   readonly drawn: Drawn;
   readonly onDrawn: (drawn: Drawn) => void;
 }
@@ -38,10 +37,10 @@ export function ShowMenu({ traces, shown, onShown, drawn, onDrawn }: Props) {
               <Menu.GroupLabel className={styles.groupLabel}>Force in</Menu.GroupLabel>
               {traces.map((trace) => (
                 <Menu.CheckboxItem
-                  key={trace.signal}
+                  key={trace.id}
                   className={styles.item}
-                  checked={shown.has(trace.signal)}
-                  onCheckedChange={(checked) => onShown(trace.signal, checked)}
+                  checked={shown.has(trace.id)}
+                  onCheckedChange={(checked) => onShown(trace.id, checked)}
                 >
                   <Menu.CheckboxItemIndicator className={styles.tick}>✓</Menu.CheckboxItemIndicator>
                   <span className={styles.text}>{capitalised(trace.name)}</span>

@@ -1,5 +1,5 @@
 import { Tabs } from "@base-ui/react/tabs";
-import type { Recording, SignalName } from "@secondline/engine";
+import type { Recording } from "@secondline/engine";
 import { useId, useMemo, useState } from "react";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { forcesSentence, unloadedSentence } from "./describe.ts";
@@ -15,7 +15,7 @@ import type { TimeRange } from "./plotGrid.ts";
 import { RangeTools } from "./RangeTools.tsx";
 import { type Drawn, ShowMenu } from "./ShowMenu.tsx";
 import styles from "./TimeStrip.module.css";
-import { loadedTraces, SHOWN_AT_FIRST } from "./traces.ts";
+import { loadedTraces, shownAtFirst, type TraceId } from "./traces.ts";
 import { useFrameSize } from "./useFrameSize.ts";
 import { stripKeys, useTimeView } from "./useTimeView.ts";
 
@@ -51,10 +51,7 @@ export function TimeStrip({ recording, previous, clock, compact, controls = true
   const onKeyDown = useMemo(() => stripKeys(view.act), [view.act]);
   const sentence = useId();
   const laidOut = size.width > 0 && size.height > 0;
-  const goTo = useMemo(
-    () => goToEntries(recording, show.forces, view.marks, clock.seek),
-    [recording, show.forces, view.marks, clock],
-  );
+  const goTo = useMemo(() => goToEntries(show.forces, view.marks, clock.seek), [show.forces, view.marks, clock]);
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: keys work wherever the focus is within the strip; each also has a button
     <div className={styles.place} onKeyDown={onKeyDown}>
@@ -112,30 +109,23 @@ export function TimeStrip({ recording, previous, clock, compact, controls = true
 
 /** Which traces are drawn and how: the reader's choice, kept from run to run. */
 function useShown(recording: Recording, compared: boolean) {
-  const [hidden, setHidden] = useState<ReadonlySet<SignalName>>(
-    () =>
-      new Set(
-        loadedTraces(recording)
-          .map((t) => t.signal)
-          .filter((s) => !SHOWN_AT_FIRST.includes(s)),
-      ),
-  );
+  const [wishes, setWishes] = useState<ReadonlyMap<TraceId, boolean>>(new Map());
   const [chosen, setDrawn] = useState<Drawn | null>(null);
   const [highlight, onHighlight] = useState<string | null>(null);
   // Raw signals of one run among the traces of two would be a thicket, unless asked for.
   const drawn = chosen ?? (compared ? "filtered" : "both");
   const traces = useMemo(() => loadedTraces(recording), [recording]);
+  const atFirst = useMemo(() => shownAtFirst(recording), [recording]);
   const forces = useMemo(
     (): ForceView => ({
-      shown: traces.filter((trace) => !hidden.has(trace.signal)),
+      shown: traces.filter(({ id }) => wishes.get(id) ?? atFirst.has(id)),
       reading: drawn === "raw" ? "raw" : "filtered",
       rawBehind: drawn === "both",
-      highlight: traces.find((trace) => trace.signal === highlight)?.signal ?? null,
+      highlight: traces.find(({ id }) => id === highlight)?.id ?? null,
     }),
-    [traces, hidden, drawn, highlight],
+    [traces, atFirst, wishes, drawn, highlight],
   );
-  const onShown = (signal: SignalName, on: boolean) =>
-    setHidden((now) => new Set(on ? [...now].filter((name) => name !== signal) : [...now, signal]));
-  const shown = new Set(forces.shown.map((trace) => trace.signal));
+  const onShown = (id: TraceId, on: boolean) => setWishes((now) => new Map([...now, [id, on]]));
+  const shown = new Set(forces.shown.map(({ id }) => id));
   return { forces, onHighlight, menu: { traces, shown, onShown, drawn, onDrawn: setDrawn } };
 }

@@ -1,24 +1,24 @@
 import type { Recording } from "@secondline/engine";
 import { samplesWithin, type TimeRange } from "./plotGrid.ts";
 import { type TraceSet, traceSet } from "./traceSet.ts";
-import { TRACES } from "./traces.ts";
+import { tracesOf } from "./traces.ts";
 
 /** Rows made before the caller is asked back, so that a long run can be written without holding up the page. */
 const ROWS_PER_CHUNK = 2000;
 
 /**
  * The force traces within `range` as comma-separated text, one line per sample: time [s], then every force raw and
- * CFC 60 [N], then the height of the tie-in [m]. Yields the text piece by piece.
+ * CFC 60 [N] (connections as a load cell reads them), then the height of the tie-in [m]. Yields the text piece by piece.
  */
 export function* csvChunks(
   recording: Recording,
   range: TimeRange,
   traces: TraceSet = traceSet(recording),
 ): Generator<string> {
-  const columns = TRACES.flatMap(({ signal, name }) =>
-    (["raw", "filtered"] as const).map((reading) => ({
-      head: `${name} ${reading === "raw" ? "raw" : "CFC 60"} [N]`,
-      samples: traces.require(signal, reading).samples,
+  const columns = tracesOf(recording).flatMap(({ id, name, readAlready }) =>
+    (readAlready ? (["raw"] as const) : (["raw", "filtered"] as const)).map((reading) => ({
+      head: `${name}${readAlready ? "" : reading === "raw" ? " raw" : " CFC 60"} [N]`,
+      samples: traces.require(id, reading).samples,
     })),
   );
   yield `${["time [s]", ...columns.map((column) => column.head), "tie-in height [m]"].join(",")}\n`;

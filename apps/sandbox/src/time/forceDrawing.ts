@@ -1,24 +1,24 @@
-import type { Recording, SignalName } from "@secondline/engine";
+import type { Recording } from "@secondline/engine";
 import type uPlot from "uplot";
 import type { Palette } from "../design/palette.ts";
 import type { PlotData, PlotDrawing } from "./PlotCanvas.tsx";
 import { plotGrid, type TimeRange, valuesOn } from "./plotGrid.ts";
 import { buildPyramid, type Pyramid } from "./pyramid.ts";
 import type { TraceSet } from "./traceSet.ts";
-import { peakAs, type Reading, type TraceStyle } from "./traces.ts";
+import type { Reading, Trace, TraceId } from "./traces.ts";
 
 /** What the reader asked to see. */
 export interface ForceView {
-  readonly shown: readonly TraceStyle[];
+  readonly shown: readonly Trace[];
   readonly reading: Reading;
   /** The raw signal faint behind the filtered one. */
   readonly rawBehind: boolean;
-  readonly highlight: SignalName | null;
+  readonly highlight: TraceId | null;
 }
 
 /** One drawn line: a trace of this run or of the one before, read one way. */
 interface Layer {
-  readonly trace: TraceStyle;
+  readonly trace: Trace;
   readonly role: "before" | "behind" | "front";
   readonly reading: Reading;
 }
@@ -26,10 +26,11 @@ interface Layer {
 /** From the back to the front: the run before, the raw signals, the traces. */
 function layersOf(view: ForceView, compared: boolean): readonly Layer[] {
   const of = (role: Layer["role"], reading: Reading) => view.shown.map((trace) => ({ trace, role, reading }));
+  const noisy = view.shown.filter((trace) => !trace.readAlready);
   const behind = view.rawBehind && view.reading === "filtered";
   return [
     ...(compared ? of("before", view.reading) : []),
-    ...(behind ? of("behind", "raw") : []),
+    ...(behind ? noisy.map((trace): Layer => ({ trace, role: "behind", reading: "raw" })) : []),
     ...of("front", view.reading),
   ];
 }
@@ -40,7 +41,7 @@ const FADED = 0.25;
 
 export function forceDrawing(view: ForceView, compared: boolean, palette: Palette): PlotDrawing {
   const series = layersOf(view, compared).map(({ trace, role }): uPlot.Series => {
-    const faded = view.highlight !== null && view.highlight !== trace.signal;
+    const faded = view.highlight !== null && view.highlight !== trace.id;
     return {
       stroke: palette[trace.colour],
       width: role === "before" ? trace.width + 2.5 : role === "behind" ? 1 : trace.width,
@@ -72,9 +73,9 @@ export function forceData(
   let top = LEAST_TOP / ABOVE_PEAK;
   const columns = layersOf(view, before !== null).map(({ trace, role, reading }) => {
     const set = role === "before" ? before! : traces;
-    const pyramid = set.get(trace.signal, reading);
+    const pyramid = set.get(trace.id, reading);
     // The axis does not jump while traces arrive: their peaks are known beforehand.
-    if (pyramid === null) top = Math.max(top, peakAs(set.recording.peaks[trace.signal], reading).force);
+    if (pyramid === null) top = Math.max(top, trace.peaks[reading].force);
     const values = valuesOn(grid, pyramid ?? NOTHING_YET, set.recording.rate);
     for (const value of values) if (value !== null && value > top) top = value;
     return values;
@@ -85,6 +86,6 @@ export function forceData(
 const NOTHING_YET = buildPyramid(new Float32Array());
 
 /** What is ready of a trace; nothing is drawn of it until then, for a few frames. */
-export function readyPyramid(traces: TraceSet, signal: SignalName, reading: Reading): Pyramid {
-  return traces.get(signal, reading) ?? NOTHING_YET;
+export function readyPyramid(traces: TraceSet, id: TraceId, reading: Reading): Pyramid {
+  return traces.get(id, reading) ?? NOTHING_YET;
 }

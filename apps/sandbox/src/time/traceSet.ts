@@ -1,14 +1,14 @@
-import { cfc60, type Recording, SIGNALS, type SignalName } from "@secondline/engine";
+import { cfc60, type Recording } from "@secondline/engine";
 import { buildPyramid, type Pyramid } from "./pyramid.ts";
-import type { Reading } from "./traces.ts";
+import { type Reading, type TraceId, tracesOf } from "./traces.ts";
 
-/** A run's force signals, ready to draw: pyramids over the raw and the filtered samples, made one by one. */
+/** A run's force traces, ready to draw: pyramids over the raw and the filtered samples, made one by one. */
 export interface TraceSet {
   readonly recording: Recording;
-  /** Null until it is ready. */
-  readonly get: (signal: SignalName, reading: Reading) => Pyramid | null;
-  /** Makes it now if need be; a few milliseconds for a signal of a few seconds. */
-  readonly require: (signal: SignalName, reading: Reading) => Pyramid;
+  /** Null until it is ready, and for a trace that this run does not have. */
+  readonly get: (id: TraceId, reading: Reading) => Pyramid | null;
+  /** Makes it now if need be; a few milliseconds for a trace of a few seconds. */
+  readonly require: (id: TraceId, reading: Reading) => Pyramid;
   /** Number of pyramids that are ready; a snapshot that changes with every one. */
   readonly ready: () => number;
   readonly subscribe: (listener: () => void) => () => void;
@@ -16,7 +16,7 @@ export interface TraceSet {
 
 const sets = new WeakMap<Recording, TraceSet>();
 
-/** The traces of a recording, once per recording. They are prepared in the background, one signal per task. */
+/** The traces of a recording, once per recording. They are prepared in the background, one trace per task. */
 export function traceSet(recording: Recording): TraceSet {
   const known = sets.get(recording);
   if (known) return known;
@@ -26,21 +26,28 @@ export function traceSet(recording: Recording): TraceSet {
 }
 
 function createTraceSet(recording: Recording): TraceSet {
+  const traces = tracesOf(recording);
   const pyramids = new Map<string, Pyramid>();
   const listeners = new Set<() => void>();
 
-  function require(signal: SignalName, reading: Reading): Pyramid {
-    const key = `${signal}:${reading}`;
+  function require(id: TraceId, reading: Reading): Pyramid {
+    const trace = traces.find((candidate) => candidate.id === id);
+    if (!trace) throw new Error(`this run has no trace "${id}"`);
+    const asIs = reading === "raw" || trace.readAlready;
+    const key = `${id}:${asIs ? "raw" : "filtered"}`;
     const known = pyramids.get(key);
     if (known) return known;
-    const samples = recording.signals[signal];
-    const made = buildPyramid(reading === "raw" ? samples : cfc60(samples, recording.rate));
+    const made = buildPyramid(asIs ? trace.samples : cfc60(trace.samples, recording.rate));
     pyramids.set(key, made);
     return made;
   }
 
   const waiting = (["filtered", "raw"] as const).flatMap((reading) =>
-    SIGNALS.map((signal) => () => require(signal, reading)),
+    traces.map(
+      ({ id }) =>
+        () =>
+          require(id, reading),
+    ),
   );
   function next(): void {
     const task = waiting.shift();
@@ -53,7 +60,7 @@ function createTraceSet(recording: Recording): TraceSet {
 
   return {
     recording,
-    get: (signal, reading) => pyramids.get(`${signal}:${reading}`) ?? null,
+    get: (id, reading) => pyramids.get(`${id}:${reading}`) ?? (reading === "filtered" ? readAlready(id) : null),
     require,
     ready: () => pyramids.size,
     subscribe(listener) {
@@ -61,6 +68,11 @@ function createTraceSet(recording: Recording): TraceSet {
       return () => listeners.delete(listener);
     },
   };
+
+  function readAlready(id: TraceId): Pyramid | null {
+    const trace = traces.find((candidate) => candidate.id === id);
+    return trace?.readAlready ? (pyramids.get(`${id}:raw`) ?? null) : null;
+  }
 }
 
 /** Force at `time`, between samples on the straight line that is drawn between them [N]; null after the run's end. */

@@ -1,15 +1,17 @@
-import { type Peak, type Recording, SIGNALS, type SignalName } from "@secondline/engine";
+import { type Recording, SIGNALS, type SignalName } from "@secondline/engine";
 import type { Palette } from "../design/palette.ts";
 
 /** Filtered: as a load cell reports it (CFC 60 of SAE J211-1). Raw: every sample as computed. */
 export type Reading = "filtered" | "raw";
 
-/** How a force signal is named and drawn. Colour says which line it is, pattern where on it: A, B or the ring. */
+export type TraceId = SignalName | `connection ${number}`;
+
+/** How a trace is named and drawn. Colour says which part it is, pattern where on it, or which of several. */
 export interface TraceStyle {
-  readonly signal: SignalName;
+  readonly id: TraceId;
   /** At the end of the trace: "main at A". */
   readonly name: string;
-  /** In a sentence: "main line at A". */
+  /** In a sentence: "the main line at A". */
   readonly inWords: string;
   /** For narrow places. */
   readonly shortName: string;
@@ -20,96 +22,103 @@ export interface TraceStyle {
   readonly dash: readonly number[];
 }
 
+/** Largest force [N], and when [s]. */
+export interface TracePeak {
+  readonly force: number;
+  readonly time: number;
+}
+
+/** A force over a run, at the recording's rate. */
+export interface Trace extends TraceStyle {
+  /** [N] */
+  readonly samples: Float32Array;
+  /** The engine records connections as a load cell reads them: there is nothing more to filter. */
+  readonly readAlready: boolean;
+  readonly peaks: Readonly<Record<Reading, TracePeak>>;
+}
+
 const FULL: readonly number[] = [];
 const LONG_DASH = [9, 4];
 const DOTS = [2, 3];
+const DASH_DOT = [9, 3, 2, 3];
 
-export const TRACES: readonly TraceStyle[] = [
-  {
-    signal: "leash",
-    name: "leash",
-    inWords: "leash",
-    shortName: "leash",
-    colour: "lineLeash",
-    width: 2.25,
-    dash: FULL,
-  },
-  {
-    signal: "mainA",
-    name: "main at A",
-    inWords: "main line at A",
-    shortName: "main A",
-    colour: "lineMain",
-    width: 1.75,
-    dash: FULL,
-  },
-  {
-    signal: "mainB",
-    name: "main at B",
-    inWords: "main line at B",
-    shortName: "main B",
-    colour: "lineMain",
-    width: 1.75,
-    dash: LONG_DASH,
-  },
-  {
-    signal: "backupA",
-    name: "backup at A",
-    inWords: "backup at A",
-    shortName: "backup A",
-    colour: "lineBackup",
-    width: 1.75,
-    dash: FULL,
-  },
-  {
-    signal: "backupB",
-    name: "backup at B",
-    inWords: "backup at B",
-    shortName: "backup B",
-    colour: "lineBackup",
-    width: 1.75,
-    dash: LONG_DASH,
-  },
-  {
-    signal: "ringOnMain",
-    name: "ring on main",
-    inWords: "ring on the main line",
-    shortName: "ring, main",
-    colour: "lineMain",
-    width: 1.75,
-    dash: DOTS,
-  },
-  {
-    signal: "ringOnBackup",
-    name: "ring on backup",
-    inWords: "ring on the backup",
-    shortName: "ring, backup",
-    colour: "lineBackup",
-    width: 1.75,
-    dash: DOTS,
-  },
-];
+const SIGNAL_STYLES: Readonly<Record<SignalName, TraceStyle>> = {
+  leash: style("leash", ["leash", "the leash", "leash"], "lineLeash", FULL),
+  mainA: style("mainA", ["main at A", "the main line at A", "main A"], "lineMain", FULL),
+  mainB: style("mainB", ["main at B", "the main line at B", "main B"], "lineMain", LONG_DASH),
+  backupA: style("backupA", ["backup at A", "the backup at A", "backup A"], "lineBackup", FULL),
+  backupB: style("backupB", ["backup at B", "the backup at B", "backup B"], "lineBackup", LONG_DASH),
+  ringOnMain: style("ringOnMain", ["ring on main", "the ring on the main line", "ring, main"], "lineMain", DOTS),
+  ringOnBackup: style("ringOnBackup", ["ring on backup", "the ring on the backup", "ring, backup"], "lineBackup", DOTS),
+};
 
-/** The ring's pull on a line hardly differs from the leash's: it is there to be asked for. */
-export const SHOWN_AT_FIRST: readonly SignalName[] = SIGNALS.filter((name) => !name.startsWith("ring"));
+function style(
+  id: TraceId,
+  [name, inWords, shortName]: readonly [string, string, string],
+  colour: keyof Palette,
+  dash: readonly number[],
+): TraceStyle {
+  // The leash is what the walker feels: it is the strongest line.
+  return { id, name, inWords, shortName, colour, width: id === "leash" ? 2.25 : 1.75, dash };
+}
 
-/** Below this a signal counts as never loaded [N]: a metre of webbing weighs about as much. */
+const known = new WeakMap<Recording, readonly Trace[]>();
+
+/** The force traces of a run: leash, lines and ring, then connections from A to B. */
+export function tracesOf(recording: Recording): readonly Trace[] {
+  const made = known.get(recording) ?? [...signalTraces(recording), ...connectionTraces(recording)];
+  known.set(recording, made);
+  return made;
+}
+
+function signalTraces(recording: Recording): readonly Trace[] {
+  return SIGNALS.map((signal) => {
+    const { raw, rawTime, cfc60, cfc60Time } = recording.peaks[signal];
+    const peaks = { raw: { force: raw, time: rawTime }, filtered: { force: cfc60, time: cfc60Time } };
+    return { ...SIGNAL_STYLES[signal], samples: recording.signals[signal], readAlready: false, peaks };
+  });
+}
+
+/** Tapes part at little load, in crowds: they are told of as events and have no trace. */
+function connectionTraces(recording: Recording): readonly Trace[] {
+  const connections = recording.connections.filter(({ tape }) => !tape);
+  return connections.flatMap(({ force, peak, time }, i) => {
+    if (!force) return [];
+    const name = connections.length > 1 ? `connection ${i + 1}` : "connection";
+    const inWords = connections.length > 1 ? name : "the connection";
+    const dash = [FULL, LONG_DASH, DOTS, DASH_DOT][i % 4]!;
+    const look = style(
+      `connection ${i + 1}`,
+      [name, inWords, name.replace("connection", "conn.")],
+      "lineConnection",
+      dash,
+    );
+    const read = { force: peak, time };
+    return [{ ...look, samples: force, readAlready: true, peaks: { raw: read, filtered: read } }];
+  });
+}
+
+/** Below this a trace counts as never loaded [N]: a metre of webbing weighs about as much. */
 const UNLOADED = 1;
 
-/** Whether a force signal stays (next to) zero during the whole run. */
-export function staysZero(recording: Recording, signal: SignalName): boolean {
-  return !(recording.peaks[signal].raw >= UNLOADED);
+export function loadedTraces(recording: Recording): readonly Trace[] {
+  return tracesOf(recording).filter(({ peaks }) => peaks.raw.force >= UNLOADED);
 }
 
-export function loadedTraces(recording: Recording): readonly TraceStyle[] {
-  return TRACES.filter((trace) => !staysZero(recording, trace.signal));
+export function unloadedTraces(recording: Recording): readonly Trace[] {
+  return tracesOf(recording).filter(({ peaks }) => !(peaks.raw.force >= UNLOADED));
 }
 
-export function unloadedTraces(recording: Recording): readonly TraceStyle[] {
-  return TRACES.filter((trace) => staysZero(recording, trace.signal));
-}
+/** More connections than these, the hardest pulled, are there to be asked for. */
+const CONNECTIONS_AT_FIRST = 2;
 
-/** Largest force of a signal as read, and when. */
-export function peakAs(peak: Peak, reading: Reading): { readonly force: number; readonly time: number } {
-  return reading === "raw" ? { force: peak.raw, time: peak.rawTime } : { force: peak.cfc60, time: peak.cfc60Time };
+/** Traces drawn until the reader chooses: the ring's pull on a line hardly differs from the leash's. */
+export function shownAtFirst(recording: Recording): ReadonlySet<TraceId> {
+  const loaded = loadedTraces(recording);
+  const connections = loaded
+    .filter(({ id }) => id.startsWith("connection"))
+    .sort((a, b) => b.peaks.filtered.force - a.peaks.filtered.force)
+    .slice(0, CONNECTIONS_AT_FIRST);
+  const lines = loaded.filter(({ id }) => !id.startsWith("ring") && !id.startsWith("connection"));
+  return new Set([...lines, ...connections].map(({ id }) => id));
 }
