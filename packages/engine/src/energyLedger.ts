@@ -1,14 +1,6 @@
 /** The running account of energy: states at audit times, running totals of losses, and the check that they balance. */
 import { type EnergyLedger, LEDGER, type LedgerEntry } from "./recording.ts";
 
-const HELD: readonly LedgerEntry[] = [
-  "potential",
-  "kinetic",
-  "stretchMain",
-  "stretchBackup",
-  "stretchLeash",
-  "stretchOther",
-];
 const LOST: readonly LedgerEntry[] = [
   "lossMain",
   "lossBackup",
@@ -37,13 +29,16 @@ export class LedgerKeeper {
   #lowest = Number.POSITIVE_INFINITY;
   #highest = Number.NEGATIVE_INFINITY;
   #mostLost = 0;
-  readonly #largestLoss = new Map<LedgerEntry, number>();
+  readonly #largestLoss = new Float64Array(LOST.length);
   #created = 0;
 
   /** Books `now` at time t. */
   book(t: number): void {
-    const held = HELD.reduce((sum, name) => sum + this.now[name], 0);
-    const lost = LOST.reduce((sum, name) => sum + this.now[name], 0);
+    const { now } = this;
+    const held =
+      now.potential + now.kinetic + now.stretchMain + now.stretchBackup + now.stretchLeash + now.stretchOther;
+    let lost = 0;
+    for (let k = 0; k < LOST.length; k++) lost += now[LOST[k]!];
     if (this.#times.length === 0) this.#start = held;
     this.#gain = Math.max(this.#gain, held - this.#start);
     this.#imbalance = Math.max(this.#imbalance, Math.abs(held + lost - this.now.feet - this.#start));
@@ -57,10 +52,11 @@ export class LedgerKeeper {
 
   /** No mechanism gives back what it took: a total that falls is energy made by the numbers. */
   #watchCreation(): void {
-    for (const name of LOST) {
-      const most = Math.max(this.#largestLoss.get(name) ?? 0, this.now[name]);
-      this.#largestLoss.set(name, most);
-      this.#created = Math.max(this.#created, most - this.now[name]);
+    for (let k = 0; k < LOST.length; k++) {
+      const now = this.now[LOST[k]!];
+      const most = Math.max(this.#largestLoss[k]!, now);
+      this.#largestLoss[k] = most;
+      this.#created = Math.max(this.#created, most - now);
     }
   }
 

@@ -30,9 +30,32 @@ function strainEnergy(line: Line, m: Float64Array, e: number, run: Run, at: numb
 
 /** Energy held in the whole line [J]. */
 export function stretchEnergy(line: Line, m: Float64Array): number {
+  const { base, pitch, runs } = line;
+  const Y = base + pitch;
+  const Z = Y + pitch;
+  const IL = base + COLUMN.IL * pitch;
+  const R = base + COLUMN.R * pitch;
   let energy = 0;
-  for (let k = 0; k < line.runs.length; k++) {
-    for (let e = line.runs[k]!.first; e < line.runs[k]!.last; e++) energy += elementEnergy(line, m, e, k);
+  for (let k = 0; k < runs.length; k++) {
+    const { first, last, curve, material, elementLength } = runs[k]!;
+    if (elementLength === 0) continue;
+    const { cubics, endSlope } = curve;
+    const at = line.runsAt + k * line.runPitch;
+    const branches = material.branches.length;
+    for (let e = first; e < last; e++) {
+      const inverseLength = m[IL + e]!;
+      const dx = m[base + e + 1]! - m[base + e]!;
+      const dy = m[Y + e + 1]! - m[Y + e]!;
+      const dz = m[Z + e + 1]! - m[Z + e]!;
+      const strain = Math.sqrt(dx * dx + dy * dy + dz * dz) * inverseLength - 1;
+      if (!(strain > 0)) continue;
+      let density = cubics.length === 0 ? 0.5 * endSlope * strain * strain : energyAt(curve, strain);
+      for (let b = 0; b < branches; b++) {
+        const q = m[R + b * pitch + e]! + m[at + RUN.stiffness + b]! * strain;
+        density += m[at + RUN.compliance + b]! * q * q;
+      }
+      energy += density / inverseLength;
+    }
   }
   return energy;
 }

@@ -25,15 +25,21 @@ export class Recorder {
   samples = 0;
   frames = 0;
   tensionRows = 0;
+  /** Times of the next frame and of the next row of tensions; infinite when there is no room for more [s]. */
+  nextFrame = 0;
+  nextRow = 0;
+  readonly #step: number;
+  #steps = 0;
   readonly #lines: readonly Line[];
   readonly #m: Float64Array;
   readonly #last: Float64Array;
   readonly #perFrame: number;
   readonly #perRow: number;
 
-  constructor(lines: readonly Line[], memory: Float64Array, duration: number, channels: number) {
+  constructor(lines: readonly Line[], memory: Float64Array, duration: number, step: number, channels: number) {
     this.#lines = lines;
     this.#m = memory;
+    this.#step = step;
     const nodes = lines.reduce((sum, line) => sum + line.nodes, 0);
     this.#perFrame = 3 * (nodes + 2);
     this.#perRow = lines.reduce((sum, line) => sum + line.elements, 0);
@@ -47,28 +53,23 @@ export class Recorder {
     this.#last = new Float64Array(channels);
   }
 
-  /** Takes in the channel values at time t, `step` after the last ones, and fills the samples between. */
-  sample(t: number, step: number, values: Float64Array): void {
+  /** Takes in the channel values of the next step, and fills the samples since the last. */
+  sample(values: Float64Array): void {
     const { channels } = this;
     const last = this.#last;
-    while (this.samples < channels[0]!.length) {
+    const step = this.#step;
+    const t = this.#steps * step;
+    for (; this.samples < channels[0]!.length; this.samples++) {
       const at = this.samples / SIGNAL_RATE;
       if (at > t) break;
       const share = t > 0 ? 1 - (t - at) / step : 1;
-      for (let c = 0; c < channels.length; c++) channels[c]![this.samples] = last[c]! + share * (values[c]! - last[c]!);
-      this.samples++;
+      for (let c = 0; c < last.length; c++) channels[c]![this.samples] = last[c]! + share * (values[c]! - last[c]!);
     }
     for (let c = 0; c < last.length; c++) last[c] = values[c]!;
+    this.#steps++;
   }
 
-  /** Positions are those at t, before the step; tensions too. */
-  frameDue(t: number): boolean {
-    return this.frames / this.frameRate <= t && (this.frames + 1) * this.#perFrame <= this.positions.length;
-  }
-  rowDue(t: number): boolean {
-    return this.tensionRows / this.tensionRate <= t && (this.tensionRows + 1) * this.#perRow <= this.tensions.length;
-  }
-
+  /** Positions before the step that begins at `nextFrame` or first after it. */
   frame(ring: Float64Array, walker: Float64Array, ringOnMain: number, ringOnBackup: number): void {
     const m = this.#m;
     const out = this.positions;
@@ -85,16 +86,25 @@ export class Recorder {
     this.ringAt[2 * this.frames] = ringOnMain;
     this.ringAt[2 * this.frames + 1] = ringOnBackup;
     this.frames++;
+    const room = (this.frames + 1) * this.#perFrame <= this.positions.length;
+    this.nextFrame = room ? this.frames / this.frameRate : Number.POSITIVE_INFINITY;
   }
 
+  /** Tensions of the step that began at `nextRow` or first after it. */
   row(): void {
+    const m = this.#m;
+    const { tensions } = this;
     let o = this.tensionRows * this.#perRow;
-    for (const { base, pitch, elements } of this.#lines) {
+    for (let k = 0; k < this.#lines.length; k++) {
+      const { base, pitch, elements } = this.#lines[k]!;
       const T = base + COLUMN.T * pitch;
       const IL = base + COLUMN.IL * pitch;
-      for (let e = 0; e < elements; e++) this.tensions[o++] = this.#m[IL + e] === 0 ? Number.NaN : this.#m[T + e]!;
+      for (let e = 0; e < elements; e++) tensions[o + e] = m[IL + e] === 0 ? Number.NaN : m[T + e]!;
+      o += elements;
     }
     this.tensionRows++;
+    const room = (this.tensionRows + 1) * this.#perRow <= tensions.length;
+    this.nextRow = room ? this.tensionRows / this.tensionRate : Number.POSITIVE_INFINITY;
   }
 
   /** Element tensions at the frames' times, for the eye. */

@@ -5,7 +5,7 @@
 import { GRAVITY } from "./constants.ts";
 import { addDrag } from "./drag.ts";
 import { LedgerKeeper } from "./energyLedger.ts";
-import { Joints } from "./joints.ts";
+import { type JointState, Joints } from "./joints.ts";
 import { Leash } from "./leash.ts";
 import { LegAnchor, LineEnd, MASTER_MASS } from "./lineEnds.ts";
 import { elementEnergy, heightEnergy, kineticEnergy, stretchEnergy } from "./lineEnergy.ts";
@@ -28,7 +28,7 @@ export interface SimulationOptions extends ModelOptions {
 /** Channels of the recorder, in order: the signals of `SIGNALS`, then the walker's height. */
 export const CHANNELS = 8;
 /** Time between energy audits [s]. */
-const AUDIT_EVERY = 1e-3;
+const AUDIT_EVERY = 2e-3;
 /** Speed of the release wave when a line has just parted, as a share of the true one: others wait for it before they may part. */
 const RELEASE_WAIT = 1e-3;
 
@@ -71,6 +71,8 @@ export class Simulation {
   #parted = 0;
   readonly #leashAtStart: number;
   #leashGone = 0;
+  /** Pull at which leash or ring parts [N]. */
+  readonly #leashStrength: number;
   readonly #heldAtStart: readonly number[];
   /** Energy that left each line other than by its branches: parting and slipping [J]. */
   readonly #gone = [0, 0];
@@ -79,6 +81,8 @@ export class Simulation {
   #cutDone: boolean;
   #legDone: boolean;
   #taut = false;
+  /** Per line, whether it is on record that the ring ran off it. */
+  readonly #ringOff = [false, false];
   #footForce: number;
 
   constructor(problem: Problem, options: SimulationOptions = {}) {
@@ -111,6 +115,10 @@ export class Simulation {
     this.leash = new Leash(problem.leash, this.model.leash.curve, step);
     this.leash.relax(this.#leashSpan());
     this.#leashAtStart = this.leash.stored(this.#leashSpan());
+    this.#leashStrength = Math.min(
+      problem.leash.strength ?? Number.POSITIVE_INFINITY,
+      problem.ring.strength ?? Number.POSITIVE_INFINITY,
+    );
     const { legs } = this.rest;
     this.legAnchors = (["A", "B"] as const).flatMap((end) =>
       legs[end].length > 0
@@ -123,7 +131,7 @@ export class Simulation {
     this.joints = new Joints(main, backup, this.model.joints, m);
     const connections = this.joints.states.filter(({ joint }) => joint.kind === "connection").length;
     this.#values = new Float64Array(CHANNELS + connections);
-    this.recorder = new Recorder(this.#lines, m, problem.duration, CHANNELS + connections);
+    this.recorder = new Recorder(this.#lines, m, problem.duration, step, CHANNELS + connections);
     this.#out = this.#lines.map(() => new Float64Array(2));
     this.#before = this.#lines.map((line) => new Float64Array(3 * line.pitch));
     this.#lastBreak = this.#lines.map(() => ({ time: Number.NEGATIVE_INFINITY, element: 0 }));
@@ -196,7 +204,7 @@ export class Simulation {
     if (!this.#legDone && t >= this.problem.legFailure!.time) this.#failLeg(t);
     const auditing = t >= this.#nextAudit;
     if (auditing) this.#openAudit();
-    if (this.recorder.frameDue(t)) {
+    if (t >= this.recorder.nextFrame) {
       this.recorder.frame(this.#ring, this.#walker, this.#ringFraction(0), this.#ringFraction(1));
     }
     const height = this.#walker[2]!;
@@ -207,8 +215,8 @@ export class Simulation {
     if (this.#footForce > 0) this.#feetSpeed = this.#feetParting();
     for (let k = 0; k < this.#contacts.length; k++) this.#contacts[k]!.push(this.#ring, step);
     for (let k = 0; k < this.#contacts.length; k++) this.#addImpulse(this.#contacts[k]!.impulse);
-    const pull = this.#pullLeash(step, t);
-    this.#letGo(step, t);
+    this.#pullLeash();
+    if (this.#footForce > 0) this.#letGo(step, t);
     if (this.problem.airDensity !== undefined) this.#drag(step);
     for (let k = 0; k < this.#lines.length; k++) {
       const line = this.#lines[k]!;
@@ -216,18 +224,17 @@ export class Simulation {
       out[1] = Number.NEGATIVE_INFINITY;
       this.#kernel.step(line.base, line.pitch, line.runsAt, line.runs.length, line.runPitch, step, out);
     }
-    for (let k = 0; k < this.#ends.length; k++) this.#ends[k]!.move(step);
+    for (let k = 0; k < this.#ends.length; k++) if (this.#ends[k]!.kind !== "fixed") this.#ends[k]!.move(step);
     for (let k = 0; k < this.legAnchors.length; k++) this.#moveAnchor(this.legAnchors[k]!, step, t);
     this.joints.bind(step, t);
-    this.#bookFeet();
+    if (this.#feetPending > 0) this.#bookFeet();
     for (let k = 0; k < this.#contacts.length; k++) this.#contacts[k]!.book(this.#ring, step);
-    this.#moveParticle(this.#ring, step);
-    this.#moveParticle(this.#walker, step);
-    if (this.recorder.rowDue(t)) this.recorder.row();
-    this.#sample(t, pull, height);
+    this.#moveParticles();
+    if (t >= this.recorder.nextRow) this.recorder.row();
+    this.#sample(height);
     if (auditing) this.#closeAudit(t);
-    this.#checkSlip(t);
-    this.#checkBreaks(t, pull);
+    if (this.problem.main.slip) this.#checkSlip(t);
+    this.#checkBreaks();
     this.steps++;
     this.#checkEnd();
   }
@@ -236,12 +243,19 @@ export class Simulation {
     for (let c = 0; c < 3; c++) this.#ring[3 + c] = this.#ring[3 + c]! + impulse[c]! / this.problem.ring.mass;
   }
 
-  #moveParticle(p: Float64Array, step: number): void {
-    for (let c = 0; c < 3; c++) p[c] = p[c]! + step * p[3 + c]!;
+  #moveParticles(): void {
+    const { step } = this.model;
+    const ring = this.#ring;
+    const walker = this.#walker;
+    for (let c = 0; c < 3; c++) {
+      ring[c] = ring[c]! + step * ring[3 + c]!;
+      walker[c] = walker[c]! + step * walker[3 + c]!;
+    }
   }
 
-  /** Leash and weight on ring and walker; returns the leash's tension [N]. */
-  #pullLeash(step: number, t: number): number {
+  /** Leash and weight on ring and walker. */
+  #pullLeash(): void {
+    const { step } = this.model;
     const ring = this.#ring;
     const walker = this.#walker;
     const dx = walker[0]! - ring[0]!;
@@ -260,9 +274,8 @@ export class Simulation {
     walker[5] = walker[5]! - walkerShare * dz - GRAVITY * step;
     if (!this.#taut && tension > 0) {
       this.#taut = true;
-      if (t > 0) this.#note({ time: t, kind: "leashTaut", part: "leash", position: this.#at(ring) });
+      if (this.steps > 0) this.#note({ time: this.time, kind: "leashTaut", part: "leash", position: this.#at(ring) });
     }
-    return tension;
   }
 
   /** The feet: up on the walker, down on the line's point, falling to nothing over `letGo`. */
@@ -334,9 +347,9 @@ export class Simulation {
     this.#partLeg(anchor, failure.leg, t, "cut");
   }
 
-  #sample(t: number, pull: number, height: number): void {
+  #sample(height: number): void {
     const v = this.#values;
-    v[0] = pull;
+    v[0] = this.leash.tension;
     v[1] = this.#ends[0]!.load;
     v[2] = this.#ends[1]!.load;
     v[3] = this.#ends.length > 2 ? this.#ends[2]!.load : 0;
@@ -347,7 +360,7 @@ export class Simulation {
     const { states } = this.joints;
     // Connections come before tapes.
     for (let k = CHANNELS; k < v.length; k++) v[k] = states[k - CHANNELS]!.force;
-    this.recorder.sample(t, this.model.step, v);
+    this.recorder.sample(v);
   }
 
   #cut(t: number): void {
@@ -400,30 +413,30 @@ export class Simulation {
     }
   }
 
-  #checkBreaks(t: number, pull: number): void {
-    const { leash, ring } = this.problem;
-    if (
-      this.leash.whole &&
-      (pull > (leash.strength ?? Number.POSITIVE_INFINITY) || pull > (ring.strength ?? Number.POSITIVE_INFINITY))
-    ) {
-      const part = pull > (leash.strength ?? Number.POSITIVE_INFINITY) ? "leash" : "ring";
-      this.#leashGone = this.leash.part(this.#leashSpan());
-      this.#parted += this.#leashGone;
-      this.#note({ time: t, kind: "break", part, value: pull, position: this.#at(this.#ring) });
+  #checkBreaks(): void {
+    const pull = this.leash.tension;
+    if (pull > this.#leashStrength) this.#partLeash(this.time, pull);
+    const { states } = this.joints;
+    for (let k = 0; k < states.length; k++) {
+      if (states[k]!.force > states[k]!.joint.strength) this.#partJoint(states[k]!);
     }
-    for (const state of this.joints.states) {
-      if (!state.whole || state.force <= state.joint.strength) continue;
-      const { kind, at, main: node } = state.joint;
-      const { main } = this.model;
-      const position = [0, 1, 2].map((c) => this.#kernel.memory[main.base + c * main.pitch + node]!) as [
-        number,
-        number,
-        number,
-      ];
-      this.#note({ time: t, kind: "break", part: kind, at, value: state.force, position });
-      this.joints.part(state);
-    }
-    for (let k = 0; k < this.#lines.length; k++) if (this.#out[k]![1]! > 0) this.#partElement(k, t);
+    for (let k = 0; k < this.#lines.length; k++) if (this.#out[k]![1]! > 0) this.#partElement(k, this.time);
+  }
+
+  #partLeash(time: number, pull: number): void {
+    const part = pull > (this.problem.leash.strength ?? Number.POSITIVE_INFINITY) ? "leash" : "ring";
+    this.#leashGone = this.leash.part(this.#leashSpan());
+    this.#parted += this.#leashGone;
+    this.#note({ time, kind: "break", part, value: pull, position: this.#at(this.#ring) });
+  }
+
+  #partJoint(state: JointState): void {
+    const { kind, at, main: node } = state.joint;
+    const { base, pitch } = this.model.main;
+    const m = this.#kernel.memory;
+    const position = [m[base + node]!, m[base + pitch + node]!, m[base + 2 * pitch + node]!] as const;
+    this.#note({ time: this.time, kind: "break", part: kind, at, value: state.force, position });
+    this.joints.part(state);
   }
 
   /** Parts the element most over its strength, unless the line has just parted and the release is still on its way there. */
@@ -481,13 +494,13 @@ export class Simulation {
       this.#diverge();
       return;
     }
-    for (const contact of this.#contacts) {
-      if (contact.on || this.events.some(({ kind, part }) => kind === "ringOff" && part === contact.line.name))
-        continue;
-      this.#note({ time: this.time, kind: "ringOff", part: contact.line.name, position: this.#at(this.#ring) });
+    for (let k = 0; k < this.#contacts.length; k++) {
+      const { on, line } = this.#contacts[k]!;
+      if (on || this.#ringOff[k]) continue;
+      this.#ringOff[k] = true;
+      this.#note({ time: this.time, kind: "ringOff", part: line.name, position: this.#at(this.#ring) });
     }
-    const ground = this.#groundBelow(walker[0]!);
-    if (walker[2]! <= ground) {
+    if (this.problem.ground && walker[2]! <= this.#groundBelow(walker[0]!)) {
       const speed = Math.hypot(walker[3]!, walker[4]!, walker[5]!);
       this.lowest = Math.min(this.lowest, walker[2]!);
       this.lowestTime = this.time;
