@@ -120,11 +120,18 @@ function sweep(line: i32, pitch: i32, run: i32, from: i32, count: i32, step: f64
     tension = f64x2.add(tension, f64x2.add(f64x2.mul(sumB, e), rs));
     if (further) tension = f64x2.add(tension, v128.load(x + FX * pitch));
     tension = v128.and(f64x2.pmax(tension, zero), taut);
+    // About to go slack within the step: it pulls for the part of the step before. Pulling all through it gives energy.
+    const was = v128.load(eat);
+    const leaving = v128.and(f64x2.lt(f64x2.add(e, e), was), taut);
+    if (v128.any_true(leaving)) {
+      const part = f64x2.mul(tension, f64x2.div(e, f64x2.sub(was, e)));
+      tension = v128.bitselect(part, tension, leaving);
+    }
     put(r1at, v128.and(f64x2.sub(f64x2.mul(A1, r1), f64x2.mul(C1, e)), taut), single);
     put(r2at, v128.and(f64x2.sub(f64x2.mul(A2, r2), f64x2.mul(C2, e)), taut), single);
     put(r3at, v128.and(f64x2.sub(f64x2.mul(A3, r3), f64x2.mul(C3, e)), taut), single);
     put(r4at, v128.and(f64x2.sub(f64x2.mul(A4, r4), f64x2.mul(C4, e)), taut), single);
-    const work = f64x2.mul(f64x2.add(v128.load(tat), tension), f64x2.sub(e, v128.load(eat)));
+    const work = f64x2.mul(f64x2.add(v128.load(tat), tension), f64x2.sub(e, was));
     put(tat, tension, single);
     put(eat, e, single);
     let above = f64x2.sub(tension, v128.load(sat));

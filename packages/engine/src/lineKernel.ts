@@ -79,6 +79,7 @@ function sweepRun(
     const dz = qz - pz;
     const length = Math.sqrt(dx * dx + dy * dy + dz * dz + TINY);
     const e = length * m[(IL + i) | 0]! - 1;
+    const was = m[(E + i) | 0]!;
     let T = 0;
     if (e > 0) {
       // Slow-pull curve: straight beyond `end`, cubics below it.
@@ -97,6 +98,8 @@ function sweepRun(
       T += sumB * e + (r1 + r2 + (r3 + r4));
       if (further) T += m[(FX + i) | 0]!;
       if (T < 0) T = 0;
+      // About to go slack within the step: it pulls for the part of the step before. Pulling all through it gives energy.
+      if (e + e < was) T *= e / (was - e);
       m[(R1 + i) | 0] = A1 * r1 - C1 * e;
       m[(R2 + i) | 0] = A2 * r2 - C2 * e;
       m[(R3 + i) | 0] = A3 * r3 - C3 * e;
@@ -108,7 +111,7 @@ function sweepRun(
       m[(R3 + i) | 0] = 0;
       m[(R4 + i) | 0] = 0;
     }
-    const sum = W + (m[(TT + i) | 0]! + T) * (e - m[(E + i) | 0]!);
+    const sum = W + (m[(TT + i) | 0]! + T) * (e - was);
     W = otherW;
     otherW = sum;
     m[(TT + i) | 0] = T;

@@ -617,7 +617,10 @@ export class Simulation {
   /** Work of the feet over the step, at the mean of the speeds before and after it. */
   #bookFeet(): void {
     if (this.#feetPending === 0) return;
-    this.#feetWork += 0.5 * this.#feetPending * this.model.step * (this.#feetSpeed + this.#feetParting());
+    const half = 0.5 * this.#feetPending * this.model.step;
+    // An audit of this step sees the work up to x(t): half of the step's.
+    this.ledger.now.feet = this.#feetWork + half * this.#feetSpeed;
+    this.#feetWork = this.ledger.now.feet + half * this.#feetParting();
     this.#feetPending = 0;
   }
 }

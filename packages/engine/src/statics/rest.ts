@@ -75,7 +75,7 @@ export function restOf(model: Model, loading: Loading, contact: { main: number; 
   putRingUnderNode(model, points, positions);
   const onRing = { ring: points.ring, clearance: problem.ring.clearance };
   const hangs = loading === "onRing" || loading === "standing";
-  // With the load on the node the ring is held there: it carries the backup, and the line does not feel it.
+  // With the load on the node the ring is out of the way: the backup hangs from its anchors and joints alone.
   if (!hangs) fixed[points.ring] = true;
   const contacts: Contact[] = hangs
     ? [{ ...onRing, stiffness: contact.main, points: points.main, xi: model.start, slides: false }]
@@ -91,22 +91,17 @@ export function restOf(model: Model, loading: Loading, contact: { main: number; 
     // First without the backup, held where it is; then it is hung between the points that were found.
     const own = new Set(points.main);
     settle({ fixed: fixed.map((is, p) => is || (points.backup.includes(p) && !own.has(p))) });
-    if (!hangs) putRingUnderNode(model, points, positions);
-    xiBackup = hangBackup(model, backup, points, positions, loading !== "bare");
+    xiBackup = hangBackup(model, backup, points, positions, hangs);
     struts.push(...strutsOf(backup, points.backup));
   }
   let last: StaticsResult;
-  if (backup && loading !== "bare") {
+  if (backup && hangs) {
     const onBackup = { ...onRing, stiffness: contact.backup, points: points.backup, xi: xiBackup, slides: true };
     // The backup's kink at the ring is first eased in on a soft contact: the hard one meets a shape that is nearly right.
     const soft = { ...onBackup, stiffness: Math.min(SOFT, contact.backup) };
     settle({ contacts: [...contacts, soft] }, EASED);
     const hard = { ...onBackup, xi: soft.xi };
     last = settle({ contacts: [...contacts, hard] });
-    if (!hangs) {
-      putRingUnderNode(model, points, positions);
-      last = settle({ contacts: [...contacts, hard] });
-    }
     xiBackup = hard.xi;
   } else last = settle({});
   const pick = (nodes: readonly number[]) =>
