@@ -89,7 +89,6 @@ export function createElevationPainter(s: Surroundings): ElevationPainter {
     ink.setTransform(density, 0, 0, density, 0, 0);
     ink.fillStyle = palette.paper;
     ink.fillRect(0, 0, width, height);
-    drawRock(ink, gap, view, palette, STONE[theme], width, height);
     if (hasMoved(stage)) {
       drawLine(pen, lines.before, palette.ghost);
       drawFigureGhost(pen, before.pose);
@@ -106,6 +105,8 @@ export function createElevationPainter(s: Surroundings): ElevationPainter {
       fillFineLine(line, live);
       drawLine(pen, line);
     }
+    // Lines know no ground: what would lie in the rock is hidden by it, as in the picture in space.
+    drawRock(ink, gap, view, palette, STONE[theme], width, height);
     for (const anchor of anchors) drawAnchor(pen, anchor);
     for (const { node, tape, until } of cuffs) {
       if (time < until) drawCuff(pen, live.positions[3 * node]!, live.positions[3 * node + 2]!, tape);

@@ -34,6 +34,8 @@ export function eventWords(event: RunEvent): { readonly full: string; readonly s
   const part = partWords(event.part);
   const load = event.value === undefined ? "" : `, ${forceWords(event.value)}`;
   if (event.kind === "cut") return { full: `${part} fails${placeWords(event.at)}`, short: "fails" };
+  // Tapes are made to go and many go at once: their loads would only crowd the picture.
+  if (event.kind === "break" && event.part === "tape") return { full: "Tape parts", short: "" };
   if (event.kind === "break") return { full: `${part} parts${load}`, short: `parts${load}` };
   if (event.kind === "slip") return { full: `Weblock slips${load}`, short: "slips" };
   if (event.kind === "ground") {

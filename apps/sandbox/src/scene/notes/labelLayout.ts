@@ -15,6 +15,8 @@ export interface Label {
   priority: number;
   /** Out of the picture it stays at its rim instead of vanishing. */
   clings: boolean;
+  /** May stand beside the body at the walker's own height; only the head is kept free. */
+  overBody: boolean;
   /** Result: upper left corner, which text (0 long, 1 short, −1 hidden), side of the point. */
   left: number;
   top: number;
@@ -27,6 +29,8 @@ export interface Box {
   readonly top: number;
   readonly right: number;
   readonly bottom: number;
+  /** True for the walker's body, which labels of its own forces may cross. */
+  readonly body?: boolean;
 }
 
 export function createLabel(): Label {
@@ -40,6 +44,7 @@ export function createLabel(): Label {
     height: 0,
     priority: 0,
     clings: false,
+    overBody: false,
     left: 0,
     top: 0,
     shown: -1,
@@ -113,7 +118,7 @@ function place(
       if (overMark) continue;
     }
     if (left < CLEAR || top < CLEAR || left + w > width - CLEAR || top + h > height - CLEAR) continue;
-    if (hits(left, top, w, h, labels, order, placed, obstacles)) continue;
+    if (hits(left, top, w, h, label.overBody, labels, order, placed, obstacles)) continue;
     label.left = left;
     label.top = top;
     label.shown = variant;
@@ -128,12 +133,14 @@ function hits(
   top: number,
   w: number,
   h: number,
+  overBody: boolean,
   labels: readonly Label[],
   order: Uint16Array,
   placed: number,
   obstacles: readonly Box[],
 ): boolean {
   for (const box of obstacles) {
+    if (box.body === true && overBody) continue;
     if (
       left < box.right + CLEAR &&
       left + w > box.left - CLEAR &&

@@ -28,7 +28,7 @@ export function drawNote(
   if (note.kind === "dimension") return drawDimension(ink, note, label, project, palette, width, height);
   if (note.kind === "arrow") return drawArrow(ink, note, label, project, palette, largest);
   if (note.kind === "name") label.gap = note.text === "Anchor A" || note.text === "Anchor B" ? 10 : 6;
-  else drawMark(ink, note, label, palette, width, height);
+  else return drawMark(ink, note, label, palette, width, height);
   return true;
 }
 
@@ -152,17 +152,19 @@ function drawMark(
   palette: Palette,
   width: number,
   height: number,
-): void {
+): boolean {
   const rim = 16;
   const x = Math.min(Math.max(label.x, rim), width - rim);
   const y = Math.min(Math.max(label.y, rim), height - rim);
   const outside = x !== label.x || y !== label.y;
+  if (outside && !note.clings) return false;
   const colour = note.kind === "break" ? palette.fails : palette.accent;
   if (outside) drawRimArrow(ink, x, y, Math.atan2(label.y - y, label.x - x), colour, palette.paper);
   else drawCircle(ink, x, y, note.kind === "break", colour, palette.paper);
   label.x = x;
   label.y = y;
   label.gap = 15;
+  return true;
 }
 
 function drawRimArrow(

@@ -7,6 +7,7 @@ import type { LiveFrame } from "../liveFrame.ts";
 import type { Rig } from "../sceneProps.ts";
 import { type Gap, groundAt } from "../shape/gap.ts";
 import { set3 } from "../shape/vector.ts";
+import { jointAt } from "../shape/walkerPose.ts";
 import { eventWords, forceWords, lengthWords, partWords } from "../words.ts";
 import { nodeNear, partPlace } from "./partPlace.ts";
 
@@ -40,9 +41,13 @@ export interface Notes {
   readonly list: readonly Note[];
   /** Largest force of the run, the scale of the arrows [N]. */
   readonly largest: number;
+  /** Middle of the head, and the lower ankle, xyz each: labels keep off the walker [m]. */
+  readonly body: Float64Array;
   readonly update: (live: LiveFrame, options: NoteOptions) => void;
 }
 
+const HEAD = jointAt("head");
+const ANKLES = [jointAt("ankleL"), jointAt("ankleR")] as const;
 const LEAST_DROP = 0.15;
 const LEAST_FORCE = 30;
 /** How long a parted tape stays marked, in the run's time [s]. */
@@ -60,10 +65,11 @@ export function createNotes(recording: Recording, rig: Rig, gap: Gap): Notes {
   const names = [
     name("Anchor A", "A", 40),
     name("Anchor B", "B", 40),
-    name("Main line", "main", 30),
+    name("Main line", "", 30),
     name("Backup", "", 29),
   ];
   const pointer = note("pointer", 95);
+  const body = new Float64Array(6);
   pointer.clings = true;
 
   function update(live: LiveFrame, options: NoteOptions): void {
@@ -76,8 +82,14 @@ export function createNotes(recording: Recording, rig: Rig, gap: Gap): Notes {
     placeNames(names, live, gap, options);
     pointer.active = options.selectedPart !== undefined && partPlace(options.selectedPart, live, rig, pointer.a);
     if (pointer.active) pointer.text = partWords(options.selectedPart!);
+    copyBody(live, body);
   }
-  return { list: [drop, clear, sag, ...arrows, ...marks, ...names, pointer], largest: largestForce(recording), update };
+  return {
+    list: [drop, clear, sag, ...arrows, ...marks, ...names, pointer],
+    largest: largestForce(recording),
+    body,
+    update,
+  };
 }
 
 function note(kind: NoteKind, priority: number): Note {
@@ -208,6 +220,15 @@ function placeNames(names: readonly Note[], live: LiveFrame, gap: Gap, options: 
   names[3]!.active = options.wide && backupNodes > 1 && options.selectedPart !== "backup";
   if (backupNodes > 1)
     set3(names[3]!.a, 0, positions[3 * backup]!, positions[3 * backup + 1]!, positions[3 * backup + 2]!);
+}
+
+function copyBody(live: LiveFrame, body: Float64Array): void {
+  const { joints } = live.pose;
+  const ankle = joints[ANKLES[0] + 2]! < joints[ANKLES[1] + 2]! ? ANKLES[0] : ANKLES[1];
+  for (let c = 0; c < 3; c++) {
+    body[c] = joints[HEAD + c]!;
+    body[3 + c] = joints[ankle + c]!;
+  }
 }
 
 function walkerStart(recording: Recording): Float64Array {

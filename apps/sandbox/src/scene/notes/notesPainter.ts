@@ -22,6 +22,8 @@ export function createNotesPainter(host: HTMLElement, first: Palette): NotesPain
   const labels: Label[] = [];
   let order = new Uint16Array(0);
   let palette = first;
+  const walker = { head: emptyBox(), body: { ...emptyBox(), body: true } };
+  const taken: Box[] = [];
   const widths = new Map<string, number>();
 
   function widthOf(text: string, small: boolean, serif: boolean): number {
@@ -71,8 +73,12 @@ export function createNotesPainter(host: HTMLElement, first: Palette): NotesPain
       label.height = 20;
       label.priority = note.priority;
       label.clings = note.clings;
+      label.overBody = note.kind === "arrow";
     }
-    layOutLabels(labels, order, width, height, obstacles);
+    keepClear(walker, notes.body, project);
+    taken.length = 0;
+    taken.push(walker.head, walker.body, ...obstacles);
+    layOutLabels(labels, order, width, height, taken);
     for (let i = 0; i < labels.length; i++) write(words[i]!, labels[i]!, notes.list[i], small, palette);
   }
 
@@ -89,6 +95,48 @@ export function createNotesPainter(host: HTMLElement, first: Palette): NotesPain
       labels.length = 0;
     },
   };
+}
+
+interface MovingBox {
+  left: number;
+  top: number;
+  right: number;
+  bottom: number;
+}
+
+function emptyBox(): MovingBox {
+  return { left: 0, top: 0, right: 0, bottom: 0 };
+}
+
+const head = new Float64Array(3);
+const ankle = new Float64Array(3);
+/** Height of the head over the length of the body, head to ankle [-]. */
+const HEAD_SHARE = 0.09;
+
+/** Boxes of the walker's head and of the whole walker in the picture. */
+function keepClear(
+  walker: { readonly head: MovingBox; readonly body: MovingBox },
+  joints: Float64Array,
+  project: Projector,
+): void {
+  project(joints[0]!, joints[1]!, joints[2]!, head);
+  project(joints[3]!, joints[4]!, joints[5]!, ankle);
+  const radius = HEAD_SHARE * Math.hypot(ankle[0]! - head[0]!, ankle[1]! - head[1]!) + 1;
+  setBox(walker.head, head[0]! - radius, head[1]! - radius, head[0]! + radius, head[1]! + radius);
+  setBox(
+    walker.body,
+    Math.min(head[0]!, ankle[0]!) - radius,
+    Math.min(head[1]!, ankle[1]!) - radius,
+    Math.max(head[0]!, ankle[0]!) + radius,
+    Math.max(head[1]!, ankle[1]!) + radius,
+  );
+}
+
+function setBox(box: MovingBox, left: number, top: number, right: number, bottom: number): void {
+  box.left = left;
+  box.top = top;
+  box.right = right;
+  box.bottom = bottom;
 }
 
 /** Names of lines stand above or below them, everything else beside its point. */

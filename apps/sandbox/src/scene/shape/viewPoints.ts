@@ -49,18 +49,34 @@ export function overviewView(recording: Recording, gap: Gap, aspect: number, mar
   return frameView(overviewPoints(recording, gap), [0.16, 1, -0.17], FIELD_OF_VIEW, aspect, margins);
 }
 
-/** From behind anchor A at a person's height: the anchor before one's feet, the line running away to B. */
-export function anchorView(gap: Gap): View {
-  const position: Vec3 = [-7.2, -2.3, Math.max(gap.edgeA + 1.9, 1.5)];
+/** Where one stands behind anchor A: back, and to the side [m]. */
+const BEHIND = 7.2;
+const ASIDE = 2.3;
+/** Height of the eyes, and the most they may be raised to look over the edge [m]. */
+const EYES = 1.8;
+const RAISED = 9;
+
+/**
+ * From behind anchor A: the anchor before one's feet, the line running away to B. Raised as far as it takes to see the
+ * walker's lowest point over the edge.
+ */
+export function anchorView(recording: Recording, gap: Gap): View {
+  const fall = eventPoints(recording);
+  let [low, x] = [Infinity, gap.span / 2];
+  for (let i = 0; i < fall.length; i += 3) if (fall[i + 2]! < low) [low, x] = [fall[i + 2]!, fall[i]!];
+  const edge = gap.edgeA + 0.15;
+  const share = BEHIND / (BEHIND + Math.max(x, 1));
+  const over = (edge - share * low) / (1 - share);
+  const height = Math.min(Math.max(gap.edgeA + EYES, over), gap.edgeA + RAISED);
+  const down = (z: number, away: number) => Math.atan2(z - height, away);
+  const lowest = Math.min(down(low, BEHIND + x), down(gap.edgeA - 0.2, BEHIND - 1.5));
+  const highest = Math.max(down(gap.rise, BEHIND + gap.span), -0.02) + 0.12;
+  const nod = Math.min(0.5 * (lowest + highest), highest - 0.42 * FIELD_OF_VIEW);
   const turn = 0.13;
-  const nod = Math.atan2(gap.rise, gap.span) - 0.13;
   const away = 25;
+  const position: Vec3 = [-BEHIND, -ASIDE, height];
   return {
     position,
-    target: [
-      position[0] + away * Math.cos(turn),
-      position[1] + away * Math.sin(turn),
-      position[2] + away * Math.tan(nod),
-    ],
+    target: [position[0] + away * Math.cos(turn), position[1] + away * Math.sin(turn), height + away * Math.tan(nod)],
   };
 }

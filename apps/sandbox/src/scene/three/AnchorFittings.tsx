@@ -18,14 +18,14 @@ export function Bolts({
   readonly rock: Float32Array;
   readonly trees: readonly boolean[];
 }) {
-  const bolt = useOwned(() => new CylinderGeometry(0.035, 0.045, 0.05, 12).rotateX(Math.PI / 2), []);
+  const bolt = useOwned(() => new CylinderGeometry(0.026, 0.034, 0.035, 12).rotateX(Math.PI / 2), []);
   const trunk = useOwned(() => new CylinderGeometry(0.16, 0.2, 1.6, 10).rotateX(Math.PI / 2).translate(0, 0, 0.5), []);
   const steel = useOwned(() => solidMaterial(look, look.palette.edge, look.palette.ink), [look]);
   const wood = useOwned(() => solidMaterial(look, look.stone.tree, look.stone.shade), [look]);
   const group = useRef<Group>(null);
   useFrame(({ camera, size }) => {
     const children = group.current!.children;
-    for (let i = 0; i < children.length; i++) if (!trees[i]) atLeastPx(children[i]!, 0.09, 6, camera, size.height);
+    for (let i = 0; i < children.length; i++) if (!trees[i]) atLeastPx(children[i]!, 0.068, 5, camera, size.height);
   }, -1);
   return (
     <group ref={group}>

@@ -28,8 +28,9 @@ const KEY_TURN = 0.12;
 const KEY_WALK = 0.06;
 const KEY_ZOOM = 0.85;
 
-/** Room for the legend below the event on a small screen [px]. */
-const LEGEND_HEIGHT = 84;
+/** Room on a small screen for the legend above the event and the tools below it [px]. */
+const LEGEND_HEIGHT = 58;
+const TOOLS_HEIGHT = 60;
 
 interface CameraRigProps {
   readonly stage: Stage;
@@ -99,10 +100,15 @@ function viewOf(stage: Stage, wanted: SceneCamera, width: number, height: number
   const aspect = Math.max(width, 1) / Math.max(height, 1);
   const narrow = width < 560;
   const margins: Margins = narrow
-    ? { left: 0.07, right: 0.2, top: 0.1, bottom: Math.min(LEGEND_HEIGHT / height, 0.3) }
+    ? {
+        left: 0.07,
+        right: 0.2,
+        top: Math.min(LEGEND_HEIGHT / height, 0.25),
+        bottom: Math.min(TOOLS_HEIGHT / height, 0.25),
+      }
     : { left: 0.1, right: 0.14, top: 0.09, bottom: 0.12 };
   const { recording, gap } = stage;
-  if (wanted === "anchor") return anchorView(gap);
+  if (wanted === "anchor") return anchorView(recording, gap);
   if (wanted === "event") return eventView(recording, aspect, margins);
   const edge = narrow ? 0.05 : 0.06;
   return overviewView(recording, gap, aspect, { left: edge, right: edge, top: 0.12, bottom: 0.1 });
