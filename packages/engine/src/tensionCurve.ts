@@ -114,18 +114,25 @@ export function energyAt(curve: TensionCurve, strain: number): number {
   return energy;
 }
 
-/** Strain at which the slow-pull tension is reached; tension ≥ 0, curve strictly rising somewhere below it [-]. */
+/**
+ * Strain at which the slow-pull tension is reached; tension ≥ 0, curve strictly rising somewhere below it [-].
+ * Newton's method inside a bracket that every step narrows, with a bisection where Newton would leave it.
+ */
 export function strainAt(curve: TensionCurve, tension: number): number {
   if (tension <= 0) return 0;
   if (curve.cubics.length === 0) return tension / curve.endSlope;
   let low = 0;
   let high = curve.end + tension / curve.endSlope + 1e-12;
   while (tensionAt(curve, high) < tension) high *= 2;
-  for (let i = 0; i < 200 && high - low > 1e-16 * high; i++) {
-    const middle = 0.5 * (low + high);
-    if (middle === low || middle === high) break;
-    if (tensionAt(curve, middle) < tension) low = middle;
-    else high = middle;
+  let strain = Math.min(curve.end, 0.5 * high);
+  for (let i = 0; i < 200; i++) {
+    const over = tensionAt(curve, strain) - tension;
+    if (over < 0) low = strain;
+    else high = strain;
+    let next = strain - over / slopeAt(curve, strain);
+    if (!(next > low && next < high)) next = 0.5 * (low + high);
+    if (next === low || next === high || Math.abs(next - strain) <= 1e-16 * strain) break;
+    strain = next;
   }
-  return 0.5 * (low + high);
+  return strain;
 }
