@@ -1,3 +1,4 @@
+export { BareLine, type BareLineOptions, type Place } from "./bareLine.ts";
 export { cfc60 } from "./cfc60.ts";
 export { GRAVITY, SIGNAL_RATE } from "./constants.ts";
 export { AUDIT_LIMIT } from "./energyLedger.ts";

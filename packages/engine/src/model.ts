@@ -186,6 +186,14 @@ export function sectionsOf(make: LineMake): readonly { to: number; material: Mat
   return [{ to: 1, material: make.material }];
 }
 
+/** A line by itself, evenly divided, at the start of a kernel's memory. */
+export function plainLine(make: LineMake, naturalLength: number, elements: number): Line {
+  return placeLine(draftLine("main", make, naturalLength, naturalLength / elements, [], undefined), 0);
+}
+
+/** Numbers of kernel memory up to the end of a line. */
+export const endOf = (line: Line): number => line.runsAt + line.runs.length * line.runPitch;
+
 type LineDraft = Omit<Line, "base" | "pitch" | "runsAt" | "runPitch">;
 
 function draftLine(
@@ -271,13 +279,12 @@ function placeLine(draft: LineDraft, base: number): Line {
   const runPitch = runSize(Math.max(...draft.runs.map(({ curve }) => curve.cubics.length / 5)));
   return { ...draft, base, pitch, runsAt: base + COLUMNS * pitch, runPitch: runPitch + (runPitch & 1) };
 }
-const endOf = (line: Line): number => line.runsAt + line.runs.length * line.runPitch;
 
 /**
  * Longest stable step of a line, 2/ω of its fastest mode [s]: for two equal masses m on springs K/h it is h·√(μ/K) at the
  * instantaneous stiffness K = largest slow-pull slope + ΣE; Gershgorin's bound on every node where elements differ.
  */
-function stepLimit(line: Line): number {
+export function stepLimit(line: Line): number {
   let fastest = 0;
   const stiffness = new Float64Array(line.elements);
   for (const run of line.runs) {

@@ -15,8 +15,20 @@ export interface Piece {
   readonly mass: number;
 }
 
+/** A chain at rest: joints between its pieces as [along, up] from the first point [m], and the pull of its first piece [N]. */
+export interface HungChain {
+  readonly joints: [number, number][];
+  readonly along: number;
+  readonly up: number;
+}
+
 /** Joints between the pieces as [along, up] from the first point [m]; a straight line where no equilibrium is found. */
 export function hangPieces(across: number, up: number, pieces: readonly Piece[]): [number, number][] {
+  return hangChain(across, up, pieces)?.joints ?? straight(across, up, pieces);
+}
+
+/** The chain's equilibrium between two points; undefined where none is found. */
+export function hangChain(across: number, up: number, pieces: readonly Piece[]): HungChain | undefined {
   const length = pieces.reduce((sum, piece) => sum + piece.length, 0);
   const weight = pieces.reduce((sum, piece) => sum + piece.mass * piece.length, 0) * GRAVITY;
   const chord = Math.hypot(across, up);
@@ -28,7 +40,7 @@ export function hangPieces(across: number, up: number, pieces: readonly Piece[])
   for (let i = 0; i < 60; i++) {
     const shot = shoot(H, V, pieces);
     const [mx, mz] = [across - shot.x, up - shot.z];
-    if (Math.hypot(mx, mz) < 1e-11 * Math.max(1, chord)) return shot.joints;
+    if (Math.hypot(mx, mz) < 1e-11 * Math.max(1, chord)) return { joints: shot.joints, along: H, up: V };
     const det = shot.xH * shot.zV - shot.xV * shot.zH;
     const dH = (mx * shot.zV - mz * shot.xV) / det;
     const dV = (mz * shot.xH - mx * shot.zH) / det;
@@ -38,8 +50,16 @@ export function hangPieces(across: number, up: number, pieces: readonly Piece[])
     V += share * dV;
     if (!Number.isFinite(H + V)) break;
   }
-  const step = pieces.map((_, k) => pieces.slice(0, k + 1).reduce((sum, piece) => sum + piece.length, 0) / length);
-  return step.slice(0, -1).map((f) => [f * across, f * up]);
+  return undefined;
+}
+
+function straight(across: number, up: number, pieces: readonly Piece[]): [number, number][] {
+  const length = pieces.reduce((sum, piece) => sum + piece.length, 0);
+  let done = 0;
+  return pieces.slice(0, -1).map((piece) => {
+    done += piece.length / length;
+    return [done * across, done * up];
+  });
 }
 
 /** End point of the chain and its derivatives by H and V. */
