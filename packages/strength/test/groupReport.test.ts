@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { analyseBreakLog, type BreakTest, groupReport, type Observation } from "../src/index.ts";
 
@@ -74,6 +75,25 @@ it("says what more tests would bring: each gains less, and none passes the best 
   expect(values).toEqual([...values].sort((a, b) => a - b));
   expect(narrowing[0]!.value).toBeGreaterThan(characteristic.at75.value);
   expect(narrowing.at(-1)!.more).toBe(Number.POSITIVE_INFINITY);
+});
+
+it("gives a finite, positive answer for any mixture of results, lower with more confidence", () => {
+  const load = fc.integer({ min: 1000, max: 60_000 });
+  const observation: fc.Arbitrary<Observation> = fc.oneof(
+    load.map((value) => ({ kind: "exact" as const, value })),
+    load.map((value) => ({ kind: "above" as const, value })),
+    load.map((value) => ({ kind: "below" as const, value })),
+    load.map((from) => ({ kind: "between" as const, from, to: from + 500 })),
+  );
+  fc.assert(
+    fc.property(fc.array(observation, { minLength: 1, maxLength: 12 }), (sample) => {
+      const { at75, at95 } = report(sample.map((o) => testOf(o))).characteristic;
+      expect(at95.value).toBeGreaterThan(0);
+      expect(at95.value).toBeLessThanOrEqual(at75.value);
+      expect(at75.value).toBeLessThan(60_500);
+    }),
+    { seed: 4, numRuns: 80 },
+  );
 });
 
 it("groups by part, material, state and wetness, and names the test worth doing next", () => {

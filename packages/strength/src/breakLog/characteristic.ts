@@ -5,6 +5,7 @@
 
 import { logSpread } from "../derating/lognormal.ts";
 import { lognormalLowerBound, normalLowerBound } from "../statistics/bounds.ts";
+import type { FamilyName } from "../statistics/family.ts";
 import type { Fit } from "../statistics/fit.ts";
 import { exactValues, isComplete, mean, type Observation, standardDeviation } from "../statistics/observation.ts";
 import { profileLowerBound } from "../statistics/profile.ts";
@@ -21,6 +22,7 @@ export interface Characteristic {
   readonly confidence: number;
   /** Value that 95 % of such parts reach [N]. */
   readonly value: number;
+  readonly family: FamilyName;
   /** How it was found, in words. */
   readonly method: string;
 }
@@ -31,10 +33,31 @@ export function characteristicValue(
   fits: readonly Fit[],
   confidence: number,
 ): Characteristic {
-  const candidates = [...asIfBroken(sample, confidence), ...likelihoodBounds(sample, fits, confidence)];
-  const usable = candidates.filter((c) => Number.isFinite(c.value) && c.value > 0);
-  // Bounds at or below zero say nothing; the lognormal one never is.
-  return usable.reduce((least, c) => (c.value < least.value ? c : least));
+  const usable = methods(sample, fits).filter((method) => method.bound(Math.max(confidence, STRICTEST)) > 0);
+  const candidates = usable.map(({ bound, ...how }) => ({ confidence, value: bound(confidence), ...how }));
+  return candidates.reduce((least, c) => (c.value < least.value ? c : least));
+}
+
+/** A method and its bound at a confidence [N]. */
+interface Method {
+  readonly family: FamilyName;
+  readonly method: string;
+  readonly bound: (confidence: number) => number;
+}
+
+/**
+ * A method whose bound sinks to zero at this confidence says nothing about strength and is left out at every confidence, so
+ * that asking for more confidence never raises the value. The lognormal bounds never do.
+ */
+const STRICTEST = 0.95;
+
+function methods(sample: readonly Observation[], fits: readonly Fit[]): Method[] {
+  return [...asIfBroken(sample), ...likelihoodBounds(sample, fits)];
+}
+
+/** Every result as a breaking load on the safe side: a survivor where it stopped, an interval at its lower end. */
+export function brokenValues(sample: readonly Observation[]): number[] {
+  return sample.map((o) => (o.kind === "between" ? o.from : o.kind === "below" ? o.value / 2 : o.value));
 }
 
 /** Breaking loads from which a sample can show its own spread. */
@@ -45,46 +68,51 @@ const FAILURES_FOR_SPREAD = 3;
  * "broke below" at half that load: on the safe side for the level. It could make the spread look small, so the breaking
  * loads alone are bounded as well and the lower bound counts.
  */
-function asIfBroken(sample: readonly Observation[], confidence: number): Characteristic[] {
-  const values = sample.map((o) => (o.kind === "between" ? o.from : o.kind === "below" ? o.value / 2 : o.value));
+function asIfBroken(sample: readonly Observation[]): Method[] {
+  const values = brokenValues(sample);
   const broken = exactValues(sample);
-  if (broken.length < FAILURES_FOR_SPREAD) return [assumedSpreadBound(values, confidence, isComplete(sample))];
-  if (isComplete(sample)) return exactBounds(values, confidence, "");
+  if (broken.length < FAILURES_FOR_SPREAD) return [assumedSpreadBound(values, isComplete(sample))];
+  if (isComplete(sample)) return exactBounds(values, "");
+  return [...exactBounds(values, ", bounds taken as broken"), ...exactBounds(broken, ", bounds left out")];
+}
+
+function exactBounds(values: readonly number[], how: string): Method[] {
+  const factor = `exact factor for n = ${values.length}${how}`;
   return [
-    ...exactBounds(values, confidence, ", bounds taken as broken"),
-    ...exactBounds(broken, confidence, ", bounds left out"),
+    {
+      family: "normal",
+      method: `normal, ${factor}`,
+      bound: (confidence) => normalLowerBound(values, CONTENT, confidence)!,
+    },
+    {
+      family: "lognormal",
+      method: `lognormal, ${factor}`,
+      bound: (confidence) => lognormalLowerBound(values, CONTENT, confidence)!,
+    },
   ];
 }
 
-function exactBounds(values: readonly number[], confidence: number, how: string): Characteristic[] {
-  const method = (family: string) => `${family}, exact factor for n = ${values.length}${how}`;
-  return [
-    { confidence, value: normalLowerBound(values, CONTENT, confidence)!, method: method("normal") },
-    { confidence, value: lognormalLowerBound(values, CONTENT, confidence)!, method: method("lognormal") },
-  ];
-}
-
-function assumedSpreadBound(values: readonly number[], confidence: number, complete: boolean): Characteristic {
+function assumedSpreadBound(values: readonly number[], complete: boolean): Method {
   const logs = values.map(Math.log);
   const sigma = Math.max(logSpread(ASSUMED_SPREAD), standardDeviation(logs) ?? 0);
-  const k = toleranceFactorKnownSpread(values.length, CONTENT, confidence);
   const count = values.length === 1 ? "one test cannot" : "two tests can hardly";
   const why = complete ? `${count} show a spread` : "too few of them broke to show a spread";
   return {
-    confidence,
-    value: Math.exp(mean(logs) - k * sigma),
+    family: "lognormal",
     method: `lognormal with a spread of at least ${Math.round(100 * ASSUMED_SPREAD)} % assumed: ${why}`,
+    bound: (confidence) =>
+      Math.exp(mean(logs) - toleranceFactorKnownSpread(values.length, CONTENT, confidence) * sigma),
   };
 }
 
-function likelihoodBounds(sample: readonly Observation[], fits: readonly Fit[], confidence: number): Characteristic[] {
+function likelihoodBounds(sample: readonly Observation[], fits: readonly Fit[]): Method[] {
   const failures = sample.filter((o) => o.kind !== "above").length;
   if (isComplete(sample) && failures < FAILURES_FOR_LIKELIHOOD) return [];
   return fits
     .filter((fit) => !(isComplete(sample) && fit.family !== "weibull"))
     .map((fit) => ({
-      confidence,
-      value: profileLowerBound(sample, fit, 1 - CONTENT, confidence),
+      family: fit.family,
       method: `${fit.family}, profile likelihood`,
+      bound: (confidence) => profileLowerBound(sample, fit, 1 - CONTENT, confidence),
     }));
 }

@@ -12,7 +12,7 @@ import { maximumNormedResidual, type OutlierTest } from "../statistics/outliers.
 import { profileInterval } from "../statistics/profile.ts";
 import { en1990Factor } from "../statistics/tolerance.ts";
 import type { BreakTest } from "./breakTest.ts";
-import { type Characteristic, CONTENT, characteristicValue } from "./characteristic.ts";
+import { brokenValues, type Characteristic, CONTENT, characteristicValue } from "./characteristic.ts";
 import { type Doubt, doubtsOf } from "./doubts.ts";
 import { grouped } from "./grouped.ts";
 import { type Narrowing, narrowing } from "./narrowing.ts";
@@ -22,7 +22,7 @@ export interface FamilyReport {
   /** Two-sided 95 % profile-likelihood intervals of the median and of the 5 % value [N]. */
   readonly median: readonly [low: number, value: number, high: number];
   readonly fivePercent: readonly [low: number, value: number, high: number];
-  /** Complete samples of three values or more only. */
+  /** Complete samples of five values or more only. */
   readonly goodness?: GoodnessOfFit;
 }
 
@@ -48,6 +48,8 @@ export interface GroupReport {
   readonly doubts: readonly Doubt[];
 }
 
+/** The published significance levels are no good for fewer values [-]. */
+const LEAST_FOR_GOODNESS = 5;
 /** Significance below which a family is rejected [-]. */
 const REJECT = 0.05;
 
@@ -64,6 +66,10 @@ export function groupReport(key: string, label: string, tests: readonly BreakTes
   const outlier = maximumNormedResidual(values);
   const batches = poolability(tests);
   const deviation = standardDeviation(values);
+  const characteristic = {
+    at75: characteristicValue(sample, fitsUsed, 0.75),
+    at95: characteristicValue(sample, fitsUsed, 0.95),
+  };
   const report = {
     key,
     label,
@@ -76,12 +82,9 @@ export function groupReport(key: string, label: string, tests: readonly BreakTes
     ...(best === undefined ? {} : { best: best.fit.family }),
     ...(outlier === undefined ? {} : { outlier }),
     ...(batches === undefined ? {} : { batches }),
-    characteristic: {
-      at75: characteristicValue(sample, fitsUsed, 0.75),
-      at95: characteristicValue(sample, fitsUsed, 0.95),
-    },
+    characteristic,
     ...en1990(sample),
-    narrowing: isComplete(sample) ? narrowing(values, CONTENT, 0.75) : [],
+    narrowing: narrowing(brokenValues(sample), CONTENT, characteristic.at75),
   };
   return { ...report, doubts: doubtsOf({ ...report, accepted: accepted.length }) };
 }
@@ -92,7 +95,7 @@ function familyReport(sample: readonly Observation[], fit: Fit): FamilyReport {
     return [low, fittedQuantile(fit, p), high];
   };
   const values = exactValues(sample);
-  const testable = isComplete(sample) && values.length >= 3;
+  const testable = isComplete(sample) && values.length >= LEAST_FOR_GOODNESS;
   return {
     fit,
     median: interval(0.5),

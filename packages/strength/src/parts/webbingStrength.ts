@@ -52,7 +52,7 @@ export function webbingStrength(
 ): StrengthZone[] {
   const bounds = sectionBounds(sections, length);
   const stretches = sections.flatMap((section, i) => wearStretches(section, bounds[i]!, bounds[i + 1]!, factorsOf));
-  stretches.push(...joins(bounds, stretches));
+  stretches.push(...joins(sections, bounds, stretches));
   const zones: StrengthZone[] = [];
   sections.forEach((section, i) => {
     const own = [
@@ -147,11 +147,16 @@ function wearReason(wear: Wear): string {
 }
 
 /** Where sections meet and no stitching is written down, the join is taken as sewn: nothing else is known of it. */
-function joins(bounds: readonly number[], stretches: readonly Stretch[]): Stretch[] {
-  return bounds.slice(1, -1).flatMap((at) => {
+function joins(
+  sections: readonly WebbingSection[],
+  bounds: readonly number[],
+  stretches: readonly Stretch[],
+): Stretch[] {
+  return bounds.slice(1, -1).flatMap((at, i) => {
     const [from, to] = [at - JOIN_REACH, at + JOIN_REACH];
     if (stretches.some((s) => s.reason === "stitching" && s.from < to && s.to > from)) return [];
-    const sewn = sewingFactor(0);
+    const months = [sections[i]!, sections[i + 1]!].map((section) => section.condition.monthsOutside ?? 0);
+    const sewn = sewingFactor(Math.max(...months));
     const note = `how the sections are joined is not written down; taken as sewn. ${sewn.basis.note}`;
     return [
       { from, to, reason: "join", factor: { ...sewn, name: "join", noData: true, basis: { kind: "assumed", note } } },

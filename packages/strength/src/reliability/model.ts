@@ -38,7 +38,7 @@ export interface ReliabilityPart {
   readonly own: number;
 }
 
-/** A part's strength split into what it shares with other parts, by cause, and what is its own. */
+/** A part's strength split into what it shares with other parts, by cause, and what is its own; a line's in its weakest zone. */
 export function reliabilityPart(part: PartStrength): ReliabilityPart {
   const causes: Record<string, number> = {};
   let own = 0;

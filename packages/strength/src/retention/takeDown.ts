@@ -1,9 +1,11 @@
 /** Until when a rig may stay up: the first day on which a part no longer has the required margin, as surely as asked. */
 import type { Rig } from "@secondline/rig";
 import { addDays, date, type PlainDate } from "../dates/calendarDate.ts";
+import { combineFactors } from "../derating/lognormal.ts";
 import type { PartStrength } from "../parts/partStrength.ts";
 import { partStrengths } from "../parts/partStrengths.ts";
 import { normalQuantile } from "../statistics/normal.ts";
+import type { FactorsOf } from "./testedStock.ts";
 
 export interface TakeDownQuestion {
   /** The rig as it is, or will be at the present rate of use, on a day. */
@@ -17,6 +19,8 @@ export interface TakeDownQuestion {
   readonly confidence: number;
   /** How far to look [days]; default two years. */
   readonly horizon?: number;
+  /** Own break tests in place of published factors, from `factorsFromLog`. */
+  readonly factorsOf?: FactorsOf;
 }
 
 export interface PartTakeDown {
@@ -56,28 +60,28 @@ export function takeDown(question: TakeDownQuestion): TakeDown {
   const strengthsOn = (day: number): ReadonlyMap<string, PartStrength> => {
     const known = cache.get(day);
     if (known !== undefined) return known;
-    const parts = new Map(partStrengths(question.rigOn(addDays(first, day))).map((p) => [p.id, p]));
+    const parts = new Map(partStrengths(question.rigOn(addDays(first, day)), question.factorsOf).map((p) => [p.id, p]));
     cache.set(day, parts);
     return parts;
   };
-  const bound = (part: PartStrength) => boundOf(part, z);
   const parts = [...strengthsOn(0).values()].flatMap((now): PartTakeDown[] => {
     const load = question.loads[now.id];
     if (load === undefined || load <= 0) return [];
     const required = load * question.requiredFactor;
-    const day = firstDayBelow((d) => bound(strengthsOn(d).get(now.id)!) < required, horizon);
+    const day = firstDayBelow((d) => bound(strengthsOn(d).get(now.id)!, z).value < required, horizon);
     const then = strengthsOn(day ?? horizon).get(now.id)!;
+    const { value, reason } = bound(then, z);
     return [
       {
         id: now.id,
         name: now.name,
         when: day === undefined ? "beyond" : day === 0 ? "now" : "later",
         ...(day === undefined ? {} : { date: addDays(first, day).toString() }),
-        strengthNow: bound(now),
-        strengthThen: bound(then),
+        strengthNow: bound(now, z).value,
+        strengthThen: value,
         required,
         flags: then.flags,
-        ...(then.weakest === undefined ? {} : { reason: then.weakest.reason }),
+        ...(reason === undefined ? {} : { reason }),
       },
     ];
   });
@@ -89,9 +93,17 @@ export function takeDown(question: TakeDownQuestion): TakeDown {
   return { parts, ...(soonest === undefined ? {} : { date: soonest }), horizon: addDays(first, horizon).toString() };
 }
 
-/** Strength that a share of parts reaches; of a line, in its weakest zone. */
-function boundOf(part: PartStrength, z: number): number {
-  return part.strength * Math.exp(-z * part.sigmaLog);
+/** Strength that a share of parts reaches; of a line, in the zone where that is least. */
+function bound(part: PartStrength, z: number): { readonly value: number; readonly reason?: string } {
+  if (part.zones === undefined) {
+    const value = part.strength * Math.exp(-z * part.sigmaLog);
+    return part.weakest === undefined ? { value } : { value, reason: part.weakest.reason };
+  }
+  const zones = part.zones.map((zone) => ({
+    value: zone.strength * Math.exp(-z * combineFactors(zone.rated, zone.factors).sigmaLog),
+    reason: zone.reason,
+  }));
+  return zones.reduce((least, zone) => (zone.value < least.value ? zone : least));
 }
 
 /** First day on which it is so, by halving; undefined when it is not so by the horizon. */

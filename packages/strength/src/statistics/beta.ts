@@ -3,7 +3,8 @@
 import { findRoot } from "./findRoot.ts";
 import { logGamma, nonZero } from "./gamma.ts";
 
-const EPSILON = 1e-16;
+/** A little above the spacing of doubles near 1: below it a fraction may swing between two neighbours for ever. */
+const EPSILON = 3e-16;
 const MOST_TERMS = 10_000;
 
 /** I_x(a, b); `y` is 1 − x, given apart so that nothing is lost when x is close to 1 [-]. */
@@ -30,7 +31,8 @@ function betaFraction(x: number, a: number, b: number): number {
     d = 1 / nonZero(1 + odd * d, tiny);
     c = nonZero(1 + odd / c, tiny);
     h *= d * c;
-    if (Math.abs(d * c - 1) < EPSILON) break;
+    // Written so that not-a-number ends it too.
+    if (!(Math.abs(d * c - 1) >= EPSILON)) break;
   }
   return h;
 }

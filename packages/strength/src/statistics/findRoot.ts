@@ -77,7 +77,7 @@ export function findRootOutward(
     const far = near + step;
     const value = f(far);
     if (!Number.isFinite(value)) return undefined;
-    if (Math.sign(value) !== sign) return findRoot(f, near, far);
+    if (Math.sign(value) !== sign) return findRoot(f, near, far, Math.abs(firstStep) * 1e-9);
     near = far;
     step *= 2;
   }

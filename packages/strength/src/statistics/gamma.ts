@@ -6,7 +6,8 @@ const LANCZOS = [
   12.507343278686905, -0.13857109526572012, 9.9843695780195716e-6, 1.5056327351493116e-7,
 ] as const;
 const HALF_LOG_2PI = 0.9189385332046727;
-const EPSILON = 1e-16;
+/** A little above the spacing of doubles near 1: below it a fraction may swing between two neighbours for ever. */
+const EPSILON = 3e-16;
 const MOST_TERMS = 10_000;
 
 /** ln Γ(x) for x > 0 [-]. */
@@ -38,7 +39,7 @@ function series(a: number, x: number): number {
   for (let n = 1; n < MOST_TERMS; n++) {
     term *= x / (a + n);
     sum += term;
-    if (term < sum * EPSILON) break;
+    if (!(term >= sum * EPSILON)) break;
   }
   return sum * Math.exp(a * Math.log(x) - x - logGamma(a));
 }
@@ -56,7 +57,8 @@ function continuedFraction(a: number, x: number): number {
     d = 1 / nonZero(an * d + b, tiny);
     c = nonZero(b + an / c, tiny);
     h *= d * c;
-    if (Math.abs(d * c - 1) < EPSILON) break;
+    // Written so that not-a-number ends it too.
+    if (!(Math.abs(d * c - 1) >= EPSILON)) break;
   }
   return h * Math.exp(a * Math.log(x) - x - logGamma(a));
 }

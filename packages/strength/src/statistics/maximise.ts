@@ -11,7 +11,8 @@ export function maximiseOne(
   let [a, b] = [from, to];
   let [c, d] = [b - GOLDEN * (b - a), a + GOLDEN * (b - a)];
   let [fc, fd] = [f(c), f(d)];
-  for (let i = 0; i < 70; i++) {
+  // Each step keeps 0.618 of the bracket: 48 of them leave 1e-10 of it, and the value errs by the square of that.
+  for (let i = 0; i < 48; i++) {
     if (fc > fd) {
       [b, d, fd] = [d, c, fc];
       c = b - GOLDEN * (b - a);

@@ -13,18 +13,22 @@ export type WearReading =
 /** Longest text read [characters]. */
 const LONGEST = 5_000_000;
 
-export function readWearRecord(text: string): WearReading {
+/** Reads the text of a file, or an object that came from JSON. */
+export function readWearRecord(input: unknown): WearReading {
   const refuse = (got: string, expected: string, message: string): WearReading => ({
     ok: false,
     issues: [{ path: "", got, expected, message }],
   });
-  if (text.length > LONGEST)
-    return refuse("a very long file", "a wear record", "This file is too long for a wear record.");
-  let document: unknown;
-  try {
-    document = JSON.parse(text);
-  } catch (error) {
-    return refuse("no JSON", "a JSON file", `This is not a JSON file: ${(error as Error).message}.`);
+  let document = input;
+  if (typeof input === "string") {
+    if (input.length > LONGEST) {
+      return refuse("a very long file", "a wear record", "This file is too long for a wear record.");
+    }
+    try {
+      document = JSON.parse(input);
+    } catch (error) {
+      return refuse("no JSON", "a JSON file", `This is not a JSON file: ${(error as Error).message}.`);
+    }
   }
   const read = wearSchema.safeParse(document);
   if (!read.success) return { ok: false, issues: read.error.issues.flatMap((fault) => issuesOf(fault, document)) };
