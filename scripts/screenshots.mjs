@@ -1,5 +1,5 @@
 // Pictures of every view of the built sandbox, at both sizes and in both themes, into screenshots/.
-//   node scripts/screenshots.mjs [part of a view's name …]
+//   node scripts/screenshots.mjs [part of a picture's name, such as rig-wide …]
 import { mkdirSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { chromium } from "playwright-core";
@@ -37,14 +37,7 @@ const openTime = async (page, size) => {
 /** Every view: what a user does to get there from the first visit. */
 const VIEWS = {
   first: [],
-  reasons: [
-    (page) =>
-      page
-        .getByRole("list")
-        .getByRole("button", { name: /of .*kN/ })
-        .first()
-        .click(),
-  ],
+  reasons: [click(/^Leash, in its knot/)],
   whatifs: [click(/^The \d+ what-ifs/)],
   forces: [click("Forces")],
   overview: [choose("View", "The whole line")],
@@ -125,12 +118,14 @@ const server = await preview({
 });
 const url = server.resolvedUrls.local[0];
 const browser = await chromium.launch({ executablePath: ensureChrome(), args: CHROME_ARGS });
-for (const name of Object.keys(VIEWS)) {
-  if (wanted.length > 0 && !wanted.some((part) => name.includes(part))) continue;
-  for (const size of Object.keys(SIZES)) {
-    for (const theme of ["light", "dark"]) await shoot(browser, url, name, size, theme);
-  }
-  console.log(name);
+const all = Object.keys(VIEWS).flatMap((name) =>
+  Object.keys(SIZES).flatMap((size) => ["light", "dark"].map((theme) => ({ name, size, theme }))),
+);
+for (const { name, size, theme } of all) {
+  const title = `${name}-${size}-${theme}`;
+  if (wanted.length > 0 && !wanted.some((part) => title.includes(part))) continue;
+  await shoot(browser, url, name, size, theme);
+  console.log(title);
 }
 await browser.close();
 await server.close();

@@ -17,6 +17,7 @@ const PATHS = {
   bin: "M3 4h10M6 4V2h4v2M4 4l1 10h6l1-10",
   light: "M8 5a3 3 0 1 0 0 6 3 3 0 0 0 0-6zM8 1v1.5M8 13.5V15M1 8h1.5M13.5 8H15M3 3l1 1M12 12l1 1M13 3l-1 1M4 12l-1 1",
   dark: "M13 10A6 6 0 0 1 6 3a5.5 5.5 0 1 0 7 7z",
+  views: "M2 3h12v4H2zM2 9h5v4H2zM9 9h5v4H9z",
   rig: "M2 3v10M14 3v10M2 5q6 3 12 0M2 6q6 7 12 0",
 } as const;
 export type IconName = keyof typeof PATHS;

@@ -5,6 +5,7 @@ import { rigName } from "../files/autosave.ts";
 import type { FileActions } from "../files/useFileActions.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import styles from "./Header.module.css";
+import { ViewMenu, ViewTabs } from "./ViewSwitch.tsx";
 
 interface Props {
   files: FileActions;
@@ -14,6 +15,7 @@ interface Props {
 
 export function Header({ files, theme, wide }: Props) {
   const name = useSandbox((state) => rigName(state.document.history.present));
+  const view = useSandbox((state) => state.session.view);
   const rigOpen = useSandbox((state) => state.session.rigOpen);
   const undoLabel = useSandbox((state) => state.document.history.past.at(-1)?.label);
   const redoLabel = useSandbox((state) => state.document.history.future[0]?.label);
@@ -21,12 +23,13 @@ export function Header({ files, theme, wide }: Props) {
   const other = theme === "dark" ? "light" : "dark";
   return (
     <header className={styles.header}>
-      {wide && (
+      {wide && view === "rig" && (
         <Button tone="quiet" icon="rig" label="Rig" pressed={rigOpen} onClick={() => look({ rigOpen: !rigOpen })} />
       )}
       <h1 className={styles.name} title={name}>
         {name}
       </h1>
+      {wide && <ViewTabs />}
       <div className={styles.tools}>
         <Button
           tone="quiet"
@@ -44,6 +47,7 @@ export function Header({ files, theme, wide }: Props) {
           disabled={!redoLabel}
           onClick={redo}
         />
+        {!wide && <ViewMenu />}
         <ActionMenu label="File" icon={wide ? "open" : "menu"} iconOnly={!wide} entries={files.entries} />
         <Button
           tone="quiet"

@@ -1,4 +1,4 @@
-import { useState } from "react";
+import { lazy, Suspense, useEffect, useState } from "react";
 import type { Booted } from "../boot.ts";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import type { Theme } from "../design/palette.ts";
@@ -21,6 +21,10 @@ import { useWide } from "./useMedia.ts";
 import { useRunClock } from "./useRunClock.ts";
 import { useTheme } from "./useTheme.ts";
 
+// Their code comes when they are asked for: the first load stays small.
+const LayoutsView = lazy(async () => ({ default: (await import("../layouts/LayoutsView.tsx")).LayoutsView }));
+const LessonsView = lazy(async () => ({ default: (await import("../lessons/LessonsView.tsx")).LessonsView }));
+
 /** The whole page: on a wide screen scene, verdict, time and rig at once; on a narrow one scene and a sheet. */
 export function Page({ booted, clock }: { booted: Booted; clock: PlaybackClock }) {
   const wide = useWide();
@@ -29,11 +33,21 @@ export function Page({ booted, clock }: { booted: Booted; clock: PlaybackClock }
   const over = useDrop(files.openFile);
   useKeys(files);
   useRunClock(clock, booted.time);
+  const view = useSandbox((state) => state.session.view);
+  // A clock that nobody sees stands still.
+  useEffect(() => {
+    if (view !== "rig") clock.pause();
+  }, [view, clock]);
   return (
     <>
       <div className={wide ? styles.wide : styles.narrow}>
         <Header files={files} theme={theme} wide={wide} />
-        {wide ? <WideBody clock={clock} theme={theme} /> : <NarrowBody clock={clock} theme={theme} />}
+        {view === "rig" && (wide ? <WideBody {...{ clock, theme }} /> : <NarrowBody {...{ clock, theme }} />)}
+        {view !== "rig" && (
+          <Suspense fallback={<main className={styles.scene} aria-busy="true" />}>
+            {view === "layouts" ? <LayoutsView {...{ booted, theme, wide }} /> : <LessonsView {...{ booted, theme, wide }} />}
+          </Suspense>
+        )}
       </div>
       <LiveRegion />
       <Notices />

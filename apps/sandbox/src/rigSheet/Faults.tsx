@@ -1,4 +1,4 @@
-import { fieldAt } from "@secondline/rig";
+import { groupName } from "@secondline/rig";
 import { useSandbox } from "../state/useSandbox.ts";
 import styles from "./Faults.module.css";
 
@@ -12,11 +12,21 @@ export function Faults() {
       <ul>
         {issues.map((issue) => (
           <li key={`${issue.path} ${issue.message}`}>
-            <span className={styles.path}>{fieldAt(issue.path)?.label ?? issue.path}</span> {issue.message}
+            {whereIs(issue.path) && <span className={styles.path}>{whereIs(issue.path)}: </span>}
+            {issue.message}
           </li>
         ))}
       </ul>
       <p className={styles.kept}>Results are those of the last rig without faults.</p>
     </section>
   );
+}
+
+/** The group a field is in, with its number in a list; the message itself names the field. */
+function whereIs(path: string): string | undefined {
+  const group = path.replace(/\.?[^.[\]]+$/, "");
+  const item = /\[(\d+)\]$/.exec(group);
+  const name = groupName(item ? group.slice(0, item.index) : group);
+  if (group === "" || name === undefined) return undefined;
+  return item ? `${name} ${Number(item[1]) + 1}` : name;
 }

@@ -10,18 +10,20 @@ export function Cautions() {
   const [first, ...others] = cautions;
   return (
     <section className={styles.cautions} aria-label="Cautions">
-      <p>{first}</p>
+      <p>
+        {first}{" "}
+        {others.length > 0 && (
+          <button type="button" className={styles.more} aria-expanded={open} onClick={() => setOpen(!open)}>
+            {open ? "Fewer" : `${others.length} more cautions`}
+          </button>
+        )}
+      </p>
       {open && (
         <ul className={styles.others}>
           {others.map((caution) => (
             <li key={caution}>{caution}</li>
           ))}
         </ul>
-      )}
-      {others.length > 0 && (
-        <button type="button" className={styles.more} aria-expanded={open} onClick={() => setOpen(!open)}>
-          {open ? "Fewer" : `${others.length} more cautions`}
-        </button>
       )}
     </section>
   );

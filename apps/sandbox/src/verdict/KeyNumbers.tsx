@@ -17,12 +17,11 @@ const length = (read: (outcome: WhatIfOutcome) => number | undefined) => (outcom
 };
 const ROWS: readonly Row[] = [
   { name: "Harness", value: force(({ peaks }) => peaks?.leash) },
-  { name: "Drop", value: length(({ drop }) => drop) },
-  { name: "Main line at A", value: force(({ peaks }) => peaks?.mainA) },
-  { name: "Main line at B", value: force(({ peaks }) => peaks?.mainB) },
+  { name: "Main at A", value: force(({ peaks }) => peaks?.mainA) },
+  { name: "Main at B", value: force(({ peaks }) => peaks?.mainB) },
   { name: "Backup at A", value: force(({ peaks }) => peaks?.backupA) },
   { name: "Backup at B", value: force(({ peaks }) => peaks?.backupB) },
-  { name: "Under the feet", value: length(({ feetClearance }) => feetClearance && Math.max(0, feetClearance)) },
+  { name: "Drop", value: length(({ drop }) => drop) },
 ];
 
 /** Peaks of the fall in the scene, and of the one before when comparing. */

@@ -26,13 +26,13 @@ export function MarginBar({ part, required }: { part: PartOutcome; required: num
   );
 }
 
-/** The scale's words, over the bars. */
-export function MarginScale({ required }: { required: number }) {
-  const at = (margin: number) => ({ left: `${(margin / (SCALE * required)) * 100}%` });
+/** What the bars and their ticks mean. */
+export function MarginKey({ required }: { required: number }) {
   return (
-    <div className={styles.scale} aria-hidden="true">
-      <span style={at(1)}>parts</span>
-      <span style={at(required)}>required × {required}</span>
-    </div>
+    <p className={styles.key}>
+      Strength over load: <span className={styles.keyTick} /> parts at 1{" "}
+      <span className={`${styles.keyTick} ${styles.keyRequired}`} /> required {required}{" "}
+      <span className={styles.keyHatch} /> from 1 in 20 to the middle
+    </p>
   );
 }

@@ -1,7 +1,6 @@
 import { Collapsible } from "@base-ui/react/collapsible";
-import { formatForce, formatRatio } from "@secondline/rig";
+import { formatRatio } from "@secondline/rig";
 import type { Outcome, PartOutcome } from "@secondline/scenarios";
-import { Icon } from "../design/icons.tsx";
 import { VerdictMark } from "../design/VerdictMark.tsx";
 import { MarginBar } from "./MarginBar.tsx";
 import styles from "./PartRow.module.css";
@@ -24,25 +23,17 @@ export function PartRow({ part, outcome, before, open, onOpenChange }: Props) {
       <Collapsible.Root open={open} onOpenChange={onOpenChange}>
         <Collapsible.Trigger className={styles.row}>
           <VerdictMark verdict={part.verdict} />
-          <span className={styles.name}>
+          <span className={styles.name} title={part.name}>
             {part.name}
-            {first && <em className={styles.first}> first to fail</em>}
-          </span>
-          <span className={styles.numbers}>
-            {formatForce(part.load)} of {formatForce(part.strength)}
-          </span>
-          <span className={styles.arrow}>
-            <Icon name="right" size={12} />
           </span>
           <span className={styles.plot}>
             <MarginBar part={part} required={outcome.requiredFactor} />
           </span>
-          <span className={styles.margin}>
-            <span className={styles.word} style={{ color: `var(--${part.verdict}-ink)` }}>
-              {part.parts ? "parted" : part.verdict}
-            </span>{" "}
-            × {formatRatio(part.margin)}
+          <span className={styles.margin}>× {formatRatio(part.margin)}</span>
+          <span className={styles.word} style={{ color: `var(--${part.verdict}-ink)` }}>
+            {part.parts ? "parted" : part.verdict}
           </span>
+          {first && <em className={styles.first}>first to fail</em>}
         </Collapsible.Trigger>
         {before && <Change before={before} now={part} />}
         <Collapsible.Panel>

@@ -13,9 +13,11 @@ export function Reasons({ part, outcome }: { part: PartOutcome; outcome: Outcome
   return (
     <div className={styles.reasons}>
       <p>
-        Hardest load {formatForce(part.load)}
+        {formatForce(part.load)}
         {part.loadUncertainty !== undefined && ` ± ${formatForce(part.loadUncertainty)}`}
-        {worst && `: ${lower(worst.title)}.`}{" "}
+        {" of "}
+        {formatForce(part.strength)}
+        {worst && `, hardest when: ${lower(worst.title)}.`}{" "}
         {worst && JSON.stringify(worst.whatIf) !== JSON.stringify(chosen) && (
           <button type="button" className={styles.watch} onClick={() => chooseWhatIf(worst.whatIf)}>
             Watch it

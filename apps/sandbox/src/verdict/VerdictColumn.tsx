@@ -8,7 +8,7 @@ import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { BasisNote } from "./BasisNote.tsx";
 import { Cautions } from "./Cautions.tsx";
 import { KeyNumbers } from "./KeyNumbers.tsx";
-import { MarginScale } from "./MarginBar.tsx";
+import { MarginKey } from "./MarginBar.tsx";
 import { PartRow } from "./PartRow.tsx";
 import styles from "./VerdictColumn.module.css";
 import { WhatIfList } from "./WhatIfList.tsx";
@@ -28,7 +28,7 @@ export function VerdictColumn({ children }: { children?: ReactNode }) {
         {verdict ? (
           <Sentence outcome={verdict.outcome} stale={stale} />
         ) : (
-          <h2 className={styles.sentence}>No verdict yet.</h2>
+          <h2 className={styles.word}>No verdict yet</h2>
         )}
         <StudyState />
         {children}
@@ -44,15 +44,22 @@ export function VerdictColumn({ children }: { children?: ReactNode }) {
 function Sentence({ outcome, stale }: { outcome: Outcome; stale: boolean }) {
   return (
     <header>
-      <p className={styles.word} style={{ color: `var(--${outcome.verdict}-ink)` }}>
-        <VerdictMark verdict={outcome.verdict} size={20} />
+      <h2 className={styles.word} style={{ color: `var(--${outcome.verdict}-ink)` }}>
+        <VerdictMark verdict={outcome.verdict} size={22} />
         {WORDS[outcome.verdict]}
         {stale && <span className={styles.stale}>before your last change</span>}
-      </p>
-      <h2 className={styles.sentence}>{outcome.sentence}</h2>
+      </h2>
+      <p className={styles.sentence}>{withoutWord(outcome.sentence, WORDS[outcome.verdict])}</p>
       {outcome.invented && <p className={styles.invented}>Demo rig: every number in it is invented.</p>}
     </header>
   );
+}
+
+/** The sentence opens with the verdict's word, which already stands above it. */
+function withoutWord(sentence: string, word: string): string {
+  if (!sentence.startsWith(`${word}: `)) return sentence;
+  const rest = sentence.slice(word.length + 2);
+  return rest.charAt(0).toUpperCase() + rest.slice(1);
 }
 
 function StudyState() {
@@ -105,9 +112,7 @@ function Parts({ outcome }: { outcome: Outcome }) {
       <h3 className={styles.heading}>
         From harness to rock <span className={styles.scope}>the hardest of {outcome.whatIfs.length} what-ifs</span>
       </h3>
-      <div className={styles.scale}>
-        <MarginScale required={outcome.requiredFactor} />
-      </div>
+      <MarginKey required={outcome.requiredFactor} />
       <ul>
         {outcome.parts.map((part) => (
           <PartRow
