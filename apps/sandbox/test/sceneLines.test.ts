@@ -87,6 +87,6 @@ it("a standing walker has both feet at the line", () => {
   for (const ankle of ["ankleL", "ankleR"] as const) {
     const height = live.pose.joints[jointAt(ankle) + 2]! - live.positions[live.ring + 2]!;
     expect(height).toBeGreaterThan(0.03);
-    expect(height).toBeLessThan(0.16);
+    expect(height).toBeLessThan(0.1);
   }
 });

@@ -4,10 +4,11 @@
  */
 import "../../src/design/fonts.css";
 import "../../src/design/tokens.css";
+import { _roots } from "@react-three/fiber";
 import type { Recording, Rig } from "@secondline/scenarios";
 import { createRoot } from "react-dom/client";
 import { createPlaybackClock } from "../../src/clock/playbackClock.ts";
-import { type SceneCamera, SceneView } from "../../src/scene/index.ts";
+import { type SceneCamera, type SceneProps, SceneView } from "../../src/scene/index.ts";
 import { syntheticRecording, syntheticRig } from "../syntheticRecording.ts";
 
 /** Arrays of numbers are kept as base64 of their bytes. */
@@ -30,7 +31,7 @@ const clock = createPlaybackClock({ duration: recording.duration, frameStep: 1 /
 clock.seek(Number(query.get("t") ?? 0) * (query.has("share") ? recording.duration : 1));
 const root = createRoot(document.getElementById("root")!);
 
-function show(camera: SceneCamera): void {
+function show(camera: SceneCamera, changes: Partial<SceneProps> = {}): void {
   root.render(
     <SceneView
       recording={recording}
@@ -44,9 +45,12 @@ function show(camera: SceneCamera): void {
       selectedPart={query.get("part") ?? undefined}
       strengthKN={Number(query.get("strength") ?? 22)}
       reducedMotion={query.has("still")}
+      {...changes}
     />,
   );
 }
 show((query.get("camera") as SceneCamera | null) ?? "event");
-Object.assign(globalThis, { clock, show, recording });
+/** What the graphics card holds, per canvas: must not grow. */
+const held = () => [..._roots.values()].map(({ store }) => ({ ...store.getState().gl.info.memory }));
+Object.assign(globalThis, { clock, show, recording, held, unmount: () => root.unmount() });
 if (query.has("play")) clock.play();

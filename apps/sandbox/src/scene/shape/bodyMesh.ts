@@ -41,9 +41,10 @@ interface Piece {
 }
 
 const TRUNK: Turning = [
-  [0.16, 0.1],
-  [0.2, 0.128],
-  [0.33, 0.15],
+  [0.062, 0.13],
+  [0.075, 0.147],
+  [0.18, 0.134],
+  [0.33, 0.152],
   [0.43, 0.158],
   [0.49, 0.13],
   [0.53, 0.07],
@@ -54,9 +55,8 @@ const SEAT: Turning = [
   [-0.11, 0.07],
   [-0.06, 0.125],
   [0, 0.142],
-  [0.08, 0.138],
-  [0.17, 0.126],
-  [0.2, 0.11],
+  [0.062, 0.138],
+  [0.08, 0.07],
 ];
 const BELT: Turning = [
   [0.0, 0.14],
@@ -141,7 +141,7 @@ const FOOT: Turning = [
 
 const PIECES: readonly Piece[] = [
   { bone: 0, tone: "trousers", turning: SEAT, wide: 1.1, deep: 0.82 },
-  { bone: 0, tone: "shirt", turning: TRUNK, wide: 1.12, deep: 0.72 },
+  { bone: 0, tone: "shirt", turning: TRUNK, wide: 1.12, deep: 0.76 },
   { bone: 0, tone: "harness", turning: BELT, wide: 1.1, deep: 0.84 },
   { bone: 1, tone: "skin", turning: HEAD, wide: 0.9, deep: 1.05, shift: -0.008 },
   { bone: 1, tone: "hair", turning: HAIR, wide: 0.92, deep: 1.02, shift: 0.016 },
@@ -154,7 +154,7 @@ const PIECES: readonly Piece[] = [
     { bone: 10 + s, tone: "shoes", turning: FOOT, wide: 0.95, deep: 0.85 },
   ]),
 ];
-const AROUND = 12;
+const AROUND = 16;
 
 export function bodyMesh(): BodyMesh {
   const position: number[] = [];

@@ -117,7 +117,7 @@ export function poseWalker(pose: Pose, live: LiveFrame, velocity: Flat): void {
   unit3(leash, 0);
   const load = live.forces.leash / (problem.walker.mass * 9.80665);
   turnBody(pose, load, positions[live.ring + 1]! - positions[live.walker + 1]!);
-  placeTrunk(pose, positions, live.walker);
+  placeTrunk(pose, positions, live.walker, live.ring);
   for (let k = 0; k < 2; k++) {
     placeLeg(pose, k, positions, live.ring, load, velocity);
     placeArm(pose, k);
@@ -143,10 +143,14 @@ function turnBody(pose: Pose, load: number, lateral: number): void {
   cross3(axes, LEFT, axes, UP, axes, FORWARD);
 }
 
-function placeTrunk(pose: Pose, positions: Flat, walker: number): void {
+function placeTrunk(pose: Pose, positions: Flat, walker: number, ring: number): void {
   const { joints, axes } = pose;
   for (let c = 0; c < 3; c++) hip[c] = positions[walker + c]!;
   add3(joints, J.pelvis, hip, 0, axes, UP, -0.05);
+  // Standing, the hips come over the line and sink a little, so that both feet find it.
+  const aside = positions[ring + 1]! - positions[walker + 1]!;
+  joints[J.pelvis + 1] = joints[J.pelvis + 1]! + 0.45 * pose.standing * aside;
+  joints[J.pelvis + 2] = joints[J.pelvis + 2]! - 0.03 * pose.standing;
   // The belly, not the spine, is tied in.
   add3(joints, J.pelvis, joints, J.pelvis, axes, FORWARD, -0.1 * (1 - pose.standing));
   add3(joints, J.chest, joints, J.pelvis, axes, UP, BODY.torso);

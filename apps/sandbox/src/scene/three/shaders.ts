@@ -105,7 +105,7 @@ void main() {
   vec3 colour = uMode > 2.5 ? uFlat : texture2D(uTable, vec2(0.008 + 0.984 * clamp(vTension / uScale, 0.0, 1.0), 0.5)).rgb;
   float perPx = max(fwidth(vAlong), 1e-5);
   if (uMode > 0.5 && uMode < 1.5) {
-    float dash = exp2(ceil(log2(perPx * 15.0)));
+    float dash = exp2(ceil(log2(perPx * max(15.0, 5.0 * vHalf))));
     if (fract(vAlong / dash) > 0.6 && across > max(0.2 * vHalf, 0.55)) discard;
   } else if (uMode > 1.5 && uMode < 2.5 && vHalf > 2.0) {
     float lay = fract(vAlong / max(0.02, perPx * 7.0) + 0.35 * vSide);
