@@ -11,8 +11,9 @@ const accuracy = () =>
     .choices(ACCURACY)
     .default("standard" satisfies (typeof ACCURACY)[number]);
 const json = () => new Option("--json", "print data as JSON");
-const wear = () => new Option("--wear <file>", "bring the rig to its state by a wear record");
-const on = () => new Option("--on <date>", "the date of that state, YYYY-MM-DD");
+const wear = () => new Option("--wear <file>", "bring the rig to its state by a wear record; needs --on");
+const on = () => new Option("--on <date>", "the day that counts, YYYY-MM-DD; gives the take-down date from there");
+const tests = () => new Option("--tests <log>", "own break tests (CSV) in place of published factors");
 const set = () => new Option("--set <which>", "which what-ifs to run").choices(["quick", "full"]).default("full");
 
 const collect = (text: string, list: string[]) => [...list, text];
@@ -65,6 +66,7 @@ program
   .option("--all", "list every what-if, not only those that govern")
   .addOption(wear())
   .addOption(on())
+  .addOption(tests())
   .action(async (file: string, options) => (await import("./commands/check.ts")).check(file, options));
 
 program
@@ -86,6 +88,7 @@ program
   .addOption(accuracy())
   .addOption(wear())
   .addOption(on())
+  .addOption(tests())
   .action(async (file: string, options) => (await import("./commands/report.ts")).report(file, options));
 
 program
@@ -101,6 +104,7 @@ program
   .argument("<rig>", "rig document (JSON)")
   .addOption(wear().makeOptionMandatory())
   .addOption(on().makeOptionMandatory())
+  .addOption(tests())
   .addOption(json())
   .action(async (file: string, options) => (await import("./commands/wear.ts")).wear(file, options));
 

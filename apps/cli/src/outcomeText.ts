@@ -1,12 +1,21 @@
 /** A study's outcome for reading in a terminal. */
 import { formatForce, formatLength, formatMass, formatPercent, formatRatio, type Rig } from "@secondline/rig";
 import { cameOfIt, type Outcome, type PartOutcome, type WhatIfOutcome } from "@secondline/scenarios";
+import { type Outlook, outlookText } from "./outlook.ts";
 import { kilonewtons, margin, metres } from "./quantity.ts";
 import { type Cell, table } from "./table.ts";
 import { bold, dim, VERDICT_COLOUR, VERDICT_MARK, width } from "./terminal.ts";
 import { bullets, wrap, wrapHanging } from "./wrap.ts";
 
-export function outcomeText(rig: Rig, outcome: Outcome, options: { readonly all: boolean }): string {
+export interface TextOptions {
+  /** Every what-if, not only those that govern. */
+  readonly all: boolean;
+  /** What the wear record says must be looked at. */
+  readonly notes: readonly string[];
+  readonly outlook?: Outlook;
+}
+
+export function outcomeText(rig: Rig, outcome: Outcome, options: TextOptions): string {
   const shown = options.all ? outcome.whatIfs.map((_, i) => i) : governing(outcome);
   return [
     bold(outcome.rigName),
@@ -24,7 +33,10 @@ export function outcomeText(rig: Rig, outcome: Outcome, options: { readonly all:
     ),
     "",
     verdict(outcome),
+    ...likeliest(outcome),
+    ...(options.outlook ? ["", ...outlookText(options.outlook).map((line) => wrap(line, width))] : []),
     "",
+    ...(options.notes.length > 0 ? ["Look at these:", ...bullets(options.notes, width), ""] : []),
     ...weakPoints(outcome),
     "Before you rely on this:",
     ...bullets(outcome.cautions, width),
@@ -150,6 +162,17 @@ function verdict(outcome: Outcome): string {
   const mark = `${VERDICT_MARK[outcome.verdict]} `;
   const text = wrapHanging(outcome.sentence, width, " ".repeat(mark.length));
   return VERDICT_COLOUR[outcome.verdict](bold(mark + text));
+}
+
+const MOST_LIKELY = 3;
+
+/** The parts likeliest to be first when strengths and loads scatter. */
+function likeliest({ likelyFirst }: Outcome): string[] {
+  const percent = (share: number) => `${(100 * share).toFixed(share < 0.1 ? 1 : 0)} %`;
+  const said = likelyFirst.slice(0, MOST_LIKELY).map(({ name, first }) => `${name} ${percent(first.value)}`);
+  return said.length === 0
+    ? []
+    : [dim(wrap(`Likeliest to go first, as strengths scatter: ${said.join(", ")}.`, width))];
 }
 
 function weakPoints(outcome: Outcome): string[] {

@@ -1,9 +1,16 @@
-/** Reads a wear record and brings a rig to its state on a date. */
+/** A rig's state on a date, by its wear record or by its own document, and what it will be later. */
 import type { Rig } from "@secondline/rig";
-import { applyWear, readWearRecord, type WearRecord, type WornRig } from "@secondline/strength";
+import {
+  applyWear,
+  futureFromRecord,
+  futureFromRig,
+  readWearRecord,
+  type WearFlag,
+  type WearRecord,
+} from "@secondline/strength";
 import { CommandFailure, EXIT } from "./failure.ts";
 import { faults, readText } from "./input.ts";
-import { message } from "./terminal.ts";
+import type { KnownRig } from "./rigFile.ts";
 
 export function readWearFile(file: string): WearRecord {
   const reading = readWearRecord(readText(file));
@@ -11,23 +18,27 @@ export function readWearFile(file: string): WearRecord {
   return reading.record;
 }
 
-/** The rig as it is on a date; what the record has to say about it goes to stderr. */
-export function wornRig(rig: Rig, file: string, on: string): WornRig {
+export type DatedRig = Required<Pick<KnownRig, "rig" | "notes" | "rigOn">> & { readonly flags: readonly WearFlag[] };
+
+/** The rig as it is on a date by its record, and on later days if it is used on as it has been. */
+export function wornRig(rig: Rig, file: string, on: string): DatedRig {
   const record = readWearFile(file);
-  const worn = onDate(() => applyWear(rig, record, on), on);
-  for (const note of worn.notes) message(`${file}: ${note}`);
-  return worn;
+  checkDate(on);
+  const { rig: worn, notes, state } = applyWear(rig, record, on);
+  return { rig: worn, notes, flags: state.flags, rigOn: futureFromRecord(rig, record, on) };
+}
+
+/** Without a record: the rig as written is its state on the date, and ages on from there. */
+export function agedRig(rig: Rig, on: string): DatedRig {
+  checkDate(on);
+  return { rig, notes: [], flags: [], rigOn: futureFromRig(rig, on) };
 }
 
 const DATE = /^\d{4}-\d{2}-\d{2}$/;
 
-/** A date that does not exist, such as 30 February, throws where it is read. */
-function onDate<T>(work: () => T, on: string): T {
-  const wrong = new CommandFailure(EXIT.input, [`--on: got "${on}"; expected a date such as 2026-07-01.`]);
-  if (!DATE.test(on)) throw wrong;
-  try {
-    return work();
-  } catch (error) {
-    throw error instanceof RangeError ? wrong : error;
-  }
+/** Refuses what is no date, or one that does not exist, such as 30 February: it comes back as another day. */
+function checkDate(on: string): void {
+  const time = DATE.test(on) ? Date.parse(on) : Number.NaN;
+  if (!Number.isNaN(time) && new Date(time).toISOString().startsWith(on)) return;
+  throw new CommandFailure(EXIT.input, [`--on: got "${on}"; expected a date such as 2026-07-01.`]);
 }

@@ -75,6 +75,38 @@ describe("check", () => {
   });
 });
 
+describe("a rig with its wear record", () => {
+  const worn = [demo("old-rig.json"), "--wear", demo("old-rig-wear.json"), "--on", "2026-11-01"];
+
+  it("is shown along its length, the old clamp trace in the span first among what must be looked at", async () => {
+    const { status, out } = await secondline("wear", ...worn);
+    expect(status).toBe(0);
+    expect(out).toMatch(/an old clamp trace of 14 months\s+lies inside the loaded\s+span/);
+    expect(out).toMatch(/clamp trace × 0\.\d+/);
+    expect(out).toMatch(/^A [▁▂▃▄▅▆▇█]{60} B$/m);
+    const data = JSON.parse((await secondline("wear", ...worn, "--json")).out);
+    expect(data.parts.find((part: { id: string }) => part.id === "main").weakest.reason).toBe("clamp trace");
+  });
+
+  it("is given its take-down dates, the cautious one not after the central one", async () => {
+    const { out } = await secondline("check", ...worn, ...few, "--json");
+    const { outlook, notes } = JSON.parse(out);
+    expect(notes.length).toBeGreaterThan(0);
+    expect(outlook.on).toBe("2026-11-01");
+    const day = (side: { date?: string; horizon: string }) => side.date ?? side.horizon;
+    expect(day(outlook.cautious) <= day(outlook.central)).toBe(true);
+  });
+
+  it("is judged by own break tests where there are some, and says so", async () => {
+    const base = (outcome: string) =>
+      JSON.parse(outcome).parts.find((part: { id: string }) => part.id === "main").bases;
+    const without = await secondline("check", ...worn, ...few, "--json");
+    const tested = await secondline("check", ...worn, ...few, "--json", "--tests", demo("break-log.csv"));
+    expect(JSON.stringify(base(without.out))).not.toContain("own break test");
+    expect(JSON.stringify(base(tested.out))).toContain("own break test");
+  });
+});
+
 describe("solve", () => {
   const NAMES = [
     "standing.tension",

@@ -96,19 +96,21 @@ describe("a file that cannot be used", () => {
 describe("options that make no sense", () => {
   it("are explained with an example", async () => {
     expect(await refused("check", demo("sound-rig.json"), "--what-if", "fall@2")).toContain("fails@0,hanging@0.5");
-    expect(await refused("check", demo("sound-rig.json"), "--on", "2026-07-01")).toContain(
-      "--wear and --on go together",
-    );
+    expect(await refused("check", demo("sound-rig.json"), "--on", "1 July")).toContain("a date such as 2026-07-01");
+    const wear = ["--wear", demo("old-rig-wear.json")];
+    expect(await refused("check", demo("old-rig.json"), ...wear)).toContain("--wear needs --on");
+    expect(await refused("wear", demo("old-rig.json"), ...wear, "--on", "2026-02-30")).toContain('got "2026-02-30"');
     expect(await refused("compare", demo("sound-rig.json"))).toContain("two to four rigs, got 1");
   });
 });
 
 describe("validate", () => {
-  it("tells a rig, a problem and a break log apart, and finds no fault in sound ones", async () => {
+  it("tells a rig, a problem, a wear record and a break log apart, and finds no fault in sound ones", async () => {
     for (const [file, word] of [
       [demo("sound-rig.json"), "a rig"],
       [fixture("short-fall.json"), "a problem"],
       [fixture("breaks.csv"), "a break log of 7 tests"],
+      [demo("old-rig-wear.json"), "a wear record"],
     ] as const) {
       const { status, out } = await secondline("validate", file);
       expect(status).toBe(0);

@@ -1,5 +1,5 @@
 /** What the runner offers, the same in-process and across a worker boundary. Errors cross as data. */
-import type { Accuracy, Outcome, Rig, WhatIf, WhatIfRun } from "@secondline/scenarios";
+import type { Accuracy, BreakTest, Outcome, Rig, WhatIf, WhatIfRun } from "@secondline/scenarios";
 
 export interface Progress {
   /** Share done, 0 to 1 [-]. */
@@ -17,6 +17,8 @@ export interface RunRequest {
   readonly estimate?: boolean;
   /** Simulated time [s]; default: long enough for the deepest drop, at least 4. */
   readonly duration?: number;
+  /** Own break tests, in place of published factors where there are some. */
+  readonly breakTests?: readonly BreakTest[];
 }
 
 /** The full set of what-ifs of a rig, or the ones given. */
@@ -31,6 +33,8 @@ export interface StudyRequest {
   readonly estimate?: boolean;
   /** Keep thinned-out forces of every run, for plots and the report. */
   readonly traces?: boolean;
+  /** Own break tests, in place of published factors where there are some. */
+  readonly breakTests?: readonly BreakTest[];
 }
 
 export type Answer<T> =

@@ -68,9 +68,7 @@ export class Margins {
 
   /** Every part but the tapes, which are made to part, in the order of the load's way. `uncertainty`: ± of loads [N]. */
   parts(required: number, uncertainty: ReadonlyMap<string, number> = new Map()): readonly PartOutcome[] {
-    const tapes = new Set(
-      (this.#rig.backup?.connections ?? []).flatMap((one, i) => (one.kind === "tape" ? [`connection.${i}`] : [])),
-    );
+    const tapes = tapeIds(this.#rig);
     return this.#strengths.parts.flatMap((part) => {
       const worst = this.#worst.get(part.id);
       return worst && !tapes.has(part.id) ? [this.#outcome(part, worst, required, uncertainty.get(part.id))] : [];
@@ -107,11 +105,26 @@ export class Margins {
     };
   }
 
+  /** Every part but the tapes with its largest load; of webbing, as it is where that governs. */
+  governing(): readonly { readonly part: PartStrength; readonly load: number }[] {
+    const tapes = tapeIds(this.#rig);
+    return this.#strengths.parts.flatMap((part) => {
+      const worst = this.#worst.get(part.id);
+      if (!worst || tapes.has(part.id)) return [];
+      const { zone } = worst;
+      return [{ part: zone ? { ...part, factors: zone.factors, strength: zone.strength } : part, load: worst.load }];
+    });
+  }
+
   /** Whether a part gave way before any other in some run. */
   gaveWayFirst(id: string): boolean {
     return this.#broken.get(id)?.first === true;
   }
 }
+
+/** Tapes are made to part: they are no part of a verdict. */
+const tapeIds = (rig: Rig): ReadonlySet<string> =>
+  new Set((rig.backup?.connections ?? []).flatMap((one, i) => (one.kind === "tape" ? [`connection.${i}`] : [])));
 
 /** Fails: gave way, or holds less than the load. Thin: less than required, or a weak specimen would not hold. */
 export function verdictOf(margin: number, margin5: number, required: number, broken: boolean): Verdict {

@@ -89,6 +89,21 @@ export interface Trace {
   readonly anchorB: readonly number[];
 }
 
+/** How likely a part is to be the first, by simulation of the scatter. */
+export interface LikelyFirst {
+  readonly id: string;
+  readonly name: string;
+  /** Probability that it has the least margin of all, with its 95 % interval from the number of runs alone [-]. */
+  readonly first: Probability;
+  /** Probability that its load exceeds its strength [-]. */
+  readonly fails: Probability;
+}
+export interface Probability {
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+}
+
 export interface Outcome {
   readonly rigName: string;
   readonly invented: boolean;
@@ -98,6 +113,8 @@ export interface Outcome {
   readonly parts: readonly PartOutcome[];
   /** Id of the part with the least margin. */
   readonly firstToFail: string;
+  /** The parts likeliest to be first when strengths and loads scatter, likeliest first; those above one in a thousand. */
+  readonly likelyFirst: readonly LikelyFirst[];
   readonly verdict: Verdict;
   /** Indices into `whatIfs` of those that could not be computed; the verdict is incomplete when there are any. */
   readonly incomplete: readonly number[];

@@ -1,6 +1,12 @@
 /** What a study takes from the strength package: every part, and the strengths at which parts give way in a run. */
 import { backupNaturalLength, mainNaturalLength, type Rig } from "@secondline/rig";
-import { type PartStrength, partStrengths, type StrengthZone } from "@secondline/strength";
+import {
+  type BreakTest,
+  factorsFromLog,
+  type PartStrength,
+  partStrengths,
+  type StrengthZone,
+} from "@secondline/strength";
 import type { BreakingStrengths, LineBreaking } from "./breakingStrengths.ts";
 
 export interface RigStrengths {
@@ -22,11 +28,14 @@ const NOTABLY_WEAKER = 0.95;
 /** Length of webbing at an anchor that parts at the strength of the line's end [m]. */
 const END_LENGTH = 0.1;
 
-/** Strengths of a rig as it is written down; central values are what breaks in a run. */
-export function rigStrengths(rig: Rig): RigStrengths {
+/**
+ * Strengths of a rig as it is written down; central values are what breaks in a run. Own break tests stand in for the
+ * published factors where there are some.
+ */
+export function rigStrengths(rig: Rig, breakTests: readonly BreakTest[] = []): RigStrengths {
   const mainLength = mainNaturalLength(rig);
   const backupLength = backupNaturalLength(rig);
-  const parts = partStrengths(rig);
+  const parts = breakTests.length > 0 ? partStrengths(rig, factorsFromLog(breakTests)) : partStrengths(rig);
   const find = (id: string) => parts.find((part) => part.id === id);
   const main = find("main")!;
   const backup = find("backup");

@@ -1,6 +1,7 @@
 /** One what-if from rig to outcome, in slices, so that whoever drives it can show progress and stop. */
 import { type Accuracy, type Problem, type RunResult, resultOf, startRun } from "@secondline/engine";
 import type { Rig } from "@secondline/rig";
+import type { BreakTest } from "@secondline/strength";
 import { fate } from "./fate.ts";
 import { overloadedLines } from "./loads.ts";
 import type { WhatIf, WhatIfRun } from "./outcome.ts";
@@ -23,6 +24,8 @@ export interface RunOptions {
   readonly estimate?: boolean;
   /** Simulated time [s]; default: long enough for the deepest drop. */
   readonly duration?: number;
+  /** Own break tests, in place of published factors where there are some. */
+  readonly breakTests?: readonly BreakTest[];
 }
 
 /** Steps per slice: some milliseconds, so that progress is smooth and a cancel soon heard. */
@@ -33,7 +36,7 @@ const MOST_EXTENSIONS = 2;
 
 /** Runs one what-if. Every `next()` does a few milliseconds of work; stop by not calling it again. */
 export function* runWhatIf(rig: Rig, whatIf: WhatIf, options: RunOptions): Generator<StudyProgress, WhatIfRun, void> {
-  const strengths = rigStrengths(rig);
+  const strengths = rigStrengths(rig, options.breakTests);
   const doing = whatIfTitle(whatIf, rig.span);
   const share = options.estimate ? 0.35 : 1;
   const first = yield* scaled(runWith(rig, whatIf, strengths, options), 0, share, doing);

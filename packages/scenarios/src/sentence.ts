@@ -67,7 +67,8 @@ function holding({ first, required }: SentenceFacts): string {
 
 /** A part with the place where it is weakest: "the main line at its clamp trace 3 m from A". */
 export function partPlace(part: PartOutcome): string {
-  const name = `the ${lower(part.name)}`;
+  // "Connection 3" is a name; "main line" is a thing.
+  const name = /\d$/.test(part.name) ? lower(part.name) : `the ${lower(part.name)}`;
   if (!part.weakest || (part.id !== "main" && part.id !== "backup")) return name;
   const { at, reason } = part.weakest;
   const where = `${formatLength(Math.round(at * 10) / 10)} from A`;

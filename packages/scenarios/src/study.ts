@@ -1,8 +1,9 @@
 /** All what-ifs of a rig, one after another, and the verdict over them. In slices, like `runWhatIf`. */
 import { type Accuracy, solveStanding } from "@secondline/engine";
 import type { Basis, Rig } from "@secondline/rig";
-import { weakestFirst } from "@secondline/strength";
+import { type BreakTest, weakestFirst } from "@secondline/strength";
 import { cautions } from "./cautions.ts";
+import { likelyFirst } from "./likelyFirst.ts";
 import { firstToFail, Margins } from "./margins.ts";
 import type { Outcome, PartOutcome, Verdict, WhatIf, WhatIfOutcome } from "./outcome.ts";
 import { type RigStrengths, rigStrengths } from "./rigStrengths.ts";
@@ -23,6 +24,8 @@ export interface StudyOptions {
   readonly estimate?: boolean;
   /** Keep thinned-out forces of every run, for plots. */
   readonly traces?: boolean;
+  /** Own break tests, in place of published factors where there are some. */
+  readonly breakTests?: readonly BreakTest[];
 }
 
 /** The statics could not be solved: nothing can be said of the rig. */
@@ -30,7 +33,7 @@ export class NoEquilibrium extends Error {}
 
 /** Studies a rig. Every `next()` does a few milliseconds of work; stop by not calling it again. */
 export function* study(rig: Rig, options: StudyOptions): Generator<StudyProgress, Outcome, void> {
-  const strengths = rigStrengths(rig);
+  const strengths = rigStrengths(rig, options.breakTests);
   const { weakPlaces } = strengths;
   const whatIfs = options.whatIfs ?? whatIfSet(rig, { size: options.size ?? "full", weakPlaces });
   const statics = staticsOf(rig, strengths);
@@ -52,7 +55,7 @@ export function* study(rig: Rig, options: StudyOptions): Generator<StudyProgress
     const work = loadUncertainty(rig, parts, whatIfs, strengths, options.accuracy);
     parts = margins.parts(required, yield* scaled(work, share, 1, "Loads on a second mesh"));
   }
-  return conclude(rig, options.accuracy, outcomes, parts, (id) => margins.gaveWayFirst(id), statics);
+  return conclude(rig, options.accuracy, outcomes, parts, margins, statics);
 }
 
 function staticsOf(rig: Rig, strengths: RigStrengths): Outcome["statics"] {
@@ -71,12 +74,12 @@ function conclude(
   accuracy: Accuracy,
   whatIfs: readonly WhatIfOutcome[],
   parts: readonly PartOutcome[],
-  gaveWayFirst: (id: string) => boolean,
+  margins: Margins,
   statics: Outcome["statics"],
 ): Outcome {
   const incomplete = whatIfs.flatMap((one, i) => (one.ok ? [] : [i]));
   if (parts.length === 0) throw new NothingComputed(whatIfs);
-  const first = firstToFail(parts, gaveWayFirst);
+  const first = firstToFail(parts, (id) => margins.gaveWayFirst(id));
   const verdict = overall(parts, whatIfs);
   const required = rig.requiredFactor.value;
   const feet = whatIfs.flatMap((one) => (one.feetClearance === undefined ? [] : [one.feetClearance]));
@@ -89,6 +92,7 @@ function conclude(
     parts,
     firstToFail: first.id,
     verdict,
+    likelyFirst: likelyFirst(margins.governing()),
     incomplete,
     sentence: verdictSentence({ rig, verdict, whatIfs, parts, first, required, incomplete: incomplete.length }),
     weakestBases: weakestBases(parts),

@@ -2,11 +2,12 @@
 import { type Accuracy, type Outcome, parseWhatIf, type WhatIf } from "@secondline/scenarios";
 import { CommandFailure, EXIT } from "../failure.ts";
 import { outcomeText } from "../outcomeText.ts";
-import { readWornRig, type WearOptions } from "../rigFile.ts";
+import { outlook } from "../outlook.ts";
+import { type RigOptions, readKnownRig } from "../rigFile.ts";
 import { runStudy } from "../study.ts";
 import { message, print } from "../terminal.ts";
 
-export interface CheckOptions extends WearOptions {
+export interface CheckOptions extends RigOptions {
   readonly json?: boolean;
   readonly require?: boolean;
   readonly whatIf: readonly string[];
@@ -18,14 +19,20 @@ export interface CheckOptions extends WearOptions {
 
 export async function check(file: string, options: CheckOptions): Promise<void> {
   const whatIfs = options.whatIf.map(readWhatIf);
-  const rig = await readWornRig(file, options);
+  const { rig, notes, breakTests, rigOn } = await readKnownRig(file, options);
   const outcome = await runStudy(rig, {
     accuracy: options.accuracy,
     size: options.set,
     ...(whatIfs.length > 0 ? { whatIfs } : {}),
     ...(options.estimate ? { estimate: true } : {}),
+    ...(breakTests.length > 0 ? { breakTests } : {}),
   });
-  print(options.json ? JSON.stringify(outcome, null, 2) : outcomeText(rig, outcome, { all: options.all === true }));
+  const later = rigOn && options.on ? { outlook: outlook(outcome, { rigOn, breakTests }, options.on) } : {};
+  print(
+    options.json
+      ? JSON.stringify({ ...outcome, ...(notes.length > 0 ? { notes } : {}), ...later }, null, 2)
+      : outcomeText(rig, outcome, { all: options.all === true, notes, ...later }),
+  );
   leave(outcome, options.require === true);
 }
 

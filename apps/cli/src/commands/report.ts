@@ -2,11 +2,12 @@
 import { existsSync, writeFileSync } from "node:fs";
 import { type Accuracy, report as reportHtml } from "@secondline/scenarios";
 import { CommandFailure, EXIT } from "../failure.ts";
-import { readWornRig, type WearOptions } from "../rigFile.ts";
+import { outlook, outlookText } from "../outlook.ts";
+import { type RigOptions, readKnownRig } from "../rigFile.ts";
 import { runStudy } from "../study.ts";
 import { message } from "../terminal.ts";
 
-export interface ReportOptions extends WearOptions {
+export interface ReportOptions extends RigOptions {
   readonly out: string;
   readonly force?: boolean;
   readonly set: "quick" | "full";
@@ -17,10 +18,21 @@ export async function report(file: string, options: ReportOptions): Promise<void
   if (existsSync(options.out) && !options.force) {
     throw new CommandFailure(EXIT.input, [`${options.out} exists already; --force overwrites it.`]);
   }
-  const rig = await readWornRig(file, options);
-  const outcome = await runStudy(rig, { accuracy: options.accuracy, size: options.set, traces: true });
+  const { rig, notes, breakTests, rigOn } = await readKnownRig(file, options);
+  const outcome = await runStudy(rig, {
+    accuracy: options.accuracy,
+    size: options.set,
+    traces: true,
+    ...(breakTests.length > 0 ? { breakTests } : {}),
+  });
+  const later = rigOn && options.on ? outlookText(outlook(outcome, { rigOn, breakTests }, options.on)) : [];
   const date = new Date().toISOString().slice(0, 10);
-  const html = reportHtml(outcome, { rig, date, ...(options.on === undefined ? {} : { stateOn: options.on }) });
+  const html = reportHtml(outcome, {
+    rig,
+    date,
+    notes: [...notes, ...later],
+    ...(options.on === undefined ? {} : { stateOn: options.on }),
+  });
   try {
     writeFileSync(options.out, html);
   } catch (error) {

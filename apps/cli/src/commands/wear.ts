@@ -1,7 +1,9 @@
 /** `wear`: what a rig still holds on a date, by its wear record: the webbing along its length, and every part. */
-import { formatLength, formatRatio } from "@secondline/rig";
+import { formatLength, formatRatio, type Rig } from "@secondline/rig";
 import { CAUTIONS } from "@secondline/scenarios";
-import { type PartStrength, partStrengths, type StrengthZone } from "@secondline/strength";
+import { factorsFromLog, type PartStrength, partStrengths, type StrengthZone } from "@secondline/strength";
+import { readBreakLogFile } from "../breakLogFile.ts";
+import { readText } from "../input.ts";
 import { kilonewtons } from "../quantity.ts";
 import { readRigFile } from "../rigFile.ts";
 import { table } from "../table.ts";
@@ -12,21 +14,23 @@ import { bullets, wrap } from "../wrap.ts";
 export interface WearCommandOptions {
   readonly wear: string;
   readonly on: string;
+  readonly tests?: string;
   readonly json?: boolean;
 }
 
 export function wear(file: string, options: WearCommandOptions): void {
-  const { rig, notes, state } = wornRig(readRigFile(file), options.wear, options.on);
-  const parts = partStrengths(rig);
+  const { rig, notes, flags } = wornRig(readRigFile(file), options.wear, options.on);
+  const parts = strengthsOf(rig, options.tests);
   if (options.json) {
-    print(JSON.stringify({ rig: rig.name, on: state.on, notes, flags: state.flags, parts }, null, 2));
+    print(JSON.stringify({ rig: rig.name, on: options.on, notes, flags, parts }, null, 2));
     return;
   }
   const lines = parts.filter((part) => part.zones !== undefined);
   print(
     [
-      bold(`${rig.name} on ${state.on}`),
+      bold(`${rig.name} on ${options.on}`),
       "",
+      ...(notes.length > 0 ? ["Look at these:", ...bullets(notes, width), ""] : []),
       ...lines.flatMap((line) => [lineText(line), ""]),
       partsTable(parts),
       dim(
@@ -39,6 +43,11 @@ export function wear(file: string, options: WearCommandOptions): void {
       ...bullets(CAUTIONS, width),
     ].join("\n"),
   );
+}
+
+function strengthsOf(rig: Rig, tests: string | undefined): readonly PartStrength[] {
+  if (tests === undefined) return partStrengths(rig);
+  return partStrengths(rig, factorsFromLog(readBreakLogFile(tests, readText(tests))));
 }
 
 const STRIP = 60;
@@ -80,7 +89,7 @@ function strip(zones: readonly StrengthZone[]): string {
 
 function partsTable(parts: readonly PartStrength[]): string {
   const rows = parts
-    .filter((part) => part.zones === undefined)
+    .filter((part) => part.zones === undefined && !part.name.startsWith("Tape "))
     .map((part) => [
       part.name,
       kilonewtons(part.rated),

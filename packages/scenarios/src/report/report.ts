@@ -16,10 +16,12 @@ export interface ReportOptions {
   readonly date: string;
   /** Date of the state that the rig was brought to by a wear record. */
   readonly stateOn?: string;
+  /** What its wear record says must be looked at, and until when it may stay up. */
+  readonly notes?: readonly string[];
 }
 
 /** The whole page. Give an outcome with traces for the force plots. */
-export function report(outcome: Outcome, { rig, date, stateOn }: ReportOptions): string {
+export function report(outcome: Outcome, { rig, date, stateOn, notes = [] }: ReportOptions): string {
   const { statics } = outcome;
   const hash = inputHash(rig);
   const body = [
@@ -35,6 +37,7 @@ export function report(outcome: Outcome, { rig, date, stateOn }: ReportOptions):
       class: `sentence ${outcome.verdict}`,
     }),
     tag("section", [tag("h2", "Before you rely on this"), list(outcome.cautions)], { class: "cautions" }),
+    ...(notes.length > 0 ? [tag("h2", "Its state and outlook"), list(notes)] : []),
     tag("h2", "The rig"),
     tag("figure", [
       elevation(rig, outcome),
