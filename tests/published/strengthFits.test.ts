@@ -2,6 +2,7 @@ import {
   andersonDarling,
   batchesPoolable,
   criticalResidual,
+  distributionMean,
   exactly,
   type Fit,
   fitFamily,
@@ -63,11 +64,12 @@ describe("right-censored lives of NIST/SEMATECH e-Handbook 8.4.1.3", () => {
     ...Array.from({ length: 10 }, () => ({ kind: "above", value: 500 }) as const),
   ];
 
-  it("Weibull scale 606.528, shape 1.7208, log-likelihood −75.135 (its sign is lost on the page), AIC 154.27", () => {
+  it("Weibull scale 606.528, shape 1.7208, mean 540.737, log-likelihood −75.135 (its sign is lost on the page), AIC 154.27", () => {
     const fit = fitted(lives, "weibull");
     const { scale, shape } = weibullParameters(fit);
     expect(scale).toBeCloseTo(606.528, 2);
     expect(shape).toBeCloseTo(1.7208, 4);
+    expect(distributionMean({ kind: "weibull", shape, scale })).toBeCloseTo(540.737, 2);
     expect(fit.logLikelihood).toBeCloseTo(-75.135, 3);
     expect(fit.aic).toBeCloseTo(154.27, 2);
   });

@@ -86,6 +86,19 @@ describe("the state at a date", () => {
     ]);
   });
 
+  it("a move takes it from one rig to another on the same day", () => {
+    const { placement, monthsOutside } = stateOf(
+      [
+        { date: "2025-04-01", ...RIGGED },
+        { date: "2025-06-01", ...RIGGED, event: "moved", rig: "other gap", from: "10 m", to: "70 m" },
+      ],
+      "2025-07-01",
+    );
+    expect(placement).toMatchObject({ rig: "other gap", from: 10, to: 70 });
+    expect(placement!.since.toString()).toBe("2025-06-01");
+    expect(monthsOutside).toBeCloseTo(91 / 30.436875, 10);
+  });
+
   it("positions keep counting from the first marked end when the webbing is cut", () => {
     const cut = stateOf(
       [
@@ -121,13 +134,13 @@ describe("a faulty record is refused whole, every fault with its path", () => {
   it("overlapping clamp periods at one place, a weblock's included", () => {
     const rigged = { date: "2025-04-01", ...RIGGED, clampedAt: ["A"] } as const;
     expect(faults([rigged, { date: "2025-05-01", event: "clamped", at: "2.1 m", length: "0.1 m" }])).toEqual([
-      "webbings[0].entries",
+      "webbings[0].entries[0]",
     ]);
     const twice: Entries = [
       { date: "2025-04-01", event: "clamped", at: "9 m", length: "0.2 m", until: "2025-06-01" },
       { date: "2025-05-01", event: "clamped", at: "9.1 m", length: "0.2 m", until: "2025-07-01" },
     ];
-    expect(faults(twice)).toEqual(["webbings[0].entries"]);
+    expect(faults(twice)).toEqual(["webbings[0].entries[1]"]);
     expect(faults([{ ...twice[0]!, until: "2025-03-01" } as never])).toEqual(["webbings[0].entries[0].until"]);
   });
 
@@ -182,6 +195,7 @@ describe("a faulty record is refused whole, every fault with its path", () => {
       "webbings[0].entries[4].depth",
     ]);
     expect(readWearRecord("{")).toMatchObject({ ok: false, issues: [{ got: "no JSON" }] });
+    expect(readWearRecord(JSON.parse(recordOf([])))).toMatchObject({ ok: true });
     expect(readWearRecord("[]")).toMatchObject({ ok: false, issues: [{ path: "" }] });
   });
 

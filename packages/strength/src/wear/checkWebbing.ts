@@ -171,7 +171,7 @@ function clampFaults(webbing: WebbingRecord, path: string): RigIssue[] {
     const at = (m: WearMark) => `${formatLength((m.from + m.to) / 2)} from ${m.since}`;
     issues.push(
       fault(
-        `${path}.entries`,
+        `${path}.entries[${entryOf(webbing, a)}]`,
         `two clamps: at ${at(b)} and at ${at(a)}`,
         "one clamp at a place at a time",
         `"${webbing.name}" sits in two clamps at once: at ${at(b)} and at ${at(a)}.`,
@@ -179,6 +179,14 @@ function clampFaults(webbing: WebbingRecord, path: string): RigIssue[] {
     );
   });
   return issues;
+}
+
+/** Index of the entry that put a clamp on. */
+function entryOf({ entries }: WebbingRecord, clamp: Clamp): number {
+  const puts = ["clamped", "rigged", "moved", "retensioned"];
+  return entries.findIndex(
+    (e) => puts.includes(e.event) && !isBefore(e.date, clamp.since) && !isBefore(clamp.since, e.date),
+  );
 }
 
 type Clamp = Extract<WearMark, { kind: "clampTrace" }>;
