@@ -23,7 +23,9 @@ export interface BareLineOptions {
   readonly masses?: readonly { readonly node: number; readonly mass: number }[];
   /** Whether gravity acts; it does by default. */
   readonly weightless?: boolean;
-  /** Step to use instead of half the stable one [s]. */
+  /** Share of the longest stable step to take, half of it by default. */
+  readonly stepShare?: number;
+  /** Step to use instead [s]. */
   readonly step?: number;
   readonly kernel?: (size: number) => LineKernel;
 }
@@ -58,11 +60,11 @@ export class BareLine {
   readonly #ends: { readonly first: End; readonly last: End };
   readonly #out = new Float64Array(2);
 
-  constructor({ make, length, elements, masses, weightless, step, kernel }: BareLineOptions) {
+  constructor({ make, length, elements, masses, weightless, stepShare, step, kernel }: BareLineOptions) {
     this.#line = plainLine(make, length, elements);
     this.nodes = this.#line.nodes;
     this.elements = this.#line.elements;
-    this.step = step ?? STEP_SHARE * stepLimit(this.#line);
+    this.step = step ?? (stepShare ?? STEP_SHARE) * stepLimit(this.#line);
     this.#lift = weightless ? GRAVITY * this.step : 0;
     this.#kernel = (kernel ?? fastestKernel)(endOf(this.#line));
     loadLine(this.#line, this.#kernel, this.step);
