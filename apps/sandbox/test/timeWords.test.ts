@@ -2,7 +2,7 @@ import type { Recording } from "@secondline/engine";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { csvChunks, csvText } from "../src/time/csv.ts";
-import { cursorSentence, forcesSentence, unloadedSentence } from "../src/time/describe.ts";
+import { beforeSentence, cursorSentence, forcesSentence, unloadedSentence } from "../src/time/describe.ts";
 import { eventMarks, eventRange, neighbouringMark } from "../src/time/eventMarks.ts";
 import { inJoules, inKilonewtons, inPercent, inSeconds, kilonewtonDigits } from "../src/time/format.ts";
 import { goToEntries } from "../src/time/goTo.ts";
@@ -38,6 +38,12 @@ describe("sentences about the forces", () => {
     const run = timeRecording();
     expect(forcesSentence(run, "filtered")).toMatch(
       /^Hardest pull: 5\.\d\d\u00a0kN in the backup at A, 1\.4\d\u00a0s into the run; the leash peaked at 3\.\d\d\u00a0kN\.$/,
+    );
+  });
+
+  it("name the hardest pull of the run before", () => {
+    expect(beforeSentence(timeRecording({ scale: 1.4 }), "filtered")).toMatch(
+      /^In the run before, drawn wide and pale: 7\.\d\d\u00a0kN in the backup at A\.$/,
     );
   });
 

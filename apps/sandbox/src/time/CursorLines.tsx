@@ -1,9 +1,9 @@
 import { useEffect, useRef } from "react";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { inSeconds, secondsDigits } from "./format.ts";
+import styles from "./Plot.module.css";
 import { type PlotFrame, xOf, yOf } from "./plotFrame.ts";
 import type { TimeRange } from "./plotGrid.ts";
-import styles from "./TimeStrip.module.css";
 
 /** A value on the plot at a time, for the dots where the cursor meets the traces; null: nothing there. */
 export interface Probe {

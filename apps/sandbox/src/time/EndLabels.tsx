@@ -1,8 +1,8 @@
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { useClock } from "../clock/useClock.ts";
 import { spreadLabels } from "./labelLayout.ts";
+import styles from "./Plot.module.css";
 import type { PlotFrame } from "./plotFrame.ts";
-import styles from "./TimeStrip.module.css";
 
 /** A name at the end of its trace or beside its area, with the value under the cursor. */
 export interface EndLabel {

@@ -8,11 +8,11 @@ import { EventFlags, markUnder } from "./EventFlags.tsx";
 import { type Band, balanceSentence, type EnergyStack, energyStack, indexAt } from "./energyBands.ts";
 import { energyData, energyDrawing } from "./energyDrawing.ts";
 import { inJoules, inSeconds } from "./format.ts";
+import styles from "./Plot.module.css";
 import { PlotCanvas } from "./PlotCanvas.tsx";
 import { type PlotFrame, yOf } from "./plotFrame.ts";
 import type { TimeRange } from "./plotGrid.ts";
 import { ScrubSurface } from "./ScrubSurface.tsx";
-import styles from "./TimeStrip.module.css";
 import { usePalette } from "./usePalette.ts";
 import type { TimeView } from "./useTimeView.ts";
 

@@ -2,9 +2,9 @@ import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { useClock } from "../clock/useClock.ts";
 import type { Mark } from "./eventMarks.ts";
 import { flagLanes } from "./labelLayout.ts";
+import styles from "./Plot.module.css";
 import { type PlotFrame, xOf } from "./plotFrame.ts";
 import type { TimeRange } from "./plotGrid.ts";
-import styles from "./TimeStrip.module.css";
 import { textWidth } from "./textWidth.ts";
 
 interface Props {

@@ -1,5 +1,5 @@
+import styles from "./Plot.module.css";
 import type { PlotFrame } from "./plotFrame.ts";
-import styles from "./TimeStrip.module.css";
 import { textWidth } from "./textWidth.ts";
 
 /** The largest value of a trace, at its place on the plot [px]. */

@@ -2,9 +2,9 @@ import { useEffect, useRef } from "react";
 import uPlot from "uplot";
 import "uplot/dist/uPlot.min.css";
 import type { Palette } from "../design/palette.ts";
+import styles from "./Plot.module.css";
 import type { PlotFrame } from "./plotFrame.ts";
 import type { TimeRange } from "./plotGrid.ts";
-import styles from "./TimeStrip.module.css";
 
 /** What is drawn: series and bands change seldom and rebuild the plot, data and ranges change with every zoom. */
 export interface PlotDrawing {

@@ -1,5 +1,5 @@
+import styles from "./Plot.module.css";
 import type { PlotFrame } from "./plotFrame.ts";
-import styles from "./TimeStrip.module.css";
 
 interface Props {
   readonly frame: PlotFrame;

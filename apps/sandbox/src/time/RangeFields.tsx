@@ -1,7 +1,7 @@
 import { useState } from "react";
 import { TextField } from "../design/TextField.tsx";
+import styles from "./NumbersPanel.module.css";
 import type { TimeRange } from "./plotGrid.ts";
-import styles from "./TimeStrip.module.css";
 import { type RangeEnd, typedRange } from "./typedRange.ts";
 
 interface Props {

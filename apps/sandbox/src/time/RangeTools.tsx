@@ -1,20 +1,27 @@
+import type { Recording } from "@secondline/engine";
+import { useMemo } from "react";
+import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { ActionMenu, type MenuEntry } from "../design/ActionMenu.tsx";
+import type { ForceView } from "./forceDrawing.ts";
+import { goToEntries } from "./goTo.ts";
 import type { TimeRange } from "./plotGrid.ts";
 import { TimeButton } from "./TimeButton.tsx";
 import type { TimeView } from "./useTimeView.ts";
 import { isFit } from "./visibleRange.ts";
 
 interface Props {
+  readonly recording: Recording;
+  readonly clock: PlaybackClock;
   readonly view: TimeView;
-  readonly duration: number;
-  readonly goTo: readonly MenuEntry[];
+  readonly forces: ForceView;
   readonly onSaveRange: ((range: TimeRange) => void) | undefined;
   readonly compact: boolean;
 }
 
 /** Where to go, how much of the run to see, and the way out of it; one menu on a phone. */
-export function RangeTools({ view, duration, goTo, onSaveRange, compact }: Props) {
-  const whole = isFit(view.range, duration);
+export function RangeTools({ recording, clock, view, forces, onSaveRange, compact }: Props) {
+  const goTo = useMemo(() => goToEntries(forces, view.marks, clock.seek), [forces, view.marks, clock]);
+  const whole = isFit(view.range, recording.duration);
   const closer = () => view.act({ do: "zoom", direction: 1 });
   const farther = () => view.act({ do: "zoom", direction: -1 });
   const fit = () => view.act({ do: "fit" });

@@ -4,9 +4,7 @@ import { Icon } from "../design/icons.tsx";
 import { capitalised } from "./format.ts";
 import styles from "./TimeMenu.module.css";
 import type { TraceId, TraceStyle } from "./traces.ts";
-
-/** Which samples are drawn. */
-export type Drawn = "both" | "filtered" | "raw";
+import type { Drawn } from "./useShownTraces.ts";
 
 interface Props {
   readonly traces: readonly TraceStyle[];

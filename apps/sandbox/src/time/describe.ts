@@ -13,6 +13,13 @@ export function forcesSentence(recording: Recording, reading: Reading): string {
   return `${hardest}; the leash peaked at ${inKilonewtons(leash.peaks[reading].force)}.`;
 }
 
+/** The same of the run that is drawn behind this one. */
+export function beforeSentence(previous: Recording, reading: Reading): string {
+  const largest = largestTrace(previous, reading);
+  const pull = largest ? `${inKilonewtons(largest.peaks[reading].force)} in ${largest.inWords}` : "nothing was loaded";
+  return `In the run before, drawn wide and pale: ${pull}.`;
+}
+
 function largestTrace(recording: Recording, reading: Reading): Trace | null {
   return loadedTraces(recording).reduce<Trace | null>(
     (best, trace) => (best === null || trace.peaks[reading].force > best.peaks[reading].force ? trace : best),

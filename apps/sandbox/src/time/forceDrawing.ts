@@ -25,8 +25,10 @@ interface Layer {
 
 /** From the back to the front: the run before, the raw signals, the traces. */
 function layersOf(view: ForceView, compared: boolean): readonly Layer[] {
-  const of = (role: Layer["role"], reading: Reading) => view.shown.map((trace) => ({ trace, role, reading }));
-  const noisy = view.shown.filter((trace) => !trace.readAlready);
+  // The first trace, the leash, is drawn last.
+  const traces = [...view.shown].reverse();
+  const of = (role: Layer["role"], reading: Reading) => traces.map((trace) => ({ trace, role, reading }));
+  const noisy = traces.filter((trace) => !trace.readAlready);
   const behind = view.rawBehind && view.reading === "filtered";
   return [
     ...(compared ? of("before", view.reading) : []),

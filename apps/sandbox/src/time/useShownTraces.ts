@@ -1,0 +1,30 @@
+import type { Recording } from "@secondline/engine";
+import { useMemo, useState } from "react";
+import type { ForceView } from "./forceDrawing.ts";
+import { loadedTraces, shownAtFirst, type TraceId } from "./traces.ts";
+
+/** Which samples are drawn. */
+export type Drawn = "both" | "filtered" | "raw";
+
+/** Which traces are drawn and how: the reader's choice, kept from run to run. `compared`: with the run before. */
+export function useShownTraces(recording: Recording, compared: boolean) {
+  const [wishes, setWishes] = useState<ReadonlyMap<TraceId, boolean>>(new Map());
+  const [chosen, onDrawn] = useState<Drawn | null>(null);
+  const [highlight, onHighlight] = useState<string | null>(null);
+  // Raw signals of one run among the traces of two would be a thicket, unless asked for.
+  const drawn = chosen ?? (compared ? "filtered" : "both");
+  const traces = useMemo(() => loadedTraces(recording), [recording]);
+  const atFirst = useMemo(() => shownAtFirst(recording), [recording]);
+  const forces = useMemo(
+    (): ForceView => ({
+      shown: traces.filter(({ id }) => wishes.get(id) ?? atFirst.has(id)),
+      reading: drawn === "raw" ? "raw" : "filtered",
+      rawBehind: drawn === "both",
+      highlight: traces.find(({ id }) => id === highlight)?.id ?? null,
+    }),
+    [traces, atFirst, wishes, drawn, highlight],
+  );
+  const onShown = (id: TraceId, on: boolean) => setWishes((now) => new Map([...now, [id, on]]));
+  const shown = new Set(forces.shown.map(({ id }) => id));
+  return { forces, onHighlight, menu: { traces, shown, onShown, drawn, onDrawn } };
+}
