@@ -99,7 +99,10 @@ export class Recorder {
       const { base, pitch, elements } = this.#lines[k]!;
       const T = base + COLUMN.T * pitch;
       const IL = base + COLUMN.IL * pitch;
-      for (let e = 0; e < elements; e++) tensions[o + e] = m[IL + e] === 0 ? Number.NaN : m[T + e]!;
+      for (let e = 0; e < elements; e++) {
+        tensions[o + e] = m[T + e]!;
+        if (m[IL + e] === 0) tensions[o + e] = Number.NaN;
+      }
       o += elements;
     }
     this.tensionRows++;

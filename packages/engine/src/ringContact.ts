@@ -50,6 +50,8 @@ export class RingContact {
   #sliding = 0;
   #rubbed = 0;
   #mobility = 1;
+  /** Length of the step at hand; kept here so that no number need be passed about [s]. */
+  #step = 0;
   readonly #m: Float64Array;
   readonly #weights = makeWeights();
   readonly #clearance: number;
@@ -95,7 +97,8 @@ export class RingContact {
     this.#rubbed = 0;
     this.#normalNow = this.#normalWork;
     this.#tangentNow = this.#tangentWork;
-    this.#follow(ring, step);
+    this.#step = step;
+    this.#follow(ring);
     if (!this.on) return;
     weighLine(this.xi, this.low, this.high, this.#weights);
     const at = base + this.#weights.node;
@@ -143,20 +146,21 @@ export class RingContact {
     this.#tangent[1] = ty;
     this.#tangent[2] = tz;
     this.#sliding = (ring[3]! - px) * tx + (ring[4]! - py) * ty + (ring[5]! - pz) * tz;
-    this.#rub(step);
+    this.#rub();
     this.#tangentNow -= 0.5 * this.#rubbed * this.#sliding;
     const K = this.#rubbed;
     this.impulse[0] = J * nx + K * tx;
     this.impulse[1] = J * ny + K * ty;
     this.impulse[2] = J * nz + K * tz;
-    this.#pushLine(V, IM, this.impulse[0]!, this.impulse[1]!, this.impulse[2]!);
+    this.#pushLine(V, IM);
   }
 
   /**
    * Coulomb friction along the line, after `push`: a spring that sticks to the line's material and is dragged along once it
    * would pull harder than μ·N (Cundall & Strack, Géotechnique 29, 1979). A rule on speeds alone would creep under load.
    */
-  #rub(step: number): void {
+  #rub(): void {
+    const step = this.#step;
     const most = this.#friction * this.force;
     const damper = (this.#damping * this.#sliding) / (1 + this.#damping * step * this.#mobility);
     let F = -this.#stiffness * this.#stuck - damper;
@@ -195,10 +199,13 @@ export class RingContact {
   }
 
   /** Gives the line the opposite of the ring's impulse, by the weights. */
-  #pushLine(V: number, IM: number, jx: number, jy: number, jz: number): void {
+  #pushLine(V: number, IM: number): void {
     const m = this.#m;
     const { pitch } = this.line;
     const { w } = this.#weights;
+    const jx = this.impulse[0]!;
+    const jy = this.impulse[1]!;
+    const jz = this.impulse[2]!;
     for (let k = 0; k < 3; k++) {
       const s = w[k]! * m[IM + k]!;
       m[V + k] = m[V + k]! - s * jx;
@@ -212,7 +219,7 @@ export class RingContact {
    * the nearest point can jump, and a jump would create energy. Off the end of a live stretch with a free end, the ring is
    * off the line for good.
    */
-  #follow(ring: Float64Array, step: number): void {
+  #follow(ring: Float64Array): void {
     const m = this.#m;
     const { base, pitch } = this.line;
     if (this.high - this.low < 2) {
@@ -237,7 +244,7 @@ export class RingContact {
       square += tangent * tangent;
       speed += relative * relative;
     }
-    const most = ((1.5 * Math.sqrt(speed) + FOLLOW) * step) / this.#natural;
+    const most = ((1.5 * Math.sqrt(speed) + FOLLOW) * this.#step) / this.#natural;
     let move = along / (square + 1e-12);
     if (move > most) move = most;
     else if (move < -most) move = -most;

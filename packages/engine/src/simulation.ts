@@ -27,6 +27,8 @@ export interface SimulationOptions extends ModelOptions {
 
 /** Channels of the recorder, in order: the signals of `SIGNALS`, then the walker's height. */
 export const CHANNELS = 8;
+/** Channel of the walker's height. */
+const HEIGHT = 7;
 /** Time between energy audits [s]. */
 const AUDIT_EVERY = 2e-3;
 /** Speed of the release wave when a line has just parted, as a share of the true one: others wait for it before they may part. */
@@ -231,7 +233,8 @@ export class Simulation {
     for (let k = 0; k < this.#contacts.length; k++) this.#contacts[k]!.book(this.#ring, step);
     this.#moveParticles();
     if (t >= this.recorder.nextRow) this.recorder.row();
-    this.#sample(height);
+    this.#values[HEIGHT] = height;
+    this.#sample();
     if (auditing) this.#closeAudit(t);
     if (this.problem.main.slip) this.#checkSlip(t);
     this.#checkBreaks();
@@ -347,7 +350,7 @@ export class Simulation {
     this.#partLeg(anchor, failure.leg, t, "cut");
   }
 
-  #sample(height: number): void {
+  #sample(): void {
     const v = this.#values;
     v[0] = this.leash.tension;
     v[1] = this.#ends[0]!.load;
@@ -356,7 +359,6 @@ export class Simulation {
     v[4] = this.#ends.length > 2 ? this.#ends[3]!.load : 0;
     v[5] = this.#contacts[0]!.force;
     v[6] = this.#contacts.length > 1 ? this.#contacts[1]!.force : 0;
-    v[7] = height;
     const { states } = this.joints;
     // Connections come before tapes.
     for (let k = CHANNELS; k < v.length; k++) v[k] = states[k - CHANNELS]!.force;
