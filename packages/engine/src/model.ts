@@ -75,13 +75,16 @@ const SIZE: Readonly<Record<Accuracy, { size: number; least: number }>> = {
 };
 /**
  * Share of the stability limit 2/ω that a step uses: for lines that stay taut, and for lines that go slack. An element that
- * snaps taut and lets go again bounces like a ball on a spring; above about half the limit the steps see so little of the
- * bounce that it can gain energy.
+ * snaps taut and lets go again bounces like a ball on a spring; near the limit the steps see so little of the bounce that it
+ * can gain energy.
  */
 const STEP_TAUT = 0.9;
-const STEP_SLACK = 0.5;
-/** The backup's elements may be this much longer than the main line's. */
-const LONGEST_BACKUP = 2;
+const STEP_SLACK = 0.7;
+/**
+ * The backup's elements may be this much longer than the main line's: longer ones save steps, but from about 1.5 on the peaks of
+ * a catch lean to one side of the converged ones.
+ */
+const LONGEST_BACKUP = 1.2;
 
 export interface ModelOptions {
   readonly accuracy?: Accuracy;
