@@ -9,6 +9,8 @@ export const EXIT = {
   input: 2,
   /** A run failed its own audit, or could not be computed. */
   audit: 3,
+  /** Stopped with Ctrl-C; as shells have it, 128 and the number of the signal. */
+  stopped: 130,
 } as const;
 
 export class CommandFailure extends Error {

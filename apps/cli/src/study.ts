@@ -16,7 +16,7 @@ export async function runStudy(rig: Rig, request: Omit<StudyRequest, "id" | "rig
     });
     line.end();
     if (answer.ok) return answer.value;
-    throw new CommandFailure(EXIT.audit, [answer.message]);
+    throw new CommandFailure(answer.reason === "cancelled" ? EXIT.stopped : EXIT.audit, [answer.message]);
   } finally {
     line.end();
     process.removeListener("SIGINT", stop);

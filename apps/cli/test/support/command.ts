@@ -19,8 +19,8 @@ export interface Finished {
   readonly err: string;
 }
 
-/** Bundles once per test file; returns what runs it. */
-export async function command(): Promise<(...args: string[]) => Promise<Finished>> {
+/** Bundles the command line; returns the path of its entry. */
+export async function bundle(): Promise<string> {
   const dir = scratch();
   await build({
     cwd: root,
@@ -29,9 +29,15 @@ export async function command(): Promise<(...args: string[]) => Promise<Finished
     logLevel: "silent",
     output: { dir, format: "esm", entryFileNames: "[name].mjs", chunkFileNames: "[name]-[hash].mjs" },
   });
+  return join(dir, "cli.mjs");
+}
+
+/** Bundles once per test file; returns what runs it. */
+export async function command(): Promise<(...args: string[]) => Promise<Finished>> {
+  const entry = await bundle();
   return (...args) =>
     new Promise((resolve, reject) => {
-      const child = spawn(process.execPath, [join(dir, "cli.mjs"), ...args], { stdio: ["ignore", "pipe", "pipe"] });
+      const child = spawn(process.execPath, [entry, ...args], { stdio: ["ignore", "pipe", "pipe"] });
       let [out, err] = ["", ""];
       child.stdout.on("data", (text) => {
         out += text;

@@ -1,0 +1,23 @@
+import { spawn } from "node:child_process";
+import { expect, it } from "vitest";
+import { bundle, demo } from "./support/command.ts";
+
+it("stops at Ctrl-C, says so and prints no half a result", async () => {
+  const child = spawn(process.execPath, [await bundle(), "check", demo("sound-rig.json"), "--accuracy", "fine"], {
+    stdio: ["ignore", "pipe", "pipe"],
+  });
+  let [out, err] = ["", ""];
+  child.stdout.on("data", (text) => {
+    out += text;
+  });
+  child.stderr.on("data", (text) => {
+    err += text;
+  });
+  const closed = new Promise<number | null>((resolve) => child.on("close", resolve));
+  // Long enough to have begun: the full set on the fine mesh takes many times as long.
+  await new Promise((resolve) => setTimeout(resolve, 2500));
+  child.kill("SIGINT");
+  expect(await closed).toBe(130);
+  expect(err).toBe("Cancelled.\n");
+  expect(out).toBe("");
+});
