@@ -3,16 +3,17 @@
  * about 1 kHz, positions for the eye at about 250 Hz. The two coarser rates fall on long or fine lines, so that a recording
  * stays within its memory.
  */
-import { cfc60 } from "./cfc60.ts";
 import { SIGNAL_RATE } from "./constants.ts";
+import { PeakFinder, type Samples } from "./filteredPeak.ts";
 import { COLUMN } from "./lineLayout.ts";
 import type { Line } from "./model.ts";
 import type { ElementPeaks, Peak } from "./recording.ts";
 
 /** Numbers (4 bytes each) that positions and that tensions may take. */
 const MOST_NUMBERS = 3_000_000;
-/** Rate a filter of class 60 still works at, and the rate wanted for tensions [1/s]. */
+/** Rate wanted for tensions, rate at which a filter of class 60 still works, and rate of frames [1/s]. */
 const TENSION_RATE = 1000;
+const CARRIES_CLASS = 600;
 const FRAME_RATE = 250;
 
 export class Recorder {
@@ -125,13 +126,10 @@ export class Recorder {
     const line = this.#lines[index]!;
     const first = this.#lines.slice(0, index).reduce((sum, { elements }) => sum + elements, 0);
     const peak = new Float32Array(line.elements);
-    const history = new Float64Array(this.tensionRows);
+    const finder = this.tensionRate >= CARRIES_CLASS ? new PeakFinder(this.tensionRate) : undefined;
     for (let e = 0; e < line.elements; e++) {
-      for (let r = 0; r < history.length; r++) {
-        const tension = this.tensions[r * this.#perRow + first + e]!;
-        history[r] = Number.isNaN(tension) ? 0 : tension;
-      }
-      peak[e] = largest(this.tensionRate >= 600 ? cfc60(history, this.tensionRate) : history).value;
+      const history = { data: this.tensions, first: first + e, stride: this.#perRow, count: this.tensionRows };
+      peak[e] = finder ? finder.find(history).value : largestOf(history);
     }
     return { at: Float32Array.from(peak, (_, e) => 0.5 * (line.fractions[e]! + line.fractions[e + 1]!)), peak };
   }
@@ -144,14 +142,22 @@ export function largest(signal: Float32Array | Float64Array): { value: number; i
   return { value: signal[index] ?? 0, index };
 }
 
+function largestOf({ data, first, stride, count }: Samples): number {
+  let most = 0;
+  for (let k = 0; k < count; k++) if (data[first + k * stride]! > most) most = data[first + k * stride]!;
+  return most;
+}
+
+const signalPeaks = new PeakFinder(SIGNAL_RATE);
+
 /** Raw and filtered peak of a signal at the signal rate. */
 export function peakOf(signal: Float32Array): Peak {
   const raw = largest(signal);
-  const smooth = largest(cfc60(signal, SIGNAL_RATE));
+  const smooth = signalPeaks.find({ data: signal, first: 0, stride: 1, count: signal.length });
   return {
     raw: raw.value,
     rawTime: raw.index / SIGNAL_RATE,
-    cfc60: Math.max(0, smooth.value),
+    cfc60: smooth.value,
     cfc60Time: smooth.index / SIGNAL_RATE,
   };
 }
