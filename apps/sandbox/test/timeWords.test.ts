@@ -213,6 +213,7 @@ describe("traces", () => {
     const [a, b] = [run.signals.leash[14_000]!, run.signals.leash[14_001]!];
     expect(forceAt(pyramid, run.rate, 1.40005)).toBeCloseTo((a + b) / 2, 3);
     expect(forceAt(pyramid, run.rate, 1.5)).toBe(run.signals.leash[15_000]);
+    expect(forceAt(pyramid, run.rate, 1.5002)).toBe(run.signals.leash[15_000]);
     expect(forceAt(pyramid, run.rate, 2)).toBeNull();
   });
 });

@@ -80,7 +80,8 @@ export function forceAt(pyramid: Pyramid, rate: number, time: number): number | 
   const { samples } = pyramid;
   const at = time * rate;
   const before = Math.floor(at);
-  if (before < 0 || samples.length === 0 || at > samples.length) return null;
+  // The run's end may lie a step after its last sample.
+  if (before < 0 || samples.length === 0 || at > samples.length + 1) return null;
   const low = samples[Math.min(before, samples.length - 1)]!;
   const high = samples[Math.min(before + 1, samples.length - 1)]!;
   return low + (high - low) * (at - before);
