@@ -1,5 +1,6 @@
 import { fileURLToPath } from "node:url";
 import react from "@vitejs/plugin-react";
+import { VitePWA } from "vite-plugin-pwa";
 import { defineConfig } from "vitest/config";
 
 // fiber has no "exports" map: under Node its CommonJS build would load a second copy of three.
@@ -8,13 +9,33 @@ const fiber = fileURLToPath(import.meta.resolve("@react-three/fiber").replace(/\
 export default defineConfig({
   // Relative, so that the built app also works from a folder of a static host.
   base: "./",
-  plugins: [react()],
+  plugins: [
+    react(),
+    VitePWA({
+      // A version that is running is never swapped under the user's hands.
+      registerType: "prompt",
+      injectRegister: null,
+      manifest: {
+        name: "Secondline",
+        short_name: "Secondline",
+        description:
+          "What carries the walker when a highline goes wrong, how hard, how far down, and which part goes first.",
+        display: "standalone",
+        background_color: "#faf8f3",
+        theme_color: "#0b5d6b",
+        icons: [{ src: "icon.svg", sizes: "any", type: "image/svg+xml", purpose: "any" }],
+      },
+      workbox: { globPatterns: ["**/*.{html,js,css,woff2,svg}"], maximumFileSizeToCacheInBytes: 3_000_000 },
+    }),
+  ],
   worker: { format: "es" },
   build: {
     target: "es2023",
     // light-dark() in the tokens is kept as written.
     cssTarget: ["chrome123", "safari17.5", "firefox120"],
     sourcemap: true,
+    // Three is large and comes by itself, after everything else.
+    chunkSizeWarningLimit: 1100,
   },
   server: { host: "127.0.0.1" },
   preview: { host: "127.0.0.1", port: 4173 },

@@ -4,6 +4,7 @@ import { type Autosave, rigName, startAutosave } from "./files/autosave.ts";
 import { FIRST_RIG } from "./files/demoRigs.ts";
 import { readLink } from "./files/link.ts";
 import { claimWriting, openWorkStore, type SavedWork, type WorkStore } from "./files/workStore.ts";
+import { keepOffline } from "./offline.ts";
 import { createSandbox, type Sandbox, type Start } from "./state/sandbox.ts";
 import type { Notice, ReadRig, Services } from "./state/types.ts";
 import { pageRunner } from "./worker/runner.ts";
@@ -51,6 +52,7 @@ export async function boot(): Promise<Booted> {
   const sandbox = createSandbox(services(), start);
   for (const notice of notices) sandbox.actions.tell(notice);
   await keepWork(sandbox, works);
+  keepOffline(sandbox.actions);
   sandbox.actions.runNow();
   return { sandbox, works, read, time: link.kind === "rig" ? link.time : undefined };
 }

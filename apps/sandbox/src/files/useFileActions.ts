@@ -75,6 +75,27 @@ export function useFileActions(works: WorkStore | undefined, clock: PlaybackCloc
         actions.tell({ tone: "word", text: "Copy this link:", details: [link] });
       }
     }
+    /** The report rests on every what-if, on the finer mesh; what is not computed yet is computed first. */
+    async function makeReport(): Promise<void> {
+      const enough = () => {
+        const { document, run } = store.getState();
+        return run.verdict?.size === "full" && run.verdict.rigVersion === document.rigVersion ? run.verdict : undefined;
+      };
+      if (!enough()) {
+        actions.tell({ tone: "word", text: "Computing every what-if for the report. It is saved when they are done." });
+        await actions.studyFully();
+      }
+      const verdict = enough();
+      if (!verdict) {
+        actions.tell({
+          tone: "fault",
+          text: "The report was not made, because its what-ifs were not computed to the end.",
+        });
+        return;
+      }
+      (await import("./saveReport.ts")).saveReport(verdict, new Date());
+      actions.announce("The report is saved.");
+    }
     const demos: readonly MenuEntry[] = DEMO_RIGS.map(({ title, detail, document }) => ({
       label: title,
       detail,
@@ -84,6 +105,7 @@ export function useFileActions(works: WorkStore | undefined, clock: PlaybackCloc
       { label: "Open a rig file…", onSelect: chooseFile },
       { label: "Save as a file", onSelect: save },
       { label: "Copy a link to this", detail: "Rig, what-if and moment", onSelect: () => void share() },
+      { label: "Save the report", detail: "Every what-if, to print or to file", onSelect: () => void makeReport() },
       { label: "Earlier work…", onSelect: () => showEarlier(true), disabled: works === undefined },
       "rule",
       ...demos,

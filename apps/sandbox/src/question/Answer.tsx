@@ -1,15 +1,23 @@
 import { Button } from "../design/Button.tsx";
+import { Choice } from "../design/Choice.tsx";
 import { Meter } from "../design/Meter.tsx";
 import type { Work } from "../state/types.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import styles from "./Answer.module.css";
 import { answerWords } from "./answerWords.ts";
 
+const MESHES = [
+  { value: "quick", label: "Coarse mesh" },
+  { value: "standard", label: "Standard mesh, with ±" },
+  { value: "fine", label: "Fine mesh, with ±" },
+] as const;
+
 /** Under the question: what it came to, or how far the computation is, with the button to stop or run it. */
 export function Answer() {
   const fall = useSandbox((state) => state.run.fall);
   const shown = useSandbox((state) => state.run.shown);
-  const { runNow, stop } = useActions();
+  const accuracy = useSandbox((state) => state.session.accuracy);
+  const { runNow, stop, chooseAccuracy } = useActions();
   const busy = fall.kind === "busy" || fall.kind === "waiting";
   return (
     <div className={styles.answer}>
@@ -20,6 +28,7 @@ export function Answer() {
           <p className={styles.sentence}>{answerWords(shown.outcome, shown.rig)}</p>
         )}
       </div>
+      <Choice compact label="Mesh" value={accuracy} options={MESHES} onChange={chooseAccuracy} />
       {busy ? (
         <Button icon="stop" label="Stop" onClick={stop} />
       ) : (

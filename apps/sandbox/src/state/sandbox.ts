@@ -30,7 +30,7 @@ export interface Actions {
   chooseAccuracy: (accuracy: SessionSlice["accuracy"]) => void;
   runNow: () => void;
   /** Computes every what-if of the rig on a finer mesh. */
-  studyFully: () => void;
+  studyFully: () => Promise<void>;
   stop: () => void;
   look: (change: Partial<Omit<SessionSlice, "whatIf" | "accuracy" | "notices" | "announcement">>) => void;
   tell: (notice: Omit<Notice, "id">) => void;
@@ -96,7 +96,7 @@ export function createSandbox(services: Services, start: Start): Sandbox {
       runs.soon();
     },
     runNow: () => void runs.now(),
-    studyFully: () => void runs.fully(),
+    studyFully: () => runs.fully(),
     stop: () => runs.stop(),
     look: session,
     tell(notice) {
@@ -126,6 +126,7 @@ function firstState(services: Services, start: Start): SandboxState {
     },
     session: {
       theme: undefined,
+      view: "rig",
       camera: "event",
       showForces: false,
       compare: false,

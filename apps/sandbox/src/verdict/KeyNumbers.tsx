@@ -7,20 +7,26 @@ interface Row {
   readonly name: string;
   readonly value: (outcome: WhatIfOutcome) => string | undefined;
 }
-const force = (read: (outcome: WhatIfOutcome) => number | undefined) => (outcome: WhatIfOutcome) => {
-  const value = read(outcome);
-  return value === undefined ? undefined : formatForce(value);
-};
+type Signal = keyof NonNullable<WhatIfOutcome["peaks"]>;
+/** With the ± of the mesh where it was estimated. */
+const force =
+  (signal: Signal) =>
+  ({ peaks, peakUncertainty }: WhatIfOutcome) => {
+    if (!peaks) return undefined;
+    return peakUncertainty
+      ? `${formatForce(peaks[signal])} ± ${formatForce(peakUncertainty[signal])}`
+      : formatForce(peaks[signal]);
+  };
 const length = (read: (outcome: WhatIfOutcome) => number | undefined) => (outcome: WhatIfOutcome) => {
   const value = read(outcome);
   return value === undefined ? undefined : formatLength(value);
 };
 const ROWS: readonly Row[] = [
-  { name: "Harness", value: force(({ peaks }) => peaks?.leash) },
-  { name: "Main at A", value: force(({ peaks }) => peaks?.mainA) },
-  { name: "Main at B", value: force(({ peaks }) => peaks?.mainB) },
-  { name: "Backup at A", value: force(({ peaks }) => peaks?.backupA) },
-  { name: "Backup at B", value: force(({ peaks }) => peaks?.backupB) },
+  { name: "Harness", value: force("leash") },
+  { name: "Main at A", value: force("mainA") },
+  { name: "Main at B", value: force("mainB") },
+  { name: "Backup at A", value: force("backupA") },
+  { name: "Backup at B", value: force("backupB") },
   { name: "Drop", value: length(({ drop }) => drop) },
 ];
 

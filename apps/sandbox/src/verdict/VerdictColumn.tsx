@@ -138,7 +138,7 @@ function More({ outcome }: { outcome: Outcome }) {
       {quick && (
         <p className={styles.note}>
           Quick look: the {outcome.whatIfs.length} what-ifs that usually govern, on a coarse mesh.{" "}
-          <button type="button" className={styles.link} disabled={busy} onClick={studyFully}>
+          <button type="button" className={styles.link} disabled={busy} onClick={() => void studyFully()}>
             Compute every what-if on a finer one
           </button>
         </p>

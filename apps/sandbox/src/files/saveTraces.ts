@@ -1,0 +1,14 @@
+/** Forces over time as a file. Made in pieces with a pause between them, so that the page stays alive. */
+import type { Recording } from "@secondline/engine";
+import { csvChunks } from "../time/csv.ts";
+import type { TimeRange } from "../time/plotGrid.ts";
+import { downloadBlob, fileName } from "./download.ts";
+
+export async function saveTraces(recording: Recording, range: TimeRange, name: string): Promise<void> {
+  const pieces: string[] = [];
+  for (const piece of csvChunks(recording, range)) {
+    pieces.push(piece);
+    await new Promise((resolve) => setTimeout(resolve));
+  }
+  downloadBlob(new Blob(pieces, { type: "text/csv" }), fileName(`${name} forces`, "csv"));
+}
