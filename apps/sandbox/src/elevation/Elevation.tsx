@@ -78,6 +78,7 @@ export function Elevation(props: ElevationProps) {
         largest={largestTension(recording)}
         strengthKN={props.strengthKN}
         hasBackup={stage.live.backupNodes > 1}
+        hasPrevious={previous !== undefined}
       />
     </div>
   );

@@ -31,7 +31,7 @@ export function fitFlat(
   view.scale = Math.min(wide, upright / (bounds.top - bounds.least));
   view.x = 0.5 * (bounds.left + bounds.right) + (right - side) / (2 * view.scale);
   const low = Math.max(bounds.bottom, bounds.top - upright / view.scale);
-  view.z = 0.5 * (bounds.top + low) - (narrow ? 2 : 14) / view.scale;
+  view.z = 0.5 * (bounds.top + low) - (narrow ? -12 : 14) / view.scale;
 }
 
 /** Zooms about a point of the picture [px], which keeps its place. */

@@ -51,6 +51,7 @@ export function SceneView(props: SceneProps) {
         largest={largestTension(recording)}
         strengthKN={strengthKN}
         hasBackup={recording.frames.backupNodes > 1}
+        hasPrevious={props.previous !== undefined}
       />
     </div>
   );

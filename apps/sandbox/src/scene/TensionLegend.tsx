@@ -9,10 +9,12 @@ interface TensionLegendProps {
   readonly largest: number;
   readonly strengthKN?: number | undefined;
   readonly hasBackup: boolean;
+  /** The run before is drawn too. */
+  readonly hasPrevious?: boolean;
 }
 
 /** The tension scale in kN with the strength on it, and how the two lines are told apart. */
-export function TensionLegend({ theme, largest, strengthKN, hasBackup }: TensionLegendProps) {
+export function TensionLegend({ theme, largest, strengthKN, hasBackup, hasPrevious = false }: TensionLegendProps) {
   const gradient = useMemo(() => tensionGradient(tensionTable(theme)), [theme]);
   const end = scaleEnd(largest) / 1000;
   const inside = strengthKN !== undefined && strengthKN <= end;
@@ -32,6 +34,14 @@ export function TensionLegend({ theme, largest, strengthKN, hasBackup }: Tension
               <path d="M0 4H34" stroke="currentColor" strokeWidth="4" strokeDasharray="8 5" />
             </svg>
             backup
+          </span>
+        )}
+        {hasPrevious && (
+          <span className={styles.line}>
+            <svg width="34" height="8" aria-hidden="true">
+              <path className={styles.previous} d="M0 4H34" />
+            </svg>
+            run before
           </span>
         )}
       </div>

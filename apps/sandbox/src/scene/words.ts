@@ -33,10 +33,10 @@ export function partWords(part: string): string {
 export function eventWords(event: RunEvent): { readonly full: string; readonly short: string } {
   const part = partWords(event.part);
   const load = event.value === undefined ? "" : `, ${forceWords(event.value)}`;
-  if (event.kind === "cut") return { full: `${part} fails${placeWords(event.at)}`, short: "fails" };
+  if (event.kind === "cut") return { full: `${part} fails${placeWords(event.at)}`, short: `${part} fails` };
   // Tapes are made to go and many go at once: their loads would only crowd the picture.
   if (event.kind === "break" && event.part === "tape") return { full: "Tape parts", short: "" };
-  if (event.kind === "break") return { full: `${part} parts${load}`, short: `parts${load}` };
+  if (event.kind === "break") return { full: `${part} parts${load}`, short: `${part} parts` };
   if (event.kind === "slip") return { full: `Weblock slips${load}`, short: "slips" };
   if (event.kind === "ground") {
     const speed = event.value === undefined ? "" : ` at ${event.value.toFixed(1)} m/s`;

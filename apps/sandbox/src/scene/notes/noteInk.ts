@@ -1,46 +1,44 @@
 /** The ink of one note: dimension lines as on a plan, arrows, marks. */
 import type { Palette } from "../../design/palette.ts";
-import { LABEL_SIDES, type Label } from "./labelLayout.ts";
+import { type Box, LABEL_SIDES, type Label } from "./labelLayout.ts";
 import type { Note } from "./notes.ts";
 
 /** Writes x, y [px] and, third, 1 when the point lies before the camera; xyz [m]. */
 export type Projector = (x: number, y: number, z: number, out: Float64Array) => void;
 
+/** What is drawn on, and how. */
+export interface Sheet {
+  readonly ink: CanvasRenderingContext2D;
+  palette: Palette;
+  project: Projector;
+  /** Largest force, the scale of the arrows [N]. */
+  largest: number;
+  width: number;
+  height: number;
+  /** What lies over the picture. */
+  covered: readonly Box[];
+}
+
 const p = new Float64Array(3);
 const q = new Float64Array(3);
 const w = new Float64Array(3);
+/** Distance of a mark from the rim of the picture [px]. */
+const RIM = 16;
 
 /** Draws the note's ink and gives the label its point; false when nothing of it is in the picture. */
-export function drawNote(
-  ink: CanvasRenderingContext2D,
-  note: Note,
-  label: Label,
-  project: Projector,
-  palette: Palette,
-  largest: number,
-  width: number,
-  height: number,
-): boolean {
-  project(note.a[0]!, note.a[1]!, note.a[2]!, p);
+export function drawNote(sheet: Sheet, note: Note, label: Label): boolean {
+  sheet.project(note.a[0]!, note.a[1]!, note.a[2]!, p);
   if (p[2] !== 1) return false;
   label.x = p[0]!;
   label.y = p[1]!;
-  if (note.kind === "dimension") return drawDimension(ink, note, label, project, palette, width, height);
-  if (note.kind === "arrow") return drawArrow(ink, note, label, project, palette, largest);
-  if (note.kind === "name") label.gap = note.text === "Anchor A" || note.text === "Anchor B" ? 10 : 6;
-  else return drawMark(ink, note, label, palette, width, height);
+  if (note.kind === "dimension") return drawDimension(sheet, note, label);
+  if (note.kind === "arrow") return drawArrow(sheet, note, label);
+  if (note.kind !== "name") return drawMark(sheet, note, label);
+  label.gap = note.short === "" ? 6 : 10;
   return true;
 }
 
-function drawDimension(
-  ink: CanvasRenderingContext2D,
-  note: Note,
-  label: Label,
-  project: Projector,
-  palette: Palette,
-  width: number,
-  height: number,
-): boolean {
+function drawDimension({ ink, palette, project, width, height }: Sheet, note: Note, label: Label): boolean {
   project(note.b[0]!, note.b[1]!, note.b[2]!, q);
   if (q[2] !== 1 || Math.hypot(q[0]! - p[0]!, q[1]! - p[1]!) < 16) return false;
   if (Math.max(p[0]!, q[0]!) < 0 || Math.min(p[0]!, q[0]!) > width) return false;
@@ -99,14 +97,7 @@ function witness(
   ink.lineTo(at[0]! + (dx * 6) / length, at[1]! + (dy * 6) / length);
 }
 
-function drawArrow(
-  ink: CanvasRenderingContext2D,
-  note: Note,
-  label: Label,
-  project: Projector,
-  palette: Palette,
-  largest: number,
-): boolean {
+function drawArrow({ ink, palette, project, largest }: Sheet, note: Note, label: Label): boolean {
   project(note.a[0]! + 0.2 * note.b[0]!, note.a[1]! + 0.2 * note.b[1]!, note.a[2]! + 0.2 * note.b[2]!, q);
   const dx = q[0]! - p[0]!;
   const dy = q[1]! - p[1]!;
@@ -145,21 +136,18 @@ function drawArrow(
 }
 
 /** Where something parted: a crossed circle; outside the picture an arrowhead at its rim. A pointer: an open circle. */
-function drawMark(
-  ink: CanvasRenderingContext2D,
-  note: Note,
-  label: Label,
-  palette: Palette,
-  width: number,
-  height: number,
-): boolean {
-  const rim = 16;
-  const x = Math.min(Math.max(label.x, rim), width - rim);
-  const y = Math.min(Math.max(label.y, rim), height - rim);
+function drawMark({ ink, palette, width, height, covered }: Sheet, note: Note, label: Label): boolean {
+  const x = Math.min(Math.max(label.x, RIM), width - RIM);
+  let y = Math.min(Math.max(label.y, RIM), height - RIM);
   const outside = x !== label.x || y !== label.y;
   if (outside && !note.clings) return false;
+  const angle = Math.atan2(label.y - y, label.x - x);
+  for (const box of covered) {
+    const under = x > box.left - RIM && x < box.right + RIM && y > box.top - RIM && y < box.bottom + RIM;
+    if (outside && under) y = box.top < height / 2 ? box.bottom + RIM : box.top - RIM;
+  }
   const colour = note.kind === "break" ? palette.fails : palette.accent;
-  if (outside) drawRimArrow(ink, x, y, Math.atan2(label.y - y, label.x - x), colour, palette.paper);
+  if (outside) drawRimArrow(ink, x, y, angle, colour, palette.paper);
   else drawCircle(ink, x, y, note.kind === "break", colour, palette.paper);
   label.x = x;
   label.y = y;

@@ -46,6 +46,10 @@ export interface Notes {
   readonly update: (live: LiveFrame, options: NoteOptions) => void;
 }
 
+/** Top of the head over the tie-in, standing or sitting in the harness [m]. */
+const CROWN = 0.82;
+/** The ghost of the start is named once the walker is away from it [m]. */
+const AWAY = 1.2;
 const HEAD = jointAt("head");
 const ANKLES = [jointAt("ankleL"), jointAt("ankleR")] as const;
 const LEAST_DROP = 0.15;
@@ -67,6 +71,7 @@ export function createNotes(recording: Recording, rig: Rig, gap: Gap): Notes {
     name("Anchor B", "B", 40),
     name("Main line", "", 30),
     name("Backup", "", 29),
+    name("at the start", "", 20),
   ];
   const pointer = note("pointer", 95);
   const body = new Float64Array(6);
@@ -80,6 +85,7 @@ export function createNotes(recording: Recording, rig: Rig, gap: Gap): Notes {
     if (options.showForces) fillArrows(arrows, live);
     for (let i = 0; i < marks.length; i++) marks[i]!.active = isMarked(happened[i]!, live.time);
     placeNames(names, live, gap, options);
+    nameGhost(names[4]!, live, start);
     pointer.active = options.selectedPart !== undefined && partPlace(options.selectedPart, live, rig, pointer.a);
     if (pointer.active) pointer.text = partWords(options.selectedPart!);
     copyBody(live, body);
@@ -220,6 +226,13 @@ function placeNames(names: readonly Note[], live: LiveFrame, gap: Gap, options: 
   names[3]!.active = options.wide && backupNodes > 1 && options.selectedPart !== "backup";
   if (backupNodes > 1)
     set3(names[3]!.a, 0, positions[3 * backup]!, positions[3 * backup + 1]!, positions[3 * backup + 2]!);
+}
+
+function nameGhost(ghost: Note, live: LiveFrame, start: Float64Array): void {
+  const dx = live.positions[live.walker]! - start[0]!;
+  const dz = live.positions[live.walker + 2]! - start[2]!;
+  ghost.active = dx * dx + dz * dz > AWAY * AWAY;
+  set3(ghost.a, 0, start[0]!, start[1]!, start[2]! + CROWN);
 }
 
 function copyBody(live: LiveFrame, body: Float64Array): void {

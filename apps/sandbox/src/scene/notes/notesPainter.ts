@@ -1,7 +1,7 @@
 /** Paints the notes over a picture: ink on one canvas, words in one layer of elements that are made once. */
 import type { Palette } from "../../design/palette.ts";
 import { type Box, createLabel, LABEL_SIDES, type Label, layOutLabels } from "./labelLayout.ts";
-import { drawNote, type Projector } from "./noteInk.ts";
+import { drawNote, type Projector, type Sheet } from "./noteInk.ts";
 import type { Note, Notes } from "./notes.ts";
 
 export interface NotesPainter {
@@ -21,7 +21,15 @@ export function createNotesPainter(host: HTMLElement, first: Palette): NotesPain
   const words: { readonly element: HTMLElement; text: string; key: string }[] = [];
   const labels: Label[] = [];
   let order = new Uint16Array(0);
-  let palette = first;
+  const sheet: Sheet = {
+    ink,
+    palette: first,
+    project: () => undefined,
+    largest: 1,
+    width: 1,
+    height: 1,
+    covered: [],
+  };
   const walker = { head: emptyBox(), body: { ...emptyBox(), body: true } };
   const taken: Box[] = [];
   const widths = new Map<string, number>();
@@ -60,12 +68,18 @@ export function createNotesPainter(host: HTMLElement, first: Palette): NotesPain
     ink.setTransform(density, 0, 0, density, 0, 0);
     ink.clearRect(0, 0, width, height);
     grow(notes.list.length);
+    sheet.project = project;
+    sheet.largest = notes.largest;
+    sheet.width = width;
+    sheet.height = height;
+    sheet.covered = obstacles;
     const small = width < 560;
     for (let i = 0; i < labels.length; i++) {
       const label = labels[i]!;
       const note = notes.list[i];
-      label.active =
-        note?.active === true && drawNote(ink, note, label, project, palette, notes.largest, width, height);
+      // On a small picture the legend alone names the lines.
+      const crowded = small && note?.kind === "name" && note.short === "";
+      label.active = note?.active === true && !crowded && drawNote(sheet, note, label);
       if (!label.active || !note) continue;
       if (label.shown === -1) label.slot = firstSide(note, label.slot);
       label.width = widthOf(note.text, small, serifFor(note));
@@ -79,13 +93,13 @@ export function createNotesPainter(host: HTMLElement, first: Palette): NotesPain
     taken.length = 0;
     taken.push(walker.head, walker.body, ...obstacles);
     layOutLabels(labels, order, width, height, taken);
-    for (let i = 0; i < labels.length; i++) write(words[i]!, labels[i]!, notes.list[i], small, palette);
+    for (let i = 0; i < labels.length; i++) write(words[i]!, labels[i]!, notes.list[i], small, sheet.palette);
   }
 
   return {
     paint,
     setPalette(next) {
-      palette = next;
+      sheet.palette = next;
       for (const word of words) word.key = "";
     },
     dispose() {
