@@ -7,10 +7,20 @@ import { demoRigs } from "../support/demoRigs.ts";
 import { mirrorRig, mirrorWhatIf } from "../support/mirror.ts";
 import { outcomeOf } from "../support/run.ts";
 
-/** Tapes part in a fall and let the slack backup swing: the last per cent depends on a mesh not laid from both ends. */
-const FALL = 0.025;
-/** A slack line is sensitive to the least change; its catch less so. */
-const CATCH = 0.06;
+/** How far two runs that should agree may differ, as shares: of forces on walker and lines, and of the drop. */
+interface Bounds {
+  readonly leash: number;
+  readonly lines: number;
+  readonly drop: number;
+}
+/** A line alone is smooth: what remains is the mesh. */
+const ALONE: Bounds = { leash: 0.01, lines: 0.01, drop: 0.005 };
+/**
+ * A slack backup in loops, and tapes that part, are sensitive to the last digit: each run is good to about 5 % of the pull on
+ * the walker and 3 % of that on the lines in a fall, to 10 % in a catch, and two runs may err in opposite ways.
+ */
+const FALL: Bounds = { leash: 0.12, lines: 0.06, drop: 0.01 };
+const CATCH: Bounds = { leash: 0.2, lines: 0.2, drop: 0.08 };
 
 const near = (a: number, b: number, share: number) => {
   expect(Math.abs(a - b)).toBeLessThanOrEqual(share * Math.max(Math.abs(a), Math.abs(b), 100));
@@ -34,16 +44,26 @@ describe.each(demoRigs)("%s, mirrored", (_, rig: Rig) => {
     );
   });
 
-  it.each<[WhatIf, number]>([
-    [{ kind: "leashFall", at: 0.3 }, FALL],
-    [{ kind: "mainFails", at: 0.4, cutAt: 1, walker: "hanging" }, CATCH],
-  ])("does in %o what it did, with its ends changed over", (whatIf, share) => {
-    const here = outcomeOf(rig, whatIf);
-    const there = outcomeOf(mirrored, mirrorWhatIf(whatIf));
-    near(there.peaks.leash, here.peaks.leash, share);
-    near(there.drop, here.drop, share);
-    near(there.peaks.mainA, here.peaks.mainB, share);
-    near(there.peaks.mainB, here.peaks.mainA, share);
-    expect(there.caught).toBe(here.caught);
+  it("does in a leash fall what it did, without a backup to about a hundredth", () => {
+    const { backup: _, ...alone } = rig;
+    agree(alone, { kind: "leashFall", at: 0.3 }, ALONE);
+  });
+
+  it("does in a leash fall what it did, with its ends changed over", () => {
+    agree(rig, { kind: "leashFall", at: 0.3 }, FALL);
+  });
+
+  it("does what it did when the main line fails at an end", () => {
+    agree(rig, { kind: "mainFails", at: 0.4, cutAt: 1, walker: "hanging" }, CATCH);
   });
 });
+
+function agree(rig: Rig, whatIf: WhatIf, bounds: Bounds): void {
+  const here = outcomeOf(rig, whatIf);
+  const there = outcomeOf(mirrorRig(rig), mirrorWhatIf(whatIf));
+  near(there.peaks.leash, here.peaks.leash, bounds.leash);
+  near(there.drop, here.drop, bounds.drop);
+  near(there.peaks.mainA, here.peaks.mainB, bounds.lines);
+  near(there.peaks.mainB, here.peaks.mainA, bounds.lines);
+  expect(there.caught).toBe(here.caught);
+}
