@@ -6,6 +6,7 @@ const PATHS = {
   close: "M4 4l8 8M12 4l-8 8",
   down: "M4 6l4 4 4-4",
   right: "M6 4l4 4-4 4",
+  left: "M10 4 6 8l4 4",
   play: "M5 3l8 5-8 5z",
   pause: "M5 3v10M11 3v10",
   stop: "M4 4h8v8H4z",

@@ -31,22 +31,26 @@ export function Header({ files, theme, wide }: Props) {
       </h1>
       {wide && <ViewTabs />}
       <div className={styles.tools}>
-        <Button
-          tone="quiet"
-          icon="undo"
-          iconOnly
-          label={undoLabel ? `Undo: ${undoLabel}` : "Nothing to undo"}
-          disabled={!undoLabel}
-          onClick={undo}
-        />
-        <Button
-          tone="quiet"
-          icon="redo"
-          iconOnly
-          label={redoLabel ? `Redo: ${redoLabel}` : "Nothing to redo"}
-          disabled={!redoLabel}
-          onClick={redo}
-        />
+        {view === "rig" && (
+          <>
+            <Button
+              tone="quiet"
+              icon="undo"
+              iconOnly
+              label={undoLabel ? `Undo: ${undoLabel}` : "Nothing to undo"}
+              disabled={!undoLabel}
+              onClick={undo}
+            />
+            <Button
+              tone="quiet"
+              icon="redo"
+              iconOnly
+              label={redoLabel ? `Redo: ${redoLabel}` : "Nothing to redo"}
+              disabled={!redoLabel}
+              onClick={redo}
+            />
+          </>
+        )}
         {!wide && <ViewMenu />}
         <ActionMenu label="File" icon={wide ? "open" : "menu"} iconOnly={!wide} entries={files.entries} />
         <Button

@@ -45,7 +45,11 @@ export function Page({ booted, clock }: { booted: Booted; clock: PlaybackClock }
         {view === "rig" && (wide ? <WideBody {...{ clock, theme }} /> : <NarrowBody {...{ clock, theme }} />)}
         {view !== "rig" && (
           <Suspense fallback={<main className={styles.scene} aria-busy="true" />}>
-            {view === "layouts" ? <LayoutsView {...{ booted, theme, wide }} /> : <LessonsView {...{ booted, theme, wide }} />}
+            {view === "layouts" ? (
+              <LayoutsView {...{ booted, theme, wide }} />
+            ) : (
+              <LessonsView {...{ booted, theme, wide }} />
+            )}
           </Suspense>
         )}
       </div>

@@ -1,10 +1,11 @@
 import { useEffect } from "react";
 import type { FileActions } from "../files/useFileActions.ts";
-import { useActions } from "../state/useSandbox.ts";
+import { useActions, useSandbox } from "../state/useSandbox.ts";
 
-/** Undo, redo, save and open by their usual keys. Text being typed keeps its own undo. */
+/** Undo, redo, save and open by their usual keys. Text being typed keeps its own undo, and so do other views. */
 export function useKeys({ save, chooseFile }: FileActions): void {
   const { undo, redo } = useActions();
+  const ownUndo = useSandbox((state) => state.session.view !== "rig");
   useEffect(() => {
     const onKey = (event: KeyboardEvent) => {
       if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
@@ -15,7 +16,7 @@ export function useKeys({ save, chooseFile }: FileActions): void {
           ? save
           : key === "o"
             ? chooseFile
-            : typing
+            : typing || ownUndo
               ? undefined
               : key === "y" || (key === "z" && event.shiftKey)
                 ? redo
@@ -28,5 +29,5 @@ export function useKeys({ save, chooseFile }: FileActions): void {
     };
     addEventListener("keydown", onKey);
     return () => removeEventListener("keydown", onKey);
-  }, [undo, redo, save, chooseFile]);
+  }, [undo, redo, save, chooseFile, ownUndo]);
 }

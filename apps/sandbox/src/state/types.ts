@@ -21,6 +21,8 @@ export interface DocumentSlice {
 }
 
 export type Place = "verdict" | "time" | "rig";
+/** What the page shows: one rig in full, rigs side by side, or lessons. */
+export type ViewName = "rig" | "layouts" | "lessons";
 export type CameraName = "overview" | "event" | "elevation" | "anchor";
 
 export interface Notice {
@@ -34,6 +36,7 @@ export interface Notice {
 export interface SessionSlice {
   /** Undefined: as the system has it. */
   readonly theme: Theme | undefined;
+  readonly view: ViewName;
   readonly camera: CameraName;
   readonly showForces: boolean;
   readonly compare: boolean;

@@ -1,0 +1,3 @@
+export function LayoutsView(_: { booted: unknown; theme: string; wide: boolean }) {
+  return <main />;
+}

@@ -1,0 +1,56 @@
+import { type PlaybackClock, SPEEDS, type Speed } from "../clock/playbackClock.ts";
+import { useClock } from "../clock/useClock.ts";
+import { Button } from "../design/Button.tsx";
+import { Choice } from "../design/Choice.tsx";
+import { RangeSlider } from "../design/RangeSlider.tsx";
+import { inSeconds } from "../time/format.ts";
+import styles from "./PlayStrip.module.css";
+
+/** Text and thumb follow the clock this often [ms]. */
+const FOLLOW = 50;
+const SPEED_OPTIONS = SPEEDS.map((speed) => ({
+  value: String(speed),
+  label: speed === 1 ? "1× speed" : `1/${Math.round(1 / speed)} speed`,
+}));
+
+/** Play, pause, scrub and speed in one line, for views where several pictures or a single one share a clock. */
+export function PlayStrip({ clock }: { clock: PlaybackClock }) {
+  const playing = useClock(clock, (state) => state.playing);
+  const speed = useClock(clock, (state) => state.speed);
+  const duration = useClock(clock, (state) => state.duration);
+  const time = useClock(clock, (state) => state.time, FOLLOW);
+  return (
+    <section className={styles.strip} aria-label="Playback">
+      <Button
+        tone="filled"
+        icon={playing ? "pause" : "play"}
+        iconOnly
+        label={playing ? "Pause" : "Play"}
+        disabled={duration === 0}
+        onClick={clock.toggle}
+      />
+      <div className={styles.scrub}>
+        <RangeSlider
+          label="Time in the run"
+          value={time}
+          min={0}
+          max={Math.max(duration, 0.01)}
+          step={0.01}
+          say={(value) => inSeconds(value)}
+          onChange={(next) => {
+            clock.pause();
+            clock.seek(next);
+          }}
+        />
+      </div>
+      <span className={styles.time}>{inSeconds(time)}</span>
+      <Choice<string>
+        compact
+        label="Speed"
+        value={String(speed)}
+        options={SPEED_OPTIONS}
+        onChange={(value) => clock.setSpeed(SPEEDS.find((known) => String(known) === value) ?? (speed as Speed))}
+      />
+    </section>
+  );
+}

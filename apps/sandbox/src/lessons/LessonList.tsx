@@ -1,0 +1,42 @@
+import type { Kept } from "./kept.ts";
+import styles from "./LessonsView.module.css";
+import { LESSONS, type LessonId } from "./lessons.ts";
+import { scaleWords } from "./quantity.ts";
+import { say } from "./words.ts";
+
+/** All lessons, with what was predicted in each so far. */
+export function LessonList({ kept, onOpen }: { kept: Kept; onOpen: (id: LessonId) => void }) {
+  return (
+    <main className={styles.list}>
+      <div className={styles.listInner}>
+        <h2 className={styles.title}>{say("view.title")}</h2>
+        <p className={styles.intro}>{say("view.intro")}</p>
+        <ol className={styles.lessons}>
+          {LESSONS.map(({ id, scale }, i) => {
+            const last = kept[id]?.at(-1);
+            const words =
+              last?.result === undefined
+                ? say("list.none")
+                : say("list.kept", {
+                    predicted: scaleWords(last.predicted, scale),
+                    result: scaleWords(last.result, scale),
+                  });
+            return (
+              <li key={id}>
+                <button type="button" className={styles.entry} onClick={() => onOpen(id)}>
+                  <span className={styles.number} aria-hidden="true">
+                    {i + 1}
+                  </span>
+                  <span className={styles.entryTitle}>{say(`${id}.title`)}</span>
+                  <span className={styles.entryLine}>{say(`${id}.line`)}</span>
+                  <span className={styles.entryKept}>{words}</span>
+                </button>
+              </li>
+            );
+          })}
+        </ol>
+        <p className={styles.invented}>{say("list.invented")}</p>
+      </div>
+    </main>
+  );
+}

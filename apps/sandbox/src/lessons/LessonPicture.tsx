@@ -1,0 +1,66 @@
+import type { PlaybackClock } from "../clock/playbackClock.ts";
+import type { Theme } from "../design/palette.ts";
+import { PlayStrip } from "../layouts/PlayStrip.tsx";
+import { useReducedMotion } from "../page/useMedia.ts";
+import { SceneView } from "../scene/index.ts";
+import type { LessonRun } from "./facts.ts";
+import styles from "./LessonPage.module.css";
+import type { LessonWork } from "./useLessonRun.ts";
+import { say } from "./words.ts";
+
+type Which = "before" | "after";
+interface Props {
+  clock: PlaybackClock;
+  theme: Theme;
+  before: LessonRun | undefined;
+  after: LessonRun | undefined;
+  failed: LessonWork;
+  shown: Which;
+  show: (which: Which) => void;
+}
+
+const CHOICES = [
+  { which: "before", label: "lesson.pictureBefore" },
+  { which: "after", label: "lesson.pictureAfter" },
+] as const;
+
+/** The fall that the text speaks of, with its playback; once there are two, either of them. */
+export function LessonPicture({ clock, theme, before, after, failed, shown, show }: Props) {
+  const reducedMotion = useReducedMotion();
+  const run = shown === "after" ? after : before;
+  if (!run) {
+    const none = failed.kind === "failed" || failed.kind === "stopped";
+    return <p className={styles.waiting}>{say(none ? "lesson.pictureFailed" : "lesson.pictureWaiting")}</p>;
+  }
+  // A ghost of the fall before makes sense where both are on the same line.
+  const other = shown === "after" && before && before.rig.span === run.rig.span ? before.recording : undefined;
+  return (
+    <>
+      <div className={styles.scene}>
+        <SceneView
+          recording={run.recording}
+          previous={other}
+          rig={run.rig}
+          clock={clock}
+          theme={theme}
+          camera="event"
+          showForces={false}
+          reducedMotion={reducedMotion}
+        />
+        {after && (
+          <fieldset className={styles.which} data-over-scene>
+            <legend className="visually-hidden">{say("lesson.pictureChoice")}</legend>
+            {CHOICES.map(({ which, label }) => (
+              <button key={which} type="button" aria-pressed={which === shown} onClick={() => show(which)}>
+                {say(label)}
+              </button>
+            ))}
+          </fieldset>
+        )}
+      </div>
+      <div className={styles.play}>
+        <PlayStrip clock={clock} />
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,127 @@
+import { Radio } from "@base-ui/react/radio";
+import { RadioGroup } from "@base-ui/react/radio-group";
+import { useId, useState } from "react";
+import { Button } from "../design/Button.tsx";
+import { RangeSlider } from "../design/RangeSlider.tsx";
+import type { Try } from "./kept.ts";
+import type { Lesson, LessonId } from "./lessons.ts";
+import styles from "./Prediction.module.css";
+import { scaleWords } from "./quantity.ts";
+import { say } from "./words.ts";
+
+export interface Guess {
+  /** In the lesson's unit. */
+  readonly predicted: number;
+  readonly reason: 1 | 2 | 3 | undefined;
+  readonly ownReason: string;
+}
+
+const REASONS = [1, 2, 3] as const;
+
+interface Props {
+  lesson: Lesson;
+  /** The last try, from which the slider starts. */
+  earlier: Try | undefined;
+  onRun: (guess: Guess) => void;
+}
+
+/** A number and a reason, asked for before anything is shown. */
+export function Prediction({ lesson, earlier, onRun }: Props) {
+  const { id, scale } = lesson;
+  const [predicted, setPredicted] = useState<number>();
+  const [reason, setReason] = useState<1 | 2 | 3>();
+  const [ownReason, setOwnReason] = useState("");
+  const [missing, setMissing] = useState<string>();
+  const own = useId();
+  const value = predicted ?? earlier?.predicted ?? scale.from;
+  const words = scaleWords(value, scale);
+
+  function run(): void {
+    if (predicted === undefined) setMissing(say("lesson.needNumber"));
+    else if (reason === undefined && ownReason.trim() === "") setMissing(say("lesson.needReason"));
+    else onRun({ predicted, reason, ownReason: ownReason.trim() });
+  }
+
+  return (
+    <form
+      className={styles.form}
+      onSubmit={(event) => {
+        event.preventDefault();
+        run();
+      }}
+    >
+      <div className={styles.number}>
+        <span className={styles.label}>{say(`${id}.slider`)}</span>
+        <output className={styles.value} data-set={predicted !== undefined}>
+          {predicted === undefined ? "?" : words}
+        </output>
+        <div className={styles.slider}>
+          <RangeSlider
+            label={say(`${id}.slider`)}
+            value={value}
+            min={scale.from}
+            max={scale.to}
+            step={scale.step}
+            say={(at) => scaleWords(at, scale)}
+            onChange={(next) => {
+              setPredicted(Number(next.toFixed(6)));
+              setMissing(undefined);
+            }}
+          />
+          <span className={styles.end}>{scaleWords(scale.from, scale)}</span>
+          <span className={styles.end}>{scaleWords(scale.to, scale)}</span>
+        </div>
+      </div>
+      <RadioGroup
+        className={styles.reasons}
+        aria-label={say("lesson.reason")}
+        value={reason ?? null}
+        onValueChange={(next) => {
+          setReason(next as 1 | 2 | 3);
+          setMissing(undefined);
+        }}
+      >
+        <span className={styles.label} aria-hidden="true">
+          {say("lesson.reason")}
+        </span>
+        {REASONS.map((number) => (
+          // biome-ignore lint/a11y/noLabelWithoutControl: the radio inside is the control
+          <label key={number} className={styles.reason}>
+            <Radio.Root value={number} className={styles.radio}>
+              <Radio.Indicator className={styles.dot} />
+            </Radio.Root>
+            <span>{say(`${id}.reason${number}`)}</span>
+          </label>
+        ))}
+      </RadioGroup>
+      <div className={styles.own}>
+        <label htmlFor={own} className={styles.label}>
+          {say("lesson.ownReason")}
+        </label>
+        <textarea
+          id={own}
+          className={styles.text}
+          rows={2}
+          maxLength={400}
+          value={ownReason}
+          onChange={(event) => {
+            setOwnReason(event.target.value);
+            setMissing(undefined);
+          }}
+        />
+      </div>
+      <div className={styles.go}>
+        <Button tone="filled" icon="play" label={say("lesson.run")} type="submit" />
+        <p role="alert" className={styles.missing}>
+          {missing}
+        </p>
+      </div>
+    </form>
+  );
+}
+
+/** The reason as it was chosen, or as it was written. */
+export function reasonWords(id: LessonId, { reason, ownReason }: Guess): string {
+  const chosen = reason === undefined ? [] : [say(`${id}.reason${reason}`)];
+  return [...chosen, ...(ownReason === "" ? [] : [`“${ownReason}”`])].join(" ");
+}

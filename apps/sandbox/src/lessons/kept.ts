@@ -1,0 +1,67 @@
+/** Predictions and results, kept on this device: every try, the last one last. */
+import { LESSON_IDS, type LessonId } from "./lessons.ts";
+
+export interface Try {
+  /** In the lesson's unit. */
+  readonly predicted: number;
+  /** Number of the chosen reason, 1 to 3; undefined when only words of the learner's own were given. */
+  readonly reason?: 1 | 2 | 3;
+  readonly ownReason?: string;
+  /** In the lesson's unit; undefined where the run gave no number. */
+  readonly result?: number;
+  /** Milliseconds since 1970. */
+  readonly when: number;
+}
+export type Kept = Readonly<Partial<Record<LessonId, readonly Try[]>>>;
+
+/** The part of the browser's storage that is needed. */
+export interface Shelf {
+  getItem(key: string): string | null;
+  setItem(key: string, value: string): void;
+}
+
+const KEY = "secondline.lessons";
+/** Set aside when it cannot be read, never overwritten. */
+const ASIDE = "secondline.lessons.unreadable";
+const MOST_TRIES = 20;
+const LONGEST_REASON = 400;
+
+/** What was kept; what cannot be read is set aside and gives an empty record. */
+export function readKept(shelf: Shelf): Kept {
+  const text = shelf.getItem(KEY);
+  if (text === null) return {};
+  try {
+    const found: unknown = JSON.parse(text);
+    if (typeof found !== "object" || found === null || Array.isArray(found)) throw new Error("not a record");
+    return Object.fromEntries(
+      LESSON_IDS.flatMap((id) => {
+        const tries = (found as Record<string, unknown>)[id];
+        return Array.isArray(tries) ? [[id, tries.filter(isTry)]] : [];
+      }),
+    );
+  } catch {
+    shelf.setItem(ASIDE, text);
+    return {};
+  }
+}
+
+/** With one more try; throws what the storage throws when it is full or forbidden. */
+export function keep(shelf: Shelf, kept: Kept, id: LessonId, one: Try): Kept {
+  const own = one.ownReason?.slice(0, LONGEST_REASON);
+  const tidy: Try = own === undefined ? one : { ...one, ownReason: own };
+  const next = { ...kept, [id]: [...(kept[id] ?? []), tidy].slice(-MOST_TRIES) };
+  shelf.setItem(KEY, JSON.stringify(next));
+  return next;
+}
+
+function isTry(value: unknown): value is Try {
+  if (typeof value !== "object" || value === null) return false;
+  const { predicted, reason, ownReason, result, when } = value as Record<string, unknown>;
+  return (
+    Number.isFinite(predicted) &&
+    (reason === undefined || reason === 1 || reason === 2 || reason === 3) &&
+    (ownReason === undefined || typeof ownReason === "string") &&
+    (result === undefined || Number.isFinite(result)) &&
+    Number.isFinite(when)
+  );
+}

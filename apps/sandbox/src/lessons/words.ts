@@ -1,0 +1,167 @@
+/**
+ * Every word of the lessons, ready for translation: one text per key, with {placeholders} for what the simulation says.
+ * No text is put together from pieces.
+ */
+export const WORDS = {
+  "view.title": "Lessons",
+  "view.intro":
+    "Six short ones. In each you say what you expect, with a number and a reason; then the same simulation as everywhere in Secondline runs, and you see both side by side. There are no marks.",
+  "view.cautionsName": "Cautions",
+  "list.number": "Lesson {number}",
+  "list.begin": "Begin",
+  "list.again": "Look again",
+  "list.kept": "You said {predicted}; the run gave {result}.",
+  "list.none": "Not tried yet.",
+  "list.invented": "The rigs of the lessons are invented. They describe no real line.",
+  "lesson.back": "All lessons",
+  "lesson.next": "Next: {title}",
+  "lesson.again": "Predict once more",
+  "lesson.situation": "What is given",
+  "lesson.prediction": "Your prediction",
+  "lesson.result": "The run",
+  "lesson.why": "Why",
+  "lesson.summary": "In short",
+  "lesson.notTold": "What this does not tell",
+  "lesson.computingBefore": "Computing what is given",
+  "lesson.computingAfter": "Running your question",
+  "lesson.stop": "Stop",
+  "lesson.stopped": "Stopped before its end.",
+  "lesson.retry": "Run again",
+  "lesson.failed": "This could not be computed reliably, and no number of it is shown. The reason: {message}",
+  "lesson.noNumber": "The run gave no number that can be trusted, so there is nothing to compare with.",
+  "lesson.run": "Run it",
+  "lesson.reason": "Because",
+  "lesson.ownReason": "In your own words, if you like",
+  "lesson.needNumber": "Move the slider to your number first.",
+  "lesson.needReason": "Say why first: choose a reason, or write your own.",
+  "lesson.youSaid": "You said {predicted}, because: {reason}",
+  "lesson.notKept": "This browser does not keep your predictions on this device: {message}",
+  "lesson.pictureBefore": "As it was",
+  "lesson.pictureAfter": "The run",
+  "lesson.pictureChoice": "Which run to look at",
+  "lesson.pictureWaiting": "The picture appears here as soon as it is computed.",
+  "lesson.pictureFailed": "There is no computed fall to show.",
+  "bars.given": "Given",
+  "bars.said": "You said",
+  "bars.run": "The run",
+  "judge.close": "Close: the run came within {percent} of your number.",
+  "judge.exact": "That is the run’s number.",
+  "judge.more": "The run came to {ratio} times what you said.",
+  "judge.less": "The run came to {percent} of what you said.",
+  "judge.fromNothing": "You said none at all; the run gave {result}.",
+  "announce.result": "The run is done. You said {predicted}; it gave {result}. {judgement}",
+  "unit.kmh": "{value} km/h",
+  "unit.m": "{value} m",
+  "unit.kN": "{value} kN",
+
+  "noBackup.title": "No backup",
+  "noBackup.line": "What the second line is there for",
+  "noBackup.given":
+    "A line of 60 m hangs {height} above the ground. You hang in the leash in the middle when the main line fails at anchor A. With a backup below it, the simulation has you caught {beforeDrop} further down; the hardest pull on your harness is {beforePull}.",
+  "noBackup.ask": "Take the backup away, and let the same happen. How fast are you when you reach the ground?",
+  "noBackup.slider": "Speed at the ground",
+  "noBackup.reason1": "The half that is still tied at B swings me round and slows me.",
+  "noBackup.reason2": "Nothing much slows me: it is nearly a free fall.",
+  "noBackup.reason3": "The air slows a falling person down to something moderate.",
+  "noBackup.why":
+    "A main line is one piece from anchor to anchor: when it fails anywhere, all of it is gone. The half at B is still tied, but the ring is not tied to it: it runs along the line towards the loose end. You reach the ground after {afterTime} at {afterSpeed}, about {afterKmh}; a fall from the same height with nothing attached ends at {freeKmh}. With the backup you stopped {beforeDrop} down.",
+  "noBackup.summary": "The backup is not a spare. Once the main line has failed, it is all there is.",
+  "noBackup.notTold":
+    "What the ground does to a person. Whether you would swing into rock. Whether one cause, such as an edge, a fire or a wrongly closed part, could take both lines at once: two lines over the same edge are one line.",
+
+  "looseBackup.title": "Backup too loose",
+  "looseBackup.line": "What slack costs in height",
+  "looseBackup.given":
+    "The backup is 4 % longer than the gap is wide: 2.4 m of spare line on 60 m. The main line fails at anchor A while you hang in the middle. You go {beforeDrop} further down, and the hardest pull on your harness is {beforePull}.",
+  "looseBackup.ask": "Give the backup 12 % instead, 7.2 m of spare line. How far down do you go?",
+  "looseBackup.slider": "Drop",
+  "looseBackup.reason1": "As far as before, plus the 4.8 m of line that were added.",
+  "looseBackup.reason2": "Three times the slack, three times the drop.",
+  "looseBackup.reason3": "More than before, but less than in proportion: the first slack costs most.",
+  "looseBackup.why":
+    "A loose line between two anchors can only use up its spare length by hanging down, and the sag grows with the root of the slack. That is why 2.4 m of spare line already made a drop of {beforeDrop}. Three times as much makes {dropRatio} times the drop: {afterDrop}. You also arrive faster. The hardest pull on your harness went from {beforePull} to {afterPull}.",
+  "looseBackup.summary":
+    "Slack is paid for in height and in force, and the first few metres of spare line cost the most. {clearance} were left under your feet here. Not every gap is that deep.",
+  "looseBackup.notTold":
+    "How much slack is right for your line. A backup as tight as the main line carries load it is meant to be spared, wears beside it and hums in the wind. Makers’ instructions and qualified practice come first.",
+
+  "connection.title": "A connection halves the drop",
+  "connection.line": "How the main line’s good half helps",
+  "connection.given":
+    "The same backup with 4 % of slack, joined to the main line nowhere but at the anchors. The main line fails at anchor A. You go {beforeDrop} down; the hardest pull on your harness is {beforePull}.",
+  "connection.ask":
+    "Join the two lines at one place, 24 m from anchor A: that is 6 m from you, on the side where the main line fails. How far down do you go now?",
+  "connection.slider": "Drop",
+  "connection.reason1": "Hardly less: the backup is as long as before.",
+  "connection.reason2": "About half: only part of the slack can open.",
+  "connection.reason3": "Next to nothing: the connection holds me at once.",
+  "connection.why":
+    "From the connection to anchor B the main line is whole. It now hangs on the backup at the connection, so only the slack of the bay between anchor A and the connection can open; the slack beyond it stays where it is. The drop went from {beforeDrop} to {afterDrop}, which is {dropPercent} of it, and the pull on your harness from {beforePull} to {afterPull}.",
+  "connection.summary":
+    "Connections cut a long loose backup into short ones. What opens is the slack of the bay in which the main line fails.",
+  "connection.notTold":
+    "That it is always half: place, slack and where the line fails decide. A failure in another bay, a worn connection or one that the ring catches on are other stories. A connection carries load too and must be as sound as the rest.",
+
+  "knot.title": "What a knot costs",
+  "knot.line": "The same webbing, tied instead of sewn",
+  "knot.given":
+    "A backup of light webbing, {webbingRated} as new, has hung fourteen months in strong sun. It ends in sewn loops. When the main line fails at anchor A, the loop at A gets {beforeEndLoad} and holds {beforeEndStrength}: {beforeEndMargin} times as much.",
+  "knot.ask":
+    "Somebody shortens the backup and ties an overhand knot into the same webbing at anchor A. How much does that end hold?",
+  "knot.slider": "Strength of the knotted end",
+  "knot.reason1": "As much as the loop: webbing is webbing.",
+  "knot.reason2": "About four fifths: a knot weakens a little.",
+  "knot.reason3": "Less than half: flat webbing hates tight bends.",
+  "knot.whyParts":
+    "In a knot the webbing runs around itself in a tight bend: some of it carries nearly everything, and it is squeezed where it carries. Together with what the sun took, {afterEndStrength} are left. The fall brings {afterEndLoad}. The knot parts, and there is no third line.",
+  "knot.whyHolds":
+    "In a knot the webbing runs around itself in a tight bend: some of it carries nearly everything, and it is squeezed where it carries. Together with what the sun took, {afterEndStrength} are left, against a pull of {afterEndLoad}.",
+  "knot.summary":
+    "A line is as strong as its weakest ending. The strength of the knot is not worked out from the fall: it is the rated strength times factors. The one for the knot: {knotBasis}.",
+  "knot.notTold":
+    "How your knot in your webbing does: kinds of knots in flat webbing are not told apart here, and they differ. Knots in rope keep more. Only a pull test of the real piece tells.",
+
+  "trace.title": "The clamp trace that moved",
+  "trace.line": "Where the tired place lies after a re-rig",
+  "trace.given":
+    "A main line has hung for fourteen months. It was then clamped afresh, beyond the place that had sat in the weblock, so that this place carries nothing. In a leash fall in the middle the line gets {beforeMainLoad} and holds {beforeMainStrength} where it is weakest: {beforeMainMargin} times as much.",
+  "trace.ask":
+    "At the next move nobody looks where the old trace is. It comes to lie in the span, 5 m from anchor A. How much does the main line now hold where it is weakest?",
+  "trace.slider": "Strength at the weakest place",
+  "trace.reason1": "As much as before: near the anchor there is little load.",
+  "trace.reason2": "A little less: the webbing is only pressed flat there.",
+  "trace.reason3": "Much less: what the clamp bit and what the sun took multiply.",
+  "trace.why":
+    "A taut line pulls about equally hard all along: {afterMainLoad} at the trace, 5 m from anchor A, as in the middle under you. So the strength decides. The trace takes its share of what the sun has left, and {afterMainStrength} remain: {afterMainMargin} times the load, where {required} times were asked for. The line looks the same.",
+  "trace.summary":
+    "Keep a record of where clamps have sat, in metres of webbing, and look it up at every re-tension, move and reuse. A tired place is harmless only where nothing pulls on it.",
+  "trace.notTold":
+    "How deep your clamp bites. The number for the trace rests on this: {traceBasis}. Test pieces from your own lines after a take-down.",
+
+  "shortStiff.title": "Why a short stiff line hurts",
+  "shortStiff.line": "The same fall with nothing to give",
+  "shortStiff.given":
+    "You fall into the leash in the middle of 60 m of polyester webbing. The hardest pull on your harness is {beforePull}; each anchor gets up to {beforeAnchor}. The line gives way softly: you come to rest {beforeDrop} below where you stood.",
+  "shortStiff.ask":
+    "The same person takes the same fall with the same leash on 15 m of tight HMPE webbing. What is the hardest pull on the harness?",
+  "shortStiff.slider": "Hardest pull on the harness",
+  "shortStiff.reason1": "The same: my weight and my leash decide.",
+  "shortStiff.reason2": "Less: on a short line I do not fall as far.",
+  "shortStiff.reason3": "More: something has to give, and here little does.",
+  "shortStiff.why":
+    "The energy of a fall has to go somewhere, and a force does its work over a distance. On the long line the whole line moved with you; here you were stopped {afterDrop} down, most of it free fall and leash. The pull on the harness went from {beforePull} to {afterPull}. The anchors have it worse: a tight line pulls flat, so that each gets up to {afterAnchor} instead of {beforeAnchor}.",
+  "shortStiff.summary":
+    "Short, stiff and tight is the hard combination. What is soft in such a rig is the leash, so that its length, its rope and its knots matter most.",
+  "shortStiff.notTold":
+    "What a pull does to a body, which depends on the harness, the posture and the person. Fewer kilonewtons are not harmless in themselves.",
+} as const;
+
+export type WordKey = keyof typeof WORDS;
+type Values = Readonly<Record<string, string | number>>;
+
+/** A text with its placeholders filled in; one that is not given stays visible, because a gap would read as a fact. */
+export function say(key: WordKey, values: Values = {}): string {
+  return WORDS[key].replace(/\{(\w+)\}/g, (whole, name: string) =>
+    Object.hasOwn(values, name) ? String(values[name]) : whole,
+  );
+}
