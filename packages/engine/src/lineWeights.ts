@@ -10,9 +10,11 @@ export interface LineWeights {
   readonly w: Float64Array;
   /** Their derivatives by ξ [-]. */
   readonly d: Float64Array;
+  /** Their second derivatives by ξ are this times 1, −2, 1 [-]. */
+  bend: number;
 }
 
-export const makeWeights = (): LineWeights => ({ node: 0, w: new Float64Array(3), d: new Float64Array(3) });
+export const makeWeights = (): LineWeights => ({ node: 0, w: new Float64Array(3), d: new Float64Array(3), bend: 0 });
 
 /** Fills `out` for coordinate ξ in [low, high]; high − low must be at least 2. */
 export function weighLine(xi: number, low: number, high: number, out: LineWeights): void {
@@ -26,6 +28,7 @@ export function weighLine(xi: number, low: number, high: number, out: LineWeight
   let d0 = u - 0.5;
   let d1 = -2 * u;
   let d2 = u + 0.5;
+  out.bend = centre === low || centre === high ? 0 : 1;
   if (centre === low) {
     // The node before the end is 2·end − next.
     w1 += 2 * w0;

@@ -13,6 +13,8 @@ export const PARTICLE = { x: 0, y: 1, z: 2, vx: 3, vy: 4, vz: 5 } as const;
 
 /** Slowest speed at which ξ may follow along the line, on top of the ring's own relative speed [m/s]. */
 const FOLLOW = 2;
+/** Least curvature of the squared distance that a Newton step for ξ counts on, as a share of a straight line's [-]. */
+const STEADY = 0.5;
 export class RingContact {
   readonly line: Line;
   /** Node coordinate of the ring on the line. */
@@ -215,8 +217,9 @@ export class RingContact {
   }
 
   /**
-   * Moves ξ towards the nearest point by a Gauss–Newton step, no faster than the ring can slide: on a crumpled, slack line
-   * the nearest point can jump, and a jump would create energy. Off the end of a live stretch with a free end, the ring is
+   * Moves ξ to the nearest point by a Newton step, no faster than the ring can slide: on a crumpled, slack line the nearest
+   * point can jump, and a jump would create energy. So would a Gauss–Newton step, which leads a ring that slides fast through
+   * a bend and pushes it on. Off the end of a live stretch with a free end, the ring is
    * off the line for good.
    */
   #follow(ring: Float64Array): void {
@@ -229,11 +232,12 @@ export class RingContact {
       return;
     }
     weighLine(this.xi, this.low, this.high, this.#weights);
-    const { w, d } = this.#weights;
+    const { w, d, bend } = this.#weights;
     const at = base + this.#weights.node;
     let along = 0;
     let square = 0;
     let speed = 0;
+    let bent = 0;
     for (let c = 0; c < 3; c++) {
       const X = at + c * pitch;
       const V = at + (COLUMN.VX + c) * pitch;
@@ -241,11 +245,13 @@ export class RingContact {
       const gap = ring[c]! - (w[0]! * m[X]! + w[1]! * m[X + 1]! + w[2]! * m[X + 2]!);
       const relative = ring[3 + c]! - (w[0]! * m[V]! + w[1]! * m[V + 1]! + w[2]! * m[V + 2]!);
       along += gap * tangent;
+      bent += gap * bend * (m[X]! - 2 * m[X + 1]! + m[X + 2]!);
       square += tangent * tangent;
       speed += relative * relative;
     }
     const most = ((1.5 * Math.sqrt(speed) + FOLLOW) * this.#step) / this.#natural;
-    let move = along / (square + 1e-12);
+    // Far from a sharp bend's inside the nearest point is no minimum; there the step is kept short.
+    let move = along / (Math.max(square - bent, STEADY * square) + 1e-12);
     if (move > most) move = most;
     else if (move < -most) move = -most;
     this.xi += move;
