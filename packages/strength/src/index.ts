@@ -132,5 +132,6 @@ export type { PartState } from "./wear/partState.ts";
 export { readWearRecord, type WearReading } from "./wear/readRecord.ts";
 export type { PartEntry, PartRecord, Placement, WearRecord, WebbingEntry, WebbingRecord } from "./wear/record.ts";
 export { WEAR_FORMAT, type WearDocument, wearSchema } from "./wear/schema.ts";
+export { strengthAlong } from "./wear/strengthAlong.ts";
 export { type WearState, wearState } from "./wear/wearState.ts";
 export { WEBLOCK_TRACE, type WearMark, type WebbingState } from "./wear/webbingState.ts";

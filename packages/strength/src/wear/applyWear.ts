@@ -98,14 +98,19 @@ function wornSection(section: WebbingSection, webbing: WebbingState, length: num
   };
   // The weblock at an end is the end's own matter: its current trace is not a place in the section.
   const marks = webbing.marks.filter((m) => !(m.kind === "clampTrace" && m.weblock === true && m.until === undefined));
-  const falls = fallZones(marks);
+  return { ...section, condition, wear: wearOfMarks(marks, webbing.placement!, length) };
+}
+
+type Stretch = Pick<Placement, "markedEnd" | "from" | "to">;
+
+/** Marks as wear of a stretch of `length` [m]: clipped to it, falls of overlapping zones added. */
+export function wearOfMarks(marks: readonly WearMark[], stretch: Stretch, length: number): Wear[] {
   const others = marks.filter((m) => m.kind !== "fallZone");
-  const wear = [...falls, ...others].flatMap((mark) => wearOf(mark, webbing.placement!, length));
-  return { ...section, condition, wear };
+  return [...fallZones(marks), ...others].flatMap((mark) => wearOf(mark, stretch, length));
 }
 
 /** A mark as wear of the section, clipped to it; none when it lies outside. */
-function wearOf(mark: WearMark, placement: Placement, length: number): Wear[] {
+function wearOf(mark: WearMark, placement: Stretch, length: number): Wear[] {
   const ends = [sectionPosition(placement, mark.from), sectionPosition(placement, mark.to)];
   const from = Math.max(0, Math.min(...ends));
   const to = Math.min(length, Math.max(...ends));

@@ -2,6 +2,6 @@
 import type { Placement } from "./record.ts";
 
 /** Natural metres from the A end of the section, for a position from the marked end [m]. */
-export function sectionPosition(placement: Placement, position: number): number {
+export function sectionPosition(placement: Pick<Placement, "markedEnd" | "from" | "to">, position: number): number {
   return placement.markedEnd === "A" ? position - placement.from : placement.to - position;
 }

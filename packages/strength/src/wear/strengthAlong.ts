@@ -1,0 +1,32 @@
+/** Strength of a webbing along its whole length, whether it hangs or lies in a bag. */
+import type { LineStock } from "@secondline/rig";
+import { type StrengthZone, webbingStrength } from "../parts/webbingStrength.ts";
+import { type FactorsOf, publishedFactors } from "../retention/testedStock.ts";
+import { wearOfMarks } from "./applyWear.ts";
+import type { WebbingState } from "./webbingState.ts";
+
+/**
+ * Zones from what is left of the webbing at the marked end on, positions from the marked end as new [m]. Unlike the
+ * sections of a rig, the places that sit in a weblock now count as clamp traces here: the rig books them to the weblock.
+ */
+export function strengthAlong(
+  state: WebbingState,
+  stock: LineStock,
+  factorsOf: FactorsOf = publishedFactors,
+): StrengthZone[] {
+  const length = state.to - state.from;
+  const { monthsOutside, sunMonths, wet, ageYears } = state;
+  const condition = {
+    monthsOutside,
+    sunMonths,
+    ...(wet ? { wet } : {}),
+    ...(ageYears === undefined ? {} : { ageYears }),
+  };
+  const whole = { markedEnd: "A" as const, from: state.from, to: state.to };
+  const wear = wearOfMarks(state.marks, whole, length);
+  return webbingStrength([{ stock, condition, wear }], length, factorsOf).map((zone) => ({
+    ...zone,
+    from: zone.from + state.from,
+    to: zone.to + state.from,
+  }));
+}
