@@ -3,7 +3,14 @@ import { expect, it } from "vitest";
 import { fitFlat, zoomFlat } from "../src/elevation/flatView.ts";
 import { frameView, type Vec3, type View } from "../src/scene/shape/framing.ts";
 import { gapSection } from "../src/scene/shape/gap.ts";
-import { eventPoints, eventView, FIELD_OF_VIEW, overviewPoints, overviewView } from "../src/scene/shape/viewPoints.ts";
+import {
+  anchorView,
+  eventPoints,
+  eventView,
+  FIELD_OF_VIEW,
+  overviewPoints,
+  overviewView,
+} from "../src/scene/shape/viewPoints.ts";
 import { syntheticRecording, syntheticRig } from "./syntheticRecording.ts";
 
 const margins = { left: 0.1, right: 0.14, top: 0.09, bottom: 0.12 };
@@ -86,4 +93,23 @@ it("zooming the elevation leaves the point under the finger where it is", () => 
   const worldX = view.x + (100 - 200) / view.scale;
   zoomFlat(view, 1.7, 100, 80, 400, 300);
   expect(view.x + (100 - 200) / view.scale).toBeCloseTo(worldX, 9);
+});
+
+it("from the anchor, the walker's lowest point shows over the edge, and so does the anchor", () => {
+  const view = anchorView(recording, gap);
+  const points = eventPoints(recording);
+  let low = 0;
+  for (let i = 3; i < points.length; i += 3) if (points[i + 2]! < points[low + 2]!) low = i;
+  const lowest: Vec3 = [points[low]!, points[low + 1]!, points[low + 2]!];
+  const share = -view.position[0] / (lowest[0] - view.position[0]);
+  const overEdge = view.position[2] + share * (lowest[2] - view.position[2]);
+  expect(overEdge).toBeGreaterThan(gap.edgeA);
+  const anchors: readonly Vec3[] = [lowest, [0, 0, 0], [gap.span, 0, gap.rise]];
+  for (const point of anchors) {
+    const at = seen(view, FIELD_OF_VIEW, 1.6, point)!;
+    expect(at[0]).toBeGreaterThan(0);
+    expect(at[0]).toBeLessThan(1);
+    expect(at[1]).toBeGreaterThan(0);
+    expect(at[1]).toBeLessThan(1);
+  }
 });

@@ -1,9 +1,14 @@
 import { expect, it } from "vitest";
 import { createLiveFrame, sampleFrame } from "../src/scene/liveFrame.ts";
+import { anchorShape } from "../src/scene/shape/anchorShape.ts";
+import { cuffsOf } from "../src/scene/shape/cuffs.ts";
+import { createFineLine, fillFineLine } from "../src/scene/shape/fineLine.ts";
+import { gapSection } from "../src/scene/shape/gap.ts";
+import { createMaster } from "../src/scene/shape/masterPoint.ts";
 import { createRibbon, fillRibbon } from "../src/scene/shape/ribbon.ts";
 import { hangRope } from "../src/scene/shape/slackRope.ts";
 import { BODY, jointAt } from "../src/scene/shape/walkerPose.ts";
-import { syntheticRecording } from "./syntheticRecording.ts";
+import { syntheticRecording, syntheticRig } from "./syntheticRecording.ts";
 
 const recording = syntheticRecording();
 
@@ -89,4 +94,56 @@ it("a standing walker has both feet at the line", () => {
     expect(height).toBeGreaterThan(0.03);
     expect(height).toBeLessThan(0.1);
   }
+});
+
+it("the drawn line goes through the computed nodes away from the ring, and through the ring", () => {
+  const live = createLiveFrame(recording);
+  sampleFrame(live, 1.2);
+  live.ringAt[0] = 0.4;
+  const fine = createFineLine(live, "main");
+  fillFineLine(fine, live);
+  expect(fine.nodes.every(Number.isFinite)).toBe(true);
+  for (const node of [0, 10, 100, live.mainNodes - 1]) {
+    for (let c = 0; c < 3; c++) {
+      expect(fine.nodes[3 * node * fine.pieces + c]).toBeCloseTo(live.positions[3 * node + c]!, 5);
+    }
+  }
+  let nearest = Infinity;
+  for (let k = 0; k < fine.count; k++) {
+    const away = [0, 1, 2].map((c) => fine.nodes[3 * k + c]! - live.positions[live.ring + c]!);
+    nearest = Math.min(nearest, Math.hypot(...away));
+  }
+  expect(nearest).toBeLessThan(0.02);
+});
+
+it("a parted element stays parted in the drawn line", () => {
+  const live = createLiveFrame(recording);
+  sampleFrame(live, 3);
+  const fine = createFineLine(live, "main");
+  fillFineLine(fine, live);
+  for (let k = 0; k < fine.pieces; k++) expect(fine.tensions[k]).toBeNaN();
+  expect(fine.tensions[fine.pieces]).not.toBeNaN();
+  expect(fine.nodes.every(Number.isFinite)).toBe(true);
+});
+
+it("the anchor stays where it is when the main line is severed at it", () => {
+  const rig = syntheticRig();
+  const freed = { ...recording, events: recording.events.map((e) => (e.kind === "cut" ? { ...e, at: 0 } : e)) };
+  const live = createLiveFrame(freed);
+  const shape = anchorShape("A", rig.anchorA, undefined, gapSection(rig.ground, rig.span, rig.rise));
+  const master = createMaster(live, shape);
+  sampleFrame(live, 3);
+  // As in a computed run, the whole first element has gone with the line.
+  live.positions.set([12, 1, -6], 0);
+  master.update();
+  expect(Math.hypot(master.points[0]!, master.points[1]!, master.points[2]!)).toBeLessThan(0.01);
+});
+
+it("a connection shows until the run says that it parted", () => {
+  const parted = {
+    ...recording,
+    events: [...recording.events, { time: 2.5, kind: "break", part: "connection", at: 0.5 } as const],
+  };
+  expect(cuffsOf(recording)[0]!.until).toBe(Number.POSITIVE_INFINITY);
+  expect(cuffsOf(parted)[0]!.until).toBe(2.5);
 });

@@ -1,16 +1,17 @@
 import "./quietThree.ts";
-import { Canvas, useFrame, useThree } from "@react-three/fiber";
-import { type RefObject, useEffect, useMemo, useRef } from "react";
-import { ColorManagement, type Group } from "three";
+import { Canvas } from "@react-three/fiber";
+import { type RefObject, useMemo } from "react";
+import { ColorManagement } from "three";
 import { largestTension } from "../largestTension.ts";
-import { sampleFrame } from "../liveFrame.ts";
 import type { NoteOptions } from "../notes/notes.ts";
-import type { SceneClock, SceneProps } from "../sceneProps.ts";
+import type { SceneProps } from "../sceneProps.ts";
 import { FIELD_OF_VIEW } from "../shape/viewPoints.ts";
-import { createStage, hasMoved, type Stage } from "../stage.ts";
+import { createStage, type Stage } from "../stage.ts";
 import { AnchorGear } from "./AnchorGear.tsx";
 import { CameraRig } from "./CameraRig.tsx";
 import { Connections } from "./Connections.tsx";
+import { FrameDriver } from "./FrameDriver.tsx";
+import { Ghosts } from "./Ghosts.tsx";
 import { Ground } from "./Ground.tsx";
 import { Leash } from "./Leash.tsx";
 import { createLook, type Look } from "./look.ts";
@@ -88,67 +89,4 @@ function Rigging({
       <Ring stage={stage} look={look} chosen={selectedPart.startsWith("ring")} />
     </>
   );
-}
-
-/** What was: the state before the event, and the run before this one. */
-function Ghosts({ stage, look }: { readonly stage: Stage; readonly look: Look }) {
-  const before = useRef<Group>(null);
-  useFrame(() => {
-    // Under the very same body a ghost is only noise.
-    before.current!.visible = hasMoved(stage);
-  }, -1);
-  return (
-    <>
-      <group ref={before}>
-        <Webbing live={stage.before} look={look} line="main" ghost={look.palette.ghost} />
-        <Walker live={stage.before} look={look} as="ghost" />
-      </group>
-      {stage.previous && (
-        <>
-          <Webbing live={stage.previous} look={look} line="main" ghost={look.palette.lineBackup} />
-          {stage.previous.backupNodes > 1 && (
-            <Webbing live={stage.previous} look={look} line="backup" ghost={look.palette.lineBackup} />
-          )}
-          <Walker live={stage.previous} look={look} as="previous" />
-        </>
-      )}
-    </>
-  );
-}
-
-interface FrameDriverProps {
-  readonly stage: Stage;
-  readonly look: Look;
-  readonly clock: SceneClock;
-  readonly onContext: (present: boolean) => void;
-}
-
-/** Samples the moment before anything else in a frame, and asks for frames when the clock moves. */
-function FrameDriver({ stage, look, clock, onContext }: FrameDriverProps) {
-  const invalidate = useThree((state) => state.invalidate);
-  const canvas = useThree((state) => state.gl.domElement);
-  useEffect(() => clock.subscribe(() => invalidate()), [clock, invalidate]);
-  useEffect(() => {
-    const lost = (event: Event) => {
-      event.preventDefault();
-      onContext(false);
-    };
-    const restored = () => {
-      onContext(true);
-      invalidate();
-    };
-    canvas.addEventListener("webglcontextlost", lost);
-    canvas.addEventListener("webglcontextrestored", restored);
-    return () => {
-      canvas.removeEventListener("webglcontextlost", lost);
-      canvas.removeEventListener("webglcontextrestored", restored);
-    };
-  }, [canvas, onContext, invalidate]);
-  useFrame(({ size }) => {
-    const { time } = clock.getSnapshot();
-    sampleFrame(stage.live, time);
-    if (stage.previous) sampleFrame(stage.previous, Math.min(time, stage.previous.recording.duration));
-    look.viewport.value.set(size.width, size.height);
-  }, -3);
-  return null;
 }

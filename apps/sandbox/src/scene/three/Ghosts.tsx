@@ -1,0 +1,33 @@
+import { useFrame } from "@react-three/fiber";
+import { useRef } from "react";
+import type { Group } from "three";
+import { hasMoved, type Stage } from "../stage.ts";
+import type { Look } from "./look.ts";
+import { Walker } from "./Walker.tsx";
+import { Webbing } from "./Webbing.tsx";
+
+/** What was: the state before the event, and the run before this one. */
+export function Ghosts({ stage, look }: { readonly stage: Stage; readonly look: Look }) {
+  const before = useRef<Group>(null);
+  useFrame(() => {
+    // Under the very same body a ghost is only noise.
+    before.current!.visible = hasMoved(stage);
+  }, -1);
+  return (
+    <>
+      <group ref={before}>
+        <Webbing live={stage.before} look={look} line="main" ghost={look.palette.ghost} />
+        <Walker live={stage.before} look={look} as="ghost" />
+      </group>
+      {stage.previous && (
+        <>
+          <Webbing live={stage.previous} look={look} line="main" ghost={look.palette.lineBackup} />
+          {stage.previous.backupNodes > 1 && (
+            <Webbing live={stage.previous} look={look} line="backup" ghost={look.palette.lineBackup} />
+          )}
+          <Walker live={stage.previous} look={look} as="previous" />
+        </>
+      )}
+    </>
+  );
+}
