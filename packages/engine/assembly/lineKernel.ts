@@ -3,8 +3,8 @@
  * The same arithmetic in the same order as `src/lineKernel.ts`, which is the readable reference: results agree to the last
  * bit. Layout of the memory: `src/lineLayout.ts`, whose numbers stand here again in bytes.
  *
- * Elements and nodes are moved in one sweep: once elements i and i + 1 have their forces, nothing reads nodes i and i + 1 at
- * their old places any more. A run with an odd number of elements ends with a pair whose second lane is thrown away.
+ * Elements first, then nodes: two short loops keep the processor busier than one long one, whose square root and division
+ * it must wait for. A run with an odd number of elements ends with a pair whose second lane is thrown away.
  */
 
 /** Standard acceleration of free fall [m/s²]. */
@@ -36,10 +36,6 @@ const CUBIC = 5 << 3;
 
 /** Largest excess of tension over strength in the last step [N]. */
 let excess: v128 = f64x2.splat(-Infinity);
-/** Forces of the elements before the pair at hand; the second lane is the neighbour's. */
-let lastFX: v128 = f64x2.splat(0);
-let lastFY: v128 = f64x2.splat(0);
-let lastFZ: v128 = f64x2.splat(0);
 
 /** Writes both lanes, or the first only. */
 // @ts-ignore: decorator
@@ -49,10 +45,10 @@ function put(at: i32, value: v128, single: bool): void {
   else v128.store(at, value);
 }
 
-/** The sweep over one run of elements; returns the work that stretching it took, over half an element's length. */
+/** Forces of a run's elements, and their branches moved on; returns the work that stretching took, over half a length. */
 // @ts-ignore: decorator
 @inline
-function sweep(line: i32, pitch: i32, run: i32, from: i32, count: i32, step: f64, single: bool, further: bool, W: v128): v128 {
+function elements(line: i32, pitch: i32, run: i32, from: i32, count: i32, single: bool, further: bool, W: v128): v128 {
   const slope = v128.load64_splat(run, END_SLOPE);
   const end = v128.load64_splat(run, END);
   const tableEnd = run + <i32>load<f64>(run, CUBICS) * CUBIC;
@@ -65,23 +61,14 @@ function sweep(line: i32, pitch: i32, run: i32, from: i32, count: i32, step: f64
   const C2 = v128.load64_splat(run, RELEASE + 8);
   const C3 = v128.load64_splat(run, RELEASE + 16);
   const C4 = v128.load64_splat(run, RELEASE + 24);
-  const dt = f64x2.splat(step);
-  const fall = f64x2.splat(GRAVITY * step);
   const zero = f64x2.splat(0);
   let over = excess;
-  let beforeX = lastFX;
-  let beforeY = lastFY;
-  let beforeZ = lastFZ;
   let x = line + (from << 3);
   const stop = x + (count << 3);
   for (; x < stop; x += 16) {
     const y = x + pitch;
     const z = y + pitch;
-    const vx = z + pitch;
-    const vy = vx + pitch;
-    const vz = vy + pitch;
-    const im = vz + pitch;
-    const il = im + pitch;
+    const il = x + IL * pitch;
     const r1at = il + pitch;
     const r2at = r1at + pitch;
     const r3at = r2at + pitch;
@@ -138,57 +125,31 @@ function sweep(line: i32, pitch: i32, run: i32, from: i32, count: i32, step: f64
     if (single) above = v128.shuffle<f64>(above, above, 0, 0);
     over = f64x2.pmax(over, above);
     const s = f64x2.div(tension, length);
-    let fx = f64x2.mul(s, dx);
-    let fy = f64x2.mul(s, dy);
-    let fz = f64x2.mul(s, dz);
-    const fat = x + FX * pitch;
-    put(fat, fx, single);
-    put(fat + pitch, fy, single);
-    put(fat + 2 * pitch, fz, single);
-    // Nodes: velocities by the element forces and gravity, then positions.
-    const w = f64x2.mul(v128.load(im), dt);
-    const ux = f64x2.add(v128.load(vx), f64x2.mul(f64x2.sub(fx, v128.shuffle<f64>(beforeX, fx, 1, 2)), w));
-    const uy = f64x2.add(v128.load(vy), f64x2.mul(f64x2.sub(fy, v128.shuffle<f64>(beforeY, fy, 1, 2)), w));
-    const uz = f64x2.sub(
-      f64x2.add(v128.load(vz), f64x2.mul(f64x2.sub(fz, v128.shuffle<f64>(beforeZ, fz, 1, 2)), w)),
-      fall,
-    );
-    put(vx, ux, single);
-    put(vy, uy, single);
-    put(vz, uz, single);
-    put(x, f64x2.add(px, f64x2.mul(dt, ux)), single);
-    put(y, f64x2.add(py, f64x2.mul(dt, uy)), single);
-    put(z, f64x2.add(pz, f64x2.mul(dt, uz)), single);
+    const f = eat + pitch;
+    put(f, f64x2.mul(s, dx), single);
+    put(f + pitch, f64x2.mul(s, dy), single);
+    put(f + 2 * pitch, f64x2.mul(s, dz), single);
     if (single) {
-      fx = v128.shuffle<f64>(fx, fx, 0, 0);
-      fy = v128.shuffle<f64>(fy, fy, 0, 0);
-      fz = v128.shuffle<f64>(fz, fz, 0, 0);
       W = f64x2.replace_lane(W, 0, f64x2.extract_lane(W, 0) + f64x2.extract_lane(work, 0));
     } else W = f64x2.add(W, work);
-    beforeX = fx;
-    beforeY = fy;
-    beforeZ = fz;
   }
   excess = over;
-  lastFX = beforeX;
-  lastFY = beforeY;
-  lastFZ = beforeZ;
   return W;
 }
 
 /** A whole run: its pairs, then the element that is left over. */
 // @ts-ignore: decorator
 @inline
-function sweepRun(line: i32, pitch: i32, run: i32, step: f64, further: bool): f64 {
+function elementsOfRun(line: i32, pitch: i32, run: i32, further: bool): f64 {
   const first = <i32>load<f64>(run, FIRST);
   const count = <i32>load<f64>(run, LAST) - first;
   const even = count & ~1;
-  let W = sweep(line, pitch, run, first, even, step, false, further, f64x2.splat(0));
-  if (count & 1) W = sweep(line, pitch, run, first + even, 1, step, true, further, W);
+  let W = elements(line, pitch, run, first, even, false, further, f64x2.splat(0));
+  if (count & 1) W = elements(line, pitch, run, first + even, 1, true, further, W);
   return f64x2.extract_lane(W, 0) + f64x2.extract_lane(W, 1);
 }
 
-/** Branches five to eight of a run: leaves their tension in the FX column, where the sweep picks it up. */
+/** Branches five to eight of a run: leaves their tension in the FX column, where `elements` picks it up. */
 function furtherBranches(line: i32, pitch: i32, run: i32): void {
   const branches = <i32>load<f64>(run, BRANCHES);
   const stop = line + (<i32>load<f64>(run, LAST) << 3);
@@ -209,6 +170,72 @@ function furtherBranches(line: i32, pitch: i32, run: i32): void {
   }
 }
 
+/** Forces of the element before the nodes at hand, in the second lane. */
+let lastFX: v128 = f64x2.splat(0);
+let lastFY: v128 = f64x2.splat(0);
+let lastFZ: v128 = f64x2.splat(0);
+
+/** Nodes from `x` on, until `stop`: velocities by the element forces and gravity, then positions. */
+// @ts-ignore: decorator
+@inline
+function nodes(x: i32, stop: i32, pitch: i32, step: f64, single: bool): void {
+  const dt = f64x2.splat(step);
+  const fall = f64x2.splat(GRAVITY * step);
+  let beforeX = lastFX;
+  let beforeY = lastFY;
+  let beforeZ = lastFZ;
+  for (; x < stop; x += 16) {
+    const y = x + pitch;
+    const z = y + pitch;
+    const vx = z + pitch;
+    const vy = vx + pitch;
+    const vz = vy + pitch;
+    const f = x + FX * pitch;
+    const fx = v128.load(f);
+    const fy = v128.load(f + pitch);
+    const fz = v128.load(f + 2 * pitch);
+    const w = f64x2.mul(v128.load(vz + pitch), dt);
+    const ux = f64x2.add(v128.load(vx), f64x2.mul(f64x2.sub(fx, v128.shuffle<f64>(beforeX, fx, 1, 2)), w));
+    const uy = f64x2.add(v128.load(vy), f64x2.mul(f64x2.sub(fy, v128.shuffle<f64>(beforeY, fy, 1, 2)), w));
+    const uz = f64x2.sub(
+      f64x2.add(v128.load(vz), f64x2.mul(f64x2.sub(fz, v128.shuffle<f64>(beforeZ, fz, 1, 2)), w)),
+      fall,
+    );
+    put(vx, ux, single);
+    put(vy, uy, single);
+    put(vz, uz, single);
+    put(x, f64x2.add(v128.load(x), f64x2.mul(dt, ux)), single);
+    put(y, f64x2.add(v128.load(y), f64x2.mul(dt, uy)), single);
+    put(z, f64x2.add(v128.load(z), f64x2.mul(dt, uz)), single);
+    beforeX = fx;
+    beforeY = fy;
+    beforeZ = fz;
+  }
+  lastFX = beforeX;
+  lastFY = beforeY;
+  lastFZ = beforeZ;
+}
+
+/** All nodes but the two at the ends, which are the caller's: the first is moved with its pair and put back. */
+function moveNodes(line: i32, pitch: i32, elements: i32, step: f64): void {
+  const x = load<f64>(line);
+  const y = load<f64>(line + pitch);
+  const z = load<f64>(line + 2 * pitch);
+  const v = line + VX * pitch;
+  const vx = load<f64>(v);
+  const vy = load<f64>(v + pitch);
+  const vz = load<f64>(v + 2 * pitch);
+  const odd = line + ((elements & ~1) << 3);
+  nodes(line, odd, pitch, step, false);
+  if (elements & 1) nodes(odd, odd + 8, pitch, step, true);
+  store<f64>(line, x);
+  store<f64>(line + pitch, y);
+  store<f64>(line + 2 * pitch, z);
+  store<f64>(v, vx);
+  store<f64>(v + pitch, vy);
+  store<f64>(v + 2 * pitch, vz);
+}
+
 /**
  * One step of a line. Places and distances are in numbers of eight bytes, as in TypeScript. At `out` the work that
  * stretching took is added up; the largest excess of tension over strength is returned.
@@ -225,33 +252,17 @@ export function step(
   const line = base << 3;
   const pitch = pitchNumbers << 3;
   excess = f64x2.splat(-Infinity);
-  lastFX = f64x2.splat(0);
-  lastFY = f64x2.splat(0);
-  lastFZ = f64x2.splat(0);
-  // The end nodes are the caller's. The sweep moves the first with the rest; it is put back.
-  const x = load<f64>(line);
-  const y = load<f64>(line + pitch);
-  const z = load<f64>(line + 2 * pitch);
-  const v = line + VX * pitch;
-  const vx = load<f64>(v);
-  const vy = load<f64>(v + pitch);
-  const vz = load<f64>(v + 2 * pitch);
   let work = load<f64>(out << 3);
   for (let k = 0; k < runCount; k++) {
     const run = (runs + k * runPitch) << 3;
     let W: f64;
     if (load<f64>(run, BRANCHES) > 4) {
       furtherBranches(line, pitch, run);
-      W = sweepRun(line, pitch, run, dt, true);
-    } else W = sweepRun(line, pitch, run, dt, false);
+      W = elementsOfRun(line, pitch, run, true);
+    } else W = elementsOfRun(line, pitch, run, false);
     work += W * load<f64>(run, HALF_LENGTH);
   }
   store<f64>(out << 3, work);
-  store<f64>(line, x);
-  store<f64>(line + pitch, y);
-  store<f64>(line + 2 * pitch, z);
-  store<f64>(v, vx);
-  store<f64>(v + pitch, vy);
-  store<f64>(v + 2 * pitch, vz);
+  moveNodes(line, pitch, <i32>load<f64>((runs + (runCount - 1) * runPitch) << 3, LAST), dt);
   return max(f64x2.extract_lane(excess, 0), f64x2.extract_lane(excess, 1));
 }
