@@ -34,7 +34,11 @@ function rowLines(cells: readonly Cell[], columns: readonly Column[], widths: re
   const height = Math.max(...pieces.map((piece) => piece.length));
   return Array.from({ length: height }, (_, i) =>
     cells
-      .map((cell, c) => paintOf(cell)(fit(pieces[c]![i] ?? "", widths[c]!, columns[c]!.align ?? "left")))
+      .map((cell, c) => {
+        const piece = pieces[c]![i];
+        const text = fit(piece ?? "", widths[c]!, columns[c]!.align ?? "left");
+        return piece === undefined ? text : paintOf(cell)(text);
+      })
       .join(" ".repeat(GAP))
       .trimEnd(),
   );

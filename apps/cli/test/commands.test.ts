@@ -157,7 +157,7 @@ describe("compare", () => {
   it("puts layouts side by side", async () => {
     const { status, out } = await secondline("compare", demo("sound-rig.json"), demo("loose-backup.json"), ...few);
     expect(status).toBe(0);
-    expect(out).toMatch(/^A {2}.*sound/m);
+    expect(out).toMatch(/^A Example crag, North Gap: sound: /m);
     expect(out).toMatch(/Main line fails: deepest drop\s+[\d.]+\s+[\d.]+\s+\d+ %/);
   });
 });

@@ -44,7 +44,13 @@ export function compareLayouts(outcomes: readonly Outcome[]): Comparison {
     rows: [
       words("verdict", "Verdict", (outcome) => outcome.verdict + (outcome.incomplete.length > 0 ? ", incomplete" : "")),
       words("firstToFail", "First to fail", nameOfFirst),
-      numbers("margin", "Its margin", "-", "more", (outcome) => partNamed(outcome, outcome.firstToFail)?.margin),
+      numbers(
+        "margin",
+        "Margin of the first to fail",
+        "-",
+        "more",
+        (outcome) => partNamed(outcome, outcome.firstToFail)?.margin,
+      ),
       numbers(
         "standingTension",
         "Tension, walker standing in the middle",

@@ -84,6 +84,7 @@ export class Margins {
     const margin = worst.strength / load;
     const margin5 = worst.strength5 / load;
     const least5 = Math.min(margin5, this.#least5.get(part.id)!);
+    const sure = load / (load + (uncertainty ?? 0));
     return {
       id: part.id,
       name: part.name,
@@ -95,7 +96,8 @@ export class Margins {
       strength5: worst.strength5,
       margin,
       margin5,
-      verdict: verdictOf(margin, least5, required, broken !== undefined),
+      // A load known to within ± is judged at its upper end.
+      verdict: verdictOf(margin * sure, least5 * sure, required, broken !== undefined),
       parts: broken !== undefined,
       factors: factors.map(({ name, value, spread, basis }) => ({ name, value, spread, basis })),
       bases: zone ? weakestFirst([zone.ratedBasis, ...factors.map((one) => one.basis)]) : part.bases,

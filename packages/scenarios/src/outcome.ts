@@ -31,7 +31,7 @@ export interface PartOutcome {
   readonly name: string;
   /** Largest load over the what-ifs [N]. */
   readonly load: number;
-  /** Numerical uncertainty of `load`, ± [N]; absent when not estimated. */
+  /** Numerical uncertainty of `load`, ± [N]; absent when not estimated. The verdict is for the upper end. */
   readonly loadUncertainty?: number;
   /** Index into `whatIfs` of the one with the largest load; of the least margin for webbing. */
   readonly whatIf: number;

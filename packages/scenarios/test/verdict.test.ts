@@ -80,3 +80,31 @@ describe("words in a sentence", () => {
     expect(partPlace(main)).toBe("the main line at its clamp trace 3 m from A");
   });
 });
+
+describe("a load known to within ±", () => {
+  it("is judged at its upper end, and shown as it is", async () => {
+    const { Margins } = await import("../src/margins.ts");
+    const { rigStrengths } = await import("../src/index.ts");
+    const { testRig } = await import("./testRig.ts");
+    const margins = new Margins(testRig, rigStrengths(testRig));
+    const recording = {
+      peaks: Object.fromEntries(
+        ["leash", "mainA", "mainB", "backupA", "backupB"].map((name) => [name, { cfc60: 3000 }]),
+      ),
+      signals: Object.fromEntries(
+        ["mainA", "mainB", "backupA", "backupB"].map((name) => [name, new Float32Array(100).fill(1500)]),
+      ),
+      rate: 10_000,
+      connections: [],
+      elementPeaks: { main: { at: [0.5], peak: [3000] }, backup: { at: [0.5], peak: [1] } },
+    };
+    margins.add(0, { broke: [] } as never, recording as never);
+    const required = margins.parts(0).find((one) => one.id === "leash")!.margin - 0.1;
+    const of = (uncertainty?: Map<string, number>) =>
+      margins.parts(required, uncertainty).find((one) => one.id === "leash")!;
+    expect(of().verdict).toBe("holds");
+    const unsure = of(new Map([["leash", 600]]));
+    expect(unsure.verdict).toBe("thin");
+    expect(unsure.load).toBe(of().load);
+  });
+});

@@ -5,8 +5,8 @@ import { kilonewtons, margin, metres } from "../quantity.ts";
 import { readRigFile } from "../rigFile.ts";
 import { runStudy } from "../study.ts";
 import { table } from "../table.ts";
-import { bold, dim, message, print, width } from "../terminal.ts";
-import { bullets } from "../wrap.ts";
+import { dim, message, print, width } from "../terminal.ts";
+import { bullets, wrapHanging } from "../wrap.ts";
 
 export interface CompareOptions {
   readonly json?: boolean;
@@ -36,14 +36,23 @@ export async function compare(files: readonly string[], options: CompareOptions)
 
 function comparisonText({ names, rows }: Comparison): string {
   const letters = names.map((_, i) => String.fromCharCode(65 + i));
-  const body = rows.map((row) => [label(row), ...row.values.map((value) => shown(row, value)), change(row)]);
+  const words = (id: string, i: number) => String(rows.find((row) => row.id === id)!.values[i]);
+  const heads = names.map((name, i) =>
+    wrapHanging(
+      `${letters[i]}  ${name}: ${words("verdict", i)}; first to fail: ${words("firstToFail", i)}`,
+      width,
+      "   ",
+    ),
+  );
+  const numbers = rows.filter((row) => row.unit !== "words");
+  const body = numbers.map((row) => [label(row), ...row.values.map((value) => shown(row, value)), change(row)]);
   const columns = [
     { head: "Layout", flexible: true },
     ...letters.map((head) => ({ head, align: "right" as const })),
     { head: "differ by", align: "right" as const },
   ];
   return [
-    ...names.map((name, i) => `${bold(letters[i]!)}  ${name}`),
+    ...heads,
     "",
     table(columns, body, width),
     dim("Forces in kN, lengths in m."),
