@@ -221,7 +221,7 @@ function noPeaks() {
 
 function noEnergy(): EnergyLedger {
   const series = Object.fromEntries(LEDGER.map((e) => [e, new Float32Array(0)])) as Record<LedgerEntry, Float32Array>;
-  return { times: new Float32Array(0), series, gain: 0, imbalance: 0, moved: 1 };
+  return { times: new Float32Array(0), series, gain: 0, created: 0, imbalance: 0, moved: 1 };
 }
 
 function problem(slack: number): Problem {
