@@ -3,11 +3,11 @@
  * or free after a cut. Also the weblock that lets webbing slip at a constant force.
  */
 import { GRAVITY } from "./constants.ts";
-import { elementEnergy } from "./lineEnergy.ts";
 import { COLUMN, RUN } from "./lineLayout.ts";
 import { anchorOf, chordDirection, type Line } from "./model.ts";
 import type { Problem } from "./problem.ts";
 import type { LegRest } from "./statics/legs.ts";
+import { energyAt, slopeAt, tensionAt } from "./tensionCurve.ts";
 
 /** Mass of a master point when the problem gives none [kg]. */
 export const MASTER_MASS = 0.5;
@@ -121,7 +121,10 @@ export class LineEnd {
     }
   }
 
-  /** Along the chord only. The spring may be stiffer than the step allows, so it is taken at the mean of both positions. */
+  /**
+   * Along the chord only. The spring may be stiffer than the step allows, so it is taken at the average acceleration of Newmark:
+   * stable and without loss at any stiffness, as if the node were heavier by k·Δt²/4.
+   */
   #swing(step: number): void {
     const m = this.#m;
     const { base, pitch, masses } = this.line;
@@ -137,7 +140,7 @@ export class LineEnd {
     }
     const mass = masses[this.node]!;
     const beta = (step * step * this.#stiffness) / (4 * mass);
-    speed = (speed * (1 - beta) + (step * (pull - this.#stiffness * this.offset())) / mass) / (1 + beta);
+    speed += (step * (pull - this.#stiffness * this.offset())) / (mass * (1 + beta));
     for (let c = 0; c < 3; c++) {
       m[V + c * pitch] = u[c]! * speed;
       m[X + c * pitch] = m[X + c * pitch]! + step * u[c]! * speed;
@@ -156,25 +159,69 @@ export class LineEnd {
   }
 
   /**
-   * Lets webbing through until the end element carries no more than the slip load: a longer natural length at the same
-   * distance. Returns the energy lost [J]. The webbing's own weight that comes in is neglected.
+   * Lets webbing through, before the kernel steps, until the end element is about to carry no more than the slip load: a longer
+   * natural length at the same distance (an elastic trial, returned to the limit). Returns the energy lost [J]. The webbing's
+   * own weight that comes in is neglected.
    */
   slip(load: number): number {
     const m = this.#m;
-    const { line } = this;
-    const { base, pitch } = line;
+    const { base, pitch, runs, runsAt, runPitch } = this.line;
     const e = this.#element;
-    const T = m[base + COLUMN.T * pitch + e]!;
     const IL = base + COLUMN.IL * pitch + e;
-    if (T <= load || m[IL] === 0 || this.kind === "free") return 0;
-    const k = line.runs.findIndex(({ first, last }) => e >= first && e < last);
-    const run = line.runs[k]!;
-    const before = elementEnergy(line, m, e, k);
-    const stiffness = run.curve.maxSlope + m[line.runsAt + k * line.runPitch + RUN.stiffnessSum]!;
-    const E = base + COLUMN.E * pitch + e;
-    const longer = 1 / (1 - (T - load) / stiffness);
-    m[IL] = m[IL]! / longer;
-    m[E] = (1 + m[E]!) / longer - 1;
-    return before - elementEnergy(line, m, e, k);
+    if (m[IL] === 0 || this.kind === "free") return 0;
+    const k = runs.findIndex(({ first, last }) => e >= first && e < last);
+    const { curve, material } = runs[k]!;
+    const at = runsAt + k * runPitch;
+    const stiffness = m[at + RUN.stiffnessSum]!;
+    const R = base + COLUMN.R * pitch + e;
+    let held = 0;
+    for (let b = 0; b < material.branches.length; b++) held += m[R + b * pitch]!;
+    const now = this.#span();
+    const trial = now * m[IL]! - 1;
+    let strain = trial;
+    const excess = () => tensionAt(curve, strain) + stiffness * strain + held - load;
+    if (trial <= 0 || excess() <= 0) return 0;
+    for (let i = 0; i < 4; i++) strain -= excess() / (slopeAt(curve, strain) + stiffness);
+    const length = 1 / m[IL]!;
+    const longer = now / (1 + strain);
+    m[IL] = 1 / longer;
+    let density = energyAt(curve, strain);
+    for (let b = 0; b < material.branches.length; b++) {
+      const q = m[R + b * pitch]! + m[at + RUN.stiffness + b]! * strain;
+      density += m[at + RUN.compliance + b]! * q * q;
+    }
+    return (load * (1 + strain) - density) * (longer - length);
+  }
+
+  /**
+   * Work of stretching that the kernel misses in the end element because webbing has come into it: it reckons with the run's
+   * element length [J]. To be called once a step, after the kernel.
+   */
+  missedWork(): number {
+    const m = this.#m;
+    const { base, pitch, lengths } = this.line;
+    const e = this.#element;
+    const inverse = m[base + COLUMN.IL * pitch + e]!;
+    const tension = m[base + COLUMN.T * pitch + e]!;
+    const strain = m[base + COLUMN.E * pitch + e]!;
+    const now = inverse > 0 ? (1 + strain) / inverse : 0;
+    const last = this.#last;
+    const missed =
+      last.now === 0 || now === 0
+        ? 0
+        : 0.5 * (tension + last.tension) * (now - last.now - lengths[e]! * (strain - last.strain));
+    last.tension = tension;
+    last.strain = strain;
+    last.now = now;
+    return missed;
+  }
+  /** Tension, strain and length [m] of the end element in the step before; no length: not known. */
+  readonly #last = { tension: 0, strain: 0, now: 0 };
+
+  #span(): number {
+    const x = this.line.base + this.#element;
+    const { pitch } = this.line;
+    const m = this.#m;
+    return Math.hypot(m[x + 1]! - m[x]!, m[x + pitch + 1]! - m[x + pitch]!, m[x + 2 * pitch + 1]! - m[x + 2 * pitch]!);
   }
 }

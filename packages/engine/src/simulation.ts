@@ -204,6 +204,8 @@ export class Simulation {
     const t = this.time;
     if (!this.#cutDone && t >= this.problem.cut!.time) this.#cut(t);
     if (!this.#legDone && t >= this.problem.legFailure!.time) this.#failLeg(t);
+    const { slip } = this.problem.main;
+    if (slip) this.#slip(slip, t);
     const auditing = t >= this.#nextAudit;
     if (auditing) this.#openAudit();
     if (t >= this.recorder.nextFrame) {
@@ -219,13 +221,13 @@ export class Simulation {
     for (let k = 0; k < this.#contacts.length; k++) this.#addImpulse(this.#contacts[k]!.impulse);
     this.#pullLeash();
     if (this.#footForce > 0) this.#letGo(step, t);
-    if (this.problem.airDensity !== undefined) this.#drag(step);
     for (let k = 0; k < this.#lines.length; k++) {
       const line = this.#lines[k]!;
       const out = this.#out[k]!;
       out[1] = Number.NEGATIVE_INFINITY;
       this.#kernel.step(line.base, line.pitch, line.runsAt, line.runs.length, line.runPitch, step, out);
     }
+    if (slip) this.#out[0]![0] = this.#out[0]![0]! + this.#ends[0]!.missedWork() + this.#ends[1]!.missedWork();
     for (let k = 0; k < this.#ends.length; k++) if (this.#ends[k]!.kind !== "fixed") this.#ends[k]!.move(step);
     for (let k = 0; k < this.legAnchors.length; k++) this.#moveAnchor(this.legAnchors[k]!, step, t);
     this.joints.bind(step, t);
@@ -236,7 +238,8 @@ export class Simulation {
     this.#values[HEIGHT] = height;
     this.#sample();
     if (auditing) this.#closeAudit(t);
-    if (this.problem.main.slip) this.#checkSlip(t);
+    // Between two steps, where velocities are those of the motion: within one, the contact has kicked its nodes already.
+    if (this.problem.airDensity !== undefined) this.#drag(step);
     this.#checkBreaks();
     this.steps++;
     this.#checkEnd();
@@ -399,19 +402,17 @@ export class Simulation {
     );
   }
 
-  #checkSlip(t: number): void {
-    const { slip } = this.problem.main;
-    if (!slip) return;
+  /** Weblocks let webbing through where this step would load them beyond their slip load. */
+  #slip(slip: { readonly A?: number; readonly B?: number }, t: number): void {
     for (let k = 0; k < 2; k++) {
       const end = this.#ends[k]!;
-      const load = end.end === "A" ? slip.A : slip.B;
-      if (load === undefined || end.load <= load) continue;
-      if (!this.events.some((event) => event.kind === "slip" && event.part === `weblock${end.end}`)) {
-        this.#note({ time: t, kind: "slip", part: `weblock${end.end}`, value: end.load });
-      }
-      const slipped = end.slip(load);
-      this.#slipped += slipped;
-      this.#gone[0] = this.#gone[0]! + slipped;
+      const load = slip[end.end];
+      const lost = load === undefined ? 0 : end.slip(load);
+      if (lost === 0) continue;
+      this.#slipped += lost;
+      this.#gone[0] = this.#gone[0]! + lost;
+      const part = `weblock${end.end}`;
+      if (!this.events.some((event) => event.part === part)) this.#note({ time: t, kind: "slip", part, value: load! });
     }
   }
 
