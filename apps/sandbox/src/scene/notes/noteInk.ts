@@ -3,7 +3,10 @@ import type { Palette } from "../../design/palette.ts";
 import { type Box, LABEL_SIDES, type Label } from "./labelLayout.ts";
 import type { Note } from "./notes.ts";
 
-/** Writes x, y [px] and, third, 1 when the point lies before the camera; xyz [m]. */
+/**
+ * Writes x, y [px] and, third, 1 when the point lies before the camera; of a point behind it, a place far out of the
+ * picture on its side. xyz [m].
+ */
 export type Projector = (x: number, y: number, z: number, out: Float64Array) => void;
 
 /** What is drawn on, and how. */
@@ -28,12 +31,13 @@ const RIM = 16;
 /** Draws the note's ink and gives the label its point; false when nothing of it is in the picture. */
 export function drawNote(sheet: Sheet, note: Note, label: Label): boolean {
   sheet.project(note.a[0]!, note.a[1]!, note.a[2]!, p);
-  if (p[2] !== 1) return false;
+  const mark = note.kind === "break" || note.kind === "pointer";
+  if (p[2] !== 1 && !mark) return false;
   label.x = p[0]!;
   label.y = p[1]!;
   if (note.kind === "dimension") return drawDimension(sheet, note, label);
   if (note.kind === "arrow") return drawArrow(sheet, note, label);
-  if (note.kind !== "name") return drawMark(sheet, note, label);
+  if (mark) return drawMark(sheet, note, label);
   label.gap = note.short === "" ? 6 : 10;
   return true;
 }

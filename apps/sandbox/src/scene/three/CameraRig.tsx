@@ -28,9 +28,8 @@ const KEY_TURN = 0.12;
 const KEY_WALK = 0.06;
 const KEY_ZOOM = 0.85;
 
-/** Room on a small screen for the legend above the event and the tools below it [px]. */
-const LEGEND_HEIGHT = 58;
-const TOOLS_HEIGHT = 60;
+/** Room for the legend below the event on a small screen [px]. */
+const LEGEND_HEIGHT = 62;
 
 interface CameraRigProps {
   readonly stage: Stage;
@@ -103,8 +102,8 @@ function viewOf(stage: Stage, wanted: SceneCamera, width: number, height: number
     ? {
         left: 0.07,
         right: 0.2,
-        top: Math.min(LEGEND_HEIGHT / height, 0.25),
-        bottom: Math.min(TOOLS_HEIGHT / height, 0.25),
+        top: 0.08,
+        bottom: Math.min(LEGEND_HEIGHT / height, 0.25),
       }
     : { left: 0.1, right: 0.14, top: 0.09, bottom: 0.12 };
   const { recording, gap } = stage;

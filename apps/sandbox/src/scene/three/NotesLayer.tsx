@@ -16,6 +16,8 @@ interface NotesLayerProps {
 }
 
 const seen = new Vector3();
+/** Where a point behind the camera is taken to be, from the middle of the picture [px]. */
+const FAR_OUT = 1e5;
 
 /** Dimensions, arrows, marks and names over the picture; they are projected here, once per drawn frame. */
 export function NotesLayer({ stage, look, host, options }: NotesLayerProps) {
@@ -29,6 +31,12 @@ export function NotesLayer({ stage, look, host, options }: NotesLayerProps) {
     project.current = (x, y, z, out) => {
       seen.set(x, y, z).applyMatrix4(camera.matrixWorldInverse);
       out[2] = seen.z < -0.1 ? 1 : 0;
+      if (out[2] === 0) {
+        const away = FAR_OUT / Math.max(Math.hypot(seen.x, seen.y), 1e-6);
+        out[0] = 0.5 * size.width + away * seen.x;
+        out[1] = 0.5 * size.height - away * seen.y;
+        return;
+      }
       seen.applyMatrix4(camera.projectionMatrix);
       out[0] = (0.5 + 0.5 * seen.x) * size.width;
       out[1] = (0.5 - 0.5 * seen.y) * size.height;
