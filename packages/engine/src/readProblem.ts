@@ -139,7 +139,7 @@ const branch: Rule = (check, path, value) => {
     check.fault(path, value, "a pair [stiffness in newtons, time in seconds]");
     return;
   }
-  number("a branch stiffness of 0 or more, in newtons", { above: 0 })(check, `${path}[0]`, value[0]);
+  number("a branch stiffness above 0, in newtons", { above: 0 })(check, `${path}[0]`, value[0]);
   number("a relaxation time above 0, in seconds", { above: 0 })(check, `${path}[1]`, value[1]);
 };
 
@@ -280,8 +280,26 @@ function checkTogether(check: Checker, problem: Problem): void {
     }
   }
   if (check.issues.length > 0) return;
+  checkSize(check, problem);
   checkLoads(check, problem);
   checkLegs(check, problem);
+}
+
+/** Element size that the limit reckons with, the fine mesh's [m], and what a recording of it may take: elements × seconds. */
+const FINEST = 0.25;
+const MOST_ELEMENT_SECONDS = 1_000_000;
+
+function checkSize(check: Checker, { span, rise, backup, duration }: Problem): void {
+  const chord = Math.hypot(span, rise);
+  const length = chord * (backup ? 2 + backup.slack : 1);
+  const elements = Math.ceil(length / FINEST);
+  if (elements * duration <= MOST_ELEMENT_SECONDS) return;
+  const longest = (MOST_ELEMENT_SECONDS / duration) * FINEST;
+  check.fault(
+    "span",
+    `${span} m: ${elements} elements on the fine mesh, for ${duration} s`,
+    `lines of ${longest.toFixed(0)} m together at most for this duration: a longer recording does not fit into memory`,
+  );
 }
 
 function checkLoads(check: Checker, problem: Problem): void {

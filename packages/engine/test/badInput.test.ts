@@ -1,0 +1,219 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { readProblem } from "../src/index.ts";
+import { NoEquilibrium, settled } from "../src/statics/start.ts";
+import { CUT, FALL } from "./rigs.ts";
+
+/** A copy of a problem with one value put elsewhere. */
+function changed(path: string, value: unknown, problem: object = CUT): unknown {
+  const copy = structuredClone(problem) as Record<string, unknown>;
+  const keys = path.split(".");
+  let at = copy;
+  for (const key of keys.slice(0, -1)) {
+    at[key] ??= {};
+    at = at[key] as Record<string, unknown>;
+  }
+  at[keys.at(-1)!] = value;
+  return copy;
+}
+function faults(input: unknown) {
+  const reading = readProblem(input);
+  return reading.ok ? [] : reading.issues;
+}
+const line = { mass: 0.06, branches: [] };
+
+describe("a problem that makes no sense is refused, with the place, what was got and what was expected", () => {
+  const CASES: readonly (readonly [path: string, value: unknown, at?: string])[] = [
+    ["span", Number.NaN],
+    ["span", Number.POSITIVE_INFINITY],
+    ["span", -60],
+    ["span", "60 m"],
+    ["duration", 0],
+    ["walker.mass", 0],
+    ["walker.mass", null],
+    ["walker.at", 1.2],
+    ["walker.at", 0],
+    ["ring.mass", 0],
+    ["ring.clearance", -0.1],
+    ["ring.friction", -0.1],
+    ["leash.length", 0],
+    ["leash.strength", 0],
+    ["main.pretension", -1],
+    ["main.material.mass", 0],
+    ["main.material.mass", Number.NEGATIVE_INFINITY],
+    ["main.material.curve", [[0, 0]], "main.material.curve"],
+    [
+      "main.material.curve",
+      [
+        [0, 10],
+        [0.1, 20],
+      ],
+      "main.material.curve[0]",
+    ],
+    [
+      "main.material.curve",
+      [
+        [0, 0],
+        [0.1, -500],
+      ],
+      "main.material.curve[1]",
+    ],
+    [
+      "main.material.curve",
+      [
+        [0, 0],
+        [0.1, 500],
+        [0.2, 400],
+      ],
+      "main.material.curve[2]",
+    ],
+    [
+      "main.material.curve",
+      [
+        [0, 0],
+        [0.1, 500],
+        [0.05, 600],
+      ],
+      "main.material.curve[2]",
+    ],
+    [
+      "main.material.curve",
+      [
+        [0, 0],
+        [0.1, Number.NaN],
+      ],
+      "main.material.curve[1]",
+    ],
+    ["main.material.branches", [[100, 0]], "main.material.branches[0][1]"],
+    ["main.material.branches", [[100, -1]], "main.material.branches[0][1]"],
+    ["main.material.branches", [[-100, 1]], "main.material.branches[0][0]"],
+    ["main.material.branches", [[Number.NaN, 1]], "main.material.branches[0][0]"],
+    ["main.material.branches", Array.from({ length: 9 }, () => [1, 1]), "main.material.branches"],
+    ["backup.slack", -0.01],
+    ["backup.connections", [{ at: 1.5 }], "backup.connections[0].at"],
+    ["backup.connections", [{ at: 0.5, strength: -3 }], "backup.connections[0].strength"],
+    ["backup.connections", [{ at: 0.5, strenght: 3 }], "backup.connections[0].strenght"],
+    ["cut.at", -0.1],
+    ["cut.at", 1.1],
+    ["cut.time", -1],
+    ["start", "sitting"],
+    ["anchors.A.stiffness", -1e5],
+    ["anchors.A.legs", [{ rock: [0, 0, 0], stiffness: 1e5 }], "anchors.A.legs[0].rock"],
+    ["anchors.A.legs", [{ rock: [2, 0, 0], stiffness: 1e5 }], "anchors.A.legs"],
+    ["main.weakZones", [{ from: 0.5, to: 0.4, strength: 1e4 }], "main.weakZones[0].to"],
+    ["main.strength", 2000, "main.pretension"],
+    ["main.material", undefined, "main"],
+    [
+      "ground",
+      [
+        [0, Number.NaN],
+        [1, 2],
+      ],
+      "ground[0]",
+    ],
+    ["airDensity", -1],
+    ["colour", "red"],
+  ];
+  for (const [path, value, at] of CASES) {
+    it(`${path}: ${JSON.stringify(value) ?? String(value)}`, () => {
+      const issues = faults(changed(path, value));
+      expect(issues.map((issue) => issue.path)).toContain(at ?? path);
+      for (const { got, expected } of issues) {
+        expect(got).not.toBe("");
+        expect(expected.length).toBeGreaterThan(5);
+      }
+    });
+  }
+
+  it("a leg that is not there cannot fail", () => {
+    expect(faults(changed("legFailure", { anchor: "A", leg: 0, time: 1 })).map(({ path }) => path)).toContain(
+      "legFailure.leg",
+    );
+  });
+
+  it("sections must follow one another to the line's end", () => {
+    const { material, ...main } = FALL.main;
+    const sections = [
+      { to: 0.5, material },
+      { to: 0.4, material },
+    ];
+    expect(faults({ ...FALL, main: { ...main, sections } }).map(({ path }) => path)).toEqual([
+      "main.sections[1].to",
+      "main.sections[1].to",
+    ]);
+  });
+
+  it("all faults are told at once", () => {
+    const issues = faults({ ...CUT, span: 0, duration: -1, ring: { ...CUT.ring, mass: Number.NaN } });
+    expect(issues.map(({ path }) => path).sort()).toEqual(["duration", "ring.mass", "span"]);
+  });
+
+  it("a rig of more elements than memory is refused with what would fit", () => {
+    const [issue] = faults({ ...CUT, span: 90_000, duration: 10 });
+    expect(issue!.path).toBe("span");
+    expect(issue!.got).toMatch(/elements/);
+    expect(issue!.expected).toMatch(/25000 m/);
+    expect(faults({ ...CUT, span: 1000, duration: 10 })).toEqual([]);
+  });
+
+  it("whatever is put anywhere, the reader answers instead of throwing", () => {
+    const paths = [
+      "span",
+      "main",
+      "main.material",
+      "main.material.curve",
+      "backup.connections",
+      "anchors.A.legs",
+      "cut",
+    ];
+    fc.assert(
+      fc.property(fc.constantFrom(...paths), fc.anything(), (path, value) => {
+        const reading = readProblem(changed(path, value));
+        expect(typeof reading.ok).toBe("boolean");
+      }),
+      { seed: 7, numRuns: 300 },
+    );
+    for (const input of [null, undefined, 3, "", [], [[]], () => 1]) expect(readProblem(input).ok).toBe(false);
+  });
+
+  it("and the tests' own rigs are taken", () => {
+    expect(faults(FALL)).toEqual([]);
+    expect(faults(CUT)).toEqual([]);
+    expect(
+      faults({
+        ...CUT,
+        backup: {
+          ...CUT.backup,
+          material: {
+            ...line,
+            curve: [
+              [0, 0],
+              [1, 9000],
+            ],
+          },
+        },
+      }),
+    ).toEqual([]);
+  });
+});
+
+describe("a rig that finds no rest", () => {
+  it("is told by line, place and force out of balance", () => {
+    const nothing = new Float64Array(3);
+    const stuck = {
+      ok: false,
+      iterations: 400,
+      residual: 12.34,
+      worst: "backup at 0.250 of its length",
+      main: nothing,
+      backup: nothing,
+      ring: nothing,
+      masters: { A: nothing, B: nothing },
+      xiMain: 0,
+      xiBackup: 0,
+      tension: 0,
+    };
+    expect(() => settled(stuck)).toThrow(NoEquilibrium);
+    expect(() => settled(stuck)).toThrow(/12\.3 N out of balance at the backup at 0\.250/);
+  });
+});
