@@ -84,3 +84,12 @@ it("the scene in words names sag, drop, hardest pull and what broke", () => {
   expect(words).toContain(forceWords(recording.peaks.leash.cfc60));
   expect(words).toContain("main line fails at anchor A");
 });
+
+it("of many tapes that part, the words only give the number", () => {
+  const tape = { kind: "break", part: "tape", value: 250 } as const;
+  const many = {
+    ...recording,
+    events: [...recording.events, { ...tape, time: 1, at: 0.1 }, { ...tape, time: 2, at: 0.2 }],
+  };
+  expect(sceneWords(many, rig)).toContain("main line fails at anchor A; 2 tapes.");
+});

@@ -45,6 +45,15 @@ export function eventWords(event: RunEvent): { readonly full: string; readonly s
   return { full: "", short: "" };
 }
 
+/** What broke, in order; tapes are only counted. */
+function brokenWords(events: readonly RunEvent[]): readonly string[] {
+  const broke = events.filter((e) => e.kind === "cut" || e.kind === "break");
+  const tapes = broke.filter((e) => e.part === "tape").length;
+  const words = broke.filter((e) => e.part !== "tape").map((e) => inSentence(eventWords(e).full));
+  if (tapes > 0) words.push(tapes === 1 ? "one tape" : `${tapes} tapes`);
+  return words;
+}
+
 function inSentence(words: string): string {
   return words.charAt(0).toLowerCase() + words.slice(1);
 }
@@ -59,9 +68,7 @@ function placeWords(at: number | undefined): string {
 /** The scene in words, for those who do not see it. */
 export function sceneWords(recording: Recording, rig: Rig, outcome?: Outcome): string {
   const { standing, walker, peaks, events } = recording;
-  const broken = events
-    .filter((e) => e.kind === "cut" || e.kind === "break")
-    .map((e) => inSentence(eventWords(e).full));
+  const broken = brokenWords(events);
   const onGround = events.some((e) => e.kind === "ground");
   const sentences = [
     `${rig.name}: a line of ${lengthWords(rig.span)} between anchors A and B.`,
