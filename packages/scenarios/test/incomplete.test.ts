@@ -18,7 +18,7 @@ vi.mock(import("@secondline/engine"), async (original) => {
 
 const whatIfs: WhatIf[] = [
   { kind: "leashFall", at: 0.5 },
-  { kind: "mainFails", at: 0.5, cutAt: 1, walker: "hanging" },
+  { kind: "mainFails", at: 0.3, cutAt: 1, walker: "hanging" },
 ];
 const run = () => finish(study(testRig, { accuracy: "quick", whatIfs, traces: true }));
 
@@ -31,7 +31,7 @@ describe("a what-if that fails its audit", () => {
     const failed = run().whatIfs[1]!;
     expect(failed).toEqual({
       whatIf: whatIfs[1],
-      title: "Main line fails at anchor B, walker hanging in the middle",
+      title: "Main line fails at anchor B, walker hanging 18 m from anchor A",
       ok: false,
       problem: "energy does not balance: 12 J",
       broke: [],
