@@ -1,3 +1,185 @@
-export function LayoutsView(_: { booted: unknown; theme: string; wide: boolean }) {
-  return <main />;
+import type { Recording } from "@secondline/engine";
+import { CAUTIONS } from "@secondline/scenarios";
+import { useEffect, useMemo, useRef, useState } from "react";
+import type { Booted } from "../boot.ts";
+import { createPlaybackClock, type PlaybackClock } from "../clock/playbackClock.ts";
+import { Choice } from "../design/Choice.tsx";
+import type { Theme } from "../design/palette.ts";
+import { rigName } from "../files/autosave.ts";
+import { useReducedMotion } from "../page/useMedia.ts";
+import { Question } from "../question/Question.tsx";
+import { useActions, useSandbox } from "../state/useSandbox.ts";
+import { AddLayout } from "./AddLayout.tsx";
+import { CautionFoot } from "./CautionFoot.tsx";
+import { DifferenceTable } from "./DifferenceTable.tsx";
+import { LayoutColumn } from "./LayoutColumn.tsx";
+import { LayoutEditor } from "./LayoutEditor.tsx";
+import styles from "./LayoutsView.module.css";
+import { LayoutTraces } from "./LayoutTraces.tsx";
+import { type Layout, LETTERS, MOST_LAYOUTS, writtenLayout } from "./layouts.ts";
+import { PlayStrip } from "./PlayStrip.tsx";
+import { layoutsOf, useEach, useLayoutList } from "./useLayouts.ts";
+
+interface Props {
+  booted: Booted;
+  theme: Theme;
+  wide: boolean;
+}
+type Frame = "event" | "overview";
+const FRAMES = [
+  { value: "event", label: "Close to the fall" },
+  { value: "overview", label: "The whole line" },
+] as const;
+
+/** Two to four layouts with the same what-if: pictures and traces that share one clock, and what differs, in a table. */
+export function LayoutsView({ booted, theme, wide }: Props) {
+  const layouts = layoutsOf(booted);
+  const list = useLayoutList(layouts);
+  const [editing, setEditing] = useState<string>();
+  const [frame, setFrame] = useState<Frame>("event");
+  const { tell, announce } = useActions();
+  const { clock, recordings } = useSharedClock(list);
+  useEffect(() => layouts.follow(), [layouts]);
+  useAnnouncedResults(list);
+  const edited = list.find(({ id }) => id === editing);
+  useUndoKeys(edited ?? list.at(-1));
+  const cautions = useCautions(list);
+  const full = list.length >= MOST_LAYOUTS;
+
+  function duplicate(layout: Layout): void {
+    const copy = layouts.add(writtenLayout(layout.sandbox));
+    if (!copy) return;
+    setEditing(copy.id);
+    announce(`Layout ${LETTERS[list.length]} is a copy. Change it in the rig sheet.`);
+  }
+  function remove(layout: Layout): void {
+    const name = `Layout ${LETTERS[list.indexOf(layout)]}, ${rigName(writtenLayout(layout.sandbox).document)},`;
+    const bringBack = layouts.remove(layout.id);
+    if (bringBack)
+      tell({ tone: "word", text: `${name} was taken away.`, action: { label: "Bring it back", run: bringBack } });
+  }
+  const editor = edited && (
+    <LayoutEditor
+      key={edited.id}
+      layout={edited}
+      letter={LETTERS[list.indexOf(edited)]!}
+      wide={wide}
+      onClose={() => setEditing(undefined)}
+    />
+  );
+  if (editor && !wide) {
+    return (
+      <div className={styles.view}>
+        {editor}
+        <CautionFoot cautions={cautions} />
+      </div>
+    );
+  }
+  return (
+    <div className={styles.view}>
+      <div className={styles.body}>
+        {editor && <aside className={styles.editor}>{editor}</aside>}
+        <main className={styles.main}>
+          <div className={styles.scroll}>
+            <h2 className="visually-hidden">Layouts side by side</h2>
+            <div className={styles.bar}>
+              <Question />
+              <div className={styles.tools}>
+                <Choice<Frame> compact label="View" value={frame} options={FRAMES} onChange={setFrame} />
+                {list.length > 1 && !full && (
+                  <AddLayout list={list} onDuplicate={duplicate} onAdd={layouts.add} read={booted.read} />
+                )}
+              </div>
+            </div>
+            <div className={styles.columns} style={{ "--count": Math.max(list.length, 2) } as React.CSSProperties}>
+              {list.map((layout, i) => (
+                <LayoutColumn
+                  key={layout.id}
+                  {...{ layout, clock, theme, frame }}
+                  place={i}
+                  first={list[0]!}
+                  editing={layout.id === editing}
+                  full={full}
+                  onEdit={() => setEditing(layout.id)}
+                  onDuplicate={() => duplicate(layout)}
+                  onRemove={() => remove(layout)}
+                />
+              ))}
+              {list.length === 1 && (
+                <AddLayout first list={list} onDuplicate={duplicate} onAdd={layouts.add} read={booted.read} />
+              )}
+            </div>
+            <LayoutTraces {...{ clock, recordings, wide }} />
+            {list.length > 1 && <DifferenceTable list={list} />}
+          </div>
+          <div className={styles.play}>
+            <PlayStrip clock={clock} />
+          </div>
+        </main>
+      </div>
+      <CautionFoot cautions={cautions} />
+    </div>
+  );
+}
+
+/** One clock for all: as long as the longest run. Another what-if plays from its start; a changed layout keeps the moment. */
+function useSharedClock(list: readonly Layout[]): {
+  clock: PlaybackClock;
+  recordings: readonly (Recording | undefined)[];
+} {
+  const [clock] = useState(() => createPlaybackClock({ duration: 0, speed: 1 / 4 }));
+  const recordings = useEach(list, (_state, { sandbox }) => sandbox.recordings.current);
+  const whatIf = useSandbox((state) => state.session.whatIf);
+  const still = useReducedMotion();
+  const started = useRef<unknown>(undefined);
+  useEffect(() => {
+    const runs = recordings.filter((one) => one !== undefined);
+    const [run] = runs;
+    if (!run) return;
+    clock.setRun({ duration: Math.max(...runs.map(({ duration }) => duration)), frameStep: 1 / run.frames.rate });
+    if (started.current === whatIf) return;
+    started.current = whatIf;
+    clock.seek(still ? run.walker.lowestTime : 0);
+    if (!still) clock.play();
+  }, [clock, recordings, whatIf, still]);
+  useEffect(() => () => clock.pause(), [clock]);
+  return { clock, recordings };
+}
+
+/** Says aloud when all layouts are computed. */
+function useAnnouncedResults(list: readonly Layout[]): void {
+  const { announce } = useActions();
+  const busy = useEach(list, ({ run }) => run.fall.kind === "busy" || run.study.kind === "busy").includes(true);
+  const was = useRef(busy);
+  useEffect(() => {
+    if (was.current && !busy && list.length > 1)
+      announce("All layouts are computed. The table of differences is up to date.");
+    was.current = busy;
+  }, [busy, list, announce]);
+}
+
+/** Undo and redo by their usual keys, in the layout that is being changed. Text being typed keeps its own undo. */
+function useUndoKeys(layout: Layout | undefined): void {
+  useEffect(() => {
+    const onKey = (event: KeyboardEvent) => {
+      if (!layout || !(event.ctrlKey || event.metaKey) || event.altKey) return;
+      if (event.target instanceof HTMLInputElement && event.target.type !== "range") return;
+      const key = event.key.toLowerCase();
+      if (key !== "z" && key !== "y") return;
+      event.preventDefault();
+      if (key === "y" || event.shiftKey) layout.sandbox.actions.redo();
+      else layout.sandbox.actions.undo();
+    };
+    addEventListener("keydown", onKey);
+    return () => removeEventListener("keydown", onKey);
+  }, [layout]);
+}
+
+/** The cautions of all layouts, each once. */
+function useCautions(list: readonly Layout[]): readonly string[] {
+  const outcomes = useEach(list, ({ run }) => run.verdict?.outcome);
+  return useMemo(
+    () => [...new Set([...CAUTIONS, ...outcomes.flatMap((outcome) => outcome?.cautions ?? [])])],
+    [outcomes],
+  );
 }

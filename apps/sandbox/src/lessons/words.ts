@@ -113,7 +113,7 @@ export const WORDS = {
   "knot.reason2": "About four fifths: a knot weakens a little.",
   "knot.reason3": "Less than half: flat webbing hates tight bends.",
   "knot.whyParts":
-    "In a knot the webbing runs around itself in a tight bend: some of it carries nearly everything, and it is squeezed where it carries. Together with what the sun took, {afterEndStrength} are left. The fall brings {afterEndLoad}. The knot parts, and there is no third line.",
+    "In a knot the webbing runs around itself in a tight bend: some of it carries nearly everything, and it is squeezed where it carries. Together with what the sun took, {afterEndStrength} are left. With the sewn loop the same fall pulled with {beforeEndLoad}. The knot parts, and there is no third line.",
   "knot.whyHolds":
     "In a knot the webbing runs around itself in a tight bend: some of it carries nearly everything, and it is squeezed where it carries. Together with what the sun took, {afterEndStrength} are left, against a pull of {afterEndLoad}.",
   "knot.summary":
@@ -136,12 +136,12 @@ export const WORDS = {
   "trace.summary":
     "Keep a record of where clamps have sat, in metres of webbing, and look it up at every re-tension, move and reuse. A tired place is harmless only where nothing pulls on it.",
   "trace.notTold":
-    "How deep your clamp bites. The number for the trace rests on this: {traceBasis}. Test pieces from your own lines after a take-down.",
+    "How deep your clamp bites. The number for the trace rests on this: {traceBasis}. After a take-down, pull pieces of your own lines apart and see.",
 
   "shortStiff.title": "Why a short stiff line hurts",
   "shortStiff.line": "The same fall with nothing to give",
   "shortStiff.given":
-    "You fall into the leash in the middle of 60 m of polyester webbing. The hardest pull on your harness is {beforePull}; each anchor gets up to {beforeAnchor}. The line gives way softly: you come to rest {beforeDrop} below where you stood.",
+    "You fall into the leash in the middle of 60 m of polyester webbing. The hardest pull on your harness is {beforePull}; each anchor gets up to {beforeAnchor}. The line gives way softly: at the deepest you are {beforeDrop} lower than you stood.",
   "shortStiff.ask":
     "The same person takes the same fall with the same leash on 15 m of tight HMPE webbing. What is the hardest pull on the harness?",
   "shortStiff.slider": "Hardest pull on the harness",

@@ -1,0 +1,102 @@
+import { memo, useMemo } from "react";
+import { rigName } from "../files/autosave.ts";
+import styles from "./DifferenceTable.module.css";
+import { fallRows, type TableRow, verdictRows } from "./differences.ts";
+import { LOOKS } from "./layoutLook.ts";
+import { type Layout, LETTERS } from "./layouts.ts";
+import { TraceSample } from "./TraceSample.tsx";
+import { useEach } from "./useLayouts.ts";
+
+/** What differs, number by number: in the what-if of the pictures, then over all what-ifs of the verdict. */
+export const DifferenceTable = memo(function DifferenceTable({ list }: { list: readonly Layout[] }) {
+  const names = useEach(list, ({ document }) => rigName(document.history.present));
+  const falls = useEach(list, ({ run }) => run.shown?.outcome);
+  const verdicts = useEach(list, ({ run }) => run.verdict?.outcome);
+  const sizes = useEach(list, ({ run }) => run.verdict?.size);
+  const fall = useMemo(() => (complete(falls) ? fallRows(falls) : undefined), [falls]);
+  const verdict = useMemo(() => (complete(verdicts) ? verdictRows(verdicts) : undefined), [verdicts]);
+  const counts = [...new Set(verdicts.map((one) => one?.whatIfs.length))];
+  const scope = sizes.every((size) => size === "full") ? "Over every what-if" : "Over the what-ifs that usually govern";
+  return (
+    <section className={styles.place} aria-label="Differences">
+      <h3 className={styles.title}>What differs</h3>
+      <p className={styles.note}>
+        Small figures: against A, where it is 3 % or more. A dot marks the kindest value for the walker or the rig,
+        among layouts that hold.
+      </p>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a table that scrolls sideways must be reachable with the keys */}
+      <section className={styles.scroll} aria-label="Table of differences" tabIndex={0}>
+        <table className={styles.table}>
+          <thead>
+            <tr>
+              <td />
+              {list.map(({ id }, i) => (
+                <th key={id} scope="col">
+                  <TraceSample look={LOOKS[i]!} /> <b>{LETTERS[i]}</b> <span className={styles.name}>{names[i]}</span>
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <Group
+            title="This what-if"
+            rows={fall}
+            count={list.length}
+            waiting="Appears when all layouts are computed."
+          />
+          <Group
+            title={counts.length === 1 && counts[0] ? `${scope} (${counts[0]})` : scope}
+            rows={verdict?.figures}
+            count={list.length}
+            waiting="Appears when every layout has a verdict."
+          />
+          {verdict && verdict.margins.length > 0 && (
+            <Group title="Strength over load, part by part" rows={verdict.margins} count={list.length} />
+          )}
+        </table>
+      </section>
+    </section>
+  );
+});
+
+interface GroupProps {
+  title: string;
+  rows: readonly TableRow[] | undefined;
+  count: number;
+  waiting?: string;
+}
+
+function Group({ title, rows, count, waiting }: GroupProps) {
+  return (
+    <tbody>
+      <tr>
+        <th className={styles.group} colSpan={count + 1} scope="rowgroup">
+          {title}
+        </th>
+      </tr>
+      {rows === undefined && (
+        <tr>
+          <td className={styles.waiting} colSpan={count + 1}>
+            {waiting}
+          </td>
+        </tr>
+      )}
+      {rows?.map(({ id, label, cells, changes, kindest }) => (
+        <tr key={id}>
+          <th scope="row">{label.replace(/^Margin: /, "")}</th>
+          {cells.map((cell, i) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: a layout's cell is known by its place
+            <td key={i} data-kindest={kindest.includes(i)}>
+              {cell}
+              {kindest.includes(i) && <span className="visually-hidden"> (kindest)</span>}
+              {changes[i] !== "" && <span className={styles.change}>{changes[i]}</span>}
+            </td>
+          ))}
+        </tr>
+      ))}
+    </tbody>
+  );
+}
+
+function complete<T>(values: readonly (T | undefined)[]): values is readonly T[] {
+  return values.length > 1 && values.every((value) => value !== undefined);
+}

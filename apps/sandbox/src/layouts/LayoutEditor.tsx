@@ -1,0 +1,62 @@
+import { useEffect, useRef } from "react";
+import { Button } from "../design/Button.tsx";
+import { RigSheet } from "../rigSheet/RigSheet.tsx";
+import { SandboxContext, useActions, useSandbox } from "../state/useSandbox.ts";
+import styles from "./LayoutsView.module.css";
+import type { Layout } from "./layouts.ts";
+
+interface Props {
+  layout: Layout;
+  letter: string;
+  wide: boolean;
+  onClose: () => void;
+}
+
+/** The rig sheet of one layout, with its own undo. */
+export function LayoutEditor({ layout, letter, wide, onClose }: Props) {
+  const heading = useRef<HTMLParagraphElement>(null);
+  useEffect(() => heading.current?.focus(), []);
+  return (
+    <SandboxContext.Provider value={layout.sandbox}>
+      <section className={styles.editorInner} aria-label={`Rig sheet of layout ${letter}`}>
+        <div className={styles.editorHead}>
+          <p ref={heading} className={styles.editorTitle} tabIndex={-1}>
+            Changing layout {letter}
+          </p>
+          <UndoButtons />
+          <Button tone={wide ? "plain" : "filled"} label="Done" onClick={onClose} />
+        </div>
+        <div className={styles.editorSheet}>
+          <RigSheet />
+        </div>
+      </section>
+    </SandboxContext.Provider>
+  );
+}
+
+/** Undo and redo of the layout around it. */
+function UndoButtons() {
+  const undoLabel = useSandbox((state) => state.document.history.past.at(-1)?.label);
+  const redoLabel = useSandbox((state) => state.document.history.future[0]?.label);
+  const { undo, redo } = useActions();
+  return (
+    <>
+      <Button
+        tone="quiet"
+        icon="undo"
+        iconOnly
+        label={undoLabel ? `Undo: ${undoLabel}` : "Nothing to undo"}
+        disabled={!undoLabel}
+        onClick={undo}
+      />
+      <Button
+        tone="quiet"
+        icon="redo"
+        iconOnly
+        label={redoLabel ? `Redo: ${redoLabel}` : "Nothing to redo"}
+        disabled={!redoLabel}
+        onClick={redo}
+      />
+    </>
+  );
+}

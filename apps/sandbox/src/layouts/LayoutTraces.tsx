@@ -1,0 +1,157 @@
+import type { Recording } from "@secondline/engine";
+import { memo, useCallback, useMemo, useState } from "react";
+import type { PlaybackClock } from "../clock/playbackClock.ts";
+import { Choice } from "../design/Choice.tsx";
+import { CursorLines, type Probe } from "../time/CursorLines.tsx";
+import { type EndLabel, EndLabels } from "../time/EndLabels.tsx";
+import { axisKilonewtons } from "../time/ForcesPlot.tsx";
+import { inKilonewtons, inSeconds, kilonewtonDigits, listed } from "../time/format.ts";
+import { PlotCanvas, type PlotDrawing } from "../time/PlotCanvas.tsx";
+import { plotFrame, yOf } from "../time/plotFrame.ts";
+import { ScrubSurface } from "../time/ScrubSurface.tsx";
+import { forceAt } from "../time/traceSet.ts";
+import { useFrameSize } from "../time/useFrameSize.ts";
+import { usePalette } from "../time/usePalette.ts";
+import { fitRange } from "../time/visibleRange.ts";
+import styles from "./LayoutTraces.module.css";
+import { LOOKS } from "./layoutLook.ts";
+import { LETTERS } from "./layouts.ts";
+import { COMPARED, type ComparedId, layoutPyramid, layoutTraceData } from "./layoutTraceData.ts";
+
+interface Props {
+  clock: PlaybackClock;
+  recordings: readonly (Recording | undefined)[];
+  wide: boolean;
+}
+
+const GUTTER = { wide: 132, compact: 74 };
+const OPTIONS = COMPARED.map(({ id, label }) => ({ value: id, label }));
+
+/** One force over time, for all layouts on the same axes. */
+export const LayoutTraces = memo(function LayoutTraces({ clock, recordings, wide }: Props) {
+  const [trace, setTrace] = useState<ComparedId>("leash");
+  const { ref, size } = useFrameSize<HTMLDivElement>();
+  const label = COMPARED.find(({ id }) => id === trace)!.label;
+  return (
+    <section className={styles.traces} aria-label="Force over time, all layouts">
+      <div className={styles.head}>
+        <h3 className={styles.title}>Force over time</h3>
+        <Choice<ComparedId> compact label="Force" value={trace} options={OPTIONS} onChange={setTrace} />
+        <p className={styles.sentence}>{peakSentence(recordings, trace)}</p>
+      </div>
+      <div ref={ref} className={styles.figure}>
+        {size.width > 0 && (
+          <Plot
+            {...{ clock, recordings, trace }}
+            name={label}
+            width={size.width}
+            height={size.height}
+            compact={!wide}
+          />
+        )}
+      </div>
+    </section>
+  );
+});
+
+interface PlotProps {
+  clock: PlaybackClock;
+  recordings: readonly (Recording | undefined)[];
+  trace: ComparedId;
+  name: string;
+  width: number;
+  height: number;
+  compact: boolean;
+}
+
+function Plot({ clock, recordings, trace, name, width, height, compact }: PlotProps) {
+  const palette = usePalette();
+  const duration = Math.max(...recordings.map((one) => one?.duration ?? 0), 0);
+  const [wished, setRange] = useState(fitRange(duration));
+  // Another run may be shorter or longer: what was zoomed into may not exist in it.
+  const range = wished.to <= duration && wished.to > wished.from ? wished : fitRange(duration);
+  const frame = useMemo(() => {
+    const whole = plotFrame(width, height, compact, GUTTER);
+    // No lanes for the words of events: they differ from layout to layout.
+    return { ...whole, top: whole.headroom, height: height - whole.headroom - whole.axisHeight };
+  }, [width, height, compact]);
+  const drawing = useMemo(
+    (): PlotDrawing => ({
+      series: recordings.map((_, i) => ({
+        stroke: palette[LOOKS[i]!.colour],
+        width: 2,
+        dash: [...LOOKS[i]!.dash],
+        points: { show: false },
+        pxAlign: 0,
+      })),
+      bands: [],
+    }),
+    [recordings, palette],
+  );
+  const pixels = frame.width * Math.min(devicePixelRatio, 2);
+  const data = useMemo(() => layoutTraceData(recordings, trace, range, pixels), [recordings, trace, range, pixels]);
+  const probes = useMemo(
+    () =>
+      recordings.flatMap((recording, i): readonly (Probe & { letter: string; dash: readonly number[] })[] => {
+        const pyramid = recording && layoutPyramid(recording, trace);
+        if (!recording || !pyramid) return [];
+        const { colour, dash } = LOOKS[i]!;
+        const valueAt = (time: number) => forceAt(pyramid, recording.rate, time);
+        return [{ key: LETTERS[i]!, letter: LETTERS[i]!, colour: palette[colour], dash, valueAt }];
+      }),
+    [recordings, trace, palette],
+  );
+  const labels = useMemo(
+    () =>
+      probes.map(
+        ({ key, letter, colour, dash, valueAt }): EndLabel => ({
+          key,
+          name: letter,
+          colour,
+          dash,
+          width: 2,
+          y: yOf(valueAt(range.to) ?? 0, data.top, frame),
+          rank: 1,
+          valueAt,
+        }),
+      ),
+    [probes, range, data.top, frame],
+  );
+  const describe = useCallback(
+    (time: number) =>
+      `${inSeconds(time)}. ${name}: ${listed(
+        probes.flatMap(({ letter, valueAt }) => {
+          const value = valueAt(time);
+          return value === null ? [] : [`${letter} ${inKilonewtons(value)}`];
+        }),
+      )}`,
+    [probes, name],
+  );
+  return (
+    <>
+      <PlotCanvas {...{ drawing, data, range, frame, palette }} axisText={axisKilonewtons} />
+      <CursorLines {...{ clock, range, frame, probes }} top={data.top} measure={null} />
+      <ScrubSurface
+        {...{ clock, range, frame, describe, duration }}
+        onRange={setRange}
+        onMeasure={() => undefined}
+        above={0}
+        snap={() => null}
+      />
+      <EndLabels
+        {...{ labels, clock, frame, compact }}
+        format={compact ? kilonewtonDigits : inKilonewtons}
+        highlight={null}
+      />
+    </>
+  );
+}
+
+/** "Hardest: A 4.6 kN, B 6.8 kN." */
+function peakSentence(recordings: readonly (Recording | undefined)[], trace: ComparedId): string {
+  const peaks = recordings.flatMap((recording, i) => {
+    const peak = recording && layoutPyramid(recording, trace) && recording.peaks[trace].cfc60;
+    return peak === undefined ? [] : [`${LETTERS[i]} ${inKilonewtons(peak)}`];
+  });
+  return peaks.length === 0 ? "Nothing pulls on it in this what-if." : `Hardest: ${listed(peaks)}.`;
+}

@@ -1,0 +1,46 @@
+/** Layouts kept on this device between visits. What cannot be read is set aside and told, never repaired. */
+import type { ReadRig } from "../state/types.ts";
+import type { WrittenLayout } from "./layouts.ts";
+
+/** The part of the browser's storage that is needed. */
+export interface Shelf {
+  getItem(key: string): string | null;
+  setItem(key: string, value: string): void;
+}
+
+const KEY = "secondline.layouts";
+const ASIDE = "secondline.layouts.unreadable";
+
+export function keepLayouts(shelf: Shelf, layouts: readonly WrittenLayout[]): void {
+  shelf.setItem(KEY, JSON.stringify(layouts));
+}
+
+/** Layouts whose rigs can be read. `lost`: how many could not and were set aside. */
+export function readKeptLayouts(
+  shelf: Shelf,
+  read: ReadRig,
+): { readonly layouts: readonly WrittenLayout[]; readonly lost: number } {
+  const text = shelf.getItem(KEY);
+  if (text === null) return { layouts: [], lost: 0 };
+  const found = parsed(text);
+  const layouts = (found ?? []).filter((one) => isWritten(one) && read(one.goodDocument).ok) as WrittenLayout[];
+  const lost = found === undefined ? 1 : found.length - layouts.length;
+  if (lost > 0) shelf.setItem(ASIDE, text);
+  return { layouts, lost };
+}
+
+function parsed(text: string): readonly unknown[] | undefined {
+  try {
+    const found: unknown = JSON.parse(text);
+    return Array.isArray(found) ? found : undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+function isWritten(value: unknown): value is WrittenLayout {
+  const isRecord = (one: unknown) => typeof one === "object" && one !== null && !Array.isArray(one);
+  if (!isRecord(value)) return false;
+  const { document, goodDocument } = value as Record<string, unknown>;
+  return isRecord(document) && isRecord(goodDocument);
+}

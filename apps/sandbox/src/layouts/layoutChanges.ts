@@ -1,0 +1,84 @@
+/** What differs between two rig documents, entry by entry, in the words of the rig sheet. */
+import { type Field, fieldAt, GENERIC_STOCKS, groupName, parseQuantity } from "@secondline/rig";
+import type { WrittenRig } from "../state/types.ts";
+
+export interface LayoutChange {
+  readonly path: string;
+  /** "Backup, Slack". */
+  readonly label: string;
+  /** As typed; "none" where there is no such entry. */
+  readonly before: string;
+  readonly after: string;
+}
+
+/** Not of the rig itself. */
+const ASIDE = new Set(["name", "notes", "secondline", "invented"]);
+const NONE = "none";
+
+/** Changes from one document to another, in the order of the document. Bases, names and notes are no changes of the rig. */
+export function layoutChanges(before: WrittenRig, after: WrittenRig): readonly LayoutChange[] {
+  return compare("", before, after).filter(({ path }) => !ASIDE.has(path) && !/basis$/i.test(path));
+}
+
+function compare(path: string, before: unknown, after: unknown): readonly LayoutChange[] {
+  if (same(path, before, after)) return [];
+  if (path === "ground") return [{ path, label: "Ground profile", before: "one", after: "another" }];
+  if (Array.isArray(before) && Array.isArray(after) && before.length === after.length)
+    return before.flatMap((one, i) => compare(`${path}[${i}]`, one, after[i]));
+  if (isGroup(before) && isGroup(after)) {
+    const keys = new Set([...Object.keys(before), ...Object.keys(after)]);
+    return [...keys].flatMap((key) => compare(path === "" ? key : `${path}.${key}`, before[key], after[key]));
+  }
+  return [{ path, label: labelOf(path), before: valueWords(path, before), after: valueWords(path, after) }];
+}
+
+/** Equal as numbers, however they are typed: 2 kN is 2000 N. */
+function same(path: string, before: unknown, after: unknown): boolean {
+  if (Object.is(before, after)) return true;
+  const field = fieldAt(path);
+  if (field?.kind !== "quantity") return JSON.stringify(before) === JSON.stringify(after);
+  const [a, b] = [before, after].map((value) => parseQuantity(value ?? field.fallback, field.dimension));
+  return a?.ok === true && b?.ok === true && a.value === b.value;
+}
+
+const isGroup = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === "object" && value !== null && !Array.isArray(value);
+
+/** Names of the groups on the way and of the entry itself. */
+function labelOf(path: string): string {
+  const steps = path.split(".");
+  const names = steps.flatMap((_, i) => {
+    const here = steps.slice(0, i + 1).join(".");
+    const name = groupName(here);
+    const item = /\[(\d+)\]$/.exec(here)?.[1];
+    const list = item === undefined ? undefined : groupName(here.replace(/\[\d+\]$/, ""));
+    if (list !== undefined) return [item === "0" && isOnly(here) ? list : `${list} ${Number(item) + 1}`];
+    return name === undefined || name === "Condition" ? [] : [name];
+  });
+  const field = fieldAt(path);
+  return [...names, ...(field ? [field.label.charAt(0).toLowerCase() + field.label.slice(1)] : [])].join(", ") || path;
+}
+
+/** A line is mostly one section: its number would only be noise. */
+const isOnly = (path: string) => path.endsWith("sections[0]");
+
+function valueWords(path: string, value: unknown): string {
+  if (value === undefined) return fallbackWords(fieldAt(path));
+  if (Array.isArray(value)) return value.length === 0 ? NONE : `${value.length}`;
+  if (isGroup(value)) return groupWords(value);
+  const field = fieldAt(path);
+  if (field?.kind === "choice") return field.options.find((one) => one.value === value)?.label ?? String(value);
+  if (field?.kind === "stock") return GENERIC_STOCKS.get(String(value))?.name ?? String(value);
+  if (field?.kind === "flag") return value === true ? "yes" : "no";
+  return String(value);
+}
+
+function fallbackWords(field: Field | undefined): string {
+  return field?.kind === "quantity" && field.fallback !== undefined ? String(field.fallback) : NONE;
+}
+
+/** A whole part that came or went: by its name or kind. */
+function groupWords(group: Readonly<Record<string, unknown>>): string {
+  const name = group.name ?? group.kind;
+  return typeof name === "string" ? name : "one";
+}

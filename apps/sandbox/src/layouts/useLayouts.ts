@@ -1,0 +1,102 @@
+import { useCallback, useRef, useSyncExternalStore } from "react";
+import { useStore } from "zustand";
+import type { Booted } from "../boot.ts";
+import type { Sandbox } from "../state/sandbox.ts";
+import type { SandboxState, Services } from "../state/types.ts";
+import { sideRunner } from "../worker/sideRunner.ts";
+import { keepLayouts, readKeptLayouts, type Shelf } from "./keptLayouts.ts";
+import { createLayouts, type Layout, type Layouts } from "./layouts.ts";
+
+/** A pause in the changes after which they are written [ms]. */
+const SETTLE = 400;
+const made = new WeakMap<Sandbox, Layouts>();
+
+/** The layouts of a sandbox: made when they are first looked at, the same ever after. */
+export function layoutsOf({ sandbox, read }: Booted): Layouts {
+  const known = made.get(sandbox);
+  if (known) return known;
+  const services: Services = {
+    runner: sideRunner(),
+    read,
+    newId: () => crypto.randomUUID(),
+    later(milliseconds, action) {
+      const timer = setTimeout(action, milliseconds);
+      return () => clearTimeout(timer);
+    },
+  };
+  const shelf = deviceShelf();
+  const kept = readKeptLayouts(shelf, read);
+  if (kept.lost > 0) {
+    sandbox.actions.tell({
+      tone: "fault",
+      text: "Some layouts kept on this device cannot be read by this version. They were set aside, not thrown away.",
+    });
+  }
+  const layouts = createLayouts(sandbox, services, kept.layouts);
+  keepChanges(layouts, shelf, sandbox);
+  made.set(sandbox, layouts);
+  return layouts;
+}
+
+function keepChanges(layouts: Layouts, shelf: Shelf, { actions }: Sandbox): void {
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  let trouble = false;
+  const write = () => {
+    timer = undefined;
+    try {
+      keepLayouts(shelf, layouts.written());
+      trouble = false;
+    } catch (error) {
+      const message = error instanceof Error ? error.message : String(error);
+      // Told once, not with every letter.
+      if (!trouble) {
+        actions.tell({ tone: "fault", text: `The layouts could not be kept on this device: ${message}.` });
+      }
+      trouble = true;
+    }
+  };
+  layouts.onChange(() => {
+    clearTimeout(timer);
+    timer = setTimeout(write, SETTLE);
+  });
+  addEventListener("pagehide", () => {
+    if (timer === undefined) return;
+    clearTimeout(timer);
+    write();
+  });
+}
+
+/** The browser's storage, or one that forgets where there is none. */
+function deviceShelf(): Shelf {
+  try {
+    return localStorage;
+  } catch {
+    return { getItem: () => null, setItem: () => undefined };
+  }
+}
+
+/** The layouts themselves; renders again when one comes or goes. */
+export function useLayoutList(layouts: Layouts): readonly Layout[] {
+  return useStore(layouts.store, (state) => state.layouts);
+}
+
+/** A value of every layout's state, in their order; renders again when one of them is another value. */
+export function useEach<T>(list: readonly Layout[], select: (state: SandboxState, layout: Layout) => T): readonly T[] {
+  const last = useRef<readonly T[]>([]);
+  const subscribe = useCallback(
+    (listener: () => void) => {
+      const ends = list.map(({ sandbox }) => sandbox.store.subscribe(listener));
+      return () => {
+        for (const end of ends) end();
+      };
+    },
+    [list],
+  );
+  const get = () => {
+    const next = list.map((layout) => select(layout.sandbox.store.getState(), layout));
+    const same = next.length === last.current.length && next.every((value, i) => Object.is(value, last.current[i]));
+    if (!same) last.current = next;
+    return last.current;
+  };
+  return useSyncExternalStore(subscribe, get);
+}
