@@ -74,7 +74,12 @@ export class LedgerKeeper {
   }
 
   result(): EnergyLedger {
-    const series = Object.fromEntries(LEDGER.map((name, k) => [name, Float32Array.from(this.#rows, (row) => row[k]!)]));
+    const column = (k: number) => {
+      const values = new Float32Array(this.#rows.length);
+      for (let i = 0; i < values.length; i++) values[i] = this.#rows[i]![k]!;
+      return values;
+    };
+    const series = Object.fromEntries(LEDGER.map((name, k) => [name, column(k)]));
     return {
       times: Float32Array.from(this.#times),
       series: series as Record<LedgerEntry, Float32Array>,

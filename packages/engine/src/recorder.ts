@@ -31,6 +31,7 @@ export class Recorder {
   nextRow = 0;
   readonly #step: number;
   #steps = 0;
+  #nextSample = 0;
   readonly #lines: readonly Line[];
   readonly #m: Float64Array;
   readonly #last: Float64Array;
@@ -60,11 +61,11 @@ export class Recorder {
     const last = this.#last;
     const step = this.#step;
     const t = this.#steps * step;
-    for (; this.samples < channels[0]!.length; this.samples++) {
-      const at = this.samples / SIGNAL_RATE;
-      if (at > t) break;
-      const share = t > 0 ? 1 - (t - at) / step : 1;
+    for (; this.#nextSample <= t; this.samples++) {
+      if (this.samples === channels[0]!.length) break;
+      const share = t > 0 ? 1 - (t - this.#nextSample) / step : 1;
       for (let c = 0; c < last.length; c++) channels[c]![this.samples] = last[c]! + share * (values[c]! - last[c]!);
+      this.#nextSample = (this.samples + 1) / SIGNAL_RATE;
     }
     for (let c = 0; c < last.length; c++) last[c] = values[c]!;
     this.#steps++;

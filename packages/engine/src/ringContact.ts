@@ -187,14 +187,16 @@ export class RingContact {
     const { pitch } = this.line;
     const { w } = this.#weights;
     const V = this.line.base + this.#weights.node + COLUMN.VX * pitch;
-    let opening = 0;
-    let sliding = 0;
-    for (let c = 0; c < 3; c++) {
-      const C = V + c * pitch;
-      const relative = ring[3 + c]! - (w[0]! * m[C]! + w[1]! * m[C + 1]! + w[2]! * m[C + 2]!);
-      opening += relative * this.#normal[c]!;
-      sliding += relative * this.#tangent[c]!;
-    }
+    const w0 = w[0]!;
+    const w1 = w[1]!;
+    const w2 = w[2]!;
+    const rx = ring[3]! - (w0 * m[V]! + w1 * m[V + 1]! + w2 * m[V + 2]!);
+    const ry = ring[4]! - (w0 * m[V + pitch]! + w1 * m[V + pitch + 1]! + w2 * m[V + pitch + 2]!);
+    const rz = ring[5]! - (w0 * m[V + 2 * pitch]! + w1 * m[V + 2 * pitch + 1]! + w2 * m[V + 2 * pitch + 2]!);
+    const normal = this.#normal;
+    const tangent = this.#tangent;
+    const opening = rx * normal[0]! + ry * normal[1]! + rz * normal[2]!;
+    const sliding = rx * tangent[0]! + ry * tangent[1]! + rz * tangent[2]!;
     this.#normalWork = this.#normalNow + 0.5 * this.force * opening * step;
     this.#tangentWork = this.#tangentNow - 0.5 * this.#rubbed * sliding;
     this.#stuck += sliding * step;
@@ -234,18 +236,26 @@ export class RingContact {
     weighLine(this.xi, this.low, this.high, this.#weights);
     const { w, d, bend } = this.#weights;
     const at = base + this.#weights.node;
+    const w0 = w[0]!;
+    const w1 = w[1]!;
+    const w2 = w[2]!;
+    const d0 = d[0]!;
+    const d1 = d[1]!;
+    const d2 = d[2]!;
     let along = 0;
     let square = 0;
     let speed = 0;
     let bent = 0;
-    for (let c = 0; c < 3; c++) {
-      const X = at + c * pitch;
-      const V = at + (COLUMN.VX + c) * pitch;
-      const tangent = d[0]! * m[X]! + d[1]! * m[X + 1]! + d[2]! * m[X + 2]!;
-      const gap = ring[c]! - (w[0]! * m[X]! + w[1]! * m[X + 1]! + w[2]! * m[X + 2]!);
-      const relative = ring[3 + c]! - (w[0]! * m[V]! + w[1]! * m[V + 1]! + w[2]! * m[V + 2]!);
+    for (let c = 0, X = at; c < 3; c++, X += pitch) {
+      const V = X + COLUMN.VX * pitch;
+      const x0 = m[X]!;
+      const x1 = m[X + 1]!;
+      const x2 = m[X + 2]!;
+      const tangent = d0 * x0 + d1 * x1 + d2 * x2;
+      const relative = ring[3 + c]! - (w0 * m[V]! + w1 * m[V + 1]! + w2 * m[V + 2]!);
+      const gap = ring[c]! - (w0 * x0 + w1 * x1 + w2 * x2);
       along += gap * tangent;
-      bent += gap * bend * (m[X]! - 2 * m[X + 1]! + m[X + 2]!);
+      bent += gap * bend * (x0 - 2 * x1 + x2);
       square += tangent * tangent;
       speed += relative * relative;
     }

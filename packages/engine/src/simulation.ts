@@ -30,7 +30,7 @@ export const CHANNELS = 8;
 /** Channel of the walker's height. */
 const HEIGHT = 7;
 /** Time between energy audits [s]. */
-const AUDIT_EVERY = 2e-3;
+const AUDIT_EVERY = 4e-3;
 /** Speed of the release wave when a line has just parted, as a share of the true one: others wait for it before they may part. */
 const RELEASE_WAIT = 1e-3;
 
