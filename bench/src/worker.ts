@@ -13,7 +13,7 @@ export interface WorkerAnswer {
   readonly runs: readonly RunTimes[];
 }
 
-onmessage = ({ data }: MessageEvent<WorkerOrder>) => {
+self.onmessage = ({ data }: MessageEvent<WorkerOrder>) => {
   const { problems, materials, elements, rounds } = data;
   const answer: WorkerAnswer = {
     lines: materials.flatMap((material) => KERNELS.map((kernel) => timeLine(material, elements, kernel, rounds))),
