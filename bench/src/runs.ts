@@ -14,7 +14,15 @@ import { checksum, QuietTime } from "./measure.ts";
 export type KernelName = LineKernel["name"];
 export const KERNELS: readonly KernelName[] = ["typescript", "wasm"];
 
-const SLICE = 250;
+/**
+ * Steps in a slice. A browser's clock ticks only every 0.1 ms, and the least of many rounded times would lean to the low side:
+ * there slices are long.
+ */
+let slice = 250;
+export function useLongSlices(): void {
+  slice = 8000;
+}
+
 const makers: Record<KernelName, (size: number) => LineKernel> = {
   typescript: typescriptKernel,
   wasm: (size) => {
@@ -56,7 +64,7 @@ export function timeRun(problem: Problem, kernel: KernelName, rounds: number, si
     for (const time of [build, run, result]) time.begin();
     const simulation = build.slice(() => new Simulation(problem, options));
     if (round === 0) firstBuild = build.total;
-    while (simulation.status === "running") run.slice(() => simulation.advance(SLICE));
+    while (simulation.status === "running") run.slice(() => simulation.advance(slice));
     last = { simulation, outcome: result.slice(() => resultOf(simulation)) };
   }
   const { simulation, outcome } = last!;
@@ -103,7 +111,7 @@ export interface LineTimes {
 
 /** A line by itself, plucked: the kernel and next to nothing else. */
 export function timeLine(material: Material, elements: number, kernel: KernelName, rounds: number): LineTimes {
-  const steps = 200;
+  const total = 8000;
   const time = new QuietTime();
   let line: BareLine | undefined;
   for (let round = 0; round < rounds; round++) {
@@ -111,7 +119,7 @@ export function timeLine(material: Material, elements: number, kernel: KernelNam
     line = new BareLine({ make: { material }, length: elements / 2, elements, kernel: makers[kernel] });
     line.lay([0, 0, 0], [(elements / 2) * 1.02, 0, 0]);
     line.push(elements >> 1, [0, 3, 5]);
-    for (let slice = 0; slice < 40; slice++) time.slice(() => line!.advance(steps));
+    for (let done = 0; done < total; done += slice) time.slice(() => line!.advance(slice));
   }
   const state = Float64Array.from({ length: line!.nodes }, (_, i) => line!.position(i)[2]);
   return {
@@ -119,7 +127,7 @@ export function timeLine(material: Material, elements: number, kernel: KernelNam
     branches: material.branches.length,
     curve: material.curve.length > 2 ? "table" : "straight",
     elements,
-    perElementStep: (1e6 * time.total) / (40 * steps * elements),
+    perElementStep: (1e6 * time.total) / (total * elements),
     checksum: checksum([state]),
   };
 }
@@ -150,7 +158,7 @@ export function timePlainLine(material: Material, elements: number, seconds: num
     peak = 0;
     while (line.time < seconds) {
       time.slice(() => {
-        for (let k = 0; k < SLICE; k += 10) {
+        for (let k = 0; k < slice; k += 10) {
           line.advance(10);
           peak = Math.max(peak, line.tension(0));
         }

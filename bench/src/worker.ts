@@ -1,6 +1,6 @@
 /** The kernel and run tables inside a browser's worker. */
 import type { Material, Problem } from "@secondline/engine";
-import { KERNELS, type LineTimes, type RunTimes, timeLine, timeRun } from "./runs.ts";
+import { KERNELS, type LineTimes, type RunTimes, timeLine, timeRun, useLongSlices } from "./runs.ts";
 
 export interface WorkerOrder {
   readonly problems: readonly Problem[];
@@ -15,6 +15,7 @@ export interface WorkerAnswer {
 
 self.onmessage = ({ data }: MessageEvent<WorkerOrder>) => {
   const { problems, materials, elements, rounds } = data;
+  useLongSlices();
   const answer: WorkerAnswer = {
     lines: materials.flatMap((material) => KERNELS.map((kernel) => timeLine(material, elements, kernel, rounds))),
     runs: problems.flatMap((problem) => KERNELS.map((kernel) => timeRun(problem, kernel, rounds))),
