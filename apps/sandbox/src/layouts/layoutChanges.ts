@@ -1,5 +1,5 @@
 /** What differs between two rig documents, entry by entry, in the words of the rig sheet. */
-import { type Field, fieldAt, GENERIC_STOCKS, groupName, parseQuantity } from "@secondline/rig";
+import { type Field, fieldAt, GENERIC_STOCKS, groupName, parseQuantity, valueAt } from "@secondline/rig";
 import type { WrittenRig } from "../state/types.ts";
 
 export interface LayoutChange {
@@ -17,19 +17,33 @@ const NONE = "none";
 
 /** Changes from one document to another, in the order of the document. Bases, names and notes are no changes of the rig. */
 export function layoutChanges(before: WrittenRig, after: WrittenRig): readonly LayoutChange[] {
-  return compare("", before, after).filter(({ path }) => !ASIDE.has(path) && !/basis$/i.test(path));
+  const isOnly = (list: string) => [before, after].every((document) => lengthAt(document, list) === 1);
+  const change = (path: string, was: unknown, is: unknown): LayoutChange => ({
+    path,
+    label: labelOf(path, isOnly),
+    before: valueWords(path, was),
+    after: valueWords(path, is),
+  });
+  return compare("", before, after, change).filter(({ path }) => !ASIDE.has(path) && !/basis$/i.test(path));
 }
 
-function compare(path: string, before: unknown, after: unknown): readonly LayoutChange[] {
+type Change = (path: string, was: unknown, is: unknown) => LayoutChange;
+
+function compare(path: string, before: unknown, after: unknown, change: Change): readonly LayoutChange[] {
   if (same(path, before, after)) return [];
-  if (path === "ground") return [{ path, label: "Ground profile", before: "one", after: "another" }];
+  if (path === "ground") return [{ ...change(path, undefined, undefined), before: "one", after: "another" }];
   if (Array.isArray(before) && Array.isArray(after) && before.length === after.length)
-    return before.flatMap((one, i) => compare(`${path}[${i}]`, one, after[i]));
+    return before.flatMap((one, i) => compare(`${path}[${i}]`, one, after[i], change));
   if (isGroup(before) && isGroup(after)) {
     const keys = new Set([...Object.keys(before), ...Object.keys(after)]);
-    return [...keys].flatMap((key) => compare(path === "" ? key : `${path}.${key}`, before[key], after[key]));
+    return [...keys].flatMap((key) => compare(path === "" ? key : `${path}.${key}`, before[key], after[key], change));
   }
-  return [{ path, label: labelOf(path), before: valueWords(path, before), after: valueWords(path, after) }];
+  return [change(path, before, after)];
+}
+
+function lengthAt(document: WrittenRig, path: string): number | undefined {
+  const list = valueAt(document, path);
+  return Array.isArray(list) ? list.length : undefined;
 }
 
 /** Equal as numbers, however they are typed: 2 kN is 2000 N. */
@@ -44,23 +58,23 @@ function same(path: string, before: unknown, after: unknown): boolean {
 const isGroup = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === "object" && value !== null && !Array.isArray(value);
 
-/** Names of the groups on the way and of the entry itself. */
-function labelOf(path: string): string {
+/** Names of the groups on the way and of the entry itself; the number of an item is left out where it is the only one. */
+function labelOf(path: string, isOnly: (list: string) => boolean): string {
   const steps = path.split(".");
   const names = steps.flatMap((_, i) => {
     const here = steps.slice(0, i + 1).join(".");
+    const [list, item] = /^(.*)\[(\d+)\]$/.exec(here)?.slice(1) ?? [];
+    if (list !== undefined) return isOnly(list) ? [] : [`${groupName(list)?.replace(/s$/, "")} ${Number(item) + 1}`];
     const name = groupName(here);
-    const item = /\[(\d+)\]$/.exec(here)?.[1];
-    const list = item === undefined ? undefined : groupName(here.replace(/\[\d+\]$/, ""));
-    if (list !== undefined) return [item === "0" && isOnly(here) ? list : `${list} ${Number(item) + 1}`];
     return name === undefined || name === "Condition" ? [] : [name];
   });
   const field = fieldAt(path);
-  return [...names, ...(field ? [field.label.charAt(0).toLowerCase() + field.label.slice(1)] : [])].join(", ") || path;
+  const all = [...names, ...(field ? [field.label] : [])];
+  return all.map((name, i) => (i === 0 ? name : lowered(name))).join(", ") || path;
 }
 
-/** A line is mostly one section: its number would only be noise. */
-const isOnly = (path: string) => path.endsWith("sections[0]");
+/** Inside a label; names of anchors keep their letter. */
+const lowered = (name: string) => name.charAt(0).toLowerCase() + name.slice(1);
 
 function valueWords(path: string, value: unknown): string {
   if (value === undefined) return fallbackWords(fieldAt(path));

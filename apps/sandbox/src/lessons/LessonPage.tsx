@@ -7,6 +7,7 @@ import { useReducedMotion } from "../page/useMedia.ts";
 import type { ReadRig } from "../state/types.ts";
 import { useActions } from "../state/useSandbox.ts";
 import { sideRunner } from "../worker/sideRunner.ts";
+import type { LessonWork } from "./computeLesson.ts";
 import { allFacts, givenFacts, type LessonRun } from "./facts.ts";
 import { judgement } from "./judge.ts";
 import type { Try } from "./kept.ts";
@@ -16,7 +17,7 @@ import { LESSONS, type Lesson, type LessonId } from "./lessons.ts";
 import { type Guess, Prediction, reasonWords } from "./Prediction.tsx";
 import { onScale, scaleWords } from "./quantity.ts";
 import { ResultBars } from "./ResultBars.tsx";
-import { type LessonWork, useLessonRun } from "./useLessonRun.ts";
+import { useLessonRun } from "./useLessonRun.ts";
 import { say } from "./words.ts";
 
 interface Props {

@@ -3,9 +3,9 @@ import type { Theme } from "../design/palette.ts";
 import { PlayStrip } from "../layouts/PlayStrip.tsx";
 import { useReducedMotion } from "../page/useMedia.ts";
 import { SceneView } from "../scene/index.ts";
+import type { LessonWork } from "./computeLesson.ts";
 import type { LessonRun } from "./facts.ts";
 import styles from "./LessonPage.module.css";
-import type { LessonWork } from "./useLessonRun.ts";
 import { say } from "./words.ts";
 
 type Which = "before" | "after";

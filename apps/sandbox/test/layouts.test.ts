@@ -1,0 +1,294 @@
+import { editDocument } from "@secondline/rig";
+import type { Answer, RunnerService, RunRequest, StudyRequest } from "@secondline/runner";
+import type { Outcome, PartOutcome, WhatIfOutcome, WhatIfRun } from "@secondline/scenarios";
+import { beforeEach, describe, expect, it } from "vitest";
+import { fallRows, verdictRows } from "../src/layouts/differences.ts";
+import { keepLayouts, readKeptLayouts } from "../src/layouts/keptLayouts.ts";
+import { layoutChanges } from "../src/layouts/layoutChanges.ts";
+import { createLayouts, type Layouts, writtenLayout } from "../src/layouts/layouts.ts";
+import { layoutTraceData } from "../src/layouts/layoutTraceData.ts";
+import { fallDifferences, verdictDifferences } from "../src/layouts/whatItDid.ts";
+import { createSandbox, type Sandbox } from "../src/state/sandbox.ts";
+import type { Services } from "../src/state/types.ts";
+import { demoDocument, read } from "./demoDocument.ts";
+import { syntheticRecording } from "./syntheticRecording.ts";
+
+/** A runner that only remembers what it was asked. */
+class DeafRunner implements RunnerService {
+  readonly runs: RunRequest[] = [];
+  readonly cancelled: string[] = [];
+  run(request: RunRequest) {
+    this.runs.push(request);
+    return new Promise<Answer<WhatIfRun>>(() => undefined);
+  }
+  study(_: StudyRequest) {
+    return new Promise<Answer<Outcome>>(() => undefined);
+  }
+  async cancel(id: string) {
+    this.cancelled.push(id);
+  }
+}
+
+let runner: DeafRunner;
+let inHand: Sandbox;
+let layouts: Layouts;
+let settle: () => void;
+let services: Services;
+
+beforeEach(() => {
+  runner = new DeafRunner();
+  let count = 0;
+  const waiting = new Set<() => void>();
+  settle = () => {
+    for (const action of [...waiting]) action();
+    waiting.clear();
+  };
+  services = {
+    runner,
+    read,
+    newId: () => `id ${++count}`,
+    later(_, action) {
+      waiting.add(action);
+      return () => waiting.delete(action);
+    },
+  };
+  const document = demoDocument();
+  inHand = createSandbox(services, { document, goodDocument: document });
+  layouts = createLayouts(inHand, services);
+});
+
+const list = () => layouts.store.getState().layouts;
+const copy = () => layouts.add(writtenLayout(inHand))!;
+const slackOf = (sandbox: Sandbox) => sandbox.store.getState().document.rig.backup?.slack;
+
+describe("layouts", () => {
+  it("the first is the rig in hand; a copy of it is changed without touching it", () => {
+    const { sandbox } = copy();
+    sandbox.actions.edit("backup.slack", "12 %", "slack");
+    expect(slackOf(sandbox)).toBeCloseTo(0.12);
+    expect(slackOf(inHand)).toBeCloseTo(0.05);
+    expect(list()[0]!.sandbox).toBe(inHand);
+  });
+
+  it("there are four at most", () => {
+    copy();
+    copy();
+    copy();
+    expect(layouts.add(writtenLayout(inHand))).toBeUndefined();
+    expect(list()).toHaveLength(4);
+  });
+
+  it("each keeps its own last good state and its own undo", () => {
+    const [one, other] = [copy().sandbox, copy().sandbox];
+    one.actions.edit("backup.slack", "12 %", "slack");
+    other.actions.edit("backup.slack", "many", "slack");
+    expect(slackOf(other)).toBeCloseTo(0.05);
+    expect(other.store.getState().document.issues).toHaveLength(1);
+    one.actions.undo();
+    expect(slackOf(one)).toBeCloseTo(0.05);
+    expect(other.store.getState().document.issues).toHaveLength(1);
+  });
+
+  it("all follow the what-if of the rig in hand while they are looked at", () => {
+    const { sandbox } = copy();
+    const end = layouts.follow();
+    inHand.actions.chooseWhatIf({ kind: "leashFall", at: 0.25 });
+    expect(sandbox.store.getState().session.whatIf).toEqual({ kind: "leashFall", at: 0.25 });
+    end();
+    inHand.actions.chooseWhatIf({ kind: "leashFall", at: 0.75 });
+    expect(sandbox.store.getState().session.whatIf).toEqual({ kind: "leashFall", at: 0.25 });
+    layouts.follow()();
+    expect(sandbox.store.getState().session.whatIf).toEqual({ kind: "leashFall", at: 0.75 });
+    settle();
+    expect(runner.runs.at(-1)!.whatIf).toEqual({ kind: "leashFall", at: 0.75 });
+  });
+
+  it("one that is taken away stops computing and comes back to its place as it was", () => {
+    const [second] = [copy(), copy()];
+    second!.sandbox.actions.edit("backup.slack", "12 %", "slack");
+    settle();
+    const bringBack = layouts.remove(second!.id)!;
+    expect(runner.cancelled.length).toBeGreaterThan(0);
+    expect(list()).toHaveLength(2);
+    bringBack();
+    expect(list().map(({ sandbox }) => slackOf(sandbox))).toEqual([0.05, 0.12, 0.05]);
+  });
+
+  it("the rig in hand cannot be taken away", () => {
+    copy();
+    expect(layouts.remove(list()[0]!.id)).toBeUndefined();
+    expect(list()).toHaveLength(2);
+  });
+
+  it("tell of every change, so that it is kept", () => {
+    let told = 0;
+    layouts.onChange(() => told++);
+    const { id, sandbox } = copy();
+    sandbox.actions.edit("backup.slack", "12 %", "slack");
+    layouts.remove(id);
+    expect(told).toBe(3);
+  });
+});
+
+describe("layouts kept on the device", () => {
+  const memory = () => {
+    const items = new Map<string, string>();
+    return {
+      items,
+      getItem: (key: string) => items.get(key) ?? null,
+      setItem: (key: string, value: string) => void items.set(key, value),
+    };
+  };
+
+  it("come back with what was typed, right or wrong", () => {
+    const { sandbox } = copy();
+    sandbox.actions.edit("backup.slack", "many", "slack");
+    const shelf = memory();
+    keepLayouts(shelf, layouts.written());
+    const { layouts: kept, lost } = readKeptLayouts(shelf, read);
+    expect(lost).toBe(0);
+    const again = createLayouts(inHand, services, kept);
+    const { document } = again.store.getState().layouts[1]!.sandbox.store.getState();
+    expect(document.issues).toHaveLength(1);
+    expect(document.rig.backup?.slack).toBeCloseTo(0.05);
+  });
+
+  it("are set aside when they cannot be read, and the others stay", () => {
+    copy();
+    const shelf = memory();
+    keepLayouts(shelf, layouts.written());
+    const text = JSON.stringify([
+      ...JSON.parse(shelf.getItem("secondline.layouts")!),
+      { document: {}, goodDocument: {} },
+      7,
+    ]);
+    shelf.setItem("secondline.layouts", text);
+    expect(readKeptLayouts(shelf, read)).toMatchObject({ layouts: [{}], lost: 2 });
+    expect(shelf.getItem("secondline.layouts.unreadable")).toBe(text);
+    shelf.setItem("secondline.layouts", "not json");
+    expect(readKeptLayouts(shelf, read)).toEqual({ layouts: [], lost: 1 });
+  });
+});
+
+describe("what was changed", () => {
+  const base = demoDocument();
+  const changes = (path: string, value: unknown) => layoutChanges(base, editDocument(base, path, value));
+
+  it("is told in the words of the rig sheet, as typed", () => {
+    expect(changes("backup.slack", "12 %")).toEqual([
+      { path: "backup.slack", label: "Backup, slack", before: "5 %", after: "12 %" },
+    ]);
+    expect(changes("main.sections[0].stock", "hmpe-webbing-25")).toMatchObject([
+      { label: "Main line, webbing", before: "Polyester webbing 25 mm", after: "HMPE webbing 25 mm" },
+    ]);
+  });
+
+  it("names the item of a list that has several", () => {
+    expect(changes("backup.connections[1].at", 0.6)).toMatchObject([{ label: "Backup, connection 2, place" }]);
+    expect(changes("anchorA.points[0].strength", "30 kN")).toMatchObject([
+      { label: "Anchor A, rock point 1, rated strength", before: "25 kN", after: "30 kN" },
+    ]);
+  });
+
+  it("is nothing when the same length is typed in another unit, or the rig is renamed", () => {
+    expect(changes("span", "6000 cm")).toEqual([]);
+    expect(changes("name", "Another name")).toEqual([]);
+  });
+
+  it("counts the parts of a list that grew or shrank, and sees parts that went", () => {
+    expect(changes("backup.connections[1]", undefined)).toMatchObject([
+      { label: "Backup, connections", before: "3", after: "2" },
+    ]);
+    expect(changes("backup", undefined)).toMatchObject([{ label: "Backup", after: "none" }]);
+  });
+});
+
+const peaks = { leash: 2000, mainA: 4000, mainB: 3900, backupA: 5000, backupB: 4000 };
+const fall = (change: Partial<WhatIfOutcome> = {}): WhatIfOutcome => ({
+  whatIf: { kind: "mainFails", at: 0.5, cutAt: 0, walker: "hanging" },
+  title: "",
+  ok: true,
+  caught: true,
+  broke: [],
+  drop: 4,
+  feetClearance: 20,
+  peaks,
+  ...change,
+});
+
+describe("what it did", () => {
+  it("is told with both numbers and the difference", () => {
+    expect(fallDifferences(fall(), fall({ drop: 7, peaks: { ...peaks, leash: 3000 } }))).toEqual([
+      "The drop is 7 m instead of 4 m: 3 m further.",
+      "The hardest pull on your harness is 3 kN instead of 2 kN (+50 %).",
+    ]);
+  });
+
+  it("is nothing worth telling when all is within what meshes differ by", () => {
+    expect(fallDifferences(fall(), fall({ drop: 4.05 }))).toEqual([
+      "In this what-if it makes no difference worth telling: all numbers are within 3 %.",
+    ]);
+  });
+
+  it("never praises small forces of a walker who hit the ground", () => {
+    const ground = fall({ caught: false, groundSpeed: 12, drop: 20, peaks: { ...peaks, leash: 300, backupA: 200 } });
+    const said = fallDifferences(fall(), ground).join(" ");
+    expect(said).toContain("Here you hit the ground at 12 m/s; in A the backup catches you.");
+    expect(said).not.toContain("harness");
+    const rows = fallRows([fall(), ground]);
+    expect(rows.flatMap(({ kindest }) => kindest)).toEqual([]);
+  });
+
+  it("compares nothing with a run that could not be computed", () => {
+    expect(fallDifferences(fall(), fall({ ok: false }))).toEqual([
+      "One of the two could not be computed reliably, so that they cannot be compared.",
+    ]);
+    expect(fallRows([fall(), fall({ ok: false })])[1]!.cells).toEqual(["4 m", "–"]);
+  });
+});
+
+describe("the table of differences", () => {
+  it("marks the kindest value and says how far the others are from the first", () => {
+    const [, drop] = fallRows([fall(), fall({ drop: 7 }), fall({ drop: 4.05 })]);
+    expect(drop).toMatchObject({ cells: ["4 m", "7 m", "4.05 m"], changes: ["", "+3 m", ""], kindest: [0] });
+  });
+
+  const part = (id: string, margin: number): PartOutcome =>
+    ({ id, name: id, margin, load: 1, strength: margin }) as PartOutcome;
+  const outcome = (verdict: Outcome["verdict"], leash: number) =>
+    ({
+      rigName: "rig",
+      verdict,
+      incomplete: [],
+      whatIfs: [fall()],
+      parts: [part("leash", leash)],
+      firstToFail: "leash",
+      statics: { unloadedTension: 1, unloadedSag: 1, standingTension: 1, standingSag: 1 },
+    }) as unknown as Outcome;
+
+  it("calls no value of a layout that fails kind", () => {
+    const { figures, margins } = verdictRows([outcome("fails", 9), outcome("thin", 1.5), outcome("holds", 3)]);
+    expect(margins).toMatchObject([{ id: "margin.leash", kindest: [2] }]);
+    expect(figures.find(({ id }) => id === "verdict")!.cells).toEqual(["fails", "thin", "holds"]);
+  });
+
+  it("says which part is first to fail, and by how much", () => {
+    expect(verdictDifferences(outcome("holds", 3), outcome("thin", 1.5))).toEqual([
+      "The verdict is “thin” instead of “holds”.",
+      "First to fail stays the leash (× 1.5); it was × 3.",
+    ]);
+  });
+});
+
+describe("traces on shared axes", () => {
+  it("give every layout a column of its own, the one without a run an empty one, up to the same top", () => {
+    const recording = syntheticRecording();
+    const range = { from: 0, to: recording.duration };
+    const { columns, top } = layoutTraceData([recording, undefined, recording], "leash", range, 200);
+    expect(columns).toHaveLength(4);
+    expect(columns[2]!.every((value) => value === null)).toBe(true);
+    expect(columns[1]).toEqual(columns[3]);
+    const highest = Math.max(...(columns[1] as number[]).filter((value) => value !== null));
+    expect(top).toBeGreaterThan(highest);
+  });
+});

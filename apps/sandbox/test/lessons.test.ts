@@ -1,0 +1,192 @@
+import { InProcessRunner } from "@secondline/runner";
+import { describe, expect, it } from "vitest";
+import { computeLesson } from "../src/lessons/computeLesson.ts";
+import { allFacts, givenFacts, type LessonRun, partOf } from "../src/lessons/facts.ts";
+import { judgement } from "../src/lessons/judge.ts";
+import { keep, readKept, type Shelf } from "../src/lessons/kept.ts";
+import { LESSONS, type Lesson, type LessonId } from "../src/lessons/lessons.ts";
+import { onScale, scaleWords } from "../src/lessons/quantity.ts";
+import { say, WORDS, type WordKey } from "../src/lessons/words.ts";
+import { read } from "./demoDocument.ts";
+
+const services = { runner: new InProcessRunner(), read };
+const runs = new Map<LessonId, Promise<{ before: LessonRun; after: LessonRun }>>();
+
+async function done(lesson: Lesson, which: "before" | "after"): Promise<LessonRun> {
+  const work = await computeLesson(`${lesson.id}.${which}`, lesson[which], lesson.whatIf, services);
+  if (work.kind !== "done") throw new Error(`${lesson.id}, ${which}: ${JSON.stringify(work)}`);
+  return work.run;
+}
+
+/** Both runs of a lesson, made by the simulation once. */
+function runsOf(id: LessonId) {
+  const lesson = LESSONS.find((one) => one.id === id)!;
+  const known =
+    runs.get(id) ?? (async () => ({ before: await done(lesson, "before"), after: await done(lesson, "after") }))();
+  runs.set(id, known);
+  return known;
+}
+
+describe("what the lessons say is what the simulation does", () => {
+  it("without a backup the walker reaches the ground nearly as fast as in a free fall", async () => {
+    const { before, after } = await runsOf("noBackup");
+    expect(before.outcome.caught).toBe(true);
+    expect(after.outcome.caught).toBe(false);
+    const free = Math.sqrt(2 * 9.80665 * after.outcome.drop!);
+    expect(after.outcome.groundSpeed! / free).toBeGreaterThan(0.85);
+    expect(after.outcome.groundSpeed! / free).toBeLessThanOrEqual(1.001);
+    // The ring runs from the middle towards the loose end at A, or off it.
+    const { frames } = after.recording;
+    expect(frames.ringAt[2 * (frames.count - 1)]).toBeLessThan(0.25);
+  });
+
+  it("three times the slack costs more height and force, but not three times the drop", async () => {
+    const { before, after } = await runsOf("looseBackup");
+    const ratio = after.outcome.drop! / before.outcome.drop!;
+    expect(ratio).toBeGreaterThan(1.3);
+    expect(ratio).toBeLessThan(2.5);
+    expect(after.outcome.drop! - before.outcome.drop!).toBeGreaterThan(4.8);
+    expect(after.outcome.peaks!.leash).toBeGreaterThan(before.outcome.peaks!.leash);
+  });
+
+  it("a connection about halves the drop and softens the catch", async () => {
+    const { before, after } = await runsOf("connection");
+    const ratio = after.outcome.drop! / before.outcome.drop!;
+    expect(ratio).toBeGreaterThan(0.4);
+    expect(ratio).toBeLessThan(0.6);
+    expect(after.outcome.peaks!.leash).toBeLessThan(before.outcome.peaks!.leash);
+  });
+
+  it("the knot holds less than half of the loop and parts in the fall that the loop holds twice", async () => {
+    const { before, after } = await runsOf("knot");
+    const [loop, knot] = [partOf(before, "backup.endA")!, partOf(after, "backup.endA")!];
+    expect(loop.margin).toBeGreaterThan(2);
+    expect(knot.strength / loop.strength).toBeLessThan(0.5);
+    expect(knot.parts).toBe(true);
+    expect(after.outcome.caught).toBe(false);
+  });
+
+  it("the clamp trace inside the span takes much strength at a place that pulls as hard as the middle", async () => {
+    const { before, after } = await runsOf("trace");
+    const [clean, traced] = [partOf(before, "main")!, partOf(after, "main")!];
+    expect(clean.margin).toBeGreaterThan(2);
+    expect(traced.strength / clean.strength).toBeLessThan(0.6);
+    expect(traced.weakest).toMatchObject({ reason: "clamp trace" });
+    expect(traced.weakest!.at).toBeCloseTo(5, 0);
+    expect(traced.load / clean.load).toBeGreaterThan(0.95);
+    expect(traced.margin).toBeLessThan(2);
+  });
+
+  it("a short stiff line pulls harder on the walker, and harder still on its anchors", async () => {
+    const { before, after } = await runsOf("shortStiff");
+    const harness = after.outcome.peaks!.leash / before.outcome.peaks!.leash;
+    const anchors = after.outcome.peaks!.mainA / before.outcome.peaks!.mainA;
+    expect(harness).toBeGreaterThan(1.5);
+    expect(anchors).toBeGreaterThan(harness);
+  });
+
+  it.each(LESSONS.map(({ id }) => id))(
+    "%s fills every blank of its texts, and its number fits on its slider",
+    async (id) => {
+      const lesson = LESSONS.find((one) => one.id === id)!;
+      const { before, after } = await runsOf(id);
+      const facts = allFacts(before, after);
+      const why = lesson.why?.(after) ?? (`${id}.why` as WordKey);
+      const told = [
+        say(`${id}.given`, givenFacts(before)),
+        say(why, facts),
+        say(`${id}.summary`, facts),
+        say(`${id}.notTold`, facts),
+      ].join(" ");
+      expect(told).not.toMatch(/[{}]|–|NaN|undefined/);
+      const number = onScale(lesson.read(after)!, lesson.scale);
+      expect(number).toBeGreaterThan(lesson.scale.from);
+      expect(number).toBeLessThan(lesson.scale.to);
+    },
+  );
+});
+
+it("the rigs of the lessons say that they are invented", () => {
+  for (const { before, after } of LESSONS) {
+    for (const document of [before, after]) expect(read(document)).toMatchObject({ ok: true, rig: { invented: true } });
+  }
+});
+
+it("lets a placeholder that nobody fills be seen, and takes values literally", () => {
+  expect(say("list.kept", { predicted: "3 m" })).toBe("You said 3 m; the run gave {result}.");
+  expect(say("unit.m", { value: "{value} $& $1" })).toBe("{value} $& $1 m");
+});
+
+it("has every text that a lesson needs", () => {
+  for (const { id } of LESSONS) {
+    for (const part of [
+      "title",
+      "line",
+      "given",
+      "ask",
+      "slider",
+      "reason1",
+      "reason2",
+      "reason3",
+      "summary",
+      "notTold",
+    ])
+      expect(Object.hasOwn(WORDS, `${id}.${part}`), `${id}.${part}`).toBe(true);
+  }
+});
+
+describe("a prediction beside the result", () => {
+  it.each([
+    [10, 10, "That is the run’s number."],
+    [10, 11, "Close: the run came within 10 % of your number."],
+    [10, 16, "The run came to 1.6 times what you said."],
+    [10, 4.4, "The run came to 44 % of what you said."],
+    [0, 4, "You said none at all; the run gave 4 m."],
+  ])("said %s, got %s", (said, got, words) => expect(judgement(said, got, `${got} m`)).toBe(words));
+
+  it("writes values with the digits they deserve", () => {
+    const [speed, drop] = [LESSONS[0]!.scale, LESSONS[1]!.scale];
+    expect([scaleWords(96.9, speed), scaleWords(15.36, drop), scaleWords(22.4, drop)]).toEqual([
+      "97 km/h",
+      "15.4 m",
+      "22 m",
+    ]);
+  });
+});
+
+describe("predictions kept on the device", () => {
+  const memory = (first?: string): Shelf & { readonly items: Map<string, string> } => {
+    const items = new Map(first === undefined ? [] : [["secondline.lessons", first]]);
+    return { items, getItem: (key) => items.get(key) ?? null, setItem: (key, value) => void items.set(key, value) };
+  };
+  const one = { predicted: 12, reason: 2, ownReason: "slack", result: 15.4, when: 1 } as const;
+
+  it("come back as they were, the last one last", () => {
+    const shelf = memory();
+    keep(shelf, keep(shelf, {}, "knot", one), "knot", { ...one, predicted: 5 });
+    expect(readKept(shelf)).toEqual({ knot: [one, { ...one, predicted: 5 }] });
+  });
+
+  it("are set aside, not lost, when they cannot be read", () => {
+    const shelf = memory("{not json");
+    expect(readKept(shelf)).toEqual({});
+    expect(shelf.items.get("secondline.lessons.unreadable")).toBe("{not json");
+  });
+
+  it("leave out what is no prediction", () => {
+    const shelf = memory(
+      JSON.stringify({ knot: [one, { predicted: "12" }, null, { ...one, reason: 7 }], other: [one] }),
+    );
+    expect(readKept(shelf)).toEqual({ knot: [one] });
+  });
+
+  it("a full storage is an error for the caller to tell", () => {
+    const full = {
+      getItem: () => null,
+      setItem: () => {
+        throw new Error("the storage is full");
+      },
+    };
+    expect(() => keep(full, {}, "knot", one)).toThrow("the storage is full");
+  });
+});
