@@ -40,7 +40,8 @@ export class LedgerKeeper {
     let lost = 0;
     for (let k = 0; k < LOST.length; k++) lost += now[LOST[k]!];
     if (this.#times.length === 0) this.#start = held;
-    this.#gain = Math.max(this.#gain, held - this.#start);
+    // The feet push the walker up while the line falls away: work from outside, not made by the numbers.
+    this.#gain = Math.max(this.#gain, held - now.feet - this.#start);
     this.#imbalance = Math.max(this.#imbalance, Math.abs(held + lost - this.now.feet - this.#start));
     this.#lowest = Math.min(this.#lowest, this.now.potential);
     this.#highest = Math.max(this.#highest, this.now.potential);

@@ -90,6 +90,7 @@ export class LineEnd {
     this.#stiffness = anchorOf(problem, end).stiffness ?? 0;
     this.#home = end === "A" ? [0, 0, 0] : [problem.span, 0, problem.rise];
     this.kind = onLegs ? "legs" : this.#stiffness > 0 ? "spring" : "fixed";
+    this.#work = this.stored();
   }
 
   /** Load on the anchor [N]; none once the end is free. */
@@ -122,8 +123,8 @@ export class LineEnd {
   }
 
   /**
-   * Along the chord only. The spring may be stiffer than the step allows, so it is taken at the average acceleration of Newmark:
-   * stable and without loss at any stiffness, as if the node were heavier by k·Δt²/4.
+   * Along the chord only. The spring may be stiffer than the step allows, so it is taken at the end of the step, which is stable
+   * at any stiffness and damps the end node like a dashpot of k·Δt; what that takes is booked.
    */
   #swing(step: number): void {
     const m = this.#m;
@@ -133,18 +134,31 @@ export class LineEnd {
     const F = base + COLUMN.FX * pitch + this.#element;
     const V = base + COLUMN.VX * pitch + this.node;
     let pull = 0;
-    let speed = 0;
+    let before = 0;
     for (let c = 0; c < 3; c++) {
       pull += u[c]! * this.#sign * m[F + c * pitch]!;
-      speed += u[c]! * m[V + c * pitch]!;
+      before += u[c]! * m[V + c * pitch]!;
     }
+    const k = this.#stiffness;
     const mass = masses[this.node]!;
-    const beta = (step * step * this.#stiffness) / (4 * mass);
-    speed += (step * (pull - this.#stiffness * this.offset())) / (mass * (1 + beta));
+    const offset = this.offset();
+    const after = (before + (step * (pull - k * offset)) / mass) / (1 + (step * step * k) / mass);
+    const half = 0.5 * step * k * (offset + step * after);
+    this.#workNow = this.#work + half * before;
+    this.#work = this.#workNow + half * after;
+    this.#storedNow = 0.5 * k * offset * offset;
     for (let c = 0; c < 3; c++) {
-      m[V + c * pitch] = u[c]! * speed;
-      m[X + c * pitch] = m[X + c * pitch]! + step * u[c]! * speed;
+      m[V + c * pitch] = u[c]! * after;
+      m[X + c * pitch] = m[X + c * pitch]! + step * u[c]! * after;
     }
+  }
+  /** Work against the spring: up to the end of the last step, and to x(t) within it; what the spring held then [J]. */
+  #work = 0;
+  #workNow = 0;
+  #storedNow = 0;
+  /** What the spring has taken and does not hold [J]. */
+  get lost(): number {
+    return this.#workNow - this.#storedNow;
   }
 
   offset(): number {

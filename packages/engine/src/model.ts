@@ -81,6 +81,11 @@ const SIZE: Readonly<Record<Accuracy, { size: number; least: number }>> = {
 const STEP_TAUT = 0.9;
 const STEP_SLACK = 0.7;
 /**
+ * An end that is let go flies at the wave speed times its strain: above this strain at the pretension [-], steps get shorter, so
+ * that no element turns too far in one.
+ */
+const RECOIL = 0.07;
+/**
  * The backup's elements may be this much longer than the main line's: longer ones save steps, but from about 1.5 on the peaks of
  * a catch lean to one side of the converged ones.
  */
@@ -141,7 +146,7 @@ export function buildModel(problem: Problem, options: ModelOptions = {}): Model 
   const leash = { material: problem.leash.material, curve: tensionCurve(problem.leash.material.curve) };
   const step =
     (options.stepShare ?? 1) *
-    (backup || problem.cut ? STEP_SLACK : STEP_TAUT) *
+    stepShareOf(problem) *
     Math.min(stepLimit(main), backup ? stepLimit(backup) : Number.POSITIVE_INFINITY, leashLimit(problem, leash.curve));
   return {
     problem,
@@ -154,6 +159,16 @@ export function buildModel(problem: Problem, options: ModelOptions = {}): Model 
     step,
     memory: endOf(backup ?? main),
   };
+}
+
+/** Share of the stability limit that the steps of a problem use [-]. */
+function stepShareOf(problem: Problem): number {
+  const parts = problem.cut !== undefined || problem.main.strength !== undefined;
+  if (!problem.backup && !parts) return STEP_TAUT;
+  const strains = sectionsOf(problem.main).map(({ material }) =>
+    strainAt(tensionCurve(material.curve), problem.main.pretension),
+  );
+  return parts ? STEP_SLACK * Math.min(1, RECOIL / Math.max(...strains)) : STEP_SLACK;
 }
 
 /** Elements of both lines take a wave about the same time to cross: a stiffer backup has longer ones, within reason. */

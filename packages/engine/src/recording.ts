@@ -42,7 +42,7 @@ export interface RunEvent {
 export interface EnergyLedger {
   readonly times: Float32Array;
   readonly series: Readonly<Record<LedgerEntry, Float32Array>>;
-  /** Largest rise of the mechanical energy above its start [J]. */
+  /** Largest rise of the mechanical energy above its start, less what the feet put in [J]. */
   readonly gain: number;
   /** Largest |start − (mechanical + dissipated + work taken out)| [J]. */
   readonly imbalance: number;

@@ -388,6 +388,8 @@ export class Simulation {
 
   #release(end: "A" | "B"): void {
     const which = this.#ends.find((one) => one.line.name === "main" && one.end === end)!;
+    // What the anchor's own spring holds goes with the line that held it.
+    this.#parted += which.stored();
     which.kind = "free";
     if (end === "A") this.#contacts[0]!.freeA = true;
     else this.#contacts[0]!.freeB = true;
@@ -599,6 +601,7 @@ export class Simulation {
       now.lossFriction += contact.lostToFriction;
       now.lossContact += contact.lostToContact;
     }
+    for (const end of this.#ends) now.lossContact += end.lost;
     now.lossLeash = this.leash.work - (now.stretchLeash - this.#leashAtStart) - this.#leashGone;
     now.lossMain = this.#lineLoss(0, now.stretchMain);
     now.lossBackup = this.#lines[1] ? this.#lineLoss(1, now.stretchBackup) : 0;
