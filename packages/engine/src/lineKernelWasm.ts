@@ -33,11 +33,16 @@ const MOST_PAGES = 32_768;
 
 let compiled: object | undefined | null;
 
-/** The compiled module; undefined where there is no WebAssembly with vectors. */
+/** The compiled module; undefined where there is no WebAssembly with vectors, or a page's policy forbids it. */
 function moduleOf({ WebAssembly, atob }: WasmPlatform): object | undefined {
   if (compiled === undefined) {
-    const bytes = atob && Uint8Array.from(atob(lineKernelWasmBase64), (character) => character.charCodeAt(0));
-    compiled = WebAssembly && bytes && WebAssembly.validate(bytes) ? new WebAssembly.Module(bytes) : null;
+    compiled = null;
+    try {
+      const bytes = atob && Uint8Array.from(atob(lineKernelWasmBase64), (character) => character.charCodeAt(0));
+      if (WebAssembly && bytes && WebAssembly.validate(bytes)) compiled = new WebAssembly.Module(bytes);
+    } catch {
+      // Forbidden: the TypeScript kernel gives the same results.
+    }
   }
   return compiled ?? undefined;
 }

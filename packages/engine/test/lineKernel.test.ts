@@ -1,6 +1,6 @@
 import { execFileSync } from "node:child_process";
 import { fileURLToPath } from "node:url";
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import { type LineKernel, typescriptKernel } from "../src/lineKernel.ts";
 import { fastestKernel, wasmKernel } from "../src/lineKernelWasm.ts";
 import type { Material, Problem } from "../src/problem.ts";
@@ -165,6 +165,24 @@ describe("the two kernels", () => {
 describe("the kernel in WebAssembly", () => {
   it("is what a run uses when nothing else is asked for", () => {
     expect(fastestKernel(100).name).toBe("wasm");
+  });
+
+  it("gives way to the one in TypeScript where there is no WebAssembly, or none allowed", async () => {
+    const forbidden = {
+      validate: () => true,
+      Module: class {
+        constructor() {
+          throw new Error("forbidden");
+        }
+      },
+    };
+    for (const platform of [undefined, { validate: () => false }, forbidden]) {
+      vi.stubGlobal("WebAssembly", platform);
+      vi.resetModules();
+      const fresh = await import("../src/lineKernelWasm.ts");
+      expect(fresh.fastestKernel(100).name).toBe("typescript");
+      vi.unstubAllGlobals();
+    }
   });
 
   it("was built from the source that is here", () => {
