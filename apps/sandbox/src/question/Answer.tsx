@@ -21,7 +21,7 @@ export function Answer() {
   const busy = fall.kind === "busy" || fall.kind === "waiting";
   return (
     <div className={styles.answer}>
-      <div className={styles.words}>
+      <div className={styles.words} data-testid="answer">
         {busy && <Meter done={fall.kind === "busy" ? fall.progress.done : 0} doing={doing(fall)} />}
         {!busy && <Trouble fall={fall} />}
         {!busy && fall.kind === "idle" && shown && (

@@ -1,0 +1,137 @@
+/** Every view for everybody: names, contrast, targets, narrow screens. */
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { type App, computed, openRig, PHONE, startApp, violations } from "./app.ts";
+
+let app: App;
+beforeAll(async () => {
+  app = await startApp({ flat: true });
+});
+afterAll(() => app.close());
+
+const THEMES = ["light", "dark"] as const;
+const escape = (page: Page) => page.keyboard.press("Escape");
+/** Views of a wide screen, each reached from the one before. */
+const WIDE_VIEWS: Readonly<Record<string, (page: Page) => Promise<unknown>>> = {
+  "at first": async () => undefined,
+  "the file menu": (page) => page.getByRole("button", { name: "File" }).click(),
+  "the place of the walker": async (page) => {
+    await escape(page);
+    await page.getByRole("button", { name: /^The walker's place/ }).click();
+  },
+  "the choice of views": async (page) => {
+    await escape(page);
+    await page.getByRole("combobox", { name: "View" }).click();
+  },
+  "reasons and what-ifs": async (page) => {
+    await escape(page);
+    await page.getByRole("button", { name: /^Leash, in its knot/ }).click();
+    await page.getByRole("button", { name: /^The \d+ what-ifs/ }).click();
+    await page.getByRole("button", { name: "What the verdict rests on" }).click();
+  },
+  "all cautions": (page) => page.getByRole("button", { name: /more cautions/ }).click(),
+  "every group of the rig sheet": async (page) => {
+    await openRig(page);
+    const groups = page.getByRole("complementary", { name: "Rig sheet" }).getByRole("button", { expanded: false });
+    // Groups hold groups of their own: open from the top until none is left.
+    while ((await groups.count()) > 0) await groups.first().click();
+  },
+  "a wrong entry": (page) => page.getByRole("textbox", { name: "Length of the leash" }).fill("long"),
+  "earlier work": async (page) => {
+    await page.getByRole("button", { name: "File" }).click();
+    await page.getByRole("menuitem", { name: /^Earlier work/ }).click();
+  },
+};
+
+describe.each(THEMES)("in the %s theme", (theme) => {
+  it("axe finds nothing in any view of a wide screen", async () => {
+    const { page, problems } = await app.visit({ colorScheme: theme });
+    await computed(page);
+    const found: string[] = [];
+    for (const [name, show] of Object.entries(WIDE_VIEWS)) {
+      await show(page);
+      await page.waitForTimeout(400);
+      found.push(...(await violations(page)).map((violation) => `${name}: ${violation}`));
+    }
+    expect(found).toEqual([]);
+    expect(problems).toEqual([]);
+  }, 300_000);
+
+  it("axe finds nothing on any page of a phone", async () => {
+    const { page, problems } = await app.visit({ colorScheme: theme, viewport: PHONE, hasTouch: true, isMobile: true });
+    await computed(page);
+    const found: string[] = [];
+    for (const place of PLACES) {
+      await goTo(page, place);
+      found.push(...(await violations(page)).map((violation) => `${place}: ${violation}`));
+    }
+    expect(found).toEqual([]);
+    expect(problems).toEqual([]);
+  }, 300_000);
+});
+
+it("gives the finger 44 px on every page of a phone", async () => {
+  const { page } = await app.visit({ viewport: PHONE, hasTouch: true, isMobile: true });
+  await computed(page);
+  const found: string[] = [];
+  for (const place of PLACES) {
+    await goTo(page, place);
+    found.push(...(await smallTargets(page)).map((target) => `${place}: ${target}`));
+  }
+  expect(found).toEqual([]);
+}, 120_000);
+
+const PLACES = ["Verdict", "Time", "Rig"] as const;
+async function goTo(page: Page, place: string): Promise<void> {
+  await page.getByRole("navigation", { name: "Pages" }).getByRole("button", { name: place }).tap();
+  await page.waitForTimeout(400);
+}
+
+/** Things to touch that are smaller than a fingertip; links within a sentence are exempt (WCAG 2.2, 2.5.8). */
+function smallTargets(page: Page): Promise<string[]> {
+  return page.evaluate(() => {
+    const things = [...document.querySelectorAll<HTMLElement>("button, [role=combobox], input:not([type=range])")];
+    return (
+      things
+        .filter((thing) => thing.checkVisibility({ visibilityProperty: true }))
+        .filter((thing) => !thing.closest("[inert], p, [aria-hidden=true]"))
+        // Its drawing is low, its target reaches over the edge of the sheet.
+        .filter((thing) => !thing.matches("[aria-label^='Height of the sheet']"))
+        .map((thing) => ({ thing, box: thing.getBoundingClientRect() }))
+        .filter(({ box }) => box.width > 0 && (box.height < 43.5 || box.width < 43.5))
+        .map(({ thing, box }) => `${thing.getAttribute("aria-label") ?? thing.textContent} ${box.width}×${box.height}`)
+    );
+  });
+}
+
+it("moves the sheet of a phone through its three heights, by touch and by key", async () => {
+  const { page, problems } = await app.visit({ viewport: PHONE, hasTouch: true, isMobile: true });
+  await computed(page);
+  const sheet = page.getByRole("region", { name: "Verdict, time and rig" });
+  const height = async () => (await sheet.boundingBox())!.height;
+  const half = await height();
+  const handle = page.getByRole("button", { name: /^Height of the sheet/ });
+  await handle.focus();
+  await page.keyboard.press("ArrowUp");
+  await expect.poll(height).toBeGreaterThan(half + 100);
+  await page.keyboard.press("ArrowDown");
+  await page.keyboard.press("ArrowDown");
+  await expect.poll(height).toBeLessThan(half - 100);
+  await handle.tap();
+  await expect.poll(height).toBe(half);
+  expect(problems).toEqual([]);
+});
+
+it("never scrolls sideways", async () => {
+  for (const viewport of [
+    PHONE,
+    { width: 320, height: 640 },
+    { width: 768, height: 1024 },
+    { width: 1000, height: 640 },
+  ]) {
+    const { page } = await app.visit({ viewport });
+    await computed(page);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
+    await page.context().close();
+  }
+});

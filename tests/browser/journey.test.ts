@@ -1,0 +1,141 @@
+/** What a user does, from the first visit on. */
+import { afterAll, beforeAll, expect, it } from "vitest";
+import { type App, answer, computed, openRig, recomputed, startApp } from "./app.ts";
+
+let app: App;
+beforeAll(async () => {
+  app = await startApp({ flat: true });
+});
+afterAll(() => app.close());
+
+it("opens with the demo rig, its fall and its verdict, and the cautions beside it", async () => {
+  const { page, problems } = await app.visit();
+  await computed(page);
+  expect(await page.getByRole("heading", { level: 1 }).textContent()).toContain("Example crag");
+  expect(await answer(page)).toMatch(/caught you .* down\. Hardest pull on your harness: .* kN\./);
+  expect(await page.getByRole("complementary", { name: "Verdict" }).textContent()).toMatch(/^(Holds|Thin|Fails)/);
+  expect(await page.getByRole("region", { name: "Cautions" }).textContent()).toContain("does not replace inspection");
+  await page
+    .getByRole("img", { name: /walker/i })
+    .first()
+    .waitFor();
+  expect(problems).toEqual([]);
+});
+
+it("shows another what-if: chosen, run in the worker, told aloud", async () => {
+  const { page, problems } = await app.visit();
+  await computed(page);
+  const before = await answer(page);
+  await recomputed(page, async () => {
+    await page.getByRole("combobox", { name: "What happens" }).click();
+    await page.getByRole("option", { name: "the walker falls into the leash" }).click();
+  });
+  expect(await answer(page)).not.toBe(before);
+  expect(await page.getByRole("status").first().textContent()).toContain("Leash fall in the middle");
+  expect(page.workers().length).toBe(1);
+  expect(problems).toEqual([]);
+});
+
+it("plays, pauses and scrubs with the keys", async () => {
+  const { page, problems } = await app.visit();
+  await computed(page);
+  const scrubber = page.getByRole("slider", { name: /time/i }).first();
+  await scrubber.focus();
+  const at = () => scrubber.getAttribute("aria-valuetext");
+  await page.keyboard.press("Home");
+  const start = await at();
+  await page.keyboard.press("ArrowRight");
+  await expect.poll(at).not.toBe(start);
+  await page.getByRole("button", { name: "Play", exact: true }).first().click();
+  await page.getByRole("button", { name: "Pause", exact: true }).first().click();
+  await page.keyboard.press("Home");
+  expect(problems).toEqual([]);
+});
+
+it("edits the rig, computes it again, undoes it and is back where it was", async () => {
+  const { page, problems } = await app.visit();
+  await computed(page);
+  const before = await answer(page);
+  await openRig(page);
+  await recomputed(page, () => page.getByRole("textbox", { name: "Mass of the walker" }).fill("110 kg"));
+  const heavier = await answer(page);
+  expect(heavier).not.toBe(before);
+  await page.getByRole("textbox", { name: "Mass of the walker" }).blur();
+  await recomputed(page, () => page.getByRole("button", { name: /^Undo/ }).click());
+  expect(await answer(page)).toBe(before);
+  expect(await page.getByRole("textbox", { name: "Mass of the walker" }).inputValue()).toBe("80 kg");
+  await recomputed(page, () => page.getByRole("button", { name: /^Redo/ }).click());
+  expect(await answer(page)).toBe(heavier);
+  expect(problems).toEqual([]);
+});
+
+it("compares with the run before", async () => {
+  const { page, problems } = await app.visit();
+  await computed(page);
+  await openRig(page);
+  await recomputed(page, () => page.getByRole("textbox", { name: "Slack of the backup" }).fill("12 %"));
+  await page.getByRole("button", { name: "Compare" }).click();
+  const numbers = page.getByRole("region", { name: "Largest values of this fall" });
+  expect(await numbers.textContent()).toMatch(/Drop\s*[\d.]+ m\s*was [\d.]+ m/);
+  expect(problems).toEqual([]);
+});
+
+it("tells a wrong entry beside its field and keeps the last good results", async () => {
+  const { page, problems } = await app.visit();
+  await computed(page);
+  const before = await answer(page);
+  await openRig(page);
+  const field = page.getByRole("textbox", { name: "Length of the leash" });
+  await field.fill("1.2 parsecs");
+  await expect.poll(() => field.getAttribute("aria-invalid")).toBe("true");
+  const described = (await field.getAttribute("aria-describedby"))!.split(" ")[0]!;
+  expect(await page.locator(`[id="${described}"]`).textContent()).toContain('"parsecs" is not a unit');
+  expect(await answer(page)).toBe(before);
+  await recomputed(page, () => field.fill("2.2 m"));
+  expect(await field.getAttribute("aria-invalid")).toBeNull();
+  expect(await answer(page)).not.toBe(before);
+  expect(problems).toEqual([]);
+});
+
+it("stops a long run on request and runs it again", async () => {
+  const { page, problems } = await app.visit();
+  await computed(page);
+  await page.getByRole("combobox", { name: "Mesh" }).click();
+  await page.getByRole("option", { name: /^Fine mesh/ }).click();
+  await page.getByRole("button", { name: "Stop", exact: true }).click();
+  await page.getByText(/^Stopped\./).waitFor();
+  await page.getByRole("combobox", { name: "Mesh" }).click();
+  await recomputed(page, () => page.getByRole("option", { name: /^Coarse mesh/ }).click());
+  expect(await answer(page)).toContain("Hardest pull");
+  expect(problems).toEqual([]);
+});
+
+it("shows the reasons of a part and leads to its hardest what-if", async () => {
+  const { page, problems } = await app.visit();
+  await computed(page);
+  await page.getByRole("button", { name: /^Leash, in its knot/ }).click();
+  const table = page.getByRole("table", { name: /Strength of Leash/ });
+  expect(await table.textContent()).toMatch(/Rated/);
+  await recomputed(page, () => page.getByRole("button", { name: "Watch it" }).click());
+  expect(problems).toEqual([]);
+});
+
+it("works by keyboard alone", async () => {
+  const { page, problems } = await app.visit();
+  await computed(page);
+  await page.keyboard.press("Tab");
+  await page.getByRole("button", { name: "Rig", exact: true }).focus();
+  await page.keyboard.press("Enter");
+  await page.getByRole("textbox", { name: "Span" }).focus();
+  await page.keyboard.press("Tab");
+  await recomputed(page, () => page.keyboard.press("ArrowRight"));
+  expect(await page.getByRole("textbox", { name: "Span" }).inputValue()).not.toBe("60 m");
+  await recomputed(page, () => page.keyboard.press("Control+z"));
+  expect(await page.getByRole("textbox", { name: "Span" }).inputValue()).toBe("60 m");
+  await page.getByRole("combobox", { name: "View" }).focus();
+  await page.keyboard.press("Enter");
+  await page.keyboard.press("ArrowDown");
+  await page.keyboard.press("Enter");
+  expect(await page.getByRole("combobox", { name: "View" }).textContent()).toBe("The whole line");
+  expect(problems).toEqual([]);
+});

@@ -1,0 +1,226 @@
+/** Layouts side by side, as a rigger compares them before a build. */
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { type App, computed, expectAccessible, PHONE, startApp } from "./app.ts";
+
+let app: App;
+beforeAll(async () => {
+  app = await startApp({ flat: true });
+});
+afterAll(() => app.close());
+
+async function openLayouts(page: Page): Promise<void> {
+  await page.getByRole("heading", { level: 1 }).waitFor();
+  const views = page.getByRole("navigation", { name: "Views" });
+  if (await views.isVisible()) await views.getByRole("button", { name: "Layouts" }).click();
+  else {
+    await page.getByRole("button", { name: "Views" }).click();
+    await page.getByRole("menuitem", { name: /Layouts/ }).click();
+  }
+  await page.getByRole("region", { name: "Layout A" }).waitFor();
+}
+
+/** Every layout has its fall and its verdict. */
+async function compared(page: Page): Promise<void> {
+  await page.waitForFunction(
+    () =>
+      document.querySelectorAll("[role=progressbar]").length === 0 &&
+      document.querySelector("table") !== null &&
+      !/Appears when|before the last change/.test(document.querySelector("main")!.textContent!),
+    undefined,
+    { timeout: 90_000 },
+  );
+}
+
+async function copyAndLoosen(page: Page, slack = "12 %"): Promise<void> {
+  await page.getByRole("button", { name: "Copy this rig and change it" }).click();
+  await page.getByRole("textbox", { name: "Slack of the backup" }).fill(slack);
+  await page.getByRole("button", { name: "Done" }).click();
+  await compared(page);
+}
+
+async function add(page: Page, entry: string): Promise<void> {
+  await page.getByRole("button", { name: "Add a layout" }).click();
+  await page.getByRole("menuitem", { name: entry }).click();
+}
+
+const layout = (page: Page, letter: string) => page.getByRole("region", { name: `Layout ${letter}` });
+const cells = (page: Page, label: string) =>
+  page
+    .getByRole("row", { name: new RegExp(`^${label}`) })
+    .getByRole("cell")
+    .allTextContents();
+
+it("copies the rig, changes one thing, and says what changed and what it did", async () => {
+  const { page, problems } = await app.visit();
+  await openLayouts(page);
+  await copyAndLoosen(page);
+  const text = (await layout(page, "B").textContent())!;
+  expect(text).toContain("Backup, slack: 5 % 12 %");
+  expect(text).toMatch(/The drop is [\d.]+ m instead of [\d.]+ m: [\d.]+ m further\./);
+  const drops = (await cells(page, "Drop")).map(Number.parseFloat);
+  expect(drops[1]).toBeGreaterThan(drops[0]!);
+  expect(await cells(page, "First to fail")).toHaveLength(2);
+  expect(problems).toEqual([]);
+});
+
+it("runs the same what-if on every layout when it is changed", async () => {
+  const { page, problems } = await app.visit();
+  await openLayouts(page);
+  await copyAndLoosen(page);
+  await page.getByRole("combobox", { name: "What happens" }).click();
+  await page.getByRole("option", { name: "the walker falls into the leash" }).click();
+  await page.waitForFunction(() => !/backup caught you/.test(document.querySelector("main")!.textContent!), undefined, {
+    timeout: 60_000,
+  });
+  await compared(page);
+  for (const letter of ["A", "B"])
+    expect(await layout(page, letter).textContent()).toContain("The main line caught you");
+  expect(problems).toEqual([]);
+});
+
+it("takes four layouts, no more, and brings one back that was taken away", async () => {
+  const { page, problems } = await app.visit();
+  await openLayouts(page);
+  await copyAndLoosen(page);
+  await add(page, "Demo: a loose backup");
+  await add(page, "Demo: an old rig");
+  await compared(page);
+  expect(await page.getByRole("button", { name: "Add a layout" }).count()).toBe(0);
+  expect(await page.getByRole("columnheader").count()).toBe(4);
+  await page.getByRole("button", { name: "More for layout C" }).click();
+  await page.getByRole("menuitem", { name: "Take away" }).click();
+  await expect.poll(() => layout(page, "D").count()).toBe(0);
+  await page.getByRole("button", { name: "Bring it back" }).click();
+  await layout(page, "D").waitFor();
+  expect(await layout(page, "C").textContent()).toContain("Shelf Gap");
+  expect(problems).toEqual([]);
+});
+
+it("keeps the last good state of a layout whose entry cannot be read, and undoes it", async () => {
+  const { page, problems } = await app.visit();
+  await openLayouts(page);
+  await copyAndLoosen(page);
+  const before = await layout(page, "B").textContent();
+  await page.getByRole("button", { name: "Change layout B" }).click();
+  const sheet = page.getByRole("region", { name: "Rig sheet of layout B" });
+  await sheet.getByRole("textbox", { name: "Span" }).fill("sixty");
+  expect(await layout(page, "B").getByRole("alert").textContent()).toContain("What you see is the layout before that.");
+  await sheet.getByRole("button", { name: /^Undo/ }).click();
+  await expect.poll(() => layout(page, "B").textContent()).toBe(before);
+  await sheet.getByRole("button", { name: /^Undo/ }).click();
+  await expect
+    .poll(() => layout(page, "B").textContent(), { timeout: 20_000 })
+    .toContain("Nothing yet: it is the same as A.");
+  expect(problems).toEqual([]);
+});
+
+it("leaves the rig in hand alone until a layout is taken for it", async () => {
+  const { page, problems } = await app.visit();
+  await openLayouts(page);
+  await copyAndLoosen(page);
+  await page.getByRole("button", { name: "More for layout B" }).click();
+  await page.getByRole("menuitem", { name: /Take as the rig in hand/ }).click();
+  await compared(page);
+  await page.getByRole("navigation", { name: "Views" }).getByRole("button", { name: "One rig" }).click();
+  await computed(page);
+  await page.getByRole("button", { name: "Undo: took layout B" }).waitFor();
+  await page.getByRole("button", { name: "Rig", exact: true }).click();
+  expect(await page.getByRole("textbox", { name: "Slack of the backup" }).inputValue()).toBe("12 %");
+  expect(problems).toEqual([]);
+});
+
+it("finds the layouts again after a reload", async () => {
+  const { page, problems } = await app.visit();
+  await openLayouts(page);
+  await copyAndLoosen(page, "9 %");
+  await page.waitForTimeout(600);
+  await page.reload();
+  await openLayouts(page);
+  await compared(page);
+  expect(await layout(page, "B").textContent()).toContain("Backup, slack: 5 % 9 %");
+  expect(problems).toEqual([]);
+});
+
+it("moves every picture and the traces with one clock, by the keys", async () => {
+  const { page, problems } = await app.visit();
+  await openLayouts(page);
+  await copyAndLoosen(page);
+  const time = page.getByRole("slider", { name: "Time in the run" });
+  const pixels = () =>
+    page.locator("[data-scene] canvas").evaluateAll((all) => all.map((one) => (one as HTMLCanvasElement).toDataURL()));
+  const before = await pixels();
+  await time.last().focus();
+  await page.keyboard.press("Home");
+  await expect.poll(async () => (await pixels()).every((image, i) => image !== before[i])).toBe(true);
+  expect(before).toHaveLength(2);
+  await expect.poll(() => time.first().getAttribute("aria-valuenow")).toBe("0");
+  expect(problems).toEqual([]);
+});
+
+it("stops one layout's computation and runs it again", async () => {
+  const { page, problems } = await app.visit();
+  await openLayouts(page);
+  await computedA(page);
+  await page.getByRole("button", { name: "Copy this rig and change it" }).click();
+  await layout(page, "B").getByRole("button", { name: /^Stop/ }).first().click();
+  await layout(page, "B")
+    .getByRole("button", { name: /^(Run|Compute it)$/ })
+    .first()
+    .click();
+  await compared(page);
+  expect(problems).toEqual([]);
+});
+
+async function computedA(page: Page): Promise<void> {
+  await layout(page, "A")
+    .getByText(/^(Holds|Thin|Fails)$/)
+    .waitFor({ timeout: 60_000 });
+}
+
+describe.each(["light", "dark"] as const)("in the %s theme", (colorScheme) => {
+  it.each([
+    ["a wide screen", {}],
+    ["a phone", { viewport: PHONE, hasTouch: true, isMobile: true }],
+  ])("axe finds nothing on %s, with one layout, while changing, and with three", async (_, options) => {
+    const { page, problems } = await app.visit({ colorScheme, ...options });
+    await openLayouts(page);
+    await computedA(page);
+    await expectAccessible(page);
+    await page.getByRole("button", { name: "Copy this rig and change it" }).click();
+    await page.getByRole("textbox", { name: "Slack of the backup" }).fill("12 %");
+    await page.waitForTimeout(400);
+    await expectAccessible(page);
+    await page.getByRole("button", { name: "Done" }).click();
+    await add(page, "Demo: a loose backup");
+    await compared(page);
+    await page.waitForTimeout(400);
+    await expectAccessible(page);
+    expect(await page.getByRole("region", { name: "Cautions" }).textContent()).toContain("does not replace inspection");
+    expect(problems).toEqual([]);
+  });
+});
+
+it("gives the finger 44 px on a phone, and only the table scrolls sideways", async () => {
+  const { page } = await app.visit({ viewport: PHONE, hasTouch: true, isMobile: true });
+  await openLayouts(page);
+  await copyAndLoosen(page);
+  const small = await page.locator("main button:visible").evaluateAll((buttons) =>
+    buttons
+      .map((button) => ({
+        name: button.getAttribute("aria-label") ?? button.textContent,
+        box: button.getBoundingClientRect(),
+      }))
+      .filter(({ box }) => box.height < 44 || box.width < 44)
+      .map(({ name }) => name),
+  );
+  expect(small).toEqual([]);
+  const wider = await page.evaluate(() =>
+    [...document.querySelectorAll("main, main *")].some(
+      (element) =>
+        element.getBoundingClientRect().right > innerWidth + 1 &&
+        !element.closest("[data-scene], table, .visually-hidden"),
+    ),
+  );
+  expect(wider).toBe(false);
+});

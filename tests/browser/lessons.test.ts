@@ -1,0 +1,195 @@
+/** Lessons, as a learner takes them: predict, run, see why. */
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { type App, expectAccessible, PHONE, SPACE, startApp } from "./app.ts";
+
+let app: App;
+beforeAll(async () => {
+  app = await startApp({ flat: true });
+});
+afterAll(() => app.close());
+
+async function openLessons(page: Page): Promise<void> {
+  const views = page.getByRole("navigation", { name: "Views" });
+  await page.getByRole("heading", { level: 1 }).waitFor();
+  if (await views.isVisible()) await views.getByRole("button", { name: "Lessons" }).click();
+  else {
+    await page.getByRole("button", { name: "Views" }).click();
+    await page.getByRole("menuitem", { name: /Lessons/ }).click();
+  }
+  await page.getByRole("heading", { name: "Lessons" }).waitFor();
+}
+
+/** Opens a lesson and waits until what is given has been computed. */
+async function begin(page: Page, title: string): Promise<void> {
+  await page.getByRole("button", { name: new RegExp(title) }).click();
+  await page.getByRole("heading", { name: "Your prediction" }).waitFor({ timeout: 60_000 });
+}
+
+const slider = (page: Page) => page.locator("form").getByRole("slider");
+
+async function predict(page: Page, steps: number, reason: number): Promise<void> {
+  await slider(page).focus();
+  for (let i = 0; i < steps; i++) await page.keyboard.press("ArrowRight");
+  await page.getByRole("radio").nth(reason).click();
+}
+
+async function run(page: Page): Promise<void> {
+  await page.getByRole("button", { name: "Run it" }).click();
+  await page.getByRole("heading", { name: "The run" }).waitFor({ timeout: 60_000 });
+}
+
+const definition = (page: Page, name: string) =>
+  page.locator("dl > div", { has: page.getByText(name, { exact: true }) }).locator("dd");
+
+it("asks for a number and a reason before it runs, then shows the prediction beside the result, why, and the limits", async () => {
+  const { page, problems } = await app.visit();
+  await openLessons(page);
+  await begin(page, "A connection halves the drop");
+  expect(await page.getByRole("heading", { name: "The run" }).count()).toBe(0);
+  await page.getByRole("button", { name: "Run it" }).click();
+  expect(await page.getByRole("alert").textContent()).toBe("Move the slider to your number first.");
+  await slider(page).press("ArrowRight");
+  await page.getByRole("button", { name: "Run it" }).click();
+  expect(await page.getByRole("alert").textContent()).toContain("Say why first");
+  await predict(page, 11, 1);
+  await run(page);
+  expect(await definition(page, "You said").textContent()).toBe("6 m");
+  const given = Number.parseFloat((await definition(page, "Given").textContent())!);
+  const result = Number.parseFloat((await definition(page, "The run").textContent())!);
+  expect(result / given).toBeGreaterThan(0.4);
+  expect(result / given).toBeLessThan(0.6);
+  for (const heading of ["Why", "In short", "What this does not tell"])
+    await page.getByRole("heading", { name: heading }).waitFor();
+  const text = await page.getByRole("article").textContent();
+  expect(text).toContain("You said 6 m, because: About half");
+  expect(text).not.toMatch(/[{}]|NaN|undefined/);
+  expect(await page.getByRole("status").allTextContents()).toContainEqual(
+    expect.stringMatching(/^The run is done\. You said 6 m; it gave [\d.]+ m\./),
+  );
+  expect(problems).toEqual([]);
+});
+
+it("keeps prediction and result over a reload", async () => {
+  const { page, problems } = await app.visit();
+  await openLessons(page);
+  await begin(page, "No backup");
+  await slider(page).focus();
+  for (let i = 0; i < 4; i++) await page.keyboard.press("ArrowRight");
+  await page.getByRole("textbox", { name: "In your own words, if you like" }).fill("the air is thick");
+  await run(page);
+  expect(await page.getByRole("article").textContent()).toContain("“the air is thick”");
+  await page.reload();
+  await openLessons(page);
+  expect(await page.getByRole("button", { name: /No backup/ }).textContent()).toMatch(
+    /You said 20 km\/h; the run gave \d+ km\/h\./,
+  );
+  expect(problems).toEqual([]);
+});
+
+it("is taken with the keys alone", async () => {
+  const { page, problems } = await app.visit();
+  await openLessons(page);
+  await page.getByRole("button", { name: /Backup too loose/ }).focus();
+  await page.keyboard.press("Enter");
+  await slider(page).waitFor({ timeout: 60_000 });
+  expect(await page.evaluate(() => document.activeElement?.textContent)).toBe("Backup too loose");
+  const reached = async (test: () => Promise<boolean>) => {
+    for (let i = 0; i < 20 && !(await test()); i++) await page.keyboard.press("Tab");
+    expect(await test()).toBe(true);
+  };
+  const focused = (selector: string) => () =>
+    page
+      .locator(`form ${selector}:focus`)
+      .count()
+      .then((count) => count > 0);
+  await reached(focused("input[type=range]"));
+  await page.keyboard.press("PageUp");
+  await reached(focused("[role=radio]"));
+  await page.keyboard.press("ArrowDown");
+  await reached(focused("button[type=submit]"));
+  await page.keyboard.press("Enter");
+  await page.getByRole("heading", { name: "The run" }).waitFor({ timeout: 60_000 });
+  expect(await page.evaluate(() => document.activeElement?.textContent)).toBe("The run");
+  expect(problems).toEqual([]);
+});
+
+it("keeps the cautions in sight, and they cannot be closed", async () => {
+  const { page } = await app.visit();
+  await openLessons(page);
+  const cautions = page.getByRole("region", { name: "Cautions" });
+  expect(await cautions.textContent()).toContain("does not replace inspection");
+  await begin(page, "What a knot costs");
+  expect(await cautions.textContent()).toContain("does not replace inspection");
+  await cautions.getByRole("button", { name: /more cautions/ }).click();
+  expect(await cautions.textContent()).toContain("The rigs of the lessons are invented");
+  expect(await cautions.isVisible()).toBe(true);
+});
+
+it("stops a run when asked, and runs again", async () => {
+  const { page, problems } = await app.visit();
+  await openLessons(page);
+  await page.getByRole("button", { name: /Why a short stiff line/ }).click();
+  const stop = page.getByRole("button", { name: "Stop" });
+  await stop.click();
+  await page.getByText("Stopped before its end.").waitFor();
+  await page.getByRole("button", { name: "Run again" }).click();
+  await page.getByRole("heading", { name: "Your prediction" }).waitFor({ timeout: 60_000 });
+  expect(problems).toEqual([]);
+});
+
+it("draws in space on one canvas only, before and after the run", async () => {
+  const spacious = await startApp({ flat: false });
+  try {
+    const { page, problems } = await spacious.visit({ viewport: { width: 1100, height: 640 } });
+    await openLessons(page);
+    await begin(page, "A connection halves the drop");
+    await page.locator(SPACE).waitFor({ timeout: 60_000 });
+    await predict(page, 3, 0);
+    await run(page);
+    await page.getByRole("button", { name: "As it was" }).click();
+    expect(await page.locator(SPACE).count()).toBe(1);
+    expect(problems).toEqual([]);
+  } finally {
+    await spacious.close();
+  }
+});
+
+describe.each(["light", "dark"] as const)("in the %s theme", (colorScheme) => {
+  it.each([
+    ["a wide screen", {}],
+    ["a phone", { viewport: PHONE, hasTouch: true, isMobile: true }],
+  ])("axe finds nothing on %s, from the list to the result", async (_, options) => {
+    const { page, problems } = await app.visit({ colorScheme, ...options });
+    await openLessons(page);
+    await expectAccessible(page);
+    await begin(page, "The clamp trace that moved");
+    await predict(page, 8, 2);
+    await expectAccessible(page);
+    await run(page);
+    await expectAccessible(page);
+    expect(problems).toEqual([]);
+  });
+});
+
+it("gives the finger 44 px and needs no scrolling sideways on a phone", async () => {
+  const { page } = await app.visit({ viewport: PHONE, hasTouch: true, isMobile: true });
+  await openLessons(page);
+  await begin(page, "No backup");
+  await predict(page, 8, 2);
+  await run(page);
+  const small = await page.locator("main button:visible").evaluateAll((buttons) =>
+    buttons
+      .map((button) => ({ name: button.textContent, box: button.getBoundingClientRect() }))
+      .filter(({ box }) => box.height < 44 || box.width < 44)
+      .map(({ name }) => name),
+  );
+  expect(small).toEqual([]);
+  const wider = await page.evaluate(() =>
+    [...document.querySelectorAll("main, main *")].some(
+      (element) =>
+        element.getBoundingClientRect().right > innerWidth + 1 && !element.closest("[data-scene], .visually-hidden"),
+    ),
+  );
+  expect(wider).toBe(false);
+});
