@@ -62,19 +62,25 @@ export function stretchEnergy(line: Line, m: Float64Array): number {
 
 /** Height energy of the line's nodes above z = 0 [J]. */
 export function heightEnergy(line: Line, m: Float64Array): number {
+  const { masses, nodes } = line;
   const Z = line.base + COLUMN.Z * line.pitch;
   let energy = 0;
-  for (let i = 0; i < line.nodes; i++) energy += line.masses[i]! * m[Z + i]!;
+  for (let i = 0; i < nodes; i++) energy += masses[i]! * m[Z + i]!;
   return energy * GRAVITY;
 }
 
 /** ½·m·v₋·v₊ over all nodes: the kinetic energy that the leapfrog scheme conserves with the energy at x [J]. */
 export function kineticEnergy(line: Line, m: Float64Array, before: Float64Array): number {
-  const V = line.base + COLUMN.VX * line.pitch;
+  const { masses, nodes, pitch } = line;
+  const VX = line.base + COLUMN.VX * pitch;
+  const VY = VX + pitch;
+  const VZ = VY + pitch;
   let energy = 0;
-  for (let c = 0; c < 3; c++) {
-    for (let i = 0; i < line.nodes; i++)
-      energy += line.masses[i]! * before[c * line.pitch + i]! * m[V + c * line.pitch + i]!;
+  for (let i = 0; i < nodes; i++) {
+    const x = before[i]! * m[VX + i]!;
+    const y = before[pitch + i]! * m[VY + i]!;
+    const z = before[2 * pitch + i]! * m[VZ + i]!;
+    energy += masses[i]! * (x + y + z);
   }
   return 0.5 * energy;
 }

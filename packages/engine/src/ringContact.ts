@@ -94,7 +94,9 @@ export class RingContact {
     const { w, d } = this.#weights;
     this.force = 0;
     this.stored = 0;
-    this.impulse.fill(0);
+    this.impulse[0] = 0;
+    this.impulse[1] = 0;
+    this.impulse[2] = 0;
     this.storedInFriction = 0;
     this.#rubbed = 0;
     this.#normalNow = this.#normalWork;
