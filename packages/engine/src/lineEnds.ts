@@ -91,6 +91,18 @@ export class LineEnd {
     this.#home = end === "A" ? [0, 0, 0] : [problem.span, 0, problem.rise];
     this.kind = onLegs ? "legs" : this.#stiffness > 0 ? "spring" : "fixed";
     this.#work = this.stored();
+    // What is fixed takes any push and does not move: the ring against it would else leave it a speed of its own.
+    if (this.kind === "fixed") this.#m[this.#inverseMass] = 0;
+  }
+
+  get #inverseMass(): number {
+    return this.line.base + COLUMN.IM * this.line.pitch + this.node;
+  }
+
+  /** Lets go of the end. */
+  release(): void {
+    this.kind = "free";
+    this.#m[this.#inverseMass] = 1 / this.line.masses[this.node]!;
   }
 
   /** Load on the anchor [N]; none once the end is free. */

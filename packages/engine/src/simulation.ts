@@ -390,7 +390,7 @@ export class Simulation {
     const which = this.#ends.find((one) => one.line.name === "main" && one.end === end)!;
     // What the anchor's own spring holds goes with the line that held it.
     this.#parted += which.stored();
-    which.kind = "free";
+    which.release();
     if (end === "A") this.#contacts[0]!.freeA = true;
     else this.#contacts[0]!.freeB = true;
   }
