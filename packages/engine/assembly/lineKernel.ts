@@ -86,13 +86,12 @@ function elements(line: i32, pitch: i32, run: i32, from: i32, count: i32, single
     const length = f64x2.sqrt(f64x2.add(square, f64x2.splat(TINY)));
     const e = f64x2.sub(f64x2.mul(length, v128.load(il)), f64x2.splat(1));
     const taut = f64x2.gt(e, zero);
-    // Slow-pull curve: straight beyond `end`, cubics below it.
+    // Slow-pull curve: straight beyond `end`, cubics below it, in the order of their strains.
     let tension = v128.and(f64x2.mul(slope, f64x2.sub(e, end)), f64x2.gt(e, end));
     for (let k = run; k < tableEnd; k += CUBIC) {
-      const u = f64x2.pmin(
-        f64x2.pmax(f64x2.sub(e, v128.load64_splat(k, TABLE)), zero),
-        v128.load64_splat(k, TABLE + 8),
-      );
+      const beyond = f64x2.sub(e, v128.load64_splat(k, TABLE));
+      if (!v128.any_true(f64x2.gt(beyond, zero))) break;
+      const u = f64x2.pmin(f64x2.pmax(beyond, zero), v128.load64_splat(k, TABLE + 8));
       const inner = f64x2.add(v128.load64_splat(k, TABLE + 24), f64x2.mul(u, v128.load64_splat(k, TABLE + 32)));
       tension = f64x2.add(
         tension,

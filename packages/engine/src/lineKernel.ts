@@ -82,11 +82,11 @@ function sweepRun(
     const was = m[(E + i) | 0]!;
     let T = 0;
     if (e > 0) {
-      // Slow-pull curve: straight beyond `end`, cubics below it.
+      // Slow-pull curve: straight beyond `end`, cubics below it, in the order of their strains.
       T = e > end ? slope * (e - end) : 0;
       for (let k = table; k < tableEnd; k = (k + 5) | 0) {
         let u = e - m[k]!;
-        if (u < 0) u = 0;
+        if (u <= 0) break;
         const width = m[k + 1]!;
         if (u > width) u = width;
         T += u * (m[k + 2]! + u * (m[k + 3]! + u * m[k + 4]!));
