@@ -17,7 +17,7 @@ async function openLayouts(page: Page): Promise<void> {
     await page.getByRole("button", { name: "Views" }).click();
     await page.getByRole("menuitem", { name: /Layouts/ }).click();
   }
-  await page.getByRole("region", { name: "Layout A" }).waitFor();
+  await page.getByRole("region", { name: "Layout A", exact: true }).waitFor();
 }
 
 /** Every layout has its fall and its verdict. */
@@ -44,7 +44,7 @@ async function add(page: Page, entry: string): Promise<void> {
   await page.getByRole("menuitem", { name: entry }).click();
 }
 
-const layout = (page: Page, letter: string) => page.getByRole("region", { name: `Layout ${letter}` });
+const layout = (page: Page, letter: string) => page.getByRole("region", { name: `Layout ${letter}`, exact: true });
 const cells = (page: Page, label: string) =>
   page
     .getByRole("row", { name: new RegExp(`^${label}`) })
@@ -102,7 +102,7 @@ it("keeps the last good state of a layout whose entry cannot be read, and undoes
   await openLayouts(page);
   await copyAndLoosen(page);
   const before = await layout(page, "B").textContent();
-  await page.getByRole("button", { name: "Change layout B" }).click();
+  await page.getByRole("button", { name: "Change B" }).click();
   const sheet = page.getByRole("region", { name: "Rig sheet of layout B" });
   await sheet.getByRole("textbox", { name: "Span" }).fill("sixty");
   expect(await layout(page, "B").getByRole("alert").textContent()).toContain("What you see is the layout before that.");
@@ -148,7 +148,7 @@ it("moves every picture and the traces with one clock, by the keys", async () =>
   await copyAndLoosen(page);
   const time = page.getByRole("slider", { name: "Time in the run" });
   const pixels = () =>
-    page.locator("[data-scene] canvas").evaluateAll((all) => all.map((one) => (one as HTMLCanvasElement).toDataURL()));
+    page.locator("[data-scene]").evaluateAll((all) => all.map((one) => one.querySelector("canvas")!.toDataURL()));
   const before = await pixels();
   await time.last().focus();
   await page.keyboard.press("Home");

@@ -70,7 +70,7 @@ export function LayoutsView({ booted, theme, wide }: Props) {
   if (editor && !wide) {
     return (
       <div className={styles.view}>
-        {editor}
+        <main className={styles.main}>{editor}</main>
         <CautionFoot cautions={cautions} />
       </div>
     );

@@ -1,23 +1,21 @@
 import { useEffect, useRef, useState } from "react";
-import { createPlaybackClock } from "../clock/playbackClock.ts";
 import { Button } from "../design/Button.tsx";
-import { Meter } from "../design/Meter.tsx";
 import type { Theme } from "../design/palette.ts";
-import { useReducedMotion } from "../page/useMedia.ts";
 import type { ReadRig } from "../state/types.ts";
 import { useActions } from "../state/useSandbox.ts";
 import { sideRunner } from "../worker/sideRunner.ts";
-import type { LessonWork } from "./computeLesson.ts";
-import { allFacts, givenFacts, type LessonRun } from "./facts.ts";
+import { givenFacts } from "./facts.ts";
 import { judgement } from "./judge.ts";
 import type { Try } from "./kept.ts";
 import styles from "./LessonPage.module.css";
 import { LessonPicture } from "./LessonPicture.tsx";
+import { LessonResult } from "./LessonResult.tsx";
 import { LESSONS, type Lesson, type LessonId } from "./lessons.ts";
 import { type Guess, Prediction, reasonWords } from "./Prediction.tsx";
 import { onScale, scaleWords } from "./quantity.ts";
-import { ResultBars } from "./ResultBars.tsx";
+import { useLessonClock } from "./useLessonClock.ts";
 import { useLessonRun } from "./useLessonRun.ts";
+import { WorkState } from "./WorkState.tsx";
 import { say } from "./words.ts";
 
 interface Props {
@@ -35,6 +33,7 @@ export function LessonPage({ lesson, theme, wide, read, tries, onTry, onOpen }: 
   const { announce } = useActions();
   const [guess, setGuess] = useState<Guess>();
   const heading = useRef<HTMLHeadingElement>(null);
+  const predictionHeading = useRef<HTMLHeadingElement>(null);
   const resultHeading = useRef<HTMLHeadingElement>(null);
   const services = { runner: sideRunner(), read };
   const before = useLessonRun(lesson.before, lesson.whatIf, services);
@@ -47,6 +46,15 @@ export function LessonPage({ lesson, theme, wide, read, tries, onTry, onOpen }: 
   const given = before.work.kind === "done" ? before.work.run : undefined;
   const result = guess && after.work.kind === "done" ? after.work.run : undefined;
   const { clock, shown, show } = useLessonClock(given, result);
+  // What had the focus is gone after a step: it goes on to the heading of what came.
+  const begun = useRef(false);
+  useEffect(() => {
+    if (guess) begun.current = true;
+    if (begun.current) goTo(predictionHeading.current);
+  }, [guess]);
+  useEffect(() => {
+    if (result) goTo(resultHeading.current);
+  }, [result]);
 
   async function run(next: Guess): Promise<void> {
     setGuess(next);
@@ -69,8 +77,6 @@ export function LessonPage({ lesson, theme, wide, read, tries, onTry, onOpen }: 
         say("announce.result", { predicted: scaleWords(predicted, lesson.scale), result: words, judgement: judged }),
       );
     }
-    resultHeading.current?.focus({ preventScroll: true });
-    resultHeading.current?.scrollIntoView({ block: "start" });
   }
 
   const index = LESSONS.indexOf(lesson);
@@ -103,7 +109,9 @@ export function LessonPage({ lesson, theme, wide, read, tries, onTry, onOpen }: 
           </section>
           {given && (
             <section className={styles.section}>
-              <h3 className={styles.heading}>{say("lesson.prediction")}</h3>
+              <h3 ref={predictionHeading} className={styles.heading} tabIndex={-1}>
+                {say("lesson.prediction")}
+              </h3>
               <p className={styles.ask}>{say(`${lesson.id}.ask`)}</p>
               {guess ? (
                 <p className={styles.said}>
@@ -127,7 +135,7 @@ export function LessonPage({ lesson, theme, wide, read, tries, onTry, onOpen }: 
           )}
           {given && guess && result && (
             <>
-              <Result lesson={lesson} guess={guess} before={given} after={result} heading={resultHeading} />
+              <LessonResult lesson={lesson} guess={guess} before={given} after={result} heading={resultHeading} />
               <footer className={styles.footer}>
                 <Button
                   label={say("lesson.again")}
@@ -152,95 +160,7 @@ export function LessonPage({ lesson, theme, wide, read, tries, onTry, onOpen }: 
   );
 }
 
-interface WorkProps {
-  work: LessonWork;
-  doing: string;
-  stop: () => void;
-  retry: () => unknown;
-}
-
-function WorkState({ work, doing, stop, retry }: WorkProps) {
-  if (work.kind === "busy") {
-    return (
-      <div className={styles.busy}>
-        <Meter done={work.done} doing={doing} />
-        <Button icon="stop" label={say("lesson.stop")} onClick={stop} />
-      </div>
-    );
-  }
-  if (work.kind !== "stopped" && work.kind !== "failed") return null;
-  return (
-    <div className={styles.busy} role={work.kind === "failed" ? "alert" : undefined}>
-      <p>{work.kind === "failed" ? say("lesson.failed", { message: work.message }) : say("lesson.stopped")}</p>
-      <Button label={say("lesson.retry")} onClick={() => void retry()} />
-    </div>
-  );
-}
-
-interface ResultProps {
-  lesson: Lesson;
-  guess: Guess;
-  before: LessonRun;
-  after: LessonRun;
-  heading: React.RefObject<HTMLHeadingElement | null>;
-}
-
-function Result({ lesson, guess, before, after, heading }: ResultProps) {
-  const { id, scale } = lesson;
-  const facts = allFacts(before, after);
-  const value = lesson.read(after);
-  const was = lesson.read(before);
-  const result = value === undefined ? undefined : onScale(value, scale);
-  return (
-    <>
-      <section className={styles.section}>
-        <h3 ref={heading} className={styles.heading} tabIndex={-1}>
-          {say("lesson.result")}
-        </h3>
-        {result === undefined ? (
-          <p className={styles.prose}>{say("lesson.noNumber")}</p>
-        ) : (
-          <>
-            <p className={styles.judged}>{judgement(guess.predicted, result, scaleWords(result, scale))}</p>
-            <ResultBars
-              scale={scale}
-              predicted={guess.predicted}
-              result={result}
-              given={was === undefined ? undefined : onScale(was, scale)}
-            />
-          </>
-        )}
-      </section>
-      <section className={styles.section}>
-        <h3 className={styles.heading}>{say("lesson.why")}</h3>
-        <p className={styles.prose}>{say(lesson.why?.(after) ?? (`${id}.why` as "noBackup.why"), facts)}</p>
-      </section>
-      <section className={styles.section}>
-        <h3 className={styles.heading}>{say("lesson.summary")}</h3>
-        <p className={styles.summary}>{say(`${id}.summary`, facts)}</p>
-      </section>
-      <section className={styles.section}>
-        <h3 className={styles.heading}>{say("lesson.notTold")}</h3>
-        <p className={styles.prose}>{say(`${id}.notTold`, facts)}</p>
-      </section>
-    </>
-  );
-}
-
-/** A clock of the lesson's own: the run on show plays from its start, or stands at its lowest point under reduced motion. */
-function useLessonClock(before: LessonRun | undefined, after: LessonRun | undefined) {
-  const [clock] = useState(() => createPlaybackClock({ duration: 0, speed: 1 / 4 }));
-  const [chosen, show] = useState<"before" | "after">("before");
-  const still = useReducedMotion();
-  useEffect(() => show(after ? "after" : "before"), [after]);
-  const shown = chosen === "after" && after ? "after" : "before";
-  const recording = (shown === "after" ? after : before)?.recording;
-  useEffect(() => {
-    if (!recording) return;
-    clock.setRun({ duration: recording.duration, frameStep: 1 / recording.frames.rate });
-    clock.seek(still ? recording.walker.lowestTime : 0);
-    if (!still) clock.play();
-    return () => clock.pause();
-  }, [clock, recording, still]);
-  return { clock, shown, show } as const;
+function goTo(heading: HTMLElement | null): void {
+  heading?.focus({ preventScroll: true });
+  heading?.scrollIntoView({ block: "start" });
 }

@@ -1,0 +1,59 @@
+import { allFacts, type LessonRun } from "./facts.ts";
+import { judgement } from "./judge.ts";
+import styles from "./LessonPage.module.css";
+import type { Lesson } from "./lessons.ts";
+import type { Guess } from "./Prediction.tsx";
+import { onScale, scaleWords } from "./quantity.ts";
+import { ResultBars } from "./ResultBars.tsx";
+import { say, type WordKey } from "./words.ts";
+
+interface ResultProps {
+  lesson: Lesson;
+  guess: Guess;
+  before: LessonRun;
+  after: LessonRun;
+  heading: React.RefObject<HTMLHeadingElement | null>;
+}
+
+/** The prediction beside the run, then why, what it comes to, and what it does not tell. */
+export function LessonResult({ lesson, guess, before, after, heading }: ResultProps) {
+  const { id, scale } = lesson;
+  const facts = allFacts(before, after);
+  const value = lesson.read(after);
+  const was = lesson.read(before);
+  const result = value === undefined ? undefined : onScale(value, scale);
+  return (
+    <>
+      <section className={styles.section}>
+        <h3 ref={heading} className={styles.heading} tabIndex={-1}>
+          {say("lesson.result")}
+        </h3>
+        {result === undefined ? (
+          <p className={styles.prose}>{say("lesson.noNumber")}</p>
+        ) : (
+          <>
+            <p className={styles.judged}>{judgement(guess.predicted, result, scaleWords(result, scale))}</p>
+            <ResultBars
+              scale={scale}
+              predicted={guess.predicted}
+              result={result}
+              given={was === undefined ? undefined : onScale(was, scale)}
+            />
+          </>
+        )}
+      </section>
+      <section className={styles.section}>
+        <h3 className={styles.heading}>{say("lesson.why")}</h3>
+        <p className={styles.prose}>{say(lesson.why?.(after) ?? (`${id}.why` as WordKey), facts)}</p>
+      </section>
+      <section className={styles.section}>
+        <h3 className={styles.heading}>{say("lesson.summary")}</h3>
+        <p className={styles.summary}>{say(`${id}.summary`, facts)}</p>
+      </section>
+      <section className={styles.section}>
+        <h3 className={styles.heading}>{say("lesson.notTold")}</h3>
+        <p className={styles.prose}>{say(`${id}.notTold`, facts)}</p>
+      </section>
+    </>
+  );
+}

@@ -1,0 +1,22 @@
+import { useEffect, useState } from "react";
+import { createPlaybackClock } from "../clock/playbackClock.ts";
+import { useReducedMotion } from "../page/useMedia.ts";
+import type { LessonRun } from "./facts.ts";
+
+/** A clock of the lesson's own: the run on show plays from its start, or stands at its lowest point under reduced motion. */
+export function useLessonClock(before: LessonRun | undefined, after: LessonRun | undefined) {
+  const [clock] = useState(() => createPlaybackClock({ duration: 0, speed: 1 / 4 }));
+  const [chosen, show] = useState<"before" | "after">("before");
+  const still = useReducedMotion();
+  useEffect(() => show(after ? "after" : "before"), [after]);
+  const shown = chosen === "after" && after ? "after" : "before";
+  const recording = (shown === "after" ? after : before)?.recording;
+  useEffect(() => {
+    if (!recording) return;
+    clock.setRun({ duration: recording.duration, frameStep: 1 / recording.frames.rate });
+    clock.seek(still ? recording.walker.lowestTime : 0);
+    if (!still) clock.play();
+    return () => clock.pause();
+  }, [clock, recording, still]);
+  return { clock, shown, show } as const;
+}
