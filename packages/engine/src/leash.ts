@@ -1,7 +1,7 @@
 /** The leash: a massless, tension-only string between ring and walker, with the tension law of a line. */
 import { branchStiffness, type MaxwellStep, maxwellStep } from "./maxwell.ts";
 import type { Material } from "./problem.ts";
-import { energyAt, type TensionCurve, tensionAt } from "./tensionCurve.ts";
+import { energyAt, overdrawn, type TensionCurve, tensionAt } from "./tensionCurve.ts";
 
 export class Leash {
   /** Tension of the last step [N]. */
@@ -15,10 +15,13 @@ export class Leash {
   readonly #r: Float64Array;
   #last = 0;
   readonly #sum: number;
+  /** ΣE of the branches [N]. */
+  readonly #branches: number;
 
   constructor(leash: { length: number; material: Material }, curve: TensionCurve, step: number) {
     this.#length = leash.length;
     this.#curve = curve;
+    this.#branches = branchStiffness(leash.material.branches);
     this.#step = maxwellStep(leash.material.branches, step);
     this.#r = new Float64Array(this.#step.count);
     this.#sum = this.#step.stiffness.reduce((sum, b) => sum + b, 0);
@@ -58,10 +61,13 @@ export class Leash {
     const strain = distance / this.#length - 1;
     if (!this.whole || strain <= 0) return 0;
     let energy = energyAt(this.#curve, strain);
+    let pull = 0;
     for (let i = 0; i < this.#r.length; i++) {
       const q = this.#r[i]! + this.#step.stiffness[i]! * strain;
       energy += this.#step.compliance[i]! * q * q;
+      pull += q;
     }
+    if (pull < 0) energy -= overdrawn(this.#curve, strain, pull, this.#branches);
     return energy * this.#length;
   }
 

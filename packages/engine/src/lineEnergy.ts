@@ -1,8 +1,9 @@
 /** Energy held in a line, read from the kernel's memory; for the audit, outside the hot loop. */
 import { GRAVITY } from "./constants.ts";
 import { COLUMN, RUN } from "./lineLayout.ts";
+import { branchStiffness } from "./maxwell.ts";
 import type { Line, Run } from "./model.ts";
-import { energyAt } from "./tensionCurve.ts";
+import { energyAt, overdrawn } from "./tensionCurve.ts";
 
 /** Energy of one element in slow-pull stretch and branches, at the positions and states in memory [J]. */
 export function elementEnergy(line: Line, m: Float64Array, e: number, runIndex: number): number {
@@ -21,11 +22,13 @@ function strainEnergy(line: Line, m: Float64Array, e: number, run: Run, at: numb
   const strain = Math.sqrt(dx * dx + dy * dy + dz * dz) * inverseLength - 1;
   if (strain <= 0) return 0;
   let energy = energyAt(run.curve, strain);
+  let pull = 0;
   for (let b = 0; b < run.material.branches.length; b++) {
     const q = m[x + (COLUMN.R + b) * pitch]! + m[at + RUN.stiffness + b]! * strain;
     energy += m[at + RUN.compliance + b]! * q * q;
+    pull += q;
   }
-  return energy;
+  return pull < 0 ? energy - overdrawn(run.curve, strain, pull, branchStiffness(run.material.branches)) : energy;
 }
 
 /** Energy held in the whole line [J]. */
@@ -42,6 +45,7 @@ export function stretchEnergy(line: Line, m: Float64Array): number {
     const { cubics, endSlope } = curve;
     const at = line.runsAt + k * line.runPitch;
     const branches = material.branches.length;
+    const stiffness = branchStiffness(material.branches);
     for (let e = first; e < last; e++) {
       const inverseLength = m[IL + e]!;
       const dx = m[base + e + 1]! - m[base + e]!;
@@ -50,10 +54,13 @@ export function stretchEnergy(line: Line, m: Float64Array): number {
       const strain = Math.sqrt(dx * dx + dy * dy + dz * dz) * inverseLength - 1;
       if (!(strain > 0)) continue;
       let density = cubics.length === 0 ? 0.5 * endSlope * strain * strain : energyAt(curve, strain);
+      let pull = 0;
       for (let b = 0; b < branches; b++) {
         const q = m[R + b * pitch + e]! + m[at + RUN.stiffness + b]! * strain;
         density += m[at + RUN.compliance + b]! * q * q;
+        pull += q;
       }
+      if (pull < 0) density -= overdrawn(curve, strain, pull, stiffness);
       energy += density / inverseLength;
     }
   }

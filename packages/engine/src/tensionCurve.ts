@@ -136,3 +136,13 @@ export function strainAt(curve: TensionCurve, tension: number): number {
   }
   return strain;
 }
+
+/**
+ * What branches hold too much where curve and branches together would push, T_eq + Σq < 0, but the line carries nothing: they were
+ * stretched the other way without work, and will follow the next pull as far without work. Per natural length [J/m]; `pull` is
+ * Σq, `stiffness` ΣE [N].
+ */
+export function overdrawn(curve: TensionCurve, strain: number, pull: number, stiffness: number): number {
+  const push = tensionAt(curve, strain) + pull;
+  return push < 0 ? (0.5 * push * push) / (slopeAt(curve, strain) + stiffness) : 0;
+}
