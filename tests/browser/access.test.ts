@@ -10,21 +10,21 @@ beforeAll(async () => {
 afterAll(() => app.close());
 
 const THEMES = ["light", "dark"] as const;
-const escape = (page: Page) => page.keyboard.press("Escape");
+const closePopup = (page: Page) => page.keyboard.press("Escape");
 /** Views of a wide screen, each reached from the one before. */
 const WIDE_VIEWS: Readonly<Record<string, (page: Page) => Promise<unknown>>> = {
   "at first": async () => undefined,
   "the file menu": (page) => page.getByRole("button", { name: "File" }).click(),
   "the place of the walker": async (page) => {
-    await escape(page);
+    await closePopup(page);
     await page.getByRole("button", { name: /^The walker's place/ }).click();
   },
   "the choice of views": async (page) => {
-    await escape(page);
+    await closePopup(page);
     await page.getByRole("combobox", { name: "View" }).click();
   },
   "reasons and what-ifs": async (page) => {
-    await escape(page);
+    await closePopup(page);
     await page.getByRole("button", { name: /^Leash, in its knot/ }).click();
     await page.getByRole("button", { name: /^The \d+ what-ifs/ }).click();
     await page.getByRole("button", { name: "What the verdict rests on" }).click();

@@ -101,7 +101,7 @@ it("stops a long run on request and runs it again", async () => {
   const { page, problems } = await app.visit();
   await computed(page);
   await page.getByRole("combobox", { name: "Mesh" }).click();
-  await page.getByRole("option", { name: /^Fine mesh/ }).click();
+  await page.getByRole("option", { name: /^Standard mesh/ }).click();
   await page.getByRole("button", { name: "Stop", exact: true }).click();
   await page.getByText(/^Stopped\./).waitFor();
   await page.getByRole("combobox", { name: "Mesh" }).click();

@@ -71,10 +71,9 @@ it("tells of a worker that dies in mid-run, and runs again in a new one", async 
   });
   await computed(page);
   await page.getByRole("combobox", { name: "Mesh" }).click();
-  await page.getByRole("option", { name: /^Fine mesh/ }).click();
-  await page.getByRole("progressbar").first().waitFor();
-  // A dead worker is heard of as an error event.
-  await page.waitForTimeout(600);
+  await page.getByRole("option", { name: /^Standard mesh/ }).click();
+  await page.waitForFunction(() => Number(document.querySelector("[role=progressbar]")?.ariaValueNow) > 0);
+  // A worker that dies is heard of as an error event.
   await page.evaluate(() => {
     const worker = (globalThis as { workers?: Worker[] }).workers!.at(-1)!;
     worker.terminate();
