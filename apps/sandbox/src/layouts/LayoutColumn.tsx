@@ -55,6 +55,10 @@ function Picture({ clock, theme, frame }: Props) {
       aria-label={sceneWords(current, shown.rig, outcome)}
       // biome-ignore lint/a11y/noNoninteractiveTabindex: the picture is moved with the arrow keys
       tabIndex={0}
+      // The wheel scrolls the page; with Ctrl it zooms the picture.
+      onWheelCapture={(event) => {
+        if (!event.ctrlKey && !event.metaKey) event.stopPropagation();
+      }}
     >
       <Elevation
         bare

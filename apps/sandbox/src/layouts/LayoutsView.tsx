@@ -58,6 +58,17 @@ export function LayoutsView({ booted, theme, wide }: Props) {
     if (bringBack)
       tell({ tone: "word", text: `${name} was taken away.`, action: { label: "Bring it back", run: bringBack } });
   }
+  const bar = (
+    <div className={styles.bar}>
+      <Question />
+      <div className={styles.tools}>
+        <Choice<Frame> compact label="View" value={frame} options={FRAMES} onChange={setFrame} />
+        {list.length > 1 && !full && (
+          <AddLayout list={list} onDuplicate={duplicate} onAdd={layouts.add} read={booted.read} />
+        )}
+      </div>
+    </div>
+  );
   const editor = edited && (
     <LayoutEditor
       key={edited.id}
@@ -80,17 +91,10 @@ export function LayoutsView({ booted, theme, wide }: Props) {
       <div className={styles.body}>
         {editor && <aside className={styles.editor}>{editor}</aside>}
         <main className={styles.main}>
+          {wide && bar}
           <div className={styles.scroll}>
             <h2 className="visually-hidden">Layouts side by side</h2>
-            <div className={styles.bar}>
-              <Question />
-              <div className={styles.tools}>
-                <Choice<Frame> compact label="View" value={frame} options={FRAMES} onChange={setFrame} />
-                {list.length > 1 && !full && (
-                  <AddLayout list={list} onDuplicate={duplicate} onAdd={layouts.add} read={booted.read} />
-                )}
-              </div>
-            </div>
+            {!wide && bar}
             <div className={styles.columns} style={{ "--count": Math.max(list.length, 2) } as React.CSSProperties}>
               {list.map((layout, i) => (
                 <LayoutColumn
