@@ -38,7 +38,7 @@ describe("two legs in line with the load: F/(2·cos(θ/2)) each, θ between them
     [30, 0.51763809],
     [45, 0.5411961],
     [60, 0.57735027],
-    [90, 0.70710678],
+    [90, Math.SQRT1_2],
     [120, 1],
     [150, 1.93185165],
   ] as const) {
@@ -64,16 +64,24 @@ describe("Coulomb friction of the ring on a sloping line", () => {
     walker: { mass: 80, at: 0.25, tieIn: 1, lateral: 0 },
     duration: 1,
   });
+  /** The ring's way along the line [m], the mean slope and the turn of the line at it [rad], and the tensions on either side [N]. */
   function slope(friction: number) {
     const { frames } = run(hanging(friction));
     const ringAt = (frame: number) => frames.ringAt[2 * frame]!;
     const node = Math.round(ringAt(0) * (frames.mainNodes - 1));
-    const tensions = [node - 2, node + 1].map((e) => frames.tensions[e]!);
-    const [left, right] = [-3, 3].map((k) => [0, 2].map((c) => frames.positions[3 * (node + k) + c]!));
-    const middle = [0, 2].map((c) => frames.positions[3 * node + c]!);
-    const angle = (p: number[], q: number[]) => Math.atan2(q[1]! - p[1]!, q[0]! - p[0]!);
-    const mean = 0.5 * (angle(left!, middle) + angle(middle, right!));
-    return { slid: Math.abs(ringAt(frames.count - 1) - ringAt(0)) * 20, mean, tensions };
+    const at = (k: number) => [0, 2].map((c) => frames.positions[3 * (node + k) + c]!) as [number, number];
+    const angle = (from: number, to: number) => {
+      const [p, q] = [at(from), at(to)];
+      return Math.atan2(q[1] - p[1], q[0] - p[0]);
+    };
+    // Beyond the elements that the ring's weights reach.
+    const [left, right] = [angle(-4, -2), angle(2, 4)];
+    return {
+      slid: Math.abs(ringAt(frames.count - 1) - ringAt(0)) * 20,
+      mean: 0.5 * (left + right),
+      turn: right - left,
+      tensions: [frames.tensions[node - 4]!, frames.tensions[node + 3]!] as const,
+    };
   }
 
   it("holds the ring where it exceeds the slope, and lets it slide where it does not", () => {
@@ -82,6 +90,13 @@ describe("Coulomb friction of the ring on a sloping line", () => {
     expect(needed).toBeGreaterThan(0.05);
     expect(slope(1.3 * needed).slid).toBeLessThan(0.02);
     expect(slope(0.7 * needed).slid).toBeGreaterThan(0.2);
+  });
+
+  it("where it just holds, has the tensions on either side in the capstan's ratio e^(μφ) (Euler, Eytelwein)", () => {
+    const { mean, turn, tensions } = slope(0.5);
+    const [low, high] = [...tensions].sort((a, b) => a - b) as [number, number];
+    // The friction that is just needed is tan(slope); the ratio is that of a wrap by the line's turn at the ring.
+    close(Math.log(high / low), Math.tan(Math.abs(mean)) * turn, 0.05, "angles from elements two to four away");
   });
 
   it("lets a frictionless ring slide further than one with friction", () => {

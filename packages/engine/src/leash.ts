@@ -39,7 +39,7 @@ export class Leash {
   pull(distance: number): number {
     if (!this.whole) return 0;
     const strain = distance / this.#length - 1;
-    const { decay, stiffness, release } = this.#step;
+    const { decay, release } = this.#step;
     let tension = 0;
     if (strain > 0) {
       tension = tensionAt(this.#curve, strain) + this.#sum * strain;
