@@ -61,16 +61,17 @@ function worthSaving({ document, session }: SandboxState, before: SandboxState):
     session.accuracy !== before.session.accuracy ||
     session.theme !== before.session.theme ||
     session.camera !== before.session.camera ||
-    session.showForces !== before.session.showForces
+    session.showForces !== before.session.showForces ||
+    session.wear !== before.session.wear
   );
 }
 
 function savedWork({ document, session }: SandboxState): SavedWork {
-  const { whatIf, accuracy, theme, camera, showForces } = session;
+  const { whatIf, accuracy, theme, camera, showForces, wear } = session;
   return {
     document: document.history.present,
     goodDocument: document.goodDocument,
-    session: { whatIf, accuracy, theme, camera, showForces },
+    session: { whatIf, accuracy, theme, camera, showForces, wear },
   };
 }
 

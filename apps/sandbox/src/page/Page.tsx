@@ -23,6 +23,7 @@ import { useTheme } from "./useTheme.ts";
 
 // Their code comes when they are asked for: the first load stays small.
 const LayoutsView = lazy(async () => ({ default: (await import("../layouts/LayoutsView.tsx")).LayoutsView }));
+const WearView = lazy(async () => ({ default: (await import("../wear/WearView.tsx")).WearView }));
 const LessonsView = lazy(async () => ({ default: (await import("../lessons/LessonsView.tsx")).LessonsView }));
 
 /** The whole page: on a wide screen scene, verdict, time and rig at once; on a narrow one scene and a sheet. */
@@ -47,6 +48,8 @@ export function Page({ booted, clock }: { booted: Booted; clock: PlaybackClock }
           <Suspense fallback={<main className={styles.scene} aria-busy="true" />}>
             {view === "layouts" ? (
               <LayoutsView {...{ booted, theme, wide }} />
+            ) : view === "wear" ? (
+              <WearView wide={wide} />
             ) : (
               <LessonsView {...{ booted, theme, wide }} />
             )}

@@ -136,6 +136,7 @@ function firstState(services: Services, start: Start): SandboxState {
       editing: undefined,
       whatIf: FIRST_WHAT_IF,
       accuracy: "quick",
+      wear: undefined,
       notices: [],
       announcement: "",
       ...start.session,

@@ -21,8 +21,8 @@ export interface DocumentSlice {
 }
 
 export type Place = "verdict" | "time" | "rig";
-/** What the page shows: one rig in full, rigs side by side, or lessons. */
-export type ViewName = "rig" | "layouts" | "lessons";
+/** What the page shows: one rig in full, rigs side by side, what wears, or lessons. */
+export type ViewName = "rig" | "layouts" | "wear" | "lessons";
 export type CameraName = "overview" | "event" | "elevation" | "anchor";
 
 export interface Notice {
@@ -49,6 +49,8 @@ export interface SessionSlice {
   readonly editing: string | undefined;
   readonly whatIf: WhatIf;
   readonly accuracy: Accuracy;
+  /** Wear record and break log, as the wear view keeps them; nobody else reads them. */
+  readonly wear: unknown;
   readonly notices: readonly Notice[];
   /** Last thing said to screen readers. */
   readonly announcement: string;

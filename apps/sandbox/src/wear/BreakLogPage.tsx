@@ -1,0 +1,119 @@
+import { formatForce } from "@secondline/rig";
+import type { LogFault } from "@secondline/strength";
+import { useState } from "react";
+import { Disclosure } from "../design/Disclosure.tsx";
+import { GroupPart } from "./GroupPart.tsx";
+import { RetentionPlots } from "./RetentionPlot.tsx";
+import { TestForm } from "./TestForm.tsx";
+import { groupLabel, groupsBy, loadOf } from "./testGroups.ts";
+import { latestOf, useAnalysis } from "./useAnalysis.ts";
+import { useWear } from "./useWear.ts";
+import styles from "./wear.module.css";
+
+/** Results from the test machine, and what they say about the next part of the same kind. */
+export function BreakLogPage({ wide }: { wide: boolean }) {
+  const log = useWear((state) => state.history.present.log);
+  const answer = useAnalysis(log.tests, log.tests.length > 0 ? (analysis) => analysis.breakLog(log.tests) : undefined);
+  const report = latestOf(answer);
+  const groups = groupsBy(log.tests, groupLabel);
+  const most =
+    1.05 * Math.max(1000, ...log.tests.map((test) => (test.result.kind === "between" ? test.result.to : loadOf(test))));
+  const [adding, setAdding] = useState(false);
+  return (
+    <div className={styles.log}>
+      <header className={styles.logHead}>
+        <h2 className={styles.h2}>{log.name}</h2>
+        {log.invented && (
+          <p className={styles.warn}>▲ Invented for demonstration: nothing in this log was ever pulled.</p>
+        )}
+        <p className={styles.serif}>
+          {log.tests.length === 0
+            ? "No tests yet. Open a CSV file, drop one here, or type the first test in."
+            : `${log.tests.length} tests in ${groups.length} groups, by part, material, state and wetness. Each group shows the tests first, then what speaks against its numbers, then the numbers.`}
+        </p>
+        {report?.testNext && (
+          <p className={styles.note}>
+            Worth testing next: <strong>{report.testNext.label}</strong>. One more test there is expected to raise its
+            value by about {formatForce(report.testNext.gain)}, the largest share of all.
+          </p>
+        )}
+        {answer.kind === "failed" && (
+          <p className={styles.wrong}>
+            ✕ The statistics could not be computed: {answer.message}. The tests themselves are unharmed.
+          </p>
+        )}
+        <Key />
+        <Disclosure title="Add a test" open={adding} onOpenChange={setAdding}>
+          <TestForm />
+        </Disclosure>
+      </header>
+      <div className={styles.groups}>
+        {groups.map(({ name, tests }) => (
+          <GroupPart
+            key={name}
+            {...{ name, tests, most, wide }}
+            report={report?.groups.find(({ key, tests: own }) => key === name && own.length === tests.length)}
+          />
+        ))}
+        <RetentionPlots tests={log.tests} wide={wide} />
+      </div>
+    </div>
+  );
+}
+
+function Key() {
+  return (
+    <p className={styles.key}>
+      <svg width="16" height="14" aria-hidden="true">
+        <circle cx="8" cy="7" r="5" fill="var(--accent)" />
+      </svg>{" "}
+      broke here
+      <svg width="30" height="14" aria-hidden="true">
+        <path d="M13 7h14m-5-4 5 4-5 4" fill="none" stroke="var(--ink)" strokeWidth="1.5" />
+        <circle cx="8" cy="7" r="5" fill="var(--paper)" stroke="var(--ink)" strokeWidth="1.5" />
+      </svg>{" "}
+      holds at least this
+      <svg width="26" height="14" aria-hidden="true">
+        <path d="M3 2v10M3 7h18M21 2v10" stroke="var(--ink)" strokeWidth="1.75" fill="none" />
+      </svg>{" "}
+      somewhere between
+    </p>
+  );
+}
+
+/** Every bad row of a file by itself; nothing of that file was taken. */
+export function LogFaults({
+  name,
+  faults,
+  onClose,
+}: {
+  name: string;
+  faults: readonly LogFault[];
+  onClose: () => void;
+}) {
+  return (
+    <section className={styles.faults} role="alert" aria-label="Faults of the file">
+      <p className={styles.serif}>
+        {name} was not imported:{" "}
+        {faults.length === 1 ? "one thing is wrong in it" : `${faults.length} things are wrong in it`}. Your log is
+        unchanged.
+      </p>
+      <ul>
+        {faults.map((fault) => (
+          <li key={`${fault.line} ${fault.column} ${fault.message}`}>
+            <strong>
+              Line {fault.line}, {fault.column}:
+            </strong>{" "}
+            {fault.message}{" "}
+            <span className={styles.soft}>
+              Got {fault.got}; expected {fault.expected}.
+            </span>
+          </li>
+        ))}
+      </ul>
+      <button type="button" className={styles.textButton} onClick={onClose}>
+        Close this list
+      </button>
+    </section>
+  );
+}

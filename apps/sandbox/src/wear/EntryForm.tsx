@@ -1,0 +1,180 @@
+import { Button } from "../design/Button.tsx";
+import { Choice } from "../design/Choice.tsx";
+import { TextField } from "../design/TextField.tsx";
+import { Tick } from "../design/Tick.tsx";
+import { DateField } from "./DateField.tsx";
+import { entriesOf, ownerPath, removeEntry, replaceEntry, setField } from "./entryEdits.ts";
+import { type EntryField, type EntryKind, PART_KINDS, WEBBING_KINDS } from "./entryKinds.ts";
+import { messagesUnder } from "./issues.ts";
+import { useWear, useWearActions } from "./useWear.ts";
+import styles from "./wear.module.css";
+import type { WrittenEntry } from "./work.ts";
+
+/** The chosen entry, field by field: all that can be dragged can be typed here. */
+export function EntryForm({ entry: index }: { entry: number }) {
+  const written = useWear((state) => state.history.present.record);
+  const owner = useWear((state) => state.owner);
+  const issues = useWear((state) => state.issues);
+  const { edit, finish, look } = useWearActions();
+  const kinds = owner.list === "webbings" ? WEBBING_KINDS : PART_KINDS;
+  const entry = entriesOf(written, owner)[index];
+  if (!entry) return null;
+  const kind = kinds.find(({ event }) => event === entry.event);
+  const path = `${ownerPath(owner)}.entries[${index}]`;
+  const put = (next: WrittenEntry, group?: string) => {
+    const after = replaceEntry(written, owner, index, next);
+    edit(after.record, `${kind?.label ?? entry.event} changed`, group);
+    look({ entry: after.entry });
+  };
+  const messages = (key: string) => messagesUnder(issues, `${path}.${key}`);
+  const own = issues.filter((issue) => issue.path === path).map(({ message }) => message);
+  return (
+    <div className={styles.form}>
+      <Choice
+        label="What happened"
+        value={entry.event}
+        options={kinds.map(({ event, label }) => ({ value: event, label }))}
+        onChange={(event) => put(asKind(entry, kinds, event))}
+      />
+      <Messages messages={[...messages("event"), ...own]} />
+      <DateField
+        label="On"
+        value={entry.date}
+        messages={messages("date")}
+        onChange={(date) => put({ ...entry, date }, `${path}.date`)}
+        onBlur={finish}
+      />
+      {kind?.fields.map((field) => (
+        <FieldOf
+          key={field.key}
+          {...{ field, entry, put, finish }}
+          group={`${path}.${field.key}`}
+          messages={messages(field.key)}
+        />
+      ))}
+      <div className={styles.buttons}>
+        <Button
+          tone="quiet"
+          icon="bin"
+          label="Remove"
+          onClick={() => {
+            edit(removeEntry(written, owner, index), `${kind?.label ?? "entry"} removed`);
+            look({ entry: undefined });
+          }}
+        />
+        <Button label="Done" onClick={() => look({ entry: undefined })} />
+      </div>
+    </div>
+  );
+}
+
+/** The same day as another kind of entry; fields that both have keep what was typed. */
+function asKind(entry: WrittenEntry, kinds: readonly EntryKind[], event: string): WrittenEntry {
+  const fresh = kinds.find((kind) => kind.event === event)?.fresh ?? {};
+  const kept = Object.fromEntries(
+    Object.keys(fresh).flatMap((key) => (entry[key] === undefined || key === "kind" ? [] : [[key, entry[key]]])),
+  );
+  return { date: entry.date, event, ...fresh, ...kept };
+}
+
+interface FieldProps {
+  field: EntryField;
+  entry: WrittenEntry;
+  put: (entry: WrittenEntry, group?: string) => void;
+  finish: () => void;
+  group: string;
+  messages: readonly string[];
+}
+
+function FieldOf({ field, entry, put, finish, group, messages }: FieldProps) {
+  const value = entry[field.key];
+  const set = (next: unknown, grouped = false) => put(setField(entry, field.key, next), grouped ? group : undefined);
+  const hint = field.hint === undefined ? {} : { hint: field.hint };
+  switch (field.kind) {
+    case "choice":
+      return (
+        <>
+          <Choice
+            label={field.label}
+            value={String(value ?? "")}
+            options={field.options}
+            onChange={(next) => set(next)}
+          />
+          <Messages messages={messages} />
+        </>
+      );
+    case "flag":
+      return <Tick label={field.label} checked={value === true} onChange={(next) => set(next)} />;
+    case "sides":
+      return <Sides label={field.label} value={Array.isArray(value) ? value : []} onChange={(next) => set(next)} />;
+    case "date":
+      return (
+        <DateField
+          label={field.label}
+          value={String(value ?? "")}
+          {...hint}
+          messages={messages}
+          onChange={(next) => set(next === "" ? undefined : next, true)}
+          onBlur={finish}
+        />
+      );
+    case "count":
+      return (
+        <TextField
+          label={field.label}
+          value={value === undefined ? "" : String(value)}
+          {...hint}
+          messages={messages}
+          onChange={(text) => set(countOf(text), true)}
+          onBlur={finish}
+        />
+      );
+    default: {
+      const empty = field.kind === "quantity" || field.optional ? undefined : "";
+      return (
+        <TextField
+          label={field.label}
+          value={value === undefined ? "" : String(value)}
+          {...hint}
+          messages={messages}
+          onChange={(text) => set(text === "" ? empty : text, true)}
+          onBlur={finish}
+        />
+      );
+    }
+  }
+}
+
+/** A whole number as a number; anything else stays as typed and is told. */
+const countOf = (text: string): unknown => (text === "" ? undefined : /^\d+(\.\d+)?$/.test(text) ? Number(text) : text);
+
+function Sides({
+  label,
+  value,
+  onChange,
+}: {
+  label: string;
+  value: readonly unknown[];
+  onChange: (sides: readonly string[]) => void;
+}) {
+  const toggle = (side: string, on: boolean) =>
+    onChange(["A", "B"].filter((s) => (s === side ? on : value.includes(s))));
+  return (
+    <fieldset className={styles.sides}>
+      <legend>{label}</legend>
+      <Tick label="At A" checked={value.includes("A")} onChange={(on) => toggle("A", on)} />
+      <Tick label="At B" checked={value.includes("B")} onChange={(on) => toggle("B", on)} />
+    </fieldset>
+  );
+}
+
+export function Messages({ messages }: { messages: readonly string[] }) {
+  if (messages.length === 0) return null;
+  return (
+    <ul className={styles.wrong} role="alert">
+      {messages.map((message) => (
+        <li key={message}>✕ {message}</li>
+      ))}
+    </ul>
+  );
+}

@@ -1,0 +1,60 @@
+import { Button } from "../design/Button.tsx";
+import { dateWords } from "./days.ts";
+import { EntryForm } from "./EntryForm.tsx";
+import { addEntry, entriesOf, ownerPath } from "./entryEdits.ts";
+import { entryWords, PART_KINDS, WEBBING_KINDS } from "./entryKinds.ts";
+import { messagesUnder } from "./issues.ts";
+import { useWear, useWearActions } from "./useWear.ts";
+import styles from "./wear.module.css";
+
+/** All entries in order of date; the chosen one opens as a form in its place. */
+export function EntryList() {
+  const written = useWear((state) => state.history.present.record);
+  const owner = useWear((state) => state.owner);
+  const chosen = useWear((state) => state.entry);
+  const on = useWear((state) => state.on);
+  const issues = useWear((state) => state.issues);
+  const { edit, look } = useWearActions();
+  const kinds = owner.list === "webbings" ? WEBBING_KINDS : PART_KINDS;
+  const entries = entriesOf(written, owner);
+  function add(): void {
+    const event = entries.length === 0 ? (owner.list === "webbings" ? "rigged" : "putUp") : "falls";
+    const kind = kinds.find((one) => one.event === event);
+    const after = addEntry(written, owner, { date: on, event, ...kind?.fresh });
+    edit(after.record, "an entry added");
+    look({ entry: after.entry });
+  }
+  return (
+    <section aria-label="Entries" className={styles.section}>
+      <div className={styles.headRow}>
+        <h3 className={styles.h3}>Entries</h3>
+        <Button icon="plus" label="Add an entry" onClick={add} />
+      </div>
+      <ol className={styles.entries}>
+        {entries.map((entry, i) => {
+          const faults = messagesUnder(issues, `${ownerPath(owner)}.entries[${i}]`).length;
+          return (
+            // biome-ignore lint/suspicious/noArrayIndexKey: an entry's place in the list is its identity in the format
+            <li key={i} className={chosen === i ? styles.chosen : ""}>
+              <button
+                type="button"
+                className={styles.entry}
+                aria-expanded={chosen === i}
+                onClick={() => look({ entry: chosen === i ? undefined : i })}
+              >
+                <span className={entry.date > on ? styles.later : styles.date}>{dateWords(entry.date)}</span>
+                <span>
+                  {entryWords(kinds, entry)}
+                  {entry.date > on && <span className={styles.later}> (after the day shown)</span>}
+                  {faults > 0 && <strong className={styles.fault}> ✕ {faults} to put right</strong>}
+                </span>
+              </button>
+              {chosen === i && <EntryForm entry={i} />}
+            </li>
+          );
+        })}
+      </ol>
+      {entries.length === 0 && <p className={styles.soft}>Nothing is written down yet.</p>}
+    </section>
+  );
+}

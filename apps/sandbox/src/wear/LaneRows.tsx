@@ -1,0 +1,210 @@
+import { formatLength } from "@secondline/rig";
+import type { Grip as GripEnd } from "./entryEdits.ts";
+import styles from "./figures.module.css";
+import { Grip } from "./Grip.tsx";
+import type { Lane, LaneItem } from "./lanes.ts";
+import { KIND_COLOUR } from "./Patterns.tsx";
+import { rowsOf } from "./rows.ts";
+import type { Scale } from "./scale.ts";
+
+interface LaidItem {
+  readonly item: LaneItem;
+  readonly left: number;
+  readonly width: number;
+  readonly row: number;
+  readonly label: { readonly x: number; readonly anchor: "start" | "middle" | "end" };
+}
+
+export interface LaidLane {
+  readonly name: string;
+  readonly items: readonly LaidItem[];
+  readonly rows: number;
+  readonly rowHeight: number;
+  /** Room for the lane's name over it, where there is no margin for it [px]. */
+  readonly head: number;
+}
+
+const LEAST = 6;
+const letters = (text: string): number => text.length * 6.3 + 8;
+
+export function layLanes(lanes: readonly Lane[], x: Scale, width: number, wide: boolean): LaidLane[] {
+  return lanes.map(({ name, items }) => {
+    const bars = items.map((item) => layItem(item, x, width));
+    const rows = rowsOf(
+      bars.map(({ reach }) => reach),
+      4,
+    );
+    const laid = bars.map(({ reach: _, ...bar }, i) => ({ ...bar, row: rows[i] ?? 0 }));
+    return { name, items: laid, rows: Math.max(0, ...rows) + 1, rowHeight: wide ? 24 : 28, head: wide ? 0 : 18 };
+  });
+}
+
+/** The label lies in its bar when it fits, else to the right of it, else to the left. */
+function layItem(item: LaneItem, x: Scale, edge: number) {
+  const [left, right] = [x.px(item.from), x.px(item.to)];
+  const width = Math.max(LEAST, right - left);
+  const start = (left + right - width) / 2;
+  const room = letters(item.label);
+  const bar = { item, left: start, width };
+  if (room <= width)
+    return {
+      ...bar,
+      label: { x: start + width / 2, anchor: "middle" as const },
+      reach: { from: start, to: start + width },
+    };
+  if (start + width + room <= edge)
+    return {
+      ...bar,
+      label: { x: start + width + 6, anchor: "start" as const },
+      reach: { from: start, to: start + width + room },
+    };
+  return { ...bar, label: { x: start - 6, anchor: "end" as const }, reach: { from: start - room, to: start + width } };
+}
+
+export const lanesHeight = (lanes: readonly LaidLane[]): number =>
+  lanes.reduce((sum, lane) => sum + laneHeight(lane), 0);
+const laneHeight = ({ rows, rowHeight, head }: LaidLane): number => head + rows * rowHeight + 8;
+
+interface Props {
+  lanes: readonly LaidLane[];
+  top: number;
+  x: Scale;
+  id: string;
+  wide: boolean;
+  chosen: number | undefined;
+  length: number;
+  onBegin: (entry: number) => void;
+  onBy: (metres: number, end: GripEnd) => void;
+  onEnd: () => void;
+}
+
+export function LaneRows(props: Props) {
+  let y = props.top;
+  return props.lanes.map((lane) => {
+    const own = y;
+    y += laneHeight(lane);
+    return (
+      <g key={lane.name}>
+        <path className={styles.rule} d={`M0 ${own - 1}H${props.x.px(props.x.to)}`} />
+        <text className={`${styles.lane} ${styles.halo}`} x={0} y={own + (props.wide ? 17 : 14)}>
+          {lane.name}
+        </text>
+        {lane.items.map((laid) => (
+          <Item
+            key={laid.item.key}
+            {...props}
+            laid={laid}
+            y={own + lane.head + 4 + laid.row * lane.rowHeight}
+            height={lane.rowHeight - 6}
+          />
+        ))}
+      </g>
+    );
+  });
+}
+
+function Item({
+  laid,
+  y,
+  height,
+  x,
+  id,
+  chosen,
+  length,
+  onBegin,
+  onBy,
+  onEnd,
+}: Omit<Props, "lanes" | "top"> & { laid: LaidItem; y: number; height: number }) {
+  const { item, left, width, label } = laid;
+  const colour = KIND_COLOUR[item.kind];
+  const body = (
+    <>
+      {/* A still thinner bar could not be hit. */}
+      <rect
+        x={left - Math.max(0, 24 - width) / 2}
+        y={y - 3}
+        width={Math.max(24, width)}
+        height={height + 6}
+        fill="transparent"
+      />
+      <rect
+        x={left}
+        y={y}
+        width={width}
+        height={height}
+        rx="2"
+        fill={width > 8 ? `url(#${id}-${item.kind})` : colour}
+        stroke={colour}
+        className={item.later ? styles.later : ""}
+      />
+      <rect className={styles.focus} x={left - 3} y={y - 3} width={width + 6} height={height + 6} rx="4" />
+      <text className={styles.halo} x={label.x} y={y + height / 2 + 4} textAnchor={label.anchor}>
+        {label.anchor === "middle" ? item.label : item.label}
+      </text>
+    </>
+  );
+  const { entry } = item;
+  if (entry === undefined) {
+    return (
+      <g>
+        <title>{item.name}</title>
+        {body}
+      </g>
+    );
+  }
+  const middle = (item.from + item.to) / 2;
+  const common = {
+    min: 0,
+    max: length,
+    step: 0.1,
+    bigStep: 1,
+    perUnit: (x.px(x.to) - x.px(x.from)) / length,
+    onEnd,
+    onBegin: () => onBegin(entry),
+  };
+  const isChosen = chosen === entry;
+  return (
+    <>
+      <Grip
+        {...common}
+        label={item.name}
+        text={`${formatLength(item.from)} to ${formatLength(item.to)}`}
+        value={middle}
+        onBy={(by) => onBy(by, "whole")}
+        className={isChosen ? styles.chosen! : ""}
+        data={`place ${entry}`}
+      >
+        {body}
+      </Grip>
+      {isChosen &&
+        item.ends &&
+        (["from", "to"] as const).map((end) => {
+          const at = end === "from" ? left : left + width;
+          return (
+            <Grip
+              {...common}
+              key={end}
+              label={end === "from" ? "Its beginning" : "Its end"}
+              text={formatLength(item[end])}
+              value={item[end]}
+              onBy={(by) => onBy(by, end)}
+              className={styles.end!}
+            >
+              <rect x={at - 12} y={y - 3} width={24} height={height + 6} fill="transparent" />
+              <rect className={styles.focus} x={at - 6} y={y - 5} width={12} height={height + 10} rx="4" />
+              <rect
+                x={at - 3}
+                y={y - 2}
+                width={6}
+                height={height + 4}
+                rx="3"
+                fill="var(--raised)"
+                stroke="var(--accent)"
+                strokeWidth="2"
+              />
+            </Grip>
+          );
+        })}
+    </>
+  );
+}

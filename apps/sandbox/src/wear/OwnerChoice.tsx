@@ -1,0 +1,171 @@
+import { GENERIC_STOCKS } from "@secondline/rig";
+import { useState } from "react";
+import { Button } from "../design/Button.tsx";
+import { Choice } from "../design/Choice.tsx";
+import { Disclosure } from "../design/Disclosure.tsx";
+import { TextField } from "../design/TextField.tsx";
+import { DateField } from "./DateField.tsx";
+import { freeId, type Owner, ownerPath } from "./entryEdits.ts";
+import { messagesUnder } from "./issues.ts";
+import { useWear, useWearActions, type WebbingFacts } from "./useWear.ts";
+import styles from "./wear.module.css";
+import { capital } from "./wearWords.ts";
+import type { WrittenPart, WrittenRecord, WrittenWebbing } from "./work.ts";
+
+const NOT_SAID = "none";
+const keyOf = ({ list, index }: Owner): string => `${list}.${index}`;
+
+export function ownerName(record: WrittenRecord, { list, index }: Owner): string {
+  if (list === "webbings") return record.webbings?.[index]?.name ?? "No webbing yet";
+  const part = record.parts?.[index];
+  return part ? `${partName(part.part)}, ${part.rig}` : "No part yet";
+}
+
+/** "anchorA.hardware.0" as "Anchor A, hardware 1". */
+function partName(part: string): string {
+  const words = part
+    .replace(/^anchor([AB])/, "anchor $1")
+    .replaceAll(/\.(\d+)/g, (_, index) => ` ${Number(index) + 1}`);
+  return capital(words.replaceAll(".", ", "));
+}
+
+/** Which webbing or part the page shows. */
+export function OwnerChoice() {
+  const record = useWear((state) => state.history.present.record);
+  const owner = useWear((state) => state.owner);
+  const { look, edit } = useWearActions();
+  const options = [
+    ...(record.webbings ?? []).map((_, index) => ({ list: "webbings" as const, index })),
+    ...(record.parts ?? []).map((_, index) => ({ list: "parts" as const, index })),
+  ].map((one) => ({ value: keyOf(one), label: ownerName(record, one) }));
+  function addWebbing(): void {
+    const webbings = record.webbings ?? [];
+    const fresh: WrittenWebbing = {
+      id: freeId(record),
+      name: `Webbing ${webbings.length + 1}`,
+      length: "60 m",
+      mark: "how the marked end can be told",
+      entries: [],
+    };
+    edit({ ...record, webbings: [...webbings, fresh] }, "a webbing added");
+    look({ owner: { list: "webbings", index: webbings.length }, entry: undefined });
+  }
+  return (
+    <>
+      {options.length > 0 && (
+        <Choice
+          label="Webbing or part"
+          compact
+          value={keyOf(owner)}
+          options={options}
+          onChange={(key) => {
+            const [list, index] = key.split(".");
+            look({ owner: { list: list as Owner["list"], index: Number(index) }, entry: undefined });
+          }}
+        />
+      )}
+      <Button icon="plus" label="Webbing" title="Add a webbing to the record" onClick={addWebbing} />
+    </>
+  );
+}
+
+/** Name, length and mark of the webbing; what it is made of, when no rig at hand says so. */
+export function OwnerFields({ facts }: { facts: WebbingFacts | undefined }) {
+  const record = useWear((state) => state.history.present.record);
+  const owner = useWear((state) => state.owner);
+  const issues = useWear((state) => state.issues);
+  const { edit, finish, look } = useWearActions();
+  const item = record[owner.list]?.[owner.index];
+  if (!item) return null;
+  const path = ownerPath(owner);
+  const put = (key: string, value: unknown) => {
+    const { [key]: _, ...rest } = item as unknown as Record<string, unknown>;
+    const next = value === undefined ? rest : { ...item, [key]: value };
+    const items = (record[owner.list] as readonly unknown[]).with(owner.index, next);
+    edit({ ...record, [owner.list]: items }, `${key} changed`, `${path}.${key}`);
+  };
+  const messages = (key: string) => messagesUnder(issues, `${path}.${key}`);
+  const keys =
+    owner.list === "webbings" ? (["name", "length", "mark", "made"] as const) : (["rig", "part", "made"] as const);
+  const faults = keys.reduce((sum, key) => sum + messages(key).length, 0);
+  const text = (key: string, label: string, hint?: string) => (
+    <TextField
+      wide={key !== "length"}
+      label={label}
+      value={String((item as unknown as Record<string, unknown>)[key] ?? "")}
+      messages={messages(key)}
+      onChange={(value) => put(key, value)}
+      onBlur={finish}
+      {...(hint ? { hint } : {})}
+    />
+  );
+  return (
+    <Disclosure title={owner.list === "webbings" ? "This webbing" : "This part"} faults={faults}>
+      {owner.list === "webbings" ? (
+        <>
+          {text("name", "Name")}
+          {text("length", "Length as new", "Unstretched")}
+          {text("mark", "The marked end is told by")}
+        </>
+      ) : (
+        <>
+          {text("rig", "Rig")}
+          {text("part", "Part", "As in results, such as leash or anchorA.hardware.0")}
+        </>
+      )}
+      <DateField
+        label="Made on"
+        value={item.made ?? ""}
+        messages={messages("made")}
+        onChange={(made) => put("made", made === "" ? undefined : made)}
+        onBlur={finish}
+      />
+      {facts && <StockOf facts={facts} />}
+      <RemoveOwner
+        what={ownerName(record, owner)}
+        onRemove={() => {
+          edit(
+            {
+              ...record,
+              [owner.list]: (record[owner.list] as readonly (WrittenWebbing | WrittenPart)[]).toSpliced(owner.index, 1),
+            },
+            "removed from the record",
+          );
+          look({ owner: { list: "webbings", index: 0 }, entry: undefined });
+        }}
+      />
+    </Disclosure>
+  );
+}
+
+function RemoveOwner({ what, onRemove }: { what: string; onRemove: () => void }) {
+  const [asked, ask] = useState(false);
+  if (!asked) return <Button tone="quiet" icon="bin" label="Remove from the record" onClick={() => ask(true)} />;
+  return (
+    <div className={styles.buttons}>
+      <Button label={`Remove ${what}`} onClick={onRemove} />
+      <Button tone="quiet" label="Keep it" onClick={() => ask(false)} />
+    </div>
+  );
+}
+
+/** The rig in hand says what a webbing is made of; without it, the reader does. */
+export function StockOf({ facts }: { facts: WebbingFacts }) {
+  const stocks = useWear((state) => state.history.present.stocks);
+  const { change } = useWearActions();
+  if (facts.fromRig) return <p className={styles.note}>Made of: {facts.stock?.name}, as the rig in hand says.</p>;
+  const options = [
+    { value: NOT_SAID, label: "Not said" },
+    ...[...GENERIC_STOCKS.values()]
+      .filter(({ id }) => id.includes("webbing"))
+      .map(({ id, name }) => ({ value: id, label: name })),
+  ];
+  return (
+    <Choice
+      label="Made of"
+      value={facts.stock?.id ?? NOT_SAID}
+      options={options}
+      onChange={(id) => change({ stocks: { ...stocks, [facts.state.id]: id } }, "what the webbing is made of")}
+    />
+  );
+}

@@ -1,0 +1,130 @@
+import { formatForce, formatLength } from "@secondline/rig";
+import { Disclosure } from "../design/Disclosure.tsx";
+import { AlongFigure } from "./AlongFigure.tsx";
+import { CalendarFigure } from "./CalendarFigure.tsx";
+import { DateField } from "./DateField.tsx";
+import { dayOf } from "./days.ts";
+import { Messages } from "./EntryForm.tsx";
+import { EntryList } from "./EntryList.tsx";
+import { OwnerChoice, OwnerFields, StockOf } from "./OwnerChoice.tsx";
+import { Places, UseInRig } from "./Places.tsx";
+import { TakeDownPart } from "./TakeDownPart.tsx";
+import { outlookOf, useTakeDown } from "./useTakeDown.ts";
+import { useWear, useWearActions, useWearState, useWebbingFacts, type WebbingFacts } from "./useWear.ts";
+import styles from "./wear.module.css";
+import { partStateWords, stateWords } from "./wearWords.ts";
+
+/** One webbing or part: where what lies on it, when what happened to it, and until when the rig may stay up. */
+export function RecordPage({ wide }: { wide: boolean }) {
+  const facts = useWebbingFacts();
+  const takeDown = useTakeDown();
+  const outlook = outlookOf(takeDown);
+  const empty = useWear(
+    ({ history }) => (history.present.record.webbings?.length ?? 0) + (history.present.record.parts?.length ?? 0) === 0,
+  );
+  if (empty) return <Empty />;
+  return (
+    <div className={styles.record}>
+      <div className={styles.mainColumn}>
+        <Head facts={facts} />
+        {facts && !facts.stock && <StockOf facts={facts} />}
+        {facts && <AlongFigure facts={facts} wide={wide} />}
+        {facts && facts.zones.length > 0 && <ZoneTable facts={facts} />}
+        <CalendarFigure wide={wide} outlook={outlook} />
+      </div>
+      <div className={styles.sideColumn}>
+        <Places />
+        <TakeDownPart state={takeDown} />
+        <UseInRig />
+        <EntryList />
+        <OwnerFields facts={facts} />
+      </div>
+    </div>
+  );
+}
+
+function Empty() {
+  return (
+    <div className={styles.record}>
+      <div className={styles.mainColumn}>
+        <p className={styles.serif}>
+          Nothing is recorded yet. Add a webbing, or open the example from the Record menu.
+        </p>
+        <div className={styles.buttons}>
+          <OwnerChoice />
+        </div>
+      </div>
+    </div>
+  );
+}
+
+function Head({ facts }: { facts: WebbingFacts | undefined }) {
+  const record = useWear((state) => state.history.present.record);
+  const on = useWear((state) => state.on);
+  const owner = useWear((state) => state.owner);
+  const issues = useWear((state) => state.issues);
+  const part = useWearState().parts[owner.index];
+  const { look } = useWearActions();
+  const words = facts ? stateWords(facts.state) : owner.list === "parts" && part ? partStateWords(part) : "";
+  return (
+    <header className={styles.head}>
+      <div className={styles.choices}>
+        <OwnerChoice />
+        <div className={styles.onField}>
+          <DateField label="As of" value={on} onChange={(iso) => dayOf(iso) !== undefined && look({ on: iso })} />
+        </div>
+      </div>
+      <p className={styles.serif}>{words}</p>
+      {record.invented === true && (
+        <p className={styles.warn}>▲ Invented for demonstration: no such webbing ever hung anywhere.</p>
+      )}
+      {issues.length > 0 && (
+        <>
+          <p className={styles.wrong}>
+            ✕ {issues.length === 1 ? "One thing" : `${issues.length} things`} to put right. Until then everything
+            computed is from before.
+          </p>
+          <Messages messages={[...new Set(issues.map(({ message }) => message))].slice(0, 6)} />
+        </>
+      )}
+    </header>
+  );
+}
+
+function ZoneTable({ facts }: { facts: WebbingFacts }) {
+  return (
+    <Disclosure title="The same as a table">
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls sideways must be reachable by keyboard */}
+      <section className={styles.tableWrap} aria-label="Strength by place" tabIndex={0}>
+        <table className={styles.table}>
+          <thead>
+            <tr>
+              <th scope="col">From</th>
+              <th scope="col">To</th>
+              <th scope="col">Central</th>
+              <th scope="col">95 % hold</th>
+              <th scope="col">What is there</th>
+              <th scope="col">Rests on</th>
+            </tr>
+          </thead>
+          <tbody>
+            {facts.zones.map((zone) => (
+              <tr key={zone.from}>
+                <td>{formatLength(zone.from)}</td>
+                <td>{formatLength(zone.to)}</td>
+                <td>{formatForce(zone.strength)}</td>
+                <td>{formatForce(zone.strength5)}</td>
+                <td>{zone.reason}</td>
+                <td>
+                  {[
+                    ...new Set([zone.ratedBasis, ...zone.factors.map(({ basis }) => basis)].map(({ kind }) => kind)),
+                  ].join(", ")}
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </section>
+    </Disclosure>
+  );
+}

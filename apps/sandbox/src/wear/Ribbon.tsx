@@ -1,0 +1,73 @@
+import type { WebbingState } from "@secondline/strength";
+import styles from "./figures.module.css";
+import type { LaneKind } from "./lanes.ts";
+import { KIND_COLOUR } from "./Patterns.tsx";
+import type { Scale } from "./scale.ts";
+import { Unspoken } from "./Unspoken.tsx";
+
+/** Height that the ribbon and the dimension line over it take [px]. */
+export const RIBBON_HEIGHT = 78;
+const TOP = 42;
+const THICK = 20;
+/** A trace of a hand's width on a long webbing would be too thin to see [px]. */
+const LEAST = 4;
+
+/** The webbing itself, flat on the table, with everything that is on it on that day. */
+export function Ribbon({ x, state, id, wide }: { x: Scale; state: WebbingState; id: string; wide: boolean }) {
+  const { placement, from, to, marks } = state;
+  const [a, b] = placement ? [x.px(placement.from), x.px(placement.to)] : [0, 0];
+  return (
+    <Unspoken>
+      {wide && (
+        <text className={styles.lane} x={0} y={TOP + 14}>
+          Webbing
+        </text>
+      )}
+      <rect
+        x={x.px(from)}
+        y={TOP}
+        width={x.px(to) - x.px(from)}
+        height={THICK}
+        fill="var(--raised)"
+        stroke="var(--edge)"
+      />
+      {placement && <rect x={a} y={TOP} width={b - a} height={THICK} fill="var(--accent-wash)" stroke="var(--ink)" />}
+      {marks.map((mark) => {
+        const [left, right] = [x.px(mark.from), x.px(mark.to)];
+        const width = Math.max(LEAST, right - left);
+        const kind = markKind(mark.kind);
+        return (
+          <rect
+            key={`${mark.kind} ${mark.from} ${mark.to} ${mark.since}`}
+            x={(left + right - width) / 2}
+            y={TOP}
+            width={width}
+            height={THICK}
+            fill={width > 8 ? `url(#${id}-${kind})` : KIND_COLOUR[kind]}
+            stroke={KIND_COLOUR[kind]}
+            strokeWidth={width > 8 ? 0.75 : 0}
+          />
+        );
+      })}
+      <MarkedEnd at={x.px(from)} />
+    </Unspoken>
+  );
+}
+
+function markKind(kind: WebbingState["marks"][number]["kind"]): LaneKind {
+  if (kind === "clampTrace") return "clamp";
+  if (kind === "fallZone") return "falls";
+  return kind === "stitching" ? "sewn" : "damage";
+}
+
+/** A thread through the end, as the record's mark is often. */
+function MarkedEnd({ at }: { at: number }) {
+  return (
+    <path
+      d={`M${at + 3} ${TOP - 4}v${THICK + 8}M${at} ${TOP - 4}h6`}
+      stroke="var(--fails-ink)"
+      strokeWidth="2"
+      fill="none"
+    />
+  );
+}

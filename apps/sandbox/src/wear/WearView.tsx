@@ -1,0 +1,85 @@
+import { CAUTIONS } from "@secondline/scenarios";
+import { ActionMenu } from "../design/ActionMenu.tsx";
+import { Button } from "../design/Button.tsx";
+import { CautionFoot } from "../layouts/CautionFoot.tsx";
+import { useContextOrThrow } from "../state/useSandbox.ts";
+import { BreakLogPage, LogFaults } from "./BreakLogPage.tsx";
+import { RecordPage } from "./RecordPage.tsx";
+import { useWear, useWearActions, WearContext } from "./useWear.ts";
+import { useWearDrop, useWearFiles, useWearKeys } from "./useWearFiles.ts";
+import styles from "./wear.module.css";
+import { type WearPage, wearStoreOf } from "./wearStore.ts";
+
+const PAGES: readonly { readonly page: WearPage; readonly label: string }[] = [
+  { page: "record", label: "Wear record" },
+  { page: "log", label: "Break log" },
+];
+
+/** What happened to the webbing and what it still holds: the record, the break log, and the take-down date. */
+export function WearView({ wide }: { wide: boolean }) {
+  const sandbox = useContextOrThrow();
+  return (
+    <WearContext.Provider value={wearStoreOf(sandbox)}>
+      <Pages wide={wide} />
+    </WearContext.Provider>
+  );
+}
+
+function Pages({ wide }: { wide: boolean }) {
+  const page = useWear((state) => state.page);
+  const files = useWearFiles();
+  const over = useWearDrop(files.open);
+  useWearKeys(files.choose);
+  return (
+    <div className={styles.view}>
+      <Bar entries={files.entries} />
+      <main className={styles.page} aria-label={page === "record" ? "Wear record" : "Break log"}>
+        {files.refused && <LogFaults {...files.refused} onClose={files.closeRefused} />}
+        {page === "record" ? <RecordPage wide={wide} /> : <BreakLogPage wide={wide} />}
+      </main>
+      <CautionFoot cautions={CAUTIONS} />
+      {over && <div className={styles.drop}>Drop the wear record or break log to open it</div>}
+    </div>
+  );
+}
+
+function Bar({ entries }: { entries: Parameters<typeof ActionMenu>[0]["entries"] }) {
+  const page = useWear((state) => state.page);
+  const undoLabel = useWear((state) => state.history.past.at(-1)?.label);
+  const redoLabel = useWear((state) => state.history.future[0]?.label);
+  const { look, undo, redo } = useWearActions();
+  return (
+    <div className={styles.bar}>
+      <nav className={styles.tabs} aria-label="Record and log">
+        {PAGES.map(({ page: name, label }) => (
+          <button
+            key={name}
+            type="button"
+            className={styles.tab}
+            aria-current={name === page ? "page" : undefined}
+            onClick={() => look({ page: name })}
+          >
+            {label}
+          </button>
+        ))}
+      </nav>
+      <Button
+        tone="quiet"
+        icon="undo"
+        iconOnly
+        label={undoLabel ? `Undo: ${undoLabel}` : "Nothing to undo here"}
+        disabled={!undoLabel}
+        onClick={undo}
+      />
+      <Button
+        tone="quiet"
+        icon="redo"
+        iconOnly
+        label={redoLabel ? `Redo: ${redoLabel}` : "Nothing to redo here"}
+        disabled={!redoLabel}
+        onClick={redo}
+      />
+      <ActionMenu label="Records" entries={entries} />
+    </div>
+  );
+}

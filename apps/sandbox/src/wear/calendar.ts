@@ -1,0 +1,56 @@
+/** A webbing's or part's entries on a calendar: when it hung, and what was written down on which day. */
+import { dayOf } from "./days.ts";
+import { type EntryKind, entryWords } from "./entryKinds.ts";
+import { shortLabel } from "./lanes.ts";
+import type { WrittenEntry } from "./work.ts";
+
+export interface Stay {
+  readonly from: number;
+  /** Undefined: it hangs still. */
+  readonly to: number | undefined;
+  readonly label: string;
+}
+
+export interface Dated {
+  readonly entry: number;
+  readonly day: number;
+  readonly event: string;
+  readonly label: string;
+  readonly words: string;
+}
+
+const HANGS = ["rigged", "moved", "putUp"];
+
+/** Times during which it hung. */
+export function staysOf(entries: readonly WrittenEntry[]): Stay[] {
+  const stays: Stay[] = [];
+  let open: { from: number; label: string } | undefined;
+  for (const entry of entries) {
+    const day = dayOf(entry.date);
+    if (day === undefined || !(HANGS.includes(entry.event) || entry.event === "takenDown")) continue;
+    if (open) stays.push({ ...open, to: day });
+    open =
+      entry.event === "takenDown"
+        ? undefined
+        : { from: day, label: entry.event === "putUp" ? "up" : shortLabel(entry) };
+  }
+  if (open) stays.push({ ...open, to: undefined });
+  return stays;
+}
+
+export function datedOf(entries: readonly WrittenEntry[], kinds: readonly EntryKind[]): Dated[] {
+  return entries.flatMap((entry, i) => {
+    const day = dayOf(entry.date);
+    if (day === undefined) return [];
+    const label = HANGS.includes(entry.event) ? (entry.event === "putUp" ? "put up" : entry.event) : shortLabel(entry);
+    return [{ entry: i, day, event: entry.event, label, words: entryWords(kinds, entry) }];
+  });
+}
+
+/** First and last day of the axis: all entries, the day shown, what is to come, and some air. */
+export function calendarSpan(days: readonly number[], on: number, ahead: readonly number[]): [number, number] {
+  const first = Math.min(on - 60, ...days);
+  const last = Math.max(on + 120, ...days, ...ahead.filter((day) => day <= on + 760));
+  const air = Math.max(15, (last - first) * 0.03);
+  return [first - air, last + air];
+}

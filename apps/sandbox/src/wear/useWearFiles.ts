@@ -1,0 +1,133 @@
+import type { LogFault } from "@secondline/strength";
+import { useEffect, useState } from "react";
+import type { MenuEntry } from "../design/ActionMenu.tsx";
+import { useContextOrThrow } from "../state/useSandbox.ts";
+import { useWear, useWearActions } from "./useWear.ts";
+import { openWearFile, saveLog, saveRecord } from "./wearFiles.ts";
+import { exampleLog } from "./wearStore.ts";
+import { EXAMPLE_RECORD, NEW_RECORD, NO_LOG } from "./work.ts";
+
+export interface RefusedLog {
+  readonly name: string;
+  readonly faults: readonly LogFault[];
+}
+
+/** What can be done with records and logs: the menu, dropped files, and what was refused. */
+export function useWearFiles() {
+  const { actions: page } = useContextOrThrow();
+  const { replace, look } = useWearActions();
+  const work = useWear((state) => state.history.present);
+  const earlier = useWear((state) => state.earlier);
+  const [refused, setRefused] = useState<RefusedLog>();
+
+  async function open(file: File): Promise<void> {
+    const opened = await openWearFile(file);
+    setRefused(undefined);
+    switch (opened.kind) {
+      case "record":
+        replace({ record: opened.record }, `opened ${file.name}`);
+        look({ page: "record" });
+        return page.announce(`Opened the wear record ${opened.record.name}.`);
+      case "log":
+        replace({ log: opened.log }, `opened ${file.name}`);
+        look({ page: "log" });
+        return page.announce(`Opened ${opened.log.tests.length} break tests.`);
+      case "logFaults":
+        look({ page: "log" });
+        return setRefused({ name: file.name, faults: opened.faults });
+      case "refused":
+        return page.tell({ tone: "fault", text: opened.text, details: opened.details });
+    }
+  }
+  function choose(): void {
+    const input = document.createElement("input");
+    input.type = "file";
+    input.accept = ".json,.csv,application/json,text/csv";
+    input.addEventListener("change", () => {
+      const file = input.files?.[0];
+      if (file) void open(file);
+    });
+    input.click();
+  }
+  const entries: readonly MenuEntry[] = [
+    {
+      label: "Open a record or a break log…",
+      detail: "JSON or CSV; dropping the file here does the same",
+      onSelect: choose,
+    },
+    { label: "Save the wear record", onSelect: () => saveRecord(work.record) },
+    {
+      label: "Save the break log",
+      detail: "CSV, loads in kN",
+      onSelect: () => saveLog(work.log),
+      disabled: work.log.tests.length === 0,
+    },
+    "rule",
+    { label: "New empty record", onSelect: () => replace({ record: NEW_RECORD }, "a new record") },
+    { label: "New empty break log", onSelect: () => replace({ log: NO_LOG }, "a new break log") },
+    {
+      label: "Example record",
+      detail: "Invented",
+      onSelect: () => replace({ record: EXAMPLE_RECORD }, "opened the example record"),
+    },
+    {
+      label: "Example break log",
+      detail: "Invented",
+      onSelect: () => replace({ log: exampleLog() }, "opened the example break log"),
+    },
+    ...(earlier.length > 0 ? ["rule" as const] : []),
+    ...earlier.map(({ name, replaced, work: old }, i) => ({
+      label: `Earlier ${i + 1}: ${name}`,
+      detail: `Replaced ${new Date(replaced).toLocaleString("en-GB", { dateStyle: "medium", timeStyle: "short" })}`,
+      onSelect: () => replace(old, "earlier work brought back"),
+    })),
+  ];
+  return { entries, open, choose, refused, closeRefused: () => setRefused(undefined) };
+}
+
+/** Takes dropped files before the page does: here they are records and logs, not rigs. */
+export function useWearDrop(open: (file: File) => Promise<void>): boolean {
+  const [over, setOver] = useState(false);
+  useEffect(() => {
+    const hasFiles = (event: DragEvent) => event.dataTransfer?.types.includes("Files") ?? false;
+    const on = (kind: "dragover" | "dragleave" | "drop") => (event: DragEvent) => {
+      if (!hasFiles(event)) return;
+      event.preventDefault();
+      event.stopImmediatePropagation();
+      if (kind === "dragover") return setOver(true);
+      if (kind === "dragleave") return event.relatedTarget === null ? setOver(false) : undefined;
+      setOver(false);
+      const file = event.dataTransfer?.files[0];
+      if (file) void open(file);
+    };
+    const listeners = (["dragover", "dragleave", "drop"] as const).map((kind) => [kind, on(kind)] as const);
+    for (const [kind, listener] of listeners) addEventListener(kind, listener, true);
+    return () => {
+      for (const [kind, listener] of listeners) removeEventListener(kind, listener, true);
+    };
+  }, [open]);
+  return over;
+}
+
+/** Undo, redo, save and open act on the record while it is in sight. Text being typed keeps its own undo. */
+export function useWearKeys(choose: () => void): void {
+  const { undo, redo } = useWearActions();
+  const work = useWear((state) => state.history.present);
+  useEffect(() => {
+    const onKey = (event: KeyboardEvent) => {
+      if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
+      const key = event.key.toLowerCase();
+      const typing = event.target instanceof HTMLInputElement && event.target.type !== "range";
+      if (!["s", "o", "z", "y"].includes(key)) return;
+      event.stopImmediatePropagation();
+      if (typing && (key === "z" || key === "y")) return;
+      event.preventDefault();
+      if (key === "s") saveRecord(work.record);
+      else if (key === "o") choose();
+      else if (key === "y" || event.shiftKey) redo();
+      else undo();
+    };
+    addEventListener("keydown", onKey, true);
+    return () => removeEventListener("keydown", onKey, true);
+  }, [undo, redo, choose, work]);
+}

@@ -1,0 +1,64 @@
+/** Wear records and break logs from and to files. A file with a fault changes nothing. */
+import { type LogFault, readBreakLog, readWearRecord, writeBreakLog } from "@secondline/strength";
+import { download, fileName } from "../files/download.ts";
+import { type BreakLog, saysInvented, type WrittenRecord } from "./work.ts";
+
+export type OpenedWear =
+  | { readonly kind: "record"; readonly record: WrittenRecord }
+  | { readonly kind: "log"; readonly log: BreakLog }
+  | { readonly kind: "logFaults"; readonly faults: readonly LogFault[] }
+  | { readonly kind: "refused"; readonly text: string; readonly details: readonly string[] };
+
+/** A record or a log is text of some kilobytes; what is larger is not even read [B]. */
+const LARGEST = 5_000_000;
+
+interface FileLike {
+  readonly name: string;
+  readonly size: number;
+  text(): Promise<string>;
+}
+
+export async function openWearFile(file: FileLike): Promise<OpenedWear> {
+  if (file.size > LARGEST) return refused(`${file.name} is larger than any record or log: it was not opened.`);
+  let text: string;
+  try {
+    text = await file.text();
+  } catch {
+    return refused(`${file.name} could not be read from this device.`);
+  }
+  return readWearText(text, file.name);
+}
+
+/** JSON is a record, everything else a log. */
+export function readWearText(text: string, name: string): OpenedWear {
+  return /^\s*\{/.test(text) || /\.json$/i.test(name) ? readRecord(text, name) : readLog(text, name);
+}
+
+function readRecord(text: string, name: string): OpenedWear {
+  const read = readWearRecord(text);
+  if (read.ok) return { kind: "record", record: JSON.parse(text) as WrittenRecord };
+  const count = read.issues.length === 1 ? "one thing is wrong in it" : `${read.issues.length} things are wrong in it`;
+  const details = read.issues.map(({ path, message }) => (path === "" ? message : `${path}: ${message}`));
+  return refused(`${name} was not opened as a wear record: ${count}. Your record is unchanged.`, details);
+}
+
+function readLog(text: string, name: string): OpenedWear {
+  const read = readBreakLog(text);
+  if (!read.ok) return { kind: "logFaults", faults: read.faults };
+  return { kind: "log", log: { name: name.replace(/\.[^.]+$/, ""), invented: saysInvented(text), tests: read.tests } };
+}
+
+const refused = (text: string, details: readonly string[] = []): OpenedWear => ({ kind: "refused", text, details });
+
+export function saveRecord(record: WrittenRecord): void {
+  download(`${JSON.stringify(record, null, 2)}\n`, fileName(record.name, "json"), "application/json");
+}
+
+/** The log says so itself when it is invented, so that it still does when it comes back. */
+export function logText({ invented, tests }: BreakLog): string {
+  return `${invented ? "# Invented for demonstration: nothing in it was ever pulled.\n" : ""}${writeBreakLog(tests)}`;
+}
+
+export function saveLog(log: BreakLog): void {
+  download(logText(log), fileName(log.name, "csv"), "text/csv");
+}
