@@ -100,3 +100,12 @@ describe("a rig as it is on a date", () => {
     expect(rig).toEqual(exampleRig({ name: "elsewhere" }));
   });
 });
+
+it("a loop's own condition in the rig document gives way to what its webbing has been through", () => {
+  const { main } = exampleRig();
+  const asNew = { kind: "sewnLoop" as const, rated: main.endB.rated, condition: { monthsOutside: 0 } };
+  const rig = exampleRig({ main: { ...main, endB: asNew } });
+  const holds = (on: string) => partStrengths(wearToRig(rig, record, on)).find((part) => part.id === "endB")!.strength;
+  expect(holds("2026-10-01")).toBeLessThan(holds("2026-05-01"));
+  expect(holds("2026-05-01")).toBeLessThan(partStrengths(rig).find((part) => part.id === "endB")!.strength);
+});

@@ -17,7 +17,7 @@ const HSE = "A. Long, M. Lyon, G. Lyon, HSE Contract Research Report 364/2001, c
 const ROPE_KNOTS: Readonly<Record<KnotKind, KnotData>> = {
   figureEight: {
     label: "figure-eight",
-    value: 0.62,
+    value: 0.61,
     spread: 0.1,
     basis: { kind: "from memory", note: `${HSE}: double figure-of-eight on a bight 61 to 77 %; low end taken` },
   },
@@ -32,9 +32,9 @@ const ROPE_KNOTS: Readonly<Record<KnotKind, KnotData>> = {
   },
   bowline: {
     label: "bowline",
-    value: 0.6,
+    value: 0.55,
     spread: 0.1,
-    basis: { kind: "from memory", note: `${HSE}: bowline 55 to 74 %` },
+    basis: { kind: "from memory", note: `${HSE}: bowline 55 to 74 %; low end taken` },
   },
   overhand: {
     label: "overhand",
@@ -44,9 +44,9 @@ const ROPE_KNOTS: Readonly<Record<KnotKind, KnotData>> = {
   },
   butterfly: {
     label: "butterfly",
-    value: 0.62,
+    value: 0.61,
     spread: 0.1,
-    basis: { kind: "from memory", note: `${HSE}: alpine butterfly 61 to 72 %` },
+    basis: { kind: "from memory", note: `${HSE}: alpine butterfly 61 to 72 %; low end taken` },
   },
   doubleFisherman: {
     label: "double fisherman",

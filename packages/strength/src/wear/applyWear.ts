@@ -133,7 +133,8 @@ function wearOf(mark: WearMark, placement: Stretch, length: number): Wear[] {
   }
 }
 
-function wornEnd(end: LineEnd, monthsClamped: number | undefined): LineEnd {
+/** A loop or knot is made of the webbing that the record follows, so it has been through the same as that. */
+function wornEnd({ condition: _written, ...end }: LineEnd, monthsClamped: number | undefined): LineEnd {
   return monthsClamped === undefined ? end : { ...end, monthsClamped };
 }
 
