@@ -114,7 +114,9 @@ export class Margins {
       const worst = this.#worst.get(part.id);
       if (!worst || tapes.has(part.id)) return [];
       const { zone } = worst;
-      return [{ part: zone ? { ...part, factors: zone.factors, strength: zone.strength } : part, load: worst.load }];
+      // As in `#outcome`: what gave way has carried its strength.
+      const load = this.#broken.has(part.id) ? Math.max(worst.load, worst.strength) : worst.load;
+      return [{ part: zone ? { ...part, factors: zone.factors, strength: zone.strength } : part, load }];
     });
   }
 
@@ -134,10 +136,17 @@ export function verdictOf(margin: number, margin5: number, required: number, bro
   return margin < required || margin5 < 1 ? "thin" : "holds";
 }
 
+/** The margin that the verdict is for: at the upper end of the load's ± [-]. */
+export function judgedMargin({ margin, load, loadUncertainty = 0 }: PartOutcome): number {
+  return margin * (load / (load + loadUncertainty));
+}
+
 /** The part with the least margin; among equals (all that gave way) one that gave way before the others. */
 export function firstToFail(parts: readonly PartOutcome[], gaveWayFirst: (id: string) => boolean): PartOutcome {
   const rank = (part: PartOutcome) => (gaveWayFirst(part.id) ? 0 : 1);
-  const [first] = [...parts].sort((a, b) => a.margin - b.margin || rank(a) - rank(b) || a.whatIf - b.whatIf);
+  const [first] = [...parts].sort(
+    (a, b) => judgedMargin(a) - judgedMargin(b) || rank(a) - rank(b) || a.whatIf - b.whatIf,
+  );
   if (!first) throw new Error("A rig without parts has none that fails first.");
   return first;
 }

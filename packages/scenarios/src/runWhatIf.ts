@@ -7,7 +7,7 @@ import { overloadedLines } from "./loads.ts";
 import type { WhatIf, WhatIfRun } from "./outcome.ts";
 import { peakUncertainty } from "./richardson.ts";
 import { type RigStrengths, rigStrengths } from "./rigStrengths.ts";
-import { defaultDuration, toProblem } from "./toProblem.ts";
+import { defaultDuration, type LineName, toProblem } from "./toProblem.ts";
 import { whatIfTitle } from "./whatIf.ts";
 import { failedOutcome, whatIfOutcome } from "./whatIfOutcome.ts";
 
@@ -116,7 +116,7 @@ export function* runWith(
  * A run in which webbing parts only when its load, as a load cell reports it, exceeds its strength: that is what a strength
  * from a test machine means. (A line that has just failed whips about, and spikes of a millisecond in it, which differ from
  * mesh to mesh, would part it at places that carry little.) So it first runs with webbing that cannot part, and runs
- * again with the line that then got more than it holds. Everything else parts at once in either run.
+ * again with every line that got more than it holds, until no other does. Everything else parts at once in every run.
  */
 function* runRig(
   rig: Rig,
@@ -125,11 +125,15 @@ function* runRig(
   options: { readonly cutTime?: number; readonly duration: number },
   accuracy: Accuracy,
 ): Generator<number, RunResult, void> {
-  const whole = yield* solve(toProblem(rig, whatIf, strengths.breaking, { ...options, linesThatPart: [] }), accuracy);
-  if (!whole.ok) return whole;
-  const linesThatPart = overloadedLines(whole.recording, strengths);
-  if (linesThatPart.length === 0) return whole;
-  return yield* solve(toProblem(rig, whatIf, strengths.breaking, { ...options, linesThatPart }), accuracy);
+  let linesThatPart: readonly LineName[] = [];
+  for (;;) {
+    const result = yield* solve(toProblem(rig, whatIf, strengths.breaking, { ...options, linesThatPart }), accuracy);
+    if (!result.ok) return result;
+    // When one line has parted, the other may get more than it holds, which it did not before.
+    const over = new Set([...linesThatPart, ...overloadedLines(result.recording, strengths)]);
+    if (over.size === linesThatPart.length) return result;
+    linesThatPart = [...over];
+  }
 }
 
 /** Runs the engine in slices; yields the share done. */

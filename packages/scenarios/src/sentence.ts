@@ -1,5 +1,6 @@
 /** The verdict in words. */
 import { formatForce, formatLength, type Rig } from "@secondline/rig";
+import { judgedMargin } from "./margins.ts";
 import type { PartOutcome, Verdict, WhatIfOutcome } from "./outcome.ts";
 
 export interface SentenceFacts {
@@ -34,7 +35,7 @@ function failing({ first, whatIfs }: SentenceFacts, lost: WhatIfOutcome | undefi
   const title = lower(whatIfs[first.whatIf]!.title);
   return first.parts
     ? `Fails: ${partPlace(first)} gives way at ${formatForce(first.strength)} (${title}).`
-    : `Fails: ${partPlace(first)} holds ${formatForce(first.strength)} and gets ${formatForce(first.load)} (${title}).`;
+    : `Fails: ${partPlace(first)} holds ${formatForce(first.strength)} and gets ${formatForce(first.load)}${spread(first)} (${title}).`;
 }
 
 function thin({ first, required, parts, rig, whatIfs }: SentenceFacts): string {
@@ -43,10 +44,11 @@ function thin({ first, required, parts, rig, whatIfs }: SentenceFacts): string {
   if (!worst) return `Thin: ${unsettled(whatIfs, rig)}`;
   const others = thin.length - 1;
   const more = others === 0 ? "" : others === 1 ? ", and one more part is thin" : `, and ${others} more parts are thin`;
+  const margin = judgedMargin(worst);
   const against =
-    worst.margin < required
-      ? `${times(worst.margin)} times its largest load; you require ${times(required)}`
-      : `${times(worst.margin)} times its largest load, but one in twenty such parts would not hold it`;
+    margin < required
+      ? `${times(margin)} times ${largestLoad(worst)}; you require ${asRequired(required)}`
+      : `${times(margin)} times ${largestLoad(worst)}, but one in twenty such parts would not hold it`;
   return `Thin: ${partPlace(worst)} holds ${against}${more}.`;
 }
 
@@ -62,8 +64,13 @@ function unsettled(whatIfs: readonly WhatIfOutcome[], rig: Rig): string {
 export const NEAR_GROUND = 1;
 
 function holding({ first, required }: SentenceFacts): string {
-  return `Holds: every part keeps at least ${times(first.margin)} times its largest load; you require ${times(required)}. The least is ${partPlace(first)}.`;
+  return `Holds: every part keeps at least ${times(judgedMargin(first))} times its largest load; you require ${asRequired(required)}. The least is ${partPlace(first)}.`;
 }
+
+/** A load with a ± is judged at its upper end, and the sentence says so. */
+const largestLoad = (part: PartOutcome) =>
+  part.loadUncertainty ? `its largest load at the upper end of its ±` : "its largest load";
+const spread = ({ loadUncertainty }: PartOutcome) => (loadUncertainty ? ` ± ${formatForce(loadUncertainty)}` : "");
 
 /** A part with the place where it is weakest: "the main line at its clamp trace 3 m from A". */
 export function partPlace(part: PartOutcome): string {
@@ -85,3 +92,5 @@ export function lower(title: string): string {
 
 /** A factor with one decimal, rounded down: a margin is never made to look larger than it is. */
 const times = (factor: number) => (Math.floor(factor * 10 + 1e-9) / 10).toFixed(1);
+/** What is asked for, with one decimal, rounded up. */
+const asRequired = (factor: number) => (Math.ceil(factor * 10 - 1e-9) / 10).toFixed(1);

@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { cautions } from "../src/cautions.ts";
 import { CAUTIONS } from "../src/index.ts";
-import { firstToFail, verdictOf } from "../src/margins.ts";
+import { firstToFail, judgedMargin, verdictOf } from "../src/margins.ts";
 import type { PartOutcome } from "../src/outcome.ts";
 import { richardson } from "../src/richardson.ts";
-import { lower, partPlace } from "../src/sentence.ts";
+import { lower, partPlace, verdictSentence } from "../src/sentence.ts";
 
 describe("a part's verdict", () => {
   it("holds when it keeps the factor and a weak specimen holds the load", () => {
@@ -31,6 +31,29 @@ describe("first to fail", () => {
   });
   it("is, of parts that gave way, the one that caused the others to", () => {
     expect(firstToFail([part("later", 1), part("cause", 1)], (id) => id === "cause").id).toBe("cause");
+  });
+});
+
+describe("a load with a ±", () => {
+  const unsure = (id: string, margin: number, loadUncertainty: number): PartOutcome =>
+    ({ ...part(id, margin), loadUncertainty, verdict: "fails" }) as PartOutcome;
+
+  it("is judged at its upper end, also when it says who goes first", () => {
+    expect(judgedMargin(unsure("a", 1.1, 0.25))).toBeCloseTo(1.1 / 1.25, 12);
+    expect(firstToFail([part("sure", 1.05), unsure("unsure", 1.1, 0.25)], () => false).id).toBe("unsure");
+  });
+  it("is told with its ±, never as a part that fails under less than it holds", () => {
+    const first = { ...unsure("leash", 1.1, 1000), load: 10_000, strength: 10_500, margin: 1.05 };
+    const facts = { first, parts: [first], verdict: "fails" as const, required: 2, incomplete: 0 };
+    const whatIfs = [
+      { title: "Leash fall", ok: true, caught: true, broke: [], whatIf: { kind: "leashFall", at: 0.5 } },
+    ] as const;
+    expect(verdictSentence({ ...facts, whatIfs, rig: {} as never })).toContain("10.5 kN and gets 10 kN ± 1 kN");
+  });
+  it("never reads as keeping what is asked for when it does not", () => {
+    const first = { ...part("leash", 2.2), verdict: "thin" } as PartOutcome;
+    const facts = { first, parts: [first], verdict: "thin" as const, required: 2.25, incomplete: 0, whatIfs: [] };
+    expect(verdictSentence({ ...facts, rig: {} as never })).toContain("2.2 times its largest load; you require 2.3");
   });
 });
 
