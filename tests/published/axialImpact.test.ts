@@ -57,7 +57,7 @@ describe("a mass that pulls a line taut (Saint-Venant)", () => {
   // Computed columns of the table; a lumped chain overshoots wave fronts, so forces are compared smoothed over a fifth of
   // the wave's travel time, theory and simulation alike.
   const rows = publishedTable("saintVenantImpact.csv").filter((row) =>
-    [0.01, 0.02, 0.05, 0.1, 0.25, 0.5, 1, 2, 4].includes(row["alpha_rod_over_mass"]!),
+    [0.01, 0.02, 0.05, 0.1, 0.25, 0.5, 1, 2, 4].includes(row.alpha_rod_over_mass!),
   );
   const [length, stiffness, mass, speed] = [10, 60_000, 0.06, 1];
   const sigma = speed * Math.sqrt(stiffness * mass);
@@ -87,14 +87,14 @@ describe("a mass that pulls a line taut (Saint-Venant)", () => {
   }
 
   for (const row of rows) {
-    const alpha = row["alpha_rod_over_mass"]!;
+    const alpha = row.alpha_rod_over_mass!;
     it(`at a line ${alpha} times as heavy as the mass`, () => {
       const step = 1 / 1000;
       const exact = saintVenant(alpha, step);
-      close(exact.end, row["contact_duration_ct_over_l"]!, 2e-3, "steps of a thousandth of the travel time");
-      close(exact.rebound, row["rebound_v_over_v0"]!, 3e-3, "steps of a thousandth of the travel time");
-      close(Math.max(...exact.struck), row["max_struck_end_sigma_over_sigma0"]!, 3e-3, "the same steps");
-      close(Math.max(...exact.fixed), row["max_fixed_end_sigma_over_sigma0"]!, 3e-3, "the same steps");
+      close(exact.end, row.contact_duration_ct_over_l!, 2e-3, "steps of a thousandth of the travel time");
+      close(exact.rebound, row.rebound_v_over_v0!, 3e-3, "steps of a thousandth of the travel time");
+      close(Math.max(...exact.struck), row.max_struck_end_sigma_over_sigma0!, 3e-3, "the same steps");
+      close(Math.max(...exact.fixed), row.max_fixed_end_sigma_over_sigma0!, 3e-3, "the same steps");
 
       const got = simulated(alpha, exact.end + 1);
       // The speed of the mass is the impulse it has had; its sum over time, the displacement.

@@ -53,16 +53,16 @@ function struck(V: number, prestrain: number) {
 
 describe("a line struck across at a constant speed", () => {
   const rows = publishedTable("transverseImpact.csv").filter(
-    (row) => [0.005, 0.01, 0.02, 0.05, 0.1].includes(row["V_over_c"]!) && [0, 0.02, 0.04].includes(row["e0"]!),
+    (row) => [0.005, 0.01, 0.02, 0.05, 0.1].includes(row.V_over_c!) && [0, 0.02, 0.04].includes(row.e0!),
   );
   for (const row of rows) {
-    const [v, e0] = [row["V_over_c"]!, row["e0"]!];
-    it(`at ${v} of the wave speed with a prestrain of ${e0} stretches to ${row["strain_e"]}`, () => {
+    const [v, e0] = [row.V_over_c!, row.e0!];
+    it(`at ${v} of the wave speed with a prestrain of ${e0} stretches to ${row.strain_e}`, () => {
       const got = struck(v * c, e0);
-      close(got.strain - e0, row["strain_e"]! - e0, 0.03, "what is added to the prestrain; mean over a ringing chain");
+      close(got.strain - e0, row.strain_e! - e0, 0.03, "what is added to the prestrain; mean over a ringing chain");
       close(
         got.front / c,
-        row["transverse_front_lab_over_c"]!,
+        row.transverse_front_lab_over_c!,
         0.03,
         "the slowest front has come 25 elements and is a few wide",
       );

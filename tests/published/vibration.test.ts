@@ -69,19 +69,19 @@ function irvine(lambda2: number): number {
 describe("Irvine's first symmetric in-plane frequency, from a simulated free vibration", () => {
   const table = publishedTable("irvineLambda2.csv");
   const rows = [0.1, 1, 4, 10, 20, 60, 100, 200, 1000, 10_000].map(
-    (wanted) => table.find((row) => row["lambda2"] === wanted)!,
+    (wanted) => table.find((row) => row.lambda2 === wanted)!,
   );
 
   it("the table agrees with the equation as it stands in this test", () => {
-    for (const row of rows) close(irvine(row["lambda2"]!), row["omega1_sym"]!, 1e-7, "eight digits are printed");
+    for (const row of rows) close(irvine(row.lambda2!), row.omega1_sym!, 1e-7, "eight digits are printed");
   });
 
   for (const row of rows) {
-    const wanted = row["lambda2"]!;
-    it(`is ${row["omega1_sym_over_pi"]} π at λ² = ${wanted}`, () => {
+    const wanted = row.lambda2!;
+    it(`is ${row.omega1_sym_over_pi} π at λ² = ${wanted}`, () => {
       const { omega, lambda2 } = firstSymmetric(wanted);
       close(lambda2, wanted, 1e-6, "the cable was made to have it");
-      close(omega, row["omega1_sym"]!, 2e-3, "60 elements, a sag of 1/70, a signal of 25 periods");
+      close(omega, row.omega1_sym!, 2e-3, "60 elements, a sag of 1/70, a signal of 25 periods");
     });
   }
 

@@ -1,6 +1,21 @@
 import { describe, expect, it } from "vitest";
-import { BareLine, type Material, type Problem, Simulation, simulate, typescriptKernel } from "../src/index.ts";
+import {
+  BareLine,
+  type Material,
+  type Problem,
+  type Recording,
+  SIGNALS,
+  Simulation,
+  simulate,
+  typescriptKernel,
+} from "../src/index.ts";
 import { apart, CUT, FALL, run, webbing } from "./rigs.ts";
+
+/** Comparing long arrays entry by entry in `expect` takes seconds. */
+const sameBits = (a: Float32Array, b: Float32Array): boolean =>
+  a.length === b.length && a.every((value, k) => Object.is(value, b[k]));
+const sameSignals = (a: Recording, b: Recording): boolean =>
+  SIGNALS.every((name) => sameBits(a.signals[name], b.signals[name]));
 
 describe("a run", () => {
   it("in slices equals one in a go bit for bit, and leaves the same events", () => {
@@ -10,15 +25,18 @@ describe("a run", () => {
     for (let k = 1; sliced.advance(k) === "running"; k = (k * 7 + 3) % 500)
       expect(sliced.progress).toBeLessThanOrEqual(1);
     expect(sliced.steps).toBe(whole.steps);
-    for (const [k, channel] of whole.recorder.channels.entries()) expect(sliced.recorder.channels[k]).toEqual(channel);
-    expect(sliced.recorder.positions).toEqual(whole.recorder.positions);
+    for (const [k, channel] of whole.recorder.channels.entries())
+      expect(sameBits(sliced.recorder.channels[k]!, channel)).toBe(true);
+    expect(sameBits(sliced.recorder.positions, whole.recorder.positions)).toBe(true);
     expect(sliced.events).toEqual(whole.events);
-    expect(sliced.ledger.result()).toEqual(whole.ledger.result());
+    const [one, other] = [sliced.ledger.result(), whole.ledger.result()];
+    expect(one.imbalance).toBe(other.imbalance);
+    expect(sameBits(one.series.kinetic, other.series.kinetic)).toBe(true);
   });
 
   it("on either kernel is the same to the last bit", () => {
     const other = run(CUT, { accuracy: "quick", kernel: typescriptKernel });
-    expect(other.signals).toEqual(run(CUT).signals);
+    expect(sameSignals(other, run(CUT))).toBe(true);
   });
 
   it("that has diverged says where, and gives no numbers", () => {
@@ -70,7 +88,7 @@ describe("symmetry", () => {
   it("a fall to the left is the fall to the right, bit for bit, with y the other way", () => {
     const right = run(FALL);
     const left = run({ ...FALL, walker: { ...FALL.walker, lateral: -FALL.walker.lateral } });
-    expect(left.signals).toEqual(right.signals);
+    expect(sameSignals(left, right)).toBe(true);
     const { positions, count, mainNodes } = right.frames;
     const perFrame = 3 * (mainNodes + 2);
     const last = (count - 1) * perFrame;

@@ -10,7 +10,13 @@ const curves = fc
   })
   .map((rises) => {
     let [strain, tension] = [0, 0];
-    return [[0, 0] as const, ...rises.map(([e, T]) => [(strain += e), (tension += T)] as const)];
+    const points: [number, number][] = [[0, 0]];
+    for (const [e, T] of rises) {
+      strain += e;
+      tension += T;
+      points.push([strain, tension]);
+    }
+    return points;
   });
 const seed = { seed: 11, numRuns: 200 };
 
