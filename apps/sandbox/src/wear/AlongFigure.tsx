@@ -34,12 +34,12 @@ function Drawing({ facts, wide, id, width }: { facts: WebbingFacts; wide: boolea
   const chosen = useWear((wear) => wear.entry);
   const entries = entriesOf(written, owner);
   const length = Math.max(state.to, ...entries.flatMap((entry) => placeOf(entry)?.to ?? []));
-  const x = useMemo(() => scaleOf(0, length, wide ? 112 : 34, width - (wide ? 78 : 12)), [length, wide, width]);
+  const x = useMemo(() => scaleOf(0, length, wide ? 112 : 34, width - (wide ? 92 : 12)), [length, wide, width]);
   const lanes = layLanes(lanesOf(entries, state, on), x, width, wide);
   const move = useMove(length);
   const top = RIBBON_HEIGHT;
   const plotTop = top + lanesHeight(lanes) + (wide ? 26 : 34);
-  const plotHeight = zones.length > 0 ? (wide ? 190 : 170) : 0;
+  const plotHeight = zones.length > 0 ? (wide ? 168 : 170) : 0;
   const bottom = plotTop + plotHeight;
   const [read, setRead] = useState<number>();
   return (
@@ -139,7 +139,10 @@ function SpanShade({
   const { placement, to } = facts.state;
   if (!placement) return null;
   const [a, b] = [x.px(placement.from), x.px(placement.to)];
-  const far = placement.markedEnd === "A" ? ["A", "B"] : ["B", "A"];
+  const far = placement.markedEnd === "A" ? "A to B" : "B to A";
+  const words = `${formatLength(placement.to - placement.from)} loaded, ${far}`;
+  const [middle, half] = [(a + b) / 2, words.length * 3.6 + 8];
+
   return (
     <Unspoken>
       <rect
@@ -159,12 +162,12 @@ function SpanShade({
         strokeLinecap="round"
       />
       <path
-        d={`M${a} ${top - 8}H${b}M${a + 6} ${top - 11}l-6 3 6 3M${b - 6} ${top - 11}l6 3-6 3M${a} ${top - 13}v10M${b} ${top - 13}v10`}
+        d={`M${a} ${top - 8}H${middle - half}M${middle + half} ${top - 8}H${b}M${a + 6} ${top - 11}l-6 3 6 3M${b - 6} ${top - 11}l6 3-6 3M${a} ${top - 13}v10M${b} ${top - 13}v10`}
         stroke="var(--ink)"
         fill="none"
       />
       <text className={`${styles.serif} ${styles.halo}`} x={(a + b) / 2} y={top - 4} textAnchor="middle">
-        {`${formatLength(placement.to - placement.from)} loaded, ${far[0]} to ${far[1]}`}
+        {words}
       </text>
     </Unspoken>
   );

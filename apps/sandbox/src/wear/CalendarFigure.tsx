@@ -210,7 +210,7 @@ function OnLine({ at, bottom, width, text }: { at: number; bottom: number; width
       <path d={`M${at} 26V${bottom}`} stroke="var(--accent)" strokeWidth="2" />
       <rect x={middle - half} y={2} width={2 * half} height={24} rx="12" fill="var(--accent)" />
       <rect className={styles.focus} x={middle - half - 3} y={-1} width={2 * half + 6} height={30} rx="15" />
-      <text x={middle} y={18} textAnchor="middle" fill="var(--on-accent)" fontWeight="500">
+      <text x={middle} y={18} textAnchor="middle" style={{ fill: "var(--on-accent)" }} fontWeight="500">
         {text}
       </text>
     </>
@@ -257,7 +257,7 @@ function OutlookBand({
             x={before ? at - 8 : at + 8}
             y={bottom - 8}
             textAnchor={before ? "end" : "start"}
-            fill="var(--fails-ink)"
+            style={{ fill: "var(--fails-ink)" }}
             fontWeight="600"
           >
             {words}

@@ -82,7 +82,7 @@ function Drawing({
           </text>
           {tests.map((test, i) => (
             <TestMark
-              key={`${test.line ?? ""} ${test.date ?? ""} ${i}`}
+              key={`${test.line ?? "typed"} ${loadOf(test)} ${rows[i]}`}
               {...{ test, x }}
               y={top + (rows[i] ?? 0) * ROW + ROW / 2}
               odd={isOdd(test, report)}
@@ -141,7 +141,7 @@ function TestMark({ test, x, y, odd }: { test: BreakTest; x: Scale; y: number; o
       {odd && (
         <>
           <circle cx={at} cy={y} r="9" fill="none" stroke="var(--fails-ink)" strokeWidth="1.75" />
-          <text className={styles.halo} x={at + 13} y={y + 4} fill="var(--fails-ink)">
+          <text className={styles.halo} x={at + 13} y={y + 4} style={{ fill: "var(--fails-ink)" }}>
             apart from the others
           </text>
         </>
@@ -177,7 +177,7 @@ function Bounds({
         x={x.px(value) + (anchor === "end" ? -4 : 4)}
         y={y + 6}
         textAnchor={x.px(value) < 120 ? "start" : anchor}
-        fill="var(--fails-ink)"
+        style={{ fill: "var(--fails-ink)" }}
       >
         {words}
       </text>

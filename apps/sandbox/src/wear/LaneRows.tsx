@@ -35,7 +35,7 @@ export function layLanes(lanes: readonly Lane[], x: Scale, width: number, wide: 
       4,
     );
     const laid = bars.map(({ reach: _, ...bar }, i) => ({ ...bar, row: rows[i] ?? 0 }));
-    return { name, items: laid, rows: Math.max(0, ...rows) + 1, rowHeight: wide ? 24 : 28, head: wide ? 0 : 18 };
+    return { name, items: laid, rows: Math.max(0, ...rows) + 1, rowHeight: wide ? 23 : 28, head: wide ? 0 : 18 };
   });
 }
 

@@ -2,7 +2,6 @@ import { formatForce, formatLength } from "@secondline/rig";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { AlongFigure } from "./AlongFigure.tsx";
 import { CalendarFigure } from "./CalendarFigure.tsx";
-import { DateField } from "./DateField.tsx";
 import { dayOf } from "./days.ts";
 import { Messages } from "./EntryForm.tsx";
 import { EntryList } from "./EntryList.tsx";
@@ -70,9 +69,14 @@ function Head({ facts }: { facts: WebbingFacts | undefined }) {
     <header className={styles.head}>
       <div className={styles.choices}>
         <OwnerChoice />
-        <div className={styles.onField}>
-          <DateField label="As of" value={on} onChange={(iso) => dayOf(iso) !== undefined && look({ on: iso })} />
-        </div>
+        <label className={styles.onField}>
+          As of
+          <input
+            type="date"
+            value={on}
+            onChange={({ target }) => dayOf(target.value) !== undefined && look({ on: target.value })}
+          />
+        </label>
       </div>
       <p className={styles.serif}>{words}</p>
       {record.invented === true && (

@@ -3,6 +3,7 @@ import { type BreakTest, type Retention, stockRetention } from "@secondline/stre
 import { useMemo } from "react";
 import { useFrameSize } from "../time/useFrameSize.ts";
 import styles from "./figures.module.css";
+import { labelHeights } from "./labelHeights.ts";
 import { roundTicks, scaleOf } from "./scale.ts";
 import wear from "./wear.module.css";
 
@@ -98,7 +99,7 @@ function Drawing({ shown: { retention, tests }, wide, width }: { shown: Shown; w
     },
     { name: "published, 95 %", values: prior.map((v) => v.lower), stroke: "var(--soft-ink)", width: 1.25, dash: "2 3" },
   ];
-  const labels = spread(curves.map(({ values }) => y.px(values.at(-1) ?? 0)));
+  const labels = labelHeights(curves.map(({ values }) => y.px(values.at(-1) ?? 0)));
   return (
     <svg
       className={styles.svg}
@@ -153,15 +154,4 @@ function Drawing({ shown: { retention, tests }, wide, width }: { shown: Shown; w
       })}
     </svg>
   );
-}
-
-/** Heights of labels, moved apart from the top down so that none covers another [px]. */
-function spread(heights: readonly number[]): number[] {
-  const placed = [...heights];
-  let last = Number.NEGATIVE_INFINITY;
-  for (const i of heights.map((_, n) => n).sort((a, b) => (heights[a] ?? 0) - (heights[b] ?? 0))) {
-    placed[i] = Math.max(heights[i] ?? 0, last + 15);
-    last = placed[i] ?? 0;
-  }
-  return placed;
 }

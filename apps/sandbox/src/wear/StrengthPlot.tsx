@@ -3,6 +3,7 @@ import type { StrengthZone, WebbingState } from "@secondline/strength";
 import { type ReactNode, useRef } from "react";
 import styles from "./figures.module.css";
 import { Grip } from "./Grip.tsx";
+import { labelHeights } from "./labelHeights.ts";
 import { roundTicks, type Scale, scaleOf } from "./scale.ts";
 import { Unspoken } from "./Unspoken.tsx";
 import type { Needed } from "./useWear.ts";
@@ -36,7 +37,7 @@ export function StrengthPlot(props: Props) {
   return (
     <g>
       <text className={`${styles.lane} ${styles.halo}`} x={0} y={top - 6}>
-        {wide ? "What it still holds, kN" : "Still holds, kN"}
+        Still holds, kN
       </text>
       {roundTicks(0, y.to / 1000, 4).map((tick) => (
         <Unspoken key={tick}>
@@ -50,39 +51,15 @@ export function StrengthPlot(props: Props) {
         loaded.map((zone) => <Short key={zone.from} {...{ x, y, zone, id }} needed={needed.needed} state={state} />)}
       <path d={steps(zones, "strength", x, y)} fill="none" stroke="var(--ink)" strokeWidth="1.25" />
       <path d={steps(zones, "strength5", x, y)} fill="none" stroke="var(--accent)" strokeWidth="2.5" />
-      {needed && <NeededLine {...{ x, y, needed, wide, width }} />}
-      {last && wide && (
-        <>
-          <text className={styles.halo} x={x.px(x.to) + 6} y={y.px(last.strength) + 4}>
-            central
-          </text>
-          <text
-            className={styles.halo}
-            x={x.px(x.to) + 6}
-            y={y.px(last.strength5) + 4}
-            fill="var(--accent)"
-            fontWeight="500"
-          >
-            95 % hold
-          </text>
-        </>
+      {needed && (
+        <path
+          d={`M${x.px(x.from)} ${y.px(needed.needed)}H${x.px(x.to)}`}
+          stroke="var(--fails-ink)"
+          strokeWidth="1.75"
+          strokeDasharray="7 4"
+        />
       )}
-      {last && !wide && (
-        <>
-          <text className={styles.halo} x={x.px(x.to)} y={y.px(last.strength) - 6} textAnchor="end">
-            central
-          </text>
-          <text
-            className={styles.halo}
-            x={x.px(x.to)}
-            y={y.px(last.strength5) + 16}
-            textAnchor="end"
-            fill="var(--accent)"
-          >
-            95 % hold
-          </text>
-        </>
-      )}
+      {last && <Labels {...{ x, y, last, needed, wide }} />}
       {worst && <Worst {...{ x, y, worst, width }} />}
       <ReadOff {...props} y={y} worst={worst} />
     </g>
@@ -139,41 +116,37 @@ function Short({
   );
 }
 
-function NeededLine({
-  x,
-  y,
-  needed,
-  wide,
-  width,
-}: {
+interface LabelProps {
   x: Scale;
   y: Scale;
-  needed: Needed;
+  last: StrengthZone;
+  needed: Needed | undefined;
   wide: boolean;
-  width: number;
-}) {
-  const at = y.px(needed.needed);
-  const text = `needs ${formatForce(needed.needed)}${wide ? ` (${formatForce(needed.load)} × ${needed.factor})` : ""}`;
-  return (
-    <Unspoken>
-      <path
-        d={`M${x.px(x.from)} ${at}H${x.px(x.to)}`}
-        stroke="var(--fails-ink)"
-        strokeWidth="1.75"
-        strokeDasharray="7 4"
-      />
-      <text
-        className={styles.halo}
-        x={wide ? x.px(x.from) + 30 : width - 12}
-        textAnchor={wide ? "start" : "end"}
-        y={at - 6}
-        fill="var(--fails-ink)"
-        fontWeight="500"
-      >
-        {text}
-      </text>
-    </Unspoken>
-  );
+}
+
+/** The curves by name, in the margin, or over their ends where there is none. */
+function Labels({ x, y, last, needed, wide }: LabelProps) {
+  const labels = [
+    { text: "central", value: last.strength, fill: "var(--ink)" },
+    { text: "95 % hold", value: last.strength5, fill: "var(--accent)" },
+    ...(needed
+      ? [{ text: `needs ${formatForce(needed.needed)}`, value: needed.needed, fill: "var(--fails-ink)" }]
+      : []),
+  ];
+  const heights = labelHeights(labels.map(({ value }) => y.px(value) + (wide ? 4 : -6)));
+  return labels.map(({ text, fill }, i) => (
+    <text
+      key={text}
+      className={styles.halo}
+      x={wide ? x.px(x.to) + 6 : x.px(x.to) - 30}
+      y={heights[i]}
+      textAnchor={wide ? "start" : "end"}
+      style={{ fill }}
+      fontWeight="500"
+    >
+      {text}
+    </text>
+  ));
 }
 
 function Worst({ x, y, worst, width }: { x: Scale; y: Scale; worst: StrengthZone; width: number }) {

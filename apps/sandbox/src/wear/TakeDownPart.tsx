@@ -1,5 +1,5 @@
 import { formatPercent } from "@secondline/rig";
-import type { PartTakeDown } from "@secondline/strength";
+import type { PartTakeDown, TakeDown } from "@secondline/strength";
 import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
@@ -77,9 +77,8 @@ function Found({ found, busy, old, factor }: { found: TakeDowns; busy: boolean; 
         <VerdictMark verdict={tone} size={18} /> <span>{sentence(first, chosen.date, chosen.horizon, factor)}</span>
       </p>
       <p className={styles.note}>
-        At the present rate of use, for {formatPercent(confidence)} of such parts. For 99 % of them:{" "}
-        {whenWords(strict.date, strict.horizon)}. For half of them: {whenWords(central.date, central.horizon)}.
-        {old && " The loads are from before the last change to the rig."}
+        At the present rate of use, for {formatPercent(confidence)} of such parts. For 99 % of them: {whenWords(strict)}
+        . For half of them: {whenWords(central)}.{old && " The loads are from before the last change to the rig."}
       </p>
       <ul className={styles.parts}>
         {chosen.parts
@@ -114,8 +113,10 @@ function sentence(first: PartTakeDown | undefined, date: string | undefined, hor
   return `Every part keeps the factor of ${factor} until ${dateWords(horizon)} at least, the last day looked at.`;
 }
 
-const whenWords = (date: string | undefined, horizon: string): string =>
-  date === undefined ? `beyond ${dateWords(horizon)}` : dateWords(date);
+function whenWords({ parts, date, horizon }: TakeDown): string {
+  if (date === undefined) return `beyond ${dateWords(horizon)}`;
+  return parts[0]?.when === "now" ? "overdue" : `by ${dateWords(date)}`;
+}
 
 function Part({ part, horizon }: { part: PartTakeDown; horizon: string }) {
   const tone = part.when === "now" ? "fails" : part.when === "later" ? "thin" : "holds";

@@ -1,0 +1,232 @@
+/** The wear view's pure parts: the written record and its edits, drawings as numbers, and the way into the rig. */
+import { readFileSync } from "node:fs";
+import { type Rig, readRig } from "@secondline/rig";
+import { applyWear, partStrengths, readBreakLog, readWearRecord, wearState } from "@secondline/strength";
+import { describe, expect, test } from "vitest";
+import type { WrittenRig } from "../src/state/types.ts";
+import { calendarSpan, staysOf } from "../src/wear/calendar.ts";
+import { calendarTicks, dayOf, isoOf } from "../src/wear/days.ts";
+import { addEntry, entriesOf, moveDate, movePlace, replaceEntry } from "../src/wear/entryEdits.ts";
+import { placeOf } from "../src/wear/entryKinds.ts";
+import { labelHeights } from "../src/wear/labelHeights.ts";
+import { lanesOf } from "../src/wear/lanes.ts";
+import { wornDocument, writeCondition } from "../src/wear/rigDocument.ts";
+import { rowsOf } from "../src/wear/rows.ts";
+import { roundTicks } from "../src/wear/scale.ts";
+import { logText, readWearText } from "../src/wear/wearFiles.ts";
+import { createWearStore } from "../src/wear/wearStore.ts";
+import { flagWords } from "../src/wear/wearWords.ts";
+import { EXAMPLE_LOG_TEXT, EXAMPLE_RECORD, type KeptWear } from "../src/wear/work.ts";
+
+const ON = "2026-11-25";
+const MAIN = { list: "webbings", index: 0 } as const;
+
+function exampleRecord() {
+  const read = readWearRecord(EXAMPLE_RECORD);
+  if (!read.ok) throw new Error(read.issues[0]?.message);
+  return read.record;
+}
+
+function demoRig(): { rig: Rig; document: WrittenRig } {
+  const text = readFileSync(new URL("../../../demo-data/old-rig.json", import.meta.url), "utf8");
+  const read = readRig(text);
+  if (!read.ok) throw new Error(read.issues[0]?.message);
+  return { rig: read.rig, document: JSON.parse(text) };
+}
+
+describe("dates", () => {
+  test("a date that does not exist is no date", () => {
+    expect(dayOf("2026-02-30")).toBeUndefined();
+    expect(dayOf("30 Feb")).toBeUndefined();
+    expect(isoOf((dayOf("2026-02-28") ?? 0) + 1)).toBe("2026-03-01");
+  });
+  test("the calendar has marks at month borders and no more than fit", () => {
+    const [from, to] = [dayOf("2025-03-20") ?? 0, dayOf("2027-03-20") ?? 0];
+    const ticks = calendarTicks(from, to, 10);
+    expect(ticks.length).toBeLessThanOrEqual(10);
+    expect(ticks.filter(({ year }) => year).map(({ label }) => label)).toEqual(["2026", "2027"]);
+  });
+});
+
+describe("entries", () => {
+  const entries = entriesOf(EXAMPLE_RECORD, MAIN);
+  const falls = entries.findIndex(({ event }) => event === "falls");
+
+  test("an entry moved along the webbing keeps its length and stays on the webbing", () => {
+    const entry = entries[falls]!;
+    expect(placeOf(movePlace(entry, 2.5, 75, "whole"))).toEqual({ from: 30.5, to: 38.5 });
+    expect(placeOf(movePlace(entry, 100, 75, "whole"))).toEqual({ from: 67, to: 75 });
+    expect(placeOf(movePlace(entry, -100, 75, "from"))).toEqual({ from: 0, to: 36 });
+    expect(placeOf(movePlace(entry, -100, 75, "to"))).toEqual({ from: 28, to: 28.01 });
+  });
+  test("an entry moved to another day takes its place in the order and takes its end along", () => {
+    const clamp = { date: "2026-01-10", event: "clamped", at: "10 m", length: "0.2 m", until: "2026-02-01" };
+    expect(moveDate(clamp, 30)).toMatchObject({ date: "2026-02-09", until: "2026-03-03" });
+    const last = entries.length - 1;
+    const { record, entry } = replaceEntry(EXAMPLE_RECORD, MAIN, last, moveDate(entries[last]!, -40));
+    expect(entry).toBeLessThan(last);
+    expect(readWearRecord(record).ok).toBe(true);
+  });
+  test("a date that is being typed leaves the order alone", () => {
+    const { entry } = replaceEntry(EXAMPLE_RECORD, MAIN, 3, { ...entries[3]!, date: "202" });
+    expect(entry).toBe(3);
+  });
+  test("lanes hold what weblocks left besides what was written down, and draw no entry twice", () => {
+    const state = wearState(exampleRecord(), ON).webbings[0]!;
+    const lanes = lanesOf(entries, state, ON);
+    expect(lanes.map(({ name }) => name)).toEqual(["Hung", "Falls", "Clamps", "Sewn, damaged"]);
+    expect(lanes[2]?.items).toHaveLength(6);
+    const written = lanes.flatMap(({ items }) => items.flatMap(({ entry }) => (entry === undefined ? [] : [entry])));
+    expect(new Set(written).size).toBe(written.length);
+  });
+  test("a webbing hangs from rigging to taking down, and the last stay is open", () => {
+    expect(staysOf(entries).map(({ from, to }) => [isoOf(from), to === undefined ? "still" : isoOf(to)])).toEqual([
+      ["2025-04-12", "2026-06-12"],
+      ["2026-07-04", "still"],
+    ]);
+  });
+});
+
+describe("drawing", () => {
+  test("bars in one row never cover one another", () => {
+    const bars = [0, 3, 1, 8, 2, 9, 4].map((from) => ({ from, to: from + 2.5 }));
+    const rows = rowsOf(bars, 0.2);
+    bars.forEach((a, i) => {
+      bars.slice(i + 1).forEach((b, j) => {
+        if (rows[i] === rows[i + 1 + j]) expect(a.to <= b.from || b.to <= a.from).toBe(true);
+      });
+    });
+  });
+  test("round marks and labels apart", () => {
+    expect(roundTicks(0, 75, 8)).toEqual([0, 10, 20, 30, 40, 50, 60, 70]);
+    const heights = labelHeights([50, 52, 10]);
+    expect(heights[1]! - heights[0]!).toBeGreaterThanOrEqual(15);
+    expect(heights[2]).toBe(10);
+  });
+  test("the calendar holds every entry, the day shown and the take-down date", () => {
+    const [from, to] = calendarSpan([100, 400], 420, [600]);
+    expect(from).toBeLessThan(100);
+    expect(to).toBeGreaterThan(600);
+  });
+});
+
+test("the old clamp trace is told by how far it lies inside the span", () => {
+  const state = wearState(exampleRecord(), ON);
+  const words = flagWords(state.webbings[0]!, state.flags).map(({ headline }) => headline);
+  expect(words).toContain("Old clamp trace of 14 months lies 4.3 m inside the span from A.");
+  // Two entries of falls at one place are one place.
+  expect(words.filter((line) => line.startsWith("Fall zone"))).toEqual([
+    "Fall zone of an earlier rigging, 95 falls, lies 30.3 m inside the span from A.",
+  ]);
+});
+
+describe("into the rig", () => {
+  test("the document written from a record holds what the record says, and stays a rig", () => {
+    const { rig, document } = demoRig();
+    const { rig: worn } = applyWear(rig, exampleRecord(), ON);
+    const read = readRig(wornDocument(document, rig, worn));
+    if (!read.ok) throw new Error(read.issues.map(({ message }) => message).join(" "));
+    const expected = new Map(partStrengths(worn).map((part) => [part.id, part.strength]));
+    for (const part of partStrengths(read.rig)) {
+      // Four digits are written, and the sun's dose as a share of the months.
+      expect(Math.abs(part.strength / expected.get(part.id)! - 1), part.id).toBeLessThan(0.002);
+    }
+  });
+  test("what the record does not speak of stays as it was typed", () => {
+    const { rig, document } = demoRig();
+    const { rig: worn } = applyWear(rig, exampleRecord(), ON);
+    const after = wornDocument(document, rig, worn);
+    expect(after.span).toBe(document.span);
+    expect(after.ground).toBe(document.ground);
+    expect(wornDocument(document, rig, rig)).toBe(document);
+  });
+  test("more sun than months is written as more months, on the safe side", () => {
+    expect(writeCondition({ monthsOutside: 3, sunMonths: 4.5 })).toEqual({ outside: "4.5 months", sun: "100 %" });
+    expect(writeCondition({ monthsOutside: 4, sunMonths: 1 })).toEqual({ outside: "4 months", sun: "25 %" });
+  });
+});
+
+describe("files", () => {
+  test("a log with a bad row is refused whole, every row by its line", () => {
+    const lines = EXAMPLE_LOG_TEXT.split("\n");
+    const bad = [
+      ...lines.slice(0, 4),
+      lines[4]!.replace("29.4", "-29.4"),
+      lines[5]!.replace(",dry,", ",damp,"),
+      ...lines.slice(6),
+    ];
+    const opened = readWearText(bad.join("\n"), "bad.csv");
+    if (opened.kind !== "logFaults") throw new Error(`it was taken as ${opened.kind}`);
+    expect(opened.faults.map(({ line, column }) => [line, column])).toEqual([
+      [5, "result"],
+      [6, "wet"],
+    ]);
+  });
+  test("a log comes back as it was saved, and an invented one still says so", () => {
+    const opened = readWearText(EXAMPLE_LOG_TEXT, "break-log.csv");
+    if (opened.kind !== "log") throw new Error(`it was taken as ${opened.kind}`);
+    const again = readWearText(logText(opened.log), "again.csv");
+    if (again.kind !== "log") throw new Error(`it was taken as ${again.kind}`);
+    expect(again.log.invented).toBe(true);
+    const bare = ({ line: _, ...rest }: (typeof again.log.tests)[number]) => rest;
+    expect(again.log.tests.map(bare)).toEqual(opened.log.tests.map(bare));
+    expect(readBreakLog(logText(opened.log)).ok).toBe(true);
+  });
+  test("another app's JSON and broken JSON are refused in words", () => {
+    expect(readWearText('{"scenes": []}', "other.json").kind).toBe("refused");
+    expect(readWearText("{", "broken.json").kind).toBe("refused");
+  });
+});
+
+describe("the store", () => {
+  const make = (kept?: KeptWear) => {
+    const written: KeptWear[] = [];
+    return {
+      ...createWearStore(
+        kept,
+        (one) => written.push(one),
+        () => 1,
+      ),
+      written,
+    };
+  };
+
+  test("a fault is told and the last good record still counts", () => {
+    const { store, actions } = make();
+    const before = store.getState().good;
+    const bad = replaceEntry(EXAMPLE_RECORD, MAIN, 1, { ...entriesOf(EXAMPLE_RECORD, MAIN)[1]!, from: "400 m" });
+    actions.edit(bad.record, "falls changed");
+    expect(store.getState().issues.map(({ path }) => path)).toContain("webbings[0].entries[1].from");
+    expect(store.getState().good).toBe(before);
+    actions.undo();
+    expect(store.getState().issues).toEqual([]);
+    expect(store.getState().history.present.record).toBe(EXAMPLE_RECORD);
+  });
+  test("what is replaced is kept, and all of it comes back after a reload", () => {
+    const { actions, written } = make();
+    actions.replace({ record: { secondline: "wear/1", name: "Mine", webbings: [] } }, "a new record");
+    const reloaded = make(structuredClone(written.at(-1)!));
+    expect(reloaded.store.getState().history.present.record.name).toBe("Mine");
+    expect(reloaded.store.getState().earlier.map(({ name }) => name)).toEqual([EXAMPLE_RECORD.name]);
+  });
+  test("the letters of one field are one step", () => {
+    const { store, actions } = make();
+    for (const from of ["2", "29", "29 m"]) {
+      const { record } = replaceEntry(store.getState().history.present.record, MAIN, 1, {
+        ...entriesOf(EXAMPLE_RECORD, MAIN)[1]!,
+        from,
+      });
+      actions.edit(record, "falls changed", "field");
+    }
+    actions.undo();
+    expect(store.getState().history.present.record).toBe(EXAMPLE_RECORD);
+  });
+  test("an entry taken away by undo is not edited further", () => {
+    const { store, actions } = make();
+    const added = addEntry(EXAMPLE_RECORD, MAIN, { date: ON, event: "falls", from: "1 m", to: "5 m", falls: 1 });
+    actions.edit(added.record, "an entry added");
+    actions.look({ entry: added.entry });
+    actions.undo();
+    expect(store.getState().entry).toBeUndefined();
+  });
+});
