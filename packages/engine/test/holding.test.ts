@@ -102,6 +102,13 @@ describe("an anchor on legs", () => {
     expect(peaks[1]!.peak).toBeGreaterThan(0.9 * line.mainA.raw);
   });
 
+  it("finds its rest on a long line too, where the legs are stiff and the sag is soft", () => {
+    for (const accuracy of ["quick", "standard", "fine"] as const) {
+      const long = { ...legged, span: 150, main: { ...FALL.main, pretension: 1300 } };
+      expect(solveStanding(long, { accuracy }).ok).toBe(true);
+    }
+  });
+
   it("lets a leg go that is loaded above its strength", () => {
     const weak = run({ ...legged, anchors: { A: { legs: [{ ...legs[0]!, strength: 2200 }, legs[1]!] } } });
     expect(weak.firstBreak?.part).toBe("anchorA");

@@ -52,6 +52,9 @@ export interface StaticsResult {
 /** Unbalanced force that counts as balanced, as a share of the largest tension [-]. */
 export const BALANCED = 1e-7;
 const MOST_ITERATIONS = 400;
+/** Unbalanced force from which on full Newton steps are taken, as a share of the largest tension [-], and the most of them. */
+const POLISHED = 1e-5;
+const MOST_POLISH = 30;
 
 /** A problem's numbers laid out for the iterations. */
 interface System {
@@ -72,6 +75,7 @@ export function findEquilibrium(problem: StaticsProblem, balanced = BALANCED): S
   const downhill = new Float64Array(system.count);
   const start = new Float64Array(problem.positions.length);
   let shift = 0;
+  let polished = 0;
   let result = { ok: false, iterations: 0, residual: Number.POSITIVE_INFINITY, worst: 0 };
   for (const contact of problem.contacts) settleContact(problem, contact);
   let energy = potential(problem, system);
@@ -84,6 +88,13 @@ export function findEquilibrium(problem: StaticsProblem, balanced = BALANCED): S
     while (!system.matrix.solve(downhill, shift, direction)) {
       shift = Math.max(4 * shift, 1e-3);
       if (++raised > 60) return result;
+    }
+    // Close to balance rounding in the energy misleads the line search, and a full Newton step is right.
+    if (shift === 0 && result.residual < POLISHED * largest && polished++ < MOST_POLISH) {
+      move(problem, system, direction, 1);
+      for (const contact of problem.contacts) settleContact(problem, contact);
+      energy = potential(problem, system);
+      continue;
     }
     const found = lineSearch(problem, system, direction, energy, start);
     energy = found.energy;
