@@ -34,6 +34,47 @@ const openTime = async (page, size) => {
   await page.waitForTimeout(300);
 };
 
+const openView = (name) => async (page, size) => {
+  if (size === "wide") await page.getByRole("navigation", { name: "Views" }).getByRole("button", { name }).click();
+  else {
+    await page.getByRole("button", { name: "Views" }).click();
+    await page.getByRole("menuitem", { name }).click();
+  }
+  await page.waitForTimeout(500);
+};
+const beginLesson = async (page) => {
+  await click(/A connection halves the drop/)(page);
+  await page.getByRole("heading", { name: "Your prediction" }).waitFor({ timeout: 60_000 });
+};
+const predict = async (page) => {
+  await page.locator("form").getByRole("slider").focus();
+  for (let i = 0; i < 12; i++) await page.keyboard.press("ArrowRight");
+  await page.getByRole("radio").nth(1).click();
+};
+const runLesson = async (page) => {
+  await click("Run it")(page);
+  await page.getByRole("heading", { name: "The run" }).waitFor({ timeout: 60_000 });
+};
+const copyLayout = async (page) => {
+  await click("Copy this rig and change it")(page);
+  await page.getByRole("textbox", { name: "Slack of the backup" }).fill("12 %");
+  await page.waitForTimeout(400);
+};
+const addLayout = (entry) => async (page) => {
+  await click("Add a layout")(page);
+  await page.getByRole("menuitem", { name: entry }).click();
+};
+const compared = async (page) => {
+  await page.waitForFunction(
+    () =>
+      document.querySelectorAll("[role=progressbar]").length === 0 &&
+      !/Appears when|before the last change/.test(document.querySelector("main").textContent),
+    undefined,
+    { timeout: 90_000 },
+  );
+};
+const toTable = (page) => page.locator("table").evaluate((table) => table.scrollIntoView());
+
 /** Every view: what a user does to get there from the first visit. */
 const VIEWS = {
   first: [],
@@ -67,6 +108,29 @@ const VIEWS = {
   file: [(page) => page.getByRole("button", { name: "File" }).click()],
   place: [click(/^The walker's place/)],
   cautions: [click(/more cautions/)],
+  lessons: [openView(/Lessons/)],
+  "lesson-given": [openView(/Lessons/), beginLesson],
+  "lesson-predicted": [openView(/Lessons/), beginLesson, predict],
+  "lesson-result": [openView(/Lessons/), beginLesson, predict, runLesson],
+  "layout-first": [openView(/Layouts/)],
+  "layout-changing": [openView(/Layouts/), copyLayout],
+  "layouts-two": [openView(/Layouts/), copyLayout, click("Done"), compared],
+  "layouts-four": [
+    openView(/Layouts/),
+    copyLayout,
+    click("Done"),
+    addLayout("Demo: a loose backup"),
+    addLayout("Demo: an old rig"),
+    compared,
+  ],
+  "layouts-table": [
+    openView(/Layouts/),
+    copyLayout,
+    click("Done"),
+    addLayout("Demo: a loose backup"),
+    compared,
+    toTable,
+  ],
 };
 
 /** The fall and the verdict are there, or the page says why they are not. */
