@@ -159,6 +159,7 @@ describe("compare", () => {
     expect(status).toBe(0);
     expect(out).toMatch(/^A Example crag, North Gap: sound: /m);
     expect(out).toMatch(/Main line fails: deepest drop\s+[\d.]+\s+[\d.]+\s+\d+ %/);
+    expect(out).toContain("every number of this rig is invented");
   });
 });
 

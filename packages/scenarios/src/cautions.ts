@@ -7,6 +7,9 @@ export const CAUTIONS: readonly string[] = [
   "Do not rig from these numbers alone. Let somebody qualified check the rig, its parts and what was entered here.",
 ];
 
+/** Said of everything that was computed from demo data. */
+export const INVENTED = "Demo data: every number of this rig is invented. It describes no real line.";
+
 /** What else must be said of one study. */
 export interface CautionFacts {
   /** The rig is demo data. */
@@ -48,6 +51,6 @@ export function cautions(facts: CautionFacts): readonly string[] {
   said.push(
     "Not modelled: edges and abrasion while loaded, swinging into rock, wind, a wrongly closed part, and how the body takes the force.",
   );
-  if (facts.invented) said.push("Demo data: every number of this rig is invented. It describes no real line.");
+  if (facts.invented) said.push(INVENTED);
   return said;
 }

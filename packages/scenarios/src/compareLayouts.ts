@@ -60,7 +60,9 @@ export function compareLayouts(outcomes: readonly Outcome[]): Comparison {
       ),
       numbers("standingSag", "Sag, walker standing in the middle", "m", undefined, (o) => o.statics.standingSag),
       numbers("fall.leash", "Leash fall: hardest on the walker", "N", "less", (o) => largest(o, isFall, leash)),
-      numbers("fall.anchor", "Leash fall: hardest at an anchor", "N", "less", (o) => largest(o, isFall, anchor)),
+      numbers("fall.anchor", "Leash fall: hardest on an end of the main line", "N", "less", (o) =>
+        largest(o, isFall, anchor),
+      ),
       numbers("fall.drop", "Leash fall: deepest drop", "m", "less", (o) => largest(o, isFall, (one) => one.drop)),
       numbers("fails.leash", "Main line fails: hardest on the walker", "N", "less", (o) =>
         largest(o, isFailure, leash),
@@ -71,11 +73,11 @@ export function compareLayouts(outcomes: readonly Outcome[]): Comparison {
       numbers("fails.drop", "Main line fails: deepest drop", "m", "less", (o) =>
         largest(o, isFailure, (one) => one.drop),
       ),
-      numbers("clearance", "Least height above the ground", "m", "more", (o) => {
+      numbers("clearance", "Least height of the feet above the ground", "m", "more", (o) => {
         const least = largest(
           o,
           () => true,
-          (one) => (one.clearance === undefined ? undefined : -one.clearance),
+          (one) => (one.feetClearance === undefined ? undefined : -one.feetClearance),
         );
         return least === undefined ? undefined : -least;
       }),

@@ -1,7 +1,7 @@
 export type { Accuracy, Recording } from "@secondline/engine";
 export type { Basis, Rig } from "@secondline/rig";
 export type { BreakTest } from "@secondline/strength";
-export { CAUTIONS } from "./cautions.ts";
+export { CAUTIONS, INVENTED } from "./cautions.ts";
 export { type Comparison, type ComparisonRow, compareLayouts } from "./compareLayouts.ts";
 export { inputHash } from "./inputHash.ts";
 export type * from "./outcome.ts";

@@ -24,7 +24,9 @@ export async function compare(files: readonly string[], options: CompareOptions)
     outcomes.push(await runStudy(rig, { accuracy: options.accuracy, size: options.set }, `${rig.name}: `));
   }
   const comparison = compareLayouts(outcomes);
-  print(options.json ? JSON.stringify(comparison, null, 2) : comparisonText(comparison));
+  // Of every layout, each once: what is said of one of them holds beside the others too.
+  const cautions = [...new Set([...CAUTIONS, ...outcomes.flatMap((outcome) => outcome.cautions)])];
+  print(options.json ? JSON.stringify({ ...comparison, cautions }, null, 2) : comparisonText(comparison, cautions));
   for (const outcome of outcomes) {
     if (outcome.incomplete.length === 0) continue;
     message(
@@ -34,7 +36,7 @@ export async function compare(files: readonly string[], options: CompareOptions)
   }
 }
 
-function comparisonText({ names, rows }: Comparison): string {
+function comparisonText({ names, rows }: Comparison, cautions: readonly string[]): string {
   const letters = names.map((_, i) => String.fromCharCode(65 + i));
   const words = (id: string, i: number) => String(rows.find((row) => row.id === id)!.values[i]);
   const heads = names.map((name, i) =>
@@ -57,7 +59,7 @@ function comparisonText({ names, rows }: Comparison): string {
     table(columns, body, width),
     dim("Forces in kN, lengths in m."),
     "",
-    ...bullets(CAUTIONS, width),
+    ...bullets(cautions, width),
   ].join("\n");
 }
 

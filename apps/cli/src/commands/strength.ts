@@ -12,7 +12,7 @@ import { bullets, wrap, wrapHanging } from "../wrap.ts";
 
 export function strength(file: string, options: { readonly json?: boolean }): void {
   const report = analyseBreakLog(readBreakLogFile(file, readText(file)));
-  print(options.json ? JSON.stringify(report, null, 2) : reportText(report));
+  print(options.json ? JSON.stringify({ ...report, cautions: CAUTIONS }, null, 2) : reportText(report));
 }
 
 function reportText({ groups, testNext }: BreakLogReport): string {

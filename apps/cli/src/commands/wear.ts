@@ -1,6 +1,6 @@
 /** `wear`: what a rig still holds on a date, by its wear record: the webbing along its length, and every part. */
 import { formatLength, formatRatio, type Rig } from "@secondline/rig";
-import { CAUTIONS } from "@secondline/scenarios";
+import { CAUTIONS, INVENTED } from "@secondline/scenarios";
 import { factorsFromLog, type PartStrength, partStrengths, type StrengthZone } from "@secondline/strength";
 import { readBreakLogFile } from "../breakLogFile.ts";
 import { readText } from "../input.ts";
@@ -21,8 +21,9 @@ export interface WearCommandOptions {
 export function wear(file: string, options: WearCommandOptions): void {
   const { rig, notes, flags } = wornRig(readRigFile(file), options.wear, options.on);
   const parts = strengthsOf(rig, options.tests);
+  const cautions = [...CAUTIONS, ...(rig.invented ? [INVENTED] : [])];
   if (options.json) {
-    print(JSON.stringify({ rig: rig.name, on: options.on, notes, flags, parts }, null, 2));
+    print(JSON.stringify({ rig: rig.name, on: options.on, notes, flags, parts, cautions }, null, 2));
     return;
   }
   const lines = parts.filter((part) => part.zones !== undefined);
@@ -40,7 +41,7 @@ export function wear(file: string, options: WearCommandOptions): void {
         ),
       ),
       "",
-      ...bullets(CAUTIONS, width),
+      ...bullets(cautions, width),
     ].join("\n"),
   );
 }
