@@ -43,6 +43,8 @@ export default defineConfig({
     name: "sandbox",
     environment: "node",
     include: ["test/**/*.test.{ts,tsx}"],
+    // A busy machine is slow, not wrong.
+    testTimeout: 60_000,
     alias: { "@react-three/fiber": fiber },
     server: { deps: { inline: [/@react-three/] } },
   },

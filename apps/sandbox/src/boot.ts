@@ -40,7 +40,12 @@ export async function boot(): Promise<Booted> {
   if (link.kind === "rig") {
     if (saved)
       await works?.keepCopy(saved.goodDocument, rigName(saved.goodDocument), Date.now()).catch(() => undefined);
-    const session = { ...saved?.session, ...(link.whatIf ? { whatIf: link.whatIf } : {}) };
+    const session = {
+      ...saved?.session,
+      ...(link.whatIf ? { whatIf: link.whatIf } : {}),
+      ...(link.camera ? { camera: link.camera } : {}),
+      selectedPart: link.part,
+    };
     start = { document: link.document, goodDocument: link.document, session };
     notices.push({
       tone: "word",

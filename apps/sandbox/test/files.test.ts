@@ -12,11 +12,11 @@ const base64 = (bytes: Uint8Array) =>
     .replaceAll("/", "_")
     .replace(/=+$/, "");
 
-it("brings rig, what-if and moment through a link unchanged", () => {
+it("brings rig, what-if, moment, part and view through a link unchanged", () => {
   const document = demoDocument();
   const whatIf = { kind: "mainFails", at: 0.25, cutAt: 0, walker: "caught" } as const;
-  const back = readLink(linkHash({ document, whatIf, time: 1.25 }), read);
-  expect(back).toEqual({ kind: "rig", document, whatIf, time: 1.25 });
+  const shared = { document, whatIf, time: 1.25, part: "connection.0", camera: "anchor" } as const;
+  expect(readLink(linkHash(shared), read)).toEqual({ kind: "rig", ...shared });
 });
 
 it("keeps names in other scripts through a link", () => {

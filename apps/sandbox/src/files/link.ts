@@ -1,7 +1,7 @@
 /** A rig in a link: JSON, deflated, in base64 for URLs, behind the hash so that no server ever sees it. */
 import { parseWhatIf, type WhatIf, whatIfKey } from "@secondline/scenarios";
 import { deflateSync, Inflate, strFromU8, strToU8 } from "fflate";
-import type { ReadRig, WrittenRig } from "../state/types.ts";
+import type { CameraName, ReadRig, WrittenRig } from "../state/types.ts";
 import { type Opened, readRigText } from "./readFile.ts";
 
 export interface Shared {
@@ -9,23 +9,30 @@ export interface Shared {
   readonly whatIf: WhatIf;
   /** Moment of the run [s]. */
   readonly time?: number;
+  /** Part pointed out. */
+  readonly part?: string | undefined;
+  readonly camera?: CameraName;
 }
 
 /** What a link unpacks to at most; a small text can be made to unpack to gigabytes [B]. */
 const LARGEST = 1_000_000;
 
-export function linkHash({ document, whatIf, time }: Shared): string {
+export function linkHash({ document, whatIf, time, part, camera }: Shared): string {
   const parameters = new URLSearchParams();
   parameters.set("rig", toBase64(deflateSync(strToU8(JSON.stringify(document)), { level: 9 })));
   parameters.set("whatif", whatIfKey(whatIf));
   if (time !== undefined && time > 0) parameters.set("t", time.toFixed(3));
+  if (part !== undefined) parameters.set("part", part);
+  if (camera !== undefined) parameters.set("view", camera);
   return `#${parameters}`;
 }
+
+const CAMERAS: readonly CameraName[] = ["overview", "event", "elevation", "anchor"];
 
 export type ReadLink =
   | { readonly kind: "none" }
   | { readonly kind: "broken"; readonly opened: Extract<Opened, { ok: false }> }
-  | { readonly kind: "rig"; readonly document: WrittenRig; readonly whatIf?: WhatIf; readonly time?: number };
+  | ({ readonly kind: "rig" } & Omit<Shared, "whatIf"> & { readonly whatIf?: WhatIf });
 
 export function readLink(hash: string, read: ReadRig): ReadLink {
   const parameters = new URLSearchParams(hash.replace(/^#/, ""));
@@ -37,11 +44,15 @@ export function readLink(hash: string, read: ReadRig): ReadLink {
   if (!opened.ok) return { kind: "broken", opened };
   const whatIf = parseWhatIf(parameters.get("whatif") ?? "");
   const time = Number(parameters.get("t") ?? Number.NaN);
+  const part = parameters.get("part");
+  const camera = CAMERAS.find((name) => name === parameters.get("view"));
   return {
     kind: "rig",
     document: opened.document,
     ...(whatIf ? { whatIf } : {}),
     ...(Number.isFinite(time) && time >= 0 ? { time } : {}),
+    ...(part === null ? {} : { part }),
+    ...(camera === undefined ? {} : { camera }),
   };
 }
 

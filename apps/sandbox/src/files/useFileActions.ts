@@ -64,7 +64,14 @@ export function useFileActions(works: WorkStore | undefined, clock: PlaybackCloc
       const { document, session } = store.getState();
       const { time } = clock.getSnapshot();
       const link =
-        location.href.replace(/#.*$/, "") + linkHash({ document: document.goodDocument, whatIf: session.whatIf, time });
+        location.href.replace(/#.*$/, "") +
+        linkHash({
+          document: document.goodDocument,
+          whatIf: session.whatIf,
+          time,
+          part: session.selectedPart,
+          camera: session.camera,
+        });
       try {
         await navigator.clipboard.writeText(link);
         actions.tell({
@@ -104,7 +111,7 @@ export function useFileActions(works: WorkStore | undefined, clock: PlaybackCloc
     const entries: readonly MenuEntry[] = [
       { label: "Open a rig file…", onSelect: chooseFile },
       { label: "Save as a file", onSelect: save },
-      { label: "Copy a link to this", detail: "Rig, what-if and moment", onSelect: () => void share() },
+      { label: "Copy a link to this", detail: "Rig, what-if, moment and view", onSelect: () => void share() },
       { label: "Save the report", detail: "Every what-if, to print or to file", onSelect: () => void makeReport() },
       { label: "Earlier work…", onSelect: () => showEarlier(true), disabled: works === undefined },
       "rule",

@@ -32,7 +32,7 @@ export function MarginKey({ required }: { required: number }) {
     <p className={styles.key}>
       Strength over load: <span className={styles.keyTick} /> parts at 1{" "}
       <span className={`${styles.keyTick} ${styles.keyRequired}`} /> required {required}{" "}
-      <span className={styles.keyHatch} /> from 1 in 20 to the middle
+      <span className={styles.keyHatch} /> 5 % to middle
     </p>
   );
 }

@@ -26,7 +26,8 @@ export function Reasons({ part, outcome }: { part: PartOutcome; outcome: Outcome
       </p>
       {part.weakest && (
         <p>
-          Weakest {formatLength(part.weakest.at)} from A: {part.weakest.reason}.
+          {isWebbing(part.id) ? `Weakest ${formatLength(part.weakest.at)} from A: ` : "Weakest: "}
+          {part.weakest.reason}.
         </p>
       )}
       {part.flags?.map((flag) => (
@@ -84,4 +85,6 @@ function basisOfRated(part: PartOutcome): Basis | undefined {
 }
 
 const basisKey = ({ kind, note }: Basis) => `${kind}: ${note}`;
+/** Only webbing has places counted from anchor A. */
+const isWebbing = (id: string) => id === "main" || id === "backup";
 const lower = (text: string) => text.charAt(0).toLowerCase() + text.slice(1);

@@ -188,7 +188,7 @@ function write(
   }
   const key = `${note.kind}${small}`;
   if (key !== word.key) {
-    style.visibility = "visible";
+    style.visibility = "inherit";
     style.font = fontOf(small, serifFor(note));
     style.lineHeight = "20px";
     style.fontVariantNumeric = "tabular-nums";
