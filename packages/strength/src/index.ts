@@ -9,7 +9,8 @@ export {
 } from "./breakLog/breakTest.ts";
 export { ASSUMED_SPREAD, type Characteristic, characteristicValue } from "./breakLog/characteristic.ts";
 export type { Doubt } from "./breakLog/doubts.ts";
-export { type FamilyReport, type GroupReport, groupReport } from "./breakLog/groupReport.ts";
+export type { FamilyReport } from "./breakLog/groupFindings.ts";
+export { type GroupReport, groupReport } from "./breakLog/groupReport.ts";
 export { type Narrowing, narrowing } from "./breakLog/narrowing.ts";
 export { type BreakLogReading, readBreakLog } from "./breakLog/readLog.ts";
 export { readTest, type TestFields, type TestReading } from "./breakLog/readTest.ts";

@@ -1,7 +1,7 @@
 /** What stands in the way of believing a group's numbers. Shown before the numbers, never acted upon silently. */
 import { formatForce } from "@secondline/rig";
 import { isComplete } from "../statistics/observation.ts";
-import type { GroupReport } from "./groupReport.ts";
+import type { GroupFindings } from "./groupFindings.ts";
 
 export interface Doubt {
   readonly kind:
@@ -16,16 +16,22 @@ export interface Doubt {
   readonly message: string;
 }
 
-type Findings = Omit<GroupReport, "doubts"> & { readonly accepted: number };
-
 /** Coefficient of variation above which the tests hardly describe one kind of part [-]. */
 const WIDE_SPREAD = 0.25;
 
-export function doubtsOf(found: Findings): Doubt[] {
-  return [few(found), censored(found), outlier(found), batches(found), distribution(found), spread(found)].flat();
+/** `accepted`: how many families fit and were not rejected [-]. */
+export function doubtsOf(found: GroupFindings, accepted: number): Doubt[] {
+  return [
+    few(found),
+    censored(found),
+    outlier(found),
+    batches(found),
+    distribution(found, accepted),
+    spread(found),
+  ].flat();
 }
 
-function few({ tests }: Findings): Doubt[] {
+function few({ tests }: GroupFindings): Doubt[] {
   const n = tests.length;
   if (n > 4) return [];
   const message =
@@ -35,14 +41,14 @@ function few({ tests }: Findings): Doubt[] {
   return [{ kind: "fewTests", message }];
 }
 
-function censored({ sample }: Findings): Doubt[] {
+function censored({ sample }: GroupFindings): Doubt[] {
   if (isComplete(sample)) return [];
   const count = sample.filter((o) => o.kind !== "exact").length;
   const text = `${count} of ${sample.length} results are bounds, not breaking loads; the exact factors do not hold for them, and the lowest of several approximate values is given.`;
   return [{ kind: "censored", message: text }];
 }
 
-function outlier({ outlier: test, sample }: Findings): Doubt[] {
+function outlier({ outlier: test, sample }: GroupFindings): Doubt[] {
   if (test?.index === undefined) return [];
   const values = sample.flatMap((o) => (o.kind === "exact" ? [o.value] : []));
   const value = formatForce(values[test.index]!);
@@ -54,7 +60,7 @@ function outlier({ outlier: test, sample }: Findings): Doubt[] {
   ];
 }
 
-function batches({ batches: test, tests }: Findings): Doubt[] {
+function batches({ batches: test, tests }: GroupFindings): Doubt[] {
   const names = new Set(tests.map((t) => t.batch ?? ""));
   if (names.size < 2) return [];
   if (test === undefined) {
@@ -74,7 +80,7 @@ function batches({ batches: test, tests }: Findings): Doubt[] {
   ];
 }
 
-function distribution({ accepted, families, failures }: Findings): Doubt[] {
+function distribution({ families, failures }: GroupFindings, accepted: number): Doubt[] {
   if (families.length === 0) return [{ kind: "noFit", message: `No distribution was fitted: ${failures[0]!.reason}.` }];
   if (accepted > 0) return [];
   return [
@@ -85,7 +91,7 @@ function distribution({ accepted, families, failures }: Findings): Doubt[] {
   ];
 }
 
-function spread({ mean, deviation }: Findings): Doubt[] {
+function spread({ mean, deviation }: GroupFindings): Doubt[] {
   if (mean === undefined || deviation === undefined || deviation / mean <= WIDE_SPREAD) return [];
   const percent = Math.round((100 * deviation) / mean);
   return [

@@ -1,50 +1,19 @@
 /** What the tests of one group say: numbers, fits, doubts, and the characteristic value that stands up to them. */
-import {
-  andersonDarling,
-  batchesPoolable,
-  type GoodnessOfFit,
-  type Poolability,
-} from "../statistics/andersonDarling.ts";
-import { FAMILY_NAMES, type FamilyName } from "../statistics/family.ts";
-import { type Fit, type FitFailure, fitFamily, fittedQuantile } from "../statistics/fit.ts";
+import { andersonDarling, batchesPoolable, type Poolability } from "../statistics/andersonDarling.ts";
+import { FAMILY_NAMES } from "../statistics/family.ts";
+import { type Fit, fitFamily, fittedQuantile } from "../statistics/fit.ts";
 import { exactValues, isComplete, mean, type Observation, standardDeviation } from "../statistics/observation.ts";
-import { maximumNormedResidual, type OutlierTest } from "../statistics/outliers.ts";
+import { maximumNormedResidual } from "../statistics/outliers.ts";
 import { profileInterval } from "../statistics/profile.ts";
 import { en1990Factor } from "../statistics/tolerance.ts";
 import type { BreakTest } from "./breakTest.ts";
-import { brokenValues, type Characteristic, CONTENT, characteristicValue } from "./characteristic.ts";
+import { brokenValues, CONTENT, characteristicValue } from "./characteristic.ts";
 import { type Doubt, doubtsOf } from "./doubts.ts";
 import { grouped } from "./grouped.ts";
-import { type Narrowing, narrowing } from "./narrowing.ts";
+import type { FamilyReport, GroupFindings } from "./groupFindings.ts";
+import { narrowing } from "./narrowing.ts";
 
-export interface FamilyReport {
-  readonly fit: Fit;
-  /** Two-sided 95 % profile-likelihood intervals of the median and of the 5 % value [N]. */
-  readonly median: readonly [low: number, value: number, high: number];
-  readonly fivePercent: readonly [low: number, value: number, high: number];
-  /** Complete samples of five values or more only. */
-  readonly goodness?: GoodnessOfFit;
-}
-
-export interface GroupReport {
-  readonly key: string;
-  /** "webbing, polyester 25 mm, fall zone, dry". */
-  readonly label: string;
-  readonly tests: readonly BreakTest[];
-  readonly sample: readonly Observation[];
-  /** Mean and standard deviation of the values that broke [N]; absent below one or two of them. */
-  readonly mean?: number;
-  readonly deviation?: number;
-  readonly families: readonly FamilyReport[];
-  readonly failures: readonly FitFailure[];
-  /** Family with the least AICc among those not rejected. */
-  readonly best?: FamilyName;
-  readonly outlier?: OutlierTest;
-  readonly batches?: Poolability;
-  readonly characteristic: { readonly at75: Characteristic; readonly at95: Characteristic };
-  /** EN 1990 Annex D, spread from the tests [N]; from three complete tests on. */
-  readonly en1990?: { readonly factor: number; readonly value: number };
-  readonly narrowing: readonly Narrowing[];
+export interface GroupReport extends GroupFindings {
   readonly doubts: readonly Doubt[];
 }
 
@@ -70,7 +39,7 @@ export function groupReport(key: string, label: string, tests: readonly BreakTes
     at75: characteristicValue(sample, fitsUsed, 0.75),
     at95: characteristicValue(sample, fitsUsed, 0.95),
   };
-  const report = {
+  const found: GroupFindings = {
     key,
     label,
     tests,
@@ -86,7 +55,7 @@ export function groupReport(key: string, label: string, tests: readonly BreakTes
     ...en1990(sample),
     narrowing: narrowing(brokenValues(sample), CONTENT, characteristic.at75),
   };
-  return { ...report, doubts: doubtsOf({ ...report, accepted: accepted.length }) };
+  return { ...found, doubts: doubtsOf(found, accepted.length) };
 }
 
 function familyReport(sample: readonly Observation[], fit: Fit): FamilyReport {
@@ -117,7 +86,7 @@ function poolability(tests: readonly BreakTest[]): Poolability | undefined {
   return enough ? batchesPoolable(batches) : undefined;
 }
 
-function en1990(sample: readonly Observation[]): Pick<GroupReport, "en1990"> {
+function en1990(sample: readonly Observation[]): Pick<GroupFindings, "en1990"> {
   const values = exactValues(sample);
   if (!isComplete(sample) || values.length < 3) return {};
   const factor = en1990Factor(values.length, false);
