@@ -25,7 +25,6 @@ export interface LiveFrame {
   readonly pose: Pose;
 }
 
-const GRAVITY = 9.80665;
 /** Half of the window over which a force on screen is averaged: the eye cannot read the ringing [s]. */
 const FORCE_WINDOW = 0.004;
 
@@ -68,11 +67,6 @@ export function sampleFrame(live: LiveFrame, time: number): void {
   live.lowest = lowestUntil(live.recording, time);
   live.time = time;
   poseWalker(live.pose, live, velocity(live, before, after));
-}
-
-/** Load of the leash over the walker's weight [-]. */
-export function leashLoad(live: LiveFrame): number {
-  return live.forces.leash / (live.recording.problem.walker.mass * GRAVITY);
 }
 
 const walkerVelocity = new Float64Array(3);

@@ -3,7 +3,7 @@
  * the moment only, so that scrubbing back and forth shows the same body. The tie-in is where the recording puts it;
  * everything else is drawn, not simulated.
  */
-import type { LiveFrame } from "../liveFrame.ts";
+import type { Recording } from "@secondline/engine";
 import { smoothstep } from "./noise.ts";
 import { add3, cross3, dot3, type Flat, length3, set3, square3, unit3 } from "./vector.ts";
 
@@ -101,13 +101,24 @@ const pole = new Float64Array(3);
 const world = Float64Array.of(0, 0, 1);
 const hip = new Float64Array(3);
 
-/** Poses the walker at the moment sampled in `live`, moving at `velocity` [m/s]. */
-export function poseWalker(pose: Pose, live: LiveFrame, velocity: Flat): void {
-  const { positions, recording } = live;
+/** What a pose follows from; the live frame is one. */
+export interface PosedMoment {
+  readonly recording: Pick<Recording, "problem">;
+  /** xyz of everything drawn [m]; `ring` and `walker` are offsets into it. */
+  readonly positions: Float32Array;
+  readonly ring: number;
+  readonly walker: number;
+  /** Tension of the leash [N]. */
+  readonly forces: { readonly leash: number };
+}
+
+/** Poses the walker at one moment, moving at `velocity` [m/s]. */
+export function poseWalker(pose: Pose, moment: PosedMoment, velocity: Flat): void {
+  const { positions, recording } = moment;
   const { problem } = recording;
-  const dx = positions[live.ring]! - positions[live.walker]!;
-  const dy = positions[live.ring + 1]! - positions[live.walker + 1]!;
-  const dz = positions[live.ring + 2]! - positions[live.walker + 2]!;
+  const dx = positions[moment.ring]! - positions[moment.walker]!;
+  const dy = positions[moment.ring + 1]! - positions[moment.walker + 1]!;
+  const dz = positions[moment.ring + 2]! - positions[moment.walker + 2]!;
   const reach = Math.sqrt(dx * dx + dy * dy + dz * dz) / problem.leash.length;
   const above = -dz / Math.max(problem.walker.tieIn, 0.3);
   pose.standing = problem.start === "standing" ? smoothstep(0.6, 0.97, above) : 0;
@@ -115,11 +126,11 @@ export function poseWalker(pose: Pose, live: LiveFrame, velocity: Flat): void {
   pose.falling = 1 - pose.standing - pose.hanging;
   set3(leash, 0, dx, dy, dz);
   unit3(leash, 0);
-  const load = live.forces.leash / (problem.walker.mass * 9.80665);
-  turnBody(pose, load, positions[live.ring + 1]! - positions[live.walker + 1]!);
-  placeTrunk(pose, positions, live.walker, live.ring);
+  const load = moment.forces.leash / (problem.walker.mass * 9.80665);
+  turnBody(pose, load, positions[moment.ring + 1]! - positions[moment.walker + 1]!);
+  placeTrunk(pose, positions, moment.walker, moment.ring);
   for (let k = 0; k < 2; k++) {
-    placeLeg(pose, k, positions, live.ring, load, velocity);
+    placeLeg(pose, k, positions, moment.ring, load, velocity);
     placeArm(pose, k);
   }
 }
