@@ -29,11 +29,6 @@ export function formatMass(kilogram: number): string {
   return Math.abs(kilogram) < 0.9995 ? text(kilogram * 1000, " g") : text(kilogram, " kg");
 }
 
-/** Mass per length [kg/m] as "60 g/m". */
-export function formatMassPerLength(kilogramPerMetre: number): string {
-  return text(kilogramPerMetre * 1000, " g/m");
-}
-
 /** Angle [rad] as "40°". */
 export function formatAngle(radian: number): string {
   return text((radian * 180) / Math.PI, "°");

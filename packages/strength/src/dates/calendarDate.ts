@@ -32,11 +32,6 @@ export function isBefore(a: PlainDate, b: PlainDate): boolean {
   return Temporal.PlainDate.compare(a, b) < 0;
 }
 
-/** The date some months later; part months are rounded down to days. */
-export function addMonths(from: PlainDate, months: number): PlainDate {
-  return from.add({ days: Math.floor(months * DAYS_PER_MONTH) });
-}
-
 export function addDays(from: PlainDate, days: number): PlainDate {
   return from.add({ days });
 }
