@@ -226,4 +226,7 @@ it("gives the finger 44 px on a phone, and only the table scrolls sideways", asy
     ),
   );
   expect(wider).toBe(false);
+  // The page itself never scrolls: header, playback and cautions stay where they are.
+  await page.locator("table").evaluate((table) => table.scrollIntoView());
+  expect(await page.evaluate(() => document.scrollingElement!.scrollTop)).toBe(0);
 });
