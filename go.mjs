@@ -29,6 +29,8 @@ function run(command, args, options = {}) {
 }
 const node = (args, options = {}) => run(process.execPath, args, { shell: false, ...options });
 const tool = (path) => `${root}node_modules/${path}`;
+const turbo = tool(`.bin/turbo${windows ? ".cmd" : ""}`);
+const BUILD = ["run", "build", "--output-logs=errors-only"];
 
 /** Installs when node_modules is missing or was made from another lock file. */
 function install() {
@@ -44,10 +46,14 @@ function install() {
 
 /** Builds what is stale; quiet when nothing is. */
 function build() {
-  run(tool(`.bin/turbo${windows ? ".cmd" : ""}`), ["run", "build", "--output-logs=errors-only"]);
+  run(turbo, BUILD);
 }
 
-function test() {
+/**
+ * All tests, then the closing line. `faults` is what failed before them (lint, types, build) and counts as failed.
+ * Leaves with 1 when anything failed or nothing ran.
+ */
+function test(faults = 0) {
   const results = `${root}test-results.json`;
   rmSync(results, { force: true });
   const report = ["--reporter=default", "--reporter=json", `--outputFile.json=${results}`];
@@ -56,15 +62,28 @@ function test() {
     stdio: ["ignore", "inherit", "inherit"],
     env,
   });
-  if (!existsSync(results)) {
-    console.log("0 passed, 1 failed");
-    process.exit(1);
-  }
-  const count = JSON.parse(readFileSync(results, "utf8"));
-  const failed = count.numFailedTests + (count.numFailedTests === 0 && done.status !== 0 ? 1 : 0);
+  const count = existsSync(results)
+    ? JSON.parse(readFileSync(results, "utf8"))
+    : { numPassedTests: 0, numFailedTests: 0, numPendingTests: 0, numTodoTests: 0 };
+  // A test file that does not load, or a run that ends early, fails without a failed test.
+  const unseen = count.numFailedTests === 0 && done.status !== 0 ? 1 : 0;
+  const failed = count.numFailedTests + unseen + faults;
   const skipped = count.numPendingTests + count.numTodoTests;
   console.log(`${count.numPassedTests} passed, ${failed} failed${skipped > 0 ? `, ${skipped} skipped` : ""}`);
   process.exit(failed > 0 || count.numPassedTests === 0 ? 1 : 0);
+}
+
+/** Runs a check of the code; 1 when it failed, 0 when not. */
+function fault(name, command, args) {
+  const done = spawnSync(command, args, {
+    cwd: root,
+    stdio: ["ignore", 2, 2],
+    env,
+    shell: windows && command.endsWith(".cmd"),
+  });
+  if (done.status === 0) return 0;
+  console.error(`${name} failed`);
+  return 1;
 }
 
 async function browser() {
@@ -107,13 +126,15 @@ switch (mode) {
     await browser();
     test();
     break;
-  case "ci":
-    node([tool("@biomejs/biome/bin/biome"), "check", "."]);
-    node([tool("typescript/bin/tsc"), "-b"]);
-    build();
+  case "ci": {
+    const faults =
+      fault("lint", process.execPath, [tool("@biomejs/biome/bin/biome"), "check", "."]) +
+      fault("type check", process.execPath, [tool("typescript/bin/tsc"), "-b"]) +
+      fault("build", turbo, BUILD);
     await browser();
-    test();
+    test(faults);
     break;
+  }
   case "bench":
     build();
     await browser();

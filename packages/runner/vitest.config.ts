@@ -1,3 +1,3 @@
 import { defineConfig } from "vitest/config";
 
-export default defineConfig({ test: { name: "runner", include: ["test/**/*.test.ts"] } });
+export default defineConfig({ test: { name: "runner", include: ["test/**/*.test.ts"], testTimeout: 60_000 } });
