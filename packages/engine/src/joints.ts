@@ -43,7 +43,14 @@ export class Joints {
     this.#main = main;
     this.#backup = backup;
     this.#seamWhole = main.seam >= 0;
-    this.states = joints.map((joint) => ({ joint, whole: true, peak: 0, peakTime: 0, force: 0, load: new Float64Array(3) }));
+    this.states = joints.map((joint) => ({
+      joint,
+      whole: true,
+      peak: 0,
+      peakTime: 0,
+      force: 0,
+      load: new Float64Array(3),
+    }));
     this.#regroup();
   }
 
