@@ -64,19 +64,25 @@ export function BreakLogPage({ wide }: { wide: boolean }) {
 function Key() {
   return (
     <p className={styles.key}>
-      <svg width="16" height="14" aria-hidden="true">
-        <circle cx="8" cy="7" r="5" fill="var(--accent)" />
-      </svg>{" "}
-      broke here
-      <svg width="30" height="14" aria-hidden="true">
-        <path d="M13 7h14m-5-4 5 4-5 4" fill="none" stroke="var(--ink)" strokeWidth="1.5" />
-        <circle cx="8" cy="7" r="5" fill="var(--paper)" stroke="var(--ink)" strokeWidth="1.5" />
-      </svg>{" "}
-      holds at least this
-      <svg width="26" height="14" aria-hidden="true">
-        <path d="M3 2v10M3 7h18M21 2v10" stroke="var(--ink)" strokeWidth="1.75" fill="none" />
-      </svg>{" "}
-      somewhere between
+      <span>
+        <svg width="16" height="14" aria-hidden="true">
+          <circle cx="8" cy="7" r="5" fill="var(--accent)" />
+        </svg>{" "}
+        broke here
+      </span>
+      <span>
+        <svg width="30" height="14" aria-hidden="true">
+          <path d="M13 7h14m-5-4 5 4-5 4" fill="none" stroke="var(--ink)" strokeWidth="1.5" />
+          <circle cx="8" cy="7" r="5" fill="var(--paper)" stroke="var(--ink)" strokeWidth="1.5" />
+        </svg>{" "}
+        holds at least this
+      </span>
+      <span>
+        <svg width="26" height="14" aria-hidden="true">
+          <path d="M3 2v10M3 7h18M21 2v10" stroke="var(--ink)" strokeWidth="1.75" fill="none" />
+        </svg>{" "}
+        somewhere between
+      </span>
     </p>
   );
 }

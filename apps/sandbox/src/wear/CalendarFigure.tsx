@@ -75,7 +75,7 @@ function Drawing({ wide, outlook, width }: { wide: boolean; outlook: Outlook | u
     >
       <Patterns id={id} />
       <Ticks {...{ x, bottom, wide, width }} />
-      {outlook && <OutlookBand {...{ x, outlook, id, bottom, width }} />}
+      {outlook && <OutlookBand {...{ x, outlook, id, bottom, width }} today={x.px(today)} />}
       <Stays entries={entries} {...{ x, wide, today, id }} />
       {wide && (
         <text className={styles.lane} x={0} y={top + 18}>
@@ -176,7 +176,8 @@ function Stays({
       {staysOf(entries).map(({ from, to, label }) => {
         const end = Math.max(from, Math.min(to ?? today, x.to));
         const [left, right] = [x.px(from), x.px(end)];
-        const fits = label.length * 6.3 + 10 < right - left;
+        const letters = Math.floor((right - left - 10) / 6.3);
+        const shown = label.length <= letters ? label : `${label.slice(0, Math.max(0, letters - 1))}…`;
         return (
           <g key={from}>
             <title>{`${label}, ${dateWords(isoOf(from))} to ${to === undefined ? "now" : dateWords(isoOf(to))}`}</title>
@@ -189,9 +190,9 @@ function Stays({
               fill={`url(#${id}-span)`}
               stroke="var(--soft-ink)"
             />
-            {fits && (
+            {letters > 5 && (
               <text className={styles.halo} x={(left + right) / 2} y={HEAD + 15} textAnchor="middle">
-                {label}
+                {shown}
               </text>
             )}
           </g>
@@ -224,12 +225,14 @@ function OutlookBand({
   id,
   bottom,
   width,
+  today,
 }: {
   x: Scale;
   outlook: Outlook;
   id: string;
   bottom: number;
   width: number;
+  today: number;
 }) {
   const { day, strict, central, words } = outlook;
   const clip = (value: number | undefined) => x.px(Math.min(value ?? x.to, x.to));
@@ -238,6 +241,8 @@ function OutlookBand({
   const at = day === undefined ? undefined : x.px(Math.min(day, x.to));
   const room = words.length * 6.5 + 12;
   const before = at !== undefined && at + room > width;
+  // Not over the bars of the past: the sentence beside the calendar says it as well.
+  const fits = at !== undefined && (!before || at - room > today);
   return (
     <Unspoken>
       <rect
@@ -252,16 +257,18 @@ function OutlookBand({
         <>
           <path d={`M${at} ${HEAD - 4}V${bottom}`} stroke="var(--fails-ink)" strokeWidth="2" strokeDasharray="7 4" />
           <path d={`M${at} ${HEAD + 2}l-6-10h12z`} fill="var(--fails-ink)" />
-          <text
-            className={styles.halo}
-            x={before ? at - 8 : at + 8}
-            y={bottom - 8}
-            textAnchor={before ? "end" : "start"}
-            style={{ fill: "var(--fails-ink)" }}
-            fontWeight="600"
-          >
-            {words}
-          </text>
+          {fits && (
+            <text
+              className={styles.halo}
+              x={before ? at - 8 : at + 8}
+              y={HEAD + 15}
+              textAnchor={before ? "end" : "start"}
+              style={{ fill: "var(--fails-ink)" }}
+              fontWeight="600"
+            >
+              {words}
+            </text>
+          )}
         </>
       )}
     </Unspoken>

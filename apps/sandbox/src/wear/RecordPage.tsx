@@ -22,6 +22,13 @@ export function RecordPage({ wide }: { wide: boolean }) {
     ({ history }) => (history.present.record.webbings?.length ?? 0) + (history.present.record.parts?.length ?? 0) === 0,
   );
   if (empty) return <Empty />;
+  // On a narrow screen what to look at comes before the long list.
+  const entries = (
+    <div>
+      <EntryList />
+      <OwnerFields facts={facts} />
+    </div>
+  );
   return (
     <div className={styles.record}>
       <div className={styles.mainColumn}>
@@ -30,13 +37,13 @@ export function RecordPage({ wide }: { wide: boolean }) {
         {facts && <AlongFigure facts={facts} wide={wide} />}
         {facts && facts.zones.length > 0 && <ZoneTable facts={facts} />}
         <CalendarFigure wide={wide} outlook={outlook} />
+        {wide && entries}
       </div>
       <div className={styles.sideColumn}>
         <Places />
         <TakeDownPart state={takeDown} />
         <UseInRig />
-        <EntryList />
-        <OwnerFields facts={facts} />
+        {!wide && entries}
       </div>
     </div>
   );

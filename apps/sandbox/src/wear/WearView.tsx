@@ -33,7 +33,7 @@ function Pages({ wide }: { wide: boolean }) {
   return (
     <div className={styles.view}>
       <Bar entries={files.entries} />
-      <main className={styles.page} aria-label={page === "record" ? "Wear record" : "Break log"}>
+      <main key={page} className={styles.page} aria-label={page === "record" ? "Wear record" : "Break log"}>
         {files.refused && <LogFaults {...files.refused} onClose={files.closeRefused} />}
         {page === "record" ? <RecordPage wide={wide} /> : <BreakLogPage wide={wide} />}
       </main>
