@@ -1,5 +1,5 @@
 /** The leash: a massless, tension-only string between ring and walker, with the tension law of a line. */
-import { branchStiffness, type MaxwellStep, maxwellStep } from "./maxwell.ts";
+import { type MaxwellStep, maxwellStep } from "./maxwell.ts";
 import type { Material } from "./problem.ts";
 import { energyAt, overdrawn, type TensionCurve, tensionAt } from "./tensionCurve.ts";
 
@@ -81,7 +81,3 @@ export class Leash {
     return held;
   }
 }
-
-/** Largest stiffness of a leash in a fast pull [N/m]. */
-export const leashStiffness = (length: number, material: Material, curve: TensionCurve): number =>
-  (curve.maxSlope + branchStiffness(material.branches)) / length;

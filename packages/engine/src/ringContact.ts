@@ -8,9 +8,6 @@ import { COLUMN } from "./lineLayout.ts";
 import { makeWeights, weighLine } from "./lineWeights.ts";
 import type { Line } from "./model.ts";
 
-/** Places in a particle's six numbers. */
-export const PARTICLE = { x: 0, y: 1, z: 2, vx: 3, vy: 4, vz: 5 } as const;
-
 /** Slowest speed at which ξ may follow along the line, on top of the ring's own relative speed [m/s]. */
 const FOLLOW = 2;
 /** Least curvature of the squared distance that a Newton step for ξ counts on, as a share of a straight line's [-]. */

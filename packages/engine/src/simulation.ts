@@ -4,21 +4,22 @@
  */
 import { GRAVITY } from "./constants.ts";
 import { addDrag } from "./drag.ts";
+import { EnergyAudit, type Spent } from "./energyAudit.ts";
 import { LedgerKeeper } from "./energyLedger.ts";
+import { groundHeight } from "./groundProfile.ts";
 import { type JointState, Joints } from "./joints.ts";
 import { Leash } from "./leash.ts";
 import { LegAnchor, LineEnd, MASTER_MASS } from "./lineEnds.ts";
-import { elementEnergy, heightEnergy, kineticEnergy, stretchEnergy } from "./lineEnergy.ts";
 import type { LineKernel } from "./lineKernel.ts";
 import { fastestKernel } from "./lineKernelWasm.ts";
-import { COLUMN, MOST_BRANCHES, RUN } from "./lineLayout.ts";
+import { COLUMN } from "./lineLayout.ts";
+import { killElement, lostNode, nodePosition, placeAtRest } from "./lineState.ts";
 import { anchorOf, buildModel, type Line, loadLine, type Model, type ModelOptions } from "./model.ts";
 import type { Problem } from "./problem.ts";
 import { Recorder } from "./recorder.ts";
 import type { RunEvent } from "./recording.ts";
 import { RingContact } from "./ringContact.ts";
 import { contactDamping, restAtStart, type StartRest } from "./statics/start.ts";
-import { tensionAt } from "./tensionCurve.ts";
 
 export interface SimulationOptions extends ModelOptions {
   /** Makes the kernel on memory of so many numbers; the fastest available by default. */
@@ -29,8 +30,6 @@ export interface SimulationOptions extends ModelOptions {
 export const CHANNELS = 8;
 /** Channel of the walker's height. */
 const HEIGHT = 7;
-/** Time between energy audits [s]. */
-const AUDIT_EVERY = 4e-3;
 /** Speed of the release wave when a line has just parted, as a share of the true one: others wait for it before they may part. */
 const RELEASE_WAIT = 1e-3;
 
@@ -63,23 +62,13 @@ export class Simulation {
   readonly #out: readonly Float64Array[];
   readonly #values: Float64Array;
   readonly #force = new Float64Array(3);
-  readonly #before: readonly Float64Array[];
-  readonly #particlesBefore = new Float64Array(24);
   readonly #lastBreak: { time: number; element: number }[];
-  #nextAudit = 0;
-  #feetWork = 0;
+  readonly #audit: EnergyAudit;
+  readonly #spent: Spent = { parted: 0, slipped: 0, dragged: 0, feet: 0, leash: 0, lines: [0, 0] };
   #feetPending = 0;
   #feetSpeed = 0;
-  #parted = 0;
-  readonly #leashAtStart: number;
-  #leashGone = 0;
   /** Pull at which leash or ring parts [N]. */
   readonly #leashStrength: number;
-  readonly #heldAtStart: readonly number[];
-  /** Energy that left each line other than by its branches: parting and slipping [J]. */
-  readonly #gone = [0, 0];
-  #slipped = 0;
-  #dragged = 0;
   #cutDone: boolean;
   #legDone: boolean;
   #taut = false;
@@ -97,12 +86,11 @@ export class Simulation {
     for (const line of this.#lines) loadLine(line, this.#kernel, step);
     this.rest = restAtStart(this.model);
     const m = this.#kernel.memory;
-    this.#place(main, this.rest.main);
-    if (backup) this.#place(backup, this.rest.backup);
+    placeAtRest(main, m, this.rest.main);
+    if (backup) placeAtRest(backup, m, this.rest.backup);
     this.#ring.set(this.rest.ring);
     this.#walker.set(this.rest.walker);
     this.startHeight = this.#walker[2]!;
-    this.#heldAtStart = this.#lines.map((line) => stretchEnergy(line, m));
     this.#contacts = this.#lines.map(
       (line, k) =>
         new RingContact(
@@ -116,7 +104,6 @@ export class Simulation {
     );
     this.leash = new Leash(problem.leash, this.model.leash.curve, step);
     this.leash.relax(this.#leashSpan());
-    this.#leashAtStart = this.leash.stored(this.#leashSpan());
     this.#leashStrength = Math.min(
       problem.leash.strength ?? Number.POSITIVE_INFINITY,
       problem.ring.strength ?? Number.POSITIVE_INFINITY,
@@ -135,11 +122,28 @@ export class Simulation {
     this.#values = new Float64Array(CHANNELS + connections);
     this.recorder = new Recorder(this.#lines, m, problem.duration, step, CHANNELS + connections);
     this.#out = this.#lines.map(() => new Float64Array(2));
-    this.#before = this.#lines.map((line) => new Float64Array(3 * line.pitch));
     this.#lastBreak = this.#lines.map(() => ({ time: Number.NEGATIVE_INFINITY, element: 0 }));
     this.#cutDone = problem.cut === undefined;
     this.#legDone = problem.legFailure === undefined;
     this.#footForce = problem.start === "standing" ? problem.walker.mass * GRAVITY : 0;
+    this.#audit = this.#makeAudit();
+  }
+
+  #makeAudit(): EnergyAudit {
+    const parts = {
+      problem: this.problem,
+      memory: this.#kernel.memory,
+      lines: this.#lines,
+      out: this.#out,
+      ends: this.#ends,
+      contacts: this.#contacts,
+      legAnchors: this.legAnchors,
+      leash: this.leash,
+      ring: this.#ring,
+      walker: this.#walker,
+      leashSpan: () => this.#leashSpan(),
+    };
+    return new EnergyAudit(parts, this.#spent, this.ledger);
   }
 
   get time(): number {
@@ -163,35 +167,6 @@ export class Simulation {
     return this.status;
   }
 
-  #place(line: Line, positions: Float64Array): void {
-    const m = this.#kernel.memory;
-    for (let i = 0; i < line.nodes; i++) {
-      for (let c = 0; c < 3; c++) m[line.base + c * line.pitch + i] = positions[3 * i + c]!;
-    }
-    // Relaxed branches: q = 0, so r = −B·ε.
-    for (const [k, run] of line.runs.entries()) {
-      const at = line.runsAt + k * line.runPitch;
-      for (let e = run.first; e < run.last; e++) {
-        const now = this.#elementSpan(line, e) * m[line.base + COLUMN.IL * line.pitch + e]! - 1;
-        const strain = Math.max(0, now);
-        m[line.base + COLUMN.E * line.pitch + e] = now;
-        m[line.base + COLUMN.T * line.pitch + e] = tensionAt(run.curve, strain);
-        for (let b = 0; b < run.material.branches.length; b++) {
-          m[line.base + (COLUMN.R + b) * line.pitch + e] = -m[at + RUN.stiffness + b]! * strain;
-        }
-      }
-    }
-  }
-
-  #elementSpan(line: Line, e: number): number {
-    const m = this.#kernel.memory;
-    const x = line.base + e;
-    const dx = m[x + 1]! - m[x]!;
-    const dy = m[x + line.pitch + 1]! - m[x + line.pitch]!;
-    const dz = m[x + 2 * line.pitch + 1]! - m[x + 2 * line.pitch]!;
-    return Math.sqrt(dx * dx + dy * dy + dz * dz);
-  }
-
   #leashSpan(): number {
     const dx = this.#walker[0]! - this.#ring[0]!;
     const dy = this.#walker[1]! - this.#ring[1]!;
@@ -206,8 +181,8 @@ export class Simulation {
     if (!this.#legDone && t >= this.problem.legFailure!.time) this.#failLeg(t);
     const { slip } = this.problem.main;
     if (slip) this.#slip(slip, t);
-    const auditing = t >= this.#nextAudit;
-    if (auditing) this.#openAudit();
+    const auditing = this.#audit.due(t);
+    if (auditing) this.#audit.open();
     if (t >= this.recorder.nextFrame) {
       this.recorder.frame(this.#ring, this.#walker, this.#ringFraction(0), this.#ringFraction(1));
     }
@@ -237,7 +212,7 @@ export class Simulation {
     if (t >= this.recorder.nextRow) this.recorder.row();
     this.#values[HEIGHT] = height;
     this.#sample();
-    if (auditing) this.#closeAudit(t);
+    if (auditing) this.#audit.close(t);
     // Between two steps, where velocities are those of the motion: within one, the contact has kicked its nodes already.
     if (this.problem.airDensity !== undefined) this.#drag(step);
     this.#checkBreaks();
@@ -304,7 +279,7 @@ export class Simulation {
   }
 
   #drag(step: number): void {
-    this.#dragged += addDrag(this.#lines, this.#kernel.memory, this.problem, this.#walker, step);
+    this.#spent.dragged += addDrag(this.#lines, this.#kernel.memory, this.problem, this.#walker, step);
   }
 
   #moveAnchor(anchor: LegAnchor, step: number, t: number): void {
@@ -334,7 +309,7 @@ export class Simulation {
   }
 
   #partLeg(anchor: LegAnchor, k: number, t: number, kind: "break" | "cut"): void {
-    this.#parted += anchor.legStored(k);
+    this.#spent.parted += anchor.legStored(k);
     anchor.whole[k] = false;
     this.#note({
       time: t,
@@ -372,16 +347,11 @@ export class Simulation {
     this.#cutDone = true;
     const { main } = this.model;
     const at = this.problem.cut!.at;
-    const m = this.#kernel.memory;
     const node = at <= 0 || main.seam < 0 ? (at < 0.5 ? 0 : main.nodes - 1) : main.seam;
     if (node === main.seam) this.joints.cutSeam();
     else this.#release(node === 0 ? "A" : "B");
     this.#restretch(0);
-    const position: [number, number, number] = [0, 1, 2].map((c) => m[main.base + c * main.pitch + node]!) as [
-      number,
-      number,
-      number,
-    ];
+    const position = nodePosition(main, this.#kernel.memory, node);
     this.#note({ time: t, kind: "cut", part: "main", at, position });
     this.#lastBreak[0] = { time: t, element: Math.min(node, main.elements - 1) };
   }
@@ -389,7 +359,7 @@ export class Simulation {
   #release(end: "A" | "B"): void {
     const which = this.#ends.find((one) => one.line.name === "main" && one.end === end)!;
     // What the anchor's own spring holds goes with the line that held it.
-    this.#parted += which.stored();
+    this.#spent.parted += which.stored();
     which.release();
     if (end === "A") this.#contacts[0]!.freeA = true;
     else this.#contacts[0]!.freeB = true;
@@ -411,8 +381,8 @@ export class Simulation {
       const load = slip[end.end];
       const lost = load === undefined ? 0 : end.slip(load);
       if (lost === 0) continue;
-      this.#slipped += lost;
-      this.#gone[0] = this.#gone[0]! + lost;
+      this.#spent.slipped += lost;
+      this.#spent.lines[0] += lost;
       const part = `weblock${end.end}`;
       if (!this.events.some((event) => event.part === part)) this.#note({ time: t, kind: "slip", part, value: load! });
     }
@@ -430,16 +400,14 @@ export class Simulation {
 
   #partLeash(time: number, pull: number): void {
     const part = pull > (this.problem.leash.strength ?? Number.POSITIVE_INFINITY) ? "leash" : "ring";
-    this.#leashGone = this.leash.part(this.#leashSpan());
-    this.#parted += this.#leashGone;
+    this.#spent.leash = this.leash.part(this.#leashSpan());
+    this.#spent.parted += this.#spent.leash;
     this.#note({ time, kind: "break", part, value: pull, position: this.#at(this.#ring) });
   }
 
   #partJoint(state: JointState): void {
     const { kind, at, main: node } = state.joint;
-    const { base, pitch } = this.model.main;
-    const m = this.#kernel.memory;
-    const position = [m[base + node]!, m[base + pitch + node]!, m[base + 2 * pitch + node]!] as const;
+    const position = nodePosition(this.model.main, this.#kernel.memory, node);
     this.#note({ time: this.time, kind: "break", part: kind, at, value: state.force, position });
     this.joints.part(state);
   }
@@ -462,35 +430,13 @@ export class Simulation {
     }
     if (worst < 0) return;
     const value = m[T + worst]!;
-    this.#killElement(k, worst);
+    const held = killElement(line, m, worst, this.#out[k]!);
+    this.#spent.parted += held;
+    this.#spent.lines[k as 0 | 1] += held;
     this.#lastBreak[k] = { time: t, element: worst };
     this.#restretch(k);
     const at = 0.5 * (line.fractions[worst]! + line.fractions[worst + 1]!);
-    const position = [0, 1, 2].map((c) => m[line.base + c * line.pitch + worst]!) as [number, number, number];
-    this.#note({ time: t, kind: "break", part: line.name, at, value, position });
-  }
-
-  /**
-   * Kills an element: slack for ever. The kernel has booked its work up to x(t) and moved the nodes on with its last tension,
-   * so half of that step's work is still to be booked; what the element holds then is gone.
-   */
-  #killElement(k: number, e: number): void {
-    const line = this.#lines[k]!;
-    const m = this.#kernel.memory;
-    const { base, pitch } = line;
-    const run = line.runs.findIndex(({ first, last }) => e >= first && e < last);
-    const held = elementEnergy(line, m, e, run);
-    const IL = base + COLUMN.IL * pitch + e;
-    const strain = this.#elementSpan(line, e) * m[IL]! - 1;
-    const out = this.#out[k]!;
-    out[0] = out[0]! + (0.5 * m[base + COLUMN.T * pitch + e]! * (strain - m[base + COLUMN.E * pitch + e]!)) / m[IL]!;
-    this.#parted += held;
-    this.#gone[k] = this.#gone[k]! + held;
-    m[IL] = 0;
-    m[base + COLUMN.S * pitch + e] = Number.POSITIVE_INFINITY;
-    m[base + COLUMN.T * pitch + e] = 0;
-    m[base + COLUMN.E * pitch + e] = -1;
-    for (let b = 0; b < MOST_BRANCHES; b++) m[base + (COLUMN.R + b) * pitch + e] = 0;
+    this.#note({ time: t, kind: "break", part: line.name, at, value, position: nodePosition(line, m, worst) });
   }
 
   #checkEnd(): void {
@@ -505,7 +451,7 @@ export class Simulation {
       this.#ringOff[k] = true;
       this.#note({ time: this.time, kind: "ringOff", part: line.name, position: this.#at(this.#ring) });
     }
-    if (this.problem.ground && walker[2]! <= this.#groundBelow(walker[0]!)) {
+    if (this.problem.ground && walker[2]! <= groundHeight(this.problem.ground, walker[0]!)) {
       const speed = Math.hypot(walker[3]!, walker[4]!, walker[5]!);
       this.lowest = Math.min(this.lowest, walker[2]!);
       this.lowestTime = this.time;
@@ -517,28 +463,10 @@ export class Simulation {
     }
   }
 
-  #groundBelow(x: number): number {
-    const { ground } = this.problem;
-    if (!ground) return Number.NEGATIVE_INFINITY;
-    for (let k = 0; k + 1 < ground.length; k++) {
-      const [x0, z0] = ground[k]!;
-      const [x1, z1] = ground[k + 1]!;
-      if (x >= x0 && x <= x1) return z0 + ((z1 - z0) * (x - x0)) / (x1 - x0 || 1);
-    }
-    return Number.NEGATIVE_INFINITY;
-  }
-
   #diverge(): void {
     this.status = "diverged";
-    const where = this.#lines.flatMap((line) => {
-      const m = this.#kernel.memory;
-      for (let i = 0; i < line.nodes; i++) {
-        if (!Number.isFinite(m[line.base + i]! + m[line.base + 2 * line.pitch + i]!))
-          return [`${line.name} line, node ${i} of ${line.nodes}`];
-      }
-      return [];
-    });
-    this.trouble = `numbers stopped being finite at ${this.time.toFixed(4)} s: ${where[0] ?? "ring or walker"}`;
+    const lost = this.#lines.map((line) => lostNode(line, this.#kernel.memory)).find((where) => where !== undefined);
+    this.trouble = `numbers stopped being finite at ${this.time.toFixed(4)} s: ${lost ?? "ring or walker"}`;
   }
 
   #ringFraction(k: number): number {
@@ -556,64 +484,6 @@ export class Simulation {
     this.events.push(event);
   }
 
-  /** Potential and stretch at x(t), and the velocities just before the step. */
-  #openAudit(): void {
-    const { now } = this.ledger;
-    const m = this.#kernel.memory;
-    const { ring, walker } = this.problem;
-    now.potential = GRAVITY * (ring.mass * this.#ring[2]! + walker.mass * this.#walker[2]!);
-    for (const line of this.#lines) now.potential += heightEnergy(line, m);
-    for (const anchor of this.legAnchors) now.potential += GRAVITY * anchor.mass * anchor.state[2]!;
-    now.stretchMain = stretchEnergy(this.#lines[0]!, m);
-    now.stretchBackup = this.#lines[1] ? stretchEnergy(this.#lines[1], m) : 0;
-    now.stretchLeash = this.leash.stored(this.#leashSpan());
-    now.stretchOther = 0;
-    for (const end of this.#ends) now.stretchOther += end.stored();
-    for (const anchor of this.legAnchors) now.stretchOther += anchor.stored();
-    now.lossDrag = this.#dragged;
-    now.lossParting = this.#parted;
-    now.lossSlip = this.#slipped;
-    now.feet = this.#feetWork;
-    for (let k = 0; k < this.#lines.length; k++) {
-      const { base, pitch } = this.#lines[k]!;
-      this.#before[k]!.set(m.subarray(base + COLUMN.VX * pitch, base + (COLUMN.VX + 3) * pitch));
-    }
-    this.#particlesBefore.set(this.#ring, 0);
-    this.#particlesBefore.set(this.#walker, 6);
-    for (const [k, anchor] of this.legAnchors.entries()) this.#particlesBefore.set(anchor.state, 12 + 6 * k);
-  }
-
-  /** Kinetic energy from the velocities on either side of x(t), and the contact energy at it; then the entry is booked. */
-  #closeAudit(t: number): void {
-    const { now } = this.ledger;
-    const { ring, walker } = this.problem;
-    const before = this.#particlesBefore;
-    const both = (mass: number, p: Float64Array, o: number) =>
-      0.5 * mass * (p[3]! * before[o + 3]! + p[4]! * before[o + 4]! + p[5]! * before[o + 5]!);
-    now.kinetic = both(ring.mass, this.#ring, 0) + both(walker.mass, this.#walker, 6);
-    for (const [k, anchor] of this.legAnchors.entries()) now.kinetic += both(anchor.mass, anchor.state, 12 + 6 * k);
-    for (let k = 0; k < this.#lines.length; k++)
-      now.kinetic += kineticEnergy(this.#lines[k]!, this.#kernel.memory, this.#before[k]!);
-    now.lossFriction = 0;
-    now.lossContact = 0;
-    for (const contact of this.#contacts) {
-      now.stretchOther += contact.stored + contact.storedInFriction;
-      now.lossFriction += contact.lostToFriction;
-      now.lossContact += contact.lostToContact;
-    }
-    for (const end of this.#ends) now.lossContact += end.lost;
-    now.lossLeash = this.leash.work - (now.stretchLeash - this.#leashAtStart) - this.#leashGone;
-    now.lossMain = this.#lineLoss(0, now.stretchMain);
-    now.lossBackup = this.#lines[1] ? this.#lineLoss(1, now.stretchBackup) : 0;
-    this.ledger.book(t);
-    this.#nextAudit += AUDIT_EVERY;
-  }
-
-  /** What stretching a line took, less what it still holds and what went when it parted or slipped [J]. */
-  #lineLoss(k: number, held: number): number {
-    return this.#out[k]![0]! - (held - this.#heldAtStart[k]!) - this.#gone[k]!;
-  }
-
   /** Speed at which walker and line's point part, upward on the walker [m/s]. */
   #feetParting(): number {
     const { main, start } = this.model;
@@ -625,8 +495,8 @@ export class Simulation {
     if (this.#feetPending === 0) return;
     const half = 0.5 * this.#feetPending * this.model.step;
     // An audit of this step sees the work up to x(t): half of the step's.
-    this.ledger.now.feet = this.#feetWork + half * this.#feetSpeed;
-    this.#feetWork = this.ledger.now.feet + half * this.#feetParting();
+    this.ledger.now.feet = this.#spent.feet + half * this.#feetSpeed;
+    this.#spent.feet = this.ledger.now.feet + half * this.#feetParting();
     this.#feetPending = 0;
   }
 }

@@ -15,7 +15,6 @@ export interface Legs {
   readonly A: readonly LegRest[];
   readonly B: readonly LegRest[];
 }
-export const NO_LEGS: Legs = { A: [], B: [] };
 
 /**
  * Legs of both anchors. The tensions are the least-squares ones that balance the pretension: minimum-norm where legs are

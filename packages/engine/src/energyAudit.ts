@@ -1,0 +1,134 @@
+/**
+ * Audits a run at intervals: what is held at x(t), read before the step, and the kinetic energy from the velocities on either
+ * side of it, read after the step; then the entry is booked in the ledger.
+ */
+import { GRAVITY } from "./constants.ts";
+import type { LedgerKeeper } from "./energyLedger.ts";
+import type { Leash } from "./leash.ts";
+import type { LegAnchor, LineEnd } from "./lineEnds.ts";
+import { heightEnergy, kineticEnergy, stretchEnergy } from "./lineEnergy.ts";
+import { COLUMN } from "./lineLayout.ts";
+import type { Line } from "./model.ts";
+import type { Problem } from "./problem.ts";
+import type { RingContact } from "./ringContact.ts";
+
+/** Time between audits [s]. */
+const AUDIT_EVERY = 4e-3;
+
+/** Everything that holds or takes energy in a run. */
+export interface Audited {
+  readonly problem: Problem;
+  readonly memory: Float64Array;
+  readonly lines: readonly Line[];
+  /** Per line: out[0] is the work that stretching it took [J]. */
+  readonly out: readonly Float64Array[];
+  readonly ends: readonly LineEnd[];
+  readonly contacts: readonly RingContact[];
+  readonly legAnchors: readonly LegAnchor[];
+  readonly leash: Leash;
+  /** Positions and velocities. */
+  readonly ring: Float64Array;
+  readonly walker: Float64Array;
+  readonly leashSpan: () => number;
+}
+
+/** Running totals that the run itself keeps [J]. */
+export interface Spent {
+  parted: number;
+  slipped: number;
+  dragged: number;
+  feet: number;
+  /** What left the leash, and each line, other than by its branches. */
+  leash: number;
+  readonly lines: [main: number, backup: number];
+}
+
+export class EnergyAudit {
+  readonly #parts: Audited;
+  readonly #spent: Spent;
+  readonly #ledger: LedgerKeeper;
+  readonly #heldAtStart: readonly number[];
+  readonly #leashAtStart: number;
+  readonly #linesBefore: readonly Float64Array[];
+  readonly #particlesBefore = new Float64Array(24);
+  #next = 0;
+
+  constructor(parts: Audited, spent: Spent, ledger: LedgerKeeper) {
+    this.#parts = parts;
+    this.#spent = spent;
+    this.#ledger = ledger;
+    this.#heldAtStart = parts.lines.map((line) => stretchEnergy(line, parts.memory));
+    this.#leashAtStart = parts.leash.stored(parts.leashSpan());
+    this.#linesBefore = parts.lines.map((line) => new Float64Array(3 * line.pitch));
+  }
+
+  due(t: number): boolean {
+    return t >= this.#next;
+  }
+
+  /** Potential and stretch at x(t), and the velocities just before the step. */
+  open(): void {
+    const { now } = this.#ledger;
+    const { problem, memory: m, lines, ends, legAnchors, leash, leashSpan, ring, walker } = this.#parts;
+    now.potential = GRAVITY * (problem.ring.mass * ring[2]! + problem.walker.mass * walker[2]!);
+    for (const line of lines) now.potential += heightEnergy(line, m);
+    for (const anchor of legAnchors) now.potential += GRAVITY * anchor.mass * anchor.state[2]!;
+    now.stretchMain = stretchEnergy(lines[0]!, m);
+    now.stretchBackup = lines[1] ? stretchEnergy(lines[1], m) : 0;
+    now.stretchLeash = leash.stored(leashSpan());
+    now.stretchOther = 0;
+    for (const end of ends) now.stretchOther += end.stored();
+    for (const anchor of legAnchors) now.stretchOther += anchor.stored();
+    now.lossDrag = this.#spent.dragged;
+    now.lossParting = this.#spent.parted;
+    now.lossSlip = this.#spent.slipped;
+    now.feet = this.#spent.feet;
+    this.#keepVelocities();
+  }
+
+  #keepVelocities(): void {
+    const { memory: m, lines, legAnchors, ring, walker } = this.#parts;
+    for (const [k, { base, pitch }] of lines.entries()) {
+      this.#linesBefore[k]!.set(m.subarray(base + COLUMN.VX * pitch, base + (COLUMN.VX + 3) * pitch));
+    }
+    this.#particlesBefore.set(ring, 0);
+    this.#particlesBefore.set(walker, 6);
+    for (const [k, anchor] of legAnchors.entries()) this.#particlesBefore.set(anchor.state, 12 + 6 * k);
+  }
+
+  /** Kinetic energy, the contact's energy at x(t), and what each mechanism has taken. */
+  close(t: number): void {
+    const { now } = this.#ledger;
+    const { lines, ends, contacts, leash } = this.#parts;
+    now.kinetic = this.#kinetic();
+    now.lossFriction = 0;
+    now.lossContact = 0;
+    for (const contact of contacts) {
+      now.stretchOther += contact.stored + contact.storedInFriction;
+      now.lossFriction += contact.lostToFriction;
+      now.lossContact += contact.lostToContact;
+    }
+    for (const end of ends) now.lossContact += end.lost;
+    now.lossLeash = leash.work - (now.stretchLeash - this.#leashAtStart) - this.#spent.leash;
+    now.lossMain = this.#lineLoss(0, now.stretchMain);
+    now.lossBackup = lines[1] ? this.#lineLoss(1, now.stretchBackup) : 0;
+    this.#ledger.book(t);
+    this.#next += AUDIT_EVERY;
+  }
+
+  #kinetic(): number {
+    const { problem, memory, lines, legAnchors, ring, walker } = this.#parts;
+    const before = this.#particlesBefore;
+    const both = (mass: number, p: Float64Array, o: number) =>
+      0.5 * mass * (p[3]! * before[o + 3]! + p[4]! * before[o + 4]! + p[5]! * before[o + 5]!);
+    let energy = both(problem.ring.mass, ring, 0) + both(problem.walker.mass, walker, 6);
+    for (const [k, anchor] of legAnchors.entries()) energy += both(anchor.mass, anchor.state, 12 + 6 * k);
+    for (const [k, line] of lines.entries()) energy += kineticEnergy(line, memory, this.#linesBefore[k]!);
+    return energy;
+  }
+
+  /** What stretching a line took, less what it still holds and what went when it parted or slipped [J]. */
+  #lineLoss(k: number, held: number): number {
+    return this.#parts.out[k]![0]! - (held - this.#heldAtStart[k]!) - this.#spent.lines[k]!;
+  }
+}
