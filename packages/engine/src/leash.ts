@@ -1,5 +1,5 @@
 /** The leash: a massless, tension-only string between ring and walker, with the tension law of a line. */
-import { type MaxwellStep, maxwellStep } from "./maxwell.ts";
+import { branchStiffness, type MaxwellStep, maxwellStep } from "./maxwell.ts";
 import type { Material } from "./problem.ts";
 import { energyAt, overdrawn, type TensionCurve, tensionAt } from "./tensionCurve.ts";
 
