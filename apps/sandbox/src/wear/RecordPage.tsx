@@ -5,7 +5,7 @@ import { CalendarFigure } from "./CalendarFigure.tsx";
 import { dayOf } from "./days.ts";
 import { Messages } from "./EntryForm.tsx";
 import { EntryList } from "./EntryList.tsx";
-import { OwnerChoice, OwnerFields, StockOf } from "./OwnerChoice.tsx";
+import { OwnerChoice, OwnerFields, ownerName, StockOf } from "./OwnerChoice.tsx";
 import { Places, UseInRig } from "./Places.tsx";
 import { TakeDownPart } from "./TakeDownPart.tsx";
 import { outlookOf, useTakeDown } from "./useTakeDown.ts";
@@ -74,6 +74,7 @@ function Head({ facts }: { facts: WebbingFacts | undefined }) {
   const words = facts ? stateWords(facts.state) : owner.list === "parts" && part ? partStateWords(part) : "";
   return (
     <header className={styles.head}>
+      <h2 className="visually-hidden">{ownerName(record, owner)}</h2>
       <div className={styles.choices}>
         <OwnerChoice />
         <label className={styles.onField}>

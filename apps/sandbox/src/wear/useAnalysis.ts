@@ -8,16 +8,21 @@ export type Answer<T> =
   | { readonly kind: "failed"; readonly message: string };
 
 let remote: Remote<Analysis> | undefined;
-let tell: ((message: string) => void) | undefined;
+/** Those who wait for an answer; all are told when the thread dies. */
+const waiting = new Set<(message: string) => void>();
 
 /** The thread for statistics, made when first needed; one that dies is replaced at the next question. */
 function analysis(): Remote<Analysis> {
   if (remote) return remote;
   const worker = new Worker(new URL("./wear.worker.ts", import.meta.url), { type: "module" });
-  worker.addEventListener("error", (event) => {
+  const stopped = (message: string) => {
     remote = undefined;
-    tell?.(event.message || "the computing thread stopped");
-  });
+    worker.terminate();
+    for (const fail of waiting) fail(message);
+    waiting.clear();
+  };
+  worker.addEventListener("error", (event) => stopped(`the computing thread stopped: ${event.message}`));
+  worker.addEventListener("messageerror", () => stopped("the computing thread sent something unreadable"));
   remote = wrap<Analysis>(worker);
   return remote;
 }
@@ -35,14 +40,17 @@ export function useAnalysis<T>(key: unknown, ask: ((analysis: Remote<Analysis>) 
       last: before.kind === "done" ? before.value : before.kind === "busy" ? before.last : undefined,
     }));
     const timer = setTimeout(() => {
-      tell = fail;
-      ask(analysis()).then(
-        (value) => !stale && setAnswer({ kind: "done", value }),
-        (error: unknown) => fail(error instanceof Error ? error.message : String(error)),
-      );
+      waiting.add(fail);
+      ask(analysis())
+        .then(
+          (value) => !stale && setAnswer({ kind: "done", value }),
+          (error: unknown) => fail(error instanceof Error ? error.message : String(error)),
+        )
+        .finally(() => waiting.delete(fail));
     }, 200);
     return () => {
       stale = true;
+      waiting.delete(fail);
       clearTimeout(timer);
     };
   }, [key]);

@@ -1,0 +1,204 @@
+/** The wear view as its users meet it: the record on its strip, the calendar, the break log, and the way into the rig. */
+import { readFile } from "node:fs/promises";
+import { fileURLToPath } from "node:url";
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { type App, computed, PHONE, startApp, violations, WIDE } from "./app.ts";
+
+let app: App;
+beforeAll(async () => {
+  app = await startApp({ flat: true });
+});
+afterAll(() => app?.close());
+
+const phoneMenu = async (page: Page) => {
+  await page.getByRole("button", { name: "Views" }).click();
+  await page.getByRole("menuitem", { name: /^Wear/ }).click();
+};
+
+async function openWear(page: Page, phone = false): Promise<void> {
+  if (phone) await phoneMenu(page);
+  else await page.getByRole("navigation", { name: "Views" }).getByRole("button", { name: "Wear" }).click();
+  await page.getByRole("main", { name: "Wear record" }).waitFor();
+}
+
+/** The old demo rig with its own record in front. */
+async function oldRig(options: Parameters<App["visit"]>[0] = {}, phone = false) {
+  const visited = await app.visit(options);
+  await computed(visited.page);
+  await visited.page.getByRole("button", { name: "File" }).click();
+  await visited.page.getByRole("menuitem", { name: "Demo: an old rig" }).click();
+  await computed(visited.page);
+  await openWear(visited.page, phone);
+  return visited;
+}
+
+/** The example record, whatever rig is in hand. */
+async function record(options: Parameters<App["visit"]>[0] = {}, phone = false) {
+  const visited = await app.visit(options);
+  await openWear(visited.page, phone);
+  return visited;
+}
+
+const undo = (page: Page) => page.getByRole("button", { name: /^Undo: / });
+const bar = (page: Page, name: RegExp) => page.locator("[data-grip^=place]").and(page.getByRole("slider", { name }));
+
+describe("the record", () => {
+  test("says where the old clamp trace lies, until when the rig may stay up, and never without its caution", async () => {
+    const { page, problems } = await oldRig();
+    await page.getByText("Old clamp trace of 14 months lies 4.3 m inside the span from A.").waitFor();
+    await page
+      .getByRole("region", { name: "Take-down date" })
+      .getByText(/^Take it down/)
+      .waitFor();
+    expect(await page.getByRole("region", { name: "Cautions" }).textContent()).toContain("does not replace inspection");
+    expect(await page.getByText("Invented for demonstration").count()).toBeGreaterThan(0);
+    expect(problems).toEqual([]);
+    await page.context().close();
+  });
+
+  test("an entry moves by arrow keys, by mouse and in its form, and undo takes each back", async () => {
+    const { page, problems } = await record();
+    const falls = bar(page, /^31 May 2026: 50 falls/);
+    await falls.focus();
+    await page.keyboard.press("Shift+ArrowRight");
+    await bar(page, /50 falls, 29 m to 37 m/).waitFor();
+    await undo(page).click();
+    await bar(page, /50 falls, 28 m to 36 m/).waitFor();
+
+    const box = (await bar(page, /50 falls, 28 m to 36 m/).boundingBox())!;
+    await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
+    await page.mouse.down();
+    await page.mouse.move(box.x + box.width / 2 + 60, box.y + box.height / 2, { steps: 4 });
+    await page.mouse.up();
+    expect(await bar(page, /50 falls, 28 m to 36 m/).count()).toBe(0);
+    await undo(page).click();
+    await bar(page, /50 falls, 28 m to 36 m/).waitFor();
+
+    const form = page.getByRole("region", { name: "Entries" });
+    await form.getByRole("textbox", { name: "From", exact: true }).fill("30 m");
+    await bar(page, /50 falls, 30 m to 36 m/).waitFor();
+    expect(problems).toEqual([]);
+    await page.context().close();
+  });
+
+  test("a day is moved along the calendar by keys, and the focus stays with its entry", async () => {
+    const { page, problems } = await record();
+    await page.getByRole("slider", { name: "Date of: 50 falls, 28 m to 36 m" }).focus();
+    await page.keyboard.press("ArrowLeft");
+    await page
+      .getByRole("slider", { name: "Date of: 50 falls, 28 m to 36 m" })
+      .and(page.locator("[aria-valuetext='30 May 2026']"))
+      .waitFor();
+    await page.waitForFunction(() =>
+      document.activeElement?.getAttribute("aria-label")?.startsWith("Date of: 50 falls"),
+    );
+    expect(problems).toEqual([]);
+    await page.context().close();
+  });
+
+  test("a wrong value is told beside its field, and nothing computed is lost", async () => {
+    const { page, problems } = await oldRig();
+    await page.getByRole("button", { name: /50 falls/ }).click();
+    const field = page.getByRole("region", { name: "Entries" }).getByRole("textbox", { name: "To", exact: true });
+    await field.fill("400 m");
+    await page
+      .getByText(/400 m lies outside the webbing/)
+      .first()
+      .waitFor();
+    expect(await field.getAttribute("aria-invalid")).toBe("true");
+    expect(await page.getByRole("button", { name: "Use this state in the rig" }).isDisabled()).toBe(true);
+    await page.getByText("Old clamp trace of 14 months lies 4.3 m inside the span from A.").waitFor();
+    expect(problems).toEqual([]);
+    await page.context().close();
+  });
+
+  test("its state goes into the rig as one step that can be taken back", async () => {
+    const { page, problems } = await oldRig();
+    await page.getByRole("button", { name: "Use this state in the rig" }).click();
+    await page.getByText(/The rig now has the wear of/).waitFor();
+    await page.getByRole("navigation", { name: "Views" }).getByRole("button", { name: "One rig" }).click();
+    await page.getByRole("button", { name: /^Undo: wear as of .* put into the rig$/ }).click();
+    await page.getByRole("button", { name: /^Redo: wear as of/ }).waitFor();
+    expect(problems).toEqual([]);
+    await page.context().close();
+  });
+
+  test("what was written down is there after a reload", async () => {
+    const { page, problems } = await record();
+    await page.getByRole("button", { name: "Add an entry" }).click();
+    await page.getByRole("textbox", { name: "Number of falls" }).fill("7");
+    await bar(page, /7 falls, 20 m to 30 m/).waitFor();
+    await page.waitForTimeout(900);
+    await page.reload();
+    await openWear(page);
+    await bar(page, /7 falls, 20 m to 30 m/).waitFor();
+    expect(problems).toEqual([]);
+    await page.context().close();
+  });
+});
+
+describe("the break log", () => {
+  const openLog = (page: Page) => page.getByRole("button", { name: "Break log", exact: true }).click();
+  const choose = async (page: Page, name: string, text: string) => {
+    await page.getByRole("button", { name: "Records" }).click();
+    const [chooser] = await Promise.all([
+      page.waitForEvent("filechooser"),
+      page.getByRole("menuitem", { name: /^Open a record or a break log/ }).click(),
+    ]);
+    await chooser.setFiles({ name, mimeType: "text/csv", buffer: Buffer.from(text) });
+  };
+
+  test("shows doubts and characteristic values of every group, and a test typed in counts", async () => {
+    const { page, problems } = await record();
+    await openLog(page);
+    const group = page.getByRole("region", { name: "webbing, polyester-webbing-25, clamp trace, dry" });
+    await group.getByText("9.3 kN").waitFor();
+    await group.getByText(/next to nothing about the scatter/).waitFor();
+    await page.getByRole("button", { name: "Add a test" }).click();
+    await page.getByRole("textbox", { name: "Material" }).fill("polyester-webbing-25");
+    await page.getByRole("textbox", { name: "State", exact: true }).fill("clamp trace");
+    await page.getByRole("button", { name: "Add to the log" }).click();
+    await page.getByText("result is empty.").waitFor();
+    await page.getByRole("textbox", { name: "Load", exact: true }).fill("14.1");
+    await page.getByRole("button", { name: "Add to the log" }).click();
+    await group.getByRole("button", { name: "The 3 tests" }).waitFor();
+    expect(problems).toEqual([]);
+    await page.context().close();
+  });
+
+  test("a file with bad rows is refused row by row, and the log stays as it was", async () => {
+    const { page, problems } = await record();
+    await openLog(page);
+    const good = await readFile(fileURLToPath(new URL("../../demo-data/break-log.csv", import.meta.url)), "utf8");
+    await choose(page, "bad.csv", good.replace("29.4", "-29.4").replace("20.7", "much"));
+    const faults = page.getByRole("alert", { name: "Faults of the file" });
+    await faults.waitFor();
+    expect(await faults.getByRole("listitem").count()).toBe(2);
+    expect(await faults.textContent()).toMatch(/Line 5, result/);
+    await page.getByText("21 tests in 7 groups", { exact: false }).waitFor();
+    expect(problems).toEqual([]);
+    await page.context().close();
+  });
+});
+
+describe("for everybody", () => {
+  for (const theme of ["light", "dark"] as const) {
+    for (const [size, viewport] of Object.entries({ wide: WIDE, phone: PHONE })) {
+      test(`axe finds nothing, ${size}, ${theme}`, async () => {
+        const { page, problems } = await record({ viewport, colorScheme: theme }, size === "phone");
+        await page.getByRole("button", { name: /50 falls/ }).click();
+        expect(await violations(page)).toEqual([]);
+        await page.getByRole("button", { name: "Break log", exact: true }).click();
+        await page
+          .getByText(/next to nothing about the scatter/)
+          .first()
+          .waitFor();
+        expect(await violations(page)).toEqual([]);
+        expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
+        expect(problems).toEqual([]);
+        await page.context().close();
+      });
+    }
+  }
+});
