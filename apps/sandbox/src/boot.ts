@@ -65,7 +65,7 @@ export async function boot(): Promise<Booted> {
 /** Saved work whose rig can be read; what cannot be read is kept as a copy and told, never repaired. */
 async function usableWork(works: WorkStore | undefined, notices: Omit<Notice, "id">[]): Promise<SavedWork | undefined> {
   const saved = await works?.load().catch(() => undefined);
-  if (!saved) return undefined;
+  if (!saved?.document || !saved.goodDocument) return undefined;
   const good = read(saved.goodDocument);
   if (good.ok) return saved;
   await works?.keepCopy(saved.document, rigName(saved.document), Date.now()).catch(() => undefined);

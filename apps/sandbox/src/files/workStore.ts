@@ -77,10 +77,12 @@ async function listCopies(database: IDBPDatabase<Schema>): Promise<readonly Copy
 export async function claimWriting(): Promise<boolean> {
   if (!("locks" in navigator)) return true;
   return new Promise((resolve) => {
-    void navigator.locks.request("secondline-work", { ifAvailable: true }, (lock) => {
+    const asked = navigator.locks.request("secondline-work", { ifAvailable: true }, (lock) => {
       resolve(lock !== null);
       // Held for as long as the page lives.
       return lock === null ? undefined : new Promise(() => undefined);
     });
+    // Where locks are refused (an opaque origin), nothing else can be writing either.
+    asked.catch(() => resolve(true));
   });
 }

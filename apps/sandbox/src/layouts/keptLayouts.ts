@@ -25,8 +25,17 @@ export function readKeptLayouts(
   const found = parsed(text);
   const layouts = (found ?? []).filter((one) => isWritten(one) && read(one.goodDocument).ok) as WrittenLayout[];
   const lost = found === undefined ? 1 : found.length - layouts.length;
-  if (lost > 0) shelf.setItem(ASIDE, text);
+  if (lost > 0) setAside(shelf, text);
   return { layouts, lost };
+}
+
+/** Keeps a copy of what cannot be read; a full storage loses the copy, and the view still opens. */
+function setAside(shelf: Shelf, text: string): void {
+  try {
+    shelf.setItem(ASIDE, text);
+  } catch {
+    // The text stays where it was until layouts are kept again.
+  }
 }
 
 function parsed(text: string): readonly unknown[] | undefined {

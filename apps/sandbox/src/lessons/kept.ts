@@ -33,15 +33,30 @@ export function readKept(shelf: Shelf): Kept {
   try {
     const found: unknown = JSON.parse(text);
     if (typeof found !== "object" || found === null || Array.isArray(found)) throw new Error("not a record");
-    return Object.fromEntries(
+    let lost = false;
+    const kept = Object.fromEntries(
       LESSON_IDS.flatMap((id) => {
         const tries = (found as Record<string, unknown>)[id];
-        return Array.isArray(tries) ? [[id, tries.filter(isTry)]] : [];
+        if (!Array.isArray(tries)) return [];
+        const good = tries.filter(isTry);
+        lost ||= good.length < tries.length;
+        return [[id, good]];
       }),
     );
+    if (lost) setAside(shelf, text);
+    return kept;
   } catch {
-    shelf.setItem(ASIDE, text);
+    setAside(shelf, text);
     return {};
+  }
+}
+
+/** Keeps a copy of what cannot be read. A full storage loses the copy, not the original: nothing has been written over it. */
+function setAside(shelf: Shelf, text: string): void {
+  try {
+    shelf.setItem(ASIDE, text);
+  } catch {
+    // The text stays where it was until the next try is kept.
   }
 }
 
