@@ -50,7 +50,7 @@ export interface StaticsResult {
 }
 
 /** Unbalanced force that counts as balanced, as a share of the largest tension [-]. */
-export const BALANCED = 1e-7;
+export const BALANCED = 1e-6;
 const MOST_ITERATIONS = 400;
 /** Unbalanced force from which on full Newton steps are taken, as a share of the largest tension [-], and the most of them. */
 const POLISHED = 1e-5;
