@@ -1,5 +1,12 @@
 /** One what-if from rig to outcome, in slices, so that whoever drives it can show progress and stop. */
-import { type Accuracy, type Problem, type RunResult, resultOf, startRun } from "@secondline/engine";
+import {
+  type Accuracy,
+  type Problem,
+  type RunResult,
+  resultOf,
+  type SimulationOptions,
+  startRun,
+} from "@secondline/engine";
 import type { Rig } from "@secondline/rig";
 import type { BreakTest } from "@secondline/strength";
 import { fate } from "./fate.ts";
@@ -136,9 +143,18 @@ function* runRig(
   }
 }
 
-/** Runs the engine in slices; yields the share done. */
+/** Step of the second try at a run whose numbers went wrong, as a share of the first one's [-]. */
+const AGAIN = 0.5;
+
+/** Runs the engine in slices, once more with half the step when its numbers went wrong; yields the share done. */
 function* solve(problem: Problem, accuracy: Accuracy): Generator<number, RunResult, void> {
-  const started = startRun(problem, { accuracy });
+  const first = yield* solveOnce(problem, { accuracy });
+  if (first.ok || (first.reason !== "audit" && first.reason !== "diverged")) return first;
+  return yield* solveOnce(problem, { accuracy, stepShare: AGAIN });
+}
+
+function* solveOnce(problem: Problem, options: SimulationOptions): Generator<number, RunResult, void> {
+  const started = startRun(problem, options);
   if (!started.ok) return started;
   const { run } = started;
   while (run.advance(SLICE) === "running") yield run.progress;

@@ -4,13 +4,13 @@ import { report, study, type WhatIf } from "../src/index.ts";
 import { finish } from "./finish.ts";
 import { testRig } from "./testRig.ts";
 
-const failing = vi.hoisted(() => ({ when: (_: string) => false }));
+const failing = vi.hoisted(() => ({ when: (_name: string, _stepShare?: number) => false }));
 vi.mock(import("@secondline/engine"), async (original) => {
   const engine = await original();
   return {
     ...engine,
     startRun: (problem, options) =>
-      failing.when(problem.name)
+      failing.when(problem.name, options?.stepShare)
         ? { ok: false, reason: "audit", message: "energy does not balance: 12 J" }
         : engine.startRun(problem, options),
   };
@@ -45,6 +45,17 @@ describe("a what-if that fails its audit", () => {
     expect(outcome.verdict).not.toBe("holds");
     expect(outcome.sentence).toContain("Incomplete: one what-if could not be computed.");
     expect(outcome.cautions.join(" ")).toContain("The verdict is incomplete");
+  });
+
+  it("is run again with half the step, and counts when that goes well", () => {
+    failing.when = (name, stepShare) => name.includes("fails") && stepShare === undefined;
+    expect(run().incomplete).toEqual([]);
+  });
+
+  it("says that only some what-ifs were run, on a coarse mesh", () => {
+    const { set, cautions } = run();
+    expect(set).toMatchObject({ kind: "chosen", run: 2 });
+    expect(cautions.join(" ")).toMatch(/Not every what-if was run: 2 here.*coarse mesh/);
   });
 
   it("is printed in the report", () => {
