@@ -1,5 +1,7 @@
 /** What must be read beside every verdict. Worded here and nowhere else; shown on screen, in the terminal and in print. */
 
+import { formatLength } from "@secondline/rig";
+
 /** Always shown, in this order. */
 export const CAUTIONS: readonly string[] = [
   "This is a model of the rig, not the rig. It does not replace inspection, the makers' instructions, local codes and standards, or qualified practice.",
@@ -9,6 +11,9 @@ export const CAUTIONS: readonly string[] = [
 
 /** Said of everything that was computed from demo data. */
 export const INVENTED = "Demo data: every number of this rig is invented. It describes no real line.";
+
+/** Feet closer to the ground than this make a verdict thin: legs swing, and people are not points [m]. */
+export const NEAR_GROUND = 1;
 
 /** What else must be said of one study. */
 export interface CautionFacts {
@@ -24,9 +29,33 @@ export interface CautionFacts {
   readonly feetClearance?: number;
   /** How many what-ifs end with the walker on the ground. */
   readonly endedOnGround: number;
+  /** Not every what-if of the rig was run: how many were, and how many its full set has. */
+  readonly reduced?: { readonly run: number; readonly full: number };
+  /** The coarse mesh was used. */
+  readonly coarse?: boolean;
+  /** Names of parts whose load was to get a ± and got none. */
+  readonly withoutUncertainty?: readonly string[];
 }
 
 const few = (count: number, of: number) => (count === of ? `All ${of}` : `${count} of ${of}`);
+
+/** What the runs leave open: what-ifs not run, a coarse mesh, loads without a ±. */
+function ofTheRuns({ reduced, coarse, withoutUncertainty = [] }: CautionFacts): string[] {
+  const said: string[] = [];
+  if (reduced) {
+    said.push(
+      `Not every what-if was run: ${reduced.run} here, ${reduced.full} in the full set. The worst case may be among the others.`,
+    );
+  }
+  if (coarse)
+    said.push("Computed on a coarse mesh, for a first look: peaks may be off. Check again on the standard mesh.");
+  if (withoutUncertainty.length > 0) {
+    said.push(
+      `The second run that gives a load its ± failed for: ${withoutUncertainty.join(", ")}. How far these loads are off is not known.`,
+    );
+  }
+  return said;
+}
 
 /** The cautions of a study: the general ones, then those that its facts call for. */
 export function cautions(facts: CautionFacts): readonly string[] {
@@ -40,9 +69,17 @@ export function cautions(facts: CautionFacts): readonly string[] {
     const runs = facts.failedWhatIfs === 1 ? "One what-if" : `${facts.failedWhatIfs} what-ifs`;
     said.push(`${runs} could not be computed reliably. The verdict is incomplete: the worst case may be among them.`);
   }
+  said.push(...ofTheRuns(facts));
   if (!facts.hasBackup) said.push("The rig has no backup: nothing catches the walker when the main line fails.");
   if (facts.feetClearance === undefined) {
     said.push("No ground was given: whether the walker reaches it in a drop was not checked.");
+  }
+  if (facts.feetClearance !== undefined && facts.feetClearance < NEAR_GROUND) {
+    said.push(
+      facts.feetClearance <= 0
+        ? "The walker's feet reach the ground in at least one what-if."
+        : `The walker's feet come within ${formatLength(facts.feetClearance)} of the ground in at least one what-if.`,
+    );
   }
   if (facts.endedOnGround > 0) {
     const runs = facts.endedOnGround === 1 ? "One what-if ends" : `${facts.endedOnGround} what-ifs end`;

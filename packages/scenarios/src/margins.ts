@@ -66,13 +66,25 @@ export class Margins {
     if (!(this.#least5.get(id)! <= least5)) this.#least5.set(id, least5);
   }
 
-  /** Every part but the tapes, which are made to part, in the order of the load's way. `uncertainty`: ± of loads [N]. */
-  parts(required: number, uncertainty: ReadonlyMap<string, number> = new Map()): readonly PartOutcome[] {
+  /** Every part but the tapes, which are made to part, in the order of the load's way. `uncertainty`: ± of loads, when asked for [N]. */
+  parts(required: number, uncertainty?: ReadonlyMap<string, number>): readonly PartOutcome[] {
     const tapes = tapeIds(this.#rig);
     return this.#strengths.parts.flatMap((part) => {
       const worst = this.#worst.get(part.id);
-      return worst && !tapes.has(part.id) ? [this.#outcome(part, worst, required, uncertainty.get(part.id))] : [];
+      return worst && !tapes.has(part.id) ? [this.#estimated(part, worst, required, uncertainty)] : [];
     });
+  }
+
+  /** A part whose load has no ± though one was asked for is thin at best. */
+  #estimated(
+    part: PartStrength,
+    worst: Worst,
+    required: number,
+    uncertainty?: ReadonlyMap<string, number>,
+  ): PartOutcome {
+    const outcome = this.#outcome(part, worst, required, uncertainty?.get(part.id));
+    if (!uncertainty || uncertainty.has(part.id)) return outcome;
+    return { ...outcome, uncertaintyUnknown: true, verdict: outcome.verdict === "holds" ? "thin" : outcome.verdict };
   }
 
   #outcome(part: PartStrength, worst: Worst, required: number, uncertainty: number | undefined): PartOutcome {
@@ -82,8 +94,8 @@ export class Margins {
     // What gave way has carried at least its strength; a filtered peak of it reads less.
     const load = broken ? Math.max(worst.load, worst.strength) : worst.load;
     const margin = worst.strength / load;
-    const margin5 = worst.strength5 / load;
-    const least5 = Math.min(margin5, this.#least5.get(part.id)!);
+    // Where the central strength leaves least, a weak specimen need not: the least of all places is judged and shown.
+    const margin5 = Math.min(worst.strength5 / load, this.#least5.get(part.id)!);
     const sure = load / (load + (uncertainty ?? 0));
     return {
       id: part.id,
@@ -97,7 +109,7 @@ export class Margins {
       margin,
       margin5,
       // A load known to within ± is judged at its upper end.
-      verdict: verdictOf(margin * sure, least5 * sure, required, broken !== undefined),
+      verdict: verdictOf(margin * sure, margin5 * sure, required, broken !== undefined),
       parts: broken !== undefined,
       factors: factors.map(({ name, value, spread, basis }) => ({ name, value, spread, basis })),
       bases: zone ? weakestFirst([zone.ratedBasis, ...factors.map((one) => one.basis)]) : part.bases,

@@ -33,6 +33,8 @@ export interface PartOutcome {
   readonly load: number;
   /** Numerical uncertainty of `load`, ± [N]; absent when not estimated. The verdict is for the upper end. */
   readonly loadUncertainty?: number;
+  /** A ± was asked for but the second run failed: how far `load` is off is not known, and the part is thin at best. */
+  readonly uncertaintyUnknown?: true;
   /** Index into `whatIfs` of the one with the largest load; of the least margin for webbing. */
   readonly whatIf: number;
   readonly rated: number;
@@ -108,6 +110,8 @@ export interface Outcome {
   readonly rigName: string;
   readonly invented: boolean;
   readonly accuracy: Accuracy;
+  /** Which what-ifs were run, how many, and how many the full set of the rig has. */
+  readonly set?: { readonly kind: "full" | "quick" | "chosen"; readonly run: number; readonly full: number };
   readonly requiredFactor: number;
   readonly whatIfs: readonly WhatIfOutcome[];
   readonly parts: readonly PartOutcome[];

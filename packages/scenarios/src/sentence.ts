@@ -1,5 +1,6 @@
 /** The verdict in words. */
 import { formatForce, formatLength, type Rig } from "@secondline/rig";
+import { NEAR_GROUND } from "./cautions.ts";
 import { judgedMargin } from "./margins.ts";
 import type { PartOutcome, Verdict, WhatIfOutcome } from "./outcome.ts";
 
@@ -48,7 +49,9 @@ function thin({ first, required, parts, rig, whatIfs }: SentenceFacts): string {
   const against =
     margin < required
       ? `${times(margin)} times ${largestLoad(worst)}; you require ${asRequired(required)}`
-      : `${times(margin)} times ${largestLoad(worst)}, but one in twenty such parts would not hold it`;
+      : worst.uncertaintyUnknown
+        ? `${times(margin)} times ${largestLoad(worst)}, but how exact that load is could not be found out`
+        : `${times(margin)} times ${largestLoad(worst)}, but one in twenty such parts would not hold it`;
   return `Thin: ${partPlace(worst)} holds ${against}${more}.`;
 }
 
@@ -59,9 +62,6 @@ function unsettled(whatIfs: readonly WhatIfOutcome[], rig: Rig): string {
     ? `the walker's feet come within ${formatLength(Math.max(0, near.feetClearance!))} of the ground (${lower(near.title)}).`
     : `every part of ${rig.name} that could be judged holds, but not all could be.`;
 }
-
-/** Feet closer to the ground than this make a verdict thin: legs swing, and people are not points [m]. */
-export const NEAR_GROUND = 1;
 
 function holding({ first, required }: SentenceFacts): string {
   return `Holds: every part keeps at least ${times(judgedMargin(first))} times its largest load; you require ${asRequired(required)}. The least is ${partPlace(first)}.`;

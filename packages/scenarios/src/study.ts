@@ -2,13 +2,13 @@
 import { type Accuracy, solveStanding } from "@secondline/engine";
 import type { Basis, Rig } from "@secondline/rig";
 import { type BreakTest, weakestFirst } from "@secondline/strength";
-import { cautions } from "./cautions.ts";
+import { cautions, NEAR_GROUND } from "./cautions.ts";
 import { likelyFirst } from "./likelyFirst.ts";
 import { firstToFail, Margins } from "./margins.ts";
 import type { Outcome, PartOutcome, Verdict, WhatIf, WhatIfOutcome } from "./outcome.ts";
 import { type RigStrengths, rigStrengths } from "./rigStrengths.ts";
 import { type CatchTimes, runWith, type StudyProgress, scaled } from "./runWhatIf.ts";
-import { NEAR_GROUND, verdictSentence } from "./sentence.ts";
+import { verdictSentence } from "./sentence.ts";
 import { toProblem } from "./toProblem.ts";
 import { trace } from "./trace.ts";
 import { loadUncertainty } from "./uncertainty.ts";
@@ -55,8 +55,19 @@ export function* study(rig: Rig, options: StudyOptions): Generator<StudyProgress
     const work = loadUncertainty(rig, parts, whatIfs, strengths, options.accuracy);
     parts = margins.parts(required, yield* scaled(work, share, 1, "Loads on a second mesh"));
   }
-  return conclude(rig, options.accuracy, outcomes, parts, margins, statics);
+  const set = setOf(whatIfs, whatIfSet(rig, { size: "full", weakPlaces }), options.whatIfs !== undefined);
+  return conclude(rig, options.accuracy, set, outcomes, parts, margins, statics);
 }
+
+/** Whatever holds all of the full set is the full set, whoever chose it. */
+function setOf(run: readonly WhatIf[], full: readonly WhatIf[], chosen: boolean): NonNullable<Outcome["set"]> {
+  const keys = new Set(run.map(whatIfKey));
+  const complete = full.every((one) => keys.has(whatIfKey(one)));
+  return { kind: complete ? "full" : chosen ? "chosen" : "quick", run: run.length, full: full.length };
+}
+
+const whatIfKey = (one: WhatIf) =>
+  one.kind === "leashFall" ? `fall ${one.at}` : `fails ${one.at} ${one.cutAt} ${one.walker}`;
 
 function staticsOf(rig: Rig, strengths: RigStrengths): Outcome["statics"] {
   const solved = solveStanding(toProblem(rig, { kind: "leashFall", at: 0.5 }, strengths.breaking));
@@ -72,6 +83,7 @@ function staticsOf(rig: Rig, strengths: RigStrengths): Outcome["statics"] {
 function conclude(
   rig: Rig,
   accuracy: Accuracy,
+  set: NonNullable<Outcome["set"]>,
   whatIfs: readonly WhatIfOutcome[],
   parts: readonly PartOutcome[],
   margins: Margins,
@@ -87,6 +99,7 @@ function conclude(
     rigName: rig.name,
     invented: rig.invented,
     accuracy,
+    set,
     requiredFactor: required,
     whatIfs,
     parts,
@@ -103,6 +116,9 @@ function conclude(
       parts: parts.length,
       hasBackup: rig.backup !== undefined,
       endedOnGround: whatIfs.filter((one) => one.groundSpeed !== undefined).length,
+      coarse: accuracy === "quick",
+      withoutUncertainty: parts.filter((part) => part.uncertaintyUnknown).map((part) => part.name),
+      ...(set.kind === "full" ? {} : { reduced: set }),
       ...(feet.length === 0 ? {} : { feetClearance: Math.min(...feet) }),
     }),
     statics,
