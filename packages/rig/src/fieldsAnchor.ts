@@ -14,7 +14,7 @@ function partFields(prefix: string, what: string): FieldTable {
         { value: "tree", label: "Tree" },
         { value: "other", label: "Something else" },
       ],
-      help: "What kind of part it is.",
+      help: "What kind of part it is. Strength is as rigged: a choked sling holds about 0.8 of its straight strength (EN 1492-1, from memory). Bolts are weaker along their axis than across it (EN 959, from memory: 15 kN and 25 kN).",
     },
     ...ratedFields(prefix, "the part", [10e3, 60e3]),
     ...conditionFields(`${prefix}.condition`),
