@@ -11,11 +11,16 @@ import { bold, dim, print, width } from "../terminal.ts";
 import { bullets, wrap, wrapHanging } from "../wrap.ts";
 
 export function strength(file: string, options: { readonly json?: boolean }): void {
-  const report = analyseBreakLog(readBreakLogFile(file, readText(file)));
-  print(options.json ? JSON.stringify({ ...report, cautions: CAUTIONS }, null, 2) : reportText(report));
+  const tests = readBreakLogFile(file, readText(file));
+  const invented = tests.some((test) => test.invented);
+  const cautions = invented ? [INVENTED, ...CAUTIONS] : CAUTIONS;
+  const report = analyseBreakLog(tests);
+  print(options.json ? JSON.stringify({ invented, ...report, cautions }, null, 2) : reportText(report, cautions));
 }
 
-function reportText({ groups, testNext }: BreakLogReport): string {
+const INVENTED = "Invented tests: nothing in this log was ever pulled, and nothing it says holds for any real part.";
+
+function reportText({ groups, testNext }: BreakLogReport, cautions: readonly string[]): string {
   const next = testNext
     ? [
         wrap(
@@ -25,7 +30,7 @@ function reportText({ groups, testNext }: BreakLogReport): string {
         "",
       ]
     : [];
-  return [...groups.flatMap((group) => [groupText(group), ""]), ...next, ...bullets(CAUTIONS, width)].join("\n");
+  return [...groups.flatMap((group) => [groupText(group), ""]), ...next, ...bullets(cautions, width)].join("\n");
 }
 
 function groupText(group: GroupReport): string {

@@ -56,7 +56,8 @@ export function saveRecord(record: WrittenRecord): void {
 
 /** The log says so itself when it is invented, so that it still does when it comes back. */
 export function logText({ invented, tests }: BreakLog): string {
-  return `${invented ? "# Invented for demonstration: nothing in it was ever pulled.\n" : ""}${writeBreakLog(tests)}`;
+  const marked = tests.some((test) => test.invented);
+  return `${invented && !marked ? "# Invented for demonstration: nothing in it was ever pulled.\n" : ""}${writeBreakLog(tests)}`;
 }
 
 export function saveLog(log: BreakLog): void {

@@ -26,6 +26,8 @@ export interface BreakTest {
   readonly failureMode?: string;
   readonly failurePlace?: string;
   readonly note?: string;
+  /** The log says that its tests are made up; what rests on them must say so too. */
+  readonly invented?: true;
 }
 
 /** A fault in a break log: where, what was got, what was expected. */

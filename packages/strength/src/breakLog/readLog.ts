@@ -9,7 +9,7 @@ export type BreakLogReading =
 
 /**
  * Reads CSV with the columns of `LOG_COLUMNS`; `REQUIRED_COLUMNS` must be there, the others may be left out. Lines that
- * begin with # are remarks. Results of one file are in one unit.
+ * begin with # are remarks; one that begins "# Invented" marks all tests as made up. Results of one file are in one unit.
  */
 export function readBreakLog(csv: string): BreakLogReading {
   const { rows, faults } = split(csv);
@@ -32,8 +32,12 @@ export function readBreakLog(csv: string): BreakLogReading {
   }
   faults.push(...unitFaults(rows, columns));
   if (rows.length === 1) faults.push(fileFault("a header without tests", "at least one test below the header"));
-  return faults.length > 0 ? { ok: false, faults: faults.sort((a, b) => a.line - b.line) } : { ok: true, tests };
+  if (faults.length > 0) return { ok: false, faults: faults.sort((a, b) => a.line - b.line) };
+  return { ok: true, tests: saysInvented(csv) ? tests.map((test) => ({ ...test, invented: true })) : tests };
 }
+
+/** A remark (a line that begins with #) that begins with "invented" marks every test of the file as made up. */
+const saysInvented = (csv: string): boolean => /^#\s*invented\b/im.test(csv);
 
 interface Row {
   readonly cells: readonly string[];

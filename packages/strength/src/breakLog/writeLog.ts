@@ -2,13 +2,14 @@
 import Papa from "papaparse";
 import { type BreakTest, LOG_COLUMNS, type LogColumn } from "./breakTest.ts";
 
-/** CSV with every column, loads in kilonewtons. */
+/** CSV with every column, loads in kilonewtons; marked as invented when any test is. */
 export function writeBreakLog(tests: readonly BreakTest[]): string {
   const data = tests.map((test) => {
     const fields = fieldsOf(test);
     return LOG_COLUMNS.map((column) => fields[column]);
   });
-  return `${Papa.unparse({ fields: [...LOG_COLUMNS], data }, { newline: "\n" })}\n`;
+  const mark = tests.some(({ invented }) => invented) ? "# Invented: nothing in it was ever pulled.\n" : "";
+  return `${mark}${Papa.unparse({ fields: [...LOG_COLUMNS], data }, { newline: "\n" })}\n`;
 }
 
 function fieldsOf(test: BreakTest): Record<LogColumn, string> {

@@ -44,14 +44,15 @@ export function stockRetention(stock: LineStock, tests: readonly BreakTest[]): S
 /** Factors for `partStrengths` that rest on a break log. */
 export function factorsFromLog(tests: readonly BreakTest[]): FactorsOf {
   const known = new Map<string, StockRetention>();
+  const invented = tests.some((test) => test.invented);
   return (stock) => {
     const found = known.get(stock.id) ?? stockRetention(stock, tests);
     known.set(stock.id, found);
     const { sun, falls } = found;
     const published = publishedFactors(stock);
     return {
-      sun: (months) => testedFactor(published.sun(months), stock, sun, months),
-      falls: (count) => testedFactor(published.falls(count), stock, falls, count),
+      sun: (months) => testedFactor(published.sun(months), stock, sun, months, invented),
+      falls: (count) => testedFactor(published.falls(count), stock, falls, count, invented),
     };
   };
 }
@@ -64,6 +65,7 @@ function testedFactor(
   stock: LineStock,
   found: Retention | undefined,
   dose: number,
+  invented: boolean,
 ): StrengthFactor {
   // Beyond the range the cautious factor stands: tests within it say nothing about what is outside.
   if (found === undefined || published.beyond) return published;
@@ -74,7 +76,9 @@ function testedFactor(
     ...published,
     value: central / stock.rated.strength,
     spread: Math.max(logSpread(0.01), Math.sqrt(Math.expm1(sigma * sigma))),
-    basis: { kind: "tested", note },
+    basis: invented
+      ? { kind: "assumed", note: `invented tests, nothing was pulled: ${note}` }
+      : { kind: "tested", note },
   };
 }
 
