@@ -94,9 +94,19 @@ export async function computed(page: Page): Promise<void> {
 
 /** A change of rig or what-if has been taken up and computed. */
 export async function recomputed(page: Page, change: () => Promise<unknown>): Promise<void> {
-  const busy = page.waitForSelector("[role=progressbar]", { state: "attached", timeout: 20_000 });
+  // A short run is over before anyone who polls has seen its progress: the page itself notes that one was shown or told.
+  await page.evaluate(() => {
+    const told = () => document.querySelector("[role=status]")?.textContent;
+    const before = told();
+    document.body.dataset["ran"] = "";
+    new MutationObserver((_, observer) => {
+      if (!document.querySelector("[role=progressbar]") && told() === before) return;
+      document.body.dataset["ran"] = "yes";
+      observer.disconnect();
+    }).observe(document.body, { childList: true, subtree: true, characterData: true });
+  });
   await change();
-  await busy;
+  await page.waitForFunction(() => document.body.dataset["ran"] === "yes", undefined, { timeout: 20_000 });
   await computed(page);
 }
 
