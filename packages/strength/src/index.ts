@@ -31,6 +31,8 @@ export {
   logSpread,
 } from "./derating/lognormal.ts";
 export { boltPlacement, noRecord, textileMake, usedMetal } from "./derating/make.ts";
+export { OWN_NAME, ownFactors } from "./derating/own.ts";
+export { riggedFactors } from "./derating/rigged.ts";
 export { heatFactor, sheathSlipFactor } from "./derating/rope.ts";
 export { sewingFactor, sewnLoopAgeing } from "./derating/sewing.ts";
 export { conditionSunMonths, sunFactor } from "./derating/sun.ts";
@@ -47,8 +49,16 @@ export {
   zoneAt,
 } from "./parts/webbingStrength.ts";
 export { cdf, type Distribution, density, distributionMean, quantile } from "./reliability/distribution.ts";
+export {
+  type FailureChances,
+  failureChances,
+  type ShareKind,
+  type SurfaceQuality,
+} from "./reliability/failureChances.ts";
 export { type FirstToFail, firstToFail, type PartReliability, type Share } from "./reliability/firstToFail.ts";
 export { failureProbability, leastShares } from "./reliability/interference.ts";
+export { latinHypercube } from "./reliability/latinHypercube.ts";
+export { type LoadSurfaces, loadSurfaces, type SimulatedLoads, type SurfaceInput } from "./reliability/loadSurfaces.ts";
 export {
   lognormalInput,
   type NormalSpaceModel,
@@ -61,6 +71,7 @@ export {
   uniformInput,
 } from "./reliability/model.ts";
 export { type Random, seededRandom } from "./reliability/random.ts";
+export { fitSurface, type ResponseSurface } from "./reliability/responseSurface.ts";
 export { marginShares, type SobolIndex, type SobolOptions, sobolIndices } from "./reliability/sobol.ts";
 export {
   type SmallProbability,

@@ -30,6 +30,8 @@ export function uniformInput(name: string, from: number, to: number): RandomInpu
 export interface ReliabilityPart {
   readonly id: string;
   readonly name: string;
+  /** The part that this is one stretch of, with a load and a strength of its own; they are counted as one part. */
+  readonly stretchOf?: { readonly id: string; readonly name: string };
   /** Median strength [N]. */
   readonly median: number;
   /** Standard deviation of ln strength that comes from each common cause [-]. */
@@ -65,13 +67,16 @@ export interface NormalSpaceModel {
   readonly logMargins: (deviates: Float64Array) => Float64Array;
 }
 
+/** What scatters from one part of its kind to the next; of the stretches of one part under one name. */
+export const ownName = (part: ReliabilityPart) => `${(part.stretchOf ?? part).name}, its own`;
+
 export function normalSpace(model: ReliabilityModel): NormalSpaceModel {
   const { inputs, parts } = model;
   const causes = [...new Set(parts.flatMap((part) => Object.keys(part.causes)))];
   const loadings = parts.map((part) => causes.map((cause) => part.causes[cause] ?? 0));
   const own = inputs.length + causes.length;
   return {
-    names: [...inputs.map((input) => input.name), ...causes, ...parts.map((part) => `${part.name}, its own`)],
+    names: [...inputs.map((input) => input.name), ...causes, ...parts.map((part) => ownName(part))],
     dimension: own + parts.length,
     logMargins: (u) => {
       const loads = model.loads(inputs.map((input, i) => input.value(u[i]!)));

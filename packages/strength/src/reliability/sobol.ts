@@ -26,7 +26,10 @@ export interface SobolOptions {
 
 const RESAMPLES = 200;
 
-/** Indices of `f` over inputs drawn independently by `draw`, in the order of `names`. */
+/**
+ * Indices of `f` over inputs drawn independently by `draw`, in the order of `names`. Inputs of one name are one group, with
+ * one index for all of them.
+ */
 export function sobolIndices(
   f: (inputs: ArrayLike<number>) => number,
   draw: (random: Random) => ArrayLike<number>,
@@ -42,8 +45,8 @@ export function sobolIndices(
   const centre = [...fa, ...fb].reduce((sum, y) => sum + y, 0) / (2 * rows);
   const all = Float64Array.from({ length: rows }, (_, r) => r);
   const picks = Array.from({ length: RESAMPLES }, () => all.map(() => Math.floor(random.uniform() * rows)));
-  return names.map((name, i) => {
-    const fab = a.map((row, r) => f(Array.from(row, (x, j) => (j === i ? b[r]![j]! : x))));
+  return [...new Set(names)].map((name) => {
+    const fab = a.map((row, r) => f(Array.from(row, (x, j) => (names[j] === name ? b[r]![j]! : x))));
     const estimate = (pick: Float64Array) => estimates(fa, fb, fab, centre, pick);
     const whole = estimate(all);
     const again = picks.map(estimate);

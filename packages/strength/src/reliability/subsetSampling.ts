@@ -16,6 +16,8 @@ export interface SmallProbability {
   readonly levels: number;
   /** How often the loads were computed. */
   readonly evaluations: number;
+  /** Samples of the last level that fail, in standard deviations: where failure comes from. */
+  readonly failures: readonly Float64Array[];
   /** False when even the last level did not reach failure: the value is then an upper bound. */
   readonly reached: boolean;
 }
@@ -71,7 +73,10 @@ export function subsetSampling(
     // The samples lie chain after chain: level 1 is independent, later ones correlate along each chain.
     const correlation = level === 1 ? 0 : chainCorrelation(samples, limit, share, chains);
     variance += ((1 - share) / (share * n)) * (1 + correlation) || 0;
-    if (last) return result(probability, share, variance, level, evaluations, n);
+    if (last) {
+      const failures = samples.filter((s) => s.margin <= 0).map((s) => s.u);
+      return { ...result(probability, share, variance, n), levels: level, evaluations, failures };
+    }
     probability *= share;
     const seeds = sorted.slice(0, chains);
     samples = seeds.flatMap((start) => chain(start, n / chains, limit, margin, random));
@@ -80,23 +85,16 @@ export function subsetSampling(
 }
 
 /** `before`: probability of the last level's condition; `share`: of its samples that fail. */
-function result(
-  before: number,
-  share: number,
-  variance: number,
-  levels: number,
-  evaluations: number,
-  n: number,
-): SmallProbability {
+function result(before: number, share: number, variance: number, n: number) {
   const probability = before * share;
   if (share === 0) {
     // None of n: at 95 % fewer than 3 in n (rule of three).
     const bound = (before * 3) / n;
-    return { value: bound, low: 0, high: bound, spread: Number.NaN, levels, evaluations, reached: false };
+    return { value: bound, low: 0, high: bound, spread: Number.NaN, reached: false };
   }
   const width = Math.exp(1.959964 * Math.sqrt(Math.log1p(variance)));
   const [low, high] = [probability / width, Math.min(1, probability * width)];
-  return { value: probability, low, high, spread: Math.sqrt(variance), levels, evaluations, reached: true };
+  return { value: probability, low, high, spread: Math.sqrt(variance), reached: true };
 }
 
 /** Modified Metropolis: each coordinate takes or leaves its own step, then the whole must stay within the level. */
