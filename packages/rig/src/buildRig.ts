@@ -12,6 +12,7 @@ import type {
   ConnectionPart,
   LineEnd,
   LineStock,
+  OwnJudgement,
   Rated,
   Rig,
   RigBackup,
@@ -41,11 +42,14 @@ type ReadWear = NonNullable<ReadSection["wear"]>[number];
 type ReadAnchor = ReadDocument["anchorA"];
 type ReadPart = ReadAnchor["points"][number];
 type ReadCondition = ReadPart["condition"];
+type ReadOwn = ReadPart["own"];
 
 const rated = (part: { strength: number; basis?: Basis | undefined }): Rated => ({
   strength: part.strength,
   basis: part.basis ?? readBasis(undefined),
 });
+
+const own = (read: ReadOwn): OwnJudgement | undefined => read && present({ factor: read.factor, reason: read.reason });
 
 function condition(read: ReadCondition): Condition {
   if (!read) return {};
@@ -65,7 +69,8 @@ function wear(read: ReadWear): Wear {
 }
 
 function anchorPart(read: ReadPart): AnchorPart {
-  return { name: read.name, kind: read.kind, rated: rated(read), condition: condition(read.condition) };
+  const { name, kind, rigged } = read;
+  return present({ name, kind, rated: rated(read), rigged, condition: condition(read.condition), own: own(read.own) });
 }
 
 function anchorSide(read: ReadAnchor): AnchorSide {
@@ -79,15 +84,19 @@ function anchorSide(read: ReadAnchor): AnchorSide {
 }
 
 function lineEnd(read: ReadEnd, stock: LineStock): LineEnd {
-  const common = present({ bend: read.bend, condition: read.condition && condition(read.condition) });
+  const common = present({
+    bend: read.bend,
+    condition: read.condition && condition(read.condition),
+    own: own(read.own),
+  });
   if (read.kind === "weblock") {
     const monthsClamped = read.clamped === undefined ? undefined : read.clamped / MONTH;
     return { kind: read.kind, rated: rated(read), ...present({ slipLoad: read.slipLoad, monthsClamped }), ...common };
   }
   if (read.kind === "sewnLoop") return { kind: read.kind, rated: rated(read), ...common };
   // A knot is tied in the webbing itself: as new it holds what the webbing holds, and the knot takes its share of that.
-  const own = read.strength === undefined ? stock.rated : rated({ strength: read.strength, basis: read.basis });
-  return { kind: read.kind, knot: read.knot, rated: own, ...common };
+  const held = read.strength === undefined ? stock.rated : rated({ strength: read.strength, basis: read.basis });
+  return { kind: read.kind, knot: read.knot, rated: held, ...common };
 }
 
 /** Turns a faultless document into a rig; `draft` is the same document, for its stocks and the stated defaults. */
@@ -104,22 +113,32 @@ export function buildRig(read: ReadDocument, draft: Draft): Rig {
     anchorB: anchorSide(read.anchorB),
     main: { pretension: read.main.pretension, ...line(read.main, draft) },
     backup: read.backup && backupLine(read.backup, draft),
-    rings: read.rings.map((ring, i) => ({
-      name: ring.name,
-      mass: ring.mass,
-      clearance: filled(draft, `rings[${i}].clearance`),
-      friction: filled(draft, `rings[${i}].friction`),
-      rated: rated(ring),
-      condition: condition(ring.condition),
-    })),
-    leash: {
+    rings: read.rings.map((ring, i) =>
+      present({
+        name: ring.name,
+        mass: ring.mass,
+        clearance: filled(draft, `rings[${i}].clearance`),
+        friction: filled(draft, `rings[${i}].friction`),
+        rated: rated(ring),
+        condition: condition(ring.condition),
+        own: own(ring.own),
+      }),
+    ),
+    leash: present({
       stock: stock(draft, read.leash.stock),
       length: read.leash.length,
       knots: read.leash.knots,
       condition: condition(read.leash.condition),
       falls: filled(draft, "leash.falls"),
-    },
-    harness: { rated: rated(read.harness), condition: condition(read.harness.condition) },
+      sheathSlip: read.leash.sheathSlip,
+      glazed: read.leash.glazed,
+      own: own(read.leash.own),
+    }),
+    harness: present({
+      rated: rated(read.harness),
+      condition: condition(read.harness.condition),
+      own: own(read.harness.own),
+    }),
     walker: {
       mass: read.walker.mass,
       tieIn: filled(draft, "walker.tieIn"),
@@ -152,6 +171,7 @@ function line(read: { sections: ReadSection[]; endA: ReadEnd; endB: ReadEnd }, d
         length: from.length,
         condition: condition(from.condition),
         wear: (from.wear ?? []).map(wear),
+        own: own(from.own),
       }),
   );
   return { sections, endA: lineEnd(read.endA, sections[0]!.stock), endB: lineEnd(read.endB, sections.at(-1)!.stock) };
@@ -166,6 +186,14 @@ function backupLine(read: NonNullable<ReadDocument["backup"]>, draft: Draft): Ri
 /** Connections in the order of the document, then the tapes in theirs: an index leads back to its field. */
 function joints(backup: NonNullable<ReadDocument["backup"]>): ConnectionPart[] {
   const made = (kind: ConnectionPart["kind"], list: NonNullable<typeof backup.connections> | undefined) =>
-    (list ?? []).map((joint) => ({ at: joint.at, kind, rated: rated(joint), condition: condition(joint.condition) }));
+    (list ?? []).map((joint) =>
+      present({
+        at: joint.at,
+        kind,
+        rated: rated(joint),
+        condition: condition(joint.condition),
+        own: own(joint.own),
+      }),
+    );
   return [...made("connection", backup.connections), ...made("tape", backup.tapes)];
 }

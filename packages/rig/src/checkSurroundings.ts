@@ -16,6 +16,10 @@ export function checkAnchors(draft: Draft): void {
     if (points === 1 && angle !== undefined && angle > 0) {
       draft.fault(`${anchor}.legAngle`, "no angle", "One rock point has no legs with an angle between them.");
     }
+    for (const path of [...draft.items(`${anchor}.points`), ...draft.items(`${anchor}.hardware`)]) {
+      if (!draft.has(`${path}.rigged`) || draft.text(`${path}.kind`) === "sling") continue;
+      draft.fault(`${path}.rigged`, "a sling", "Only a sling is rigged straight, choked or in a basket.");
+    }
   }
 }
 

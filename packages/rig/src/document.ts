@@ -23,6 +23,11 @@ const condition = (at: string) =>
 
 const rated = (at: string) => ({ strength: measured(`${at}.strength`), basis: basis(`${at}.basis`).optional() });
 
+const own = (at: string) =>
+  z
+    .strictObject({ factor: bare(`${at}.own.factor`).optional(), reason: text(`${at}.own.reason`).regex(/\S/) })
+    .optional();
+
 const stock = z.strictObject({
   id: text("stocks[].id").min(1),
   like: stockId("stocks[].like").optional(),
@@ -49,7 +54,9 @@ const anchorPart = (at: string) =>
     name: text(`${at}.name`),
     kind: choice<"bolt" | "sling" | "shackle" | "tree" | "other">(`${at}.kind`),
     ...rated(at),
+    rigged: choice<"straight" | "choked" | "basket">(`${at}.rigged`).optional(),
     condition: condition(`${at}.condition`),
+    own: own(at),
   });
 
 const anchor = (at: "anchorA" | "anchorB") =>
@@ -80,6 +87,7 @@ const wear = (at: string) => {
     z.strictObject({ kind: z.literal("fallZone"), ...stretch, falls: bare(`${at}.falls`) }),
     z.strictObject({ kind: z.literal("stitching"), ...spot }),
     z.strictObject({ kind: z.literal("abrasion"), ...stretch, depth: measured(`${at}.depth`) }),
+    z.strictObject({ kind: z.literal("heat"), ...stretch, depth: measured(`${at}.depth`) }),
     z.strictObject({ kind: z.literal("cut"), at: measured(`${at}.at`), depth: measured(`${at}.depth`) }),
   ]);
 };
@@ -93,10 +101,11 @@ const section = (at: string) =>
       .array(wear(`${at}.wear[]`))
       .max(200)
       .optional(),
+    own: own(at),
   });
 
 const lineEnd = (at: string) => {
-  const common = { bend: bare(`${at}.bend`).optional(), condition: condition(`${at}.condition`) };
+  const common = { bend: bare(`${at}.bend`).optional(), condition: condition(`${at}.condition`), own: own(at) };
   return z.discriminatedUnion("kind", [
     z.strictObject({
       kind: z.literal("weblock"),
@@ -124,7 +133,14 @@ const sections = (at: "main" | "backup") =>
 
 const joints = (at: string) =>
   z
-    .array(z.strictObject({ at: position(`${at}.at`), ...rated(at), condition: condition(`${at}.condition`) }))
+    .array(
+      z.strictObject({
+        at: position(`${at}.at`),
+        ...rated(at),
+        condition: condition(`${at}.condition`),
+        own: own(at),
+      }),
+    )
     .max(200)
     .optional();
 
@@ -145,6 +161,7 @@ const ring = z.strictObject({
   friction: bare("rings[].friction").optional(),
   ...rated("rings[]"),
   condition: condition("rings[].condition"),
+  own: own("rings[]"),
 });
 
 const leash = z.strictObject({
@@ -160,6 +177,9 @@ const leash = z.strictObject({
     .max(12),
   condition: condition("leash.condition"),
   falls: bare("leash.falls").optional(),
+  sheathSlip: measured("leash.sheathSlip").optional(),
+  glazed: measured("leash.glazed").optional(),
+  own: own("leash"),
 });
 
 /** The schema of a rig document. Its input type is the document, its output the same in SI units. */
@@ -185,7 +205,7 @@ export const rigSchema = z
     backup: backup.optional(),
     rings: z.array(ring).min(1).max(4),
     leash,
-    harness: z.strictObject({ ...rated("harness"), condition: condition("harness.condition") }),
+    harness: z.strictObject({ ...rated("harness"), condition: condition("harness.condition"), own: own("harness") }),
     walker: z.strictObject({
       mass: measured("walker.mass"),
       tieIn: measured("walker.tieIn").optional(),

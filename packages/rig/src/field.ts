@@ -89,6 +89,26 @@ export function conditionFields(prefix: string): FieldTable {
   };
 }
 
+/** Fields of what its owner thinks of a part, at `prefix`. */
+export function ownFields(prefix: string): FieldTable {
+  return {
+    [`${prefix}.own.factor`]: {
+      kind: "quantity",
+      label: "Own factor",
+      dimension: "ratio",
+      limits: [0.01, 1.5],
+      natural: [0.3, 1],
+      help: "Your own factor on the strength of this part: below 1 when you doubt it. Above 1 raises it, and every result says so. Left out beside a reason, the cautious factor for an unknown part is taken.",
+    },
+    [`${prefix}.own.reason`]: {
+      kind: "text",
+      label: "Why",
+      longest: 200,
+      help: "Why you doubt this part, or how you know better; shown with every result that rests on it.",
+    },
+  };
+}
+
 /** Knots known by name, for the leash and for a line's end. */
 export const KNOTS = [
   { value: "figureEight", label: "Figure-eight loop" },

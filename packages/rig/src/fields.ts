@@ -3,7 +3,7 @@
  * that is natural for a slider, and a line of help. The schema, the checks and a rig sheet on screen are all made from
  * this one table. `[]` in a path stands for any item of a list. Limits and ranges are in SI units.
  */
-import { BASIS_HELP, conditionFields, type Field, type FieldTable, KNOTS, ratedFields } from "./field.ts";
+import { BASIS_HELP, conditionFields, type Field, type FieldTable, KNOTS, ownFields, ratedFields } from "./field.ts";
 import { anchorFields } from "./fieldsAnchor.ts";
 import { lineFields } from "./fieldsLine.ts";
 import { stockFields } from "./fieldsStock.ts";
@@ -80,6 +80,7 @@ const ring: FieldTable = {
   },
   ...ratedFields("rings[]", "the ring", [15e3, 60e3]),
   ...conditionFields("rings[].condition"),
+  ...ownFields("rings[]"),
 };
 
 const leash: FieldTable = {
@@ -113,11 +114,29 @@ const leash: FieldTable = {
     fallback: 0,
     help: "Leash falls it has held so far.",
   },
+  "leash.sheathSlip": {
+    kind: "quantity",
+    label: "Sheath slip",
+    dimension: "share",
+    limits: [0, 0.5],
+    natural: [0, 0.05],
+    help: "How far the sheath has slipped along the core, over the length of the leash: 14 mm on 1.4 m is 1 %. A rope whose sheath has slipped is taken out of use.",
+  },
+  "leash.glazed": {
+    kind: "quantity",
+    label: "Glazed by heat",
+    dimension: "share",
+    limits: [0, 0.99],
+    natural: [0, 0.3],
+    help: "Share of the section that heat has glazed, where it is worst: hard, shiny fibre carries nothing.",
+  },
+  ...ownFields("leash"),
 };
 
 const walker: FieldTable = {
   ...ratedFields("harness", "the tie-in of the harness", [10e3, 25e3]),
   ...conditionFields("harness.condition"),
+  ...ownFields("harness"),
   "walker.mass": {
     kind: "quantity",
     label: "Mass",

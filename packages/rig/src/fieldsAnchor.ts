@@ -1,5 +1,5 @@
 /** Fields of an anchor: rock points, legs, hardware. */
-import { conditionFields, type FieldTable, ratedFields } from "./field.ts";
+import { conditionFields, type FieldTable, ownFields, ratedFields } from "./field.ts";
 
 function partFields(prefix: string, what: string): FieldTable {
   return {
@@ -14,10 +14,21 @@ function partFields(prefix: string, what: string): FieldTable {
         { value: "tree", label: "Tree" },
         { value: "other", label: "Something else" },
       ],
-      help: "What kind of part it is. Strength is as rigged: a choked sling holds about 0.8 of its straight strength (EN 1492-1, from memory). Bolts are weaker along their axis than across it (EN 959, from memory: 15 kN and 25 kN).",
+      help: "What kind of part it is. Bolts are weaker along their axis than across it (EN 959, from memory: 15 kN and 25 kN).",
     },
     ...ratedFields(prefix, "the part", [10e3, 60e3]),
+    [`${prefix}.rigged`]: {
+      kind: "choice",
+      label: "Rigged",
+      options: [
+        { value: "straight", label: "Straight" },
+        { value: "choked", label: "Choked" },
+        { value: "basket", label: "Basket" },
+      ],
+      help: "How a sling is rigged, when its rated strength is that of a straight pull: choked it holds about 0.8 of it (EN 1492-1, from memory), in a basket more. Left out, the strength is taken to be as rigged.",
+    },
     ...conditionFields(`${prefix}.condition`),
+    ...ownFields(prefix),
   };
 }
 
@@ -31,7 +42,7 @@ export function anchorFields(prefix: "anchorA" | "anchorB", what: string): Field
       // Just below 180°: straight legs would need an infinite force.
       limits: [0, (179 * Math.PI) / 180],
       natural: [0, (120 * Math.PI) / 180],
-      help: "Angle between the outermost legs; at 120° each of two legs carries the whole load.",
+      help: "Angle between the outermost legs. Up to 90° is usual; at 120° each of two legs carries the whole load.",
     },
     [`${prefix}.legLength`]: {
       kind: "quantity",

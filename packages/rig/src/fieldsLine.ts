@@ -1,5 +1,5 @@
 /** Fields of the main line and of the backup: tension or slack, sections with their wear, ends, connections. */
-import { conditionFields, type Field, type FieldTable, KNOTS, ratedFields } from "./field.ts";
+import { conditionFields, type Field, type FieldTable, KNOTS, ownFields, ratedFields } from "./field.ts";
 import { YEAR } from "./units.ts";
 
 const place = (label: string, help: string): Field => ({
@@ -36,6 +36,7 @@ function wearFields(prefix: string): FieldTable {
         { value: "fallZone", label: "Fall zone" },
         { value: "stitching", label: "Stitching" },
         { value: "abrasion", label: "Abrasion" },
+        { value: "heat", label: "Glazed by heat" },
         { value: "cut", label: "Cut" },
       ],
       help: "What weakens the webbing here.",
@@ -74,7 +75,7 @@ function wearFields(prefix: string): FieldTable {
       natural: [0, 500],
       help: "Leash falls caught on this stretch.",
     },
-    [`${prefix}.depth`]: depth("Share of the width, or of the thickness, that is gone."),
+    [`${prefix}.depth`]: depth("Share of the width, or of the thickness, that is gone or glazed."),
   };
 }
 
@@ -117,6 +118,7 @@ function endFields(prefix: string, what: string): FieldTable {
       help: "Diameter of the pin over thickness of the webbing, where a loop bends over a pin.",
     },
     ...conditionFields(`${prefix}.condition`),
+    ...ownFields(prefix),
   };
 }
 
@@ -167,9 +169,11 @@ function joints(prefix: "main" | "backup"): FieldTable {
     "backup.connections[].at": at,
     ...ratedFields("backup.connections[]", "the connection", [2e3, 30e3]),
     ...conditionFields("backup.connections[].condition"),
+    ...ownFields("backup.connections[]"),
     "backup.tapes[].at": at,
     ...ratedFields("backup.tapes[]", "the tape", [100, 1000]),
     ...conditionFields("backup.tapes[].condition"),
+    ...ownFields("backup.tapes[]"),
   };
 }
 
@@ -187,6 +191,7 @@ export function lineFields(prefix: "main" | "backup", what: string): FieldTable 
     },
     ...conditionFields(`${section}.condition`),
     ...wearFields(`${section}.wear[]`),
+    ...ownFields(section),
     ...endFields(`${prefix}.endA`, what),
     ...endFields(`${prefix}.endB`, what),
     ...joints(prefix),

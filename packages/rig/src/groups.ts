@@ -21,12 +21,13 @@ const NAMES: Readonly<Record<string, string>> = {
   walker: "Walker",
   ground: "Ground profile",
   condition: "Condition",
+  own: "Own judgement",
 };
 
 /** The name of the group or list at a path, such as "Main line"; undefined when there is none of that name. */
 export function groupName(path: string): string | undefined {
   const pattern = path.replace(/\[\d+\]/g, "[]");
   const shared = pattern.replace(/^anchor[AB]\./, "anchor.").replace(/^(?:main|backup)\./, "line.");
-  const last = /(?:^|\.)condition$/.test(pattern) ? "condition" : pattern;
+  const last = /(?:^|\.)(condition|own)$/.exec(pattern)?.[1] ?? pattern;
   return NAMES[pattern] ?? NAMES[shared] ?? NAMES[last];
 }

@@ -26,6 +26,7 @@ export {
   naturalLengths,
 } from "./geometry.ts";
 export { groupName } from "./groups.ts";
+export { judgePart } from "./ownJudgement.ts";
 export { editDocument, type PathStep, pathSteps, pathText, valueAt } from "./path.ts";
 export { MAX_RIG_TEXT, type RigReading, readRig } from "./readRig.ts";
 export type * from "./rig.ts";

@@ -47,6 +47,16 @@ export interface LineStock {
   readonly basis: Basis;
 }
 
+/**
+ * What its owner thinks of a part, beside what is known of its kind: a factor on its strength, and why. Without a factor it
+ * is a doubt, and the cautious factor is taken.
+ */
+export interface OwnJudgement {
+  /** Below 1 for a doubt; above 1 it raises the strength, and everything that rests on it says so [-]. */
+  readonly factor?: number;
+  readonly reason: string;
+}
+
 /** What has happened to a part; every entry takes strength away through a named factor. */
 export interface Condition {
   /** Months in the open [-]. */
@@ -74,7 +84,7 @@ export type Wear =
     }
   | { readonly kind: "fallZone"; readonly from: number; readonly to: number; readonly falls: number }
   | { readonly kind: "stitching"; readonly at: number; readonly length: number }
-  | { readonly kind: "abrasion"; readonly from: number; readonly to: number; readonly depth: number }
+  | { readonly kind: "abrasion" | "heat"; readonly from: number; readonly to: number; readonly depth: number }
   | { readonly kind: "cut"; readonly at: number; readonly depth: number };
 
 export interface WebbingSection {
@@ -83,6 +93,7 @@ export interface WebbingSection {
   readonly length?: number;
   readonly condition: Condition;
   readonly wear: readonly Wear[];
+  readonly own?: OwnJudgement;
 }
 
 /** How a line ends at an anchor. */
@@ -97,13 +108,17 @@ export interface LineEnd {
   /** Pin diameter over webbing thickness, when the loop bends over a pin [-]. */
   readonly bend?: number;
   readonly condition?: Condition;
+  readonly own?: OwnJudgement;
 }
 
 export interface AnchorPart {
   readonly name: string;
   readonly kind: "bolt" | "sling" | "shackle" | "tree" | "other";
   readonly rated: Rated;
+  /** How a sling is rigged when its rated strength is that of a straight pull; absent: rated as rigged. */
+  readonly rigged?: "straight" | "choked" | "basket";
   readonly condition: Condition;
+  readonly own?: OwnJudgement;
 }
 
 export interface AnchorSide {
@@ -125,6 +140,7 @@ export interface ConnectionPart {
   readonly kind: "connection" | "tape";
   readonly rated: Rated;
   readonly condition?: Condition;
+  readonly own?: OwnJudgement;
 }
 
 export interface RigMain {
@@ -163,6 +179,7 @@ export interface Rig {
     readonly friction: number;
     readonly rated: Rated;
     readonly condition?: Condition;
+    readonly own?: OwnJudgement;
   }[];
   readonly leash: {
     readonly stock: LineStock;
@@ -171,8 +188,13 @@ export interface Rig {
     readonly knots: readonly { readonly kind: KnotKind; readonly where: "ring" | "harness" | "middle" }[];
     readonly condition: Condition;
     readonly falls: number;
+    /** How far the sheath has slipped, over the leash's length [-]. */
+    readonly sheathSlip?: number;
+    /** Share of the section that heat has glazed [-]. */
+    readonly glazed?: number;
+    readonly own?: OwnJudgement;
   };
-  readonly harness: { readonly rated: Rated; readonly condition?: Condition };
+  readonly harness: { readonly rated: Rated; readonly condition?: Condition; readonly own?: OwnJudgement };
   readonly walker: {
     readonly mass: number;
     /** Height of the tie-in above the line, standing [m]. */

@@ -75,6 +75,8 @@ function wearText(wear: Wear): string {
       return `stitching at ${formatLength(wear.at)}`;
     case "abrasion":
       return `abrasion over ${formatPercent(wear.depth)} of the width between ${formatLength(wear.from)} and ${formatLength(wear.to)}`;
+    case "heat":
+      return `glazed over ${formatPercent(wear.depth)} of the width between ${formatLength(wear.from)} and ${formatLength(wear.to)}`;
     case "cut":
       return `cut over ${formatPercent(wear.depth)} of the width at ${formatLength(wear.at)}`;
   }
@@ -97,16 +99,21 @@ function backup(rig: Rig): string {
   return `${sections(rig.backup.sections)}; ${formatPercent(rig.backup.slack)} longer than the chord; ${held}; ${ends(rig.backup)}`;
 }
 
-function leash({ leash: { stock, length, knots, condition, falls } }: Rig): string {
+function leash({ leash: { stock, length, knots, condition, falls, sheathSlip, glazed } }: Rig): string {
   const said = [`${formatLength(length)} of ${stock.name}`];
   said.push(knots.length === 0 ? "sewn" : `${knots.length} ${knots.length === 1 ? "knot" : "knots"}`);
   if (condition.monthsOutside !== undefined) said.push(`${formatRatio(condition.monthsOutside)} months outside`);
   if (falls > 0) said.push(`${falls} falls`);
+  if (sheathSlip !== undefined) said.push(`sheath slipped by ${formatPercent(sheathSlip)}`);
+  if (glazed !== undefined) said.push(`glazed over ${formatPercent(glazed)} of the section`);
   return said.join(", ");
 }
 
 function anchor(side: AnchorSide): string {
-  const parts = [...side.hardware, ...side.points].map((one) => `${one.name} rated ${formatForce(one.rated.strength)}`);
+  const parts = [...side.hardware, ...side.points].map(
+    (one) =>
+      `${one.name}${one.rigged === undefined ? "" : ` (${one.rigged})`} rated ${formatForce(one.rated.strength)}`,
+  );
   const legs = side.points.length > 1 ? `; ${formatAngle(side.legAngle)} between the legs` : "";
   const give = side.stiffness === undefined ? "rigid" : formatStiffness(side.stiffness);
   return `${parts.join(", ")}${legs}; ${give}`;

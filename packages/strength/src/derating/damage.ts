@@ -1,8 +1,8 @@
-/** Loss to abrasion, heat glazing and cuts, by the share of the width that is gone. */
+/** Loss to abrasion and cuts, by the share of the width that is gone. Heat glazing is in `rope.ts`. */
 import type { Basis } from "@secondline/rig";
 import { evaluateFactor, type StrengthFactor } from "./factor.ts";
 
-const ABRASION: Basis = { kind: "assumed", note: "what is worn or glazed carries nothing; the rest carries its share" };
+const ABRASION: Basis = { kind: "assumed", note: "what is worn away carries nothing; the rest carries its share" };
 const CUT: Basis = {
   kind: "assumed",
   note: "a cut edge draws load to its tip: half as much again as the cut's share of the width",
@@ -11,7 +11,7 @@ const CUT: Basis = {
 /** Deepest damage the factors cover, share of the width [-]. Beyond it the line is for the bin, not for a formula. */
 const DEEPEST = 0.4;
 
-/** Factor of abraded or glazed webbing; `depth` is the share of the width that is worn [-]. */
+/** Factor of abraded webbing; `depth` is the share of the width that is worn [-]. */
 export function abrasionFactor(depth: number): StrengthFactor {
   return damage("abrasion", depth, 1, ABRASION);
 }

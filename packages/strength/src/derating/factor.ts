@@ -29,6 +29,8 @@ export interface StrengthFactor {
   readonly beyond: boolean;
   /** True when nothing is known of the part and the cautious factor stands in. */
   readonly noData: boolean;
+  /** True when a reader must be told of it wherever the strength is shown: somebody's own judgement, or one that raises it. */
+  readonly flagged?: boolean;
 }
 
 /** Beyond its range nothing is known: the value at the edge is taken with half of it gone and this spread [-]. */

@@ -26,12 +26,16 @@ export function boltPlacement(): StrengthFactor {
   });
 }
 
+/** What stands in for what nobody knows of a part: central value and spread [-]. */
+export const UNKNOWN_VALUE = 0.7;
+export const UNKNOWN_SPREAD = 0.2;
+
 /** Cautious factor for a part of which no history is known. */
 export function noRecord(what: string): StrengthFactor {
   return fixedFactor({
     name: "no record",
-    value: 0.7,
-    spread: 0.2,
+    value: UNKNOWN_VALUE,
+    spread: UNKNOWN_SPREAD,
     basis: { kind: "assumed", note: `nothing is known of what happened to ${what}: the cautious factor stands in` },
     noData: true,
   });

@@ -1,4 +1,4 @@
-/** Loss of a kernmantle rope to heat glazing and to a slipped sheath, where they are known. */
+/** Loss to heat glazing, of a rope or of webbing, and of a kernmantle rope to a slipped sheath, where they are known. */
 import type { Basis } from "@secondline/rig";
 import { evaluateFactor, type StrengthFactor } from "./factor.ts";
 

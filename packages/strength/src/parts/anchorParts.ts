@@ -2,6 +2,8 @@
 import type { AnchorPart, AnchorSide } from "@secondline/rig";
 import type { StrengthFactor } from "../derating/factor.ts";
 import { boltPlacement, noRecord, textileMake, usedMetal } from "../derating/make.ts";
+import { ownFactors } from "../derating/own.ts";
+import { riggedFactors } from "../derating/rigged.ts";
 import { makePartStrength, type PartStrength } from "./partStrength.ts";
 import { conditionFactors } from "./textileCondition.ts";
 
@@ -14,7 +16,7 @@ export function anchorStrengths(id: "anchorA" | "anchorB", side: AnchorSide): Pa
       name: `${part.name}, ${where}`,
       rated: part.rated.strength,
       ratedBasis: part.rated.basis,
-      factors: anchorFactors(part),
+      factors: [...anchorFactors(part), ...riggedFactors(part.rigged), ...ownFactors(part.own)],
     });
   return [
     ...side.hardware.map((part, i) => strength(part, `${id}.hardware.${i}`)),

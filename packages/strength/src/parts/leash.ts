@@ -3,6 +3,8 @@ import type { Rig } from "@secondline/rig";
 import { fallsFactor } from "../derating/falls.ts";
 import { ropeKnot } from "../derating/knot.ts";
 import { noRecord, textileMake } from "../derating/make.ts";
+import { ownFactors } from "../derating/own.ts";
+import { heatFactor, sheathSlipFactor } from "../derating/rope.ts";
 import { sewnLoopAgeing } from "../derating/sewing.ts";
 import type { FactorsOf } from "../retention/testedStock.ts";
 import { makePartStrength, type PartStrength } from "./partStrength.ts";
@@ -21,10 +23,13 @@ export function leashStrength(leash: Rig["leash"], factorsOf: FactorsOf): PartSt
     ...conditionFactors(condition, stock.fibre, "the leash", factorsOf(stock).sun),
   ];
   if (falls > 0) factors.push(fallsFactor(falls, "leash"));
+  if (leash.sheathSlip !== undefined && leash.sheathSlip > 0) factors.push(sheathSlipFactor(leash.sheathSlip));
+  if (leash.glazed !== undefined && leash.glazed > 0) factors.push(heatFactor(leash.glazed));
   // A leash without a knot is sewn: as rated when new, its stitching ages outside.
   if (worst !== undefined) factors.push(worst.factor);
   else if (condition.monthsOutside !== undefined) factors.push(sewnLoopAgeing(condition.monthsOutside));
   else factors.push(noRecord("the leash's stitching"));
+  factors.push(...ownFactors(leash.own));
   return makePartStrength({
     id: "leash",
     name: worst === undefined ? "Leash" : `Leash, in its ${worst.factor.name}`,

@@ -8,6 +8,7 @@ import { clampFactor } from "../derating/clampTrace.ts";
 import type { StrengthFactor } from "../derating/factor.ts";
 import { webbingKnot } from "../derating/knot.ts";
 import { textileMake, usedMetal } from "../derating/make.ts";
+import { ownFactors } from "../derating/own.ts";
 import { sewnLoopAgeing } from "../derating/sewing.ts";
 import type { FactorsOf } from "../retention/testedStock.ts";
 import { makePartStrength, type PartStrength } from "./partStrength.ts";
@@ -32,12 +33,13 @@ export function lineEndStrength(
   ];
   if (end.kind === "sewnLoop") factors.push(sewnLoopAgeing(condition.monthsOutside ?? 0));
   else factors.push(webbingKnot());
-  factors.push(...bend(end));
+  factors.push(...bend(end), ...ownFactors(end.own));
   return makePartStrength({ id, name, rated: end.rated.strength, ratedBasis: end.rated.basis, factors });
 }
 
 function weblockDevice(id: string, name: string, end: LineEnd): PartStrength {
-  return makePartStrength({ id, name, rated: end.rated.strength, ratedBasis: end.rated.basis, factors: [usedMetal()] });
+  const factors = [usedMetal(), ...ownFactors(end.own)];
+  return makePartStrength({ id, name, rated: end.rated.strength, ratedBasis: end.rated.basis, factors });
 }
 
 /** Without months in the clamp the webbing is taken to have sat in it as long as it has been outside. */
@@ -54,6 +56,9 @@ function webbingInWeblock(
     ...conditionFactors(condition, stock.fibre, "the webbing in the weblock", factorsOf(stock).sun),
     clampFactor(end.monthsClamped ?? condition.monthsOutside ?? 0),
     ...bend(end),
+    // What is thought of the webbing counts in its weblock too; a doubt of this end comes on top.
+    ...ownFactors(section.own),
+    ...ownFactors(end.own),
   ];
   return makePartStrength({ id, name, rated: stock.rated.strength, ratedBasis: stock.rated.basis, factors });
 }

@@ -1,5 +1,5 @@
 /** One part of a rig and what it holds. */
-import type { Basis, BasisKind } from "@secondline/rig";
+import { type Basis, type BasisKind, formatPercent, formatRatio } from "@secondline/rig";
 import type { StrengthFactor } from "../derating/factor.ts";
 import { combineFactors } from "../derating/lognormal.ts";
 import type { StrengthZone } from "./webbingStrength.ts";
@@ -23,7 +23,7 @@ export interface PartStrength {
   readonly bases: readonly Basis[];
   /** True when the cautious factor stands in for something nobody wrote down. */
   readonly noData: boolean;
-  /** What a reader must know: factors beyond their range, parts without data. */
+  /** What a reader must know: factors beyond their range, parts without data, own judgements, what raises the strength. */
   readonly flags: readonly string[];
   /** For webbing: strength along the natural length; the part's own numbers are those of the weakest zone. */
   readonly zones?: readonly StrengthZone[];
@@ -55,8 +55,14 @@ export function makePartStrength(
   };
 }
 
-/** Sentences about factors that rest on nothing known. */
+/** Sentences about factors that rest on nothing known or on somebody's word, and about those that raise the strength. */
 function factorFlags(factors: readonly StrengthFactor[]): string[] {
-  const sentences = factors.filter((f) => f.beyond || f.noData).map((f) => `${f.name}: ${f.basis.note}`);
+  const sentences = factors
+    .filter((f) => f.beyond || f.noData || f.flagged)
+    .map((f) => `${f.name}${f.flagged ? times(f.value) : ""}: ${f.basis.note}`);
   return [...new Set(sentences)];
+}
+
+function times(value: number): string {
+  return ` × ${formatRatio(value)}${value > 1 ? `, RAISES the strength by ${formatPercent(value - 1)}` : ""}`;
 }

@@ -4,12 +4,14 @@ import {
   type Condition,
   type LineEnd,
   mainNaturalLength,
+  type OwnJudgement,
   type Rated,
   type Rig,
   type WebbingSection,
 } from "@secondline/rig";
 import type { StrengthFactor } from "../derating/factor.ts";
 import { textileMake, usedMetal } from "../derating/make.ts";
+import { ownFactors } from "../derating/own.ts";
 import { type FactorsOf, publishedFactors } from "../retention/testedStock.ts";
 import { anchorStrengths } from "./anchorParts.ts";
 import { leashStrength } from "./leash.ts";
@@ -24,10 +26,10 @@ import { weakestZone, webbingStrength } from "./webbingStrength.ts";
  */
 export function partStrengths(rig: Rig, factorsOf: FactorsOf = publishedFactors): PartStrength[] {
   return [
-    simplePart("harness", "Harness tie-in", rig.harness.rated, unknownFibre("harness", rig.harness.condition)),
+    simplePart("harness", "Harness tie-in", rig.harness, unknownFibre("harness", rig.harness.condition)),
     leashStrength(rig.leash, factorsOf),
     ...rig.rings.map((ring, i) =>
-      simplePart(rig.rings.length === 1 ? "ring" : `ring.${i}`, ring.name, ring.rated, [usedMetal()]),
+      simplePart(rig.rings.length === 1 ? "ring" : `ring.${i}`, ring.name, ring, [usedMetal()]),
     ),
     linePart("main", "Main line", rig.main.sections, mainNaturalLength(rig), factorsOf),
     ...backupParts(rig, factorsOf),
@@ -38,8 +40,14 @@ export function partStrengths(rig: Rig, factorsOf: FactorsOf = publishedFactors)
   ];
 }
 
-function simplePart(id: string, name: string, rated: Rated, factors: readonly StrengthFactor[]): PartStrength {
-  return makePartStrength({ id, name, rated: rated.strength, ratedBasis: rated.basis, factors });
+interface Written {
+  readonly rated: Rated;
+  readonly own?: OwnJudgement;
+}
+
+function simplePart(id: string, name: string, { rated, own }: Written, factors: readonly StrengthFactor[]) {
+  const all = [...factors, ...ownFactors(own)];
+  return makePartStrength({ id, name, rated: rated.strength, ratedBasis: rated.basis, factors: all });
 }
 
 /** The document does not say what a harness or a connection is made of: polyamide loses most in the sun and in the wet. */
@@ -66,7 +74,7 @@ function backupParts(rig: Rig, factorsOf: FactorsOf): PartStrength[] {
   const length = backupNaturalLength(rig);
   const connections = rig.backup.connections.map((c, i) => {
     const name = `${c.kind === "tape" ? "Tape" : "Connection"} ${i + 1}`;
-    return simplePart(`connection.${i}`, name, c.rated, unknownFibre(c.kind, c.condition));
+    return simplePart(`connection.${i}`, name, c, unknownFibre(c.kind, c.condition));
   });
   return [...connections, linePart("backup", "Backup", rig.backup.sections, length, factorsOf)];
 }

@@ -8,6 +8,8 @@ import { abrasionFactor, cutFactor } from "../derating/damage.ts";
 import type { StrengthFactor } from "../derating/factor.ts";
 import { combineFactors } from "../derating/lognormal.ts";
 import { textileMake } from "../derating/make.ts";
+import { ownFactors } from "../derating/own.ts";
+import { heatFactor } from "../derating/rope.ts";
 import { sewingFactor } from "../derating/sewing.ts";
 import { type FactorsOf, publishedFactors } from "../retention/testedStock.ts";
 import { conditionFactors } from "./textileCondition.ts";
@@ -58,6 +60,7 @@ export function webbingStrength(
     const own = [
       textileMake(section.stock.id),
       ...conditionFactors(section.condition, section.stock.fibre, "the webbing", factorsOf(section.stock).sun),
+      ...ownFactors(section.own),
     ];
     for (const [from, to] of cuts(bounds[i]!, bounds[i + 1]!, stretches)) {
       const here = stretches.filter((s) => s.from < to && s.to > from);
@@ -128,6 +131,8 @@ function wearFactor(wear: Wear, section: WebbingSection, factorsOf: FactorsOf): 
       return sewingFactor(section.condition.monthsOutside ?? 0);
     case "abrasion":
       return abrasionFactor(wear.depth);
+    case "heat":
+      return heatFactor(wear.depth);
     case "cut":
       return cutFactor(wear.depth);
   }
@@ -141,6 +146,8 @@ function wearReason(wear: Wear): string {
       return "fall zone";
     case "stitching":
       return "stitching";
+    case "heat":
+      return "glazed place";
     default:
       return wear.kind;
   }

@@ -128,8 +128,7 @@ function wearOf(mark: WearMark, placement: Stretch, length: number): Wear[] {
     case "cut":
       return [{ kind: "cut", at: spot.at, depth: mark.depth }];
     default:
-      // A glazed place carries as little as a worn one of the same share of the width.
-      return [{ kind: "abrasion", from, to, depth: mark.depth }];
+      return [{ kind: mark.kind, from, to, depth: mark.depth }];
   }
 }
 

@@ -1,0 +1,24 @@
+/** What the owner of a part thinks of it, as a factor: shown with its reason wherever the strength is, more so above 1. */
+import type { Basis, OwnJudgement } from "@secondline/rig";
+import { fixedFactor, type StrengthFactor } from "./factor.ts";
+import { UNKNOWN_SPREAD, UNKNOWN_VALUE } from "./make.ts";
+
+export const OWN_NAME = "own judgement";
+/** An own factor is the less sure the farther from 1 it is: half of the way, within bounds [-]. */
+const SPREAD_PER_CHANGE = 0.5;
+const LEAST_SPREAD = 0.05;
+const MOST_SPREAD = 0.3;
+
+/** The factor of a judgement, as a list of one; none when there is no judgement. */
+export function ownFactors(own: OwnJudgement | undefined): StrengthFactor[] {
+  if (own === undefined) return [];
+  const { factor, reason } = own;
+  const basis: Basis = { kind: "assumed", note: `own judgement, ${reason}${factor === undefined ? NO_FACTOR : ""}` };
+  if (factor === undefined) {
+    return [fixedFactor({ name: OWN_NAME, value: UNKNOWN_VALUE, spread: UNKNOWN_SPREAD, basis, noData: true })];
+  }
+  const spread = Math.min(MOST_SPREAD, Math.max(LEAST_SPREAD, SPREAD_PER_CHANGE * Math.abs(1 - factor)));
+  return [fixedFactor({ name: OWN_NAME, value: factor, spread, basis, flagged: true })];
+}
+
+const NO_FACTOR = " (no factor given: the one for a part of which nothing is known stands in)";
