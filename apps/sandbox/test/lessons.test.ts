@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { computeLesson } from "../src/lessons/computeLesson.ts";
 import { allFacts, givenFacts, type LessonRun, partOf } from "../src/lessons/facts.ts";
 import { judgement } from "../src/lessons/judge.ts";
-import { keep, readKept, type Shelf } from "../src/lessons/kept.ts";
+import { keep, readKept } from "../src/lessons/kept.ts";
 import { LESSONS, type Lesson, type LessonId } from "../src/lessons/lessons.ts";
 import { onScale, scaleWords } from "../src/lessons/quantity.ts";
 import { say, WORDS, type WordKey } from "../src/lessons/words.ts";

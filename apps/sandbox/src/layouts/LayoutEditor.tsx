@@ -1,5 +1,6 @@
 import { useEffect, useRef } from "react";
 import { Button } from "../design/Button.tsx";
+import { UndoButtons } from "../design/UndoButtons.tsx";
 import { RigSheet } from "../rigSheet/RigSheet.tsx";
 import { SandboxContext, useActions, useSandbox } from "../state/useSandbox.ts";
 import styles from "./LayoutsView.module.css";
@@ -23,7 +24,7 @@ export function LayoutEditor({ layout, letter, wide, onClose }: Props) {
           <p ref={heading} className={styles.editorTitle} tabIndex={-1}>
             Changing layout {letter}
           </p>
-          <UndoButtons />
+          <LayoutUndo />
           <Button tone={wide ? "plain" : "filled"} label="Done" onClick={onClose} />
         </div>
         <div className={styles.editorSheet}>
@@ -35,28 +36,9 @@ export function LayoutEditor({ layout, letter, wide, onClose }: Props) {
 }
 
 /** Undo and redo of the layout around it. */
-function UndoButtons() {
-  const undoLabel = useSandbox((state) => state.document.history.past.at(-1)?.label);
-  const redoLabel = useSandbox((state) => state.document.history.future[0]?.label);
+function LayoutUndo() {
+  const undoable = useSandbox((state) => state.document.history.past.at(-1)?.label);
+  const redoable = useSandbox((state) => state.document.history.future[0]?.label);
   const { undo, redo } = useActions();
-  return (
-    <>
-      <Button
-        tone="quiet"
-        icon="undo"
-        iconOnly
-        label={undoLabel ? `Undo: ${undoLabel}` : "Nothing to undo"}
-        disabled={!undoLabel}
-        onClick={undo}
-      />
-      <Button
-        tone="quiet"
-        icon="redo"
-        iconOnly
-        label={redoLabel ? `Redo: ${redoLabel}` : "Nothing to redo"}
-        disabled={!redoLabel}
-        onClick={redo}
-      />
-    </>
-  );
+  return <UndoButtons undoable={undoable} redoable={redoable} onUndo={undo} onRedo={redo} />;
 }

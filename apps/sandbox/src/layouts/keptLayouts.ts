@@ -1,15 +1,9 @@
 /** Layouts kept on this device between visits. What cannot be read is set aside and told, never repaired. */
+import { type Shelf, setAside } from "../state/shelf.ts";
 import type { ReadRig } from "../state/types.ts";
 import type { WrittenLayout } from "./layouts.ts";
 
-/** The part of the browser's storage that is needed. */
-export interface Shelf {
-  getItem(key: string): string | null;
-  setItem(key: string, value: string): void;
-}
-
 const KEY = "secondline.layouts";
-const ASIDE = "secondline.layouts.unreadable";
 
 export function keepLayouts(shelf: Shelf, layouts: readonly WrittenLayout[]): void {
   shelf.setItem(KEY, JSON.stringify(layouts));
@@ -25,17 +19,8 @@ export function readKeptLayouts(
   const found = parsed(text);
   const layouts = (found ?? []).filter((one) => isWritten(one) && read(one.goodDocument).ok) as WrittenLayout[];
   const lost = found === undefined ? 1 : found.length - layouts.length;
-  if (lost > 0) setAside(shelf, text);
+  if (lost > 0) setAside(shelf, KEY, text);
   return { layouts, lost };
-}
-
-/** Keeps a copy of what cannot be read; a full storage loses the copy, and the view still opens. */
-function setAside(shelf: Shelf, text: string): void {
-  try {
-    shelf.setItem(ASIDE, text);
-  } catch {
-    // The text stays where it was until layouts are kept again.
-  }
 }
 
 function parsed(text: string): readonly unknown[] | undefined {

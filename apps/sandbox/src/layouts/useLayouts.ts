@@ -2,9 +2,10 @@ import { useCallback, useRef, useSyncExternalStore } from "react";
 import { useStore } from "zustand";
 import type { Booted } from "../boot.ts";
 import type { Sandbox } from "../state/sandbox.ts";
+import { deviceShelf, type Shelf } from "../state/shelf.ts";
 import type { SandboxState, Services } from "../state/types.ts";
 import { sideRunner } from "../worker/sideRunner.ts";
-import { keepLayouts, readKeptLayouts, type Shelf } from "./keptLayouts.ts";
+import { keepLayouts, readKeptLayouts } from "./keptLayouts.ts";
 import { createLayouts, type Layout, type Layouts } from "./layouts.ts";
 
 /** A pause in the changes after which they are written [ms]. */
@@ -64,15 +65,6 @@ function keepChanges(layouts: Layouts, shelf: Shelf, { actions }: Sandbox): void
     clearTimeout(timer);
     write();
   });
-}
-
-/** The browser's storage, or one that forgets where there is none. */
-function deviceShelf(): Shelf {
-  try {
-    return localStorage;
-  } catch {
-    return { getItem: () => null, setItem: () => undefined };
-  }
 }
 
 /** The layouts themselves; renders again when one comes or goes. */

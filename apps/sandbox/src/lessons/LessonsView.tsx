@@ -2,9 +2,10 @@ import { CAUTIONS } from "@secondline/scenarios";
 import { useCallback, useEffect, useState } from "react";
 import type { Booted } from "../boot.ts";
 import type { Theme } from "../design/palette.ts";
-import { CautionFoot } from "../layouts/CautionFoot.tsx";
+import { deviceShelf } from "../state/shelf.ts";
 import { useActions } from "../state/useSandbox.ts";
-import { type Kept, keep, readKept, type Shelf, type Try } from "./kept.ts";
+import { CautionFoot } from "../verdict/CautionFoot.tsx";
+import { type Kept, keep, readKept, type Try } from "./kept.ts";
 import { LessonList } from "./LessonList.tsx";
 import { LessonPage } from "./LessonPage.tsx";
 import styles from "./LessonsView.module.css";
@@ -40,15 +41,6 @@ export function LessonsView({ booted, theme, wide }: Props) {
       <CautionFoot cautions={cautions} />
     </div>
   );
-}
-
-/** The browser's storage, or one that forgets where there is none. */
-function deviceShelf(): Shelf {
-  try {
-    return localStorage;
-  } catch {
-    return { getItem: () => null, setItem: () => undefined };
-  }
 }
 
 /** Predictions and results of this device; a storage that fails is told of and the page goes on. */

@@ -1,4 +1,5 @@
 /** Predictions and results, kept on this device: every try, the last one last. */
+import { type Shelf, setAside } from "../state/shelf.ts";
 import { LESSON_IDS, type LessonId } from "./lessons.ts";
 
 export interface Try {
@@ -14,15 +15,7 @@ export interface Try {
 }
 export type Kept = Readonly<Partial<Record<LessonId, readonly Try[]>>>;
 
-/** The part of the browser's storage that is needed. */
-export interface Shelf {
-  getItem(key: string): string | null;
-  setItem(key: string, value: string): void;
-}
-
 const KEY = "secondline.lessons";
-/** Set aside when it cannot be read, never overwritten. */
-const ASIDE = "secondline.lessons.unreadable";
 const MOST_TRIES = 20;
 const LONGEST_REASON = 400;
 
@@ -43,20 +36,11 @@ export function readKept(shelf: Shelf): Kept {
         return [[id, good]];
       }),
     );
-    if (lost) setAside(shelf, text);
+    if (lost) setAside(shelf, KEY, text);
     return kept;
   } catch {
-    setAside(shelf, text);
+    setAside(shelf, KEY, text);
     return {};
-  }
-}
-
-/** Keeps a copy of what cannot be read. A full storage loses the copy, not the original: nothing has been written over it. */
-function setAside(shelf: Shelf, text: string): void {
-  try {
-    shelf.setItem(ASIDE, text);
-  } catch {
-    // The text stays where it was until the next try is kept.
   }
 }
 

@@ -1,6 +1,7 @@
 import { ActionMenu } from "../design/ActionMenu.tsx";
 import { Button } from "../design/Button.tsx";
 import type { Theme } from "../design/palette.ts";
+import { UndoButtons } from "../design/UndoButtons.tsx";
 import { rigName } from "../files/autosave.ts";
 import type { FileActions } from "../files/useFileActions.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
@@ -17,8 +18,8 @@ export function Header({ files, theme, wide }: Props) {
   const name = useSandbox((state) => rigName(state.document.history.present));
   const view = useSandbox((state) => state.session.view);
   const rigOpen = useSandbox((state) => state.session.rigOpen);
-  const undoLabel = useSandbox((state) => state.document.history.past.at(-1)?.label);
-  const redoLabel = useSandbox((state) => state.document.history.future[0]?.label);
+  const undoable = useSandbox((state) => state.document.history.past.at(-1)?.label);
+  const redoable = useSandbox((state) => state.document.history.future[0]?.label);
   const { look, undo, redo } = useActions();
   const other = theme === "dark" ? "light" : "dark";
   return (
@@ -31,26 +32,7 @@ export function Header({ files, theme, wide }: Props) {
       </h1>
       {wide && <ViewTabs />}
       <div className={styles.tools}>
-        {view === "rig" && (
-          <>
-            <Button
-              tone="quiet"
-              icon="undo"
-              iconOnly
-              label={undoLabel ? `Undo: ${undoLabel}` : "Nothing to undo"}
-              disabled={!undoLabel}
-              onClick={undo}
-            />
-            <Button
-              tone="quiet"
-              icon="redo"
-              iconOnly
-              label={redoLabel ? `Redo: ${redoLabel}` : "Nothing to redo"}
-              disabled={!redoLabel}
-              onClick={redo}
-            />
-          </>
-        )}
+        {view === "rig" && <UndoButtons undoable={undoable} redoable={redoable} onUndo={undo} onRedo={redo} />}
         {!wide && <ViewMenu />}
         <ActionMenu label="File" icon={wide ? "open" : "menu"} iconOnly={!wide} entries={files.entries} />
         <Button

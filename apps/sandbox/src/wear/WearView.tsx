@@ -1,8 +1,8 @@
 import { CAUTIONS } from "@secondline/scenarios";
 import { ActionMenu } from "../design/ActionMenu.tsx";
-import { Button } from "../design/Button.tsx";
-import { CautionFoot } from "../layouts/CautionFoot.tsx";
+import { UndoButtons } from "../design/UndoButtons.tsx";
 import { useContextOrThrow } from "../state/useSandbox.ts";
+import { CautionFoot } from "../verdict/CautionFoot.tsx";
 import { BreakLogPage, LogFaults } from "./BreakLogPage.tsx";
 import { RecordPage } from "./RecordPage.tsx";
 import { useWear, useWearActions, WearContext } from "./useWear.ts";
@@ -45,8 +45,8 @@ function Pages({ wide }: { wide: boolean }) {
 
 function Bar({ entries }: { entries: Parameters<typeof ActionMenu>[0]["entries"] }) {
   const page = useWear((state) => state.page);
-  const undoLabel = useWear((state) => state.history.past.at(-1)?.label);
-  const redoLabel = useWear((state) => state.history.future[0]?.label);
+  const undoable = useWear((state) => state.history.past.at(-1)?.label);
+  const redoable = useWear((state) => state.history.future[0]?.label);
   const { look, undo, redo } = useWearActions();
   return (
     <div className={styles.bar}>
@@ -63,22 +63,7 @@ function Bar({ entries }: { entries: Parameters<typeof ActionMenu>[0]["entries"]
           </button>
         ))}
       </nav>
-      <Button
-        tone="quiet"
-        icon="undo"
-        iconOnly
-        label={undoLabel ? `Undo: ${undoLabel}` : "Nothing to undo here"}
-        disabled={!undoLabel}
-        onClick={undo}
-      />
-      <Button
-        tone="quiet"
-        icon="redo"
-        iconOnly
-        label={redoLabel ? `Redo: ${redoLabel}` : "Nothing to redo here"}
-        disabled={!redoLabel}
-        onClick={redo}
-      />
+      <UndoButtons undoable={undoable} redoable={redoable} onUndo={undo} onRedo={redo} />
       <ActionMenu label="Records" entries={entries} />
     </div>
   );
