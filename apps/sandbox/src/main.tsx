@@ -1,6 +1,7 @@
 import "./design/fonts.css";
 import "./design/tokens.css";
 import "./design/base.css";
+import "./design/shared.css";
 import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";
 import { App } from "./App.tsx";

@@ -1,0 +1,34 @@
+import { useState } from "react";
+import styles from "./Cautions.module.css";
+
+interface Props {
+  /** Not empty; the first one cannot be closed. */
+  cautions: readonly string[];
+  /** Across the whole view, or at the foot of a column. */
+  across?: boolean;
+}
+
+/** Cautions at the foot of a view: the first always in sight, the others over it on request. */
+export function CautionFoot({ cautions, across = true }: Props) {
+  const [open, setOpen] = useState(false);
+  const [first, ...others] = cautions;
+  return (
+    <section className={across ? styles.across : styles.column} aria-label="Cautions">
+      <p>
+        {first}{" "}
+        {others.length > 0 && (
+          <button type="button" className={styles.more} aria-expanded={open} onClick={() => setOpen(!open)}>
+            {open ? "Fewer" : `${others.length} more cautions`}
+          </button>
+        )}
+      </p>
+      {open && (
+        <ul className={styles.others}>
+          {others.map((caution) => (
+            <li key={caution}>{caution}</li>
+          ))}
+        </ul>
+      )}
+    </section>
+  );
+}
