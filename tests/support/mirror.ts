@@ -10,9 +10,11 @@ import {
 import type { WhatIf } from "@secondline/scenarios";
 
 export function mirrorWhatIf(whatIf: WhatIf): WhatIf {
-  return whatIf.kind === "leashFall"
-    ? { ...whatIf, at: 1 - whatIf.at }
-    : { ...whatIf, at: 1 - whatIf.at, cutAt: 1 - whatIf.cutAt };
+  const at = 1 - whatIf.at;
+  if (whatIf.kind === "leashFall") return { ...whatIf, at };
+  return whatIf.kind === "mainFails"
+    ? { ...whatIf, at, cutAt: 1 - whatIf.cutAt }
+    : { ...whatIf, at, anchor: whatIf.anchor === "A" ? "B" : "A" };
 }
 
 export function mirrorRig(rig: Rig): Rig {

@@ -56,7 +56,7 @@ program
   .option("--require", "exit status 1 when any part is thin or fails")
   .option(
     "--what-if <event>",
-    "run this only; repeatable: fall@0.5 (leash fall in the middle), fails@0,hanging@0.25 (main line fails at anchor A, walker hanging at a quarter; also standing or caught)",
+    "run this only; repeatable: fall@0.5 (leash fall in the middle), fails@0,hanging@0.25 (main line fails at anchor A, walker hanging at a quarter; also standing or caught), leg@A1,caught@0.5 (first leg of anchor A fails; also hanging)",
     collect,
     [] as string[],
   )

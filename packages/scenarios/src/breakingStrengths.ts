@@ -17,4 +17,6 @@ export interface BreakingStrengths {
   readonly ring: number;
   /** In the order of the rig's connections, tapes included [N]. */
   readonly connections: readonly number[];
+  /** Rock points of either anchor; they part only in the run in which one of their legs fails [N]. */
+  readonly points: Readonly<Record<"A" | "B", readonly number[]>>;
 }

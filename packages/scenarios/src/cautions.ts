@@ -1,6 +1,8 @@
 /** What must be read beside every verdict. Worded here and nowhere else; shown on screen, in the terminal and in print. */
 
 import { formatLength } from "@secondline/rig";
+import { type AnchorFacts, anchorCautions } from "./anchorCautions.ts";
+import { type Judged, judgementCautions } from "./judgementCautions.ts";
 
 /** Always shown, in this order. */
 export const CAUTIONS: readonly string[] = [
@@ -35,6 +37,11 @@ export interface CautionFacts {
   readonly coarse?: boolean;
   /** Names of parts whose load was to get a ± and got none. */
   readonly withoutUncertainty?: readonly string[];
+  readonly anchors?: readonly AnchorFacts[];
+  /** Parts whose strength counts somebody's own judgement, or a factor that raises it. */
+  readonly judged?: readonly Judged[];
+  /** Factor that the user requires of every part [-]. */
+  readonly required?: number;
 }
 
 const few = (count: number, of: number) => (count === of ? `All ${of}` : `${count} of ${of}`);
@@ -59,7 +66,7 @@ function ofTheRuns({ reduced, coarse, withoutUncertainty = [] }: CautionFacts): 
 
 /** The cautions of a study: the general ones, then those that its facts call for. */
 export function cautions(facts: CautionFacts): readonly string[] {
-  const said = [...CAUTIONS];
+  const said = [...CAUTIONS, ...judgementCautions(facts.judged ?? [])];
   if (facts.unfoundedParts > 0) {
     said.push(
       `${few(facts.unfoundedParts, facts.parts)} strengths rest on common practice, memory or assumptions, not on tests of these parts. Test pieces of the real ones.`,
@@ -71,6 +78,7 @@ export function cautions(facts: CautionFacts): readonly string[] {
   }
   said.push(...ofTheRuns(facts));
   if (!facts.hasBackup) said.push("The rig has no backup: nothing catches the walker when the main line fails.");
+  said.push(...anchorCautions(facts.anchors ?? [], facts.required ?? 1));
   if (facts.feetClearance === undefined) {
     said.push("No ground was given: whether the walker reaches it in a drop was not checked.");
   }

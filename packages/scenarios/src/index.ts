@@ -5,6 +5,25 @@ export { CAUTIONS, INVENTED } from "./cautions.ts";
 export { type Comparison, type ComparisonRow, compareLayouts } from "./compareLayouts.ts";
 export { inputHash } from "./inputHash.ts";
 export type * from "./outcome.ts";
+export {
+  type ChancesOptions,
+  chances,
+  DEFAULT_RUNS,
+  DEFAULT_SEED,
+  FEWEST_RUNS,
+  MOST_RUNS,
+  TooFewRuns,
+} from "./reliability/chances.ts";
+export type * from "./reliability/chancesOutcome.ts";
+export { anyText, atMost, chanceText, formatChance } from "./reliability/chanceWords.ts";
+export {
+  INPUT_IDS,
+  type InputId,
+  MOST_SPREAD,
+  type Spreads,
+  type UncertainInput,
+  uncertainInputs,
+} from "./reliability/uncertainInputs.ts";
 export { type ReportOptions, report } from "./report/report.ts";
 export { cameOfIt } from "./report/whatIfSection.ts";
 export { type RigStrengths, rigStrengths } from "./rigStrengths.ts";

@@ -1,11 +1,15 @@
 /** From a recording to the largest load of every part, as a load cell would report it (CFC 60). */
 import { cfc60, type Recording } from "@secondline/engine";
-import { type AnchorSide, legForceFactor, type Rig } from "@secondline/rig";
+import type { AnchorSide, Rig } from "@secondline/rig";
 import type { StrengthZone } from "@secondline/strength";
+import { legShare } from "./anchorLegs.ts";
 import type { RigStrengths } from "./rigStrengths.ts";
 import type { LineName } from "./toProblem.ts";
 
-/** Loads of the parts that have one load each, by part id [N]; the webbing is in `webbingLoads`. */
+/**
+ * Loads of the parts that have one load each, by part id [N], and of either anchor as a whole, as "anchorA" and "anchorB";
+ * the webbing is in `webbingLoads`.
+ */
 export function partLoads(rig: Rig, recording: Recording): ReadonlyMap<string, number> {
   const { peaks } = recording;
   const loads = new Map<string, number>();
@@ -19,8 +23,8 @@ export function partLoads(rig: Rig, recording: Recording): ReadonlyMap<string, n
     loads.set("backup.endA", peaks.backupA.cfc60).set("backup.endB", peaks.backupB.cfc60);
     connectionLoads(rig.backup.connections, recording, loads);
   }
-  anchorLoads("anchorA", rig.anchorA, together(recording, "A"), loads);
-  anchorLoads("anchorB", rig.anchorB, together(recording, "B"), loads);
+  anchorLoads("A", rig.anchorA, recording, loads);
+  anchorLoads("B", rig.anchorB, recording, loads);
   return loads;
 }
 
@@ -37,17 +41,19 @@ function connectionLoads(
   });
 }
 
-/**
- * Every part of the hardware carries the whole load. Of the points, one carries all of it; two share it by the angle
- * between their legs; of more, two are taken to carry all of it, for nothing makes a fixed anchor share evenly.
- */
-function anchorLoads(id: string, side: AnchorSide, load: number, loads: Map<string, number>): void {
+/** Every part of the hardware carries the whole load, every point its share of it; a leg that fails carries no more. */
+function anchorLoads(end: "A" | "B", side: AnchorSide, recording: Recording, loads: Map<string, number>): void {
+  const id = `anchor${end}`;
+  const load = together(recording, end);
+  loads.set(id, load);
   side.hardware.forEach((_, i) => {
     loads.set(`${id}.hardware.${i}`, load);
   });
-  const share = side.points.length > 1 ? legForceFactor(side.legAngle) : 1;
+  const failure = recording.problem.legFailure;
+  const failed = failure?.anchor === end ? failure.leg : undefined;
+  const share = legShare(side, failed);
   side.points.forEach((_, i) => {
-    loads.set(`${id}.points.${i}`, load * share);
+    if (i !== failed) loads.set(`${id}.points.${i}`, load * share);
   });
 }
 

@@ -31,6 +31,7 @@ export class Margins {
   /** Least 5 % strength over load at any place of a part [-]. */
   readonly #least5 = new Map<string, number>();
   readonly #broken = new Map<string, Break>();
+  readonly #anchors = { A: 0, B: 0 };
 
   constructor(rig: Rig, strengths: RigStrengths) {
     this.#rig = rig;
@@ -40,6 +41,9 @@ export class Margins {
   /** Takes in one run. */
   add(whatIf: number, outcome: WhatIfOutcome, recording: Recording): void {
     const loads = partLoads(this.#rig, recording);
+    for (const end of ["A", "B"] as const) {
+      this.#anchors[end] = Math.max(this.#anchors[end], loads.get(`anchor${end}`)!);
+    }
     for (const part of this.#strengths.parts) {
       const load = loads.get(part.id);
       if (load !== undefined) this.#note(part.id, { load, strength: part.strength, strength5: part.strength5, whatIf });
@@ -130,6 +134,11 @@ export class Margins {
       const load = this.#broken.has(part.id) ? Math.max(worst.load, worst.strength) : worst.load;
       return [{ part: zone ? { ...part, factors: zone.factors, strength: zone.strength } : part, load }];
     });
+  }
+
+  /** Largest load of either anchor as a whole [N]. */
+  get anchorLoads(): Readonly<Record<"A" | "B", number>> {
+    return this.#anchors;
   }
 
   /** Whether a part gave way before any other in some run. */

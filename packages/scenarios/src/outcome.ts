@@ -10,6 +10,14 @@ export type WhatIf =
       readonly at: number;
       readonly cutAt: number;
       readonly walker: "hanging" | "standing" | "caught";
+    }
+  /** The leg to one of an anchor's rock points fails: that with index `leg` [-]. */
+  | {
+      readonly kind: "legFails";
+      readonly at: number;
+      readonly anchor: "A" | "B";
+      readonly leg: number;
+      readonly walker: "hanging" | "caught";
     };
 
 export type Verdict = "holds" | "thin" | "fails";

@@ -48,6 +48,10 @@ export function rigStrengths(rig: Rig, breakTests: readonly BreakTest[] = []): R
     leash: find("leash")!.strength,
     ring: Math.max(...rings.map((ring) => ring.strength)),
     connections: (rig.backup?.connections ?? []).map((_, i) => find(`connection.${i}`)!.strength),
+    points: {
+      A: rig.anchorA.points.map((_, i) => find(`anchorA.points.${i}`)!.strength),
+      B: rig.anchorB.points.map((_, i) => find(`anchorB.points.${i}`)!.strength),
+    },
   };
   return { parts, breaking, mainLength, backupLength, weakPlaces: weakPlaces(main.zones!, mainLength) };
 }

@@ -9,6 +9,7 @@ import {
 } from "@secondline/engine";
 import type { Rig } from "@secondline/rig";
 import type { BreakTest } from "@secondline/strength";
+import { noSuchLeg } from "./anchorLegs.ts";
 import { fate } from "./fate.ts";
 import { overloadedLines } from "./loads.ts";
 import type { WhatIf, WhatIfRun } from "./outcome.ts";
@@ -93,7 +94,9 @@ export function* runWith(
   options: Omit<RunOptions, "estimate">,
   catches: CatchTimes = new Map(),
 ): Generator<number, WhatIfRun, void> {
-  const caught = whatIf.kind === "mainFails" && whatIf.walker === "caught";
+  const missing = noSuchLeg(rig, whatIf);
+  if (missing !== undefined) return { outcome: failedOutcome(rig, whatIf, missing) };
+  const caught = whatIf.kind !== "leashFall" && whatIf.walker === "caught";
   const needsFall = caught && !catches.has(whatIf.at);
   if (needsFall) {
     const fall = yield* runWith(rig, { kind: "leashFall", at: whatIf.at }, strengths, options, catches);

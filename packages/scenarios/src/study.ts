@@ -2,7 +2,9 @@
 import { type Accuracy, solveStanding } from "@secondline/engine";
 import type { Basis, Rig } from "@secondline/rig";
 import { type BreakTest, weakestFirst } from "@secondline/strength";
-import { cautions, NEAR_GROUND } from "./cautions.ts";
+import { anchorFacts } from "./anchorCautions.ts";
+import { type CautionFacts, cautions, NEAR_GROUND } from "./cautions.ts";
+import { judgedParts } from "./judgementCautions.ts";
 import { likelyFirst } from "./likelyFirst.ts";
 import { firstToFail, Margins } from "./margins.ts";
 import type { Outcome, PartOutcome, Verdict, WhatIf, WhatIfOutcome } from "./outcome.ts";
@@ -12,7 +14,7 @@ import { verdictSentence } from "./sentence.ts";
 import { toProblem } from "./toProblem.ts";
 import { trace } from "./trace.ts";
 import { loadUncertainty } from "./uncertainty.ts";
-import { whatIfTitle } from "./whatIf.ts";
+import { whatIfKey, whatIfTitle } from "./whatIf.ts";
 import { whatIfSet } from "./whatIfSet.ts";
 
 export interface StudyOptions {
@@ -56,7 +58,12 @@ export function* study(rig: Rig, options: StudyOptions): Generator<StudyProgress
     parts = margins.parts(required, yield* scaled(work, share, 1, "Loads on a second mesh"));
   }
   const set = setOf(whatIfs, whatIfSet(rig, { size: "full", weakPlaces }), options.whatIfs !== undefined);
-  return conclude(rig, options.accuracy, set, outcomes, parts, margins, statics);
+  const told = {
+    anchors: anchorFacts(rig, strengths.parts, margins.anchorLoads),
+    judged: judgedParts(strengths.parts, parts),
+    required,
+  };
+  return conclude(rig, options.accuracy, set, outcomes, parts, margins, statics, told);
 }
 
 /** Whatever holds all of the full set is the full set, whoever chose it. */
@@ -65,9 +72,6 @@ function setOf(run: readonly WhatIf[], full: readonly WhatIf[], chosen: boolean)
   const complete = full.every((one) => keys.has(whatIfKey(one)));
   return { kind: complete ? "full" : chosen ? "chosen" : "quick", run: run.length, full: full.length };
 }
-
-const whatIfKey = (one: WhatIf) =>
-  one.kind === "leashFall" ? `fall ${one.at}` : `fails ${one.at} ${one.cutAt} ${one.walker}`;
 
 function staticsOf(rig: Rig, strengths: RigStrengths): Outcome["statics"] {
   const solved = solveStanding(toProblem(rig, { kind: "leashFall", at: 0.5 }, strengths.breaking));
@@ -88,6 +92,7 @@ function conclude(
   parts: readonly PartOutcome[],
   margins: Margins,
   statics: Outcome["statics"],
+  told: Pick<CautionFacts, "anchors" | "judged" | "required">,
 ): Outcome {
   const incomplete = whatIfs.flatMap((one, i) => (one.ok ? [] : [i]));
   if (parts.length === 0) throw new NothingComputed(whatIfs);
@@ -115,6 +120,7 @@ function conclude(
       unfoundedParts: parts.filter(unfounded).length,
       parts: parts.length,
       hasBackup: rig.backup !== undefined,
+      ...told,
       endedOnGround: whatIfs.filter((one) => one.groundSpeed !== undefined).length,
       coarse: accuracy === "quick",
       withoutUncertainty: parts.filter((part) => part.uncertaintyUnknown).map((part) => part.name),

@@ -1,5 +1,14 @@
 /** From a rig and a what-if to the problem that the engine solves. */
-import type { BackupLine, Connection, LineMake, MainLine, Material, Problem, Section } from "@secondline/engine";
+import type {
+  Anchor,
+  BackupLine,
+  Connection,
+  LineMake,
+  MainLine,
+  Material,
+  Problem,
+  Section,
+} from "@secondline/engine";
 import {
   type AnchorSide,
   backupNaturalLength,
@@ -10,6 +19,7 @@ import {
   type Rig,
   type WebbingSection,
 } from "@secondline/rig";
+import { anchorLegs } from "./anchorLegs.ts";
 import type { BreakingStrengths, LineBreaking } from "./breakingStrengths.ts";
 import type { WhatIf } from "./outcome.ts";
 import { whatIfTitle } from "./whatIf.ts";
@@ -20,12 +30,12 @@ import { whatIfTitle } from "./whatIf.ts";
  */
 const LET_GO_FALL = 0.3;
 const LET_GO_CUT = 0.15;
-/** A moment of rest before the main line fails, so that its going is seen [s]. */
+/** A moment of rest before the main line or a leg fails, so that its going is seen [s]. */
 const CUT_TIME = 0.05;
 const GRAVITY = 9.80665;
 
 export interface ProblemOptions {
-  /** When the main line fails [s]; must be given for a walker being caught: the time of the leash's peak. */
+  /** When the main line or a leg fails [s]; must be given for a walker being caught: the time of the leash's peak. */
   readonly cutTime?: number;
   /** Simulated time [s]; default: long enough for the deepest drop, see `defaultDuration`. */
   readonly duration?: number;
@@ -44,7 +54,12 @@ export function toProblem(
   const standing = whatIf.kind === "leashFall" || whatIf.walker !== "hanging";
   const loses = whatIf.kind === "mainFails" && whatIf.walker === "standing";
   const parts = options.linesThatPart ?? ["main", "backup"];
-  const anchors = { ...anchor("A", rig.anchorA), ...anchor("B", rig.anchorB) };
+  const leg = whatIf.kind === "legFails" ? whatIf : undefined;
+  const anchors = {
+    ...anchor("A", rig.anchorA),
+    ...anchor("B", rig.anchorB),
+    ...(leg ? { [leg.anchor]: { legs: anchorLegs(rig, leg.anchor, strengths.points[leg.anchor]) } } : {}),
+  };
   return {
     name: `${rig.name}: ${whatIfTitle(whatIf, rig.span)}`,
     span: rig.span,
@@ -58,16 +73,17 @@ export function toProblem(
     walker: { mass: rig.walker.mass, at: whatIf.at, tieIn: rig.walker.tieIn, lateral: rig.walker.lateral },
     start: standing ? "standing" : "hanging",
     ...(standing ? { letGo: loses ? LET_GO_CUT : LET_GO_FALL } : {}),
-    ...(whatIf.kind === "mainFails" ? { cut: { at: whatIf.cutAt, time: cutTime(whatIf, options) } } : {}),
+    ...(whatIf.kind === "mainFails" ? { cut: { at: whatIf.cutAt, time: failTime(whatIf, options) } } : {}),
+    ...(leg ? { legFailure: { anchor: leg.anchor, leg: leg.leg, time: failTime(leg, options) } } : {}),
     ...(Object.keys(anchors).length > 0 ? { anchors } : {}),
     ...(rig.ground.length > 1 ? { ground: rig.ground } : {}),
     duration: options.duration ?? defaultDuration(rig),
   };
 }
 
-function cutTime(whatIf: Extract<WhatIf, { kind: "mainFails" }>, options: ProblemOptions): number {
+function failTime(whatIf: Exclude<WhatIf, { kind: "leashFall" }>, options: ProblemOptions): number {
   if (options.cutTime !== undefined) return options.cutTime;
-  if (whatIf.walker === "caught") throw new Error("A main line that fails during a catch needs the time of the catch.");
+  if (whatIf.walker === "caught") throw new Error("What fails during a catch needs the time of the catch.");
   return CUT_TIME;
 }
 
@@ -139,9 +155,6 @@ function ring(rig: Rig, strength: number): Problem["ring"] {
   };
 }
 
-function anchor(
-  end: "A" | "B",
-  side: AnchorSide,
-): { readonly A?: { stiffness: number }; readonly B?: { stiffness: number } } {
+function anchor(end: "A" | "B", side: AnchorSide): { readonly A?: Anchor; readonly B?: Anchor } {
   return side.stiffness === undefined ? {} : { [end]: { stiffness: side.stiffness } };
 }

@@ -67,6 +67,7 @@ function brokenPart(event: RunEvent, rig: Rig, strengths: RigStrengths): string 
     const end = nearEnd(at, length);
     return end !== undefined && endIsWeaker(part, end, strengths) ? `${prefix}end${end}` : part;
   }
+  if (part === "anchorA" || part === "anchorB") return at === undefined ? part : `${part}.points.${at}`;
   if (part === "ring") return rig.rings.length === 1 ? "ring" : "ring.0";
   if ((part === "connection" || part === "tape") && at !== undefined) return nearestConnection(rig, part, at);
   return part;

@@ -5,7 +5,9 @@
  *   in the middle the drop is deepest;
  * - the main line failing at either end (clamps and stitching sit there), in the middle, and at the weakest places of
  *   its webbing, with the walker hanging, standing or just being caught by the leash (the hardest moment for it to fail);
- * - with connections, the walker in the middle of the bay next to a failed end too: that bay has the longest way to fall.
+ * - with connections, the walker in the middle of the bay next to a failed end too: that bay has the longest way to fall;
+ * - of an anchor with several rock points, either outermost leg failing as the leash catches a fall in the middle, which
+ *   loads the point that is left as hard as any fall, and one of them close by, where the ground is near.
  */
 import type { Rig } from "@secondline/rig";
 import type { WhatIf } from "./outcome.ts";
@@ -54,7 +56,7 @@ function full(rig: Rig, weak: readonly number[]): WhatIf[] {
   const near = nearEnd(rig);
   const places = [near, ...QUARTERS, 1 - near];
   const list = places.map(fall);
-  if (!rig.backup) return [...list, fails(0, "hanging", 0.5), fails(1, "hanging", 0.5)];
+  if (!rig.backup) return [...list, fails(0, "hanging", 0.5), fails(1, "hanging", 0.5), ...legs(rig)];
   const bays = endBays(rig);
   for (const end of [0, 1]) {
     const bay = end === 0 ? bays.A : bays.B;
@@ -69,7 +71,18 @@ function full(rig: Rig, weak: readonly number[]): WhatIf[] {
     for (const at of [0.25, 0.5, 0.75]) list.push(fails(cutAt, "hanging", at));
     list.push(fails(cutAt, "caught", 0.5));
   }
-  return list;
+  return [...list, ...legs(rig)];
+}
+
+/** Legs that fail: of either anchor the outermost two, for a middle one that goes leaves those with no more than their share. */
+function legs(rig: Rig): WhatIf[] {
+  const near = nearEnd(rig);
+  return (["A", "B"] as const).flatMap((anchor) => {
+    const count = (anchor === "A" ? rig.anchorA : rig.anchorB).points.length;
+    if (count < 2) return [];
+    const leg = (which: number, at: number): WhatIf => ({ kind: "legFails", anchor, leg: which, walker: "caught", at });
+    return [leg(0, 0.5), leg(count - 1, 0.5), leg(0, anchor === "A" ? near : 1 - near)];
+  });
 }
 
 /** Middles of the bays between each end and its nearest connection [-]. */

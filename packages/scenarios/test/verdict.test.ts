@@ -116,6 +116,7 @@ describe("a load known to within ±", () => {
     const { testRig } = await import("./testRig.ts");
     const margins = new Margins(testRig, rigStrengths(testRig));
     const recording = {
+      problem: {},
       peaks: Object.fromEntries(
         ["leash", "mainA", "mainB", "backupA", "backupB"].map((name) => [name, { cfc60: 3000 }]),
       ),

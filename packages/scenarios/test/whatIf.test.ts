@@ -12,6 +12,13 @@ const anyWhatIf: fc.Arbitrary<WhatIf> = fc.oneof(
     cutAt: fc.oneof(places, fc.constantFrom(0, 1)),
     walker: fc.constantFrom("hanging" as const, "standing" as const, "caught" as const),
   }),
+  fc.record({
+    kind: fc.constant("legFails" as const),
+    at: places,
+    anchor: fc.constantFrom("A" as const, "B" as const),
+    leg: fc.integer({ min: 0, max: 11 }),
+    walker: fc.constantFrom("hanging" as const, "caught" as const),
+  }),
 );
 
 describe("a what-if as a key", () => {
@@ -35,6 +42,10 @@ describe("a what-if as a key", () => {
     "fails@-1,hanging@0.5",
     "fails@0,hanging@1",
     "fall@0.5 ",
+    "leg@A0,caught@0.5",
+    "leg@C1,caught@0.5",
+    "leg@A1,standing@0.5",
+    "leg@A1,caught@1",
   ])("refuses %j", (text) => {
     expect(parseWhatIf(text)).toBeUndefined();
   });
@@ -49,6 +60,9 @@ describe("the title of a what-if", () => {
   it("says where the line fails and what the walker does", () => {
     expect(whatIfTitle({ kind: "mainFails", at: 0.5, cutAt: 0, walker: "caught" }, 60)).toBe(
       "Main line fails at anchor A, walker being caught in the middle",
+    );
+    expect(whatIfTitle({ kind: "legFails", at: 0.95, anchor: "B", leg: 1, walker: "hanging" }, 60)).toBe(
+      "Leg 2 of anchor B fails, walker hanging 3 m from anchor B",
     );
   });
 });
@@ -83,8 +97,11 @@ describe("the set of what-ifs", () => {
   });
 
   it("is its own mirror image without weak places", () => {
-    const mirror = (one: WhatIf): WhatIf =>
-      one.kind === "leashFall" ? { ...one, at: 1 - one.at } : { ...one, at: 1 - one.at, cutAt: 1 - one.cutAt };
+    const mirror = (one: WhatIf): WhatIf => {
+      const at = 1 - one.at;
+      if (one.kind === "legFails") return { ...one, at, anchor: one.anchor === "A" ? "B" : "A" };
+      return one.kind === "leashFall" ? { ...one, at } : { ...one, at, cutAt: 1 - one.cutAt };
+    };
     const keys = whatIfSet(testRig).map(whatIfKey);
     expect(keys.map((key) => whatIfKey(mirror(parseWhatIf(key)!))).sort()).toEqual([...keys].sort());
   });
@@ -101,8 +118,9 @@ describe("the set of what-ifs", () => {
     for (const one of quick) expect(keys).toContain(whatIfKey(one));
   });
 
-  it("needs only falls and one failure per end when there is no backup", () => {
+  it("needs only falls, one failure per end and failing legs when there is no backup", () => {
     const { backup: _, ...alone } = testRig;
-    expect(whatIfSet(alone, { weakPlaces })).toHaveLength(7);
+    const kinds = whatIfSet(alone, { weakPlaces }).map(({ kind }) => kind);
+    expect(kinds).toEqual([...Array(5).fill("leashFall"), ...Array(2).fill("mainFails"), ...Array(6).fill("legFails")]);
   });
 });

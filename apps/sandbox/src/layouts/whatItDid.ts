@@ -59,7 +59,7 @@ function fateDifference(first: WhatIfOutcome, other: WhatIfOutcome): readonly st
 export function fateWords({ groundSpeed, caught, whatIf }: WhatIfOutcome): string {
   if (groundSpeed !== undefined) return `you hit the ground at ${formatSpeed(groundSpeed)}`;
   if (!caught) return "nothing catches you";
-  return whatIf.kind === "leashFall" ? "the main line catches you" : "the backup catches you";
+  return whatIf.kind === "mainFails" ? "the backup catches you" : "the main line catches you";
 }
 
 export const mainOf = ({ peaks }: WhatIfOutcome) => peaks && Math.max(peaks.mainA, peaks.mainB);

@@ -1,3 +1,4 @@
+import type { Rig } from "@secondline/rig";
 import type { WhatIf } from "@secondline/scenarios";
 import { Choice } from "../design/Choice.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
@@ -7,6 +8,7 @@ import styles from "./Question.module.css";
 const KINDS = [
   { value: "leashFall", label: "the walker falls into the leash" },
   { value: "mainFails", label: "the main line fails" },
+  { value: "legFails", label: "an anchor loses its leg" },
 ] as const;
 const WALKERS = [
   { value: "hanging", label: "hangs in the leash" },
@@ -14,10 +16,14 @@ const WALKERS = [
   { value: "caught", label: "is being caught" },
 ] as const;
 
+/** A leg that fails either while nothing happens or at the worst of a catch. */
+const WALKERS_AT_A_LEG = WALKERS.filter(({ value }) => value !== "standing");
+
 /** The question the sandbox answers, as a sentence whose blanks are filled in. */
 export function Question() {
   const whatIf = useSandbox((state) => state.session.whatIf);
-  const span = useSandbox((state) => state.document.rig.span);
+  const rig = useSandbox((state) => state.document.rig);
+  const { span } = rig;
   const { chooseWhatIf } = useActions();
   const place = (
     <PlaceChoice
@@ -35,14 +41,18 @@ export function Question() {
         inline
         label="What happens"
         value={whatIf.kind}
-        options={KINDS}
-        onChange={(kind) => chooseWhatIf(ofKind(kind, whatIf))}
+        options={legsOf(rig).length > 0 || whatIf.kind === "legFails" ? KINDS : KINDS.slice(0, 2)}
+        onChange={(kind) => chooseWhatIf(ofKind(kind, whatIf, rig))}
       />
-      <span>at</span>
-      {whatIf.kind === "leashFall" ? (
-        place
-      ) : (
+      {whatIf.kind === "leashFall" && (
         <>
+          <span>at</span>
+          {place}
+        </>
+      )}
+      {whatIf.kind === "mainFails" && (
+        <>
+          <span>at</span>
           <PlaceChoice
             label="Where the main line fails"
             at={whatIf.cutAt}
@@ -62,12 +72,49 @@ export function Question() {
           {place}
         </>
       )}
+      {whatIf.kind === "legFails" && (
+        <>
+          <span>to</span>
+          <Choice
+            inline
+            label="Which leg fails"
+            value={`${whatIf.anchor}${whatIf.leg}`}
+            options={legsOf(rig)}
+            onChange={(leg) => chooseWhatIf({ ...whatIf, ...readLeg(leg) })}
+          />
+          <span>while the walker</span>
+          <Choice
+            inline
+            label="What the walker does"
+            value={whatIf.walker}
+            options={WALKERS_AT_A_LEG}
+            onChange={(walker) => chooseWhatIf({ ...whatIf, walker: walker === "hanging" ? "hanging" : "caught" })}
+          />
+          <span>at</span>
+          {place}
+        </>
+      )}
       <span className={styles.mark}>?</span>
     </section>
   );
 }
 
-function ofKind(kind: WhatIf["kind"], now: WhatIf): WhatIf {
+function ofKind(kind: WhatIf["kind"], now: WhatIf, rig: Rig): WhatIf {
   if (kind === now.kind) return now;
-  return kind === "leashFall" ? { kind, at: now.at } : { kind, at: now.at, cutAt: 0, walker: "hanging" };
+  if (kind === "leashFall") return { kind, at: now.at };
+  if (kind === "mainFails") return { kind, at: now.at, cutAt: 0, walker: "hanging" };
+  return { kind, at: now.at, ...readLeg(legsOf(rig)[0]?.value ?? "A0"), walker: "caught" };
+}
+
+/** Legs that can fail: those of anchors with several points, as choices. */
+function legsOf(rig: Rig): readonly { readonly value: string; readonly label: string }[] {
+  return (["A", "B"] as const).flatMap((name) => {
+    const { points } = name === "A" ? rig.anchorA : rig.anchorB;
+    if (points.length < 2) return [];
+    return points.map((point, leg) => ({ value: `${name}${leg}`, label: `${point.name} at ${name}` }));
+  });
+}
+
+function readLeg(value: string): { readonly anchor: "A" | "B"; readonly leg: number } {
+  return { anchor: value.startsWith("B") ? "B" : "A", leg: Number(value.slice(1)) };
 }

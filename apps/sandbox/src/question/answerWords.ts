@@ -10,8 +10,6 @@ const PARTS: Readonly<Record<string, string>> = {
   "backup.endA": "the backup's end at A",
   "backup.endB": "the backup's end at B",
   leash: "the leash",
-  anchorA: "a leg of anchor A",
-  anchorB: "a leg of anchor B",
 };
 
 /** A part that gave way, by the id that outcomes use, as a sentence has it. */
@@ -19,6 +17,7 @@ export function partWords(id: string, rig: Rig): string {
   if (id.startsWith("ring")) return "the ring";
   if (isTape(id, rig)) return "a tape";
   if (id.startsWith("connection")) return "a connection";
+  if (id.startsWith("anchor")) return `a leg of anchor ${id.startsWith("anchorA") ? "A" : "B"}`;
   return PARTS[id] ?? id;
 }
 
@@ -43,7 +42,7 @@ function howItEnded({ caught, drop, groundSpeed, whatIf }: WhatIfOutcome): strin
   const down = drop === undefined ? "" : ` ${formatLength(drop)} down`;
   if (groundSpeed !== undefined) return `You hit the ground at ${formatSpeed(groundSpeed)}.`;
   if (!caught) return "Nothing caught you.";
-  return `The ${whatIf.kind === "leashFall" ? "main line" : "backup"} caught you${down}.`;
+  return `The ${whatIf.kind === "mainFails" ? "backup" : "main line"} caught you${down}.`;
 }
 
 function hardestPull({ peaks }: WhatIfOutcome): string {

@@ -33,7 +33,9 @@ export function partWords(part: string): string {
 export function eventWords(event: RunEvent): { readonly full: string; readonly short: string } {
   const part = partWords(event.part);
   const load = event.value === undefined ? "" : `, ${forceWords(event.value)}`;
-  if (event.kind === "cut") return { full: `${part} fails${placeWords(event.at)}`, short: `${part} fails` };
+  // Where along a line; of an anchor, `at` is the number of a leg.
+  const place = event.part.startsWith("anchor") ? "" : placeWords(event.at);
+  if (event.kind === "cut") return { full: `${part} fails${place}`, short: `${part} fails` };
   // Tapes are made to go and many go at once: their loads would only crowd the picture.
   if (event.kind === "break" && event.part === "tape") return { full: "Tape parts", short: "" };
   if (event.kind === "break") return { full: `${part} parts${load}`, short: `${part} parts` };

@@ -1,0 +1,51 @@
+/** The legs of an anchor as the engine has them, for the run in which one of them fails. */
+import type { AnchorLeg } from "@secondline/engine";
+import { type AnchorSide, chord, legForceFactor, type Rig } from "@secondline/rig";
+import type { WhatIf } from "./outcome.ts";
+
+/**
+ * Stiffness of a leg per strain where the rig gives no stiffness of its anchor [N]. Assumed: a textile leg of 44 kN, at
+ * 14 times its strength (slow pull of polyester rope, MoorPy's default properties, NREL).
+ */
+const LEG_STIFFNESS = 600e3;
+
+/** Angle of a leg from the middle between the outermost [rad]: they are taken to be spread evenly. */
+const legDirection = ({ legAngle, points }: AnchorSide, leg: number) =>
+  legAngle * (0.5 - leg / Math.max(1, points.length - 1));
+
+/**
+ * Legs from the rock points to where they meet, in the plane of the line and the horizontal across it, so that the line pulls
+ * along their middle. `strengths`: of the rock points, in order [N].
+ */
+export function anchorLegs(rig: Rig, end: "A" | "B", strengths: readonly number[]): AnchorLeg[] {
+  const side = end === "A" ? rig.anchorA : rig.anchorB;
+  const length = chord(rig);
+  const outward = end === "A" ? -1 : 1;
+  const angles = side.points.map((_, leg) => legDirection(side, leg));
+  const along = angles.reduce((sum, angle) => sum + Math.cos(angle) ** 2, 0);
+  const stiffness = side.stiffness === undefined ? LEG_STIFFNESS / side.legLength : side.stiffness / along;
+  return angles.map((angle, leg) => {
+    const back = (outward * side.legLength * Math.cos(angle)) / length;
+    const rock = [back * rig.span, side.legLength * Math.sin(angle), back * rig.rise] as const;
+    return { rock, stiffness, strength: strengths[leg]! };
+  });
+}
+
+/** Why an anchor has no such leg that could fail; undefined when it has. */
+export function noSuchLeg(rig: Rig, whatIf: WhatIf): string | undefined {
+  if (whatIf.kind !== "legFails") return undefined;
+  const { points } = whatIf.anchor === "A" ? rig.anchorA : rig.anchorB;
+  if (points.length < 2) return `Anchor ${whatIf.anchor} has one rock point and no legs of which one could fail.`;
+  return whatIf.leg < points.length ? undefined : `Anchor ${whatIf.anchor} has ${points.length} legs.`;
+}
+
+/**
+ * Share of the whole load that each point is taken to carry [-]. One carries all of it; two share it by the angle between
+ * their legs; of more, two are taken to carry all of it, for nothing makes a fixed anchor share evenly. The same of those
+ * that are left when one has failed: `failed` is its index.
+ */
+export function legShare(side: AnchorSide, failed?: number): number {
+  const left = side.points.map((_, leg) => leg).filter((leg) => leg !== failed);
+  if (left.length < 2) return 1;
+  return legForceFactor(legDirection(side, left[0]!) - legDirection(side, left.at(-1)!));
+}

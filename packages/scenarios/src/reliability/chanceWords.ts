@@ -1,0 +1,55 @@
+/** Probabilities in words that nobody takes for more than they are. */
+import type { Probability } from "../outcome.ts";
+import type { Chances, PartChance } from "./chancesOutcome.ts";
+
+/** Chances smaller than this are not told apart: the spreads they rest on are not known that far out [-]. */
+const SMALLEST = 1e-6;
+
+/** "62 %", "0.4 %", "1 in 23 000", "less than 1 in a million". */
+export function formatChance(chance: number): string {
+  if (chance < SMALLEST) return "less than 1 in a million";
+  if (chance < 0.001) return `1 in ${grouped(Number((1 / chance).toPrecision(2)))}`;
+  const percent = 100 * chance;
+  if (chance >= 1) return "100 %";
+  if (percent >= 99.5) return "over 99 %";
+  return `${percent < 9.95 ? Number(percent.toPrecision(percent < 0.995 ? 1 : 2)) : Math.round(percent)} %`;
+}
+
+/** Digits in threes, by a narrow space. */
+export const grouped = (value: number) => String(value).replace(/\B(?=(\d{3})+$)/g, "\u202f");
+
+/** "62 % (60 to 64 %)"; a chance that never came up, as "less than" its bound. */
+export function chanceText({ value, low, high }: Probability): string {
+  if (value <= 0) return atMost(high);
+  const [from, to] = [formatChance(low), formatChance(high)];
+  if (from === to) return formatChance(value);
+  const shared = from.endsWith(" %") && to.endsWith(" %") && !from.startsWith("over");
+  return `${formatChance(value)} (${shared ? from.slice(0, -2) : from} to ${to})`;
+}
+
+export const atMost = (bound: number) => (bound < SMALLEST ? formatChance(bound) : `less than ${formatChance(bound)}`);
+
+export interface SentenceFacts {
+  readonly runs: Chances["runs"];
+  readonly anyFails: Chances["anyFails"];
+  readonly parts: readonly PartChance[];
+}
+
+/** What the chances come to. What no strength helps against comes first. */
+export function chanceSentence({ runs, anyFails, parts }: SentenceFacts): string {
+  const [first] = parts;
+  const said: string[] = [];
+  if (runs.lost > 0)
+    said.push(`Nothing catches the walker in ${countOf(runs.lost, runs.done)}, whatever the parts hold.`);
+  if (runs.ground > 0) said.push(`The walker's feet reach the ground in ${countOf(runs.ground, runs.done)}.`);
+  said.push(`Likeliest to go first: ${inSentence(first!)}, ${chanceText(first!.first)}.`);
+  said.push(`Chance that any part fails: ${anyText(anyFails)}.`);
+  return said.join(" ");
+}
+
+export const anyText = (any: Chances["anyFails"]) => (any.reached ? chanceText(any) : atMost(any.high));
+
+export const countOf = (some: number, all: number) => (some === all ? `all ${all} runs` : `${some} of ${all} runs`);
+
+const inSentence = ({ name, stretch }: PartChance) =>
+  stretch && stretch.reason !== "webbing" ? `${name} at its ${stretch.reason}` : name;

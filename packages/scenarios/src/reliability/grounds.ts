@@ -1,0 +1,93 @@
+/** What chances rest on, and what must be read beside them. */
+import type { Accuracy } from "@secondline/engine";
+import type { Rig } from "@secondline/rig";
+import type { FailureChances } from "@secondline/strength";
+import { CAUTIONS, INVENTED } from "../cautions.ts";
+import type { Chances, SurfaceFit } from "./chancesOutcome.ts";
+import { countOf, grouped } from "./chanceWords.ts";
+import type { UncertainInput } from "./uncertainInputs.ts";
+
+export interface GroundFacts {
+  readonly rig: Rig;
+  readonly accuracy: Accuracy;
+  readonly runs: Chances["runs"];
+  readonly inputs: readonly UncertainInput[];
+  readonly surfaces: readonly SurfaceFit[];
+  /** Largest relative change of a load by the standard mesh; undefined when not known [-]. */
+  readonly meshChange: number | undefined;
+  readonly found: FailureChances;
+  readonly anyFails: Chances["anyFails"];
+}
+
+const percent = (share: number) =>
+  `${share < 0.0995 ? Number((100 * share).toPrecision(1)) : Math.round(100 * share)} %`;
+
+export function restsOn(facts: GroundFacts): readonly string[] {
+  const { runs, accuracy, meshChange, found, anyFails, inputs } = facts;
+  const said = [
+    `${runs.done} simulated runs on the ${accuracy} mesh, spread evenly over ${inputs.length} uncertain inputs, with parts that cannot fail, so that every part shows the load it would have to carry.`,
+    fitWords(facts),
+  ];
+  if (meshChange !== undefined) {
+    said.push(
+      `Loads brought to the standard mesh by the central run, which changed those that matter by up to ${percent(meshChange)}.`,
+    );
+  }
+  said.push(
+    `Strengths as in the verdict: rated strength times its factors, lognormal; what has a common cause scatters together. ${grouped(found.first.runs)} draws; intervals are for that number, not for what the spreads leave open.`,
+  );
+  if (anyFails.sampling === "conditional" && anyFails.spread !== undefined) {
+    said.push(
+      `The chance that any part fails is from conditional sampling; its own coefficient of variation is ${percent(anyFails.spread)}.`,
+    );
+  }
+  return said;
+}
+
+function fitWords({ surfaces, found }: GroundFacts): string {
+  const worst = surfaces.filter((one) => one.matters).reduce((a, b) => (b.error > a.error ? b : a));
+  return found.method === "surface"
+    ? `Loads between the runs by quadratic surfaces. They miss runs that were left out by up to ${percent(worst.error)} (${worst.name}); that is counted as scatter too.`
+    : "The runs themselves, each as likely as the other: no surface through them was good enough.";
+}
+
+export function chanceCautions(facts: GroundFacts): readonly string[] {
+  const { runs, rig, found, surfaces, accuracy, meshChange } = facts;
+  const said = [
+    "These chances rest on spreads that were assumed, not measured on this rig. They rank parts and inputs; they promise nothing.",
+  ];
+  if (runs.lost > 0) {
+    said.push(
+      `In ${countOf(runs.lost, runs.done)} nothing catches the walker: no chance below says anything about that.`,
+    );
+  }
+  if (runs.ground > 0) {
+    said.push(
+      `In ${countOf(runs.ground, runs.done)} the walker's feet reach the ground. Loads are those without the ground in the way.`,
+    );
+  }
+  if (found.method === "runs") {
+    const bad = surfaces.filter((one) => one.matters && one.error > one.limit);
+    const list = bad.map((one) => `${one.name} ${percent(one.error)} (limit ${percent(one.limit)})`).join(", ");
+    said.push(
+      `The fitted loads miss too much: ${list}. So the simulated runs are counted as they are: intervals are wide, extremes come more often than they would, and small chances and the inputs' shares are not known. More runs may help.`,
+    );
+  }
+  if (runs.failed.length > 0) {
+    said.push(`${countOf(runs.failed.length, runs.asked)} could not be computed reliably and were left out.`);
+  }
+  if (accuracy === "quick" && meshChange === undefined) {
+    said.push("The runs are on a coarse mesh, and could not be checked on a finer one: loads may be off.");
+  }
+  if ((found.beyond ?? 0) > 0.1) {
+    said.push(
+      `${percent(found.beyond!)} of the failures lie outside of what was simulated: the small chance is a guess of its size.`,
+    );
+  }
+  said.push(
+    "One what-if only, and only until the first part fails: another what-if may be worse, and what follows on a failure is not counted.",
+    ...CAUTIONS,
+  );
+  if (rig.invented) said.push(INVENTED);
+  return said;
+}

@@ -1,0 +1,80 @@
+/** Runs one what-if over a spread of the uncertain inputs, with parts that cannot fail, and keeps the loads. */
+import type { Accuracy } from "@secondline/engine";
+import type { Rig } from "@secondline/rig";
+import type { WhatIf } from "../outcome.ts";
+import type { RigStrengths } from "../rigStrengths.ts";
+import { runWith, type StudyProgress, scaled } from "../runWhatIf.ts";
+import { whatIfOutcome } from "../whatIfOutcome.ts";
+import { type LoadedPart, loadsIn } from "./loadedParts.ts";
+import { unbreakable } from "./unbreakable.ts";
+import { sampleAt, type UncertainInput } from "./uncertainInputs.ts";
+
+export interface SpreadRuns {
+  readonly points: readonly (readonly number[])[];
+  /** Load of every part, one row per run that could be computed [N]. */
+  readonly loads: readonly (readonly number[])[];
+  /** Runs that could not be computed reliably, with the reasons. */
+  readonly failed: readonly string[];
+  /** Runs in which nothing catches the walker, whatever the parts hold. */
+  readonly lost: number;
+  /** Runs in which the walker's feet come down to the ground. */
+  readonly ground: number;
+}
+
+export interface SpreadRunsOptions {
+  readonly rig: Rig;
+  readonly whatIf: WhatIf;
+  readonly strengths: RigStrengths;
+  readonly inputs: readonly UncertainInput[];
+  readonly parts: readonly LoadedPart[];
+  readonly accuracy: Accuracy;
+}
+
+/** What one run gave. */
+interface OneRun {
+  readonly loads: readonly number[];
+  readonly caught: boolean;
+  readonly feetClearance?: number;
+}
+
+/** Runs every point. `share`: of the whole work, for progress. */
+export function* spreadRuns(
+  options: SpreadRunsOptions,
+  points: readonly (readonly number[])[],
+  share: number,
+): Generator<StudyProgress, SpreadRuns, void> {
+  const done: { readonly point: readonly number[]; readonly run: OneRun }[] = [];
+  const failed: string[] = [];
+  for (const [r, point] of points.entries()) {
+    const [from, to] = [(share * r) / points.length, (share * (r + 1)) / points.length];
+    const run = yield* oneRun(options, point, from, to, `Run ${r + 1} of ${points.length}`);
+    if (typeof run === "string") failed.push(run);
+    else done.push({ point, run });
+  }
+  return {
+    points: done.map((one) => one.point),
+    loads: done.map((one) => one.run.loads),
+    failed,
+    lost: done.filter((one) => !one.run.caught).length,
+    ground: done.filter(({ run }) => run.feetClearance !== undefined && run.feetClearance <= 0).length,
+  };
+}
+
+/** One run; the reason when its numbers cannot be trusted. */
+export function* oneRun(
+  { rig, whatIf, strengths, inputs, parts, accuracy }: SpreadRunsOptions,
+  point: readonly number[],
+  from: number,
+  to: number,
+  doing: string,
+): Generator<StudyProgress, OneRun | string, void> {
+  const sample = sampleAt(rig, whatIf, inputs, point);
+  const whole = unbreakable(rig, strengths);
+  // Without ground: a load that the ground cut short would be no load of that part.
+  const open: Rig = { ...sample.rig, ground: [] };
+  const { outcome, recording } = yield* scaled(runWith(open, sample.whatIf, whole, { accuracy }), from, to, doing);
+  if (!outcome.ok || !recording) return outcome.problem ?? "the run gave no numbers";
+  const { feetClearance } = whatIfOutcome(sample.rig, sample.whatIf, recording, whole);
+  const loads = loadsIn(parts, sample.rig, recording, strengths);
+  return { loads, caught: outcome.caught, ...(feetClearance === undefined ? {} : { feetClearance }) };
+}

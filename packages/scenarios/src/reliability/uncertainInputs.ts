@@ -1,0 +1,233 @@
+/**
+ * What is not known exactly when somebody falls, with how far it may be off. Nobody measured these spreads on a rig: they
+ * are assumed, and the user can change every one of them.
+ */
+import type { Basis, LineStock, Rig, WebbingSection } from "@secondline/rig";
+import { logSpread, type SurfaceInput, uniformInput } from "@secondline/strength";
+import type { WhatIf } from "../outcome.ts";
+
+export const INPUT_IDS = [
+  "mass",
+  "place",
+  "pretension",
+  "stiffness",
+  "backupStiffness",
+  "leashStiffness",
+  "damping",
+  "slack",
+  "leashLength",
+  "friction",
+] as const;
+export type InputId = (typeof INPUT_IDS)[number];
+
+export interface UncertainInput {
+  readonly id: InputId;
+  readonly name: string;
+  /** Lognormal about its median, or uniform about its middle. */
+  readonly distribution: "lognormal" | "uniform";
+  /** Median or middle, in `unit`. */
+  readonly central: number;
+  /** "line": a fraction of the line, 0 at anchor A; "times": a factor on what the rig says. */
+  readonly unit: "kg" | "N" | "m" | "-" | "line" | "times";
+  /** Lognormal: coefficient of variation; uniform: half its width [-]. */
+  readonly spread: number;
+  readonly basis: Basis;
+}
+
+/** Other spreads than the assumed ones; 0 takes an input for exactly known. */
+export type Spreads = Partial<Readonly<Record<InputId, number>>>;
+
+/** Largest spread that makes sense [-]. */
+export const MOST_SPREAD = 1;
+
+interface Kind {
+  readonly name: string;
+  readonly spread: number;
+  readonly why: string;
+  readonly central: (rig: Rig) => number | undefined;
+  readonly unit: UncertainInput["unit"];
+}
+
+const KINDS: Readonly<Record<Exclude<InputId, "place">, Kind>> = {
+  mass: {
+    name: "Walker's mass",
+    spread: 0.1,
+    why: "another walker, clothes and what hangs on the harness",
+    central: (rig) => rig.walker.mass,
+    unit: "kg",
+  },
+  pretension: {
+    name: "Tension of the main line",
+    spread: 0.1,
+    why: "how well it was read, creep and temperature since",
+    central: (rig) => rig.main.pretension,
+    unit: "N",
+  },
+  stiffness: {
+    name: "Stiffness of the main line",
+    spread: 0.1,
+    why: "between batches, and with age and wet",
+    central: () => 1,
+    unit: "times",
+  },
+  backupStiffness: {
+    name: "Stiffness of the backup",
+    spread: 0.1,
+    why: "between batches, and with age and wet",
+    central: (rig) => (rig.backup ? 1 : undefined),
+    unit: "times",
+  },
+  leashStiffness: {
+    name: "Stiffness of the leash",
+    spread: 0.15,
+    why: "rope stiffens with every fall, and knots give way",
+    central: () => 1,
+    unit: "times",
+  },
+  damping: {
+    name: "Damping of lines and leash",
+    spread: 0.3,
+    why: "how much a line takes up in a fast pull is the least known of it",
+    central: () => 1,
+    unit: "times",
+  },
+  slack: {
+    name: "Slack of the backup",
+    spread: 0.1,
+    why: "how its length was measured, and what its knots take",
+    central: (rig) => rig.backup?.slack,
+    unit: "-",
+  },
+  leashLength: {
+    name: "Length of the leash",
+    spread: 0.05,
+    why: "how it was tied, and how far its knots have settled",
+    central: (rig) => rig.leash.length,
+    unit: "m",
+  },
+  friction: {
+    name: "Friction of the ring",
+    spread: 0.3,
+    why: "metal on webbing, dry or wet, slow or fast",
+    central: (rig) => Math.min(...rig.rings.map((ring) => ring.friction)),
+    unit: "-",
+  },
+};
+
+/** A place is meant to within this much of the line, to either side [-]. */
+const PLACE_SPREAD = 0.05;
+
+/** The uncertain inputs of a rig in one what-if; those of no spread, or that the rig does not have, are left out. */
+export function uncertainInputs(rig: Rig, whatIf: WhatIf, spreads: Spreads = {}): readonly UncertainInput[] {
+  return INPUT_IDS.flatMap((id): UncertainInput[] => {
+    const input = id === "place" ? place(whatIf) : scattered(id, KINDS[id], rig);
+    if (!input) return [];
+    const own = spreads[id];
+    if (own !== undefined && !(own >= 0 && own <= MOST_SPREAD)) {
+      throw new RangeError(`The spread of ${id} must be between 0 and ${MOST_SPREAD}, got ${own}.`);
+    }
+    const basis: Basis = { kind: "assumed", note: "this spread was given by whoever asked" };
+    const asked = own === undefined ? input : { ...input, spread: own, basis };
+    return asked.spread > 0 ? [asked] : [];
+  });
+}
+
+function scattered(id: InputId, { name, spread, why, central, unit }: Kind, rig: Rig): UncertainInput | undefined {
+  const value = central(rig);
+  // What is zero scatters by nothing.
+  if (value === undefined || value === 0) return undefined;
+  return { id, name, distribution: "lognormal", central: value, unit, spread, basis: { kind: "assumed", note: why } };
+}
+
+function place(whatIf: WhatIf): UncertainInput {
+  return {
+    id: "place",
+    name: whatIf.kind === "leashFall" ? "Place of the fall" : "Place of the walker",
+    distribution: "uniform",
+    central: whatIf.at,
+    unit: "line",
+    spread: PLACE_SPREAD,
+    basis: { kind: "assumed", note: "anywhere near the place named, one as likely as another" },
+  };
+}
+
+/** Runs reach so many standard deviations to either side of the median. */
+const REACH = 2.5;
+
+/** The input in coordinates from −1 to 1 over the range in which runs are made. */
+export const surfaceInput = ({ name, distribution }: UncertainInput): SurfaceInput => ({
+  name,
+  coordinate: distribution === "uniform" ? uniformCoordinate : (u) => u / REACH,
+});
+
+/** Uniform on −1 to 1 for a standard normal deviate. */
+const uniformCoordinate = uniformInput("coordinate", -1, 1).value;
+
+/** Value of an input at a coordinate, in its unit. */
+export function valueAt(input: UncertainInput, coordinate: number): number {
+  const { distribution, central, spread } = input;
+  if (distribution === "lognormal") return central * Math.exp(logSpread(spread) * REACH * coordinate);
+  const [from, to] = placeRange(input);
+  return from + ((to - from) * (coordinate + 1)) / 2;
+}
+
+/** Nobody falls onto an anchor: half of the way to the nearer one is the nearest that is simulated. */
+function placeRange({ central, spread }: UncertainInput): [number, number] {
+  return [Math.max(central - spread, central / 2), Math.min(central + spread, (1 + central) / 2)];
+}
+
+export interface Sample {
+  readonly rig: Rig;
+  readonly whatIf: WhatIf;
+}
+
+/** Rig and what-if with every input at its coordinate. */
+export function sampleAt(
+  rig: Rig,
+  whatIf: WhatIf,
+  inputs: readonly UncertainInput[],
+  point: readonly number[],
+): Sample {
+  const values = new Map(inputs.map((input, i) => [input.id, valueAt(input, point[i]!)]));
+  const factor = (id: InputId) => values.get(id) ?? 1;
+  const damping = factor("damping");
+  const { backup } = rig;
+  const length = values.get("leashLength") ?? rig.leash.length;
+  return {
+    whatIf: { ...whatIf, at: values.get("place") ?? whatIf.at },
+    rig: {
+      ...rig,
+      walker: { ...rig.walker, mass: values.get("mass") ?? rig.walker.mass },
+      main: {
+        ...rig.main,
+        pretension: values.get("pretension") ?? rig.main.pretension,
+        sections: rig.main.sections.map((one) => otherStock(one, factor("stiffness"), damping)),
+      },
+      ...(backup
+        ? {
+            backup: {
+              ...backup,
+              slack: values.get("slack") ?? backup.slack,
+              sections: backup.sections.map((one) => otherStock(one, factor("backupStiffness"), damping)),
+            },
+          }
+        : {}),
+      leash: { ...rig.leash, length, stock: scaled(rig.leash.stock, factor("leashStiffness"), damping) },
+      rings: rig.rings.map((ring) => ({ ...ring, friction: values.get("friction") ?? ring.friction })),
+    },
+  };
+}
+
+const otherStock = (section: WebbingSection, stiffness: number, damping: number): WebbingSection => ({
+  ...section,
+  stock: scaled(section.stock, stiffness, damping),
+});
+
+/** The whole tension law times the stiffness; its fast branches, which take up energy, times the damping too. */
+function scaled(stock: LineStock, stiffness: number, damping: number): LineStock {
+  return {
+    ...stock,
+    curve: stock.curve.map(([strain, tension]) => [strain, tension * stiffness] as const),
+    branches: stock.branches.map(([force, time]) => [force * stiffness * damping, time] as const),
+  };
+}

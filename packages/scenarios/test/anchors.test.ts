@@ -1,0 +1,162 @@
+import { judgePart, type Rig } from "@secondline/rig";
+import { beforeAll, describe, expect, it } from "vitest";
+import { anchorCautions, anchorFacts } from "../src/anchorCautions.ts";
+import { anchorLegs, legShare } from "../src/anchorLegs.ts";
+import { type Outcome, rigStrengths, runWhatIf, study, type WhatIf, whatIfSet } from "../src/index.ts";
+import { anchorSignal } from "../src/loads.ts";
+import { finish } from "./finish.ts";
+import { testRig } from "./testRig.ts";
+
+const degrees = (angle: number) => (angle * Math.PI) / 180;
+const side = (count: number, angle: number): Rig["anchorA"] => ({
+  ...testRig.anchorA,
+  legAngle: degrees(angle),
+  points: Array.from({ length: count }, () => testRig.anchorA.points[0]!),
+});
+const legFails: WhatIf = { kind: "legFails", anchor: "A", leg: 0, walker: "caught", at: 0.5 };
+const run = (rig: Rig, whatIf: WhatIf) => finish(runWhatIf(rig, whatIf, { accuracy: "quick" }));
+
+describe("the points of an anchor", () => {
+  it("share by the angle of their legs, two at most carrying all of it", () => {
+    expect(legShare(side(1, 0))).toBe(1);
+    expect(legShare(side(2, 0))).toBe(0.5);
+    expect(legShare(side(2, 90))).toBeCloseTo(Math.SQRT1_2, 12);
+    expect(legShare(side(3, 120))).toBeCloseTo(1, 12);
+  });
+
+  it("get what the failed one carried: of two the other all of it, of three the outer pair by what is left of the angle", () => {
+    expect(legShare(side(2, 90), 0)).toBe(1);
+    expect(legShare(side(3, 120), 0)).toBeCloseTo(1 / Math.sqrt(3), 12);
+    expect(legShare(side(3, 120), 1)).toBeCloseTo(1, 12);
+  });
+
+  it("lie so that the line pulls along the middle of their legs, each leg as long as the rig says", () => {
+    const rig = { ...testRig, rise: 8, anchorB: side(3, 70) };
+    const legs = anchorLegs(rig, "B", [1, 2, 3]);
+    for (const { rock } of legs) expect(Math.hypot(...rock)).toBeCloseTo(rig.anchorB.legLength, 12);
+    const [x, y, z] = [0, 1, 2].map((c) => legs.reduce((sum, { rock }) => sum + rock[c]!, 0));
+    expect(y).toBeCloseTo(0, 12);
+    expect(z! / x!).toBeCloseTo(8 / 60, 12);
+    expect(x).toBeGreaterThan(0);
+  });
+});
+
+describe("a leg that fails during a catch", () => {
+  const { outcome, recording } = run(testRig, legFails);
+
+  it("leaves the walker held, a little lower than the fall alone", () => {
+    const fall = run(testRig, { kind: "leashFall", at: 0.5 }).outcome;
+    expect(outcome).toMatchObject({ ok: true, caught: true });
+    expect(outcome.broke.every(({ part }) => part === "connection.0" || part === "connection.2")).toBe(true);
+    expect(outcome.drop! - fall.drop!).toBeGreaterThan(-0.05);
+    expect(outcome.drop! - fall.drop!).toBeLessThan(2);
+    expect(outcome.feetClearance).toBeLessThanOrEqual(fall.feetClearance! + 0.05);
+  });
+
+  it("puts on the other leg what the whole anchor carries, as the engine's own legs bear out", () => {
+    const whole = anchorSignal(recording!, "A").reduce((most, force) => Math.max(most, force), 0);
+    const [failed, other] = recording!.legs;
+    expect([failed!.parted, other!.parted]).toEqual([true, false]);
+    // The leg's own peak is unfiltered and holds the ringing of the master point.
+    expect(other!.peak / whole).toBeGreaterThan(0.85);
+    expect(other!.peak / whole).toBeLessThan(1.25);
+  });
+
+  it("cannot be asked of an anchor that has no such leg: the answer says so and shows no numbers", () => {
+    expect(run(testRig, { ...legFails, leg: 2 }).outcome).toMatchObject({ ok: false, problem: "Anchor A has 2 legs." });
+    const single = { ...testRig, anchorA: side(1, 0) };
+    expect(run(single, legFails).outcome.problem).toContain("one rock point");
+  });
+
+  it("takes the other with it when that holds less than the line, and then nothing holds the walker's end", () => {
+    const weak = judgePart(testRig, "anchorA.points.1", { factor: 0.12, reason: "test" })!;
+    const lost = run(weak, legFails).outcome;
+    expect(lost.broke.map((one) => one.part)).toContain("anchorA.points.1");
+    expect(lost.broke.at(-1)!.time).toBeGreaterThan(1.5);
+    expect(lost.caught).toBe(false);
+  });
+});
+
+describe("the set of what-ifs", () => {
+  const legs = (rig: Rig) => whatIfSet(rig).filter(({ kind }) => kind === "legFails");
+
+  it("has legs fail at anchors with several points only, the outermost two of each", () => {
+    expect(legs({ ...testRig, anchorA: side(1, 0), anchorB: side(1, 0) })).toEqual([]);
+    const three = legs({ ...testRig, anchorA: side(1, 0), anchorB: side(3, 90) });
+    expect(new Set(three.map((one) => one.kind === "legFails" && `${one.anchor}${one.leg}`))).toEqual(
+      new Set(["B0", "B2"]),
+    );
+  });
+
+  it("spends no more than a sixth of a full study on them", () => {
+    expect(legs(testRig).length).toBeLessThanOrEqual(whatIfSet(testRig).length / 5);
+  });
+});
+
+describe("what a study says of its anchors", () => {
+  let outcome: Outcome;
+  const rig = {
+    ...testRig,
+    anchorA: {
+      ...testRig.anchorA,
+      hardware: [
+        { ...testRig.anchorA.hardware[0]!, name: "Sling", kind: "sling" as const, rigged: "choked" as const },
+        { ...testRig.anchorA.hardware[0]!, name: "Basket", kind: "sling" as const, rigged: "basket" as const },
+      ],
+    },
+  };
+  beforeAll(() => {
+    const judged = judgePart(rig, "anchorB.points.0", { factor: 0.5, reason: "rust stains" })!;
+    outcome = finish(study(judged, { accuracy: "quick", whatIfs: [{ kind: "leashFall", at: 0.5 }, legFails] }));
+  });
+  const part = (id: string) => outcome.parts.find((one) => one.id === id)!;
+
+  it("judges a point by the run in which it is left alone", () => {
+    expect(part("anchorA.points.1").whatIf).toBe(1);
+    expect(part("anchorA.points.1").load / part("anchorA.hardware.0").load).toBeGreaterThan(0.95);
+    expect(part("anchorA.points.0").load).toBeLessThan(0.7 * part("anchorA.points.1").load);
+  });
+
+  it("names a choked sling's factor and where it is from", () => {
+    expect(part("anchorA.hardware.0").factors).toContainEqual(expect.objectContaining({ name: "choked", value: 0.8 }));
+    expect(part("anchorA.hardware.0").bases.some(({ note }) => note.includes("EN 1492-1"))).toBe(true);
+  });
+
+  it("says loudly what raises a strength, with the margin without it, before any other caution of the rig", () => {
+    const raised = outcome.cautions.findIndex((one) => one.startsWith("RAISED: Basket, anchor A counts as 1.4 times"));
+    expect(raised).toBe(3);
+    const without = Number(/margin of this part would be ([\d.]+)\.$/.exec(outcome.cautions[raised]!)?.[1]);
+    expect(without).toBeLessThanOrEqual(part("anchorA.hardware.1").margin / 1.4);
+    expect(without).toBeGreaterThan(part("anchorA.hardware.1").margin / 1.4 - 0.01);
+  });
+
+  it("repeats an own judgement with its reason", () => {
+    expect(outcome.cautions.join(" ")).toContain("Own judgement counts in: Bolt 1, anchor B × 0.5");
+    expect(outcome.cautions.join(" ")).toContain("rust stains");
+  });
+
+  it("says what the weakest point would keep alone", () => {
+    expect(outcome.cautions.join(" ")).toMatch(/load one leg with nearly all of it.*Bolt 1, anchor B [\d.]+ times/);
+  });
+});
+
+describe("cautions about anchors", () => {
+  const strengths = rigStrengths(testRig);
+  const said = (anchorA: Rig["anchorA"], load = 5000) => {
+    const rig = { ...testRig, anchorA, anchorB: side(1, 0) };
+    return anchorCautions(anchorFacts(rig, strengths.parts, { A: load, B: load }), 2).join(" ");
+  };
+
+  it("say nothing of the angle up to 90°, that it is wide beyond, and not to rig it so beyond 120°", () => {
+    expect(said(side(2, 90))).not.toContain("meet at");
+    expect(said(side(2, 100))).toMatch(/anchor A meet at 100°: each of two carries 0.78 .*common practice/);
+    expect(said(side(2, 120))).not.toContain("Do not rig it so");
+    expect(said(side(2, 130))).toMatch(/each of two carries 1.19 .*Do not rig it so/);
+  });
+
+  it("say when one point alone would keep less than is required, and when there is but one", () => {
+    expect(said(side(2, 60))).not.toContain("LESS");
+    expect(said(side(2, 60), 30_000)).toContain("1.1 times, LESS than you require");
+    expect(said(side(2, 60))).toContain("There is one point at anchor B");
+  });
+});
