@@ -49,7 +49,8 @@ const rated = (part: { strength: number; basis?: Basis | undefined }): Rated => 
   basis: part.basis ?? readBasis(undefined),
 });
 
-const own = (read: ReadOwn): OwnJudgement | undefined => read && present({ factor: read.factor, reason: read.reason });
+const own = (read: ReadOwn): OwnJudgement | undefined =>
+  read?.reason === undefined ? undefined : present({ factor: read.factor, reason: read.reason.trim() });
 
 function condition(read: ReadCondition): Condition {
   if (!read) return {};

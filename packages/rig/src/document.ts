@@ -3,7 +3,7 @@
  * turns each value into SI units; what fields have to do with one another is checked in `checkLines.ts` and its neighbours.
  */
 import * as z from "zod";
-import { bare, basis, choice, flag, measured, position, stockId, text } from "./fieldSchemas.ts";
+import { bare, basis, choice, type FaultParams, flag, measured, position, stockId, text } from "./fieldSchemas.ts";
 import type { KnotKind } from "./rig.ts";
 
 /** The tag by which a file is known as a rig of ours, with the version of the format. */
@@ -23,10 +23,20 @@ const condition = (at: string) =>
 
 const rated = (at: string) => ({ strength: measured(`${at}.strength`), basis: basis(`${at}.basis`).optional() });
 
+/** A factor of one's own needs a reason; a group without either says nothing. */
 const own = (at: string) =>
   z
-    .strictObject({ factor: bare(`${at}.own.factor`).optional(), reason: text(`${at}.own.reason`).regex(/\S/) })
+    .strictObject({
+      factor: bare(`${at}.own.factor`).optional(),
+      reason: text(`${at}.own.reason`).regex(/\S/).optional(),
+    })
+    .superRefine(({ factor, reason }, ctx) => {
+      if (factor === undefined || reason !== undefined) return;
+      const params: FaultParams = { got: "nothing", expected: "a reason in words" };
+      ctx.addIssue({ code: "custom", path: ["reason"], message: NO_REASON, params });
+    })
     .optional();
+const NO_REASON = "A factor of your own needs a reason: it is shown with every result that rests on it.";
 
 const stock = z.strictObject({
   id: text("stocks[].id").min(1),

@@ -25,6 +25,7 @@ describe("an own judgement of a part", () => {
   it("may leave its factor out, never its reason, and is no word without letters", () => {
     const read = (value: unknown) => editDocument(sound, "leash.own", value);
     expect(accepted(readRig(read({ reason: "looks furry" }))).rig.leash.own).toEqual({ reason: "looks furry" });
+    expect(accepted(readRig(read({}))).rig.leash.own).toBeUndefined();
     expect(issuePaths(read({ factor: 0.8 }))).toEqual(["leash.own.reason"]);
     expect(issuePaths(read({ factor: 0.8, reason: "  " }))).toEqual(["leash.own.reason"]);
     expect(issuePaths(read({ factor: 0, reason: "no" }))).toEqual(["leash.own.factor"]);

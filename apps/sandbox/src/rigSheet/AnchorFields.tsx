@@ -1,5 +1,6 @@
-import { fieldAt } from "@secondline/rig";
-import { Condition, PartList, Rated } from "./parts.tsx";
+import { fieldAt, valueAt } from "@secondline/rig";
+import { useActions, useSandbox } from "../state/useSandbox.ts";
+import { ChoiceOfKind, Condition, Own, PartList, Rated } from "./parts.tsx";
 import { RigField } from "./RigField.tsx";
 
 const NEW_PART = { strength: "20 kN", basis: "assumed: entered without a source" };
@@ -25,7 +26,7 @@ function Parts({ at, noun, kind, least }: { at: string; noun: string; kind: stri
       least={least}
       make={(items) => ({
         ...NEW_PART,
-        ...(items.at(-1) as object | undefined),
+        ...likeLast(items),
         kind,
         name: `${kindWords(at, kind)} ${items.length + 1}`,
       })}
@@ -34,12 +35,37 @@ function Parts({ at, noun, kind, least }: { at: string; noun: string; kind: stri
       {(path) => (
         <>
           <RigField path={`${path}.name`} />
-          <RigField path={`${path}.kind`} />
+          <PartKind at={path} />
           <Rated at={path} />
           <Condition at={`${path}.condition`} />
+          <Own at={path} />
         </>
       )}
     </PartList>
+  );
+}
+
+/** A new part is like the last one, but for what is thought of that and how it is rigged. */
+function likeLast(items: readonly unknown[]): object {
+  const { own: _own, rigged: _rigged, ...like } = (items.at(-1) ?? {}) as Record<string, unknown>;
+  return like;
+}
+
+/** A sling says how it is rigged; another kind takes that out again. */
+function PartKind({ at }: { at: string }) {
+  const part = useSandbox((state) => valueAt(state.document.history.present, at)) as
+    | Record<string, unknown>
+    | undefined;
+  const { edit } = useActions();
+  const { rigged: _, ...other } = part ?? {};
+  return (
+    <>
+      <ChoiceOfKind
+        at={at}
+        onChange={(kind) => edit(at, { ...(kind === "sling" ? part : other), kind }, "Kind of part")}
+      />
+      {(part?.kind === "sling" || part?.rigged !== undefined) && <RigField path={`${at}.rigged`} />}
+    </>
   );
 }
 

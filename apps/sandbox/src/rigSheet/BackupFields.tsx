@@ -5,7 +5,7 @@ import { useActions, useSandbox } from "../state/useSandbox.ts";
 import styles from "./BackupFields.module.css";
 import { useFaultsAt } from "./faults.ts";
 import { LineFields } from "./LineFields.tsx";
-import { Condition, PartList, Rated } from "./parts.tsx";
+import { Condition, Own, PartList, Rated } from "./parts.tsx";
 import { RigField } from "./RigField.tsx";
 
 /** The backup, or the way to add one. */
@@ -117,6 +117,7 @@ function Joints({ at, noun, start }: { at: string; noun: string; start: object }
           <RigField path={`${path}.at`} slider help />
           <Rated at={path} />
           <Condition at={`${path}.condition`} />
+          <Own at={path} />
         </>
       )}
     </PartList>

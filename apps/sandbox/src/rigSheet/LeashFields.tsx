@@ -1,4 +1,4 @@
-import { Condition, PartList, Rated } from "./parts.tsx";
+import { Condition, Own, PartList, Rated } from "./parts.tsx";
 import { RigField } from "./RigField.tsx";
 
 const KNOT_WORDS: Readonly<Record<string, string>> = {
@@ -14,6 +14,8 @@ export function LeashFields() {
       <RigField path="leash.length" slider />
       <RigField path="leash.stock" />
       <RigField path="leash.falls" />
+      <RigField path="leash.sheathSlip" help />
+      <RigField path="leash.glazed" help />
       <PartList
         at="leash.knots"
         noun="knot"
@@ -30,6 +32,7 @@ export function LeashFields() {
         )}
       </PartList>
       <Condition at="leash.condition" />
+      <Own at="leash" />
       <PartList
         at="rings"
         noun="ring"
@@ -45,6 +48,7 @@ export function LeashFields() {
             <RigField path={`${path}.friction`} />
             <Rated at={path} />
             <Condition at={`${path}.condition`} />
+            <Own at={path} />
           </>
         )}
       </PartList>

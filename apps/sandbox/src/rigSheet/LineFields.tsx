@@ -2,7 +2,7 @@ import { valueAt } from "@secondline/rig";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { useFaultCount } from "./faults.ts";
-import { ChoiceOfKind, Condition, LineEnd, PartList } from "./parts.tsx";
+import { ChoiceOfKind, Condition, LineEnd, Own, PartList } from "./parts.tsx";
 import { RigField } from "./RigField.tsx";
 
 /** Sections of a line with what has happened to them, and its two ends. */
@@ -48,6 +48,7 @@ function Section({ at }: { at: string }) {
       >
         {(path) => <Wear at={path} />}
       </PartList>
+      <Own at={at} />
     </>
   );
 }
@@ -57,6 +58,7 @@ const WEAR_FIELDS: Readonly<Record<string, readonly string[]>> = {
   fallZone: ["from", "to", "falls"],
   stitching: ["at", "length"],
   abrasion: ["from", "to", "depth"],
+  heat: ["from", "to", "depth"],
   cut: ["at", "depth"],
 };
 /** What a kind of wear begins with when it is chosen; fields that the kinds share are kept. */
@@ -65,6 +67,7 @@ const WEAR_STARTS: Readonly<Record<string, Readonly<Record<string, unknown>>>> =
   fallZone: { from: "10 m", to: "20 m", falls: 20 },
   stitching: { at: "2 m", length: "20 cm" },
   abrasion: { from: "2 m", to: "2.2 m", depth: "5 %" },
+  heat: { from: "2 m", to: "2.2 m", depth: "5 %" },
   cut: { at: "2 m", depth: "10 %" },
 };
 const WEAR_WORDS: Readonly<Record<string, string>> = {
@@ -72,6 +75,7 @@ const WEAR_WORDS: Readonly<Record<string, string>> = {
   fallZone: "Fall zone",
   stitching: "Stitching",
   abrasion: "Abrasion",
+  heat: "Glazed by heat",
   cut: "Cut",
 };
 

@@ -9,7 +9,7 @@ import { useFaultCount } from "./faults.ts";
 import { GroundFields } from "./GroundFields.tsx";
 import { LeashFields } from "./LeashFields.tsx";
 import { LineFields } from "./LineFields.tsx";
-import { Rated } from "./parts.tsx";
+import { Condition, Own, Rated } from "./parts.tsx";
 import { RigField } from "./RigField.tsx";
 import styles from "./RigSheet.module.css";
 import { RigSketch } from "./RigSketch.tsx";
@@ -65,6 +65,8 @@ export function RigSheet({ onClose }: { onClose?: () => void }) {
           <RigField path="walker.tieIn" help />
           <RigField path="walker.lateral" help />
           <Rated at="harness" />
+          <Condition at="harness.condition" />
+          <Own at="harness" />
         </Group>
         <Group title="Anchor A" groups={["anchorA"]}>
           <AnchorFields anchor="anchorA" />

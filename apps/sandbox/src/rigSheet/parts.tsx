@@ -32,6 +32,17 @@ export function Condition({ at }: { at: string }) {
   );
 }
 
+/** What its owner thinks of a part, and why. */
+export function Own({ at }: { at: string }) {
+  const faults = useFaultCount([`${at}.own`]);
+  return (
+    <Disclosure title="Own judgement" faults={faults} level={4}>
+      <RigField path={`${at}.own.factor`} slider help />
+      <RigField path={`${at}.own.reason`} help />
+    </Disclosure>
+  );
+}
+
 /** How a line ends at an anchor; the kind decides which fields there are. */
 export function LineEnd({ at, title }: { at: string; title: string }) {
   const kind = useSandbox((state) => valueAt(state.document.history.present, `${at}.kind`));
@@ -49,6 +60,7 @@ export function LineEnd({ at, title }: { at: string; title: string }) {
       )}
       <RigField path={`${at}.bend`} help />
       <Condition at={`${at}.condition`} />
+      <Own at={at} />
     </Disclosure>
   );
 }
