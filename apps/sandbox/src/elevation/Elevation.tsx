@@ -1,5 +1,6 @@
 import { useEffect, useMemo, useRef } from "react";
 import { PALETTES } from "../design/palette.ts";
+import type { Ink } from "../picture/ink.ts";
 import { largestTension } from "../scene/largestTension.ts";
 import styles from "../scene/scene.module.css";
 import type { SceneProps } from "../scene/sceneProps.ts";
@@ -16,7 +17,7 @@ export interface ElevationProps extends SceneProps {
 
 /** The rig seen square from the side, drawn flat. Needs no WebGL; follows the same clock. */
 export function Elevation(props: ElevationProps) {
-  const { recording, rig, previous, clock, theme, camera, showForces, selectedPart, bare = false } = props;
+  const { recording, rig, previous, clock, theme, camera, showForces, selectedPart, bare = false, snapshot } = props;
   const host = useRef<HTMLDivElement>(null);
   const canvas = useRef<HTMLCanvasElement>(null);
   const notes = useRef<HTMLDivElement>(null);
@@ -51,14 +52,20 @@ export function Elevation(props: ElevationProps) {
     const letGo = moveFlatView(keyHost, painter.view, painter.resize, ask);
     const unsubscribe = clock.subscribe(ask);
     ask();
+    const snap = () => {
+      const { time } = clock.getSnapshot();
+      return { time, ...painter.size, draw: (ink: Ink) => painter.draw(ink, time) };
+    };
+    if (snapshot) snapshot.current = snap;
     return () => {
       cancelAnimationFrame(asked);
       unsubscribe();
       size.disconnect();
       letGo();
+      if (snapshot?.current === snap) snapshot.current = null;
       painter.dispose();
     };
-  }, [stage, clock, theme, wholeRig, showForces, selectedPart]);
+  }, [stage, clock, theme, wholeRig, showForces, selectedPart, snapshot]);
 
   const picture = (
     <div ref={host} className={styles.layer}>

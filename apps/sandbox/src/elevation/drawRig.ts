@@ -1,5 +1,6 @@
 /** Lines, leash, ring, anchors and walker in the elevation. */
 import type { Palette } from "../design/palette.ts";
+import type { Ink } from "../picture/ink.ts";
 import type { LiveFrame } from "../scene/liveFrame.ts";
 import type { AnchorShape } from "../scene/shape/anchorShape.ts";
 import type { FineLine } from "../scene/shape/fineLine.ts";
@@ -7,7 +8,7 @@ import { hangRope } from "../scene/shape/slackRope.ts";
 import { tensionCss } from "../scene/shape/tensionColour.ts";
 
 export interface FlatPen {
-  readonly ink: CanvasRenderingContext2D;
+  readonly ink: Ink;
   readonly palette: Palette;
   readonly table: Uint8Array;
   /** End of the tension scale [N]. */
@@ -116,9 +117,9 @@ export function drawLeash(pen: FlatPen, live: LiveFrame): void {
 
 export function drawAnchor(pen: FlatPen, shape: AnchorShape): void {
   const { ink } = pen;
-  ink.strokeStyle = pen.palette.softInk;
-  ink.lineWidth = 2;
   for (let i = 0; i < shape.kinds.length; i++) {
+    ink.strokeStyle = pen.palette.softInk;
+    ink.lineWidth = 2;
     ink.beginPath();
     ink.moveTo(pen.px(shape.master[0]!), pen.py(shape.master[2]!));
     ink.lineTo(pen.px(shape.rock[3 * i]!), pen.py(shape.rock[3 * i + 2]!));

@@ -1,12 +1,13 @@
 /** The ground in section: stone that fades downwards, its surface in ink, short oblique strokes beneath it. */
 import type { Palette } from "../design/palette.ts";
+import { type Ink, SERIF } from "../picture/ink.ts";
 import type { Gap } from "../scene/shape/gap.ts";
 import type { StoneColours } from "../scene/stone.ts";
 import type { FlatView } from "./flatView.ts";
 import { mixColour } from "./mixColour.ts";
 
 export function drawRock(
-  ink: CanvasRenderingContext2D,
+  ink: Ink,
   gap: Gap,
   view: FlatView,
   palette: Palette,
@@ -39,14 +40,14 @@ export function drawRock(
   ink.setLineDash([]);
 }
 
-function trace(ink: CanvasRenderingContext2D, gap: Gap, px: (x: number) => number, py: (z: number) => number): void {
+function trace(ink: Ink, gap: Gap, px: (x: number) => number, py: (z: number) => number): void {
   ink.beginPath();
   for (let i = 0; i < gap.x.length; i++) ink.lineTo(px(gap.x[i]!), py(gap.z[i]!));
 }
 
 /** Level lines through the rock, as contour lines are in the picture in space. */
 function drawBeds(
-  ink: CanvasRenderingContext2D,
+  ink: Ink,
   gap: Gap,
   view: FlatView,
   palette: Palette,
@@ -70,17 +71,17 @@ function drawBeds(
 }
 
 /** Height against anchor A, at the right rim as on a section drawing. */
-function writeHeight(ink: CanvasRenderingContext2D, z: number, palette: Palette, width: number, y: number): void {
+function writeHeight(ink: Ink, z: number, palette: Palette, width: number, y: number): void {
   ink.globalAlpha = 0.9;
   ink.fillStyle = palette.softInk;
-  ink.font = '500 12px "Source Serif 4", Georgia, serif';
+  ink.font = `500 12px ${SERIF}`;
   ink.textAlign = "right";
   ink.fillText(`${z > 0 ? "+" : z < 0 ? "\u2212" : ""}${Math.abs(z)} m`, width - 6, y - 4);
   ink.textAlign = "left";
 }
 
 function drawStrokes(
-  ink: CanvasRenderingContext2D,
+  ink: Ink,
   gap: Gap,
   view: FlatView,
   palette: Palette,

@@ -1,9 +1,11 @@
-/** Paints the whole elevation at one moment. */
+/** Paints the whole elevation at one moment: on a canvas, or with any other ink. */
 import type { Palette, Theme } from "../design/palette.ts";
+import type { Ink } from "../picture/ink.ts";
 import { largestTension } from "../scene/largestTension.ts";
 import { type LiveFrame, sampleFrame } from "../scene/liveFrame.ts";
 import { coveredBoxes } from "../scene/notes/coveredBoxes.ts";
 import type { Projector } from "../scene/notes/noteInk.ts";
+import { writeNotes } from "../scene/notes/noteLayout.ts";
 import type { NoteOptions } from "../scene/notes/notes.ts";
 import { createNotesPainter } from "../scene/notes/notesPainter.ts";
 import { anchorShape } from "../scene/shape/anchorShape.ts";
@@ -17,30 +19,111 @@ import { drawAnchor, drawCuff, drawLeash, drawLine, type FlatPen } from "./drawR
 import { drawRock } from "./drawRock.ts";
 import { type FlatView, fitFlat } from "./flatView.ts";
 
-export interface ElevationPainter {
-  readonly view: FlatView;
-  /** Takes the canvas' present size and frames the rig in it. */
-  readonly resize: () => void;
-  readonly paint: (time: number) => void;
-  readonly dispose: () => void;
-}
-
-interface Surroundings {
+/** What is drawn, and how it is to look. */
+export interface ElevationDrawing {
   readonly stage: Stage;
-  readonly canvas: HTMLCanvasElement;
-  readonly notesHost: HTMLElement;
   readonly palette: Palette;
   readonly theme: Theme;
   readonly wholeRig: boolean;
   readonly options: NoteOptions;
 }
 
+interface Size {
+  readonly width: number;
+  readonly height: number;
+}
+
+export interface ElevationPainter {
+  readonly view: FlatView;
+  /** Takes the canvas' present size and frames the rig in it. */
+  readonly resize: () => void;
+  readonly paint: (time: number) => void;
+  /** The same at `time`, words and all, with another ink. */
+  readonly draw: (ink: Ink, time: number) => void;
+  readonly size: Size;
+  readonly dispose: () => void;
+}
+
+interface Surroundings extends ElevationDrawing {
+  readonly canvas: HTMLCanvasElement;
+  readonly notesHost: HTMLElement;
+}
+
 export function createElevationPainter(s: Surroundings): ElevationPainter {
-  const { stage, canvas, palette, theme } = s;
-  const { gap, recording, rig } = stage;
+  const { stage, canvas } = s;
   const ink = canvas.getContext("2d")!;
-  const notesPainter = createNotesPainter(s.notesHost, palette);
+  const notesPainter = createNotesPainter(s.notesHost, s.palette);
   const view: FlatView = { x: 0, z: 0, scale: 10 };
+  const scene = createElevationScene(s);
+  const size = { width: 1, height: 1 };
+  const project = flatProjector(view, size);
+
+  function resize(): void {
+    size.width = Math.max(canvas.clientWidth, 1);
+    size.height = Math.max(canvas.clientHeight, 1);
+    fitFlat(view, stage.recording, stage.gap, s.wholeRig, size.width, size.height);
+  }
+
+  function paint(time: number): void {
+    const { width, height } = size;
+    const density = Math.min(globalThis.devicePixelRatio || 1, 2);
+    if (canvas.width !== Math.round(width * density) || canvas.height !== Math.round(height * density)) {
+      canvas.width = Math.round(width * density);
+      canvas.height = Math.round(height * density);
+    }
+    ink.setTransform(density, 0, 0, density, 0, 0);
+    scene.draw(ink, view, width, height, time);
+    notesPainter.paint(stage.notes, project, width, height, coveredBoxes(s.notesHost));
+  }
+
+  resize();
+  return {
+    view,
+    resize,
+    paint,
+    draw: (other, time) => drawWithWords(scene, s, other, view, size, time),
+    size,
+    dispose: notesPainter.dispose,
+  };
+}
+
+/** The elevation of the whole rig or of the event, framed for a picture that is not on the screen [px]. */
+export function drawElevation(drawing: ElevationDrawing, ink: Ink, width: number, height: number, time: number): void {
+  const view: FlatView = { x: 0, z: 0, scale: 10 };
+  fitFlat(view, drawing.stage.recording, drawing.stage.gap, drawing.wholeRig, width, height);
+  drawWithWords(createElevationScene(drawing), drawing, ink, view, { width, height }, time);
+}
+
+function drawWithWords(
+  scene: ElevationScene,
+  { stage, palette }: ElevationDrawing,
+  ink: Ink,
+  view: FlatView,
+  size: Size,
+  time: number,
+): void {
+  const { width, height } = size;
+  scene.draw(ink, view, width, height, time);
+  const project = flatProjector(view, size);
+  const { largest } = stage.notes;
+  writeNotes(stage.notes, { ink, palette, project, largest, width, height, covered: [] });
+}
+
+function flatProjector(view: FlatView, size: Size): Projector {
+  return (x, _y, z, out) => {
+    out[0] = size.width / 2 + (x - view.x) * view.scale;
+    out[1] = size.height / 2 - (z - view.z) * view.scale;
+    out[2] = 1;
+  };
+}
+
+interface ElevationScene {
+  /** Everything but the words; leaves the stage and its notes at `time`. */
+  readonly draw: (ink: Ink, view: FlatView, width: number, height: number, time: number) => void;
+}
+
+function createElevationScene({ stage, palette, theme, options }: ElevationDrawing): ElevationScene {
+  const { gap, recording, rig } = stage;
   const anchors = (["A", "B"] as const).map((side) =>
     anchorShape(side, side === "A" ? rig.anchorA : rig.anchorB, recording.problem.anchors?.[side], gap),
   );
@@ -51,42 +134,21 @@ export function createElevationPainter(s: Surroundings): ElevationPainter {
     previous: stage.previous ? linesOf(stage.previous) : [],
   };
   fillFineLine(lines.before, stage.before);
-  let width = 1;
-  let height = 1;
-  const px = (x: number) => width / 2 + (x - view.x) * view.scale;
-  const py = (z: number) => height / 2 - (z - view.z) * view.scale;
-  const pen: FlatPen = {
-    ink,
-    palette,
-    px,
-    py,
-    table: tensionTable(theme),
-    scaleEnd: scaleEnd(largestTension(recording)),
-    get scale() {
-      return view.scale;
-    },
-  };
-  const project: Projector = (x, _y, z, out) => {
-    out[0] = px(x);
-    out[1] = py(z);
-    out[2] = 1;
-  };
+  const table = tensionTable(theme);
+  const end = scaleEnd(largestTension(recording));
 
-  function resize(): void {
-    width = Math.max(canvas.clientWidth, 1);
-    height = Math.max(canvas.clientHeight, 1);
-    fitFlat(view, recording, gap, s.wholeRig, width, height);
-  }
-
-  function paint(time: number): void {
-    const density = Math.min(globalThis.devicePixelRatio || 1, 2);
-    if (canvas.width !== Math.round(width * density) || canvas.height !== Math.round(height * density)) {
-      canvas.width = Math.round(width * density);
-      canvas.height = Math.round(height * density);
-    }
+  function draw(ink: Ink, view: FlatView, width: number, height: number, time: number): void {
+    const pen: FlatPen = {
+      ink,
+      palette,
+      table,
+      scaleEnd: end,
+      px: (x) => width / 2 + (x - view.x) * view.scale,
+      py: (z) => height / 2 - (z - view.z) * view.scale,
+      scale: view.scale,
+    };
     const { live, before, previous } = stage;
     sampleFrame(live, time);
-    ink.setTransform(density, 0, 0, density, 0, 0);
     ink.fillStyle = palette.paper;
     ink.fillRect(0, 0, width, height);
     if (hasMoved(stage)) {
@@ -113,12 +175,9 @@ export function createElevationPainter(s: Surroundings): ElevationPainter {
     }
     drawLeash(pen, live);
     drawFigure(pen, live.pose, theme);
-    stage.notes.update(live, s.options);
-    notesPainter.paint(stage.notes, project, width, height, coveredBoxes(s.notesHost));
+    stage.notes.update(live, options);
   }
-
-  resize();
-  return { view, resize, paint, dispose: notesPainter.dispose };
+  return { draw };
 }
 
 /** Backup first: the main line lies over it. */

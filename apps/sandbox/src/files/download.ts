@@ -13,6 +13,9 @@ export function downloadBlob(blob: Blob, fileName: string): void {
   setTimeout(() => URL.revokeObjectURL(url), 10_000);
 }
 
+/** Letters of a file's name; a rig and its what-if together are long [-]. */
+const LONGEST = 120;
+
 /** A name for a file: letters and digits of `name`, joined by dashes. */
 export function fileName(name: string, ending: string): string {
   const stem = name
@@ -21,6 +24,6 @@ export function fileName(name: string, ending: string): string {
     .toLowerCase()
     .replace(/[^a-z0-9]+/g, "-")
     .replace(/^-+|-+$/g, "")
-    .slice(0, 60);
+    .slice(0, LONGEST);
   return `${stem === "" ? "rig" : stem}.${ending}`;
 }

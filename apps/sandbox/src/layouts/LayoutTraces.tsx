@@ -2,17 +2,26 @@ import type { Recording } from "@secondline/engine";
 import { memo, useCallback, useMemo, useState } from "react";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { Choice } from "../design/Choice.tsx";
-import { CursorLines, type Probe } from "../time/CursorLines.tsx";
-import { type EndLabel, EndLabels } from "../time/EndLabels.tsx";
-import { axisKilonewtons } from "../time/ForcesPlot.tsx";
-import { inKilonewtons, inSeconds, kilonewtonDigits, listed } from "../time/format.ts";
-import { PlotCanvas, type PlotDrawing } from "../time/PlotCanvas.tsx";
-import { plotFrame, yOf } from "../time/plotFrame.ts";
-import { ScrubSurface } from "../time/ScrubSurface.tsx";
-import { forceAt } from "../time/traceSet.ts";
-import { useFrameSize } from "../time/useFrameSize.ts";
-import { usePalette } from "../time/usePalette.ts";
-import { fitRange } from "../time/visibleRange.ts";
+import {
+  axisKilonewtons,
+  CursorLines,
+  type EndLabel,
+  EndLabels,
+  fitRange,
+  forceAt,
+  inKilonewtons,
+  inSeconds,
+  kilonewtonDigits,
+  listed,
+  PlotCanvas,
+  type PlotDrawing,
+  type Probe,
+  plotFrame,
+  ScrubSurface,
+  useFrameSize,
+  usePalette,
+  yOf,
+} from "../time/index.ts";
 import styles from "./LayoutTraces.module.css";
 import { LOOKS } from "./layoutLook.ts";
 import { LETTERS } from "./layouts.ts";

@@ -3,7 +3,7 @@ import { useClock } from "../clock/useClock.ts";
 import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
 import { RangeSlider } from "../design/RangeSlider.tsx";
-import { inSeconds } from "../time/format.ts";
+import { inSeconds } from "../time/index.ts";
 import styles from "./PlayStrip.module.css";
 
 /** Text and thumb follow the clock this often [ms]. */

@@ -1,10 +1,7 @@
 /** One trace of every layout on shared axes, made of the time strip's grid and pyramids. */
 import type { Recording } from "@secondline/engine";
-import type { PlotData } from "../time/PlotCanvas.tsx";
-import { plotGrid, type TimeRange, valuesOn } from "../time/plotGrid.ts";
-import type { Pyramid } from "../time/pyramid.ts";
-import { traceSet } from "../time/traceSet.ts";
-import { loadedTraces, type TraceId } from "../time/traces.ts";
+import type { PlotData, Pyramid } from "../time/index.ts";
+import { loadedTraces, plotGrid, type TimeRange, type TraceId, traceSet, valuesOn } from "../time/index.ts";
 
 /** Traces that layouts can be compared in, in the order of the load's way. */
 export const COMPARED = [

@@ -94,7 +94,7 @@ function WideBody({ clock, theme }: { clock: PlaybackClock; theme: Theme }) {
         </aside>
       </div>
       <section className={styles.time} aria-label="Time">
-        <TimePlace clock={clock} compact={false} />
+        <TimePlace clock={clock} theme={theme} compact={false} />
       </section>
     </>
   );
@@ -118,7 +118,7 @@ function NarrowBody({ clock, theme }: { clock: PlaybackClock; theme: Theme }) {
               <Answer />
             </VerdictColumn>
           ),
-          time: <TimePlace clock={clock} compact />,
+          time: <TimePlace clock={clock} theme={theme} compact />,
           rig: <RigSheet />,
         }}
       />

@@ -1,8 +1,9 @@
-import { Component, type ReactNode } from "react";
+import { Component, type ReactNode, useRef } from "react";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import type { Theme } from "../design/palette.ts";
+import { useSavePictures } from "../files/useSavePictures.ts";
 import { RigSketch } from "../rigSheet/RigSketch.tsx";
-import { SceneView } from "../scene/index.ts";
+import { type SceneSnapshot, SceneView, type SnapshotPlace } from "../scene/index.ts";
 import { useRecordings, useSandbox } from "../state/useSandbox.ts";
 import styles from "./ScenePlace.module.css";
 import { SceneTools } from "./SceneTools.tsx";
@@ -15,6 +16,8 @@ export function ScenePlace({ clock, theme }: { clock: PlaybackClock; theme: Them
   const verdict = useSandbox((state) => state.run.verdict?.outcome);
   const session = useSandbox((state) => state.session);
   const reducedMotion = useReducedMotion();
+  const snapshot: SnapshotPlace = useRef(null);
+  const save = useSavePictures(theme);
   if (!current || !shown) return <Waiting />;
   const main = verdict?.parts.find(({ id }) => id === "main");
   return (
@@ -32,11 +35,17 @@ export function ScenePlace({ clock, theme }: { clock: PlaybackClock; theme: Them
           selectedPart={session.selectedPart}
           strengthKN={main && main.strength / 1000}
           reducedMotion={reducedMotion}
+          snapshot={snapshot}
         />
       </SceneGuard>
-      <SceneTools />
+      <SceneTools savePicture={(kind) => void save.scene(() => taken(snapshot), kind)} />
     </div>
   );
+}
+
+function taken({ current: take }: SnapshotPlace): SceneSnapshot {
+  if (!take) throw new Error("the scene could not be drawn");
+  return take();
 }
 
 function Waiting() {

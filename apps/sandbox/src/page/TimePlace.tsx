@@ -1,14 +1,23 @@
 import type { PlaybackClock } from "../clock/playbackClock.ts";
+import type { Theme } from "../design/palette.ts";
 import { saveTraces } from "../files/saveTraces.ts";
+import { useSavePictures } from "../files/useSavePictures.ts";
 import { useRecordings, useSandbox } from "../state/useSandbox.ts";
-import { TimeStrip } from "../time/TimeStrip.tsx";
+import { TimeStrip } from "../time/index.ts";
 import styles from "./TimePlace.module.css";
 
+interface Props {
+  clock: PlaybackClock;
+  theme: Theme;
+  compact: boolean;
+}
+
 /** The time strip of the run in hand. */
-export function TimePlace({ clock, compact }: { clock: PlaybackClock; compact: boolean }) {
+export function TimePlace({ clock, theme, compact }: Props) {
   const { current, previous } = useRecordings();
   const compare = useSandbox((state) => state.session.compare);
   const shown = useSandbox((state) => state.run.shown);
+  const save = useSavePictures(theme);
   const name = shown?.rig.name ?? "";
   if (!current) return <p className={styles.none}>Forces over time appear here with the fall.</p>;
   return (
@@ -17,6 +26,7 @@ export function TimePlace({ clock, compact }: { clock: PlaybackClock; compact: b
       previous={compare ? previous : undefined}
       clock={clock}
       compact={compact}
+      onSavePlot={(plot, kind) => void save.plot(plot, kind)}
       onSaveRange={(range) => void saveTraces(current, range, `${name} ${shown?.outcome.title ?? ""}`)}
     />
   );

@@ -1,8 +1,8 @@
-import { Component, lazy, type ReactNode, Suspense, useCallback, useMemo, useRef, useState } from "react";
+import { Component, lazy, type ReactNode, Suspense, useCallback, useEffect, useMemo, useRef, useState } from "react";
 import { Elevation } from "../elevation/Elevation.tsx";
 import { largestTension } from "./largestTension.ts";
 import styles from "./scene.module.css";
-import type { SceneProps } from "./sceneProps.ts";
+import type { SceneProps, SceneSnapshot } from "./sceneProps.ts";
 import { TensionLegend } from "./TensionLegend.tsx";
 import { hasWebGL } from "./webgl.ts";
 import { sceneWords } from "./words.ts";
@@ -29,7 +29,22 @@ export function SceneView(props: SceneProps) {
   const words = useMemo(() => sceneWords(recording, rig, outcome), [recording, rig, outcome]);
   const lastCamera = useRef(camera);
   if (camera !== "elevation") lastCamera.current = camera;
-  const elevation = <Elevation {...props} bare />;
+  const flatSnapshot = useRef<(() => SceneSnapshot) | null>(null);
+  const spaceSnapshot = useRef<(() => SceneSnapshot) | null>(null);
+  const { snapshot } = props;
+  useEffect(() => {
+    if (!snapshot) return;
+    // Until the picture in space has arrived, the elevation stands in for it.
+    snapshot.current = () => {
+      const snap = (flat ? null : spaceSnapshot.current) ?? flatSnapshot.current;
+      if (!snap) throw new Error("there is no picture of the fall yet");
+      return snap();
+    };
+    return () => {
+      snapshot.current = null;
+    };
+  }, [snapshot, flat]);
+  const elevation = <Elevation {...props} bare snapshot={flatSnapshot} />;
   return (
     <div className={styles.scene}>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: the picture is turned with the arrow keys */}
@@ -39,7 +54,13 @@ export function SceneView(props: SceneProps) {
           <div className={`${styles.layer} ${flat ? styles.hidden : ""}`}>
             <Boundary onFailure={onFailure}>
               <Suspense fallback={flat ? null : elevation}>
-                <ThreeScene {...props} camera={lastCamera.current} notesHost={notesHost} onContext={setPresent} />
+                <ThreeScene
+                  {...props}
+                  camera={lastCamera.current}
+                  notesHost={notesHost}
+                  onContext={setPresent}
+                  snapshot={spaceSnapshot}
+                />
               </Suspense>
             </Boundary>
             <div ref={notesHost} className={styles.notes} aria-hidden="true" />

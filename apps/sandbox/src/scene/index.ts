@@ -1,4 +1,4 @@
 export { Elevation } from "../elevation/Elevation.tsx";
 export { SceneView } from "./SceneView.tsx";
-export type { SceneCamera, SceneClock, SceneProps } from "./sceneProps.ts";
+export type { SceneCamera, SceneClock, SceneProps, SceneSnapshot, SnapshotPlace } from "./sceneProps.ts";
 export { TensionLegend } from "./TensionLegend.tsx";

@@ -2,7 +2,9 @@
 import type { Recording } from "@secondline/engine";
 import type { Rig } from "@secondline/rig";
 import type { Outcome } from "@secondline/scenarios";
+import type { RefObject } from "react";
 import type { Theme } from "../design/palette.ts";
+import type { PictureBody } from "../picture/sheet.ts";
 
 export type { Outcome, Recording, Rig, Theme };
 
@@ -13,6 +15,15 @@ export interface SceneClock {
   readonly getSnapshot: () => { readonly time: number };
   readonly subscribe: (listener: () => void) => () => void;
 }
+
+/** What is in sight, to be drawn once more for a file. */
+export interface SceneSnapshot extends PictureBody {
+  /** The moment that is drawn [s]. */
+  readonly time: number;
+}
+
+/** Where a scene puts the way to take its picture; null while there is none to take. */
+export type SnapshotPlace = RefObject<(() => SceneSnapshot) | null>;
 
 export interface SceneProps {
   readonly recording: Recording;
@@ -32,4 +43,5 @@ export interface SceneProps {
   /** Strength marked on the tension scale [kN]. */
   readonly strengthKN?: number | undefined;
   readonly reducedMotion: boolean;
+  readonly snapshot?: SnapshotPlace | undefined;
 }

@@ -66,7 +66,7 @@ export function EnergyPlot({ recording, clock, view, frame, compact }: Props) {
 }
 
 /** Names beside the middles of the layers at the right edge, the stack's top layer on top. */
-function bandLabels(
+export function bandLabels(
   stack: EnergyStack,
   range: TimeRange,
   frame: PlotFrame,
@@ -99,6 +99,6 @@ function energyAt(stack: EnergyStack, time: number): string {
   return [inSeconds(time, 3), ...parts].join(", ");
 }
 
-function axisKilojoules(energy: number): string {
+export function axisKilojoules(energy: number): string {
   return `${Number((energy / 1000).toFixed(2))}\u00a0kJ`;
 }

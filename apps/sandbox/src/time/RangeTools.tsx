@@ -14,27 +14,38 @@ interface Props {
   readonly clock: PlaybackClock;
   readonly view: TimeView;
   readonly forces: ForceView;
-  readonly onSaveRange: ((range: TimeRange) => void) | undefined;
+  readonly save: Saving;
   readonly compact: boolean;
 }
 
+/** The ways to keep what is in view as a file; a way that is absent is not offered. */
+export interface Saving {
+  readonly csv?: ((range: TimeRange) => void) | undefined;
+  readonly plot?: ((kind: "png" | "svg") => void) | undefined;
+}
+
 /** Where to go, how much of the run to see, and the way out of it; one menu on a phone. */
-export function RangeTools({ recording, clock, view, forces, onSaveRange, compact }: Props) {
+export function RangeTools({ recording, clock, view, forces, save: saving, compact }: Props) {
   const goTo = useMemo(() => goToEntries(forces, view.marks, clock.seek), [forces, view.marks, clock]);
   const whole = isFit(view.range, recording.duration);
   const closer = () => view.act({ do: "zoom", direction: 1 });
   const farther = () => view.act({ do: "zoom", direction: -1 });
   const fit = () => view.act({ do: "fit" });
-  const save: readonly MenuEntry[] = onSaveRange
-    ? [{ label: "Forces in view as CSV", onSelect: () => onSaveRange(view.range) }]
-    : [];
+  const save = saveEntries(saving, view.range);
   if (compact) {
     const range: readonly MenuEntry[] = [
       { label: "Show less of the run", onSelect: closer },
       { label: "Show more of the run", onSelect: farther, disabled: whole },
       { label: "Show the whole run", onSelect: fit, disabled: whole },
     ];
-    return <ActionMenu label="Go to, zoom, save" icon="menu" iconOnly entries={[...goTo, "rule", ...range, ...save]} />;
+    return (
+      <ActionMenu
+        label="Go to, zoom, save"
+        icon="menu"
+        iconOnly
+        entries={[...goTo, "rule", ...range, "rule", ...save]}
+      />
+    );
   }
   return (
     <>
@@ -45,4 +56,16 @@ export function RangeTools({ recording, clock, view, forces, onSaveRange, compac
       <TimeButton icon="fit" name="Show the whole run" keyName="0" onPress={fit} disabled={whole} />
     </>
   );
+}
+
+function saveEntries({ csv, plot }: Saving, range: TimeRange): readonly MenuEntry[] {
+  return [
+    ...(csv ? [{ label: "Forces in view as CSV", onSelect: () => csv(range) }] : []),
+    ...(plot
+      ? [
+          { label: "Plot as PNG", detail: "A picture, with its cautions", onSelect: () => plot("png") },
+          { label: "Plot as SVG", detail: "For print: lines and letters", onSelect: () => plot("svg") },
+        ]
+      : []),
+  ];
 }

@@ -9,6 +9,7 @@ import { ForcesPlot } from "./ForcesPlot.tsx";
 import { capitalised } from "./format.ts";
 import { NumbersPanel } from "./NumbersPanel.tsx";
 import { PlayBar } from "./PlayBar.tsx";
+import type { PlotRequest } from "./picture/plotBody.ts";
 import { type Gutter, plotFrame } from "./plotFrame.ts";
 import type { TimeRange } from "./plotGrid.ts";
 import { RangeTools } from "./RangeTools.tsx";
@@ -28,8 +29,10 @@ interface Props {
   readonly compact: boolean;
   /** False where several strips share one clock and one set of controls. */
   readonly controls?: boolean;
-  /** Offers the visible range as a file; the caller makes one of `csvChunks` or `csvText`. */
+  /** Offers the forces in view as a file; the caller makes it of `csvChunks`. */
   readonly onSaveRange?: ((range: TimeRange) => void) | undefined;
+  /** Offers the plot as a picture; the caller makes it of `plotBody`. */
+  readonly onSavePlot?: ((plot: PlotRequest, kind: "png" | "svg") => void) | undefined;
 }
 
 type Tab = "forces" | "energy" | "numbers";
@@ -42,7 +45,8 @@ const GUTTERS: Readonly<Record<Tab, Gutter>> = {
 };
 
 /** Time along the bottom of the page: what pulled how hard when, where the energy went, and the controls of playback. */
-export function TimeStrip({ recording, previous, clock, compact, controls = true, onSaveRange }: Props) {
+export function TimeStrip(props: Props) {
+  const { recording, previous, clock, compact, controls = true, onSaveRange, onSavePlot } = props;
   const [tab, setTab] = useState<Tab>("forces");
   const view = useTimeView(recording, clock);
   const show = useShownTraces(recording, previous !== undefined);
@@ -52,6 +56,12 @@ export function TimeStrip({ recording, previous, clock, compact, controls = true
   const sentence = useId();
   const laidOut = size.width > 0 && size.height > 0;
   const { forces, onHighlight, menu } = show;
+  const savePlot =
+    onSavePlot &&
+    ((kind: "png" | "svg") => {
+      const { time } = clock.getSnapshot();
+      onSavePlot({ recording, previous, range: view.range, time, forces: tab === "energy" ? null : forces }, kind);
+    });
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: keys work wherever the focus is within the strip; each also has a button
     <div className={styles.place} onKeyDown={onKeyDown}>
@@ -62,7 +72,10 @@ export function TimeStrip({ recording, previous, clock, compact, controls = true
             <TabNames />
             <div className={styles.tools}>
               {tab !== "energy" && <ShowMenu {...menu} />}
-              <RangeTools {...{ recording, clock, view, forces, compact, onSaveRange }} />
+              <RangeTools
+                {...{ recording, clock, view, forces, compact }}
+                save={{ csv: onSaveRange, plot: savePlot }}
+              />
             </div>
             <p id={sentence} className={styles.sentence}>
               {sentenceOf(recording, previous, tab, forces.reading)}

@@ -5,6 +5,8 @@ import { type Reading, type TraceId, tracesOf } from "./traces.ts";
 /** A run's force traces, ready to draw: pyramids over the raw and the filtered samples, made one by one. */
 export interface TraceSet {
   readonly recording: Recording;
+  /** Traces that this run has. */
+  readonly ids: ReadonlySet<TraceId>;
   /** Null until it is ready, and for a trace that this run does not have. */
   readonly get: (id: TraceId, reading: Reading) => Pyramid | null;
   /** Makes it now if need be; a few milliseconds for a trace of a few seconds. */
@@ -60,6 +62,7 @@ function createTraceSet(recording: Recording): TraceSet {
 
   return {
     recording,
+    ids: new Set(traces.map(({ id }) => id)),
     get: (id, reading) => pyramids.get(`${id}:${reading}`) ?? (reading === "filtered" ? readAlready(id) : null),
     require,
     ready: () => pyramids.size,

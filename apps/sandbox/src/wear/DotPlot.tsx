@@ -1,6 +1,6 @@
 import { formatForce } from "@secondline/rig";
 import type { BreakTest, GroupReport } from "@secondline/strength";
-import { useFrameSize } from "../time/useFrameSize.ts";
+import { useFrameSize } from "../time/index.ts";
 import styles from "./figures.module.css";
 import { rowsOf } from "./rows.ts";
 import { roundTicks, type Scale, scaleOf } from "./scale.ts";

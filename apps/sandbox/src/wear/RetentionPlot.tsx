@@ -1,7 +1,7 @@
 import { formatForce, GENERIC_STOCKS, type LineStock } from "@secondline/rig";
 import { type BreakTest, type Retention, stockRetention } from "@secondline/strength";
 import { useMemo } from "react";
-import { useFrameSize } from "../time/useFrameSize.ts";
+import { useFrameSize } from "../time/index.ts";
 import styles from "./figures.module.css";
 import { labelHeights } from "./labelHeights.ts";
 import { roundTicks, scaleOf } from "./scale.ts";

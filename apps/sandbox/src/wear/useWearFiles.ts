@@ -17,6 +17,7 @@ export function useWearFiles() {
   const { actions: page } = useContextOrThrow();
   const { replace, look } = useWearActions();
   const work = useWear((state) => state.history.present);
+  const wearPage = useWear((state) => state.page);
   const earlier = useWear((state) => state.earlier);
   const [refused, setRefused] = useState<RefusedLog>();
 
@@ -49,6 +50,22 @@ export function useWearFiles() {
     });
     input.click();
   }
+  async function saveFigures(): Promise<void> {
+    const inView = document.querySelector("main");
+    const onLog = wearPage === "log";
+    try {
+      if (!inView) throw new Error("there is no page in view");
+      await (await import("../files/saveFigures.ts")).saveFigures(inView, {
+        title: onLog ? work.log.name : work.record.name,
+        input: onLog ? work.log : work.record,
+        invented: onLog ? work.log.invented : work.record.invented === true,
+      });
+      page.announce("The figures are saved.");
+    } catch (error) {
+      const reason = error instanceof Error ? error.message : String(error);
+      page.tell({ tone: "fault", text: `The figures were not saved: ${reason}.` });
+    }
+  }
   const entries: readonly MenuEntry[] = [
     {
       label: "Open a record or a break log…",
@@ -62,6 +79,7 @@ export function useWearFiles() {
       onSelect: () => saveLog(work.log),
       disabled: work.log.tests.length === 0,
     },
+    { label: "Save the figures in view", detail: "SVG: lines and letters", onSelect: () => void saveFigures() },
     "rule",
     { label: "New empty record", onSelect: () => replace({ record: NEW_RECORD }, "a new record") },
     { label: "New empty break log", onSelect: () => replace({ log: NO_LOG }, "a new break log") },

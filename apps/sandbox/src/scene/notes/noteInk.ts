@@ -1,5 +1,6 @@
 /** The ink of one note: dimension lines as on a plan, arrows, marks. */
 import type { Palette } from "../../design/palette.ts";
+import type { Ink } from "../../picture/ink.ts";
 import { type Box, LABEL_SIDES, type Label } from "./labelLayout.ts";
 import type { Note } from "./notes.ts";
 
@@ -11,15 +12,15 @@ export type Projector = (x: number, y: number, z: number, out: Float64Array) => 
 
 /** What is drawn on, and how. */
 export interface Sheet {
-  readonly ink: CanvasRenderingContext2D;
-  palette: Palette;
-  project: Projector;
+  readonly ink: Ink;
+  readonly palette: Palette;
+  readonly project: Projector;
   /** Largest force, the scale of the arrows [N]. */
-  largest: number;
-  width: number;
-  height: number;
+  readonly largest: number;
+  readonly width: number;
+  readonly height: number;
   /** What lies over the picture. */
-  covered: readonly Box[];
+  readonly covered: readonly Box[];
 }
 
 const p = new Float64Array(3);
@@ -78,18 +79,12 @@ function drawDimension({ ink, palette, project, width, height }: Sheet, note: No
 }
 
 /** Oblique stroke at the end of a dimension line. */
-function tick(ink: CanvasRenderingContext2D, at: Float64Array): void {
+function tick(ink: Ink, at: Float64Array): void {
   ink.moveTo(at[0]! - 4.5, at[1]! + 4.5);
   ink.lineTo(at[0]! + 4.5, at[1]! - 4.5);
 }
 
-function witness(
-  ink: CanvasRenderingContext2D,
-  note: Note,
-  end: Float64Array,
-  at: Float64Array,
-  project: Projector,
-): void {
+function witness(ink: Ink, note: Note, end: Float64Array, at: Float64Array, project: Projector): void {
   project(note.witness, end[1]!, end[2]!, w);
   if (w[2] !== 1) return;
   const dx = at[0]! - w[0]!;
@@ -159,14 +154,7 @@ function drawMark({ ink, palette, width, height, covered }: Sheet, note: Note, l
   return true;
 }
 
-function drawRimArrow(
-  ink: CanvasRenderingContext2D,
-  x: number,
-  y: number,
-  angle: number,
-  colour: string,
-  paper: string,
-): void {
+function drawRimArrow(ink: Ink, x: number, y: number, angle: number, colour: string, paper: string): void {
   ink.save();
   ink.translate(x, y);
   ink.rotate(angle);
@@ -183,14 +171,7 @@ function drawRimArrow(
   ink.restore();
 }
 
-function drawCircle(
-  ink: CanvasRenderingContext2D,
-  x: number,
-  y: number,
-  crossed: boolean,
-  colour: string,
-  paper: string,
-): void {
+function drawCircle(ink: Ink, x: number, y: number, crossed: boolean, colour: string, paper: string): void {
   const r = crossed ? 8 : 13;
   for (let pass = 0; pass < 2; pass++) {
     ink.strokeStyle = pass === 0 ? paper : colour;

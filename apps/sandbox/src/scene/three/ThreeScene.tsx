@@ -17,6 +17,7 @@ import { Leash } from "./Leash.tsx";
 import { createLook, type Look } from "./look.ts";
 import { NotesLayer } from "./NotesLayer.tsx";
 import { Ring } from "./Ring.tsx";
+import { SnapshotTaker } from "./SnapshotTaker.tsx";
 import { useOwned } from "./useOwned.ts";
 import { Walker } from "./Walker.tsx";
 import { Webbing } from "./Webbing.tsx";
@@ -58,6 +59,7 @@ export default function ThreeScene(props: ThreeSceneProps) {
       <Ghosts stage={stage} look={look} />
       <Walker live={stage.live} look={look} />
       <NotesLayer stage={stage} look={look} host={props.notesHost} options={options} />
+      {props.snapshot && <SnapshotTaker stage={stage} look={look} clock={props.clock} place={props.snapshot} />}
     </Canvas>
   );
 }

@@ -1,0 +1,41 @@
+/** Figures of a page as one SVG file, with their captions and the cautions. Its code comes when it is asked for. */
+import { CAUTIONS, INVENTED } from "@secondline/scenarios";
+import { PALETTES, type Theme } from "../design/palette.ts";
+import { figuresBody } from "../picture/figures.ts";
+import { footOf } from "./pictureWords.ts";
+import { savePicture } from "./savePicture.ts";
+
+export interface FigurePage {
+  readonly title: string;
+  /** What the figures were made from; its hash is printed. */
+  readonly input: unknown;
+  readonly invented: boolean;
+  readonly cautions?: readonly string[];
+}
+
+/** Every `figure` inside of `page` that is an SVG drawing. */
+export async function saveFigures(
+  page: ParentNode,
+  { title, input, invented, cautions = CAUTIONS }: FigurePage,
+): Promise<void> {
+  const figures = [...page.querySelectorAll("figure")];
+  const drawings = figures.flatMap((figure) => tallest(figure.querySelectorAll<SVGSVGElement>("svg[viewBox]")) ?? []);
+  if (drawings.length === 0) throw new Error("there is no figure on this page");
+  const captions = figures.flatMap((figure) => figure.querySelector("figcaption")?.textContent?.trim() || []);
+  const said = invented && !cautions.includes(INVENTED) ? [...cautions, INVENTED] : cautions;
+  const theme: Theme = document.documentElement.dataset.theme === "dark" ? "dark" : "light";
+  await savePicture(
+    {
+      words: { title, lines: captions, cautions: said, foot: footOf(input, "wear record", new Date()) },
+      palette: PALETTES[theme],
+      body: figuresBody(drawings),
+    },
+    "svg",
+    `${title} figures`,
+  );
+}
+
+/** The figure proper; smaller drawings beside it are its controls. */
+function tallest(drawings: Iterable<SVGSVGElement>): SVGSVGElement | undefined {
+  return [...drawings].sort((a, b) => b.clientHeight - a.clientHeight)[0];
+}

@@ -1,0 +1,89 @@
+/** Pictures as files. In a file of its own, so that its code comes only when it is asked for. */
+import { PALETTES, type Theme } from "../design/palette.ts";
+import { drawElevation } from "../elevation/elevationPainter.ts";
+import { pngOf, svgOf } from "../picture/encode.ts";
+import type { Picture } from "../picture/sheet.ts";
+import type { SceneSnapshot } from "../scene/index.ts";
+import { largestTension } from "../scene/largestTension.ts";
+import { drawLegend, legendHeight } from "../scene/legendInk.ts";
+import { createStage } from "../scene/stage.ts";
+import type { Recordings } from "../state/recordings.ts";
+import type { SandboxState } from "../state/types.ts";
+import { inSeconds, type PlotRequest } from "../time/index.ts";
+// Not by the folder's index: what draws pictures must not come with the page.
+import { plotBody } from "../time/picture/plotBody.ts";
+import { downloadBlob, fileName } from "./download.ts";
+import { runWords } from "./pictureWords.ts";
+
+/** `png2` has twice as many pixels each way as the screen shows. */
+export type PictureKind = "png" | "png2" | "svg";
+
+export interface PictureSource {
+  readonly state: SandboxState;
+  readonly recordings: Recordings;
+  readonly theme: Theme;
+  readonly date: Date;
+}
+
+/** The scene as it stands. */
+export function scenePicture(snapshot: SceneSnapshot, { state, recordings, theme, date }: PictureSource): Picture {
+  const { run, session } = state;
+  const { current, previous } = recordings;
+  if (!run.shown || !current) throw new Error("there is no fall to take a picture of");
+  const palette = PALETTES[theme];
+  const main = run.verdict?.outcome.parts.find(({ id }) => id === "main");
+  const facts = {
+    theme,
+    palette,
+    largest: largestTension(current),
+    strengthKN: main && main.strength / 1000,
+    hasBackup: current.frames.backupNodes > 1,
+    hasPrevious: session.compare && previous !== undefined,
+  };
+  return {
+    words: runWords(run, run.shown, `Seen ${inSeconds(snapshot.time)} into the run.`, date),
+    palette,
+    body: snapshot,
+    legend: { height: legendHeight(snapshot.width), draw: (ink, width) => drawLegend(ink, facts, width) },
+  };
+}
+
+const SIDE_VIEW = { width: 1200, height: 620 };
+
+/** The whole rig from the side at a moment of the run [s], drawn anew. */
+export function sideSnapshot({ state, recordings, theme }: PictureSource, time: number): SceneSnapshot {
+  const { run, session } = state;
+  const { current, previous } = recordings;
+  if (!run.shown || !current) throw new Error("there is no fall to take a picture of");
+  const { showForces, selectedPart } = session;
+  const drawing = {
+    stage: createStage(current, run.shown.rig, session.compare ? previous : undefined),
+    palette: PALETTES[theme],
+    theme,
+    wholeRig: true,
+    options: { showForces, selectedPart, wide: true },
+  };
+  return {
+    ...SIDE_VIEW,
+    time,
+    draw: (ink) => drawElevation(drawing, ink, SIDE_VIEW.width, SIDE_VIEW.height, time),
+  };
+}
+
+/** Forces or energy over the time in view. */
+export function plotPicture(request: PlotRequest, { state, theme, date }: PictureSource): Picture {
+  const { run } = state;
+  if (!run.shown) throw new Error("there is no run to draw a plot of");
+  const { from, to } = request.range;
+  const what = request.forces
+    ? `Forces over time, ${request.forces.reading === "raw" ? "every sample as computed" : "as a load cell reports them (CFC 60)"}`
+    : "Where the energy of the fall is";
+  const seen = `${what}, ${inSeconds(from)} to ${inSeconds(to)}.`;
+  const palette = PALETTES[theme];
+  return { words: runWords(run, run.shown, seen, date), palette, body: plotBody(request, palette) };
+}
+
+export async function savePicture(picture: Picture, kind: PictureKind, name: string): Promise<void> {
+  if (kind === "svg") downloadBlob(new Blob([svgOf(picture)], { type: "image/svg+xml" }), fileName(name, "svg"));
+  else downloadBlob(await pngOf(picture, kind === "png2" ? 2 : 1), fileName(name, "png"));
+}

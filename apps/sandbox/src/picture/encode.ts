@@ -1,0 +1,54 @@
+/** A picture as a file: pixels, or lines and letters. */
+import { drawSheet, laySheet, type Picture } from "./sheet.ts";
+import { createSvgInk } from "./svgInk.ts";
+
+/** Largest side and area that phones still make a canvas of [px]. */
+const LARGEST_SIDE = 8192;
+const LARGEST_AREA = 16_000_000;
+
+/** PNG at `density` pixels to one of the screen's, or at the most that a canvas can have. */
+export async function pngOf(picture: Picture, density: number): Promise<Blob> {
+  await document.fonts.ready;
+  const canvas = document.createElement("canvas");
+  const context = canvas.getContext("2d");
+  if (!context) throw new Error("this browser gives no canvas to draw the picture on");
+  const sheet = laySheet(picture, measure);
+  const { width, height } = sheet;
+  const fits = Math.min(density, LARGEST_SIDE / Math.max(width, height), Math.sqrt(LARGEST_AREA / (width * height)));
+  canvas.width = Math.round(width * fits);
+  canvas.height = Math.round(height * fits);
+  context.scale(fits, fits);
+  const { image, width: bodyWidth, height: bodyHeight } = picture.body;
+  drawSheet(picture, sheet, context, (left, top) => {
+    if (image) context.drawImage(image(fits), left, top, bodyWidth, bodyHeight);
+  });
+  const blob = await new Promise<Blob | null>((done) => canvas.toBlob(done, "image/png"));
+  if (!blob) throw new Error("this browser could not make a PNG of the picture");
+  return blob;
+}
+
+/** SVG; only of a picture without pixels. */
+export function svgOf(picture: Picture): string {
+  const { image, markup, width, height } = picture.body;
+  if (image && markup === undefined) throw new Error("this picture is made of pixels and cannot be an SVG");
+  const ink = createSvgInk(roomy);
+  const sheet = laySheet(picture, roomy);
+  drawSheet(picture, sheet, ink, (left, top) =>
+    ink.insert(`<svg x="${left}" y="${top}" width="${width}" height="${height}">${markup}</svg>`),
+  );
+  const { title, lines } = picture.words;
+  return ink.document(sheet.width, sheet.height, [title, ...lines].join(". "));
+}
+
+/** Where it is looked at the page's faces may be missing: others run this much wider [-]. */
+const OTHER_FACE = 1.16;
+const roomy = (text: string, font: string) => OTHER_FACE * measure(text, font);
+
+let pen: CanvasRenderingContext2D | null | undefined;
+
+export function measure(text: string, font: string): number {
+  pen ??= document.createElement("canvas").getContext("2d");
+  if (!pen) return text.length * 8;
+  pen.font = font;
+  return pen.measureText(text).width;
+}

@@ -1,0 +1,146 @@
+/** Which notes are drawn and where their words stand: laid out once per picture, on the screen or for a file. */
+import type { Palette } from "../../design/palette.ts";
+import { type Ink, SANS, SERIF } from "../../picture/ink.ts";
+import { type Box, createLabel, LABEL_SIDES, type Label, layOutLabels } from "./labelLayout.ts";
+import { drawNote, type Projector, type Sheet } from "./noteInk.ts";
+import type { Note, Notes } from "./notes.ts";
+
+/** A picture narrower than this is small: smaller letters, and the legend alone names the lines [px]. */
+const SMALL = 560;
+const LABEL_HEIGHT = 20;
+
+export class NoteLayout {
+  readonly labels: Label[] = [];
+  private order = new Uint16Array(0);
+  private readonly widths = new Map<string, number>();
+  private readonly walker = { head: emptyBox(), body: { ...emptyBox(), body: true } };
+  private readonly taken: Box[] = [];
+
+  /** Draws the ink of every note that is seen and gives its words their place. */
+  lay(notes: Notes, sheet: Sheet): void {
+    const { ink, project, width, height, covered } = sheet;
+    this.grow(notes.list.length);
+    const small = width < SMALL;
+    for (let i = 0; i < this.labels.length; i++) {
+      const label = this.labels[i]!;
+      const note = notes.list[i];
+      const crowded = small && note?.kind === "name" && note.short === "";
+      label.active = note?.active === true && !crowded && drawNote(sheet, note, label);
+      if (!label.active || !note) continue;
+      if (label.shown === -1) label.slot = firstSide(note, label.slot);
+      label.width = this.widthOf(ink, note.text, small, serifFor(note));
+      label.shortWidth = this.widthOf(ink, note.short, small, serifFor(note));
+      label.height = LABEL_HEIGHT;
+      label.priority = note.priority;
+      label.clings = note.clings;
+      label.overBody = note.kind === "arrow";
+    }
+    keepClear(this.walker, notes.body, project);
+    this.taken.length = 0;
+    this.taken.push(this.walker.head, this.walker.body, ...covered);
+    layOutLabels(this.labels, this.order, width, height, this.taken);
+  }
+
+  private grow(count: number): void {
+    while (this.labels.length < count) this.labels.push(createLabel());
+    if (this.order.length !== this.labels.length) this.order = Uint16Array.from(this.labels, (_, i) => i);
+  }
+
+  private widthOf(ink: Ink, text: string, small: boolean, serif: boolean): number {
+    if (text === "") return 0;
+    const font = noteFont(small, serif);
+    const key = font + text;
+    const known = this.widths.get(key);
+    if (known !== undefined) return known;
+    if (this.widths.size > 600) this.widths.clear();
+    ink.font = font;
+    const width = Math.ceil(ink.measureText(text).width) + 9;
+    this.widths.set(key, width);
+    return width;
+  }
+}
+
+export const isSmall = (width: number): boolean => width < SMALL;
+
+/** The words of all notes as letters in the picture, for a file; on the screen they are elements. */
+export function writeNotes(notes: Notes, sheet: Sheet): void {
+  const layout = new NoteLayout();
+  layout.lay(notes, sheet);
+  const { ink, palette, width } = sheet;
+  for (const [i, label] of layout.labels.entries()) {
+    const note = notes.list[i];
+    if (!note || label.shown === -1) continue;
+    const wide = label.shown === 0 ? label.width : label.shortWidth;
+    ink.globalAlpha = 0.82;
+    ink.fillStyle = palette.paper;
+    ink.fillRect(Math.round(label.left), Math.round(label.top), wide, LABEL_HEIGHT);
+    ink.globalAlpha = 1;
+    ink.fillStyle = noteColour(note, palette);
+    ink.font = noteFont(isSmall(width), serifFor(note));
+    ink.fillText(label.shown === 0 ? note.text : note.short, Math.round(label.left) + 4, Math.round(label.top) + 15);
+  }
+}
+
+/** What the words of a note are written in. */
+export function noteColour(note: Note, palette: Palette): string {
+  if (note.kind === "break") return palette.failsInk;
+  if (note.kind === "pointer") return palette.accent;
+  return note.kind === "name" ? palette.softInk : palette.ink;
+}
+
+interface MovingBox {
+  left: number;
+  top: number;
+  right: number;
+  bottom: number;
+}
+
+function emptyBox(): MovingBox {
+  return { left: 0, top: 0, right: 0, bottom: 0 };
+}
+
+const head = new Float64Array(3);
+const ankle = new Float64Array(3);
+/** Height of the head over the length of the body, head to ankle [-]. */
+const HEAD_SHARE = 0.09;
+
+/** Boxes of the walker's head and of the whole walker in the picture. */
+function keepClear(
+  walker: { readonly head: MovingBox; readonly body: MovingBox },
+  joints: Float64Array,
+  project: Projector,
+): void {
+  project(joints[0]!, joints[1]!, joints[2]!, head);
+  project(joints[3]!, joints[4]!, joints[5]!, ankle);
+  const radius = HEAD_SHARE * Math.hypot(ankle[0]! - head[0]!, ankle[1]! - head[1]!) + 1;
+  setBox(walker.head, head[0]! - radius, head[1]! - radius, head[0]! + radius, head[1]! + radius);
+  setBox(
+    walker.body,
+    Math.min(head[0]!, ankle[0]!) - radius,
+    Math.min(head[1]!, ankle[1]!) - radius,
+    Math.max(head[0]!, ankle[0]!) + radius,
+    Math.max(head[1]!, ankle[1]!) + radius,
+  );
+}
+
+function setBox(box: MovingBox, left: number, top: number, right: number, bottom: number): void {
+  box.left = left;
+  box.top = top;
+  box.right = right;
+  box.bottom = bottom;
+}
+
+/** Names of lines stand above or below them, everything else beside its point. */
+function firstSide(note: Note, otherwise: number): number {
+  if (note.kind !== "name") return otherwise;
+  return note.text === "Backup" ? LABEL_SIDES.below : LABEL_SIDES.above;
+}
+
+/** Measured numbers are set in the serif, as on a plan; names in the sans. */
+export function serifFor(note: Note): boolean {
+  return note.kind === "dimension" || note.kind === "arrow";
+}
+
+export function noteFont(small: boolean, serif: boolean): string {
+  return `500 ${small ? 13 : 15}px ${serif ? SERIF : SANS}`;
+}

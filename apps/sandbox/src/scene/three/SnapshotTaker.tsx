@@ -1,0 +1,62 @@
+import { useThree } from "@react-three/fiber";
+import { useEffect } from "react";
+import { writeNotes } from "../notes/noteLayout.ts";
+import type { SceneClock, SceneSnapshot, SnapshotPlace } from "../sceneProps.ts";
+import type { Stage } from "../stage.ts";
+import { cameraProjector } from "./cameraProjector.ts";
+import type { Look } from "./look.ts";
+
+interface Props {
+  readonly stage: Stage;
+  readonly look: Look;
+  readonly clock: SceneClock;
+  readonly place: SnapshotPlace;
+}
+
+/** Takes the picture in space once more, at any density, with its words drawn in. */
+export function SnapshotTaker({ stage, look, clock, place }: Props) {
+  const gl = useThree((state) => state.gl);
+  const scene = useThree((state) => state.scene);
+  const camera = useThree((state) => state.camera);
+  const size = useThree((state) => state.size);
+  useEffect(() => {
+    const { width, height } = size;
+    /** The canvas is read at once: after this task its pixels are gone. */
+    function image(density: number): HTMLCanvasElement {
+      const usual = gl.getPixelRatio();
+      const copy = document.createElement("canvas");
+      try {
+        gl.setPixelRatio(density);
+        gl.render(scene, camera);
+        copy.width = gl.domElement.width;
+        copy.height = gl.domElement.height;
+        copy.getContext("2d")?.drawImage(gl.domElement, 0, 0);
+      } finally {
+        gl.setPixelRatio(usual);
+        gl.render(scene, camera);
+      }
+      return copy;
+    }
+    const snap = (): SceneSnapshot => ({
+      width,
+      height,
+      time: clock.getSnapshot().time,
+      image,
+      draw: (ink) =>
+        writeNotes(stage.notes, {
+          ink,
+          palette: look.palette,
+          project: cameraProjector(camera, size),
+          largest: stage.notes.largest,
+          width,
+          height,
+          covered: [],
+        }),
+    });
+    place.current = snap;
+    return () => {
+      if (place.current === snap) place.current = null;
+    };
+  }, [gl, scene, camera, size, stage, look, clock, place]);
+  return null;
+}
