@@ -17,6 +17,13 @@ const tests = () => new Option("--tests <log>", "own break tests (CSV) in place 
 const set = () => new Option("--set <which>", "which what-ifs to run").choices(["quick", "full"]).default("full");
 
 const collect = (text: string, list: string[]) => [...list, text];
+const judge = () =>
+  new Option(
+    "--judge <text>",
+    'your own judgement of a part, "leash=0.7: looks furry", repeatable; without =FACTOR the cautious one is taken',
+  )
+    .argParser(collect)
+    .default([] as string[], "none");
 
 const program = new Command("secondline")
   .description("What carries the walker when a highline goes wrong, how hard, how far down, and which part goes first.")
@@ -67,6 +74,7 @@ program
   .addOption(wear())
   .addOption(on())
   .addOption(tests())
+  .addOption(judge())
   .action(async (file: string, options) => (await import("./commands/check.ts")).check(file, options));
 
 program
@@ -89,6 +97,7 @@ program
   .addOption(wear())
   .addOption(on())
   .addOption(tests())
+  .addOption(judge())
   .action(async (file: string, options) => (await import("./commands/report.ts")).report(file, options));
 
 program
@@ -105,6 +114,7 @@ program
   .addOption(wear().makeOptionMandatory())
   .addOption(on().makeOptionMandatory())
   .addOption(tests())
+  .addOption(judge())
   .addOption(json())
   .action(async (file: string, options) => (await import("./commands/wear.ts")).wear(file, options));
 

@@ -8,6 +8,7 @@ export interface RigOptions {
   readonly wear?: string;
   readonly on?: string;
   readonly tests?: string;
+  readonly judge?: readonly string[];
 }
 
 export interface KnownRig {
@@ -26,8 +27,14 @@ export function readRigFile(file: string): Rig {
   return reading.rig;
 }
 
-export async function readKnownRig(file: string, { wear, on, tests }: RigOptions): Promise<KnownRig> {
+/** The rig of a file with what the user thinks of its parts. */
+export async function readJudgedRig(file: string, judge: readonly string[] = []): Promise<Rig> {
   const rig = readRigFile(file);
+  return judge.length === 0 ? rig : (await import("./judgements.ts")).withJudgements(rig, judge);
+}
+
+export async function readKnownRig(file: string, { wear, on, tests, judge }: RigOptions): Promise<KnownRig> {
+  const rig = await readJudgedRig(file, judge);
   const breakTests =
     tests === undefined ? [] : (await import("./breakLogFile.ts")).readBreakLogFile(tests, readText(tests));
   if (on === undefined) {

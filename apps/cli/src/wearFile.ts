@@ -4,13 +4,13 @@ import {
   applyWear,
   futureFromRecord,
   futureFromRig,
+  type PlainDate,
   readWearRecord,
   type WearFlag,
   type WearRecord,
 } from "@secondline/strength";
 import { CommandFailure, EXIT } from "./failure.ts";
 import { faults, readText } from "./input.ts";
-import type { KnownRig } from "./rigFile.ts";
 
 export function readWearFile(file: string): WearRecord {
   const reading = readWearRecord(readText(file));
@@ -18,7 +18,14 @@ export function readWearFile(file: string): WearRecord {
   return reading.record;
 }
 
-export type DatedRig = Required<Pick<KnownRig, "rig" | "notes" | "rigOn">> & { readonly flags: readonly WearFlag[] };
+export interface DatedRig {
+  readonly rig: Rig;
+  /** What the wear record says must be looked at. */
+  readonly notes: readonly string[];
+  readonly flags: readonly WearFlag[];
+  /** The rig on later days, at the present rate of use. */
+  readonly rigOn: (day: PlainDate) => Rig;
+}
 
 /** The rig as it is on a date by its record, and on later days if it is used on as it has been. */
 export function wornRig(rig: Rig, file: string, on: string): DatedRig {

@@ -42,7 +42,7 @@ export function judgementCautions(judged: readonly Judged[]): string[] {
 
 function raising({ part, factor, value, reason, margin }: Judged): string {
   const without = margin === undefined ? "" : ` Without it the margin of this part would be ${times(margin / value)}.`;
-  return `RAISED: ${part} counts as ${formatRatio(value)} times as strong as it else would (${factor}: ${reason}).${without}`;
+  return `RAISED: ${part} counts as ${formatRatio(value)} times as strong as it else would (${factor === OWN_NAME ? "" : `${factor}: `}${reason}).${without}`;
 }
 
 /** Rounded down: a margin is never made to look larger than it is. */

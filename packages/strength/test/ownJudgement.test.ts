@@ -19,7 +19,7 @@ describe("an own judgement", () => {
     const ring = partOf(judged("ring", { reason: "odd noise" }), "ring");
     expect(ring.strength).toBeCloseTo(0.7 * 0.95 * 40000, 6);
     expect(ring.noData).toBe(true);
-    expect(ring.flags.join(" ")).toContain("odd noise (no factor given");
+    expect(ring.flags.join(" ")).toContain("odd noise; no factor given");
   });
 
   it("that raises the strength says so loudly, and widens the scatter", () => {

@@ -5,7 +5,7 @@ import { factorsFromLog, type PartStrength, partStrengths, type StrengthZone } f
 import { readBreakLogFile } from "../breakLogFile.ts";
 import { readText } from "../input.ts";
 import { kilonewtons } from "../quantity.ts";
-import { readRigFile } from "../rigFile.ts";
+import { readJudgedRig } from "../rigFile.ts";
 import { table } from "../table.ts";
 import { bold, dim, print, width } from "../terminal.ts";
 import { wornRig } from "../wearFile.ts";
@@ -15,11 +15,12 @@ export interface WearCommandOptions {
   readonly wear: string;
   readonly on: string;
   readonly tests?: string;
+  readonly judge?: readonly string[];
   readonly json?: boolean;
 }
 
-export function wear(file: string, options: WearCommandOptions): void {
-  const { rig, notes, flags } = wornRig(readRigFile(file), options.wear, options.on);
+export async function wear(file: string, options: WearCommandOptions): Promise<void> {
+  const { rig, notes, flags } = wornRig(await readJudgedRig(file, options.judge), options.wear, options.on);
   const parts = strengthsOf(rig, options.tests);
   const cautions = [...CAUTIONS, ...(rig.invented ? [INVENTED] : [])];
   if (options.json) {

@@ -21,4 +21,4 @@ export function ownFactors(own: OwnJudgement | undefined): StrengthFactor[] {
   return [fixedFactor({ name: OWN_NAME, value: factor, spread, basis, flagged: true })];
 }
 
-const NO_FACTOR = " (no factor given: the one for a part of which nothing is known stands in)";
+const NO_FACTOR = "; no factor given: the one for a part of which nothing is known stands in";
