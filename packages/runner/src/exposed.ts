@@ -1,7 +1,15 @@
 /** The worker's side: offers a runner to the page. The worker file holds one line, `exposeRunner()`. */
 import * as Comlink from "comlink";
 import { InProcessRunner } from "./inProcess.ts";
-import type { Answer, Progress, RunnerService, RunRequest, StudyRequest } from "./service.ts";
+import type {
+  Answer,
+  ChancesRequest,
+  ChancesService,
+  Progress,
+  RunnerService,
+  RunRequest,
+  StudyRequest,
+} from "./service.ts";
 import { buffersOf } from "./transfer.ts";
 
 type RemoteProgress = Comlink.Remote<(progress: Progress) => void> & Comlink.ProxyMethods;
@@ -10,14 +18,19 @@ type RemoteProgress = Comlink.Remote<(progress: Progress) => void> & Comlink.Pro
 export interface ExposedRunner {
   run(request: RunRequest, onProgress?: RemoteProgress): ReturnType<RunnerService["run"]>;
   study(request: StudyRequest, onProgress?: RemoteProgress): ReturnType<RunnerService["study"]>;
+  chances(request: ChancesRequest, onProgress?: RemoteProgress): ReturnType<ChancesService["chances"]>;
   cancel(id: string): Promise<void>;
 }
 
 /** Offers `service` at `endpoint`; default: a new runner, at the worker's own global scope. */
-export function exposeRunner(endpoint?: Comlink.Endpoint, service: RunnerService = new InProcessRunner()): void {
+export function exposeRunner(
+  endpoint?: Comlink.Endpoint,
+  service: RunnerService & ChancesService = new InProcessRunner(),
+): void {
   const exposed: ExposedRunner = {
     run: (request, onProgress) => answer(onProgress, (report) => service.run(request, report)),
     study: (request, onProgress) => answer(onProgress, (report) => service.study(request, report)),
+    chances: (request, onProgress) => answer(onProgress, (report) => service.chances(request, report)),
     cancel: (id) => service.cancel(id),
   };
   Comlink.expose(exposed, endpoint);

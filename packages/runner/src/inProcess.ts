@@ -1,12 +1,20 @@
 /** The runner in the thread it is called from: works in slices and lets the event loop breathe between them. */
-import { runWhatIf, study } from "@secondline/scenarios";
+import { chances, runWhatIf, study } from "@secondline/scenarios";
 import { nextTask } from "./nextTask.ts";
-import type { Answer, Progress, RunnerService, RunRequest, StudyRequest } from "./service.ts";
+import type {
+  Answer,
+  ChancesRequest,
+  ChancesService,
+  Progress,
+  RunnerService,
+  RunRequest,
+  StudyRequest,
+} from "./service.ts";
 
 /** How long a slice may hold the thread [ms]: short enough for a cancel to feel immediate. */
 const SLICE_MS = 25;
 
-export class InProcessRunner implements RunnerService {
+export class InProcessRunner implements RunnerService, ChancesService {
   readonly #running = new Map<string, { cancelled: boolean }>();
 
   run(request: RunRequest, onProgress?: (progress: Progress) => void) {
@@ -17,6 +25,11 @@ export class InProcessRunner implements RunnerService {
   study(request: StudyRequest, onProgress?: (progress: Progress) => void) {
     const { id, rig, ...options } = request;
     return this.#drive(id, () => study(rig, options), onProgress);
+  }
+
+  chances(request: ChancesRequest, onProgress?: (progress: Progress) => void) {
+    const { id, rig, ...options } = request;
+    return this.#drive(id, () => chances(rig, options), onProgress);
   }
 
   async cancel(id: string): Promise<void> {

@@ -1,5 +1,5 @@
 /** What the runner offers, the same in-process and across a worker boundary. Errors cross as data. */
-import type { Accuracy, BreakTest, Outcome, Rig, WhatIf, WhatIfRun } from "@secondline/scenarios";
+import type { Accuracy, BreakTest, Chances, Outcome, Rig, Spreads, WhatIf, WhatIfRun } from "@secondline/scenarios";
 
 export interface Progress {
   /** Share done, 0 to 1 [-]. */
@@ -37,6 +37,22 @@ export interface StudyRequest {
   readonly breakTests?: readonly BreakTest[];
 }
 
+/** How likely parts are to fail, and to be first, in one what-if: many runs, then many draws. */
+export interface ChancesRequest {
+  readonly id: string;
+  readonly rig: Rig;
+  readonly whatIf: WhatIf;
+  /** Simulated runs; default 96. */
+  readonly runs?: number;
+  /** The same seed gives the same answer. */
+  readonly seed?: number;
+  readonly accuracy?: Accuracy;
+  /** Other spreads of the uncertain inputs than the assumed ones. */
+  readonly spreads?: Spreads;
+  /** Own break tests, in place of published factors where there are some. */
+  readonly breakTests?: readonly BreakTest[];
+}
+
 export type Answer<T> =
   | { readonly ok: true; readonly value: T }
   | { readonly ok: false; readonly reason: "cancelled" | "failed"; readonly message: string };
@@ -46,4 +62,10 @@ export interface RunnerService {
   study(request: StudyRequest, onProgress?: (progress: Progress) => void): Promise<Answer<Outcome>>;
   /** Stops a run or study; its promise answers `cancelled`. */
   cancel(id: string): Promise<void>;
+}
+
+/** What both runners offer besides. */
+export interface ChancesService {
+  /** Cancelled by its id, like a run. */
+  chances(request: ChancesRequest, onProgress?: (progress: Progress) => void): Promise<Answer<Chances>>;
 }

@@ -2,7 +2,15 @@
 import * as Comlink from "comlink";
 import type { ExposedRunner } from "./exposed.ts";
 import { CANCELLED } from "./inProcess.ts";
-import type { Answer, Progress, RunnerService, RunRequest, StudyRequest } from "./service.ts";
+import type {
+  Answer,
+  ChancesRequest,
+  ChancesService,
+  Progress,
+  RunnerService,
+  RunRequest,
+  StudyRequest,
+} from "./service.ts";
 
 /** What is needed of a worker; a browser's `Worker` fits. */
 export interface RunnerWorker extends Comlink.Endpoint {
@@ -19,7 +27,7 @@ interface Pending {
 }
 type Call<T> = (remote: Comlink.Remote<ExposedRunner>, onProgress: (progress: Progress) => void) => Promise<Answer<T>>;
 
-export class WorkerRunner implements RunnerService {
+export class WorkerRunner implements RunnerService, ChancesService {
   readonly #spawn: () => RunnerWorker;
   readonly #pending = new Set<Pending>();
   #worker: RunnerWorker | undefined;
@@ -36,6 +44,12 @@ export class WorkerRunner implements RunnerService {
   study(request: StudyRequest, onProgress?: (progress: Progress) => void) {
     return this.#call(request.id, onProgress, (remote, report) =>
       remote.study(request, Comlink.proxy(report) as never),
+    );
+  }
+
+  chances(request: ChancesRequest, onProgress?: (progress: Progress) => void) {
+    return this.#call(request.id, onProgress, (remote, report) =>
+      remote.chances(request, Comlink.proxy(report) as never),
     );
   }
 

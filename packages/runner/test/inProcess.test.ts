@@ -40,6 +40,19 @@ describe("a runner in its own thread", () => {
     expect(await answer).toMatchObject({ ok: false, reason: "cancelled" });
   });
 
+  it("works out chances with rising progress, and hears a cancel in the middle of them", async () => {
+    const asked = { id: "chances", rig: testRig, whatIf: request.whatIf, runs: 12 };
+    const runner = new InProcessRunner();
+    const seen: number[] = [];
+    const whole = await runner.chances({ ...asked, spreads: { place: 0, damping: 0, slack: 0 } }, ({ done }) => {
+      seen.push(done);
+    });
+    expect(whole.ok && whole.value.runs.done).toBe(12);
+    expect([...seen].sort((a, b) => a - b)).toEqual(seen);
+    const stopped = await runner.chances(asked, () => void runner.cancel("chances"));
+    expect(stopped).toMatchObject({ ok: false, reason: "cancelled" });
+  }, 60_000);
+
   it("runs two requests at a time, and cancels only the one meant", async () => {
     const runner = new InProcessRunner();
     const stays = runner.run({ ...request, id: "stays" });

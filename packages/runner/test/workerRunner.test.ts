@@ -40,6 +40,13 @@ describe("a runner in a worker", () => {
     expect(progress).toEqual([{ done: 0.5, doing: "half" }]);
   });
 
+  it("carries a study of chances across, with its progress", async () => {
+    const progress: Progress[] = [];
+    const answer = await runner.chances(request("odds on") as never, (one) => progress.push(one));
+    expect(answer).toEqual({ ok: true, value: { title: "odds on" } });
+    expect(progress).toEqual([{ done: 0.25, doing: "a quarter" }]);
+  });
+
   it("makes its worker only when there is work, and keeps it", async () => {
     expect(workers).toHaveLength(0);
     await runner.run(request("one"));

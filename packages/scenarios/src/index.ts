@@ -12,6 +12,7 @@ export {
   DEFAULT_SEED,
   FEWEST_RUNS,
   MOST_RUNS,
+  noChances,
   TooFewRuns,
 } from "./reliability/chances.ts";
 export type * from "./reliability/chancesOutcome.ts";

@@ -1,12 +1,12 @@
 /** A worker whose service behaves as the name of the rig says. Bundled by the test, for Node's workers take no TypeScript. */
 import { parentPort } from "node:worker_threads";
 import nodeEndpoint from "comlink/dist/esm/node-adapter.mjs";
-import { exposeRunner, type RunnerService } from "../../src/index.ts";
+import { type ChancesService, exposeRunner, type RunnerService } from "../../src/index.ts";
 
 const pause = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
 const cancelled = new Set<string>();
 
-const service: RunnerService = {
+const service: RunnerService & ChancesService = {
   async run({ id, rig }, onProgress) {
     if (rig.name === "crash")
       setTimeout(() => {
@@ -29,6 +29,10 @@ const service: RunnerService = {
   },
   async study() {
     return { ok: false, reason: "failed", message: "no study here" };
+  },
+  async chances({ rig }, onProgress) {
+    onProgress?.({ done: 0.25, doing: "a quarter" });
+    return { ok: true, value: { title: rig.name } } as never;
   },
   async cancel(id) {
     cancelled.add(id);

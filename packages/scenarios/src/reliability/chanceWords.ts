@@ -18,11 +18,15 @@ export function formatChance(chance: number): string {
 /** Digits in threes, by a narrow space. */
 export const grouped = (value: number) => String(value).replace(/\B(?=(\d{3})+$)/g, "\u202f");
 
+/** An interval that begins so far below its value says nothing by its beginning [-]. */
+const NEXT_TO_NOTHING = 0.01;
+
 /** "62 % (60 to 64 %)"; a chance that never came up, as "less than" its bound. */
 export function chanceText({ value, low, high }: Probability): string {
   if (value <= 0) return atMost(high);
   const [from, to] = [formatChance(low), formatChance(high)];
   if (from === to) return formatChance(value);
+  if (low < NEXT_TO_NOTHING * value) return `${formatChance(value)} (up to ${to})`;
   const shared = from.endsWith(" %") && to.endsWith(" %") && !from.startsWith("over");
   return `${formatChance(value)} (${shared ? from.slice(0, -2) : from} to ${to})`;
 }

@@ -13,7 +13,7 @@ import {
   seededRandom,
 } from "@secondline/strength";
 import { inputHash } from "../inputHash.ts";
-import type { WhatIf } from "../outcome.ts";
+import type { Probability, WhatIf } from "../outcome.ts";
 import { rigStrengths } from "../rigStrengths.ts";
 import { type StudyProgress, scaled } from "../runWhatIf.ts";
 import { whatIfTitle } from "../whatIf.ts";
@@ -26,7 +26,7 @@ import { type Spreads, surfaceInput, type UncertainInput, uncertainInputs } from
 
 export interface ChancesOptions {
   readonly whatIf: WhatIf;
-  /** Simulated runs; default 64. */
+  /** Simulated runs; default 96. */
   readonly runs?: number;
   readonly seed?: number;
   readonly accuracy?: Accuracy;
@@ -36,8 +36,8 @@ export interface ChancesOptions {
   readonly breakTests?: readonly BreakTest[];
 }
 
-export const DEFAULT_RUNS = 64;
-export const FEWEST_RUNS = 24;
+export const DEFAULT_RUNS = 96;
+export const FEWEST_RUNS = 12;
 export const MOST_RUNS = 500;
 /** Any number: the same one, so that the same rig gives the same answer. */
 export const DEFAULT_SEED = 20_260_701;
@@ -47,12 +47,21 @@ const LEAST_SHARE = 0.8;
 /** Too many runs could not be computed: nothing can be said. */
 export class TooFewRuns extends Error {}
 
+/** Why there is nothing to work out of a what-if; undefined when there is. */
+export function noChances(rig: Rig, whatIf: WhatIf): string | undefined {
+  return whatIf.kind === "mainFails" && !rig.backup
+    ? "The rig has no backup: when the main line fails nothing catches the walker, whatever the parts hold."
+    : undefined;
+}
+
 /** Every `next()` does a few milliseconds of work, some tenths of a second at the end; stop by not calling it again. */
 export function* chances(rig: Rig, options: ChancesOptions): Generator<StudyProgress, Chances, void> {
   const { whatIf, runs: asked = DEFAULT_RUNS, seed = DEFAULT_SEED, accuracy = "quick" } = options;
   if (!Number.isInteger(asked) || asked < FEWEST_RUNS || asked > MOST_RUNS) {
     throw new RangeError(`Runs must be a whole number from ${FEWEST_RUNS} to ${MOST_RUNS}, got ${asked}.`);
   }
+  const nothing = noChances(rig, whatIf);
+  if (nothing !== undefined) throw new RangeError(nothing);
   const strengths = rigStrengths(rig, options.breakTests);
   const inputs = uncertainInputs(rig, whatIf, options.spreads);
   if (inputs.length === 0) throw new RangeError("Every spread is 0: nothing is uncertain but the strengths.");
@@ -133,7 +142,7 @@ function conclude(
   const { whatIf, seed, accuracy } = options;
   const { lost, ground, failed } = simulated;
   const anyFails = anyOf(found);
-  const partChances = partsOf(all);
+  const partChances = partsOf(all, anyFails);
   const runs = { asked, done: simulated.loads.length, lost, ground, failed };
   const surfaces = found.surfaces.map(({ error, limit, explained, matters }, i) => ({
     name: parts[i]!.part.name,
@@ -164,19 +173,23 @@ function conclude(
   };
 }
 
+/** No part fails more often than some part does, which is known down to smaller chances. */
+const within = (part: Probability, any: Probability): Probability =>
+  part.value > 0 ? part : { ...part, high: Math.min(part.high, any.high) };
+
 function anyOf({ small, first }: FailureChances): Chances["anyFails"] {
   if (!small) return { ...first.anyFails, sampling: "plain", reached: first.anyFails.value > 0 };
   const { value, low, high, spread, reached } = small;
   return { value, low, high, sampling: "conditional", reached, ...(reached ? { spread } : {}) };
 }
 
-function partsOf({ parts, loads, found }: Found): readonly PartChance[] {
+function partsOf({ parts, loads, found }: Found, any: Probability): readonly PartChance[] {
   return found.first.parts
     .map(({ id, name, first, fails, stretch }): PartChance => {
       const i = parts.findIndex(({ part }) => part.id === (stretch ?? id));
       const { part, zone } = parts[i]!;
       const where = zone && { stretch: { from: zone.from, to: zone.to, reason: zone.reason } };
-      return { id, name, load: loads[0]![i]!, strength: part.median, ...where, first, fails };
+      return { id, name, load: loads[0]![i]!, strength: part.median, ...where, first, fails: within(fails, any) };
     })
     .sort((a, b) => b.first.value - a.first.value || a.strength / a.load - b.strength / b.load);
 }

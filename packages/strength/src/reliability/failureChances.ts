@@ -52,11 +52,15 @@ const DRAWS = 20_000;
 const ROWS = 1500;
 /** With fewer failures among the draws, conditional sampling tells more. */
 const FEW_FAILURES = 200;
+/** Down to one in a hundred million: smaller ones mean nothing with spreads that nobody measured. */
+const MOST_LEVELS = 8;
 /**
- * A surface does when the variance of its error is at most this share of the other variance of the part's margin, for then
- * it widens the scatter by an eighth at most; or when the error is smaller than what the mesh leaves open [-].
+ * A surface does when its error widens the scatter of the part's margin by a quarter at most, for then it is a detail beside
+ * what the inputs and strengths do: when the variance of the error is at most (1.25² − 1) of theirs. The error is counted as
+ * scatter, which makes small chances of failure larger; what a bad surface would spoil is who comes first, and why. An error
+ * smaller than what the mesh leaves open is always fine [-].
  */
-const ERROR_SHARE = 0.25;
+const ERROR_SHARE = 1.25 ** 2 - 1;
 const ALWAYS_FINE = 0.02;
 /** A part that is first less often than this matters to nobody's choice [-]. */
 const WORTH_A_LOOK = 0.02;
@@ -89,7 +93,7 @@ export function* failureChances(
     return { method: "runs", first: alone, shares: [], surfaces: judged };
   }
   const plain = first.anyFails.value * draws >= FEW_FAILURES;
-  const small = plain ? undefined : smallFailureProbability(model, { seed });
+  const small = plain ? undefined : smallFailureProbability(model, { seed, mostLevels: MOST_LEVELS });
   yield 0.6;
   const indices = marginShares(model, { rows, seed });
   const shares = indices.map((index) => ({ ...index, kind: kindOf(index.name, inputs) }));

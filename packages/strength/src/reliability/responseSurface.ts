@@ -11,7 +11,7 @@ export interface ResponseSurface {
   readonly value: (point: ArrayLike<number>) => number;
   /** How many terms it has besides the constant. */
   readonly terms: number;
-  /** Of every point: its value less what a surface says that was chosen and fitted without it. */
+  /** Of every point: its value less what a surface says that was chosen and fitted without it (and at most 4 % of the others). */
   readonly leftOut: Float64Array;
   /** Root mean square of `leftOut`. */
   readonly error: number;
@@ -24,15 +24,17 @@ type Term = readonly [number] | readonly [number, number];
 /** Without progress for so many terms on end the search is over. */
 const PATIENCE = 4;
 /** At least so many points to a coefficient. */
-const POINTS_PER_TERM = 2;
+const POINTS_PER_TERM = 3;
+/** Points are left out in so many groups at most, one by one when they are fewer. */
+const MOST_GROUPS = 24;
 
 /** Fits `values` at `points`, whose coordinates run from −1 to 1. */
 export function fitSurface(points: readonly (readonly number[])[], values: ArrayLike<number>): ResponseSurface {
   const terms = candidates(points[0]?.length ?? 0);
   const columns = terms.map((term) => Float64Array.from(points, (point) => termAt(term, point)));
   const y = Float64Array.from(values);
-  const whole = fitRows(columns, y, -1);
-  const leftOut = y.map((value, row) => value - fitRows(columns, y, row).at((c) => columns[c]![row]!));
+  const whole = fitRows(columns, y, () => true);
+  const leftOut = leftOutResiduals(columns, y);
   const squares = leftOut.reduce((sum, e) => sum + e * e, 0);
   return {
     value: (point) => whole.at((c) => termAt(terms[c]!, point)),
@@ -41,6 +43,19 @@ export function fitSurface(points: readonly (readonly number[])[], values: Array
     error: Math.sqrt(squares / y.length),
     explained: 1 - squares / Math.max(squaresOfLeftOutMeans(y), Number.MIN_VALUE),
   };
+}
+
+/** The terms are chosen anew for every group: a choice that has seen a point already is no prediction of it. */
+function leftOutResiduals(columns: readonly Float64Array[], y: Float64Array): Float64Array {
+  const residuals = new Float64Array(y.length);
+  const groups = Math.min(MOST_GROUPS, y.length);
+  for (let group = 0; group < groups; group++) {
+    const fitted = fitRows(columns, y, (row) => row % groups !== group);
+    for (let row = group; row < y.length; row += groups) {
+      residuals[row] = y[row]! - fitted.at((c) => columns[c]![row]!);
+    }
+  }
+  return residuals;
 }
 
 function candidates(dimension: number): Term[] {
@@ -72,9 +87,9 @@ interface Fitted {
   readonly at: (column: (c: number) => number) => number;
 }
 
-/** Chooses terms and fits them, with all rows or `without` one. */
-function fitRows(columns: readonly Float64Array[], y: Float64Array, without: number): Fitted {
-  const rows = (all: Float64Array) => (without < 0 ? all : all.filter((_, r) => r !== without));
+/** Chooses terms and fits them to the rows to keep. */
+function fitRows(columns: readonly Float64Array[], y: Float64Array, keep: (row: number) => boolean): Fitted {
+  const rows = (all: Float64Array) => all.filter((_, row) => keep(row));
   const kept = columns.map(rows);
   const values = rows(y);
   const chosen = chooseTerms(kept, values);
@@ -89,47 +104,51 @@ function fitRows(columns: readonly Float64Array[], y: Float64Array, without: num
   };
 }
 
+/** A term not yet taken: what of it is orthogonal to those taken, with its size now and at first. */
+interface Candidate {
+  readonly term: number;
+  readonly left: Float64Array;
+  readonly atFirst: number;
+  size: number;
+}
+
 function chooseTerms(columns: readonly Float64Array[], y: Float64Array): number[] {
   const n = y.length;
-  const left = columns.map(centred);
-  const sizes = left.map((column) => dot(column, column));
   const residual = centred(y);
   const leverage = new Float64Array(n).fill(1 / n);
   const order: number[] = [];
+  let open = columns.map((column, term): Candidate => {
+    const left = centred(column);
+    const size = dot(left, left);
+    return { term, left, atFirst: size, size };
+  });
   let best = { press: press(residual, leverage), count: 0 };
   while (order.length < n / POINTS_PER_TERM && order.length - best.count < PATIENCE) {
-    const next = mostExplaining(left, sizes, residual, order);
-    if (next < 0) break;
-    order.push(next);
-    const length = Math.sqrt(dot(left[next]!, left[next]!));
-    const q = left[next]!.map((v) => v / length);
+    const next = mostExplaining(open, residual);
+    if (!next) break;
+    order.push(next.term);
+    open = open.filter((one) => one !== next);
+    const length = Math.sqrt(dot(next.left, next.left));
+    const q = next.left.map((v) => v / length);
     takeOut(residual, q);
     for (let r = 0; r < n; r++) leverage[r]! += q[r]! * q[r]!;
-    left.forEach((column, c) => {
-      if (!order.includes(c)) takeOut(column, q);
-    });
+    for (const one of open) one.size -= takeOut(one.left, q) ** 2;
     const now = press(residual, leverage);
     if (now < best.press) best = { press: now, count: order.length };
   }
   return order.slice(0, best.count);
 }
 
-/** Index of the term that takes most of the residual away; −1 when none takes any. */
-function mostExplaining(
-  left: readonly Float64Array[],
-  sizes: readonly number[],
-  residual: Float64Array,
-  taken: readonly number[],
-): number {
-  let [best, most] = [-1, 0];
-  left.forEach((column, c) => {
-    if (taken.includes(c)) return;
-    const size = dot(column, column);
+/** The term that takes most of the residual away; undefined when none takes any. */
+function mostExplaining(open: readonly Candidate[], residual: Float64Array): Candidate | undefined {
+  let best: Candidate | undefined;
+  let most = 0;
+  for (const one of open) {
     // What is left of it is rounding: the terms before it say the same.
-    if (size < 1e-9 * sizes[c]!) return;
-    const gain = dot(column, residual) ** 2 / size;
-    if (gain > most) [best, most] = [c, gain];
-  });
+    if (one.size < 1e-9 * one.atFirst) continue;
+    const gain = dot(one.left, residual) ** 2 / one.size;
+    if (gain > most) [best, most] = [one, gain];
+  }
   return best;
 }
 
@@ -140,9 +159,11 @@ function press(residual: Float64Array, leverage: Float64Array): number {
   return sum;
 }
 
-function takeOut(column: Float64Array, q: Float64Array): void {
+/** Takes the direction `q` out of a column; returns how much there was of it. */
+function takeOut(column: Float64Array, q: Float64Array): number {
   const share = dot(column, q);
   for (let r = 0; r < column.length; r++) column[r]! -= share * q[r]!;
+  return share;
 }
 
 function centred(column: Float64Array): Float64Array {

@@ -1,0 +1,208 @@
+import { readFileSync } from "node:fs";
+import { type Rig, readRig } from "@secondline/rig";
+import { beforeAll, describe, expect, it } from "vitest";
+import {
+  type Chances,
+  type ChancesOptions,
+  chances,
+  chanceText,
+  formatChance,
+  INVENTED,
+  type Spreads,
+  type StudyProgress,
+  study,
+  uncertainInputs,
+  type WhatIf,
+} from "../src/index.ts";
+import { chanceSentence } from "../src/reliability/chanceWords.ts";
+import { sampleAt } from "../src/reliability/uncertainInputs.ts";
+import { finish } from "./finish.ts";
+import { testRig } from "./testRig.ts";
+
+const fall: WhatIf = { kind: "leashFall", at: 0.5 };
+const fails: WhatIf = { kind: "mainFails", at: 0.5, cutAt: 0, walker: "hanging" };
+/** Everything known but the walker's mass and the leash: quick to fit. */
+const FEW: Spreads = {
+  place: 0,
+  pretension: 0,
+  stiffness: 0,
+  backupStiffness: 0,
+  damping: 0,
+  slack: 0,
+  friction: 0,
+};
+const worked = (rig: Rig, options: ChancesOptions, seen: StudyProgress[] = []) =>
+  finish(chances(rig, { runs: 12, seed: 7, ...options }), seen);
+
+function demoRig(name: string): Rig {
+  const reading = readRig(readFileSync(new URL(`../../../demo-data/${name}.json`, import.meta.url), "utf8"));
+  if (!reading.ok) throw new Error(`${name} has faults`);
+  return reading.rig;
+}
+
+describe("the chances of the old demonstration rig, in a fall by its clamp trace", () => {
+  const old = demoRig("old-rig");
+  const whatIf: WhatIf = { kind: "leashFall", at: 0.05 };
+  const seen: StudyProgress[] = [];
+  let found: Chances;
+  beforeAll(() => {
+    found = worked(old, { whatIf, runs: 32 }, seen);
+  }, 60_000);
+
+  it("put first the part that a study finds to have the least margin, at the same place", () => {
+    const outcome = finish(study(old, { accuracy: "quick", whatIfs: [whatIf] }));
+    expect(outcome.firstToFail).toBe("main");
+    expect(found.parts[0]!.id).toBe("main");
+    expect(found.parts[0]!.stretch!.reason).toBe("clamp trace");
+    expect(outcome.parts.find((part) => part.id === "main")!.weakest!.at).toBeCloseTo(
+      (found.parts[0]!.stretch!.from + found.parts[0]!.stretch!.to) / 2,
+      0,
+    );
+    expect(found.parts[0]!.first.value).toBeGreaterThan(0.8);
+  });
+
+  it("are small for every part that holds twice what the first one does", () => {
+    const margin = ({ strength, load }: Chances["parts"][number]) => strength / load;
+    const far = found.parts.filter((part) => margin(part) > 2 * margin(found.parts[0]!));
+    expect(far.length).toBeGreaterThan(5);
+    for (const part of far) expect([part.name, part.first.value < 0.02]).toEqual([part.name, true]);
+  });
+
+  it("add up to one, each within its interval", () => {
+    expect(found.parts.reduce((sum, part) => sum + part.first.value, 0)).toBeCloseTo(1, 9);
+    for (const { first, fails: failing } of found.parts) {
+      for (const { value, low, high } of [first, failing]) {
+        expect(low).toBeLessThanOrEqual(value);
+        expect(high).toBeGreaterThanOrEqual(value);
+      }
+    }
+    expect(found.anyFails.low).toBeLessThanOrEqual(found.anyFails.value);
+  });
+
+  it("name every uncertain input with its spread and its basis, and what they rest on", () => {
+    expect(found.inputs.map((input) => input.id)).toEqual(
+      expect.arrayContaining(["mass", "place", "stiffness", "damping", "slack", "leashLength"]),
+    );
+    for (const { basis, spread } of found.inputs) {
+      expect(basis.kind).toBe("assumed");
+      expect(spread).toBeGreaterThan(0);
+    }
+    expect(found.method).toBe("surface");
+    expect(found.restsOn.join(" ")).toMatch(/miss runs that were left out by up to \d+ %/);
+    expect(found.cautions[0]).toContain("assumed, not measured");
+    expect(found.cautions).toContain(INVENTED);
+    expect(found.shares.map((share) => share.kind)).toEqual(expect.arrayContaining(["input", "surface", "strength"]));
+  });
+
+  it("come with progress that only rises", () => {
+    const done = seen.map((one) => one.done);
+    expect([...done].sort((a, b) => a - b)).toEqual(done);
+    expect(seen[0]!.doing).toBe("Run 1 of 32");
+  });
+});
+
+describe("chances", () => {
+  let found: Chances;
+  beforeAll(() => {
+    found = worked(testRig, { whatIf: fall, spreads: FEW });
+  }, 60_000);
+
+  it("are the same for the same seed, and so is the hash of what was put in", () => {
+    const again = worked(testRig, { whatIf: fall, spreads: FEW });
+    const other = worked(testRig, { whatIf: fall, spreads: FEW, seed: 8 });
+    expect(again).toEqual(found);
+    expect(other.parts).not.toEqual(found.parts);
+    expect(other.inputHash).not.toBe(found.inputHash);
+  }, 60_000);
+
+  it("know only the inputs that were left uncertain", () => {
+    const names = ["Walker's mass", "Stiffness of the leash", "Length of the leash"];
+    expect(found.inputs.map((input) => input.name)).toEqual(names);
+    const inputs = found.shares.filter(({ kind }) => kind === "input");
+    expect(inputs.map(({ name }) => name).sort()).toEqual([...names].sort());
+  });
+
+  it("are of loads that a part would have to carry, though it breaks under them", () => {
+    const { rated } = testRig.leash.stock;
+    const weak: Rig = {
+      ...testRig,
+      leash: { ...testRig.leash, stock: { ...testRig.leash.stock, rated: { ...rated, strength: 2000 } } },
+    };
+    const load = (of: Chances) => of.parts.find((part) => part.id === "leash")!.load;
+    const broken = worked(weak, { whatIf: fall, spreads: FEW });
+    expect(load(broken)).toBeGreaterThan(broken.parts[0]!.strength);
+    expect(load(broken)).toBe(load(found));
+    expect(broken.parts[0]!.id).toBe("leash");
+    expect(broken.anyFails.value).toBeGreaterThan(0.95);
+    expect(broken.anyFails.sampling).toBe("plain");
+  }, 60_000);
+
+  it("are refused when there is no backup and the main line fails: no strength helps then", () => {
+    const { backup: _, ...alone } = testRig;
+    expect(() => worked(alone, { whatIf: fails })).toThrow(/no backup: when the main line fails nothing catches/);
+  });
+
+  it("say first in how many runs nothing catches the walker", () => {
+    const { parts, anyFails, runs } = found;
+    expect(chanceSentence({ parts, anyFails, runs: { ...runs, lost: 3 } })).toMatch(
+      /^Nothing catches the walker in 3 of 12 runs, whatever the parts hold\./,
+    );
+  });
+
+  it("count the runs that end on the ground, and take loads as if it were not there", () => {
+    const at = (z: number): Rig => ({ ...testRig, ground: testRig.ground.map(([x]) => [x, z] as const) });
+    const [low, deep] = [at(-5), at(-40)].map((rig) => worked(rig, { whatIf: fails, spreads: FEW }));
+    expect(low!.runs.ground).toBeGreaterThan(0);
+    expect(low!.sentence).toMatch(/^The walker's feet reach the ground in/);
+    expect(deep!.runs.ground).toBe(0);
+    expect(low!.parts).toEqual(deep!.parts);
+  }, 60_000);
+
+  it.each([11, 501, 30.5])("refuse %d runs", (runs) => {
+    expect(() => worked(testRig, { whatIf: fall, runs })).toThrow(/Runs must be a whole number from 12 to 500, got/);
+  });
+});
+
+describe("uncertain inputs", () => {
+  it("take the spread that is given, say that it was, and leave out those of no spread", () => {
+    const inputs = uncertainInputs(testRig, fall, { mass: 0.03, slack: 0 });
+    expect(inputs.find((input) => input.id === "mass")).toMatchObject({ spread: 0.03, central: 80 });
+    expect(inputs.find((input) => input.id === "mass")!.basis.note).toContain("given");
+    expect(inputs.some((input) => input.id === "slack")).toBe(false);
+  });
+
+  it("refuse a spread that makes no sense, by name", () => {
+    expect(() => uncertainInputs(testRig, fall, { damping: -0.1 })).toThrow(/spread of damping .* got -0.1/);
+  });
+
+  it("leave the rig as it is in the middle, and never drop the walker onto an anchor", () => {
+    const near: WhatIf = { kind: "leashFall", at: 0.04 };
+    const inputs = uncertainInputs(testRig, near, { place: 0.2 });
+    const place = inputs.findIndex((input) => input.id === "place");
+    const centre = sampleAt(testRig, fall, uncertainInputs(testRig, fall), new Array(inputs.length).fill(0));
+    expect(centre.whatIf.at).toBeCloseTo(0.5, 12);
+    expect(centre.rig).toEqual(testRig);
+    const point = inputs.map((_, i) => (i === place ? -1 : 0));
+    expect(sampleAt(testRig, near, inputs, point).whatIf.at).toBeCloseTo(0.02, 12);
+  });
+});
+
+describe("chances in words", () => {
+  it.each([
+    [0.624, "62 %"],
+    [0.051, "5.1 %"],
+    [0.0042, "0.4 %"],
+    [1 / 23_400, "1 in 23\u202f000"],
+    [2e-7, "less than 1 in a million"],
+    [0.999, "over 99 %"],
+    [1, "100 %"],
+  ])("%d is %s", (chance, words) => {
+    expect(formatChance(chance)).toBe(words);
+  });
+
+  it("have their interval, or the bound when nothing failed", () => {
+    expect(chanceText({ value: 0.62, low: 0.6, high: 0.64 })).toBe("62 % (60 to 64 %)");
+    expect(chanceText({ value: 0, low: 0, high: 1e-4 })).toBe("less than 1 in 10\u202f000");
+    expect(chanceText({ value: 0.004, low: 1e-9, high: 0.063 })).toBe("0.4 % (up to 6.3 %)");
+  });
+});
