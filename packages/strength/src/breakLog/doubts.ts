@@ -44,7 +44,8 @@ function few({ tests }: GroupFindings): Doubt[] {
 function censored({ sample }: GroupFindings): Doubt[] {
   if (isComplete(sample)) return [];
   const count = sample.filter((o) => o.kind !== "exact").length;
-  const text = `${count} of ${sample.length} results are bounds, not breaking loads; the exact factors do not hold for them, and the lowest of several approximate values is given.`;
+  const bounds = count === 1 ? "is a bound, not a breaking load" : "are bounds, not breaking loads";
+  const text = `${count} of ${sample.length} results ${bounds}; the exact factors do not hold for ${count === 1 ? "it" : "them"}, and the lowest of several approximate values is given.`;
   return [{ kind: "censored", message: text }];
 }
 

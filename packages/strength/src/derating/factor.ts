@@ -72,9 +72,10 @@ export function evaluateFactor(make: FactorMake): StrengthFactor {
 }
 
 function beyondBasis(basis: Basis, v: Validity): Basis {
+  const quantity = v.quantity === v.unit ? "" : `${v.quantity} `;
   return {
     kind: "assumed",
-    note: `${v.quantity} ${Number(v.got.toPrecision(4))} ${v.unit} is outside ${v.from} to ${v.to} ${v.unit}, where the factor is known; half of the value at the edge is taken. Was: ${basis.note}`,
+    note: `${quantity}${Number(v.got.toPrecision(4))} ${v.unit} is outside ${v.from} to ${v.to} ${v.unit}, where the factor is known; half of the value at the edge is taken. Was: ${basis.note}`,
   };
 }
 
