@@ -14,7 +14,7 @@ export { type GroupReport, groupReport } from "./breakLog/groupReport.ts";
 export { type Narrowing, narrowing } from "./breakLog/narrowing.ts";
 export { type BreakLogReading, readBreakLog } from "./breakLog/readLog.ts";
 export { readTest, type TestFields, type TestReading } from "./breakLog/readTest.ts";
-export { writeBreakLog } from "./breakLog/writeLog.ts";
+export { testFields, writeBreakLog } from "./breakLog/writeLog.ts";
 export type { PlainDate } from "./dates/calendarDate.ts";
 export { ageFactor } from "./derating/age.ts";
 export { bendFactor } from "./derating/bend.ts";

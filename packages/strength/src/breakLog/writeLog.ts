@@ -5,14 +5,15 @@ import { type BreakTest, LOG_COLUMNS, type LogColumn } from "./breakTest.ts";
 /** CSV with every column, loads in kilonewtons; marked as invented when any test is. */
 export function writeBreakLog(tests: readonly BreakTest[]): string {
   const data = tests.map((test) => {
-    const fields = fieldsOf(test);
+    const fields = testFields(test);
     return LOG_COLUMNS.map((column) => fields[column]);
   });
   const mark = tests.some(({ invented }) => invented) ? "# Invented: nothing in it was ever pulled.\n" : "";
   return `${mark}${Papa.unparse({ fields: [...LOG_COLUMNS], data }, { newline: "\n" })}\n`;
 }
 
-function fieldsOf(test: BreakTest): Record<LogColumn, string> {
+/** A test as it is written: what `readTest` reads back, with its load in kilonewtons. */
+export function testFields(test: BreakTest): Record<LogColumn, string> {
   const { result } = test;
   const kilonewtons = (newtons: number) => String(Number((newtons / 1000).toPrecision(12)));
   const number = (value: number | undefined) => (value === undefined ? "" : String(value));
