@@ -1,7 +1,8 @@
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { type PlotFrame, timeOf } from "./plotFrame.ts";
 import type { TimeRange } from "./plotGrid.ts";
-import { fitRange, panned, zoomed } from "./visibleRange.ts";
+import { type Drawn, pinched, wheeled } from "./rangeGestures.ts";
+import { fitRange } from "./visibleRange.ts";
 
 /** What a gesture on the plot can reach; asked anew at every event. */
 export interface ScrubTarget {
@@ -24,8 +25,6 @@ interface Place {
 
 /** Moves less than this are a press, not a drag [px]. */
 const PRESS = 4;
-/** Fingers nearer to one another than this do not zoom further [px]. */
-const CLOSEST = 20;
 
 /**
  * One pointer scrubs and a press goes to what it means; two zoom and pan; Ctrl and the wheel zoom, Shift and the wheel or a
@@ -100,25 +99,21 @@ class ScrubGesture {
   }
 
   wheel(event: WheelEvent): void {
-    const { range, frame, duration, onRange } = this.#target();
-    const zooms = event.ctrlKey || event.metaKey;
-    const sideways = event.shiftKey ? event.deltaY || event.deltaX : event.deltaX;
-    const pans = sideways !== 0 && (event.shiftKey || Math.abs(sideways) > Math.abs(event.deltaY));
-    // A plain turn of the wheel scrolls the page.
-    if (!zooms && !pans) return;
+    const next = wheeled(event, this.#place(event).x, this.#drawn());
+    if (!next) return;
     event.preventDefault();
-    if (zooms) onRange(zoomed(range, Math.exp(-event.deltaY / 300), this.#timeAt(this.#place(event)), duration));
-    else onRange(panned(range, (sideways / frame.width) * (range.to - range.from), duration));
+    this.#target().onRange(next);
   }
 
   #pinch(moving: number, before: Place, at: Place): void {
     const other = [...this.#pointers].find(([id]) => id !== moving)?.[1];
     if (!other) return;
-    const { range, frame, duration, onRange } = this.#target();
-    const apart = (place: Place) => Math.max(Math.abs(place.x - other.x), CLOSEST);
-    const middle = timeOf((before.x + other.x) / 2, range, frame);
-    const shift = ((before.x - at.x) / 2 / frame.width) * (range.to - range.from);
-    onRange(panned(zoomed(range, apart(at) / apart(before), middle, duration), shift, duration));
+    this.#target().onRange(pinched(before.x, at.x, other.x, this.#drawn()));
+  }
+
+  #drawn(): Drawn {
+    const { range, frame, duration } = this.#target();
+    return { range, width: frame.width, whole: duration };
   }
 
   #timeAt({ x }: Place): number {

@@ -1,0 +1,42 @@
+/** What a turn of the wheel and two fingers make of a visible range, whatever lies along its axis. */
+import type { TimeRange } from "./plotGrid.ts";
+import { panned, zoomed } from "./visibleRange.ts";
+
+/** Fingers nearer to one another than this do not zoom further [px]. */
+const CLOSEST = 20;
+
+/** A range that is drawn over `width` pixels, of a whole that ends at `whole`. */
+export interface Drawn {
+  readonly range: TimeRange;
+  readonly width: number;
+  readonly whole: number;
+}
+
+interface Wheel {
+  readonly ctrlKey: boolean;
+  readonly metaKey: boolean;
+  readonly shiftKey: boolean;
+  readonly deltaX: number;
+  readonly deltaY: number;
+}
+
+const valueAt = (x: number, { range, width }: Drawn): number => range.from + (x / width) * (range.to - range.from);
+
+/** With Ctrl the wheel zooms about `x` [px]; with Shift, or sideways, it pans. Undefined: a plain turn scrolls the page. */
+export function wheeled(wheel: Wheel, x: number, drawn: Drawn): TimeRange | undefined {
+  const { range, width, whole } = drawn;
+  const zooms = wheel.ctrlKey || wheel.metaKey;
+  const sideways = wheel.shiftKey ? wheel.deltaY || wheel.deltaX : wheel.deltaX;
+  const pans = sideways !== 0 && (wheel.shiftKey || Math.abs(sideways) > Math.abs(wheel.deltaY));
+  if (zooms) return zoomed(range, Math.exp(-wheel.deltaY / 300), valueAt(x, drawn), whole);
+  return pans ? panned(range, (sideways / width) * (range.to - range.from), whole) : undefined;
+}
+
+/** One finger goes from `before` to `at` while another rests at `other` [px]: what lies between them stays under them. */
+export function pinched(before: number, at: number, other: number, drawn: Drawn): TimeRange {
+  const { range, width, whole } = drawn;
+  const apart = (x: number) => Math.max(Math.abs(x - other), CLOSEST);
+  const middle = valueAt((before + other) / 2, drawn);
+  const shift = ((before - at) / 2 / width) * (range.to - range.from);
+  return panned(zoomed(range, apart(at) / apart(before), middle, whole), shift, whole);
+}
