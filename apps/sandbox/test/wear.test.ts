@@ -1,18 +1,38 @@
 /** The wear view's pure parts: the written record and its edits, drawings as numbers, and the way into the rig. */
 import { readFileSync } from "node:fs";
 import { type Rig, readRig } from "@secondline/rig";
-import { applyWear, partStrengths, readBreakLog, readWearRecord, wearState } from "@secondline/strength";
+import {
+  applyWear,
+  type BreakTest,
+  type PartTakeDown,
+  partStrengths,
+  readBreakLog,
+  readTest,
+  readWearRecord,
+  testFields,
+  wearState,
+} from "@secondline/strength";
 import { describe, expect, test } from "vitest";
 import type { WrittenRig } from "../src/state/types.ts";
 import { calendarSpan, staysOf } from "../src/wear/calendar.ts";
 import { calendarTicks, dayOf, isoOf } from "../src/wear/days.ts";
-import { addEntry, entriesOf, moveDate, movePlace, replaceEntry } from "../src/wear/entryEdits.ts";
-import { placeOf } from "../src/wear/entryKinds.ts";
+import {
+  addEntry,
+  entriesOf,
+  moveDate,
+  movePlace,
+  type Owner,
+  removeEntry,
+  replaceEntry,
+} from "../src/wear/entryEdits.ts";
+import { PART_KINDS, placeOf, WEBBING_KINDS } from "../src/wear/entryKinds.ts";
 import { labelHeights } from "../src/wear/labelHeights.ts";
 import { lanesOf } from "../src/wear/lanes.ts";
 import { wornDocument, writeCondition } from "../src/wear/rigDocument.ts";
 import { rowsOf } from "../src/wear/rows.ts";
 import { roundTicks } from "../src/wear/scale.ts";
+import { partTone, type Today, takeDownSentence, takeDownTone } from "../src/wear/takeDownWords.ts";
+import { around, following, notTooShort } from "../src/wear/useAlong.ts";
 import { logText, readWearText } from "../src/wear/wearFiles.ts";
 import { createWearStore } from "../src/wear/wearStore.ts";
 import { flagWords } from "../src/wear/wearWords.ts";
@@ -178,6 +198,70 @@ describe("files", () => {
   });
 });
 
+describe("the stretch in sight", () => {
+  test("is never shorter than anybody measures, and stays on the webbing", () => {
+    const close = notTooShort({ from: 10, to: 10.1 }, 75);
+    expect(close.to - close.from).toBeCloseTo(0.5, 9);
+    expect((close.from + close.to) / 2).toBeCloseTo(10.05, 9);
+    expect(notTooShort({ from: 10, to: 20 }, 75)).toEqual({ from: 10, to: 20 });
+  });
+  test("shows a place with webbing on both sides of it", () => {
+    const sight = around({ from: 5.8, to: 6.2 }, 75);
+    expect(sight.from).toBeLessThan(5);
+    expect(sight.to).toBeGreaterThan(7);
+    expect(around({ from: 0, to: 0.4 }, 75).from).toBe(0);
+  });
+  test("follows an entry that is moved out of it, and only then", () => {
+    const sight = { from: 10, to: 20 };
+    expect(following(sight, { from: 19, to: 25 }, 75)).toBe(sight);
+    expect(following(sight, { from: 29, to: 31 }, 75)).toEqual({ from: 25, to: 35 });
+  });
+});
+
+describe("until when it may stay up", () => {
+  const part = (when: PartTakeDown["when"], date?: string): PartTakeDown => ({
+    id: "main",
+    name: "Main line",
+    when,
+    ...(date === undefined ? {} : { date }),
+    strengthNow: 20_000,
+    strengthThen: 10_000,
+    required: 11_000,
+    flags: [],
+  });
+  const found = (one: PartTakeDown) => ({
+    parts: [one],
+    ...(one.date === undefined ? {} : { date: one.date }),
+    horizon: "2028-11-24",
+  });
+  const today = (verdict: Today["verdict"], incomplete = false): Today => ({
+    verdict,
+    incomplete,
+    factor: 2,
+    parts: { main: verdict },
+  });
+
+  test("no date is good news only under a verdict that holds and is complete", () => {
+    const none = found(part("beyond"));
+    expect(takeDownSentence(none, today("holds"))).toMatch(/^Every part keeps the factor of 2 until 24 Nov 2028/);
+    expect(takeDownSentence(none, today("thin"))).toMatch(/^The verdict is thin today/);
+    expect(takeDownSentence(none, today("fails"))).toMatch(/^No date: the verdict fails today/);
+    expect(takeDownSentence(none, today("holds", true))).toMatch(/^No date: some what-ifs could not be computed/);
+    expect([takeDownTone(none, today("thin")), takeDownTone(none, today("holds", true))]).toEqual(["thin", "fails"]);
+  });
+  test("the date is the first day without the factor, so it comes down before", () => {
+    const later = found(part("later", "2026-12-18"));
+    expect(takeDownSentence(later, today("holds"))).toMatch(/^Take it down before 18 Dec 2026/);
+    expect(takeDownSentence(later, today("thin"))).toContain("The verdict is thin today already.");
+    expect(takeDownSentence(later, today("fails"))).toMatch(/^No date to wait for/);
+  });
+  test("a part is marked by the worse of what wear does and what the study says of it", () => {
+    expect(partTone(part("beyond"), today("thin"))).toBe("thin");
+    expect(partTone(part("now", ON), today("thin"))).toBe("fails");
+    expect(partTone(part("beyond"), today("holds"))).toBe("holds");
+  });
+});
+
 describe("the store", () => {
   const make = (kept?: KeptWear) => {
     const written: KeptWear[] = [];
@@ -228,5 +312,77 @@ describe("the store", () => {
     actions.look({ entry: added.entry });
     actions.undo();
     expect(store.getState().entry).toBeUndefined();
+  });
+  test.each([
+    ...WEBBING_KINDS.map((kind) => ({ owner: MAIN as Owner, kind })),
+    ...PART_KINDS.map((kind) => ({ owner: { list: "parts", index: 0 } as Owner, kind })),
+  ])("$owner.list: $kind.label is added, changed, moved, removed, and each is undone", ({ owner, kind }) => {
+    const { store, actions } = make();
+    const record = () => store.getState().history.present.record;
+    const steps = [record()];
+    const take = (next: ReturnType<typeof record>) => {
+      actions.edit(next, kind.label);
+      steps.push(next);
+    };
+    const added = addEntry(record(), owner, { date: ON, event: kind.event, ...kind.fresh });
+    take(added.record);
+    // A fresh entry can be read but for the name of the rig, which nobody can guess, and what the order of events forbids.
+    const path = `${owner.list}[${owner.index}].entries[${added.entry}]`;
+    const told = store.getState().issues.filter((issue) => issue.path.startsWith(path));
+    expect(told.filter(({ message }) => /unknown|must be|expected/i.test(message))).toEqual([]);
+
+    let at = added.entry;
+    const entry = () => entriesOf(record(), owner)[at]!;
+    const dated = replaceEntry(record(), owner, at, moveDate(entry(), 3));
+    at = dated.entry;
+    take(dated.record);
+    expect(entry().date).toBe("2026-11-28");
+    const place = placeOf(entry());
+    if (place) {
+      const moved = replaceEntry(record(), owner, at, movePlace(entry(), 1, 75, "whole"));
+      take(moved.record);
+      expect(placeOf(entry())!.from).toBeCloseTo(place.from + 1, 6);
+    }
+    take(removeEntry(record(), owner, at));
+    expect(entriesOf(record(), owner)).toEqual(entriesOf(EXAMPLE_RECORD, owner));
+    for (const before of steps.slice(0, -1).reverse()) {
+      actions.undo();
+      expect(record()).toBe(before);
+    }
+  });
+  test("a break test is changed in its place, keeps where it came from, and undo brings it back", () => {
+    const { store, actions } = make();
+    const tests = () => store.getState().history.present.log.tests;
+    const before = tests()[2]!;
+    const read = readTest({ ...testFields(before), result: "28.8", state: "used" }, 0);
+    if (!read.ok) throw new Error(read.faults[0]?.message);
+    actions.look({ test: { index: 2, editing: true } });
+    actions.changeTest(2, read.value);
+    expect(tests()[2]).toEqual({ ...before, state: "used", result: { kind: "exact", value: 28_800 } });
+    // The form is closed: what is written in it has become another test.
+    expect(store.getState().test).toBeUndefined();
+    actions.undo();
+    expect(tests()[2]).toBe(before);
+    actions.look({ test: { index: 2, editing: true } });
+    actions.removeTest(0);
+    expect(store.getState().test).toBeUndefined();
+    actions.undo();
+    expect(tests()).toHaveLength(21);
+  });
+  test("every test of the example comes back from its fields as it was", () => {
+    const { tests } = make().store.getState().history.present.log;
+    for (const one of tests) {
+      const read = readTest(testFields(one), 0);
+      const { line: _, invented: __, ...bare }: BreakTest = one;
+      expect(read).toEqual({ ok: true, value: bare });
+    }
+  });
+  test("another webbing is seen from end to end", () => {
+    const { store, actions } = make();
+    actions.look({ along: { from: 10, to: 20 } });
+    actions.look({ entry: 1 });
+    expect(store.getState().along).toEqual({ from: 10, to: 20 });
+    actions.look({ owner: { list: "webbings", index: 1 } });
+    expect(store.getState().along).toBeUndefined();
   });
 });

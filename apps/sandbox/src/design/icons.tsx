@@ -15,6 +15,7 @@ const PATHS = {
   link: "M7 9l2-2M6 6l2-2a2.8 2.8 0 0 1 4 4l-2 2M10 10l-2 2a2.8 2.8 0 0 1-4-4l2-2",
   plus: "M8 3v10M3 8h10",
   minus: "M3 8h10",
+  fit: "M2 5V3h3M14 5V3h-3M2 11v2h3M14 11v2h-3M5 8h6",
   bin: "M3 4h10M6 4V2h4v2M4 4l1 10h6l1-10",
   light: "M8 5a3 3 0 1 0 0 6 3 3 0 0 0 0-6zM8 1v1.5M8 13.5V15M1 8h1.5M13.5 8H15M3 3l1 1M12 12l1 1M13 3l-1 1M4 12l-1 1",
   dark: "M13 10A6 6 0 0 1 6 3a5.5 5.5 0 1 0 7 7z",

@@ -1,5 +1,5 @@
 import { formatForce } from "@secondline/rig";
-import type { LogFault } from "@secondline/strength";
+import type { BreakTest, LogFault } from "@secondline/strength";
 import { useState } from "react";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { GroupPart } from "./GroupPart.tsx";
@@ -52,7 +52,7 @@ export function BreakLogPage({ wide }: { wide: boolean }) {
           <GroupPart
             key={name}
             {...{ name, tests, most, wide }}
-            report={report?.groups.find(({ key, tests: own }) => key === name && own.length === tests.length)}
+            report={report?.groups.find((group) => group.key === name && isOf(group.tests, tests))}
           />
         ))}
         <RetentionPlots tests={log.tests} wide={wide} />
@@ -60,6 +60,10 @@ export function BreakLogPage({ wide }: { wide: boolean }) {
     </div>
   );
 }
+
+/** A report that came from these very tests; one of a moment ago says nothing about a changed test. */
+const isOf = (reported: readonly BreakTest[], tests: readonly BreakTest[]): boolean =>
+  JSON.stringify(reported) === JSON.stringify(tests);
 
 function Key() {
   return (

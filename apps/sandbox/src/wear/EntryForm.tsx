@@ -2,10 +2,11 @@ import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
 import { TextField } from "../design/TextField.tsx";
 import { Tick } from "../design/Tick.tsx";
+import { useSandbox } from "../state/useSandbox.ts";
 import { DateField } from "./DateField.tsx";
 import { entriesOf, ownerPath, removeEntry, replaceEntry, setField } from "./entryEdits.ts";
-import { type EntryField, type EntryKind, PART_KINDS, WEBBING_KINDS } from "./entryKinds.ts";
-import { messagesUnder } from "./issues.ts";
+import { type EntryField, type EntryKind, freshFields, PART_KINDS, WEBBING_KINDS } from "./entryKinds.ts";
+import { inWords, messagesUnder } from "./issues.ts";
 import { useWear, useWearActions } from "./useWear.ts";
 import styles from "./wear.module.css";
 import type { WrittenEntry } from "./work.ts";
@@ -15,6 +16,7 @@ export function EntryForm({ entry: index }: { entry: number }) {
   const written = useWear((state) => state.history.present.record);
   const owner = useWear((state) => state.owner);
   const issues = useWear((state) => state.issues);
+  const rigName = useSandbox((state) => state.document.rig.name);
   const { edit, finish, look } = useWearActions();
   const kinds = owner.list === "webbings" ? WEBBING_KINDS : PART_KINDS;
   const entry = entriesOf(written, owner)[index];
@@ -27,14 +29,14 @@ export function EntryForm({ entry: index }: { entry: number }) {
     look({ entry: after.entry });
   };
   const messages = (key: string) => messagesUnder(issues, `${path}.${key}`);
-  const own = issues.filter((issue) => issue.path === path).map(({ message }) => message);
+  const own = issues.filter((issue) => issue.path === path).map(inWords);
   return (
     <div className={styles.form}>
       <Choice
         label="What happened"
         value={entry.event}
         options={kinds.map(({ event, label }) => ({ value: event, label }))}
-        onChange={(event) => put(asKind(entry, kinds, event))}
+        onChange={(event) => put(asKind(entry, kinds, event, rigName))}
       />
       <Messages messages={[...messages("event"), ...own]} />
       <DateField
@@ -69,8 +71,8 @@ export function EntryForm({ entry: index }: { entry: number }) {
 }
 
 /** The same day as another kind of entry; fields that both have keep what was typed. */
-function asKind(entry: WrittenEntry, kinds: readonly EntryKind[], event: string): WrittenEntry {
-  const fresh = kinds.find((kind) => kind.event === event)?.fresh ?? {};
+function asKind(entry: WrittenEntry, kinds: readonly EntryKind[], event: string, rigName: string): WrittenEntry {
+  const fresh = freshFields(kinds, event, rigName);
   const kept = Object.fromEntries(
     Object.keys(fresh).flatMap((key) => (entry[key] === undefined || key === "kind" ? [] : [[key, entry[key]]])),
   );

@@ -1,8 +1,9 @@
 import { Button } from "../design/Button.tsx";
+import { useSandbox } from "../state/useSandbox.ts";
 import { dateWords } from "./days.ts";
 import { EntryForm } from "./EntryForm.tsx";
 import { addEntry, entriesOf, ownerPath } from "./entryEdits.ts";
-import { entryWords, PART_KINDS, WEBBING_KINDS } from "./entryKinds.ts";
+import { entryWords, freshFields, PART_KINDS, WEBBING_KINDS } from "./entryKinds.ts";
 import { messagesUnder } from "./issues.ts";
 import { useWear, useWearActions } from "./useWear.ts";
 import styles from "./wear.module.css";
@@ -14,13 +15,13 @@ export function EntryList() {
   const chosen = useWear((state) => state.entry);
   const on = useWear((state) => state.on);
   const issues = useWear((state) => state.issues);
+  const rigName = useSandbox((state) => state.document.rig.name);
   const { edit, look } = useWearActions();
   const kinds = owner.list === "webbings" ? WEBBING_KINDS : PART_KINDS;
   const entries = entriesOf(written, owner);
   function add(): void {
     const event = entries.length === 0 ? (owner.list === "webbings" ? "rigged" : "putUp") : "falls";
-    const kind = kinds.find((one) => one.event === event);
-    const after = addEntry(written, owner, { date: on, event, ...kind?.fresh });
+    const after = addEntry(written, owner, { date: on, event, ...freshFields(kinds, event, rigName) });
     edit(after.record, "an entry added");
     look({ entry: after.entry });
   }

@@ -1,11 +1,8 @@
 import { formatForce, formatPercent } from "@secondline/rig";
 import type { BreakTest, GroupReport, Narrowing } from "@secondline/strength";
-import { Button } from "../design/Button.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { DotPlot } from "./DotPlot.tsx";
-import { dateWords } from "./days.ts";
-import { resultWords } from "./testGroups.ts";
-import { useWear, useWearActions } from "./useWear.ts";
+import { TestTable } from "./TestTable.tsx";
 import styles from "./wear.module.css";
 import { capital } from "./wearWords.ts";
 
@@ -79,7 +76,7 @@ function Numbers({ report }: { report: GroupReport }) {
           note={
             deviation === undefined
               ? "no spread from one"
-              : `± ${formatForce(deviation)}, ${formatPercent(deviation / mean)}`
+              : `± ${small(deviation)}, ${formatPercent(Number((deviation / mean).toPrecision(2)))}`
           }
         />
       )}
@@ -123,8 +120,10 @@ function More({ report }: { report: GroupReport }) {
   );
 }
 
-const best = ([one]: readonly Narrowing[]): string =>
-  one ? `: one more about +${formatForce(Math.max(0, one.gain))}` : "";
+/** A difference beside loads in kilonewtons: in the same unit, however small. */
+const small = (newtons: number): string => `${Number((newtons / 1000).toPrecision(2))} kN`;
+
+const best = ([one]: readonly Narrowing[]): string => (one ? `: one more about +${small(Math.max(0, one.gain))}` : "");
 
 function Fits({ report }: { report: GroupReport }) {
   const range = ([low, value, high]: readonly [number, number, number]) =>
@@ -178,39 +177,10 @@ function MoreTests({ steps }: { steps: readonly Narrowing[] }) {
       {steps
         .map(
           ({ more, value, gain }) =>
-            `${Number.isFinite(more) ? `${more} more` : "never more than"} ${formatForce(value)}${gain > 0 ? ` (+${formatForce(gain)})` : ""}`,
+            `${Number.isFinite(more) ? `${more} more` : "never more than"} ${formatForce(value)}${gain > 0 ? ` (+${small(gain)})` : ""}`,
         )
         .join("; ")}
       .
     </p>
-  );
-}
-
-function TestTable({ tests }: { tests: readonly BreakTest[] }) {
-  const all = useWear((state) => state.history.present.log.tests);
-  const { removeTest } = useWearActions();
-  return (
-    <Disclosure level={4} title={tests.length === 1 ? "The test" : `The ${tests.length} tests`}>
-      <ul className={styles.testList}>
-        {tests.map((test) => (
-          <li key={all.indexOf(test)}>
-            <span>
-              {test.date ? `${dateWords(test.date)}: ` : ""}
-              {resultWords(test, formatForce)}
-              {[test.failureMode, test.failurePlace, test.batch && `batch ${test.batch}`, test.takenFrom, test.note]
-                .filter(Boolean)
-                .map((word) => `, ${word}`)}
-            </span>
-            <Button
-              tone="quiet"
-              icon="bin"
-              iconOnly
-              label={`Remove this test: ${resultWords(test, formatForce)}`}
-              onClick={() => removeTest(all.indexOf(test))}
-            />
-          </li>
-        ))}
-      </ul>
-    </Disclosure>
   );
 }

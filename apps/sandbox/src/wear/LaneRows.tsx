@@ -12,6 +12,7 @@ interface LaidItem {
   readonly left: number;
   readonly width: number;
   readonly row: number;
+  readonly beyond: { readonly left: number; readonly right: number };
   readonly label: { readonly x: number; readonly anchor: "start" | "middle" | "end" };
 }
 
@@ -29,7 +30,7 @@ const letters = (text: string): number => text.length * 6.3 + 8;
 
 export function layLanes(lanes: readonly Lane[], x: Scale, width: number, wide: boolean): LaidLane[] {
   return lanes.map(({ name, items }) => {
-    const bars = items.map((item) => layItem(item, x, width));
+    const bars = items.filter(({ from, to }) => to >= x.from && from <= x.to).map((item) => layItem(item, x, width));
     const rows = rowsOf(
       bars.map(({ reach }) => reach),
       4,
@@ -39,18 +40,23 @@ export function layLanes(lanes: readonly Lane[], x: Scale, width: number, wide: 
   });
 }
 
+/** How far a bar that goes on out of sight is drawn beyond the edge, where it is cut off [px]. */
+const BEYOND = 8;
+
 /** The label lies in its bar when it fits, else to the right of it, else to the left. */
 function layItem(item: LaneItem, x: Scale, edge: number) {
-  const [left, right] = [x.px(item.from), x.px(item.to)];
+  const [left, right] = [x.px(Math.max(item.from, x.from)), x.px(Math.min(item.to, x.to))];
+  const beyond = { left: item.from < x.from ? BEYOND : 0, right: item.to > x.to ? BEYOND : 0 };
   const width = Math.max(LEAST, right - left);
   const start = (left + right - width) / 2;
   const room = letters(item.label);
-  const bar = { item, left: start, width };
+  const bar = { item, left: start, width, beyond };
   if (room <= width)
     return {
       ...bar,
       label: { x: start + width / 2, anchor: "middle" as const },
-      reach: { from: start, to: start + width },
+      // Unclipped, so that the bars keep their order while one zooms.
+      reach: { from: Math.min(start, x.px(item.from)), to: Math.max(start + width, x.px(item.to)) },
     };
   if (start + width + room <= edge)
     return {
@@ -115,7 +121,7 @@ function Item({
   onBy,
   onEnd,
 }: Omit<Props, "lanes" | "top"> & { laid: LaidItem; y: number; height: number }) {
-  const { item, left, width, label } = laid;
+  const { item, left, width, label, beyond } = laid;
   const colour = KIND_COLOUR[item.kind];
   const body = (
     <>
@@ -128,10 +134,11 @@ function Item({
         fill="transparent"
       />
       <rect
-        x={left}
+        x={left - beyond.left}
         y={y}
-        width={width}
+        width={width + beyond.left + beyond.right}
         height={height}
+        clipPath={beyond.left + beyond.right > 0 ? `url(#${id}-sight)` : undefined}
         rx="2"
         fill={width > 8 ? `url(#${id}-${item.kind})` : colour}
         stroke={colour}
@@ -139,7 +146,7 @@ function Item({
       />
       <rect className={styles.focus} x={left - 3} y={y - 3} width={width + 6} height={height + 6} rx="4" />
       <text className={styles.halo} x={label.x} y={y + height / 2 + 4} textAnchor={label.anchor}>
-        {label.anchor === "middle" ? item.label : item.label}
+        {item.label}
       </text>
     </>
   );
@@ -158,7 +165,7 @@ function Item({
     max: length,
     step: 0.1,
     bigStep: 1,
-    perUnit: (x.px(x.to) - x.px(x.from)) / length,
+    perUnit: (x.px(x.to) - x.px(x.from)) / (x.to - x.from),
     onEnd,
     onBegin: () => onBegin(entry),
   };
@@ -178,33 +185,35 @@ function Item({
       </Grip>
       {isChosen &&
         item.ends &&
-        (["from", "to"] as const).map((end) => {
-          const at = end === "from" ? left : left + width;
-          return (
-            <Grip
-              {...common}
-              key={end}
-              label={end === "from" ? "Its beginning" : "Its end"}
-              text={formatLength(item[end])}
-              value={item[end]}
-              onBy={(by) => onBy(by, end)}
-              className={styles.end!}
-            >
-              <rect x={at - 12} y={y - 3} width={24} height={height + 6} fill="transparent" />
-              <rect className={styles.focus} x={at - 6} y={y - 5} width={12} height={height + 10} rx="4" />
-              <rect
-                x={at - 3}
-                y={y - 2}
-                width={6}
-                height={height + 4}
-                rx="3"
-                fill="var(--raised)"
-                stroke="var(--accent)"
-                strokeWidth="2"
-              />
-            </Grip>
-          );
-        })}
+        (["from", "to"] as const)
+          .filter((end) => item[end] >= x.from && item[end] <= x.to)
+          .map((end) => {
+            const at = end === "from" ? left : left + width;
+            return (
+              <Grip
+                {...common}
+                key={end}
+                label={end === "from" ? "Its beginning" : "Its end"}
+                text={formatLength(item[end])}
+                value={item[end]}
+                onBy={(by) => onBy(by, end)}
+                className={styles.end!}
+              >
+                <rect x={at - 12} y={y - 3} width={24} height={height + 6} fill="transparent" />
+                <rect className={styles.focus} x={at - 6} y={y - 5} width={12} height={height + 10} rx="4" />
+                <rect
+                  x={at - 3}
+                  y={y - 2}
+                  width={6}
+                  height={height + 4}
+                  rx="3"
+                  fill="var(--raised)"
+                  stroke="var(--accent)"
+                  strokeWidth="2"
+                />
+              </Grip>
+            );
+          })}
     </>
   );
 }

@@ -1,10 +1,13 @@
+import type { WebbingState } from "@secondline/strength";
 import { useMemo } from "react";
 import { Button } from "../design/Button.tsx";
 import { DEMO_RIGS } from "../files/demoRigs.ts";
 import { useContextOrThrow, useSandbox } from "../state/useSandbox.ts";
 import { dateWords } from "./days.ts";
+import type { Stretch } from "./entryKinds.ts";
+import { around } from "./useAlong.ts";
 import { applyTo } from "./useInRig.ts";
-import { useFits, useWear, useWearState } from "./useWear.ts";
+import { useFits, useWear, useWearActions, useWearState } from "./useWear.ts";
 import styles from "./wear.module.css";
 import { flagWords } from "./wearWords.ts";
 
@@ -12,6 +15,12 @@ import { flagWords } from "./wearWords.ts";
 export function Places() {
   const { webbings, flags } = useWearState();
   const on = useWear((state) => state.on);
+  const { look } = useWearActions();
+  function show({ id, to }: WebbingState, place: Stretch): void {
+    const owner = { list: "webbings", index: webbings.findIndex((webbing) => webbing.id === id) } as const;
+    look({ owner, entry: undefined, along: around(place, to) });
+    document.querySelector("[data-along]")?.scrollIntoView({ block: "nearest" });
+  }
   const told = useMemo(
     () =>
       webbings
@@ -32,13 +41,16 @@ export function Places() {
         <div key={webbing.id}>
           <h4 className={styles.h4}>{webbing.name}</h4>
           <ul className={styles.flags}>
-            {words.map(({ key, headline, detail }) => (
+            {words.map(({ key, headline, detail, place }) => (
               <li key={key}>
                 <span aria-hidden="true" className={styles.flagMark}>
                   ▲
                 </span>
                 <span>
-                  {headline} <span className={styles.soft}>{detail}</span>
+                  {headline} <span className={styles.soft}>{detail}</span>{" "}
+                  <button type="button" className={styles.show} onClick={() => show(webbing, place)}>
+                    Show it
+                  </button>
                 </span>
               </li>
             ))}

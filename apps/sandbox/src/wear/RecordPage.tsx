@@ -5,6 +5,7 @@ import { CalendarFigure } from "./CalendarFigure.tsx";
 import { dayOf } from "./days.ts";
 import { Messages } from "./EntryForm.tsx";
 import { EntryList } from "./EntryList.tsx";
+import { whereAndWhat } from "./issues.ts";
 import { OwnerChoice, OwnerFields, ownerName, StockOf } from "./OwnerChoice.tsx";
 import { Places, UseInRig } from "./Places.tsx";
 import { TakeDownPart } from "./TakeDownPart.tsx";
@@ -96,7 +97,7 @@ function Head({ facts }: { facts: WebbingFacts | undefined }) {
             ✕ {issues.length === 1 ? "One thing" : `${issues.length} things`} to put right. Until then everything
             computed is from before.
           </p>
-          <Messages messages={[...new Set(issues.map(({ message }) => message))].slice(0, 6)} />
+          <Messages messages={[...new Set(issues.map(whereAndWhat))].slice(0, 6)} />
         </>
       )}
     </header>

@@ -23,33 +23,35 @@ export function Ribbon({ x, state, id, wide }: { x: Scale; state: WebbingState; 
           Webbing
         </text>
       )}
-      <rect
-        x={x.px(from)}
-        y={TOP}
-        width={x.px(to) - x.px(from)}
-        height={THICK}
-        fill="var(--raised)"
-        stroke="var(--edge)"
-      />
-      {placement && <rect x={a} y={TOP} width={b - a} height={THICK} fill="var(--accent-wash)" stroke="var(--ink)" />}
-      {marks.map((mark) => {
-        const [left, right] = [x.px(mark.from), x.px(mark.to)];
-        const width = Math.max(LEAST, right - left);
-        const kind = markKind(mark.kind);
-        return (
-          <rect
-            key={`${mark.kind} ${mark.from} ${mark.to} ${mark.since}`}
-            x={(left + right - width) / 2}
-            y={TOP}
-            width={width}
-            height={THICK}
-            fill={width > 8 ? `url(#${id}-${kind})` : KIND_COLOUR[kind]}
-            stroke={KIND_COLOUR[kind]}
-            strokeWidth={width > 8 ? 0.75 : 0}
-          />
-        );
-      })}
-      <MarkedEnd at={x.px(from)} />
+      <g clipPath={`url(#${id}-sight)`}>
+        <rect
+          x={x.px(from)}
+          y={TOP}
+          width={x.px(to) - x.px(from)}
+          height={THICK}
+          fill="var(--raised)"
+          stroke="var(--edge)"
+        />
+        {placement && <rect x={a} y={TOP} width={b - a} height={THICK} fill="var(--accent-wash)" stroke="var(--ink)" />}
+        {marks.map((mark) => {
+          const [left, right] = [x.px(mark.from), x.px(mark.to)];
+          const width = Math.max(LEAST, right - left);
+          const kind = markKind(mark.kind);
+          return (
+            <rect
+              key={`${mark.kind} ${mark.from} ${mark.to} ${mark.since}`}
+              x={(left + right - width) / 2}
+              y={TOP}
+              width={width}
+              height={THICK}
+              fill={width > 8 ? `url(#${id}-${kind})` : KIND_COLOUR[kind]}
+              stroke={KIND_COLOUR[kind]}
+              strokeWidth={width > 8 ? 0.75 : 0}
+            />
+          );
+        })}
+        <MarkedEnd at={x.px(from)} />
+      </g>
     </Unspoken>
   );
 }

@@ -1,13 +1,12 @@
 import { formatForce, formatLength } from "@secondline/rig";
 import type { StrengthZone, WebbingState } from "@secondline/strength";
-import { type ReactNode, useRef } from "react";
 import styles from "./figures.module.css";
-import { Grip } from "./Grip.tsx";
 import { labelHeights } from "./labelHeights.ts";
+import { ReadOff } from "./StrengthReader.tsx";
 import { roundTicks, type Scale, scaleOf } from "./scale.ts";
 import { Unspoken } from "./Unspoken.tsx";
 import type { Needed } from "./useWear.ts";
-import { weakest, zonesWithin, zoneWords } from "./wearWords.ts";
+import { weakest, zonesWithin } from "./wearWords.ts";
 
 interface Props {
   x: Scale;
@@ -33,7 +32,8 @@ export function StrengthPlot(props: Props) {
   const y = scaleOf(0, most * 1.12, top + height, top);
   const loaded = state.placement ? zonesWithin(zones, state.placement.from, state.placement.to) : zones;
   const worst = weakest(loaded);
-  const last = zones.at(-1);
+  // The curves are named where they leave the picture.
+  const last = zones.findLast((zone) => zone.from < x.to - 1e-9);
   return (
     <g>
       <text className={`${styles.lane} ${styles.halo}`} x={0} y={top - 6}>
@@ -47,10 +47,12 @@ export function StrengthPlot(props: Props) {
           </text>
         </Unspoken>
       ))}
-      {needed &&
-        loaded.map((zone) => <Short key={zone.from} {...{ x, y, zone, id }} needed={needed.needed} state={state} />)}
-      <path d={steps(zones, "strength", x, y)} fill="none" stroke="var(--ink)" strokeWidth="1.25" />
-      <path d={steps(zones, "strength5", x, y)} fill="none" stroke="var(--accent)" strokeWidth="2.5" />
+      <g clipPath={`url(#${id}-sight)`}>
+        {needed &&
+          loaded.map((zone) => <Short key={zone.from} {...{ x, y, zone, id }} needed={needed.needed} state={state} />)}
+        <path d={steps(zones, "strength", x, y)} fill="none" stroke="var(--ink)" strokeWidth="1.25" />
+        <path d={steps(zones, "strength5", x, y)} fill="none" stroke="var(--accent)" strokeWidth="2.5" />
+      </g>
       {needed && (
         <path
           d={`M${x.px(x.from)} ${y.px(needed.needed)}H${x.px(x.to)}`}
@@ -61,7 +63,7 @@ export function StrengthPlot(props: Props) {
       )}
       {last && <Labels {...{ x, y, last, needed, wide }} />}
       {worst && <Worst {...{ x, y, worst, width }} />}
-      <ReadOff {...props} y={y} worst={worst} />
+      <ReadOff {...props} {...{ y, worst }} />
     </g>
   );
 }
@@ -150,7 +152,9 @@ function Labels({ x, y, last, needed, wide }: LabelProps) {
 }
 
 function Worst({ x, y, worst, width }: { x: Scale; y: Scale; worst: StrengthZone; width: number }) {
-  const at = (x.px(worst.from) + x.px(worst.to)) / 2;
+  const place = (worst.from + worst.to) / 2;
+  if (place < x.from || place > x.to) return <Elsewhere {...{ x, y, worst }} before={place < x.from} />;
+  const at = x.px(place);
   const below = y.px(worst.strength5);
   const text = `${formatForce(worst.strength5)}, ${worst.reason}`;
   const flip = at + 14 + text.length * 6.3 > width - 8;
@@ -170,101 +174,20 @@ function Worst({ x, y, worst, width }: { x: Scale; y: Scale; worst: StrengthZone
   );
 }
 
-/** A line to read off what it holds at a place; starts at the weakest one. */
-function ReadOff({
-  x,
-  y,
-  zones,
-  top,
-  height,
-  read,
-  onRead,
-  worst,
-}: Props & { y: Scale; worst: StrengthZone | undefined }) {
-  const first = zones[0];
-  const last = zones.at(-1);
-  const start = read ?? (worst ? (worst.from + worst.to) / 2 : 0);
-  if (!first || !last) return null;
-  const place = Math.min(Math.max(start, first.from), last.to);
-  const here = weakest(zones.filter((zone) => zone.from <= place && place <= zone.to)) ?? first;
-  const base = y.px(0);
+/** The weakest place lies out of sight: where, at the edge it lies beyond. */
+function Elsewhere({ x, y, worst, before }: { x: Scale; y: Scale; worst: StrengthZone; before: boolean }) {
+  const words = `${formatForce(worst.strength5)} at ${formatLength((worst.from + worst.to) / 2)}`;
   return (
-    <Reader
-      {...{ x, place, here, base, top, height, onRead }}
-      min={first.from}
-      max={last.to}
-      shown={read !== undefined}
-    />
-  );
-}
-
-interface ReaderProps {
-  x: Scale;
-  place: number;
-  here: StrengthZone;
-  base: number;
-  top: number;
-  height: number;
-  min: number;
-  max: number;
-  shown: boolean;
-  onRead: (place: number) => void;
-}
-
-function Reader({ x, place, here, base, top, height, min, max, shown, onRead }: ReaderProps) {
-  const at = x.px(place);
-  const right = at < (x.px(x.from) + x.px(x.to)) / 2;
-  const clamped = (value: number) => onRead(Math.min(Math.max(value, min), max));
-  const words = `${formatLength(place)}: ${zoneWords(here)}`;
-  return (
-    <>
-      <Moving {...{ place, clamped, min, max, words }} perUnit={(x.px(x.to) - x.px(x.from)) / (x.to - x.from)}>
-        <rect x={at - 12} y={top} width={24} height={height + 22} fill="transparent" />
-        <rect className={styles.focus} x={at - 9} y={base - 9} width={18} height={18} rx="9" />
-        {shown && <path d={`M${at} ${top}V${base}`} stroke="var(--soft-ink)" strokeWidth="1" />}
-        <circle cx={at} cy={base} r="6" fill="var(--raised)" stroke="var(--accent)" strokeWidth="2" />
-      </Moving>
-      {shown && (
-        <text className={styles.halo} x={right ? at + 8 : at - 8} y={top + 14} textAnchor={right ? "start" : "end"}>
-          {`${formatLength(place)}: ${formatForce(here.strength)} / ${formatForce(here.strength5)}, ${here.reason}`}
-        </text>
-      )}
-    </>
-  );
-}
-
-function Moving({
-  place,
-  clamped,
-  min,
-  max,
-  words,
-  perUnit,
-  children,
-}: {
-  place: number;
-  clamped: (value: number) => void;
-  min: number;
-  max: number;
-  words: string;
-  perUnit: number;
-  children: ReactNode;
-}) {
-  const start = useRef(place);
-  return (
-    <Grip
-      label="Read off at"
-      text={words}
-      value={place}
-      step={0.1}
-      bigStep={1}
-      onBegin={() => {
-        start.current = place;
-      }}
-      onBy={(by) => clamped(start.current + by)}
-      {...{ min, max, perUnit }}
-    >
-      {children}
-    </Grip>
+    <Unspoken>
+      <text
+        className={styles.halo}
+        x={before ? x.px(x.from) + 4 : x.px(x.to) - 4}
+        y={y.px(0) - 8}
+        textAnchor={before ? "start" : "end"}
+        fontWeight="500"
+      >
+        {before ? `◂ weakest: ${words}` : `weakest: ${words} ▸`}
+      </text>
+    </Unspoken>
   );
 }

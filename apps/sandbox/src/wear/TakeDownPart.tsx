@@ -1,5 +1,5 @@
 import { formatPercent } from "@secondline/rig";
-import type { PartTakeDown, TakeDown } from "@secondline/strength";
+import type { PartTakeDown } from "@secondline/strength";
 import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
@@ -7,8 +7,9 @@ import { Tick } from "../design/Tick.tsx";
 import { VerdictMark } from "../design/VerdictMark.tsx";
 import { useActions } from "../state/useSandbox.ts";
 import { dateWords } from "./days.ts";
+import { partTone, partWords, type Today, takeDownSentence, takeDownTone, whenWords } from "./takeDownWords.ts";
 import { latestOf } from "./useAnalysis.ts";
-import { partWords, type TakeDownState, type TakeDowns } from "./useTakeDown.ts";
+import type { TakeDownState, TakeDowns } from "./useTakeDown.ts";
 import { useWear, useWearActions } from "./useWear.ts";
 import styles from "./wear.module.css";
 
@@ -64,66 +65,55 @@ function Body({ state }: { state: TakeDownState }) {
   const found = latestOf(answer);
   if (answer.kind === "failed") return <p className={styles.wrong}>✕ No date: {answer.message}</p>;
   if (!found) return <p className={styles.soft}>Looking ahead two years…</p>;
-  return <Found found={found} busy={answer.kind === "busy"} old={state.old} factor={state.factor} />;
+  return <Found found={found} busy={answer.kind === "busy"} old={state.old} today={state.today} />;
 }
 
-function Found({ found, busy, old, factor }: { found: TakeDowns; busy: boolean; old: boolean; factor: number }) {
+function Found({ found, busy, old, today }: { found: TakeDowns; busy: boolean; old: boolean; today: Today }) {
   const { chosen, strict, central, confidence } = found;
-  const first = chosen.parts[0];
-  const tone = first?.when === "now" ? "fails" : first?.when === "later" ? "thin" : "holds";
+  const [dated, beyond] = [false, true].map((is) => chosen.parts.filter(({ when }) => (when === "beyond") === is));
   return (
-    <div aria-busy={busy}>
+    <div className={styles.outlook} aria-busy={busy}>
       <p className={styles.serif}>
-        <VerdictMark verdict={tone} size={18} /> <span>{sentence(first, chosen.date, chosen.horizon, factor)}</span>
+        <VerdictMark verdict={takeDownTone(chosen, today)} size={18} /> <span>{takeDownSentence(chosen, today)}</span>
       </p>
       <p className={styles.note}>
         At the present rate of use, for {formatPercent(confidence)} of such parts. For 99 % of them: {whenWords(strict)}
         . For half of them: {whenWords(central)}.{old && " The loads are from before the last change to the rig."}
       </p>
-      <ul className={styles.parts}>
-        {chosen.parts
-          .filter(({ when }) => when !== "beyond")
-          .map((part) => (
-            <Part key={part.id} part={part} horizon={chosen.horizon} />
-          ))}
-      </ul>
-      {chosen.parts.some(({ when }) => when === "beyond") && (
+      <Parts parts={dated!} {...{ today }} horizon={chosen.horizon} />
+      {beyond!.length > 0 && (
         <Disclosure
           level={4}
-          title={`${chosen.parts.filter(({ when }) => when === "beyond").length} parts last beyond ${dateWords(chosen.horizon)}`}
+          title={`${beyond!.length === 1 ? "1 part" : `${beyond!.length} parts`} without a date until ${dateWords(chosen.horizon)}`}
         >
-          <ul className={styles.parts}>
-            {chosen.parts
-              .filter(({ when }) => when === "beyond")
-              .map((part) => (
-                <Part key={part.id} part={part} horizon={chosen.horizon} />
-              ))}
-          </ul>
+          <Parts parts={beyond!} {...{ today }} horizon={chosen.horizon} />
         </Disclosure>
       )}
     </div>
   );
 }
 
-function sentence(first: PartTakeDown | undefined, date: string | undefined, horizon: string, factor: number): string {
-  if (!first) return "The study gave no loads to go by.";
-  if (first.when === "now") return `Take it down: ${first.name} no longer has the factor of ${factor}.`;
-  if (first.when === "later")
-    return `Take it down by ${dateWords(date ?? "")}: then ${first.name} no longer has the factor of ${factor}.`;
-  return `Every part keeps the factor of ${factor} until ${dateWords(horizon)} at least, the last day looked at.`;
+interface PartsProps {
+  parts: readonly PartTakeDown[];
+  today: Today;
+  horizon: string;
 }
 
-function whenWords({ parts, date, horizon }: TakeDown): string {
-  if (date === undefined) return `beyond ${dateWords(horizon)}`;
-  return parts[0]?.when === "now" ? "overdue" : `by ${dateWords(date)}`;
+function Parts({ parts, today, horizon }: PartsProps) {
+  return (
+    <ul className={styles.parts}>
+      {parts.map((part) => (
+        <Part key={part.id} {...{ part, today, horizon }} />
+      ))}
+    </ul>
+  );
 }
 
-function Part({ part, horizon }: { part: PartTakeDown; horizon: string }) {
-  const tone = part.when === "now" ? "fails" : part.when === "later" ? "thin" : "holds";
+function Part({ part, today, horizon }: { part: PartTakeDown; today: Today; horizon: string }) {
   return (
     <li>
       <p className={styles.partName}>
-        <VerdictMark verdict={tone} size={14} /> {part.name}
+        <VerdictMark verdict={partTone(part, today)} size={14} /> {part.name}
         {part.reason && part.reason !== "webbing" && <span className={styles.soft}>, {part.reason}</span>}
       </p>
       <p className={styles.note}>{partWords(part, horizon)}.</p>

@@ -57,7 +57,7 @@ function Bar({ entries }: { entries: Parameters<typeof ActionMenu>[0]["entries"]
             type="button"
             className={styles.tab}
             aria-current={name === page ? "page" : undefined}
-            onClick={() => look({ page: name })}
+            onClick={() => look({ page: name, test: undefined })}
           >
             {label}
           </button>

@@ -2,6 +2,8 @@
 import { dayOf } from "./days.ts";
 import { type EntryKind, entryWords } from "./entryKinds.ts";
 import { shortLabel } from "./lanes.ts";
+import { rowsOf } from "./rows.ts";
+import type { Scale } from "./scale.ts";
 import type { WrittenEntry } from "./work.ts";
 
 export interface Stay {
@@ -53,4 +55,22 @@ export function calendarSpan(days: readonly number[], on: number, ahead: readonl
   const last = Math.max(on + 120, ...days, ...ahead.filter((day) => day <= on + 760));
   const air = Math.max(15, (last - first) * 0.03);
   return [first - air, last + air];
+}
+
+export interface PlacedDate extends Dated {
+  readonly row: number;
+  /** Its label stands to the left of its mark. */
+  readonly left: boolean;
+}
+
+/** In as few rows as leave every mark free, with its label where there are `labels`; `width` is that of the drawing [px]. */
+export function placeDates(dated: readonly Dated[], x: Scale, labels: boolean, width: number): PlacedDate[] {
+  const reach = dated.map(({ day, label }) => {
+    const at = x.px(day);
+    const room = labels ? label.length * 6.3 + 6 : 0;
+    const left = at + 14 + room > width;
+    return left ? { from: at - 13 - room, to: at + 13 } : { from: at - 13, to: at + 13 + room };
+  });
+  const rows = rowsOf(reach, 3);
+  return dated.map((one, i) => ({ ...one, row: rows[i] ?? 0, left: (reach[i]?.from ?? 0) < x.px(one.day) - 14 }));
 }

@@ -198,6 +198,12 @@ export const PART_KINDS: readonly EntryKind[] = [
   { event: "replaced", label: "Replaced by a new one", fields: [], fresh: {}, say: () => "Replaced by a new one" },
 ];
 
+/** Fields of a new entry. Where a rig is asked for, it is most often the one in hand. */
+export function freshFields(kinds: readonly EntryKind[], event: string, rigName: string): Record<string, unknown> {
+  const fresh = kinds.find((kind) => kind.event === event)?.fresh ?? {};
+  return { ...fresh, ...(fresh.rig === "" ? { rig: rigName } : {}) };
+}
+
 export function entryWords(kinds: readonly EntryKind[], entry: WrittenEntry): string {
   return kinds.find((kind) => kind.event === entry.event)?.say(entry) ?? `Unknown entry "${entry.event}"`;
 }

@@ -1,9 +1,9 @@
-import { formatForce } from "@secondline/rig";
-import type { PartTakeDown, TakeDown } from "@secondline/strength";
+import type { TakeDown } from "@secondline/strength";
 import { useMemo } from "react";
 import { useSandbox } from "../state/useSandbox.ts";
-import type { Outlook } from "./CalendarFigure.tsx";
-import { dateWords, dayOf } from "./days.ts";
+import type { Outlook } from "./CalendarPaper.tsx";
+import { dayOf } from "./days.ts";
+import { calendarWords, type Today, todayOf } from "./takeDownWords.ts";
 import { type Answer, latestOf, useAnalysis } from "./useAnalysis.ts";
 import { useFits, useWear } from "./useWear.ts";
 
@@ -21,7 +21,7 @@ export interface TakeDowns {
 export type TakeDownState =
   | { readonly kind: "noFit" }
   | { readonly kind: "noStudy" }
-  | { readonly kind: "ready"; readonly answer: Answer<TakeDowns>; readonly old: boolean; readonly factor: number };
+  | { readonly kind: "ready"; readonly answer: Answer<TakeDowns>; readonly old: boolean; readonly today: Today };
 
 /** Until when the rig in hand may stay up, from the loads of its last study. */
 export function useTakeDown(): TakeDownState {
@@ -44,7 +44,10 @@ export function useTakeDown(): TakeDownState {
     usable
       ? async (analysis) => {
           const { outcome } = verdict;
-          const loads = Object.fromEntries(outcome.parts.map(({ id, load }) => [id, load]));
+          // As the verdict does: a load known to within ± counts at its upper end.
+          const loads = Object.fromEntries(
+            outcome.parts.map((part) => [part.id, part.load + (part.loadUncertainty ?? 0)]),
+          );
           const input = {
             rig,
             record: written,
@@ -62,7 +65,7 @@ export function useTakeDown(): TakeDownState {
   );
   if (!fits) return { kind: "noFit" };
   if (!usable) return { kind: "noStudy" };
-  return { kind: "ready", answer, old: verdict.rigVersion !== version, factor: verdict.outcome.requiredFactor };
+  return { kind: "ready", answer, old: verdict.rigVersion !== version, today: todayOf(verdict.outcome) };
 }
 
 /** The date as the calendar draws it. */
@@ -70,19 +73,6 @@ export function outlookOf(state: TakeDownState): Outlook | undefined {
   const found = state.kind === "ready" ? latestOf(state.answer) : undefined;
   if (!found) return undefined;
   const { chosen, strict, central, confidence } = found;
-  const words =
-    chosen.date === undefined
-      ? ""
-      : chosen.parts[0]?.when === "now"
-        ? "below the factor now"
-        : `down by ${dateWords(chosen.date)}`;
-  return { day: dayOf(chosen.date), strict: dayOf(strict.date), central: dayOf(central.date), words, confidence };
-}
-
-export function partWords(part: PartTakeDown, horizon: string): string {
-  const then = `${formatForce(part.strengthThen)} of ${formatForce(part.required)} needed`;
-  if (part.when === "now")
-    return `Below the factor already: ${formatForce(part.strengthNow)} of ${formatForce(part.required)} needed`;
-  if (part.when === "later") return `Until ${dateWords(part.date ?? "")}, then ${then}`;
-  return `Beyond ${dateWords(horizon)}, the last day looked at: then still ${then}`;
+  const days = { day: dayOf(chosen.date), strict: dayOf(strict.date), central: dayOf(central.date) };
+  return { ...days, words: calendarWords(chosen), confidence };
 }

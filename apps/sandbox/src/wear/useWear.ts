@@ -88,11 +88,12 @@ function useNeeded(state: WebbingState | undefined): Needed | undefined {
   const placement = state?.placement;
   return useMemo(() => {
     if (!placement || !verdict || verdict.rig.name !== placement.rig) return undefined;
-    const load = verdict.outcome.parts.find((part) => part.id === placement.line)?.load;
+    const part = verdict.outcome.parts.find(({ id }) => id === placement.line);
+    if (!part) return undefined;
     const factor = verdict.outcome.requiredFactor;
-    return load === undefined
-      ? undefined
-      : { load, factor, needed: load * factor, old: verdict.rigVersion !== version };
+    // As the verdict does: a load known to within ± counts at its upper end.
+    const load = part.load + (part.loadUncertainty ?? 0);
+    return { load, factor, needed: load * factor, old: verdict.rigVersion !== version };
   }, [placement, verdict, version]);
 }
 

@@ -5,6 +5,7 @@ import { closeGroup, type History, record as recordStep, redo, startHistory, und
 import type { Sandbox } from "../state/sandbox.ts";
 import { dayOf, todayIso } from "./days.ts";
 import type { Owner } from "./entryEdits.ts";
+import type { Stretch } from "./entryKinds.ts";
 import {
   type BreakLog,
   EXAMPLE_LOG_TEXT,
@@ -24,6 +25,12 @@ export interface RecordIssue {
 
 export type WearPage = "record" | "log";
 
+/** The break test that was last opened, by its place in the log; `editing`: its form is open. */
+export interface ChosenTest {
+  readonly index: number;
+  readonly editing: boolean;
+}
+
 export interface WearStateSlice {
   readonly history: History<WearWork>;
   /** Faults of the record as written. */
@@ -35,6 +42,9 @@ export interface WearStateSlice {
   readonly owner: Owner;
   /** Index of the entry in the form. */
   readonly entry: number | undefined;
+  readonly test: ChosenTest | undefined;
+  /** The stretch of the webbing in sight [m from the marked end]; undefined: all of it. */
+  readonly along: Stretch | undefined;
   /** The day that is shown, YYYY-MM-DD. */
   readonly on: string;
   readonly confidence: number;
@@ -48,10 +58,13 @@ export interface WearActions {
   /** Another record or log takes the place of the one in hand, which is kept. */
   replace: (part: Partial<WearWork>, label: string) => void;
   addTest: (test: BreakTest) => void;
+  changeTest: (index: number, test: BreakTest) => void;
   removeTest: (index: number) => void;
   undo: () => void;
   redo: () => void;
-  look: (part: Partial<Pick<WearStateSlice, "page" | "owner" | "entry" | "on" | "confidence">>) => void;
+  look: (
+    part: Partial<Pick<WearStateSlice, "page" | "owner" | "entry" | "test" | "along" | "on" | "confidence">>,
+  ) => void;
 }
 
 export interface WearStore {
@@ -78,9 +91,13 @@ export function createWearStore(
     const read = record === before.history.present.record ? undefined : readWearRecord(record);
     const rest = read === undefined ? {} : readable(read, record);
     setState({ history, earlier, ...rest });
-    const { owner, entry } = getState();
+    const { owner, entry, test } = getState();
+    // Another test may stand in its place now: a form must not write into that one.
+    if (test && history.present.log.tests[test.index] !== before.history.present.log.tests[test.index])
+      setState({ test: undefined });
     const owners = record[owner.list] ?? [];
-    if (owner.index >= owners.length) setState({ owner: { list: "webbings", index: 0 }, entry: undefined });
+    if (owner.index >= owners.length)
+      setState({ owner: { list: "webbings", index: 0 }, entry: undefined, along: undefined });
     else if (entry !== undefined && entry >= (owners[owner.index]?.entries.length ?? 0)) setState({ entry: undefined });
     if (history.present !== before.history.present || earlier !== before.earlier)
       keep({ work: history.present, earlier });
@@ -97,11 +114,25 @@ export function createWearStore(
       const old = { name: part.record ? present().record.name : present().log.name, replaced: now(), work: present() };
       takeOver(step(part, label), [old, ...getState().earlier].slice(0, KEPT));
       if (part.record)
-        setState({ owner: { list: "webbings", index: 0 }, entry: undefined, on: latestDay(part.record) });
+        setState({
+          owner: { list: "webbings", index: 0 },
+          entry: undefined,
+          along: undefined,
+          on: latestDay(part.record),
+        });
     },
     addTest(test) {
       const { log } = present();
       takeOver(step({ log: { ...log, tests: [...log.tests, test] } }, "a break test added"));
+    },
+    changeTest(index, test) {
+      const { log } = present();
+      const old = log.tests[index];
+      if (!old) return;
+      // Where it came from, and that it is made up, does not change with what is written in it.
+      const { line, invented } = old;
+      const kept = { ...(line === undefined ? {} : { line }), ...(invented ? { invented } : {}) };
+      takeOver(step({ log: { ...log, tests: log.tests.with(index, { ...test, ...kept }) } }, "a break test changed"));
     },
     removeTest(index) {
       const { log } = present();
@@ -109,7 +140,8 @@ export function createWearStore(
     },
     undo: () => takeOver(undo(getState().history)),
     redo: () => takeOver(redo(getState().history)),
-    look: (part) => setState(part),
+    // Another webbing has other places.
+    look: (part) => setState(part.owner ? { along: undefined, ...part } : part),
   };
   return { store, actions };
 }
@@ -148,6 +180,8 @@ function firstState(kept: KeptWear | undefined): WearStateSlice {
     page: "record",
     owner: { list: "webbings", index: 0 },
     entry: undefined,
+    test: undefined,
+    along: undefined,
     on: latestDay(work.record),
     confidence: 0.95,
   };

@@ -2,6 +2,7 @@
 import { formatForce, formatLength, formatMonths, formatRatio } from "@secondline/rig";
 import type { PartState, StrengthZone, WearFlag, WearMark, WebbingState } from "@secondline/strength";
 import { dateWords } from "./days.ts";
+import type { Stretch } from "./entryKinds.ts";
 
 export function markName(mark: WearMark): string {
   switch (mark.kind) {
@@ -22,6 +23,8 @@ export interface FlagWords {
   readonly key: string;
   readonly headline: string;
   readonly detail: string;
+  /** Where it lies [m from the marked end]. */
+  readonly place: Stretch;
 }
 
 /** Flags of one webbing: one sentence per place, however many entries it took to make it. */
@@ -50,6 +53,7 @@ export function flagWords(state: WebbingState, flags: readonly WearFlag[]): Flag
         key,
         headline: `${capital(what(flag, state))} lies ${near}.`,
         detail: `${stretch} from the marked end (${state.mark}).`,
+        place: { from: flag.from, to: flag.to },
       },
     ];
   });

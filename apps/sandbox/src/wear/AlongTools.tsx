@@ -1,0 +1,95 @@
+import { formatLength } from "@secondline/rig";
+import type { WebbingState } from "@secondline/strength";
+import { useRef } from "react";
+import { Button } from "../design/Button.tsx";
+import { panned, useFrameSize } from "../time/index.ts";
+import type { Stretch } from "./entryKinds.ts";
+import styles from "./figures.module.css";
+import { Grip } from "./Grip.tsx";
+import { scaleOf } from "./scale.ts";
+import { Unspoken } from "./Unspoken.tsx";
+import type { Along } from "./useAlong.ts";
+
+/** How much of the webbing is in sight, where that lies on the whole of it, and how to see more or less. */
+export function AlongTools({ along, state }: { along: Along; state: WebbingState }) {
+  const { ref, size } = useFrameSize<HTMLDivElement>();
+  return (
+    <div className={styles.tools}>
+      <div ref={ref} className={styles.overview}>
+        {size.width > 0 && <Overview {...{ along, state }} width={size.width} />}
+      </div>
+      <span className={styles.sight}>{along.whole ? `all ${formatLength(along.length)}` : sightWords(along)}</span>
+      <Button
+        tone="quiet"
+        icon="minus"
+        iconOnly
+        label="See more of the webbing (−)"
+        disabled={along.whole}
+        onClick={() => along.zoom(0.5)}
+      />
+      <Button tone="quiet" icon="plus" iconOnly label="See less of the webbing (+)" onClick={() => along.zoom(2)} />
+      <Button
+        tone="quiet"
+        icon="fit"
+        iconOnly
+        label="See the whole webbing (0)"
+        disabled={along.whole}
+        onClick={along.reset}
+      />
+    </div>
+  );
+}
+
+const sightWords = ({ sight }: Along): string => `${formatLength(sight.from)} to ${formatLength(sight.to)}`;
+
+const HEIGHT = 24;
+
+/** The whole webbing, small, with the stretch in sight as a window that can be moved along it. */
+function Overview({ along, state, width }: { along: Along; state: WebbingState; width: number }) {
+  const { sight, length, whole } = along;
+  const x = scaleOf(0, length, 2, width - 2);
+  const start = useRef<Stretch>(sight);
+  const [left, right] = [x.px(sight.from), x.px(sight.to)];
+  const { placement } = state;
+  return (
+    <svg className={styles.svg} width={width} height={HEIGHT} viewBox={`0 0 ${width} ${HEIGHT}`} role="presentation">
+      <Unspoken>
+        <rect
+          x={x.px(state.from)}
+          y="9"
+          width={x.px(state.to) - x.px(state.from)}
+          height="6"
+          fill="var(--raised)"
+          stroke="var(--edge)"
+        />
+        {placement && (
+          <path
+            d={`M${x.px(placement.from)} 12H${x.px(placement.to)}M${x.px(placement.from)} 6v12M${x.px(placement.to)} 6v12`}
+            stroke="var(--ink)"
+            fill="none"
+          />
+        )}
+      </Unspoken>
+      <Grip
+        label="Stretch of the webbing in sight"
+        text={sightWords(along)}
+        value={(sight.from + sight.to) / 2}
+        min={(sight.to - sight.from) / 2}
+        max={length - (sight.to - sight.from) / 2}
+        step={(sight.to - sight.from) / 10}
+        bigStep={(sight.to - sight.from) / 2}
+        perUnit={(x.px(length) - x.px(0)) / length}
+        onBegin={() => {
+          start.current = sight;
+        }}
+        onBy={(by) => along.set(panned(start.current, by, length))}
+        data="sight"
+      >
+        <rect x={left} y="2" width={Math.max(4, right - left)} height="20" rx="3" className={styles.window} />
+        {!whole && (
+          <rect x={left - 3} y="0" width={Math.max(4, right - left) + 6} height="24" rx="5" className={styles.focus} />
+        )}
+      </Grip>
+    </svg>
+  );
+}

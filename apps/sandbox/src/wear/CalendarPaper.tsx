@@ -1,0 +1,149 @@
+import { staysOf } from "./calendar.ts";
+import { calendarTicks, dateWords, isoOf } from "./days.ts";
+import styles from "./figures.module.css";
+import type { Scale } from "./scale.ts";
+import { Unspoken } from "./Unspoken.tsx";
+
+/** Height over the calendar for the day that is shown, and of the row of stays [px]. */
+export const HEAD = 34;
+export const STAY = 22;
+
+/** Months and years. */
+export function Ticks({ x, bottom, wide, width }: { x: Scale; bottom: number; wide: boolean; width: number }) {
+  const ticks = calendarTicks(x.from, x.to, Math.floor(width / (wide ? 52 : 44)));
+  return (
+    <Unspoken>
+      {ticks.map(({ day, label, year }) => (
+        <g key={day}>
+          <path className={year ? styles.axis : styles.rule} d={`M${x.px(day)} ${HEAD}V${bottom}`} />
+          <text
+            x={x.px(day)}
+            y={bottom + 17}
+            textAnchor="middle"
+            className={year ? "" : styles.soft}
+            fontWeight={year ? 600 : 400}
+          >
+            {label}
+          </text>
+        </g>
+      ))}
+      <path className={styles.axis} d={`M${x.px(x.from)} ${bottom}H${x.px(x.to)}`} />
+    </Unspoken>
+  );
+}
+
+/** When it hung, as bars. */
+export function Stays({
+  entries,
+  x,
+  wide,
+  today,
+  id,
+}: {
+  entries: Parameters<typeof staysOf>[0];
+  x: Scale;
+  wide: boolean;
+  today: number;
+  id: string;
+}) {
+  return (
+    <g>
+      {wide && (
+        <text className={styles.lane} x={0} y={HEAD + 15}>
+          Outside
+        </text>
+      )}
+      {staysOf(entries).map(({ from, to, label }) => {
+        const end = Math.max(from, Math.min(to ?? today, x.to));
+        const [left, right] = [x.px(from), x.px(end)];
+        const letters = Math.floor((right - left - 10) / 6.3);
+        const shown = label.length <= letters ? label : `${label.slice(0, Math.max(0, letters - 1))}…`;
+        return (
+          <g key={from}>
+            <title>{`${label}, ${dateWords(isoOf(from))} to ${to === undefined ? "now" : dateWords(isoOf(to))}`}</title>
+            <rect
+              x={left}
+              y={HEAD}
+              width={Math.max(2, right - left)}
+              height={STAY}
+              rx="2"
+              fill={`url(#${id}-span)`}
+              stroke="var(--soft-ink)"
+            />
+            {letters > 5 && (
+              <text className={styles.halo} x={(left + right) / 2} y={HEAD + 15} textAnchor="middle">
+                {shown}
+              </text>
+            )}
+          </g>
+        );
+      })}
+    </g>
+  );
+}
+
+/** A take-down date with what surer and less sure would make of it; days since 1970. */
+export interface Outlook {
+  readonly day: number | undefined;
+  readonly strict: number | undefined;
+  readonly central: number | undefined;
+  readonly words: string;
+  readonly confidence: number;
+}
+
+/** From what the strictest answer says to the central one, with the date at the chosen confidence. */
+export function OutlookBand({
+  x,
+  outlook,
+  id,
+  bottom,
+  width,
+  today,
+}: {
+  x: Scale;
+  outlook: Outlook;
+  id: string;
+  bottom: number;
+  width: number;
+  today: number;
+}) {
+  const { day, strict, central, words } = outlook;
+  const clip = (value: number | undefined) => x.px(Math.min(value ?? x.to, x.to));
+  if (strict === undefined && day === undefined && central === undefined) return null;
+  const [left, right] = [clip(strict), clip(central)];
+  const at = day === undefined ? undefined : x.px(Math.min(day, x.to));
+  const room = words.length * 6.5 + 12;
+  const before = at !== undefined && at + room > width;
+  // Not over the bars of the past: the sentence beside the calendar says it as well.
+  const fits = at !== undefined && (!before || at - room > today);
+  return (
+    <Unspoken>
+      <rect
+        x={left}
+        y={HEAD}
+        width={Math.max(2, right - left)}
+        height={bottom - HEAD}
+        fill={`url(#${id}-short)`}
+        opacity="0.45"
+      />
+      {at !== undefined && (
+        <>
+          <path d={`M${at} ${HEAD - 4}V${bottom}`} stroke="var(--fails-ink)" strokeWidth="2" strokeDasharray="7 4" />
+          <path d={`M${at} ${HEAD + 2}l-6-10h12z`} fill="var(--fails-ink)" />
+          {fits && (
+            <text
+              className={styles.halo}
+              x={before ? at - 8 : at + 8}
+              y={HEAD + 15}
+              textAnchor={before ? "end" : "start"}
+              style={{ fill: "var(--fails-ink)" }}
+              fontWeight="600"
+            >
+              {words}
+            </text>
+          )}
+        </>
+      )}
+    </Unspoken>
+  );
+}

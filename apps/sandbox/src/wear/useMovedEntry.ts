@@ -1,0 +1,31 @@
+import { useRef } from "react";
+import { entriesOf, type Grip as GripEnd, movePlace, replaceEntry } from "./entryEdits.ts";
+import { placeOf } from "./entryKinds.ts";
+import { type Along, following } from "./useAlong.ts";
+import { useWear, useWearActions } from "./useWear.ts";
+
+/** Moves the chosen entry along the webbing; a drag is one step of undo. What goes out of sight is followed. */
+export function useMovedEntry({ sight, length, whole, set }: Along) {
+  const written = useWear((wear) => wear.history.present.record);
+  const owner = useWear((wear) => wear.owner);
+  const { edit, finish, look } = useWearActions();
+  const start = useRef<{ readonly record: typeof written; readonly entry: number }>(undefined);
+  return {
+    begin(entry: number) {
+      finish();
+      start.current = { record: written, entry };
+      look({ entry });
+    },
+    by(metres: number, end: GripEnd) {
+      if (!start.current) return;
+      const { record, entry } = start.current;
+      const before = entriesOf(record, owner)[entry];
+      if (!before) return;
+      const after = movePlace(before, metres, length, end);
+      edit(replaceEntry(record, owner, entry, after).record, "an entry moved along the webbing", `move ${entry}`);
+      const place = placeOf(after);
+      if (place && !whole) set(following(sight, place, length));
+    },
+    end: finish,
+  };
+}
