@@ -3,15 +3,18 @@
  * peaks keep their place in time. Coefficients as in SAE J211-1, appendix C.
  */
 const CLASS = 60;
+/** Least rate that carries the class [1/s]. */
+const LEAST_RATE = 600;
 
 interface Coefficients {
-  a0: number;
-  a1: number;
-  b1: number;
-  b2: number;
+  readonly a0: number;
+  readonly a1: number;
+  readonly b1: number;
+  readonly b2: number;
 }
 
 function coefficients(rate: number): Coefficients {
+  if (!(rate >= LEAST_RATE)) throw new RangeError(`CFC 60 needs at least ${LEAST_RATE} samples a second, got ${rate}`);
   // 2.0775: the class names the frequency up to which the response is flat; the corner of the double pass lies above it.
   const corner = Math.tan((Math.PI * CLASS * 2.0775) / rate);
   const square = corner * corner;
@@ -20,29 +23,71 @@ function coefficients(rate: number): Coefficients {
   return { a0, a1: 2 * a0, b1: (-2 * (square - 1)) / norm, b2: (-1 + Math.SQRT2 * corner - square) / norm };
 }
 
+/** The filter for signals of one rate [1/s], which must be at least 600. */
+export class Cfc60 {
+  readonly #coefficients: Coefficients;
+  /**
+   * One pass makes of a signal within m ± h one within m ± gain·h, wherever it begins or ends: Σ|impulse response| [-].
+   * Both passes together stay within m ± gain²·h.
+   */
+  readonly gain: number;
+
+  constructor(rate: number) {
+    this.#coefficients = coefficients(rate);
+    const impulse = new Float64Array(Math.ceil(0.1 * rate) + 1);
+    impulse[1] = 1;
+    this.#forward(impulse, impulse.length);
+    this.gain = impulse.reduce((sum, response) => sum + Math.abs(response), 0);
+  }
+
+  /** Filters the first `count` samples in place; the signal is taken as constant before its first and after its last. */
+  smooth(samples: Float64Array, count: number): void {
+    this.#forward(samples, count);
+    this.#backward(samples, count);
+  }
+
+  #forward(s: Float64Array, count: number): void {
+    const { a0, a1, b1, b2 } = this.#coefficients;
+    let x1 = s[0]!;
+    let x2 = x1;
+    let y1 = x1;
+    let y2 = x1;
+    for (let i = 0; i < count; i++) {
+      const x = s[i]!;
+      const y = a0 * (x + x2) + a1 * x1 + b2 * y2 + b1 * y1;
+      x2 = x1;
+      x1 = x;
+      y2 = y1;
+      y1 = y;
+      s[i] = y;
+    }
+  }
+
+  #backward(s: Float64Array, count: number): void {
+    const { a0, a1, b1, b2 } = this.#coefficients;
+    let x1 = s[count - 1]!;
+    let x2 = x1;
+    let y1 = x1;
+    let y2 = x1;
+    for (let i = count - 1; i >= 0; i--) {
+      const x = s[i]!;
+      const y = a0 * (x + x2) + a1 * x1 + b2 * y2 + b1 * y1;
+      x2 = x1;
+      x1 = x;
+      y2 = y1;
+      y1 = y;
+      s[i] = y;
+    }
+  }
+}
+
 /**
  * Filters samples taken at `rate` [1/s]; the signal is taken as constant before its first and after its last sample.
  * A rate under 600 1/s cannot carry the class and throws.
  */
 export function cfc60(samples: Float32Array | Float64Array, rate: number): Float64Array {
-  if (!(rate >= 600)) throw new RangeError(`CFC 60 needs at least 600 samples a second, got ${rate}`);
-  const { a0, a1, b1, b2 } = coefficients(rate);
-  const out = new Float64Array(samples.length);
-  const last = samples.length - 1;
-  if (last < 0) return out;
-  let [x1, x2, y1, y2] = [samples[0]!, samples[0]!, samples[0]!, samples[0]!];
-  for (let i = 0; i <= last; i++) {
-    const x = samples[i]!;
-    const y = a0 * (x + x2) + a1 * x1 + b1 * y1 + b2 * y2;
-    [x2, x1, y2, y1] = [x1, x, y1, y];
-    out[i] = y;
-  }
-  x1 = x2 = y1 = y2 = out[last]!;
-  for (let i = last; i >= 0; i--) {
-    const x = out[i]!;
-    const y = a0 * (x + x2) + a1 * x1 + b1 * y1 + b2 * y2;
-    [x2, x1, y2, y1] = [x1, x, y1, y];
-    out[i] = y;
-  }
+  const filter = new Cfc60(rate);
+  const out = Float64Array.from(samples);
+  if (out.length > 0) filter.smooth(out, out.length);
   return out;
 }

@@ -1,17 +1,9 @@
 /**
- * The largest value of a signal after the CFC 60 filter, without filtering all of it. A filtered value cannot exceed the
- * filter's gain times the largest raw value around it, so only the blocks of a signal that may hold the peak are filtered.
- * What is left out beyond a block's margins has decayed below rounding.
+ * The largest value of a signal after the CFC 60 filter, without filtering all of it. What the filter makes of samples lies
+ * within a little more than their range, so only the blocks of a signal that may hold the peak are filtered. What is left
+ * out beyond a block's margins has decayed below rounding.
  */
-import { cfc60 } from "./cfc60.ts";
-
-/** Samples of a signal: value k at `first + k·stride`. NaN stands for nothing, which is 0. */
-export interface Samples {
-  readonly data: Float32Array;
-  readonly first: number;
-  readonly stride: number;
-  readonly count: number;
-}
+import { Cfc60 } from "./cfc60.ts";
 
 export interface FilteredPeak {
   /** Never below 0. */
@@ -23,67 +15,88 @@ export interface FilteredPeak {
 /** Time after which the filter has forgotten what it was fed, to about 1e-12 [s]. */
 const MEMORY = 0.05;
 
-/** Finds filtered peaks of signals of one rate [1/s]. */
-export class PeakFinder {
-  readonly #rate: number;
-  readonly #block: number;
-  /** Most that the filter can make of a signal no larger than 1: Σ|impulse response| [-]. */
+/** Blocks of samples at one rate [1/s], filtered with a block's margin on either side. */
+export class FilteredBlocks {
+  /** Samples in a block. */
+  readonly size: number;
+  /** Room for a block and its margins. */
+  readonly window: Float64Array;
+  readonly #filter: Cfc60;
   readonly #gain: number;
-  readonly #window: Float64Array;
-  #blocks = new Float64Array(0);
 
   constructor(rate: number) {
-    this.#rate = rate;
-    this.#block = Math.ceil(MEMORY * rate);
-    this.#window = new Float64Array(5 * this.#block);
-    const impulse = new Float64Array(4 * this.#block + 1);
-    impulse[2 * this.#block] = 1;
-    this.#gain = cfc60(impulse, rate).reduce((sum, response) => sum + Math.abs(response), 0);
+    this.size = Math.ceil(MEMORY * rate);
+    this.window = new Float64Array(3 * this.size);
+    this.#filter = new Cfc60(rate);
+    this.#gain = this.#filter.gain ** 2;
   }
 
-  find(samples: Samples): FilteredPeak {
-    const count = Math.ceil(samples.count / this.#block);
-    const blocks = this.#largestOfBlocks(samples, count);
+  /** More than the filter can make of samples that lie between `low` and `high`. */
+  most(low: number, high: number): number {
+    return 0.5 * (high + low + this.#gain * (high - low));
+  }
+
+  /**
+   * Filters the first `count` samples of the window in place; returns the place of the largest from `from` up to `to`, the
+   * first of equals.
+   */
+  largest(count: number, from: number, to: number): number {
+    const { window } = this;
+    this.#filter.smooth(window, count);
+    let best = from;
+    for (let k = from + 1; k < to; k++) if (window[k]! > window[best]!) best = k;
+    return best;
+  }
+}
+
+/** Finds filtered peaks of whole signals of one rate [1/s]. */
+export class PeakFinder {
+  readonly #blocks: FilteredBlocks;
+
+  constructor(rate: number) {
+    this.#blocks = new FilteredBlocks(rate);
+  }
+
+  find(signal: Float32Array): FilteredPeak {
+    const { size } = this.#blocks;
+    const count = Math.ceil(signal.length / size);
+    const most = new Float64Array(count);
     let first = 0;
-    for (let b = 1; b < count; b++) if (blocks[b]! > blocks[first]!) first = b;
-    let peak = this.#peakInBlock(samples, first, { value: 0, index: 0 });
     for (let b = 0; b < count; b++) {
-      const around = Math.max(b > 0 ? blocks[b - 1]! : 0, blocks[b]!, b + 1 < count ? blocks[b + 1]! : 0);
-      if (b !== first && this.#gain * around > peak.value) peak = this.#peakInBlock(samples, b, peak);
+      most[b] = this.#mostOfBlock(signal, b);
+      if (most[b]! > most[first]!) first = b;
+    }
+    let peak: FilteredPeak = { value: 0, index: 0 };
+    if (count > 0) peak = this.#peakInBlock(signal, first, peak);
+    for (let b = 0; b < count; b++) {
+      if (b !== first && most[b]! > peak.value) peak = this.#peakInBlock(signal, b, peak);
     }
     return peak;
   }
 
-  #largestOfBlocks({ data, first, stride, count }: Samples, blocks: number): Float64Array {
-    if (this.#blocks.length < blocks) this.#blocks = new Float64Array(blocks);
-    for (let b = 0; b < blocks; b++) {
-      const end = first + Math.min((b + 1) * this.#block, count) * stride;
-      let most = 0;
-      for (let at = first + b * this.#block * stride; at < end; at += stride)
-        if (Math.abs(data[at]!) > most) most = Math.abs(data[at]!);
-      this.#blocks[b] = most;
+  /** More than the filter can make of any sample in a block. */
+  #mostOfBlock(signal: Float32Array, block: number): number {
+    const { size } = this.#blocks;
+    const end = Math.min((block + 2) * size, signal.length);
+    let low = Number.POSITIVE_INFINITY;
+    let high = Number.NEGATIVE_INFINITY;
+    for (let k = Math.max(0, (block - 1) * size); k < end; k++) {
+      if (signal[k]! < low) low = signal[k]!;
+      if (signal[k]! > high) high = signal[k]!;
     }
-    return this.#blocks;
+    return this.#blocks.most(low, high);
   }
 
-  /** Filters a block with a block's margin on either side; the better of its peak and the one so far, the earlier if equal. */
-  #peakInBlock({ data, first, stride, count }: Samples, block: number, best: FilteredPeak): FilteredPeak {
-    const size = this.#block;
+  /** The better of a block's peak and the one so far, the earlier if equal. */
+  #peakInBlock(signal: Float32Array, block: number, best: FilteredPeak): FilteredPeak {
+    const { size, window } = this.#blocks;
     const from = Math.max(0, (block - 1) * size);
-    const to = Math.min(count, (block + 2) * size);
-    const window = this.#window.subarray(0, to - from);
-    for (let k = 0; k < window.length; k++) {
-      const value = data[first + (from + k) * stride]!;
-      window[k] = Number.isNaN(value) ? 0 : value;
-    }
-    const smooth = cfc60(window, this.#rate);
-    let { value, index } = best;
-    const end = Math.min(count, (block + 1) * size) - from;
-    for (let k = block * size - from; k < end; k++) {
-      if (smooth[k]! < value || (smooth[k] === value && from + k >= index)) continue;
-      value = smooth[k]!;
-      index = from + k;
-    }
-    return { value, index };
+    const to = Math.min(signal.length, (block + 2) * size);
+    window.set(signal.subarray(from, to));
+    const end = Math.min(signal.length, (block + 1) * size);
+    const at = this.#blocks.largest(to - from, block * size - from, end - from);
+    const value = window[at]!;
+    const better = value > best.value || (value === best.value && from + at < best.index);
+    return better ? { value, index: from + at } : best;
   }
 }

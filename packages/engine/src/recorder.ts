@@ -1,33 +1,31 @@
 /**
- * Keeps what a run shows, in arrays made once: force signals at 10 kHz (straight between steps), tensions of all elements at
- * about 1 kHz, positions for the eye at about 250 Hz. The two coarser rates fall on long or fine lines, so that a recording
- * stays within its memory.
+ * Keeps what a run shows, in arrays made once: force signals at 10 kHz (straight between steps), positions and tensions for the
+ * eye at about 250 Hz, less on long or fine lines, so that a recording stays within its memory; and finds every element's peak.
  */
 import { SIGNAL_RATE } from "./constants.ts";
-import { PeakFinder, type Samples } from "./filteredPeak.ts";
+import { ElementPeakFinder } from "./elementPeaks.ts";
+import { PeakFinder } from "./filteredPeak.ts";
 import { COLUMN } from "./lineLayout.ts";
 import type { Line } from "./model.ts";
 import type { ElementPeaks, Peak } from "./recording.ts";
 
-/** Numbers (4 bytes each) that positions and that tensions may take. */
+/** Numbers (4 bytes each) that positions may take; tensions take a third of that. */
 const MOST_NUMBERS = 3_000_000;
-/** Rate wanted for tensions, rate at which a filter of class 60 still works, and rate of frames [1/s]. */
-const TENSION_RATE = 1000;
-const CARRIES_CLASS = 600;
+/** Rate of frames [1/s]. */
 const FRAME_RATE = 250;
 
 export class Recorder {
   readonly channels: readonly Float32Array[];
   readonly frameRate: number;
-  readonly tensionRate: number;
   readonly positions: Float32Array;
+  /** Element tensions at the frames; NaN where an element has parted [N]. */
   readonly tensions: Float32Array;
   readonly ringAt: Float32Array;
   samples = 0;
   frames = 0;
-  tensionRows = 0;
-  /** Times of the next frame and of the next row of tensions; infinite when there is no room for more [s]. */
+  /** Time of the next frame; infinite when there is no room for more [s]. */
   nextFrame = 0;
+  /** The next step whose tensions count for the elements' peaks. */
   nextRow = 0;
   readonly #step: number;
   #steps = 0;
@@ -37,6 +35,7 @@ export class Recorder {
   readonly #last: Float64Array;
   readonly #perFrame: number;
   readonly #perRow: number;
+  readonly #elementPeaks: ElementPeakFinder;
 
   constructor(lines: readonly Line[], memory: Float64Array, duration: number, step: number, channels: number) {
     this.#lines = lines;
@@ -46,12 +45,14 @@ export class Recorder {
     this.#perFrame = 3 * (nodes + 2);
     this.#perRow = lines.reduce((sum, line) => sum + line.elements, 0);
     this.frameRate = Math.min(FRAME_RATE, Math.max(25, MOST_NUMBERS / (this.#perFrame * duration)));
-    this.tensionRate = Math.min(TENSION_RATE, Math.max(25, MOST_NUMBERS / (this.#perRow * duration)));
     const count = (rate: number) => Math.floor(duration * rate + 1e-6) + 1;
     this.channels = Array.from({ length: channels }, () => new Float32Array(count(SIGNAL_RATE)));
     this.positions = new Float32Array(count(this.frameRate) * this.#perFrame);
     this.ringAt = new Float32Array(count(this.frameRate) * 2);
-    this.tensions = new Float32Array(count(this.tensionRate) * this.#perRow);
+    this.tensions = new Float32Array(count(this.frameRate) * this.#perRow);
+    const tensionsOf = ({ base, pitch, elements }: Line) =>
+      memory.subarray(base + COLUMN.T * pitch, base + COLUMN.T * pitch + elements);
+    this.#elementPeaks = new ElementPeakFinder(lines.map(tensionsOf), step);
     this.#last = new Float64Array(channels);
   }
 
@@ -71,7 +72,7 @@ export class Recorder {
     this.#steps++;
   }
 
-  /** Positions before the step that begins at `nextFrame` or first after it. */
+  /** Positions before the step that begins at `nextFrame` or first after it, and the tensions that led there. */
   frame(ring: Float64Array, walker: Float64Array, ringOnMain: number, ringOnBackup: number): void {
     const m = this.#m;
     const out = this.positions;
@@ -87,16 +88,16 @@ export class Recorder {
     for (let c = 0; c < 3; c++) out[o++] = walker[c]!;
     this.ringAt[2 * this.frames] = ringOnMain;
     this.ringAt[2 * this.frames + 1] = ringOnBackup;
+    this.#frameTensions();
     this.frames++;
     const room = (this.frames + 1) * this.#perFrame <= this.positions.length;
     this.nextFrame = room ? this.frames / this.frameRate : Number.POSITIVE_INFINITY;
   }
 
-  /** Tensions of the step that began at `nextRow` or first after it. */
-  row(): void {
+  #frameTensions(): void {
     const m = this.#m;
     const { tensions } = this;
-    let o = this.tensionRows * this.#perRow;
+    let o = this.frames * this.#perRow;
     for (let k = 0; k < this.#lines.length; k++) {
       const { base, pitch, elements } = this.#lines[k]!;
       const T = base + COLUMN.T * pitch;
@@ -107,32 +108,24 @@ export class Recorder {
       }
       o += elements;
     }
-    this.tensionRows++;
-    const room = (this.tensionRows + 1) * this.#perRow <= tensions.length;
-    this.nextRow = room ? this.tensionRows / this.tensionRate : Number.POSITIVE_INFINITY;
   }
 
-  /** Element tensions at the frames' times, for the eye. */
-  frameTensions(): Float32Array {
-    const out = new Float32Array(this.frames * this.#perRow);
-    for (let f = 0; f < this.frames; f++) {
-      const row = Math.min(this.tensionRows - 1, Math.round((f / this.frameRate) * this.tensionRate));
-      out.set(this.tensions.subarray(row * this.#perRow, (row + 1) * this.#perRow), f * this.#perRow);
-    }
-    return out;
+  /** Takes the tensions of the step `nextRow` into the elements' peaks. */
+  row(): void {
+    this.#elementPeaks.read();
+    this.nextRow += this.#elementPeaks.every;
   }
 
-  /** Largest tension of every element of a line: CFC 60 where the rate carries it, raw otherwise. */
-  elementPeaks(index: number): ElementPeaks {
-    const line = this.#lines[index]!;
-    const first = this.#lines.slice(0, index).reduce((sum, { elements }) => sum + elements, 0);
-    const peak = new Float32Array(line.elements);
-    const finder = this.tensionRate >= CARRIES_CLASS ? new PeakFinder(this.tensionRate) : undefined;
-    for (let e = 0; e < line.elements; e++) {
-      const history = { data: this.tensions, first: first + e, stride: this.#perRow, count: this.tensionRows };
-      peak[e] = finder ? finder.find(history).value : largestOf(history);
-    }
-    return { at: Float32Array.from(peak, (_, e) => 0.5 * (line.fractions[e]! + line.fractions[e + 1]!)), peak };
+  /** Filtered peak of every element, per line. */
+  elementPeaks(): readonly ElementPeaks[] {
+    const peaks = this.#elementPeaks.peaks();
+    const { rate } = this.#elementPeaks;
+    let first = 0;
+    return this.#lines.map(({ elements, fractions }) => {
+      const peak = peaks.slice(first, first + elements);
+      first += elements;
+      return { at: Float32Array.from(peak, (_, e) => 0.5 * (fractions[e]! + fractions[e + 1]!)), peak, rate };
+    });
   }
 }
 
@@ -143,18 +136,12 @@ export function largest(signal: Float32Array | Float64Array): { value: number; i
   return { value: signal[index] ?? 0, index };
 }
 
-function largestOf({ data, first, stride, count }: Samples): number {
-  let most = 0;
-  for (let k = 0; k < count; k++) if (data[first + k * stride]! > most) most = data[first + k * stride]!;
-  return most;
-}
-
 const signalPeaks = new PeakFinder(SIGNAL_RATE);
 
 /** Raw and filtered peak of a signal at the signal rate. */
 export function peakOf(signal: Float32Array): Peak {
   const raw = largest(signal);
-  const smooth = signalPeaks.find({ data: signal, first: 0, stride: 1, count: signal.length });
+  const smooth = signalPeaks.find(signal);
   return {
     raw: raw.value,
     rawTime: raw.index / SIGNAL_RATE,

@@ -123,7 +123,7 @@ export interface Recording {
     readonly peak: number;
     readonly parted: boolean;
   }[];
-  /** Largest tension of every element, CFC 60 at 1 kHz; with the fractions of the element's middle. */
+  /** Largest tension of every element. */
   readonly elementPeaks: { readonly main: ElementPeaks; readonly backup: ElementPeaks };
   readonly events: readonly RunEvent[];
   readonly firstBreak?: RunEvent;
@@ -131,8 +131,12 @@ export interface Recording {
   readonly frames: Frames;
 }
 export interface ElementPeaks {
+  /** Fraction of natural length of every element's middle [-]. */
   readonly at: Float32Array;
+  /** As a load cell reports it: CFC 60, at every length of line and run [N]. */
   readonly peak: Float32Array;
+  /** Samples per second that went through the filter [1/s]. */
+  readonly rate?: number;
 }
 
 /** A run either ends with a recording or says why its numbers cannot be trusted. */

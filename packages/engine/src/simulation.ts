@@ -209,7 +209,7 @@ export class Simulation {
     if (this.#feetPending > 0) this.#bookFeet();
     for (let k = 0; k < this.#contacts.length; k++) this.#contacts[k]!.book(this.#ring, step);
     this.#moveParticles();
-    if (t >= this.recorder.nextRow) this.recorder.row();
+    if (this.steps === this.recorder.nextRow) this.recorder.row();
     this.#values[HEIGHT] = height;
     this.#sample();
     if (auditing) this.#audit.close(t);

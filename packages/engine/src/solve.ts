@@ -66,6 +66,8 @@ function recordingOf(run: Simulation): Recording {
   );
   const peaks = Object.fromEntries(SIGNALS.map((name) => [name, peakOf(signals[name]!)]));
   const lines = model.backup ? [model.main, model.backup] : [model.main];
+  const [main, backup] = recorder.elementPeaks();
+  const none = { at: new Float32Array(0), peak: new Float32Array(0) };
   const firstBreak = events.find(({ kind }) => kind === "break");
   const size = model.main.naturalLength / model.main.elements;
   return {
@@ -100,10 +102,7 @@ function recordingOf(run: Simulation): Recording {
     legs: run.legAnchors.flatMap((anchor) =>
       anchor.legs.map((_, leg) => ({ anchor: anchor.end, leg, peak: anchor.peaks[leg]!, parted: !anchor.whole[leg] })),
     ),
-    elementPeaks: {
-      main: recorder.elementPeaks(0),
-      backup: model.backup ? recorder.elementPeaks(1) : { at: new Float32Array(0), peak: new Float32Array(0) },
-    },
+    elementPeaks: { main: main!, backup: backup ?? none },
     events: [...events].sort((a, b) => a.time - b.time),
     ...(firstBreak ? { firstBreak } : {}),
     energy: run.ledger.result(),
@@ -113,7 +112,7 @@ function recordingOf(run: Simulation): Recording {
       mainNodes: model.main.nodes,
       backupNodes: model.backup?.nodes ?? 0,
       positions: recorder.positions,
-      tensions: recorder.frameTensions(),
+      tensions: recorder.tensions,
       fractions: Float32Array.from(lines.flatMap(({ fractions }) => [...fractions])),
       ringAt: recorder.ringAt,
     },
