@@ -2,10 +2,13 @@
 import { readRig } from "@secondline/rig";
 import { type Autosave, rigName, startAutosave } from "./files/autosave.ts";
 import { FIRST_RIG } from "./files/demoRigs.ts";
+import { download, fileName } from "./files/download.ts";
 import { readLink } from "./files/link.ts";
+import { checkSaved } from "./files/savedWork.ts";
 import { claimWriting, openWorkStore, type SavedWork, type WorkStore } from "./files/workStore.ts";
 import { keepOffline } from "./offline.ts";
 import { createSandbox, type Sandbox, type Start } from "./state/sandbox.ts";
+import { deviceShelf, setAside } from "./state/shelf.ts";
 import type { Notice, ReadRig, Services } from "./state/types.ts";
 import { pageRunner } from "./worker/runner.ts";
 
@@ -33,7 +36,7 @@ const services = (): Services => ({
 export async function boot(): Promise<Booted> {
   const notices: Omit<Notice, "id">[] = [];
   const works = await openWorkStore().catch(() => undefined);
-  const saved = await usableWork(works, notices);
+  const { saved, writable } = await findWork(works, notices);
   const link = readLink(location.hash, read);
   if (link.kind !== "none") history.replaceState(null, "", location.pathname + location.search);
   let start: Start = saved ?? { document: FIRST_RIG, goodDocument: FIRST_RIG };
@@ -56,25 +59,40 @@ export async function boot(): Promise<Booted> {
   }
   const sandbox = createSandbox(services(), start);
   for (const notice of notices) sandbox.actions.tell(notice);
-  await keepWork(sandbox, works);
+  // A store whose work could not be fetched has said so already.
+  if (writable || !works) await keepWork(sandbox, writable);
   keepOffline(sandbox.actions);
   sandbox.actions.runNow();
   return { sandbox, works, read, time: link.kind === "rig" ? link.time : undefined };
 }
 
-/** Saved work whose rig can be read; what cannot be read is kept as a copy and told, never repaired. */
-async function usableWork(works: WorkStore | undefined, notices: Omit<Notice, "id">[]): Promise<SavedWork | undefined> {
-  const saved = await works?.load().catch(() => undefined);
-  if (!saved?.document || !saved.goodDocument) return undefined;
-  const good = read(saved.goodDocument);
-  if (good.ok) return saved;
-  await works?.keepCopy(saved.document, rigName(saved.document), Date.now()).catch(() => undefined);
-  notices.push({
-    tone: "fault",
-    text: "The work kept on this device cannot be read by this version. It was set aside under File, Earlier work; here is the demo rig.",
-    details: good.issues.map(({ message }) => message),
-  });
-  return undefined;
+interface FoundWork {
+  readonly saved: SavedWork | undefined;
+  /** Where work is kept from now on; undefined: nowhere, so that nothing unread is overwritten. */
+  readonly writable: WorkStore | undefined;
+}
+
+/** The work kept on this device, as far as it can be read. */
+async function findWork(works: WorkStore | undefined, notices: Omit<Notice, "id">[]): Promise<FoundWork> {
+  if (!works) return { saved: undefined, writable: undefined };
+  let kept: unknown;
+  try {
+    kept = await works.load();
+  } catch (error) {
+    const reason = error instanceof Error ? error.message : String(error);
+    notices.push({
+      tone: "fault",
+      text: `The work kept on this device could not be fetched (${reason}). It is left as it is: changes in this tab are not kept, save them to a file.`,
+    });
+    return { saved: undefined, writable: undefined };
+  }
+  const checked = checkSaved(kept, read, (text, name) => download(text, fileName(name, "json"), "application/json"));
+  if (checked.setAside)
+    await works.keepCopy(checked.setAside, rigName(checked.setAside), Date.now()).catch(() => undefined);
+  // The next autosave writes over it; a copy stays for whoever looks for it later.
+  if (checked.unread !== undefined) setAside(deviceShelf(), "secondline.work", checked.unread);
+  notices.push(...checked.notices);
+  return { saved: checked.work, writable: works };
 }
 
 async function keepWork(sandbox: Sandbox, works: WorkStore | undefined): Promise<Autosave | undefined> {

@@ -1,0 +1,132 @@
+/**
+ * Work kept on this device as it comes back: checked part by part, because another version, another program or a broken
+ * disk may have written it. What cannot be read is left out and told, with the text of it to keep; the rig is never
+ * lost for the sake of the rest.
+ */
+import { parseWhatIf, type WhatIf, whatIfKey } from "@secondline/scenarios";
+import * as z from "zod";
+import type { Notice, ReadRig, SessionSlice, WrittenRig } from "../state/types.ts";
+import type { SavedWork } from "./workStore.ts";
+
+export interface CheckedWork {
+  /** Undefined: there is none, or no rig of it can be read. */
+  readonly work: SavedWork | undefined;
+  readonly notices: readonly Omit<Notice, "id">[];
+  /** A document that could not be read, to be set aside. */
+  readonly setAside: WrittenRig | undefined;
+  /** All that was kept, as text, when not all of it could be read. */
+  readonly unread?: string;
+}
+
+const share = z.number().min(0).max(1);
+const WHAT_IF = z
+  .discriminatedUnion("kind", [
+    z.object({ kind: z.literal("leashFall"), at: share }),
+    z.object({
+      kind: z.literal("mainFails"),
+      at: share,
+      cutAt: share,
+      walker: z.enum(["hanging", "standing", "caught"]),
+    }),
+    z.object({
+      kind: z.literal("legFails"),
+      at: share,
+      anchor: z.enum(["A", "B"]),
+      leg: z.int().min(0),
+      walker: z.enum(["hanging", "caught"]),
+    }),
+  ])
+  // The same limits as in a link.
+  .refine((whatIf: WhatIf) => parseWhatIf(whatIfKey(whatIf)) !== undefined);
+
+const owners = z.array(z.looseObject({ entries: z.array(z.looseObject({})) })).optional();
+const wearWork = z.looseObject({
+  record: z.looseObject({ name: z.string(), webbings: owners, parts: owners }),
+  log: z.looseObject({
+    name: z.string(),
+    invented: z.boolean(),
+    tests: z.array(z.looseObject({ result: z.looseObject({ kind: z.string() }) })),
+  }),
+  stocks: z.looseObject({}),
+  useTests: z.boolean(),
+});
+const WEAR = z.looseObject({
+  work: wearWork,
+  earlier: z.array(z.looseObject({ name: z.string(), replaced: z.number(), work: wearWork })),
+});
+
+/** What is kept of a session, and how to say what was lost of it. */
+const PARTS: Readonly<Record<string, { readonly schema: z.ZodType; readonly words: string }>> = {
+  whatIf: { schema: WHAT_IF, words: "the what-if in sight" },
+  accuracy: { schema: z.enum(["quick", "standard", "fine"]), words: "the choice of mesh" },
+  theme: { schema: z.enum(["light", "dark"]), words: "the theme" },
+  camera: { schema: z.enum(["overview", "event", "elevation", "anchor"]), words: "the view of the scene" },
+  showForces: { schema: z.boolean(), words: "whether forces are shown" },
+  wear: { schema: WEAR, words: "the wear record and break log" },
+};
+
+/** `saveText` hands a text to the user as a file. */
+export function checkSaved(saved: unknown, read: ReadRig, saveText: (text: string, name: string) => void): CheckedWork {
+  if (saved === undefined || saved === null) return { work: undefined, notices: [], setAside: undefined };
+  const { document, goodDocument, session } = isRecord(saved) ? saved : {};
+  const unread = textOf(saved);
+  const action = { label: "Save what was kept as a file", run: () => saveText(unread, "kept-work") };
+  const reads = (one: unknown): one is WrittenRig => isRecord(one) && read(one).ok;
+  const good = reads(goodDocument) ? goodDocument : reads(document) ? document : undefined;
+  if (!good) {
+    const tried = isRecord(goodDocument) ? read(goodDocument) : undefined;
+    const issues = tried && !tried.ok ? tried.issues.map(({ message }) => message) : [];
+    const where = isRecord(document) ? "It was set aside under File, Earlier work; here" : "Here";
+    const text = `The work kept on this device cannot be read by this version. ${where} is the demo rig.`;
+    return {
+      work: undefined,
+      notices: [{ tone: "fault", text, details: issues, action }],
+      setAside: isRecord(document) ? document : undefined,
+      unread,
+    };
+  }
+  const checked = checkSession(session);
+  const lost = [...(isRecord(document) ? [] : ["the entries that were being put right"]), ...checked.lost];
+  const are = lost.length === 1 ? "is" : "are";
+  const text = `Not everything kept on this device could be read: ${listed(lost)} ${are} as on a first visit. Your rig is unharmed.`;
+  const work = { document: isRecord(document) ? document : good, goodDocument: good, session: checked.session };
+  if (lost.length === 0) return { work, notices: [], setAside: undefined };
+  return { work, notices: [{ tone: "fault", text, action }], setAside: undefined, unread };
+}
+
+function checkSession(session: unknown): { session: Partial<SessionSlice>; lost: readonly string[] } {
+  if (session === undefined) return { session: {}, lost: [] };
+  if (!isRecord(session)) return { session: {}, lost: ["the state of the page"] };
+  const kept: Record<string, unknown> = {};
+  const lost: string[] = [];
+  for (const [key, { schema, words }] of Object.entries(PARTS)) {
+    const value = session[key];
+    if (value === undefined) continue;
+    if (schema.safeParse(value).success) kept[key] = value;
+    else lost.push(words);
+  }
+  // Every part has just been held against the type it has in the session.
+  return { session: kept as Partial<SessionSlice>, lost };
+}
+
+const isRecord = (value: unknown): value is { readonly [key: string]: unknown } =>
+  typeof value === "object" && value !== null && !Array.isArray(value);
+
+const listed = (words: readonly string[]): string =>
+  words.length < 2 ? (words[0] ?? "") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;
+
+/** What was kept may be anything that a browser can keep, also what JSON cannot say. */
+function textOf(saved: unknown): string {
+  const seen = new WeakSet<object>();
+  return `${JSON.stringify(
+    saved,
+    (_key, value: unknown) => {
+      if (typeof value === "bigint") return String(value);
+      if (typeof value !== "object" || value === null) return value;
+      if (seen.has(value)) return "(seen above)";
+      seen.add(value);
+      return value;
+    },
+    2,
+  )}\n`;
+}
