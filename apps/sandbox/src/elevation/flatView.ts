@@ -25,13 +25,13 @@ export function fitFlat(
   const side = narrow ? 14 : 48;
   const right = wholeRig ? side : narrow ? 96 : 150;
   const free = Math.max(width - side - right, 50);
-  const upright = Math.max(height - (narrow ? 110 : 120), 50);
+  const upright = Math.max(height - (narrow ? 136 : 120), 50);
   const wide = free / (bounds.right - bounds.left);
   // A deep gap may run out of the picture below; the line and the fall may not.
   view.scale = Math.min(wide, upright / (bounds.top - bounds.least));
   view.x = 0.5 * (bounds.left + bounds.right) + (right - side) / (2 * view.scale);
   const low = Math.max(bounds.bottom, bounds.top - upright / view.scale);
-  view.z = 0.5 * (bounds.top + low) - (narrow ? 18 : 14) / view.scale;
+  view.z = 0.5 * (bounds.top + low) + (narrow ? 4 : -14) / view.scale;
 }
 
 /** Zooms about a point of the picture [px], which keeps its place. */

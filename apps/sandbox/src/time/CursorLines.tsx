@@ -22,6 +22,9 @@ interface Props {
   readonly measure: number | null;
 }
 
+/** Distance kept between the middle of the cursor's time and the plot's right edge [px]. */
+const FLAG_BEFORE_END = 20;
+
 /** The cursor shared with the scene, and the second one that is measured from. Moved by transforms, never rendered. */
 export function CursorLines({ clock, range, frame, top, probes, measure }: Props) {
   const line = useRef<HTMLDivElement>(null);
@@ -36,7 +39,8 @@ export function CursorLines({ clock, range, frame, top, probes, measure }: Props
       const x = xOf(time, range, frame);
       const visible = x >= -0.5 && x <= frame.width + 0.5;
       moveTo(line.current, x, 0, visible);
-      moveTo(flag.current, x, 0, visible);
+      // At the end of the run it would cover the names beside the plot.
+      moveTo(flag.current, Math.min(x, frame.width - FLAG_BEFORE_END), 0, visible);
       if (flag.current) {
         flag.current.textContent = inSeconds(time, digits);
       }

@@ -10,10 +10,12 @@ interface Props {
   readonly clock: PlaybackClock;
   readonly act: (action: KeyAction) => void;
   readonly measure: number | null;
+  /** One row for a phone: the page's own bar plays there, and the strip's menu repeats and measures. */
+  readonly compact: boolean;
 }
 
-/** Play, step, jump, speed and repeat, with the time itself. On a phone it lies under the thumb. */
-export function PlayBar({ clock, act, measure }: Props) {
+/** Play, step, jump, speed and repeat, with the time itself. */
+export function PlayBar({ clock, act, measure, compact }: Props) {
   const playing = useClock(clock, (state) => state.playing);
   const looping = useClock(clock, (state) => state.loop !== null);
   const speed = useClock(clock, (state) => state.speed);
@@ -33,14 +35,16 @@ export function PlayBar({ clock, act, measure }: Props) {
           keyName=","
           onPress={() => act({ do: "frame", direction: -1 })}
         />
-        <TimeButton
-          icon={playing ? "pause" : "play"}
-          name={playing ? "Pause" : "Play"}
-          keyName="Space"
-          tone="filled"
-          worded
-          onPress={() => act({ do: "toggle" })}
-        />
+        {!compact && (
+          <TimeButton
+            icon={playing ? "pause" : "play"}
+            name={playing ? "Pause" : "Play"}
+            keyName="Space"
+            tone="filled"
+            worded
+            onPress={() => act({ do: "toggle" })}
+          />
+        )}
         <TimeButton icon="frameOn" name="One frame on" keyName="." onPress={() => act({ do: "frame", direction: 1 })} />
         <TimeButton icon="markOn" name="Next event" keyName="]" onPress={() => act({ do: "mark", direction: 1 })} />
       </div>
@@ -52,22 +56,26 @@ export function PlayBar({ clock, act, measure }: Props) {
           options={SPEED_OPTIONS}
           onChange={(value) => clock.setSpeed(SPEEDS.find((known) => String(known) === value) ?? speed)}
         />
-        <TimeButton
-          icon="loop"
-          name="Repeat"
-          keyName="L"
-          worded
-          pressed={looping}
-          onPress={() => act({ do: "loop" })}
-        />
-        <TimeButton
-          icon="measure"
-          name="Measure"
-          keyName="M"
-          worded
-          pressed={measure !== null}
-          onPress={() => act({ do: "measure" })}
-        />
+        {!compact && (
+          <>
+            <TimeButton
+              icon="loop"
+              name="Repeat"
+              keyName="L"
+              worded
+              pressed={looping}
+              onPress={() => act({ do: "loop" })}
+            />
+            <TimeButton
+              icon="measure"
+              name="Measure"
+              keyName="M"
+              worded
+              pressed={measure !== null}
+              onPress={() => act({ do: "measure" })}
+            />
+          </>
+        )}
       </div>
     </section>
   );

@@ -1,6 +1,7 @@
 import type { Recording } from "@secondline/engine";
 import { useMemo } from "react";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
+import { useClock } from "../clock/useClock.ts";
 import { ActionMenu, type MenuEntry } from "../design/ActionMenu.tsx";
 import type { ForceView } from "./forceDrawing.ts";
 import { goToEntries } from "./goTo.ts";
@@ -32,7 +33,15 @@ export function RangeTools({ recording, clock, view, forces, save: saving, compa
   const farther = () => view.act({ do: "zoom", direction: -1 });
   const fit = () => view.act({ do: "fit" });
   const save = saveEntries(saving, view.range);
+  const looping = useClock(clock, (state) => state.loop !== null);
   if (compact) {
+    const moment: readonly MenuEntry[] = [
+      { label: looping ? "Stop repeating" : "Repeat the event", onSelect: () => view.act({ do: "loop" }) },
+      {
+        label: view.measure === null ? "Measure from here" : "Stop measuring",
+        onSelect: () => view.act({ do: "measure" }),
+      },
+    ];
     const range: readonly MenuEntry[] = [
       { label: "Show less of the run", onSelect: closer },
       { label: "Show more of the run", onSelect: farther, disabled: whole },
@@ -40,10 +49,10 @@ export function RangeTools({ recording, clock, view, forces, save: saving, compa
     ];
     return (
       <ActionMenu
-        label="Go to, zoom, save"
+        label="Go to, repeat, zoom, save"
         icon="menu"
         iconOnly
-        entries={[...goTo, "rule", ...range, "rule", ...save]}
+        entries={[...goTo, "rule", ...moment, "rule", ...range, "rule", ...save]}
       />
     );
   }

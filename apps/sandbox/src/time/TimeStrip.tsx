@@ -66,7 +66,7 @@ export function TimeStrip(props: Props) {
     // biome-ignore lint/a11y/noStaticElementInteractions: keys work wherever the focus is within the strip; each also has a button
     <div className={styles.place} onKeyDown={onKeyDown}>
       <div className={styles.strip} data-compact={compact} data-controls={controls}>
-        {controls && <PlayBar clock={clock} act={view.act} measure={view.measure} />}
+        {controls && <PlayBar clock={clock} act={view.act} measure={view.measure} compact={compact} />}
         <Tabs.Root className={styles.views} value={tab} onValueChange={(next: Tab) => setTab(next)}>
           <div className={styles.head}>
             <TabNames />

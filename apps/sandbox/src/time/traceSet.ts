@@ -78,13 +78,15 @@ function createTraceSet(recording: Recording): TraceSet {
   }
 }
 
+/** A run that ends with an event, such as the ground, ends some samples after its last one: at most so much [s]. */
+const LAST_STEP = 0.004;
+
 /** Force at `time`, between samples on the straight line that is drawn between them [N]; null after the run's end. */
 export function forceAt(pyramid: Pyramid, rate: number, time: number): number | null {
   const { samples } = pyramid;
   const at = time * rate;
   const before = Math.floor(at);
-  // The run's end may lie a step after its last sample.
-  if (before < 0 || samples.length === 0 || at > samples.length + 1) return null;
+  if (before < 0 || samples.length === 0 || at > samples.length + LAST_STEP * rate) return null;
   const low = samples[Math.min(before, samples.length - 1)]!;
   const high = samples[Math.min(before + 1, samples.length - 1)]!;
   return low + (high - low) * (at - before);

@@ -34,6 +34,8 @@ export class NoteLayout {
       label.priority = note.priority;
       label.clings = note.clings;
       label.overBody = note.kind === "arrow";
+      // Many tapes part in one breath: every one is marked, one is named.
+      if (note.kind === "break" && saidBefore(this.labels, notes, i)) label.active = false;
     }
     keepClear(this.walker, notes.body, project);
     this.taken.length = 0;
@@ -58,6 +60,12 @@ export class NoteLayout {
     this.widths.set(key, width);
     return width;
   }
+}
+
+function saidBefore(labels: readonly Label[], notes: Notes, index: number): boolean {
+  const { text } = notes.list[index]!;
+  for (let i = 0; i < index; i++) if (labels[i]!.active && notes.list[i]!.text === text) return true;
+  return false;
 }
 
 export const isSmall = (width: number): boolean => width < SMALL;

@@ -28,8 +28,9 @@ const KEY_TURN = 0.12;
 const KEY_WALK = 0.06;
 const KEY_ZOOM = 0.85;
 
-/** Room for the legend below the event on a small screen [px]. */
+/** Room for the legend below the event and for the tools above it on a small screen [px]. */
 const LEGEND_HEIGHT = 62;
+const TOOLS_HEIGHT = 56;
 
 interface CameraRigProps {
   readonly stage: Stage;
@@ -102,7 +103,7 @@ function viewOf(stage: Stage, wanted: SceneCamera, width: number, height: number
     ? {
         left: 0.07,
         right: 0.2,
-        top: 0.08,
+        top: Math.min(TOOLS_HEIGHT / height, 0.2),
         bottom: Math.min(LEGEND_HEIGHT / height, 0.25),
       }
     : { left: 0.1, right: 0.14, top: 0.09, bottom: 0.12 };
@@ -110,7 +111,8 @@ function viewOf(stage: Stage, wanted: SceneCamera, width: number, height: number
   if (wanted === "anchor") return anchorView(recording, gap);
   if (wanted === "event") return eventView(recording, aspect, margins);
   const edge = narrow ? 0.05 : 0.06;
-  return overviewView(recording, gap, aspect, { left: edge, right: edge, top: 0.12, bottom: 0.1 });
+  const top = narrow ? Math.min((TOOLS_HEIGHT + 24) / height, 0.3) : 0.12;
+  return overviewView(recording, gap, aspect, { left: edge, right: edge, top, bottom: 0.1 });
 }
 
 function moveByKey(controls: CameraControls, event: KeyboardEvent, home: () => View, smooth: boolean): boolean {
