@@ -13,8 +13,7 @@ export function readText(file: string): string {
         `${file}: ${Math.round(bytes.length / 2 ** 20)} MB is too large for a file of ours.`,
       ]);
     }
-    // A byte order mark is no part of the text.
-    return bytes.toString("utf8").replace(/^\uFEFF/, "");
+    return textOf(file, bytes);
   } catch (error) {
     if (error instanceof CommandFailure) throw error;
     throw new CommandFailure(EXIT.input, [`${file}: ${reason(error)}`]);
@@ -27,6 +26,19 @@ function reason(error: unknown): string {
   if (code === "EISDIR") return "this is a folder, not a file";
   if (code === "EACCES" || code === "EPERM") return "this file may not be read";
   return error instanceof Error ? error.message : String(error);
+}
+
+/** Text in UTF-8, without a byte order mark; anything else is refused rather than read wrongly. */
+function textOf(file: string, bytes: Buffer): string {
+  const wide = bytes.length >= 2 && (bytes.readUInt16LE(0) === 0xfeff || bytes.readUInt16BE(0) === 0xfeff);
+  try {
+    if (!wide) return new TextDecoder("utf-8", { fatal: true }).decode(bytes);
+  } catch {
+    // Told below.
+  }
+  throw new CommandFailure(EXIT.input, [
+    `${file}: this file is not in UTF-8${wide ? " but in UTF-16" : ""}. Save it again with the encoding UTF-8.`,
+  ]);
 }
 
 export function readJson(file: string): unknown {

@@ -96,7 +96,10 @@ describe("a rig as it is on a date", () => {
 
   it("says so when the record knows nothing of the rig", () => {
     const { notes, rig } = applyWear(exampleRig({ name: "elsewhere" }), record, "2026-08-01");
-    expect(notes).toEqual(['The record has no webbing in a rig named "elsewhere" on 2026-08-01.']);
+    expect(notes).toHaveLength(1);
+    expect(notes[0]).toContain('no webbing in the main line or the backup of a rig named "elsewhere" on 2026-08-01');
+    expect(notes[0]).toContain("from the rig's own file, not a state of that day");
+    expect(notes[0]).toContain('it has webbing in: "test rig"');
     expect(rig).toEqual(exampleRig({ name: "elsewhere" }));
   });
 });

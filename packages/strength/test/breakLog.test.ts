@@ -59,6 +59,47 @@ function resultOf(outcome: (typeof OUTCOMES)[number], value: number): BreakTest[
   return { kind: outcome === "broke" ? "exact" : outcome === "broke below" ? "below" : "above", value };
 }
 
+describe("a log from a spreadsheet", () => {
+  const read = (text: string) => {
+    const reading = readBreakLog(text);
+    return reading.ok ? reading.tests.map(({ result }) => result.kind === "exact" && result.value) : reading.faults;
+  };
+  const HEAD = ["part", "material", "state", "wet", "outcome", "result", "unit"];
+  const rows = (delimiter: string, ...results: string[]) =>
+    [HEAD, ...results.map((result) => ["webbing", "x", "new", "dry", "broke", result, "kN"])]
+      .map((cells) => cells.join(delimiter))
+      .join("\n");
+
+  it("may part its cells by semicolons or tabs, and then write decimal commas", () => {
+    expect(read(rows(";", "31,2", "30"))).toEqual([31_200, 30_000]);
+    expect(read(rows("\t", "31.2"))).toEqual([31_200]);
+  });
+
+  it("that mixes decimal points and commas is refused: 1.234 may be a thousand", () => {
+    expect(read(rows(";", "31,2", "1.234"))).toMatchObject([{ line: 3, column: "result", got: '"1.234"' }]);
+  });
+
+  it("with commas between its cells must write points, and is told so", () => {
+    expect(read(rows(",", '"31,2"'))).toMatchObject([{ line: 2, column: "result" }]);
+    expect(JSON.stringify(read(rows(",", '"31,2"')))).toContain("has a decimal comma");
+  });
+
+  it("may write its columns with capitals and spaces, its words with capitals, and leave empty cells behind", () => {
+    const csv = "Part,Material,State,Wet,Taken from,Outcome,Result,Unit,,\nwebbing,x,new,Dry,reel,Broke,31,kN,,\n";
+    expect(read(csv)).toEqual([31_000]);
+  });
+
+  it("with a unit in a column's name is told where units go", () => {
+    const faults = JSON.stringify(read("part,material,state,wet,outcome,Result [kN]\nwebbing,x,new,dry,broke,31\n"));
+    expect(faults).toContain("Did you mean result?");
+  });
+
+  it("keeps its word that it is invented behind a byte order mark", () => {
+    const reading = readBreakLog(`\uFEFF# Invented\n${rows(",", "31")}`);
+    expect(reading.ok && reading.tests[0]!.invented).toBe(true);
+  });
+});
+
 describe("a faulty log is refused whole, every line and column named", () => {
   it("missing, unknown and repeated columns", () => {
     expect(faultsOf(readBreakLog("part,material,state,outcome,result,unit,colour,part\n"))).toEqual([

@@ -176,6 +176,25 @@ describe("a faulty record is refused whole, every fault with its path", () => {
       entries: [{ date: "2025-04-01", ...RIGGED }],
     });
     expect(faults([], { webbings: [webbing("a"), webbing("b")] })).toEqual(["webbings[1].entries[0]"]);
+    const namesakes = [webbing("a"), { ...webbing("a"), id: "b" }];
+    expect(faults([], { webbings: namesakes })).toEqual(["webbings[1].entries[0]"]);
+  });
+
+  it("falls on a place that does not hang; a zone that only reaches beyond it is kept", () => {
+    const falls = (from: string, to: string): Entries => [
+      { date: "2025-04-01", ...RIGGED },
+      { date: "2025-05-01", event: "falls", from, to, falls: 3 },
+    ];
+    expect(faults(falls("63 m", "70 m"))).toEqual(["webbings[0].entries[1].from"]);
+    expect(readWearRecord(recordOf(falls("60 m", "70 m"))).ok).toBe(true);
+  });
+
+  it("an event that nobody knows is told which there are", () => {
+    const told = (entries: unknown, given: object) =>
+      JSON.stringify(readWearRecord(recordOf(entries as Entries, given)));
+    expect(told([{ date: "2025-03-01", event: "fell" }], {})).toContain("one of rigged, moved, takenDown");
+    const part = { rig: "gap", part: "leash", entries: [{ date: "2025-03-01", event: "fell" }] };
+    expect(told([], { parts: [part] })).toContain("one of putUp, takenDown");
   });
 
   it("impossible dates, units, keys, events and kinds: all at once", () => {

@@ -72,6 +72,8 @@ function asIfBroken(sample: readonly Observation[]): Method[] {
   const values = brokenValues(sample);
   const broken = exactValues(sample);
   if (broken.length < FAILURES_FOR_SPREAD) return [assumedSpreadBound(values, isComplete(sample))];
+  // No part scatters by nothing: the machine reads too coarsely, or the numbers were copied.
+  if (new Set(broken).size === 1) return [assumedSpreadBound(values, isComplete(sample), "they all broke at one load")];
   if (isComplete(sample)) return exactBounds(values, "");
   return [...exactBounds(values, ", bounds taken as broken"), ...exactBounds(broken, ", bounds left out")];
 }
@@ -92,11 +94,11 @@ function exactBounds(values: readonly number[], how: string): Method[] {
   ];
 }
 
-function assumedSpreadBound(values: readonly number[], complete: boolean): Method {
+function assumedSpreadBound(values: readonly number[], complete: boolean, reason?: string): Method {
   const logs = values.map(Math.log);
   const sigma = Math.max(logSpread(ASSUMED_SPREAD), standardDeviation(logs) ?? 0);
   const count = values.length === 1 ? "one test cannot" : "two tests can hardly";
-  const why = complete ? `${count} show a spread` : "too few of them broke to show a spread";
+  const why = reason ?? (complete ? `${count} show a spread` : "too few of them broke to show a spread");
   return {
     family: "lognormal",
     method: `lognormal with a spread of at least ${Math.round(100 * ASSUMED_SPREAD)} % assumed: ${why}`,

@@ -88,7 +88,8 @@ function poolability(tests: readonly BreakTest[]): Poolability | undefined {
 
 function en1990(sample: readonly Observation[]): Pick<GroupFindings, "en1990"> {
   const values = exactValues(sample);
-  if (!isComplete(sample) || values.length < 3) return {};
+  // Values that are all the same show no deviation to multiply.
+  if (!isComplete(sample) || values.length < 3 || new Set(values).size < 2) return {};
   const factor = en1990Factor(values.length, false);
   return { en1990: { factor, value: mean(values) - factor * standardDeviation(values)! } };
 }

@@ -1,6 +1,16 @@
 /** Reads a break log: every fault with its line and column, and nothing imported when there is one. */
 import Papa from "papaparse";
 import { type BreakTest, LOG_COLUMNS, type LogColumn, type LogFault, REQUIRED_COLUMNS } from "./breakTest.ts";
+import {
+  columnName,
+  DELIMITER_NAMES,
+  type Delimiter,
+  delimiterOf,
+  meantColumn,
+  type Row,
+  withDecimalPoints,
+  withoutEmptyEnd,
+} from "./layout.ts";
 import { readTest } from "./readTest.ts";
 
 export type BreakLogReading =
@@ -10,19 +20,25 @@ export type BreakLogReading =
 /**
  * Reads CSV with the columns of `LOG_COLUMNS`; `REQUIRED_COLUMNS` must be there, the others may be left out. Lines that
  * begin with # are remarks; one that begins "# Invented" marks all tests as made up. Results of one file are in one unit.
+ * Cells are parted by commas, or as many spreadsheets do it by semicolons or tabs, and then decimal commas are taken too.
  */
 export function readBreakLog(csv: string): BreakLogReading {
-  const { rows, faults } = split(csv);
-  const header = rows[0];
+  const text = csv.replace(/^\uFEFF/, "");
+  const delimiter = delimiterOf(text);
+  const { rows: written, faults } = split(text, delimiter);
+  const header = written[0];
   if (header === undefined)
     return { ok: false, faults: [fileFault("an empty file", `a header: ${LOG_COLUMNS.join(", ")}`)] };
   faults.push(...headerFaults(header.cells, header.line));
   if (faults.length > 0) return { ok: false, faults };
-  const columns = header.cells.map((name) => name.trim()) as LogColumn[];
+  const columns = header.cells.map(columnName) as LogColumn[];
+  const decimals = withDecimalPoints(written, columns, delimiter);
+  const { rows } = decimals;
+  faults.push(...decimals.faults);
   const tests: BreakTest[] = [];
   for (const { cells, line } of rows.slice(1)) {
     if (cells.length !== columns.length) {
-      faults.push(widthFault(line, cells.length, columns.length));
+      faults.push(widthFault(line, cells.length, columns.length, delimiter));
       continue;
     }
     const fields = Object.fromEntries(columns.map((column, i) => [column, cells[i]!.trim()]));
@@ -30,25 +46,19 @@ export function readBreakLog(csv: string): BreakLogReading {
     if (test.ok) tests.push(test.value);
     else faults.push(...test.faults);
   }
-  faults.push(...unitFaults(rows, columns));
+  const unreadable = new Set(faults.filter(({ column }) => column === "unit").map(({ line }) => line));
+  faults.push(...unitFaults(rows, columns).filter(({ line }) => !unreadable.has(line)));
   if (rows.length === 1) faults.push(fileFault("a header without tests", "at least one test below the header"));
   if (faults.length > 0) return { ok: false, faults: faults.sort((a, b) => a.line - b.line) };
-  return { ok: true, tests: saysInvented(csv) ? tests.map((test) => ({ ...test, invented: true })) : tests };
+  return { ok: true, tests: saysInvented(text) ? tests.map((test) => ({ ...test, invented: true })) : tests };
 }
 
 /** A remark (a line that begins with #) that begins with "invented" marks every test of the file as made up. */
 const saysInvented = (csv: string): boolean => /^#\s*invented\b/im.test(csv);
 
-interface Row {
-  readonly cells: readonly string[];
-  /** Line in the file at which the row begins. */
-  readonly line: number;
-}
-
 /** Papaparse reads the cells; lines are counted here, for quoted cells may hold line breaks. */
-function split(csv: string): { rows: Row[]; faults: LogFault[] } {
-  const text = csv.replace(/^\uFEFF/, "");
-  const { data, errors } = Papa.parse<string[]>(text, { delimiter: ",", skipEmptyLines: false });
+function split(csv: string, delimiter: Delimiter): { rows: Row[]; faults: LogFault[] } {
+  const { data, errors } = Papa.parse<string[]>(csv, { delimiter, skipEmptyLines: false });
   let line = 1;
   const starts: number[] = [];
   const rows: Row[] = [];
@@ -62,16 +72,16 @@ function split(csv: string): { rows: Row[]; faults: LogFault[] } {
     (error): LogFault => ({
       line: starts[error.row ?? 0] ?? 1,
       column: "",
-      got: error.code,
-      expected: "comma-separated values with paired quotation marks",
+      got: "a quotation mark without its pair",
+      expected: `cells parted by ${DELIMITER_NAMES[delimiter]}s, quotation marks in pairs`,
       message: `${error.message}.`,
     }),
   );
-  return { rows, faults };
+  return { rows: withoutEmptyEnd(rows), faults };
 }
 
 function headerFaults(header: readonly string[], line: number): LogFault[] {
-  const names = header.map((name) => name.trim());
+  const names = header.map(columnName);
   const at = (column: string, got: string, expected: string, message: string): LogFault => ({
     line,
     column,
@@ -84,22 +94,31 @@ function headerFaults(header: readonly string[], line: number): LogFault[] {
     ...REQUIRED_COLUMNS.filter((column) => !names.includes(column)).map((column) =>
       at(column, "no such column", `a column named ${column}`, `The column ${column} is missing.`),
     ),
-    ...names
-      .filter((name) => !(LOG_COLUMNS as readonly string[]).includes(name))
-      .map((name) => at(name, `"${name}"`, `one of ${known}`, `The column "${name}" is not known.`)),
+    ...header
+      .filter((name) => !(LOG_COLUMNS as readonly string[]).includes(columnName(name)))
+      .map((name) => {
+        const meant = meantColumn(name);
+        const hint = meant ? ` Did you mean ${meant}? Units go into the column unit.` : "";
+        return at(
+          name.trim(),
+          `"${name.trim()}"`,
+          `one of ${known}`,
+          `The column "${name.trim()}" is not known.${hint}`,
+        );
+      }),
     ...names
       .filter((name, i) => names.indexOf(name) !== i)
       .map((name) => at(name, `"${name}" twice`, "every column once", `The column "${name}" appears twice.`)),
   ];
 }
 
-function widthFault(line: number, got: number, wanted: number): LogFault {
+function widthFault(line: number, got: number, wanted: number, delimiter: Delimiter): LogFault {
   return {
     line,
     column: "",
     got: `${got} cells`,
     expected: `${wanted} cells, as in the header`,
-    message: `This line has ${got} cells, the header has ${wanted}; is a comma missing or one too many?`,
+    message: `This line has ${got} cells, the header has ${wanted}; is a ${DELIMITER_NAMES[delimiter]} missing or one too many?`,
   };
 }
 

@@ -10,7 +10,9 @@ export type TestReading =
   | { readonly ok: false; readonly faults: readonly LogFault[] };
 
 /** `line` goes into the faults; 0 for a form. */
-export function readTest(fields: TestFields, line: number): TestReading {
+export function readTest(written: TestFields, line: number): TestReading {
+  // "Broke" and "DRY" leave no doubt.
+  const fields: TestFields = { ...written, ...lowered(written, "outcome"), ...lowered(written, "wet") };
   const faults: LogFault[] = [];
   const fault = (column: LogColumn, expected: string, message: string): undefined => {
     faults.push({ line, column, got: `"${fields[column] ?? ""}"`, expected, message });
@@ -51,6 +53,10 @@ export function readTest(fields: TestFields, line: number): TestReading {
   };
   const given = Object.fromEntries(Object.entries(optional).filter(([, value]) => value !== undefined));
   return { ok: true, value: { ...texts, wet, outcome: fields.outcome as OutcomeWord, result, ...given } };
+}
+
+function lowered(fields: TestFields, column: "outcome" | "wet"): TestFields {
+  return fields[column] === undefined ? {} : { [column]: fields[column].toLowerCase() };
 }
 
 type Fault = (column: LogColumn, expected: string, message: string) => undefined;
@@ -94,7 +100,9 @@ function readForce(fields: TestFields, column: "result" | "result_to", fault: Fa
     return fault(
       column,
       "a number with a decimal point",
-      `"${text}" is not a number; the unit goes into its own column.`,
+      /^[+-]?\d+,\d+$/.test(text)
+        ? `"${text}" has a decimal comma; commas part the cells of this file, so write a point.`
+        : `"${text}" is not a number; the unit goes into its own column.`,
     );
   }
   if (unit === "") return column === "result" ? fault("unit", "kN, N, lbf …", "The unit is empty.") : undefined;

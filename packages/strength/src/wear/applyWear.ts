@@ -35,11 +35,27 @@ export function applyWear(rig: Rig, record: WearRecord, on: string | PlainDate):
   const hanging = state.webbings.filter((w) => w.placement?.rig === rig.name);
   const flags = state.flags.filter((f) => hanging.some((w) => w.id === f.webbing)).map((f) => f.message);
   const notes = [...flags];
-  if (hanging.length === 0) notes.push(`The record has no webbing in a rig named "${rig.name}" on ${state.on}.`);
+  notes.push(...unspoken(rig, hanging, state));
   let worn = wearLine(rig, "main", mainSectionLengths(rig), hanging, notes);
   worn = wearLine(worn, "backup", backupSectionLengths(rig), hanging, notes);
   for (const part of state.parts.filter((p) => p.rig === rig.name)) worn = wearPart(worn, part, notes);
   return { rig: worn, state, notes };
+}
+
+/** Lines of which the record says nothing on that date: they stay as the rig document has them, whatever the date. */
+function unspoken(rig: Rig, hanging: readonly WebbingState[], { on, webbings }: WearState): string[] {
+  const lines = (["main", "backup"] as const).filter((line) => rig[line] !== undefined);
+  const silent = lines.filter((line) => hanging.every((w) => w.placement!.line !== line));
+  if (silent.length === 0) return [];
+  const which = silent.map((line) => (line === "main" ? "main line" : "backup")).join(" or the ");
+  const rigs = [...new Set(webbings.flatMap(({ placement }) => placement?.rig ?? []))].filter(
+    (name) => name !== rig.name,
+  );
+  const others =
+    rigs.length === 0 ? "" : ` On that day it has webbing in: ${rigs.map((name) => `"${name}"`).join(", ")}.`;
+  return [
+    `The record has no webbing in the ${which} of a rig named "${rig.name}" on ${on}. What is said of ${silent.length === 1 ? "it" : "them"} is from the rig's own file, not a state of that day.${others}`,
+  ];
 }
 
 /** The worn rig alone. */

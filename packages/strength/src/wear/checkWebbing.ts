@@ -5,7 +5,7 @@ import type { Placement, WebbingEntry, WebbingRecord } from "./record.ts";
 import { type WearMark, webbingState } from "./webbingState.ts";
 
 /** Stands for "still": later than any date in a record. */
-const END_OF_TIME = date("9999-12-31");
+export const END_OF_TIME = date("9999-12-31");
 
 export function checkWebbing(webbing: WebbingRecord, path: string): RigIssue[] {
   const issues = [...orderFaults(webbing, path), ...walkFaults(webbing, path)];
@@ -42,6 +42,7 @@ function walkFaults(webbing: WebbingRecord, path: string): RigIssue[] {
     const hanging = placement !== undefined;
     const state = stateFault(entry, hanging, here);
     if (state !== undefined) issues.push(state);
+    if (entry.event === "falls" && placement !== undefined) issues.push(...fallFaults(entry, placement, here));
     if (entry.event === "rigged" || entry.event === "moved") placement = entry.placement;
     else if (entry.event === "takenDown") placement = undefined;
     else if (entry.event === "cutToLength" && entry.from < entry.to) kept = [entry.from, entry.to];
@@ -153,6 +154,21 @@ function tensionFaults({ from, to }: Placement, kept: readonly [number, number],
   ];
 }
 
+/** Falls are caught on what hangs: a place outside it would be lost without a word. */
+function fallFaults(
+  { from, to }: Extract<WebbingEntry, { event: "falls" }>,
+  placement: Placement,
+  path: string,
+): RigIssue[] {
+  if (from < placement.to && to > placement.from) return [];
+  const [got, loaded] = [
+    [from, to],
+    [placement.from, placement.to],
+  ].map(([a, b]) => `${formatLength(a!)} to ${formatLength(b!)}`);
+  const message = `Falls at ${got}, but what hangs then is ${loaded} of the webbing.`;
+  return [fault(`${path}.from`, got!, `a place within ${loaded}`, message)];
+}
+
 /** Two clamps at one place at one time. */
 function clampFaults(webbing: WebbingRecord, path: string): RigIssue[] {
   const entries = webbing.entries.filter((entry) => entry.event !== "cutToLength");
@@ -193,47 +209,6 @@ type Clamp = Extract<WearMark, { kind: "clampTrace" }>;
 const overlapInPlace = (a: Clamp, b: Clamp) => a.from < b.to && b.from < a.to;
 const endOf = (clamp: Clamp) => clamp.until ?? END_OF_TIME;
 const overlapInTime = (a: Clamp, b: Clamp) => isBefore(a.since, endOf(b)) && isBefore(b.since, endOf(a));
-
-/** Two webbings in the same section of the same rig at the same time. */
-export function samePlaceFaults(webbings: readonly WebbingRecord[]): RigIssue[] {
-  const stays = webbings.flatMap((webbing, i) => staysOf(webbing, `webbings[${i}]`));
-  return stays.flatMap((a, i) => {
-    const b = stays
-      .slice(0, i)
-      .find(
-        (other) =>
-          other.place === a.place &&
-          other.webbing !== a.webbing &&
-          isBefore(a.since, other.until) &&
-          isBefore(other.since, a.until),
-      );
-    if (b === undefined) return [];
-    const message = `"${a.webbing}" and "${b.webbing}" hang in the same place at the same time: ${a.place}.`;
-    return [fault(a.path, a.place, "one webbing in a section at a time", message)];
-  });
-}
-
-interface Stay {
-  readonly webbing: string;
-  readonly place: string;
-  readonly path: string;
-  readonly since: PlainDate;
-  readonly until: PlainDate;
-}
-
-function staysOf(webbing: WebbingRecord, path: string): Stay[] {
-  const stays: Stay[] = [];
-  webbing.entries.forEach((entry, i) => {
-    const ends = ["rigged", "moved", "takenDown"].includes(entry.event);
-    const last = stays.at(-1);
-    if (ends && last?.until === END_OF_TIME) stays[stays.length - 1] = { ...last, until: entry.date };
-    if (entry.event !== "rigged" && entry.event !== "moved") return;
-    const { rig, line, section } = entry.placement;
-    const place = `${rig}, ${line} line, section ${section}`;
-    stays.push({ webbing: webbing.name, place, path: `${path}.entries[${i}]`, since: entry.date, until: END_OF_TIME });
-  });
-  return stays;
-}
 
 export function fault(path: string, got: string, expected: string, message: string): RigIssue {
   return { path, got, expected, message };

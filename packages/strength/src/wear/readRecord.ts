@@ -2,9 +2,10 @@
 import { pathText, type RigIssue, valueAt } from "@secondline/rig";
 import type * as z from "zod";
 import { checkPart } from "./checkPart.ts";
-import { checkWebbing, samePlaceFaults } from "./checkWebbing.ts";
+import { samePlaceFaults } from "./checkPlaces.ts";
+import { checkWebbing } from "./checkWebbing.ts";
 import type { Placement, WearRecord, WebbingEntry, WebbingRecord } from "./record.ts";
-import { type FaultParams, type ReadWear, wearSchema } from "./schema.ts";
+import { type FaultParams, PART_EVENTS, type ReadWear, WEBBING_EVENTS, wearSchema } from "./schema.ts";
 
 export type WearReading =
   | { readonly ok: true; readonly record: WearRecord }
@@ -71,7 +72,10 @@ function issuesOf(fault: z.core.$ZodIssue, document: unknown): RigIssue[] {
 
 function expectedOf(fault: z.core.$ZodIssue): string {
   if (fault.code === "invalid_value") return `one of ${fault.values.map((v) => `"${String(v)}"`).join(", ")}`;
-  if (fault.code === "invalid_union") return fault.discriminator === undefined ? "text or a number" : "a known event";
+  if (fault.code === "invalid_union") {
+    if (fault.discriminator === undefined) return "text or a number";
+    return `one of ${(fault.path[0] === "parts" ? PART_EVENTS : WEBBING_EVENTS).join(", ")}`;
+  }
   if (fault.code === "invalid_type") return fault.expected === "object" ? "a group of values" : `a ${fault.expected}`;
   if (fault.code === "too_small") return `at least ${fault.minimum}`;
   if (fault.code === "too_big") return `at most ${fault.maximum}`;

@@ -89,6 +89,9 @@ const partEntry = z.discriminatedUnion("event", [
   z.strictObject({ date, event: z.literal("replaced") }),
 ]);
 
+export const WEBBING_EVENTS: readonly string[] = webbingEntry.options.map((option) => option.shape.event.value);
+export const PART_EVENTS: readonly string[] = partEntry.options.map((option) => option.shape.event.value);
+
 export const wearSchema = z.strictObject({
   secondline: z.literal(WEAR_FORMAT),
   name: text,

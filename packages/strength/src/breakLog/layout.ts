@@ -1,0 +1,91 @@
+/** How a break log is laid out: what parts its cells, how its columns are spelt, whether it writes 31.2 or 31,2. */
+import { LOG_COLUMNS, type LogColumn, type LogFault } from "./breakTest.ts";
+
+export interface Row {
+  readonly cells: readonly string[];
+  /** Line in the file at which the row begins. */
+  readonly line: number;
+}
+
+export type Delimiter = "," | ";" | "\t";
+export const DELIMITER_NAMES: Readonly<Record<Delimiter, string>> = { ",": "comma", ";": "semicolon", "\t": "tab" };
+
+/** A column's name as it is known here: case, spaces and hyphens do not count. */
+export const columnName = (written: string): string =>
+  written
+    .trim()
+    .toLowerCase()
+    .replace(/[\s-]+/g, "_");
+
+const isColumn = (name: string): name is LogColumn => (LOG_COLUMNS as readonly string[]).includes(name);
+
+/** What parts the cells: that with which the header has most columns that are known; commas when none has. */
+export function delimiterOf(csv: string): Delimiter {
+  const header = csv.split(/\r\n|\n|\r/).find((line) => line.trim() !== "" && !line.startsWith("#")) ?? "";
+  const known = (delimiter: Delimiter) =>
+    header.split(delimiter).filter((cell) => isColumn(columnName(cell.replaceAll('"', "")))).length;
+  const counts = ([",", ";", "\t"] as const).map((delimiter) => ({ delimiter, count: known(delimiter) }));
+  return counts.reduce((best, one) => (one.count > best.count ? one : best)).delimiter;
+}
+
+/** Rows without the empty cells that spreadsheets leave behind the last column. */
+export function withoutEmptyEnd(rows: readonly Row[]): Row[] {
+  const header = rows[0]?.cells ?? [];
+  const width = header.findLastIndex((cell) => cell.trim() !== "") + 1;
+  return rows.map((row) => {
+    const beyond = row.cells.slice(width);
+    return beyond.every((cell) => cell.trim() === "") ? { ...row, cells: row.cells.slice(0, width) } : row;
+  });
+}
+
+/** What a column that is not known may have been meant to be: with its unit taken off, such as "Result (kN)". */
+export function meantColumn(written: string): LogColumn | undefined {
+  const bare = columnName(written.replace(/[([].*$/, "")).replace(/_+$/, "");
+  return isColumn(bare) ? bare : undefined;
+}
+
+const NUMBERS: readonly LogColumn[] = ["months_outside", "sun_months", "falls", "result", "result_to"];
+const WITH_COMMA = /^[+-]?\d+,\d+$/;
+
+/**
+ * Rows with decimal points for decimal commas, which are taken only where commas part no cells. A file that writes both is
+ * at fault: 1.234 may then be a thousand.
+ */
+export function withDecimalPoints(
+  rows: readonly Row[],
+  columns: readonly string[],
+  delimiter: Delimiter,
+): { readonly rows: readonly Row[]; readonly faults: readonly LogFault[] } {
+  if (delimiter === ",") return { rows, faults: [] };
+  const isNumber = columns.map((column) => (NUMBERS as readonly string[]).includes(column));
+  const cells = rows
+    .slice(1)
+    .flatMap(({ cells: row, line }) =>
+      row.flatMap((cell, i) => (isNumber[i] ? [{ line, column: columns[i]!, text: cell.trim() }] : [])),
+    );
+  const comma = cells.find(({ text }) => WITH_COMMA.test(text));
+  if (!comma) return { rows, faults: [] };
+  const faults = cells
+    .filter(({ text }) => text.includes("."))
+    .map(({ line, column, text }): LogFault => {
+      const expected = `a decimal comma, as on line ${comma.line}`;
+      return {
+        line,
+        column,
+        got: `"${text}"`,
+        expected,
+        message: `Decimal points and commas are mixed: ${text} here.`,
+      };
+    });
+  const pointed = rows.map((row, r) =>
+    r === 0
+      ? row
+      : {
+          ...row,
+          cells: row.cells.map((cell, i) =>
+            isNumber[i] && WITH_COMMA.test(cell.trim()) ? cell.replace(",", ".") : cell,
+          ),
+        },
+  );
+  return { rows: pointed, faults };
+}
