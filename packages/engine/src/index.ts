@@ -2,13 +2,7 @@ export { BareLine, type BareLineOptions, type Place } from "./bareLine.ts";
 export { cfc60 } from "./cfc60.ts";
 export { GRAVITY, SIGNAL_RATE } from "./constants.ts";
 export { AUDIT_LIMIT } from "./energyLedger.ts";
-export {
-  ESTIMATE_ORDER,
-  type EstimatedResult,
-  simulateWithEstimate,
-  type Uncertainty,
-  uncertaintyOf,
-} from "./estimate.ts";
+export { richardson, type Uncertainty, uncertaintyOf } from "./estimate.ts";
 export { type LineKernel, typescriptKernel } from "./lineKernel.ts";
 export { fastestKernel, wasmKernel } from "./lineKernelWasm.ts";
 export { mainNaturalLength } from "./model.ts";

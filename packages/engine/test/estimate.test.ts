@@ -1,15 +1,27 @@
 import { describe, expect, it } from "vitest";
-import { simulateWithEstimate, uncertaintyOf } from "../src/index.ts";
+import { richardson, uncertaintyOf } from "../src/index.ts";
 import { CUT, FALL, run } from "./rigs.ts";
 
-describe("the estimate from a second mesh", () => {
-  const estimated = simulateWithEstimate(FALL, { accuracy: "quick" });
-  if (!estimated.ok) throw new Error(estimated.message);
-  const { recording, uncertainty } = estimated;
+describe("the distance from an endlessly fine mesh", () => {
+  it("is found exactly of a quantity that errs in proportion to the mesh, from a finer one or a coarser", () => {
+    const at = (size: number) => 5000 + 300 * size;
+    expect(richardson(at(0.5), at(0.25), 2)).toBeCloseTo(300 * 0.5, 9);
+    expect(richardson(at(0.25), at(0.5), 0.5)).toBeCloseTo(300 * 0.25, 9);
+  });
 
-  it("leaves the run as it is without one", () => {
-    expect(recording.peaks).toEqual(run(FALL).peaks);
-    expect(uncertainty.sizes[1] / uncertainty.sizes[0]).toBeCloseTo(0.5, 1);
+  it("is not told from two runs of one mesh", () => {
+    for (const ratio of [1, 1.04, 0.97, 0, Number.NaN]) expect(() => richardson(1, 2, ratio)).toThrow(/say nothing/);
+  });
+});
+
+describe("the estimate from a second mesh", () => {
+  const recording = run(FALL);
+  const finer = run(FALL, { size: recording.mesh.size / 2 });
+  const uncertainty = uncertaintyOf(recording, finer);
+
+  it("names both meshes, and refuses a second that is the first", () => {
+    expect(uncertainty.sizes).toEqual([recording.mesh.size, finer.mesh.size]);
+    expect(() => uncertaintyOf(recording, recording)).toThrow(/say nothing/);
   });
 
   it("covers the distance to a mesh eight times as fine", () => {
@@ -29,18 +41,15 @@ describe("the estimate from a second mesh", () => {
     expect(uncertainty.sameBreaks).toBe(true);
   });
 
+  it("gives the finer of two meshes the smaller ±, by their difference", () => {
+    const turned = uncertaintyOf(finer, recording);
+    const difference = Math.abs(finer.peaks.leash.cfc60 - recording.peaks.leash.cfc60);
+    expect(uncertainty.peaks.leash - turned.peaks.leash).toBeCloseTo(difference, 6);
+  });
+
   it("says when the meshes do not agree on what parts", () => {
     const marginal = run({ ...CUT, backup: { ...CUT.backup!, connections: [{ at: 0.5, strength: 1000 }] } });
-    const finer = run(CUT, { size: marginal.mesh.size / 2 });
-    expect(uncertaintyOf(marginal, finer).sameBreaks).toBe(false);
-  });
-
-  it("refuses a second mesh that is not finer", () => {
-    expect(() => uncertaintyOf(recording, recording)).toThrow(/finer/);
-  });
-
-  it("passes on what is wrong with a run", () => {
-    const wild = simulateWithEstimate(FALL, { accuracy: "quick", stepShare: 1.6 });
-    expect(wild.ok).toBe(false);
+    const holding = run(CUT, { size: marginal.mesh.size / 2 });
+    expect(uncertaintyOf(marginal, holding).sameBreaks).toBe(false);
   });
 });

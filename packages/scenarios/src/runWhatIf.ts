@@ -6,6 +6,7 @@ import {
   resultOf,
   type SimulationOptions,
   startRun,
+  uncertaintyOf,
 } from "@secondline/engine";
 import type { Rig } from "@secondline/rig";
 import type { BreakTest } from "@secondline/strength";
@@ -13,7 +14,6 @@ import { noSuchLeg } from "./anchorLegs.ts";
 import { fate } from "./fate.ts";
 import { overloadedLines } from "./loads.ts";
 import type { WhatIf, WhatIfRun } from "./outcome.ts";
-import { peakUncertainty } from "./richardson.ts";
 import { type RigStrengths, rigStrengths } from "./rigStrengths.ts";
 import { defaultDuration, type LineName, toProblem } from "./toProblem.ts";
 import { whatIfTitle } from "./whatIf.ts";
@@ -56,8 +56,8 @@ export function* runWhatIf(rig: Rig, whatIf: WhatIf, options: RunOptions): Gener
     doing,
   );
   if (!other.recording) return { ...first, outcome: { ...first.outcome, ok: false, problem: NO_ESTIMATE } };
-  const uncertainty = peakUncertainty(first.recording, other.recording);
-  return { ...first, outcome: { ...first.outcome, peakUncertainty: uncertainty } };
+  const { leash, mainA, mainB, backupA, backupB } = uncertaintyOf(first.recording, other.recording).peaks;
+  return { ...first, outcome: { ...first.outcome, peakUncertainty: { leash, mainA, mainB, backupA, backupB } } };
 }
 
 const NO_ESTIMATE = "The run on the second mesh failed, so its uncertainty is not known.";

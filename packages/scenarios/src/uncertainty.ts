@@ -1,9 +1,8 @@
 /** A ± for the load of every part: its governing what-if once more on another mesh. */
-import type { Accuracy, Recording } from "@secondline/engine";
+import { type Accuracy, type Recording, richardson } from "@secondline/engine";
 import type { Rig } from "@secondline/rig";
 import { partLoads, webbingLoads } from "./loads.ts";
 import type { PartOutcome, WhatIf } from "./outcome.ts";
-import { richardson } from "./richardson.ts";
 import type { RigStrengths } from "./rigStrengths.ts";
 import { type CatchTimes, otherMesh, runWith } from "./runWhatIf.ts";
 

@@ -3,7 +3,6 @@ import { cautions } from "../src/cautions.ts";
 import { CAUTIONS } from "../src/index.ts";
 import { firstToFail, judgedMargin, verdictOf } from "../src/margins.ts";
 import type { PartOutcome } from "../src/outcome.ts";
-import { richardson } from "../src/richardson.ts";
 import { lower, partPlace, verdictSentence } from "../src/sentence.ts";
 
 describe("a part's verdict", () => {
@@ -54,17 +53,6 @@ describe("a load with a ±", () => {
     const first = { ...part("leash", 2.2), verdict: "thin" } as PartOutcome;
     const facts = { first, parts: [first], verdict: "thin" as const, required: 2.25, incomplete: 0, whatIfs: [] };
     expect(verdictSentence({ ...facts, rig: {} as never })).toContain("2.2 times its largest load; you require 2.3");
-  });
-});
-
-describe("the estimate from two meshes", () => {
-  it("finds the limit of a quantity that errs in proportion to the mesh", () => {
-    const at = (size: number) => 5000 + 300 * size;
-    expect(richardson(at(0.5), at(0.25), 2)).toBeCloseTo(300 * 0.5, 9);
-    expect(richardson(at(0.25), at(0.5), 0.5)).toBeCloseTo(300 * 0.25, 9);
-  });
-  it("refuses two runs of one mesh", () => {
-    expect(() => richardson(1, 2, 1)).toThrow(/say nothing/);
   });
 });
 
