@@ -6,16 +6,16 @@ import { message } from "./terminal.ts";
 import { VERSION } from "./version.ts";
 
 const ACCURACY = ["quick", "standard", "fine"] as const;
-const accuracy = () =>
-  new Option("--accuracy <mesh>", "how fine the mesh is")
-    .choices(ACCURACY)
-    .default("standard" satisfies (typeof ACCURACY)[number]);
+const accuracy = (usual: (typeof ACCURACY)[number] = "standard") =>
+  new Option("--accuracy <mesh>", "how fine the mesh is").choices(ACCURACY).default(usual);
 const json = () => new Option("--json", "print data as JSON");
 const wear = () => new Option("--wear <file>", "bring the rig to its state by a wear record; needs --on");
 const on = () => new Option("--on <date>", "the day that counts, YYYY-MM-DD; gives the take-down date from there");
 const tests = () => new Option("--tests <log>", "own break tests (CSV) in place of published factors");
 const set = () => new Option("--set <which>", "which what-ifs to run").choices(["quick", "full"]).default("full");
 
+const EVENTS =
+  "repeatable: fall@0.5 (leash fall in the middle), fails@0,hanging@0.25 (main line fails at anchor A, walker hanging at a quarter; also standing or caught)";
 const collect = (text: string, list: string[]) => [...list, text];
 const judge = () =>
   new Option(
@@ -38,6 +38,7 @@ const program = new Command("secondline")
   secondline check rig.json                 what every part carries and holds, and the verdict
   secondline check rig.json --require       the same; exit status 1 unless everything holds
   secondline compare rig.json other.json    two to four layouts side by side
+  secondline chances rig.json               how likely each part is to fail, and to be the first
   secondline report rig.json --out rig.html a report to print
   secondline strength breaks.csv            what break tests say a part still holds
   secondline wear rig.json --wear record.json --on 2026-07-01
@@ -85,6 +86,26 @@ program
   .addOption(set())
   .addOption(accuracy())
   .action(async (files: string[], options) => (await import("./commands/compare.ts")).compare(files, options));
+
+program
+  .command("chances")
+  .description("how likely each part is to fail, and to be the first, when strengths and what happens scatter")
+  .argument("<rig>", "rig document (JSON)")
+  .addOption(json())
+  .option("--what-if <event>", `of this; default: the one that governs; ${EVENTS}`, collect, [] as string[])
+  .option("--runs <number>", "simulated runs per what-if; more make the chances surer (default: 96)")
+  .option("--seed <number>", "of the random numbers: the same seed gives the same answer")
+  .option(
+    "--spread <input=spread>",
+    "how far an input may be off, in place of what is assumed; repeatable: mass=5%, 0 takes it for exactly known",
+    collect,
+    [] as string[],
+  )
+  .addOption(accuracy("quick"))
+  .addOption(wear())
+  .addOption(on())
+  .addOption(tests())
+  .action(async (file: string, options) => (await import("./commands/chances.ts")).chances(file, options));
 
 program
   .command("report")

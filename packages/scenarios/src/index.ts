@@ -16,7 +16,7 @@ export {
   TooFewRuns,
 } from "./reliability/chances.ts";
 export type * from "./reliability/chancesOutcome.ts";
-export { anyText, atMost, chanceText, formatChance } from "./reliability/chanceWords.ts";
+export { anyText, atMost, chanceText, formatChance, inputText } from "./reliability/chanceWords.ts";
 export {
   INPUT_IDS,
   type InputId,

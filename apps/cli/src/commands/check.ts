@@ -1,11 +1,12 @@
 /** `check`: what every part of a rig carries and holds, and the verdict. */
-import { type Accuracy, type Outcome, parseWhatIf, type WhatIf } from "@secondline/scenarios";
-import { CommandFailure, EXIT } from "../failure.ts";
+import type { Accuracy, Outcome } from "@secondline/scenarios";
+import { EXIT } from "../failure.ts";
 import { outcomeText } from "../outcomeText.ts";
 import { outlook } from "../outlook.ts";
 import { type RigOptions, readKnownRig } from "../rigFile.ts";
 import { runStudy } from "../study.ts";
 import { message, print } from "../terminal.ts";
+import { readWhatIf } from "../whatIfOption.ts";
 
 export interface CheckOptions extends RigOptions {
   readonly json?: boolean;
@@ -34,16 +35,6 @@ export async function check(file: string, options: CheckOptions): Promise<void> 
       : outcomeText(rig, outcome, { all: options.all === true, notes, ...later }),
   );
   leave(outcome, options.require === true);
-}
-
-function readWhatIf(text: string): WhatIf {
-  const whatIf = parseWhatIf(text);
-  if (whatIf) return whatIf;
-  throw new CommandFailure(EXIT.input, [
-    `--what-if: got "${text}"; expected fall@PLACE, fails@PLACE,WALKER@PLACE or leg@A1,WALKER@PLACE, WALKER being hanging, standing (not with`,
-    "a leg) or caught and PLACE a fraction of the line: 0 at anchor A, 1 at anchor B. The walker must be between the anchors.",
-    "Example: fails@0,hanging@0.5",
-  ]);
 }
 
 function leave(outcome: Outcome, required: boolean): void {

@@ -1,6 +1,8 @@
 /** Probabilities in words that nobody takes for more than they are. */
+import { formatForce, formatLength, formatMass, formatPercent } from "@secondline/rig";
 import type { Probability } from "../outcome.ts";
 import type { Chances, PartChance } from "./chancesOutcome.ts";
+import type { UncertainInput } from "./uncertainInputs.ts";
 
 /** Chances smaller than this are not told apart: the spreads they rest on are not known that far out [-]. */
 const SMALLEST = 1e-6;
@@ -47,7 +49,9 @@ export function chanceSentence({ runs, anyFails, parts }: SentenceFacts): string
     said.push(`Nothing catches the walker in ${countOf(runs.lost, runs.done)}, whatever the parts hold.`);
   if (runs.ground > 0) said.push(`The walker's feet reach the ground in ${countOf(runs.ground, runs.done)}.`);
   said.push(`Likeliest to go first: ${inSentence(first!)}, ${chanceText(first!.first)}.`);
-  said.push(`Chance that any part fails: ${anyText(anyFails)}.`);
+  said.push(
+    `Chance that any part fails, if these spreads are right and nothing else goes wrong: ${anyText(anyFails)}.`,
+  );
   return said.join(" ");
 }
 
@@ -57,3 +61,18 @@ export const countOf = (some: number, all: number) => (some === all ? `all ${all
 
 const inSentence = ({ name, stretch }: PartChance) =>
   stretch && stretch.reason !== "webbing" ? `${name} at its ${stretch.reason}` : name;
+
+/** Middle and spread of an uncertain input: "80 kg", "± 10 %"; "0.5", "± 0.05 of the line". */
+export function inputText({ central, unit, spread, distribution }: UncertainInput): readonly [string, string] {
+  const middle = {
+    kg: formatMass(central),
+    N: formatForce(central),
+    m: formatLength(central),
+    share: formatPercent(central),
+    "-": String(Number(central.toPrecision(3))),
+    line: String(Number(central.toFixed(3))),
+    times: "as given",
+  }[unit];
+  const amount = Number(spread.toPrecision(3));
+  return [middle, distribution === "uniform" ? `± ${amount} of the line` : `± ${formatPercent(amount)}`];
+}

@@ -51,6 +51,9 @@ function fitWords({ surfaces, found }: GroundFacts): string {
     : "The runs themselves, each as likely as the other: no surface through them was good enough.";
 }
 
+/** With more of the failures outside of what was simulated, the reader must know [-]. */
+const MUCH_BEYOND = 0.2;
+
 export function chanceCautions(facts: GroundFacts): readonly string[] {
   const { runs, rig, found, surfaces, accuracy, meshChange } = facts;
   const said = [
@@ -79,7 +82,7 @@ export function chanceCautions(facts: GroundFacts): readonly string[] {
   if (accuracy === "quick" && meshChange === undefined) {
     said.push("The runs are on a coarse mesh, and could not be checked on a finer one: loads may be off.");
   }
-  if ((found.beyond ?? 0) > 0.1) {
+  if ((found.beyond ?? 0) > MUCH_BEYOND) {
     said.push(
       `${percent(found.beyond!)} of the failures lie outside of what was simulated: the small chance is a guess of its size.`,
     );

@@ -27,8 +27,8 @@ export interface UncertainInput {
   readonly distribution: "lognormal" | "uniform";
   /** Median or middle, in `unit`. */
   readonly central: number;
-  /** "line": a fraction of the line, 0 at anchor A; "times": a factor on what the rig says. */
-  readonly unit: "kg" | "N" | "m" | "-" | "line" | "times";
+  /** "share": of the gap; "line": a fraction of the line, 0 at anchor A; "times": a factor on what the rig says. */
+  readonly unit: "kg" | "N" | "m" | "-" | "share" | "line" | "times";
   /** Lognormal: coefficient of variation; uniform: half its width [-]. */
   readonly spread: number;
   readonly basis: Basis;
@@ -96,7 +96,7 @@ const KINDS: Readonly<Record<Exclude<InputId, "place">, Kind>> = {
     spread: 0.1,
     why: "how its length was measured, and what its knots take",
     central: (rig) => rig.backup?.slack,
-    unit: "-",
+    unit: "share",
   },
   leashLength: {
     name: "Length of the leash",

@@ -51,7 +51,7 @@ export interface ChancesOptions {
 const DRAWS = 20_000;
 const ROWS = 1500;
 /** With fewer failures among the draws, conditional sampling tells more. */
-const FEW_FAILURES = 200;
+const FEW_FAILURES = 20;
 /** Down to one in a hundred million: smaller ones mean nothing with spreads that nobody measured. */
 const MOST_LEVELS = 8;
 /**

@@ -1,0 +1,119 @@
+/** Chances of failure for reading in a terminal. */
+import { formatLength } from "@secondline/rig";
+import { type Chances, chanceText, formatChance, inputText, type PartChance } from "@secondline/scenarios";
+import { kilonewtons } from "./quantity.ts";
+import { table } from "./table.ts";
+import { bold, dim, width } from "./terminal.ts";
+import { bullets, wrap } from "./wrap.ts";
+
+/** Chances of one rig, one what-if after another; what is common to all is said once, at the end. */
+export function chancesText(all: readonly Chances[], notes: readonly string[]): string {
+  const [one] = all;
+  return [
+    bold(one!.rigName),
+    "",
+    ...all.flatMap((chances) => [whatIfText(chances), ""]),
+    ...(notes.length > 0 ? ["Look at these:", ...bullets(notes, width), ""] : []),
+    "Before you rely on this:",
+    ...bullets([...new Set(all.flatMap((chances) => chances.cautions))], width),
+  ].join("\n");
+}
+
+function whatIfText(chances: Chances): string {
+  return [
+    bold(chances.title),
+    wrap(chances.sentence, width),
+    "",
+    partsTable(chances),
+    ...restOf(chances),
+    ...(chances.shares.length > 0 ? ["", sharesTable(chances)] : []),
+    "",
+    inputsTable(chances),
+    "",
+    "The numbers rest on:",
+    ...bullets(chances.restsOn, width),
+  ].join("\n");
+}
+
+/** Parts that are first less often than this, and were never seen to fail, are only counted [-]. */
+const WORTH_A_ROW = 0.001;
+const worthARow = ({ first, fails }: PartChance) => first.value >= WORTH_A_ROW || fails.value > 0;
+
+function partsTable({ parts }: Chances): string {
+  const rows = parts
+    .filter(worthARow)
+    .map((part) => [
+      nameOf(part),
+      kilonewtons(part.load),
+      kilonewtons(part.strength),
+      chanceText(part.first),
+      chanceText(part.fails),
+    ]);
+  return table(
+    [
+      { head: "Part", flexible: true },
+      { head: "Load", align: "right" },
+      { head: "Holds", align: "right" },
+      { head: "Goes first", align: "right" },
+      { head: "Fails", align: "right" },
+    ],
+    rows,
+    width,
+  );
+}
+
+function nameOf({ name, stretch }: PartChance): string {
+  if (!stretch) return name;
+  const at = formatLength(Math.round(5 * (stretch.from + stretch.to)) / 10);
+  return stretch.reason === "webbing" ? name : `${name}, ${stretch.reason} ${at} from A`;
+}
+
+function restOf({ parts }: Chances): string[] {
+  const rest = parts.filter((part) => !worthARow(part)).length;
+  const others = rest === 0 ? "" : ` ${rest} more parts go first less often than once in a thousand.`;
+  return [
+    dim(
+      wrap(
+        `kN; load in the central run, central strength. Goes first: has the least margin of all. Fails: carries more than it holds, before anything else has failed. In brackets the 95 % interval.${others}`,
+        width,
+      ),
+    ),
+  ];
+}
+
+const MOST_SHARES = 10;
+
+function sharesTable({ shares }: Chances): string {
+  const rows = shares
+    .slice(0, MOST_SHARES)
+    .map(({ name, kind, first, total, distinguishable }) => [
+      name,
+      kind === "input" ? "the fall" : kind === "surface" ? "the fit" : "strength",
+      distinguishable ? chanceText(first) : "none to be seen",
+      formatChance(Math.max(0, total.value)),
+    ]);
+  return table(
+    [
+      { head: "Where the scatter of the least margin comes from", flexible: true },
+      { head: "Of" },
+      { head: "Alone", align: "right" },
+      { head: "With others", align: "right" },
+    ],
+    rows,
+    width,
+  );
+}
+
+function inputsTable({ inputs }: Chances): string {
+  const rows = inputs.map((input) => [
+    input.name,
+    input.id,
+    inputText(input).join(" "),
+    `${input.basis.kind}: ${input.basis.note}`,
+  ]);
+  return table(
+    [{ head: "Uncertain" }, { head: "--spread" }, { head: "Middle and spread" }, { head: "Basis", flexible: true }],
+    rows,
+    width,
+  );
+}
