@@ -38,7 +38,7 @@ const MODELS: Readonly<Record<Fibre, SunModel>> = {
   aramid: {
     retention: (months) => 1 - 0.6 * (1 - Math.exp(-months / 12 / 0.5)),
     to: 12,
-    basis: { kind: "from memory", note: "aramid loses strength fast in daylight; curve assumed" },
+    basis: { kind: "assumed", note: "from memory, aramid loses strength fast in daylight; the curve is assumed" },
   },
 };
 
