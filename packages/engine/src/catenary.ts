@@ -3,7 +3,7 @@
  */
 
 /** Parameter a = H/w of a catenary of a length over a horizontal and a vertical distance; length must exceed the chord [m]. */
-export function catenaryParameter(across: number, up: number, length: number): number {
+function catenaryParameter(across: number, up: number, length: number): number {
   // √(length² − up²) = 2a·sinh(across/2a), with s = across/2a: sinh(s)/s = ratio.
   const ratio = Math.sqrt(length * length - up * up) / across;
   let s = ratio < 3 ? Math.sqrt(6 * (ratio - 1)) : Math.log(2 * ratio) + Math.log(Math.log(2 * ratio));

@@ -1,13 +1,11 @@
-export { BareLine, type BareLineOptions, type Place } from "./bareLine.ts";
+export { BareLine } from "./bareLine.ts";
 export { cfc60 } from "./cfc60.ts";
-export { GRAVITY, SIGNAL_RATE } from "./constants.ts";
-export { AUDIT_LIMIT } from "./energyLedger.ts";
-export { richardson, type Uncertainty, uncertaintyOf } from "./estimate.ts";
+export { GRAVITY } from "./constants.ts";
+export { richardson, uncertaintyOf } from "./estimate.ts";
 export { type LineKernel, typescriptKernel } from "./lineKernel.ts";
-export { fastestKernel, wasmKernel } from "./lineKernelWasm.ts";
-export { mainNaturalLength } from "./model.ts";
+export { wasmKernel } from "./lineKernelWasm.ts";
 export type * from "./problem.ts";
-export { type ProblemReading, readProblem } from "./readProblem.ts";
+export { readProblem } from "./readProblem.ts";
 export type * from "./recording.ts";
 export { LEDGER, SIGNALS } from "./recording.ts";
 export { Simulation, type SimulationOptions } from "./simulation.ts";

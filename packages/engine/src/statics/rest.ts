@@ -1,20 +1,14 @@
 /**
  * The rig at rest: turns a model into a statics problem, with starting shapes from catenaries, and reads the answer back.
  */
-import { bayTension } from "../catenary.ts";
 import { GRAVITY } from "../constants.ts";
 import { anchorOf, chordDirection, type Line, type Model } from "../model.ts";
 import { tensionAt, tensionCurve } from "../tensionCurve.ts";
-import {
-  type Contact,
-  findEquilibrium,
-  type Spring,
-  type StaticsProblem,
-  type StaticsResult,
-  type Strut,
-} from "./equilibrium.ts";
-import { hangPieces } from "./hangPieces.ts";
+import { findEquilibrium } from "./equilibrium.ts";
+import { hangBackup } from "./hangBackup.ts";
 import type { LegRest, Legs } from "./legs.ts";
+import { type Numbering, nameOf, numberPoints } from "./numbering.ts";
+import type { Contact, Spring, StaticsProblem, StaticsResult, Strut } from "./staticsProblem.ts";
 
 /** What hangs on the line. */
 export type Loading =
@@ -51,16 +45,6 @@ const HELD = 1e9;
 const SOFT = 300;
 /** How far the easing is taken, as a share of the largest tension [-]. */
 const EASED = 1e-4;
-
-/** Which point each node is; joined nodes share one. Rock points of the legs come last. */
-interface Numbering {
-  readonly main: readonly number[];
-  readonly backup: readonly number[];
-  readonly ring: number;
-  readonly masters: { readonly A: number; readonly B: number };
-  readonly rocks: { readonly A: readonly number[]; readonly B: readonly number[] };
-  readonly count: number;
-}
 
 /** Equilibrium under a loading. `contact` is the stiffness of the ring against the lines [N/m]. */
 export function restOf(model: Model, loading: Loading, contact: { main: number; backup: number }, legs: Legs): Rest {
@@ -145,7 +129,7 @@ function putRingUnderNode({ problem, start }: Model, points: Numbering, position
 }
 
 /** Slow-pull tension of element e of a line at given node positions [N]. */
-export function tensionOf(line: Line, e: number, positions: Float64Array): number {
+function tensionOf(line: Line, e: number, positions: Float64Array): number {
   const run = line.runs.find(({ first, last }) => e >= first && e < last)!;
   const i = 3 * e;
   const now = Math.hypot(
@@ -159,40 +143,6 @@ export function tensionOf(line: Line, e: number, positions: Float64Array): numbe
 const addTo = (loads: Float64Array, point: number, load: number): void => {
   loads[point] = loads[point]! + load;
 };
-
-/** Points in order of fraction, so that coupled ones are close. */
-function numberPoints(model: Model, legs: Legs): Numbering {
-  const { main, backup } = model;
-  const joined = new Map(model.joints.map((joint) => [joint.backup, joint.main]));
-  const mainPoints = new Array<number>(main.nodes);
-  const backupPoints = new Array<number>(backup?.nodes ?? 0);
-  const ringAt = main.fractions[model.start]!;
-  let next = 1;
-  let ring = -1;
-  let j = 0;
-  const takeBackup = (below: number) => {
-    for (; backup && j < backup.nodes && backup.fractions[j]! < below; j++)
-      if (!joined.has(j)) backupPoints[j] = next++;
-  };
-  for (let i = 0; i < main.nodes; i++) {
-    takeBackup(main.fractions[i]!);
-    if (ring < 0 && main.fractions[i]! >= ringAt) ring = next++;
-    mainPoints[i] = main.seam >= 0 && i === main.seam + 1 ? mainPoints[i - 1]! : next++;
-  }
-  takeBackup(2);
-  const masters = { A: 0, B: next++ };
-  for (const [b, m] of joined) backupPoints[b] = mainPoints[m]!;
-  if (legs.A.length > 0) {
-    mainPoints[0] = masters.A;
-    if (backup) backupPoints[0] = masters.A;
-  }
-  if (legs.B.length > 0) {
-    mainPoints[main.nodes - 1] = masters.B;
-    if (backup) backupPoints[backup.nodes - 1] = masters.B;
-  }
-  const rocks = { A: legs.A.map(() => next++), B: legs.B.map(() => next++) };
-  return { main: mainPoints, backup: backupPoints, ring, masters, rocks, count: next };
-}
 
 function emptyStatics(points: Numbering): StaticsProblem & { fixed: boolean[] } {
   // A number nobody uses (a master without legs, an end that became a master) stays fixed and is never read.
@@ -269,114 +219,4 @@ function layStraight(line: Line, points: readonly number[], span: number, rise: 
     const f = line.fractions[i]!;
     positions.set([f * span, 0, f * rise], 3 * points[i]!);
   }
-}
-
-/** Hangs the backup in catenaries between ends, joints and ring; returns the ring's node coordinate on it. */
-function hangBackup(
-  model: Model,
-  backup: Line,
-  points: Numbering,
-  positions: Float64Array,
-  throughRing: boolean,
-): number {
-  const held = [0, ...model.joints.map((joint) => joint.backup), backup.nodes - 1].sort((a, b) => a - b);
-  const ringFraction = model.main.fractions[model.start]!;
-  let xi = 0;
-  for (let k = 0; k + 1 < held.length; k++) {
-    const [from, to] = [held[k]!, held[k + 1]!];
-    if (from === to) continue;
-    const inBay =
-      throughRing &&
-      backup.fractions[from]! <= ringFraction &&
-      (ringFraction < backup.fractions[to]! || to === backup.nodes - 1);
-    if (!inBay)
-      hangBay(
-        backup,
-        points,
-        positions,
-        points.backup[from]!,
-        points.backup[to]!,
-        backup.fractions[from]!,
-        backup.fractions[to]!,
-      );
-    else xi = hangThroughRing(backup, points, positions, from, to);
-  }
-  return xi;
-}
-
-/** Nodes strictly between two fractions of the backup, hung between two points. */
-function hangBay(
-  backup: Line,
-  points: Numbering,
-  positions: Float64Array,
-  p: number,
-  q: number,
-  f0: number,
-  f1: number,
-): void {
-  const [dx, dy, dz] = [0, 1, 2].map((c) => positions[3 * q + c]! - positions[3 * p + c]!) as [number, number, number];
-  const across = Math.max(Math.hypot(dx, dy), 1e-6);
-  const nodes = Array.from({ length: backup.nodes }, (_, i) => i).filter(
-    (i) => backup.fractions[i]! > f0 + 1e-12 && backup.fractions[i]! < f1 - 1e-12,
-  );
-  const marks = [f0, ...nodes.map((i) => backup.fractions[i]!), f1];
-  const pieces = marks.slice(1).map((to, k) => {
-    const from = marks[k]!;
-    const run = runAt(backup, 0.5 * (from + to));
-    return { length: (to - from) * backup.naturalLength, curve: run.curve, mass: run.material.mass };
-  });
-  for (const [k, [x, z]] of hangPieces(across, dz, pieces).entries()) {
-    const place = [positions[3 * p]! + (x * dx) / across, positions[3 * p + 1]! + (x * dy) / across];
-    positions.set([...place, positions[3 * p + 2]! + z], 3 * points.backup[nodes[k]!]!);
-  }
-}
-
-function runAt(line: Line, fraction: number): Line["runs"][number] {
-  const e = Math.min(Math.floor(nodeCoordinate(line, fraction)), line.elements - 1);
-  return line.runs.find(({ first, last }) => e >= first && e < last)!;
-}
-
-/** A bay through the ring: its length is shared so that both sides pull alike. */
-function hangThroughRing(backup: Line, points: Numbering, positions: Float64Array, from: number, to: number): number {
-  const [left, right, ring] = [points.backup[from]!, points.backup[to]!, points.ring];
-  const span = (a: number, b: number) => {
-    const d = [0, 1, 2].map((c) => positions[3 * b + c]! - positions[3 * a + c]!) as [number, number, number];
-    return { across: Math.max(Math.hypot(d[0], d[1]), 1e-6), up: d[2], chord: Math.hypot(...d) };
-  };
-  const [one, two] = [span(left, ring), span(ring, right)];
-  const [f0, f1] = [backup.fractions[from]!, backup.fractions[to]!];
-  const length = (f1 - f0) * backup.naturalLength;
-  let share = one.chord / (one.chord + two.chord);
-  if (length > one.chord + two.chord) {
-    let [low, high] = [one.chord / length, 1 - two.chord / length];
-    for (let i = 0; i < 60; i++) {
-      share = 0.5 * (low + high);
-      const pulls =
-        bayTension(one.across, one.up, share * length) > bayTension(two.across, two.up, (1 - share) * length);
-      if (pulls) low = share;
-      else high = share;
-    }
-  }
-  const middle = f0 + share * (f1 - f0);
-  hangBay(backup, points, positions, left, ring, f0, middle);
-  hangBay(backup, points, positions, ring, right, middle, f1);
-  return nodeCoordinate(backup, middle);
-}
-
-/** Continuous node coordinate of a fraction. */
-export function nodeCoordinate(line: Line, fraction: number): number {
-  const { fractions } = line;
-  let e = 0;
-  while (e < line.elements - 1 && fractions[e + 1]! < fraction) e++;
-  const width = fractions[e + 1]! - fractions[e]!;
-  return e + (width > 0 ? (fraction - fractions[e]!) / width : 0);
-}
-
-function nameOf({ main, backup }: Model, points: Numbering, point: number): string {
-  const place = (line: Line, i: number) =>
-    `${line.name === "main" ? "main line" : "backup"} at ${line.fractions[i]!.toFixed(3)} of its length`;
-  const onMain = points.main.indexOf(point);
-  if (onMain >= 0) return place(main, onMain);
-  const onBackup = points.backup.indexOf(point);
-  return backup && onBackup >= 0 ? place(backup, onBackup) : "ring";
 }
