@@ -1,7 +1,7 @@
 /** Every view for everybody: names, contrast, targets, narrow screens. */
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { type App, computed, openRig, PHONE, startApp, violations } from "./app.ts";
+import { type App, computed, openRig, PHONE, startApp, still, violations } from "./app.ts";
 
 let app: App;
 beforeAll(async () => {
@@ -50,7 +50,7 @@ describe.each(THEMES)("in the %s theme", (theme) => {
     const found: string[] = [];
     for (const [name, show] of Object.entries(WIDE_VIEWS)) {
       await show(page);
-      await page.waitForTimeout(400);
+      await still(page);
       found.push(...(await violations(page)).map((violation) => `${name}: ${violation}`));
     }
     expect(found).toEqual([]);
@@ -82,9 +82,15 @@ it("gives the finger 44 px on every page of a phone", async () => {
 }, 120_000);
 
 const PLACES = ["Verdict", "Time", "Rig"] as const;
+/** Goes to a page of the phone's sheet and waits until it has come to rest there. */
 async function goTo(page: Page, place: string): Promise<void> {
   await page.getByRole("navigation", { name: "Pages" }).getByRole("button", { name: place }).tap();
-  await page.waitForTimeout(400);
+  await page.waitForFunction((place) => {
+    const shown = document.querySelector(`section section[aria-label='${place}']:not([inert])`);
+    const box = shown?.getBoundingClientRect();
+    return box !== undefined && Math.abs(box.left) < 1;
+  }, place);
+  await still(page);
 }
 
 /** Things to touch that are smaller than a fingertip; links within a sentence are exempt (WCAG 2.2, 2.5.8). */

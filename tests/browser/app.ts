@@ -3,9 +3,12 @@ import { fileURLToPath } from "node:url";
 import AxeBuilder from "@axe-core/playwright";
 import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
 import { type PreviewServer, preview } from "vite";
-import { expect } from "vitest";
+import { expect, onTestFinished } from "vitest";
 // @ts-expect-error a plain script, shared with the launcher
 import { CHROME_ARGS, ensureChrome } from "../../scripts/chrome.mjs";
+
+/** Patience with a slow machine [ms]: long past anything that is waited for, well within a test's own time. */
+const PATIENCE = 60_000;
 
 export const WIDE = { width: 1440, height: 900 };
 export const PHONE = { width: 390, height: 844 };
@@ -19,7 +22,10 @@ const KNOWN = [/THREE\.Clock: This module has been deprecated/, /GPU stall due t
 export interface App {
   readonly url: string;
   readonly browser: Browser;
-  /** A page of its own, with nothing kept from earlier. `problems` gathers what the console warns of. */
+  /**
+   * A page of its own, with nothing kept from earlier; it is closed when its test ends, so that no page of a test before
+   * takes a share of the machine. `problems` gathers what the console warns of.
+   */
   visit(options?: Visit): Promise<Visited>;
   close(): Promise<void>;
 }
@@ -34,8 +40,8 @@ export interface Visited {
 }
 
 /**
- * `flat`: a browser without WebGL. The page then draws the elevation, which costs a software rasteriser little: for
- * tests that are not about the scene in space.
+ * `flat`: a browser without WebGL, which puts its pages together without a graphics library too: where that library is
+ * a software one, it costs more than all the rest. For tests that are not about the scene in space.
  */
 export async function startApp({ flat }: { readonly flat: boolean }): Promise<App> {
   const server: PreviewServer = await preview({
@@ -46,13 +52,15 @@ export async function startApp({ flat }: { readonly flat: boolean }): Promise<Ap
   const url = server.resolvedUrls!.local[0]!;
   const browser = await chromium.launch({
     executablePath: ensureChrome(),
-    args: flat ? [...CHROME_ARGS, "--disable-3d-apis"] : CHROME_ARGS,
+    args: flat ? FLAT_ARGS : CHROME_ARGS,
   });
   return {
     url,
     browser,
     async visit({ hash = "", before, ...options } = {}) {
       const context = await browser.newContext({ viewport: WIDE, reducedMotion: "reduce", ...options });
+      context.setDefaultTimeout(PATIENCE);
+      onTestFinished(() => context.close());
       const page = await context.newPage();
       const problems = watch(page);
       if (before) await page.addInitScript(before);
@@ -65,6 +73,12 @@ export async function startApp({ flat }: { readonly flat: boolean }): Promise<Ap
     },
   };
 }
+
+const FLAT_ARGS = [
+  ...(CHROME_ARGS as string[]).filter((argument) => !argument.includes("swiftshader")),
+  "--disable-gpu",
+  "--disable-software-rasterizer",
+];
 
 function watch(page: Page): string[] {
   const problems: string[] = [];
@@ -87,8 +101,6 @@ export async function computed(page: Page): Promise<void> {
     () =>
       document.querySelectorAll("[role=progressbar]").length === 0 &&
       document.querySelector("[aria-label='Parts from harness to rock']") !== null,
-    undefined,
-    { timeout: 60_000 },
   );
 }
 
@@ -106,8 +118,94 @@ export async function recomputed(page: Page, change: () => Promise<unknown>): Pr
     }).observe(document.body, { childList: true, subtree: true, characterData: true });
   });
   await change();
-  await page.waitForFunction(() => document.body.dataset["ran"] === "yes", undefined, { timeout: 20_000 });
+  await page.waitForFunction(() => document.body.dataset["ran"] === "yes");
   await computed(page);
+}
+
+/**
+ * Clicks on a button in the moment it appears, from within the page: for buttons that are there only while something is
+ * computed, and may be gone before a click from outside arrives. Arm it before what brings the button up, and await what
+ * it returns afterwards. `within`: selector of what the button lies in; `begun`: waits for progress above zero.
+ */
+export async function armClick(
+  page: Page,
+  name: string,
+  { within = "body", begun = false }: { readonly within?: string; readonly begun?: boolean } = {},
+): Promise<() => Promise<void>> {
+  await page.evaluate(
+    ([name, within, begun]) => {
+      document.body.dataset["clicked"] = "";
+      new MutationObserver((_, observer) => {
+        const place = document.querySelector(within);
+        const button = [...(place?.querySelectorAll("button") ?? [])].find(
+          (one) => (one.getAttribute("aria-label") ?? one.textContent) === name,
+        );
+        const done = Number(place?.querySelector("[role=progressbar]")?.ariaValueNow ?? 0);
+        if (!button || (begun && !(done > 0))) return;
+        observer.disconnect();
+        document.body.dataset["clicked"] = "yes";
+        button.click();
+      }).observe(document.body, { childList: true, subtree: true, attributes: true });
+    },
+    [name, within, begun] as const,
+  );
+  return async () => {
+    await page.waitForFunction(() => document.body.dataset["clicked"] === "yes");
+  };
+}
+
+/** Chooses from a list of options; done when the list is gone and the choice stands in its place. */
+export async function choose(page: Page, list: string, option: string | RegExp): Promise<void> {
+  const box = page.getByRole("combobox", { name: list });
+  await box.click();
+  const entry = page.getByRole("option", { name: option });
+  // The chosen one has a mark before its words.
+  const words = (await entry.textContent())!.replace("●", "").trim();
+  await entry.click();
+  await page.getByRole("listbox").waitFor({ state: "detached" });
+  await expect.poll(() => box.textContent()).toContain(words);
+}
+
+/** Nothing moves any more: what slides or fades has come to its end, and that has been painted. */
+export async function still(page: Page): Promise<void> {
+  await page.evaluate(async () => {
+    const frame = () => new Promise((resolve) => requestAnimationFrame(resolve));
+    // Twice: what an effect of the last rendering sets off is there after the first frame.
+    for (let round = 0; round < 2; round++) {
+      await frame();
+      await frame();
+      const ending = document
+        .getAnimations()
+        .filter((animation) => Number.isFinite(animation.effect?.getComputedTiming().endTime));
+      // One that is cancelled has ended as well.
+      await Promise.allSettled(ending.map((animation) => animation.finished));
+    }
+  });
+}
+
+/** Waits until the work kept on the device holds `text` (of its JSON): only then may a test reload the page. */
+export async function kept(page: Page, text: string): Promise<void> {
+  const work = () =>
+    page.evaluate(
+      () =>
+        new Promise<string>((resolve, reject) => {
+          const opening = indexedDB.open("secondline");
+          opening.onerror = () => reject(opening.error);
+          opening.onsuccess = () => {
+            const database = opening.result;
+            const reading = database.transaction("work").objectStore("work").get("current");
+            reading.onsuccess = () => resolve(JSON.stringify(reading.result ?? null));
+            reading.onerror = () => reject(reading.error);
+            reading.transaction!.oncomplete = () => database.close();
+          };
+        }),
+    );
+  await expect.poll(work).toContain(text);
+}
+
+/** The same for what is kept under `key` in the browser's small storage. */
+export async function shelved(page: Page, key: string, text: string): Promise<void> {
+  await expect.poll(() => page.evaluate((key) => localStorage.getItem(key) ?? "", key)).toContain(text);
 }
 
 /** What the page says of the fall in sight. */
@@ -117,7 +215,14 @@ export async function answer(page: Page): Promise<string> {
 
 export async function openRig(page: Page): Promise<void> {
   await page.getByRole("button", { name: "Rig", exact: true }).click();
+  await rigSheetOpen(page);
+}
+
+/** The rig sheet stands open and can be typed into. */
+export async function rigSheetOpen(page: Page): Promise<void> {
+  await page.locator("[aria-label='Rig sheet']:not([inert])").waitFor();
   await page.getByRole("textbox", { name: "Span" }).waitFor();
+  await still(page);
 }
 
 const RULES = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];

@@ -4,7 +4,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { type App, answer, computed, openRig, recomputed, startApp } from "./app.ts";
+import { type App, answer, computed, kept, openRig, recomputed, startApp } from "./app.ts";
 
 let app: App;
 const folder = mkdtempSync(join(tmpdir(), "secondline-"));
@@ -112,7 +112,7 @@ it("keeps the work over a reload, also an entry that is wrong just then", async 
   await recomputed(page, () => page.getByRole("textbox", { name: "Mass of the walker" }).fill("101 kg"));
   const fall = await answer(page);
   await page.getByRole("textbox", { name: "Length of the leash" }).fill("long");
-  await page.waitForTimeout(4000);
+  await kept(page, '"length":"long"');
   await page.reload();
   await computed(page);
   expect(await answer(page)).toBe(fall);
@@ -141,7 +141,7 @@ it("brings rig, what-if and moment to somebody else in a link", async () => {
 it("says that a link is broken and opens as without one", async () => {
   const { page, problems } = await app.visit({ hash: "#rig=7VZtb9s2EP4rBD8" });
   await computed(page);
-  expect(await messages(page).textContent()).toContain("the link is incomplete or was changed");
+  await expect.poll(() => messages(page).textContent()).toContain("the link is incomplete or was changed");
   expect(await title(page)).toContain("Example crag");
   expect(problems).toEqual([]);
 });

@@ -1,6 +1,6 @@
 /** What a user does, from the first visit on. */
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { type App, answer, computed, openRig, recomputed, startApp } from "./app.ts";
+import { type App, answer, armClick, choose, computed, openRig, recomputed, rigSheetOpen, startApp } from "./app.ts";
 
 let app: App;
 beforeAll(async () => {
@@ -26,12 +26,9 @@ it("shows another what-if: chosen, run in the worker, told aloud", async () => {
   const { page, problems } = await app.visit();
   await computed(page);
   const before = await answer(page);
-  await recomputed(page, async () => {
-    await page.getByRole("combobox", { name: "What happens" }).click();
-    await page.getByRole("option", { name: "the walker falls into the leash" }).click();
-  });
+  await recomputed(page, () => choose(page, "What happens", "the walker falls into the leash"));
   expect(await answer(page)).not.toBe(before);
-  expect(await page.getByRole("status").first().textContent()).toContain("Leash fall in the middle");
+  await expect.poll(() => page.getByRole("status").first().textContent()).toContain("Leash fall in the middle");
   expect(page.workers().length).toBe(1);
   expect(problems).toEqual([]);
 });
@@ -42,13 +39,22 @@ it("plays, pauses and scrubs with the keys", async () => {
   const scrubber = page.getByRole("slider", { name: /time/i }).first();
   await scrubber.focus();
   const at = () => scrubber.getAttribute("aria-valuetext");
+  const resting = await at();
   await page.keyboard.press("Home");
+  await expect.poll(at).not.toBe(resting);
   const start = await at();
   await page.keyboard.press("ArrowRight");
   await expect.poll(at).not.toBe(start);
+  // The slowest: minutes long, so that nothing here comes to its end by itself.
+  await choose(page, "Speed", "1/50 speed");
+  const stepped = await at();
   await page.getByRole("button", { name: "Play", exact: true }).first().click();
+  await expect.poll(at).not.toBe(stepped);
   await page.getByRole("button", { name: "Pause", exact: true }).first().click();
+  await page.getByRole("button", { name: "Play", exact: true }).first().waitFor();
+  await scrubber.focus();
   await page.keyboard.press("Home");
+  await expect.poll(at).toBe(start);
   expect(problems).toEqual([]);
 });
 
@@ -100,12 +106,11 @@ it("tells a wrong entry beside its field and keeps the last good results", async
 it("stops a long run on request and runs it again", async () => {
   const { page, problems } = await app.visit();
   await computed(page);
-  await page.getByRole("combobox", { name: "Mesh" }).click();
-  await page.getByRole("option", { name: /^Standard mesh/ }).click();
-  await page.getByRole("button", { name: "Stop", exact: true }).click();
+  const stopped = await armClick(page, "Stop", { within: "main", begun: true });
+  await choose(page, "Mesh", /^Standard mesh/);
+  await stopped();
   await page.getByText(/^Stopped\./).waitFor();
-  await page.getByRole("combobox", { name: "Mesh" }).click();
-  await recomputed(page, () => page.getByRole("option", { name: /^Coarse mesh/ }).click());
+  await recomputed(page, () => choose(page, "Mesh", /^Coarse mesh/));
   expect(await answer(page)).toContain("Hardest pull");
   expect(problems).toEqual([]);
 });
@@ -126,6 +131,7 @@ it("works by keyboard alone", async () => {
   await page.keyboard.press("Tab");
   await page.getByRole("button", { name: "Rig", exact: true }).focus();
   await page.keyboard.press("Enter");
+  await rigSheetOpen(page);
   await page.getByRole("textbox", { name: "Span" }).focus();
   await page.keyboard.press("Tab");
   await recomputed(page, () => page.keyboard.press("ArrowRight"));
@@ -133,9 +139,15 @@ it("works by keyboard alone", async () => {
   await recomputed(page, () => page.keyboard.press("Control+z"));
   expect(await page.getByRole("textbox", { name: "Span" }).inputValue()).toBe("60 m");
   await page.getByRole("combobox", { name: "View" }).focus();
+  const focused = () => page.evaluate(() => document.activeElement?.textContent?.replace("●", ""));
   await page.keyboard.press("Enter");
+  // The list takes the focus when it has opened.
+  await page.getByRole("option").and(page.locator(":focus")).waitFor();
+  expect(await focused()).toBe("Close to the fall");
   await page.keyboard.press("ArrowDown");
+  await expect.poll(focused).toBe("The whole line");
   await page.keyboard.press("Enter");
+  await page.getByRole("listbox").waitFor({ state: "detached" });
   expect(await page.getByRole("combobox", { name: "View" }).textContent()).toBe("The whole line");
   expect(problems).toEqual([]);
 });

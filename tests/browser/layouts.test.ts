@@ -1,7 +1,7 @@
 /** Layouts side by side, as a rigger compares them before a build. */
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { type App, computed, expectAccessible, PHONE, startApp } from "./app.ts";
+import { type App, armClick, choose, computed, expectAccessible, PHONE, shelved, startApp, still } from "./app.ts";
 
 let app: App;
 beforeAll(async () => {
@@ -27,16 +27,21 @@ async function compared(page: Page): Promise<void> {
       document.querySelectorAll("[role=progressbar]").length === 0 &&
       document.querySelector("table") !== null &&
       !/Appears when|before the last change/.test(document.querySelector("main")!.textContent!),
-    undefined,
-    { timeout: 90_000 },
   );
 }
 
 async function copyAndLoosen(page: Page, slack = "12 %"): Promise<void> {
   await page.getByRole("button", { name: "Copy this rig and change it" }).click();
   await page.getByRole("textbox", { name: "Slack of the backup" }).fill(slack);
+  // Taken up: from here on the layout is computed anew, or has been.
+  await changedBy(page, `Backup, slack: 5 % ${slack}`);
   await page.getByRole("button", { name: "Done" }).click();
   await compared(page);
+}
+
+/** Layout B says that this is what sets it apart; on a phone only once its sheet is closed. */
+async function changedBy(page: Page, words: string): Promise<void> {
+  if (await layout(page, "B").isVisible()) await expect.poll(() => layout(page, "B").textContent()).toContain(words);
 }
 
 async function add(page: Page, entry: string): Promise<void> {
@@ -68,11 +73,8 @@ it("runs the same what-if on every layout when it is changed", async () => {
   const { page, problems } = await app.visit();
   await openLayouts(page);
   await copyAndLoosen(page);
-  await page.getByRole("combobox", { name: "What happens" }).click();
-  await page.getByRole("option", { name: "the walker falls into the leash" }).click();
-  await page.waitForFunction(() => !/backup caught you/.test(document.querySelector("main")!.textContent!), undefined, {
-    timeout: 60_000,
-  });
+  await choose(page, "What happens", "the walker falls into the leash");
+  await page.waitForFunction(() => !/backup caught you/.test(document.querySelector("main")!.textContent!));
   await compared(page);
   for (const letter of ["A", "B"])
     expect(await layout(page, letter).textContent()).toContain("The main line caught you");
@@ -86,14 +88,14 @@ it("takes four layouts, no more, and brings one back that was taken away", async
   await add(page, "Demo: a loose backup");
   await add(page, "Demo: an old rig");
   await compared(page);
+  await expect.poll(() => page.getByRole("columnheader").count()).toBe(4);
   expect(await page.getByRole("button", { name: "Add a layout" }).count()).toBe(0);
-  expect(await page.getByRole("columnheader").count()).toBe(4);
   await page.getByRole("button", { name: "More for layout C" }).click();
   await page.getByRole("menuitem", { name: "Take away" }).click();
   await expect.poll(() => layout(page, "D").count()).toBe(0);
   await page.getByRole("button", { name: "Bring it back" }).click();
   await layout(page, "D").waitFor();
-  expect(await layout(page, "C").textContent()).toContain("Shelf Gap");
+  await expect.poll(() => layout(page, "C").textContent()).toContain("Shelf Gap");
   expect(problems).toEqual([]);
 });
 
@@ -112,9 +114,7 @@ it("keeps the last good state of a layout whose entry cannot be read, and undoes
   await compared(page);
   expect(await layout(page, "B").textContent()).toContain(answer);
   await sheet.getByRole("button", { name: /^Undo/ }).click();
-  await expect
-    .poll(() => layout(page, "B").textContent(), { timeout: 20_000 })
-    .toContain("Nothing yet: it is the same as A.");
+  await expect.poll(() => layout(page, "B").textContent()).toContain("Nothing yet: it is the same as A.");
   expect(problems).toEqual([]);
 });
 
@@ -137,7 +137,7 @@ it("finds the layouts again after a reload", async () => {
   const { page, problems } = await app.visit();
   await openLayouts(page);
   await copyAndLoosen(page, "9 %");
-  await page.waitForTimeout(600);
+  await shelved(page, "secondline.layouts", '"9 %"');
   await page.reload();
   await openLayouts(page);
   await compared(page);
@@ -165,21 +165,20 @@ it("stops one layout's computation and runs it again", async () => {
   const { page, problems } = await app.visit();
   await openLayouts(page);
   await computedA(page);
+  const stopped = await armClick(page, "Stop", { within: "[aria-label='Layout B']" });
   await page.getByRole("button", { name: "Copy this rig and change it" }).click();
-  await layout(page, "B").getByRole("button", { name: /^Stop/ }).first().click();
-  await layout(page, "B")
-    .getByRole("button", { name: /^(Run|Compute it)$/ })
-    .first()
-    .click();
+  await stopped();
+  await layout(page, "B").getByText("Stopped.").waitFor();
+  expect(await layout(page, "B").textContent()).not.toMatch(/caught you|Holds|Thin|Fails/);
+  await layout(page, "B").getByRole("button", { name: "Run", exact: true }).click();
+  await layout(page, "B").getByText(VERDICT).waitFor();
   await compared(page);
+  expect(await layout(page, "B").textContent()).toMatch(/caught you [\d.]+ m down/);
   expect(problems).toEqual([]);
 });
 
-async function computedA(page: Page): Promise<void> {
-  await layout(page, "A")
-    .getByText(/^(Holds|Thin|Fails)$/)
-    .waitFor({ timeout: 60_000 });
-}
+const VERDICT = /^(Holds|Thin|Fails)$/;
+const computedA = (page: Page) => layout(page, "A").getByText(VERDICT).waitFor();
 
 describe.each(["light", "dark"] as const)("in the %s theme", (colorScheme) => {
   it.each([
@@ -192,12 +191,12 @@ describe.each(["light", "dark"] as const)("in the %s theme", (colorScheme) => {
     await expectAccessible(page);
     await page.getByRole("button", { name: "Copy this rig and change it" }).click();
     await page.getByRole("textbox", { name: "Slack of the backup" }).fill("12 %");
-    await page.waitForTimeout(400);
+    await still(page);
     await expectAccessible(page);
     await page.getByRole("button", { name: "Done" }).click();
     await add(page, "Demo: a loose backup");
     await compared(page);
-    await page.waitForTimeout(400);
+    await still(page);
     await expectAccessible(page);
     expect(await page.getByRole("region", { name: "Cautions" }).textContent()).toContain("does not replace inspection");
     expect(problems).toEqual([]);

@@ -1,7 +1,7 @@
 /** Lessons, as a learner takes them: predict, run, see why. */
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { type App, expectAccessible, PHONE, SPACE, startApp } from "./app.ts";
+import { type App, armClick, expectAccessible, PHONE, SPACE, shelved, startApp, still } from "./app.ts";
 
 let app: App;
 beforeAll(async () => {
@@ -23,7 +23,7 @@ async function openLessons(page: Page): Promise<void> {
 /** Opens a lesson and waits until what is given has been computed. */
 async function begin(page: Page, title: string): Promise<void> {
   await page.getByRole("button", { name: new RegExp(title) }).click();
-  await page.getByRole("heading", { name: "Your prediction" }).waitFor({ timeout: 60_000 });
+  await page.getByRole("heading", { name: "Your prediction" }).waitFor();
 }
 
 const slider = (page: Page) => page.locator("form").getByRole("slider");
@@ -36,7 +36,7 @@ async function predict(page: Page, steps: number, reason: number): Promise<void>
 
 async function run(page: Page): Promise<void> {
   await page.getByRole("button", { name: "Run it" }).click();
-  await page.getByRole("heading", { name: "The run" }).waitFor({ timeout: 60_000 });
+  await page.getByRole("heading", { name: "The run" }).waitFor();
 }
 
 const definition = (page: Page, name: string) =>
@@ -48,10 +48,11 @@ it("asks for a number and a reason before it runs, then shows the prediction bes
   await begin(page, "A connection halves the drop");
   expect(await page.getByRole("heading", { name: "The run" }).count()).toBe(0);
   await page.getByRole("button", { name: "Run it" }).click();
-  expect(await page.getByRole("alert").textContent()).toBe("Move the slider to your number first.");
+  const asked = () => page.getByRole("alert").textContent();
+  await expect.poll(asked).toBe("Move the slider to your number first.");
   await slider(page).press("ArrowRight");
   await page.getByRole("button", { name: "Run it" }).click();
-  expect(await page.getByRole("alert").textContent()).toContain("Say why first");
+  await expect.poll(asked).toContain("Say why first");
   await predict(page, 11, 1);
   await run(page);
   expect(await definition(page, "You said").textContent()).toBe("6 m");
@@ -64,9 +65,10 @@ it("asks for a number and a reason before it runs, then shows the prediction bes
   const text = await page.getByRole("article").textContent();
   expect(text).toContain("You said 6 m, because: About half");
   expect(text).not.toMatch(/[{}]|NaN|undefined/);
-  expect(await page.getByRole("status").allTextContents()).toContainEqual(
-    expect.stringMatching(/^The run is done\. You said 6 m; it gave [\d.]+ m\./),
-  );
+  await page
+    .getByRole("status")
+    .filter({ hasText: /^The run is done\. You said 6 m; it gave [\d.]+ m\./ })
+    .waitFor({ state: "attached" });
   expect(problems).toEqual([]);
 });
 
@@ -79,6 +81,7 @@ it("keeps prediction and result over a reload", async () => {
   await page.getByRole("textbox", { name: "In your own words, if you like" }).fill("the air is thick");
   await run(page);
   expect(await page.getByRole("article").textContent()).toContain("“the air is thick”");
+  await shelved(page, "secondline.lessons", "the air is thick");
   await page.reload();
   await openLessons(page);
   expect(await page.getByRole("button", { name: /No backup/ }).textContent()).toMatch(
@@ -92,8 +95,9 @@ it("is taken with the keys alone", async () => {
   await openLessons(page);
   await page.getByRole("button", { name: /Backup too loose/ }).focus();
   await page.keyboard.press("Enter");
-  await slider(page).waitFor({ timeout: 60_000 });
-  expect(await page.evaluate(() => document.activeElement?.textContent)).toBe("Backup too loose");
+  await slider(page).waitFor();
+  const inFocus = () => page.evaluate(() => document.activeElement?.textContent);
+  await expect.poll(inFocus).toBe("Backup too loose");
   const reached = async (test: () => Promise<boolean>) => {
     for (let i = 0; i < 20 && !(await test()); i++) await page.keyboard.press("Tab");
     expect(await test()).toBe(true);
@@ -109,8 +113,8 @@ it("is taken with the keys alone", async () => {
   await page.keyboard.press("ArrowDown");
   await reached(focused("button[type=submit]"));
   await page.keyboard.press("Enter");
-  await page.getByRole("heading", { name: "The run" }).waitFor({ timeout: 60_000 });
-  expect(await page.evaluate(() => document.activeElement?.textContent)).toBe("The run");
+  await page.getByRole("heading", { name: "The run" }).waitFor();
+  await expect.poll(inFocus).toBe("The run");
   expect(problems).toEqual([]);
 });
 
@@ -129,12 +133,12 @@ it("keeps the cautions in sight, and they cannot be closed", async () => {
 it("stops a run when asked, and runs again", async () => {
   const { page, problems } = await app.visit();
   await openLessons(page);
+  const stopped = await armClick(page, "Stop", { within: "main" });
   await page.getByRole("button", { name: /Why a short stiff line/ }).click();
-  const stop = page.getByRole("button", { name: "Stop" });
-  await stop.click();
+  await stopped();
   await page.getByText("Stopped before its end.").waitFor();
   await page.getByRole("button", { name: "Run again" }).click();
-  await page.getByRole("heading", { name: "Your prediction" }).waitFor({ timeout: 60_000 });
+  await page.getByRole("heading", { name: "Your prediction" }).waitFor();
   expect(problems).toEqual([]);
 });
 
@@ -144,7 +148,7 @@ it("draws in space on one canvas only, before and after the run", async () => {
     const { page, problems } = await spacious.visit({ viewport: { width: 1100, height: 640 } });
     await openLessons(page);
     await begin(page, "A connection halves the drop");
-    await page.locator(SPACE).waitFor({ timeout: 60_000 });
+    await page.locator(SPACE).waitFor();
     await predict(page, 3, 0);
     await run(page);
     await page.getByRole("button", { name: "As it was" }).click();
@@ -162,11 +166,14 @@ describe.each(["light", "dark"] as const)("in the %s theme", (colorScheme) => {
   ])("axe finds nothing on %s, from the list to the result", async (_, options) => {
     const { page, problems } = await app.visit({ colorScheme, ...options });
     await openLessons(page);
+    await still(page);
     await expectAccessible(page);
     await begin(page, "The clamp trace that moved");
     await predict(page, 8, 2);
+    await still(page);
     await expectAccessible(page);
     await run(page);
+    await still(page);
     await expectAccessible(page);
     expect(problems).toEqual([]);
   });

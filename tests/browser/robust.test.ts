@@ -1,6 +1,7 @@
 /** When something underneath gives way: graphics, the worker, the network. */
+import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { type App, answer, computed, ELEVATION, SPACE, startApp } from "./app.ts";
+import { type App, answer, choose, computed, ELEVATION, recomputed, SPACE, startApp } from "./app.ts";
 
 let app: App;
 beforeAll(async () => {
@@ -8,19 +9,44 @@ beforeAll(async () => {
 });
 afterAll(() => app.close());
 
+/** Small: a software rasteriser pays for every pixel. */
+const SMALL = { viewport: { width: 1000, height: 640 } };
+
 it("draws the fall in space, from every side, without a word on the console", async () => {
-  const { page, problems } = await app.visit();
+  const { page, problems } = await app.visit({ ...SMALL, before: countDrawing });
   await computed(page);
   await page.locator(SPACE).waitFor({ state: "visible" });
-  for (const view of ["The whole line", "From anchor A", "Drawing from the side", "Close to the fall"]) {
-    await page.getByRole("combobox", { name: "View" }).click();
-    await page.getByRole("option", { name: view }).click();
-    await page.waitForTimeout(300);
-  }
-  await page.getByRole("button", { name: "Forces", exact: true }).click();
-  await page.waitForTimeout(300);
+  const elevations = await page.locator(ELEVATION).count();
+  await drawnAnew(page, () => choose(page, "View", "The whole line"));
+  await drawnAnew(page, () => choose(page, "View", "From anchor A"));
+  await choose(page, "View", "Drawing from the side");
+  await page.locator(SPACE).waitFor({ state: "hidden" });
+  await expect.poll(() => page.locator(ELEVATION).count()).toBeGreaterThan(elevations);
+  await choose(page, "View", "Close to the fall");
+  await page.locator(SPACE).waitFor({ state: "visible" });
+  await drawnAnew(page, () => page.getByRole("button", { name: "Forces", exact: true }).click());
   expect(problems).toEqual([]);
 });
+
+/** Counts what is drawn in space, in `document.drawn`. */
+function countDrawing(): void {
+  const pen = WebGL2RenderingContext.prototype;
+  const counted = document as unknown as { drawn: number };
+  counted.drawn = 0;
+  const draw = pen.drawElements;
+  pen.drawElements = function (...what) {
+    counted.drawn++;
+    draw.apply(this, what);
+  };
+}
+
+/** Something that changes the picture in space has changed it. */
+async function drawnAnew(page: Page, change: () => Promise<unknown>): Promise<void> {
+  const drawn = () => page.evaluate(() => (document as unknown as { drawn: number }).drawn);
+  const before = await drawn();
+  await change();
+  await expect.poll(drawn).toBeGreaterThan(before);
+}
 
 it("draws the elevation where there is no WebGL", async () => {
   const plain = await startApp({ flat: true });
@@ -37,7 +63,7 @@ it("draws the elevation where there is no WebGL", async () => {
 });
 
 it("comes back after the graphics context was lost", async () => {
-  const { page } = await app.visit();
+  const { page } = await app.visit(SMALL);
   await computed(page);
   const canvas = page.locator(SPACE);
   const elevations = page.locator(ELEVATION);
@@ -57,6 +83,7 @@ it("comes back after the graphics context was lost", async () => {
 
 it("tells of a worker that dies in mid-run, and runs again in a new one", async () => {
   const { page } = await app.visit({
+    ...SMALL,
     before: () => {
       const workers: Worker[] = [];
       (globalThis as { workers?: Worker[] }).workers = workers;
@@ -70,26 +97,25 @@ it("tells of a worker that dies in mid-run, and runs again in a new one", async 
     },
   });
   await computed(page);
-  await page.getByRole("combobox", { name: "Mesh" }).click();
-  await page.getByRole("option", { name: /^Standard mesh/ }).click();
-  await page.waitForFunction(() => Number(document.querySelector("[role=progressbar]")?.ariaValueNow) > 0);
-  // A worker that dies is heard of as an error event.
   await page.evaluate(() => {
-    const worker = (globalThis as { workers?: Worker[] }).workers!.at(-1)!;
-    worker.terminate();
-    worker.dispatchEvent(new ErrorEvent("error", { message: "out of memory" }));
+    // From within the page, in the moment the run has shown its first progress: it cannot be over by then.
+    new MutationObserver((_, observer) => {
+      if (!(Number(document.querySelector("main [role=progressbar]")?.ariaValueNow) > 0)) return;
+      observer.disconnect();
+      const worker = (globalThis as { workers?: Worker[] }).workers!.at(-1)!;
+      worker.terminate();
+      // A worker that dies is heard of as an error event.
+      worker.dispatchEvent(new ErrorEvent("error", { message: "out of memory" }));
+    }).observe(document.body, { childList: true, subtree: true, attributes: true });
   });
+  await choose(page, "Mesh", /^Standard mesh/);
   await page.getByText(/The fall was not computed: The computation stopped unexpectedly/).waitFor();
-  await page.getByRole("combobox", { name: "Mesh" }).click();
-  await page.getByRole("option", { name: /^Coarse mesh/ }).click();
-  await page
-    .getByText(/Hardest pull on your harness/)
-    .first()
-    .waitFor();
+  await recomputed(page, () => choose(page, "Mesh", /^Coarse mesh/));
+  expect(await answer(page)).toContain("Hardest pull on your harness");
 });
 
 it("opens without a network after the first visit", async () => {
-  const { page, problems } = await app.visit();
+  const { page, problems } = await app.visit(SMALL);
   await computed(page);
   await page.evaluate(async () => {
     await navigator.serviceWorker.ready;
