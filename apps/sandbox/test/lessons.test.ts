@@ -6,7 +6,8 @@ import { judgement } from "../src/lessons/judge.ts";
 import { keep, readKept } from "../src/lessons/kept.ts";
 import { LESSONS, type Lesson, type LessonId } from "../src/lessons/lessons.ts";
 import { onScale, scaleWords } from "../src/lessons/quantity.ts";
-import { say, WORDS, type WordKey } from "../src/lessons/words.ts";
+import { prose, say, WORDS, type WordKey } from "../src/lessons/words.ts";
+import type { Shelf } from "../src/state/shelf.ts";
 import { read } from "./demoDocument.ts";
 
 const services = { runner: new InProcessRunner(), read };
@@ -97,6 +98,7 @@ describe("what the lessons say is what the simulation does", () => {
         say(why, facts),
         say(`${id}.summary`, facts),
         say(`${id}.notTold`, facts),
+        ...([1, 2, 3] as const).map((reason) => say(`${id}.reply${reason}`, facts)),
       ].join(" ");
       expect(told).not.toMatch(/[{}]|–|NaN|undefined/);
       const number = onScale(lesson.read(after)!, lesson.scale);
@@ -117,6 +119,12 @@ it("lets a placeholder that nobody fills be seen, and takes values literally", (
   expect(say("unit.m", { value: "{value} $& $1" })).toBe("{value} $& $1 m");
 });
 
+it("keeps a number and its unit on one line of a paragraph", () => {
+  expect(prose("connection.ask")).toContain("24\u00a0m from anchor A: that is 6\u00a0m from you");
+  expect(prose("looseBackup.given")).toContain("4\u00a0% longer");
+  expect(prose("shortStiff.ask").replaceAll("\u00a0", " ")).toBe(say("shortStiff.ask"));
+});
+
 it("has every text that a lesson needs", () => {
   for (const { id } of LESSONS) {
     for (const part of [
@@ -128,6 +136,9 @@ it("has every text that a lesson needs", () => {
       "reason1",
       "reason2",
       "reason3",
+      "reply1",
+      "reply2",
+      "reply3",
       "summary",
       "notTold",
     ])
@@ -145,12 +156,14 @@ describe("a prediction beside the result", () => {
   ])("said %s, got %s", (said, got, words) => expect(judgement(said, got, `${got} m`)).toBe(words));
 
   it("writes values with the digits they deserve", () => {
-    const [speed, drop] = [LESSONS[0]!.scale, LESSONS[1]!.scale];
-    expect([scaleWords(96.9, speed), scaleWords(15.36, drop), scaleWords(22.4, drop)]).toEqual([
+    const [speed, drop, , strength] = LESSONS.map(({ scale }) => scale);
+    expect([scaleWords(96.9, speed!), scaleWords(15.36, drop!), scaleWords(22.4, drop!)]).toEqual([
       "97 km/h",
       "15.4 m",
       "22 m",
     ]);
+    // As the sentences beside it write a force.
+    expect(scaleWords(21.89, strength!)).toBe("21.9 kN");
   });
 });
 

@@ -5,7 +5,7 @@ import type { Lesson } from "./lessons.ts";
 import type { Guess } from "./Prediction.tsx";
 import { onScale, scaleWords } from "./quantity.ts";
 import { ResultBars } from "./ResultBars.tsx";
-import { say, type WordKey } from "./words.ts";
+import { prose, say, type WordKey } from "./words.ts";
 
 interface ResultProps {
   lesson: Lesson;
@@ -44,15 +44,21 @@ export function LessonResult({ lesson, guess, before, after, heading }: ResultPr
       </section>
       <section className={styles.section}>
         <h3 className={styles.heading}>{say("lesson.why")}</h3>
-        <p className={styles.prose}>{say(lesson.why?.(after) ?? (`${id}.why` as WordKey), facts)}</p>
+        {guess.reason !== undefined && (
+          <p className={styles.prose}>
+            <b className={styles.reply}>{say("lesson.yourReason")}</b> {prose(`${id}.reply${guess.reason}`, facts)}
+          </p>
+        )}
+        <p className={styles.prose}>{prose(lesson.why?.(after) ?? (`${id}.why` as WordKey), facts)}</p>
       </section>
       <section className={styles.section}>
         <h3 className={styles.heading}>{say("lesson.summary")}</h3>
-        <p className={styles.summary}>{say(`${id}.summary`, facts)}</p>
+        <p className={styles.summary}>{prose(`${id}.summary`, facts)}</p>
       </section>
       <section className={styles.section}>
         <h3 className={styles.heading}>{say("lesson.notTold")}</h3>
-        <p className={styles.prose}>{say(`${id}.notTold`, facts)}</p>
+        <p className={styles.prose}>{prose(`${id}.notTold`, facts)}</p>
+        <p className={styles.mesh}>{say("lesson.mesh")}</p>
       </section>
     </>
   );

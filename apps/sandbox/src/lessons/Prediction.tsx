@@ -4,7 +4,7 @@ import { useId, useState } from "react";
 import { Button } from "../design/Button.tsx";
 import { RangeSlider } from "../design/RangeSlider.tsx";
 import type { Try } from "./kept.ts";
-import type { Lesson, LessonId } from "./lessons.ts";
+import type { Lesson, LessonId, Scale } from "./lessons.ts";
 import styles from "./Prediction.module.css";
 import { scaleWords } from "./quantity.ts";
 import { say } from "./words.ts";
@@ -20,13 +20,15 @@ const REASONS = [1, 2, 3] as const;
 
 interface Props {
   lesson: Lesson;
+  /** What was given of the same kind, in the lesson's unit: marked under the slider. */
+  given: number | undefined;
   /** The last try, from which the slider starts. */
   earlier: Try | undefined;
   onRun: (guess: Guess) => void;
 }
 
 /** A number and a reason, asked for before anything is shown. */
-export function Prediction({ lesson, earlier, onRun }: Props) {
+export function Prediction({ lesson, given, earlier, onRun }: Props) {
   const { id, scale } = lesson;
   const [predicted, setPredicted] = useState<number>();
   const [reason, setReason] = useState<1 | 2 | 3>();
@@ -68,6 +70,7 @@ export function Prediction({ lesson, earlier, onRun }: Props) {
               setMissing(undefined);
             }}
           />
+          {given !== undefined && <GivenMark given={given} scale={scale} />}
           <span className={styles.end}>{scaleWords(scale.from, scale)}</span>
           <span className={styles.end}>{scaleWords(scale.to, scale)}</span>
         </div>
@@ -117,6 +120,20 @@ export function Prediction({ lesson, earlier, onRun }: Props) {
         </p>
       </div>
     </form>
+  );
+}
+
+/** Where the given value lies on the slider, so that a prediction can be set against it. */
+function GivenMark({ given, scale }: { given: number; scale: Scale }) {
+  const share = (given - scale.from) / (scale.to - scale.from);
+  // The words stand on the side that has more room, clear of the ends' own.
+  const side = share < 0.5 ? { left: `${share * 100}%` } : { right: `${(1 - share) * 100}%` };
+  return (
+    <div className={styles.givenLine} aria-hidden="true">
+      <span className={share < 0.5 ? styles.givenLeft : styles.givenRight} style={side}>
+        {say("slider.given", { value: scaleWords(given, scale) })}
+      </span>
+    </div>
   );
 }
 

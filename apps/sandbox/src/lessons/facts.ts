@@ -39,9 +39,11 @@ export function allFacts(before: LessonRun, after: LessonRun): Facts {
   return {
     ...givenFacts(before),
     ...runFacts("after", after),
-    dropRatio: formatRatio(is / was),
+    // Not as margins are written, which are rounded to the safe side.
+    dropRatio: String(Number((is / was).toPrecision(2))),
+    addedDrop: lengthWords(is - was),
     dropPercent: formatPercent(Number((is / was).toFixed(2))),
-    clearance: lengthWords(after.outcome.feetClearance ?? Number.NaN),
+    clearance: lengthWords(after.outcome.clearance ?? Number.NaN),
     freeKmh: kilometresPerHour(Math.sqrt(2 * GRAVITY * is)),
     required: formatRatio(after.rig.requiredFactor.value),
     ...(knot ? { knotBasis: `${knot.basis.kind}, ${knot.basis.note}` } : {}),

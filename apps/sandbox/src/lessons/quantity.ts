@@ -4,7 +4,7 @@ import { say } from "./words.ts";
 
 /** A value in the scale's own unit, with no more digits than it deserves. */
 export function scaleWords(value: number, { unit }: Scale): string {
-  const digits = unit === "kmh" || value >= 20 ? 0 : 1;
+  const digits = unit === "kmh" || (unit === "m" && value >= 20) ? 0 : 1;
   return say(`unit.${unit}`, { value: String(Number(value.toFixed(digits))) });
 }
 

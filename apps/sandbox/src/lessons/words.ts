@@ -16,12 +16,16 @@ export const WORDS = {
   "lesson.back": "All lessons",
   "lesson.next": "Next: {title}",
   "lesson.again": "Predict once more",
+  "lesson.done": "That was the last one: see all",
   "lesson.situation": "What is given",
   "lesson.prediction": "Your prediction",
   "lesson.result": "The run",
   "lesson.why": "Why",
   "lesson.summary": "In short",
   "lesson.notTold": "What this does not tell",
+  "lesson.mesh":
+    "Both runs are made on the coarse mesh, so that you need not wait long. A finer one moves their numbers by up to about a tenth.",
+  "lesson.yourReason": "Your reason",
   "lesson.computingBefore": "Computing what is given",
   "lesson.computingAfter": "Running your question",
   "lesson.stop": "Stop",
@@ -41,6 +45,7 @@ export const WORDS = {
   "lesson.pictureChoice": "Which run to look at",
   "lesson.pictureWaiting": "The picture appears here as soon as it is computed.",
   "lesson.pictureFailed": "There is no computed fall to show.",
+  "slider.given": "Given: {value}",
   "bars.given": "Given",
   "bars.said": "You said",
   "bars.run": "The run",
@@ -63,6 +68,11 @@ export const WORDS = {
   "noBackup.reason1": "The half that is still tied at B swings me round and slows me.",
   "noBackup.reason2": "Nothing much slows me: it is nearly a free fall.",
   "noBackup.reason3": "The air slows a falling person down to something moderate.",
+  "noBackup.reply1":
+    "Hardly: the ring ran along that half towards its loose end. You met the ground at {afterKmh}, and a fall with nothing attached ends at {freeKmh}.",
+  "noBackup.reply2": "Yes: you met the ground at {afterKmh}, and a fall with nothing attached ends at {freeKmh}.",
+  "noBackup.reply3":
+    "The simulation has air in it, but a person falls far before air counts for much. {afterKmh} is next to the {freeKmh} of a fall with nothing attached.",
   "noBackup.why":
     "A main line is one piece from anchor to anchor: when it fails anywhere, all of it is gone. The half at B is still tied, but the ring is not tied to it: it runs along the line towards the loose end. You reach the ground after {afterTime} at {afterSpeed}, about {afterKmh}; a fall from the same height with nothing attached ends at {freeKmh}. With the backup you stopped {beforeDrop} down.",
   "noBackup.summary": "The backup is not a spare. Once the main line has failed, it is all there is.",
@@ -78,10 +88,15 @@ export const WORDS = {
   "looseBackup.reason1": "As far as before, plus the 4.8 m of line that were added.",
   "looseBackup.reason2": "Three times the slack, three times the drop.",
   "looseBackup.reason3": "More than before, but less than in proportion: the first slack costs most.",
+  "looseBackup.reply1":
+    "It is more than that: 4.8 m of line that were added cost {addedDrop} of height, because a line gives away its length by sagging.",
+  "looseBackup.reply2":
+    "No: three times the slack made {dropRatio} times the drop. The sag does not grow in step with the slack.",
+  "looseBackup.reply3": "Yes: three times the slack made {dropRatio} times the drop.",
   "looseBackup.why":
     "A loose line between two anchors can only use up its spare length by hanging down, and the sag grows with the root of the slack. That is why 2.4 m of spare line already made a drop of {beforeDrop}. Three times as much makes {dropRatio} times the drop: {afterDrop}. You also arrive faster. The hardest pull on your harness went from {beforePull} to {afterPull}.",
   "looseBackup.summary":
-    "Slack is paid for in height and in force, and the first few metres of spare line cost the most. {clearance} were left under your feet here. Not every gap is that deep.",
+    "Slack is paid for in height and in force, and the first few metres of spare line cost the most. Here your harness came to a stop {clearance} above the ground. Not every gap is that deep.",
   "looseBackup.notTold":
     "How much slack is right for your line. A backup as tight as the main line carries load it is meant to be spared, wears beside it and hums in the wind. Makers’ instructions and qualified practice come first.",
 
@@ -95,6 +110,12 @@ export const WORDS = {
   "connection.reason1": "Hardly less: the backup is as long as before.",
   "connection.reason2": "About half: only part of the slack can open.",
   "connection.reason3": "Next to nothing: the connection holds me at once.",
+  "connection.reply1":
+    "The backup is as long as before, but most of its slack lies beyond the connection and stays there. The drop is {dropPercent} of what it was.",
+  "connection.reply2":
+    "Yes: only the slack between anchor A and the connection opened, and the drop is {dropPercent} of what it was.",
+  "connection.reply3":
+    "Not at once: first the slack between anchor A and the connection has to open, and both lines stretch. That took {afterDrop}.",
   "connection.why":
     "From the connection to anchor B the main line is whole. It now hangs on the backup at the connection, so only the slack of the bay between anchor A and the connection can open; the slack beyond it stays where it is. The drop went from {beforeDrop} to {afterDrop}, which is {dropPercent} of it, and the pull on your harness from {beforePull} to {afterPull}.",
   "connection.summary":
@@ -107,19 +128,23 @@ export const WORDS = {
   "knot.given":
     "A backup of light webbing, {webbingRated} as new, has hung fourteen months in strong sun. It ends in sewn loops. When the main line fails at anchor A, the loop at A gets {beforeEndLoad} and holds {beforeEndStrength}: {beforeEndMargin} times as much.",
   "knot.ask":
-    "Somebody shortens the backup and ties an overhand knot into the same webbing at anchor A. How much does that end hold?",
+    "Somebody takes the loop off at anchor A and ties an overhand knot into the same webbing. How much does that end hold?",
   "knot.slider": "Strength of the knotted end",
   "knot.reason1": "As much as the loop: webbing is webbing.",
   "knot.reason2": "About four fifths: a knot weakens a little.",
   "knot.reason3": "Less than half: flat webbing hates tight bends.",
+  "knot.reply1":
+    "The webbing is the same; its way around itself is not. Of {beforeEndStrength} at the loop, {afterEndStrength} are left at the knot.",
+  "knot.reply2": "Less is left than that: {afterEndStrength} of {beforeEndStrength}. Flat webbing takes a knot badly.",
+  "knot.reply3": "Yes: {afterEndStrength} of {beforeEndStrength} are left.",
   "knot.whyParts":
     "In a knot the webbing runs around itself in a tight bend: some of it carries nearly everything, and it is squeezed where it carries. Together with what the sun took, {afterEndStrength} are left. With the sewn loop the same fall pulled with {beforeEndLoad}. The knot parts, and there is no third line.",
   "knot.whyHolds":
     "In a knot the webbing runs around itself in a tight bend: some of it carries nearly everything, and it is squeezed where it carries. Together with what the sun took, {afterEndStrength} are left, against a pull of {afterEndLoad}.",
   "knot.summary":
-    "A line is as strong as its weakest ending. The strength of the knot is not worked out from the fall: it is the rated strength times factors. The one for the knot: {knotBasis}.",
+    "A line is as strong as its weakest ending. Two backups of the same webbing can differ by more than half, by how they end.",
   "knot.notTold":
-    "How your knot in your webbing does: kinds of knots in flat webbing are not told apart here, and they differ. Knots in rope keep more. Only a pull test of the real piece tells.",
+    "How your knot in your webbing does: kinds of knots in flat webbing are not told apart here, and they differ. Knots in rope keep more. The strength of the knot is not worked out from the fall: it is the rated strength times factors, and the one for the knot rests on this: {knotBasis}. Only a pull test of the real piece tells.",
 
   "trace.title": "The clamp trace that moved",
   "trace.line": "Where the tired place lies after a re-rig",
@@ -131,6 +156,11 @@ export const WORDS = {
   "trace.reason1": "As much as before: near the anchor there is little load.",
   "trace.reason2": "A little less: the webbing is only pressed flat there.",
   "trace.reason3": "Much less: what the clamp bit and what the sun took multiply.",
+  "trace.reply1":
+    "There is no less load near the anchor: {afterMainLoad} at the trace, as in the middle. And the trace holds {afterMainStrength} where clean webbing holds {beforeMainStrength}.",
+  "trace.reply2": "It is taken to be more than a flat place: {afterMainStrength} are left of {beforeMainStrength}.",
+  "trace.reply3":
+    "Yes: {afterMainStrength} are left of {beforeMainStrength}. Both losses are shares of what is left, so they multiply.",
   "trace.why":
     "A taut line pulls about equally hard all along: {afterMainLoad} at the trace, 5 m from anchor A, as in the middle under you. So the strength decides. The trace takes its share of what the sun has left, and {afterMainStrength} remain: {afterMainMargin} times the load, where {required} times were asked for. The line looks the same.",
   "trace.summary":
@@ -148,6 +178,11 @@ export const WORDS = {
   "shortStiff.reason1": "The same: my weight and my leash decide.",
   "shortStiff.reason2": "Less: on a short line I do not fall as far.",
   "shortStiff.reason3": "More: something has to give, and here little does.",
+  "shortStiff.reply1":
+    "They are the same as before, and the pull is not: {afterPull} instead of {beforePull}. The line decides with them.",
+  "shortStiff.reply2":
+    "You did go less far, {afterDrop} instead of {beforeDrop}. That is why it hurts: the same energy is taken up over a shorter way.",
+  "shortStiff.reply3": "Yes: {afterPull} instead of {beforePull}.",
   "shortStiff.why":
     "The energy of a fall has to go somewhere, and a force does its work over a distance. On the long line the whole line moved with you; here you were stopped {afterDrop} down, most of it free fall and leash. The pull on the harness went from {beforePull} to {afterPull}. The anchors have it worse: a tight line pulls flat, so that each gets up to {afterAnchor} instead of {beforeAnchor}.",
   "shortStiff.summary":
@@ -158,6 +193,11 @@ export const WORDS = {
 
 export type WordKey = keyof typeof WORDS;
 type Values = Readonly<Record<string, string | number>>;
+
+/** A text for paragraphs: a number and its unit stay on one line. */
+export function prose(key: WordKey, values: Values = {}): string {
+  return say(key, values).replace(/(\d) (?=(?:m|s|kN|km\/h|m\/s|%)(?![\w/]))/g, "$1\u00a0");
+}
 
 /** A text with its placeholders filled in; one that is not given stays visible, because a gap would read as a fact. */
 export function say(key: WordKey, values: Values = {}): string {

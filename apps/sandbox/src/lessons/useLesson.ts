@@ -1,0 +1,82 @@
+import { useEffect, useRef, useState } from "react";
+import type { ReadRig } from "../state/types.ts";
+import { useActions } from "../state/useSandbox.ts";
+import { sideRunner } from "../worker/sideRunner.ts";
+import { judgement } from "./judge.ts";
+import type { Try } from "./kept.ts";
+import type { Lesson } from "./lessons.ts";
+import type { Guess } from "./Prediction.tsx";
+import { onScale, scaleWords } from "./quantity.ts";
+import { useLessonRun } from "./useLessonRun.ts";
+import { say } from "./words.ts";
+
+/** The way through one lesson: what is given is computed at once, what is asked about when a prediction was made. */
+export function useLesson(lesson: Lesson, read: ReadRig, onTry: (one: Try) => void) {
+  const { announce } = useActions();
+  const [guess, setGuess] = useState<Guess>();
+  const services = { runner: sideRunner(), read };
+  const before = useLessonRun(lesson.before, lesson.whatIf, services);
+  const after = useLessonRun(lesson.after, lesson.whatIf, services);
+  const { start: startBefore } = before;
+  useEffect(() => {
+    void startBefore();
+  }, [startBefore]);
+
+  async function run(next: Guess): Promise<void> {
+    setGuess(next);
+    const done = await after.start();
+    if (!done) return;
+    const value = lesson.read(done);
+    const result = value === undefined ? undefined : onScale(value, lesson.scale);
+    onTry(tryOf(next, result));
+    if (result !== undefined) announce(resultWords(lesson, next.predicted, result));
+  }
+  return {
+    before,
+    after,
+    guess,
+    given: before.work.kind === "done" ? before.work.run : undefined,
+    result: guess && after.work.kind === "done" ? after.work.run : undefined,
+    run,
+    again: () => setGuess(undefined),
+  };
+}
+
+function tryOf({ predicted, reason, ownReason }: Guess, result: number | undefined): Try {
+  return {
+    predicted,
+    ...(reason === undefined ? {} : { reason }),
+    ...(ownReason === "" ? {} : { ownReason }),
+    ...(result === undefined ? {} : { result }),
+    when: Date.now(),
+  };
+}
+
+/** For those who hear the page. */
+function resultWords({ scale }: Lesson, predicted: number, result: number): string {
+  const words = scaleWords(result, scale);
+  const judged = judgement(predicted, result, words);
+  return say("announce.result", { predicted: scaleWords(predicted, scale), result: words, judgement: judged });
+}
+
+/** What had the focus is gone after a step: it goes on to the heading of what came. */
+export function useStepFocus({ guess, result }: ReturnType<typeof useLesson>) {
+  const title = useRef<HTMLHeadingElement>(null);
+  const prediction = useRef<HTMLHeadingElement>(null);
+  const outcome = useRef<HTMLHeadingElement>(null);
+  const begun = useRef(false);
+  useEffect(() => title.current?.focus(), []);
+  useEffect(() => {
+    if (guess) begun.current = true;
+    if (begun.current) goTo(prediction.current);
+  }, [guess]);
+  useEffect(() => {
+    if (result) goTo(outcome.current);
+  }, [result]);
+  return { title, prediction, outcome };
+}
+
+function goTo(heading: HTMLElement | null): void {
+  heading?.focus({ preventScroll: true });
+  heading?.scrollIntoView({ block: "start" });
+}
