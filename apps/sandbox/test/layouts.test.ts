@@ -233,7 +233,7 @@ describe("what it did", () => {
   it("never praises small forces of a walker who hit the ground", () => {
     const ground = fall({ caught: false, groundSpeed: 12, drop: 20, peaks: { ...peaks, leash: 300, backupA: 200 } });
     const said = fallDifferences(fall(), ground).join(" ");
-    expect(said).toContain("Here you hit the ground at 12 m/s; in A the backup catches you.");
+    expect(said).toContain("Here you hit the ground at 12 m/s; in layout A the backup catches you.");
     expect(said).not.toContain("harness");
     const rows = fallRows([fall(), ground]);
     expect(rows.flatMap(({ kindest }) => kindest)).toEqual([]);
@@ -275,7 +275,7 @@ describe("the table of differences", () => {
   it("says which part is first to fail, and by how much", () => {
     expect(verdictDifferences(outcome("holds", 3), outcome("thin", 1.5))).toEqual([
       "The verdict is “thin” instead of “holds”.",
-      "First to fail stays the leash (× 1.5); it was × 3.",
+      "First to fail stays the leash, at ×\u00a01.5 instead of ×\u00a03.",
     ]);
   });
 });

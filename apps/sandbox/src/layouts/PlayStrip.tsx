@@ -3,8 +3,10 @@ import { useClock } from "../clock/useClock.ts";
 import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
 import { RangeSlider } from "../design/RangeSlider.tsx";
+import { useClockKeys } from "../page/useClockKeys.ts";
 import { inSeconds } from "../time/index.ts";
 import styles from "./PlayStrip.module.css";
+import { usePlayKeys } from "./usePlayKeys.ts";
 
 /** Text and thumb follow the clock this often [ms]. */
 const FOLLOW = 50;
@@ -15,12 +17,14 @@ const SPEED_OPTIONS = SPEEDS.map((speed) => ({
 
 /** Play, pause, scrub and speed in one line, for views where several pictures or a single one share a clock. */
 export function PlayStrip({ clock }: { clock: PlaybackClock }) {
+  usePlayKeys(clock);
+  useClockKeys(clock);
   const playing = useClock(clock, (state) => state.playing);
   const speed = useClock(clock, (state) => state.speed);
   const duration = useClock(clock, (state) => state.duration);
   const time = useClock(clock, (state) => state.time, FOLLOW);
   return (
-    <section className={styles.strip} aria-label="Playback">
+    <section className={styles.strip} aria-label="Playback" data-playback>
       <Button
         tone="filled"
         icon={playing ? "pause" : "play"}

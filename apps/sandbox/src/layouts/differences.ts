@@ -52,10 +52,18 @@ export function verdictRows(outcomes: readonly Outcome[]): {
   readonly margins: readonly TableRow[];
 } {
   const failing = outcomes.map(({ verdict }) => verdict === "fails");
-  const rows = compareLayouts(outcomes).rows.map((row) => tableRow(row, failing));
+  const rows = compareLayouts(outcomes).rows.map((row) =>
+    tableRow(row.id === "clearance" ? overGround(row) : row, failing),
+  );
   const isPart = ({ id }: TableRow) => id.startsWith("margin.");
   return { figures: rows.filter((row) => !isPart(row)), margins: rows.filter(isPart) };
 }
+
+/** Feet that would be below the ground are on it. */
+const overGround = (row: ComparisonRow): ComparisonRow => ({
+  ...row,
+  values: row.values.map((value) => (typeof value === "number" ? Math.max(0, value) : value)),
+});
 
 /** `out`: layouts whose values count for nothing when the kindest is sought. */
 function tableRow(
@@ -93,8 +101,11 @@ function changeWords(
   const change = value - first;
   if (Math.abs(change) <= NOTABLE * Math.max(Math.abs(first), Math.abs(value))) return "";
   const sign = change > 0 ? "+" : "−";
-  if (unit === "N") return `${sign}${formatForce(Math.abs(change))}`;
-  return unit === "m" ? `${sign}${formatLength(Math.abs(change))}` : `${sign}${formatRatio(Math.abs(change))}`;
+  const size = Math.abs(change);
+  // Beside a value in kilonewtons or metres: in the same unit, however small, and no finer than that value.
+  const fine = (number: number) => String(Number(number.toFixed(number < 1 ? 2 : 1)));
+  if (unit === "N") return `${sign}${fine(size / 1000)} kN`;
+  return unit === "m" ? `${sign}${fine(size)} m` : `${sign}${formatRatio(size)}`;
 }
 
 function kindestOf(values: readonly (number | string | undefined)[], better: "less" | "more"): readonly number[] {

@@ -35,17 +35,23 @@ export function verdictDifferences(first: Outcome, other: Outcome): readonly str
   if (first.verdict !== other.verdict) said.push(`The verdict is “${other.verdict}” instead of “${first.verdict}”.`);
   const [was, is] = [firstPart(first), firstPart(other)];
   if (!was || !is) return said;
-  if (was.id !== is.id) said.push(`First to fail is ${partWords(is)} instead of ${partWords(was)}.`);
+  if (was.id !== is.id)
+    said.push(
+      `First to fail is ${partWords(is)}, at ${times(is)}. In layout A it is ${partWords(was)}, at ${times(was)}.`,
+    );
   else if (formatRatio(was.margin) !== formatRatio(is.margin))
-    said.push(`First to fail stays ${partWords(is)}; it was × ${formatRatio(was.margin)}.`);
+    said.push(`First to fail stays ${partWords(is)}, at ${times(is)} instead of ${times(was)}.`);
   return said;
 }
 
-/** "the leash (× 2.3)". */
+/** The sign and the number stay on one line. */
+const times = ({ margin }: PartOutcome): string => `×\u00a0${formatRatio(margin)}`;
+
+/** "the main line, clamp trace". */
 function partWords(part: PartOutcome): string {
   const isLine = part.id === "main" || part.id === "backup";
   const reason = isLine && part.weakest && part.weakest.reason !== "webbing" ? `, ${part.weakest.reason}` : "";
-  return `the ${part.name.charAt(0).toLowerCase()}${part.name.slice(1)}${reason} (× ${formatRatio(part.margin)})`;
+  return `the ${part.name.charAt(0).toLowerCase()}${part.name.slice(1)}${reason}`;
 }
 
 export const firstPart = (outcome: Outcome): PartOutcome | undefined =>
@@ -53,7 +59,7 @@ export const firstPart = (outcome: Outcome): PartOutcome | undefined =>
 
 function fateDifference(first: WhatIfOutcome, other: WhatIfOutcome): readonly string[] {
   const [was, is] = [fateWords(first), fateWords(other)];
-  return was === is ? [] : [`Here ${is}; in A ${was}.`];
+  return was === is ? [] : [`Here ${is}; in layout A ${was}.`];
 }
 
 export function fateWords({ groundSpeed, caught, whatIf }: WhatIfOutcome): string {
