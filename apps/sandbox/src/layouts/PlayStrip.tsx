@@ -6,7 +6,6 @@ import { RangeSlider } from "../design/RangeSlider.tsx";
 import { useClockKeys } from "../page/useClockKeys.ts";
 import { inSeconds } from "../time/index.ts";
 import styles from "./PlayStrip.module.css";
-import { usePlayKeys } from "./usePlayKeys.ts";
 
 /** Text and thumb follow the clock this often [ms]. */
 const FOLLOW = 50;
@@ -17,7 +16,6 @@ const SPEED_OPTIONS = SPEEDS.map((speed) => ({
 
 /** Play, pause, scrub and speed in one line, for views where several pictures or a single one share a clock. */
 export function PlayStrip({ clock }: { clock: PlaybackClock }) {
-  usePlayKeys(clock);
   useClockKeys(clock);
   const playing = useClock(clock, (state) => state.playing);
   const speed = useClock(clock, (state) => state.speed);

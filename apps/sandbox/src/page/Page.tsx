@@ -13,9 +13,11 @@ import { Header } from "./Header.tsx";
 import { LiveRegion } from "./LiveRegion.tsx";
 import { Notices } from "./Notices.tsx";
 import styles from "./Page.module.css";
+import "./print.css";
 import { PhoneSheet, type Stop } from "./PhoneSheet.tsx";
 import { ScenePlace } from "./ScenePlace.tsx";
 import { TimePlace } from "./TimePlace.tsx";
+import { useClockKeys } from "./useClockKeys.ts";
 import { useKeys } from "./useKeys.ts";
 import { useWide } from "./useMedia.ts";
 import { useRunClock } from "./useRunClock.ts";
@@ -70,6 +72,7 @@ export function Page({ booted, clock }: { booted: Booted; clock: PlaybackClock }
 }
 
 function WideBody({ clock, theme }: { clock: PlaybackClock; theme: Theme }) {
+  useClockKeys(clock);
   const rigOpen = useSandbox((state) => state.session.rigOpen);
   const { look } = useActions();
   return (
@@ -101,6 +104,7 @@ function WideBody({ clock, theme }: { clock: PlaybackClock; theme: Theme }) {
 }
 
 function NarrowBody({ clock, theme }: { clock: PlaybackClock; theme: Theme }) {
+  useClockKeys(clock);
   const [stop, setStop] = useState<Stop>("half");
   return (
     <>
