@@ -51,7 +51,11 @@ export function scenePicture(snapshot: SceneSnapshot, { state, recordings, theme
 const SIDE_VIEW = { width: 1200, height: 620 };
 
 /** The whole rig from the side at a moment of the run [s], drawn anew. */
-export function sideSnapshot({ state, recordings, theme }: PictureSource, time: number): SceneSnapshot {
+export function sideSnapshot(
+  { state, recordings, theme }: PictureSource,
+  time: number,
+  size: { readonly width: number; readonly height: number } = SIDE_VIEW,
+): SceneSnapshot {
   const { run, session } = state;
   const { current, previous } = recordings;
   if (!run.shown || !current) throw new Error("there is no fall to take a picture of");
@@ -63,11 +67,7 @@ export function sideSnapshot({ state, recordings, theme }: PictureSource, time: 
     wholeRig: true,
     options: { showForces, selectedPart, wide: true },
   };
-  return {
-    ...SIDE_VIEW,
-    time,
-    draw: (ink) => drawElevation(drawing, ink, SIDE_VIEW.width, SIDE_VIEW.height, time),
-  };
+  return { ...size, time, draw: (ink) => drawElevation(drawing, ink, size.width, size.height, time) };
 }
 
 /** Forces or energy over the time in view. */

@@ -5,6 +5,7 @@ import { useSavePictures } from "../files/useSavePictures.ts";
 import { RigSketch } from "../rigSheet/RigSketch.tsx";
 import { type SceneSnapshot, SceneView, type SnapshotPlace } from "../scene/index.ts";
 import { useRecordings, useSandbox } from "../state/useSandbox.ts";
+import { PrintedPictures } from "./PrintedPictures.tsx";
 import styles from "./ScenePlace.module.css";
 import { SceneTools } from "./SceneTools.tsx";
 import { useReducedMotion } from "./useMedia.ts";
@@ -21,25 +22,28 @@ export function ScenePlace({ clock, theme }: { clock: PlaybackClock; theme: Them
   if (!current || !shown) return <Waiting />;
   const main = verdict?.parts.find(({ id }) => id === "main");
   return (
-    <div className={styles.place}>
-      <SceneGuard key={shown.outcome.title}>
-        <SceneView
-          recording={current}
-          previous={session.compare ? previous : undefined}
-          rig={shown.rig}
-          outcome={verdict}
-          clock={clock}
-          theme={theme}
-          camera={session.camera}
-          showForces={session.showForces}
-          selectedPart={session.selectedPart}
-          strengthKN={main && main.strength / 1000}
-          reducedMotion={reducedMotion}
-          snapshot={snapshot}
-        />
-      </SceneGuard>
-      <SceneTools savePicture={(kind) => void save.scene(() => taken(snapshot), kind)} />
-    </div>
+    <>
+      <PrintedPictures clock={clock} />
+      <div className={styles.place}>
+        <SceneGuard key={shown.outcome.title}>
+          <SceneView
+            recording={current}
+            previous={session.compare ? previous : undefined}
+            rig={shown.rig}
+            outcome={verdict}
+            clock={clock}
+            theme={theme}
+            camera={session.camera}
+            showForces={session.showForces}
+            selectedPart={session.selectedPart}
+            strengthKN={main && main.strength / 1000}
+            reducedMotion={reducedMotion}
+            snapshot={snapshot}
+          />
+        </SceneGuard>
+        <SceneTools savePicture={(kind) => void save.scene(() => taken(snapshot), kind)} />
+      </div>
+    </>
   );
 }
 

@@ -22,13 +22,11 @@ export function CautionFoot({ cautions, across = true }: Props) {
           </button>
         )}
       </p>
-      {open && (
-        <ul className={styles.others}>
-          {others.map((caution) => (
-            <li key={caution}>{caution}</li>
-          ))}
-        </ul>
-      )}
+      <ul className={styles.others} hidden={!open}>
+        {others.map((caution) => (
+          <li key={caution}>{caution}</li>
+        ))}
+      </ul>
     </section>
   );
 }

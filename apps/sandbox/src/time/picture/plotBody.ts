@@ -15,6 +15,7 @@ import { wordedPeaks } from "../PeakMarks.tsx";
 import { type PlotFrame, plotFrame, xOf, yOf } from "../plotFrame.ts";
 import type { TimeRange } from "../plotGrid.ts";
 import { forceAt, traceSet } from "../traceSet.ts";
+import { shownAtFirst, tracesOf } from "../traces.ts";
 import { drawAxes, drawCursor, drawEvents, drawNames, PLOT_FONT, type PlotSheet } from "./plotInk.ts";
 
 export interface PlotRequest {
@@ -27,17 +28,39 @@ export interface PlotRequest {
   readonly forces: ForceView | null;
 }
 
-const SIZE = { width: 1040, height: 400 };
+interface Size {
+  readonly width: number;
+  readonly height: number;
+}
+const SIZE: Size = { width: 1040, height: 400 };
 /** Points of a trace: more than a page prints. */
 const COLUMNS = 1600;
 
-export function plotBody(request: PlotRequest, palette: Palette): PictureBody {
+export function plotBody(request: PlotRequest, palette: Palette, size: Size = SIZE): PictureBody {
   const { forces } = request;
-  const draw = (ink: Ink) => (forces ? drawForces(ink, request, forces, palette) : drawEnergy(ink, request, palette));
-  return { ...SIZE, draw };
+  const draw = (ink: Ink) =>
+    forces ? drawForces(ink, request, forces, palette, size) : drawEnergy(ink, request, palette, size);
+  return { ...size, draw };
 }
 
-function drawForces(ink: Ink, request: PlotRequest, forces: ForceView, palette: Palette): void {
+/** Forces over the whole run, with the traces that are drawn until the reader chooses. */
+export function wholeRun(recording: Recording, time: number): PlotRequest {
+  const shown = shownAtFirst(recording);
+  return {
+    recording,
+    previous: undefined,
+    range: { from: 0, to: recording.duration },
+    time,
+    forces: {
+      shown: tracesOf(recording).filter(({ id }) => shown.has(id)),
+      reading: "filtered",
+      rawBehind: false,
+      highlight: null,
+    },
+  };
+}
+
+function drawForces(ink: Ink, request: PlotRequest, forces: ForceView, palette: Palette, size: Size): void {
   const { recording, previous, range } = request;
   const traces = traceSet(recording);
   const before = previous ? traceSet(previous) : null;
@@ -46,7 +69,7 @@ function drawForces(ink: Ink, request: PlotRequest, forces: ForceView, palette: 
     if (forces.rawBehind) traces.require(id, "raw");
     if (before?.ids.has(id)) before.require(id, forces.reading);
   }
-  const frame = plotFrame(SIZE.width, SIZE.height, false, { wide: 214, compact: 214 });
+  const frame = plotFrame(size.width, size.height, false, { wide: 214, compact: 214 });
   const { columns, top } = forceData(recording, traces, before, forces, range, COLUMNS);
   const sheet: PlotSheet = { ink, frame, palette, range, top };
   drawAxes(sheet, axisKilonewtons);
@@ -98,8 +121,8 @@ function drawPeaks({ ink, frame, palette, range, top }: PlotSheet, forces: Force
   ink.textAlign = "left";
 }
 
-function drawEnergy(ink: Ink, { recording, range, time }: PlotRequest, palette: Palette): void {
-  const frame = plotFrame(SIZE.width, SIZE.height, false, { wide: 236, compact: 236 });
+function drawEnergy(ink: Ink, { recording, range, time }: PlotRequest, palette: Palette, size: Size): void {
+  const frame = plotFrame(size.width, size.height, false, { wide: 236, compact: 236 });
   const stack = energyStack(recording.energy);
   const { columns: all, top } = energyData(stack, range);
   const columns = thinned(all);

@@ -1,0 +1,26 @@
+/** The pictures of a printed page: drawn anew as vectors in the colours of paper, at the page's size. */
+import { PALETTES } from "../design/palette.ts";
+import { measure } from "../picture/encode.ts";
+import type { PictureBody } from "../picture/sheet.ts";
+import { createSvgInk } from "../picture/svgInk.ts";
+import { plotBody, wholeRun } from "../time/picture/plotBody.ts";
+import { type PictureSource, sideSnapshot } from "./savePicture.ts";
+
+const SIDE = { width: 860, height: 400 };
+const PLOT = { width: 860, height: 320 };
+
+/** The rig from the side at `time` [s] and the forces of the run, each as an SVG document; none without a run. */
+export function printPictures(source: Omit<PictureSource, "theme">, time: number): readonly string[] {
+  const { current } = source.recordings;
+  if (!current || !source.state.run.shown) return [];
+  const title = source.state.run.shown.outcome.title;
+  const side = sideSnapshot({ ...source, theme: "light" }, time, SIDE);
+  const plot = plotBody(wholeRun(current, time), PALETTES.light, PLOT);
+  return [svg(side, `${title}, from the side`), svg(plot, `${title}, forces over time`)];
+}
+
+function svg(body: PictureBody, title: string): string {
+  const ink = createSvgInk(measure);
+  body.draw(ink);
+  return ink.document(body.width, body.height, title);
+}
