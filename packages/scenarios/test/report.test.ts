@@ -25,6 +25,17 @@ describe("the report", () => {
     expect(page()).toContain("&lt;img src=x onerror=alert(1)&gt;");
   });
 
+  it("numbers its pages and says on each whose it is, with nothing in a name that could end the style", () => {
+    const [, style] = /<style>([\s\S]*?)<\/style>/.exec(page())!;
+    expect(style).toContain('counter(page) " of " counter(pages)');
+    const [, foot] = /@bottom-left \{ content: "([^"]*)"/.exec(style!)!;
+    expect(foot).not.toMatch(/[<>]/);
+    const read = foot!.replace(/\\([0-9a-f]+) /g, (_, code) => String.fromCodePoint(Number.parseInt(code, 16)));
+    expect(read).toBe(
+      `${hostile.name} · 2026-07-01 · a computation, not an approval · input ${inputHash(hostile).slice(0, 16)}`,
+    );
+  });
+
   it("has verdict, cautions, every part, every what-if, every basis, version and input", () => {
     const text = page();
     for (const caution of CAUTIONS) expect(text).toContain(caution.replace("'", "&#39;"));

@@ -20,7 +20,12 @@ export function partsTable(outcome: Outcome): Html {
   ]);
   const caption =
     "From the harness to the rock. Strength and margin: central value, in brackets the value that nineteen of twenty such parts reach. Loads as a load cell reports them (CFC 60).";
-  return tableOf(caption, ["Part", "Load", "Strength", "Margin", "Verdict", "Worst in"], rows, [1, 2, 3]);
+  return tableOf(
+    outcome.parts.some(estimated) ? `${caption} ${ESTIMATED}` : caption,
+    ["Part", "Load", "Strength", "Margin", "Verdict", "Worst in"],
+    rows,
+    [1, 2, 3],
+  );
 }
 
 function nameOf(part: PartOutcome): string {
@@ -30,8 +35,15 @@ function nameOf(part: PartOutcome): string {
   return `${part.name}, ${weakest.reason} at ${formatLength(weakest.at)} from A`;
 }
 
+const ESTIMATED =
+  "±: how far the mesh may put a load off, from a second mesh; margins are of the load itself, the verdict is for its upper end.";
+const estimated = (part: PartOutcome): boolean =>
+  part.loadUncertainty !== undefined || part.uncertaintyUnknown === true;
+
 function load(part: PartOutcome): string {
-  const uncertainty = part.loadUncertainty === undefined ? "" : ` ± ${formatForce(part.loadUncertainty)}`;
+  const { loadUncertainty } = part;
+  const known = loadUncertainty === undefined ? "" : ` ± ${formatForce(loadUncertainty)}`;
+  const uncertainty = part.uncertaintyUnknown ? " ± not known" : known;
   return `${part.parts ? "at least " : ""}${formatForce(part.load)}${uncertainty}`;
 }
 

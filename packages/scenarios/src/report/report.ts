@@ -7,7 +7,7 @@ import { elevation } from "./elevation.ts";
 import { escapeHtml, type Html, raw, tag } from "./html.ts";
 import { partsTable, strengthSection, verdictMark } from "./partsSection.ts";
 import { rigTable } from "./rigSection.ts";
-import { STYLE } from "./style.ts";
+import { styleOf } from "./style.ts";
 import { plots, whatIfTable } from "./whatIfSection.ts";
 
 export interface ReportOptions {
@@ -69,7 +69,8 @@ export function report(outcome: Outcome, { rig, date, stateOn, notes = [] }: Rep
       ),
     ]),
   ];
-  return `<!doctype html>\n<html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>${escapeHtml(outcome.rigName)} – report</title><style>${STYLE}</style></head>\n<body>${body.map((one) => one.html).join("\n")}</body></html>\n`;
+  const foot = `${outcome.rigName} · ${date} · a computation, not an approval · input ${hash.slice(0, 16)}`;
+  return `<!doctype html>\n<html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>${escapeHtml(outcome.rigName)} – report</title><style>${styleOf(foot)}</style></head>\n<body>${body.map((one) => one.html).join("\n")}</body></html>\n`;
 }
 
 const list = (items: readonly string[], kind?: string): Html =>

@@ -1,6 +1,11 @@
-/** How the report looks: paper and ink on A4, readable in black and white. No font or picture is fetched from anywhere. */
-export const STYLE = `
-@page { size: A4; margin: 16mm 15mm 18mm; }
+/**
+ * How the report looks: paper and ink on A4, readable in black and white. No font or picture is fetched from anywhere.
+ * A page that comes loose still says whose it is: `foot` stands at the foot of every one, beside its number.
+ */
+export const styleOf = (foot: string): string => `
+@page { size: A4; margin: 16mm 15mm 18mm;
+  @bottom-left { content: ${cssString(foot)}; font: 7.5pt Arial, sans-serif; color: #59636b; width: 88%; }
+  @bottom-right { content: counter(page) " of " counter(pages); font: 7.5pt Arial, sans-serif; color: #59636b; } }
 :root { --ink: #1d2226; --soft: #59636b; --rule: #d9d3c6; --accent: #0b5d6b; --holds: #0072b2; --thin: #8a5a00; --fails: #b23c00; }
 * { box-sizing: border-box; }
 html { background: #faf8f3; }
@@ -11,7 +16,7 @@ h1, h2, .sentence { font-family: "Source Serif 4", Georgia, "Times New Roman", s
 h1 { font-size: 21pt; line-height: 1.15; margin: 0 0 1mm; }
 h2 { font-size: 13pt; margin: 8mm 0 2mm; padding-top: 2mm; border-top: 0.3mm solid var(--rule); break-after: avoid; }
 p { margin: 0 0 2mm; max-width: 160mm; }
-.soft { color: var(--soft); }
+.soft { color: var(--soft); max-width: none; }
 .sentence { font-size: 14pt; line-height: 1.35; margin: 5mm 0 4mm; padding-left: 4mm; border-left: 1.2mm solid; }
 .sentence.holds { border-color: var(--holds); } .sentence.thin { border-color: var(--thin); } .sentence.fails { border-color: var(--fails); }
 .cautions { border: 0.4mm solid var(--ink); padding: 3mm 4mm; break-inside: avoid; }
@@ -22,7 +27,9 @@ caption { text-align: left; color: var(--soft); padding-bottom: 1mm; }
 th { text-align: left; font-weight: 600; border-bottom: 0.35mm solid var(--ink); padding: 1mm 3mm 1mm 0; vertical-align: bottom; }
 td { border-bottom: 0.2mm solid var(--rule); padding: 1mm 3mm 1mm 0; vertical-align: top; }
 th.number, td.number { text-align: right; white-space: nowrap; }
-tr { break-inside: avoid; } thead { display: table-header-group; }
+tr { break-inside: avoid; } thead { display: table-header-group; break-after: avoid; }
+caption { break-after: avoid; } tbody tr:first-child, tbody tr:nth-child(2) { break-before: avoid; } tbody tr:last-child { break-before: avoid; }
+p:has(+ table), p:has(+ ul) { break-after: avoid; }
 .verdict { white-space: nowrap; font-weight: 600; }
 .verdict.holds { color: var(--holds); } .verdict.thin { color: var(--thin); } .verdict.fails { color: var(--fails); }
 figure { margin: 0 0 4mm; break-inside: avoid; } figcaption { font-size: 8.5pt; color: var(--soft); }
@@ -34,3 +41,9 @@ ul.bases, ol.bases { padding-left: 5mm; margin: 0 0 3mm; font-size: 8.5pt; }
 code { font: 8pt "IBM Plex Mono", Consolas, monospace; overflow-wrap: anywhere; }
 footer { margin-top: 8mm; border-top: 0.3mm solid var(--rule); padding-top: 2mm; font-size: 8pt; color: var(--soft); }
 `;
+
+/** A text as CSS writes it, with everything that could end it or the page's style escaped. */
+function cssString(text: string): string {
+  const escaped = text.replace(/[^ -~]|["\\<>]/gu, (sign) => `\\${sign.codePointAt(0)!.toString(16)} `);
+  return `"${escaped}"`;
+}
