@@ -1,0 +1,176 @@
+// What a user does to get to every view. A tour starts from the first visit and is walked once for each screen size;
+// at every stop the page is taken in both themes. Stops build on one another, so that nothing is computed twice.
+
+const click =
+  (name, role = "button") =>
+  (page) =>
+    page.getByRole(role, { name }).first().click();
+const pressEscape = (page) => page.keyboard.press("Escape");
+const choose = (label, option) => async (page) => {
+  await page.getByRole("combobox", { name: label }).first().click();
+  await page.getByRole("option", { name: option }).click();
+};
+const fill = (field, text) => (page) => page.getByRole("textbox", { name: field }).first().fill(text);
+const toView = (locator) => (page) => locator(page).first().scrollIntoViewIfNeeded();
+const toTop = (locator) => (page) =>
+  locator(page)
+    .first()
+    .evaluate((element) => element.scrollIntoView());
+
+/** The fall and the verdict are there, or the page says why they are not. */
+export async function ready(page) {
+  await page.waitForFunction(
+    () =>
+      document.querySelectorAll("[role=progressbar]").length === 0 &&
+      document.querySelector("[aria-label='Parts from harness to rock'], [role=alert]") !== null,
+    undefined,
+    { timeout: 90_000 },
+  );
+}
+
+/** After a change that is computed anew: the change has been taken up, and what came of it is there. */
+const anew = async (page) => {
+  await page
+    .getByRole("progressbar")
+    .first()
+    .waitFor({ timeout: 3000 })
+    .catch(() => undefined);
+  await ready(page);
+};
+const openFile = (entry) => async (page) => {
+  await page.getByRole("button", { name: "File" }).click();
+  await page.getByRole("menuitem", { name: entry }).click();
+  await anew(page);
+};
+const openPlace = (place) => async (page, size) => {
+  if (size === "phone")
+    await page.getByRole("navigation", { name: "Pages" }).getByRole("button", { name: place }).click();
+  else if (place === "Rig") await page.getByRole("button", { name: "Rig", exact: true }).click();
+};
+const openView = (name) => async (page, size) => {
+  if (size === "wide") await page.getByRole("navigation", { name: "Views" }).getByRole("button", { name }).click();
+  else {
+    await page.getByRole("button", { name: "Views" }).click();
+    await page.getByRole("menuitem", { name }).click();
+  }
+};
+/** The cursor by keys from the start of the run, in steps of 0.05 s. */
+const goTo = (steps) => async (page, size) => {
+  await openPlace("Time")(page, size);
+  await page.getByRole("slider", { name: "Time in the run" }).focus();
+  await page.keyboard.press("Home");
+  for (let i = 0; i < steps; i++) await page.keyboard.press("ArrowRight");
+};
+/** Only of the layouts of the page: no sign that a run is still to come. */
+const compared = (page) =>
+  page.waitForFunction(
+    () =>
+      document.querySelectorAll("[role=progressbar]").length === 0 &&
+      !/Appears when|before the last change/.test(document.querySelector("main").textContent),
+    undefined,
+    { timeout: 90_000 },
+  );
+const beginLesson = async (page) => {
+  await click(/A connection halves the drop/)(page);
+  await page.getByRole("heading", { name: "Your prediction" }).waitFor({ timeout: 60_000 });
+};
+const predict = async (page) => {
+  await page.locator("form").getByRole("slider").focus();
+  for (let i = 0; i < 12; i++) await page.keyboard.press("ArrowRight");
+  await page.getByRole("radio").nth(1).click();
+};
+const runLesson = async (page) => {
+  await click("Run it")(page);
+  await page.getByRole("heading", { name: "The run" }).waitFor({ timeout: 60_000 });
+};
+const changeCopy = async (page) => {
+  await click("Copy this rig and change it")(page);
+  await fill("Slack of the backup", "12 %")(page);
+};
+const addLayout = (entry) => async (page) => {
+  await click("Add a layout")(page);
+  await page.getByRole("menuitem", { name: entry }).click();
+};
+
+/** Stops: name, what is done there, and the screen it is for when it is for one only. */
+export const TOURS = [
+  [
+    { name: "first" },
+    { name: "file", steps: [click("File")] },
+    { name: "place", steps: [pressEscape, click(/^The walker's place/)] },
+    {
+      name: "reasons",
+      steps: [pressEscape, click(/^Leash, in its knot/), toView((page) => page.getByText("Leash, in its knot"))],
+    },
+    { name: "whatifs", steps: [click(/^Leash, in its knot/), click(/^The \d+ what-ifs/)] },
+    { name: "cautions", steps: [click(/^The \d+ what-ifs/), click(/more cautions/)] },
+    { name: "forces", steps: [click("Fewer"), click("Forces")] },
+    { name: "overview", steps: [choose("View", "The whole line")] },
+    { name: "anchor", steps: [choose("View", "From anchor A")] },
+    { name: "elevation-forces", steps: [choose("View", "Drawing from the side")] },
+    { name: "elevation", steps: [click("Forces")] },
+    { name: "time", steps: [openPlace("Time")] },
+    { name: "energy", steps: [click("Energy", "tab")] },
+    { name: "numbers", steps: [click("Numbers", "tab")] },
+    { name: "whipping-elevation", steps: [click("Forces", "tab"), goTo(5)] },
+    { name: "whipping", steps: [choose("View", "Close to the fall")] },
+    { name: "whipping-overview", steps: [choose("View", "The whole line"), goTo(9)] },
+    { name: "rig", steps: [choose("View", "Close to the fall"), openPlace("Rig")] },
+    { name: "rig-foot", steps: [toView((page) => page.getByRole("textbox", { name: "Length of the leash" }))] },
+    { name: "fault", steps: [fill("Length of the leash", "1.2 parsecs")] },
+    {
+      name: "compare",
+      steps: [
+        fill("Length of the leash", "1.5 m"),
+        fill("Slack of the backup", "9 %"),
+        anew,
+        openPlace("Time"),
+        click("Compare"),
+      ],
+    },
+  ],
+  [
+    { name: "loose", steps: [openFile("Demo: a loose backup")] },
+    { name: "loose-elevation", steps: [choose("View", "Drawing from the side")] },
+    { name: "old", steps: [openFile("Demo: an old rig"), choose("View", "Close to the fall")] },
+    { name: "wear", steps: [openView(/Wear/)] },
+    { name: "wear-calendar", steps: [toTop((page) => page.getByLabel("Calendar of entries"))] },
+    { name: "wear-take-down", steps: [toTop((page) => page.getByRole("region", { name: "Take-down date" }))] },
+    { name: "wear-entries", steps: [toTop((page) => page.getByRole("region", { name: "Entries" }))] },
+    { name: "break-log", steps: [click("Break log")] },
+    {
+      name: "break-log-group",
+      steps: [
+        (page) =>
+          page
+            .locator("main section")
+            .nth(1)
+            .evaluate((one) => one.scrollIntoView()),
+      ],
+    },
+    {
+      name: "break-log-foot",
+      steps: [
+        (page) =>
+          page
+            .locator("main section, main figure")
+            .last()
+            .evaluate((one) => one.scrollIntoView({ block: "end" })),
+      ],
+    },
+  ],
+  [
+    { name: "layout-first", steps: [openView(/Layouts/), compared] },
+    { name: "layout-changing", steps: [changeCopy] },
+    { name: "layouts-two", steps: [click("Done"), compared] },
+    { name: "layouts-three", steps: [addLayout("Demo: a loose backup"), compared] },
+    { name: "layouts-four", steps: [addLayout("Demo: an old rig"), compared] },
+    { name: "layouts-table", steps: [toTop((page) => page.locator("table"))] },
+  ],
+  [
+    { name: "lessons", steps: [openView(/Lessons/)] },
+    { name: "lesson-given", steps: [beginLesson] },
+    { name: "lesson-predicted", steps: [predict] },
+    { name: "lesson-result", steps: [runLesson] },
+  ],
+];
