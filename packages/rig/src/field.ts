@@ -21,6 +21,8 @@ export interface QuantityField extends FieldBase {
 export interface ChoiceField extends FieldBase {
   readonly kind: "choice";
   readonly options: readonly { readonly value: string; readonly label: string }[];
+  /** What leaving it out amounts to. */
+  readonly fallback?: string;
 }
 export interface TextField extends FieldBase {
   readonly kind: "text";

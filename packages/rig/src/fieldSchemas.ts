@@ -80,7 +80,11 @@ export function flag(path: string) {
 export function choice<T extends string>(path: string) {
   const f: ChoiceField = field(path, "choice");
   const values = f.options.map((option) => option.value) as [T, ...T[]];
-  return z.enum(values).meta({ title: f.label, description: f.help });
+  return z.enum(values).meta({
+    title: f.label,
+    description: f.help,
+    ...(f.fallback === undefined ? {} : { default: f.fallback }),
+  });
 }
 export function stockId(path: string) {
   const f = field(path, "stock");

@@ -21,10 +21,11 @@ function partFields(prefix: string, what: string): FieldTable {
       kind: "choice",
       label: "Rigged",
       options: [
-        { value: "straight", label: "Straight" },
+        { value: "straight", label: "Straight, or as rated" },
         { value: "choked", label: "Choked" },
         { value: "basket", label: "Basket" },
       ],
+      fallback: "straight",
       help: "How a sling is rigged, when its rated strength is that of a straight pull: choked it holds about 0.8 of it (EN 1492-1, from memory), in a basket more. Left out, the strength is taken to be as rigged.",
     },
     ...conditionFields(`${prefix}.condition`),

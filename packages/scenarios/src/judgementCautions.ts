@@ -32,6 +32,12 @@ export function judgedParts(parts: readonly PartStrength[], outcomes: readonly P
   });
 }
 
+/** Parts that an own judgement raises, with its factor: said in the verdict itself. */
+export const raisedByHand = (judged: readonly Judged[]): string[] =>
+  judged
+    .filter(({ factor, value }) => factor === OWN_NAME && value > 1)
+    .map(({ part, value }) => `${part} × ${formatRatio(value)}`);
+
 /** What raises a strength comes first, each in a sentence of its own; doubts together in one. */
 export function judgementCautions(judged: readonly Judged[]): string[] {
   const raised = judged.filter(({ value }) => value > 1);

@@ -12,11 +12,13 @@ export interface SentenceFacts {
   readonly first: PartOutcome;
   readonly required: number;
   readonly incomplete: number;
+  /** Parts that somebody's own judgement raises, each with its factor. */
+  readonly raised?: readonly string[];
 }
 
-/** One or two sentences: the verdict, why, and what it rests on being incomplete when it is. */
+/** The verdict in a sentence or two: why, that it is incomplete when it is, and what somebody has raised by hand. */
 export function verdictSentence(facts: SentenceFacts): string {
-  const { verdict, first, whatIfs, incomplete } = facts;
+  const { verdict, first, whatIfs, incomplete, raised = [] } = facts;
   const lost = whatIfs.find((one) => one.ok && !one.caught);
   const said = [verdict === "fails" ? failing(facts, lost) : verdict === "thin" ? thin(facts) : holding(facts)];
   if (lost && first.verdict === "fails") said.push(`Nothing then holds the walker in: ${lower(lost.title)}.`);
@@ -24,6 +26,7 @@ export function verdictSentence(facts: SentenceFacts): string {
     const count = incomplete === 1 ? "one what-if" : `${incomplete} what-ifs`;
     said.push(`Incomplete: ${count} could not be computed.`);
   }
+  if (raised.length > 0) said.push(`RAISED by own judgement above what is known: ${raised.join(", ")}.`);
   return said.join(" ");
 }
 

@@ -4,7 +4,7 @@ import type { Basis, Rig } from "@secondline/rig";
 import { type BreakTest, weakestFirst } from "@secondline/strength";
 import { anchorFacts } from "./anchorCautions.ts";
 import { type CautionFacts, cautions, NEAR_GROUND } from "./cautions.ts";
-import { judgedParts } from "./judgementCautions.ts";
+import { judgedParts, raisedByHand } from "./judgementCautions.ts";
 import { likelyFirst } from "./likelyFirst.ts";
 import { firstToFail, Margins } from "./margins.ts";
 import type { Outcome, PartOutcome, Verdict, WhatIf, WhatIfOutcome } from "./outcome.ts";
@@ -112,7 +112,16 @@ function conclude(
     verdict,
     likelyFirst: likelyFirst(margins.governing()),
     incomplete,
-    sentence: verdictSentence({ rig, verdict, whatIfs, parts, first, required, incomplete: incomplete.length }),
+    sentence: verdictSentence({
+      rig,
+      verdict,
+      whatIfs,
+      parts,
+      first,
+      required,
+      incomplete: incomplete.length,
+      raised: raisedByHand(told.judged ?? []),
+    }),
     weakestBases: weakestBases(parts),
     cautions: cautions({
       invented: rig.invented,

@@ -130,6 +130,13 @@ describe("what a study says of its anchors", () => {
     expect(without).toBeGreaterThan(part("anchorA.hardware.1").margin / 1.4 - 0.01);
   });
 
+  it("has the verdict itself say what somebody raised by hand", () => {
+    const raised = judgePart(testRig, "ring", { factor: 1.2, reason: "own pulls" })!;
+    const { sentence } = finish(study(raised, { accuracy: "quick", whatIfs: [{ kind: "leashFall", at: 0.5 }] }));
+    expect(sentence).toMatch(/RAISED by own judgement above what is known: Ring × 1\.2\.$/);
+    expect(outcome.sentence).not.toContain("RAISED");
+  });
+
   it("repeats an own judgement with its reason", () => {
     expect(outcome.cautions.join(" ")).toContain("Own judgement counts in: Bolt 1, anchor B × 0.5");
     expect(outcome.cautions.join(" ")).toContain("rust stains");

@@ -37,7 +37,7 @@ export function RigField({ path, label, slider = false, help = false }: Props) {
     case "quantity":
       return <Quantity path={path} field={field} name={name} slider={slider} help={help} />;
     case "choice":
-      return <OneOf path={path} name={name} options={field.options} />;
+      return <OneOf path={path} name={name} options={field.options} fallback={field.fallback} />;
     case "stock":
       return <Stock path={path} name={name} />;
     case "flag":
@@ -124,17 +124,19 @@ function OneOf({
   path,
   name,
   options,
+  fallback,
 }: {
   path: string;
   name: string;
   options: readonly { value: string; label: string }[];
+  fallback?: string | undefined;
 }) {
   const value = useValue(path);
   const { edit, look } = useActions();
   return (
     <Choice
       label={name}
-      value={String(value ?? "")}
+      value={String(value ?? fallback ?? "")}
       options={options}
       onChange={(next) => edit(path, next, name)}
       onFocus={() => look({ editing: path })}
