@@ -1,5 +1,6 @@
 /** Reads a break log; every fault names its line and column. */
-import { type BreakTest, readBreakLog } from "@secondline/strength";
+import type { Rig } from "@secondline/rig";
+import { type BreakTest, readBreakLog, testUseWords } from "@secondline/strength";
 import { CommandFailure, EXIT } from "./failure.ts";
 import { countOf, faultText } from "./input.ts";
 
@@ -13,4 +14,10 @@ export function readBreakLogFile(file: string, text: string): readonly BreakTest
       return `  ${at}: ${faultText(fault)}`;
     }),
   ]);
+}
+
+/** Which of the tests count towards the webbings and ropes of a rig, and why the others do not. */
+export function testNotes({ main, backup, leash }: Rig, tests: readonly BreakTest[]): string[] {
+  const sections = [...main.sections, ...(backup?.sections ?? [])];
+  return testUseWords([...sections.map(({ stock }) => stock), leash.stock], tests);
 }

@@ -14,7 +14,7 @@ export interface RigOptions {
 export interface KnownRig {
   /** As written, or as it is on the date by its wear record. */
   readonly rig: Rig;
-  /** What the wear record says must be looked at. */
+  /** What the wear record says must be looked at, and which break tests count. */
   readonly notes: readonly string[];
   readonly breakTests: readonly BreakTest[];
   /** The rig on later days, at the present rate of use; only with a date. */
@@ -35,12 +35,20 @@ export async function readJudgedRig(file: string, judge: readonly string[] = [])
 
 export async function readKnownRig(file: string, { wear, on, tests, judge }: RigOptions): Promise<KnownRig> {
   const rig = await readJudgedRig(file, judge);
-  const breakTests =
-    tests === undefined ? [] : (await import("./breakLogFile.ts")).readBreakLogFile(tests, readText(tests));
+  const { breakTests, testNotes } = await knownTests(rig, tests);
   if (on === undefined) {
-    if (wear === undefined) return { rig, notes: [], breakTests };
+    if (wear === undefined) return { rig, notes: testNotes, breakTests };
     throw new CommandFailure(EXIT.input, ["--wear needs --on: a wear record gives a state only on a date."]);
   }
   const { agedRig, wornRig } = await import("./wearFile.ts");
-  return wear === undefined ? { ...agedRig(rig, on), breakTests } : { ...wornRig(rig, wear, on), breakTests };
+  const dated = wear === undefined ? agedRig(rig, on) : wornRig(rig, wear, on);
+  return { ...dated, notes: [...dated.notes, ...testNotes], breakTests };
+}
+
+/** Break tests, and what they do and do not do for the rig. */
+async function knownTests(rig: Rig, file: string | undefined) {
+  if (file === undefined) return { breakTests: [], testNotes: [] };
+  const { readBreakLogFile, testNotes } = await import("./breakLogFile.ts");
+  const breakTests = readBreakLogFile(file, readText(file));
+  return { breakTests, testNotes: testNotes(rig, breakTests) };
 }

@@ -103,6 +103,7 @@ export {
   type StockRetention,
   stockRetention,
 } from "./retention/testedStock.ts";
+export { type NotUsed, type TestUse, testUseWords, useOfTest } from "./retention/testUse.ts";
 export {
   andersonDarling,
   batchesPoolable,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { type BreakTest, factorsFromLog, partStrengths, stockRetention } from "../src/index.ts";
+import { type BreakTest, factorsFromLog, partStrengths, stockRetention, testUseWords } from "../src/index.ts";
 import { exampleRig, polyesterWebbing, section } from "./exampleRig.ts";
 
 const testOf = (given: Partial<BreakTest>): BreakTest => ({
@@ -48,5 +48,32 @@ describe("own break tests in place of published factors", () => {
     const rig = exampleRig({ main: { ...exampleRig().main, sections: [old] } });
     const beyond = partStrengths(rig, factorsFromLog(weak)).find((p) => p.id === "main")!;
     expect(beyond.factors.find((f) => f.name === "sun")!.beyond).toBe(true);
+  });
+
+  it("with a dose beyond it are left out instead of stopping everything", () => {
+    const far = [testOf({ sunMonths: 48 }), testOf({ falls: 900 })];
+    expect(stockRetention(polyesterWebbing, far)).toEqual({});
+    expect(main([...weak, ...far])).toEqual(main(weak));
+  });
+
+  it("are told of: how many count for what, and why the others do not", () => {
+    const log = [
+      ...weak,
+      testOf({ sunMonths: 0, falls: 0, state: "new" }),
+      testOf({ sunMonths: 48 }),
+      testOf({ sunMonths: 3, wet: true }),
+      testOf({ sunMonths: 3, result: { kind: "above", value: 9000 } }),
+      testOf({ monthsOutside: 12 }),
+      testOf({ sunMonths: 3, falls: 3 }),
+      testOf({ sunMonths: 3, material: "another" }),
+    ];
+    const said = testUseWords([polyesterWebbing, polyesterWebbing], log);
+    expect(said[0]).toContain("4 of 10 count towards this rig, for polyester webbing (4 over sun, 1 over falls)");
+    for (const why of ["1 with more sun or falls", "1 pulled wet", "1 that did not break", "1 without sun_months"]) {
+      expect(said[1]).toContain(why);
+    }
+    expect(said[1]).toContain('1 of a material that this rig does not have: "another"');
+    expect(testUseWords([polyesterWebbing], [testOf({ material: "x" })])[0]).toContain("none of 1 count");
+    expect(testUseWords([polyesterWebbing], [])).toEqual([]);
   });
 });

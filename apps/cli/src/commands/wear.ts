@@ -1,8 +1,8 @@
 /** `wear`: what a rig still holds on a date, by its wear record: the webbing along its length, and every part. */
-import { formatLength, formatRatio, type Rig } from "@secondline/rig";
+import { formatLength, formatRatio } from "@secondline/rig";
 import { CAUTIONS, INVENTED } from "@secondline/scenarios";
 import { factorsFromLog, type PartStrength, partStrengths, type StrengthZone } from "@secondline/strength";
-import { readBreakLogFile } from "../breakLogFile.ts";
+import { readBreakLogFile, testNotes } from "../breakLogFile.ts";
 import { readText } from "../input.ts";
 import { kilonewtons } from "../quantity.ts";
 import { readJudgedRig } from "../rigFile.ts";
@@ -20,8 +20,10 @@ export interface WearCommandOptions {
 }
 
 export async function wear(file: string, options: WearCommandOptions): Promise<void> {
-  const { rig, notes, flags } = wornRig(await readJudgedRig(file, options.judge), options.wear, options.on);
-  const parts = strengthsOf(rig, options.tests);
+  const { rig, notes: looks, flags } = wornRig(await readJudgedRig(file, options.judge), options.wear, options.on);
+  const tests = options.tests === undefined ? [] : readBreakLogFile(options.tests, readText(options.tests));
+  const notes = [...looks, ...testNotes(rig, tests)];
+  const parts = tests.length === 0 ? partStrengths(rig) : partStrengths(rig, factorsFromLog(tests));
   const cautions = [...CAUTIONS, ...(rig.invented ? [INVENTED] : [])];
   if (options.json) {
     print(JSON.stringify({ rig: rig.name, on: options.on, notes, flags, parts, cautions }, null, 2));
@@ -45,11 +47,6 @@ export async function wear(file: string, options: WearCommandOptions): Promise<v
       ...bullets(cautions, width),
     ].join("\n"),
   );
-}
-
-function strengthsOf(rig: Rig, tests: string | undefined): readonly PartStrength[] {
-  if (tests === undefined) return partStrengths(rig);
-  return partStrengths(rig, factorsFromLog(readBreakLogFile(tests, readText(tests))));
 }
 
 const STRIP = 60;

@@ -6,6 +6,7 @@ import { fallsFactor } from "../derating/falls.ts";
 import { logSpread } from "../derating/lognormal.ts";
 import { sunFactor } from "../derating/sun.ts";
 import { type Retention, type RetentionTest, retention } from "./retention.ts";
+import { isOfStock, useOfTest } from "./testUse.ts";
 
 /** Factors of a stock: from tests and publication together where there are tests, else as published. */
 export interface StockFactors {
@@ -26,14 +27,18 @@ export interface StockRetention {
 }
 
 /**
- * Retention over sun and over falls from the tests of one stock: those whose material is the stock's id or name, that were
- * dry, and that had only the one cause: sun without falls, or falls without sun. Parts that held without breaking are left
- * out, which errs on the safe side; an interval counts at its lower end, "broke below" at half the load.
+ * Retention over sun and over falls from the tests of one stock: those whose material is the stock's id or name, as far as
+ * `useOfTest` lets them count. Parts that held without breaking are left out, which errs on the safe side; an interval
+ * counts at its lower end, "broke below" at half the load.
  */
 export function stockRetention(stock: LineStock, tests: readonly BreakTest[]): StockRetention {
-  const own = tests.filter((t) => (t.material === stock.id || t.material === stock.name) && !t.wet);
-  const sun = own.flatMap((t) => ((t.falls ?? 0) === 0 ? doseTest(t, t.sunMonths) : []));
-  const falls = own.flatMap((t) => (t.sunMonths === 0 || t.sunMonths === undefined ? doseTest(t, t.falls) : []));
+  const own = tests.filter((t) => isOfStock(t, stock)).map((test) => ({ test, use: useOfTest(test, stock) }));
+  const sun = own.flatMap(({ test, use }) =>
+    typeof use !== "string" && use.sun ? doseTest(test, test.sunMonths) : [],
+  );
+  const falls = own.flatMap(({ test, use }) =>
+    typeof use !== "string" && use.falls ? doseTest(test, test.falls) : [],
+  );
   const rated = stock.rated.strength;
   return {
     ...(sun.length > 0 ? { sun: retention({ kind: "sun", fibre: stock.fibre }, rated, sun) } : {}),
