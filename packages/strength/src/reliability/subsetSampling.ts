@@ -72,7 +72,8 @@ export function subsetSampling(
     const share = hits / n;
     // The samples lie chain after chain: level 1 is independent, later ones correlate along each chain.
     const correlation = level === 1 ? 0 : chainCorrelation(samples, limit, share, chains);
-    variance += ((1 - share) / (share * n)) * (1 + correlation) || 0;
+    // Infinite when none failed, which `result` answers by its bound.
+    variance += ((1 - share) / (share * n)) * (1 + correlation);
     if (last) {
       const failures = samples.filter((s) => s.margin <= 0).map((s) => s.u);
       return { ...result(probability, share, variance, n), levels: level, evaluations, failures };

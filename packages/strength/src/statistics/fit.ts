@@ -31,7 +31,7 @@ export function fitFamily(sample: readonly Observation[], family: FamilyName): F
   }
   const { logarithmic } = FAMILIES[family];
   const rough = sample.map((o) => roughValue(o)).map((x) => (logarithmic ? Math.log(x) : x));
-  const spread = standardDeviation(rough)! || Math.abs(mean(rough)) * 0.1 || 1;
+  const spread = firstSpread(rough);
   const best = maximiseTwo(
     ([location, logScale]) => logLikelihood(sample, family, { location, logScale }),
     [mean(rough), Math.log(spread)],
@@ -73,6 +73,14 @@ export function waldInterval(fit: Fit, of: "location" | "logScale", confidence: 
 /** Best guess of the 5 % value. A quantile of a fitted curve is not a bound. */
 export function fittedQuantile(fit: Fit, p: number): number {
   return familyQuantile(fit.family, fit, p);
+}
+
+/** Where the search for the scale begins: anything above 0 of the sample's order of size. */
+function firstSpread(values: readonly number[]): number {
+  const deviation = standardDeviation(values) ?? 0;
+  if (deviation > 0) return deviation;
+  const middle = Math.abs(mean(values));
+  return middle > 0 ? 0.1 * middle : 1;
 }
 
 function distinctFailures(sample: readonly Observation[]): number {
