@@ -1,5 +1,5 @@
 /** Reads what the user names: text, JSON, rigs. Everything wrong with a file is told at once, with its place in it. */
-import { readFileSync } from "node:fs";
+import { readFileSync, statSync } from "node:fs";
 import { CommandFailure, EXIT } from "./failure.ts";
 
 /** More than any of our files needs; a larger one is something else [bytes]. */
@@ -7,17 +7,21 @@ const LARGEST = 64 * 1024 * 1024;
 
 export function readText(file: string): string {
   try {
+    refuseLarge(file, statSync(file).size);
     const bytes = readFileSync(file);
-    if (bytes.length > LARGEST) {
-      throw new CommandFailure(EXIT.input, [
-        `${file}: ${Math.round(bytes.length / 2 ** 20)} MB is too large for a file of ours.`,
-      ]);
-    }
+    // What comes through a pipe has no size beforehand.
+    refuseLarge(file, bytes.length);
     return textOf(file, bytes);
   } catch (error) {
     if (error instanceof CommandFailure) throw error;
     throw new CommandFailure(EXIT.input, [`${file}: ${reason(error)}`]);
   }
+}
+
+function refuseLarge(file: string, size: number): void {
+  if (size <= LARGEST) return;
+  const megabytes = Math.round(size / 2 ** 20);
+  throw new CommandFailure(EXIT.input, [`${file}: ${megabytes} MB is too large for a file of ours.`]);
 }
 
 function reason(error: unknown): string {

@@ -1,4 +1,4 @@
-import { readFileSync, writeFileSync } from "node:fs";
+import { readFileSync, truncateSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { beforeAll, describe, expect, it } from "vitest";
 import { command, demo, type Finished, fixture, repository, scratch } from "./support/command.ts";
@@ -41,6 +41,15 @@ describe("a file that cannot be used", () => {
   it("is named when it is not there, or is a folder", async () => {
     expect(await refused("check", "nowhere.json")).toContain("nowhere.json: there is no such file");
     expect(await refused("check", scratch())).toContain("this is a folder");
+  });
+
+  it("is refused for its size without being read", async () => {
+    const file = join(scratch(), "huge.json");
+    writeFileSync(file, "{}");
+    // All hole, no data: more than can be read into memory at once.
+    truncateSync(file, 3 * 2 ** 30);
+    expect(await refused("check", file)).toContain("huge.json: 3072 MB is too large");
+    expect(await refused("validate", file)).toContain("huge.json: 3072 MB is too large");
   });
 
   it("is named when it is not JSON, or somebody else's JSON", async () => {
