@@ -37,6 +37,16 @@ describe("own break tests in place of published factors", () => {
     expect(main(others)).toEqual(main([]));
   });
 
+  it("leave samples alone that something else weakened: that has a factor of its own", () => {
+    const others = [
+      testOf({ sunMonths: 12, state: "clamp trace" }),
+      testOf({ sunMonths: 12, part: "sewn loop" }),
+      testOf({ falls: 12, state: "knotted, used" }),
+    ];
+    expect(main([...weak, ...others])).toEqual(main(weak));
+    expect(testUseWords([polyesterWebbing], others)[1]).toContain("3 weakened by something else too");
+  });
+
   it("count for falls when there was no sun", () => {
     const found = stockRetention(polyesterWebbing, [testOf({ falls: 50 })]);
     expect(found.sun).toBeUndefined();

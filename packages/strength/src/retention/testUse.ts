@@ -6,19 +6,28 @@ import { sunFactor } from "../derating/sun.ts";
 
 /** What a test counts for, or why it counts for nothing. */
 export type TestUse = { readonly sun: boolean; readonly falls: boolean } | NotUsed;
-export type NotUsed = "wet" | "did not break" | "no dose" | "both" | "beyond";
+export type NotUsed = "wet" | "did not break" | "no dose" | "both" | "beyond" | "other wear";
 
 export const isOfStock = (test: BreakTest, stock: LineStock): boolean =>
   test.material === stock.id || test.material === stock.name;
 
 /**
- * A dry test that broke counts for the one cause it has: sun without falls, or falls without sun; a new part for both. A dose
+ * Words for a part or a state that is weakened by something else besides: what such a sample held says nothing of sun or falls
+ * alone, and its own factor would be counted twice.
+ */
+const OTHER_WEAR =
+  /clamp|weblock|sew|stitch|splice|loop|sling|knot|figure|bowline|barrel|fisherman|butterfly|overhand|cut|abra|chafe|scuff|glaz|heat|burn|damag|join/i;
+
+/**
+ * A dry test that broke counts for the one cause it has: sun without falls, or falls without sun; a new part for both. One
+ * whose part or state names another weakness (a clamp trace, stitching, a knot) counts for nothing here, and neither does a dose
  * beyond what the published factor covers counts for nothing: there the cautious factor stands.
  */
 export function useOfTest(test: BreakTest, stock: LineStock): TestUse {
   const { sunMonths, falls } = test;
   if (test.wet) return "wet";
   if (test.result.kind === "above") return "did not break";
+  if (OTHER_WEAR.test(`${test.part} ${test.state}`)) return "other wear";
   if (sunMonths === undefined && falls === undefined) return "no dose";
   if ((sunMonths ?? 0) > 0 && (falls ?? 0) > 0) return "both";
   const within = (dose: number | undefined, edge: number) => dose === undefined || dose <= edge;
@@ -36,6 +45,7 @@ const WHY: Readonly<Record<NotUsed, string>> = {
   "did not break": "that did not break",
   "no dose": "without sun_months or falls",
   both: "with both sun and falls",
+  "other wear": "weakened by something else too, by the words for part and state",
   beyond: "with more sun or falls than the published factor covers",
 };
 
