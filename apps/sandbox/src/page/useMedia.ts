@@ -13,5 +13,14 @@ export function useMedia(query: string): boolean {
   return useSyncExternalStore(subscribe, () => matchMedia(query).matches);
 }
 
-export const useWide = () => useMedia("(min-width: 1000px) and (min-height: 500px)");
+const WIDE = "(min-width: 1000px) and (min-height: 500px)";
+let wide = false;
+
+/** Room for everything side by side. Printing changes nothing: paper is no other screen. */
+export function useWide(): boolean {
+  const seen = useMedia(WIDE);
+  const printing = useMedia("print");
+  if (!printing) wide = seen;
+  return wide;
+}
 export const useReducedMotion = () => useMedia("(prefers-reduced-motion: reduce)");
