@@ -17,6 +17,8 @@ const FRAME_RATE = 250;
 export class Recorder {
   readonly channels: readonly Float32Array[];
   readonly frameRate: number;
+  /** Frames that there is room for. */
+  readonly frameRoom: number;
   readonly positions: Float32Array;
   /** Element tensions at the frames; NaN where an element has parted [N]. */
   readonly tensions: Float32Array;
@@ -46,10 +48,11 @@ export class Recorder {
     this.#perRow = lines.reduce((sum, line) => sum + line.elements, 0);
     this.frameRate = Math.min(FRAME_RATE, Math.max(25, MOST_NUMBERS / (this.#perFrame * duration)));
     const count = (rate: number) => Math.floor(duration * rate + 1e-6) + 1;
+    this.frameRoom = count(this.frameRate);
     this.channels = Array.from({ length: channels }, () => new Float32Array(count(SIGNAL_RATE)));
-    this.positions = new Float32Array(count(this.frameRate) * this.#perFrame);
-    this.ringAt = new Float32Array(count(this.frameRate) * 2);
-    this.tensions = new Float32Array(count(this.frameRate) * this.#perRow);
+    this.positions = new Float32Array(this.frameRoom * this.#perFrame);
+    this.ringAt = new Float32Array(this.frameRoom * 2);
+    this.tensions = new Float32Array(this.frameRoom * this.#perRow);
     const tensionsOf = ({ base, pitch, elements }: Line) =>
       memory.subarray(base + COLUMN.T * pitch, base + COLUMN.T * pitch + elements);
     this.#elementPeaks = new ElementPeakFinder(lines.map(tensionsOf), step);

@@ -70,6 +70,8 @@ function recordingOf(run: Simulation): Recording {
   const none = { at: new Float32Array(0), peak: new Float32Array(0) };
   const firstBreak = events.find(({ kind }) => kind === "break");
   const size = model.main.naturalLength / model.main.elements;
+  // A run may end before the time that it was given room for.
+  const taken = (rows: Float32Array) => rows.subarray(0, (rows.length / recorder.frameRoom) * recorder.frames);
   return {
     problem,
     accuracy: run.options.accuracy ?? "standard",
@@ -111,10 +113,10 @@ function recordingOf(run: Simulation): Recording {
       count: recorder.frames,
       mainNodes: model.main.nodes,
       backupNodes: model.backup?.nodes ?? 0,
-      positions: recorder.positions,
-      tensions: recorder.tensions,
+      positions: taken(recorder.positions),
+      tensions: taken(recorder.tensions),
       fractions: Float32Array.from(lines.flatMap(({ fractions }) => [...fractions])),
-      ringAt: recorder.ringAt,
+      ringAt: taken(recorder.ringAt),
     },
   };
 }

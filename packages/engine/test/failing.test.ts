@@ -139,12 +139,16 @@ describe("the ground", () => {
         [25, -depth],
       ],
     };
-    const { events, duration, walker } = run(problem);
+    const { events, duration, walker, frames } = run(problem);
     const ground = events.find(({ kind }) => kind === "ground")!;
     const height = walker.start + depth;
     expect(ground.value! / Math.sqrt(2 * 9.80665 * height)).toBeCloseTo(1, 3);
     expect(ground.time).toBeCloseTo(Math.sqrt((2 * height) / 9.80665), 3);
     expect(duration).toBeCloseTo(ground.time, 3);
+    // Rows of frames are found by their number: an early end must leave no room behind.
+    const { count, mainNodes, backupNodes, tensions, positions } = frames;
+    expect(tensions).toHaveLength(count * (mainNodes - 1 + Math.max(0, backupNodes - 1)));
+    expect(positions).toHaveLength(count * 3 * (mainNodes + backupNodes + 2));
     expect(duration).toBeLessThan(problem.duration);
   });
 
