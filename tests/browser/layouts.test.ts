@@ -158,6 +158,18 @@ it("moves every picture and the traces with one clock, by the keys", async () =>
   await expect.poll(async () => (await pixels()).every((image, i) => image !== before[i])).toBe(true);
   expect(before).toHaveLength(2);
   await expect.poll(() => time.first().getAttribute("aria-valuenow")).toBe("0");
+  // The same keys where nothing has the focus, as in the view of one rig.
+  await page.locator("main h2").evaluate(() => (document.activeElement as HTMLElement).blur());
+  await page.keyboard.press("End");
+  await expect.poll(async () => Number(await time.first().getAttribute("aria-valuenow"))).toBeGreaterThan(4);
+  await page.keyboard.press("Home");
+  await page.keyboard.press("ArrowRight");
+  await expect.poll(async () => Number(await time.first().getAttribute("aria-valuenow"))).toBeCloseTo(0.05, 2);
+  const playback = page.getByRole("region", { name: "Playback" });
+  await page.keyboard.press("Space");
+  await playback.getByRole("button", { name: "Pause" }).waitFor();
+  await page.keyboard.press("Space");
+  await playback.getByRole("button", { name: "Play" }).waitFor();
   expect(problems).toEqual([]);
 });
 

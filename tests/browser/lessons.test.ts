@@ -65,6 +65,7 @@ it("asks for a number and a reason before it runs, then shows the prediction bes
   const text = await page.getByRole("article").textContent();
   expect(text).toContain("You said 6 m, because: About half");
   expect(text).not.toMatch(/[{}]|NaN|undefined/);
+  expect(text).toContain("Yes: only the slack between anchor A and the connection opened");
   await page
     .getByRole("status")
     .filter({ hasText: /^The run is done\. You said 6 m; it gave [\d.]+ m\./ })
@@ -115,6 +116,14 @@ it("is taken with the keys alone", async () => {
   await page.keyboard.press("Enter");
   await page.getByRole("heading", { name: "The run" }).waitFor();
   await expect.poll(inFocus).toBe("The run");
+  // The keys of the time strip play and seek while one reads.
+  const time = page.getByRole("slider", { name: "Time in the run" });
+  await page.keyboard.press("Home");
+  await expect.poll(() => time.getAttribute("aria-valuenow")).toBe("0");
+  await page.keyboard.press("Space");
+  await page.getByRole("button", { name: "Pause" }).waitFor();
+  await page.keyboard.press("Space");
+  await page.getByRole("button", { name: "Play" }).waitFor();
   expect(problems).toEqual([]);
 });
 

@@ -82,6 +82,54 @@ describe("the record", () => {
     expect(problems).toEqual([]);
   });
 
+  test("all strips zoom together by buttons, keys, wheel and two fingers; the span's ends stay named", async () => {
+    const { page, problems } = await record({ hasTouch: true });
+    const sight = page.getByRole("slider", { name: "Stretch of the webbing in sight" });
+    const shown = async () => (await sight.getAttribute("aria-valuetext"))!.match(/[\d.]+/g)!.map(Number);
+    const whole = await shown();
+    const becomes = (test: (shown: number[]) => boolean) => expect.poll(async () => test(await shown())).toBe(true);
+
+    await page.getByRole("button", { name: "See less of the webbing (+)" }).click();
+    await becomes(([from, to]) => to! - from! < 0.6 * whole[1]!);
+    const drawing = page.getByRole("group", { name: /from its marked end$/ });
+    for (const end of ["◂ A at", "B at"]) await drawing.getByText(end).waitFor();
+    await sight.press("Home");
+    await becomes(([from]) => from === 0);
+    await sight.press("+");
+    await becomes(([from, to]) => to! - from! < 0.3 * whole[1]!);
+    await sight.press("0");
+    await becomes(([from, to]) => from === whole[0] && to === whole[1]);
+
+    const box = (await drawing.boundingBox())!;
+    await page.mouse.move(box.x + box.width / 2, box.y + 20);
+    await page.keyboard.down("Control");
+    await page.mouse.wheel(0, -300);
+    await page.keyboard.up("Control");
+    await becomes(([from, to]) => to! - from! < 0.5 * whole[1]!);
+    await page.getByRole("button", { name: "See the whole webbing (0)" }).click();
+    await becomes(([from, to]) => from === whole[0] && to === whole[1]);
+
+    const touch = await page.context().newCDPSession(page);
+    const fingers = (type: string, apart: number) =>
+      touch.send("Input.dispatchTouchEvent", {
+        type: type as "touchStart",
+        touchPoints:
+          type === "touchEnd"
+            ? []
+            : [-apart, apart].map((x, id) => ({ x: box.x + box.width / 2 + x, y: box.y + 20, id })),
+      });
+    await fingers("touchStart", 60);
+    for (const apart of [90, 130, 180]) await fingers("touchMove", apart);
+    await fingers("touchEnd", 0);
+    await becomes(([from, to]) => to! - from! < 0.6 * whole[1]!);
+
+    await page.getByRole("button", { name: "Show it" }).first().click();
+    await becomes(([from, to]) => to! - from! < 0.5 * whole[1]!);
+    expect(await violations(page)).toEqual([]);
+    expect(problems).toEqual([]);
+    await page.context().close();
+  });
+
   test("a day is moved along the calendar by keys, and the focus stays with its entry", async () => {
     const { page, problems } = await record();
     await page.getByRole("slider", { name: "Date of: 50 falls, 28 m to 36 m" }).focus();
@@ -155,11 +203,55 @@ describe("the break log", () => {
     await page.getByRole("textbox", { name: "Material" }).fill("polyester-webbing-25");
     await page.getByRole("textbox", { name: "State", exact: true }).fill("clamp trace");
     await page.getByRole("button", { name: "Add to the log" }).click();
-    await page.getByText("result is empty.").waitFor();
+    await page.getByText("The load is empty.").waitFor();
     await page.getByRole("textbox", { name: "Load", exact: true }).fill("14.1");
     await page.getByRole("button", { name: "Add to the log" }).click();
     await group.getByRole("button", { name: "The 3 tests" }).waitFor();
     expect(problems).toEqual([]);
+  });
+
+  test("a test is changed in its row by the keys, into another group, and undo brings it back", async () => {
+    const { page, problems } = await record();
+    await openLog(page);
+    const group = page.getByRole("region", { name: "webbing, polyester-webbing-25, clamp trace, dry" });
+    await group.getByRole("button", { name: "The 2 tests" }).press("Enter");
+    const row = group.getByRole("button", { name: /^20 Jun 2026: broke at / }).first();
+    const words = (await row.textContent())!;
+    await row.press("Enter");
+    const form = group.getByRole("form", { name: "Change this test" });
+    // Escape leaves the test as it was, and the keyboard is back on its row.
+    await form.getByRole("textbox", { name: "Load", exact: true }).fill("99");
+    await page.keyboard.press("Escape");
+    await form.waitFor({ state: "detached" });
+    expect(await row.evaluate((element) => element === document.activeElement)).toBe(true);
+    expect(await row.textContent()).toBe(words);
+
+    await row.press("Enter");
+    await form.getByRole("textbox", { name: "Load", exact: true }).fill("much");
+    await form.getByText(/"much" is not a number/).waitFor();
+    await page.keyboard.press("Enter");
+    expect(await form.getByRole("textbox", { name: "Load", exact: true }).getAttribute("aria-invalid")).toBe("true");
+    await form.getByRole("textbox", { name: "Load", exact: true }).fill("14.4");
+    await form.getByRole("textbox", { name: "State", exact: true }).fill("fall zone");
+    await page.keyboard.press("Enter");
+    const other = page.getByRole("region", { name: "webbing, polyester-webbing-25, fall zone, dry" });
+    const moved = other.getByRole("button", { name: /broke at 14.4 kN/ }).first();
+    await moved.waitFor();
+    await page.waitForFunction(() => document.activeElement?.textContent?.includes("broke at 14.4 kN"));
+    await other.getByRole("button", { name: "The 5 tests" }).waitFor();
+
+    await undo(page).click();
+    await group.getByRole("button", { name: "The 2 tests" }).waitFor();
+    await group.getByRole("button", { name: words }).waitFor();
+    await group
+      .getByRole("button", { name: /^Remove this test/ })
+      .first()
+      .click();
+    await group.getByRole("button", { name: "The test", exact: true }).waitFor();
+    await undo(page).click();
+    await group.getByRole("button", { name: "The 2 tests" }).waitFor();
+    expect(problems).toEqual([]);
+    await page.context().close();
   });
 
   test("a file with bad rows is refused row by row, and the log stays as it was", async () => {
