@@ -8,6 +8,7 @@ import { VERSION } from "./version.ts";
 const ACCURACY = ["quick", "standard", "fine"] as const;
 const accuracy = (usual: (typeof ACCURACY)[number] = "standard") =>
   new Option("--accuracy <mesh>", "how fine the mesh is").choices(ACCURACY).default(usual);
+const estimate = () => new Option("--estimate", "run what governs on a second mesh too and give loads a ±");
 const json = () => new Option("--json", "print data as JSON");
 const wear = () => new Option("--wear <file>", "bring the rig to its state by a wear record; needs --on");
 const on = () => new Option("--on <date>", "the day that counts, YYYY-MM-DD; gives the take-down date from there");
@@ -70,7 +71,7 @@ program
   )
   .addOption(set())
   .addOption(accuracy())
-  .option("--estimate", "run what governs on a second mesh too and give loads a ±")
+  .addOption(estimate())
   .option("--all", "list every what-if, not only those that govern")
   .addOption(wear())
   .addOption(on())
@@ -113,6 +114,7 @@ program
   .argument("<rig>", "rig document (JSON)")
   .requiredOption("--out <file>", "HTML file to write")
   .option("--force", "overwrite the file when it exists")
+  .addOption(estimate())
   .addOption(set())
   .addOption(accuracy())
   .addOption(wear())

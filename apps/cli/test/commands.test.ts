@@ -176,7 +176,11 @@ describe("report", () => {
     const again = await secondline("report", demo("sound-rig.json"), "--out", file, ...few);
     expect(again.status).toBe(2);
     expect(again.err).toContain("--force overwrites it");
-    expect((await secondline("report", demo("sound-rig.json"), "--out", file, "--force", ...few)).status).toBe(0);
+    const withEstimate = ["--force", "--estimate", ...few];
+    expect((await secondline("report", demo("sound-rig.json"), "--out", file, ...withEstimate)).status).toBe(0);
+    const loads = /<td[^>]*>(?:at least )?[\d.]+ k?N ± [\d.]+ k?N<\/td>/;
+    expect(html).not.toMatch(loads);
+    expect(readFileSync(file, "utf8")).toMatch(loads);
   });
 });
 

@@ -12,6 +12,7 @@ export interface ReportOptions extends RigOptions {
   readonly force?: boolean;
   readonly set: "quick" | "full";
   readonly accuracy: Accuracy;
+  readonly estimate?: boolean;
 }
 
 export async function report(file: string, options: ReportOptions): Promise<void> {
@@ -23,6 +24,7 @@ export async function report(file: string, options: ReportOptions): Promise<void
     accuracy: options.accuracy,
     size: options.set,
     traces: true,
+    ...(options.estimate ? { estimate: true } : {}),
     ...(breakTests.length > 0 ? { breakTests } : {}),
   });
   const later = rigOn && options.on ? outlookText(outlook(outcome, { rigOn, breakTests }, options.on)) : [];
