@@ -68,6 +68,24 @@ const freshPlacement = {
 const stretchWords = (e: WrittenEntry) => `${word(e.from)} to ${word(e.to)}`;
 const lineWords = (e: WrittenEntry) => (e.line === "backup" ? "backup" : "main line");
 
+/** What webbing and other parts share. */
+const WEATHER: readonly EntryKind[] = [
+  {
+    event: "shade",
+    label: "Light or shade changed",
+    fields: [sun],
+    fresh: { sun: "50 %" },
+    say: (e) => `Light now ${word(e.sun)}`,
+  },
+  {
+    event: "wet",
+    label: "Wet or dry",
+    fields: [wet],
+    fresh: { wet: true },
+    say: (e) => (e.wet === true ? "Wet" : "Dry again"),
+  },
+];
+
 const DAMAGE = [
   { value: "abrasion", label: "Abrasion" },
   { value: "heat", label: "Glazed by heat" },
@@ -107,20 +125,7 @@ export const WEBBING_KINDS: readonly EntryKind[] = [
     fresh: { from: "20 m", to: "30 m", falls: 10 },
     say: (e) => `${word(e.falls)} falls, ${stretchWords(e)}`,
   },
-  {
-    event: "shade",
-    label: "Light or shade changed",
-    fields: [sun],
-    fresh: { sun: "50 %" },
-    say: (e) => `Light now ${word(e.sun)}`,
-  },
-  {
-    event: "wet",
-    label: "Wet or dry",
-    fields: [wet],
-    fresh: { wet: true },
-    say: (e) => (e.wet === true ? "Wet" : "Dry again"),
-  },
+  ...WEATHER,
   {
     event: "damage",
     label: "Damage seen",
@@ -181,20 +186,7 @@ export const PART_KINDS: readonly EntryKind[] = [
   },
   { event: "takenDown", label: "Taken down", fields: [], fresh: {}, say: () => "Taken down" },
   { event: "falls", label: "Falls", fields: [falls], fresh: { falls: 10 }, say: (e) => `${word(e.falls)} falls` },
-  {
-    event: "shade",
-    label: "Light or shade changed",
-    fields: [sun],
-    fresh: { sun: "50 %" },
-    say: (e) => `Light now ${word(e.sun)}`,
-  },
-  {
-    event: "wet",
-    label: "Wet or dry",
-    fields: [wet],
-    fresh: { wet: true },
-    say: (e) => (e.wet === true ? "Wet" : "Dry again"),
-  },
+  ...WEATHER,
   { event: "replaced", label: "Replaced by a new one", fields: [], fresh: {}, say: () => "Replaced by a new one" },
 ];
 
