@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { rigStrengths, toProblem } from "../src/index.ts";
+import { rigStrengths } from "../src/index.ts";
+import { toProblem } from "../src/toProblem.ts";
 import { testRig } from "./testRig.ts";
 
 const strengths = rigStrengths(testRig);

@@ -1,6 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { nearEnd, parseWhatIf, type WhatIf, whatIfKey, whatIfSet, whatIfTitle } from "../src/index.ts";
+import { parseWhatIf, type WhatIf, whatIfKey, whatIfSet } from "../src/index.ts";
+import { whatIfTitle } from "../src/whatIf.ts";
+import { nearEnd } from "../src/whatIfSet.ts";
 import { testRig } from "./testRig.ts";
 
 const places = fc.integer({ min: 1, max: 9999 }).map((n) => n / 10_000);
