@@ -65,3 +65,10 @@ export const CHROME_ARGS = [
   "--use-angle=swiftshader",
   "--enable-unsafe-swiftshader",
 ];
+
+/** Without WebGL, and without a graphics library that only a scene in space is worth. */
+export const FLAT_ARGS = [
+  ...CHROME_ARGS.filter((argument) => !argument.includes("swiftshader")),
+  "--disable-gpu",
+  "--disable-software-rasterizer",
+];

@@ -92,85 +92,105 @@ const addLayout = (entry) => async (page) => {
   await page.getByRole("menuitem", { name: entry }).click();
 };
 
-/** Stops: name, what is done there, and the screen it is for when it is for one only. */
+/**
+ * Stops: their picture's name, and what is done there. `flat`: no scene in space is seen, and a browser without WebGL,
+ * which is much quicker here, walks it.
+ */
 export const TOURS = [
-  [
-    { name: "first" },
-    { name: "file", steps: [click("File")] },
-    { name: "place", steps: [pressEscape, click(/^The walker's place/)] },
-    {
-      name: "reasons",
-      steps: [pressEscape, click(/^Leash, in its knot/), toView((page) => page.getByText("Leash, in its knot"))],
-    },
-    { name: "whatifs", steps: [click(/^Leash, in its knot/), click(/^The \d+ what-ifs/)] },
-    { name: "cautions", steps: [click(/^The \d+ what-ifs/), click(/more cautions/)] },
-    { name: "forces", steps: [click("Fewer"), click("Forces")] },
-    { name: "overview", steps: [choose("View", "The whole line")] },
-    { name: "anchor", steps: [choose("View", "From anchor A")] },
-    { name: "elevation-forces", steps: [choose("View", "Drawing from the side")] },
-    { name: "elevation", steps: [click("Forces")] },
-    { name: "time", steps: [openPlace("Time")] },
-    { name: "energy", steps: [click("Energy", "tab")] },
-    { name: "numbers", steps: [click("Numbers", "tab")] },
-    { name: "whipping-elevation", steps: [click("Forces", "tab"), goTo(5)] },
-    { name: "whipping", steps: [choose("View", "Close to the fall")] },
-    { name: "whipping-overview", steps: [choose("View", "The whole line"), goTo(9)] },
-    { name: "rig", steps: [choose("View", "Close to the fall"), openPlace("Rig")] },
-    { name: "rig-foot", steps: [toView((page) => page.getByRole("textbox", { name: "Length of the leash" }))] },
-    { name: "fault", steps: [fill("Length of the leash", "1.2 parsecs")] },
-    {
-      name: "compare",
-      steps: [
-        fill("Length of the leash", "1.5 m"),
-        fill("Slack of the backup", "9 %"),
-        anew,
-        openPlace("Time"),
-        click("Compare"),
-      ],
-    },
-  ],
-  [
-    { name: "loose", steps: [openFile("Demo: a loose backup")] },
-    { name: "loose-elevation", steps: [choose("View", "Drawing from the side")] },
-    { name: "old", steps: [openFile("Demo: an old rig"), choose("View", "Close to the fall")] },
-    { name: "wear", steps: [openView(/Wear/)] },
-    { name: "wear-calendar", steps: [toTop((page) => page.getByLabel("Calendar of entries"))] },
-    { name: "wear-take-down", steps: [toTop((page) => page.getByRole("region", { name: "Take-down date" }))] },
-    { name: "wear-entries", steps: [toTop((page) => page.getByRole("region", { name: "Entries" }))] },
-    { name: "break-log", steps: [click("Break log")] },
-    {
-      name: "break-log-group",
-      steps: [
-        (page) =>
-          page
-            .locator("main section")
-            .nth(1)
-            .evaluate((one) => one.scrollIntoView()),
-      ],
-    },
-    {
-      name: "break-log-foot",
-      steps: [
-        (page) =>
-          page
-            .locator("main section, main figure")
-            .last()
-            .evaluate((one) => one.scrollIntoView({ block: "end" })),
-      ],
-    },
-  ],
-  [
-    { name: "layout-first", steps: [openView(/Layouts/), compared] },
-    { name: "layout-changing", steps: [changeCopy] },
-    { name: "layouts-two", steps: [click("Done"), compared] },
-    { name: "layouts-three", steps: [addLayout("Demo: a loose backup"), compared] },
-    { name: "layouts-four", steps: [addLayout("Demo: an old rig"), compared] },
-    { name: "layouts-table", steps: [toTop((page) => page.locator("table"))] },
-  ],
-  [
-    { name: "lessons", steps: [openView(/Lessons/)] },
-    { name: "lesson-given", steps: [beginLesson] },
-    { name: "lesson-predicted", steps: [predict] },
-    { name: "lesson-result", steps: [runLesson] },
-  ],
+  {
+    flat: false,
+    stops: [
+      { name: "first" },
+      { name: "file", steps: [click("File")] },
+      { name: "place", steps: [pressEscape, click(/^The walker's place/)] },
+      {
+        name: "reasons",
+        steps: [pressEscape, click(/^Leash, in its knot/), toView((page) => page.getByText("Leash, in its knot"))],
+      },
+      { name: "whatifs", steps: [click(/^Leash, in its knot/), click(/^The \d+ what-ifs/)] },
+      { name: "cautions", steps: [click(/^The \d+ what-ifs/), click(/more cautions/)] },
+      { name: "forces", steps: [click("Fewer"), click("Forces")] },
+      { name: "overview", steps: [choose("View", "The whole line")] },
+      { name: "anchor", steps: [choose("View", "From anchor A")] },
+      { name: "elevation-forces", steps: [choose("View", "Drawing from the side")] },
+      { name: "elevation", steps: [click("Forces")] },
+      { name: "time", steps: [openPlace("Time")] },
+      { name: "energy", steps: [click("Energy", "tab")] },
+      { name: "numbers", steps: [click("Numbers", "tab")] },
+      { name: "whipping-elevation", steps: [click("Forces", "tab"), goTo(5)] },
+      { name: "whipping", steps: [choose("View", "Close to the fall")] },
+      { name: "whipping-overview", steps: [choose("View", "The whole line"), goTo(9)] },
+      { name: "rig", steps: [choose("View", "Close to the fall"), openPlace("Rig")] },
+      { name: "rig-foot", steps: [toView((page) => page.getByRole("textbox", { name: "Length of the leash" }))] },
+      { name: "fault", steps: [fill("Length of the leash", "1.2 parsecs")] },
+      {
+        name: "compare",
+        steps: [
+          fill("Length of the leash", "1.5 m"),
+          fill("Slack of the backup", "9 %"),
+          anew,
+          openPlace("Time"),
+          click("Compare"),
+        ],
+      },
+    ],
+  },
+  {
+    flat: false,
+    stops: [
+      { name: "loose", steps: [openFile("Demo: a loose backup")] },
+      { name: "loose-elevation", steps: [choose("View", "Drawing from the side")] },
+      { name: "old", steps: [openFile("Demo: an old rig"), choose("View", "Close to the fall")] },
+    ],
+  },
+  {
+    flat: true,
+    stops: [
+      { name: "wear", steps: [openFile("Demo: an old rig"), openView(/Wear/)] },
+      { name: "wear-calendar", steps: [toTop((page) => page.getByLabel("Calendar of entries"))] },
+      { name: "wear-take-down", steps: [toTop((page) => page.getByRole("region", { name: "Take-down date" }))] },
+      { name: "wear-entries", steps: [toTop((page) => page.getByRole("region", { name: "Entries" }))] },
+      { name: "break-log", steps: [click("Break log")] },
+      {
+        name: "break-log-group",
+        steps: [
+          (page) =>
+            page
+              .locator("main section")
+              .nth(1)
+              .evaluate((one) => one.scrollIntoView()),
+        ],
+      },
+      {
+        name: "break-log-foot",
+        steps: [
+          (page) =>
+            page
+              .locator("main section, main figure")
+              .last()
+              .evaluate((one) => one.scrollIntoView({ block: "end" })),
+        ],
+      },
+    ],
+  },
+  {
+    flat: true,
+    stops: [
+      { name: "layout-first", steps: [openView(/Layouts/), compared] },
+      { name: "layout-changing", steps: [changeCopy] },
+      { name: "layouts-two", steps: [click("Done"), compared] },
+      { name: "layouts-three", steps: [addLayout("Demo: a loose backup"), compared] },
+      { name: "layouts-four", steps: [addLayout("Demo: an old rig"), compared] },
+      { name: "layouts-table", steps: [toTop((page) => page.locator("table"))] },
+    ],
+  },
+  {
+    flat: false,
+    stops: [
+      { name: "lessons", steps: [openView(/Lessons/)] },
+      { name: "lesson-given", steps: [beginLesson] },
+      { name: "lesson-predicted", steps: [predict] },
+      { name: "lesson-result", steps: [runLesson] },
+    ],
+  },
 ];

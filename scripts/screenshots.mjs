@@ -1,16 +1,16 @@
-// Pictures of every view of the built sandbox, at both sizes and in both themes, and of the report's pages, into
-// screenshots/.
+// Pictures of every view of the built sandbox, at both sizes and in both themes, and of the report, into screenshots/.
 //   node scripts/screenshots.mjs [part of a picture's name, such as rig-wide …]
 import { mkdirSync } from "node:fs";
-import { fileURLToPath } from "node:url";
+import { fileURLToPath, pathToFileURL } from "node:url";
 import { chromium } from "playwright-core";
 import { preview } from "vite";
-import { CHROME_ARGS, ensureChrome } from "./chrome.mjs";
+import { CHROME_ARGS, ensureChrome, FLAT_ARGS } from "./chrome.mjs";
 import { ready, TOURS } from "./screenshotTours.mjs";
 
 const out = fileURLToPath(new URL("../screenshots/", import.meta.url));
 const wanted = process.argv.slice(2);
 const SIZES = { wide: { width: 1440, height: 900 }, phone: { width: 390, height: 844 } };
+const A4 = { width: 794, height: 1123 };
 const THEMES = ["light", "dark"];
 
 const isWanted = (title) => wanted.length === 0 || wanted.some((part) => title.includes(part));
@@ -68,19 +68,37 @@ async function walk(context, url, tour, size) {
   await page.close();
 }
 
-/** One context for a size: what the first page fetched and compiled serves them all; what it kept is forgotten. */
-async function walkAll(browser, url, size) {
-  for (const tour of TOURS) {
-    const context = await browser.newContext({
+/** All tours on one screen. What one tour left behind, the next does not find. */
+async function walkAll(browsers, url, size) {
+  for (const { flat, stops } of TOURS) {
+    const context = await (flat ? browsers.flat : browsers.space).newContext({
       viewport: SIZES[size],
       reducedMotion: "reduce",
       hasTouch: size === "phone",
       deviceScaleFactor: 1,
       serviceWorkers: "block",
     });
-    await walk(context, url, tour, size);
+    await walk(context, url, stops, size);
     await context.close();
   }
+}
+
+/** The report as the sandbox saves it: one long picture as printed, and the pages themselves as a PDF. */
+async function shootReport(browser, url) {
+  const page = await browser.newPage({ viewport: A4, acceptDownloads: true, serviceWorkers: "block" });
+  await page.goto(url);
+  await ready(page);
+  await page.getByRole("button", { name: "File" }).click();
+  const saving = page.waitForEvent("download", { timeout: 600_000 });
+  await page.getByRole("menuitem", { name: /^Save the report/ }).click();
+  const file = `${out}report.html`;
+  await (await saving).saveAs(file);
+  await page.goto(pathToFileURL(file).href);
+  await page.emulateMedia({ media: "print" });
+  await page.screenshot({ path: `${out}report.png`, fullPage: true });
+  await page.pdf({ path: `${out}report.pdf`, preferCSSPageSize: true });
+  await page.close();
+  console.log("report");
 }
 
 let failed = false;
@@ -91,8 +109,15 @@ const server = await preview({
   preview: { port: 0, strictPort: false },
 });
 const url = server.resolvedUrls.local[0];
-const browser = await chromium.launch({ executablePath: ensureChrome(), args: CHROME_ARGS });
-await Promise.all(Object.keys(SIZES).map((size) => walkAll(browser, url, size)));
-await browser.close();
+const executablePath = ensureChrome();
+const browsers = {
+  space: await chromium.launch({ executablePath, args: CHROME_ARGS }),
+  flat: await chromium.launch({ executablePath, args: FLAT_ARGS }),
+};
+await Promise.all([
+  ...Object.keys(SIZES).map((size) => walkAll(browsers, url, size)),
+  isWanted("report") ? shootReport(browsers.flat, url) : undefined,
+]);
+for (const browser of Object.values(browsers)) await browser.close();
 await server.close();
 if (failed) process.exitCode = 1;

@@ -5,7 +5,7 @@ import { type Browser, type BrowserContextOptions, chromium, type Page } from "p
 import { type PreviewServer, preview } from "vite";
 import { expect, onTestFinished } from "vitest";
 // @ts-expect-error a plain script, shared with the launcher
-import { CHROME_ARGS, ensureChrome } from "../../scripts/chrome.mjs";
+import { CHROME_ARGS, ensureChrome, FLAT_ARGS } from "../../scripts/chrome.mjs";
 
 /** Patience with a slow machine [ms]: long past anything that is waited for, well within a test's own time. */
 const PATIENCE = 60_000;
@@ -73,12 +73,6 @@ export async function startApp({ flat }: { readonly flat: boolean }): Promise<Ap
     },
   };
 }
-
-const FLAT_ARGS = [
-  ...(CHROME_ARGS as string[]).filter((argument) => !argument.includes("swiftshader")),
-  "--disable-gpu",
-  "--disable-software-rasterizer",
-];
 
 function watch(page: Page): string[] {
   const problems: string[] = [];
