@@ -4,6 +4,7 @@ import type { Ink } from "../picture/ink.ts";
 import { largestTension } from "../scene/largestTension.ts";
 import { type LiveFrame, sampleFrame } from "../scene/liveFrame.ts";
 import { coveredBoxes } from "../scene/notes/coveredBoxes.ts";
+import type { Box } from "../scene/notes/labelLayout.ts";
 import type { Projector } from "../scene/notes/noteInk.ts";
 import { writeNotes } from "../scene/notes/noteLayout.ts";
 import type { NoteOptions } from "../scene/notes/notes.ts";
@@ -17,7 +18,7 @@ import { STONE } from "../scene/stone.ts";
 import { drawFigure, drawFigureGhost } from "./drawFigure.ts";
 import { drawAnchor, drawCuff, drawLeash, drawLine, type FlatPen } from "./drawRig.ts";
 import { drawRock } from "./drawRock.ts";
-import { type FlatView, fitFlat } from "./flatView.ts";
+import { type Covered, type FlatView, fitFlat } from "./flatView.ts";
 
 /** What is drawn, and how it is to look. */
 export interface ElevationDrawing {
@@ -61,7 +62,8 @@ export function createElevationPainter(s: Surroundings): ElevationPainter {
   function resize(): void {
     size.width = Math.max(canvas.clientWidth, 1);
     size.height = Math.max(canvas.clientHeight, 1);
-    fitFlat(view, stage.recording, stage.gap, s.wholeRig, size.width, size.height);
+    const covered = coveredEdges(coveredBoxes(s.notesHost), size.height);
+    fitFlat(view, stage.recording, stage.gap, s.wholeRig, size.width, size.height, covered);
   }
 
   function paint(time: number): void {
@@ -85,6 +87,16 @@ export function createElevationPainter(s: Surroundings): ElevationPainter {
     size,
     dispose: notesPainter.dispose,
   };
+}
+
+/** How far what lies over the picture reaches in from its upper and its lower edge. */
+function coveredEdges(boxes: readonly Box[], height: number): Covered {
+  let [top, bottom] = [0, 0];
+  for (const box of boxes) {
+    if (box.bottom < height / 2) top = Math.max(top, box.bottom);
+    else bottom = Math.max(bottom, height - box.top);
+  }
+  return { top, bottom };
 }
 
 /** The elevation of the whole rig or of the event, framed for a picture that is not on the screen [px]. */

@@ -11,6 +11,15 @@ export interface FlatView {
   scale: number;
 }
 
+/** What lies over the picture along its upper and its lower edge [px]. */
+export interface Covered {
+  readonly top: number;
+  readonly bottom: number;
+}
+const NOTHING: Covered = { top: 0, bottom: 0 };
+/** A small picture keeps so much free above and below what it shows, apart from what lies over it [px]. */
+const NARROW_EDGE = 24;
+
 /** Window that holds the event, or the whole rig with the ground beneath, inside the picture. */
 export function fitFlat(
   view: FlatView,
@@ -19,19 +28,20 @@ export function fitFlat(
   wholeRig: boolean,
   width: number,
   height: number,
+  covered: Covered = NOTHING,
 ): void {
   const bounds = wholeRig ? rigBounds(recording, gap) : eventBounds(recording);
   const narrow = width < 560;
   const side = narrow ? 14 : 48;
   const right = wholeRig ? side : narrow ? 96 : 150;
   const free = Math.max(width - side - right, 50);
-  const upright = Math.max(height - (narrow ? 136 : 120), 50);
+  const upright = Math.max(height - (narrow ? covered.top + covered.bottom + 2 * NARROW_EDGE : 120), 50);
   const wide = free / (bounds.right - bounds.left);
   // A deep gap may run out of the picture below; the line and the fall may not.
   view.scale = Math.min(wide, upright / (bounds.top - bounds.least));
   view.x = 0.5 * (bounds.left + bounds.right) + (right - side) / (2 * view.scale);
   const low = Math.max(bounds.bottom, bounds.top - upright / view.scale);
-  view.z = 0.5 * (bounds.top + low) + (narrow ? 4 : -14) / view.scale;
+  view.z = 0.5 * (bounds.top + low) + (narrow ? 0.5 * (covered.top - covered.bottom) : -14) / view.scale;
 }
 
 /** Zooms about a point of the picture [px], which keeps its place. */
