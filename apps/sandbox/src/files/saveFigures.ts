@@ -1,7 +1,7 @@
 /** Figures of a page as one SVG file, with their captions and the cautions. Its code comes when it is asked for. */
 import { CAUTIONS, INVENTED } from "@secondline/scenarios";
 import { PALETTES, type Theme } from "../design/palette.ts";
-import { figuresBody } from "../picture/figures.ts";
+import { type Figure, figuresBody } from "../picture/figures.ts";
 import { footOf } from "./pictureWords.ts";
 import { savePicture } from "./savePicture.ts";
 
@@ -19,8 +19,11 @@ export async function saveFigures(
   { title, input, invented, cautions = CAUTIONS }: FigurePage,
 ): Promise<void> {
   const figures = [...page.querySelectorAll("figure")];
-  const drawings = figures.flatMap((figure) => tallest(figure.querySelectorAll<SVGSVGElement>("svg[viewBox]")) ?? []);
-  if (drawings.length === 0) throw new Error("there is no figure on this page");
+  const drawn = figures.flatMap((figure): Figure[] => {
+    const drawing = tallest(figure.querySelectorAll<SVGSVGElement>("svg[viewBox]"));
+    return drawing ? [{ drawing, title: titleOf(figure) }] : [];
+  });
+  if (drawn.length === 0) throw new Error("there is no figure on this page");
   const captions = figures.flatMap((figure) => figure.querySelector("figcaption")?.textContent?.trim() || []);
   const said = invented && !cautions.includes(INVENTED) ? [...cautions, INVENTED] : cautions;
   const theme: Theme = document.documentElement.dataset.theme === "dark" ? "dark" : "light";
@@ -28,7 +31,7 @@ export async function saveFigures(
     {
       words: { title, lines: captions, cautions: said, foot: footOf(input, "wear record", new Date()) },
       palette: PALETTES[theme],
-      body: figuresBody(drawings),
+      body: figuresBody(drawn, PALETTES[theme].ink),
     },
     "svg",
     `${title} figures`,
@@ -38,4 +41,10 @@ export async function saveFigures(
 /** The figure proper; smaller drawings beside it are its controls. */
 function tallest(drawings: Iterable<SVGSVGElement>): SVGSVGElement | undefined {
   return [...drawings].sort((a, b) => b.clientHeight - a.clientHeight)[0];
+}
+
+/** The heading of the part of the page that the figure stands in. */
+function titleOf(figure: Element): string | undefined {
+  const heading = figure.closest("section")?.querySelector("h3, h4");
+  return heading?.textContent?.trim() || undefined;
 }

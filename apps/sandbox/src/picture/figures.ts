@@ -1,21 +1,36 @@
 /** Figures of a page that are SVG already, as the body of a picture: copies that bring their looks with them. */
+import { SERIF } from "./ink.ts";
 import type { PictureBody } from "./sheet.ts";
 import { escapeXml, number } from "./svgPath.ts";
 
+export interface Figure {
+  readonly drawing: SVGSVGElement;
+  /** Stands above it. */
+  readonly title?: string | undefined;
+}
+
 const GAP = 28;
+const EDGE = 20;
+const TITLE = 24;
 
 /** The figures under one another. They hold still for it: what can be dragged or focused is a plain drawing in the copy. */
-export function figuresBody(figures: readonly SVGSVGElement[]): PictureBody {
+export function figuresBody(figures: readonly Figure[], ink: string): PictureBody {
   let height = GAP / 2;
   let width = 0;
   const copies: string[] = [];
-  for (const figure of figures) {
+  for (const { drawing: figure, title } of figures) {
     const box = figure.getBoundingClientRect();
+    if (title !== undefined) {
+      copies.push(
+        `<text x="${EDGE}" y="${number(height + 15)}" font-family="${escapeXml(SERIF)}" font-size="16" font-weight="600" fill="${ink}">${escapeXml(title)}</text>`,
+      );
+      height += TITLE;
+    }
     copies.push(
-      `<svg y="${number(height)}" width="${number(box.width)}" height="${number(box.height)}" viewBox="${figure.getAttribute("viewBox") ?? `0 0 ${number(box.width)} ${number(box.height)}`}">${copyOf(figure)}</svg>`,
+      `<svg x="${EDGE}" y="${number(height)}" width="${number(box.width)}" height="${number(box.height)}" viewBox="${figure.getAttribute("viewBox") ?? `0 0 ${number(box.width)} ${number(box.height)}`}">${copyOf(figure)}</svg>`,
     );
     height += box.height + GAP;
-    width = Math.max(width, box.width);
+    width = Math.max(width, box.width + 2 * EDGE);
   }
   return {
     width: Math.ceil(width),
