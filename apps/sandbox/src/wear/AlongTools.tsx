@@ -46,7 +46,7 @@ const HEIGHT = 24;
 
 /** The whole webbing, small, with the stretch in sight as a window that can be moved along it. */
 function Overview({ along, state, width }: { along: Along; state: WebbingState; width: number }) {
-  const { sight, length, whole } = along;
+  const { sight, length } = along;
   const x = scaleOf(0, length, 2, width - 2);
   const start = useRef<Stretch>(sight);
   const [left, right] = [x.px(sight.from), x.px(sight.to)];
@@ -86,9 +86,7 @@ function Overview({ along, state, width }: { along: Along; state: WebbingState; 
         data="sight"
       >
         <rect x={left} y="2" width={Math.max(4, right - left)} height="20" rx="3" className={styles.window} />
-        {!whole && (
-          <rect x={left - 3} y="0" width={Math.max(4, right - left) + 6} height="24" rx="5" className={styles.focus} />
-        )}
+        <rect x={left - 3} y="0" width={Math.max(4, right - left) + 6} height="24" rx="5" className={styles.focus} />
       </Grip>
     </svg>
   );

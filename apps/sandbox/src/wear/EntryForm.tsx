@@ -2,11 +2,12 @@ import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
 import { TextField } from "../design/TextField.tsx";
 import { Tick } from "../design/Tick.tsx";
-import { useSandbox } from "../state/useSandbox.ts";
+import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { DateField } from "./DateField.tsx";
 import { entriesOf, ownerPath, removeEntry, replaceEntry, setField } from "./entryEdits.ts";
 import { type EntryField, type EntryKind, freshFields, PART_KINDS, WEBBING_KINDS } from "./entryKinds.ts";
 import { inWords, messagesUnder } from "./issues.ts";
+import { onEscape } from "./leaveKey.ts";
 import { useWear, useWearActions } from "./useWear.ts";
 import styles from "./wear.module.css";
 import type { WrittenEntry } from "./work.ts";
@@ -18,6 +19,7 @@ export function EntryForm({ entry: index }: { entry: number }) {
   const issues = useWear((state) => state.issues);
   const rigName = useSandbox((state) => state.document.rig.name);
   const { edit, finish, look } = useWearActions();
+  const { announce } = useActions();
   const kinds = owner.list === "webbings" ? WEBBING_KINDS : PART_KINDS;
   const entry = entriesOf(written, owner)[index];
   if (!entry) return null;
@@ -28,10 +30,17 @@ export function EntryForm({ entry: index }: { entry: number }) {
     edit(after.record, `${kind?.label ?? entry.event} changed`, group);
     look({ entry: after.entry });
   };
+  function closeAt(next: number): void {
+    look({ entry: undefined });
+    // The keyboard goes on from the row that the form stood under, or from the one that took its place.
+    requestAnimationFrame(() => document.querySelector<HTMLElement>(`[data-entry="${next}"]`)?.focus());
+  }
+  const close = () => closeAt(index);
   const messages = (key: string) => messagesUnder(issues, `${path}.${key}`);
   const own = issues.filter((issue) => issue.path === path).map(inWords);
   return (
-    <div className={styles.form}>
+    // biome-ignore lint/a11y/noStaticElementInteractions: Escape, wherever in the form the keyboard is
+    <div className={styles.form} onKeyDown={onEscape(close)}>
       <Choice
         label="What happened"
         value={entry.event}
@@ -61,10 +70,11 @@ export function EntryForm({ entry: index }: { entry: number }) {
           label="Remove"
           onClick={() => {
             edit(removeEntry(written, owner, index), `${kind?.label ?? "entry"} removed`);
-            look({ entry: undefined });
+            announce("The entry was removed. Undo brings it back.");
+            closeAt(Math.min(index, entriesOf(written, owner).length - 2));
           }}
         />
-        <Button label="Done" onClick={() => look({ entry: undefined })} />
+        <Button label="Done" onClick={close} />
       </div>
     </div>
   );

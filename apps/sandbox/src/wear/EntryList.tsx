@@ -40,6 +40,7 @@ export function EntryList() {
               <button
                 type="button"
                 className={styles.entry}
+                data-entry={i}
                 aria-expanded={chosen === i}
                 onClick={() => look({ entry: chosen === i ? undefined : i })}
               >

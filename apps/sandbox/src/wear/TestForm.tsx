@@ -4,6 +4,7 @@ import { type FormEvent, useEffect, useRef } from "react";
 import { Button } from "../design/Button.tsx";
 import { useActions } from "../state/useSandbox.ts";
 import { todayIso } from "./days.ts";
+import { onEscape } from "./leaveKey.ts";
 import { TestFields } from "./TestFields.tsx";
 import { type TestDraft, useTestDraft } from "./useTestDraft.ts";
 import { useWearActions } from "./useWear.ts";
@@ -73,11 +74,7 @@ export function TestChange({ test, onKeep, onLeave }: ChangeProps) {
       aria-label="Change this test"
       noValidate
       onSubmit={keep}
-      onKeyDown={(event) => {
-        if (event.key !== "Escape" || event.defaultPrevented) return;
-        event.preventDefault();
-        onLeave();
-      }}
+      onKeyDown={onEscape(onLeave)}
     >
       <TestFields draft={draft} />
       <div className={styles.buttons}>
