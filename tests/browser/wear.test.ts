@@ -79,6 +79,15 @@ describe("the record", () => {
     const form = page.getByRole("region", { name: "Entries" });
     await form.getByRole("textbox", { name: "From", exact: true }).fill("30 m");
     await bar(page, /50 falls, 30 m to 36 m/).waitFor();
+
+    await page.keyboard.press("Escape");
+    const row = form.getByRole("button", { name: /50 falls, 30 m to 36 m/ });
+    await expect.poll(() => row.evaluate((element) => element === document.activeElement)).toBe(true);
+    await row.press("Enter");
+    await form.getByRole("button", { name: "Remove", exact: true }).press("Enter");
+    await expect.poll(() => bar(page, /50 falls, 30 m to 36 m/).count()).toBe(0);
+    await undo(page).click();
+    await bar(page, /50 falls, 30 m to 36 m/).waitFor();
     expect(problems).toEqual([]);
   });
 
