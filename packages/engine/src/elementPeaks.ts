@@ -80,8 +80,12 @@ export class ElementPeakFinder {
     let i = 0;
     for (let k = 0; k < this.#lines.length; k++) {
       const tensions = this.#lines[k]!;
-      for (let e = 0; e < tensions.length; e++, i++, o += places)
-        rows[o] = before[i]! + share * (tensions[e]! - before[i]!);
+      for (let e = 0; e < tensions.length; e++, i++, o += places) {
+        // A slack element carries nothing, whatever is noted of it.
+        const from = Math.max(0, before[i]!);
+        const to = Math.max(0, tensions[e]!);
+        rows[o] = from + share * (to - from);
+      }
     }
     this.#count++;
     if (this.#count % size > 0) return;

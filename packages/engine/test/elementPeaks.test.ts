@@ -20,7 +20,8 @@ function found(readings: Float64Array, step: number): number {
 }
 
 /** The rows that the readings make, all kept: means of pairs, or as they are with `fill` − 1 between each and the next. */
-function rowsOf(readings: Float64Array, fill: number): Float32Array {
+function rowsOf(noted: Float64Array, fill: number): Float32Array {
+  const readings = noted.map((reading) => Math.max(0, reading));
   const rows = [readings[0]!];
   if (fill > 0) {
     for (let k = 1; k < readings.length; k++)
@@ -69,7 +70,7 @@ for (const { step, fill } of STEPS) {
           (events, base, count) => {
             const readings = new Float64Array(count).fill(base);
             for (const { at, width, height } of events)
-              for (let k = at; k < Math.min(at + width, count); k++) readings[k] = Math.max(0, readings[k]! + height);
+              for (let k = at; k < Math.min(at + width, count); k++) readings[k] = readings[k]! + height;
             if (readings.some((reading) => reading > 0)) agree(readings);
           },
         ),

@@ -10,8 +10,8 @@ const GRAVITY = 9.80665;
 const RIG: Problem = { ...CUT, walker: { ...CUT.walker, at: 0.7 } };
 
 /** Every step from the cut on: pull of the last element on the end node [N, per axis], the node's velocity [m/s, per axis]. */
-function endOf(size: number) {
-  const started = startRun(RIG, { size });
+function endOf(size: number, stepShare?: number) {
+  const started = startRun(RIG, { size, ...(stepShare === undefined ? {} : { stepShare }) });
   if (!started.ok) throw new Error(started.message);
   const { run } = started;
   const { main, step } = run.model;
@@ -47,6 +47,8 @@ const impulse = ({ pulls, step }: End, from: number, to: number) => pulls.map((p
 
 describe("the free end of a cut main line", () => {
   const [coarse, fine] = [endOf(0.8), endOf(0.4)];
+  // The half mass swings faster than any other: closed forms of it need steps that are short for it.
+  const smooth = [endOf(0.8, 0.25), endOf(0.4, 0.25)];
   // Until the wave that the cut sends out comes back from the connection.
   const EARLY = 0.006;
   const early = (end: End) => Math.round(EARLY / end.step);
@@ -58,7 +60,7 @@ describe("the free end of a cut main line", () => {
   it("flies off at T/√(K·μ), at most √2 times that: a half mass on its element does", () => {
     const { mass, branches } = RIG.main.material!;
     const stiffness = 6000 / 0.04 + branches.reduce((total, [modulus]) => total + modulus, 0);
-    for (const end of [coarse, fine]) {
+    for (const end of smooth) {
       const recoil = end.tension / Math.sqrt(stiffness * mass);
       const speed = length(end.speeds.map((axis) => axis[early(end)]!));
       expect(speed).toBeGreaterThan(recoil);
@@ -67,7 +69,7 @@ describe("the free end of a cut main line", () => {
   });
 
   it("is pulled on, before anything comes back to it, by a few hundredths of what it was; half of that at half the mesh", () => {
-    const [a, b] = [coarse, fine].map((end) => length(impulse(end, 0, early(end))) / (end.tension * EARLY));
+    const [a, b] = smooth.map((end) => length(impulse(end, 0, early(end))) / (end.tension * EARLY));
     expect(a).toBeLessThan(0.06);
     expect(b! / a!).toBeGreaterThan(0.4);
     expect(b! / a!).toBeLessThan(0.6);
