@@ -8,6 +8,11 @@ import type { WhatIf } from "./outcome.ts";
  * 14 times its strength (slow pull of polyester rope, MoorPy's default properties, NREL).
  */
 const LEG_STIFFNESS = 600e3;
+/**
+ * No leg is made stiffer than this [N/m]: some hundred times what any line is, it gives a load nothing to tell it from a
+ * stiffer one, and a stiffer one would need a shorter step than the lines do.
+ */
+const STIFFEST = 2e6;
 
 /** Angle of a leg from the middle between the outermost [rad]: they are taken to be spread evenly. */
 const legDirection = ({ legAngle, points }: AnchorSide, leg: number) =>
@@ -23,7 +28,8 @@ export function anchorLegs(rig: Rig, end: "A" | "B", strengths: readonly number[
   const outward = end === "A" ? -1 : 1;
   const angles = side.points.map((_, leg) => legDirection(side, leg));
   const along = angles.reduce((sum, angle) => sum + Math.cos(angle) ** 2, 0);
-  const stiffness = side.stiffness === undefined ? LEG_STIFFNESS / side.legLength : side.stiffness / along;
+  const wanted = side.stiffness === undefined ? LEG_STIFFNESS / side.legLength : side.stiffness / along;
+  const stiffness = Math.min(STIFFEST, wanted);
   return angles.map((angle, leg) => {
     const back = (outward * side.legLength * Math.cos(angle)) / length;
     const rock = [back * rig.span, side.legLength * Math.sin(angle), back * rig.rise] as const;

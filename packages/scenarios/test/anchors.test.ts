@@ -62,6 +62,14 @@ describe("a leg that fails during a catch", () => {
     expect(other!.peak / whole).toBeLessThan(1.25);
   });
 
+  it("is computed for legs as short, as stiff and as wide as the rig format takes them", () => {
+    const whole = { ...testRig.anchorA, legLength: 0.05 };
+    const sides = [whole, { ...whole, stiffness: 1e9 }, { ...side(2, 150), stiffness: 1e9 }, side(2, 1)];
+    for (const anchorA of sides) {
+      expect(run({ ...testRig, anchorA }, legFails).outcome).toMatchObject({ ok: true, caught: true });
+    }
+  });
+
   it("cannot be asked of an anchor that has no such leg: the answer says so and shows no numbers", () => {
     expect(run(testRig, { ...legFails, leg: 2 }).outcome).toMatchObject({ ok: false, problem: "Anchor A has 2 legs." });
     const single = { ...testRig, anchorA: side(1, 0) };
