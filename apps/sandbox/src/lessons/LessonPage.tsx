@@ -35,7 +35,7 @@ export function LessonPage({ lesson, theme, wide, read, tries, onTry, onOpen }: 
   return (
     <main className={wide ? styles.wide : styles.narrow}>
       <div className={styles.picture}>
-        <LessonPicture {...{ clock, theme, shown, show }} before={given} after={result} failed={before.work} />
+        <LessonPicture {...{ clock, theme, wide, shown, show }} before={given} after={result} failed={before.work} />
       </div>
       <article className={styles.text}>
         <div className={styles.column}>

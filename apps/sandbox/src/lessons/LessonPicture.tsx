@@ -12,6 +12,7 @@ type Which = "before" | "after";
 interface Props {
   clock: PlaybackClock;
   theme: Theme;
+  wide: boolean;
   before: LessonRun | undefined;
   after: LessonRun | undefined;
   failed: LessonWork;
@@ -25,15 +26,16 @@ const CHOICES = [
 ] as const;
 
 /** The fall that the text speaks of, with its playback; once there are two, either of them. */
-export function LessonPicture({ clock, theme, before, after, failed, shown, show }: Props) {
+export function LessonPicture({ clock, theme, wide, before, after, failed, shown, show }: Props) {
   const reducedMotion = useReducedMotion();
   const run = shown === "after" ? after : before;
   if (!run) {
     const none = failed.kind === "failed" || failed.kind === "stopped";
     return <p className={styles.waiting}>{say(none ? "lesson.pictureFailed" : "lesson.pictureWaiting")}</p>;
   }
-  // A ghost of the fall before makes sense where both are on the same line.
-  const other = shown === "after" && before && before.rig.span === run.rig.span ? before.recording : undefined;
+  // A ghost of the fall before makes sense where both are on the same line, and where there is room for it and its key.
+  const sameLine = before !== undefined && before.rig.span === run.rig.span;
+  const other = wide && shown === "after" && sameLine ? before.recording : undefined;
   return (
     <>
       <div className={styles.scene}>

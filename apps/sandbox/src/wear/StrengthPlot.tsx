@@ -135,7 +135,10 @@ function Labels({ x, y, last, needed, wide }: LabelProps) {
       ? [{ text: `needs ${formatForce(needed.needed)}`, value: needed.needed, fill: "var(--fails-ink)" }]
       : []),
   ];
-  const heights = labelHeights(labels.map(({ value }) => y.px(value) + (wide ? 4 : -6)));
+  // Over their curves they make room upwards: below a label lies its own curve.
+  const heights = wide
+    ? labelHeights(labels.map(({ value }) => y.px(value) + 4))
+    : labelHeights(labels.map(({ value }) => 6 - y.px(value))).map((height) => -height);
   return labels.map(({ text, fill }, i) => (
     <text
       key={text}
