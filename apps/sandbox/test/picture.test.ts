@@ -15,6 +15,7 @@ import { timeRecording } from "./timeRecording.ts";
 /** Letters as wide as they are in most faces, on average. */
 const measure = (text: string, font: string) => 0.5 * text.length * Number(/([\d.]+)px/.exec(font)?.[1]);
 const palette = PALETTES.light;
+const fall = syntheticRecording();
 
 /** The elements of a document in order; throws where it is not well-formed. */
 function elementsOf(svg: string): string[] {
@@ -124,11 +125,10 @@ describe("a picture's sheet", () => {
 });
 
 it("the elevation in SVG has the rock, both lines, the walker and the measured words of the screen's", () => {
-  const recording = syntheticRecording();
-  const stage = createStage(recording, syntheticRig(), undefined);
+  const stage = createStage(fall, syntheticRig(), undefined);
   const ink = createSvgInk(measure);
   const options = { showForces: true, wide: true };
-  drawElevation({ stage, palette, theme: "light", wholeRig: true, options }, ink, 1200, 600, recording.duration);
+  drawElevation({ stage, palette, theme: "light", wholeRig: true, options }, ink, 1200, 600, fall.duration);
   const svg = ink.document(1200, 600, "side");
   const elements = elementsOf(svg);
   expect(elements.filter((name) => name === "path").length).toBeGreaterThan(30);

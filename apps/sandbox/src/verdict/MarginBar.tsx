@@ -30,7 +30,7 @@ export function MarginBar({ part, required }: { part: PartOutcome; required: num
 export function MarginKey({ required }: { required: number }) {
   return (
     <p className={styles.key}>
-      Strength over load: <span className={styles.keyTick} /> parts at 1{" "}
+      Strength ÷ load: <span className={styles.keyTick} /> parts at 1{" "}
       <span className={`${styles.keyTick} ${styles.keyRequired}`} /> required {required}{" "}
       <span className={styles.keyHatch} /> 5 % to middle
     </p>
