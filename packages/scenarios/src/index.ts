@@ -4,6 +4,7 @@ export type { BreakTest } from "@secondline/strength";
 export { CAUTIONS, INVENTED } from "./cautions.ts";
 export { type Comparison, type ComparisonRow, compareLayouts } from "./compareLayouts.ts";
 export { inputHash } from "./inputHash.ts";
+export { LIKELY_FIRST_BASIS } from "./likelyFirst.ts";
 export type * from "./outcome.ts";
 export {
   type ChancesOptions,

@@ -1,12 +1,15 @@
 /** Which part goes first when strengths and loads scatter: a small Monte Carlo over the loads of a study. */
+import type { Basis } from "@secondline/rig";
 import { firstToFail, lognormalInput, type PartStrength, reliabilityPart } from "@secondline/strength";
 import type { LikelyFirst } from "./outcome.ts";
 
-/**
- * Scatter of the loads, common to all parts, coefficient of variation [-]. Assumed: the walker's mass, the place of the
- * fall, stiffness and damping move them together by about this much.
- */
+/** Scatter of the loads, common to all parts, coefficient of variation [-]. */
 const LOAD_SCATTER = 0.15;
+/** What the quick statement rests on; `chances` works it out for one what-if. */
+export const LIKELY_FIRST_BASIS: Basis = {
+  kind: "assumed",
+  note: `strengths scatter as stated with each part, and all loads together by ${100 * LOAD_SCATTER} %, for what the walker's mass, the place of the fall, stiffness and damping may do`,
+};
 const RUNS = 20_000;
 /** Any number: the same one, so that the same rig gives the same answer. */
 const SEED = 20_260_701;

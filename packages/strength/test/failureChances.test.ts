@@ -194,6 +194,26 @@ describe("what a surface misses", () => {
   });
 });
 
+describe("runs made once more in a better way", () => {
+  const points = design(32, 1);
+  const loads = points.map(([a]) => [8000 * Math.exp(0.1 * REACH * a!)]);
+  const fails = (corrections: readonly (readonly number[])[], times = 1) =>
+    finished(
+      [input("a")],
+      [part("leash", 11_000, 0.1)],
+      { points, loads: loads.map(([load]) => [load! * times]), corrections },
+      { seed: 5 },
+    ).first.anyFails.value;
+
+  it("correct all loads by their mean", () => {
+    expect(fails([[0.2], [0.2], [0.2]])).toBeCloseTo(fails([], Math.exp(0.2)), 12);
+  });
+
+  it("widen the scatter when they disagree", () => {
+    expect(fails([[0.2], [-0.2]])).toBeGreaterThan(1.5 * fails([[0], [0]]));
+  });
+});
+
 describe("stretches of one webbing", () => {
   const stretch = (id: string, median: number) =>
     part(id, median, 0.1, { stretchOf: { id: "main", name: "Main line" } });

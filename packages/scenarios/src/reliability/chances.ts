@@ -12,6 +12,7 @@ import {
   type ReliabilityPart,
   seededRandom,
 } from "@secondline/strength";
+import { noSuchLeg } from "../anchorLegs.ts";
 import { inputHash } from "../inputHash.ts";
 import type { Probability, WhatIf } from "../outcome.ts";
 import { rigStrengths } from "../rigStrengths.ts";
@@ -49,9 +50,10 @@ export class TooFewRuns extends Error {}
 
 /** Why there is nothing to work out of a what-if; undefined when there is. */
 export function noChances(rig: Rig, whatIf: WhatIf): string | undefined {
-  return whatIf.kind === "mainFails" && !rig.backup
-    ? "The rig has no backup: when the main line fails nothing catches the walker, whatever the parts hold."
-    : undefined;
+  if (whatIf.kind === "mainFails" && !rig.backup) {
+    return "The rig has no backup: when the main line fails nothing catches the walker, whatever the parts hold.";
+  }
+  return noSuchLeg(rig, whatIf);
 }
 
 /** Every `next()` does a few milliseconds of work, some tenths of a second at the end; stop by not calling it again. */
@@ -71,24 +73,23 @@ export function* chances(rig: Rig, options: ChancesOptions): Generator<StudyProg
   const points = [centre, ...latinHypercube(asked - 1, inputs.length, seededRandom(seed))];
   const simulated = yield* spreadRuns(job, points, RUNS_SHARE);
   if (simulated.loads.length < LEAST_SHARE * asked) throw tooFew(simulated, asked);
-  const finer = yield* meshFactors(job, centre, simulated);
+  const finer = accuracy === "quick" ? yield* finerMesh(job, simulated) : [];
   const kept = worthKeeping(all, simulated.loads);
   const parts = kept.map((i) => all[i]!);
-  const loads = simulated.loads.map((row) => kept.map((i) => row[i]! * (finer?.[i] ?? 1)));
-  const found = yield* scaled(
-    failureChances(inputs.map(surfaceInput), parts.map(reliability), { points: simulated.points, loads }, { seed }),
-    MESH_SHARE,
-    1,
-    "Drawing strengths and inputs",
+  const of = (rows: readonly (readonly number[])[]) => rows.map((row) => kept.map((i) => row[i]!));
+  const runs = { points: simulated.points, loads: of(simulated.loads), corrections: of(finer) };
+  const work = failureChances(inputs.map(surfaceInput), parts.map(reliability), runs, { seed });
+  const found = yield* scaled(work, MESH_SHARE, 1, "Drawing strengths and inputs");
+  return conclude(
+    rig,
+    { ...options, seed, accuracy },
+    { asked, simulated, finer: of(finer), inputs, parts, kept, found },
   );
-  const matter = kept.filter((_, k) => found.surfaces[k]!.matters);
-  const meshChange = finer && Math.max(0, ...matter.map((i) => Math.abs(finer[i]! - 1)));
-  return conclude(rig, { ...options, seed, accuracy }, { asked, simulated, meshChange, inputs, parts, loads, found });
 }
 
-/** How far the work is after the runs, and after the one on a finer mesh [-]. */
-const RUNS_SHARE = 0.85;
-const MESH_SHARE = 0.93;
+/** How far the work is after the runs, and after those on a finer mesh [-]. */
+const RUNS_SHARE = 0.7;
+const MESH_SHARE = 0.92;
 
 const reliability = (one: LoadedPart): ReliabilityPart => one.part;
 
@@ -99,37 +100,43 @@ function tooFew({ loads, failed }: SpreadRuns, asked: number): TooFewRuns {
   );
 }
 
-/** A load that the finer mesh changes by more than this factor is noise in a slack line, not a coarse mesh's error [-]. */
-const MOST_CHANGE = 1.5;
+/** One in so many runs, within limits, is made on the standard mesh too, to see by what that changes the loads. */
+const RUNS_PER_MESH_RUN = 16;
+const FEWEST_MESH_RUNS = 2;
+const MOST_MESH_RUNS = 6;
+/** A load that it changes by more than this factor is the noise of a slack line, not a coarse mesh's error [-]. */
+const MOST_CHANGE = 2;
 
-/**
- * By what the standard mesh changes the loads of the central run, to bring those of a coarse one up or down to it; undefined
- * when there is nothing to correct, or when that run failed.
- */
-function* meshFactors(
+/** Of some runs, ln of every load on the standard mesh over that on the coarse one; runs that fail are left out. */
+function* finerMesh(
   job: SpreadRunsOptions,
-  centre: readonly number[],
   { loads, points }: SpreadRuns,
-): Generator<StudyProgress, readonly number[] | undefined, void> {
-  // The central run comes first, unless it failed.
-  if (job.accuracy !== "quick" || points[0] !== centre) return undefined;
-  const doing = "The central run on a finer mesh";
-  const fine = yield* oneRun({ ...job, accuracy: "standard" }, centre, RUNS_SHARE, MESH_SHARE, doing);
-  if (typeof fine === "string") return undefined;
-  return fine.loads.map((load, i) => {
-    const factor = load / loads[0]![i]!;
-    return factor > 1 / MOST_CHANGE && factor < MOST_CHANGE ? factor : 1;
-  });
+): Generator<StudyProgress, readonly (readonly number[])[], void> {
+  const found: number[][] = [];
+  const wanted = Math.floor(loads.length / RUNS_PER_MESH_RUN);
+  const count = Math.min(MOST_MESH_RUNS, Math.max(FEWEST_MESH_RUNS, wanted));
+  for (let r = 0; r < count; r++) {
+    const [from, to] = [r, r + 1].map((n) => RUNS_SHARE + ((MESH_SHARE - RUNS_SHARE) * n) / count);
+    const doing = `Run ${r + 1} of ${count} on a finer mesh`;
+    const fine = yield* oneRun({ ...job, accuracy: "standard" }, points[r]!, from!, to!, doing);
+    if (typeof fine === "string") continue;
+    found.push(fine.loads.map((load, i) => change(load / loads[r]![i]!)));
+  }
+  return found;
 }
+
+const change = (factor: number) => (factor > 1 / MOST_CHANGE && factor < MOST_CHANGE ? Math.log(factor) : 0);
 
 /** All that was found on the way. */
 interface Found {
   readonly asked: number;
   readonly simulated: SpreadRuns;
-  readonly meshChange: number | undefined;
+  /** ln of loads on the finer mesh over those on the coarse one, for each of `parts`, one row per run made twice. */
+  readonly finer: readonly (readonly number[])[];
   readonly inputs: readonly UncertainInput[];
   readonly parts: readonly LoadedPart[];
-  readonly loads: readonly (readonly number[])[];
+  /** Index of each of `parts` among the loads of a simulated run. */
+  readonly kept: readonly number[];
   readonly found: FailureChances;
 }
 
@@ -142,7 +149,8 @@ function conclude(
   const { whatIf, seed, accuracy } = options;
   const { lost, ground, failed } = simulated;
   const anyFails = anyOf(found);
-  const partChances = partsOf(all, anyFails);
+  const mesh = meanChanges(all);
+  const partChances = partsOf(all, mesh, anyFails);
   const runs = { asked, done: simulated.loads.length, lost, ground, failed };
   const surfaces = found.surfaces.map(({ error, limit, explained, matters }, i) => ({
     name: parts[i]!.part.name,
@@ -151,7 +159,9 @@ function conclude(
     explained,
     matters,
   }));
-  const facts = { rig, accuracy, runs, inputs, surfaces, meshChange: all.meshChange, found, anyFails };
+  const changes = mesh.filter((_, i) => found.surfaces[i]!.matters).map((factor) => Math.abs(factor - 1));
+  const meshChange = all.finer.length === 0 ? undefined : { runs: all.finer.length, most: Math.max(...changes) };
+  const facts = { rig, accuracy, runs, inputs, surfaces, meshChange, found, anyFails };
   return {
     rigName: rig.name,
     invented: rig.invented,
@@ -183,13 +193,31 @@ function anyOf({ small, first }: FailureChances): Chances["anyFails"] {
   return { value, low, high, sampling: "conditional", reached, ...(reached ? { spread } : {}) };
 }
 
-function partsOf({ parts, loads, found }: Found, any: Probability): readonly PartChance[] {
+/** By what the finer mesh changes the load of every part, in the mean of the runs made on both [-]. */
+function meanChanges({ finer, parts }: Found): readonly number[] {
+  const mean = (i: number) => finer.reduce((sum, row) => sum + row[i]!, 0) / Math.max(1, finer.length);
+  return parts.map((_, i) => Math.exp(mean(i)));
+}
+
+function partsOf(
+  { parts, simulated, found, kept }: Found,
+  mesh: readonly number[],
+  any: Probability,
+): readonly PartChance[] {
   return found.first.parts
     .map(({ id, name, first, fails, stretch }): PartChance => {
       const i = parts.findIndex(({ part }) => part.id === (stretch ?? id));
       const { part, zone } = parts[i]!;
       const where = zone && { stretch: { from: zone.from, to: zone.to, reason: zone.reason } };
-      return { id, name, load: loads[0]![i]!, strength: part.median, ...where, first, fails: within(fails, any) };
+      return {
+        id,
+        name,
+        load: simulated.loads[0]![kept[i]!]! * mesh[i]!,
+        strength: part.median,
+        ...where,
+        first,
+        fails: within(fails, any),
+      };
     })
     .sort((a, b) => b.first.value - a.first.value || a.strength / a.load - b.strength / b.load);
 }

@@ -13,14 +13,17 @@ export interface GroundFacts {
   readonly runs: Chances["runs"];
   readonly inputs: readonly UncertainInput[];
   readonly surfaces: readonly SurfaceFit[];
-  /** Largest relative change of a load by the standard mesh; undefined when not known [-]. */
-  readonly meshChange: number | undefined;
+  /** How many runs were made on the standard mesh too, and the largest relative change of a load that matters [-]. */
+  readonly meshChange: { readonly runs: number; readonly most: number } | undefined;
   readonly found: FailureChances;
   readonly anyFails: Chances["anyFails"];
 }
 
 const percent = (share: number) =>
   `${share < 0.0995 ? Number((100 * share).toPrecision(1)) : Math.round(100 * share)} %`;
+
+/** Fine enough to tell an error from its limit. */
+const tenths = (share: number) => `${(100 * share).toFixed(1)} %`;
 
 export function restsOn(facts: GroundFacts): readonly string[] {
   const { runs, accuracy, meshChange, found, anyFails, inputs } = facts;
@@ -30,7 +33,7 @@ export function restsOn(facts: GroundFacts): readonly string[] {
   ];
   if (meshChange !== undefined) {
     said.push(
-      `Loads brought to the standard mesh by the central run, which changed those that matter by up to ${percent(meshChange)}.`,
+      `Loads brought to the standard mesh by ${meshChange.runs} runs on both, which changed those that matter by up to ${percent(meshChange.most)} in the mean${found.method === "surface" ? "; how far so few runs may be off is counted as scatter" : ""}.`,
     );
   }
   said.push(
@@ -71,7 +74,7 @@ export function chanceCautions(facts: GroundFacts): readonly string[] {
   }
   if (found.method === "runs") {
     const bad = surfaces.filter((one) => one.matters && one.error > one.limit);
-    const list = bad.map((one) => `${one.name} ${percent(one.error)} (limit ${percent(one.limit)})`).join(", ");
+    const list = bad.map((one) => `${one.name} ${tenths(one.error)} (limit ${tenths(one.limit)})`).join(", ");
     said.push(
       `The fitted loads miss too much: ${list}. So the simulated runs are counted as they are: intervals are wide, extremes come more often than they would, and small chances and the inputs' shares are not known. More runs may help.`,
     );

@@ -30,6 +30,7 @@ export function unbreakable(rig: Rig, strengths: RigStrengths): RigStrengths {
       ...(breaking.backup ? { backup: WHOLE } : {}),
       leash: NEVER,
       ring: NEVER,
+      points: { A: breaking.points.A.map(() => NEVER), B: breaking.points.B.map(() => NEVER) },
       connections: breaking.connections.map((strength, i) => (kinds[i] === "tape" ? strength : NEVER)),
     },
   };

@@ -3,7 +3,13 @@
  * the runs themselves.
  */
 import { type FirstToFail, firstToFail } from "./firstToFail.ts";
-import { loadSurfaces, type SimulatedLoads, SURFACE_ERROR, type SurfaceInput } from "./loadSurfaces.ts";
+import {
+  correctionFactors,
+  loadSurfaces,
+  type SimulatedLoads,
+  SURFACE_ERROR,
+  type SurfaceInput,
+} from "./loadSurfaces.ts";
 import { type ReliabilityModel, type ReliabilityPart, uniformInput } from "./model.ts";
 import { normalVector, seededRandom } from "./random.ts";
 import { marginShares, type SobolIndex } from "./sobol.ts";
@@ -125,7 +131,9 @@ function errorLimits(model: ReliabilityModel, errors: readonly number[], seed: n
 }
 
 /** Loads of one of the runs, whichever: extremes come as often as anything between, which errs to the cautious side. */
-function runsModel(parts: readonly ReliabilityPart[], { loads }: SimulatedLoads): ReliabilityModel {
+function runsModel(parts: readonly ReliabilityPart[], runs: SimulatedLoads): ReliabilityModel {
+  const factors = correctionFactors(parts, runs);
+  const loads = runs.loads.map((row) => row.map((load, i) => load * factors[i]!));
   const last = loads.length - 1;
   return {
     inputs: [uniformInput("which run", 0, loads.length)],

@@ -18,6 +18,11 @@ export interface SimulatedLoads {
   readonly points: readonly (readonly number[])[];
   /** Load of every part in every run, one row per run [N]. */
   readonly loads: readonly (readonly number[])[];
+  /**
+   * Of runs that were made once more in a better way: ln of every part's better load over its load, one row per such run.
+   * Their mean corrects all loads; how little so few runs say of it is carried as error.
+   */
+  readonly corrections?: readonly (readonly number[])[];
 }
 
 export interface LoadSurfaces {
@@ -46,7 +51,8 @@ export function loadSurfaces(
   const logs = parts.map((part, i) => flooredLogs(part, i, runs));
   const channels = distinct(logs);
   const fitted = channels.map(({ values }) => fitSurface(runs.points, values));
-  const root = choleskyRoot(covariance(fitted.map((surface) => surface.leftOut)));
+  const root = choleskyRoot(errorCovariance(fitted, channels, runs));
+  const factors = correctionFactors(parts, runs);
   const channelOf = logs.map((values) => channels.findIndex((one) => offset(values, one.values) !== undefined));
   const shift = logs.map((values, i) => offset(values, channels[channelOf[i]!]!.values)!);
   const d = inputs.length;
@@ -56,7 +62,7 @@ export function loadSurfaces(
       for (let k = 0; k <= c; k++) height += root[c]![k]! * x[d + k]!;
       return height;
     });
-    return channelOf.map((c, i) => Math.exp(heights[c]! + shift[i]!));
+    return channelOf.map((c, i) => factors[i]! * Math.exp(heights[c]! + shift[i]!));
   };
   const errors: RandomInput[] = channels.map(() => ({ name: SURFACE_ERROR, value: (u) => u }));
   const randoms = inputs.map(({ name, coordinate }): RandomInput => ({ name, value: coordinate }));
@@ -70,12 +76,18 @@ function flooredLogs(part: ReliabilityPart, i: number, { loads }: SimulatedLoads
   return Float64Array.from(loads, (row) => Math.log(Math.max(row[i]!, part.median / FAR)));
 }
 
+/** A load that others are a constant factor of; `part`: index of the first part that has it. */
+interface Channel {
+  readonly values: Float64Array;
+  readonly part: number;
+}
+
 /** Loads that differ by a constant factor in all runs are one. */
-function distinct(logs: readonly Float64Array[]): { readonly values: Float64Array }[] {
-  const found: { readonly values: Float64Array }[] = [];
-  for (const values of logs) {
-    if (!found.some((one) => offset(values, one.values) !== undefined)) found.push({ values });
-  }
+function distinct(logs: readonly Float64Array[]): Channel[] {
+  const found: Channel[] = [];
+  logs.forEach((values, part) => {
+    if (!found.some((one) => offset(values, one.values) !== undefined)) found.push({ values, part });
+  });
   return found;
 }
 
@@ -85,6 +97,31 @@ function offset(a: Float64Array, b: Float64Array): number | undefined {
   return a.every((value, r) => Math.abs(value - b[r]! - first) < 1e-9) ? first : undefined;
 }
 
-function covariance(residuals: readonly Float64Array[]): number[][] {
-  return residuals.map((a) => residuals.map((b) => a.reduce((sum, e, r) => sum + e * b[r]!, 0) / a.length));
+/** What the surfaces miss, and how far the mean of the corrections may be off. */
+function errorCovariance(
+  fitted: readonly ResponseSurface[],
+  channels: readonly Channel[],
+  { corrections = [] }: SimulatedLoads,
+): number[][] {
+  const missed = covariance(fitted.map((surface) => surface.leftOut));
+  if (corrections.length < 2) return missed;
+  const scatter = covariance(channels.map(({ part }) => centred(corrections.map((row) => row[part]!))));
+  return missed.map((row, i) => row.map((value, j) => value + scatter[i]![j]! / (corrections.length - 1)));
+}
+
+/** Mean squares and products of residuals about zero. */
+function covariance(residuals: readonly ArrayLike<number>[]): number[][] {
+  return residuals.map((a) => residuals.map((b) => Array.from(a).reduce((sum, e, r) => sum + e * b[r]!, 0) / a.length));
+}
+
+function centred(values: readonly number[]): number[] {
+  const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
+  return values.map((value) => value - mean);
+}
+
+/** By what the corrections change every part's load [-]. */
+export function correctionFactors(parts: readonly ReliabilityPart[], { corrections = [] }: SimulatedLoads): number[] {
+  return parts.map((_, i) =>
+    corrections.length === 0 ? 1 : Math.exp(corrections.reduce((sum, row) => sum + row[i]!, 0) / corrections.length),
+  );
 }
