@@ -2,7 +2,9 @@
 import { formatForce, formatLength, type Rig } from "@secondline/rig";
 import { inputHash } from "../inputHash.ts";
 import type { Outcome } from "../outcome.ts";
+import type { Chances } from "../reliability/chancesOutcome.ts";
 import { VERSION } from "../version.ts";
+import { chancesSection } from "./chancesSection.ts";
 import { elevation } from "./elevation.ts";
 import { escapeHtml, type Html, raw, tag } from "./html.ts";
 import { partsTable, strengthSection, verdictMark } from "./partsSection.ts";
@@ -18,10 +20,12 @@ export interface ReportOptions {
   readonly stateOn?: string;
   /** What its wear record says must be looked at, and until when it may stay up. */
   readonly notes?: readonly string[];
+  /** Chances of what-ifs, where they were worked out. */
+  readonly chances?: readonly Chances[];
 }
 
 /** The whole page. Give an outcome with traces for the force plots. */
-export function report(outcome: Outcome, { rig, date, stateOn, notes = [] }: ReportOptions): string {
+export function report(outcome: Outcome, { rig, date, stateOn, notes = [], chances = [] }: ReportOptions): string {
   const { statics } = outcome;
   const hash = inputHash(rig);
   const body = [
@@ -54,6 +58,7 @@ export function report(outcome: Outcome, { rig, date, stateOn, notes = [] }: Rep
     plots(outcome),
     tag("h2", "Every what-if"),
     whatIfTable(outcome),
+    ...chancesSection(chances),
     tag("h2", "What the verdict rests on"),
     tag("p", "The weakest grounds of the parts that are nearest to failing:"),
     list(

@@ -39,7 +39,7 @@ svg text { font: 8px "IBM Plex Sans", Arial, sans-serif; fill: var(--ink); }
 td:last-child, th:last-child { padding-right: 0; }
 ul.bases, ol.bases { padding-left: 5mm; margin: 0 0 3mm; font-size: 8.5pt; }
 code { font: 8pt "IBM Plex Mono", Consolas, monospace; overflow-wrap: anywhere; }
-footer { margin-top: 8mm; border-top: 0.3mm solid var(--rule); padding-top: 2mm; font-size: 8pt; color: var(--soft); }
+footer { break-inside: avoid; break-before: avoid; margin-top: 8mm; border-top: 0.3mm solid var(--rule); padding-top: 2mm; font-size: 8pt; color: var(--soft); }
 `;
 
 /** A text as CSS writes it, with everything that could end it or the page's style escaped. */
