@@ -8,6 +8,7 @@ import {
   chanceText,
   formatChance,
   INVENTED,
+  report,
   type Spreads,
   type StudyProgress,
   study,
@@ -92,6 +93,21 @@ describe("the chances of the old demonstration rig, in a fall by its clamp trace
     expect(found.cautions[0]).toContain("assumed, not measured");
     expect(found.cautions).toContain(INVENTED);
     expect(found.shares.map((share) => share.kind)).toEqual(expect.arrayContaining(["input", "surface", "strength"]));
+  });
+
+  it("are printed in the report with their spreads and cautions", () => {
+    const outcome = finish(study(old, { accuracy: "quick", whatIfs: [whatIf] }));
+    const page = report(outcome, { rig: old, date: "2026-07-01", chances: [found] });
+    for (const words of [
+      "Goes first",
+      "clamp trace",
+      found.cautions[0]!,
+      found.inputHash,
+      found.inputs[0]!.basis.note,
+    ]) {
+      expect(page).toContain(words);
+    }
+    expect(report(outcome, { rig: old, date: "2026-07-01" })).not.toContain("Goes first");
   });
 
   it("come with progress that only rises", () => {

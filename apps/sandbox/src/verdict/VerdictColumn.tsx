@@ -1,5 +1,5 @@
 import type { Outcome } from "@secondline/scenarios";
-import type { ReactNode } from "react";
+import { lazy, type ReactNode, Suspense } from "react";
 import { Button } from "../design/Button.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { Meter } from "../design/Meter.tsx";
@@ -12,6 +12,8 @@ import { MarginKey } from "./MarginBar.tsx";
 import { PartRow } from "./PartRow.tsx";
 import styles from "./VerdictColumn.module.css";
 import { WhatIfList } from "./WhatIfList.tsx";
+
+const ChancesSection = lazy(async () => ({ default: (await import("../chances/ChancesSection.tsx")).ChancesSection }));
 
 const WORDS = { holds: "Holds", thin: "Thin", fails: "Fails" } as const;
 
@@ -34,6 +36,11 @@ export function VerdictColumn({ children }: { children?: ReactNode }) {
         {children}
         <KeyNumbers />
         {verdict && <Parts outcome={verdict.outcome} />}
+        {verdict && (
+          <Suspense fallback={null}>
+            <ChancesSection outcome={verdict.outcome} />
+          </Suspense>
+        )}
         {verdict && <More outcome={verdict.outcome} />}
       </div>
       <Cautions />

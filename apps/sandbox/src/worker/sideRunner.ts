@@ -1,10 +1,10 @@
-import type { RunnerService } from "@secondline/runner";
+import type { ChancesService, RunnerService } from "@secondline/runner";
 import { pageRunner } from "./runner.ts";
 
-let runner: RunnerService | undefined;
+let runner: (RunnerService & ChancesService) | undefined;
 
-/** A second computing thread for layouts and lessons, made when it is first asked for: the rig in hand keeps its own. */
-export function sideRunner(): RunnerService {
+/** A second computing thread for layouts, lessons and chances, made when it is first asked for: the rig in hand keeps its own. */
+export function sideRunner(): RunnerService & ChancesService {
   runner ??= pageRunner();
   return runner;
 }

@@ -1,0 +1,46 @@
+import type { Rig } from "@secondline/rig";
+import { inputText, uncertainInputs, type WhatIf } from "@secondline/scenarios";
+import { useStore } from "zustand";
+import { Disclosure } from "../design/Disclosure.tsx";
+import { TextField } from "../design/TextField.tsx";
+import styles from "./chances.module.css";
+import type { ChancesDesk } from "./chancesDesk.ts";
+import { readSpread, SPREAD_FAULT } from "./spreadText.ts";
+
+interface Props {
+  desk: ChancesDesk;
+  rig: Rig;
+  whatIf: WhatIf;
+}
+
+/** How far every input may be off, to be changed. */
+export function SpreadFields({ desk, rig, whatIf }: Props) {
+  const spreads = useStore(desk.store, (state) => state.spreads);
+  const inputs = uncertainInputs(rig, whatIf);
+  const wrong = Object.values(spreads).filter((text) => readSpread(text) === undefined).length;
+  return (
+    <Disclosure title="What is uncertain, and how much" level={4} faults={wrong}>
+      <div className={styles.spreads}>
+        {inputs.map((input) => {
+          const typed = spreads[input.id];
+          const off = typed !== undefined && readSpread(typed) === undefined;
+          const [middle] = inputText(input);
+          const basis =
+            typed === undefined
+              ? `${input.basis.kind}: ${input.basis.note}`
+              : "as you say; 0 takes it for exactly known";
+          return (
+            <TextField
+              key={input.id}
+              label={`${input.name} ±`}
+              value={typed ?? `${Number((100 * input.spread).toPrecision(3))} %`}
+              onChange={(text) => desk.type(input.id, text)}
+              messages={off ? [SPREAD_FAULT] : []}
+              note={`${input.unit === "line" ? `about ${middle} of the line, to either side` : middle} · ${basis}`}
+            />
+          );
+        })}
+      </div>
+    </Disclosure>
+  );
+}

@@ -1,0 +1,76 @@
+/** Chances of what-ifs, where they were worked out. */
+import { formatForce } from "@secondline/rig";
+import { CAUTIONS, INVENTED } from "../cautions.ts";
+import type { Chances, PartChance } from "../reliability/chancesOutcome.ts";
+import { chanceText, inputText } from "../reliability/chanceWords.ts";
+import { type Content, type Html, tableOf, tag } from "./html.ts";
+
+export function chancesSection(all: readonly Chances[]): readonly Html[] {
+  return all.length === 0 ? [] : [tag("h2", "Chances"), ...all.flatMap(ofOne)];
+}
+
+function ofOne(chances: Chances): readonly Html[] {
+  // What is said of the whole report already stands at its head.
+  const own = chances.cautions.filter((caution) => caution !== INVENTED && !CAUTIONS.includes(caution));
+  return [
+    tag("p", [tag("strong", `${chances.title}. `), chances.sentence]),
+    list(own),
+    partsTable(chances),
+    ...sharesTable(chances),
+    inputsTable(chances),
+    list(chances.restsOn),
+    tag("p", ["Input of these chances (SHA-256): ", tag("code", chances.inputHash), `, seed ${chances.seed}`]),
+  ];
+}
+
+const list = (items: readonly string[]): Html =>
+  tag(
+    "ul",
+    items.map((item) => tag("li", item)),
+    { class: "bases" },
+  );
+
+/** Parts that are first less often than this are left out [-]. */
+const WORTH_A_ROW = 0.001;
+
+function partsTable({ parts }: Chances): Html {
+  const rows = parts
+    .filter(({ first, fails }) => first.value >= WORTH_A_ROW || fails.value > 0)
+    .map((part): Content[] => [
+      nameOf(part),
+      formatForce(part.load),
+      formatForce(part.strength),
+      chanceText(part.first),
+      chanceText(part.fails),
+    ]);
+  const caption =
+    "Load in the central run, central strength. Goes first: has the least margin of all parts. Fails: carries more than it holds, before anything else has failed. In brackets the 95 % interval. Parts that go first less often than once in a thousand are left out.";
+  return tableOf(caption, ["Part", "Load", "Strength", "Goes first", "Fails"], rows, [1, 2, 3, 4]);
+}
+
+const nameOf = ({ name, stretch }: PartChance) =>
+  stretch && stretch.reason !== "webbing" ? `${name}, ${stretch.reason}` : name;
+
+const MOST_SHARES = 8;
+const KINDS = { input: "the fall", strength: "strength", surface: "the fit" } as const;
+
+function sharesTable({ shares }: Chances): readonly Html[] {
+  if (shares.length === 0) return [];
+  const rows = shares
+    .slice(0, MOST_SHARES)
+    .map(({ name, kind, first, distinguishable }): Content[] => [
+      name,
+      KINDS[kind],
+      distinguishable ? chanceText(first) : "next to nothing alone",
+    ]);
+  return [tableOf("Where the scatter of the least margin comes from.", ["Source", "Of", "Share"], rows, [2])];
+}
+
+function inputsTable({ inputs }: Chances): Html {
+  const rows = inputs.map((input): Content[] => [
+    input.name,
+    inputText(input).join(" "),
+    `${input.basis.kind}: ${input.basis.note}`,
+  ]);
+  return tableOf("What was taken as uncertain, and how much.", ["Input", "Middle and spread", "Basis"], rows);
+}

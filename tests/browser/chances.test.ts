@@ -1,0 +1,75 @@
+/** Chances of failure, worked out in the verdict column. */
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, expect, it } from "vitest";
+import { type App, choose, computed, openRig, PHONE, recomputed, startApp, still, violations } from "./app.ts";
+
+let app: App;
+beforeAll(async () => {
+  app = await startApp({ flat: true });
+});
+afterAll(() => app.close());
+
+const section = (page: Page) => page.getByRole("region", { name: "Chances", exact: true });
+const start = (page: Page) => section(page).getByRole("button", { name: "Work out the chances" });
+
+it("works out who goes first in one fall, tells it, and marks it when the rig changes", async () => {
+  const { page, problems } = await app.visit();
+  await computed(page);
+  await choose(page, "What if", "Leash fall in the middle");
+  await choose(page, "Runs", "24 runs");
+  await start(page).press("Enter");
+  const bars = section(page).getByRole("list", { name: "Chance of each part to go first" });
+  await bars.waitFor({ timeout: 180_000 });
+  // Whoever pressed the button is still on it.
+  expect(await start(page).evaluate((button) => button === document.activeElement)).toBe(true);
+  expect(await bars.getByRole("listitem").first().textContent()).toMatch(/\d+ %/);
+  const said = await section(page).textContent();
+  for (const words of ["Likeliest to go first:", "assumed, not measured", "Leash fall in the middle"]) {
+    expect(said).toContain(words);
+  }
+  await expect
+    .poll(() => page.getByRole("status").last().textContent())
+    .toMatch(/^Chances worked out\. Leash fall in the middle\. Likeliest to go first:/);
+  for (const title of ["How often each part fails", "What the chances rest on", "What is uncertain, and how much"]) {
+    await section(page).getByRole("button", { name: title }).click();
+  }
+  const found: string[] = [];
+  for (const [width, theme] of [
+    ["wide", "light"],
+    ["wide", "dark"],
+    ["phone", "dark"],
+    ["phone", "light"],
+  ] as const) {
+    await page.emulateMedia({ colorScheme: theme });
+    if (width === "phone") await page.setViewportSize(PHONE);
+    await bars.waitFor();
+    await still(page);
+    found.push(...(await violations(page)).map((violation) => `${width}, ${theme}: ${violation}`));
+  }
+  expect(found).toEqual([]);
+  expect(problems).toEqual([]);
+}, 400_000);
+
+it("takes other spreads, refuses what is none, can be stopped, and says that the rig is another one by now", async () => {
+  const { page, problems } = await app.visit();
+  await computed(page);
+  await choose(page, "What if", "Leash fall in the middle");
+  await choose(page, "Runs", "24 runs");
+  await section(page).getByRole("button", { name: "What is uncertain, and how much" }).click();
+  const mass = section(page).getByRole("textbox", { name: "Walker's mass" });
+  await mass.fill("heavy");
+  expect(await start(page).isDisabled()).toBe(true);
+  expect(await section(page).textContent()).toContain("Expected a percentage from 0 to 100");
+  await mass.fill("3");
+  await start(page).click();
+  await section(page).getByRole("heading", { name: "Who goes first" }).waitFor({ timeout: 180_000 });
+  await openRig(page);
+  await recomputed(page, () => page.getByRole("textbox", { name: "Length of the leash" }).fill("1.5 m"));
+  await section(page).getByText("before your last change").waitFor();
+  // Far more runs than are over before anybody can stop them.
+  await choose(page, "Runs", "240 runs");
+  await start(page).click();
+  await section(page).getByRole("button", { name: "Stop working out the chances" }).click();
+  await section(page).getByText("were not worked out to the end").waitFor();
+  expect(problems).toEqual([]);
+}, 400_000);
