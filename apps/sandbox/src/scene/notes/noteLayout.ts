@@ -33,7 +33,8 @@ export class NoteLayout {
       label.height = LABEL_HEIGHT;
       label.priority = note.priority;
       label.clings = note.clings;
-      label.overBody = note.kind === "arrow";
+      // What the walker met, or what gave way at the walker, must be told even where it stands over the body.
+      label.overBody = note.kind === "arrow" || note.kind === "break";
       // Many tapes part in one breath: every one is marked, one is named.
       if (note.kind === "break" && saidBefore(this.labels, notes, i)) label.active = false;
     }
