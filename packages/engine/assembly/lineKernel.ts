@@ -17,7 +17,20 @@ const VX = 3;
 const IL = 7;
 const R = 8;
 const S = 16;
+const T = 17;
+const E = 18;
 const FX = 19;
+
+// Numbers of a line's head, as byte offsets.
+const BASE = 0 << 3;
+const PITCH = 1 << 3;
+const RUNS = 2 << 3;
+const RUN_COUNT = 3 << 3;
+const RUN_PITCH = 4 << 3;
+const STEP = 5 << 3;
+const BREAKABLE = 6 << 3;
+const WORK = 7 << 3;
+const EXCESS = 8 << 3;
 
 // Numbers of a run, as byte offsets.
 const FIRST = 0 << 3;
@@ -31,11 +44,9 @@ const HALF_LENGTH = 7 << 3;
 const DECAY = 8 << 3;
 const STIFFNESS = 16 << 3;
 const RELEASE = 24 << 3;
-const TABLE = 40 << 3;
+const TURN = 40 << 3;
+const TABLE = 42 << 3;
 const CUBIC = 5 << 3;
-
-/** Largest excess of tension over strength in the last step [N]. */
-let excess: v128 = f64x2.splat(-Infinity);
 
 /** Writes both lanes, or the first only. */
 // @ts-ignore: decorator
@@ -48,10 +59,10 @@ function put(at: i32, value: v128, single: bool): void {
 /** Forces of a run's elements, and their branches moved on; returns the work that stretching took, over half a length. */
 // @ts-ignore: decorator
 @inline
-function elements(line: i32, pitch: i32, run: i32, from: i32, count: i32, single: bool, further: bool, W: v128): v128 {
+function elements(line: i32, pitch: i32, run: i32, from: i32, count: i32, single: bool, further: bool, cubics: i32, W: v128): v128 {
   const slope = v128.load64_splat(run, END_SLOPE);
   const end = v128.load64_splat(run, END);
-  const tableEnd = run + <i32>load<f64>(run, CUBICS) * CUBIC;
+  const tableEnd = run + cubics;
   const sumB = v128.load64_splat(run, STIFFNESS_SUM);
   const A1 = v128.load64_splat(run, DECAY);
   const A2 = v128.load64_splat(run, DECAY + 8);
@@ -61,8 +72,8 @@ function elements(line: i32, pitch: i32, run: i32, from: i32, count: i32, single
   const C2 = v128.load64_splat(run, RELEASE + 8);
   const C3 = v128.load64_splat(run, RELEASE + 16);
   const C4 = v128.load64_splat(run, RELEASE + 24);
+  const turn = v128.load64_splat(run, TURN);
   const zero = f64x2.splat(0);
-  let over = excess;
   let x = line + (from << 3);
   const stop = x + (count << 3);
   for (; x < stop; x += 16) {
@@ -73,8 +84,7 @@ function elements(line: i32, pitch: i32, run: i32, from: i32, count: i32, single
     const r2at = r1at + pitch;
     const r3at = r2at + pitch;
     const r4at = r3at + pitch;
-    const sat = x + S * pitch;
-    const tat = sat + pitch;
+    const tat = x + T * pitch;
     const eat = tat + pitch;
     const px = v128.load(x);
     const py = v128.load(y);
@@ -84,11 +94,23 @@ function elements(line: i32, pitch: i32, run: i32, from: i32, count: i32, single
     const dz = f64x2.sub(v128.load(z, 8), pz);
     const square = f64x2.add(f64x2.add(f64x2.mul(dx, dx), f64x2.mul(dy, dy)), f64x2.mul(dz, dz));
     const length = f64x2.sqrt(f64x2.add(square, f64x2.splat(TINY)));
-    const e = f64x2.sub(f64x2.mul(length, v128.load(il)), f64x2.splat(1));
+    const vx = z + pitch;
+    const vy = vx + pitch;
+    const vz = vy + pitch;
+    const ux = f64x2.sub(v128.load(vx, 8), v128.load(vx));
+    const uy = f64x2.sub(v128.load(vy, 8), v128.load(vy));
+    const uz = f64x2.sub(v128.load(vz, 8), v128.load(vz));
+    const turning = f64x2.add(f64x2.add(f64x2.mul(ux, ux), f64x2.mul(uy, uy)), f64x2.mul(uz, uz));
+    const was = v128.load(eat);
+    const chord = f64x2.sub(f64x2.mul(length, v128.load(il)), f64x2.splat(1));
+    const half = f64x2.mul(f64x2.splat(0.5), f64x2.sub(chord, was));
+    const turned = f64x2.sub(f64x2.mul(turn, turning), f64x2.mul(half, half));
+    const e = f64x2.sub(chord, f64x2.pmax(turned, zero));
     const taut = f64x2.gt(e, zero);
+    const last = v128.load(tat);
     // Slow-pull curve: straight beyond `end`, cubics below it, in the order of their strains.
     let tension = v128.and(f64x2.mul(slope, f64x2.sub(e, end)), f64x2.gt(e, end));
-    for (let k = run; k < tableEnd; k += CUBIC) {
+    if (cubics) for (let k = run; k < tableEnd; k += CUBIC) {
       const beyond = f64x2.sub(e, v128.load64_splat(k, TABLE));
       if (!v128.any_true(f64x2.gt(beyond, zero))) break;
       const u = f64x2.pmin(f64x2.pmax(beyond, zero), v128.load64_splat(k, TABLE + 8));
@@ -106,46 +128,56 @@ function elements(line: i32, pitch: i32, run: i32, from: i32, count: i32, single
     tension = f64x2.add(tension, f64x2.add(f64x2.mul(sumB, e), rs));
     if (further) tension = f64x2.add(tension, v128.load(x + FX * pitch));
     tension = v128.and(f64x2.pmax(tension, zero), taut);
-    // About to go slack within the step: it pulls for the part of the step before. Pulling all through it gives energy.
-    const was = v128.load(eat);
-    const leaving = v128.and(f64x2.lt(f64x2.add(e, e), was), taut);
-    if (v128.any_true(leaving)) {
-      const part = f64x2.mul(tension, f64x2.div(e, f64x2.sub(was, e)));
-      tension = v128.bitselect(part, tension, leaving);
+    // It pulled all through the step in which it went slack: it gives back what was too much.
+    const left = v128.andnot(f64x2.gt(last, zero), taut);
+    if (v128.any_true(left)) {
+      const back = f64x2.div(f64x2.mul(last, e), f64x2.sub(was, e));
+      tension = v128.bitselect(back, tension, left);
     }
     put(r1at, v128.and(f64x2.sub(f64x2.mul(A1, r1), f64x2.mul(C1, e)), taut), single);
     put(r2at, v128.and(f64x2.sub(f64x2.mul(A2, r2), f64x2.mul(C2, e)), taut), single);
     put(r3at, v128.and(f64x2.sub(f64x2.mul(A3, r3), f64x2.mul(C3, e)), taut), single);
     put(r4at, v128.and(f64x2.sub(f64x2.mul(A4, r4), f64x2.mul(C4, e)), taut), single);
-    const work = f64x2.mul(f64x2.add(v128.load(tat), tension), f64x2.sub(e, was));
+    const work = f64x2.mul(f64x2.add(last, tension), f64x2.sub(e, was));
     put(tat, tension, single);
     put(eat, e, single);
-    let above = f64x2.sub(tension, v128.load(sat));
-    if (single) above = v128.shuffle<f64>(above, above, 0, 0);
-    over = f64x2.pmax(over, above);
     const s = f64x2.div(tension, length);
+    const pulls = v128.or(taut, left);
     const f = eat + pitch;
-    put(f, f64x2.mul(s, dx), single);
-    put(f + pitch, f64x2.mul(s, dy), single);
-    put(f + 2 * pitch, f64x2.mul(s, dz), single);
+    put(f, v128.and(f64x2.mul(s, dx), pulls), single);
+    put(f + pitch, v128.and(f64x2.mul(s, dy), pulls), single);
+    put(f + 2 * pitch, v128.and(f64x2.mul(s, dz), pulls), single);
     if (single) {
       W = f64x2.replace_lane(W, 0, f64x2.extract_lane(W, 0) + f64x2.extract_lane(work, 0));
     } else W = f64x2.add(W, work);
   }
-  excess = over;
   return W;
 }
 
 /** A whole run: its pairs, then the element that is left over. */
-// @ts-ignore: decorator
-@inline
-function elementsOfRun(line: i32, pitch: i32, run: i32, further: bool): f64 {
+function elementsOfRun(line: i32, pitch: i32, run: i32): f64 {
   const first = <i32>load<f64>(run, FIRST);
   const count = <i32>load<f64>(run, LAST) - first;
   const even = count & ~1;
-  let W = elements(line, pitch, run, first, even, false, further, f64x2.splat(0));
-  if (count & 1) W = elements(line, pitch, run, first + even, 1, true, further, W);
+  const cubics = <i32>load<f64>(run, CUBICS) * CUBIC;
+  let W = f64x2.splat(0);
+  if (load<f64>(run, BRANCHES) > 4) {
+    furtherBranches(line, pitch, run);
+    W = anyElements(line, pitch, run, first, even, false, true, cubics, W);
+  } else if (cubics) W = tableElements(line, pitch, run, first, even, cubics, W);
+  else W = straightElements(line, pitch, run, first, even, W);
+  if (count & 1) W = anyElements(line, pitch, run, first + even, 1, true, load<f64>(run, BRANCHES) > 4, cubics, W);
   return f64x2.extract_lane(W, 0) + f64x2.extract_lane(W, 1);
+}
+
+function straightElements(line: i32, pitch: i32, run: i32, from: i32, count: i32, W: v128): v128 {
+  return elements(line, pitch, run, from, count, false, false, 0, W);
+}
+function tableElements(line: i32, pitch: i32, run: i32, from: i32, count: i32, cubics: i32, W: v128): v128 {
+  return elements(line, pitch, run, from, count, false, false, cubics, W);
+}
+function anyElements(line: i32, pitch: i32, run: i32, from: i32, count: i32, single: bool, further: bool, cubics: i32, W: v128): v128 {
+  return elements(line, pitch, run, from, count, single, further, cubics, W);
 }
 
 /** Branches five to eight of a run: leaves their tension in the FX column, where `elements` picks it up. */
@@ -156,7 +188,14 @@ function furtherBranches(line: i32, pitch: i32, run: i32): void {
     const dx = load<f64>(x, 8) - load<f64>(x);
     const dy = load<f64>(x + pitch, 8) - load<f64>(x + pitch);
     const dz = load<f64>(x + 2 * pitch, 8) - load<f64>(x + 2 * pitch);
-    const e = sqrt<f64>(dx * dx + dy * dy + dz * dz + TINY) * load<f64>(x + IL * pitch) - 1;
+    const v = x + VX * pitch;
+    const ux = load<f64>(v, 8) - load<f64>(v);
+    const uy = load<f64>(v + pitch, 8) - load<f64>(v + pitch);
+    const uz = load<f64>(v + 2 * pitch, 8) - load<f64>(v + 2 * pitch);
+    const chord = sqrt<f64>(dx * dx + dy * dy + dz * dz + TINY) * load<f64>(x + IL * pitch) - 1;
+    const half = 0.5 * (chord - load<f64>(x + E * pitch));
+    const turned = load<f64>(run, TURN) * (ux * ux + uy * uy + uz * uz) - half * half;
+    const e = turned > 0 ? chord - turned : chord;
     let tension: f64 = 0;
     for (let b = 4; b < branches; b++) {
       const at = x + (R + b) * pitch;
@@ -235,33 +274,31 @@ function moveNodes(line: i32, pitch: i32, elements: i32, step: f64): void {
   store<f64>(v + 2 * pitch, vz);
 }
 
-/**
- * One step of a line. Places and distances are in numbers of eight bytes, as in TypeScript. At `out` the work that
- * stretching took is added up; the largest excess of tension over strength is returned.
- */
-export function step(
-  base: i32,
-  pitchNumbers: i32,
-  runs: i32,
-  runCount: i32,
-  runPitch: i32,
-  dt: f64,
-  out: i32,
-): f64 {
-  const line = base << 3;
-  const pitch = pitchNumbers << 3;
-  excess = f64x2.splat(-Infinity);
-  let work = load<f64>(out << 3);
-  for (let k = 0; k < runCount; k++) {
-    const run = (runs + k * runPitch) << 3;
-    let W: f64;
-    if (load<f64>(run, BRANCHES) > 4) {
-      furtherBranches(line, pitch, run);
-      W = elementsOfRun(line, pitch, run, true);
-    } else W = elementsOfRun(line, pitch, run, false);
-    work += W * load<f64>(run, HALF_LENGTH);
+/** By how much tension exceeds strength where it does so most; 0 where nowhere. The columns' spare places hold zeros. */
+function findExcess(line: i32, pitch: i32): f64 {
+  let excess = f64x2.splat(0);
+  const stop = line + (S + 1) * pitch;
+  for (let s = line + S * pitch; s < stop; s += 16) {
+    excess = f64x2.pmax(excess, f64x2.sub(v128.load(s + pitch), v128.load(s)));
   }
-  store<f64>(out << 3, work);
-  moveNodes(line, pitch, <i32>load<f64>((runs + (runCount - 1) * runPitch) << 3, LAST), dt);
   return max(f64x2.extract_lane(excess, 0), f64x2.extract_lane(excess, 1));
+}
+
+/** One step of the line whose head lies at this number of the memory; its end nodes are the caller's. */
+export function step(at: i32): void {
+  const head = at << 3;
+  const line = <i32>load<f64>(head, BASE) << 3;
+  const pitch = <i32>load<f64>(head, PITCH) << 3;
+  const runPitch = <i32>load<f64>(head, RUN_PITCH) << 3;
+  const runCount = <i32>load<f64>(head, RUN_COUNT);
+  let run = <i32>load<f64>(head, RUNS) << 3;
+  let work = load<f64>(head, WORK);
+  let last = 0;
+  for (let k = 0; k < runCount; k++, run += runPitch) {
+    work += elementsOfRun(line, pitch, run) * load<f64>(run, HALF_LENGTH);
+    last = <i32>load<f64>(run, LAST);
+  }
+  store<f64>(head, work, WORK);
+  if (load<f64>(head, BREAKABLE) == 1) store<f64>(head, findExcess(line, pitch), EXCESS);
+  moveNodes(line, pitch, last, load<f64>(head, STEP));
 }

@@ -6,7 +6,7 @@ import { GRAVITY } from "./constants.ts";
 import { stretchEnergy } from "./lineEnergy.ts";
 import type { LineKernel } from "./lineKernel.ts";
 import { fastestKernel } from "./lineKernelWasm.ts";
-import { COLUMN, RUN } from "./lineLayout.ts";
+import { COLUMN, HEAD, RUN } from "./lineLayout.ts";
 import { endOf, type Line, loadLine, plainLine, stepLimit } from "./model.ts";
 import type { LineMake } from "./problem.ts";
 import { hangChain, type Piece } from "./statics/hangPieces.ts";
@@ -50,7 +50,7 @@ export class BareLine {
   readonly step: number;
   /** Work that stretching the line took so far [J]. */
   get stretchWork(): number {
-    return this.#out[0]!;
+    return this.#m[this.#line.head + HEAD.work]!;
   }
   time = 0;
   readonly #line: Line;
@@ -58,7 +58,6 @@ export class BareLine {
   readonly #extra: Float64Array;
   readonly #lift: number;
   readonly #ends: { readonly first: End; readonly last: End };
-  readonly #out = new Float64Array(2);
 
   constructor({ make, length, elements, masses, weightless, stepShare, step, kernel }: BareLineOptions) {
     this.#line = plainLine(make, length, elements);
@@ -98,7 +97,7 @@ export class BareLine {
   }
   /** Tension of an element in the last step [N]. */
   tension(element: number): number {
-    return this.#m[this.#line.base + COLUMN.T * this.#line.pitch + element]!;
+    return Math.max(0, this.#m[this.#line.base + COLUMN.T * this.#line.pitch + element]!);
   }
   /** Energy held in stretch [J]. */
   stored(): number {
@@ -180,13 +179,12 @@ export class BareLine {
   }
 
   advance(steps: number): void {
-    const { base, pitch, runsAt, runs, runPitch, nodes } = this.#line;
+    const { base, pitch, head, nodes } = this.#line;
     const m = this.#m;
     const VZ = base + COLUMN.VZ * pitch;
     for (let k = 0; k < steps; k++) {
       if (this.#lift > 0) for (let i = 1; i < nodes - 1; i++) m[VZ + i] = m[VZ + i]! + this.#lift;
-      this.#out[1] = Number.NEGATIVE_INFINITY;
-      this.#kernel.step(base, pitch, runsAt, runs.length, runPitch, this.step, this.#out);
+      this.#kernel.step(head);
       this.#moveEnd(this.#ends.first);
       this.#moveEnd(this.#ends.last);
       this.time += this.step;

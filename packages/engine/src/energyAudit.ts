@@ -50,6 +50,8 @@ export class EnergyAudit {
   readonly #heldAtStart: readonly number[];
   readonly #leashAtStart: number;
   readonly #linesBefore: readonly Float64Array[];
+  /** Per line and element: how much longer it is than its tension is of [m]. */
+  readonly #ahead: readonly Float64Array[];
   readonly #particlesBefore = new Float64Array(24);
   #next = 0;
 
@@ -59,6 +61,7 @@ export class EnergyAudit {
     this.#ledger = ledger;
     this.#heldAtStart = parts.lines.map((line) => stretchEnergy(line, parts.memory));
     this.#leashAtStart = parts.leash.stored(parts.leashSpan());
+    this.#ahead = parts.lines.map(({ elements }) => new Float64Array(elements));
     this.#linesBefore = parts.lines.map((line) => new Float64Array(3 * line.pitch));
   }
 
@@ -73,8 +76,8 @@ export class EnergyAudit {
     now.potential = GRAVITY * (problem.ring.mass * ring[2]! + problem.walker.mass * walker[2]!);
     for (const line of lines) now.potential += heightEnergy(line, m);
     for (const anchor of legAnchors) now.potential += GRAVITY * anchor.mass * anchor.state[2]!;
-    now.stretchMain = stretchEnergy(lines[0]!, m);
-    now.stretchBackup = lines[1] ? stretchEnergy(lines[1], m) : 0;
+    now.stretchMain = stretchEnergy(lines[0]!, m, this.#ahead[0]!);
+    now.stretchBackup = lines[1] ? stretchEnergy(lines[1], m, this.#ahead[1]!) : 0;
     now.stretchLeash = leash.stored(leashSpan());
     now.stretchOther = 0;
     for (const end of ends) now.stretchOther += end.stored();
@@ -127,8 +130,17 @@ export class EnergyAudit {
     return energy;
   }
 
-  /** What stretching a line took, less what it still holds and what went when it parted or slipped [J]. */
+  /**
+   * What stretching a line took, less what it still holds and what went when it parted or slipped [J]. The work is booked up to
+   * the strains that the tensions are of, a little short of those at which the energy is read.
+   */
   #lineLoss(k: number, held: number): number {
-    return this.#parts.out[k]![0]! - (held - this.#heldAtStart[k]!) - this.#spent.lines[k]!;
+    const { memory: m, lines, out } = this.#parts;
+    const { base, pitch } = lines[k]!;
+    const T = base + COLUMN.T * pitch;
+    const ahead = this.#ahead[k]!;
+    let further = 0;
+    for (let e = 0; e < ahead.length; e++) further += m[T + e]! * ahead[e]!;
+    return out[k]![0]! + further - (held - this.#heldAtStart[k]!) - this.#spent.lines[k]!;
   }
 }

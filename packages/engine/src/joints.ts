@@ -27,19 +27,34 @@ interface Group {
   readonly at: number[];
   readonly pitch: number[];
   readonly mass: number[];
+  /** Of all of them [kg]. */
+  total: number;
   readonly joint: (JointState | undefined)[];
+}
+
+/** Takes all nodes of another group in. */
+function merge(group: Group, { at, pitch, mass, joint }: Group): void {
+  group.at.push(...at);
+  group.pitch.push(...pitch);
+  group.mass.push(...mass);
+  group.joint.push(...joint);
 }
 
 export class Joints {
   readonly states: readonly JointState[];
   readonly #m: Float64Array;
+  readonly #step: number;
+  /** Share of a new reading in the low-pass [-]. */
+  readonly #blend: number;
   readonly #main: Line;
   readonly #backup: Line | undefined;
   #seamWhole: boolean;
   #groups: readonly Group[] = [];
 
-  constructor(main: Line, backup: Line | undefined, joints: readonly Joint[], memory: Float64Array) {
+  constructor(main: Line, backup: Line | undefined, joints: readonly Joint[], memory: Float64Array, step: number) {
     this.#m = memory;
+    this.#step = step;
+    this.#blend = step / (step + LOAD_CELL);
     this.#main = main;
     this.#backup = backup;
     this.#seamWhole = main.seam >= 0;
@@ -78,56 +93,72 @@ export class Joints {
         at: members.map((i) => main.base + i),
         pitch: members.map(() => main.pitch),
         mass: members.map((i) => main.masses[i]!),
+        total: 0,
         joint: members.map(() => undefined as JointState | undefined),
       };
       groups.set(seat(node), group);
       return group;
     };
     if (this.#seamWhole) groupAt(main.seam);
+    const held = new Map<number, Group>();
     for (const state of this.states) {
       const backup = this.#backup;
       if (!state.whole || !backup) continue;
       const group = groupAt(state.joint.main);
+      const other = held.get(state.joint.backup);
+      // A joint whose nodes move as one already, by another joint at the same nodes, carries nothing while that one holds.
+      if (other === group) continue;
+      if (other) {
+        merge(other, group);
+        for (const [node, one] of groups) if (one === group) groups.set(node, other);
+        for (const [node, one] of held) if (one === group) held.set(node, other);
+        continue;
+      }
+      held.set(state.joint.backup, group);
       group.at.push(backup.base + state.joint.backup);
       group.pitch.push(backup.pitch);
       group.mass.push(backup.masses[state.joint.backup]!);
       group.joint.push(state);
     }
-    this.#groups = [...groups.values()];
+    this.#groups = [...new Set(groups.values())];
+    for (const group of this.#groups) group.total = group.mass.reduce((sum, mass) => sum + mass, 0);
   }
 
-  /** Shares the momenta of joined nodes after both lines have moved. */
-  bind(step: number, time: number): void {
-    const m = this.#m;
-    const blend = step / (step + LOAD_CELL);
+  /** Shares the momenta of joined nodes after both lines have moved in this step, the so-many-th. */
+  bind(steps: number): void {
     for (let g = 0; g < this.#groups.length; g++) {
-      const { at, pitch, mass, joint } = this.#groups[g]!;
-      let total = 0;
-      for (let k = 0; k < at.length; k++) total += mass[k]!;
-      for (let c = 0; c < 3; c++) {
-        let momentum = 0;
-        for (let k = 0; k < at.length; k++) momentum += mass[k]! * m[at[k]! + (COLUMN.VX + c) * pitch[k]!]!;
-        const shared = momentum / total;
-        for (let k = 0; k < at.length; k++) {
-          const V = at[k]! + (COLUMN.VX + c) * pitch[k]!;
-          const X = at[k]! + c * pitch[k]!;
-          const change = shared - m[V]!;
-          const load = joint[k]?.load;
-          if (load) load[c] = load[c]! + blend * ((mass[k]! * change) / step - load[c]!);
-          m[X] = m[X]! + step * change;
-          m[V] = shared;
-        }
+      const group = this.#groups[g]!;
+      for (let c = 0; c < 3; c++) this.#share(group, c);
+      for (let k = 1; k < group.joint.length; k++) {
+        const state = group.joint[k];
+        if (state) this.#read(state, steps);
       }
-      for (let k = 1; k < at.length; k++) {
-        const state = joint[k];
-        if (!state) continue;
-        const { load } = state;
-        state.force = Math.sqrt(load[0]! * load[0]! + load[1]! * load[1]! + load[2]! * load[2]!);
-        if (state.force > state.peak) {
-          state.peak = state.force;
-          state.peakTime = time;
-        }
-      }
+    }
+  }
+
+  #share({ at, pitch, mass, total, joint }: Group, c: number): void {
+    const m = this.#m;
+    const step = this.#step;
+    let momentum = 0;
+    for (let k = 0; k < at.length; k++) momentum += mass[k]! * m[at[k]! + (COLUMN.VX + c) * pitch[k]!]!;
+    const shared = momentum / total;
+    for (let k = 0; k < at.length; k++) {
+      const V = at[k]! + (COLUMN.VX + c) * pitch[k]!;
+      const X = at[k]! + c * pitch[k]!;
+      const change = shared - m[V]!;
+      const load = joint[k]?.load;
+      if (load) load[c] = load[c]! + this.#blend * ((mass[k]! * change) / step - load[c]!);
+      m[X] = m[X]! + step * change;
+      m[V] = shared;
+    }
+  }
+
+  #read(state: JointState, steps: number): void {
+    const { load } = state;
+    state.force = Math.sqrt(load[0]! * load[0]! + load[1]! * load[1]! + load[2]! * load[2]!);
+    if (state.force > state.peak) {
+      state.peak = state.force;
+      state.peakTime = steps * this.#step;
     }
   }
 }

@@ -14,11 +14,23 @@ export class Leash {
   readonly #step: MaxwellStep;
   readonly #r: Float64Array;
   #last = 0;
+  #slack = false;
+  readonly #dt: number;
+  readonly #ringMass: number;
+  readonly #walkerMass: number;
   readonly #sum: number;
   /** ΣE of the branches [N]. */
   readonly #branches: number;
 
-  constructor(leash: { length: number; material: Material }, curve: TensionCurve, step: number) {
+  constructor(
+    leash: { length: number; material: Material },
+    curve: TensionCurve,
+    masses: { ring: number; walker: number },
+    step: number,
+  ) {
+    this.#dt = step;
+    this.#ringMass = masses.ring;
+    this.#walkerMass = masses.walker;
     this.#length = leash.length;
     this.#curve = curve;
     this.#branches = branchStiffness(leash.material.branches);
@@ -35,25 +47,48 @@ export class Leash {
     for (let i = 0; i < this.#r.length; i++) this.#r[i] = -this.#step.stiffness[i]! * strain;
   }
 
-  /** Tension at a distance, moving the branches on by one step [N]. */
-  pull(distance: number): number {
-    if (!this.whole) return 0;
+  /**
+   * Pulls ring and walker (positions and velocities) together for one step, which moves the branches on. Where they are is
+   * read here: numbers passed about in the hot loop would end up on the heap.
+   */
+  pull(ring: Float64Array, walker: Float64Array): void {
+    if (!this.whole) return;
+    const dx = walker[0]! - ring[0]!;
+    const dy = walker[1]! - ring[1]!;
+    const dz = walker[2]! - ring[2]!;
+    const distance = Math.sqrt(dx * dx + dy * dy + dz * dz);
     const strain = distance / this.#length - 1;
-    const { decay, release } = this.#step;
     let tension = 0;
     if (strain > 0) {
-      tension = tensionAt(this.#curve, strain) + this.#sum * strain;
-      for (let i = 0; i < this.#r.length; i++) {
-        const r = this.#r[i]!;
-        tension += r;
-        this.#r[i] = decay[i]! * r - release[i]! * strain;
+      const { decay, release } = this.#step;
+      const r = this.#r;
+      const { cubics, end, endSlope } = this.#curve;
+      tension = cubics.length === 0 ? endSlope * (strain - end) : tensionAt(this.#curve, strain);
+      tension += this.#sum * strain;
+      for (let i = 0; i < r.length; i++) {
+        tension += r[i]!;
+        r[i] = decay[i]! * r[i]! - release[i]! * strain;
       }
       if (tension < 0) tension = 0;
-    } else this.#r.fill(0);
+      this.#slack = false;
+    } else if (!this.#slack) {
+      this.#r.fill(0);
+      this.#slack = true;
+    }
+    if (tension > 0) {
+      const s = (tension * this.#dt) / distance;
+      const ringShare = s / this.#ringMass;
+      const walkerShare = s / this.#walkerMass;
+      ring[3] = ring[3]! + ringShare * dx;
+      ring[4] = ring[4]! + ringShare * dy;
+      ring[5] = ring[5]! + ringShare * dz;
+      walker[3] = walker[3]! - walkerShare * dx;
+      walker[4] = walker[4]! - walkerShare * dy;
+      walker[5] = walker[5]! - walkerShare * dz;
+    }
     this.work += 0.5 * (this.tension + tension) * (distance - this.#last);
     this.#last = distance;
     this.tension = tension;
-    return tension;
   }
 
   /** Energy held at a distance, before `pull` [J]. */

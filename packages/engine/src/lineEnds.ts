@@ -74,6 +74,8 @@ export class LineEnd {
   readonly node: number;
   readonly #m: Float64Array;
   readonly #element: number;
+  /** Place of the end element's tension in memory. */
+  readonly #tension: number;
   readonly #sign: number;
   readonly #direction: readonly [number, number, number];
   readonly #stiffness: number;
@@ -85,6 +87,7 @@ export class LineEnd {
     this.#m = memory;
     this.node = end === "A" ? 0 : line.nodes - 1;
     this.#element = end === "A" ? 0 : line.elements - 1;
+    this.#tension = line.base + COLUMN.T * line.pitch + this.#element;
     this.#sign = end === "A" ? 1 : -1;
     this.#direction = chordDirection(problem);
     this.#stiffness = anchorOf(problem, end).stiffness ?? 0;
@@ -105,9 +108,10 @@ export class LineEnd {
     this.#m[this.#inverseMass] = 1 / this.line.masses[this.node]!;
   }
 
-  /** Load on the anchor [N]; none once the end is free. */
+  /** Load on the anchor [N]; none once the end is free, nor while the element gives back what it pulled too long. */
   get load(): number {
-    return this.kind === "free" ? 0 : this.#m[this.line.base + COLUMN.T * this.line.pitch + this.#element]!;
+    const tension = this.#m[this.#tension]!;
+    return tension > 0 && this.kind !== "free" ? tension : 0;
   }
 
   /** Adds the line's pull on this end to `force`. */

@@ -31,8 +31,11 @@ function strainEnergy(line: Line, m: Float64Array, e: number, run: Run, at: numb
   return pull < 0 ? energy - overdrawn(run.curve, strain, pull, branchStiffness(run.material.branches)) : energy;
 }
 
-/** Energy held in the whole line [J]. */
-export function stretchEnergy(line: Line, m: Float64Array): number {
+/**
+ * Energy held in the whole line at its positions [J]. Where `ahead` is given, it takes how much longer every element is than the
+ * strain says that its tension in this step will be of, for what it turns [m]; for the audit, before the step.
+ */
+export function stretchEnergy(line: Line, m: Float64Array, ahead?: Float64Array): number {
   const { base, pitch, runs } = line;
   const Y = base + pitch;
   const Z = Y + pitch;
@@ -52,7 +55,11 @@ export function stretchEnergy(line: Line, m: Float64Array): number {
       const dy = m[Y + e + 1]! - m[Y + e]!;
       const dz = m[Z + e + 1]! - m[Z + e]!;
       const strain = Math.sqrt(dx * dx + dy * dy + dz * dz) * inverseLength - 1;
-      if (!(strain > 0)) continue;
+      if (!(strain > 0)) {
+        if (ahead) ahead[e] = 0;
+        continue;
+      }
+      if (ahead) ahead[e] = turning(line, m, e, strain, m[at + RUN.turn]!) / inverseLength;
       let density = cubics.length === 0 ? 0.5 * endSlope * strain * strain : energyAt(curve, strain);
       let pull = 0;
       for (let b = 0; b < branches; b++) {
@@ -65,6 +72,17 @@ export function stretchEnergy(line: Line, m: Float64Array): number {
     }
   }
   return energy;
+}
+
+/** What the kernels take off an element's strain for the angle that it turns in a step, before the step [-]. */
+function turning(line: Line, m: Float64Array, e: number, chord: number, turn: number): number {
+  const { base, pitch } = line;
+  const V = base + COLUMN.VX * pitch + e;
+  const ux = m[V + 1]! - m[V]!;
+  const uy = m[V + pitch + 1]! - m[V + pitch]!;
+  const uz = m[V + 2 * pitch + 1]! - m[V + 2 * pitch]!;
+  const half = 0.5 * (chord - m[base + COLUMN.E * pitch + e]!);
+  return Math.max(0, turn * (ux * ux + uy * uy + uz * uz) - half * half);
 }
 
 /** Height energy of the line's nodes above z = 0 [J]. */

@@ -2,11 +2,10 @@
  * The hot loop, readable reference and fallback: one step of one line, in one sweep over its memory (see `lineLayout.ts`).
  *
  * Symbols: e strain [-], T tension [N], r branch state [N] (see `maxwell.ts`), A decay, B stiffness, C release, W work [J].
- * Nothing is allocated; nothing throws. Results come back in `out`: out[0] gains the work that stretching the line took (by
- * the trapezoid of tension over strain), out[1] is the largest excess of tension over strength [N].
+ * Nothing is allocated; nothing throws. Work of stretching is booked by the trapezoid of tension over strain.
  */
 import { GRAVITY } from "./constants.ts";
-import { COLUMN, RUN } from "./lineLayout.ts";
+import { COLUMN, HEAD, RUN } from "./lineLayout.ts";
 
 /** Keeps the direction of an element of no length finite; far below the rounding of any real length squared [m²]. */
 const TINY = 1e-300;
@@ -16,15 +15,10 @@ const TINY = 1e-300;
  * force, nothing reads node i at its old place any more: velocities by the forces on either side and gravity, then positions
  * (symplectic Euler, leapfrog). The line's end nodes are the caller's; `before` holds the forces of the element before.
  */
-function sweepRun(
-  m: Float64Array,
-  base: number,
-  pitch: number,
-  run: number,
-  step: number,
-  out: Float64Array,
-  before: Float64Array,
-): void {
+function sweepRun(m: Float64Array, head: number, run: number, before: Float64Array): void {
+  const base = m[head + HEAD.base]! | 0;
+  const pitch = m[head + HEAD.pitch]! | 0;
+  const step = m[head + HEAD.step]!;
   const first = m[run + RUN.first]! | 0;
   const last = m[run + RUN.last]! | 0;
   const slope = m[run + RUN.endSlope]!;
@@ -53,8 +47,7 @@ function sweepRun(
   const R2 = (R1 + pitch) | 0;
   const R3 = (R2 + pitch) | 0;
   const R4 = (R3 + pitch) | 0;
-  const S = (base + COLUMN.S * pitch) | 0;
-  const TT = (S + pitch) | 0;
+  const TT = (base + COLUMN.T * pitch) | 0;
   const E = (TT + pitch) | 0;
   const FX = (E + pitch) | 0;
   const FY = (FX + pitch) | 0;
@@ -63,10 +56,14 @@ function sweepRun(
   // Every other element's work is summed apart: the order in which two lanes do it.
   let W = 0;
   let otherW = 0;
-  let excess = out[1]!;
   let px = m[X + first]!;
   let py = m[Y + first]!;
   let pz = m[Z + first]!;
+  const turn = m[run + RUN.turn]!;
+  // Velocities before the step of the node at hand; it has its new ones when the next element comes to it.
+  let ox = m[VX + first]!;
+  let oy = m[VY + first]!;
+  let oz = m[VZ + first]!;
   let fx = before[0]!;
   let fy = before[1]!;
   let fz = before[2]!;
@@ -78,8 +75,19 @@ function sweepRun(
     const dy = qy - py;
     const dz = qz - pz;
     const length = Math.sqrt(dx * dx + dy * dy + dz * dz + TINY);
-    const e = length * m[(IL + i) | 0]! - 1;
+    const wx = m[(VX + i + 1) | 0]!;
+    const wy = m[(VY + i + 1) | 0]!;
+    const wz = m[(VZ + i + 1) | 0]!;
+    const ux = wx - ox;
+    const uy = wy - oy;
+    const uz = wz - oz;
+    // Less a quarter of the square of the angle it turns in a step (see THEORY.md): of all motion, what is not stretching.
     const was = m[(E + i) | 0]!;
+    const chord = length * m[(IL + i) | 0]! - 1;
+    const half = 0.5 * (chord - was);
+    const turned = turn * (ux * ux + uy * uy + uz * uz) - half * half;
+    const e = turned > 0 ? chord - turned : chord;
+    const pulled = m[(TT + i) | 0]!;
     let T = 0;
     if (e > 0) {
       // Slow-pull curve: straight beyond `end`, cubics below it, in the order of their strains.
@@ -98,8 +106,6 @@ function sweepRun(
       T += sumB * e + (r1 + r2 + (r3 + r4));
       if (further) T += m[(FX + i) | 0]!;
       if (T < 0) T = 0;
-      // About to go slack within the step: it pulls for the part of the step before. Pulling all through it gives energy.
-      if (e + e < was) T *= e / (was - e);
       m[(R1 + i) | 0] = A1 * r1 - C1 * e;
       m[(R2 + i) | 0] = A2 * r2 - C2 * e;
       m[(R3 + i) | 0] = A3 * r3 - C3 * e;
@@ -110,18 +116,23 @@ function sweepRun(
       m[(R2 + i) | 0] = 0;
       m[(R3 + i) | 0] = 0;
       m[(R4 + i) | 0] = 0;
+      // It pulled all through the step in which it went slack: it gives back what was too much.
+      if (pulled > 0) T = (pulled * e) / (was - e);
     }
-    const sum = W + (m[(TT + i) | 0]! + T) * (e - was);
+    const sum = W + (pulled + T) * (e - was);
     W = otherW;
     otherW = sum;
     m[(TT + i) | 0] = T;
     m[(E + i) | 0] = e;
-    const over = T - m[(S + i) | 0]!;
-    if (over > excess) excess = over;
-    const s = T / length;
-    const gx = s * dx;
-    const gy = s * dy;
-    const gz = s * dz;
+    let gx = 0;
+    let gy = 0;
+    let gz = 0;
+    if (e > 0 || T < 0) {
+      const s = T / length;
+      gx = s * dx;
+      gy = s * dy;
+      gz = s * dz;
+    }
     m[(FX + i) | 0] = gx;
     m[(FY + i) | 0] = gy;
     m[(FZ + i) | 0] = gz;
@@ -140,6 +151,9 @@ function sweepRun(
     fx = gx;
     fy = gy;
     fz = gz;
+    ox = wx;
+    oy = wy;
+    oz = wz;
     px = qx;
     py = qy;
     pz = qz;
@@ -147,22 +161,30 @@ function sweepRun(
   before[0] = fx;
   before[1] = fy;
   before[2] = fz;
-  out[0] = out[0]! + (W + otherW) * m[run + RUN.halfLength]!;
-  out[1] = excess;
+  m[head + HEAD.work] = m[head + HEAD.work]! + (W + otherW) * m[run + RUN.halfLength]!;
 }
 
 /**
  * Branches five to eight of a run: leaves their tension in the FX column, where the sweep picks it up before it writes its
  * forces there. Rare, so kept apart.
  */
-function furtherBranches(m: Float64Array, base: number, pitch: number, run: number): void {
+function furtherBranches(m: Float64Array, head: number, run: number): void {
+  const base = m[head + HEAD.base]!;
+  const pitch = m[head + HEAD.pitch]!;
   const branches = m[run + RUN.branches]!;
   for (let i = m[run + RUN.first]!; i < m[run + RUN.last]!; i++) {
     const x = base + i;
     const dx = m[x + 1]! - m[x]!;
     const dy = m[x + pitch + 1]! - m[x + pitch]!;
     const dz = m[x + 2 * pitch + 1]! - m[x + 2 * pitch]!;
-    const e = Math.sqrt(dx * dx + dy * dy + dz * dz + TINY) * m[x + COLUMN.IL * pitch]! - 1;
+    const v = x + COLUMN.VX * pitch;
+    const ux = m[v + 1]! - m[v]!;
+    const uy = m[v + pitch + 1]! - m[v + pitch]!;
+    const uz = m[v + 2 * pitch + 1]! - m[v + 2 * pitch]!;
+    const chord = Math.sqrt(dx * dx + dy * dy + dz * dz + TINY) * m[x + COLUMN.IL * pitch]! - 1;
+    const half = 0.5 * (chord - m[x + COLUMN.E * pitch]!);
+    const turned = m[run + RUN.turn]! * (ux * ux + uy * uy + uz * uz) - half * half;
+    const e = turned > 0 ? chord - turned : chord;
     let tension = 0;
     for (let b = 4; b < branches; b++) {
       const at = x + (COLUMN.R + b) * pitch;
@@ -174,19 +196,25 @@ function furtherBranches(m: Float64Array, base: number, pitch: number, run: numb
   }
 }
 
+/** By how much tension exceeds strength where it does so most; 0 where nowhere. */
+function findExcess(m: Float64Array, head: number): void {
+  const pitch = m[head + HEAD.pitch]! | 0;
+  const S = (m[head + HEAD.base]! + COLUMN.S * pitch) | 0;
+  let excess = 0;
+  // The columns' spare places hold zeros.
+  for (let i = 0; i < pitch; i++) {
+    const over = m[(S + pitch + i) | 0]! - m[(S + i) | 0]!;
+    if (over > excess) excess = over;
+  }
+  m[head + HEAD.excess] = excess;
+}
+
 /** A kernel moves one line on by one step; end nodes are the caller's. */
 export interface LineKernel {
   readonly name: "typescript" | "wasm";
   readonly memory: Float64Array;
-  step(
-    base: number,
-    pitch: number,
-    runs: number,
-    runCount: number,
-    runPitch: number,
-    step: number,
-    out: Float64Array,
-  ): void;
+  /** Moves the line whose head (see `HEAD`) lies at this place. Whole numbers only: others would end up on the heap. */
+  step(head: number): void;
 }
 
 /** The kernel in TypeScript, on memory of its own of so many numbers. */
@@ -196,12 +224,16 @@ export function typescriptKernel(size: number): LineKernel {
   return {
     name: "typescript",
     memory,
-    step(base, pitch, runs, runCount, runPitch, step, out) {
+    step(head) {
+      const runs = memory[head + HEAD.runs]!;
+      const runCount = memory[head + HEAD.runCount]!;
+      const runPitch = memory[head + HEAD.runPitch]!;
       for (let k = 0; k < runCount; k++) {
         const run = runs + k * runPitch;
-        if (memory[run + RUN.branches]! > 4) furtherBranches(memory, base, pitch, run);
-        sweepRun(memory, base, pitch, run, step, out, before);
+        if (memory[run + RUN.branches]! > 4) furtherBranches(memory, head, run);
+        sweepRun(memory, head, run, before);
       }
+      if (memory[head + HEAD.breakable] === 1) findExcess(memory, head);
     },
   };
 }

@@ -16,15 +16,7 @@ interface WasmPlatform {
   readonly atob?: (text: string) => string;
 }
 interface WasmExports {
-  step(
-    base: number,
-    pitch: number,
-    runs: number,
-    runCount: number,
-    runPitch: number,
-    step: number,
-    out: number,
-  ): number;
+  step(head: number): void;
 }
 
 const PAGE = 65_536;
@@ -51,31 +43,17 @@ function moduleOf({ WebAssembly, atob }: WasmPlatform): object | undefined {
 export function wasmKernel(size: number): LineKernel | undefined {
   const platform = globalThis as WasmPlatform;
   const module = moduleOf(platform);
-  const out = size + (size & 1);
-  const pages = Math.ceil((8 * (out + 2)) / PAGE);
+  const pages = Math.ceil((8 * size) / PAGE);
   if (!module || pages > MOST_PAGES) return undefined;
   try {
     const { Memory, Instance } = platform.WebAssembly!;
     const memory = new Memory({ initial: pages, maximum: pages });
-    return kernelOn(new Instance(module, { env: { memory } }).exports as WasmExports, memory.buffer, out);
+    const { step } = new Instance(module, { env: { memory } }).exports as WasmExports;
+    return { name: "wasm", memory: new Float64Array(memory.buffer), step };
   } catch {
     // No room for another memory: the fallback needs less address space.
     return undefined;
   }
-}
-
-function kernelOn(exports: WasmExports, buffer: ArrayBuffer, work: number): LineKernel {
-  const memory = new Float64Array(buffer);
-  return {
-    name: "wasm",
-    memory,
-    step(base, pitch, runs, runCount, runPitch, step, out) {
-      memory[work] = out[0]!;
-      const excess = exports.step(base, pitch, runs, runCount, runPitch, step, work);
-      out[0] = memory[work]!;
-      if (excess > out[1]!) out[1] = excess;
-    },
-  };
 }
 
 /** The fastest kernel there is here: WebAssembly, or TypeScript where that cannot be had. */

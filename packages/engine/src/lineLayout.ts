@@ -4,8 +4,9 @@
  * element; element e joins nodes e and e + 1.
  *
  * Columns: positions X Y Z [m], velocities VX VY VZ [m/s], IM inverse mass [1/kg], IL inverse natural length [1/m] (0 in a
- * parted element, which then is slack for ever), R1..R8 branch states r [N], S strength [N], T tension [N],
- * E strain of the last step [-], FX FY FZ element force on its first node [N].
+ * parted element, which then is slack for ever), R1..R8 branch states r [N], S strength [N], T tension [N] (below zero for
+ * one step in which an element gives back what it pulled too long), E strain that the tension is of [-], FX FY FZ element force
+ * on its first node [N].
  */
 export const COLUMN = {
   X: 0,
@@ -28,6 +29,24 @@ export const COLUMNS = 22;
 /** Most Maxwell branches a material may have. */
 export const MOST_BRANCHES = 8;
 
+/**
+ * What a kernel is told of a line, by numbers in memory: where it lies, its runs (see `RUN`), the step [s]; and what it tells
+ * back: the work that stretching took so far [J], and by how much tension exceeds strength in the last step, 0 if nowhere [N].
+ * `breakable` is 1 for a line that has a strength, else 0.
+ */
+export const HEAD = {
+  base: 0,
+  pitch: 1,
+  runs: 2,
+  runCount: 3,
+  runPitch: 4,
+  step: 5,
+  breakable: 6,
+  work: 7,
+  excess: 8,
+} as const;
+export const HEAD_SIZE = 10;
+
 /** A run of elements of one material, described for the kernels by numbers in memory (see `RUN`). */
 export const RUN = {
   first: 0,
@@ -38,12 +57,15 @@ export const RUN = {
   cubics: 5,
   stiffnessSum: 6,
   halfLength: 7,
-  /** From here: decay[8], stiffness[8], release[8], compliance[8], then the cubics, five numbers each. */
+  /** From here: decay[8], stiffness[8], release[8], compliance[8]. */
   decay: 8,
   stiffness: 16,
   release: 24,
   compliance: 32,
-  table: 40,
+  /** (Δt/2h)² of the elements' length h: squared speed of one end about the other → a quarter of the squared angle [s²/m²]. */
+  turn: 40,
+  /** From here: the cubics, five numbers each. */
+  table: 42,
 } as const;
 
 /** Numbers a run needs with so many cubics. */

@@ -3,7 +3,7 @@
  * Built once per run; the step size is chosen here, from the stiffest line at its lightest node.
  */
 import type { LineKernel } from "./lineKernel.ts";
-import { COLUMN, COLUMNS, pitchFor, RUN, runSize } from "./lineLayout.ts";
+import { COLUMN, COLUMNS, HEAD, HEAD_SIZE, pitchFor, RUN, runSize } from "./lineLayout.ts";
 import { branchStiffness, maxwellStep } from "./maxwell.ts";
 import { buildMesh, type Place } from "./mesh.ts";
 import type { Anchor, LineMake, Material, Problem } from "./problem.ts";
@@ -42,6 +42,8 @@ export interface Line {
   readonly pitch: number;
   readonly runsAt: number;
   readonly runPitch: number;
+  /** Where what the kernel is told of the line lies (see `HEAD`). */
+  readonly head: number;
 }
 
 /** Nodes that move as one until they part. `main` is a node of the main line, `backup` of the backup. */
@@ -73,18 +75,13 @@ const SIZE: Readonly<Record<Accuracy, { size: number; least: number }>> = {
   standard: { size: 0.5, least: 48 },
   fine: { size: 0.25, least: 96 },
 };
-/**
- * Share of the stability limit 2/ω that a step uses: for lines that stay taut, and for lines that go slack. An element that
- * snaps taut and lets go again bounces like a ball on a spring; near the limit the steps see so little of the bounce that it
- * can gain energy.
- */
-const STEP_TAUT = 0.9;
-const STEP_SLACK = 0.7;
+/** Share of the stability limit 2/ω that a step uses [-]. */
+const STEP = 0.9;
 /**
  * An end that is let go flies at the wave speed times its strain: above this strain at the pretension [-], steps get shorter, so
  * that no element turns too far in one.
  */
-const RECOIL = 0.07;
+const RECOIL = 0.055;
 /**
  * The backup's elements may be this much longer than the main line's: longer ones save steps, but from about 1.5 on the peaks of
  * a catch lean to one side of the converged ones.
@@ -163,12 +160,11 @@ export function buildModel(problem: Problem, options: ModelOptions = {}): Model 
 
 /** Share of the stability limit that the steps of a problem use [-]. */
 function stepShareOf(problem: Problem): number {
-  const parts = problem.cut !== undefined || problem.main.strength !== undefined;
-  if (!problem.backup && !parts) return STEP_TAUT;
+  if (problem.cut === undefined && problem.main.strength === undefined) return STEP;
   const strains = sectionsOf(problem.main).map(({ material }) =>
     strainAt(tensionCurve(material.curve), problem.main.pretension),
   );
-  return parts ? STEP_SLACK * Math.min(1, RECOIL / Math.max(...strains)) : STEP_SLACK;
+  return STEP * Math.min(1, RECOIL / Math.max(...strains));
 }
 
 /** Elements of both lines take a wave about the same time to cross: a stiffer backup has longer ones, within reason. */
@@ -210,9 +206,9 @@ export function plainLine(make: LineMake, naturalLength: number, elements: numbe
 }
 
 /** Numbers of kernel memory up to the end of a line. */
-export const endOf = (line: Line): number => line.runsAt + line.runs.length * line.runPitch;
+export const endOf = (line: Line): number => line.head + HEAD_SIZE;
 
-type LineDraft = Omit<Line, "base" | "pitch" | "runsAt" | "runPitch">;
+type LineDraft = Omit<Line, "base" | "pitch" | "runsAt" | "runPitch" | "head">;
 
 function draftLine(
   name: "main" | "backup",
@@ -294,8 +290,10 @@ function lumpMasses(materials: readonly Material[], lengths: Float64Array): Floa
 
 function placeLine(draft: LineDraft, base: number): Line {
   const pitch = pitchFor(draft.nodes);
-  const runPitch = runSize(Math.max(...draft.runs.map(({ curve }) => curve.cubics.length / 5)));
-  return { ...draft, base, pitch, runsAt: base + COLUMNS * pitch, runPitch: runPitch + (runPitch & 1) };
+  const size = runSize(Math.max(...draft.runs.map(({ curve }) => curve.cubics.length / 5)));
+  const runPitch = size + (size & 1);
+  const runsAt = base + COLUMNS * pitch;
+  return { ...draft, base, pitch, runsAt, runPitch, head: runsAt + draft.runs.length * runPitch };
 }
 
 /**
@@ -329,7 +327,14 @@ function leashLimit(problem: Problem, curve: TensionCurve): number {
 /** Writes masses, lengths, strengths and the runs' coefficients of a line into the kernel's memory. */
 export function loadLine(line: Line, kernel: LineKernel, step: number): void {
   const m = kernel.memory;
-  const { base, pitch } = line;
+  const { base, pitch, head } = line;
+  m[head + HEAD.base] = base;
+  m[head + HEAD.pitch] = pitch;
+  m[head + HEAD.runs] = line.runsAt;
+  m[head + HEAD.runCount] = line.runs.length;
+  m[head + HEAD.runPitch] = line.runPitch;
+  m[head + HEAD.step] = step;
+  m[head + HEAD.breakable] = line.strengths.some(Number.isFinite) ? 1 : 0;
   for (let i = 0; i < line.nodes; i++) m[base + COLUMN.IM * pitch + i] = 1 / line.masses[i]!;
   for (let e = 0; e < line.elements; e++) {
     const length = line.lengths[e]!;
@@ -347,6 +352,7 @@ export function loadLine(line: Line, kernel: LineKernel, step: number): void {
     m[at + RUN.cubics] = run.curve.cubics.length / 5;
     m[at + RUN.stiffnessSum] = coefficients.stiffness.reduce((sum, b) => sum + b, 0);
     m[at + RUN.halfLength] = 0.5 * run.elementLength;
+    m[at + RUN.turn] = run.elementLength > 0 ? (0.5 * (step / run.elementLength)) ** 2 : 0;
     m.set(coefficients.decay, at + RUN.decay);
     m.set(coefficients.stiffness, at + RUN.stiffness);
     m.set(coefficients.release, at + RUN.release);

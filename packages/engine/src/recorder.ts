@@ -106,7 +106,7 @@ export class Recorder {
       const T = base + COLUMN.T * pitch;
       const IL = base + COLUMN.IL * pitch;
       for (let e = 0; e < elements; e++) {
-        tensions[o + e] = m[T + e]!;
+        tensions[o + e] = Math.max(0, m[T + e]!);
         if (m[IL + e] === 0) tensions[o + e] = Number.NaN;
       }
       o += elements;

@@ -12,6 +12,19 @@ import type { Line } from "./model.ts";
 const FOLLOW = 2;
 /** Least curvature of the squared distance that a Newton step for ξ counts on, as a share of a straight line's [-]. */
 const STEADY = 0.5;
+
+/** What a contact is made of besides its line and the ring. */
+export interface ContactMake {
+  /** [N/m] */
+  readonly stiffness: number;
+  /** [N·s/m] */
+  readonly damping: number;
+  /** Node coordinate of the ring at rest. */
+  readonly xi: number;
+  /** [s] */
+  readonly step: number;
+}
+
 export class RingContact {
   readonly line: Line;
   /** Node coordinate of the ring on the line. */
@@ -20,39 +33,35 @@ export class RingContact {
   low = 0;
   high: number;
   on = true;
+  /** Whether the line's own ends are free. */
+  freeA = false;
+  freeB = false;
   /** Normal force of the last step [N]. */
   force = 0;
   /** Energy in the contact spring at the last positions [J]. */
   stored = 0;
-  /** What pushing apart took at the last positions, less what the spring holds: damping, and sliding along a bent line [J]. */
-  get lostToContact(): number {
-    return this.#normalNow - this.stored;
-  }
-  /** What friction took at the last positions, less what its spring holds [J]. */
-  get lostToFriction(): number {
-    return this.#tangentNow - this.storedInFriction;
-  }
   /** Energy in the friction spring at the last positions [J]. */
   storedInFriction = 0;
+  /** What `push` owes the ring, and takes from the line [N·s]. */
+  readonly impulse = new Float64Array(3);
   /** Work against the normal force and against friction: at the last positions, and at the end of the last step [J]. */
   #normalNow = 0;
   #tangentNow = 0;
   #normalWork = 0;
-  #begun = false;
   #tangentWork = 0;
-  /** What `push` owes the ring [N·s]. */
-  readonly impulse = new Float64Array(3);
-  readonly #tangent = new Float64Array(3);
+  #begun = false;
   /** How far the ring is from where it last stuck, along the line [m]. */
   #stuck = 0;
-  readonly #normal = new Float64Array(3);
   #sliding = 0;
   #rubbed = 0;
   #mobility = 1;
-  /** Length of the step at hand; kept here so that no number need be passed about [s]. */
-  #step = 0;
+  readonly #normal = new Float64Array(3);
+  readonly #tangent = new Float64Array(3);
   readonly #m: Float64Array;
   readonly #weights = makeWeights();
+  /** Whether the weights are those of ξ. */
+  #weighed = false;
+  readonly #step: number;
   readonly #clearance: number;
   readonly #friction: number;
   readonly #stiffness: number;
@@ -64,120 +73,151 @@ export class RingContact {
     line: Line,
     memory: Float64Array,
     ring: { mass: number; clearance: number; friction: number },
-    stiffness: number,
-    damping: number,
-    xi: number,
+    make: ContactMake,
   ) {
     this.line = line;
     this.#m = memory;
-    this.xi = xi;
+    this.xi = make.xi;
     this.high = line.nodes - 1;
+    this.#step = make.step;
     this.#clearance = ring.clearance;
     this.#friction = ring.friction;
-    this.#stiffness = stiffness;
-    this.#damping = damping;
+    this.#stiffness = make.stiffness;
+    this.#damping = make.damping;
     this.#ringMass = ring.mass;
     this.#natural = line.naturalLength / line.elements;
   }
 
+  /** What pushing apart took at the last positions, less what the spring holds: damping, and sliding along a bent line [J]. */
+  get lostToContact(): number {
+    return this.#normalNow - this.stored;
+  }
+  /** What friction took at the last positions, less what its spring holds [J]. */
+  get lostToFriction(): number {
+    return this.#tangentNow - this.storedInFriction;
+  }
+
   /**
-   * Follows the ring, then pushes ring and line apart across the line for one step. To be called before anything else has
-   * changed velocities in this step, so that the closing speed is the true one; `push` gives the line its impulse and leaves
-   * the ring's in `impulse`, for the caller to add once both contacts have seen the ring's velocity.
+   * Follows the ring, then finds what pushes ring and line apart across the line for one step. To be called before anything
+   * has changed velocities in this step, so that the closing speed is the true one; `impulse` is for the caller to give the
+   * ring once both contacts have seen its velocity, and `pushLine` gives the line its share.
    */
-  push(ring: Float64Array, step: number): void {
-    const m = this.#m;
-    const { base, pitch } = this.line;
-    const { w, d } = this.#weights;
+  push(ring: Float64Array): void {
     this.force = 0;
     this.stored = 0;
-    this.impulse[0] = 0;
-    this.impulse[1] = 0;
-    this.impulse[2] = 0;
     this.storedInFriction = 0;
     this.#rubbed = 0;
     this.#normalNow = this.#normalWork;
     this.#tangentNow = this.#tangentWork;
-    this.#step = step;
+    if (!this.on) return;
     this.#follow(ring);
     if (!this.on) return;
-    weighLine(this.xi, this.low, this.high, this.#weights);
-    const at = base + this.#weights.node;
+    const m = this.#m;
+    const { pitch } = this.line;
+    const { w } = this.#weights;
+    const at = this.line.base + this.#weights.node;
     const w0 = w[0]!;
     const w1 = w[1]!;
     const w2 = w[2]!;
     const gx = ring[0]! - (w0 * m[at]! + w1 * m[at + 1]! + w2 * m[at + 2]!);
     const gy = ring[1]! - (w0 * m[at + pitch]! + w1 * m[at + pitch + 1]! + w2 * m[at + pitch + 2]!);
     const gz = ring[2]! - (w0 * m[at + 2 * pitch]! + w1 * m[at + 2 * pitch + 1]! + w2 * m[at + 2 * pitch + 2]!);
-    const distance = Math.sqrt(gx * gx + gy * gy + gz * gz);
-    const beyond = distance - this.#clearance;
-    if (beyond <= 0) return;
+    const square = gx * gx + gy * gy + gz * gz;
+    if (square <= this.#clearance * this.#clearance) return;
+    const distance = Math.sqrt(square);
     const V = at + COLUMN.VX * pitch;
     const IM = at + COLUMN.IM * pitch;
-    const px = w0 * m[V]! + w1 * m[V + 1]! + w2 * m[V + 2]!;
-    const py = w0 * m[V + pitch]! + w1 * m[V + pitch + 1]! + w2 * m[V + pitch + 2]!;
-    const pz = w0 * m[V + 2 * pitch]! + w1 * m[V + 2 * pitch + 1]! + w2 * m[V + 2 * pitch + 2]!;
+    const rx = ring[3]! - (w0 * m[V]! + w1 * m[V + 1]! + w2 * m[V + 2]!);
+    const ry = ring[4]! - (w0 * m[V + pitch]! + w1 * m[V + pitch + 1]! + w2 * m[V + pitch + 2]!);
+    const rz = ring[5]! - (w0 * m[V + 2 * pitch]! + w1 * m[V + 2 * pitch + 1]! + w2 * m[V + 2 * pitch + 2]!);
+    const normal = this.#normal;
     const nx = gx / distance;
     const ny = gy / distance;
     const nz = gz / distance;
-    const opening = (ring[3]! - px) * nx + (ring[4]! - py) * ny + (ring[5]! - pz) * nz;
+    normal[0] = nx;
+    normal[1] = ny;
+    normal[2] = nz;
+    const step = this.#step;
+    const opening = rx * nx + ry * ny + rz * nz;
+    const beyond = distance - this.#clearance;
     const spring = this.#stiffness * beyond;
-    this.#mobility = 1 / this.#ringMass + w0 * w0 * m[IM]! + w1 * w1 * m[IM + 1]! + w2 * w2 * m[IM + 2]!;
+    const mobility = 1 / this.#ringMass + w0 * w0 * m[IM]! + w1 * w1 * m[IM + 1]! + w2 * w2 * m[IM + 2]!;
+    this.#mobility = mobility;
     // The damper is taken at the end of the step, which keeps it stable however strong it is.
-    let N = spring + (this.#damping * opening) / (1 + this.#damping * step * this.#mobility);
+    let N = spring + (this.#damping * opening) / (1 + this.#damping * step * mobility);
     if (N < 0) N = 0;
     this.force = N;
     this.stored = 0.5 * spring * beyond;
     if (!this.#begun) this.#normalNow = this.stored;
     this.#begun = true;
     this.#normalNow += 0.5 * N * opening * step;
-    this.#normal[0] = nx;
-    this.#normal[1] = ny;
-    this.#normal[2] = nz;
-    const J = -N * step;
     // Tangent and the ring's speed along it, for friction.
-    let tx = d[0]! * m[at]! + d[1]! * m[at + 1]! + d[2]! * m[at + 2]!;
-    let ty = d[0]! * m[at + pitch]! + d[1]! * m[at + pitch + 1]! + d[2]! * m[at + pitch + 2]!;
-    let tz = d[0]! * m[at + 2 * pitch]! + d[1]! * m[at + 2 * pitch + 1]! + d[2]! * m[at + 2 * pitch + 2]!;
+    const { d } = this.#weights;
+    const d0 = d[0]!;
+    const d1 = d[1]!;
+    const d2 = d[2]!;
+    const tx = d0 * m[at]! + d1 * m[at + 1]! + d2 * m[at + 2]!;
+    const ty = d0 * m[at + pitch]! + d1 * m[at + pitch + 1]! + d2 * m[at + pitch + 2]!;
+    const tz = d0 * m[at + 2 * pitch]! + d1 * m[at + 2 * pitch + 1]! + d2 * m[at + 2 * pitch + 2]!;
     const length = Math.sqrt(tx * tx + ty * ty + tz * tz) + 1e-300;
-    tx /= length;
-    ty /= length;
-    tz /= length;
-    this.#tangent[0] = tx;
-    this.#tangent[1] = ty;
-    this.#tangent[2] = tz;
-    this.#sliding = (ring[3]! - px) * tx + (ring[4]! - py) * ty + (ring[5]! - pz) * tz;
+    const tangent = this.#tangent;
+    tangent[0] = tx / length;
+    tangent[1] = ty / length;
+    tangent[2] = tz / length;
+    this.#sliding = (rx * tx + ry * ty + rz * tz) / length;
     this.#rub();
     this.#tangentNow -= 0.5 * this.#rubbed * this.#sliding;
-    const K = this.#rubbed;
+    const J = -N * step;
+    const K = this.#rubbed / length;
     this.impulse[0] = J * nx + K * tx;
     this.impulse[1] = J * ny + K * ty;
     this.impulse[2] = J * nz + K * tz;
-    this.#pushLine(V, IM);
   }
 
   /**
-   * Coulomb friction along the line, after `push`: a spring that sticks to the line's material and is dragged along once it
+   * Coulomb friction along the line: a spring that sticks to the line's material and is dragged along once it
    * would pull harder than μ·N (Cundall & Strack, Géotechnique 29, 1979). A rule on speeds alone would creep under load.
    */
   #rub(): void {
-    const step = this.#step;
     const most = this.#friction * this.force;
-    const damper = (this.#damping * this.#sliding) / (1 + this.#damping * step * this.#mobility);
+    const damper = (this.#damping * this.#sliding) / (1 + this.#damping * this.#step * this.#mobility);
     let F = -this.#stiffness * this.#stuck - damper;
     if (F > most) F = most;
     else if (F < -most) F = -most;
     if (this.#stuck * this.#stiffness > most) this.#stuck = most / this.#stiffness;
     else if (this.#stuck * this.#stiffness < -most) this.#stuck = -most / this.#stiffness;
-    this.#rubbed = F * step;
+    this.#rubbed = F * this.#step;
     this.storedInFriction = 0.5 * this.#stiffness * this.#stuck * this.#stuck;
+  }
+
+  /**
+   * Gives the line the opposite of the ring's impulse, by the weights, after the kernel has moved it: the kernel takes
+   * velocities for those of the motion. End nodes are moved later, by whoever moves them.
+   */
+  pushLine(): void {
+    if (this.force === 0) return;
+    const m = this.#m;
+    const { base, pitch, nodes } = this.line;
+    const { w, node } = this.#weights;
+    const step = this.#step;
+    for (let k = 0; k < 3; k++) {
+      const X = base + node + k;
+      const V = X + COLUMN.VX * pitch;
+      const share = w[k]! * m[X + COLUMN.IM * pitch]!;
+      const shift = node + k > 0 && node + k < nodes - 1 ? step : 0;
+      for (let c = 0; c < 3; c++) {
+        const change = share * this.impulse[c]!;
+        m[V + c * pitch] = m[V + c * pitch]! - change;
+        m[X + c * pitch] = m[X + c * pitch]! - shift * change;
+      }
+    }
   }
 
   /**
    * Books the step's work, once everything has its new velocity: in the leapfrog scheme a force works over the mean of the
    * velocities on either side of it.
    */
-  book(ring: Float64Array, step: number): void {
+  book(ring: Float64Array): void {
     if (this.force === 0) {
       this.#stuck = 0;
       return;
@@ -196,45 +236,28 @@ export class RingContact {
     const tangent = this.#tangent;
     const opening = rx * normal[0]! + ry * normal[1]! + rz * normal[2]!;
     const sliding = rx * tangent[0]! + ry * tangent[1]! + rz * tangent[2]!;
-    this.#normalWork = this.#normalNow + 0.5 * this.force * opening * step;
+    this.#normalWork = this.#normalNow + 0.5 * this.force * opening * this.#step;
     this.#tangentWork = this.#tangentNow - 0.5 * this.#rubbed * sliding;
-    this.#stuck += sliding * step;
-  }
-
-  /** Gives the line the opposite of the ring's impulse, by the weights. */
-  #pushLine(V: number, IM: number): void {
-    const m = this.#m;
-    const { pitch } = this.line;
-    const { w } = this.#weights;
-    const jx = this.impulse[0]!;
-    const jy = this.impulse[1]!;
-    const jz = this.impulse[2]!;
-    for (let k = 0; k < 3; k++) {
-      const s = w[k]! * m[IM + k]!;
-      m[V + k] = m[V + k]! - s * jx;
-      m[V + pitch + k] = m[V + pitch + k]! - s * jy;
-      m[V + 2 * pitch + k] = m[V + 2 * pitch + k]! - s * jz;
-    }
+    this.#stuck += sliding * this.#step;
   }
 
   /**
    * Moves ξ to the nearest point by a Newton step, no faster than the ring can slide: on a crumpled, slack line the nearest
    * point can jump, and a jump would create energy. So would a Gauss–Newton step, which leads a ring that slides fast through
-   * a bend and pushes it on. Off the end of a live stretch with a free end, the ring is
-   * off the line for good.
+   * a bend and pushes it on. Off the end of a live stretch with a free end, the ring is off the line for good. Leaves the
+   * weights of the new ξ behind.
    */
   #follow(ring: Float64Array): void {
-    const m = this.#m;
-    const { base, pitch } = this.line;
     if (this.high - this.low < 2) {
       this.on = false;
-      this.force = 0;
-      this.stored = 0;
       return;
     }
-    weighLine(this.xi, this.low, this.high, this.#weights);
-    const { w, d, bend } = this.#weights;
-    const at = base + this.#weights.node;
+    const weights = this.#weights;
+    if (!this.#weighed) weighLine(this.xi, this.low, this.high, weights);
+    this.#weighed = true;
+    const m = this.#m;
+    const { pitch } = this.line;
+    const { w, d, bend } = weights;
     const w0 = w[0]!;
     const w1 = w[1]!;
     const w2 = w[2]!;
@@ -245,7 +268,7 @@ export class RingContact {
     let square = 0;
     let speed = 0;
     let bent = 0;
-    for (let c = 0, X = at; c < 3; c++, X += pitch) {
+    for (let c = 0, X = this.line.base + weights.node; c < 3; c++, X += pitch) {
       const V = X + COLUMN.VX * pitch;
       const x0 = m[X]!;
       const x1 = m[X + 1]!;
@@ -266,6 +289,7 @@ export class RingContact {
     this.xi += move;
     if (this.xi < this.low) this.#meetEnd(this.low);
     else if (this.xi > this.high) this.#meetEnd(this.high);
+    if (this.on) weighLine(this.xi, this.low, this.high, weights);
   }
 
   /** At an anchor the ring stops; at a free end it runs off. */
@@ -273,15 +297,8 @@ export class RingContact {
     const last = this.line.nodes - 1;
     const held = (node === 0 && !this.freeA) || (node === last && !this.freeB);
     this.xi = node;
-    if (held) return;
-    this.on = false;
-    this.force = 0;
-    this.stored = 0;
+    if (!held) this.on = false;
   }
-
-  /** Whether the line's own ends are free. */
-  freeA = false;
-  freeB = false;
 
   /** The live stretch around ξ after elements have parted: `parted(e)` says whether element e has. */
   restretch(parted: (element: number) => boolean): void {
@@ -301,5 +318,6 @@ export class RingContact {
     // A line that ends at the ring has run out of it.
     if ((freeLow && this.xi < low + 0.5) || (freeHigh && this.xi > high - 0.5)) this.on = false;
     this.xi = Math.min(Math.max(this.xi, low), high);
+    this.#weighed = false;
   }
 }

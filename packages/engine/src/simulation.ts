@@ -12,7 +12,7 @@ import { Leash } from "./leash.ts";
 import { LegAnchor, LineEnd, MASTER_MASS } from "./lineEnds.ts";
 import type { LineKernel } from "./lineKernel.ts";
 import { fastestKernel } from "./lineKernelWasm.ts";
-import { COLUMN } from "./lineLayout.ts";
+import { COLUMN, HEAD } from "./lineLayout.ts";
 import { killElement, lostNode, nodePosition, placeAtRest } from "./lineState.ts";
 import { anchorOf, buildModel, type Line, loadLine, type Model, type ModelOptions } from "./model.ts";
 import type { Problem } from "./problem.ts";
@@ -59,6 +59,7 @@ export class Simulation {
   readonly #contacts: readonly RingContact[];
   readonly #ring = new Float64Array(6);
   readonly #walker = new Float64Array(6);
+  /** Per line, in the kernel's memory: out[0] is the work that stretching took [J], out[1] the largest excess over strength [N]. */
   readonly #out: readonly Float64Array[];
   readonly #values: Float64Array;
   readonly #force = new Float64Array(3);
@@ -93,16 +94,19 @@ export class Simulation {
     this.startHeight = this.#walker[2]!;
     this.#contacts = this.#lines.map(
       (line, k) =>
-        new RingContact(
-          line,
-          m,
-          problem.ring,
-          k === 0 ? this.rest.contact.main : this.rest.contact.backup,
-          contactDamping(this.model, line),
-          k === 0 ? this.rest.xiMain : this.rest.xiBackup,
-        ),
+        new RingContact(line, m, problem.ring, {
+          stiffness: k === 0 ? this.rest.contact.main : this.rest.contact.backup,
+          damping: contactDamping(this.model, line),
+          xi: k === 0 ? this.rest.xiMain : this.rest.xiBackup,
+          step,
+        }),
     );
-    this.leash = new Leash(problem.leash, this.model.leash.curve, step);
+    this.leash = new Leash(
+      problem.leash,
+      this.model.leash.curve,
+      { ring: problem.ring.mass, walker: problem.walker.mass },
+      step,
+    );
     this.leash.relax(this.#leashSpan());
     this.#leashStrength = Math.min(
       problem.leash.strength ?? Number.POSITIVE_INFINITY,
@@ -117,11 +121,11 @@ export class Simulation {
     this.#ends = this.#lines.flatMap((line) =>
       (["A", "B"] as const).map((end) => new LineEnd(line, end, problem, m, legs[end].length > 0)),
     );
-    this.joints = new Joints(main, backup, this.model.joints, m);
+    this.joints = new Joints(main, backup, this.model.joints, m, step);
     const connections = this.joints.states.filter(({ joint }) => joint.kind === "connection").length;
     this.#values = new Float64Array(CHANNELS + connections);
     this.recorder = new Recorder(this.#lines, m, problem.duration, step, CHANNELS + connections);
-    this.#out = this.#lines.map(() => new Float64Array(2));
+    this.#out = this.#lines.map(({ head }) => m.subarray(head + HEAD.work, head + HEAD.excess + 1));
     this.#lastBreak = this.#lines.map(() => ({ time: Number.NEGATIVE_INFINITY, element: 0 }));
     this.#cutDone = problem.cut === undefined;
     this.#legDone = problem.legFailure === undefined;
@@ -191,23 +195,21 @@ export class Simulation {
       this.lowest = height;
       this.lowestTime = t;
     }
+    const contacts = this.#contacts;
+    const lines = this.#lines;
     if (this.#footForce > 0) this.#feetSpeed = this.#feetParting();
-    for (let k = 0; k < this.#contacts.length; k++) this.#contacts[k]!.push(this.#ring, step);
-    for (let k = 0; k < this.#contacts.length; k++) this.#addImpulse(this.#contacts[k]!.impulse);
+    for (let k = 0; k < contacts.length; k++) contacts[k]!.push(this.#ring);
+    for (let k = 0; k < contacts.length; k++) if (contacts[k]!.force > 0) this.#addImpulse(contacts[k]!.impulse);
     this.#pullLeash();
+    for (let k = 0; k < lines.length; k++) this.#kernel.step(lines[k]!.head);
+    for (let k = 0; k < contacts.length; k++) contacts[k]!.pushLine();
     if (this.#footForce > 0) this.#letGo(step, t);
-    for (let k = 0; k < this.#lines.length; k++) {
-      const line = this.#lines[k]!;
-      const out = this.#out[k]!;
-      out[1] = Number.NEGATIVE_INFINITY;
-      this.#kernel.step(line.base, line.pitch, line.runsAt, line.runs.length, line.runPitch, step, out);
-    }
     if (slip) this.#out[0]![0] = this.#out[0]![0]! + this.#ends[0]!.missedWork() + this.#ends[1]!.missedWork();
     for (let k = 0; k < this.#ends.length; k++) if (this.#ends[k]!.kind !== "fixed") this.#ends[k]!.move(step);
     for (let k = 0; k < this.legAnchors.length; k++) this.#moveAnchor(this.legAnchors[k]!, step, t);
-    this.joints.bind(step, t);
+    this.joints.bind(this.steps);
     if (this.#feetPending > 0) this.#bookFeet();
-    for (let k = 0; k < this.#contacts.length; k++) this.#contacts[k]!.book(this.#ring, step);
+    for (let k = 0; k < contacts.length; k++) contacts[k]!.book(this.#ring);
     this.#moveParticles();
     if (this.steps === this.recorder.nextRow) this.recorder.row();
     this.#values[HEIGHT] = height;
@@ -221,39 +223,34 @@ export class Simulation {
   }
 
   #addImpulse(impulse: Float64Array): void {
-    for (let c = 0; c < 3; c++) this.#ring[3 + c] = this.#ring[3 + c]! + impulse[c]! / this.problem.ring.mass;
+    const ring = this.#ring;
+    const { mass } = this.problem.ring;
+    ring[3] = ring[3]! + impulse[0]! / mass;
+    ring[4] = ring[4]! + impulse[1]! / mass;
+    ring[5] = ring[5]! + impulse[2]! / mass;
   }
 
   #moveParticles(): void {
     const { step } = this.model;
     const ring = this.#ring;
     const walker = this.#walker;
-    for (let c = 0; c < 3; c++) {
-      ring[c] = ring[c]! + step * ring[3 + c]!;
-      walker[c] = walker[c]! + step * walker[3 + c]!;
-    }
+    ring[0] = ring[0]! + step * ring[3]!;
+    ring[1] = ring[1]! + step * ring[4]!;
+    ring[2] = ring[2]! + step * ring[5]!;
+    walker[0] = walker[0]! + step * walker[3]!;
+    walker[1] = walker[1]! + step * walker[4]!;
+    walker[2] = walker[2]! + step * walker[5]!;
   }
 
   /** Leash and weight on ring and walker. */
   #pullLeash(): void {
-    const { step } = this.model;
+    const fall = GRAVITY * this.model.step;
     const ring = this.#ring;
     const walker = this.#walker;
-    const dx = walker[0]! - ring[0]!;
-    const dy = walker[1]! - ring[1]!;
-    const dz = walker[2]! - ring[2]!;
-    const span = Math.sqrt(dx * dx + dy * dy + dz * dz);
-    const tension = this.leash.pull(span);
-    const s = span > 0 ? (tension * step) / span : 0;
-    const ringShare = s / this.problem.ring.mass;
-    const walkerShare = s / this.problem.walker.mass;
-    ring[3] = ring[3]! + ringShare * dx;
-    ring[4] = ring[4]! + ringShare * dy;
-    ring[5] = ring[5]! + ringShare * dz - GRAVITY * step;
-    walker[3] = walker[3]! - walkerShare * dx;
-    walker[4] = walker[4]! - walkerShare * dy;
-    walker[5] = walker[5]! - walkerShare * dz - GRAVITY * step;
-    if (!this.#taut && tension > 0) {
+    this.leash.pull(ring, walker);
+    ring[5] = ring[5]! - fall;
+    walker[5] = walker[5]! - fall;
+    if (!this.#taut && this.leash.tension > 0) {
       this.#taut = true;
       if (this.steps > 0) this.#note({ time: this.time, kind: "leashTaut", part: "leash", position: this.#at(ring) });
     }
@@ -271,9 +268,12 @@ export class Simulation {
     }
     const { main, start } = this.model;
     const m = this.#kernel.memory;
+    const Z = main.base + COLUMN.Z * main.pitch + start;
     const VZ = main.base + COLUMN.VZ * main.pitch + start;
-    // Where the line will be cut under the feet, the seam's two nodes share the impulse.
-    m[VZ] = m[VZ]! - force * step * m[main.base + COLUMN.IM * main.pitch + start]!;
+    // The kernel has moved the node. Where the line will be cut under the feet, the seam's two nodes share the impulse.
+    const change = force * step * m[main.base + COLUMN.IM * main.pitch + start]!;
+    m[VZ] = m[VZ]! - change;
+    m[Z] = m[Z]! - step * change;
     this.#walker[5] = this.#walker[5]! + (force * step) / this.problem.walker.mass;
     this.#feetPending = force;
   }
