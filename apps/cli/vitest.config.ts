@@ -1,3 +1,5 @@
 import { defineConfig } from "vitest/config";
 
-export default defineConfig({ test: { name: "cli", include: ["test/**/*.test.ts"], testTimeout: 60_000 } });
+export default defineConfig({
+  test: { name: "cli", include: ["test/**/*.test.ts"], testTimeout: 120_000, hookTimeout: 120_000 },
+});
