@@ -47,11 +47,12 @@ export function verdictDifferences(first: Outcome, other: Outcome): readonly str
 /** The sign and the number stay on one line. */
 const times = ({ margin }: PartOutcome): string => `×\u00a0${formatRatio(margin)}`;
 
-/** "the main line, clamp trace". */
+/** "the main line, clamp trace", but "connection 1". */
 function partWords(part: PartOutcome): string {
   const isLine = part.id === "main" || part.id === "backup";
   const reason = isLine && part.weakest && part.weakest.reason !== "webbing" ? `, ${part.weakest.reason}` : "";
-  return `the ${part.name.charAt(0).toLowerCase()}${part.name.slice(1)}${reason}`;
+  const name = `${part.name.charAt(0).toLowerCase()}${part.name.slice(1)}${reason}`;
+  return /\d$/.test(name) ? name : `the ${name}`;
 }
 
 export const firstPart = (outcome: Outcome): PartOutcome | undefined =>
