@@ -213,6 +213,11 @@ function lineArrow(arrow: Note, nodes: Float32Array, from: number, to: number, f
   arrow.text = `${word} ${arrow.short}`;
 }
 
+/** Lines know no ground; what lies in the rock is not seen, and a name there would point at nothing. */
+function isSeen({ a }: Note, gap: Gap): boolean {
+  return a[2]! >= groundAt(gap, a[0]!);
+}
+
 function placeNames(names: readonly Note[], live: LiveFrame, gap: Gap, options: NoteOptions): void {
   const { positions, mainNodes, backupNodes } = live;
   set3(names[0]!.a, 0, 0, 0, 0.1);
@@ -221,11 +226,12 @@ function placeNames(names: readonly Note[], live: LiveFrame, gap: Gap, options: 
   names[1]!.active = true;
   const main = Math.round(0.72 * (mainNodes - 1));
   set3(names[2]!.a, 0, positions[3 * main]!, positions[3 * main + 1]!, positions[3 * main + 2]!);
-  names[2]!.active = options.wide && options.selectedPart !== "main";
+  names[2]!.active = options.wide && options.selectedPart !== "main" && isSeen(names[2]!, gap);
   const backup = mainNodes + Math.round(0.8 * (backupNodes - 1));
   names[3]!.active = options.wide && backupNodes > 1 && options.selectedPart !== "backup";
   if (backupNodes > 1)
     set3(names[3]!.a, 0, positions[3 * backup]!, positions[3 * backup + 1]!, positions[3 * backup + 2]!);
+  names[3]!.active &&= isSeen(names[3]!, gap);
 }
 
 function nameGhost(ghost: Note, live: LiveFrame, start: Float64Array): void {
