@@ -12,7 +12,7 @@ afterAll(() => app.close());
 const section = (page: Page) => page.getByRole("region", { name: "Chances", exact: true });
 const start = (page: Page) => section(page).getByRole("button", { name: "Work out the chances" });
 
-it("works out who goes first in one fall, tells it, and marks it when the rig changes", async () => {
+it("works out who goes first in one fall and tells it, for everybody and on any screen", async () => {
   const { page, problems } = await app.visit();
   await computed(page);
   await choose(page, "What if", "Leash fall in the middle");
@@ -64,7 +64,7 @@ it("takes other spreads, refuses what is none, can be stopped, and says that the
   await start(page).click();
   await section(page).getByRole("heading", { name: "Who goes first" }).waitFor({ timeout: 180_000 });
   await openRig(page);
-  await recomputed(page, () => page.getByRole("textbox", { name: "Length of the leash" }).fill("1.5 m"));
+  await recomputed(page, () => page.getByRole("textbox", { name: "Length of the leash", exact: true }).fill("1.5 m"));
   await section(page).getByText("before your last change").waitFor();
   // Far more runs than are over before anybody can stop them.
   await choose(page, "Runs", "240 runs");
