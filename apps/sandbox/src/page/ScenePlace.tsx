@@ -1,6 +1,7 @@
 import { Component, type ReactNode, useRef } from "react";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import type { Theme } from "../design/palette.ts";
+import { useSoon } from "../design/useSoon.ts";
 import { useSavePictures } from "../files/useSavePictures.ts";
 import { RigSketch } from "../rigSheet/RigSketch.tsx";
 import { type SceneSnapshot, SceneView, type SnapshotPlace } from "../scene/index.ts";
@@ -19,7 +20,8 @@ export function ScenePlace({ clock, theme }: { clock: PlaybackClock; theme: Them
   const reducedMotion = useReducedMotion();
   const snapshot: SnapshotPlace = useRef(null);
   const save = useSavePictures(theme);
-  if (!current || !shown) return <Waiting />;
+  const ready = useSoon(current !== undefined, 1);
+  if (!current || !shown || !ready) return <Waiting />;
   const main = verdict?.parts.find(({ id }) => id === "main");
   return (
     <>

@@ -1,5 +1,6 @@
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import type { Theme } from "../design/palette.ts";
+import { useSoon } from "../design/useSoon.ts";
 import { saveTraces } from "../files/saveTraces.ts";
 import { useSavePictures } from "../files/useSavePictures.ts";
 import { useRecordings, useSandbox } from "../state/useSandbox.ts";
@@ -19,7 +20,8 @@ export function TimePlace({ clock, theme, compact }: Props) {
   const shown = useSandbox((state) => state.run.shown);
   const save = useSavePictures(theme);
   const name = shown?.rig.name ?? "";
-  if (!current) return <p className={styles.none}>Forces over time appear here with the fall.</p>;
+  const ready = useSoon(current !== undefined, 2);
+  if (!current || !ready) return <p className={styles.none}>Forces over time appear here with the fall.</p>;
   return (
     <TimeStrip
       recording={current}

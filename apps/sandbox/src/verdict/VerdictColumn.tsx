@@ -3,6 +3,7 @@ import { lazy, type ReactNode, Suspense } from "react";
 import { Button } from "../design/Button.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { Meter } from "../design/Meter.tsx";
+import { useSoon } from "../design/useSoon.ts";
 import { VerdictMark } from "../design/VerdictMark.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { BasisNote } from "./BasisNote.tsx";
@@ -24,6 +25,8 @@ const WORDS = { holds: "Holds", thin: "Thin", fails: "Fails" } as const;
 export function VerdictColumn({ children }: { children?: ReactNode }) {
   const verdict = useSandbox((state) => state.run.verdict);
   const stale = useSandbox((state) => state.run.verdict?.rigVersion !== state.document.rigVersion);
+  // Its word and sentence come first.
+  const ready = useSoon(verdict !== undefined, 1);
   return (
     <div className={styles.column}>
       <div className={styles.scroll}>
@@ -35,7 +38,7 @@ export function VerdictColumn({ children }: { children?: ReactNode }) {
         <StudyState />
         {children}
         <KeyNumbers />
-        {verdict && <Parts outcome={verdict.outcome} />}
+        {verdict && ready && <Parts outcome={verdict.outcome} />}
         {verdict && (
           <Suspense fallback={null}>
             <ChancesSection outcome={verdict.outcome} />
