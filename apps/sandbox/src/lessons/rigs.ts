@@ -96,8 +96,8 @@ export const CONNECTED = changed(PLAIN, {
 
 /** Fourteen months outside have taken their share of the backup. */
 export const AGED_BACKUP = changed(PLAIN, {
-  "backup.slack": "6 %",
-  "backup.sections[0].condition": { outside: "14 months", sun: "80 %", age: "2 years" },
+  "backup.slack": "7 %",
+  "backup.sections[0].condition": { outside: "14 months", sun: "100 %", age: "2 years" },
 });
 export const KNOTTED_BACKUP = changed(AGED_BACKUP, {
   "backup.endA": { kind: "knot", knot: "overhand", strength: "22 kN", basis: INVENTED },

@@ -126,7 +126,7 @@ export const WORDS = {
   "knot.title": "What a knot costs",
   "knot.line": "The same webbing, tied instead of sewn",
   "knot.given":
-    "A backup of light webbing, {webbingRated} as new, has hung fourteen months in strong sun. It ends in sewn loops. When the main line fails at anchor A, the loop at A gets {beforeEndLoad} and holds {beforeEndStrength}: {beforeEndMargin} times as much.",
+    "A backup of light webbing, {webbingRated} as new, has hung fourteen months in full sun. It ends in sewn loops. When the main line fails at anchor A, the loop at A gets {beforeEndLoad} and holds {beforeEndStrength}: {beforeEndMargin} times as much.",
   "knot.ask":
     "Somebody takes the loop off at anchor A and ties an overhand knot into the same webbing. How much does that end hold?",
   "knot.slider": "Strength of the knotted end",
