@@ -114,6 +114,7 @@ program
   .argument("<rig>", "rig document (JSON)")
   .requiredOption("--out <file>", "HTML file to write")
   .option("--force", "overwrite the file when it exists")
+  .option("--chances", "with the chances in the what-if that governs")
   .addOption(estimate())
   .addOption(set())
   .addOption(accuracy())

@@ -1,6 +1,12 @@
 /** A study's outcome for reading in a terminal. */
 import { formatForce, formatLength, formatMass, formatPercent, formatRatio, type Rig } from "@secondline/rig";
-import { cameOfIt, type Outcome, type PartOutcome, type WhatIfOutcome } from "@secondline/scenarios";
+import {
+  cameOfIt,
+  LIKELY_FIRST_BASIS,
+  type Outcome,
+  type PartOutcome,
+  type WhatIfOutcome,
+} from "@secondline/scenarios";
 import { type Outlook, outlookText } from "./outlook.ts";
 import { kilonewtons, margin, metres } from "./quantity.ts";
 import { type Cell, table } from "./table.ts";
@@ -172,7 +178,14 @@ function likeliest({ likelyFirst }: Outcome): string[] {
   const said = likelyFirst.slice(0, MOST_LIKELY).map(({ name, first }) => `${name} ${percent(first.value)}`);
   return said.length === 0
     ? []
-    : [dim(wrap(`Likeliest to go first, as strengths scatter: ${said.join(", ")}.`, width))];
+    : [
+        dim(
+          wrap(
+            `Likeliest to go first: ${said.join(", ")} (${LIKELY_FIRST_BASIS.kind}: ${LIKELY_FIRST_BASIS.note}).`,
+            width,
+          ),
+        ),
+      ];
 }
 
 function weakPoints(outcome: Outcome): string[] {

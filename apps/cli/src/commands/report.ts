@@ -1,10 +1,18 @@
 /** `report`: a page to print and file with the rig. */
 import { existsSync, writeFileSync } from "node:fs";
-import { type Accuracy, report as reportHtml } from "@secondline/scenarios";
+import type { Rig } from "@secondline/rig";
+import {
+  type Accuracy,
+  type BreakTest,
+  type Chances,
+  noChances,
+  type Outcome,
+  report as reportHtml,
+} from "@secondline/scenarios";
 import { CommandFailure, EXIT } from "../failure.ts";
 import { outlook, outlookText } from "../outlook.ts";
 import { type RigOptions, readKnownRig } from "../rigFile.ts";
-import { runStudy } from "../study.ts";
+import { runChances, runStudy } from "../study.ts";
 import { message } from "../terminal.ts";
 
 export interface ReportOptions extends RigOptions {
@@ -13,6 +21,7 @@ export interface ReportOptions extends RigOptions {
   readonly set: "quick" | "full";
   readonly accuracy: Accuracy;
   readonly estimate?: boolean;
+  readonly chances?: boolean;
 }
 
 export async function report(file: string, options: ReportOptions): Promise<void> {
@@ -28,11 +37,13 @@ export async function report(file: string, options: ReportOptions): Promise<void
     ...(breakTests.length > 0 ? { breakTests } : {}),
   });
   const later = rigOn && options.on ? outlookText(outlook(outcome, { rigOn, breakTests }, options.on)) : [];
+  const chances = options.chances ? await chancesOf(rig, outcome, breakTests) : [];
   const date = new Date().toISOString().slice(0, 10);
   const html = reportHtml(outcome, {
     rig,
     date,
     notes: [...notes, ...later],
+    chances,
     ...(options.on === undefined ? {} : { stateOn: options.on }),
   });
   try {
@@ -43,4 +54,11 @@ export async function report(file: string, options: ReportOptions): Promise<void
   message(outcome.sentence);
   message(`Written to ${options.out}.`);
   if (outcome.incomplete.length > 0) process.exitCode = EXIT.audit;
+}
+
+/** Of the what-if in which the first to fail has its least margin; none where no strength helps. */
+async function chancesOf(rig: Rig, outcome: Outcome, breakTests: readonly BreakTest[]): Promise<readonly Chances[]> {
+  const first = outcome.parts.find((part) => part.id === outcome.firstToFail)!;
+  const { whatIf } = outcome.whatIfs[first.whatIf]!;
+  return noChances(rig, whatIf) === undefined ? [await runChances(rig, { whatIf, breakTests })] : [];
 }

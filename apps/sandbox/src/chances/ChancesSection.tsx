@@ -46,7 +46,7 @@ function AtAGlance({ outcome }: { outcome: Outcome }) {
   return (
     <p className={styles.note}>
       Likeliest to go first, at a glance:{" "}
-      {likeliest.map(({ name, first }) => `${name} ${Math.round(100 * first.value)} %`).join(", ")}.{" "}
+      {likeliest.map(({ name, first }) => `${name} (${Math.round(100 * first.value)} %)`).join(", ")}.{" "}
       <BasisNote basis={LIKELY_FIRST_BASIS} />: {LIKELY_FIRST_BASIS.note}.
     </p>
   );

@@ -175,7 +175,9 @@ function conclude(
     sentence: chanceSentence({ runs, anyFails, parts: partChances }),
     anyFails,
     parts: partChances,
-    shares: [...found.shares].sort((a, b) => b.total.value - a.total.value),
+    shares: found.shares
+      .map((share) => ({ ...share, name: capital(share.name) }))
+      .sort((a, b) => b.first.value - a.first.value),
     inputs,
     surfaces,
     restsOn: restsOn(facts),
@@ -186,6 +188,8 @@ function conclude(
 /** No part fails more often than some part does, which is known down to smaller chances. */
 const within = (part: Probability, any: Probability): Probability =>
   part.value > 0 ? part : { ...part, high: Math.min(part.high, any.high) };
+
+const capital = (name: string) => name.charAt(0).toUpperCase() + name.slice(1);
 
 function anyOf({ small, first }: FailureChances): Chances["anyFails"] {
   if (!small) return { ...first.anyFails, sampling: "plain", reached: first.anyFails.value > 0 };

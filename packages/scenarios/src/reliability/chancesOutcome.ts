@@ -76,7 +76,7 @@ export interface Chances {
   };
   /** Likeliest to be first first. */
   readonly parts: readonly PartChance[];
-  /** Largest total first; none with the method "runs". */
+  /** Largest by itself first; none with the method "runs". */
   readonly shares: readonly ScatterShare[];
   readonly inputs: readonly UncertainInput[];
   /** One per part, or stretch of one. */
