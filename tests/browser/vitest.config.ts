@@ -10,6 +10,8 @@ export default defineConfig({
     // Bounds for a slow machine, not measurements: what is waited for comes in seconds.
     testTimeout: 180_000,
     hookTimeout: 120_000,
+    // Against a machine that stumbles, such as a browser that does not start; the tests themselves are to pass without.
+    retry: 1,
     expect: { poll: { timeout: 30_000 } },
   },
 });
