@@ -142,11 +142,10 @@ function elements(line: i32, pitch: i32, run: i32, from: i32, count: i32, single
     put(tat, tension, single);
     put(eat, e, single);
     const s = f64x2.div(tension, length);
-    const pulls = v128.or(taut, left);
     const f = eat + pitch;
-    put(f, v128.and(f64x2.mul(s, dx), pulls), single);
-    put(f + pitch, v128.and(f64x2.mul(s, dy), pulls), single);
-    put(f + 2 * pitch, v128.and(f64x2.mul(s, dz), pulls), single);
+    put(f, f64x2.mul(s, dx), single);
+    put(f + pitch, f64x2.mul(s, dy), single);
+    put(f + 2 * pitch, f64x2.mul(s, dz), single);
     if (single) {
       W = f64x2.replace_lane(W, 0, f64x2.extract_lane(W, 0) + f64x2.extract_lane(work, 0));
     } else W = f64x2.add(W, work);

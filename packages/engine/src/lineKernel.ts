@@ -124,15 +124,10 @@ function sweepRun(m: Float64Array, head: number, run: number, before: Float64Arr
     otherW = sum;
     m[(TT + i) | 0] = T;
     m[(E + i) | 0] = e;
-    let gx = 0;
-    let gy = 0;
-    let gz = 0;
-    if (e > 0 || T < 0) {
-      const s = T / length;
-      gx = s * dx;
-      gy = s * dy;
-      gz = s * dz;
-    }
+    const s = T / length;
+    const gx = s * dx;
+    const gy = s * dy;
+    const gz = s * dz;
     m[(FX + i) | 0] = gx;
     m[(FY + i) | 0] = gy;
     m[(FZ + i) | 0] = gz;
