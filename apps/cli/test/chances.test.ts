@@ -4,15 +4,15 @@ import { command, demo, type Finished } from "./support/command.ts";
 let secondline: (...args: string[]) => Promise<Finished>;
 beforeAll(async () => {
   secondline = await command();
-}, 60_000);
+}, 240_000);
 
-const asked = [demo("old-rig.json"), "--what-if", "fall@0.05", "--runs", "24", "--seed", "3"];
+const asked = [demo("old-rig.json"), "--what-if", "fall@0.05", "--runs", "16", "--seed", "3"];
 
 describe("chances", () => {
   let text: Finished;
   beforeAll(async () => {
     text = await secondline("chances", ...asked, "--spread", "mass=5%", "--spread", "friction=0");
-  }, 60_000);
+  }, 240_000);
 
   it("prints who goes first, where the scatter comes from, every spread with its basis, and the cautions", () => {
     expect(text.err).toBe("");
@@ -36,10 +36,10 @@ describe("chances", () => {
     expect(chances[0]).toMatchObject({
       seed: 3,
       whatIf: { kind: "leashFall", at: 0.05 },
-      runs: { asked: 24, done: 24 },
+      runs: { asked: 16, done: 16 },
     });
     expect(chances[0].inputHash).toMatch(/^[0-9a-f]{64}$/);
-  }, 60_000);
+  }, 240_000);
 
   it.each([
     ["--spread", "weather=5%", "--spread: got"],

@@ -51,7 +51,7 @@ describe("a runner in its own thread", () => {
     expect([...seen].sort((a, b) => a - b)).toEqual(seen);
     const stopped = await runner.chances(asked, () => void runner.cancel("chances"));
     expect(stopped).toMatchObject({ ok: false, reason: "cancelled" });
-  }, 60_000);
+  }, 240_000);
 
   it("runs two requests at a time, and cancels only the one meant", async () => {
     const runner = new InProcessRunner();

@@ -37,7 +37,7 @@ export function restsOn(facts: GroundFacts): readonly string[] {
     );
   }
   said.push(
-    `Strengths as in the verdict: rated strength times its factors, lognormal; what has a common cause scatters together. ${grouped(found.first.runs)} draws; intervals are for that number, not for what the spreads leave open.`,
+    `Strengths as in the verdict: rated strength times its factors, lognormal; what has a common cause scatters together. ${grouped(found.first.runs)} draws. Intervals are for ${found.method === "surface" ? "that number" : "the number of runs"}, not for what the spreads leave open.`,
   );
   if (anyFails.sampling === "conditional" && anyFails.spread !== undefined) {
     said.push(
@@ -74,7 +74,7 @@ export function chanceCautions(facts: GroundFacts): readonly string[] {
   }
   if (found.method === "runs") {
     const bad = surfaces.filter((one) => one.matters && one.error > one.limit);
-    const list = bad.map((one) => `${one.name} ${tenths(one.error)} (limit ${tenths(one.limit)})`).join(", ");
+    const list = bad.map((one) => `${one.name}: ${tenths(one.error)} (limit ${tenths(one.limit)})`).join(", ");
     said.push(
       `The fitted loads miss too much: ${list}. So the simulated runs are counted as they are: intervals are wide, extremes come more often than they would, and small chances and the inputs' shares are not known. More runs may help.`,
     );
