@@ -44,7 +44,7 @@ async function walk(context, url, tour, size) {
   const last = tour.findLastIndex(({ name }) => THEMES.some((theme) => isWanted(`${name}-${size}-${theme}`)));
   if (last < 0) return;
   const page = await context.newPage();
-  page.setDefaultTimeout(20_000);
+  page.setDefaultTimeout(60_000);
   page.on("pageerror", (error) => console.error(`${size}: ${error}`));
   await page.goto(url);
   await ready(page);
