@@ -49,16 +49,11 @@ export {
   zoneAt,
 } from "./parts/webbingStrength.ts";
 export { cdf, type Distribution, density, distributionMean, quantile } from "./reliability/distribution.ts";
-export {
-  type FailureChances,
-  failureChances,
-  type ShareKind,
-  type SurfaceQuality,
-} from "./reliability/failureChances.ts";
+export { type FailureChances, failureChances, type ShareKind } from "./reliability/failureChances.ts";
 export { type FirstToFail, firstToFail, type PartReliability, type Share } from "./reliability/firstToFail.ts";
 export { failureProbability, leastShares } from "./reliability/interference.ts";
 export { latinHypercube } from "./reliability/latinHypercube.ts";
-export { type LoadSurfaces, loadSurfaces, type SimulatedLoads, type SurfaceInput } from "./reliability/loadSurfaces.ts";
+export type { SimulatedLoads, SurfaceInput } from "./reliability/loadSurfaces.ts";
 export {
   lognormalInput,
   type NormalSpaceModel,
