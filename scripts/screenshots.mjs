@@ -17,6 +17,8 @@ const isWanted = (title) => wanted.length === 0 || wanted.some((part) => title.i
 
 /** Everything that moves has come to rest: two frames without a change of the page, pictures and letters there. */
 async function settled(page) {
+  // The code of a view comes when it is first asked for.
+  await page.waitForFunction(() => document.querySelector("[aria-busy=true]") === null);
   await page.evaluate(async () => {
     await document.fonts.ready;
     await Promise.all(document.getAnimations().map((animation) => animation.finished.catch(() => undefined)));
