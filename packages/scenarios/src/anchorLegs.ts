@@ -47,11 +47,13 @@ export function noSuchLeg(rig: Rig, whatIf: WhatIf): string | undefined {
 
 /**
  * Share of the whole load that each point is taken to carry [-]. One carries all of it; two share it by the angle between
- * their legs; of more, two are taken to carry all of it, for nothing makes a fixed anchor share evenly. The same of those
- * that are left when one has failed: `failed` is its index.
+ * their legs; of more, the outermost two are taken to carry all of it, for nothing makes a fixed anchor share evenly. `failed`
+ * is the index of one that has failed. The line goes on pulling along what was the middle of all legs: when an outermost one
+ * is gone, a leg that lies in the line's direction carries all of it, however narrow the angle of those that are left.
  */
 export function legShare(side: AnchorSide, failed?: number): number {
-  const left = side.points.map((_, leg) => leg).filter((leg) => leg !== failed);
-  if (left.length < 2) return 1;
-  return legForceFactor(legDirection(side, left[0]!) - legDirection(side, left.at(-1)!));
+  const last = side.points.length - 1;
+  if (last === 0 || (last === 1 && failed !== undefined)) return 1;
+  const share = legForceFactor(side.legAngle);
+  return failed === 0 || failed === last ? Math.max(1, share) : share;
 }

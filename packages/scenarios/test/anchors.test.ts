@@ -3,7 +3,7 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { anchorCautions, anchorFacts } from "../src/anchorCautions.ts";
 import { anchorLegs, legShare } from "../src/anchorLegs.ts";
 import { type Outcome, rigStrengths, runWhatIf, study, type WhatIf, whatIfSet } from "../src/index.ts";
-import { anchorSignal } from "../src/loads.ts";
+import { anchorSignal, partLoads } from "../src/loads.ts";
 import { finish } from "./finish.ts";
 import { testRig } from "./testRig.ts";
 
@@ -24,10 +24,13 @@ describe("the points of an anchor", () => {
     expect(legShare(side(3, 120))).toBeCloseTo(1, 12);
   });
 
-  it("get what the failed one carried: of two the other all of it, of three the outer pair by what is left of the angle", () => {
+  it("get what the failed one carried: of two the other all of it; of more a leg in the line's direction may, too", () => {
     expect(legShare(side(2, 90), 0)).toBe(1);
-    expect(legShare(side(3, 120), 0)).toBeCloseTo(1 / Math.sqrt(3), 12);
-    expect(legShare(side(3, 120), 1)).toBeCloseTo(1, 12);
+    expect(legShare(side(2, 150), 1)).toBe(1);
+    expect(legShare(side(3, 60), 0)).toBe(1);
+    expect(legShare(side(4, 90), 3)).toBe(1);
+    expect(legShare(side(3, 150), 0)).toBe(legShare(side(3, 150)));
+    expect(legShare(side(3, 90), 1)).toBeCloseTo(Math.SQRT1_2, 12);
   });
 
   it("lie so that the line pulls along the middle of their legs, each leg as long as the rig says", () => {
@@ -60,6 +63,14 @@ describe("a leg that fails during a catch", () => {
     // The leg's own peak is unfiltered and holds the ringing of the master point.
     expect(other!.peak / whole).toBeGreaterThan(0.85);
     expect(other!.peak / whole).toBeLessThan(1.25);
+  });
+
+  it("leaves of three the middle one with nearly all of it, as the engine's own legs bear out", () => {
+    const three = { ...testRig, anchorA: side(3, 60) };
+    const { recording: left } = run(three, legFails);
+    const whole = anchorSignal(left!, "A").reduce((most, force) => Math.max(most, force), 0);
+    expect(left!.legs[1]!.peak / whole).toBeGreaterThan(0.85);
+    expect(partLoads(three, left!).get("anchorA.points.1")).toBeCloseTo(whole, 6);
   });
 
   it("is computed for legs as short, as stiff and as wide as the rig format takes them", () => {
