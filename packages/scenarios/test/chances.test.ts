@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import { type Rig, readRig } from "@secondline/rig";
+import { judgePart, type Rig, readRig } from "@secondline/rig";
 import { beforeAll, describe, expect, it } from "vitest";
 import {
   type Chances,
@@ -141,7 +141,8 @@ describe("chances", () => {
   it("are of loads that a part would have to carry, though it breaks under them", () => {
     const { rated } = testRig.leash.stock;
     const weak: Rig = {
-      ...testRig,
+      ...judgePart(testRig, "ring", { factor: 1.2, reason: "own pulls" })!,
+      ground: [],
       leash: { ...testRig.leash, stock: { ...testRig.leash.stock, rated: { ...rated, strength: 2000 } } },
     };
     const load = (of: Chances) => of.parts.find((part) => part.id === "leash")!.load;
@@ -151,6 +152,12 @@ describe("chances", () => {
     expect(broken.parts[0]!.id).toBe("leash");
     expect(broken.anyFails.value).toBeGreaterThan(0.95);
     expect(broken.anyFails.sampling).toBe("plain");
+    // What the numbers themselves hide is said first.
+    const said = broken.cautions.join(" ");
+    expect(broken.cautions[1]).toMatch(/^RAISED: Ring counts as 1\.2 times .*own pulls/);
+    expect(said).toContain("No ground was given");
+    expect(said).toContain("are taken to share by the angle of their legs");
+    expect(found.cautions.join(" ")).not.toMatch(/RAISED|No ground/);
   }, 240_000);
 
   it("are refused when there is no backup and the main line fails: no strength helps then", () => {

@@ -9,6 +9,7 @@ import {
   type FailureChances,
   failureChances,
   latinHypercube,
+  type PartStrength,
   type ReliabilityPart,
   seededRandom,
 } from "@secondline/strength";
@@ -83,7 +84,7 @@ export function* chances(rig: Rig, options: ChancesOptions): Generator<StudyProg
   return conclude(
     rig,
     { ...options, seed, accuracy },
-    { asked, simulated, finer: of(finer), inputs, parts, kept, found },
+    { asked, simulated, finer: of(finer), inputs, strengths: strengths.parts, parts, kept, found },
   );
 }
 
@@ -107,7 +108,10 @@ const MOST_MESH_RUNS = 6;
 /** A load that it changes by more than this factor is the noise of a slack line, not a coarse mesh's error [-]. */
 const MOST_CHANGE = 2;
 
-/** Of some runs, ln of every load on the standard mesh over that on the coarse one; runs that fail are left out. */
+/**
+ * Of some runs, ln of every load on the standard mesh over that on the coarse one; runs that fail are left out. None when only
+ * one is left: how far its change may be off could not be told.
+ */
 function* finerMesh(
   job: SpreadRunsOptions,
   { loads, points }: SpreadRuns,
@@ -122,7 +126,7 @@ function* finerMesh(
     if (typeof fine === "string") continue;
     found.push(fine.loads.map((load, i) => change(load / loads[r]![i]!)));
   }
-  return found;
+  return found.length < FEWEST_MESH_RUNS ? [] : found;
 }
 
 const change = (factor: number) => (factor > 1 / MOST_CHANGE && factor < MOST_CHANGE ? Math.log(factor) : 0);
@@ -134,6 +138,7 @@ interface Found {
   /** ln of loads on the finer mesh over those on the coarse one, for each of `parts`, one row per run made twice. */
   readonly finer: readonly (readonly number[])[];
   readonly inputs: readonly UncertainInput[];
+  readonly strengths: readonly PartStrength[];
   readonly parts: readonly LoadedPart[];
   /** Index of each of `parts` among the loads of a simulated run. */
   readonly kept: readonly number[];
@@ -145,7 +150,7 @@ function conclude(
   options: ChancesOptions & { readonly seed: number; readonly accuracy: Accuracy },
   all: Found,
 ): Chances {
-  const { asked, simulated, inputs, parts, found } = all;
+  const { asked, simulated, inputs, strengths, parts, found } = all;
   const { whatIf, seed, accuracy } = options;
   const { lost, ground, failed } = simulated;
   const anyFails = anyOf(found);
@@ -161,7 +166,7 @@ function conclude(
   }));
   const changes = mesh.filter((_, i) => found.surfaces[i]!.matters).map((factor) => Math.abs(factor - 1));
   const meshChange = all.finer.length === 0 ? undefined : { runs: all.finer.length, most: Math.max(...changes) };
-  const facts = { rig, accuracy, runs, inputs, surfaces, meshChange, found, anyFails };
+  const facts = { rig, strengths, accuracy, runs, inputs, surfaces, meshChange, found, anyFails };
   return {
     rigName: rig.name,
     invented: rig.invented,

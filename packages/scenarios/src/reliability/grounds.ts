@@ -1,14 +1,17 @@
 /** What chances rest on, and what must be read beside them. */
 import type { Accuracy } from "@secondline/engine";
 import type { Rig } from "@secondline/rig";
-import type { FailureChances } from "@secondline/strength";
+import type { FailureChances, PartStrength } from "@secondline/strength";
+import { anchorCautions, anchorFacts } from "../anchorCautions.ts";
 import { CAUTIONS, INVENTED } from "../cautions.ts";
+import { judgedParts, judgementCautions } from "../judgementCautions.ts";
 import type { Chances, SurfaceFit } from "./chancesOutcome.ts";
 import { countOf, grouped } from "./chanceWords.ts";
 import type { UncertainInput } from "./uncertainInputs.ts";
 
 export interface GroundFacts {
   readonly rig: Rig;
+  readonly strengths: readonly PartStrength[];
   readonly accuracy: Accuracy;
   readonly runs: Chances["runs"];
   readonly inputs: readonly UncertainInput[];
@@ -54,6 +57,16 @@ function fitWords({ surfaces, found }: GroundFacts): string {
     : "The runs themselves, each as likely as the other: no surface through them was good enough.";
 }
 
+/** What the numbers themselves hide: strengths that somebody raised, points that may not share, a ground nobody gave. */
+function ofTheRig({ rig, strengths }: GroundFacts): readonly string[] {
+  const anchors = anchorFacts(rig, strengths, { A: 0, B: 0 });
+  return [
+    ...judgementCautions(judgedParts(strengths, [])),
+    ...anchorCautions(anchors, rig.requiredFactor.value),
+    ...(rig.ground.length < 2 ? ["No ground was given: in how many runs the walker reaches it is not known."] : []),
+  ];
+}
+
 /** With more of the failures outside of what was simulated, the reader must know [-]. */
 const MUCH_BEYOND = 0.2;
 
@@ -61,6 +74,7 @@ export function chanceCautions(facts: GroundFacts): readonly string[] {
   const { runs, rig, found, surfaces, accuracy, meshChange } = facts;
   const said = [
     "These chances rest on spreads that were assumed, not measured on this rig. They rank parts and inputs; they promise nothing.",
+    ...ofTheRig(facts),
   ];
   if (runs.lost > 0) {
     said.push(
