@@ -16,7 +16,7 @@ const tests = () => new Option("--tests <log>", "own break tests (CSV) in place 
 const set = () => new Option("--set <which>", "which what-ifs to run").choices(["quick", "full"]).default("full");
 
 const EVENTS =
-  "repeatable: fall@0.5 (leash fall in the middle), fails@0,hanging@0.25 (main line fails at anchor A, walker hanging at a quarter; also standing or caught)";
+  "repeatable: fall@0.5 (leash fall in the middle), fails@0,hanging@0.25 (main line fails at anchor A, walker hanging at a quarter; also standing or caught), leg@A1,caught@0.5 (first leg of anchor A fails; also hanging)";
 const collect = (text: string, list: string[]) => [...list, text];
 const judge = () =>
   new Option(
@@ -63,12 +63,7 @@ program
   .argument("<rig>", "rig document (JSON)")
   .addOption(json())
   .option("--require", "exit status 1 when any part is thin or fails")
-  .option(
-    "--what-if <event>",
-    "run this only; repeatable: fall@0.5 (leash fall in the middle), fails@0,hanging@0.25 (main line fails at anchor A, walker hanging at a quarter; also standing or caught), leg@A1,caught@0.5 (first leg of anchor A fails; also hanging)",
-    collect,
-    [] as string[],
-  )
+  .option("--what-if <event>", `run this only; ${EVENTS}`, collect, [] as string[])
   .addOption(set())
   .addOption(accuracy())
   .addOption(estimate())
@@ -93,7 +88,12 @@ program
   .description("how likely each part is to fail, and to be the first, when strengths and what happens scatter")
   .argument("<rig>", "rig document (JSON)")
   .addOption(json())
-  .option("--what-if <event>", `of this; default: the one that governs; ${EVENTS}`, collect, [] as string[])
+  .option(
+    "--what-if <event>",
+    `of this; default: the one that governs among a few, on a coarse mesh; ${EVENTS}`,
+    collect,
+    [] as string[],
+  )
   .option("--runs <number>", "simulated runs per what-if; more make the chances surer (default: 96)")
   .option("--seed <number>", "of the random numbers: the same seed gives the same answer")
   .option(
@@ -106,6 +106,7 @@ program
   .addOption(wear())
   .addOption(on())
   .addOption(tests())
+  .addOption(judge())
   .action(async (file: string, options) => (await import("./commands/chances.ts")).chances(file, options));
 
 program

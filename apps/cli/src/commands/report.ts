@@ -60,5 +60,8 @@ export async function report(file: string, options: ReportOptions): Promise<void
 async function chancesOf(rig: Rig, outcome: Outcome, breakTests: readonly BreakTest[]): Promise<readonly Chances[]> {
   const first = outcome.parts.find((part) => part.id === outcome.firstToFail)!;
   const { whatIf } = outcome.whatIfs[first.whatIf]!;
-  return noChances(rig, whatIf) === undefined ? [await runChances(rig, { whatIf, breakTests })] : [];
+  const nothing = noChances(rig, whatIf);
+  if (nothing === undefined) return [await runChances(rig, { whatIf, breakTests })];
+  message(`No chances in the report: ${nothing}`);
+  return [];
 }
