@@ -60,6 +60,8 @@ test("scene, side view and plot are saved as pictures with legend, cautions and 
   await page.getByRole("button", { name: "Save a picture" }).focus();
   await page.keyboard.press("Enter");
   const twice = page.getByRole("menuitem", { name: /^Twice as large/ });
+  // The menu takes the focus a moment after it has opened; a key before that goes nowhere.
+  await page.getByRole("menuitem").and(page.locator(":focus")).waitFor();
   await page.keyboard.press("ArrowDown");
   await twice.and(page.locator(":focus, [data-highlighted]")).waitFor();
   const [download] = await Promise.all([page.waitForEvent("download"), page.keyboard.press("Enter")]);
