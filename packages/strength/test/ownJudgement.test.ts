@@ -31,6 +31,29 @@ describe("an own judgement", () => {
     expect(after!.sigmaLog).toBeGreaterThan(before!.sigmaLog);
   });
 
+  it("of webbing that lifts a weblock up to what its metal holds is said of the weblock too", () => {
+    const plain = exampleRig();
+    const bare = partOf(plain, "endA");
+    const endA = { ...plain.main.endA, kind: "weblock" as const, rated: rated((1.2 * bare.strength) / 0.95) };
+    const rig: Rig = { ...plain, main: { ...plain.main, endA } };
+    const end = partOf(judgePart(rig, "main", { factor: 1.5, reason: "own pulls" })!, "endA");
+    expect(end.strength).toBeCloseTo(1.2 * bare.strength, 6);
+    expect(end.flags.join(" ")).toContain("own judgement × 1.2, RAISES the strength by 20 %: own judgement, own pulls");
+  });
+
+  it.each(["knot", "sewnLoop"] as const)(
+    "of webbing, as a doubt, weakens a %s in it; above 1 it does not raise it",
+    (kind) => {
+      const plain = exampleRig();
+      const rig: Rig = { ...plain, main: { ...plain.main, endA: { kind, rated: rated(30000) } } };
+      const bare = partOf(rig, "endA").strength;
+      const end = (factor: number) => partOf(judgePart(rig, "main", { factor, reason: "furry" })!, "endA");
+      expect(end(0.5).strength).toBeCloseTo(0.5 * bare, 6);
+      expect(end(0.5).flags.join(" ")).toContain("furry");
+      expect(end(1.3).strength).toBeCloseTo(bare, 6);
+    },
+  );
+
   it("stays on a rig that grows older", () => {
     const own = { factor: 0.6, reason: "frayed" };
     expect(olderRig(judged("main", own), 6).main.sections[0]!.own).toEqual(own);

@@ -2,7 +2,7 @@
  * Strength of a line's end at an anchor: a weblock with the webbing in it, a sewn loop, or a knot. An end holds what
  * the weaker of its device and its webbing holds.
  */
-import type { LineEnd, WebbingSection } from "@secondline/rig";
+import type { LineEnd, OwnJudgement, WebbingSection } from "@secondline/rig";
 import { bendFactor } from "../derating/bend.ts";
 import { clampFactor } from "../derating/clampTrace.ts";
 import type { StrengthFactor } from "../derating/factor.ts";
@@ -24,7 +24,14 @@ export function lineEndStrength(
   if (end.kind === "weblock") {
     const device = weblockDevice(id, name, end);
     const webbing = webbingInWeblock(id, name, end, section, factorsOf);
-    return device.strength < webbing.strength ? device : webbing;
+    if (webbing.strength <= device.strength) return webbing;
+    const { own, ...unjudged } = section;
+    const without = webbingInWeblock(id, name, end, unjudged, factorsOf);
+    if (own === undefined || device.strength <= without.strength) return device;
+    // The webbing's judgement raises this end too, as far as the device holds: it must be said here as well.
+    const factor = device.strength / without.strength;
+    const capped = { factor, reason: `${own.reason}; counted up to what the weblock itself holds` };
+    return webbingInWeblock(id, name, end, { ...unjudged, own: capped }, factorsOf);
   }
   const condition = end.condition ?? section.condition;
   const factors = [
@@ -33,9 +40,12 @@ export function lineEndStrength(
   ];
   if (end.kind === "sewnLoop") factors.push(sewnLoopAgeing(condition.monthsOutside ?? 0));
   else factors.push(webbingKnot());
-  factors.push(...bend(end), ...ownFactors(end.own));
+  factors.push(...bend(end), ...doubts(section.own), ...ownFactors(end.own));
   return makePartStrength({ id, name, rated: end.rated.strength, ratedBasis: end.rated.basis, factors });
 }
+
+/** A doubt of the webbing is one of the knot or loop in it; what raises the webbing says nothing of them. */
+const doubts = (own: OwnJudgement | undefined) => (own?.factor !== undefined && own.factor > 1 ? [] : ownFactors(own));
 
 function weblockDevice(id: string, name: string, end: LineEnd): PartStrength {
   const factors = [usedMetal(), ...ownFactors(end.own)];
