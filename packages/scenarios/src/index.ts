@@ -6,6 +6,7 @@ export { type Comparison, type ComparisonRow, compareLayouts } from "./compareLa
 export { inputHash } from "./inputHash.ts";
 export { LIKELY_FIRST_BASIS } from "./likelyFirst.ts";
 export type * from "./outcome.ts";
+export { QUICK_ALLOWANCE } from "./quickLook.ts";
 export {
   type ChancesOptions,
   chances,

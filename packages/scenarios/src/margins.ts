@@ -70,12 +70,15 @@ export class Margins {
     if (!(this.#least5.get(id)! <= least5)) this.#least5.set(id, least5);
   }
 
-  /** Every part but the tapes, which are made to part, in the order of the load's way. `uncertainty`: ± of loads, when asked for [N]. */
-  parts(required: number, uncertainty?: ReadonlyMap<string, number>): readonly PartOutcome[] {
+  /**
+   * Every part but the tapes, which are made to part, in the order of the load's way. `allowance`: loads are judged so many
+   * times what they are, at least 1 [-]; `uncertainty`: ± of loads, when asked for [N].
+   */
+  parts(required: number, allowance: number, uncertainty?: ReadonlyMap<string, number>): readonly PartOutcome[] {
     const tapes = tapeIds(this.#rig);
     return this.#strengths.parts.flatMap((part) => {
       const worst = this.#worst.get(part.id);
-      return worst && !tapes.has(part.id) ? [this.#estimated(part, worst, required, uncertainty)] : [];
+      return worst && !tapes.has(part.id) ? [this.#estimated(part, worst, required, allowance, uncertainty)] : [];
     });
   }
 
@@ -84,14 +87,21 @@ export class Margins {
     part: PartStrength,
     worst: Worst,
     required: number,
+    allowance: number,
     uncertainty?: ReadonlyMap<string, number>,
   ): PartOutcome {
-    const outcome = this.#outcome(part, worst, required, uncertainty?.get(part.id));
+    const outcome = this.#outcome(part, worst, required, allowance, uncertainty?.get(part.id));
     if (!uncertainty || uncertainty.has(part.id)) return outcome;
     return { ...outcome, uncertaintyUnknown: true, verdict: outcome.verdict === "holds" ? "thin" : outcome.verdict };
   }
 
-  #outcome(part: PartStrength, worst: Worst, required: number, uncertainty: number | undefined): PartOutcome {
+  #outcome(
+    part: PartStrength,
+    worst: Worst,
+    required: number,
+    allowance: number,
+    uncertainty: number | undefined,
+  ): PartOutcome {
     const broken = this.#broken.get(part.id);
     const { zone } = worst;
     const factors = zone?.factors ?? part.factors;
@@ -100,7 +110,7 @@ export class Margins {
     const margin = worst.strength / load;
     // Where the central strength leaves least, a weak specimen need not: the least of all places is judged and shown.
     const margin5 = Math.min(worst.strength5 / load, this.#least5.get(part.id)!);
-    const sure = load / (load + (uncertainty ?? 0));
+    const sure = load / (allowance * (load + (uncertainty ?? 0)));
     return {
       id: part.id,
       name: part.name,
@@ -112,8 +122,8 @@ export class Margins {
       strength5: worst.strength5,
       margin,
       margin5,
-      // A load known to within ± is judged at its upper end.
-      verdict: verdictOf(margin * sure, margin5 * sure, required, broken !== undefined),
+      // A load known to within ± is judged at its upper end. What an allowance alone takes below 1 has not failed: it is thin.
+      verdict: allowedVerdict(margin * sure, margin5 * sure, required, broken !== undefined, allowance),
       parts: broken !== undefined,
       factors: factors.map(({ name, value, spread, basis }) => ({ name, value, spread, basis })),
       bases: zone ? weakestFirst([zone.ratedBasis, ...factors.map((one) => one.basis)]) : part.bases,
@@ -155,6 +165,17 @@ const tapeIds = (rig: Rig): ReadonlySet<string> =>
 export function verdictOf(margin: number, margin5: number, required: number, broken: boolean): Verdict {
   if (broken || margin < 1) return "fails";
   return margin < required || margin5 < 1 ? "thin" : "holds";
+}
+
+function allowedVerdict(
+  margin: number,
+  margin5: number,
+  required: number,
+  broken: boolean,
+  allowance: number,
+): Verdict {
+  const verdict = verdictOf(margin, margin5, required, broken);
+  return verdict === "fails" && !broken && margin * allowance >= 1 ? "thin" : verdict;
 }
 
 /** The margin that the verdict is for: at the upper end of the load's ± [-]. */

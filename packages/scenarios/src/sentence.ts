@@ -12,6 +12,8 @@ export interface SentenceFacts {
   readonly first: PartOutcome;
   readonly required: number;
   readonly incomplete: number;
+  /** Loads were judged so many times what they are, at least 1 [-]. */
+  readonly allowance: number;
   /** Parts that somebody's own judgement raises, each with its factor. */
   readonly raised?: readonly string[];
 }
@@ -42,7 +44,7 @@ function failing({ first, whatIfs }: SentenceFacts, lost: WhatIfOutcome | undefi
     : `Fails: ${partPlace(first)} holds ${formatForce(first.strength)} and gets ${formatForce(first.load)}${spread(first)} (${title}).`;
 }
 
-function thin({ first, required, parts, rig, whatIfs }: SentenceFacts): string {
+function thin({ first, required, parts, rig, whatIfs, allowance }: SentenceFacts): string {
   const thin = parts.filter((part) => part.verdict === "thin");
   const worst = thin.includes(first) ? first : thin[0];
   if (!worst) return `Thin: ${unsettled(whatIfs, rig)}`;
@@ -52,9 +54,11 @@ function thin({ first, required, parts, rig, whatIfs }: SentenceFacts): string {
   const against =
     margin < required
       ? `${times(margin)} times ${largestLoad(worst)}; you require ${asRequired(required)}`
-      : worst.uncertaintyUnknown
-        ? `${times(margin)} times ${largestLoad(worst)}, but how exact that load is could not be found out`
-        : `${times(margin)} times ${largestLoad(worst)}, but one in twenty such parts would not hold it`;
+      : margin < allowance * required
+        ? `${times(margin)} times ${largestLoad(worst)} of the few what-ifs of a quick look, which has to leave ${percent(allowance)} more than the ${asRequired(required)} you require`
+        : worst.uncertaintyUnknown
+          ? `${times(margin)} times ${largestLoad(worst)}, but how exact that load is could not be found out`
+          : `${times(margin)} times ${largestLoad(worst)}, but one in twenty such parts would not hold it`;
   return `Thin: ${partPlace(worst)} holds ${against}${more}.`;
 }
 
@@ -95,5 +99,6 @@ export function lower(title: string): string {
 
 /** A factor with one decimal, rounded down: a margin is never made to look larger than it is. */
 const times = (factor: number) => (Math.floor(factor * 10 + 1e-9) / 10).toFixed(1);
+const percent = (allowance: number) => `${Math.round(100 * (allowance - 1))} %`;
 /** What is asked for, with one decimal, rounded up. */
 const asRequired = (factor: number) => (Math.ceil(factor * 10 - 1e-9) / 10).toFixed(1);

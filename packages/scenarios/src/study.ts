@@ -8,6 +8,7 @@ import { judgedParts, raisedByHand } from "./judgementCautions.ts";
 import { likelyFirst } from "./likelyFirst.ts";
 import { firstToFail, Margins } from "./margins.ts";
 import type { Outcome, PartOutcome, Verdict, WhatIf, WhatIfOutcome } from "./outcome.ts";
+import { QUICK_ALLOWANCE } from "./quickLook.ts";
 import { type RigStrengths, rigStrengths } from "./rigStrengths.ts";
 import { type CatchTimes, runWith, type StudyProgress, scaled } from "./runWhatIf.ts";
 import { verdictSentence } from "./sentence.ts";
@@ -52,16 +53,18 @@ export function* study(rig: Rig, options: StudyOptions): Generator<StudyProgress
     yield { done: to, doing: outcome.title };
   }
   const required = rig.requiredFactor.value;
-  let parts = margins.parts(required);
+  const set = setOf(whatIfs, whatIfSet(rig, { size: "full", weakPlaces }), options.whatIfs !== undefined);
+  const allowance = set.kind === "quick" ? QUICK_ALLOWANCE : 1;
+  let parts = margins.parts(required, allowance);
   if (options.estimate && parts.length > 0) {
     const work = loadUncertainty(rig, parts, whatIfs, strengths, options.accuracy);
-    parts = margins.parts(required, yield* scaled(work, share, 1, "Loads on a second mesh"));
+    parts = margins.parts(required, allowance, yield* scaled(work, share, 1, "Loads on a second mesh"));
   }
-  const set = setOf(whatIfs, whatIfSet(rig, { size: "full", weakPlaces }), options.whatIfs !== undefined);
   const told = {
     anchors: anchorFacts(rig, strengths.parts, margins.anchorLoads),
     judged: judgedParts(strengths.parts, parts),
     required,
+    allowance,
   };
   return conclude(rig, options.accuracy, set, outcomes, parts, margins, statics, told);
 }
@@ -92,7 +95,7 @@ function conclude(
   parts: readonly PartOutcome[],
   margins: Margins,
   statics: Outcome["statics"],
-  told: Pick<CautionFacts, "anchors" | "judged" | "required">,
+  told: Pick<CautionFacts, "anchors" | "judged" | "required"> & { readonly allowance: number },
 ): Outcome {
   const incomplete = whatIfs.flatMap((one, i) => (one.ok ? [] : [i]));
   if (parts.length === 0) throw new NothingComputed(whatIfs);
@@ -120,6 +123,7 @@ function conclude(
       first,
       required,
       incomplete: incomplete.length,
+      allowance: told.allowance,
       raised: raisedByHand(told.judged ?? []),
     }),
     weakestBases: weakestBases(parts),

@@ -13,6 +13,8 @@ import type { Rig } from "@secondline/rig";
 import type { WhatIf } from "./outcome.ts";
 import { whatIfKey } from "./whatIf.ts";
 
+type LegFails = Extract<WhatIf, { kind: "legFails" }>;
+
 /** A person cannot fall closer to the anchor than this: the rock and the rigging are in the way [m]. */
 const NEAR_END = 3;
 const QUARTERS = [0.25, 0.5, 0.75] as const;
@@ -47,8 +49,11 @@ const fails = (cutAt: number, walker: "hanging" | "standing" | "caught", at: num
 function quick(rig: Rig, weak: readonly number[]): WhatIf[] {
   const near = nearEnd(rig);
   const list = [fall(0.5), fall(near), fails(0, "hanging", 0.5), fails(1, "hanging", 0.5), fails(0, "caught", 0.5)];
+  if (rig.backup) list.push(fails(0, "standing", 0.5), fails(1, "standing", 0.5), fails(0.5, "caught", 0.5));
   const worst = weak[0];
   if (worst !== undefined) list.push(fails(worst, "hanging", 0.5));
+  // Those left of an anchor's points carry what no other what-if gives them.
+  list.push(...legs(rig).filter(({ at }) => at === 0.5));
   return list;
 }
 
@@ -75,12 +80,18 @@ function full(rig: Rig, weak: readonly number[]): WhatIf[] {
 }
 
 /** Legs that fail: of either anchor the outermost two, for a middle one that goes leaves those with no more than their share. */
-function legs(rig: Rig): WhatIf[] {
+function legs(rig: Rig): LegFails[] {
   const near = nearEnd(rig);
   return (["A", "B"] as const).flatMap((anchor) => {
     const count = (anchor === "A" ? rig.anchorA : rig.anchorB).points.length;
     if (count < 2) return [];
-    const leg = (which: number, at: number): WhatIf => ({ kind: "legFails", anchor, leg: which, walker: "caught", at });
+    const leg = (which: number, at: number): LegFails => ({
+      kind: "legFails",
+      anchor,
+      leg: which,
+      walker: "caught",
+      at,
+    });
     return [leg(0, 0.5), leg(count - 1, 0.5), leg(0, anchor === "A" ? near : 1 - near)];
   });
 }

@@ -150,3 +150,28 @@ describe("one what-if with an estimate", () => {
     expect(outcome.peakUncertainty!.leash).toBeLessThan(0.3 * outcome.peaks!.leash);
   });
 });
+
+describe("a quick look, of few what-ifs", () => {
+  const quick = (required?: number) =>
+    finish(
+      study(
+        required === undefined
+          ? testRig
+          : { ...testRig, requiredFactor: { ...testRig.requiredFactor, value: required } },
+        {
+          accuracy: "quick",
+          size: "quick",
+        },
+      ),
+    );
+
+  it("holds only where it leaves more than what is required, and says how much more", () => {
+    const { parts } = quick();
+    const least = Math.min(...parts.map(({ margin }) => margin));
+    const near = quick(least / 1.1);
+    expect(near.verdict).toBe("thin");
+    expect(near.sentence).toContain("of the few what-ifs of a quick look, which has to leave 15 % more");
+    expect(near.parts.map(({ margin }) => margin)).toEqual(parts.map(({ margin }) => margin));
+    expect(quick(least / 1.2).verdict).toBe("holds");
+  });
+});

@@ -43,7 +43,7 @@ describe("a load with a ±", () => {
   });
   it("is told with its ±, never as a part that fails under less than it holds", () => {
     const first = { ...unsure("leash", 1.1, 1000), load: 10_000, strength: 10_500, margin: 1.05 };
-    const facts = { first, parts: [first], verdict: "fails" as const, required: 2, incomplete: 0 };
+    const facts = { first, parts: [first], verdict: "fails" as const, required: 2, incomplete: 0, allowance: 1 };
     const whatIfs = [
       { title: "Leash fall", ok: true, caught: true, broke: [], whatIf: { kind: "leashFall", at: 0.5 } },
     ] as const;
@@ -51,7 +51,15 @@ describe("a load with a ±", () => {
   });
   it("never reads as keeping what is asked for when it does not", () => {
     const first = { ...part("leash", 2.2), verdict: "thin" } as PartOutcome;
-    const facts = { first, parts: [first], verdict: "thin" as const, required: 2.25, incomplete: 0, whatIfs: [] };
+    const facts = {
+      first,
+      parts: [first],
+      verdict: "thin" as const,
+      required: 2.25,
+      incomplete: 0,
+      allowance: 1,
+      whatIfs: [],
+    };
     expect(verdictSentence({ ...facts, rig: {} as never })).toContain("2.2 times its largest load; you require 2.3");
   });
 });
@@ -116,9 +124,9 @@ describe("a load known to within ±", () => {
       elementPeaks: { main: { at: [0.5], peak: [3000] }, backup: { at: [0.5], peak: [1] } },
     };
     margins.add(0, { broke: [] } as never, recording as never);
-    const required = margins.parts(0).find((one) => one.id === "leash")!.margin - 0.1;
+    const required = margins.parts(0, 1).find((one) => one.id === "leash")!.margin - 0.1;
     const of = (uncertainty?: Map<string, number>) =>
-      margins.parts(required, uncertainty).find((one) => one.id === "leash")!;
+      margins.parts(required, 1, uncertainty).find((one) => one.id === "leash")!;
     expect(of().verdict).toBe("holds");
     const unsure = of(new Map([["leash", 600]]));
     expect(unsure.verdict).toBe("thin");

@@ -47,6 +47,18 @@ export function PhoneSheet({ stop, onStop, clock, pages }: Props) {
             </section>
           ))}
         </div>
+        {(place !== "verdict" || stop === "low") && (
+          <button
+            type="button"
+            className={styles.caution}
+            onClick={() => {
+              look({ place: "verdict" });
+              if (stop === "low") onStop("half");
+            }}
+          >
+            This is a model of the rig, not the rig. <u>All cautions</u>
+          </button>
+        )}
       </section>
       <nav className={styles.bar} aria-label="Pages">
         {PLACES.map(({ place: page, label }) => (
