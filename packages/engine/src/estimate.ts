@@ -18,7 +18,7 @@ export interface Uncertainty {
   /** On the walker's drop [m]. */
   readonly drop: number;
   readonly standing: { readonly tension: number; readonly sag: number };
-  /** Whether the same parts failed in the same order on both meshes; where not, no ± means much. */
+  /** Whether the same parts failed in the same order on both meshes, tapes aside; where not, no ± means much. */
   readonly sameBreaks: boolean;
 }
 
@@ -43,12 +43,18 @@ export function uncertaintyOf(run: Recording, other: Recording): Uncertainty {
     ) as Uncertainty["peaks"],
     drop: of(({ walker }) => walker.drop),
     standing: { tension: of(({ standing }) => standing.tension), sag: of(({ standing }) => standing.sag) },
-    sameBreaks: brokenParts(run) === brokenParts(other),
+    sameBreaks: sameBreaks(run, other),
   };
 }
 
+/**
+ * Whether the same parts failed in the same order in both runs; where not, no ± from them means much. Tapes do not count: they
+ * are made to part, one soon after another.
+ */
+export const sameBreaks = (run: Recording, other: Recording): boolean => brokenParts(run) === brokenParts(other);
+
 const brokenParts = ({ events }: Recording): string =>
   events
-    .filter(({ kind }) => kind === "break")
+    .filter(({ kind, part }) => kind === "break" && part !== "tape")
     .map(({ part }) => part)
     .join();

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { richardson, uncertaintyOf } from "../src/index.ts";
+import { richardson, sameBreaks, uncertaintyOf } from "../src/index.ts";
 import { CUT, FALL, run } from "./rigs.ts";
 
 describe("the distance from an endlessly fine mesh", () => {
@@ -45,6 +45,13 @@ describe("the estimate from a second mesh", () => {
     const turned = uncertaintyOf(finer, recording);
     const difference = Math.abs(finer.peaks.leash.cfc60 - recording.peaks.leash.cfc60);
     expect(uncertainty.peaks.leash - turned.peaks.leash).toBeCloseTo(difference, 6);
+  });
+
+  it("leaves tapes aside, which are made to part", () => {
+    const taped = run({ ...CUT, backup: { ...CUT.backup!, tapes: [{ at: 0.3, strength: 300 }] } });
+    expect(taped.events.some(({ kind, part }) => kind === "break" && part === "tape")).toBe(true);
+    const untaped = { ...taped, events: taped.events.filter(({ part }) => part !== "tape") };
+    expect(sameBreaks(taped, untaped)).toBe(true);
   });
 
   it("says when the meshes do not agree on what parts", () => {

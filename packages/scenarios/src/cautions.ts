@@ -58,7 +58,7 @@ function ofTheRuns({ reduced, coarse, withoutUncertainty = [] }: CautionFacts): 
     said.push("Computed on a coarse mesh, for a first look: peaks may be off. Check again on the standard mesh.");
   if (withoutUncertainty.length > 0) {
     said.push(
-      `The second run that gives a load its ± failed for: ${withoutUncertainty.join(", ")}. How far these loads are off is not known.`,
+      `The second run that gives a load its ± failed, or other parts broke in it, for: ${withoutUncertainty.join(", ")}. How far these loads are off is not known.`,
     );
   }
   return said;

@@ -56,11 +56,15 @@ export function* runWhatIf(rig: Rig, whatIf: WhatIf, options: RunOptions): Gener
     doing,
   );
   if (!other.recording) return { ...first, outcome: { ...first.outcome, ok: false, problem: NO_ESTIMATE } };
-  const { leash, mainA, mainB, backupA, backupB } = uncertaintyOf(first.recording, other.recording).peaks;
+  const { sameBreaks, peaks } = uncertaintyOf(first.recording, other.recording);
+  if (!sameBreaks) return { ...first, outcome: { ...first.outcome, ok: false, problem: OTHER_BREAKS } };
+  const { leash, mainA, mainB, backupA, backupB } = peaks;
   return { ...first, outcome: { ...first.outcome, peakUncertainty: { leash, mainA, mainB, backupA, backupB } } };
 }
 
 const NO_ESTIMATE = "The run on the second mesh failed, so its uncertainty is not known.";
+const OTHER_BREAKS =
+  "On the second mesh other parts fail, or in another order: how exact these numbers are is not known.";
 
 /** The mesh to compare with: a finer one, or of the finest the next coarser. */
 export const otherMesh = (accuracy: Accuracy): Accuracy => (accuracy === "fine" ? "standard" : "fine");

@@ -1,5 +1,5 @@
 /** A ± for the load of every part: its governing what-if once more on another mesh. */
-import { type Accuracy, type Recording, richardson } from "@secondline/engine";
+import { type Accuracy, type Recording, richardson, sameBreaks } from "@secondline/engine";
 import type { Rig } from "@secondline/rig";
 import { partLoads, webbingLoads } from "./loads.ts";
 import type { PartOutcome, WhatIf } from "./outcome.ts";
@@ -7,8 +7,8 @@ import type { RigStrengths } from "./rigStrengths.ts";
 import { type CatchTimes, otherMesh, runWith } from "./runWhatIf.ts";
 
 /**
- * Runs what governs on both meshes; returns ± per part id [N]. A part whose second run fails gets none: it is then not
- * known how far its load may be off. Yields the share done.
+ * Runs what governs on both meshes; returns ± per part id [N]. A part whose second run fails, or parts other things than
+ * the first, gets none: it is then not known how far its load may be off. Yields the share done.
  */
 export function* loadUncertainty(
   rig: Rig,
@@ -29,7 +29,7 @@ export function* loadUncertainty(
       if (step.value.recording && step.value.outcome.ok) runs.push(step.value.recording);
     }
     const [first, second] = runs;
-    if (!first || !second) continue;
+    if (!first || !second || !sameBreaks(first, second)) continue;
     const ratio = first.mesh.size / second.mesh.size;
     for (const part of parts.filter((one) => one.whatIf === index)) {
       const [a, b] = [first, second].map((run) => loadOf(part, rig, run, strengths));

@@ -88,7 +88,9 @@ describe("cautions", () => {
     expect(cautions({ ...facts, feetClearance: 0 }).join(" ")).toContain("feet reach the ground");
     expect(cautions({ ...facts, reduced: { run: 3, full: 40 } }).join(" ")).toContain("3 here, 40 in the full set");
     expect(cautions({ ...facts, coarse: true }).join(" ")).toContain("coarse mesh");
-    expect(cautions({ ...facts, withoutUncertainty: ["Leash"] }).join(" ")).toContain("failed for: Leash");
+    expect(cautions({ ...facts, withoutUncertainty: ["Leash"] }).join(" ")).toContain(
+      "failed, or other parts broke in it, for: Leash",
+    );
     expect(cautions({ ...facts, endedOnGround: 1 }).join(" ")).toContain("One what-if ends on the ground");
     expect(cautions({ ...facts, hasBackup: false }).join(" ")).toContain("no backup");
   });
