@@ -1,6 +1,17 @@
 /** Chances of failure for reading in a terminal. */
 import { formatLength } from "@secondline/rig";
-import { type Chances, chanceText, formatChance, inputText, type PartChance } from "@secondline/scenarios";
+import {
+  type Chances,
+  chanceText,
+  FEW_FIRST,
+  formatChance,
+  IN_BRACKETS,
+  inputText,
+  type PartChance,
+  SHARE_KINDS,
+  shareText,
+  worthARow,
+} from "@secondline/scenarios";
 import { kilonewtons } from "./quantity.ts";
 import { table } from "./table.ts";
 import { bold, dim, width } from "./terminal.ts";
@@ -35,10 +46,6 @@ function whatIfText(chances: Chances): string {
   ].join("\n");
 }
 
-/** Parts that are first less often than this, and were never seen to fail, are only counted [-]. */
-const WORTH_A_ROW = 0.001;
-const worthARow = ({ first, fails }: PartChance) => first.value >= WORTH_A_ROW || fails.value > 0;
-
 function partsTable({ parts }: Chances): string {
   const rows = parts
     .filter(worthARow)
@@ -70,11 +77,11 @@ function nameOf({ name, stretch }: PartChance): string {
 
 function restOf({ parts }: Chances): string[] {
   const rest = parts.filter((part) => !worthARow(part)).length;
-  const others = rest === 0 ? "" : ` ${rest} more parts go first less often than once in a thousand.`;
+  const others = rest === 0 ? "" : ` ${rest === 1 ? "One more part goes" : `${rest} more parts go`} ${FEW_FIRST}.`;
   return [
     dim(
       wrap(
-        `kN; load in the central run, central strength. Goes first: has the least margin of all. Fails: carries more than it holds, before anything else has failed. In brackets the 95 % interval.${others}`,
+        `kN; load in the central run, central strength. Goes first: has the least margin of all. Fails: carries more than it holds, before anything else has failed. ${IN_BRACKETS}${others}`,
         width,
       ),
     ),
@@ -86,11 +93,11 @@ const MOST_SHARES = 10;
 function sharesTable({ shares }: Chances): string {
   const rows = shares
     .slice(0, MOST_SHARES)
-    .map(({ name, kind, first, total, distinguishable }) => [
-      name,
-      kind === "input" ? "the fall" : kind === "surface" ? "the fit" : "strength",
-      distinguishable ? chanceText(first) : "none to be seen",
-      formatChance(Math.max(0, total.value)),
+    .map((share) => [
+      share.name,
+      SHARE_KINDS[share.kind],
+      shareText(share),
+      formatChance(Math.max(0, share.total.value)),
     ]);
   return table(
     [

@@ -1,5 +1,14 @@
 /** What the runner offers, the same in-process and across a worker boundary. Errors cross as data. */
-import type { Accuracy, BreakTest, Chances, Outcome, Rig, Spreads, WhatIf, WhatIfRun } from "@secondline/scenarios";
+import type {
+  Accuracy,
+  BreakTest,
+  Chances,
+  ChancesOptions,
+  Outcome,
+  Rig,
+  WhatIf,
+  WhatIfRun,
+} from "@secondline/scenarios";
 
 export interface Progress {
   /** Share done, 0 to 1 [-]. */
@@ -38,20 +47,7 @@ export interface StudyRequest {
 }
 
 /** How likely parts are to fail, and to be first, in one what-if: many runs, then many draws. */
-export interface ChancesRequest {
-  readonly id: string;
-  readonly rig: Rig;
-  readonly whatIf: WhatIf;
-  /** Simulated runs; default 96. */
-  readonly runs?: number;
-  /** The same seed gives the same answer. */
-  readonly seed?: number;
-  readonly accuracy?: Accuracy;
-  /** Other spreads of the uncertain inputs than the assumed ones. */
-  readonly spreads?: Spreads;
-  /** Own break tests, in place of published factors where there are some. */
-  readonly breakTests?: readonly BreakTest[];
-}
+export type ChancesRequest = ChancesOptions & { readonly id: string; readonly rig: Rig };
 
 export type Answer<T> =
   | { readonly ok: true; readonly value: T }

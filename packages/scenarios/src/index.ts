@@ -4,6 +4,7 @@ export type { BreakTest } from "@secondline/strength";
 export { CAUTIONS, INVENTED } from "./cautions.ts";
 export { type Comparison, type ComparisonRow, compareLayouts } from "./compareLayouts.ts";
 export { inputHash } from "./inputHash.ts";
+export { judgedParts, judgementCautions } from "./judgementCautions.ts";
 export { LIKELY_FIRST_BASIS } from "./likelyFirst.ts";
 export type * from "./outcome.ts";
 export { QUICK_ALLOWANCE } from "./quickLook.ts";
@@ -15,7 +16,16 @@ export {
   noChances,
 } from "./reliability/chances.ts";
 export type * from "./reliability/chancesOutcome.ts";
-export { chanceText, formatChance, inputText } from "./reliability/chanceWords.ts";
+export {
+  chanceText,
+  FEW_FIRST,
+  formatChance,
+  IN_BRACKETS,
+  inputText,
+  SHARE_KINDS,
+  shareText,
+  worthARow,
+} from "./reliability/chanceWords.ts";
 export {
   INPUT_IDS,
   type InputId,

@@ -87,15 +87,25 @@ export function webbingLoads(
   const list: WebbingLoad[] = [];
   for (let e = 0; e < peaks.at.length; e++) {
     const at = peaks.at[e]! * length;
-    const half = halfLength(peaks.at, e) * length;
     let weakest: StrengthZone | undefined;
     for (const zone of zones) {
-      if (zone.from >= at + half || zone.to <= at - half) continue;
+      if (!reaches(peaks.at, e, length, zone)) continue;
       if (!weakest || zone.strength < weakest.strength) weakest = zone;
     }
     if (weakest) list.push({ at: inside(at, weakest), load: peaks.peak[e]!, zone: weakest });
   }
   return list;
+}
+
+/** Whether an element reaches into a zone; where its neighbours are of other lengths, the longer one counts. */
+export function reaches(
+  at: Float32Array,
+  e: number,
+  length: number,
+  zone: { readonly from: number; readonly to: number },
+): boolean {
+  const [middle, half] = [at[e]! * length, halfLength(at, e) * length];
+  return zone.from < middle + half && zone.to > middle - half;
 }
 
 /** Half an element's natural length, from the middles of its neighbours [-]. */

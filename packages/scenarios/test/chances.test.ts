@@ -8,14 +8,26 @@ import {
   chanceText,
   formatChance,
   INVENTED,
+  inputText,
   report,
+  rigStrengths,
+  runWhatIf,
   type Spreads,
   type StudyProgress,
   study,
   uncertainInputs,
   type WhatIf,
 } from "../src/index.ts";
+import { loadChange } from "../src/reliability/chances.ts";
 import { chanceSentence } from "../src/reliability/chanceWords.ts";
+import {
+  droppedStretches,
+  type LoadedPart,
+  loadedParts,
+  loadsIn,
+  worthKeeping,
+} from "../src/reliability/loadedParts.ts";
+import { loadsAt, medianLoads } from "../src/reliability/simulatedLoads.ts";
 import { sampleAt } from "../src/reliability/uncertainInputs.ts";
 import { finish } from "./finish.ts";
 import { testRig } from "./testRig.ts";
@@ -210,7 +222,72 @@ describe("uncertain inputs", () => {
   });
 });
 
+describe("what a finer mesh changes", () => {
+  const part = { id: "leash", name: "Leash", median: 20_000, own: 0.1, causes: {} };
+
+  it("counts however much it is, but not among loads that are next to nothing beside the strength", () => {
+    expect(loadChange(part, 4000, 12_000)).toBeCloseTo(Math.log(3), 12);
+    expect(loadChange(part, 12_000, 4000)).toBeCloseTo(-Math.log(3), 12);
+    expect(loadChange(part, 0, 900)).toBe(0);
+    // From next to nothing to a load that counts: from the least that counts.
+    expect(loadChange(part, 0, 3000)).toBeCloseTo(Math.log(3), 12);
+  });
+});
+
+describe("the loads of the central run", () => {
+  const runs = {
+    points: [[0.5], [0], [-0.5]],
+    loads: [
+      [30, 1],
+      [10, 2],
+      [20, 9],
+    ],
+    failed: [],
+    lost: 0,
+    ground: 0,
+  };
+
+  it("are those of the run in the middle, and none when that run failed", () => {
+    expect(loadsAt([0], runs)).toEqual([10, 2]);
+    expect(loadsAt([0.1], runs)).toBeUndefined();
+    expect(medianLoads(runs)).toEqual([20, 2]);
+  });
+});
+
+describe("stretches of a webbing", () => {
+  const stretch = (z: number, median: number, own = 0.05): LoadedPart => ({
+    part: { id: `main/${z}`, name: `Main ${z}`, stretchOf: { id: "main", name: "Main line" }, median, own, causes: {} },
+  });
+  const medians = [9000, 9100, 9200, 9300, 9400, 9500];
+
+  it("are counted by how weak a weak specimen is, and it is told how many were not", () => {
+    // The strongest one by its median scatters most: among weak specimens it is the weakest.
+    const parts = medians.map((median, z) => stretch(z, median, z === 5 ? 0.2 : 0.05));
+    const kept = worthKeeping(parts, [medians.map(() => 5000)]);
+    expect(kept).toEqual([0, 1, 2, 5]);
+    expect(droppedStretches(parts, kept)).toEqual([{ line: "Main line", kept: 4, of: 6 }]);
+    expect(droppedStretches(parts.slice(0, 3), [0, 1, 2])).toEqual([]);
+  });
+});
+
+describe("a part that a run has no load of", () => {
+  it("is refused by name, not taken for one that never fails", () => {
+    const { recording } = finish(runWhatIf(testRig, fall, { accuracy: "quick" }));
+    const strengths = rigStrengths(testRig);
+    const parts = loadedParts(testRig, strengths);
+    for (const load of loadsIn(parts, testRig, recording!, strengths)) expect(load).toBeGreaterThanOrEqual(0);
+    const unknown: LoadedPart = { part: { id: "swivel", name: "Swivel", median: 1, own: 0, causes: {} } };
+    expect(() => loadsIn([unknown], testRig, recording!, strengths)).toThrow(/no load for Swivel \(swivel\)/);
+  });
+});
+
 describe("chances in words", () => {
+  it("give the range of a place that an anchor cuts short, not the ± that was meant", () => {
+    const place = (at: number) => uncertainInputs(testRig, { kind: "leashFall", at }).find(({ id }) => id === "place")!;
+    expect(inputText(place(0.05)).join(" ")).toBe("0.05 (0.025 to 0.1 of the line)");
+    expect(inputText(place(0.5)).join(" ")).toBe("0.5 ± 0.05 of the line");
+  });
+
   it.each([
     [0.624, "62 %"],
     [0.051, "5.1 %"],

@@ -214,6 +214,22 @@ describe("runs made once more in a better way", () => {
   });
 });
 
+describe("how much a surface may miss", () => {
+  it("is not more for corrections that disagree: their scatter is none of the inputs'", () => {
+    const points = design(32, 1);
+    const limit = (corrections: readonly (readonly number[])[]) =>
+      finished(
+        [input("a")],
+        [part("leash", 11_000, 0.1)],
+        { points, loads: points.map(([a]) => [8000 * Math.exp(0.1 * REACH * a!)]), corrections },
+        { seed: 5 },
+      ).surfaces[0]!.limit;
+    expect(limit([[0.3], [-0.3]])).toBeCloseTo(limit([[0], [0]]), 12);
+    // A quarter more scatter than load and strength have together.
+    expect(limit([[0.3], [-0.3]])).toBeCloseTo(0.75 * Math.hypot(0.1, 0.1), 2);
+  });
+});
+
 describe("stretches of one webbing", () => {
   const stretch = (id: string, median: number) =>
     part(id, median, 0.1, { stretchOf: { id: "main", name: "Main line" } });

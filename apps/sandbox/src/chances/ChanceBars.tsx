@@ -1,4 +1,13 @@
-import { type Chances, chanceText, type Probability } from "@secondline/scenarios";
+import {
+  type Chances,
+  chanceText,
+  FEW_FIRST,
+  IN_BRACKETS,
+  type Probability,
+  SHARE_KINDS,
+  shareText,
+  worthARow,
+} from "@secondline/scenarios";
 import styles from "./chances.module.css";
 
 interface BarProps {
@@ -31,12 +40,9 @@ function ChanceBar({ name, kind, chance, text, look }: BarProps) {
   );
 }
 
-/** Parts that are first less often are only counted [-]. */
-const WORTH_A_BAR = 0.005;
-
 /** Who goes first, likeliest first. */
 export function PartBars({ chances }: { chances: Chances }) {
-  const shown = chances.parts.filter((part) => part.first.value >= WORTH_A_BAR);
+  const shown = chances.parts.filter(worthARow);
   const rest = chances.parts.length - shown.length;
   return (
     <>
@@ -51,18 +57,15 @@ export function PartBars({ chances }: { chances: Chances }) {
           />
         ))}
       </ul>
-      {rest > 0 && (
-        <p className={styles.note}>
-          {rest === 1 ? "One more part goes" : `${rest} more parts go`} first less often than once in 200. In brackets:
-          95 % interval.
-        </p>
-      )}
+      <p className={styles.note}>
+        {rest > 0 && `${rest === 1 ? "One more part goes" : `${rest} more parts go`} ${FEW_FIRST}. `}
+        {IN_BRACKETS}
+      </p>
     </>
   );
 }
 
 const MOST_SHARES = 6;
-const KINDS = { input: "the fall", strength: "strength", surface: "the fit" } as const;
 
 /** Where the scatter comes from. */
 export function ShareBars({ chances }: { chances: Chances }) {
@@ -71,14 +74,14 @@ export function ShareBars({ chances }: { chances: Chances }) {
     <>
       <h4 className={styles.heading}>Where the scatter comes from</h4>
       <ul className={styles.bars} aria-label="Shares in the scatter of the least margin">
-        {chances.shares.slice(0, MOST_SHARES).map(({ name, kind, first, distinguishable }) => (
+        {chances.shares.slice(0, MOST_SHARES).map((share) => (
           <ChanceBar
-            key={name}
-            name={name}
-            kind={KINDS[kind]}
-            chance={first}
-            text={distinguishable ? chanceText(first) : "next to nothing alone"}
-            look={kind}
+            key={share.name}
+            name={share.name}
+            kind={SHARE_KINDS[share.kind]}
+            chance={share.first}
+            text={shareText(share)}
+            look={share.kind}
           />
         ))}
       </ul>

@@ -1,8 +1,8 @@
 /** Probabilities in words that nobody takes for more than they are. */
 import { formatForce, formatLength, formatMass, formatPercent } from "@secondline/rig";
 import type { Probability } from "../outcome.ts";
-import type { Chances, PartChance } from "./chancesOutcome.ts";
-import type { UncertainInput } from "./uncertainInputs.ts";
+import type { Chances, PartChance, ScatterShare } from "./chancesOutcome.ts";
+import { placeRange, type UncertainInput } from "./uncertainInputs.ts";
 
 /** Chances smaller than this are not told apart: the spreads they rest on are not known that far out [-]. */
 const SMALLEST = 1e-6;
@@ -33,7 +33,7 @@ export function chanceText({ value, low, high }: Probability): string {
   return `${formatChance(value)} (${shared ? from.slice(0, -2) : from} to ${to})`;
 }
 
-export const atMost = (bound: number) => (bound < SMALLEST ? formatChance(bound) : `less than ${formatChance(bound)}`);
+const atMost = (bound: number) => (bound < SMALLEST ? formatChance(bound) : `less than ${formatChance(bound)}`);
 
 export interface SentenceFacts {
   readonly runs: Chances["runs"];
@@ -55,15 +55,16 @@ export function chanceSentence({ runs, anyFails, parts }: SentenceFacts): string
   return said.join(" ");
 }
 
-export const anyText = (any: Chances["anyFails"]) => (any.reached ? chanceText(any) : atMost(any.high));
+const anyText = (any: Chances["anyFails"]) => (any.reached ? chanceText(any) : atMost(any.high));
 
 export const countOf = (some: number, all: number) => (some === all ? `all ${all} runs` : `${some} of ${all} runs`);
 
 const inSentence = ({ name, stretch }: PartChance) =>
   stretch && stretch.reason !== "webbing" ? `${name} at its ${stretch.reason}` : name;
 
-/** Middle and spread of an uncertain input: "80 kg", "± 10 %"; "0.5", "± 0.05 of the line". */
-export function inputText({ central, unit, spread, distribution }: UncertainInput): readonly [string, string] {
+/** Middle and spread of an uncertain input: "80 kg", "± 10 %"; "0.5", "± 0.05 of the line"; by an anchor the range that is left. */
+export function inputText(input: UncertainInput): readonly [string, string] {
+  const { central, unit, spread, distribution } = input;
   const middle = {
     kg: formatMass(central),
     N: formatForce(central),
@@ -74,5 +75,27 @@ export function inputText({ central, unit, spread, distribution }: UncertainInpu
     times: "as given",
   }[unit];
   const amount = Number(spread.toPrecision(3));
-  return [middle, distribution === "uniform" ? `± ${amount} of the line` : `± ${formatPercent(amount)}`];
+  return [middle, distribution === "uniform" ? placeText(input, amount) : `± ${formatPercent(amount)}`];
 }
+
+function placeText(input: UncertainInput, amount: number): string {
+  const [from, to] = placeRange(input);
+  const clipped = to - from < 2 * input.spread - 1e-9;
+  const place = (share: number) => Number(share.toFixed(4));
+  return clipped ? `(${place(from)} to ${place(to)} of the line)` : `± ${amount} of the line`;
+}
+
+/** Said wherever chances stand with a bracket behind them. */
+export const IN_BRACKETS = "In brackets: 95 % interval.";
+
+/** Parts that are first less often than this, and were never seen to fail, are only counted: FEW_FIRST in words [-]. */
+const WORTH_A_ROW = 0.001;
+export const FEW_FIRST = "first less often than once in a thousand";
+export const worthARow = ({ first, fails }: PartChance) => first.value >= WORTH_A_ROW || fails.value > 0;
+
+/** What a share in the scatter is of. */
+export const SHARE_KINDS = { input: "the fall", strength: "strength", surface: "the fit" } as const;
+
+/** What a source of scatter does by itself. */
+export const shareText = ({ first, distinguishable }: ScatterShare) =>
+  distinguishable ? chanceText(first) : "next to nothing alone";

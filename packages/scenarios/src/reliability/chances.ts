@@ -6,6 +6,7 @@ import type { Accuracy } from "@secondline/engine";
 import type { Rig } from "@secondline/rig";
 import {
   type BreakTest,
+  countedLoad,
   type FailureChances,
   failureChances,
   latinHypercube,
@@ -22,14 +23,15 @@ import { whatIfTitle } from "../whatIf.ts";
 import type { Chances, PartChance } from "./chancesOutcome.ts";
 import { chanceSentence } from "./chanceWords.ts";
 import { chanceCautions, restsOn } from "./grounds.ts";
-import { type LoadedPart, loadedParts, worthKeeping } from "./loadedParts.ts";
-import { oneRun, type SpreadRuns, type SpreadRunsOptions, spreadRuns } from "./simulatedLoads.ts";
+import { droppedStretches, type KeptStretches, type LoadedPart, loadedParts, worthKeeping } from "./loadedParts.ts";
+import { loadsAt, medianLoads, oneRun, type SpreadRuns, type SpreadRunsOptions, spreadRuns } from "./simulatedLoads.ts";
 import { type Spreads, surfaceInput, type UncertainInput, uncertainInputs } from "./uncertainInputs.ts";
 
 export interface ChancesOptions {
   readonly whatIf: WhatIf;
   /** Simulated runs; default 96. */
   readonly runs?: number;
+  /** The same seed gives the same answer. */
   readonly seed?: number;
   readonly accuracy?: Accuracy;
   /** Other spreads than the assumed ones; 0 takes an input for exactly known. */
@@ -38,16 +40,16 @@ export interface ChancesOptions {
   readonly breakTests?: readonly BreakTest[];
 }
 
-export const DEFAULT_RUNS = 96;
+const DEFAULT_RUNS = 96;
 export const FEWEST_RUNS = 12;
 export const MOST_RUNS = 500;
 /** Any number: the same one, so that the same rig gives the same answer. */
-export const DEFAULT_SEED = 20_260_701;
+const DEFAULT_SEED = 20_260_701;
 /** With fewer of the runs computed the others may be missing where it matters. */
 const LEAST_SHARE = 0.8;
 
 /** Too many runs could not be computed: nothing can be said. */
-export class TooFewRuns extends Error {}
+class TooFewRuns extends Error {}
 
 /** Why there is nothing to work out of a what-if; undefined when there is. */
 export function noChances(rig: Rig, whatIf: WhatIf): string | undefined {
@@ -84,7 +86,18 @@ export function* chances(rig: Rig, options: ChancesOptions): Generator<StudyProg
   return conclude(
     rig,
     { ...options, seed, accuracy },
-    { asked, simulated, finer: of(finer), inputs, strengths: strengths.parts, parts, kept, found },
+    {
+      asked,
+      simulated,
+      central: loadsAt(centre, simulated),
+      finer: of(finer),
+      inputs,
+      strengths: strengths.parts,
+      parts,
+      kept,
+      dropped: droppedStretches(all, kept),
+      found,
+    },
   );
 }
 
@@ -105,11 +118,10 @@ function tooFew({ loads, failed }: SpreadRuns, asked: number): TooFewRuns {
 const RUNS_PER_MESH_RUN = 16;
 const FEWEST_MESH_RUNS = 2;
 const MOST_MESH_RUNS = 6;
-/** A load that it changes by more than this factor is the noise of a slack line, not a coarse mesh's error [-]. */
-const MOST_CHANGE = 2;
 
 /**
- * Of some runs, ln of every load on the standard mesh over that on the coarse one; runs that fail are left out. None when only
+ * Of some runs, ln of every load on the standard mesh over that on the coarse one, both as the surfaces take them, so that the
+ * noise of a slack line is no change; runs that fail are left out. None when only
  * one is left: how far its change may be off could not be told.
  */
 function* finerMesh(
@@ -124,17 +136,21 @@ function* finerMesh(
     const doing = `Run ${r + 1} of ${count} on a finer mesh`;
     const fine = yield* oneRun({ ...job, accuracy: "standard" }, points[r]!, from!, to!, doing);
     if (typeof fine === "string") continue;
-    found.push(fine.loads.map((load, i) => change(load / loads[r]![i]!)));
+    found.push(fine.loads.map((load, i) => loadChange(job.parts[i]!.part, loads[r]![i]!, load)));
   }
   return found.length < FEWEST_MESH_RUNS ? [] : found;
 }
 
-const change = (factor: number) => (factor > 1 / MOST_CHANGE && factor < MOST_CHANGE ? Math.log(factor) : 0);
+/** ln of one load of a part over another, both as the surfaces take them [-]. */
+export const loadChange = (part: ReliabilityPart, from: number, to: number): number =>
+  Math.log(countedLoad(part, to) / countedLoad(part, from));
 
 /** All that was found on the way. */
 interface Found {
   readonly asked: number;
   readonly simulated: SpreadRuns;
+  /** Loads of the central run; none when it failed [N]. */
+  readonly central: readonly number[] | undefined;
   /** ln of loads on the finer mesh over those on the coarse one, for each of `parts`, one row per run made twice. */
   readonly finer: readonly (readonly number[])[];
   readonly inputs: readonly UncertainInput[];
@@ -142,6 +158,7 @@ interface Found {
   readonly parts: readonly LoadedPart[];
   /** Index of each of `parts` among the loads of a simulated run. */
   readonly kept: readonly number[];
+  readonly dropped: readonly KeptStretches[];
   readonly found: FailureChances;
 }
 
@@ -166,7 +183,21 @@ function conclude(
   }));
   const changes = mesh.filter((_, i) => found.surfaces[i]!.matters).map((factor) => Math.abs(factor - 1));
   const meshChange = all.finer.length === 0 ? undefined : { runs: all.finer.length, most: Math.max(...changes) };
-  const facts = { rig, strengths, accuracy, runs, inputs, surfaces, meshChange, found, anyFails };
+  const { dropped } = all;
+  const centreFailed = all.central === undefined;
+  const facts = {
+    rig,
+    strengths,
+    accuracy,
+    runs,
+    inputs,
+    surfaces,
+    meshChange,
+    dropped,
+    centreFailed,
+    found,
+    anyFails,
+  };
   return {
     rigName: rig.name,
     invented: rig.invented,
@@ -209,7 +240,7 @@ function meanChanges({ finer, parts }: Found): readonly number[] {
 }
 
 function partsOf(
-  { parts, simulated, found, kept }: Found,
+  { parts, simulated, central = medianLoads(simulated), found, kept }: Found,
   mesh: readonly number[],
   any: Probability,
 ): readonly PartChance[] {
@@ -221,7 +252,7 @@ function partsOf(
       return {
         id,
         name,
-        load: simulated.loads[0]![kept[i]!]! * mesh[i]!,
+        load: central[kept[i]!]! * mesh[i]!,
         strength: part.median,
         ...where,
         first,

@@ -7,6 +7,7 @@ import { CAUTIONS, INVENTED } from "../cautions.ts";
 import { judgedParts, judgementCautions } from "../judgementCautions.ts";
 import type { Chances, SurfaceFit } from "./chancesOutcome.ts";
 import { countOf, grouped } from "./chanceWords.ts";
+import type { KeptStretches } from "./loadedParts.ts";
 import type { UncertainInput } from "./uncertainInputs.ts";
 
 export interface GroundFacts {
@@ -18,6 +19,9 @@ export interface GroundFacts {
   readonly surfaces: readonly SurfaceFit[];
   /** How many runs were made on the standard mesh too, and the largest relative change of a load that matters [-]. */
   readonly meshChange: { readonly runs: number; readonly most: number } | undefined;
+  readonly dropped: readonly KeptStretches[];
+  /** The central run could not be computed. */
+  readonly centreFailed: boolean;
   readonly found: FailureChances;
   readonly anyFails: Chances["anyFails"];
 }
@@ -33,6 +37,10 @@ export function restsOn(facts: GroundFacts): readonly string[] {
   const said = [
     `${runs.done} simulated runs on the ${accuracy} mesh, spread evenly over ${inputs.length} uncertain inputs, with parts that cannot fail, so that every part shows the load it would have to carry.`,
     fitWords(facts),
+    ...facts.dropped.map(
+      ({ line, kept, of }) =>
+        `${line}: ${kept} of its ${of} stretches are counted, those that came nearest to failing in any run; the others are left out.`,
+    ),
   ];
   if (meshChange !== undefined) {
     said.push(
@@ -95,6 +103,11 @@ export function chanceCautions(facts: GroundFacts): readonly string[] {
   }
   if (runs.failed.length > 0) {
     said.push(`${countOf(runs.failed.length, runs.asked)} could not be computed reliably and were left out.`);
+  }
+  if (facts.centreFailed) {
+    said.push(
+      "The central run is among those that could not be computed: the loads shown for it are medians of the other runs.",
+    );
   }
   if (accuracy === "quick" && meshChange === undefined) {
     said.push("The runs are on a coarse mesh, and could not be checked on a finer one: loads may be off.");

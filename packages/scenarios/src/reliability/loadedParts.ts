@@ -2,7 +2,7 @@
 import type { Recording } from "@secondline/engine";
 import type { Rig } from "@secondline/rig";
 import { type ReliabilityPart, reliabilityPart, type StrengthZone } from "@secondline/strength";
-import { partLoads } from "../loads.ts";
+import { partLoads, reaches } from "../loads.ts";
 import type { RigStrengths } from "../rigStrengths.ts";
 
 export interface LoadedPart {
@@ -26,7 +26,7 @@ export function loadedParts(rig: Rig, strengths: RigStrengths): readonly LoadedP
   });
 }
 
-/** Load of each of `parts` in a run [N]. A part without a reading in the run carries nothing. */
+/** Load of each of `parts` in a run [N]. A leg that fails carries nothing; every other part has a reading. */
 export function loadsIn(
   parts: readonly LoadedPart[],
   rig: Rig,
@@ -34,8 +34,15 @@ export function loadsIn(
   strengths: RigStrengths,
 ): readonly number[] {
   const single = partLoads(rig, recording);
+  const failure = recording.problem.legFailure;
+  const failed = failure && `anchor${failure.anchor}.points.${failure.leg}`;
   return parts.map(({ part, zone }) => {
-    if (!zone) return single.get(part.id) ?? 0;
+    if (!zone) {
+      const load = part.id === failed ? 0 : single.get(part.id);
+      // Taken for nothing, it would be a part that never fails.
+      if (load === undefined) throw new Error(`the run has no load for ${part.name} (${part.id})`);
+      return load;
+    }
     const line = part.stretchOf!.id === "backup" ? "backup" : "main";
     return zoneLoad(recording.elementPeaks[line], zone, strengths[`${line}Length`]);
   });
@@ -45,19 +52,22 @@ export function loadsIn(
 function zoneLoad({ at, peak }: Recording["elementPeaks"]["main"], zone: StrengthZone, length: number): number {
   let largest = 0;
   for (let e = 0; e < at.length; e++) {
-    const from = e > 0 ? (at[e - 1]! + at[e]!) / 2 : 0;
-    const to = e + 1 < at.length ? (at[e]! + at[e + 1]!) / 2 : 1;
-    if (zone.from < to * length && zone.to > from * length) largest = Math.max(largest, peak[e]!);
+    if (reaches(at, e, length, zone)) largest = Math.max(largest, peak[e]!);
   }
   return largest;
 }
 
 /** Of the stretches of one line so many are kept, those that ever come nearest to failing. */
 const MOST_STRETCHES = 4;
+/** A stretch of much scatter may be the one that fails though its median is not the least: so far below it they are ranked [standard deviations]. */
+const LOW = 3;
 
-/** Indices of the parts to go on with: all but the stretches that others of their line are always weaker than. */
+const lowStrength = ({ median, own, causes }: ReliabilityPart) =>
+  median * Math.exp(-LOW * Math.hypot(own, ...Object.values(causes)));
+
+/** Indices of the parts to go on with: all but the stretches of a line that never come as near to failing as others of it. */
 export function worthKeeping(parts: readonly LoadedPart[], loads: readonly (readonly number[])[]): readonly number[] {
-  const least = parts.map(({ part }, i) => Math.min(...loads.map((row) => part.median / row[i]!)));
+  const least = parts.map(({ part }, i) => Math.min(...loads.map((row) => lowStrength(part) / row[i]!)));
   return parts.flatMap((one, i) => {
     const line = one.part.stretchOf?.id;
     if (line === undefined) return [i];
@@ -68,3 +78,22 @@ export function worthKeeping(parts: readonly LoadedPart[], loads: readonly (read
 
 const less = (values: readonly number[], a: number, b: number) =>
   values[a]! < values[b]! || (values[a] === values[b] && a < b);
+
+/** Of a line, how many of its stretches are gone on with. */
+export interface KeptStretches {
+  readonly line: string;
+  readonly kept: number;
+  readonly of: number;
+}
+
+/** The lines of which stretches were dropped. */
+export function droppedStretches(parts: readonly LoadedPart[], kept: readonly number[]): readonly KeptStretches[] {
+  const lines = new Map(
+    parts.flatMap(({ part }) => (part.stretchOf ? [[part.stretchOf.id, part.stretchOf.name]] : [])),
+  );
+  return [...lines].flatMap(([id, line]): KeptStretches[] => {
+    const mine = parts.flatMap(({ part }, i) => (part.stretchOf?.id === id ? [i] : []));
+    const left = mine.filter((i) => kept.includes(i)).length;
+    return left < mine.length ? [{ line: line!, kept: left, of: mine.length }] : [];
+  });
+}

@@ -172,7 +172,7 @@ export function valueAt(input: UncertainInput, coordinate: number): number {
 }
 
 /** Nobody falls onto an anchor: half of the way to the nearer one is the nearest that is simulated. */
-function placeRange({ central, spread }: UncertainInput): [number, number] {
+export function placeRange({ central, spread }: UncertainInput): [number, number] {
   return [Math.max(central - spread, central / 2), Math.min(central + spread, (1 + central) / 2)];
 }
 

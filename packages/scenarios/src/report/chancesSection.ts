@@ -2,7 +2,15 @@
 import { formatForce } from "@secondline/rig";
 import { CAUTIONS, INVENTED } from "../cautions.ts";
 import type { Chances, PartChance } from "../reliability/chancesOutcome.ts";
-import { chanceText, inputText } from "../reliability/chanceWords.ts";
+import {
+  chanceText,
+  FEW_FIRST,
+  IN_BRACKETS,
+  inputText,
+  SHARE_KINDS,
+  shareText,
+  worthARow,
+} from "../reliability/chanceWords.ts";
 import { type Content, type Html, tableOf, tag } from "./html.ts";
 
 export function chancesSection(all: readonly Chances[]): readonly Html[] {
@@ -30,12 +38,9 @@ const list = (items: readonly string[]): Html =>
     { class: "bases" },
   );
 
-/** Parts that are first less often than this are left out [-]. */
-const WORTH_A_ROW = 0.001;
-
 function partsTable({ parts }: Chances): Html {
   const rows = parts
-    .filter(({ first, fails }) => first.value >= WORTH_A_ROW || fails.value > 0)
+    .filter(worthARow)
     .map((part): Content[] => [
       nameOf(part),
       formatForce(part.load),
@@ -43,8 +48,7 @@ function partsTable({ parts }: Chances): Html {
       chanceText(part.first),
       chanceText(part.fails),
     ]);
-  const caption =
-    "Load in the central run, central strength. Goes first: has the least margin of all parts. Fails: carries more than it holds, before anything else has failed. In brackets the 95 % interval. Parts that go first less often than once in a thousand are left out.";
+  const caption = `Load in the central run, central strength. Goes first: has the least margin of all parts. Fails: carries more than it holds, before anything else has failed. ${IN_BRACKETS} Parts that never fail in any draw and go ${FEW_FIRST} are left out.`;
   return tableOf(caption, ["Part", "Load", "Strength", "Goes first", "Fails"], rows, [1, 2, 3, 4]);
 }
 
@@ -52,18 +56,15 @@ const nameOf = ({ name, stretch }: PartChance) =>
   stretch && stretch.reason !== "webbing" ? `${name}, ${stretch.reason}` : name;
 
 const MOST_SHARES = 8;
-const KINDS = { input: "the fall", strength: "strength", surface: "the fit" } as const;
 
 function sharesTable({ shares }: Chances): readonly Html[] {
   if (shares.length === 0) return [];
   const rows = shares
     .slice(0, MOST_SHARES)
-    .map(({ name, kind, first, distinguishable }): Content[] => [
-      name,
-      KINDS[kind],
-      distinguishable ? chanceText(first) : "next to nothing alone",
-    ]);
-  return [tableOf("Where the scatter of the least margin comes from.", ["Source", "Of", "Share"], rows, [2])];
+    .map((share): Content[] => [share.name, SHARE_KINDS[share.kind], shareText(share)]);
+  return [
+    tableOf(`Where the scatter of the least margin comes from. ${IN_BRACKETS}`, ["Source", "Of", "Share"], rows, [2]),
+  ];
 }
 
 function inputsTable({ inputs }: Chances): Html {

@@ -83,11 +83,7 @@ export function* failureChances(
   yield 0.2;
   const first = firstToFail(model, { runs: draws, seed });
   yield 0.4;
-  const limits = errorLimits(
-    model,
-    surfaces.map((surface) => surface.error),
-    seed,
-  );
+  const limits = errorLimits(model, seed);
   const judged = parts.map((part, i): SurfaceQuality => {
     const { error, explained, terms } = surfaces[i]!;
     const whole = first.parts.find(({ id }) => id === (part.stretchOf ?? part).id)!;
@@ -114,19 +110,19 @@ const kindOf = (name: string, inputs: readonly SurfaceInput[]): ShareKind =>
 const LIMIT_DRAWS = 500;
 
 /** Of every part, how much its surface may miss [-]. */
-function errorLimits(model: ReliabilityModel, errors: readonly number[], seed: number): number[] {
+function errorLimits(model: ReliabilityModel, seed: number): number[] {
   const random = seededRandom(seed);
   const logs = Array.from({ length: LIMIT_DRAWS }, () => {
     const u = normalVector(random, model.inputs.length);
-    return model.loads(model.inputs.map((input, k) => input.value(u[k]!))).map(Math.log);
+    // What the inputs alone do: no error of the surfaces, and no scatter of the corrections, may raise its own limit.
+    const drawn = model.inputs.map(({ name, value }, k) => (name === SURFACE_ERROR ? 0 : value(u[k]!)));
+    return model.loads(drawn).map(Math.log);
   });
   return model.parts.map((part, i) => {
     const strength = Object.values(part.causes).reduce((sum, c) => sum + c * c, part.own * part.own);
     const mean = logs.reduce((sum, row) => sum + row[i]!, 0) / LIMIT_DRAWS;
-    const whole = logs.reduce((sum, row) => sum + (row[i]! - mean) ** 2, 0) / LIMIT_DRAWS;
-    // The draws hold the error too: what the inputs alone do is the rest.
-    const other = strength + Math.max(0, whole - errors[i]! ** 2);
-    return Math.max(ALWAYS_FINE, Math.sqrt(ERROR_SHARE * other));
+    const scatter = logs.reduce((sum, row) => sum + (row[i]! - mean) ** 2, 0) / LIMIT_DRAWS;
+    return Math.max(ALWAYS_FINE, Math.sqrt(ERROR_SHARE * (strength + scatter)));
   });
 }
 

@@ -73,8 +73,11 @@ export function loadSurfaces(
 }
 
 function flooredLogs(part: ReliabilityPart, i: number, { loads }: SimulatedLoads): Float64Array {
-  return Float64Array.from(loads, (row) => Math.log(Math.max(row[i]!, part.median / FAR)));
+  return Float64Array.from(loads, (row) => Math.log(countedLoad(part, row[i]!)));
 }
+
+/** A load as the surfaces take it [N]: next to nothing is next to nothing. */
+export const countedLoad = ({ median }: ReliabilityPart, load: number): number => Math.max(load, median / FAR);
 
 /** A load that others are a constant factor of; `part`: index of the first part that has it. */
 interface Channel {

@@ -68,7 +68,7 @@ export interface NormalSpaceModel {
 }
 
 /** What scatters from one part of its kind to the next; of the stretches of one part under one name. */
-export const ownName = (part: ReliabilityPart) => `${(part.stretchOf ?? part).name}, its own`;
+const ownName = (part: ReliabilityPart) => `${(part.stretchOf ?? part).name}, its own`;
 
 export function normalSpace(model: ReliabilityModel): NormalSpaceModel {
   const { inputs, parts } = model;
