@@ -49,6 +49,14 @@ describe("--judge", () => {
     expect(part(judged, "main").strength / part(plain, "main").strength).toBeCloseTo(0.5, 9);
   });
 
+  it("that raises a strength is told by the state by a wear record too", async () => {
+    const wear = ["wear", demo("old-rig.json"), "--wear", demo("old-rig-wear.json"), "--on", "2026-11-01"];
+    const raised = await secondline(...wear, "--judge", "main=1.2: pulled");
+    expect(raised.err).toBe("");
+    expect(raised.out.replace(/\s+/g, " ")).toMatch(/RAISED: Main line counts as 1\.2 times .*pulled/);
+    expect((await secondline(...wear)).out).not.toContain("RAISED");
+  });
+
   it("is refused whole with every fault: no such part, no reason, a factor that is none", async () => {
     const faulty = ["nothing=0.5: x", "leash=0.5", "leash=ten: x", "leash=3: x"];
     const { status, err, out } = await secondline("check", ...one, ...faulty.flatMap((text) => ["--judge", text]));

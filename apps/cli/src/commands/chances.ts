@@ -41,9 +41,10 @@ export async function chances(file: string, options: ChancesCommandOptions): Pro
     const nothing = noChances(rig, whatIf);
     if (nothing !== undefined) throw new CommandFailure(EXIT.input, [`${file}: ${nothing}`]);
   }
-  const whatIfs = asked.length > 0 ? asked : [await governing(rig, breakTests)];
+  const chosen = asked.length > 0 ? { whatIfs: asked, notes: [] } : await governing(rig, breakTests);
+  const said = [...notes, ...chosen.notes];
   const found: Chances[] = [];
-  for (const whatIf of whatIfs) {
+  for (const whatIf of chosen.whatIfs) {
     found.push(
       await runChances(rig, {
         whatIf,
@@ -57,18 +58,29 @@ export async function chances(file: string, options: ChancesCommandOptions): Pro
   }
   print(
     options.json
-      ? JSON.stringify({ rig: rig.name, ...(notes.length > 0 ? { notes } : {}), chances: found }, null, 2)
-      : chancesText(found, notes),
+      ? JSON.stringify({ rig: rig.name, ...(said.length > 0 ? { notes: said } : {}), chances: found }, null, 2)
+      : chancesText(found, said),
   );
 }
 
+interface Governing {
+  readonly whatIfs: readonly WhatIf[];
+  /** What could not be computed, among which another one may govern. */
+  readonly notes: readonly string[];
+}
+
 /** The what-if in which the part with the least margin has it, of the few that usually govern. */
-async function governing(rig: Rig, breakTests: readonly BreakTest[]): Promise<WhatIf> {
+async function governing(rig: Rig, breakTests: readonly BreakTest[]): Promise<Governing> {
   const { weakPlaces } = rigStrengths(rig, breakTests);
   const few = whatIfSet(rig, { size: "quick", weakPlaces }).filter((one) => noChances(rig, one) === undefined);
   const outcome = await runStudy(rig, { accuracy: "quick", whatIfs: few, breakTests }, "Which what-if: ");
-  return few[outcome.parts.find((part) => part.id === outcome.firstToFail)!.whatIf]!;
+  const chosen = few[outcome.parts.find((part) => part.id === outcome.firstToFail)!.whatIf]!;
+  const missing = outcome.incomplete.map((i) => outcome.whatIfs[i]!.title);
+  return { whatIfs: [chosen], notes: missing.length === 0 ? [] : [maybeOther(missing, few.length)] };
 }
+
+const maybeOther = (missing: readonly string[], of: number) =>
+  `The what-if with the least margin was looked for among ${of}, of which ${missing.length} could not be computed reliably: ${missing.join("; ")}. One of those may be worse than the one below.`;
 
 function readWhole(option: string, text: string | undefined, least: number, most: number): number | undefined {
   if (text === undefined) return undefined;

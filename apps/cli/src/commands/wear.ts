@@ -1,6 +1,6 @@
 /** `wear`: what a rig still holds on a date, by its wear record: the webbing along its length, and every part. */
 import { formatLength, formatRatio } from "@secondline/rig";
-import { CAUTIONS, INVENTED } from "@secondline/scenarios";
+import { CAUTIONS, INVENTED, judgedParts, judgementCautions } from "@secondline/scenarios";
 import { factorsFromLog, type PartStrength, partStrengths, type StrengthZone } from "@secondline/strength";
 import { readBreakLogFile, testNotes } from "../breakLogFile.ts";
 import { readText } from "../input.ts";
@@ -24,7 +24,7 @@ export async function wear(file: string, options: WearCommandOptions): Promise<v
   const tests = options.tests === undefined ? [] : readBreakLogFile(options.tests, readText(options.tests));
   const notes = [...looks, ...testNotes(rig, tests)];
   const parts = tests.length === 0 ? partStrengths(rig) : partStrengths(rig, factorsFromLog(tests));
-  const cautions = [...CAUTIONS, ...(rig.invented ? [INVENTED] : [])];
+  const cautions = [...judgementCautions(judgedParts(parts, [])), ...CAUTIONS, ...(rig.invented ? [INVENTED] : [])];
   if (options.json) {
     print(JSON.stringify({ rig: rig.name, on: options.on, notes, flags, parts, cautions }, null, 2));
     return;
