@@ -1,5 +1,5 @@
 /** The runner in the thread it is called from: works in slices and lets the event loop breathe between them. */
-import { chances, runWhatIf, study } from "@secondline/scenarios";
+import { runWhatIf, study } from "@secondline/scenarios";
 import { nextTask } from "./nextTask.ts";
 import type {
   Answer,
@@ -29,7 +29,9 @@ export class InProcessRunner implements RunnerService, ChancesService {
 
   chances(request: ChancesRequest, onProgress?: (progress: Progress) => void) {
     const { id, rig, ...options } = request;
-    return this.#drive(id, () => chances(rig, options), onProgress);
+    // Few ask for it, and it is a sixth of the thread's code: it comes when asked for.
+    const start = async () => (await import("@secondline/scenarios/chances")).chances(rig, options);
+    return this.#drive(id, start, onProgress);
   }
 
   async cancel(id: string): Promise<void> {
@@ -44,7 +46,7 @@ export class InProcessRunner implements RunnerService, ChancesService {
   /** Drives a computation to its end. A second request under the same id takes the place of the first. */
   async #drive<T>(
     id: string,
-    start: () => Generator<Progress, T, void>,
+    start: () => Generator<Progress, T, void> | Promise<Generator<Progress, T, void>>,
     onProgress: ((progress: Progress) => void) | undefined,
   ): Promise<Answer<T>> {
     this.#stop(id);
@@ -53,7 +55,7 @@ export class InProcessRunner implements RunnerService, ChancesService {
     try {
       // Before any work: a request that is cancelled at once (a slider being dragged) costs nothing.
       await nextTask();
-      const work = start();
+      const work = await start();
       while (!state.cancelled) {
         const step = slice(work);
         if (step.done) return { ok: true, value: step.value };
