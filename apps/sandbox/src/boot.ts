@@ -3,7 +3,7 @@ import { readRig } from "@secondline/rig";
 import { type Autosave, rigName, startAutosave } from "./files/autosave.ts";
 import { FIRST_RIG } from "./files/demoRigs.ts";
 import { download, fileName } from "./files/download.ts";
-import { readLink } from "./files/link.ts";
+import type { ReadLink } from "./files/link.ts";
 import { checkSaved } from "./files/savedWork.ts";
 import { claimWriting, openWorkStore, type SavedWork, type WorkStore } from "./files/workStore.ts";
 import { keepOffline } from "./offline.ts";
@@ -37,7 +37,7 @@ export async function boot(): Promise<Booted> {
   const notices: Omit<Notice, "id">[] = [];
   const works = await openWorkStore().catch(() => undefined);
   const { saved, writable } = await findWork(works, notices);
-  const link = readLink(location.hash, read);
+  const link = await linkedRig(location.hash);
   if (link.kind !== "none") history.replaceState(null, "", location.pathname + location.search);
   let start: Start = saved ?? { document: FIRST_RIG, goodDocument: FIRST_RIG };
   if (link.kind === "rig") {
@@ -64,6 +64,17 @@ export async function boot(): Promise<Booted> {
   keepOffline(sandbox.actions);
   sandbox.actions.runNow();
   return { sandbox, works, read, time: link.kind === "rig" ? link.time : undefined };
+}
+
+/** What unpacks links comes only with a link. */
+async function linkedRig(hash: string): Promise<ReadLink> {
+  if (!new URLSearchParams(hash.replace(/^#/, "")).has("rig")) return { kind: "none" };
+  try {
+    return (await import("./files/link.ts")).readLink(hash, read);
+  } catch {
+    const text = "The rig in this link was not opened: the part of Secondline that reads links did not arrive.";
+    return { kind: "broken", opened: { ok: false, text: `${text} Open the link again.`, issues: [] } };
+  }
 }
 
 interface FoundWork {

@@ -9,9 +9,11 @@ import { boot } from "./boot.ts";
 
 const root = document.getElementById("root");
 if (!root) throw new Error("index.html has no #root");
-const booted = await boot();
-createRoot(root).render(
-  <StrictMode>
-    <App booted={booted} />
-  </StrictMode>,
+// Not awaited at the top: a part that booting asks for may import this script, and would wait for it.
+void boot().then((booted) =>
+  createRoot(root).render(
+    <StrictMode>
+      <App booted={booted} />
+    </StrictMode>,
+  ),
 );

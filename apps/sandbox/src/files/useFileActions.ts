@@ -6,7 +6,6 @@ import { useContextOrThrow } from "../state/useSandbox.ts";
 import { rigName } from "./autosave.ts";
 import { DEMO_RIGS } from "./demoRigs.ts";
 import { download, fileName } from "./download.ts";
-import { linkHash } from "./link.ts";
 import { type Opened, readRigFile } from "./readFile.ts";
 import type { WorkStore } from "./workStore.ts";
 
@@ -63,9 +62,15 @@ export function useFileActions(works: WorkStore | undefined, clock: PlaybackCloc
     async function share(): Promise<void> {
       const { document, session } = store.getState();
       const { time } = clock.getSnapshot();
+      const packing = await import("./link.ts").catch(() => undefined);
+      if (!packing) {
+        const text = "The link was not made: the part of Secondline that makes links did not arrive. Try again.";
+        actions.tell({ tone: "fault", text });
+        return;
+      }
       const link =
         location.href.replace(/#.*$/, "") +
-        linkHash({
+        packing.linkHash({
           document: document.goodDocument,
           whatIf: session.whatIf,
           time,
