@@ -4,7 +4,7 @@ import type { Stretch } from "./entryKinds.ts";
 import { useWear, useWearActions } from "./useWear.ts";
 
 /** No one measures along a webbing finer than in centimetres: less than this is not drawn over the whole width [m]. */
-export const LEAST_SIGHT = 0.5;
+const LEAST_SIGHT = 0.5;
 
 /** `sight`, but not shorter than anybody needs. */
 export function notTooShort(sight: TimeRange, length: number): TimeRange {

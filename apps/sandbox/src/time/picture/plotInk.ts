@@ -145,7 +145,7 @@ function drawSwatch(ink: Ink, { dash, fill, width, colour }: EndLabel, x: number
   ink.setLineDash([]);
 }
 
-export function segment(ink: Ink, x0: number, y0: number, x1: number, y1: number): void {
+function segment(ink: Ink, x0: number, y0: number, x1: number, y1: number): void {
   ink.beginPath();
   ink.moveTo(x0, y0);
   ink.lineTo(x1, y1);
