@@ -1,5 +1,15 @@
 import { beforeAll, describe, expect, it } from "vitest";
-import { type Outcome, type Rig, runWhatIf, type StudyProgress, study, type WhatIf } from "../src/index.ts";
+import {
+  type Accuracy,
+  type Outcome,
+  type Rig,
+  rigStrengths,
+  runWhatIf,
+  type StudyProgress,
+  study,
+  type WhatIf,
+  type WhatIfOutcome,
+} from "../src/index.ts";
 import { finish } from "./finish.ts";
 import { testRig } from "./testRig.ts";
 
@@ -148,6 +158,34 @@ describe("one what-if with an estimate", () => {
     const { outcome } = finish(runWhatIf(testRig, fall, { accuracy: "quick", estimate: true, duration: 3 }));
     expect(outcome.peakUncertainty!.leash).toBeGreaterThan(0);
     expect(outcome.peakUncertainty!.leash).toBeLessThan(0.3 * outcome.peaks!.leash);
+  });
+});
+
+describe("a connection that parts on one mesh and holds on the other", () => {
+  let estimated: WhatIfOutcome;
+  let whole: Outcome;
+  beforeAll(() => {
+    const peak = (accuracy: Accuracy) =>
+      finish(runWhatIf(testRig, fails, { accuracy })).recording!.connections.find(({ tape }) => !tape)!.peak;
+    const between = (peak("quick") + peak("fine")) / 2;
+    const holds = rigStrengths(testRig).parts.find(({ id }) => id === "connection.1")!;
+    const backup = testRig.backup!;
+    const connections = backup.connections.map((one, i) =>
+      i === 1 ? { ...one, rated: { ...one.rated, strength: (one.rated.strength * between) / holds.strength } } : one,
+    );
+    const marginal: Rig = { ...testRig, backup: { ...backup, connections } };
+    estimated = finish(runWhatIf(marginal, fails, { accuracy: "quick", estimate: true })).outcome;
+    whole = finish(study(marginal, { accuracy: "quick", whatIfs: [fails], estimate: true }));
+  }, 120_000);
+
+  it("leaves every ± unknown, and says so", () => {
+    expect(estimated.peakUncertainty).toBeUndefined();
+    expect(estimated.problem).toMatch(/other parts fail/);
+    expect(whole.parts.length).toBeGreaterThan(10);
+    for (const part of whole.parts) {
+      expect([part.name, part.uncertaintyUnknown, part.verdict === "holds"]).toEqual([part.name, true, false]);
+    }
+    expect(whole.cautions.join(" ")).toContain("or other parts broke in it, for: ");
   });
 });
 
