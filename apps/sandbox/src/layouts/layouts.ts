@@ -51,7 +51,8 @@ export function createLayouts(inHand: Sandbox, services: Services, kept: readonl
     const { layouts } = store.getState();
     if (layouts.length >= MOST_LAYOUTS) return undefined;
     const { whatIf, accuracy } = inHand.store.getState().session;
-    const sandbox = createSandbox(services, { ...written, session: { whatIf, accuracy } });
+    // Layouts are compared with each other, not with what they were: ten megabytes less for each.
+    const sandbox = createSandbox(services, { ...written, session: { whatIf, accuracy }, keepsPrevious: false });
     const layout = { id: services.newId(), sandbox };
     sandbox.store.subscribe((now, before) => {
       if (now.document.history.present !== before.document.history.present) changed();

@@ -10,10 +10,15 @@ export interface Recordings {
 export class RecordingShelf implements Recordings {
   current: Recording | undefined;
   previous: Recording | undefined;
+  private readonly keepsPrevious: boolean;
 
-  /** Puts a new recording on the shelf; the one before becomes `previous`. Undefined: the run gave none to trust. */
+  constructor(keepsPrevious: boolean) {
+    this.keepsPrevious = keepsPrevious;
+  }
+
+  /** Puts a new recording on the shelf; the one before becomes `previous`, or is let go. Undefined: the run gave none to trust. */
   put(recording: Recording | undefined): void {
-    if (this.current) this.previous = this.current;
+    if (this.current && this.keepsPrevious) this.previous = this.current;
     this.current = recording;
   }
 }

@@ -13,6 +13,8 @@ export interface Start {
   readonly document: WrittenRig;
   readonly goodDocument: WrittenRig;
   readonly session?: Partial<SessionSlice>;
+  /** Keep the recording before the newest, for comparison; default true. */
+  readonly keepsPrevious?: boolean;
 }
 
 export interface Actions {
@@ -48,7 +50,7 @@ const FIRST_WHAT_IF: WhatIf = { kind: "mainFails", at: 0.5, cutAt: 0, walker: "h
 
 export function createSandbox(services: Services, start: Start): Sandbox {
   const store = createStore<SandboxState>(() => firstState(services, start));
-  const shelf = new RecordingShelf();
+  const shelf = new RecordingShelf(start.keepsPrevious ?? true);
   const runs = new Runs(store, services, shelf);
   let lastNotice = 0;
 
