@@ -81,7 +81,7 @@ function restOf({ parts }: Chances): string[] {
   return [
     dim(
       wrap(
-        `kN; load in the central run, central strength. Goes first: has the least margin of all. Fails: carries more than it holds, before anything else has failed. ${IN_BRACKETS}${others}`,
+        `kN; middle load of the runs, central strength. Goes first: has the least margin of all. Fails: carries more than it holds, before anything else has failed. ${IN_BRACKETS}${others}`,
         width,
       ),
     ),

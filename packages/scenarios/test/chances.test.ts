@@ -18,7 +18,7 @@ import {
   uncertainInputs,
   type WhatIf,
 } from "../src/index.ts";
-import { loadChange } from "../src/reliability/chances.ts";
+import { loadChange, steadied } from "../src/reliability/chances.ts";
 import { chanceSentence } from "../src/reliability/chanceWords.ts";
 import {
   droppedStretches,
@@ -27,7 +27,7 @@ import {
   loadsIn,
   worthKeeping,
 } from "../src/reliability/loadedParts.ts";
-import { loadsAt, medianLoads } from "../src/reliability/simulatedLoads.ts";
+import { medianLoads } from "../src/reliability/simulatedLoads.ts";
 import { sampleAt } from "../src/reliability/uncertainInputs.ts";
 import { finish } from "./finish.ts";
 import { testRig } from "./testRig.ts";
@@ -234,23 +234,39 @@ describe("what a finer mesh changes", () => {
   });
 });
 
-describe("the loads of the central run", () => {
-  const runs = {
-    points: [[0.5], [0], [-0.5]],
-    loads: [
+describe("the loads that are shown", () => {
+  it("are the middle ones of the runs", () => {
+    const loads = [
       [30, 1],
       [10, 2],
       [20, 9],
-    ],
-    failed: [],
-    lost: 0,
-    ground: 0,
-  };
+    ];
+    expect(medianLoads({ points: [[0.5], [0], [-0.5]], loads, failed: [], lost: 0, ground: 0 })).toEqual([20, 2]);
+  });
+});
 
-  it("are those of the run in the middle, and none when that run failed", () => {
-    expect(loadsAt([0], runs)).toEqual([10, 2]);
-    expect(loadsAt([0.1], runs)).toBeUndefined();
-    expect(medianLoads(runs)).toEqual([20, 2]);
+describe("what a finer mesh changes, from few runs", () => {
+  // Two like parts about a common +1 %, a third part that lies 20 % off with little scatter.
+  const rows = [
+    [0.05, -0.02, 0.2, 0.01],
+    [0, 0.03, 0.21, 0.01],
+    [0.01, -0.01, 0.22, 0.01],
+  ];
+  const mean = (of: readonly (readonly number[])[], i: number) => of.reduce((sum, row) => sum + row[i]!, 0) / of.length;
+  const steady = steadied(rows);
+
+  it("is the same for parts that differ by chance only", () => {
+    expect(mean(rows, 0) - mean(rows, 1)).toBeCloseTo(0.02, 12);
+    expect(mean(steady, 0)).toBeCloseTo(0.01, 12);
+    expect(mean(steady, 1)).toBeCloseTo(0.01, 12);
+  });
+
+  it("stays a part's own where it is far from chance, and scatters as it did", () => {
+    expect(mean(steady, 2)).toBeGreaterThan(0.209);
+    expect(mean(steady, 2)).toBeLessThan(0.21);
+    steady.forEach((row, r) => {
+      expect(row[2]! - mean(steady, 2)).toBeCloseTo(rows[r]![2]! - mean(rows, 2), 12);
+    });
   });
 });
 

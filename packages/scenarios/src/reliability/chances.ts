@@ -24,7 +24,7 @@ import type { Chances, PartChance } from "./chancesOutcome.ts";
 import { chanceSentence } from "./chanceWords.ts";
 import { chanceCautions, restsOn } from "./grounds.ts";
 import { droppedStretches, type KeptStretches, type LoadedPart, loadedParts, worthKeeping } from "./loadedParts.ts";
-import { loadsAt, medianLoads, oneRun, type SpreadRuns, type SpreadRunsOptions, spreadRuns } from "./simulatedLoads.ts";
+import { medianLoads, oneRun, type SpreadRuns, type SpreadRunsOptions, spreadRuns } from "./simulatedLoads.ts";
 import { type Spreads, surfaceInput, type UncertainInput, uncertainInputs } from "./uncertainInputs.ts";
 
 export interface ChancesOptions {
@@ -89,7 +89,6 @@ export function* chances(rig: Rig, options: ChancesOptions): Generator<StudyProg
     {
       asked,
       simulated,
-      central: loadsAt(centre, simulated),
       finer: of(finer),
       inputs,
       strengths: strengths.parts,
@@ -138,7 +137,24 @@ function* finerMesh(
     if (typeof fine === "string") continue;
     found.push(fine.loads.map((load, i) => loadChange(job.parts[i]!.part, loads[r]![i]!, load)));
   }
-  return found.length < FEWEST_MESH_RUNS ? [] : found;
+  return found.length < FEWEST_MESH_RUNS ? [] : steadied(found);
+}
+
+/**
+ * A few noisy runs say little of one part alone: its mean is drawn towards that of the middle part, all the way where it lies
+ * within its standard error of it, and hardly where it lies far off (James and Stein's rule, its positive part). How the runs
+ * scatter about their mean stays as it was. One row per run, one column per part; ln of loads.
+ */
+export function steadied(rows: readonly (readonly number[])[]): readonly (readonly number[])[] {
+  const count = rows.length;
+  const means = rows[0]!.map((_, i) => rows.reduce((sum, row) => sum + row[i]!, 0) / count);
+  const middle = [...means].sort((a, b) => a - b)[Math.floor((means.length - 1) / 2)]!;
+  const shifts = means.map((mean, i) => {
+    const away = mean - middle;
+    const variance = rows.reduce((sum, row) => sum + (row[i]! - mean) ** 2, 0) / (count * (count - 1));
+    return away === 0 ? 0 : away * (Math.max(0, 1 - variance / away ** 2) - 1);
+  });
+  return rows.map((row) => row.map((change, i) => change + shifts[i]!));
 }
 
 /** ln of one load of a part over another, both as the surfaces take them [-]. */
@@ -149,8 +165,6 @@ export const loadChange = (part: ReliabilityPart, from: number, to: number): num
 interface Found {
   readonly asked: number;
   readonly simulated: SpreadRuns;
-  /** Loads of the central run; none when it failed [N]. */
-  readonly central: readonly number[] | undefined;
   /** ln of loads on the finer mesh over those on the coarse one, for each of `parts`, one row per run made twice. */
   readonly finer: readonly (readonly number[])[];
   readonly inputs: readonly UncertainInput[];
@@ -184,7 +198,6 @@ function conclude(
   const changes = mesh.filter((_, i) => found.surfaces[i]!.matters).map((factor) => Math.abs(factor - 1));
   const meshChange = all.finer.length === 0 ? undefined : { runs: all.finer.length, most: Math.max(...changes) };
   const { dropped } = all;
-  const centreFailed = all.central === undefined;
   const facts = {
     rig,
     strengths,
@@ -194,7 +207,6 @@ function conclude(
     surfaces,
     meshChange,
     dropped,
-    centreFailed,
     found,
     anyFails,
   };
@@ -240,10 +252,12 @@ function meanChanges({ finer, parts }: Found): readonly number[] {
 }
 
 function partsOf(
-  { parts, simulated, central = medianLoads(simulated), found, kept }: Found,
+  { parts, simulated, found, kept }: Found,
   mesh: readonly number[],
   any: Probability,
 ): readonly PartChance[] {
+  // One run alone is noisy: the middle of all of them goes with the chances.
+  const middle = medianLoads(simulated);
   return found.first.parts
     .map(({ id, name, first, fails, stretch }): PartChance => {
       const i = parts.findIndex(({ part }) => part.id === (stretch ?? id));
@@ -252,7 +266,7 @@ function partsOf(
       return {
         id,
         name,
-        load: central[kept[i]!]! * mesh[i]!,
+        load: middle[kept[i]!]! * mesh[i]!,
         strength: part.median,
         ...where,
         first,

@@ -7,7 +7,7 @@ import type { UncertainInput } from "./uncertainInputs.ts";
 export interface PartChance {
   readonly id: string;
   readonly name: string;
-  /** Load in the central run (or, where a caution says that it failed, median over the others), and median strength against it [N]; of webbing, where it is first most often. */
+  /** Median load of the runs, and median strength against it [N]; of webbing, where it is first most often. */
   readonly load: number;
   readonly strength: number;
   /** For webbing: the stretch that is first most often, from and to [m from A], and why it is weak. */

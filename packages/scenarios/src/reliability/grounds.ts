@@ -20,8 +20,6 @@ export interface GroundFacts {
   /** How many runs were made on the standard mesh too, and the largest relative change of a load that matters [-]. */
   readonly meshChange: { readonly runs: number; readonly most: number } | undefined;
   readonly dropped: readonly KeptStretches[];
-  /** The central run could not be computed. */
-  readonly centreFailed: boolean;
   readonly found: FailureChances;
   readonly anyFails: Chances["anyFails"];
 }
@@ -103,11 +101,6 @@ export function chanceCautions(facts: GroundFacts): readonly string[] {
   }
   if (runs.failed.length > 0) {
     said.push(`${countOf(runs.failed.length, runs.asked)} could not be computed reliably and were left out.`);
-  }
-  if (facts.centreFailed) {
-    said.push(
-      "The central run is among those that could not be computed: the loads shown for it are medians of the other runs.",
-    );
   }
   if (accuracy === "quick" && meshChange === undefined) {
     said.push("The runs are on a coarse mesh, and could not be checked on a finer one: loads may be off.");

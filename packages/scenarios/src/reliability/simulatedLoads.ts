@@ -60,12 +60,6 @@ export function* spreadRuns(
   };
 }
 
-/** Loads of the run at `centre`; undefined when it could not be computed. */
-export function loadsAt(centre: readonly number[], { points, loads }: SpreadRuns): readonly number[] | undefined {
-  const r = points.findIndex((point) => point.every((value, i) => value === centre[i]));
-  return r < 0 ? undefined : loads[r];
-}
-
 /** Median of every part's load over the runs [N]. */
 export function medianLoads({ loads }: SpreadRuns): readonly number[] {
   return loads[0]!.map((_, i) => {

@@ -48,7 +48,7 @@ function partsTable({ parts }: Chances): Html {
       chanceText(part.first),
       chanceText(part.fails),
     ]);
-  const caption = `Load in the central run, central strength. Goes first: has the least margin of all parts. Fails: carries more than it holds, before anything else has failed. ${IN_BRACKETS} Parts that never fail in any draw and go ${FEW_FIRST} are left out.`;
+  const caption = `Middle load of the runs, central strength. Goes first: has the least margin of all parts. Fails: carries more than it holds, before anything else has failed. ${IN_BRACKETS} Parts that never fail in any draw and go ${FEW_FIRST} are left out.`;
   return tableOf(caption, ["Part", "Load", "Strength", "Goes first", "Fails"], rows, [1, 2, 3, 4]);
 }
 
