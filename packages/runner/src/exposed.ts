@@ -36,16 +36,19 @@ export function exposeRunner(
   Comlink.expose(exposed, endpoint);
 }
 
-/** Runs, reports progress across, and hands the typed arrays of the answer over. */
+/** Runs, reports progress across, and hands the typed arrays of the answer over once the last of the progress has been heard. */
 async function answer<T>(
   onProgress: RemoteProgress | undefined,
   work: (report: (progress: Progress) => void) => Promise<Answer<T>>,
 ): Promise<Answer<T>> {
+  let heard: Promise<unknown> = Promise.resolve();
   try {
     const done = await work((progress) => {
-      // Nobody waits for it; a page that has gone away is no fault of the run.
-      onProgress?.(progress).catch(() => undefined);
+      // The work does not wait for it; what the page makes of it is no fault of the run.
+      heard = onProgress?.(progress).catch(() => undefined) ?? heard;
     });
+    // Progress goes another way than the answer, which could overtake it.
+    await heard;
     return Comlink.transfer(done, [...buffersOf(done)]);
   } finally {
     onProgress?.[Comlink.releaseProxy]();
