@@ -36,40 +36,26 @@ export class Cfc60 {
     this.#coefficients = coefficients(rate);
     const impulse = new Float64Array(Math.ceil(0.1 * rate) + 1);
     impulse[1] = 1;
-    this.#forward(impulse, impulse.length);
+    this.#pass(impulse, impulse.length, false);
     this.gain = impulse.reduce((sum, response) => sum + Math.abs(response), 0);
   }
 
   /** Filters the first `count` samples in place; the signal is taken as constant before its first and after its last. */
   smooth(samples: Float64Array, count: number): void {
-    this.#forward(samples, count);
-    this.#backward(samples, count);
+    this.#pass(samples, count, false);
+    this.#pass(samples, count, true);
   }
 
-  #forward(s: Float64Array, count: number): void {
+  /** One pass over `count` samples in place, from the first on or from the last back. */
+  #pass(s: Float64Array, count: number, back: boolean): void {
     const { a0, a1, b1, b2 } = this.#coefficients;
-    let x1 = s[0]!;
+    const by = back ? -1 : 1;
+    let i = back ? count - 1 : 0;
+    let x1 = s[i]!;
     let x2 = x1;
     let y1 = x1;
     let y2 = x1;
-    for (let i = 0; i < count; i++) {
-      const x = s[i]!;
-      const y = a0 * (x + x2) + a1 * x1 + b2 * y2 + b1 * y1;
-      x2 = x1;
-      x1 = x;
-      y2 = y1;
-      y1 = y;
-      s[i] = y;
-    }
-  }
-
-  #backward(s: Float64Array, count: number): void {
-    const { a0, a1, b1, b2 } = this.#coefficients;
-    let x1 = s[count - 1]!;
-    let x2 = x1;
-    let y1 = x1;
-    let y2 = x1;
-    for (let i = count - 1; i >= 0; i--) {
+    for (let n = 0; n < count; n++, i += by) {
       const x = s[i]!;
       const y = a0 * (x + x2) + a1 * x1 + b2 * y2 + b1 * y1;
       x2 = x1;

@@ -62,9 +62,7 @@ export class Leash {
     if (strain > 0) {
       const { decay, release } = this.#step;
       const r = this.#r;
-      const { cubics, end, endSlope } = this.#curve;
-      tension = cubics.length === 0 ? endSlope * (strain - end) : tensionAt(this.#curve, strain);
-      tension += this.#sum * strain;
+      tension = tensionAt(this.#curve, strain) + this.#sum * strain;
       for (let i = 0; i < r.length; i++) {
         tension += r[i]!;
         r[i] = decay[i]! * r[i]! - release[i]! * strain;
