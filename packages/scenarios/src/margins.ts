@@ -71,8 +71,8 @@ export class Margins {
   }
 
   /**
-   * Every part but the tapes, which are made to part, in the order of the load's way. `allowance`: loads are judged so many
-   * times what they are, at least 1 [-]; `uncertainty`: ± of loads, when asked for [N].
+   * Every part but the tapes, which are made to part, in the order of the load's way. `allowance`: to hold, a part must hold
+   * so many times more than otherwise, at least 1 [-]; `uncertainty`: ± of loads, when asked for [N].
    */
   parts(required: number, allowance: number, uncertainty?: ReadonlyMap<string, number>): readonly PartOutcome[] {
     const tapes = tapeIds(this.#rig);
@@ -110,7 +110,7 @@ export class Margins {
     const margin = worst.strength / load;
     // Where the central strength leaves least, a weak specimen need not: the least of all places is judged and shown.
     const margin5 = Math.min(worst.strength5 / load, this.#least5.get(part.id)!);
-    const sure = load / (allowance * (load + (uncertainty ?? 0)));
+    const sure = load / (load + (uncertainty ?? 0));
     return {
       id: part.id,
       name: part.name,
@@ -122,8 +122,8 @@ export class Margins {
       strength5: worst.strength5,
       margin,
       margin5,
-      // A load known to within ± is judged at its upper end. What an allowance alone takes below 1 has not failed: it is thin.
-      verdict: allowedVerdict(margin * sure, margin5 * sure, required, broken !== undefined, allowance),
+      // A load known to within ± is judged at its upper end.
+      verdict: verdictOf(margin * sure, margin5 * sure, required, broken !== undefined, allowance),
       parts: broken !== undefined,
       factors: factors.map(({ name, value, spread, basis }) => ({ name, value, spread, basis })),
       bases: zone ? weakestFirst([zone.ratedBasis, ...factors.map((one) => one.basis)]) : part.bases,
@@ -157,25 +157,17 @@ export class Margins {
   }
 }
 
-/** Tapes are made to part: they are no part of a verdict. */
-const tapeIds = (rig: Rig): ReadonlySet<string> =>
+/** Tapes are made to part: they are no part of a verdict, and nobody asks how likely they fail. */
+export const tapeIds = (rig: Rig): ReadonlySet<string> =>
   new Set((rig.backup?.connections ?? []).flatMap((one, i) => (one.kind === "tape" ? [`connection.${i}`] : [])));
 
-/** Fails: gave way, or holds less than the load. Thin: less than required, or a weak specimen would not hold. */
-export function verdictOf(margin: number, margin5: number, required: number, broken: boolean): Verdict {
+/**
+ * Fails: gave way, or holds less than the load. Thin: less than required, or a weak specimen would not hold. `allowance`: to
+ * hold, both must hold so many times more, for what the margins leave open [-].
+ */
+export function verdictOf(margin: number, margin5: number, required: number, broken: boolean, allowance = 1): Verdict {
   if (broken || margin < 1) return "fails";
-  return margin < required || margin5 < 1 ? "thin" : "holds";
-}
-
-function allowedVerdict(
-  margin: number,
-  margin5: number,
-  required: number,
-  broken: boolean,
-  allowance: number,
-): Verdict {
-  const verdict = verdictOf(margin, margin5, required, broken);
-  return verdict === "fails" && !broken && margin * allowance >= 1 ? "thin" : verdict;
+  return margin < allowance * required || margin5 < allowance ? "thin" : "holds";
 }
 
 /** The margin that the verdict is for: at the upper end of the load's ± [-]. */

@@ -1,8 +1,9 @@
 /** The verdict in words. */
-import { formatForce, formatLength, type Rig } from "@secondline/rig";
+import { formatForce, formatLength, formatPercent, type Rig } from "@secondline/rig";
 import { NEAR_GROUND } from "./cautions.ts";
 import { judgedMargin } from "./margins.ts";
 import type { PartOutcome, Verdict, WhatIfOutcome } from "./outcome.ts";
+import { fixedDown, fixedUp } from "./rounding.ts";
 
 export interface SentenceFacts {
   readonly rig: Rig;
@@ -55,10 +56,10 @@ function thin({ first, required, parts, rig, whatIfs, allowance }: SentenceFacts
     margin < required
       ? `${times(margin)} times ${largestLoad(worst)}; you require ${asRequired(required)}`
       : margin < allowance * required
-        ? `${times(margin)} times ${largestLoad(worst)} of the few what-ifs of a quick look, which has to leave ${percent(allowance)} more than the ${asRequired(required)} you require`
+        ? `${times(margin)} times ${largestLoad(worst)} of the few what-ifs of a quick look, which has to leave ${extra(allowance)} more than the ${asRequired(required)} you require`
         : worst.uncertaintyUnknown
           ? `${times(margin)} times ${largestLoad(worst)}, but how exact that load is could not be found out`
-          : `${times(margin)} times ${largestLoad(worst)}, but one in twenty such parts would not hold it`;
+          : `${times(margin)} times ${largestLoad(worst)}, but one in twenty such parts would not hold ${allowance > 1 ? `${extra(allowance)} more than ` : ""}it`;
   return `Thin: ${partPlace(worst)} holds ${against}${more}.`;
 }
 
@@ -97,8 +98,6 @@ export function lower(title: string): string {
     : title;
 }
 
-/** A factor with one decimal, rounded down: a margin is never made to look larger than it is. */
-const times = (factor: number) => (Math.floor(factor * 10 + 1e-9) / 10).toFixed(1);
-const percent = (allowance: number) => `${Math.round(100 * (allowance - 1))} %`;
-/** What is asked for, with one decimal, rounded up. */
-const asRequired = (factor: number) => (Math.ceil(factor * 10 - 1e-9) / 10).toFixed(1);
+const times = (factor: number) => fixedDown(factor, 1);
+const extra = (allowance: number) => formatPercent(allowance - 1);
+const asRequired = (factor: number) => fixedUp(factor, 1);
