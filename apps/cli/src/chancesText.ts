@@ -3,11 +3,12 @@ import { formatLength } from "@secondline/rig";
 import {
   type Chances,
   chanceText,
-  FEW_FIRST,
   formatChance,
   IN_BRACKETS,
   inputText,
   type PartChance,
+  partName,
+  restText,
   SHARE_KINDS,
   shareText,
   worthARow,
@@ -69,19 +70,18 @@ function partsTable({ parts }: Chances): string {
   );
 }
 
-function nameOf({ name, stretch }: PartChance): string {
-  if (!stretch) return name;
-  const at = formatLength(Math.round(5 * (stretch.from + stretch.to)) / 10);
-  return stretch.reason === "webbing" ? name : `${name}, ${stretch.reason} ${at} from A`;
+/** With the place of a weak stretch. */
+function nameOf(part: PartChance): string {
+  const { stretch } = part;
+  if (!stretch || stretch.reason === "webbing") return partName(part);
+  return `${partName(part)} ${formatLength(Math.round(5 * (stretch.from + stretch.to)) / 10)} from A`;
 }
 
 function restOf({ parts }: Chances): string[] {
-  const rest = parts.filter((part) => !worthARow(part)).length;
-  const others = rest === 0 ? "" : ` ${rest === 1 ? "One more part goes" : `${rest} more parts go`} ${FEW_FIRST}.`;
   return [
     dim(
       wrap(
-        `kN; middle load of the runs, central strength. Goes first: has the least margin of all. Fails: carries more than it holds, before anything else has failed. ${IN_BRACKETS}${others}`,
+        `kN; middle load of the runs, central strength. Goes first: has the least margin of all. Fails: carries more than it holds, before anything else has failed. ${IN_BRACKETS} ${restText(parts)}`.trimEnd(),
         width,
       ),
     ),

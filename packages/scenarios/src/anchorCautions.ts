@@ -2,6 +2,7 @@
 import { type AnchorSide, formatAngle, type Rig } from "@secondline/rig";
 import type { PartStrength } from "@secondline/strength";
 import { legShare } from "./anchorLegs.ts";
+import { fixedDown, fixedUp } from "./rounding.ts";
 
 export interface AnchorFacts {
   readonly name: "A" | "B";
@@ -53,7 +54,7 @@ export function anchorCautions(anchors: readonly AnchorFacts[], required: number
 
 function angle({ name, points, legAngle, share }: AnchorFacts): string[] {
   if (points < 2 || legAngle <= WIDE + ROUNDING) return [];
-  const meet = `The legs of anchor ${name} meet at ${formatAngle(legAngle)}: each of two carries ${upward(share)} times the whole load`;
+  const meet = `The legs of anchor ${name} meet at ${formatAngle(legAngle)}: each of two carries ${fixedUp(share, 2)} times the whole load`;
   return legAngle > WIDEST + ROUNDING
     ? [`${meet}, more than one leg alone would. Do not rig it so: ${TABLE} up to 120° only.`]
     : [`${meet}. Keep them below 90° (common practice); ${TABLE} at 1.4 times one leg up to 90°, as one leg beyond.`];
@@ -64,7 +65,7 @@ function sharing(anchors: readonly AnchorFacts[], required: number): string {
   const alone = anchors.flatMap((one) => one.alone ?? []);
   if (alone.length === 0) return said;
   const keeps = alone.map(
-    ({ part, margin }) => `${part} ${times(margin)} times${margin < required ? ", LESS than you require" : ""}`,
+    ({ part, margin }) => `${part} ${fixedDown(margin, 1)} times${margin < required ? ", LESS than you require" : ""}`,
   );
   return `${said} Alone, the weakest of them would hold the largest load of the whole anchor: ${keeps.join("; ")}.`;
 }
@@ -75,8 +76,3 @@ const single = (anchors: readonly AnchorFacts[]) =>
 function named(anchors: readonly AnchorFacts[]): string {
   return anchors.length === 1 ? `anchor ${anchors[0]!.name}` : "anchors A and B";
 }
-
-/** Rounded up: a load is never made to look smaller than it is. */
-const upward = (share: number) => (Math.ceil(share * 100 - 1e-9) / 100).toFixed(2);
-/** Rounded down: a margin is never made to look larger than it is. */
-const times = (margin: number) => (Math.floor(margin * 10 + 1e-9) / 10).toFixed(1);

@@ -3,6 +3,7 @@ export type { Basis, Rig } from "@secondline/rig";
 export type { BreakTest } from "@secondline/strength";
 export { CAUTIONS, INVENTED } from "./cautions.ts";
 export { type Comparison, type ComparisonRow, compareLayouts } from "./compareLayouts.ts";
+export { governingWhatIf } from "./governing.ts";
 export { inputHash } from "./inputHash.ts";
 export { judgedParts, judgementCautions } from "./judgementCautions.ts";
 export { LIKELY_FIRST_BASIS } from "./likelyFirst.ts";
@@ -18,10 +19,12 @@ export {
 export type * from "./reliability/chancesOutcome.ts";
 export {
   chanceText,
-  FEW_FIRST,
   formatChance,
   IN_BRACKETS,
   inputText,
+  ownCautions,
+  partName,
+  restText,
   SHARE_KINDS,
   shareText,
   worthARow,

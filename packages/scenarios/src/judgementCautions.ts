@@ -2,6 +2,7 @@
 import { formatRatio } from "@secondline/rig";
 import { OWN_NAME, type PartStrength } from "@secondline/strength";
 import type { PartOutcome } from "./outcome.ts";
+import { fixedDown } from "./rounding.ts";
 
 export interface Judged {
   readonly part: string;
@@ -47,9 +48,7 @@ export function judgementCautions(judged: readonly Judged[]): string[] {
 }
 
 function raising({ part, factor, value, reason, margin }: Judged): string {
-  const without = margin === undefined ? "" : ` Without it the margin of this part would be ${times(margin / value)}.`;
+  const without =
+    margin === undefined ? "" : ` Without it the margin of this part would be ${fixedDown(margin / value, 2)}.`;
   return `RAISED: ${part} counts as ${formatRatio(value)} times as strong as it else would (${factor === OWN_NAME ? "" : `${factor}: `}${reason}).${without}`;
 }
-
-/** Rounded down: a margin is never made to look larger than it is. */
-const times = (margin: number) => (Math.floor(margin * 100 + 1e-9) / 100).toFixed(2);

@@ -53,7 +53,7 @@ export { type FailureChances, failureChances, type ShareKind } from "./reliabili
 export { type FirstToFail, firstToFail, type PartReliability, type Share } from "./reliability/firstToFail.ts";
 export { failureProbability, leastShares } from "./reliability/interference.ts";
 export { latinHypercube } from "./reliability/latinHypercube.ts";
-export { countedLoad, type SimulatedLoads, type SurfaceInput } from "./reliability/loadSurfaces.ts";
+export { correctionFactors, countedLoad, type SimulatedLoads, type SurfaceInput } from "./reliability/loadSurfaces.ts";
 export {
   lognormalInput,
   type NormalSpaceModel,

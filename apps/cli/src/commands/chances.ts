@@ -5,6 +5,7 @@ import {
   type BreakTest,
   type Chances,
   FEWEST_RUNS,
+  governingWhatIf,
   INPUT_IDS,
   type InputId,
   MOST_RUNS,
@@ -74,9 +75,8 @@ async function governing(rig: Rig, breakTests: readonly BreakTest[]): Promise<Go
   const { weakPlaces } = rigStrengths(rig, breakTests);
   const few = whatIfSet(rig, { size: "quick", weakPlaces }).filter((one) => noChances(rig, one) === undefined);
   const outcome = await runStudy(rig, { accuracy: "quick", whatIfs: few, breakTests }, "Which what-if: ");
-  const chosen = few[outcome.parts.find((part) => part.id === outcome.firstToFail)!.whatIf]!;
   const missing = outcome.incomplete.map((i) => outcome.whatIfs[i]!.title);
-  return { whatIfs: [chosen], notes: missing.length === 0 ? [] : [maybeOther(missing, few.length)] };
+  return { whatIfs: [governingWhatIf(outcome)], notes: missing.length === 0 ? [] : [maybeOther(missing, few.length)] };
 }
 
 const maybeOther = (missing: readonly string[], of: number) =>

@@ -5,6 +5,7 @@ import {
   type Accuracy,
   type BreakTest,
   type Chances,
+  governingWhatIf,
   noChances,
   type Outcome,
   report as reportHtml,
@@ -58,8 +59,7 @@ export async function report(file: string, options: ReportOptions): Promise<void
 
 /** Of the what-if in which the first to fail has its least margin; none where no strength helps. */
 async function chancesOf(rig: Rig, outcome: Outcome, breakTests: readonly BreakTest[]): Promise<readonly Chances[]> {
-  const first = outcome.parts.find((part) => part.id === outcome.firstToFail)!;
-  const { whatIf } = outcome.whatIfs[first.whatIf]!;
+  const whatIf = governingWhatIf(outcome);
   const nothing = noChances(rig, whatIf);
   if (nothing === undefined) return [await runChances(rig, { whatIf, breakTests })];
   message(`No chances in the report: ${nothing}`);

@@ -1,9 +1,10 @@
 import {
   type Chances,
   chanceText,
-  FEW_FIRST,
   IN_BRACKETS,
   type Probability,
+  partName,
+  restText,
   SHARE_KINDS,
   shareText,
   worthARow,
@@ -43,23 +44,21 @@ function ChanceBar({ name, kind, chance, text, look }: BarProps) {
 /** Who goes first, likeliest first. */
 export function PartBars({ chances }: { chances: Chances }) {
   const shown = chances.parts.filter(worthARow);
-  const rest = chances.parts.length - shown.length;
   return (
     <>
       <ul className={styles.bars} aria-label="Chance of each part to go first">
-        {shown.map(({ id, name, stretch, first }) => (
+        {shown.map((part) => (
           <ChanceBar
-            key={id}
-            name={stretch && stretch.reason !== "webbing" ? `${name}, ${stretch.reason}` : name}
-            chance={first}
-            text={chanceText(first)}
+            key={part.id}
+            name={partName(part)}
+            chance={part.first}
+            text={chanceText(part.first)}
             look="part"
           />
         ))}
       </ul>
       <p className={styles.note}>
-        {rest > 0 && `${rest === 1 ? "One more part goes" : `${rest} more parts go`} ${FEW_FIRST}. `}
-        {IN_BRACKETS}
+        {restText(chances.parts)} {IN_BRACKETS}
       </p>
     </>
   );

@@ -1,4 +1,4 @@
-import { CAUTIONS, type Chances, chanceText, INVENTED, LIKELY_FIRST_BASIS, type Outcome } from "@secondline/scenarios";
+import { type Chances, chanceText, LIKELY_FIRST_BASIS, type Outcome, ownCautions } from "@secondline/scenarios";
 import { useId } from "react";
 import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
@@ -86,7 +86,6 @@ function Ask({ options, chosen, runs, desk, workOut, faulty, work }: ChancesInHa
 }
 
 function Found({ chances, stale }: { chances: Chances; stale: boolean }) {
-  const own = chances.cautions.filter((caution) => caution !== INVENTED && !CAUTIONS.includes(caution));
   return (
     <div className={styles.found} data-stale={stale || undefined}>
       <h4 className={styles.title}>
@@ -95,7 +94,7 @@ function Found({ chances, stale }: { chances: Chances; stale: boolean }) {
       </h4>
       <p className={styles.sentence}>{chances.sentence}</p>
       <ul className={styles.cautions}>
-        {own.map((caution) => (
+        {ownCautions(chances).map((caution) => (
           <li key={caution}>{caution}</li>
         ))}
       </ul>

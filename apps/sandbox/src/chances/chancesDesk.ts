@@ -32,7 +32,7 @@ export interface ChancesDesk {
   readonly chooseRuns: (runs: number) => void;
   readonly type: (id: InputId, text: string) => void;
   /** Gives what was found; undefined when it was stopped, replaced, or could not be computed. */
-  readonly workOut: (rig: Rig, rigVersion: number, whatIf: WhatIf, runs?: number) => Promise<Chances | undefined>;
+  readonly workOut: (rig: Rig, rigVersion: number, whatIf: WhatIf) => Promise<Chances | undefined>;
   readonly stop: () => void;
 }
 

@@ -1,5 +1,5 @@
 import type { Rig } from "@secondline/rig";
-import { type Chances, noChances, type Outcome, type WhatIf, whatIfKey } from "@secondline/scenarios";
+import { type Chances, governingWhatIf, noChances, type Outcome, type WhatIf, whatIfKey } from "@secondline/scenarios";
 import { useStore } from "zustand";
 import type { Work } from "../state/types.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
@@ -37,7 +37,8 @@ export function useChances(outcome: Outcome): ChancesInHand {
   const { announce } = useActions();
   const all = outcome.whatIfs.map((one) => ({ value: whatIfKey(one.whatIf), label: one.title, whatIf: one.whatIf }));
   const open = all.filter((one) => noChances(rig, one.whatIf) === undefined);
-  const chosen = open.find((one) => one.value === asked) ?? governing(outcome, open) ?? all[0]!;
+  const keyed = (key: string | undefined) => open.find((one) => one.value === key);
+  const chosen = keyed(asked) ?? keyed(whatIfKey(governingWhatIf(outcome))) ?? open[0] ?? all[0]!;
   const workOut = async () => {
     announce("Working out the chances.");
     const chances = await desk.workOut(rig, rigVersion, chosen.whatIf);
@@ -58,11 +59,4 @@ export function useChances(outcome: Outcome): ChancesInHand {
     stale: found !== undefined && (found.rigVersion !== rigVersion || found.spreads !== spreads),
     workOut: () => void workOut(),
   };
-}
-
-/** The what-if in which the first to fail has its least margin, if it is one of those to choose from. */
-function governing<T extends { readonly value: string }>(outcome: Outcome, open: readonly T[]): T | undefined {
-  const first = outcome.parts.find((part) => part.id === outcome.firstToFail);
-  const key = first && whatIfKey(outcome.whatIfs[first.whatIf]!.whatIf);
-  return open.find((one) => one.value === key) ?? open[0];
 }

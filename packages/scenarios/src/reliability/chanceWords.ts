@@ -1,5 +1,6 @@
 /** Probabilities in words that nobody takes for more than they are. */
 import { formatForce, formatLength, formatMass, formatPercent } from "@secondline/rig";
+import { CAUTIONS, INVENTED } from "../cautions.ts";
 import type { Probability } from "../outcome.ts";
 import type { Chances, PartChance, ScatterShare } from "./chancesOutcome.ts";
 import { placeRange, type UncertainInput } from "./uncertainInputs.ts";
@@ -92,6 +93,21 @@ export const IN_BRACKETS = "In brackets: 95 % interval.";
 const WORTH_A_ROW = 0.001;
 export const FEW_FIRST = "first less often than once in a thousand";
 export const worthARow = ({ first, fails }: PartChance) => first.value >= WORTH_A_ROW || fails.value > 0;
+
+/** How many parts have no row: "12 more parts go first less often than once in a thousand."; nothing when all have. */
+export function restText(parts: readonly PartChance[]): string {
+  const rest = parts.filter((part) => !worthARow(part)).length;
+  if (rest === 0) return "";
+  return `${rest === 1 ? "One more part goes" : `${rest} more parts go`} ${FEW_FIRST}.`;
+}
+
+/** Cautions of these chances alone, for where those of the whole rig already stand. */
+export const ownCautions = ({ cautions }: Chances): readonly string[] =>
+  cautions.filter((caution) => caution !== INVENTED && !CAUTIONS.includes(caution));
+
+/** A part; of webbing with what makes the stretch weak that is meant: "Main line, clamp trace". */
+export const partName = ({ name, stretch }: PartChance) =>
+  stretch && stretch.reason !== "webbing" ? `${name}, ${stretch.reason}` : name;
 
 /** What a share in the scatter is of. */
 export const SHARE_KINDS = { input: "the fall", strength: "strength", surface: "the fit" } as const;

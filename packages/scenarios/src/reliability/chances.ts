@@ -6,6 +6,7 @@ import type { Accuracy } from "@secondline/engine";
 import type { Rig } from "@secondline/rig";
 import {
   type BreakTest,
+  correctionFactors,
   countedLoad,
   type FailureChances,
   failureChances,
@@ -185,7 +186,7 @@ function conclude(
   const { whatIf, seed, accuracy } = options;
   const { lost, ground, failed } = simulated;
   const anyFails = anyOf(found);
-  const mesh = meanChanges(all);
+  const mesh = correctionFactors(parts.map(reliability), { corrections: all.finer });
   const partChances = partsOf(all, mesh, anyFails);
   const runs = { asked, done: simulated.loads.length, lost, ground, failed };
   const surfaces = found.surfaces.map(({ error, limit, explained, matters }, i) => ({
@@ -243,12 +244,6 @@ function anyOf({ small, first }: FailureChances): Chances["anyFails"] {
   if (!small) return { ...first.anyFails, sampling: "plain", reached: first.anyFails.value > 0 };
   const { value, low, high, spread, reached } = small;
   return { value, low, high, sampling: "conditional", reached, ...(reached ? { spread } : {}) };
-}
-
-/** By what the finer mesh changes the load of every part, in the mean of the runs made on both [-]. */
-function meanChanges({ finer, parts }: Found): readonly number[] {
-  const mean = (i: number) => finer.reduce((sum, row) => sum + row[i]!, 0) / Math.max(1, finer.length);
-  return parts.map((_, i) => Math.exp(mean(i)));
 }
 
 function partsOf(

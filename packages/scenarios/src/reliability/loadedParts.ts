@@ -3,6 +3,7 @@ import type { Recording } from "@secondline/engine";
 import type { Rig } from "@secondline/rig";
 import { type ReliabilityPart, reliabilityPart, type StrengthZone } from "@secondline/strength";
 import { partLoads, reaches } from "../loads.ts";
+import { tapeIds } from "../margins.ts";
 import type { RigStrengths } from "../rigStrengths.ts";
 
 export interface LoadedPart {
@@ -13,9 +14,9 @@ export interface LoadedPart {
 
 /** Every part but the tapes, which are made to part. */
 export function loadedParts(rig: Rig, strengths: RigStrengths): readonly LoadedPart[] {
-  const tapes = new Set((rig.backup?.connections ?? []).flatMap((one, i) => (one.kind === "tape" ? [i] : [])));
+  const tapes = tapeIds(rig);
   return strengths.parts.flatMap((part): LoadedPart[] => {
-    if (tapes.has(Number(part.id.replace("connection.", "")))) return [];
+    if (tapes.has(part.id)) return [];
     if (!part.zones) return [{ part: reliabilityPart(part) }];
     return part.zones.map((zone, z) => {
       const { median, causes, own } = reliabilityPart({ ...part, factors: zone.factors, strength: zone.strength });

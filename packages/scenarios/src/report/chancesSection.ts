@@ -1,12 +1,13 @@
 /** Chances of what-ifs, where they were worked out. */
 import { formatForce } from "@secondline/rig";
-import { CAUTIONS, INVENTED } from "../cautions.ts";
-import type { Chances, PartChance } from "../reliability/chancesOutcome.ts";
+import type { Chances } from "../reliability/chancesOutcome.ts";
 import {
   chanceText,
   FEW_FIRST,
   IN_BRACKETS,
   inputText,
+  ownCautions,
+  partName,
   SHARE_KINDS,
   shareText,
   worthARow,
@@ -18,11 +19,9 @@ export function chancesSection(all: readonly Chances[]): readonly Html[] {
 }
 
 function ofOne(chances: Chances): readonly Html[] {
-  // What is said of the whole report already stands at its head.
-  const own = chances.cautions.filter((caution) => caution !== INVENTED && !CAUTIONS.includes(caution));
   return [
     tag("p", [tag("strong", `${chances.title}. `), chances.sentence]),
-    list(own),
+    list(ownCautions(chances)),
     partsTable(chances),
     ...sharesTable(chances),
     inputsTable(chances),
@@ -42,7 +41,7 @@ function partsTable({ parts }: Chances): Html {
   const rows = parts
     .filter(worthARow)
     .map((part): Content[] => [
-      nameOf(part),
+      partName(part),
       formatForce(part.load),
       formatForce(part.strength),
       chanceText(part.first),
@@ -51,9 +50,6 @@ function partsTable({ parts }: Chances): Html {
   const caption = `Middle load of the runs, central strength. Goes first: has the least margin of all parts. Fails: carries more than it holds, before anything else has failed. ${IN_BRACKETS} Parts that never fail in any draw and go ${FEW_FIRST} are left out.`;
   return tableOf(caption, ["Part", "Load", "Strength", "Goes first", "Fails"], rows, [1, 2, 3, 4]);
 }
-
-const nameOf = ({ name, stretch }: PartChance) =>
-  stretch && stretch.reason !== "webbing" ? `${name}, ${stretch.reason}` : name;
 
 const MOST_SHARES = 8;
 

@@ -4,7 +4,7 @@
  */
 import { choleskyRoot } from "./cholesky.ts";
 import type { RandomInput, ReliabilityModel, ReliabilityPart } from "./model.ts";
-import { fitSurface, type ResponseSurface } from "./responseSurface.ts";
+import { centred, fitSurface, type ResponseSurface } from "./responseSurface.ts";
 
 /** An uncertain input, by its coordinate: −1 to 1 over the range in which runs were made. */
 export interface SurfaceInput {
@@ -108,7 +108,7 @@ function errorCovariance(
 ): number[][] {
   const missed = covariance(fitted.map((surface) => surface.leftOut));
   if (corrections.length < 2) return missed;
-  const scatter = covariance(channels.map(({ part }) => centred(corrections.map((row) => row[part]!))));
+  const scatter = covariance(channels.map(({ part }) => centred(Float64Array.from(corrections, (row) => row[part]!))));
   return missed.map((row, i) => row.map((value, j) => value + scatter[i]![j]! / (corrections.length - 1)));
 }
 
@@ -117,13 +117,11 @@ function covariance(residuals: readonly ArrayLike<number>[]): number[][] {
   return residuals.map((a) => residuals.map((b) => Array.from(a).reduce((sum, e, r) => sum + e * b[r]!, 0) / a.length));
 }
 
-function centred(values: readonly number[]): number[] {
-  const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
-  return values.map((value) => value - mean);
-}
-
 /** By what the corrections change every part's load [-]. */
-export function correctionFactors(parts: readonly ReliabilityPart[], { corrections = [] }: SimulatedLoads): number[] {
+export function correctionFactors(
+  parts: readonly ReliabilityPart[],
+  { corrections = [] }: Pick<SimulatedLoads, "corrections">,
+): number[] {
   return parts.map((_, i) =>
     corrections.length === 0 ? 1 : Math.exp(corrections.reduce((sum, row) => sum + row[i]!, 0) / corrections.length),
   );

@@ -166,7 +166,8 @@ function takeOut(column: Float64Array, q: Float64Array): number {
   return share;
 }
 
-function centred(column: Float64Array): Float64Array {
+/** Values less their mean. */
+export function centred(column: Float64Array): Float64Array {
   const mean = column.reduce((sum, v) => sum + v, 0) / column.length;
   return column.map((v) => v - mean);
 }
