@@ -2,12 +2,12 @@
 import { CAUTIONS } from "@secondline/scenarios";
 import { describe, expect, it } from "vitest";
 import { PALETTES } from "../src/design/palette.ts";
+import { roundTicks } from "../src/design/roundTicks.ts";
 import { drawElevation } from "../src/elevation/elevationPainter.ts";
 import { brokenLines, drawSheet, laySheet, type Picture } from "../src/picture/sheet.ts";
 import { createSvgInk } from "../src/picture/svgInk.ts";
 import { createStage } from "../src/scene/stage.ts";
 import { plotBody } from "../src/time/picture/plotBody.ts";
-import { ticks } from "../src/time/picture/plotInk.ts";
 import { shownAtFirst, tracesOf } from "../src/time/traces.ts";
 import { syntheticRecording, syntheticRig } from "./syntheticRecording.ts";
 import { timeRecording } from "./timeRecording.ts";
@@ -168,7 +168,7 @@ describe("plots in SVG", () => {
   });
 
   it("puts ticks at round values inside of the range", () => {
-    expect(ticks(0, 8, 4)).toEqual([0, 2, 4, 6, 8]);
-    expect(ticks(1.02, 1.31, 5)).toEqual([1.1, 1.2, 1.3]);
+    expect(roundTicks(0, 8, 4)).toEqual([0, 2, 4, 6, 8]);
+    expect(roundTicks(1.02, 1.31, 5)).toEqual([1.1, 1.2, 1.3]);
   });
 });

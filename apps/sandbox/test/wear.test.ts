@@ -13,6 +13,7 @@ import {
   wearState,
 } from "@secondline/strength";
 import { describe, expect, test } from "vitest";
+import { roundTicks } from "../src/design/roundTicks.ts";
 import type { WrittenRig } from "../src/state/types.ts";
 import { calendarSpan, staysOf } from "../src/wear/calendar.ts";
 import { calendarTicks, dayOf, isoOf } from "../src/wear/days.ts";
@@ -30,7 +31,6 @@ import { labelHeights } from "../src/wear/labelHeights.ts";
 import { lanesOf } from "../src/wear/lanes.ts";
 import { wornDocument, writeCondition } from "../src/wear/rigDocument.ts";
 import { rowsOf } from "../src/wear/rows.ts";
-import { roundTicks } from "../src/wear/scale.ts";
 import { partTone, type Today, takeDownSentence, takeDownTone } from "../src/wear/takeDownWords.ts";
 import { around, following, notTooShort } from "../src/wear/useAlong.ts";
 import { logText, readWearText } from "../src/wear/wearFiles.ts";

@@ -1,7 +1,7 @@
 /** Writes the work in hand to the device soon after every change, and says so when it cannot. */
 import type { Sandbox } from "../state/sandbox.ts";
 import type { SandboxState } from "../state/types.ts";
-import type { SavedWork, WorkStore } from "./workStore.ts";
+import { KEPT_PARTS, type SavedWork, type WorkStore } from "./workStore.ts";
 
 /** A pause in the changes after which they are written [ms]. */
 const SETTLE = 400;
@@ -57,21 +57,15 @@ export function startAutosave(sandbox: Sandbox, store: WorkStore, now: () => num
 function worthSaving({ document, session }: SandboxState, before: SandboxState): boolean {
   return (
     document.history.present !== before.document.history.present ||
-    session.whatIf !== before.session.whatIf ||
-    session.accuracy !== before.session.accuracy ||
-    session.theme !== before.session.theme ||
-    session.camera !== before.session.camera ||
-    session.showForces !== before.session.showForces ||
-    session.wear !== before.session.wear
+    KEPT_PARTS.some((part) => session[part] !== before.session[part])
   );
 }
 
 function savedWork({ document, session }: SandboxState): SavedWork {
-  const { whatIf, accuracy, theme, camera, showForces, wear } = session;
   return {
     document: document.history.present,
     goodDocument: document.goodDocument,
-    session: { whatIf, accuracy, theme, camera, showForces, wear },
+    session: Object.fromEntries(KEPT_PARTS.map((part) => [part, session[part]])),
   };
 }
 

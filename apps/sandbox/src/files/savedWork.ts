@@ -6,7 +6,7 @@
 import { parseWhatIf, type WhatIf, whatIfKey } from "@secondline/scenarios";
 import * as z from "zod";
 import type { Notice, ReadRig, SessionSlice, WrittenRig } from "../state/types.ts";
-import type { SavedWork } from "./workStore.ts";
+import { KEPT_PARTS, type KeptPart, type SavedWork } from "./workStore.ts";
 
 export interface CheckedWork {
   /** Undefined: there is none, or no rig of it can be read. */
@@ -55,8 +55,8 @@ const WEAR = z.looseObject({
   earlier: z.array(z.looseObject({ name: z.string(), replaced: z.number(), work: wearWork })),
 });
 
-/** What is kept of a session, and how to say what was lost of it. */
-const PARTS: Readonly<Record<string, { readonly schema: z.ZodType; readonly words: string }>> = {
+/** What each part of a session must be, and how to say that it was lost. */
+const PARTS: Readonly<Record<KeptPart, { readonly schema: z.ZodType; readonly words: string }>> = {
   whatIf: { schema: WHAT_IF, words: "the what-if in sight" },
   accuracy: { schema: z.enum(["quick", "standard", "fine"]), words: "the choice of mesh" },
   theme: { schema: z.enum(["light", "dark"]), words: "the theme" },
@@ -99,7 +99,8 @@ function checkSession(session: unknown): { session: Partial<SessionSlice>; lost:
   if (!isRecord(session)) return { session: {}, lost: ["the state of the page"] };
   const kept: Record<string, unknown> = {};
   const lost: string[] = [];
-  for (const [key, { schema, words }] of Object.entries(PARTS)) {
+  for (const key of KEPT_PARTS) {
+    const { schema, words } = PARTS[key];
     const value = session[key];
     if (value === undefined) continue;
     if (schema.safeParse(value).success) kept[key] = value;

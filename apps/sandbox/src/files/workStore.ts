@@ -5,6 +5,17 @@
 import { type DBSchema, type IDBPDatabase, openDB } from "idb";
 import type { SessionSlice, WrittenRig } from "../state/types.ts";
 
+/** What is kept of a session. */
+export const KEPT_PARTS = [
+  "whatIf",
+  "accuracy",
+  "theme",
+  "camera",
+  "showForces",
+  "wear",
+] as const satisfies readonly (keyof SessionSlice)[];
+export type KeptPart = (typeof KEPT_PARTS)[number];
+
 export interface SavedWork {
   readonly document: WrittenRig;
   readonly goodDocument: WrittenRig;

@@ -1,3 +1,4 @@
+import { formatPercent } from "@secondline/rig";
 import { type Outcome, QUICK_ALLOWANCE } from "@secondline/scenarios";
 import { lazy, type ReactNode, Suspense } from "react";
 import { Button } from "../design/Button.tsx";
@@ -148,7 +149,7 @@ function More({ outcome }: { outcome: Outcome }) {
       {quick && (
         <p className={styles.note}>
           Quick look: the {outcome.whatIfs.length} what-ifs that usually govern, on a coarse mesh. It holds only where
-          it leaves {Math.round(100 * (QUICK_ALLOWANCE - 1))} % more than you require.{" "}
+          it leaves {formatPercent(QUICK_ALLOWANCE - 1)} more than you require.{" "}
           <button type="button" className={styles.link} disabled={busy} onClick={() => void studyFully()}>
             Compute every what-if on a finer one
           </button>

@@ -1,7 +1,8 @@
 import { formatLength } from "@secondline/rig";
 import type { WebbingState } from "@secondline/strength";
+import { roundTicks } from "../design/roundTicks.ts";
 import styles from "./figures.module.css";
-import { roundTicks, type Scale } from "./scale.ts";
+import type { Scale } from "./scale.ts";
 import { Unspoken } from "./Unspoken.tsx";
 
 /** Metres from the marked end, under everything. */

@@ -1,9 +1,10 @@
 import { formatForce } from "@secondline/rig";
 import type { BreakTest, GroupReport } from "@secondline/strength";
+import { roundTicks } from "../design/roundTicks.ts";
 import { useFrameSize } from "../time/index.ts";
 import styles from "./figures.module.css";
 import { rowsOf } from "./rows.ts";
-import { roundTicks, type Scale, scaleOf } from "./scale.ts";
+import { type Scale, scaleOf } from "./scale.ts";
 import { failureOf, type Grouped, groupsBy, loadOf, resultWords } from "./testGroups.ts";
 
 const ROW = 22;

@@ -1,10 +1,11 @@
 import { formatForce, GENERIC_STOCKS, type LineStock } from "@secondline/rig";
 import { type BreakTest, type Retention, stockRetention } from "@secondline/strength";
 import { useMemo } from "react";
+import { roundTicks } from "../design/roundTicks.ts";
 import { useFrameSize } from "../time/index.ts";
 import styles from "./figures.module.css";
 import { labelHeights } from "./labelHeights.ts";
-import { roundTicks, scaleOf } from "./scale.ts";
+import { scaleOf } from "./scale.ts";
 import wear from "./wear.module.css";
 
 interface Shown {

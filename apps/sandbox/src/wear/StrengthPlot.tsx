@@ -1,9 +1,10 @@
 import { formatForce, formatLength } from "@secondline/rig";
 import type { StrengthZone, WebbingState } from "@secondline/strength";
+import { roundTicks } from "../design/roundTicks.ts";
 import styles from "./figures.module.css";
 import { labelHeights } from "./labelHeights.ts";
 import { ReadOff } from "./StrengthReader.tsx";
-import { roundTicks, type Scale, scaleOf } from "./scale.ts";
+import { type Scale, scaleOf } from "./scale.ts";
 import { Unspoken } from "./Unspoken.tsx";
 import type { Needed } from "./useWear.ts";
 import { weakest, zonesWithin } from "./wearWords.ts";

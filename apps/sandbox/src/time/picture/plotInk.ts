@@ -1,5 +1,7 @@
 /** Axes, grid, events and names of a plot for a picture that is kept: what canvas and elements show on the screen. */
+
 import type { Palette } from "../../design/palette.ts";
+import { roundTicks } from "../../design/roundTicks.ts";
 import { type Ink, SANS } from "../../picture/ink.ts";
 import type { EndLabel } from "../EndLabels.tsx";
 import type { Mark } from "../eventMarks.ts";
@@ -21,22 +23,12 @@ export interface PlotSheet {
   readonly top: number;
 }
 
-/** Round values from 0 or `from` on, about `count` of them. */
-export function ticks(from: number, to: number, count: number): readonly number[] {
-  const rough = (to - from) / count;
-  const power = 10 ** Math.floor(Math.log10(rough));
-  const step = power * ([1, 2, 5, 10].find((times) => times * power >= rough) ?? 10);
-  const first = Math.ceil(from / step - 1e-9);
-  const last = Math.floor(to / step + 1e-9);
-  return Array.from({ length: last - first + 1 }, (_, i) => Number(((first + i) * step).toPrecision(12)));
-}
-
 export function drawAxes({ ink, frame, palette, range, top }: PlotSheet, words: (value: number) => string): void {
   const { left, width, height } = frame;
   ink.font = `400 12px ${SANS}`;
   ink.lineWidth = 1;
   ink.strokeStyle = palette.rule;
-  for (const value of ticks(0, top, Math.max(Math.round(height / 45), 2))) {
+  for (const value of roundTicks(0, top, Math.max(Math.round(height / 45), 2))) {
     const y = frame.top + (1 - value / top) * height;
     segment(ink, left, y, left + width, y);
     ink.fillStyle = palette.softInk;
@@ -44,7 +36,7 @@ export function drawAxes({ ink, frame, palette, range, top }: PlotSheet, words: 
     ink.fillText(words(value), left - 6, y + 4);
   }
   ink.textAlign = "center";
-  for (const time of ticks(range.from, range.to, Math.max(Math.round(width / 90), 2))) {
+  for (const time of roundTicks(range.from, range.to, Math.max(Math.round(width / 90), 2))) {
     const x = left + xOf(time, range, frame);
     segment(ink, x, frame.top, x, frame.top + height);
     ink.fillText(`${time} s`, x, frame.top + height + 17);
