@@ -93,6 +93,8 @@ describe("cautions", () => {
     );
     expect(cautions({ ...facts, endedOnGround: 1 }).join(" ")).toContain("One what-if ends on the ground");
     expect(cautions({ ...facts, hasBackup: false }).join(" ")).toContain("no backup");
+    expect(cautions(facts).join(" ")).toContain("partly a matter of chance");
+    expect(cautions({ ...facts, hasBackup: false }).join(" ")).not.toContain("partly a matter of chance");
   });
 });
 
