@@ -9,8 +9,8 @@
 
 /** Standard acceleration of free fall [m/s²]. */
 const GRAVITY: f64 = 9.80665;
-/** Keeps the direction of an element of no length finite [m²]. */
-const TINY: f64 = 1e-300;
+/** Keeps the pull of an element of no length finite [m]. */
+const TINY: f64 = 1e-150;
 
 // Columns of a line.
 const VX = 3;
@@ -19,7 +19,7 @@ const R = 8;
 const S = 16;
 const T = 17;
 const E = 18;
-const FX = 19;
+const P = 19;
 
 // Numbers of a line's head, as byte offsets.
 const BASE = 0 << 3;
@@ -31,6 +31,7 @@ const STEP = 5 << 3;
 const BREAKABLE = 6 << 3;
 const WORK = 7 << 3;
 const EXCESS = 8 << 3;
+const PULLS = 9 << 3;
 
 // Numbers of a run, as byte offsets.
 const FIRST = 0 << 3;
@@ -45,8 +46,26 @@ const DECAY = 8 << 3;
 const STIFFNESS = 16 << 3;
 const RELEASE = 24 << 3;
 const TURN = 40 << 3;
-const TABLE = 42 << 3;
+const ONE = 41 << 3;
+const HALF = 42 << 3;
+const TABLE = 44 << 3;
 const CUBIC = 5 << 3;
+
+// Numbers of a line's rows of tensions, as byte offsets.
+const TENSIONS = 0 << 3;
+const COUNT = 1 << 3;
+const PLACES = 2 << 3;
+const SHARE = 3 << 3;
+const A0 = 4 << 3;
+const A1 = 5 << 3;
+const B1 = 6 << 3;
+const B2 = 7 << 3;
+const COLUMNS = 8 << 3;
+// Columns of a row's length behind them.
+const INPUT = 1;
+const LOW = 3;
+const HIGH = 5;
+const OUTPUT = 7;
 
 /** Writes both lanes, or the first only. */
 // @ts-ignore: decorator
@@ -56,7 +75,12 @@ function put(at: i32, value: v128, single: bool): void {
   else v128.store(at, value);
 }
 
-/** Forces of a run's elements, and their branches moved on; returns the work that stretching took, over half a length. */
+/**
+ * Tensions of a run's elements, and their branches moved on; returns the work that stretching took, over half a length.
+ *
+ * What is the same for all pairs is read before the loop, the numbers 1 and ½ included: the engine makes a constant anew, by
+ * four instructions, wherever it is used.
+ */
 // @ts-ignore: decorator
 @inline
 function elements(line: i32, pitch: i32, run: i32, from: i32, count: i32, single: bool, further: bool, cubics: i32, W: v128): v128 {
@@ -73,27 +97,21 @@ function elements(line: i32, pitch: i32, run: i32, from: i32, count: i32, single
   const C3 = v128.load64_splat(run, RELEASE + 16);
   const C4 = v128.load64_splat(run, RELEASE + 24);
   const turn = v128.load64_splat(run, TURN);
+  const one = v128.load64_splat(run, ONE);
+  const half = v128.load64_splat(run, HALF);
   const zero = f64x2.splat(0);
+  const toIL = IL * pitch;
+  const toT = T * pitch;
   let x = line + (from << 3);
   const stop = x + (count << 3);
   for (; x < stop; x += 16) {
     const y = x + pitch;
     const z = y + pitch;
-    const il = x + IL * pitch;
-    const r1at = il + pitch;
-    const r2at = r1at + pitch;
-    const r3at = r2at + pitch;
-    const r4at = r3at + pitch;
-    const tat = x + T * pitch;
-    const eat = tat + pitch;
-    const px = v128.load(x);
-    const py = v128.load(y);
-    const pz = v128.load(z);
-    const dx = f64x2.sub(v128.load(x, 8), px);
-    const dy = f64x2.sub(v128.load(y, 8), py);
-    const dz = f64x2.sub(v128.load(z, 8), pz);
+    const dx = f64x2.sub(v128.load(x, 8), v128.load(x));
+    const dy = f64x2.sub(v128.load(y, 8), v128.load(y));
+    const dz = f64x2.sub(v128.load(z, 8), v128.load(z));
     const square = f64x2.add(f64x2.add(f64x2.mul(dx, dx), f64x2.mul(dy, dy)), f64x2.mul(dz, dz));
-    const length = f64x2.sqrt(f64x2.add(square, f64x2.splat(TINY)));
+    const length = f64x2.sqrt(square);
     const vx = z + pitch;
     const vy = vx + pitch;
     const vz = vy + pitch;
@@ -101,51 +119,68 @@ function elements(line: i32, pitch: i32, run: i32, from: i32, count: i32, single
     const uy = f64x2.sub(v128.load(vy, 8), v128.load(vy));
     const uz = f64x2.sub(v128.load(vz, 8), v128.load(vz));
     const turning = f64x2.add(f64x2.add(f64x2.mul(ux, ux), f64x2.mul(uy, uy)), f64x2.mul(uz, uz));
+    const r1at = x + toIL + pitch;
+    const r2at = r1at + pitch;
+    const r3at = r2at + pitch;
+    const r4at = r3at + pitch;
+    const tat = x + toT;
+    const eat = tat + pitch;
     const was = v128.load(eat);
-    const chord = f64x2.sub(f64x2.mul(length, v128.load(il)), f64x2.splat(1));
-    const half = f64x2.mul(f64x2.splat(0.5), f64x2.sub(chord, was));
-    const turned = f64x2.sub(f64x2.mul(turn, turning), f64x2.mul(half, half));
+    const chord = f64x2.sub(f64x2.mul(length, v128.load(x + toIL)), one);
+    const halfway = f64x2.mul(half, f64x2.sub(chord, was));
+    const turned = f64x2.sub(f64x2.mul(turn, turning), f64x2.mul(halfway, halfway));
     const e = f64x2.sub(chord, f64x2.pmax(turned, zero));
-    const taut = f64x2.gt(e, zero);
     const last = v128.load(tat);
-    // Slow-pull curve: straight beyond `end`, cubics below it, in the order of their strains.
-    let tension = v128.and(f64x2.mul(slope, f64x2.sub(e, end)), f64x2.gt(e, end));
-    if (cubics) for (let k = run; k < tableEnd; k += CUBIC) {
-      const beyond = f64x2.sub(e, v128.load64_splat(k, TABLE));
-      if (!v128.any_true(f64x2.gt(beyond, zero))) break;
-      const u = f64x2.pmin(f64x2.pmax(beyond, zero), v128.load64_splat(k, TABLE + 8));
-      const inner = f64x2.add(v128.load64_splat(k, TABLE + 24), f64x2.mul(u, v128.load64_splat(k, TABLE + 32)));
-      tension = f64x2.add(
-        tension,
-        f64x2.mul(u, f64x2.add(v128.load64_splat(k, TABLE + 16), f64x2.mul(u, inner))),
-      );
-    }
     const r1 = v128.load(r1at);
     const r2 = v128.load(r2at);
     const r3 = v128.load(r3at);
     const r4 = v128.load(r4at);
-    const rs = f64x2.add(f64x2.add(r1, r2), f64x2.add(r3, r4));
-    tension = f64x2.add(tension, f64x2.add(f64x2.mul(sumB, e), rs));
-    if (further) tension = f64x2.add(tension, v128.load(x + FX * pitch));
-    tension = v128.and(f64x2.pmax(tension, zero), taut);
-    // It pulled all through the step in which it went slack: it gives back what was too much.
-    const left = v128.andnot(f64x2.gt(last, zero), taut);
-    if (v128.any_true(left)) {
-      const back = f64x2.div(f64x2.mul(last, e), f64x2.sub(was, e));
-      tension = v128.bitselect(back, tension, left);
+    const taut = f64x2.gt(e, zero);
+    const pull = f64x2.add(f64x2.mul(sumB, e), f64x2.add(f64x2.add(r1, r2), f64x2.add(r3, r4)));
+    let n1 = f64x2.sub(f64x2.mul(A1, r1), f64x2.mul(C1, e));
+    let n2 = f64x2.sub(f64x2.mul(A2, r2), f64x2.mul(C2, e));
+    let n3 = f64x2.sub(f64x2.mul(A3, r3), f64x2.mul(C3, e));
+    let n4 = f64x2.sub(f64x2.mul(A4, r4), f64x2.mul(C4, e));
+    let tension: v128;
+    if (!cubics && !further && i64x2.all_true(taut)) {
+      // Most pairs: both are taut, on a law that is straight from no strain on.
+      tension = f64x2.pmax(f64x2.add(f64x2.mul(slope, e), pull), zero);
+    } else {
+      // Slow-pull curve: straight beyond `end`, cubics below it, in the order of their strains.
+      tension = v128.and(f64x2.mul(slope, f64x2.sub(e, end)), f64x2.gt(e, end));
+      if (cubics) for (let k = run; k < tableEnd; k += CUBIC) {
+        const beyond = f64x2.sub(e, v128.load64_splat(k, TABLE));
+        if (!v128.any_true(f64x2.gt(beyond, zero))) break;
+        const u = f64x2.pmin(f64x2.pmax(beyond, zero), v128.load64_splat(k, TABLE + 8));
+        const inner = f64x2.add(v128.load64_splat(k, TABLE + 24), f64x2.mul(u, v128.load64_splat(k, TABLE + 32)));
+        tension = f64x2.add(
+          tension,
+          f64x2.mul(u, f64x2.add(v128.load64_splat(k, TABLE + 16), f64x2.mul(u, inner))),
+        );
+      }
+      tension = f64x2.add(tension, pull);
+      if (further) tension = f64x2.add(tension, v128.load(x + P * pitch));
+      tension = v128.and(f64x2.pmax(tension, zero), taut);
+      // It pulled all through the step in which it went slack: it gives back what was too much.
+      const left = v128.andnot(f64x2.gt(last, zero), taut);
+      if (v128.any_true(left)) {
+        const back = f64x2.div(f64x2.mul(last, e), f64x2.sub(was, e));
+        tension = v128.bitselect(back, tension, left);
+      }
+      n1 = v128.and(n1, taut);
+      n2 = v128.and(n2, taut);
+      n3 = v128.and(n3, taut);
+      n4 = v128.and(n4, taut);
     }
-    put(r1at, v128.and(f64x2.sub(f64x2.mul(A1, r1), f64x2.mul(C1, e)), taut), single);
-    put(r2at, v128.and(f64x2.sub(f64x2.mul(A2, r2), f64x2.mul(C2, e)), taut), single);
-    put(r3at, v128.and(f64x2.sub(f64x2.mul(A3, r3), f64x2.mul(C3, e)), taut), single);
-    put(r4at, v128.and(f64x2.sub(f64x2.mul(A4, r4), f64x2.mul(C4, e)), taut), single);
+    put(r1at, n1, single);
+    put(r2at, n2, single);
+    put(r3at, n3, single);
+    put(r4at, n4, single);
+    // An element of no length pulls nowhere; it is slack.
+    put(eat + pitch, f64x2.div(tension, f64x2.pmax(length, f64x2.splat(TINY))), single);
     const work = f64x2.mul(f64x2.add(last, tension), f64x2.sub(e, was));
     put(tat, tension, single);
     put(eat, e, single);
-    const s = f64x2.div(tension, length);
-    const f = eat + pitch;
-    put(f, f64x2.mul(s, dx), single);
-    put(f + pitch, f64x2.mul(s, dy), single);
-    put(f + 2 * pitch, f64x2.mul(s, dz), single);
     if (single) {
       W = f64x2.replace_lane(W, 0, f64x2.extract_lane(W, 0) + f64x2.extract_lane(work, 0));
     } else W = f64x2.add(W, work);
@@ -179,7 +214,7 @@ function anyElements(line: i32, pitch: i32, run: i32, from: i32, count: i32, sin
   return elements(line, pitch, run, from, count, single, further, cubics, W);
 }
 
-/** Branches five to eight of a run: leaves their tension in the FX column, where `elements` picks it up. */
+/** Branches five to eight of a run: leaves their tension in the P column, where `elements` picks it up. */
 function furtherBranches(line: i32, pitch: i32, run: i32): void {
   const branches = <i32>load<f64>(run, BRANCHES);
   const stop = line + (<i32>load<f64>(run, LAST) << 3);
@@ -191,7 +226,7 @@ function furtherBranches(line: i32, pitch: i32, run: i32): void {
     const ux = load<f64>(v, 8) - load<f64>(v);
     const uy = load<f64>(v + pitch, 8) - load<f64>(v + pitch);
     const uz = load<f64>(v + 2 * pitch, 8) - load<f64>(v + 2 * pitch);
-    const chord = sqrt<f64>(dx * dx + dy * dy + dz * dz + TINY) * load<f64>(x + IL * pitch) - 1;
+    const chord = sqrt<f64>(dx * dx + dy * dy + dz * dz) * load<f64>(x + IL * pitch) - 1;
     const half = 0.5 * (chord - load<f64>(x + E * pitch));
     const turned = load<f64>(run, TURN) * (ux * ux + uy * uy + uz * uz) - half * half;
     const e = turned > 0 ? chord - turned : chord;
@@ -203,7 +238,7 @@ function furtherBranches(line: i32, pitch: i32, run: i32): void {
       tension += e > 0 ? r + load<f64>(k, STIFFNESS) * e : 0;
       store<f64>(at, e > 0 ? load<f64>(k, DECAY) * r - load<f64>(k, RELEASE) * e : 0);
     }
-    store<f64>(x + FX * pitch, tension);
+    store<f64>(x + P * pitch, tension);
   }
 }
 
@@ -212,12 +247,16 @@ let lastFX: v128 = f64x2.splat(0);
 let lastFY: v128 = f64x2.splat(0);
 let lastFZ: v128 = f64x2.splat(0);
 
-/** Nodes from `x` on, until `stop`: velocities by the element forces and gravity, then positions. */
+/**
+ * Nodes from `x` on, until `stop`: element forces; velocities by them and gravity; then positions. Once the elements of a pair
+ * have their forces, nothing reads its nodes at their old places any more.
+ */
 // @ts-ignore: decorator
 @inline
 function nodes(x: i32, stop: i32, pitch: i32, step: f64, single: bool): void {
   const dt = f64x2.splat(step);
   const fall = f64x2.splat(GRAVITY * step);
+  const toP = P * pitch;
   let beforeX = lastFX;
   let beforeY = lastFY;
   let beforeZ = lastFZ;
@@ -227,11 +266,14 @@ function nodes(x: i32, stop: i32, pitch: i32, step: f64, single: bool): void {
     const vx = z + pitch;
     const vy = vx + pitch;
     const vz = vy + pitch;
-    const f = x + FX * pitch;
-    const fx = v128.load(f);
-    const fy = v128.load(f + pitch);
-    const fz = v128.load(f + 2 * pitch);
+    const s = v128.load(x + toP);
     const w = f64x2.mul(v128.load(vz + pitch), dt);
+    const px = v128.load(x);
+    const py = v128.load(y);
+    const pz = v128.load(z);
+    const fx = f64x2.mul(s, f64x2.sub(v128.load(x, 8), px));
+    const fy = f64x2.mul(s, f64x2.sub(v128.load(y, 8), py));
+    const fz = f64x2.mul(s, f64x2.sub(v128.load(z, 8), pz));
     const ux = f64x2.add(v128.load(vx), f64x2.mul(f64x2.sub(fx, v128.shuffle<f64>(beforeX, fx, 1, 2)), w));
     const uy = f64x2.add(v128.load(vy), f64x2.mul(f64x2.sub(fy, v128.shuffle<f64>(beforeY, fy, 1, 2)), w));
     const uz = f64x2.sub(
@@ -241,9 +283,9 @@ function nodes(x: i32, stop: i32, pitch: i32, step: f64, single: bool): void {
     put(vx, ux, single);
     put(vy, uy, single);
     put(vz, uz, single);
-    put(x, f64x2.add(v128.load(x), f64x2.mul(dt, ux)), single);
-    put(y, f64x2.add(v128.load(y), f64x2.mul(dt, uy)), single);
-    put(z, f64x2.add(v128.load(z), f64x2.mul(dt, uz)), single);
+    put(x, f64x2.add(px, f64x2.mul(dt, ux)), single);
+    put(y, f64x2.add(py, f64x2.mul(dt, uy)), single);
+    put(z, f64x2.add(pz, f64x2.mul(dt, uz)), single);
     beforeX = fx;
     beforeY = fy;
     beforeZ = fz;
@@ -251,6 +293,14 @@ function nodes(x: i32, stop: i32, pitch: i32, step: f64, single: bool): void {
   lastFX = beforeX;
   lastFY = beforeY;
   lastFZ = beforeZ;
+}
+
+/** Force of an element on its first node, for the caller, who moves the end nodes. */
+function tellPull(x: i32, pitch: i32, to: i32): void {
+  const s = load<f64>(x + P * pitch);
+  store<f64>(to, s * (load<f64>(x, 8) - load<f64>(x)));
+  store<f64>(to, s * (load<f64>(x + pitch, 8) - load<f64>(x + pitch)), 8);
+  store<f64>(to, s * (load<f64>(x + 2 * pitch, 8) - load<f64>(x + 2 * pitch)), 16);
 }
 
 /** All nodes but the two at the ends, which are the caller's: the first is moved with its pair and put back. */
@@ -299,5 +349,54 @@ export function step(at: i32): void {
   }
   store<f64>(head, work, WORK);
   if (load<f64>(head, BREAKABLE) == 1) store<f64>(head, findExcess(line, pitch), EXCESS);
+  tellPull(line, pitch, head + PULLS);
+  tellPull(line + ((last - 1) << 3), pitch, head + PULLS + 24);
   moveNodes(line, pitch, last, load<f64>(head, STEP));
+}
+
+/** Takes a row of tensions through the filter: row `place` of those kept for the line whose rows lie at this number of the memory. */
+export function row(at: i32, place: i32): void {
+  const head = at << 3;
+  const count = <i32>load<f64>(head, COUNT) << 3;
+  const places = <i32>load<f64>(head, PLACES);
+  const share = v128.load64_splat(head, SHARE);
+  const a0 = v128.load64_splat(head, A0);
+  const a1 = v128.load64_splat(head, A1);
+  const b1 = v128.load64_splat(head, B1);
+  const b2 = v128.load64_splat(head, B2);
+  const zero = f64x2.splat(0);
+  const before = head + COLUMNS;
+  const block = 2 * place < places ? 0 : 1;
+  const rows = before + OUTPUT * count;
+  let tensions = <i32>load<f64>(head, TENSIONS) << 3;
+  let x2 = before + (INPUT + (place & 1)) * count;
+  let x1 = before + (INPUT + 1 - (place & 1)) * count;
+  let low = before + (LOW + block) * count;
+  let high = before + (HIGH + block) * count;
+  let y = rows + place * count;
+  let y1 = rows + ((place + places - 1) % places) * count;
+  let y2 = rows + ((place + places - 2) % places) * count;
+  const stop = before + count;
+  for (let e = before; e < stop; e += 16) {
+    const from = f64x2.pmax(v128.load(e), zero);
+    const to = f64x2.pmax(v128.load(tensions), zero);
+    const input = f64x2.add(from, f64x2.mul(share, f64x2.sub(to, from)));
+    const fed = f64x2.add(
+      f64x2.mul(a0, f64x2.add(input, v128.load(x2))),
+      f64x2.mul(a1, v128.load(x1)),
+    );
+    const output = f64x2.add(fed, f64x2.add(f64x2.mul(b2, v128.load(y2)), f64x2.mul(b1, v128.load(y1))));
+    v128.store(x2, input);
+    v128.store(y, output);
+    v128.store(low, f64x2.pmin(v128.load(low), output));
+    v128.store(high, f64x2.pmax(v128.load(high), output));
+    tensions += 16;
+    x1 += 16;
+    x2 += 16;
+    y += 16;
+    y1 += 16;
+    y2 += 16;
+    low += 16;
+    high += 16;
+  }
 }

@@ -192,14 +192,14 @@ export class BareLine {
   }
 
   #moveEnd({ node, element, sign, mass, told }: End): void {
-    const { base, pitch } = this.#line;
+    const { base, pitch, head } = this.#line;
     const m = this.#m;
     for (let c = 0; c < 3; c++) {
       const V = base + (COLUMN.VX + c) * pitch + node;
       const X = base + c * pitch + node;
       if (mass === undefined) m[V] = told[c]!;
       else {
-        const pull = sign * m[base + (COLUMN.FX + c) * pitch + element]!;
+        const pull = sign * m[head + (element === 0 ? HEAD.firstPull : HEAD.lastPull) + c]!;
         const fall = c === 2 && this.#lift === 0 ? GRAVITY : 0;
         m[V] = m[V]! + this.step * ((pull + told[c]!) / mass - fall);
       }

@@ -6,7 +6,8 @@ const CLASS = 60;
 /** Least rate that carries the class [1/s]. */
 const LEAST_RATE = 600;
 
-interface Coefficients {
+/** Of y = a0·(x + x₂) + a1·x₁ + b1·y₁ + b2·y₂, x₁ and y₁ one sample before, x₂ and y₂ two [-]. */
+export interface Coefficients {
   readonly a0: number;
   readonly a1: number;
   readonly b1: number;
@@ -25,7 +26,7 @@ function coefficients(rate: number): Coefficients {
 
 /** The filter for signals of one rate [1/s], which must be at least 600. */
 export class Cfc60 {
-  readonly #coefficients: Coefficients;
+  readonly coefficients: Coefficients;
   /**
    * One pass makes of a signal within m ± h one within m ± gain·h, wherever it begins or ends: Σ|impulse response| [-].
    * Both passes together stay within m ± gain²·h.
@@ -33,7 +34,7 @@ export class Cfc60 {
   readonly gain: number;
 
   constructor(rate: number) {
-    this.#coefficients = coefficients(rate);
+    this.coefficients = coefficients(rate);
     const impulse = new Float64Array(Math.ceil(0.1 * rate) + 1);
     impulse[1] = 1;
     this.#pass(impulse, impulse.length, false);
@@ -46,9 +47,14 @@ export class Cfc60 {
     this.#pass(samples, count, true);
   }
 
+  /** The second pass, over the first `count` samples of what the first one made, in place. */
+  smoothBack(samples: Float64Array, count: number): void {
+    this.#pass(samples, count, true);
+  }
+
   /** One pass over `count` samples in place, from the first on or from the last back. */
   #pass(s: Float64Array, count: number, back: boolean): void {
-    const { a0, a1, b1, b2 } = this.#coefficients;
+    const { a0, a1, b1, b2 } = this.coefficients;
     const by = back ? -1 : 1;
     let i = back ? count - 1 : 0;
     let x1 = s[i]!;

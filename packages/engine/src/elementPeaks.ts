@@ -1,158 +1,203 @@
 /**
- * Largest tension of every element after the CFC 60 filter, found while a run goes on. Of the rows of tensions only the last
- * three blocks are kept, so it takes little memory at any length of line and run. A block is filtered when the one after it is
- * full, and only for elements in which it may hold a larger peak than the one so far. The result is that of filtering all rows
- * at once, to rounding.
+ * Largest tension of every element after the CFC 60 filter, found while a run goes on. The kernel takes every row of tensions
+ * through the filter's first pass; of what comes out only the last two blocks are kept, so it takes little memory at any
+ * length of line and run. The second pass, back in time, goes over a block when the one after it is full, and only for
+ * elements in which it may find a larger peak than the one so far. The result is that of filtering all rows at once, to rounding.
  */
-import { FilteredBlocks } from "./filteredPeak.ts";
+import { Cfc60 } from "./cfc60.ts";
+import { blockSize } from "./filteredPeak.ts";
+import type { LineKernel } from "./lineKernel.ts";
+import { ROWS, ROWS_COLUMN } from "./lineLayout.ts";
 
 /** Rows that are wanted, give or take a third, and the least that will do [1/s]. */
 const RATE = 1750;
 const LEAST_RATE = 1200;
-/** Blocks that are kept: the one that is filtered and its margins. */
-const KEPT = 3;
+/** Blocks that are kept: the one that is judged and what comes after it. */
+const KEPT = 2;
 
-export class ElementPeakFinder {
+/** How tensions are read at a step [s]. */
+export interface RowPlan {
   /** Tensions are to be read every so many steps. */
   readonly every: number;
-  /** Rows per second [1/s]. */
-  readonly rate: number;
-  /** Tensions of all elements, line after line, as they change. */
-  readonly #lines: readonly Float64Array[];
-  readonly #elements: number;
   /**
    * Whether a row is the mean of two readings half a row apart: that takes out what swings once a row or nearly so, as single
    * elements do, which would else pass as slow. Where steps are too long for it, rows between two readings are filled in.
    */
-  readonly #paired: boolean;
-  readonly #fill: number;
+  readonly paired: boolean;
+  /** Rows from one reading to the next; of pairs, from one pair to the next. */
+  readonly fill: number;
+  /** Rows per second [1/s]. */
+  readonly rate: number;
+}
+
+export function rowPlan(step: number): RowPlan {
+  const every = Math.max(1, Math.round(1 / (2 * RATE * step)));
+  const paired = 2 * every * step * LEAST_RATE <= 1;
+  const interval = (paired ? 2 : 1) * every * step;
+  const fill = paired ? 1 : Math.ceil(LEAST_RATE * interval);
+  return { every, paired, fill, rate: fill / interval };
+}
+
+/** Numbers to a row of so many elements: even, for two lanes. */
+const rowLength = (elements: number): number => elements + (elements & 1);
+
+/** Numbers of kernel memory that the rows of a line of so many elements take at a step [s]. */
+export const rowsMemory = (elements: number, step: number): number =>
+  ROWS.columns + (ROWS_COLUMN.rows + KEPT * blockSize(rowPlan(step).rate)) * rowLength(elements);
+
+/** Where a line's tensions lie in the kernel's memory, how many they are, and from where on there is room for their rows. */
+export interface Tensions {
+  readonly at: number;
+  readonly elements: number;
+  readonly rowsAt: number;
+}
+
+export class ElementPeakFinder {
+  readonly plan: RowPlan;
+  readonly #kernel: LineKernel;
+  readonly #lines: readonly LinePeaks[];
+  /** Rows in a block. */
+  readonly #size: number;
   #half = false;
-  /** The reading before. */
-  readonly #before: Float64Array;
-  readonly #blocks: FilteredBlocks;
-  /** Per element: row r in place r mod (KEPT·size). */
-  readonly #rows: Float32Array;
-  /** Per kept block: the least and the largest of every element. */
-  readonly #low: Float32Array;
-  readonly #high: Float32Array;
-  readonly #peaks: Float64Array;
   #count = 0;
 
-  /** `lines`: views of the tensions in the memory that changes [N]; `step`: of the run [s]. */
-  constructor(lines: readonly Float64Array[], step: number) {
-    const elements = lines.reduce((sum, line) => sum + line.length, 0);
-    this.#lines = lines;
-    this.#elements = elements;
-    this.every = Math.max(1, Math.round(1 / (2 * RATE * step)));
-    this.#paired = 2 * this.every * step * LEAST_RATE <= 1;
-    const interval = (this.#paired ? 2 : 1) * this.every * step;
-    this.#fill = this.#paired ? 1 : Math.ceil(LEAST_RATE * interval);
-    this.rate = this.#fill / interval;
-    this.#blocks = new FilteredBlocks(this.rate);
-    this.#before = new Float64Array(elements);
-    this.#rows = new Float32Array(KEPT * this.#blocks.size * elements);
-    this.#low = new Float32Array(KEPT * elements);
-    this.#high = new Float32Array(KEPT * elements);
-    this.#peaks = new Float64Array(elements);
+  /** `step` of the run [s]. Of an odd number of tensions the one that lies behind the last goes through the filter as well. */
+  constructor(kernel: LineKernel, lines: readonly Tensions[], step: number) {
+    this.plan = rowPlan(step);
+    this.#kernel = kernel;
+    const filter = new Cfc60(this.plan.rate);
+    this.#size = blockSize(this.plan.rate);
+    this.#lines = lines.map((line) => new LinePeaks(kernel.memory, line, filter, this.#size));
   }
 
   /** Reads the tensions. */
   read(): void {
-    if (this.#count === 0) this.#addRow(1);
-    else if (this.#paired) {
+    const { paired, fill } = this.plan;
+    if (this.#count === 0) {
+      for (let k = 0; k < this.#lines.length; k++) this.#lines[k]!.begin();
+      this.#addRow(1);
+    } else if (paired) {
       if (this.#half) this.#addRow(0.5);
       this.#half = !this.#half;
       if (!this.#half) return;
-    } else for (let j = 1; j <= this.#fill; j++) this.#addRow(j / this.#fill);
-    let o = 0;
-    for (let k = 0; k < this.#lines.length; k++) {
-      this.#before.set(this.#lines[k]!, o);
-      o += this.#lines[k]!.length;
-    }
+    } else for (let j = 1; j <= fill; j++) this.#addRow(j / fill);
+    for (let k = 0; k < this.#lines.length; k++) this.#lines[k]!.keep();
   }
 
-  /** Adds a row, so far on the way from the reading before to the present one; takes in the block that it fills. */
+  /** Adds a row, so far on the way from the reading before to the present one; judges the block that has had its next. */
   #addRow(share: number): void {
-    const { size } = this.#blocks;
-    const [rows, before] = [this.#rows, this.#before];
-    const places = KEPT * size;
-    let o = this.#count % places;
-    let i = 0;
+    const place = this.#count % (KEPT * this.#size);
     for (let k = 0; k < this.#lines.length; k++) {
-      const tensions = this.#lines[k]!;
-      for (let e = 0; e < tensions.length; e++, i++, o += places) {
-        // A slack element carries nothing, whatever is noted of it.
-        const from = Math.max(0, before[i]!);
-        const to = Math.max(0, tensions[e]!);
-        rows[o] = from + share * (to - from);
-      }
+      const line = this.#lines[k]!;
+      if (place % this.#size === 0) line.beginBlock(place / this.#size);
+      this.#kernel.memory[line.head + ROWS.share] = share;
+      this.#kernel.row(line.head, place);
     }
     this.#count++;
-    if (this.#count % size > 0) return;
-    const block = this.#count / size - 1;
-    this.#measure(block);
-    if (block > 0) this.#judge(block - 1);
+    if (this.#count % this.#size === 0 && this.#count > this.#size) this.#judge(this.#count / this.#size - KEPT);
   }
 
-  /** Finds the least and the largest of every element in a block. */
-  #measure(block: number): void {
-    const { size } = this.#blocks;
-    const rows = this.#rows;
-    const from = (block % KEPT) * size;
-    const count = Math.min(size, this.#count - block * size);
-    const b = (block % KEPT) * this.#elements;
-    for (let e = 0; e < this.#elements; e++) {
-      const o = e * KEPT * size + from;
-      let low = rows[o]!;
-      let high = low;
-      for (let r = o + 1; r < o + count; r++) {
-        const tension = rows[r]!;
-        if (tension < low) low = tension;
-        if (tension > high) high = tension;
-      }
-      this.#low[b + e] = low;
-      this.#high[b + e] = high;
-    }
-  }
-
-  /** Takes the peaks in a block into account; it and the blocks beside it are measured. */
+  /** Takes the peaks in a block into account, which with those after it is all that is kept or was never more. */
   #judge(block: number): void {
-    const blocks = this.#blocks;
-    const elements = this.#elements;
-    const last = Math.ceil(this.#count / blocks.size) - 1;
-    const [low, high] = [this.#low, this.#high];
-    const a = (Math.max(0, block - 1) % KEPT) * elements;
-    const b = (block % KEPT) * elements;
-    const c = (Math.min(last, block + 1) % KEPT) * elements;
-    for (let e = 0; e < elements; e++) {
-      const least = Math.min(low[a + e]!, low[b + e]!, low[c + e]!);
-      const most = Math.max(high[a + e]!, high[b + e]!, high[c + e]!);
-      if (blocks.most(least, most) > this.#peaks[e]!) this.#filter(block, e);
-    }
-  }
-
-  #filter(block: number, e: number): void {
-    const { size, window } = this.#blocks;
-    const rows = this.#rows;
-    const from = Math.max(0, (block - 1) * size);
-    const to = Math.min(this.#count, (block + 2) * size);
-    for (let r = from; r < to; r += size) {
-      const o = e * KEPT * size + (r % (KEPT * size));
-      window.set(rows.subarray(o, o + Math.min(size, to - r)), r - from);
-    }
-    const end = Math.min(this.#count, (block + 1) * size);
-    const peak = window[this.#blocks.largest(to - from, block * size - from, end - from)]!;
-    if (peak > this.#peaks[e]!) this.#peaks[e] = peak;
+    const from = block * this.#size;
+    const count = Math.min(this.#count, (block + KEPT) * this.#size) - from;
+    for (let k = 0; k < this.#lines.length; k++) this.#lines[k]!.judge(block % KEPT, count);
   }
 
   /** Peaks of all elements so far, line after line [N]. */
   peaks(): Float32Array {
-    const { size } = this.#blocks;
-    const blocks = Math.ceil(this.#count / size);
-    const full = Math.floor(this.#count / size);
-    if (blocks > full) this.#measure(full);
+    const blocks = Math.ceil(this.#count / this.#size);
+    const full = Math.floor(this.#count / this.#size);
     // All but those that have had the block after them.
     for (let block = Math.max(0, full - 1); block < blocks; block++) this.#judge(block);
-    return Float32Array.from(this.#peaks);
+    return Float32Array.from(this.#lines.flatMap(({ peaks }) => [...peaks]));
+  }
+}
+
+/** The rows and peaks of one line. */
+class LinePeaks {
+  readonly head: number;
+  readonly peaks: Float64Array;
+  readonly #m: Float64Array;
+  /** Numbers to a row. */
+  readonly #length: number;
+  readonly #size: number;
+  readonly #filter: Cfc60;
+  readonly #window: Float64Array;
+  readonly #tensions: Float64Array;
+  readonly #before: Float64Array;
+
+  constructor(m: Float64Array, { at, elements, rowsAt }: Tensions, filter: Cfc60, size: number) {
+    this.#m = m;
+    this.head = rowsAt;
+    this.#length = rowLength(elements);
+    this.#size = size;
+    this.#filter = filter;
+    this.peaks = new Float64Array(elements);
+    this.#window = new Float64Array(KEPT * size);
+    this.#tensions = m.subarray(at, at + this.#length);
+    this.#before = this.#column(ROWS_COLUMN.before);
+    const { a0, a1, b1, b2 } = filter.coefficients;
+    m[rowsAt + ROWS.tensions] = at;
+    m[rowsAt + ROWS.count] = this.#length;
+    m[rowsAt + ROWS.places] = KEPT * size;
+    m.set([a0, a1, b1, b2], rowsAt + ROWS.a0);
+  }
+
+  #column(which: number): Float64Array {
+    const at = this.head + ROWS.columns + which * this.#length;
+    return this.#m.subarray(at, at + this.#length);
+  }
+
+  /** The filter's past: the first reading for ever. */
+  begin(): void {
+    const { rows, x } = ROWS_COLUMN;
+    const last = KEPT * this.#size - 1;
+    const past = [x, x + 1, rows + last, rows + last - 1].map((which) => this.#column(which));
+    for (const row of past) for (let e = 0; e < row.length; e++) row[e] = Math.max(0, this.#tensions[e]!);
+  }
+
+  beginBlock(which: number): void {
+    this.#column(ROWS_COLUMN.low + which).fill(Number.POSITIVE_INFINITY);
+    this.#column(ROWS_COLUMN.high + which).fill(Number.NEGATIVE_INFINITY);
+  }
+
+  /** Keeps the present reading as the one before. */
+  keep(): void {
+    this.#before.set(this.#tensions);
+  }
+
+  /** Takes the peaks of the first or second block into account, of so many rows from its first one on. */
+  judge(which: number, count: number): void {
+    const m = this.#m;
+    const length = this.#length;
+    const low = this.head + ROWS.columns + (ROWS_COLUMN.low + which) * length;
+    const high = this.head + ROWS.columns + (ROWS_COLUMN.high + which) * length;
+    // The other block follows, where there are rows in it.
+    const next = count > this.#size ? (1 - 2 * which) * length : 0;
+    const { gain } = this.#filter;
+    for (let e = 0; e < this.peaks.length; e++) {
+      const least = Math.min(m[low + e]!, m[low + next + e]!);
+      const most = Math.max(m[high + e]!, m[high + next + e]!);
+      // No more than this comes of what lies between them.
+      if (0.5 * (most + least + gain * (most - least)) > this.peaks[e]!) this.#filterBack(which, count, e);
+    }
+  }
+
+  #filterBack(which: number, count: number, e: number): void {
+    const m = this.#m;
+    const window = this.#window;
+    const length = this.#length;
+    const rows = this.head + ROWS.columns + ROWS_COLUMN.rows * length + e;
+    let at = rows + which * this.#size * length;
+    for (let r = 0; r < count; r++, at += length) {
+      if (r === this.#size) at = rows + (1 - which) * this.#size * length;
+      window[r] = m[at]!;
+    }
+    this.#filter.smoothBack(window, count);
+    let peak = this.peaks[e]!;
+    const end = Math.min(count, this.#size);
+    for (let r = 0; r < end; r++) if (window[r]! > peak) peak = window[r]!;
+    this.peaks[e] = peak;
   }
 }

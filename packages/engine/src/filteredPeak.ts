@@ -15,8 +15,11 @@ export interface FilteredPeak {
 /** Time after which the filter has forgotten what it was fed, to about 1e-12 [s]. */
 const MEMORY = 0.05;
 
+/** Samples in a block of a signal at a rate [1/s]: what a block is filtered to needs no samples beyond the one beside it. */
+export const blockSize = (rate: number): number => Math.ceil(MEMORY * rate);
+
 /** Blocks of samples at one rate [1/s], filtered with a block's margin on either side. */
-export class FilteredBlocks {
+class FilteredBlocks {
   /** Samples in a block. */
   readonly size: number;
   /** Room for a block and its margins. */
@@ -25,7 +28,7 @@ export class FilteredBlocks {
   readonly #gain: number;
 
   constructor(rate: number) {
-    this.size = Math.ceil(MEMORY * rate);
+    this.size = blockSize(rate);
     this.window = new Float64Array(3 * this.size);
     this.#filter = new Cfc60(rate);
     this.#gain = this.#filter.gain ** 2;

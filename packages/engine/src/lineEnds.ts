@@ -3,7 +3,7 @@
  * or free after a cut. Also the weblock that lets webbing slip at a constant force.
  */
 import { GRAVITY } from "./constants.ts";
-import { COLUMN, RUN } from "./lineLayout.ts";
+import { COLUMN, HEAD, RUN } from "./lineLayout.ts";
 import { anchorOf, chordDirection, type Line } from "./model.ts";
 import type { Problem } from "./problem.ts";
 import type { LegRest } from "./statics/legs.ts";
@@ -76,6 +76,8 @@ export class LineEnd {
   readonly #element: number;
   /** Place of the end element's tension in memory. */
   readonly #tension: number;
+  /** Place of the end element's force in memory. */
+  readonly #pull: number;
   readonly #sign: number;
   readonly #direction: readonly [number, number, number];
   readonly #stiffness: number;
@@ -88,6 +90,7 @@ export class LineEnd {
     this.node = end === "A" ? 0 : line.nodes - 1;
     this.#element = end === "A" ? 0 : line.elements - 1;
     this.#tension = line.base + COLUMN.T * line.pitch + this.#element;
+    this.#pull = line.head + (end === "A" ? HEAD.firstPull : HEAD.lastPull);
     this.#sign = end === "A" ? 1 : -1;
     this.#direction = chordDirection(problem);
     this.#stiffness = anchorOf(problem, end).stiffness ?? 0;
@@ -116,8 +119,7 @@ export class LineEnd {
 
   /** Adds the line's pull on this end to `force`. */
   addForce(force: Float64Array): void {
-    const F = this.line.base + COLUMN.FX * this.line.pitch + this.#element;
-    for (let c = 0; c < 3; c++) force[c] = force[c]! + this.#sign * this.#m[F + c * this.line.pitch]!;
+    for (let c = 0; c < 3; c++) force[c] = force[c]! + this.#sign * this.#m[this.#pull + c]!;
   }
 
   /** Moves a spring-held or free end by one step. Fixed ends stay; ends on legs follow their anchor. */
@@ -129,11 +131,10 @@ export class LineEnd {
   #fall(step: number): void {
     const m = this.#m;
     const { base, pitch, masses } = this.line;
-    const F = base + COLUMN.FX * pitch + this.#element;
     for (let c = 0; c < 3; c++) {
       const V = base + (COLUMN.VX + c) * pitch + this.node;
       const weight = c === 2 ? GRAVITY : 0;
-      m[V] = m[V]! + step * ((this.#sign * m[F + c * pitch]!) / masses[this.node]! - weight);
+      m[V] = m[V]! + step * ((this.#sign * m[this.#pull + c]!) / masses[this.node]! - weight);
       m[base + c * pitch + this.node] = m[base + c * pitch + this.node]! + step * m[V]!;
     }
   }
@@ -147,12 +148,11 @@ export class LineEnd {
     const { base, pitch, masses } = this.line;
     const u = this.#direction;
     const X = base + this.node;
-    const F = base + COLUMN.FX * pitch + this.#element;
     const V = base + COLUMN.VX * pitch + this.node;
     let pull = 0;
     let before = 0;
     for (let c = 0; c < 3; c++) {
-      pull += u[c]! * this.#sign * m[F + c * pitch]!;
+      pull += u[c]! * this.#sign * m[this.#pull + c]!;
       before += u[c]! * m[V + c * pitch]!;
     }
     const k = this.#stiffness;

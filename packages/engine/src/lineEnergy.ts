@@ -36,40 +36,52 @@ function strainEnergy(line: Line, m: Float64Array, e: number, run: Run, at: numb
  * strain says that its tension in this step will be of, for what it turns [m]; for the audit, before the step.
  */
 export function stretchEnergy(line: Line, m: Float64Array, ahead?: Float64Array): number {
-  const { base, pitch, runs } = line;
+  let energy = 0;
+  for (let k = 0; k < line.runs.length; k++) energy += runEnergy(line, m, k, ahead);
+  return energy;
+}
+
+/** Energy held in a run; four branches at a time, of which those that a material has not are zeros. */
+function runEnergy(line: Line, m: Float64Array, k: number, ahead: Float64Array | undefined): number {
+  const { first, last, curve, material, elementLength } = line.runs[k]!;
+  if (elementLength === 0) return 0;
+  const { base, pitch } = line;
   const Y = base + pitch;
   const Z = Y + pitch;
   const IL = base + COLUMN.IL * pitch;
-  const R = base + COLUMN.R * pitch;
+  const { endSlope } = curve;
+  const straight = curve.cubics.length === 0;
+  const at = line.runsAt + k * line.runPitch;
+  const turn = m[at + RUN.turn]!;
+  const stiffness = branchStiffness(material.branches);
+  const fours = Math.ceil(material.branches.length / 4);
   let energy = 0;
-  for (let k = 0; k < runs.length; k++) {
-    const { first, last, curve, material, elementLength } = runs[k]!;
-    if (elementLength === 0) continue;
-    const { cubics, endSlope } = curve;
-    const at = line.runsAt + k * line.runPitch;
-    const branches = material.branches.length;
-    const stiffness = branchStiffness(material.branches);
-    for (let e = first; e < last; e++) {
-      const inverseLength = m[IL + e]!;
-      const dx = m[base + e + 1]! - m[base + e]!;
-      const dy = m[Y + e + 1]! - m[Y + e]!;
-      const dz = m[Z + e + 1]! - m[Z + e]!;
-      const strain = Math.sqrt(dx * dx + dy * dy + dz * dz) * inverseLength - 1;
-      if (!(strain > 0)) {
-        if (ahead) ahead[e] = 0;
-        continue;
-      }
-      if (ahead) ahead[e] = turning(line, m, e, strain, m[at + RUN.turn]!) / inverseLength;
-      let density = cubics.length === 0 ? 0.5 * endSlope * strain * strain : energyAt(curve, strain);
-      let pull = 0;
-      for (let b = 0; b < branches; b++) {
-        const q = m[R + b * pitch + e]! + m[at + RUN.stiffness + b]! * strain;
-        density += m[at + RUN.compliance + b]! * q * q;
-        pull += q;
-      }
-      if (pull < 0) density -= overdrawn(curve, strain, pull, stiffness);
-      energy += density / inverseLength;
+  for (let e = first; e < last; e++) {
+    const inverseLength = m[IL + e]!;
+    const dx = m[base + e + 1]! - m[base + e]!;
+    const dy = m[Y + e + 1]! - m[Y + e]!;
+    const dz = m[Z + e + 1]! - m[Z + e]!;
+    const strain = Math.sqrt(dx * dx + dy * dy + dz * dz) * inverseLength - 1;
+    if (!(strain > 0)) {
+      if (ahead) ahead[e] = 0;
+      continue;
     }
+    if (ahead) ahead[e] = turning(line, m, e, strain, turn) / inverseLength;
+    let density = straight ? 0.5 * endSlope * strain * strain : energyAt(curve, strain);
+    let pull = 0;
+    for (let b = 0; b < fours; b++) {
+      const R = base + (COLUMN.R + 4 * b) * pitch + e;
+      const B = at + RUN.stiffness + 4 * b;
+      const q1 = m[R]! + m[B]! * strain;
+      const q2 = m[R + pitch]! + m[B + 1]! * strain;
+      const q3 = m[R + 2 * pitch]! + m[B + 2]! * strain;
+      const q4 = m[R + 3 * pitch]! + m[B + 3]! * strain;
+      const C = at + RUN.compliance + 4 * b;
+      density += m[C]! * q1 * q1 + m[C + 1]! * q2 * q2 + (m[C + 2]! * q3 * q3 + m[C + 3]! * q4 * q4);
+      pull += q1 + q2 + (q3 + q4);
+    }
+    if (pull < 0) density -= overdrawn(curve, strain, pull, stiffness);
+    energy += density / inverseLength;
   }
   return energy;
 }

@@ -5,10 +5,10 @@
  * Nothing is allocated; nothing throws. Work of stretching is booked by the trapezoid of tension over strain.
  */
 import { GRAVITY } from "./constants.ts";
-import { COLUMN, HEAD, RUN } from "./lineLayout.ts";
+import { COLUMN, HEAD, ROWS, ROWS_COLUMN, RUN } from "./lineLayout.ts";
 
-/** Keeps the direction of an element of no length finite; far below the rounding of any real length squared [m²]. */
-const TINY = 1e-300;
+/** Keeps the pull of an element of no length finite; far below any real length [m]. */
+const TINY = 1e-150;
 
 /**
  * One run of elements: their forces, their branches moved on by one step, and behind them the nodes. Once element i has its
@@ -49,9 +49,7 @@ function sweepRun(m: Float64Array, head: number, run: number, before: Float64Arr
   const R4 = (R3 + pitch) | 0;
   const TT = (base + COLUMN.T * pitch) | 0;
   const E = (TT + pitch) | 0;
-  const FX = (E + pitch) | 0;
-  const FY = (FX + pitch) | 0;
-  const FZ = (FY + pitch) | 0;
+  const P = (E + pitch) | 0;
   const fall = GRAVITY * step;
   // Every other element's work is summed apart: the order in which two lanes do it.
   let W = 0;
@@ -74,7 +72,7 @@ function sweepRun(m: Float64Array, head: number, run: number, before: Float64Arr
     const dx = qx - px;
     const dy = qy - py;
     const dz = qz - pz;
-    const length = Math.sqrt(dx * dx + dy * dy + dz * dz + TINY);
+    const length = Math.sqrt(dx * dx + dy * dy + dz * dz);
     const wx = m[(VX + i + 1) | 0]!;
     const wy = m[(VY + i + 1) | 0]!;
     const wz = m[(VZ + i + 1) | 0]!;
@@ -104,7 +102,7 @@ function sweepRun(m: Float64Array, head: number, run: number, before: Float64Arr
       const r3 = m[(R3 + i) | 0]!;
       const r4 = m[(R4 + i) | 0]!;
       T += sumB * e + (r1 + r2 + (r3 + r4));
-      if (further) T += m[(FX + i) | 0]!;
+      if (further) T += m[(P + i) | 0]!;
       if (T < 0) T = 0;
       m[(R1 + i) | 0] = A1 * r1 - C1 * e;
       m[(R2 + i) | 0] = A2 * r2 - C2 * e;
@@ -124,14 +122,16 @@ function sweepRun(m: Float64Array, head: number, run: number, before: Float64Arr
     otherW = sum;
     m[(TT + i) | 0] = T;
     m[(E + i) | 0] = e;
-    const s = T / length;
+    const s = T / (length < TINY ? TINY : length);
+    m[(P + i) | 0] = s;
     const gx = s * dx;
     const gy = s * dy;
     const gz = s * dz;
-    m[(FX + i) | 0] = gx;
-    m[(FY + i) | 0] = gy;
-    m[(FZ + i) | 0] = gz;
-    if (i > 0) {
+    if (i === 0) {
+      m[head + HEAD.firstPull] = gx;
+      m[head + HEAD.firstPull + 1] = gy;
+      m[head + HEAD.firstPull + 2] = gz;
+    } else {
       const w = m[(IM + i) | 0]! * step;
       const vx = m[(VX + i) | 0]! + (gx - fx) * w;
       const vy = m[(VY + i) | 0]! + (gy - fy) * w;
@@ -153,15 +153,15 @@ function sweepRun(m: Float64Array, head: number, run: number, before: Float64Arr
     py = qy;
     pz = qz;
   }
-  before[0] = fx;
-  before[1] = fy;
-  before[2] = fz;
+  before[0] = m[head + HEAD.lastPull] = fx;
+  before[1] = m[head + HEAD.lastPull + 1] = fy;
+  before[2] = m[head + HEAD.lastPull + 2] = fz;
   m[head + HEAD.work] = m[head + HEAD.work]! + (W + otherW) * m[run + RUN.halfLength]!;
 }
 
 /**
- * Branches five to eight of a run: leaves their tension in the FX column, where the sweep picks it up before it writes its
- * forces there. Rare, so kept apart.
+ * Branches five to eight of a run: leaves their tension in the P column, where the sweep picks it up before it writes its
+ * pull there. Rare, so kept apart.
  */
 function furtherBranches(m: Float64Array, head: number, run: number): void {
   const base = m[head + HEAD.base]!;
@@ -176,7 +176,7 @@ function furtherBranches(m: Float64Array, head: number, run: number): void {
     const ux = m[v + 1]! - m[v]!;
     const uy = m[v + pitch + 1]! - m[v + pitch]!;
     const uz = m[v + 2 * pitch + 1]! - m[v + 2 * pitch]!;
-    const chord = Math.sqrt(dx * dx + dy * dy + dz * dz + TINY) * m[x + COLUMN.IL * pitch]! - 1;
+    const chord = Math.sqrt(dx * dx + dy * dy + dz * dz) * m[x + COLUMN.IL * pitch]! - 1;
     const half = 0.5 * (chord - m[x + COLUMN.E * pitch]!);
     const turned = m[run + RUN.turn]! * (ux * ux + uy * uy + uz * uz) - half * half;
     const e = turned > 0 ? chord - turned : chord;
@@ -187,7 +187,7 @@ function furtherBranches(m: Float64Array, head: number, run: number): void {
       tension += e > 0 ? r + m[run + RUN.stiffness + b]! * e : 0;
       m[at] = e > 0 ? m[run + RUN.decay + b]! * r - m[run + RUN.release + b]! * e : 0;
     }
-    m[x + COLUMN.FX * pitch] = tension;
+    m[x + COLUMN.P * pitch] = tension;
   }
 }
 
@@ -204,12 +204,52 @@ function findExcess(m: Float64Array, head: number): void {
   m[head + HEAD.excess] = excess;
 }
 
-/** A kernel moves one line on by one step; end nodes are the caller's. */
+/**
+ * Takes a row of tensions through the filter, forward: row `place` of those that are kept (see `ROWS`). Below zero there is
+ * nothing: an element that gives back what it pulled too long carries no load.
+ */
+function filterRow(m: Float64Array, head: number, place: number): void {
+  const count = m[head + ROWS.count]! | 0;
+  const places = m[head + ROWS.places]! | 0;
+  const share = m[head + ROWS.share]!;
+  const a0 = m[head + ROWS.a0]!;
+  const a1 = m[head + ROWS.a1]!;
+  const b1 = m[head + ROWS.b1]!;
+  const b2 = m[head + ROWS.b2]!;
+  const T = m[head + ROWS.tensions]! | 0;
+  const before = (head + ROWS.columns + ROWS_COLUMN.before * count) | 0;
+  const X = (before + ROWS_COLUMN.x * count) | 0;
+  const X2 = (X + (place & 1) * count) | 0;
+  const X1 = (X + (1 - (place & 1)) * count) | 0;
+  const block = 2 * place < places ? 0 : 1;
+  const low = (before + (ROWS_COLUMN.low + block) * count) | 0;
+  const high = (before + (ROWS_COLUMN.high + block) * count) | 0;
+  const rows = (before + ROWS_COLUMN.rows * count) | 0;
+  const Y = (rows + place * count) | 0;
+  const Y1 = (rows + ((place + places - 1) % places) * count) | 0;
+  const Y2 = (rows + ((place + places - 2) % places) * count) | 0;
+  for (let e = 0; e < count; e++) {
+    const was = m[(before + e) | 0]!;
+    const is = m[(T + e) | 0]!;
+    const from = was < 0 ? 0 : was;
+    const to = is < 0 ? 0 : is;
+    const x = from + share * (to - from);
+    const y = a0 * (x + m[(X2 + e) | 0]!) + a1 * m[(X1 + e) | 0]! + (b2 * m[(Y2 + e) | 0]! + b1 * m[(Y1 + e) | 0]!);
+    m[(X2 + e) | 0] = x;
+    m[(Y + e) | 0] = y;
+    if (y < m[(low + e) | 0]!) m[(low + e) | 0] = y;
+    if (y > m[(high + e) | 0]!) m[(high + e) | 0] = y;
+  }
+}
+
+/** A kernel moves one line on by one step, and its tensions through a filter; end nodes are the caller's. */
 export interface LineKernel {
   readonly name: "typescript" | "wasm";
   readonly memory: Float64Array;
   /** Moves the line whose head (see `HEAD`) lies at this place. Whole numbers only: others would end up on the heap. */
   step(head: number): void;
+  /** Takes the tensions of the line whose rows (see `ROWS`) lie at `head` into row `place` of those that are kept. */
+  row(head: number, place: number): void;
 }
 
 /** The kernel in TypeScript, on memory of its own of so many numbers. */
@@ -230,5 +270,6 @@ export function typescriptKernel(size: number): LineKernel {
       }
       if (memory[head + HEAD.breakable] === 1) findExcess(memory, head);
     },
+    row: (head, place) => filterRow(memory, head, place),
   };
 }

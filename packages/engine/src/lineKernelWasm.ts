@@ -17,6 +17,7 @@ interface WasmPlatform {
 }
 interface WasmExports {
   step(head: number): void;
+  row(head: number, place: number): void;
 }
 
 const PAGE = 65_536;
@@ -48,8 +49,8 @@ export function wasmKernel(size: number): LineKernel | undefined {
   try {
     const { Memory, Instance } = platform.WebAssembly!;
     const memory = new Memory({ initial: pages, maximum: pages });
-    const { step } = new Instance(module, { env: { memory } }).exports as WasmExports;
-    return { name: "wasm", memory: new Float64Array(memory.buffer), step };
+    const { step, row } = new Instance(module, { env: { memory } }).exports as WasmExports;
+    return { name: "wasm", memory: new Float64Array(memory.buffer), step, row };
   } catch {
     // No room for another memory: the fallback needs less address space.
     return undefined;

@@ -5,8 +5,8 @@
  *
  * Columns: positions X Y Z [m], velocities VX VY VZ [m/s], IM inverse mass [1/kg], IL inverse natural length [1/m] (0 in a
  * parted element, which then is slack for ever), R1..R8 branch states r [N], S strength [N], T tension [N] (below zero for
- * one step in which an element gives back what it pulled too long), E strain that the tension is of [-], FX FY FZ element force
- * on its first node [N].
+ * one step in which an element gives back what it pulled too long), E strain that the tension is of [-], P pull of the
+ * tension per length of the element, T over the distance of its nodes [N/m].
  */
 export const COLUMN = {
   X: 0,
@@ -21,18 +21,17 @@ export const COLUMN = {
   S: 16,
   T: 17,
   E: 18,
-  FX: 19,
-  FY: 20,
-  FZ: 21,
+  P: 19,
 } as const;
-export const COLUMNS = 22;
+export const COLUMNS = 20;
 /** Most Maxwell branches a material may have. */
 export const MOST_BRANCHES = 8;
 
 /**
  * What a kernel is told of a line, by numbers in memory: where it lies, its runs (see `RUN`), the step [s]; and what it tells
- * back: the work that stretching took so far [J], and by how much tension exceeds strength in the last step, 0 if nowhere [N].
- * `breakable` is 1 for a line that has a strength, else 0.
+ * back: the work that stretching took so far [J], by how much tension exceeds strength in the last step, 0 if nowhere [N], and
+ * the forces of the first and the last element, each on its first node, xyz [N]. `breakable` is 1 for a line that has a
+ * strength, else 0.
  */
 export const HEAD = {
   base: 0,
@@ -44,8 +43,10 @@ export const HEAD = {
   breakable: 6,
   work: 7,
   excess: 8,
+  firstPull: 9,
+  lastPull: 12,
 } as const;
-export const HEAD_SIZE = 10;
+export const HEAD_SIZE = 16;
 
 /** A run of elements of one material, described for the kernels by numbers in memory (see `RUN`). */
 export const RUN = {
@@ -64,9 +65,33 @@ export const RUN = {
   compliance: 32,
   /** (Δt/2h)² of the elements' length h: squared speed of one end about the other → a quarter of the squared angle [s²/m²]. */
   turn: 40,
+  /** The numbers 1 and ½, which the vector kernel reads quicker than it makes them. */
+  one: 41,
+  half: 42,
   /** From here: the cubics, five numbers each. */
-  table: 42,
+  table: 44,
 } as const;
+
+/**
+ * Rows of a line's tensions on their way through the CFC 60 filter (see `elementPeaks.ts`), described for the kernels by numbers
+ * in memory: where the tensions lie, how many there are to a row (even), how many rows are kept (two blocks of as many), how far
+ * a new row lies on the way from the reading before to the present one [-], the filter's coefficients; and behind them, in columns
+ * of a row's length: the reading before, two rows of what went into the filter, the least and the largest that came out of it
+ * in either block, and the rows that came out of it.
+ */
+export const ROWS = {
+  tensions: 0,
+  count: 1,
+  places: 2,
+  share: 3,
+  a0: 4,
+  a1: 5,
+  b1: 6,
+  b2: 7,
+  /** From here, in columns: before, x[2], low[2], high[2], rows[places]. */
+  columns: 8,
+} as const;
+export const ROWS_COLUMN = { before: 0, x: 1, low: 3, high: 5, rows: 7 } as const;
 
 /** Numbers a run needs with so many cubics. */
 export const runSize = (cubics: number): number => RUN.table + 5 * cubics;

@@ -353,6 +353,8 @@ export function loadLine(line: Line, kernel: LineKernel, step: number): void {
     m[at + RUN.stiffnessSum] = coefficients.stiffness.reduce((sum, b) => sum + b, 0);
     m[at + RUN.halfLength] = 0.5 * run.elementLength;
     m[at + RUN.turn] = run.elementLength > 0 ? (0.5 * (step / run.elementLength)) ** 2 : 0;
+    m[at + RUN.one] = 1;
+    m[at + RUN.half] = 0.5;
     m.set(coefficients.decay, at + RUN.decay);
     m.set(coefficients.stiffness, at + RUN.stiffness);
     m.set(coefficients.release, at + RUN.release);

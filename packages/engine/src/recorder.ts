@@ -3,8 +3,9 @@
  * eye at about 250 Hz, less on long or fine lines, so that a recording stays within its memory; and finds every element's peak.
  */
 import { SIGNAL_RATE } from "./constants.ts";
-import { ElementPeakFinder } from "./elementPeaks.ts";
+import { ElementPeakFinder, rowsMemory } from "./elementPeaks.ts";
 import { PeakFinder } from "./filteredPeak.ts";
+import type { LineKernel } from "./lineKernel.ts";
 import { COLUMN } from "./lineLayout.ts";
 import type { Line } from "./model.ts";
 import type { ElementPeaks, Peak } from "./recording.ts";
@@ -13,6 +14,10 @@ import type { ElementPeaks, Peak } from "./recording.ts";
 const MOST_NUMBERS = 3_000_000;
 /** Rate of frames [1/s]. */
 const FRAME_RATE = 250;
+
+/** Numbers of kernel memory that a recorder of these lines needs at a step [s]. */
+export const recorderMemory = (lines: readonly Line[], step: number): number =>
+  lines.reduce((sum, { elements }) => sum + rowsMemory(elements, step), 0);
 
 export class Recorder {
   readonly channels: readonly Float32Array[];
@@ -39,9 +44,10 @@ export class Recorder {
   readonly #perRow: number;
   readonly #elementPeaks: ElementPeakFinder;
 
-  constructor(lines: readonly Line[], memory: Float64Array, duration: number, step: number, channels: number) {
+  /** `free`: from where on the kernel's memory is free; `recorderMemory` says how much of it is needed. */
+  constructor(lines: readonly Line[], kernel: LineKernel, free: number, duration: number, step: number, channels: number) {
     this.#lines = lines;
-    this.#m = memory;
+    this.#m = kernel.memory;
     this.#step = step;
     const nodes = lines.reduce((sum, line) => sum + line.nodes, 0);
     this.#perFrame = 3 * (nodes + 2);
@@ -53,9 +59,13 @@ export class Recorder {
     this.positions = new Float32Array(this.frameRoom * this.#perFrame);
     this.ringAt = new Float32Array(this.frameRoom * 2);
     this.tensions = new Float32Array(this.frameRoom * this.#perRow);
-    const tensionsOf = ({ base, pitch, elements }: Line) =>
-      memory.subarray(base + COLUMN.T * pitch, base + COLUMN.T * pitch + elements);
-    this.#elementPeaks = new ElementPeakFinder(lines.map(tensionsOf), step);
+    let rowsAt = free;
+    const tensions = lines.map(({ base, pitch, elements }) => {
+      const at = rowsAt;
+      rowsAt += rowsMemory(elements, step);
+      return { at: base + COLUMN.T * pitch, elements, rowsAt: at };
+    });
+    this.#elementPeaks = new ElementPeakFinder(kernel, tensions, step);
     this.#last = new Float64Array(channels);
   }
 
@@ -116,13 +126,13 @@ export class Recorder {
   /** Takes the tensions of the step `nextRow` into the elements' peaks. */
   row(): void {
     this.#elementPeaks.read();
-    this.nextRow += this.#elementPeaks.every;
+    this.nextRow += this.#elementPeaks.plan.every;
   }
 
   /** Filtered peak of every element, per line. */
   elementPeaks(): readonly ElementPeaks[] {
     const peaks = this.#elementPeaks.peaks();
-    const { rate } = this.#elementPeaks;
+    const { rate } = this.#elementPeaks.plan;
     let first = 0;
     return this.#lines.map(({ elements, fractions }) => {
       const peak = peaks.slice(first, first + elements);

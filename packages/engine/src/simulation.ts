@@ -16,7 +16,7 @@ import { COLUMN, HEAD } from "./lineLayout.ts";
 import { killElement, lostNode, nodePosition, placeAtRest } from "./lineState.ts";
 import { anchorOf, buildModel, type Line, loadLine, type Model, type ModelOptions } from "./model.ts";
 import type { Problem } from "./problem.ts";
-import { Recorder } from "./recorder.ts";
+import { Recorder, recorderMemory } from "./recorder.ts";
 import type { RunEvent } from "./recording.ts";
 import { RingContact } from "./ringContact.ts";
 import { contactDamping, restAtStart, type StartRest } from "./statics/start.ts";
@@ -83,7 +83,7 @@ export class Simulation {
     this.model = buildModel(problem, options);
     const { main, backup, step } = this.model;
     this.#lines = backup ? [main, backup] : [main];
-    this.#kernel = (options.kernel ?? fastestKernel)(this.model.memory);
+    this.#kernel = (options.kernel ?? fastestKernel)(this.model.memory + recorderMemory(this.#lines, step));
     for (const line of this.#lines) loadLine(line, this.#kernel, step);
     this.rest = restAtStart(this.model);
     const m = this.#kernel.memory;
@@ -124,7 +124,8 @@ export class Simulation {
     this.joints = new Joints(main, backup, this.model.joints, m, step);
     const connections = this.joints.states.filter(({ joint }) => joint.kind === "connection").length;
     this.#values = new Float64Array(CHANNELS + connections);
-    this.recorder = new Recorder(this.#lines, m, problem.duration, step, CHANNELS + connections);
+    const free = this.model.memory;
+    this.recorder = new Recorder(this.#lines, this.#kernel, free, problem.duration, step, this.#values.length);
     this.#out = this.#lines.map(({ head }) => m.subarray(head + HEAD.work, head + HEAD.excess + 1));
     this.#lastBreak = this.#lines.map(() => ({ time: Number.NEGATIVE_INFINITY, element: 0 }));
     this.#cutDone = problem.cut === undefined;

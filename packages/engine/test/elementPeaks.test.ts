@@ -1,16 +1,23 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cfc60 } from "../src/cfc60.ts";
-import { ElementPeakFinder } from "../src/elementPeaks.ts";
+import { ElementPeakFinder, rowPlan, rowsMemory } from "../src/elementPeaks.ts";
+import { type LineKernel, typescriptKernel } from "../src/lineKernel.ts";
+import { fastestKernel } from "../src/lineKernelWasm.ts";
 import { CUT, FALL, run } from "./rigs.ts";
 
 /** Peak that the finder makes of one element's readings, with another element beside it and one on a second line. */
-function found(readings: Float64Array, step: number): number {
-  const memory = new Float64Array(8);
-  const finder = new ElementPeakFinder([memory.subarray(1, 3), memory.subarray(5, 6)], step);
+function found(readings: Float64Array, step: number, kernel: (size: number) => LineKernel): number {
+  const room = rowsMemory(2, step);
+  const { memory, ...rest } = kernel(8 + room + rowsMemory(1, step));
+  const lines = [
+    { at: 0, elements: 2, rowsAt: 8 },
+    { at: 4, elements: 1, rowsAt: 8 + room },
+  ];
+  const finder = new ElementPeakFinder({ memory, ...rest }, lines, step);
   for (const reading of readings) {
-    memory.set([reading / 2, reading], 1);
-    memory[5] = 3 * reading;
+    memory.set([reading / 2, reading], 0);
+    memory[4] = 3 * reading;
     finder.read();
   }
   const [half, whole, triple] = finder.peaks();
@@ -39,13 +46,15 @@ const STEPS = [
 
 for (const { step, fill } of STEPS) {
   describe(`peaks of elements found while a run of steps of ${1000 * step} ms goes on`, () => {
-    const { rate, every } = new ElementPeakFinder([new Float64Array(1)], step);
+    const { rate, every } = rowPlan(step);
     const agree = (readings: Float64Array) => {
       const rows = rowsOf(readings, fill);
       const whole = Math.max(0, ...cfc60(rows, rate));
       // Rows and peaks are kept in single precision; what decays beyond a block's margin is less.
       const range = Math.max(...rows.map(Math.abs), 1);
-      expect(Math.abs(found(readings, step) - whole) / range).toBeLessThan(1e-6);
+      for (const kernel of [typescriptKernel, fastestKernel]) {
+        expect(Math.abs(found(readings, step, kernel) - whole) / range).toBeLessThan(1e-6);
+      }
     };
     const perRow = fill === 0 ? 2 : 1 / fill;
     const block = Math.ceil(0.05 * rate) * perRow;

@@ -2,7 +2,7 @@
 import { describe, expect, it } from "vitest";
 import { cfc60 } from "../src/cfc60.ts";
 import { type Problem, resultOf, startRun } from "../src/index.ts";
-import { COLUMN } from "../src/lineLayout.ts";
+import { COLUMN, HEAD } from "../src/lineLayout.ts";
 import { CUT } from "./rigs.ts";
 
 const GRAVITY = 9.80665;
@@ -24,7 +24,7 @@ function endOf(size: number, stepShare?: number) {
     run.advance(1);
     if (before) tension = column(COLUMN.T);
     for (let c = 0; c < 3 && !before; c++) {
-      pulls[c]!.push(column(COLUMN.FX + c));
+      pulls[c]!.push(run.memory[main.head + HEAD.firstPull + c]!);
       speeds[c]!.push(column(COLUMN.VX + c));
     }
   }

@@ -115,6 +115,7 @@ function record(problem: Problem, kernel: (size: number) => LineKernel, size?: n
     tensions,
     ringAt,
     energy: run.ledger.result(),
+    peaks: run.recorder.elementPeaks().map(({ peak }) => peak),
     state,
   };
 }
