@@ -3,8 +3,9 @@
  * The same arithmetic in the same order as `src/lineKernel.ts`, which is the readable reference: results agree to the last
  * bit. Layout of the memory: `src/lineLayout.ts`, whose numbers stand here again in bytes.
  *
- * Elements first, then nodes: two short loops keep the processor busier than one long one, whose square root and division
- * it must wait for. A run with an odd number of elements ends with a pair whose second lane is thrown away.
+ * Strains first, then tensions, then nodes: what a short loop needs stays in the processor's registers, and it waits less for
+ * square roots and divisions (`docs/decisions/0001-kernel.md`). A run with an odd number of elements ends with a pair whose
+ * second lane is thrown away.
  */
 
 /** Standard acceleration of free fall [m/s²]. */
@@ -20,6 +21,7 @@ const S = 16;
 const T = 17;
 const E = 18;
 const P = 19;
+const N = 20;
 
 // Numbers of a line's head, as byte offsets.
 const BASE = 0 << 3;
@@ -32,6 +34,7 @@ const BREAKABLE = 6 << 3;
 const WORK = 7 << 3;
 const EXCESS = 8 << 3;
 const PULLS = 9 << 3;
+const NEXT = 15 << 3;
 
 // Numbers of a run, as byte offsets.
 const FIRST = 0 << 3;
@@ -60,7 +63,8 @@ const A0 = 4 << 3;
 const A1 = 5 << 3;
 const B1 = 6 << 3;
 const B2 = 7 << 3;
-const COLUMNS = 8 << 3;
+const NEXT_ROWS = 8 << 3;
+const COLUMNS = 10 << 3;
 // Columns of a row's length behind them.
 const INPUT = 1;
 const LOW = 3;
@@ -76,17 +80,50 @@ function put(at: i32, value: v128, single: bool): void {
 }
 
 /**
- * Tensions of a run's elements, and their branches moved on; returns the work that stretching took, over half a length.
- *
- * What is the same for all pairs is read before the loop, the numbers 1 and ½ included: the engine makes a constant anew, by
- * four instructions, wherever it is used.
+ * Strains that the tensions of a run's elements will be of, into the N column, and their lengths, into the P column. Apart from
+ * what follows so that what is the same for all pairs stays in the processor's registers; the numbers 1 and ½ are read from
+ * memory because the engine makes a constant anew, by four instructions, wherever it is used.
  */
 // @ts-ignore: decorator
 @inline
-function elements(line: i32, pitch: i32, run: i32, from: i32, count: i32, single: bool, further: bool, cubics: i32, W: v128): v128 {
+function strains(line: i32, pitch: i32, run: i32, from: i32, count: i32, single: bool): void {
+  const turn = v128.load64_splat(run, TURN);
+  const one = v128.load64_splat(run, ONE);
+  const half = v128.load64_splat(run, HALF);
+  const zero = f64x2.splat(0);
+  const toIL = IL * pitch;
+  const toE = E * pitch;
+  let x = line + (from << 3);
+  const stop = x + (count << 3);
+  for (; x < stop; x += 16) {
+    const y = x + pitch;
+    const z = y + pitch;
+    const vx = z + pitch;
+    const vy = vx + pitch;
+    const vz = vy + pitch;
+    const e = x + toE;
+    const dx = f64x2.sub(v128.load(x, 8), v128.load(x));
+    const dy = f64x2.sub(v128.load(y, 8), v128.load(y));
+    const dz = f64x2.sub(v128.load(z, 8), v128.load(z));
+    const square = f64x2.add(f64x2.add(f64x2.mul(dx, dx), f64x2.mul(dy, dy)), f64x2.mul(dz, dz));
+    const length = f64x2.sqrt(square);
+    const ux = f64x2.sub(v128.load(vx, 8), v128.load(vx));
+    const uy = f64x2.sub(v128.load(vy, 8), v128.load(vy));
+    const uz = f64x2.sub(v128.load(vz, 8), v128.load(vz));
+    const turning = f64x2.add(f64x2.add(f64x2.mul(ux, ux), f64x2.mul(uy, uy)), f64x2.mul(uz, uz));
+    const chord = f64x2.sub(f64x2.mul(length, v128.load(x + toIL)), one);
+    const halfway = f64x2.mul(half, f64x2.sub(chord, v128.load(e)));
+    const turned = f64x2.sub(f64x2.mul(turn, turning), f64x2.mul(halfway, halfway));
+    put(e + pitch, length, single);
+    put(e + 2 * pitch, f64x2.sub(chord, f64x2.pmax(turned, zero)), single);
+  }
+}
+
+/** Tensions of a run's elements, and their branches moved on; returns the work that stretching took, over half a length. */
+// @ts-ignore: decorator
+@inline
+function tensions(line: i32, pitch: i32, run: i32, from: i32, count: i32, single: bool, further: bool, cubics: i32, W: v128): v128 {
   const slope = v128.load64_splat(run, END_SLOPE);
-  const end = v128.load64_splat(run, END);
-  const tableEnd = run + cubics;
   const sumB = v128.load64_splat(run, STIFFNESS_SUM);
   const A1 = v128.load64_splat(run, DECAY);
   const A2 = v128.load64_splat(run, DECAY + 8);
@@ -96,59 +133,40 @@ function elements(line: i32, pitch: i32, run: i32, from: i32, count: i32, single
   const C2 = v128.load64_splat(run, RELEASE + 8);
   const C3 = v128.load64_splat(run, RELEASE + 16);
   const C4 = v128.load64_splat(run, RELEASE + 24);
-  const turn = v128.load64_splat(run, TURN);
-  const one = v128.load64_splat(run, ONE);
-  const half = v128.load64_splat(run, HALF);
   const zero = f64x2.splat(0);
-  const toIL = IL * pitch;
-  const toT = T * pitch;
-  let x = line + (from << 3);
-  const stop = x + (count << 3);
-  for (; x < stop; x += 16) {
-    const y = x + pitch;
-    const z = y + pitch;
-    const dx = f64x2.sub(v128.load(x, 8), v128.load(x));
-    const dy = f64x2.sub(v128.load(y, 8), v128.load(y));
-    const dz = f64x2.sub(v128.load(z, 8), v128.load(z));
-    const square = f64x2.add(f64x2.add(f64x2.mul(dx, dx), f64x2.mul(dy, dy)), f64x2.mul(dz, dz));
-    const length = f64x2.sqrt(square);
-    const vx = z + pitch;
-    const vy = vx + pitch;
-    const vz = vy + pitch;
-    const ux = f64x2.sub(v128.load(vx, 8), v128.load(vx));
-    const uy = f64x2.sub(v128.load(vy, 8), v128.load(vy));
-    const uz = f64x2.sub(v128.load(vz, 8), v128.load(vz));
-    const turning = f64x2.add(f64x2.add(f64x2.mul(ux, ux), f64x2.mul(uy, uy)), f64x2.mul(uz, uz));
-    const r1at = x + toIL + pitch;
+  let t = line + T * pitch + (from << 3);
+  const toR = (R - T) * pitch;
+  const stop = t + (count << 3);
+  for (; t < stop; t += 16) {
+    const r1at = t + toR;
     const r2at = r1at + pitch;
     const r3at = r2at + pitch;
     const r4at = r3at + pitch;
-    const tat = x + toT;
-    const eat = tat + pitch;
-    const was = v128.load(eat);
-    const chord = f64x2.sub(f64x2.mul(length, v128.load(x + toIL)), one);
-    const halfway = f64x2.mul(half, f64x2.sub(chord, was));
-    const turned = f64x2.sub(f64x2.mul(turn, turning), f64x2.mul(halfway, halfway));
-    const e = f64x2.sub(chord, f64x2.pmax(turned, zero));
-    const last = v128.load(tat);
+    const eat = t + pitch;
+    const pat = eat + pitch;
+    const e = v128.load(pat + pitch);
     const r1 = v128.load(r1at);
     const r2 = v128.load(r2at);
     const r3 = v128.load(r3at);
     const r4 = v128.load(r4at);
-    const taut = f64x2.gt(e, zero);
     const pull = f64x2.add(f64x2.mul(sumB, e), f64x2.add(f64x2.add(r1, r2), f64x2.add(r3, r4)));
-    let n1 = f64x2.sub(f64x2.mul(A1, r1), f64x2.mul(C1, e));
-    let n2 = f64x2.sub(f64x2.mul(A2, r2), f64x2.mul(C2, e));
-    let n3 = f64x2.sub(f64x2.mul(A3, r3), f64x2.mul(C3, e));
-    let n4 = f64x2.sub(f64x2.mul(A4, r4), f64x2.mul(C4, e));
+    const taut = f64x2.gt(e, zero);
+    put(r1at, v128.and(f64x2.sub(f64x2.mul(A1, r1), f64x2.mul(C1, e)), taut), single);
+    put(r2at, v128.and(f64x2.sub(f64x2.mul(A2, r2), f64x2.mul(C2, e)), taut), single);
+    put(r3at, v128.and(f64x2.sub(f64x2.mul(A3, r3), f64x2.mul(C3, e)), taut), single);
+    put(r4at, v128.and(f64x2.sub(f64x2.mul(A4, r4), f64x2.mul(C4, e)), taut), single);
+    const last = v128.load(t);
+    const was = v128.load(eat);
+    let length = v128.load(pat);
     let tension: v128;
     if (!cubics && !further && i64x2.all_true(taut)) {
       // Most pairs: both are taut, on a law that is straight from no strain on.
       tension = f64x2.pmax(f64x2.add(f64x2.mul(slope, e), pull), zero);
     } else {
       // Slow-pull curve: straight beyond `end`, cubics below it, in the order of their strains.
+      const end = v128.load64_splat(run, END);
       tension = v128.and(f64x2.mul(slope, f64x2.sub(e, end)), f64x2.gt(e, end));
-      if (cubics) for (let k = run; k < tableEnd; k += CUBIC) {
+      if (cubics) for (let k = run; k < run + cubics; k += CUBIC) {
         const beyond = f64x2.sub(e, v128.load64_splat(k, TABLE));
         if (!v128.any_true(f64x2.gt(beyond, zero))) break;
         const u = f64x2.pmin(f64x2.pmax(beyond, zero), v128.load64_splat(k, TABLE + 8));
@@ -159,7 +177,7 @@ function elements(line: i32, pitch: i32, run: i32, from: i32, count: i32, single
         );
       }
       tension = f64x2.add(tension, pull);
-      if (further) tension = f64x2.add(tension, v128.load(x + P * pitch));
+      if (further) tension = f64x2.add(tension, v128.load(pat + 2 * pitch));
       tension = v128.and(f64x2.pmax(tension, zero), taut);
       // It pulled all through the step in which it went slack: it gives back what was too much.
       const left = v128.andnot(f64x2.gt(last, zero), taut);
@@ -167,20 +185,13 @@ function elements(line: i32, pitch: i32, run: i32, from: i32, count: i32, single
         const back = f64x2.div(f64x2.mul(last, e), f64x2.sub(was, e));
         tension = v128.bitselect(back, tension, left);
       }
-      n1 = v128.and(n1, taut);
-      n2 = v128.and(n2, taut);
-      n3 = v128.and(n3, taut);
-      n4 = v128.and(n4, taut);
+      // An element of no length, which is slack, pulls nowhere.
+      length = f64x2.pmax(length, f64x2.splat(TINY));
     }
-    put(r1at, n1, single);
-    put(r2at, n2, single);
-    put(r3at, n3, single);
-    put(r4at, n4, single);
-    // An element of no length pulls nowhere; it is slack.
-    put(eat + pitch, f64x2.div(tension, f64x2.pmax(length, f64x2.splat(TINY))), single);
     const work = f64x2.mul(f64x2.add(last, tension), f64x2.sub(e, was));
-    put(tat, tension, single);
+    put(t, tension, single);
     put(eat, e, single);
+    put(pat, f64x2.div(tension, length), single);
     if (single) {
       W = f64x2.replace_lane(W, 0, f64x2.extract_lane(W, 0) + f64x2.extract_lane(work, 0));
     } else W = f64x2.add(W, work);
@@ -194,42 +205,34 @@ function elementsOfRun(line: i32, pitch: i32, run: i32): f64 {
   const count = <i32>load<f64>(run, LAST) - first;
   const even = count & ~1;
   const cubics = <i32>load<f64>(run, CUBICS) * CUBIC;
+  const further = load<f64>(run, BRANCHES) > 4;
+  strains(line, pitch, run, first, even, false);
+  if (count & 1) strains(line, pitch, run, first + even, 1, true);
+  if (further) furtherBranches(line, pitch, run);
   let W = f64x2.splat(0);
-  if (load<f64>(run, BRANCHES) > 4) {
-    furtherBranches(line, pitch, run);
-    W = anyElements(line, pitch, run, first, even, false, true, cubics, W);
-  } else if (cubics) W = tableElements(line, pitch, run, first, even, cubics, W);
-  else W = straightElements(line, pitch, run, first, even, W);
-  if (count & 1) W = anyElements(line, pitch, run, first + even, 1, true, load<f64>(run, BRANCHES) > 4, cubics, W);
+  if (further) W = anyTensions(line, pitch, run, first, even, false, true, cubics, W);
+  else if (cubics) W = tableTensions(line, pitch, run, first, even, cubics, W);
+  else W = straightTensions(line, pitch, run, first, even, W);
+  if (count & 1) W = anyTensions(line, pitch, run, first + even, 1, true, further, cubics, W);
   return f64x2.extract_lane(W, 0) + f64x2.extract_lane(W, 1);
 }
 
-function straightElements(line: i32, pitch: i32, run: i32, from: i32, count: i32, W: v128): v128 {
-  return elements(line, pitch, run, from, count, false, false, 0, W);
+function straightTensions(line: i32, pitch: i32, run: i32, from: i32, count: i32, W: v128): v128 {
+  return tensions(line, pitch, run, from, count, false, false, 0, W);
 }
-function tableElements(line: i32, pitch: i32, run: i32, from: i32, count: i32, cubics: i32, W: v128): v128 {
-  return elements(line, pitch, run, from, count, false, false, cubics, W);
+function tableTensions(line: i32, pitch: i32, run: i32, from: i32, count: i32, cubics: i32, W: v128): v128 {
+  return tensions(line, pitch, run, from, count, false, false, cubics, W);
 }
-function anyElements(line: i32, pitch: i32, run: i32, from: i32, count: i32, single: bool, further: bool, cubics: i32, W: v128): v128 {
-  return elements(line, pitch, run, from, count, single, further, cubics, W);
+function anyTensions(line: i32, pitch: i32, run: i32, from: i32, count: i32, single: bool, further: bool, cubics: i32, W: v128): v128 {
+  return tensions(line, pitch, run, from, count, single, further, cubics, W);
 }
 
-/** Branches five to eight of a run: leaves their tension in the P column, where `elements` picks it up. */
+/** Branches five to eight of a run: leaves their tension in the column after the N column, where `tensions` picks it up. */
 function furtherBranches(line: i32, pitch: i32, run: i32): void {
   const branches = <i32>load<f64>(run, BRANCHES);
   const stop = line + (<i32>load<f64>(run, LAST) << 3);
   for (let x = line + (<i32>load<f64>(run, FIRST) << 3); x < stop; x += 8) {
-    const dx = load<f64>(x, 8) - load<f64>(x);
-    const dy = load<f64>(x + pitch, 8) - load<f64>(x + pitch);
-    const dz = load<f64>(x + 2 * pitch, 8) - load<f64>(x + 2 * pitch);
-    const v = x + VX * pitch;
-    const ux = load<f64>(v, 8) - load<f64>(v);
-    const uy = load<f64>(v + pitch, 8) - load<f64>(v + pitch);
-    const uz = load<f64>(v + 2 * pitch, 8) - load<f64>(v + 2 * pitch);
-    const chord = sqrt<f64>(dx * dx + dy * dy + dz * dz) * load<f64>(x + IL * pitch) - 1;
-    const half = 0.5 * (chord - load<f64>(x + E * pitch));
-    const turned = load<f64>(run, TURN) * (ux * ux + uy * uy + uz * uz) - half * half;
-    const e = turned > 0 ? chord - turned : chord;
+    const e = load<f64>(x + N * pitch);
     let tension: f64 = 0;
     for (let b = 4; b < branches; b++) {
       const at = x + (R + b) * pitch;
@@ -238,7 +241,7 @@ function furtherBranches(line: i32, pitch: i32, run: i32): void {
       tension += e > 0 ? r + load<f64>(k, STIFFNESS) * e : 0;
       store<f64>(at, e > 0 ? load<f64>(k, DECAY) * r - load<f64>(k, RELEASE) * e : 0);
     }
-    store<f64>(x + P * pitch, tension);
+    store<f64>(x + (N + 1) * pitch, tension);
   }
 }
 
@@ -333,9 +336,12 @@ function findExcess(line: i32, pitch: i32): f64 {
   return max(f64x2.extract_lane(excess, 0), f64x2.extract_lane(excess, 1));
 }
 
-/** One step of the line whose head lies at this number of the memory; its end nodes are the caller's. */
+/** One step of the line whose head lies at this number of the memory, and of those chained to it; end nodes are the caller's. */
 export function step(at: i32): void {
-  const head = at << 3;
+  for (; at; at = <i32>load<f64>(at << 3, NEXT)) stepLine(at << 3);
+}
+
+function stepLine(head: i32): void {
   const line = <i32>load<f64>(head, BASE) << 3;
   const pitch = <i32>load<f64>(head, PITCH) << 3;
   const runPitch = <i32>load<f64>(head, RUN_PITCH) << 3;
@@ -354,9 +360,15 @@ export function step(at: i32): void {
   moveNodes(line, pitch, last, load<f64>(head, STEP));
 }
 
-/** Takes a row of tensions through the filter: row `place` of those kept for the line whose rows lie at this number of the memory. */
+/**
+ * Takes a row of tensions through the filter: row `place` of those kept for the line whose rows lie at this number of the
+ * memory, and for those chained to it.
+ */
 export function row(at: i32, place: i32): void {
-  const head = at << 3;
+  for (; at; at = <i32>load<f64>(at << 3, NEXT_ROWS)) filterRow(at << 3, place);
+}
+
+function filterRow(head: i32, place: i32): void {
   const count = <i32>load<f64>(head, COUNT) << 3;
   const places = <i32>load<f64>(head, PLACES);
   const share = v128.load64_splat(head, SHARE);

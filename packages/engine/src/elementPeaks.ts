@@ -68,6 +68,7 @@ export class ElementPeakFinder {
     const filter = new Cfc60(this.plan.rate);
     this.#size = blockSize(this.plan.rate);
     this.#lines = lines.map((line) => new LinePeaks(kernel.memory, line, filter, this.#size));
+    for (let k = 1; k < lines.length; k++) kernel.memory[lines[k - 1]!.rowsAt + ROWS.next] = lines[k]!.rowsAt;
   }
 
   /** Reads the tensions. */
@@ -91,8 +92,8 @@ export class ElementPeakFinder {
       const line = this.#lines[k]!;
       if (place % this.#size === 0) line.beginBlock(place / this.#size);
       this.#kernel.memory[line.head + ROWS.share] = share;
-      this.#kernel.row(line.head, place);
     }
+    this.#kernel.row(this.#lines[0]!.head, place);
     this.#count++;
     if (this.#count % this.#size === 0 && this.#count > this.#size) this.#judge(this.#count / this.#size - KEPT);
   }

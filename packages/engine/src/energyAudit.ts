@@ -12,8 +12,8 @@ import type { Line } from "./model.ts";
 import type { Problem } from "./problem.ts";
 import type { RingContact } from "./ringContact.ts";
 
-/** Time between audits [s]. */
-const AUDIT_EVERY = 4e-3;
+/** Time between audits [s]. Losses are running totals, so what the numbers make or lose in between is still missing at the next. */
+const AUDIT_EVERY = 8e-3;
 
 /** Everything that holds or takes energy in a run. */
 export interface Audited {
@@ -49,6 +49,8 @@ export class EnergyAudit {
   readonly #ledger: LedgerKeeper;
   readonly #heldAtStart: readonly number[];
   readonly #leashAtStart: number;
+  /** Per line: its velocities in memory, and a copy of them from before the step [m/s]. */
+  readonly #velocities: readonly Float64Array[];
   readonly #linesBefore: readonly Float64Array[];
   /** Per line and element: how much longer it is than its tension is of [m]. */
   readonly #ahead: readonly Float64Array[];
@@ -62,7 +64,10 @@ export class EnergyAudit {
     this.#heldAtStart = parts.lines.map((line) => stretchEnergy(line, parts.memory));
     this.#leashAtStart = parts.leash.stored(parts.leashSpan());
     this.#ahead = parts.lines.map(({ elements }) => new Float64Array(elements));
-    this.#linesBefore = parts.lines.map((line) => new Float64Array(3 * line.pitch));
+    this.#velocities = parts.lines.map(({ base, pitch }) =>
+      parts.memory.subarray(base + COLUMN.VX * pitch, base + (COLUMN.VX + 3) * pitch),
+    );
+    this.#linesBefore = this.#velocities.map((velocities) => new Float64Array(velocities.length));
   }
 
   due(t: number): boolean {
@@ -90,13 +95,11 @@ export class EnergyAudit {
   }
 
   #keepVelocities(): void {
-    const { memory: m, lines, legAnchors, ring, walker } = this.#parts;
-    for (const [k, { base, pitch }] of lines.entries()) {
-      this.#linesBefore[k]!.set(m.subarray(base + COLUMN.VX * pitch, base + (COLUMN.VX + 3) * pitch));
-    }
+    const { lines, legAnchors, ring, walker } = this.#parts;
+    for (let k = 0; k < lines.length; k++) this.#linesBefore[k]!.set(this.#velocities[k]!);
     this.#particlesBefore.set(ring, 0);
     this.#particlesBefore.set(walker, 6);
-    for (const [k, anchor] of legAnchors.entries()) this.#particlesBefore.set(anchor.state, 12 + 6 * k);
+    for (let k = 0; k < legAnchors.length; k++) this.#particlesBefore.set(legAnchors[k]!.state, 12 + 6 * k);
   }
 
   /** Kinetic energy, the contact's energy at x(t), and what each mechanism has taken. */
@@ -125,8 +128,8 @@ export class EnergyAudit {
     const both = (mass: number, p: Float64Array, o: number) =>
       0.5 * mass * (p[3]! * before[o + 3]! + p[4]! * before[o + 4]! + p[5]! * before[o + 5]!);
     let energy = both(problem.ring.mass, ring, 0) + both(problem.walker.mass, walker, 6);
-    for (const [k, anchor] of legAnchors.entries()) energy += both(anchor.mass, anchor.state, 12 + 6 * k);
-    for (const [k, line] of lines.entries()) energy += kineticEnergy(line, memory, this.#linesBefore[k]!);
+    for (let k = 0; k < legAnchors.length; k++) energy += both(legAnchors[k]!.mass, legAnchors[k]!.state, 12 + 6 * k);
+    for (let k = 0; k < lines.length; k++) energy += kineticEnergy(lines[k]!, memory, this.#linesBefore[k]!);
     return energy;
   }
 

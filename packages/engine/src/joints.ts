@@ -22,22 +22,32 @@ export interface JointState {
   readonly load: Float64Array;
 }
 
-/** Nodes that share one motion: places of x in memory, pitch of their line, mass; the joint a backup node hangs on. */
-interface Group {
-  readonly at: number[];
-  readonly pitch: number[];
-  readonly mass: number[];
-  /** Of all of them [kg]. */
-  total: number;
-  readonly joint: (JointState | undefined)[];
+/** A node that shares its motion with others: its number and line, and the joint a backup node hangs on. */
+interface Member {
+  readonly line: Line;
+  readonly node: number;
+  readonly joint: JointState | undefined;
 }
 
-/** Takes all nodes of another group in. */
-function merge(group: Group, { at, pitch, mass, joint }: Group): void {
-  group.at.push(...at);
-  group.pitch.push(...pitch);
-  group.mass.push(...mass);
-  group.joint.push(...joint);
+/** Nodes that share one motion, made ready for the steps: per axis and node the places of velocity and position in memory. */
+interface Group {
+  readonly places: readonly { readonly velocity: Int32Array; readonly position: Int32Array }[];
+  readonly mass: Float64Array;
+  /** Of all of them [kg]. */
+  readonly total: number;
+  readonly joint: readonly (JointState | undefined)[];
+}
+
+function makeGroup(members: readonly Member[]): Group {
+  const places = (column: number) =>
+    Int32Array.from(members, ({ line, node }) => line.base + column * line.pitch + node);
+  const mass = Float64Array.from(members, ({ line, node }) => line.masses[node]!);
+  return {
+    places: [0, 1, 2].map((c) => ({ velocity: places(COLUMN.VX + c), position: places(c) })),
+    mass,
+    total: mass.reduce((sum, one) => sum + one, 0),
+    joint: members.map(({ joint }) => joint),
+  };
 }
 
 export class Joints {
@@ -82,25 +92,19 @@ export class Joints {
   }
 
   #regroup(): void {
-    const groups = new Map<number, Group>();
+    const groups = new Map<number, Member[]>();
     const main = this.#main;
     const seat = (node: number) => (this.#seamWhole && node === main.seam + 1 ? main.seam : node);
-    const groupAt = (node: number): Group => {
+    const groupAt = (node: number): Member[] => {
       const found = groups.get(seat(node));
       if (found) return found;
-      const members = this.#seamWhole && seat(node) === main.seam ? [main.seam, main.seam + 1] : [node];
-      const group = {
-        at: members.map((i) => main.base + i),
-        pitch: members.map(() => main.pitch),
-        mass: members.map((i) => main.masses[i]!),
-        total: 0,
-        joint: members.map(() => undefined as JointState | undefined),
-      };
+      const nodes = this.#seamWhole && seat(node) === main.seam ? [main.seam, main.seam + 1] : [node];
+      const group = nodes.map((one): Member => ({ line: main, node: one, joint: undefined }));
       groups.set(seat(node), group);
       return group;
     };
     if (this.#seamWhole) groupAt(main.seam);
-    const held = new Map<number, Group>();
+    const held = new Map<number, Member[]>();
     for (const state of this.states) {
       const backup = this.#backup;
       if (!state.whole || !backup) continue;
@@ -109,19 +113,15 @@ export class Joints {
       // A joint whose nodes move as one already, by another joint at the same nodes, carries nothing while that one holds.
       if (other === group) continue;
       if (other) {
-        merge(other, group);
+        other.push(...group);
         for (const [node, one] of groups) if (one === group) groups.set(node, other);
         for (const [node, one] of held) if (one === group) held.set(node, other);
         continue;
       }
       held.set(state.joint.backup, group);
-      group.at.push(backup.base + state.joint.backup);
-      group.pitch.push(backup.pitch);
-      group.mass.push(backup.masses[state.joint.backup]!);
-      group.joint.push(state);
+      group.push({ line: backup, node: state.joint.backup, joint: state });
     }
-    this.#groups = [...new Set(groups.values())];
-    for (const group of this.#groups) group.total = group.mass.reduce((sum, mass) => sum + mass, 0);
+    this.#groups = [...new Set(groups.values())].map(makeGroup);
   }
 
   /** Shares the momenta of joined nodes after both lines have moved in this step, the so-many-th. */
@@ -136,15 +136,16 @@ export class Joints {
     }
   }
 
-  #share({ at, pitch, mass, total, joint }: Group, c: number): void {
+  #share({ places, mass, total, joint }: Group, c: number): void {
     const m = this.#m;
     const step = this.#step;
+    const { velocity, position } = places[c]!;
     let momentum = 0;
-    for (let k = 0; k < at.length; k++) momentum += mass[k]! * m[at[k]! + (COLUMN.VX + c) * pitch[k]!]!;
+    for (let k = 0; k < mass.length; k++) momentum += mass[k]! * m[velocity[k]!]!;
     const shared = momentum / total;
-    for (let k = 0; k < at.length; k++) {
-      const V = at[k]! + (COLUMN.VX + c) * pitch[k]!;
-      const X = at[k]! + c * pitch[k]!;
+    for (let k = 0; k < mass.length; k++) {
+      const V = velocity[k]!;
+      const X = position[k]!;
       const change = shared - m[V]!;
       const load = joint[k]?.load;
       if (load) load[c] = load[c]! + this.#blend * ((mass[k]! * change) / step - load[c]!);

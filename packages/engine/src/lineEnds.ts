@@ -73,6 +73,7 @@ export class LineEnd {
   readonly end: "A" | "B";
   readonly node: number;
   readonly #m: Float64Array;
+  readonly #step: number;
   readonly #element: number;
   /** Place of the end element's tension in memory. */
   readonly #tension: number;
@@ -83,7 +84,8 @@ export class LineEnd {
   readonly #stiffness: number;
   readonly #home: readonly [number, number, number];
 
-  constructor(line: Line, end: "A" | "B", problem: Problem, memory: Float64Array, onLegs: boolean) {
+  constructor(line: Line, end: "A" | "B", problem: Problem, memory: Float64Array, step: number, onLegs: boolean) {
+    this.#step = step;
     this.line = line;
     this.end = end;
     this.#m = memory;
@@ -123,13 +125,14 @@ export class LineEnd {
   }
 
   /** Moves a spring-held or free end by one step. Fixed ends stay; ends on legs follow their anchor. */
-  move(step: number): void {
-    if (this.kind === "free") this.#fall(step);
-    else if (this.kind === "spring") this.#swing(step);
+  move(): void {
+    if (this.kind === "free") this.#fall();
+    else if (this.kind === "spring") this.#swing();
   }
 
-  #fall(step: number): void {
+  #fall(): void {
     const m = this.#m;
+    const step = this.#step;
     const { base, pitch, masses } = this.line;
     for (let c = 0; c < 3; c++) {
       const V = base + (COLUMN.VX + c) * pitch + this.node;
@@ -143,8 +146,9 @@ export class LineEnd {
    * Along the chord only. The spring may be stiffer than the step allows, so it is taken at the end of the step, which is stable
    * at any stiffness and damps the end node like a dashpot of k·Δt; what that takes is booked.
    */
-  #swing(step: number): void {
+  #swing(): void {
     const m = this.#m;
+    const step = this.#step;
     const { base, pitch, masses } = this.line;
     const u = this.#direction;
     const X = base + this.node;

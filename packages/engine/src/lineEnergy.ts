@@ -1,7 +1,6 @@
 /** Energy held in a line, read from the kernel's memory; for the audit, outside the hot loop. */
 import { GRAVITY } from "./constants.ts";
 import { COLUMN, RUN } from "./lineLayout.ts";
-import { branchStiffness } from "./maxwell.ts";
 import type { Line, Run } from "./model.ts";
 import { energyAt, overdrawn } from "./tensionCurve.ts";
 
@@ -28,7 +27,7 @@ function strainEnergy(line: Line, m: Float64Array, e: number, run: Run, at: numb
     energy += m[at + RUN.compliance + b]! * q * q;
     pull += q;
   }
-  return pull < 0 ? energy - overdrawn(run.curve, strain, pull, branchStiffness(run.material.branches)) : energy;
+  return pull < 0 ? energy - overdrawn(run.curve, strain, pull, run.stiffness) : energy;
 }
 
 /**
@@ -43,58 +42,61 @@ export function stretchEnergy(line: Line, m: Float64Array, ahead?: Float64Array)
 
 /** Energy held in a run; four branches at a time, of which those that a material has not are zeros. */
 function runEnergy(line: Line, m: Float64Array, k: number, ahead: Float64Array | undefined): number {
-  const { first, last, curve, material, elementLength } = line.runs[k]!;
+  const { first, last, curve, material, stiffness, elementLength } = line.runs[k]!;
   if (elementLength === 0) return 0;
-  const { base, pitch } = line;
-  const Y = base + pitch;
-  const Z = Y + pitch;
-  const IL = base + COLUMN.IL * pitch;
+  const pitch = line.pitch | 0;
+  const X = line.base | 0;
+  const Y = (X + pitch) | 0;
+  const Z = (Y + pitch) | 0;
+  const VX = (X + COLUMN.VX * pitch) | 0;
+  const VY = (VX + pitch) | 0;
+  const VZ = (VY + pitch) | 0;
+  const IL = (X + COLUMN.IL * pitch) | 0;
+  const E = (X + COLUMN.E * pitch) | 0;
   const { endSlope } = curve;
   const straight = curve.cubics.length === 0;
-  const at = line.runsAt + k * line.runPitch;
+  const at = (line.runsAt + k * line.runPitch) | 0;
   const turn = m[at + RUN.turn]!;
-  const stiffness = branchStiffness(material.branches);
   const fours = Math.ceil(material.branches.length / 4);
   let energy = 0;
   for (let e = first; e < last; e++) {
-    const inverseLength = m[IL + e]!;
-    const dx = m[base + e + 1]! - m[base + e]!;
-    const dy = m[Y + e + 1]! - m[Y + e]!;
-    const dz = m[Z + e + 1]! - m[Z + e]!;
+    const dx = m[(X + e + 1) | 0]! - m[(X + e) | 0]!;
+    const dy = m[(Y + e + 1) | 0]! - m[(Y + e) | 0]!;
+    const dz = m[(Z + e + 1) | 0]! - m[(Z + e) | 0]!;
+    const inverseLength = m[(IL + e) | 0]!;
     const strain = Math.sqrt(dx * dx + dy * dy + dz * dz) * inverseLength - 1;
     if (!(strain > 0)) {
       if (ahead) ahead[e] = 0;
       continue;
     }
-    if (ahead) ahead[e] = turning(line, m, e, strain, turn) / inverseLength;
+    const length = 1 / inverseLength;
+    if (ahead) {
+      // What the kernels take off the strain for the angle that the element turns in a step.
+      const ux = m[(VX + e + 1) | 0]! - m[(VX + e) | 0]!;
+      const uy = m[(VY + e + 1) | 0]! - m[(VY + e) | 0]!;
+      const uz = m[(VZ + e + 1) | 0]! - m[(VZ + e) | 0]!;
+      const half = 0.5 * (strain - m[(E + e) | 0]!);
+      const turned = turn * (ux * ux + uy * uy + uz * uz) - half * half;
+      ahead[e] = turned > 0 ? turned * length : 0;
+    }
     let density = straight ? 0.5 * endSlope * strain * strain : energyAt(curve, strain);
     let pull = 0;
     for (let b = 0; b < fours; b++) {
-      const R = base + (COLUMN.R + 4 * b) * pitch + e;
-      const B = at + RUN.stiffness + 4 * b;
+      const R = (X + (COLUMN.R + 4 * b) * pitch + e) | 0;
+      const B = (at + RUN.stiffness + 4 * b) | 0;
+      const C = (at + RUN.compliance + 4 * b) | 0;
       const q1 = m[R]! + m[B]! * strain;
-      const q2 = m[R + pitch]! + m[B + 1]! * strain;
-      const q3 = m[R + 2 * pitch]! + m[B + 2]! * strain;
-      const q4 = m[R + 3 * pitch]! + m[B + 3]! * strain;
-      const C = at + RUN.compliance + 4 * b;
-      density += m[C]! * q1 * q1 + m[C + 1]! * q2 * q2 + (m[C + 2]! * q3 * q3 + m[C + 3]! * q4 * q4);
+      const q2 = m[(R + pitch) | 0]! + m[(B + 1) | 0]! * strain;
+      const q3 = m[(R + 2 * pitch) | 0]! + m[(B + 2) | 0]! * strain;
+      const q4 = m[(R + 3 * pitch) | 0]! + m[(B + 3) | 0]! * strain;
+      density += m[C]! * q1 * q1 + m[(C + 1) | 0]! * q2 * q2;
+      density += m[(C + 2) | 0]! * q3 * q3 + m[(C + 3) | 0]! * q4 * q4;
       pull += q1 + q2 + (q3 + q4);
     }
     if (pull < 0) density -= overdrawn(curve, strain, pull, stiffness);
-    energy += density / inverseLength;
+    energy += density * length;
   }
   return energy;
-}
-
-/** What the kernels take off an element's strain for the angle that it turns in a step, before the step [-]. */
-function turning(line: Line, m: Float64Array, e: number, chord: number, turn: number): number {
-  const { base, pitch } = line;
-  const V = base + COLUMN.VX * pitch + e;
-  const ux = m[V + 1]! - m[V]!;
-  const uy = m[V + pitch + 1]! - m[V + pitch]!;
-  const uz = m[V + 2 * pitch + 1]! - m[V + 2 * pitch]!;
-  const half = 0.5 * (chord - m[base + COLUMN.E * pitch + e]!);
-  return Math.max(0, turn * (ux * ux + uy * uy + uz * uz) - half * half);
 }
 
 /** Height energy of the line's nodes above z = 0 [J]. */

@@ -122,7 +122,7 @@ function sweepRun(m: Float64Array, head: number, run: number, before: Float64Arr
     otherW = sum;
     m[(TT + i) | 0] = T;
     m[(E + i) | 0] = e;
-    const s = T / (length < TINY ? TINY : length);
+    const s = T / Math.max(length, TINY);
     m[(P + i) | 0] = s;
     const gx = s * dx;
     const gy = s * dy;
@@ -204,6 +204,19 @@ function findExcess(m: Float64Array, head: number): void {
   m[head + HEAD.excess] = excess;
 }
 
+/** One step of one line. */
+function stepLine(m: Float64Array, head: number, before: Float64Array): void {
+  const runs = m[head + HEAD.runs]!;
+  const runCount = m[head + HEAD.runCount]!;
+  const runPitch = m[head + HEAD.runPitch]!;
+  for (let k = 0; k < runCount; k++) {
+    const run = runs + k * runPitch;
+    if (m[run + RUN.branches]! > 4) furtherBranches(m, head, run);
+    sweepRun(m, head, run, before);
+  }
+  if (m[head + HEAD.breakable] === 1) findExcess(m, head);
+}
+
 /**
  * Takes a row of tensions through the filter, forward: row `place` of those that are kept (see `ROWS`). Below zero there is
  * nothing: an element that gives back what it pulled too long carries no load.
@@ -231,8 +244,8 @@ function filterRow(m: Float64Array, head: number, place: number): void {
   for (let e = 0; e < count; e++) {
     const was = m[(before + e) | 0]!;
     const is = m[(T + e) | 0]!;
-    const from = was < 0 ? 0 : was;
-    const to = is < 0 ? 0 : is;
+    const from = Math.max(was, 0);
+    const to = Math.max(is, 0);
     const x = from + share * (to - from);
     const y = a0 * (x + m[(X2 + e) | 0]!) + a1 * m[(X1 + e) | 0]! + (b2 * m[(Y2 + e) | 0]! + b1 * m[(Y1 + e) | 0]!);
     m[(X2 + e) | 0] = x;
@@ -246,9 +259,12 @@ function filterRow(m: Float64Array, head: number, place: number): void {
 export interface LineKernel {
   readonly name: "typescript" | "wasm";
   readonly memory: Float64Array;
-  /** Moves the line whose head (see `HEAD`) lies at this place. Whole numbers only: others would end up on the heap. */
+  /**
+   * Moves the line whose head (see `HEAD`) lies at this place, which is not 0, and those chained to it. Whole numbers only:
+   * others would end up on the heap.
+   */
   step(head: number): void;
-  /** Takes the tensions of the line whose rows (see `ROWS`) lie at `head` into row `place` of those that are kept. */
+  /** Takes the tensions of the line whose rows (see `ROWS`) lie at `head` into row `place` of those kept; so those chained to it. */
   row(head: number, place: number): void;
 }
 
@@ -259,17 +275,11 @@ export function typescriptKernel(size: number): LineKernel {
   return {
     name: "typescript",
     memory,
-    step(head) {
-      const runs = memory[head + HEAD.runs]!;
-      const runCount = memory[head + HEAD.runCount]!;
-      const runPitch = memory[head + HEAD.runPitch]!;
-      for (let k = 0; k < runCount; k++) {
-        const run = runs + k * runPitch;
-        if (memory[run + RUN.branches]! > 4) furtherBranches(memory, head, run);
-        sweepRun(memory, head, run, before);
-      }
-      if (memory[head + HEAD.breakable] === 1) findExcess(memory, head);
+    step(first) {
+      for (let head = first; head > 0; head = memory[head + HEAD.next]! | 0) stepLine(memory, head, before);
     },
-    row: (head, place) => filterRow(memory, head, place),
+    row(first, place) {
+      for (let head = first; head > 0; head = memory[head + ROWS.next]! | 0) filterRow(memory, head, place);
+    },
   };
 }

@@ -6,7 +6,8 @@
  * Columns: positions X Y Z [m], velocities VX VY VZ [m/s], IM inverse mass [1/kg], IL inverse natural length [1/m] (0 in a
  * parted element, which then is slack for ever), R1..R8 branch states r [N], S strength [N], T tension [N] (below zero for
  * one step in which an element gives back what it pulled too long), E strain that the tension is of [-], P pull of the
- * tension per length of the element, T over the distance of its nodes [N/m].
+ * tension per length of the element, T over the distance of its nodes [N/m]. N and the column after it are the vector kernel's
+ * own, for what one of its loops tells the next.
  */
 export const COLUMN = {
   X: 0,
@@ -22,8 +23,9 @@ export const COLUMN = {
   T: 17,
   E: 18,
   P: 19,
+  N: 20,
 } as const;
-export const COLUMNS = 20;
+export const COLUMNS = 22;
 /** Most Maxwell branches a material may have. */
 export const MOST_BRANCHES = 8;
 
@@ -31,7 +33,7 @@ export const MOST_BRANCHES = 8;
  * What a kernel is told of a line, by numbers in memory: where it lies, its runs (see `RUN`), the step [s]; and what it tells
  * back: the work that stretching took so far [J], by how much tension exceeds strength in the last step, 0 if nowhere [N], and
  * the forces of the first and the last element, each on its first node, xyz [N]. `breakable` is 1 for a line that has a
- * strength, else 0.
+ * strength, else 0; `next` is where the head of the line lies that is stepped with it, 0 for none.
  */
 export const HEAD = {
   base: 0,
@@ -45,6 +47,7 @@ export const HEAD = {
   excess: 8,
   firstPull: 9,
   lastPull: 12,
+  next: 15,
 } as const;
 export const HEAD_SIZE = 16;
 
@@ -88,8 +91,10 @@ export const ROWS = {
   a1: 5,
   b1: 6,
   b2: 7,
+  /** Where the rows of the line lie whose row is taken with it; 0: of none. */
+  next: 8,
   /** From here, in columns: before, x[2], low[2], high[2], rows[places]. */
-  columns: 8,
+  columns: 10,
 } as const;
 export const ROWS_COLUMN = { before: 0, x: 1, low: 3, high: 5, rows: 7 } as const;
 

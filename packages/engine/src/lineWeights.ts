@@ -4,6 +4,8 @@
  * Near an end of the live stretch [low, high] the missing node is mirrored, which makes the curve end in the end node.
  */
 export interface LineWeights {
+  /** The coordinate that they are to be of. Kept here, for a number that is passed to a function ends up on the heap. */
+  xi: number;
   /** First of three nodes; weights beyond the stretch are zero. */
   node: number;
   /** Weights of the three nodes [-]. */
@@ -14,10 +16,17 @@ export interface LineWeights {
   bend: number;
 }
 
-export const makeWeights = (): LineWeights => ({ node: 0, w: new Float64Array(3), d: new Float64Array(3), bend: 0 });
+export const makeWeights = (): LineWeights => ({
+  xi: 0,
+  node: 0,
+  w: new Float64Array(3),
+  d: new Float64Array(3),
+  bend: 0,
+});
 
-/** Fills `out` for coordinate ξ in [low, high]; high − low must be at least 2. */
-export function weighLine(xi: number, low: number, high: number, out: LineWeights): void {
+/** Fills `out` for its coordinate ξ in [low, high]; high − low must be at least 2. */
+export function weighLine(out: LineWeights, low: number, high: number): void {
+  const { xi } = out;
   let centre = Math.round(xi);
   if (centre < low) centre = low;
   else if (centre > high) centre = high;
@@ -31,20 +40,22 @@ export function weighLine(xi: number, low: number, high: number, out: LineWeight
   out.bend = centre === low || centre === high ? 0 : 1;
   if (centre === low) {
     // The node before the end is 2·end − next.
-    w1 += 2 * w0;
-    w2 -= w0;
-    d1 += 2 * d0;
-    d2 -= d0;
-    [w0, w1, w2] = [w1, w2, 0];
-    [d0, d1, d2] = [d1, d2, 0];
+    const [w, d] = [w0, d0];
+    w0 = w1 + 2 * w;
+    w1 = w2 - w;
+    w2 = 0;
+    d0 = d1 + 2 * d;
+    d1 = d2 - d;
+    d2 = 0;
     out.node = centre;
   } else if (centre === high) {
-    w1 += 2 * w2;
-    w0 -= w2;
-    d1 += 2 * d2;
-    d0 -= d2;
-    [w0, w1, w2] = [0, w0, w1];
-    [d0, d1, d2] = [0, d0, d1];
+    const [w, d] = [w2, d2];
+    w2 = w1 + 2 * w;
+    w1 = w0 - w;
+    w0 = 0;
+    d2 = d1 + 2 * d;
+    d1 = d0 - d;
+    d0 = 0;
     out.node = centre - 2;
   } else out.node = centre - 1;
   out.w[0] = w0;

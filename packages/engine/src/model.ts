@@ -16,6 +16,8 @@ export interface Run {
   readonly last: number;
   readonly material: Material;
   readonly curve: TensionCurve;
+  /** ΣE of the material's branches [N]. */
+  readonly stiffness: number;
   /** Natural length of each element [m]. */
   readonly elementLength: number;
 }
@@ -76,7 +78,7 @@ const SIZE: Readonly<Record<Accuracy, { size: number; least: number }>> = {
   fine: { size: 0.25, least: 96 },
 };
 /** Share of the stability limit 2/ω that a step uses [-]. */
-const STEP = 0.9;
+const STEP = 0.95;
 /**
  * An end that is let go flies at the wave speed times its strain: above this strain at the pretension [-], steps get shorter, so
  * that no element turns too far in one.
@@ -270,7 +272,14 @@ function groupRuns(materials: readonly Material[], lengths: Float64Array): Run[]
       last++;
     const curve = curves.get(material) ?? tensionCurve(material.curve);
     curves.set(material, curve);
-    runs.push({ first, last, material, curve, elementLength: lengths[first]! });
+    runs.push({
+      first,
+      last,
+      material,
+      curve,
+      stiffness: branchStiffness(material.branches),
+      elementLength: lengths[first]!,
+    });
     first = last;
   }
   return runs;
@@ -305,11 +314,7 @@ export function stepLimit(line: Line): number {
   const stiffness = new Float64Array(line.elements);
   for (const run of line.runs) {
     if (run.elementLength === 0) continue;
-    stiffness.fill(
-      (run.curve.maxSlope + branchStiffness(run.material.branches)) / run.elementLength,
-      run.first,
-      run.last,
-    );
+    stiffness.fill((run.curve.maxSlope + run.stiffness) / run.elementLength, run.first, run.last);
   }
   for (let i = 0; i < line.nodes; i++) {
     const around = (i > 0 ? stiffness[i - 1]! : 0) + (i < line.elements ? stiffness[i]! : 0);

@@ -19,6 +19,18 @@ const FRAME_RATE = 250;
 export const recorderMemory = (lines: readonly Line[], step: number): number =>
   lines.reduce((sum, { elements }) => sum + rowsMemory(elements, step), 0);
 
+/** What a recorder is made of besides the lines and the kernel that steps them. */
+export interface RecorderMake {
+  /** From where on the kernel's memory is free; `recorderMemory` says how much of it is needed. */
+  readonly free: number;
+  /** [s] */
+  readonly duration: number;
+  /** [s] */
+  readonly step: number;
+  /** Number of signals. */
+  readonly channels: number;
+}
+
 export class Recorder {
   readonly channels: readonly Float32Array[];
   readonly frameRate: number;
@@ -44,8 +56,8 @@ export class Recorder {
   readonly #perRow: number;
   readonly #elementPeaks: ElementPeakFinder;
 
-  /** `free`: from where on the kernel's memory is free; `recorderMemory` says how much of it is needed. */
-  constructor(lines: readonly Line[], kernel: LineKernel, free: number, duration: number, step: number, channels: number) {
+  constructor(lines: readonly Line[], kernel: LineKernel, make: RecorderMake) {
+    const { free, duration, step, channels } = make;
     this.#lines = lines;
     this.#m = kernel.memory;
     this.#step = step;
@@ -75,8 +87,7 @@ export class Recorder {
     const last = this.#last;
     const step = this.#step;
     const t = this.#steps * step;
-    for (; this.#nextSample <= t; this.samples++) {
-      if (this.samples === channels[0]!.length) break;
+    for (; this.#nextSample <= t && this.samples < channels[0]!.length; this.samples++) {
       const share = t > 0 ? 1 - (t - this.#nextSample) / step : 1;
       for (let c = 0; c < last.length; c++) channels[c]![this.samples] = last[c]! + share * (values[c]! - last[c]!);
       this.#nextSample = (this.samples + 1) / SIGNAL_RATE;
@@ -87,16 +98,9 @@ export class Recorder {
 
   /** Positions before the step that begins at `nextFrame` or first after it, and the tensions that led there. */
   frame(ring: Float64Array, walker: Float64Array, ringOnMain: number, ringOnBackup: number): void {
-    const m = this.#m;
     const out = this.positions;
     let o = this.frames * this.#perFrame;
-    for (const { base, pitch, nodes } of this.#lines) {
-      for (let i = 0; i < nodes; i++) {
-        out[o++] = m[base + i]!;
-        out[o++] = m[base + pitch + i]!;
-        out[o++] = m[base + 2 * pitch + i]!;
-      }
-    }
+    for (let k = 0; k < this.#lines.length; k++) o = this.#framePositions(this.#lines[k]!, o);
     for (let c = 0; c < 3; c++) out[o++] = ring[c]!;
     for (let c = 0; c < 3; c++) out[o++] = walker[c]!;
     this.ringAt[2 * this.frames] = ringOnMain;
@@ -107,19 +111,33 @@ export class Recorder {
     this.nextFrame = room ? this.frames / this.frameRate : Number.POSITIVE_INFINITY;
   }
 
+  /** Writes a line's positions from place `o` on; returns the place after them. */
+  #framePositions({ base, pitch, nodes }: Line, o: number): number {
+    const m = this.#m;
+    const out = this.positions;
+    const Y = (base + pitch) | 0;
+    const Z = (Y + pitch) | 0;
+    let at = o | 0;
+    for (let i = 0; i < nodes; i++, at = (at + 3) | 0) {
+      out[at] = m[(base + i) | 0]!;
+      out[(at + 1) | 0] = m[(Y + i) | 0]!;
+      out[(at + 2) | 0] = m[(Z + i) | 0]!;
+    }
+    return at;
+  }
+
   #frameTensions(): void {
     const m = this.#m;
     const { tensions } = this;
-    let o = this.frames * this.#perRow;
+    let o = (this.frames * this.#perRow) | 0;
     for (let k = 0; k < this.#lines.length; k++) {
       const { base, pitch, elements } = this.#lines[k]!;
       const T = base + COLUMN.T * pitch;
       const IL = base + COLUMN.IL * pitch;
       for (let e = 0; e < elements; e++) {
-        tensions[o + e] = Math.max(0, m[T + e]!);
-        if (m[IL + e] === 0) tensions[o + e] = Number.NaN;
+        tensions[(o + e) | 0] = m[(IL + e) | 0] === 0 ? Number.NaN : Math.max(0, m[(T + e) | 0]!);
       }
-      o += elements;
+      o = (o + elements) | 0;
     }
   }
 

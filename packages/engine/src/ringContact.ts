@@ -253,7 +253,7 @@ export class RingContact {
       return;
     }
     const weights = this.#weights;
-    if (!this.#weighed) weighLine(this.xi, this.low, this.high, weights);
+    if (!this.#weighed) this.#weigh();
     this.#weighed = true;
     const m = this.#m;
     const { pitch } = this.line;
@@ -289,7 +289,12 @@ export class RingContact {
     this.xi += move;
     if (this.xi < this.low) this.#meetEnd(this.low);
     else if (this.xi > this.high) this.#meetEnd(this.high);
-    if (this.on) weighLine(this.xi, this.low, this.high, weights);
+    if (this.on) this.#weigh();
+  }
+
+  #weigh(): void {
+    this.#weights.xi = this.xi;
+    weighLine(this.#weights, this.low, this.high);
   }
 
   /** At an anchor the ring stops; at a free end it runs off. */

@@ -85,6 +85,7 @@ export class Simulation {
     this.#lines = backup ? [main, backup] : [main];
     this.#kernel = (options.kernel ?? fastestKernel)(this.model.memory + recorderMemory(this.#lines, step));
     for (const line of this.#lines) loadLine(line, this.#kernel, step);
+    if (backup) this.#kernel.memory[main.head + HEAD.next] = backup.head;
     this.rest = restAtStart(this.model);
     const m = this.#kernel.memory;
     placeAtRest(main, m, this.rest.main);
@@ -119,13 +120,17 @@ export class Simulation {
         : [],
     );
     this.#ends = this.#lines.flatMap((line) =>
-      (["A", "B"] as const).map((end) => new LineEnd(line, end, problem, m, legs[end].length > 0)),
+      (["A", "B"] as const).map((end) => new LineEnd(line, end, problem, m, step, legs[end].length > 0)),
     );
     this.joints = new Joints(main, backup, this.model.joints, m, step);
     const connections = this.joints.states.filter(({ joint }) => joint.kind === "connection").length;
     this.#values = new Float64Array(CHANNELS + connections);
-    const free = this.model.memory;
-    this.recorder = new Recorder(this.#lines, this.#kernel, free, problem.duration, step, this.#values.length);
+    this.recorder = new Recorder(this.#lines, this.#kernel, {
+      free: this.model.memory,
+      duration: problem.duration,
+      step,
+      channels: this.#values.length,
+    });
     this.#out = this.#lines.map(({ head }) => m.subarray(head + HEAD.work, head + HEAD.excess + 1));
     this.#lastBreak = this.#lines.map(() => ({ time: Number.NEGATIVE_INFINITY, element: 0 }));
     this.#cutDone = problem.cut === undefined;
@@ -197,16 +202,15 @@ export class Simulation {
       this.lowestTime = t;
     }
     const contacts = this.#contacts;
-    const lines = this.#lines;
     if (this.#footForce > 0) this.#feetSpeed = this.#feetParting();
     for (let k = 0; k < contacts.length; k++) contacts[k]!.push(this.#ring);
     for (let k = 0; k < contacts.length; k++) if (contacts[k]!.force > 0) this.#addImpulse(contacts[k]!.impulse);
     this.#pullLeash();
-    for (let k = 0; k < lines.length; k++) this.#kernel.step(lines[k]!.head);
+    this.#kernel.step(this.model.main.head);
     for (let k = 0; k < contacts.length; k++) contacts[k]!.pushLine();
     if (this.#footForce > 0) this.#letGo(step, t);
     if (slip) this.#out[0]![0] = this.#out[0]![0]! + this.#ends[0]!.missedWork() + this.#ends[1]!.missedWork();
-    for (let k = 0; k < this.#ends.length; k++) if (this.#ends[k]!.kind !== "fixed") this.#ends[k]!.move(step);
+    for (let k = 0; k < this.#ends.length; k++) if (this.#ends[k]!.kind !== "fixed") this.#ends[k]!.move();
     for (let k = 0; k < this.legAnchors.length; k++) this.#moveAnchor(this.legAnchors[k]!, step, t);
     this.joints.bind(this.steps);
     if (this.#feetPending > 0) this.#bookFeet();

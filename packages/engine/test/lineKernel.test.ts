@@ -3,6 +3,7 @@ import { fileURLToPath } from "node:url";
 import { describe, expect, it, vi } from "vitest";
 import { type LineKernel, typescriptKernel } from "../src/lineKernel.ts";
 import { fastestKernel, wasmKernel } from "../src/lineKernelWasm.ts";
+import { COLUMN, COLUMNS } from "../src/lineLayout.ts";
 import type { Material, Problem } from "../src/problem.ts";
 import { Simulation } from "../src/simulation.ts";
 
@@ -103,6 +104,9 @@ function record(problem: Problem, kernel: (size: number) => LineKernel, size?: n
   const { main, backup, memory: end } = run.model;
   const { status, steps, lowest, events } = run;
   const state = Float64Array.from(run.memory.subarray(0, end));
+  // The vector kernel's own columns.
+  for (const { base, pitch } of backup ? [main, backup] : [main])
+    state.fill(0, base + COLUMN.N * pitch, base + COLUMNS * pitch);
   const elements = main.elements + (backup?.elements ?? 0);
   return {
     status,

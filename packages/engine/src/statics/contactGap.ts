@@ -11,7 +11,8 @@ export function contactMembers(contact: Contact): number[] {
 }
 
 function weighContact(contact: Contact): void {
-  weighLine(contact.xi, 0, contact.points.length - 1, weights);
+  weights.xi = contact.xi;
+  weighLine(weights, 0, contact.points.length - 1);
 }
 
 /** Of the contact that was measured last [m]. */
