@@ -3,6 +3,8 @@
  * peaks keep their place in time. Coefficients as in SAE J211-1, appendix C.
  */
 const CLASS = 60;
+/** Corner of one pass [1/s]: the class names the frequency up to which the response of both is flat; their corner lies above it. */
+const CORNER = CLASS * 2.0775;
 /** Least rate that carries the class [1/s]. */
 const LEAST_RATE = 600;
 
@@ -16,12 +18,33 @@ export interface Coefficients {
 
 function coefficients(rate: number): Coefficients {
   if (!(rate >= LEAST_RATE)) throw new RangeError(`CFC 60 needs at least ${LEAST_RATE} samples a second, got ${rate}`);
-  // 2.0775: the class names the frequency up to which the response is flat; the corner of the double pass lies above it.
-  const corner = Math.tan((Math.PI * CLASS * 2.0775) / rate);
+  const corner = Math.tan((Math.PI * CORNER) / rate);
   const square = corner * corner;
   const norm = 1 + Math.SQRT2 * corner + square;
   const a0 = square / norm;
   return { a0, a1: 2 * a0, b1: (-2 * (square - 1)) / norm, b2: (-1 + Math.SQRT2 * corner - square) / norm };
+}
+
+/** Where the filter of few samples has the gain of the class besides at rest [1/s]. */
+const MATCHED = 200;
+
+/**
+ * Coefficients for samples so few that the standard's recipe, which bends frequencies together towards half the rate, would take
+ * too much off what lasts a few of them only: poles where the analogue filter has them, zeros such that the gain is right
+ * at rest and at MATCHED. Each sample is the mean of two readings `spacing` apart [s]; what that took off is given back.
+ */
+function coefficientsOfFew(rate: number, spacing: number): Coefficients {
+  const pole = (Math.SQRT2 * Math.PI * CORNER) / rate;
+  const radius = Math.exp(-pole);
+  const b1 = 2 * radius * Math.cos(pole);
+  const b2 = -radius * radius;
+  const turn = (2 * Math.PI * MATCHED) / rate;
+  const real = 1 - b1 * Math.cos(turn) - b2 * Math.cos(2 * turn);
+  const imaginary = b1 * Math.sin(turn) + b2 * Math.sin(2 * turn);
+  const gain = 1 / Math.sqrt((1 + (MATCHED / CORNER) ** 4) * Math.cos(Math.PI * MATCHED * spacing));
+  const atRest = 1 - b1 - b2;
+  const a0 = (atRest - gain * Math.hypot(real, imaginary)) / (2 * (1 - Math.cos(turn)));
+  return { a0, a1: atRest - 2 * a0, b1, b2 };
 }
 
 /** The filter for signals of one rate [1/s], which must be at least 600. */
@@ -33,8 +56,9 @@ export class Cfc60 {
    */
   readonly gain: number;
 
-  constructor(rate: number) {
-    this.coefficients = coefficients(rate);
+  /** `spacing` for a signal of few samples, each the mean of two readings so far apart, 0 for single ones [s] (see `coefficientsOfFew`). */
+  constructor(rate: number, spacing?: number) {
+    this.coefficients = spacing === undefined ? coefficients(rate) : coefficientsOfFew(rate, spacing);
     const impulse = new Float64Array(Math.ceil(0.1 * rate) + 1);
     impulse[1] = 1;
     this.#pass(impulse, impulse.length, false);

@@ -10,7 +10,7 @@ import type { LineKernel } from "./lineKernel.ts";
 import { ROWS, ROWS_COLUMN } from "./lineLayout.ts";
 
 /** Rows that are wanted, give or take a third, and the least that will do [1/s]. */
-const RATE = 1750;
+const RATE = 1400;
 const LEAST_RATE = 1200;
 /** Blocks that are kept: the one that is judged and what comes after it. */
 const KEPT = 2;
@@ -28,6 +28,8 @@ export interface RowPlan {
   readonly fill: number;
   /** Rows per second [1/s]. */
   readonly rate: number;
+  /** Time between the two readings of a row; 0 where it is of one [s]. */
+  readonly spacing: number;
 }
 
 export function rowPlan(step: number): RowPlan {
@@ -35,7 +37,7 @@ export function rowPlan(step: number): RowPlan {
   const paired = 2 * every * step * LEAST_RATE <= 1;
   const interval = (paired ? 2 : 1) * every * step;
   const fill = paired ? 1 : Math.ceil(LEAST_RATE * interval);
-  return { every, paired, fill, rate: fill / interval };
+  return { every, paired, fill, rate: fill / interval, spacing: paired ? every * step : 0 };
 }
 
 /** Numbers to a row of so many elements: even, for two lanes. */
@@ -65,7 +67,7 @@ export class ElementPeakFinder {
   constructor(kernel: LineKernel, lines: readonly Tensions[], step: number) {
     this.plan = rowPlan(step);
     this.#kernel = kernel;
-    const filter = new Cfc60(this.plan.rate);
+    const filter = new Cfc60(this.plan.rate, this.plan.spacing);
     this.#size = blockSize(this.plan.rate);
     this.#lines = lines.map((line) => new LinePeaks(kernel.memory, line, filter, this.#size));
     for (let k = 1; k < lines.length; k++) kernel.memory[lines[k - 1]!.rowsAt + ROWS.next] = lines[k]!.rowsAt;
@@ -102,15 +104,17 @@ export class ElementPeakFinder {
   #judge(block: number): void {
     const from = block * this.#size;
     const count = Math.min(this.#count, (block + KEPT) * this.#size) - from;
-    for (let k = 0; k < this.#lines.length; k++) this.#lines[k]!.judge(block % KEPT, count);
+    for (let k = 0; k < this.#lines.length; k++) this.#lines[k]!.judge(block, count);
   }
 
   /** Peaks of all elements so far, line after line [N]. */
   peaks(): Float32Array {
     const blocks = Math.ceil(this.#count / this.#size);
     const full = Math.floor(this.#count / this.#size);
+    const tails = this.#lines.map(({ tail }) => tail.slice());
     // All but those that have had the block after them.
     for (let block = Math.max(0, full - 1); block < blocks; block++) this.#judge(block);
+    for (const [k, tail] of tails.entries()) this.#lines[k]!.tail.set(tail);
     return Float32Array.from(this.#lines.flatMap(({ peaks }) => [...peaks]));
   }
 }
@@ -119,6 +123,8 @@ export class ElementPeakFinder {
 class LinePeaks {
   readonly head: number;
   readonly peaks: Float64Array;
+  /** Last row of the block that was judged last. */
+  readonly tail: Float64Array;
   readonly #m: Float64Array;
   /** Numbers to a row. */
   readonly #length: number;
@@ -135,7 +141,8 @@ class LinePeaks {
     this.#size = size;
     this.#filter = filter;
     this.peaks = new Float64Array(elements);
-    this.#window = new Float64Array(KEPT * size);
+    this.tail = new Float64Array(this.#length);
+    this.#window = new Float64Array(KEPT * size + 1);
     this.#tensions = m.subarray(at, at + this.#length);
     this.#before = this.#column(ROWS_COLUMN.before);
     const { a0, a1, b1, b2 } = filter.coefficients;
@@ -168,10 +175,11 @@ class LinePeaks {
     this.#before.set(this.#tensions);
   }
 
-  /** Takes the peaks of the first or second block into account, of so many rows from its first one on. */
-  judge(which: number, count: number): void {
+  /** Takes the peaks of a block into account, of so many rows from its first one on; blocks come one after the other. */
+  judge(block: number, count: number): void {
     const m = this.#m;
     const length = this.#length;
+    const which = block % KEPT;
     const low = this.head + ROWS.columns + (ROWS_COLUMN.low + which) * length;
     const high = this.head + ROWS.columns + (ROWS_COLUMN.high + which) * length;
     // The other block follows, where there are rows in it.
@@ -180,25 +188,43 @@ class LinePeaks {
     for (let e = 0; e < this.peaks.length; e++) {
       const least = Math.min(m[low + e]!, m[low + next + e]!);
       const most = Math.max(m[high + e]!, m[high + next + e]!);
-      // No more than this comes of what lies between them.
-      if (0.5 * (most + least + gain * (most - least)) > this.peaks[e]!) this.#filterBack(which, count, e);
+      // No more than this comes of what lies between them; the quarter is for what a peak between two rows may lie above them.
+      if (0.5 * (most + least + 1.25 * gain * (most - least)) > this.peaks[e]!) this.#filterBack(block, count, e);
     }
+    this.tail.set(this.#column(ROWS_COLUMN.rows + which * this.#size + this.#size - 1));
   }
 
-  #filterBack(which: number, count: number, e: number): void {
+  /** Runs the second pass over a block of an element, what comes after it, and the row before it; keeps the largest. */
+  #filterBack(block: number, count: number, e: number): void {
     const m = this.#m;
     const window = this.#window;
     const length = this.#length;
+    const which = block % KEPT;
     const rows = this.head + ROWS.columns + ROWS_COLUMN.rows * length + e;
     let at = rows + which * this.#size * length;
+    window[0] = block > 0 ? this.tail[e]! : m[at]!;
     for (let r = 0; r < count; r++, at += length) {
       if (r === this.#size) at = rows + (1 - which) * this.#size * length;
-      window[r] = m[at]!;
+      window[r + 1] = m[at]!;
     }
-    this.#filter.smoothBack(window, count);
+    this.#filter.smoothBack(window, count + 1);
     let peak = this.peaks[e]!;
     const end = Math.min(count, this.#size);
-    for (let r = 0; r < end; r++) if (window[r]! > peak) peak = window[r]!;
+    for (let r = 1; r <= end; r++) {
+      if (window[r]! > peak) peak = window[r]!;
+      // The run's first row and its last have no peak between them and a neighbour.
+      if ((r > 1 || block > 0) && r < count) peak = Math.max(peak, topAt(window, r));
+    }
     this.peaks[e] = peak;
   }
+}
+
+/** Top of the parabola through a sample and its neighbours, where none of them is larger; else 0. */
+export function topAt(samples: Float64Array, k: number): number {
+  const here = samples[k]!;
+  const before = samples[k - 1]!;
+  const after = samples[k + 1]!;
+  if (here < before || here < after) return 0;
+  const bend = before - 2 * here + after;
+  return bend < 0 ? here - (0.125 * (after - before) ** 2) / bend : here;
 }

@@ -61,33 +61,42 @@ export class PeakFinder {
   }
 
   find(signal: Float32Array): FilteredPeak {
-    const { size } = this.#blocks;
-    const count = Math.ceil(signal.length / size);
-    const most = new Float64Array(count);
+    const most = this.#mostOfBlocks(signal);
     let first = 0;
-    for (let b = 0; b < count; b++) {
-      most[b] = this.#mostOfBlock(signal, b);
-      if (most[b]! > most[first]!) first = b;
-    }
+    for (let b = 1; b < most.length; b++) if (most[b]! > most[first]!) first = b;
     let peak: FilteredPeak = { value: 0, index: 0 };
-    if (count > 0) peak = this.#peakInBlock(signal, first, peak);
-    for (let b = 0; b < count; b++) {
+    if (most.length > 0) peak = this.#peakInBlock(signal, first, peak);
+    for (let b = 0; b < most.length; b++) {
       if (b !== first && most[b]! > peak.value) peak = this.#peakInBlock(signal, b, peak);
     }
     return peak;
   }
 
-  /** More than the filter can make of any sample in a block. */
-  #mostOfBlock(signal: Float32Array, block: number): number {
+  /** Per block: more than the filter can make of any sample in it, which depends on the blocks beside it. */
+  #mostOfBlocks(signal: Float32Array): Float64Array {
     const { size } = this.#blocks;
-    const end = Math.min((block + 2) * size, signal.length);
-    let low = Number.POSITIVE_INFINITY;
-    let high = Number.NEGATIVE_INFINITY;
-    for (let k = Math.max(0, (block - 1) * size); k < end; k++) {
-      if (signal[k]! < low) low = signal[k]!;
-      if (signal[k]! > high) high = signal[k]!;
+    const count = Math.ceil(signal.length / size);
+    const low = new Float64Array(count).fill(Number.POSITIVE_INFINITY);
+    const high = new Float64Array(count).fill(Number.NEGATIVE_INFINITY);
+    for (let b = 0; b < count; b++) {
+      let least = signal[b * size]!;
+      let most = least;
+      const end = Math.min((b + 1) * size, signal.length);
+      for (let k = b * size + 1; k < end; k++) {
+        const sample = signal[k]!;
+        if (sample < least) least = sample;
+        else if (sample > most) most = sample;
+      }
+      low[b] = least;
+      high[b] = most;
     }
-    return this.#blocks.most(low, high);
+    return low.map((least, b) => {
+      const [before, after] = [Math.max(0, b - 1), Math.min(count - 1, b + 1)];
+      return this.#blocks.most(
+        Math.min(low[before]!, least, low[after]!),
+        Math.max(high[before]!, high[b]!, high[after]!),
+      );
+    });
   }
 
   /** The better of a block's peak and the one so far, the earlier if equal. */

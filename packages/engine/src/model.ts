@@ -78,7 +78,7 @@ const SIZE: Readonly<Record<Accuracy, { size: number; least: number }>> = {
   fine: { size: 0.25, least: 96 },
 };
 /** Share of the stability limit 2/ω that a step uses [-]. */
-const STEP = 0.95;
+const STEP = 0.92;
 /**
  * An end that is let go flies at the wave speed times its strain: above this strain at the pretension [-], steps get shorter, so
  * that no element turns too far in one.
