@@ -54,6 +54,8 @@ async function walk(context, url, tour, size) {
   for (const { name, steps = [] } of tour.slice(0, last + 1)) {
     try {
       for (const step of steps) await step(page, size);
+      // Also where no picture is wanted: what the next steps press is there only then.
+      await settled(page);
     } catch (error) {
       failed = true;
       console.error(`${name} ${size}: ${String(error).split("\n")[0]}`);

@@ -10,8 +10,7 @@
 
 /** Standard acceleration of free fall [m/s²]. */
 const GRAVITY: f64 = 9.80665;
-/** Keeps the pull of an element of no length finite [m]. */
-const TINY: f64 = 1e-150;
+
 
 // Columns of a line.
 const VX = 3;
@@ -51,6 +50,7 @@ const RELEASE = 24 << 3;
 const TURN = 40 << 3;
 const ONE = 41 << 3;
 const HALF = 42 << 3;
+const TINY = 43 << 3;
 const TABLE = 44 << 3;
 const CUBIC = 5 << 3;
 
@@ -133,6 +133,7 @@ function tensions(line: i32, pitch: i32, run: i32, from: i32, count: i32, single
   const C2 = v128.load64_splat(run, RELEASE + 8);
   const C3 = v128.load64_splat(run, RELEASE + 16);
   const C4 = v128.load64_splat(run, RELEASE + 24);
+  const tiny = v128.load64_splat(run, TINY);
   const zero = f64x2.splat(0);
   let t = line + T * pitch + (from << 3);
   const toR = (R - T) * pitch;
@@ -157,16 +158,12 @@ function tensions(line: i32, pitch: i32, run: i32, from: i32, count: i32, single
     put(r4at, v128.and(f64x2.sub(f64x2.mul(A4, r4), f64x2.mul(C4, e)), taut), single);
     const last = v128.load(t);
     const was = v128.load(eat);
-    let length = v128.load(pat);
     let tension: v128;
-    if (!cubics && !further && i64x2.all_true(taut)) {
-      // Most pairs: both are taut, on a law that is straight from no strain on.
-      tension = f64x2.pmax(f64x2.add(f64x2.mul(slope, e), pull), zero);
-    } else {
+    if (cubics) {
       // Slow-pull curve: straight beyond `end`, cubics below it, in the order of their strains.
       const end = v128.load64_splat(run, END);
       tension = v128.and(f64x2.mul(slope, f64x2.sub(e, end)), f64x2.gt(e, end));
-      if (cubics) for (let k = run; k < run + cubics; k += CUBIC) {
+      for (let k = run; k < run + cubics; k += CUBIC) {
         const beyond = f64x2.sub(e, v128.load64_splat(k, TABLE));
         if (!v128.any_true(f64x2.gt(beyond, zero))) break;
         const u = f64x2.pmin(f64x2.pmax(beyond, zero), v128.load64_splat(k, TABLE + 8));
@@ -176,22 +173,20 @@ function tensions(line: i32, pitch: i32, run: i32, from: i32, count: i32, single
           f64x2.mul(u, f64x2.add(v128.load64_splat(k, TABLE + 16), f64x2.mul(u, inner))),
         );
       }
-      tension = f64x2.add(tension, pull);
-      if (further) tension = f64x2.add(tension, v128.load(pat + 2 * pitch));
-      tension = v128.and(f64x2.pmax(tension, zero), taut);
-      // It pulled all through the step in which it went slack: it gives back what was too much.
-      const left = v128.andnot(f64x2.gt(last, zero), taut);
-      if (v128.any_true(left)) {
-        const back = f64x2.div(f64x2.mul(last, e), f64x2.sub(was, e));
-        tension = v128.bitselect(back, tension, left);
-      }
-      // An element of no length, which is slack, pulls nowhere.
-      length = f64x2.pmax(length, f64x2.splat(TINY));
+    } else tension = f64x2.mul(slope, e);
+    tension = f64x2.add(tension, pull);
+    if (further) tension = f64x2.add(tension, v128.load(pat + 2 * pitch));
+    tension = v128.and(f64x2.pmax(tension, zero), taut);
+    // It pulled all through the step in which it went slack: it gives back what was too much.
+    const left = v128.andnot(f64x2.gt(last, zero), taut);
+    if (v128.any_true(left)) {
+      const back = f64x2.div(f64x2.mul(last, e), f64x2.sub(was, e));
+      tension = v128.bitselect(back, tension, left);
     }
     const work = f64x2.mul(f64x2.add(last, tension), f64x2.sub(e, was));
     put(t, tension, single);
     put(eat, e, single);
-    put(pat, f64x2.div(tension, length), single);
+    put(pat, f64x2.div(tension, f64x2.pmax(v128.load(pat), tiny)), single);
     if (single) {
       W = f64x2.replace_lane(W, 0, f64x2.extract_lane(W, 0) + f64x2.extract_lane(work, 0));
     } else W = f64x2.add(W, work);

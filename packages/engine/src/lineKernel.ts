@@ -5,10 +5,7 @@
  * Nothing is allocated; nothing throws. Work of stretching is booked by the trapezoid of tension over strain.
  */
 import { GRAVITY } from "./constants.ts";
-import { COLUMN, HEAD, ROWS, ROWS_COLUMN, RUN } from "./lineLayout.ts";
-
-/** Keeps the pull of an element of no length finite; far below any real length [m]. */
-const TINY = 1e-150;
+import { COLUMN, HEAD, ROWS, ROWS_COLUMN, RUN, TINY } from "./lineLayout.ts";
 
 /**
  * One run of elements: their forces, their branches moved on by one step, and behind them the nodes. Once element i has its

@@ -68,9 +68,10 @@ export const RUN = {
   compliance: 32,
   /** (Δt/2h)² of the elements' length h: squared speed of one end about the other → a quarter of the squared angle [s²/m²]. */
   turn: 40,
-  /** The numbers 1 and ½, which the vector kernel reads quicker than it makes them. */
+  /** 1, ½ and the least length that a pull is divided by [m], which the vector kernel reads quicker than it makes them. */
   one: 41,
   half: 42,
+  tiny: 43,
   /** From here: the cubics, five numbers each. */
   table: 44,
 } as const;
@@ -97,6 +98,9 @@ export const ROWS = {
   columns: 10,
 } as const;
 export const ROWS_COLUMN = { before: 0, x: 1, low: 3, high: 5, rows: 7 } as const;
+
+/** Keeps the pull of an element of no length finite; far below any real length [m]. */
+export const TINY = 1e-150;
 
 /** Numbers a run needs with so many cubics. */
 export const runSize = (cubics: number): number => RUN.table + 5 * cubics;

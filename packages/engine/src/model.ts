@@ -3,7 +3,7 @@
  * Built once per run; the step size is chosen here, from the stiffest line at its lightest node.
  */
 import type { LineKernel } from "./lineKernel.ts";
-import { COLUMN, COLUMNS, HEAD, HEAD_SIZE, pitchFor, RUN, runSize } from "./lineLayout.ts";
+import { COLUMN, COLUMNS, HEAD, HEAD_SIZE, pitchFor, RUN, runSize, TINY } from "./lineLayout.ts";
 import { branchStiffness, maxwellStep } from "./maxwell.ts";
 import { buildMesh, type Place } from "./mesh.ts";
 import type { Anchor, LineMake, Material, Problem } from "./problem.ts";
@@ -360,6 +360,7 @@ export function loadLine(line: Line, kernel: LineKernel, step: number): void {
     m[at + RUN.turn] = run.elementLength > 0 ? (0.5 * (step / run.elementLength)) ** 2 : 0;
     m[at + RUN.one] = 1;
     m[at + RUN.half] = 0.5;
+    m[at + RUN.tiny] = TINY;
     m.set(coefficients.decay, at + RUN.decay);
     m.set(coefficients.stiffness, at + RUN.stiffness);
     m.set(coefficients.release, at + RUN.release);
