@@ -20,7 +20,7 @@ describe("check", () => {
     expect(text.err).toBe("");
     expect(text.status).toBe(0);
     for (const words of [
-      "Leash fall 3 m from anchor A",
+      "walker standing in the middle",
       "Main line",
       "Harness tie-in",
       "Before you rely on this",
