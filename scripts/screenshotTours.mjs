@@ -47,6 +47,12 @@ const openPlace = (place) => async (page, size) => {
     await page.getByRole("navigation", { name: "Pages" }).getByRole("button", { name: place }).click();
   else if (place === "Rig") await page.getByRole("button", { name: "Rig", exact: true }).click();
 };
+/** The last group of the rig sheet, opened and at the sheet's head. */
+const openLastGroup = async (page) => {
+  const group = page.getByRole("button", { name: "Anchor B", exact: true });
+  await group.click();
+  await group.evaluate((one) => one.scrollIntoView());
+};
 const openView = (name) => async (page, size) => {
   if (size === "wide") await page.getByRole("navigation", { name: "Views" }).getByRole("button", { name }).click();
   else {
@@ -121,7 +127,7 @@ export const TOURS = [
       { name: "whipping", steps: [choose("View", "Close to the fall")] },
       { name: "whipping-overview", steps: [choose("View", "The whole line"), goTo(9)] },
       { name: "rig", steps: [choose("View", "Close to the fall"), openPlace("Rig")] },
-      { name: "rig-foot", steps: [toView((page) => page.getByRole("textbox", { name: "Length of the leash" }))] },
+      { name: "rig-foot", steps: [openLastGroup] },
       { name: "fault", steps: [fill("Length of the leash", "1.2 parsecs")] },
       {
         name: "compare",

@@ -47,7 +47,9 @@ export function Reasons({ part, outcome }: { part: PartOutcome; outcome: Outcome
               </th>
               <td>
                 × {formatRatio(factor.value)}
-                {factor.spread > 0 && <span className={styles.spread}> ± {formatPercent(factor.spread)}</span>}
+                {factor.spread > 0 && (
+                  <span className={styles.spread}> ± {formatPercent(Number(factor.spread.toPrecision(2)))}</span>
+                )}
               </td>
             </tr>
           ))}
