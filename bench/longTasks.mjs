@@ -98,7 +98,8 @@ async function tasksDuring(act) {
   const take = ({ value }) => events.push(...value);
   session.on("Tracing.dataCollected", take);
   await session.send("Tracing.start", {
-    traceConfig: { includedCategories: ["toplevel", "devtools.timeline"] },
+    // Nothing that notes where a call came from: the engine would parse a module anew for that, within its task.
+    traceConfig: { includedCategories: ["toplevel"] },
     transferMode: "ReportEvents",
   });
   await act();
@@ -110,14 +111,15 @@ async function tasksDuring(act) {
   const mains = new Set(
     events.filter(({ name, args }) => name === "thread_name" && args.name === "CrRendererMain").map(threadOf),
   );
-  // The browser's own pages have main threads as well: ours is the one that calls most functions.
-  const calls = new Map();
+  // The browser's own pages have main threads as well: ours is the one that works most.
+  const isTask = (event) => event.tdur !== undefined && event.name.endsWith("RunTask");
+  const work = new Map();
   for (const event of events)
-    if (event.name === "FunctionCall" && mains.has(threadOf(event)))
-      calls.set(threadOf(event), (calls.get(threadOf(event)) ?? 0) + 1);
-  const [[main] = []] = [...calls].sort((a, b) => b[1] - a[1]);
+    if (isTask(event) && mains.has(threadOf(event)))
+      work.set(threadOf(event), (work.get(threadOf(event)) ?? 0) + event.tdur);
+  const [[main] = []] = [...work].sort((a, b) => b[1] - a[1]);
   return events
-    .filter((event) => threadOf(event) === main && event.tdur !== undefined && event.name.endsWith("RunTask"))
+    .filter((event) => threadOf(event) === main && isTask(event))
     .map(({ tdur }) => tdur / 1000)
     .sort((a, b) => b - a);
 }

@@ -10,7 +10,12 @@ const choose = (label, option) => async (page) => {
   await page.getByRole("combobox", { name: label }).first().click();
   await page.getByRole("option", { name: option }).click();
 };
-const fill = (field, text) => (page) => page.getByRole("textbox", { name: field }).first().fill(text);
+const fill = (field, text) => async (page) => {
+  const box = page.getByRole("textbox", { name: field }).first();
+  // The page's own way of bringing it into sight.
+  await box.focus();
+  await box.fill(text);
+};
 const toView = (locator) => (page) => locator(page).first().scrollIntoViewIfNeeded();
 const toTop = (locator) => (page) =>
   locator(page)
