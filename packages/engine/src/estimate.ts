@@ -6,6 +6,8 @@ import { type Recording, SIGNALS, type SignalName } from "./recording.ts";
  * or two wide, and elements that go slack and snap taut bring it down to about one in a whole fall (THEORY.md).
  */
 const ORDER = 1;
+/** A difference between two meshes of more than this share of a value may be chance, and wants a third run [-]. */
+const DOUBTFUL = 0.1;
 /** Meshes that are nearer to each other than this share say nothing about each other [-]. */
 const LEAST_APART = 0.05;
 
@@ -18,7 +20,7 @@ export interface Uncertainty {
   /** On the walker's drop [m]. */
   readonly drop: number;
   readonly standing: { readonly tension: number; readonly sag: number };
-  /** Whether the same parts failed in the same order on both meshes, tapes aside; where not, no ± means much. */
+  /** Whether the same parts failed in the same order in all runs, tapes aside; where not, no ± means much. */
   readonly sameBreaks: boolean;
 }
 
@@ -32,10 +34,28 @@ export function richardson(value: number, other: number, ratio: number): number 
   return Math.abs((value - other) / (1 - ratio ** -ORDER));
 }
 
-/** ± on the numbers of `run`, from a run of the same problem on another mesh, finer or coarser. */
-export function uncertaintyOf(run: Recording, other: Recording): Uncertainty {
+/** Whether a third run should tell if two meshes differ in a value by what they are, or by chance (see `plusMinus`). */
+export const doubtful = (value: number, other: number): boolean => Math.abs(value - other) > DOUBTFUL * Math.abs(value);
+
+/**
+ * ± on a value from the same on another mesh, and on the same mesh after a change that is too small to matter (`twin`) [the
+ * value's unit]. What comes of chance does not shrink with the mesh and must not be extrapolated: where the twin is half as far off
+ * as the other mesh, the largest difference among the three counts; else Richardson's distance, at least the twin's.
+ */
+export function plusMinus(value: number, other: number, ratio: number, twin?: number): number {
+  const mesh = richardson(value, other, ratio);
+  if (twin === undefined) return mesh;
+  const [apart, chance] = [Math.abs(value - other), Math.abs(value - twin)];
+  return 2 * chance < apart ? Math.max(mesh, chance) : Math.max(apart, chance, Math.abs(twin - other));
+}
+
+/**
+ * ± on the numbers of `run`, from a run of the same problem on another mesh, finer or coarser, and from one on the same mesh after
+ * a change that is too small to matter, where it was made.
+ */
+export function uncertaintyOf(run: Recording, other: Recording, twin?: Recording): Uncertainty {
   const ratio = run.mesh.size / other.mesh.size;
-  const of = (read: (recording: Recording) => number) => richardson(read(run), read(other), ratio);
+  const of = (read: (recording: Recording) => number) => plusMinus(read(run), read(other), ratio, twin && read(twin));
   return {
     sizes: [run.mesh.size, other.mesh.size],
     peaks: Object.fromEntries(
@@ -43,7 +63,7 @@ export function uncertaintyOf(run: Recording, other: Recording): Uncertainty {
     ) as Uncertainty["peaks"],
     drop: of(({ walker }) => walker.drop),
     standing: { tension: of(({ standing }) => standing.tension), sag: of(({ standing }) => standing.sag) },
-    sameBreaks: sameBreaks(run, other),
+    sameBreaks: sameBreaks(run, other) && (twin === undefined || sameBreaks(run, twin)),
   };
 }
 

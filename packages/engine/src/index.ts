@@ -1,7 +1,7 @@
 export { BareLine } from "./bareLine.ts";
 export { cfc60 } from "./cfc60.ts";
 export { GRAVITY } from "./constants.ts";
-export { richardson, sameBreaks, uncertaintyOf } from "./estimate.ts";
+export { doubtful, plusMinus, richardson, sameBreaks, uncertaintyOf } from "./estimate.ts";
 export { type LineKernel, typescriptKernel } from "./lineKernel.ts";
 export { wasmKernel } from "./lineKernelWasm.ts";
 export type * from "./problem.ts";

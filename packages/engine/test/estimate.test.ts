@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { richardson, sameBreaks, uncertaintyOf } from "../src/index.ts";
+import { doubtful, plusMinus, richardson, sameBreaks, uncertaintyOf } from "../src/index.ts";
 import { CUT, FALL, run } from "./rigs.ts";
 
 describe("the distance from an endlessly fine mesh", () => {
@@ -11,6 +11,24 @@ describe("the distance from an endlessly fine mesh", () => {
 
   it("is not told from two runs of one mesh", () => {
     for (const ratio of [1, 1.04, 0.97, 0, Number.NaN]) expect(() => richardson(1, 2, ratio)).toThrow(/say nothing/);
+  });
+});
+
+describe("the ± with a third run that differs by chance alone", () => {
+  it("is not extrapolated where chance is what sets the meshes apart, and covers all three", () => {
+    expect(plusMinus(3600, 2000, 2, 2400)).toBe(1600);
+    expect(plusMinus(3000, 2900, 2, 3400)).toBe(500);
+  });
+
+  it("is Richardson's distance where chance is small, and never less than chance", () => {
+    expect(plusMinus(3600, 3000, 2, 3590)).toBe(1200);
+    expect(plusMinus(3000, 3001, 0.5, 3000.4)).toBe(1);
+    expect(plusMinus(3600, 3000, 2)).toBe(1200);
+  });
+
+  it("is asked for when meshes differ by more than a tenth of the value", () => {
+    expect(doubtful(1000, 1101)).toBe(true);
+    expect(doubtful(1000, 901)).toBe(false);
   });
 });
 

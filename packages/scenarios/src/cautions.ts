@@ -51,7 +51,7 @@ const few = (count: number, of: number) => (count === of ? `All ${of}` : `${coun
  * demonstration rig, whose walkers differ by a milligram at most: from 5 % below the mean to 8 % above it; a gram changed one by 12 %.
  */
 const CHANCE =
-  "Where a slack line snaps taut, loads are partly a matter of chance: a gram more or less on the walker can change one by a tenth. Do not count on a margin that is only just met.";
+  "Where a slack line snaps taut, loads are partly a matter of chance: a gram more or less on the walker can change one by a tenth, and the pull on the harness by a third where the main line fails during a catch. Do not count on a margin that is only just met.";
 
 /** What the runs leave open: chance, what-ifs not run, a coarse mesh, loads without a ±. */
 function ofTheRuns({ hasBackup, reduced, coarse, withoutUncertainty = [] }: CautionFacts): string[] {

@@ -1,13 +1,16 @@
-/** A ± for the load of every part: its governing what-if once more on another mesh. */
-import { type Accuracy, type Recording, richardson, sameBreaks } from "@secondline/engine";
+/** A ± for the load of every part: its governing what-if once more on another mesh, and where that differs much once more on its own. */
+import { type Accuracy, doubtful, plusMinus, type Recording, sameBreaks } from "@secondline/engine";
 import type { Rig } from "@secondline/rig";
 import { partLoads, webbingLoads } from "./loads.ts";
 import type { PartOutcome, WhatIf } from "./outcome.ts";
 import type { RigStrengths } from "./rigStrengths.ts";
-import { type CatchTimes, otherMesh, runWith } from "./runWhatIf.ts";
+import { type CatchTimes, otherMesh, runWith, twinOf } from "./runWhatIf.ts";
+
+/** Runs that a what-if may take here: on either mesh, and where those differ much one that tells chance from mesh. */
+const RUNS = 3;
 
 /**
- * Runs what governs on both meshes; returns ± per part id [N]. A part whose second run fails, or parts other things than
+ * Runs what governs again; returns ± per part id [N]. A part whose other runs fail, or part other things than
  * the first, gets none: it is then not known how far its load may be off. Yields the share done.
  */
 export function* loadUncertainty(
@@ -20,20 +23,36 @@ export function* loadUncertainty(
   const governing = [...new Set(parts.map((part) => part.whatIf))];
   const found = new Map<string, number>();
   const catches: Record<Accuracy, CatchTimes> = { quick: new Map(), standard: new Map(), fine: new Map() };
+  const weighed = function* (
+    share: (done: number) => number,
+    of: Rig,
+    index: number,
+    mesh: Accuracy,
+    times: CatchTimes,
+  ) {
+    const work = runWith(of, whatIfs[index]!, strengths, { accuracy: mesh }, times);
+    let step = work.next();
+    for (; !step.done; step = work.next()) yield share(step.value);
+    return step.value.outcome.ok ? step.value.recording : undefined;
+  };
+  const twin = twinOf(rig);
+  const twinCatches: CatchTimes = new Map();
+  const other = otherMesh(accuracy);
   for (const [g, index] of governing.entries()) {
-    const runs: Recording[] = [];
-    for (const [m, mesh] of [accuracy, otherMesh(accuracy)].entries()) {
-      const work = runWith(rig, whatIfs[index]!, strengths, { accuracy: mesh }, catches[mesh]);
-      let step = work.next();
-      for (; !step.done; step = work.next()) yield (g + (m + step.value) / 2) / governing.length;
-      if (step.value.recording && step.value.outcome.ok) runs.push(step.value.recording);
-    }
-    const [first, second] = runs;
+    const share = (k: number) => (done: number) => (g + (k + done) / RUNS) / governing.length;
+    const first = yield* weighed(share(0), rig, index, accuracy, catches[accuracy]);
+    const second = yield* weighed(share(1), rig, index, other, catches[other]);
     if (!first || !second || !sameBreaks(first, second)) continue;
+    const loads = parts
+      .filter((part) => part.whatIf === index)
+      .map((part) => ({ part, of: (run: Recording) => loadOf(part, rig, run, strengths) }));
+    const isDoubtful = loads.some(({ of }) => doubtful(of(first) ?? 0, of(second) ?? 0));
+    const third = isDoubtful ? yield* weighed(share(2), twin, index, accuracy, twinCatches) : undefined;
+    if (isDoubtful && !(third && sameBreaks(first, third))) continue;
     const ratio = first.mesh.size / second.mesh.size;
-    for (const part of parts.filter((one) => one.whatIf === index)) {
-      const [a, b] = [first, second].map((run) => loadOf(part, rig, run, strengths));
-      if (a !== undefined && b !== undefined) found.set(part.id, richardson(a, b, ratio));
+    for (const { part, of } of loads) {
+      const [a, b] = [of(first), of(second)];
+      if (a !== undefined && b !== undefined) found.set(part.id, plusMinus(a, b, ratio, third && of(third)));
     }
   }
   return found;
