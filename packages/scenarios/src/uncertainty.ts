@@ -6,8 +6,22 @@ import type { PartOutcome, WhatIf } from "./outcome.ts";
 import type { RigStrengths } from "./rigStrengths.ts";
 import { type CatchTimes, otherMesh, runWith, twinOf } from "./runWhatIf.ts";
 
-/** Runs that a what-if may take here: on either mesh, and where those differ much one that tells chance from mesh. */
-const RUNS = 3;
+/** One of the ways in which a what-if is run again. */
+interface Way {
+  readonly rig: Rig;
+  readonly accuracy: Accuracy;
+  readonly catches: CatchTimes;
+}
+
+/** Runs a what-if one way; nothing where that fails. Yields the share done. */
+function* recordingOf(
+  { rig, accuracy, catches }: Way,
+  whatIf: WhatIf,
+  strengths: RigStrengths,
+): Generator<number, Recording | undefined, void> {
+  const { outcome, recording } = yield* runWith(rig, whatIf, strengths, { accuracy }, catches);
+  return outcome.ok ? recording : undefined;
+}
 
 /**
  * Runs what governs again; returns ± per part id [N]. A part whose other runs fail, or part other things than
@@ -22,32 +36,24 @@ export function* loadUncertainty(
 ): Generator<number, ReadonlyMap<string, number>, void> {
   const governing = [...new Set(parts.map((part) => part.whatIf))];
   const found = new Map<string, number>();
-  const catches: Record<Accuracy, CatchTimes> = { quick: new Map(), standard: new Map(), fine: new Map() };
-  const weighed = function* (
-    share: (done: number) => number,
-    of: Rig,
-    index: number,
-    mesh: Accuracy,
-    times: CatchTimes,
-  ) {
-    const work = runWith(of, whatIfs[index]!, strengths, { accuracy: mesh }, times);
-    let step = work.next();
-    for (; !step.done; step = work.next()) yield share(step.value);
-    return step.value.outcome.ok ? step.value.recording : undefined;
-  };
-  const twin = twinOf(rig);
-  const twinCatches: CatchTimes = new Map();
-  const other = otherMesh(accuracy);
+  const way = (of: Rig, mesh: Accuracy): Way => ({ rig: of, accuracy: mesh, catches: new Map() });
+  // On either mesh, and where those differ much one that tells chance from mesh.
+  const ways = [way(rig, accuracy), way(rig, otherMesh(accuracy)), way(twinOf(rig), accuracy)];
   for (const [g, index] of governing.entries()) {
-    const share = (k: number) => (done: number) => (g + (k + done) / RUNS) / governing.length;
-    const first = yield* weighed(share(0), rig, index, accuracy, catches[accuracy]);
-    const second = yield* weighed(share(1), rig, index, other, catches[other]);
+    const run = function* (k: number): Generator<number, Recording | undefined, void> {
+      const work = recordingOf(ways[k]!, whatIfs[index]!, strengths);
+      let step = work.next();
+      for (; !step.done; step = work.next()) yield (g + (k + step.value) / ways.length) / governing.length;
+      return step.value;
+    };
+    const first = yield* run(0);
+    const second = yield* run(1);
     if (!first || !second || !sameBreaks(first, second)) continue;
     const loads = parts
       .filter((part) => part.whatIf === index)
       .map((part) => ({ part, of: (run: Recording) => loadOf(part, rig, run, strengths) }));
     const isDoubtful = loads.some(({ of }) => doubtful(of(first) ?? 0, of(second) ?? 0));
-    const third = isDoubtful ? yield* weighed(share(2), twin, index, accuracy, twinCatches) : undefined;
+    const third = isDoubtful ? yield* run(2) : undefined;
     if (isDoubtful && !(third && sameBreaks(first, third))) continue;
     const ratio = first.mesh.size / second.mesh.size;
     for (const { part, of } of loads) {
