@@ -3,11 +3,11 @@
  * whoever wants the line without the rig. It runs on the same kernels as a whole rig.
  */
 import { GRAVITY } from "./constants.ts";
+import { endOf, type Line, loadLine, plainLine, stepLimit } from "./line.ts";
 import { stretchEnergy } from "./lineEnergy.ts";
 import type { LineKernel } from "./lineKernel.ts";
 import { fastestKernel } from "./lineKernelWasm.ts";
 import { COLUMN, HEAD, RUN } from "./lineLayout.ts";
-import { endOf, type Line, loadLine, plainLine, stepLimit } from "./model.ts";
 import type { LineMake } from "./problem.ts";
 import { hangChain, type Piece } from "./statics/hangPieces.ts";
 import { tensionAt } from "./tensionCurve.ts";

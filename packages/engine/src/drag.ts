@@ -1,6 +1,7 @@
 /** Air drag: ½·ρ·C_d·d·|v|·v per natural length on the velocity across the line, ½·ρ·(C_d·A)·|v|·v on the walker. */
+
+import type { Line } from "./line.ts";
 import { COLUMN } from "./lineLayout.ts";
-import type { Line } from "./model.ts";
 import type { Problem } from "./problem.ts";
 
 /** Gives every inner node and the walker the impulse of one step; returns the energy taken [J]. */

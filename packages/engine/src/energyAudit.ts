@@ -5,10 +5,11 @@
 import { GRAVITY } from "./constants.ts";
 import type { LedgerKeeper } from "./energyLedger.ts";
 import type { Leash } from "./leash.ts";
-import type { LegAnchor, LineEnd } from "./lineEnds.ts";
+import type { LegAnchor } from "./legAnchor.ts";
+import type { Line } from "./line.ts";
+import type { LineEnd } from "./lineEnds.ts";
 import { heightEnergy, kineticEnergy, stretchEnergy } from "./lineEnergy.ts";
 import { COLUMN } from "./lineLayout.ts";
-import type { Line } from "./model.ts";
 import type { Problem } from "./problem.ts";
 import type { RingContact } from "./ringContact.ts";
 

@@ -2,8 +2,10 @@
  * Nodes that move as one: connections and tapes between main line and backup, and the seam of a planned cut. No spring and no
  * extra stiffness: the nodes' momenta are shared after every step, and the impulse that this takes is the force in the joint.
  */
+
+import type { Line } from "./line.ts";
 import { COLUMN } from "./lineLayout.ts";
-import type { Joint, Line } from "./model.ts";
+import type { Joint } from "./model.ts";
 
 /**
  * Time constant of a first-order low-pass at 100 Hz, the corner of CFC 60 [s]. From step to step a joint's force holds the

@@ -3,66 +3,11 @@
  * or free after a cut. Also the weblock that lets webbing slip at a constant force.
  */
 import { GRAVITY } from "./constants.ts";
+import type { Line } from "./line.ts";
 import { COLUMN, HEAD, RUN } from "./lineLayout.ts";
-import { anchorOf, chordDirection, type Line } from "./model.ts";
+import { anchorOf, chordDirection } from "./model.ts";
 import type { Problem } from "./problem.ts";
-import type { LegRest } from "./statics/legs.ts";
 import { energyAt, slopeAt, tensionAt } from "./tensionCurve.ts";
-
-/** Mass of a master point when the problem gives none [kg]. */
-export const MASTER_MASS = 0.5;
-
-/** An anchor's master point on its legs. */
-export class LegAnchor {
-  readonly end: "A" | "B";
-  readonly legs: readonly LegRest[];
-  /** Position and velocity. */
-  readonly state = new Float64Array(6);
-  readonly mass: number;
-  readonly whole: boolean[];
-  readonly tensions: Float64Array;
-  readonly peaks: Float64Array;
-
-  constructor(end: "A" | "B", legs: readonly LegRest[], position: Float64Array, mass: number) {
-    this.end = end;
-    this.legs = legs;
-    this.state.set(position);
-    this.mass = mass;
-    this.whole = legs.map(() => true);
-    this.tensions = new Float64Array(legs.length);
-    this.peaks = new Float64Array(legs.length);
-  }
-
-  /** Adds the legs' pull at the present position to `force`. */
-  pull(force: Float64Array): void {
-    for (let k = 0; k < this.legs.length; k++) {
-      const { leg, rock, length } = this.legs[k]!;
-      const dx = rock[0] - this.state[0]!;
-      const dy = rock[1] - this.state[1]!;
-      const dz = rock[2] - this.state[2]!;
-      const distance = Math.sqrt(dx * dx + dy * dy + dz * dz);
-      const tension = this.whole[k] ? Math.max(0, leg.stiffness * (distance - length)) : 0;
-      this.tensions[k] = tension;
-      if (tension > this.peaks[k]!) this.peaks[k] = tension;
-      force[0] = force[0]! + (tension * dx) / distance;
-      force[1] = force[1]! + (tension * dy) / distance;
-      force[2] = force[2]! + (tension * dz) / distance;
-    }
-  }
-
-  stored(): number {
-    let energy = 0;
-    for (let k = 0; k < this.legs.length; k++) energy += this.legStored(k);
-    return energy;
-  }
-
-  legStored(k: number): number {
-    if (!this.whole[k]) return 0;
-    const { leg, rock, length } = this.legs[k]!;
-    const beyond = Math.hypot(rock[0] - this.state[0]!, rock[1] - this.state[1]!, rock[2] - this.state[2]!) - length;
-    return beyond > 0 ? 0.5 * leg.stiffness * beyond * beyond : 0;
-  }
-}
 
 export type EndKind = "fixed" | "spring" | "legs" | "free";
 
@@ -117,6 +62,16 @@ export class LineEnd {
   get load(): number {
     const tension = this.#m[this.#tension]!;
     return tension > 0 && this.kind !== "free" ? tension : 0;
+  }
+
+  /** Of the end node [kg]. */
+  get mass(): number {
+    return this.line.masses[this.node]!;
+  }
+  /** Puts the end node where it is told, at the velocity it is told. */
+  place(state: Float64Array): void {
+    const { base, pitch } = this.line;
+    for (let c = 0; c < 6; c++) this.#m[base + c * pitch + this.node] = state[c]!;
   }
 
   /** Adds the line's pull on this end to `force`. */

@@ -1,7 +1,7 @@
 /** Energy held in a line, read from the kernel's memory; for the audit, outside the hot loop. */
 import { GRAVITY } from "./constants.ts";
+import type { Line, Run } from "./line.ts";
 import { COLUMN, RUN } from "./lineLayout.ts";
-import type { Line, Run } from "./model.ts";
 import { energyAt, overdrawn } from "./tensionCurve.ts";
 
 /** Energy of one element in slow-pull stretch and branches, at the positions and states in memory [J]. */

@@ -1,7 +1,8 @@
 /** A line's state in the kernel's memory: put there at rest, read element by element, and an element taken out of it. */
+
+import type { Line } from "./line.ts";
 import { elementEnergy } from "./lineEnergy.ts";
 import { COLUMN, MOST_BRANCHES, RUN } from "./lineLayout.ts";
-import type { Line } from "./model.ts";
 import { tensionAt } from "./tensionCurve.ts";
 
 /** Places a line's nodes [m, xyz of every node], at rest and with its branches relaxed: q = 0, so r = −B·ε. */

@@ -5,9 +5,9 @@
 import { SIGNAL_RATE } from "./constants.ts";
 import { ElementPeakFinder, rowsMemory } from "./elementPeaks.ts";
 import { PeakFinder } from "./filteredPeak.ts";
+import type { Line } from "./line.ts";
 import type { LineKernel } from "./lineKernel.ts";
 import { COLUMN } from "./lineLayout.ts";
-import type { Line } from "./model.ts";
 import type { ElementPeaks, Peak } from "./recording.ts";
 
 /** Numbers (4 bytes each) that positions may take; tensions take a third of that. */

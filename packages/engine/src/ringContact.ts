@@ -4,9 +4,10 @@
  *
  * Symbols: p point of the curve, n direction from p to the ring, t tangent, N normal force [N], J impulse [N·s].
  */
+
+import type { Line } from "./line.ts";
 import { COLUMN } from "./lineLayout.ts";
 import { makeWeights, weighLine } from "./lineWeights.ts";
-import type { Line } from "./model.ts";
 
 /** Slowest speed at which ξ may follow along the line, on top of the ring's own relative speed [m/s]. */
 const FOLLOW = 2;

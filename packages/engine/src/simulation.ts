@@ -6,15 +6,19 @@ import { GRAVITY } from "./constants.ts";
 import { addDrag } from "./drag.ts";
 import { EnergyAudit, type Spent } from "./energyAudit.ts";
 import { LedgerKeeper } from "./energyLedger.ts";
+import { Failures } from "./failures.ts";
+import { Feet } from "./feet.ts";
 import { groundHeight } from "./groundProfile.ts";
-import { type JointState, Joints } from "./joints.ts";
+import { Joints } from "./joints.ts";
 import { Leash } from "./leash.ts";
-import { LegAnchor, LineEnd, MASTER_MASS } from "./lineEnds.ts";
+import { LegAnchor, MASTER_MASS } from "./legAnchor.ts";
+import { type Line, loadLine } from "./line.ts";
+import { LineEnd } from "./lineEnds.ts";
 import type { LineKernel } from "./lineKernel.ts";
 import { fastestKernel } from "./lineKernelWasm.ts";
-import { COLUMN, HEAD } from "./lineLayout.ts";
-import { killElement, lostNode, nodePosition, placeAtRest } from "./lineState.ts";
-import { anchorOf, buildModel, type Line, loadLine, type Model, type ModelOptions } from "./model.ts";
+import { HEAD } from "./lineLayout.ts";
+import { lostNode, placeAtRest } from "./lineState.ts";
+import { anchorOf, buildModel, type Model, type ModelOptions } from "./model.ts";
 import type { Problem } from "./problem.ts";
 import { Recorder, recorderMemory } from "./recorder.ts";
 import type { RunEvent } from "./recording.ts";
@@ -30,8 +34,6 @@ export interface SimulationOptions extends ModelOptions {
 export const CHANNELS = 8;
 /** Channel of the walker's height. */
 const HEIGHT = 7;
-/** Speed of the release wave when a line has just parted, as a share of the true one: others wait for it before they may part. */
-const RELEASE_WAIT = 1e-3;
 
 export type Status = "running" | "done" | "diverged";
 
@@ -62,20 +64,13 @@ export class Simulation {
   /** Per line, in the kernel's memory: out[0] is the work that stretching took [J], out[1] the largest excess over strength [N]. */
   readonly #out: readonly Float64Array[];
   readonly #values: Float64Array;
-  readonly #force = new Float64Array(3);
-  readonly #lastBreak: { time: number; element: number }[];
   readonly #audit: EnergyAudit;
   readonly #spent: Spent = { parted: 0, slipped: 0, dragged: 0, feet: 0, leash: 0, lines: [0, 0] };
-  #feetPending = 0;
-  #feetSpeed = 0;
-  /** Pull at which leash or ring parts [N]. */
-  readonly #leashStrength: number;
-  #cutDone: boolean;
-  #legDone: boolean;
+  readonly #feet: Feet;
+  readonly #failures: Failures;
   #taut = false;
   /** Per line, whether it is on record that the ring ran off it. */
   readonly #ringOff = [false, false];
-  #footForce: number;
 
   constructor(problem: Problem, options: SimulationOptions = {}) {
     this.problem = problem;
@@ -109,14 +104,15 @@ export class Simulation {
       step,
     );
     this.leash.relax(this.#leashSpan());
-    this.#leashStrength = Math.min(
-      problem.leash.strength ?? Number.POSITIVE_INFINITY,
-      problem.ring.strength ?? Number.POSITIVE_INFINITY,
-    );
     const { legs } = this.rest;
     this.legAnchors = (["A", "B"] as const).flatMap((end) =>
       legs[end].length > 0
-        ? [new LegAnchor(end, legs[end], this.rest.masters[end], anchorOf(problem, end).mass ?? MASTER_MASS)]
+        ? [
+            new LegAnchor(end, legs[end], this.rest.masters[end], {
+              mass: anchorOf(problem, end).mass ?? MASTER_MASS,
+              step,
+            }),
+          ]
         : [],
     );
     this.#ends = this.#lines.flatMap((line) =>
@@ -132,28 +128,26 @@ export class Simulation {
       channels: this.#values.length,
     });
     this.#out = this.#lines.map(({ head }) => m.subarray(head + HEAD.work, head + HEAD.excess + 1));
-    this.#lastBreak = this.#lines.map(() => ({ time: Number.NEGATIVE_INFINITY, element: 0 }));
-    this.#cutDone = problem.cut === undefined;
-    this.#legDone = problem.legFailure === undefined;
-    this.#footForce = problem.start === "standing" ? problem.walker.mass * GRAVITY : 0;
-    this.#audit = this.#makeAudit();
-  }
-
-  #makeAudit(): EnergyAudit {
+    this.#feet = new Feet(problem, this.model, m, this.#walker);
     const parts = {
-      problem: this.problem,
-      memory: this.#kernel.memory,
+      problem,
+      model: this.model,
+      memory: m,
       lines: this.#lines,
       out: this.#out,
       ends: this.#ends,
       contacts: this.#contacts,
       legAnchors: this.legAnchors,
       leash: this.leash,
+      joints: this.joints,
       ring: this.#ring,
       walker: this.#walker,
       leashSpan: () => this.#leashSpan(),
+      spent: this.#spent,
+      events: this.events,
     };
-    return new EnergyAudit(parts, this.#spent, this.ledger);
+    this.#failures = new Failures(parts);
+    this.#audit = new EnergyAudit(parts, this.#spent, this.ledger);
   }
 
   get time(): number {
@@ -187,10 +181,7 @@ export class Simulation {
   #step(): void {
     const { step } = this.model;
     const t = this.time;
-    if (!this.#cutDone && t >= this.problem.cut!.time) this.#cut(t);
-    if (!this.#legDone && t >= this.problem.legFailure!.time) this.#failLeg(t);
-    const { slip } = this.problem.main;
-    if (slip) this.#slip(slip, t);
+    this.#failures.plan(this.steps);
     const auditing = this.#audit.due(t);
     if (auditing) this.#audit.open();
     if (t >= this.recorder.nextFrame) {
@@ -202,18 +193,23 @@ export class Simulation {
       this.lowestTime = t;
     }
     const contacts = this.#contacts;
-    if (this.#footForce > 0) this.#feetSpeed = this.#feetParting();
+    if (this.#feet.pushing) this.#feet.begin();
     for (let k = 0; k < contacts.length; k++) contacts[k]!.push(this.#ring);
     for (let k = 0; k < contacts.length; k++) if (contacts[k]!.force > 0) this.#addImpulse(contacts[k]!.impulse);
     this.#pullLeash();
     this.#kernel.step(this.model.main.head);
     for (let k = 0; k < contacts.length; k++) contacts[k]!.pushLine();
-    if (this.#footForce > 0) this.#letGo(step, t);
-    if (slip) this.#out[0]![0] = this.#out[0]![0]! + this.#ends[0]!.missedWork() + this.#ends[1]!.missedWork();
+    const pushing = this.#feet.pushing;
+    if (pushing) this.#pushFeet();
+    if (this.problem.main.slip)
+      this.#out[0]![0] = this.#out[0]![0]! + this.#ends[0]!.missedWork() + this.#ends[1]!.missedWork();
     for (let k = 0; k < this.#ends.length; k++) if (this.#ends[k]!.kind !== "fixed") this.#ends[k]!.move();
-    for (let k = 0; k < this.legAnchors.length; k++) this.#moveAnchor(this.legAnchors[k]!, step, t);
+    for (let k = 0; k < this.legAnchors.length; k++) {
+      this.legAnchors[k]!.move(this.#ends);
+      this.#failures.checkLegs(this.legAnchors[k]!, this.steps);
+    }
     this.joints.bind(this.steps);
-    if (this.#feetPending > 0) this.#bookFeet();
+    if (pushing) this.#bookFeet();
     for (let k = 0; k < contacts.length; k++) contacts[k]!.book(this.#ring);
     this.#moveParticles();
     if (this.steps === this.recorder.nextRow) this.recorder.row();
@@ -222,7 +218,7 @@ export class Simulation {
     if (auditing) this.#audit.close(t);
     // Between two steps, where velocities are those of the motion: within one, the contact has kicked its nodes already.
     if (this.problem.airDensity !== undefined) this.#drag(step);
-    this.#checkBreaks();
+    this.#failures.check(this.steps);
     this.steps++;
     this.#checkEnd();
   }
@@ -261,76 +257,20 @@ export class Simulation {
     }
   }
 
-  /** The feet: up on the walker, down on the line's point, falling to nothing over `letGo`. */
-  #letGo(step: number, t: number): void {
-    if (this.#footForce === 0) return;
-    const letGo = this.problem.letGo ?? 0;
-    const force = t < letGo ? this.problem.walker.mass * GRAVITY * (1 - t / letGo) : 0;
-    this.#footForce = force;
-    if (force === 0) {
-      this.#note({ time: t, kind: "letGo", part: "walker", position: this.#at(this.#walker) });
-      return;
-    }
-    const { main, start } = this.model;
-    const m = this.#kernel.memory;
-    const Z = main.base + COLUMN.Z * main.pitch + start;
-    const VZ = main.base + COLUMN.VZ * main.pitch + start;
-    // The kernel has moved the node. Where the line will be cut under the feet, the seam's two nodes share the impulse.
-    const change = force * step * m[main.base + COLUMN.IM * main.pitch + start]!;
-    m[VZ] = m[VZ]! - change;
-    m[Z] = m[Z]! - step * change;
-    this.#walker[5] = this.#walker[5]! + (force * step) / this.problem.walker.mass;
-    this.#feetPending = force;
+  #pushFeet(): void {
+    this.#feet.push(this.steps);
+    if (this.#feet.pushing) return;
+    this.#note({ time: this.time, kind: "letGo", part: "walker", position: this.#at(this.#walker) });
+  }
+
+  #bookFeet(): void {
+    this.#feet.book();
+    this.ledger.now.feet = this.#feet.workNow;
+    this.#spent.feet = this.#feet.work;
   }
 
   #drag(step: number): void {
     this.#spent.dragged += addDrag(this.#lines, this.#kernel.memory, this.problem, this.#walker, step);
-  }
-
-  #moveAnchor(anchor: LegAnchor, step: number, t: number): void {
-    const { state } = anchor;
-    const force = this.#force;
-    force.fill(0);
-    anchor.pull(force);
-    let mass = anchor.mass;
-    for (const end of this.#ends) {
-      if (end.end !== anchor.end || end.kind !== "legs") continue;
-      end.addForce(force);
-      mass += end.line.masses[end.node]!;
-    }
-    for (let c = 0; c < 3; c++) {
-      state[3 + c] = state[3 + c]! + step * (force[c]! / mass - (c === 2 ? GRAVITY : 0));
-      state[c] = state[c]! + step * state[3 + c]!;
-    }
-    const m = this.#kernel.memory;
-    for (const { line, node, end, kind } of this.#ends) {
-      if (end !== anchor.end || kind !== "legs") continue;
-      for (let c = 0; c < 6; c++) m[line.base + c * line.pitch + node] = state[c]!;
-    }
-    for (let k = 0; k < anchor.legs.length; k++) {
-      const strength = anchor.legs[k]!.leg.strength ?? Number.POSITIVE_INFINITY;
-      if (anchor.whole[k] && anchor.tensions[k]! > strength) this.#partLeg(anchor, k, t, "break");
-    }
-  }
-
-  #partLeg(anchor: LegAnchor, k: number, t: number, kind: "break" | "cut"): void {
-    this.#spent.parted += anchor.legStored(k);
-    anchor.whole[k] = false;
-    this.#note({
-      time: t,
-      kind,
-      part: anchor.end === "A" ? "anchorA" : "anchorB",
-      at: k,
-      value: anchor.tensions[k]!,
-      position: this.#at(anchor.state),
-    });
-  }
-
-  #failLeg(t: number): void {
-    this.#legDone = true;
-    const failure = this.problem.legFailure!;
-    const anchor = this.legAnchors.find(({ end }) => end === failure.anchor)!;
-    this.#partLeg(anchor, failure.leg, t, "cut");
   }
 
   #sample(): void {
@@ -346,102 +286,6 @@ export class Simulation {
     // Connections come before tapes.
     for (let k = CHANNELS; k < v.length; k++) v[k] = states[k - CHANNELS]!.force;
     this.recorder.sample(v);
-  }
-
-  #cut(t: number): void {
-    this.#cutDone = true;
-    const { main } = this.model;
-    const at = this.problem.cut!.at;
-    const node = at <= 0 || main.seam < 0 ? (at < 0.5 ? 0 : main.nodes - 1) : main.seam;
-    if (node === main.seam) this.joints.cutSeam();
-    else this.#release(node === 0 ? "A" : "B");
-    this.#restretch(0);
-    const position = nodePosition(main, this.#kernel.memory, node);
-    this.#note({ time: t, kind: "cut", part: "main", at, position });
-    this.#lastBreak[0] = { time: t, element: Math.min(node, main.elements - 1) };
-  }
-
-  #release(end: "A" | "B"): void {
-    const which = this.#ends.find((one) => one.line.name === "main" && one.end === end)!;
-    // What the anchor's own spring holds goes with the line that held it.
-    this.#spent.parted += which.stored();
-    which.release();
-    if (end === "A") this.#contacts[0]!.freeA = true;
-    else this.#contacts[0]!.freeB = true;
-  }
-
-  #restretch(k: number): void {
-    const line = this.#lines[k]!;
-    const m = this.#kernel.memory;
-    const wholeSeam = !this.#cutDone || line.seam < 0;
-    this.#contacts[k]!.restretch(
-      (e) => m[line.base + COLUMN.IL * line.pitch + e] === 0 && !(wholeSeam && e === line.seam),
-    );
-  }
-
-  /** Weblocks let webbing through where this step would load them beyond their slip load. */
-  #slip(slip: { readonly A?: number; readonly B?: number }, t: number): void {
-    for (let k = 0; k < 2; k++) {
-      const end = this.#ends[k]!;
-      const load = slip[end.end];
-      const lost = load === undefined ? 0 : end.slip(load);
-      if (lost === 0) continue;
-      this.#spent.slipped += lost;
-      this.#spent.lines[0] += lost;
-      const part = `weblock${end.end}`;
-      if (!this.events.some((event) => event.part === part)) this.#note({ time: t, kind: "slip", part, value: load! });
-    }
-  }
-
-  #checkBreaks(): void {
-    const pull = this.leash.tension;
-    if (pull > this.#leashStrength) this.#partLeash(this.time, pull);
-    const { states } = this.joints;
-    for (let k = 0; k < states.length; k++) {
-      if (states[k]!.force > states[k]!.joint.strength) this.#partJoint(states[k]!);
-    }
-    for (let k = 0; k < this.#lines.length; k++) if (this.#out[k]![1]! > 0) this.#partElement(k, this.time);
-  }
-
-  #partLeash(time: number, pull: number): void {
-    const part = pull > (this.problem.leash.strength ?? Number.POSITIVE_INFINITY) ? "leash" : "ring";
-    this.#spent.leash = this.leash.part(this.#leashSpan());
-    this.#spent.parted += this.#spent.leash;
-    this.#note({ time, kind: "break", part, value: pull, position: this.#at(this.#ring) });
-  }
-
-  #partJoint(state: JointState): void {
-    const { kind, at, main: node } = state.joint;
-    const position = nodePosition(this.model.main, this.#kernel.memory, node);
-    this.#note({ time: this.time, kind: "break", part: kind, at, value: state.force, position });
-    this.joints.part(state);
-  }
-
-  /** Parts the element most over its strength, unless the line has just parted and the release is still on its way there. */
-  #partElement(k: number, t: number): void {
-    const line = this.#lines[k]!;
-    const m = this.#kernel.memory;
-    const T = line.base + COLUMN.T * line.pitch;
-    const S = line.base + COLUMN.S * line.pitch;
-    const last = this.#lastBreak[k]!;
-    let worst = -1;
-    let excess = 0;
-    for (let e = 0; e < line.elements; e++) {
-      const over = m[T + e]! - m[S + e]!;
-      const away = Math.abs(e - last.element);
-      if (over <= excess || t - last.time < RELEASE_WAIT + 2 * away * this.model.step) continue;
-      worst = e;
-      excess = over;
-    }
-    if (worst < 0) return;
-    const value = m[T + worst]!;
-    const held = killElement(line, m, worst, this.#out[k]!);
-    this.#spent.parted += held;
-    this.#spent.lines[k as 0 | 1] += held;
-    this.#lastBreak[k] = { time: t, element: worst };
-    this.#restretch(k);
-    const at = 0.5 * (line.fractions[worst]! + line.fractions[worst + 1]!);
-    this.#note({ time: t, kind: "break", part: line.name, at, value, position: nodePosition(line, m, worst) });
   }
 
   #checkEnd(): void {
@@ -487,21 +331,5 @@ export class Simulation {
   }
   #note(event: RunEvent): void {
     this.events.push(event);
-  }
-
-  /** Speed at which walker and line's point part, upward on the walker [m/s]. */
-  #feetParting(): number {
-    const { main, start } = this.model;
-    return this.#walker[5]! - this.#kernel.memory[main.base + COLUMN.VZ * main.pitch + start]!;
-  }
-
-  /** Work of the feet over the step, at the mean of the speeds before and after it. */
-  #bookFeet(): void {
-    if (this.#feetPending === 0) return;
-    const half = 0.5 * this.#feetPending * this.model.step;
-    // An audit of this step sees the work up to x(t): half of the step's.
-    this.ledger.now.feet = this.#spent.feet + half * this.#feetSpeed;
-    this.#spent.feet = this.ledger.now.feet + half * this.#feetParting();
-    this.#feetPending = 0;
   }
 }

@@ -1,6 +1,7 @@
 /** A first shape of the backup: catenaries between ends, joints and ring. */
 import { bayTension } from "../catenary.ts";
-import type { Line, Model } from "../model.ts";
+import type { Line } from "../line.ts";
+import type { Model } from "../model.ts";
 import { hangPieces } from "./hangPieces.ts";
 import type { Numbering } from "./numbering.ts";
 

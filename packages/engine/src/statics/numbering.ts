@@ -1,5 +1,6 @@
 /** Which point of the statics problem each node of the lines is. */
-import type { Line, Model } from "../model.ts";
+import type { Line } from "../line.ts";
+import type { Model } from "../model.ts";
 import type { Legs } from "./legs.ts";
 
 /** Which point each node is; joined nodes share one. Rock points of the legs come last. */

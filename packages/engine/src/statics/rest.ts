@@ -2,7 +2,8 @@
  * The rig at rest: turns a model into a statics problem, with starting shapes from catenaries, and reads the answer back.
  */
 import { GRAVITY } from "../constants.ts";
-import { anchorOf, chordDirection, type Line, type Model } from "../model.ts";
+import type { Line } from "../line.ts";
+import { anchorOf, chordDirection, type Model } from "../model.ts";
 import { tensionAt, tensionCurve } from "../tensionCurve.ts";
 import { findEquilibrium } from "./equilibrium.ts";
 import { hangBackup } from "./hangBackup.ts";

@@ -1,6 +1,7 @@
 /** Where everything is at t = 0, and what the rig carries standing still. */
 import { GRAVITY } from "../constants.ts";
-import type { Line, Model } from "../model.ts";
+import type { Line } from "../line.ts";
+import type { Model } from "../model.ts";
 import type { Problem } from "../problem.ts";
 import type { Standing } from "../recording.ts";
 import { strainAt } from "../tensionCurve.ts";
