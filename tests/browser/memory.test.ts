@@ -1,4 +1,5 @@
 /** Memory stays flat, whatever is done to the page. */
+import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { type App, computed, startApp } from "./app.ts";
 import { type Held, heldBy, watchGraphics } from "./memory.ts";
@@ -29,7 +30,9 @@ it(
     const use = async (seconds: number) => {
       const end = Date.now() + seconds * 1000;
       for (let done = 0; seconds > 0 ? Date.now() < end : done < ACTIONS; done++) await act(page, random);
-      await tidy(page);
+      await tidy(page).catch(async (error) => {
+        throw new Error(`${error}\nThe page says: ${await saidBy(page)}`);
+      });
       const held = await heldBy(page);
       if (SECONDS > 0) console.log(JSON.stringify(held));
       return held;
@@ -51,6 +54,13 @@ it(
   },
   600_000 + 4000 * SECONDS,
 );
+
+/** What the page shows, for whoever looks for what went wrong; or that it does not answer. */
+function saidBy(page: Page): Promise<string> {
+  const text = page.evaluate(() => document.body.textContent.slice(0, 3000));
+  const silence = new Promise<string>((resolve) => setTimeout(resolve, 10_000, "nothing, for ten seconds"));
+  return Promise.race([text, silence]);
+}
 
 /**
  * What may come on top of the first round. Heap: the engine compiles more of the program the longer it runs, and there

@@ -124,9 +124,9 @@ export async function tidy(page: Page): Promise<void> {
   const messages = page.getByRole("button", { name: "Close this message" });
   while ((await messages.count()) > 0) await messages.first().click();
   await choose(page, "Mesh", "Coarse mesh");
-  await choose(page, "View", "Close to the fall");
   for (const what of ["the main line fails", "the walker falls into the leash", "the main line fails"])
     await choose(page, "What happens", what);
+  await choose(page, "View", "Close to the fall");
   await page.getByRole("tab", { name: "Forces" }).click();
   await computed(page);
   // Twice, so that the run before is one of the same length.

@@ -9,6 +9,7 @@ import { useRecordings, useSandbox } from "../state/useSandbox.ts";
 import { PrintedPictures } from "./PrintedPictures.tsx";
 import styles from "./ScenePlace.module.css";
 import { SceneTools } from "./SceneTools.tsx";
+import { useFallIsComing } from "./useFallIsComing.ts";
 import { useReducedMotion } from "./useMedia.ts";
 
 /** The scene of the run in hand; before there is one, a drawing of the rig. */
@@ -56,12 +57,11 @@ function taken({ current: take }: SnapshotPlace): SceneSnapshot {
 
 function Waiting() {
   const rig = useSandbox((state) => state.document.rig);
-  const fall = useSandbox((state) => state.run.fall);
-  const failed = fall.kind === "failed" || fall.kind === "stopped";
+  const coming = useFallIsComing();
   return (
     <div className={styles.waiting}>
       <RigSketch rig={rig} editing={undefined} />
-      <p>{failed ? "There is no computed fall to show." : "The fall appears here as soon as it is computed."}</p>
+      <p>{coming ? "The fall appears here as soon as it is computed." : "There is no computed fall to show."}</p>
     </div>
   );
 }

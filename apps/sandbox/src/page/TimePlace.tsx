@@ -6,6 +6,7 @@ import { useSavePictures } from "../files/useSavePictures.ts";
 import { useRecordings, useSandbox } from "../state/useSandbox.ts";
 import { TimeStrip } from "../time/index.ts";
 import styles from "./TimePlace.module.css";
+import { useFallIsComing } from "./useFallIsComing.ts";
 
 interface Props {
   clock: PlaybackClock;
@@ -21,7 +22,11 @@ export function TimePlace({ clock, theme, compact }: Props) {
   const save = useSavePictures(theme);
   const name = shown?.rig.name ?? "";
   const ready = useSoon(current !== undefined, 2);
-  if (!current || !ready) return <p className={styles.none}>Forces over time appear here with the fall.</p>;
+  const coming = useFallIsComing();
+  if (!current || !ready) {
+    const words = current || coming ? "Forces over time appear here with the fall." : "There are no forces to show.";
+    return <p className={styles.none}>{words}</p>;
+  }
   return (
     <TimeStrip
       recording={current}

@@ -43,7 +43,7 @@ export function settleContact(problem: StaticsProblem, contact: Contact): void {
       square += tangent * tangent;
     }
     const slide = Math.min(Math.max(along / square, -0.5), 0.5);
-    contact.xi = Math.min(Math.max(contact.xi + slide, 1), contact.points.length - 2);
+    contact.xi = Math.min(Math.max(contact.xi + slide, 0), contact.points.length - 1);
     if (Math.abs(slide) < 1e-12) return;
   }
 }
