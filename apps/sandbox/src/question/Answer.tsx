@@ -23,7 +23,7 @@ export function Answer() {
     <div className={styles.answer}>
       <div className={styles.words} data-testid="answer">
         {busy && <Meter done={fall.kind === "busy" ? fall.progress.done : 0} doing={doing(fall)} />}
-        {!busy && <Trouble fall={fall} />}
+        {!busy && <Trouble fall={fall} below={shown !== undefined} />}
         {!busy && fall.kind === "idle" && shown && (
           <p className={styles.sentence}>{answerWords(shown.outcome, shown.rig)}</p>
         )}
@@ -46,14 +46,15 @@ function doing(fall: Work): string {
   return fall.kind === "busy" ? fall.progress.doing : "Waiting for the change to settle";
 }
 
-function Trouble({ fall }: { fall: Work }) {
-  if (fall.kind === "stopped") {
-    return <p className={styles.sentence}>Stopped. What you see below belongs to the run before.</p>;
-  }
+/** What came in the way of the fall. `below`: whether a run before it is still to be seen. */
+function Trouble({ fall, below }: { fall: Work; below: boolean }) {
+  const rest = below ? " What you see below belongs to the run before." : "";
+  if (fall.kind === "stopped") return <p className={styles.sentence}>Stopped.{rest}</p>;
   if (fall.kind === "failed") {
     return (
       <p className={styles.sentence} role="alert">
-        The fall was not computed: {fall.message} What you see below belongs to the run before.
+        The fall was not computed: {fall.message.replace(/\.?$/, ".")}
+        {rest}
       </p>
     );
   }
