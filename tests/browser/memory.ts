@@ -6,8 +6,9 @@ export interface Held {
   readonly heapMB: number;
   /** Typed arrays [MB]. */
   readonly bufferMB: number;
-  /** DOM nodes, the ones outside of the document included. */
+  /** DOM nodes, the ones outside of the document included, and those of them that are within it. */
   readonly nodes: number;
+  readonly shown: number;
   readonly listeners: number;
   readonly workers: number;
   /** Graphics contexts that were not given back. */
@@ -50,6 +51,12 @@ export async function heldBy(page: Page): Promise<Held> {
   const heap = (await session.send("Runtime.getHeapUsage")) as { usedSize: number; backingStorageSize?: number };
   const { nodes, jsEventListeners } = await session.send("Memory.getDOMCounters");
   await session.detach();
+  const shown = await page.evaluate(() => {
+    const walker = document.createTreeWalker(document, NodeFilter.SHOW_ALL);
+    let count = 1;
+    while (walker.nextNode()) count++;
+    return count;
+  });
   const graphics = await page.evaluate(() => {
     const contexts =
       (globalThis as { graphics?: { context: WeakRef<WebGL2RenderingContext>; live: number }[] }).graphics ?? [];
@@ -60,6 +67,7 @@ export async function heldBy(page: Page): Promise<Held> {
     heapMB: Math.round(heap.usedSize / 1e5) / 10,
     bufferMB: Math.round((heap.backingStorageSize ?? 0) / 1e5) / 10,
     nodes,
+    shown,
     listeners: jsEventListeners,
     workers: page.workers().length,
     contexts: graphics.contexts,
