@@ -4,6 +4,7 @@ import type { MenuEntry } from "../design/ActionMenu.tsx";
 import type { ReadRig, WrittenRig } from "../state/types.ts";
 import { useContextOrThrow } from "../state/useSandbox.ts";
 import { rigName } from "./autosave.ts";
+import { chooseFile as choose } from "./chooseFile.ts";
 import { DEMO_RIGS } from "./demoRigs.ts";
 import { download, fileName } from "./download.ts";
 import { type Opened, readRigFile } from "./readFile.ts";
@@ -45,16 +46,7 @@ export function useFileActions(works: WorkStore | undefined, clock: PlaybackCloc
       actions.tell({ tone: "fault", text: `${opened.text} Your rig is unchanged.`, details });
     }
     const openFile = async (file: File) => take(await readRigFile(file, read), file.name);
-    function chooseFile(): void {
-      const input = document.createElement("input");
-      input.type = "file";
-      input.accept = ".json,application/json";
-      input.addEventListener("change", () => {
-        const file = input.files?.[0];
-        if (file) void openFile(file);
-      });
-      input.click();
-    }
+    const chooseFile = () => choose(".json,application/json", openFile);
     function save(): void {
       const rig = present();
       download(`${JSON.stringify(rig, null, 2)}\n`, fileName(rigName(rig), "json"), "application/json");

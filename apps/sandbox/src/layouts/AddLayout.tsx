@@ -1,5 +1,6 @@
 import { ActionMenu, type MenuEntry } from "../design/ActionMenu.tsx";
 import { Button } from "../design/Button.tsx";
+import { chooseFile } from "../files/chooseFile.ts";
 import { DEMO_RIGS } from "../files/demoRigs.ts";
 import { readRigFile } from "../files/readFile.ts";
 import type { ReadRig } from "../state/types.ts";
@@ -31,18 +32,8 @@ export function AddLayout({ list, read, onDuplicate, onAdd, first = false }: Pro
         details: opened.issues.map(({ message }) => message),
       });
   }
-  function choose(): void {
-    const input = document.createElement("input");
-    input.type = "file";
-    input.accept = ".json,application/json";
-    input.addEventListener("change", () => {
-      const file = input.files?.[0];
-      if (file) void open(file);
-    });
-    input.click();
-  }
   const others: readonly MenuEntry[] = [
-    { label: "A rig file…", onSelect: choose },
+    { label: "A rig file…", onSelect: () => chooseFile(".json,application/json", open) },
     ...DEMO_RIGS.map(
       ({ title, detail, document }): MenuEntry => ({ label: title, detail, onSelect: () => void take(document) }),
     ),

@@ -30,14 +30,7 @@ export function useTimeView(recording: Recording, clock: PlaybackClock): TimeVie
     setMeasure(null);
   }
 
-  useEffect(() => {
-    // Nothing is rendered unless the cursor leaves the view.
-    const follow = () => {
-      const { time, playing } = clock.getSnapshot();
-      setRange((shown) => rangeShowing(shown, time, duration, playing));
-    };
-    return clock.subscribe(follow);
-  }, [clock, duration]);
+  useFollowing(clock, duration, setRange);
 
   const act = useCallback(
     (action: KeyAction) => {
@@ -70,6 +63,24 @@ export function useTimeView(recording: Recording, clock: PlaybackClock): TimeVie
     [clock, duration, marks, measure, recording],
   );
   return { marks, range, setRange, measure, setMeasure, act };
+}
+
+/**
+ * Nothing is rendered unless the cursor leaves the view. A hook of its own: what is subscribed here outlives runs of the same
+ * length, and would hold the recording that it was made beside.
+ */
+function useFollowing(
+  clock: PlaybackClock,
+  duration: number,
+  setRange: React.Dispatch<React.SetStateAction<TimeRange>>,
+) {
+  useEffect(() => {
+    const follow = () => {
+      const { time, playing } = clock.getSnapshot();
+      setRange((shown) => rangeShowing(shown, time, duration, playing));
+    };
+    return clock.subscribe(follow);
+  }, [clock, duration, setRange]);
 }
 
 /** Between the two cursors when there are two; else around the event. */

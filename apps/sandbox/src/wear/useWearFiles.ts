@@ -1,6 +1,7 @@
 import type { LogFault } from "@secondline/strength";
 import { useEffect, useState } from "react";
 import type { MenuEntry } from "../design/ActionMenu.tsx";
+import { chooseFile } from "../files/chooseFile.ts";
 import { useContextOrThrow } from "../state/useSandbox.ts";
 import { useWear, useWearActions } from "./useWear.ts";
 import { openWearFile, saveLog, saveRecord } from "./wearFiles.ts";
@@ -40,16 +41,7 @@ export function useWearFiles() {
         return page.tell({ tone: "fault", text: opened.text, details: opened.details });
     }
   }
-  function choose(): void {
-    const input = document.createElement("input");
-    input.type = "file";
-    input.accept = ".json,.csv,application/json,text/csv";
-    input.addEventListener("change", () => {
-      const file = input.files?.[0];
-      if (file) void open(file);
-    });
-    input.click();
-  }
+  const choose = () => chooseFile(".json,.csv,application/json,text/csv", open);
   async function saveFigures(): Promise<void> {
     const inView = document.querySelector("main");
     const onLog = wearPage === "log";
