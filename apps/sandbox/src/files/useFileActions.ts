@@ -4,7 +4,7 @@ import type { MenuEntry } from "../design/ActionMenu.tsx";
 import type { ReadRig, WrittenRig } from "../state/types.ts";
 import { useContextOrThrow } from "../state/useSandbox.ts";
 import { rigName } from "./autosave.ts";
-import { chooseFile as choose } from "./chooseFile.ts";
+import { chooseFile as choose, RIG_FILES } from "./chooseFile.ts";
 import { DEMO_RIGS } from "./demoRigs.ts";
 import { download, fileName } from "./download.ts";
 import { type Opened, readRigFile } from "./readFile.ts";
@@ -46,7 +46,7 @@ export function useFileActions(works: WorkStore | undefined, clock: PlaybackCloc
       actions.tell({ tone: "fault", text: `${opened.text} Your rig is unchanged.`, details });
     }
     const openFile = async (file: File) => take(await readRigFile(file, read), file.name);
-    const chooseFile = () => choose(".json,application/json", openFile);
+    const chooseFile = () => choose(RIG_FILES, openFile);
     function save(): void {
       const rig = present();
       download(`${JSON.stringify(rig, null, 2)}\n`, fileName(rigName(rig), "json"), "application/json");

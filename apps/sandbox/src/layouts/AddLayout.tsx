@@ -1,6 +1,6 @@
 import { ActionMenu, type MenuEntry } from "../design/ActionMenu.tsx";
 import { Button } from "../design/Button.tsx";
-import { chooseFile } from "../files/chooseFile.ts";
+import { chooseFile, RIG_FILES } from "../files/chooseFile.ts";
 import { DEMO_RIGS } from "../files/demoRigs.ts";
 import { readRigFile } from "../files/readFile.ts";
 import type { ReadRig } from "../state/types.ts";
@@ -33,7 +33,7 @@ export function AddLayout({ list, read, onDuplicate, onAdd, first = false }: Pro
       });
   }
   const others: readonly MenuEntry[] = [
-    { label: "A rig file…", onSelect: () => chooseFile(".json,application/json", open) },
+    { label: "A rig file…", onSelect: () => chooseFile(RIG_FILES, open) },
     ...DEMO_RIGS.map(
       ({ title, detail, document }): MenuEntry => ({ label: title, detail, onSelect: () => void take(document) }),
     ),

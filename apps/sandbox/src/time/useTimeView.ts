@@ -66,8 +66,8 @@ export function useTimeView(recording: Recording, clock: PlaybackClock): TimeVie
 }
 
 /**
- * Nothing is rendered unless the cursor leaves the view. A hook of its own: what is subscribed here outlives runs of the same
- * length, and would hold the recording that it was made beside.
+ * Moves the range along when the cursor leaves it; nothing is rendered before. A hook of its own: what is subscribed here
+ * outlives runs of the same length, and would hold the recording that it was made beside.
  */
 function useFollowing(
   clock: PlaybackClock,
