@@ -177,7 +177,7 @@ describe.each(["light", "dark"] as const)("in the %s theme", (colorScheme) => {
     await openLessons(page);
     await still(page);
     await expectAccessible(page);
-    await begin(page, "The clamp trace that moved");
+    await begin(page, "The clamp mark that moved");
     await predict(page, 8, 2);
     await still(page);
     await expectAccessible(page);

@@ -45,9 +45,9 @@ const undo = (page: Page) => page.getByRole("button", { name: /^Undo: / });
 const bar = (page: Page, name: RegExp) => page.locator("[data-grip^=place]").and(page.getByRole("slider", { name }));
 
 describe("the record", () => {
-  test("says where the old clamp trace lies, until when the rig may stay up, and never without its caution", async () => {
+  test("says where the old clamp mark lies, until when the rig may stay up, and never without its caution", async () => {
     const { page, problems } = await oldRig();
-    await page.getByText("Old clamp trace of 14 months lies 4.3 m inside the span from A.").waitFor();
+    await page.getByText("Old clamp mark of 14 months lies 4.3 m inside the span from A.").waitFor();
     await page
       .getByRole("region", { name: "Take-down date" })
       .getByText(/^Take it down/)
@@ -164,7 +164,7 @@ describe("the record", () => {
       .waitFor();
     expect(await field.getAttribute("aria-invalid")).toBe("true");
     await page.getByRole("button", { name: "Use this state in the rig", disabled: true }).waitFor();
-    await page.getByText("Old clamp trace of 14 months lies 4.3 m inside the span from A.").waitFor();
+    await page.getByText("Old clamp mark of 14 months lies 4.3 m inside the span from A.").waitFor();
     expect(problems).toEqual([]);
   });
 
@@ -205,12 +205,12 @@ describe("the break log", () => {
   test("shows doubts and characteristic values of every group, and a test typed in counts", async () => {
     const { page, problems } = await record();
     await openLog(page);
-    const group = page.getByRole("region", { name: "webbing, polyester-webbing-25, clamp trace, dry" });
+    const group = page.getByRole("region", { name: "webbing, polyester-webbing-25, clamp mark, dry" });
     await group.getByText("9.3 kN").waitFor();
     await group.getByText(/next to nothing about the scatter/).waitFor();
     await page.getByRole("button", { name: "Add a test" }).click();
     await page.getByRole("textbox", { name: "Material" }).fill("polyester-webbing-25");
-    await page.getByRole("textbox", { name: "State", exact: true }).fill("clamp trace");
+    await page.getByRole("textbox", { name: "State", exact: true }).fill("clamp mark");
     await page.getByRole("button", { name: "Add to the log" }).click();
     await page.getByText("The load is empty.").waitFor();
     await page.getByRole("textbox", { name: "Load", exact: true }).fill("14.1");
@@ -222,7 +222,7 @@ describe("the break log", () => {
   test("a test is changed in its row by the keys, into another group, and undo brings it back", async () => {
     const { page, problems } = await record();
     await openLog(page);
-    const group = page.getByRole("region", { name: "webbing, polyester-webbing-25, clamp trace, dry" });
+    const group = page.getByRole("region", { name: "webbing, polyester-webbing-25, clamp mark, dry" });
     await group.getByRole("button", { name: "The 2 tests" }).press("Enter");
     const row = group.getByRole("button", { name: /^20 Jun 2026: broke at / }).first();
     const words = (await row.textContent())!;

@@ -104,60 +104,61 @@ it("bend over a pin: full strength from D/d = 8, about half at 1, Cordage Instit
   expect(bendFactor(0.5).beyond).toBe(true);
 });
 
-describe("orders of magnitude (common practice, no source): the 5 % to 95 % band holds what was pulled", () => {
-  // April to October in full light, on the generic webbing; falls and knots as on a line in daily use.
-  const months = [4, 5, 6, 7, 8, 9, 10];
-  const sunMonths = months.reduce((sum, month) => sum + monthDose(month, 1, "middle", "north"), 0);
+/**
+ * Durations, lengths and parts of our own; common practice, no source: these bounds only guard against results that no
+ * rigger would believe. Shares of the rated strength.
+ */
+describe("orders of magnitude (common practice, no source): the 5 % to 95 % band lies in wide bounds", () => {
+  const stock = GENERIC_STOCKS.get("polyester-webbing-25")!;
+  const months = [3, 4, 5, 6, 7, 8, 9, 10, 11, 12];
+  const sunMonths = months.reduce((sum, month) => sum + monthDose(month, 0.7, "middle", "north"), 0);
   const section: WebbingSection = {
-    stock: GENERIC_STOCKS.get("polyester-webbing-25")!,
-    condition: { monthsOutside: 7, sunMonths },
+    stock,
+    condition: { monthsOutside: 10, sunMonths },
     wear: [
-      { kind: "clampTrace", at: 3, length: 0.3, months: 7 },
-      { kind: "stitching", at: 10, length: 0.2 },
-      { kind: "fallZone", from: 25, to: 35, falls: 100 },
+      { kind: "clampMark", at: 8, length: 0.25, months: 10 },
+      { kind: "stitching", at: 19, length: 0.3 },
+      { kind: "fallZone", from: 31, to: 47, falls: 60 },
     ],
   };
-  const zones = webbingStrength([section], 60);
-  const band = (at: number) => {
+  const zones = webbingStrength([section], 84);
+  const bandAt = (at: number) => {
     const { rated, factors } = zoneAt(zones, at);
     const { strength5, strength95, sigmaLog } = combineFactors(rated, factors);
-    return { range: [strength5, strength95] as const, sigmaLog };
+    return { low: strength5 / rated, high: strength95 / rated, sigmaLog };
+  };
+  const inside = ({ low, high }: { low: number; high: number }, [least, most]: readonly [number, number]) => {
+    expect(low).toBeGreaterThan(least);
+    expect(high).toBeLessThan(most);
   };
 
-  it("seven summer months: about 19 kN in the fall zone", () => within(19_000, band(30).range));
-  it("seven summer months: about 11 to 12 kN at the sewn connection", () => {
-    within(11_000, band(10).range);
-    within(12_000, band(10).range);
-  });
-  it("seven summer months: about 11 to 12 kN at the long-clamped place", () => {
-    within(11_000, band(3).range);
-    within(12_000, band(3).range);
-  });
+  it("a fall zone after ten months keeps between a quarter and nine tenths", () => inside(bandAt(40), [0.25, 0.9]));
+  it("a sewn join after ten months keeps between a sixth and three quarters", () => inside(bandAt(19), [0.16, 0.75]));
+  it("a place ten months in a clamp keeps between a sixth and three quarters", () => inside(bandAt(8), [0.16, 0.75]));
   it("clamp and stitching rank below the fall zone, the fall zone below the rest", () => {
-    const [clamp, stitching, falls, rest] = [3, 10, 30, 50].map((at) => zoneAt(zones, at).strength);
+    const [clamp, stitching, falls, rest] = [8, 19, 40, 70].map((at) => zoneAt(zones, at).strength);
     expect(Math.max(clamp!, stitching!)).toBeLessThan(falls!);
     expect(falls).toBeLessThan(rest!);
   });
   it("no band is so wide that it would hold anything", () => {
-    for (const at of [3, 10, 30]) expect(band(at).sigmaLog).toBeLessThan(0.25);
+    for (const at of [8, 19, 40]) expect(bandAt(at).sigmaLog).toBeLessThan(0.25);
   });
 
-  it("a knotted leash of a year and a half: about 8.6 kN", () => {
+  it("an old knotted leash of rope keeps between a fifth and two thirds", () => {
     const rope = GENERIC_STOCKS.get("low-stretch-rope-11")!;
     const factors = [
-      sunFactor("polyamide", 0.6 * 18),
-      ageFactor(1.5),
-      fallsFactor(50, "leash"),
+      sunFactor("polyamide", 0.5 * 24),
+      ageFactor(3),
+      fallsFactor(120, "leash"),
       ropeKnot("figureEight"),
     ];
-    const { strength5, strength95, sigmaLog } = combineFactors(rope.rated.strength, factors);
-    within(8_600, [strength5, strength95]);
-    expect(sigmaLog).toBeLessThan(0.15);
+    const { strength5, strength95 } = combineFactors(rope.rated.strength, factors);
+    inside({ low: strength5 / rope.rated.strength, high: strength95 / rope.rated.strength }, [0.2, 0.67]);
   });
 
-  it("an aluminium leash ring: about 38 kN, of a rated 40", () => {
-    const { strength5, strength95 } = combineFactors(40_000, [usedMetal()]);
-    within(38_000, [strength5, strength95]);
+  it("used metal keeps nearly all of its rating", () => {
+    const { strength5, strength95 } = combineFactors(1, [usedMetal()]);
+    inside({ low: strength5, high: strength95 }, [0.75, 1.1]);
   });
 });
 

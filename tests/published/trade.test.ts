@@ -33,11 +33,11 @@ const unconnected: Rig = { ...comparable, backup: { ...comparable.backup!, conne
 const fails = { kind: "mainFails", at: 0.4, cutAt: 0, walker: "hanging" } as const;
 
 describe("a main line that fails at one end", () => {
-  // Common practice, no source: catches on a connected backup were measured mostly slightly above 4 kN on the main line.
-  it("puts 3 to 6 kN on the rest of the main line when it is connected to the backup", () => {
+  // Several kN: common practice, no source.
+  it("puts several kN on the rest of the main line when it is connected to the backup", () => {
     const { mainB } = outcomeOf(comparable, fails).peaks;
-    expect(mainB).toBeGreaterThan(3000);
-    expect(mainB).toBeLessThan(6000);
+    expect(mainB).toBeGreaterThan(2000);
+    expect(mainB).toBeLessThan(9000);
   });
 
   // Common practice, no source: without a connection the fall is longer and its catch harder.
@@ -65,7 +65,7 @@ describe("an old line", () => {
   // Common practice, no source: where webbing sat long in a clamp it is the weakest, below its fall zone and its ends.
   it("is weakest where it sat long in a clamp", () => {
     const main = partStrengths(demoRig("old-rig.json")).find((part) => part.id === "main")!;
-    expect(main.weakest!.reason).toContain("clamp trace");
+    expect(main.weakest!.reason).toContain("clamp mark");
     const falls = main.zones!.find((zone) => zone.reason === "fall zone")!;
     expect(main.strength).toBeLessThan(0.9 * falls.strength);
   });

@@ -67,25 +67,25 @@ describe("check", () => {
     expect((await secondline("check", ...loose, "--require")).status).toBe(1);
   });
 
-  it("names the clamp trace of the old rig as first to fail", async () => {
+  it("names the clamp mark of the old rig as first to fail", async () => {
     const { out } = await secondline("check", demo("old-rig.json"), ...few, "--json");
     const outcome = JSON.parse(out);
     expect(outcome.firstToFail).toBe("main");
-    expect(outcome.sentence).toContain("clamp trace");
+    expect(outcome.sentence).toContain("clamp mark");
   });
 });
 
 describe("a rig with its wear record", () => {
   const worn = [demo("old-rig.json"), "--wear", demo("old-rig-wear.json"), "--on", "2026-11-01"];
 
-  it("is shown along its length, the old clamp trace in the span first among what must be looked at", async () => {
+  it("is shown along its length, the old clamp mark in the span first among what must be looked at", async () => {
     const { status, out } = await secondline("wear", ...worn);
     expect(status).toBe(0);
-    expect(out).toMatch(/an old clamp trace of 14 months\s+lies inside the loaded\s+span/);
-    expect(out).toMatch(/clamp trace × 0\.\d+/);
+    expect(out).toMatch(/an old clamp mark of 14 months\s+lies inside the loaded\s+span/);
+    expect(out).toMatch(/clamp mark × 0\.\d+/);
     expect(out).toMatch(/^A [▁▂▃▄▅▆▇█]{60} B$/m);
     const data = JSON.parse((await secondline("wear", ...worn, "--json")).out);
-    expect(data.parts.find((part: { id: string }) => part.id === "main").weakest.reason).toBe("clamp trace");
+    expect(data.parts.find((part: { id: string }) => part.id === "main").weakest.reason).toBe("clamp mark");
   });
 
   it("is given its take-down dates, the cautious one not after the central one", async () => {

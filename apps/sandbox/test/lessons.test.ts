@@ -67,12 +67,12 @@ describe("what the lessons say is what the simulation does", () => {
     expect(after.outcome.caught).toBe(false);
   });
 
-  it("the clamp trace inside the span takes much strength at a place that pulls as hard as the middle", async () => {
+  it("the clamp mark inside the span takes much strength at a place that pulls as hard as the middle", async () => {
     const { before, after } = await runsOf("trace");
     const [clean, traced] = [partOf(before, "main")!, partOf(after, "main")!];
     expect(clean.margin).toBeGreaterThan(2);
     expect(traced.strength / clean.strength).toBeLessThan(0.6);
-    expect(traced.weakest).toMatchObject({ reason: "clamp trace" });
+    expect(traced.weakest).toMatchObject({ reason: "clamp mark" });
     expect(traced.weakest!.at).toBeCloseTo(5, 0);
     expect(traced.load / clean.load).toBeGreaterThan(0.95);
     expect(traced.margin).toBeLessThan(2);

@@ -130,10 +130,10 @@ describe("drawing", () => {
   });
 });
 
-test("the old clamp trace is told by how far it lies inside the span", () => {
+test("the old clamp mark is told by how far it lies inside the span", () => {
   const state = wearState(exampleRecord(), ON);
   const words = flagWords(state.webbings[0]!, state.flags).map(({ headline }) => headline);
-  expect(words).toContain("Old clamp trace of 14 months lies 4.3 m inside the span from A.");
+  expect(words).toContain("Old clamp mark of 14 months lies 4.3 m inside the span from A.");
   // Two entries of falls at one place are one place.
   expect(words.filter((line) => line.startsWith("Fall zone"))).toEqual([
     "Fall zone of an earlier rigging, 95 falls, lies 30.3 m inside the span from A.",

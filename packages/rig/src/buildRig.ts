@@ -64,7 +64,7 @@ function condition(read: ReadCondition): Condition {
 }
 
 function wear(read: ReadWear): Wear {
-  if (read.kind !== "clampTrace") return read;
+  if (read.kind !== "clampMark") return read;
   const { kind, at, length, clamped, load } = read;
   return present({ kind, at, length, months: clamped / MONTH, load });
 }

@@ -89,7 +89,7 @@ const wear = (at: string) => {
   const spot = { at: measured(`${at}.at`), length: measured(`${at}.length`) };
   return z.discriminatedUnion("kind", [
     z.strictObject({
-      kind: z.literal("clampTrace"),
+      kind: z.literal("clampMark"),
       ...spot,
       clamped: measured(`${at}.clamped`),
       load: measured(`${at}.load`).optional(),

@@ -32,7 +32,7 @@ function wearFields(prefix: string): FieldTable {
       kind: "choice",
       label: "Kind",
       options: [
-        { value: "clampTrace", label: "Clamp trace" },
+        { value: "clampMark", label: "Clamp mark" },
         { value: "fallZone", label: "Fall zone" },
         { value: "stitching", label: "Stitching" },
         { value: "abrasion", label: "Abrasion" },

@@ -6,6 +6,7 @@ import { FIELDS, fieldAt } from "./fields.ts";
 import { groupName } from "./groups.ts";
 import { nearest } from "./nearest.ts";
 import { pathText, valueAt } from "./path.ts";
+import { RETIRED_WORDS } from "./retiredWords.ts";
 import type { RigIssue } from "./rig.ts";
 import { describeValue, expectedText, parseQuantity } from "./units.ts";
 
@@ -71,6 +72,11 @@ function wrongKind(path: string, value: unknown): RigIssue {
     const read = parseQuantity(value, field.dimension);
     if (!read.ok) return { path, got, expected: read.expected, message: `${name}: ${read.message}` };
     return { path, got, expected, message: `${name}: ${got} is a text; write the number without quotes.` };
+  }
+  const renamed = typeof value === "string" ? RETIRED_WORDS.get(value) : undefined;
+  if (renamed !== undefined) {
+    const message = `${name}: ${got} is written "${renamed}" now. Replace the word; nothing else of it has changed.`;
+    return { path, got, expected: `"${renamed}"`, message };
   }
   if (field?.kind === "choice" && typeof value === "string") {
     const guess = nearest(

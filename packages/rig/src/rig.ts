@@ -72,11 +72,11 @@ export interface Condition {
 
 /**
  * A stretch of webbing with something that weakens it, in natural metres from the A end of the section it is in.
- * A clamp trace or stitching lies with its middle at `at`.
+ * A clamp mark or stitching lies with its middle at `at`.
  */
 export type Wear =
   | {
-      readonly kind: "clampTrace";
+      readonly kind: "clampMark";
       readonly at: number;
       readonly length: number;
       readonly months: number;

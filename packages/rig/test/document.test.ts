@@ -261,7 +261,7 @@ describe("files of earlier releases", () => {
     const withoutNotes = (text: string) => JSON.parse(text, (key, value) => (key === "note" ? undefined : value));
     expect(withoutNotes(JSON.stringify(rig))).toEqual(withoutNotes(fixture("rig-1.si.json")));
     const wear = rig.main.sections.flatMap((section) => section.wear.map((each) => each.kind));
-    expect(wear).toEqual(["clampTrace", "fallZone", "stitching", "abrasion", "cut"]);
+    expect(wear).toEqual(["clampMark", "fallZone", "stitching", "abrasion", "cut"]);
   });
 });
 

@@ -23,6 +23,12 @@ describe("reading a rig", () => {
     expect(rig.main.sections[0]?.stock.name).toBe("Polyester webbing 25 mm");
   });
 
+  it("tells a file with a word of an earlier version the word that is used now, with its place", () => {
+    const old = editDocument(demoDocument("old-rig"), "main.sections[0].wear[0].kind", "clampTrace");
+    expect(only(old)).toMatchObject({ path: "main.sections[0].wear[0].kind", expected: '"clampMark"' });
+    expect(only(old).message).toContain("clampMark");
+  });
+
   it("gives the same rig whether lengths are written in metres or in feet", () => {
     const feet = editDocument(sound, "span", `${60 / 0.3048} ft`);
     expect(accepted(readRig(feet)).rig.span).toBeCloseTo(60, 9);

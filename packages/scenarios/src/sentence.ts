@@ -80,7 +80,7 @@ const largestLoad = (part: PartOutcome) =>
   part.loadUncertainty ? `its largest load at the upper end of its ±` : "its largest load";
 const spread = ({ loadUncertainty }: PartOutcome) => (loadUncertainty ? ` ± ${formatForce(loadUncertainty)}` : "");
 
-/** A part with the place where it is weakest: "the main line at its clamp trace 3 m from A". */
+/** A part with the place where it is weakest: "the main line at its clamp mark 3 m from A". */
 export function partPlace(part: PartOutcome): string {
   // "Connection 3" is a name; "main line" is a thing.
   const name = /\d$/.test(part.name) ? lower(part.name) : `the ${lower(part.name)}`;

@@ -53,7 +53,7 @@ function demoRig(name: string): Rig {
   return reading.rig;
 }
 
-describe("the chances of the old demonstration rig, in a fall by its clamp trace", () => {
+describe("the chances of the old demonstration rig, in a fall by its clamp mark", () => {
   const old = demoRig("old-rig");
   const whatIf: WhatIf = { kind: "leashFall", at: 0.05 };
   const seen: StudyProgress[] = [];
@@ -66,7 +66,7 @@ describe("the chances of the old demonstration rig, in a fall by its clamp trace
     const outcome = finish(study(old, { accuracy: "quick", whatIfs: [whatIf] }));
     expect(outcome.firstToFail).toBe("main");
     expect(found.parts[0]!.id).toBe("main");
-    expect(found.parts[0]!.stretch!.reason).toBe("clamp trace");
+    expect(found.parts[0]!.stretch!.reason).toBe("clamp mark");
     expect(outcome.parts.find((part) => part.id === "main")!.weakest!.at).toBeCloseTo(
       (found.parts[0]!.stretch!.from + found.parts[0]!.stretch!.to) / 2,
       0,
@@ -112,7 +112,7 @@ describe("the chances of the old demonstration rig, in a fall by its clamp trace
     const page = report(outcome, { rig: old, date: "2026-07-01", chances: [found] });
     for (const words of [
       "Goes first",
-      "clamp trace",
+      "clamp mark",
       found.cautions[0]!,
       found.inputHash,
       found.inputs[0]!.basis.note,

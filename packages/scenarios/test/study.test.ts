@@ -96,7 +96,7 @@ describe("the verdict", () => {
             ...section,
             wear: [
               { kind: "cut", at: 12, depth: 0.9 },
-              { kind: "clampTrace", at: 12, length: 0.3, months: 24 },
+              { kind: "clampMark", at: 12, length: 0.3, months: 24 },
             ],
           },
         ],

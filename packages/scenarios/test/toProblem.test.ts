@@ -42,7 +42,7 @@ describe("the engine's problem for a what-if", () => {
       main: {
         ...testRig.main,
         sections: [
-          { ...testRig.main.sections[0]!, wear: [{ kind: "clampTrace", at: 20, length: 0.3, months: 12 } as const] },
+          { ...testRig.main.sections[0]!, wear: [{ kind: "clampMark", at: 20, length: 0.3, months: 12 } as const] },
         ],
       },
     };

@@ -104,8 +104,8 @@ describe("words in a sentence", () => {
     expect(lower("A frame")).toBe("A frame");
   });
   it("name the place where webbing is weakest", () => {
-    const main = { ...part("main", 1), name: "Main line", weakest: { at: 3.04, reason: "clamp trace" } };
-    expect(partPlace(main)).toBe("the main line at its clamp trace 3 m from A");
+    const main = { ...part("main", 1), name: "Main line", weakest: { at: 3.04, reason: "clamp mark" } };
+    expect(partPlace(main)).toBe("the main line at its clamp mark 3 m from A");
   });
 });
 

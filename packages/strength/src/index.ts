@@ -18,7 +18,7 @@ export { testFields, writeBreakLog } from "./breakLog/writeLog.ts";
 export type { PlainDate } from "./dates/calendarDate.ts";
 export { ageFactor } from "./derating/age.ts";
 export { bendFactor } from "./derating/bend.ts";
-export { clampFactor } from "./derating/clampTrace.ts";
+export { clampFactor } from "./derating/clampMark.ts";
 export { abrasionFactor, cutFactor } from "./derating/damage.ts";
 export { BEYOND_SHARE, BEYOND_SPREAD, type StrengthFactor, type Validity } from "./derating/factor.ts";
 export { fallsFactor } from "./derating/falls.ts";
@@ -142,4 +142,4 @@ export type { PartEntry, PartRecord, Placement, WearRecord, WebbingEntry, Webbin
 export { WEAR_FORMAT, type WearDocument, wearSchema } from "./wear/schema.ts";
 export { strengthAlong } from "./wear/strengthAlong.ts";
 export { type WearState, wearState } from "./wear/wearState.ts";
-export { WEBLOCK_TRACE, type WearMark, type WebbingState } from "./wear/webbingState.ts";
+export { WEBLOCK_MARK, type WearMark, type WebbingState } from "./wear/webbingState.ts";

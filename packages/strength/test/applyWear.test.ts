@@ -63,11 +63,11 @@ const record = (() => {
 describe("a rig as it is on a date", () => {
   const worn = applyWear(exampleRig(), record, "2026-08-01");
 
-  it("carries the old clamp trace into the loaded span, where it is the weakest place", () => {
+  it("carries the old clamp mark into the loaded span, where it is the weakest place", () => {
     const main = partStrengths(worn.rig).find((part) => part.id === "main")!;
-    expect(main.weakest).toEqual({ at: expect.closeTo(3, 6), reason: "clamp trace" });
+    expect(main.weakest).toEqual({ at: expect.closeTo(3, 6), reason: "clamp mark" });
     expect(worn.notes[0]).toContain(
-      "webbing: an old clamp trace of 7 months lies inside the loaded span, 6 m from the marked end",
+      "webbing: an old clamp mark of 7 months lies inside the loaded span, 6 m from the marked end",
     );
   });
 

@@ -27,7 +27,7 @@ describe("a sound log", () => {
   });
 
   it("may carry remarks, empty lines, a byte order mark and line breaks in quoted cells", () => {
-    const csv = `\uFEFF# all invented\r\n${HEADER},note\r\n\r\nleash,rope,used,dry,broke,8.6,,kN,,"two\r\nlines"\r\nleash,rope,used,dry,broke,-1,,kN,,\r\n`;
+    const csv = `\uFEFF# all invented\r\n${HEADER},note\r\n\r\nshackle,steel,scratched,dry,broke,57,,kN,,"two\r\nlines"\r\nshackle,steel,scratched,dry,broke,-1,,kN,,\r\n`;
     expect(faultsOf(readBreakLog(csv))).toEqual(["6 result"]);
   });
 

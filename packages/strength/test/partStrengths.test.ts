@@ -43,18 +43,18 @@ it("a part without data gets the cautious factor and is marked", () => {
   expect(byId(unknown).get("main")).toMatchObject({ noData: true, strength: 30000 * 0.7 });
 });
 
-it("names the clamp trace and its place as the weakest of an old line", () => {
+it("names the clamp mark and its place as the weakest of an old line", () => {
   const rig = exampleRig();
   const old = section({
     condition: { monthsOutside: 18 },
     wear: [
       { kind: "fallZone", from: 25, to: 35, falls: 60 },
-      { kind: "clampTrace", at: 3, length: 0.3, months: 12 },
+      { kind: "clampMark", at: 3, length: 0.3, months: 12 },
     ],
   });
   const main = byId({ ...rig, main: { ...rig.main, sections: [old] } }).get("main")!;
-  expect(main.weakest).toEqual({ at: 3, reason: "clamp trace" });
-  expect(main.zones!.map((z) => z.reason)).toEqual(["webbing", "clamp trace", "webbing", "fall zone", "webbing"]);
+  expect(main.weakest).toEqual({ at: 3, reason: "clamp mark" });
+  expect(main.zones!.map((z) => z.reason)).toEqual(["webbing", "clamp mark", "webbing", "fall zone", "webbing"]);
 });
 
 it("a weblock holds what the weaker of its metal and the webbing in it holds", () => {

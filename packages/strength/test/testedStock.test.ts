@@ -39,7 +39,7 @@ describe("own break tests in place of published factors", () => {
 
   it("leave samples alone that something else weakened: that has a factor of its own", () => {
     const others = [
-      testOf({ sunMonths: 12, state: "clamp trace" }),
+      testOf({ sunMonths: 12, state: "clamp mark" }),
       testOf({ sunMonths: 12, part: "sewn loop" }),
       testOf({ falls: 12, state: "knotted, used" }),
     ];

@@ -49,25 +49,25 @@ describe("the state at a date", () => {
     expect(sun("south")).toBeCloseTo(0.4, 10);
   });
 
-  it("re-tensioning pulls the clamp trace out of the span, letting in brings it into it", () => {
+  it("re-tensioning pulls the clamp mark out of the span, letting in brings it into it", () => {
     const rigged = { date: "2025-04-01", ...RIGGED, clampedAt: ["A", "B"] } as const;
     const pulled = stateOf(
       [rigged, { date: "2025-06-01", event: "retensioned", end: "A", pulled: "0.5 m" }],
       "2025-07-01",
     );
     expect(pulled.placement).toMatchObject({ from: 2.5, to: 62 });
-    const traces = pulled.marks.filter((m) => m.kind === "clampTrace").map((m) => (m.from + m.to) / 2);
-    expect(traces.map((at) => at.toFixed(3))).toEqual(["2.000", "2.500", "62.000"]);
+    const marks = pulled.marks.filter((m) => m.kind === "clampMark").map((m) => (m.from + m.to) / 2);
+    expect(marks.map((at) => at.toFixed(3))).toEqual(["2.000", "2.500", "62.000"]);
     expect(pulled.clampedMonths.A).toBeCloseTo(0.99, 2);
     expect(pulled.clampedMonths.B).toBeCloseTo(2.99, 2);
 
     const letIn: Entries = [rigged, { date: "2025-06-01", event: "retensioned", end: "B", pulled: "-1 m" }];
     const flags = wearState(read(letIn), "2025-07-01").flags;
-    expect(flags.map((f) => [f.kind, f.fromA])).toEqual([["clampTrace", 60]]);
+    expect(flags.map((f) => [f.kind, f.fromA])).toEqual([["clampMark", 60]]);
     expect(flags[0]!.message).toContain("62 m from the marked end, 60 m from the end at A");
   });
 
-  it("a reused line is flagged where old traces, falls and stitching lie inside the loaded span", () => {
+  it("a reused line is flagged where old marks, falls and stitching lie inside the loaded span", () => {
     const reused: Entries = [
       { date: "2025-02-01", event: "sewn", at: "1 m", length: "0.2 m" },
       { date: "2025-02-01", event: "sewn", at: "20 m", length: "0.2 m" },
@@ -82,7 +82,7 @@ describe("the state at a date", () => {
     expect(flags.map((f) => [f.kind, Number(f.fromA.toFixed(3))])).toEqual([
       ["stitching", 41],
       ["fallZone", 26],
-      ["clampTrace", 55],
+      ["clampMark", 55],
     ]);
   });
 
@@ -116,7 +116,7 @@ describe("the state at a date", () => {
     const entries: Entries = [
       { date: "2025-02-01", event: "clamped", at: "9 m", length: "0.1 m", until: "2025-05-31" },
     ];
-    const months = (on: string) => stateOf(entries, on).marks.map((m) => (m.kind === "clampTrace" ? m.months : 0))[0];
+    const months = (on: string) => stateOf(entries, on).marks.map((m) => (m.kind === "clampMark" ? m.months : 0))[0];
     expect(months("2025-03-01")).toBeCloseTo(28 / 30.436875, 10);
     expect(months("2026-01-01")).toBeCloseTo(120 / 30.436875, 10);
   });

@@ -4,8 +4,8 @@ import { webbingStrength, zoneAt } from "../src/index.ts";
 import { section } from "./exampleRig.ts";
 
 describe("strength along a line", () => {
-  it("a clamp trace 3 m from the end weakens just that stretch", () => {
-    const zones = webbingStrength([section({ wear: [{ kind: "clampTrace", at: 3, length: 0.4, months: 6 }] })], 60);
+  it("a clamp mark 3 m from the end weakens just that stretch", () => {
+    const zones = webbingStrength([section({ wear: [{ kind: "clampMark", at: 3, length: 0.4, months: 6 }] })], 60);
     expect(zones.map((z) => [z.from, z.to])).toEqual([
       [0, 2.8],
       [2.8, 3.2],

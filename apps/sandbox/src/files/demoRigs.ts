@@ -13,6 +13,6 @@ const demo = (title: string, detail: string, text: string) => ({
 export const DEMO_RIGS = [
   demo("Demo: a sound rig", "New webbing, backup connected in three places", soundRig),
   demo("Demo: a loose backup", "Too much slack, no connections", looseBackup),
-  demo("Demo: an old rig", "Much sun, and a clamp trace inside the span", oldRig),
+  demo("Demo: an old rig", "Much sun, and a clamp mark inside the span", oldRig),
 ] as const;
 export const FIRST_RIG: WrittenRig = DEMO_RIGS[0].document;

@@ -47,7 +47,7 @@ export function verdictDifferences(first: Outcome, other: Outcome): readonly str
 /** The sign and the number stay on one line. */
 const times = ({ margin }: PartOutcome): string => `×\u00a0${formatRatio(margin)}`;
 
-/** "the main line, clamp trace", but "connection 1". */
+/** "the main line, clamp mark", but "connection 1". */
 function partWords(part: PartOutcome): string {
   const isLine = part.id === "main" || part.id === "backup";
   const reason = isLine && part.weakest && part.weakest.reason !== "webbing" ? `, ${part.weakest.reason}` : "";

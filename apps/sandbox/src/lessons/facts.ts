@@ -35,7 +35,7 @@ export function givenFacts(before: LessonRun): Facts {
 export function allFacts(before: LessonRun, after: LessonRun): Facts {
   const [was, is] = [before.outcome.drop ?? Number.NaN, after.outcome.drop ?? Number.NaN];
   const knot = partOf(after, "backup.endA")?.factors.find(({ name }) => name.startsWith("knot"));
-  const trace = partOf(after, "main")?.factors.find(({ name }) => name === "clamp trace");
+  const trace = partOf(after, "main")?.factors.find(({ name }) => name === "clamp mark");
   return {
     ...givenFacts(before),
     ...runFacts("after", after),

@@ -109,7 +109,7 @@ export const OLD_LINE = changed(PLAIN, {
   "main.sections[0].condition": { outside: "14 months", sun: "60 %", age: "3 years" },
 });
 export const MOVED_TRACE = changed(OLD_LINE, {
-  "main.sections[0].wear": [{ kind: "clampTrace", at: "5 m", length: "0.35 m", clamped: "14 months", load: "5 kN" }],
+  "main.sections[0].wear": [{ kind: "clampMark", at: "5 m", length: "0.35 m", clamped: "14 months", load: "5 kN" }],
 });
 
 export const SHORT_STIFF = changed(PLAIN, {

@@ -146,7 +146,7 @@ export const WORDS = {
   "knot.notTold":
     "How your knot in your webbing does: kinds of knots in flat webbing are not told apart here, and they differ. Knots in rope keep more. The strength of the knot is not worked out from the fall: it is the rated strength times factors, and the one for the knot rests on this: {knotBasis}. Only a pull test of the real piece tells.",
 
-  "trace.title": "The clamp trace that moved",
+  "trace.title": "The clamp mark that moved",
   "trace.line": "Where the tired place lies after a re-rig",
   "trace.given":
     "A main line has hung for fourteen months. It was then clamped afresh, beyond the place that had sat in the weblock, so that this place carries nothing. In a leash fall in the middle the line gets {beforeMainLoad} and holds {beforeMainStrength} where it is weakest: {beforeMainMargin} times as much.",

@@ -43,7 +43,7 @@ function Section({ at }: { at: string }) {
       <PartList
         at={`${at}.wear`}
         noun="worn place"
-        make={() => ({ kind: "clampTrace", at: "2 m", length: "10 cm", clamped: "1 month" })}
+        make={() => ({ kind: "clampMark", at: "2 m", length: "10 cm", clamped: "1 month" })}
         titleOf={wearTitle}
       >
         {(path) => <Wear at={path} />}
@@ -54,7 +54,7 @@ function Section({ at }: { at: string }) {
 }
 
 const WEAR_FIELDS: Readonly<Record<string, readonly string[]>> = {
-  clampTrace: ["at", "length", "clamped", "load"],
+  clampMark: ["at", "length", "clamped", "load"],
   fallZone: ["from", "to", "falls"],
   stitching: ["at", "length"],
   abrasion: ["from", "to", "depth"],
@@ -63,7 +63,7 @@ const WEAR_FIELDS: Readonly<Record<string, readonly string[]>> = {
 };
 /** What a kind of wear begins with when it is chosen; fields that the kinds share are kept. */
 const WEAR_STARTS: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
-  clampTrace: { at: "2 m", length: "10 cm", clamped: "1 month" },
+  clampMark: { at: "2 m", length: "10 cm", clamped: "1 month" },
   fallZone: { from: "10 m", to: "20 m", falls: 20 },
   stitching: { at: "2 m", length: "20 cm" },
   abrasion: { from: "2 m", to: "2.2 m", depth: "5 %" },
@@ -71,7 +71,7 @@ const WEAR_STARTS: Readonly<Record<string, Readonly<Record<string, unknown>>>> =
   cut: { at: "2 m", depth: "10 %" },
 };
 const WEAR_WORDS: Readonly<Record<string, string>> = {
-  clampTrace: "Clamp trace",
+  clampMark: "Clamp mark",
   fallZone: "Fall zone",
   stitching: "Stitching",
   abrasion: "Abrasion",

@@ -11,7 +11,7 @@ import { useFits, useWear, useWearActions, useWearState } from "./useWear.ts";
 import styles from "./wear.module.css";
 import { flagWords } from "./wearWords.ts";
 
-/** Old traces that lie in a loaded span today, in words. */
+/** Old marks that lie in a loaded span today, in words. */
 export function Places() {
   const { webbings, flags } = useWearState();
   const on = useWear((state) => state.on);
@@ -33,7 +33,7 @@ export function Places() {
       <h3 className={styles.h3}>Look at these places</h3>
       {told.length === 0 && (
         <p className={styles.serif}>
-          No old trace, seam or damage on record lies in a loaded span on {dateWords(on)}. What nobody wrote down is not
+          No old mark, seam or damage on record lies in a loaded span on {dateWords(on)}. What nobody wrote down is not
           in here.
         </p>
       )}

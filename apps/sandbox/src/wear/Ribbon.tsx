@@ -9,7 +9,7 @@ import { Unspoken } from "./Unspoken.tsx";
 export const RIBBON_HEIGHT = 78;
 const TOP = 42;
 const THICK = 20;
-/** A trace of a hand's width on a long webbing would be too thin to see [px]. */
+/** A mark of a hand's width on a long webbing would be too thin to see [px]. */
 const LEAST = 4;
 
 /** The webbing itself, flat on the table, with everything that is on it on that day. */
@@ -57,7 +57,7 @@ export function Ribbon({ x, state, id, wide }: { x: Scale; state: WebbingState; 
 }
 
 function markKind(kind: WebbingState["marks"][number]["kind"]): LaneKind {
-  if (kind === "clampTrace") return "clamp";
+  if (kind === "clampMark") return "clamp";
   if (kind === "fallZone") return "falls";
   return kind === "stitching" ? "sewn" : "damage";
 }

@@ -24,7 +24,7 @@ interface Props {
   onRead: (place: number) => void;
 }
 
-/** A short trace must not vanish between two pixels [px]. */
+/** A short mark must not vanish between two pixels [px]. */
 const LEAST = 3;
 
 export function StrengthPlot(props: Props) {

@@ -42,7 +42,7 @@ export function TestFields({ draft: { fields, put, messages } }: { draft: TestDr
       />
       {text("part", "What was pulled", "webbing, leash, sewn loop …")}
       {text("material", "Material", "As in the rig, such as polyester-webbing-25, to count for it")}
-      {text("state", "State", "new, fall zone, clamp trace …")}
+      {text("state", "State", "new, fall zone, clamp mark …")}
       <Choice label="Wet or dry" value={fields.wet ?? "dry"} options={WET} onChange={(value) => put("wet", value)} />
       <Choice
         label="How it ended"

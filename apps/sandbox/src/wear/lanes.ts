@@ -35,7 +35,7 @@ const LANE_OF: Readonly<Record<string, LaneKind>> = {
   damage: "damage",
 };
 
-/** `state` gives the traces that weblocks leave; everything else is drawn from the entries as written. */
+/** `state` gives the marks that weblocks leave; everything else is drawn from the entries as written. */
 export function lanesOf(entries: readonly WrittenEntry[], state: WebbingState, on: string): Lane[] {
   const items = [...entries.flatMap((entry, i) => entryItem(entry, i, on)), ...weblocks(state)];
   const lane = (name: string, ...kinds: LaneKind[]): Lane => ({
@@ -99,12 +99,12 @@ export function shortLabel(entry: WrittenEntry): string {
 
 function weblocks({ marks }: WebbingState): LaneItem[] {
   return marks.flatMap((mark, i) => {
-    if (mark.kind !== "clampTrace" || mark.weblock !== true) return [];
+    if (mark.kind !== "clampMark" || mark.weblock !== true) return [];
     const now = mark.until === undefined;
     const time = formatMonths(mark.months);
     const name = now
       ? `In a weblock since ${dateWords(mark.since.toString())}`
-      : `Trace of ${time} in a weblock, ${dateWords(mark.since.toString())} to ${dateWords(mark.until.toString())}`;
+      : `Mark of ${time} in a weblock, ${dateWords(mark.since.toString())} to ${dateWords(mark.until.toString())}`;
     return [
       {
         key: `weblock ${i}`,

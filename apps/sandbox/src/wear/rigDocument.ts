@@ -76,7 +76,7 @@ const LEAST = 0.001;
 
 function writeWear(wear: Wear): Record<string, unknown>[] {
   if (wear.kind === "cut") return [{ kind: "cut", at: metre(wear.at, Math.round), depth: share(wear.depth) }];
-  if (wear.kind === "clampTrace" || wear.kind === "stitching") {
+  if (wear.kind === "clampMark" || wear.kind === "stitching") {
     if (wear.length < LEAST) return [];
     // The length is rounded down, so that a place at the very end of the section stays inside it.
     const spot = { at: metre(wear.at, Math.round, 1e4), length: metre(wear.length, Math.floor) };

@@ -6,8 +6,8 @@ import type { Stretch } from "./entryKinds.ts";
 
 export function markName(mark: WearMark): string {
   switch (mark.kind) {
-    case "clampTrace":
-      return mark.until === undefined ? "in the clamp" : "old clamp trace";
+    case "clampMark":
+      return mark.until === undefined ? "in the clamp" : "old clamp mark";
     case "fallZone":
       return "fall zone";
     case "heat":
@@ -61,8 +61,8 @@ export function flagWords(state: WebbingState, flags: readonly WearFlag[]): Flag
 
 function what(flag: WearFlag, { marks, placement }: WebbingState): string {
   const same = marks.filter((m) => m.kind === flag.kind && m.from === flag.from && m.to === flag.to);
-  const months = Math.max(0, ...same.map((m) => (m.kind === "clampTrace" ? m.months : 0)));
-  if (flag.kind === "clampTrace") return `old clamp trace of ${formatMonths(months)}`;
+  const months = Math.max(0, ...same.map((m) => (m.kind === "clampMark" ? m.months : 0)));
+  if (flag.kind === "clampMark") return `old clamp mark of ${formatMonths(months)}`;
   if (flag.kind === "fallZone") {
     const before = placement?.since.toString() ?? "";
     const falls = same.reduce(

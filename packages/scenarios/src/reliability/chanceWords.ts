@@ -105,7 +105,7 @@ export function restText(parts: readonly PartChance[]): string {
 export const ownCautions = ({ cautions }: Chances): readonly string[] =>
   cautions.filter((caution) => caution !== INVENTED && !CAUTIONS.includes(caution));
 
-/** A part; of webbing with what makes the stretch weak that is meant: "Main line, clamp trace". */
+/** A part; of webbing with what makes the stretch weak that is meant: "Main line, clamp mark". */
 export const partName = ({ name, stretch }: PartChance) =>
   stretch && stretch.reason !== "webbing" ? `${name}, ${stretch.reason}` : name;
 

@@ -67,8 +67,8 @@ function sections(list: readonly WebbingSection[]): string {
 
 function wearText(wear: Wear): string {
   switch (wear.kind) {
-    case "clampTrace":
-      return `clamp trace of ${formatRatio(wear.months)} months at ${formatLength(wear.at)}`;
+    case "clampMark":
+      return `clamp mark of ${formatRatio(wear.months)} months at ${formatLength(wear.at)}`;
     case "fallZone":
       return `${wear.falls} falls between ${formatLength(wear.from)} and ${formatLength(wear.to)}`;
     case "stitching":

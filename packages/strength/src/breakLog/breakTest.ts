@@ -10,7 +10,7 @@ export interface BreakTest {
   readonly part: string;
   readonly material: string;
   readonly batch?: string;
-  /** State it was in, in the user's words: new, fall zone, clamp trace … */
+  /** State it was in, in the user's words: new, fall zone, clamp mark … */
   readonly state: string;
   readonly wet: boolean;
   /** Where the sample was taken from. */

@@ -4,7 +4,7 @@
  */
 import type { LineEnd, OwnJudgement, WebbingSection } from "@secondline/rig";
 import { bendFactor } from "../derating/bend.ts";
-import { clampFactor } from "../derating/clampTrace.ts";
+import { clampFactor } from "../derating/clampMark.ts";
 import type { StrengthFactor } from "../derating/factor.ts";
 import { webbingKnot } from "../derating/knot.ts";
 import { textileMake, usedMetal } from "../derating/make.ts";

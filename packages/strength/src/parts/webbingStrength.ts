@@ -3,7 +3,7 @@
  * its section's condition and of every wear that touches it; where wears overlap, their factors multiply.
  */
 import type { Basis, Wear, WebbingSection } from "@secondline/rig";
-import { clampFactor } from "../derating/clampTrace.ts";
+import { clampFactor } from "../derating/clampMark.ts";
 import { abrasionFactor, cutFactor } from "../derating/damage.ts";
 import type { StrengthFactor } from "../derating/factor.ts";
 import { combineFactors } from "../derating/lognormal.ts";
@@ -108,10 +108,10 @@ function wearStretches(section: WebbingSection, from: number, to: number, factor
   });
 }
 
-/** Extent of a wear, from the A end of its section [m]. Clamp traces and stitching are centred on `at`. */
+/** Extent of a wear, from the A end of its section [m]. Clamp marks and stitching are centred on `at`. */
 export function wearExtent(wear: Wear): [from: number, to: number] {
   switch (wear.kind) {
-    case "clampTrace":
+    case "clampMark":
     case "stitching":
       return [wear.at - wear.length / 2, wear.at + wear.length / 2];
     case "cut":
@@ -123,7 +123,7 @@ export function wearExtent(wear: Wear): [from: number, to: number] {
 
 function wearFactor(wear: Wear, section: WebbingSection, factorsOf: FactorsOf): StrengthFactor {
   switch (wear.kind) {
-    case "clampTrace":
+    case "clampMark":
       return clampFactor(wear.months, wear.load === undefined ? undefined : wear.load / section.stock.rated.strength);
     case "fallZone":
       return factorsOf(section.stock).falls(wear.falls);
@@ -140,8 +140,8 @@ function wearFactor(wear: Wear, section: WebbingSection, factorsOf: FactorsOf): 
 
 function wearReason(wear: Wear): string {
   switch (wear.kind) {
-    case "clampTrace":
-      return "clamp trace";
+    case "clampMark":
+      return "clamp mark";
     case "fallZone":
       return "fall zone";
     case "stitching":

@@ -20,7 +20,7 @@ const OTHER_WEAR =
 
 /**
  * A dry test that broke counts for the one cause it has: sun without falls, or falls without sun; a new part for both. One
- * whose part or state names another weakness (a clamp trace, stitching, a knot) counts for nothing here, and neither does one
+ * whose part or state names another weakness (a clamp mark, stitching, a knot) counts for nothing here, and neither does one
  * with a dose beyond what the published factor covers: there the cautious factor stands.
  */
 export function useOfTest(test: BreakTest, stock: LineStock): TestUse {

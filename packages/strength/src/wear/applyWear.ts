@@ -112,8 +112,8 @@ function wornSection(section: WebbingSection, webbing: WebbingState, length: num
     ...(wet ? { wet } : {}),
     ...(ageYears === undefined ? {} : { ageYears }),
   };
-  // The weblock at an end is the end's own matter: its current trace is not a place in the section.
-  const marks = webbing.marks.filter((m) => !(m.kind === "clampTrace" && m.weblock === true && m.until === undefined));
+  // The weblock at an end is the end's own matter: its present mark is not a place in the section.
+  const marks = webbing.marks.filter((m) => !(m.kind === "clampMark" && m.weblock === true && m.until === undefined));
   return { ...section, condition, wear: wearOfMarks(marks, webbing.placement!, length) };
 }
 
@@ -133,9 +133,9 @@ function wearOf(mark: WearMark, placement: Stretch, length: number): Wear[] {
   if (from > to || (from === to && mark.kind !== "cut")) return [];
   const spot = { at: (from + to) / 2, length: to - from };
   switch (mark.kind) {
-    case "clampTrace":
+    case "clampMark":
       return [
-        { kind: "clampTrace", ...spot, months: mark.months, ...(mark.load === undefined ? {} : { load: mark.load }) },
+        { kind: "clampMark", ...spot, months: mark.months, ...(mark.load === undefined ? {} : { load: mark.load }) },
       ];
     case "fallZone":
       return [{ kind: "fallZone", from, to, falls: mark.falls }];

@@ -179,7 +179,7 @@ function clampFaults(webbing: WebbingRecord, path: string): RigIssue[] {
     latitude: "middle",
     hemisphere: "north",
   });
-  const clamps = marks.filter((mark) => mark.kind === "clampTrace");
+  const clamps = marks.filter((mark) => mark.kind === "clampMark");
   const issues: RigIssue[] = [];
   clamps.forEach((a, i) => {
     const b = clamps.slice(0, i).find((other) => overlapInPlace(a, other) && overlapInTime(a, other));
@@ -205,7 +205,7 @@ function entryOf({ entries }: WebbingRecord, clamp: Clamp): number {
   );
 }
 
-type Clamp = Extract<WearMark, { kind: "clampTrace" }>;
+type Clamp = Extract<WearMark, { kind: "clampMark" }>;
 const overlapInPlace = (a: Clamp, b: Clamp) => a.from < b.to && b.from < a.to;
 const endOf = (clamp: Clamp) => clamp.until ?? END_OF_TIME;
 const overlapInTime = (a: Clamp, b: Clamp) => isBefore(a.since, endOf(b)) && isBefore(b.since, endOf(a));

@@ -1,4 +1,4 @@
-/** Old clamp traces, fall zones and stitching that lie inside the loaded span of a webbing. */
+/** Old clamp marks, fall zones and stitching that lie inside the loaded span of a webbing. */
 import { formatLength, formatMonths } from "@secondline/rig";
 import { isBefore } from "../dates/calendarDate.ts";
 import { sectionPosition } from "./sectionPosition.ts";
@@ -36,7 +36,7 @@ export function wearFlags(state: WebbingState): WearFlag[] {
 
 function isTold(mark: WearMark, { placement }: WebbingState): boolean {
   switch (mark.kind) {
-    case "clampTrace":
+    case "clampMark":
       return mark.until !== undefined;
     case "fallZone":
       return isBefore(mark.since, placement!.since);
@@ -51,8 +51,8 @@ function isTold(mark: WearMark, { placement }: WebbingState): boolean {
 
 function describe(mark: WearMark): string {
   switch (mark.kind) {
-    case "clampTrace":
-      return `an old clamp trace of ${formatMonths(mark.months)}`;
+    case "clampMark":
+      return `an old clamp mark of ${formatMonths(mark.months)}`;
     case "fallZone":
       return `a fall zone of an earlier rigging (${mark.falls} falls)`;
     case "stitching":

@@ -7,7 +7,7 @@ import type { WebbingState } from "./webbingState.ts";
 
 /**
  * Zones from what is left of the webbing at the marked end on, positions from the marked end as new [m]. Unlike the
- * sections of a rig, the places that sit in a weblock now count as clamp traces here: the rig books them to the weblock.
+ * sections of a rig, the places that sit in a weblock now count as clamp marks here: the rig books them to the weblock.
  */
 export function strengthAlong(
   state: WebbingState,

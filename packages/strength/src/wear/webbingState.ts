@@ -4,12 +4,12 @@ import { type Hemisphere, type LatitudeClass, monthDose } from "../derating/sunD
 import type { DamageKind, Placement, WebbingEntry, WebbingRecord } from "./record.ts";
 
 /** Length of webbing that a weblock marks, half to either side of where the loaded span ends [m]. Assumed. */
-export const WEBLOCK_TRACE = 0.15;
+export const WEBLOCK_MARK = 0.15;
 
 /** Something that weakens a stretch of webbing; positions from the marked end [m]. */
 export type WearMark = { readonly from: number; readonly to: number; readonly since: PlainDate } & (
   | {
-      readonly kind: "clampTrace";
+      readonly kind: "clampMark";
       readonly months: number;
       readonly load?: number;
       /** Absent while it still sits in the clamp. */
@@ -114,7 +114,7 @@ class Walk {
       case "clamped":
         // Its months are counted in `finish`, for its end may lie after the date that is asked about.
         this.marks.push({
-          kind: "clampTrace",
+          kind: "clampMark",
           ...around(entry.at, entry.length),
           months: 0,
           ...optional(entry),
@@ -131,7 +131,7 @@ class Walk {
     this.weather(on);
     const { id, name, mark, made } = this.record;
     const [from, to] = this.kept;
-    const open = [...this.clamps.values()].map((clamp) => this.trace(clamp, on));
+    const open = [...this.clamps.values()].map((clamp) => this.markOf(clamp, on));
     const months = (side: "A" | "B") => {
       const clamp = this.clamps.get(side);
       return clamp === undefined ? {} : { [side]: monthsBetween(clamp.since, on) };
@@ -176,17 +176,17 @@ class Walk {
     this.placement = { ...this.placement, ...(atFrom ? { from: from + pulled } : { to: to - pulled }) };
     const clamp = this.clamps.get(end);
     if (clamp === undefined) return;
-    this.marks.push({ ...this.trace(clamp, on), until: on } as WearMark);
+    this.marks.push({ ...this.markOf(clamp, on), until: on } as WearMark);
     this.clamps.set(end, { at: endPosition(this.placement, end), since: on });
   }
 
   private release(on: PlainDate): void {
-    for (const clamp of this.clamps.values()) this.marks.push({ ...this.trace(clamp, on), until: on } as WearMark);
+    for (const clamp of this.clamps.values()) this.marks.push({ ...this.markOf(clamp, on), until: on } as WearMark);
     this.clamps.clear();
   }
 
-  private trace({ at, since }: OpenClamp, on: PlainDate): WearMark {
-    return { kind: "clampTrace", ...around(at, WEBLOCK_TRACE), months: monthsBetween(since, on), since, weblock: true };
+  private markOf({ at, since }: OpenClamp, on: PlainDate): WearMark {
+    return { kind: "clampMark", ...around(at, WEBLOCK_MARK), months: monthsBetween(since, on), since, weblock: true };
   }
 }
 
@@ -206,7 +206,7 @@ function optional(entry: { readonly until?: PlainDate; readonly load?: number })
 
 /** Months of a clamp that was written down with its dates, as far as they lie before `on`. */
 function countClamp(mark: WearMark, on: PlainDate): WearMark {
-  if (mark.kind !== "clampTrace" || mark.weblock === true) return mark;
+  if (mark.kind !== "clampMark" || mark.weblock === true) return mark;
   const { until, ...rest } = mark;
   // The last day in the clamp counts.
   const end = until === undefined ? undefined : addDays(until, 1);

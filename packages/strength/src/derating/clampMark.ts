@@ -11,15 +11,15 @@ const BASIS: Basis = {
 const USUAL_LOAD_SHARE = 0.1;
 
 /**
- * Factor of a clamp trace after some months in the clamp. `loadShare`: load while clamped over rated strength [-];
+ * Factor of a clamp mark after some months in the clamp. `loadShare`: load while clamped over rated strength [-];
  * absent: a usual one.
  */
 export function clampFactor(months: number, loadShare: number = USUAL_LOAD_SHARE): StrengthFactor {
   // The load scales the loss by its root, within bounds: heavier lines bite deeper, but nothing says how much.
   const scale = Math.min(1.4, Math.max(0.8, Math.sqrt(loadShare / USUAL_LOAD_SHARE)));
   return evaluateFactor({
-    name: "clamp trace",
-    cause: "clamp trace",
+    name: "clamp mark",
+    cause: "clamp mark",
     shared: 0.6,
     basis: BASIS,
     validity: { quantity: "time in the clamp", unit: "months", from: 0, to: 24, got: months },
