@@ -146,6 +146,8 @@ export function buildRig(read: ReadDocument, draft: Draft): Rig {
       lateral: filled(draft, "walker.lateral"),
       at: filled(draft, "walker.at"),
     },
+    requiredAfterFailure: filled(draft, "requiredAfterFailure"),
+    requiredClearance: filled(draft, "requiredClearance"),
     requiredFactor: {
       value: filled(draft, "requiredFactor"),
       basis: read.requiredFactorBasis ?? (read.requiredFactor === undefined ? DEFAULT_FACTOR : CHOSEN_FACTOR),

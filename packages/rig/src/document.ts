@@ -202,6 +202,8 @@ export const rigSchema = z
     span: measured("span"),
     rise: measured("rise").optional(),
     requiredFactor: bare("requiredFactor").optional(),
+    requiredAfterFailure: bare("requiredAfterFailure").optional(),
+    requiredClearance: measured("requiredClearance").optional(),
     requiredFactorBasis: basis("requiredFactorBasis").optional(),
     stocks: z.array(stock).max(100).optional(),
     anchorA: anchor("anchorA"),

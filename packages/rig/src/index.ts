@@ -27,6 +27,20 @@ export {
 } from "./geometry.ts";
 export { groupName } from "./groups.ts";
 export { judgePart } from "./ownJudgement.ts";
+export {
+  type AnchorName,
+  type AnchorPartId,
+  isPartId,
+  isTape,
+  type LineEndId,
+  type LineName,
+  type PartId,
+  type PartRef,
+  partIds,
+  partOfPath,
+  partPath,
+  partRef,
+} from "./partId.ts";
 export { editDocument, type PathStep, pathSteps, pathText, valueAt } from "./path.ts";
 export { MAX_RIG_TEXT, type RigReading, readRig } from "./readRig.ts";
 export type * from "./rig.ts";

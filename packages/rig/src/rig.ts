@@ -204,7 +204,11 @@ export interface Rig {
     /** Where the walker stands first, as a fraction of the main line's natural length; absent: the middle [-]. */
     readonly at?: number;
   };
-  /** Factor of safety the user requires of every part [-]. */
+  /** Factor the user requires once something else has failed: the main line, or a leg [-]. */
+  readonly requiredAfterFailure: number;
+  /** How far the walker's feet must stay above the ground [m]. */
+  readonly requiredClearance: number;
+  /** Factor the user requires of every part in what is expected of a line in use: leash falls [-]. */
   readonly requiredFactor: { readonly value: number; readonly basis: Basis };
 }
 
