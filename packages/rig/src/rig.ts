@@ -117,6 +117,8 @@ export interface AnchorPart {
   readonly rated: Rated;
   /** How a sling is rigged when its rated strength is that of a straight pull; absent: rated as rigged. */
   readonly rigged?: "straight" | "choked" | "basket";
+  /** Of hardware: which line hangs on it; absent: both. */
+  readonly carries?: "main" | "backup" | "both";
   readonly condition: Condition;
   readonly own?: OwnJudgement;
 }

@@ -1,15 +1,42 @@
 export type { Accuracy, Recording } from "@secondline/engine";
-export type { Basis, Rig } from "@secondline/rig";
+export type { Basis, PartId, Rig } from "@secondline/rig";
 export type { BreakTest } from "@secondline/strength";
-export { CAUTIONS, INVENTED } from "./cautions.ts";
-export { type Comparison, type ComparisonRow, compareLayouts } from "./compareLayouts.ts";
-export { governingWhatIf } from "./governing.ts";
-export { inputHash } from "./inputHash.ts";
-export { judgedParts, judgementCautions } from "./judgementCautions.ts";
-export { LIKELY_FIRST_BASIS } from "./likelyFirst.ts";
-export type * from "./outcome.ts";
-export { QUICK_ALLOWANCE } from "./quickLook.ts";
 export {
+  type Assessed,
+  type Assessment,
+  type AssessmentReading,
+  assess,
+  assessRig,
+  type Judgement,
+  rigOnLaterDays,
+  speaksOf,
+  type Taken,
+} from "./assessment/assessment.ts";
+export { inputHash } from "./assessment/inputHash.ts";
+export { type Comparison, type ComparisonRow, compareLayouts } from "./compare/compareLayouts.ts";
+export { EVENT_CLASSES, type EventBase, type EventClass, type EventKind } from "./events/eventKind.ts";
+export type { GivesWay } from "./events/givesWay.ts";
+export type { LeashFall } from "./events/leashFall.ts";
+export type { LegFails } from "./events/legFails.ts";
+export type { MainFails } from "./events/mainFails.ts";
+export type { Phrase, PhraseValue } from "./events/phrase.ts";
+export { POSES, type Pose } from "./events/poses.ts";
+export {
+  addEventKind,
+  classOf,
+  eventBefore,
+  parseWhatIf,
+  titleOf,
+  type WhatIf,
+  whatIfKey,
+  whatIfSet,
+} from "./events/registry.ts";
+export type { AnchorFacts, CautionFact, Judged } from "./facts/cautionFacts.ts";
+export { anchorFacts, judgedFactors } from "./facts/cautionFacts.ts";
+export type * from "./facts/outcome.ts";
+export { worstWhatIf } from "./facts/worstWhatIf.ts";
+export {
+  ChancesImpossible,
   type ChancesOptions,
   chances,
   FEWEST_RUNS,
@@ -18,29 +45,27 @@ export {
 } from "./reliability/chances.ts";
 export type * from "./reliability/chancesOutcome.ts";
 export {
-  chanceText,
-  formatChance,
-  IN_BRACKETS,
-  inputText,
-  ownCautions,
-  partName,
-  restText,
-  SHARE_KINDS,
-  shareText,
-  worthARow,
-} from "./reliability/chanceWords.ts";
-export {
   INPUT_IDS,
   type InputId,
   MOST_SPREAD,
+  placeRange,
   type Spreads,
+  type UncertainInput,
   uncertainInputs,
 } from "./reliability/uncertainInputs.ts";
-export { report } from "./report/report.ts";
-export { cameOfIt } from "./report/whatIfSection.ts";
-export { rigStrengths } from "./rigStrengths.ts";
-export { type RunOptions, runWhatIf, type StudyProgress } from "./runWhatIf.ts";
-export { type StudyOptions, study } from "./study.ts";
+export { type RigStrengths, rigStrengths } from "./rigStrengths.ts";
+export { type EventRuns, PROVISIONAL_FACTOR } from "./rule/demand.ts";
+export { type PersonMargin, PULL_LIMITS, type PullLimit } from "./rule/person.ts";
+export { type Outlook, type PartDate, takeDownDates } from "./rule/takeDownDates.ts";
+export type { Reason, Verdict } from "./rule/verdict.ts";
+export { executeRun } from "./run/executeRun.ts";
+export type * from "./run/runFacts.ts";
+export { type RunOptions, runWhatIf, type ShowProgress } from "./run/showRun.ts";
+export type { Trace } from "./run/trace.ts";
+export type { Gap } from "./search/complete.ts";
+export { LIKELY_FIRST_BASIS } from "./search/likelyFirst.ts";
+export { type Found, type Round, type SearchOptions, search } from "./search/search.ts";
+export { type StudyProgress, study } from "./search/study.ts";
+export { type SingleFailure, singleFailures } from "./singles/singleFailures.ts";
+export { type Absence, type Remaining, type WhenGone, whenGone } from "./singles/whenGone.ts";
 export { VERSION } from "./version.ts";
-export { parseWhatIf, whatIfKey } from "./whatIf.ts";
-export { whatIfSet } from "./whatIfSet.ts";

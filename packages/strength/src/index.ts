@@ -15,7 +15,7 @@ export { type Narrowing, narrowing } from "./breakLog/narrowing.ts";
 export { type BreakLogReading, readBreakLog } from "./breakLog/readLog.ts";
 export { readTest, type TestFields, type TestReading } from "./breakLog/readTest.ts";
 export { testFields, writeBreakLog } from "./breakLog/writeLog.ts";
-export type { PlainDate } from "./dates/calendarDate.ts";
+export { addDays, type PlainDate, readDate } from "./dates/calendarDate.ts";
 export { ageFactor } from "./derating/age.ts";
 export { bendFactor } from "./derating/bend.ts";
 export { clampFactor } from "./derating/clampMark.ts";

@@ -3,9 +3,8 @@
  * surface through their loads, and many draws of inputs and strengths from there. In slices, like `study`.
  */
 import type { Accuracy } from "@secondline/engine";
-import type { Rig } from "@secondline/rig";
+import type { PartId } from "@secondline/rig";
 import {
-  type BreakTest,
   correctionFactors,
   countedLoad,
   type FailureChances,
@@ -15,15 +14,14 @@ import {
   type ReliabilityPart,
   seededRandom,
 } from "@secondline/strength";
-import { noSuchLeg } from "../anchorLegs.ts";
-import { inputHash } from "../inputHash.ts";
-import type { Probability, WhatIf } from "../outcome.ts";
+import type { Assessed } from "../assessment/assessment.ts";
+import { inputHash } from "../assessment/inputHash.ts";
+import { missingIn, type WhatIf, whatIfKey } from "../events/registry.ts";
+import { anchorFacts, judgedFactors } from "../facts/cautionFacts.ts";
+import type { Probability } from "../facts/outcome.ts";
 import { rigStrengths } from "../rigStrengths.ts";
-import { type StudyProgress, scaled } from "../runWhatIf.ts";
-import { whatIfTitle } from "../whatIf.ts";
-import type { Chances, PartChance } from "./chancesOutcome.ts";
-import { chanceSentence } from "./chanceWords.ts";
-import { chanceCautions, restsOn } from "./grounds.ts";
+import type { StudyProgress } from "../search/study.ts";
+import type { Chances, NoChances, PartChance } from "./chancesOutcome.ts";
 import { droppedStretches, type KeptStretches, type LoadedPart, loadedParts, worthKeeping } from "./loadedParts.ts";
 import { medianLoads, oneRun, type SpreadRuns, type SpreadRunsOptions, spreadRuns } from "./simulatedLoads.ts";
 import { type Spreads, surfaceInput, type UncertainInput, uncertainInputs } from "./uncertainInputs.ts";
@@ -37,8 +35,6 @@ export interface ChancesOptions {
   readonly accuracy?: Accuracy;
   /** Other spreads than the assumed ones; 0 takes an input for exactly known. */
   readonly spreads?: Spreads;
-  /** Own break tests, in place of published factors where there are some. */
-  readonly breakTests?: readonly BreakTest[];
 }
 
 const DEFAULT_RUNS = 96;
@@ -49,26 +45,49 @@ const DEFAULT_SEED = 20_260_701;
 /** With fewer of the runs computed the others may be missing where it matters. */
 const LEAST_SHARE = 0.8;
 
+/** Progress of a part of the work, as a stretch of the whole. */
+function* shareOf<T>(
+  work: Generator<number, T, void>,
+  from: number,
+  to: number,
+  doing: string,
+): Generator<StudyProgress, T, void> {
+  let step = work.next();
+  for (; !step.done; step = work.next()) yield { done: from + (to - from) * step.value, step: doing };
+  return step.value;
+}
+
 /** Too many runs could not be computed: nothing can be said. */
 class TooFewRuns extends Error {}
 
 /** Why there is nothing to work out of a what-if; undefined when there is. */
-export function noChances(rig: Rig, whatIf: WhatIf): string | undefined {
-  if (whatIf.kind === "mainFails" && !rig.backup) {
-    return "The rig has no backup: when the main line fails nothing catches the walker, whatever the parts hold.";
+export function noChances({ rig }: Assessed, whatIf: WhatIf): NoChances | undefined {
+  if (whatIf.kind === "mainFails" && !rig.backup) return { kind: "noBackup" };
+  if (whatIf.kind === "givesWay") return { kind: "afterPart", part: whatIf.part };
+  const missing = missingIn(whatIf, rig);
+  return missing && { kind: "missing", missing };
+}
+
+/** Nothing can be worked out: `why` says it as a fact. */
+export class ChancesImpossible extends Error {
+  readonly why: NoChances;
+
+  constructor(why: NoChances) {
+    super(`There are no chances to work out: ${why.kind}.`);
+    this.why = why;
   }
-  return noSuchLeg(rig, whatIf);
 }
 
 /** Every `next()` does a few milliseconds of work, some tenths of a second at the end; stop by not calling it again. */
-export function* chances(rig: Rig, options: ChancesOptions): Generator<StudyProgress, Chances, void> {
+export function* chances(assessed: Assessed, options: ChancesOptions): Generator<StudyProgress, Chances, void> {
+  const { rig } = assessed;
   const { whatIf, runs: asked = DEFAULT_RUNS, seed = DEFAULT_SEED, accuracy = "quick" } = options;
   if (!Number.isInteger(asked) || asked < FEWEST_RUNS || asked > MOST_RUNS) {
     throw new RangeError(`Runs must be a whole number from ${FEWEST_RUNS} to ${MOST_RUNS}, got ${asked}.`);
   }
-  const nothing = noChances(rig, whatIf);
-  if (nothing !== undefined) throw new RangeError(nothing);
-  const strengths = rigStrengths(rig, options.breakTests);
+  const nothing = noChances(assessed, whatIf);
+  if (nothing !== undefined) throw new ChancesImpossible(nothing);
+  const strengths = rigStrengths(rig, assessed.tests);
   const inputs = uncertainInputs(rig, whatIf, options.spreads);
   if (inputs.length === 0) throw new RangeError("Every spread is 0: nothing is uncertain but the strengths.");
   const all = loadedParts(rig, strengths);
@@ -83,9 +102,9 @@ export function* chances(rig: Rig, options: ChancesOptions): Generator<StudyProg
   const of = (rows: readonly (readonly number[])[]) => rows.map((row) => kept.map((i) => row[i]!));
   const runs = { points: simulated.points, loads: of(simulated.loads), corrections: of(finer) };
   const work = failureChances(inputs.map(surfaceInput), parts.map(reliability), runs, { seed });
-  const found = yield* scaled(work, MESH_SHARE, 1, "Drawing strengths and inputs");
+  const found = yield* shareOf(work, MESH_SHARE, 1, "draws");
   return conclude(
-    rig,
+    assessed,
     { ...options, seed, accuracy },
     {
       asked,
@@ -133,8 +152,7 @@ function* finerMesh(
   const count = Math.min(MOST_MESH_RUNS, Math.max(FEWEST_MESH_RUNS, wanted));
   for (let r = 0; r < count; r++) {
     const [from, to] = [r, r + 1].map((n) => RUNS_SHARE + ((MESH_SHARE - RUNS_SHARE) * n) / count);
-    const doing = `Run ${r + 1} of ${count} on a finer mesh`;
-    const fine = yield* oneRun({ ...job, accuracy: "standard" }, points[r]!, from!, to!, doing);
+    const fine = yield* oneRun({ ...job, accuracy: "standard" }, points[r]!, from!, to!);
     if (typeof fine === "string") continue;
     found.push(fine.loads.map((load, i) => loadChange(job.parts[i]!.part, loads[r]![i]!, load)));
   }
@@ -178,67 +196,59 @@ interface Found {
 }
 
 function conclude(
-  rig: Rig,
+  assessed: Assessed,
   options: ChancesOptions & { readonly seed: number; readonly accuracy: Accuracy },
   all: Found,
 ): Chances {
-  const { asked, simulated, inputs, strengths, parts, found } = all;
+  const { rig } = assessed;
+  const { asked, simulated, inputs, strengths, parts, found, dropped } = all;
   const { whatIf, seed, accuracy } = options;
   const { lost, ground, failed } = simulated;
   const anyFails = anyOf(found);
   const mesh = correctionFactors(parts.map(reliability), { corrections: all.finer });
-  const partChances = partsOf(all, mesh, anyFails);
-  const runs = { asked, done: simulated.loads.length, lost, ground, failed };
   const surfaces = found.surfaces.map(({ error, limit, explained, matters }, i) => ({
-    name: parts[i]!.part.name,
+    part: wholeId(parts[i]!),
+    ...(parts[i]!.zone ? { reason: parts[i]!.zone.reason } : {}),
     error,
     limit,
     explained,
     matters,
   }));
   const changes = mesh.filter((_, i) => found.surfaces[i]!.matters).map((factor) => Math.abs(factor - 1));
-  const meshChange = all.finer.length === 0 ? undefined : { runs: all.finer.length, most: Math.max(...changes) };
-  const { dropped } = all;
-  const facts = {
-    rig,
-    strengths,
-    accuracy,
-    runs,
-    inputs,
-    surfaces,
-    meshChange,
-    dropped,
-    found,
-    anyFails,
-  };
   return {
     rigName: rig.name,
+    span: rig.span,
     invented: rig.invented,
+    taken: assessed.taken,
     whatIf,
-    title: whatIfTitle(whatIf, rig.span),
+    key: whatIfKey(whatIf),
     accuracy,
     seed,
-    inputHash: inputHash({ rig, ...options }),
-    runs,
+    inputHash: inputHash({ assessment: assessed.hash, ...options }),
+    runs: { asked, done: simulated.loads.length, lost, ground, failed },
     method: found.method,
-    sentence: chanceSentence({ runs, anyFails, parts: partChances }),
     anyFails,
-    parts: partChances,
-    shares: found.shares
-      .map((share) => ({ ...share, name: capital(share.name) }))
-      .sort((a, b) => b.first.value - a.first.value),
+    parts: partsOf(all, mesh, anyFails),
+    shares: [...found.shares].sort((a, b) => b.first.value - a.first.value),
     inputs,
     surfaces,
-    restsOn: restsOn(facts),
-    cautions: chanceCautions(facts),
+    grounds: {
+      draws: found.first.runs,
+      dropped,
+      ...(all.finer.length === 0 ? {} : { meshChange: { runs: all.finer.length, most: Math.max(...changes) } }),
+      ...(found.beyond === undefined ? {} : { beyond: found.beyond }),
+    },
+    judged: judgedFactors(strengths, new Map()),
+    anchors: anchorFacts(rig, strengths, { A: 0, B: 0 }),
+    groundKnown: rig.ground.length > 1,
   };
 }
+
+const wholeId = ({ part }: LoadedPart): PartId => (part.stretchOf?.id ?? part.id) as PartId;
 
 /** No part fails more often than some part does, which is known down to smaller chances. */
 const within = (part: Probability, any: Probability): Probability =>
   part.value > 0 ? part : { ...part, high: Math.min(part.high, any.high) };
-
-const capital = (name: string) => name.charAt(0).toUpperCase() + name.slice(1);
 
 function anyOf({ small, first }: FailureChances): Chances["anyFails"] {
   if (!small) return { ...first.anyFails, sampling: "plain", reached: first.anyFails.value > 0 };
@@ -254,13 +264,12 @@ function partsOf(
   // One run alone is noisy: the middle of all of them goes with the chances.
   const middle = medianLoads(simulated);
   return found.first.parts
-    .map(({ id, name, first, fails, stretch }): PartChance => {
+    .map(({ id, first, fails, stretch }): PartChance => {
       const i = parts.findIndex(({ part }) => part.id === (stretch ?? id));
       const { part, zone } = parts[i]!;
       const where = zone && { stretch: { from: zone.from, to: zone.to, reason: zone.reason } };
       return {
-        id,
-        name,
+        id: id as PartId,
         load: middle[kept[i]!]! * mesh[i]!,
         strength: part.median,
         ...where,

@@ -1,12 +1,23 @@
 /** What a study of chances says of one what-if. */
 import type { Accuracy } from "@secondline/engine";
+import type { PartId } from "@secondline/rig";
 import type { ShareKind } from "@secondline/strength";
-import type { Probability, WhatIf } from "../outcome.ts";
+import type { Taken } from "../assessment/assessment.ts";
+import type { Phrase } from "../events/phrase.ts";
+import type { WhatIf } from "../events/registry.ts";
+import type { AnchorFacts, Judged } from "../facts/cautionFacts.ts";
+import type { Probability } from "../facts/outcome.ts";
+import type { KeptStretches } from "./loadedParts.ts";
 import type { UncertainInput } from "./uncertainInputs.ts";
 
+/** Why there are no chances to work out. */
+export type NoChances =
+  | { readonly kind: "noBackup" }
+  | { readonly kind: "afterPart"; readonly part: PartId }
+  | { readonly kind: "missing"; readonly missing: Phrase };
+
 export interface PartChance {
-  readonly id: string;
-  readonly name: string;
+  readonly id: PartId;
   /** Median load of the runs, and median strength against it [N]; of webbing, where it is first most often. */
   readonly load: number;
   readonly strength: number;
@@ -32,7 +43,9 @@ export interface ScatterShare {
 }
 
 export interface SurfaceFit {
-  readonly name: string;
+  readonly part: PartId;
+  /** Of webbing: what lies on the stretch. */
+  readonly reason?: string;
   /** About the relative error of a load, of runs left out [-]. */
   readonly error: number;
   /** Error from which on the surface is not trusted [-]. */
@@ -44,9 +57,11 @@ export interface SurfaceFit {
 
 export interface Chances {
   readonly rigName: string;
+  readonly span: number;
   readonly invented: boolean;
+  readonly taken: Taken;
   readonly whatIf: WhatIf;
-  readonly title: string;
+  readonly key: string;
   readonly accuracy: Accuracy;
   readonly seed: number;
   /** SHA-256 of rig, what-if and options. */
@@ -63,8 +78,6 @@ export interface Chances {
   };
   /** "surface": loads between the runs are fitted; "runs": the fit missed too much, the runs themselves are counted. */
   readonly method: "surface" | "runs";
-  /** The chances in one or two sentences. */
-  readonly sentence: string;
   /** Probability that any part fails in this what-if. */
   readonly anyFails: Probability & {
     /** By plain or by conditional sampling. */
@@ -81,7 +94,17 @@ export interface Chances {
   readonly inputs: readonly UncertainInput[];
   /** One per part, or stretch of one. */
   readonly surfaces: readonly SurfaceFit[];
-  /** What the numbers rest on, in sentences. */
-  readonly restsOn: readonly string[];
-  readonly cautions: readonly string[];
+  /** What the numbers rest on. */
+  readonly grounds: {
+    /** Draws of strengths and inputs. */
+    readonly draws: number;
+    readonly dropped: readonly KeptStretches[];
+    /** How many runs were made on the standard mesh too, and the largest relative change of a load that matters [-]. */
+    readonly meshChange?: { readonly runs: number; readonly most: number };
+    /** Share of the failures outside of what was simulated [-]. */
+    readonly beyond?: number;
+  };
+  readonly judged: readonly Judged[];
+  readonly anchors: readonly AnchorFacts[];
+  readonly groundKnown: boolean;
 }

@@ -1,10 +1,9 @@
 /** The parts whose loads and strengths are set against each other; of webbing, every stretch of another strength. */
-import type { Recording } from "@secondline/engine";
-import type { Rig } from "@secondline/rig";
+import { isTape, type PartId, type Rig } from "@secondline/rig";
 import { type ReliabilityPart, reliabilityPart, type StrengthZone } from "@secondline/strength";
-import { partLoads, reaches } from "../loads.ts";
-import { tapeIds } from "../margins.ts";
 import type { RigStrengths } from "../rigStrengths.ts";
+import { reaches } from "../run/loads.ts";
+import type { ElementPeaks, GoodRun } from "../run/runFacts.ts";
 
 export interface LoadedPart {
   readonly part: ReliabilityPart;
@@ -14,9 +13,8 @@ export interface LoadedPart {
 
 /** Every part but the tapes, which are made to part. */
 export function loadedParts(rig: Rig, strengths: RigStrengths): readonly LoadedPart[] {
-  const tapes = tapeIds(rig);
   return strengths.parts.flatMap((part): LoadedPart[] => {
-    if (tapes.has(part.id)) return [];
+    if (isTape(rig, part.id as PartId)) return [];
     if (!part.zones) return [{ part: reliabilityPart(part) }];
     return part.zones.map((zone, z) => {
       const { median, causes, own } = reliabilityPart({ ...part, factors: zone.factors, strength: zone.strength });
@@ -28,29 +26,16 @@ export function loadedParts(rig: Rig, strengths: RigStrengths): readonly LoadedP
 }
 
 /** Load of each of `parts` in a run [N]. A leg that fails carries nothing; every other part has a reading. */
-export function loadsIn(
-  parts: readonly LoadedPart[],
-  rig: Rig,
-  recording: Recording,
-  strengths: RigStrengths,
-): readonly number[] {
-  const single = partLoads(rig, recording);
-  const failure = recording.problem.legFailure;
-  const failed = failure && `anchor${failure.anchor}.points.${failure.leg}`;
+export function loadsIn(parts: readonly LoadedPart[], run: GoodRun, strengths: RigStrengths): readonly number[] {
   return parts.map(({ part, zone }) => {
-    if (!zone) {
-      const load = part.id === failed ? 0 : single.get(part.id);
-      // Taken for nothing, it would be a part that never fails.
-      if (load === undefined) throw new Error(`the run has no load for ${part.name} (${part.id})`);
-      return load;
-    }
+    if (!zone) return run.loads[part.id as PartId] ?? 0;
     const line = part.stretchOf!.id === "backup" ? "backup" : "main";
-    return zoneLoad(recording.elementPeaks[line], zone, strengths[`${line}Length`]);
+    return zoneLoad(run.webbing[line], zone, strengths[`${line}Length`]);
   });
 }
 
 /** The largest load of the elements that reach into a stretch [N]. */
-function zoneLoad({ at, peak }: Recording["elementPeaks"]["main"], zone: StrengthZone, length: number): number {
+function zoneLoad({ at, peak }: ElementPeaks, zone: StrengthZone, length: number): number {
   let largest = 0;
   for (let e = 0; e < at.length; e++) {
     if (reaches(at, e, length, zone)) largest = Math.max(largest, peak[e]!);
@@ -82,19 +67,16 @@ const less = (values: readonly number[], a: number, b: number) =>
 
 /** Of a line, how many of its stretches are gone on with. */
 export interface KeptStretches {
-  readonly line: string;
+  readonly line: "main" | "backup";
   readonly kept: number;
   readonly of: number;
 }
 
 /** The lines of which stretches were dropped. */
 export function droppedStretches(parts: readonly LoadedPart[], kept: readonly number[]): readonly KeptStretches[] {
-  const lines = new Map(
-    parts.flatMap(({ part }) => (part.stretchOf ? [[part.stretchOf.id, part.stretchOf.name]] : [])),
-  );
-  return [...lines].flatMap(([id, line]): KeptStretches[] => {
-    const mine = parts.flatMap(({ part }, i) => (part.stretchOf?.id === id ? [i] : []));
+  return (["main", "backup"] as const).flatMap((line): KeptStretches[] => {
+    const mine = parts.flatMap(({ part }, i) => (part.stretchOf?.id === line ? [i] : []));
     const left = mine.filter((i) => kept.includes(i)).length;
-    return left < mine.length ? [{ line: line!, kept: left, of: mine.length }] : [];
+    return left < mine.length ? [{ line, kept: left, of: mine.length }] : [];
   });
 }

@@ -1,12 +1,13 @@
 /** Runs one what-if over a spread of the uncertain inputs, with parts that cannot fail, and keeps the loads. */
 import type { Accuracy } from "@secondline/engine";
 import type { Rig } from "@secondline/rig";
-import type { WhatIf } from "../outcome.ts";
+import { eventBefore, type WhatIf } from "../events/registry.ts";
 import type { RigStrengths } from "../rigStrengths.ts";
-import { runWith, type StudyProgress, scaled } from "../runWhatIf.ts";
-import { whatIfOutcome } from "../whatIfOutcome.ts";
+import { demandStrengths, runToEnd } from "../run/executeRun.ts";
+import { readRun } from "../run/readRun.ts";
+import type { GoodRun, Trouble } from "../run/runFacts.ts";
+import type { StudyProgress } from "../search/study.ts";
 import { type LoadedPart, loadsIn } from "./loadedParts.ts";
-import { unbreakable } from "./unbreakable.ts";
 import { sampleAt, type UncertainInput } from "./uncertainInputs.ts";
 
 export interface SpreadRuns {
@@ -47,7 +48,7 @@ export function* spreadRuns(
   const failed: string[] = [];
   for (const [r, point] of points.entries()) {
     const [from, to] = [(share * r) / points.length, (share * (r + 1)) / points.length];
-    const run = yield* oneRun(options, point, from, to, `Run ${r + 1} of ${points.length}`);
+    const run = yield* oneRun(options, point, from, to);
     if (typeof run === "string") failed.push(run);
     else done.push({ point, run });
   }
@@ -74,15 +75,32 @@ export function* oneRun(
   point: readonly number[],
   from: number,
   to: number,
-  doing: string,
 ): Generator<StudyProgress, OneRun | string, void> {
   const sample = sampleAt(rig, whatIf, inputs, point);
-  const whole = unbreakable(rig, strengths);
-  // Without ground: a load that the ground cut short would be no load of that part.
-  const open: Rig = { ...sample.rig, ground: [] };
-  const { outcome, recording } = yield* scaled(runWith(open, sample.whatIf, whole, { accuracy }), from, to, doing);
-  if (!outcome.ok || !recording) return outcome.problem ?? "the run gave no numbers";
-  const { feetClearance } = whatIfOutcome(sample.rig, sample.whatIf, recording, whole);
-  const loads = loadsIn(parts, sample.rig, recording, strengths);
-  return { loads, caught: outcome.caught, ...(feetClearance === undefined ? {} : { feetClearance }) };
+  const work = runOpen(sample.rig, sample.whatIf, strengths, accuracy);
+  let step = work.next();
+  for (; !step.done; step = work.next()) yield { done: from + (to - from) * step.value, doing: whatIf };
+  const run = step.value;
+  if (!("peaks" in run)) return run.detail ?? run.phrase?.english ?? run.reason;
+  const { feetClearance } = run;
+  return {
+    loads: loadsIn(parts, run, strengths),
+    caught: run.caughtBy !== "nothing",
+    ...(feetClearance === undefined ? {} : { feetClearance }),
+  };
+}
+
+/** A run without ground, for a load that the ground cut short would be no load of that part; heights are told all the same. */
+function* runOpen(
+  rig: Rig,
+  event: WhatIf,
+  strengths: RigStrengths,
+  accuracy: Accuracy,
+): Generator<number, GoodRun | Trouble, void> {
+  const earlier = eventBefore(event);
+  const before = earlier && (yield* runOpen(rig, earlier, strengths, accuracy));
+  if (before && !("peaks" in before)) return before;
+  const options = { accuracy, ...(before ? { before } : {}) };
+  const solved = yield* runToEnd({ ...rig, ground: [] }, event, demandStrengths(rig, strengths), options);
+  return solved.ok ? readRun(rig, event, solved.recording, strengths, before ? { before } : {}) : solved.trouble;
 }

@@ -4,7 +4,7 @@
  */
 import type { Basis, LineStock, Rig, WebbingSection } from "@secondline/rig";
 import { logSpread, type SurfaceInput, uniformInput } from "@secondline/strength";
-import type { WhatIf } from "../outcome.ts";
+import type { WhatIf } from "../events/registry.ts";
 
 export const INPUT_IDS = [
   "mass",

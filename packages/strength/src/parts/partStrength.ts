@@ -27,6 +27,8 @@ export interface PartStrength {
   readonly flags: readonly string[];
   /** For webbing: strength along the natural length; the part's own numbers are those of the weakest zone. */
   readonly zones?: readonly StrengthZone[];
+  /** What nobody wrote down of it, and what that costs: strength as it counts over strength if it were as new [-]. */
+  readonly blanks?: readonly { readonly field: string; readonly costs: number }[];
   /** For webbing and leash: where it is weakest [m of natural length from A, or from the ring], and why. */
   readonly weakest?: { readonly at: number; readonly reason: string };
 }

@@ -1,0 +1,166 @@
+/**
+ * All that is known of a rig on a day, in one value: the one input of runs, studies, chances, comparisons, reports and take-down
+ * dates. Terminal and page only fill it in.
+ */
+import { judgePart, type OwnJudgement, type PartId, partIds, type Rig, type RigIssue } from "@secondline/rig";
+import {
+  applyWear,
+  type BreakTest,
+  futureFromRecord,
+  futureFromRig,
+  type PlainDate,
+  readDate,
+  type WearRecord,
+} from "@secondline/strength";
+import { inputHash } from "./inputHash.ts";
+import { testsTaken } from "./testsTaken.ts";
+
+export interface Judgement extends OwnJudgement {
+  readonly part: PartId;
+}
+
+export interface Assessment {
+  /** As written. */
+  readonly rig: Rig;
+  /** What happened to the webbing and the parts, with dates; needs `on`. */
+  readonly wear?: WearRecord;
+  /** The day of the state, YYYY-MM-DD. */
+  readonly on?: string;
+  /** Own break tests. */
+  readonly tests?: readonly BreakTest[];
+  /** Beside those in the rig's file, and in place of them. */
+  readonly judgements?: readonly Judgement[];
+}
+
+/** What was taken into account, so that everybody who shows a verdict can say it. */
+export interface Taken {
+  readonly on?: string;
+  /** The wear record's name, and the lines that it has webbing in on that day. */
+  readonly wear?: { readonly name: string; readonly lines: readonly ("main" | "backup")[] };
+  /** How many break tests were given, and how many of them say something of this rig. */
+  readonly tests?: { readonly given: number; readonly count: number };
+  readonly judged: readonly PartId[];
+}
+
+/** An assessment worked out: plain data that crosses to another thread as it is. */
+export interface Assessed {
+  /** As it is on the day, with every judgement in it. */
+  readonly rig: Rig;
+  readonly tests: readonly BreakTest[];
+  readonly taken: Taken;
+  /** What the wear record and the break log say must be looked at. */
+  readonly notes: readonly string[];
+  /** What must be looked at or put right before the rig may be said to hold. */
+  readonly withholds: readonly string[];
+  /** SHA-256 of everything above but the notes: two that are equal give the same verdict. */
+  readonly hash: string;
+}
+
+export type AssessmentReading =
+  | { readonly ok: true; readonly assessed: Assessed }
+  | { readonly ok: false; readonly issues: readonly RigIssue[] };
+
+/** Works an assessment out; every fault of it at once, nothing taken silently. */
+export function assess(assessment: Assessment): AssessmentReading {
+  const { rig, wear, on, tests = [], judgements = [] } = assessment;
+  const issues = [...dateIssues(assessment), ...judgementIssues(rig, judgements)];
+  if (issues.length > 0) return { ok: false, issues };
+  const worn: (ReturnType<typeof applyWear> & { readonly withholds?: readonly string[] }) | undefined =
+    wear && on !== undefined ? applyWear(rig, wear, on) : undefined;
+  const lines = wear && worn ? linesOf(worn.state.webbings, rig) : [];
+  if (wear && lines.length === 0 && !hasParts(wear, rig)) return { ok: false, issues: [notThisRig(wear, rig)] };
+  const judged = judgements.reduce((done, { part, ...own }) => judgePart(done, part, own)!, worn?.rig ?? rig);
+  const used = testsTaken(judged, tests);
+  const taken: Taken = {
+    ...(on === undefined ? {} : { on }),
+    ...(wear ? { wear: { name: wear.name, lines } } : {}),
+    ...(tests.length > 0 ? { tests: { given: tests.length, count: used.count } } : {}),
+    judged: judgements.map(({ part }) => part),
+  };
+  return {
+    ok: true,
+    assessed: {
+      rig: judged,
+      tests,
+      taken,
+      notes: [...(worn?.notes ?? []), ...used.notes],
+      withholds: worn?.withholds ?? [],
+      hash: inputHash({ rig: judged, tests }),
+    },
+  };
+}
+
+/** A rig by itself: nothing else is known. Throws nothing. */
+export function assessRig(rig: Rig): Assessed {
+  return { rig, tests: [], taken: { judged: [] }, notes: [], withholds: [], hash: inputHash({ rig, tests: [] }) };
+}
+
+/** The rig on later days, at the present rate of use; needs a date. */
+export function rigOnLaterDays({ rig, wear, on, judgements = [] }: Assessment): ((day: PlainDate) => Rig) | undefined {
+  if (on === undefined) return undefined;
+  const later = wear ? futureFromRecord(rig, wear, on) : futureFromRig(rig, on);
+  return (day) => judgements.reduce((done, { part, ...own }) => judgePart(done, part, own)!, later(day));
+}
+
+function linesOf(
+  webbings: readonly { readonly placement?: { readonly rig: string; readonly line: "main" | "backup" } }[],
+  rig: Rig,
+): readonly ("main" | "backup")[] {
+  const here = webbings.flatMap(({ placement }) => (placement && isRig(placement.rig, rig) ? [placement.line] : []));
+  return (["main", "backup"] as const).filter((line) => here.includes(line));
+}
+
+/** Records hang on a rig by its id; where it has none, by its name. */
+const isRig = (named: string, rig: Rig): boolean =>
+  named === (rig as { readonly id?: string }).id || named === rig.name;
+
+const hasParts = (wear: WearRecord, rig: Rig): boolean => wear.parts.some((part) => isRig(part.rig, rig));
+
+/** Whether a record says anything of a rig on a day. */
+export function speaksOf(wear: WearRecord, rig: Rig, on: string): boolean {
+  if (hasParts(wear, rig)) return true;
+  return linesOf(applyWear(rig, wear, on).state.webbings, rig).length > 0;
+}
+
+function dateIssues({ wear, on }: Assessment): RigIssue[] {
+  const expected = "a date such as 2026-07-01";
+  if (on === undefined) {
+    if (!wear) return [];
+    const message = "A wear record gives a state only on a date: say which day is meant.";
+    return [{ path: "on", got: "nothing", expected, message }];
+  }
+  const day = readDate(on);
+  if (!day) return [{ path: "on", got: `"${on}"`, expected, message: `The day: got "${on}"; expected ${expected}.` }];
+  const dates = wear ? [...wear.webbings, ...wear.parts].flatMap(({ entries }) => entries.map(({ date }) => date)) : [];
+  if (dates.length === 0) return [];
+  const first = dates.map((date) => date.toString()).sort()[0]!;
+  if (on >= first) return [];
+  const message = `The day ${on} lies before the wear record begins (${first}): it says nothing of that day. Give a later day, or leave the record out.`;
+  return [{ path: "on", got: on, expected: `${first} or later`, message }];
+}
+
+function judgementIssues(rig: Rig, judgements: readonly Judgement[]): RigIssue[] {
+  const known = partIds(rig);
+  return judgements
+    .filter(({ part }) => !known.includes(part))
+    .map(({ part }) => ({
+      path: "judgements",
+      got: `"${part}"`,
+      expected: "a part of the rig",
+      message: `The rig has no part "${part}". Its parts: ${known.join(", ")}.`,
+    }));
+}
+
+function notThisRig(wear: WearRecord, rig: Rig): RigIssue {
+  const placed = wear.webbings.flatMap(({ entries }) =>
+    entries.flatMap((entry) => ("placement" in entry ? [entry.placement.rig] : [])),
+  );
+  const others = [...new Set([...placed, ...wear.parts.map((part) => part.rig)])];
+  const names = others.map((name) => `"${name}"`).join(", ");
+  return {
+    path: "wear",
+    got: others.length === 0 ? "a record of no rig" : `a record of ${names}`,
+    expected: `webbing or parts in "${rig.name}"`,
+    message: `The wear record "${wear.name}" has nothing that hangs in "${rig.name}" on that day${others.length === 0 ? "" : `; it speaks of ${names}`}. Give this rig's record, or write the rig's name or id into its entries.`,
+  };
+}

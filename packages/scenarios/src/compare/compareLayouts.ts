@@ -1,0 +1,119 @@
+/** Two to four layouts side by side: what differs, in the figures that decide between them. Labels are made elsewhere. */
+import type { PartId } from "@secondline/rig";
+import type { EventClass } from "../events/eventKind.ts";
+import type { Outcome, PartOutcome, WhatIfOutcome } from "../facts/outcome.ts";
+
+/** What a row shows, by which it is labelled. */
+export type RowSubject =
+  | { readonly kind: "leastMargin" }
+  | { readonly kind: "standingTension" | "standingSag" | "clearance" | "person" }
+  | { readonly kind: "walker" | "mainEnd" | "backupEnd" | "drop"; readonly class: EventClass }
+  | { readonly kind: "margin"; readonly part: PartId };
+
+export interface ComparisonRow {
+  readonly id: string;
+  readonly subject: RowSubject;
+  readonly quantity: "load" | "length" | "margin";
+  /** One per layout; undefined where the layout has no such thing, or no run gave it a number. */
+  readonly values: readonly (number | undefined)[];
+  /** Margins: what each layout says of the part; a part that is not loaded has no margin, and is not the stronger for it. */
+  readonly verdicts?: readonly (PartOutcome["verdict"] | undefined)[];
+  /** Which end of the scale is kinder to the walker or the rig; absent: neither. */
+  readonly better?: "less" | "more";
+  /** Largest over smallest, minus one [-]; absent where a value is missing. */
+  readonly spread?: number;
+}
+
+export interface Comparison {
+  readonly names: readonly string[];
+  readonly rows: readonly ComparisonRow[];
+}
+
+const FEWEST = 2;
+const MOST = 4;
+
+/** Throws for less than two or more than four layouts: that is no comparison, or no table a person can read. */
+export function compareLayouts(outcomes: readonly Outcome[]): Comparison {
+  if (outcomes.length < FEWEST || outcomes.length > MOST) {
+    throw new RangeError(`A comparison takes ${FEWEST} to ${MOST} layouts, got ${outcomes.length}.`);
+  }
+  const row = (
+    subject: RowSubject,
+    quantity: ComparisonRow["quantity"],
+    better: ComparisonRow["better"],
+    value: (outcome: Outcome) => number | undefined,
+  ): ComparisonRow => rowOf(subject, quantity, better, outcomes.map(value));
+  const ofClass = (name: EventClass): ComparisonRow[] => [
+    row({ kind: "walker", class: name }, "load", "less", (o) => largest(o, name, ({ peaks }) => peaks?.leash)),
+    row({ kind: "mainEnd", class: name }, "load", "less", (o) =>
+      largest(o, name, ({ peaks }) => peaks && Math.max(peaks.mainA, peaks.mainB)),
+    ),
+    row({ kind: "backupEnd", class: name }, "load", "less", (o) =>
+      largest(o, name, ({ peaks }) => peaks && positive(Math.max(peaks.backupA, peaks.backupB))),
+    ),
+    row({ kind: "drop", class: name }, "length", "less", (o) => largest(o, name, ({ drop }) => drop)),
+  ];
+  return {
+    names: outcomes.map((outcome) => outcome.rigName),
+    rows: [
+      row({ kind: "leastMargin" }, "margin", "more", (o) => marginOf(partNamed(o, o.leastMargin))),
+      row({ kind: "standingTension" }, "load", undefined, (o) => o.statics.standingTension),
+      row({ kind: "standingSag" }, "length", undefined, (o) => o.statics.standingSag),
+      ...ofClass("expected"),
+      ...ofClass("afterFailure"),
+      row({ kind: "person" }, "load", "less", (o) => o.person?.demand),
+      row({ kind: "clearance" }, "length", "more", (o) => o.falls.leastFeet?.height),
+      ...partRows(outcomes),
+    ],
+  };
+}
+
+/** Margins of the parts that all layouts have. */
+function partRows(outcomes: readonly Outcome[]): ComparisonRow[] {
+  const [first, ...others] = outcomes;
+  const shared = first!.parts.filter((part) => others.every((outcome) => partNamed(outcome, part.id) !== undefined));
+  return shared.map(({ id }) => {
+    const parts = outcomes.map((outcome) => partNamed(outcome, id)!);
+    return {
+      ...rowOf({ kind: "margin", part: id }, "margin", "more", parts.map(marginOf)),
+      verdicts: parts.map(({ verdict }) => verdict),
+    };
+  });
+}
+
+const partNamed = (outcome: Outcome, id: PartId | undefined) => outcome.parts.find((part) => part.id === id);
+const marginOf = (part: PartOutcome | undefined): number | undefined =>
+  part?.governing && part.byClass[part.governing]?.margin;
+const positive = (value: number) => (value > 0 ? value : undefined);
+
+function largest(
+  outcome: Outcome,
+  name: EventClass,
+  value: (one: WhatIfOutcome) => number | undefined,
+): number | undefined {
+  const counted = outcome.whatIfs.filter((one) => one.ok && one.counts && one.class === name);
+  const found = counted.flatMap((one) => value(one) ?? []);
+  return found.length === 0 ? undefined : Math.max(...found);
+}
+
+function rowOf(
+  subject: RowSubject,
+  quantity: ComparisonRow["quantity"],
+  better: ComparisonRow["better"],
+  values: readonly (number | undefined)[],
+): ComparisonRow {
+  const known = values.filter((value): value is number => value !== undefined && value > 0);
+  const id = [
+    subject.kind,
+    ...("class" in subject ? [subject.class] : []),
+    ...("part" in subject ? [subject.part] : []),
+  ];
+  return {
+    id: id.join("."),
+    subject,
+    quantity,
+    values,
+    ...(better === undefined ? {} : { better }),
+    ...(known.length === values.length ? { spread: Math.max(...known) / Math.min(...known) - 1 } : {}),
+  };
+}

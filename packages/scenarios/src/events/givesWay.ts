@@ -1,0 +1,86 @@
+/** A part that keeps too little gives way in another event, at the load that it gets there: what then catches is to be seen. */
+import { isPartId, type PartId, type Rig } from "@secondline/rig";
+import { weakenedAt } from "../run/demandStrengths.ts";
+import { whenGone } from "../singles/whenGone.ts";
+import { type EventBase, type EventKind, fraction, withinLine } from "./eventKind.ts";
+import { type LeashFall, leashFall } from "./leashFall.ts";
+import { type LegFails, legFails } from "./legFails.ts";
+import { type MainFails, mainFails } from "./mainFails.ts";
+import { phrase } from "./phrase.ts";
+
+/** The events in which a part can give way. */
+export type Cause = LeashFall | MainFails | LegFails;
+
+export interface GivesWay {
+  readonly kind: "givesWay";
+  readonly at: number;
+  readonly part: PartId;
+  /** Of webbing: where, as a fraction of the line's natural length [-]. */
+  readonly place?: number;
+  readonly during: Cause;
+}
+
+const KEY = /^gives@([a-zA-Z.\d]+?)(?::(\d*\.?\d+))?\/(.+)$/;
+
+/** What a kind needs to be asked of a cause; the causes are few and closed. */
+function inside<T>(cause: Cause, ask: <E extends EventBase>(kind: EventKind<E>, event: E) => T): T {
+  switch (cause.kind) {
+    case "leashFall":
+      return ask(leashFall, cause);
+    case "mainFails":
+      return ask(mainFails, cause);
+    case "legFails":
+      return ask(legFails, cause);
+  }
+}
+
+export const givesWay: EventKind<GivesWay> = {
+  kind: "givesWay",
+  class: () => "afterFailure",
+  key({ part, place, during }) {
+    const where = place === undefined ? "" : `:${fraction(place)}`;
+    return `gives@${part}${where}/${inside(during, (kind, event) => kind.key(event))}`;
+  },
+  parse(key) {
+    const [, part = "", place, rest = ""] = KEY.exec(key) ?? [];
+    const during = leashFall.parse(rest) ?? mainFails.parse(rest) ?? legFails.parse(rest);
+    if (!isPartId(part) || !during || (place !== undefined && !withinLine(Number(place)))) return undefined;
+    return {
+      kind: "givesWay",
+      at: during.at,
+      part,
+      ...(place === undefined ? {} : { place: Number(place) }),
+      during,
+    };
+  },
+  title({ part, during }, rig) {
+    const values = {
+      part: { part },
+      during: { phrase: inside(during, (kind, event) => kind.title(event, rig)) },
+    };
+    return phrase("event.givesWay", "{part} gives way: {during}", values);
+  },
+  missing({ part, during }, rig) {
+    const other = inside(during, (kind, event) => kind.missing(event, rig));
+    if (other) return other;
+    return whenGone(rig, part) === undefined
+      ? phrase("missing.part", "The rig has no {part}.", { part: { part } })
+      : undefined;
+  },
+  before: ({ during }) => during,
+  problem(event, rig, before) {
+    const { part, during } = event;
+    const earlier = inside(during, (kind, one) => kind.problem(one, rig, before?.before));
+    return { ...earlier, ...weakenedAt(rig, part, event.place, before!, earlier) };
+  },
+  takesAway: ({ part, during }) => [part, ...inside(during, (kind, event) => kind.takesAway(event))],
+  shifted: (event, place, moment) => {
+    const during = inside(event.during, (kind, one) => kind.shifted(one, place, moment)) as Cause;
+    return { ...event, at: during.at, during };
+  },
+  // Which parts keep too little is found by the search, not known before it.
+  seeds: () => [],
+};
+
+/** Whether the rig goes on holding a walker in some way when the part has gone. */
+export const leavesSomething = (rig: Rig, part: PartId): boolean => whenGone(rig, part)?.leaves !== "nothing";

@@ -1,0 +1,86 @@
+/** The leg to one of an anchor's rock points fails. */
+import type { Rig } from "@secondline/rig";
+import { between, type EventKind, fraction, movedPlace } from "./eventKind.ts";
+import { phrase } from "./phrase.ts";
+import { nearEnd } from "./places.ts";
+import { LET_GO_FALL, type Pose, posePhrase, REST_BEFORE } from "./poses.ts";
+
+export interface LegFails {
+  readonly kind: "legFails";
+  readonly at: number;
+  readonly anchor: "A" | "B";
+  /** Index of the rock point [-]. */
+  readonly leg: number;
+  readonly walker: Exclude<Pose, "standing">;
+  /** How much later than the leash's peak it fails, for a walker being caught; negative: earlier [s]. */
+  readonly late?: number;
+}
+
+const KEY = /^leg@([AB])([1-9]\d?),(hanging|caught)@(\d*\.?\d+)$/;
+
+const pointsOf = (rig: Rig, anchor: "A" | "B") => (anchor === "A" ? rig.anchorA : rig.anchorB).points.length;
+
+export const legFails: EventKind<LegFails> = {
+  kind: "legFails",
+  class: () => "afterFailure",
+  key: ({ anchor, leg, walker, at }) => `leg@${anchor}${leg + 1},${walker}@${fraction(at)}`,
+  parse(key) {
+    const found = KEY.exec(key);
+    const at = Number(found?.[4] ?? Number.NaN);
+    if (!found || !between(at)) return undefined;
+    const walker = found[3] as LegFails["walker"];
+    return { kind: "legFails", anchor: found[1] as "A" | "B", leg: Number(found[2]) - 1, walker, at };
+  },
+  title({ anchor, leg, walker, at }, { span }) {
+    const values = {
+      leg: { count: leg + 1 },
+      anchor: { name: anchor },
+      pose: { phrase: posePhrase(walker) },
+      where: { place: at, span },
+    };
+    return phrase("event.legFails", "Leg {leg} of anchor {anchor} fails, walker {pose} {where}", values);
+  },
+  missing({ anchor, leg }, rig) {
+    const points = pointsOf(rig, anchor);
+    if (points < 2) {
+      const english = "Anchor {anchor} has one rock point and no legs of which one could fail.";
+      return phrase("missing.legs", english, { anchor: { name: anchor } });
+    }
+    if (leg < points) return undefined;
+    const values = { anchor: { name: anchor }, points: { count: points } };
+    return phrase("missing.leg", "Anchor {anchor} has {points} legs.", values);
+  },
+  before: ({ walker, at }) => (walker === "caught" ? { kind: "leashFall", at } : undefined),
+  problem({ anchor, leg, walker, late = 0 }, _rig, before) {
+    const time = walker === "caught" ? Math.max(0, before!.catchTime + late) : REST_BEFORE;
+    return {
+      standing: walker === "caught",
+      ...(walker === "caught" ? { letGo: LET_GO_FALL } : {}),
+      legFailure: { anchor, leg, time },
+      failsAt: time,
+    };
+  },
+  takesAway: ({ anchor, leg }) => [`anchor${anchor}.points.${leg}`],
+  shifted: (event, place, moment) => ({
+    ...event,
+    at: movedPlace(event.at, place),
+    ...(event.walker === "caught" ? { late: (event.late ?? 0) + moment } : {}),
+  }),
+  // Of either anchor the outermost two: a middle one that goes leaves the others with no more than their share.
+  seeds({ rig, size }) {
+    const near = nearEnd(rig);
+    return (["A", "B"] as const).flatMap((anchor) => {
+      const count = pointsOf(rig, anchor);
+      if (count < 2) return [];
+      const leg = (which: number, at: number): LegFails => ({
+        kind: "legFails",
+        anchor,
+        leg: which,
+        walker: "caught",
+        at,
+      });
+      const far = [leg(0, 0.5), leg(count - 1, 0.5)];
+      return size === "quick" ? far : [...far, leg(0, anchor === "A" ? near : 1 - near)];
+    });
+  },
+};

@@ -1,0 +1,87 @@
+/** The main line fails at a place, with the walker hanging, standing, or just being caught by the leash. */
+import type { PartId } from "@secondline/rig";
+import { between, type EventKind, fraction, movedPlace, withinLine } from "./eventKind.ts";
+import { phrase } from "./phrase.ts";
+import { endBays, nearEnd, QUARTERS } from "./places.ts";
+import { LET_GO_CUT, LET_GO_FALL, type Pose, posePhrase, REST_BEFORE } from "./poses.ts";
+
+export interface MainFails {
+  readonly kind: "mainFails";
+  readonly at: number;
+  /** Where the main line fails, 0 at anchor A, 1 at anchor B [-]. */
+  readonly cutAt: number;
+  readonly walker: Pose;
+  /** How much later than the leash's peak it fails, for a walker being caught; negative: earlier [s]. */
+  readonly late?: number;
+}
+
+const KEY = /^fails@(\d*\.?\d+),(hanging|standing|caught)@(\d*\.?\d+)$/;
+
+const fails = (cutAt: number, walker: Pose, at: number): MainFails => ({ kind: "mainFails", at, cutAt, walker });
+
+export const mainFails: EventKind<MainFails> = {
+  kind: "mainFails",
+  class: () => "afterFailure",
+  key: ({ cutAt, walker, at }) => `fails@${fraction(cutAt)},${walker}@${fraction(at)}`,
+  parse(key) {
+    const found = KEY.exec(key);
+    if (!found) return undefined;
+    const [cutAt, at] = [Number(found[1]), Number(found[3])];
+    return withinLine(cutAt) && between(at) ? fails(cutAt, found[2] as Pose, at) : undefined;
+  },
+  title({ at, cutAt, walker }, { span }) {
+    const values = {
+      cut: { place: cutAt, span },
+      pose: { phrase: posePhrase(walker) },
+      where: { place: at, span },
+    };
+    return phrase("event.mainFails", "Main line fails {cut}, walker {pose} {where}", values);
+  },
+  missing: () => undefined,
+  // The hardest moment for it to fail is the peak of the leash in a fall at the same place.
+  before: ({ walker, at }) => (walker === "caught" ? { kind: "leashFall", at } : undefined),
+  problem({ at: _, cutAt, walker, late = 0 }, _rig, before) {
+    const time = walker === "caught" ? Math.max(0, before!.catchTime + late) : REST_BEFORE;
+    return {
+      standing: walker !== "hanging",
+      ...(walker === "hanging" ? {} : { letGo: walker === "standing" ? LET_GO_CUT : LET_GO_FALL }),
+      cut: { at: cutAt, time },
+      failsAt: time,
+    };
+  },
+  takesAway({ cutAt }): readonly PartId[] {
+    if (cutAt <= 0) return ["endA"];
+    return cutAt >= 1 ? ["endB"] : [];
+  },
+  // The ends stay the ends: clamps and stitching sit there.
+  shifted: (event, place, moment) => ({
+    ...event,
+    at: movedPlace(event.at, place),
+    ...(event.walker === "caught" ? { late: (event.late ?? 0) + moment } : {}),
+  }),
+  seeds({ rig, weakPlaces, size }) {
+    const near = nearEnd(rig);
+    if (!rig.backup) return [fails(0, "hanging", 0.5), fails(1, "hanging", 0.5)];
+    const bays = endBays(rig);
+    if (size === "quick") {
+      const few = [0, 1].flatMap((end) => [fails(end, "hanging", 0.5), fails(end, "standing", 0.5)]);
+      const worst = weakPlaces[0];
+      const weak = worst === undefined ? [] : [fails(worst, "hanging", 0.5)];
+      return [...few, fails(0, "caught", 0.5), fails(0.5, "caught", 0.5), ...weak];
+    }
+    const list: MainFails[] = [];
+    for (const end of [0, 1]) {
+      // The bay beside the end that goes has the longest way to fall; without connections, all of the line is one bay.
+      const bay = (end === 0 ? bays.A : bays.B) ?? (end === 0 ? near : 1 - near);
+      for (const at of [near, ...QUARTERS, 1 - near, bay]) list.push(fails(end, "hanging", at));
+      for (const at of [...QUARTERS, bay]) list.push(fails(end, "standing", at), fails(end, "caught", at));
+    }
+    for (const at of QUARTERS) list.push(fails(0.5, "hanging", at));
+    list.push(fails(0.5, "standing", 0.5), fails(0.5, "caught", 0.5));
+    for (const cutAt of weakPlaces) {
+      for (const at of QUARTERS) list.push(fails(cutAt, "hanging", at));
+      list.push(fails(cutAt, "caught", 0.5));
+    }
+    return list;
+  },
+};

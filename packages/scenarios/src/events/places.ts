@@ -1,0 +1,18 @@
+/** Places on a line at which events are looked for. */
+import type { Rig } from "@secondline/rig";
+
+/** A person cannot fall closer to the anchor than this: the rock and the rigging are in the way [m]. */
+const NEAR_END = 3;
+export const QUARTERS = [0.25, 0.5, 0.75] as const;
+
+/** How far from an anchor the nearest fall is, as a fraction of the line [-]. */
+export function nearEnd(rig: Rig): number {
+  return Math.min(0.2, NEAR_END / rig.span);
+}
+
+/** Middles of the bays between each end and its nearest connection [-]. */
+export function endBays(rig: Rig): { readonly A?: number; readonly B?: number } {
+  const at = (rig.backup?.connections ?? []).filter((part) => part.kind === "connection").map((part) => part.at);
+  if (at.length === 0) return {};
+  return { A: Math.min(...at) / 2, B: (1 + Math.max(...at)) / 2 };
+}

@@ -1,0 +1,187 @@
+/** What an assessment says: facts and numbers, no sentences. Words are made of it elsewhere, once. */
+import type { Accuracy, Recording } from "@secondline/engine";
+import type { Basis, PartId } from "@secondline/rig";
+import type { Taken } from "../assessment/assessment.ts";
+import type { EventClass } from "../events/eventKind.ts";
+import type { WhatIf } from "../events/registry.ts";
+import type { RequiredFactors } from "../rule/margins.ts";
+import type { PersonMargin } from "../rule/person.ts";
+import type { Reason, Verdict } from "../rule/verdict.ts";
+import type { Catcher, GaveWay, LostBecause, Peaks, Trouble } from "../run/runFacts.ts";
+import type { Trace } from "../run/trace.ts";
+import type { Gap } from "../search/complete.ts";
+import type { SingleFailure } from "../singles/singleFailures.ts";
+import type { CautionFact } from "./cautionFacts.ts";
+
+/** One factor on a part's strength. */
+export interface AppliedFactor {
+  readonly name: string;
+  /** Central value [-]. */
+  readonly value: number;
+  /** Coefficient of variation [-]. */
+  readonly spread: number;
+  readonly basis: Basis;
+}
+
+/** A part's margin against one class of events. */
+export interface ClassOutcome {
+  /** r: 1 ÷ the largest E over R [-]. */
+  readonly margin: number;
+  /** The factor required of it [-]. */
+  readonly required: number;
+  /** E, what 95 % of such falls stay under in the worst event [N]. */
+  readonly demand: number;
+  /** The largest load of the runs made of that event, and how many they were [N]. */
+  readonly load: number;
+  readonly runs: number;
+  /** R, what 95 % of such parts reach, and the central value, at the place that governs [N]. */
+  readonly strength5: number;
+  readonly strength: number;
+  /** Index into `whatIfs`. */
+  readonly whatIf: number;
+  /** Of webbing: natural metres from A, and what lies there. */
+  readonly at?: number;
+  readonly reason?: string;
+}
+
+/** Holds: only after the whole search. Open: nothing found so far. Not loaded: no run asked anything of it. */
+export type PartVerdict = "fails" | "thin" | "open" | "holds" | "notLoaded";
+
+/** Why no run loaded a part: runs ended with the walker lost, not everything was run, or it carries nothing in any. */
+export type NotLoadedBecause = "walkerLost" | "notRun" | "carriesNothing";
+
+/** Parts in the order of the load's way, from harness to rock. */
+export interface PartOutcome {
+  readonly id: PartId;
+  readonly verdict: PartVerdict;
+  readonly byClass: Readonly<Partial<Record<EventClass, ClassOutcome>>>;
+  /** The class that governs; absent with `notLoaded`. */
+  readonly governing?: EventClass;
+  readonly notLoaded?: NotLoadedBecause;
+  readonly rated: number;
+  /** As it governs; of a part that is not loaded, where it is weakest [N]. */
+  readonly strength: number;
+  readonly strength5: number;
+  readonly factors: readonly AppliedFactor[];
+  /** Bases of rated strength and of every factor, weakest first. */
+  readonly bases: readonly Basis[];
+  /** For webbing and leash: where it governs [natural m from A, or from the ring], and what lies there. */
+  readonly weakest?: { readonly at: number; readonly reason: string };
+  /** What a reader must know of this strength: factors beyond their range, nothing written down. */
+  readonly flags: readonly string[];
+}
+
+/** Key results of one what-if, from the run of the event itself. */
+export interface WhatIfOutcome {
+  readonly whatIf: WhatIf;
+  readonly key: string;
+  readonly class: EventClass;
+  readonly ok: boolean;
+  /** Why its numbers cannot be trusted, when not ok. */
+  readonly trouble?: Trouble;
+  readonly peaks?: Peaks;
+  readonly drop?: number;
+  /** Least height of the tie-in above the ground [m]; 0 or less: the walker hits it. */
+  readonly clearance?: number;
+  /** Least height of the feet of an upright walker above the ground [m]; 0 or less: they touch it. */
+  readonly feetClearance?: number;
+  readonly groundSpeed?: number;
+  readonly caughtBy: Catcher;
+  readonly lostBecause?: LostBecause;
+  /** What parted besides what the event itself says. */
+  readonly gaveWay: readonly GaveWay[];
+  /** Whether it counts in the verdict, or only tells what would follow. */
+  readonly counts: boolean;
+  /** How many runs were made of it, the one told here included. */
+  readonly runs: number;
+  readonly trace?: Trace;
+}
+
+export interface Probability {
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+/** How likely a part is to be the first, by simulation of the scatter. */
+export interface LikelyFirst {
+  readonly id: PartId;
+  /** Probability that it has the least margin of all, with its 95 % interval from the number of draws alone [-]. */
+  readonly first: Probability;
+  /** Probability that its load exceeds its strength [-]. */
+  readonly fails: Probability;
+}
+
+/** What follows when a part that keeps less than required gives way at its peak. */
+export interface FollowUp {
+  readonly part: PartId;
+  /** The event in which it gives way. */
+  readonly during: number;
+  readonly caughtBy: Catcher;
+  /** The event that shows it; absent where nothing is left by how the rig is built up. */
+  readonly whatIf?: number;
+}
+
+export interface Outcome {
+  readonly rigName: string;
+  readonly span: number;
+  readonly invented: boolean;
+  readonly taken: Taken;
+  /** What the wear record and the break log say must be looked at. */
+  readonly notes: readonly string[];
+  /** SHA-256 of the assessment. */
+  readonly hash: string;
+  readonly accuracy: Accuracy;
+  readonly search: {
+    readonly complete: boolean;
+    readonly gaps: readonly Gap[];
+    /** Events of the set that were run, how many the set has, and runs in all. */
+    readonly events: number;
+    readonly of: number;
+    readonly runs: number;
+    /** Chosen by whoever asked, and not the whole set. */
+    readonly chosen: boolean;
+  };
+  readonly required: RequiredFactors & { readonly clearance: number };
+  readonly verdict: Verdict;
+  /** Until loads are distributions. */
+  readonly provisional: true;
+  readonly reasons: readonly Reason[];
+  readonly whatIfs: readonly WhatIfOutcome[];
+  readonly parts: readonly PartOutcome[];
+  /** The pull on the person. */
+  readonly person?: PersonMargin;
+  /** The part with the least share of what is required of it. */
+  readonly leastMargin?: PartId;
+  /** The part that is likeliest to be the first to fail in the worst what-if. */
+  readonly firstToFail?: PartId;
+  /** In which what-if, and how likely; those above one in a thousand, likeliest first. */
+  readonly likelyFirst: { readonly whatIf: number; readonly parts: readonly LikelyFirst[] } | undefined;
+  readonly singles: readonly SingleFailure[];
+  readonly followUps: readonly FollowUp[];
+  readonly falls: {
+    readonly leastFeet?: { readonly whatIf: number; readonly height: number };
+    readonly deepest?: { readonly whatIf: number; readonly drop: number };
+    readonly notCaught: readonly number[];
+    readonly onGround: readonly number[];
+  };
+  /** Blanks of the rig's history that cost most strength, dearest first. */
+  readonly blanks: readonly { readonly part: PartId; readonly what: string; readonly costs: number }[];
+  readonly weakestBases: readonly Basis[];
+  readonly cautions: readonly CautionFact[];
+  readonly statics: {
+    /** [N], [m] */
+    readonly unloadedTension: number;
+    readonly unloadedSag: number;
+    readonly standingTension: number;
+    readonly standingSag: number;
+  };
+}
+
+/** A what-if with its recording, for the eye. */
+export interface WhatIfRun {
+  readonly outcome: WhatIfOutcome;
+  readonly recording?: Recording;
+  /** The peaks on another mesh, when they were asked for [N]. */
+  readonly otherMesh?: { readonly accuracy: Accuracy; readonly peaks: Peaks };
+}

@@ -1,0 +1,100 @@
+/**
+ * The margin of every part: 1 ÷ the largest over the events of E over R, place by place, for what is expected and for what comes
+ * after a failure. The one function that verdicts, take-down dates, layouts, lessons and reports ask.
+ */
+import type { PartId, Rig } from "@secondline/rig";
+import type { PartStrength } from "@secondline/strength";
+import { EVENT_CLASSES, type EventClass } from "../events/eventKind.ts";
+import type { RigStrengths } from "../rigStrengths.ts";
+import { type Demand, demandOn, type EventRuns } from "./demand.ts";
+import { judgedParts, lengthOf } from "./utilisation.ts";
+
+export type RequiredFactors = Readonly<Record<EventClass, number>>;
+
+export const requiredFactors = (rig: Rig): RequiredFactors => ({
+  expected: rig.requiredFactor.value,
+  afterFailure: rig.requiredAfterFailure,
+});
+
+/** A part's margin against the events of one class. */
+export interface ClassMargin {
+  /** r [-]. */
+  readonly margin: number;
+  readonly required: number;
+  readonly demand: Demand;
+}
+
+export interface PartMargins {
+  readonly part: PartStrength;
+  readonly byClass: Readonly<Partial<Record<EventClass, ClassMargin>>>;
+  /** Of the two the one nearest to, or farthest below, what is required of it; absent: no run loaded the part. */
+  readonly governing?: ClassMargin;
+}
+
+/** Margins of all parts but the tapes, in the order of the load's way. */
+export function partMargins(rig: Rig, strengths: RigStrengths, events: readonly EventRuns[]): readonly PartMargins[] {
+  const required = requiredFactors(rig);
+  return judgedParts(rig, strengths).map((part) => {
+    const demands = demandsOn(part, events, lengthOf(strengths, part));
+    const byClass = Object.fromEntries(
+      EVENT_CLASSES.flatMap((name) => {
+        const worst = worstOf(demands.filter((one) => one.class === name));
+        return worst ? [[name, classMargin(worst, required[name])]] : [];
+      }),
+    ) as PartMargins["byClass"];
+    const governing = governingOf(Object.values(byClass));
+    return { part, byClass, ...(governing ? { governing } : {}) };
+  });
+}
+
+/** The demands on a part, one per event that loads it. */
+export function demandsOn(part: PartStrength, events: readonly EventRuns[], length: number): readonly Demand[] {
+  return events.flatMap((one) => demandOn(part, one, length) ?? []);
+}
+
+/** E over R [-]. */
+export const demandShare = ({ demand, strength5 }: Demand): number => demand / strength5;
+
+const worstOf = (demands: readonly Demand[]): Demand | undefined =>
+  demands.reduce<Demand | undefined>(
+    (worst, one) => (!worst || demandShare(one) > demandShare(worst) ? one : worst),
+    undefined,
+  );
+
+const classMargin = (demand: Demand, required: number): ClassMargin => ({
+  margin: 1 / demandShare(demand),
+  required,
+  demand,
+});
+
+/** The share of what is required that a margin is: below 1 it is thin. */
+export const keptShare = ({ margin, required }: ClassMargin): number => margin / required;
+
+function governingOf(margins: readonly ClassMargin[]): ClassMargin | undefined {
+  return margins.reduce<ClassMargin | undefined>((least, one) => {
+    if (!least) return one;
+    // What does not even hold its load comes before what only misses its factor.
+    const [a, b] = [one.margin < 1, least.margin < 1];
+    if (a !== b) return a ? one : least;
+    return keptShare(one) < keptShare(least) ? one : least;
+  }, undefined);
+}
+
+export type PartGrade = "fails" | "thin" | "keeps" | "notLoaded";
+
+/** What a part's margins say of it, whatever else there is to run. */
+export function gradeOf({ byClass }: PartMargins): PartGrade {
+  const all = Object.values(byClass);
+  if (all.length === 0) return "notLoaded";
+  if (all.some(({ margin }) => margin < 1)) return "fails";
+  return all.some((one) => keptShare(one) < 1) ? "thin" : "keeps";
+}
+
+/** The part with the least share of what is required of it. */
+export function leastOf(parts: readonly PartMargins[]): PartId | undefined {
+  const loaded = parts.filter((one) => one.governing);
+  if (loaded.length === 0) return undefined;
+  const share = (one: PartMargins) => one.governing!;
+  const least = loaded.reduce((a, b) => (governingOf([share(a), share(b)]) === share(b) ? b : a));
+  return least.part.id as PartId;
+}

@@ -1,0 +1,45 @@
+/** The pull on the person, against limits of its own: a body is no part that one tests to failure. */
+import type { Basis } from "@secondline/rig";
+import { type EventRuns, pullOf } from "./demand.ts";
+
+export interface PullLimit {
+  /** [N] */
+  readonly limit: number;
+  readonly basis: Basis;
+}
+
+/** From the gentlest on. The first is asked for, the last is not to be passed. */
+export const PULL_LIMITS: readonly PullLimit[] = [
+  {
+    limit: 6000,
+    basis: { kind: "published", note: "EN 355:2002: most that an energy absorber may let through, 100 kg" },
+  },
+  {
+    limit: 8000,
+    basis: { kind: "published", note: "OSHA 29 CFR 1926.502(d)(16): most that may act on a body in a full harness" },
+  },
+  {
+    limit: 12000,
+    basis: { kind: "from memory", note: "limit taken for a short pull on a body in UIAA and EN standards for ropes" },
+  },
+];
+
+export interface PersonMargin {
+  /** E of the pull in the worst event [N]; `pull` is the largest seen. */
+  readonly demand: number;
+  readonly pull: number;
+  readonly event: number;
+  /** The limits that E passes. */
+  readonly passes: readonly PullLimit[];
+  readonly grade: "fails" | "thin" | "keeps";
+}
+
+/** Undefined without a run. */
+export function personMargin(events: readonly EventRuns[]): PersonMargin | undefined {
+  if (events.length === 0) return undefined;
+  const worst = events.reduce((a, b) => (pullOf(b) > pullOf(a) ? b : a));
+  const demand = pullOf(worst);
+  const passes = PULL_LIMITS.filter(({ limit }) => demand > limit);
+  const grade = passes.length === PULL_LIMITS.length ? "fails" : passes.length > 0 ? "thin" : "keeps";
+  return { demand, pull: Math.max(...worst.runs.map((run) => run.peaks.leash)), event: worst.index, passes, grade };
+}

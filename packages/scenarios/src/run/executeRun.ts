@@ -1,0 +1,88 @@
+/** Makes one ordered run, in which nothing gives way but what the event says and the tapes. */
+import type { Recording } from "@secondline/engine";
+import type { Rig } from "@secondline/rig";
+import { missingIn, shifted, type WhatIf } from "../events/registry.ts";
+import type { RigStrengths } from "../rigStrengths.ts";
+import type { BreakingStrengths } from "./breakingStrengths.ts";
+import { NEVER, WHOLE } from "./demandStrengths.ts";
+import { fate } from "./fate.ts";
+import { readRun } from "./readRun.ts";
+import type { Draw, RunFacts, RunOrder, RunResult, Trouble } from "./runFacts.ts";
+import { solveInSlices } from "./solveInSlices.ts";
+import { toProblem } from "./toProblem.ts";
+
+/** A walker still on the way down at the end gets this much more time, this often [-]. */
+const LONGER = 1.6;
+const MOST_EXTENSIONS = 2;
+
+/** Strengths of which none is reached, but those of the tapes. */
+export function demandStrengths(rig: Rig, { breaking }: RigStrengths): BreakingStrengths {
+  const kinds = (rig.backup?.connections ?? []).map((one) => one.kind);
+  return {
+    main: WHOLE,
+    ...(breaking.backup ? { backup: WHOLE } : {}),
+    leash: NEVER,
+    ring: NEVER,
+    connections: breaking.connections.map((strength, i) => (kinds[i] === "tape" ? strength : NEVER)),
+    points: { A: breaking.points.A.map(() => NEVER), B: breaking.points.B.map(() => NEVER) },
+  };
+}
+
+const heavier = (rig: Rig, { mass }: Draw): Rig =>
+  mass === 1 ? rig : { ...rig, walker: { ...rig.walker, mass: rig.walker.mass * mass } };
+
+/** The rig and the event as a draw has them. */
+export function drawn(rig: Rig, { event, draw }: RunOrder): { readonly rig: Rig; readonly event: WhatIf } {
+  const still = draw.place === 0 && draw.moment === 0;
+  return { rig: heavier(rig, draw), event: still ? event : shifted(event, draw.place, draw.moment) };
+}
+
+/** Yields the share done. The same order gives the same facts, to the bit. */
+export function* executeRun(rig: Rig, strengths: RigStrengths, order: RunOrder): Generator<number, RunResult, void> {
+  const missing = missingIn(order.event, rig);
+  if (missing) return trouble({ reason: "missing", phrase: missing });
+  const at = drawn(rig, order);
+  const solved = yield* runToEnd(at.rig, at.event, demandStrengths(rig, strengths), {
+    accuracy: order.accuracy,
+    ...(order.before ? { before: order.before } : {}),
+  });
+  if (!solved.ok) return trouble(solved.trouble);
+  return readRun(at.rig, at.event, solved.recording, strengths, {
+    ...(order.trace ? { trace: true } : {}),
+    ...(order.before ? { before: order.before } : {}),
+  });
+}
+
+const trouble = (what: Trouble): RunResult => ({ ok: false, trouble: what });
+
+export interface RunToEndOptions {
+  readonly accuracy: RunOrder["accuracy"];
+  readonly before?: RunFacts;
+  readonly duration?: number;
+  readonly linesThatPart?: readonly ("main" | "backup")[];
+}
+
+export type SolvedRun =
+  | { readonly ok: true; readonly recording: Recording }
+  | { readonly ok: false; readonly trouble: Trouble; readonly recording?: Recording };
+
+/** Runs until it is decided what becomes of the walker, or until it has been given enough time to decide it. */
+export function* runToEnd(
+  rig: Rig,
+  event: WhatIf,
+  strengths: BreakingStrengths,
+  { accuracy, duration, ...options }: RunToEndOptions,
+): Generator<number, SolvedRun, void> {
+  let problem = toProblem(rig, event, strengths, { ...options, ...(duration === undefined ? {} : { duration }) });
+  for (let extension = 0; ; extension++) {
+    const result = yield* solveInSlices(problem, { accuracy });
+    if (!result.ok) return { ok: false, trouble: { reason: result.reason, detail: result.message } };
+    const { recording } = result;
+    if (fate(recording) !== "undecided") return { ok: true, recording };
+    if (extension === MOST_EXTENSIONS || duration !== undefined) {
+      const detail = `still on the way down after ${problem.duration.toFixed(1)} s`;
+      return { ok: false, trouble: { reason: "tooShort", detail }, recording };
+    }
+    problem = { ...problem, duration: problem.duration * LONGER };
+  }
+}

@@ -1,0 +1,125 @@
+/** From a recording to the facts of a run. */
+import type { Recording, RunEvent } from "@secondline/engine";
+import { groundHeight, type PartId, type Rig } from "@secondline/rig";
+import { takenAway, type WhatIf } from "../events/registry.ts";
+import type { RigStrengths } from "../rigStrengths.ts";
+import { catchOf } from "./catcher.ts";
+import { partLoads } from "./loads.ts";
+import type { GaveWay, GoodRun } from "./runFacts.ts";
+import { trace } from "./trace.ts";
+
+export interface ReadRunOptions {
+  readonly trace?: boolean;
+  readonly before?: GoodRun;
+}
+
+export function readRun(
+  rig: Rig,
+  whatIf: WhatIf,
+  recording: Recording,
+  strengths: RigStrengths,
+  options: ReadRunOptions = {},
+): GoodRun {
+  const { peaks, walker } = recording;
+  const ground = recording.events.find((event) => event.kind === "ground");
+  const clearance = leastClearance(rig, recording);
+  const all = partLoads(rig, recording);
+  const anchors = { A: all.get("anchorA")!, B: all.get("anchorB")! };
+  const loads = Object.fromEntries([...all].filter(([id]) => id !== "anchorA" && id !== "anchorB"));
+  const planned = takenAway(whatIf);
+  return {
+    ok: true,
+    peaks: {
+      leash: peaks.leash.cfc60,
+      mainA: peaks.mainA.cfc60,
+      mainB: peaks.mainB.cfc60,
+      backupA: peaks.backupA.cfc60,
+      backupB: peaks.backupB.cfc60,
+    },
+    loads,
+    anchors,
+    webbing: { main: copied(recording.elementPeaks.main), backup: copied(recording.elementPeaks.backup) },
+    catchTime: peaks.leash.cfc60Time,
+    drop: walker.drop,
+    ...(clearance === undefined ? {} : { clearance, feetClearance: clearance - rig.walker.tieIn }),
+    ...(ground?.value === undefined ? {} : { groundSpeed: ground.value }),
+    ...catchOf(recording),
+    gaveWay: breaksOf(recording, rig, strengths).filter(({ part }) => !planned.includes(part)),
+    ...(options.before ? { before: withoutBefore(options.before) } : {}),
+    ...(options.trace ? { trace: trace(recording) } : {}),
+  };
+}
+
+/** One step back is enough: an event during another's catch asks for the moment of that catch. */
+const withoutBefore = ({ before: _, ...rest }: GoodRun): GoodRun => rest;
+
+/** Out of the recording's own buffers, which go with it. */
+const copied = ({ at, peak }: Recording["elementPeaks"]["main"]) => ({ at: at.slice(), peak: peak.slice() });
+
+/** Everything that parted in a run but the tapes, in the order of time. */
+export function breaksOf(recording: Recording, rig: Rig, strengths: RigStrengths): readonly GaveWay[] {
+  return recording.events
+    .filter((event) => event.kind === "break" && event.part !== "tape")
+    .map((event) => ({
+      part: brokenPart(event, rig, strengths),
+      time: event.time,
+      ...(event.at === undefined ? {} : { at: event.at }),
+    }));
+}
+
+/** Least height of the tie-in above the ground [m]; undefined when no ground is known. */
+function leastClearance(rig: Rig, recording: Recording): number | undefined {
+  if (rig.ground.length < 2) return undefined;
+  const { count, mainNodes, backupNodes, positions } = recording.frames;
+  const perFrame = 3 * (mainNodes + backupNodes + 2);
+  let least = Number.POSITIVE_INFINITY;
+  let lowestZ = Number.POSITIVE_INFINITY;
+  let lowestX = 0;
+  for (let f = 0; f < count; f++) {
+    const at = f * perFrame + perFrame - 3;
+    const [x, z] = [positions[at]!, positions[at + 2]!];
+    least = Math.min(least, z - groundHeight(rig, x));
+    if (z < lowestZ) [lowestZ, lowestX] = [z, x];
+  }
+  // Between two frames the walker may have been lower still.
+  return Math.min(least, recording.walker.lowest - groundHeight(rig, lowestX));
+}
+
+/** The id of the part that gave way: an end's clamp or loop is told from the webbing beside it by where it parted. */
+function brokenPart(event: RunEvent, rig: Rig, strengths: RigStrengths): PartId {
+  const { part, at } = event;
+  if (part === "main" || part === "backup") {
+    const end = at === undefined ? undefined : nearEnd(at, strengths[`${part}Length`]);
+    if (end === undefined || !endIsWeaker(part, end, strengths)) return part;
+    return part === "main" ? `end${end}` : `backup.end${end}`;
+  }
+  if (part === "anchorA" || part === "anchorB") return `${part}.points.${at ?? 0}`;
+  if (part === "ring") return rig.rings.length === 1 ? "ring" : "ring.0";
+  if (part === "connection") return nearestConnection(rig, at ?? 0);
+  return "leash";
+}
+
+/** Webbing that parts within this distance of an anchor may have parted in its clamp, loop or knot [m]. */
+const END_REACH = 0.6;
+
+function nearEnd(at: number, length: number): "A" | "B" | undefined {
+  if (at * length < END_REACH) return "A";
+  return (1 - at) * length < END_REACH ? "B" : undefined;
+}
+
+function endIsWeaker(part: "main" | "backup", end: "A" | "B", strengths: RigStrengths): boolean {
+  const zones = strengths.parts.find((one) => one.id === part)!.zones!;
+  const webbing = end === "A" ? zones[0]! : zones.at(-1)!;
+  const id = `${part === "main" ? "" : "backup."}end${end}`;
+  return strengths.parts.find((one) => one.id === id)!.strength < webbing.strength;
+}
+
+function nearestConnection(rig: Rig, at: number): PartId {
+  const parts = rig.backup?.connections ?? [];
+  let best = -1;
+  parts.forEach((one, i) => {
+    if (one.kind !== "connection") return;
+    if (best < 0 || Math.abs(one.at - at) < Math.abs(parts[best]!.at - at)) best = i;
+  });
+  return `connection.${best}`;
+}

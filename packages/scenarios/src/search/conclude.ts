@@ -1,0 +1,335 @@
+/** From the runs of a search to the outcome: margins, verdict, what follows, what has no second, and the facts for cautions. */
+import { solveStanding } from "@secondline/engine";
+import type { Basis, PartId, Rig } from "@secondline/rig";
+import { type PartStrength, weakestFirst } from "@secondline/strength";
+import type { Assessed } from "../assessment/assessment.ts";
+import { EVENT_CLASSES } from "../events/eventKind.ts";
+import { classOf, takenAway, type WhatIf, whatIfKey } from "../events/registry.ts";
+import { anchorFacts, type CautionFact, judgedFactors } from "../facts/cautionFacts.ts";
+import type { ClassOutcome, FollowUp, Outcome, PartOutcome, PartVerdict, WhatIfOutcome } from "../facts/outcome.ts";
+import type { RigStrengths } from "../rigStrengths.ts";
+import { type EventRuns, PROVISIONAL_FACTOR } from "../rule/demand.ts";
+import { fallFacts } from "../rule/fall.ts";
+import {
+  type ClassMargin,
+  gradeOf,
+  keptShare,
+  leastOf,
+  type PartMargins,
+  partMargins,
+  requiredFactors,
+} from "../rule/margins.ts";
+import { personMargin } from "../rule/person.ts";
+import { completeFinding, type Finding, type Findings, partialFinding } from "../rule/verdict.ts";
+import { demandStrengths } from "../run/executeRun.ts";
+import type { GoodRun } from "../run/runFacts.ts";
+import { toProblem } from "../run/toProblem.ts";
+import { singleFailures } from "../singles/singleFailures.ts";
+import { whenGone } from "../singles/whenGone.ts";
+import { completed, type Gap, gapsOf, type SearchState } from "./complete.ts";
+import { likelyFirst } from "./likelyFirst.ts";
+import type { RunBook } from "./runBook.ts";
+import type { SearchOptions } from "./search.ts";
+
+export interface SearchFacts {
+  readonly assessed: Assessed;
+  readonly strengths: RigStrengths;
+  readonly statics: Outcome["statics"];
+  readonly book: RunBook;
+  /** The set, and what was found to follow. */
+  readonly events: readonly WhatIf[];
+  /** Whether the event with that index counts in the verdict. */
+  readonly counts: (index: number) => boolean;
+  /** The whole set of the rig. */
+  readonly set: readonly WhatIf[];
+  readonly options: SearchOptions;
+  readonly chosen: boolean;
+  readonly repeated: boolean;
+}
+
+/** The statics could not be solved: nothing can be said of the rig. */
+export class NoEquilibrium extends Error {}
+/** No what-if could be computed. */
+export class NothingComputed extends Error {}
+
+export function staticsOf(rig: Rig, strengths: RigStrengths): Outcome["statics"] {
+  const problem = toProblem(rig, { kind: "leashFall", at: 0.5 }, demandStrengths(rig, strengths));
+  const solved = solveStanding(problem);
+  if (!solved.ok) throw new NoEquilibrium(`The rig at rest could not be solved: ${solved.message}`);
+  return {
+    unloadedTension: solved.unloaded.tension,
+    unloadedSag: solved.unloaded.sag,
+    standingTension: solved.standing.tension,
+    standingSag: solved.standing.sag,
+  };
+}
+
+export function conclude(facts: SearchFacts): Outcome {
+  const { assessed, strengths, book, events, counts, options } = facts;
+  const { rig, taken, notes, withholds, hash } = assessed;
+  const runs = book.eventRuns(events, counts);
+  const whatIfs = events.map((event, i) => whatIfOutcome(facts, event, i));
+  if (runs.length === 0) throw nothingComputed(whatIfs);
+  const margins = partMargins(rig, strengths, runs);
+  const falls = fallFacts(runs);
+  const person = personMargin(runs);
+  const state = stateOf(facts, whatIfs);
+  const found: Findings = {
+    parts: margins,
+    falls,
+    ...(person ? { person } : {}),
+    requiredClearance: rig.requiredClearance,
+    withholds,
+  };
+  const [finding, complete] = findingOf(found, state);
+  const parts = margins.map((one) => partOutcome(one, complete, runs));
+  const least = leastOf(margins);
+  const worst = margins.find(({ part }) => part.id === least)?.governing?.demand.event;
+  const likely =
+    worst === undefined ? undefined : likelyFirst(margins, runs.find(({ index }) => index === worst)!, strengths);
+  const ofEvent = <T extends { readonly event: number }>({ event, ...rest }: T) => ({ whatIf: event, ...rest });
+  return {
+    rigName: rig.name,
+    span: rig.span,
+    invented: rig.invented,
+    taken,
+    notes,
+    hash,
+    accuracy: options.accuracy,
+    search: {
+      complete,
+      gaps: gapsOf(state),
+      events: state.run,
+      of: state.of,
+      runs: state.runs,
+      chosen: facts.chosen && state.run < state.of,
+    },
+    required: { ...requiredFactors(rig), clearance: rig.requiredClearance },
+    verdict: finding.verdict,
+    provisional: true,
+    reasons: finding.reasons,
+    whatIfs,
+    parts,
+    ...(person ? { person } : {}),
+    ...(least === undefined ? {} : { leastMargin: least }),
+    ...(likely?.parts[0] ? { firstToFail: likely.parts[0].id } : {}),
+    likelyFirst: likely,
+    singles: singleFailures(rig, shownSingles(events, whatIfs)),
+    followUps: followUps(rig, margins, events, whatIfs),
+    falls: {
+      ...(falls.leastFeet ? { leastFeet: ofEvent(falls.leastFeet) } : {}),
+      ...(falls.deepest ? { deepest: ofEvent(falls.deepest) } : {}),
+      notCaught: falls.notCaught,
+      onGround: falls.onGround,
+    },
+    blanks: blanksOf(strengths.parts),
+    weakestBases: weakestBases(margins, parts),
+    cautions: cautionsOf(facts, margins, runs, whatIfs),
+    statics: facts.statics,
+  };
+}
+
+function findingOf(found: Findings, state: SearchState): readonly [Finding, boolean] {
+  const search = completed(state);
+  if (search) return [completeFinding(found, search), true];
+  return [partialFinding(found, gapsOf(state) as readonly [Gap, ...Gap[]]), false];
+}
+
+/** Whatever holds all of the set is the whole set, whoever chose it. */
+function stateOf(
+  { set, events, book, options, repeated }: SearchFacts,
+  whatIfs: readonly WhatIfOutcome[],
+): SearchState {
+  const keys = new Set(events.filter((event) => book.good(event).length > 0).map(whatIfKey));
+  return {
+    of: set.length,
+    run: set.filter((event) => keys.has(whatIfKey(event))).length,
+    runs: book.runs,
+    accuracy: options.accuracy,
+    repeated,
+    failed: whatIfs.flatMap(({ whatIf }, i) => (book.failed(whatIf) ? [i] : [])),
+  };
+}
+
+function whatIfOutcome({ book, options, counts }: SearchFacts, whatIf: WhatIf, index: number): WhatIfOutcome {
+  const result = book.result(whatIf, 0, options.accuracy);
+  const base = { whatIf, key: whatIfKey(whatIf), class: classOf(whatIf), counts: counts(index) };
+  if (!result?.ok) {
+    const trouble = result ? { trouble: result.trouble } : {};
+    return { ...base, ok: false, ...trouble, caughtBy: "nothing", gaveWay: [], runs: 0 };
+  }
+  const { peaks, drop, clearance, feetClearance, groundSpeed, caughtBy, lostBecause, gaveWay, trace } = result;
+  return {
+    ...base,
+    ok: true,
+    peaks,
+    drop,
+    ...(clearance === undefined ? {} : { clearance }),
+    ...(feetClearance === undefined ? {} : { feetClearance }),
+    ...(groundSpeed === undefined ? {} : { groundSpeed }),
+    caughtBy,
+    ...(lostBecause === undefined ? {} : { lostBecause }),
+    gaveWay,
+    runs: book.good(whatIf).length,
+    ...(trace ? { trace } : {}),
+  };
+}
+
+function nothingComputed(whatIfs: readonly WhatIfOutcome[]): NothingComputed {
+  const reasons = new Set(
+    whatIfs.map(({ trouble }) => trouble?.detail ?? trouble?.phrase?.english ?? trouble?.reason ?? "no reason given"),
+  );
+  return new NothingComputed(
+    `No what-if could be computed reliably, so there is no verdict. ${[...reasons].slice(0, 3).join("; ")}`,
+  );
+}
+
+function partOutcome(one: PartMargins, complete: boolean, runs: readonly EventRuns[]): PartOutcome {
+  const { part, byClass, governing } = one;
+  const zone = governing?.demand.zone;
+  const factors = zone?.factors ?? part.factors;
+  const grade = gradeOf(one);
+  const verdict: PartVerdict = grade === "keeps" ? (complete ? "holds" : "open") : grade;
+  const at = governing?.demand.at;
+  const weakest = zone && at !== undefined ? { at, reason: zone.reason } : part.weakest;
+  return {
+    id: part.id as PartId,
+    verdict,
+    byClass: Object.fromEntries(
+      EVENT_CLASSES.flatMap((name) => (byClass[name] ? [[name, classOutcome(byClass[name])]] : [])),
+    ),
+    ...(governing ? { governing: governing.demand.class } : { notLoaded: whyNotLoaded(complete, runs) }),
+    rated: zone?.rated ?? part.rated,
+    strength: zone?.strength ?? part.strength,
+    strength5: zone?.strength5 ?? part.strength5,
+    factors: factors.map(({ name, value, spread, basis }) => ({ name, value, spread, basis })),
+    bases: zone ? weakestFirst([zone.ratedBasis, ...factors.map((factor) => factor.basis)]) : part.bases,
+    ...(weakest ? { weakest } : {}),
+    flags: part.flags,
+  };
+}
+
+function classOutcome({ margin, required, demand }: ClassMargin): ClassOutcome {
+  const { load, strength5, strength, event, runs, at, zone } = demand;
+  return {
+    margin,
+    required,
+    demand: demand.demand,
+    load,
+    runs,
+    strength5,
+    strength,
+    whatIf: event,
+    ...(at === undefined ? {} : { at }),
+    ...(zone ? { reason: zone.reason } : {}),
+  };
+}
+
+function whyNotLoaded(complete: boolean, runs: readonly EventRuns[]): NonNullable<PartOutcome["notLoaded"]> {
+  const lost = (run: GoodRun) => run.caughtBy === "nothing";
+  if (runs.some((one) => one.runs.some(lost))) return "walkerLost";
+  return complete ? "carriesNothing" : "notRun";
+}
+
+/** Events that take just one part away, by part, and whether the walker was caught in them. */
+function shownSingles(events: readonly WhatIf[], whatIfs: readonly WhatIfOutcome[]) {
+  const shown = new Map<PartId, { event: number; caught: boolean }[]>();
+  events.forEach((event, i) => {
+    const outcome = whatIfs[i]!;
+    if (!outcome.ok) return;
+    const first: readonly PartId[] =
+      event.kind === "mainFails" ? ["main", ...takenAway(event)] : takenAway(event).slice(0, 1);
+    if (event.kind === "givesWay" && event.during.kind !== "leashFall") return;
+    for (const part of first) {
+      const list = shown.get(part) ?? [];
+      list.push({ event: i, caught: outcome.caughtBy !== "nothing" });
+      shown.set(part, list);
+    }
+  });
+  return shown;
+}
+
+/** For every part below its factor: what holds the walker when it gives way, by a run or by how the rig is built up. */
+function followUps(
+  rig: Rig,
+  margins: readonly PartMargins[],
+  events: readonly WhatIf[],
+  whatIfs: readonly WhatIfOutcome[],
+): readonly FollowUp[] {
+  return margins.flatMap(({ part, byClass }): FollowUp[] =>
+    Object.values(byClass).flatMap((one): FollowUp[] => {
+      if (keptShare(one) >= 1) return [];
+      const id = part.id as PartId;
+      const during = one.demand.event;
+      const cause = whatIfKey(events[during]!);
+      const shown = events.findIndex(
+        (event) => event.kind === "givesWay" && event.part === id && whatIfKey(event.during) === cause,
+      );
+      if (shown >= 0 && whatIfs[shown]!.ok)
+        return [{ part: id, during, caughtBy: whatIfs[shown]!.caughtBy, whatIf: shown }];
+      if (whenGone(rig, id)?.leaves === "nothing") return [{ part: id, during, caughtBy: "nothing" }];
+      return [];
+    }),
+  );
+}
+
+const MOST_BLANKS = 5;
+
+function blanksOf(parts: readonly PartStrength[]): Outcome["blanks"] {
+  return parts
+    .flatMap((part) => (part.blanks ?? []).map(({ field, costs }) => ({ part: part.id as PartId, what: field, costs })))
+    .sort((a, b) => b.costs - a.costs)
+    .slice(0, MOST_BLANKS);
+}
+
+const MOST_BASES = 6;
+
+/** The weakest bases of the parts that are nearest to failing: what the verdict hangs on. */
+function weakestBases(margins: readonly PartMargins[], parts: readonly PartOutcome[]): readonly Basis[] {
+  const share = (id: string) => {
+    const governing = margins.find(({ part }) => part.id === id)?.governing;
+    return governing ? keptShare(governing) : Number.MAX_VALUE;
+  };
+  const nearest = [...parts].sort((a, b) => share(a.id) - share(b.id)).slice(0, 4);
+  return weakestFirst(nearest.flatMap((part) => part.bases.slice(0, 3))).slice(0, MOST_BASES);
+}
+
+const UNFOUNDED = new Set(["assumed", "from memory", "common practice"]);
+
+function cautionsOf(
+  { assessed, strengths, set, options, book, events }: SearchFacts,
+  margins: readonly PartMargins[],
+  runs: readonly EventRuns[],
+  whatIfs: readonly WhatIfOutcome[],
+): readonly CautionFact[] {
+  const { rig } = assessed;
+  const least = new Map(margins.flatMap(({ part, governing }) => (governing ? [[part.id, governing.margin]] : [])));
+  const judged = judgedFactors(strengths.parts, least);
+  const unfounded = margins.filter(({ part }) => part.bases.some((basis) => UNFOUNDED.has(basis.kind))).length;
+  const failed = whatIfs.flatMap(({ whatIf }, i) => (book.failed(whatIf) ? [i] : []));
+  const keys = new Set(events.map(whatIfKey));
+  const ran = set.filter((event) => keys.has(whatIfKey(event)) && book.good(event).length > 0).length;
+  const ended = whatIfs.filter((one) => one.ok && one.lostBecause === "ground").length;
+  const anchorDemand = (end: "A" | "B") =>
+    PROVISIONAL_FACTOR * Math.max(0, ...runs.flatMap((one) => one.runs.map((run) => run.anchors[end])));
+  const facts: (CautionFact | false)[] = [
+    { kind: "general" },
+    judged.length > 0 && { kind: "judged", judged },
+    { kind: "provisional" },
+    unfounded > 0 && { kind: "unfounded", parts: unfounded, of: margins.length },
+    failed.length > 0 && { kind: "failedRuns", whatIfs: failed },
+    rig.backup !== undefined && { kind: "chance" },
+    ran < set.length && { kind: "partial", run: ran, of: set.length },
+    options.accuracy === "quick" && { kind: "coarse" },
+    rig.backup === undefined && { kind: "noBackup" },
+    {
+      kind: "anchors",
+      anchors: anchorFacts(rig, strengths.parts, { A: anchorDemand("A"), B: anchorDemand("B") }),
+    },
+    rig.ground.length < 2 && { kind: "noGround" },
+    ended > 0 && { kind: "endedOnGround", whatIfs: ended },
+    { kind: "notModelled" },
+    rig.invented && { kind: "invented" },
+  ];
+  return facts.filter((fact): fact is CautionFact => fact !== false);
+}
