@@ -1,0 +1,74 @@
+/** A small plot of the forces of one what-if over time, readable in black and white: lines differ by dash and by label. */
+import type { Trace } from "../outcome.ts";
+import { escapeHtml, type Html, raw } from "./html.ts";
+
+const WIDTH = 320;
+const HEIGHT = 130;
+const FRAME = { left: 30, right: 52, top: 8, bottom: 22 };
+const INNER = { width: WIDTH - FRAME.left - FRAME.right, height: HEIGHT - FRAME.top - FRAME.bottom };
+const LABEL_GAP = 9;
+
+const LINES = [
+  { key: "leash", label: "walker", style: 'stroke="#0b5d6b" stroke-width="1.3"' },
+  { key: "anchorA", label: "anchor A", style: 'stroke="#1d2226" stroke-width="0.9"' },
+  { key: "anchorB", label: "anchor B", style: 'stroke="#1d2226" stroke-width="0.9" stroke-dasharray="3 2"' },
+] as const;
+
+/** `title` is read out by a screen reader; forces in kN, time in s. */
+export function forcePlot(trace: Trace, title: string): Html {
+  const most = Math.max(1000, ...LINES.flatMap(({ key }) => trace[key]));
+  const tick = tickSize(most / 1000, 4);
+  const top = Math.ceil(most / 1000 / tick) * tick * 1000;
+  const x = (time: number) => FRAME.left + (INNER.width * time) / trace.duration;
+  const y = (force: number) => FRAME.top + INNER.height * (1 - force / top);
+  const grid = ticks(top / 1000, tick).map(
+    (kn) =>
+      `<line x1="${FRAME.left}" x2="${WIDTH - FRAME.right}" y1="${num(y(kn * 1000))}" y2="${num(y(kn * 1000))}" stroke="#d9d3c6" stroke-width="0.5"/>` +
+      `<text x="${FRAME.left - 4}" y="${num(y(kn * 1000) + 3)}" text-anchor="end">${kn}</text>`,
+  );
+  const seconds = ticks(trace.duration, tickSize(trace.duration, 5)).map(
+    (s) => `<text x="${num(x(s))}" y="${HEIGHT - 10}" text-anchor="middle">${s}</text>`,
+  );
+  const labels = spread(LINES.map(({ key, label }) => ({ label, at: y(trace[key].at(-1) ?? 0) })));
+  return raw(
+    `<svg viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${escapeHtml(title)}">${grid.join("")}${seconds.join("")}` +
+      `<text x="2" y="${FRAME.top + 2}">kN</text><text x="${WIDTH - FRAME.right}" y="${HEIGHT - 1}" text-anchor="end">s</text>` +
+      LINES.map(({ key, style }) => `<path d="${path(trace[key], trace, x, y)}" fill="none" ${style}/>`).join("") +
+      labels
+        .map(({ label, at }) => `<text x="${WIDTH - FRAME.right + 4}" y="${num(at + 3)}">${label}</text>`)
+        .join("") +
+      "</svg>",
+  );
+}
+
+const num = (value: number) => value.toFixed(1);
+
+/** Up and down through every bin's least and largest value. */
+function path(values: readonly number[], trace: Trace, x: (t: number) => number, y: (f: number) => number): string {
+  const bins = values.length / 2;
+  return values
+    .map((force, i) => {
+      const time = ((Math.floor(i / 2) + (i % 2 === 0 ? 0.25 : 0.75)) * trace.duration) / bins;
+      return `${i === 0 ? "M" : "L"}${num(x(time))} ${num(y(force))}`;
+    })
+    .join("");
+}
+
+/** 1, 2 or 5 times a power of ten, so that about `count` fit. */
+function tickSize(range: number, count: number): number {
+  const rough = range / count;
+  const power = 10 ** Math.floor(Math.log10(rough));
+  return power * ([1, 2, 5, 10].find((step) => step * power >= rough) ?? 10);
+}
+
+function ticks(range: number, size: number): number[] {
+  return Array.from({ length: Math.floor(range / size + 1e-9) + 1 }, (_, i) => Number((i * size).toPrecision(6)));
+}
+
+/** Moves labels apart so that none covers another. */
+function spread(labels: { label: string; at: number }[]): { label: string; at: number }[] {
+  const sorted = [...labels].sort((a, b) => a.at - b.at);
+  for (let i = 1; i < sorted.length; i++) sorted[i]!.at = Math.max(sorted[i]!.at, sorted[i - 1]!.at + LABEL_GAP);
+  const over = Math.max(0, sorted.at(-1)!.at - (HEIGHT - FRAME.bottom));
+  return sorted.map((one) => ({ ...one, at: one.at - over }));
+}

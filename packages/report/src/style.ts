@@ -1,0 +1,49 @@
+/**
+ * How the report looks: paper and ink on A4, readable in black and white. No font or picture is fetched from anywhere.
+ * A page that comes loose still says whose it is: `foot` stands at the foot of every one, beside its number.
+ */
+export const styleOf = (foot: string): string => `
+@page { size: A4; margin: 16mm 15mm 18mm;
+  @bottom-left { content: ${cssString(foot)}; font: 7.5pt Arial, sans-serif; color: #59636b; width: 88%; }
+  @bottom-right { content: counter(page) " of " counter(pages); font: 7.5pt Arial, sans-serif; color: #59636b; } }
+:root { --ink: #1d2226; --soft: #59636b; --rule: #d9d3c6; --accent: #0b5d6b; --holds: #0072b2; --thin: #8a5a00; --fails: #b23c00; }
+* { box-sizing: border-box; }
+html { background: #faf8f3; }
+body { margin: 0 auto; max-width: 180mm; padding: 10mm 4mm; color: var(--ink); background: #faf8f3;
+  font: 10pt/1.45 "IBM Plex Sans", "Segoe UI", "Helvetica Neue", Arial, sans-serif; }
+@media print { html, body { background: #fff; } body { padding: 0; max-width: none; } }
+h1, h2, .sentence { font-family: "Source Serif 4", Georgia, "Times New Roman", serif; font-weight: 600; }
+h1 { font-size: 21pt; line-height: 1.15; margin: 0 0 1mm; }
+h2 { font-size: 13pt; margin: 8mm 0 2mm; padding-top: 2mm; border-top: 0.3mm solid var(--rule); break-after: avoid; }
+p { margin: 0 0 2mm; max-width: 160mm; }
+.soft { color: var(--soft); max-width: none; }
+.sentence { font-size: 14pt; line-height: 1.35; margin: 5mm 0 4mm; padding-left: 4mm; border-left: 1.2mm solid; }
+.sentence.holds { border-color: var(--holds); } .sentence.thin { border-color: var(--thin); } .sentence.fails { border-color: var(--fails); }
+.cautions { border: 0.4mm solid var(--ink); padding: 3mm 4mm; break-inside: avoid; }
+.cautions h2 { border: 0; margin: 0 0 1mm; padding: 0; font-size: 11pt; }
+.cautions ul { margin: 0; padding-left: 5mm; }
+table { width: 100%; border-collapse: collapse; font-size: 8.5pt; line-height: 1.3; margin: 0 0 4mm; font-variant-numeric: tabular-nums; }
+caption { text-align: left; color: var(--soft); padding-bottom: 1mm; }
+th { text-align: left; font-weight: 600; border-bottom: 0.35mm solid var(--ink); padding: 1mm 3mm 1mm 0; vertical-align: bottom; }
+td { border-bottom: 0.2mm solid var(--rule); padding: 1mm 3mm 1mm 0; vertical-align: top; }
+th.number, td.number { text-align: right; white-space: nowrap; }
+tr { break-inside: avoid; } thead { display: table-header-group; break-after: avoid; }
+caption { break-after: avoid; } tbody tr:first-child, tbody tr:nth-child(2) { break-before: avoid; } tbody tr:last-child { break-before: avoid; }
+p:has(+ table), p:has(+ ul) { break-after: avoid; }
+.verdict { white-space: nowrap; font-weight: 600; }
+.verdict.holds { color: var(--holds); } .verdict.thin { color: var(--thin); } .verdict.fails { color: var(--fails); }
+figure { margin: 0 0 4mm; break-inside: avoid; } figcaption { font-size: 8.5pt; color: var(--soft); }
+.plots { display: grid; grid-template-columns: 1fr 1fr; gap: 2mm 6mm; }
+svg { display: block; width: 100%; height: auto; }
+svg text { font: 8px "IBM Plex Sans", Arial, sans-serif; fill: var(--ink); }
+td:last-child, th:last-child { padding-right: 0; }
+ul.bases, ol.bases { padding-left: 5mm; margin: 0 0 3mm; font-size: 8.5pt; }
+code { font: 8pt "IBM Plex Mono", Consolas, monospace; overflow-wrap: anywhere; }
+footer { break-inside: avoid; break-before: avoid; margin-top: 8mm; border-top: 0.3mm solid var(--rule); padding-top: 2mm; font-size: 8pt; color: var(--soft); }
+`;
+
+/** A text as CSS writes it, with everything that could end it or the page's style escaped. */
+function cssString(text: string): string {
+  const escaped = text.replace(/[^ -~]|["\\<>]/gu, (sign) => `\\${sign.codePointAt(0)!.toString(16)} `);
+  return `"${escaped}"`;
+}

@@ -1,0 +1,114 @@
+/** What must be read beside every verdict, in words. Worded here and nowhere else; shown on screen, in the terminal and in print. */
+import type { Rig } from "@secondline/rig";
+import { type AnchorFacts, type CautionFact, type Judged, PROVISIONAL_FACTOR } from "@secondline/scenarios";
+import { type Language, type Say, sayIn } from "./language.ts";
+import { partName } from "./partNames.ts";
+import { degrees, margin, required, rounded } from "./quantity.ts";
+
+/** Always shown, in this order, whether or not anything was computed. */
+export function generalCautions(language: Language): readonly string[] {
+  const say = sayIn(language);
+  return [say("caution.model"), say("caution.textiles"), say("caution.alone")];
+}
+
+/** All cautions of an outcome, in order. */
+export function cautionTexts(language: Language, rig: Rig, facts: readonly CautionFact[]): readonly string[] {
+  return facts.flatMap((fact) => cautionText(language, rig, fact));
+}
+
+function cautionText(language: Language, rig: Rig, fact: CautionFact): readonly string[] {
+  const say = sayIn(language);
+  switch (fact.kind) {
+    case "general":
+      return generalCautions(language);
+    case "provisional":
+      return [say("caution.provisional", { factor: required(PROVISIONAL_FACTOR) })];
+    case "judged":
+      return judgedTexts(say, rig, fact.judged);
+    case "unfounded": {
+      const all = fact.parts === fact.of;
+      const share = say(all ? "caution.all" : "caution.some", { some: fact.parts, of: fact.of });
+      return [say("caution.unfounded", { share })];
+    }
+    case "failedRuns":
+      return [say("caution.failedRuns", { count: fact.whatIfs.length })];
+    case "partial":
+      return [say("caution.partial", { run: fact.run, of: fact.of })];
+    case "anchors":
+      return anchorTexts(say, rig, fact.anchors);
+    case "endedOnGround":
+      return [say("caution.endedOnGround", { count: fact.whatIfs })];
+    case "invented":
+    case "chance":
+    case "coarse":
+    case "noBackup":
+    case "noGround":
+    case "notModelled":
+      return [say(`caution.${fact.kind}`)];
+  }
+}
+
+/** What raises a strength comes first, each in a sentence of its own; doubts together in one. */
+export function judgedTexts(say: Say, rig: Rig, judged: readonly Judged[]): readonly string[] {
+  const name = (one: Judged) => partName(say, rig, one.part);
+  const raised = judged.filter(({ value }) => value > 1);
+  const doubts = judged.filter(({ value }) => value <= 1);
+  const list = doubts.map((one) => `${name(one)} × ${rounded(one.value, 2, "down")} (${one.reason})`);
+  return [
+    ...raised.map((one) =>
+      say("caution.raised", {
+        part: name(one),
+        times: rounded(one.value, 2, "up"),
+        reason: one.own ? one.reason : `${one.factor}: ${one.reason}`,
+        without: one.margin === undefined ? "" : say("caution.without", { margin: margin(one.margin / one.value) }),
+      }),
+    ),
+    ...(list.length > 0 ? [say("caution.judged", { list: list.join("; ") })] : []),
+  ];
+}
+
+const WIDE = Math.PI / 2;
+const WIDEST = (2 * Math.PI) / 3;
+/** An angle that is meant to be 90° or 120° may miss it by the last bit when it is read [rad]. */
+const ROUNDING = 1e-9;
+
+/** How the points share, and legs that meet at a wide angle. */
+export function anchorTexts(say: Say, rig: Rig, anchors: readonly AnchorFacts[]): readonly string[] {
+  const several = anchors.filter(({ points }) => points > 1);
+  const one = anchors.filter(({ points }) => points === 1);
+  const alone = several.flatMap((each) => each.alone ?? []);
+  return [
+    ...several.flatMap((each) => legText(say, each)),
+    ...(several.length > 0
+      ? [
+          [
+            say("caution.sharing", { anchors: named(say, several) }),
+            ...(alone.length > 0
+              ? [
+                  say("caution.sharingAlone", {
+                    list: alone
+                      .map((each) =>
+                        say(each.margin < each.required ? "caution.aloneLess" : "caution.aloneKeeps", {
+                          part: partName(say, rig, each.part),
+                          margin: margin(each.margin),
+                        }),
+                      )
+                      .join("; "),
+                  }),
+                ]
+              : []),
+          ].join(" "),
+        ]
+      : []),
+    ...(one.length > 0 ? [say("caution.singlePoint", { anchors: named(say, one) })] : []),
+  ];
+}
+
+function legText(say: Say, { anchor, legAngle, share }: AnchorFacts): readonly string[] {
+  if (legAngle <= WIDE + ROUNDING) return [];
+  const key = legAngle > WIDEST + ROUNDING ? "caution.widestLegs" : "caution.wideLegs";
+  return [say(key, { anchor, angle: degrees(legAngle), share: rounded(share, 2, "up") })];
+}
+
+const named = (say: Say, anchors: readonly AnchorFacts[]) =>
+  anchors.length === 1 ? say("anchors.one", { anchor: anchors[0]!.anchor }) : say("anchors.both");

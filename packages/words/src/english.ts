@@ -1,0 +1,277 @@
+/** English: every sentence that a user reads of an assessment. Another language is another file like this. */
+export const ENGLISH = {
+  // Parts
+  "part.harness": "Harness tie-in",
+  "part.leash": "Leash",
+  "part.main": "Main line",
+  "part.backup": "Backup",
+  "part.connection": "Connection {number}",
+  "part.tape": "Tape {number}",
+  "part.weblock": "Weblock of the {line}, {end}",
+  "part.sewnLoop": "Sewn loop of the {line}, {end}",
+  "part.knot": "Knotted end of the {line}, {end}",
+  "part.end": "End of the {line}, {end}",
+  "part.anchor": "{name}, anchor {anchor}",
+  "part.unknown": "Part {id}",
+  "part.inKnot": "{part}, {place}",
+  "line.main": "main line",
+  "line.backup": "backup",
+  "part.at": "{part}, {reason} {distance} from A",
+  "part.the": "the {part}",
+  "part.theAt": "the {part} at its {reason} {distance} from A",
+  "part.theWhere": "the {part} {distance} from A",
+
+  // Places
+  "place.middle": "the middle",
+  "place.inMiddle": "in the middle",
+  "place.anchor": "anchor {anchor}",
+  "place.atAnchor": "at anchor {anchor}",
+  "place.from": "{distance} from anchor {anchor}",
+
+  // The verdict
+  "verdict.holds": "Holds",
+  "verdict.thin": "Thin",
+  "verdict.fails": "Fails",
+  "verdict.open": "Nothing found yet",
+  "part.verdict.holds": "holds",
+  "part.verdict.thin": "thin",
+  "part.verdict.fails": "fails",
+  "part.verdict.open": "not settled",
+  "part.verdict.notLoaded": "not loaded",
+  "verdict.partFails":
+    "Fails: {part} holds {strength} in 19 of 20 such parts; 95 % of such falls stay under {demand}, which is more ({event}).",
+  "verdict.notCaught": "Fails: nothing holds the walker ({event}).",
+  "verdict.ground": "Fails: the walker reaches the ground ({event}).",
+  "verdict.pullTooHard":
+    "Fails: the pull on the person may come to {demand}, more than the {limit} that a body is taken to bear ({event}).",
+  "verdict.partThin": "Thin: {part} keeps a margin of {margin}; you require {required} {class} ({event}).",
+  "verdict.groundNear": "Thin: the walker's feet come within {height} of the ground; you require {required} ({event}).",
+  "verdict.pullHard": "Thin: the pull on the person may come to {demand}; {limit} is the most that {note} ({event}).",
+  "verdict.withheld": "Not said to hold: {what}",
+  "verdict.notLoadedParts":
+    "Thin: {count|one part was|some parts were} never loaded, so nothing is known of {count|it|them}: {parts}.",
+  "verdict.failedGap": "Thin knowledge: {count|one what-if|{count} what-ifs} could not be computed.",
+  "verdict.holdsAll":
+    "Holds: every part keeps what you require ({expected} in falls, {afterFailure} after a failure). The least share of it: {part}, margin {margin}; you require {required} {class}.",
+  "verdict.openGap": "Nothing found yet: {run} of {of} what-ifs looked at. This does not say that the rig holds.",
+  "verdict.openOne":
+    "Nothing found in {count|this what-if|these {count} what-ifs} alone. That says nothing of the other {others}.",
+  "verdict.openCoarse": "Nothing found yet, on a coarse mesh for a first look. This does not say that the rig holds.",
+  "verdict.openDraws": "Nothing found yet: the worst what-ifs have not been run again under small shifts.",
+  "verdict.openFailed":
+    "Nothing found, but {count|one what-if|some what-ifs} could not be computed: the worst may be among them.",
+  "verdict.also": "{count|One more part is|{count} more parts are} thin.",
+  "verdict.alsoFails": "{count|One more part fails|{count} more parts fail}.",
+  "verdict.partial": "So far {run} of {of} what-ifs were looked at; worse may come.",
+  "verdict.provisional":
+    "Provisional: the worst what-ifs were run five times each, not as often as chance would ask for.",
+  "verdict.computing": "Computing: {run} of {of} what-ifs so far.",
+  "verdict.nothingThen": "When it gives way nothing holds the walker.",
+  "verdict.catcherThen": "When it gives way {catcher} holds the walker.",
+  "verdict.raised": "RAISED by own judgement above what is known: {parts}.",
+  "verdict.likelierFirst":
+    "Likeliest to go first is {first} ({chance} in the worst what-if); the least share of what is required is kept by {least}. A part that scatters more can go first though its margin is larger.",
+  "class.expected": "in falls",
+  "class.afterFailure": "after a failure",
+
+  // What happened
+  "catcher.main": "the main line",
+  "catcher.backup": "the backup",
+  "catcher.both": "main line and backup together",
+  "catcher.remains": "what is left of both lines",
+  "catcher.nothing": "nothing",
+  "story.caught": "{catcher} caught you {drop} down.",
+  "story.notCaught": "Nothing caught you.",
+  "story.ground": "You reached the ground{speed}.",
+  "story.speed": " at {speed}",
+  "story.leash": "Your leash parted: nothing held you.",
+  "story.ring": "The ring parted: nothing held you.",
+  "story.gaveWay": "{part} gave way {time} in.",
+  "story.pull": "Hardest pull on your harness: {pull}.",
+  "fate.caught": "caught by {catcher}",
+  "fate.nothing": "nothing holds the walker",
+  "fate.ground": "reaches the ground",
+  "fate.feet": "feet reach the ground",
+  "fate.leash": "the leash parts",
+  "fate.ring": "the ring parts",
+  "fate.gaveWay": "{parts} {count|gives|give} way",
+  "fate.notRun": "not computed",
+
+  // Trouble of a run
+  "trouble.missing": "This rig has no such what-if: {what}",
+  "trouble.before": "The run before it failed: {detail}.",
+  "trouble.audit": "The run does not balance its own energy, so it gives no number: {detail}.",
+  "trouble.diverged": "The numbers of the run went wrong: {detail}.",
+  "trouble.equilibrium": "The rig at rest could not be solved: {detail}.",
+  "trouble.tooShort": "The run is too short to judge: {detail}.",
+  "trouble.cancelled": "The run was stopped.",
+
+  // Parts without a load
+  "notLoaded.walkerLost": "not loaded: the walker was lost before",
+  "notLoaded.notRun": "not loaded by what was run",
+  "notLoaded.carriesNothing": "carries nothing in any what-if",
+
+  // No second
+  "single.none": "Every part has a second that carries the walker when it goes.",
+  "single.list": "Single points of failure, whatever their margin: {parts}.",
+  "single.leaves.nothing": "nothing: a single point of failure",
+  "single.leaves.main": "the main line",
+  "single.leaves.backup": "the backup",
+  "single.leaves.bothLines": "both lines, without this connection",
+  "single.leaves.otherPoints": "the other points",
+  "single.leaves.otherRings": "the other ring",
+  "single.way.absent": "missing",
+  "single.way.cut": "cut",
+  "single.way.wronglyClosed": "wrongly closed",
+  "single.way.pulledOut": "pulled out",
+  "single.way.untied": "untied",
+  "single.shown": "caught in every run of it",
+  "single.shownNot": "NOT caught in some run of it",
+  "single.notShown": "by how the rig is built up; not run",
+
+  // What was taken into account
+  "taken.nothing": "The rig's own file alone: no wear record, no break tests.",
+  "taken.wear": 'State of {on} by the wear record "{name}" ({lines}).',
+  "taken.wearParts": 'State of {on} by the wear record "{name}" (parts only; the webbing as in the rig\'s file).',
+  "taken.on": "The rig's own file as the state of {on}; no wear record.",
+  "taken.tests": "{count} of {given} break tests say something of it.",
+  "taken.noTests": "No break tests.",
+  "taken.judged": "Own judgement counts in: {parts}.",
+
+  // The pull on the person
+  "person.name": "Pull on the person",
+  "person.keeps": "below {limit}: {note}",
+  "person.passes": "above {limit}: {note}",
+
+  // Cautions
+  "caution.model":
+    "This is a model of the rig, not the rig. It does not replace inspection, the makers' instructions, local codes and standards, or qualified practice.",
+  "caution.textiles":
+    "Textiles can lose much of their strength without showing it. A part that looks sound may not be.",
+  "caution.alone":
+    "Do not rig from these numbers alone. Let somebody qualified check the rig, its parts and what was entered here.",
+  "caution.invented": "Demo data: every number of this rig is invented. It describes no real line.",
+  "caution.provisional":
+    "Loads are single runs and five repetitions of the worst, times {factor}: not yet distributions over all that scatters.",
+  "caution.unfounded":
+    "{share} strengths rest on common practice, memory or assumptions, not on tests of these parts. Test pieces of the real ones.",
+  "caution.all": "All {of}",
+  "caution.some": "{some} of {of}",
+  "caution.failedRuns":
+    "{count|One what-if|{count} what-ifs} could not be computed reliably. The verdict is incomplete: the worst case may be among them.",
+  "caution.chance":
+    "Where a slack line snaps taut, loads are partly a matter of chance: a gram more or less on the walker can change one by a tenth, and the pull on the harness by a third where the main line fails during a catch. Do not count on a margin that is only just met.",
+  "caution.partial": "Not every what-if was run: {run} of {of}. The worst case may be among the others.",
+  "caution.coarse": "Computed on a coarse mesh, for a first look: peaks may be off. Check again on the standard mesh.",
+  "caution.noBackup": "The rig has no backup: nothing catches the walker when the main line fails.",
+  "caution.noGround": "No ground was given: whether the walker reaches it in a drop was not checked.",
+  "caution.endedOnGround":
+    "{count|One what-if ends|{count} what-ifs end} on the ground. What the parts would have carried after that is not computed.",
+  "caution.notModelled":
+    "Not modelled: edges and abrasion while loaded, swinging into rock, wind, a wrongly closed part, and how the body takes the force.",
+  "caution.judged": "Own judgement counts in: {list}.",
+  "caution.raised": "RAISED: {part} counts as {times} times as strong as it else would ({reason}).{without}",
+  "caution.without": " Without it the margin of this part would be {margin}.",
+  "caution.wideLegs":
+    "The legs of anchor {anchor} meet at {angle}: each of two carries {share} times the whole load. Keep them below 90° (common practice); a lifting association's table, seen second hand, counts two legs at 1.4 times one leg up to 90°, as one leg beyond.",
+  "caution.widestLegs":
+    "The legs of anchor {anchor} meet at {angle}: each of two carries {share} times the whole load, more than one leg alone would. Do not rig it so: a lifting association's table, seen second hand, counts two legs up to 120° only.",
+  "caution.sharing":
+    "The points of {anchors} are taken to share by the angle of their legs. Nothing makes them: a fixed anchor pulled to one side, or legs of unequal length, can load one leg with nearly all of it.",
+  "caution.sharingAlone":
+    "Alone, the weakest of them keeps this margin against the largest load of the whole anchor: {list}.",
+  "caution.aloneKeeps": "{part} {margin}",
+  "caution.aloneLess": "{part} {margin}, LESS than you require",
+  "caution.singlePoint": "There is one point at {anchors}: nothing takes its load when that goes.",
+  "anchors.one": "anchor {anchor}",
+  "anchors.both": "anchors A and B",
+
+  // Until when
+  "until.none": "No part has a load to judge it by, so there is no date.",
+  "until.beyond": "Used on as so far, every part keeps what is required until {horizon}, the last day looked at.",
+  "until.beyondBut":
+    "By wear alone every part keeps what is required until {horizon}, the last day looked at; but the verdict is {verdict} today for what wear does not change.",
+  "until.now": "Already below what is required on {on}: {parts}.",
+  "until.later": "Take it down before {date}: used on as so far, {part} then keeps less than required.",
+  "until.laterBut":
+    "By wear alone, from {date} {part} keeps less than required; but the verdict is {verdict} today already.",
+  "until.openBut": "Not everything has been looked at, so this date is an upper bound at best.",
+  "until.partNow": "below what is required already",
+  "until.partLater": "below what is required from {date}",
+  "until.partBeyond": "keeps what is required beyond {horizon}",
+
+  // Side by side
+  "compare.leastMargin": "Least margin",
+  "compare.standingTension": "Tension, walker standing in the middle",
+  "compare.standingSag": "Sag, walker standing in the middle",
+  "compare.walker.expected": "Leash fall: hardest on the walker",
+  "compare.mainEnd.expected": "Leash fall: hardest on an end of the main line",
+  "compare.backupEnd.expected": "Leash fall: hardest on an end of the backup",
+  "compare.drop.expected": "Leash fall: deepest drop",
+  "compare.walker.afterFailure": "After a failure: hardest on the walker",
+  "compare.mainEnd.afterFailure": "After a failure: hardest on the main line",
+  "compare.backupEnd.afterFailure": "After a failure: hardest on the backup",
+  "compare.drop.afterFailure": "After a failure: deepest drop",
+  "compare.person": "Pull on the person, 95 %",
+  "compare.clearance": "Least height of the feet above the ground",
+  "compare.margin": "Margin: {part}",
+
+  // Chances
+  "chance.tiny": "less than 1 in a million",
+  "chance.oneIn": "1 in {number}",
+  "chance.percent": "{number} %",
+  "chance.over99": "over 99 %",
+  "chance.all": "100 %",
+  "chance.below": "less than {bound}",
+  "chance.upTo": "{value} (up to {high})",
+  "chance.range": "{value} ({low} to {high})",
+  "chance.lost": "Nothing catches the walker in {count}, whatever the parts hold.",
+  "chance.ground": "The walker's feet reach the ground in {count}.",
+  "chance.first": "Likeliest to go first: {part}, {chance}.",
+  "chance.any": "Chance that any part fails, if these spreads are right and nothing else goes wrong: {chance}.",
+  "chance.allRuns": "all {all} runs",
+  "chance.someRuns": "{some} of {all} runs",
+  "chance.brackets": "In brackets: 95 % interval.",
+  "chance.rest": "{count|One more part goes|{count} more parts go} first less often than once in a thousand.",
+  "chance.share.input": "the fall",
+  "chance.share.strength": "strength",
+  "chance.share.surface": "the fit",
+  "chance.nothingAlone": "next to nothing alone",
+  "chance.asGiven": "as given",
+  "chance.ofLine": "± {amount} of the line",
+  "chance.lineRange": "({from} to {to} of the line)",
+  "chance.rests.runs":
+    "{done} simulated runs on the {accuracy} mesh, spread evenly over {inputs} uncertain inputs, with parts that cannot fail, so that every part shows the load it would have to carry.",
+  "chance.rests.surface":
+    "Loads between the runs by quadratic surfaces. They miss runs that were left out by up to {error} ({part}); that is counted as scatter too.",
+  "chance.rests.counted": "The runs themselves, each as likely as the other: no surface through them was good enough.",
+  "chance.rests.dropped":
+    "{line}: {kept} of its {of} stretches are counted, those that came nearest to failing in any run; the others are left out.",
+  "chance.rests.mesh":
+    "Loads brought to the standard mesh by {runs} runs on both, which changed those that matter by up to {most} in the mean{noise}.",
+  "chance.rests.meshNoise": "; how far so few runs may be off is counted as scatter",
+  "chance.rests.draws":
+    "Strengths as in the verdict: rated strength times its factors, lognormal; what has a common cause scatters together. {draws} draws. Intervals are for {what}, not for what the spreads leave open.",
+  "chance.rests.thatNumber": "that number",
+  "chance.rests.numberOfRuns": "the number of runs",
+  "chance.rests.conditional":
+    "The chance that any part fails is from conditional sampling; its own coefficient of variation is {spread}.",
+  "chance.caution.spreads":
+    "These chances rest on spreads that were assumed, not measured on this rig. They rank parts and inputs; they promise nothing.",
+  "chance.caution.lost": "In {count} nothing catches the walker: no chance below says anything about that.",
+  "chance.caution.ground":
+    "In {count} the walker's feet reach the ground. Loads are those without the ground in the way.",
+  "chance.caution.noGround": "No ground was given: in how many runs the walker reaches it is not known.",
+  "chance.caution.misses":
+    "The fitted loads miss too much: {list}. So the simulated runs are counted as they are: intervals are wide, extremes come more often than they would, and small chances and the inputs' shares are not known. More runs may help.",
+  "chance.caution.missed": "{part}: {error} (limit {limit})",
+  "chance.caution.failed": "{count} could not be computed reliably and were left out.",
+  "chance.caution.coarse": "The runs are on a coarse mesh, and could not be checked on a finer one: loads may be off.",
+  "chance.caution.beyond":
+    "{share} of the failures lie outside of what was simulated: the small chance is a guess of its size.",
+  "chance.caution.one":
+    "One what-if only, and only until the first part fails: another what-if may be worse, and what follows on a failure is not counted.",
+  "chance.none.noBackup":
+    "The rig has no backup: when the main line fails nothing catches the walker, whatever the parts hold.",
+  "chance.none.afterPart": "Chances are worked out until the first part fails; this what-if begins with one that has.",
+} as const satisfies Record<string, string>;

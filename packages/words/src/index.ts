@@ -1,0 +1,11 @@
+import { english } from "./language.ts";
+import { createWords } from "./words.ts";
+
+export { shareName, worthARow } from "./chanceWords.ts";
+export { english, type Key, type Language, type Say } from "./language.ts";
+export { capital, lowered } from "./partNames.ts";
+export * as quantity from "./quantity.ts";
+export { createWords, type Words } from "./words.ts";
+
+/** The words of English, which are always there. */
+export const englishWords = createWords(english);

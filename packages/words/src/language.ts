@@ -1,0 +1,35 @@
+/** A language: every sentence by its key, in one file. Values stand in braces; `{count|one|more}` chooses by number. */
+import { ENGLISH } from "./english.ts";
+
+export type Key = keyof typeof ENGLISH;
+export type Catalogue = Readonly<Record<Key, string>>;
+
+export interface Language {
+  /** BCP 47, such as "en". */
+  readonly code: string;
+  readonly sentences: Catalogue;
+  /** Sentences of phrases that kinds of events bring along; where one is missing, its English is said. */
+  readonly phrases?: Readonly<Record<string, string>>;
+}
+
+export const english: Language = { code: "en", sentences: ENGLISH };
+
+export type Values = Readonly<Record<string, string | number>>;
+export type Say = (key: Key, values?: Values) => string;
+
+const BRACES = /\{(\w+)(?:\|([^{}|]*)\|([^{}|]*))?\}/g;
+
+/** Puts values into a sentence; throws for one that is not given, for a hole in a sentence is a programmer's error. */
+export function filled(sentence: string, values: Values): string {
+  return sentence.replace(BRACES, (_, name: string, one?: string, more?: string) => {
+    const value = values[name];
+    if (value === undefined) throw new Error(`The sentence "${sentence}" wants "${name}".`);
+    if (one === undefined || more === undefined) return String(value);
+    return value === 1 ? one : more;
+  });
+}
+
+export const sayIn =
+  ({ sentences }: Language): Say =>
+  (key, values = {}) =>
+    filled(sentences[key], values);

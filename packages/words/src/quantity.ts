@@ -1,0 +1,75 @@
+/**
+ * Numbers for people: one formatter for each quantity, each rounded to the side that is safe. Loads, drops and what is required are
+ * never shown smaller than they are; strengths, margins and heights above the ground never larger.
+ */
+
+export type Side = "up" | "down" | "nearest";
+
+/** Keeps 2.3, which is 22.999… tenths, from reading 2.2 [-]. */
+const SLACK = 1e-9;
+const MINUS = "\u2212";
+const DASH = "–";
+
+/** A fixed count of decimals, rounded to a side. */
+export function rounded(value: number, decimals: number, side: Side): string {
+  if (!Number.isFinite(value)) return DASH;
+  const scale = 10 ** decimals;
+  const slack = SLACK * Math.max(1, Math.abs(value * scale));
+  const steps =
+    side === "up"
+      ? Math.ceil(value * scale - slack)
+      : side === "down"
+        ? Math.floor(value * scale + slack)
+        : Math.round(value * scale);
+  const text = (Math.abs(steps) / scale).toFixed(decimals);
+  return steps < 0 ? `${MINUS}${text}` : text;
+}
+
+/** Kilonewtons without their unit, for columns that say it: two decimals below 10, one above. */
+export function kilonewtons(newton: number, side: Side): string {
+  return rounded(newton / 1000, Math.abs(newton) < 9995 ? 2 : 1, side);
+}
+
+export const load = (newton: number): string => `${kilonewtons(newton, "up")} kN`;
+export const strength = (newton: number): string => `${kilonewtons(newton, "down")} kN`;
+export const loadIn = (newton: number): string => kilonewtons(newton, "up");
+export const strengthIn = (newton: number): string => kilonewtons(newton, "down");
+
+/** A margin: two decimals below 10, none above. */
+export const margin = (ratio: number): string => rounded(ratio, ratio < 10 ? 2 : 0, "down");
+
+/** A factor that somebody asks for: as many decimals as it needs, two at most. */
+export function required(factor: number): string {
+  const text = rounded(factor, 2, "up");
+  return text.replace(/\.?0+$/, "");
+}
+
+/** How far down, in tenths of a metre. */
+export const drop = (metre: number): string => `${rounded(metre, 1, "up")} m`;
+export const dropIn = (metre: number): string => rounded(metre, 1, "up");
+/** How far above the ground, in tenths of a metre. */
+export const height = (metre: number): string => `${rounded(metre, 1, "down")} m`;
+export const heightIn = (metre: number): string => rounded(metre, 1, "down");
+
+/** A length as it was given or lies on a line: up to three significant digits. */
+export function length(metre: number): string {
+  if (!Number.isFinite(metre)) return DASH;
+  const value = Number(metre.toPrecision(3));
+  return `${value < 0 ? MINUS : ""}${Math.abs(value)} m`;
+}
+
+/** A place along a webbing, in tenths of a metre. */
+export const along = (metre: number): string => `${Number(rounded(metre, 1, "nearest"))} m`;
+
+/** A share as a percentage: one decimal below 10 %, none above. */
+export function percent(share: number, side: Side = "nearest"): string {
+  const value = 100 * share;
+  return `${Number(rounded(value, Math.abs(value) < 9.95 ? 1 : 0, side))} %`;
+}
+
+export const degrees = (radian: number): string => `${Math.round((radian * 180) / Math.PI)}°`;
+export const seconds = (second: number): string => `${rounded(second, 2, "nearest")} s`;
+export const speed = (metrePerSecond: number): string => `${rounded(metrePerSecond, 1, "up")} m/s`;
+
+/** Digits in threes, by a narrow space. */
+export const grouped = (value: number): string => String(value).replace(/\B(?=(\d{3})+$)/g, "\u202f");

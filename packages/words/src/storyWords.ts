@@ -1,0 +1,66 @@
+/** What happened in one run, in words: who holds the walker is read off the run, never off the question. */
+import type { Rig } from "@secondline/rig";
+import type { Trouble, WhatIfOutcome } from "@secondline/scenarios";
+import { type Language, sayIn } from "./language.ts";
+import { capital, lowered, partName } from "./partNames.ts";
+import { phraseText } from "./phrases.ts";
+import { drop, load, seconds, speed } from "./quantity.ts";
+
+/** For somebody on the line: "The backup caught you 5.5 m down. Hardest pull on your harness: 3.31 kN." */
+export function storySentences(language: Language, rig: Rig, run: WhatIfOutcome): readonly string[] {
+  const say = sayIn(language);
+  if (!run.ok || !run.peaks) return [troubleText(language, rig, run.trouble)];
+  const said = run.gaveWay
+    // The leash's or the ring's parting is told as what became of the walker.
+    .filter(({ part }) => !(run.lostBecause === "leash" && part === "leash"))
+    .map(({ part, time }) => say("story.gaveWay", { part: capital(partName(say, rig, part)), time: seconds(time) }));
+  return [fateSentence(language, run), ...said, say("story.pull", { pull: load(run.peaks.leash) })];
+}
+
+function fateSentence(language: Language, run: WhatIfOutcome): string {
+  const say = sayIn(language);
+  const { lostBecause } = run;
+  if (lostBecause === undefined) {
+    if (run.caughtBy === "nothing") return say("story.notCaught");
+    return capital(say("story.caught", { catcher: say(`catcher.${run.caughtBy}`), drop: drop(run.drop!) }));
+  }
+  switch (lostBecause) {
+    case "ground": {
+      const how = run.groundSpeed === undefined ? "" : say("story.speed", { speed: speed(run.groundSpeed) });
+      return say("story.ground", { speed: how });
+    }
+    case "leash":
+    case "ring":
+      return say(`story.${lostBecause}`);
+    case "freeFall":
+      return say("story.notCaught");
+  }
+}
+
+/** For a table: "caught by the backup", "reaches the ground"; what else gave way stands behind. */
+export function fateText(language: Language, rig: Rig, run: WhatIfOutcome): string {
+  const say = sayIn(language);
+  if (!run.ok) return say("fate.notRun");
+  const parts = run.gaveWay.map(({ part }) => lowered(partName(say, rig, part)));
+  const also = parts.length === 0 ? [] : [say("fate.gaveWay", { parts: parts.join(", "), count: parts.length })];
+  return [shortFate(language, run), ...also].join("; ");
+}
+
+function shortFate(language: Language, run: WhatIfOutcome): string {
+  const say = sayIn(language);
+  if (run.lostBecause === "ground") return say("fate.ground");
+  if (run.lostBecause === "leash" || run.lostBecause === "ring") return say(`fate.${run.lostBecause}`);
+  if (run.caughtBy === "nothing") return say("fate.nothing");
+  if (run.feetClearance !== undefined && run.feetClearance <= 0) return say("fate.feet");
+  return say("fate.caught", { catcher: say(`catcher.${run.caughtBy}`) });
+}
+
+/** Why a run gave no numbers. */
+export function troubleText(language: Language, rig: Rig, trouble: Trouble | undefined): string {
+  const say = sayIn(language);
+  if (!trouble) return say("fate.notRun");
+  if (trouble.reason === "missing") {
+    return say("trouble.missing", { what: trouble.phrase ? phraseText(language, rig, trouble.phrase) : "" });
+  }
+  return say(`trouble.${trouble.reason}`, { detail: trouble.detail ?? "" });
+}

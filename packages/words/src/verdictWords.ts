@@ -1,0 +1,190 @@
+/** The verdict in words: from its reasons, which are facts of the runs, never from what was asked. */
+import type { PartId, Rig } from "@secondline/rig";
+import type { ClassOutcome, Outcome, PartOutcome, Reason } from "@secondline/scenarios";
+import { chance } from "./chanceNumbers.ts";
+import type { Language, Say } from "./language.ts";
+import { sayIn } from "./language.ts";
+import { lowered, partInSentence, partName } from "./partNames.ts";
+import { eventTitle } from "./phrases.ts";
+import { height, load, margin, required, strength } from "./quantity.ts";
+
+export const governingOf = (part: PartOutcome): ClassOutcome | undefined =>
+  part.governing && part.byClass[part.governing];
+
+const partOf = (outcome: Outcome, id: PartId): PartOutcome => outcome.parts.find((part) => part.id === id)!;
+
+/** "Thin", "Nothing found yet". */
+export const verdictWord = (language: Language, { verdict }: Pick<Outcome, "verdict">): string =>
+  sayIn(language)(`verdict.${verdict}`);
+
+/** The verdict in one to four sentences: why, what follows, what else, what is left open, what somebody raised by hand. */
+export function verdictSentence(language: Language, rig: Rig, outcome: Outcome): string {
+  const say = sayIn(language);
+  const [gravest] = outcome.reasons;
+  const said = [gravest ? reasonText(language, rig, outcome, gravest) : holding(say, rig, outcome)];
+  said.push(...follows(say, outcome, gravest));
+  said.push(...others(say, outcome));
+  const gap = outcome.search.gaps.find((one) => one.kind === "events");
+  if (gap && (outcome.verdict === "fails" || outcome.verdict === "thin")) {
+    said.push(say("verdict.partial", { run: gap.run, of: gap.of }));
+  }
+  said.push(...raised(say, rig, outcome));
+  return said.join(" ");
+}
+
+/** One reason in a sentence. */
+export function reasonText(language: Language, rig: Rig, outcome: Outcome, reason: Reason): string {
+  const say = sayIn(language);
+  const event = (index: number) => lowered(eventTitle(language, rig, outcome.whatIfs[index]!.whatIf));
+  switch (reason.kind) {
+    case "partFails": {
+      const part = partOf(outcome, reason.part);
+      const worst = failing(part);
+      return say("verdict.partFails", {
+        part: partInSentence(say, rig, placed(part, worst)),
+        strength: strength(worst.strength5),
+        demand: load(worst.demand),
+        event: event(worst.whatIf),
+      });
+    }
+    case "partThin": {
+      const part = partOf(outcome, reason.part);
+      const worst = governingOf(part)!;
+      return say("verdict.partThin", {
+        part: partInSentence(say, rig, placed(part, worst)),
+        margin: margin(worst.margin),
+        required: required(worst.required),
+        class: say(`class.${part.governing!}`),
+        event: event(worst.whatIf),
+      });
+    }
+    case "notCaught":
+      return say("verdict.notCaught", { event: event(reason.event) });
+    case "ground":
+      return say("verdict.ground", { event: event(reason.event) });
+    case "groundNear":
+      return say("verdict.groundNear", {
+        height: height(Math.max(0, reason.height)),
+        required: height(reason.required),
+        event: event(reason.event),
+      });
+    case "pullTooHard":
+    case "pullHard": {
+      const { demand, passes, event: index } = outcome.person!;
+      const { limit, basis } = passes.at(-1)!;
+      const values = { demand: load(demand), limit: load(limit), note: lowered(basis.note), event: event(index) };
+      return say(reason.kind === "pullHard" ? "verdict.pullHard" : "verdict.pullTooHard", values);
+    }
+    case "withheld":
+      return say("verdict.withheld", { what: reason.what });
+    case "notLoaded":
+      return say("verdict.notLoadedParts", {
+        count: reason.parts.length,
+        parts: reason.parts.map((id) => partName(say, rig, id)).join(", "),
+      });
+    case "gap":
+      return gapText(say, outcome, reason.gap);
+  }
+}
+
+function gapText(say: Say, { search }: Outcome, gap: Extract<Reason, { kind: "gap" }>["gap"]): string {
+  switch (gap.kind) {
+    case "events":
+      return search.chosen
+        ? say("verdict.openOne", { count: gap.run, others: gap.of - gap.run })
+        : say("verdict.openGap", { run: gap.run, of: gap.of });
+    case "coarse":
+      return say("verdict.openCoarse");
+    case "draws":
+      return say("verdict.openDraws");
+    case "failed":
+      return say("verdict.openFailed", { count: gap.events.length });
+  }
+}
+
+/** The class in which a failing part falls short of its load. */
+const failing = (part: PartOutcome): ClassOutcome =>
+  Object.values(part.byClass).reduce((a, b) => (b.margin < a.margin ? b : a));
+
+/** A part at the place where a class of events asks most of it. */
+function placed(part: PartOutcome, { at, reason }: ClassOutcome): Pick<PartOutcome, "id" | "weakest"> {
+  return at === undefined || reason === undefined ? part : { id: part.id, weakest: { at, reason } };
+}
+
+function holding(say: Say, rig: Rig, outcome: Outcome): string {
+  const part = partOf(outcome, outcome.leastMargin!);
+  const least = governingOf(part)!;
+  return say("verdict.holdsAll", {
+    expected: required(outcome.required.expected),
+    afterFailure: required(outcome.required.afterFailure),
+    part: partInSentence(say, rig, placed(part, least)),
+    margin: margin(least.margin),
+    required: required(least.required),
+    class: say(`class.${part.governing!}`),
+  });
+}
+
+/** What holds the walker when the part of the gravest reason gives way. */
+function follows(say: Say, { followUps }: Outcome, gravest: Reason | undefined): string[] {
+  if (gravest?.kind !== "partFails" && gravest?.kind !== "partThin") return [];
+  const found = followUps.filter(({ part }) => part === gravest.part);
+  if (found.length === 0) return [];
+  if (found.some(({ caughtBy }) => caughtBy === "nothing")) return [say("verdict.nothingThen")];
+  return [say("verdict.catcherThen", { catcher: say(`catcher.${found[0]!.caughtBy}`) })];
+}
+
+function others(say: Say, { reasons }: Outcome): string[] {
+  const count = (kind: Reason["kind"]) => reasons.slice(1).filter((one) => one.kind === kind).length;
+  const [fails, thin] = [count("partFails"), count("partThin")];
+  return [
+    ...(fails > 0 ? [say("verdict.alsoFails", { count: fails })] : []),
+    ...(thin > 0 ? [say("verdict.also", { count: thin })] : []),
+  ];
+}
+
+/** Parts that an own judgement raises: said in the verdict itself. */
+function raised(say: Say, rig: Rig, { cautions }: Outcome): string[] {
+  const judged = cautions.flatMap((one) => (one.kind === "judged" ? one.judged : []));
+  const parts = judged
+    .filter(({ own, value }) => own && value > 1)
+    .map(({ part, value }) => `${partName(say, rig, part)} × ${required(value)}`);
+  return parts.length === 0 ? [] : [say("verdict.raised", { parts: parts.join(", ") })];
+}
+
+/** Where the likeliest to go first and the least margin are two parts, one sentence says why; else undefined. */
+export function likelierFirst(language: Language, rig: Rig, outcome: Outcome): string | undefined {
+  const say = sayIn(language);
+  const { firstToFail, leastMargin, likelyFirst } = outcome;
+  if (firstToFail === undefined || leastMargin === undefined || firstToFail === leastMargin) return undefined;
+  const first = partInSentence(say, rig, { id: firstToFail });
+  return say("verdict.likelierFirst", {
+    first,
+    chance: chance(say, likelyFirst!.parts[0]!.first.value),
+    least: partInSentence(say, rig, { id: leastMargin }),
+  });
+}
+
+/** Parts that have no second: said beside every verdict. */
+export function singlesText(language: Language, rig: Rig, { singles }: Pick<Outcome, "singles">): string {
+  const say = sayIn(language);
+  const parts = singles.filter(({ single }) => single).map(({ part }) => lowered(partName(say, rig, part)));
+  return parts.length === 0 ? say("single.none") : say("single.list", { parts: parts.join(", ") });
+}
+
+/** What was taken into account, in one or two sentences. */
+export function takenText(language: Language, rig: Rig, { taken }: Pick<Outcome, "taken">): string {
+  const say = sayIn(language);
+  const { wear, on, tests, judged } = taken;
+  const said: string[] = [];
+  if (wear && on !== undefined) {
+    const lines = wear.lines.map((line) => say(`line.${line}`)).join(", ");
+    said.push(say(lines === "" ? "taken.wearParts" : "taken.wear", { on, name: wear.name, lines }));
+  } else if (on !== undefined) said.push(say("taken.on", { on }));
+  if (tests) said.push(say("taken.tests", tests));
+  else if (said.length > 0) said.push(say("taken.noTests"));
+  if (said.length === 0) said.push(say("taken.nothing"));
+  if (judged.length > 0) {
+    said.push(say("taken.judged", { parts: judged.map((id) => lowered(partName(say, rig, id))).join(", ") }));
+  }
+  return said.join(" ");
+}

@@ -1,0 +1,81 @@
+/** Everything that is said, in one language. A face holds one of these and makes no sentence of its own about a rig. */
+import type { PartId, Rig } from "@secondline/rig";
+import type {
+  CautionFact,
+  Chances,
+  ComparisonRow,
+  EventBase,
+  EventClass,
+  NoChances,
+  Outcome,
+  Outlook,
+  PartChance,
+  PartDate,
+  PartOutcome,
+  Probability,
+  Reason,
+  ScatterShare,
+  SingleFailure,
+  Trouble,
+  UncertainInput,
+  WhatIfOutcome,
+} from "@secondline/scenarios";
+import { cautionTexts, generalCautions } from "./cautionWords.ts";
+import { chance, chanceRange } from "./chanceNumbers.ts";
+import * as chances from "./chanceWords.ts";
+import { rowLabel, rowValue } from "./compareWords.ts";
+import { type Language, sayIn } from "./language.ts";
+import { partInSentence, partName, partTitle } from "./partNames.ts";
+import { eventTitle, whereText } from "./phrases.ts";
+import { fateText, storySentences, troubleText } from "./storyWords.ts";
+import { partUntil, untilSentence } from "./untilWords.ts";
+import { likelierFirst, reasonText, singlesText, takenText, verdictSentence, verdictWord } from "./verdictWords.ts";
+
+export type Words = ReturnType<typeof createWords>;
+
+export function createWords(language: Language) {
+  const say = sayIn(language);
+  return {
+    language,
+    say,
+    partName: (rig: Rig, id: PartId) => partName(say, rig, id),
+    partTitle: (rig: Rig, part: Pick<PartOutcome, "id" | "weakest">) => partTitle(say, rig, part),
+    partInSentence: (rig: Rig, part: Pick<PartOutcome, "id" | "weakest">) => partInSentence(say, rig, part),
+    where: (at: number, span: number) => whereText(language, at, span),
+    eventTitle: (rig: Rig, event: EventBase) => eventTitle(language, rig, event),
+    className: (name: EventClass) => say(`class.${name}`),
+    verdictWord: (outcome: Pick<Outcome, "verdict">) => verdictWord(language, outcome),
+    partVerdict: (verdict: PartOutcome["verdict"]) => say(`part.verdict.${verdict}`),
+    verdict: (rig: Rig, outcome: Outcome) => verdictSentence(language, rig, outcome),
+    reason: (rig: Rig, outcome: Outcome, reason: Reason) => reasonText(language, rig, outcome, reason),
+    likelierFirst: (rig: Rig, outcome: Outcome) => likelierFirst(language, rig, outcome),
+    singles: (rig: Rig, outcome: Pick<Outcome, "singles">) => singlesText(language, rig, outcome),
+    singleRow: (one: SingleFailure) => ({
+      ways: one.ways.map((way) => say(`single.way.${way}`)).join(", "),
+      leaves: say(`single.leaves.${one.leaves}`),
+      shown: say(one.catches === undefined ? "single.notShown" : one.catches ? "single.shown" : "single.shownNot"),
+    }),
+    taken: (rig: Rig, outcome: Pick<Outcome, "taken">) => takenText(language, rig, outcome),
+    notLoaded: ({ notLoaded }: PartOutcome) => (notLoaded ? say(`notLoaded.${notLoaded}`) : undefined),
+    cautions: (rig: Rig, facts: readonly CautionFact[]) => cautionTexts(language, rig, facts),
+    generalCautions: () => generalCautions(language),
+    story: (rig: Rig, run: WhatIfOutcome) => storySentences(language, rig, run),
+    fate: (rig: Rig, run: WhatIfOutcome) => fateText(language, rig, run),
+    trouble: (rig: Rig, trouble: Trouble | undefined) => troubleText(language, rig, trouble),
+    until: (rig: Rig, outlook: Outlook, outcome: Outcome) => untilSentence(language, rig, outlook, outcome),
+    partUntil: (part: PartDate, horizon: string) => partUntil(language, part, horizon),
+    compareLabel: (rig: Rig, row: ComparisonRow) => rowLabel(language, rig, row),
+    compareValue: (row: ComparisonRow, layout: number) => rowValue(language, row, layout),
+    chance: (value: number) => chance(say, value),
+    chanceRange: (value: Probability) => chanceRange(say, value),
+    chances: (rig: Rig, found: Chances) => chances.chanceSentence(language, rig, found),
+    chancePart: (rig: Rig, part: PartChance) => chances.chancePart(language, rig, part),
+    chanceRest: (parts: readonly PartChance[]) => chances.restText(language, parts),
+    chanceShare: (share: ScatterShare) => chances.shareText(language, share),
+    chanceInput: (input: UncertainInput) => chances.inputTexts(language, input),
+    chanceGrounds: (rig: Rig, found: Chances) => chances.chanceGrounds(language, rig, found),
+    chanceCautions: (rig: Rig, found: Chances) => chances.chanceCautions(language, rig, found),
+    ownChanceCautions: (rig: Rig, found: Chances) => chances.ownChanceCautions(language, rig, found),
+    noChances: (rig: Rig, why: NoChances) => chances.noChancesText(language, rig, why),
+  };
+}
