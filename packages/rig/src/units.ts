@@ -171,7 +171,17 @@ export function parseQuantity(value: unknown, dimension: Dimension): ReadQuantit
   }
   const number = Number(digits.replace("\u2212", "-"));
   if (!Number.isFinite(number)) return refuse(dimension, got, `${got} is too large a number.`);
+  if (tooSmall(number, digits)) return refuse(dimension, got, `${got} is too small a number to be computed with.`);
   return withUnit(number, rest, dimension, got);
+}
+
+/** Least number that is held with all its digits [-]. */
+const LEAST_NORMAL = 2 ** -1022;
+
+/** True for a number that was written as other than 0 but is held as 0 or with digits missing. */
+export function tooSmall(number: number, written: string): boolean {
+  if (number === 0) return /[1-9]/.test(written.split(/[eE]/)[0]!);
+  return Math.abs(number) < LEAST_NORMAL;
 }
 
 function bareNumber(number: number, dimension: Dimension, got: string): ReadQuantity {

@@ -213,7 +213,7 @@ describe("a faulty record is refused whole, every fault with its path", () => {
       "webbings[0].entries[3].event",
       "webbings[0].entries[4].depth",
     ]);
-    expect(readWearRecord("{")).toMatchObject({ ok: false, issues: [{ got: "no JSON" }] });
+    expect(readWearRecord("{")).toMatchObject({ ok: false, issues: [{ expected: "a JSON file" }] });
     expect(readWearRecord(JSON.parse(recordOf([])))).toMatchObject({ ok: true });
     expect(readWearRecord("[]")).toMatchObject({ ok: false, issues: [{ path: "" }] });
   });
