@@ -218,6 +218,21 @@ describe("a faulty record is refused whole, every fault with its path", () => {
     expect(readWearRecord("[]")).toMatchObject({ ok: false, issues: [{ path: "" }] });
   });
 
+  it("names given twice, hidden characters and nesting without end", () => {
+    const paths = (text: string) => {
+      const reading = readWearRecord(text);
+      return reading.ok ? [] : reading.issues.map(({ path }) => path);
+    };
+    const text = recordOf([]);
+    expect(paths(`\uFEFF${text}`)).toEqual([]);
+    expect(paths(text.replace("{", '{"name":"first",'))).toEqual(["name"]);
+    expect(paths(text.replace(/"name":"[^"]*"/, '"name":"\\u202eeno"'))).toEqual(["name"]);
+    expect(paths(text.replace("{", '{"__proto__":{},'))).toEqual(["__proto__"]);
+    expect(paths("[".repeat(4_000_000))).toEqual([""]);
+    const keys = Array.from({ length: 80_000 }, (_, i) => `"k${i}":0`).join(",");
+    expect(readWearRecord(text.replace("{", `{${keys},`))).toMatchObject({ ok: false, more: 79_900 });
+  });
+
   it("parts put up twice", () => {
     const part = {
       rig: "gap",

@@ -1,7 +1,6 @@
 /** Reads a break log: every fault with its line and column, and nothing imported when there is one. */
 import Papa from "papaparse";
 import { type BreakTest, LOG_COLUMNS, type LogColumn, type LogFault, REQUIRED_COLUMNS } from "./breakTest.ts";
-import { hiddenFaults } from "./hiddenFaults.ts";
 import {
   columnName,
   DELIMITER_NAMES,
@@ -43,7 +42,6 @@ export function readBreakLog(csv: string): BreakLogReading {
       continue;
     }
     const fields = Object.fromEntries(columns.map((column, i) => [column, cells[i]!.trim()]));
-    faults.push(...hiddenFaults(fields, line));
     const test = readTest(fields, line);
     if (test.ok) tests.push(test.value);
     else faults.push(...test.faults);
