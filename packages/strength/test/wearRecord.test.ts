@@ -50,7 +50,7 @@ describe("the state at a date", () => {
   });
 
   it("re-tensioning pulls the clamp mark out of the span, letting in brings it into it", () => {
-    const rigged = { date: "2025-04-01", ...RIGGED, clampedAt: ["A", "B"] } as const;
+    const rigged: Entries[number] = { date: "2025-04-01", ...RIGGED, clampedAt: ["A", "B"] };
     const pulled = stateOf(
       [rigged, { date: "2025-06-01", event: "retensioned", end: "A", pulled: "0.5 m" }],
       "2025-07-01",
@@ -132,7 +132,7 @@ describe("a faulty record is refused whole, every fault with its path", () => {
   });
 
   it("overlapping clamp periods at one place, a weblock's included", () => {
-    const rigged = { date: "2025-04-01", ...RIGGED, clampedAt: ["A"] } as const;
+    const rigged: Entries[number] = { date: "2025-04-01", ...RIGGED, clampedAt: ["A"] };
     expect(faults([rigged, { date: "2025-05-01", event: "clamped", at: "2.1 m", length: "0.1 m" }])).toEqual([
       "webbings[0].entries[0]",
     ]);
