@@ -3,8 +3,11 @@ import type { Rig } from "@secondline/rig";
 import { type BreakTest, readBreakLog, testUseWords } from "@secondline/strength";
 import { faultLines, faultText, LARGEST, readText } from "./input.ts";
 
-export function readBreakLogFile(file: string): readonly BreakTest[] {
-  const reading = readBreakLog(readText(file, LARGEST.breakLog));
+export const readBreakLogFile = (file: string): readonly BreakTest[] =>
+  breakLogOf(file, readText(file, LARGEST.breakLog));
+
+export function breakLogOf(file: string, text: string): readonly BreakTest[] {
+  const reading = readBreakLog(text);
   if (reading.ok) return reading.tests;
   throw faultLines(
     (count) => `${file}: ${count}; nothing was read`,

@@ -64,8 +64,9 @@ export interface JsonFile {
 }
 
 /** Parses a file; throws where there is no document in it. */
-export function readJsonFile(file: string, largest: number): JsonFile {
-  const text = readText(file, largest);
+export const readJsonFile = (file: string, largest: number): JsonFile => jsonOf(file, readText(file, largest), largest);
+
+export function jsonOf(file: string, text: string, largest: number): JsonFile {
   const json = readJson(text, { noun: "a file of ours", longest: largest });
   if (!json.parsed) throw faults(file, json);
   return { file, text, document: json.document, issues: json.issues };
@@ -99,7 +100,7 @@ export function faultLines<T>(heading: (count: string) => string, found: Issues<
   const count = issues.length + more;
   return new CommandFailure(EXIT.input, [
     heading(count === 1 ? "one fault" : `${count} faults`),
-    ...issues.map((fault) => `  ${line(fault)}`),
+    ...issues.map((fault) => `  ${short(line(fault), 520)}`),
     ...(more === 0 ? [] : [`  ${moreText(more)}`]),
   ]);
 }
@@ -109,9 +110,9 @@ export function faults(file: string, found: Issues<PlacedFault>): CommandFailure
   return faultLines(
     (count) => `${file}: ${count}`,
     found,
-    (issue) => `${issue.path === "" ? "(the file)" : short(issue.path)}: ${short(faultText(issue), 400)}`,
+    (issue) => `${issue.path === "" ? "(the file)" : short(issue.path, 120)}: ${faultText(issue)}`,
   );
 }
 
 /** A name in a file may be as long as the file. */
-const short = (text: string, longest = 120) => (text.length > longest ? `${text.slice(0, longest)}…` : text);
+const short = (text: string, longest: number) => (text.length > longest ? `${text.slice(0, longest)}…` : text);

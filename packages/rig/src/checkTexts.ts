@@ -1,5 +1,5 @@
 /** Checks every text and name of a document, whatever its format: nothing hidden, no name that JavaScript keeps for itself. */
-import { HIDDEN_REMEDY, hiddenCharacter, visibleText } from "./hiddenCharacters.ts";
+import { HIDDEN_REMEDY, hiddenCharacter } from "./hiddenCharacters.ts";
 import { DEEPEST } from "./jsonScan.ts";
 import { type PathStep, pathText } from "./path.ts";
 import { tooDeeplyNested } from "./readJson.ts";
@@ -51,14 +51,14 @@ export function textIssue(text: string, steps: readonly PathStep[]): RigIssue | 
   const hidden = hiddenCharacter(text, layout);
   if (hidden === undefined) return undefined;
   const expected = layout ? "text without hidden characters" : "text in one line without hidden characters";
-  const got = visibleText(describeValue(text));
+  const got = describeValue(text);
   return { path: pathText(steps), got, expected, message: `There is ${hidden} in this text. ${HIDDEN_REMEDY}.` };
 }
 
 function nameIssue(name: string, steps: readonly PathStep[]): RigIssue | undefined {
   const hidden = hiddenCharacter(name);
   if (hidden === undefined && !RESERVED.has(name)) return undefined;
-  const got = visibleText(describeValue(name));
+  const got = describeValue(name);
   const message =
     hidden === undefined
       ? `No group has ${got}: JavaScript keeps this name for itself. Delete it.`

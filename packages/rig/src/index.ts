@@ -38,6 +38,7 @@ export { GENERIC_STOCKS } from "./stocks.ts";
 export {
   acceptsNumber,
   type Dimension,
+  describeValue,
   exampleText,
   expectedText,
   parseQuantity,

@@ -3,6 +3,7 @@
  * the unit is looked up by mathjs's unit reader. The expression evaluator of mathjs is not even loaded.
  */
 import { createUnitClass, type UnitClass } from "mathjs";
+import { visibleText } from "./hiddenCharacters.ts";
 import { nearest } from "./nearest.ts";
 
 /** What a number measures. `share` is written in per cent, `position` as 0 to 1 or in per cent, the last two are bare. */
@@ -143,7 +144,9 @@ function refuse(dimension: Dimension, got: string, message: string): ReadQuantit
 /** A value as it appears in a message: short, quoted when it is text. */
 export function describeValue(value: unknown): string {
   if (value === undefined) return "nothing";
-  if (typeof value === "string") return value.length > LONGEST ? `"${value.slice(0, LONGEST)}…"` : `"${value}"`;
+  if (typeof value === "string") {
+    return `"${visibleText(value.length > LONGEST ? `${value.slice(0, LONGEST)}…` : value)}"`;
+  }
   if (typeof value === "number" || typeof value === "boolean" || value === null) return String(value);
   return Array.isArray(value) ? `a list of ${value.length}` : "a group in { }";
 }
