@@ -195,6 +195,9 @@ describe("files", () => {
   test("another app's JSON and broken JSON are refused in words", () => {
     expect(readWearText('{"scenes": []}', "other.json").kind).toBe("refused");
     expect(readWearText("{", "broken.json").kind).toBe("refused");
+    const text = JSON.stringify(EXAMPLE_RECORD);
+    expect(readWearText(`\uFEFF${text}`, "marked.json")).toEqual({ kind: "record", record: EXAMPLE_RECORD });
+    expect(readWearText(text.replace("{", '{"name":"first",'), "twice.json").kind).toBe("refused");
   });
 });
 
