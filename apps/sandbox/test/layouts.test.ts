@@ -165,8 +165,12 @@ describe("layouts kept on the device", () => {
     shelf.setItem("secondline.layouts", text);
     expect(readKeptLayouts(shelf, read)).toMatchObject({ layouts: [{}], lost: 2 });
     expect(shelf.getItem("secondline.layouts.unreadable")).toBe(text);
-    shelf.setItem("secondline.layouts", "not json");
-    expect(readKeptLayouts(shelf, read)).toEqual({ layouts: [], lost: 1 });
+    const twice = text.replace('{"', '{"document":1,"');
+    for (const unreadable of ["not json", "[".repeat(1_000_000), twice]) {
+      shelf.setItem("secondline.layouts", unreadable);
+      expect(readKeptLayouts(shelf, read)).toEqual({ layouts: [], lost: 1 });
+      expect(shelf.getItem("secondline.layouts.unreadable")).toBe(unreadable);
+    }
   });
 });
 
@@ -286,7 +290,7 @@ describe("traces on shared axes", () => {
     const range = { from: 0, to: recording.duration };
     const { columns, top } = layoutTraceData([recording, undefined, recording], "leash", range, 200);
     expect(columns).toHaveLength(4);
-    expect(columns[2]!.every((value) => value === null)).toBe(true);
+    expect(Array.from<number | null | undefined>(columns[2]!).every((value) => value === null)).toBe(true);
     expect(columns[1]).toEqual(columns[3]);
     const highest = Math.max(...(columns[1] as number[]).filter((value) => value !== null));
     expect(top).toBeGreaterThan(highest);
