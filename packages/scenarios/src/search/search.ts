@@ -83,7 +83,7 @@ export function* search(assessed: Assessed, options: SearchOptions): Generator<R
 
   function* run(wanted: readonly Wanted[]): Generator<Round, void, readonly RunResult[]> {
     for (;;) {
-      const next = book.next(wanted).slice(0, ROUND);
+      const next = book.next(wanted, ROUND);
       if (next.length === 0) return;
       const made = book.runs;
       expected = Math.max(expected, made + next.length);
