@@ -1,0 +1,2 @@
+/** What the runner has for Node alone. */
+export { nodeWorkers, serveTasksInNode } from "./pool/nodeWorker.ts";
