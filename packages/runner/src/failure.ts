@@ -1,5 +1,5 @@
 /** Why a request has no answer, as data: a code for programs, a message for people. */
-import { ChancesImpossible, type NoChances } from "@secondline/scenarios";
+import type { ChancesImpossible, NoChances } from "@secondline/scenarios";
 
 /**
  * - `cancelled`: whoever asked took it back, or asked for something else under the same id.
@@ -31,8 +31,11 @@ export const failed = (code: Exclude<FailureCode, "cancelled">, message: string)
 
 /** What was thrown, as data. */
 export function failureOf(error: unknown): Failed {
-  if (error instanceof ChancesImpossible) return { ...failed("noChances", error.message), why: error.why };
+  if (saysWhy(error)) return { ...failed("noChances", error.message), why: error.why };
   return failed(error instanceof RangeError ? "options" : "failed", messageOf(error));
 }
+
+/** By what it has: its class would bring the code of chances along, which few ask for. */
+const saysWhy = (error: unknown): error is ChancesImpossible => error instanceof Error && "why" in error;
 
 export const messageOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));

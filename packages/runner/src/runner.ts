@@ -1,7 +1,7 @@
 /** Answers requests: a study by a search in this thread and runs in the pool's, everything else by one task. */
 import type { Chances, Found, WhatIfRun } from "@secondline/scenarios";
 import { CANCELLED, failureOf } from "./failure.ts";
-import { WorkerPool, type WorkerPoolOptions } from "./pool/workerPool.ts";
+import { type Ticket, WorkerPool, type WorkerPoolOptions } from "./pool/workerPool.ts";
 import { LeastRecent } from "./results/leastRecent.ts";
 import { memoryResults } from "./results/memoryResults.ts";
 import { studyKey } from "./results/resultKey.ts";
@@ -19,8 +19,9 @@ type OnProgress = (progress: Progress) => void;
 
 /** A request on its way. */
 interface Open {
-  readonly stopper: AbortController;
-  paused: boolean;
+  readonly ticket: Ticket;
+  /** Answers whoever waits. */
+  readonly cancel: () => void;
 }
 
 /** Finished studies kept as a whole: those that undo comes back to [bytes]. */
@@ -40,15 +41,15 @@ export class PoolRunner implements RunnerService {
 
   run(request: RunRequest, onProgress?: OnProgress): Promise<Answer<WhatIfRun>> {
     const { id, assessed, whatIf, background, ...options } = request;
-    return this.#answer(id, onProgress, ({ stopper: { signal } }, report) => {
-      const call = { rank: background ? "background" : "eye", signal, onProgress: report } as const;
+    return this.#answer(id, onProgress, (ticket, report) => {
+      const call = { rank: background ? "background" : "eye", ticket, onProgress: report } as const;
       return this.#pool.work<"show">(assessed, { kind: "show", whatIf, options }, call);
     });
   }
 
   study(request: StudyRequest, onProgress?: OnProgress): Promise<Answer<Found>> {
     const { id, assessed, background, ...options } = request;
-    return this.#answer(id, onProgress, async (open, report) => {
+    return this.#answer(id, onProgress, async (ticket, report) => {
       const key = studyKey(assessed, options);
       const known = this.#studies.get(key);
       if (known) return { ok: true, value: known };
@@ -59,8 +60,7 @@ export class PoolRunner implements RunnerService {
         results: this.#results,
         costs: this.#costs,
         rank: background ? "background" : "study",
-        signal: open.stopper.signal,
-        paused: () => open.paused,
+        ticket,
         onProgress: report,
       });
       if (answer.ok && isWhole(answer.value)) this.#studies.put(key, answer.value);
@@ -70,14 +70,19 @@ export class PoolRunner implements RunnerService {
 
   chances(request: ChancesRequest, onProgress?: OnProgress): Promise<Answer<Chances>> {
     const { id, assessed, background, ...options } = request;
-    return this.#answer(id, onProgress, ({ stopper: { signal } }, report) => {
-      const call = { rank: background ? "background" : "study", signal, onProgress: report } as const;
+    return this.#answer(id, onProgress, (ticket, report) => {
+      const call = { rank: background ? "background" : "study", ticket, onProgress: report } as const;
       return this.#pool.work<"chances">(assessed, { kind: "chances", options }, call);
     });
   }
 
   async cancel(id: string): Promise<void> {
-    this.#open.get(id)?.stopper.abort();
+    const open = this.#open.get(id);
+    if (!open) return;
+    this.#open.delete(id);
+    open.ticket.cancelled = true;
+    open.cancel();
+    this.#pool.look();
   }
 
   async pause(id: string): Promise<void> {
@@ -90,7 +95,7 @@ export class PoolRunner implements RunnerService {
 
   #setPaused(id: string, paused: boolean): void {
     const open = this.#open.get(id);
-    if (open) open.paused = paused;
+    if (open) open.ticket.paused = paused;
     this.#pool.look();
   }
 
@@ -98,9 +103,13 @@ export class PoolRunner implements RunnerService {
     this.#pool.setJobs(jobs);
   }
 
+  get state(): WorkerPool["state"] {
+    return this.#pool.state;
+  }
+
   /** Ends the pool's threads; what was pending answers `cancelled`. */
   dispose(): void {
-    for (const id of this.#open.keys()) void this.cancel(id);
+    for (const id of [...this.#open.keys()]) void this.cancel(id);
     this.#pool.dispose();
   }
 
@@ -108,22 +117,23 @@ export class PoolRunner implements RunnerService {
   #answer<T>(
     id: string,
     onProgress: OnProgress | undefined,
-    work: (open: Open, report: OnProgress) => Promise<Answer<T>>,
+    work: (ticket: Ticket, report: OnProgress) => Promise<Answer<T>>,
   ): Promise<Answer<T>> {
     void this.cancel(id);
-    const open: Open = { stopper: new AbortController(), paused: false };
-    const { signal } = open.stopper;
-    this.#open.set(id, open);
+    const ticket: Ticket = { cancelled: false, paused: false };
     const report = (progress: Progress) => {
-      if (!signal.aborted) onProgress?.(progress);
+      if (!ticket.cancelled) onProgress?.(progress);
     };
-    const ended = () => {
-      if (this.#open.get(id) === open) this.#open.delete(id);
-    };
-    return new Promise<Answer<T>>((resolve) => {
-      signal.addEventListener("abort", () => resolve(CANCELLED));
-      void work(open, report).catch(failureOf).then(resolve);
-    }).finally(ended);
+    return new Promise((resolve) => {
+      const open: Open = { ticket, cancel: () => resolve(CANCELLED) };
+      this.#open.set(id, open);
+      void work(ticket, report)
+        .catch(failureOf)
+        .then((answer) => {
+          if (this.#open.get(id) === open) this.#open.delete(id);
+          resolve(answer);
+        });
+    });
   }
 }
 

@@ -13,11 +13,16 @@ import { ASSESSMENTS_KEPT, type FromWorker, type PoolWorker, type SpawnWorker } 
 const RANKS = ["eye", "study", "background"] as const;
 export type Rank = (typeof RANKS)[number];
 
+/** What whoever asked may still say of a request, with all of its tasks; the pool is told of it by `look()`. */
+export interface Ticket {
+  cancelled: boolean;
+  /** While it is, no further task of it is begun. */
+  paused: boolean;
+}
+
 export interface TaskCall {
   readonly rank: Rank;
-  readonly signal: AbortSignal;
-  /** While it says so, the task is not begun; `look()` when it says so no more. */
-  readonly paused?: () => boolean;
+  readonly ticket: Ticket;
   readonly onProgress?: (progress: Progress) => void;
   /** Told how long a worker worked on it [ms]. */
   readonly onTook?: (ms: number) => void;
@@ -67,11 +72,9 @@ export class WorkerPool {
 
   /** Never rejects. Tasks of one rank are begun in the order in which they were asked for. */
   work<K extends TaskKind>(assessed: Assessed, task: Tasks[K], call: TaskCall): Promise<Answer<TaskValues[K]>> {
-    const { rank, signal } = call;
     return new Promise((resolve) => {
-      if (signal.aborted) return resolve(CANCELLED);
+      if (call.ticket.cancelled) return resolve(CANCELLED);
       const id = ++this.#lastId;
-      const cancel = () => this.#cancel(job);
       const job: Job = {
         id,
         assessed,
@@ -79,14 +82,11 @@ export class WorkerPool {
         call,
         tries: 0,
         settle: (answer) => {
-          if (!this.#open.delete(id)) return;
-          signal.removeEventListener("abort", cancel);
-          resolve(answer as Answer<TaskValues[K]>);
+          if (this.#open.delete(id)) resolve(answer as Answer<TaskValues[K]>);
         },
       };
-      signal.addEventListener("abort", cancel);
       this.#open.set(id, job);
-      this.#waiting[rank].push(job);
+      this.#waiting[call.rank].push(job);
       this.#deal();
     });
   }
@@ -98,8 +98,15 @@ export class WorkerPool {
     this.#deal();
   }
 
-  /** Looks again at what waits. */
+  /** How many workers there are, how many of them work, and how many tasks are not answered yet. */
+  get state(): { readonly workers: number; readonly busy: number; readonly open: number } {
+    const busy = [...this.#members].filter(({ job }) => job).length;
+    return { workers: this.#members.size, busy, open: this.#open.size };
+  }
+
+  /** Looks at the tickets again: one was cancelled, paused or taken up again. */
   look(): void {
+    for (const job of [...this.#open.values()]) if (job.call.ticket.cancelled) this.#cancel(job);
     this.#deal();
   }
 
@@ -123,7 +130,7 @@ export class WorkerPool {
 
   #first(): Job | undefined {
     for (const rank of RANKS) {
-      const job = this.#waiting[rank].find(({ call }) => !call.paused?.());
+      const job = this.#waiting[rank].find(({ call }) => !call.ticket.paused);
       if (job) return job;
     }
     return undefined;

@@ -13,8 +13,8 @@ import {
   type SearchOptions,
   search,
 } from "@secondline/scenarios";
-import type { Failed } from "../failure.ts";
-import type { Rank, WorkerPool } from "../pool/workerPool.ts";
+import { CANCELLED, type Failed } from "../failure.ts";
+import type { Rank, Ticket, WorkerPool } from "../pool/workerPool.ts";
 import { runKey, worthKeeping } from "../results/resultKey.ts";
 import type { RunResults } from "../results/runResults.ts";
 import type { Answer, Progress } from "../service.ts";
@@ -28,8 +28,7 @@ export interface PooledStudy {
   readonly results: RunResults;
   readonly costs: RunCosts;
   readonly rank: Rank;
-  readonly signal: AbortSignal;
-  readonly paused: () => boolean;
+  readonly ticket: Ticket;
   readonly onProgress: (progress: Progress) => void;
 }
 
@@ -43,6 +42,7 @@ export async function pooledStudy(study: PooledStudy): Promise<Answer<Found>> {
     if (!results.ok) return results;
     // The search thinks for a moment now: what has come in meanwhile, such as a cancel, is heard first.
     await nextTask();
+    if (study.ticket.cancelled) return CANCELLED;
     step = work.next(results.value);
   }
   return { ok: true, value: step.value };
@@ -71,19 +71,19 @@ async function makeRound(study: PooledStudy, round: Round, teller: Teller): Prom
   // Worked out while others run; where nothing is left to be run, the next round is here at once.
   if (soFar && options.tellSoFar && making.length > 0) {
     await nextTask();
-    if (!study.signal.aborted) teller.tellSoFar(soFar);
+    if (!study.ticket.cancelled) teller.tellSoFar(soFar);
   }
   await Promise.all(making);
   return failure ?? { ok: true, value: found as RunResult[] };
 }
 
 async function makeRun(study: PooledStudy, order: RunOrder, teller: Teller): Promise<Answer<RunResult>> {
-  const { assessed, pool, rank, signal, paused, costs } = study;
+  const { assessed, pool, rank, ticket, costs } = study;
   const run = teller.run();
   const answer = await pool.work<"order">(
     assessed,
     { kind: "order", order },
-    { rank, signal, paused, onProgress: ({ done }) => run.at(done, order), onTook: (ms) => costs.took(order, ms) },
+    { rank, ticket, onProgress: ({ done }) => run.at(done, order), onTook: (ms) => costs.took(order, ms) },
   );
   run.finished();
   if (answer.ok || answer.code !== "workerLost") return answer;
