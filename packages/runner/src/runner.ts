@@ -63,8 +63,10 @@ export class PoolRunner implements RunnerService {
         ticket,
         onProgress: report,
       });
-      if (answer.ok && isWhole(answer.value)) this.#studies.put(key, answer.value);
-      return answer;
+      if (!answer.ok) return answer;
+      const { found, whole } = answer.value;
+      if (whole) this.#studies.put(key, found);
+      return { ok: true, value: found };
     });
   }
 
@@ -136,7 +138,3 @@ export class PoolRunner implements RunnerService {
     });
   }
 }
-
-/** Without a run that lost its threads: another time it may have numbers. */
-const isWhole = ({ outcome }: Found): boolean =>
-  outcome.whatIfs.every(({ trouble }) => trouble?.reason !== "cancelled");

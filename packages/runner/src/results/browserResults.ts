@@ -30,7 +30,7 @@ export function browserResults({
   let opened: Promise<IDBDatabase | undefined> | undefined;
   let written = 0;
   const database = () => {
-    opened ??= open(name, code).catch(() => undefined);
+    opened ??= Promise.race([open(name, code).catch(() => undefined), patience()]);
     return opened;
   };
   return {
@@ -58,6 +58,10 @@ export function browserResults({
     },
   };
 }
+
+/** A browser may let a page wait for its database for ever [ms]. */
+const OPEN_PATIENCE_MS = 2000;
+const patience = () => new Promise<undefined>((resolve) => setTimeout(resolve, OPEN_PATIENCE_MS, undefined));
 
 const META = "meta";
 const CODE = "code";

@@ -24,8 +24,9 @@ export function layeredResults(quick: RunResults, lasting: RunResults): RunResul
       return found;
     },
     async put(key, result) {
+      // Nobody waits for a disk.
+      void lasting.put(key, result);
       await quick.put(key, result);
-      await lasting.put(key, result);
     },
   };
 }

@@ -32,8 +32,15 @@ export interface PooledStudy {
   readonly onProgress: (progress: Progress) => void;
 }
 
-export async function pooledStudy(study: PooledStudy): Promise<Answer<Found>> {
+export interface Searched {
+  readonly found: Found;
+  /** Whether every run was made; without, another try may find more. */
+  readonly whole: boolean;
+}
+
+export async function pooledStudy(study: PooledStudy): Promise<Answer<Searched>> {
   await nextTask();
+  let whole = true;
   const work = search(study.assessed, study.options);
   const teller = new Teller(study.onProgress);
   let step = work.next();
@@ -43,9 +50,10 @@ export async function pooledStudy(study: PooledStudy): Promise<Answer<Found>> {
     // The search thinks for a moment now: what has come in meanwhile, such as a cancel, is heard first.
     await nextTask();
     if (study.ticket.cancelled) return CANCELLED;
+    whole &&= results.value.every(worthKeeping);
     step = work.next(results.value);
   }
-  return { ok: true, value: step.value };
+  return { ok: true, value: { found: step.value, whole } };
 }
 
 /** All runs of a round; the failure when one of them could not even be tried. */
