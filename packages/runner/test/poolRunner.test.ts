@@ -84,9 +84,12 @@ describe("a study by a pool", () => {
     const results = memoryResults();
     const whatIfs = [fall(DEADLY), fall(0.5)];
     const { counts, spawn } = counted(faulty);
-    const { outcome } = value(await pooled(2, spawn, results).study({ ...asked, whatIfs }));
+    const runner = pooled(2, spawn, results);
+    const { outcome } = value(await runner.study({ ...asked, whatIfs }));
     expect(outcome.whatIfs.map(({ ok }) => ok)).toEqual([false, true]);
     expect(counts.task).toBe(4);
+    await runner.study({ ...asked, whatIfs });
+    expect(counts.task).toBe(7);
     expect(outcome.search.gaps).toContainEqual({ kind: "failed", events: [0] });
     const again = value(await pooled(2, real, results).study({ ...asked, whatIfs }));
     expect(again.outcome.whatIfs.map(({ ok }) => ok)).toEqual([true, true]);
