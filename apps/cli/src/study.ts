@@ -1,37 +1,40 @@
-/** Runs a study with progress on the terminal; Ctrl-C stops it. */
-import type { Rig } from "@secondline/rig";
+/** Runs studies and chances with progress on the terminal; Ctrl-C stops them. */
+import type { Answer, Progress, RunnerService } from "@secondline/runner";
 import {
-  type Answer,
-  type ChancesRequest,
-  InProcessRunner,
-  type Progress,
-  type StudyRequest,
-} from "@secondline/runner";
-import type { Chances, Outcome } from "@secondline/scenarios";
+  type Assessed,
+  type Chances,
+  type ChancesOptions,
+  type Found,
+  type SearchOptions,
+  whatIfKey,
+} from "@secondline/scenarios";
+import { type Computing, runnerFor } from "./computing.ts";
 import { CommandFailure, EXIT } from "./failure.ts";
 import { progressLine } from "./terminal.ts";
 
-export function runStudy(rig: Rig, request: Omit<StudyRequest, "id" | "rig">, label = ""): Promise<Outcome> {
-  return drive(label, (runner, id, report) => runner.study({ id, rig, ...request }, report));
+export interface StudyCall extends Computing {
+  /** Said before what is being run. */
+  readonly label?: string;
 }
 
-export function runChances(rig: Rig, request: Omit<ChancesRequest, "id" | "rig">): Promise<Chances> {
-  return drive("", (runner, id, report) => runner.chances({ id, rig, ...request }, report));
+export function runStudy(assessed: Assessed, options: SearchOptions, call: StudyCall = {}): Promise<Found> {
+  return drive(call, (runner, id, report) => runner.study({ id, assessed, ...options }, report));
 }
 
-async function drive<T>(
-  label: string,
-  start: (runner: InProcessRunner, id: string, report: (progress: Progress) => void) => Promise<Answer<T>>,
-): Promise<T> {
-  const runner = new InProcessRunner();
+export function runChances(assessed: Assessed, options: ChancesOptions, call: StudyCall = {}): Promise<Chances> {
+  return drive(call, (runner, id, report) => runner.chances({ id, assessed, ...options }, report));
+}
+
+type Start<T> = (runner: RunnerService, id: string, report: (progress: Progress) => void) => Promise<Answer<T>>;
+
+async function drive<T>({ label = "", ...computing }: StudyCall, start: Start<T>): Promise<T> {
+  const runner = runnerFor(computing);
   const line = progressLine();
   const id = "study";
   const stop = () => void runner.cancel(id);
   process.once("SIGINT", stop);
   try {
-    const answer = await start(runner, id, ({ done, doing }) => {
-      line.show(done, `${label}${doing}`);
-    });
+    const answer = await start(runner, id, (progress) => line.show(progress.done, `${label}${doingOf(progress)}`));
     line.end();
     if (answer.ok) return answer.value;
     throw new CommandFailure(answer.reason === "cancelled" ? EXIT.stopped : EXIT.audit, [answer.message]);
@@ -40,3 +43,5 @@ async function drive<T>(
     process.removeListener("SIGINT", stop);
   }
 }
+
+const doingOf = ({ doing, step = "" }: Progress): string => (doing ? whatIfKey(doing) : step);
