@@ -4,6 +4,7 @@ export { GRAVITY } from "./constants.ts";
 export { doubtful, plusMinus, richardson, sameBreaks, uncertaintyOf } from "./estimate.ts";
 export { type LineKernel, typescriptKernel } from "./lineKernel.ts";
 export { wasmKernel } from "./lineKernelWasm.ts";
+export * as portable from "./portable/index.ts";
 export type * from "./problem.ts";
 export { readProblem } from "./readProblem.ts";
 export type * from "./recording.ts";

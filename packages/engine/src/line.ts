@@ -199,7 +199,8 @@ export function loadLine(line: Line, kernel: LineKernel, step: number): void {
     m[at + RUN.cubics] = run.curve.cubics.length / 5;
     m[at + RUN.stiffnessSum] = coefficients.stiffness.reduce((sum, b) => sum + b, 0);
     m[at + RUN.halfLength] = 0.5 * run.elementLength;
-    m[at + RUN.turn] = run.elementLength > 0 ? (0.5 * (step / run.elementLength)) ** 2 : 0;
+    const turn = run.elementLength > 0 ? 0.5 * (step / run.elementLength) : 0;
+    m[at + RUN.turn] = turn * turn;
     m[at + RUN.one] = 1;
     m[at + RUN.half] = 0.5;
     m[at + RUN.tiny] = TINY;

@@ -4,6 +4,7 @@
  */
 import { draftLine, endOf, type Line, placeLine, sectionsOf, stepLimit } from "./line.ts";
 import { branchStiffness } from "./maxwell.ts";
+import { hypot } from "./portable/index.ts";
 import type { Anchor, LineMake, Material, Problem } from "./problem.ts";
 import type { Accuracy } from "./recording.ts";
 import { strainAt, type TensionCurve, tensionCurve } from "./tensionCurve.ts";
@@ -59,7 +60,7 @@ export interface ModelOptions {
 }
 
 export function chordOf(problem: Problem): number {
-  return Math.hypot(problem.span, problem.rise);
+  return hypot(problem.span, problem.rise);
 }
 
 /** Builds the model of a checked problem. */

@@ -3,6 +3,7 @@
  * Nothing is guessed or clamped; unknown keys are refused.
  */
 import { Checker } from "./checker.ts";
+import { hypot } from "./portable/index.ts";
 import type { Problem } from "./problem.ts";
 import { checkFields } from "./problemRules.ts";
 import type { ProblemIssue } from "./recording.ts";
@@ -61,7 +62,7 @@ const FINEST = 0.25;
 const MOST_ELEMENT_SECONDS = 1_000_000;
 
 function checkSize(check: Checker, { span, rise, backup, duration }: Problem): void {
-  const chord = Math.hypot(span, rise);
+  const chord = hypot(span, rise);
   const length = chord * (backup ? 2 + backup.slack : 1);
   const elements = Math.ceil(length / FINEST);
   if (elements * duration <= MOST_ELEMENT_SECONDS) return;

@@ -19,6 +19,7 @@ import { fastestKernel } from "./lineKernelWasm.ts";
 import { HEAD } from "./lineLayout.ts";
 import { lostNode, placeAtRest } from "./lineState.ts";
 import { anchorOf, buildModel, type Model, type ModelOptions } from "./model.ts";
+import { hypot } from "./portable/index.ts";
 import type { Problem } from "./problem.ts";
 import { Recorder, recorderMemory } from "./recorder.ts";
 import type { RunEvent } from "./recording.ts";
@@ -301,7 +302,7 @@ export class Simulation {
       this.#note({ time: this.time, kind: "ringOff", part: line.name, position: this.#at(this.#ring) });
     }
     if (this.problem.ground && walker[2]! <= groundHeight(this.problem.ground, walker[0]!)) {
-      const speed = Math.hypot(walker[3]!, walker[4]!, walker[5]!);
+      const speed = hypot(walker[3]!, walker[4]!, walker[5]!);
       this.lowest = Math.min(this.lowest, walker[2]!);
       this.lowestTime = this.time;
       this.#note({ time: this.time, kind: "ground", part: "walker", value: speed, position: this.#at(walker) });

@@ -4,6 +4,7 @@
 import { GRAVITY } from "../constants.ts";
 import type { Line } from "../line.ts";
 import { anchorOf, chordDirection, type Model } from "../model.ts";
+import { hypot } from "../portable/index.ts";
 import { tensionAt, tensionCurve } from "../tensionCurve.ts";
 import { findEquilibrium } from "./equilibrium.ts";
 import { hangBackup } from "./hangBackup.ts";
@@ -133,7 +134,7 @@ function putRingUnderNode({ problem, start }: Model, points: Numbering, position
 function tensionOf(line: Line, e: number, positions: Float64Array): number {
   const run = line.runs.find(({ first, last }) => e >= first && e < last)!;
   const i = 3 * e;
-  const now = Math.hypot(
+  const now = hypot(
     positions[i + 3]! - positions[i]!,
     positions[i + 4]! - positions[i + 1]!,
     positions[i + 5]! - positions[i + 2]!,

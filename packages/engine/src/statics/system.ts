@@ -1,5 +1,6 @@
 /** The potential energy of a statics problem, and its first and second derivatives over all free points. */
 import { BandMatrix } from "../bandMatrix.ts";
+import { hypot } from "../portable/index.ts";
 import { energyAt, slopeAt, tensionAt } from "../tensionCurve.ts";
 import { contactMembers, gap, measureGap, weights } from "./contactGap.ts";
 import type { Spring, StaticsProblem } from "./staticsProblem.ts";
@@ -65,7 +66,10 @@ export function potential(problem: StaticsProblem, { ends, lengths }: System): n
     const strain = Math.sqrt(dx * dx + dy * dy + dz * dz) / length - 1;
     if (strain > 0) energy += length * energyAt(struts[k]!.curve, strain);
   }
-  for (const spring of problem.springs) energy += 0.5 * spring.stiffness * offset(spring, x) ** 2;
+  for (const spring of problem.springs) {
+    const off = offset(spring, x);
+    energy += 0.5 * spring.stiffness * off * off;
+  }
   for (const contact of problem.contacts) {
     const beyond = measureGap(problem, contact) - contact.clearance;
     if (beyond > 0) energy += 0.5 * contact.stiffness * beyond * beyond;
@@ -207,7 +211,7 @@ export function worstResidual(
   for (let p = 0; p < problem.fixed.length; p++) {
     const at = freedom[p]!;
     if (at < 0) continue;
-    const size = Math.sqrt(gradient[at]! ** 2 + gradient[at + 1]! ** 2 + gradient[at + 2]! ** 2);
+    const size = hypot(gradient[at]!, gradient[at + 1]!, gradient[at + 2]!);
     if (size > residual) {
       residual = size;
       worst = p;
