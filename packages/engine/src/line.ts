@@ -58,6 +58,9 @@ export function plainLine(make: LineMake, naturalLength: number, elements: numbe
 /** Numbers of kernel memory up to the end of a line. */
 export const endOf = (line: Line): number => line.head + HEAD_SIZE;
 
+/** An end element below this share of the element size is there only because the walker stands so close to an anchor [-]. */
+const SHORT = 0.39;
+
 type LineDraft = Omit<Line, "base" | "pitch" | "runsAt" | "runPitch" | "head">;
 
 export function draftLine(
@@ -93,7 +96,7 @@ export function draftLine(
     seam,
     nodeAt: mesh.nodeAt,
     runs: groupRuns(materials, lengths),
-    masses: lumpMasses(materials, lengths),
+    masses: lumpMasses(materials, lengths, size),
     strengths: Float64Array.from({ length: elements }, (_, e) => strengthAt(make, fractions[e]!, fractions[e + 1]!)),
   };
 }
@@ -134,14 +137,20 @@ function groupRuns(materials: readonly Material[], lengths: Float64Array): Run[]
 }
 const sameLength = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-9 * Math.max(a, b);
 
-/** Half of each element's mass at each of its nodes [kg]. */
-function lumpMasses(materials: readonly Material[], lengths: Float64Array): Float64Array {
+/**
+ * Half of each element's mass at each of its nodes; at the ends at least as much as an even element of this size has [kg]. What
+ * that adds beside a short element lies in an anchor, and is some grams when the line comes off it.
+ */
+function lumpMasses(materials: readonly Material[], lengths: Float64Array, size: number): Float64Array {
   const masses = new Float64Array(materials.length + 1);
   for (let e = 0; e < materials.length; e++) {
     const half = 0.5 * materials[e]!.mass * lengths[e]!;
     masses[e] = masses[e]! + half;
     masses[e + 1] = masses[e + 1]! + half;
   }
+  const last = materials.length - 1;
+  if (lengths[0]! < SHORT * size) masses[0] = 0.5 * materials[0]!.mass * size;
+  if (lengths[last]! < SHORT * size) masses[last + 1] = 0.5 * materials[last]!.mass * size;
   return masses;
 }
 

@@ -5,6 +5,11 @@
 
 /** Places closer together than this share of the element size become one node: a smaller element would rule the time step. */
 const CLOSEST = 0.4;
+/**
+ * The walker may stand this close to an anchor, as a share of the element size [-]: on the anchor itself there is no sag. The end
+ * node has an even element's mass (`line.ts`), so that the step gets shorter by the root of it only.
+ */
+const CLOSEST_TO_ANCHOR = 0.1;
 
 export interface Mesh {
   /** Fraction of natural length of every node, rising; a place in `split` appears twice in a row. */
@@ -13,7 +18,10 @@ export interface Mesh {
   nodeAt(fraction: number): number;
 }
 
-/** A place that wants a node. The lower the rank, the more exactly it is met when two are too close. */
+/**
+ * A place that wants a node. The lower the rank, the more exactly it is met when two are too close; rank 0 is met in any case, but for
+ * a hand's breadth beside an anchor.
+ */
 export interface Place {
   readonly at: number;
   readonly rank: number;
@@ -45,7 +53,10 @@ export function buildMesh(naturalLength: number, size: number, places: readonly 
 function keepApart(places: readonly Place[], closest: number): number[] {
   const kept = [0, 1];
   for (const place of [...places].sort((a, b) => a.rank - b.rank || a.at - b.at)) {
-    if (kept.every((other) => Math.abs(other - place.at) >= closest)) kept.push(place.at);
+    if (place.rank === 0) {
+      const nearest = (closest * CLOSEST_TO_ANCHOR) / CLOSEST;
+      kept.push(Math.min(Math.max(place.at, nearest), 1 - nearest));
+    } else if (kept.every((other) => Math.abs(other - place.at) >= closest)) kept.push(place.at);
   }
   return kept.sort((a, b) => a - b);
 }

@@ -76,9 +76,9 @@ export function buildModel(problem: Problem, options: ModelOptions = {}): Model 
   const cutAt = problem.cut?.at;
   const innerCut = cutAt !== undefined && cutAt > 0 && cutAt < 1 ? cutAt : undefined;
   const mainPlaces = [
-    { at: problem.walker.at, rank: 1 },
+    { at: problem.walker.at, rank: 0 },
     ...shared,
-    ...(innerCut === undefined ? [] : [{ at: innerCut, rank: 0 }]),
+    ...(innerCut === undefined ? [] : [{ at: innerCut, rank: 1 }]),
   ];
   const mainLength = mainNaturalLength(problem);
   const mainDraft = draftLine("main", problem.main, mainLength, size, mainPlaces, innerCut);
@@ -98,7 +98,7 @@ export function buildModel(problem: Problem, options: ModelOptions = {}): Model 
     ? couplings.map(({ kind, at, strength }) => ({
         kind,
         at,
-        main: sideOfSeam(main, main.nodeAt(at), at, problem.walker.at),
+        main: nodeBesideCut(main, problem, at),
         backup: backup.nodeAt(at),
         strength: strength ?? Number.POSITIVE_INFINITY,
       }))
@@ -114,7 +114,7 @@ export function buildModel(problem: Problem, options: ModelOptions = {}): Model 
     backup,
     joints,
     leash,
-    start: main.nodeAt(problem.walker.at),
+    start: nodeBesideCut(main, problem, problem.walker.at),
     size,
     step,
     memory: endOf(backup ?? main),
@@ -140,9 +140,14 @@ function backupScale(problem: Problem): number {
 const waveSpeed = (material: Material): number =>
   Math.sqrt((tensionCurve(material.curve).maxSlope + branchStiffness(material.branches)) / material.mass);
 
-/** A joint at the cut itself stays with the piece that carries the walker. */
-function sideOfSeam(line: Line, node: number, at: number, walkerAt: number): number {
-  return node === line.seam && walkerAt > at ? node + 1 : node;
+/**
+ * Node of a place on the main line. What shares its node with the cut is on the side of it where the problem has it; what is at the
+ * cut itself stays with the piece that carries the walker.
+ */
+function nodeBesideCut(main: Line, { walker, cut }: Problem, at: number): number {
+  const node = main.nodeAt(at);
+  if (node !== main.seam || cut === undefined) return node;
+  return (at === cut.at ? walker.at : at) > cut.at ? node + 1 : node;
 }
 
 /** Natural length of the main line, such that straight and weightless it carries its pretension [m]. */

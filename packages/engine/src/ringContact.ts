@@ -68,7 +68,6 @@ export class RingContact {
   readonly #stiffness: number;
   readonly #damping: number;
   readonly #ringMass: number;
-  readonly #natural: number;
 
   constructor(
     line: Line,
@@ -86,7 +85,6 @@ export class RingContact {
     this.#stiffness = make.stiffness;
     this.#damping = make.damping;
     this.#ringMass = ring.mass;
-    this.#natural = line.naturalLength / line.elements;
   }
 
   /** What pushing apart took at the last positions, less what the spring holds: damping, and sliding along a bent line [J]. */
@@ -282,7 +280,9 @@ export class RingContact {
       square += tangent * tangent;
       speed += relative * relative;
     }
-    const most = ((1.5 * Math.sqrt(speed) + FOLLOW) * this.#step) / this.#natural;
+    const { lengths } = this.line;
+    const natural = 0.5 * (lengths[weights.node]! + lengths[weights.node + 1]!);
+    const most = ((1.5 * Math.sqrt(speed) + FOLLOW) * this.#step) / natural;
     // Far from a sharp bend's inside the nearest point is no minimum; there the step is kept short.
     let move = along / (Math.max(square - bent, STEADY * square) + 1e-12);
     if (move > most) move = most;

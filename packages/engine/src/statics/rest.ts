@@ -3,6 +3,7 @@
  */
 import { GRAVITY } from "../constants.ts";
 import type { Line } from "../line.ts";
+import { coordinateAt } from "../lineWeights.ts";
 import { anchorOf, chordDirection, type Model } from "../model.ts";
 import { hypot } from "../portable/index.ts";
 import { tensionAt, tensionCurve } from "../tensionCurve.ts";
@@ -63,8 +64,9 @@ export function restOf(model: Model, loading: Loading, contact: { main: number; 
   const hangs = loading === "onRing" || loading === "standing";
   // With the load on the node the ring is out of the way: the backup hangs from its anchors and joints alone.
   if (!hangs) fixed[points.ring] = true;
+  const xiMain = coordinateAt(main.fractions, main.fractions[model.start]!);
   const contacts: Contact[] = hangs
-    ? [{ ...onRing, stiffness: contact.main, points: points.main, xi: model.start, slides: false }]
+    ? [{ ...onRing, stiffness: contact.main, points: points.main, xi: xiMain, slides: false }]
     : [];
   let iterations = 0;
   const settle = (parts: Partial<StaticsProblem>, balanced?: number) => {
@@ -102,7 +104,7 @@ export function restOf(model: Model, loading: Loading, contact: { main: number; 
     backup: pick(points.backup),
     ring: pick([points.ring]),
     masters: { A: pick([points.masters.A]), B: pick([points.masters.B]) },
-    xiMain: model.start,
+    xiMain,
     xiBackup,
     tension: tensionOf(main, 0, mainNow),
   };
