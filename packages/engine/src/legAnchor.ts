@@ -4,9 +4,6 @@ import type { LineEnd } from "./lineEnds.ts";
 import { hypot } from "./portable/index.ts";
 import type { LegRest } from "./statics/legs.ts";
 
-/** Mass of a master point when the problem gives none [kg]. */
-export const MASTER_MASS = 0.5;
-
 /** An anchor's master point on its legs. */
 export class LegAnchor {
   readonly end: "A" | "B";

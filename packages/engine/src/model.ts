@@ -28,8 +28,19 @@ export interface Model {
   readonly start: number;
   readonly size: number;
   readonly step: number;
+  readonly limits: StepLimits;
   /** Numbers of kernel memory the lines need. */
   readonly memory: number;
+}
+
+/** Longest stable step of every part by itself; infinite where there is none [s]. */
+export interface StepLimits {
+  readonly main: number;
+  readonly backup: number;
+  /** Of the ring on the leash. */
+  readonly leash: number;
+  /** Of master points on their legs. */
+  readonly anchors: number;
 }
 
 /** Element size per accuracy at spans that allow it, and the least number of elements on a line. */
@@ -50,6 +61,8 @@ const RECOIL = 0.055;
  * a catch lean to one side of the converged ones.
  */
 const LONGEST_BACKUP = 1.2;
+/** Mass of a master point when the problem gives none [kg]. */
+export const MASTER_MASS = 0.5;
 
 export interface ModelOptions {
   readonly accuracy?: Accuracy;
@@ -104,10 +117,13 @@ export function buildModel(problem: Problem, options: ModelOptions = {}): Model 
       }))
     : [];
   const leash = { material: problem.leash.material, curve: tensionCurve(problem.leash.material.curve) };
-  const step =
-    (options.stepShare ?? 1) *
-    stepShareOf(problem) *
-    Math.min(stepLimit(main), backup ? stepLimit(backup) : Number.POSITIVE_INFINITY, leashLimit(problem, leash.curve));
+  const limits = {
+    main: stepLimit(main),
+    backup: backup ? stepLimit(backup) : Number.POSITIVE_INFINITY,
+    leash: leashLimit(problem, leash.curve),
+    anchors: anchorLimit(problem, backup ? [main, backup] : [main]),
+  };
+  const step = (options.stepShare ?? 1) * stepShareOf(problem) * Math.min(...Object.values(limits));
   return {
     problem,
     main,
@@ -117,6 +133,7 @@ export function buildModel(problem: Problem, options: ModelOptions = {}): Model 
     start: nodeBesideCut(main, problem, problem.walker.at),
     size,
     step,
+    limits,
     memory: endOf(backup ?? main),
   };
 }
@@ -137,7 +154,7 @@ function backupScale(problem: Problem): number {
 }
 
 /** Speed of a fast axial pull at the stiffest place of the curve [m/s]. */
-const waveSpeed = (material: Material): number =>
+export const waveSpeed = (material: Material): number =>
   Math.sqrt((tensionCurve(material.curve).maxSlope + branchStiffness(material.branches)) / material.mass);
 
 /**
@@ -166,6 +183,24 @@ export function mainNaturalLength(problem: Problem): number {
 function leashLimit(problem: Problem, curve: TensionCurve): number {
   const stiffness = (curve.maxSlope + branchStiffness(problem.leash.material.branches)) / problem.leash.length;
   return 2 / Math.sqrt((2 * stiffness) / problem.ring.mass);
+}
+
+/** Master points on their legs and the lines' end elements [s]. */
+function anchorLimit(problem: Problem, lines: readonly Line[]): number {
+  let limit = Number.POSITIVE_INFINITY;
+  for (const end of ["A", "B"] as const) {
+    const { legs, mass } = anchorOf(problem, end);
+    if (!legs) continue;
+    let stiffness = legs.reduce((sum, leg) => sum + leg.stiffness, 0);
+    let moved = mass ?? MASTER_MASS;
+    for (const { runs, masses } of lines) {
+      const run = end === "A" ? runs[0]! : runs.at(-1)!;
+      stiffness += (2 * (run.curve.maxSlope + run.stiffness)) / run.elementLength;
+      moved += masses.at(end === "A" ? 0 : -1)!;
+    }
+    limit = Math.min(limit, 2 / Math.sqrt(stiffness / moved));
+  }
+  return limit;
 }
 
 /** The direction A → B at rest. */

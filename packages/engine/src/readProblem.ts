@@ -3,6 +3,7 @@
  * Nothing is guessed or clamped; unknown keys are refused.
  */
 import { Checker } from "./checker.ts";
+import { limitIssues } from "./limits.ts";
 import { hypot } from "./portable/index.ts";
 import type { Problem } from "./problem.ts";
 import { checkFields } from "./problemRules.ts";
@@ -55,6 +56,7 @@ function checkTogether(check: Checker, problem: Problem): void {
   checkSize(check, problem);
   checkLoads(check, problem);
   checkLegs(check, problem);
+  if (check.issues.length === 0) check.issues.push(...limitIssues(problem));
 }
 
 /** Element size that the limit reckons with, the fine mesh's [m], and what a recording of it may take: elements × seconds. */

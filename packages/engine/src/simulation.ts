@@ -11,14 +11,14 @@ import { Feet } from "./feet.ts";
 import { groundHeight } from "./groundProfile.ts";
 import { Joints } from "./joints.ts";
 import { Leash } from "./leash.ts";
-import { LegAnchor, MASTER_MASS } from "./legAnchor.ts";
+import { LegAnchor } from "./legAnchor.ts";
 import { type Line, loadLine } from "./line.ts";
 import { LineEnd } from "./lineEnds.ts";
 import type { LineKernel } from "./lineKernel.ts";
 import { fastestKernel } from "./lineKernelWasm.ts";
 import { HEAD } from "./lineLayout.ts";
 import { lostNode, placeAtRest } from "./lineState.ts";
-import { anchorOf, buildModel, type Model, type ModelOptions } from "./model.ts";
+import { anchorOf, buildModel, MASTER_MASS, type Model, type ModelOptions } from "./model.ts";
 import { hypot } from "./portable/index.ts";
 import type { Problem } from "./problem.ts";
 import { Recorder, recorderMemory } from "./recorder.ts";
@@ -44,7 +44,7 @@ export class Simulation {
   readonly options: SimulationOptions;
   readonly rest: StartRest;
   readonly recorder: Recorder;
-  readonly ledger = new LedgerKeeper();
+  readonly ledger: LedgerKeeper;
   readonly events: RunEvent[] = [];
   readonly joints: Joints;
   readonly leash: Leash;
@@ -89,6 +89,7 @@ export class Simulation {
     this.#ring.set(this.rest.ring);
     this.#walker.set(this.rest.walker);
     this.startHeight = this.#walker[2]!;
+    this.ledger = new LedgerKeeper(problem.walker.mass * GRAVITY);
     this.#contacts = this.#lines.map(
       (line, k) =>
         new RingContact(line, m, problem.ring, {

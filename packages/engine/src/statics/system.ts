@@ -3,6 +3,7 @@ import { BandMatrix } from "../bandMatrix.ts";
 import { hypot } from "../portable/index.ts";
 import { energyAt, slopeAt, tensionAt } from "../tensionCurve.ts";
 import { contactMembers, gap, measureGap, weights } from "./contactGap.ts";
+import { slideOf } from "./sliding.ts";
 import type { Spring, StaticsProblem } from "./staticsProblem.ts";
 
 /** A problem's numbers laid out for the iterations. */
@@ -105,8 +106,9 @@ export function assemble(problem: StaticsProblem, system: System): number {
     const factors = [1, -weights.w[0]!, -weights.w[1]!, -weights.w[2]!];
     const normal = [gap[0]! / distance, gap[1]! / distance, gap[2]! / distance];
     const force = contact.stiffness * beyond;
-    // Where the ring slides, only the normal is stiff: sliding takes the rest up.
-    addPair(system, members, factors, normal, force, contact.stiffness, contact.slides ? 0 : force / distance);
+    addPair(system, members, factors, normal, force, contact.stiffness, force / distance);
+    const slide = slideOf(problem, contact, { force, distance });
+    if (slide) addYielding(system, members, slide.pull, slide.softening);
   }
   return largest;
 }
@@ -195,6 +197,23 @@ function addPair(
         for (let d = 0; d < 3; d++) {
           if (column + d > row + c) continue;
           matrix.add(row + c, column + d, factor * ((along - across) * n[c]! * n[d]! + (c === d ? across : 0)));
+        }
+      }
+    }
+  }
+}
+
+/** Adds softening·v·vᵀ over the axes of some points, v in their order; the gradient stays. */
+function addYielding({ freedom, matrix }: System, points: readonly number[], v: Float64Array, softening: number): void {
+  for (let a = 0; a < points.length; a++) {
+    const row = freedom[points[a]!]!;
+    if (row < 0) continue;
+    for (let b = 0; b < points.length; b++) {
+      const column = freedom[points[b]!]!;
+      if (column < 0 || column > row) continue;
+      for (let c = 0; c < 3; c++) {
+        for (let d = 0; d < 3 && column + d <= row + c; d++) {
+          matrix.add(row + c, column + d, softening * v[3 * a + c]! * v[3 * b + d]!);
         }
       }
     }
