@@ -2,7 +2,7 @@
 import type { LineKernel } from "./lineKernel.ts";
 import { COLUMN, COLUMNS, HEAD, HEAD_SIZE, pitchFor, RUN, runSize, TINY } from "./lineLayout.ts";
 import { branchStiffness, maxwellStep } from "./maxwell.ts";
-import { buildMesh, type Place } from "./mesh.ts";
+import { buildMesh, type Place, type SizeOf } from "./mesh.ts";
 import type { LineMake, Material } from "./problem.ts";
 import { type TensionCurve, tensionCurve } from "./tensionCurve.ts";
 
@@ -70,6 +70,7 @@ export function draftLine(
   size: number,
   places: readonly Place[],
   split: number | undefined,
+  sizeOf?: SizeOf,
 ): LineDraft {
   const sections = sectionsOf(make);
   const edges = [
@@ -77,7 +78,7 @@ export function draftLine(
     ...(make.weakZones ?? []).flatMap(({ from, to }) => [from, to]),
   ];
   const inner = [...places, ...edges.map((at) => ({ at, rank: 3 }))].filter(({ at }) => at > 0 && at < 1);
-  const mesh = buildMesh(naturalLength, size, inner, split);
+  const mesh = buildMesh(naturalLength, size, inner, split, sizeOf);
   const { fractions } = mesh;
   const elements = fractions.length - 1;
   const lengths = Float64Array.from(

@@ -27,20 +27,30 @@ export interface Place {
   readonly rank: number;
 }
 
+/** Wanted element size on the stretch between two places, as fractions of the line [m]. */
+export type SizeOf = (from: number, to: number) => number;
+
 /**
  * @param naturalLength of the line [m]
- * @param size wanted element size [m]
+ * @param size wanted element size; places are told apart by it [m]
  * @param places that want a node, as fractions 0..1
  * @param split fraction at which the line may be severed: two nodes there, held together until it is; undefined: none.
  *   Ends are severed by letting go of the anchor and need no second node.
+ * @param sizeOf element size of a stretch where it is not the same everywhere
  */
-export function buildMesh(naturalLength: number, size: number, places: readonly Place[], split?: number): Mesh {
+export function buildMesh(
+  naturalLength: number,
+  size: number,
+  places: readonly Place[],
+  split?: number,
+  sizeOf: SizeOf = () => size,
+): Mesh {
   const kept = keepApart(places, (CLOSEST * size) / naturalLength);
   const splitAt = split === undefined ? undefined : nearest(kept, split);
   const fractions: number[] = [0];
   for (let k = 0; k + 1 < kept.length; k++) {
     const [from, to] = [kept[k]!, kept[k + 1]!];
-    const count = Math.max(1, Math.floor(((to - from) * naturalLength) / size + 0.3));
+    const count = Math.max(1, Math.floor(((to - from) * naturalLength) / sizeOf(from, to) + 0.3));
     for (let i = 1; i < count; i++) fractions.push(from + ((to - from) * i) / count);
     fractions.push(to);
     if (to === splitAt && to < 1) fractions.push(to);

@@ -7,6 +7,7 @@ import { branchStiffness } from "./maxwell.ts";
 import { hypot } from "./portable/index.ts";
 import type { Anchor, LineMake, Material, Problem } from "./problem.ts";
 import type { Accuracy } from "./recording.ts";
+import { tailSizes } from "./tails.ts";
 import { strainAt, type TensionCurve, tensionCurve } from "./tensionCurve.ts";
 
 /** Nodes that move as one until they part. `main` is a node of the main line, `backup` of the backup. */
@@ -94,7 +95,8 @@ export function buildModel(problem: Problem, options: ModelOptions = {}): Model 
     ...(innerCut === undefined ? [] : [{ at: innerCut, rank: 1 }]),
   ];
   const mainLength = mainNaturalLength(problem);
-  const mainDraft = draftLine("main", problem.main, mainLength, size, mainPlaces, innerCut);
+  const sizeOf = tailSizes(problem, { size, standard: Math.min(SIZE.standard.size, chord / SIZE.standard.least) });
+  const mainDraft = draftLine("main", problem.main, mainLength, size, mainPlaces, innerCut, sizeOf);
   const main = placeLine(mainDraft, 0);
   const backupDraft =
     problem.backup &&
