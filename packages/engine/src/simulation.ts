@@ -24,7 +24,7 @@ import type { Problem } from "./problem.ts";
 import { Recorder, recorderMemory } from "./recorder.ts";
 import type { RunEvent } from "./recording.ts";
 import { RingContact } from "./ringContact.ts";
-import { contactDamping, restAtStart, type StartRest } from "./statics/start.ts";
+import { restAtStart, type StartRest } from "./statics/start.ts";
 
 export interface SimulationOptions extends ModelOptions {
   /** Makes the kernel on memory of so many numbers; the fastest available by default. */
@@ -94,7 +94,6 @@ export class Simulation {
       (line, k) =>
         new RingContact(line, m, problem.ring, {
           stiffness: k === 0 ? this.rest.contact.main : this.rest.contact.backup,
-          damping: contactDamping(this.model, line),
           xi: k === 0 ? this.rest.xiMain : this.rest.xiBackup,
           step,
         }),
