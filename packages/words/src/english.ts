@@ -104,6 +104,7 @@ export const ENGLISH = {
   "trouble.diverged": "The numbers of the run went wrong: {detail}.",
   "trouble.equilibrium": "The rig at rest could not be solved: {detail}.",
   "trouble.tooShort": "The run is too short to judge: {detail}.",
+  "trouble.limits": "The run is refused before it begins: {detail}.",
   "trouble.cancelled": "The run was stopped.",
 
   // Parts without a load
