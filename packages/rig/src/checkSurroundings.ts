@@ -17,6 +17,9 @@ export function checkAnchors(draft: Draft): void {
       draft.fault(`${anchor}.legAngle`, "no angle", "One rock point has no legs with an angle between them.");
     }
     for (const path of [...draft.items(`${anchor}.points`), ...draft.items(`${anchor}.hardware`)]) {
+      if (draft.has(`${path}.pullAngle`) && draft.text(`${path}.kind`) !== "bolt") {
+        draft.fault(`${path}.pullAngle`, "a bolt", "Only a bolt has an axis that the pull makes an angle with.");
+      }
       if (!draft.has(`${path}.rigged`) || draft.text(`${path}.kind`) === "sling") continue;
       draft.fault(`${path}.rigged`, "a sling", "Only a sling is rigged straight, choked or in a basket.");
     }

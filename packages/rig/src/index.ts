@@ -30,6 +30,7 @@ export { judgePart } from "./ownJudgement.ts";
 export { editDocument, type PathStep, pathSteps, pathText, valueAt } from "./path.ts";
 export { MAX_RIG_TEXT, type RigReading, readRig } from "./readRig.ts";
 export type * from "./rig.ts";
+export { repeatedRigIds } from "./rigIds.ts";
 export { GENERIC_STOCKS } from "./stocks.ts";
 export {
   acceptsNumber,

@@ -18,11 +18,13 @@ export { testFields, writeBreakLog } from "./breakLog/writeLog.ts";
 export type { PlainDate } from "./dates/calendarDate.ts";
 export { ageFactor } from "./derating/age.ts";
 export { bendFactor } from "./derating/bend.ts";
+export { boltDirectionFactors, worstLegAngle } from "./derating/boltDirection.ts";
 export { clampFactor } from "./derating/clampMark.ts";
+export { CONSTANTS, type Constant, type ConstantKey, constant, constantsMarkdown } from "./derating/constants.ts";
 export { abrasionFactor, cutFactor } from "./derating/damage.ts";
-export { BEYOND_SHARE, BEYOND_SPREAD, type StrengthFactor, type Validity } from "./derating/factor.ts";
+export { BEYOND_SHARE, BEYOND_SPREAD, type Blank, type StrengthFactor, type Validity } from "./derating/factor.ts";
 export { fallsFactor } from "./derating/falls.ts";
-export { ropeKnot, webbingKnot } from "./derating/knot.ts";
+export { knotIn, ropeKnot, webbingKnot } from "./derating/knot.ts";
 export {
   combineFactors,
   factorCorrelation,
@@ -38,16 +40,16 @@ export { sewingFactor, sewnLoopAgeing } from "./derating/sewing.ts";
 export { conditionSunMonths, sunFactor } from "./derating/sun.ts";
 export { type Hemisphere, type LatitudeClass, monthDose, SUN_DOSE_BASIS } from "./derating/sunDose.ts";
 export { wetFactor } from "./derating/wet.ts";
-export { type PartStrength, weakestFirst } from "./parts/partStrength.ts";
+export { type BlankCost, type PartStrength, weakestFirst } from "./parts/partStrength.ts";
 export { partStrengths } from "./parts/partStrengths.ts";
 export {
   type StrengthZone,
   sectionBounds,
   weakestZone,
-  wearExtent,
   webbingStrength,
   zoneAt,
 } from "./parts/webbingStrength.ts";
+export { wearExtent } from "./parts/webbingWear/wearKinds.ts";
 export { cdf, type Distribution, density, distributionMean, quantile } from "./reliability/distribution.ts";
 export { type FailureChances, failureChances, type ShareKind } from "./reliability/failureChances.ts";
 export { type FirstToFail, firstToFail, type PartReliability, type Share } from "./reliability/firstToFail.ts";
