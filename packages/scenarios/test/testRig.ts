@@ -47,9 +47,9 @@ export const testRig: Rig = {
     endA: { kind: "sewnLoop", rated: rated(30_000) },
     endB: { kind: "sewnLoop", rated: rated(30_000) },
     connections: [
-      { at: 0.25, kind: "tape", rated: rated(500), condition: asNew },
+      { at: 0.25, kind: "tape", rated: rated(350), condition: asNew },
       { at: 0.5, kind: "connection", rated: rated(20_000), condition: asNew },
-      { at: 0.75, kind: "tape", rated: rated(500), condition: asNew },
+      { at: 0.75, kind: "tape", rated: rated(350), condition: asNew },
     ],
   },
   rings: [{ name: "Ring", mass: 0.1, clearance: 0.025, friction: 0.15, rated: rated(40_000) }],

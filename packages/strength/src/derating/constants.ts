@@ -243,6 +243,23 @@ const ROWS = [
   ],
   ["place.knotBehind", 1, "m", "lower", "assumed", "webbing under load in a knot and its loop, behind the span's end"],
   ["place.knotInside", 0.3, "m", "lower", "assumed", "webbing that a knot or a loop's seam takes up inside the span"],
+
+  [
+    "reading.tension",
+    0.1,
+    "",
+    "higher",
+    "assumed",
+    "how far off a reading of tension may be when it does not say so, share of it",
+  ],
+  [
+    "reading.sag",
+    0.1,
+    "",
+    "higher",
+    "assumed",
+    "how far off a reading of sag may be when it does not say so, share of it",
+  ],
 ] as const satisfies readonly Row[];
 
 export type ConstantKey = (typeof ROWS)[number][0];
