@@ -3,7 +3,7 @@ import type { Draft } from "./draft.ts";
 import { formatLength } from "./format.ts";
 import { chordHeight, groundHeight } from "./geometry.ts";
 import { missing } from "./issues.ts";
-import { checkStockId } from "./ownStocks.ts";
+import { checkStockId, findStock } from "./ownStocks.ts";
 
 export function checkAnchors(draft: Draft): void {
   for (const anchor of ["anchorA", "anchorB"]) {
@@ -37,6 +37,11 @@ export function checkRings(draft: Draft): void {
 
 export function checkLeash(draft: Draft): void {
   checkStockId(draft, "leash.stock");
+  const stock = draft.text("leash.stock");
+  const form = stock === undefined ? undefined : findStock(draft, stock)?.form;
+  if (form === "webbing" && (draft.number("leash.sheathSlip") ?? 0) > 0) {
+    draft.fault("leash.sheathSlip", "a leash of rope", "Flat webbing has no sheath that could slip.");
+  }
   const [length, tieIn, lateral] = [
     draft.number("leash.length"),
     draft.number("walker.tieIn"),
