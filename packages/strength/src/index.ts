@@ -20,7 +20,14 @@ export { ageFactor } from "./derating/age.ts";
 export { bendFactor } from "./derating/bend.ts";
 export { boltDirectionFactors, worstLegAngle } from "./derating/boltDirection.ts";
 export { clampFactor } from "./derating/clampMark.ts";
-export { CONSTANTS, type Constant, type ConstantKey, constant, constantsMarkdown } from "./derating/constants.ts";
+export {
+  CONSTANTS,
+  type Constant,
+  type ConstantKey,
+  type ConstantStatus,
+  constant,
+  constantsMarkdown,
+} from "./derating/constants.ts";
 export { abrasionFactor, cutFactor } from "./derating/damage.ts";
 export { BEYOND_SHARE, BEYOND_SPREAD, type Blank, type StrengthFactor, type Validity } from "./derating/factor.ts";
 export { fallsFactor } from "./derating/falls.ts";

@@ -274,17 +274,32 @@ export function constant(key: ConstantKey): number {
   return CONSTANTS.get(key)!.value;
 }
 
+const HEADS = ["constant", "value", "unsafe if", "known", "what it is"];
+
 /** The table in Markdown, one part of it for every first word of the keys. */
 export function constantsMarkdown(): string {
   const groups = [...new Set([...CONSTANTS.keys()].map((key) => key.split(".")[0]!))];
   return groups
     .map((group) => {
       const rows = [...CONSTANTS].filter(([key]) => key.startsWith(`${group}.`));
-      const lines = rows.map(
-        ([key, { value, unit, unsafe, status, meaning }]) =>
-          `| \`${key}\` | ${value}${unit === "" ? "" : ` ${unit}`} | ${unsafe} | ${status} | ${meaning} |`,
-      );
-      return ["| constant | value | unsafe if | known | what it is |", "|---|---|---|---|---|", ...lines].join("\n");
+      const cells = rows.map(([key, { value, unit, unsafe, status, meaning }]) => [
+        `\`${key}\``,
+        `${value}${unit === "" ? "" : ` ${unit}`}`,
+        unsafe,
+        status,
+        meaning,
+      ]);
+      const widths = HEADS.map((head, i) => Math.max(head.length, ...cells.map((row) => row[i]!.length)));
+      const line = (row: readonly string[], fill = " ") =>
+        `| ${row.map((cell, i) => cell.padEnd(widths[i]!, fill)).join(" | ")} |`;
+      return [
+        line(HEADS),
+        line(
+          HEADS.map(() => ""),
+          "-",
+        ),
+        ...cells.map((row) => line(row)),
+      ].join("\n");
     })
     .join("\n\n");
 }
