@@ -9,7 +9,8 @@ import { fixedFactor, type StrengthFactor } from "./factor.ts";
 
 const SOURCE =
   "EN 959:2018, 4.3.1 and 4.3.2: 15 kN axially, 25 kN radially; between them both parts of the pull count in a straight line, assumed";
-const BASIS: Basis = { kind: "published", note: SOURCE };
+/** The two strengths are published; what lies between them is assumed. */
+const basisAt = (angle: number): Basis => ({ kind: angle === 0 ? "published" : "assumed", note: SOURCE });
 
 /** Closer than this to straight across, nothing of the pull counts as axial [rad]. */
 const ROUNDING = 1e-9;
@@ -34,7 +35,7 @@ export function boltDirectionFactors(angle: number | undefined, field: string): 
     return [fixedFactor({ name: "direction of pull", value, spread, basis, noData: true, blank: { field, best: 1 } })];
   }
   if (angle >= Math.PI / 2 - ROUNDING) return [];
-  return [fixedFactor({ name: "direction of pull", value: share(angle), spread, basis: BASIS })];
+  return [fixedFactor({ name: "direction of pull", value: share(angle), spread, basis: basisAt(angle) })];
 }
 
 /**

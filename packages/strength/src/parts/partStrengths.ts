@@ -21,7 +21,7 @@ import { weakestZone, webbingStrength } from "./webbingStrength.ts";
 
 /**
  * Strength of every part. For a state at a date, give `wearToRig(rig, record, date)` as the rig. `factorsOf`: own break
- * tests in place of published factors, from `factorsFromLog`.
+ * tests in place of the built-in curves, from `factorsFromLog`.
  */
 export function partStrengths(rig: Rig, factorsOf: FactorsOf = publishedFactors): PartStrength[] {
   const main = mainSectionLengths(rig);
