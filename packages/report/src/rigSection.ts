@@ -103,7 +103,7 @@ function leash({ leash: { stock, length, knots, condition, falls, sheathSlip, gl
   const said = [`${formatLength(length)} of ${stock.name}`];
   said.push(knots.length === 0 ? "sewn" : `${knots.length} ${knots.length === 1 ? "knot" : "knots"}`);
   if (condition.monthsOutside !== undefined) said.push(`${formatRatio(condition.monthsOutside)} months outside`);
-  if (falls > 0) said.push(`${falls} falls`);
+  if (falls !== undefined && falls > 0) said.push(`${falls} falls`);
   if (sheathSlip !== undefined) said.push(`sheath slipped by ${formatPercent(sheathSlip)}`);
   if (glazed !== undefined) said.push(`glazed over ${formatPercent(glazed)} of the section`);
   return said.join(", ");
