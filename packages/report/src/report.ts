@@ -45,7 +45,9 @@ export function report(assessed: Assessed, outcome: Outcome, extras: ReportExtra
     verdictLine(page),
     ...factsSection(page),
     figure(page),
-    tag("section", [tag("p", say("report.moreCautions")), listOf(words.generalCautions())], { class: "cautions" }),
+    tag("section", [tag("p", say("report.moreCautions")), listOf(words.cautions(rig, firstCautions(outcome)))], {
+      class: "cautions",
+    }),
     ...section(say("head.notes"), outcome.notes),
     tag("h2", say("head.parts")),
     ...partsTable(page),
@@ -70,6 +72,19 @@ export function report(assessed: Assessed, outcome: Outcome, extras: ReportExtra
   const title = escapeHtml(say("report.title", { name: outcome.rigName }));
   return `<!doctype html>\n<html lang="${escapeHtml(language.code)}"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>${title}</title><style>${styleOf(foot)}</style></head>\n<body>${body.map((one) => one.html).join("\n")}</body></html>\n`;
 }
+
+/** Cautions that the first page must not go without. */
+const FIRST: readonly CautionFact["kind"][] = [
+  "general",
+  "judged",
+  "failedRuns",
+  "partial",
+  "coarse",
+  "noBackup",
+  "noGround",
+  "invented",
+];
+const firstCautions = ({ cautions }: Outcome) => cautions.filter(({ kind }) => FIRST.includes(kind));
 
 const lowered = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 

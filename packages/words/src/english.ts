@@ -237,7 +237,6 @@ export const ENGLISH = {
   "table.factors": "Factors",
   "table.bases": "Bases",
   "table.basis": "Basis",
-  "table.madeOf": "What its strength is made of",
   "table.value": "Value",
   "table.layout": "Layout",
   "table.differ": "differ by",
@@ -245,10 +244,11 @@ export const ENGLISH = {
   "table.none": "–",
   "table.feetOnGround": "ground",
   "table.required.class": "{factor} {class}",
-  "table.factor": "{name} × {value}",
   "table.factorSpread": "{name} × {value} ± {spread}",
   "table.toldOnly": "{title} (told, does not count)",
-  "table.events": "{shown}, in {events}",
+  "table.shown.not": "not run",
+  "table.shown.caught": "caught in {events}",
+  "table.shown.lost": "NOT caught in one of {events}",
   "caption.parts":
     "E: what 95 % of such falls stay under in the worst what-if ({factor} times the largest run, provisional). R: what 95 % of such parts reach. Margin: 1 ÷ the largest share E of R, place by place. Forces in kN as a load cell reports them (CFC 60), loads rounded up, strengths and margins down.",
   "caption.person": "Limits of the pull on the person: {limits}.",
@@ -257,7 +257,8 @@ export const ENGLISH = {
     "Of one run each, in kN and m: pull on the walker, hardest end of main line and backup, drop, least height of the feet above the ground.",
   "caption.middle":
     "Smaller, because it leaves the scatter out: the largest load of a single run, and the strength that half of such parts reach.",
-  "caption.singles": "Every part, one at a time, missing, cut or wrongly closed, whatever its margin.",
+  "caption.singles":
+    "Every part, one at a time, missing, cut or wrongly closed, whatever its margin. Where no run shows it, it is told by how the rig is built up.",
   "caption.strengths":
     "Strength is the rated one times every factor, each with its scatter. The last column names the bases below, weakest first.",
   "caption.why":
@@ -271,7 +272,6 @@ export const ENGLISH = {
     "{of} what-ifs were run; these {shown} govern. In {lost} more the walker is not caught or meets the ground. --all lists all.",
 
   // Headings
-  "head.taken": "Taken into account",
   "head.follows": "When a part that keeps too little gives way",
   "head.notes": "Look at these",
   "head.blanks": "Not written down, and counted cautiously",
@@ -297,7 +297,7 @@ export const ENGLISH = {
   "fact.weakest": "Least share of what is required",
   "fact.single": "Single points of failure",
   "fact.blanks": "Not written down",
-  "fact.until": "Take it down",
+  "fact.until": "Until when",
   "fact.inEvent": "{value} ({event})",
   "fact.onGround": "none: the feet reach the ground ({event})",
   "fact.noGround": "not known: no ground was given",
@@ -317,7 +317,7 @@ export const ENGLISH = {
   "follow.nothing": "{part} ({event}): then NOTHING holds the walker.",
 
   // Likeliest to go first
-  "likely.list": "Likeliest to go first in the worst what-if: {parts} ({basis}).",
+  "likely.list": "Likeliest to go first in the worst what-if looked at: {parts} ({basis}).",
   "likely.part": "{part} {chance}",
 
   // The rig in a line and as a table
@@ -392,7 +392,7 @@ export const ENGLISH = {
   "report.footer":
     "Secondline {version}. Loads: filtered as in SAE J211-1, CFC 60. Numbers are rounded to the safe side; their digits are not their accuracy.",
   "report.foot": "{name} · {date} · a computation, not an approval · input {hash}",
-  "report.moreCautions": "All cautions stand at the end; these always hold:",
+  "report.moreCautions": "All cautions stand at the end. First of all:",
   "plot.walker": "walker",
   "plot.anchorA": "anchor A",
   "plot.anchorB": "anchor B",

@@ -5,7 +5,7 @@ import { chance } from "./chanceNumbers.ts";
 import { type Language, sayIn } from "./language.ts";
 import { lowered, partName, partTitle } from "./partNames.ts";
 import { eventTitle } from "./phrases.ts";
-import { drop, height, load, margin, required, strength } from "./quantity.ts";
+import { drop, height, limit as limitText, load, margin, required, strength } from "./quantity.ts";
 import { basisText, blankTexts } from "./tableWords.ts";
 import { untilSentence } from "./untilWords.ts";
 import { governingOf } from "./verdictWords.ts";
@@ -60,7 +60,7 @@ function pullFact(language: Language, rig: Rig, outcome: Outcome): Fact[] {
   const say = sayIn(language);
   const passed = person.passes.at(-1);
   const { limit, basis } = passed ?? PULL_LIMITS[0]!;
-  const passes = say(passed ? "person.above" : "person.belowAll", { limit: load(limit), note: basis.note });
+  const passes = say(passed ? "person.above" : "person.belowAll", { limit: limitText(limit), note: basis.note });
   const event = eventOf(language, rig, outcome, person.event);
   const value = say("fact.pullValue", { demand: load(person.demand), passes, event });
   return [{ name: say("fact.pull"), value }];
@@ -110,5 +110,5 @@ export function likelyText(language: Language, rig: Rig, { likelyFirst }: Outcom
       say("likely.part", { part: lowered(partName(say, rig, id)), chance: chance(say, first.value) }),
     );
   if (parts.length === 0) return undefined;
-  return say("likely.list", { parts: parts.join(", "), basis: basisText(language, LIKELY_FIRST_BASIS) });
+  return say("likely.list", { parts: parts.join("; "), basis: basisText(language, LIKELY_FIRST_BASIS) });
 }

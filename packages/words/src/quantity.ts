@@ -44,6 +44,10 @@ export function required(factor: number): string {
   return text.replace(/\.?0+$/, "");
 }
 
+/** A limit of a load, as a rule writes it: with no more digits than it has. */
+export const limitIn = (newton: number): string => required(newton / 1000);
+export const limit = (newton: number): string => `${limitIn(newton)} kN`;
+
 /** How far down, in tenths of a metre. */
 export const drop = (metre: number): string => `${rounded(metre, 1, "up")} m`;
 export const dropIn = (metre: number): string => rounded(metre, 1, "up");

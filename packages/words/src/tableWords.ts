@@ -11,7 +11,19 @@ import {
 import { type Language, type Say, sayIn } from "./language.ts";
 import { partName, partTitle } from "./partNames.ts";
 import { eventTitle } from "./phrases.ts";
-import { dropIn, heightIn, length, loadIn, margin, percent, required, rounded, strengthIn } from "./quantity.ts";
+import {
+  dropIn,
+  heightIn,
+  length,
+  limitIn,
+  limit as limitText,
+  loadIn,
+  margin,
+  percent,
+  required,
+  rounded,
+  strengthIn,
+} from "./quantity.ts";
 import { fateText } from "./storyWords.ts";
 import { governingOf } from "./verdictWords.ts";
 
@@ -55,7 +67,7 @@ export function personRow(language: Language, { person }: Pick<Outcome, "person"
   return {
     name: say("fact.pull"),
     demand: loadIn(person.demand),
-    strength: PULL_LIMITS.map(({ limit }) => required(limit / 1000)).join(" / "),
+    strength: PULL_LIMITS.map(({ limit }) => limitIn(limit)).join(" / "),
     margin: none,
     required: none,
     verdict: say(`person.grade.${person.grade}`),
@@ -67,7 +79,7 @@ export function personRow(language: Language, { person }: Pick<Outcome, "person"
 export function partsCaption(language: Language): readonly string[] {
   const say = sayIn(language);
   const limits = PULL_LIMITS.map(({ limit, basis }) =>
-    say("caption.limit", { limit: `${required(limit / 1000)} kN`, basis: basisText(language, basis) }),
+    say("caption.limit", { limit: limitText(limit), basis: basisText(language, basis) }),
   );
   return [
     say("caption.parts", { factor: required(PROVISIONAL_FACTOR) }),
@@ -144,13 +156,9 @@ export function singleWords(language: Language, one: SingleFailure): SingleWords
 /** A part, what then carries the walker, and the runs that show it, by their numbers in the table of what-ifs. */
 export function singleRow(language: Language, rig: Rig, one: SingleFailure): SingleWords & { readonly name: string } {
   const say = sayIn(language);
-  const said = singleWords(language, one);
   const events = rangesText(one.shownBy);
-  return {
-    ...said,
-    name: partName(say, rig, one.part),
-    shown: events === "" ? said.shown : say("table.events", { shown: said.shown, events }),
-  };
+  const shown = one.catches === undefined ? "table.shown.not" : one.catches ? "table.shown.caught" : "table.shown.lost";
+  return { ...singleWords(language, one), name: partName(say, rig, one.part), shown: say(shown, { events }) };
 }
 
 /** Indices as the numbers of rows, runs of them as ranges: "6 to 18, 55". */

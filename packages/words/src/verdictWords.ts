@@ -6,7 +6,7 @@ import type { Language, Say } from "./language.ts";
 import { sayIn } from "./language.ts";
 import { lowered, partInSentence, partName } from "./partNames.ts";
 import { eventTitle } from "./phrases.ts";
-import { height, load, margin, required, strength } from "./quantity.ts";
+import { height, limit as limitText, load, margin, required, strength } from "./quantity.ts";
 
 export const governingOf = (part: PartOutcome): ClassOutcome | undefined =>
   part.governing && part.byClass[part.governing];
@@ -72,7 +72,7 @@ export function reasonText(language: Language, rig: Rig, outcome: Outcome, reaso
     case "pullHard": {
       const { demand, passes, event: index } = outcome.person!;
       const { limit, basis } = passes.at(-1)!;
-      const values = { demand: load(demand), limit: load(limit), note: lowered(basis.note), event: event(index) };
+      const values = { demand: load(demand), limit: limitText(limit), note: lowered(basis.note), event: event(index) };
       return say(reason.kind === "pullHard" ? "verdict.pullHard" : "verdict.pullTooHard", values);
     }
     case "withheld":
@@ -80,7 +80,7 @@ export function reasonText(language: Language, rig: Rig, outcome: Outcome, reaso
     case "notLoaded":
       return say("verdict.notLoadedParts", {
         count: reason.parts.length,
-        parts: reason.parts.map((id) => partName(say, rig, id)).join(", "),
+        parts: reason.parts.map((id) => partName(say, rig, id)).join("; "),
       });
     case "gap":
       return gapText(say, outcome, reason.gap);
@@ -148,7 +148,7 @@ function raised(say: Say, rig: Rig, { cautions }: Outcome): string[] {
   const parts = judged
     .filter(({ own, value }) => own && value > 1)
     .map(({ part, value }) => `${partName(say, rig, part)} × ${required(value)}`);
-  return parts.length === 0 ? [] : [say("verdict.raised", { parts: parts.join(", ") })];
+  return parts.length === 0 ? [] : [say("verdict.raised", { parts: parts.join("; ") })];
 }
 
 /** Where the likeliest to go first and the least margin are two parts, one sentence says why; else undefined. */
@@ -168,7 +168,7 @@ export function likelierFirst(language: Language, rig: Rig, outcome: Outcome): s
 export function singlesText(language: Language, rig: Rig, { singles }: Pick<Outcome, "singles">): string {
   const say = sayIn(language);
   const parts = singles.filter(({ single }) => single).map(({ part }) => lowered(partName(say, rig, part)));
-  return parts.length === 0 ? say("single.none") : say("single.list", { parts: parts.join(", ") });
+  return parts.length === 0 ? say("single.none") : say("single.list", { parts: parts.join("; ") });
 }
 
 /** What was taken into account, in one or two sentences. */
@@ -184,7 +184,7 @@ export function takenText(language: Language, rig: Rig, { taken }: Pick<Outcome,
   else if (said.length > 0) said.push(say("taken.noTests"));
   if (said.length === 0) said.push(say("taken.nothing"));
   if (judged.length > 0) {
-    said.push(say("taken.judged", { parts: judged.map((id) => lowered(partName(say, rig, id))).join(", ") }));
+    said.push(say("taken.judged", { parts: judged.map((id) => lowered(partName(say, rig, id))).join("; ") }));
   }
   return said.join(" ");
 }

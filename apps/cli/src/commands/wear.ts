@@ -79,7 +79,7 @@ function lineText(rig: Rig, { id, zones }: PartStrength, bases: readonly string[
     quantity.strengthIn(zone.strength),
     quantity.strengthIn(zone.strength5),
     zone.reason,
-    words.factors({ factors: zone.factors.filter((one) => one.value < 1) }),
+    words.factors({ factors: zone.factors.filter((one) => one.value !== 1) }),
     weakestFirst(zoneBases(zone))
       .map((basis) => bases.indexOf(words.basis(basis)) + 1)
       .join(", "),
