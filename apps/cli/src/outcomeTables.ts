@@ -1,7 +1,7 @@
 /** The tables of an outcome for a terminal. What stands in them is worded elsewhere. */
 import type { Rig } from "@secondline/rig";
 import type { Outcome, PartOutcome } from "@secondline/scenarios";
-import { englishWords as words } from "@secondline/words";
+import { quantity, englishWords as words } from "@secondline/words";
 import { type Cell, type Column, table } from "./table.ts";
 import { VERDICT_COLOUR, VERDICT_MARK, width } from "./terminal.ts";
 
@@ -92,24 +92,22 @@ export function singlesTable(rig: Rig, { singles }: Outcome): string {
   const columns: Column[] = [
     { head: say("table.single") },
     { head: say("table.ways") },
-    { head: say("table.leaves") },
-    flexible(say("table.shown")),
+    flexible(say("table.leaves")),
+    { head: say("table.shown") },
   ];
   return table(columns, rows, width);
 }
 
-/** What every part's strength is made of, with the basis of each factor. */
+/** What every part's strength is made of, with the basis of each factor, and what a reader must know of it. */
 export function whyTables(rig: Rig, { parts }: Outcome): readonly string[] {
   return parts.flatMap((part) => {
-    const row = words.partRow(rig, part);
-    const rows = [
-      ...words.why(part).map(({ what, value, basis }): Cell[] => [what, value, basis]),
-      [say("table.strength"), `${row.strength} kN`, ...part.flags.slice(0, 1)].concat(
-        part.flags.length > 0 ? [] : [""],
-      ),
-      ...part.flags.slice(1).map((flag): Cell[] => ["", "", flag]),
+    const { name, strength } = words.partRow(rig, part);
+    const rows: Cell[][] = [
+      ...words.why(part).map(({ what, value, basis }) => [what, value, basis]),
+      [say("table.middle"), quantity.strength(part.strength), ""],
+      [say("table.strength"), `${strength} kN`, ""],
+      ...part.flags.map((flag) => ["", "", flag]),
     ];
-    const columns = [{ head: row.name }, right(say("table.value")), flexible(say("table.basis"))];
-    return [table(columns, rows, width), ""];
+    return [table([{ head: name }, right(say("table.value")), flexible(say("table.basis"))], rows, width), ""];
   });
 }

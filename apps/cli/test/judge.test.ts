@@ -20,9 +20,11 @@ describe("--judge", () => {
     const judged = await secondline("check", ...one, "--judge", "leash=0.25: furry at the ring");
     expect(judged.err).toBe("");
     expect(part(judged, "leash").strength / part(plain, "leash").strength).toBeCloseTo(0.25, 9);
-    expect(part(judged, "leash").verdict).toBe("thin");
+    expect(part(judged, "leash").verdict).toBe("fails");
     expect(JSON.stringify(part(judged, "leash").bases)).toContain("own judgement, furry at the ring");
-    expect((JSON.parse(judged.out) as Outcome).cautions.join(" ")).toContain("furry at the ring");
+    const { words } = JSON.parse(judged.out);
+    expect(words.cautions.join(" ")).toContain("furry at the ring");
+    expect(words.taken).toContain("Own judgement counts in: leash.");
   });
 
   it("that raises a strength is said in the report too, before the rig's other cautions", async () => {
@@ -84,9 +86,9 @@ describe("a what-if about a leg", () => {
   it("is run when the anchor has it, and told when not", async () => {
     const leg = ["check", demo("sound-rig.json"), "--accuracy", "quick", "--json", "--what-if"];
     const run = await secondline(...leg, "leg@A1,caught@0.5");
-    expect((JSON.parse(run.out) as Outcome).whatIfs[0]).toMatchObject({ ok: true, caught: true });
+    expect((JSON.parse(run.out) as Outcome).whatIfs[0]).toMatchObject({ ok: true, caughtBy: "main" });
     const missing = await secondline(...leg, "leg@A3,caught@0.5");
-    expect(missing.status).toBe(3);
+    expect(missing.status).toBe(2);
     expect(missing.err).toContain("Anchor A has 2 legs.");
   });
 });
