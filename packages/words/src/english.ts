@@ -48,7 +48,6 @@ export const ENGLISH = {
   "verdict.withheld": "Not said to hold: {what}",
   "verdict.notLoadedParts":
     "Thin: {count|one part was|some parts were} never loaded, so nothing is known of {count|it|them}: {parts}.",
-  "verdict.failedGap": "Thin knowledge: {count|one what-if|{count} what-ifs} could not be computed.",
   "verdict.holdsAll":
     "Holds: every part keeps what you require ({expected} in falls, {afterFailure} after a failure). The least share of it: {part}, margin {margin}; you require {required} {class}.",
   "verdict.openGap": "Nothing found yet: {run} of {of} what-ifs looked at. This does not say that the rig holds.",
@@ -60,6 +59,12 @@ export const ENGLISH = {
     "Nothing found, but {count|one what-if|some what-ifs} could not be computed: the worst may be among them.",
   "verdict.also": "{count|One more part is|{count} more parts are} thin.",
   "verdict.alsoFails": "{count|One more part fails|{count} more parts fail}.",
+  "verdict.alsoGround": "The walker reaches the ground as well ({event}).",
+  "verdict.alsoNotCaught": "In another what-if nothing holds the walker ({event}).",
+  "verdict.alsoNear":
+    "The walker's feet come within {height} of the ground as well; you require {required} ({event}).",
+  "verdict.alsoPull": "The pull on the person may come to {demand}; {limit} is the most that {note} ({event}).",
+  "verdict.alsoNotLoaded": "{count|One part was|{count} parts were} never loaded: {parts}.",
   "verdict.partial": "So far {run} of {of} what-ifs were looked at; worse may come.",
   "verdict.provisional":
     "Provisional: the worst what-ifs were run five times each, not as often as chance would ask for.",

@@ -23,11 +23,12 @@ export function verdictSentence(language: Language, rig: Rig, outcome: Outcome):
   const [gravest] = outcome.reasons;
   const said = [gravest ? reasonText(language, rig, outcome, gravest) : holding(say, rig, outcome)];
   said.push(...follows(say, outcome, gravest));
-  said.push(...others(say, outcome));
+  said.push(...others(language, rig, outcome));
   const gap = outcome.search.gaps.find((one) => one.kind === "events");
   if (gap && (outcome.verdict === "fails" || outcome.verdict === "thin")) {
     said.push(say("verdict.partial", { run: gap.run, of: gap.of }));
   }
+  if (outcome.search.complete && outcome.provisional) said.push(say("verdict.provisional"));
   said.push(...raised(say, rig, outcome));
   return said.join(" ");
 }
@@ -69,12 +70,9 @@ export function reasonText(language: Language, rig: Rig, outcome: Outcome, reaso
         event: event(reason.event),
       });
     case "pullTooHard":
-    case "pullHard": {
-      const { demand, passes, event: index } = outcome.person!;
-      const { limit, basis } = passes.at(-1)!;
-      const values = { demand: load(demand), limit: limitText(limit), note: lowered(basis.note), event: event(index) };
-      return say(reason.kind === "pullHard" ? "verdict.pullHard" : "verdict.pullTooHard", values);
-    }
+      return say("verdict.pullTooHard", pullValues(outcome, event));
+    case "pullHard":
+      return say("verdict.pullHard", pullValues(outcome, event));
     case "withheld":
       return say("verdict.withheld", { what: reason.what });
     case "notLoaded":
@@ -133,13 +131,52 @@ function follows(say: Say, { followUps }: Outcome, gravest: Reason | undefined):
   return [say("verdict.catcherThen", { catcher: say(`catcher.${found[0]!.caughtBy}`) })];
 }
 
-function others(say: Say, { reasons }: Outcome): string[] {
-  const count = (kind: Reason["kind"]) => reasons.slice(1).filter((one) => one.kind === kind).length;
+/** What else there is besides the gravest reason: parts by their number, everything else by itself. */
+function others(language: Language, rig: Rig, outcome: Outcome): string[] {
+  const say = sayIn(language);
+  const rest = outcome.reasons.slice(1);
+  const count = (kind: Reason["kind"]) => rest.filter((one) => one.kind === kind).length;
   const [fails, thin] = [count("partFails"), count("partThin")];
   return [
+    ...rest.flatMap((reason) => otherText(language, rig, outcome, reason)),
     ...(fails > 0 ? [say("verdict.alsoFails", { count: fails })] : []),
     ...(thin > 0 ? [say("verdict.also", { count: thin })] : []),
   ];
+}
+
+function otherText(language: Language, rig: Rig, outcome: Outcome, reason: Reason): string[] {
+  const say = sayIn(language);
+  const event = (index: number) => lowered(eventTitle(language, rig, outcome.whatIfs[index]!.whatIf));
+  switch (reason.kind) {
+    case "ground":
+      return [say("verdict.alsoGround", { event: event(reason.event) })];
+    case "notCaught":
+      return [say("verdict.alsoNotCaught", { event: event(reason.event) })];
+    case "groundNear": {
+      const values = { height: height(Math.max(0, reason.height)), required: height(reason.required) };
+      return [say("verdict.alsoNear", { ...values, event: event(reason.event) })];
+    }
+    case "pullTooHard":
+    case "pullHard":
+      return [say("verdict.alsoPull", pullValues(outcome, event))];
+    case "withheld":
+      return [reasonText(language, rig, outcome, reason)];
+    case "notLoaded": {
+      const parts = reason.parts.map((id) => partName(say, rig, id));
+      return [say("verdict.alsoNotLoaded", { count: parts.length, parts: parts.join("; ") })];
+    }
+    // Counted together; what is left open is told by itself.
+    case "partFails":
+    case "partThin":
+    case "gap":
+      return [];
+  }
+}
+
+function pullValues({ person }: Outcome, event: (index: number) => string) {
+  const { demand, passes, event: index } = person!;
+  const { limit, basis } = passes.at(-1)!;
+  return { demand: load(demand), limit: limitText(limit), note: lowered(basis.note), event: event(index) };
 }
 
 /** Parts that an own judgement raises: said in the verdict itself. */

@@ -1,4 +1,5 @@
 /** The verdict's words follow its facts. */
+import { PULL_LIMITS } from "@secondline/scenarios";
 import { beforeAll, describe, expect, it } from "vitest";
 import { englishWords as words } from "../src/index.ts";
 import { changed, demoRig, quickOutcome } from "./outcomes.ts";
@@ -36,6 +37,27 @@ describe("a verdict", () => {
     const none = changed(thin, { followUps: [{ part: "main", during: 0, caughtBy: "nothing" }] });
     expect(words.verdict(rig, none)).toContain("When it gives way nothing holds the walker.");
     expect(words.follows(rig, none)[0]).toContain("then NOTHING holds the walker");
+  });
+
+  it("names the ground and a hard pull beside a part that fails", () => {
+    const person = { demand: 8500, pull: 6600, event: 0, passes: PULL_LIMITS.slice(0, 2), grade: "thin" } as const;
+    const sentence = words.verdict(
+      rig,
+      changed(outcome, {
+        verdict: "fails",
+        person,
+        reasons: [
+          { kind: "partFails", part: "leash" },
+          { kind: "ground", event: 1 },
+          { kind: "partThin", part: "main" },
+          { kind: "pullHard" },
+        ],
+      }),
+    );
+    expect(sentence).toMatch(/^Fails: the leash /);
+    expect(sentence).toContain("The walker reaches the ground as well (main line fails at anchor A");
+    expect(sentence).toContain("The pull on the person may come to 8.50 kN; 8 kN is the most that");
+    expect(sentence).toContain("One more part is thin.");
   });
 
   it("says why the likeliest to go first is not the part with the least margin, and only where it is not", () => {
