@@ -16,12 +16,12 @@ export const verdictMark = (verdict: PartOutcome["verdict"], word?: string): Htm
   tag("span", word === undefined ? MARK[verdict] : `${MARK[verdict]} ${word}`, { class: `verdict ${verdict}` });
 
 export function verdictLine({ words, rig, outcome }: Page): Html {
-  const likelier = words.likelierFirst(rig, outcome);
+  const likelier = [words.provisional(outcome), words.likelierFirst(rig, outcome)].filter((text) => text !== undefined);
   return tag("section", [
     tag("p", [verdictMark(outcome.verdict), raw(" &nbsp;"), words.verdict(rig, outcome)], {
       class: `sentence ${outcome.verdict}`,
     }),
-    ...(likelier === undefined ? [] : [tag("p", likelier)]),
+    ...likelier.map((text) => tag("p", text)),
     tag("p", words.taken(rig, outcome), { class: "taken" }),
   ]);
 }

@@ -17,6 +17,10 @@ const partOf = (outcome: Outcome, id: PartId): PartOutcome => outcome.parts.find
 export const verdictWord = (language: Language, { verdict }: Pick<Outcome, "verdict">): string =>
   sayIn(language)(`verdict.${verdict}`);
 
+/** That a verdict of the whole search is still provisional; undefined of a part of it, which says more than that. */
+export const provisionalText = (language: Language, { search, provisional }: Outcome): string | undefined =>
+  search.complete && provisional ? sayIn(language)("verdict.provisional") : undefined;
+
 /** The verdict in one to four sentences: why, what follows, what else, what is left open, what somebody raised by hand. */
 export function verdictSentence(language: Language, rig: Rig, outcome: Outcome): string {
   const say = sayIn(language);
@@ -28,7 +32,6 @@ export function verdictSentence(language: Language, rig: Rig, outcome: Outcome):
   if (gap && (outcome.verdict === "fails" || outcome.verdict === "thin")) {
     said.push(say("verdict.partial", { run: gap.run, of: gap.of }));
   }
-  if (outcome.search.complete && outcome.provisional) said.push(say("verdict.provisional"));
   said.push(...raised(say, rig, outcome));
   return said.join(" ");
 }
