@@ -3,7 +3,14 @@
  * taken into account, and the few numbers it turns on. Pure: the same input gives the same text. It says nothing of its own:
  * every sentence and every number is made in words.
  */
-import { type Assessed, type CautionFact, type Chances, type Outcome, type Outlook, VERSION } from "@secondline/scenarios";
+import {
+  type Assessed,
+  type CautionFact,
+  type Chances,
+  type Outcome,
+  type Outlook,
+  VERSION,
+} from "@secondline/scenarios";
 import { createWords, english, type Language } from "@secondline/words";
 import { chancesSection } from "./chancesSection.ts";
 import { factsSection } from "./factsSection.ts";

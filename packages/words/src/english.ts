@@ -61,8 +61,7 @@ export const ENGLISH = {
   "verdict.alsoFails": "{count|One more part fails|{count} more parts fail}.",
   "verdict.alsoGround": "The walker reaches the ground as well ({event}).",
   "verdict.alsoNotCaught": "In another what-if nothing holds the walker ({event}).",
-  "verdict.alsoNear":
-    "The walker's feet come within {height} of the ground as well; you require {required} ({event}).",
+  "verdict.alsoNear": "The walker's feet come within {height} of the ground as well; you require {required} ({event}).",
   "verdict.alsoPull": "The pull on the person may come to {demand}; {limit} is the most that {note} ({event}).",
   "verdict.alsoNotLoaded": "{count|One part was|{count} parts were} never loaded: {parts}.",
   "verdict.partial": "So far {run} of {of} what-ifs were looked at; worse may come.",
@@ -70,6 +69,7 @@ export const ENGLISH = {
     "Provisional: the worst what-ifs were run five times each, not as often as chance would ask for.",
   "verdict.computing": "Computing: {run} of {of} what-ifs so far.",
   "verdict.nothingThen": "When it gives way nothing holds the walker.",
+  "verdict.groundThen": "When it gives way the walker reaches the ground.",
   "verdict.catcherThen": "When it gives way {catcher} holds the walker.",
   "verdict.raised": "RAISED by own judgement above what is known: {parts}.",
   "verdict.likelierFirst":
@@ -296,8 +296,8 @@ export const ENGLISH = {
   "head.middle": "Middle values",
 
   // In short
-  "fact.drop": "Deepest drop",
-  "fact.feet": "Least height of the feet above the ground",
+  "fact.drop": "Deepest drop of all runs",
+  "fact.feet": "Least height of the feet above the ground, of all runs",
   "fact.pull": "Pull on the person",
   "fact.weakest": "Least share of what is required",
   "fact.single": "Single points of failure",
@@ -319,6 +319,7 @@ export const ENGLISH = {
 
   // What follows
   "follow.catches": "{part} ({event}): then {catcher} holds the walker.",
+  "follow.ground": "{part} ({event}): then the walker reaches the GROUND.",
   "follow.nothing": "{part} ({event}): then NOTHING holds the walker.",
 
   // Likeliest to go first

@@ -8,7 +8,7 @@ import { eventTitle } from "./phrases.ts";
 import { drop, height, limit as limitText, load, margin, required, strength } from "./quantity.ts";
 import { basisText, blankTexts } from "./tableWords.ts";
 import { untilSentence } from "./untilWords.ts";
-import { governingOf } from "./verdictWords.ts";
+import { endsOnGround, governingOf } from "./verdictWords.ts";
 
 export interface Fact {
   readonly name: string;
@@ -91,8 +91,10 @@ function singlesList(language: Language, rig: Rig, { singles }: Outcome): string
 /** For every part that keeps too little: what holds the walker when it gives way. */
 export function followTexts(language: Language, rig: Rig, outcome: Outcome): readonly string[] {
   const say = sayIn(language);
-  return outcome.followUps.map(({ part, during, caughtBy }) => {
+  return outcome.followUps.map((follow) => {
+    const { part, during, caughtBy } = follow;
     const values = { part: partName(say, rig, part), event: eventOf(language, rig, outcome, during) };
+    if (endsOnGround(outcome, follow)) return say("follow.ground", values);
     return caughtBy === "nothing"
       ? say("follow.nothing", values)
       : say("follow.catches", { ...values, catcher: say(`catcher.${caughtBy}`) });

@@ -1,6 +1,6 @@
 /** The verdict in words: from its reasons, which are facts of the runs, never from what was asked. */
 import type { PartId, Rig } from "@secondline/rig";
-import type { ClassOutcome, Outcome, PartOutcome, Reason } from "@secondline/scenarios";
+import type { ClassOutcome, FollowUp, Outcome, PartOutcome, Reason } from "@secondline/scenarios";
 import { chance } from "./chanceNumbers.ts";
 import type { Language, Say } from "./language.ts";
 import { sayIn } from "./language.ts";
@@ -125,11 +125,17 @@ function holding(say: Say, rig: Rig, outcome: Outcome): string {
   });
 }
 
+/** Whether the run that shows what follows ends on the ground. */
+export const endsOnGround = ({ whatIfs }: Outcome, { whatIf }: FollowUp): boolean =>
+  whatIf !== undefined && whatIfs[whatIf]!.lostBecause === "ground";
+
 /** What holds the walker when the part of the gravest reason gives way. */
-function follows(say: Say, { followUps }: Outcome, gravest: Reason | undefined): string[] {
+function follows(say: Say, outcome: Outcome, gravest: Reason | undefined): string[] {
   if (gravest?.kind !== "partFails" && gravest?.kind !== "partThin") return [];
-  const found = followUps.filter(({ part }) => part === gravest.part);
+  const found = outcome.followUps.filter(({ part }) => part === gravest.part);
   if (found.length === 0) return [];
+  const lost = found.filter(({ caughtBy }) => caughtBy === "nothing");
+  if (lost.length > 0 && lost.every((one) => endsOnGround(outcome, one))) return [say("verdict.groundThen")];
   if (found.some(({ caughtBy }) => caughtBy === "nothing")) return [say("verdict.nothingThen")];
   return [say("verdict.catcherThen", { catcher: say(`catcher.${found[0]!.caughtBy}`) })];
 }

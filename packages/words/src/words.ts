@@ -46,7 +46,15 @@ import {
   whyRows,
 } from "./tableWords.ts";
 import { partUntil, untilSentence } from "./untilWords.ts";
-import { likelierFirst, provisionalText, reasonText, singlesText, takenText, verdictSentence, verdictWord } from "./verdictWords.ts";
+import {
+  likelierFirst,
+  provisionalText,
+  reasonText,
+  singlesText,
+  takenText,
+  verdictSentence,
+  verdictWord,
+} from "./verdictWords.ts";
 
 export type Words = ReturnType<typeof createWords>;
 
