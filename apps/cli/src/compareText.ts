@@ -97,7 +97,7 @@ function figures(layouts: readonly Compared[], { rows }: Comparison): string {
   const { rig } = layouts[0]!;
   const body = rows.map((row): Cell[] => [
     words.compareLabel(rig, row),
-    ...outcomes.map((_, i) => cell(row, i)),
+    ...outcomes.map((outcome, i) => cell(row, i, losesWalker(outcome))),
     difference(row, outcomes),
   ]);
   const columns: Column[] = [
@@ -109,8 +109,8 @@ function figures(layouts: readonly Compared[], { rows }: Comparison): string {
 }
 
 /** A figure; a margin with what the layout says of the part. */
-function cell(row: ComparisonRow, layout: number): Cell {
-  const text = words.compareValue(row, layout);
+function cell(row: ComparisonRow, layout: number, endsEarly: boolean): Cell {
+  const text = words.compareValue(row, layout, endsEarly);
   const verdict = row.verdicts?.[layout];
   if (verdict === undefined || verdict === "notLoaded") return text;
   return { text: `${text} ${VERDICT_MARK[verdict]}`, paint: VERDICT_COLOUR[verdict] };

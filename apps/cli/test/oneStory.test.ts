@@ -31,11 +31,9 @@ type Figures = readonly string[];
 function terminalParts(text: string): Figures[] {
   const [, body = ""] = text.split(/From harness to rock +Load E.*\n─+\n/);
   const rows = body.split("\nE: what")[0]!.split("\n");
-  const row = / {2}([\d./ –]*[\d–]) +([\d./ ]+?) {2,}([\d.–]+) {2,}(.+?) {2,}[●▲✕○–] /;
-  return rows.flatMap((line) => {
-    const [, demand, strength, margin, required] = row.exec(line) ?? [];
-    return demand === undefined ? [] : [[demand, strength!, margin!, required!].map(plain)];
-  });
+  // Columns stand two spaces apart at least; a name that goes on in the next line stands there alone.
+  const cells = rows.map((line) => line.trim().split(/ {2,}/));
+  return cells.filter(({ length }) => length >= 6).map((row) => row.slice(1, 5));
 }
 
 /** The same of the report's. */

@@ -270,7 +270,7 @@ export const ENGLISH = {
     "R: what 95 % of such parts reach, by the scatter of all factors together; beside it the strength that half of them reach.",
   "caption.compare": "Forces in kN, lengths in m. {mark}: what this layout says of the part.",
   "caption.compareFailing":
-    "A layout that loses the walker shows nothing for it by its margins: runs that end early ask less of the parts. They are not set against the others.",
+    "≤: this layout loses the walker, and runs that end early ask less of its parts. Such margins are upper bounds, and are not set against the others.",
   "basis.text": "{kind}: {note}",
   "list.shown": "{of} what-ifs were run; these {shown} govern. --all lists all.",
   "list.shownLost":
@@ -404,7 +404,7 @@ export const ENGLISH = {
   "plot.anchorB": "anchor B",
 
   // Side by side, in sentences
-  "compare.head": "{letter}  {name}: {verdict}",
+  "compare.atMost": "≤ {margin}",
   "compare.required": "Required: {expected} in falls, {afterFailure} after a failure.",
   "compare.bases": "Rests on, weakest first: {list}.",
   "compare.failed": "{name}: {count|one what-if|{count} what-ifs} could not be computed; its figures are incomplete.",

@@ -88,11 +88,11 @@ export function reasonText(language: Language, rig: Rig, outcome: Outcome, reaso
   }
 }
 
-function gapText(say: Say, { search }: Outcome, gap: Extract<Reason, { kind: "gap" }>["gap"]): string {
+function gapText(say: Say, { search, whatIfs }: Outcome, gap: Extract<Reason, { kind: "gap" }>["gap"]): string {
   switch (gap.kind) {
     case "events":
       return search.chosen
-        ? say("verdict.openOne", { count: gap.run, others: gap.of - gap.run })
+        ? say("verdict.openOne", { count: whatIfs.filter(({ ok }) => ok).length, others: gap.of - gap.run })
         : say("verdict.openGap", { run: gap.run, of: gap.of });
     case "coarse":
       return say("verdict.openCoarse");

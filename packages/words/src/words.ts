@@ -105,7 +105,8 @@ export function createWords(language: Language) {
     until: (rig: Rig, outlook: Outlook, outcome: Outcome) => untilSentence(language, rig, outlook, outcome),
     partUntil: (part: PartDate, horizon: string) => partUntil(language, part, horizon),
     compareLabel: (rig: Rig, row: ComparisonRow) => rowLabel(language, rig, row),
-    compareValue: (row: ComparisonRow, layout: number) => rowValue(language, row, layout),
+    compareValue: (row: ComparisonRow, layout: number, endsEarly?: boolean) =>
+      rowValue(language, row, layout, endsEarly),
     chance: (value: number) => chance(say, value),
     chanceRange: (value: Probability) => chanceRange(say, value),
     chances: (rig: Rig, found: Chances) => chances.chanceSentence(language, rig, found),

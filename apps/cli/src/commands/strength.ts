@@ -14,7 +14,7 @@ export function strength(file: string, options: { readonly json?: boolean }): vo
   const general = words.generalCautions();
   const cautions = invented ? [INVENTED, ...general] : general;
   const report = analyseBreakLog(tests);
-  print(options.json ? jsonText({ invented, ...report, cautions }) : reportText(report, cautions));
+  print(options.json ? jsonText({ invented, ...report, cautions }, "any number") : reportText(report, cautions));
 }
 
 const INVENTED = "Invented tests: nothing in this log was ever pulled, and nothing it says holds for any real part.";
