@@ -41,7 +41,7 @@ describe("--judge", () => {
     );
     expect(judged.status).toBe(0);
     const html = readFileSync(out, "utf8");
-    expect(html).toMatch(/RAISED: Leash ring counts as 1\.2 times .*pulled/);
+    expect(html).toMatch(/RAISED: Leash ring counts as 1\.20 times .*pulled/);
     expect(html.indexOf("RAISED")).toBeLessThan(html.indexOf("strengths rest on common practice"));
   });
 
@@ -55,7 +55,7 @@ describe("--judge", () => {
     const wear = ["wear", demo("old-rig.json"), "--wear", demo("old-rig-wear.json"), "--on", "2026-11-01"];
     const raised = await secondline(...wear, "--judge", "main=1.2: pulled");
     expect(raised.err).toBe("");
-    expect(raised.out.replace(/\s+/g, " ")).toMatch(/RAISED: Main line counts as 1\.2 times .*pulled/);
+    expect(raised.out.replace(/\s+/g, " ")).toMatch(/RAISED: Main line counts as 1\.20 times .*pulled/);
     expect((await secondline(...wear)).out).not.toContain("RAISED");
   });
 

@@ -26,7 +26,7 @@ export function filled(sentence: string, values: Values): string {
     const value = values[name];
     if (value === undefined) throw new Error(`The sentence "${sentence}" wants "${name}".`);
     if (one === undefined || more === undefined) return String(value);
-    return filled(value === 1 ? one : more, values);
+    return filled(String(value) === "1" ? one : more, values);
   });
 }
 

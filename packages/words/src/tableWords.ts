@@ -13,6 +13,7 @@ import { partName, partTitle } from "./partNames.ts";
 import { eventTitle } from "./phrases.ts";
 import {
   dropIn,
+  factor as factorText,
   heightIn,
   length,
   limitIn,
@@ -21,7 +22,6 @@ import {
   margin,
   percent,
   required,
-  rounded,
   strengthIn,
 } from "./quantity.ts";
 import { fateText } from "./storyWords.ts";
@@ -188,7 +188,7 @@ export function whyRows(
     { what: say("table.rated"), value: `${strengthIn(part.rated)} kN`, basis: basisText(language, part.ratedBasis) },
     ...part.factors.map((factor) => ({
       what: factor.name,
-      value: `× ${rounded(factor.value, 2, "down")} ± ${percent(factor.spread, "up")}`,
+      value: `× ${factorText(factor.value)} ± ${percent(factor.spread, "up")}`,
       basis: basisText(language, factor.basis),
     })),
   ];
@@ -198,7 +198,7 @@ export function whyRows(
 export function factorsText(language: Language, { factors }: Pick<PartOutcome, "factors">): string {
   const say = sayIn(language);
   const list = factors.map(({ name, value, spread }) =>
-    say("table.factorSpread", { name, value: rounded(value, 2, "down"), spread: percent(spread, "up") }),
+    say("table.factorSpread", { name, value: factorText(value), spread: percent(spread, "up") }),
   );
   return list.length === 0 ? say("table.none") : list.join(", ");
 }

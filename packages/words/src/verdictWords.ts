@@ -6,7 +6,7 @@ import type { Language, Say } from "./language.ts";
 import { sayIn } from "./language.ts";
 import { lowered, partInSentence, partName } from "./partNames.ts";
 import { eventTitle } from "./phrases.ts";
-import { height, limit as limitText, load, margin, required, strength } from "./quantity.ts";
+import { factor, height, limit as limitText, load, margin, required, strength } from "./quantity.ts";
 
 export const governingOf = (part: PartOutcome): ClassOutcome | undefined =>
   part.governing && part.byClass[part.governing];
@@ -193,7 +193,7 @@ function raised(say: Say, rig: Rig, { cautions }: Outcome): string[] {
   const judged = cautions.flatMap((one) => (one.kind === "judged" ? one.judged : []));
   const parts = judged
     .filter(({ own, value }) => own && value > 1)
-    .map(({ part, value }) => `${partName(say, rig, part)} × ${required(value)}`);
+    .map(({ part, value }) => `${partName(say, rig, part)} × ${factor(value)}`);
   return parts.length === 0 ? [] : [say("verdict.raised", { parts: parts.join("; ") })];
 }
 

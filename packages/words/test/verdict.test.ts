@@ -73,7 +73,7 @@ describe("a verdict", () => {
   it("tells of a raised part in the verdict itself", () => {
     const judged = [{ part: "ring", factor: "own judgement", own: true, value: 1.2, reason: "pulled" }] as const;
     const raised = changed(outcome, { cautions: [{ kind: "judged", judged }] });
-    expect(words.verdict(rig, raised)).toContain("RAISED by own judgement above what is known: Leash ring × 1.2.");
+    expect(words.verdict(rig, raised)).toContain("RAISED by own judgement above what is known: Leash ring × 1.20.");
   });
 });
 
