@@ -52,10 +52,13 @@ const GAIN = 0.001;
 const BALANCE = 1e-4;
 
 /**
- * The reference puts the walker on its nearest node. On the sloping line that is half an element off the middle, which at a
- * slope of 1/10 makes the sag 0.0127 m less on its first mesh and 0.0063 m on its second: 1.8283 and 1.8349 m, for 1.8414 m.
+ * The reference puts the walker on its nearest node. On the sloping line that is half an element off the middle on either of its
+ * meshes, which at a slope of 1/10 makes the sag 0.0127 m and 0.0063 m too small: 1.8283 and 1.8349 m (mean less and plus half
+ * difference). Twice as near each time, they lead to 1.8415 m, three half differences above the mean.
  */
-const OFF_NODE: Readonly<Record<string, number>> = { "fall-30-rise/standing.sag": 0.006 };
+const OFF_NODE: Readonly<Record<string, number>> = { "fall-30-rise/standing.sag": 3 };
+/** What is left of it, the reference's four digits. */
+const ROUNDED = 2e-4;
 
 type Quantity = keyof typeof FALL | "backup";
 function quantities({ standing, peaks, walker }: Recording): Record<Quantity, number> {
@@ -75,6 +78,19 @@ function recordingOf(problem: Problem, size?: number): Recording {
   return result.recording;
 }
 
+/** Walker's masses over which a catch is averaged before meshes are compared, for a gram more or less moves a single one by some per cent [-]. */
+const MASSES = [0.991, 0.994, 0.997, 1, 1.003, 1.006, 1.009];
+/** Means over slightly different walkers on a mesh of this element size [m]. */
+function meansOf(problem: Problem, size: number): Record<Quantity, number> {
+  const runs = MASSES.map((share) => {
+    const walker = { ...problem.walker, mass: share * problem.walker.mass };
+    return quantities(recordingOf({ ...problem, walker }, size));
+  });
+  const names = Object.keys(runs[0]!) as Quantity[];
+  const mean = (name: Quantity) => runs.reduce((sum, run) => sum + run[name], 0) / runs.length;
+  return Object.fromEntries(names.map((name) => [name, mean(name)])) as Record<Quantity, number>;
+}
+
 const rows: string[] = [];
 afterAll(() => {
   const head = `${"problem and quantity".padEnd(48)}${"reference".padStart(11)}${"here".padStart(11)}${"off %".padStart(8)}${"half mesh %".padStart(13)}`;
@@ -87,7 +103,10 @@ for (const name of names) {
     const expected = expectedOf(name);
     const recording = recordingOf(problem);
     const got = quantities(recording);
-    const halved = quantities(recordingOf(problem, 0.5 * recording.mesh.size));
+    const { size } = recording.mesh;
+    const on = (mesh: number) => (problem.cut ? meansOf(problem, mesh) : quantities(recordingOf(problem, mesh)));
+    const whole = problem.cut ? on(size) : got;
+    const halved = on(0.5 * size);
     const tolerances = Object.entries({
       ...(problem.cut ? CUT : FALL),
       ...(problem.cut && problem.backup ? { backup: CATCHING } : {}),
@@ -97,17 +116,18 @@ for (const name of names) {
       const value =
         quantity === "backup"
           ? Math.max(expected["backupA.cfc60"]!.value, expected["backupB.cfc60"]!.value)
-          : expected[quantity]!.value;
+          : expected[quantity]!.value + (OFF_NODE[`${name}/${quantity}`] ?? 0) * expected[quantity]!.spread;
       const percent = (a: number, b: number) => (100 * (a / b - 1)).toFixed(2);
       rows.push(
         `${`${name} ${quantity}`.padEnd(48)}${value.toFixed(4).padStart(11)}${got[quantity].toFixed(4).padStart(11)}` +
-          `${percent(got[quantity], value).padStart(8)}${percent(halved[quantity], got[quantity]).padStart(13)}`,
+          `${percent(got[quantity], value).padStart(8)}${percent(halved[quantity], whole[quantity]).padStart(13)}`,
       );
       it(`agrees with the reference in ${quantity}`, () => {
-        close(got[quantity], value, OFF_NODE[`${name}/${quantity}`] ?? tolerance, "agreed between the two programs");
+        const bound = OFF_NODE[`${name}/${quantity}`] ? ROUNDED : tolerance;
+        close(got[quantity], value, bound, "agreed between the two programs");
       });
       it(`moves ${quantity} by no more than that when the mesh is halved`, () => {
-        close(halved[quantity], got[quantity], tolerance, "agreed between the two programs");
+        close(halved[quantity], whole[quantity], tolerance, "agreed between the two programs");
       });
     }
 

@@ -15,6 +15,9 @@ const json = () => new Option("--json", "print data as JSON");
 const wear = () => new Option("--wear <file>", "bring the rig to its state by a wear record; needs --on");
 const on = () => new Option("--on <date>", "the day that counts, YYYY-MM-DD; gives the take-down date from there");
 const tests = () => new Option("--tests <log>", "own break tests (CSV) in place of published factors");
+const jobs = () =>
+  new Option("--jobs <number>", "how many runs are made at a time; default: as many as there are cores");
+const cache = () => new Option("--cache <folder>", "keep results of runs here, for the next call");
 const set = () => new Option("--set <which>", "which what-ifs to run").choices(["quick", "full"]).default("full");
 
 const EVENTS =
@@ -79,6 +82,8 @@ program
   .addOption(on())
   .addOption(tests())
   .addOption(judge())
+  .addOption(jobs())
+  .addOption(cache())
   .action(async (file: string, options) => (await import("./commands/check.ts")).check(file, options));
 
 program
@@ -93,6 +98,8 @@ program
   .addOption(on())
   .addOption(tests())
   .addOption(judge())
+  .addOption(jobs())
+  .addOption(cache())
   .action(async (files: string[], options) => (await import("./commands/compare.ts")).compare(files, options));
 
 program
@@ -119,6 +126,8 @@ program
   .addOption(on())
   .addOption(tests())
   .addOption(judge())
+  .addOption(jobs())
+  .addOption(cache())
   .action(async (file: string, options) => (await import("./commands/chances.ts")).chances(file, options));
 
 program
@@ -135,6 +144,8 @@ program
   .addOption(on())
   .addOption(tests())
   .addOption(judge())
+  .addOption(jobs())
+  .addOption(cache())
   .action(async (file: string, options) => (await import("./commands/report.ts")).report(file, options));
 
 program

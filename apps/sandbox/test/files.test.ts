@@ -1,6 +1,7 @@
 import { deflateSync, strToU8 } from "fflate";
 import { expect, it } from "vitest";
 import { fileName } from "../src/files/download.ts";
+import { issueLines } from "../src/files/issueLines.ts";
 import { linkHash, readLink } from "../src/files/link.ts";
 import { readRigFile } from "../src/files/readFile.ts";
 import { demoDocument, read } from "./demoDocument.ts";
@@ -73,4 +74,26 @@ it("lists every fault of a rig with its path", async () => {
 it("makes file names that any system takes", () => {
   expect(fileName("Üben / am Fels: 60 m!", "json")).toBe("uben-am-fels-60-m.json");
   expect(fileName("高空", "csv")).toBe("rig.csv");
+});
+
+it("a link or file with a name given twice, or with what is not seen, is refused and says where", async () => {
+  const pack = (text: string) => `#rig=${base64(deflateSync(strToU8(text), { level: 9 }))}`;
+  const text = JSON.stringify(demoDocument());
+  for (const spoilt of [text.replace("{", '{"span":"50 m",'), text.replace('"span":"', '"span":"\\u202e')]) {
+    const back = readLink(pack(spoilt), read);
+    expect(back.kind === "broken" && back.opened.issues.map(({ path }) => path)).toEqual(["span"]);
+    const file = { name: "rig.json", size: spoilt.length, text: async () => spoilt };
+    const opened = await readRigFile(file, read);
+    expect(!opened.ok && opened.text).toBe("rig.json was not opened: one thing is wrong in it.");
+  }
+});
+
+it("a file with very many faults says how many there are and lists the first", async () => {
+  const keys = Array.from({ length: 10_000 }, (_, i) => `"k${i}":0`).join(",");
+  const text = JSON.stringify(demoDocument()).replace("{", `{${keys},`);
+  const opened = await readRigFile({ name: "rig.json", size: text.length, text: async () => text }, read);
+  if (opened.ok) throw new Error("it was opened");
+  expect(opened.text).toContain("10000 things are wrong in it");
+  expect(issueLines(opened)).toHaveLength(101);
+  expect(issueLines(opened).at(-1)).toBe("… and 9,900 more");
 });

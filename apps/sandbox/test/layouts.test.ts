@@ -165,8 +165,12 @@ describe("layouts kept on the device", () => {
     shelf.setItem("secondline.layouts", text);
     expect(readKeptLayouts(shelf, read)).toMatchObject({ layouts: [{}], lost: 2 });
     expect(shelf.getItem("secondline.layouts.unreadable")).toBe(text);
-    shelf.setItem("secondline.layouts", "not json");
-    expect(readKeptLayouts(shelf, read)).toEqual({ layouts: [], lost: 1 });
+    const twice = text.replace('{"', '{"document":1,"');
+    for (const unreadable of ["not json", "[".repeat(1_000_000), twice]) {
+      shelf.setItem("secondline.layouts", unreadable);
+      expect(readKeptLayouts(shelf, read)).toEqual({ layouts: [], lost: 1 });
+      expect(shelf.getItem("secondline.layouts.unreadable")).toBe(unreadable);
+    }
   });
 });
 

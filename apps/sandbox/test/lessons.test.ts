@@ -184,6 +184,10 @@ describe("predictions kept on the device", () => {
     const shelf = memory("{not json");
     expect(readKept(shelf)).toEqual({});
     expect(shelf.items.get("secondline.lessons.unreadable")).toBe("{not json");
+    const twice = '{"knot":[],"knot":[]}';
+    const second = memory(twice);
+    expect(readKept(second)).toEqual({});
+    expect(second.items.get("secondline.lessons.unreadable")).toBe(twice);
   });
 
   it("leave out what is no prediction", () => {

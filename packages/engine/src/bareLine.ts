@@ -8,6 +8,7 @@ import { stretchEnergy } from "./lineEnergy.ts";
 import type { LineKernel } from "./lineKernel.ts";
 import { fastestKernel } from "./lineKernelWasm.ts";
 import { COLUMN, HEAD, RUN } from "./lineLayout.ts";
+import { hypot } from "./portable/index.ts";
 import type { LineMake } from "./problem.ts";
 import { hangChain, type Piece } from "./statics/hangPieces.ts";
 import { tensionAt } from "./tensionCurve.ts";
@@ -209,7 +210,7 @@ export class BareLine {
 
   #span(element: number): number {
     const [p, q] = [this.position(element), this.position(element + 1)];
-    return Math.hypot(q[0] - p[0], q[1] - p[1], q[2] - p[2]);
+    return hypot(q[0] - p[0], q[1] - p[1], q[2] - p[2]);
   }
   #read(column: number, node: number): Place {
     const { base, pitch } = this.#line;

@@ -2,6 +2,8 @@
  * Channel frequency class 60 of SAE J211-1 / ISO 6487: a two-pole Butterworth low-pass run forward and backward, so that
  * peaks keep their place in time. Coefficients as in SAE J211-1, appendix C.
  */
+import { cos, exp, hypot, sin, tan } from "./portable/index.ts";
+
 const CLASS = 60;
 /** Corner of one pass [1/s]: the class names the frequency up to which the response of both is flat; their corner lies above it. */
 const CORNER = CLASS * 2.0775;
@@ -18,7 +20,7 @@ export interface Coefficients {
 
 function coefficients(rate: number): Coefficients {
   if (!(rate >= LEAST_RATE)) throw new RangeError(`CFC 60 needs at least ${LEAST_RATE} samples a second, got ${rate}`);
-  const corner = Math.tan((Math.PI * CORNER) / rate);
+  const corner = tan((Math.PI * CORNER) / rate);
   const square = corner * corner;
   const norm = 1 + Math.SQRT2 * corner + square;
   const a0 = square / norm;
@@ -35,15 +37,16 @@ const MATCHED = 200;
  */
 function coefficientsOfFew(rate: number, spacing: number): Coefficients {
   const pole = (Math.SQRT2 * Math.PI * CORNER) / rate;
-  const radius = Math.exp(-pole);
-  const b1 = 2 * radius * Math.cos(pole);
+  const radius = exp(-pole);
+  const b1 = 2 * radius * cos(pole);
   const b2 = -radius * radius;
   const turn = (2 * Math.PI * MATCHED) / rate;
-  const real = 1 - b1 * Math.cos(turn) - b2 * Math.cos(2 * turn);
-  const imaginary = b1 * Math.sin(turn) + b2 * Math.sin(2 * turn);
-  const gain = 1 / Math.sqrt((1 + (MATCHED / CORNER) ** 4) * Math.cos(Math.PI * MATCHED * spacing));
+  const real = 1 - b1 * cos(turn) - b2 * cos(2 * turn);
+  const imaginary = b1 * sin(turn) + b2 * sin(2 * turn);
+  const square = (MATCHED / CORNER) * (MATCHED / CORNER);
+  const gain = 1 / Math.sqrt((1 + square * square) * cos(Math.PI * MATCHED * spacing));
   const atRest = 1 - b1 - b2;
-  const a0 = (atRest - gain * Math.hypot(real, imaginary)) / (2 * (1 - Math.cos(turn)));
+  const a0 = (atRest - gain * hypot(real, imaginary)) / (2 * (1 - cos(turn)));
   return { a0, a1: atRest - 2 * a0, b1, b2 };
 }
 

@@ -2,6 +2,7 @@
 
 import type { Line } from "./line.ts";
 import { COLUMN } from "./lineLayout.ts";
+import { hypot } from "./portable/index.ts";
 import type { Problem } from "./problem.ts";
 
 /** Gives every inner node and the walker the impulse of one step; returns the energy taken [J]. */
@@ -20,7 +21,7 @@ export function addDrag(
     if (perLength > 0) taken += dragLine(line, m, perLength, step);
   }
   const area = 0.5 * density * (problem.walker.dragArea ?? 0);
-  const speed = Math.hypot(walker[3]!, walker[4]!, walker[5]!);
+  const speed = hypot(walker[3]!, walker[4]!, walker[5]!);
   const keep = slowed(area * speed, problem.walker.mass, step);
   taken += 0.5 * problem.walker.mass * speed * speed * (1 - keep * keep);
   for (let c = 3; c < 6; c++) walker[c] = walker[c]! * keep;

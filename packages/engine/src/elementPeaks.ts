@@ -226,5 +226,6 @@ export function topAt(samples: Float64Array, k: number): number {
   const after = samples[k + 1]!;
   if (here < before || here < after) return 0;
   const bend = before - 2 * here + after;
-  return bend < 0 ? here - (0.125 * (after - before) ** 2) / bend : here;
+  const tilt = after - before;
+  return bend < 0 ? here - (0.125 * tilt * tilt) / bend : here;
 }

@@ -15,12 +15,19 @@ const LOST: readonly LedgerEntry[] = [
 /** Imbalance that a run may show, as a share of the energy moved [-]. Above it the run is an error, not a number. */
 export const AUDIT_LIMIT = 0.01;
 
+/**
+ * Where hardly anything moves, rounding would be much of it, and nothing would be told by that. A hundredth of the walker's weight
+ * over this way lifts the walker by a tenth of a millimetre, and is less than a thousandth of what a rigged line holds [m].
+ */
+const LEAST_MOVE = 0.01;
+
 export class LedgerKeeper {
   /** Entry values of the present audit, by name. */
   readonly now: Record<LedgerEntry, number> = Object.fromEntries(LEDGER.map((name) => [name, 0])) as Record<
     LedgerEntry,
     number
   >;
+  readonly #weight: number;
   readonly #times: number[] = [];
   readonly #rows: number[][] = [];
   #start = Number.NaN;
@@ -31,6 +38,11 @@ export class LedgerKeeper {
   #mostLost = 0;
   readonly #largestLoss = new Float64Array(LOST.length);
   #created = 0;
+
+  /** @param weight of the walker [N] */
+  constructor(weight: number) {
+    this.#weight = weight;
+  }
 
   /** Books `now` at time t. */
   book(t: number): void {
@@ -66,9 +78,12 @@ export class LedgerKeeper {
     return this.#created;
   }
 
-  /** Scale for the imbalance: the fall of potential energy and the stretch released, whatever of it was moved [J]. */
+  /**
+   * Scale for the imbalance: the fall of potential energy and the stretch released, whatever of it was moved; at least what the
+   * walker's weight does over LEAST_MOVE [J].
+   */
   get moved(): number {
-    return Math.max(this.#highest - this.#lowest, this.#mostLost, 1e-9);
+    return Math.max(this.#highest - this.#lowest, this.#mostLost, LEAST_MOVE * this.#weight);
   }
   get imbalance(): number {
     return this.#imbalance;

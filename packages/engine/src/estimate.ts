@@ -1,11 +1,6 @@
 /** How far the numbers of a run may be from those of an endlessly fine mesh, from a run of the same problem on another mesh. */
 import { type Recording, SIGNALS, type SignalName } from "./recording.ts";
 
-/**
- * Order of convergence that the estimate counts on [-]. The line itself converges with order two; the ring, which is an element
- * or two wide, and elements that go slack and snap taut bring it down to about one in a whole fall (THEORY.md).
- */
-const ORDER = 1;
 /** A difference between two meshes of more than this share of a value may be chance, and wants a third run [-]. */
 const DOUBTFUL = 0.1;
 /** Meshes that are nearer to each other than this share say nothing about each other [-]. */
@@ -25,13 +20,15 @@ export interface Uncertainty {
 }
 
 /**
- * Distance of a value from the one on an endlessly fine mesh, from the same on another mesh (Richardson extrapolation) [the
- * value's unit]. `ratio`: element size of the value's mesh over that of the other, finer or coarser one.
+ * Distance of a value from the one on an endlessly fine mesh, from the same on another mesh (Richardson extrapolation at order
+ * one) [the value's unit]. `ratio`: element size of the value's mesh over that of the other, finer or coarser one. The line itself
+ * converges with order two; the ring, which is an element or two wide, and elements that go slack and snap taut bring it down to
+ * about one in a whole fall (THEORY.md).
  */
 export function richardson(value: number, other: number, ratio: number): number {
   if (!(ratio > 0) || Math.abs(ratio - 1) < LEAST_APART)
     throw new RangeError(`two meshes of sizes in the ratio ${ratio} say nothing about each other`);
-  return Math.abs((value - other) / (1 - ratio ** -ORDER));
+  return Math.abs((value - other) / (1 - 1 / ratio));
 }
 
 /** Whether a third run should tell if two meshes differ in a value by what they are, or by chance (see `plusMinus`). */

@@ -31,7 +31,7 @@ class FilteredBlocks {
     this.size = blockSize(rate);
     this.window = new Float64Array(3 * this.size);
     this.#filter = new Cfc60(rate);
-    this.#gain = this.#filter.gain ** 2;
+    this.#gain = this.#filter.gain * this.#filter.gain;
   }
 
   /** More than the filter can make of samples that lie between `low` and `high`. */

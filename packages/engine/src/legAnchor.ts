@@ -1,10 +1,8 @@
 /** An anchor of several legs that meet at a master point, which moves under legs, lines and weight. */
 import { GRAVITY } from "./constants.ts";
 import type { LineEnd } from "./lineEnds.ts";
+import { hypot } from "./portable/index.ts";
 import type { LegRest } from "./statics/legs.ts";
-
-/** Mass of a master point when the problem gives none [kg]. */
-export const MASTER_MASS = 0.5;
 
 /** An anchor's master point on its legs. */
 export class LegAnchor {
@@ -84,7 +82,7 @@ export class LegAnchor {
   legStored(k: number): number {
     if (!this.whole[k]) return 0;
     const { leg, rock, length } = this.legs[k]!;
-    const beyond = Math.hypot(rock[0] - this.state[0]!, rock[1] - this.state[1]!, rock[2] - this.state[2]!) - length;
+    const beyond = hypot(rock[0] - this.state[0]!, rock[1] - this.state[1]!, rock[2] - this.state[2]!) - length;
     return beyond > 0 ? 0.5 * leg.stiffness * beyond * beyond : 0;
   }
 }

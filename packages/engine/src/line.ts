@@ -2,7 +2,7 @@
 import type { LineKernel } from "./lineKernel.ts";
 import { COLUMN, COLUMNS, HEAD, HEAD_SIZE, pitchFor, RUN, runSize, TINY } from "./lineLayout.ts";
 import { branchStiffness, maxwellStep } from "./maxwell.ts";
-import { buildMesh, type Place } from "./mesh.ts";
+import { buildMesh, type Place, type SizeOf } from "./mesh.ts";
 import type { LineMake, Material } from "./problem.ts";
 import { type TensionCurve, tensionCurve } from "./tensionCurve.ts";
 
@@ -58,6 +58,9 @@ export function plainLine(make: LineMake, naturalLength: number, elements: numbe
 /** Numbers of kernel memory up to the end of a line. */
 export const endOf = (line: Line): number => line.head + HEAD_SIZE;
 
+/** An end element below this share of the element size is there only because the walker stands so close to an anchor [-]. */
+const SHORT = 0.39;
+
 type LineDraft = Omit<Line, "base" | "pitch" | "runsAt" | "runPitch" | "head">;
 
 export function draftLine(
@@ -67,6 +70,7 @@ export function draftLine(
   size: number,
   places: readonly Place[],
   split: number | undefined,
+  sizeOf?: SizeOf,
 ): LineDraft {
   const sections = sectionsOf(make);
   const edges = [
@@ -74,7 +78,7 @@ export function draftLine(
     ...(make.weakZones ?? []).flatMap(({ from, to }) => [from, to]),
   ];
   const inner = [...places, ...edges.map((at) => ({ at, rank: 3 }))].filter(({ at }) => at > 0 && at < 1);
-  const mesh = buildMesh(naturalLength, size, inner, split);
+  const mesh = buildMesh(naturalLength, size, inner, split, sizeOf);
   const { fractions } = mesh;
   const elements = fractions.length - 1;
   const lengths = Float64Array.from(
@@ -93,7 +97,7 @@ export function draftLine(
     seam,
     nodeAt: mesh.nodeAt,
     runs: groupRuns(materials, lengths),
-    masses: lumpMasses(materials, lengths),
+    masses: lumpMasses(materials, lengths, size),
     strengths: Float64Array.from({ length: elements }, (_, e) => strengthAt(make, fractions[e]!, fractions[e + 1]!)),
   };
 }
@@ -134,14 +138,20 @@ function groupRuns(materials: readonly Material[], lengths: Float64Array): Run[]
 }
 const sameLength = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-9 * Math.max(a, b);
 
-/** Half of each element's mass at each of its nodes [kg]. */
-function lumpMasses(materials: readonly Material[], lengths: Float64Array): Float64Array {
+/**
+ * Half of each element's mass at each of its nodes; at the ends at least as much as an even element of this size has [kg]. What
+ * that adds beside a short element lies in an anchor, and is some grams when the line comes off it.
+ */
+function lumpMasses(materials: readonly Material[], lengths: Float64Array, size: number): Float64Array {
   const masses = new Float64Array(materials.length + 1);
   for (let e = 0; e < materials.length; e++) {
     const half = 0.5 * materials[e]!.mass * lengths[e]!;
     masses[e] = masses[e]! + half;
     masses[e + 1] = masses[e + 1]! + half;
   }
+  const last = materials.length - 1;
+  if (lengths[0]! < SHORT * size) masses[0] = 0.5 * materials[0]!.mass * size;
+  if (lengths[last]! < SHORT * size) masses[last + 1] = 0.5 * materials[last]!.mass * size;
   return masses;
 }
 
@@ -199,7 +209,8 @@ export function loadLine(line: Line, kernel: LineKernel, step: number): void {
     m[at + RUN.cubics] = run.curve.cubics.length / 5;
     m[at + RUN.stiffnessSum] = coefficients.stiffness.reduce((sum, b) => sum + b, 0);
     m[at + RUN.halfLength] = 0.5 * run.elementLength;
-    m[at + RUN.turn] = run.elementLength > 0 ? (0.5 * (step / run.elementLength)) ** 2 : 0;
+    const turn = run.elementLength > 0 ? 0.5 * (step / run.elementLength) : 0;
+    m[at + RUN.turn] = turn * turn;
     m[at + RUN.one] = 1;
     m[at + RUN.half] = 0.5;
     m[at + RUN.tiny] = TINY;

@@ -6,6 +6,7 @@ import { GRAVITY } from "./constants.ts";
 import type { Line } from "./line.ts";
 import { COLUMN, HEAD, RUN } from "./lineLayout.ts";
 import { anchorOf, chordDirection } from "./model.ts";
+import { hypot } from "./portable/index.ts";
 import type { Problem } from "./problem.ts";
 import { energyAt, slopeAt, tensionAt } from "./tensionCurve.ts";
 
@@ -144,7 +145,9 @@ export class LineEnd {
   }
 
   stored(): number {
-    return this.kind === "spring" ? 0.5 * this.#stiffness * this.offset() ** 2 : 0;
+    if (this.kind !== "spring") return 0;
+    const offset = this.offset();
+    return 0.5 * this.#stiffness * offset * offset;
   }
 
   /**
@@ -211,6 +214,6 @@ export class LineEnd {
     const x = this.line.base + this.#element;
     const { pitch } = this.line;
     const m = this.#m;
-    return Math.hypot(m[x + 1]! - m[x]!, m[x + pitch + 1]! - m[x + pitch]!, m[x + 2 * pitch + 1]! - m[x + 2 * pitch]!);
+    return hypot(m[x + 1]! - m[x]!, m[x + pitch + 1]! - m[x + pitch]!, m[x + 2 * pitch + 1]! - m[x + 2 * pitch]!);
   }
 }

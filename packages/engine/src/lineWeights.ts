@@ -65,3 +65,22 @@ export function weighLine(out: LineWeights, low: number, high: number): void {
   out.d[1] = d1;
   out.d[2] = d2;
 }
+
+/**
+ * Node coordinate whose weighted place is this fraction of the line's natural length. Beside an element of another length it is not
+ * the coordinate between the two nodes around the place: the curve's weights reach over three.
+ */
+export function coordinateAt(fractions: Float64Array, fraction: number): number {
+  const weights = makeWeights();
+  let low = 0;
+  let high = fractions.length - 1;
+  for (let i = 0; i < 60; i++) {
+    weights.xi = 0.5 * (low + high);
+    weighLine(weights, 0, fractions.length - 1);
+    let place = 0;
+    for (let k = 0; k < 3; k++) place += weights.w[k]! * fractions[weights.node + k]!;
+    if (place < fraction) low = weights.xi;
+    else high = weights.xi;
+  }
+  return 0.5 * (low + high);
+}

@@ -5,6 +5,8 @@
  * Kept as r = q − B·ε, which needs no last strain:  T = T_eq(ε) + ΣB·ε + Σr,  then  r ← A·r − (1 − A)·B·ε.
  * All of r belong to one step size; a new step size needs r derived anew from q.
  */
+
+import { exp, expm1 } from "./portable/index.ts";
 import type { Branch } from "./problem.ts";
 
 export interface MaxwellStep {
@@ -26,12 +28,12 @@ export function maxwellStep(branches: readonly Branch[], step: number): MaxwellS
   const count = branches.length;
   const make = (value: (stiffness: number, time: number) => number) =>
     Float64Array.from(branches, ([stiffness, time]) => value(stiffness, time));
-  const stiffnessOf = (e: number, tau: number) => (e * tau * -Math.expm1(-step / tau)) / step;
+  const stiffnessOf = (e: number, tau: number) => (e * tau * -expm1(-step / tau)) / step;
   return {
     count,
-    decay: make((_, tau) => Math.exp(-step / tau)),
+    decay: make((_, tau) => exp(-step / tau)),
     stiffness: make(stiffnessOf),
-    release: make((e, tau) => -Math.expm1(-step / tau) * stiffnessOf(e, tau)),
+    release: make((e, tau) => -expm1(-step / tau) * stiffnessOf(e, tau)),
     loss: make((e, tau) => step / (e * tau)),
     compliance: make((e) => 1 / (2 * e)),
   };

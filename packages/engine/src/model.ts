@@ -4,8 +4,10 @@
  */
 import { draftLine, endOf, type Line, placeLine, sectionsOf, stepLimit } from "./line.ts";
 import { branchStiffness } from "./maxwell.ts";
+import { hypot } from "./portable/index.ts";
 import type { Anchor, LineMake, Material, Problem } from "./problem.ts";
 import type { Accuracy } from "./recording.ts";
+import { tailSizes } from "./tails.ts";
 import { strainAt, type TensionCurve, tensionCurve } from "./tensionCurve.ts";
 
 /** Nodes that move as one until they part. `main` is a node of the main line, `backup` of the backup. */
@@ -27,8 +29,19 @@ export interface Model {
   readonly start: number;
   readonly size: number;
   readonly step: number;
+  readonly limits: StepLimits;
   /** Numbers of kernel memory the lines need. */
   readonly memory: number;
+}
+
+/** Longest stable step of every part by itself; infinite where there is none [s]. */
+export interface StepLimits {
+  readonly main: number;
+  readonly backup: number;
+  /** Of the ring on the leash. */
+  readonly leash: number;
+  /** Of master points on their legs. */
+  readonly anchors: number;
 }
 
 /** Element size per accuracy at spans that allow it, and the least number of elements on a line. */
@@ -49,6 +62,8 @@ const RECOIL = 0.055;
  * a catch lean to one side of the converged ones.
  */
 const LONGEST_BACKUP = 1.2;
+/** Mass of a master point when the problem gives none [kg]. */
+export const MASTER_MASS = 0.5;
 
 export interface ModelOptions {
   readonly accuracy?: Accuracy;
@@ -59,7 +74,7 @@ export interface ModelOptions {
 }
 
 export function chordOf(problem: Problem): number {
-  return Math.hypot(problem.span, problem.rise);
+  return hypot(problem.span, problem.rise);
 }
 
 /** Builds the model of a checked problem. */
@@ -75,12 +90,13 @@ export function buildModel(problem: Problem, options: ModelOptions = {}): Model 
   const cutAt = problem.cut?.at;
   const innerCut = cutAt !== undefined && cutAt > 0 && cutAt < 1 ? cutAt : undefined;
   const mainPlaces = [
-    { at: problem.walker.at, rank: 1 },
+    { at: problem.walker.at, rank: 0 },
     ...shared,
-    ...(innerCut === undefined ? [] : [{ at: innerCut, rank: 0 }]),
+    ...(innerCut === undefined ? [] : [{ at: innerCut, rank: 1 }]),
   ];
   const mainLength = mainNaturalLength(problem);
-  const mainDraft = draftLine("main", problem.main, mainLength, size, mainPlaces, innerCut);
+  const sizeOf = tailSizes(problem, { size, standard: Math.min(SIZE.standard.size, chord / SIZE.standard.least) });
+  const mainDraft = draftLine("main", problem.main, mainLength, size, mainPlaces, innerCut, sizeOf);
   const main = placeLine(mainDraft, 0);
   const backupDraft =
     problem.backup &&
@@ -97,25 +113,29 @@ export function buildModel(problem: Problem, options: ModelOptions = {}): Model 
     ? couplings.map(({ kind, at, strength }) => ({
         kind,
         at,
-        main: sideOfSeam(main, main.nodeAt(at), at, problem.walker.at),
+        main: nodeBesideCut(main, problem, at),
         backup: backup.nodeAt(at),
         strength: strength ?? Number.POSITIVE_INFINITY,
       }))
     : [];
   const leash = { material: problem.leash.material, curve: tensionCurve(problem.leash.material.curve) };
-  const step =
-    (options.stepShare ?? 1) *
-    stepShareOf(problem) *
-    Math.min(stepLimit(main), backup ? stepLimit(backup) : Number.POSITIVE_INFINITY, leashLimit(problem, leash.curve));
+  const limits = {
+    main: stepLimit(main),
+    backup: backup ? stepLimit(backup) : Number.POSITIVE_INFINITY,
+    leash: leashLimit(problem, leash.curve),
+    anchors: anchorLimit(problem, backup ? [main, backup] : [main]),
+  };
+  const step = (options.stepShare ?? 1) * stepShareOf(problem) * Math.min(...Object.values(limits));
   return {
     problem,
     main,
     backup,
     joints,
     leash,
-    start: main.nodeAt(problem.walker.at),
+    start: nodeBesideCut(main, problem, problem.walker.at),
     size,
     step,
+    limits,
     memory: endOf(backup ?? main),
   };
 }
@@ -136,12 +156,17 @@ function backupScale(problem: Problem): number {
 }
 
 /** Speed of a fast axial pull at the stiffest place of the curve [m/s]. */
-const waveSpeed = (material: Material): number =>
+export const waveSpeed = (material: Material): number =>
   Math.sqrt((tensionCurve(material.curve).maxSlope + branchStiffness(material.branches)) / material.mass);
 
-/** A joint at the cut itself stays with the piece that carries the walker. */
-function sideOfSeam(line: Line, node: number, at: number, walkerAt: number): number {
-  return node === line.seam && walkerAt > at ? node + 1 : node;
+/**
+ * Node of a place on the main line. What shares its node with the cut is on the side of it where the problem has it; what is at the
+ * cut itself stays with the piece that carries the walker.
+ */
+function nodeBesideCut(main: Line, { walker, cut }: Problem, at: number): number {
+  const node = main.nodeAt(at);
+  if (node !== main.seam || cut === undefined) return node;
+  return (at === cut.at ? walker.at : at) > cut.at ? node + 1 : node;
 }
 
 /** Natural length of the main line, such that straight and weightless it carries its pretension [m]. */
@@ -160,6 +185,24 @@ export function mainNaturalLength(problem: Problem): number {
 function leashLimit(problem: Problem, curve: TensionCurve): number {
   const stiffness = (curve.maxSlope + branchStiffness(problem.leash.material.branches)) / problem.leash.length;
   return 2 / Math.sqrt((2 * stiffness) / problem.ring.mass);
+}
+
+/** Master points on their legs and the lines' end elements [s]. */
+function anchorLimit(problem: Problem, lines: readonly Line[]): number {
+  let limit = Number.POSITIVE_INFINITY;
+  for (const end of ["A", "B"] as const) {
+    const { legs, mass } = anchorOf(problem, end);
+    if (!legs) continue;
+    let stiffness = legs.reduce((sum, leg) => sum + leg.stiffness, 0);
+    let moved = mass ?? MASTER_MASS;
+    for (const { runs, masses } of lines) {
+      const run = end === "A" ? runs[0]! : runs.at(-1)!;
+      stiffness += (2 * (run.curve.maxSlope + run.stiffness)) / run.elementLength;
+      moved += masses.at(end === "A" ? 0 : -1)!;
+    }
+    limit = Math.min(limit, 2 / Math.sqrt(stiffness / moved));
+  }
+  return limit;
 }
 
 /** The direction A → B at rest. */

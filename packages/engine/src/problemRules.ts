@@ -1,6 +1,7 @@
 /** What every field of a problem file must be. */
 import { type Checker, number, oneOf, type Rule, text } from "./checker.ts";
 import { MOST_BRANCHES } from "./lineLayout.ts";
+import { hypot } from "./portable/index.ts";
 
 const length = number("a length above 0, in metres", { above: 0, to: 1e5 });
 const strength = number("a strength above 0, in newtons", { above: 0 });
@@ -92,7 +93,7 @@ const position: Rule = (check, path, value) => {
     !Array.isArray(value) ||
     value.length !== 3 ||
     !value.every(Number.isFinite) ||
-    Math.hypot(...(value as number[])) < 0.01
+    hypot(...(value as [number, number, number])) < 0.01
   ) {
     check.fault(path, value, "a place [x, y, z] in metres, at least 1 cm from the master point");
   }

@@ -3,6 +3,8 @@
  * Nothing is guessed or clamped; unknown keys are refused.
  */
 import { Checker } from "./checker.ts";
+import { limitIssues } from "./limits.ts";
+import { hypot } from "./portable/index.ts";
 import type { Problem } from "./problem.ts";
 import { checkFields } from "./problemRules.ts";
 import type { ProblemIssue } from "./recording.ts";
@@ -54,6 +56,7 @@ function checkTogether(check: Checker, problem: Problem): void {
   checkSize(check, problem);
   checkLoads(check, problem);
   checkLegs(check, problem);
+  if (check.issues.length === 0) check.issues.push(...limitIssues(problem));
 }
 
 /** Element size that the limit reckons with, the fine mesh's [m], and what a recording of it may take: elements × seconds. */
@@ -61,7 +64,7 @@ const FINEST = 0.25;
 const MOST_ELEMENT_SECONDS = 1_000_000;
 
 function checkSize(check: Checker, { span, rise, backup, duration }: Problem): void {
-  const chord = Math.hypot(span, rise);
+  const chord = hypot(span, rise);
   const length = chord * (backup ? 2 + backup.slack : 1);
   const elements = Math.ceil(length / FINEST);
   if (elements * duration <= MOST_ELEMENT_SECONDS) return;

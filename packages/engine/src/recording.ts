@@ -144,7 +144,7 @@ export type RunResult =
   | { readonly ok: true; readonly recording: Recording }
   | {
       readonly ok: false;
-      readonly reason: "diverged" | "audit" | "equilibrium" | "cancelled";
+      readonly reason: "diverged" | "audit" | "equilibrium" | "limits" | "cancelled";
       readonly message: string;
     };
 

@@ -18,8 +18,6 @@ const STEADY = 0.5;
 export interface ContactMake {
   /** [N/m] */
   readonly stiffness: number;
-  /** [N·s/m] */
-  readonly damping: number;
   /** Node coordinate of the ring at rest. */
   readonly xi: number;
   /** [s] */
@@ -55,7 +53,6 @@ export class RingContact {
   #stuck = 0;
   #sliding = 0;
   #rubbed = 0;
-  #mobility = 1;
   readonly #normal = new Float64Array(3);
   readonly #tangent = new Float64Array(3);
   readonly #m: Float64Array;
@@ -66,9 +63,11 @@ export class RingContact {
   readonly #clearance: number;
   readonly #friction: number;
   readonly #stiffness: number;
-  readonly #damping: number;
+  /** Mass of the line per length [kg/m]. */
+  readonly #linearMass: number;
+  /** Damping of this step, as it acts at the end of it [N·s/m]. */
+  #damping = 0;
   readonly #ringMass: number;
-  readonly #natural: number;
 
   constructor(
     line: Line,
@@ -84,9 +83,8 @@ export class RingContact {
     this.#clearance = ring.clearance;
     this.#friction = ring.friction;
     this.#stiffness = make.stiffness;
-    this.#damping = make.damping;
+    this.#linearMass = line.masses.reduce((sum, mass) => sum + mass, 0) / line.naturalLength;
     this.#ringMass = ring.mass;
-    this.#natural = line.naturalLength / line.elements;
   }
 
   /** What pushing apart took at the last positions, less what the spring holds: damping, and sliding along a bent line [J]. */
@@ -143,9 +141,13 @@ export class RingContact {
     const beyond = distance - this.#clearance;
     const spring = this.#stiffness * beyond;
     const mobility = 1 / this.#ringMass + w0 * w0 * m[IM]! + w1 * w1 * m[IM + 1]! + w2 * w2 * m[IM + 2]!;
-    this.#mobility = mobility;
-    // The damper is taken at the end of the step, which keeps it stable however strong it is.
-    let N = spring + (this.#damping * opening) / (1 + this.#damping * step * mobility);
+    // A point that is moved across a string sends waves both ways, which resists with 2·√(T·μ). The spread contact radiates less
+    // than a point does; a damper of √(T·μ) stands for that, at the tension that there is: a slack line radiates nothing. It is taken
+    // at the end of the step, which keeps it stable however strong it is.
+    const pull = 0.5 * (Math.max(m[at + COLUMN.T * pitch]!, 0) + Math.max(m[at + COLUMN.T * pitch + 1]!, 0));
+    const damping = Math.sqrt(pull * this.#linearMass);
+    this.#damping = damping / (1 + damping * step * mobility);
+    let N = spring + this.#damping * opening;
     if (N < 0) N = 0;
     this.force = N;
     this.stored = 0.5 * spring * beyond;
@@ -181,8 +183,7 @@ export class RingContact {
    */
   #rub(): void {
     const most = this.#friction * this.force;
-    const damper = (this.#damping * this.#sliding) / (1 + this.#damping * this.#step * this.#mobility);
-    let F = -this.#stiffness * this.#stuck - damper;
+    let F = -this.#stiffness * this.#stuck - this.#damping * this.#sliding;
     if (F > most) F = most;
     else if (F < -most) F = -most;
     if (this.#stuck * this.#stiffness > most) this.#stuck = most / this.#stiffness;
@@ -282,7 +283,9 @@ export class RingContact {
       square += tangent * tangent;
       speed += relative * relative;
     }
-    const most = ((1.5 * Math.sqrt(speed) + FOLLOW) * this.#step) / this.#natural;
+    const { lengths } = this.line;
+    const natural = 0.5 * (lengths[weights.node]! + lengths[weights.node + 1]!);
+    const most = ((1.5 * Math.sqrt(speed) + FOLLOW) * this.#step) / natural;
     // Far from a sharp bend's inside the nearest point is no minimum; there the step is kept short.
     let move = along / (Math.max(square - bent, STEADY * square) + 1e-12);
     if (move > most) move = most;

@@ -11,19 +11,20 @@ import { Feet } from "./feet.ts";
 import { groundHeight } from "./groundProfile.ts";
 import { Joints } from "./joints.ts";
 import { Leash } from "./leash.ts";
-import { LegAnchor, MASTER_MASS } from "./legAnchor.ts";
+import { LegAnchor } from "./legAnchor.ts";
 import { type Line, loadLine } from "./line.ts";
 import { LineEnd } from "./lineEnds.ts";
 import type { LineKernel } from "./lineKernel.ts";
 import { fastestKernel } from "./lineKernelWasm.ts";
 import { HEAD } from "./lineLayout.ts";
 import { lostNode, placeAtRest } from "./lineState.ts";
-import { anchorOf, buildModel, type Model, type ModelOptions } from "./model.ts";
+import { anchorOf, buildModel, MASTER_MASS, type Model, type ModelOptions } from "./model.ts";
+import { hypot } from "./portable/index.ts";
 import type { Problem } from "./problem.ts";
 import { Recorder, recorderMemory } from "./recorder.ts";
 import type { RunEvent } from "./recording.ts";
 import { RingContact } from "./ringContact.ts";
-import { contactDamping, restAtStart, type StartRest } from "./statics/start.ts";
+import { restAtStart, type StartRest } from "./statics/start.ts";
 
 export interface SimulationOptions extends ModelOptions {
   /** Makes the kernel on memory of so many numbers; the fastest available by default. */
@@ -43,7 +44,7 @@ export class Simulation {
   readonly options: SimulationOptions;
   readonly rest: StartRest;
   readonly recorder: Recorder;
-  readonly ledger = new LedgerKeeper();
+  readonly ledger: LedgerKeeper;
   readonly events: RunEvent[] = [];
   readonly joints: Joints;
   readonly leash: Leash;
@@ -88,11 +89,11 @@ export class Simulation {
     this.#ring.set(this.rest.ring);
     this.#walker.set(this.rest.walker);
     this.startHeight = this.#walker[2]!;
+    this.ledger = new LedgerKeeper(problem.walker.mass * GRAVITY);
     this.#contacts = this.#lines.map(
       (line, k) =>
         new RingContact(line, m, problem.ring, {
           stiffness: k === 0 ? this.rest.contact.main : this.rest.contact.backup,
-          damping: contactDamping(this.model, line),
           xi: k === 0 ? this.rest.xiMain : this.rest.xiBackup,
           step,
         }),
@@ -301,7 +302,7 @@ export class Simulation {
       this.#note({ time: this.time, kind: "ringOff", part: line.name, position: this.#at(this.#ring) });
     }
     if (this.problem.ground && walker[2]! <= groundHeight(this.problem.ground, walker[0]!)) {
-      const speed = Math.hypot(walker[3]!, walker[4]!, walker[5]!);
+      const speed = hypot(walker[3]!, walker[4]!, walker[5]!);
       this.lowest = Math.min(this.lowest, walker[2]!);
       this.lowestTime = this.time;
       this.#note({ time: this.time, kind: "ground", part: "walker", value: speed, position: this.#at(walker) });

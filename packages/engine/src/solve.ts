@@ -1,6 +1,7 @@
 /** The engine's front door: whole runs and statics of a checked problem, with trouble returned as an outcome. */
 import { SIGNAL_RATE } from "./constants.ts";
 import { AUDIT_LIMIT } from "./energyLedger.ts";
+import { limitIssues } from "./limits.ts";
 import { buildModel, type ModelOptions } from "./model.ts";
 import type { Problem } from "./problem.ts";
 import { peakOf } from "./recorder.ts";
@@ -28,11 +29,14 @@ function runOnce(problem: Problem, options: SimulationOptions): RunResult {
   return resultOf(started.run);
 }
 
-/** Builds a run, or says why there is no rest to start from. */
+/** Builds a run, or says why there is no rest to start from, or why it would be stiffer or longer than what is run here. */
 export function startRun(
   problem: Problem,
   options: SimulationOptions = {},
 ): { readonly ok: true; readonly run: Simulation } | Extract<RunResult, { ok: false }> {
+  const [issue] = limitIssues(problem, options);
+  if (issue)
+    return { ok: false, reason: "limits", message: `${issue.path}: ${issue.got}; expected: ${issue.expected}` };
   try {
     return { ok: true, run: new Simulation(problem, options) };
   } catch (error) {

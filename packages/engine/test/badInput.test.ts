@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { readProblem } from "../src/index.ts";
+import { estimateCost, type Problem, readProblem, simulate } from "../src/index.ts";
 import { NoEquilibrium, settled } from "../src/statics/start.ts";
-import { CUT, FALL } from "./rigs.ts";
+import { CUT, FALL, run } from "./rigs.ts";
 
 /** A copy of a problem with one value put elsewhere. */
 function changed(path: string, value: unknown, problem: object = CUT): unknown {
@@ -215,5 +215,90 @@ describe("a rig that finds no rest", () => {
     };
     expect(() => settled(stuck)).toThrow(NoEquilibrium);
     expect(() => settled(stuck)).toThrow(/12\.3 N out of balance at the backup at 0\.250/);
+  });
+});
+
+describe("what no machine can step is refused before it runs", () => {
+  const steep = (curve: readonly (readonly [number, number])[]) =>
+    changed("leash.material", { mass: 0.08, curve, branches: [] });
+
+  it("a leash whose curve has a step in it", () => {
+    const input = steep([
+      [0, 0],
+      [0.1, 100],
+      [0.1001, 40_000],
+      [0.2, 50_000],
+    ]);
+    expect(faults(input)).toMatchObject([{ path: "leash.material", got: expect.stringContaining("km/s") }]);
+    expect(simulate(input as Problem)).toMatchObject({ ok: false, reason: "limits" });
+  });
+
+  it("branches stiffer than any fibre, in a section of a line", () => {
+    const { material } = CUT.main;
+    const stiff = { ...material, mass: 0.002, branches: [[8e8, 0.003]] };
+    const main = {
+      pretension: 2500,
+      sections: [
+        { to: 0.5, material },
+        { to: 1, material: stiff },
+      ],
+    };
+    expect(faults({ ...CUT, main })).toMatchObject([{ path: "main.sections[1].material" }]);
+  });
+
+  it.each([
+    ["a ring of no mass to speak of", changed("ring.mass", 1e-16), "ring.mass"],
+    [
+      "legs stiffer than any steel",
+      changed("anchors", {
+        A: {
+          mass: 0.5,
+          legs: [
+            { rock: [-1, 0.5, 0], stiffness: 1e20 },
+            { rock: [-1, -0.5, 0], stiffness: 1e20 },
+          ],
+        },
+      }),
+      "anchors",
+    ],
+  ])("%s", (_, input, path) => {
+    expect(faults(input)).toMatchObject([{ path, expected: expect.stringContaining("steps") }]);
+  });
+
+  it("but the stiffest webbing there is, on the longest line that fits into memory, is not", () => {
+    const hmpe = {
+      mass: 0.02,
+      curve: [
+        [0, 0],
+        [0.01, 10_000],
+      ],
+      branches: [[1e6, 0.003]],
+    };
+    const main = { pretension: 2500, material: hmpe };
+    expect(faults({ ...CUT, span: 1000, main, duration: 60 })).toEqual([]);
+  });
+
+  it("the cost of a run is told beforehand: so many steps on so many elements", () => {
+    const cost = estimateCost(CUT);
+    const { mesh } = run(CUT, {});
+    expect(cost.elements).toBe(mesh.elements);
+    expect(cost.step).toBe(mesh.step);
+    expect(Math.abs(cost.steps - mesh.steps)).toBeLessThanOrEqual(1);
+    expect(cost.elementSteps).toBe(cost.elements * cost.steps);
+    expect(estimateCost(CUT, { accuracy: "fine" }).elementSteps / cost.elementSteps).toBeGreaterThan(3.5);
+  });
+});
+
+describe("a leg anchor stiffer than the lines", () => {
+  it("shortens the step instead of blowing up", () => {
+    const legs = [
+      { rock: [-1, 0.5, 0], stiffness: 1e9 },
+      { rock: [-1, -0.5, 0], stiffness: 1e9 },
+    ] as const;
+    const result = simulate(
+      { ...CUT, anchors: { A: { mass: 0.5, legs } }, cut: { at: 1, time: 0.05 }, duration: 0.3 },
+      { accuracy: "quick" },
+    );
+    expect(result).toMatchObject({ ok: true });
   });
 });

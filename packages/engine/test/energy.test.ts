@@ -1,7 +1,7 @@
 /** Energy accounted for where lines whip, go slack and snap taut, and where joints lie close together. */
 import { describe, expect, it } from "vitest";
 import { type Problem, resultOf, startRun } from "../src/index.ts";
-import { CUT } from "./rigs.ts";
+import { CUT, run, webbing } from "./rigs.ts";
 
 /** What a ledger may miss, as a share of the energy moved. */
 const BALANCE = 1e-4;
@@ -29,5 +29,19 @@ describe("the energy of a cut rig", () => {
     const { imbalance, created } = ledgerOf(taped);
     expect(imbalance).toBeLessThan(BALANCE);
     expect(created).toBeLessThan(BALANCE);
+  });
+});
+
+describe("a rig at rest", () => {
+  it.each([20, 60])("of %f m with the walker hanging in the middle stays there, and its energy balances", (span) => {
+    const { cut: _, backup: __, ...still } = CUT;
+    const walker = { mass: 80, at: 0.5, tieIn: 1, lateral: 0 };
+    for (const strain of [0.04, 0.01]) {
+      const main = { pretension: 2500, material: webbing(0.04, strain) };
+      const { energy } = run({ ...still, span, main, walker, ring: { ...still.ring, friction: 0 }, duration: 10 });
+      expect(Math.max(energy.imbalance, energy.created)).toBeLessThan(1e-6);
+      // A hundredth of the walker's weight over a centimetre.
+      expect(energy.moved).toBeCloseTo(7.845, 3);
+    }
   });
 });

@@ -1,67 +1,59 @@
-/** What the runner offers, the same in-process and across a worker boundary. Errors cross as data. */
+/** What the runner offers, the same in the caller's thread and across a worker boundary. Errors cross as data. */
 import type {
   Accuracy,
-  BreakTest,
+  Assessed,
   Chances,
   ChancesOptions,
-  Outcome,
-  Rig,
+  Found,
+  SearchOptions,
+  StudyProgress,
   WhatIf,
   WhatIfRun,
 } from "@secondline/scenarios";
+import type { Failure } from "./failure.ts";
 
-export interface Progress {
-  /** Share done, 0 to 1 [-]. */
-  readonly done: number;
-  /** What is being computed, in words. */
-  readonly doing: string;
+/** How far a request is: facts, no words. */
+export type Progress = StudyProgress;
+
+interface Asked {
+  /** By which it is cancelled. A second request under the same id takes the place of the first. */
+  readonly id: string;
+  readonly assessed: Assessed;
+  /** Gives way to what others ask for: layouts beside the rig that is edited, say. */
+  readonly background?: boolean;
 }
 
-/** One what-if, with its recording. `estimate` adds a second mesh and a ± to the peaks. */
-export interface RunRequest {
-  readonly id: string;
-  readonly rig: Rig;
+/** One what-if with its recording, for the eye; it goes before everything else that waits. */
+export interface RunRequest extends Asked {
   readonly whatIf: WhatIf;
   readonly accuracy: Accuracy;
+  /** Run again on another mesh, to see how far the peaks depend on it. */
   readonly estimate?: boolean;
-  /** Simulated time [s]; default: long enough for the deepest drop, at least 4. */
+  /** Simulated time [s]; default: long enough for the deepest drop. */
   readonly duration?: number;
-  /** Own break tests, in place of published factors where there are some. */
-  readonly breakTests?: readonly BreakTest[];
 }
 
-/** The full set of what-ifs of a rig, or the ones given. */
-export interface StudyRequest {
-  readonly id: string;
-  readonly rig: Rig;
-  readonly whatIfs?: readonly WhatIf[];
-  /** Without `whatIfs`: the full set, or the few that usually govern; default full. */
-  readonly size?: "quick" | "full";
-  readonly accuracy: Accuracy;
-  /** Run what governs on a second mesh too and give every load a ±. */
-  readonly estimate?: boolean;
-  /** Keep thinned-out forces of every run, for plots and the report. */
-  readonly traces?: boolean;
-  /** Own break tests, in place of published factors where there are some. */
-  readonly breakTests?: readonly BreakTest[];
-}
+/** The search for a rig's worst events. */
+export type StudyRequest = Asked & SearchOptions;
 
 /** How likely parts are to fail, and to be first, in one what-if: many runs, then many draws. */
-export type ChancesRequest = ChancesOptions & { readonly id: string; readonly rig: Rig };
+export type ChancesRequest = Asked & ChancesOptions;
 
-export type Answer<T> =
-  | { readonly ok: true; readonly value: T }
-  | { readonly ok: false; readonly reason: "cancelled" | "failed"; readonly message: string };
+export type Answer<T> = { readonly ok: true; readonly value: T } | ({ readonly ok: false } & Failure);
+
+type OnProgress = (progress: Progress) => void;
 
 export interface RunnerService {
-  run(request: RunRequest, onProgress?: (progress: Progress) => void): Promise<Answer<WhatIfRun>>;
-  study(request: StudyRequest, onProgress?: (progress: Progress) => void): Promise<Answer<Outcome>>;
-  /** Stops a run or study; its promise answers `cancelled`. */
+  run(request: RunRequest, onProgress?: OnProgress): Promise<Answer<WhatIfRun>>;
+  study(request: StudyRequest, onProgress?: OnProgress): Promise<Answer<Found>>;
+  chances(request: ChancesRequest, onProgress?: OnProgress): Promise<Answer<Chances>>;
+  /** Stops a request; its promise answers `cancelled` at once. */
   cancel(id: string): Promise<void>;
+  /** Starts no further run of a study until `resume`; the runs that are being made are finished. */
+  pause(id: string): Promise<void>;
+  resume(id: string): Promise<void>;
+  /** Sets how many runs are made at a time. */
+  setJobs(jobs: number): Promise<void>;
 }
 
-/** What both runners offer besides. */
-export interface ChancesService {
-  /** Cancelled by its id, like a run. */
-  chances(request: ChancesRequest, onProgress?: (progress: Progress) => void): Promise<Answer<Chances>>;
-}
+export type ChancesService = Pick<RunnerService, "chances" | "cancel">;

@@ -1,7 +1,5 @@
 /** Drives a computation to its end; every progress it reported goes to `seen`. */
-import type { StudyProgress } from "../src/index.ts";
-
-export function finish<T>(work: Generator<StudyProgress, T, void>, seen: StudyProgress[] = []): T {
+export function finish<P, T>(work: Generator<P, T, void>, seen: P[] = []): T {
   let step = work.next();
   while (!step.done) {
     seen.push(step.value);

@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
-import { rigStrengths, runWhatIf } from "../src/index.ts";
-import { overloadedLines, webbingLoads } from "../src/loads.ts";
+import { assessRig, rigStrengths, runWhatIf } from "../src/index.ts";
+import { overloadedLines, webbingLoads } from "../src/run/loads.ts";
 import { finish } from "./finish.ts";
 import { testRig } from "./testRig.ts";
 
@@ -9,8 +9,8 @@ const long = { ...testRig, span: 150, ground: [[0, -80] as const, [150, -80] as 
 
 it("reads the webbing of a line of 150 m through the same filter as its ends", () => {
   const whatIf = { kind: "mainFails", at: 0.5, cutAt: 0, walker: "hanging" } as const;
-  const { outcome, recording } = finish(runWhatIf(long, whatIf, { accuracy: "standard", duration: 10 }));
-  expect(outcome.problem).toBeUndefined();
+  const { outcome, recording } = finish(runWhatIf(assessRig(long), whatIf, { accuracy: "standard", duration: 10 }));
+  expect(outcome.trouble).toBeUndefined();
   const { elementPeaks, peaks, frames } = recording!;
   expect(frames.rate).toBeLessThan(600);
   const strengths = rigStrengths(long);

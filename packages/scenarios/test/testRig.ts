@@ -63,5 +63,7 @@ export const testRig: Rig = {
   },
   harness: { rated: rated(15_000) },
   walker: { mass: 80, tieIn: 1, lateral: 0.3 },
+  requiredAfterFailure: 1.5,
+  requiredClearance: 1,
   requiredFactor: { value: 2, basis: { kind: "common practice", note: "no source" } },
 };

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { rigStrengths } from "../src/index.ts";
-import { toProblem } from "../src/toProblem.ts";
+import { type GoodRun, rigStrengths } from "../src/index.ts";
+import { toProblem } from "../src/run/toProblem.ts";
 import { testRig } from "./testRig.ts";
 
 const strengths = rigStrengths(testRig);
@@ -25,8 +25,10 @@ describe("the engine's problem for a what-if", () => {
 
   it("cuts during a catch at the time it is given, and not without one", () => {
     const caught = { kind: "mainFails", at: 0.5, cutAt: 1, walker: "caught" } as const;
-    expect(problem(caught, { cutTime: 1.2 }).cut).toEqual({ at: 1, time: 1.2 });
-    expect(() => problem(caught)).toThrow(/time of the catch/);
+    const before = { catchTime: 1.2 } as GoodRun;
+    expect(problem(caught, { before }).cut).toEqual({ at: 1, time: 1.2 });
+    expect(problem({ ...caught, late: -0.01 }, { before }).cut!.time).toBeCloseTo(1.19, 12);
+    expect(() => problem(caught)).toThrow();
   });
 
   it("keeps tapes and connections apart, each with its strength", () => {
@@ -47,8 +49,8 @@ describe("the engine's problem for a what-if", () => {
       },
     };
     const { main } = toProblem(worn, { kind: "leashFall", at: 0.5 }, rigStrengths(worn).breaking);
-    const trace = main.weakZones!.find((zone) => zone.from < 20 / 57.6 && zone.to > 20 / 60)!;
-    expect(trace.strength).toBeLessThan(0.8 * main.strength!);
+    const mark = main.weakZones!.find((zone) => zone.from < 20 / 57.6 && zone.to > 20 / 60)!;
+    expect(mark.strength).toBeLessThan(0.8 * main.strength!);
     expect(main.weakZones!.some((zone) => zone.from === 0)).toBe(true);
     expect(main.weakZones!.some((zone) => zone.to === 1)).toBe(true);
   });

@@ -1,8 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { parseWhatIf, type WhatIf, whatIfKey, whatIfSet } from "../src/index.ts";
-import { whatIfTitle } from "../src/whatIf.ts";
-import { nearEnd } from "../src/whatIfSet.ts";
+import { leashFall } from "../src/events/leashFall.ts";
+import { nearEnd } from "../src/events/places.ts";
+import { shifted } from "../src/events/registry.ts";
+import { addEventKind, parseWhatIf, titleOf, type WhatIf, whatIfKey, whatIfSet } from "../src/index.ts";
 import { testRig } from "./testRig.ts";
 
 const places = fc.integer({ min: 1, max: 9999 }).map((n) => n / 10_000);
@@ -53,30 +54,65 @@ describe("a what-if as a key", () => {
   });
 });
 
-describe("the title of a what-if", () => {
-  it("counts from the nearer anchor", () => {
-    expect(whatIfTitle({ kind: "leashFall", at: 0.05 }, 60)).toBe("Leash fall 3 m from anchor A");
-    expect(whatIfTitle({ kind: "leashFall", at: 0.75 }, 60)).toBe("Leash fall 15 m from anchor B");
-    expect(whatIfTitle({ kind: "leashFall", at: 0.5 }, 60)).toBe("Leash fall in the middle");
+describe("a part that gives way in another what-if", () => {
+  it("has a key that names the part, its place and the other what-if", () => {
+    fc.assert(
+      fc.property(anyWhatIf, fc.option(places, { nil: undefined }), (during, place) => {
+        const event: WhatIf = {
+          kind: "givesWay",
+          at: during.at,
+          part: "main",
+          ...(place === undefined ? {} : { place }),
+          during: during as Extract<WhatIf, { kind: "leashFall" }>,
+        };
+        expect(parseWhatIf(whatIfKey(event))).toEqual(event);
+      }),
+      { seed: 8, numRuns: 200 },
+    );
+    expect(parseWhatIf("gives@swivel/fall@0.5")).toBeUndefined();
+    expect(parseWhatIf("gives@main:1.5/fall@0.5")).toBeUndefined();
   });
-  it("says where the line fails and what the walker does", () => {
-    expect(whatIfTitle({ kind: "mainFails", at: 0.5, cutAt: 0, walker: "caught" }, 60)).toBe(
-      "Main line fails at anchor A, walker being caught in the middle",
-    );
-    expect(whatIfTitle({ kind: "legFails", at: 0.95, anchor: "B", leg: 1, walker: "hanging" }, 60)).toBe(
-      "Leg 2 of anchor B fails, walker hanging 3 m from anchor B",
-    );
+
+  it("is titled by what happens, not by a question", () => {
+    const event = parseWhatIf("gives@main:0.066/fall@0.5")!;
+    expect(titleOf(event, testRig)).toMatchObject({ key: "event.givesWay", values: { part: { part: "main" } } });
+  });
+});
+
+describe("a what-if a little elsewhere", () => {
+  it("stays on the line, and fails as much later as it is told", () => {
+    expect(shifted({ kind: "leashFall", at: 0.002 }, -0.004, 0).at).toBeCloseTo(0.001, 12);
+    const caught = { kind: "mainFails", at: 0.5, cutAt: 0, walker: "caught" } as const;
+    expect(shifted(caught, 0.004, 0.01)).toEqual({ ...caught, at: 0.504, late: 0.01 });
+    expect(shifted({ ...caught, walker: "hanging" }, 0.004, 0.01)).not.toHaveProperty("late");
+  });
+});
+
+describe("another kind of what-if", () => {
+  it("is one descriptor and one line: it has keys, a title and a place in the set", () => {
+    const remove = addEventKind({
+      ...leashFall,
+      kind: "bounce" as never,
+      key: ({ at }: { at: number }) => `bounce@${at}`,
+      parse: (key: string) => (key === "bounce@0.5" ? ({ kind: "bounce", at: 0.5 } as never) : undefined),
+      seeds: () => [{ kind: "bounce", at: 0.5 } as never],
+    });
+    const keys = whatIfSet({ rig: testRig, weakPlaces: [], size: "full" }).map(whatIfKey);
+    expect(keys.at(-1)).toBe("bounce@0.5");
+    expect(whatIfKey(parseWhatIf("bounce@0.5")!)).toBe("bounce@0.5");
+    remove();
+    expect(parseWhatIf("bounce@0.5")).toBeUndefined();
   });
 });
 
 describe("the set of what-ifs", () => {
   const weakPlaces = [0.05, 0.4];
-  const full = whatIfSet(testRig, { weakPlaces });
+  const full = whatIfSet({ rig: testRig, weakPlaces, size: "full" });
 
   it("has no repetition and is the same every time", () => {
     const keys = full.map(whatIfKey);
     expect(new Set(keys).size).toBe(keys.length);
-    expect(whatIfSet(testRig, { weakPlaces }).map(whatIfKey)).toEqual(keys);
+    expect(whatIfSet({ rig: testRig, weakPlaces, size: "full" }).map(whatIfKey)).toEqual(keys);
   });
 
   it("lets the main line fail at both ends, in the middle and at every weak place", () => {
@@ -102,9 +138,10 @@ describe("the set of what-ifs", () => {
     const mirror = (one: WhatIf): WhatIf => {
       const at = 1 - one.at;
       if (one.kind === "legFails") return { ...one, at, anchor: one.anchor === "A" ? "B" : "A" };
-      return one.kind === "leashFall" ? { ...one, at } : { ...one, at, cutAt: 1 - one.cutAt };
+      if (one.kind === "mainFails") return { ...one, at, cutAt: 1 - one.cutAt };
+      return { ...one, at } as WhatIf;
     };
-    const keys = whatIfSet(testRig).map(whatIfKey);
+    const keys = whatIfSet({ rig: testRig, weakPlaces: [], size: "full" }).map(whatIfKey);
     expect(keys.map((key) => whatIfKey(mirror(parseWhatIf(key)!))).sort()).toEqual([...keys].sort());
   });
 
@@ -115,14 +152,14 @@ describe("the set of what-ifs", () => {
 
   it("has a quick part that is part of the whole, but for size", () => {
     const keys = new Set(full.map(whatIfKey));
-    const quick = whatIfSet(testRig, { weakPlaces, size: "quick" });
+    const quick = whatIfSet({ rig: testRig, weakPlaces, size: "quick" });
     expect(quick.length).toBeLessThan(full.length / 2);
     for (const one of quick) expect(keys).toContain(whatIfKey(one));
   });
 
   it("needs only falls, one failure per end and failing legs when there is no backup", () => {
     const { backup: _, ...alone } = testRig;
-    const kinds = whatIfSet(alone, { weakPlaces }).map(({ kind }) => kind);
+    const kinds = whatIfSet({ rig: alone, weakPlaces, size: "full" }).map(({ kind }) => kind);
     expect(kinds).toEqual([...Array(5).fill("leashFall"), ...Array(2).fill("mainFails"), ...Array(6).fill("legFails")]);
   });
 });

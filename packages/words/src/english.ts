@@ -106,6 +106,7 @@ export const ENGLISH = {
   "trouble.audit": "The run does not balance its own energy, so it gives no number: {detail}.",
   "trouble.diverged": "The numbers of the run went wrong: {detail}.",
   "trouble.equilibrium": "The rig at rest could not be solved: {detail}.",
+  "trouble.limits": "The run is larger than can be computed: {detail}.",
   "trouble.tooShort": "The run is too short to judge: {detail}.",
   "trouble.draw": "A run of it under small shifts gave no numbers that can be trusted.",
   "trouble.cancelled": "The run was stopped.",

@@ -18,13 +18,15 @@ import {
 import { englishWords as words } from "@secondline/words";
 import { type AssessmentOptions, readAssessment } from "../assessment.ts";
 import { chancesData, chancesText } from "../chancesText.ts";
+import type { Computing } from "../computing.ts";
+import { type ComputingOptions, readComputing } from "../computingOptions.ts";
 import { CommandFailure, EXIT } from "../failure.ts";
 import { jsonText } from "../jsonText.ts";
 import { runChances, runStudy } from "../study.ts";
 import { print } from "../terminal.ts";
 import { readWhatIf } from "../whatIfOption.ts";
 
-export interface ChancesCommandOptions extends AssessmentOptions {
+export interface ChancesCommandOptions extends AssessmentOptions, ComputingOptions {
   readonly json?: boolean;
   readonly whatIf: readonly string[];
   readonly runs?: string;
@@ -38,24 +40,29 @@ export async function chances(file: string, options: ChancesCommandOptions): Pro
   const spreads = readSpreads(options.spread);
   const runs = readWhole("--runs", options.runs, FEWEST_RUNS, MOST_RUNS);
   const seed = readWhole("--seed", options.seed, 0, 2 ** 31 - 1);
+  const computing = readComputing(options);
   const { assessed } = readAssessment(file, options);
   const { rig } = assessed;
   for (const whatIf of asked) {
     const why = noChances(assessed, whatIf);
     if (why) throw new CommandFailure(EXIT.input, [`${file}: ${words.noChances(rig, why)}`]);
   }
-  const chosen = asked.length > 0 ? { whatIfs: asked, notes: [] } : await worst(assessed);
+  const chosen = asked.length > 0 ? { whatIfs: asked, notes: [] } : await worst(assessed, computing);
   const notes = [...assessed.notes, ...chosen.notes];
   const found: Chances[] = [];
   for (const whatIf of chosen.whatIfs) {
     found.push(
-      await runChances(assessed, {
-        whatIf,
-        accuracy: options.accuracy,
-        spreads,
-        ...(runs === undefined ? {} : { runs }),
-        ...(seed === undefined ? {} : { seed }),
-      }),
+      await runChances(
+        assessed,
+        {
+          whatIf,
+          accuracy: options.accuracy,
+          spreads,
+          ...(runs === undefined ? {} : { runs }),
+          ...(seed === undefined ? {} : { seed }),
+        },
+        computing,
+      ),
     );
   }
   print(options.json ? jsonText(chancesData(rig, found, notes)) : chancesText(rig, found, notes));
@@ -68,14 +75,14 @@ interface Worst {
 }
 
 /** The what-if that the verdict turns on, of the few that usually govern. */
-async function worst(assessed: Assessed): Promise<Worst> {
+async function worst(assessed: Assessed, computing: Computing): Promise<Worst> {
   const { rig, tests } = assessed;
   const { weakPlaces } = rigStrengths(rig, tests);
   const few = whatIfSet({ rig, weakPlaces, size: "quick" }).filter((one) => !noChances(assessed, one));
   if (few.length === 0) {
     throw new CommandFailure(EXIT.input, [words.noChances(rig, { kind: "noBackup" })]);
   }
-  const { outcome } = await runStudy(assessed, { accuracy: "quick", whatIfs: few });
+  const { outcome } = await runStudy(assessed, { accuracy: "quick", whatIfs: few }, computing);
   const missing = outcome.whatIfs.filter(({ ok }) => !ok).map((one) => words.eventTitle(rig, one.whatIf));
   const values = { of: few.length, count: missing.length, list: missing.join("; ") };
   return {

@@ -4,6 +4,7 @@ import type { Accuracy, Outcome } from "@secondline/scenarios";
 import { englishWords as words } from "@secondline/words";
 import { type AssessmentOptions, readAssessment } from "../assessment.ts";
 import { checkText } from "../checkText.ts";
+import { type ComputingOptions, readComputing } from "../computingOptions.ts";
 import { CommandFailure, EXIT } from "../failure.ts";
 import { jsonText } from "../jsonText.ts";
 import { failedRuns, outcomeData } from "../outcomeData.ts";
@@ -12,7 +13,7 @@ import { runStudy } from "../study.ts";
 import { message, print } from "../terminal.ts";
 import { checkWhatIfs, readWhatIf } from "../whatIfOption.ts";
 
-export interface CheckOptions extends AssessmentOptions {
+export interface CheckOptions extends AssessmentOptions, ComputingOptions {
   readonly json?: boolean;
   readonly require?: boolean;
   readonly whatIf: readonly string[];
@@ -27,15 +28,17 @@ export interface CheckOptions extends AssessmentOptions {
 export async function check(file: string, options: CheckOptions): Promise<void> {
   if (options.require) refusePartial(options);
   const whatIfs = options.whatIf.map(readWhatIf);
+  const computing = readComputing(options);
   const read = readAssessment(file, options);
   const { rig } = read.assessed;
   checkWhatIfs(rig, whatIfs);
-  const found = await runStudy(read.assessed, {
+  const search = {
     accuracy: options.accuracy,
     size: options.set,
     ...(whatIfs.length > 0 ? { whatIfs } : {}),
     ...(options.estimate ? { estimate: true } : {}),
-  });
+  };
+  const found = await runStudy(read.assessed, search, computing);
   const { outcome } = found;
   const outlook = outlookOf(read, found);
   const { all = false, why = false, singles = false } = options;

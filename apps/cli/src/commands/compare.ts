@@ -3,13 +3,14 @@ import { type Accuracy, compareLayouts, type Outcome } from "@secondline/scenari
 import { englishWords as words } from "@secondline/words";
 import { type AssessmentOptions, type ComparedAssessment, readAssessments } from "../assessment.ts";
 import { type Compared, comparisonData, comparisonText } from "../compareText.ts";
+import { type ComputingOptions, readComputing } from "../computingOptions.ts";
 import { CommandFailure, EXIT } from "../failure.ts";
 import { jsonText } from "../jsonText.ts";
 import { failedRuns } from "../outcomeData.ts";
 import { runStudy } from "../study.ts";
 import { message, print } from "../terminal.ts";
 
-export interface CompareOptions extends AssessmentOptions {
+export interface CompareOptions extends AssessmentOptions, ComputingOptions {
   readonly json?: boolean;
   readonly set: "quick" | "full";
   readonly accuracy: Accuracy;
@@ -37,7 +38,7 @@ async function studied({ assessed, withoutWear }: ComparedAssessment, options: C
   const { outcome }: { readonly outcome: Outcome } = await runStudy(
     assessed,
     { accuracy: options.accuracy, size: options.set, ...(options.estimate ? { estimate: true } : {}) },
-    `${rig.name}: `,
+    { ...readComputing(options), label: `${rig.name}: ` },
   );
   return { rig, outcome, withoutWear };
 }

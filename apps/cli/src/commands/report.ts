@@ -11,6 +11,8 @@ import {
 } from "@secondline/scenarios";
 import { englishWords as words } from "@secondline/words";
 import { type AssessmentOptions, readAssessment } from "../assessment.ts";
+import type { Computing } from "../computing.ts";
+import { type ComputingOptions, readComputing } from "../computingOptions.ts";
 import { EXIT } from "../failure.ts";
 import { failedRuns } from "../outcomeData.ts";
 import { checkOutFile, writeOutFile } from "../outFile.ts";
@@ -18,7 +20,7 @@ import { outlookOf } from "../outlook.ts";
 import { runChances, runStudy } from "../study.ts";
 import { message } from "../terminal.ts";
 
-export interface ReportOptions extends AssessmentOptions {
+export interface ReportOptions extends AssessmentOptions, ComputingOptions {
   readonly out: string;
   readonly force?: boolean;
   readonly set: "quick" | "full";
@@ -30,17 +32,14 @@ export interface ReportOptions extends AssessmentOptions {
 export async function report(file: string, options: ReportOptions): Promise<void> {
   const inputs = [file, options.wear, options.tests].filter((input) => input !== undefined);
   const out = checkOutFile(options.out, options.force === true, inputs);
+  const computing = readComputing(options);
   const read = readAssessment(file, options);
   const { assessed } = read;
-  const found = await runStudy(assessed, {
-    accuracy: options.accuracy,
-    size: options.set,
-    traces: true,
-    ...(options.estimate ? { estimate: true } : {}),
-  });
+  const search = { accuracy: options.accuracy, size: options.set, traces: true };
+  const found = await runStudy(assessed, { ...search, ...(options.estimate ? { estimate: true } : {}) }, computing);
   const { outcome } = found;
   const outlook = outlookOf(read, found);
-  const chances = options.chances ? await chancesOf(assessed, outcome) : [];
+  const chances = options.chances ? await chancesOf(assessed, outcome, computing) : [];
   const date = new Date().toISOString().slice(0, 10);
   writeOutFile(out, reportHtml(assessed, outcome, { date, chances, ...(outlook ? { outlook } : {}) }));
   message(words.verdict(assessed.rig, outcome));
@@ -49,7 +48,7 @@ export async function report(file: string, options: ReportOptions): Promise<void
 }
 
 /** Of the what-if that the verdict turns on; none where no strength helps. */
-async function chancesOf(assessed: Assessed, outcome: Outcome): Promise<readonly Chances[]> {
+async function chancesOf(assessed: Assessed, outcome: Outcome, computing: Computing): Promise<readonly Chances[]> {
   const worst = worstWhatIf(outcome)?.whatIf;
   if (!worst) {
     message(words.say("report.noRunForChances"));
@@ -58,7 +57,7 @@ async function chancesOf(assessed: Assessed, outcome: Outcome): Promise<readonly
   // Chances are worked out until the first part fails: of one that gives way, those of the event in which it does.
   const whatIf: WhatIf = worst.kind === "givesWay" ? worst.during : worst;
   const why = noChances(assessed, whatIf);
-  if (!why) return [await runChances(assessed, { whatIf })];
+  if (!why) return [await runChances(assessed, { whatIf }, computing)];
   message(words.say("report.noChances", { why: words.noChances(assessed.rig, why) }));
   return [];
 }

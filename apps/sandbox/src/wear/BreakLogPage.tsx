@@ -1,4 +1,4 @@
-import { formatForce } from "@secondline/rig";
+import { formatForce, listed, moreText } from "@secondline/rig";
 import type { BreakTest, LogFault } from "@secondline/strength";
 import { useState } from "react";
 import { Disclosure } from "../design/Disclosure.tsx";
@@ -101,6 +101,7 @@ export function LogFaults({
   faults: readonly LogFault[];
   onClose: () => void;
 }) {
+  const { issues, more } = listed(faults);
   return (
     <section className={styles.faults} role="alert" aria-label="Faults of the file">
       <p className={styles.serif}>
@@ -109,7 +110,7 @@ export function LogFaults({
         unchanged.
       </p>
       <ul>
-        {faults.map((fault) => (
+        {issues.map((fault) => (
           <li key={`${fault.line} ${fault.column} ${fault.message}`}>
             <strong>
               Line {fault.line}, {fault.column}:
@@ -120,6 +121,7 @@ export function LogFaults({
             </span>
           </li>
         ))}
+        {more !== undefined && <li>{moreText(more)}</li>}
       </ul>
       <button type="button" className={styles.textButton} onClick={onClose}>
         Close this list

@@ -1,5 +1,6 @@
 /** The ring against a line at rest: which points it touches, how far off they are, and where along the line it comes to hang. */
 import { makeWeights, weighLine } from "../lineWeights.ts";
+import { hypot } from "../portable/index.ts";
 import type { Contact, StaticsProblem } from "./staticsProblem.ts";
 
 /** Weights of the contact that was weighed last. */
@@ -25,7 +26,7 @@ export function measureGap({ positions }: StaticsProblem, contact: Contact): num
     for (let k = 0; k < 3; k++) point += weights.w[k]! * positions[3 * contact.points[weights.node + k]! + c]!;
     gap[c] = positions[3 * contact.ring + c]! - point;
   }
-  return Math.sqrt(gap[0]! ** 2 + gap[1]! ** 2 + gap[2]! ** 2);
+  return hypot(gap[0]!, gap[1]!, gap[2]!);
 }
 
 /** Slides the contact to the point of the line nearest to the ring. */

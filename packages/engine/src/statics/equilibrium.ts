@@ -22,7 +22,6 @@ export function findEquilibrium(problem: StaticsProblem, balanced = BALANCED): S
   const start = new Float64Array(problem.positions.length);
   let shift = 0;
   let polished = 0;
-  const sliding = problem.contacts.some(({ slides }) => slides);
   let result = { ok: false, iterations: 0, residual: Number.POSITIVE_INFINITY, worst: 0 };
   for (const contact of problem.contacts) settleContact(problem, contact);
   let energy = potential(problem, system);
@@ -36,8 +35,8 @@ export function findEquilibrium(problem: StaticsProblem, balanced = BALANCED): S
       shift = Math.max(4 * shift, 1e-3);
       if (++raised > 60) return result;
     }
-    // Close to balance rounding in the energy misleads the line search, and a full Newton step is right, unless a ring slides.
-    if (shift === 0 && !sliding && result.residual < POLISHED * largest && polished++ < MOST_POLISH) {
+    // Close to balance rounding in the energy misleads the line search, and a full Newton step is right.
+    if (shift === 0 && result.residual < POLISHED * largest && polished++ < MOST_POLISH) {
       move(problem, system, direction, 1);
       for (const contact of problem.contacts) settleContact(problem, contact);
       energy = potential(problem, system);

@@ -2,6 +2,7 @@
 import { bayTension } from "../catenary.ts";
 import type { Line } from "../line.ts";
 import type { Model } from "../model.ts";
+import { hypot } from "../portable/index.ts";
 import { hangPieces } from "./hangPieces.ts";
 import type { Numbering } from "./numbering.ts";
 
@@ -49,7 +50,7 @@ function hangBay(
   f1: number,
 ): void {
   const [dx, dy, dz] = [0, 1, 2].map((c) => positions[3 * q + c]! - positions[3 * p + c]!) as [number, number, number];
-  const across = Math.max(Math.hypot(dx, dy), 1e-6);
+  const across = Math.max(hypot(dx, dy), 1e-6);
   const nodes = Array.from({ length: backup.nodes }, (_, i) => i).filter(
     (i) => backup.fractions[i]! > f0 + 1e-12 && backup.fractions[i]! < f1 - 1e-12,
   );
@@ -75,7 +76,7 @@ function hangThroughRing(backup: Line, points: Numbering, positions: Float64Arra
   const [left, right, ring] = [points.backup[from]!, points.backup[to]!, points.ring];
   const span = (a: number, b: number) => {
     const d = [0, 1, 2].map((c) => positions[3 * b + c]! - positions[3 * a + c]!) as [number, number, number];
-    return { across: Math.max(Math.hypot(d[0], d[1]), 1e-6), up: d[2], chord: Math.hypot(...d) };
+    return { across: Math.max(hypot(d[0], d[1]), 1e-6), up: d[2], chord: hypot(...d) };
   };
   const [one, two] = [span(left, ring), span(ring, right)];
   const [f0, f1] = [backup.fractions[from]!, backup.fractions[to]!];

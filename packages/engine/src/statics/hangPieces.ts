@@ -5,6 +5,7 @@
  */
 import { bayTension } from "../catenary.ts";
 import { GRAVITY } from "../constants.ts";
+import { hypot } from "../portable/index.ts";
 import { slopeAt, strainAt, type TensionCurve } from "../tensionCurve.ts";
 
 export interface Piece {
@@ -31,7 +32,7 @@ export function hangPieces(across: number, up: number, pieces: readonly Piece[])
 export function hangChain(across: number, up: number, pieces: readonly Piece[]): HungChain | undefined {
   const length = pieces.reduce((sum, piece) => sum + piece.length, 0);
   const weight = pieces.reduce((sum, piece) => sum + piece.mass * piece.length, 0) * GRAVITY;
-  const chord = Math.hypot(across, up);
+  const chord = hypot(across, up);
   const slack = bayTension(across, up, length);
   let H = Number.isFinite(slack) ? (slack * weight) / length : 1;
   if (length < chord * (1 + 1e-6))
@@ -40,7 +41,7 @@ export function hangChain(across: number, up: number, pieces: readonly Piece[]):
   for (let i = 0; i < 60; i++) {
     const shot = shoot(H, V, pieces);
     const [mx, mz] = [across - shot.x, up - shot.z];
-    if (Math.hypot(mx, mz) < 1e-11 * Math.max(1, chord)) return { joints: shot.joints, along: H, up: V };
+    if (hypot(mx, mz) < 1e-11 * Math.max(1, chord)) return { joints: shot.joints, along: H, up: V };
     const det = shot.xH * shot.zV - shot.xV * shot.zH;
     const dH = (mx * shot.zV - mz * shot.xV) / det;
     const dV = (mz * shot.xH - mx * shot.zH) / det;
@@ -68,7 +69,7 @@ function shoot(H: number, V: number, pieces: readonly Piece[]) {
   let vertical = V;
   const joints: [number, number][] = [];
   for (const [k, piece] of pieces.entries()) {
-    const T = Math.hypot(H, vertical);
+    const T = hypot(H, vertical);
     const strain = strainAt(piece.curve, T);
     const now = piece.length * (1 + strain);
     const [c, s] = [H / T, vertical / T];

@@ -1,5 +1,6 @@
 /** Anchors with legs: how the legs share the main line's pretension at rest, and so their natural lengths. */
 import { anchorOf, chordDirection } from "../model.ts";
+import { hypot } from "../portable/index.ts";
 import type { AnchorLeg, Problem } from "../problem.ts";
 
 export interface LegRest {
@@ -29,13 +30,13 @@ function legsAt(problem: Problem, end: "A" | "B"): LegRest[] {
   if (legs.length === 0) return [];
   const pull = chordDirection(problem).map((c) => (end === "A" ? c : -c) * problem.main.pretension);
   const at = end === "A" ? [0, 0, 0] : [problem.span, 0, problem.rise];
-  const units = legs.map(({ rock }) => rock.map((c) => c / Math.hypot(...rock)));
+  const units = legs.map(({ rock }) => rock.map((c) => c / hypot(...rock)));
   const tensions = minimumNorm(
     units,
     pull.map((c) => -c),
   );
   return legs.map((leg, k) => {
-    const distance = Math.hypot(...leg.rock);
+    const distance = hypot(...leg.rock);
     const tension = tensions[k]!;
     const rock = leg.rock.map((c, i) => c + at[i]!) as [number, number, number];
     return { leg, rock, length: distance - tension / leg.stiffness, tension };
@@ -66,7 +67,7 @@ export function legImbalance(problem: Problem, end: "A" | "B"): { unbalanced: nu
   const legs = legsAt(problem, end);
   const pull = chordDirection(problem).map((c) => (end === "A" ? c : -c) * problem.main.pretension);
   const left = pull.map(
-    (c, i) => c + legs.reduce((sum, { leg, tension }) => sum + (tension * leg.rock[i]!) / Math.hypot(...leg.rock), 0),
+    (c, i) => c + legs.reduce((sum, { leg, tension }) => sum + (tension * leg.rock[i]!) / hypot(...leg.rock), 0),
   );
-  return { unbalanced: Math.hypot(...left), pushes: legs.some(({ tension }) => tension < 0) };
+  return { unbalanced: hypot(left[0]!, left[1]!, left[2]!), pushes: legs.some(({ tension }) => tension < 0) };
 }

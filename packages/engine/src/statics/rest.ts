@@ -3,7 +3,9 @@
  */
 import { GRAVITY } from "../constants.ts";
 import type { Line } from "../line.ts";
+import { coordinateAt } from "../lineWeights.ts";
 import { anchorOf, chordDirection, type Model } from "../model.ts";
+import { hypot } from "../portable/index.ts";
 import { tensionAt, tensionCurve } from "../tensionCurve.ts";
 import { findEquilibrium } from "./equilibrium.ts";
 import { hangBackup } from "./hangBackup.ts";
@@ -62,8 +64,9 @@ export function restOf(model: Model, loading: Loading, contact: { main: number; 
   const hangs = loading === "onRing" || loading === "standing";
   // With the load on the node the ring is out of the way: the backup hangs from its anchors and joints alone.
   if (!hangs) fixed[points.ring] = true;
+  const xiMain = coordinateAt(main.fractions, main.fractions[model.start]!);
   const contacts: Contact[] = hangs
-    ? [{ ...onRing, stiffness: contact.main, points: points.main, xi: model.start, slides: false }]
+    ? [{ ...onRing, stiffness: contact.main, points: points.main, xi: xiMain, slides: false }]
     : [];
   let iterations = 0;
   const settle = (parts: Partial<StaticsProblem>, balanced?: number) => {
@@ -101,7 +104,7 @@ export function restOf(model: Model, loading: Loading, contact: { main: number; 
     backup: pick(points.backup),
     ring: pick([points.ring]),
     masters: { A: pick([points.masters.A]), B: pick([points.masters.B]) },
-    xiMain: model.start,
+    xiMain,
     xiBackup,
     tension: tensionOf(main, 0, mainNow),
   };
@@ -133,7 +136,7 @@ function putRingUnderNode({ problem, start }: Model, points: Numbering, position
 function tensionOf(line: Line, e: number, positions: Float64Array): number {
   const run = line.runs.find(({ first, last }) => e >= first && e < last)!;
   const i = 3 * e;
-  const now = Math.hypot(
+  const now = hypot(
     positions[i + 3]! - positions[i]!,
     positions[i + 4]! - positions[i + 1]!,
     positions[i + 5]! - positions[i + 2]!,

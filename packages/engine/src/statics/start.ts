@@ -63,7 +63,7 @@ export function contactStiffness(model: Model): { main: number; backup: number }
   const { problem, step } = model;
   const stiffness = (line: Line | undefined): number => {
     if (!line) return 0;
-    const size = line.naturalLength / line.elements;
+    const size = line.name === "main" ? elementAt(line, model.start) : line.naturalLength / line.elements;
     const tension = catchTension(problem);
     const node = Math.min(...line.masses.subarray(1, line.nodes - 1));
     const stable = (CONTACT_SHARE * 4) / (step * step * (1 / problem.ring.mass + 0.6 / node));
@@ -76,11 +76,7 @@ export function contactStiffness(model: Model): { main: number; backup: number }
 const catchTension = (problem: Problem): number =>
   CATCH * Math.max(problem.main.pretension, 3 * problem.walker.mass * GRAVITY);
 
-/**
- * Damping of the contact: a point moved across a string under tension T sends waves both ways, which resists with 2√(T·μ)
- * [N·s/m]. The spread contact, being an element or two wide, radiates less than a point; the damper stands for that.
- */
-export function contactDamping(model: Model, line: Line): number {
-  const mass = line.masses.reduce((sum, m) => sum + m, 0) / line.naturalLength;
-  return Math.sqrt(catchTension(model.problem) * mass);
+/** Natural length of the longer of the elements around a node: the other may be there only for the node's sake [m]. */
+function elementAt({ lengths, elements }: Line, node: number): number {
+  return Math.max(lengths[Math.max(node - 1, 0)]!, lengths[Math.min(node, elements - 1)]!);
 }

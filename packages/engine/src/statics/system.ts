@@ -1,7 +1,9 @@
 /** The potential energy of a statics problem, and its first and second derivatives over all free points. */
 import { BandMatrix } from "../bandMatrix.ts";
+import { hypot } from "../portable/index.ts";
 import { energyAt, slopeAt, tensionAt } from "../tensionCurve.ts";
 import { contactMembers, gap, measureGap, weights } from "./contactGap.ts";
+import { slideOf } from "./sliding.ts";
 import type { Spring, StaticsProblem } from "./staticsProblem.ts";
 
 /** A problem's numbers laid out for the iterations. */
@@ -65,7 +67,10 @@ export function potential(problem: StaticsProblem, { ends, lengths }: System): n
     const strain = Math.sqrt(dx * dx + dy * dy + dz * dz) / length - 1;
     if (strain > 0) energy += length * energyAt(struts[k]!.curve, strain);
   }
-  for (const spring of problem.springs) energy += 0.5 * spring.stiffness * offset(spring, x) ** 2;
+  for (const spring of problem.springs) {
+    const off = offset(spring, x);
+    energy += 0.5 * spring.stiffness * off * off;
+  }
   for (const contact of problem.contacts) {
     const beyond = measureGap(problem, contact) - contact.clearance;
     if (beyond > 0) energy += 0.5 * contact.stiffness * beyond * beyond;
@@ -101,8 +106,9 @@ export function assemble(problem: StaticsProblem, system: System): number {
     const factors = [1, -weights.w[0]!, -weights.w[1]!, -weights.w[2]!];
     const normal = [gap[0]! / distance, gap[1]! / distance, gap[2]! / distance];
     const force = contact.stiffness * beyond;
-    // Where the ring slides, only the normal is stiff: sliding takes the rest up.
-    addPair(system, members, factors, normal, force, contact.stiffness, contact.slides ? 0 : force / distance);
+    addPair(system, members, factors, normal, force, contact.stiffness, force / distance);
+    const slide = slideOf(problem, contact, { force, distance });
+    if (slide) addYielding(system, members, slide.pull, slide.softening);
   }
   return largest;
 }
@@ -197,6 +203,23 @@ function addPair(
   }
 }
 
+/** Adds softening·v·vᵀ over the axes of some points, v in their order; the gradient stays. */
+function addYielding({ freedom, matrix }: System, points: readonly number[], v: Float64Array, softening: number): void {
+  for (let a = 0; a < points.length; a++) {
+    const row = freedom[points[a]!]!;
+    if (row < 0) continue;
+    for (let b = 0; b < points.length; b++) {
+      const column = freedom[points[b]!]!;
+      if (column < 0 || column > row) continue;
+      for (let c = 0; c < 3; c++) {
+        for (let d = 0; d < 3 && column + d <= row + c; d++) {
+          matrix.add(row + c, column + d, softening * v[3 * a + c]! * v[3 * b + d]!);
+        }
+      }
+    }
+  }
+}
+
 /** Largest force that the gradient leaves on any point [N], and which point. */
 export function worstResidual(
   { freedom, gradient }: System,
@@ -207,7 +230,7 @@ export function worstResidual(
   for (let p = 0; p < problem.fixed.length; p++) {
     const at = freedom[p]!;
     if (at < 0) continue;
-    const size = Math.sqrt(gradient[at]! ** 2 + gradient[at + 1]! ** 2 + gradient[at + 2]! ** 2);
+    const size = hypot(gradient[at]!, gradient[at + 1]!, gradient[at + 2]!);
     if (size > residual) {
       residual = size;
       worst = p;

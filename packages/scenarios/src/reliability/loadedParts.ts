@@ -25,10 +25,20 @@ export function loadedParts(rig: Rig, strengths: RigStrengths): readonly LoadedP
   });
 }
 
-/** Load of each of `parts` in a run [N]. A leg that fails carries nothing; every other part has a reading. */
-export function loadsIn(parts: readonly LoadedPart[], run: GoodRun, strengths: RigStrengths): readonly number[] {
+/** Load of each of `parts` in a run [N]. What the event takes away carries nothing; every other part has a reading. */
+export function loadsIn(
+  parts: readonly LoadedPart[],
+  run: GoodRun,
+  strengths: RigStrengths,
+  absent: readonly PartId[] = [],
+): readonly number[] {
   return parts.map(({ part, zone }) => {
-    if (!zone) return run.loads[part.id as PartId] ?? 0;
+    if (!zone) {
+      const load = absent.includes(part.id as PartId) ? 0 : run.loads[part.id as PartId];
+      // Taken for nothing, it would be a part that never fails.
+      if (load === undefined) throw new Error(`the run has no load for ${part.name} (${part.id})`);
+      return load;
+    }
     const line = part.stretchOf!.id === "backup" ? "backup" : "main";
     return zoneLoad(run.webbing[line], zone, strengths[`${line}Length`]);
   });

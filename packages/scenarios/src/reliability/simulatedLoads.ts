@@ -1,7 +1,7 @@
 /** Runs one what-if over a spread of the uncertain inputs, with parts that cannot fail, and keeps the loads. */
 import type { Accuracy } from "@secondline/engine";
 import type { Rig } from "@secondline/rig";
-import { eventBefore, type WhatIf } from "../events/registry.ts";
+import { eventBefore, takenAway, type WhatIf } from "../events/registry.ts";
 import type { RigStrengths } from "../rigStrengths.ts";
 import { demandStrengths, runToEnd } from "../run/executeRun.ts";
 import { readRun } from "../run/readRun.ts";
@@ -79,12 +79,17 @@ export function* oneRun(
   const sample = sampleAt(rig, whatIf, inputs, point);
   const work = runOpen(sample.rig, sample.whatIf, strengths, accuracy);
   let step = work.next();
-  for (; !step.done; step = work.next()) yield { done: from + (to - from) * step.value, doing: whatIf };
+  // A run that has to be made again begins anew; what is shown never goes back.
+  let share = 0;
+  for (; !step.done; step = work.next()) {
+    share = Math.max(share, step.value);
+    yield { done: from + (to - from) * share, doing: whatIf };
+  }
   const run = step.value;
   if (!("peaks" in run)) return run.detail ?? run.phrase?.english ?? run.reason;
   const { feetClearance } = run;
   return {
-    loads: loadsIn(parts, run, strengths),
+    loads: loadsIn(parts, run, strengths, takenAway(whatIf)),
     caught: run.caughtBy !== "nothing",
     ...(feetClearance === undefined ? {} : { feetClearance }),
   };

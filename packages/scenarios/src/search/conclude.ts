@@ -45,6 +45,8 @@ export interface SearchFacts {
   readonly options: SearchOptions;
   readonly chosen: boolean;
   readonly repeated: boolean;
+  /** On the way there, which part is likeliest to go first is not worked out. */
+  readonly final: boolean;
 }
 
 /** The statics could not be solved: nothing can be said of the rig. */
@@ -86,7 +88,9 @@ export function conclude(facts: SearchFacts): Outcome {
   const least = leastOf(margins);
   const worst = margins.find(({ part }) => part.id === least)?.governing?.demand.event;
   const likely =
-    worst === undefined ? undefined : likelyFirst(margins, runs.find(({ index }) => index === worst)!, strengths);
+    facts.final && worst !== undefined
+      ? likelyFirst(margins, runs.find(({ index }) => index === worst)!, strengths)
+      : undefined;
   const ofEvent = <T extends { readonly event: number }>({ event, ...rest }: T) => ({ whatIf: event, ...rest });
   return {
     rigName: rig.name,

@@ -4,10 +4,6 @@ import { eventBefore, type WhatIf, whatIfKey } from "../events/registry.ts";
 import type { EventRuns } from "../rule/demand.ts";
 import type { Draw, GoodRun, RunOrder, RunResult, Trouble } from "../run/runFacts.ts";
 
-interface Slot {
-  readonly result: RunResult;
-}
-
 /** One event, under one of the draws, on one mesh. */
 export interface Wanted {
   readonly event: WhatIf;
@@ -18,7 +14,9 @@ export interface Wanted {
 export class RunBook {
   readonly #draws: readonly Draw[];
   readonly #traces: boolean;
-  readonly #slots = new Map<string, Slot>();
+  /** By event, then by mesh and draw. */
+  readonly #events = new Map<string, Map<string, RunResult>>();
+  readonly #keys = new WeakMap<WhatIf, string>();
   #good = 0;
 
   constructor(draws: readonly Draw[], traces: boolean) {
@@ -31,50 +29,49 @@ export class RunBook {
     return this.#good;
   }
 
-  has(wanted: Wanted): boolean {
-    return this.#slots.has(this.#key(wanted));
-  }
-
-  /** Orders that can be made now, and what must be waited for: an event is run after the one that comes before it. */
-  next(wanted: readonly Wanted[]): readonly { readonly wanted: Wanted; readonly order: RunOrder }[] {
+  /** At most `most` orders that can be made now: an event is run after the one that comes before it. */
+  next(wanted: readonly Wanted[], most: number): readonly { readonly wanted: Wanted; readonly order: RunOrder }[] {
     const found = new Map<string, { wanted: Wanted; order: RunOrder }>();
     const visit = (one: Wanted): void => {
-      const key = this.#key(one);
-      if (this.#slots.has(key) || found.has(key)) return;
+      const key = `${this.#slot(one)} ${this.#key(one.event)}`;
+      if (this.#known(one) || found.has(key)) return;
       const before = this.#before(one);
       if (!before) {
         found.set(key, { wanted: one, order: this.#order(one, undefined) });
         return;
       }
-      const known = this.#slots.get(this.#key(before));
+      const known = this.#known(before);
       if (!known) visit(before);
-      else if (known.result.ok) found.set(key, { wanted: one, order: this.#order(one, known.result) });
-      else this.#slots.set(key, { result: { ok: false, trouble: afterOf(known.result.trouble) } });
+      else if (known.ok) found.set(key, { wanted: one, order: this.#order(one, known) });
+      else this.put(one, { ok: false, trouble: afterOf(known.trouble) });
     };
-    for (const one of wanted) visit(one);
+    for (const one of wanted) {
+      if (found.size >= most) break;
+      visit(one);
+    }
     return [...found.values()];
   }
 
   put(wanted: Wanted, result: RunResult): void {
-    const key = this.#key(wanted);
-    if (!this.#slots.has(key) && result.ok) this.#good++;
-    this.#slots.set(key, { result });
+    const key = this.#key(wanted.event);
+    const slots = this.#events.get(key) ?? new Map<string, RunResult>();
+    this.#events.set(key, slots);
+    if (result.ok && !slots.has(this.#slot(wanted))) this.#good++;
+    slots.set(this.#slot(wanted), result);
   }
 
   result(event: WhatIf, draw: number, accuracy: Accuracy): RunResult | undefined {
-    return this.#slots.get(this.#key({ event, draw, accuracy }))?.result;
+    return this.#known({ event, draw, accuracy });
   }
 
   /** All good runs of an event. */
   good(event: WhatIf): readonly GoodRun[] {
-    const key = whatIfKey(event);
-    return [...this.#slots].flatMap(([slot, { result }]) => (slot.endsWith(` ${key}`) && result.ok ? [result] : []));
+    return this.#all(event).filter((result) => result.ok);
   }
 
-  /** Runs of an event that were made and failed, under whatever draw. */
+  /** Whether a run of the event was made and failed, under whatever draw. */
   failed(event: WhatIf): boolean {
-    const key = whatIfKey(event);
-    return [...this.#slots].some(([slot, { result }]) => slot.endsWith(` ${key}`) && !result.ok);
+    return this.#all(event).some(({ ok }) => !ok);
   }
 
   eventRuns(events: readonly WhatIf[], counts: (index: number) => boolean): readonly EventRuns[] {
@@ -85,8 +82,22 @@ export class RunBook {
     });
   }
 
-  #key({ event, draw, accuracy }: Wanted): string {
-    return `${accuracy} ${draw} ${whatIfKey(event)}`;
+  #all(event: WhatIf): readonly RunResult[] {
+    return [...(this.#events.get(this.#key(event))?.values() ?? [])];
+  }
+
+  #known(wanted: Wanted): RunResult | undefined {
+    return this.#events.get(this.#key(wanted.event))?.get(this.#slot(wanted));
+  }
+
+  #key(event: WhatIf): string {
+    const known = this.#keys.get(event) ?? whatIfKey(event);
+    this.#keys.set(event, known);
+    return known;
+  }
+
+  #slot({ draw, accuracy }: Wanted): string {
+    return `${accuracy} ${draw}`;
   }
 
   #before({ event, draw, accuracy }: Wanted): Wanted | undefined {

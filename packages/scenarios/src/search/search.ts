@@ -76,12 +76,14 @@ export function* search(assessed: Assessed, options: SearchOptions): Generator<R
   const counts = (index: number) => !told.has(whatIfKey(events[index]!));
   let repeated = false;
   let expected = Math.ceil(seeds.length * (few ? 1 : 1 + REPEATED_SHARE));
-  const soFar = () => conclude({ assessed, strengths, statics, book, events, counts, set, options, chosen, repeated });
+  const concluded = (final: boolean) =>
+    conclude({ assessed, strengths, statics, book, events, counts, set, options, chosen, repeated, final });
+  const soFar = () => concluded(false);
   const margins = () => partMargins(rig, strengths, book.eventRuns(events, counts));
 
   function* run(wanted: readonly Wanted[]): Generator<Round, void, readonly RunResult[]> {
     for (;;) {
-      const next = book.next(wanted).slice(0, ROUND);
+      const next = book.next(wanted, ROUND);
       if (next.length === 0) return;
       const made = book.runs;
       expected = Math.max(expected, made + next.length);
@@ -124,7 +126,7 @@ export function* search(assessed: Assessed, options: SearchOptions): Generator<R
     }
     if (!few) yield* follow();
   }
-  return { outcome: soFar(), demands: book.eventRuns(events, counts).map(slim) };
+  return { outcome: concluded(true), demands: book.eventRuns(events, counts).map(slim) };
 }
 
 /** Without what only plots need. */

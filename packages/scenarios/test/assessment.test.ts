@@ -1,0 +1,92 @@
+import { readFileSync } from "node:fs";
+import { readRig } from "@secondline/rig";
+import { readBreakLog, readWearRecord } from "@secondline/strength";
+import { describe, expect, it } from "vitest";
+import { type Assessment, assess, rigStrengths, speaksOf } from "../src/index.ts";
+
+const text = (name: string) => readFileSync(new URL(`../../../demo-data/${name}`, import.meta.url), "utf8");
+const rigOf = (name: string) => {
+  const reading = readRig(text(name));
+  if (!reading.ok) throw new Error(name);
+  return reading.rig;
+};
+const old = rigOf("old-rig.json");
+const sound = rigOf("sound-rig.json");
+const reading = readWearRecord(text("old-rig-wear.json"));
+if (!reading.ok) throw new Error("wear");
+const wear = reading.record;
+const log = readBreakLog(text("break-log.csv"));
+if (!log.ok) throw new Error("log");
+const tests = log.tests;
+
+const worked = (assessment: Assessment) => {
+  const found = assess(assessment);
+  if (!found.ok) throw new Error(found.issues.map(({ message }) => message).join(" "));
+  return found.assessed;
+};
+const refused = (assessment: Assessment) => {
+  const found = assess(assessment);
+  if (found.ok) throw new Error("was to be refused");
+  return found.issues;
+};
+
+describe("an assessment", () => {
+  it("of a rig alone is the rig as written, and says that nothing else was taken", () => {
+    const { rig, taken } = worked({ rig: old });
+    expect(rig).toEqual(old);
+    expect(taken).toEqual({ judged: [] });
+  });
+
+  it("takes wear record, tests and judgements together, and says which", () => {
+    const all = worked({
+      rig: old,
+      wear,
+      on: "2026-11-01",
+      tests,
+      judgements: [{ part: "leash", factor: 0.7, reason: "furry" }],
+    });
+    expect(all.taken).toMatchObject({
+      on: "2026-11-01",
+      wear: { name: wear.name, lines: ["main", "backup"] },
+      tests: { given: tests.length },
+      judged: ["leash"],
+    });
+    expect(all.taken.tests!.count).toBeGreaterThan(0);
+    expect(all.rig.leash.own).toMatchObject({ factor: 0.7 });
+    expect(all.notes.length).toBeGreaterThan(0);
+  });
+
+  it("has a hash that changes with everything that counts, and with nothing else", () => {
+    const hash = (assessment: Assessment) => worked(assessment).hash;
+    const plain = hash({ rig: old });
+    expect(hash({ rig: structuredClone(old) })).toBe(plain);
+    expect(hash({ rig: old, wear, on: "2026-11-01" })).not.toBe(plain);
+    expect(hash({ rig: old, tests })).not.toBe(plain);
+    expect(hash({ rig: old, judgements: [{ part: "ring", factor: 0.9, reason: "worn" }] })).not.toBe(plain);
+  });
+
+  it("crosses to another thread and gives the same strengths there", () => {
+    const assessed = worked({ rig: old, wear, on: "2026-11-01", tests });
+    const there = structuredClone(assessed);
+    expect(rigStrengths(there.rig, there.tests).parts).toEqual(rigStrengths(assessed.rig, assessed.tests).parts);
+  });
+
+  it("refuses a record of another rig, with the rig that it speaks of and the remedy", () => {
+    expect(speaksOf(wear, old, "2026-11-01")).toBe(true);
+    expect(speaksOf(wear, sound, "2026-11-01")).toBe(false);
+    const [issue] = refused({ rig: sound, wear, on: "2026-11-01" });
+    expect(issue!.message).toContain(old.name);
+    expect(issue!.message).toContain("Give this rig's record");
+  });
+
+  it("refuses a record without a day, a day that is none, and a day before the record begins", () => {
+    expect(refused({ rig: old, wear })[0]!.message).toContain("say which day");
+    expect(refused({ rig: old, on: "2026-02-30" })[0]!.message).toContain("2026-02-30");
+    expect(refused({ rig: old, wear, on: "2020-01-01" })[0]!.message).toMatch(/before the wear record begins/);
+  });
+
+  it("refuses a judgement of a part that the rig has not, naming those that it has", () => {
+    const [issue] = refused({ rig: old, judgements: [{ part: "ring.3", reason: "?" }] });
+    expect(issue!.message).toMatch(/no part "ring.3".*leash/);
+  });
+});

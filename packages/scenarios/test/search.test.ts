@@ -1,0 +1,283 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import {
+  assessRig,
+  classOf,
+  type Outcome,
+  PROVISIONAL_FACTOR,
+  type RunOrder,
+  rigStrengths,
+  type WhatIf,
+  whatIfKey,
+  whatIfSet,
+} from "../src/index.ts";
+import { DRAWS } from "../src/search/draws.ts";
+import { searched } from "./madeUpRuns.ts";
+import { testRig } from "./testRig.ts";
+
+const set = whatIfSet({ rig: testRig, weakPlaces: rigStrengths(testRig).weakPlaces, size: "full" });
+const fall: WhatIf = { kind: "leashFall", at: 0.5 };
+const part = ({ parts }: Outcome, id: string) => parts.find((one) => one.id === id)!;
+
+describe("a search", () => {
+  it("runs every event of the set, the fall before it first, and the worst ones five times", () => {
+    const ordered: RunOrder[] = [];
+    const { outcome } = searched(testRig, {}, {}, undefined, ordered);
+    const keys = ordered.map(({ event, draw }) => `${whatIfKey(event)} ${DRAWS.indexOf(draw)}`);
+    expect(new Set(keys).size).toBe(keys.length);
+    for (const event of set) expect(keys).toContain(`${whatIfKey(event)} 0`);
+    for (const { event, before } of ordered) {
+      if (event.kind === "mainFails" && event.walker === "caught") expect(before!.catchTime).toBe(1);
+    }
+    expect(outcome.search).toMatchObject({ complete: true, gaps: [], events: set.length, of: set.length });
+    for (const { byClass, governing } of outcome.parts) expect(byClass[governing!]!.runs).toBe(DRAWS.length);
+  });
+
+  it("says that a rig holds only when all of it is done: every state on the way is open", () => {
+    const seen: Outcome[] = [];
+    const { outcome } = searched(testRig, {}, {}, seen);
+    expect(outcome.verdict).toBe("holds");
+    expect(outcome.reasons).toEqual([]);
+    expect(seen.length).toBeGreaterThan(2);
+    for (const soFar of seen) {
+      expect(soFar.verdict).toBe("open");
+      expect(soFar.parts.map((one) => one.verdict)).not.toContain("holds");
+    }
+  });
+
+  it.each([
+    ["a quick look", { size: "quick" }],
+    ["a coarse mesh", { accuracy: "quick" }],
+    ["one what-if", { whatIfs: [fall] }],
+    ["all what-ifs, named one by one, but not repeated", { whatIfs: set }],
+  ] as const)("does not say so of %s", (_, options) => {
+    const { outcome } = searched(testRig, {}, options);
+    expect(outcome.verdict).toBe("open");
+    expect(outcome.search.complete).toBe(false);
+    expect(outcome.reasons.every(({ kind }) => kind === "gap")).toBe(true);
+  });
+
+  it("does not say so when a run failed, whichever", () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 0, max: set.length - 1 }), (i) => {
+        const key = whatIfKey(set[i]!);
+        const { outcome } = searched(testRig, { trouble: ({ event }) => whatIfKey(event) === key });
+        expect(outcome.verdict).toBe("open");
+        expect(outcome.cautions.some(({ kind }) => kind === "failedRuns")).toBe(true);
+      }),
+      { seed: 3, numRuns: 8 },
+    );
+  });
+
+  it("finds what fails in whatever part of the set it looks at", () => {
+    const { outcome } = searched(testRig, { share: (id) => (id === "leash" ? 0.9 : 0.1) }, { whatIfs: [fall] });
+    expect(outcome.verdict).toBe("fails");
+    expect(outcome.reasons[0]).toEqual({ kind: "partFails", part: "leash" });
+  });
+
+  it("never says holds in any order of events or part of the set of a rig that the whole finds wanting", () => {
+    const bad = fc.record({
+      part: fc.constantFrom("leash", "endB", "main", "anchorA.points.1", "connection.1"),
+      at: fc.integer({ min: 0, max: set.length - 1 }),
+      share: fc.double({ min: 0.6, max: 2, noNaN: true }),
+    });
+    fc.assert(
+      fc.property(bad, fc.shuffledSubarray([...set], { minLength: 1 }), ({ part: id, at, share }, some) => {
+        const key = whatIfKey(set[at]!);
+        const made = {
+          share: (one: string, { event }: RunOrder) => (one === id && whatIfKey(event) === key ? share : 0.05),
+        };
+        const whole = searched(testRig, made).outcome;
+        const partial = searched(testRig, made, { whatIfs: some }).outcome;
+        expect(partial.verdict).not.toBe("holds");
+        if (whole.verdict !== "holds" && partial.verdict === "open") {
+          expect(some.map(whatIfKey).includes(key) && partOf(whole, id)).toBeFalsy();
+        }
+      }),
+      { seed: 11, numRuns: 8 },
+    );
+  });
+});
+
+/** Whether the part is loaded by what is counted. */
+const partOf = (outcome: Outcome, id: string) => ["fails", "thin"].includes(part(outcome, id).verdict);
+
+describe("the one rule", () => {
+  it("takes as margin 1 ÷ the largest E over R, and E as so many times the largest load of the event's runs", () => {
+    const { outcome } = searched(testRig, {
+      share: (id, { event, draw }) =>
+        id === "leash" && event.kind === "leashFall" ? 0.2 + (draw.mass > 1 ? 0.1 : 0) : 0.05,
+    });
+    const { expected, afterFailure } = part(outcome, "leash").byClass;
+    expect(expected!.margin).toBeCloseTo(1 / (PROVISIONAL_FACTOR * 0.3), 9);
+    expect(expected!.required).toBe(2);
+    expect(afterFailure!.margin).toBeCloseTo(1 / (PROVISIONAL_FACTOR * 0.05), 9);
+    expect(afterFailure!.required).toBe(1.5);
+    expect(expected!.demand / expected!.strength5).toBeCloseTo(1 / expected!.margin, 9);
+  });
+
+  it("asks 2.0 of falls and 1.5 after a failure, and whatever else the rig says", () => {
+    const share = 1 / (PROVISIONAL_FACTOR * 1.7);
+    const loaded = (kind: "expected" | "afterFailure") => ({
+      share: (id: string, { event }: RunOrder) => (id === "endA" && classOf(event) === kind ? share : 0.05),
+    });
+    expect(part(searched(testRig, loaded("expected")).outcome, "endA").verdict).toBe("thin");
+    expect(part(searched(testRig, loaded("afterFailure")).outcome, "endA").verdict).toBe("holds");
+    const strict = { ...testRig, requiredAfterFailure: 1.8 };
+    expect(part(searched(strict, loaded("afterFailure")).outcome, "endA").verdict).toBe("thin");
+  });
+
+  it("does not judge what the event itself takes away", () => {
+    const made = {
+      share: (id: string, { event }: RunOrder) =>
+        id === "endA" && event.kind === "mainFails" && event.cutAt === 0 ? 3 : 0.05,
+    };
+    expect(searched(testRig, made).outcome.verdict).toBe("holds");
+  });
+
+  it("fails when nothing holds the walker in any run of any event, or when the feet reach the ground", () => {
+    const when = (what: object) => ({
+      run: ({ event, draw }: RunOrder) => (event.kind === "legFails" && draw.mass < 0.992 ? what : {}),
+    });
+    const lost = searched(testRig, {
+      ...when({ caughtBy: "nothing", lostBecause: "freeFall" }),
+      share: heavyLegs,
+    }).outcome;
+    expect(lost.reasons[0]).toMatchObject({ kind: "notCaught" });
+    const ground = searched(testRig, { ...when({ feetClearance: -0.2 }), share: heavyLegs }).outcome;
+    expect(ground.verdict).toBe("fails");
+    expect(ground.reasons[0]).toMatchObject({ kind: "ground" });
+  });
+
+  it("is thin when the feet come nearer to the ground than is asked for", () => {
+    const near = { run: () => ({ feetClearance: 0.6 }) };
+    expect(searched(testRig, near).outcome.reasons).toEqual([
+      { kind: "groundNear", event: expect.any(Number), height: 0.6, required: 1 },
+    ]);
+    expect(searched({ ...testRig, requiredClearance: 0.5 }, near).outcome.verdict).toBe("holds");
+  });
+
+  it("judges the pull on the person by limits of its own", () => {
+    const pulled = (newton: number) => searched(testRig, { pull: () => newton }).outcome;
+    expect(pulled(4600).person!.grade).toBe("keeps");
+    expect(pulled(4800)).toMatchObject({ verdict: "thin", reasons: [{ kind: "pullHard" }] });
+    expect(pulled(9500)).toMatchObject({ verdict: "fails", reasons: [{ kind: "pullTooHard" }] });
+  });
+
+  it("holds nothing that no run loaded, and says why it was not", () => {
+    const idle = searched(testRig, { share: (id) => (id === "backup.endA" ? 0 : 0.1) }).outcome;
+    expect(part(idle, "backup.endA")).toMatchObject({ verdict: "notLoaded", notLoaded: "carriesNothing", byClass: {} });
+    expect(idle.verdict).toBe("thin");
+    expect(idle.reasons).toContainEqual({ kind: "notLoaded", parts: ["backup.endA"] });
+    const lost = searched(testRig, {
+      share: (id) => (id === "backup.endA" ? 0 : 0.1),
+      run: () => ({ caughtBy: "nothing", lostBecause: "ground", feetClearance: -1 }),
+    }).outcome;
+    expect(part(lost, "backup.endA").notLoaded).toBe("walkerLost");
+    expect(JSON.stringify(lost)).not.toMatch(/null|Infinity|NaN/);
+  });
+
+  it("makes an event of every part below its factor: it gives way, and what then holds is told", () => {
+    const { outcome } = searched(testRig, {
+      share: (id, { event }) => (id === "endA" && event.kind === "leashFall" ? 0.5 : 0.05),
+    });
+    const follow = outcome.followUps.find((one) => one.part === "endA")!;
+    expect(follow.caughtBy).toBe("backup");
+    expect(outcome.whatIfs[follow.whatIf!]).toMatchObject({ counts: true, key: expect.stringMatching(/^gives@endA/) });
+    const leash = searched(testRig, { share: (id) => (id === "leash" ? 0.5 : 0.05) }).outcome;
+    expect(leash.followUps.find((one) => one.part === "leash")).toMatchObject({ caughtBy: "nothing" });
+    expect(leash.verdict).toBe("thin");
+  });
+
+  it("tells, without counting it, what follows when a second part gives way after a failure", () => {
+    const { outcome } = searched(testRig, {
+      share: (id, { event }) => (id === "backup.endA" && event.kind === "mainFails" ? 0.6 : 0.05),
+      run: ({ event }) => (event.kind === "givesWay" ? { caughtBy: "nothing", lostBecause: "freeFall" } : {}),
+    });
+    const follow = outcome.followUps.find((one) => one.part === "backup.endA")!;
+    expect(outcome.whatIfs[follow.whatIf!]!.counts).toBe(false);
+    expect(follow.caughtBy).toBe("nothing");
+    expect(outcome.verdict).toBe("thin");
+  });
+
+  it("is monotone: more load, less strength or more asked for never improves a verdict", () => {
+    const order = ["fails", "thin", "open", "holds"];
+    const rank = (outcome: Outcome) => order.indexOf(outcome.verdict);
+    const ids = ["leash", "endA", "main", "anchorB.points.0"];
+    fc.assert(
+      fc.property(
+        fc.array(fc.double({ min: 0.02, max: 1.2, noNaN: true }), { minLength: 4, maxLength: 4 }),
+        fc.double({ min: 1, max: 3, noNaN: true }),
+        fc.constantFrom("load", "strength", "factor"),
+        (shares, worse, how) => {
+          const made = (times: number) => ({
+            share: (id: string) => times * (shares[ids.indexOf(id)] ?? 0.05),
+          });
+          const before = searched(testRig, made(1), { whatIfs: [...set] }).outcome;
+          const after =
+            how === "factor"
+              ? searched({ ...testRig, requiredFactor: { ...testRig.requiredFactor, value: 2 * worse } }, made(1), {
+                  whatIfs: [...set],
+                }).outcome
+              : searched(testRig, made(worse), { whatIfs: [...set] }).outcome;
+          expect(rank(after)).toBeLessThanOrEqual(rank(before));
+        },
+      ),
+      { seed: 5, numRuns: 12 },
+    );
+  });
+
+  it("withholds what somebody must look at first", () => {
+    const assessed = { ...assessRig(testRig), withholds: ["an edge was touched on 2026-05-01"] };
+    expect(searched(assessed).outcome).toMatchObject({
+      verdict: "thin",
+      reasons: [{ kind: "withheld", what: "an edge was touched on 2026-05-01" }],
+    });
+  });
+});
+
+/** Legs that fail ask most of the points, so that they are among the worst and are repeated. */
+const heavyLegs = (id: string, { event }: RunOrder) =>
+  event.kind === "legFails" && id.includes("points") ? 0.4 : 0.05;
+
+describe("first to fail and least margin", () => {
+  it("are two things: the likeliest in the worst what-if, and the least share of what is required", () => {
+    const { outcome } = searched(testRig, { share: (id) => (id === "leash" ? 0.3 : id === "main" ? 0.29 : 0.05) });
+    expect(outcome.leastMargin).toBe("leash");
+    const ids = outcome.likelyFirst!.parts.map(({ id }) => id);
+    expect(outcome.firstToFail).toBe(ids[0]);
+    expect(ids).toContain("leash");
+  });
+});
+
+describe("parts without a second", () => {
+  it("are named whatever their margin: leash, ring, harness, and what both lines hang on", () => {
+    const { outcome } = searched(testRig);
+    const single = outcome.singles.filter((one) => one.single).map((one) => one.part);
+    expect(single).toEqual(["harness", "leash", "ring", "anchorA.hardware.0", "anchorB.hardware.0"]);
+    const main = outcome.singles.find((one) => one.part === "endA")!;
+    expect(main).toMatchObject({ leaves: "backup", single: false, catches: true });
+    expect(main.shownBy.length).toBeGreaterThan(3);
+  });
+
+  it("are fewer when main line and backup hang on slings of their own, and more without a backup", () => {
+    const [shackle] = testRig.anchorA.hardware;
+    const apart = {
+      ...testRig,
+      anchorA: {
+        ...testRig.anchorA,
+        hardware: [
+          { ...shackle!, carries: "main" },
+          { ...shackle!, carries: "backup" },
+        ],
+      },
+    } as const;
+    const single = (rig: typeof testRig) =>
+      searched(rig)
+        .outcome.singles.filter((one) => one.single)
+        .map((one) => one.part);
+    expect(single(apart)).not.toContain("anchorA.hardware.0");
+    const { backup: _, ...alone } = testRig;
+    expect(single(alone)).toEqual(expect.arrayContaining(["main", "endA", "endB"]));
+  });
+});

@@ -1,0 +1,59 @@
+import { addDays, readDate } from "@secondline/strength";
+import { describe, expect, it } from "vitest";
+import { type Rig, rigOnLaterDays, takeDownDates } from "../src/index.ts";
+import { searched } from "./madeUpRuns.ts";
+import { testRig } from "./testRig.ts";
+
+const on = "2026-06-01";
+/** Webbing that has begun to age in the sun, so that it goes on doing so. */
+const used: Rig = {
+  ...testRig,
+  main: {
+    ...testRig.main,
+    sections: [{ ...testRig.main.sections[0]!, condition: { monthsOutside: 2, sun: 1, ageYears: 1 } }],
+  },
+};
+const found = (share: number) => searched(used, { share: (id) => (id === "main" ? share : 0.05) });
+const outlook = (share: number) => {
+  const rigOn = rigOnLaterDays({ rig: used, on })!;
+  return takeDownDates({ on, rigOn, events: found(share).demands });
+};
+
+describe("the take-down date", () => {
+  it("is that of the one rule: a part that keeps too little today is below it already, on every face", () => {
+    for (const share of [0.2, 0.38, 0.45, 0.9]) {
+      const { outcome } = found(share);
+      const verdict = outcome.parts.find(({ id }) => id === "main")!.verdict;
+      const main = outlook(share).parts.find(({ part }) => part === "main")!;
+      expect(main.when === "now").toBe(verdict === "thin" || verdict === "fails");
+    }
+  });
+
+  it("comes when the strength of that day no longer keeps what is required, and not a day before", () => {
+    const { parts, date } = outlook(0.36);
+    const [first] = parts;
+    expect(first).toMatchObject({ part: "main", when: "later", fails: false });
+    expect(date).toBe(first!.date);
+    const rigOn = rigOnLaterDays({ rig: used, on })!;
+    const there = (day: string) => {
+      const rig = rigOn(readDate(day)!);
+      return takeDownDates({ on: day, rigOn: () => rig, events: found(0.36).demands }).parts.find(
+        ({ part }) => part === "main",
+      )!.when;
+    };
+    expect(there(date!)).toBe("now");
+    expect(there(addDays(readDate(date!)!, -1).toString())).not.toBe("now");
+  });
+
+  it("is none within the horizon for what stays strong", () => {
+    expect(outlook(0.05).parts.every(({ when }) => when === "beyond")).toBe(true);
+    expect(outlook(0.05).date).toBeUndefined();
+  });
+
+  it("names every part that is below what is required today", () => {
+    const both = searched(used, { share: (id) => (id === "main" || id === "leash" ? 0.5 : 0.05) });
+    const rigOn = rigOnLaterDays({ rig: used, on })!;
+    const now = takeDownDates({ on, rigOn, events: both.demands }).parts.filter(({ when }) => when === "now");
+    expect(now.map(({ part }) => part).sort()).toEqual(["leash", "main"]);
+  });
+});
