@@ -1,8 +1,12 @@
 /** Changes whose direction everybody knows. */
 import type { Rated, Rig } from "@secondline/rig";
+import { EVENT_CLASSES } from "@secondline/scenarios";
 import { describe, expect, it } from "vitest";
 import { demoRig, demoRigs } from "../support/demoRigs.ts";
-import { outcomeOf, studyOf } from "../support/run.ts";
+import { foundOf, judged, outcomeOf, studyOf } from "../support/run.ts";
+
+/** From the best to the worst that may be said. */
+const rank = (verdict: string) => ["holds", "notLoaded", "open", "thin", "fails"].indexOf(verdict);
 
 const stronger = (rated: Rated, by: number): Rated => ({ ...rated, strength: rated.strength * by });
 
@@ -40,33 +44,48 @@ function strengthen(rig: Rig, by: number): Rig {
 }
 
 describe.each(demoRigs)("%s", (_, rig: Rig) => {
-  it("keeps no smaller margin with stronger parts, where nothing gave way before", () => {
-    const options = {
-      accuracy: "quick",
-      whatIfs: [
-        { kind: "leashFall", at: 0.5 },
-        { kind: "leashFall", at: 0.1 },
-      ],
-    } as const;
-    const before = studyOf(rig, options);
+  const options = {
+    accuracy: "quick",
+    whatIfs: [
+      { kind: "leashFall", at: 0.5 },
+      { kind: "mainFails", at: 0.5, cutAt: 0, walker: "hanging" },
+    ],
+  } as const;
+  const before = studyOf(rig, options);
+
+  it("keeps just so much more margin as its parts are stronger", () => {
     const after = studyOf(strengthen(rig, 1.3), options);
-    const whole = (id: string) => before.parts.every((part) => !part.parts || part.id !== id);
-    expect(before.parts.some((part) => whole(part.id))).toBe(true);
-    for (const part of before.parts.filter((one) => whole(one.id))) {
+    for (const part of before.parts) {
       const now = after.parts.find((one) => one.id === part.id)!;
-      expect(now.margin).toBeGreaterThanOrEqual(0.999 * part.margin);
+      for (const name of EVENT_CLASSES) {
+        const [little, much] = [part.byClass[name], now.byClass[name]];
+        if (little) expect(much!.margin / little.margin).toBeCloseTo(1.3, 6);
+      }
     }
   });
 
-  it("gets no better verdict when more is required of it", () => {
-    const ask = (value: number) => ({ ...rig, requiredFactor: { ...rig.requiredFactor, value } });
-    const options = { accuracy: "quick", whatIfs: [{ kind: "leashFall", at: 0.5 }] } as const;
-    const rank = (verdict: string) => ["holds", "thin", "fails"].indexOf(verdict);
+  it("gets no better verdict, of the whole or of any part, when more is required of it", () => {
+    const ask = (value: number) => ({
+      ...rig,
+      requiredFactor: { ...rig.requiredFactor, value },
+      requiredAfterFailure: value,
+    });
     const [little, much] = [studyOf(ask(1), options), studyOf(ask(5), options)];
     expect(rank(much.verdict)).toBeGreaterThanOrEqual(rank(little.verdict));
     for (const [i, part] of much.parts.entries()) {
       expect(rank(part.verdict)).toBeGreaterThanOrEqual(rank(little.parts[i]!.verdict));
-      expect(part.margin).toBe(little.parts[i]!.margin);
+      for (const name of EVENT_CLASSES) {
+        expect(part.byClass[name]?.margin).toBe(little.parts[i]!.byClass[name]?.margin);
+      }
+    }
+  });
+
+  it("gets no better verdict with a weaker part", () => {
+    for (const part of ["leash", "main", "backup"] as const) {
+      const { outcome } = foundOf(judged(rig, [{ part, factor: 0.3, reason: "weak" }]), options);
+      const [now, then] = [outcome, before].map((one) => one.parts.find(({ id }) => id === part)!);
+      expect(rank(now!.verdict)).toBeGreaterThanOrEqual(rank(then!.verdict));
+      expect(rank(outcome.verdict)).toBeGreaterThanOrEqual(rank(before.verdict));
     }
   });
 

@@ -11,10 +11,16 @@ import type { WhatIf } from "@secondline/scenarios";
 
 export function mirrorWhatIf(whatIf: WhatIf): WhatIf {
   const at = 1 - whatIf.at;
-  if (whatIf.kind === "leashFall") return { ...whatIf, at };
-  return whatIf.kind === "mainFails"
-    ? { ...whatIf, at, cutAt: 1 - whatIf.cutAt }
-    : { ...whatIf, at, anchor: whatIf.anchor === "A" ? "B" : "A" };
+  switch (whatIf.kind) {
+    case "leashFall":
+      return { ...whatIf, at };
+    case "mainFails":
+      return { ...whatIf, at, cutAt: 1 - whatIf.cutAt };
+    case "legFails":
+      return { ...whatIf, at, anchor: whatIf.anchor === "A" ? "B" : "A" };
+    case "givesWay":
+      throw new Error("not mirrored here: a part's id would have to be mirrored with its rig");
+  }
 }
 
 export function mirrorRig(rig: Rig): Rig {

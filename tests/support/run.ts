@@ -1,10 +1,15 @@
 /** Runs what-ifs and studies to their end, for tests. */
 import {
+  type Assessed,
+  assess,
+  assessRig,
+  type Found,
+  type Judgement,
   type Outcome,
   type Rig,
   type RunOptions,
   runWhatIf,
-  type StudyOptions,
+  type SearchOptions,
   study,
   type WhatIf,
   type WhatIfRun,
@@ -16,14 +21,22 @@ function finish<T>(work: Generator<unknown, T, void>): T {
   return step.value;
 }
 
-export const runOf = (rig: Rig, whatIf: WhatIf, options: RunOptions = { accuracy: "standard" }): WhatIfRun =>
-  finish(runWhatIf(rig, whatIf, options));
+export function judged(rig: Rig, judgements: readonly Judgement[]): Assessed {
+  const reading = assess({ rig, judgements });
+  if (!reading.ok) throw new Error(reading.issues.map((issue) => issue.message).join(" "));
+  return reading.assessed;
+}
 
-export const studyOf = (rig: Rig, options: StudyOptions): Outcome => finish(study(rig, options));
+export const runOf = (assessed: Assessed, whatIf: WhatIf, options: RunOptions = { accuracy: "standard" }): WhatIfRun =>
+  finish(runWhatIf(assessed, whatIf, options));
 
-/** Outcome of one what-if that must have been computed. */
+export const foundOf = (assessed: Assessed, options: SearchOptions): Found => finish(study(assessed, options));
+export const studyOf = (rig: Rig, options: SearchOptions): Outcome => foundOf(assessRig(rig), options).outcome;
+
+/** Outcome of one what-if that must have been computed, in a run in which parts give way. */
 export function outcomeOf(rig: Rig, whatIf: WhatIf, options?: RunOptions) {
-  const { outcome, recording } = runOf(rig, whatIf, options);
-  if (!outcome.ok || !recording || !outcome.peaks) throw new Error(`${outcome.title}: ${outcome.problem}`);
+  const { outcome, recording } = runOf(assessRig(rig), whatIf, options);
+  if (!outcome.ok || !recording || !outcome.peaks)
+    throw new Error(`${outcome.key}: ${JSON.stringify(outcome.trouble)}`);
   return { ...outcome, peaks: outcome.peaks, drop: outcome.drop!, recording };
 }

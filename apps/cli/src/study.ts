@@ -1,13 +1,7 @@
 /** Runs studies and chances with progress on the terminal; Ctrl-C stops them. */
 import type { Answer, Progress, RunnerService } from "@secondline/runner";
-import {
-  type Assessed,
-  type Chances,
-  type ChancesOptions,
-  type Found,
-  type SearchOptions,
-  whatIfKey,
-} from "@secondline/scenarios";
+import type { Assessed, Chances, ChancesOptions, Found, SearchOptions } from "@secondline/scenarios";
+import { englishWords } from "@secondline/words";
 import { type Computing, runnerFor } from "./computing.ts";
 import { CommandFailure, EXIT } from "./failure.ts";
 import { progressLine } from "./terminal.ts";
@@ -18,23 +12,25 @@ export interface StudyCall extends Computing {
 }
 
 export function runStudy(assessed: Assessed, options: SearchOptions, call: StudyCall = {}): Promise<Found> {
-  return drive(call, (runner, id, report) => runner.study({ id, assessed, ...options }, report));
+  return drive(assessed, call, (runner, id, report) => runner.study({ id, assessed, ...options }, report));
 }
 
 export function runChances(assessed: Assessed, options: ChancesOptions, call: StudyCall = {}): Promise<Chances> {
-  return drive(call, (runner, id, report) => runner.chances({ id, assessed, ...options }, report));
+  return drive(assessed, call, (runner, id, report) => runner.chances({ id, assessed, ...options }, report));
 }
 
 type Start<T> = (runner: RunnerService, id: string, report: (progress: Progress) => void) => Promise<Answer<T>>;
 
-async function drive<T>({ label = "", ...computing }: StudyCall, start: Start<T>): Promise<T> {
+async function drive<T>({ rig }: Assessed, { label = "", ...computing }: StudyCall, start: Start<T>): Promise<T> {
   const runner = runnerFor(computing);
   const line = progressLine();
   const id = "study";
   const stop = () => void runner.cancel(id);
   process.once("SIGINT", stop);
   try {
-    const answer = await start(runner, id, (progress) => line.show(progress.done, `${label}${doingOf(progress)}`));
+    const answer = await start(runner, id, ({ done, doing, step = "" }) =>
+      line.show(done, `${label}${doing ? englishWords.eventTitle(rig, doing) : step}`),
+    );
     line.end();
     if (answer.ok) return answer.value;
     throw new CommandFailure(answer.reason === "cancelled" ? EXIT.stopped : EXIT.audit, [answer.message]);
@@ -43,5 +39,3 @@ async function drive<T>({ label = "", ...computing }: StudyCall, start: Start<T>
     process.removeListener("SIGINT", stop);
   }
 }
-
-const doingOf = ({ doing, step = "" }: Progress): string => (doing ? whatIfKey(doing) : step);

@@ -17,7 +17,7 @@ describe("chances", () => {
   it("prints who goes first, where the scatter comes from, every spread with its basis, and the cautions", () => {
     expect(text.err).toBe("");
     expect(text.status).toBe(0);
-    expect(text.out).toMatch(/Likeliest to go first: Main line at its clamp mark, \d+ %/);
+    expect(text.out).toMatch(/Likeliest to go first: Main line, clamp mark, \d+ %/);
     expect(text.out).toMatch(/Walker's mass +mass +80 kg ± 5 % +assumed: this spread/);
     expect(text.out).not.toContain("Friction of the ring");
     for (const words of ["Goes first", "The numbers rest on", "they promise", "number of this rig is invented"]) {

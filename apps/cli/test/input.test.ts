@@ -169,7 +169,9 @@ describe("options that make no sense", () => {
     expect(await refused("check", demo("sound-rig.json"), "--what-if", "fall@2")).toContain("fails@0,hanging@0.5");
     expect(await refused("check", demo("sound-rig.json"), "--on", "1 July")).toContain("a date such as 2026-07-01");
     const wear = ["--wear", demo("old-rig-wear.json")];
-    expect(await refused("check", demo("old-rig.json"), ...wear)).toContain("--wear needs --on");
+    expect(await refused("check", demo("old-rig.json"), ...wear)).toContain(
+      "--on: A wear record gives a state only on a date",
+    );
     expect(await refused("wear", demo("old-rig.json"), ...wear, "--on", "2026-02-30")).toContain('got "2026-02-30"');
     expect(await refused("compare", demo("sound-rig.json"))).toContain("two to four rigs, got 1");
   });

@@ -20,9 +20,11 @@ describe("--judge", () => {
     const judged = await secondline("check", ...one, "--judge", "leash=0.25: furry at the ring");
     expect(judged.err).toBe("");
     expect(part(judged, "leash").strength / part(plain, "leash").strength).toBeCloseTo(0.25, 9);
-    expect(part(judged, "leash").verdict).toBe("thin");
+    expect(part(judged, "leash").verdict).toBe("fails");
     expect(JSON.stringify(part(judged, "leash").bases)).toContain("own judgement, furry at the ring");
-    expect((JSON.parse(judged.out) as Outcome).cautions.join(" ")).toContain("furry at the ring");
+    const { words } = JSON.parse(judged.out);
+    expect(words.cautions.join(" ")).toContain("furry at the ring");
+    expect(words.taken).toContain("Own judgement counts in: leash.");
   });
 
   it("that raises a strength is said in the report too, before the rig's other cautions", async () => {
@@ -39,7 +41,7 @@ describe("--judge", () => {
     );
     expect(judged.status).toBe(0);
     const html = readFileSync(out, "utf8");
-    expect(html).toMatch(/RAISED: Leash ring counts as 1\.2 times .*pulled/);
+    expect(html).toMatch(/RAISED: Leash ring counts as 1\.20 times .*pulled/);
     expect(html.indexOf("RAISED")).toBeLessThan(html.indexOf("strengths rest on common practice"));
   });
 
@@ -53,7 +55,7 @@ describe("--judge", () => {
     const wear = ["wear", demo("old-rig.json"), "--wear", demo("old-rig-wear.json"), "--on", "2026-11-01"];
     const raised = await secondline(...wear, "--judge", "main=1.2: pulled");
     expect(raised.err).toBe("");
-    expect(raised.out.replace(/\s+/g, " ")).toMatch(/RAISED: Main line counts as 1\.2 times .*pulled/);
+    expect(raised.out.replace(/\s+/g, " ")).toMatch(/RAISED: Main line counts as 1\.20 times .*pulled/);
     expect((await secondline(...wear)).out).not.toContain("RAISED");
   });
 
@@ -84,9 +86,9 @@ describe("a what-if about a leg", () => {
   it("is run when the anchor has it, and told when not", async () => {
     const leg = ["check", demo("sound-rig.json"), "--accuracy", "quick", "--json", "--what-if"];
     const run = await secondline(...leg, "leg@A1,caught@0.5");
-    expect((JSON.parse(run.out) as Outcome).whatIfs[0]).toMatchObject({ ok: true, caught: true });
+    expect((JSON.parse(run.out) as Outcome).whatIfs[0]).toMatchObject({ ok: true, caughtBy: "main" });
     const missing = await secondline(...leg, "leg@A3,caught@0.5");
-    expect(missing.status).toBe(3);
+    expect(missing.status).toBe(2);
     expect(missing.err).toContain("Anchor A has 2 legs.");
   });
 });

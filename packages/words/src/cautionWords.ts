@@ -3,7 +3,7 @@ import type { Rig } from "@secondline/rig";
 import { type AnchorFacts, type CautionFact, type Judged, PROVISIONAL_FACTOR } from "@secondline/scenarios";
 import { type Language, type Say, sayIn } from "./language.ts";
 import { partName } from "./partNames.ts";
-import { degrees, margin, required, rounded } from "./quantity.ts";
+import { degrees, factor, margin, required, rounded } from "./quantity.ts";
 
 /** Always shown, in this order, whether or not anything was computed. */
 export function generalCautions(language: Language): readonly string[] {
@@ -53,12 +53,12 @@ export function judgedTexts(say: Say, rig: Rig, judged: readonly Judged[]): read
   const name = (one: Judged) => partName(say, rig, one.part);
   const raised = judged.filter(({ value }) => value > 1);
   const doubts = judged.filter(({ value }) => value <= 1);
-  const list = doubts.map((one) => `${name(one)} × ${rounded(one.value, 2, "down")} (${one.reason})`);
+  const list = doubts.map((one) => `${name(one)} × ${factor(one.value)} (${one.reason})`);
   return [
     ...raised.map((one) =>
       say("caution.raised", {
         part: name(one),
-        times: rounded(one.value, 2, "up"),
+        times: factor(one.value),
         reason: one.own ? one.reason : `${one.factor}: ${one.reason}`,
         without: one.margin === undefined ? "" : say("caution.without", { margin: margin(one.margin / one.value) }),
       }),

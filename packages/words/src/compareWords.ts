@@ -21,16 +21,20 @@ export function rowLabel(language: Language, rig: Rig, { subject }: ComparisonRo
   }
 }
 
-/** One figure of a row; a part that is not loaded says so instead of a margin. */
-export function rowValue(language: Language, row: ComparisonRow, layout: number): string {
+/**
+ * One figure of a row; a part that is not loaded says so instead of a margin. `endsEarly`: runs of this layout end with the walker
+ * lost, so its parts were not asked all that they might be, and their margins are upper bounds.
+ */
+export function rowValue(language: Language, row: ComparisonRow, layout: number, endsEarly = false): string {
+  const say = sayIn(language);
   const value = row.values[layout];
-  if (row.verdicts?.[layout] === "notLoaded") return sayIn(language)("part.verdict.notLoaded");
+  if (row.verdicts?.[layout] === "notLoaded") return say("part.verdict.notLoaded");
   if (value === undefined) return "–";
   switch (row.quantity) {
     case "load":
       return loadIn(value);
     case "margin":
-      return margin(value);
+      return endsEarly ? say("compare.atMost", { margin: margin(value) }) : margin(value);
     case "length":
       return row.subject.kind === "clearance" ? heightIn(value) : dropIn(value);
   }

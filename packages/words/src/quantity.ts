@@ -44,6 +44,13 @@ export function required(factor: number): string {
   return text.replace(/\.?0+$/, "");
 }
 
+/** A limit of a load, as a rule writes it: with no more digits than it has. */
+export const limitIn = (newton: number): string => required(newton / 1000);
+export const limit = (newton: number): string => `${limitIn(newton)} kN`;
+
+/** A factor on a strength: what raises it is not shown smaller than it is, what lowers it not larger. */
+export const factor = (value: number): string => rounded(value, 2, value > 1 ? "up" : "down");
+
 /** How far down, in tenths of a metre. */
 export const drop = (metre: number): string => `${rounded(metre, 1, "up")} m`;
 export const dropIn = (metre: number): string => rounded(metre, 1, "up");

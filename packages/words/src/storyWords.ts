@@ -11,11 +11,16 @@ export function storySentences(language: Language, rig: Rig, run: WhatIfOutcome)
   const say = sayIn(language);
   if (!run.ok || !run.peaks) return [troubleText(language, rig, run.trouble)];
   const said = run.gaveWay
-    // The leash's or the ring's parting is told as what became of the walker.
-    .filter(({ part }) => !(run.lostBecause === "leash" && part === "leash"))
+    .filter(besides(run))
     .map(({ part, time }) => say("story.gaveWay", { part: capital(partName(say, rig, part)), time: seconds(time) }));
   return [fateSentence(language, run), ...said, say("story.pull", { pull: load(run.peaks.leash) })];
 }
+
+/** The leash's parting is told as what became of the walker. */
+const besides =
+  ({ lostBecause }: WhatIfOutcome) =>
+  ({ part }: WhatIfOutcome["gaveWay"][number]): boolean =>
+    !(lostBecause === "leash" && part === "leash");
 
 function fateSentence(language: Language, run: WhatIfOutcome): string {
   const say = sayIn(language);
@@ -41,7 +46,7 @@ function fateSentence(language: Language, run: WhatIfOutcome): string {
 export function fateText(language: Language, rig: Rig, run: WhatIfOutcome): string {
   const say = sayIn(language);
   if (!run.ok) return say("fate.notRun");
-  const parts = run.gaveWay.map(({ part }) => lowered(partName(say, rig, part)));
+  const parts = run.gaveWay.filter(besides(run)).map(({ part }) => lowered(partName(say, rig, part)));
   const also = parts.length === 0 ? [] : [say("fate.gaveWay", { parts: parts.join(", "), count: parts.length })];
   return [shortFate(language, run), ...also].join("; ");
 }

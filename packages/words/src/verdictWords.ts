@@ -1,12 +1,12 @@
 /** The verdict in words: from its reasons, which are facts of the runs, never from what was asked. */
 import type { PartId, Rig } from "@secondline/rig";
-import type { ClassOutcome, Outcome, PartOutcome, Reason } from "@secondline/scenarios";
+import type { ClassOutcome, FollowUp, Outcome, PartOutcome, Reason } from "@secondline/scenarios";
 import { chance } from "./chanceNumbers.ts";
 import type { Language, Say } from "./language.ts";
 import { sayIn } from "./language.ts";
 import { lowered, partInSentence, partName } from "./partNames.ts";
 import { eventTitle } from "./phrases.ts";
-import { height, load, margin, required, strength } from "./quantity.ts";
+import { factor, height, limit as limitText, load, margin, required, strength } from "./quantity.ts";
 
 export const governingOf = (part: PartOutcome): ClassOutcome | undefined =>
   part.governing && part.byClass[part.governing];
@@ -17,13 +17,17 @@ const partOf = (outcome: Outcome, id: PartId): PartOutcome => outcome.parts.find
 export const verdictWord = (language: Language, { verdict }: Pick<Outcome, "verdict">): string =>
   sayIn(language)(`verdict.${verdict}`);
 
+/** That a verdict of the whole search is still provisional; undefined of a part of it, which says more than that. */
+export const provisionalText = (language: Language, { search, provisional }: Outcome): string | undefined =>
+  search.complete && provisional ? sayIn(language)("verdict.provisional") : undefined;
+
 /** The verdict in one to four sentences: why, what follows, what else, what is left open, what somebody raised by hand. */
 export function verdictSentence(language: Language, rig: Rig, outcome: Outcome): string {
   const say = sayIn(language);
   const [gravest] = outcome.reasons;
   const said = [gravest ? reasonText(language, rig, outcome, gravest) : holding(say, rig, outcome)];
   said.push(...follows(say, outcome, gravest));
-  said.push(...others(say, outcome));
+  said.push(...others(language, rig, outcome));
   const gap = outcome.search.gaps.find((one) => one.kind === "events");
   if (gap && (outcome.verdict === "fails" || outcome.verdict === "thin")) {
     said.push(say("verdict.partial", { run: gap.run, of: gap.of }));
@@ -69,29 +73,26 @@ export function reasonText(language: Language, rig: Rig, outcome: Outcome, reaso
         event: event(reason.event),
       });
     case "pullTooHard":
-    case "pullHard": {
-      const { demand, passes, event: index } = outcome.person!;
-      const { limit, basis } = passes.at(-1)!;
-      const values = { demand: load(demand), limit: load(limit), note: lowered(basis.note), event: event(index) };
-      return say(reason.kind === "pullHard" ? "verdict.pullHard" : "verdict.pullTooHard", values);
-    }
+      return say("verdict.pullTooHard", pullValues(outcome, event));
+    case "pullHard":
+      return say("verdict.pullHard", pullValues(outcome, event));
     case "withheld":
       return say("verdict.withheld", { what: reason.what });
     case "notLoaded":
       return say("verdict.notLoadedParts", {
         count: reason.parts.length,
-        parts: reason.parts.map((id) => partName(say, rig, id)).join(", "),
+        parts: reason.parts.map((id) => partName(say, rig, id)).join("; "),
       });
     case "gap":
       return gapText(say, outcome, reason.gap);
   }
 }
 
-function gapText(say: Say, { search }: Outcome, gap: Extract<Reason, { kind: "gap" }>["gap"]): string {
+function gapText(say: Say, { search, whatIfs }: Outcome, gap: Extract<Reason, { kind: "gap" }>["gap"]): string {
   switch (gap.kind) {
     case "events":
       return search.chosen
-        ? say("verdict.openOne", { count: gap.run, others: gap.of - gap.run })
+        ? say("verdict.openOne", { count: whatIfs.filter(({ ok }) => ok).length, others: gap.of - gap.run })
         : say("verdict.openGap", { run: gap.run, of: gap.of });
     case "coarse":
       return say("verdict.openCoarse");
@@ -124,22 +125,67 @@ function holding(say: Say, rig: Rig, outcome: Outcome): string {
   });
 }
 
+/** Whether the run that shows what follows ends on the ground. */
+export const endsOnGround = ({ whatIfs }: Outcome, { whatIf }: FollowUp): boolean =>
+  whatIf !== undefined && whatIfs[whatIf]!.lostBecause === "ground";
+
 /** What holds the walker when the part of the gravest reason gives way. */
-function follows(say: Say, { followUps }: Outcome, gravest: Reason | undefined): string[] {
+function follows(say: Say, outcome: Outcome, gravest: Reason | undefined): string[] {
   if (gravest?.kind !== "partFails" && gravest?.kind !== "partThin") return [];
-  const found = followUps.filter(({ part }) => part === gravest.part);
+  const found = outcome.followUps.filter(({ part }) => part === gravest.part);
   if (found.length === 0) return [];
+  const lost = found.filter(({ caughtBy }) => caughtBy === "nothing");
+  if (lost.length > 0 && lost.every((one) => endsOnGround(outcome, one))) return [say("verdict.groundThen")];
   if (found.some(({ caughtBy }) => caughtBy === "nothing")) return [say("verdict.nothingThen")];
   return [say("verdict.catcherThen", { catcher: say(`catcher.${found[0]!.caughtBy}`) })];
 }
 
-function others(say: Say, { reasons }: Outcome): string[] {
-  const count = (kind: Reason["kind"]) => reasons.slice(1).filter((one) => one.kind === kind).length;
+/** What else there is besides the gravest reason: parts by their number, everything else by itself. */
+function others(language: Language, rig: Rig, outcome: Outcome): string[] {
+  const say = sayIn(language);
+  const rest = outcome.reasons.slice(1);
+  const count = (kind: Reason["kind"]) => rest.filter((one) => one.kind === kind).length;
   const [fails, thin] = [count("partFails"), count("partThin")];
   return [
+    ...rest.flatMap((reason) => otherText(language, rig, outcome, reason)),
     ...(fails > 0 ? [say("verdict.alsoFails", { count: fails })] : []),
     ...(thin > 0 ? [say("verdict.also", { count: thin })] : []),
   ];
+}
+
+function otherText(language: Language, rig: Rig, outcome: Outcome, reason: Reason): string[] {
+  const say = sayIn(language);
+  const event = (index: number) => lowered(eventTitle(language, rig, outcome.whatIfs[index]!.whatIf));
+  switch (reason.kind) {
+    case "ground":
+      return [say("verdict.alsoGround", { event: event(reason.event) })];
+    case "notCaught":
+      return [say("verdict.alsoNotCaught", { event: event(reason.event) })];
+    case "groundNear": {
+      const values = { height: height(Math.max(0, reason.height)), required: height(reason.required) };
+      return [say("verdict.alsoNear", { ...values, event: event(reason.event) })];
+    }
+    case "pullTooHard":
+    case "pullHard":
+      return [say("verdict.alsoPull", pullValues(outcome, event))];
+    case "withheld":
+      return [reasonText(language, rig, outcome, reason)];
+    case "notLoaded": {
+      const parts = reason.parts.map((id) => partName(say, rig, id));
+      return [say("verdict.alsoNotLoaded", { count: parts.length, parts: parts.join("; ") })];
+    }
+    // Counted together; what is left open is told by itself.
+    case "partFails":
+    case "partThin":
+    case "gap":
+      return [];
+  }
+}
+
+function pullValues({ person }: Outcome, event: (index: number) => string) {
+  const { demand, passes, event: index } = person!;
+  const { limit, basis } = passes.at(-1)!;
+  return { demand: load(demand), limit: limitText(limit), note: lowered(basis.note), event: event(index) };
 }
 
 /** Parts that an own judgement raises: said in the verdict itself. */
@@ -147,8 +193,8 @@ function raised(say: Say, rig: Rig, { cautions }: Outcome): string[] {
   const judged = cautions.flatMap((one) => (one.kind === "judged" ? one.judged : []));
   const parts = judged
     .filter(({ own, value }) => own && value > 1)
-    .map(({ part, value }) => `${partName(say, rig, part)} × ${required(value)}`);
-  return parts.length === 0 ? [] : [say("verdict.raised", { parts: parts.join(", ") })];
+    .map(({ part, value }) => `${partName(say, rig, part)} × ${factor(value)}`);
+  return parts.length === 0 ? [] : [say("verdict.raised", { parts: parts.join("; ") })];
 }
 
 /** Where the likeliest to go first and the least margin are two parts, one sentence says why; else undefined. */
@@ -168,7 +214,7 @@ export function likelierFirst(language: Language, rig: Rig, outcome: Outcome): s
 export function singlesText(language: Language, rig: Rig, { singles }: Pick<Outcome, "singles">): string {
   const say = sayIn(language);
   const parts = singles.filter(({ single }) => single).map(({ part }) => lowered(partName(say, rig, part)));
-  return parts.length === 0 ? say("single.none") : say("single.list", { parts: parts.join(", ") });
+  return parts.length === 0 ? say("single.none") : say("single.list", { parts: parts.join("; ") });
 }
 
 /** What was taken into account, in one or two sentences. */
@@ -184,7 +230,7 @@ export function takenText(language: Language, rig: Rig, { taken }: Pick<Outcome,
   else if (said.length > 0) said.push(say("taken.noTests"));
   if (said.length === 0) said.push(say("taken.nothing"));
   if (judged.length > 0) {
-    said.push(say("taken.judged", { parts: judged.map((id) => lowered(partName(say, rig, id))).join(", ") }));
+    said.push(say("taken.judged", { parts: judged.map((id) => lowered(partName(say, rig, id))).join("; ") }));
   }
   return said.join(" ");
 }

@@ -42,7 +42,7 @@ export interface GaveWay {
 
 /** Why a run gave no numbers to trust. */
 export interface Trouble {
-  readonly reason: "missing" | "before" | "cancelled" | "limits" | "audit" | "diverged" | "equilibrium" | "tooShort";
+  readonly reason: "missing" | "before" | "cancelled" | "audit" | "diverged" | "equilibrium" | "limits" | "tooShort";
   readonly phrase?: Phrase;
   /** The engine's own words. */
   readonly detail?: string;

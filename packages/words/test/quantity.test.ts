@@ -1,0 +1,51 @@
+/** Every number is rounded to the side that is safe. */
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { quantity } from "../src/index.ts";
+
+const number = (text: string) => Number(text.replace("−", "-").replace(/ (kN|m|%|m\/s)$/, ""));
+const newton = fc.double({ min: 1, max: 3e5, noNaN: true });
+const metre = fc.double({ min: -50, max: 200, noNaN: true });
+/** What the last bit of a number may be off. */
+const CLOSE = 1e-6;
+
+const never = (what: string, values: fc.Arbitrary<number>, holds: (value: number) => boolean) =>
+  it(what, () => {
+    fc.assert(fc.property(values, holds), { seed: 11, numRuns: 500 });
+  });
+
+describe("a number", () => {
+  never("of a load is never shown smaller than it is", newton, (n) => number(quantity.load(n)) * 1000 >= n - CLOSE * n);
+  never(
+    "of a strength is never shown larger than it is",
+    newton,
+    (n) => number(quantity.strength(n)) * 1000 <= n + CLOSE * n,
+  );
+  never("of a margin is never shown larger than it is", fc.double({ min: 0.01, max: 80, noNaN: true }), (r) => {
+    return number(quantity.margin(r)) <= r + CLOSE * r;
+  });
+  never("of what is required is never shown smaller", fc.double({ min: 1, max: 10, noNaN: true }), (r) => {
+    return number(quantity.required(r)) >= r - CLOSE;
+  });
+  never("of a drop is never shown smaller", metre, (m) => number(quantity.drop(m)) >= m - CLOSE);
+  never("of a height is never shown larger", metre, (m) => number(quantity.height(m)) <= m + CLOSE);
+  never("stays within a step of its value", newton, (n) => {
+    return Math.abs(number(quantity.load(n)) * 1000 - n) < (n < 9995 ? 10.1 : 101);
+  });
+
+  it.each([
+    [quantity.margin(1.996), "1.99"],
+    [quantity.margin(2.3), "2.30"],
+    [quantity.margin(14.9), "14"],
+    [quantity.load(9999), "10.0 kN"],
+    [quantity.load(5020), "5.02 kN"],
+    [quantity.required(2), "2"],
+    [quantity.required(1.5), "1.5"],
+    [quantity.limit(6000), "6 kN"],
+    [quantity.drop(-0.04), "0.0 m"],
+    [quantity.height(-0.04), "−0.1 m"],
+    [quantity.rounded(Number.POSITIVE_INFINITY, 2, "down"), "–"],
+  ])("%s reads %s", (text, expected) => {
+    expect(text).toBe(expected);
+  });
+});

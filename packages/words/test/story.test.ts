@@ -1,0 +1,49 @@
+/** Who holds the walker is said from what happened, never from what was asked. */
+import { describe, expect, it } from "vitest";
+import { englishWords as words } from "../src/index.ts";
+import { demoRig, gone, run } from "./outcomes.ts";
+
+const rig = demoRig("sound-rig.json");
+const told = (one: Parameters<typeof words.story>[1]) => words.story(rig, one).join(" ");
+
+describe("a leash fall in which the main line parts", () => {
+  const fall = run("fall@0.5", { caughtBy: "backup", gaveWay: [gone("main")] });
+
+  it("is told as caught by the backup, with the main line among what gave way", () => {
+    expect(told(fall)).toBe(
+      "The backup caught you 5.5 m down. Main line gave way 1.45 s in. Hardest pull on your harness: 3.31 kN.",
+    );
+    expect(words.fate(rig, fall)).toBe("caught by the backup; main line gives way");
+  });
+
+  it("names nothing as catcher when the leash goes", () => {
+    const lost = run("fall@0.5", { caughtBy: "nothing", lostBecause: "leash", gaveWay: [gone("leash")] });
+    expect(told(lost)).toMatch(/^Your leash parted: nothing held you\./);
+    expect(told(lost)).not.toContain("caught");
+    expect(words.fate(rig, lost)).toBe("the leash parts");
+  });
+});
+
+describe("what became of the walker", () => {
+  it.each([
+    [{ caughtBy: "both" }, "caught by main line and backup together"],
+    [{ caughtBy: "remains" }, "caught by what is left of both lines"],
+    [{ caughtBy: "nothing", lostBecause: "freeFall" }, "nothing holds the walker"],
+    [{ caughtBy: "nothing", lostBecause: "ground", groundSpeed: 9.9 }, "reaches the ground"],
+    [{ caughtBy: "backup", feetClearance: -0.2 }, "feet reach the ground"],
+    [{ caughtBy: "nothing", lostBecause: "ring" }, "the ring parts"],
+  ] as const)("is read off the facts: %j", (facts, text) => {
+    expect(words.fate(rig, run("fails@0,hanging@0.5", facts))).toBe(text);
+  });
+
+  it("is not told of a run that gave no numbers", () => {
+    const failed = run("fall@0.5", {
+      ok: false,
+      caughtBy: "nothing",
+      trouble: { reason: "audit", detail: "12 % of the energy is missing" },
+    });
+    expect(words.fate(rig, failed)).toBe("not computed");
+    expect(told(failed)).toContain("does not balance its own energy");
+    expect(told(failed)).not.toContain("caught");
+  });
+});

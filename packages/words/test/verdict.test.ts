@@ -1,0 +1,123 @@
+/** The verdict's words follow its facts. */
+import { PULL_LIMITS } from "@secondline/scenarios";
+import { beforeAll, describe, expect, it } from "vitest";
+import { englishWords as words } from "../src/index.ts";
+import { changed, demoRig, quickOutcome } from "./outcomes.ts";
+
+const rig = demoRig("sound-rig.json");
+let outcome: ReturnType<typeof quickOutcome>["outcome"];
+beforeAll(() => {
+  outcome = quickOutcome(rig).outcome;
+});
+
+describe("a verdict", () => {
+  it("of a few what-ifs says how few, and never that the rig holds", () => {
+    const sentence = words.verdict(rig, outcome);
+    expect(sentence).toMatch(/^Nothing found in these 4 what-ifs alone\. That says nothing of the other \d+\./);
+    expect(sentence).not.toMatch(/holds|keeps/);
+    expect(words.verdictWord(outcome)).toBe("Nothing found yet");
+    expect(outcome.parts.map((part) => words.partRow(rig, part).verdict)).not.toContain("holds");
+  });
+
+  it("names the parts that have no second, whatever their margin", () => {
+    expect(words.singles(rig, outcome)).toMatch(/^Single points of failure.*harness tie-in; leash; /);
+    expect(words.singles(rig, { singles: [] })).toContain("Every part has a second");
+  });
+
+  it("says of a part below its factor what then holds the walker", () => {
+    const thin = changed(outcome, {
+      verdict: "thin",
+      reasons: [{ kind: "partThin", part: "main" }],
+      followUps: [{ part: "main", during: 0, caughtBy: "backup", whatIf: 1 }],
+    });
+    expect(words.verdict(rig, thin)).toMatch(/^Thin: the main line .*When it gives way the backup holds the walker\./);
+    expect(words.follows(rig, thin)).toEqual([
+      "Main line (leash fall in the middle): then the backup holds the walker.",
+    ]);
+    const none = changed(thin, { followUps: [{ part: "main", during: 0, caughtBy: "nothing" }] });
+    expect(words.verdict(rig, none)).toContain("When it gives way nothing holds the walker.");
+    expect(words.follows(rig, none)[0]).toContain("then NOTHING holds the walker");
+  });
+
+  it("names the ground and a hard pull beside a part that fails", () => {
+    const person = { demand: 8500, pull: 6600, event: 0, passes: PULL_LIMITS.slice(0, 2), grade: "thin" } as const;
+    const sentence = words.verdict(
+      rig,
+      changed(outcome, {
+        verdict: "fails",
+        person,
+        reasons: [
+          { kind: "partFails", part: "leash" },
+          { kind: "ground", event: 1 },
+          { kind: "partThin", part: "main" },
+          { kind: "pullHard" },
+        ],
+      }),
+    );
+    expect(sentence).toMatch(/^Fails: the leash /);
+    expect(sentence).toContain("The walker reaches the ground as well (main line fails at anchor A");
+    expect(sentence).toContain("The pull on the person may come to 8.50 kN; 8 kN is the most that");
+    expect(sentence).toContain("One more part is thin.");
+  });
+
+  it("says why the likeliest to go first is not the part with the least margin, and only where it is not", () => {
+    const part = { value: 0.4, low: 0.39, high: 0.41 };
+    const likelyFirst = { whatIf: 0, parts: [{ id: "leash", first: part, fails: part }] } as const;
+    const facts = { likelyFirst, firstToFail: "leash", leastMargin: "main" } as const;
+    expect(words.likelierFirst(rig, changed(outcome, facts))).toMatch(
+      /first is the leash \(40 %.*kept by the main line/,
+    );
+    expect(words.likelierFirst(rig, changed(outcome, { ...facts, leastMargin: "leash" }))).toBeUndefined();
+  });
+
+  it("tells of a raised part in the verdict itself", () => {
+    const judged = [{ part: "ring", factor: "own judgement", own: true, value: 1.2, reason: "pulled" }] as const;
+    const raised = changed(outcome, { cautions: [{ kind: "judged", judged }] });
+    expect(words.verdict(rig, raised)).toContain("RAISED by own judgement above what is known: Leash ring × 1.20.");
+  });
+});
+
+describe("the pull on the person", () => {
+  it("is told against its own limits, the same limit the same everywhere", () => {
+    const person = outcome.person!;
+    const [first] = person.passes;
+    expect(first).toBeUndefined();
+    const fact = words.facts(rig, outcome).find(({ name }) => name === "Pull on the person")!;
+    expect(fact.value).toMatch(/below every limit \(6 kN: EN 355/);
+    expect(words.personRow(outcome)!.strength).toBe("6 / 8 / 12");
+    expect(words.partsCaption().join(" ")).toContain("6 kN (published: EN 355");
+  });
+});
+
+describe("what was taken into account", () => {
+  it("is said even when nothing was given", () => {
+    expect(words.taken(rig, outcome)).toBe("The rig's own file alone: no wear record, no break tests.");
+    const wear = { name: "crag", lines: ["main"] } as const;
+    const tests = { given: 13, count: 5 };
+    const taken = { on: "2026-11-01", wear, tests, judged: ["leash"] } as const;
+    expect(words.taken(rig, { taken })).toBe(
+      'State of 2026-11-01 by the wear record "crag" (main line). 5 of 13 break tests say something of it. Own judgement counts in: leash.',
+    );
+  });
+});
+
+describe("until when", () => {
+  const outlook = { on: "2026-06-01", parts: [], horizon: "2028-05-31" };
+  const part = { part: "main", fails: false, marginNow: 2, marginThen: 1.4, required: 1.5, flags: [] } as const;
+  const said = (verdict: "holds" | "thin" | "fails" | "open", when: "now" | "later" | "beyond") =>
+    words.until(
+      rig,
+      { ...outlook, parts: [{ ...part, when, ...(when === "beyond" ? {} : { date: "2027-01-01" }) }] },
+      changed(outcome, { verdict }),
+    );
+
+  it("is no good news under a verdict that is none", () => {
+    expect(said("holds", "beyond")).toMatch(/^Used on as so far, every part keeps what is required until 2028-05-31/);
+    for (const verdict of ["thin", "fails"] as const) {
+      expect(said(verdict, "beyond")).toContain(`but the verdict is ${verdict} today`);
+      expect(said(verdict, "later")).toContain(`but the verdict is ${verdict} today already`);
+    }
+    expect(said("open", "beyond")).toContain("an upper bound at best");
+    expect(said("thin", "now")).toBe("Already below what is required on 2026-06-01: main line.");
+  });
+});
