@@ -44,7 +44,15 @@ export function meantColumn(written: string): LogColumn | undefined {
   return isColumn(bare) ? bare : undefined;
 }
 
-const NUMBERS: readonly LogColumn[] = ["months_outside", "sun_months", "falls", "result", "result_to"];
+const NUMBERS: readonly LogColumn[] = [
+  "months_outside",
+  "sun_months",
+  "falls",
+  "clamped_months",
+  "sewn_months",
+  "result",
+  "result_to",
+];
 const WITH_COMMA = /^[+-]?\d+,\d+$/;
 
 /**

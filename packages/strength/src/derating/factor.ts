@@ -31,6 +31,16 @@ export interface StrengthFactor {
   readonly noData: boolean;
   /** True when a reader must be told of it wherever the strength is shown: somebody's own judgement, or one that raises it. */
   readonly flagged?: boolean;
+  /** Where own tests know it: how it errs together with the other factors that the same tests know. */
+  readonly learnt?: Learnt;
+}
+
+/** Deviation of a factor's logarithm: `loadings` on standard normal deviates that all factors of `source` share, and the rest. */
+export interface Learnt {
+  readonly source: string;
+  readonly loadings: readonly number[];
+  /** Standard deviation of the logarithm that is the factor's own [-]. */
+  readonly own: number;
 }
 
 /** Beyond its range nothing is known: the value at the edge is taken with half of it gone and this spread [-]. */

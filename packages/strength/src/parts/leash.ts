@@ -1,8 +1,6 @@
 /** Strength of the leash: it gives way in its worst knot, far below the ring. */
 import type { Rig } from "@secondline/rig";
-import { fallsFactor } from "../derating/falls.ts";
-import { ropeKnot } from "../derating/knot.ts";
-import { noRecord, textileMake } from "../derating/make.ts";
+import { noRecord } from "../derating/make.ts";
 import { ownFactors } from "../derating/own.ts";
 import { heatFactor, sheathSlipFactor } from "../derating/rope.ts";
 import { sewnLoopAgeing } from "../derating/sewing.ts";
@@ -12,17 +10,18 @@ import { conditionFactors } from "./textileCondition.ts";
 
 export function leashStrength(leash: Rig["leash"], factorsOf: FactorsOf): PartStrength {
   const { stock, condition, length, falls } = leash;
-  const knots = leash.knots.map((knot) => ({ ...knot, factor: ropeKnot(knot.kind) }));
+  const known = factorsOf(stock);
+  const knots = leash.knots.map((knot) => ({ ...knot, factor: known.knot(knot.kind) }));
   const worst = knots.reduce<(typeof knots)[number] | undefined>(
     (least, knot) => (least === undefined || knot.factor.value < least.factor.value ? knot : least),
     undefined,
   );
   const places = { ring: 0, middle: length / 2, harness: length } as const;
   const factors = [
-    textileMake(stock.id),
-    ...conditionFactors(condition, stock.fibre, "the leash", factorsOf(stock).sun),
+    known.level(),
+    ...conditionFactors(condition, stock.fibre, "the leash", known.sun),
   ];
-  if (falls > 0) factors.push(fallsFactor(falls, "leash"));
+  if (falls > 0) factors.push(known.leashFalls(falls));
   if (leash.sheathSlip !== undefined && leash.sheathSlip > 0) factors.push(sheathSlipFactor(leash.sheathSlip));
   if (leash.glazed !== undefined && leash.glazed > 0) factors.push(heatFactor(leash.glazed));
   // A leash without a knot is sewn: as rated when new, its stitching ages outside.

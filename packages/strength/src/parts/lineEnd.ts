@@ -4,12 +4,9 @@
  */
 import type { LineEnd, OwnJudgement, WebbingSection } from "@secondline/rig";
 import { bendFactor } from "../derating/bend.ts";
-import { clampFactor } from "../derating/clampMark.ts";
 import type { StrengthFactor } from "../derating/factor.ts";
-import { webbingKnot } from "../derating/knot.ts";
-import { textileMake, usedMetal } from "../derating/make.ts";
+import { usedMetal } from "../derating/make.ts";
 import { ownFactors } from "../derating/own.ts";
-import { sewnLoopAgeing } from "../derating/sewing.ts";
 import type { FactorsOf } from "../retention/testedStock.ts";
 import { makePartStrength, type PartStrength } from "./partStrength.ts";
 import { conditionFactors } from "./textileCondition.ts";
@@ -34,12 +31,11 @@ export function lineEndStrength(
     return webbingInWeblock(id, name, end, { ...unjudged, own: capped }, factorsOf);
   }
   const condition = end.condition ?? section.condition;
-  const factors = [
-    textileMake(section.stock.id),
-    ...conditionFactors(condition, section.stock.fibre, "the loop", factorsOf(section.stock).sun),
-  ];
-  if (end.kind === "sewnLoop") factors.push(sewnLoopAgeing(condition.monthsOutside ?? 0));
-  else factors.push(webbingKnot());
+  const known = factorsOf(section.stock);
+  const factors = [known.level(), ...conditionFactors(condition, section.stock.fibre, "the loop", known.sun)];
+  const ratedShare = end.rated.strength / section.stock.rated.strength;
+  if (end.kind === "sewnLoop") factors.push(known.sewnLoop(condition.monthsOutside ?? 0, ratedShare));
+  else factors.push(known.webbingKnot());
   factors.push(...bend(end), ...doubts(section.own), ...ownFactors(end.own));
   return makePartStrength({ id, name, rated: end.rated.strength, ratedBasis: end.rated.basis, factors });
 }
@@ -61,10 +57,11 @@ function webbingInWeblock(
   factorsOf: FactorsOf,
 ): PartStrength {
   const { stock, condition } = section;
+  const known = factorsOf(stock);
   const factors = [
-    textileMake(stock.id),
-    ...conditionFactors(condition, stock.fibre, "the webbing in the weblock", factorsOf(stock).sun),
-    clampFactor(end.monthsClamped ?? condition.monthsOutside ?? 0),
+    known.level(),
+    ...conditionFactors(condition, stock.fibre, "the webbing in the weblock", known.sun),
+    known.clamp(end.monthsClamped ?? condition.monthsOutside ?? 0),
     ...bend(end),
     // What is thought of the webbing counts in its weblock too; a doubt of this end comes on top.
     ...ownFactors(section.own),

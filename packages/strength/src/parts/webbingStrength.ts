@@ -3,14 +3,11 @@
  * its section's condition and of every wear that touches it; where wears overlap, their factors multiply.
  */
 import type { Basis, Wear, WebbingSection } from "@secondline/rig";
-import { clampFactor } from "../derating/clampMark.ts";
 import { abrasionFactor, cutFactor } from "../derating/damage.ts";
 import type { StrengthFactor } from "../derating/factor.ts";
 import { combineFactors } from "../derating/lognormal.ts";
-import { textileMake } from "../derating/make.ts";
 import { ownFactors } from "../derating/own.ts";
 import { heatFactor } from "../derating/rope.ts";
-import { sewingFactor } from "../derating/sewing.ts";
 import { type FactorsOf, publishedFactors } from "../retention/testedStock.ts";
 import { conditionFactors } from "./textileCondition.ts";
 
@@ -54,12 +51,13 @@ export function webbingStrength(
 ): StrengthZone[] {
   const bounds = sectionBounds(sections, length);
   const stretches = sections.flatMap((section, i) => wearStretches(section, bounds[i]!, bounds[i + 1]!, factorsOf));
-  stretches.push(...joins(sections, bounds, stretches));
+  stretches.push(...joins(sections, bounds, stretches, factorsOf));
   const zones: StrengthZone[] = [];
   sections.forEach((section, i) => {
+    const known = factorsOf(section.stock);
     const own = [
-      textileMake(section.stock.id),
-      ...conditionFactors(section.condition, section.stock.fibre, "the webbing", factorsOf(section.stock).sun),
+      known.level(),
+      ...conditionFactors(section.condition, section.stock.fibre, "the webbing", known.sun),
       ...ownFactors(section.own),
     ];
     for (const [from, to] of cuts(bounds[i]!, bounds[i + 1]!, stretches)) {
@@ -122,13 +120,14 @@ export function wearExtent(wear: Wear): [from: number, to: number] {
 }
 
 function wearFactor(wear: Wear, section: WebbingSection, factorsOf: FactorsOf): StrengthFactor {
+  const known = factorsOf(section.stock);
   switch (wear.kind) {
     case "clampMark":
-      return clampFactor(wear.months, wear.load === undefined ? undefined : wear.load / section.stock.rated.strength);
+      return known.clamp(wear.months, wear.load === undefined ? undefined : wear.load / section.stock.rated.strength);
     case "fallZone":
-      return factorsOf(section.stock).falls(wear.falls);
+      return known.falls(wear.falls);
     case "stitching":
-      return sewingFactor(section.condition.monthsOutside ?? 0);
+      return known.sewing(section.condition.monthsOutside ?? 0);
     case "abrasion":
       return abrasionFactor(wear.depth);
     case "heat":
@@ -158,12 +157,17 @@ function joins(
   sections: readonly WebbingSection[],
   bounds: readonly number[],
   stretches: readonly Stretch[],
+  factorsOf: FactorsOf,
 ): Stretch[] {
   return bounds.slice(1, -1).flatMap((at, i) => {
     const [from, to] = [at - JOIN_REACH, at + JOIN_REACH];
     if (stretches.some((s) => s.reason === "stitching" && s.from < to && s.to > from)) return [];
-    const months = [sections[i]!, sections[i + 1]!].map((section) => section.condition.monthsOutside ?? 0);
-    const sewn = sewingFactor(Math.max(...months));
+    const sides = [sections[i]!, sections[i + 1]!];
+    const months = Math.max(...sides.map((section) => section.condition.monthsOutside ?? 0));
+    // The stitching of the stock that holds less in it.
+    const sewn = sides
+      .map((section) => factorsOf(section.stock).sewing(months))
+      .reduce((least, one) => (one.value < least.value ? one : least));
     const note = `how the sections are joined is not written down; taken as sewn. ${sewn.basis.note}`;
     return [
       { from, to, reason: "join", factor: { ...sewn, name: "join", noData: true, basis: { kind: "assumed", note } } },
