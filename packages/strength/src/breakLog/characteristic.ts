@@ -49,6 +49,9 @@ export function characteristicValues(
   }
   const numbers = batchNumbers(sample, batches);
   const belief = quantileBelief(sample, content, numbers);
+  if (belief === undefined) {
+    return confidences.map((c) => assumedSpread(sample, c, content, "its results contradict each other"));
+  }
   const among = belief.families.length > 1 ? `, lowest of ${belief.families.join(", ")}` : "";
   const count = numbers === undefined ? 0 : new Set(numbers).size;
   const scatter = count > 1 ? `, with the scatter between ${count} batches` : "";

@@ -46,8 +46,9 @@ export function familyPosterior(
   const scales = scaleGrid(sample, family.logarithmic);
   const grouped = batches !== undefined && new Set(batches).size > 1;
   const cells = grouped ? batchCells(sample, batches, name, scales, p) : plainCells(data, scales, family.quantile(p));
-  const most = Math.max(...cells.map((cell) => cell.weight));
-  const weights = cells.map((cell) => Math.exp(cell.weight - most));
+  const logs = cells.map(({ weight }) => (Number.isFinite(weight) ? weight : Number.NEGATIVE_INFINITY));
+  const most = Math.max(...logs);
+  const weights = logs.map((log) => Math.exp(log - most));
   const total = weights.reduce((a, b) => a + b, 0);
   const used = cells.flatMap((cell, i) => (weights[i]! > 1e-12 * total ? [{ w: weights[i]! / total, above: cell.above }] : []));
   const mass = (y: number) => used.reduce((sum, { w, above }) => sum + w * above(y), 0);

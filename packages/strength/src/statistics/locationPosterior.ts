@@ -112,7 +112,7 @@ function numericLocation(data: LocationSample, sigma: number): LocationPosterior
   const { mode, deviation, peak } = locationPeak(data, sigma);
   const step = (2 * REACH * deviation) / (POINTS - 1);
   const from = mode - REACH * deviation;
-  const density = Array.from({ length: POINTS }, (_, i) => Math.exp(logLikelihood(data, from + i * step, sigma) - peak));
+  const density = Array.from({ length: POINTS }, (_, i) => Math.exp(logLikelihood(data, from + i * step, sigma) - peak) || 0);
   const tail = new Array<number>(POINTS).fill(0);
   for (let i = POINTS - 2; i >= 0; i--) tail[i] = tail[i + 1]! + 0.5 * (density[i]! + density[i + 1]!);
   const total = tail[0]!;
@@ -141,11 +141,20 @@ function logLikelihood({ family, exact, above, within }: LocationSample, locatio
   for (const [low, high] of within) {
     if (low === Number.NEGATIVE_INFINITY) sum += family.logCdf((high - location) / sigma);
     else {
-      const [a, b] = [family.logSurvival((low - location) / sigma), family.logSurvival((high - location) / sigma)];
-      sum += a + Math.log(-Math.expm1(b - a));
+      const [a, b] = [(low - location) / sigma, (high - location) / sigma];
+      // From the nearer tail, so that nothing is lost.
+      sum +=
+        a + b > 0
+          ? logDifference(family.logSurvival(a), family.logSurvival(b))
+          : logDifference(family.logCdf(b), family.logCdf(a));
     }
   }
   return sum;
+}
+
+/** ln(e^a − e^b) for a > b. */
+function logDifference(a: number, b: number): number {
+  return a === Number.NEGATIVE_INFINITY ? a : a + Math.log(-Math.expm1(b - a));
 }
 
 /** Newton's method with differences; the log-likelihood is concave in the location. */

@@ -26,15 +26,21 @@ export interface QuantileBelief {
  */
 const COUNTS_FROM = 0.35;
 
-/** `batches`: the batch of every observation, as a whole number; absent: one population. `content`: share above the quantile. */
+/**
+ * `batches`: the batch of every observation, as a whole number; absent: one population. `content`: share above the quantile.
+ * Undefined where the results contradict each other so that no family can be held against them.
+ */
 export function quantileBelief(
   sample: readonly Observation[],
   content: number,
   batches?: readonly number[],
-): QuantileBelief {
+): QuantileBelief | undefined {
   const unit = Math.exp(sample.reduce((sum, o) => sum + Math.log(observationPlace(o)), 0) / sample.length);
   const scaled = sample.map((o) => scaledBy(o, 1 / unit));
-  const all = FAMILY_NAMES.map((name) => ({ name, ...familyPosterior(scaled, name, 1 - content, batches) }));
+  const all = FAMILY_NAMES.map((name) => ({ name, ...familyPosterior(scaled, name, 1 - content, batches) })).filter(
+    ({ logEvidence }) => Number.isFinite(logEvidence),
+  );
+  if (all.length === 0) return undefined;
   const most = Math.max(...all.map(({ logEvidence }) => logEvidence));
   const likely = all
     .filter(({ logEvidence }) => logEvidence >= most + Math.log(COUNTS_FROM))
