@@ -1,6 +1,6 @@
 /** Until when a rig may stay up, at the present rate of use. */
 import type { Outcome } from "@secondline/scenarios";
-import { factorsFromLog, type TakeDown, takeDown } from "@secondline/strength";
+import { factorsFromLog, type PartTakeDown, type TakeDown, takeDown } from "@secondline/strength";
 import type { KnownRig } from "./rigFile.ts";
 
 /** For the central strength, and for the strength that nineteen of twenty parts reach. */
@@ -38,7 +38,7 @@ export function outlookText(outlook: Outlook): readonly string[] {
   ];
 }
 
-function until({ parts, horizon }: TakeDown, { failsNow, thinNow }: Outlook): string {
+function until({ parts, already, horizon }: TakeDown, { failsNow, thinNow }: Outlook): string {
   const first = parts[0];
   if (!first) return "no date: no part has a load to judge it by.";
   if (!first.date && failsNow) return "no date: the verdict above fails or is incomplete, which wear does not change.";
@@ -46,10 +46,13 @@ function until({ parts, horizon }: TakeDown, { failsNow, thinNow }: Outlook): st
     return `no date up to ${horizon}, the last day looked at; but the verdict above is thin today, for what wear does not change.`;
   }
   if (!first.date) return `every part keeps the required margin until ${horizon}, the last day looked at.`;
-  const part = `${first.name}${first.reason === undefined || first.name.includes(first.reason) ? "" : ` (${first.reason})`}`;
-  if (first.when === "now") return `already without the required margin: ${part}.`;
+  const part = nameOf(first);
+  if (first.when === "now") return `already without the required margin: ${already.map(nameOf).join("; ")}.`;
   const then = `${part} no longer has the required margin`;
   if (failsNow)
     return `no date to wait for: the verdict above fails or is incomplete. By wear alone, from ${first.date} ${then}.`;
   return `take down before ${first.date}, when ${then}.${thinNow ? " The verdict above is thin today already." : ""}`;
 }
+
+const nameOf = ({ name, reason }: PartTakeDown): string =>
+  reason === undefined || name.includes(reason) ? name : `${name} (${reason})`;

@@ -81,8 +81,8 @@ export {
   smallFailureProbability,
   subsetSampling,
 } from "./reliability/subsetSampling.ts";
-export { modelAgainstTests, type StateComparison, type StockComparison } from "./retention/modelAgainstTest.ts";
 export { futureFromRecord, futureFromRig, olderRig } from "./retention/future.ts";
+export { modelAgainstTests, type StateComparison, type StockComparison } from "./retention/modelAgainstTest.ts";
 export {
   lowerPrediction,
   type NormalInverseGamma,

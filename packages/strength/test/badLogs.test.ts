@@ -4,7 +4,15 @@ import { type LogFault, readBreakLog } from "../src/index.ts";
 const HEAD = ["part", "material", "state", "wet", "outcome", "result", "result_to", "unit"];
 const row = (given: Partial<Record<string, string>>) =>
   HEAD.map((column) => {
-    const usual = { part: "webbing", material: "x", state: "new", wet: "dry", outcome: "broke", result: "31", unit: "kN" };
+    const usual = {
+      part: "webbing",
+      material: "x",
+      state: "new",
+      wet: "dry",
+      outcome: "broke",
+      result: "31",
+      unit: "kN",
+    };
     return given[column] ?? (usual as Record<string, string>)[column] ?? "";
   });
 const csv = (rows: readonly string[][], delimiter = ",") => [HEAD, ...rows].map((r) => r.join(delimiter)).join("\n");

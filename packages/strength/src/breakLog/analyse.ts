@@ -8,7 +8,12 @@ import { type GroupReport, groupReport, type ReportOptions } from "./groupReport
 export interface BreakLogReport {
   readonly groups: readonly GroupReport[];
   /** Group in which one more test is expected to raise the characteristic value by the largest share. */
-  readonly testNext?: { readonly label: string; readonly gain: number; readonly share: number };
+  readonly testNext?: {
+    readonly label: string;
+    readonly gain: number;
+    readonly share: number;
+    readonly spreadAssumed?: true;
+  };
   /** The built-in model against the tests, for every stock of which tests count. */
   readonly comparisons: readonly StockComparison[];
 }
@@ -25,7 +30,9 @@ export function analyseBreakLog(tests: readonly BreakTest[], options: AnalysisOp
   const stocks = options.stocks ?? [...GENERIC_STOCKS.values()];
   const gains = groups.flatMap((g) => {
     const one = g.narrowing[0];
-    return one === undefined ? [] : [{ label: g.label, gain: one.gain, share: one.gain / g.characteristic.at75.value }];
+    const share = one === undefined ? 0 : one.gain / g.characteristic.at75.value;
+    const assumed = g.tests.length < 3 ? { spreadAssumed: true as const } : {};
+    return one === undefined || share <= 0 ? [] : [{ label: g.label, gain: one.gain, share, ...assumed }];
   });
   const testNext = gains.sort((a, b) => b.share - a.share)[0];
   return { groups, comparisons: modelAgainstTests(stocks, tests), ...(testNext === undefined ? {} : { testNext }) };

@@ -73,10 +73,7 @@ export function characteristicValue(
 }
 
 /** Batches as whole numbers; undefined where fewer than two are named. Results without a batch are one batch of their own. */
-function batchNumbers(
-  sample: readonly Observation[],
-  batches: readonly (string | undefined)[],
-): number[] | undefined {
+function batchNumbers(sample: readonly Observation[], batches: readonly (string | undefined)[]): number[] | undefined {
   const named = new Set(batches.filter((batch) => batch !== undefined && batch !== ""));
   if (named.size < 2) return undefined;
   const names = [...new Set(sample.map((_, i) => batches[i] ?? ""))];
@@ -98,8 +95,7 @@ function assumedSpread(
   const logs = values.map(Math.log);
   const sigma = Math.max(logSpread(ASSUMED_SPREAD), standardDeviation(logs) ?? 0);
   const count = values.length === 1 ? "one test cannot" : "two tests can hardly";
-  const why =
-    reason ?? (isComplete(sample) ? `${count} show a spread` : "too few of them broke to show a spread");
+  const why = reason ?? (isComplete(sample) ? `${count} show a spread` : "too few of them broke to show a spread");
   return {
     confidence,
     content,

@@ -68,7 +68,13 @@ const MOST_FAULTS = 50;
 function tooLarge(characters: number): LogFault {
   const size = `${Math.round(characters / 1e5) / 10} MB`;
   const expected = `a break log of at most ${MOST_CHARACTERS / 1e6} MB`;
-  return { line: 1, column: "", got: size, expected, message: `The file has ${size}; expected ${expected}. Is it another file?` };
+  return {
+    line: 1,
+    column: "",
+    got: size,
+    expected,
+    message: `The file has ${size}; expected ${expected}. Is it another file?`,
+  };
 }
 
 function tooLong(rows: readonly Row[]): LogFault {
@@ -84,7 +90,10 @@ function capped(faults: readonly LogFault[]): readonly LogFault[] {
   const rest = faults.length - told.length;
   const next = faults[told.length]!;
   const message = `There are ${rest} more faults from this line on; mend these first and read the log again.`;
-  return [...told, { line: next.line, column: "", got: `${rest} more faults`, expected: "a log without faults", message }];
+  return [
+    ...told,
+    { line: next.line, column: "", got: `${rest} more faults`, expected: "a log without faults", message },
+  ];
 }
 
 const repeatsHeader = (cells: readonly string[], columns: readonly string[]): boolean =>
@@ -178,7 +187,10 @@ function unitFaults(rows: readonly Row[], columns: readonly LogColumn[]): LogFau
   const at = columns.indexOf("unit");
   const lines = rows
     .slice(1)
-    .filter((row) => row.cells.length === columns.length && row.cells[at]!.trim() !== "" && !repeatsHeader(row.cells, columns));
+    .filter(
+      (row) =>
+        row.cells.length === columns.length && row.cells[at]!.trim() !== "" && !repeatsHeader(row.cells, columns),
+    );
   const first = lines[0]?.cells[at]?.trim();
   return lines
     .filter((row) => row.cells[at]!.trim() !== first)

@@ -27,7 +27,11 @@ export function readTest(written: TestFields, line: number): TestReading {
     const most = MOST[column] ?? MOST_MONTHS;
     const value = PLAIN_NUMBER.test(text) ? Number(text) : Number.NaN;
     if (value >= 0 && value <= most) return value;
-    return fault(column, `a number from 0 to ${most}`, `${column} must be a number from 0 to ${most}, not "${short(text)}".`);
+    return fault(
+      column,
+      `a number from 0 to ${most}`,
+      `${column} must be a number from 0 to ${most}, not "${short(text)}".`,
+    );
   };
   const dateText = words("date");
   if (dateText !== undefined && readDate(dateText) === undefined) {
@@ -143,11 +147,20 @@ function readForce(fields: TestFields, column: "result" | "result_to", fault: Fa
   }
   if (unit === "") return column === "result" ? fault("unit", "kN, N, lbf …", "The unit is empty.") : undefined;
   const read = parseQuantity(`${text} ${unit}`, "force");
-  if (!read.ok) return fault(Number.isFinite(Number(text)) && Number(text) < MOST_LOAD ? "unit" : column, read.expected, read.message);
+  if (!read.ok)
+    return fault(
+      Number.isFinite(Number(text)) && Number(text) < MOST_LOAD ? "unit" : column,
+      read.expected,
+      read.message,
+    );
   if (read.value <= 0) return fault(column, "a load above 0", `A breaking load must be above 0, not ${text} ${unit}.`);
   if (read.value < LEAST_LOAD || read.value > MOST_LOAD) {
     const range = `${LEAST_LOAD} N to ${MOST_LOAD / 1000} kN`;
-    return fault(column, `a load from ${range}`, `${text} ${unit} is no breaking load: it must be from ${range}. Look at number and unit.`);
+    return fault(
+      column,
+      `a load from ${range}`,
+      `${text} ${unit} is no breaking load: it must be from ${range}. Look at number and unit.`,
+    );
   }
   // Twelve digits: what was written, without the rounding of the unit's factor.
   return Number(read.value.toPrecision(12));

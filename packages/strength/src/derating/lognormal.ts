@@ -22,7 +22,8 @@ export function factorCorrelation(a: StrengthFactor, b: StrengthFactor): number 
 export function logCovariance(a: readonly StrengthFactor[], b: readonly StrengthFactor[]): number {
   let sum = 0;
   for (const f of a) {
-    for (const g of b) sum += learntCovariance(f, g) ?? factorCorrelation(f, g) * logSpread(f.spread) * logSpread(g.spread);
+    for (const g of b)
+      sum += learntCovariance(f, g) ?? factorCorrelation(f, g) * logSpread(f.spread) * logSpread(g.spread);
   }
   return sum;
 }

@@ -17,10 +17,7 @@ export function leashStrength(leash: Rig["leash"], factorsOf: FactorsOf): PartSt
     undefined,
   );
   const places = { ring: 0, middle: length / 2, harness: length } as const;
-  const factors = [
-    known.level(),
-    ...conditionFactors(condition, stock.fibre, "the leash", known.sun),
-  ];
+  const factors = [known.level(), ...conditionFactors(condition, stock.fibre, "the leash", known.sun)];
   if (falls > 0) factors.push(known.leashFalls(falls));
   if (leash.sheathSlip !== undefined && leash.sheathSlip > 0) factors.push(sheathSlipFactor(leash.sheathSlip));
   if (leash.glazed !== undefined && leash.glazed > 0) factors.push(heatFactor(leash.glazed));

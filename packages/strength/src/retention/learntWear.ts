@@ -1,6 +1,7 @@
 /** A wear of a stock as its tests and the built-in curve together have it, over the whole range of doses. */
-import { builtInFactor, builtInVariance, lastDose, type WearId } from "./wearFactors.ts";
+
 import { type StockModel, widened } from "./stockModel.ts";
+import { builtInFactor, builtInVariance, lastDose, type WearId } from "./wearFactors.ts";
 
 export interface WearAt {
   /** Central value [-]. */
@@ -105,5 +106,14 @@ function posterior(model: StockModel, id: WearId, dose: number) {
   });
   const wide = widened(freedom);
   const own = open + v.own * scatter * wide * wide;
-  return { mean, common, own, open, prior: v.common, weight, deviation: Math.sqrt(common + own), builtIn: Math.log(factor.value) };
+  return {
+    mean,
+    common,
+    own,
+    open,
+    prior: v.common,
+    weight,
+    deviation: Math.sqrt(common + own),
+    builtIn: Math.log(factor.value),
+  };
 }

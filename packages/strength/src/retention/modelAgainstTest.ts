@@ -2,9 +2,9 @@
 import type { LineStock } from "@secondline/rig";
 import type { BreakTest } from "../breakLog/breakTest.ts";
 import { grouped } from "../breakLog/grouped.ts";
-import { combineFactors } from "../derating/lognormal.ts";
 import type { StrengthFactor } from "../derating/factor.ts";
-import { builtInLog, NEW_SCATTER, type StockModel, type StockState, stockModel } from "./stockModel.ts";
+import { combineFactors } from "../derating/lognormal.ts";
+import { builtInLog, NEW_SCATTER, nearestDose, type StockModel, type StockState, stockModel } from "./stockModel.ts";
 import { publishedFactors, type StockFactors, testedFactors } from "./testedStock.ts";
 import { builtInFactor, builtInVariance, doseText, type WearDose } from "./wearFactors.ts";
 
@@ -44,7 +44,10 @@ export function modelAgainstTests(stocks: readonly LineStock[], tests: readonly 
     const model = stockModel(stock, tests);
     if (model === undefined) return [];
     const factors = testedFactors(stock, model);
-    const states = [...grouped(model.states, ({ doses }) => JSON.stringify(doses)).values()];
+    // Doses between which the model does not tell are one state: a log with thousands of them stays readable.
+    const key = ({ doses }: StockState) =>
+      JSON.stringify(doses.map(({ id, dose }) => [id, nearestDose(model.wears.get(id)!.doses, dose)]));
+    const states = [...grouped(model.states, key).values()];
     const compared = states.map((batches) => compare(stock, model, factors, batches));
     return [
       {
@@ -63,7 +66,7 @@ function compare(
   factors: StockFactors,
   batches: readonly StockState[],
 ): StateComparison {
-  const wears = batches[0]!.doses;
+  const wears = meanDoses(batches);
   const tests = batches.flatMap((state) => state.tests);
   const rated = stock.rated.strength;
   const log = batches.reduce((sum, state) => sum + model.tested.get(state)! * state.tests.length, 0) / tests.length;
@@ -96,6 +99,15 @@ function compare(
   };
 }
 
+/** The doses of states that count as one, each the mean over the tests. */
+function meanDoses(states: readonly StockState[]): WearDose[] {
+  const count = states.reduce((sum, { tests }) => sum + tests.length, 0);
+  return states[0]!.doses.map(({ id }, i) => ({
+    id,
+    dose: states.reduce((sum, { doses, tests }) => sum + doses[i]!.dose * tests.length, 0) / count,
+  }));
+}
+
 function messageOf(finding: StateComparison["finding"], isNew: boolean, held: boolean): string {
   switch (finding) {
     case "agrees":
@@ -104,7 +116,9 @@ function messageOf(finding: StateComparison["finding"], isNew: boolean, held: bo
       return `THE TESTS CONTRADICT THE ${isNew ? "RATED STRENGTH" : "BUILT-IN MODEL"}: they hold less. The tests govern.`;
     case "above":
       return `The tests contradict the ${isNew ? "rated strength" : "built-in model"}: they hold more.${
-        held ? " The lower value governs: they count only as far as the model can be believed wrong." : " They count, which RAISES the strength: look for a reason."
+        held
+          ? " The lower value governs: they count only as far as the model can be believed wrong."
+          : " They count, which RAISES the strength: look for a reason."
       }`;
   }
 }

@@ -33,6 +33,8 @@ export interface Retention {
   /** Undefined everywhere with fewer than three breaking loads. */
   readonly tests: (dose: number, confidence: number) => RetentionValue | undefined;
   readonly posterior: (dose: number, confidence: number) => RetentionValue;
+  /** How much of the built-in loss the tests bear out, in the middle of the range: 1 as built in, 2 twice the loss on the log [-]. */
+  readonly slope: { readonly prior: number; readonly posterior: number };
 }
 
 /** Doses beyond the built-in range throw: a caller asks within `validTo`. */
@@ -43,6 +45,7 @@ export function retention(
   points: readonly { readonly dose: number; readonly strength: number }[],
 ): Retention {
   const validTo = lastDose(stock, cause.kind);
+  const known = testedFactors(stock, model);
   const value = (factors: StockFactors) => (dose: number, confidence: number) => {
     requireDose(dose, validTo);
     const worn = dose === 0 ? [] : [factors[cause.kind](dose)];
@@ -67,7 +70,8 @@ export function retention(
       if (prediction === undefined) return undefined;
       return { central: Math.exp(prediction.centre), lower: Math.exp(lowerPrediction(prediction, confidence)) };
     },
-    posterior: value(testedFactors(stock, model)),
+    posterior: value(known),
+    slope: { prior: 1, posterior: Math.log(known[cause.kind](validTo / 2).value) / x(validTo / 2) },
   };
 }
 

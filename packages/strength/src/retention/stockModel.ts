@@ -5,11 +5,11 @@
 import type { LineStock } from "@secondline/rig";
 import type { BreakTest } from "../breakLog/breakTest.ts";
 import { grouped } from "../breakLog/grouped.ts";
-import { normalTail } from "../statistics/normalTail.ts";
 import { normalDensity } from "../statistics/normal.ts";
+import { normalTail } from "../statistics/normalTail.ts";
 import { tQuantile } from "../statistics/studentT.ts";
 import { isOfStock, wearOfTest } from "./testState.ts";
-import { type Coefficient, type RegressionRow, regressionCovariance, regressionMeans } from "./tiedRegression.ts";
+import { type Coefficient, type RegressionRow, regressionCovariance, regressionSolver } from "./tiedRegression.ts";
 import { builtInFactor, builtInVariance, type WearDose, type WearId } from "./wearFactors.ts";
 
 /**
@@ -26,6 +26,11 @@ const LEVEL_UNTESTED = 0.05;
 /** Scatter between batches, as standard deviation of the logarithm, and how many batches that is worth [-]. */
 const BATCH_SCATTER = 0.015;
 const BATCHES_WORTH = 2;
+/**
+ * Where a wear was tested so that it can be told apart, its prior is so many times as wide, in variance: the tests are worth
+ * more than the assumption, and one bad assumption does not pull at the other factors [-].
+ */
+const TESTED_WIDTH = 4;
 /** Doses of one cause that are told apart at most. */
 const MOST_DOSES = 12;
 /** A wear is believed to be better than built in by so many standard deviations of its prior at most [-]. */
@@ -154,7 +159,8 @@ function withinScatter(stock: LineStock, states: readonly StockState[]): Within 
     return { state, squares: logs.reduce((sum, x) => sum + (x - mean) ** 2, 0), freedom: Math.max(0, logs.length - 1) };
   });
   const news = sums.filter(({ state }) => state.doses.length === 0);
-  const add = (list: typeof sums, of: (one: (typeof sums)[number]) => number) => list.reduce((sum, one) => sum + of(one), 0);
+  const add = (list: typeof sums, of: (one: (typeof sums)[number]) => number) =>
+    list.reduce((sum, one) => sum + of(one), 0);
   const freedom = SCATTER_WORTH + add(news, (one) => one.freedom);
   const variance = (SCATTER_WORTH * NEW_SCATTER ** 2 + add(news, (one) => one.squares)) / freedom;
   const ids = new Set(states.flatMap(({ doses }) => doses.map(({ id }) => id)));
@@ -204,14 +210,17 @@ function wearKnots(
   return new Map(
     ids.map((id) => {
       const carrying = states.filter(({ doses }) => doses.some((wear) => wear.id === id));
-      const doses = fewDoses(carrying.flatMap((state) => state.doses.filter((wear) => wear.id === id).map((w) => w.dose)));
+      const doses = fewDoses(
+        carrying.flatMap((state) => state.doses.filter((wear) => wear.id === id).map((w) => w.dose)),
+      );
+      const width = toldApart(id, carrying, states) ? TESTED_WIDTH : 1;
       let last = 0;
       const variances = doses.map((dose) => {
         last = Math.max(last, builtInVariance(builtInFactor(stock, id, dose)).common);
         return last;
       });
       const steps = variances.map((variance, k) => {
-        coefficients.push(same(Math.max(1e-9, variance - (variances[k - 1] ?? 0))));
+        coefficients.push(same(Math.max(1e-9, width * (variance - (variances[k - 1] ?? 0)))));
         return coefficients.length - 1;
       });
       const { ratio, freedom } = within.ofWear.get(id)!;
@@ -220,21 +229,35 @@ function wearKnots(
   );
 }
 
+/** Whether some samples differ from others, or from new pieces, by this wear alone. */
+function toldApart(id: WearId, carrying: readonly StockState[], states: readonly StockState[]): boolean {
+  const key = (doses: readonly WearDose[]) => JSON.stringify(doses.map((wear) => wear.id).sort());
+  const known = new Set(states.map(({ doses }) => key(doses))).add(key([]));
+  return carrying.some(({ doses }) => known.has(key(doses.filter((wear) => wear.id !== id))));
+}
+
 /** The different doses, ascending; when there are many, so many of them that lie evenly among the tests. */
 function fewDoses(doses: readonly number[]): number[] {
   const different = [...new Set(doses)].sort((a, b) => a - b);
   if (different.length <= MOST_DOSES) return different;
-  const places = Array.from({ length: MOST_DOSES }, (_, i) => Math.round((i * (different.length - 1)) / (MOST_DOSES - 1)));
+  const places = Array.from({ length: MOST_DOSES }, (_, i) =>
+    Math.round((i * (different.length - 1)) / (MOST_DOSES - 1)),
+  );
   return [...new Set(places.map((place) => different[place]!))];
 }
 
 /** Coefficients that a dose is the sum of: the steps to the tested dose nearest to it. */
 function stepsTo({ doses, steps }: WearKnots, dose: number): number[] {
+  return steps.slice(0, nearestDose(doses, dose) + 1);
+}
+
+/** Index of the tested dose nearest to a dose. */
+export function nearestDose(doses: readonly number[], dose: number): number {
   let nearest = 0;
   doses.forEach((d, k) => {
     if (Math.abs(d - dose) < Math.abs(doses[nearest]! - dose)) nearest = k;
   });
-  return steps.slice(0, nearest + 1);
+  return nearest;
 }
 
 /** Standard deviations that leave 19 of 20 means inside [-]. */
@@ -262,7 +285,10 @@ function fitStates(
     return { state, of: coefficientsOf(state), common, exact, bounds, assumed: NEW_SCATTER ** 2 + own, found };
   });
   const newTests = countOf(states.filter(({ doses }) => doses.length === 0));
-  const raised = Math.max(0, average(told.filter(({ state }) => state.doses.length === 0).flatMap(({ exact }) => exact)));
+  const raised = Math.max(
+    0,
+    average(told.filter(({ state }) => state.doses.length === 0).flatMap(({ exact }) => exact)),
+  );
   const clipped = new Set<StockState>();
   const exactRows = told.flatMap((one): RegressionRow[] => {
     if (one.exact.length === 0) return [];
@@ -274,9 +300,11 @@ function fitStates(
   });
   const offset = (state: StockState) => rated + builtInLog(stock, state.doses);
   let bounded: (RegressionRow & { readonly kept: number })[] = [];
-  let means = regressionMeans(coefficients, exactRows);
-  const hasBounds = told.some(({ bounds }) => bounds.length > 0);
-  for (let round = 0; hasBounds && round < ROUNDS; round++) {
+  const exactYs = exactRows.map(({ y }) => y);
+  let means = regressionSolver(coefficients, exactRows)(exactYs);
+  const boundRows = told.flatMap(({ of, bounds, assumed, found }) => bounds.map(() => ({ of, assumed, found })));
+  const solve = boundRows.length > 0 ? regressionSolver(coefficients, [...exactRows, ...boundRows]) : undefined;
+  for (let round = 0; solve !== undefined && round < ROUNDS; round++) {
     bounded = told.flatMap(({ of, bounds, assumed, found, state }) => {
       const centre = of.reduce((sum, i) => sum + means[i]!, 0);
       return bounds.map((test) => {
@@ -284,7 +312,7 @@ function fitStates(
         return { of, y: mean, assumed, found, kept };
       });
     });
-    means = regressionMeans(coefficients, [...exactRows, ...bounded]);
+    means = solve([...exactYs, ...bounded.map(({ y }) => y)]);
   }
   const shortfalls: { id: WearId; dose: number; by: number }[] = [];
   const tested = new Map<StockState, number>();
@@ -299,13 +327,20 @@ function fitStates(
     const by = fitted - mean - (outside ? 0 : error);
     const widest = [...state.doses].sort((a, b) => commonOf(stock, b) - commonOf(stock, a))[0];
     if (exact.length > 0 && widest !== undefined && by > 0) shortfalls.push({ ...widest, by });
-    if (exact.length > 0 && widest === undefined && by > 0 && outside) means[0]! -= (by * state.tests.length) / newTests;
+    if (exact.length > 0 && widest === undefined && by > 0 && outside)
+      means[0]! -= (by * state.tests.length) / newTests;
   }
   // A bound tells less than a breaking load: it counts with the information that is in it, and not at all below a fiftieth.
   const informed = bounded.flatMap(({ kept, assumed, found, ...row }) =>
     kept < 0.02 ? [] : [{ ...row, assumed: assumed / kept, found: found / kept }],
   );
-  return { means, covariance: regressionCovariance(coefficients, [...exactRows, ...informed]), shortfalls, clipped, tested };
+  return {
+    means,
+    covariance: regressionCovariance(coefficients, [...exactRows, ...informed]),
+    shortfalls,
+    clipped,
+    tested,
+  };
 }
 
 const commonOf = (stock: LineStock, { id, dose }: WearDose) => builtInVariance(builtInFactor(stock, id, dose)).common;

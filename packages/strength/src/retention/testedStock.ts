@@ -106,7 +106,8 @@ function levelFactor(model: StockModel, make: StrengthFactor, say: Say): Strengt
   const mean = newTests > 0 ? means[0]! : Math.min(0, means[0]!);
   const wide = newTests > 0 ? widened(freedom) : 1;
   const common = covariance[0]![0]! * wide * wide;
-  const own = newTests > 0 ? (scatter * wide) ** 2 + batchScatter ** 2 : (1 - make.shared) * Math.log1p(make.spread ** 2);
+  const own =
+    newTests > 0 ? (scatter * wide) ** 2 + batchScatter ** 2 : (1 - make.shared) * Math.log1p(make.spread ** 2);
   const value = Math.exp(mean);
   const note =
     newTests > 0
@@ -137,11 +138,16 @@ function loadingsOf(model: StockModel, weight: (coefficient: number) => number):
 /** Share of the prior's variance that tests must have taken away for a factor to be called tested [-]. */
 const TESTED_FROM = 0.5;
 
-function wornFactor(model: StockModel, wear: LearntWear, dose: number, factor: StrengthFactor, say: Say): StrengthFactor {
+function wornFactor(
+  model: StockModel,
+  wear: LearntWear,
+  dose: number,
+  factor: StrengthFactor,
+  say: Say,
+): StrengthFactor {
   const found = wear.at(dose);
   const beyond = factor.beyond;
   const value = beyond ? Math.min(factor.value, found.value * BEYOND_SHARE) : factor.value * found.over;
-  const capped = value > 1 ? 1 : value;
   const loadings = loadingsOf(model, found.weight);
   const common = loadings.reduce((sum, x) => sum + x * x, 0);
   const total = beyond ? Math.max(common + found.own, Math.log1p(factor.spread ** 2)) : common + found.own;
@@ -159,7 +165,8 @@ function wornFactor(model: StockModel, wear: LearntWear, dose: number, factor: S
       : "";
   return {
     ...factor,
-    value: capped,
+    // No wear raises a strength.
+    value: Math.min(1, value),
     spread: Math.sqrt(Math.expm1(total)),
     shared: common / total,
     basis: say(tested ? "tested" : factor.basis.kind, `${note}${gain}`),

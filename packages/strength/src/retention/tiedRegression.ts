@@ -22,20 +22,28 @@ export interface RegressionRow {
   readonly found: number;
 }
 
-/** Means of the coefficients. */
-export function regressionMeans(coefficients: readonly Coefficient[], rows: readonly RegressionRow[]): Float64Array {
-  const { factor, right } = normalEquations(coefficients, rows);
-  return choleskySolve(factor, right);
+/** Means of the coefficients, for any y of the rows: their weights are worked out once. */
+export function regressionSolver(
+  coefficients: readonly Coefficient[],
+  rows: readonly Omit<RegressionRow, "y">[],
+): (y: readonly number[]) => Float64Array {
+  const factor = choleskyFactor(precision(coefficients, rows));
+  return (y) => {
+    const right = new Float64Array(coefficients.length);
+    rows.forEach(({ of, assumed }, k) => {
+      for (const i of of) right[i]! += y[k]! / assumed;
+    });
+    return choleskySolve(factor, right);
+  };
 }
 
 /** Covariance of the coefficients about their means. */
 export function regressionCovariance(
   coefficients: readonly Coefficient[],
-  rows: readonly RegressionRow[],
+  rows: readonly Omit<RegressionRow, "y">[],
 ): Float64Array[] {
   const n = coefficients.length;
-  const { factor } = normalEquations(coefficients, rows);
-  const inverse = choleskyInverse(factor);
+  const inverse = choleskyInverse(choleskyFactor(precision(coefficients, rows)));
   const middle = Array.from({ length: n }, () => new Float64Array(n));
   coefficients.forEach(({ assumed, found }, i) => {
     middle[i]![i] = found / (assumed * assumed);
@@ -57,18 +65,16 @@ function times(row: Float64Array, matrix: readonly Float64Array[]): Float64Array
   return out;
 }
 
-function normalEquations(coefficients: readonly Coefficient[], rows: readonly RegressionRow[]) {
-  const n = coefficients.length;
-  const matrix = Array.from({ length: n }, () => new Float64Array(n));
-  const right = new Float64Array(n);
+function precision(coefficients: readonly Coefficient[], rows: readonly Omit<RegressionRow, "y">[]): Float64Array[] {
+  const matrix = coefficients.map(() => new Float64Array(coefficients.length));
   coefficients.forEach(({ assumed }, i) => {
     matrix[i]![i] = 1 / assumed;
   });
-  for (const { of, y, assumed } of rows) {
+  for (const { of, assumed } of rows) {
     for (const i of of) {
-      right[i]! += y / assumed;
-      for (const j of of) matrix[i]![j]! += 1 / assumed;
+      const row = matrix[i]!;
+      for (const j of of) row[j]! += 1 / assumed;
     }
   }
-  return { factor: choleskyFactor(matrix), right };
+  return matrix;
 }

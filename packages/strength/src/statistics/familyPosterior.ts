@@ -1,8 +1,15 @@
 /** Posterior of a quantile of one family, on a grid of the scale and of the scatter between batches. */
 import { FAMILIES, type FamilyName } from "./family.ts";
-import { normalTail } from "./normalTail.ts";
-import { type BatchSummary, batchSamples, batchSummary, locationGiven, type LocationSample, locationSample } from "./locationPosterior.ts";
+import {
+  type BatchSummary,
+  batchSamples,
+  batchSummary,
+  type LocationSample,
+  locationGiven,
+  locationSample,
+} from "./locationPosterior.ts";
 import { mixedQuantile } from "./mixedQuantile.ts";
+import { normalTail } from "./normalTail.ts";
 import { type Observation, observationPlace, standardDeviation } from "./observation.ts";
 
 export interface FamilyPosterior {
@@ -50,7 +57,9 @@ export function familyPosterior(
   const most = Math.max(...logs);
   const weights = logs.map((log) => Math.exp(log - most));
   const total = weights.reduce((a, b) => a + b, 0);
-  const used = cells.flatMap((cell, i) => (weights[i]! > 1e-12 * total ? [{ w: weights[i]! / total, above: cell.above }] : []));
+  const used = cells.flatMap((cell, i) =>
+    weights[i]! > 1e-12 * total ? [{ w: weights[i]! / total, above: cell.above }] : [],
+  );
   const mass = (y: number) => used.reduce((sum, { w, above }) => sum + w * above(y), 0);
   const positive = family.logarithmic ? 1 : mass(0);
   return {

@@ -112,7 +112,10 @@ function numericLocation(data: LocationSample, sigma: number): LocationPosterior
   const { mode, deviation, peak } = locationPeak(data, sigma);
   const step = (2 * REACH * deviation) / (POINTS - 1);
   const from = mode - REACH * deviation;
-  const density = Array.from({ length: POINTS }, (_, i) => Math.exp(logLikelihood(data, from + i * step, sigma) - peak) || 0);
+  const density = Array.from(
+    { length: POINTS },
+    (_, i) => Math.exp(logLikelihood(data, from + i * step, sigma) - peak) || 0,
+  );
   const tail = new Array<number>(POINTS).fill(0);
   for (let i = POINTS - 2; i >= 0; i--) tail[i] = tail[i + 1]! + 0.5 * (density[i]! + density[i + 1]!);
   const total = tail[0]!;
@@ -130,10 +133,16 @@ function numericLocation(data: LocationSample, sigma: number): LocationPosterior
   };
 }
 
-function logLikelihood({ family, exact, above, within }: LocationSample, location: number, sigma: number): number {
-  let sum = -exact.length * Math.log(sigma);
-  for (const y of exact) sum += family.logDensity((y - location) / sigma);
+function logLikelihood(
+  { family, exact, above, within, mean, squares }: LocationSample,
+  location: number,
+  sigma: number,
+): number {
   const normal = family.name !== "weibull";
+  const n = exact.length;
+  let sum = -n * Math.log(sigma);
+  if (normal) sum -= n * HALF_LOG_2PI + (squares + n * (mean - location) ** 2) / (2 * sigma * sigma);
+  else for (const y of exact) sum += family.logDensity((y - location) / sigma);
   for (const y of above) {
     const z = (y - location) / sigma;
     sum += normal && z < 30 ? Math.log(normalTail(z)) : family.logSurvival(z);
@@ -159,7 +168,11 @@ function logDifference(a: number, b: number): number {
 
 /** Newton's method with differences; the log-likelihood is concave in the location. */
 function locationPeak(data: LocationSample, sigma: number) {
-  const places = [...data.exact, ...data.above, ...data.within.map(([low, high]) => (low === Number.NEGATIVE_INFINITY ? high : (low + high) / 2))];
+  const places = [
+    ...data.exact,
+    ...data.above,
+    ...data.within.map(([low, high]) => (low === Number.NEGATIVE_INFINITY ? high : (low + high) / 2)),
+  ];
   let mode = places.reduce((a, b) => a + b, 0) / places.length;
   const h = 1e-3 * sigma;
   const f = (location: number) => logLikelihood(data, location, sigma);
@@ -208,7 +221,8 @@ export function batchSummary(data: LocationSample, sigma: number): BatchSummary 
       const { logSum, area } = weibullArea(data, sigma);
       return { centre: sigma * (logSum - digamma(r)), variance: sigma * sigma * trigamma(r), logArea: area };
     }
-    if (above.length === 0) return { centre: data.mean, variance: (sigma * sigma) / r, logArea: normalArea(data, sigma) };
+    if (above.length === 0)
+      return { centre: data.mean, variance: (sigma * sigma) / r, logArea: normalArea(data, sigma) };
   }
   const { mode, deviation, peak } = locationPeak(data, sigma);
   return {

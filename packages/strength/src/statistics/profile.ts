@@ -47,12 +47,7 @@ function profileEnd(
 }
 
 /** Largest likelihood with the quantity held at `value`. */
-function profile(
-  likelihood: (shape: Shape) => number,
-  fit: Fit,
-  quantity: ProfiledQuantity,
-  value: number,
-): number {
+function profile(likelihood: (shape: Shape) => number, fit: Fit, quantity: ProfiledQuantity, value: number): number {
   const at = (shape: Shape) => {
     const value = likelihood(shape);
     return Number.isNaN(value) ? -Infinity : value;

@@ -35,5 +35,10 @@ export function choleskySolve(l: readonly Float64Array[], b: ArrayLike<number>):
 }
 
 export function choleskyInverse(l: readonly Float64Array[]): Float64Array[] {
-  return l.map((_, i) => choleskySolve(l, Float64Array.from(l, (_row, j) => (i === j ? 1 : 0))));
+  return l.map((_, i) =>
+    choleskySolve(
+      l,
+      Float64Array.from(l, (_row, j) => (i === j ? 1 : 0)),
+    ),
+  );
 }
