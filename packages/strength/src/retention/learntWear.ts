@@ -28,7 +28,6 @@ const POINTS = 240;
 
 interface CurvePoint {
   readonly dose: number;
-  readonly builtIn: number;
   /** Logarithm of the central value, and its 5 % value: neither rises with the dose. */
   readonly log: number;
   readonly low: number;
@@ -48,7 +47,7 @@ export function learntWear(model: StockModel, id: WearId): LearntWear {
     const log = Math.min(0, free, before?.log ?? 0);
     const low = Math.min(log - 1.6448536 * deviation, before?.low ?? 0);
     // A gain of less than a hundredth is scatter.
-    curve.push({ dose, builtIn, log, low, gain: free > 0.01 || (before?.gain ?? false) });
+    curve.push({ dose, log, low, gain: free > 0.01 || (before?.gain ?? false) });
   }
   return { id, at: (dose) => wearAt(model, id, curve, Math.min(last, Math.max(0, dose))) };
 }
@@ -60,12 +59,12 @@ function wearAt(model: StockModel, id: WearId, curve: readonly CurvePoint[], dos
   const share = b.dose === a.dose ? 1 : (dose - a.dose) / (b.dose - a.dose);
   const mix = (of: (point: CurvePoint) => number) => (1 - share) * of(a) + share * of(b);
   const log = mix((point) => point.log);
-  const { common, own, open, prior, weight } = posterior(model, id, dose);
+  const { common, own, open, prior, weight, builtIn } = posterior(model, id, dose);
   // The 5 % value does not rise with the dose either: what is missing to it is added to the scatter.
   const needed = ((log - mix((point) => point.low)) / 1.6448536) ** 2;
   return {
     value: Math.exp(log),
-    over: Math.exp(log - mix((point) => point.builtIn)),
+    over: Math.exp(log - builtIn),
     weight,
     own: Math.max(own, needed - common),
     left: prior > 0 ? (common + open) / prior : 1,

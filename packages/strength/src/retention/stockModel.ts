@@ -314,6 +314,8 @@ function fitStates(
     });
     means = solve([...exactYs, ...bounded.map(({ y }) => y)]);
   }
+  let newSum = 0;
+  let levelGoverned = false;
   const shortfalls: { id: WearId; dose: number; by: number }[] = [];
   const tested = new Map<StockState, number>();
   for (const { state, of, exact, bounds, assumed, common } of told) {
@@ -327,9 +329,13 @@ function fitStates(
     const by = fitted - mean - (outside ? 0 : error);
     const widest = [...state.doses].sort((a, b) => commonOf(stock, b) - commonOf(stock, a))[0];
     if (exact.length > 0 && widest !== undefined && by > 0) shortfalls.push({ ...widest, by });
-    if (exact.length > 0 && widest === undefined && by > 0 && outside)
-      means[0]! -= (by * state.tests.length) / newTests;
+    if (widest === undefined) {
+      newSum += mean * (exact.length + bounds.length);
+      levelGoverned ||= exact.length > 0 && by > 0 && outside;
+    }
   }
+  // New pieces that contradict the rated strength to the low side are the level, whatever else was tested.
+  if (levelGoverned) means[0] = Math.min(means[0]!, newSum / newTests);
   // A bound tells less than a breaking load: it counts with the information that is in it, and not at all below a fiftieth.
   const informed = bounded.flatMap(({ kept, assumed, found, ...row }) =>
     kept < 0.02 ? [] : [{ ...row, assumed: assumed / kept, found: found / kept }],
