@@ -26,8 +26,8 @@ const SCALES = 41;
  * scale, on a grid. A tenth is a bad make, a quarter is unheard of. Set by simulation of the coverage, see
  * `test/coverage.long.ts` [-].
  */
-export const NO_BATCH_SCATTER = 0.5;
-export const BATCH_SCALE = 0.12;
+export const NO_BATCH_SCATTER = 0.45;
+export const BATCH_SCALE = 0.125;
 const BATCH_STEP = 0.025;
 const BATCH_GRID = Array.from({ length: 17 }, (_, i) => BATCH_STEP * i);
 const BATCH_PRIOR = BATCH_GRID.map((tau, i) => {

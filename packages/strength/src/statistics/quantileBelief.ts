@@ -21,10 +21,10 @@ export interface QuantileBelief {
 
 /**
  * A family counts unless another is so many times as likely. A few tests cannot tell a Weibull population, with its long
- * lower tail, from a normal one, so the lowest bound must count; set by simulation of the coverage, see
- * `test/coverage.long.ts` [-].
+ * lower tail, from a normal one, so the lowest bound must count; the more tests, the more it takes to rule a family out, for
+ * the bounds lie ever further apart beside their own width. Set by simulation of the coverage, see `test/coverage.long.ts` [-].
  */
-const COUNTS_FROM = 0.35;
+const countsFrom = (results: number): number => Math.min(0.5, 1.1 / Math.sqrt(results));
 
 /**
  * `batches`: the batch of every observation, as a whole number; absent: one population. `content`: share above the quantile.
@@ -42,8 +42,9 @@ export function quantileBelief(
   );
   if (all.length === 0) return undefined;
   const most = Math.max(...all.map(({ logEvidence }) => logEvidence));
+  const places = sample.filter(({ kind }) => kind === "exact" || kind === "between").length;
   const likely = all
-    .filter(({ logEvidence }) => logEvidence >= most + Math.log(COUNTS_FROM))
+    .filter(({ logEvidence }) => logEvidence >= most + Math.log(countsFrom(places)))
     .sort((a, b) => b.logEvidence - a.logEvidence);
   return {
     families: likely.map(({ name }) => name),
