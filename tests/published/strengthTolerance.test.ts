@@ -14,7 +14,7 @@ import {
 } from "@secondline/strength";
 import { describe, expect, it } from "vitest";
 
-/** Exact factors computed two independent ways (quantile of the non-central t; direct quadrature), eight digits. */
+/** Computed, not published: exact factors two independent ways (quantile of the non-central t; direct quadrature), eight digits. */
 const TABLE = fileURLToPath(new URL("./data/toleranceFactors.csv", import.meta.url));
 const [header, ...rows] = readFileSync(TABLE, "utf8")
   .trim()

@@ -152,6 +152,7 @@ program
   .command("strength")
   .description("what break tests say a part still holds")
   .argument("<log>", "break log (CSV)")
+  .option("--content <percent>", "share of parts that reach the value: 95 or 90", "95")
   .addOption(json())
   .action(async (file: string, options) => (await import("./commands/strength.ts")).strength(file, options));
 

@@ -1,13 +1,20 @@
-export { analyseBreakLog, type BreakLogReport } from "./breakLog/analyse.ts";
+export { type AnalysisOptions, analyseBreakLog, type BreakLogReport } from "./breakLog/analyse.ts";
 export {
   type BreakTest,
+  KNOTS,
   LOG_COLUMNS,
   type LogColumn,
   type LogFault,
   OUTCOMES,
   REQUIRED_COLUMNS,
 } from "./breakLog/breakTest.ts";
-export { ASSUMED_SPREAD, type Characteristic, characteristicValue } from "./breakLog/characteristic.ts";
+export {
+  ASSUMED_SPREAD,
+  type Characteristic,
+  type CharacteristicOptions,
+  characteristicValue,
+  characteristicValues,
+} from "./breakLog/characteristic.ts";
 export type { Doubt } from "./breakLog/doubts.ts";
 export type { FamilyReport } from "./breakLog/groupFindings.ts";
 export { type GroupReport, groupReport } from "./breakLog/groupReport.ts";
@@ -84,6 +91,7 @@ export {
   subsetSampling,
 } from "./reliability/subsetSampling.ts";
 export { futureFromRecord, futureFromRig, olderRig } from "./retention/future.ts";
+export { modelAgainstTests, type StateComparison, type StockComparison } from "./retention/modelAgainstTest.ts";
 export {
   lowerPrediction,
   type NormalInverseGamma,
@@ -91,23 +99,20 @@ export {
   updateRegression,
   VAGUE,
 } from "./retention/normalInverseGamma.ts";
-export {
-  type Retention,
-  type RetentionCause,
-  type RetentionTest,
-  type RetentionValue,
-  retention,
-} from "./retention/retention.ts";
+export type { Retention, RetentionCause, RetentionValue } from "./retention/retention.ts";
+export { type StockModel, stockModel } from "./retention/stockModel.ts";
+export { type StockRetention, stockRetention } from "./retention/stockRetention.ts";
 export { type PartTakeDown, type TakeDown, type TakeDownQuestion, takeDown } from "./retention/takeDown.ts";
 export {
   type FactorsOf,
   factorsFromLog,
   publishedFactors,
   type StockFactors,
-  type StockRetention,
-  stockRetention,
+  testedFactors,
 } from "./retention/testedStock.ts";
-export { type NotUsed, type TestUse, testUseWords, useOfTest } from "./retention/testUse.ts";
+export type { NotUsed } from "./retention/testState.ts";
+export { type TestUse, testUseWords, useOfTest } from "./retention/testUse.ts";
+export type { WearDose, WearId } from "./retention/wearFactors.ts";
 export {
   andersonDarling,
   batchesPoolable,
@@ -142,6 +147,7 @@ export {
 } from "./statistics/orderStatistics.ts";
 export { criticalResidual, maximumNormedResidual, type OutlierTest } from "./statistics/outliers.ts";
 export { type ProfiledQuantity, profileInterval, profileLowerBound } from "./statistics/profile.ts";
+export { type QuantileBelief, quantileBelief } from "./statistics/quantileBelief.ts";
 export { en1990Factor, natrellaFactor, toleranceFactor, toleranceFactorKnownSpread } from "./statistics/tolerance.ts";
 export { applyWear, type WornRig, wearToRig } from "./wear/applyWear.ts";
 export { ENTRY_KINDS, type WebbingEntry } from "./wear/entries/entryKinds.ts";

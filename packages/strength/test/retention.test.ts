@@ -1,45 +1,53 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { lowerPrediction, type NormalInverseGamma, predict, retention, updateRegression, VAGUE } from "../src/index.ts";
+import {
+  type BreakTest,
+  lowerPrediction,
+  type NormalInverseGamma,
+  predict,
+  stockRetention,
+  updateRegression,
+  VAGUE,
+} from "../src/index.ts";
+import { polyesterWebbing } from "./exampleRig.ts";
 
-const POLYESTER = { kind: "sun", fibre: "polyester" } as const;
+const test = (sunMonths: number, value: number): BreakTest => ({
+  part: "webbing",
+  material: "pes",
+  state: sunMonths === 0 ? "new" : "used",
+  wet: false,
+  outcome: "broke",
+  result: { kind: "exact", value },
+  sunMonths,
+});
 
 describe("retention over time", () => {
-  it("without tests the posterior is the published curve", () => {
-    const none = retention(POLYESTER, 30_000, []);
-    expect(none.posterior(12, 0.95)).toEqual(none.prior(12, 0.95));
-    expect(none.prior(12, 0.95).central).toBeCloseTo(30_000 * (1 - 0.3 * (1 - Math.exp(-2.5))), 6);
-    expect(none.tests(12, 0.95)).toBeUndefined();
+  it("two bad tests pull the curve between themselves and the built-in one, where they reach", () => {
+    const { sun } = stockRetention(polyesterWebbing, [test(12, 15_000), test(12, 15_500)]);
+    const { central } = sun!.posterior(12, 0.95);
+    expect(central).toBeGreaterThan(15_000);
+    expect(central).toBeLessThan(sun!.prior(12, 0.95).central);
+    expect(sun!.slope.posterior).toBeGreaterThan(1);
   });
 
-  it("two bad tests pull the posterior between themselves and the published curve", () => {
-    const bad = retention(POLYESTER, 30_000, [
-      { dose: 12, strength: 15_000 },
-      { dose: 12, strength: 15_500 },
-    ]);
-    const { central } = bad.posterior(12, 0.95);
-    expect(central).toBeGreaterThan(15_500);
-    expect(central).toBeLessThan(bad.prior(12, 0.95).central);
-    expect(bad.slope.posterior).toBeGreaterThan(1);
-  });
-
-  it("many tests outweigh the published curve and narrow the bound", () => {
+  it("many tests outweigh the built-in curve and narrow the bound", () => {
     const many = Array.from({ length: 40 }, (_, i) => {
       const dose = (i % 10) * 2;
-      return { dose, strength: 28_000 * Math.exp(-0.03 * dose) * (1 + 0.02 * Math.sin(i)) };
+      return test(dose, 28_000 * Math.exp(-0.03 * dose) * (1 + 0.02 * Math.sin(i)));
     });
-    const found = retention(POLYESTER, 30_000, many);
-    const [tests, posterior] = [found.tests(10, 0.95)!, found.posterior(10, 0.95)];
-    expect(Math.abs(posterior.central / tests.central - 1)).toBeLessThan(0.02);
+    const found = stockRetention(polyesterWebbing, many).sun!;
+    const posterior = found.posterior(10, 0.95);
+    expect(Math.abs(posterior.central / (28_000 * Math.exp(-0.3)) - 1)).toBeLessThan(0.03);
     expect(posterior.lower / posterior.central).toBeGreaterThan(
       found.prior(10, 0.95).lower / found.prior(10, 0.95).central,
     );
+    expect(found.tests(10, 0.95)!.central).toBeGreaterThan(0);
   });
 
-  it("refuses to speak beyond the published range", () => {
-    const none = retention(POLYESTER, 30_000, []);
-    expect(() => none.posterior(none.validTo + 1, 0.95)).toThrow(/outside 0 to 36/);
-    expect(() => retention({ kind: "falls" }, 30_000, [{ dose: 1000, strength: 9000 }])).toThrow(RangeError);
+  it("refuses to speak beyond the built-in range", () => {
+    const { sun } = stockRetention(polyesterWebbing, [test(12, 20_000)]);
+    expect(() => sun!.posterior(sun!.validTo + 1, 0.95)).toThrow(/outside 0 to 36/);
+    expect(stockRetention(polyesterWebbing, [test(0, 30_000)])).toEqual({});
   });
 
   it("learns the same from tests one by one as from all at once", () => {

@@ -36,6 +36,9 @@ describe("the take-down date", () => {
       ["leash", "now"],
       ["main", "beyond"],
     ]);
+    expect(found.already.map((p) => p.id)).toEqual(["leash"]);
+    const both = takeDown({ ...question, loads: { main: 14_000, leash: 9000, harness: 100 } });
+    expect(both.already.map((p) => p.id)).toEqual(["leash", "main"]);
     expect(found.date).toBe("2026-05-01");
     expect(found.horizon).toBe("2028-04-30");
   });

@@ -1,35 +1,58 @@
 /** `strength`: what break tests say a part still holds. */
-import { analyseBreakLog, type BreakLogReport, type GroupReport } from "@secondline/strength";
+import { analyseBreakLog, type BreakLogReport, type GroupReport, type StockComparison } from "@secondline/strength";
 import { quantity, englishWords as words } from "@secondline/words";
 import { readBreakLogFile } from "../breakLogFile.ts";
 import { dotPlot } from "../dotPlot.ts";
+import { CommandFailure, EXIT } from "../failure.ts";
 import { jsonText } from "../jsonText.ts";
 import { table } from "../table.ts";
 import { bold, dim, print, width } from "../terminal.ts";
 import { bullets, wrap, wrapHanging } from "../wrap.ts";
 
-export function strength(file: string, options: { readonly json?: boolean }): void {
+export interface StrengthOptions {
+  readonly json?: boolean;
+  /** Share of parts that reach the value, in percent: 95 or 90. */
+  readonly content?: string;
+}
+
+export function strength(file: string, options: StrengthOptions): void {
+  const content = contentOf(options.content);
   const tests = readBreakLogFile(file);
   const invented = tests.some((test) => test.invented);
   const general = words.generalCautions();
   const cautions = invented ? [INVENTED, ...general] : general;
-  const report = analyseBreakLog(tests);
+  const report = analyseBreakLog(tests, { content });
   print(options.json ? jsonText({ invented, ...report, cautions }, "any number") : reportText(report, cautions));
 }
 
 const INVENTED = "Invented tests: nothing in this log was ever pulled, and nothing it says holds for any real part.";
 
-function reportText({ groups, testNext }: BreakLogReport, cautions: readonly string[]): string {
+const CONTENTS = ["95", "90"] as const;
+
+function contentOf(text: string | undefined): number {
+  const written = text ?? CONTENTS[0];
+  if (CONTENTS.some((one) => one === written)) return Number(written) / 100;
+  throw new CommandFailure(EXIT.input, [
+    `--content: "${written}" is neither ${CONTENTS.join(" nor ")} (percent of parts)`,
+  ]);
+}
+
+function reportText({ groups, testNext, comparisons }: BreakLogReport, cautions: readonly string[]): string {
   const next = testNext
     ? [
         wrap(
-          `Test next: ${testNext.label}. One more test like those at hand would raise its 5 % value by about ${quantity.strength(testNext.gain)} (${quantity.percent(testNext.share, "down")}).`,
+          `Test next: ${testNext.label}. One more test is expected to raise its value with 75 % confidence by about ${quantity.strength(testNext.gain)} (${quantity.percent(testNext.share, "down")})${testNext.spreadAssumed ? ", if such parts scatter by a tenth" : ""}; it may lower it.`,
           width,
         ),
         "",
       ]
     : [];
-  return [...groups.flatMap((group) => [groupText(group), ""]), ...next, ...bullets(cautions, width)].join("\n");
+  return [
+    ...groups.flatMap((group) => [groupText(group), ""]),
+    ...comparisons.flatMap((comparison) => [comparisonText(comparison), ""]),
+    ...next,
+    ...bullets(cautions, width),
+  ].join("\n");
 }
 
 function groupText(group: GroupReport): string {
@@ -41,7 +64,9 @@ function groupText(group: GroupReport): string {
     "",
     table(
       [
-        { head: "What nineteen of twenty such parts hold" },
+        {
+          head: `What ${group.characteristic.at75.content === 0.9 ? "nine of ten" : "nineteen of twenty"} such parts hold`,
+        },
         { head: "kN", align: "right" },
         { head: "how", flexible: true },
       ],
@@ -60,11 +85,40 @@ function answers({ characteristic, en1990 }: GroupReport): string[][] {
   ];
   if (en1990)
     rows.push([
-      "by EN 1990, Annex D",
+      "by EN 1990, Annex D, 19 of 20",
       quantity.strengthIn(en1990.value),
       `mean − ${en1990.factor.toFixed(2)} × deviation`,
     ]);
   return rows;
+}
+
+/** The built-in model against the tests, state by state; what contradicts it is said first. */
+function comparisonText({ stock, rated, states }: StockComparison): string {
+  const loud = states.filter(({ finding }) => finding !== "agrees");
+  const rows = states.map((one) => [
+    one.state,
+    String(one.testCount),
+    quantity.strengthIn(one.tested),
+    `${quantity.strengthIn(one.builtIn)} (${one.builtInBand.map(quantity.strengthIn).join(" to ")})`,
+    quantity.strengthIn(one.counts),
+    quantity.strengthIn(one.counts5),
+  ]);
+  return [
+    bold(`${stock.name}, rated ${quantity.strength(rated)}: own tests against the built-in model`),
+    ...loud.map(({ state, message }) => wrapHanging(`! ${state}: ${message}`, width, "  ")),
+    table(
+      [
+        { head: "State", flexible: true },
+        { head: "Tests", align: "right" },
+        { head: "held, kN", align: "right" },
+        { head: "built in (19 of 20 means)", align: "right" },
+        { head: "counts as", align: "right" },
+        { head: "5 %", align: "right" },
+      ],
+      rows,
+      width,
+    ),
+  ].join("\n");
 }
 
 function spreadLine({ mean, deviation, best, families }: GroupReport): string[] {

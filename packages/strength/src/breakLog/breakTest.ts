@@ -1,4 +1,5 @@
 /** One result from the test machine. */
+import type { KnotKind } from "@secondline/rig";
 import type { Observation } from "../statistics/observation.ts";
 
 export interface BreakTest {
@@ -16,9 +17,15 @@ export interface BreakTest {
   /** Where the sample was taken from. */
   readonly takenFrom?: string;
   readonly monthsOutside?: number;
-  /** Sun taken, in months of full sun in an average month; only with it a test counts for retention [-]. */
+  /** Sun taken, in months of full sun in an average month; only with it a used sample counts for a stock [-]. */
   readonly sunMonths?: number;
   readonly falls?: number;
+  /** Months in a clamp, for a sample with a clamp mark; without it the months outside count [-]. */
+  readonly clampedMonths?: number;
+  /** Months that stitching has been outside; without it the months outside count [-]. */
+  readonly sewnMonths?: number;
+  /** Knot that it was pulled in. */
+  readonly knot?: KnotKind;
   /** How the test ended, as written. */
   readonly outcome: OutcomeWord;
   /** What that says about the strength, in newtons. */
@@ -45,6 +52,18 @@ export interface LogFault {
 export const OUTCOMES = ["broke", "stopped", "broke elsewhere", "broke below", "broke between"] as const;
 export type OutcomeWord = (typeof OUTCOMES)[number];
 
+/** Knots as they are written in the column `knot`. */
+export const KNOTS: readonly KnotKind[] = [
+  "figureEight",
+  "barrel",
+  "bowline",
+  "overhand",
+  "butterfly",
+  "doubleFisherman",
+  "waterKnot",
+  "unknown",
+];
+
 /** Columns of a break log, in the order they are written. */
 export const LOG_COLUMNS = [
   "date",
@@ -57,6 +76,9 @@ export const LOG_COLUMNS = [
   "months_outside",
   "sun_months",
   "falls",
+  "clamped_months",
+  "sewn_months",
+  "knot",
   "outcome",
   "result",
   "result_to",

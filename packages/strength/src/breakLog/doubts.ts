@@ -10,6 +10,8 @@ export interface Doubt {
     | "outlier"
     | "batches"
     | "batchesUnchecked"
+    | "batchesUnseen"
+    | "modes"
     | "distribution"
     | "noFit"
     | "spread";
@@ -26,6 +28,8 @@ export function doubtsOf(found: GroupFindings, accepted: number): Doubt[] {
     censored(found),
     outlier(found),
     batches(found),
+    unseen(found),
+    modes(found),
     distribution(found, accepted),
     spread(found),
   ].flat();
@@ -45,7 +49,7 @@ function censored({ sample }: GroupFindings): Doubt[] {
   if (isComplete(sample)) return [];
   const count = sample.filter((o) => o.kind !== "exact").length;
   const bounds = count === 1 ? "is a bound, not a breaking load" : "are bounds, not breaking loads";
-  const text = `${count} of ${sample.length} results ${bounds}; the exact factors do not hold for ${count === 1 ? "it" : "them"}, and the lowest of several approximate values is given.`;
+  const text = `${count} of ${sample.length} results ${bounds}, and ${count === 1 ? "counts" : "count"} as such: what they say of the scatter is little.`;
   return [{ kind: "censored", message: text }];
 }
 
@@ -68,7 +72,8 @@ function batches({ batches: test, tests }: GroupFindings): Doubt[] {
     return [
       {
         kind: "batchesUnchecked",
-        message: "There are several batches, but too few tests in one of them to compare them.",
+        message:
+          "There are several batches, but too few tests in one of them to compare them; scatter between batches is allowed for.",
       },
     ];
   }
@@ -76,9 +81,27 @@ function batches({ batches: test, tests }: GroupFindings): Doubt[] {
   return [
     {
       kind: "batches",
-      message: "The batches differ (k-sample Anderson–Darling, 5 %): one value for all of them is not justified.",
+      message:
+        "The batches differ (k-sample Anderson–Darling, 5 %). The values allow for scatter between batches, and are lower for it.",
     },
   ];
+}
+
+/** What the tests cannot show is said not to be covered. */
+function unseen({ tests }: GroupFindings): Doubt[] {
+  const named = new Set(tests.flatMap((t) => (t.batch === undefined || t.batch === "" ? [] : [t.batch])));
+  if (tests.length < 3 || named.size > 1) return [];
+  const why = named.size === 1 ? "All tests are of one batch" : "No batches are named";
+  const message = `${why}: other batches, or weak parts mixed in among good ones, are not covered by these values.`;
+  return [{ kind: "batchesUnseen", message }];
+}
+
+function modes({ tests }: GroupFindings): Doubt[] {
+  const broke = tests.filter(({ outcome }) => outcome === "broke");
+  const names = [...new Set(broke.flatMap(({ failureMode }) => failureMode ?? []))];
+  if (names.length < 2) return [];
+  const message = `They failed in different ways (${names.slice(0, 4).join(", ")}). The values are for whichever comes first; one place alone holds no less.`;
+  return [{ kind: "modes", message }];
 }
 
 function distribution({ families, failures }: GroupFindings, accepted: number): Doubt[] {
@@ -87,7 +110,8 @@ function distribution({ families, failures }: GroupFindings, accepted: number): 
   return [
     {
       kind: "distribution",
-      message: "No distribution fits these tests (Anderson–Darling, 5 %); the least value of all is given.",
+      message:
+        "No distribution fits these tests (Anderson–Darling, 5 %): parts of several kinds may be mixed, which no value here covers.",
     },
   ];
 }

@@ -7,7 +7,7 @@ import { maximumNormedResidual } from "../statistics/outliers.ts";
 import { profileInterval } from "../statistics/profile.ts";
 import { en1990Factor } from "../statistics/tolerance.ts";
 import type { BreakTest } from "./breakTest.ts";
-import { brokenValues, CONTENT, characteristicValue } from "./characteristic.ts";
+import { brokenValues, CONTENT, characteristicValues } from "./characteristic.ts";
 import { type Doubt, doubtsOf } from "./doubts.ts";
 import { grouped } from "./grouped.ts";
 import type { FamilyReport, GroupFindings } from "./groupFindings.ts";
@@ -22,23 +22,31 @@ const LEAST_FOR_GOODNESS = 5;
 /** Significance below which a family is rejected [-]. */
 const REJECT = 0.05;
 
-export function groupReport(key: string, label: string, tests: readonly BreakTest[]): GroupReport {
+export interface ReportOptions {
+  /** Share of parts that reach the characteristic value; default 0.95 [-]. */
+  readonly content?: number;
+}
+
+export function groupReport(
+  key: string,
+  label: string,
+  tests: readonly BreakTest[],
+  { content = CONTENT }: ReportOptions = {},
+): GroupReport {
   const sample = tests.map((test) => test.result);
   const values = exactValues(sample);
   const fits = FAMILY_NAMES.map((name) => fitFamily(sample, name));
   const families = fits.flatMap((fit) => (fit.ok ? [familyReport(sample, fit)] : []));
   const accepted = families.filter((f) => (f.goodness?.significance ?? 1) >= REJECT);
-  const fitsUsed = (accepted.length > 0 ? accepted : families).map((f) => f.fit);
   const best = [...(accepted.length > 0 ? accepted : families)].sort(
     (a, b) => (a.fit.aicc ?? a.fit.aic) - (b.fit.aicc ?? b.fit.aic),
   )[0];
   const outlier = maximumNormedResidual(values);
   const batches = poolability(tests);
   const deviation = standardDeviation(values);
-  const characteristic = {
-    at75: characteristicValue(sample, fitsUsed, 0.75),
-    at95: characteristicValue(sample, fitsUsed, 0.95),
-  };
+  const options = { content, batches: tests.map((test) => test.batch) };
+  const [at75, at95] = characteristicValues(sample, [0.75, 0.95], options);
+  const characteristic = { at75: at75!, at95: at95! };
   const found: GroupFindings = {
     key,
     label,
@@ -53,7 +61,7 @@ export function groupReport(key: string, label: string, tests: readonly BreakTes
     ...(batches === undefined ? {} : { batches }),
     characteristic,
     ...en1990(sample),
-    narrowing: narrowing(brokenValues(sample), CONTENT, characteristic.at75),
+    narrowing: narrowing(brokenValues(sample), characteristic.at75),
   };
   return { ...found, doubts: doubtsOf(found, accepted.length) };
 }

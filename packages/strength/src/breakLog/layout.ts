@@ -44,7 +44,15 @@ export function meantColumn(written: string): LogColumn | undefined {
   return isColumn(bare) ? bare : undefined;
 }
 
-const NUMBERS: readonly LogColumn[] = ["months_outside", "sun_months", "falls", "result", "result_to"];
+const NUMBERS: readonly LogColumn[] = [
+  "months_outside",
+  "sun_months",
+  "falls",
+  "clamped_months",
+  "sewn_months",
+  "result",
+  "result_to",
+];
 const WITH_COMMA = /^[+-]?\d+,\d+$/;
 
 /**
@@ -64,7 +72,8 @@ export function withDecimalPoints(
       row.flatMap((cell, i) => (isNumber[i] ? [{ line, column: columns[i]!, text: cell.trim() }] : [])),
     );
   const comma = cells.find(({ text }) => WITH_COMMA.test(text));
-  if (!comma) return { rows, faults: [] };
+  const doubtful = thousands(cells, comma === undefined ? "." : ",");
+  if (!comma) return { rows, faults: doubtful };
   const faults = cells
     .filter(({ text }) => text.includes("."))
     .map(({ line, column, text }): LogFault => {
@@ -87,5 +96,35 @@ export function withDecimalPoints(
           ),
         },
   );
-  return { rows: pointed, faults };
+  return { rows: pointed, faults: [...faults, ...doubtful] };
+}
+
+interface NumberCell {
+  readonly line: number;
+  readonly column: string;
+  readonly text: string;
+}
+
+/**
+ * Numbers with three digits behind their only mark, such as 31.200, in a file in which no other number tells whether the mark
+ * parts thousands: they may be 31.2 or 31 200, and are asked about.
+ */
+function thousands(cells: readonly NumberCell[], mark: "." | ","): LogFault[] {
+  const parts = cells.map((cell) => ({ ...cell, digits: cell.text.replace(/^[+-]/, "").split(mark) }));
+  const marked = parts.filter(({ digits }) => digits.length === 2 && digits.every((part) => /^\d*$/.test(part)));
+  const grouped = ({ digits: [whole, rest] }: (typeof marked)[number]) =>
+    rest!.length === 3 && whole!.length >= 1 && whole!.length <= 3 && whole !== "0";
+  // One number that cannot be in thousands settles it for the file.
+  if (marked.some((cell) => !grouped(cell))) return [];
+  return marked.map(({ line, column, text, digits: [whole, rest] }): LogFault => {
+    const small = `${whole}${mark}${rest!.replace(/0+$/, "") || "0"}`;
+    const large = `${whole}${rest}`;
+    return {
+      line,
+      column,
+      got: `"${text}"`,
+      expected: `${small} or ${large}`,
+      message: `"${text}" can mean ${small} or ${large}: write the one that is meant, without thousands marks.`,
+    };
+  });
 }

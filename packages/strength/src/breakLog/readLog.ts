@@ -23,6 +23,7 @@ export type BreakLogReading =
  * Cells are parted by commas, or as many spreadsheets do it by semicolons or tabs, and then decimal commas are taken too.
  */
 export function readBreakLog(csv: string): BreakLogReading {
+  if (csv.length > MOST_CHARACTERS) return { ok: false, faults: [tooLarge(csv.length)] };
   const text = csv.replace(/^\uFEFF/, "");
   const delimiter = delimiterOf(text);
   const { rows: written, faults } = split(text, delimiter);
@@ -30,13 +31,18 @@ export function readBreakLog(csv: string): BreakLogReading {
   if (header === undefined)
     return { ok: false, faults: [fileFault("an empty file", `a header: ${LOG_COLUMNS.join(", ")}`)] };
   faults.push(...headerFaults(header.cells, header.line));
-  if (faults.length > 0) return { ok: false, faults };
+  if (faults.length > 0) return { ok: false, faults: capped(faults) };
+  if (written.length - 1 > MOST_ROWS) return { ok: false, faults: [tooLong(written)] };
   const columns = header.cells.map(columnName) as LogColumn[];
   const decimals = withDecimalPoints(written, columns, delimiter);
   const { rows } = decimals;
   faults.push(...decimals.faults);
   const tests: BreakTest[] = [];
   for (const { cells, line } of rows.slice(1)) {
+    if (repeatsHeader(cells, columns)) {
+      faults.push(repeatedHeader(line, header.line));
+      continue;
+    }
     if (cells.length !== columns.length) {
       faults.push(widthFault(line, cells.length, columns.length, delimiter));
       continue;
@@ -49,8 +55,58 @@ export function readBreakLog(csv: string): BreakLogReading {
   const unreadable = new Set(faults.filter(({ column }) => column === "unit").map(({ line }) => line));
   faults.push(...unitFaults(rows, columns).filter(({ line }) => !unreadable.has(line)));
   if (rows.length === 1) faults.push(fileFault("a header without tests", "at least one test below the header"));
-  if (faults.length > 0) return { ok: false, faults: faults.sort((a, b) => a.line - b.line) };
+  if (faults.length > 0) return { ok: false, faults: capped(faults.sort((a, b) => a.line - b.line)) };
   return { ok: true, tests: saysInvented(text) ? tests.map((test) => ({ ...test, invented: true })) : tests };
+}
+
+/** Far more than all break tests of a lifetime: what is larger is another file [-]. */
+const MOST_CHARACTERS = 8e6;
+const MOST_ROWS = 20_000;
+/** Faults that are told one by one; of more a reader has no use. */
+const MOST_FAULTS = 50;
+
+function tooLarge(characters: number): LogFault {
+  const size = `${Math.round(characters / 1e5) / 10} MB`;
+  const expected = `a break log of at most ${MOST_CHARACTERS / 1e6} MB`;
+  return {
+    line: 1,
+    column: "",
+    got: size,
+    expected,
+    message: `The file has ${size}; expected ${expected}. Is it another file?`,
+  };
+}
+
+function tooLong(rows: readonly Row[]): LogFault {
+  const expected = `at most ${MOST_ROWS} tests`;
+  const got = `${rows.length - 1} tests`;
+  const message = `The log has ${got}, ${expected} are read; split it by material.`;
+  return { line: rows[MOST_ROWS + 1]!.line, column: "", got, expected, message };
+}
+
+function capped(faults: readonly LogFault[]): readonly LogFault[] {
+  if (faults.length <= MOST_FAULTS) return faults;
+  const told = faults.slice(0, MOST_FAULTS - 1);
+  const rest = faults.length - told.length;
+  const next = faults[told.length]!;
+  const message = `There are ${rest} more faults from this line on; mend these first and read the log again.`;
+  return [
+    ...told,
+    { line: next.line, column: "", got: `${rest} more faults`, expected: "a log without faults", message },
+  ];
+}
+
+const repeatsHeader = (cells: readonly string[], columns: readonly string[]): boolean =>
+  cells.length === columns.length && cells.every((cell, i) => columnName(cell) === columns[i]);
+
+function repeatedHeader(line: number, first: number): LogFault {
+  return {
+    line,
+    column: "",
+    got: `the header of line ${first} once more`,
+    expected: "a test",
+    message: `This line repeats the header of line ${first}: were two logs put together? Delete the line if their tests belong together.`,
+  };
 }
 
 /** A remark (a line that begins with #) that begins with "invented" marks every test of the file as made up. */
@@ -74,7 +130,7 @@ function split(csv: string, delimiter: Delimiter): { rows: Row[]; faults: LogFau
       column: "",
       got: "a quotation mark without its pair",
       expected: `cells parted by ${DELIMITER_NAMES[delimiter]}s, quotation marks in pairs`,
-      message: `${error.message}.`,
+      message: `${error.message}. Put a quotation mark at either end of the cell, or none.`,
     }),
   );
   return { rows: withoutEmptyEnd(rows), faults };
@@ -129,7 +185,12 @@ function fileFault(got: string, expected: string): LogFault {
 /** Every line whose unit differs from the first one's. */
 function unitFaults(rows: readonly Row[], columns: readonly LogColumn[]): LogFault[] {
   const at = columns.indexOf("unit");
-  const lines = rows.slice(1).filter((row) => row.cells.length === columns.length && row.cells[at]!.trim() !== "");
+  const lines = rows
+    .slice(1)
+    .filter(
+      (row) =>
+        row.cells.length === columns.length && row.cells[at]!.trim() !== "" && !repeatsHeader(row.cells, columns),
+    );
   const first = lines[0]?.cells[at]?.trim();
   return lines
     .filter((row) => row.cells[at]!.trim() !== first)
@@ -138,6 +199,6 @@ function unitFaults(rows: readonly Row[], columns: readonly LogColumn[]): LogFau
       column: "unit",
       got: `"${cells[at]!.trim()}"`,
       expected: `"${first}", as on line ${lines[0]!.line}`,
-      message: `Units are mixed: this line is in ${cells[at]!.trim()}, line ${lines[0]!.line} in ${first}.`,
+      message: `Units are mixed: this line is in ${cells[at]!.trim()}, line ${lines[0]!.line} in ${first}. Convert one of them.`,
     }));
 }

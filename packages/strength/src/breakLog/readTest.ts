@@ -1,8 +1,8 @@
 /** Reads one break test from its written fields: a line of a log, or a form. */
-import { parseQuantity } from "@secondline/rig";
+import { type KnotKind, parseQuantity } from "@secondline/rig";
 import { readDate } from "../dates/calendarDate.ts";
 import type { Observation } from "../statistics/observation.ts";
-import { type BreakTest, type LogColumn, type LogFault, OUTCOMES, type OutcomeWord } from "./breakTest.ts";
+import { type BreakTest, KNOTS, type LogColumn, type LogFault, OUTCOMES, type OutcomeWord } from "./breakTest.ts";
 import { hiddenFaults } from "./hiddenFaults.ts";
 
 export type TestFields = Readonly<Partial<Record<LogColumn, string>>>;
@@ -16,28 +16,36 @@ export function readTest(written: TestFields, line: number): TestReading {
   const fields: TestFields = { ...written, ...lowered(written, "outcome"), ...lowered(written, "wet") };
   const faults = hiddenFaults(fields, line);
   const fault = (column: LogColumn, expected: string, message: string): undefined => {
-    faults.push({ line, column, got: `"${fields[column] ?? ""}"`, expected, message });
+    faults.push({ line, column, got: `"${short(fields[column] ?? "")}"`, expected, message });
     return undefined;
   };
   const words = (column: LogColumn): string | undefined => fields[column] || undefined;
   const needed = (column: LogColumn): string =>
-    words(column) ?? fault(column, "some text", `${column} is empty.`) ?? "";
+    words(column) ?? fault(column, NEEDED[column] ?? "some text", `${column} is empty: write ${NEEDED[column]}.`) ?? "";
   const count = (column: LogColumn): number | undefined => {
     const text = words(column);
     if (text === undefined) return undefined;
-    const value = Number(text);
-    if (Number.isFinite(value) && value >= 0) return value;
-    return fault(column, "a number from 0", `${column} must be a number from 0, not "${text}".`);
+    const most = MOST[column] ?? MOST_MONTHS;
+    const value = PLAIN_NUMBER.test(text) ? Number(text) : Number.NaN;
+    if (value >= 0 && value <= most) return value;
+    return fault(
+      column,
+      `a number from 0 to ${most}`,
+      `${column} must be a number from 0 to ${most}, not "${short(text)}".`,
+    );
   };
   const dateText = words("date");
   if (dateText !== undefined && readDate(dateText) === undefined) {
-    fault("date", "a calendar date YYYY-MM-DD", `"${dateText}" is not a date such as 2026-05-31.`);
+    fault("date", "a calendar date YYYY-MM-DD", `"${short(dateText)}" is not a date such as 2026-05-31.`);
   }
   const wet = readWet(words("wet"), fault);
   const result = readResult(fields, fault);
   const months = count("months_outside");
   const sunMonths = count("sun_months");
   const falls = count("falls");
+  const clampedMonths = count("clamped_months");
+  const sewnMonths = count("sewn_months");
+  const knot = readKnot(words("knot"), fault);
   const texts = { part: needed("part"), material: needed("material"), state: needed("state") };
   if (faults.length > 0 || result === undefined || wet === undefined) return { ok: false, faults };
   const optional = {
@@ -47,6 +55,9 @@ export function readTest(written: TestFields, line: number): TestReading {
     monthsOutside: months,
     sunMonths,
     falls,
+    clampedMonths,
+    sewnMonths,
+    knot,
     failureMode: words("failure_mode"),
     failurePlace: words("failure_place"),
     note: words("note"),
@@ -60,12 +71,38 @@ function lowered(fields: TestFields, column: "outcome" | "wet"): TestFields {
   return fields[column] === undefined ? {} : { [column]: fields[column].toLowerCase() };
 }
 
+/** More is a slip of the pen: a hundred years, a million falls [-]. */
+const MOST_MONTHS = 1200;
+const MOST: Partial<Record<LogColumn, number>> = { falls: 1e6 };
+/** What broke below or above is no webbing, rope or fitting, but a slip in number or unit [N]. */
+const LEAST_LOAD = 1;
+const MOST_LOAD = 5e6;
+const PLAIN_NUMBER = /^[+-]?(\d+\.?\d*|\.\d+)([eE][+-]?\d+)?$/;
+
+const NEEDED: Partial<Record<LogColumn, string>> = {
+  part: "what was pulled, such as webbing or leash",
+  material: "its material, as in the rig, such as polyester-webbing-25",
+  state: "the state it was in, such as new or clamp mark",
+};
+
+/** A cell as it is quoted in a message. */
+const short = (text: string): string => (text.length > 60 ? `${text.slice(0, 57)}…` : text);
+
+/** A knot by its name, however it is capitalised and parted. */
+function readKnot(text: string | undefined, fault: Fault): KnotKind | undefined {
+  if (text === undefined) return undefined;
+  const bare = (name: string) => name.toLowerCase().replace(/[^a-z]/g, "");
+  const known = KNOTS.find((name) => bare(name) === bare(text));
+  const all = KNOTS.join(", ");
+  return known ?? fault("knot", `one of ${all}`, `"${short(text)}" is no knot known here: write one of ${all}.`);
+}
+
 type Fault = (column: LogColumn, expected: string, message: string) => undefined;
 
 function readWet(text: string | undefined, fault: Fault): boolean | undefined {
   if (text === "wet") return true;
   if (text === "dry") return false;
-  return fault("wet", "wet or dry", `Write wet or dry, not "${text ?? ""}".`);
+  return fault("wet", "wet or dry", `Write wet or dry, not "${short(text ?? "")}".`);
 }
 
 function readResult(fields: TestFields, fault: Fault): Observation | undefined {
@@ -74,7 +111,7 @@ function readResult(fields: TestFields, fault: Fault): Observation | undefined {
   const between = outcome === "broke between";
   const to = between ? readForce(fields, "result_to", fault) : undefined;
   if (outcome === undefined || !OUTCOMES.includes(outcome)) {
-    return fault("outcome", OUTCOMES.join(", "), `"${outcome ?? ""}" is not one of ${OUTCOMES.join(", ")}.`);
+    return fault("outcome", OUTCOMES.join(", "), `"${short(outcome ?? "")}" is not one of ${OUTCOMES.join(", ")}.`);
   }
   if (!between && (fields.result_to ?? "") !== "") {
     return fault(
@@ -86,7 +123,10 @@ function readResult(fields: TestFields, fault: Fault): Observation | undefined {
   if (force === undefined) return undefined;
   if (between) {
     if (to === undefined) return undefined;
-    if (to <= force) return fault("result_to", "more than result", "result_to must be larger than result.");
+    if (to <= force) {
+      const remedy = "the lower load goes into result, the upper one into result_to";
+      return fault("result_to", `more than result: ${remedy}`, "result_to must be larger than result.");
+    }
     return { kind: "between", from: force, to };
   }
   const kind = outcome === "broke" ? "exact" : outcome === "broke below" ? "below" : "above";
@@ -96,20 +136,33 @@ function readResult(fields: TestFields, fault: Fault): Observation | undefined {
 function readForce(fields: TestFields, column: "result" | "result_to", fault: Fault): number | undefined {
   const text = fields[column] ?? "";
   const unit = fields.unit ?? "";
-  if (text === "") return fault(column, "a load", `${column} is empty.`);
-  if (!/^[+-]?(\d+\.?\d*|\.\d+)([eE][+-]?\d+)?$/.test(text)) {
+  if (text === "") return fault(column, "a load", `${column} is empty: write the load at which the test ended.`);
+  if (!PLAIN_NUMBER.test(text)) {
     return fault(
       column,
       "a number with a decimal point",
       /^[+-]?\d+,\d+$/.test(text)
-        ? `"${text}" has a decimal comma; commas part the cells of this file, so write a point.`
-        : `"${text}" is not a number; the unit goes into its own column.`,
+        ? `"${short(text)}" has a decimal comma; commas part the cells of this file, so write a point.`
+        : `"${short(text)}" is not a number; the unit goes into its own column.`,
     );
   }
   if (unit === "") return column === "result" ? fault("unit", "kN, N, lbf …", "The unit is empty.") : undefined;
   const read = parseQuantity(`${text} ${unit}`, "force");
-  if (!read.ok) return fault(column === "result" ? "unit" : column, read.expected, read.message);
+  if (!read.ok)
+    return fault(
+      Number.isFinite(Number(text)) && Number(text) < MOST_LOAD ? "unit" : column,
+      read.expected,
+      read.message,
+    );
   if (read.value <= 0) return fault(column, "a load above 0", `A breaking load must be above 0, not ${text} ${unit}.`);
+  if (read.value < LEAST_LOAD || read.value > MOST_LOAD) {
+    const range = `${LEAST_LOAD} N to ${MOST_LOAD / 1000} kN`;
+    return fault(
+      column,
+      `a load from ${range}`,
+      `${text} ${unit} is no breaking load: it must be from ${range}. Look at number and unit.`,
+    );
+  }
   // Twelve digits: what was written, without the rounding of the unit's factor.
   return Number(read.value.toPrecision(12));
 }

@@ -34,6 +34,8 @@ export interface StrengthFactor {
   readonly flagged?: boolean;
   /** The field of the rig document that was left blank and for which this factor stands in. */
   readonly blank?: Blank;
+  /** Where own tests know it: how it errs together with the other factors that the same tests know. */
+  readonly learnt?: Learnt;
 }
 
 /** A blank of the rig document. */
@@ -42,6 +44,14 @@ export interface Blank {
   readonly field: string;
   /** Value of the factor if the best possible were written down there [-]. */
   readonly best: number;
+}
+
+/** Deviation of a factor's logarithm: `loadings` on standard normal deviates that all factors of `source` share, and the rest. */
+export interface Learnt {
+  readonly source: string;
+  readonly loadings: readonly number[];
+  /** Standard deviation of the logarithm that is the factor's own [-]. */
+  readonly own: number;
 }
 
 /** Beyond its range nothing is known: the value at the edge is taken with half of it gone and this spread [-]. */

@@ -22,9 +22,17 @@ export function factorCorrelation(a: StrengthFactor, b: StrengthFactor): number 
 export function logCovariance(a: readonly StrengthFactor[], b: readonly StrengthFactor[]): number {
   let sum = 0;
   for (const f of a) {
-    for (const g of b) sum += factorCorrelation(f, g) * logSpread(f.spread) * logSpread(g.spread);
+    for (const g of b)
+      sum += learntCovariance(f, g) ?? factorCorrelation(f, g) * logSpread(f.spread) * logSpread(g.spread);
   }
   return sum;
+}
+
+/** Of two factors that the same own tests know: they may err against each other, for the tests know their product best [-]. */
+function learntCovariance(a: StrengthFactor, b: StrengthFactor): number | undefined {
+  if (a === b || a.learnt === undefined || a.learnt.source !== b.learnt?.source) return undefined;
+  const other = b.learnt.loadings;
+  return a.learnt.loadings.reduce((sum, x, i) => sum + x * (other[i] ?? 0), 0);
 }
 
 export interface LognormalStrength {

@@ -2,9 +2,6 @@
 import type { Rig } from "@secondline/rig";
 import { constant } from "../derating/constants.ts";
 import type { StrengthFactor } from "../derating/factor.ts";
-import { fallsFactor } from "../derating/falls.ts";
-import { knotIn } from "../derating/knot.ts";
-import { textileMake } from "../derating/make.ts";
 import { ownFactors } from "../derating/own.ts";
 import { heatFactor, sheathSlipFactor } from "../derating/rope.ts";
 import { sewnLoopAgeing } from "../derating/sewing.ts";
@@ -17,7 +14,8 @@ type Leash = Rig["leash"];
 
 export function leashStrength(leash: Leash, factorsOf: FactorsOf): PartStrength {
   const { stock, length } = leash;
-  const knots = leash.knots.map((knot) => ({ ...knot, factor: knotIn(stock, knot.kind) }));
+  const ofStock = factorsOf(stock);
+  const knots = leash.knots.map((knot) => ({ ...knot, factor: ofStock.knot(knot.kind) }));
   const worst = knots.reduce<(typeof knots)[number] | undefined>(
     (least, knot) => (least === undefined || knot.factor.value < least.factor.value ? knot : least),
     undefined,
@@ -25,9 +23,9 @@ export function leashStrength(leash: Leash, factorsOf: FactorsOf): PartStrength 
   const places = { ring: 0, middle: length / 2, harness: length } as const;
   const history = { condition: leash.condition, what: "the leash", at: "leash.condition" };
   const factors = [
-    textileMake(stock.id),
-    ...conditionFactors({ ...history, fibre: stock.fibre, sun: factorsOf(stock).sun }),
-    ...fallAndSheathFactors(leash),
+    ofStock.level(),
+    ...conditionFactors({ ...history, fibre: stock.fibre, sun: ofStock.sun }),
+    ...fallAndSheathFactors(leash, ofStock.leashFalls),
     // A leash without a knot is sewn: as rated when new, its stitching ages outside.
     worst?.factor ?? overMonthsOutside(sewnLoopAgeing, { ...history, what: "the leash's stitching" }),
     ...ownFactors(leash.own),
@@ -47,9 +45,12 @@ export function leashStrength(leash: Leash, factorsOf: FactorsOf): PartStrength 
 }
 
 /** Falls, a slipped sheath, glazing. Flat webbing has no sheath. */
-function fallAndSheathFactors({ stock, falls, sheathSlip, glazed }: Leash): StrengthFactor[] {
+function fallAndSheathFactors(
+  { stock, falls, sheathSlip, glazed }: Leash,
+  leashFalls: (falls: number) => StrengthFactor,
+): StrengthFactor[] {
   return [
-    ...known(falls, (count) => fallsFactor(count, "leash"), {
+    ...known(falls, leashFalls, {
       field: "leash.falls",
       edge: constant("falls.to"),
       what: "the number of falls that the leash has held",

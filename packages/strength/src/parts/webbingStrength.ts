@@ -6,9 +6,7 @@ import type { Basis, Wear, WebbingSection } from "@secondline/rig";
 import { constant } from "../derating/constants.ts";
 import type { StrengthFactor } from "../derating/factor.ts";
 import { combineFactors } from "../derating/lognormal.ts";
-import { textileMake } from "../derating/make.ts";
 import { ownFactors } from "../derating/own.ts";
-import { sewingFactor } from "../derating/sewing.ts";
 import { type FactorsOf, publishedFactors } from "../retention/testedStock.ts";
 import { conditionFactors, overMonthsOutside } from "./textileCondition.ts";
 import { wearExtent, wearFactor, wearTitle } from "./webbingWear/wearKinds.ts";
@@ -57,17 +55,18 @@ export function webbingStrength(
   const bounds = sectionBounds(sections, length);
   const place = (i: number): SectionPlace => ({ factorsOf, at: `${at}[${i}]` });
   const stretches = sections.flatMap((section, i) => wearStretches(section, bounds[i]!, bounds[i + 1]!, place(i)));
-  stretches.push(...joins(sections, bounds, stretches, at));
+  stretches.push(...joins(sections, bounds, stretches, { factorsOf, at }));
   const zones: StrengthZone[] = [];
   sections.forEach((section, i) => {
+    const known = factorsOf(section.stock);
     const own = [
-      textileMake(section.stock.id),
+      known.level(),
       ...conditionFactors({
         condition: section.condition,
         fibre: section.stock.fibre,
         what: "the webbing",
         at: `${at}[${i}].condition`,
-        sun: factorsOf(section.stock).sun,
+        sun: known.sun,
       }),
       ...ownFactors(section.own),
     ];
@@ -123,13 +122,13 @@ function joins(
   sections: readonly WebbingSection[],
   bounds: readonly number[],
   stretches: readonly Stretch[],
-  at: string,
+  { factorsOf, at }: SectionPlace,
 ): Stretch[] {
   return bounds.slice(1, -1).flatMap((border, i): Stretch[] => {
     const [from, to] = [border - constant("place.joinReach"), border + constant("place.joinReach")];
     if (stretches.some((s) => s.kind === "stitching" && s.from < to && s.to > from)) return [];
     const seams = [i, i + 1].map((n) =>
-      overMonthsOutside(sewingFactor, {
+      overMonthsOutside(factorsOf(sections[n]!.stock).sewing, {
         condition: sections[n]!.condition,
         what: "the join",
         at: `${at}[${n}].condition`,

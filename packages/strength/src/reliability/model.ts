@@ -45,6 +45,16 @@ export function reliabilityPart(part: PartStrength): ReliabilityPart {
   const causes: Record<string, number> = {};
   let own = 0;
   for (const factor of part.factors) {
+    if (factor.learnt !== undefined) {
+      // What the same tests say of several factors is shared by all parts of that stock, with its signs.
+      factor.learnt.loadings.forEach((loading, k) => {
+        if (loading === 0) return;
+        const cause = `${factor.learnt!.source}, ${k + 1}`;
+        causes[cause] = (causes[cause] ?? 0) + loading;
+      });
+      own += factor.learnt.own ** 2;
+      continue;
+    }
     const sigma = logSpread(factor.spread);
     if (factor.shared > 0) causes[factor.cause] = (causes[factor.cause] ?? 0) + sigma * Math.sqrt(factor.shared);
     own += sigma * sigma * (1 - factor.shared);

@@ -1,29 +1,17 @@
 /**
- * Strength against months in the sun or number of falls: what published data says, what the tests say alone, and both
- * together. The logarithm of strength is regressed on the logarithm of the share that the published curve leaves, so
- * that slope 1 is the published curve itself and conjugate updating stays exact.
+ * Strength of a stock against months in the sun or number of falls, to be drawn: as built in, as the tests say alone, and
+ * both together.
  */
-import type { Basis, Fibre } from "@secondline/rig";
-import { fallsFactor } from "../derating/falls.ts";
-import { sunFactor } from "../derating/sun.ts";
-import {
-  lowerPrediction,
-  type NormalInverseGamma,
-  predict,
-  type RegressionPoint,
-  updateRegression,
-  VAGUE,
-} from "./normalInverseGamma.ts";
+import type { Basis, Fibre, LineStock } from "@secondline/rig";
+import { combineFactors } from "../derating/lognormal.ts";
+import { normalQuantile } from "../statistics/normal.ts";
+import { lowerPrediction, predict, type RegressionPoint, updateRegression, VAGUE } from "./normalInverseGamma.ts";
+import type { StockModel } from "./stockModel.ts";
+import { publishedFactors, type StockFactors, testedFactors } from "./testedStock.ts";
+import { builtInFactor, lastDose } from "./wearFactors.ts";
 
 /** What strength is followed over. */
 export type RetentionCause = { readonly kind: "sun"; readonly fibre: Fibre } | { readonly kind: "falls" };
-
-export interface RetentionTest {
-  /** Months of full sun, or falls [-]. */
-  readonly dose: number;
-  /** Breaking load [N]. */
-  readonly strength: number;
-}
 
 /** Strength at a dose, as one of the three sees it. */
 export interface RetentionValue {
@@ -36,71 +24,58 @@ export interface RetentionValue {
 export interface Retention {
   readonly cause: RetentionCause;
   readonly unit: "months of full sun" | "falls";
-  /** Largest dose that the published curve covers; nothing is said beyond it [-]. */
+  /** Largest dose that the built-in curve covers; nothing is said beyond it [-]. */
   readonly validTo: number;
   readonly basis: Basis;
-  /** Least number of tests that stand on their own: with fewer, `tests` is undefined everywhere. */
+  /** Tests of new pieces and of pieces with this cause alone. */
   readonly testCount: number;
   readonly prior: (dose: number, confidence: number) => RetentionValue;
+  /** Undefined everywhere with fewer than three breaking loads. */
   readonly tests: (dose: number, confidence: number) => RetentionValue | undefined;
   readonly posterior: (dose: number, confidence: number) => RetentionValue;
-  /** How much of the published loss the tests bear out: 1 as published, 2 twice the loss on the log [-]. */
+  /** How much of the built-in loss the tests bear out, in the middle of the range: 1 as built in, 2 twice the loss on the log [-]. */
   readonly slope: { readonly prior: number; readonly posterior: number };
 }
 
-/** Scatter of single results about the curve, as standard deviation of the logarithm, and how well it is known. */
-const SCATTER = 0.1;
-const SCATTER_WEIGHT = 4;
-/** Standard deviation of the new strength about the rated one, on the logarithm [-]. */
-const NEW_SPREAD = 0.05;
-/** Standard deviation of the slope: gives the curve about the scatter that derating gives it [-]. */
-const SLOPE_SPREAD = 0.5;
-
-/**
- * Retention of parts rated at `rated` newtons. Doses beyond the published range throw: a caller asks within `validTo`.
- * Tests without spread in dose say nothing on their own, and still move the posterior.
- */
-export function retention(cause: RetentionCause, rated: number, tests: readonly RetentionTest[]): Retention {
-  const edge = published(cause, 0).validity!.to;
-  for (const { dose } of tests) requireDose(dose, edge);
-  const x = (dose: number) => Math.log(published(cause, requireDose(dose, edge)).value);
-  const points: RegressionPoint[] = tests.map((t) => ({ x: x(t.dose), y: Math.log(t.strength) }));
-  const prior = priorOf(rated);
-  const posterior = updateRegression(prior, points);
-  const alone = updateRegression(VAGUE, points);
-  const at = (state: NormalInverseGamma, dose: number, confidence: number): RetentionValue | undefined => {
-    const prediction = predict(state, x(dose));
-    if (prediction === undefined) return undefined;
-    return { central: Math.exp(prediction.centre), lower: Math.exp(lowerPrediction(prediction, confidence)) };
+/** Doses beyond the built-in range throw: a caller asks within `validTo`. */
+export function retention(
+  stock: LineStock,
+  cause: RetentionCause,
+  model: StockModel | undefined,
+  points: readonly { readonly dose: number; readonly strength: number }[],
+): Retention {
+  const validTo = lastDose(stock, cause.kind);
+  const known = testedFactors(stock, model);
+  const value = (factors: StockFactors) => (dose: number, confidence: number) => {
+    requireDose(dose, validTo);
+    const worn = dose === 0 ? [] : [factors[cause.kind](dose)];
+    const { strength, sigmaLog } = combineFactors(stock.rated.strength, [factors.level(), ...worn]);
+    return { central: strength, lower: strength * Math.exp(-normalQuantile(confidence) * sigmaLog) };
   };
+  // Against the logarithm of what the built-in curve leaves, the curve itself is a straight line.
+  const x = (dose: number) => Math.log(builtInFactor(stock, cause.kind, requireDose(dose, validTo)).value);
+  const alone = updateRegression(
+    VAGUE,
+    points.map(({ dose, strength }): RegressionPoint => ({ x: x(dose), y: Math.log(strength) })),
+  );
   return {
     cause,
     unit: cause.kind === "sun" ? "months of full sun" : "falls",
-    validTo: edge,
-    basis: published(cause, 0).basis,
-    testCount: tests.length,
-    prior: (dose, confidence) => at(prior, dose, confidence)!,
-    tests: (dose, confidence) => (points.length > 2 ? at(alone, dose, confidence) : undefined),
-    posterior: (dose, confidence) => at(posterior, dose, confidence)!,
-    slope: { prior: prior.mean[1], posterior: posterior.mean[1] },
-  };
-}
-
-function published(cause: RetentionCause, dose: number) {
-  return cause.kind === "sun" ? sunFactor(cause.fibre, dose) : fallsFactor(dose, "webbing");
-}
-
-function priorOf(rated: number): NormalInverseGamma {
-  const variance = SCATTER * SCATTER;
-  return {
-    mean: [Math.log(rated), 1],
-    precision: [variance / (NEW_SPREAD * NEW_SPREAD), 0, variance / (SLOPE_SPREAD * SLOPE_SPREAD)],
-    a: SCATTER_WEIGHT / 2,
-    b: (SCATTER_WEIGHT / 2) * variance,
+    validTo,
+    basis: builtInFactor(stock, cause.kind, 0).basis,
+    testCount: points.length,
+    prior: value(publishedFactors(stock)),
+    tests: (dose, confidence) => {
+      const prediction = points.length > 2 ? predict(alone, x(dose)) : undefined;
+      if (prediction === undefined) return undefined;
+      return { central: Math.exp(prediction.centre), lower: Math.exp(lowerPrediction(prediction, confidence)) };
+    },
+    posterior: value(known),
+    slope: { prior: 1, posterior: Math.log(known[cause.kind](validTo / 2).value) / x(validTo / 2) },
   };
 }
 
 function requireDose(dose: number, edge: number): number {
   if (dose >= 0 && dose <= edge) return dose;
-  throw new RangeError(`a dose of ${dose} is outside 0 to ${edge}, which the published curve covers`);
+  throw new RangeError(`a dose of ${dose} is outside 0 to ${edge}, which the built-in curve covers`);
 }

@@ -43,6 +43,8 @@ export interface PartTakeDown {
 export interface TakeDown {
   /** Soonest first. */
   readonly parts: readonly PartTakeDown[];
+  /** Every part that is without the margin on the first day already, the least margin first. */
+  readonly already: readonly PartTakeDown[];
   /** The take-down date: that of the first part; absent when every part lasts beyond the horizon. */
   readonly date?: string;
   /** Last day looked at, YYYY-MM-DD. */
@@ -90,7 +92,13 @@ export function takeDown(question: TakeDownQuestion): TakeDown {
       (a.date ?? "9999").localeCompare(b.date ?? "9999") || a.strengthNow / a.required - b.strengthNow / b.required,
   );
   const soonest = parts[0]?.date;
-  return { parts, ...(soonest === undefined ? {} : { date: soonest }), horizon: addDays(first, horizon).toString() };
+  const already = parts.filter(({ when }) => when === "now");
+  return {
+    parts,
+    already,
+    ...(soonest === undefined ? {} : { date: soonest }),
+    horizon: addDays(first, horizon).toString(),
+  };
 }
 
 /** Strength that a share of parts reaches; of a line, in the zone where that is least. */

@@ -1,94 +1,176 @@
-/** What the break log says of a webbing or rope over sun and falls, as factors that stand in for the published ones. */
-import type { LineStock } from "@secondline/rig";
+/** Factors of a stock with own break tests taken in: the level of its new pieces, and what every wear takes. */
+import type { Basis, KnotKind, LineStock } from "@secondline/rig";
 import type { BreakTest } from "../breakLog/breakTest.ts";
-import type { StrengthFactor } from "../derating/factor.ts";
+import { clampFactor, clampOfUnknownLoad } from "../derating/clampMark.ts";
+import { BEYOND_SHARE, type StrengthFactor } from "../derating/factor.ts";
 import { fallsFactor } from "../derating/falls.ts";
-import { logSpread } from "../derating/lognormal.ts";
+import { knotIn, webbingKnot } from "../derating/knot.ts";
+import { textileMake } from "../derating/make.ts";
+import { sewingFactor, sewnLoopAgeing } from "../derating/sewing.ts";
 import { sunFactor } from "../derating/sun.ts";
-import { type Retention, type RetentionTest, retention } from "./retention.ts";
-import { isOfStock, useOfTest } from "./testUse.ts";
+import { choleskyRoot } from "../reliability/cholesky.ts";
+import { type LearntWear, learntWear } from "./learntWear.ts";
+import { type StockModel, stockModel, widened } from "./stockModel.ts";
+import { doseText, type WearId } from "./wearFactors.ts";
 
-/** Factors of a stock: from tests and publication together where there are tests, else as published. */
+/** Factors of a stock: from tests and the built-in ones together where there are tests, else as built in. */
 export interface StockFactors {
+  /** How the stock's new pieces compare with its rated strength, with their scatter. Applied once to every part made of it. */
+  readonly level: () => StrengthFactor;
   readonly sun: (months: number) => StrengthFactor;
   readonly falls: (falls: number) => StrengthFactor;
+  readonly leashFalls: (falls: number) => StrengthFactor;
+  /** `loadShare`: load while clamped over rated strength; absent: a usual one; unknown: the worst that it can be [-]. */
+  readonly clamp: (months: number, loadShare?: number | "unknown") => StrengthFactor;
+  /** On the webbing's strength at stitching, after some months outside. */
+  readonly sewing: (months: number) => StrengthFactor;
+  /** On the strength of a loop rated as sewn; `ratedShare`: that strength over the webbing's [-]. */
+  readonly sewnLoop: (months: number, ratedShare: number) => StrengthFactor;
+  readonly knot: (kind: KnotKind) => StrengthFactor;
+  readonly webbingKnot: () => StrengthFactor;
 }
 export type FactorsOf = (stock: LineStock) => StockFactors;
 
-export const publishedFactors: FactorsOf = ({ fibre }) => ({
-  sun: (months) => sunFactor(fibre, months),
+/** The built-in factors: no tests. */
+export const publishedFactors: FactorsOf = (stock) => ({
+  level: () => textileMake(stock.id),
+  sun: (months) => sunFactor(stock.fibre, months),
   falls: (falls) => fallsFactor(falls, "webbing"),
+  leashFalls: (falls) => fallsFactor(falls, "leash"),
+  clamp: (months, loadShare) => (loadShare === "unknown" ? clampOfUnknownLoad(months) : clampFactor(months, loadShare)),
+  sewing: (months) => sewingFactor(months),
+  sewnLoop: (months) => sewnLoopAgeing(months),
+  knot: (kind) => knotIn(stock, kind),
+  webbingKnot: () => webbingKnot(),
 });
-
-/** Retention of a stock from a log; a cause without tests is left out. */
-export interface StockRetention {
-  readonly sun?: Retention;
-  readonly falls?: Retention;
-}
-
-/**
- * Retention over sun and over falls from the tests of one stock: those whose material is the stock's id or name, as far as
- * `useOfTest` lets them count. Parts that held without breaking are left out, which errs on the safe side; an interval
- * counts at its lower end, "broke below" at half the load.
- */
-export function stockRetention(stock: LineStock, tests: readonly BreakTest[]): StockRetention {
-  const own = tests.filter((t) => isOfStock(t, stock)).map((test) => ({ test, use: useOfTest(test, stock) }));
-  const sun = own.flatMap(({ test, use }) =>
-    typeof use !== "string" && use.sun ? doseTest(test, test.sunMonths) : [],
-  );
-  const falls = own.flatMap(({ test, use }) =>
-    typeof use !== "string" && use.falls ? doseTest(test, test.falls) : [],
-  );
-  const rated = stock.rated.strength;
-  return {
-    ...(sun.length > 0 ? { sun: retention({ kind: "sun", fibre: stock.fibre }, rated, sun) } : {}),
-    ...(falls.length > 0 ? { falls: retention({ kind: "falls" }, rated, falls) } : {}),
-  };
-}
 
 /** Factors for `partStrengths` that rest on a break log. */
 export function factorsFromLog(tests: readonly BreakTest[]): FactorsOf {
-  const known = new Map<string, StockRetention>();
+  const known = new Map<string, StockFactors>();
   const invented = tests.some((test) => test.invented);
   return (stock) => {
-    const found = known.get(stock.id) ?? stockRetention(stock, tests);
-    known.set(stock.id, found);
-    const { sun, falls } = found;
-    const published = publishedFactors(stock);
-    return {
-      sun: (months) => testedFactor(published.sun(months), stock, sun, months, invented),
-      falls: (count) => testedFactor(published.falls(count), stock, falls, count, invented),
-    };
+    const key = JSON.stringify([stock.id, stock.name, stock.fibre, stock.rated.strength]);
+    const found = known.get(key) ?? testedFactors(stock, stockModel(stock, tests), invented);
+    known.set(key, found);
+    return found;
   };
 }
 
-/** 84 % point of the standard normal: one standard deviation. */
-const ONE_SIGMA = 0.8413447460685429;
-
-function testedFactor(
-  published: StrengthFactor,
-  stock: LineStock,
-  found: Retention | undefined,
-  dose: number,
-  invented: boolean,
-): StrengthFactor {
-  // Beyond the range the cautious factor stands: tests within it say nothing about what is outside.
-  if (found === undefined || published.beyond) return published;
-  const { central, lower } = found.posterior(dose, ONE_SIGMA);
-  const sigma = Math.log(central / lower);
-  const note = `${found.testCount} own break ${found.testCount === 1 ? "test" : "tests"} of ${stock.name} together with: ${published.basis.note}`;
+/** Factors of a stock from its model; the built-in ones where no test counts. `invented`: nothing was really pulled. */
+export function testedFactors(stock: LineStock, model: StockModel | undefined, invented = false): StockFactors {
+  const builtIn = publishedFactors(stock);
+  if (model === undefined) return builtIn;
+  const say = sayer(invented);
+  const wears = new Map<WearId, LearntWear>();
+  const wear = (id: WearId, dose: number, factor: StrengthFactor): StrengthFactor => {
+    if (!model.wears.has(id)) return factor;
+    const learnt = wears.get(id) ?? learntWear(model, id);
+    wears.set(id, learnt);
+    return wornFactor(model, learnt, dose, factor, say);
+  };
   return {
-    ...published,
-    value: central / stock.rated.strength,
-    spread: Math.max(logSpread(0.01), Math.sqrt(Math.expm1(sigma * sigma))),
-    basis: invented
-      ? { kind: "assumed", note: `invented tests, nothing was pulled: ${note}` }
-      : { kind: "tested", note },
+    level: () => levelFactor(model, builtIn.level(), say),
+    sun: (months) => wear("sun", months, builtIn.sun(months)),
+    falls: (falls) => wear("falls", falls, builtIn.falls(falls)),
+    leashFalls: (falls) => wear("leash falls", falls, builtIn.leashFalls(falls)),
+    clamp: (months, loadShare) => wear("clamp mark", months, builtIn.clamp(months, loadShare)),
+    sewing: (months) => wear("sewing", months, builtIn.sewing(months)),
+    sewnLoop: (months, ratedShare) => {
+      const loop = wear("sewing", months, builtIn.sewnLoop(months, ratedShare));
+      if (!model.wears.has("sewing")) return loop;
+      // What such stitching held of the webbing, over what the loop is rated for: the lower one governs.
+      const share = wear("sewing", months, builtIn.sewing(months)).value / ratedShare;
+      return share < loop.value ? { ...loop, value: share } : loop;
+    },
+    knot: (kind) => wear(stock.form === "rope" ? `knot ${kind}` : "knot in webbing", 0, builtIn.knot(kind)),
+    webbingKnot: () => wear("knot in webbing", 0, builtIn.webbingKnot()),
   };
 }
 
-function doseTest({ result }: BreakTest, dose: number | undefined): RetentionTest[] {
-  if (dose === undefined || result.kind === "above") return [];
-  if (result.kind === "between") return [{ dose, strength: result.from }];
-  return [{ dose, strength: result.kind === "below" ? result.value / 2 : result.value }];
+type Say = (kind: Basis["kind"], note: string) => Basis;
+
+/** Nothing that rests on invented tests is called tested. */
+const sayer =
+  (invented: boolean): Say =>
+  (kind, note) =>
+    invented ? { kind: "assumed", note: `invented tests, nothing was pulled: ${note}` } : { kind, note };
+
+const count = (n: number) => `${n} own break ${n === 1 ? "test" : "tests"}`;
+
+/** A level that differs from the rated strength by less is no news [-]. */
+const WORTH_A_FLAG = 0.005;
+
+function levelFactor(model: StockModel, make: StrengthFactor, say: Say): StrengthFactor {
+  const { means, covariance, newTests, scatter, batchScatter, freedom, stock } = model;
+  // Without a new piece the tests of used ones may lower the level, never raise it.
+  const mean = newTests > 0 ? means[0]! : Math.min(0, means[0]!);
+  const wide = newTests > 0 ? widened(freedom) : 1;
+  const common = covariance[0]![0]! * wide * wide;
+  const own =
+    newTests > 0 ? (scatter * wide) ** 2 + batchScatter ** 2 : (1 - make.shared) * Math.log1p(make.spread ** 2);
+  const value = Math.exp(mean);
+  const note =
+    newTests > 0
+      ? `${count(newTests)} of new ${stock.name} against its rated strength, with the scatter of the tests and an allowance for other batches`
+      : `no new piece of ${stock.name} was tested; its used ones leave the level about as rated. ${make.basis.note}`;
+  return {
+    ...make,
+    value,
+    spread: Math.sqrt(Math.expm1(common + own)),
+    shared: common / (common + own),
+    basis: say(newTests > 0 ? "tested" : make.basis.kind, note),
+    learnt: { source: sourceOf(model), loadings: loadingsOf(model, (k) => (k === 0 ? wide : 0)), own: Math.sqrt(own) },
+    ...(value > 1 + WORTH_A_FLAG ? { flagged: true } : {}),
+  };
+}
+
+const sourceOf = ({ stock }: StockModel) => `own tests of ${stock.id}`;
+
+const ROOTS = new WeakMap<StockModel, readonly (readonly number[])[]>();
+
+/** Loadings of a sum of coefficients on standard deviates: `weight` of each coefficient. */
+function loadingsOf(model: StockModel, weight: (coefficient: number) => number): number[] {
+  const root = ROOTS.get(model) ?? choleskyRoot(model.covariance.map((row) => [...row]));
+  ROOTS.set(model, root);
+  return root.map((_, k) => root.reduce((sum, row, i) => sum + weight(i) * row[k]!, 0));
+}
+
+/** Share of the prior's variance that tests must have taken away for a factor to be called tested [-]. */
+const TESTED_FROM = 0.5;
+
+function wornFactor(
+  model: StockModel,
+  wear: LearntWear,
+  dose: number,
+  factor: StrengthFactor,
+  say: Say,
+): StrengthFactor {
+  const found = wear.at(dose);
+  const beyond = factor.beyond;
+  const value = beyond ? Math.min(factor.value, found.value * BEYOND_SHARE) : factor.value * found.over;
+  const loadings = loadingsOf(model, found.weight);
+  const common = loadings.reduce((sum, x) => sum + x * x, 0);
+  const total = beyond ? Math.max(common + found.own, Math.log1p(factor.spread ** 2)) : common + found.own;
+  const tested = !beyond && found.left <= TESTED_FROM;
+  const { testCount, doses, id } = model.wears.get(wear.id)!;
+  const reach = doses.length > 0 && doses.at(-1)! > 0 ? `, the most ${doseText({ id, dose: doses.at(-1)! })}` : "";
+  const note = tested
+    ? `${count(testCount)} of ${model.stock.name}${reach}, together with: ${factor.basis.note}`
+    : `as built in as far as ${count(testCount)}${reach} do not tell: ${factor.basis.note}`;
+  const clipped = [...model.clipped].some((state) => state.doses.some((dose) => dose.id === wear.id));
+  const gain = found.gain
+    ? "; the tests hold more with it than without, which is counted as no loss"
+    : clipped
+      ? "; the tests hold more than can be believed and count only in part"
+      : "";
+  return {
+    ...factor,
+    // No wear raises a strength.
+    value: Math.min(1, value),
+    spread: Math.sqrt(Math.expm1(total)),
+    shared: common / total,
+    basis: say(tested ? "tested" : factor.basis.kind, `${note}${gain}`),
+    learnt: { source: sourceOf(model), loadings, own: Math.sqrt(total - common) },
+    ...(gain !== "" ? { flagged: true } : {}),
+  };
 }

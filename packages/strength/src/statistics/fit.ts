@@ -1,6 +1,6 @@
 /** Maximum-likelihood fits of a sample, each of which may fail on its own, with the reason. */
 import { FAMILIES, type FamilyName, familyQuantile, type Shape } from "./family.ts";
-import { logLikelihood } from "./likelihood.ts";
+import { likelihoodOf } from "./likelihood.ts";
 import { maximiseTwo } from "./maximise.ts";
 import { normalQuantile } from "./normal.ts";
 import { mean, type Observation, standardDeviation } from "./observation.ts";
@@ -32,8 +32,9 @@ export function fitFamily(sample: readonly Observation[], family: FamilyName): F
   const { logarithmic } = FAMILIES[family];
   const rough = sample.map((o) => roughValue(o)).map((x) => (logarithmic ? Math.log(x) : x));
   const spread = firstSpread(rough);
+  const likelihood = likelihoodOf(sample, family);
   const best = maximiseTwo(
-    ([location, logScale]) => logLikelihood(sample, family, { location, logScale }),
+    ([location, logScale]) => likelihood({ location, logScale }),
     [mean(rough), Math.log(spread)],
     [spread, 1],
   );

@@ -2,28 +2,54 @@
 
 const GOLDEN = (Math.sqrt(5) - 1) / 2;
 
-/** Largest value of a unimodal function on [from, to], by golden section. */
+/** Share of the bracket to which a maximum is found: its value errs by the square of that. */
+const BRACKET_SHARE = 1e-8;
+
+/** Largest value of a unimodal function on [from, to]: parabolas, golden sections where they do not do (R. P. Brent, ch. 5). */
 export function maximiseOne(
   f: (x: number) => number,
   from: number,
   to: number,
 ): { readonly x: number; readonly value: number } {
+  const tolerance = BRACKET_SHARE * (to - from);
   let [a, b] = [from, to];
-  let [c, d] = [b - GOLDEN * (b - a), a + GOLDEN * (b - a)];
-  let [fc, fd] = [f(c), f(d)];
-  // Each step keeps 0.618 of the bracket: 48 of them leave 1e-10 of it, and the value errs by the square of that.
-  for (let i = 0; i < 48; i++) {
-    if (fc > fd) {
-      [b, d, fd] = [d, c, fc];
-      c = b - GOLDEN * (b - a);
-      fc = f(c);
+  let x = a + (1 - GOLDEN) * (b - a);
+  let [w, v] = [x, x];
+  let fx = f(x);
+  let [fw, fv] = [fx, fx];
+  let [step, last] = [0, 0];
+  for (let i = 0; i < 100; i++) {
+    const middle = (a + b) / 2;
+    if (Math.abs(x - middle) <= 2 * tolerance - (b - a) / 2) break;
+    const move = parabolaStep(x, w, v, fx, fw, fv);
+    if (Math.abs(last) > tolerance && Math.abs(move) < Math.abs(last / 2) && x + move > a && x + move < b) {
+      [last, step] = [step, move];
+      if (x + step - a < 2 * tolerance || b - x - step < 2 * tolerance) step = x < middle ? tolerance : -tolerance;
     } else {
-      [a, c, fc] = [c, d, fd];
-      d = a + GOLDEN * (b - a);
-      fd = f(d);
+      last = x < middle ? b - x : a - x;
+      step = (1 - GOLDEN) * last;
+    }
+    const u = x + (Math.abs(step) >= tolerance ? step : Math.sign(step) * tolerance);
+    const fu = f(u);
+    if (fu >= fx) {
+      if (u < x) b = x;
+      else a = x;
+      [v, fv, w, fw, x, fx] = [w, fw, x, fx, u, fu];
+    } else {
+      if (u < x) a = u;
+      else b = u;
+      if (fu >= fw || w === x) [v, fv, w, fw] = [w, fw, u, fu];
+      else if (fu >= fv || v === x || v === w) [v, fv] = [u, fu];
     }
   }
-  return fc > fd ? { x: c, value: fc } : { x: d, value: fd };
+  return { x, value: fx };
+}
+
+/** From x to the top of the parabola through three points; not a number where there is none. */
+function parabolaStep(x: number, w: number, v: number, fx: number, fw: number, fv: number): number {
+  const [r, q] = [(x - w) * (fx - fv), (x - v) * (fx - fw)];
+  const p = (x - v) * q - (x - w) * r;
+  return -p / (2 * (q - r));
 }
 
 export interface Maximum {

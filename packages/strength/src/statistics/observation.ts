@@ -28,3 +28,8 @@ export function standardDeviation(values: readonly number[]): number | undefined
   const m = mean(values);
   return Math.sqrt(values.reduce((sum, x) => sum + (x - m) ** 2, 0) / (values.length - 1));
 }
+
+/** Where an observation lies, roughly: the middle of an interval, else its bound. */
+export function observationPlace(o: Observation): number {
+  return o.kind === "between" ? (o.from + o.to) / 2 : o.value;
+}

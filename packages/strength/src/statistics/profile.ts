@@ -5,7 +5,7 @@
 import { FAMILIES, type Shape } from "./family.ts";
 import { findRootOutward } from "./findRoot.ts";
 import type { Fit } from "./fit.ts";
-import { logLikelihood } from "./likelihood.ts";
+import { likelihoodOf } from "./likelihood.ts";
 import { maximiseOne } from "./maximise.ts";
 import { normalQuantile } from "./normal.ts";
 import type { Observation } from "./observation.ts";
@@ -21,17 +21,18 @@ export function profileInterval(
   confidence: number,
 ): [low: number, high: number] {
   const z = normalQuantile((1 + confidence) / 2);
-  const ends = [-1, 1].map((side) => profileEnd(sample, fit, quantity, z, side as -1 | 1));
+  const likelihood = likelihoodOf(sample, fit.family);
+  const ends = [-1, 1].map((side) => profileEnd(likelihood, fit, quantity, z, side as -1 | 1));
   return [ends[0]!, ends[1]!];
 }
 
 /** One-sided lower confidence bound of the quantile p. */
 export function profileLowerBound(sample: readonly Observation[], fit: Fit, p: number, confidence: number): number {
-  return profileEnd(sample, fit, { kind: "quantile", p }, normalQuantile(confidence), -1);
+  return profileEnd(likelihoodOf(sample, fit.family), fit, { kind: "quantile", p }, normalQuantile(confidence), -1);
 }
 
 function profileEnd(
-  sample: readonly Observation[],
+  likelihood: (shape: Shape) => number,
   fit: Fit,
   quantity: ProfiledQuantity,
   z: number,
@@ -39,17 +40,17 @@ function profileEnd(
 ): number {
   const { logarithmic } = FAMILIES[fit.family];
   const centre = quantity.kind === "logScale" ? fit.logScale : quantileOnScale(fit, quantity.p);
-  const drop = (value: number) => 2 * (fit.logLikelihood - profile(sample, fit, quantity, value)) - z * z;
+  const drop = (value: number) => 2 * (fit.logLikelihood - profile(likelihood, fit, quantity, value)) - z * z;
   const step = quantity.kind === "logScale" ? fit.errors[1] : quantileError(fit, quantity.p);
   const end = findRootOutward(drop, centre, side * step) ?? side * Number.POSITIVE_INFINITY;
   return quantity.kind === "quantile" && logarithmic ? Math.exp(end) : end;
 }
 
 /** Largest likelihood with the quantity held at `value`. */
-function profile(sample: readonly Observation[], fit: Fit, quantity: ProfiledQuantity, value: number): number {
+function profile(likelihood: (shape: Shape) => number, fit: Fit, quantity: ProfiledQuantity, value: number): number {
   const at = (shape: Shape) => {
-    const likelihood = logLikelihood(sample, fit.family, shape);
-    return Number.isNaN(likelihood) ? -Infinity : likelihood;
+    const value = likelihood(shape);
+    return Number.isNaN(value) ? -Infinity : value;
   };
   if (quantity.kind === "logScale") {
     // The wider the scale, the further the location may move.

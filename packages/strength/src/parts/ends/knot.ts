@@ -1,7 +1,5 @@
 /** A knot in the line's own webbing or rope. */
 import { constant } from "../../derating/constants.ts";
-import { knotIn } from "../../derating/knot.ts";
-import { textileMake } from "../../derating/make.ts";
 import { ownFactors } from "../../derating/own.ts";
 import { makePartStrength } from "../partStrength.ts";
 import { conditionFactors } from "../textileCondition.ts";
@@ -14,15 +12,16 @@ export const knot: EndKind = {
   strength(place) {
     const { id, name, end, section, factorsOf } = place;
     const { stock } = section;
+    const known = factorsOf(stock);
     const factors = [
-      textileMake(stock.id),
+      known.level(),
       ...conditionFactors({
         ...conditionOfEnd(place),
         what: "the knotted end",
         fibre: stock.fibre,
-        sun: factorsOf(stock).sun,
+        sun: known.sun,
       }),
-      knotIn(stock, end.knot ?? "unknown"),
+      known.knot(end.knot ?? "unknown"),
       ...wornInEnd(place, { inside: constant("place.knotInside"), behind: constant("place.knotBehind") }),
       ...bend(end),
       ...doubts(section.own),

@@ -1,8 +1,6 @@
 /** A sewn loop: as rated when new, its thread weaker the longer it hangs outside. */
 import { constant } from "../../derating/constants.ts";
-import { textileMake } from "../../derating/make.ts";
 import { ownFactors } from "../../derating/own.ts";
-import { sewnLoopAgeing } from "../../derating/sewing.ts";
 import { makePartStrength } from "../partStrength.ts";
 import { conditionFactors, overMonthsOutside } from "../textileCondition.ts";
 import { bend, conditionOfEnd, doubts, type EndKind } from "./endKind.ts";
@@ -14,11 +12,13 @@ export const sewnLoop: EndKind = {
   strength(place) {
     const { id, name, end, section, factorsOf } = place;
     const { stock } = section;
+    const known = factorsOf(stock);
+    const ratedShare = end.rated.strength / stock.rated.strength;
     const history = { ...conditionOfEnd(place), what: "the loop" };
     const factors = [
-      textileMake(stock.id),
-      ...conditionFactors({ ...history, fibre: stock.fibre, sun: factorsOf(stock).sun }),
-      overMonthsOutside(sewnLoopAgeing, history),
+      known.level(),
+      ...conditionFactors({ ...history, fibre: stock.fibre, sun: known.sun }),
+      overMonthsOutside((months) => known.sewnLoop(months, ratedShare), history),
       // The loop's own seam is in its rating.
       ...wornInEnd(place, {
         inside: constant("place.knotInside"),

@@ -1,9 +1,8 @@
 /** A weblock: the weaker of its metal and of the webbing that it clamps. */
 import { formatMonths } from "@secondline/rig";
-import { clampFactor } from "../../derating/clampMark.ts";
 import { constant } from "../../derating/constants.ts";
 import type { StrengthFactor } from "../../derating/factor.ts";
-import { textileMake, usedMetal } from "../../derating/make.ts";
+import { usedMetal } from "../../derating/make.ts";
 import { ownFactors } from "../../derating/own.ts";
 import { possibleMonths, standIn, worstUpTo } from "../../derating/unknown.ts";
 import { makePartStrength, type PartStrength } from "../partStrength.ts";
@@ -36,14 +35,15 @@ function metal({ id, name, end }: EndPlace): PartStrength {
 function webbingIn(place: EndPlace): PartStrength {
   const { id, name, end, section, sectionAt, factorsOf } = place;
   const { stock, condition } = section;
+  const known = factorsOf(stock);
   const factors = [
-    textileMake(stock.id),
+    known.level(),
     ...conditionFactors({
       condition,
       fibre: stock.fibre,
       what: "the webbing in the weblock",
       at: `${sectionAt}.condition`,
-      sun: factorsOf(stock).sun,
+      sun: known.sun,
     }),
     clamp(place),
     ...wornInEnd(place, { inside: constant("place.weblockMark") / 2, behind: constant("place.weblockBehind") }),
@@ -56,10 +56,10 @@ function webbingIn(place: EndPlace): PartStrength {
 }
 
 /** Without months in the clamp the webbing can have sat in it as long as it can have been outside. */
-function clamp({ end, section, at, standing = 0 }: EndPlace): StrengthFactor {
+function clamp({ end, section, at, factorsOf, standing = 0 }: EndPlace): StrengthFactor {
   // More than the usual load bites deeper; a light line is not given the benefit of its standing tension, for falls load it too.
   const share = Math.max(constant("clamp.usualLoad"), standing / section.stock.rated.strength);
-  const after = (months: number) => clampFactor(months, share);
+  const after = (months: number) => factorsOf(section.stock).clamp(months, share);
   if (end.monthsClamped !== undefined) return after(end.monthsClamped);
   const months = possibleMonths(section.condition);
   const why = `how long the webbing has sat in this weblock is not written down; ${formatMonths(months)} are counted`;

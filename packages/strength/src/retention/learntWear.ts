@@ -1,0 +1,118 @@
+/** A wear of a stock as its tests and the built-in curve together have it, over the whole range of doses. */
+
+import { type StockModel, widened } from "./stockModel.ts";
+import { builtInFactor, builtInVariance, lastDose, type WearId } from "./wearFactors.ts";
+
+export interface WearAt {
+  /** Central value [-]. */
+  readonly value: number;
+  /** Central value over the built-in one [-]. */
+  readonly over: number;
+  /** Weight of every coefficient of the model in the logarithm. */
+  readonly weight: (coefficient: number) => number;
+  /** Variance of the logarithm that is the factor's own: samples' scatter, and what no test reaches [-]. */
+  readonly own: number;
+  /** Share of the prior's variance that the tests leave [-]. */
+  readonly left: number;
+  /** The tests would make it a gain: it was held at no loss. */
+  readonly gain: boolean;
+}
+
+export interface LearntWear {
+  readonly id: WearId;
+  readonly at: (dose: number) => WearAt;
+}
+
+/** Points of the curve, densest at small doses where it is steepest. */
+const POINTS = 240;
+
+interface CurvePoint {
+  readonly dose: number;
+  /** Logarithm of the central value, and its 5 % value: neither rises with the dose. */
+  readonly log: number;
+  readonly low: number;
+  readonly gain: boolean;
+}
+
+export function learntWear(model: StockModel, id: WearId): LearntWear {
+  const last = lastDose(model.stock, id);
+  const knots = model.wears.get(id)!;
+  const even = Array.from({ length: POINTS + 1 }, (_, i) => last * (i / POINTS) ** 2);
+  const doses = last === 0 ? [0] : [...new Set([...even, ...knots.doses])].sort((a, b) => a - b);
+  const curve: CurvePoint[] = [];
+  for (const dose of doses) {
+    const { mean, deviation, builtIn } = posterior(model, id, dose);
+    const before = curve.at(-1);
+    const free = builtIn + mean;
+    const log = Math.min(0, free, before?.log ?? 0);
+    const low = Math.min(log - 1.6448536 * deviation, before?.low ?? 0);
+    // A gain of less than a hundredth is scatter.
+    curve.push({ dose, log, low, gain: free > 0.01 || (before?.gain ?? false) });
+  }
+  return { id, at: (dose) => wearAt(model, id, curve, Math.min(last, Math.max(0, dose))) };
+}
+
+function wearAt(model: StockModel, id: WearId, curve: readonly CurvePoint[], dose: number): WearAt {
+  let i = curve.findIndex((point) => point.dose >= dose);
+  if (i < 0) i = curve.length - 1;
+  const [a, b] = [curve[Math.max(0, i - 1)]!, curve[i]!];
+  const share = b.dose === a.dose ? 1 : (dose - a.dose) / (b.dose - a.dose);
+  const mix = (of: (point: CurvePoint) => number) => (1 - share) * of(a) + share * of(b);
+  const log = mix((point) => point.log);
+  const { common, own, open, prior, weight, builtIn } = posterior(model, id, dose);
+  // The 5 % value does not rise with the dose either: what is missing to it is added to the scatter.
+  const needed = ((log - mix((point) => point.low)) / 1.6448536) ** 2;
+  return {
+    value: Math.exp(log),
+    over: Math.exp(log - builtIn),
+    weight,
+    own: Math.max(own, needed - common),
+    left: prior > 0 ? (common + open) / prior : 1,
+    gain: b.gain,
+  };
+}
+
+/** Mean and variance of a wear's deviation from the built-in curve at a dose: Brownian over the prior's variance. */
+function posterior(model: StockModel, id: WearId, dose: number) {
+  const { doses, variances, steps, scatter, freedom } = model.wears.get(id)!;
+  const factor = builtInFactor(model.stock, id, dose);
+  const v = builtInVariance(factor);
+  const shares = steps.map((_, k) => {
+    const from = variances[k - 1] ?? 0;
+    const step = variances[k]! - from;
+    if (dose >= doses[k]!) return 1;
+    return step > 0 ? Math.min(1, Math.max(0, (v.common - from) / step)) : 0;
+  });
+  const weights = new Map(steps.map((coefficient, k) => [coefficient, shares[k]!]));
+  const weight = (coefficient: number) => weights.get(coefficient) ?? 0;
+  let [mean, common] = [0, 0];
+  steps.forEach((a, k) => {
+    mean += shares[k]! * model.means[a]!;
+    steps.forEach((b, j) => {
+      common += shares[k]! * shares[j]! * model.covariance[a]![b]!;
+    });
+  });
+  for (const shortfall of model.shortfalls) {
+    if (shortfall.id !== id) continue;
+    // A shortfall at a dose holds from there on, and in proportion to the spread below it.
+    const at = builtInVariance(builtInFactor(model.stock, id, shortfall.dose)).common;
+    mean -= shortfall.by * (at > 0 ? Math.min(1, Math.sqrt(v.common / at)) : 1);
+  }
+  // What a step between two tested doses or beyond the last one leaves open.
+  let open = Math.max(0, v.common - (variances.at(-1) ?? 0));
+  shares.forEach((share, k) => {
+    if (share > 0 && share < 1) open += share * (1 - share) * (variances[k]! - (variances[k - 1] ?? 0));
+  });
+  const wide = widened(freedom);
+  const own = open + v.own * scatter * wide * wide;
+  return {
+    mean,
+    common,
+    own,
+    open,
+    prior: v.common,
+    weight,
+    deviation: Math.sqrt(common + own),
+    builtIn: Math.log(factor.value),
+  };
+}

@@ -1,0 +1,143 @@
+/** The built-in model against own tests, state by state. */
+import type { LineStock } from "@secondline/rig";
+import type { BreakTest } from "../breakLog/breakTest.ts";
+import { grouped } from "../breakLog/grouped.ts";
+import type { StrengthFactor } from "../derating/factor.ts";
+import { combineFactors } from "../derating/lognormal.ts";
+import { builtInLog, NEW_SCATTER, nearestDose, type StockModel, type StockState, stockModel } from "./stockModel.ts";
+import { publishedFactors, type StockFactors, testedFactors } from "./testedStock.ts";
+import { builtInFactor, builtInVariance, doseText, type WearDose } from "./wearFactors.ts";
+
+export interface StateComparison {
+  /** "new", or what had happened to the samples. */
+  readonly state: string;
+  readonly wears: readonly WearDose[];
+  readonly testCount: number;
+  /** Tests that broke; the others are bounds. */
+  readonly brokeCount: number;
+  /** Centre of the tests, bounds taken at what is to be expected beyond them [N]. */
+  readonly tested: number;
+  /** What the built-in factors say without tests: central value, and the band in which 19 of 20 such means should lie [N]. */
+  readonly builtIn: number;
+  readonly builtInBand: readonly [low: number, high: number];
+  /** What counts from now on: central value, and what 19 of 20 parts reach [N]. */
+  readonly counts: number;
+  readonly counts5: number;
+  /** "agrees", or the tests lie below or above that band. */
+  readonly finding: "agrees" | "below" | "above";
+  /** What is to be said of it, in a sentence. */
+  readonly message: string;
+}
+
+export interface StockComparison {
+  readonly stock: { readonly id: string; readonly name: string };
+  /** Rated strength [N]. */
+  readonly rated: number;
+  /** Level of new pieces over the rated strength, where new pieces were tested [-]. */
+  readonly level?: number;
+  readonly states: readonly StateComparison[];
+}
+
+/** One comparison per stock of which tests count. */
+export function modelAgainstTests(stocks: readonly LineStock[], tests: readonly BreakTest[]): StockComparison[] {
+  return stocks.flatMap((stock): StockComparison[] => {
+    const model = stockModel(stock, tests);
+    if (model === undefined) return [];
+    const factors = testedFactors(stock, model);
+    // Doses between which the model does not tell are one state: a log with thousands of them stays readable.
+    const key = ({ doses }: StockState) =>
+      JSON.stringify(doses.map(({ id, dose }) => [id, nearestDose(model.wears.get(id)!.doses, dose)]));
+    const states = [...grouped(model.states, key).values()];
+    const compared = states.map((batches) => compare(stock, model, factors, batches));
+    return [
+      {
+        stock: { id: stock.id, name: stock.name },
+        rated: stock.rated.strength,
+        ...(model.newTests > 0 ? { level: Math.exp(model.means[0]!) } : {}),
+        states: compared.sort((a, b) => a.wears.length - b.wears.length),
+      },
+    ];
+  });
+}
+
+function compare(
+  stock: LineStock,
+  model: StockModel,
+  factors: StockFactors,
+  batches: readonly StockState[],
+): StateComparison {
+  const wears = meanDoses(batches);
+  const tests = batches.flatMap((state) => state.tests);
+  const rated = stock.rated.strength;
+  const log = batches.reduce((sum, state) => sum + model.tested.get(state)! * state.tests.length, 0) / tests.length;
+  const { strength, strength5 } = combineFactors(rated, [
+    factors.level(),
+    ...wears.map((wear) => factorOf(factors, wear)),
+  ]);
+  const variances = wears.map(({ id, dose }) => builtInVariance(builtInFactor(stock, id, dose)));
+  const make = Math.log1p(publishedFactors(stock).level().spread ** 2);
+  const common = variances.reduce((sum, { common }) => sum + common, make);
+  const own = variances.reduce((sum, { own }) => sum + own, NEW_SCATTER ** 2) / tests.length;
+  const deviation = Math.sqrt(common + own);
+  const builtIn = rated * Math.exp(builtInLog(stock, wears));
+  const band = [builtIn * Math.exp(-1.96 * deviation), builtIn * Math.exp(1.96 * deviation)] as const;
+  const tested = rated * Math.exp(log);
+  const finding = tested < band[0] ? "below" : tested > band[1] ? "above" : "agrees";
+  const clipped = batches.some((state) => model.clipped.has(state));
+  return {
+    state: wears.length === 0 ? "new" : wears.map(doseText).join(", "),
+    wears,
+    testCount: tests.length,
+    brokeCount: tests.filter(({ result }) => result.kind !== "above").length,
+    tested,
+    builtIn,
+    builtInBand: band,
+    counts: strength,
+    counts5: strength5,
+    finding,
+    message: messageOf(finding, wears.length === 0, clipped || strength < 0.98 * tested),
+  };
+}
+
+/** The doses of states that count as one, each the mean over the tests. */
+function meanDoses(states: readonly StockState[]): WearDose[] {
+  const count = states.reduce((sum, { tests }) => sum + tests.length, 0);
+  return states[0]!.doses.map(({ id }, i) => ({
+    id,
+    dose: states.reduce((sum, { doses, tests }) => sum + doses[i]!.dose * tests.length, 0) / count,
+  }));
+}
+
+function messageOf(finding: StateComparison["finding"], isNew: boolean, held: boolean): string {
+  switch (finding) {
+    case "agrees":
+      return "Tests and built-in model agree within what the model leaves open.";
+    case "below":
+      return `THE TESTS CONTRADICT THE ${isNew ? "RATED STRENGTH" : "BUILT-IN MODEL"}: they hold less. The tests govern.`;
+    case "above":
+      return `The tests contradict the ${isNew ? "rated strength" : "built-in model"}: they hold more.${
+        held
+          ? " The lower value governs: they count only as far as the model can be believed wrong."
+          : " They count, which RAISES the strength: look for a reason."
+      }`;
+  }
+}
+
+function factorOf(factors: StockFactors, { id, dose }: WearDose): StrengthFactor {
+  switch (id) {
+    case "sun":
+      return factors.sun(dose);
+    case "falls":
+      return factors.falls(dose);
+    case "leash falls":
+      return factors.leashFalls(dose);
+    case "clamp mark":
+      return factors.clamp(dose);
+    case "sewing":
+      return factors.sewing(dose);
+    case "knot in webbing":
+      return factors.webbingKnot();
+    default:
+      return factors.knot(id.slice("knot ".length) as Parameters<StockFactors["knot"]>[0]);
+  }
+}

@@ -1,0 +1,64 @@
+/** The factors of a stock that own tests can feed, as they are built in. */
+import type { KnotKind, LineStock } from "@secondline/rig";
+import { clampFactor } from "../derating/clampMark.ts";
+import type { StrengthFactor } from "../derating/factor.ts";
+import { fallsFactor } from "../derating/falls.ts";
+import { ropeKnot, webbingKnot } from "../derating/knot.ts";
+import { logSpread } from "../derating/lognormal.ts";
+import { sewingFactor } from "../derating/sewing.ts";
+import { sunFactor } from "../derating/sun.ts";
+
+/** What weakens a sample besides its make; a knot in rope by its kind. */
+export type WearId = "sun" | "falls" | "leash falls" | "clamp mark" | "sewing" | "knot in webbing" | `knot ${KnotKind}`;
+
+/** One cause and how much of it: months of full sun, falls, months in the clamp, months outside; 0 for a knot. */
+export interface WearDose {
+  readonly id: WearId;
+  readonly dose: number;
+}
+
+export function builtInFactor(stock: LineStock, id: WearId, dose: number): StrengthFactor {
+  switch (id) {
+    case "sun":
+      return sunFactor(stock.fibre, dose);
+    case "falls":
+      return fallsFactor(dose, "webbing");
+    case "leash falls":
+      return fallsFactor(dose, "leash");
+    case "clamp mark":
+      return clampFactor(dose);
+    case "sewing":
+      return sewingFactor(dose);
+    case "knot in webbing":
+      return webbingKnot();
+    default:
+      return ropeKnot(id.slice("knot ".length) as KnotKind);
+  }
+}
+
+/** Largest dose for which the built-in factor is known; 0 where it depends on none. */
+export function lastDose(stock: LineStock, id: WearId): number {
+  return builtInFactor(stock, id, 0).validity?.to ?? 0;
+}
+
+/** Variance of the logarithm: what tests can learn of the factor, and what scatters from sample to sample [-]. */
+export function builtInVariance({ spread, shared }: StrengthFactor): { readonly common: number; readonly own: number } {
+  const total = logSpread(spread) ** 2;
+  return { common: shared * total, own: (1 - shared) * total };
+}
+
+const DOSE_WORDS: Readonly<Record<string, string>> = {
+  sun: "months of full sun",
+  falls: "falls",
+  "leash falls": "falls",
+  "clamp mark": "months in the clamp",
+  sewing: "months outside",
+};
+
+/** "14 months of full sun", "clamp mark after 14 months in the clamp", "figureEight knot". */
+export function doseText({ id, dose }: WearDose): string {
+  const unit = DOSE_WORDS[id];
+  if (unit === undefined) return id;
+  const amount = `${Number(dose.toPrecision(3))} ${unit}`;
+  return id === "sun" || id === "falls" || id === "leash falls" ? amount : `${id} after ${amount}`;
+}

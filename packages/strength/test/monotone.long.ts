@@ -1,0 +1,16 @@
+/** A worse history and a lower test never raise a strength, in a thousand random histories and logs. */
+import { expect, it } from "vitest";
+import { seededRandom } from "../src/index.ts";
+import { checkHistories, checkLowerTests, ROUNDING } from "./monotoneChecks.ts";
+
+it("a worse history raises no strength", () => {
+  const { central, lower } = checkHistories(1000, seededRandom(1031));
+  expect(central).toBeLessThan(ROUNDING);
+  expect(lower).toBeLessThan(0.01);
+});
+
+it("a lower test raises no central strength", () => {
+  const { central, lower } = checkLowerTests(1000, seededRandom(1032));
+  expect(central).toBeLessThan(ROUNDING);
+  expect(lower).toBeLessThan(0.04);
+});

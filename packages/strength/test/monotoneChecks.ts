@@ -1,0 +1,37 @@
+/** Largest rises that a worse history or a lower test brings, over random rigs and logs. */
+import type { Random } from "../src/index.ts";
+import { held, largestRise, oneLower, randomHistory, randomLog, worse } from "./randomHistories.ts";
+
+/** Rounding of sums and products [-]. */
+export const ROUNDING = 1e-9;
+
+interface Rises {
+  readonly central: number;
+  readonly lower: number;
+}
+
+export function checkHistories(count: number, random: Random): Rises {
+  return largest(count, () => {
+    const log = random.uniform() < 0.2 ? [] : randomLog(random, true);
+    const history = randomHistory(random);
+    return largestRise(held(history, log), held(worse(history, random), log));
+  });
+}
+
+export function checkLowerTests(count: number, random: Random): Rises {
+  return largest(count, () => {
+    const log = randomLog(random, false);
+    const history = randomHistory(random);
+    return largestRise(held(history, log), held(history, oneLower(log, random)));
+  });
+}
+
+function largest(count: number, rises: () => readonly [number, number]): Rises {
+  let [central, lower] = [0, 0];
+  for (let i = 0; i < count; i++) {
+    const [a, b] = rises();
+    central = Math.max(central, a);
+    lower = Math.max(lower, b);
+  }
+  return { central, lower };
+}
