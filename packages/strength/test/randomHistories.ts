@@ -59,9 +59,12 @@ interface Held {
 export function held({ months, falls, clamped }: History, log: readonly BreakTest[]): Held[] {
   const wear = [
     { kind: "fallZone" as const, from: 20, to: 30, falls },
-    { kind: "clampMark" as const, at: 5, length: 0.15, months: clamped },
+    { kind: "clampMark" as const, at: 5, length: 0.15, months: clamped, load: 3000 },
   ];
-  const main = { ...exampleRig().main, sections: [section({ condition: { monthsOutside: months }, wear })] };
+  const main = {
+    ...exampleRig().main,
+    sections: [section({ condition: { monthsOutside: months, sun: 1, ageYears: 2.5, wet: false }, wear })],
+  };
   return partStrengths(exampleRig({ main }), factorsFromLog(log)).flatMap((part) =>
     (part.zones ?? [part]).map(({ strength, strength5 }, i) => ({ id: `${part.id} ${i}`, strength, strength5 })),
   );

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import {
   type BreakTest,
+  constant,
   factorsFromLog,
   modelAgainstTests,
   partStrengths,
@@ -97,7 +98,7 @@ const news = (...values: number[]) =>
   values.map((value) => testOf({ state: "new", sunMonths: 0, falls: 0, result: exact(value) }));
 const mainAt = (monthsOutside: number, log: readonly BreakTest[], falls = 0) => {
   const wear = falls > 0 ? [{ kind: "fallZone" as const, from: 20, to: 30, falls }] : [];
-  const sections = [section({ condition: { monthsOutside }, wear })];
+  const sections = [section({ condition: { monthsOutside, sun: 1, ageYears: 0, wet: false }, wear })];
   const rig = exampleRig({ main: { ...exampleRig().main, sections } });
   return partStrengths(rig, factorsFromLog(log)).find((p) => p.id === "main")!;
 };
@@ -195,12 +196,17 @@ describe("every factor can be fed by tests", () => {
     }
   });
 
+  // The load for which the built-in factor needs no correction.
+  const usualLoad = constant("clamp.usualLoad") * rated;
   it("knows the product of factors that were tested together better than each", () => {
     const rig = exampleRig({
       main: {
         ...exampleRig().main,
         sections: [
-          section({ condition: { monthsOutside: 12 }, wear: [{ kind: "clampMark", at: 5, length: 0.15, months: 14 }] }),
+          section({
+            condition: { monthsOutside: 12, sun: 1, ageYears: 0, wet: false },
+            wear: [{ kind: "clampMark", at: 5, length: 0.15, months: 14, load: usualLoad }],
+          }),
         ],
       },
     });
