@@ -11,6 +11,9 @@ import { outcomeOf } from "../support/run.ts";
 
 const sound = demoRig("sound-rig.json");
 
+/** Nothing left blank: what is not written down counts as the worst that it can be. */
+const NEW = { monthsOutside: 0, ageYears: 0, wet: false } as const;
+
 /** 60 m of polyester at 2.5 kN over a low-stretch backup 5 % longer, connected once. */
 const comparable: Rig = {
   ...sound,
@@ -18,14 +21,19 @@ const comparable: Rig = {
   main: {
     ...sound.main,
     pretension: 2500,
-    sections: [{ stock: GENERIC_STOCKS.get("polyester-webbing-25")!, condition: {}, wear: [] }],
+    sections: [{ stock: GENERIC_STOCKS.get("polyester-webbing-25")!, condition: NEW, wear: [] }],
   },
   backup: {
     ...sound.backup!,
     slack: 0.05,
-    sections: [{ stock: GENERIC_STOCKS.get("hmpe-webbing-25")!, condition: {}, wear: [] }],
+    sections: [{ stock: GENERIC_STOCKS.get("hmpe-webbing-25")!, condition: NEW, wear: [] }],
     connections: [
-      { at: 0.5, kind: "connection", rated: { strength: 20_000, basis: { kind: "assumed", note: "test" } } },
+      {
+        at: 0.5,
+        kind: "connection",
+        rated: { strength: 20_000, basis: { kind: "assumed", note: "test" } },
+        condition: NEW,
+      },
     ],
   },
 };

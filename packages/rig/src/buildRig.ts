@@ -41,6 +41,7 @@ type ReadSection = ReadDocument["main"]["sections"][number];
 type ReadWear = NonNullable<ReadSection["wear"]>[number];
 type ReadAnchor = ReadDocument["anchorA"];
 type ReadPart = ReadAnchor["points"][number];
+type ReadHardware = NonNullable<ReadAnchor["hardware"]>[number];
 type ReadCondition = ReadPart["condition"];
 type ReadOwn = ReadPart["own"];
 
@@ -69,9 +70,18 @@ function wear(read: ReadWear): Wear {
   return present({ kind, at, length, months: clamped / MONTH, load });
 }
 
-function anchorPart(read: ReadPart): AnchorPart {
+function anchorPart(read: ReadPart | ReadHardware): AnchorPart {
   const { name, kind, rigged } = read;
-  return present({ name, kind, rated: rated(read), rigged, condition: condition(read.condition), own: own(read.own) });
+  return present({
+    name,
+    kind,
+    rated: rated(read),
+    rigged,
+    carries: "carries" in read ? read.carries : undefined,
+    pullAngle: "pullAngle" in read ? read.pullAngle : undefined,
+    condition: condition(read.condition),
+    own: own(read.own),
+  });
 }
 
 function anchorSide(read: ReadAnchor): AnchorSide {
@@ -80,6 +90,7 @@ function anchorSide(read: ReadAnchor): AnchorSide {
     hardware: (read.hardware ?? []).map(anchorPart),
     legAngle: read.legAngle ?? 0,
     legLength: read.legLength ?? 0,
+    axisAngle: read.axisAngle,
     stiffness: read.stiffness,
   });
 }
@@ -104,6 +115,7 @@ function lineEnd(read: ReadEnd, stock: LineStock): LineEnd {
 export function buildRig(read: ReadDocument, draft: Draft): Rig {
   return present({
     version: 1 as const,
+    id: read.id,
     name: read.name,
     notes: read.notes ?? "",
     invented: read.invented ?? false,
@@ -130,7 +142,7 @@ export function buildRig(read: ReadDocument, draft: Draft): Rig {
       length: read.leash.length,
       knots: read.leash.knots,
       condition: condition(read.leash.condition),
-      falls: filled(draft, "leash.falls"),
+      falls: read.leash.falls,
       sheathSlip: read.leash.sheathSlip,
       glazed: read.leash.glazed,
       own: own(read.leash.own),

@@ -3,7 +3,7 @@ import type { Draft } from "./draft.ts";
 import { formatLength } from "./format.ts";
 import { chordHeight, groundHeight } from "./geometry.ts";
 import { missing } from "./issues.ts";
-import { checkStockId } from "./ownStocks.ts";
+import { checkStockId, findStock } from "./ownStocks.ts";
 
 export function checkAnchors(draft: Draft): void {
   for (const anchor of ["anchorA", "anchorB"]) {
@@ -17,6 +17,9 @@ export function checkAnchors(draft: Draft): void {
       draft.fault(`${anchor}.legAngle`, "no angle", "One rock point has no legs with an angle between them.");
     }
     for (const path of [...draft.items(`${anchor}.points`), ...draft.items(`${anchor}.hardware`)]) {
+      if (draft.has(`${path}.pullAngle`) && draft.text(`${path}.kind`) !== "bolt") {
+        draft.fault(`${path}.pullAngle`, "a bolt", "Only a bolt has an axis that the pull makes an angle with.");
+      }
       if (!draft.has(`${path}.rigged`) || draft.text(`${path}.kind`) === "sling") continue;
       draft.fault(`${path}.rigged`, "a sling", "Only a sling is rigged straight, choked or in a basket.");
     }
@@ -34,6 +37,11 @@ export function checkRings(draft: Draft): void {
 
 export function checkLeash(draft: Draft): void {
   checkStockId(draft, "leash.stock");
+  const stock = draft.text("leash.stock");
+  const form = stock === undefined ? undefined : findStock(draft, stock)?.form;
+  if (form === "webbing" && (draft.number("leash.sheathSlip") ?? 0) > 0) {
+    draft.fault("leash.sheathSlip", "a leash of rope", "Flat webbing has no sheath that could slip.");
+  }
   const [length, tieIn, lateral] = [
     draft.number("leash.length"),
     draft.number("walker.tieIn"),

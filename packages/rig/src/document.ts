@@ -11,6 +11,21 @@ export const RIG_TAG = "secondline";
 export const RIG_FORMAT = "rig/1";
 export const RIG_VERSION = 1;
 
+/** Letters and digits with dots, lines and dashes between them: an id is typed into other files. */
+const RIG_ID = /^[\p{L}\p{N}](?:[\p{L}\p{N}._-]*[\p{L}\p{N}])?$/u;
+const rigId = text("id").superRefine((id, ctx) => {
+  if (RIG_ID.test(id)) return;
+  const params: FaultParams = {
+    got: JSON.stringify(id),
+    expected: "a short name without spaces, such as long-gap-2026",
+  };
+  ctx.addIssue({
+    code: "custom",
+    message: `Id: ${params.got} is not an id: ${params.expected} is needed here.`,
+    params,
+  });
+});
+
 const condition = (at: string) =>
   z
     .strictObject({
@@ -43,6 +58,7 @@ const stock = z.strictObject({
   like: stockId("stocks[].like").optional(),
   name: text("stocks[].name").optional(),
   fibre: choice<"polyamide" | "polyester" | "hmpe" | "aramid">("stocks[].fibre").optional(),
+  form: choice<"webbing" | "rope">("stocks[].form").optional(),
   mass: measured("stocks[].mass").optional(),
   width: measured("stocks[].width").optional(),
   strength: measured("stocks[].strength").optional(),
@@ -59,27 +75,34 @@ const stock = z.strictObject({
   curveBasis: basis("stocks[].curveBasis").optional(),
 });
 
-const anchorPart = (at: string) =>
+const anchorPart = (at: string) => ({
+  name: text(`${at}.name`),
+  kind: choice<"bolt" | "sling" | "shackle" | "tree" | "other">(`${at}.kind`),
+  ...rated(at),
+  rigged: choice<"straight" | "choked" | "basket">(`${at}.rigged`).optional(),
+  condition: condition(`${at}.condition`),
+  own: own(at),
+});
+const rockPoint = (at: string) =>
+  z.strictObject({ ...anchorPart(at), pullAngle: measured(`${at}.pullAngle`).optional() });
+const hardware = (at: string) =>
   z.strictObject({
-    name: text(`${at}.name`),
-    kind: choice<"bolt" | "sling" | "shackle" | "tree" | "other">(`${at}.kind`),
-    ...rated(at),
-    rigged: choice<"straight" | "choked" | "basket">(`${at}.rigged`).optional(),
-    condition: condition(`${at}.condition`),
-    own: own(at),
+    ...anchorPart(at),
+    carries: choice<"main" | "backup" | "both">(`${at}.carries`).optional(),
   });
 
 const anchor = (at: "anchorA" | "anchorB") =>
   z.strictObject({
     points: z
-      .array(anchorPart(`${at}.points[]`))
+      .array(rockPoint(`${at}.points[]`))
       .min(1)
       .max(12),
     legAngle: measured(`${at}.legAngle`).optional(),
     legLength: measured(`${at}.legLength`).optional(),
+    axisAngle: measured(`${at}.axisAngle`).optional(),
     stiffness: measured(`${at}.stiffness`).optional(),
     hardware: z
-      .array(anchorPart(`${at}.hardware[]`))
+      .array(hardware(`${at}.hardware[]`))
       .max(20)
       .optional(),
   });
@@ -196,6 +219,7 @@ const leash = z.strictObject({
 export const rigSchema = z
   .strictObject({
     [RIG_TAG]: z.literal(RIG_FORMAT).meta({ title: "Format", description: "Marks the file as a rig of this format." }),
+    id: rigId.optional(),
     name: text("name").min(1),
     notes: text("notes").optional(),
     invented: flag("invented").optional(),

@@ -77,7 +77,7 @@ export function conditionFields(prefix: string): FieldTable {
       dimension: "share",
       limits: [0, 1],
       natural: [0, 1],
-      help: "Share of the daylight that falls on it: 0 % in deep shade, 100 % in full sun.",
+      help: "Share of the daylight that falls on it: 0 % in deep shade, 100 % in full sun, which is taken when it is left out.",
     },
     [`${prefix}.age`]: {
       kind: "quantity",
@@ -85,9 +85,13 @@ export function conditionFields(prefix: string): FieldTable {
       dimension: "time",
       limits: [0, 50 * YEAR],
       natural: [0, 10 * YEAR],
-      help: "Time since it was made.",
+      help: "Time since it was made. Leave it out only when nobody knows.",
     },
-    [`${prefix}.wet`]: { kind: "flag", label: "Wet when loaded", help: "Polyamide holds less when it is wet." },
+    [`${prefix}.wet`]: {
+      kind: "flag",
+      label: "Wet when loaded",
+      help: "Polyamide holds less when it is wet. Say no for a part that is never loaded wet; left out, it counts as wet.",
+    },
   };
 }
 

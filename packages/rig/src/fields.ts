@@ -9,6 +9,12 @@ import { lineFields } from "./fieldsLine.ts";
 import { stockFields } from "./fieldsStock.ts";
 
 const general: FieldTable = {
+  id: {
+    kind: "text",
+    label: "Id",
+    longest: 60,
+    help: "A short name of its own, without spaces, by which wear records refer to this rig even when it is renamed.",
+  },
   name: { kind: "text", label: "Name", longest: 120, help: "What this rig is called." },
   notes: { kind: "text", label: "Notes", longest: 4000, help: "Anything worth keeping with the rig." },
   invented: {
@@ -129,8 +135,7 @@ const leash: FieldTable = {
     dimension: "count",
     limits: [0, 100000],
     natural: [0, 200],
-    fallback: 0,
-    help: "Leash falls it has held so far.",
+    help: "Leash falls it has held so far; 0 for a new one. Leave it out only when nobody knows.",
   },
   "leash.sheathSlip": {
     kind: "quantity",
@@ -138,7 +143,7 @@ const leash: FieldTable = {
     dimension: "share",
     limits: [0, 0.5],
     natural: [0, 0.05],
-    help: "How far the sheath has slipped along the core, over the length of the leash: 14 mm on 1.4 m is 1 %. A rope whose sheath has slipped is taken out of use.",
+    help: "How far the sheath has slipped along the core, over the length of the leash: 14 mm on 1.4 m is 1 %. A rope whose sheath has slipped is taken out of use. Leave it out only when nobody has looked.",
   },
   "leash.glazed": {
     kind: "quantity",
@@ -146,7 +151,7 @@ const leash: FieldTable = {
     dimension: "share",
     limits: [0, 0.99],
     natural: [0, 0.3],
-    help: "Share of the section that heat has glazed, where it is worst: hard, shiny fibre carries nothing.",
+    help: "Share of the section that heat has glazed, where it is worst: hard, shiny fibre carries nothing. Leave it out only when nobody has looked.",
   },
   ...ownFields("leash"),
 };

@@ -22,6 +22,15 @@ export function stockFields(): FieldTable {
       ],
       help: "What carries the load; it decides how sun and wet act.",
     },
+    "stocks[].form": {
+      kind: "choice",
+      label: "Form",
+      options: [
+        { value: "webbing", label: "Flat webbing" },
+        { value: "rope", label: "Rope" },
+      ],
+      help: "Flat webbing loses far more in a knot than rope. Left out and not known from what it is like, it counts as webbing.",
+    },
     "stocks[].mass": {
       kind: "quantity",
       label: "Mass per length",

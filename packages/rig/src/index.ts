@@ -48,6 +48,7 @@ export { editDocument, type PathStep, pathSteps, pathText, valueAt } from "./pat
 export { type JsonFormat, type JsonReading, readJson } from "./readJson.ts";
 export { MAX_RIG_TEXT, type RigReading, readRig } from "./readRig.ts";
 export type * from "./rig.ts";
+export { repeatedRigIds } from "./rigIds.ts";
 export { GENERIC_STOCKS } from "./stocks.ts";
 export {
   acceptsNumber,

@@ -5,7 +5,7 @@ import { finalSlope } from "./curve.ts";
 import type { Draft } from "./draft.ts";
 import { missing } from "./issues.ts";
 import { nearest } from "./nearest.ts";
-import type { Basis, Fibre, LineStock } from "./rig.ts";
+import type { Basis, Fibre, LineStock, StockForm } from "./rig.ts";
 import { GENERIC_STOCKS } from "./stocks.ts";
 
 /** What could be read of a stock. */
@@ -22,11 +22,13 @@ export function findStock(draft: Draft, id: string, seen: readonly string[] = []
   const strength = draft.number(`${at}.strength`);
   const curve = draft.has(`${at}.curve`) ? draft.pairs(`${at}.curve`) : model.curve;
   const branches = draft.has(`${at}.branches`) ? draft.pairs(`${at}.branches`) : model.branches;
+  const form = (draft.text(`${at}.form`) as StockForm | undefined) ?? model.form;
   const ownCurve = draft.has(`${at}.curve`) || draft.has(`${at}.branches`) || draft.has(`${at}.curveBasis`);
   return {
     id,
     name: draft.text(`${at}.name`) ?? (model.name === undefined ? undefined : `${id}, like ${model.name}`),
     fibre: (draft.text(`${at}.fibre`) as Fibre | undefined) ?? model.fibre,
+    ...(form === undefined ? {} : { form }),
     mass: draft.has(`${at}.mass`) ? draft.number(`${at}.mass`) : model.mass,
     width: draft.has(`${at}.width`) ? draft.number(`${at}.width`) : model.width,
     curve: curve !== undefined && curveFault(curve) === undefined ? curve : undefined,

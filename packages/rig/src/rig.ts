@@ -29,11 +29,15 @@ export interface Rated {
   readonly basis: Basis;
 }
 
+export type StockForm = "webbing" | "rope";
+
 /** Mechanical make of a webbing or rope. */
 export interface LineStock {
   readonly id: string;
   readonly name: string;
   readonly fibre: Fibre;
+  /** Flat webbing or round rope: knots weaken them differently. Absent: nobody said, and the worse one counts. */
+  readonly form?: StockForm;
   /** Mass per natural length [kg/m]. */
   readonly mass: number;
   /** Width (webbing) or diameter (rope) [m]. */
@@ -57,7 +61,10 @@ export interface OwnJudgement {
   readonly reason: string;
 }
 
-/** What has happened to a part; every entry takes strength away through a named factor. */
+/**
+ * What has happened to a part; every entry takes strength away through a named factor. An absent entry is unknown, and counts
+ * as the worst that it can be.
+ */
 export interface Condition {
   /** Months in the open [-]. */
   readonly monthsOutside?: number;
@@ -68,6 +75,8 @@ export interface Condition {
   readonly ageYears?: number;
   /** Wet when loaded. */
   readonly wet?: boolean;
+  /** What happened to it that no factor covers and nobody has judged since, in sentences; from a wear record. */
+  readonly needsInspection?: readonly string[];
 }
 
 /**
@@ -84,7 +93,8 @@ export type Wear =
     }
   | { readonly kind: "fallZone"; readonly from: number; readonly to: number; readonly falls: number }
   | { readonly kind: "stitching"; readonly at: number; readonly length: number }
-  | { readonly kind: "abrasion" | "heat"; readonly from: number; readonly to: number; readonly depth: number }
+  | { readonly kind: "abrasion"; readonly from: number; readonly to: number; readonly depth: number }
+  | { readonly kind: "heat"; readonly from: number; readonly to: number; readonly depth: number }
   | { readonly kind: "cut"; readonly at: number; readonly depth: number };
 
 export interface WebbingSection {
@@ -108,6 +118,8 @@ export interface LineEnd {
   /** Pin diameter over webbing thickness, when the loop bends over a pin [-]. */
   readonly bend?: number;
   readonly condition?: Condition;
+  /** Wear of the webbing behind the loaded span (in the weblock, in the loop, in the tail); places count from the span's end [m]. */
+  readonly behind?: readonly Wear[];
   readonly own?: OwnJudgement;
 }
 
@@ -117,8 +129,10 @@ export interface AnchorPart {
   readonly rated: Rated;
   /** How a sling is rigged when its rated strength is that of a straight pull; absent: rated as rigged. */
   readonly rigged?: "straight" | "choked" | "basket";
-  /** Of hardware: which line hangs on it; absent: both. */
+  /** Which line hangs on this part of the hardware; absent: both. */
   readonly carries?: "main" | "backup" | "both";
+  /** Angle between the pull on a bolt and the bolt's axis [rad]: 0 straight out of the rock, π/2 across. */
+  readonly pullAngle?: number;
   readonly condition: Condition;
   readonly own?: OwnJudgement;
 }
@@ -132,6 +146,8 @@ export interface AnchorSide {
   readonly legAngle: number;
   /** Length of a leg [m]. */
   readonly legLength: number;
+  /** Angle between the line at the anchor and the axes of its bolts [rad]; legs deviate from it by half of `legAngle` at most. */
+  readonly axisAngle?: number;
   /** Stiffness of the whole anchor along the line [N/m]; absent: rigid. */
   readonly stiffness?: number;
 }
@@ -162,6 +178,8 @@ export interface RigBackup {
 
 export interface Rig {
   readonly version: 1;
+  /** Short name by which wear records refer to this rig, whatever it is called. */
+  readonly id?: string;
   readonly name: string;
   readonly notes: string;
   /** True for demo data: every number in it is made up. */
@@ -189,7 +207,8 @@ export interface Rig {
     /** Knots in the leash, from ring to harness. */
     readonly knots: readonly { readonly kind: KnotKind; readonly where: "ring" | "harness" | "middle" }[];
     readonly condition: Condition;
-    readonly falls: number;
+    /** Falls held so far [-]; absent: nobody knows. */
+    readonly falls?: number;
     /** How far the sheath has slipped, over the leash's length [-]. */
     readonly sheathSlip?: number;
     /** Share of the section that heat has glazed [-]. */

@@ -18,6 +18,7 @@ const LIST: readonly LineStock[] = [
     id: "polyester-webbing-25",
     name: "Polyester webbing 25 mm",
     fibre: "polyester",
+    form: "webbing",
     mass: 0.06,
     width: 0.025,
     curve: [
@@ -32,6 +33,7 @@ const LIST: readonly LineStock[] = [
     id: "polyester-webbing-25-light",
     name: "Polyester webbing 25 mm, light",
     fibre: "polyester",
+    form: "webbing",
     mass: 0.045,
     width: 0.025,
     curve: [
@@ -46,6 +48,7 @@ const LIST: readonly LineStock[] = [
     id: "polyamide-webbing-25",
     name: "Polyamide webbing 25 mm",
     fibre: "polyamide",
+    form: "webbing",
     mass: 0.065,
     width: 0.025,
     curve: [
@@ -60,6 +63,7 @@ const LIST: readonly LineStock[] = [
     id: "hmpe-webbing-25",
     name: "HMPE webbing 25 mm",
     fibre: "hmpe",
+    form: "webbing",
     mass: 0.04,
     width: 0.025,
     curve: [
@@ -74,6 +78,7 @@ const LIST: readonly LineStock[] = [
     id: "aramid-webbing-25",
     name: "Aramid webbing 25 mm",
     fibre: "aramid",
+    form: "webbing",
     mass: 0.05,
     width: 0.025,
     curve: [
@@ -88,6 +93,7 @@ const LIST: readonly LineStock[] = [
     id: "low-stretch-rope-11",
     name: "Low-stretch rope 11 mm",
     fibre: "polyamide",
+    form: "rope",
     mass: 0.075,
     width: 0.011,
     curve: [
@@ -108,6 +114,7 @@ const LIST: readonly LineStock[] = [
     id: "dynamic-rope-10",
     name: "Dynamic rope 10 mm",
     fibre: "polyamide",
+    form: "rope",
     mass: 0.08,
     width: 0.01,
     curve: [
@@ -124,6 +131,7 @@ const LIST: readonly LineStock[] = [
     id: "dynamic-rope-9",
     name: "Dynamic rope 9 mm",
     fibre: "polyamide",
+    form: "rope",
     mass: 0.055,
     width: 0.009,
     curve: [

@@ -8,12 +8,14 @@ const stock = (id: string): LineStock => {
 };
 const basis = { kind: "assumed", note: "test" } as const;
 const rated = (strength: number) => ({ strength, basis });
-const asNew = { monthsOutside: 0, ageYears: 0 };
+/** Nothing left blank: what is not written down counts as the worst that it can be. */
+const asNew = { monthsOutside: 0, ageYears: 0, wet: false };
+const across = Math.PI / 2;
 
 const side: Rig["anchorA"] = {
   points: [
-    { name: "Bolt 1", kind: "bolt", rated: rated(40_000), condition: asNew },
-    { name: "Bolt 2", kind: "bolt", rated: rated(40_000), condition: asNew },
+    { name: "Bolt 1", kind: "bolt", rated: rated(40_000), pullAngle: across, condition: asNew },
+    { name: "Bolt 2", kind: "bolt", rated: rated(40_000), pullAngle: across, condition: asNew },
   ],
   hardware: [{ name: "Shackle", kind: "shackle", rated: rated(60_000), condition: asNew }],
   legAngle: Math.PI / 3,
@@ -45,9 +47,9 @@ export const testRig: Rig = {
     endA: { kind: "sewnLoop", rated: rated(30_000) },
     endB: { kind: "sewnLoop", rated: rated(30_000) },
     connections: [
-      { at: 0.25, kind: "tape", rated: rated(500) },
-      { at: 0.5, kind: "connection", rated: rated(20_000) },
-      { at: 0.75, kind: "tape", rated: rated(500) },
+      { at: 0.25, kind: "tape", rated: rated(350), condition: asNew },
+      { at: 0.5, kind: "connection", rated: rated(20_000), condition: asNew },
+      { at: 0.75, kind: "tape", rated: rated(350), condition: asNew },
     ],
   },
   rings: [{ name: "Ring", mass: 0.1, clearance: 0.025, friction: 0.15, rated: rated(40_000) }],
@@ -60,8 +62,10 @@ export const testRig: Rig = {
     ],
     condition: asNew,
     falls: 0,
+    sheathSlip: 0,
+    glazed: 0,
   },
-  harness: { rated: rated(15_000) },
+  harness: { rated: rated(15_000), condition: asNew },
   walker: { mass: 80, tieIn: 1, lateral: 0.3 },
   requiredAfterFailure: 1.5,
   requiredClearance: 1,

@@ -18,11 +18,20 @@ export { testFields, writeBreakLog } from "./breakLog/writeLog.ts";
 export { addDays, type PlainDate, readDate } from "./dates/calendarDate.ts";
 export { ageFactor } from "./derating/age.ts";
 export { bendFactor } from "./derating/bend.ts";
+export { boltDirectionFactors, worstLegAngle } from "./derating/boltDirection.ts";
 export { clampFactor } from "./derating/clampMark.ts";
+export {
+  CONSTANTS,
+  type Constant,
+  type ConstantKey,
+  type ConstantStatus,
+  constant,
+  constantsMarkdown,
+} from "./derating/constants.ts";
 export { abrasionFactor, cutFactor } from "./derating/damage.ts";
-export { BEYOND_SHARE, BEYOND_SPREAD, type StrengthFactor, type Validity } from "./derating/factor.ts";
+export { BEYOND_SHARE, BEYOND_SPREAD, type Blank, type StrengthFactor, type Validity } from "./derating/factor.ts";
 export { fallsFactor } from "./derating/falls.ts";
-export { ropeKnot, webbingKnot } from "./derating/knot.ts";
+export { knotIn, ropeKnot, webbingKnot } from "./derating/knot.ts";
 export {
   combineFactors,
   factorCorrelation,
@@ -38,16 +47,16 @@ export { sewingFactor, sewnLoopAgeing } from "./derating/sewing.ts";
 export { conditionSunMonths, sunFactor } from "./derating/sun.ts";
 export { type Hemisphere, type LatitudeClass, monthDose, SUN_DOSE_BASIS } from "./derating/sunDose.ts";
 export { wetFactor } from "./derating/wet.ts";
-export { type PartStrength, weakestFirst } from "./parts/partStrength.ts";
+export { type BlankCost, type PartStrength, weakestFirst } from "./parts/partStrength.ts";
 export { partStrengths } from "./parts/partStrengths.ts";
 export {
   type StrengthZone,
   sectionBounds,
   weakestZone,
-  wearExtent,
   webbingStrength,
   zoneAt,
 } from "./parts/webbingStrength.ts";
+export { wearExtent } from "./parts/webbingWear/wearKinds.ts";
 export { cdf, type Distribution, density, distributionMean, quantile } from "./reliability/distribution.ts";
 export { type FailureChances, failureChances, type ShareKind } from "./reliability/failureChances.ts";
 export { type FirstToFail, firstToFail, type PartReliability, type Share } from "./reliability/firstToFail.ts";
@@ -135,10 +144,20 @@ export { criticalResidual, maximumNormedResidual, type OutlierTest } from "./sta
 export { type ProfiledQuantity, profileInterval, profileLowerBound } from "./statistics/profile.ts";
 export { en1990Factor, natrellaFactor, toleranceFactor, toleranceFactorKnownSpread } from "./statistics/tolerance.ts";
 export { applyWear, type WornRig, wearToRig } from "./wear/applyWear.ts";
+export { ENTRY_KINDS, type WebbingEntry } from "./wear/entries/entryKinds.ts";
 export type { WearFlag } from "./wear/flags.ts";
+export type { Judgement } from "./wear/judgement.ts";
+export type { Doubt as WearDoubt, OpenNeed } from "./wear/openNeed.ts";
+export { PART_ENTRY_KINDS, type PartEntry } from "./wear/partEntries/partEntryKinds.ts";
 export type { PartState } from "./wear/partState.ts";
+export type { Placement } from "./wear/placement.ts";
+export type { LineReading } from "./wear/readings/lineReading.ts";
+export { type Standing, standing } from "./wear/readings/lineStatics.ts";
+export { type ReadingComparison, readingAgainstRig, rigAsRead } from "./wear/readings/readingAgainstRig.ts";
+export { type TensionDrift, tensionDrift } from "./wear/readings/tensionDrift.ts";
 export { MAX_WEAR_TEXT, readWearRecord, type WearReading } from "./wear/readRecord.ts";
-export type { PartEntry, PartRecord, Placement, WearRecord, WebbingEntry, WebbingRecord } from "./wear/record.ts";
+export type { PartRecord, WearRecord, WebbingRecord } from "./wear/record.ts";
+export { type RigMatch, rigMatch } from "./wear/rigReference.ts";
 export { WEAR_FORMAT, type WearDocument, wearSchema } from "./wear/schema.ts";
 export { strengthAlong } from "./wear/strengthAlong.ts";
 export { type WearState, wearState } from "./wear/wearState.ts";

@@ -34,13 +34,21 @@ it("a new rope leash gives way in its knot, far below the ring", () => {
   expect(parts.get("ring")!.strength5).toBeGreaterThan(2 * leash.strength95);
 });
 
-it("a part without data gets the cautious factor and is marked", () => {
-  const parts = byId();
-  expect(parts.get("harness")).toMatchObject({ noData: true, strength: 15000 * 0.7 });
-  expect(parts.get("harness")!.flags[0]).toContain("nothing is known");
+it("a part of which nothing is written down counts as the worst that it can be, and names the blank that costs most", () => {
   const rig = exampleRig();
-  const unknown = { ...rig, main: { ...rig.main, sections: [section({ condition: {} })] } };
-  expect(byId(unknown).get("main")).toMatchObject({ noData: true, strength: 30000 * 0.7 });
+  const blank = byId({ ...rig, harness: { rated: rig.harness.rated } }).get("harness")!;
+  const old = { monthsOutside: 36, sun: 1, ageYears: 10, wet: true };
+  const worst = byId({ ...rig, harness: { rated: rig.harness.rated, condition: old } }).get("harness")!;
+  expect(blank.noData).toBe(true);
+  expect(blank.strength).toBeLessThanOrEqual(worst.strength);
+  expect(blank.flags[0]).toContain("not written down");
+  expect(blank.blanks!.map(({ field }) => field)).toEqual([
+    "harness.condition.outside",
+    "harness.condition.wet",
+    "harness.condition.age",
+  ]);
+  expect(blank.blanks![0]).toMatchObject({ label: "Time outside", costs: expect.closeTo(0.225, 6) });
+  expect(byId().get("harness")!.blanks).toBeUndefined();
 });
 
 it("names the clamp mark and its place as the weakest of an old line", () => {

@@ -11,10 +11,10 @@ import {
   subsetSampling,
   uniformInput,
 } from "../src/index.ts";
-import { exampleRig, section } from "./exampleRig.ts";
+import { asNew, exampleRig, section } from "./exampleRig.ts";
 
 const parts = partStrengths(
-  exampleRig({ main: { ...exampleRig().main, sections: [section({ condition: { monthsOutside: 10 } })] } }),
+  exampleRig({ main: { ...exampleRig().main, sections: [section({ condition: { ...asNew, monthsOutside: 10 } })] } }),
 );
 const part = (id: string) => reliabilityPart(parts.find((p) => p.id === id)!);
 

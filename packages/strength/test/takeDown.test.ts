@@ -1,10 +1,10 @@
 import { Temporal } from "temporal-polyfill";
 import { describe, expect, it } from "vitest";
 import { futureFromRecord, futureFromRig, partStrengths, readWearRecord, takeDown } from "../src/index.ts";
-import { exampleRig, section } from "./exampleRig.ts";
+import { asNew, exampleRig, section } from "./exampleRig.ts";
 
 const rig = exampleRig({
-  main: { ...exampleRig().main, sections: [section({ condition: { monthsOutside: 2 } })] },
+  main: { ...exampleRig().main, sections: [section({ condition: { ...asNew, monthsOutside: 2 } })] },
 });
 const question = {
   rigOn: futureFromRig(rig, "2026-05-01"),

@@ -20,7 +20,7 @@ export function wornDocument(document: WrittenRig, before: Rig, worn: Rig): Writ
     changes.push(...endChanges(`${line}.endA`, was.endA, is.endA), ...endChanges(`${line}.endB`, was.endB, is.endB));
   }
   condition("leash", before.leash.condition, worn.leash.condition);
-  if (worn.leash !== before.leash) changes.push(["leash.falls", Math.round(worn.leash.falls)]);
+  if (worn.leash !== before.leash) changes.push(["leash.falls", worn.leash.falls === undefined ? undefined : Math.round(worn.leash.falls)]);
   condition("harness", before.harness.condition, worn.harness.condition);
   worn.backup?.connections.forEach((c, i) => {
     condition(connectionPath(worn, i), before.backup?.connections[i]?.condition, c.condition);

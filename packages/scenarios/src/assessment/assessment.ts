@@ -10,6 +10,7 @@ import {
   futureFromRig,
   type PlainDate,
   readDate,
+  rigMatch,
   type WearRecord,
 } from "@secondline/strength";
 import { inputHash } from "./inputHash.ts";
@@ -65,8 +66,7 @@ export function assess(assessment: Assessment): AssessmentReading {
   const { rig, wear, on, tests = [], judgements = [] } = assessment;
   const issues = [...dateIssues(assessment), ...judgementIssues(rig, judgements)];
   if (issues.length > 0) return { ok: false, issues };
-  const worn: (ReturnType<typeof applyWear> & { readonly withholds?: readonly string[] }) | undefined =
-    wear && on !== undefined ? applyWear(rig, wear, on) : undefined;
+  const worn = wear && on !== undefined ? applyWear(rig, wear, on) : undefined;
   const lines = wear && worn ? linesOf(worn.state.webbings, rig) : [];
   if (wear && lines.length === 0 && !hasParts(wear, rig)) return { ok: false, issues: [notThisRig(wear, rig)] };
   const judged = judgements.reduce((done, { part, ...own }) => judgePart(done, part, own)!, worn?.rig ?? rig);
@@ -83,8 +83,8 @@ export function assess(assessment: Assessment): AssessmentReading {
       rig: judged,
       tests,
       taken,
-      notes: [...(worn?.notes ?? []), ...used.notes],
-      withholds: worn?.withholds ?? [],
+      notes: [...(worn?.notes ?? []).filter((note) => !worn!.needsInspection.includes(note)), ...used.notes],
+      withholds: worn?.needsInspection ?? [],
       hash: inputHash({ rig: judged, tests }),
     },
   };
@@ -110,9 +110,8 @@ function linesOf(
   return (["main", "backup"] as const).filter((line) => here.includes(line));
 }
 
-/** Records hang on a rig by its id; where it has none, by its name. */
-const isRig = (named: string, rig: Rig): boolean =>
-  named === (rig as { readonly id?: string }).id || named === rig.name;
+/** Records hang on a rig by its id; a match by name alone is said in the notes. */
+const isRig = (named: string, rig: Rig): boolean => rigMatch(rig, named) !== undefined;
 
 const hasParts = (wear: WearRecord, rig: Rig): boolean => wear.parts.some((part) => isRig(part.rig, rig));
 

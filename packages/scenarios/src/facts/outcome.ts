@@ -167,7 +167,14 @@ export interface Outcome {
     readonly onGround: readonly number[];
   };
   /** Blanks of the rig's history that cost most strength, dearest first. */
-  readonly blanks: readonly { readonly part: PartId; readonly what: string; readonly costs: number }[];
+  readonly blanks: readonly {
+    readonly part: PartId;
+    /** Path in the rig document, and what the field is called. */
+    readonly field: string;
+    readonly what: string;
+    /** Strength with the blank over the strength if the best possible stood there [-]. */
+    readonly costs: number;
+  }[];
   readonly weakestBases: readonly Basis[];
   readonly cautions: readonly CautionFact[];
   readonly statics: {

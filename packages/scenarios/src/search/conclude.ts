@@ -81,7 +81,7 @@ export function conclude(facts: SearchFacts): Outcome {
     falls,
     ...(person ? { person } : {}),
     requiredClearance: rig.requiredClearance,
-    withholds,
+    withholds: [...new Set([...withholds, ...strengths.parts.flatMap((part) => part.needsInspection ?? [])])],
   };
   const [finding, complete] = findingOf(found, state);
   const parts = margins.map((one) => partOutcome(one, complete, runs));
@@ -281,10 +281,15 @@ function followUps(
 const MOST_BLANKS = 5;
 
 function blanksOf(parts: readonly PartStrength[]): Outcome["blanks"] {
-  return parts
-    .flatMap((part) => (part.blanks ?? []).map(({ field, costs }) => ({ part: part.id as PartId, what: field, costs })))
-    .sort((a, b) => b.costs - a.costs)
-    .slice(0, MOST_BLANKS);
+  return (
+    parts
+      .flatMap((part) =>
+        (part.blanks ?? []).map(({ field, label, costs }) => ({ part: part.id as PartId, field, what: label, costs })),
+      )
+      // The share that is left: the least is the dearest blank.
+      .sort((a, b) => a.costs - b.costs)
+      .slice(0, MOST_BLANKS)
+  );
 }
 
 const MOST_BASES = 6;

@@ -1,31 +1,43 @@
 /** Loss where webbing sits or has sat in a clamp. */
 import type { Basis } from "@secondline/rig";
+import { constant } from "./constants.ts";
 import { evaluateFactor, type StrengthFactor } from "./factor.ts";
+import { logSpread, Z95 } from "./lognormal.ts";
 
 const BASIS: Basis = {
   kind: "assumed",
   note: "no source found; that a long-clamped place is the weakest of an old line is common practice, the numbers are assumed",
 };
 
-/** Load over rated strength at which the months alone set the loss [-]. */
-const USUAL_LOAD_SHARE = 0.1;
-
-/**
- * Factor of a clamp mark after some months in the clamp. `loadShare`: load while clamped over rated strength [-];
- * absent: a usual one.
- */
-export function clampFactor(months: number, loadShare: number = USUAL_LOAD_SHARE): StrengthFactor {
+/** Factor of a clamp mark after some months in the clamp. `loadShare`: load while clamped over rated strength [-]. */
+export function clampFactor(months: number, loadShare: number = constant("clamp.usualLoad")): StrengthFactor {
   // The load scales the loss by its root, within bounds: heavier lines bite deeper, but nothing says how much.
-  const scale = Math.min(1.4, Math.max(0.8, Math.sqrt(loadShare / USUAL_LOAD_SHARE)));
+  const scale = Math.min(
+    constant("clamp.mostScale"),
+    Math.max(constant("clamp.leastScale"), Math.sqrt(loadShare / constant("clamp.usualLoad"))),
+  );
   return evaluateFactor({
     name: "clamp mark",
     cause: "clamp mark",
-    shared: 0.6,
+    shared: constant("clamp.shared"),
     basis: BASIS,
-    validity: { quantity: "time in the clamp", unit: "months", from: 0, to: 24, got: months },
+    validity: { quantity: "time in the clamp", unit: "months", from: 0, to: constant("clamp.to"), got: months },
     at: (m) => {
-      const loss = scale * (0.05 + 0.4 * (1 - Math.exp(-m / 4)));
-      return { value: 1 - loss, spread: 0.35 * loss };
+      const loss =
+        scale * (constant("clamp.first") + constant("clamp.loss") * (1 - Math.exp(-m / constant("clamp.months"))));
+      return { value: 1 - loss, spread: constant("clamp.spreadPerLoss") * loss };
     },
   });
+}
+
+/**
+ * Factor of a clamp mark of which no load is known: that of the load from which on more makes it no deeper. Its 5 % value is that of the
+ * worst mark too, by a lower central value in place of the wider spread: it is not less sure than a mark under a usual load, only deeper.
+ */
+export function clampOfUnknownLoad(months: number): StrengthFactor {
+  const usual = clampFactor(months);
+  const worst = clampFactor(months, constant("clamp.usualLoad") * constant("clamp.mostScale") ** 2);
+  if (usual.spread >= worst.spread) return worst;
+  const value = worst.value * Math.exp(-Z95 * (logSpread(worst.spread) - logSpread(usual.spread)));
+  return { ...worst, value, spread: usual.spread };
 }

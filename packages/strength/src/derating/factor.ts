@@ -3,6 +3,7 @@
  * where. Strength = rated × product of factors, each lognormal about its central value (the median).
  */
 import type { Basis } from "@secondline/rig";
+import { constant } from "./constants.ts";
 
 /** The quantity a factor depends on, and the range over which its source (or its assumption) covers it. */
 export interface Validity {
@@ -27,15 +28,25 @@ export interface StrengthFactor {
   readonly validity?: Validity;
   /** True when the quantity lies outside the range of validity: value and spread are then the cautious ones. */
   readonly beyond: boolean;
-  /** True when nothing is known of the part and the cautious factor stands in. */
+  /** True when nobody wrote down what it depends on and the worst that is possible stands in. */
   readonly noData: boolean;
   /** True when a reader must be told of it wherever the strength is shown: somebody's own judgement, or one that raises it. */
   readonly flagged?: boolean;
+  /** The field of the rig document that was left blank and for which this factor stands in. */
+  readonly blank?: Blank;
+}
+
+/** A blank of the rig document. */
+export interface Blank {
+  /** Path of the field, such as "leash.condition.outside". */
+  readonly field: string;
+  /** Value of the factor if the best possible were written down there [-]. */
+  readonly best: number;
 }
 
 /** Beyond its range nothing is known: the value at the edge is taken with half of it gone and this spread [-]. */
-export const BEYOND_SHARE = 0.5;
-export const BEYOND_SPREAD = 0.3;
+export const BEYOND_SHARE = constant("beyond.share");
+export const BEYOND_SPREAD = constant("beyond.spread");
 
 export interface FactorMake {
   readonly name: string;

@@ -1,5 +1,6 @@
 /** Loss to leash falls: the ring's blows and rubbing, and the repeated loads. */
 import type { Basis } from "@secondline/rig";
+import { constant } from "./constants.ts";
 import { evaluateFactor, type StrengthFactor } from "./factor.ts";
 
 const BASIS: Basis = {
@@ -12,12 +13,12 @@ export function fallsFactor(falls: number, on: "webbing" | "leash"): StrengthFac
   return evaluateFactor({
     name: "falls",
     cause: `falls on ${on}`,
-    shared: 0.6,
+    shared: constant("falls.shared"),
     basis: BASIS,
-    validity: { quantity: "falls", unit: "falls", from: 0, to: 400, got: falls },
+    validity: { quantity: "falls", unit: "falls", from: 0, to: constant("falls.to"), got: falls },
     at: (n) => {
-      const loss = 0.25 * (1 - Math.exp(-n / 100));
-      return { value: 1 - loss, spread: 0.5 * loss };
+      const loss = constant("falls.loss") * (1 - Math.exp(-n / constant("falls.count")));
+      return { value: 1 - loss, spread: constant("falls.spreadPerLoss") * loss };
     },
   });
 }

@@ -2,13 +2,13 @@
  * Share of the rope's strength that a knotted loop holds. Static pulls of low-stretch kernmantle rope; knots in flat
  * webbing are worse and kept apart.
  */
-import type { Basis, KnotKind } from "@secondline/rig";
+import type { Basis, KnotKind, LineStock } from "@secondline/rig";
+import { constant } from "./constants.ts";
 import { fixedFactor, type StrengthFactor } from "./factor.ts";
+import { standIn } from "./unknown.ts";
 
 interface KnotData {
   readonly label: string;
-  readonly value: number;
-  readonly spread: number;
   readonly basis: Basis;
 }
 
@@ -17,14 +17,10 @@ const HSE = "A. Long, M. Lyon, G. Lyon, HSE Contract Research Report 364/2001, c
 const ROPE_KNOTS: Readonly<Record<KnotKind, KnotData>> = {
   figureEight: {
     label: "figure-eight",
-    value: 0.61,
-    spread: 0.1,
     basis: { kind: "from memory", note: `${HSE}: double figure-of-eight on a bight 61 to 77 %; low end taken` },
   },
   barrel: {
     label: "barrel",
-    value: 0.618,
-    spread: 0.1,
     basis: {
       kind: "published",
       note: "P. I. Sáez et al., Symmetry 16 (2024) 167: mean 61.82 % of 90 breaks, three low-stretch ropes; spread assumed",
@@ -32,32 +28,22 @@ const ROPE_KNOTS: Readonly<Record<KnotKind, KnotData>> = {
   },
   bowline: {
     label: "bowline",
-    value: 0.55,
-    spread: 0.1,
     basis: { kind: "from memory", note: `${HSE}: bowline 55 to 74 %; low end taken` },
   },
   overhand: {
     label: "overhand",
-    value: 0.58,
-    spread: 0.12,
     basis: { kind: "from memory", note: `${HSE}: overhand 58 to 68 %; low end taken` },
   },
   butterfly: {
     label: "butterfly",
-    value: 0.61,
-    spread: 0.1,
     basis: { kind: "from memory", note: `${HSE}: alpine butterfly 61 to 72 %; low end taken` },
   },
   doubleFisherman: {
     label: "double fisherman",
-    value: 0.6,
-    spread: 0.12,
     basis: { kind: "assumed", note: "one training page says 68 % without test data; less is taken" },
   },
   waterKnot: {
     label: "water knot",
-    value: 0.5,
-    spread: 0.2,
     basis: {
       kind: "assumed",
       note: "one training page says 64 % without test data; the unknown knot's value is taken",
@@ -65,9 +51,7 @@ const ROPE_KNOTS: Readonly<Record<KnotKind, KnotData>> = {
   },
   unknown: {
     label: "unknown knot",
-    value: 0.5,
-    spread: 0.2,
-    basis: { kind: "assumed", note: "below every published loop knot in rope" },
+    basis: { kind: "assumed", note: "below every loop knot in rope that is named here" },
   },
 };
 
@@ -76,11 +60,11 @@ export function ropeKnot(kind: KnotKind): StrengthFactor {
   const data = ROPE_KNOTS[kind];
   return fixedFactor({
     name: `knot (${data.label})`,
-    value: data.value,
-    spread: data.spread,
+    value: constant(`knot.${kind}.value`),
+    spread: constant(`knot.${kind}.spread`),
     basis: data.basis,
     cause: `knot ${kind} in rope`,
-    shared: 0.5,
+    shared: constant("knot.shared"),
   });
 }
 
@@ -88,13 +72,27 @@ export function ropeKnot(kind: KnotKind): StrengthFactor {
 export function webbingKnot(): StrengthFactor {
   return fixedFactor({
     name: "knot in flat webbing",
-    value: 0.375,
-    spread: 0.25,
+    value: constant("knot.webbing.value"),
+    spread: constant("knot.webbing.spread"),
     basis: {
       kind: "published",
       note: "Austrian slackline association, own pull tests: knotted flat webbing loses at least half, down to a quarter left; middle of 25 to 50 % taken",
     },
     cause: "knot in flat webbing",
-    shared: 0.5,
+    shared: constant("knot.shared"),
   });
+}
+
+/** Factor of a knot in a webbing or rope. Of one whose form nobody stated the worse counts: that of webbing. */
+export function knotIn({ id, form }: Pick<LineStock, "id" | "form">, kind: KnotKind): StrengthFactor {
+  if (form === undefined) {
+    const why = `whether "${id}" is webbing or rope is not written down; the knot counts as one in webbing`;
+    return standIn(webbingKnot(), { field: "stocks[].form", best: ropeKnot(kind).value }, why);
+  }
+  switch (form) {
+    case "rope":
+      return ropeKnot(kind);
+    case "webbing":
+      return webbingKnot();
+  }
 }

@@ -2,7 +2,7 @@
 import type { StrengthFactor } from "./factor.ts";
 
 /** 95 % quantile of the standard normal distribution [-]. */
-const Z95 = 1.6448536269514722;
+export const Z95 = 1.6448536269514722;
 
 /** Standard deviation of the logarithm for a coefficient of variation [-]. */
 export function logSpread(coefficientOfVariation: number): number {

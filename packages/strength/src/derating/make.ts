@@ -1,24 +1,37 @@
 /** Scatter between new parts of one make, and what stands in when nothing is known of a part. */
 import type { Basis } from "@secondline/rig";
+import { constant } from "./constants.ts";
 import { fixedFactor, type StrengthFactor } from "./factor.ts";
 
 const TEXTILE: Basis = { kind: "assumed", note: "new textile parts scatter by about 5 % around the rated strength" };
 const METAL: Basis = { kind: "assumed", note: "metal parts scatter by about 5 %; wear and dents cost about as much" };
 
 export function textileMake(stock: string): StrengthFactor {
-  return fixedFactor({ name: "make", value: 1, spread: 0.05, basis: TEXTILE, cause: `make of ${stock}`, shared: 0.7 });
+  return fixedFactor({
+    name: "make",
+    value: 1,
+    spread: constant("make.textile.spread"),
+    basis: TEXTILE,
+    cause: `make of ${stock}`,
+    shared: constant("make.textile.shared"),
+  });
 }
 
 export function usedMetal(): StrengthFactor {
-  return fixedFactor({ name: "used metal", value: 0.95, spread: 0.05, basis: METAL });
+  return fixedFactor({
+    name: "used metal",
+    value: constant("make.metal.value"),
+    spread: constant("make.metal.spread"),
+    basis: METAL,
+  });
 }
 
 /** Placement, rock and ageing of a bolt, as far as anyone can say unseen. */
 export function boltPlacement(): StrengthFactor {
   return fixedFactor({
     name: "rock and placement",
-    value: 0.85,
-    spread: 0.2,
+    value: constant("bolt.placement.value"),
+    spread: constant("bolt.placement.spread"),
     basis: {
       kind: "assumed",
       note: "a bolt holds its rating only in sound rock and well placed; the numbers are assumed",
@@ -27,10 +40,10 @@ export function boltPlacement(): StrengthFactor {
 }
 
 /** What stands in for what nobody knows of a part: central value and spread [-]. */
-export const UNKNOWN_VALUE = 0.7;
-export const UNKNOWN_SPREAD = 0.2;
+export const UNKNOWN_VALUE = constant("unknown.value");
+export const UNKNOWN_SPREAD = constant("unknown.spread");
 
-/** Cautious factor for a part of which no history is known. */
+/** Cautious factor for a part whose kind says nothing of what weakens it. */
 export function noRecord(what: string): StrengthFactor {
   return fixedFactor({
     name: "no record",

@@ -1,13 +1,14 @@
 /** What the owner of a part thinks of it, as a factor: shown with its reason wherever the strength is, more so above 1. */
 import type { Basis, OwnJudgement } from "@secondline/rig";
+import { constant } from "./constants.ts";
 import { fixedFactor, type StrengthFactor } from "./factor.ts";
 import { UNKNOWN_SPREAD, UNKNOWN_VALUE } from "./make.ts";
 
 export const OWN_NAME = "own judgement";
 /** An own factor is the less sure the farther from 1 it is: half of the way, within bounds [-]. */
-const SPREAD_PER_CHANGE = 0.5;
-const LEAST_SPREAD = 0.05;
-const MOST_SPREAD = 0.3;
+const SPREAD_PER_CHANGE = constant("own.spreadPerChange");
+const LEAST_SPREAD = constant("own.leastSpread");
+const MOST_SPREAD = constant("own.mostSpread");
 
 /** The factor of a judgement, as a list of one; none when there is no judgement. */
 export function ownFactors(own: OwnJudgement | undefined): StrengthFactor[] {

@@ -1,5 +1,6 @@
 /** What a sling holds by how it is rigged, over its straight pull. */
 import type { AnchorPart, Basis } from "@secondline/rig";
+import { constant } from "./constants.ts";
 import { fixedFactor, type StrengthFactor } from "./factor.ts";
 
 const CHOKED: Basis = {
@@ -13,10 +14,26 @@ const BASKET: Basis = {
 
 /** The factor of a way of rigging, as a list of one; none when the sling is pulled straight or rated as it is rigged. */
 export function riggedFactors(rigged: AnchorPart["rigged"]): StrengthFactor[] {
-  if (rigged === "choked") return [fixedFactor({ name: "choked", value: 0.8, spread: 0.1, basis: CHOKED })];
+  if (rigged === "choked")
+    return [
+      fixedFactor({
+        name: "choked",
+        value: constant("rigged.choked.value"),
+        spread: constant("rigged.spread"),
+        basis: CHOKED,
+      }),
+    ];
   // It raises the strength, so whoever reads the result must be told.
   if (rigged === "basket") {
-    return [fixedFactor({ name: "basket", value: 1.4, spread: 0.1, basis: BASKET, flagged: true })];
+    return [
+      fixedFactor({
+        name: "basket",
+        value: constant("rigged.basket.value"),
+        spread: constant("rigged.spread"),
+        basis: BASKET,
+        flagged: true,
+      }),
+    ];
   }
   return [];
 }

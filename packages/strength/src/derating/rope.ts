@@ -1,5 +1,6 @@
 /** Loss to heat glazing, of a rope or of webbing, and of a kernmantle rope to a slipped sheath, where they are known. */
 import type { Basis } from "@secondline/rig";
+import { constant } from "./constants.ts";
 import { evaluateFactor, type StrengthFactor } from "./factor.ts";
 
 const SLIP: Basis = {
@@ -13,8 +14,8 @@ export function sheathSlipFactor(share: number): StrengthFactor {
   return evaluateFactor({
     name: "sheath slip",
     basis: SLIP,
-    validity: { quantity: "sheath slip over length", unit: "", from: 0, to: 0.05, got: share },
-    at: (s) => ({ value: 1 - 4 * s, spread: 2 * s }),
+    validity: { quantity: "sheath slip over length", unit: "", from: 0, to: constant("slip.to"), got: share },
+    at: (s) => ({ value: 1 - constant("slip.lossPerShare") * s, spread: constant("slip.spreadPerShare") * s }),
   });
 }
 
@@ -23,7 +24,7 @@ export function heatFactor(share: number): StrengthFactor {
   return evaluateFactor({
     name: "heat glazing",
     basis: HEAT,
-    validity: { quantity: "glazed share of the section", unit: "", from: 0, to: 0.3, got: share },
-    at: (s) => ({ value: 1 - s, spread: 0.5 * s }),
+    validity: { quantity: "glazed share of the section", unit: "", from: 0, to: constant("heat.to"), got: share },
+    at: (s) => ({ value: 1 - constant("heat.lossPerShare") * s, spread: constant("heat.spreadPerShare") * s }),
   });
 }

@@ -1,15 +1,16 @@
 /** Loss at stitching: as sewn, and more for thread that hangs outside under load. */
 import type { Basis } from "@secondline/rig";
+import { constant } from "./constants.ts";
 import { evaluateFactor, type StrengthFactor } from "./factor.ts";
 
 const BASIS: Basis = {
   kind: "assumed",
   note: "no source found; four fifths of the webbing as sewn, thread losing more in the open, numbers assumed",
 };
-const AS_SEWN = 0.8;
+const AS_SEWN = constant("sewing.asSewn");
 
 function sewnShare(months: number): number {
-  return AS_SEWN - 0.25 * (1 - Math.exp(-months / 6));
+  return AS_SEWN - constant("sewing.loss") * (1 - Math.exp(-months / constant("sewing.months")));
 }
 
 /** Factor on the webbing's strength at stitching that has been outside for some months. */
@@ -26,12 +27,15 @@ function sewingOver(months: number, rated: number, name: string): StrengthFactor
   return evaluateFactor({
     name,
     cause: "sewing",
-    shared: 0.5,
+    shared: constant("sewing.shared"),
     basis: BASIS,
-    validity: { quantity: "time outside", unit: "months", from: 0, to: 36, got: months },
+    validity: { quantity: "time outside", unit: "months", from: 0, to: constant("sewing.to"), got: months },
     at: (m) => {
       const value = sewnShare(m) / rated;
-      return { value, spread: 0.1 + 0.3 * (1 - sewnShare(m) / AS_SEWN) };
+      return {
+        value,
+        spread: constant("sewing.spread") + constant("sewing.spreadPerLoss") * (1 - sewnShare(m) / AS_SEWN),
+      };
     },
   });
 }

@@ -3,6 +3,7 @@
  * latitude and shade turn calendar months into dose (see `sunDose.ts`).
  */
 import type { Basis, Condition, Fibre } from "@secondline/rig";
+import { constant } from "./constants.ts";
 import { evaluateFactor, type StrengthFactor } from "./factor.ts";
 
 interface SunModel {
@@ -13,31 +14,43 @@ interface SunModel {
   readonly basis: Basis;
 }
 
+/** Loss that levels off. */
+function levelling(fibre: "polyester" | "aramid") {
+  const [loss, years] = [constant(`sun.${fibre}.loss`), constant(`sun.${fibre}.years`)];
+  return (months: number) => 1 - loss * (1 - Math.exp(-months / 12 / years));
+}
+
+/** Loss in a straight line, told as what is lost after 36 months. */
+function steady(fibre: "polyamide" | "hmpe") {
+  const loss = constant(`sun.${fibre}.loss`);
+  return (months: number) => 1 - (loss * months) / 36;
+}
+
 const MODELS: Readonly<Record<Fibre, SunModel>> = {
   polyester: {
-    retention: (months) => 1 - 0.3 * (1 - Math.exp(-months / 12 / 0.4)),
-    to: 36,
+    retention: levelling("polyester"),
+    to: constant("sun.polyester.to"),
     basis: {
       kind: "assumed",
       note: "curve drawn through WSTDA-UV-Sling-2003 as reproduced elsewhere: most loss in 12 months, levelling off near 30 %",
     },
   },
   polyamide: {
-    retention: (months) => 1 - (0.55 * months) / 36,
-    to: 36,
+    retention: steady("polyamide"),
+    to: constant("sun.polyamide.to"),
     basis: {
       kind: "assumed",
       note: "line drawn through WSTDA-UV-Sling-2003 as reproduced elsewhere: steady loss nearing 50 to 60 % after 36 months",
     },
   },
   hmpe: {
-    retention: (months) => 1 - (0.55 * months) / 36,
-    to: 24,
+    retention: steady("hmpe"),
+    to: constant("sun.hmpe.to"),
     basis: { kind: "assumed", note: "no open number found for HMPE in the sun; taken as bad as polyamide" },
   },
   aramid: {
-    retention: (months) => 1 - 0.6 * (1 - Math.exp(-months / 12 / 0.5)),
-    to: 12,
+    retention: levelling("aramid"),
+    to: constant("sun.aramid.to"),
     basis: { kind: "assumed", note: "from memory, aramid loses strength fast in daylight; the curve is assumed" },
   },
 };
@@ -46,7 +59,7 @@ const MODELS: Readonly<Record<Fibre, SunModel>> = {
  * The spread grows with the loss itself. Wide enough that "up to 40 % lost in 16 months" (Lift & Access, quoting WSTDA 2003,
  * of synthetic slings) is not below the 5 % value of either fibre [-].
  */
-const SPREAD_PER_LOSS = 0.6;
+const SPREAD_PER_LOSS = constant("sun.spreadPerLoss");
 
 /** Dose of a condition [months of full sun]; undefined when the condition says nothing about it. */
 export function conditionSunMonths(condition: Condition): number | undefined {
@@ -61,7 +74,7 @@ export function sunFactor(fibre: Fibre, months: number): StrengthFactor {
   return evaluateFactor({
     name: "sun",
     cause: `sun on ${fibre}`,
-    shared: 0.8,
+    shared: constant("sun.shared"),
     basis: model.basis,
     validity: { quantity: "time in full sun", unit: "months", from: 0, to: model.to, got: months },
     at: (m) => {

@@ -1,5 +1,6 @@
 /** Turns calendar months into a dose of sun. All weights are assumed; they are here to be seen and replaced. */
 import type { Basis } from "@secondline/rig";
+import { constant } from "./constants.ts";
 
 export type LatitudeClass = "low" | "middle" | "high";
 export type Hemisphere = "north" | "south";
@@ -10,10 +11,27 @@ export const SUN_DOSE_BASIS: Basis = {
 };
 
 /** Weight of each calendar month, January to December, on the northern half; the mean is 1 [-]. */
-const MONTH_WEIGHT = [0.4, 0.6, 0.9, 1.2, 1.5, 1.65, 1.65, 1.45, 1.1, 0.75, 0.45, 0.35] as const;
+const MONTH_WEIGHT: readonly number[] = [
+  constant("dose.january"),
+  constant("dose.february"),
+  constant("dose.march"),
+  constant("dose.april"),
+  constant("dose.may"),
+  constant("dose.june"),
+  constant("dose.july"),
+  constant("dose.august"),
+  constant("dose.september"),
+  constant("dose.october"),
+  constant("dose.november"),
+  constant("dose.december"),
+];
 
 /** Weight of the latitude: below 30 degrees, 30 to 50, above 50 [-]. */
-const LATITUDE_WEIGHT: Readonly<Record<LatitudeClass, number>> = { low: 1.3, middle: 1, high: 0.8 };
+const LATITUDE_WEIGHT: Readonly<Record<LatitudeClass, number>> = {
+  low: constant("dose.lowLatitude"),
+  middle: constant("dose.middleLatitude"),
+  high: constant("dose.highLatitude"),
+};
 
 /** Dose of one calendar month (1 to 12) in the open [months of full sun]. */
 export function monthDose(month: number, sun: number, latitude: LatitudeClass, hemisphere: Hemisphere): number {
@@ -21,4 +39,14 @@ export function monthDose(month: number, sun: number, latitude: LatitudeClass, h
   const weight = MONTH_WEIGHT[northern - 1];
   if (weight === undefined) throw new Error(`month must be 1 to 12, got ${month}`);
   return weight * sun * LATITUDE_WEIGHT[latitude];
+}
+
+/** Most sun that some calendar months can bring: unshaded, at a low latitude, the sunniest months of the year first [months of full sun]. */
+export function mostDose(months: number): number {
+  const years = Math.floor(months / 12);
+  const sunniest = [...MONTH_WEIGHT].sort((a, b) => b - a);
+  const rest = months - 12 * years;
+  const part = sunniest.reduce((sum, weight, i) => sum + weight * Math.min(1, Math.max(0, rest - i)), 0);
+  const year = sunniest.reduce((sum, weight) => sum + weight, 0);
+  return Math.max(...Object.values(LATITUDE_WEIGHT)) * (years * year + part);
 }

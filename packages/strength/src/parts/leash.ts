@@ -1,44 +1,88 @@
 /** Strength of the leash: it gives way in its worst knot, far below the ring. */
 import type { Rig } from "@secondline/rig";
+import { constant } from "../derating/constants.ts";
+import type { StrengthFactor } from "../derating/factor.ts";
 import { fallsFactor } from "../derating/falls.ts";
-import { ropeKnot } from "../derating/knot.ts";
-import { noRecord, textileMake } from "../derating/make.ts";
+import { knotIn } from "../derating/knot.ts";
+import { textileMake } from "../derating/make.ts";
 import { ownFactors } from "../derating/own.ts";
 import { heatFactor, sheathSlipFactor } from "../derating/rope.ts";
 import { sewnLoopAgeing } from "../derating/sewing.ts";
+import { standIn } from "../derating/unknown.ts";
 import type { FactorsOf } from "../retention/testedStock.ts";
 import { makePartStrength, type PartStrength } from "./partStrength.ts";
-import { conditionFactors } from "./textileCondition.ts";
+import { conditionFactors, overMonthsOutside } from "./textileCondition.ts";
 
-export function leashStrength(leash: Rig["leash"], factorsOf: FactorsOf): PartStrength {
-  const { stock, condition, length, falls } = leash;
-  const knots = leash.knots.map((knot) => ({ ...knot, factor: ropeKnot(knot.kind) }));
+type Leash = Rig["leash"];
+
+export function leashStrength(leash: Leash, factorsOf: FactorsOf): PartStrength {
+  const { stock, length } = leash;
+  const knots = leash.knots.map((knot) => ({ ...knot, factor: knotIn(stock, knot.kind) }));
   const worst = knots.reduce<(typeof knots)[number] | undefined>(
     (least, knot) => (least === undefined || knot.factor.value < least.factor.value ? knot : least),
     undefined,
   );
   const places = { ring: 0, middle: length / 2, harness: length } as const;
+  const history = { condition: leash.condition, what: "the leash", at: "leash.condition" };
   const factors = [
     textileMake(stock.id),
-    ...conditionFactors(condition, stock.fibre, "the leash", factorsOf(stock).sun),
+    ...conditionFactors({ ...history, fibre: stock.fibre, sun: factorsOf(stock).sun }),
+    ...fallAndSheathFactors(leash),
+    // A leash without a knot is sewn: as rated when new, its stitching ages outside.
+    worst?.factor ?? overMonthsOutside(sewnLoopAgeing, { ...history, what: "the leash's stitching" }),
+    ...ownFactors(leash.own),
   ];
-  if (falls > 0) factors.push(fallsFactor(falls, "leash"));
-  if (leash.sheathSlip !== undefined && leash.sheathSlip > 0) factors.push(sheathSlipFactor(leash.sheathSlip));
-  if (leash.glazed !== undefined && leash.glazed > 0) factors.push(heatFactor(leash.glazed));
-  // A leash without a knot is sewn: as rated when new, its stitching ages outside.
-  if (worst !== undefined) factors.push(worst.factor);
-  else if (condition.monthsOutside !== undefined) factors.push(sewnLoopAgeing(condition.monthsOutside));
-  else factors.push(noRecord("the leash's stitching"));
-  factors.push(...ownFactors(leash.own));
   return makePartStrength({
     id: "leash",
     name: worst === undefined ? "Leash" : `Leash, in its ${worst.factor.name}`,
     rated: stock.rated.strength,
     ratedBasis: stock.rated.basis,
     factors,
+    needsInspection: leash.condition.needsInspection,
     weakest: {
       at: worst === undefined ? 0 : places[worst.where],
       reason: worst === undefined ? "stitching" : `${worst.factor.name} at the ${worst.where}`,
     },
   });
+}
+
+/** Falls, a slipped sheath, glazing. Flat webbing has no sheath. */
+function fallAndSheathFactors({ stock, falls, sheathSlip, glazed }: Leash): StrengthFactor[] {
+  return [
+    ...known(falls, (count) => fallsFactor(count, "leash"), {
+      field: "leash.falls",
+      edge: constant("falls.to"),
+      what: "the number of falls that the leash has held",
+    }),
+    ...(stock.form === "webbing"
+      ? []
+      : known(sheathSlip, sheathSlipFactor, {
+          field: "leash.sheathSlip",
+          edge: constant("slip.to"),
+          what: "whether the leash's sheath has slipped",
+        })),
+    ...known(glazed, heatFactor, {
+      field: "leash.glazed",
+      edge: constant("heat.to"),
+      what: "whether heat has glazed the leash",
+    }),
+  ];
+}
+
+interface LeashField {
+  readonly field: string;
+  /** End of the range in which the factor is known: counted when nothing is written down [-]. */
+  readonly edge: number;
+  readonly what: string;
+}
+
+function known(
+  quantity: number | undefined,
+  factor: (quantity: number) => StrengthFactor,
+  { field, edge, what }: LeashField,
+): StrengthFactor[] {
+  if (quantity !== undefined) return quantity > 0 ? [factor(quantity)] : [];
+  return [
+    standIn(factor(edge), { field, best: 1 }, `${what} is not written down; the end of the known range is counted`),
+  ];
 }

@@ -1,5 +1,5 @@
 /** One part of a rig and what it holds. */
-import { type Basis, type BasisKind, formatPercent, formatRatio } from "@secondline/rig";
+import { type Basis, type BasisKind, fieldAt, formatPercent, formatRatio } from "@secondline/rig";
 import type { StrengthFactor } from "../derating/factor.ts";
 import { combineFactors } from "../derating/lognormal.ts";
 import type { StrengthZone } from "./webbingStrength.ts";
@@ -27,10 +27,22 @@ export interface PartStrength {
   readonly flags: readonly string[];
   /** For webbing: strength along the natural length; the part's own numbers are those of the weakest zone. */
   readonly zones?: readonly StrengthZone[];
-  /** What nobody wrote down of it, and what that costs: strength as it counts over strength if it were as new [-]. */
-  readonly blanks?: readonly { readonly field: string; readonly costs: number }[];
   /** For webbing and leash: where it is weakest [m of natural length from A, or from the ring], and why. */
   readonly weakest?: { readonly at: number; readonly reason: string };
+  /** What the rig document leaves blank and the strength is counted lower for; the costliest first. */
+  readonly blanks?: readonly BlankCost[];
+  /** What happened to it that no factor covers and nobody has judged since: as long as there is any, nobody can say that it holds. */
+  readonly needsInspection?: readonly string[];
+}
+
+/** A blank of the rig document and its price. */
+export interface BlankCost {
+  /** Path of the field, such as "main.endA.clamped". */
+  readonly field: string;
+  /** What the field is called. */
+  readonly label: string;
+  /** Strength with the blank, over the strength if the best possible were written there [-]. */
+  readonly costs: number;
 }
 
 /** Weakest basis first. */
@@ -41,9 +53,11 @@ export function weakestFirst(bases: readonly Basis[]): Basis[] {
   return unique.sort((a, b) => BASIS_ORDER.indexOf(a.kind) - BASIS_ORDER.indexOf(b.kind));
 }
 
-export function makePartStrength(
-  part: Pick<PartStrength, "id" | "name" | "rated" | "ratedBasis" | "factors"> & Partial<PartStrength>,
-): PartStrength {
+type Given = Pick<PartStrength, "id" | "name" | "rated" | "ratedBasis" | "factors" | "zones" | "weakest"> & {
+  readonly needsInspection?: readonly string[] | undefined;
+};
+
+export function makePartStrength({ needsInspection, ...part }: Given): PartStrength {
   const { rated, ratedBasis, factors } = part;
   // A line's flags and bases are those of all its zones: a factor beyond its range counts wherever it lies.
   const everywhere = [...factors, ...(part.zones ?? []).flatMap((z) => z.factors)];
@@ -52,9 +66,24 @@ export function makePartStrength(
     ...combineFactors(rated, factors),
     bases: weakestFirst([ratedBasis, ...factors.map((f) => f.basis)]),
     noData,
-    flags: factorFlags(everywhere),
+    flags: [...(needsInspection ?? []), ...factorFlags(everywhere)],
+    ...(needsInspection === undefined ? {} : { needsInspection }),
+    ...blanksOf(factors),
     ...part,
   };
+}
+
+/** One entry per blank field: what all the factors that stand in for it cost together. */
+function blanksOf(factors: readonly StrengthFactor[]): { readonly blanks?: readonly BlankCost[] } {
+  const costs = new Map<string, number>();
+  for (const { value, blank } of factors) {
+    if (blank !== undefined && value < blank.best) {
+      costs.set(blank.field, (costs.get(blank.field) ?? 1) * (value / blank.best));
+    }
+  }
+  if (costs.size === 0) return {};
+  const blanks = [...costs].map(([field, cost]) => ({ field, label: fieldAt(field)?.label ?? field, costs: cost }));
+  return { blanks: blanks.sort((a, b) => a.costs - b.costs) };
 }
 
 /** Sentences about factors that rest on nothing known or on somebody's word, and about those that raise the strength. */

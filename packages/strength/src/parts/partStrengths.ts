@@ -1,40 +1,40 @@
 /** What every part of a rig holds, in the order of the load's way from harness to rock. */
 import {
-  backupNaturalLength,
+  backupSectionLengths,
   type Condition,
   type LineEnd,
-  mainNaturalLength,
+  mainSectionLengths,
   type OwnJudgement,
   type Rated,
   type Rig,
   type WebbingSection,
 } from "@secondline/rig";
-import type { StrengthFactor } from "../derating/factor.ts";
 import { textileMake, usedMetal } from "../derating/make.ts";
 import { ownFactors } from "../derating/own.ts";
 import { type FactorsOf, publishedFactors } from "../retention/testedStock.ts";
 import { anchorStrengths } from "./anchorParts.ts";
+import { END_KINDS } from "./ends/endKinds.ts";
 import { leashStrength } from "./leash.ts";
-import { lineEndStrength } from "./lineEnd.ts";
 import { makePartStrength, type PartStrength } from "./partStrength.ts";
 import { conditionFactors } from "./textileCondition.ts";
 import { weakestZone, webbingStrength } from "./webbingStrength.ts";
 
 /**
  * Strength of every part. For a state at a date, give `wearToRig(rig, record, date)` as the rig. `factorsOf`: own break
- * tests in place of published factors, from `factorsFromLog`.
+ * tests in place of the built-in curves, from `factorsFromLog`.
  */
 export function partStrengths(rig: Rig, factorsOf: FactorsOf = publishedFactors): PartStrength[] {
+  const main = mainSectionLengths(rig);
   return [
-    simplePart("harness", "Harness tie-in", rig.harness, unknownFibre("harness", rig.harness.condition)),
+    textilePart("harness", "Harness tie-in", rig.harness, "harness"),
     leashStrength(rig.leash, factorsOf),
-    ...rig.rings.map((ring, i) =>
-      simplePart(rig.rings.length === 1 ? "ring" : `ring.${i}`, ring.name, ring, [usedMetal()]),
-    ),
-    linePart("main", "Main line", rig.main.sections, mainNaturalLength(rig), factorsOf),
+    ...rig.rings.map((ring, i) => metalPart(rig.rings.length === 1 ? "ring" : `ring.${i}`, ring.name, ring)),
+    linePart({ id: "main", name: "Main line", line: rig.main, lengths: main, factorsOf }),
     ...backupParts(rig, factorsOf),
-    ...endParts("", "main line", rig.main, factorsOf),
-    ...(rig.backup ? endParts("backup.", "backup", rig.backup, factorsOf) : []),
+    ...endParts({ prefix: "", name: "main line", line: rig.main, lengths: main, factorsOf }, rig.main.pretension),
+    ...(rig.backup
+      ? endParts({ prefix: "backup.", name: "backup", line: rig.backup, lengths: backupSectionLengths(rig), factorsOf })
+      : []),
     ...anchorStrengths("anchorA", rig.anchorA),
     ...anchorStrengths("anchorB", rig.anchorB),
   ];
@@ -42,53 +42,93 @@ export function partStrengths(rig: Rig, factorsOf: FactorsOf = publishedFactors)
 
 interface Written {
   readonly rated: Rated;
+  readonly condition?: Condition;
   readonly own?: OwnJudgement;
 }
 
-function simplePart(id: string, name: string, { rated, own }: Written, factors: readonly StrengthFactor[]) {
-  const all = [...factors, ...ownFactors(own)];
-  return makePartStrength({ id, name, rated: rated.strength, ratedBasis: rated.basis, factors: all });
-}
-
-/** The document does not say what a harness or a connection is made of: polyamide loses most in the sun and in the wet. */
-function unknownFibre(what: string, condition: Condition = {}): StrengthFactor[] {
-  return [textileMake(what), ...conditionFactors(condition, "polyamide", `the ${what}`)];
-}
-
-function linePart(
-  id: string,
-  name: string,
-  sections: readonly WebbingSection[],
-  length: number,
-  factorsOf: FactorsOf,
-): PartStrength {
-  const zones = webbingStrength(sections, length, factorsOf);
-  const weakest = weakestZone(zones);
-  const { rated, ratedBasis, factors, reason } = weakest;
-  const at = (weakest.from + weakest.to) / 2;
-  return makePartStrength({ id, name, rated, ratedBasis, factors, zones, weakest: { at, reason } });
-}
-
-function backupParts(rig: Rig, factorsOf: FactorsOf): PartStrength[] {
-  if (rig.backup === undefined) return [];
-  const length = backupNaturalLength(rig);
-  const connections = rig.backup.connections.map((c, i) => {
-    const name = `${c.kind === "tape" ? "Tape" : "Connection"} ${i + 1}`;
-    return simplePart(`connection.${i}`, name, c, unknownFibre(c.kind, c.condition));
+function metalPart(id: string, name: string, { rated, own, condition }: Written): PartStrength {
+  return makePartStrength({
+    id,
+    name,
+    rated: rated.strength,
+    ratedBasis: rated.basis,
+    factors: [usedMetal(), ...ownFactors(own)],
+    needsInspection: condition?.needsInspection,
   });
-  return [...connections, linePart("backup", "Backup", rig.backup.sections, length, factorsOf)];
 }
 
-interface Ends {
+/**
+ * The document does not say what a harness or a connection is made of: of the usual fibres polyamide loses most in the sun and
+ * in the wet. `at`: path in the rig document.
+ */
+function textilePart(id: string, name: string, { rated, condition = {}, own }: Written, at: string): PartStrength {
+  const kind = name.split(" ")[0]!.toLowerCase();
+  const factors = [
+    textileMake(kind),
+    ...conditionFactors({ condition, fibre: "polyamide", what: `the ${kind}`, at: `${at}.condition` }),
+    ...ownFactors(own),
+  ];
+  const { needsInspection } = condition;
+  return makePartStrength({ id, name, rated: rated.strength, ratedBasis: rated.basis, factors, needsInspection });
+}
+
+interface Line {
   readonly sections: readonly WebbingSection[];
   readonly endA: LineEnd;
   readonly endB: LineEnd;
 }
 
-const END_NAME = { weblock: "Weblock", sewnLoop: "Sewn loop", knot: "Knotted end" } as const;
+interface LinePlace {
+  readonly name: string;
+  readonly line: Line;
+  /** Natural lengths of its sections [m]. */
+  readonly lengths: readonly number[];
+  readonly factorsOf: FactorsOf;
+}
 
-function endParts(prefix: string, line: string, ends: Ends, factorsOf: FactorsOf): PartStrength[] {
-  const part = (side: "A" | "B", end: LineEnd, section: WebbingSection) =>
-    lineEndStrength(`${prefix}end${side}`, `${END_NAME[end.kind]} of the ${line}, ${side}`, end, section, factorsOf);
-  return [part("A", ends.endA, ends.sections[0]!), part("B", ends.endB, ends.sections.at(-1)!)];
+function linePart({ id, name, line, lengths, factorsOf }: LinePlace & { readonly id: "main" | "backup" }) {
+  const { sections } = line;
+  const length = lengths.reduce((sum, one) => sum + one, 0);
+  const zones = webbingStrength(sections, length, factorsOf, `${id}.sections`);
+  const { rated, ratedBasis, factors, reason, from, to } = weakestZone(zones);
+  const weakest = { at: (from + to) / 2, reason };
+  const open = sections.flatMap(({ condition }) => condition.needsInspection ?? []);
+  const needsInspection = open.length > 0 ? open : undefined;
+  return makePartStrength({ id, name, rated, ratedBasis, factors, zones, weakest, needsInspection });
+}
+
+function backupParts(rig: Rig, factorsOf: FactorsOf): PartStrength[] {
+  const { backup } = rig;
+  if (backup === undefined) return [];
+  const seen = { connection: 0, tape: 0 };
+  const connections = backup.connections.map((c, i) => {
+    const name = `${c.kind === "tape" ? "Tape" : "Connection"} ${i + 1}`;
+    // In the document tapes have a list of their own.
+    const at = `backup.${c.kind}s[${seen[c.kind]++}]`;
+    return textilePart(`connection.${i}`, name, c, at);
+  });
+  const lengths = backupSectionLengths(rig);
+  return [...connections, linePart({ id: "backup", name: "Backup", line: backup, lengths, factorsOf })];
+}
+
+/** `standing`: tension that the line has held all along [N]; a backup has none. */
+function endParts(place: LinePlace & { readonly prefix: "" | "backup." }, standing?: number): PartStrength[] {
+  const { prefix, name, line, lengths, factorsOf } = place;
+  const path = prefix === "" ? "main" : "backup";
+  const part = (side: "A" | "B", end: LineEnd, i: number) => {
+    const { title, strength } = END_KINDS[end.kind];
+    return strength({
+      id: `${prefix}end${side}`,
+      name: `${title} of the ${name}, ${side}`,
+      end,
+      side,
+      section: line.sections[i]!,
+      length: lengths[i]!,
+      factorsOf,
+      at: `${path}.end${side}`,
+      sectionAt: `${path}.sections[${i}]`,
+      ...(standing === undefined ? {} : { standing }),
+    });
+  };
+  return [part("A", line.endA, 0), part("B", line.endB, line.sections.length - 1)];
 }

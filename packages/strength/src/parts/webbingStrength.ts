@@ -3,16 +3,15 @@
  * its section's condition and of every wear that touches it; where wears overlap, their factors multiply.
  */
 import type { Basis, Wear, WebbingSection } from "@secondline/rig";
-import { clampFactor } from "../derating/clampMark.ts";
-import { abrasionFactor, cutFactor } from "../derating/damage.ts";
+import { constant } from "../derating/constants.ts";
 import type { StrengthFactor } from "../derating/factor.ts";
 import { combineFactors } from "../derating/lognormal.ts";
 import { textileMake } from "../derating/make.ts";
 import { ownFactors } from "../derating/own.ts";
-import { heatFactor } from "../derating/rope.ts";
 import { sewingFactor } from "../derating/sewing.ts";
 import { type FactorsOf, publishedFactors } from "../retention/testedStock.ts";
-import { conditionFactors } from "./textileCondition.ts";
+import { conditionFactors, overMonthsOutside } from "./textileCondition.ts";
+import { wearExtent, wearFactor, wearTitle } from "./webbingWear/wearKinds.ts";
 
 export interface StrengthZone {
   /** Natural length from the A end of the line [m]. */
@@ -31,35 +30,45 @@ export interface StrengthZone {
   readonly section: number;
 }
 
-/** Half the length that a cut across the webbing weakens [m]. */
-const CUT_REACH = 0.025;
-/** Length of webbing taken as a join where sections meet, to either side [m]. */
-const JOIN_REACH = 0.15;
-
 interface Stretch {
   readonly from: number;
   readonly to: number;
   readonly factor: StrengthFactor;
   readonly reason: string;
+  readonly kind: Wear["kind"] | "join";
+}
+
+interface SectionPlace {
+  readonly factorsOf: FactorsOf;
+  /** Path of the section in the rig document. */
+  readonly at: string;
 }
 
 /**
- * Zones of a line of `length` natural metres made of `sections`, in order from A. Throws when the sections do not fit
- * the length: the rig check has seen to that before.
+ * Zones of a line of `length` natural metres made of `sections`, in order from A; `at` is the path of the list of sections in the
+ * rig document, for naming blanks. Throws when the sections do not fit the length: the rig check has seen to that before.
  */
 export function webbingStrength(
   sections: readonly WebbingSection[],
   length: number,
   factorsOf: FactorsOf = publishedFactors,
+  at = "main.sections",
 ): StrengthZone[] {
   const bounds = sectionBounds(sections, length);
-  const stretches = sections.flatMap((section, i) => wearStretches(section, bounds[i]!, bounds[i + 1]!, factorsOf));
-  stretches.push(...joins(sections, bounds, stretches));
+  const place = (i: number): SectionPlace => ({ factorsOf, at: `${at}[${i}]` });
+  const stretches = sections.flatMap((section, i) => wearStretches(section, bounds[i]!, bounds[i + 1]!, place(i)));
+  stretches.push(...joins(sections, bounds, stretches, at));
   const zones: StrengthZone[] = [];
   sections.forEach((section, i) => {
     const own = [
       textileMake(section.stock.id),
-      ...conditionFactors(section.condition, section.stock.fibre, "the webbing", factorsOf(section.stock).sun),
+      ...conditionFactors({
+        condition: section.condition,
+        fibre: section.stock.fibre,
+        what: "the webbing",
+        at: `${at}[${i}].condition`,
+        sun: factorsOf(section.stock).sun,
+      }),
       ...ownFactors(section.own),
     ];
     for (const [from, to] of cuts(bounds[i]!, bounds[i + 1]!, stretches)) {
@@ -100,57 +109,13 @@ export function sectionBounds(sections: readonly WebbingSection[], length: numbe
   return bounds;
 }
 
-function wearStretches(section: WebbingSection, from: number, to: number, factorsOf: FactorsOf): Stretch[] {
-  return section.wear.map((wear) => {
+function wearStretches(section: WebbingSection, from: number, to: number, place: SectionPlace): Stretch[] {
+  return section.wear.map((wear, i) => {
     const [start, end] = wearExtent(wear);
     const clipped = { from: Math.max(from, from + start), to: Math.min(to, from + end) };
-    return { ...clipped, factor: wearFactor(wear, section, factorsOf), reason: wearReason(wear) };
+    const factor = wearFactor(wear, { section, ...place, wearAt: `${place.at}.wear[${i}]` });
+    return { ...clipped, factor, reason: wearTitle(wear), kind: wear.kind };
   });
-}
-
-/** Extent of a wear, from the A end of its section [m]. Clamp marks and stitching are centred on `at`. */
-export function wearExtent(wear: Wear): [from: number, to: number] {
-  switch (wear.kind) {
-    case "clampMark":
-    case "stitching":
-      return [wear.at - wear.length / 2, wear.at + wear.length / 2];
-    case "cut":
-      return [wear.at - CUT_REACH, wear.at + CUT_REACH];
-    default:
-      return [wear.from, wear.to];
-  }
-}
-
-function wearFactor(wear: Wear, section: WebbingSection, factorsOf: FactorsOf): StrengthFactor {
-  switch (wear.kind) {
-    case "clampMark":
-      return clampFactor(wear.months, wear.load === undefined ? undefined : wear.load / section.stock.rated.strength);
-    case "fallZone":
-      return factorsOf(section.stock).falls(wear.falls);
-    case "stitching":
-      return sewingFactor(section.condition.monthsOutside ?? 0);
-    case "abrasion":
-      return abrasionFactor(wear.depth);
-    case "heat":
-      return heatFactor(wear.depth);
-    case "cut":
-      return cutFactor(wear.depth);
-  }
-}
-
-function wearReason(wear: Wear): string {
-  switch (wear.kind) {
-    case "clampMark":
-      return "clamp mark";
-    case "fallZone":
-      return "fall zone";
-    case "stitching":
-      return "stitching";
-    case "heat":
-      return "glazed place";
-    default:
-      return wear.kind;
-  }
 }
 
 /** Where sections meet and no stitching is written down, the join is taken as sewn: nothing else is known of it. */
@@ -158,16 +123,22 @@ function joins(
   sections: readonly WebbingSection[],
   bounds: readonly number[],
   stretches: readonly Stretch[],
+  at: string,
 ): Stretch[] {
-  return bounds.slice(1, -1).flatMap((at, i) => {
-    const [from, to] = [at - JOIN_REACH, at + JOIN_REACH];
-    if (stretches.some((s) => s.reason === "stitching" && s.from < to && s.to > from)) return [];
-    const months = [sections[i]!, sections[i + 1]!].map((section) => section.condition.monthsOutside ?? 0);
-    const sewn = sewingFactor(Math.max(...months));
+  return bounds.slice(1, -1).flatMap((border, i): Stretch[] => {
+    const [from, to] = [border - constant("place.joinReach"), border + constant("place.joinReach")];
+    if (stretches.some((s) => s.kind === "stitching" && s.from < to && s.to > from)) return [];
+    const seams = [i, i + 1].map((n) =>
+      overMonthsOutside(sewingFactor, {
+        condition: sections[n]!.condition,
+        what: "the join",
+        at: `${at}[${n}].condition`,
+      }),
+    );
+    const sewn = seams.reduce((worse, seam) => (seam.value < worse.value ? seam : worse));
     const note = `how the sections are joined is not written down; taken as sewn. ${sewn.basis.note}`;
-    return [
-      { from, to, reason: "join", factor: { ...sewn, name: "join", noData: true, basis: { kind: "assumed", note } } },
-    ];
+    const factor: StrengthFactor = { ...sewn, name: "join", noData: true, basis: { kind: "assumed", note } };
+    return [{ from, to, reason: "join", kind: "join", factor }];
   });
 }
 

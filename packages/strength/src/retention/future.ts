@@ -69,7 +69,10 @@ export function olderRig(rig: Rig, months: number): Rig {
     ...rig,
     main: line(rig.main),
     ...(backup === undefined ? {} : { backup: { ...line(backup), connections: backup.connections.map(older) } }),
-    leash: { ...older(leash), falls: leash.falls * growth(leash.condition, months) },
+    leash: {
+      ...older(leash),
+      ...(leash.falls === undefined ? {} : { falls: leash.falls * growth(leash.condition, months) }),
+    },
     harness: older(rig.harness),
     anchorA: side(rig.anchorA),
     anchorB: side(rig.anchorB),

@@ -4,23 +4,34 @@ import {
   formatLength,
   type LineEnd,
   mainSectionLengths,
+  type OwnJudgement,
   type Rig,
   type Wear,
   type WebbingSection,
 } from "@secondline/rig";
-import type { PlainDate } from "../dates/calendarDate.ts";
+import { date, type PlainDate } from "../dates/calendarDate.ts";
 import { fallZones } from "./fallZones.ts";
-import type { PartState } from "./partState.ts";
-import type { LineName, Placement, WearRecord } from "./record.ts";
+import { needSentences, ownOf } from "./needWords.ts";
+import { endPosition, type LineName, type Placement, type Side } from "./placement.ts";
+import { type ReadingComparison, readingAgainstRig } from "./readings/readingAgainstRig.ts";
+import { tensionDrift } from "./readings/tensionDrift.ts";
+import type { WearRecord } from "./record.ts";
+import { recordOfRig } from "./recordOfRig.ts";
+import { nameMatchNote, rigMatch } from "./rigReference.ts";
 import { sectionPosition } from "./sectionPosition.ts";
 import { type WearState, wearState } from "./wearState.ts";
 import type { WearMark, WebbingState } from "./webbingState.ts";
+import { wearPart } from "./wornPart.ts";
 
 export interface WornRig {
   readonly rig: Rig;
   readonly state: WearState;
   /** Flags of the webbings that hang in this rig, and where record and rig do not fit together. */
   readonly notes: readonly string[];
+  /** What nobody has judged yet: as long as there is any, nobody can say that the rig holds. Also at the parts of the rig. */
+  readonly needsInspection: readonly string[];
+  /** The last reading of the main line's tension since that was changed, against what the rig states. */
+  readonly reading?: ReadingComparison;
 }
 
 /** Lengths in record and rig may differ by this share before it is said [-]. */
@@ -31,15 +42,42 @@ const LENGTH_MISMATCH = 0.03;
  * alone; what the rig document says of their wear is put aside. Everything else stays as written.
  */
 export function applyWear(rig: Rig, record: WearRecord, on: string | PlainDate): WornRig {
-  const state = wearState(record, on);
-  const hanging = state.webbings.filter((w) => w.placement?.rig === rig.name);
+  const day = typeof on === "string" ? date(on) : on;
+  const own = recordOfRig(rig, record);
+  const state = wearState(own.record, day);
+  const hanging = state.webbings.filter((w) => w.placement && rigMatch(rig, w.placement.rig));
+  const parts = state.parts.filter((part) => rigMatch(rig, part.rig));
   const flags = state.flags.filter((f) => hanging.some((w) => w.id === f.webbing)).map((f) => f.message);
-  const notes = [...flags];
-  notes.push(...unspoken(rig, hanging, state));
-  let worn = wearLine(rig, "main", mainSectionLengths(rig), hanging, notes);
-  worn = wearLine(worn, "backup", backupSectionLengths(rig), hanging, notes);
-  for (const part of state.parts.filter((p) => p.rig === rig.name)) worn = wearPart(worn, part, notes);
-  return { rig: worn, state, notes };
+  const notes = [...flags, ...own.notes, ...matchNotes(rig, hanging, parts), ...unspoken(rig, hanging, state)];
+  const worn: Worn = { rig, notes, needs: [] };
+  wearLine(worn, "main", mainSectionLengths(rig), hanging);
+  wearLine(worn, "backup", backupSectionLengths(rig), hanging);
+  const reading = readTension(worn, hanging);
+  for (const part of parts) worn.rig = wearPart(worn, part);
+  return {
+    rig: worn.rig,
+    state,
+    notes: [...worn.needs, ...notes],
+    needsInspection: worn.needs,
+    ...(reading === undefined ? {} : { reading }),
+  };
+}
+
+/** The worn rig alone. */
+export function wearToRig(rig: Rig, record: WearRecord, on: string | PlainDate): Rig {
+  return applyWear(rig, record, on).rig;
+}
+
+/** A rig into which wear is being put, and what is to be said of it. */
+export interface Worn {
+  rig: Rig;
+  readonly notes: string[];
+  readonly needs: string[];
+}
+
+function matchNotes(rig: Rig, hanging: readonly WebbingState[], parts: readonly { readonly rig: string }[]): string[] {
+  const references = [...hanging.map(({ placement }) => placement!.rig), ...parts.map((part) => part.rig)];
+  return references.some((reference) => rigMatch(rig, reference) === "name") ? [nameMatchNote(rig)] : [];
 }
 
 /** Lines of which the record says nothing on that date: they stay as the rig document has them, whatever the date. */
@@ -49,7 +87,7 @@ function unspoken(rig: Rig, hanging: readonly WebbingState[], { on, webbings }: 
   if (silent.length === 0) return [];
   const which = silent.map((line) => (line === "main" ? "main line" : "backup")).join(" or the ");
   const rigs = [...new Set(webbings.flatMap(({ placement }) => placement?.rig ?? []))].filter(
-    (name) => name !== rig.name,
+    (reference) => rigMatch(rig, reference) === undefined,
   );
   const others =
     rigs.length === 0 ? "" : ` On that day it has webbing in: ${rigs.map((name) => `"${name}"`).join(", ")}.`;
@@ -58,24 +96,13 @@ function unspoken(rig: Rig, hanging: readonly WebbingState[], { on, webbings }: 
   ];
 }
 
-/** The worn rig alone. */
-export function wearToRig(rig: Rig, record: WearRecord, on: string | PlainDate): Rig {
-  return applyWear(rig, record, on).rig;
-}
-
-function wearLine(
-  rig: Rig,
-  line: LineName,
-  lengths: readonly number[],
-  hanging: readonly WebbingState[],
-  notes: string[],
-): Rig {
-  const before = rig[line];
+function wearLine(worn: Worn, line: LineName, lengths: readonly number[], hanging: readonly WebbingState[]): void {
+  const before = worn.rig[line];
   const own = hanging.filter((w) => w.placement!.line === line);
-  if (own.length === 0) return rig;
+  if (own.length === 0) return;
   if (before === undefined) {
-    notes.push(`The record hangs "${own[0]!.name}" in the ${line}, which this rig does not have.`);
-    return rig;
+    worn.notes.push(`The record hangs "${own[0]!.name}" in the ${line}, which this rig does not have.`);
+    return;
   }
   const sections = [...before.sections];
   let { endA, endB } = before;
@@ -83,17 +110,40 @@ function wearLine(
     const i = webbing.placement!.section;
     const section = sections[i];
     if (section === undefined) {
-      notes.push(
+      worn.notes.push(
         `The record hangs "${webbing.name}" in section ${i + 1} of the ${line} line, which has ${sections.length}.`,
       );
       continue;
     }
-    notes.push(...lengthNotes(webbing, lengths[i]!));
-    sections[i] = wornSection(section, webbing, lengths[i]!);
-    if (i === 0) endA = wornEnd(endA, webbing.clampedMonths.A);
-    if (i === sections.length - 1) endB = wornEnd(endB, webbing.clampedMonths.B);
+    worn.notes.push(...lengthNotes(webbing, lengths[i]!));
+    const needs = needSentences(webbing);
+    worn.needs.push(...needs);
+    const [first, last] = [i === 0, i === sections.length - 1];
+    // The weblock at an end is the end's own matter: its present mark is not a place in the section.
+    const booked = [...(first ? [endA.kind] : []), ...(last ? [endB.kind] : [])].includes("weblock");
+    const marks = webbing.marks.filter((mark) => !(booked && atOwnWeblock(mark, webbing, { first, last, endA, endB })));
+    sections[i] = wornSection(section, { webbing, marks, length: lengths[i]!, needs });
+    if (first) endA = wornEnd(endA, webbing, marks, "A");
+    if (last) endB = wornEnd(endB, webbing, marks, "B");
   }
-  return { ...rig, [line]: { ...before, sections, endA, endB } };
+  worn.rig = { ...worn.rig, [line]: { ...before, sections, endA, endB } };
+}
+
+interface SectionEnds {
+  readonly first: boolean;
+  readonly last: boolean;
+  readonly endA: LineEnd;
+  readonly endB: LineEnd;
+}
+
+/** Whether a mark is that of the weblock in which the webbing sits now, at an end that the rig has a weblock at. */
+function atOwnWeblock(mark: WearMark, { placement }: WebbingState, ends: SectionEnds): boolean {
+  if (mark.kind !== "clampMark" || mark.weblock !== true || mark.until !== undefined) return false;
+  const middle = (mark.from + mark.to) / 2;
+  const at = (side: Side) => Math.abs(middle - endPosition(placement!, side)) < 1e-9;
+  return (
+    (ends.first && ends.endA.kind === "weblock" && at("A")) || (ends.last && ends.endB.kind === "weblock" && at("B"))
+  );
 }
 
 function lengthNotes({ name, placement }: WebbingState, length: number): string[] {
@@ -104,30 +154,46 @@ function lengthNotes({ name, placement }: WebbingState, length: number): string[
   ];
 }
 
-function wornSection(section: WebbingSection, webbing: WebbingState, length: number): WebbingSection {
-  const { monthsOutside, sunMonths, wet, ageYears } = webbing;
-  const condition = {
+interface SectionWear {
+  readonly webbing: WebbingState;
+  readonly marks: readonly WearMark[];
+  readonly length: number;
+  readonly needs: readonly string[];
+}
+
+function wornSection(section: WebbingSection, { webbing, marks, length, needs }: SectionWear): WebbingSection {
+  const own: OwnJudgement | undefined = ownOf(webbing.doubts, section.own);
+  const condition = { ...conditionOf(webbing), ...(needs.length === 0 ? {} : { needsInspection: needs }) };
+  const wear = wearOfMarks(marks, webbing.placement!, length);
+  return { ...section, condition, wear, ...(own === undefined ? {} : { own }) };
+}
+
+/** What a webbing has been through, as a condition. */
+export function conditionOf({ monthsOutside, sunMonths, wet, ageYears }: WebbingState) {
+  return {
     monthsOutside,
     sunMonths,
-    ...(wet ? { wet } : {}),
+    ...(wet === undefined ? {} : { wet }),
     ...(ageYears === undefined ? {} : { ageYears }),
   };
-  // The weblock at an end is the end's own matter: its present mark is not a place in the section.
-  const marks = webbing.marks.filter((m) => !(m.kind === "clampMark" && m.weblock === true && m.until === undefined));
-  return { ...section, condition, wear: wearOfMarks(marks, webbing.placement!, length) };
 }
 
 type Stretch = Pick<Placement, "markedEnd" | "from" | "to">;
 
 /** Marks as wear of a stretch of `length` [m]: clipped to it, falls of overlapping zones added. */
 export function wearOfMarks(marks: readonly WearMark[], stretch: Stretch, length: number): Wear[] {
-  const others = marks.filter((m) => m.kind !== "fallZone");
-  return [...fallZones(marks), ...others].flatMap((mark) => wearOf(mark, stretch, length));
+  return placedWear(marks, (position) => sectionPosition(stretch, position), length);
 }
 
-/** A mark as wear of the section, clipped to it; none when it lies outside. */
-function wearOf(mark: WearMark, placement: Stretch, length: number): Wear[] {
-  const ends = [sectionPosition(placement, mark.from), sectionPosition(placement, mark.to)];
+/** `place` turns a position on the webbing into one along the stretch [m]. */
+function placedWear(marks: readonly WearMark[], place: (position: number) => number, length: number): Wear[] {
+  const others = marks.filter((m) => m.kind !== "fallZone");
+  return [...fallZones(marks), ...others].flatMap((mark) => wearOf(mark, place, length));
+}
+
+/** A mark as wear of a stretch, clipped to it; none when it lies outside. */
+function wearOf(mark: WearMark, place: (position: number) => number, length: number): Wear[] {
+  const ends = [place(mark.from), place(mark.to)];
   const from = Math.max(0, Math.min(...ends));
   const to = Math.min(length, Math.max(...ends));
   if (from > to || (from === to && mark.kind !== "cut")) return [];
@@ -143,36 +209,56 @@ function wearOf(mark: WearMark, placement: Stretch, length: number): Wear[] {
       return [{ kind: "stitching", ...spot }];
     case "cut":
       return [{ kind: "cut", at: spot.at, depth: mark.depth }];
-    default:
+    case "abrasion":
+    case "heat":
       return [{ kind: mark.kind, from, to, depth: mark.depth }];
   }
 }
 
+/** Farther behind the span than any end reaches: what lies there carries nothing [m]. */
+const BEHIND = 10;
+
 /** A loop or knot is made of the webbing that the record follows, so it has been through the same as that. */
-function wornEnd({ condition: _written, ...end }: LineEnd, monthsClamped: number | undefined): LineEnd {
-  return monthsClamped === undefined ? end : { ...end, monthsClamped };
+function wornEnd(
+  { condition: _written, behind: _before, ...end }: LineEnd,
+  webbing: WebbingState,
+  marks: readonly WearMark[],
+  side: Side,
+): LineEnd {
+  const monthsClamped = webbing.clampedMonths[side];
+  const { markedEnd } = webbing.placement!;
+  const outwards = markedEnd === side ? -1 : 1;
+  const spanEnd = endPosition(webbing.placement!, side);
+  const behind = placedWear(marks, (position) => outwards * (position - spanEnd), BEHIND);
+  return {
+    ...end,
+    ...(behind.length === 0 ? {} : { behind }),
+    ...(monthsClamped === undefined || end.kind !== "weblock" ? {} : { monthsClamped }),
+  };
 }
 
-function wearPart(rig: Rig, { part, condition, falls }: PartState, notes: string[]): Rig {
-  const [group, list, index] = part.split(".");
-  if (part === "leash") return { ...rig, leash: { ...rig.leash, condition, falls } };
-  if (part === "harness") return { ...rig, harness: { ...rig.harness, condition } };
-  if (group === "connection" && rig.backup?.connections[Number(list)] !== undefined) {
-    return {
-      ...rig,
-      backup: { ...rig.backup, connections: replaced(rig.backup.connections, Number(list), condition) },
-    };
+/** The last reading of the main line against the rig; one that disagrees asks for another look. */
+function readTension(worn: Worn, hanging: readonly WebbingState[]): ReadingComparison | undefined {
+  const readings = hanging
+    .filter(({ placement }) => placement!.line === "main")
+    .flatMap((webbing) => webbing.readings)
+    .sort((a, b) => (a.on ?? "").localeCompare(b.on ?? ""));
+  const last = readings.at(-1);
+  if (last === undefined) return undefined;
+  const drift = tensionDrift(worn.rig, readings);
+  if (drift !== undefined) worn.notes.push(drift.message);
+  const comparison = readingAgainstRig(worn.rig, last);
+  if (comparison.agrees) {
+    worn.notes.push(comparison.message);
+    return comparison;
   }
-  if ((group === "anchorA" || group === "anchorB") && (list === "hardware" || list === "points")) {
-    const parts = rig[group][list];
-    if (parts[Number(index)] !== undefined) {
-      return { ...rig, [group]: { ...rig[group], [list]: replaced(parts, Number(index), condition) } };
-    }
-  }
-  notes.push(`The record speaks of a part "${part}" that this rig does not have, or whose wear is kept elsewhere.`);
-  return rig;
-}
-
-function replaced<T extends object>(parts: readonly T[], at: number, condition: PartState["condition"]): T[] {
-  return parts.map((part, i) => (i === at ? { ...part, condition } : part));
+  worn.needs.push(comparison.message);
+  const { main } = worn.rig;
+  const sections = main.sections.map((section, i) => {
+    if (i > 0) return section;
+    const needsInspection = [...(section.condition.needsInspection ?? []), comparison.message];
+    return { ...section, condition: { ...section.condition, needsInspection } };
+  });
+  worn.rig = { ...worn.rig, main: { ...main, sections } };
+  return comparison;
 }

@@ -1,7 +1,8 @@
 /** Two webbings in the same section of the same rig at the same time. */
 import type { RigIssue } from "@secondline/rig";
 import { isBefore, type PlainDate } from "../dates/calendarDate.ts";
-import { END_OF_TIME, fault } from "./checkWebbing.ts";
+import { END_OF_TIME } from "./checkWebbing.ts";
+import { fault } from "./faults.ts";
 import type { WebbingRecord } from "./record.ts";
 
 export function samePlaceFaults(webbings: readonly WebbingRecord[]): RigIssue[] {

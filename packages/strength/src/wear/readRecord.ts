@@ -4,15 +4,11 @@ import type * as z from "zod";
 import { checkPart } from "./checkPart.ts";
 import { samePlaceFaults } from "./checkPlaces.ts";
 import { checkWebbing } from "./checkWebbing.ts";
-import type { Placement, WearRecord, WebbingEntry, WebbingRecord } from "./record.ts";
-import {
-  type FaultParams,
-  PART_EVENTS,
-  type ReadWear,
-  WEBBING_EVENTS,
-  type WearDocument,
-  wearSchema,
-} from "./schema.ts";
+import { entryKindOf, WEBBING_EVENTS } from "./entries/entryKinds.ts";
+import { PART_EVENTS, partEntryKindOf } from "./partEntries/partEntryKinds.ts";
+import type { WearRecord } from "./record.ts";
+import { type ReadWear, type WearDocument, wearSchema } from "./schema.ts";
+import type { FaultParams } from "./values.ts";
 
 export type WearReading =
   | { readonly ok: true; readonly record: WearRecord; readonly document: WearDocument }
@@ -98,41 +94,17 @@ function build(read: ReadWear): WearRecord {
     invented: read.invented ?? false,
     latitude: read.latitude ?? "middle",
     hemisphere: read.hemisphere ?? "north",
-    webbings: (read.webbings ?? []).map(buildWebbing),
-    parts: (read.parts ?? []).map((part) => ({
-      rig: part.rig,
-      part: part.part,
-      ...(part.made === undefined ? {} : { made: part.made }),
-      entries: part.entries.map((entry) => (entry.event === "putUp" ? { ...entry, sun: entry.sun ?? 1 } : entry)),
+    webbings: (read.webbings ?? []).map(({ made, entries, ...webbing }) => ({
+      ...webbing,
+      ...(made === undefined ? {} : { made }),
+      entries: entries.map((entry) => entryKindOf(entry.event).read(entry)),
+    })),
+    parts: (read.parts ?? []).map(({ made, entries, ...part }) => ({
+      ...part,
+      ...(made === undefined ? {} : { made }),
+      entries: entries.map((entry) => partEntryKindOf(entry.event).read(entry)),
     })),
   };
-}
-
-type ReadWebbing = NonNullable<ReadWear["webbings"]>[number];
-type ReadEntry = ReadWebbing["entries"][number];
-
-function buildWebbing({ made, entries, ...rest }: ReadWebbing): WebbingRecord {
-  return { ...rest, ...(made === undefined ? {} : { made }), entries: entries.map(buildEntry) };
-}
-
-function buildEntry(entry: ReadEntry): WebbingEntry {
-  if (entry.event === "rigged" || entry.event === "moved") {
-    const { date, event, ...place } = entry;
-    const placement: Placement = {
-      ...place,
-      section: place.section ?? 0,
-      clampedAt: place.clampedAt ?? [],
-      // Without a word on shade it hung in full light.
-      sun: place.sun ?? 1,
-    };
-    return { date, event, placement };
-  }
-  // The schema knows "absent", not "undefined": the optional keys of a clamp are copied only when they are there.
-  if (entry.event === "clamped") {
-    const { until, load, ...clamp } = entry;
-    return { ...clamp, ...(until === undefined ? {} : { until }), ...(load === undefined ? {} : { load }) };
-  }
-  return entry;
 }
 
 function repeated(names: readonly string[], list: string, key: string): RigIssue[] {

@@ -2,7 +2,7 @@
 import type { LineStock } from "@secondline/rig";
 import { type StrengthZone, webbingStrength } from "../parts/webbingStrength.ts";
 import { type FactorsOf, publishedFactors } from "../retention/testedStock.ts";
-import { wearOfMarks } from "./applyWear.ts";
+import { conditionOf, wearOfMarks } from "./applyWear.ts";
 import type { WebbingState } from "./webbingState.ts";
 
 /**
@@ -15,13 +15,7 @@ export function strengthAlong(
   factorsOf: FactorsOf = publishedFactors,
 ): StrengthZone[] {
   const length = state.to - state.from;
-  const { monthsOutside, sunMonths, wet, ageYears } = state;
-  const condition = {
-    monthsOutside,
-    sunMonths,
-    ...(wet ? { wet } : {}),
-    ...(ageYears === undefined ? {} : { ageYears }),
-  };
+  const condition = conditionOf(state);
   const whole = { markedEnd: "A" as const, from: state.from, to: state.to };
   const wear = wearOfMarks(state.marks, whole, length);
   return webbingStrength([{ stock, condition, wear }], length, factorsOf).map((zone) => ({

@@ -1,0 +1,18 @@
+/** Ids of rigs that are loaded together: an id means one rig. */
+import type { Rig, RigIssue } from "./rig.ts";
+
+/** Faults for every id that more than one of the rigs has; `path` is the place of the later one in the list. */
+export function repeatedRigIds(rigs: readonly Pick<Rig, "id" | "name">[]): RigIssue[] {
+  return rigs.flatMap(({ id, name }, i): RigIssue[] => {
+    const first = rigs.findIndex((other) => other.id === id);
+    if (id === undefined || first === i) return [];
+    return [
+      {
+        path: `[${i}].id`,
+        got: `"${id}" again`,
+        expected: "an id of its own for every rig",
+        message: `"${rigs[first]!.name}" and "${name}" have the same id, "${id}": a wear record could mean either. Give one of them another id.`,
+      },
+    ];
+  });
+}

@@ -1,0 +1,44 @@
+/**
+ * What is not written down counts as the worst that it can be, never as better than anything that could be written there. A
+ * part without a date can be as old as `unknown.age`, and can have hung outside all the while; a number without a date counts at the end of the
+ * range in which its factor is known.
+ */
+import type { Condition } from "@secondline/rig";
+import { constant } from "./constants.ts";
+import type { Blank, StrengthFactor } from "./factor.ts";
+import { mostDose } from "./sunDose.ts";
+
+/** Longest that a part can have been outside: what is written, or its whole life [months]. */
+export function possibleMonths({ monthsOutside, ageYears }: Condition): number {
+  return monthsOutside ?? 12 * (ageYears ?? constant("unknown.age"));
+}
+
+/** Oldest that a part can be: what is written, else the age of an undated part, and no less than its time outside [years]. */
+export function possibleYears({ monthsOutside, ageYears }: Condition): number {
+  return ageYears ?? Math.max(constant("unknown.age"), (monthsOutside ?? 0) / 12);
+}
+
+/** Most sun that a part can have taken [months of full sun]. */
+export function possibleSun(condition: Condition): number {
+  const { sunMonths, monthsOutside, sun = 1 } = condition;
+  if (sunMonths !== undefined) return sunMonths;
+  return sun * (monthsOutside ?? mostDose(possibleMonths(condition)));
+}
+
+/** Steps in which a factor is looked through for its worst value: tests can say that a middle dose is worse than a large one. */
+const STEPS = 12;
+
+/** The worst of a factor over every quantity up to a bound: its least value with its largest spread. */
+export function worstUpTo(factor: (quantity: number) => StrengthFactor, bound: number): StrengthFactor {
+  const edge = factor(bound).validity?.to ?? bound;
+  const inside = Math.min(bound, edge);
+  const tried = [bound, ...Array.from({ length: STEPS }, (_, i) => (inside * i) / STEPS), inside].map(factor);
+  const worst = tried.reduce((least, one) => (one.value < least.value ? one : least));
+  return { ...worst, spread: Math.max(...tried.map(({ spread }) => spread)) };
+}
+
+/** The factor as one that stands in for a blank: it names the field, and is marked as cautious when the blank costs something. */
+export function standIn(factor: StrengthFactor, { field, best }: Blank, why: string): StrengthFactor {
+  const basis = { kind: "assumed", note: `${why}. ${factor.basis.note}` } as const;
+  return { ...factor, basis, noData: factor.value < best, blank: { field, best } };
+}

@@ -1,0 +1,16 @@
+/** What every kind of an anchor's part says of itself; one file per kind, listed in `anchorKinds.ts`. */
+import type { AnchorPart, AnchorSide } from "@secondline/rig";
+import type { StrengthFactor } from "../../derating/factor.ts";
+
+/** A part of an anchor with its surroundings. */
+export interface AnchorPlace {
+  readonly part: AnchorPart;
+  readonly side: AnchorSide;
+  /** Path of the part in the rig document. */
+  readonly at: string;
+}
+
+export interface AnchorKind {
+  readonly kind: AnchorPart["kind"];
+  readonly factors: (place: AnchorPlace) => StrengthFactor[];
+}

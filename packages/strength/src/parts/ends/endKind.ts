@@ -1,0 +1,49 @@
+/**
+ * What every kind of a line's end says of itself; one file per kind, listed in `endKinds.ts`. An end holds what the weaker of its
+ * device and of the webbing in it holds, and webbing that is worn where it sits in the end holds less there.
+ */
+import type { LineEnd, OwnJudgement, WebbingSection } from "@secondline/rig";
+import { bendFactor } from "../../derating/bend.ts";
+import type { StrengthFactor } from "../../derating/factor.ts";
+import { ownFactors } from "../../derating/own.ts";
+import type { FactorsOf } from "../../retention/testedStock.ts";
+import type { PartStrength } from "../partStrength.ts";
+
+/** One end of a line, with the section that it holds. */
+export interface EndPlace {
+  readonly id: string;
+  readonly name: string;
+  readonly end: LineEnd;
+  readonly side: "A" | "B";
+  readonly section: WebbingSection;
+  /** Natural length of the section [m]. */
+  readonly length: number;
+  readonly factorsOf: FactorsOf;
+  /** Paths of the end and of the section in the rig document. */
+  readonly at: string;
+  readonly sectionAt: string;
+  /** Tension that the end has held all along, where it is known [N]. */
+  readonly standing?: number;
+}
+
+export interface EndKind {
+  readonly kind: LineEnd["kind"];
+  readonly title: string;
+  readonly strength: (place: EndPlace) => PartStrength;
+}
+
+export function bend(end: LineEnd): StrengthFactor[] {
+  return end.bend === undefined ? [] : [bendFactor(end.bend)];
+}
+
+/** A doubt of the webbing is one of the knot or loop in it; what raises the webbing says nothing of them. */
+export function doubts(own: OwnJudgement | undefined): StrengthFactor[] {
+  return own?.factor !== undefined && own.factor > 1 ? [] : ownFactors(own);
+}
+
+/** A loop or knot is made of the section's webbing, and has been through the same unless it has a condition of its own. */
+export function conditionOfEnd({ end, section, at, sectionAt }: EndPlace) {
+  return end.condition === undefined
+    ? { condition: section.condition, at: `${sectionAt}.condition` }
+    : { condition: end.condition, at: `${at}.condition` };
+}

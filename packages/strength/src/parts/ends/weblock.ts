@@ -1,0 +1,67 @@
+/** A weblock: the weaker of its metal and of the webbing that it clamps. */
+import { formatMonths } from "@secondline/rig";
+import { clampFactor } from "../../derating/clampMark.ts";
+import { constant } from "../../derating/constants.ts";
+import type { StrengthFactor } from "../../derating/factor.ts";
+import { textileMake, usedMetal } from "../../derating/make.ts";
+import { ownFactors } from "../../derating/own.ts";
+import { possibleMonths, standIn, worstUpTo } from "../../derating/unknown.ts";
+import { makePartStrength, type PartStrength } from "../partStrength.ts";
+import { conditionFactors } from "../textileCondition.ts";
+import { bend, type EndKind, type EndPlace } from "./endKind.ts";
+import { wornInEnd } from "./wornInEnd.ts";
+
+export const weblock: EndKind = {
+  kind: "weblock",
+  title: "Weblock",
+  strength(place) {
+    const device = metal(place);
+    const webbing = webbingIn(place);
+    if (webbing.strength <= device.strength) return webbing;
+    const { own, ...unjudged } = place.section;
+    const without = webbingIn({ ...place, section: unjudged });
+    if (own === undefined || device.strength <= without.strength) return device;
+    // The webbing's judgement raises this end too, as far as the device holds: it must be said here as well.
+    const factor = device.strength / without.strength;
+    const capped = { factor, reason: `${own.reason}; counted up to what the weblock itself holds` };
+    return webbingIn({ ...place, section: { ...unjudged, own: capped } });
+  },
+};
+
+function metal({ id, name, end }: EndPlace): PartStrength {
+  const factors = [usedMetal(), ...ownFactors(end.own)];
+  return makePartStrength({ id, name, rated: end.rated.strength, ratedBasis: end.rated.basis, factors });
+}
+
+function webbingIn(place: EndPlace): PartStrength {
+  const { id, name, end, section, sectionAt, factorsOf } = place;
+  const { stock, condition } = section;
+  const factors = [
+    textileMake(stock.id),
+    ...conditionFactors({
+      condition,
+      fibre: stock.fibre,
+      what: "the webbing in the weblock",
+      at: `${sectionAt}.condition`,
+      sun: factorsOf(stock).sun,
+    }),
+    clamp(place),
+    ...wornInEnd(place, { inside: constant("place.weblockMark") / 2, behind: constant("place.weblockBehind") }),
+    ...bend(end),
+    // What is thought of the webbing counts in its weblock too; a doubt of this end comes on top.
+    ...ownFactors(section.own),
+    ...ownFactors(end.own),
+  ];
+  return makePartStrength({ id, name, rated: stock.rated.strength, ratedBasis: stock.rated.basis, factors });
+}
+
+/** Without months in the clamp the webbing can have sat in it as long as it can have been outside. */
+function clamp({ end, section, at, standing = 0 }: EndPlace): StrengthFactor {
+  // More than the usual load bites deeper; a light line is not given the benefit of its standing tension, for falls load it too.
+  const share = Math.max(constant("clamp.usualLoad"), standing / section.stock.rated.strength);
+  const after = (months: number) => clampFactor(months, share);
+  if (end.monthsClamped !== undefined) return after(end.monthsClamped);
+  const months = possibleMonths(section.condition);
+  const why = `how long the webbing has sat in this weblock is not written down; ${formatMonths(months)} are counted`;
+  return standIn(worstUpTo(after, months), { field: `${at}.clamped`, best: after(0).value }, why);
+}

@@ -1,0 +1,11 @@
+/** A cut across part of the width. */
+import { constant } from "../../derating/constants.ts";
+import { cutFactor } from "../../derating/damage.ts";
+import type { WearKind, WearOf } from "./wearKind.ts";
+
+export const cut: WearKind<WearOf<"cut">> = {
+  kind: "cut",
+  title: "cut",
+  extent: ({ at }) => [at - constant("place.cutReach"), at + constant("place.cutReach")],
+  factor: ({ depth }) => cutFactor(depth),
+};

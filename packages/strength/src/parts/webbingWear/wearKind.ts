@@ -1,0 +1,29 @@
+/** What every kind of wear on a webbing says of itself; one file per kind, listed in `wearKinds.ts`. */
+import type { Wear, WebbingSection } from "@secondline/rig";
+import type { StrengthFactor } from "../../derating/factor.ts";
+import type { FactorsOf } from "../../retention/testedStock.ts";
+
+export interface WornPlace {
+  readonly section: WebbingSection;
+  readonly factorsOf: FactorsOf;
+  /** Path of the section in the rig document. */
+  readonly at: string;
+  /** Path of the wear in the rig document. */
+  readonly wearAt: string;
+}
+
+export interface WearKind<W extends Wear> {
+  readonly kind: W["kind"];
+  /** What it is called where it is the reason for a weak place. */
+  readonly title: string;
+  /** Where it lies, from the same end as the wear's own places [m]. */
+  readonly extent: (wear: W) => readonly [from: number, to: number];
+  readonly factor: (wear: W, place: WornPlace) => StrengthFactor;
+}
+
+export type WearOf<K extends Wear["kind"]> = Extract<Wear, { readonly kind: K }>;
+
+/** Extent of a wear with its middle at `at` [m]. */
+export function aboutMiddle({ at, length }: { readonly at: number; readonly length: number }) {
+  return [at - length / 2, at + length / 2] as const;
+}

@@ -1,0 +1,32 @@
+/** The webbing sits in a clamp that is not the weblock at an end of its span. */
+import { isBefore } from "../../dates/calendarDate.ts";
+import { fault, spotFaults } from "../faults.ts";
+import { date as day, extent, force, position, present } from "../values.ts";
+import { around } from "../webbingWalk.ts";
+import { entryKind, entrySchema } from "./entryKind.ts";
+
+export const clamped = entryKind({
+  event: "clamped",
+  title: "Clamped somewhere else",
+  where: "anywhere",
+  /** `until`: the last day in the clamp; without it, it is still there. */
+  schema: entrySchema("clamped", {
+    until: day.optional(),
+    at: position,
+    length: extent,
+    load: force.optional(),
+  }),
+  read: (written) => present(written),
+  faults({ at, until, date }, { kept, path }) {
+    const faults = spotFaults(at, kept, path);
+    if (until !== undefined && isBefore(until, date)) {
+      const message = `The clamp came off on ${until}, before it went on, on ${date}.`;
+      faults.push(fault(`${path}.until`, `${until}`, `${date} or later`, message));
+    }
+    return faults;
+  },
+  apply({ at, length, date, until, load }, walk) {
+    // Its months are counted at the end of the walk, for its last day may lie after the date that is asked about.
+    walk.mark({ kind: "clampMark", ...around(at, length), months: 0, ...present({ until, load }), since: date });
+  },
+});

@@ -1,0 +1,14 @@
+/** Something is cut off; what is kept goes on counting from the first marked end. */
+import { stretchFaults } from "../faults.ts";
+import { position } from "../values.ts";
+import { entryKind, entrySchema } from "./entryKind.ts";
+
+export const cutToLength = entryKind({
+  event: "cutToLength",
+  title: "Cut to length",
+  where: "down",
+  schema: entrySchema("cutToLength", { from: position, to: position }),
+  read: (written) => written,
+  faults: (entry, { kept, path }) => stretchFaults(entry, kept, path),
+  apply: ({ from, to }, walk) => walk.keep(from, to),
+});

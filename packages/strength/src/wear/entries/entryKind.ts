@@ -1,0 +1,46 @@
+/**
+ * What every kind of entry of a webbing's record says of itself: how it is written, what it must obey, and what it does to the webbing's
+ * state. One file per kind, listed in `entryKinds.ts`.
+ */
+import type { RigIssue } from "@secondline/rig";
+import * as z from "zod";
+import type { PlainDate } from "../../dates/calendarDate.ts";
+import type { Kept } from "../faults.ts";
+import type { Placement } from "../placement.ts";
+import { date } from "../values.ts";
+import type { WebbingWalk } from "../webbingWalk.ts";
+
+/** Where the webbing is when the entry is made. */
+export type Whereabouts = "hanging" | "down" | "anywhere";
+
+export interface CheckedEntry {
+  readonly path: string;
+  readonly kept: Kept;
+  /** Where it hangs before the entry; absent when it is down. */
+  readonly placement?: Placement;
+}
+
+export interface EntryKind<S extends z.ZodType, E extends { readonly event: string; readonly date: PlainDate }> {
+  readonly event: E["event"];
+  /** What it is called on a page, such as "Rigged". */
+  readonly title: string;
+  /** Where the webbing must be. */
+  readonly where: Whereabouts;
+  readonly schema: S;
+  readonly read: (written: z.output<S>) => E;
+  /** Faults beyond the form; none when it is left out. */
+  readonly faults?: (entry: E, checked: CheckedEntry) => RigIssue[];
+  readonly apply: (entry: E, walk: WebbingWalk) => void;
+}
+
+/** The schema of an entry: its date, its event, and what else it holds. */
+export function entrySchema<const E extends string, S extends z.ZodRawShape>(event: E, shape: S) {
+  return z.strictObject({ date, event: z.literal(event), ...shape });
+}
+
+/** Ties an entry's type to its schema; `E` follows from `read`. */
+export function entryKind<S extends z.ZodType, E extends { readonly event: string; readonly date: PlainDate }>(
+  kind: EntryKind<S, E>,
+): EntryKind<S, E> {
+  return kind;
+}

@@ -1,0 +1,25 @@
+/** Leash falls caught on a stretch. */
+import { formatLength } from "@secondline/rig";
+import { fault, stretchFaults } from "../faults.ts";
+import { count, position } from "../values.ts";
+import { type CheckedEntry, entryKind, entrySchema } from "./entryKind.ts";
+
+export const falls = entryKind({
+  event: "falls",
+  title: "Falls",
+  where: "hanging",
+  schema: entrySchema("falls", { from: position, to: position, falls: count }),
+  read: (written) => written,
+  faults: (entry, checked) => [...stretchFaults(entry, checked.kept, checked.path), ...besideSpan(entry, checked)],
+  apply: ({ from, to, falls: number, date }, walk) =>
+    walk.mark({ kind: "fallZone", from, to, falls: number, since: date }),
+});
+
+/** Falls are caught on what hangs: a place outside it would be lost without a word. */
+function besideSpan({ from, to }: { readonly from: number; readonly to: number }, { placement, path }: CheckedEntry) {
+  if (placement === undefined || (from < placement.to && to > placement.from)) return [];
+  const got = `${formatLength(from)} to ${formatLength(to)}`;
+  const loaded = `${formatLength(placement.from)} to ${formatLength(placement.to)}`;
+  const message = `Falls at ${got}, but what hangs then is ${loaded} of the webbing.`;
+  return [fault(`${path}.from`, got, `a place within ${loaded}`, message)];
+}

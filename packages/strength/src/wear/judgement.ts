@@ -1,0 +1,28 @@
+/** What somebody found who looked at a webbing or part, and how it was judged. */
+import type { RigIssue } from "@secondline/rig";
+import * as z from "zod";
+import { fault } from "./faults.ts";
+import { quantity, text } from "./values.ts";
+
+export const judgementShape = {
+  by: text,
+  found: text,
+  /** Sound: as good as the record says. Doubtful: a factor on its strength, or the cautious one. Unfit: it must come down. */
+  judgement: z.enum(["sound", "doubtful", "unfit"]),
+  factor: quantity("ratio", 0.01, 1, "0.01 to 1").optional(),
+};
+
+export interface Judgement {
+  readonly by: string;
+  readonly found: string;
+  readonly judgement: "sound" | "doubtful" | "unfit";
+  /** Factor on the strength of what is doubtful; without one the cautious factor is taken [-]. */
+  readonly factor?: number;
+}
+
+/** A factor belongs to a doubt. */
+export function judgementFaults({ judgement, factor }: Judgement, path: string): RigIssue[] {
+  if (factor === undefined || judgement === "doubtful") return [];
+  const message = `A factor belongs to a doubt, but the judgement is "${judgement}".`;
+  return [fault(`${path}.factor`, `${factor}`, 'no factor, or the judgement "doubtful"', message)];
+}

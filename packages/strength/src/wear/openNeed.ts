@@ -1,0 +1,74 @@
+/** What happened that no factor covers: it asks for an inspection and stays open until somebody has judged it. */
+import { isBefore, type PlainDate } from "../dates/calendarDate.ts";
+import type { Judgement } from "./judgement.ts";
+
+/** Something that asks for an inspection. */
+export interface OpenNeed {
+  readonly since: PlainDate;
+  /** Last day of it, when it took longer than one. */
+  readonly until?: PlainDate;
+  /** In words, such as "a storm or long flutter". */
+  readonly what: string;
+  readonly note?: string;
+  /** Positions on the webbing, from the marked end [m]; absent for all of it, and for a part. */
+  readonly from?: number;
+  readonly to?: number;
+  /** True for a judgement that it must come down. */
+  readonly unfit?: true;
+}
+
+/** A doubt that somebody wrote down after looking: a factor on the strength, or the cautious one. */
+export interface Doubt {
+  readonly factor?: number;
+  readonly reason: string;
+  readonly from?: number;
+  readonly to?: number;
+}
+
+interface Inspection extends Judgement {
+  readonly date: PlainDate;
+  readonly from?: number;
+  readonly to?: number;
+}
+
+export interface Judged {
+  readonly needs: readonly OpenNeed[];
+  readonly doubts: readonly Doubt[];
+}
+
+/** What stays open after an inspection: what lies outside of what was looked at, or went on after it. */
+export function afterInspection({ needs, doubts }: Judged, inspection: Inspection): Judged {
+  const { judgement, by, found, factor, date } = inspection;
+  const place = placeOf(inspection);
+  const stillOpen = needs.filter((need) => !covers(inspection, need) || (need.until && isBefore(date, need.until)));
+  const stillDoubted = doubts.filter((doubt) => !covers(inspection, doubt));
+  const reason = `${by}, ${date}: ${found}`;
+  switch (judgement) {
+    case "sound":
+      return { needs: stillOpen, doubts: stillDoubted };
+    case "doubtful":
+      return {
+        needs: stillOpen,
+        doubts: [...stillDoubted, { reason, ...place, ...(factor === undefined ? {} : { factor }) }],
+      };
+    case "unfit": {
+      const unfit = { since: date, what: `judged unfit by ${reason}`, unfit: true, ...place } as const;
+      return { needs: [...stillOpen, unfit], doubts: stillDoubted };
+    }
+  }
+}
+
+interface Stretch {
+  readonly from?: number;
+  readonly to?: number;
+}
+
+function placeOf({ from, to }: Stretch): Stretch {
+  return { ...(from === undefined ? {} : { from }), ...(to === undefined ? {} : { to }) };
+}
+
+/** Whether an inspection took in all of a stretch; one without a place took in everything. */
+function covers(inspection: Stretch, { from, to }: Stretch): boolean {
+  const { from: first = Number.NEGATIVE_INFINITY, to: last = Number.POSITIVE_INFINITY } = inspection;
+  return first <= (from ?? Number.NEGATIVE_INFINITY) && (to ?? Number.POSITIVE_INFINITY) <= last;
+}

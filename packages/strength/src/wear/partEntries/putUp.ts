@@ -1,0 +1,13 @@
+/** The part is put up. Without a word on shade it hangs in full light. */
+import { entrySchema } from "../entries/entryKind.ts";
+import { share } from "../values.ts";
+import { partEntryKind } from "./partEntryKind.ts";
+
+export const putUp = partEntryKind({
+  event: "putUp",
+  title: "Put up",
+  where: "down",
+  schema: entrySchema("putUp", { sun: share.optional() }),
+  read: ({ sun, ...entry }) => ({ ...entry, sun: sun ?? 1 }),
+  apply: ({ sun }, walk) => walk.putUp(sun),
+});

@@ -1,0 +1,92 @@
+/** Walks through a part's entries in order of date and keeps what they do to it. */
+import { monthShares, monthsBetween, type PlainDate } from "../dates/calendarDate.ts";
+import { monthDose } from "../derating/sunDose.ts";
+import { afterInspection, type Judged, type OpenNeed } from "./openNeed.ts";
+import type { PartState } from "./partState.ts";
+import type { Climate } from "./webbingState.ts";
+
+interface PartName {
+  readonly rig: string;
+  readonly part: string;
+  readonly made?: PlainDate;
+}
+
+export class PartWalk {
+  private made: PlainDate | undefined;
+  private cursor: PlainDate | undefined;
+  /** Share of the light while it is up; undefined while it is down [-]. */
+  private sun: number | undefined;
+  private months = 0;
+  private dose = 0;
+  private falls = 0;
+  private wet: boolean | undefined;
+  private judged: Judged = { needs: [], doubts: [] };
+  private readonly part: PartName;
+  private readonly climate: Climate;
+
+  constructor(part: PartName, climate: Climate) {
+    this.part = part;
+    this.climate = climate;
+    this.made = part.made;
+  }
+
+  /** Adds the time since the last entry to what the part has been through. */
+  weather(until: PlainDate): void {
+    if (this.sun !== undefined && this.cursor !== undefined) {
+      this.months += monthsBetween(this.cursor, until);
+      for (const { month, share } of monthShares(this.cursor, until)) {
+        this.dose += share * monthDose(month, this.sun, this.climate.latitude, this.climate.hemisphere);
+      }
+    }
+    this.cursor = until;
+  }
+
+  putUp(sun: number): void {
+    this.sun = sun;
+  }
+
+  takeDown(): void {
+    this.sun = undefined;
+  }
+
+  wetten(wet: boolean): void {
+    this.wet = wet;
+  }
+
+  fall(falls: number): void {
+    this.falls += falls;
+  }
+
+  /** Whether it is up, and whether it gets wet, is a matter of its place: it stays as it was. */
+  replace(on: PlainDate): void {
+    [this.months, this.dose, this.falls] = [0, 0, 0];
+    this.judged = { needs: [], doubts: [] };
+    this.made = on;
+  }
+
+  needInspection({ date, what, until, note }: Omit<OpenNeed, "since"> & { readonly date: PlainDate }): void {
+    const open: OpenNeed = {
+      since: date,
+      what,
+      ...(until === undefined ? {} : { until }),
+      ...(note === undefined ? {} : { note }),
+    };
+    this.judged = { ...this.judged, needs: [...this.judged.needs, open] };
+  }
+
+  inspect(inspection: Parameters<typeof afterInspection>[1]): void {
+    this.judged = afterInspection(this.judged, inspection);
+  }
+
+  finish(on: PlainDate): PartState {
+    this.weather(on);
+    const { rig, part } = this.part;
+    const condition = {
+      monthsOutside: this.months,
+      sunMonths: this.dose,
+      ...(this.wet === undefined ? {} : { wet: this.wet }),
+      ...(this.made === undefined ? {} : { ageYears: monthsBetween(this.made, on) / 12 }),
+    };
+    return { rig, part, up: this.sun !== undefined, condition, falls: this.falls, ...this.judged };
+  }
+}

@@ -1,0 +1,26 @@
+/** A reading of how tight a line is. */
+export type LineReading = {
+  /** Calendar date, YYYY-MM-DD, where it is known. */
+  readonly on?: string;
+} & (
+  | {
+      readonly kind: "tension";
+      /** What was read [N]. */
+      readonly tension: number;
+      /** How far off the reading may be [N]; absent: `reading.tension` of it. */
+      readonly within?: number;
+      /** Mass of who stood on the line, and where [kg, fraction of the span]; absent: nobody. */
+      readonly walker?: number;
+      readonly at?: number;
+    }
+  | {
+      readonly kind: "sag";
+      /** Height of the straight line between the anchors above the line, where the walker stood [m]. */
+      readonly sag: number;
+      /** How far off the reading may be [m]; absent: `reading.sag` of it. */
+      readonly within?: number;
+      readonly walker: number;
+      /** Where, as a fraction of the span; absent: the middle [-]. */
+      readonly at?: number;
+    }
+);

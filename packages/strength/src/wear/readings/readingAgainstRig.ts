@@ -1,0 +1,84 @@
+/** What a reading of tension or sag says of the tension that a rig states. */
+import { formatForce, formatLength, formatMass, formatPercent, type Rig } from "@secondline/rig";
+import { constant } from "../../derating/constants.ts";
+import type { LineReading } from "./lineReading.ts";
+import { standing } from "./lineStatics.ts";
+
+export interface ReadingComparison {
+  readonly reading: LineReading;
+  /** Tension with nobody on the line that the reading comes to, and its range [N]. */
+  readonly pretension: number;
+  readonly low: number;
+  readonly high: number;
+  /** What the rig states [N]. */
+  readonly stated: number;
+  /** How much more was read than is stated, as a share of that [-]. */
+  readonly difference: number;
+  /** Whether the stated tension lies within the range of the reading. */
+  readonly agrees: boolean;
+  /** All this in a sentence. */
+  readonly message: string;
+}
+
+/** Tensions between which a reading is looked for [N]. */
+const LEAST = 20;
+const MOST = 100e3;
+
+/**
+ * Compares a reading with the tension that the rig states, by statics turned around: which tension with nobody on the line gives what
+ * was read?
+ */
+export function readingAgainstRig(rig: Rig, reading: LineReading): ReadingComparison {
+  const { value, within } = readValue(reading);
+  const ends = [value - within, value + within].map((read) => impliedTension(rig, reading, read));
+  const pretension = impliedTension(rig, reading, value);
+  const [low, high] = [Math.min(...ends), Math.max(...ends)];
+  const stated = rig.main.pretension;
+  const difference = pretension / stated - 1;
+  const agrees = low <= stated && stated <= high;
+  const facts = { reading, pretension, low, high, stated, difference, agrees };
+  return { ...facts, message: sentence(facts) };
+}
+
+/** The same rig with the tension that was read. */
+export function rigAsRead(rig: Rig, reading: LineReading): Rig {
+  return { ...rig, main: { ...rig.main, pretension: readingAgainstRig(rig, reading).pretension } };
+}
+
+function readValue(reading: LineReading): { readonly value: number; readonly within: number } {
+  switch (reading.kind) {
+    case "tension":
+      return { value: reading.tension, within: reading.within ?? constant("reading.tension") * reading.tension };
+    case "sag":
+      return { value: reading.sag, within: reading.within ?? constant("reading.sag") * reading.sag };
+  }
+}
+
+/** The tension with nobody on the line at which `read` would have been read [N]; at a limit when nothing in between does. */
+function impliedTension(rig: Rig, reading: LineReading, read: number): number {
+  const { walker, at = 0.5 } = reading;
+  if (walker === undefined) return Math.min(MOST, Math.max(LEAST, read));
+  const tooTight = (tension: number) => {
+    const found = standing(rig, tension, { walker, at });
+    if (found === undefined) return true;
+    return reading.kind === "sag" ? found.sag < read : found.tension > read;
+  };
+  let [low, high] = [LEAST, MOST];
+  for (let i = 0; i < 60; i++) {
+    const middle = (low + high) / 2;
+    if (tooTight(middle)) high = middle;
+    else low = middle;
+  }
+  return (low + high) / 2;
+}
+
+function sentence({ reading, pretension, low, high, stated, agrees, difference }: Omit<ReadingComparison, "message">) {
+  const when = reading.on === undefined ? "A reading" : `A reading on ${reading.on}`;
+  const under = reading.walker === undefined ? "" : ` under ${formatMass(reading.walker)}`;
+  const what =
+    reading.kind === "sag" ? `a sag of ${formatLength(reading.sag)}` : `a tension of ${formatForce(reading.tension)}`;
+  const comes = `${when} of ${what}${under} comes to ${formatForce(pretension)} (${formatForce(low)} to ${formatForce(high)}) with nobody on the line`;
+  if (agrees) return `${comes}, as the rig's ${formatForce(stated)}.`;
+  const more = `${formatPercent(Math.abs(difference))} ${difference > 0 ? "more" : "less"}`;
+  return `${comes}, ${more} than the ${formatForce(stated)} that the rig states: read again, or put the rig's tension right.`;
+}

@@ -1,0 +1,77 @@
+/** A record read together with its rig, which knows what the record leaves out: which ends have a weblock, and the line's tension. */
+import type { Rig } from "@secondline/rig";
+import { constant } from "../derating/constants.ts";
+import type { WebbingEntry } from "./entries/entryKinds.ts";
+import type { Placement, Side } from "./placement.ts";
+import type { WearRecord } from "./record.ts";
+import { rigMatch } from "./rigReference.ts";
+
+export interface CompletedRecord {
+  readonly record: WearRecord;
+  /** What was taken from the rig, and what was assumed. */
+  readonly notes: readonly string[];
+}
+
+/** The record with the placements in this rig completed from it. */
+export function recordOfRig(rig: Rig, record: WearRecord): CompletedRecord {
+  const notes = new Set<string>();
+  const webbings = record.webbings.map((webbing) => ({
+    ...webbing,
+    entries: webbing.entries.map((entry): WebbingEntry => {
+      if (entry.event !== "rigged" && entry.event !== "moved") return entry;
+      const { placement } = entry;
+      if (rigMatch(rig, placement.rig) !== undefined) {
+        return { ...entry, placement: completed(rig, placement, webbing.name, notes) };
+      }
+      if (placement.clampsAssumed === true) {
+        notes.add(
+          `The record does not say which ends of "${webbing.name}" sat in a weblock in "${placement.rig}" (clampedAt): both are counted.`,
+        );
+      }
+      return entry;
+    }),
+  }));
+  return { record: { ...record, webbings }, notes: [...notes] };
+}
+
+function completed(rig: Rig, placement: Placement, name: string, notes: Set<string>): Placement {
+  const clampedAt = clampedEnds(rig, placement, name, notes);
+  const { clampsAssumed: _assumed, ...rest } = placement;
+  const tension = placement.tension ?? standingTension(rig, placement);
+  return { ...rest, clampedAt, ...(tension === undefined ? {} : { tension }) };
+}
+
+/** The main line's tension, but no less than the load under which a clamp mark is a usual one: falls load it too [N]. */
+function standingTension(rig: Rig, { line, section }: Placement): number | undefined {
+  const rated = rig.main.sections[section]?.stock.rated.strength;
+  if (line !== "main" || rated === undefined) return undefined;
+  return Math.max(rig.main.pretension, constant("clamp.usualLoad") * rated);
+}
+
+/** A weblock of the rig marks the webbing in it, whether or not the record says so. */
+function clampedEnds(rig: Rig, placement: Placement, name: string, notes: Set<string>): readonly Side[] {
+  const ofRig = weblocks(rig, placement);
+  const stated = placement.clampsAssumed === true ? [] : placement.clampedAt;
+  const missing = ofRig.filter((side) => !stated.includes(side));
+  const line = placement.line === "main" ? "main line" : "backup";
+  if (missing.length > 0) {
+    const silent =
+      placement.clampsAssumed === true
+        ? "does not say which ends"
+        : `says that the end at ${missing.join(" and ")} does not`;
+    notes.add(
+      `The record ${silent} of "${name}" sit in a weblock in the ${line}; the rig has one at ${ofRig.join(" and ")}, and its marks are counted. Write "clampedAt": ${JSON.stringify(ofRig)} into the record.`,
+    );
+  }
+  return [...stated, ...missing];
+}
+
+/** Sides of the section's ends that sit in a weblock of the rig. */
+function weblocks(rig: Rig, { line, section }: Placement): Side[] {
+  const ends = rig[line];
+  if (ends === undefined) return ["A", "B"];
+  return [
+    ...(section === 0 && ends.endA.kind === "weblock" ? (["A"] as const) : []),
+    ...(section === ends.sections.length - 1 && ends.endB.kind === "weblock" ? (["B"] as const) : []),
+  ];
+}
