@@ -1,5 +1,5 @@
 /** The cells of the tables that every face shows: the same fact is the same text wherever it stands. */
-import type { Basis, PartId, Rig } from "@secondline/rig";
+import { type Basis, fieldAt, type PartId, type Rig } from "@secondline/rig";
 import {
   type Outcome,
   type PartOutcome,
@@ -207,7 +207,11 @@ export function factorsText(language: Language, { factors }: Pick<PartOutcome, "
 export function blankTexts(language: Language, rig: Rig, { blanks }: Pick<Outcome, "blanks">): readonly string[] {
   const say = sayIn(language);
   return blanks.map(({ part, what, costs }) =>
-    say("blank.item", { part: partName(say, rig, part), what, share: percent(costs, "down") }),
+    say("blank.item", {
+      part: partName(say, rig, part),
+      what: fieldAt(what)?.label ?? what,
+      share: percent(costs, "down"),
+    }),
   );
 }
 

@@ -121,3 +121,10 @@ describe("until when", () => {
     expect(said("thin", "now")).toBe("Already below what is required on 2026-06-01: main line.");
   });
 });
+
+it("what nobody wrote down is named as its field is, not by its path", () => {
+  const blanks = [{ part: "leash", what: "leash.falls", costs: 0.849 }] as const;
+  const [text] = words.blanks(rig, { blanks });
+  expect(text).toMatch(/^Leash: [^.]+; counts as 84 % of what it would as new$/);
+  expect(text).not.toContain("leash.falls");
+});
