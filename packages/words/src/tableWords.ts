@@ -1,5 +1,5 @@
 /** The cells of the tables that every face shows: the same fact is the same text wherever it stands. */
-import { type Basis, fieldAt, type PartId, type Rig } from "@secondline/rig";
+import type { Basis, PartId, Rig } from "@secondline/rig";
 import {
   type Outcome,
   type PartOutcome,
@@ -209,7 +209,7 @@ export function blankTexts(language: Language, rig: Rig, { blanks }: Pick<Outcom
   return blanks.map(({ part, what, costs }) =>
     say("blank.item", {
       part: partName(say, rig, part),
-      what: fieldAt(what)?.label ?? what,
+      what,
       share: percent(costs, "down"),
     }),
   );
