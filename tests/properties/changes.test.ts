@@ -53,13 +53,14 @@ describe.each(demoRigs)("%s", (_, rig: Rig) => {
   } as const;
   const before = studyOf(rig, options);
 
-  it("keeps just so much more margin as its parts are stronger", () => {
+  it("keeps at least so much more margin as its parts are stronger", () => {
     const after = studyOf(strengthen(rig, 1.3), options);
     for (const part of before.parts) {
       const now = after.parts.find((one) => one.id === part.id)!;
       for (const name of EVENT_CLASSES) {
         const [little, much] = [part.byClass[name], now.byClass[name]];
-        if (little) expect(much!.margin / little.margin).toBeCloseTo(1.3, 6);
+        // More where a factor hangs on how much of its strength a part was asked for, as that of a clamp mark does.
+        if (little) expect(much!.margin / little.margin).toBeGreaterThan(1.3 - 1e-6);
       }
     }
   });

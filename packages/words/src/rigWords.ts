@@ -158,7 +158,7 @@ function leash(say: Say, { leash: one }: Rig): string {
     ...(one.condition.monthsOutside === undefined
       ? []
       : [say("rig.months", { months: formatRatio(one.condition.monthsOutside) })]),
-    ...(one.falls !== undefined && one.falls > 0 ? [say("rig.falls", { falls: one.falls })] : []),
+    ...((one.falls ?? 0) > 0 ? [say("rig.falls", { falls: one.falls! })] : []),
     ...(one.sheathSlip === undefined ? [] : [say("rig.sheathSlip", { share: percent(one.sheathSlip) })]),
     ...(one.glazed === undefined ? [] : [say("rig.glazed", { share: percent(one.glazed) })]),
   ].join(AND);

@@ -207,7 +207,11 @@ export function factorsText(language: Language, { factors }: Pick<PartOutcome, "
 export function blankTexts(language: Language, rig: Rig, { blanks }: Pick<Outcome, "blanks">): readonly string[] {
   const say = sayIn(language);
   return blanks.map(({ part, what, costs }) =>
-    say("blank.item", { part: partName(say, rig, part), what, share: percent(costs, "down") }),
+    say("blank.item", {
+      part: partName(say, rig, part),
+      what,
+      share: percent(costs, "down"),
+    }),
   );
 }
 

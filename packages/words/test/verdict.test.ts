@@ -121,3 +121,9 @@ describe("until when", () => {
     expect(said("thin", "now")).toBe("Already below what is required on 2026-06-01: main line.");
   });
 });
+
+it("what nobody wrote down is named as its field is, not by its path", () => {
+  const blanks = [{ part: "leash", field: "leash.falls", what: "Falls held", costs: 0.849 }] as const;
+  const [text] = words.blanks(rig, { blanks });
+  expect(text).toBe("Leash: Falls held; counts as 84 % of what it would as new");
+});
