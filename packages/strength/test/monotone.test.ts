@@ -7,7 +7,7 @@ it("a worse history raises no strength, whatever was tested, in 100 random ones"
   const { central, lower } = checkHistories(100, seededRandom(31));
   expect(central).toBeLessThan(ROUNDING);
   // The 5 % value may gain a little where a dose comes nearer to those that were tested: less is left open there.
-  expect(lower).toBeLessThan(0.005);
+  expect(lower).toBeLessThan(0.01);
 });
 
 it("a lower test raises no central strength, of new pieces and of pieces from the sun, in 100 random logs", () => {
