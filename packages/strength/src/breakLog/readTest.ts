@@ -26,7 +26,7 @@ export function readTest(written: TestFields, line: number): TestReading {
     const text = words(column);
     if (text === undefined) return undefined;
     const most = MOST[column] ?? MOST_MONTHS;
-    const value = PLAIN_NUMBER.test(text) ? Number(text) : Number.NaN;
+    const value = isPlainNumber(text) ? Number(text) : Number.NaN;
     if (value >= 0 && value <= most) return value;
     return fault(
       column,
@@ -78,6 +78,9 @@ const MOST: Partial<Record<LogColumn, number>> = { falls: 1e6 };
 const LEAST_LOAD = 1;
 const MOST_LOAD = 5e6;
 const PLAIN_NUMBER = /^[+-]?(\d+\.?\d*|\.\d+)([eE][+-]?\d+)?$/;
+/** No number that anybody writes is longer; the pattern would take its time over thousands of digits. */
+const LONGEST_NUMBER = 40;
+const isPlainNumber = (text: string): boolean => text.length <= LONGEST_NUMBER && PLAIN_NUMBER.test(text);
 
 const NEEDED: Partial<Record<LogColumn, string>> = {
   part: "what was pulled, such as webbing or leash",
@@ -137,11 +140,11 @@ function readForce(fields: TestFields, column: "result" | "result_to", fault: Fa
   const text = fields[column] ?? "";
   const unit = fields.unit ?? "";
   if (text === "") return fault(column, "a load", `${column} is empty: write the load at which the test ended.`);
-  if (!PLAIN_NUMBER.test(text)) {
+  if (!isPlainNumber(text)) {
     return fault(
       column,
       "a number with a decimal point",
-      /^[+-]?\d+,\d+$/.test(text)
+      text.length <= LONGEST_NUMBER && /^[+-]?\d+,\d+$/.test(text)
         ? `"${short(text)}" has a decimal comma; commas part the cells of this file, so write a point.`
         : `"${short(text)}" is not a number; the unit goes into its own column.`,
     );
