@@ -77,6 +77,8 @@ const MOST: Partial<Record<LogColumn, number>> = { falls: 1e6 };
 /** What broke below or above is no webbing, rope or fitting, but a slip in number or unit [N]. */
 const LEAST_LOAD = 1;
 const MOST_LOAD = 5e6;
+/** No load in any unit is written by a smaller number [-]. */
+const SMALLEST_NUMBER = 1e-12;
 const PLAIN_NUMBER = /^[+-]?(\d+\.?\d*|\.\d+)([eE][+-]?\d+)?$/;
 /** No number that anybody writes is longer; the pattern would take its time over thousands of digits. */
 const LONGEST_NUMBER = 40;
@@ -150,6 +152,15 @@ function readForce(fields: TestFields, column: "result" | "result_to", fault: Fa
     );
   }
   if (unit === "") return column === "result" ? fault("unit", "kN, N, lbf …", "The unit is empty.") : undefined;
+  const range = `${LEAST_LOAD} N to ${MOST_LOAD / 1000} kN`;
+  const outside = () =>
+    fault(
+      column,
+      `a load from ${range}`,
+      `${short(text)} ${short(unit)} is no breaking load: it must be from ${range}. Look at number and unit.`,
+    );
+  // Smaller than any unit makes sense of, and than some computers keep.
+  if (Number(text) !== 0 && Math.abs(Number(text)) < SMALLEST_NUMBER) return outside();
   const read = parseQuantity(`${text} ${unit}`, "force");
   if (!read.ok)
     return fault(
@@ -158,14 +169,7 @@ function readForce(fields: TestFields, column: "result" | "result_to", fault: Fa
       read.message,
     );
   if (read.value <= 0) return fault(column, "a load above 0", `A breaking load must be above 0, not ${text} ${unit}.`);
-  if (read.value < LEAST_LOAD || read.value > MOST_LOAD) {
-    const range = `${LEAST_LOAD} N to ${MOST_LOAD / 1000} kN`;
-    return fault(
-      column,
-      `a load from ${range}`,
-      `${text} ${unit} is no breaking load: it must be from ${range}. Look at number and unit.`,
-    );
-  }
+  if (read.value < LEAST_LOAD || read.value > MOST_LOAD) return outside();
   // Twelve digits: what was written, without the rounding of the unit's factor.
   return Number(read.value.toPrecision(12));
 }
