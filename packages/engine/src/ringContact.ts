@@ -7,7 +7,7 @@
 
 import type { Line } from "./line.ts";
 import { COLUMN } from "./lineLayout.ts";
-import { makeWeights, weighLine } from "./lineWeights.ts";
+import { makeWeights, POINTS, weighLine } from "./lineWeights.ts";
 
 /** Slowest speed at which ξ may follow along the line, on top of the ring's own relative speed [m/s]. */
 const FOLLOW = 2;
@@ -118,17 +118,51 @@ export class RingContact {
     const w0 = w[0]!;
     const w1 = w[1]!;
     const w2 = w[2]!;
-    const gx = ring[0]! - (w0 * m[at]! + w1 * m[at + 1]! + w2 * m[at + 2]!);
-    const gy = ring[1]! - (w0 * m[at + pitch]! + w1 * m[at + pitch + 1]! + w2 * m[at + pitch + 2]!);
-    const gz = ring[2]! - (w0 * m[at + 2 * pitch]! + w1 * m[at + 2 * pitch + 1]! + w2 * m[at + 2 * pitch + 2]!);
+    const w3 = w[3]!;
+    const w4 = w[4]!;
+    const w5 = w[5]!;
+    const gx =
+      ring[0]! -
+      (w0 * m[at]! + w1 * m[at + 1]! + w2 * m[at + 2]! + w3 * m[at + 3]! + w4 * m[at + 4]! + w5 * m[at + 5]!);
+    const gy =
+      ring[1]! -
+      (w0 * m[at + pitch]! +
+        w1 * m[at + pitch + 1]! +
+        w2 * m[at + pitch + 2]! +
+        w3 * m[at + pitch + 3]! +
+        w4 * m[at + pitch + 4]! +
+        w5 * m[at + pitch + 5]!);
+    const gz =
+      ring[2]! -
+      (w0 * m[at + 2 * pitch]! +
+        w1 * m[at + 2 * pitch + 1]! +
+        w2 * m[at + 2 * pitch + 2]! +
+        w3 * m[at + 2 * pitch + 3]! +
+        w4 * m[at + 2 * pitch + 4]! +
+        w5 * m[at + 2 * pitch + 5]!);
     const square = gx * gx + gy * gy + gz * gz;
     if (square <= this.#clearance * this.#clearance) return;
     const distance = Math.sqrt(square);
     const V = at + COLUMN.VX * pitch;
     const IM = at + COLUMN.IM * pitch;
-    const rx = ring[3]! - (w0 * m[V]! + w1 * m[V + 1]! + w2 * m[V + 2]!);
-    const ry = ring[4]! - (w0 * m[V + pitch]! + w1 * m[V + pitch + 1]! + w2 * m[V + pitch + 2]!);
-    const rz = ring[5]! - (w0 * m[V + 2 * pitch]! + w1 * m[V + 2 * pitch + 1]! + w2 * m[V + 2 * pitch + 2]!);
+    const rx =
+      ring[3]! - (w0 * m[V]! + w1 * m[V + 1]! + w2 * m[V + 2]! + w3 * m[V + 3]! + w4 * m[V + 4]! + w5 * m[V + 5]!);
+    const ry =
+      ring[4]! -
+      (w0 * m[V + pitch]! +
+        w1 * m[V + pitch + 1]! +
+        w2 * m[V + pitch + 2]! +
+        w3 * m[V + pitch + 3]! +
+        w4 * m[V + pitch + 4]! +
+        w5 * m[V + pitch + 5]!);
+    const rz =
+      ring[5]! -
+      (w0 * m[V + 2 * pitch]! +
+        w1 * m[V + 2 * pitch + 1]! +
+        w2 * m[V + 2 * pitch + 2]! +
+        w3 * m[V + 2 * pitch + 3]! +
+        w4 * m[V + 2 * pitch + 4]! +
+        w5 * m[V + 2 * pitch + 5]!);
     const normal = this.#normal;
     const nx = gx / distance;
     const ny = gy / distance;
@@ -140,11 +174,19 @@ export class RingContact {
     const opening = rx * nx + ry * ny + rz * nz;
     const beyond = distance - this.#clearance;
     const spring = this.#stiffness * beyond;
-    const mobility = 1 / this.#ringMass + w0 * w0 * m[IM]! + w1 * w1 * m[IM + 1]! + w2 * w2 * m[IM + 2]!;
-    // A point that is moved across a string sends waves both ways, which resists with 2·√(T·μ). The spread contact radiates less
-    // than a point does; a damper of √(T·μ) stands for that, at the tension that there is: a slack line radiates nothing. It is taken
-    // at the end of the step, which keeps it stable however strong it is.
-    const pull = 0.5 * (Math.max(m[at + COLUMN.T * pitch]!, 0) + Math.max(m[at + COLUMN.T * pitch + 1]!, 0));
+    const mobility =
+      1 / this.#ringMass +
+      w0 * w0 * m[IM]! +
+      w1 * w1 * m[IM + 1]! +
+      w2 * w2 * m[IM + 2]! +
+      w3 * w3 * m[IM + 3]! +
+      w4 * w4 * m[IM + 4]! +
+      w5 * w5 * m[IM + 5]!;
+    // A point that is moved across a string sends waves both ways, which resists with 2·√(T·μ). What is shorter than an element
+    // the chain cannot send, and the ring would rattle on its spring: a damper of √(T·μ) takes that, at the tension that there is, for a
+    // slack line sends nothing. It is taken at the end of the step, which keeps it stable however strong it is.
+    const T = this.line.base + COLUMN.T * pitch + this.#element();
+    const pull = 0.5 * (Math.max(m[T]!, 0) + Math.max(m[T + 1]!, 0));
     const damping = Math.sqrt(pull * this.#linearMass);
     this.#damping = damping / (1 + damping * step * mobility);
     let N = spring + this.#damping * opening;
@@ -159,9 +201,24 @@ export class RingContact {
     const d0 = d[0]!;
     const d1 = d[1]!;
     const d2 = d[2]!;
-    const tx = d0 * m[at]! + d1 * m[at + 1]! + d2 * m[at + 2]!;
-    const ty = d0 * m[at + pitch]! + d1 * m[at + pitch + 1]! + d2 * m[at + pitch + 2]!;
-    const tz = d0 * m[at + 2 * pitch]! + d1 * m[at + 2 * pitch + 1]! + d2 * m[at + 2 * pitch + 2]!;
+    const d3 = d[3]!;
+    const d4 = d[4]!;
+    const d5 = d[5]!;
+    const tx = d0 * m[at]! + d1 * m[at + 1]! + d2 * m[at + 2]! + d3 * m[at + 3]! + d4 * m[at + 4]! + d5 * m[at + 5]!;
+    const ty =
+      d0 * m[at + pitch]! +
+      d1 * m[at + pitch + 1]! +
+      d2 * m[at + pitch + 2]! +
+      d3 * m[at + pitch + 3]! +
+      d4 * m[at + pitch + 4]! +
+      d5 * m[at + pitch + 5]!;
+    const tz =
+      d0 * m[at + 2 * pitch]! +
+      d1 * m[at + 2 * pitch + 1]! +
+      d2 * m[at + 2 * pitch + 2]! +
+      d3 * m[at + 2 * pitch + 3]! +
+      d4 * m[at + 2 * pitch + 4]! +
+      d5 * m[at + 2 * pitch + 5]!;
     const length = Math.sqrt(tx * tx + ty * ty + tz * tz) + 1e-300;
     const tangent = this.#tangent;
     tangent[0] = tx / length;
@@ -202,7 +259,8 @@ export class RingContact {
     const { base, pitch, nodes } = this.line;
     const { w, node } = this.#weights;
     const step = this.#step;
-    for (let k = 0; k < 3; k++) {
+    for (let k = 0; k < POINTS; k++) {
+      if (w[k] === 0) continue;
       const X = base + node + k;
       const V = X + COLUMN.VX * pitch;
       const share = w[k]! * m[X + COLUMN.IM * pitch]!;
@@ -231,9 +289,27 @@ export class RingContact {
     const w0 = w[0]!;
     const w1 = w[1]!;
     const w2 = w[2]!;
-    const rx = ring[3]! - (w0 * m[V]! + w1 * m[V + 1]! + w2 * m[V + 2]!);
-    const ry = ring[4]! - (w0 * m[V + pitch]! + w1 * m[V + pitch + 1]! + w2 * m[V + pitch + 2]!);
-    const rz = ring[5]! - (w0 * m[V + 2 * pitch]! + w1 * m[V + 2 * pitch + 1]! + w2 * m[V + 2 * pitch + 2]!);
+    const w3 = w[3]!;
+    const w4 = w[4]!;
+    const w5 = w[5]!;
+    const rx =
+      ring[3]! - (w0 * m[V]! + w1 * m[V + 1]! + w2 * m[V + 2]! + w3 * m[V + 3]! + w4 * m[V + 4]! + w5 * m[V + 5]!);
+    const ry =
+      ring[4]! -
+      (w0 * m[V + pitch]! +
+        w1 * m[V + pitch + 1]! +
+        w2 * m[V + pitch + 2]! +
+        w3 * m[V + pitch + 3]! +
+        w4 * m[V + pitch + 4]! +
+        w5 * m[V + pitch + 5]!);
+    const rz =
+      ring[5]! -
+      (w0 * m[V + 2 * pitch]! +
+        w1 * m[V + 2 * pitch + 1]! +
+        w2 * m[V + 2 * pitch + 2]! +
+        w3 * m[V + 2 * pitch + 3]! +
+        w4 * m[V + 2 * pitch + 4]! +
+        w5 * m[V + 2 * pitch + 5]!);
     const normal = this.#normal;
     const tangent = this.#tangent;
     const opening = rx * normal[0]! + ry * normal[1]! + rz * normal[2]!;
@@ -259,13 +335,19 @@ export class RingContact {
     this.#weighed = true;
     const m = this.#m;
     const { pitch } = this.line;
-    const { w, d, bend } = weights;
+    const { w, d, b } = weights;
     const w0 = w[0]!;
     const w1 = w[1]!;
     const w2 = w[2]!;
+    const w3 = w[3]!;
+    const w4 = w[4]!;
+    const w5 = w[5]!;
     const d0 = d[0]!;
     const d1 = d[1]!;
     const d2 = d[2]!;
+    const d3 = d[3]!;
+    const d4 = d[4]!;
+    const d5 = d[5]!;
     let along = 0;
     let square = 0;
     let speed = 0;
@@ -275,16 +357,22 @@ export class RingContact {
       const x0 = m[X]!;
       const x1 = m[X + 1]!;
       const x2 = m[X + 2]!;
-      const tangent = d0 * x0 + d1 * x1 + d2 * x2;
-      const relative = ring[3 + c]! - (w0 * m[V]! + w1 * m[V + 1]! + w2 * m[V + 2]!);
-      const gap = ring[c]! - (w0 * x0 + w1 * x1 + w2 * x2);
+      const x3 = m[X + 3]!;
+      const x4 = m[X + 4]!;
+      const x5 = m[X + 5]!;
+      const tangent = d0 * x0 + d1 * x1 + d2 * x2 + d3 * x3 + d4 * x4 + d5 * x5;
+      const relative =
+        ring[3 + c]! -
+        (w0 * m[V]! + w1 * m[V + 1]! + w2 * m[V + 2]! + w3 * m[V + 3]! + w4 * m[V + 4]! + w5 * m[V + 5]!);
+      const gap = ring[c]! - (w0 * x0 + w1 * x1 + w2 * x2 + w3 * x3 + w4 * x4 + w5 * x5);
       along += gap * tangent;
-      bent += gap * bend * (x0 - 2 * x1 + x2);
+      bent += gap * (b[0]! * x0 + b[1]! * x1 + b[2]! * x2 + b[3]! * x3 + b[4]! * x4 + b[5]! * x5);
       square += tangent * tangent;
       speed += relative * relative;
     }
     const { lengths } = this.line;
-    const natural = 0.5 * (lengths[weights.node]! + lengths[weights.node + 1]!);
+    const e = this.#element();
+    const natural = 0.5 * (lengths[e]! + lengths[e + 1]!);
     const most = ((1.5 * Math.sqrt(speed) + FOLLOW) * this.#step) / natural;
     // Far from a sharp bend's inside the nearest point is no minimum; there the step is kept short.
     let move = along / (Math.max(square - bent, STEADY * square) + 1e-12);
@@ -294,6 +382,12 @@ export class RingContact {
     if (this.xi < this.low) this.#meetEnd(this.low);
     else if (this.xi > this.high) this.#meetEnd(this.high);
     if (this.on) this.#weigh();
+  }
+
+  /** First of the two elements at the node nearest to the ring, or at the one beside the end. */
+  #element(): number {
+    const nearest = Math.round(this.xi);
+    return (nearest < 1 ? 1 : nearest > this.line.nodes - 2 ? this.line.nodes - 2 : nearest) - 1;
   }
 
   #weigh(): void {

@@ -1,19 +1,28 @@
 /** The ring against a line at rest: which points it touches, how far off they are, and where along the line it comes to hang. */
-import { makeWeights, weighLine } from "../lineWeights.ts";
+import { makeWeights, POINTS, weighLine } from "../lineWeights.ts";
 import { hypot } from "../portable/index.ts";
 import type { Contact, StaticsProblem } from "./staticsProblem.ts";
 
 /** Weights of the contact that was weighed last. */
 export const weights = makeWeights();
-/** Ring and the line points it touches. */
+/** Ring and the line points it touches, as many as weights lie on the line. */
 export function contactMembers(contact: Contact): number[] {
   weighContact(contact);
-  return [contact.ring, 0, 1, 2].map((k, i) => (i === 0 ? contact.ring : contact.points[weights.node + k]!));
+  return [contact.ring, ...contact.points.slice(weights.node, weights.node + POINTS)];
 }
 
 function weighContact(contact: Contact): void {
   weights.xi = contact.xi;
   weighLine(weights, 0, contact.points.length - 1);
+}
+
+/** Weighted sum of a coordinate of the line points, by the weights of the contact that was weighed last [m]. */
+export function weighted(by: Float64Array, positions: Float64Array, { points }: Contact, c: number): number {
+  let sum = 0;
+  for (let k = 0; k < POINTS && weights.node + k < points.length; k++) {
+    sum += by[k]! * positions[3 * points[weights.node + k]! + c]!;
+  }
+  return sum;
 }
 
 /** Of the contact that was measured last [m]. */
@@ -22,9 +31,7 @@ export const gap = new Float64Array(3);
 export function measureGap({ positions }: StaticsProblem, contact: Contact): number {
   weighContact(contact);
   for (let c = 0; c < 3; c++) {
-    let point = 0;
-    for (let k = 0; k < 3; k++) point += weights.w[k]! * positions[3 * contact.points[weights.node + k]! + c]!;
-    gap[c] = positions[3 * contact.ring + c]! - point;
+    gap[c] = positions[3 * contact.ring + c]! - weighted(weights.w, positions, contact, c);
   }
   return hypot(gap[0]!, gap[1]!, gap[2]!);
 }
@@ -38,8 +45,7 @@ export function settleContact(problem: StaticsProblem, contact: Contact): void {
     let along = 0;
     let square = 0;
     for (let c = 0; c < 3; c++) {
-      let tangent = 0;
-      for (let k = 0; k < 3; k++) tangent += weights.d[k]! * positions[3 * contact.points[weights.node + k]! + c]!;
+      const tangent = weighted(weights.d, positions, contact, c);
       along += gap[c]! * tangent;
       square += tangent * tangent;
     }

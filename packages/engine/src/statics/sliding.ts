@@ -3,7 +3,8 @@
  * line, E(x) = min E(x, ξ), so that its Hessian is E_xx − E_xξ·E_ξx/E_ξξ: without the second part Newton's method creeps, and sticks
  * some hundredths of a newton short of balance.
  */
-import { gap, weights } from "./contactGap.ts";
+import { POINTS } from "../lineWeights.ts";
+import { gap, weighted, weights } from "./contactGap.ts";
 import type { Contact, StaticsProblem } from "./staticsProblem.ts";
 
 /** Least of E_ξξ that counts, as a share of a straight line's: in a sharp bend the nearest point is about to jump [-]. */
@@ -11,7 +12,7 @@ const STEADY = 0.1;
 
 const tangent = new Float64Array(3);
 const stiff = new Float64Array(3);
-const pull = new Float64Array(12);
+const pull = new Float64Array(3 + 3 * POINTS);
 
 /**
  * E_xξ over the axes of ring and three line points, and −1/E_ξξ; undefined where the ring does not slide. For the contact that was
@@ -23,17 +24,15 @@ export function slideOf(
   { force, distance }: { readonly force: number; readonly distance: number },
 ): { readonly pull: Float64Array; readonly softening: number } | undefined {
   if (!contact.slides || contact.xi <= 0 || contact.xi >= contact.points.length - 1) return undefined;
-  const { w, d, node, bend } = weights;
-  const at = [0, 1, 2].map((k) => 3 * contact.points[node + k]!);
+  const { w, d, b } = weights;
   let along = 0;
   let square = 0;
   let bent = 0;
   for (let c = 0; c < 3; c++) {
-    const [x0, x1, x2] = [positions[at[0]! + c]!, positions[at[1]! + c]!, positions[at[2]! + c]!];
-    tangent[c] = d[0]! * x0 + d[1]! * x1 + d[2]! * x2;
+    tangent[c] = weighted(d, positions, contact, c);
     along += (gap[c]! / distance) * tangent[c]!;
     square += tangent[c]! * tangent[c]!;
-    bent += (gap[c]! / distance) * bend * (x0 - 2 * x1 + x2);
+    bent += (gap[c]! / distance) * weighted(b, positions, contact, c);
   }
   const across = force / distance;
   const curvature = across * square + (contact.stiffness - across) * along * along - force * bent;
@@ -42,7 +41,7 @@ export function slideOf(
     const normal = gap[c]! / distance;
     stiff[c] = across * tangent[c]! + (contact.stiffness - across) * along * normal;
     pull[c] = -stiff[c]!;
-    for (let k = 0; k < 3; k++) pull[3 * (k + 1) + c] = w[k]! * stiff[c]! - d[k]! * force * normal;
+    for (let k = 0; k < POINTS; k++) pull[3 * (k + 1) + c] = w[k]! * stiff[c]! - d[k]! * force * normal;
   }
   return { pull, softening: -1 / curvature };
 }

@@ -47,36 +47,19 @@ export function settled(rest: Rest): Rest {
   );
 }
 
-/** Σ wᵢwⱼ|i − j| of the ring's weights, averaged over a node spacing [-]: how much a spread load deflects less than a point load. */
-const SPREAD = 0.46;
-/** Typical catching tension over the standing one [-]. */
-const CATCH = 2;
 /** Largest share of the stability limit that the contact may take up on top of the lines' own [-]. */
-const CONTACT_SHARE = 0.04;
+const CONTACT_SHARE = 0.08;
 
 /**
- * Stiffness of the ring against each line [N/m]. A load spread over the ring's weights bends the line less than the ring
- * would, by the compliance SPREAD·h/(2T) of a string under tension T (its Green's function is −|s|/2T); the contact spring
- * stands for that missing kink. It goes to infinity with refinement, and never so high that it would rule the step.
+ * Stiffness of the ring against each line [N/m]: as high as the step bears. The line's bend under the ring is the weights' matter
+ * (`lineWeights.ts`); the spring stands for nothing.
  */
 export function contactStiffness(model: Model): { main: number; backup: number } {
   const { problem, step } = model;
   const stiffness = (line: Line | undefined): number => {
     if (!line) return 0;
-    const size = line.name === "main" ? elementAt(line, model.start) : line.naturalLength / line.elements;
-    const tension = catchTension(problem);
     const node = Math.min(...line.masses.subarray(1, line.nodes - 1));
-    const stable = (CONTACT_SHARE * 4) / (step * step * (1 / problem.ring.mass + 0.6 / node));
-    return Math.min((2 * tension) / (SPREAD * size), stable);
+    return (CONTACT_SHARE * 4) / (step * step * (1 / problem.ring.mass + 1 / node));
   };
   return { main: stiffness(model.main), backup: stiffness(model.backup) };
-}
-
-/** A round figure for the tension of a line that catches [N]. */
-const catchTension = (problem: Problem): number =>
-  CATCH * Math.max(problem.main.pretension, 3 * problem.walker.mass * GRAVITY);
-
-/** Natural length of the longer of the elements around a node: the other may be there only for the node's sake [m]. */
-function elementAt({ lengths, elements }: Line, node: number): number {
-  return Math.max(lengths[Math.max(node - 1, 0)]!, lengths[Math.min(node, elements - 1)]!);
 }

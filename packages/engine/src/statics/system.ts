@@ -103,7 +103,7 @@ export function assemble(problem: StaticsProblem, system: System): number {
     const beyond = distance - contact.clearance;
     if (beyond <= 0) continue;
     const members = contactMembers(contact);
-    const factors = [1, -weights.w[0]!, -weights.w[1]!, -weights.w[2]!];
+    const factors = members.map((_, k) => (k === 0 ? 1 : -weights.w[k - 1]!));
     const normal = [gap[0]! / distance, gap[1]! / distance, gap[2]! / distance];
     const force = contact.stiffness * beyond;
     addPair(system, members, factors, normal, force, contact.stiffness, force / distance);
