@@ -3,6 +3,7 @@
 //   node go.mjs start        verdict of the demo rig in the terminal, then the sandbox on a local port
 //   node go.mjs demo         the verdict only
 //   node go.mjs test         all tests, browser ones included
+//   node go.mjs test-long    the tests that take minutes (*.long.ts)
 //   node go.mjs secondline … the command line
 //   node go.mjs bench        the benches
 //   node go.mjs screenshots  pictures of every view of the sandbox
@@ -51,13 +52,14 @@ function build() {
 
 /**
  * All tests, then the closing line. `faults` is what failed before them (lint, types, build) and counts as failed.
+ * `options` go to Vitest.
  * Leaves with 1 when anything failed or nothing ran.
  */
-function test(faults = 0) {
+function test(faults = 0, options = []) {
   const results = `${root}test-results.json`;
   rmSync(results, { force: true });
   const report = ["--reporter=default", "--reporter=json", `--outputFile.json=${results}`];
-  const done = spawnSync(process.execPath, [tool("vitest/vitest.mjs"), "run", ...report, ...rest], {
+  const done = spawnSync(process.execPath, [tool("vitest/vitest.mjs"), "run", ...options, ...report, ...rest], {
     cwd: root,
     stdio: ["ignore", "inherit", "inherit"],
     env,
@@ -126,6 +128,9 @@ switch (mode) {
     await browser();
     test();
     break;
+  case "test-long":
+    test(0, ["--config", `${root}vitest.long.config.ts`]);
+    break;
   case "ci": {
     const faults =
       fault("lint", process.execPath, [tool("@biomejs/biome/bin/biome"), "check", "."]) +
@@ -146,6 +151,8 @@ switch (mode) {
     node([`${root}scripts/screenshots.mjs`, ...rest], { stdio: "inherit" });
     break;
   default:
-    console.error(`go.mjs: there is no "${mode}"; use start, demo, test, secondline, bench, screenshots or ci.`);
+    console.error(
+      `go.mjs: there is no "${mode}"; use start, demo, test, test-long, secondline, bench, screenshots or ci.`,
+    );
     process.exit(2);
 }

@@ -2,6 +2,7 @@
 /** The command line. Commands are loaded when called, so that `--help` and mistakes answer at once. */
 import { Command, CommanderError, Option } from "commander";
 import { CommandFailure, EXIT } from "./failure.ts";
+import { writeData, writeMessage } from "./output.ts";
 import { message } from "./terminal.ts";
 import { VERSION } from "./version.ts";
 
@@ -33,6 +34,7 @@ const program = new Command("secondline")
   .helpCommand(false)
   .showHelpAfterError("Try --help.")
   .configureHelp({ showGlobalOptions: false })
+  .configureOutput({ writeOut: writeData, writeErr: writeMessage })
   .addHelpText(
     "before",
     `Examples:
@@ -50,7 +52,8 @@ const program = new Command("secondline")
   .addHelpText(
     "after",
     `
-Exit status: 0 done; 1 with --require when a part is thin or fails; 2 bad input; 3 a run failed its own audit.
+Exit status: 0 done; 1 with --require when a part is thin or fails; 2 bad input, or output that cannot be
+written; 3 a run failed its own audit.
 Data goes to standard output, messages to standard error.
 
 This is a model. It does not replace inspection, the makers' instructions, local codes and standards, or

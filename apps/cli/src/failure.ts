@@ -1,4 +1,5 @@
 /** Why a command ends without doing its job. */
+import { visibleText } from "@secondline/rig";
 
 /** What the exit status means. */
 export const EXIT = {
@@ -20,6 +21,7 @@ export class CommandFailure extends Error {
   constructor(exit: number, lines: readonly string[]) {
     super(lines.join("\n"));
     this.exit = exit;
-    this.lines = lines;
+    // A line break in what a line repeats would begin a line of its own.
+    this.lines = lines.map(visibleText);
   }
 }

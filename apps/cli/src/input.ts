@@ -1,36 +1,46 @@
 /** Reads what the user names: text, JSON, rigs. Everything wrong with a file is told at once, with its place in it. */
-import { readFileSync, statSync } from "node:fs";
+import { closeSync, fstatSync, openSync, readSync } from "node:fs";
+import { type Issues, listed, MAX_RIG_TEXT, moreText, readJson } from "@secondline/rig";
 import { CommandFailure, EXIT } from "./failure.ts";
+import { readTrouble } from "./fileTrouble.ts";
 
-/** More than any of our files needs; a larger one is something else [bytes]. */
-const LARGEST = 64 * 1024 * 1024;
+/** Largest files that are read, by what they should be [bytes]. */
+export const LARGEST = { rig: MAX_RIG_TEXT, wear: 5_000_000, problem: 5_000_000, breakLog: 5_000_000 } as const;
 
-export function readText(file: string): string {
+/** Reads a text of at most `largest` bytes; a larger one is refused before it is read. */
+export function readText(file: string, largest: number): string {
   try {
-    refuseLarge(file, statSync(file).size);
-    const bytes = readFileSync(file);
-    // What comes through a pipe has no size beforehand.
-    refuseLarge(file, bytes.length);
-    return textOf(file, bytes);
+    return textOf(file, readBytes(file, largest));
   } catch (error) {
     if (error instanceof CommandFailure) throw error;
-    throw new CommandFailure(EXIT.input, [`${file}: ${reason(error)}`]);
+    throw new CommandFailure(EXIT.input, [`${file}: ${readTrouble(error)}`]);
   }
 }
 
-function refuseLarge(file: string, size: number): void {
-  if (size <= LARGEST) return;
-  const megabytes = Math.round(size / 2 ** 20);
-  throw new CommandFailure(EXIT.input, [`${file}: ${megabytes} MB is too large for a file of ours.`]);
+/** What comes through a pipe has no size beforehand: not more than one byte too many is read. */
+function readBytes(file: string, largest: number): Buffer {
+  const open = openSync(file, "r");
+  try {
+    const { size } = fstatSync(open);
+    if (size > largest) throw tooLarge(file, `${megabytes(size)} is`, largest);
+    const bytes = Buffer.alloc(largest + 1);
+    let length = 0;
+    for (let read = -1; read !== 0 && length < bytes.length; length += read) {
+      read = readSync(open, bytes, length, bytes.length - length, null);
+    }
+    if (length > largest) throw tooLarge(file, `more than ${megabytes(largest)} is`, largest);
+    return bytes.subarray(0, length);
+  } finally {
+    closeSync(open);
+  }
 }
 
-function reason(error: unknown): string {
-  const code = (error as { code?: string }).code;
-  if (code === "ENOENT") return "there is no such file";
-  if (code === "EISDIR") return "this is a folder, not a file";
-  if (code === "EACCES" || code === "EPERM") return "this file may not be read";
-  return error instanceof Error ? error.message : String(error);
-}
+const tooLarge = (file: string, size: string, largest: number) =>
+  new CommandFailure(EXIT.input, [
+    `${file}: ${size} too large; a file of this kind has at most ${megabytes(largest)}.`,
+  ]);
+
+const megabytes = (bytes: number) => `${Math.ceil(bytes / 1e5) / 10} MB`;
 
 /** Text in UTF-8, without a byte order mark; anything else is refused rather than read wrongly. */
 function textOf(file: string, bytes: Buffer): string {
@@ -45,15 +55,21 @@ function textOf(file: string, bytes: Buffer): string {
   ]);
 }
 
-export function readJson(file: string): unknown {
-  const text = readText(file);
-  try {
-    return JSON.parse(text);
-  } catch (error) {
-    throw new CommandFailure(EXIT.input, [
-      `${file}: this is not JSON. ${error instanceof Error ? error.message : String(error)}`,
-    ]);
-  }
+export interface JsonFile {
+  readonly file: string;
+  readonly text: string;
+  readonly document: unknown;
+  /** What is wrong with the text besides what it means. */
+  readonly issues: readonly PlacedFault[];
+}
+
+/** Parses a file; throws where there is no document in it. */
+export const readJsonFile = (file: string, largest: number): JsonFile => jsonOf(file, readText(file, largest), largest);
+
+export function jsonOf(file: string, text: string, largest: number): JsonFile {
+  const json = readJson(text, { noun: "a file of ours", longest: largest });
+  if (!json.parsed) throw faults(file, json);
+  return { file, text, document: json.document, issues: json.issues };
 }
 
 export interface Fault {
@@ -73,12 +89,30 @@ export function faultText({ message, got, expected }: Fault): string {
   return missing === "" ? message : `${message} ${missing[0]!.toUpperCase()}${missing.slice(1)}.`;
 }
 
-export const countOf = (faults: readonly unknown[]) => (faults.length === 1 ? "one fault" : `${faults.length} faults`);
+export type PlacedFault = Fault & { readonly path: string };
 
-/** One line per fault, with its path in the file. */
-export function faults(file: string, issues: readonly (Fault & { readonly path: string })[]): CommandFailure {
+/** Lines printed of a list of faults; it ends with the number of the others. */
+const MOST_LINES = 20;
+
+/** A heading with the number of faults, then a line for each of the first. `line` says where a fault is, and what. */
+export function faultLines<T>(heading: (count: string) => string, found: Issues<T>, line: (fault: T) => string) {
+  const { issues, more = 0 } = listed(found.issues, found.more, MOST_LINES);
+  const count = issues.length + more;
   return new CommandFailure(EXIT.input, [
-    `${file}: ${countOf(issues)}`,
-    ...issues.map((issue) => `  ${issue.path === "" ? "(the file)" : issue.path}: ${faultText(issue)}`),
+    heading(count === 1 ? "one fault" : `${count} faults`),
+    ...issues.map((fault) => `  ${short(line(fault), 520)}`),
+    ...(more === 0 ? [] : [`  ${moreText(more)}`]),
   ]);
 }
+
+/** One line per fault, with its path in the file. */
+export function faults(file: string, found: Issues<PlacedFault>): CommandFailure {
+  return faultLines(
+    (count) => `${file}: ${count}`,
+    found,
+    (issue) => `${issue.path === "" ? "(the file)" : short(issue.path, 120)}: ${faultText(issue)}`,
+  );
+}
+
+/** A name in a file may be as long as the file. */
+const short = (text: string, longest: number) => (text.length > longest ? `${text.slice(0, longest)}…` : text);

@@ -2,7 +2,7 @@
 import { type Rig, readRig } from "@secondline/rig";
 import type { BreakTest, PlainDate } from "@secondline/strength";
 import { CommandFailure, EXIT } from "./failure.ts";
-import { faults, readText } from "./input.ts";
+import { faults, LARGEST, readText } from "./input.ts";
 
 export interface RigOptions {
   readonly wear?: string;
@@ -21,9 +21,11 @@ export interface KnownRig {
   readonly rigOn?: (day: PlainDate) => Rig;
 }
 
-export function readRigFile(file: string): Rig {
-  const reading = readRig(readText(file));
-  if (!reading.ok) throw faults(file, reading.issues);
+export const readRigFile = (file: string): Rig => rigOf(file, readText(file, LARGEST.rig));
+
+export function rigOf(file: string, text: string): Rig {
+  const reading = readRig(text);
+  if (!reading.ok) throw faults(file, reading);
   return reading.rig;
 }
 
@@ -49,6 +51,6 @@ export async function readKnownRig(file: string, { wear, on, tests, judge }: Rig
 async function knownTests(rig: Rig, file: string | undefined) {
   if (file === undefined) return { breakTests: [], testNotes: [] };
   const { readBreakLogFile, testNotes } = await import("./breakLogFile.ts");
-  const breakTests = readBreakLogFile(file, readText(file));
+  const breakTests = readBreakLogFile(file);
   return { breakTests, testNotes: testNotes(rig, breakTests) };
 }

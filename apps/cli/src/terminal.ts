@@ -1,7 +1,8 @@
 /** Where a command writes: data to stdout, messages and progress to stderr. Colours and progress only on a terminal. */
 import { createColors } from "picocolors";
+import { coloured, shown, writeData, writeMessage } from "./output.ts";
 
-const colours = createColors(process.stdout.isTTY === true && process.env.NO_COLOR === undefined);
+const colours = createColors(coloured);
 
 const NARROWEST = 60;
 const WIDEST = 100;
@@ -9,8 +10,8 @@ const WIDEST = 100;
 export const width = Math.min(WIDEST, Math.max(NARROWEST, process.stdout.columns ?? WIDEST));
 
 export const { bold, dim } = colours;
-export const print = (text: string) => process.stdout.write(`${text}\n`);
-export const message = (text: string) => process.stderr.write(`${text}\n`);
+export const print = (text: string) => writeData(`${text}\n`);
+export const message = (text: string) => writeMessage(`${text}\n`);
 
 /** The colour of a verdict; the word beside it says the same. */
 export const VERDICT_COLOUR = { holds: colours.blue, thin: colours.yellow, fails: colours.red } as const;
@@ -20,17 +21,17 @@ const BAR = 24;
 
 /** Shows how far a computation is; silent unless stderr is a terminal. `end` wipes the line. */
 export function progressLine() {
-  const shown = process.stderr.isTTY === true;
+  const visible = process.stderr.isTTY === true;
   return {
     show(done: number, doing: string) {
-      if (!shown) return;
+      if (!visible) return;
       const full = Math.round(done * BAR);
       const bar = "█".repeat(full) + "░".repeat(BAR - full);
-      const text = `${bar} ${String(Math.round(done * 100)).padStart(3)} %  ${doing}`;
+      const text = `${bar} ${String(Math.round(done * 100)).padStart(3)} %  ${shown(doing, false)}`;
       process.stderr.write(`\r\x1b[K${text.slice(0, (process.stderr.columns ?? 80) - 1)}`);
     },
     end() {
-      if (shown) process.stderr.write("\r\x1b[K");
+      if (visible) process.stderr.write("\r\x1b[K");
     },
   };
 }

@@ -10,11 +10,13 @@ import {
   type WearRecord,
 } from "@secondline/strength";
 import { CommandFailure, EXIT } from "./failure.ts";
-import { faults, readText } from "./input.ts";
+import { faults, LARGEST, readText } from "./input.ts";
 
-export function readWearFile(file: string): WearRecord {
-  const reading = readWearRecord(readText(file));
-  if (!reading.ok) throw faults(file, reading.issues);
+export const readWearFile = (file: string): WearRecord => wearOf(file, readText(file, LARGEST.wear));
+
+export function wearOf(file: string, text: string): WearRecord {
+  const reading = readWearRecord(text);
+  if (!reading.ok) throw faults(file, reading);
   return reading.record;
 }
 

@@ -1,6 +1,7 @@
-import { readFileSync, truncateSync, writeFileSync } from "node:fs";
+import { existsSync, readFileSync, truncateSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { beforeAll, describe, expect, it } from "vitest";
+import { shown } from "../src/output.ts";
 import { command, demo, type Finished, fixture, repository, scratch } from "./support/command.ts";
 
 let secondline: (...args: string[]) => Promise<Finished>;
@@ -48,8 +49,8 @@ describe("a file that cannot be used", () => {
     writeFileSync(file, "{}");
     // All hole, no data: more than can be read into memory at once.
     truncateSync(file, 3 * 2 ** 30);
-    expect(await refused("check", file)).toContain("huge.json: 3072 MB is too large");
-    expect(await refused("validate", file)).toContain("huge.json: 3072 MB is too large");
+    expect(await refused("check", file)).toContain("huge.json: 3221.3 MB is too large");
+    expect(await refused("validate", file)).toContain("huge.json: 3221.3 MB is too large");
   });
 
   it("is named when it is not JSON, or somebody else's JSON", async () => {
@@ -99,6 +100,67 @@ describe("a file that cannot be used", () => {
     expect(err).toContain("line 2, result");
     expect(err).toContain("line 3, wet");
     expect(err).toContain("nothing was read");
+  });
+});
+
+describe("a file that would deceive", () => {
+  const written = (name: string, text: string) => {
+    const file = join(scratch(), name);
+    writeFileSync(file, text);
+    return file;
+  };
+  const rig = readFileSync(demo("sound-rig.json"), "utf8");
+  const problem = readFileSync(fixture("short-fall.json"), "utf8");
+  const wear = readFileSync(demo("old-rig-wear.json"), "utf8");
+  const FORMATS = { rig, problem, wear };
+
+  it.each(Object.entries(FORMATS))("is refused for a name given twice, in a %s", async (_, text) => {
+    const err = await refused("validate", written("twice.json", text.replace("{", '{"name": "first",')));
+    expect(err).toMatch(/^ {2}name: This is given twice/m);
+  });
+
+  it.each(Object.entries(FORMATS))("is refused for what is not seen, and shows it, in a %s", async (_, text) => {
+    const hidden = text.replace(/"name": "/, '"name": "\\u001b[2K\u202e');
+    const err = await refused("validate", written("hidden.json", hidden));
+    expect(err).toMatch(/^ {2}name: There is a control character \(U\+001B\)/m);
+    expect(err).toContain("\\u001b[2K\\u202e");
+    expect(/[\p{Cc}\u202e]/u.test(err.replaceAll("\n", ""))).toBe(false);
+  });
+
+  it.each(Object.entries(FORMATS))("has its first faults listed and the others counted, in a %s", async (_, text) => {
+    const keys = Array.from({ length: 80_000 }, (_each, i) => `"k${i}":0`).join(",");
+    const err = await refused("validate", written("keys.json", text.replace("{", `{${keys},`)));
+    expect(err).toContain("keys.json: 80000 faults");
+    expect(err).toContain("… and 79,980 more");
+    expect(err.trim().split("\n")).toHaveLength(22);
+  });
+
+  it("is refused for nesting without end, and for a name as long as a file", async () => {
+    const deep = written("deep.json", "[".repeat(4_000_000));
+    for (const command of ["validate", "check", "solve"]) {
+      const err = await refused(command, deep);
+      expect(err).toMatch(/within one another|too large/);
+      expect(err.length).toBeLessThan(500);
+    }
+    const long = written("long.json", problem.replace("{", `{"${"x".repeat(500_000)}": 1,`));
+    expect((await refused("solve", long)).length).toBeLessThan(1000);
+  });
+
+  it("is read through a pipe no further than it may be large", async () => {
+    if (existsSync("/dev/zero")) expect(await refused("check", "/dev/zero")).toContain("more than 1 MB is too large");
+  });
+
+  it("cannot move the cursor with its own name", async () => {
+    expect(await refused("check", "\x1b[2Kno\u202e.json")).toBe("\\u001b[2Kno\\u202e.json: there is no such file\n");
+    expect(await refused("check\x1b[2K")).toContain("unknown command 'check\\u001b[2K'");
+  });
+});
+
+describe("what is shown", () => {
+  it("keeps line breaks and, on a terminal, colours of our own; nothing else that moves or turns", () => {
+    expect(shown("one\n\x1b[1mtwo\x1b[22m\x1b[31m", true)).toBe("one\n\x1b[1mtwo\x1b[22m\x1b[31m");
+    expect(shown("\x1b[1m", false)).toBe("\\u001b[1m");
+    expect(shown("\x1b[2J\r\x1b[8mhidden\u202e", true)).toBe("\\u001b[2J\\u000d\\u001b[8mhidden\\u202e");
   });
 });
 

@@ -286,7 +286,7 @@ describe("traces on shared axes", () => {
     const range = { from: 0, to: recording.duration };
     const { columns, top } = layoutTraceData([recording, undefined, recording], "leash", range, 200);
     expect(columns).toHaveLength(4);
-    expect(columns[2]!.every((value) => value === null)).toBe(true);
+    expect(Array.from<number | null | undefined>(columns[2]!).every((value) => value === null)).toBe(true);
     expect(columns[1]).toEqual(columns[3]);
     const highest = Math.max(...(columns[1] as number[]).filter((value) => value !== null));
     expect(top).toBeGreaterThan(highest);

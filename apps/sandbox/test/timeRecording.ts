@@ -135,7 +135,9 @@ function connectionOf(count: number, scale: number): Recording["connections"][nu
 }
 
 function highest(samples: Float32Array | Float64Array): number {
-  return samples.reduce((best, value, i) => (value > samples[best]! ? i : best), 0);
+  let best = 0;
+  for (let i = 1; i < samples.length; i++) if (samples[i]! > samples[best]!) best = i;
+  return best;
 }
 
 function heightAt(t: number): number {
@@ -171,5 +173,16 @@ function ledgerOf(duration: number): EnergyLedger {
     const used = LEDGER.filter((e) => e.startsWith("loss") || e === "stretchLeash" || e === "stretchBackup");
     series.kinetic[i] = Math.max(given - used.reduce((sum, entry) => sum + series[entry][i]!, 0), 0);
   }
-  return { times, series, gain: 1.2, imbalance: 6, moved: 3700 };
+  const created = Math.max(...LEDGER.filter((entry) => entry.startsWith("loss")).map((e) => largestFall(series[e])));
+  return { times, series, gain: 1.2, imbalance: 6, created, moved: 3700 };
+}
+
+/** Largest fall of a running total below what it was before. */
+function largestFall(total: Float32Array): number {
+  let [top, fall] = [0, 0];
+  for (const value of total) {
+    top = Math.max(top, value);
+    fall = Math.max(fall, top - value);
+  }
+  return fall;
 }

@@ -1,7 +1,9 @@
 /** What is typed into one field of a rig sheet, checked by itself and made into the value that the document keeps. */
 import { parseBasis } from "./basis.ts";
+import { textIssue } from "./checkTexts.ts";
 import { fieldAt } from "./fields.ts";
 import { checkLimits } from "./limits.ts";
+import { pathSteps } from "./path.ts";
 import type { RigIssue } from "./rig.ts";
 import { acceptsNumber, parseQuantity } from "./units.ts";
 
@@ -43,5 +45,6 @@ export function readField(path: string, text: string): FieldReading {
       issue: { path, got: `${typed.length} characters`, expected, message: `${field.label}: ${expected}.` },
     };
   }
-  return { ok: true, value: typed };
+  const hidden = textIssue(typed, pathSteps(path));
+  return hidden ? { ok: false, issue: hidden } : { ok: true, value: typed };
 }

@@ -5,7 +5,7 @@ import { type ChoiceField, type Field, fieldExample, type QuantityField } from "
 import { FIELDS } from "./fields.ts";
 import { checkLimits } from "./limits.ts";
 import type { Basis } from "./rig.ts";
-import { acceptsNumber, parseQuantity, quantityText } from "./units.ts";
+import { acceptsNumber, describeValue, parseQuantity, quantityText } from "./units.ts";
 
 function field<K extends Field["kind"]>(path: string, kind: K): Extract<Field, { kind: K }> {
   const found = FIELDS[path];
@@ -100,7 +100,7 @@ export function basis(path: string) {
       if (read) return read;
       const expected = `one of ${BASIS_KINDS.join(", ")}, then a colon and the source`;
       const message = `A basis is written as ${expected}, for example "published: EN 959:2018".`;
-      ctx.addIssue({ code: "custom", message, params: { got: JSON.stringify(value), expected } satisfies FaultParams });
+      ctx.addIssue({ code: "custom", message, params: { got: describeValue(value), expected } satisfies FaultParams });
       return z.NEVER;
     });
 }

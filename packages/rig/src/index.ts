@@ -1,4 +1,5 @@
 export { BASIS_KINDS, parseBasis } from "./basis.ts";
+export { checkTexts, type TextCheck } from "./checkTexts.ts";
 export { type Curve, strainAt, tensionAt } from "./curve.ts";
 export { RIG_FORMAT, RIG_TAG, RIG_VERSION, type RigDocument, rigSchema } from "./document.ts";
 export type {
@@ -26,6 +27,8 @@ export {
   naturalLengths,
 } from "./geometry.ts";
 export { groupName } from "./groups.ts";
+export { HIDDEN_REMEDY, hiddenCharacter, visibleText } from "./hiddenCharacters.ts";
+export { type Issues, listed, MOST_ISSUES, moreText } from "./issueList.ts";
 export { judgePart } from "./ownJudgement.ts";
 export {
   type AnchorName,
@@ -42,12 +45,14 @@ export {
   partRef,
 } from "./partId.ts";
 export { editDocument, type PathStep, pathSteps, pathText, valueAt } from "./path.ts";
+export { type JsonFormat, type JsonReading, readJson } from "./readJson.ts";
 export { MAX_RIG_TEXT, type RigReading, readRig } from "./readRig.ts";
 export type * from "./rig.ts";
 export { GENERIC_STOCKS } from "./stocks.ts";
 export {
   acceptsNumber,
   type Dimension,
+  describeValue,
   exampleText,
   expectedText,
   parseQuantity,

@@ -1,74 +1,64 @@
 /** Reads a rig document: either a rig in SI units, or every fault in it at once. Nothing is guessed or clamped. */
+import type * as z from "zod";
 import { buildRig } from "./buildRig.ts";
 import { checkLines } from "./checkLines.ts";
 import { checkAnchors, checkGround, checkLeash, checkRings } from "./checkSurroundings.ts";
+import { checkTexts } from "./checkTexts.ts";
 import { RIG_FORMAT, RIG_TAG, RIG_VERSION, type RigDocument, rigSchema } from "./document.ts";
 import { Draft } from "./draft.ts";
+import { type Issues, listed, MOST_ISSUES } from "./issueList.ts";
 import { issuesOf } from "./issues.ts";
 import { checkStocks } from "./ownStocks.ts";
-import { repeatedKeys } from "./repeatedKeys.ts";
+import { readJson } from "./readJson.ts";
 import type { Rig, RigIssue } from "./rig.ts";
 import { describeValue } from "./units.ts";
 
 export type RigReading =
   | { readonly ok: true; readonly rig: Rig; readonly document: RigDocument }
-  | { readonly ok: false; readonly issues: readonly RigIssue[] };
+  | ({ readonly ok: false } & Issues<RigIssue>);
 
-/** Largest file that is read [characters]. A rig with everything in it has some ten thousand. */
+/** Largest file that is read [bytes]; in a text, characters are counted. A rig with everything in it has some ten thousand. */
 export const MAX_RIG_TEXT = 1_000_000;
+const FORMAT = { noun: "a rig", longest: MAX_RIG_TEXT };
 
 /**
  * Reads a rig from the text of a file, or from an object that came from JSON. Returns the rig in SI units with the
- * document as typed, or all issues: first those of single fields, then those between fields. Never throws.
+ * document as typed, or all issues: those of the file's text, then of single fields, then between fields. Never throws.
  */
 export function readRig(source: unknown): RigReading {
-  const parsed = typeof source === "string" ? parseText(source) : { document: source };
-  if ("issue" in parsed) return { ok: false, issues: [parsed.issue] };
-  const { document } = parsed;
+  const json = typeof source === "string" ? readJson(source, FORMAT) : { parsed: true, document: source, issues: [] };
+  if (!json.parsed) return { ok: false, issues: json.issues };
+  const { document } = json;
+  const texts = checkTexts(document, FORMAT.noun);
+  if (texts.bottomless) return { ok: false, issues: texts.issues };
   const foreign = notOurs(document);
   if (foreign) return { ok: false, issues: [foreign] };
   const read = rigSchema.safeParse(document);
   const draft = new Draft(document);
-  if (typeof source === "string") checkRepeats(draft, source);
   for (const check of [checkStocks, checkAnchors, checkLines, checkRings, checkLeash, checkGround]) check(draft);
-  if (read.success && draft.issues.length === 0) {
+  const before = [...json.issues, ...texts.issues];
+  if (read.success && draft.issues.length === 0 && before.length === 0) {
     return { ok: true, rig: buildRig(read.data, draft), document: document as RigDocument };
   }
-  const faults = read.success ? [] : read.error.issues.flatMap((fault) => issuesOf(fault, document));
-  return { ok: false, issues: withoutRepeats([...faults, ...draft.issues]) };
+  const { faults, unlisted } = schemaFaults(read.error?.issues ?? [], document);
+  return { ok: false, ...listed(withoutRepeats([...before, ...faults, ...draft.issues]), unlisted) };
 }
 
-function checkRepeats(draft: Draft, text: string): void {
-  for (const path of repeatedKeys(text)) {
-    draft.fault(path, "a name once", "This is given twice in the same group; which one is meant?");
-  }
+/** Faults of the schema as issues; of a group with very many unknown keys the first, and the number of the others. */
+function schemaFaults(faults: readonly z.core.$ZodIssue[], document: unknown) {
+  let unlisted = 0;
+  const told = faults.flatMap((fault) => {
+    if (fault.code !== "unrecognized_keys" || fault.keys.length <= MOST_ISSUES) return issuesOf(fault, document);
+    unlisted += fault.keys.length - MOST_ISSUES;
+    return issuesOf({ ...fault, keys: fault.keys.slice(0, MOST_ISSUES) }, document);
+  });
+  return { faults: told, unlisted };
 }
 
 /** One issue per path: where a field itself is at fault, what follows from it is left out. */
 function withoutRepeats(issues: readonly RigIssue[]): RigIssue[] {
   const seen = new Set<string>();
   return issues.filter(({ path }) => !seen.has(path) && seen.add(path));
-}
-
-function parseText(text: string): { document: unknown } | { issue: RigIssue } {
-  if (text.length > MAX_RIG_TEXT) {
-    const size = `${(text.length / 1e6).toFixed(1)} million characters`;
-    const expected = `at most ${MAX_RIG_TEXT / 1e6} million characters`;
-    return { issue: { path: "", got: size, expected, message: `This file is too large to be a rig: it has ${size}.` } };
-  }
-  try {
-    return { document: JSON.parse(text.replace(/^\uFEFF/, "")) };
-  } catch (error) {
-    return { issue: notJson(text, error) };
-  }
-}
-
-function notJson(text: string, error: unknown): RigIssue {
-  const position = /position (\d+)/.exec(String(error))?.[1];
-  const line = position === undefined ? undefined : text.slice(0, Number(position)).split("\n").length;
-  const where = line === undefined ? "" : ` The trouble is in line ${line}.`;
-  const got = text.trim() === "" ? "an empty file" : describeValue(text.trim().slice(0, 40));
-  return { path: "", got, expected: "a JSON file", message: `This file is not JSON, so it is not a rig.${where}` };
 }
 
 /** The issue of a file that is not a rig of this version of the format; undefined when it is one. */

@@ -3,6 +3,7 @@
  * the unit is looked up by mathjs's unit reader. The expression evaluator of mathjs is not even loaded.
  */
 import { createUnitClass, type UnitClass } from "mathjs";
+import { visibleText } from "./hiddenCharacters.ts";
 import { nearest } from "./nearest.ts";
 
 /** What a number measures. `share` is written in per cent, `position` as 0 to 1 or in per cent, the last two are bare. */
@@ -143,7 +144,9 @@ function refuse(dimension: Dimension, got: string, message: string): ReadQuantit
 /** A value as it appears in a message: short, quoted when it is text. */
 export function describeValue(value: unknown): string {
   if (value === undefined) return "nothing";
-  if (typeof value === "string") return value.length > LONGEST ? `"${value.slice(0, LONGEST)}…"` : `"${value}"`;
+  if (typeof value === "string") {
+    return `"${visibleText(value.length > LONGEST ? `${value.slice(0, LONGEST)}…` : value)}"`;
+  }
   if (typeof value === "number" || typeof value === "boolean" || value === null) return String(value);
   return Array.isArray(value) ? `a list of ${value.length}` : "a group in { }";
 }
@@ -171,7 +174,17 @@ export function parseQuantity(value: unknown, dimension: Dimension): ReadQuantit
   }
   const number = Number(digits.replace("\u2212", "-"));
   if (!Number.isFinite(number)) return refuse(dimension, got, `${got} is too large a number.`);
+  if (tooSmall(number, digits)) return refuse(dimension, got, `${got} is too small a number to be computed with.`);
   return withUnit(number, rest, dimension, got);
+}
+
+/** Least number that is held with all its digits [-]. */
+const LEAST_NORMAL = 2 ** -1022;
+
+/** True for a number that was written as other than 0 but is held as 0 or with digits missing. */
+export function tooSmall(number: number, written: string): boolean {
+  if (number === 0) return /[1-9]/.test(written.split(/[eE]/)[0]!);
+  return Math.abs(number) < LEAST_NORMAL;
 }
 
 function bareNumber(number: number, dimension: Dimension, got: string): ReadQuantity {

@@ -128,7 +128,10 @@ describe("writing a rig", () => {
       "main.pretension": fc
         .double({ min: 0.5, max: 12, noNaN: true })
         .chain((kN) => fc.constantFrom(`${kN} kN`, `${kN * 100} daN`, `${kN * 224.8} lbf`)),
-      "backup.slack": fc.double({ min: 0, max: 30, noNaN: true }).map((s) => `${s} %`),
+      "backup.slack": fc
+        .double({ min: 0, max: 30, noNaN: true })
+        // Less than a computer holds with all its digits is refused.
+        .map((s) => `${s < 1e-300 ? 0 : s} %`),
       "walker.at": fc.oneof(fc.double({ min: 0.01, max: 0.99, noNaN: true }), fc.constant("40 %")),
       name: fc.string({ minLength: 1, maxLength: 120 }),
       "walker.tieIn": fc.constantFrom(undefined, "1.1 m"),

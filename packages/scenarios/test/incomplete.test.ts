@@ -4,7 +4,7 @@ import { report, study, type WhatIf } from "../src/index.ts";
 import { finish } from "./finish.ts";
 import { testRig } from "./testRig.ts";
 
-const failing = vi.hoisted(() => ({ when: (_name: string, _stepShare?: number) => false }));
+const failing = vi.hoisted(() => ({ when: (_name: string, _stepShare?: number): boolean => false }));
 vi.mock(import("@secondline/engine"), async (original) => {
   const engine = await original();
   return {

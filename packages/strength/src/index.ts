@@ -137,7 +137,7 @@ export { en1990Factor, natrellaFactor, toleranceFactor, toleranceFactorKnownSpre
 export { applyWear, type WornRig, wearToRig } from "./wear/applyWear.ts";
 export type { WearFlag } from "./wear/flags.ts";
 export type { PartState } from "./wear/partState.ts";
-export { readWearRecord, type WearReading } from "./wear/readRecord.ts";
+export { MAX_WEAR_TEXT, readWearRecord, type WearReading } from "./wear/readRecord.ts";
 export type { PartEntry, PartRecord, Placement, WearRecord, WebbingEntry, WebbingRecord } from "./wear/record.ts";
 export { WEAR_FORMAT, type WearDocument, wearSchema } from "./wear/schema.ts";
 export { strengthAlong } from "./wear/strengthAlong.ts";

@@ -32,13 +32,15 @@ describe("a sound log", () => {
   });
 
   it("comes back the same after it is written", () => {
-    const text = fc.constantFrom("webbing", 'with "quotes", and commas', "zwei\nZeilen");
+    const text = fc.constantFrom("webbing", 'with "quotes", and commas', "größer");
+    const note = fc.constantFrom("one line", "zwei\nZeilen");
     const force = fc.integer({ min: 100, max: 60_000 });
     const test: fc.Arbitrary<BreakTest> = fc
       .record({
         part: text,
         material: text,
         state: text,
+        note,
         wet: fc.boolean(),
         outcome: fc.constantFrom(...OUTCOMES),
         force,
@@ -101,6 +103,11 @@ describe("a log from a spreadsheet", () => {
 });
 
 describe("a faulty log is refused whole, every line and column named", () => {
+  it("characters that are not seen, cell by cell; only notes may have lines", () => {
+    const csv = `${HEADER},note\nshackle,"st\neel",scr\u202eatched,dry,broke,57,,kN,,"two\nlines"\nshackle,steel,new,dry,broke,57,,kN,,\x1b[2K\n`;
+    expect(faultsOf(readBreakLog(csv))).toEqual(["2 material", "2 state", "5 note"]);
+  });
+
   it("missing, unknown and repeated columns", () => {
     expect(faultsOf(readBreakLog("part,material,state,outcome,result,unit,colour,part\n"))).toEqual([
       "1 wet",

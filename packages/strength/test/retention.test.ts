@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { lowerPrediction, predict, retention, updateRegression, VAGUE } from "../src/index.ts";
+import { lowerPrediction, type NormalInverseGamma, predict, retention, updateRegression, VAGUE } from "../src/index.ts";
 
 const POLYESTER = { kind: "sun", fibre: "polyester" } as const;
 
@@ -47,12 +47,12 @@ describe("retention over time", () => {
       x: fc.double({ min: -5, max: 5, noNaN: true }),
       y: fc.double({ min: -5, max: 5, noNaN: true }),
     });
-    const prior = { mean: [1, 0.5], precision: [2, 0.1, 1], a: 2, b: 0.5 } as const;
+    const prior: NormalInverseGamma = { mean: [1, 0.5], precision: [2, 0.1, 1], a: 2, b: 0.5 };
     fc.assert(
       fc.property(fc.array(point, { minLength: 1, maxLength: 8 }), (points) => {
         const together = predict(updateRegression(prior, points), 0.7)!;
         const oneByOne = predict(
-          points.reduce((state, p) => updateRegression(state, [p]), prior as never),
+          points.reduce((state, p) => updateRegression(state, [p]), prior),
           0.7,
         )!;
         expect(oneByOne.centre).toBeCloseTo(together.centre, 9);

@@ -50,7 +50,7 @@ describe("the state at a date", () => {
   });
 
   it("re-tensioning pulls the clamp mark out of the span, letting in brings it into it", () => {
-    const rigged = { date: "2025-04-01", ...RIGGED, clampedAt: ["A", "B"] } as const;
+    const rigged: Entries[number] = { date: "2025-04-01", ...RIGGED, clampedAt: ["A", "B"] };
     const pulled = stateOf(
       [rigged, { date: "2025-06-01", event: "retensioned", end: "A", pulled: "0.5 m" }],
       "2025-07-01",
@@ -132,7 +132,7 @@ describe("a faulty record is refused whole, every fault with its path", () => {
   });
 
   it("overlapping clamp periods at one place, a weblock's included", () => {
-    const rigged = { date: "2025-04-01", ...RIGGED, clampedAt: ["A"] } as const;
+    const rigged: Entries[number] = { date: "2025-04-01", ...RIGGED, clampedAt: ["A"] };
     expect(faults([rigged, { date: "2025-05-01", event: "clamped", at: "2.1 m", length: "0.1 m" }])).toEqual([
       "webbings[0].entries[0]",
     ]);
@@ -213,9 +213,24 @@ describe("a faulty record is refused whole, every fault with its path", () => {
       "webbings[0].entries[3].event",
       "webbings[0].entries[4].depth",
     ]);
-    expect(readWearRecord("{")).toMatchObject({ ok: false, issues: [{ got: "no JSON" }] });
+    expect(readWearRecord("{")).toMatchObject({ ok: false, issues: [{ expected: "a JSON file" }] });
     expect(readWearRecord(JSON.parse(recordOf([])))).toMatchObject({ ok: true });
     expect(readWearRecord("[]")).toMatchObject({ ok: false, issues: [{ path: "" }] });
+  });
+
+  it("names given twice, hidden characters and nesting without end", () => {
+    const paths = (text: string) => {
+      const reading = readWearRecord(text);
+      return reading.ok ? [] : reading.issues.map(({ path }) => path);
+    };
+    const text = recordOf([]);
+    expect(paths(`\uFEFF${text}`)).toEqual([]);
+    expect(paths(text.replace("{", '{"name":"first",'))).toEqual(["name"]);
+    expect(paths(text.replace(/"name":"[^"]*"/, '"name":"\\u202eeno"'))).toEqual(["name"]);
+    expect(paths(text.replace("{", '{"__proto__":{},'))).toEqual(["__proto__"]);
+    expect(paths("[".repeat(4_000_000))).toEqual([""]);
+    const keys = Array.from({ length: 80_000 }, (_, i) => `"k${i}":0`).join(",");
+    expect(readWearRecord(text.replace("{", `{${keys},`))).toMatchObject({ ok: false, more: 79_900 });
   });
 
   it("parts put up twice", () => {

@@ -1,5 +1,4 @@
 /** `report`: a page to print and file with the rig. */
-import { existsSync, writeFileSync } from "node:fs";
 import type { Rig } from "@secondline/rig";
 import {
   type Accuracy,
@@ -10,7 +9,8 @@ import {
   type Outcome,
   report as reportHtml,
 } from "@secondline/scenarios";
-import { CommandFailure, EXIT } from "../failure.ts";
+import { EXIT } from "../failure.ts";
+import { checkOutFile, writeOutFile } from "../outFile.ts";
 import { outlook, outlookText } from "../outlook.ts";
 import { type RigOptions, readKnownRig } from "../rigFile.ts";
 import { runChances, runStudy } from "../study.ts";
@@ -26,9 +26,8 @@ export interface ReportOptions extends RigOptions {
 }
 
 export async function report(file: string, options: ReportOptions): Promise<void> {
-  if (existsSync(options.out) && !options.force) {
-    throw new CommandFailure(EXIT.input, [`${options.out} exists already; --force overwrites it.`]);
-  }
+  const inputs = [file, options.wear, options.tests].filter((input) => input !== undefined);
+  const out = checkOutFile(options.out, options.force === true, inputs);
   const { rig, notes, breakTests, rigOn } = await readKnownRig(file, options);
   const outcome = await runStudy(rig, {
     accuracy: options.accuracy,
@@ -47,11 +46,7 @@ export async function report(file: string, options: ReportOptions): Promise<void
     chances,
     ...(options.on === undefined ? {} : { stateOn: options.on }),
   });
-  try {
-    writeFileSync(options.out, html);
-  } catch (error) {
-    throw new CommandFailure(EXIT.input, [`${options.out}: ${error instanceof Error ? error.message : String(error)}`]);
-  }
+  writeOutFile(out, html);
   message(outcome.sentence);
   message(`Written to ${options.out}.`);
   if (outcome.incomplete.length > 0) process.exitCode = EXIT.audit;

@@ -1,14 +1,14 @@
 /** `solve`: one problem file through the engine. */
-import { type Accuracy, type Recording, readProblem, simulate } from "@secondline/engine";
+import { type Accuracy, type Recording, simulate } from "@secondline/engine";
 import { CommandFailure, EXIT } from "../failure.ts";
-import { faults, readJson } from "../input.ts";
+import { LARGEST, readJsonFile } from "../input.ts";
+import { problemOf } from "../problemFile.ts";
 import { table } from "../table.ts";
 import { print, width } from "../terminal.ts";
 
 export function solve(file: string, options: { readonly json?: boolean; readonly accuracy: Accuracy }): void {
-  const reading = readProblem(readJson(file));
-  if (!reading.ok) throw faults(file, reading.issues);
-  const result = simulate(reading.problem, { accuracy: options.accuracy });
+  const problem = problemOf(readJsonFile(file, LARGEST.problem));
+  const result = simulate(problem, { accuracy: options.accuracy });
   if (!result.ok) throw new CommandFailure(EXIT.audit, [`${file}: ${result.reason}: ${result.message}`]);
   const flat = flatResult(result.recording);
   print(options.json ? JSON.stringify(flat, null, 2) : solveTable(result.recording, flat));

@@ -4,14 +4,13 @@ import { CAUTIONS } from "@secondline/scenarios";
 import { analyseBreakLog, type BreakLogReport, type GroupReport } from "@secondline/strength";
 import { readBreakLogFile } from "../breakLogFile.ts";
 import { dotPlot } from "../dotPlot.ts";
-import { readText } from "../input.ts";
 import { kilonewtons } from "../quantity.ts";
 import { table } from "../table.ts";
 import { bold, dim, print, width } from "../terminal.ts";
 import { bullets, wrap, wrapHanging } from "../wrap.ts";
 
 export function strength(file: string, options: { readonly json?: boolean }): void {
-  const tests = readBreakLogFile(file, readText(file));
+  const tests = readBreakLogFile(file);
   const invented = tests.some((test) => test.invented);
   const cautions = invented ? [INVENTED, ...CAUTIONS] : CAUTIONS;
   const report = analyseBreakLog(tests);

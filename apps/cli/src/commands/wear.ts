@@ -3,7 +3,6 @@ import { formatLength, formatRatio } from "@secondline/rig";
 import { CAUTIONS, INVENTED, judgedParts, judgementCautions } from "@secondline/scenarios";
 import { factorsFromLog, type PartStrength, partStrengths, type StrengthZone } from "@secondline/strength";
 import { readBreakLogFile, testNotes } from "../breakLogFile.ts";
-import { readText } from "../input.ts";
 import { kilonewtons } from "../quantity.ts";
 import { readJudgedRig } from "../rigFile.ts";
 import { table } from "../table.ts";
@@ -21,7 +20,7 @@ export interface WearCommandOptions {
 
 export async function wear(file: string, options: WearCommandOptions): Promise<void> {
   const { rig, notes: looks, flags } = wornRig(await readJudgedRig(file, options.judge), options.wear, options.on);
-  const tests = options.tests === undefined ? [] : readBreakLogFile(options.tests, readText(options.tests));
+  const tests = options.tests === undefined ? [] : readBreakLogFile(options.tests);
   const notes = [...looks, ...testNotes(rig, tests)];
   const parts = tests.length === 0 ? partStrengths(rig) : partStrengths(rig, factorsFromLog(tests));
   const cautions = [...judgementCautions(judgedParts(parts, [])), ...CAUTIONS, ...(rig.invented ? [INVENTED] : [])];

@@ -1,10 +1,11 @@
 /** From a file somebody hands us to a rig document, or to words that say why not. Never touches the current work. */
-import type { RigIssue } from "@secondline/rig";
+import type { Issues, RigIssue } from "@secondline/rig";
 import type { ReadRig, WrittenRig } from "../state/types.ts";
+import { wrongInIt } from "./issueLines.ts";
 
 export type Opened =
   | { readonly ok: true; readonly document: WrittenRig }
-  | { readonly ok: false; readonly text: string; readonly issues: readonly RigIssue[] };
+  | ({ readonly ok: false; readonly text: string } & Issues<RigIssue>);
 
 /** A rig file is a few kilobytes; what is larger than this is something else and is not even read [B]. */
 const LARGEST = 1_000_000;
@@ -32,9 +33,7 @@ export async function readRigFile(file: FileLike, read: ReadRig): Promise<Opened
 export function readRigText(text: string, name: string, read: ReadRig): Opened {
   const result = read(text);
   if (result.ok) return { ok: true, document: result.document };
-  const { issues } = result;
-  const count = issues.length === 1 ? "one thing is wrong in it" : `${issues.length} things are wrong in it`;
-  return { ok: false, text: `${name} was not opened: ${count}.`, issues };
+  return { ...result, text: `${name} was not opened: ${wrongInIt(result)}.` };
 }
 
 const no = (text: string): Opened => ({ ok: false, text, issues: [] });

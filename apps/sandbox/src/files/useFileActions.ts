@@ -7,6 +7,7 @@ import { rigName } from "./autosave.ts";
 import { chooseFile as choose, RIG_FILES } from "./chooseFile.ts";
 import { DEMO_RIGS } from "./demoRigs.ts";
 import { download, fileName } from "./download.ts";
+import { issueLines } from "./issueLines.ts";
 import { type Opened, readRigFile } from "./readFile.ts";
 import type { WorkStore } from "./workStore.ts";
 
@@ -40,10 +41,7 @@ export function useFileActions(works: WorkStore | undefined, clock: PlaybackCloc
         openDocument(opened.document, `opened ${name}`);
         return;
       }
-      const details = opened.issues.map((issue) =>
-        issue.path === "" ? issue.message : `${issue.path}: ${issue.message}`,
-      );
-      actions.tell({ tone: "fault", text: `${opened.text} Your rig is unchanged.`, details });
+      actions.tell({ tone: "fault", text: `${opened.text} Your rig is unchanged.`, details: issueLines(opened) });
     }
     const openFile = async (file: File) => take(await readRigFile(file, read), file.name);
     const chooseFile = () => choose(RIG_FILES, openFile);

@@ -2,6 +2,7 @@ import { ActionMenu, type MenuEntry } from "../design/ActionMenu.tsx";
 import { Button } from "../design/Button.tsx";
 import { chooseFile, RIG_FILES } from "../files/chooseFile.ts";
 import { DEMO_RIGS } from "../files/demoRigs.ts";
+import { issueLines } from "../files/issueLines.ts";
 import { readRigFile } from "../files/readFile.ts";
 import type { ReadRig } from "../state/types.ts";
 import { useActions } from "../state/useSandbox.ts";
@@ -29,7 +30,7 @@ export function AddLayout({ list, read, onDuplicate, onAdd, first = false }: Pro
       tell({
         tone: "fault",
         text: `${opened.text} The layouts are unchanged.`,
-        details: opened.issues.map(({ message }) => message),
+        details: issueLines(opened),
       });
   }
   const others: readonly MenuEntry[] = [

@@ -1,9 +1,12 @@
 /** Layouts kept on this device between visits. What cannot be read is set aside and told, never repaired. */
+import { readJson } from "@secondline/rig";
 import { type Shelf, setAside } from "../state/shelf.ts";
 import type { ReadRig } from "../state/types.ts";
 import type { WrittenLayout } from "./layouts.ts";
 
 const KEY = "secondline.layouts";
+/** The browser's storage for a page takes some five million characters. */
+const FORMAT = { noun: "a list of layouts", longest: 10_000_000 };
 
 export function keepLayouts(shelf: Shelf, layouts: readonly WrittenLayout[]): void {
   shelf.setItem(KEY, JSON.stringify(layouts));
@@ -24,12 +27,8 @@ export function readKeptLayouts(
 }
 
 function parsed(text: string): readonly unknown[] | undefined {
-  try {
-    const found: unknown = JSON.parse(text);
-    return Array.isArray(found) ? found : undefined;
-  } catch {
-    return undefined;
-  }
+  const json = readJson(text, FORMAT);
+  return json.parsed && json.issues.length === 0 && Array.isArray(json.document) ? json.document : undefined;
 }
 
 function isWritten(value: unknown): value is WrittenLayout {

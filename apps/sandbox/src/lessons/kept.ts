@@ -1,4 +1,5 @@
 /** Predictions and results, kept on this device: every try, the last one last. */
+import { readJson } from "@secondline/rig";
 import { type Shelf, setAside } from "../state/shelf.ts";
 import { LESSON_IDS, type LessonId } from "./lessons.ts";
 
@@ -16,6 +17,7 @@ export interface Try {
 export type Kept = Readonly<Partial<Record<LessonId, readonly Try[]>>>;
 
 const KEY = "secondline.lessons";
+const FORMAT = { noun: "a record of lessons", longest: 1_000_000 };
 const MOST_TRIES = 20;
 const LONGEST_REASON = 400;
 
@@ -23,25 +25,24 @@ const LONGEST_REASON = 400;
 export function readKept(shelf: Shelf): Kept {
   const text = shelf.getItem(KEY);
   if (text === null) return {};
-  try {
-    const found: unknown = JSON.parse(text);
-    if (typeof found !== "object" || found === null || Array.isArray(found)) throw new Error("not a record");
-    let lost = false;
-    const kept = Object.fromEntries(
-      LESSON_IDS.flatMap((id) => {
-        const tries = (found as Record<string, unknown>)[id];
-        if (!Array.isArray(tries)) return [];
-        const good = tries.filter(isTry);
-        lost ||= good.length < tries.length;
-        return [[id, good]];
-      }),
-    );
-    if (lost) setAside(shelf, KEY, text);
-    return kept;
-  } catch {
+  const json = readJson(text, FORMAT);
+  const found = json.parsed && json.issues.length === 0 ? json.document : undefined;
+  if (typeof found !== "object" || found === null || Array.isArray(found)) {
     setAside(shelf, KEY, text);
     return {};
   }
+  let lost = false;
+  const kept = Object.fromEntries(
+    LESSON_IDS.flatMap((id) => {
+      const tries = (found as Record<string, unknown>)[id];
+      if (!Array.isArray(tries)) return [];
+      const good = tries.filter(isTry);
+      lost ||= good.length < tries.length;
+      return [[id, good]];
+    }),
+  );
+  if (lost) setAside(shelf, KEY, text);
+  return kept;
 }
 
 /** With one more try; throws what the storage throws when it is full or forbidden. */

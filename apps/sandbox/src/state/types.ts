@@ -1,6 +1,6 @@
 /** The state, in slices by lifetime: the document outlives the page, the session the run, the run nothing. */
 import type { Accuracy } from "@secondline/engine";
-import type { Rig, RigIssue } from "@secondline/rig";
+import type { Issues, Rig, RigIssue } from "@secondline/rig";
 import type { Progress, RunnerService } from "@secondline/runner";
 import type { Outcome, WhatIf, WhatIfOutcome } from "@secondline/scenarios";
 import type { Theme } from "../design/palette.ts";
@@ -104,7 +104,7 @@ export type ReadRig = (
   source: unknown,
 ) =>
   | { readonly ok: true; readonly rig: Rig; readonly document: WrittenRig }
-  | { readonly ok: false; readonly issues: readonly RigIssue[] };
+  | ({ readonly ok: false } & Issues<RigIssue>);
 
 /** What the store needs from outside; replaced in tests. */
 export interface Services {

@@ -1,6 +1,7 @@
 /** Wear records and break logs from and to files. A file with a fault changes nothing. */
 import { type LogFault, readBreakLog, readWearRecord, writeBreakLog } from "@secondline/strength";
 import { download, fileName } from "../files/download.ts";
+import { issueLines, wrongInIt } from "../files/issueLines.ts";
 import { type BreakLog, saysInvented, type WrittenRecord } from "./work.ts";
 
 export type OpenedWear =
@@ -34,12 +35,11 @@ export function readWearText(text: string, name: string): OpenedWear {
   return /^\s*\{/.test(text) || /\.json$/i.test(name) ? readRecord(text, name) : readLog(text, name);
 }
 
-function readRecord(text: string, name: string): OpenedWear {
-  const read = readWearRecord(text);
-  if (read.ok) return { kind: "record", record: JSON.parse(text) as WrittenRecord };
-  const count = read.issues.length === 1 ? "one thing is wrong in it" : `${read.issues.length} things are wrong in it`;
-  const details = read.issues.map(({ path, message }) => (path === "" ? message : `${path}: ${message}`));
-  return refused(`${name} was not opened as a wear record: ${count}. Your record is unchanged.`, details);
+function readRecord(written: string, name: string): OpenedWear {
+  const read = readWearRecord(written);
+  if (read.ok) return { kind: "record", record: read.document as WrittenRecord };
+  const text = `${name} was not opened as a wear record: ${wrongInIt(read)}. Your record is unchanged.`;
+  return refused(text, issueLines(read));
 }
 
 function readLog(text: string, name: string): OpenedWear {

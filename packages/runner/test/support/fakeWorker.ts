@@ -24,7 +24,7 @@ const service: RunnerService & ChancesService = {
       return { ok: true, value: { outcome: { title: "late" } } } as never;
     }
     onProgress?.({ done: 0.5, doing: "half" });
-    const frames = new Float32Array(1000).fill(3);
+    const frames = { tensions: new Float32Array(1000).fill(3) };
     return { ok: true, value: { outcome: { title: rig.name }, recording: { frames } } } as never;
   },
   async study() {

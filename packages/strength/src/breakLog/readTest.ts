@@ -3,6 +3,7 @@ import { parseQuantity } from "@secondline/rig";
 import { readDate } from "../dates/calendarDate.ts";
 import type { Observation } from "../statistics/observation.ts";
 import { type BreakTest, type LogColumn, type LogFault, OUTCOMES, type OutcomeWord } from "./breakTest.ts";
+import { hiddenFaults } from "./hiddenFaults.ts";
 
 export type TestFields = Readonly<Partial<Record<LogColumn, string>>>;
 export type TestReading =
@@ -13,7 +14,7 @@ export type TestReading =
 export function readTest(written: TestFields, line: number): TestReading {
   // "Broke" and "DRY" leave no doubt.
   const fields: TestFields = { ...written, ...lowered(written, "outcome"), ...lowered(written, "wet") };
-  const faults: LogFault[] = [];
+  const faults = hiddenFaults(fields, line);
   const fault = (column: LogColumn, expected: string, message: string): undefined => {
     faults.push({ line, column, got: `"${fields[column] ?? ""}"`, expected, message });
     return undefined;

@@ -1,38 +1,40 @@
 /** Reads a wear record: every fault at once, each with its path, and no record when there is one. */
-import { pathText, type RigIssue, valueAt } from "@secondline/rig";
+import { checkTexts, type Issues, listed, pathText, type RigIssue, readJson, valueAt } from "@secondline/rig";
 import type * as z from "zod";
 import { checkPart } from "./checkPart.ts";
 import { samePlaceFaults } from "./checkPlaces.ts";
 import { checkWebbing } from "./checkWebbing.ts";
 import type { Placement, WearRecord, WebbingEntry, WebbingRecord } from "./record.ts";
-import { type FaultParams, PART_EVENTS, type ReadWear, WEBBING_EVENTS, wearSchema } from "./schema.ts";
+import {
+  type FaultParams,
+  PART_EVENTS,
+  type ReadWear,
+  WEBBING_EVENTS,
+  type WearDocument,
+  wearSchema,
+} from "./schema.ts";
 
 export type WearReading =
-  | { readonly ok: true; readonly record: WearRecord }
-  | { readonly ok: false; readonly issues: readonly RigIssue[] };
+  | { readonly ok: true; readonly record: WearRecord; readonly document: WearDocument }
+  | ({ readonly ok: false } & Issues<RigIssue>);
 
-/** Longest text read [characters]. */
-const LONGEST = 5_000_000;
+/** Largest file that is read [bytes]; in a text, characters are counted. */
+export const MAX_WEAR_TEXT = 5_000_000;
+const FORMAT = { noun: "a wear record", longest: MAX_WEAR_TEXT };
 
 /** Reads the text of a file, or an object that came from JSON. */
 export function readWearRecord(input: unknown): WearReading {
-  const refuse = (got: string, expected: string, message: string): WearReading => ({
-    ok: false,
-    issues: [{ path: "", got, expected, message }],
-  });
-  let document = input;
-  if (typeof input === "string") {
-    if (input.length > LONGEST) {
-      return refuse("a very long file", "a wear record", "This file is too long for a wear record.");
-    }
-    try {
-      document = JSON.parse(input);
-    } catch (error) {
-      return refuse("no JSON", "a JSON file", `This is not a JSON file: ${(error as Error).message}.`);
-    }
-  }
+  const json = typeof input === "string" ? readJson(input, FORMAT) : { parsed: true, document: input, issues: [] };
+  if (!json.parsed) return { ok: false, issues: json.issues };
+  const { document } = json;
+  const texts = checkTexts(document, FORMAT.noun);
+  if (texts.bottomless) return { ok: false, issues: texts.issues };
+  const before = [...json.issues, ...texts.issues];
   const read = wearSchema.safeParse(document);
-  if (!read.success) return { ok: false, issues: read.error.issues.flatMap((fault) => issuesOf(fault, document)) };
+  if (!read.success || before.length > 0) {
+    const faults = read.success ? [] : read.error.issues.flatMap((fault) => issuesOf(fault, document));
+    return { ok: false, ...listed(oncePerPath([...before, ...faults])) };
+  }
   const record = build(read.data);
   const issues = [
     ...record.webbings.flatMap((webbing, i) => checkWebbing(webbing, `webbings[${i}]`)),
@@ -49,7 +51,15 @@ export function readWearRecord(input: unknown): WearReading {
       "part",
     ),
   ];
-  return issues.length > 0 ? { ok: false, issues } : { ok: true, record };
+  return issues.length > 0
+    ? { ok: false, ...listed(issues) }
+    : { ok: true, record, document: document as WearDocument };
+}
+
+/** The first issue of every path: the others follow from it. */
+function oncePerPath(issues: readonly RigIssue[]): RigIssue[] {
+  const seen = new Set<string>();
+  return issues.filter(({ path }) => !seen.has(path) && seen.add(path));
 }
 
 function issuesOf(fault: z.core.$ZodIssue, document: unknown): RigIssue[] {

@@ -1,5 +1,5 @@
 /** The wear record's file format: strict JSON with units in the values, read into SI. */
-import { type Dimension, parseQuantity } from "@secondline/rig";
+import { type Dimension, describeValue, parseQuantity } from "@secondline/rig";
 import * as z from "zod";
 import { type PlainDate, readDate } from "../dates/calendarDate.ts";
 
@@ -27,8 +27,9 @@ function quantity(dimension: Dimension, least: number, most: number, limits: str
 const date = z.string().transform((text, context): PlainDate => {
   const read = readDate(text);
   if (read !== undefined) return read;
-  const params: FaultParams = { got: JSON.stringify(text), expected: "a calendar date such as 2026-05-31" };
-  context.addIssue({ code: "custom", message: `${JSON.stringify(text)} is not a date such as 2026-05-31.`, params });
+  const got = describeValue(text);
+  const params: FaultParams = { got, expected: "a calendar date such as 2026-05-31" };
+  context.addIssue({ code: "custom", message: `${got} is not a date such as 2026-05-31.`, params });
   return z.NEVER;
 });
 

@@ -1,0 +1,139 @@
+/**
+ * A file that a command writes. It is checked before the command computes, and written beside its place and then moved
+ * there, so that a full disk or a killed program leaves the old file as it was.
+ */
+import { randomBytes } from "node:crypto";
+import {
+  accessSync,
+  closeSync,
+  constants,
+  existsSync,
+  fsyncSync,
+  linkSync,
+  lstatSync,
+  openSync,
+  realpathSync,
+  renameSync,
+  rmSync,
+  type Stats,
+  statSync,
+  writeFileSync,
+} from "node:fs";
+import { basename, dirname, join } from "node:path";
+import { CommandFailure, EXIT } from "./failure.ts";
+import { writeTrouble } from "./fileTrouble.ts";
+
+export interface OutFile {
+  /** As the user names it. */
+  readonly name: string;
+  /** Where it is: behind links. */
+  readonly path: string;
+  readonly overwrite: boolean;
+  /** Permission bits of the file that is there already. */
+  readonly mode: number | undefined;
+}
+
+const refuse = (name: string, why: string): CommandFailure => new CommandFailure(EXIT.input, [`${name}: ${why}.`]);
+
+/** Checks the place of a file to write. `inputs`: files that the command reads, which it must not overwrite. */
+export function checkOutFile(name: string, overwrite: boolean, inputs: readonly string[]): OutFile {
+  if (name === "") throw refuse("--out", "this is empty; name the file to write, such as report.html");
+  const there = statOf(name);
+  if (!there) checkFree(name);
+  if (there?.isDirectory()) throw refuse(name, "this is a folder; name a file in it");
+  if (there && !there.isFile()) throw refuse(name, "this is not an ordinary file");
+  const same = inputs.find((input) => isSame(there, statOf(input)));
+  if (same !== undefined) throw refuse(name, `this is the input ${same}, which is not overwritten; take another name`);
+  if (there && !overwrite) throw existsAlready(name);
+  try {
+    const path = there ? realpathSync(name) : join(realpathSync(dirname(name)), basename(name));
+    accessSync(dirname(path), constants.W_OK | constants.X_OK);
+    if (there) accessSync(path, constants.W_OK);
+    return { name, path, overwrite, mode: there ? there.mode & 0o777 : undefined };
+  } catch (error) {
+    throw refuse(name, writeTrouble(error));
+  }
+}
+
+const existsAlready = (name: string) => refuse(name, "this file exists already; --force overwrites it");
+
+/** Refuses a name under which no file can be made. */
+function checkFree(name: string): void {
+  let link: Stats | undefined;
+  try {
+    link = lstatSync(name, { throwIfNoEntry: false });
+  } catch (error) {
+    throw refuse(name, writeTrouble(error));
+  }
+  if (link) throw refuse(name, "this is a link that leads nowhere");
+}
+
+/** Undefined when there is nothing, or it cannot be looked at. */
+function statOf(name: string): Stats | undefined {
+  try {
+    return statSync(name);
+  } catch {
+    return undefined;
+  }
+}
+
+const isSame = (a: Stats | undefined, b: Stats | undefined) =>
+  a !== undefined && b !== undefined && a.dev === b.dev && a.ino === b.ino;
+
+/** Writes the whole file, or nothing and throws a `CommandFailure`. */
+export function writeOutFile(out: OutFile, text: string): void {
+  const beside = join(dirname(out.path), `.secondline-${randomBytes(6).toString("hex")}.tmp`);
+  try {
+    writeSafely(beside, text, out.mode);
+    moveInto(beside, out);
+    keepFolder(dirname(out.path));
+  } catch (error) {
+    if (error instanceof CommandFailure) throw error;
+    throw refuse(out.name, `the file could not be written: ${writeTrouble(error)}`);
+  } finally {
+    rmSync(beside, { force: true });
+  }
+}
+
+/** Writes a new file and waits until the disk has it. */
+function writeSafely(path: string, text: string, mode: number | undefined): void {
+  const file = openSync(path, "wx", mode ?? 0o666);
+  try {
+    writeFileSync(file, text);
+    fsyncSync(file);
+  } finally {
+    closeSync(file);
+  }
+}
+
+/** Moves a file to its place. What has come there since it was checked is not overwritten without being asked to. */
+function moveInto(beside: string, { name, path, overwrite }: OutFile): void {
+  if (overwrite || !link(beside, path)) {
+    if (!overwrite && existsSync(path)) throw existsAlready(name);
+    renameSync(beside, path);
+  }
+}
+
+/** Gives a file a second name, unlike a move never one that is taken; false where that did not go, or no disk knows it. */
+function link(from: string, to: string): boolean {
+  try {
+    linkSync(from, to);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/** Waits until the disk has the new name. Not every system can do that for a folder; the file is whole either way. */
+function keepFolder(path: string): void {
+  try {
+    const folder = openSync(path, "r");
+    try {
+      fsyncSync(folder);
+    } finally {
+      closeSync(folder);
+    }
+  } catch {
+    // See above.
+  }
+}

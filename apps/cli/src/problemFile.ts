@@ -1,0 +1,13 @@
+/** Reads a problem for the bare engine. The engine checks what it means, not the text that it comes in. */
+import { type Problem, readProblem } from "@secondline/engine";
+import { checkTexts } from "@secondline/rig";
+import { faults, type JsonFile } from "./input.ts";
+
+export function problemOf({ file, document, issues }: JsonFile): Problem {
+  const texts = checkTexts(document, "a problem");
+  if (texts.bottomless) throw faults(file, texts);
+  const reading = readProblem(document);
+  const before = [...issues, ...texts.issues];
+  if (reading.ok && before.length === 0) return reading.problem;
+  throw faults(file, { issues: [...before, ...(reading.ok ? [] : reading.issues)] });
+}

@@ -1,0 +1,13 @@
+/** What is wrong in a file, in words and line by line. */
+import { type Issues, moreText, type RigIssue } from "@secondline/rig";
+
+export function wrongInIt({ issues, more = 0 }: Issues<RigIssue>): string {
+  const count = issues.length + more;
+  return count === 1 ? "one thing is wrong in it" : `${count} things are wrong in it`;
+}
+
+/** One line per issue, with its path; the last line counts those that are not listed. */
+export function issueLines({ issues, more = 0 }: Issues<RigIssue>): string[] {
+  const lines = issues.map(({ path, message }) => (path === "" ? message : `${path}: ${message}`));
+  return more === 0 ? lines : [...lines, moreText(more)];
+}

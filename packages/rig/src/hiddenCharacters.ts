@@ -1,0 +1,33 @@
+/**
+ * Characters that show nothing or change how other text is shown: controls, marks of writing direction, separators of
+ * lines, halves of characters. A name that holds them could forge what a terminal or a report says.
+ */
+
+const HIDDEN = /[\p{Cc}\p{Cs}\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069]/u;
+const ALL_HIDDEN = new RegExp(HIDDEN.source, "gu");
+/** What notes may hold besides: their lines and tabs. */
+const LAYOUT = /\r\n|[\n\t]/g;
+
+/** The text with every hidden character written as `\u202e`, which JSON reads back as what it was. */
+export function visibleText(text: string): string {
+  return text.replace(ALL_HIDDEN, code("\\u"));
+}
+
+const code = (prefix: string) => (character: string) =>
+  `${prefix}${character.codePointAt(0)!.toString(16).padStart(4, "0")}`;
+
+/** The first hidden character of a text in words; undefined when there is none. `layout`: lines and tabs are allowed. */
+export function hiddenCharacter(text: string, layout = false): string | undefined {
+  const found = HIDDEN.exec(layout ? text.replace(LAYOUT, " ") : text)?.[0];
+  return found === undefined ? undefined : `${kindOf(found)} (${code("U+")(found).toUpperCase()})`;
+}
+
+function kindOf(character: string): string {
+  if (/[\n\r\u2028\u2029]/.test(character)) return "a line break";
+  if (character === "\t") return "a tab";
+  if (/\p{Cs}/u.test(character)) return "half a character";
+  return /\p{Cc}/u.test(character) ? "a control character" : "a mark that turns the direction of writing";
+}
+
+/** What to do about a hidden character. */
+export const HIDDEN_REMEDY = "Delete it, or type the text anew";
