@@ -17,7 +17,8 @@ export const english: Language = { code: "en", sentences: ENGLISH };
 export type Values = Readonly<Record<string, string | number>>;
 export type Say = (key: Key, values?: Values) => string;
 
-const BRACES = /\{(\w+)(?:\|([^{}|]*)\|([^{}|]*))?\}/g;
+/** A value, or a choice by number whose two texts may hold values of their own. */
+const BRACES = /\{(\w+)(?:\|((?:[^{}|]|\{\w+\})*)\|((?:[^{}|]|\{\w+\})*))?\}/g;
 
 /** Puts values into a sentence; throws for one that is not given, for a hole in a sentence is a programmer's error. */
 export function filled(sentence: string, values: Values): string {
@@ -25,7 +26,7 @@ export function filled(sentence: string, values: Values): string {
     const value = values[name];
     if (value === undefined) throw new Error(`The sentence "${sentence}" wants "${name}".`);
     if (one === undefined || more === undefined) return String(value);
-    return value === 1 ? one : more;
+    return filled(value === 1 ? one : more, values);
   });
 }
 
