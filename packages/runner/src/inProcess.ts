@@ -18,19 +18,19 @@ export class InProcessRunner implements RunnerService, ChancesService {
   readonly #running = new Map<string, { cancelled: boolean }>();
 
   run(request: RunRequest, onProgress?: (progress: Progress) => void) {
-    const { id, rig, whatIf, ...options } = request;
-    return this.#drive(id, () => runWhatIf(rig, whatIf, options), onProgress);
+    const { id, assessed, whatIf, ...options } = request;
+    return this.#drive(id, () => runWhatIf(assessed, whatIf, options), onProgress);
   }
 
   study(request: StudyRequest, onProgress?: (progress: Progress) => void) {
-    const { id, rig, ...options } = request;
-    return this.#drive(id, () => study(rig, options), onProgress);
+    const { id, assessed, ...options } = request;
+    return this.#drive(id, () => study(assessed, options), onProgress);
   }
 
   chances(request: ChancesRequest, onProgress?: (progress: Progress) => void) {
-    const { id, rig, ...options } = request;
+    const { id, assessed, ...options } = request;
     // Few ask for it, and it is a sixth of the thread's code: it comes when asked for.
-    const start = async () => (await import("@secondline/scenarios/chances")).chances(rig, options);
+    const start = async () => (await import("@secondline/scenarios/chances")).chances(assessed, options);
     return this.#drive(id, start, onProgress);
   }
 

@@ -1,53 +1,40 @@
 /** What the runner offers, the same in-process and across a worker boundary. Errors cross as data. */
 import type {
   Accuracy,
-  BreakTest,
+  Assessed,
   Chances,
   ChancesOptions,
-  Outcome,
-  Rig,
+  Found,
+  SearchOptions,
+  StudyProgress,
   WhatIf,
   WhatIfRun,
 } from "@secondline/scenarios";
 
-export interface Progress {
-  /** Share done, 0 to 1 [-]. */
-  readonly done: number;
-  /** What is being computed, in words. */
-  readonly doing: string;
+/** How far a request is: facts, no words. */
+export type Progress = StudyProgress;
+
+interface Asked {
+  readonly id: string;
+  readonly assessed: Assessed;
+  /** Gives way to what others ask for: layouts beside the rig that is edited, say. */
+  readonly background?: boolean;
 }
 
-/** One what-if, with its recording. `estimate` adds a second mesh and a ± to the peaks. */
-export interface RunRequest {
-  readonly id: string;
-  readonly rig: Rig;
+/** One what-if, with its recording. `estimate` adds a second mesh. */
+export interface RunRequest extends Asked {
   readonly whatIf: WhatIf;
   readonly accuracy: Accuracy;
   readonly estimate?: boolean;
   /** Simulated time [s]; default: long enough for the deepest drop, at least 4. */
   readonly duration?: number;
-  /** Own break tests, in place of published factors where there are some. */
-  readonly breakTests?: readonly BreakTest[];
 }
 
-/** The full set of what-ifs of a rig, or the ones given. */
-export interface StudyRequest {
-  readonly id: string;
-  readonly rig: Rig;
-  readonly whatIfs?: readonly WhatIf[];
-  /** Without `whatIfs`: the full set, or the few that usually govern; default full. */
-  readonly size?: "quick" | "full";
-  readonly accuracy: Accuracy;
-  /** Run what governs on a second mesh too and give every load a ±. */
-  readonly estimate?: boolean;
-  /** Keep thinned-out forces of every run, for plots and the report. */
-  readonly traces?: boolean;
-  /** Own break tests, in place of published factors where there are some. */
-  readonly breakTests?: readonly BreakTest[];
-}
+/** The search for a rig's worst events. */
+export type StudyRequest = Asked & SearchOptions;
 
 /** How likely parts are to fail, and to be first, in one what-if: many runs, then many draws. */
-export type ChancesRequest = ChancesOptions & { readonly id: string; readonly rig: Rig };
+export type ChancesRequest = Asked & ChancesOptions;
 
 export type Answer<T> =
   | { readonly ok: true; readonly value: T }
@@ -55,7 +42,7 @@ export type Answer<T> =
 
 export interface RunnerService {
   run(request: RunRequest, onProgress?: (progress: Progress) => void): Promise<Answer<WhatIfRun>>;
-  study(request: StudyRequest, onProgress?: (progress: Progress) => void): Promise<Answer<Outcome>>;
+  study(request: StudyRequest, onProgress?: (progress: Progress) => void): Promise<Answer<Found>>;
   /** Stops a run or study; its promise answers `cancelled`. */
   cancel(id: string): Promise<void>;
 }

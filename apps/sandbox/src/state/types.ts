@@ -5,6 +5,7 @@ import type { RunnerService } from "@secondline/runner";
 import type { Assessed, Found, Outcome, StudyProgress, Verdict, WhatIf, WhatIfRun } from "@secondline/scenarios";
 import type { Theme } from "../design/palette.ts";
 import type { History } from "./history.ts";
+import type { KeptFounds } from "./keptFounds.ts";
 import type { AssessmentSlice } from "./known.ts";
 
 /** A rig as written: plain JSON that keeps what was typed, right or wrong. */
@@ -118,9 +119,11 @@ export type ReadRig = (
 
 /** What the store needs from outside; replaced in tests. */
 export interface Services {
-  readonly runner: RunnerService;
+  readonly runner: Pick<RunnerService, "run" | "study" | "cancel">;
   readonly read: ReadRig;
   readonly newId: () => string;
+  /** Verdicts shared with other sandboxes; default: of this one alone. */
+  readonly kept?: KeptFounds;
   /** Calls back after a pause; returns what cancels it. */
   readonly later: (milliseconds: number, action: () => void) => () => void;
 }
