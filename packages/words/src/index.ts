@@ -3,6 +3,7 @@ import { createWords } from "./words.ts";
 
 export { shareName, worthARow } from "./chanceWords.ts";
 export { english, type Key, type Language, type Say } from "./language.ts";
+export type { Moment, Moments } from "./momentWords.ts";
 export { capital, lowered } from "./partNames.ts";
 export * as quantity from "./quantity.ts";
 export { createWords, type Words } from "./words.ts";

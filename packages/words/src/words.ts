@@ -14,6 +14,7 @@ import type {
   PartOutcome,
   Probability,
   Reason,
+  Recording,
   ScatterShare,
   SingleFailure,
   Trouble,
@@ -25,6 +26,7 @@ import { chance, chanceRange } from "./chanceNumbers.ts";
 import * as chances from "./chanceWords.ts";
 import { rowLabel, rowValue } from "./compareWords.ts";
 import { type Language, sayIn } from "./language.ts";
+import { type Moment, type Moments, momentLabel, momentText, placedMoment, runSentences } from "./momentWords.ts";
 import { partInSentence, partName, partTitle } from "./partNames.ts";
 import { eventTitle, whereText } from "./phrases.ts";
 import { fateText, storySentences, troubleText } from "./storyWords.ts";
@@ -62,6 +64,10 @@ export function createWords(language: Language) {
     story: (rig: Rig, run: WhatIfOutcome) => storySentences(language, rig, run),
     fate: (rig: Rig, run: WhatIfOutcome) => fateText(language, rig, run),
     trouble: (rig: Rig, trouble: Trouble | undefined) => troubleText(language, rig, trouble),
+    moment: (moments: Moments, falling?: boolean) => momentLabel(say, moments, falling),
+    momentText: (moments: Moments, falling?: boolean) => momentText(say, moments, falling),
+    placedMoment: (rig: Rig, moment: Moment) => placedMoment(language, rig, moment),
+    run: (rig: Rig, recording: Recording) => runSentences(language, rig, recording),
     until: (rig: Rig, outlook: Outlook, outcome: Outcome) => untilSentence(language, rig, outlook, outcome),
     partUntil: (part: PartDate, horizon: string) => partUntil(language, part, horizon),
     compareLabel: (rig: Rig, row: ComparisonRow) => rowLabel(language, rig, row),
