@@ -1,3 +1,4 @@
+import { quantity } from "@secondline/words";
 import { useMemo } from "react";
 import type { Theme } from "../design/palette.ts";
 import styles from "./scene.module.css";
@@ -58,13 +59,15 @@ export function TensionLegend({ theme, largest, strengthKN, hasBackup, hasPrevio
       </div>
       {strengthKN !== undefined && (
         <p className={styles.strengthWords}>
-          strength {tickWords(strengthKN)} kN{inside ? "" : " →"}
+          strength {quantity.strength(1000 * strengthKN)}
+          {inside ? "" : " →"}
         </p>
       )}
     </div>
   );
 }
 
+/** Marks of a scale, which are round. */
 function tickWords(kN: number): string {
   return String(Number(kN.toPrecision(3)));
 }

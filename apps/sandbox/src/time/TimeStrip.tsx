@@ -1,12 +1,12 @@
 import { Tabs } from "@base-ui/react/tabs";
 import type { Recording } from "@secondline/engine";
+import { capital, quantity } from "@secondline/words";
 import { useId, useMemo, useState } from "react";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { beforeSentence, forcesSentence, unloadedSentence } from "./describe.ts";
 import { EnergyPlot } from "./EnergyPlot.tsx";
 import { energySentence } from "./energyBands.ts";
 import { ForcesPlot } from "./ForcesPlot.tsx";
-import { capitalised } from "./format.ts";
 import { NumbersPanel } from "./NumbersPanel.tsx";
 import { PlayBar } from "./PlayBar.tsx";
 import type { PlotRequest } from "./picture/plotBody.ts";
@@ -78,7 +78,7 @@ export function TimeStrip(props: Props) {
               />
             </div>
             <p id={sentence} className={styles.sentence}>
-              {sentenceOf(recording, previous, tab, forces.reading)}
+              {quantity.unbroken(sentenceOf(recording, previous, tab, forces.reading))}
             </p>
           </div>
           <Tabs.Panel className={styles.panel} value={tab}>
@@ -103,7 +103,7 @@ function TabNames() {
     <Tabs.List className={styles.tabs} aria-label="What to see over time">
       {TABS.map((tab) => (
         <Tabs.Tab key={tab} className={styles.tab} value={tab}>
-          {capitalised(tab)}
+          {capital(tab)}
         </Tabs.Tab>
       ))}
     </Tabs.List>
