@@ -273,6 +273,11 @@ export const ENGLISH = {
   "chance.asGiven": "as given",
   "chance.ofLine": "± {amount} of the line",
   "chance.lineRange": "({from} to {to} of the line)",
+  "chance.working": "Working out the chances: {what}",
+  "chance.working.runs": "runs of {event}",
+  "chance.working.draws": "drawing strengths and loads",
+  "chance.glance": "Likeliest to go first in the worst what-if ({event}), at a glance: {list}.",
+  "chance.glanceOne": "{part} ({chance})",
   "chance.rests.runs":
     "{done} simulated runs on the {accuracy} mesh, spread evenly over {inputs} uncertain inputs, with parts that cannot fail, so that every part shows the load it would have to carry.",
   "chance.rests.surface":
