@@ -13,12 +13,13 @@ const SETTLE = 400;
 const made = new WeakMap<Sandbox, Layouts>();
 
 /** The layouts of a sandbox: made when they are first looked at, the same ever after. */
-export function layoutsOf({ sandbox, read }: Booted): Layouts {
+export function layoutsOf({ sandbox, read, kept }: Booted): Layouts {
   const known = made.get(sandbox);
   if (known) return known;
   const services: Services = {
-    runner: sideRunner(),
+    runner: inBackground(sideRunner()),
     read,
+    kept,
     newId: () => crypto.randomUUID(),
     later(milliseconds, action) {
       const timer = setTimeout(action, milliseconds);
@@ -26,17 +27,26 @@ export function layoutsOf({ sandbox, read }: Booted): Layouts {
     },
   };
   const shelf = deviceShelf();
-  const kept = readKeptLayouts(shelf, read);
-  if (kept.lost > 0) {
+  const found = readKeptLayouts(shelf, read);
+  if (found.lost > 0) {
     sandbox.actions.tell({
       tone: "fault",
       text: "Some layouts kept on this device cannot be read by this version. They were set aside, not thrown away.",
     });
   }
-  const layouts = createLayouts(sandbox, services, kept.layouts);
+  const layouts = createLayouts(sandbox, services, found.layouts);
   keepChanges(layouts, shelf, sandbox);
   made.set(sandbox, layouts);
   return layouts;
+}
+
+/** The rig in hand comes first. */
+function inBackground(runner: Services["runner"]): Services["runner"] {
+  return {
+    run: (request, onProgress) => runner.run({ ...request, background: true }, onProgress),
+    study: (request, onProgress) => runner.study({ ...request, background: true }, onProgress),
+    cancel: (id) => runner.cancel(id),
+  };
 }
 
 function keepChanges(layouts: Layouts, shelf: Shelf, { actions }: Sandbox): void {

@@ -6,6 +6,7 @@ import { useSavePictures } from "../files/useSavePictures.ts";
 import { RigSketch } from "../rigSheet/RigSketch.tsx";
 import { type SceneSnapshot, SceneView, type SnapshotPlace } from "../scene/index.ts";
 import { useRecordings, useSandbox } from "../state/useSandbox.ts";
+import { outcomeOf } from "../state/verdictOf.ts";
 import { PrintedPictures } from "./PrintedPictures.tsx";
 import styles from "./ScenePlace.module.css";
 import { SceneTools } from "./SceneTools.tsx";
@@ -16,7 +17,7 @@ import { useReducedMotion } from "./useMedia.ts";
 export function ScenePlace({ clock, theme }: { clock: PlaybackClock; theme: Theme }) {
   const { current, previous } = useRecordings();
   const shown = useSandbox((state) => state.run.shown);
-  const verdict = useSandbox((state) => state.run.verdict?.outcome);
+  const verdict = useSandbox(outcomeOf);
   const session = useSandbox((state) => state.session);
   const reducedMotion = useReducedMotion();
   const snapshot: SnapshotPlace = useRef(null);
@@ -28,11 +29,11 @@ export function ScenePlace({ clock, theme }: { clock: PlaybackClock; theme: Them
     <>
       <PrintedPictures clock={clock} />
       <div className={styles.place}>
-        <SceneGuard key={shown.outcome.title}>
+        <SceneGuard key={shown.outcome.key}>
           <SceneView
             recording={current}
             previous={session.compare ? previous : undefined}
-            rig={shown.rig}
+            rig={shown.assessed.rig}
             outcome={verdict}
             clock={clock}
             theme={theme}
@@ -56,7 +57,7 @@ function taken({ current: take }: SnapshotPlace): SceneSnapshot {
 }
 
 function Waiting() {
-  const rig = useSandbox((state) => state.document.rig);
+  const rig = useSandbox((state) => state.assessment.assessed.rig);
   const coming = useFallIsComing();
   return (
     <div className={styles.waiting}>

@@ -5,6 +5,7 @@ import { saveTraces } from "../files/saveTraces.ts";
 import { useSavePictures } from "../files/useSavePictures.ts";
 import { useRecordings, useSandbox } from "../state/useSandbox.ts";
 import { TimeStrip } from "../time/index.ts";
+import { words } from "../words.ts";
 import styles from "./TimePlace.module.css";
 import { useFallIsComing } from "./useFallIsComing.ts";
 
@@ -20,7 +21,7 @@ export function TimePlace({ clock, theme, compact }: Props) {
   const compare = useSandbox((state) => state.session.compare);
   const shown = useSandbox((state) => state.run.shown);
   const save = useSavePictures(theme);
-  const name = shown?.rig.name ?? "";
+  const name = shown ? `${shown.assessed.rig.name} ${words.eventTitle(shown.assessed.rig, shown.whatIf)}` : "";
   const ready = useSoon(current !== undefined, 2);
   const coming = useFallIsComing();
   if (!current || !ready) {
@@ -34,7 +35,7 @@ export function TimePlace({ clock, theme, compact }: Props) {
       clock={clock}
       compact={compact}
       onSavePlot={(plot, kind) => void save.plot(plot, kind)}
-      onSaveRange={(range) => void saveTraces(current, range, `${name} ${shown?.outcome.title ?? ""}`)}
+      onSaveRange={(range) => void saveTraces(current, range, name)}
     />
   );
 }

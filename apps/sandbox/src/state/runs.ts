@@ -29,6 +29,7 @@ export class Runs {
   private cancelSettling: (() => void) | undefined;
   /** Counts what was asked for: an answer that comes after a later question starts nothing more. */
   private turn = 0;
+  private looking: Promise<void> | undefined;
 
   constructor(store: StoreApi<SandboxState>, services: Services, shelf: RecordingShelf, kept: KeptFounds) {
     this.store = store;
@@ -63,12 +64,17 @@ export class Runs {
     if (turn === this.turn) await this.look();
   }
 
-  /** Searches for the verdict of this state, from where an earlier search was stopped as far as its runs are kept. */
+  /** Searches for the verdict of this state; over when that search is, also one that was going already. */
   async look(): Promise<void> {
     const { run, assessment } = this.store.getState();
-    if (!this.needsStudy() || run.study.kind === "busy") return;
-    const { key } = assessment;
-    if (!run.verdict.soFar && !(await this.study("quick", key))) return;
+    if (!this.needsStudy()) return;
+    if (run.study.kind !== "busy" || !this.looking) this.looking = this.bothLooks(assessment.key);
+    return this.looking;
+  }
+
+  private async bothLooks(key: string): Promise<void> {
+    const { soFar } = this.store.getState().run.verdict;
+    if (!soFar && !(await this.study("quick", key))) return;
     await this.study("full", key);
   }
 
@@ -129,9 +135,12 @@ export class Runs {
       this.set({ study: workAfter(answer) });
       return false;
     }
-    this.set({ study: { kind: "idle" } });
+    // After the quick look the other one follows at once: the search goes on.
     if (effort === "quick") this.tell(key, graver(earlier, asSoFar(answer.value.outcome)));
-    else this.conclude(key, answer.value);
+    else {
+      this.set({ study: { kind: "idle" } });
+      this.conclude(key, answer.value);
+    }
     return true;
   }
 

@@ -1,0 +1,50 @@
+import type { Outcome } from "@secondline/scenarios";
+import { useId } from "react";
+import { VerdictMark, verdictColour } from "../design/VerdictMark.tsx";
+import { useSandbox } from "../state/useSandbox.ts";
+import { foundOf } from "../state/verdictOf.ts";
+import { words } from "../words.ts";
+import { Taken } from "./Taken.tsx";
+import styles from "./VerdictColumn.module.css";
+
+/** The verdict in a word and a sentence, what it is of, and what has no second. */
+export function VerdictHead({ outcome }: { outcome: Outcome | undefined }) {
+  const rig = useSandbox((state) => state.assessment.assessed.rig);
+  const isWhole = useSandbox((state) => foundOf(state) !== undefined);
+  const heading = useId();
+  if (!outcome) {
+    return (
+      <header aria-labelledby={heading}>
+        <h2 id={heading} className={styles.word} style={{ color: verdictColour("open") }}>
+          <VerdictMark verdict="open" size={22} />
+          No verdict yet
+        </h2>
+        <Taken />
+      </header>
+    );
+  }
+  const word = words.verdictWord(outcome);
+  const likelier = words.likelierFirst(rig, outcome);
+  return (
+    <header aria-labelledby={heading} data-verdict={outcome.verdict} data-whole={isWhole}>
+      <h2 id={heading} className={styles.word} style={{ color: verdictColour(outcome.verdict) }}>
+        <VerdictMark verdict={outcome.verdict} size={22} />
+        {word}
+        {!isWhole && outcome.verdict !== "open" && <span className={styles.part}>so far</span>}
+      </h2>
+      <p className={styles.sentence}>{withoutWord(words.verdict(rig, outcome), word)}</p>
+      <Taken />
+      <p className={styles.fact}>{words.singles(rig, outcome)}</p>
+      {isWhole && likelier && <p className={styles.fact}>{likelier}</p>}
+      {isWhole && <p className={styles.note}>{words.say("verdict.provisional")}</p>}
+      {outcome.invented && <p className={styles.note}>{words.say("caution.invented")}</p>}
+    </header>
+  );
+}
+
+/** The sentence opens with the verdict's word, which already stands above it. */
+export function withoutWord(sentence: string, word: string): string {
+  if (!sentence.startsWith(`${word}: `)) return sentence;
+  const rest = sentence.slice(word.length + 2);
+  return rest.charAt(0).toUpperCase() + rest.slice(1);
+}
