@@ -71,6 +71,7 @@ export const degrees = (radian: number): string => `${Math.round((radian * 180) 
 /** A moment or a time; more decimals where a view shows finer. */
 export const seconds = (second: number, decimals = 2): string => `${rounded(second, decimals, "nearest")} s`;
 export const speed = (metrePerSecond: number): string => `${rounded(metrePerSecond, 1, "up")} m/s`;
+export const kilometresPerHour = (metrePerSecond: number): string => `${rounded(metrePerSecond * 3.6, 0, "up")} km/h`;
 
 /** Energy, which is no load and no strength: to the nearest. Joules below 100, kilojoules above. */
 export function energy(joule: number): string {

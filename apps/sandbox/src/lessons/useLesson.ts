@@ -6,7 +6,7 @@ import { judgement } from "./judge.ts";
 import type { Try } from "./kept.ts";
 import type { Lesson } from "./lessons.ts";
 import type { Guess } from "./Prediction.tsx";
-import { onScale, scaleWords } from "./quantity.ts";
+import { onScale, resultWords, saidWords } from "./quantity.ts";
 import { useLessonRun } from "./useLessonRun.ts";
 import { say } from "./words.ts";
 
@@ -29,7 +29,7 @@ export function useLesson(lesson: Lesson, read: ReadRig, onTry: (one: Try) => vo
     const value = lesson.read(done);
     const result = value === undefined ? undefined : onScale(value, lesson.scale);
     onTry(tryOf(next, result));
-    if (result !== undefined) announce(resultWords(lesson, next.predicted, result));
+    if (result !== undefined) announce(spoken(lesson, next.predicted, result));
   }
   return {
     before,
@@ -53,10 +53,10 @@ function tryOf({ predicted, reason, ownReason }: Guess, result: number | undefin
 }
 
 /** For those who hear the page. */
-function resultWords({ scale }: Lesson, predicted: number, result: number): string {
-  const words = scaleWords(result, scale);
+function spoken({ scale }: Lesson, predicted: number, result: number): string {
+  const words = resultWords(result, scale);
   const judged = judgement(predicted, result, words);
-  return say("announce.result", { predicted: scaleWords(predicted, scale), result: words, judgement: judged });
+  return say("announce.result", { predicted: saidWords(predicted, scale), result: words, judgement: judged });
 }
 
 /** What had the focus is gone after a step: it goes on to the heading of what came. */
