@@ -1,6 +1,5 @@
 /** Reads a break log; every fault names its line and column. */
-import type { Rig } from "@secondline/rig";
-import { type BreakTest, readBreakLog, testUseWords } from "@secondline/strength";
+import { type BreakTest, readBreakLog } from "@secondline/strength";
 import { faultLines, faultText, LARGEST, readText } from "./input.ts";
 
 export const readBreakLogFile = (file: string): readonly BreakTest[] =>
@@ -17,10 +16,4 @@ export function breakLogOf(file: string, text: string): readonly BreakTest[] {
       return `${at}: ${faultText(fault)}`;
     },
   );
-}
-
-/** Which of the tests count towards the webbings and ropes of a rig, and why the others do not. */
-export function testNotes({ main, backup, leash }: Rig, tests: readonly BreakTest[]): string[] {
-  const sections = [...main.sections, ...(backup?.sections ?? [])];
-  return testUseWords([...sections.map(({ stock }) => stock), leash.stock], tests);
 }

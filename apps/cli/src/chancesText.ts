@@ -1,91 +1,85 @@
-/** Chances of failure for reading in a terminal. */
-import { formatLength } from "@secondline/rig";
-import {
-  type Chances,
-  chanceText,
-  formatChance,
-  IN_BRACKETS,
-  inputText,
-  type PartChance,
-  partName,
-  restText,
-  SHARE_KINDS,
-  shareText,
-  worthARow,
-} from "@secondline/scenarios";
-import { kilonewtons } from "./quantity.ts";
-import { table } from "./table.ts";
+/** Chances of failure for reading in a terminal, and as data. */
+import type { Rig } from "@secondline/rig";
+import type { Chances, PartChance } from "@secondline/scenarios";
+import { quantity, shareName, englishWords as words, worthARow } from "@secondline/words";
+import { type Column, table } from "./table.ts";
 import { bold, dim, width } from "./terminal.ts";
 import { bullets, wrap } from "./wrap.ts";
 
+const { say } = words;
+const right = (head: string): Column => ({ head, align: "right" });
+
+export function chancesData(rig: Rig, all: readonly Chances[], notes: readonly string[]): object {
+  return {
+    rig: rig.name,
+    ...(notes.length > 0 ? { notes } : {}),
+    taken: words.taken(rig, all[0]!),
+    chances: all.map((found) => ({
+      ...found,
+      title: words.eventTitle(rig, found.whatIf),
+      sentence: words.chances(rig, found),
+      restsOn: words.chanceGrounds(rig, found),
+      cautions: words.chanceCautions(rig, found),
+    })),
+  };
+}
+
 /** Chances of one rig, one what-if after another; what is common to all is said once, at the end. */
-export function chancesText(all: readonly Chances[], notes: readonly string[]): string {
-  const [one] = all;
+export function chancesText(rig: Rig, all: readonly Chances[], notes: readonly string[]): string {
   return [
-    bold(one!.rigName),
+    bold(rig.name),
+    wrap(words.taken(rig, all[0]!), width),
     "",
-    ...all.flatMap((chances) => [whatIfText(chances), ""]),
-    ...(notes.length > 0 ? ["Look at these:", ...bullets(notes, width), ""] : []),
-    "Before you rely on this:",
-    ...bullets([...new Set(all.flatMap((chances) => chances.cautions))], width),
+    ...all.flatMap((found) => [whatIfText(rig, found), ""]),
+    ...(notes.length > 0 ? [`${say("head.notes")}:`, ...bullets(notes, width), ""] : []),
+    `${say("head.cautions")}:`,
+    ...bullets([...new Set(all.flatMap((found) => words.chanceCautions(rig, found)))], width),
   ].join("\n");
 }
 
-function whatIfText(chances: Chances): string {
+function whatIfText(rig: Rig, found: Chances): string {
+  const rest = words.chanceRest(found.parts);
   return [
-    bold(chances.title),
-    wrap(chances.sentence, width),
+    bold(words.eventTitle(rig, found.whatIf)),
+    wrap(words.chances(rig, found), width),
     "",
-    partsTable(chances),
-    ...restOf(chances),
-    ...(chances.shares.length > 0 ? ["", sharesTable(chances)] : []),
+    partsTable(rig, found),
+    dim(wrap(say("chance.caption", { rest }).trimEnd(), width)),
+    ...(found.shares.length > 0 ? ["", sharesTable(found)] : []),
     "",
-    inputsTable(chances),
+    inputsTable(found),
     "",
-    "The numbers rest on:",
-    ...bullets(chances.restsOn, width),
+    `${say("chance.rests")}:`,
+    ...bullets(words.chanceGrounds(rig, found), width),
   ].join("\n");
 }
 
-function partsTable({ parts }: Chances): string {
+function partsTable(rig: Rig, { parts }: Chances): string {
   const rows = parts
     .filter(worthARow)
     .map((part) => [
-      nameOf(part),
-      kilonewtons(part.load),
-      kilonewtons(part.strength),
-      chanceText(part.first),
-      chanceText(part.fails),
+      nameOf(rig, part),
+      quantity.loadIn(part.load),
+      quantity.strengthIn(part.strength),
+      words.chanceRange(part.first),
+      words.chanceRange(part.fails),
     ]);
-  return table(
-    [
-      { head: "Part", flexible: true },
-      { head: "Load", align: "right" },
-      { head: "Holds", align: "right" },
-      { head: "Goes first", align: "right" },
-      { head: "Fails", align: "right" },
-    ],
-    rows,
-    width,
-  );
-}
-
-/** With the place of a weak stretch. */
-function nameOf(part: PartChance): string {
-  const { stretch } = part;
-  if (!stretch || stretch.reason === "webbing") return partName(part);
-  return `${partName(part)} ${formatLength(Math.round(5 * (stretch.from + stretch.to)) / 10)} from A`;
-}
-
-function restOf({ parts }: Chances): string[] {
-  return [
-    dim(
-      wrap(
-        `kN; middle load of the runs, central strength. Goes first: has the least margin of all. Fails: carries more than it holds, before anything else has failed. ${IN_BRACKETS} ${restText(parts)}`.trimEnd(),
-        width,
-      ),
-    ),
+  const columns = [
+    { head: say("chance.table.part"), flexible: true },
+    right(say("chance.table.load")),
+    right(say("chance.table.strength")),
+    right(say("chance.table.first")),
+    right(say("chance.table.fails")),
   ];
+  return table(columns, rows, width);
+}
+
+/** With the middle of a weak stretch. */
+function nameOf(rig: Rig, part: PartChance): string {
+  const name = words.chancePart(rig, part);
+  const { stretch } = part;
+  if (!stretch || stretch.reason === "webbing") return name;
+  return say("chance.place", { part: name, distance: quantity.along((stretch.from + stretch.to) / 2) });
 }
 
 const MOST_SHARES = 10;
@@ -94,33 +88,32 @@ function sharesTable({ shares }: Chances): string {
   const rows = shares
     .slice(0, MOST_SHARES)
     .map((share) => [
-      share.name,
-      SHARE_KINDS[share.kind],
-      shareText(share),
-      formatChance(Math.max(0, share.total.value)),
+      shareName(share),
+      say(`chance.share.${share.kind}`),
+      words.chanceShare(share),
+      words.chance(Math.max(0, share.total.value)),
     ]);
-  return table(
-    [
-      { head: "Where the scatter of the least margin comes from", flexible: true },
-      { head: "Of" },
-      { head: "Alone", align: "right" },
-      { head: "With others", align: "right" },
-    ],
-    rows,
-    width,
-  );
+  const columns = [
+    { head: say("chance.table.source"), flexible: true },
+    { head: say("chance.table.of") },
+    right(say("chance.table.alone")),
+    right(say("chance.table.others")),
+  ];
+  return table(columns, rows, width);
 }
 
 function inputsTable({ inputs }: Chances): string {
   const rows = inputs.map((input) => [
     input.name,
     input.id,
-    inputText(input).join(" "),
-    `${input.basis.kind}: ${input.basis.note}`,
+    words.chanceInput(input).join(" "),
+    words.basis(input.basis),
   ]);
-  return table(
-    [{ head: "Uncertain" }, { head: "--spread" }, { head: "Middle and spread" }, { head: "Basis", flexible: true }],
-    rows,
-    width,
-  );
+  const columns = [
+    { head: say("chance.table.input") },
+    { head: "--spread" },
+    { head: say("chance.table.spread") },
+    { head: say("table.basis"), flexible: true },
+  ];
+  return table(columns, rows, width);
 }

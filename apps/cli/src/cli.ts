@@ -9,7 +9,8 @@ import { VERSION } from "./version.ts";
 const ACCURACY = ["quick", "standard", "fine"] as const;
 const accuracy = (usual: (typeof ACCURACY)[number] = "standard") =>
   new Option("--accuracy <mesh>", "how fine the mesh is").choices(ACCURACY).default(usual);
-const estimate = () => new Option("--estimate", "run what governs on a second mesh too and give loads a ±");
+const estimate = () =>
+  new Option("--estimate", "run the worst what-ifs on a second mesh too; the harder of both counts");
 const json = () => new Option("--json", "print data as JSON");
 const wear = () => new Option("--wear <file>", "bring the rig to its state by a wear record; needs --on");
 const on = () => new Option("--on <date>", "the day that counts, YYYY-MM-DD; gives the take-down date from there");
@@ -40,6 +41,7 @@ const program = new Command("secondline")
     `Examples:
   secondline check rig.json                 what every part carries and holds, and the verdict
   secondline check rig.json --require       the same; exit status 1 unless everything holds
+  secondline check rig.json --why           with what every strength is made of, and on what basis
   secondline compare rig.json other.json    two to four layouts side by side
   secondline chances rig.json               how likely each part is to fail, and to be the first
   secondline report rig.json --out rig.html a report to print
@@ -52,8 +54,8 @@ const program = new Command("secondline")
   .addHelpText(
     "after",
     `
-Exit status: 0 done; 1 with --require when a part is thin or fails; 2 bad input, or output that cannot be
-written; 3 a run failed its own audit.
+Exit status: 0 done; 1 with --require when the verdict is not "holds"; 2 bad input, --require of less than the
+whole search, or output that cannot be written; 3 a run failed its own audit.
 Data goes to standard output, messages to standard error.
 
 This is a model. It does not replace inspection, the makers' instructions, local codes and standards, or
@@ -65,12 +67,14 @@ program
   .description("simulate what can go wrong with a rig; say what every part carries, holds, and which goes first")
   .argument("<rig>", "rig document (JSON)")
   .addOption(json())
-  .option("--require", "exit status 1 when any part is thin or fails")
-  .option("--what-if <event>", `run this only; ${EVENTS}`, collect, [] as string[])
+  .option("--require", "exit status 1 unless the rig holds; only of the whole search, not of a quick look")
+  .option("--what-if <event>", `run this only, and speak of this alone; ${EVENTS}`, collect, [] as string[])
   .addOption(set())
   .addOption(accuracy())
   .addOption(estimate())
-  .option("--all", "list every what-if, not only those that govern")
+  .option("--all", "list every what-if, not only those that govern, the single failures and the middle values")
+  .option("--why", "print what each strength is made of, with the basis of every factor")
+  .option("--singles", "list every part gone, one at a time, and what then carries the walker")
   .addOption(wear())
   .addOption(on())
   .addOption(tests())
@@ -84,6 +88,11 @@ program
   .addOption(json())
   .addOption(set())
   .addOption(accuracy())
+  .addOption(estimate())
+  .addOption(wear())
+  .addOption(on())
+  .addOption(tests())
+  .addOption(judge())
   .action(async (files: string[], options) => (await import("./commands/compare.ts")).compare(files, options));
 
 program
@@ -93,7 +102,7 @@ program
   .addOption(json())
   .option(
     "--what-if <event>",
-    `of this; default: the one that governs among a few, on a coarse mesh; ${EVENTS}`,
+    `of this; default: the worst among a few, on a coarse mesh; ${EVENTS}`,
     collect,
     [] as string[],
   )
@@ -118,7 +127,7 @@ program
   .argument("<rig>", "rig document (JSON)")
   .requiredOption("--out <file>", "HTML file to write")
   .option("--force", "overwrite the file when it exists")
-  .option("--chances", "with the chances in the what-if that governs")
+  .option("--chances", "with the chances in the worst what-if")
   .addOption(estimate())
   .addOption(set())
   .addOption(accuracy())
@@ -150,7 +159,11 @@ program
   .command("validate")
   .description("find every fault in a rig, problem, wear record or break log")
   .argument("<file>", "JSON or CSV")
-  .action(async (file: string) => (await import("./commands/validate.ts")).validate(file));
+  .addOption(wear())
+  .addOption(on())
+  .addOption(tests())
+  .addOption(judge())
+  .action(async (file: string, options) => (await import("./commands/validate.ts")).validate(file, options));
 
 program
   .command("solve")

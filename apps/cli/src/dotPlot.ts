@@ -1,6 +1,6 @@
 /** Break tests as dots on a line, so that the eye judges before any number does. */
 import type { BreakTest } from "@secondline/strength";
-import { kilonewtons } from "./quantity.ts";
+import { quantity } from "@secondline/words";
 
 const LABEL = 10;
 
@@ -26,7 +26,7 @@ export function dotPlot(tests: readonly BreakTest[], columns: number): string {
     for (const mark of marks) if (mark.row === row) counts[column(mark.at)]!++;
     return `${row.padEnd(LABEL)}${counts.map((n) => (n === 0 ? " " : n === 1 ? "•" : String(Math.min(9, n)))).join("")}`;
   });
-  const [left, right] = [kilonewtons(from), `${kilonewtons(to)} kN`];
+  const [left, right] = [quantity.kilonewtons(from, "nearest"), `${quantity.kilonewtons(to, "nearest")} kN`];
   const axis = `${" ".repeat(LABEL)}${"─".repeat(inner)}`;
   const scale = `${" ".repeat(LABEL)}${left}${" ".repeat(Math.max(1, inner - left.length - right.length))}${right}`;
   return [...rows.map((row) => row.trimEnd()), axis, scale].join("\n");

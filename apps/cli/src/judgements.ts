@@ -1,25 +1,23 @@
 /** `--judge`: what the user thinks of a part, said on the command line instead of in the rig file. */
-import { judgePart, type OwnJudgement, type Rig, readField } from "@secondline/rig";
-import { partStrengths } from "@secondline/strength";
+import { type PartId, partIds, type Rig, readField } from "@secondline/rig";
+import type { Judgement } from "@secondline/scenarios";
 import { CommandFailure, EXIT } from "./failure.ts";
 
 const FORM = /^\s*([\w.]+)\s*(?:=\s*([^:]*?)\s*)?:\s*(\S.*?)\s*$/;
 
-/** The rig with every judgement in it; every fault of them at once. */
-export function withJudgements(rig: Rig, texts: readonly string[]): Rig {
-  const faults: string[] = [];
-  const judged = texts.reduce((done, text) => {
-    const found = judge(done, text);
-    if (typeof found === "object") return found;
-    faults.push(`--judge: got "${text}"; ${found}`);
-    return done;
-  }, rig);
+/** Judgements of parts that one of the rigs has; every fault of them at once. */
+export function readJudgements(texts: readonly string[], rigs: readonly Rig[]): readonly Judgement[] {
+  const known = [...new Set(rigs.flatMap((rig) => partIds(rig)))];
+  const read = texts.map((text) => ({ text, found: judgement(text, known) }));
+  const faults = read.flatMap(({ text, found }) =>
+    typeof found === "string" ? [`--judge: got "${text}"; ${found}`] : [],
+  );
   if (faults.length > 0) throw new CommandFailure(EXIT.input, faults);
-  return judged;
+  return read.flatMap(({ found }) => (typeof found === "string" ? [] : [found]));
 }
 
-/** The rig with one judgement, or what is wrong with it. */
-function judge(rig: Rig, text: string): Rig | string {
+/** One judgement, or what is wrong with it. */
+function judgement(text: string, known: readonly PartId[]): Judgement | string {
   const match = FORM.exec(text);
   if (!match) return `expected PART=FACTOR: REASON or PART: REASON. Example: "leash=0.7: looks furry at the ring"`;
   const [, id, written, reason] = match;
@@ -27,8 +25,7 @@ function judge(rig: Rig, text: string): Rig | string {
   if (factor && !factor.ok) return `the factor: ${factor.issue.message}`;
   const words = readField("leash.own.reason", reason!);
   if (!words.ok) return words.issue.message;
-  const own: OwnJudgement = factor ? { factor: factor.si!, reason: reason! } : { reason: reason! };
-  return judgePart(rig, id!, own) ?? `there is no part "${id}". Parts: ${partIds(rig).join(", ")}.`;
+  const part = known.find((one) => one === id);
+  if (part === undefined) return `there is no part "${id}". Parts: ${known.join(", ")}.`;
+  return { part, reason: reason!, ...(factor ? { factor: factor.si! } : {}) };
 }
-
-const partIds = (rig: Rig) => partStrengths(rig).map(({ id }) => id);

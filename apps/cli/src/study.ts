@@ -1,40 +1,40 @@
 /** Runs a study with progress on the terminal; Ctrl-C stops it. */
-import type { Rig } from "@secondline/rig";
+import { setImmediate } from "node:timers/promises";
 import {
-  type Answer,
-  type ChancesRequest,
-  InProcessRunner,
-  type Progress,
-  type StudyRequest,
-} from "@secondline/runner";
-import type { Chances, Outcome } from "@secondline/scenarios";
+  type Assessed,
+  type Chances,
+  type ChancesOptions,
+  chances,
+  type Found,
+  type SearchOptions,
+  type StudyProgress,
+  study,
+} from "@secondline/scenarios";
+import { englishWords } from "@secondline/words";
 import { CommandFailure, EXIT } from "./failure.ts";
 import { progressLine } from "./terminal.ts";
 
-export function runStudy(rig: Rig, request: Omit<StudyRequest, "id" | "rig">, label = ""): Promise<Outcome> {
-  return drive(label, (runner, id, report) => runner.study({ id, rig, ...request }, report));
-}
+export const runStudy = (assessed: Assessed, options: SearchOptions, label = ""): Promise<Found> =>
+  drive(assessed, study(assessed, options), label);
 
-export function runChances(rig: Rig, request: Omit<ChancesRequest, "id" | "rig">): Promise<Chances> {
-  return drive("", (runner, id, report) => runner.chances({ id, rig, ...request }, report));
-}
+export const runChances = (assessed: Assessed, options: ChancesOptions): Promise<Chances> =>
+  drive(assessed, chances(assessed, options), "");
 
-async function drive<T>(
-  label: string,
-  start: (runner: InProcessRunner, id: string, report: (progress: Progress) => void) => Promise<Answer<T>>,
-): Promise<T> {
-  const runner = new InProcessRunner();
+async function drive<T>({ rig }: Assessed, work: Generator<StudyProgress, T, void>, label: string): Promise<T> {
   const line = progressLine();
-  const id = "study";
-  const stop = () => void runner.cancel(id);
+  let stopped = false;
+  const stop = () => {
+    stopped = true;
+  };
   process.once("SIGINT", stop);
   try {
-    const answer = await start(runner, id, ({ done, doing }) => {
-      line.show(done, `${label}${doing}`);
-    });
-    line.end();
-    if (answer.ok) return answer.value;
-    throw new CommandFailure(answer.reason === "cancelled" ? EXIT.stopped : EXIT.audit, [answer.message]);
+    for (let step = work.next(); !stopped; step = work.next()) {
+      if (step.done) return step.value;
+      const { done, doing, step: name = "" } = step.value;
+      line.show(done, `${label}${doing ? englishWords.eventTitle(rig, doing) : name}`);
+      await setImmediate();
+    }
+    throw new CommandFailure(EXIT.stopped, ["Cancelled."]);
   } finally {
     line.end();
     process.removeListener("SIGINT", stop);

@@ -14,8 +14,14 @@ export const print = (text: string) => writeData(`${text}\n`);
 export const message = (text: string) => writeMessage(`${text}\n`);
 
 /** The colour of a verdict; the word beside it says the same. */
-export const VERDICT_COLOUR = { holds: colours.blue, thin: colours.yellow, fails: colours.red } as const;
-export const VERDICT_MARK = { holds: "●", thin: "▲", fails: "✕" } as const;
+export const VERDICT_COLOUR = {
+  holds: colours.blue,
+  thin: colours.yellow,
+  fails: colours.red,
+  open: colours.dim,
+  notLoaded: colours.dim,
+} as const;
+export const VERDICT_MARK = { holds: "●", thin: "▲", fails: "✕", open: "○", notLoaded: "–" } as const;
 
 const BAR = 24;
 

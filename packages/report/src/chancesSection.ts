@@ -1,73 +1,67 @@
 /** Chances of what-ifs, where they were worked out. */
-import { formatForce } from "@secondline/rig";
-import type { Chances } from "../reliability/chancesOutcome.ts";
-import {
-  chanceText,
-  FEW_FIRST,
-  IN_BRACKETS,
-  inputText,
-  ownCautions,
-  partName,
-  SHARE_KINDS,
-  shareText,
-  worthARow,
-} from "../reliability/chanceWords.ts";
-import { type Content, type Html, tableOf, tag } from "./html.ts";
+import type { Chances } from "@secondline/scenarios";
+import { quantity, shareName, worthARow } from "@secondline/words";
+import { type Content, type Html, listOf, tableOf, tag } from "./html.ts";
+import type { Page } from "./page.ts";
 
-export function chancesSection(all: readonly Chances[]): readonly Html[] {
-  return all.length === 0 ? [] : [tag("h2", "Chances"), ...all.flatMap(ofOne)];
+export function chancesSection(page: Page, all: readonly Chances[]): readonly Html[] {
+  return all.length === 0 ? [] : [tag("h2", page.words.say("head.chances")), ...all.flatMap((one) => ofOne(page, one))];
 }
 
-function ofOne(chances: Chances): readonly Html[] {
+function ofOne(page: Page, chances: Chances): readonly Html[] {
+  const { words, rig } = page;
+  const title = words.eventTitle(rig, chances.whatIf);
   return [
-    tag("p", [tag("strong", `${chances.title}. `), chances.sentence]),
-    list(ownCautions(chances)),
-    partsTable(chances),
-    ...sharesTable(chances),
-    inputsTable(chances),
-    list(chances.restsOn),
-    tag("p", ["Input of these chances (SHA-256): ", tag("code", chances.inputHash), `, seed ${chances.seed}`]),
+    tag("p", [tag("strong", `${title}. `), words.chances(rig, chances)]),
+    listOf(words.ownChanceCautions(rig, chances), "bases"),
+    partsTable(page, chances),
+    ...sharesTable(page, chances),
+    inputsTable(page, chances),
+    listOf(words.chanceGrounds(rig, chances), "bases"),
+    tag("p", [words.say("report.chancesHash", { seed: chances.seed }), tag("code", chances.inputHash)]),
   ];
 }
 
-const list = (items: readonly string[]): Html =>
-  tag(
-    "ul",
-    items.map((item) => tag("li", item)),
-    { class: "bases" },
-  );
-
-function partsTable({ parts }: Chances): Html {
+function partsTable({ words, rig }: Page, { parts }: Chances): Html {
+  const { say } = words;
   const rows = parts
     .filter(worthARow)
     .map((part): Content[] => [
-      partName(part),
-      formatForce(part.load),
-      formatForce(part.strength),
-      chanceText(part.first),
-      chanceText(part.fails),
+      words.chancePart(rig, part),
+      quantity.loadIn(part.load),
+      quantity.strengthIn(part.strength),
+      words.chanceRange(part.first),
+      words.chanceRange(part.fails),
     ]);
-  const caption = `Middle load of the runs, central strength. Goes first: has the least margin of all parts. Fails: carries more than it holds, before anything else has failed. ${IN_BRACKETS} Parts that never fail in any draw and go ${FEW_FIRST} are left out.`;
-  return tableOf(caption, ["Part", "Load", "Strength", "Goes first", "Fails"], rows, [1, 2, 3, 4]);
+  const caption = say("chance.caption", { rest: words.chanceRest(parts) }).trimEnd();
+  const heads = [
+    say("chance.table.part"),
+    say("chance.table.load"),
+    say("chance.table.strength"),
+    say("chance.table.first"),
+    say("chance.table.fails"),
+  ];
+  return tableOf(caption, heads, rows, [1, 2, 3, 4]);
 }
 
 const MOST_SHARES = 8;
 
-function sharesTable({ shares }: Chances): readonly Html[] {
+function sharesTable({ words }: Page, { shares }: Chances): readonly Html[] {
   if (shares.length === 0) return [];
+  const { say } = words;
   const rows = shares
     .slice(0, MOST_SHARES)
-    .map((share): Content[] => [share.name, SHARE_KINDS[share.kind], shareText(share)]);
-  return [
-    tableOf(`Where the scatter of the least margin comes from. ${IN_BRACKETS}`, ["Source", "Of", "Share"], rows, [2]),
-  ];
+    .map((share): Content[] => [shareName(share), say(`chance.share.${share.kind}`), words.chanceShare(share)]);
+  const heads = [say("chance.table.source"), say("chance.table.of"), say("chance.table.alone")];
+  return [tableOf("", heads, rows, [2])];
 }
 
-function inputsTable({ inputs }: Chances): Html {
+function inputsTable({ words }: Page, { inputs }: Chances): Html {
+  const { say } = words;
   const rows = inputs.map((input): Content[] => [
     input.name,
-    inputText(input).join(" "),
-    `${input.basis.kind}: ${input.basis.note}`,
+    words.chanceInput(input).join(" "),
+    words.basis(input.basis),
   ]);
-  return tableOf("What was taken as uncertain, and how much.", ["Input", "Middle and spread", "Basis"], rows);
+  return tableOf("", [say("chance.table.input"), say("chance.table.spread"), say("table.basis")], rows);
 }

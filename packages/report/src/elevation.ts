@@ -1,13 +1,14 @@
 /** A side view of the rig at rest with its ground, to scale, heights as they are. */
-import { chordHeight, formatLength, type Rig } from "@secondline/rig";
-import type { Outcome } from "../outcome.ts";
-import { type Html, raw } from "./html.ts";
+import { chordHeight, type Rig } from "@secondline/rig";
+import { quantity } from "@secondline/words";
+import { escapeHtml, type Html, raw } from "./html.ts";
+import type { Page } from "./page.ts";
 
 const WIDTH = 640;
 const MARGIN = 40;
 const DEEPEST = 230;
 
-export function elevation(rig: Rig, outcome: Outcome): Html {
+export function elevation({ words, rig, outcome }: Page): Html {
   const scale = (WIDTH - 2 * MARGIN) / rig.span;
   const low = Math.min(0, rig.rise, -outcome.statics.standingSag - deepestBay(rig), ...rig.ground.map(([, z]) => z));
   const high = Math.max(0, rig.rise) + Math.max(2, 0.04 * rig.span);
@@ -22,7 +23,7 @@ export function elevation(rig: Rig, outcome: Outcome): Html {
   const ground = rig.ground.map(([gx, z], i) => `${i === 0 ? "M" : "L"}${x(gx)} ${y(z)}`).join("");
   const below = height - 4;
   return raw(
-    `<svg viewBox="0 0 ${WIDTH} ${height}" role="img" aria-label="Side view of the rig with the walker standing in the middle">` +
+    `<svg viewBox="0 0 ${WIDTH} ${height}" role="img" aria-label="${escapeHtml(words.say("report.figureLabel"))}">` +
       `<defs><clipPath id="view"><rect x="0" y="0" width="${WIDTH}" height="${height - 22}"/></clipPath></defs><g clip-path="url(#view)">` +
       (ground ? `<path d="${ground}" fill="none" stroke="#59636b" stroke-width="1.2"/>` : "") +
       `<path d="${bays}" fill="none" stroke="#0b5d6b" stroke-width="1" stroke-dasharray="4 2.5"/>` +
@@ -30,7 +31,7 @@ export function elevation(rig: Rig, outcome: Outcome): Html {
       `<circle cx="${x(rig.span / 2)}" cy="${y(middle - sag + rig.walker.tieIn)}" r="3" fill="#1d2226"/></g>` +
       `<text x="${x(0)}" y="${Number(y(0)) - 6}" text-anchor="middle">A</text><text x="${x(rig.span)}" y="${Number(y(rig.rise)) - 6}" text-anchor="middle">B</text>` +
       `<path d="M${x(0)} ${below - 8}H${x(rig.span)}M${x(0)} ${below - 11}v6M${x(rig.span)} ${below - 11}v6" stroke="#1d2226" stroke-width="0.6" fill="none"/>` +
-      `<text x="${x(rig.span / 2)}" y="${below - 12}" text-anchor="middle">${formatLength(rig.span)}</text></svg>`,
+      `<text x="${x(rig.span / 2)}" y="${below - 12}" text-anchor="middle">${quantity.length(rig.span)}</text></svg>`,
   );
 }
 

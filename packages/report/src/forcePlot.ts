@@ -1,5 +1,6 @@
 /** A small plot of the forces of one what-if over time, readable in black and white: lines differ by dash and by label. */
-import type { Trace } from "../outcome.ts";
+import type { Trace } from "@secondline/scenarios";
+import type { Words } from "@secondline/words";
 import { escapeHtml, type Html, raw } from "./html.ts";
 
 const WIDTH = 320;
@@ -9,13 +10,13 @@ const INNER = { width: WIDTH - FRAME.left - FRAME.right, height: HEIGHT - FRAME.
 const LABEL_GAP = 9;
 
 const LINES = [
-  { key: "leash", label: "walker", style: 'stroke="#0b5d6b" stroke-width="1.3"' },
-  { key: "anchorA", label: "anchor A", style: 'stroke="#1d2226" stroke-width="0.9"' },
-  { key: "anchorB", label: "anchor B", style: 'stroke="#1d2226" stroke-width="0.9" stroke-dasharray="3 2"' },
+  { key: "leash", label: "plot.walker", style: 'stroke="#0b5d6b" stroke-width="1.3"' },
+  { key: "anchorA", label: "plot.anchorA", style: 'stroke="#1d2226" stroke-width="0.9"' },
+  { key: "anchorB", label: "plot.anchorB", style: 'stroke="#1d2226" stroke-width="0.9" stroke-dasharray="3 2"' },
 ] as const;
 
 /** `title` is read out by a screen reader; forces in kN, time in s. */
-export function forcePlot(trace: Trace, title: string): Html {
+export function forcePlot(trace: Trace, { say }: Words, title: string): Html {
   const most = Math.max(1000, ...LINES.flatMap(({ key }) => trace[key]));
   const tick = tickSize(most / 1000, 4);
   const top = Math.ceil(most / 1000 / tick) * tick * 1000;
@@ -29,13 +30,13 @@ export function forcePlot(trace: Trace, title: string): Html {
   const seconds = ticks(trace.duration, tickSize(trace.duration, 5)).map(
     (s) => `<text x="${num(x(s))}" y="${HEIGHT - 10}" text-anchor="middle">${s}</text>`,
   );
-  const labels = spread(LINES.map(({ key, label }) => ({ label, at: y(trace[key].at(-1) ?? 0) })));
+  const labels = spread(LINES.map(({ key, label }) => ({ label: say(label), at: y(trace[key].at(-1) ?? 0) })));
   return raw(
-    `<svg viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${escapeHtml(title)}">${grid.join("")}${seconds.join("")}` +
+    `<svg viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${escapeHtml(say("report.plotLabel", { title }))}">${grid.join("")}${seconds.join("")}` +
       `<text x="2" y="${FRAME.top + 2}">kN</text><text x="${WIDTH - FRAME.right}" y="${HEIGHT - 1}" text-anchor="end">s</text>` +
       LINES.map(({ key, style }) => `<path d="${path(trace[key], trace, x, y)}" fill="none" ${style}/>`).join("") +
       labels
-        .map(({ label, at }) => `<text x="${WIDTH - FRAME.right + 4}" y="${num(at + 3)}">${label}</text>`)
+        .map(({ label, at }) => `<text x="${WIDTH - FRAME.right + 4}" y="${num(at + 3)}">${escapeHtml(label)}</text>`)
         .join("") +
       "</svg>",
   );

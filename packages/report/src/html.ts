@@ -31,31 +31,44 @@ export function tag(name: string, content: Content, attributes: Readonly<Record<
   return raw(`<${name}${written.join("")}>${text(content)}</${name}>`);
 }
 
-/** A table with a caption; columns named in `numbers` are set right-aligned with tabular figures. */
+/** A list with a dot before every item. */
+export const listOf = (items: readonly string[], kind?: string): Html =>
+  tag(
+    "ul",
+    items.map((item) => tag("li", item)),
+    kind === undefined ? {} : { class: kind },
+  );
+
+/**
+ * A table with a caption, if there is one, and heads, if there are any; without heads the first column is that of the names. Columns
+ * named in `numbers` are set right-aligned with tabular figures.
+ */
 export function tableOf(
   caption: string,
   heads: readonly string[],
   rows: readonly (readonly Content[])[],
   numbers: readonly number[] = [],
+  name?: string,
 ): Html {
   const kind = (column: number): Record<string, string> => (numbers.includes(column) ? { class: "number" } : {});
-  return tag("table", [
-    tag("caption", caption),
-    tag(
-      "thead",
+  const cells = (row: readonly Content[]): Html[] =>
+    row.map((cell, c) =>
+      heads.length === 0 && c === 0 ? tag("th", cell, { scope: "row" }) : tag("td", cell, kind(c)),
+    );
+  const head = tag(
+    "tr",
+    heads.map((text, c) => tag("th", text, { scope: "col", ...kind(c) })),
+  );
+  return tag(
+    "table",
+    [
+      ...(caption === "" ? [] : [tag("caption", caption)]),
+      ...(heads.length === 0 ? [] : [tag("thead", head)]),
       tag(
-        "tr",
-        heads.map((head, c) => tag("th", head, { scope: "col", ...kind(c) })),
+        "tbody",
+        rows.map((row) => tag("tr", cells(row))),
       ),
-    ),
-    tag(
-      "tbody",
-      rows.map((row) =>
-        tag(
-          "tr",
-          row.map((cell, c) => tag("td", cell, kind(c))),
-        ),
-      ),
-    ),
-  ]);
+    ],
+    name === undefined ? {} : { class: name },
+  );
 }

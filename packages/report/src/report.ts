@@ -1,86 +1,77 @@
-/** The report: one self-contained page to print on A4 and file with the rig. Pure: the same input gives the same text. */
-import { formatForce, formatLength, type Rig } from "@secondline/rig";
-import { inputHash } from "../inputHash.ts";
-import type { Outcome } from "../outcome.ts";
-import type { Chances } from "../reliability/chancesOutcome.ts";
-import { VERSION } from "../version.ts";
+/**
+ * The report: one self-contained page to print on A4 and file with the rig. Its first page answers alone: the verdict, what was
+ * taken into account, and the few numbers it turns on. Pure: the same input gives the same text. It says nothing of its own:
+ * every sentence and every number is made in words.
+ */
+import { type Assessed, type Chances, type Outcome, type Outlook, VERSION } from "@secondline/scenarios";
+import { createWords, english, type Language } from "@secondline/words";
 import { chancesSection } from "./chancesSection.ts";
-import { elevation } from "./elevation.ts";
-import { escapeHtml, type Html, raw, tag } from "./html.ts";
-import { partsTable, strengthSection, verdictMark } from "./partsSection.ts";
-import { rigTable } from "./rigSection.ts";
+import { factsSection } from "./factsSection.ts";
+import { escapeHtml, type Html, listOf, tag } from "./html.ts";
+import { partsTable, strengthSection } from "./partsSection.ts";
+import { figure, rigSection } from "./rigSection.ts";
+import { followSection, singlesSection } from "./singlesSection.ts";
 import { styleOf } from "./style.ts";
+import { verdictLine } from "./verdictLine.ts";
 import { plots, whatIfTable } from "./whatIfSection.ts";
 
-export interface ReportOptions {
-  readonly rig: Rig;
+export interface ReportExtras {
   /** When it was made, as it is to be printed; the report itself knows no clock. */
   readonly date: string;
-  /** Date of the state that the rig was brought to by a wear record. */
-  readonly stateOn?: string;
-  /** What its wear record says must be looked at, and until when it may stay up. */
-  readonly notes?: readonly string[];
+  /** Until when the rig may stay up, where a day was given. */
+  readonly outlook?: Outlook;
   /** Chances of what-ifs, where they were worked out. */
   readonly chances?: readonly Chances[];
+  readonly language?: Language;
 }
 
-/** The whole page. Give an outcome with traces for the force plots. */
-export function report(outcome: Outcome, { rig, date, stateOn, notes = [], chances = [] }: ReportOptions): string {
-  const { statics } = outcome;
-  const hash = inputHash(rig);
-  const body = [
+/**
+ * The whole page as HTML that needs nothing else.
+ *
+ * `assessed`: what `assess` or `assessRig` gave, the same that the outcome was worked out from. Give an outcome with traces for
+ * the force plots. Everything that comes from a document is escaped.
+ */
+export function report(assessed: Assessed, outcome: Outcome, extras: ReportExtras): string {
+  const { rig } = assessed;
+  const { date, outlook, chances = [], language = english } = extras;
+  const words = createWords(language);
+  const { say } = words;
+  const page = { words, rig, outcome, ...(outlook ? { outlook } : {}) };
+  const body: readonly Html[] = [
     tag("h1", outcome.rigName),
-    tag(
-      "p",
-      `${stateOn === undefined ? "" : `State of ${stateOn} by its wear record. `}Computed ${date} with Secondline ${VERSION}, ${outcome.accuracy} mesh. A computation, not an approval.`,
-      {
-        class: "soft",
-      },
-    ),
-    tag("p", [verdictMark(outcome.verdict), raw(" &nbsp;"), outcome.sentence], {
-      class: `sentence ${outcome.verdict}`,
+    tag("p", say("report.made", { date, version: VERSION, mesh: lowered(say(`rig.mesh.${outcome.accuracy}`)) }), {
+      class: "soft",
     }),
-    tag("section", [tag("h2", "Before you rely on this"), list(outcome.cautions)], { class: "cautions" }),
-    ...(notes.length > 0 ? [tag("h2", "Its state and outlook"), list(notes)] : []),
-    tag("h2", "The rig"),
-    tag("figure", [
-      elevation(rig, outcome),
-      tag("figcaption", "To scale. Full line: main line with the walker standing in the middle. Dashed: backup."),
-    ]),
-    tag(
-      "p",
-      `Unloaded: ${formatForce(statics.unloadedTension)} and ${formatLength(statics.unloadedSag)} of sag. Walker standing in the middle: ${formatForce(statics.standingTension)} and ${formatLength(statics.standingSag)}.`,
-    ),
-    rigTable(rig),
-    tag("h2", "Every part"),
-    partsTable(outcome),
-    tag("h2", "The what-ifs that govern"),
-    plots(outcome),
-    tag("h2", "Every what-if"),
-    whatIfTable(outcome),
-    ...chancesSection(chances),
-    tag("h2", "What the verdict rests on"),
-    tag("p", "The weakest grounds of the parts that are nearest to failing:"),
-    list(
-      outcome.weakestBases.map((basis) => `${basis.kind}: ${basis.note}`),
-      "bases",
-    ),
-    ...strengthSection(outcome),
+    verdictLine(page),
+    ...factsSection(page),
+    figure(page),
+    tag("section", [tag("p", say("report.moreCautions")), listOf(words.generalCautions())], { class: "cautions" }),
+    ...section(say("head.notes"), outcome.notes),
+    tag("h2", say("head.parts")),
+    ...partsTable(page),
+    ...followSection(page),
+    tag("h2", say("head.governing")),
+    plots(page),
+    tag("h2", say("head.whatIfs")),
+    whatIfTable(page),
+    ...singlesSection(page),
+    ...chancesSection(page, chances),
+    ...rigSection(page),
+    ...strengthSection(page),
+    tag("section", [tag("h2", say("head.cautions")), listOf(words.cautions(rig, outcome.cautions))], {
+      class: "cautions all",
+    }),
     tag("footer", [
-      tag("p", ["Input (SHA-256 of the rig in SI units): ", tag("code", hash)]),
-      tag(
-        "p",
-        `Secondline ${VERSION}. Loads: filtered as in SAE J211-1, CFC 60. Numbers have two or three significant digits; that is not their accuracy.`,
-      ),
+      tag("p", [say("report.hash"), tag("code", outcome.hash)]),
+      tag("p", say("report.footer", { version: VERSION })),
     ]),
   ];
-  const foot = `${outcome.rigName} · ${date} · a computation, not an approval · input ${hash.slice(0, 16)}`;
-  return `<!doctype html>\n<html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>${escapeHtml(outcome.rigName)} – report</title><style>${styleOf(foot)}</style></head>\n<body>${body.map((one) => one.html).join("\n")}</body></html>\n`;
+  const foot = say("report.foot", { name: outcome.rigName, date, hash: outcome.hash.slice(0, 16) });
+  const title = escapeHtml(say("report.title", { name: outcome.rigName }));
+  return `<!doctype html>\n<html lang="${escapeHtml(language.code)}"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>${title}</title><style>${styleOf(foot)}</style></head>\n<body>${body.map((one) => one.html).join("\n")}</body></html>\n`;
 }
 
-const list = (items: readonly string[], kind?: string): Html =>
-  tag(
-    "ul",
-    items.map((item) => tag("li", item)),
-    kind === undefined ? {} : { class: kind },
-  );
+const lowered = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+
+const section = (head: string, items: readonly string[]): readonly Html[] =>
+  items.length === 0 ? [] : [tag("h2", head), listOf(items)];

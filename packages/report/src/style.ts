@@ -18,6 +18,12 @@ h2 { font-size: 13pt; margin: 8mm 0 2mm; padding-top: 2mm; border-top: 0.3mm sol
 p { margin: 0 0 2mm; max-width: 160mm; }
 .soft { color: var(--soft); max-width: none; }
 .sentence { font-size: 14pt; line-height: 1.35; margin: 5mm 0 4mm; padding-left: 4mm; border-left: 1.2mm solid; }
+.sentence.open { border-color: var(--soft); }
+.taken { color: var(--soft); }
+table.facts th { width: 52mm; border-bottom: 0.2mm solid var(--rule); font-weight: 600; }
+table.facts { font-size: 9.5pt; } table.middle { font-size: 7.5pt; color: var(--soft); }
+th[scope="row"] { vertical-align: top; border-bottom: 0.2mm solid var(--rule); }
+.verdict.open, .verdict.notLoaded { color: var(--soft); }
 .sentence.holds { border-color: var(--holds); } .sentence.thin { border-color: var(--thin); } .sentence.fails { border-color: var(--fails); }
 .cautions { border: 0.4mm solid var(--ink); padding: 3mm 4mm; break-inside: avoid; }
 .cautions h2 { border: 0; margin: 0 0 1mm; padding: 0; font-size: 11pt; }

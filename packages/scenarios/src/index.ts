@@ -25,6 +25,7 @@ export {
   addEventKind,
   classOf,
   eventBefore,
+  missingIn,
   parseWhatIf,
   titleOf,
   type WhatIf,

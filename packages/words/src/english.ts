@@ -22,9 +22,7 @@ export const ENGLISH = {
   "part.theWhere": "the {part} {distance} from A",
 
   // Places
-  "place.middle": "the middle",
   "place.inMiddle": "in the middle",
-  "place.anchor": "anchor {anchor}",
   "place.atAnchor": "at anchor {anchor}",
   "place.from": "{distance} from anchor {anchor}",
 
@@ -137,6 +135,7 @@ export const ENGLISH = {
   "trouble.diverged": "The numbers of the run went wrong: {detail}.",
   "trouble.equilibrium": "The rig at rest could not be solved: {detail}.",
   "trouble.tooShort": "The run is too short to judge: {detail}.",
+  "trouble.draw": "A run of it under small shifts gave no numbers that can be trusted.",
   "trouble.cancelled": "The run was stopped.",
 
   // Parts without a load
@@ -170,11 +169,6 @@ export const ENGLISH = {
   "taken.tests": "{count} of {given} break tests say something of it.",
   "taken.noTests": "No break tests.",
   "taken.judged": "Own judgement counts in: {parts}.",
-
-  // The pull on the person
-  "person.name": "Pull on the person",
-  "person.keeps": "below {limit}: {note}",
-  "person.passes": "above {limit}: {note}",
 
   // Cautions
   "caution.model":
@@ -249,6 +243,222 @@ export const ENGLISH = {
   "compare.clearance": "Least height of the feet above the ground",
   "compare.margin": "Margin: {part}",
 
+  // Tables: heads, captions and the words in their cells
+  "table.part": "From harness to rock",
+  "table.demand": "Load E",
+  "table.strength": "R",
+  "table.margin": "Margin",
+  "table.required": "Required",
+  "table.verdict": "Verdict",
+  "table.in": "In",
+  "table.worstIn": "Worst in",
+  "table.whatIf": "What if",
+  "table.fate": "What came of it",
+  "table.walker": "Walker",
+  "table.main": "Main",
+  "table.backup": "Backup",
+  "table.drop": "Drop",
+  "table.feet": "Feet",
+  "table.single": "If this one goes",
+  "table.ways": "By being",
+  "table.leaves": "What then carries the walker",
+  "table.shown": "Shown by",
+  "table.run": "Largest run",
+  "table.middle": "Middle strength",
+  "table.ratio": "Ratio",
+  "table.rated": "Rated",
+  "table.factors": "Factors",
+  "table.bases": "Bases",
+  "table.basis": "Basis",
+  "table.madeOf": "What its strength is made of",
+  "table.value": "Value",
+  "table.layout": "Layout",
+  "table.differ": "differ by",
+  "table.notKnown": "?",
+  "table.none": "–",
+  "table.feetOnGround": "ground",
+  "table.required.class": "{factor} {class}",
+  "table.factor": "{name} × {value}",
+  "table.factorSpread": "{name} × {value} ± {spread}",
+  "table.toldOnly": "{title} (told, does not count)",
+  "table.events": "{shown}, in {events}",
+  "caption.parts":
+    "E: what 95 % of such falls stay under in the worst what-if ({factor} times the largest run, provisional). R: what 95 % of such parts reach. Margin: 1 ÷ the largest share E of R, place by place. Forces in kN as a load cell reports them (CFC 60), loads rounded up, strengths and margins down.",
+  "caption.person": "Limits of the pull on the person: {limits}.",
+  "caption.limit": "{limit} ({basis})",
+  "caption.whatIfs":
+    "Of one run each, in kN and m: pull on the walker, hardest end of main line and backup, drop, least height of the feet above the ground.",
+  "caption.middle":
+    "Smaller, because it leaves the scatter out: the largest load of a single run, and the strength that half of such parts reach.",
+  "caption.singles": "Every part, one at a time, missing, cut or wrongly closed, whatever its margin.",
+  "caption.strengths":
+    "Strength is the rated one times every factor, each with its scatter. The last column names the bases below, weakest first.",
+  "caption.why":
+    "R: what 95 % of such parts reach, by the scatter of all factors together; beside it the strength that half of them reach.",
+  "caption.compare": "Forces in kN, lengths in m. {mark}: what this layout says of the part.",
+  "caption.compareFailing":
+    "A layout that loses the walker shows nothing for it by its margins: runs that end early ask less of the parts. They are not set against the others.",
+  "basis.text": "{kind}: {note}",
+  "list.shown": "{of} what-ifs were run; these {shown} govern. --all lists all.",
+  "list.shownLost":
+    "{of} what-ifs were run; these {shown} govern. In {lost} more the walker is not caught or meets the ground. --all lists all.",
+
+  // Headings
+  "head.taken": "Taken into account",
+  "head.follows": "When a part that keeps too little gives way",
+  "head.notes": "Look at these",
+  "head.blanks": "Not written down, and counted cautiously",
+  "head.rests": "The verdict rests on, weakest first",
+  "head.cautions": "Before you rely on this",
+  "head.commonCautions": "Before you rely on any of these",
+  "head.ownCautions": "{layout} besides",
+  "head.parts": "Every part",
+  "head.whatIfs": "Every what-if",
+  "head.singles": "One part gone",
+  "head.governing": "The what-ifs that govern",
+  "head.rig": "The rig",
+  "head.why": "What the strengths are made of",
+  "head.sources": "What the verdict rests on",
+  "head.facts": "In short",
+  "head.chances": "Chances",
+  "head.middle": "Middle values",
+
+  // In short
+  "fact.drop": "Deepest drop",
+  "fact.feet": "Least height of the feet above the ground",
+  "fact.pull": "Pull on the person",
+  "fact.weakest": "Least share of what is required",
+  "fact.single": "Single points of failure",
+  "fact.blanks": "Not written down",
+  "fact.until": "Take it down",
+  "fact.inEvent": "{value} ({event})",
+  "fact.onGround": "none: the feet reach the ground ({event})",
+  "fact.noGround": "not known: no ground was given",
+  "fact.weakestValue": "{part}: R {strength}, E {demand}, margin {margin}; required {required} {class} ({event})",
+  "fact.noLoad": "no part was loaded",
+  "fact.pullValue": "{demand}, {passes} ({event})",
+  "fact.noBlanks": "nothing that is known to be blank",
+  "person.belowAll": "below every limit ({limit}: {note})",
+  "person.above": "above {limit}: {note}",
+  "person.grade.keeps": "within",
+  "person.grade.thin": "thin",
+  "person.grade.fails": "fails",
+  "blank.item": "{part}: {what}; counts as {share} of what it would as new",
+
+  // What follows
+  "follow.catches": "{part} ({event}): then {catcher} holds the walker.",
+  "follow.nothing": "{part} ({event}): then NOTHING holds the walker.",
+
+  // Likeliest to go first
+  "likely.list": "Likeliest to go first in the worst what-if: {parts} ({basis}).",
+  "likely.part": "{part} {chance}",
+
+  // The rig in a line and as a table
+  "rig.line":
+    "{span} span, main line {tension}, {backup}, walker {mass}. Standing in the middle: {standing}, sag {sag}. {mesh}",
+  "rig.backupIs": "backup {slack} longer, {count|one connection|{count} connections}",
+  "rig.noBackup": "no backup",
+  "rig.mesh.quick": "Quick mesh.",
+  "rig.mesh.standard": "Standard mesh.",
+  "rig.mesh.fine": "Fine mesh.",
+  "rig.unloaded":
+    "Unloaded: {unloaded} and {unloadedSag} of sag. Walker standing in the middle: {standing} and {standingSag}.",
+  "rig.caption": "As it was put in, on the day that counts.",
+  "rig.row.span": "Span",
+  "rig.row.main": "Main line",
+  "rig.row.mainEnds": "Its ends",
+  "rig.row.backup": "Backup",
+  "rig.row.ring": "Ring",
+  "rig.row.leash": "Leash",
+  "rig.row.harness": "Harness",
+  "rig.row.walker": "Walker",
+  "rig.row.anchor": "Anchor {anchor}",
+  "rig.row.ground": "Ground",
+  "rig.row.required": "Required",
+  "rig.row.notes": "Notes",
+  "rig.higher": "{span}, B {rise} higher than A",
+  "rig.lower": "{span}, B {rise} lower than A",
+  "rig.mainIs": "{sections}; {tension} on the slow-pull curve, unloaded",
+  "rig.rated": "{name}, rated {strength}",
+  "rig.ratedMass": "{name}, {mass}, rated {strength}",
+  "rig.sectionOf": "{length} of {stock}",
+  "rig.then": "; then ",
+  "rig.months": "{months} months outside",
+  "rig.years": "{years} years old",
+  "rig.wet": "wet",
+  "rig.wear.clampMark": "clamp mark of {months} months at {at}",
+  "rig.wear.fallZone": "{falls} falls between {from} and {to}",
+  "rig.wear.stitching": "stitching at {at}",
+  "rig.wear.abrasion": "abrasion over {depth} of the width between {from} and {to}",
+  "rig.wear.heat": "glazed over {depth} of the width between {from} and {to}",
+  "rig.wear.cut": "cut over {depth} of the width at {at}",
+  "rig.end.weblock": "weblock",
+  "rig.end.sewnLoop": "sewn loop",
+  "rig.end.knot": "knot",
+  "rig.ends": "A: {a}; B: {b}",
+  "rig.backupRow":
+    "{sections}; {slack} longer than the chord; {connections|one connection|{connections} connections}, {tapes|one tape|{tapes} tapes}; {ends}",
+  "rig.none": "none",
+  "rig.sewn": "sewn",
+  "rig.knots": "{count|one knot|{count} knots}",
+  "rig.falls": "{falls} falls",
+  "rig.sheathSlip": "sheath slipped by {share}",
+  "rig.glazed": "glazed over {share} of the section",
+  "rig.walkerIs": "{mass}, tie-in {tieIn} above the line when standing",
+  "rig.rigged": "{name} ({rigged})",
+  "rig.legs": "{parts}; {angle} between the legs; {give}",
+  "rig.noLegs": "{parts}; {give}",
+  "rig.rigid": "rigid",
+  "rig.noGround": "not given",
+  "rig.groundIs": "{points} points; lowest {depth} below anchor A",
+  "rig.requiredIs": "margin {expected} in falls ({basis}), {afterFailure} after a failure; {clearance} under the feet",
+
+  // The report
+  "report.title": "{name} – report",
+  "report.made": "Computed {date} with Secondline {version}, {mesh} A computation, not an approval.",
+  "report.figure": "To scale. Full line: main line with the walker standing in the middle. Dashed: backup.",
+  "report.figureLabel": "Side view of the rig with the walker standing in the middle",
+  "report.plotLabel": "Forces over time: {title}",
+  "report.weakest": "The weakest grounds of the parts that are nearest to failing:",
+  "report.hash": "Input (SHA-256 of the rig, its state and the tests): ",
+  "report.chancesHash": "Input of these chances (SHA-256), seed {seed}: ",
+  "report.footer":
+    "Secondline {version}. Loads: filtered as in SAE J211-1, CFC 60. Numbers are rounded to the safe side; their digits are not their accuracy.",
+  "report.foot": "{name} · {date} · a computation, not an approval · input {hash}",
+  "report.moreCautions": "All cautions stand at the end; these always hold:",
+  "plot.walker": "walker",
+  "plot.anchorA": "anchor A",
+  "plot.anchorB": "anchor B",
+
+  // Side by side, in sentences
+  "compare.head": "{letter}  {name}: {verdict}",
+  "compare.required": "Required: {expected} in falls, {afterFailure} after a failure.",
+  "compare.bases": "Rests on, weakest first: {list}.",
+  "compare.failed": "{name}: {count|one what-if|{count} what-ifs} could not be computed; its figures are incomplete.",
+  "compare.noWear": 'The wear record says nothing of "{name}": it is taken as its file has it.',
+
+  // State by a wear record
+  "wear.title": "{name} on {on}",
+  "wear.holds": "Holds",
+  "wear.five": "5 %",
+  "wear.because": "Because",
+  "wear.stretch": "{from} to {to}",
+  "wear.noRecord": "no record: cautious",
+  "wear.caption":
+    "Central value; 5 %: what 95 % of such parts reach. Positions in metres of natural length from anchor A. Bases by their numbers below.",
+  "wear.bases": "Bases",
+  "report.written": "Written to {file}.",
+  "report.noChances": "No chances in the report: {why}",
+  "report.noRunForChances": "No chances in the report: no what-if could be computed.",
+
+  // Refused
+  "refused.chosen":
+    "--require asks for a verdict of the whole rig, and --what-if looks at chosen what-ifs alone: leave out one of the two.",
+  "refused.quickSet":
+    "--require asks for a verdict of the whole rig, and --set quick looks at a few what-ifs: leave out one of the two.",
+  "refused.quickMesh":
+    "--require asks for a verdict that counts, and --accuracy quick is a first look on a coarse mesh: leave out one of the two.",
+
   // Chances
   "chance.tiny": "less than 1 in a million",
   "chance.oneIn": "1 in {number}",
@@ -264,7 +474,6 @@ export const ENGLISH = {
   "chance.any": "Chance that any part fails, if these spreads are right and nothing else goes wrong: {chance}.",
   "chance.allRuns": "all {all} runs",
   "chance.someRuns": "{some} of {all} runs",
-  "chance.brackets": "In brackets: 95 % interval.",
   "chance.rest": "{count|One more part goes|{count} more parts go} first less often than once in a thousand.",
   "chance.share.input": "the fall",
   "chance.share.strength": "strength",
@@ -309,6 +518,23 @@ export const ENGLISH = {
     "{share} of the failures lie outside of what was simulated: the small chance is a guess of its size.",
   "chance.caution.one":
     "One what-if only, and only until the first part fails: another what-if may be worse, and what follows on a failure is not counted.",
+  "chance.table.part": "Part",
+  "chance.table.load": "Load",
+  "chance.table.strength": "Holds",
+  "chance.table.first": "Goes first",
+  "chance.table.fails": "Fails",
+  "chance.table.source": "Where the scatter of the least margin comes from",
+  "chance.table.of": "Of",
+  "chance.table.alone": "Alone",
+  "chance.table.others": "With others",
+  "chance.table.input": "Uncertain",
+  "chance.table.spread": "Middle and spread",
+  "chance.caption":
+    "kN; middle load of the runs, central strength. Goes first: has the least margin of all. Fails: carries more than it holds, before anything else has failed. In brackets: 95 % interval. {rest}",
+  "chance.rests": "The numbers rest on",
+  "chance.maybeOther":
+    "The worst what-if was looked for among {of}, of which {count} could not be computed reliably: {list}. One of those may be worse than the one below.",
+  "chance.place": "{part} {distance} from A",
   "chance.none.noBackup":
     "The rig has no backup: when the main line fails nothing catches the walker, whatever the parts hold.",
   "chance.none.afterPart": "Chances are worked out until the first part fails; this what-if begins with one that has.",

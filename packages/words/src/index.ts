@@ -2,10 +2,14 @@ import { english } from "./language.ts";
 import { createWords } from "./words.ts";
 
 export { shareName, worthARow } from "./chanceWords.ts";
+export type { Fact } from "./factWords.ts";
 export { english, type Key, type Language, type Say } from "./language.ts";
 export type { Moment, Moments } from "./momentWords.ts";
 export { capital, lowered } from "./partNames.ts";
 export * as quantity from "./quantity.ts";
+export type { RigRow } from "./rigWords.ts";
+export type { MiddleRow, PartRow, WhatIfRow, WhyRow } from "./tableWords.ts";
+export { stretchText } from "./tableWords.ts";
 export { createWords, type Words } from "./words.ts";
 
 /** The words of English, which are always there. */

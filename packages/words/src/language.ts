@@ -17,7 +17,7 @@ export const english: Language = { code: "en", sentences: ENGLISH };
 export type Values = Readonly<Record<string, string | number>>;
 export type Say = (key: Key, values?: Values) => string;
 
-/** A value, or a choice by number whose two texts may hold values of their own. */
+/** A value, or a choice by number, in which values may stand again. */
 const BRACES = /\{(\w+)(?:\|((?:[^{}|]|\{\w+\})*)\|((?:[^{}|]|\{\w+\})*))?\}/g;
 
 /** Puts values into a sentence; throws for one that is not given, for a hole in a sentence is a programmer's error. */

@@ -1,5 +1,5 @@
 /** Everything that is said, in one language. A face holds one of these and makes no sentence of its own about a rig. */
-import type { PartId, Rig } from "@secondline/rig";
+import type { Basis, PartId, Rig } from "@secondline/rig";
 import type {
   CautionFact,
   Chances,
@@ -12,6 +12,7 @@ import type {
   PartChance,
   PartDate,
   PartOutcome,
+  Phrase,
   Probability,
   Reason,
   Recording,
@@ -26,11 +27,27 @@ import { cautionTexts, generalCautions } from "./cautionWords.ts";
 import { chance, chanceRange } from "./chanceNumbers.ts";
 import * as chances from "./chanceWords.ts";
 import { rowLabel, rowValue } from "./compareWords.ts";
+import { facts, followTexts, likelyText } from "./factWords.ts";
 import { type Language, sayIn } from "./language.ts";
 import { type Moment, type Moments, momentLabel, momentText, placedMoment, runSentences } from "./momentWords.ts";
 import { partInSentence, partName, partTitle } from "./partNames.ts";
-import { eventTitle, whereText } from "./phrases.ts";
+import { eventTitle, phraseText, whereText } from "./phrases.ts";
+import { rigLine, rigRows, staticsText } from "./rigWords.ts";
 import { fateText, storySentences, troubleText } from "./storyWords.ts";
+import {
+  basisText,
+  blankTexts,
+  factorsText,
+  middleRow,
+  numberedBases,
+  partRow,
+  partsCaption,
+  personRow,
+  singleRow,
+  singleWords,
+  whatIfRow,
+  whyRows,
+} from "./tableWords.ts";
 import { partUntil, untilSentence } from "./untilWords.ts";
 import { likelierFirst, reasonText, singlesText, takenText, verdictSentence, verdictWord } from "./verdictWords.ts";
 
@@ -46,6 +63,7 @@ export function createWords(language: Language) {
     partInSentence: (rig: Rig, part: Pick<PartOutcome, "id" | "weakest">) => partInSentence(say, rig, part),
     where: (at: number, span: number) => whereText(language, at, span),
     eventTitle: (rig: Rig, event: EventBase) => eventTitle(language, rig, event),
+    phrase: (rig: Rig, phrase: Phrase) => phraseText(language, rig, phrase),
     className: (name: EventClass) => say(`class.${name}`),
     verdictWord: (outcome: Pick<Outcome, "verdict">) => verdictWord(language, outcome),
     partVerdict: (verdict: PartOutcome["verdict"]) => say(`part.verdict.${verdict}`),
@@ -53,11 +71,24 @@ export function createWords(language: Language) {
     reason: (rig: Rig, outcome: Outcome, reason: Reason) => reasonText(language, rig, outcome, reason),
     likelierFirst: (rig: Rig, outcome: Outcome) => likelierFirst(language, rig, outcome),
     singles: (rig: Rig, outcome: Pick<Outcome, "singles">) => singlesText(language, rig, outcome),
-    singleRow: (one: SingleFailure) => ({
-      ways: one.ways.map((way) => say(`single.way.${way}`)).join(", "),
-      leaves: say(`single.leaves.${one.leaves}`),
-      shown: say(one.catches === undefined ? "single.notShown" : one.catches ? "single.shown" : "single.shownNot"),
-    }),
+    singleRow: (one: SingleFailure) => singleWords(language, one),
+    singleTableRow: (rig: Rig, one: SingleFailure) => singleRow(language, rig, one),
+    partRow: (rig: Rig, part: PartOutcome) => partRow(language, rig, part),
+    personRow: (outcome: Pick<Outcome, "person">) => personRow(language, outcome),
+    partsCaption: () => partsCaption(language),
+    middleRow: (rig: Rig, part: PartOutcome) => middleRow(language, rig, part),
+    whatIfRow: (rig: Rig, one: WhatIfOutcome) => whatIfRow(language, rig, one),
+    why: (part: Pick<PartOutcome, "rated" | "ratedBasis" | "factors">) => whyRows(language, part),
+    factors: (part: Pick<PartOutcome, "factors">) => factorsText(language, part),
+    blanks: (rig: Rig, outcome: Pick<Outcome, "blanks">) => blankTexts(language, rig, outcome),
+    basis: (basis: Basis) => basisText(language, basis),
+    numberedBases: (parts: readonly Pick<PartOutcome, "id" | "bases">[]) => numberedBases(language, parts),
+    facts: (rig: Rig, outcome: Outcome, outlook?: Outlook) => facts(language, rig, outcome, outlook),
+    follows: (rig: Rig, outcome: Outcome) => followTexts(language, rig, outcome),
+    likely: (rig: Rig, outcome: Outcome) => likelyText(language, rig, outcome),
+    rigLine: (rig: Rig, outcome: Outcome) => rigLine(language, rig, outcome),
+    rigRows: (rig: Rig) => rigRows(language, rig),
+    statics: (outcome: Pick<Outcome, "statics">) => staticsText(language, outcome),
     taken: (rig: Rig, outcome: Pick<Outcome, "taken">) => takenText(language, rig, outcome),
     notLoaded: ({ notLoaded }: PartOutcome) => (notLoaded ? say(`notLoaded.${notLoaded}`) : undefined),
     cautions: (rig: Rig, facts: readonly CautionFact[]) => cautionTexts(language, rig, facts),

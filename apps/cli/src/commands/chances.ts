@@ -1,11 +1,9 @@
 /** `chances`: how likely each part of a rig is to fail, and to be the first, in one what-if. */
-import type { Rig } from "@secondline/rig";
 import {
   type Accuracy,
-  type BreakTest,
+  type Assessed,
   type Chances,
   FEWEST_RUNS,
-  governingWhatIf,
   INPUT_IDS,
   type InputId,
   MOST_RUNS,
@@ -15,15 +13,18 @@ import {
   type Spreads,
   type WhatIf,
   whatIfSet,
+  worstWhatIf,
 } from "@secondline/scenarios";
-import { chancesText } from "../chancesText.ts";
+import { englishWords as words } from "@secondline/words";
+import { type AssessmentOptions, readAssessment } from "../assessment.ts";
+import { chancesData, chancesText } from "../chancesText.ts";
 import { CommandFailure, EXIT } from "../failure.ts";
-import { type RigOptions, readKnownRig } from "../rigFile.ts";
+import { jsonText } from "../jsonText.ts";
 import { runChances, runStudy } from "../study.ts";
 import { print } from "../terminal.ts";
 import { readWhatIf } from "../whatIfOption.ts";
 
-export interface ChancesCommandOptions extends RigOptions {
+export interface ChancesCommandOptions extends AssessmentOptions {
   readonly json?: boolean;
   readonly whatIf: readonly string[];
   readonly runs?: string;
@@ -37,50 +38,51 @@ export async function chances(file: string, options: ChancesCommandOptions): Pro
   const spreads = readSpreads(options.spread);
   const runs = readWhole("--runs", options.runs, FEWEST_RUNS, MOST_RUNS);
   const seed = readWhole("--seed", options.seed, 0, 2 ** 31 - 1);
-  const { rig, notes, breakTests } = await readKnownRig(file, options);
+  const { assessed } = readAssessment(file, options);
+  const { rig } = assessed;
   for (const whatIf of asked) {
-    const nothing = noChances(rig, whatIf);
-    if (nothing !== undefined) throw new CommandFailure(EXIT.input, [`${file}: ${nothing}`]);
+    const why = noChances(assessed, whatIf);
+    if (why) throw new CommandFailure(EXIT.input, [`${file}: ${words.noChances(rig, why)}`]);
   }
-  const chosen = asked.length > 0 ? { whatIfs: asked, notes: [] } : await governing(rig, breakTests);
-  const said = [...notes, ...chosen.notes];
+  const chosen = asked.length > 0 ? { whatIfs: asked, notes: [] } : await worst(assessed);
+  const notes = [...assessed.notes, ...chosen.notes];
   const found: Chances[] = [];
   for (const whatIf of chosen.whatIfs) {
     found.push(
-      await runChances(rig, {
+      await runChances(assessed, {
         whatIf,
         accuracy: options.accuracy,
         spreads,
         ...(runs === undefined ? {} : { runs }),
         ...(seed === undefined ? {} : { seed }),
-        ...(breakTests.length > 0 ? { breakTests } : {}),
       }),
     );
   }
-  print(
-    options.json
-      ? JSON.stringify({ rig: rig.name, ...(said.length > 0 ? { notes: said } : {}), chances: found }, null, 2)
-      : chancesText(found, said),
-  );
+  print(options.json ? jsonText(chancesData(rig, found, notes)) : chancesText(rig, found, notes));
 }
 
-interface Governing {
+interface Worst {
   readonly whatIfs: readonly WhatIf[];
-  /** What could not be computed, among which another one may govern. */
+  /** What could not be computed, among which a worse one may be. */
   readonly notes: readonly string[];
 }
 
-/** The what-if in which the part with the least margin has it, of the few that usually govern. */
-async function governing(rig: Rig, breakTests: readonly BreakTest[]): Promise<Governing> {
-  const { weakPlaces } = rigStrengths(rig, breakTests);
-  const few = whatIfSet(rig, { size: "quick", weakPlaces }).filter((one) => noChances(rig, one) === undefined);
-  const outcome = await runStudy(rig, { accuracy: "quick", whatIfs: few, breakTests }, "Which what-if: ");
-  const missing = outcome.incomplete.map((i) => outcome.whatIfs[i]!.title);
-  return { whatIfs: [governingWhatIf(outcome)], notes: missing.length === 0 ? [] : [maybeOther(missing, few.length)] };
+/** The what-if that the verdict turns on, of the few that usually govern. */
+async function worst(assessed: Assessed): Promise<Worst> {
+  const { rig, tests } = assessed;
+  const { weakPlaces } = rigStrengths(rig, tests);
+  const few = whatIfSet({ rig, weakPlaces, size: "quick" }).filter((one) => !noChances(assessed, one));
+  if (few.length === 0) {
+    throw new CommandFailure(EXIT.input, [words.noChances(rig, { kind: "noBackup" })]);
+  }
+  const { outcome } = await runStudy(assessed, { accuracy: "quick", whatIfs: few });
+  const missing = outcome.whatIfs.filter(({ ok }) => !ok).map((one) => words.eventTitle(rig, one.whatIf));
+  const values = { of: few.length, count: missing.length, list: missing.join("; ") };
+  return {
+    whatIfs: [(worstWhatIf(outcome) ?? outcome.whatIfs.find(({ ok }) => ok)!).whatIf],
+    notes: missing.length === 0 ? [] : [words.say("chance.maybeOther", values)],
+  };
 }
-
-const maybeOther = (missing: readonly string[], of: number) =>
-  `The what-if with the least margin was looked for among ${of}, of which ${missing.length} could not be computed reliably: ${missing.join("; ")}. One of those may be worse than the one below.`;
 
 function readWhole(option: string, text: string | undefined, least: number, most: number): number | undefined {
   if (text === undefined) return undefined;

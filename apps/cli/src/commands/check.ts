@@ -1,14 +1,18 @@
 /** `check`: what every part of a rig carries and holds, and the verdict. */
+import type { Rig } from "@secondline/rig";
 import type { Accuracy, Outcome } from "@secondline/scenarios";
-import { EXIT } from "../failure.ts";
-import { outcomeText } from "../outcomeText.ts";
-import { outlook } from "../outlook.ts";
-import { type RigOptions, readKnownRig } from "../rigFile.ts";
+import { englishWords as words } from "@secondline/words";
+import { type AssessmentOptions, readAssessment } from "../assessment.ts";
+import { checkText } from "../checkText.ts";
+import { CommandFailure, EXIT } from "../failure.ts";
+import { jsonText } from "../jsonText.ts";
+import { failedRuns, outcomeData } from "../outcomeData.ts";
+import { outlookOf } from "../outlook.ts";
 import { runStudy } from "../study.ts";
 import { message, print } from "../terminal.ts";
-import { readWhatIf } from "../whatIfOption.ts";
+import { checkWhatIfs, readWhatIf } from "../whatIfOption.ts";
 
-export interface CheckOptions extends RigOptions {
+export interface CheckOptions extends AssessmentOptions {
   readonly json?: boolean;
   readonly require?: boolean;
   readonly whatIf: readonly string[];
@@ -16,32 +20,46 @@ export interface CheckOptions extends RigOptions {
   readonly accuracy: Accuracy;
   readonly estimate?: boolean;
   readonly all?: boolean;
+  readonly why?: boolean;
+  readonly singles?: boolean;
 }
 
 export async function check(file: string, options: CheckOptions): Promise<void> {
+  if (options.require) refusePartial(options);
   const whatIfs = options.whatIf.map(readWhatIf);
-  const { rig, notes, breakTests, rigOn } = await readKnownRig(file, options);
-  const outcome = await runStudy(rig, {
+  const read = readAssessment(file, options);
+  const { rig } = read.assessed;
+  checkWhatIfs(rig, whatIfs);
+  const found = await runStudy(read.assessed, {
     accuracy: options.accuracy,
     size: options.set,
     ...(whatIfs.length > 0 ? { whatIfs } : {}),
     ...(options.estimate ? { estimate: true } : {}),
-    ...(breakTests.length > 0 ? { breakTests } : {}),
   });
-  const later = rigOn && options.on ? { outlook: outlook(outcome, { rigOn, breakTests }, options.on) } : {};
+  const { outcome } = found;
+  const outlook = outlookOf(read, found);
+  const { all = false, why = false, singles = false } = options;
   print(
     options.json
-      ? JSON.stringify({ ...outcome, ...(notes.length > 0 ? { notes } : {}), ...later }, null, 2)
-      : outcomeText(rig, outcome, { all: options.all === true, notes, ...later }),
+      ? jsonText(outcomeData(rig, outcome, outlook))
+      : checkText(rig, outcome, { all, why, singles, outlook }),
   );
-  leave(outcome, options.require === true);
+  leave(rig, outcome, options.require === true);
 }
 
-function leave(outcome: Outcome, required: boolean): void {
-  if (outcome.incomplete.length > 0) {
-    for (const i of outcome.incomplete) message(`${outcome.whatIfs[i]!.title}: ${outcome.whatIfs[i]!.problem}`);
-    process.exitCode = EXIT.audit;
-  } else if (required && outcome.verdict !== "holds") {
-    process.exitCode = EXIT.required;
-  }
+/** What is asked of the whole rig is not answered from a part of the search. */
+function refusePartial({ whatIf, set, accuracy }: CheckOptions): void {
+  const why = [
+    ...(whatIf.length > 0 ? [words.say("refused.chosen")] : []),
+    ...(set === "quick" ? [words.say("refused.quickSet")] : []),
+    ...(accuracy === "quick" ? [words.say("refused.quickMesh")] : []),
+  ];
+  if (why.length > 0) throw new CommandFailure(EXIT.input, why);
+}
+
+function leave(rig: Rig, outcome: Outcome, required: boolean): void {
+  const failed = failedRuns(rig, outcome);
+  for (const line of failed) message(line);
+  if (failed.length > 0) process.exitCode = EXIT.audit;
+  else if (required && outcome.verdict !== "holds") process.exitCode = EXIT.required;
 }

@@ -1,76 +1,43 @@
 /** `compare`: two to four layouts side by side. */
-import { type Accuracy, CAUTIONS, type Comparison, type ComparisonRow, compareLayouts } from "@secondline/scenarios";
+import { type Accuracy, compareLayouts, type Outcome } from "@secondline/scenarios";
+import { englishWords as words } from "@secondline/words";
+import { type AssessmentOptions, type ComparedAssessment, readAssessments } from "../assessment.ts";
+import { type Compared, comparisonData, comparisonText } from "../compareText.ts";
 import { CommandFailure, EXIT } from "../failure.ts";
-import { kilonewtons, margin, metres } from "../quantity.ts";
-import { readRigFile } from "../rigFile.ts";
+import { jsonText } from "../jsonText.ts";
+import { failedRuns } from "../outcomeData.ts";
 import { runStudy } from "../study.ts";
-import { table } from "../table.ts";
-import { dim, message, print, width } from "../terminal.ts";
-import { bullets, wrapHanging } from "../wrap.ts";
+import { message, print } from "../terminal.ts";
 
-export interface CompareOptions {
+export interface CompareOptions extends AssessmentOptions {
   readonly json?: boolean;
   readonly set: "quick" | "full";
   readonly accuracy: Accuracy;
+  readonly estimate?: boolean;
 }
 
 export async function compare(files: readonly string[], options: CompareOptions): Promise<void> {
   if (files.length < 2 || files.length > 4) {
     throw new CommandFailure(EXIT.input, [`compare takes two to four rigs, got ${files.length}.`]);
   }
-  const rigs = files.map(readRigFile);
-  const outcomes = [];
-  for (const rig of rigs) {
-    outcomes.push(await runStudy(rig, { accuracy: options.accuracy, size: options.set }, `${rig.name}: `));
-  }
-  const comparison = compareLayouts(outcomes);
-  // Of every layout, each once: what is said of one of them holds beside the others too.
-  const cautions = [...new Set([...CAUTIONS, ...outcomes.flatMap((outcome) => outcome.cautions)])];
-  print(options.json ? JSON.stringify({ ...comparison, cautions }, null, 2) : comparisonText(comparison, cautions));
-  for (const outcome of outcomes) {
-    if (outcome.incomplete.length === 0) continue;
-    message(
-      `${outcome.rigName}: ${outcome.incomplete.length} what-ifs could not be computed; its figures are incomplete.`,
-    );
+  const layouts: Compared[] = [];
+  for (const read of readAssessments(files, options)) layouts.push(await studied(read, options));
+  const comparison = compareLayouts(layouts.map(({ outcome }) => outcome));
+  print(options.json ? jsonText(comparisonData(layouts, comparison)) : comparisonText(layouts, comparison));
+  for (const { rig, outcome } of layouts) {
+    const count = failedRuns(rig, outcome).length;
+    if (count === 0) continue;
+    message(words.say("compare.failed", { name: outcome.rigName, count }));
     process.exitCode = EXIT.audit;
   }
 }
 
-function comparisonText({ names, rows }: Comparison, cautions: readonly string[]): string {
-  const letters = names.map((_, i) => String.fromCharCode(65 + i));
-  const words = (id: string, i: number) => String(rows.find((row) => row.id === id)!.values[i]);
-  const heads = names.map((name, i) =>
-    wrapHanging(
-      `${letters[i]}  ${name}: ${words("verdict", i)}; first to fail: ${words("firstToFail", i)}`,
-      width,
-      "   ",
-    ),
+async function studied({ assessed, withoutWear }: ComparedAssessment, options: CompareOptions): Promise<Compared> {
+  const { rig } = assessed;
+  const { outcome }: { readonly outcome: Outcome } = await runStudy(
+    assessed,
+    { accuracy: options.accuracy, size: options.set, ...(options.estimate ? { estimate: true } : {}) },
+    `${rig.name}: `,
   );
-  const numbers = rows.filter((row) => row.unit !== "words");
-  const body = numbers.map((row) => [label(row), ...row.values.map((value) => shown(row, value)), change(row)]);
-  const columns = [
-    { head: "Layout", flexible: true },
-    ...letters.map((head) => ({ head, align: "right" as const })),
-    { head: "differ by", align: "right" as const },
-  ];
-  return [
-    ...heads,
-    "",
-    table(columns, body, width),
-    dim("Forces in kN, lengths in m."),
-    "",
-    ...bullets(cautions, width),
-  ].join("\n");
-}
-
-const label = (row: ComparisonRow) => row.label;
-
-function shown(row: ComparisonRow, value: number | string | undefined): string {
-  if (value === undefined) return "–";
-  if (typeof value === "string") return value;
-  return row.unit === "N" ? kilonewtons(value) : row.unit === "m" ? metres(value) : margin(value);
-}
-
-function change(row: ComparisonRow): string {
-  return row.spread === undefined || row.spread < 0.005 ? "" : `${(row.spread * 100).toFixed(0)} %`;
+  return { rig, outcome, withoutWear };
 }

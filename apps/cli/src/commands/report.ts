@@ -1,22 +1,24 @@
 /** `report`: a page to print and file with the rig. */
-import type { Rig } from "@secondline/rig";
+import { report as reportHtml } from "@secondline/report";
 import {
   type Accuracy,
-  type BreakTest,
+  type Assessed,
   type Chances,
-  governingWhatIf,
   noChances,
   type Outcome,
-  report as reportHtml,
+  type WhatIf,
+  worstWhatIf,
 } from "@secondline/scenarios";
+import { englishWords as words } from "@secondline/words";
+import { type AssessmentOptions, readAssessment } from "../assessment.ts";
 import { EXIT } from "../failure.ts";
+import { failedRuns } from "../outcomeData.ts";
 import { checkOutFile, writeOutFile } from "../outFile.ts";
-import { outlook, outlookText } from "../outlook.ts";
-import { type RigOptions, readKnownRig } from "../rigFile.ts";
+import { outlookOf } from "../outlook.ts";
 import { runChances, runStudy } from "../study.ts";
 import { message } from "../terminal.ts";
 
-export interface ReportOptions extends RigOptions {
+export interface ReportOptions extends AssessmentOptions {
   readonly out: string;
   readonly force?: boolean;
   readonly set: "quick" | "full";
@@ -28,35 +30,35 @@ export interface ReportOptions extends RigOptions {
 export async function report(file: string, options: ReportOptions): Promise<void> {
   const inputs = [file, options.wear, options.tests].filter((input) => input !== undefined);
   const out = checkOutFile(options.out, options.force === true, inputs);
-  const { rig, notes, breakTests, rigOn } = await readKnownRig(file, options);
-  const outcome = await runStudy(rig, {
+  const read = readAssessment(file, options);
+  const { assessed } = read;
+  const found = await runStudy(assessed, {
     accuracy: options.accuracy,
     size: options.set,
     traces: true,
     ...(options.estimate ? { estimate: true } : {}),
-    ...(breakTests.length > 0 ? { breakTests } : {}),
   });
-  const later = rigOn && options.on ? outlookText(outlook(outcome, { rigOn, breakTests }, options.on)) : [];
-  const chances = options.chances ? await chancesOf(rig, outcome, breakTests) : [];
+  const { outcome } = found;
+  const outlook = outlookOf(read, found);
+  const chances = options.chances ? await chancesOf(assessed, outcome) : [];
   const date = new Date().toISOString().slice(0, 10);
-  const html = reportHtml(outcome, {
-    rig,
-    date,
-    notes: [...notes, ...later],
-    chances,
-    ...(options.on === undefined ? {} : { stateOn: options.on }),
-  });
-  writeOutFile(out, html);
-  message(outcome.sentence);
-  message(`Written to ${options.out}.`);
-  if (outcome.incomplete.length > 0) process.exitCode = EXIT.audit;
+  writeOutFile(out, reportHtml(assessed, outcome, { date, chances, ...(outlook ? { outlook } : {}) }));
+  message(words.verdict(assessed.rig, outcome));
+  message(words.say("report.written", { file: options.out }));
+  if (failedRuns(assessed.rig, outcome).length > 0) process.exitCode = EXIT.audit;
 }
 
-/** Of the what-if in which the first to fail has its least margin; none where no strength helps. */
-async function chancesOf(rig: Rig, outcome: Outcome, breakTests: readonly BreakTest[]): Promise<readonly Chances[]> {
-  const whatIf = governingWhatIf(outcome);
-  const nothing = noChances(rig, whatIf);
-  if (nothing === undefined) return [await runChances(rig, { whatIf, breakTests })];
-  message(`No chances in the report: ${nothing}`);
+/** Of the what-if that the verdict turns on; none where no strength helps. */
+async function chancesOf(assessed: Assessed, outcome: Outcome): Promise<readonly Chances[]> {
+  const worst = worstWhatIf(outcome)?.whatIf;
+  if (!worst) {
+    message(words.say("report.noRunForChances"));
+    return [];
+  }
+  // Chances are worked out until the first part fails: of one that gives way, those of the event in which it does.
+  const whatIf: WhatIf = worst.kind === "givesWay" ? worst.during : worst;
+  const why = noChances(assessed, whatIf);
+  if (!why) return [await runChances(assessed, { whatIf })];
+  message(words.say("report.noChances", { why: words.noChances(assessed.rig, why) }));
   return [];
 }

@@ -2,6 +2,7 @@
 import { type Accuracy, type Recording, simulate } from "@secondline/engine";
 import { CommandFailure, EXIT } from "../failure.ts";
 import { LARGEST, readJsonFile } from "../input.ts";
+import { jsonText } from "../jsonText.ts";
 import { problemOf } from "../problemFile.ts";
 import { table } from "../table.ts";
 import { print, width } from "../terminal.ts";
@@ -11,7 +12,7 @@ export function solve(file: string, options: { readonly json?: boolean; readonly
   const result = simulate(problem, { accuracy: options.accuracy });
   if (!result.ok) throw new CommandFailure(EXIT.audit, [`${file}: ${result.reason}: ${result.message}`]);
   const flat = flatResult(result.recording);
-  print(options.json ? JSON.stringify(flat, null, 2) : solveTable(result.recording, flat));
+  print(options.json ? jsonText(flat) : solveTable(result.recording, flat));
 }
 
 /** The figures that programs solving the same problem are compared by. SI units; null: did not happen. */

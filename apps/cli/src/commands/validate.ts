@@ -1,15 +1,17 @@
 /** `validate`: says what kind of file it is and finds every fault in it. */
 import { extname } from "node:path";
+import type { AssessmentOptions } from "../assessment.ts";
 import { CommandFailure, EXIT } from "../failure.ts";
 import { type JsonFile, LARGEST, readJsonFile } from "../input.ts";
 import { print } from "../terminal.ts";
 
-export async function validate(file: string): Promise<void> {
+/** `options`: what else is known of a rig; it must fit the rig. */
+export async function validate(file: string, options: AssessmentOptions = {}): Promise<void> {
   if (extname(file).toLowerCase() === ".csv") return validateBreakLog(file);
   const json = readJsonFile(file, Math.max(...Object.values(LARGEST)));
   switch (kindOf(json.document)) {
     case "rig":
-      return validateRig(json);
+      return validateRig(json, options);
     case "wear":
       return validateWear(json);
     case "problem":
@@ -28,9 +30,12 @@ function kindOf(document: unknown): "rig" | "wear" | "problem" | undefined {
   return "span" in document && "main" in document ? "problem" : undefined;
 }
 
-async function validateRig({ file, text }: JsonFile): Promise<void> {
+async function validateRig({ file, text }: JsonFile, options: AssessmentOptions): Promise<void> {
   const { rigOf } = await import("../rigFile.ts");
   const rig = rigOf(file, text);
+  // Read again, with all that is known of it: whatever does not fit is told.
+  const { readAssessment } = await import("../assessment.ts");
+  if (Object.values(options).flat().length > 0) readAssessment(file, options);
   print(`${file}: a rig, "${rig.name}"; no fault in the document. Whether the rig holds, check tells.`);
 }
 

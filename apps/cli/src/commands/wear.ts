@@ -1,76 +1,101 @@
 /** `wear`: what a rig still holds on a date, by its wear record: the webbing along its length, and every part. */
-import { formatLength, formatRatio } from "@secondline/rig";
-import { CAUTIONS, INVENTED, judgedParts, judgementCautions } from "@secondline/scenarios";
-import { factorsFromLog, type PartStrength, partStrengths, type StrengthZone } from "@secondline/strength";
-import { readBreakLogFile, testNotes } from "../breakLogFile.ts";
-import { kilonewtons } from "../quantity.ts";
-import { readJudgedRig } from "../rigFile.ts";
+import { isTape, type PartId, type Rig } from "@secondline/rig";
+import { judgedFactors, rigStrengths } from "@secondline/scenarios";
+import { type PartStrength, type StrengthZone, weakestFirst } from "@secondline/strength";
+import { quantity, englishWords as words } from "@secondline/words";
+import { type AssessmentOptions, readAssessment } from "../assessment.ts";
+import { jsonText } from "../jsonText.ts";
 import { table } from "../table.ts";
 import { bold, dim, print, width } from "../terminal.ts";
-import { wornRig } from "../wearFile.ts";
 import { bullets, wrap } from "../wrap.ts";
 
-export interface WearCommandOptions {
+const { say } = words;
+
+export interface WearCommandOptions extends AssessmentOptions {
   readonly wear: string;
   readonly on: string;
-  readonly tests?: string;
-  readonly judge?: readonly string[];
   readonly json?: boolean;
 }
 
-export async function wear(file: string, options: WearCommandOptions): Promise<void> {
-  const { rig, notes: looks, flags } = wornRig(await readJudgedRig(file, options.judge), options.wear, options.on);
-  const tests = options.tests === undefined ? [] : readBreakLogFile(options.tests);
-  const notes = [...looks, ...testNotes(rig, tests)];
-  const parts = tests.length === 0 ? partStrengths(rig) : partStrengths(rig, factorsFromLog(tests));
-  const cautions = [...judgementCautions(judgedParts(parts, [])), ...CAUTIONS, ...(rig.invented ? [INVENTED] : [])];
+export function wear(file: string, options: WearCommandOptions): void {
+  const { assessed } = readAssessment(file, options);
+  const { rig, tests, notes, taken } = assessed;
+  const { parts } = rigStrengths(rig, tests);
+  const judged = judgedFactors(parts, new Map());
+  const cautions = words.cautions(rig, [
+    ...(judged.length > 0 ? [{ kind: "judged", judged } as const] : []),
+    { kind: "general" },
+    ...(rig.invented ? [{ kind: "invented" } as const] : []),
+  ]);
   if (options.json) {
-    print(JSON.stringify({ rig: rig.name, on: options.on, notes, flags, parts, cautions }, null, 2));
+    print(jsonText({ rig: rig.name, on: options.on, taken: words.taken(rig, { taken }), notes, parts, cautions }));
     return;
   }
+  const bases = words.numberedBases(parts.map(withBases));
   const lines = parts.filter((part) => part.zones !== undefined);
   print(
     [
-      bold(`${rig.name} on ${options.on}`),
+      bold(say("wear.title", { name: rig.name, on: options.on })),
+      wrap(words.taken(rig, { taken }), width),
       "",
-      ...(notes.length > 0 ? ["Look at these:", ...bullets(notes, width), ""] : []),
-      ...lines.flatMap((line) => [lineText(line), ""]),
-      partsTable(parts),
-      dim(
-        wrap(
-          "Central value; 5 %: what 19 of 20 such parts reach. Positions in metres of natural length from anchor A.",
-          width,
-        ),
-      ),
+      ...(notes.length > 0 ? [`${say("head.notes")}:`, ...bullets(notes, width), ""] : []),
+      ...lines.flatMap((line) => [lineText(rig, line, bases.list), ""]),
+      partsTable(rig, parts, bases.of),
+      dim(wrap(say("wear.caption"), width)),
+      "",
+      `${say("wear.bases")}:`,
+      ...numbered(bases.list),
       "",
       ...bullets(cautions, width),
     ].join("\n"),
   );
 }
 
+/** A part with the bases of all its places. */
+function withBases(part: PartStrength): { readonly id: PartId; readonly bases: PartStrength["bases"] } {
+  const all = [...part.bases, ...(part.zones ?? []).flatMap(zoneBases)];
+  return { id: part.id as PartId, bases: weakestFirst(all) };
+}
+
+const zoneBases = ({ ratedBasis, factors }: StrengthZone) => [ratedBasis, ...factors.map(({ basis }) => basis)];
+
+const numbered = (list: readonly string[]): string[] =>
+  list.map((text, i) => {
+    const number = `${String(i + 1).padStart(4)}  `;
+    return (
+      number +
+      wrap(text, width - number.length)
+        .split("\n")
+        .join(`\n${" ".repeat(number.length)}`)
+    );
+  });
+
 const STRIP = 60;
 const LEVELS = "▁▂▃▄▅▆▇█";
 
-function lineText({ name, zones }: PartStrength): string {
+function lineText(rig: Rig, { id, zones }: PartStrength, bases: readonly string[]): string {
   const rows = zones!.map((zone) => [
-    `${formatLength(Math.round(zone.from * 100) / 100)} to ${formatLength(Math.round(zone.to * 100) / 100)}`,
-    kilonewtons(zone.strength),
-    kilonewtons(zone.strength5),
+    say("wear.stretch", { from: place(zone.from), to: place(zone.to) }),
+    quantity.strengthIn(zone.strength),
+    quantity.strengthIn(zone.strength5),
     zone.reason,
-    zone.factors
-      .filter((one) => one.value < 1)
-      .map((one) => `${one.name} × ${formatRatio(one.value)}`)
+    words.factors({ factors: zone.factors.filter((one) => one.value < 1) }),
+    weakestFirst(zoneBases(zone))
+      .map((basis) => bases.indexOf(words.basis(basis)) + 1)
       .join(", "),
   ]);
   const columns = [
-    { head: name },
-    { head: "Holds", align: "right" as const },
-    { head: "5 %", align: "right" as const },
-    { head: "Because" },
-    { head: "Factors", flexible: true },
+    { head: words.partName(rig, id as PartId) },
+    { head: say("wear.holds"), align: "right" as const },
+    { head: say("wear.five"), align: "right" as const },
+    { head: say("wear.because") },
+    { head: say("table.factors"), flexible: true },
+    { head: say("table.bases") },
   ];
   return `${strip(zones!)}\n${table(columns, rows, width)}`;
 }
+
+const place = (metre: number): string => quantity.length(Number(metre.toFixed(2)));
 
 /** The line from A to B as a row of bars: as high as it still holds of what it was rated. */
 function strip(zones: readonly StrengthZone[]): string {
@@ -85,25 +110,24 @@ function strip(zones: readonly StrengthZone[]): string {
   return `A ${bars.join("")} B`;
 }
 
-function partsTable(parts: readonly PartStrength[]): string {
+function partsTable(rig: Rig, parts: readonly PartStrength[], bases: ReadonlyMap<PartId, readonly number[]>): string {
   const rows = parts
-    .filter((part) => part.zones === undefined && !part.name.startsWith("Tape "))
+    .filter((part) => part.zones === undefined && !isTape(rig, part.id as PartId))
     .map((part) => [
-      part.name,
-      kilonewtons(part.rated),
-      kilonewtons(part.strength),
-      kilonewtons(part.strength5),
-      part.noData ? "no record: cautious" : "",
+      words.partName(rig, part.id as PartId),
+      quantity.strengthIn(part.rated),
+      quantity.strengthIn(part.strength),
+      quantity.strengthIn(part.strength5),
+      part.noData ? say("wear.noRecord") : "",
+      bases.get(part.id as PartId)!.join(", "),
     ]);
-  return table(
-    [
-      { head: "Part", flexible: true },
-      { head: "Rated", align: "right" },
-      { head: "Holds", align: "right" },
-      { head: "5 %", align: "right" },
-      { head: "" },
-    ],
-    rows,
-    width,
-  );
+  const columns = [
+    { head: say("table.part"), flexible: true },
+    { head: say("table.rated"), align: "right" as const },
+    { head: say("wear.holds"), align: "right" as const },
+    { head: say("wear.five"), align: "right" as const },
+    { head: "" },
+    { head: say("table.bases") },
+  ];
+  return table(columns, rows, width);
 }

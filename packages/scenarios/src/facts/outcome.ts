@@ -59,6 +59,7 @@ export interface PartOutcome {
   readonly governing?: EventClass;
   readonly notLoaded?: NotLoadedBecause;
   readonly rated: number;
+  readonly ratedBasis: Basis;
   /** As it governs; of a part that is not loaded, where it is weakest [N]. */
   readonly strength: number;
   readonly strength5: number;

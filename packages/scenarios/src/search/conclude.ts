@@ -200,6 +200,7 @@ function partOutcome(one: PartMargins, complete: boolean, runs: readonly EventRu
     ),
     ...(governing ? { governing: governing.demand.class } : { notLoaded: whyNotLoaded(complete, runs) }),
     rated: zone?.rated ?? part.rated,
+    ratedBasis: zone?.ratedBasis ?? part.ratedBasis,
     strength: zone?.strength ?? part.strength,
     strength5: zone?.strength5 ?? part.strength5,
     factors: factors.map(({ name, value, spread, basis }) => ({ name, value, spread, basis })),

@@ -1,0 +1,88 @@
+/** From the options of a command to an assessment: the rig, its wear record, the day, own break tests and judgements. */
+import { partIds, type Rig, type RigIssue } from "@secondline/rig";
+import { type Assessed, type Assessment, assess, type BreakTest, type Judgement } from "@secondline/scenarios";
+import type { WearRecord } from "@secondline/strength";
+import { readBreakLogFile } from "./breakLogFile.ts";
+import type { CommandFailure } from "./failure.ts";
+import { faults } from "./input.ts";
+import { readJudgements } from "./judgements.ts";
+import { readRigFile } from "./rigFile.ts";
+import { readWearFile } from "./wearFile.ts";
+
+export interface AssessmentOptions {
+  readonly wear?: string;
+  readonly on?: string;
+  readonly tests?: string;
+  readonly judge?: readonly string[];
+}
+
+export interface ReadAssessment {
+  readonly assessment: Assessment;
+  readonly assessed: Assessed;
+}
+
+/** What is known besides the rigs, read once. */
+interface Known {
+  readonly wear?: WearRecord;
+  readonly on?: string;
+  readonly tests?: readonly BreakTest[];
+  readonly judgements: readonly Judgement[];
+}
+
+/** One rig with all that is known of it. */
+export function readAssessment(file: string, options: AssessmentOptions): ReadAssessment {
+  const rig = readRigFile(file);
+  return taken(file, rig, readKnown(options, [rig]));
+}
+
+export interface ComparedAssessment extends ReadAssessment {
+  /** A wear record was given, and it says nothing of this rig. */
+  readonly withoutWear: boolean;
+}
+
+/** Several rigs: wear record, tests and judgements count in those that they speak of, and must speak of one at least. */
+export function readAssessments(files: readonly string[], options: AssessmentOptions): readonly ComparedAssessment[] {
+  const rigs = files.map(readRigFile);
+  const known = readKnown(options, rigs);
+  const speaks = rigs.map((rig) => !isStranger(assess(assessmentOf(rig, known))));
+  return rigs.map((rig, i) => {
+    const file = files[i]!;
+    if (known.wear === undefined || speaks[i] || !speaks.includes(true)) {
+      return { ...taken(file, rig, known), withoutWear: false };
+    }
+    const { wear: _, ...others } = known;
+    return { ...taken(file, rig, others), withoutWear: true };
+  });
+}
+
+function readKnown({ wear, on, tests, judge = [] }: AssessmentOptions, rigs: readonly Rig[]): Known {
+  return {
+    ...(wear === undefined ? {} : { wear: readWearFile(wear) }),
+    ...(on === undefined ? {} : { on }),
+    ...(tests === undefined ? {} : { tests: readBreakLogFile(tests) }),
+    judgements: readJudgements(judge, rigs),
+  };
+}
+
+function assessmentOf(rig: Rig, { judgements, ...known }: Known): Assessment {
+  const parts = partIds(rig);
+  return { rig, ...known, judgements: judgements.filter(({ part }) => parts.includes(part)) };
+}
+
+function taken(file: string, rig: Rig, known: Known): ReadAssessment {
+  const assessment = assessmentOf(rig, known);
+  const reading = assess(assessment);
+  if (reading.ok) return { assessment, assessed: reading.assessed };
+  throw faultsOf(file, reading.issues);
+}
+
+/** The record is of another rig, and nothing else is wrong. */
+function isStranger(reading: ReturnType<typeof assess>): boolean {
+  return !reading.ok && reading.issues.every(({ path }) => path === "wear");
+}
+
+const OPTIONS: Readonly<Record<string, string>> = { on: "--on", wear: "--wear", judgements: "--judge" };
+
+/** Faults of the options, not of a place in the file. */
+const faultsOf = (file: string, issues: readonly RigIssue[]): CommandFailure =>
+  faults(file, { issues: issues.map((issue) => ({ ...issue, path: OPTIONS[issue.path] ?? issue.path })) });

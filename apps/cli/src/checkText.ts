@@ -1,0 +1,97 @@
+/** An assessment's outcome for reading in a terminal. */
+import type { Rig } from "@secondline/rig";
+import type { Outcome, Outlook } from "@secondline/scenarios";
+import { englishWords as words } from "@secondline/words";
+import { middleTable, partsTable, singlesTable, whatIfTable, whyTables } from "./outcomeTables.ts";
+import { bold, dim, VERDICT_COLOUR, VERDICT_MARK, width } from "./terminal.ts";
+import { bullets, wrap, wrapHanging } from "./wrap.ts";
+
+const { say } = words;
+
+export interface TextOptions {
+  /** Every what-if, not only those that govern, and the middle values. */
+  readonly all: boolean;
+  /** What each strength is made of. */
+  readonly why: boolean;
+  /** Every part gone, one at a time. */
+  readonly singles: boolean;
+  readonly outlook?: Outlook | undefined;
+}
+
+export function checkText(rig: Rig, outcome: Outcome, options: TextOptions): string {
+  const { all, why, singles, outlook } = options;
+  const shown = all ? outcome.whatIfs.map((_, i) => i) : governing(outcome);
+  return [
+    bold(outcome.rigName),
+    wrap(words.rigLine(rig, outcome), width),
+    wrap(words.taken(rig, outcome), width),
+    "",
+    whatIfTable(rig, outcome, shown),
+    ...soft(leftOut(outcome, shown), say("caption.whatIfs")),
+    "",
+    partsTable(rig, outcome),
+    ...soft(...words.partsCaption()),
+    ...(all ? ["", dim(middleTable(rig, outcome)), ...soft(say("caption.middle"))] : []),
+    ...(all || singles ? ["", singlesTable(rig, outcome), ...soft(say("caption.singles"))] : []),
+    ...(why ? ["", bold(say("head.why")), ...soft(say("caption.why")), "", ...whyTables(rig, outcome)] : []),
+    "",
+    ...verdictLines(rig, outcome),
+    ...likelier(rig, outcome),
+    ...(outlook ? ["", wrap(words.until(rig, outlook, outcome), width)] : []),
+    "",
+    ...section(say("head.facts"), factLines(rig, outcome)),
+    ...section(say("head.follows"), words.follows(rig, outcome)),
+    ...section(say("head.notes"), outcome.notes),
+    ...section(say("head.blanks"), words.blanks(rig, outcome)),
+    ...section(say("head.rests"), outcome.weakestBases.map(words.basis)),
+    `${say("head.cautions")}:`,
+    ...bullets(words.cautions(rig, outcome.cautions), width),
+  ].join("\n");
+}
+
+const soft = (...texts: readonly string[]): string[] =>
+  texts.filter((text) => text !== "").map((text) => dim(wrap(text, width)));
+
+const section = (head: string, items: readonly string[]): string[] =>
+  items.length === 0 ? [] : [`${head}:`, ...bullets(items, width), ""];
+
+/** How many of the what-ifs that lose the walker are shown besides. */
+const MOST_LOST = 3;
+
+/** What-ifs in which some part has its worst, the deepest drop, some that lose the walker, what follows, and those that failed. */
+function governing(outcome: Outcome): number[] {
+  const { parts, falls, person, followUps, whatIfs } = outcome;
+  const worst = parts.flatMap(({ byClass }) => Object.values(byClass).map(({ whatIf }) => whatIf));
+  const chosen = new Set([
+    ...worst,
+    ...[falls.deepest, falls.leastFeet].flatMap((one) => one?.whatIf ?? []),
+    ...(person ? [person.event] : []),
+    ...followUps.flatMap(({ whatIf }) => whatIf ?? []),
+    ...falls.notCaught.slice(0, MOST_LOST),
+    ...falls.onGround.slice(0, MOST_LOST),
+    ...whatIfs.flatMap(({ ok }, i) => (ok ? [] : [i])),
+  ]);
+  return [...chosen].sort((a, b) => a - b);
+}
+
+/** What the table of what-ifs leaves out. */
+function leftOut({ whatIfs, falls }: Outcome, shown: readonly number[]): string {
+  if (shown.length === whatIfs.length) return "";
+  const lost = [...falls.notCaught, ...falls.onGround].filter((index) => !shown.includes(index)).length;
+  const values = { of: whatIfs.length, shown: shown.length };
+  return lost === 0 ? say("list.shown", values) : say("list.shownLost", { ...values, lost });
+}
+
+function verdictLines(rig: Rig, outcome: Outcome): string[] {
+  const mark = `${VERDICT_MARK[outcome.verdict]} `;
+  const text = [words.verdict(rig, outcome), words.singles(rig, outcome)].join(" ");
+  return [VERDICT_COLOUR[outcome.verdict](bold(mark + wrapHanging(text, width, " ".repeat(mark.length))))];
+}
+
+function likelier(rig: Rig, outcome: Outcome): string[] {
+  const said = [words.likelierFirst(rig, outcome), words.likely(rig, outcome)];
+  return soft(...said.filter((text) => text !== undefined));
+}
+
+const factLines = (rig: Rig, outcome: Outcome): string[] =>
+  words.facts(rig, outcome).map(({ name, value }) => `${name}: ${value}`);

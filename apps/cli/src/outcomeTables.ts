@@ -1,0 +1,115 @@
+/** The tables of an outcome for a terminal. What stands in them is worded elsewhere. */
+import type { Rig } from "@secondline/rig";
+import type { Outcome, PartOutcome } from "@secondline/scenarios";
+import { englishWords as words } from "@secondline/words";
+import { type Cell, type Column, table } from "./table.ts";
+import { VERDICT_COLOUR, VERDICT_MARK, width } from "./terminal.ts";
+
+const { say } = words;
+const right = (head: string): Column => ({ head, align: "right" });
+const flexible = (head: string): Column => ({ head, flexible: true });
+
+type Verdict = PartOutcome["verdict"];
+const verdictCell = (verdict: Verdict, word: string): Cell => ({
+  text: `${VERDICT_MARK[verdict]} ${word}`,
+  paint: VERDICT_COLOUR[verdict],
+});
+
+const numberOf = (event: number | undefined) => (event === undefined ? "" : String(event + 1));
+
+/** `shown`: indices of what-ifs. */
+export function whatIfTable(rig: Rig, outcome: Outcome, shown: readonly number[]): string {
+  const rows = shown.map((index): Cell[] => {
+    const row = words.whatIfRow(rig, outcome.whatIfs[index]!);
+    const said = `${row.title}: ${row.fate}`;
+    return [String(index + 1), said, row.walker, row.main, row.backup, row.drop, row.feet];
+  });
+  const columns = [
+    right(""),
+    flexible(say("table.whatIf")),
+    right(say("table.walker")),
+    right(say("table.main")),
+    right(say("table.backup")),
+    right(say("table.drop")),
+    right(say("table.feet")),
+  ];
+  return table(columns, rows, width);
+}
+
+/** From the harness to the rock, and the pull on the person. */
+export function partsTable(rig: Rig, outcome: Outcome): string {
+  const rows = outcome.parts.map((part): Cell[] => {
+    const row = words.partRow(rig, part);
+    const verdict = verdictCell(part.verdict, row.verdict);
+    return [row.name, row.demand, row.strength, row.margin, row.required, verdict, numberOf(row.event)];
+  });
+  const person = words.personRow(outcome);
+  const grade = outcome.person?.grade;
+  if (person && grade) {
+    const verdict = grade === "keeps" ? (outcome.search.complete ? "holds" : "open") : grade;
+    const cell = verdictCell(verdict, person.verdict);
+    rows.push([
+      person.name,
+      person.demand,
+      person.strength,
+      person.margin,
+      person.required,
+      cell,
+      numberOf(person.event),
+    ]);
+  }
+  const columns = [
+    flexible(say("table.part")),
+    right(say("table.demand")),
+    right(say("table.strength")),
+    right(say("table.margin")),
+    right(say("table.required")),
+    { head: say("table.verdict") },
+    right(say("table.in")),
+  ];
+  return table(columns, rows, width);
+}
+
+export function middleTable(rig: Rig, { parts }: Outcome): string {
+  const rows = parts.flatMap((part): Cell[][] => {
+    const row = words.middleRow(rig, part);
+    return row ? [[row.name, row.run, row.strength, row.ratio]] : [];
+  });
+  const columns = [
+    flexible(say("table.part")),
+    right(say("table.run")),
+    right(say("table.middle")),
+    right(say("table.ratio")),
+  ];
+  return table(columns, rows, width);
+}
+
+export function singlesTable(rig: Rig, { singles }: Outcome): string {
+  const rows = singles.map((one): Cell[] => {
+    const row = words.singleTableRow(rig, one);
+    return [row.name, row.ways, row.leaves, row.shown];
+  });
+  const columns: Column[] = [
+    { head: say("table.single") },
+    { head: say("table.ways") },
+    { head: say("table.leaves") },
+    flexible(say("table.shown")),
+  ];
+  return table(columns, rows, width);
+}
+
+/** What every part's strength is made of, with the basis of each factor. */
+export function whyTables(rig: Rig, { parts }: Outcome): readonly string[] {
+  return parts.flatMap((part) => {
+    const row = words.partRow(rig, part);
+    const rows = [
+      ...words.why(part).map(({ what, value, basis }): Cell[] => [what, value, basis]),
+      [say("table.strength"), `${row.strength} kN`, ...part.flags.slice(0, 1)].concat(
+        part.flags.length > 0 ? [] : [""],
+      ),
+      ...part.flags.slice(1).map((flag): Cell[] => ["", "", flag]),
+    ];
+    const columns = [{ head: row.name }, right(say("table.value")), flexible(say("table.basis"))];
+    return [table(columns, rows, width), ""];
+  });
+}

@@ -1,0 +1,1 @@
+export { type ReportExtras, report } from "./report.ts";

@@ -1,0 +1,114 @@
+/** The answer in a few lines, and what follows when something gives way. */
+import type { Rig } from "@secondline/rig";
+import { LIKELY_FIRST_BASIS, type Outcome, type Outlook, PULL_LIMITS } from "@secondline/scenarios";
+import { chance } from "./chanceNumbers.ts";
+import { type Language, sayIn } from "./language.ts";
+import { lowered, partName, partTitle } from "./partNames.ts";
+import { eventTitle } from "./phrases.ts";
+import { drop, height, load, margin, required, strength } from "./quantity.ts";
+import { basisText, blankTexts } from "./tableWords.ts";
+import { untilSentence } from "./untilWords.ts";
+import { governingOf } from "./verdictWords.ts";
+
+export interface Fact {
+  readonly name: string;
+  readonly value: string;
+}
+
+/** Drop, height left, pull on the person, the part with the least share of what is required, what has no second, blanks, date. */
+export function facts(language: Language, rig: Rig, outcome: Outcome, outlook?: Outlook): readonly Fact[] {
+  const say = sayIn(language);
+  const blanks = blankTexts(language, rig, outcome);
+  return [
+    ...dropFact(language, rig, outcome),
+    { name: say("fact.feet"), value: feetFact(language, rig, outcome) },
+    ...pullFact(language, rig, outcome),
+    { name: say("fact.weakest"), value: weakestFact(language, rig, outcome) },
+    { name: say("fact.single"), value: singlesList(language, rig, outcome) },
+    { name: say("fact.blanks"), value: blanks.length === 0 ? say("fact.noBlanks") : blanks.join("; ") },
+    ...(outlook ? [{ name: say("fact.until"), value: untilSentence(language, rig, outlook, outcome) }] : []),
+  ];
+}
+
+const eventOf = (language: Language, rig: Rig, { whatIfs }: Outcome, index: number): string =>
+  lowered(eventTitle(language, rig, whatIfs[index]!.whatIf));
+
+function dropFact(language: Language, rig: Rig, outcome: Outcome): Fact[] {
+  const { deepest } = outcome.falls;
+  if (!deepest) return [];
+  const say = sayIn(language);
+  const event = eventOf(language, rig, outcome, deepest.whatIf);
+  return [{ name: say("fact.drop"), value: say("fact.inEvent", { value: drop(deepest.drop), event }) }];
+}
+
+function feetFact(language: Language, rig: Rig, outcome: Outcome): string {
+  const say = sayIn(language);
+  const { leastFeet, onGround } = outcome.falls;
+  const [ground] = onGround;
+  if (leastFeet && leastFeet.height > 0 && ground === undefined) {
+    const event = eventOf(language, rig, outcome, leastFeet.whatIf);
+    return say("fact.inEvent", { value: height(leastFeet.height), event });
+  }
+  const index = ground === undefined ? leastFeet?.whatIf : (leastFeet?.whatIf ?? ground);
+  if (index === undefined) return say("fact.noGround");
+  return say("fact.onGround", { event: eventOf(language, rig, outcome, index) });
+}
+
+function pullFact(language: Language, rig: Rig, outcome: Outcome): Fact[] {
+  const { person } = outcome;
+  if (!person) return [];
+  const say = sayIn(language);
+  const passed = person.passes.at(-1);
+  const { limit, basis } = passed ?? PULL_LIMITS[0]!;
+  const passes = say(passed ? "person.above" : "person.belowAll", { limit: load(limit), note: basis.note });
+  const event = eventOf(language, rig, outcome, person.event);
+  const value = say("fact.pullValue", { demand: load(person.demand), passes, event });
+  return [{ name: say("fact.pull"), value }];
+}
+
+function weakestFact(language: Language, rig: Rig, outcome: Outcome): string {
+  const say = sayIn(language);
+  const part = outcome.parts.find(({ id }) => id === outcome.leastMargin);
+  const worst = part && governingOf(part);
+  if (!worst) return say("fact.noLoad");
+  return say("fact.weakestValue", {
+    part: partTitle(say, rig, part),
+    strength: strength(worst.strength5),
+    demand: load(worst.demand),
+    margin: margin(worst.margin),
+    required: required(worst.required),
+    class: say(`class.${part.governing!}`),
+    event: eventOf(language, rig, outcome, worst.whatIf),
+  });
+}
+
+function singlesList(language: Language, rig: Rig, { singles }: Outcome): string {
+  const say = sayIn(language);
+  const parts = singles.filter(({ single }) => single).map(({ part }) => partName(say, rig, part));
+  return parts.length === 0 ? say("single.none") : parts.join("; ");
+}
+
+/** For every part that keeps too little: what holds the walker when it gives way. */
+export function followTexts(language: Language, rig: Rig, outcome: Outcome): readonly string[] {
+  const say = sayIn(language);
+  return outcome.followUps.map(({ part, during, caughtBy }) => {
+    const values = { part: partName(say, rig, part), event: eventOf(language, rig, outcome, during) };
+    return caughtBy === "nothing"
+      ? say("follow.nothing", values)
+      : say("follow.catches", { ...values, catcher: say(`catcher.${caughtBy}`) });
+  });
+}
+
+const MOST_LIKELY = 3;
+
+/** The parts likeliest to go first when strengths and loads scatter; undefined where none was told apart. */
+export function likelyText(language: Language, rig: Rig, { likelyFirst }: Outcome): string | undefined {
+  const say = sayIn(language);
+  const parts = (likelyFirst?.parts ?? [])
+    .slice(0, MOST_LIKELY)
+    .map(({ id, first }) =>
+      say("likely.part", { part: lowered(partName(say, rig, id)), chance: chance(say, first.value) }),
+    );
+  if (parts.length === 0) return undefined;
+  return say("likely.list", { parts: parts.join(", "), basis: basisText(language, LIKELY_FIRST_BASIS) });
+}

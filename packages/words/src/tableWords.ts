@@ -1,0 +1,224 @@
+/** The cells of the tables that every face shows: the same fact is the same text wherever it stands. */
+import type { Basis, PartId, Rig } from "@secondline/rig";
+import {
+  type Outcome,
+  type PartOutcome,
+  PROVISIONAL_FACTOR,
+  PULL_LIMITS,
+  type SingleFailure,
+  type WhatIfOutcome,
+} from "@secondline/scenarios";
+import { type Language, type Say, sayIn } from "./language.ts";
+import { partName, partTitle } from "./partNames.ts";
+import { eventTitle } from "./phrases.ts";
+import { dropIn, heightIn, length, loadIn, margin, percent, required, rounded, strengthIn } from "./quantity.ts";
+import { fateText } from "./storyWords.ts";
+import { governingOf } from "./verdictWords.ts";
+
+export interface PartRow {
+  readonly name: string;
+  /** E and R in kN, margin and what is required of it; "–" where no run loaded the part. */
+  readonly demand: string;
+  readonly strength: string;
+  readonly margin: string;
+  readonly required: string;
+  readonly verdict: string;
+  /** Index into the outcome's what-ifs. */
+  readonly event?: number;
+}
+
+export const basisText = (language: Language, { kind, note }: Basis): string =>
+  sayIn(language)("basis.text", { kind, note });
+
+export function partRow(language: Language, rig: Rig, part: PartOutcome): PartRow {
+  const say = sayIn(language);
+  const worst = governingOf(part);
+  const none = say("table.none");
+  return {
+    name: partTitle(say, rig, part),
+    demand: worst ? loadIn(worst.demand) : none,
+    strength: strengthIn(worst?.strength5 ?? part.strength5),
+    margin: worst ? margin(worst.margin) : none,
+    required: worst
+      ? say("table.required.class", { factor: required(worst.required), class: say(`class.${part.governing!}`) })
+      : none,
+    verdict: say(`part.verdict.${part.verdict}`),
+    ...(worst ? { event: worst.whatIf } : {}),
+  };
+}
+
+/** The pull on the person as a row: its limits stand where a part has its strength. */
+export function personRow(language: Language, { person }: Pick<Outcome, "person">): PartRow | undefined {
+  if (!person) return undefined;
+  const say = sayIn(language);
+  const none = say("table.none");
+  return {
+    name: say("fact.pull"),
+    demand: loadIn(person.demand),
+    strength: PULL_LIMITS.map(({ limit }) => required(limit / 1000)).join(" / "),
+    margin: none,
+    required: none,
+    verdict: say(`person.grade.${person.grade}`),
+    event: person.event,
+  };
+}
+
+/** What the columns of the parts mean, and where the limits of the pull come from. */
+export function partsCaption(language: Language): readonly string[] {
+  const say = sayIn(language);
+  const limits = PULL_LIMITS.map(({ limit, basis }) =>
+    say("caption.limit", { limit: `${required(limit / 1000)} kN`, basis: basisText(language, basis) }),
+  );
+  return [
+    say("caption.parts", { factor: required(PROVISIONAL_FACTOR) }),
+    say("caption.person", { limits: limits.join("; ") }),
+  ];
+}
+
+export interface MiddleRow {
+  readonly name: string;
+  readonly run: string;
+  readonly strength: string;
+  readonly ratio: string;
+}
+
+/** Middle values: the largest single run against the central strength. Undefined for a part that no run loaded. */
+export function middleRow(language: Language, rig: Rig, part: PartOutcome): MiddleRow | undefined {
+  const worst = governingOf(part);
+  if (!worst) return undefined;
+  return {
+    name: partTitle(sayIn(language), rig, part),
+    run: loadIn(worst.load),
+    strength: strengthIn(worst.strength),
+    ratio: margin(worst.strength / worst.load),
+  };
+}
+
+export interface WhatIfRow {
+  readonly title: string;
+  readonly fate: string;
+  readonly walker: string;
+  readonly main: string;
+  readonly backup: string;
+  readonly drop: string;
+  readonly feet: string;
+}
+
+export function whatIfRow(language: Language, rig: Rig, one: WhatIfOutcome): WhatIfRow {
+  const say = sayIn(language);
+  const title = eventTitle(language, rig, one.whatIf);
+  const none = say("table.none");
+  const { peaks } = one;
+  const carried = (newton: number) => (newton > 0 ? loadIn(newton) : none);
+  return {
+    title: one.counts ? title : say("table.toldOnly", { title }),
+    fate: fateText(language, rig, one),
+    walker: peaks ? loadIn(peaks.leash) : none,
+    main: peaks ? carried(Math.max(peaks.mainA, peaks.mainB)) : none,
+    backup: peaks ? carried(Math.max(peaks.backupA, peaks.backupB)) : none,
+    drop: one.drop === undefined ? none : dropIn(one.drop),
+    feet: one.ok ? feetText(say, one.feetClearance) : none,
+  };
+}
+
+function feetText(say: Say, clearance: number | undefined): string {
+  if (clearance === undefined) return say("table.notKnown");
+  return clearance <= 0 ? say("table.feetOnGround") : heightIn(clearance);
+}
+
+export interface SingleWords {
+  readonly ways: string;
+  readonly leaves: string;
+  readonly shown: string;
+}
+
+export function singleWords(language: Language, one: SingleFailure): SingleWords {
+  const say = sayIn(language);
+  return {
+    ways: one.ways.map((way) => say(`single.way.${way}`)).join(", "),
+    leaves: say(`single.leaves.${one.leaves}`),
+    shown: say(one.catches === undefined ? "single.notShown" : one.catches ? "single.shown" : "single.shownNot"),
+  };
+}
+
+/** A part, what then carries the walker, and the runs that show it, by their numbers in the table of what-ifs. */
+export function singleRow(language: Language, rig: Rig, one: SingleFailure): SingleWords & { readonly name: string } {
+  const say = sayIn(language);
+  const said = singleWords(language, one);
+  const events = rangesText(one.shownBy);
+  return {
+    ...said,
+    name: partName(say, rig, one.part),
+    shown: events === "" ? said.shown : say("table.events", { shown: said.shown, events }),
+  };
+}
+
+/** Indices as the numbers of rows, runs of them as ranges: "6 to 18, 55". */
+function rangesText(indices: readonly number[]): string {
+  const ranges: { from: number; to: number }[] = [];
+  for (const index of indices) {
+    const last = ranges.at(-1);
+    if (last && index === last.to + 1) last.to = index;
+    else ranges.push({ from: index, to: index });
+  }
+  return ranges.map(({ from, to }) => (from === to ? from + 1 : `${from + 1}–${to + 1}`)).join(", ");
+}
+
+export interface WhyRow {
+  readonly what: string;
+  readonly value: string;
+  readonly basis: string;
+}
+
+/** What a part's strength is made of: the rated one, then every factor with its scatter and its basis. */
+export function whyRows(
+  language: Language,
+  part: Pick<PartOutcome, "rated" | "ratedBasis" | "factors">,
+): readonly WhyRow[] {
+  const say = sayIn(language);
+  return [
+    { what: say("table.rated"), value: `${strengthIn(part.rated)} kN`, basis: basisText(language, part.ratedBasis) },
+    ...part.factors.map((factor) => ({
+      what: factor.name,
+      value: `× ${rounded(factor.value, 2, "down")} ± ${percent(factor.spread, "up")}`,
+      basis: basisText(language, factor.basis),
+    })),
+  ];
+}
+
+/** All factors of a part in one cell. */
+export function factorsText(language: Language, { factors }: Pick<PartOutcome, "factors">): string {
+  const say = sayIn(language);
+  const list = factors.map(({ name, value, spread }) =>
+    say("table.factorSpread", { name, value: rounded(value, 2, "down"), spread: percent(spread, "up") }),
+  );
+  return list.length === 0 ? say("table.none") : list.join(", ");
+}
+
+/** What nobody wrote down, and what it costs. */
+export function blankTexts(language: Language, rig: Rig, { blanks }: Pick<Outcome, "blanks">): readonly string[] {
+  const say = sayIn(language);
+  return blanks.map(({ part, what, costs }) =>
+    say("blank.item", { part: partName(say, rig, part), what, share: percent(costs, "down") }),
+  );
+}
+
+/** A stretch of a line. Natural metres from A. */
+export const stretchText = (from: number, to: number): string =>
+  `${length(Number(from.toFixed(2)))} – ${length(Number(to.toFixed(2)))}`;
+
+/** The bases of the strengths, each with a number, and which of them a part rests on. */
+export function numberedBases(
+  language: Language,
+  parts: readonly Pick<PartOutcome, "id" | "bases">[],
+): { readonly list: readonly string[]; readonly of: ReadonlyMap<PartId, readonly number[]> } {
+  const numbers = new Map<string, number>();
+  const numberOf = (basis: Basis) => {
+    const text = basisText(language, basis);
+    const number = numbers.get(text) ?? numbers.size + 1;
+    numbers.set(text, number);
+    return number;
+  };
+  const of = new Map(parts.map((part) => [part.id, part.bases.map(numberOf)]));
+  return { list: [...numbers.keys()], of };
+}
