@@ -1,42 +1,48 @@
-/** Runs a study with progress on the terminal; Ctrl-C stops it. */
-import { setImmediate } from "node:timers/promises";
+/** Runs studies and chances with progress on the terminal; Ctrl-C stops them. */
+import type { Answer, Progress, RunnerService } from "@secondline/runner";
 import {
   type Assessed,
   type Chances,
   type ChancesOptions,
-  chances,
   type Found,
   type SearchOptions,
-  type StudyProgress,
-  study,
 } from "@secondline/scenarios";
 import { englishWords } from "@secondline/words";
+import { type Computing, runnerFor } from "./computing.ts";
 import { CommandFailure, EXIT } from "./failure.ts";
 import { progressLine } from "./terminal.ts";
 
-export const runStudy = (assessed: Assessed, options: SearchOptions, label = ""): Promise<Found> =>
-  drive(assessed, study(assessed, options), label);
+export interface StudyCall extends Computing {
+  /** Said before what is being run. */
+  readonly label?: string;
+}
 
-export const runChances = (assessed: Assessed, options: ChancesOptions): Promise<Chances> =>
-  drive(assessed, chances(assessed, options), "");
+export function runStudy(assessed: Assessed, options: SearchOptions, call: StudyCall = {}): Promise<Found> {
+  return drive(assessed, call, (runner, id, report) => runner.study({ id, assessed, ...options }, report));
+}
 
-async function drive<T>({ rig }: Assessed, work: Generator<StudyProgress, T, void>, label: string): Promise<T> {
+export function runChances(assessed: Assessed, options: ChancesOptions, call: StudyCall = {}): Promise<Chances> {
+  return drive(assessed, call, (runner, id, report) => runner.chances({ id, assessed, ...options }, report));
+}
+
+type Start<T> = (runner: RunnerService, id: string, report: (progress: Progress) => void) => Promise<Answer<T>>;
+
+async function drive<T>({ rig }: Assessed, { label = "", ...computing }: StudyCall, start: Start<T>): Promise<T> {
+  const runner = runnerFor(computing);
   const line = progressLine();
-  let stopped = false;
-  const stop = () => {
-    stopped = true;
-  };
+  const id = "study";
+  const stop = () => void runner.cancel(id);
   process.once("SIGINT", stop);
   try {
-    for (let step = work.next(); !stopped; step = work.next()) {
-      if (step.done) return step.value;
-      const { done, doing, step: name = "" } = step.value;
-      line.show(done, `${label}${doing ? englishWords.eventTitle(rig, doing) : name}`);
-      await setImmediate();
-    }
-    throw new CommandFailure(EXIT.stopped, ["Cancelled."]);
+    const answer = await start(runner, id, (progress) => line.show(progress.done, `${label}${doingOf(rig, progress)}`));
+    line.end();
+    if (answer.ok) return answer.value;
+    throw new CommandFailure(answer.reason === "cancelled" ? EXIT.stopped : EXIT.audit, [answer.message]);
   } finally {
     line.end();
     process.removeListener("SIGINT", stop);
   }
 }
+
+const doingOf = (rig: Assessed["rig"], { doing, step = "" }: Progress): string =>
+  doing ? englishWords.eventTitle(rig, doing) : step;

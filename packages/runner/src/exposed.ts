@@ -1,55 +1,50 @@
-/** The worker's side: offers a runner to the page. The worker file holds one line, `exposeRunner()`. */
+/** The worker's side: offers a runner to the page. */
 import * as Comlink from "comlink";
 import { InProcessRunner } from "./inProcess.ts";
-import type {
-  Answer,
-  ChancesRequest,
-  ChancesService,
-  Progress,
-  RunnerService,
-  RunRequest,
-  StudyRequest,
-} from "./service.ts";
-import { buffersOf } from "./transfer.ts";
+import { buffersOf } from "./pool/transfer.ts";
+import type { Answer, ChancesRequest, Progress, RunnerService, RunRequest, StudyRequest } from "./service.ts";
 
 type RemoteProgress = Comlink.Remote<(progress: Progress) => void> & Comlink.ProxyMethods;
 
 /** What crosses the boundary: the service's verbs, with progress as a proxied function. */
-export interface ExposedRunner {
+export interface ExposedRunner extends Pick<RunnerService, "cancel" | "pause" | "resume" | "setJobs"> {
   run(request: RunRequest, onProgress?: RemoteProgress): ReturnType<RunnerService["run"]>;
   study(request: StudyRequest, onProgress?: RemoteProgress): ReturnType<RunnerService["study"]>;
-  chances(request: ChancesRequest, onProgress?: RemoteProgress): ReturnType<ChancesService["chances"]>;
-  cancel(id: string): Promise<void>;
+  chances(request: ChancesRequest, onProgress?: RemoteProgress): ReturnType<RunnerService["chances"]>;
 }
 
-/** Offers `service` at `endpoint`; default: a new runner, at the worker's own global scope. */
-export function exposeRunner(
-  endpoint?: Comlink.Endpoint,
-  service: RunnerService & ChancesService = new InProcessRunner(),
-): void {
+/** Offers `service` at `endpoint`; default: a runner in this thread, at the worker's own global scope. */
+export function exposeRunner(endpoint?: Comlink.Endpoint, service: RunnerService = new InProcessRunner()): void {
   const exposed: ExposedRunner = {
-    run: (request, onProgress) => answer(onProgress, (report) => service.run(request, report)),
-    study: (request, onProgress) => answer(onProgress, (report) => service.study(request, report)),
-    chances: (request, onProgress) => answer(onProgress, (report) => service.chances(request, report)),
+    // What is shown is kept by nobody here: its arrays are handed over.
+    run: async (request, onProgress) => {
+      const answer = await answered(onProgress, (report) => service.run(request, report));
+      return Comlink.transfer(answer, [...buffersOf(answer)]);
+    },
+    study: (request, onProgress) => answered(onProgress, (report) => service.study(request, report)),
+    chances: (request, onProgress) => answered(onProgress, (report) => service.chances(request, report)),
     cancel: (id) => service.cancel(id),
+    pause: (id) => service.pause(id),
+    resume: (id) => service.resume(id),
+    setJobs: (jobs) => service.setJobs(jobs),
   };
   Comlink.expose(exposed, endpoint);
 }
 
-/** Runs, reports progress across, and hands the typed arrays of the answer over once the last of the progress has been heard. */
-async function answer<T>(
+/** Runs, reports progress across, and answers once the last of the progress has been heard. */
+async function answered<T>(
   onProgress: RemoteProgress | undefined,
   work: (report: (progress: Progress) => void) => Promise<Answer<T>>,
 ): Promise<Answer<T>> {
   let heard: Promise<unknown> = Promise.resolve();
   try {
-    const done = await work((progress) => {
+    const answer = await work((progress) => {
       // The work does not wait for it; what the page makes of it is no fault of the run.
       heard = onProgress?.(progress).catch(() => undefined) ?? heard;
     });
     // Progress goes another way than the answer, which could overtake it.
     await heard;
-    return Comlink.transfer(done, [...buffersOf(done)]);
+    return answer;
   } finally {
     onProgress?.[Comlink.releaseProxy]();
   }

@@ -1,4 +1,4 @@
-/** What the runner offers, the same in-process and across a worker boundary. Errors cross as data. */
+/** What the runner offers, the same in the caller's thread and across a worker boundary. Errors cross as data. */
 import type {
   Accuracy,
   Assessed,
@@ -10,23 +10,26 @@ import type {
   WhatIf,
   WhatIfRun,
 } from "@secondline/scenarios";
+import type { Failure } from "./failure.ts";
 
 /** How far a request is: facts, no words. */
 export type Progress = StudyProgress;
 
 interface Asked {
+  /** By which it is cancelled. A second request under the same id takes the place of the first. */
   readonly id: string;
   readonly assessed: Assessed;
   /** Gives way to what others ask for: layouts beside the rig that is edited, say. */
   readonly background?: boolean;
 }
 
-/** One what-if, with its recording. `estimate` adds a second mesh. */
+/** One what-if with its recording, for the eye; it goes before everything else that waits. */
 export interface RunRequest extends Asked {
   readonly whatIf: WhatIf;
   readonly accuracy: Accuracy;
+  /** Run again on another mesh, to see how far the peaks depend on it. */
   readonly estimate?: boolean;
-  /** Simulated time [s]; default: long enough for the deepest drop, at least 4. */
+  /** Simulated time [s]; default: long enough for the deepest drop. */
   readonly duration?: number;
 }
 
@@ -36,19 +39,21 @@ export type StudyRequest = Asked & SearchOptions;
 /** How likely parts are to fail, and to be first, in one what-if: many runs, then many draws. */
 export type ChancesRequest = Asked & ChancesOptions;
 
-export type Answer<T> =
-  | { readonly ok: true; readonly value: T }
-  | { readonly ok: false; readonly reason: "cancelled" | "failed"; readonly message: string };
+export type Answer<T> = { readonly ok: true; readonly value: T } | ({ readonly ok: false } & Failure);
+
+type OnProgress = (progress: Progress) => void;
 
 export interface RunnerService {
-  run(request: RunRequest, onProgress?: (progress: Progress) => void): Promise<Answer<WhatIfRun>>;
-  study(request: StudyRequest, onProgress?: (progress: Progress) => void): Promise<Answer<Found>>;
-  /** Stops a run or study; its promise answers `cancelled`. */
+  run(request: RunRequest, onProgress?: OnProgress): Promise<Answer<WhatIfRun>>;
+  study(request: StudyRequest, onProgress?: OnProgress): Promise<Answer<Found>>;
+  chances(request: ChancesRequest, onProgress?: OnProgress): Promise<Answer<Chances>>;
+  /** Stops a request; its promise answers `cancelled` at once. */
   cancel(id: string): Promise<void>;
+  /** Starts no further run of a study until `resume`; the runs that are being made are finished. */
+  pause(id: string): Promise<void>;
+  resume(id: string): Promise<void>;
+  /** Sets how many runs are made at a time. */
+  setJobs(jobs: number): Promise<void>;
 }
 
-/** What both runners offer besides. */
-export interface ChancesService {
-  /** Cancelled by its id, like a run. */
-  chances(request: ChancesRequest, onProgress?: (progress: Progress) => void): Promise<Answer<Chances>>;
-}
+export type ChancesService = Pick<RunnerService, "chances" | "cancel">;

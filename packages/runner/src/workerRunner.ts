@@ -1,16 +1,8 @@
 /** The page's side: a runner whose work happens in a worker, which is made when needed and replaced when it dies. */
 import * as Comlink from "comlink";
 import type { ExposedRunner } from "./exposed.ts";
-import { CANCELLED } from "./inProcess.ts";
-import type {
-  Answer,
-  ChancesRequest,
-  ChancesService,
-  Progress,
-  RunnerService,
-  RunRequest,
-  StudyRequest,
-} from "./service.ts";
+import { CANCELLED, failed, messageOf } from "./failure.ts";
+import type { Answer, ChancesRequest, Progress, RunnerService, RunRequest, StudyRequest } from "./service.ts";
 
 /** What is needed of a worker; a browser's `Worker` fits. */
 export interface RunnerWorker extends Comlink.Endpoint {
@@ -27,11 +19,12 @@ interface Pending {
 }
 type Call<T> = (remote: Comlink.Remote<ExposedRunner>, onProgress: (progress: Progress) => void) => Promise<Answer<T>>;
 
-export class WorkerRunner implements RunnerService, ChancesService {
+export class WorkerRunner implements RunnerService {
   readonly #spawn: () => RunnerWorker;
   readonly #pending = new Set<Pending>();
   #worker: RunnerWorker | undefined;
   #remote: Comlink.Remote<ExposedRunner> | undefined;
+  #jobs: number | undefined;
 
   constructor(spawn: () => RunnerWorker) {
     this.#spawn = spawn;
@@ -66,6 +59,20 @@ export class WorkerRunner implements RunnerService, ChancesService {
     if (taken === "stuck" && this.#remote === remote) this.#lose("The computation did not respond and was stopped.");
   }
 
+  async pause(id: string): Promise<void> {
+    void this.#remote?.pause(id);
+  }
+
+  async resume(id: string): Promise<void> {
+    void this.#remote?.resume(id);
+  }
+
+  /** Also of workers that are made later. */
+  async setJobs(jobs: number): Promise<void> {
+    this.#jobs = jobs;
+    void this.#remote?.setJobs(jobs);
+  }
+
   /** Ends the worker; what was pending answers `cancelled`. The next request makes a new worker. */
   dispose(): void {
     this.#drop();
@@ -88,10 +95,10 @@ export class WorkerRunner implements RunnerService, ChancesService {
       try {
         call(this.#connect(), report).then(
           (answer) => pending.settle(answer as Answer<never>),
-          (error: unknown) => pending.settle(failed(messageOf(error))),
+          (error: unknown) => pending.settle(failed("failed", messageOf(error))),
         );
       } catch (error) {
-        pending.settle(failed(messageOf(error)));
+        pending.settle(failed("noWorker", messageOf(error)));
       }
     });
   }
@@ -112,13 +119,15 @@ export class WorkerRunner implements RunnerService, ChancesService {
     worker.addEventListener("error", lost as never);
     worker.addEventListener("messageerror", lost as never);
     this.#worker = worker;
-    this.#remote = Comlink.wrap<ExposedRunner>(worker);
-    return this.#remote;
+    const remote = Comlink.wrap<ExposedRunner>(worker);
+    this.#remote = remote;
+    if (this.#jobs !== undefined) void remote.setJobs(this.#jobs);
+    return remote;
   }
 
   #lose(message: string): void {
     this.#drop();
-    for (const pending of this.#pending) pending.settle(failed(message));
+    for (const pending of this.#pending) pending.settle(failed("workerLost", message));
   }
 
   #drop(): void {
@@ -133,9 +142,6 @@ export class WorkerRunner implements RunnerService, ChancesService {
 export function createWorkerRunner(spawn: () => RunnerWorker): WorkerRunner {
   return new WorkerRunner(spawn);
 }
-
-const failed = (message: string) => ({ ok: false, reason: "failed", message }) as const;
-const messageOf = (error: unknown) => (error instanceof Error ? error.message : String(error));
 
 function detail(event: unknown): string {
   const message = (event as { message?: unknown } | undefined)?.message;

@@ -1,12 +1,12 @@
 import { beforeAll, describe, expect, it } from "vitest";
-import { testRig } from "../../scenarios/test/testRig.ts";
 import { createWorkerRunner, InProcessRunner, type RunRequest } from "../src/index.ts";
-import { buffersOf } from "../src/transfer.ts";
+import { buffersOf } from "../src/pool/transfer.ts";
 import { bundleWorker, NodeWorker } from "./support/nodeWorker.ts";
+import { assessed, rig } from "./support/rig.ts";
 
 const request: RunRequest = {
   id: "one",
-  rig: testRig,
+  assessed,
   whatIf: { kind: "leashFall", at: 0.5 },
   accuracy: "quick",
   duration: 2,
@@ -17,7 +17,7 @@ describe("a runner in its own thread", () => {
     const seen: number[] = [];
     const answer = await new InProcessRunner().run(request, ({ done, doing }) => {
       seen.push(done);
-      expect(doing).toBe("Leash fall in the middle");
+      expect(doing).toEqual(request.whatIf);
     });
     if (!answer.ok) throw new Error(answer.message);
     expect(answer.value.outcome.ok).toBe(true);
@@ -41,7 +41,7 @@ describe("a runner in its own thread", () => {
   });
 
   it("works out chances with rising progress, and hears a cancel in the middle of them", async () => {
-    const asked = { id: "chances", rig: testRig, whatIf: request.whatIf, runs: 12 };
+    const asked = { id: "chances", assessed, whatIf: request.whatIf, runs: 12 };
     const runner = new InProcessRunner();
     const seen: number[] = [];
     const whole = await runner.chances({ ...asked, spreads: { place: 0, damping: 0, slack: 0 } }, ({ done }) => {
@@ -63,10 +63,23 @@ describe("a runner in its own thread", () => {
   });
 
   it("answers with the reason when a rig cannot be studied at all", async () => {
-    const broken = { ...testRig, main: { ...testRig.main, sections: [] } };
-    expect(await new InProcessRunner().study({ id: "x", rig: broken, accuracy: "quick" })).toMatchObject({
+    const broken = { ...assessed, rig: { ...rig, main: { ...rig.main, sections: [] } } };
+    expect(await new InProcessRunner().study({ id: "x", assessed: broken, accuracy: "quick" })).toMatchObject({
       ok: false,
       reason: "failed",
+    });
+  });
+});
+
+describe("failures", () => {
+  it("tell a program why: a what-if without chances, an option out of range", async () => {
+    const runner = new InProcessRunner();
+    const asked = { id: "chances", assessed, whatIf: request.whatIf };
+    expect(await runner.chances({ ...asked, runs: 3 })).toMatchObject({ ok: false, code: "options" });
+    const leg = { kind: "legFails", at: 0.5, anchor: "A", leg: 8, walker: "hanging" } as const;
+    expect(await runner.chances({ ...asked, whatIf: leg })).toMatchObject({
+      code: "noChances",
+      why: { kind: "missing" },
     });
   });
 });
@@ -84,7 +97,7 @@ describe("the same runner in a worker", () => {
     if (!there.ok || !here.ok) throw new Error("a run failed");
     // Two bundles may round the last digit of a power differently, and a slack backup makes more of it.
     const [a, b] = [there.value.outcome, here.value.outcome];
-    expect(a.title).toBe(b.title);
+    expect(a.key).toBe(b.key);
     expect(a.drop! / b.drop!).toBeCloseTo(1, 3);
     expect(a.peaks!.mainA / b.peaks!.mainA).toBeCloseTo(1, 2);
     expect(there.value.recording!.signals.leash).toHaveLength(here.value.recording!.signals.leash.length);

@@ -20,7 +20,7 @@ beforeEach(() => {
 afterEach(() => runner.dispose());
 afterAll(() => runner.dispose());
 
-const request = (name: string, id = name) => ({ id, rig: { name } }) as unknown as RunRequest;
+const request = (name: string, id = name) => ({ id, assessed: { rig: { name } } }) as unknown as RunRequest;
 const started = (name: string, id = name) => {
   let answer: ReturnType<WorkerRunner["run"]>;
   const running = new Promise<void>((resolve) => {
@@ -34,17 +34,17 @@ describe("a runner in a worker", () => {
     const progress: Progress[] = [];
     const answer = await runner.run(request("plain"), (one) => progress.push(one));
     expect(answer.ok && answer.value.outcome.title).toBe("plain");
-    const tensions = answer.ok ? answer.value.recording?.frames.tensions : undefined;
-    expect(tensions).toHaveLength(1000);
-    expect(tensions?.[999]).toBe(3);
-    expect(progress).toEqual([{ done: 0.5, doing: "half" }]);
+    const frames = (answer as { value: { recording: { frames: Float32Array } } }).value.recording.frames;
+    expect(frames).toHaveLength(1000);
+    expect(frames[999]).toBe(3);
+    expect(progress).toEqual([{ done: 0.5, step: "half" }]);
   });
 
   it("carries a study of chances across, with its progress", async () => {
     const progress: Progress[] = [];
     const answer = await runner.chances(request("odds on") as never, (one) => progress.push(one));
     expect(answer).toEqual({ ok: true, value: { title: "odds on" } });
-    expect(progress).toEqual([{ done: 0.25, doing: "a quarter" }]);
+    expect(progress).toEqual([{ done: 0.25, step: "a quarter" }]);
   });
 
   it("makes its worker only when there is work, and keeps it", async () => {
@@ -68,7 +68,7 @@ describe("a runner in a worker", () => {
     await first;
     await runner.cancel("endless");
     const afterCancel = heard;
-    expect(answers).toEqual([{ ok: false, reason: "cancelled", message: "Cancelled." }]);
+    expect(answers).toEqual([{ ok: false, reason: "cancelled", code: "cancelled", message: "Cancelled." }]);
     await runner.run(request("plain"));
     await new Promise((resolve) => setTimeout(resolve, 60));
     expect(answers).toHaveLength(1);
@@ -87,11 +87,13 @@ describe("a runner in a worker", () => {
     expect(await runner.run(request("throw"))).toEqual({
       ok: false,
       reason: "failed",
+      code: "failed",
       message: "a fault in the program",
     });
     expect(await runner.study(request("x") as never)).toEqual({
       ok: false,
       reason: "failed",
+      code: "failed",
       message: "no study here",
     });
   });
@@ -133,6 +135,7 @@ describe("a runner in a worker", () => {
     expect(await without.run(request("any"))).toEqual({
       ok: false,
       reason: "failed",
+      code: "noWorker",
       message: "workers are not allowed here",
     });
   });

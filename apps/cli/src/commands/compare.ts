@@ -37,7 +37,7 @@ async function studied({ assessed, withoutWear }: ComparedAssessment, options: C
   const { outcome }: { readonly outcome: Outcome } = await runStudy(
     assessed,
     { accuracy: options.accuracy, size: options.set, ...(options.estimate ? { estimate: true } : {}) },
-    `${rig.name}: `,
+    { label: `${rig.name}: ` },
   );
   return { rig, outcome, withoutWear };
 }

@@ -17,7 +17,7 @@ export function layoutsOf({ sandbox, read, kept }: Booted): Layouts {
   const known = made.get(sandbox);
   if (known) return known;
   const services: Services = {
-    runner: inBackground(sideRunner()),
+    runner: sideRunner(),
     read,
     kept,
     newId: () => crypto.randomUUID(),
@@ -38,15 +38,6 @@ export function layoutsOf({ sandbox, read, kept }: Booted): Layouts {
   keepChanges(layouts, shelf, sandbox);
   made.set(sandbox, layouts);
   return layouts;
-}
-
-/** The rig in hand comes first. */
-function inBackground(runner: Services["runner"]): Services["runner"] {
-  return {
-    run: (request, onProgress) => runner.run({ ...request, background: true }, onProgress),
-    study: (request, onProgress) => runner.study({ ...request, background: true }, onProgress),
-    cancel: (id) => runner.cancel(id),
-  };
 }
 
 function keepChanges(layouts: Layouts, shelf: Shelf, { actions }: Sandbox): void {

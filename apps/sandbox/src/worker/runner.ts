@@ -1,6 +1,18 @@
-import { type ChancesService, createWorkerRunner, type RunnerService } from "@secondline/runner";
+import { createWorkerRunner, type RunnerService } from "@secondline/runner";
+import { HIDDEN_JOBS, mostJobs } from "./jobs.ts";
 
-/** A runner in a worker of its own, which is replaced when it dies. */
-export function pageRunner(): RunnerService & ChancesService {
-  return createWorkerRunner(() => new Worker(new URL("./sim.worker.ts", import.meta.url), { type: "module" }));
+let runner: RunnerService | undefined;
+
+/** The page's one runner: a coordinating thread with its computing threads. It is replaced when it dies. */
+export function pageRunner(): RunnerService {
+  runner ??= start();
+  return runner;
+}
+
+function start(): RunnerService {
+  const made = createWorkerRunner(() => new Worker(new URL("./sim.worker.ts", import.meta.url), { type: "module" }));
+  const heed = () => void made.setJobs(document.hidden ? HIDDEN_JOBS : mostJobs());
+  document.addEventListener("visibilitychange", heed);
+  if (document.hidden) heed();
+  return made;
 }

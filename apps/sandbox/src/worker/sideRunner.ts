@@ -1,10 +1,25 @@
-import type { ChancesService, RunnerService } from "@secondline/runner";
+import type { RunnerService } from "@secondline/runner";
 import { pageRunner } from "./runner.ts";
 
-let runner: (RunnerService & ChancesService) | undefined;
-
-/** A second computing thread for layouts, lessons and chances, made when it is first asked for: the rig in hand keeps its own. */
-export function sideRunner(): RunnerService & ChancesService {
-  runner ??= pageRunner();
-  return runner;
+/**
+ * For layouts, lessons and chances: the same threads and kept results as the rig that is edited, to which they give way. Its ids
+ * are apart from those of the page.
+ */
+export function sideRunner(): RunnerService {
+  const runner = pageRunner();
+  const own = (id: string) => `side ${id}`;
+  const aside = <T extends { readonly id: string }>(request: T) => ({
+    ...request,
+    id: own(request.id),
+    background: true,
+  });
+  return {
+    run: (request, onProgress) => runner.run(aside(request), onProgress),
+    study: (request, onProgress) => runner.study(aside(request), onProgress),
+    chances: (request, onProgress) => runner.chances(aside(request), onProgress),
+    cancel: (id) => runner.cancel(own(id)),
+    pause: (id) => runner.pause(own(id)),
+    resume: (id) => runner.resume(own(id)),
+    setJobs: (jobs) => runner.setJobs(jobs),
+  };
 }

@@ -1,13 +1,13 @@
 /** A worker whose service behaves as the name of the rig says. Bundled by the test, for Node's workers take no TypeScript. */
 import { parentPort } from "node:worker_threads";
 import nodeEndpoint from "comlink/dist/esm/node-adapter.mjs";
-import { type ChancesService, exposeRunner, type RunnerService } from "../../src/index.ts";
+import { exposeRunner, type RunnerService } from "../../src/index.ts";
 
 const pause = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
 const cancelled = new Set<string>();
 
-const service: RunnerService & ChancesService = {
-  async run({ id, rig }, onProgress) {
+const service: RunnerService = {
+  async run({ id, assessed: { rig } }, onProgress) {
     if (rig.name === "crash")
       setTimeout(() => {
         throw new Error("out of memory, say");
@@ -16,27 +16,30 @@ const service: RunnerService & ChancesService = {
     if (rig.name === "stuck") for (;;) Math.sqrt(2);
     if (rig.name === "endless" || rig.name === "crash") {
       for (let i = 0; !cancelled.has(id); i++) {
-        onProgress?.({ done: (i % 100) / 100, doing: "waiting" });
+        onProgress?.({ done: (i % 100) / 100, step: "waiting" });
         await pause(2);
       }
       // A late answer: the page has gone on by now.
       await pause(20);
       return { ok: true, value: { outcome: { title: "late" } } } as never;
     }
-    onProgress?.({ done: 0.5, doing: "half" });
-    const frames = { tensions: new Float32Array(1000).fill(3) };
+    onProgress?.({ done: 0.5, step: "half" });
+    const frames = new Float32Array(1000).fill(3);
     return { ok: true, value: { outcome: { title: rig.name }, recording: { frames } } } as never;
   },
   async study() {
-    return { ok: false, reason: "failed", message: "no study here" };
+    return { ok: false, reason: "failed", code: "failed", message: "no study here" };
   },
-  async chances({ rig }, onProgress) {
-    onProgress?.({ done: 0.25, doing: "a quarter" });
+  async chances({ assessed: { rig } }, onProgress) {
+    onProgress?.({ done: 0.25, step: "a quarter" });
     return { ok: true, value: { title: rig.name } } as never;
   },
   async cancel(id) {
     cancelled.add(id);
   },
+  async pause() {},
+  async resume() {},
+  async setJobs() {},
 };
 
 exposeRunner(nodeEndpoint(parentPort!), service);

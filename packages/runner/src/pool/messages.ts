@@ -1,0 +1,33 @@
+/** What a pool and its workers say to each other. Messages arrive in the order in which they were sent. */
+import type { Assessed } from "@secondline/scenarios";
+import type { Answer, Progress } from "../service.ts";
+import type { Task, TaskValue } from "../tasks/task.ts";
+
+export type ToWorker =
+  /** Once per assessment; tasks name it by its hash. */
+  | { readonly kind: "assessed"; readonly assessed: Assessed }
+  | { readonly kind: "task"; readonly id: number; readonly hash: string; readonly task: Task }
+  | { readonly kind: "cancel"; readonly id: number };
+
+export type FromWorker =
+  | { readonly kind: "progress"; readonly id: number; readonly progress: Progress }
+  /** Also after a cancel: from then on the worker is free. `took`: time worked on it [ms]. */
+  | { readonly kind: "answer"; readonly id: number; readonly answer: Answer<TaskValue>; readonly took: number };
+
+/** Assessments that a worker keeps, the oldest dropped first; both sides count alike. */
+export const ASSESSMENTS_KEPT = 4;
+
+/** A worker as the pool sees it. */
+export interface PoolWorker {
+  post(message: ToWorker): void;
+  terminate(): void;
+}
+
+export interface WorkerListener {
+  heard(message: FromWorker): void;
+  /** The worker died or cannot be understood. `detail`: what is known of it, or nothing. */
+  lost(detail: string): void;
+}
+
+/** Starts a worker; throws when none can be made. */
+export type SpawnWorker = (listener: WorkerListener) => PoolWorker;

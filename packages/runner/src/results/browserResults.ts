@@ -1,0 +1,99 @@
+/** Results of runs in the browser's IndexedDB; a browser that refuses one (a private window, no room) keeps nothing. */
+import type { RunResult } from "@secondline/scenarios";
+import type { RunResults } from "./runResults.ts";
+
+const STORE = "runs";
+const BY_USE = "used";
+/** Some 30 MB. */
+const MOST_RUNS = 6000;
+/** Looks for old ones once in so many writes. */
+const TIDY_EVERY = 200;
+
+interface Entry {
+  readonly result: RunResult;
+  /** When it was written [ms since 1970]. */
+  readonly used: number;
+}
+
+export interface BrowserResultsOptions {
+  readonly name?: string;
+  /** Names the code that makes the runs, such as the address of its script: results of another code are removed. */
+  readonly code: string;
+  readonly mostRuns?: number;
+}
+
+export function browserResults({
+  name = "secondline-results",
+  code,
+  mostRuns = MOST_RUNS,
+}: BrowserResultsOptions): RunResults {
+  let opened: Promise<IDBDatabase | undefined> | undefined;
+  let written = 0;
+  const database = () => {
+    opened ??= open(name, code).catch(() => undefined);
+    return opened;
+  };
+  return {
+    async get(keys) {
+      const db = await database();
+      if (!db) return keys.map(() => undefined);
+      try {
+        const store = db.transaction(STORE).objectStore(STORE);
+        const entries = await Promise.all(keys.map((key) => done<Entry | undefined>(store.get(key))));
+        return entries.map((entry) => entry?.result);
+      } catch {
+        return keys.map(() => undefined);
+      }
+    },
+    async put(key, result) {
+      const db = await database();
+      try {
+        const store = db?.transaction(STORE, "readwrite").objectStore(STORE);
+        if (!store) return;
+        await done(store.put({ result, used: Date.now() } satisfies Entry, key));
+        if (++written % TIDY_EVERY === 0) await tidy(store, mostRuns);
+      } catch {
+        // Kept in memory all the same.
+      }
+    },
+  };
+}
+
+const META = "meta";
+const CODE = "code";
+
+async function open(name: string, code: string): Promise<IDBDatabase> {
+  const opening = indexedDB.open(name, 1);
+  opening.onupgradeneeded = () => {
+    opening.result.createObjectStore(STORE).createIndex(BY_USE, BY_USE);
+    opening.result.createObjectStore(META);
+  };
+  const db = await done(opening);
+  // A newer version of the page wants another form: it may have it.
+  db.onversionchange = () => db.close();
+  const both = db.transaction([STORE, META], "readwrite");
+  const meta = both.objectStore(META);
+  if ((await done(meta.get(CODE))) !== code) {
+    await done(both.objectStore(STORE).clear());
+    await done(meta.put(code, CODE));
+  }
+  return db;
+}
+
+/** Removes what was written longest ago. */
+async function tidy(store: IDBObjectStore, mostRuns: number): Promise<void> {
+  let over = (await done(store.count())) - mostRuns;
+  const walk = store.index(BY_USE).openKeyCursor();
+  for (let cursor = await done(walk); cursor && over > 0; over--) {
+    store.delete(cursor.primaryKey);
+    cursor.continue();
+    cursor = await done(walk);
+  }
+}
+
+function done<T>(request: IDBRequest<T>): Promise<T> {
+  return new Promise((resolve, reject) => {
+    request.onsuccess = () => resolve(request.result);
+    request.onerror = () => reject(request.error);
+  });
+}

@@ -1,0 +1,145 @@
+/**
+ * A search whose runs are made by a pool. The search decides in the caller's thread what is to be run; its orders go out run by
+ * run, and their results come back to it in the order in which it gave them. So neither the number of workers nor the order of
+ * finishing changes an answer.
+ */
+import {
+  type Assessed,
+  type Found,
+  type Outcome,
+  type Round,
+  type RunOrder,
+  type RunResult,
+  type SearchOptions,
+  search,
+} from "@secondline/scenarios";
+import { CANCELLED, type Failed } from "../failure.ts";
+import type { Rank, Ticket, WorkerPool } from "../pool/workerPool.ts";
+import { runKey, worthKeeping } from "../results/resultKey.ts";
+import type { RunResults } from "../results/runResults.ts";
+import type { Answer, Progress } from "../service.ts";
+import { nextTask } from "../tasks/nextTask.ts";
+import type { RunCosts } from "./costs.ts";
+
+export interface PooledStudy {
+  readonly assessed: Assessed;
+  readonly options: SearchOptions;
+  readonly pool: WorkerPool;
+  readonly results: RunResults;
+  readonly costs: RunCosts;
+  readonly rank: Rank;
+  readonly ticket: Ticket;
+  readonly onProgress: (progress: Progress) => void;
+}
+
+export async function pooledStudy(study: PooledStudy): Promise<Answer<Found>> {
+  await nextTask();
+  const work = search(study.assessed, study.options);
+  const teller = new Teller(study.onProgress);
+  let step = work.next();
+  while (!step.done) {
+    const results = await makeRound(study, step.value, teller);
+    if (!results.ok) return results;
+    // The search thinks for a moment now: what has come in meanwhile, such as a cancel, is heard first.
+    await nextTask();
+    if (study.ticket.cancelled) return CANCELLED;
+    step = work.next(results.value);
+  }
+  return { ok: true, value: step.value };
+}
+
+/** All runs of a round; the failure when one of them could not even be tried. */
+async function makeRound(study: PooledStudy, round: Round, teller: Teller): Promise<Answer<readonly RunResult[]>> {
+  const { assessed, results, costs, options } = study;
+  const { orders, soFar } = round;
+  const keys = orders.map((order) => runKey(assessed, order));
+  const found = [...(await results.get(keys))];
+  teller.begin(round, found.filter(Boolean).length);
+  const missing = orders.flatMap((_, i) => (found[i] ? [] : [i]));
+  let failure: Failed | undefined;
+  const making = costs
+    .longestFirst(missing.map((i) => orders[i]!))
+    .map((k) => missing[k]!)
+    .map(async (i) => {
+      const answer = await makeRun(study, orders[i]!, teller);
+      if (!answer.ok) failure ??= answer;
+      else {
+        found[i] = answer.value;
+        if (worthKeeping(answer.value)) await results.put(keys[i]!, answer.value);
+      }
+    });
+  // Worked out while others run; where nothing is left to be run, the next round is here at once.
+  if (soFar && options.tellSoFar && making.length > 0) {
+    await nextTask();
+    if (!study.ticket.cancelled) teller.tellSoFar(soFar);
+  }
+  await Promise.all(making);
+  return failure ?? { ok: true, value: found as RunResult[] };
+}
+
+async function makeRun(study: PooledStudy, order: RunOrder, teller: Teller): Promise<Answer<RunResult>> {
+  const { assessed, pool, rank, ticket, costs } = study;
+  const run = teller.run();
+  const answer = await pool.work<"order">(
+    assessed,
+    { kind: "order", order },
+    { rank, ticket, onProgress: ({ done }) => run.at(done, order), onTook: (ms) => costs.took(order, ms) },
+  );
+  run.finished();
+  if (answer.ok || answer.code !== "workerLost") return answer;
+  // A run that kills its threads is one run without numbers, not the end of the study.
+  return { ok: true, value: { ok: false, trouble: { reason: "cancelled", detail: answer.message } } };
+}
+
+/** Largest share of the time that goes into working out what is known so far: it takes as long as a run [-]. */
+const SO_FAR_SHARE = 0.15;
+
+/** Tells how far a study is: never back, and every run's share counts. */
+class Teller {
+  readonly #onProgress: (progress: Progress) => void;
+  #made = 0;
+  #expected = 1;
+  #done = 0;
+  #shares: number[] = [];
+  /** Not before then is told what is known so far [ms]. */
+  #soFarFrom = 0;
+
+  constructor(onProgress: (progress: Progress) => void) {
+    this.#onProgress = onProgress;
+  }
+
+  begin({ made, expected }: Round, known: number): void {
+    this.#made = made + known;
+    this.#expected = expected;
+    this.#shares = [];
+  }
+
+  tell(more: Partial<Progress>): void {
+    const share = this.#shares.reduce((sum, one) => sum + one, this.#made) / this.#expected;
+    this.#done = Math.max(this.#done, Math.min(1, share));
+    this.#onProgress({ done: this.#done, made: this.#made, ...more });
+  }
+
+  tellSoFar(soFar: () => Outcome): void {
+    const begun = performance.now();
+    if (begun < this.#soFarFrom) return;
+    this.tell({ soFar: soFar() });
+    const now = performance.now();
+    this.#soFarFrom = now + (now - begun) * (1 / SO_FAR_SHARE - 1);
+  }
+
+  run() {
+    const shares = this.#shares;
+    const place = shares.push(0) - 1;
+    return {
+      at: (share: number, { event }: RunOrder) => {
+        shares[place] = Math.max(shares[place]!, share);
+        this.tell({ doing: event });
+      },
+      finished: () => {
+        this.#made++;
+        shares[place] = 0;
+      },
+    };
+  }
+}
