@@ -12,7 +12,12 @@ import { read } from "./demoDocument.ts";
 const weakened = editDocument(oldRig, "main.sections[0].own", { factor: 0.45, reason: "looks bad" });
 
 async function answerTo(whatIf: WhatIf): Promise<string> {
-  const services = { runner: new InProcessRunner(), read, newId: () => crypto.randomUUID(), later: () => () => undefined };
+  const services = {
+    runner: new InProcessRunner(),
+    read,
+    newId: () => crypto.randomUUID(),
+    later: () => () => undefined,
+  };
   const start = { document: weakened, goodDocument: weakened, session: { whatIf } };
   const { store, actions } = createSandbox(services, start);
   actions.runNow();

@@ -50,7 +50,10 @@ it("undoes an edit and runs the rig as it was", () => {
   settle();
   sandbox.actions.undo();
   settle();
-  expect(runner.runs.map(({ request }) => request.assessed.rig.walker.mass)).toEqual([95, state().document.rig.walker.mass]);
+  expect(runner.runs.map(({ request }) => request.assessed.rig.walker.mass)).toEqual([
+    95,
+    state().document.rig.walker.mass,
+  ]);
   expect(state().document.history.present).toEqual(demoDocument());
   sandbox.actions.redo();
   expect(state().document.rig.walker.mass).toBe(95);

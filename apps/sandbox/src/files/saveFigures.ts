@@ -2,8 +2,8 @@
 import { inputHash } from "@secondline/scenarios";
 import { PALETTES, type Theme } from "../design/palette.ts";
 import { type Figure, figuresBody } from "../picture/figures.ts";
-import { footOf } from "./pictureWords.ts";
 import { words } from "../words.ts";
+import { footOf } from "./pictureWords.ts";
 import { savePicture } from "./savePicture.ts";
 
 export interface FigurePage {
@@ -33,7 +33,12 @@ export async function saveFigures(
   const theme: Theme = document.documentElement.dataset.theme === "dark" ? "dark" : "light";
   await savePicture(
     {
-      words: { title, lines: [...(state === undefined ? [] : [state]), ...captions], cautions: said, foot: footOf(inputHash(input), "wear record", new Date()) },
+      words: {
+        title,
+        lines: [...(state === undefined ? [] : [state]), ...captions],
+        cautions: said,
+        foot: footOf(inputHash(input), "wear record", new Date()),
+      },
       palette: PALETTES[theme],
       body: figuresBody(drawn, PALETTES[theme].ink),
     },

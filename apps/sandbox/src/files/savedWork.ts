@@ -3,8 +3,9 @@
  * disk may have written it. What cannot be read is left out and told, with the text of it to keep; the rig is never
  * lost for the sake of the rest.
  */
-import { parseWhatIf, type WhatIf, whatIfKey } from "@secondline/scenarios";
+
 import { isPartId } from "@secondline/rig";
+import { parseWhatIf, type WhatIf, whatIfKey } from "@secondline/scenarios";
 import * as z from "zod";
 import type { Notice, ReadRig, SessionSlice, WrittenRig } from "../state/types.ts";
 import { KEPT_PARTS, type KeptPart, type SavedWork } from "./workStore.ts";

@@ -56,9 +56,7 @@ export function LayoutVerdict() {
         {word ?? "No verdict yet"}
         {outcome && !isWhole && outcome.verdict !== "open" && <span className={styles.part}>so far</span>}
       </p>
-      {outcome && word && (
-        <p className={styles.sentence}>{withoutWord(words.verdict(assessed.rig, outcome), word)}</p>
-      )}
+      {outcome && word && <p className={styles.sentence}>{withoutWord(words.verdict(assessed.rig, outcome), word)}</p>}
       <p className={styles.note}>{words.taken(assessed.rig, assessed)}</p>
       <StudyState />
     </div>

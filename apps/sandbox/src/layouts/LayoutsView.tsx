@@ -155,7 +155,9 @@ function useSharedClock(list: readonly Layout[]): {
 /** Says aloud when all layouts are computed. */
 function useAnnouncedResults(list: readonly Layout[]): void {
   const { announce } = useActions();
-  const busy = useEach(list, ({ run }) => [run.fall.kind, run.study.kind].some((kind) => kind === "busy" || kind === "waiting")).includes(true);
+  const busy = useEach(list, ({ run }) =>
+    [run.fall.kind, run.study.kind].some((kind) => kind === "busy" || kind === "waiting"),
+  ).includes(true);
   const was = useRef(busy);
   useEffect(() => {
     if (was.current && !busy && list.length > 1)

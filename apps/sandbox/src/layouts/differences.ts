@@ -55,8 +55,18 @@ export function fallRows(rigs: readonly Rig[], runs: readonly WhatIfOutcome[]): 
     },
     row("drop", "Drop", "drop", ({ drop }) => drop),
     row("harness", "Hardest pull on the harness", "load", ({ peaks }) => peaks?.leash),
-    row("main", "Hardest pull of the main line at an anchor", "load", ({ peaks }) => peaks && Math.max(peaks.mainA, peaks.mainB)),
-    row("backup", "Hardest pull of the backup at an anchor", "load", ({ peaks }) => peaks && Math.max(peaks.backupA, peaks.backupB)),
+    row(
+      "main",
+      "Hardest pull of the main line at an anchor",
+      "load",
+      ({ peaks }) => peaks && Math.max(peaks.mainA, peaks.mainB),
+    ),
+    row(
+      "backup",
+      "Hardest pull of the backup at an anchor",
+      "load",
+      ({ peaks }) => peaks && Math.max(peaks.backupA, peaks.backupB),
+    ),
     row("feet", "Height left under the feet", "height", ({ feetClearance }) =>
       feetClearance === undefined ? undefined : Math.max(0, feetClearance),
     ),
@@ -116,7 +126,10 @@ const onGround = (row: ComparisonRow): ComparisonRow =>
     : row;
 
 /** `out`: layouts whose values count for nothing when the kindest is sought. */
-function tableRow({ id, label, quantity: kind, better, values, text, verdicts }: Figure, out: readonly boolean[]): TableRow {
+function tableRow(
+  { id, label, quantity: kind, better, values, text, verdicts }: Figure,
+  out: readonly boolean[],
+): TableRow {
   const counted = values.map((value, i) => (out[i] || verdicts?.[i] === "notLoaded" ? undefined : value));
   return {
     id,

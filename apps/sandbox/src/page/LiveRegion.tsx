@@ -19,7 +19,9 @@ export function LiveRegion() {
     <div className="visually-hidden">
       <p role="status">{fall && fallWords(fall)}</p>
       <p role="status">
-        {outcome && word && `Verdict${outcome.search.complete ? "" : " so far"}: ${word}. ${withoutWord(words.verdict(rig, outcome), word)}`}
+        {outcome &&
+          word &&
+          `Verdict${outcome.search.complete ? "" : " so far"}: ${word}. ${withoutWord(words.verdict(rig, outcome), word)}`}
       </p>
       <p role="status">{said}</p>
     </div>

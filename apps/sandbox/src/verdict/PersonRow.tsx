@@ -26,7 +26,7 @@ export function PersonRow({ outcome, rig, isWhole }: { outcome: Outcome; rig: Ri
       <Collapsible.Root open={open} onOpenChange={setOpen}>
         <Collapsible.Trigger className={styles.row}>
           <VerdictMark verdict={verdict} />
-          <span className={styles.name}>{words.say("person.name")}</span>
+          <span className={styles.name}>{words.say("fact.pull")}</span>
           <span className={styles.plot}>
             <span
               className={barStyles.bar}
@@ -41,7 +41,7 @@ export function PersonRow({ outcome, rig, isWhole }: { outcome: Outcome; rig: Ri
           </span>
           <span className={styles.margin}>{quantity.load(person.demand)}</span>
           <span className={styles.word} style={{ color: verdictColour(verdict) }}>
-            {words.partVerdict(verdict)}
+            {words.say(`person.grade.${person.grade}`)}
           </span>
         </Collapsible.Trigger>
         <Collapsible.Panel>
@@ -56,10 +56,9 @@ export function PersonRow({ outcome, rig, isWhole }: { outcome: Outcome; rig: Ri
               {PULL_LIMITS.map(({ limit, basis }) => (
                 <li key={limit}>
                   <BasisNote basis={basis} />{" "}
-                  {words.say(person.demand > limit ? "person.passes" : "person.keeps", {
-                    limit: quantity.load(limit),
-                    note: basis.note,
-                  })}
+                  {person.demand > limit
+                    ? words.say("person.above", { limit: quantity.load(limit), note: basis.note })
+                    : `${quantity.load(limit)}: ${basis.note}`}
                 </li>
               ))}
             </ul>

@@ -13,7 +13,6 @@ interface Props {
 
 /** Why a part's margin is what it is: against falls and after a failure, the strength factor by factor, the basis of each. */
 export function Reasons({ part, rig, outcome }: Props) {
-  const ratedBasis = basisOfRated(part);
   const notLoaded = words.notLoaded(part);
   return (
     <div className={styles.reasons}>
@@ -25,21 +24,12 @@ export function Reasons({ part, rig, outcome }: Props) {
       <table className={styles.table}>
         <caption className="visually-hidden">Strength of {words.partName(rig, part.id)}, factor by factor</caption>
         <tbody>
-          <tr>
-            <th scope="row">Rated {ratedBasis && <BasisNote basis={ratedBasis} />}</th>
-            <td>{quantity.strength(part.rated)}</td>
-          </tr>
-          {part.factors.map((factor) => (
-            <tr key={factor.name}>
+          {words.why(part).map(({ what, value }, i) => (
+            <tr key={what}>
               <th scope="row">
-                {factor.name} <BasisNote basis={factor.basis} />
+                {what} <BasisNote basis={i === 0 ? part.ratedBasis : part.factors[i - 1]!.basis} />
               </th>
-              <td>
-                × {quantity.rounded(factor.value, 2, "down")}
-                {factor.spread > 0 && (
-                  <span className={styles.spread}> ± {quantity.percent(factor.spread, "up")}</span>
-                )}
-              </td>
+              <td>{value}</td>
             </tr>
           ))}
           <tr className={styles.total}>
@@ -75,8 +65,7 @@ function Margins({ part, rig, outcome }: Props) {
       <div key={name}>
         <p>
           <b>{capital(words.className(name))}</b> × {quantity.margin(one.margin)}, required{" "}
-          {quantity.required(one.required)}: R {quantity.strength(one.strength5)} against E{" "}
-          {quantity.load(one.demand)}
+          {quantity.required(one.required)}: R {quantity.strength(one.strength5)} against E {quantity.load(one.demand)}
           {one.at !== undefined && one.reason && ` (${one.reason}, ${quantity.along(one.at)} from A)`}.
         </p>
         {event && (
@@ -88,12 +77,6 @@ function Margins({ part, rig, outcome }: Props) {
       </div>
     );
   });
-}
-
-/** The basis that no factor carries is that of the rated strength. */
-function basisOfRated(part: PartOutcome): Basis | undefined {
-  const ofFactors = new Set(part.factors.map(({ basis }) => basisKey(basis)));
-  return part.bases.find((basis) => !ofFactors.has(basisKey(basis)));
 }
 
 const basisKey = ({ kind, note }: Basis) => `${kind}: ${note}`;

@@ -9,8 +9,8 @@ export function Singles({ outcome, rig }: { outcome: Outcome; rig: Rig }) {
     <table className={styles.table}>
       <thead>
         <tr>
-          <th scope="col">Gone</th>
-          <th scope="col">Then the walker is carried by</th>
+          <th scope="col">{words.say("table.single")}</th>
+          <th scope="col">{words.say("table.leaves")}</th>
         </tr>
       </thead>
       <tbody>
@@ -37,16 +37,8 @@ export function Singles({ outcome, rig }: { outcome: Outcome; rig: Rig }) {
 export function FollowUps({ outcome, rig }: { outcome: Outcome; rig: Rig }) {
   return (
     <ul className={styles.follow}>
-      {outcome.followUps.map(({ part, during, caughtBy, whatIf }) => (
-        <li key={`${part} ${during}`}>
-          <b>{words.partName(rig, part)}</b>{" "}
-          <span className={styles.soft}>{words.eventTitle(rig, outcome.whatIfs[during]!.whatIf)}</span>
-          <br />
-          {caughtBy === "nothing"
-            ? words.say("verdict.nothingThen")
-            : words.say("verdict.catcherThen", { catcher: words.say(`catcher.${caughtBy}`) })}
-          {whatIf === undefined && <span className={styles.soft}> {words.say("single.notShown")}</span>}
-        </li>
+      {words.follows(rig, outcome).map((text) => (
+        <li key={text}>{text}</li>
       ))}
     </ul>
   );

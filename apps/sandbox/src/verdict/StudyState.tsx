@@ -55,7 +55,12 @@ function Search({ study }: { study: Work }) {
   const effort = useSandbox((state) => state.run.effort);
   const soFar = useSandbox((state) => state.run.verdict.soFar);
   const progress = study.kind === "busy" ? study.progress : { done: 0 };
-  return <Meter done={progress.done} doing={searchWords(effort, lookedAt({ ...progress, ...(soFar && { soFar }) }, of), of)} />;
+  return (
+    <Meter
+      done={progress.done}
+      doing={searchWords(effort, lookedAt({ ...progress, ...(soFar && { soFar }) }, of), of)}
+    />
+  );
 }
 
 function Stopped() {

@@ -61,9 +61,11 @@ function More({ outcome }: { outcome: Outcome }) {
       {reasons.length > 1 && (
         <Disclosure title={`All ${reasons.length} reasons`}>
           <ul className={styles.bases}>
-            {reasons.map((reason) => words.reason(rig, outcome, reason)).map((text) => (
-              <li key={text}>{text}</li>
-            ))}
+            {reasons
+              .map((reason) => words.reason(rig, outcome, reason))
+              .map((text) => (
+                <li key={text}>{text}</li>
+              ))}
           </ul>
         </Disclosure>
       )}
@@ -71,7 +73,7 @@ function More({ outcome }: { outcome: Outcome }) {
         <Singles {...{ outcome, rig }} />
       </Disclosure>
       {followUps.length > 0 && (
-        <Disclosure title="What follows when a part gives way">
+        <Disclosure title={words.say("head.follows")}>
           <FollowUps {...{ outcome, rig }} />
         </Disclosure>
       )}
@@ -85,10 +87,11 @@ function More({ outcome }: { outcome: Outcome }) {
               <BasisNote basis={basis} /> {basis.note}
             </li>
           ))}
-          {blanks.map(({ part, what }) => (
-            <li key={`${part} ${what}`}>
-              Not written down: {words.partName(rig, part)}, {what}.
-            </li>
+        </ul>
+        {blanks.length > 0 && <h4 className={styles.blanks}>{words.say("head.blanks")}</h4>}
+        <ul className={styles.bases}>
+          {words.blanks(rig, outcome).map((text) => (
+            <li key={text}>{text}</li>
           ))}
         </ul>
       </Disclosure>

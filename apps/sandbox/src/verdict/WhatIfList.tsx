@@ -18,7 +18,7 @@ export function WhatIfList({ outcome }: { outcome: Outcome }) {
             aria-pressed={entry.key === chosen}
             onClick={() => chooseWhatIf(entry.whatIf)}
           >
-            <span className={styles.title}>{words.eventTitle(rig, entry.whatIf)}</span>
+            <span className={styles.title}>{words.whatIfRow(rig, entry).title}</span>
             <span className={styles.numbers}>
               {entry.ok ? [words.fate(rig, entry), ...numbers(entry)].join(" · ") : words.trouble(rig, entry.trouble)}
             </span>
