@@ -223,6 +223,10 @@ export const ENGLISH = {
   "until.laterBut":
     "By wear alone, from {date} {part} keeps less than required; but the verdict is {verdict} today already.",
   "until.openBut": "Not everything has been looked at, so this date is an upper bound at best.",
+  "until.margins": "margin {now} today, {later} on {date}; {required} is required",
+  "until.marginNow": "margin {now}; {required} is required",
+  "until.calendarNow": "below what is required",
+  "until.calendarLater": "down before {date}",
   "until.partNow": "below what is required already",
   "until.partLater": "below what is required from {date}",
   "until.partBeyond": "keeps what is required beyond {horizon}",
@@ -474,6 +478,7 @@ export const ENGLISH = {
   "chance.any": "Chance that any part fails, if these spreads are right and nothing else goes wrong: {chance}.",
   "chance.allRuns": "all {all} runs",
   "chance.someRuns": "{some} of {all} runs",
+  "chance.brackets": "In brackets: 95 % interval.",
   "chance.rest": "{count|One more part goes|{count} more parts go} first less often than once in a thousand.",
   "chance.share.input": "the fall",
   "chance.share.strength": "strength",

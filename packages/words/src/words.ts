@@ -48,7 +48,7 @@ import {
   whatIfRow,
   whyRows,
 } from "./tableWords.ts";
-import { partUntil, untilSentence } from "./untilWords.ts";
+import { partUntil, untilMargins, untilSentence, untilShort } from "./untilWords.ts";
 import { likelierFirst, reasonText, singlesText, takenText, verdictSentence, verdictWord } from "./verdictWords.ts";
 
 export type Words = ReturnType<typeof createWords>;
@@ -101,6 +101,8 @@ export function createWords(language: Language) {
     placedMoment: (rig: Rig, moment: Moment) => placedMoment(language, rig, moment),
     run: (rig: Rig, recording: Recording) => runSentences(language, rig, recording),
     until: (rig: Rig, outlook: Outlook, outcome: Outcome) => untilSentence(language, rig, outlook, outcome),
+    untilMargins: (part: PartDate, horizon: string) => untilMargins(language, part, horizon),
+    untilShort: (outlook: Outlook) => untilShort(language, outlook),
     partUntil: (part: PartDate, horizon: string) => partUntil(language, part, horizon),
     compareLabel: (rig: Rig, row: ComparisonRow) => rowLabel(language, rig, row),
     compareValue: (row: ComparisonRow, layout: number) => rowValue(language, row, layout),

@@ -1,6 +1,7 @@
-import { formatForce, formatLength } from "@secondline/rig";
+import { formatLength } from "@secondline/rig";
 import { type KeyboardEvent, useEffect, useId, useMemo, useRef, useState } from "react";
 import { useFrameSize } from "../time/index.ts";
+import { quantity } from "../words.ts";
 import { Grid, SpanShade } from "./AlongPaper.tsx";
 import { AlongTools } from "./AlongTools.tsx";
 import { type AlongTarget, listenAlong } from "./alongGesture.ts";
@@ -126,9 +127,9 @@ function captionOf({ state, zones, needed, stock }: WebbingFacts): string {
   if (!worst) return sun;
   const where = `Weakest ${placement ? "inside the loaded span" : "place"}: ${formatLength((worst.from + worst.to) / 2)} from the marked end, ${zoneWords(worst)}.`;
   const need = needed
-    ? ` Needed: ${formatForce(needed.needed)}, the largest load of this line in the last study, ${formatForce(needed.load)}, times ${needed.factor}${needed.old ? "; the rig has been changed since" : ""}.`
+    ? ` Needed where most is asked of this line: ${quantity.load(needed.needed)}, which is ${quantity.load(needed.demand)}, what 95 % of such falls stay under, times ${quantity.required(needed.required)}.`
     : placement
-      ? " What it must hold is not known here: the rig it hangs in is not the one in hand, or was not computed."
+      ? " What it must hold is not known here: the rig it hangs in is not the one in hand, or its verdict is not computed yet."
       : "";
   return `${where}${need} ${sun}`;
 }
