@@ -4,7 +4,7 @@ import { VerdictMark, verdictColour } from "../design/VerdictMark.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { foundOf, outcomeOf } from "../state/verdictOf.ts";
 import { StudyState } from "../verdict/StudyState.tsx";
-import { withoutWord } from "../verdict/VerdictHead.tsx";
+import { VerdictSentence } from "../verdict/VerdictHead.tsx";
 import { words } from "../words.ts";
 import styles from "./LayoutColumn.module.css";
 
@@ -56,9 +56,9 @@ export function LayoutVerdict() {
         {word ?? "No verdict yet"}
         {outcome && !isWhole && outcome.verdict !== "open" && <span className={styles.part}>so far</span>}
       </p>
-      {outcome && word && <p className={styles.sentence}>{withoutWord(words.verdict(assessed.rig, outcome), word)}</p>}
-      <p className={styles.note}>{words.taken(assessed.rig, assessed)}</p>
+      {outcome && <VerdictSentence rig={assessed.rig} outcome={outcome} className={styles.sentence} />}
       <StudyState />
+      <p className={styles.note}>{words.taken(assessed.rig, assessed)}</p>
     </div>
   );
 }

@@ -29,7 +29,9 @@ export interface AssessmentSlice {
   readonly key: string;
   /** The rig and what is known do not fit together: no verdict until it is put right or left out. */
   readonly issues: readonly RigIssue[];
-  /** Something of what is known speaks of this rig: there is a choice to leave it out. */
+  /** What of all that is known speaks of this rig, left out or not. */
+  readonly speaks: { readonly record: boolean; readonly tests: boolean };
+  /** One of them does: there is a choice to leave it out. */
   readonly choice: boolean;
 }
 
@@ -39,12 +41,16 @@ export function assessmentOf(rig: Rig, known: Known, leftOut: boolean): Assessme
   const wear = record && !unlike(rig, known.invented.record) && concerns(record, rig, on) ? record : undefined;
   const tests = unlike(rig, known.invented.tests) ? [] : known.tests;
   const plain = { known, leftOut, ...keyed(assessRig(rig)), issues: [] };
-  if (!wear && tests.length === 0) return { ...plain, choice: false };
+  if (!wear && tests.length === 0) return { ...plain, ...choiceOf(false, false) };
   const read: AssessmentReading = assess({ rig, ...(wear ? { wear, on } : {}), tests });
-  if (!read.ok) return { ...plain, issues: leftOut ? [] : read.issues, choice: true };
+  if (!read.ok) return { ...plain, issues: leftOut ? [] : read.issues, ...choiceOf(wear !== undefined, false) };
   const { taken } = read.assessed;
-  const choice = taken.wear !== undefined || (taken.tests?.count ?? 0) > 0;
-  return leftOut && choice ? { ...plain, choice } : { ...plain, ...keyed(read.assessed), choice };
+  const choice = choiceOf(taken.wear !== undefined, (taken.tests?.count ?? 0) > 0);
+  return leftOut && choice.choice ? { ...plain, ...choice } : { ...plain, ...keyed(read.assessed), ...choice };
+}
+
+function choiceOf(record: boolean, tests: boolean): Pick<AssessmentSlice, "speaks" | "choice"> {
+  return { speaks: { record, tests }, choice: record || tests };
 }
 
 /** Made-up wear and tests say nothing of a rig that stands somewhere. */

@@ -16,7 +16,7 @@ const SETTLE = 250;
 const EFFORTS = {
   quick: { size: "quick", accuracy: "quick", tellSoFar: true },
   // Forces over time are kept for the report.
-  full: { size: "full", accuracy: "standard", estimate: true, traces: true, tellSoFar: true },
+  full: { size: "full", accuracy: "standard", traces: true, tellSoFar: true },
 } as const;
 
 type Which = "fall" | "study";

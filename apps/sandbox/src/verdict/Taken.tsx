@@ -4,10 +4,9 @@ import styles from "./VerdictColumn.module.css";
 
 /** Which state of the rig is judged, and the one step to leaving record and tests out or taking them in again. */
 export function Taken() {
-  const { assessed, choice, leftOut, issues, known } = useSandbox((state) => state.assessment);
+  const { assessed, choice, speaks, leftOut, issues } = useSandbox((state) => state.assessment);
   const { leaveOut, look } = useActions();
-  const isBoth = known.record !== undefined && known.tests.length > 0;
-  const what = isBoth ? "record and tests" : known.record ? "the record" : "the tests";
+  const what = speaks.record ? (speaks.tests ? "record and tests" : "the record") : "the tests";
   return (
     <div className={styles.taken}>
       <p>
@@ -30,13 +29,6 @@ export function Taken() {
             Show the wear record
           </button>
         </div>
-      )}
-      {assessed.notes.length > 0 && (
-        <ul className={styles.notes}>
-          {assessed.notes.map((note) => (
-            <li key={note}>{note}</li>
-          ))}
-        </ul>
       )}
     </div>
   );

@@ -10,7 +10,6 @@ import { Cautions } from "./Cautions.tsx";
 import { KeyNumbers } from "./KeyNumbers.tsx";
 import { Parts } from "./Parts.tsx";
 import { FollowUps, Singles } from "./Singles.tsx";
-import { StudyState } from "./StudyState.tsx";
 import styles from "./VerdictColumn.module.css";
 import { VerdictHead } from "./VerdictHead.tsx";
 import { WhatIfList } from "./WhatIfList.tsx";
@@ -29,7 +28,6 @@ export function VerdictColumn({ children }: { children?: ReactNode }) {
     <div className={styles.column}>
       <div className={styles.scroll}>
         <VerdictHead outcome={outcome} />
-        <StudyState />
         {children}
         <KeyNumbers />
         {outcome && ready && <Parts outcome={outcome} />}
@@ -53,11 +51,20 @@ function Chances() {
 }
 
 function More({ outcome }: { outcome: Outcome }) {
-  const rig = useSandbox((state) => state.assessment.assessed.rig);
+  const { rig, notes } = useSandbox((state) => state.assessment.assessed);
   const { reasons, singles, followUps, blanks } = outcome;
   const count = singles.filter(({ single }) => single).length;
   return (
     <div>
+      {notes.length > 0 && (
+        <Disclosure title={words.say("head.notes")}>
+          <ul className={styles.bases}>
+            {notes.map((note) => (
+              <li key={note}>{note}</li>
+            ))}
+          </ul>
+        </Disclosure>
+      )}
       {reasons.length > 1 && (
         <Disclosure title={`All ${reasons.length} reasons`}>
           <ul className={styles.bases}>

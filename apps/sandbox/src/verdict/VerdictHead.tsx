@@ -1,9 +1,9 @@
-import type { Outcome } from "@secondline/scenarios";
-import { useId } from "react";
+import type { Outcome, Rig } from "@secondline/scenarios";
 import { VerdictMark, verdictColour } from "../design/VerdictMark.tsx";
 import { useSandbox } from "../state/useSandbox.ts";
 import { foundOf } from "../state/verdictOf.ts";
 import { words } from "../words.ts";
+import { StudyState } from "./StudyState.tsx";
 import { Taken } from "./Taken.tsx";
 import styles from "./VerdictColumn.module.css";
 
@@ -11,14 +11,14 @@ import styles from "./VerdictColumn.module.css";
 export function VerdictHead({ outcome }: { outcome: Outcome | undefined }) {
   const rig = useSandbox((state) => state.assessment.assessed.rig);
   const isWhole = useSandbox((state) => foundOf(state) !== undefined);
-  const heading = useId();
   if (!outcome) {
     return (
-      <header aria-labelledby={heading}>
-        <h2 id={heading} className={styles.word} style={{ color: verdictColour("open") }}>
+      <header>
+        <h2 className={styles.word} style={{ color: verdictColour("open") }}>
           <VerdictMark verdict="open" size={22} />
           No verdict yet
         </h2>
+        <StudyState />
         <Taken />
       </header>
     );
@@ -26,13 +26,14 @@ export function VerdictHead({ outcome }: { outcome: Outcome | undefined }) {
   const word = words.verdictWord(outcome);
   const likelier = words.likelierFirst(rig, outcome);
   return (
-    <header aria-labelledby={heading} data-verdict={outcome.verdict} data-whole={isWhole}>
-      <h2 id={heading} className={styles.word} style={{ color: verdictColour(outcome.verdict) }}>
+    <header data-verdict={outcome.verdict} data-whole={isWhole}>
+      <h2 className={styles.word} style={{ color: verdictColour(outcome.verdict) }}>
         <VerdictMark verdict={outcome.verdict} size={22} />
         {word}
         {!isWhole && outcome.verdict !== "open" && <span className={styles.part}>so far</span>}
       </h2>
-      <p className={styles.sentence}>{withoutWord(words.verdict(rig, outcome), word)}</p>
+      <VerdictSentence {...{ rig, outcome }} className={styles.sentence} />
+      <StudyState />
       <Taken />
       <p className={styles.fact}>{words.singles(rig, outcome)}</p>
       {isWhole && likelier && <p className={styles.fact}>{likelier}</p>}
@@ -40,6 +41,19 @@ export function VerdictHead({ outcome }: { outcome: Outcome | undefined }) {
       {outcome.invented && <p className={styles.note}>{words.say("caution.invented")}</p>}
     </header>
   );
+}
+
+interface SentenceProps {
+  rig: Rig;
+  outcome: Outcome;
+  className: string | undefined;
+}
+
+/** The verdict's sentence, without its word; while nothing is found yet, how far the search has come stands at its meter. */
+export function VerdictSentence({ rig, outcome, className }: SentenceProps) {
+  const isLooking = useSandbox(({ run }) => run.study.kind === "busy" || run.study.kind === "waiting");
+  if (isLooking && outcome.verdict === "open") return null;
+  return <p className={className}>{withoutWord(words.verdict(rig, outcome), words.verdictWord(outcome))}</p>;
 }
 
 /** The sentence opens with the verdict's word, which already stands above it. */
