@@ -29,7 +29,7 @@ export async function ready(page) {
       document.querySelectorAll("[role=progressbar]").length === 0 &&
       document.querySelector("[aria-label='Parts from harness to rock'], [role=alert]") !== null,
     undefined,
-    { timeout: 90_000 },
+    { timeout: 300_000 },
   );
 }
 

@@ -25,7 +25,7 @@ export function StudyState() {
         </p>
       )}
       {(study.kind === "busy" || study.kind === "waiting") && (
-        <div className={styles.busy}>
+        <div className={styles.busy} data-search>
           <Search study={study} />
           <Button icon="stop" iconOnly label="Stop the search" onClick={stop} />
         </div>
