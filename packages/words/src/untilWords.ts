@@ -15,7 +15,7 @@ export function untilSentence(language: Language, rig: Rig, outlook: Outlook, ou
   const said: string[] = [];
   const now = outlook.parts.filter(({ when }) => when === "now");
   if (now.length > 0) {
-    const parts = now.map((one) => lowered(partName(say, rig, one.part))).join(", ");
+    const parts = now.map((one) => lowered(partName(say, rig, one.part))).join("; ");
     said.push(say("until.now", { on: outlook.on, parts }));
   } else if (first.when === "later") {
     const values = { date: first.date!, part: partInSentence(say, rig, { id: first.part }), verdict };

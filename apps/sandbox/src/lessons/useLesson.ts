@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from "react";
 import type { ReadRig } from "../state/types.ts";
 import { useActions } from "../state/useSandbox.ts";
-import { sideRunner } from "../worker/sideRunner.ts";
+import { pageRunner } from "../worker/runner.ts";
 import { judgement } from "./judge.ts";
 import type { Try } from "./kept.ts";
 import type { Lesson } from "./lessons.ts";
@@ -14,7 +14,8 @@ import { say } from "./words.ts";
 export function useLesson(lesson: Lesson, read: ReadRig, onTry: (one: Try) => void) {
   const { announce } = useActions();
   const [guess, setGuess] = useState<Guess>();
-  const services = { runner: sideRunner(), read };
+  // The one that looks waits for it: it does not give way to the search for the verdict.
+  const services = { runner: pageRunner(), read };
   const before = useLessonRun(lesson.before, lesson.whatIf, services);
   const after = useLessonRun(lesson.after, lesson.whatIf, services);
   const { start: startBefore } = before;

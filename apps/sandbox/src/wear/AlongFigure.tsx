@@ -17,7 +17,7 @@ import { scaleOf } from "./scale.ts";
 import { type Along, useAlong } from "./useAlong.ts";
 import { useMovedEntry } from "./useMovedEntry.ts";
 import { useWear, type WebbingFacts } from "./useWear.ts";
-import { weakest, zonesWithin, zoneWords } from "./wearWords.ts";
+import { basisKinds, weakest, zonesWithin, zoneWords } from "./wearWords.ts";
 
 /** The webbing from its marked end: what lies where on it, and below on the same scale what it still holds. */
 export function AlongFigure({ facts, wide }: { facts: WebbingFacts; wide: boolean }) {
@@ -125,7 +125,7 @@ function captionOf({ state, zones, needed, stock }: WebbingFacts): string {
   if (!stock) return `What it holds is not drawn: choose what it is made of. ${sun}`;
   const worst = weakest(placement ? zonesWithin(zones, placement.from, placement.to) : zones);
   if (!worst) return sun;
-  const where = `Weakest ${placement ? "inside the loaded span" : "place"}: ${formatLength((worst.from + worst.to) / 2)} from the marked end, ${zoneWords(worst)}.`;
+  const where = `Weakest ${placement ? "inside the loaded span" : "place"}: ${formatLength((worst.from + worst.to) / 2)} from the marked end, ${zoneWords(worst)}; it rests on: ${basisKinds(worst)}.`;
   const need = needed
     ? ` Needed where most is asked of this line: ${quantity.load(needed.needed)}, which is ${quantity.load(needed.demand)}, what 95 % of such falls stay under, times ${quantity.required(needed.required)}.`
     : placement

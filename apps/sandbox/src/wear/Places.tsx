@@ -1,6 +1,7 @@
 import type { WebbingState } from "@secondline/strength";
 import { useMemo } from "react";
 import { Button } from "../design/Button.tsx";
+import { Disclosure } from "../design/Disclosure.tsx";
 import { DEMO_RIGS } from "../files/demoRigs.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { words } from "../words.ts";
@@ -98,16 +99,21 @@ export function InTheVerdict() {
         </p>
       )}
       {assessed.notes.length > 0 && (
-        <ul className={styles.flags}>
-          {assessed.notes.map((note) => (
-            <li key={note}>
-              <span aria-hidden="true" className={styles.flagMark}>
-                ▲
-              </span>
-              <span>{note}</span>
-            </li>
-          ))}
-        </ul>
+        <Disclosure
+          level={4}
+          title={assessed.notes.length === 1 ? "1 note goes with it" : `${assessed.notes.length} notes go with it`}
+        >
+          <ul className={styles.flags}>
+            {assessed.notes.map((note) => (
+              <li key={note}>
+                <span aria-hidden="true" className={styles.flagMark}>
+                  ▲
+                </span>
+                <span>{note}</span>
+              </li>
+            ))}
+          </ul>
+        </Disclosure>
       )}
       <div className={styles.buttons}>
         {choice && (

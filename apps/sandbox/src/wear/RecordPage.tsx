@@ -15,7 +15,7 @@ import { TakeDownPart } from "./TakeDownPart.tsx";
 import { outlookOf, useTakeDown } from "./useTakeDown.ts";
 import { useWear, useWearActions, useWearState, useWebbingFacts, type WebbingFacts } from "./useWear.ts";
 import styles from "./wear.module.css";
-import { partStateWords, stateWords } from "./wearWords.ts";
+import { basisKinds, partStateWords, stateWords } from "./wearWords.ts";
 
 /** One webbing or part: where what lies on it, when what happened to it, and until when the rig may stay up. */
 export function RecordPage({ wide }: { wide: boolean }) {
@@ -123,8 +123,8 @@ function ZoneTable({ facts }: { facts: WebbingFacts }) {
             <tr>
               <th scope="col">From</th>
               <th scope="col">To</th>
-              <th scope="col">Central</th>
               <th scope="col">95 % hold</th>
+              <th scope="col">Middle</th>
               <th scope="col">What is there</th>
               <th scope="col">Rests on</th>
             </tr>
@@ -134,14 +134,10 @@ function ZoneTable({ facts }: { facts: WebbingFacts }) {
               <tr key={zone.from}>
                 <td>{formatLength(zone.from)}</td>
                 <td>{formatLength(zone.to)}</td>
-                <td>{quantity.strength(zone.strength)}</td>
                 <td>{quantity.strength(zone.strength5)}</td>
+                <td>{quantity.strength(zone.strength)}</td>
                 <td>{zone.reason}</td>
-                <td>
-                  {[
-                    ...new Set([zone.ratedBasis, ...zone.factors.map(({ basis }) => basis)].map(({ kind }) => kind)),
-                  ].join(", ")}
-                </td>
+                <td>{basisKinds(zone)}</td>
               </tr>
             ))}
           </tbody>

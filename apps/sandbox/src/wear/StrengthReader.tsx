@@ -61,7 +61,7 @@ function Reader({ x, place, here, base, top, height, min, max, shown, onRead }: 
       </Moving>
       {shown && (
         <text className={styles.halo} x={right ? at + 8 : at - 8} y={top + 14} textAnchor={right ? "start" : "end"}>
-          {`${formatLength(place)}: ${quantity.strength(here.strength5)} / ${quantity.strength(here.strength)}, ${here.reason}`}
+          {`${formatLength(place)}: ${quantity.strength(here.strength5)}, middle ${quantity.strength(here.strength)}, ${here.reason}`}
         </text>
       )}
     </>

@@ -95,6 +95,10 @@ export function stateWords(state: WebbingState): string {
 export const zoneWords = (zone: StrengthZone): string =>
   `${quantity.strength(zone.strength5)} reached by 95 %, ${quantity.strength(zone.strength)} in the middle: ${zone.reason}`;
 
+/** What a strength is made of, in kinds of bases. */
+export const basisKinds = ({ ratedBasis, factors }: StrengthZone): string =>
+  [...new Set([ratedBasis, ...factors.map(({ basis }) => basis)].map(({ kind }) => kind))].join(", ");
+
 /** Zones that lie, at least in part, in a stretch. */
 export const zonesWithin = (zones: readonly StrengthZone[], from: number, to: number): StrengthZone[] =>
   zones.filter((zone) => zone.to > from && zone.from < to);
