@@ -41,7 +41,7 @@ export class Runs {
   /** Another state: what computes belongs to the one before. Starts soon; a later change starts it later. */
   stateChanged(): void {
     this.end("study");
-    this.set({ study: this.needsStudy() ? { kind: "waiting" } : { kind: "idle" } });
+    this.set({ study: this.needsStudy() ? { kind: "waiting" } : { kind: "idle" }, effort: "quick" });
     this.soon();
   }
 

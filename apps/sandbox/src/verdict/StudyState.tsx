@@ -3,7 +3,7 @@ import { useMemo } from "react";
 import { Button } from "../design/Button.tsx";
 import { Meter } from "../design/Meter.tsx";
 import { lookedAt } from "../state/soFar.ts";
-import type { SandboxState, Work } from "../state/types.ts";
+import type { RunSlice, Work } from "../state/types.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { words } from "../words.ts";
 import styles from "./VerdictColumn.module.css";
@@ -55,12 +55,8 @@ function Search({ study }: { study: Work }) {
   const effort = useSandbox((state) => state.run.effort);
   const soFar = useSandbox((state) => state.run.verdict.soFar);
   const progress = study.kind === "busy" ? study.progress : { done: 0 };
-  return (
-    <Meter
-      done={progress.done}
-      doing={searchWords(effort, lookedAt({ ...progress, ...(soFar && { soFar }) }, of), of)}
-    />
-  );
+  const run = lookedAt({ ...progress, ...(soFar && { soFar }) }, of);
+  return <Meter done={overall(effort, progress.done)} doing={searchWords(run, of)} />;
 }
 
 function Stopped() {
@@ -71,12 +67,18 @@ function Stopped() {
   return <>{`${found}${run} of ${of} what-ifs looked at.`}</>;
 }
 
-/** "Computing: 12 of 44 what-ifs so far." */
-export function searchWords(effort: SandboxState["run"]["effort"], run: number, of: number): string {
-  if (run >= of) return `All ${of} what-ifs looked at; the worst again, under small shifts`;
-  const counted = words.say("verdict.computing", { run, of }).replace(/\.$/, "");
-  return effort === "quick" ? `${counted}, a first look` : counted;
+/** "Computing: 12 of 44 what-ifs so far" */
+function searchWords(run: number, of: number): string {
+  if (run >= of) return `All ${of} looked at; the worst again, shifted a little`;
+  return words.say("verdict.computing", { run, of }).replace(/\.$/, "");
 }
+
+/** About the share of the time that the first of the two looks takes [-]. */
+const QUICK_SHARE = 0.1;
+
+/** How far both looks are together, 0 to 1 [-]. */
+const overall = (effort: RunSlice["effort"], done: number): number =>
+  effort === "quick" ? QUICK_SHARE * done : QUICK_SHARE + (1 - QUICK_SHARE) * done;
 
 /** How many what-ifs the whole set of the state in hand has. */
 function useSetSize(): number {

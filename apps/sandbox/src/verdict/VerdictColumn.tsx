@@ -29,8 +29,8 @@ export function VerdictColumn({ children }: { children?: ReactNode }) {
       <div className={styles.scroll}>
         <VerdictHead outcome={outcome} />
         {children}
-        <KeyNumbers />
         {outcome && ready && <Parts outcome={outcome} />}
+        <KeyNumbers />
         <Chances />
         {outcome && <More outcome={outcome} />}
       </div>
