@@ -31,13 +31,17 @@ export function VerdictHead({ outcome }: { outcome: Outcome | undefined }) {
         <VerdictMark verdict={outcome.verdict} size={22} />
         {word}
         {!isWhole && outcome.verdict !== "open" && <span className={styles.part}>so far</span>}
+        {isWhole && outcome.provisional && (
+          <span className={styles.part} title={words.say("verdict.provisional")}>
+            provisional
+          </span>
+        )}
       </h2>
       <VerdictSentence {...{ rig, outcome }} className={styles.sentence} />
       <StudyState />
       <Taken />
       <p className={styles.fact}>{words.singles(rig, outcome)}</p>
       {isWhole && likelier && <p className={styles.fact}>{likelier}</p>}
-      {isWhole && <p className={styles.note}>{words.say("verdict.provisional")}</p>}
       {outcome.invented && <p className={styles.note}>{words.say("caution.invented")}</p>}
     </header>
   );
