@@ -4,6 +4,7 @@ import type { Booted } from "../boot.ts";
 import type { Sandbox } from "../state/sandbox.ts";
 import { deviceShelf, type Shelf } from "../state/shelf.ts";
 import type { SandboxState, Services } from "../state/types.ts";
+import { pageRunner } from "../worker/runner.ts";
 import { sideRunner } from "../worker/sideRunner.ts";
 import { keepLayouts, readKeptLayouts } from "./keptLayouts.ts";
 import { createLayouts, type Layout, type Layouts } from "./layouts.ts";
@@ -17,7 +18,7 @@ export function layoutsOf({ sandbox, read, kept }: Booted): Layouts {
   const known = made.get(sandbox);
   if (known) return known;
   const services: Services = {
-    runner: sideRunner(),
+    runner: layoutRunner(),
     read,
     kept,
     newId: () => crypto.randomUUID(),
@@ -38,6 +39,18 @@ export function layoutsOf({ sandbox, read, kept }: Booted): Layouts {
   keepChanges(layouts, shelf, sandbox);
   made.set(sandbox, layouts);
   return layouts;
+}
+
+/** The fall that is looked at comes first; the search for a layout's verdict gives way to that of the rig in hand. */
+function layoutRunner(): Services["runner"] {
+  const [eye, aside] = [pageRunner(), sideRunner()];
+  return {
+    run: (request, onProgress) => eye.run(request, onProgress),
+    study: (request, onProgress) => aside.study(request, onProgress),
+    async cancel(id) {
+      await Promise.all([eye.cancel(id), aside.cancel(id)]);
+    },
+  };
 }
 
 function keepChanges(layouts: Layouts, shelf: Shelf, { actions }: Sandbox): void {

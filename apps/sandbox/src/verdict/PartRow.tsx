@@ -10,6 +10,8 @@ interface Props {
   part: PartOutcome;
   rig: Rig;
   outcome: Outcome;
+  /** Everything has been looked at: which part is the first to be looked after is known. */
+  isWhole: boolean;
   /** Before the last change of the rig, when comparing. */
   before: PartOutcome | undefined;
   open: boolean;
@@ -19,12 +21,12 @@ interface Props {
 const governingOf = (part: PartOutcome) => part.governing && part.byClass[part.governing];
 
 /** One part: its verdict, its margin against what is required, and behind it the reasons. */
-export function PartRow({ part, rig, outcome, before, open, onOpenChange }: Props) {
+export function PartRow({ part, rig, outcome, isWhole, before, open, onOpenChange }: Props) {
   const title = words.partTitle(rig, part);
   const least = governingOf(part);
   const hints = [
-    ...(part.id === outcome.leastMargin ? ["least share of what is required"] : []),
-    ...(part.id === outcome.firstToFail ? ["likeliest to go first"] : []),
+    ...(isWhole && part.id === outcome.leastMargin ? ["least share of what is required"] : []),
+    ...(isWhole && part.id === outcome.firstToFail ? ["likeliest to go first"] : []),
     ...(outcome.singles.some((one) => one.single && one.part === part.id) ? ["no second"] : []),
   ];
   return (

@@ -24,7 +24,7 @@ export function Parts({ outcome }: { outcome: Outcome }) {
         {outcome.parts.map((part) => (
           <PartRow
             key={part.id}
-            {...{ part, rig, outcome }}
+            {...{ part, rig, outcome, isWhole }}
             before={before?.parts.find(({ id }) => id === part.id)}
             open={selected === part.id}
             onOpenChange={(open) => look({ selectedPart: open ? part.id : undefined })}

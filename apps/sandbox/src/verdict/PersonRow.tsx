@@ -41,7 +41,7 @@ export function PersonRow({ outcome, rig, isWhole }: { outcome: Outcome; rig: Ri
           </span>
           <span className={styles.margin}>{quantity.load(person.demand)}</span>
           <span className={styles.word} style={{ color: verdictColour(verdict) }}>
-            {words.say(`person.grade.${person.grade}`)}
+            {verdict === "open" ? words.partVerdict("open") : words.say(`person.grade.${person.grade}`)}
           </span>
         </Collapsible.Trigger>
         <Collapsible.Panel>
