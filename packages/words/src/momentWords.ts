@@ -1,14 +1,26 @@
 /** The moments of a run in a few words, and the run as a whole: on the time axis, in the scene, for those who see neither. */
 import type { Rig } from "@secondline/rig";
-import type { Recording } from "@secondline/scenarios";
+import type { GaveWay, Recording } from "@secondline/scenarios";
 import { type Language, type Say, sayIn } from "./language.ts";
-import { capital } from "./partNames.ts";
+import { capital, lowered, partName } from "./partNames.ts";
 import { whereText } from "./phrases.ts";
 import { drop, length, load, seconds, speed } from "./quantity.ts";
 
 export type Moment = Recording["events"][number];
 /** Like moments that follow one another so closely that they are told as one: the tapes of a backup, say. */
 export type Moments = readonly [Moment, ...Moment[]];
+
+/** What the outcome of the run says of its breaks: the engine knows lines and points, the outcome which end or part it was. */
+export interface BreaksTold {
+  readonly rig: Rig;
+  readonly gaveWay: readonly GaveWay[];
+}
+
+function toldPart(say: Say, [{ kind, time, at }, ...others]: Moments, told: BreaksTold | undefined) {
+  if (!told || kind !== "break" || others.length > 0) return undefined;
+  const found = told.gaveWay.find((one) => one.time === time && one.at === at);
+  return found && lowered(partName(say, told.rig, found.part));
+}
 
 /** The engine's name of a part, or of so many of them. */
 function partOf(say: Say, id: string, count: number): string {
@@ -36,10 +48,10 @@ function partOf(say: Say, id: string, count: number): string {
 const isCounted = (id: string): boolean => id === "connection" || id === "tape" || id.startsWith("anchor");
 
 /** "main line fails", "2 tapes give way", "lowest point". `falling`: the run ended before there was a lowest point. */
-export function momentLabel(say: Say, moments: Moments, falling = false): string {
+export function momentLabel(say: Say, moments: Moments, falling = false, told?: BreaksTold): string {
   const [{ kind, part: id }] = moments;
   const count = moments.length;
-  const part = partOf(say, id, count);
+  const part = toldPart(say, moments, told) ?? partOf(say, id, count);
   switch (kind) {
     case "cut":
       return say("moment.cut", { part, count: isCounted(id) ? count : 1 });
@@ -61,8 +73,8 @@ export function momentLabel(say: Say, moments: Moments, falling = false): string
 }
 
 /** The same with the load at which it happened, or the speed: "Leash gives way at 12.3 kN". */
-export function momentText(say: Say, moments: Moments, falling = false): string {
-  const what = capital(momentLabel(say, moments, falling));
+export function momentText(say: Say, moments: Moments, falling = false, told?: BreaksTold): string {
+  const what = capital(momentLabel(say, moments, falling, told));
   const value = valueText(moments);
   return value === undefined ? what : say(moments.length > 1 ? "moment.upTo" : "moment.at", { what, value });
 }
@@ -77,22 +89,27 @@ function valueText(moments: Moments): string | undefined {
 }
 
 /** With where a line fails: "Main line fails at anchor A". */
-export function placedMoment(language: Language, rig: Rig, moment: Moment): string {
+export function placedMoment(language: Language, rig: Rig, moment: Moment, gaveWay: readonly GaveWay[] = []): string {
   const say = sayIn(language);
-  const what = momentText(say, [moment]);
+  const what = momentText(say, [moment], false, { rig, gaveWay });
   // Of an anchor, `at` is the number of a leg.
   if (moment.kind !== "cut" || moment.at === undefined || moment.part.startsWith("anchor")) return what;
   return say("moment.where", { what, where: whereText(language, moment.at, rig.span) });
 }
 
 /** What happens to lines, parts and walker in a run, in order; tapes, which are made to part, are only counted. */
-function happenings(language: Language, rig: Rig, { events }: Recording): readonly string[] {
+function happenings(
+  language: Language,
+  rig: Rig,
+  { events }: Recording,
+  gaveWay: readonly GaveWay[],
+): readonly string[] {
   const say = sayIn(language);
   const tapes = events.filter(({ kind, part }) => kind === "break" && part === "tape");
   const others = events.filter(
     ({ kind, part }) => part !== "tape" && (kind === "cut" || kind === "break" || kind === "slip"),
   );
-  const told = others.map((one) => placedMoment(language, rig, one));
+  const told = others.map((one) => placedMoment(language, rig, one, gaveWay));
   const [first, ...rest] = tapes;
   if (first) told.push(momentText(say, [first, ...rest]));
   if (events.some(({ kind }) => kind === "ground")) told.push(say("moment.meetsGround"));
@@ -100,10 +117,15 @@ function happenings(language: Language, rig: Rig, { events }: Recording): readon
 }
 
 /** The run for somebody who does not see it. */
-export function runSentences(language: Language, rig: Rig, recording: Recording): readonly string[] {
+export function runSentences(
+  language: Language,
+  rig: Rig,
+  recording: Recording,
+  gaveWay: readonly GaveWay[] = [],
+): readonly string[] {
   const say = sayIn(language);
   const { standing, walker, peaks } = recording;
-  const happened = happenings(language, rig, recording);
+  const happened = happenings(language, rig, recording, gaveWay);
   return [
     say("run.line", { rig: rig.name, span: length(rig.span) }),
     say("run.sag", { sag: drop(standing.sag) }),

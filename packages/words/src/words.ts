@@ -6,6 +6,7 @@ import type {
   ComparisonRow,
   EventBase,
   EventClass,
+  GaveWay,
   NoChances,
   Outcome,
   Outlook,
@@ -29,7 +30,15 @@ import * as chances from "./chanceWords.ts";
 import { rowLabel, rowValue } from "./compareWords.ts";
 import { facts, followTexts, likelyText } from "./factWords.ts";
 import { type Language, sayIn } from "./language.ts";
-import { type Moment, type Moments, momentLabel, momentText, placedMoment, runSentences } from "./momentWords.ts";
+import {
+  type BreaksTold,
+  type Moment,
+  type Moments,
+  momentLabel,
+  momentText,
+  placedMoment,
+  runSentences,
+} from "./momentWords.ts";
 import { partInSentence, partName, partTitle } from "./partNames.ts";
 import { eventTitle, phraseText, whereText } from "./phrases.ts";
 import { rigLine, rigRows, staticsText } from "./rigWords.ts";
@@ -96,10 +105,12 @@ export function createWords(language: Language) {
     story: (rig: Rig, run: WhatIfOutcome) => storySentences(language, rig, run),
     fate: (rig: Rig, run: WhatIfOutcome) => fateText(language, rig, run),
     trouble: (rig: Rig, trouble: Trouble | undefined) => troubleText(language, rig, trouble),
-    moment: (moments: Moments, falling?: boolean) => momentLabel(say, moments, falling),
-    momentText: (moments: Moments, falling?: boolean) => momentText(say, moments, falling),
-    placedMoment: (rig: Rig, moment: Moment) => placedMoment(language, rig, moment),
-    run: (rig: Rig, recording: Recording) => runSentences(language, rig, recording),
+    moment: (moments: Moments, falling?: boolean, told?: BreaksTold) => momentLabel(say, moments, falling, told),
+    momentText: (moments: Moments, falling?: boolean, told?: BreaksTold) => momentText(say, moments, falling, told),
+    placedMoment: (rig: Rig, moment: Moment, gaveWay?: readonly GaveWay[]) =>
+      placedMoment(language, rig, moment, gaveWay),
+    run: (rig: Rig, recording: Recording, gaveWay?: readonly GaveWay[]) =>
+      runSentences(language, rig, recording, gaveWay),
     until: (rig: Rig, outlook: Outlook, outcome: Outcome) => untilSentence(language, rig, outlook, outcome),
     untilMargins: (part: PartDate, horizon: string) => untilMargins(language, part, horizon),
     untilShort: (outlook: Outlook) => untilShort(language, outlook),

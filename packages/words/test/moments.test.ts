@@ -1,5 +1,13 @@
+import { readFileSync } from "node:fs";
+import { readRig } from "@secondline/rig";
 import { expect, it } from "vitest";
 import { englishWords as words } from "../src/index.ts";
+
+function demoRig(name: string) {
+  const read = readRig(readFileSync(new URL(`../../../demo-data/${name}.json`, import.meta.url), "utf8"));
+  if (!read.ok) throw new Error(read.issues[0]?.message);
+  return read.rig;
+}
 
 it("what happens is named once, with its load or speed", () => {
   expect(words.moment([{ time: 0, kind: "cut", part: "main", at: 0 }])).toBe("main line fails");
@@ -21,4 +29,14 @@ it("like moments are counted, and the hardest of them is told", () => {
 it("the end of a run is no lowest point while the walker still falls", () => {
   const lowest = [{ time: 4, kind: "lowest", part: "walker" }] as const;
   expect([words.moment(lowest), words.moment(lowest, true)]).toEqual(["lowest point", "still falling"]);
+});
+
+it("a break has the name that the run's outcome gives it, and only where that names it", () => {
+  const rig = demoRig("sound-rig");
+  const broke = { time: 1.61, kind: "break", part: "backup", at: 0, value: 5810 } as const;
+  const told = { rig, gaveWay: [{ part: "backup.endA", time: 1.61, at: 0 }] } as const;
+  const end = words.partName(rig, "backup.endA");
+  expect(words.momentText([broke], false, told)).toBe(`${end} gives way at 5.81 kN`);
+  expect(words.placedMoment(rig, broke, told.gaveWay)).toBe(`${end} gives way at 5.81 kN`);
+  expect(words.moment([{ ...broke, time: 2 }], false, told)).toBe("backup gives way");
 });

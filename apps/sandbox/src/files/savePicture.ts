@@ -37,7 +37,7 @@ export function scenePicture(snapshot: SceneSnapshot, { state, recordings, theme
     theme,
     palette,
     largest: largestTension(current),
-    strengthKN: main && main.strength / 1000,
+    strengthKN: main && main.strength5 / 1000,
     hasBackup: current.frames.backupNodes > 1,
     hasPrevious: session.compare && previous !== undefined,
   };
@@ -62,7 +62,12 @@ export function sideSnapshot(
   if (!run.shown || !current) throw new Error("there is no fall to take a picture of");
   const { showForces, selectedPart } = session;
   const drawing = {
-    stage: createStage(current, run.shown.assessed.rig, session.compare ? previous : undefined),
+    stage: createStage(
+      current,
+      run.shown.assessed.rig,
+      session.compare ? previous : undefined,
+      run.shown.outcome.gaveWay,
+    ),
     palette: PALETTES[theme],
     theme,
     wholeRig: true,

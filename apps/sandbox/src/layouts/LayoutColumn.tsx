@@ -53,7 +53,7 @@ function Picture({ clock, theme, frame }: Props) {
       className={styles.picture}
       data-scene
       role="img"
-      aria-label={sceneWords(current, shown.assessed.rig, outcome)}
+      aria-label={sceneWords(current, shown.assessed.rig, outcome, shown.outcome.gaveWay)}
       // biome-ignore lint/a11y/noNoninteractiveTabindex: the picture is moved with the arrow keys
       tabIndex={0}
       // The wheel scrolls the page; with Ctrl it zooms the picture.
@@ -65,6 +65,7 @@ function Picture({ clock, theme, frame }: Props) {
         bare
         recording={current}
         rig={shown.assessed.rig}
+        gaveWay={shown.outcome.gaveWay}
         clock={clock}
         theme={theme}
         camera={frame}

@@ -43,6 +43,7 @@ export function LessonPicture({ clock, theme, wide, before, after, failed, shown
           recording={run.recording}
           previous={other}
           rig={run.assessed.rig}
+          gaveWay={run.outcome.gaveWay}
           clock={clock}
           theme={theme}
           camera="event"

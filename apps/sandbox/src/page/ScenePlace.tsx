@@ -35,12 +35,13 @@ export function ScenePlace({ clock, theme }: { clock: PlaybackClock; theme: Them
             previous={session.compare ? previous : undefined}
             rig={shown.assessed.rig}
             outcome={verdict}
+            gaveWay={shown.outcome.gaveWay}
             clock={clock}
             theme={theme}
             camera={session.camera}
             showForces={session.showForces}
             selectedPart={session.selectedPart}
-            strengthKN={main && main.strength / 1000}
+            strengthKN={main && main.strength5 / 1000}
             reducedMotion={reducedMotion}
             snapshot={snapshot}
           />

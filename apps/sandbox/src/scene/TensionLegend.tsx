@@ -14,7 +14,7 @@ interface TensionLegendProps {
   readonly hasPrevious?: boolean;
 }
 
-/** The tension scale in kN with the strength on it, and how the two lines are told apart. */
+/** The tension scale in kN with what 95 % of such webbing hold on it, and how the two lines are told apart. */
 export function TensionLegend({ theme, largest, strengthKN, hasBackup, hasPrevious = false }: TensionLegendProps) {
   const gradient = useMemo(() => tensionGradient(tensionTable(theme)), [theme]);
   const end = scaleEnd(largest) / 1000;
@@ -59,7 +59,7 @@ export function TensionLegend({ theme, largest, strengthKN, hasBackup, hasPrevio
       </div>
       {strengthKN !== undefined && (
         <p className={styles.strengthWords}>
-          strength {quantity.strength(1000 * strengthKN)}
+          95 % hold {quantity.strength(1000 * strengthKN)}
           {inside ? "" : " →"}
         </p>
       )}

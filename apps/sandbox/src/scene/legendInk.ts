@@ -76,7 +76,7 @@ function scale(ink: Ink, { theme, palette, largest, strengthKN }: LegendFacts, x
   ink.fillStyle = palette.fails;
   ink.fillRect(at - 1, y - 1, 2, BAR.height + 8);
   ink.fillStyle = palette.failsInk;
-  ink.fillText(`strength ${quantity.strength(1000 * strengthKN)}`, x + BAR.width + 18, y + 13);
+  ink.fillText(`95 % hold ${quantity.strength(1000 * strengthKN)}`, x + BAR.width + 18, y + 13);
 }
 
 /** Marks of the scale, which are round. */

@@ -1,5 +1,5 @@
 import type { Recording, RunEvent } from "@secondline/engine";
-import { type Moments, quantity, englishWords as words } from "@secondline/words";
+import { type BreaksTold, type Moments, quantity, englishWords as words } from "@secondline/words";
 
 /** A moment of the run worth going to. */
 export interface Mark {
@@ -15,15 +15,15 @@ export interface Mark {
 }
 
 /** Marks of a run in the order of time. */
-export function eventMarks(recording: Recording): readonly Mark[] {
+export function eventMarks(recording: Recording, told?: BreaksTold): readonly Mark[] {
   const falling = endsFalling(recording);
   return happenings(recording).map((happening, index) => {
     const [{ time, kind, part }] = happening;
     return {
       key: `${kind}-${part}-${index}`,
       time,
-      label: words.moment(happening, falling),
-      sentence: `${words.momentText(happening, falling)}, ${when(happening)}`,
+      label: words.moment(happening, falling, told),
+      sentence: `${words.momentText(happening, falling, told)}, ${when(happening)}`,
       rank: part === "tape" ? TAPE_RANK : RANK[kind],
     };
   });

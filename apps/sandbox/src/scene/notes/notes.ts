@@ -6,7 +6,7 @@ import type { Recording, RunEvent } from "@secondline/engine";
 import { isPartId } from "@secondline/rig";
 import { quantity, englishWords as words } from "@secondline/words";
 import type { LiveFrame } from "../liveFrame.ts";
-import type { Rig } from "../sceneProps.ts";
+import type { GaveWay, Rig } from "../sceneProps.ts";
 import { type Gap, groundAt } from "../shape/gap.ts";
 import { set3 } from "../shape/vector.ts";
 import { jointAt } from "../shape/walkerPose.ts";
@@ -59,7 +59,7 @@ const LEAST_FORCE = 30;
 /** How long a parted tape stays marked, in the run's time [s]. */
 const TAPE_SHOWN = 0.25;
 
-export function createNotes(recording: Recording, rig: Rig, gap: Gap): Notes {
+export function createNotes(recording: Recording, rig: Rig, gap: Gap, gaveWay: readonly GaveWay[] = []): Notes {
   const start = walkerStart(recording);
   const beside = reachOfWalker(recording) + 1.25;
   const drop = note("dimension", 90);
@@ -67,7 +67,7 @@ export function createNotes(recording: Recording, rig: Rig, gap: Gap): Notes {
   const sag = note("dimension", 55);
   const arrows = ["mainA", "backupA", "mainB", "backupB", "leash", "walker"].map((_, i) => note("arrow", 80 - i));
   const happened = recording.events.filter((e) => eventWords(e, rig).full !== "");
-  const marks = happened.map((event) => markOf(event, recording, rig));
+  const marks = happened.map((event) => markOf(event, recording, eventWords(event, rig, gaveWay)));
   const names = [
     name("Anchor A", "A", 40),
     name("Anchor B", "B", 40),
@@ -124,9 +124,8 @@ function name(text: string, short: string, priority: number): Note {
   return { ...note("name", priority), text, short };
 }
 
-function markOf(event: RunEvent, recording: Recording, rig: Rig): Note {
+function markOf(event: RunEvent, recording: Recording, { full, short }: ReturnType<typeof eventWords>): Note {
   const mark = note("break", event.part === "tape" ? 35 : event.kind === "slip" ? 70 : 100);
-  const { full, short } = eventWords(event, rig);
   mark.text = full;
   mark.short = short;
   mark.clings = event.part !== "tape";

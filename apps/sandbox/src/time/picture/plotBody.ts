@@ -1,6 +1,6 @@
 /** The plots of forces and of energy, drawn for a picture that is kept. */
 import type { Recording } from "@secondline/engine";
-import { quantity } from "@secondline/words";
+import { type BreaksTold, quantity } from "@secondline/words";
 import type { Palette } from "../../design/palette.ts";
 import type { Ink } from "../../picture/ink.ts";
 import type { PictureBody } from "../../picture/sheet.ts";
@@ -21,6 +21,8 @@ import { drawAxes, drawCursor, drawEvents, drawNames, PLOT_FONT, type PlotSheet 
 export interface PlotRequest {
   readonly recording: Recording;
   readonly previous: Recording | undefined;
+  /** What gave way in the run, as its outcome names it. */
+  readonly told?: BreaksTold | undefined;
   readonly range: TimeRange;
   /** Where the cursor stands [s]. */
   readonly time: number;
@@ -73,7 +75,7 @@ function drawForces(ink: Ink, request: PlotRequest, forces: ForceView, palette: 
   const { columns, top } = forceData(recording, traces, before, forces, range, COLUMNS);
   const sheet: PlotSheet = { ink, frame, palette, range, top };
   drawAxes(sheet, axisKilonewtons);
-  drawEvents(sheet, eventMarks(recording));
+  drawEvents(sheet, eventMarks(recording, request.told));
   ink.save();
   clipTo(ink, frame);
   forceDrawing({ ...forces, highlight: null }, before !== null, palette).series.forEach((series, i) => {
@@ -121,14 +123,14 @@ function drawPeaks({ ink, frame, palette, range, top }: PlotSheet, forces: Force
   ink.textAlign = "left";
 }
 
-function drawEnergy(ink: Ink, { recording, range, time }: PlotRequest, palette: Palette, size: Size): void {
+function drawEnergy(ink: Ink, { recording, range, time, told }: PlotRequest, palette: Palette, size: Size): void {
   const frame = plotFrame(size.width, size.height, false, { wide: 236, compact: 236 });
   const stack = energyStack(recording.energy);
   const { columns: all, top } = energyData(stack, range);
   const columns = thinned(all);
   const sheet: PlotSheet = { ink, frame, palette, range, top };
   drawAxes(sheet, axisKilojoules);
-  drawEvents(sheet, eventMarks(recording));
+  drawEvents(sheet, eventMarks(recording, told));
   const times = columns[0]!;
   stack.bands.forEach((band, i) => {
     ink.save();
