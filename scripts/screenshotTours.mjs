@@ -29,7 +29,7 @@ export async function ready(page) {
       document.querySelectorAll("[role=progressbar]").length === 0 &&
       document.querySelector("[aria-label='Parts from harness to rock'], [role=alert]") !== null,
     undefined,
-    { timeout: 90_000 },
+    { timeout: 300_000 },
   );
 }
 
@@ -116,9 +116,9 @@ export const TOURS = [
       { name: "place", steps: [pressEscape, click(/^The walker's place/)] },
       {
         name: "reasons",
-        steps: [pressEscape, click(/^Leash, in its knot/), toView((page) => page.getByText("Leash, in its knot"))],
+        steps: [pressEscape, click(/^Leash, knot/), toView((page) => page.getByText(/^Leash, knot/))],
       },
-      { name: "whatifs", steps: [click(/^Leash, in its knot/), click(/^The \d+ what-ifs/)] },
+      { name: "whatifs", steps: [click(/^Leash, knot/), click(/^The \d+ what-ifs/)] },
       { name: "cautions", steps: [click(/^The \d+ what-ifs/), click(/more cautions/)] },
       { name: "forces", steps: [click("Fewer"), click("Forces")] },
       { name: "overview", steps: [choose("View", "The whole line")] },

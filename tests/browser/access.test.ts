@@ -25,7 +25,7 @@ const WIDE_VIEWS: Readonly<Record<string, (page: Page) => Promise<unknown>>> = {
   },
   "reasons and what-ifs": async (page) => {
     await closePopup(page);
-    await page.getByRole("button", { name: /^Leash, in its knot/ }).click();
+    await page.getByRole("button", { name: /^Leash,/ }).click();
     await page.getByRole("button", { name: /^The \d+ what-ifs/ }).click();
     await page.getByRole("button", { name: "What the verdict rests on" }).click();
   },

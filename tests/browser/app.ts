@@ -89,28 +89,37 @@ function watch(page: Page): string[] {
 export const SPACE = "[data-scene] canvas[data-engine]";
 export const ELEVATION = "[data-scene] canvas:not([data-engine])";
 
-/** Waits until the fall and the verdict in sight are those of the rig and what-if in hand. */
+/** Progress of what is waited for; the search for the whole verdict goes on meanwhile. */
+const BUSY = "[role=progressbar]:not([data-search] *)";
+
+/** Waits until the fall in sight is that of the rig and what-if in hand, and something is found of their verdict. */
 export async function computed(page: Page): Promise<void> {
   await page.waitForFunction(
-    () =>
-      document.querySelectorAll("[role=progressbar]").length === 0 &&
+    (busy) =>
+      document.querySelector(busy) === null &&
       document.querySelector("[aria-label='Parts from harness to rock']") !== null,
+    BUSY,
   );
+}
+
+/** Waits until everything has been looked at: the verdict is whole. */
+export async function whole(page: Page): Promise<void> {
+  await page.locator("[data-whole=true]").waitFor({ state: "attached", timeout: 170_000 });
 }
 
 /** A change of rig or what-if has been taken up and computed. */
 export async function recomputed(page: Page, change: () => Promise<unknown>): Promise<void> {
   // A short run is over before anyone who polls has seen its progress: the page itself notes that one was shown or told.
-  await page.evaluate(() => {
+  await page.evaluate((busy) => {
     const told = () => document.querySelector("[role=status]")?.textContent;
     const before = told();
     document.body.dataset["ran"] = "";
     new MutationObserver((_, observer) => {
-      if (!document.querySelector("[role=progressbar]") && told() === before) return;
+      if (!document.querySelector(busy) && told() === before) return;
       document.body.dataset["ran"] = "yes";
       observer.disconnect();
     }).observe(document.body, { childList: true, subtree: true, characterData: true });
-  });
+  }, BUSY);
   await change();
   await page.waitForFunction(() => document.body.dataset["ran"] === "yes");
   await computed(page);

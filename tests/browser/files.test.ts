@@ -85,6 +85,26 @@ it("opens what it saved", async () => {
   expect([...problems, ...other.problems]).toEqual([]);
 });
 
+it("shows nothing of the verdict before beside the name of a rig that has just been opened", async () => {
+  const { page, problems } = await app.visit();
+  await computed(page);
+  const before = await page.locator("header[data-verdict]").textContent();
+  await page.evaluate((before) => {
+    const stale: string[] = [];
+    (globalThis as { stale?: string[] }).stale = stale;
+    new MutationObserver(() => {
+      const name = document.querySelector("h1")!.textContent;
+      const verdict = document.querySelector("header[data-verdict]")?.textContent;
+      if (name === "Opened rig" && verdict === before) stale.push(verdict);
+    }).observe(document.body, { childList: true, subtree: true, characterData: true });
+  }, before);
+  const heavier = { ...demo, name: "Opened rig", walker: { ...demo.walker, mass: "110 kg" } };
+  await recomputed(page, () => open(page, file("opened.json", JSON.stringify(heavier))));
+  await expect.poll(() => title(page)).toBe("Opened rig");
+  expect(await page.evaluate(() => (globalThis as { stale?: string[] }).stale)).toEqual([]);
+  expect(problems).toEqual([]);
+});
+
 it("takes a dropped file, and gives the old rig back on undo", async () => {
   const { page, problems } = await app.visit();
   await computed(page);

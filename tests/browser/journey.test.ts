@@ -1,6 +1,17 @@
 /** What a user does, from the first visit on. */
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { type App, answer, armClick, choose, computed, openRig, recomputed, rigSheetOpen, startApp } from "./app.ts";
+import {
+  type App,
+  answer,
+  armClick,
+  choose,
+  computed,
+  openRig,
+  recomputed,
+  rigSheetOpen,
+  startApp,
+  whole,
+} from "./app.ts";
 
 let app: App;
 beforeAll(async () => {
@@ -13,12 +24,55 @@ it("opens with the demo rig, its fall and its verdict, and the cautions beside i
   await computed(page);
   expect(await page.getByRole("heading", { level: 1 }).textContent()).toContain("Example crag");
   expect(await answer(page)).toMatch(/caught you .* down\. Hardest pull on your harness: .* kN\./);
-  expect(await page.getByRole("complementary", { name: "Verdict" }).textContent()).toMatch(/^(Holds|Thin|Fails)/);
+  expect(await page.getByRole("complementary", { name: "Verdict" }).textContent()).toMatch(
+    /^(Nothing found yet|Holds|Thin|Fails)/,
+  );
   expect(await page.getByRole("region", { name: "Cautions" }).textContent()).toContain("does not replace inspection");
   await page
     .getByRole("img", { name: /walker/i })
     .first()
     .waitFor();
+  expect(problems).toEqual([]);
+});
+
+it("says that a rig holds only when everything has been looked at, and then with what was taken into account", async () => {
+  const { page, problems } = await app.visit();
+  const column = page.getByRole("complementary", { name: "Verdict" });
+  // The page itself notes every verdict that is shown before the whole one.
+  await page.evaluate(() => {
+    const seen: string[] = [];
+    (globalThis as { seen?: string[] }).seen = seen;
+    new MutationObserver(() => {
+      const header = document.querySelector<HTMLElement>("header[data-verdict]");
+      if (header?.dataset["whole"] === "false") seen.push(header.dataset["verdict"]!);
+    }).observe(document.body, { childList: true, subtree: true, attributes: true });
+  });
+  await computed(page);
+  await column.getByText(/of 44 what-ifs|All 44 looked at/).waitFor();
+  await whole(page);
+  const seen = await page.evaluate(() => (globalThis as { seen?: string[] }).seen!);
+  expect(seen.length).toBeGreaterThan(0);
+  expect(seen).not.toContain("holds");
+  expect(await column.textContent()).toMatch(/^(Holds|Thin|Fails)/);
+  expect(await column.textContent()).toContain("break tests say something of it");
+  await column.getByRole("button", { name: "Leave the tests out" }).click();
+  await page.locator("[data-whole=true]").waitFor({ state: "detached" });
+  await column.getByText("no wear record, no break tests").waitFor();
+  // The verdict with them is still known.
+  await column.getByRole("button", { name: "Take the tests in" }).click();
+  await whole(page);
+  expect(problems).toEqual([]);
+});
+
+it("stops the search for the verdict on request, and looks on", async () => {
+  const { page, problems } = await app.visit();
+  await computed(page);
+  await page.getByRole("button", { name: "Stop the search" }).click();
+  const column = page.getByRole("complementary", { name: "Verdict" });
+  await column.getByText(/^Stopped: .*\d+ of \d+ what-ifs looked at\./).waitFor();
+  expect(await column.textContent()).not.toMatch(/^Holds/);
+  await column.getByRole("button", { name: "Look on" }).click();
+  await page.locator("[data-search] [role=progressbar]").waitFor();
   expect(problems).toEqual([]);
 });
 
@@ -29,7 +83,7 @@ it("shows another what-if: chosen, run in the worker, told aloud", async () => {
   await recomputed(page, () => choose(page, "What happens", "the walker falls into the leash"));
   expect(await answer(page)).not.toBe(before);
   await expect.poll(() => page.getByRole("status").first().textContent()).toContain("Leash fall in the middle");
-  expect(page.workers().length).toBe(1);
+  expect(page.workers().length).toBeGreaterThan(0);
   expect(problems).toEqual([]);
 });
 
@@ -120,10 +174,10 @@ it("stops a long run on request and runs it again", async () => {
 it("shows the reasons of a part and leads to its hardest what-if", async () => {
   const { page, problems } = await app.visit();
   await computed(page);
-  await page.getByRole("button", { name: /^Leash, in its knot/ }).click();
+  await page.getByRole("button", { name: /^Leash,/ }).click();
   const table = page.getByRole("table", { name: /Strength of Leash/ });
   expect(await table.textContent()).toMatch(/Rated/);
-  await recomputed(page, () => page.getByRole("button", { name: "Watch it" }).click());
+  await recomputed(page, () => page.getByRole("button", { name: "Watch it" }).first().click());
   expect(problems).toEqual([]);
 });
 

@@ -6,10 +6,13 @@ import { download, fileName } from "./files/download.ts";
 import type { ReadLink } from "./files/link.ts";
 import { checkSaved } from "./files/savedWork.ts";
 import { claimWriting, openWorkStore, type SavedWork, type WorkStore } from "./files/workStore.ts";
+import { tellKnown } from "./knownFromWear.ts";
 import { keepOffline } from "./offline.ts";
+import { KeptFounds } from "./state/keptFounds.ts";
 import { createSandbox, type Sandbox, type Start } from "./state/sandbox.ts";
 import { deviceShelf, setAside } from "./state/shelf.ts";
 import type { Notice, ReadRig, Services } from "./state/types.ts";
+import { wearStoreOf } from "./wear/wearStore.ts";
 import { pageRunner } from "./worker/runner.ts";
 
 export interface Booted {
@@ -19,13 +22,16 @@ export interface Booted {
   /** Moment of the run to begin at, from a link [s]. */
   readonly time: number | undefined;
   readonly read: ReadRig;
+  /** Verdicts of states that come back, for every sandbox of the page. */
+  readonly kept: KeptFounds;
 }
 
 const read: ReadRig = (source) => readRig(source) as ReturnType<ReadRig>;
 
-const services = (): Services => ({
+const services = (kept: KeptFounds): Services => ({
   runner: pageRunner(),
   read,
+  kept,
   newId: () => crypto.randomUUID(),
   later(milliseconds, action) {
     const timer = setTimeout(action, milliseconds);
@@ -57,13 +63,16 @@ export async function boot(): Promise<Booted> {
   } else if (link.kind === "broken") {
     notices.push({ tone: "fault", text: link.opened.text, details: link.opened.issues.map(({ message }) => message) });
   }
-  const sandbox = createSandbox(services(), start);
+  const kept = new KeptFounds();
+  const sandbox = createSandbox(services(kept), start);
+  // Record and tests are known from the first verdict on.
+  tellKnown(sandbox, wearStoreOf(sandbox));
   for (const notice of notices) sandbox.actions.tell(notice);
   // A store whose work could not be fetched has said so already.
   if (writable || !works) await keepWork(sandbox, writable);
   keepOffline(sandbox.actions);
   sandbox.actions.runNow();
-  return { sandbox, works, read, time: link.kind === "rig" ? link.time : undefined };
+  return { sandbox, works, read, kept, time: link.kind === "rig" ? link.time : undefined };
 }
 
 /** What unpacks links comes only with a link. */

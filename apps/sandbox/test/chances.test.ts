@@ -1,6 +1,5 @@
-import type { Rig } from "@secondline/rig";
 import type { Answer, ChancesRequest, Progress } from "@secondline/runner";
-import type { Chances, WhatIf } from "@secondline/scenarios";
+import type { Assessed, Chances, WhatIf } from "@secondline/scenarios";
 import { beforeEach, describe, expect, it } from "vitest";
 import { type ChancesDesk, createChancesDesk } from "../src/chances/chancesDesk.ts";
 import { readSpread, readSpreads } from "../src/chances/spreadText.ts";
@@ -23,7 +22,7 @@ class HandRunner {
   }
 }
 
-const rig = { name: "a rig" } as Rig;
+const assessed = { rig: { name: "a rig" } } as Assessed;
 const whatIf: WhatIf = { kind: "leashFall", at: 0.5 };
 const chances = { rigName: "a rig" } as Chances;
 let runner: HandRunner;
@@ -37,27 +36,27 @@ beforeEach(() => {
 });
 
 describe("the chances of a rig", () => {
-  it("are kept with the rig and the spreads they belong to", async () => {
+  it("are kept with the state and the spreads they belong to", async () => {
     desk.type("mass", "5 %");
     const { spreads } = state();
-    const found = desk.workOut(rig, 3, whatIf);
-    runner.progress({ done: 0.5, doing: "Run 48 of 96" });
-    expect(state().work).toMatchObject({ kind: "busy", progress: { done: 0.5, doing: "Run 48 of 96" } });
+    const found = desk.workOut(assessed, "state 3", whatIf);
+    runner.progress({ done: 0.5, doing: whatIf });
+    expect(state().work).toMatchObject({ kind: "busy", progress: { done: 0.5, doing: whatIf } });
     runner.answer({ ok: true, value: chances });
     expect(await found).toBe(chances);
-    expect(runner.asked[0]).toMatchObject({ rig, whatIf, spreads: { mass: 0.05 } });
-    expect(state()).toMatchObject({ work: { kind: "idle" }, found: { chances, rigVersion: 3 } });
+    expect(runner.asked[0]).toMatchObject({ assessed, whatIf, spreads: { mass: 0.05 } });
+    expect(state()).toMatchObject({ work: { kind: "idle" }, found: { chances, key: "state 3" } });
     expect(state().found!.spreads).toBe(spreads);
   });
 
   it("are not asked for while a spread cannot be read", async () => {
     desk.type("damping", "a lot");
-    expect(await desk.workOut(rig, 1, whatIf)).toBeUndefined();
+    expect(await desk.workOut(assessed, "state 1", whatIf)).toBeUndefined();
     expect(runner.asked).toEqual([]);
   });
 
   it("can be stopped, and a late answer is dropped", async () => {
-    const found = desk.workOut(rig, 1, whatIf);
+    const found = desk.workOut(assessed, "state 1", whatIf);
     desk.stop();
     expect(runner.cancelled).toEqual(["1"]);
     runner.answer({ ok: true, value: chances });
@@ -66,13 +65,13 @@ describe("the chances of a rig", () => {
   });
 
   it("leave what was known in place when a new run fails, and say why", async () => {
-    const first = desk.workOut(rig, 1, whatIf);
+    const first = desk.workOut(assessed, "state 1", whatIf);
     runner.answer({ ok: true, value: chances });
     await first;
-    const second = desk.workOut(rig, 2, whatIf);
-    runner.answer({ ok: false, reason: "failed", message: "too few runs" });
+    const second = desk.workOut(assessed, "state 2", whatIf);
+    runner.answer({ ok: false, reason: "failed", code: "failed", message: "too few runs" });
     expect(await second).toBeUndefined();
-    expect(state()).toMatchObject({ work: { kind: "failed", message: "too few runs" }, found: { rigVersion: 1 } });
+    expect(state()).toMatchObject({ work: { kind: "failed", message: "too few runs" }, found: { key: "state 1" } });
   });
 });
 

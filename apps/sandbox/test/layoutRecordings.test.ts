@@ -1,15 +1,15 @@
 import type { Recording } from "@secondline/engine";
-import type { RunnerService } from "@secondline/runner";
 import type { WhatIfOutcome } from "@secondline/scenarios";
 import { expect, it } from "vitest";
 import { createLayouts, writtenLayout } from "../src/layouts/layouts.ts";
 import { createSandbox, type Sandbox } from "../src/state/sandbox.ts";
+import type { Services } from "../src/state/types.ts";
 import { demoDocument, read } from "./demoDocument.ts";
 
 it("layouts hold one recording each; the rig in hand holds the one before too", async () => {
   // Only which recordings are held is looked at, nothing in them.
   const made: Recording[] = [];
-  const runner: RunnerService = {
+  const runner: Services["runner"] = {
     async run() {
       made.push({} as Recording);
       return { ok: true, value: { outcome: {} as WhatIfOutcome, recording: made.at(-1)! } };

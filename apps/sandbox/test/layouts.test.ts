@@ -1,20 +1,20 @@
 import { editDocument } from "@secondline/rig";
-import type { Answer, RunnerService, RunRequest, StudyRequest } from "@secondline/runner";
-import type { Outcome, PartOutcome, WhatIfOutcome, WhatIfRun } from "@secondline/scenarios";
+import type { Answer, RunRequest, StudyRequest } from "@secondline/runner";
+import type { Found, Outcome, PartOutcome, Rig, WhatIfOutcome, WhatIfRun } from "@secondline/scenarios";
 import { beforeEach, describe, expect, it } from "vitest";
-import { fallRows, verdictRows } from "../src/layouts/differences.ts";
+import { differencesTold, fallRows, verdictRows } from "../src/layouts/differences.ts";
 import { keepLayouts, readKeptLayouts } from "../src/layouts/keptLayouts.ts";
+import { layoutCautions } from "../src/layouts/layoutCautions.ts";
 import { layoutChanges } from "../src/layouts/layoutChanges.ts";
 import { createLayouts, type Layouts, writtenLayout } from "../src/layouts/layouts.ts";
 import { layoutTraceData } from "../src/layouts/layoutTraceData.ts";
-import { fallDifferences, verdictDifferences } from "../src/layouts/whatItDid.ts";
 import { createSandbox, type Sandbox } from "../src/state/sandbox.ts";
 import type { Services } from "../src/state/types.ts";
 import { demoDocument, read } from "./demoDocument.ts";
 import { syntheticRecording } from "./syntheticRecording.ts";
 
 /** A runner that only remembers what it was asked. */
-class DeafRunner implements RunnerService {
+class DeafRunner {
   readonly runs: RunRequest[] = [];
   readonly cancelled: string[] = [];
   run(request: RunRequest) {
@@ -22,7 +22,7 @@ class DeafRunner implements RunnerService {
     return new Promise<Answer<WhatIfRun>>(() => undefined);
   }
   study(_: StudyRequest) {
-    return new Promise<Answer<Outcome>>(() => undefined);
+    return new Promise<Answer<Found>>(() => undefined);
   }
   async cancel(id: string) {
     this.cancelled.push(id);
@@ -112,6 +112,16 @@ describe("layouts", () => {
     expect(list()).toHaveLength(2);
     bringBack();
     expect(list().map(({ sandbox }) => slackOf(sandbox))).toEqual([0.05, 0.12, 0.05]);
+  });
+
+  it("know what the rig in hand knows, and leave out what it leaves out", () => {
+    const { sandbox } = copy();
+    const known = { on: "2026-07-01", tests: [], invented: { record: false, tests: false } };
+    inHand.actions.know(known);
+    expect(sandbox.store.getState().assessment.known).toBe(known);
+    inHand.actions.leaveOut(true);
+    expect(sandbox.store.getState().assessment.leftOut).toBe(true);
+    expect(copy().sandbox.store.getState().assessment).toMatchObject({ known, leftOut: true });
   });
 
   it("the rig in hand cannot be taken away", () => {
@@ -210,77 +220,97 @@ describe("what was changed", () => {
 const peaks = { leash: 2000, mainA: 4000, mainB: 3900, backupA: 5000, backupB: 4000 };
 const fall = (change: Partial<WhatIfOutcome> = {}): WhatIfOutcome => ({
   whatIf: { kind: "mainFails", at: 0.5, cutAt: 0, walker: "hanging" },
-  title: "",
+  key: "fails@0,hanging@0.5",
+  class: "afterFailure",
   ok: true,
-  caught: true,
-  broke: [],
+  caughtBy: "backup",
+  gaveWay: [],
+  counts: true,
+  runs: 1,
   drop: 4,
   feetClearance: 20,
   peaks,
   ...change,
 });
+const rigs = (count: number): Rig[] => Array.from({ length: count }, () => inHand.store.getState().document.rig);
 
-describe("what it did", () => {
-  it("is told with both numbers and the difference", () => {
-    expect(fallDifferences(fall(), fall({ drop: 7, peaks: { ...peaks, leash: 3000 } }))).toEqual([
-      "The drop is 7 m instead of 4 m: 3 m further.",
-      "The hardest pull on your harness is 3 kN instead of 2 kN (+50 %).",
-    ]);
-  });
-
-  it("is nothing worth telling when all is within what meshes differ by", () => {
-    expect(fallDifferences(fall(), fall({ drop: 4.05 }))).toEqual([
-      "In this what-if it makes no difference worth telling: all numbers are within 3 %.",
-    ]);
+describe("the what-if in the table of differences", () => {
+  it("marks the kindest value and says how far the others are from the first", () => {
+    const [, drop] = fallRows(rigs(3), [fall(), fall({ drop: 7 }), fall({ drop: 4.05 })]);
+    expect(drop).toMatchObject({ cells: ["4.0 m", "7.0 m", "4.1 m"], changes: ["", "+3.0 m", ""], kindest: [0] });
   });
 
   it("never praises small forces of a walker who hit the ground", () => {
-    const ground = fall({ caught: false, groundSpeed: 12, drop: 20, peaks: { ...peaks, leash: 300, backupA: 200 } });
-    const said = fallDifferences(fall(), ground).join(" ");
-    expect(said).toContain("Here you hit the ground at 12 m/s; in layout A the backup catches you.");
-    expect(said).not.toContain("harness");
-    const rows = fallRows([fall(), ground]);
+    const ground = fall({
+      caughtBy: "nothing",
+      lostBecause: "ground",
+      groundSpeed: 12,
+      drop: 20,
+      peaks: { ...peaks, leash: 300, backupA: 200 },
+    });
+    const rows = fallRows(rigs(2), [fall(), ground]);
+    expect(rows[0]!.cells).toEqual(["caught by the backup", "reaches the ground"]);
     expect(rows.flatMap(({ kindest }) => kindest)).toEqual([]);
   });
 
-  it("compares nothing with a run that could not be computed", () => {
-    expect(fallDifferences(fall(), fall({ ok: false }))).toEqual([
-      "One of the two could not be computed reliably, so that they cannot be compared.",
-    ]);
-    expect(fallRows([fall(), fall({ ok: false })])[1]!.cells).toEqual(["4 m", "–"]);
+  it("says who caught, whatever the question was", () => {
+    const [fate] = fallRows(rigs(2), [fall({ caughtBy: "main" }), fall({ whatIf: { kind: "leashFall", at: 0.5 } })]);
+    expect(fate!.cells).toEqual(["caught by the main line", "caught by the backup"]);
+  });
+
+  it("has no number of a run that could not be computed", () => {
+    const rows = fallRows(rigs(2), [fall(), fall({ ok: false, trouble: { reason: "audit", detail: "off" } })]);
+    expect(rows[1]!.cells).toEqual(["4.0 m", "–"]);
   });
 });
 
-describe("the table of differences", () => {
-  it("marks the kindest value and says how far the others are from the first", () => {
-    const [, drop] = fallRows([fall(), fall({ drop: 7 }), fall({ drop: 4.05 })]);
-    expect(drop).toMatchObject({ cells: ["4 m", "7 m", "4.05 m"], changes: ["", "+3 m", ""], kindest: [0] });
-  });
-
-  const part = (id: string, margin: number): PartOutcome =>
-    ({ id, name: id, margin, load: 1, strength: margin }) as PartOutcome;
-  const outcome = (verdict: Outcome["verdict"], leash: number) =>
+describe("the verdicts in the table of differences", () => {
+  const part = (margin: number | undefined): PartOutcome =>
+    ({
+      id: "leash",
+      verdict: margin === undefined ? "notLoaded" : margin < 1 ? "fails" : margin < 2 ? "thin" : "holds",
+      byClass: margin === undefined ? {} : { expected: { margin, required: 2 } },
+      ...(margin === undefined ? {} : { governing: "expected" }),
+    }) as unknown as PartOutcome;
+  const outcome = (verdict: Outcome["verdict"], leash: number | undefined) =>
     ({
       rigName: "rig",
       verdict,
-      incomplete: [],
       whatIfs: [fall()],
-      parts: [part("leash", leash)],
-      firstToFail: "leash",
+      parts: [part(leash)],
+      falls: {},
+      leastMargin: "leash",
       statics: { unloadedTension: 1, unloadedSag: 1, standingTension: 1, standingSag: 1 },
     }) as unknown as Outcome;
 
-  it("calls no value of a layout that fails kind", () => {
-    const { figures, margins } = verdictRows([outcome("fails", 9), outcome("thin", 1.5), outcome("holds", 3)]);
-    expect(margins).toMatchObject([{ id: "margin.leash", kindest: [2] }]);
-    expect(figures.find(({ id }) => id === "verdict")!.cells).toEqual(["fails", "thin", "holds"]);
+  it("call no value of a layout that fails kind", () => {
+    const outcomes = [outcome("fails", 9), outcome("thin", 1.5), outcome("holds", 3)];
+    expect(verdictRows(rigs(1)[0]!, outcomes).margins).toMatchObject([{ id: "margin.leash", kindest: [2] }]);
   });
 
-  it("says which part is first to fail, and by how much", () => {
-    expect(verdictDifferences(outcome("holds", 3), outcome("thin", 1.5))).toEqual([
-      "The verdict is “thin” instead of “holds”.",
-      "First to fail stays the leash, at ×\u00a01.5 instead of ×\u00a03.",
-    ]);
+  it("give a part that is not loaded neither a margin, nor a mark of merit, nor a difference", () => {
+    const [row] = verdictRows(rigs(1)[0]!, [outcome("holds", 3), outcome("thin", undefined)]).margins;
+    expect(row).toMatchObject({
+      cells: ["× 3.00", "not loaded"],
+      verdicts: ["holds", "notLoaded"],
+      changes: ["", ""],
+      kindest: [],
+    });
+  });
+
+  it("are told in the figures of the table", () => {
+    const said = differencesTold(rigs(1)[0]!, outcome("holds", 3), outcome("thin", 1.5));
+    expect(said).toContain("Margin: Leash: × 1.50 instead of × 3.00.");
+  });
+});
+
+describe("cautions of layouts", () => {
+  it("stand once, with the letters of those that they belong to; general ones without", () => {
+    const own = [
+      { letter: "A", cautions: ["A model.", "No backup."] },
+      { letter: "B", cautions: ["A model.", "Coarse.", "No backup."] },
+    ];
+    expect(layoutCautions(["A model."], own)).toEqual(["A model.", "A, B: No backup.", "B: Coarse."]);
   });
 });
 

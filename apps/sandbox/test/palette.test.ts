@@ -19,12 +19,13 @@ function contrast(a: string, b: string): number {
   return (high + 0.05) / (low + 0.05);
 }
 
-const WORDS: readonly (keyof Palette)[] = ["ink", "softInk", "accent", "holdsInk", "thinInk", "failsInk"];
+const WORDS: readonly (keyof Palette)[] = ["ink", "softInk", "accent", "holdsInk", "thinInk", "failsInk", "openInk"];
 const GROUNDS: readonly (keyof Palette)[] = ["paper", "raised", "accentWash"];
 const SHAPES: readonly (keyof Palette)[] = [
   "edge",
   "holds",
   "fails",
+  "open",
   "lineMain",
   "lineBackup",
   "lineLeash",

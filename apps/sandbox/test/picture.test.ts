@@ -1,5 +1,5 @@
 /** Pictures that are passed on: drawn by the same code as the screen's, and never without their cautions. */
-import { CAUTIONS } from "@secondline/scenarios";
+import { englishWords } from "@secondline/words";
 import { describe, expect, it } from "vitest";
 import { PALETTES } from "../src/design/palette.ts";
 import { roundTicks } from "../src/design/roundTicks.ts";
@@ -15,6 +15,7 @@ import { timeRecording } from "./timeRecording.ts";
 /** Letters as wide as they are in most faces, on average. */
 const measure = (text: string, font: string) => 0.5 * text.length * Number(/([\d.]+)px/.exec(font)?.[1]);
 const palette = PALETTES.light;
+const CAUTIONS = englishWords.generalCautions();
 const fall = syntheticRecording();
 
 /** The elements of a document in order; throws where it is not well-formed. */

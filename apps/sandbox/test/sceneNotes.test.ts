@@ -1,8 +1,9 @@
+import { quantity } from "@secondline/words";
 import { expect, it } from "vitest";
 import { createLiveFrame, sampleFrame } from "../src/scene/liveFrame.ts";
 import { createNotes } from "../src/scene/notes/notes.ts";
 import { gapSection } from "../src/scene/shape/gap.ts";
-import { eventWords, forceWords, lengthWords, sceneWords } from "../src/scene/words.ts";
+import { eventWords, sceneWords } from "../src/scene/words.ts";
 import { syntheticRecording, syntheticRig } from "./syntheticRecording.ts";
 
 const recording = syntheticRecording();
@@ -67,29 +68,36 @@ it("the chosen part is pointed out where it is", () => {
   expect(pointer.active).toBe(false);
 });
 
-it("words carry units and two or three digits", () => {
-  expect(forceWords(7123)).toBe("7.1 kN");
-  expect(forceWords(356)).toBe("0.36 kN");
-  expect(lengthWords(4.489)).toBe("4.5 m");
-  expect(lengthWords(31.4)).toBe("31 m");
-  expect(eventWords({ time: 1, kind: "break", part: "main", at: 0.4, value: 7100 }).full).toBe(
-    "Main line parts, 7.1 kN",
-  );
+it("a mark tells the load at which it gave way, as the trace of it does", () => {
+  expect(eventWords({ time: 1, kind: "break", part: "main", at: 0.4, value: 7101 }, rig)).toEqual({
+    full: "Main line gives way at 7.11 kN",
+    short: "Main line gives way",
+  });
 });
 
-it("the scene in words names sag, drop, hardest pull and what broke", () => {
-  const words = sceneWords(recording, rig);
-  expect(words).toContain(`sags ${lengthWords(recording.standing.sag)}`);
-  expect(words).toContain(`drops ${lengthWords(recording.walker.drop)}`);
-  expect(words).toContain(forceWords(recording.peaks.leash.cfc60));
-  expect(words).toContain("main line fails at anchor A");
+it("drop and loads are written in the scene as the verdict writes them", () => {
+  const notes = createNotes(recording, rig, gap);
+  const live = createLiveFrame(recording);
+  sampleFrame(live, recording.duration);
+  notes.update(live, { showForces: true, wide: true });
+  expect(notes.list[0]!.short).toBe(quantity.drop(recording.walker.drop));
+  const leash = notes.list.find((n) => n.kind === "arrow" && n.active && n.text.startsWith("harness"))!;
+  expect(leash.short).toBe(quantity.load(leash.force));
 });
 
-it("of many tapes that part, the words only give the number", () => {
+it("the scene in words names sag, drop, hardest pull and what gave way", () => {
+  const said = sceneWords(recording, rig);
+  expect(said).toContain(`sags ${quantity.drop(recording.standing.sag)}`);
+  expect(said).toContain(`drops ${quantity.drop(recording.walker.drop)}`);
+  expect(said).toContain(quantity.load(recording.peaks.leash.cfc60));
+  expect(said).toContain("main line fails at anchor A");
+});
+
+it("of many tapes that part, the words only give the number and the hardest", () => {
   const tape = { kind: "break", part: "tape", value: 250 } as const;
   const many = {
     ...recording,
     events: [...recording.events, { ...tape, time: 1, at: 0.1 }, { ...tape, time: 2, at: 0.2 }],
   };
-  expect(sceneWords(many, rig)).toContain("main line fails at anchor A; 2 tapes.");
+  expect(sceneWords(many, rig)).toContain("main line fails at anchor A; 2 tapes give way, up to 0.25 kN.");
 });

@@ -282,6 +282,8 @@ export function syntheticRig(): Rig {
     invented: true,
     span: SPAN,
     rise: 0,
+    requiredAfterFailure: 1.5,
+    requiredClearance: 1,
     ground: [
       [0, -0.6],
       [1.5, -9],

@@ -68,7 +68,7 @@ describe("a typed range", () => {
   it("says what is wrong and moves nothing", () => {
     expect(typed("from", "soon")).toEqual({ ok: false, message: "“soon” is not a time in seconds" });
     expect(typed("from", "")).toMatchObject({ ok: false });
-    expect(typed("to", "9")).toEqual({ ok: false, message: "the run lasts from 0 to 4.00\u00a0s" });
+    expect(typed("to", "9")).toEqual({ ok: false, message: "the run lasts from 0 to 4.00 s" });
     expect(typed("to", "1")).toEqual({ ok: false, message: "the start must come before the end" });
   });
 });

@@ -3,16 +3,18 @@ import { formatMass, type Rig } from "@secondline/rig";
 import {
   type Chances,
   type NoChances,
+  type Outcome,
   type PartChance,
   placeRange,
   type ScatterShare,
+  type StudyProgress,
   type UncertainInput,
 } from "@secondline/scenarios";
 import { anchorTexts, generalCautions, judgedTexts } from "./cautionWords.ts";
-import { atMost, chanceRange } from "./chanceNumbers.ts";
+import { atMost, chance, chanceRange } from "./chanceNumbers.ts";
 import { type Language, type Say, sayIn } from "./language.ts";
-import { capital, partName } from "./partNames.ts";
-import { phraseText } from "./phrases.ts";
+import { capital, lowered, partName } from "./partNames.ts";
+import { eventTitle, phraseText } from "./phrases.ts";
 import { grouped, length, load, percent, rounded } from "./quantity.ts";
 
 export const countOf = (say: Say, some: number, all: number): string =>
@@ -31,6 +33,29 @@ export function chanceSentence(language: Language, rig: Rig, { runs, anyFails, p
   const any = anyFails.reached ? chanceRange(say, anyFails) : atMost(say, anyFails.high);
   said.push(say("chance.any", { chance: any }));
   return said.join(" ");
+}
+
+/** How far the work is. */
+export function workingText(language: Language, rig: Rig, { doing }: Pick<StudyProgress, "doing">): string {
+  const say = sayIn(language);
+  const what = doing
+    ? say("chance.working.runs", { event: lowered(eventTitle(language, rig, doing)) })
+    : say("chance.working.draws");
+  return say("chance.working", { what });
+}
+
+/** The quick statement of every verdict: who is likeliest to go first in the worst what-if. */
+export function glanceText(language: Language, rig: Rig, outcome: Outcome, most: number): string | undefined {
+  const say = sayIn(language);
+  const { likelyFirst, whatIfs } = outcome;
+  if (!likelyFirst || likelyFirst.parts.length === 0) return undefined;
+  const list = likelyFirst.parts
+    .slice(0, most)
+    .map(({ id, first }) =>
+      say("chance.glanceOne", { part: lowered(partName(say, rig, id)), chance: chance(say, first.value) }),
+    );
+  const event = lowered(eventTitle(language, rig, whatIfs[likelyFirst.whatIf]!.whatIf));
+  return say("chance.glance", { event, list: list.join(", ") });
 }
 
 /** A part; of webbing with what makes the stretch weak that is meant: "Main line, clamp mark". */

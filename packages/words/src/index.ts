@@ -4,6 +4,7 @@ import { createWords } from "./words.ts";
 export { shareName, worthARow } from "./chanceWords.ts";
 export type { Fact } from "./factWords.ts";
 export { english, type Key, type Language, type Say } from "./language.ts";
+export type { BreaksTold, Moment, Moments } from "./momentWords.ts";
 export { capital, lowered } from "./partNames.ts";
 export * as quantity from "./quantity.ts";
 export type { RigRow } from "./rigWords.ts";

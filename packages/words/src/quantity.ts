@@ -75,8 +75,21 @@ export function percent(share: number, side: Side = "nearest"): string {
 }
 
 export const degrees = (radian: number): string => `${Math.round((radian * 180) / Math.PI)}°`;
-export const seconds = (second: number): string => `${rounded(second, 2, "nearest")} s`;
+/** A moment or a time; more decimals where a view shows finer. */
+export const seconds = (second: number, decimals = 2): string => `${rounded(second, decimals, "nearest")} s`;
 export const speed = (metrePerSecond: number): string => `${rounded(metrePerSecond, 1, "up")} m/s`;
+export const kilometresPerHour = (metrePerSecond: number): string => `${rounded(metrePerSecond * 3.6, 0, "up")} km/h`;
+
+/** Energy, which is no load and no strength: to the nearest. Joules below 100, kilojoules above. */
+export function energy(joule: number): string {
+  const size = Math.abs(joule);
+  if (size < 99.5) return `${rounded(joule, 0, "nearest")} J`;
+  return `${rounded(joule / 1000, size < 9995 ? 2 : 1, "nearest")} kJ`;
+}
+
+/** In a text that may be broken into lines a number and its unit stay together. */
+export const unbroken = (text: string): string =>
+  text.replace(/(\d) (?=(?:m|s|J|kJ|kN|km\/h|m\/s|%)(?![\w/]))/g, "$1\u00a0");
 
 /** Digits in threes, by a narrow space. */
 export const grouped = (value: number): string => String(value).replace(/\B(?=(\d{3})+$)/g, "\u202f");

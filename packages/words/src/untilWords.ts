@@ -3,6 +3,7 @@ import type { Rig } from "@secondline/rig";
 import type { Outcome, Outlook, PartDate } from "@secondline/scenarios";
 import { type Language, sayIn } from "./language.ts";
 import { lowered, partInSentence, partName } from "./partNames.ts";
+import { margin, required } from "./quantity.ts";
 
 /** `outcome`: the verdict of the first day. */
 export function untilSentence(language: Language, rig: Rig, outlook: Outlook, outcome: Outcome): string {
@@ -22,6 +23,22 @@ export function untilSentence(language: Language, rig: Rig, outlook: Outlook, ou
   } else said.push(say(bad ? "until.beyondBut" : "until.beyond", { horizon: outlook.horizon, verdict }));
   if (outcome.verdict === "open") said.push(say("until.openBut"));
   return said.join(" ");
+}
+
+/** A part's margins, today and on its day or at the horizon, beside its date. */
+export function untilMargins(language: Language, part: PartDate, horizon: string): string {
+  const say = sayIn(language);
+  const { when, date, marginNow, marginThen } = part;
+  const [now, asked] = [margin(marginNow), required(part.required)];
+  if (when === "now") return say("until.marginNow", { now, required: asked });
+  return say("until.margins", { now, later: margin(marginThen), date: date ?? horizon, required: asked });
+}
+
+/** A few words for a line on a calendar; undefined without a date. */
+export function untilShort(language: Language, { parts, date }: Outlook): string | undefined {
+  const say = sayIn(language);
+  if (date === undefined) return undefined;
+  return parts[0]?.when === "now" ? say("until.calendarNow") : say("until.calendarLater", { date });
 }
 
 /** One part's date, for a table. */

@@ -6,6 +6,7 @@ import type {
   ComparisonRow,
   EventBase,
   EventClass,
+  GaveWay,
   NoChances,
   Outcome,
   Outlook,
@@ -15,8 +16,10 @@ import type {
   Phrase,
   Probability,
   Reason,
+  Recording,
   ScatterShare,
   SingleFailure,
+  StudyProgress,
   Trouble,
   UncertainInput,
   WhatIfOutcome,
@@ -27,6 +30,15 @@ import * as chances from "./chanceWords.ts";
 import { rowLabel, rowValue } from "./compareWords.ts";
 import { facts, followTexts, likelyText } from "./factWords.ts";
 import { type Language, sayIn } from "./language.ts";
+import {
+  type BreaksTold,
+  type Moment,
+  type Moments,
+  momentLabel,
+  momentText,
+  placedMoment,
+  runSentences,
+} from "./momentWords.ts";
 import { partInSentence, partName, partTitle } from "./partNames.ts";
 import { eventTitle, phraseText, whereText } from "./phrases.ts";
 import { rigLine, rigRows, staticsText } from "./rigWords.ts";
@@ -45,7 +57,7 @@ import {
   whatIfRow,
   whyRows,
 } from "./tableWords.ts";
-import { partUntil, untilSentence } from "./untilWords.ts";
+import { partUntil, untilMargins, untilSentence, untilShort } from "./untilWords.ts";
 import {
   likelierFirst,
   provisionalText,
@@ -102,7 +114,15 @@ export function createWords(language: Language) {
     story: (rig: Rig, run: WhatIfOutcome) => storySentences(language, rig, run),
     fate: (rig: Rig, run: WhatIfOutcome) => fateText(language, rig, run),
     trouble: (rig: Rig, trouble: Trouble | undefined) => troubleText(language, rig, trouble),
+    moment: (moments: Moments, falling?: boolean, told?: BreaksTold) => momentLabel(say, moments, falling, told),
+    momentText: (moments: Moments, falling?: boolean, told?: BreaksTold) => momentText(say, moments, falling, told),
+    placedMoment: (rig: Rig, moment: Moment, gaveWay?: readonly GaveWay[]) =>
+      placedMoment(language, rig, moment, gaveWay),
+    run: (rig: Rig, recording: Recording, gaveWay?: readonly GaveWay[]) =>
+      runSentences(language, rig, recording, gaveWay),
     until: (rig: Rig, outlook: Outlook, outcome: Outcome) => untilSentence(language, rig, outlook, outcome),
+    untilMargins: (part: PartDate, horizon: string) => untilMargins(language, part, horizon),
+    untilShort: (outlook: Outlook) => untilShort(language, outlook),
     partUntil: (part: PartDate, horizon: string) => partUntil(language, part, horizon),
     compareLabel: (rig: Rig, row: ComparisonRow) => rowLabel(language, rig, row),
     compareValue: (row: ComparisonRow, layout: number, endsEarly?: boolean) =>
@@ -112,6 +132,8 @@ export function createWords(language: Language) {
     chances: (rig: Rig, found: Chances) => chances.chanceSentence(language, rig, found),
     chancePart: (rig: Rig, part: PartChance) => chances.chancePart(language, rig, part),
     chanceRest: (parts: readonly PartChance[]) => chances.restText(language, parts),
+    chanceWorking: (rig: Rig, progress: Pick<StudyProgress, "doing">) => chances.workingText(language, rig, progress),
+    chanceGlance: (rig: Rig, outcome: Outcome, most: number) => chances.glanceText(language, rig, outcome, most),
     chanceShare: (share: ScatterShare) => chances.shareText(language, share),
     chanceInput: (input: UncertainInput) => chances.inputTexts(language, input),
     chanceGrounds: (rig: Rig, found: Chances) => chances.chanceGrounds(language, rig, found),

@@ -1,14 +1,7 @@
-import {
-  type Chances,
-  chanceText,
-  IN_BRACKETS,
-  type Probability,
-  partName,
-  restText,
-  SHARE_KINDS,
-  shareText,
-  worthARow,
-} from "@secondline/scenarios";
+import type { Rig } from "@secondline/rig";
+import type { Chances, Probability } from "@secondline/scenarios";
+import { shareName, worthARow } from "@secondline/words";
+import { words } from "../words.ts";
 import styles from "./chances.module.css";
 
 interface BarProps {
@@ -42,7 +35,7 @@ function ChanceBar({ name, kind, chance, text, look }: BarProps) {
 }
 
 /** Who goes first, likeliest first. */
-export function PartBars({ chances }: { chances: Chances }) {
+export function PartBars({ rig, chances }: { rig: Rig; chances: Chances }) {
   const shown = chances.parts.filter(worthARow);
   return (
     <>
@@ -50,15 +43,15 @@ export function PartBars({ chances }: { chances: Chances }) {
         {shown.map((part) => (
           <ChanceBar
             key={part.id}
-            name={partName(part)}
+            name={words.chancePart(rig, part)}
             chance={part.first}
-            text={chanceText(part.first)}
+            text={words.chanceRange(part.first)}
             look="part"
           />
         ))}
       </ul>
       <p className={styles.note}>
-        {restText(chances.parts)} {IN_BRACKETS}
+        {words.chanceRest(chances.parts)} {words.say("chance.brackets")}
       </p>
     </>
   );
@@ -76,10 +69,10 @@ export function ShareBars({ chances }: { chances: Chances }) {
         {chances.shares.slice(0, MOST_SHARES).map((share) => (
           <ChanceBar
             key={share.name}
-            name={share.name}
-            kind={SHARE_KINDS[share.kind]}
+            name={shareName(share)}
+            kind={words.say(`chance.share.${share.kind}`)}
             chance={share.first}
-            text={shareText(share)}
+            text={words.chanceShare(share)}
             look={share.kind}
           />
         ))}

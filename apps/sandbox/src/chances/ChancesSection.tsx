@@ -1,37 +1,40 @@
-import { type Chances, chanceText, LIKELY_FIRST_BASIS, type Outcome, ownCautions } from "@secondline/scenarios";
+import type { Rig } from "@secondline/rig";
+import { type Assessed, type Chances, LIKELY_FIRST_BASIS, type Outcome } from "@secondline/scenarios";
 import { useId } from "react";
 import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { Meter } from "../design/Meter.tsx";
 import { BasisNote } from "../verdict/BasisNote.tsx";
+import { words } from "../words.ts";
 import { PartBars, ShareBars } from "./ChanceBars.tsx";
 import styles from "./chances.module.css";
 import { RUNS } from "./chancesDesk.ts";
 import { SpreadFields } from "./SpreadFields.tsx";
 import { type ChancesInHand, useChances } from "./useChances.ts";
 
-/** How likely each part is to go first: at a glance over all what-ifs, and worked out for one on request. */
+/** How likely each part is to go first: at a glance in the worst what-if, and worked out for one on request. */
 export function ChancesSection({ outcome }: { outcome: Outcome }) {
   const heading = useId();
   const hand = useChances(outcome);
-  const { found, stale, work, nothing, rig, whatIf, desk } = hand;
+  const { found, stale, work, nothing, assessed, whatIf, desk } = hand;
+  const { rig } = assessed;
   return (
     <section className={styles.section} aria-labelledby={heading}>
       <h3 id={heading} className={styles.heading}>
         Chances
       </h3>
-      <AtAGlance outcome={outcome} />
-      {nothing !== undefined && <p className={styles.note}>{nothing}</p>}
+      <AtAGlance {...{ outcome, assessed }} />
+      {nothing !== undefined && <p className={styles.note}>{words.noChances(rig, nothing)}</p>}
       {nothing === undefined && <Ask {...hand} />}
-      {work.kind === "busy" && <Meter done={work.progress.done} doing={work.progress.doing} />}
+      {work.kind === "busy" && <Meter done={work.progress.done} doing={words.chanceWorking(rig, work.progress)} />}
       {work.kind === "stopped" && <p className={styles.note}>The chances were not worked out to the end.</p>}
       {work.kind === "failed" && (
         <p className={styles.note} role="alert">
           The chances were not worked out: {work.message}
         </p>
       )}
-      {found && <Found chances={found} stale={stale} />}
+      {found && <Found {...found} stale={stale} />}
       {nothing === undefined && <SpreadFields desk={desk} rig={rig} whatIf={whatIf} />}
     </section>
   );
@@ -39,15 +42,13 @@ export function ChancesSection({ outcome }: { outcome: Outcome }) {
 
 const AT_A_GLANCE = 3;
 
-/** The quick statement over all what-ifs, which every verdict has. */
-function AtAGlance({ outcome }: { outcome: Outcome }) {
-  const likeliest = outcome.likelyFirst.slice(0, AT_A_GLANCE);
-  if (likeliest.length === 0) return null;
+/** The quick statement on the worst what-if, which every verdict has. */
+function AtAGlance({ outcome, assessed }: { outcome: Outcome; assessed: Assessed }) {
+  const glance = words.chanceGlance(assessed.rig, outcome, AT_A_GLANCE);
+  if (glance === undefined) return null;
   return (
     <p className={styles.note}>
-      Likeliest to go first, at a glance:{" "}
-      {likeliest.map(({ name, first }) => `${name} (${Math.round(100 * first.value)} %)`).join(", ")}.{" "}
-      <BasisNote basis={LIKELY_FIRST_BASIS} />: {LIKELY_FIRST_BASIS.note}.
+      {glance} <BasisNote basis={LIKELY_FIRST_BASIS} />: {LIKELY_FIRST_BASIS.note}.
     </p>
   );
 }
@@ -85,28 +86,37 @@ function Ask({ options, chosen, runs, desk, workOut, faulty, work }: ChancesInHa
   );
 }
 
-function Found({ chances, stale }: { chances: Chances; stale: boolean }) {
+interface FoundProps {
+  chances: Chances;
+  /** The state that they are of. */
+  assessed: Assessed;
+  stale: boolean;
+}
+
+function Found({ chances, assessed, stale }: FoundProps) {
+  const { rig } = assessed;
+  const title = words.eventTitle(rig, chances.whatIf);
   return (
     <div className={styles.found} data-stale={stale || undefined}>
       <h4 className={styles.title}>
-        {chances.title}
+        {title}
         {stale && <span className={styles.stale}> before your last change</span>}
       </h4>
-      <p className={styles.sentence}>{chances.sentence}</p>
+      <p className={styles.sentence}>{words.chances(rig, chances)}</p>
       <ul className={styles.cautions}>
-        {ownCautions(chances).map((caution) => (
+        {words.ownChanceCautions(rig, chances).map((caution) => (
           <li key={caution}>{caution}</li>
         ))}
       </ul>
       <h4 className={styles.heading}>Who goes first</h4>
-      <PartBars chances={chances} />
+      <PartBars {...{ rig, chances }} />
       <ShareBars chances={chances} />
       <Disclosure title="How often each part fails" level={4}>
-        <FailsTable chances={chances} />
+        <FailsTable {...{ rig, chances, title }} />
       </Disclosure>
       <Disclosure title="What the chances rest on" level={4}>
         <ul className={styles.cautions}>
-          {chances.restsOn.map((ground) => (
+          {words.chanceGrounds(rig, chances).map((ground) => (
             <li key={ground}>{ground}</li>
           ))}
         </ul>
@@ -115,12 +125,10 @@ function Found({ chances, stale }: { chances: Chances; stale: boolean }) {
   );
 }
 
-function FailsTable({ chances }: { chances: Chances }) {
+function FailsTable({ rig, chances, title }: { rig: Rig; chances: Chances; title: string }) {
   return (
     <table className={styles.table}>
-      <caption className={styles.note}>
-        Carries more than it holds, before anything else has failed. {chances.title}.
-      </caption>
+      <caption className={styles.note}>Carries more than it holds, before anything else has failed. {title}.</caption>
       <thead className="visually-hidden">
         <tr>
           <th scope="col">Part</th>
@@ -130,8 +138,8 @@ function FailsTable({ chances }: { chances: Chances }) {
       <tbody>
         {chances.parts.map((part) => (
           <tr key={part.id}>
-            <th scope="row">{part.name}</th>
-            <td>{chanceText(part.fails)}</td>
+            <th scope="row">{words.partName(rig, part.id)}</th>
+            <td>{words.chanceRange(part.fails)}</td>
           </tr>
         ))}
       </tbody>

@@ -1,8 +1,9 @@
 import type { Rig } from "@secondline/rig";
-import { inputText, uncertainInputs, type WhatIf } from "@secondline/scenarios";
+import { uncertainInputs, type WhatIf } from "@secondline/scenarios";
 import { useStore } from "zustand";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { TextField } from "../design/TextField.tsx";
+import { words } from "../words.ts";
 import styles from "./chances.module.css";
 import type { ChancesDesk } from "./chancesDesk.ts";
 import { readSpread, SPREAD_FAULT } from "./spreadText.ts";
@@ -24,7 +25,7 @@ export function SpreadFields({ desk, rig, whatIf }: Props) {
         {inputs.map((input) => {
           const typed = spreads[input.id];
           const off = typed !== undefined && readSpread(typed) === undefined;
-          const [middle] = inputText(input);
+          const [middle] = words.chanceInput(input);
           const basis =
             typed === undefined
               ? `${input.basis.kind}: ${input.basis.note}`

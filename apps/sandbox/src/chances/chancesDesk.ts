@@ -1,7 +1,6 @@
 /** Works out the chances of one what-if in the side thread, and keeps them while the page shows something else. */
-import type { Rig } from "@secondline/rig";
-import type { ChancesService, RunnerService } from "@secondline/runner";
-import type { Chances, InputId, WhatIf } from "@secondline/scenarios";
+import type { ChancesService, Progress, RunnerService } from "@secondline/runner";
+import type { Assessed, Chances, InputId, WhatIf } from "@secondline/scenarios";
 import { createStore, type StoreApi } from "zustand/vanilla";
 import type { Work } from "../state/types.ts";
 import { sideRunner } from "../worker/sideRunner.ts";
@@ -16,8 +15,8 @@ const USUAL_RUNS = RUNS[1];
 
 export interface ChancesState {
   readonly work: Work;
-  readonly found:
-    | { readonly chances: Chances; readonly rigVersion: number; readonly spreads: TypedSpreads }
+  readonly found: /** `key`: `assessment.key` of the state. */
+    | { readonly chances: Chances; readonly key: string; readonly assessed: Assessed; readonly spreads: TypedSpreads }
     | undefined;
   /** Key of the what-if to work out; undefined: the one that governs. */
   readonly whatIf: string | undefined;
@@ -32,7 +31,7 @@ export interface ChancesDesk {
   readonly chooseRuns: (runs: number) => void;
   readonly type: (id: InputId, text: string) => void;
   /** Gives what was found; undefined when it was stopped, replaced, or could not be computed. */
-  readonly workOut: (rig: Rig, rigVersion: number, whatIf: WhatIf) => Promise<Chances | undefined>;
+  readonly workOut: (assessed: Assessed, key: string, whatIf: WhatIf) => Promise<Chances | undefined>;
   readonly stop: () => void;
 }
 
@@ -57,17 +56,17 @@ export function createChancesDesk(
     store.setState({ work: { kind: "stopped" } });
     void runner.cancel(work.id);
   }
-  async function workOut(rig: Rig, rigVersion: number, whatIf: WhatIf): Promise<Chances | undefined> {
+  async function workOut(assessed: Assessed, key: string, whatIf: WhatIf): Promise<Chances | undefined> {
     const { spreads, runs } = store.getState();
     const read = readSpreads(spreads);
     if (!read.ok) return undefined;
     stop();
     const id = newId();
-    const busy = (done: number, doing: string): Work => ({ kind: "busy", id, progress: { done, doing } });
-    store.setState({ work: busy(0, "Starting") });
-    const asked = { id, rig, whatIf, spreads: read.spreads, runs };
-    const answer = await runner.chances(asked, ({ done, doing }) => {
-      if (isCurrent(id)) store.setState({ work: busy(done, doing) });
+    const busy = (progress: Progress): Work => ({ kind: "busy", id, progress });
+    store.setState({ work: busy({ done: 0, doing: whatIf }) });
+    const asked = { id, assessed, whatIf, spreads: read.spreads, runs };
+    const answer = await runner.chances(asked, (progress) => {
+      if (isCurrent(id)) store.setState({ work: busy(progress) });
     });
     if (!isCurrent(id)) return undefined;
     if (!answer.ok) {
@@ -75,7 +74,7 @@ export function createChancesDesk(
       store.setState({ work: answer.reason === "cancelled" ? { kind: "stopped" } : failed });
       return undefined;
     }
-    store.setState({ work: { kind: "idle" }, found: { chances: answer.value, rigVersion, spreads } });
+    store.setState({ work: { kind: "idle" }, found: { chances: answer.value, key, assessed, spreads } });
     return answer.value;
   }
   return {
@@ -96,8 +95,8 @@ export function chancesDesk(): ChancesDesk {
   return desk;
 }
 
-/** What was found for a rig as it stands; undefined when nothing was, or for another one. */
-export function chancesOf(rigVersion: number): Chances | undefined {
+/** What was found for this very state; undefined when nothing was, or for another one. `key`: `assessment.key`. */
+export function chancesOf(key: string): Chances | undefined {
   const found = desk?.store.getState().found;
-  return found?.rigVersion === rigVersion ? found.chances : undefined;
+  return found?.key === key ? found.chances : undefined;
 }

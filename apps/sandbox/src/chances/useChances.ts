@@ -1,15 +1,23 @@
-import type { Rig } from "@secondline/rig";
-import { type Chances, governingWhatIf, noChances, type Outcome, type WhatIf, whatIfKey } from "@secondline/scenarios";
+import {
+  type Assessed,
+  type Chances,
+  type NoChances,
+  noChances,
+  type Outcome,
+  type WhatIf,
+  worstWhatIf,
+} from "@secondline/scenarios";
 import { useStore } from "zustand";
 import type { Work } from "../state/types.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
+import { words } from "../words.ts";
 import { type ChancesDesk, chancesDesk } from "./chancesDesk.ts";
 import { readSpreads } from "./spreadText.ts";
 
-/** The chances of the rig in hand: what can be asked, and what is known. */
+/** The chances of the state in hand: what can be asked, and what is known. */
 export interface ChancesInHand {
   readonly desk: ChancesDesk;
-  readonly rig: Rig;
+  readonly assessed: Assessed;
   readonly work: Work;
   /** What-ifs to choose from. */
   readonly options: readonly { readonly value: string; readonly label: string }[];
@@ -17,12 +25,13 @@ export interface ChancesInHand {
   readonly chosen: string;
   readonly whatIf: WhatIf;
   /** Why nothing can be worked out of any what-if. */
-  readonly nothing: string | undefined;
+  readonly nothing: NoChances | undefined;
   readonly runs: number;
   /** A spread cannot be read. */
   readonly faulty: boolean;
-  readonly found: Chances | undefined;
-  /** The rig or a spread is another one by now. */
+  /** With the state that they are of. */
+  readonly found: { readonly chances: Chances; readonly assessed: Assessed } | undefined;
+  /** State or spreads are others by now. */
   readonly stale: boolean;
   readonly workOut: () => void;
 }
@@ -30,33 +39,38 @@ export interface ChancesInHand {
 export function useChances(outcome: Outcome): ChancesInHand {
   const desk = chancesDesk();
   const { work, spreads, runs, whatIf: asked, ...kept } = useStore(desk.store);
-  const rig = useSandbox((state) => state.document.rig);
+  const { assessed, key } = useSandbox((state) => state.assessment);
+  const { rig } = assessed;
   // Those of another rig say nothing of this one, not even of how it was before.
   const found = kept.found?.chances.rigName === rig.name ? kept.found : undefined;
-  const rigVersion = useSandbox((state) => state.document.rigVersion);
   const { announce } = useActions();
-  const all = outcome.whatIfs.map((one) => ({ value: whatIfKey(one.whatIf), label: one.title, whatIf: one.whatIf }));
-  const open = all.filter((one) => noChances(rig, one.whatIf) === undefined);
-  const keyed = (key: string | undefined) => open.find((one) => one.value === key);
-  const chosen = keyed(asked) ?? keyed(whatIfKey(governingWhatIf(outcome))) ?? open[0] ?? all[0]!;
+  const all = outcome.whatIfs.map(({ whatIf, key: value }) => ({
+    value,
+    label: words.eventTitle(rig, whatIf),
+    whatIf,
+  }));
+  const open = all.filter((one) => noChances(assessed, one.whatIf) === undefined);
+  const keyed = (value: string | undefined) => open.find((one) => one.value === value);
+  const chosen = keyed(asked) ?? keyed(worstWhatIf(outcome)?.key) ?? open[0] ?? all[0]!;
   const workOut = async () => {
     announce("Working out the chances.");
-    const chances = await desk.workOut(rig, rigVersion, chosen.whatIf);
-    if (chances) announce(`Chances worked out. ${chances.title}. ${chances.sentence}`);
-    else if (desk.store.getState().work.kind === "stopped") announce("Working out the chances was stopped.");
+    const chances = await desk.workOut(assessed, key, chosen.whatIf);
+    if (chances) {
+      announce(`Chances worked out. ${words.eventTitle(rig, chances.whatIf)}. ${words.chances(rig, chances)}`);
+    } else if (desk.store.getState().work.kind === "stopped") announce("Working out the chances was stopped.");
   };
   return {
     desk,
-    rig,
+    assessed,
     work,
     options: open.map(({ value, label }) => ({ value, label })),
     chosen: chosen.value,
     whatIf: chosen.whatIf,
-    nothing: open.length === 0 ? noChances(rig, chosen.whatIf) : undefined,
+    nothing: open.length === 0 ? noChances(assessed, chosen.whatIf) : undefined,
     runs,
     faulty: !readSpreads(spreads).ok,
-    found: found?.chances,
-    stale: found !== undefined && (found.rigVersion !== rigVersion || found.spreads !== spreads),
+    found,
+    stale: found !== undefined && (found.key !== key || found.spreads !== spreads),
     workOut: () => void workOut(),
   };
 }

@@ -17,12 +17,27 @@ export interface ElevationProps extends SceneProps {
 
 /** The rig seen square from the side, drawn flat. Needs no WebGL; follows the same clock. */
 export function Elevation(props: ElevationProps) {
-  const { recording, rig, previous, clock, theme, camera, showForces, selectedPart, bare = false, snapshot } = props;
+  const {
+    recording,
+    rig,
+    previous,
+    gaveWay,
+    clock,
+    theme,
+    camera,
+    showForces,
+    selectedPart,
+    bare = false,
+    snapshot,
+  } = props;
   const host = useRef<HTMLDivElement>(null);
   const canvas = useRef<HTMLCanvasElement>(null);
   const notes = useRef<HTMLDivElement>(null);
-  const stage = useMemo(() => createStage(recording, rig, previous), [recording, rig, previous]);
-  const words = useMemo(() => sceneWords(recording, rig, props.outcome), [recording, rig, props.outcome]);
+  const stage = useMemo(() => createStage(recording, rig, previous, gaveWay), [recording, rig, previous, gaveWay]);
+  const words = useMemo(
+    () => sceneWords(recording, rig, props.outcome, gaveWay),
+    [recording, rig, props.outcome, gaveWay],
+  );
   const wholeRig = camera !== "event";
 
   useEffect(() => {

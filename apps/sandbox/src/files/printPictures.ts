@@ -4,6 +4,7 @@ import { measure } from "../picture/encode.ts";
 import type { PictureBody } from "../picture/sheet.ts";
 import { createSvgInk } from "../picture/svgInk.ts";
 import { plotBody, wholeRun } from "../time/picture/plotBody.ts";
+import { words } from "../words.ts";
 import { type PictureSource, sideSnapshot } from "./savePicture.ts";
 
 const SIDE = { width: 860, height: 400 };
@@ -13,7 +14,8 @@ const PLOT = { width: 860, height: 320 };
 export function printPictures(source: Omit<PictureSource, "theme">, time: number): readonly string[] {
   const { current } = source.recordings;
   if (!current || !source.state.run.shown) return [];
-  const title = source.state.run.shown.outcome.title;
+  const { assessed, whatIf } = source.state.run.shown;
+  const title = words.eventTitle(assessed.rig, whatIf);
   const side = sideSnapshot({ ...source, theme: "light" }, time, SIDE);
   const plot = plotBody(wholeRun(current, time), PALETTES.light, PLOT);
   return [svg(side, `${title}, from the side`), svg(plot, `${title}, forces over time`)];

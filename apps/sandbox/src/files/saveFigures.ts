@@ -1,7 +1,8 @@
 /** Figures of a page as one SVG file, with their captions and the cautions. Its code comes when it is asked for. */
-import { CAUTIONS, INVENTED } from "@secondline/scenarios";
+import { inputHash } from "@secondline/scenarios";
 import { PALETTES, type Theme } from "../design/palette.ts";
 import { type Figure, figuresBody } from "../picture/figures.ts";
+import { words } from "../words.ts";
 import { footOf } from "./pictureWords.ts";
 import { savePicture } from "./savePicture.ts";
 
@@ -10,13 +11,15 @@ export interface FigurePage {
   /** What the figures were made from; its hash is printed. */
   readonly input: unknown;
   readonly invented: boolean;
+  /** Which state they are of, such as the day of the record. */
+  readonly state?: string;
   readonly cautions?: readonly string[];
 }
 
 /** Every `figure` inside of `page` that is an SVG drawing. */
 export async function saveFigures(
   page: ParentNode,
-  { title, input, invented, cautions = CAUTIONS }: FigurePage,
+  { title, input, invented, state, cautions = words.generalCautions() }: FigurePage,
 ): Promise<void> {
   const figures = [...page.querySelectorAll("figure")];
   const drawn = figures.flatMap((figure): Figure[] => {
@@ -25,11 +28,17 @@ export async function saveFigures(
   });
   if (drawn.length === 0) throw new Error("there is no figure on this page");
   const captions = figures.flatMap((figure) => figure.querySelector("figcaption")?.textContent?.trim() || []);
-  const said = invented && !cautions.includes(INVENTED) ? [...cautions, INVENTED] : cautions;
+  const made = words.say("caution.invented");
+  const said = invented && !cautions.includes(made) ? [...cautions, made] : cautions;
   const theme: Theme = document.documentElement.dataset.theme === "dark" ? "dark" : "light";
   await savePicture(
     {
-      words: { title, lines: captions, cautions: said, foot: footOf(input, "wear record", new Date()) },
+      words: {
+        title,
+        lines: [...(state === undefined ? [] : [state]), ...captions],
+        cautions: said,
+        foot: footOf(inputHash(input), "wear record", new Date()),
+      },
       palette: PALETTES[theme],
       body: figuresBody(drawn, PALETTES[theme].ink),
     },

@@ -9,6 +9,7 @@ import { drawLegend, legendHeight } from "../scene/legendInk.ts";
 import { createStage } from "../scene/stage.ts";
 import type { Recordings } from "../state/recordings.ts";
 import type { SandboxState } from "../state/types.ts";
+import { outcomeOf } from "../state/verdictOf.ts";
 import { inSeconds, type PlotRequest } from "../time/index.ts";
 // Not by the folder's index: what draws pictures must not come with the page.
 import { plotBody } from "../time/picture/plotBody.ts";
@@ -31,17 +32,17 @@ export function scenePicture(snapshot: SceneSnapshot, { state, recordings, theme
   const { current, previous } = recordings;
   if (!run.shown || !current) throw new Error("there is no fall to take a picture of");
   const palette = PALETTES[theme];
-  const main = run.verdict?.outcome.parts.find(({ id }) => id === "main");
+  const main = outcomeOf(state)?.parts.find(({ id }) => id === "main");
   const facts = {
     theme,
     palette,
     largest: largestTension(current),
-    strengthKN: main && main.strength / 1000,
+    strengthKN: main && main.strength5 / 1000,
     hasBackup: current.frames.backupNodes > 1,
     hasPrevious: session.compare && previous !== undefined,
   };
   return {
-    words: runWords(run, run.shown, `Seen ${inSeconds(snapshot.time)} into the run.`, date),
+    words: runWords(state, run.shown, `Seen ${inSeconds(snapshot.time)} into the run.`, date),
     palette,
     body: snapshot,
     legend: { height: legendHeight(snapshot.width), draw: (ink, width) => drawLegend(ink, facts, width) },
@@ -61,7 +62,12 @@ export function sideSnapshot(
   if (!run.shown || !current) throw new Error("there is no fall to take a picture of");
   const { showForces, selectedPart } = session;
   const drawing = {
-    stage: createStage(current, run.shown.rig, session.compare ? previous : undefined),
+    stage: createStage(
+      current,
+      run.shown.assessed.rig,
+      session.compare ? previous : undefined,
+      run.shown.outcome.gaveWay,
+    ),
     palette: PALETTES[theme],
     theme,
     wholeRig: true,
@@ -80,7 +86,7 @@ export function plotPicture(request: PlotRequest, { state, theme, date }: Pictur
     : "Where the energy of the fall is";
   const seen = `${what}, ${inSeconds(from)} to ${inSeconds(to)}.`;
   const palette = PALETTES[theme];
-  return { words: runWords(run, run.shown, seen, date), palette, body: plotBody(request, palette) };
+  return { words: runWords(state, run.shown, seen, date), palette, body: plotBody(request, palette) };
 }
 
 export async function savePicture(picture: Picture, kind: PictureKind, name: string): Promise<void> {

@@ -3,6 +3,8 @@
  * disk may have written it. What cannot be read is left out and told, with the text of it to keep; the rig is never
  * lost for the sake of the rest.
  */
+
+import { isPartId } from "@secondline/rig";
 import { parseWhatIf, type WhatIf, whatIfKey } from "@secondline/scenarios";
 import * as z from "zod";
 import type { Notice, ReadRig, SessionSlice, WrittenRig } from "../state/types.ts";
@@ -19,25 +21,34 @@ export interface CheckedWork {
 }
 
 const share = z.number().min(0).max(1);
+const CAUSES = [
+  z.object({ kind: z.literal("leashFall"), at: share }),
+  z.object({
+    kind: z.literal("mainFails"),
+    at: share,
+    cutAt: share,
+    walker: z.enum(["hanging", "standing", "caught"]),
+  }),
+  z.object({
+    kind: z.literal("legFails"),
+    at: share,
+    anchor: z.enum(["A", "B"]),
+    leg: z.int().min(0),
+    walker: z.enum(["hanging", "caught"]),
+  }),
+] as const;
+const PART_ID = z.string().refine(isPartId);
+const GIVES_WAY = z.object({
+  kind: z.literal("givesWay"),
+  at: share,
+  part: PART_ID,
+  place: share.optional(),
+  during: z.discriminatedUnion("kind", CAUSES),
+});
 const WHAT_IF = z
-  .discriminatedUnion("kind", [
-    z.object({ kind: z.literal("leashFall"), at: share }),
-    z.object({
-      kind: z.literal("mainFails"),
-      at: share,
-      cutAt: share,
-      walker: z.enum(["hanging", "standing", "caught"]),
-    }),
-    z.object({
-      kind: z.literal("legFails"),
-      at: share,
-      anchor: z.enum(["A", "B"]),
-      leg: z.int().min(0),
-      walker: z.enum(["hanging", "caught"]),
-    }),
-  ])
+  .discriminatedUnion("kind", [...CAUSES, GIVES_WAY])
   // The same limits as in a link.
-  .refine((whatIf: WhatIf) => parseWhatIf(whatIfKey(whatIf)) !== undefined);
+  .refine((whatIf) => parseWhatIf(whatIfKey(whatIf as WhatIf)) !== undefined);
 
 const owners = z.array(z.looseObject({ entries: z.array(z.looseObject({})) })).optional();
 const wearWork = z.looseObject({
@@ -48,7 +59,8 @@ const wearWork = z.looseObject({
     tests: z.array(z.looseObject({ result: z.looseObject({ kind: z.string() }) })),
   }),
   stocks: z.looseObject({}),
-  useTests: z.boolean(),
+  // Of earlier versions: own tests count by themselves now, and are left out beside the verdict.
+  useTests: z.boolean().optional(),
 });
 const WEAR = z.looseObject({
   work: wearWork,

@@ -3,6 +3,7 @@ import type { PlaybackClock } from "../clock/playbackClock.ts";
 import type { MenuEntry } from "../design/ActionMenu.tsx";
 import type { ReadRig, WrittenRig } from "../state/types.ts";
 import { useContextOrThrow } from "../state/useSandbox.ts";
+import { foundOf } from "../state/verdictOf.ts";
 import { rigName } from "./autosave.ts";
 import { chooseFile as choose, RIG_FILES } from "./chooseFile.ts";
 import { DEMO_RIGS } from "./demoRigs.ts";
@@ -77,25 +78,21 @@ export function useFileActions(works: WorkStore | undefined, clock: PlaybackCloc
         actions.tell({ tone: "word", text: "Copy this link:", details: [link] });
       }
     }
-    /** The report rests on every what-if, on the finer mesh; what is not computed yet is computed first. */
+    /** The report rests on the whole search; what is not computed yet is computed first. */
     async function makeReport(): Promise<void> {
-      const enough = () => {
-        const { document, run } = store.getState();
-        return run.verdict?.size === "full" && run.verdict.rigVersion === document.rigVersion ? run.verdict : undefined;
-      };
-      if (!enough()) {
+      const { key } = store.getState().assessment;
+      if (!foundOf(store.getState())) {
         actions.tell({ tone: "word", text: "Computing every what-if for the report. It is saved when they are done." });
-        await actions.studyFully();
+        await actions.lookOn();
       }
-      const verdict = enough();
-      if (!verdict) {
-        actions.tell({
-          tone: "fault",
-          text: "The report was not made, because its what-ifs were not computed to the end.",
-        });
+      const state = store.getState();
+      const found = foundOf(state);
+      if (!found || state.assessment.key !== key) {
+        const why = state.assessment.key === key ? "its what-ifs were not computed to the end" : "the rig was changed";
+        actions.tell({ tone: "fault", text: `The report was not made, because ${why}.` });
         return;
       }
-      (await import("./saveReport.ts")).saveReport(verdict, new Date());
+      (await import("./saveReport.ts")).saveReport(state.assessment.assessed, found.outcome, key, new Date());
       actions.announce("The report is saved.");
     }
     const demos: readonly MenuEntry[] = DEMO_RIGS.map(({ title, detail, document }) => ({

@@ -3,6 +3,7 @@ import type { Theme } from "../design/palette.ts";
 import type { SceneSnapshot } from "../scene/index.ts";
 import { useContextOrThrow } from "../state/useSandbox.ts";
 import type { PlotRequest } from "../time/index.ts";
+import { words } from "../words.ts";
 import type { PictureKind } from "./savePicture.ts";
 
 /** Saves pictures of the run in sight; says so aloud, or why it could not. Their code comes when it is asked for. */
@@ -21,7 +22,9 @@ export function useSavePictures(theme: Theme) {
     const source = () => ({ state: store.getState(), recordings, theme, date: new Date() });
     const name = () => {
       const { shown } = store.getState().run;
-      return `${shown?.rig.name ?? "Rig"} ${shown?.outcome.title ?? ""}`;
+      if (!shown) return "Rig";
+      const { rig } = shown.assessed;
+      return `${rig.name} ${words.eventTitle(rig, shown.whatIf)}`;
     };
     const scene = (take: () => SceneSnapshot, kind: PictureKind) =>
       attempt(async () => {

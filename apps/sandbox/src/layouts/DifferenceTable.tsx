@@ -1,5 +1,8 @@
 import { memo, useMemo } from "react";
+import { VerdictMark, verdictColour } from "../design/VerdictMark.tsx";
 import { rigName } from "../files/autosave.ts";
+import { foundOf, outcomeOf } from "../state/verdictOf.ts";
+import { words } from "../words.ts";
 import styles from "./DifferenceTable.module.css";
 import { fallRows, type TableRow, verdictRows } from "./differences.ts";
 import { LOOKS } from "./layoutLook.ts";
@@ -10,19 +13,23 @@ import { useEach } from "./useLayouts.ts";
 /** What differs, number by number: in the what-if of the pictures, then over all what-ifs of the verdict. */
 export const DifferenceTable = memo(function DifferenceTable({ list }: { list: readonly Layout[] }) {
   const names = useEach(list, ({ document }) => rigName(document.history.present));
-  const falls = useEach(list, ({ run }) => run.shown?.outcome);
-  const verdicts = useEach(list, ({ run }) => run.verdict?.outcome);
-  const sizes = useEach(list, ({ run }) => run.verdict?.size);
-  const fall = useMemo(() => (complete(falls) ? fallRows(falls) : undefined), [falls]);
-  const verdict = useMemo(() => (complete(verdicts) ? verdictRows(verdicts) : undefined), [verdicts]);
-  const counts = [...new Set(verdicts.map((one) => one?.whatIfs.length))];
-  const scope = sizes.every((size) => size === "full") ? "Over every what-if" : "Over the what-ifs that usually govern";
+  const rigs = useEach(list, ({ assessment }) => assessment.assessed.rig);
+  const falls = useEach(list, ({ run, assessment }) =>
+    run.shown?.key === assessment.key ? run.shown.outcome : undefined,
+  );
+  // Figures of searches that have not ended are of different sets of what-ifs: they are not held against each other.
+  const verdicts = useEach(list, (state) => foundOf(state)?.outcome);
+  const soFar = useEach(list, (state) => outcomeOf(state)?.verdict ?? "open");
+  const fall = useMemo(() => (complete(falls) ? fallRows(rigs, falls) : undefined), [rigs, falls]);
+  const verdict = useMemo(() => (complete(verdicts) ? verdictRows(rigs[0]!, verdicts) : undefined), [rigs, verdicts]);
+  const counts = [...new Set(verdicts.map((one) => one?.search.of))];
+  const scope = counts.length === 1 && counts[0] ? `Over every what-if (${counts[0]})` : "Over every what-if";
   return (
     <section className={styles.place} aria-label="Differences">
       <h3 className={styles.title}>What differs</h3>
       <p className={styles.note}>
         Small figures: against A, where it is 3 % or more. A dot marks the kindest value for the walker or the rig,
-        among layouts that hold.
+        among layouts that do not fail; a part that is not loaded is not the stronger for it.
       </p>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a table that scrolls sideways must be reachable with the keys */}
       <section className={styles.scroll} aria-label="Table of differences" tabIndex={0}>
@@ -32,7 +39,11 @@ export const DifferenceTable = memo(function DifferenceTable({ list }: { list: r
               <td />
               {list.map(({ id }, i) => (
                 <th key={id} scope="col">
-                  <TraceSample look={LOOKS[i]!} /> <b>{LETTERS[i]}</b> <span className={styles.name}>{names[i]}</span>
+                  <TraceSample look={LOOKS[i]!} /> <b>{LETTERS[i]}</b>{" "}
+                  <span className={styles.verdict} style={{ color: verdictColour(soFar[i]!) }}>
+                    <VerdictMark verdict={soFar[i]!} size={13} /> {words.verdictWord({ verdict: soFar[i]! })}
+                  </span>
+                  <span className={styles.name}>{names[i]}</span>
                 </th>
               ))}
             </tr>
@@ -44,13 +55,13 @@ export const DifferenceTable = memo(function DifferenceTable({ list }: { list: r
             waiting="Appears when all layouts are computed."
           />
           <Group
-            title={counts.length === 1 && counts[0] ? `${scope} (${counts[0]})` : scope}
+            title={scope}
             rows={verdict?.figures}
             count={list.length}
-            waiting="Appears when every layout has a verdict."
+            waiting="Appears when every layout has its whole verdict."
           />
           {verdict && verdict.margins.length > 0 && (
-            <Group title="Strength over load, part by part" rows={verdict.margins} count={list.length} />
+            <Group title="Margin, part by part" rows={verdict.margins} count={list.length} />
           )}
         </table>
       </section>
@@ -80,13 +91,16 @@ function Group({ title, rows, count, waiting }: GroupProps) {
           </td>
         </tr>
       )}
-      {rows?.map(({ id, label, cells, changes, kindest }) => (
+      {rows?.map(({ id, label, cells, verdicts, changes, kindest }) => (
         <tr key={id}>
           <th scope="row">{label.replace(/^Margin: /, "")}</th>
           {cells.map((cell, i) => (
             // biome-ignore lint/suspicious/noArrayIndexKey: a layout's cell is known by its place
             <td key={i} data-kindest={kindest.includes(i)}>
-              {cell}
+              {verdicts?.[i] && <VerdictMark verdict={verdicts[i]} size={12} />} {cell}
+              {verdicts?.[i] && verdicts[i] !== "notLoaded" && (
+                <span className="visually-hidden"> {words.partVerdict(verdicts[i])}</span>
+              )}
               {kindest.includes(i) && <span className="visually-hidden"> (kindest)</span>}
               {changes[i] !== "" && <span className={styles.change}>{changes[i]}</span>}
             </td>

@@ -4,6 +4,7 @@ import { Elevation } from "../elevation/Elevation.tsx";
 import { useReducedMotion } from "../page/useMedia.ts";
 import { sceneWords } from "../scene/words.ts";
 import { SandboxContext, useRecordings, useSandbox } from "../state/useSandbox.ts";
+import { outcomeOf } from "../state/verdictOf.ts";
 import styles from "./LayoutColumn.module.css";
 import { LayoutDifferences } from "./LayoutDifferences.tsx";
 import { LayoutHead } from "./LayoutHead.tsx";
@@ -44,7 +45,7 @@ export function LayoutColumn(props: Props) {
 function Picture({ clock, theme, frame }: Props) {
   const { current } = useRecordings();
   const shown = useSandbox((state) => state.run.shown);
-  const outcome = useSandbox((state) => state.run.verdict?.outcome);
+  const outcome = useSandbox(outcomeOf);
   const reducedMotion = useReducedMotion();
   if (!current || !shown) return <div className={`${styles.picture} ${styles.empty}`}>The fall appears here.</div>;
   return (
@@ -52,7 +53,7 @@ function Picture({ clock, theme, frame }: Props) {
       className={styles.picture}
       data-scene
       role="img"
-      aria-label={sceneWords(current, shown.rig, outcome)}
+      aria-label={sceneWords(current, shown.assessed.rig, outcome, shown.outcome.gaveWay)}
       // biome-ignore lint/a11y/noNoninteractiveTabindex: the picture is moved with the arrow keys
       tabIndex={0}
       // The wheel scrolls the page; with Ctrl it zooms the picture.
@@ -63,7 +64,8 @@ function Picture({ clock, theme, frame }: Props) {
       <Elevation
         bare
         recording={current}
-        rig={shown.rig}
+        rig={shown.assessed.rig}
+        gaveWay={shown.outcome.gaveWay}
         clock={clock}
         theme={theme}
         camera={frame}

@@ -1,10 +1,12 @@
 import { useMemo } from "react";
 import { useStore } from "zustand";
 import { useSandbox } from "../state/useSandbox.ts";
+import { foundOf } from "../state/verdictOf.ts";
+import { words } from "../words.ts";
+import { differencesTold } from "./differences.ts";
 import styles from "./LayoutColumn.module.css";
 import { layoutChanges } from "./layoutChanges.ts";
-import type { Layout } from "./layouts.ts";
-import { fallDifferences, verdictDifferences } from "./whatItDid.ts";
+import { type Layout, LETTERS } from "./layouts.ts";
 
 interface Props {
   place: number;
@@ -21,22 +23,19 @@ export function useChanges(first: Layout) {
   return useMemo(() => layoutChanges(base, document), [base, document]);
 }
 
-/** What was changed against the first layout, and what that did. */
+/** What was changed against the first layout, and what that did: once both have their whole verdict. */
 export function LayoutDifferences({ place, first }: Props) {
   const changes = useChanges(first);
-  const { shown, verdict } = useSandbox((state) => state.run);
-  const baseRun = useStore(first.sandbox.store, (state) => state.run);
+  const rig = useSandbox((state) => state.assessment.assessed.rig);
+  const outcome = useSandbox((state) => foundOf(state)?.outcome);
+  const base = useStore(first.sandbox.store, (state) => foundOf(state)?.outcome);
+  const said = useMemo(() => (outcome && base ? differencesTold(rig, base, outcome) : []), [rig, base, outcome]);
   if (place === 0) return <div className={styles.differences}>The others are held against this one.</div>;
-  const ready = shown && baseRun.shown && shown.whatIf === baseRun.shown.whatIf;
-  const said = [
-    ...(ready ? fallDifferences(baseRun.shown!.outcome, shown.outcome) : []),
-    ...(verdict && baseRun.verdict ? verdictDifferences(baseRun.verdict.outcome, verdict.outcome) : []),
-  ];
   return (
     <div className={styles.differences}>
       <h4 className={styles.heading}>What was changed</h4>
       {changes.length === 0 ? (
-        <p>Nothing yet: it is the same as A.</p>
+        <p>Nothing yet: it is the same as {LETTERS[0]}.</p>
       ) : (
         <ul className={styles.changes}>
           {changes.slice(0, MOST_CHANGES).map(({ path, label, before, after }) => (
@@ -49,13 +48,19 @@ export function LayoutDifferences({ place, first }: Props) {
           )}
         </ul>
       )}
-      {changes.length > 0 && said.length > 0 && (
+      {changes.length > 0 && outcome && base && (
         <>
           <h4 className={styles.heading}>What it did</h4>
           <ul className={styles.did}>
+            {outcome.verdict !== base.verdict && (
+              <li>
+                The verdict: {words.verdictWord(outcome)} instead of {words.verdictWord(base)}.
+              </li>
+            )}
             {said.map((sentence) => (
               <li key={sentence}>{sentence}</li>
             ))}
+            {said.length === 0 && outcome.verdict === base.verdict && <li>Every figure is within 3 % of A's.</li>}
           </ul>
         </>
       )}

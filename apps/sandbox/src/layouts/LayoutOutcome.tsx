@@ -1,13 +1,17 @@
 import { Button } from "../design/Button.tsx";
 import { Meter } from "../design/Meter.tsx";
-import { VerdictMark } from "../design/VerdictMark.tsx";
-import { answerWords } from "../question/answerWords.ts";
+import { VerdictMark, verdictColour } from "../design/VerdictMark.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
+import { foundOf, outcomeOf } from "../state/verdictOf.ts";
+import { StudyState } from "../verdict/StudyState.tsx";
+import { VerdictSentence } from "../verdict/VerdictHead.tsx";
+import { words } from "../words.ts";
 import styles from "./LayoutColumn.module.css";
 
 /** What came of the what-if, or how far its computation is. */
 export function LayoutFall() {
   const { fall, shown } = useSandbox((state) => state.run);
+  const isNow = useSandbox((state) => state.run.shown?.key === state.assessment.key);
   const faults = useSandbox((state) => state.document.issues);
   const { stop, runNow } = useActions();
   const busy = fall.kind === "busy" || fall.kind === "waiting";
@@ -32,54 +36,29 @@ export function LayoutFall() {
           </button>
         </p>
       )}
-      {!busy && fall.kind === "idle" && shown && (
-        <p className={styles.answer}>{answerWords(shown.outcome, shown.rig)}</p>
+      {!busy && fall.kind === "idle" && shown && isNow && (
+        <p className={styles.answer}>{words.story(shown.assessed.rig, shown.outcome).join(" ")}</p>
       )}
     </div>
   );
 }
 
-const WORDS = { holds: "Holds", thin: "Thin", fails: "Fails" } as const;
-
-/** The verdict over all what-ifs, or how far it is. */
+/** The verdict over all what-ifs and what it is of, or how far it is. */
 export function LayoutVerdict() {
-  const verdict = useSandbox((state) => state.run.verdict);
-  const stale = useSandbox((state) => state.run.verdict?.rigVersion !== state.document.rigVersion);
-  const study = useSandbox((state) => state.run.study);
-  const { stop, runNow } = useActions();
+  const outcome = useSandbox(outcomeOf);
+  const isWhole = useSandbox((state) => foundOf(state) !== undefined);
+  const assessed = useSandbox((state) => state.assessment.assessed);
+  const word = outcome && words.verdictWord(outcome);
   return (
     <div className={styles.verdict}>
-      {verdict && (
-        <>
-          <p className={styles.word} style={{ color: `var(--${verdict.outcome.verdict}-ink)` }}>
-            <VerdictMark verdict={verdict.outcome.verdict} size={18} />
-            {WORDS[verdict.outcome.verdict]}
-            {stale && <span className={styles.stale}>before the last change</span>}
-          </p>
-          <p className={styles.sentence}>{withoutWord(verdict.outcome.sentence, WORDS[verdict.outcome.verdict])}</p>
-        </>
-      )}
-      {study.kind === "busy" && (
-        <div className={styles.busy}>
-          <Meter done={study.progress.done} doing="Computing the what-ifs" />
-          <Button icon="stop" iconOnly label="Stop the study" onClick={stop} />
-        </div>
-      )}
-      {(study.kind === "failed" || study.kind === "stopped") && (
-        <p className={styles.note}>
-          {study.kind === "failed" ? `No verdict: ${study.message}` : "The verdict was not computed to its end."}{" "}
-          <button type="button" className={styles.link} onClick={runNow}>
-            Compute it
-          </button>
-        </p>
-      )}
+      <p className={styles.word} style={{ color: verdictColour(outcome?.verdict ?? "open") }}>
+        <VerdictMark verdict={outcome?.verdict ?? "open"} size={18} />
+        {word ?? "No verdict yet"}
+        {outcome && !isWhole && outcome.verdict !== "open" && <span className={styles.part}>so far</span>}
+      </p>
+      {outcome && <VerdictSentence rig={assessed.rig} outcome={outcome} className={styles.sentence} />}
+      <StudyState />
+      <p className={styles.note}>{words.taken(assessed.rig, assessed)}</p>
     </div>
   );
-}
-
-/** The sentence opens with the verdict's word, which already stands above it. */
-function withoutWord(sentence: string, word: string): string {
-  if (!sentence.startsWith(`${word}: `)) return sentence;
-  const rest = sentence.slice(word.length + 2);
-  return rest.charAt(0).toUpperCase() + rest.slice(1);
 }

@@ -1,5 +1,4 @@
 import type { Recording } from "@secondline/engine";
-import { CAUTIONS } from "@secondline/scenarios";
 import { useEffect, useMemo, useRef, useState } from "react";
 import type { Booted } from "../boot.ts";
 import { createPlaybackClock, type PlaybackClock } from "../clock/playbackClock.ts";
@@ -9,13 +8,16 @@ import { rigName } from "../files/autosave.ts";
 import { useReducedMotion } from "../page/useMedia.ts";
 import { Question } from "../question/Question.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
+import { outcomeOf } from "../state/verdictOf.ts";
 import { CautionFoot } from "../verdict/CautionFoot.tsx";
+import { words } from "../words.ts";
 import { AddLayout } from "./AddLayout.tsx";
 import { DifferenceTable } from "./DifferenceTable.tsx";
 import { LayoutColumn } from "./LayoutColumn.tsx";
 import { LayoutEditor } from "./LayoutEditor.tsx";
 import styles from "./LayoutsView.module.css";
 import { LayoutTraces } from "./LayoutTraces.tsx";
+import { layoutCautions } from "./layoutCautions.ts";
 import { type Layout, LETTERS, MOST_LAYOUTS, writtenLayout } from "./layouts.ts";
 import { PlayStrip } from "./PlayStrip.tsx";
 import { layoutsOf, useEach, useLayoutList } from "./useLayouts.ts";
@@ -153,7 +155,9 @@ function useSharedClock(list: readonly Layout[]): {
 /** Says aloud when all layouts are computed. */
 function useAnnouncedResults(list: readonly Layout[]): void {
   const { announce } = useActions();
-  const busy = useEach(list, ({ run }) => run.fall.kind === "busy" || run.study.kind === "busy").includes(true);
+  const busy = useEach(list, ({ run }) =>
+    [run.fall.kind, run.study.kind].some((kind) => kind === "busy" || kind === "waiting"),
+  ).includes(true);
   const was = useRef(busy);
   useEffect(() => {
     if (was.current && !busy && list.length > 1)
@@ -179,11 +183,16 @@ function useUndoKeys(layout: Layout | undefined): void {
   }, [layout]);
 }
 
-/** The cautions of all layouts, each once. */
+/** The cautions of all layouts, each once, with the letters of those that it belongs to. */
 function useCautions(list: readonly Layout[]): readonly string[] {
-  const outcomes = useEach(list, ({ run }) => run.verdict?.outcome);
+  const facts = useEach(list, (state) => outcomeOf(state)?.cautions);
+  const rigs = useEach(list, ({ assessment }) => assessment.assessed.rig);
   return useMemo(
-    () => [...new Set([...CAUTIONS, ...outcomes.flatMap((outcome) => outcome?.cautions ?? [])])],
-    [outcomes],
+    () =>
+      layoutCautions(
+        words.generalCautions(),
+        facts.map((one, i) => ({ letter: LETTERS[i]!, cautions: one ? words.cautions(rigs[i]!, one) : [] })),
+      ),
+    [facts, rigs],
   );
 }

@@ -1,115 +1,164 @@
-/** The rows of the table of differences: this what-if, then all of them. */
-import { formatForce, formatLength, formatRatio } from "@secondline/rig";
-import { type ComparisonRow, compareLayouts, type Outcome, type WhatIfOutcome } from "@secondline/scenarios";
-import { backupOf, fateWords, isLost, mainOf } from "./whatItDid.ts";
+/** The rows of the table of differences: this what-if, then all of them. Every figure is written by the words package. */
+import {
+  type ComparisonRow,
+  compareLayouts,
+  type Outcome,
+  type PartVerdict,
+  type Rig,
+  type WhatIfOutcome,
+} from "@secondline/scenarios";
+import { quantity, words } from "../words.ts";
 
 export interface TableRow {
   readonly id: string;
   readonly label: string;
   readonly cells: readonly string[];
+  /** What each layout says of the part that the row is about. */
+  readonly verdicts?: readonly (PartVerdict | undefined)[];
   /** Against the first layout, where it is worth saying; "" elsewhere. */
   readonly changes: readonly string[];
   /** Places of the kindest values, when the layouts differ and one end of the scale is kinder. */
   readonly kindest: readonly number[];
 }
 
-/** Less spread than this is none [-]. */
+/** Less spread than this is none: meshes differ by as much [-]. */
 const NOTABLE = 0.03;
 
-export function fallRows(outcomes: readonly WhatIfOutcome[]): readonly TableRow[] {
-  const number = (
+/** What a row's numbers are, and how they are written. */
+type Figure = Pick<ComparisonRow, "id" | "quantity" | "better" | "values"> & {
+  readonly label: string;
+  readonly text: (layout: number) => string;
+  readonly verdicts?: ComparisonRow["verdicts"];
+};
+
+export function fallRows(rigs: readonly Rig[], runs: readonly WhatIfOutcome[]): readonly TableRow[] {
+  // A run that ends on the ground pulls on nothing any more: small numbers of it are no merit.
+  const lost = runs.map((one) => !one.ok || isLost(one));
+  const row = (
     id: string,
     label: string,
-    unit: "N" | "m",
-    better: "less" | "more",
-    value: (outcome: WhatIfOutcome) => number | undefined,
+    kind: "load" | "drop" | "height",
+    value: (run: WhatIfOutcome) => number | undefined,
   ) => {
-    const values = outcomes.map((one) => (one.ok ? value(one) : undefined));
-    return tableRow({ id, label, unit, better, values }, lost);
+    const values = runs.map((one) => (one.ok ? value(one) : undefined));
+    const text = (layout: number) => (values[layout] === undefined ? "–" : quantity[kind](values[layout]));
+    const better = kind === "height" ? "more" : "less";
+    return tableRow({ id, label, quantity: kind === "load" ? "load" : "length", better, values, text }, lost);
   };
-  // A run that ends on the ground pulls on nothing any more: small numbers of it are no merit.
-  const lost = outcomes.map((one) => !one.ok || isLost(one));
   return [
-    tableRow({
+    {
       id: "fate",
       label: "How it ends",
-      unit: "words",
-      values: outcomes.map((one) => (one.ok ? fateWords(one) : "not computed reliably")),
-    }),
-    number("drop", "Drop", "m", "less", ({ drop }) => drop),
-    number("harness", "Hardest pull on the harness", "N", "less", ({ peaks }) => peaks?.leash),
-    number("main", "Hardest pull of the main line at an anchor", "N", "less", mainOf),
-    number("backup", "Hardest pull of the backup at an anchor", "N", "less", backupOf),
-    number("feet", "Height left under the feet", "m", "more", ({ feetClearance }) =>
+      cells: runs.map((one, i) => (one.ok ? words.fate(rigs[i]!, one) : words.trouble(rigs[i]!, one.trouble))),
+      changes: runs.map(() => ""),
+      kindest: [],
+    },
+    row("drop", "Drop", "drop", ({ drop }) => drop),
+    row("harness", "Hardest pull on the harness", "load", ({ peaks }) => peaks?.leash),
+    row(
+      "main",
+      "Hardest pull of the main line at an anchor",
+      "load",
+      ({ peaks }) => peaks && Math.max(peaks.mainA, peaks.mainB),
+    ),
+    row(
+      "backup",
+      "Hardest pull of the backup at an anchor",
+      "load",
+      ({ peaks }) => peaks && Math.max(peaks.backupA, peaks.backupB),
+    ),
+    row("feet", "Height left under the feet", "height", ({ feetClearance }) =>
       feetClearance === undefined ? undefined : Math.max(0, feetClearance),
     ),
   ];
 }
 
-/** Figures over all what-ifs, and apart from them the margins part by part. */
-export function verdictRows(outcomes: readonly Outcome[]): {
-  readonly figures: readonly TableRow[];
-  readonly margins: readonly TableRow[];
-} {
+/** Figures over all what-ifs, and apart from them the margins part by part. `rig`: the first of those compared. */
+export function verdictRows(
+  rig: Rig,
+  outcomes: readonly Outcome[],
+): { readonly figures: readonly TableRow[]; readonly margins: readonly TableRow[] } {
   const failing = outcomes.map(({ verdict }) => verdict === "fails");
-  const rows = compareLayouts(outcomes).rows.map((row) =>
-    tableRow(row.id === "clearance" ? overGround(row) : row, failing),
-  );
-  const isPart = ({ id }: TableRow) => id.startsWith("margin.");
-  return { figures: rows.filter((row) => !isPart(row)), margins: rows.filter(isPart) };
+  const rows = compareLayouts(outcomes).rows.map(onGround);
+  const table = (found: readonly ComparisonRow[]) => found.map((row) => tableRow(comparisonFigure(rig, row), failing));
+  const isPart = ({ subject }: ComparisonRow) => subject.kind === "margin";
+  return { figures: table(rows.filter((row) => !isPart(row))), margins: table(rows.filter(isPart)) };
+}
+
+/** What a layout does otherwise than the first one, in the figures of the table: the widest apart first. */
+export function differencesTold(rig: Rig, first: Outcome, other: Outcome): readonly string[] {
+  return compareLayouts([first, other])
+    .rows.map(onGround)
+    .filter(({ spread, verdicts }) => (spread ?? 0) > NOTABLE && !verdicts?.includes("notLoaded"))
+    .sort((a, b) => b.spread! - a.spread!)
+    .slice(0, MOST_TOLD)
+    .map((row) => {
+      const { label, text } = comparisonFigure(rig, row);
+      return `${label}: ${text(1)} instead of ${text(0)}.`;
+    });
+}
+const MOST_TOLD = 4;
+
+/** Nothing holds the walker, or the ground came first. */
+export const isLost = ({ caughtBy, lostBecause }: WhatIfOutcome) => lostBecause !== undefined || caughtBy === "nothing";
+
+function comparisonFigure(rig: Rig, row: ComparisonRow): Figure {
+  return { ...row, label: words.compareLabel(rig, row), text: (layout) => withUnit(row, layout) };
+}
+
+function withUnit(row: ComparisonRow, layout: number): string {
+  const text = words.compareValue(row, layout);
+  if (row.values[layout] === undefined || row.verdicts?.[layout] === "notLoaded") return text;
+  switch (row.quantity) {
+    case "load":
+      return `${text} kN`;
+    case "length":
+      return `${text} m`;
+    case "margin":
+      return `× ${text}`;
+  }
 }
 
 /** Feet that would be below the ground are on it. */
-const overGround = (row: ComparisonRow): ComparisonRow => ({
-  ...row,
-  values: row.values.map((value) => (typeof value === "number" ? Math.max(0, value) : value)),
-});
+const onGround = (row: ComparisonRow): ComparisonRow =>
+  row.subject.kind === "clearance"
+    ? { ...row, values: row.values.map((value) => (value === undefined ? undefined : Math.max(0, value))) }
+    : row;
 
 /** `out`: layouts whose values count for nothing when the kindest is sought. */
 function tableRow(
-  { id, label, unit, better, values }: Omit<ComparisonRow, "spread">,
-  out: readonly boolean[] = [],
+  { id, label, quantity: kind, better, values, text, verdicts }: Figure,
+  out: readonly boolean[],
 ): TableRow {
+  const counted = values.map((value, i) => (out[i] || verdicts?.[i] === "notLoaded" ? undefined : value));
   return {
     id,
     label,
-    cells: values.map((value) => cellWords(value, unit)),
-    changes: values.map((value, i) => (i === 0 ? "" : changeWords(values[0], value, unit))),
-    kindest:
-      better === undefined
-        ? []
-        : kindestOf(
-            values.map((value, i) => (out[i] ? undefined : value)),
-            better,
-          ),
+    cells: values.map((_, i) => text(i)),
+    ...(verdicts ? { verdicts } : {}),
+    changes: values.map((_, i) => (i === 0 ? "" : changeText(counted[0], counted[i], kind))),
+    kindest: better === undefined ? [] : kindestOf(counted, better),
   };
 }
 
-function cellWords(value: number | string | undefined, unit: ComparisonRow["unit"]): string {
-  if (value === undefined) return "–";
-  if (typeof value === "string") return value;
-  if (unit === "N") return formatForce(value);
-  return unit === "m" ? formatLength(value) : `× ${formatRatio(value)}`;
-}
-
-function changeWords(
-  first: number | string | undefined,
-  value: number | string | undefined,
-  unit: ComparisonRow["unit"],
-): string {
-  if (typeof first !== "number" || typeof value !== "number") return "";
+function changeText(first: number | undefined, value: number | undefined, kind: ComparisonRow["quantity"]): string {
+  if (first === undefined || value === undefined) return "";
   const change = value - first;
   if (Math.abs(change) <= NOTABLE * Math.max(Math.abs(first), Math.abs(value))) return "";
   const sign = change > 0 ? "+" : "−";
   const size = Math.abs(change);
-  // Beside a value in kilonewtons or metres: in the same unit, however small, and no finer than that value.
-  const fine = (number: number) => String(Number(number.toFixed(number < 1 ? 2 : 1)));
-  if (unit === "N") return `${sign}${fine(size / 1000)} kN`;
-  return unit === "m" ? `${sign}${fine(size)} m` : `${sign}${formatRatio(size)}`;
+  switch (kind) {
+    case "load":
+      return `${sign}${quantity.rounded(size / 1000, size < 1000 ? 2 : 1, "nearest")} kN`;
+    case "length":
+      return `${sign}${quantity.rounded(size, 1, "nearest")} m`;
+    case "margin":
+      return `${sign}${quantity.rounded(size, size < 10 ? 2 : 0, "nearest")}`;
+  }
 }
 
-function kindestOf(values: readonly (number | string | undefined)[], better: "less" | "more"): readonly number[] {
-  const known = values.filter((value) => typeof value === "number");
+function kindestOf(values: readonly (number | undefined)[], better: "less" | "more"): readonly number[] {
+  const known = values.filter((value) => value !== undefined);
   if (known.length < 2) return [];
   const [least, most] = [Math.min(...known), Math.max(...known)];
   if (most - least <= NOTABLE * Math.max(Math.abs(least), Math.abs(most))) return [];

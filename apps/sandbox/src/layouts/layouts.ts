@@ -50,9 +50,12 @@ export function createLayouts(inHand: Sandbox, services: Services, kept: readonl
   function add(written: WrittenLayout, place?: number): Layout | undefined {
     const { layouts } = store.getState();
     if (layouts.length >= MOST_LAYOUTS) return undefined;
-    const { whatIf, accuracy } = inHand.store.getState().session;
+    const { session, assessment } = inHand.store.getState();
+    const { whatIf, accuracy } = session;
+    const { known, leftOut } = assessment;
     // Layouts are compared with each other, not with what they were: ten megabytes less for each.
-    const sandbox = createSandbox(services, { ...written, session: { whatIf, accuracy }, keepsPrevious: false });
+    const start = { ...written, session: { whatIf, accuracy }, known, leftOut, keepsPrevious: false };
+    const sandbox = createSandbox(services, start);
     const layout = { id: services.newId(), sandbox };
     sandbox.store.subscribe((now, before) => {
       if (now.document.history.present !== before.document.history.present) changed();
@@ -90,6 +93,13 @@ export function createLayouts(inHand: Sandbox, services: Services, kept: readonl
     });
   }
 
+  // What is known of the rig in hand is known of a change to it: the same webbing, on the same day.
+  inHand.store.subscribe(({ assessment: now }, { assessment: before }) => {
+    for (const { sandbox } of others()) {
+      if (now.known !== before.known) sandbox.actions.know(now.known);
+      if (now.leftOut !== before.leftOut) sandbox.actions.leaveOut(now.leftOut);
+    }
+  });
   for (const written of kept.slice(0, MOST_LAYOUTS - 1)) add(written);
   return {
     store,

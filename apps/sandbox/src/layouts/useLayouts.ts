@@ -4,6 +4,7 @@ import type { Booted } from "../boot.ts";
 import type { Sandbox } from "../state/sandbox.ts";
 import { deviceShelf, type Shelf } from "../state/shelf.ts";
 import type { SandboxState, Services } from "../state/types.ts";
+import { pageRunner } from "../worker/runner.ts";
 import { sideRunner } from "../worker/sideRunner.ts";
 import { keepLayouts, readKeptLayouts } from "./keptLayouts.ts";
 import { createLayouts, type Layout, type Layouts } from "./layouts.ts";
@@ -13,12 +14,13 @@ const SETTLE = 400;
 const made = new WeakMap<Sandbox, Layouts>();
 
 /** The layouts of a sandbox: made when they are first looked at, the same ever after. */
-export function layoutsOf({ sandbox, read }: Booted): Layouts {
+export function layoutsOf({ sandbox, read, kept }: Booted): Layouts {
   const known = made.get(sandbox);
   if (known) return known;
   const services: Services = {
-    runner: sideRunner(),
+    runner: layoutRunner(),
     read,
+    kept,
     newId: () => crypto.randomUUID(),
     later(milliseconds, action) {
       const timer = setTimeout(action, milliseconds);
@@ -26,17 +28,29 @@ export function layoutsOf({ sandbox, read }: Booted): Layouts {
     },
   };
   const shelf = deviceShelf();
-  const kept = readKeptLayouts(shelf, read);
-  if (kept.lost > 0) {
+  const found = readKeptLayouts(shelf, read);
+  if (found.lost > 0) {
     sandbox.actions.tell({
       tone: "fault",
       text: "Some layouts kept on this device cannot be read by this version. They were set aside, not thrown away.",
     });
   }
-  const layouts = createLayouts(sandbox, services, kept.layouts);
+  const layouts = createLayouts(sandbox, services, found.layouts);
   keepChanges(layouts, shelf, sandbox);
   made.set(sandbox, layouts);
   return layouts;
+}
+
+/** The fall that is looked at comes first; the search for a layout's verdict gives way to that of the rig in hand. */
+function layoutRunner(): Services["runner"] {
+  const [eye, aside] = [pageRunner(), sideRunner()];
+  return {
+    run: (request, onProgress) => eye.run(request, onProgress),
+    study: (request, onProgress) => aside.study(request, onProgress),
+    async cancel(id) {
+      await Promise.all([eye.cancel(id), aside.cancel(id)]);
+    },
+  };
 }
 
 function keepChanges(layouts: Layouts, shelf: Shelf, { actions }: Sandbox): void {

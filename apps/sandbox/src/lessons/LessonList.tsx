@@ -1,7 +1,7 @@
 import type { Kept } from "./kept.ts";
 import styles from "./LessonsView.module.css";
 import { LESSONS, type LessonId } from "./lessons.ts";
-import { scaleWords } from "./quantity.ts";
+import { resultWords, saidWords } from "./quantity.ts";
 import { say } from "./words.ts";
 
 /** All lessons, with what was predicted in each so far. */
@@ -18,8 +18,8 @@ export function LessonList({ kept, onOpen }: { kept: Kept; onOpen: (id: LessonId
               last?.result === undefined
                 ? say("list.none")
                 : say("list.kept", {
-                    predicted: scaleWords(last.predicted, scale),
-                    result: scaleWords(last.result, scale),
+                    predicted: saidWords(last.predicted, scale),
+                    result: resultWords(last.result, scale),
                   });
             return (
               <li key={id}>

@@ -8,7 +8,7 @@ import { LessonPicture } from "./LessonPicture.tsx";
 import { LessonResult } from "./LessonResult.tsx";
 import { LESSONS, type Lesson, type LessonId } from "./lessons.ts";
 import { Prediction, reasonWords } from "./Prediction.tsx";
-import { onScale, scaleWords } from "./quantity.ts";
+import { onScale, saidWords } from "./quantity.ts";
 import { useLesson, useStepFocus } from "./useLesson.ts";
 import { useLessonClock } from "./useLessonClock.ts";
 import { WorkState } from "./WorkState.tsx";
@@ -62,7 +62,7 @@ export function LessonPage({ lesson, theme, wide, read, tries, onTry, onOpen }: 
               {guess ? (
                 <p className={styles.said}>
                   {say("lesson.youSaid", {
-                    predicted: scaleWords(guess.predicted, scale),
+                    predicted: saidWords(guess.predicted, scale),
                     reason: reasonWords(id, guess),
                   })}
                 </p>

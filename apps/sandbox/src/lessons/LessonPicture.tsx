@@ -34,7 +34,7 @@ export function LessonPicture({ clock, theme, wide, before, after, failed, shown
     return <p className={styles.waiting}>{say(none ? "lesson.pictureFailed" : "lesson.pictureWaiting")}</p>;
   }
   // A ghost of the fall before makes sense where both are on the same line, and where there is room for it and its key.
-  const sameLine = before !== undefined && before.rig.span === run.rig.span;
+  const sameLine = before !== undefined && before.assessed.rig.span === run.assessed.rig.span;
   const other = wide && shown === "after" && sameLine ? before.recording : undefined;
   return (
     <>
@@ -42,7 +42,8 @@ export function LessonPicture({ clock, theme, wide, before, after, failed, shown
         <SceneView
           recording={run.recording}
           previous={other}
-          rig={run.rig}
+          rig={run.assessed.rig}
+          gaveWay={run.outcome.gaveWay}
           clock={clock}
           theme={theme}
           camera="event"

@@ -1,9 +1,10 @@
-import { allFacts, type LessonRun } from "./facts.ts";
+import { quantity } from "../words.ts";
+import { allFacts, type LessonRun, storyOf } from "./facts.ts";
 import { judgement } from "./judge.ts";
 import styles from "./LessonPage.module.css";
 import type { Lesson } from "./lessons.ts";
 import type { Guess } from "./Prediction.tsx";
-import { onScale, scaleWords } from "./quantity.ts";
+import { onScale, resultWords } from "./quantity.ts";
 import { ResultBars } from "./ResultBars.tsx";
 import { prose, say, type WordKey } from "./words.ts";
 
@@ -21,6 +22,7 @@ export function LessonResult({ lesson, guess, before, after, heading }: ResultPr
   const facts = allFacts(before, after);
   const value = lesson.read(after);
   const was = lesson.read(before);
+  const went = lesson.went(before, after);
   const result = value === undefined ? undefined : onScale(value, scale);
   return (
     <>
@@ -32,7 +34,7 @@ export function LessonResult({ lesson, guess, before, after, heading }: ResultPr
           <p className={styles.prose}>{say("lesson.noNumber")}</p>
         ) : (
           <>
-            <p className={styles.judged}>{judgement(guess.predicted, result, scaleWords(result, scale))}</p>
+            <p className={styles.judged}>{judgement(guess.predicted, result, resultWords(result, scale))}</p>
             <ResultBars
               scale={scale}
               predicted={guess.predicted}
@@ -41,7 +43,28 @@ export function LessonResult({ lesson, guess, before, after, heading }: ResultPr
             />
           </>
         )}
+        <p className={styles.prose}>{quantity.unbroken(storyOf(after))}</p>
+        {!went && <p className={styles.prose}>{say("lesson.otherwise")}</p>}
       </section>
+      {went && <Explained {...{ lesson, guess, after, facts }} />}
+      <section className={styles.section}>
+        <h3 className={styles.heading}>{say("lesson.notTold")}</h3>
+        <p className={styles.prose}>{prose(`${id}.notTold`, facts)}</p>
+        <p className={styles.mesh}>{say("lesson.mesh")}</p>
+      </section>
+    </>
+  );
+}
+
+interface ExplainedProps extends Pick<ResultProps, "lesson" | "guess" | "after"> {
+  facts: ReturnType<typeof allFacts>;
+}
+
+/** Why it went so, and what it comes to: only where it went as the texts say. */
+function Explained({ lesson, guess, after, facts }: ExplainedProps) {
+  const { id } = lesson;
+  return (
+    <>
       <section className={styles.section}>
         <h3 className={styles.heading}>{say("lesson.why")}</h3>
         {guess.reason !== undefined && (
@@ -54,11 +77,6 @@ export function LessonResult({ lesson, guess, before, after, heading }: ResultPr
       <section className={styles.section}>
         <h3 className={styles.heading}>{say("lesson.summary")}</h3>
         <p className={styles.summary}>{prose(`${id}.summary`, facts)}</p>
-      </section>
-      <section className={styles.section}>
-        <h3 className={styles.heading}>{say("lesson.notTold")}</h3>
-        <p className={styles.prose}>{prose(`${id}.notTold`, facts)}</p>
-        <p className={styles.mesh}>{say("lesson.mesh")}</p>
       </section>
     </>
   );

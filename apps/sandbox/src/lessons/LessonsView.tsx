@@ -1,10 +1,10 @@
-import { CAUTIONS } from "@secondline/scenarios";
 import { useCallback, useEffect, useState } from "react";
 import type { Booted } from "../boot.ts";
 import type { Theme } from "../design/palette.ts";
 import { deviceShelf } from "../state/shelf.ts";
 import { useActions } from "../state/useSandbox.ts";
 import { CautionFoot } from "../verdict/CautionFoot.tsx";
+import { words } from "../words.ts";
 import { type Kept, keep, readKept, type Try } from "./kept.ts";
 import { LessonList } from "./LessonList.tsx";
 import { LessonPage } from "./LessonPage.tsx";
@@ -23,7 +23,7 @@ export function LessonsView({ booted, theme, wide }: Props) {
   const [open, setOpen] = useState<LessonId>();
   const { kept, onTry } = useKept();
   const lesson = LESSONS.find(({ id }) => id === open);
-  const cautions = [...CAUTIONS, say("list.invented")];
+  const cautions = [...words.generalCautions(), say("list.invented")];
   return (
     <div className={styles.view}>
       {lesson ? (

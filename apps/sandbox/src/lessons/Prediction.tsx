@@ -6,7 +6,7 @@ import { RangeSlider } from "../design/RangeSlider.tsx";
 import type { Try } from "./kept.ts";
 import type { Lesson, LessonId, Scale } from "./lessons.ts";
 import styles from "./Prediction.module.css";
-import { scaleWords } from "./quantity.ts";
+import { resultWords, saidWords } from "./quantity.ts";
 import { say } from "./words.ts";
 
 export interface Guess {
@@ -36,7 +36,7 @@ export function Prediction({ lesson, given, earlier, onRun }: Props) {
   const [missing, setMissing] = useState<string>();
   const own = useId();
   const value = predicted ?? earlier?.predicted ?? scale.from;
-  const words = scaleWords(value, scale);
+  const words = saidWords(value, scale);
 
   function run(): void {
     if (predicted === undefined) setMissing(say("lesson.needNumber"));
@@ -64,15 +64,15 @@ export function Prediction({ lesson, given, earlier, onRun }: Props) {
             min={scale.from}
             max={scale.to}
             step={scale.step}
-            say={(at) => scaleWords(at, scale)}
+            say={(at) => saidWords(at, scale)}
             onChange={(next) => {
               setPredicted(Number(next.toFixed(6)));
               setMissing(undefined);
             }}
           />
           {given !== undefined && <GivenMark given={given} scale={scale} />}
-          <span className={styles.end}>{scaleWords(scale.from, scale)}</span>
-          <span className={styles.end}>{scaleWords(scale.to, scale)}</span>
+          <span className={styles.end}>{saidWords(scale.from, scale)}</span>
+          <span className={styles.end}>{saidWords(scale.to, scale)}</span>
         </div>
       </div>
       <RadioGroup
@@ -131,7 +131,7 @@ function GivenMark({ given, scale }: { given: number; scale: Scale }) {
   return (
     <div className={styles.givenLine} aria-hidden="true">
       <span className={share < 0.5 ? styles.givenLeft : styles.givenRight} style={side}>
-        {say("slider.given", { value: scaleWords(given, scale) })}
+        {say("slider.given", { value: resultWords(given, scale) })}
       </span>
     </div>
   );

@@ -1,5 +1,5 @@
 import type { Scale } from "./lessons.ts";
-import { scaleWords } from "./quantity.ts";
+import { resultWords, saidWords } from "./quantity.ts";
 import styles from "./ResultBars.module.css";
 import { say, type WordKey } from "./words.ts";
 
@@ -19,7 +19,7 @@ export function ResultBars({ scale, predicted, result, given }: Props) {
       <dt className={styles.name}>{say(name)}</dt>
       <dd className={styles.value}>
         <span className={`${styles.bar} ${styles[look]}`} style={{ width: `${(value / end) * 100}%` }} />
-        <span className={styles.words}>{scaleWords(value, scale)}</span>
+        <span className={styles.words}>{(look === "said" ? saidWords : resultWords)(value, scale)}</span>
       </dd>
     </div>
   );

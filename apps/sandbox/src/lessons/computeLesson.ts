@@ -1,7 +1,8 @@
 /** Computes one rig of a lesson: the fall for the eye, and what its parts hold. Knows no React. */
 import type { RunnerService } from "@secondline/runner";
-import type { WhatIf } from "@secondline/scenarios";
+import { assessRig, type WhatIf } from "@secondline/scenarios";
 import type { ReadRig, WrittenRig } from "../state/types.ts";
+import { words } from "../words.ts";
 import type { LessonRun } from "./facts.ts";
 
 export type LessonWork =
@@ -12,11 +13,11 @@ export type LessonWork =
   | { readonly kind: "done"; readonly run: LessonRun };
 
 export interface LessonServices {
-  readonly runner: RunnerService;
+  readonly runner: Pick<RunnerService, "run" | "study" | "cancel">;
   readonly read: ReadRig;
 }
 
-export function cancelLesson(id: string, runner: RunnerService): void {
+export function cancelLesson(id: string, runner: LessonServices["runner"]): void {
   for (const part of ["fall", "parts"]) void runner.cancel(`${id}.${part}`);
 }
 
@@ -30,20 +31,21 @@ export async function computeLesson(
 ): Promise<LessonWork> {
   const reading = read(document);
   if (!reading.ok) return { kind: "failed", message: reading.issues.map(({ message }) => message).join(" ") };
-  const { rig } = reading;
+  const assessed = assessRig(reading.rig);
   let trouble = "";
   for (const accuracy of ACCURACIES) {
-    const fall = await runner.run({ id: `${id}.fall`, rig, whatIf, accuracy }, ({ done }) => onProgress(done / 2));
+    const fall = await runner.run({ id: `${id}.fall`, assessed, whatIf, accuracy }, ({ done }) => onProgress(done / 2));
     if (!fall.ok) return notDone(fall);
     const { outcome, recording } = fall.value;
     if (!outcome.ok || !recording) {
-      trouble = outcome.problem ?? "";
+      trouble = words.trouble(assessed.rig, outcome.trouble);
       continue;
     }
-    const parts = await runner.study({ id: `${id}.parts`, rig, whatIfs: [whatIf], accuracy }, ({ done }) =>
+    const parts = await runner.study({ id: `${id}.parts`, assessed, whatIfs: [whatIf], accuracy }, ({ done }) =>
       onProgress(0.5 + done / 2),
     );
-    return parts.ok ? { kind: "done", run: { rig, outcome, recording, study: parts.value } } : notDone(parts);
+    if (!parts.ok) return notDone(parts);
+    return { kind: "done", run: { assessed, outcome, recording, study: parts.value.outcome } };
   }
   return { kind: "failed", message: trouble };
 }

@@ -1,13 +1,13 @@
 /** Numbers of the two runs of a lesson, as its texts name them. */
 import type { Recording } from "@secondline/engine";
-import { formatForce, formatPercent, formatRatio, formatSpeed, formatTime, type Rig } from "@secondline/rig";
-import type { Outcome, PartOutcome, WhatIfOutcome } from "@secondline/scenarios";
-import { lengthWords } from "../scene/words.ts";
+import type { PartId } from "@secondline/rig";
+import type { Assessed, ClassOutcome, Outcome, PartOutcome, WhatIfOutcome } from "@secondline/scenarios";
+import { quantity, words } from "../words.ts";
 import { HEIGHT } from "./rigs.ts";
 
 /** One run of a lesson's rig: the fall for the eye, and what its parts had to carry. */
 export interface LessonRun {
-  readonly rig: Rig;
+  readonly assessed: Assessed;
   readonly outcome: WhatIfOutcome;
   readonly recording: Recording;
   readonly study: Outcome;
@@ -15,9 +15,22 @@ export interface LessonRun {
 
 const GRAVITY = 9.80665;
 
-export function partOf(run: LessonRun, id: string): PartOutcome | undefined {
+export function partOf(run: LessonRun, id: PartId): PartOutcome | undefined {
   return run.study.parts.find((part) => part.id === id);
 }
+
+/** What the rule says of a part in this one what-if. */
+export function marginOf(run: LessonRun, id: PartId): ClassOutcome | undefined {
+  const part = partOf(run, id);
+  return part?.governing && part.byClass[part.governing];
+}
+
+/** What became of the walker in the run that is shown. */
+export const wayOut = ({ outcome }: LessonRun): "caught" | "lost" =>
+  outcome.caughtBy === "nothing" || outcome.lostBecause !== undefined ? "lost" : "caught";
+
+/** What happened, as it is told everywhere. */
+export const storyOf = ({ assessed, outcome }: LessonRun): string => words.story(assessed.rig, outcome).join(" ");
 
 /** Hardest pull of the main line at either anchor [N]. */
 function largestAnchor({ outcome }: LessonRun): number {
@@ -28,56 +41,57 @@ type Facts = Readonly<Record<string, string>>;
 
 /** What can be said before the prediction. */
 export function givenFacts(before: LessonRun): Facts {
-  return { height: lengthWords(HEIGHT), ...runFacts("before", before) };
+  return { height: quantity.length(HEIGHT), ...runFacts("before", before) };
 }
 
 /** What can be said after the run. */
 export function allFacts(before: LessonRun, after: LessonRun): Facts {
   const [was, is] = [before.outcome.drop ?? Number.NaN, after.outcome.drop ?? Number.NaN];
   const knot = partOf(after, "backup.endA")?.factors.find(({ name }) => name.startsWith("knot"));
-  const trace = partOf(after, "main")?.factors.find(({ name }) => name === "clamp mark");
+  const mark = partOf(after, "main")?.factors.find(({ name }) => name === "clamp mark");
   return {
     ...givenFacts(before),
     ...runFacts("after", after),
-    // Not as margins are written, which are rounded to the safe side.
-    dropRatio: String(Number((is / was).toPrecision(2))),
-    addedDrop: lengthWords(is - was),
-    dropPercent: formatPercent(Number((is / was).toFixed(2))),
-    clearance: lengthWords(after.outcome.clearance ?? Number.NaN),
-    freeKmh: kilometresPerHour(Math.sqrt(2 * GRAVITY * is)),
-    required: formatRatio(after.rig.requiredFactor.value),
+    // A ratio of two drops is neither load nor strength.
+    dropRatio: quantity.rounded(is / was, 1, "nearest"),
+    addedDrop: quantity.drop(is - was),
+    dropPercent: quantity.percent(is / was),
+    clearance: quantity.height(after.outcome.clearance ?? Number.NaN),
+    freeKmh: quantity.kilometresPerHour(Math.sqrt(2 * GRAVITY * is)),
     ...(knot ? { knotBasis: `${knot.basis.kind}, ${knot.basis.note}` } : {}),
-    ...(trace ? { traceBasis: `${trace.basis.kind}, ${trace.basis.note}` } : {}),
+    ...(mark ? { markBasis: `${mark.basis.kind}, ${mark.basis.note}` } : {}),
   };
 }
 
 function runFacts(when: "before" | "after", run: LessonRun): Facts {
-  const { outcome, recording } = run;
-  const end = partOf(run, "backup.endA");
-  const main = partOf(run, "main");
+  const { assessed, outcome, recording } = run;
+  const end = marginOf(run, "backup.endA");
+  const main = marginOf(run, "main");
+  const rated = assessed.rig.backup?.sections[0]?.stock.rated.strength;
   return {
-    [`${when}Drop`]: lengthWords(outcome.drop ?? Number.NaN),
-    [`${when}Pull`]: formatForce(outcome.peaks?.leash ?? Number.NaN),
-    [`${when}Anchor`]: formatForce(largestAnchor(run)),
-    [`${when}Time`]: formatTime(recording.duration),
+    [`${when}Story`]: storyOf(run),
+    [`${when}Drop`]: quantity.drop(outcome.drop ?? Number.NaN),
+    [`${when}Pull`]: quantity.load(outcome.peaks?.leash ?? Number.NaN),
+    [`${when}Anchor`]: quantity.load(largestAnchor(run)),
+    [`${when}Time`]: quantity.seconds(recording.duration),
     ...(outcome.groundSpeed === undefined
       ? {}
       : {
-          [`${when}Speed`]: formatSpeed(outcome.groundSpeed),
-          [`${when}Kmh`]: kilometresPerHour(outcome.groundSpeed),
+          [`${when}Speed`]: quantity.speed(outcome.groundSpeed),
+          [`${when}Kmh`]: quantity.kilometresPerHour(outcome.groundSpeed),
         }),
     ...(end ? partFacts(`${when}End`, end) : {}),
     ...(main ? partFacts(`${when}Main`, main) : {}),
-    webbingRated: formatForce(run.rig.backup?.sections[0]?.stock.rated.strength ?? Number.NaN),
+    ...(rated === undefined ? {} : { webbingRated: quantity.strength(rated) }),
   };
 }
 
-function partFacts(name: string, part: PartOutcome): Facts {
+/** E, R and r of the rule. */
+function partFacts(name: string, { demand, strength5, margin, required }: ClassOutcome): Facts {
   return {
-    [`${name}Load`]: formatForce(part.load),
-    [`${name}Strength`]: formatForce(part.strength),
-    [`${name}Margin`]: formatRatio(part.margin),
+    [`${name}Load`]: quantity.load(demand),
+    [`${name}Strength`]: quantity.strength(strength5),
+    [`${name}Margin`]: quantity.margin(margin),
+    [`${name}Required`]: quantity.required(required),
   };
 }
-
-const kilometresPerHour = (speed: number) => `${Math.round(speed * 3.6)} km/h`;

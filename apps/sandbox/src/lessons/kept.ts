@@ -17,6 +17,8 @@ export interface Try {
 export type Kept = Readonly<Partial<Record<LessonId, readonly Try[]>>>;
 
 const KEY = "secondline.lessons";
+/** What lessons were called before they had their present name. */
+const BEFORE: Readonly<Partial<Record<LessonId, string>>> = { clampMark: "trace" };
 const FORMAT = { noun: "a record of lessons", longest: 1_000_000 };
 const MOST_TRIES = 20;
 const LONGEST_REASON = 400;
@@ -34,7 +36,8 @@ export function readKept(shelf: Shelf): Kept {
   let lost = false;
   const kept = Object.fromEntries(
     LESSON_IDS.flatMap((id) => {
-      const tries = (found as Record<string, unknown>)[id];
+      const written = found as Record<string, unknown>;
+      const tries = written[id] ?? written[BEFORE[id] ?? ""];
       if (!Array.isArray(tries)) return [];
       const good = tries.filter(isTry);
       lost ||= good.length < tries.length;

@@ -1,16 +1,18 @@
 /** The six lessons: what is run, what is asked, and which number of the run answers it. */
 import type { WhatIf } from "@secondline/scenarios";
 import type { WrittenRig } from "../state/types.ts";
-import { type LessonRun, partOf } from "./facts.ts";
+import { type LessonRun, marginOf, partOf, wayOut } from "./facts.ts";
 import * as rigs from "./rigs.ts";
 import type { WordKey } from "./words.ts";
 
-export const LESSON_IDS = ["noBackup", "looseBackup", "connection", "knot", "trace", "shortStiff"] as const;
+export const LESSON_IDS = ["noBackup", "looseBackup", "connection", "knot", "clampMark", "shortStiff"] as const;
 export type LessonId = (typeof LESSON_IDS)[number];
 
 /** What a slider offers, in the unit that is shown. */
 export interface Scale {
   readonly unit: "kmh" | "m" | "kN";
+  /** What its results are, which says to which side they are rounded. */
+  readonly quantity: "speed" | "drop" | "load" | "strength";
   readonly from: number;
   readonly to: number;
   readonly step: number;
@@ -28,15 +30,31 @@ export interface Lesson {
   readonly scale: Scale;
   /** The number asked for, of either run, in SI; undefined where the run does not have it. */
   readonly read: (run: LessonRun) => number | undefined;
+  /** Whether the two runs went as the lesson's texts say: where they did not, only what happened is told. */
+  readonly went: (before: LessonRun, after: LessonRun) => boolean;
   /** Further text for a result that may go either way. */
   readonly why?: (after: LessonRun) => WordKey;
 }
 
 const MAIN_FAILS: WhatIf = { kind: "mainFails", at: 0.5, cutAt: 0, walker: "hanging" };
 const LEASH_FALL: WhatIf = { kind: "leashFall", at: 0.5 };
-const metres = (to: number): Scale => ({ unit: "m", from: 0, to, step: 0.5, size: 1 });
-const kilonewtons = (to: number): Scale => ({ unit: "kN", from: 0, to, step: 0.5, size: 1000 });
+const metres = (to: number): Scale => ({ unit: "m", quantity: "drop", from: 0, to, step: 0.5, size: 1 });
+const kilonewtons = (quantity: "load" | "strength", to: number): Scale => ({
+  unit: "kN",
+  quantity,
+  from: 0,
+  to,
+  step: 0.5,
+  size: 1000,
+});
 const drop = ({ outcome }: LessonRun) => outcome.drop;
+const pull = ({ outcome }: LessonRun) => outcome.peaks?.leash;
+/** After over before, of something that both runs have; no number where one has not [-]. */
+const ratio = (read: Lesson["read"], before: LessonRun, after: LessonRun) =>
+  (read(after) ?? Number.NaN) / (read(before) ?? Number.NaN);
+const holdsIn = (id: "backup.endA" | "main") => (run: LessonRun) => marginOf(run, id)?.strength5;
+
+const bothCaught = (before: LessonRun, after: LessonRun) => wayOut(before) === "caught" && wayOut(after) === "caught";
 
 export const LESSONS: readonly Lesson[] = [
   {
@@ -44,34 +62,74 @@ export const LESSONS: readonly Lesson[] = [
     before: rigs.PLAIN,
     after: rigs.WITHOUT_BACKUP,
     whatIf: MAIN_FAILS,
-    scale: { unit: "kmh", from: 0, to: 160, step: 5, size: 1 / 3.6 },
+    scale: { unit: "kmh", quantity: "speed", from: 0, to: 160, step: 5, size: 1 / 3.6 },
     read: ({ outcome }) => outcome.groundSpeed,
+    went: (before, after) => wayOut(before) === "caught" && after.outcome.lostBecause === "ground",
   },
-  { id: "looseBackup", before: rigs.PLAIN, after: rigs.LOOSE, whatIf: MAIN_FAILS, scale: metres(30), read: drop },
-  { id: "connection", before: rigs.PLAIN, after: rigs.CONNECTED, whatIf: MAIN_FAILS, scale: metres(15), read: drop },
+  {
+    id: "looseBackup",
+    before: rigs.PLAIN,
+    after: rigs.LOOSE,
+    whatIf: MAIN_FAILS,
+    scale: metres(30),
+    read: drop,
+    went: (before, after) => {
+      const more = ratio(drop, before, after);
+      return bothCaught(before, after) && more > 1.2 && more < 3 && ratio(pull, before, after) > 1;
+    },
+  },
+  {
+    id: "connection",
+    before: rigs.PLAIN,
+    after: rigs.CONNECTED,
+    whatIf: MAIN_FAILS,
+    scale: metres(15),
+    read: drop,
+    went: (before, after) => bothCaught(before, after) && ratio(drop, before, after) < 0.75,
+  },
   {
     id: "knot",
     before: rigs.AGED_BACKUP,
     after: rigs.KNOTTED_BACKUP,
     whatIf: MAIN_FAILS,
-    scale: kilonewtons(25),
-    read: (run) => partOf(run, "backup.endA")?.strength,
-    why: (after) => (partOf(after, "backup.endA")?.parts ? "knot.whyParts" : "knot.whyHolds"),
+    scale: kilonewtons("strength", 25),
+    read: holdsIn("backup.endA"),
+    went: (before, after) =>
+      wayOut(before) === "caught" &&
+      partOf(before, "backup.endA")?.verdict !== "fails" &&
+      ratio(holdsIn("backup.endA"), before, after) < 0.5,
+    why: (after) => {
+      if (partOf(after, "backup.endA")?.verdict !== "fails") return "knot.whyHolds";
+      return wayOut(after) === "lost" ? "knot.whyParts" : "knot.whyFails";
+    },
   },
   {
-    id: "trace",
+    id: "clampMark",
     before: rigs.OLD_LINE,
-    after: rigs.MOVED_TRACE,
+    after: rigs.MOVED_CLAMP_MARK,
     whatIf: LEASH_FALL,
-    scale: kilonewtons(30),
-    read: (run) => partOf(run, "main")?.strength,
+    scale: kilonewtons("strength", 30),
+    read: holdsIn("main"),
+    went: (before, after) => {
+      const [was, now] = [marginOf(before, "main"), marginOf(after, "main")];
+      return (
+        bothCaught(before, after) &&
+        was !== undefined &&
+        was.margin >= was.required &&
+        now?.reason === "clamp mark" &&
+        now.margin < now.required &&
+        ratio(holdsIn("main"), before, after) < 0.8
+      );
+    },
   },
   {
     id: "shortStiff",
     before: rigs.PLAIN,
     after: rigs.SHORT_STIFF,
     whatIf: LEASH_FALL,
-    scale: { ...kilonewtons(12), step: 0.1 },
-    read: ({ outcome }) => outcome.peaks?.leash,
+    scale: { ...kilonewtons("load", 12), step: 0.1 },
+    read: pull,
+    went: (before, after) =>
+      bothCaught(before, after) && ratio(pull, before, after) > 1.1 && ratio(drop, before, after) < 1,
   },
 ];

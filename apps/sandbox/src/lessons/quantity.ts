@@ -1,11 +1,25 @@
 /** Values of a lesson's slider and its results, in words. */
+import { quantity } from "../words.ts";
 import type { Scale } from "./lessons.ts";
-import { say } from "./words.ts";
 
-/** A value in the scale's own unit, with no more digits than it deserves. */
-export function scaleWords(value: number, { unit }: Scale): string {
-  const digits = unit === "kmh" || (unit === "m" && value >= 20) ? 0 : 1;
-  return say(`unit.${unit}`, { value: String(Number(value.toFixed(digits))) });
+/** A number of the learner's own, as it was chosen: nobody's load or strength, so nothing is rounded. */
+export function saidWords(value: number, { unit }: Scale): string {
+  return `${Number(value.toFixed(1))} ${unit === "kmh" ? "km/h" : unit}`;
+}
+
+/** A result in the scale's own unit, as the sentences beside it write it. */
+export function resultWords(value: number, { size, quantity: kind }: Scale): string {
+  const result = value * size;
+  switch (kind) {
+    case "load":
+      return quantity.load(result);
+    case "strength":
+      return quantity.strength(result);
+    case "drop":
+      return quantity.drop(result);
+    case "speed":
+      return quantity.kilometresPerHour(result);
+  }
 }
 
 /** An SI value in the scale's unit. */

@@ -106,9 +106,9 @@ export const KNOTTED_BACKUP = changed(AGED_BACKUP, {
 /** A main line that hung for fourteen months, clamped anew at webbing that no clamp has bitten. */
 export const OLD_LINE = changed(PLAIN, {
   "main.pretension": "5 kN",
-  "main.sections[0].condition": { outside: "14 months", sun: "60 %", age: "3 years" },
+  "main.sections[0].condition": { outside: "14 months", sun: "40 %", age: "3 years" },
 });
-export const MOVED_TRACE = changed(OLD_LINE, {
+export const MOVED_CLAMP_MARK = changed(OLD_LINE, {
   "main.sections[0].wear": [{ kind: "clampMark", at: "5 m", length: "0.35 m", clamped: "14 months", load: "5 kN" }],
 });
 

@@ -1,12 +1,12 @@
 import { useEffect, useRef, useState } from "react";
 import type { ReadRig } from "../state/types.ts";
 import { useActions } from "../state/useSandbox.ts";
-import { sideRunner } from "../worker/sideRunner.ts";
+import { pageRunner } from "../worker/runner.ts";
 import { judgement } from "./judge.ts";
 import type { Try } from "./kept.ts";
 import type { Lesson } from "./lessons.ts";
 import type { Guess } from "./Prediction.tsx";
-import { onScale, scaleWords } from "./quantity.ts";
+import { onScale, resultWords, saidWords } from "./quantity.ts";
 import { useLessonRun } from "./useLessonRun.ts";
 import { say } from "./words.ts";
 
@@ -14,7 +14,8 @@ import { say } from "./words.ts";
 export function useLesson(lesson: Lesson, read: ReadRig, onTry: (one: Try) => void) {
   const { announce } = useActions();
   const [guess, setGuess] = useState<Guess>();
-  const services = { runner: sideRunner(), read };
+  // The one that looks waits for it: it does not give way to the search for the verdict.
+  const services = { runner: pageRunner(), read };
   const before = useLessonRun(lesson.before, lesson.whatIf, services);
   const after = useLessonRun(lesson.after, lesson.whatIf, services);
   const { start: startBefore } = before;
@@ -29,7 +30,7 @@ export function useLesson(lesson: Lesson, read: ReadRig, onTry: (one: Try) => vo
     const value = lesson.read(done);
     const result = value === undefined ? undefined : onScale(value, lesson.scale);
     onTry(tryOf(next, result));
-    if (result !== undefined) announce(resultWords(lesson, next.predicted, result));
+    if (result !== undefined) announce(spoken(lesson, next.predicted, result));
   }
   return {
     before,
@@ -53,10 +54,10 @@ function tryOf({ predicted, reason, ownReason }: Guess, result: number | undefin
 }
 
 /** For those who hear the page. */
-function resultWords({ scale }: Lesson, predicted: number, result: number): string {
-  const words = scaleWords(result, scale);
+function spoken({ scale }: Lesson, predicted: number, result: number): string {
+  const words = resultWords(result, scale);
   const judged = judgement(predicted, result, words);
-  return say("announce.result", { predicted: scaleWords(predicted, scale), result: words, judgement: judged });
+  return say("announce.result", { predicted: saidWords(predicted, scale), result: words, judgement: judged });
 }
 
 /** What had the focus is gone after a step: it goes on to the heading of what came. */

@@ -1,3 +1,5 @@
+import { quantity } from "../words.ts";
+
 /**
  * Every word of the lessons, ready for translation: one text per key, with {placeholders} for what the simulation says.
  * No text is put together from pieces.
@@ -33,6 +35,8 @@ export const WORDS = {
   "lesson.retry": "Run again",
   "lesson.failed": "This could not be computed reliably, and no number of it is shown. The reason: {message}",
   "lesson.noNumber": "The run gave no number that can be trusted, so there is nothing to compare with.",
+  "lesson.otherwise":
+    "The run did not go as this lesson was written for, so its explanation is left out. What happened stands above.",
   "lesson.run": "Run it",
   "lesson.reason": "Because",
   "lesson.ownReason": "In your own words, if you like",
@@ -55,14 +59,11 @@ export const WORDS = {
   "judge.less": "The run came to {percent} of what you said.",
   "judge.fromNothing": "You said none at all; the run gave {result}.",
   "announce.result": "The run is done. You said {predicted}; it gave {result}. {judgement}",
-  "unit.kmh": "{value} km/h",
-  "unit.m": "{value} m",
-  "unit.kN": "{value} kN",
 
   "noBackup.title": "No backup",
   "noBackup.line": "What the second line is there for",
   "noBackup.given":
-    "A line of 60 m hangs {height} above the ground. You hang in the leash in the middle when the main line fails at anchor A. With a backup below it, the simulation has you caught {beforeDrop} further down; the hardest pull on your harness is {beforePull}.",
+    "A line of 60 m hangs {height} above the ground. You hang in the leash in the middle when the main line fails at anchor A. There is a backup below it. {beforeStory}",
   "noBackup.ask": "Take the backup away, and let the same happen. How fast are you when you reach the ground?",
   "noBackup.slider": "Speed at the ground",
   "noBackup.reason1": "The half that is still tied at B swings me round and slows me.",
@@ -74,7 +75,7 @@ export const WORDS = {
   "noBackup.reply3":
     "The simulation has air in it, but a person falls far before air counts for much. {afterKmh} is next to the {freeKmh} of a fall with nothing attached.",
   "noBackup.why":
-    "A main line is one piece from anchor to anchor: when it fails anywhere, all of it is gone. The half at B is still tied, but the ring is not tied to it: it runs along the line towards the loose end. You reach the ground after {afterTime} at {afterSpeed}, about {afterKmh}; a fall from the same height with nothing attached ends at {freeKmh}. With the backup you stopped {beforeDrop} down.",
+    "A main line is one piece from anchor to anchor: when it fails anywhere, all of it is gone. The half at B is still tied, but the ring is not tied to it: it runs along the line towards the loose end. You reach the ground after {afterTime} at {afterSpeed}, about {afterKmh}; a fall from the same height with nothing attached ends at {freeKmh}. With the backup you came to a stop {beforeDrop} down.",
   "noBackup.summary": "The backup is not a spare. Once the main line has failed, it is all there is.",
   "noBackup.notTold":
     "What the ground does to a person. Whether you would swing into rock. Whether one cause, such as an edge, a fire or a wrongly closed part, could take both lines at once: two lines over the same edge are one line.",
@@ -82,7 +83,7 @@ export const WORDS = {
   "looseBackup.title": "Backup too loose",
   "looseBackup.line": "What slack costs in height",
   "looseBackup.given":
-    "The backup is 4 % longer than the gap is wide: 2.4 m of spare line on 60 m. The main line fails at anchor A while you hang in the middle. You go {beforeDrop} further down, and the hardest pull on your harness is {beforePull}.",
+    "The backup is 4 % longer than the gap is wide: 2.4 m of spare line on 60 m. The main line fails at anchor A while you hang in the middle. {beforeStory}",
   "looseBackup.ask": "Give the backup 12 % instead, 7.2 m of spare line. How far down do you go?",
   "looseBackup.slider": "Drop",
   "looseBackup.reason1": "As far as before, plus the 4.8 m of line that were added.",
@@ -103,7 +104,7 @@ export const WORDS = {
   "connection.title": "A connection halves the drop",
   "connection.line": "How the main line’s good half helps",
   "connection.given":
-    "The same backup with 4 % of slack, joined to the main line nowhere but at the anchors. The main line fails at anchor A. You go {beforeDrop} down; the hardest pull on your harness is {beforePull}.",
+    "The same backup with 4 % of slack, joined to the main line nowhere but at the anchors. The main line fails at anchor A. {beforeStory}",
   "connection.ask":
     "Join the two lines at one place, 24 m from anchor A: that is 6 m from you, on the side where the main line fails. How far down do you go now?",
   "connection.slider": "Drop",
@@ -126,10 +127,10 @@ export const WORDS = {
   "knot.title": "What a knot costs",
   "knot.line": "The same webbing, tied instead of sewn",
   "knot.given":
-    "A backup of light webbing, {webbingRated} as new, has hung fourteen months in full sun. It ends in sewn loops. When the main line fails at anchor A, the loop at A gets {beforeEndLoad} and holds {beforeEndStrength}: {beforeEndMargin} times as much.",
+    "A backup of light webbing, {webbingRated} as new, has hung fourteen months in full sun. It ends in sewn loops. When the main line fails at anchor A, 95 % of such falls pull on the loop at A with less than {beforeEndLoad}, and 95 % of such loops hold {beforeEndStrength} or more: a margin of {beforeEndMargin}.",
   "knot.ask":
-    "Somebody takes the loop off at anchor A and ties an overhand knot into the same webbing. How much does that end hold?",
-  "knot.slider": "Strength of the knotted end",
+    "Somebody takes the loop off at anchor A and ties an overhand knot into the same webbing. What do 95 % of such ends hold?",
+  "knot.slider": "What the knotted end can be counted on to hold",
   "knot.reason1": "As much as the loop: webbing is webbing.",
   "knot.reason2": "About four fifths: a knot weakens a little.",
   "knot.reason3": "Less than half: flat webbing hates tight bends.",
@@ -138,35 +139,37 @@ export const WORDS = {
   "knot.reply2": "Less is left than that: {afterEndStrength} of {beforeEndStrength}. Flat webbing takes a knot badly.",
   "knot.reply3": "Yes: {afterEndStrength} of {beforeEndStrength} are left.",
   "knot.whyParts":
-    "In a knot the webbing runs around itself in a tight bend: some of it carries nearly everything, and it is squeezed where it carries. Together with what the sun took, {afterEndStrength} are left. With the sewn loop the same fall pulled with {beforeEndLoad}. The knot parts, and there is no third line.",
+    "In a knot the webbing runs around itself in a tight bend: some of it carries nearly everything, and it is squeezed where it carries. Together with what the sun took, {afterEndStrength} can be counted on, and the fall asks for {afterEndLoad}: a margin of {afterEndMargin}, which fails. In this one run the knot parts, and there is no third line.",
+  "knot.whyFails":
+    "In a knot the webbing runs around itself in a tight bend: some of it carries nearly everything, and it is squeezed where it carries. Together with what the sun took, {afterEndStrength} can be counted on, and the fall asks for {afterEndLoad}: a margin of {afterEndMargin}, which fails. In this one run a middling knot was tied, and it held; one in twenty is weaker than what can be counted on.",
   "knot.whyHolds":
-    "In a knot the webbing runs around itself in a tight bend: some of it carries nearly everything, and it is squeezed where it carries. Together with what the sun took, {afterEndStrength} are left, against a pull of {afterEndLoad}.",
+    "In a knot the webbing runs around itself in a tight bend: some of it carries nearly everything, and it is squeezed where it carries. Together with what the sun took, {afterEndStrength} can be counted on, against a pull of {afterEndLoad}: a margin of {afterEndMargin}.",
   "knot.summary":
     "A line is as strong as its weakest ending. Two backups of the same webbing can differ by more than half, by how they end.",
   "knot.notTold":
     "How your knot in your webbing does: kinds of knots in flat webbing are not told apart here, and they differ. Knots in rope keep more. The strength of the knot is not worked out from the fall: it is the rated strength times factors, and the one for the knot rests on this: {knotBasis}. Only a pull test of the real piece tells.",
 
-  "trace.title": "The clamp mark that moved",
-  "trace.line": "Where the tired place lies after a re-rig",
-  "trace.given":
-    "A main line has hung for fourteen months. It was then clamped afresh, beyond the place that had sat in the weblock, so that this place carries nothing. In a leash fall in the middle the line gets {beforeMainLoad} and holds {beforeMainStrength} where it is weakest: {beforeMainMargin} times as much.",
-  "trace.ask":
-    "At the next move nobody looks where the old trace is. It comes to lie in the span, 5 m from anchor A. How much does the main line now hold where it is weakest?",
-  "trace.slider": "Strength at the weakest place",
-  "trace.reason1": "As much as before: near the anchor there is little load.",
-  "trace.reason2": "A little less: the webbing is only pressed flat there.",
-  "trace.reason3": "Much less: what the clamp bit and what the sun took multiply.",
-  "trace.reply1":
-    "There is no less load near the anchor: {afterMainLoad} at the trace, as in the middle. And the trace holds {afterMainStrength} where clean webbing holds {beforeMainStrength}.",
-  "trace.reply2": "It is taken to be more than a flat place: {afterMainStrength} are left of {beforeMainStrength}.",
-  "trace.reply3":
+  "clampMark.title": "The clamp mark that moved",
+  "clampMark.line": "Where the tired place lies after a re-rig",
+  "clampMark.given":
+    "A main line has hung for fourteen months. It was then clamped afresh, beyond the place that had sat in the weblock, so that this place carries nothing. In a leash fall in the middle 95 % of such falls pull with less than {beforeMainLoad}, and 95 % of such webbing holds {beforeMainStrength} or more where it is weakest: a margin of {beforeMainMargin}.",
+  "clampMark.ask":
+    "At the next move nobody looks where the old clamp mark is. It comes to lie in the span, 5 m from anchor A. What does 95 % of such webbing now hold where it is weakest?",
+  "clampMark.slider": "What can be counted on at the weakest place",
+  "clampMark.reason1": "As much as before: near the anchor there is little load.",
+  "clampMark.reason2": "A little less: the webbing is only pressed flat there.",
+  "clampMark.reason3": "Much less: what the clamp bit and what the sun took multiply.",
+  "clampMark.reply1":
+    "There is hardly less load near the anchor: {afterMainLoad} at the clamp mark. And the mark holds {afterMainStrength} where clean webbing holds {beforeMainStrength}.",
+  "clampMark.reply2": "It is taken to be more than a flat place: {afterMainStrength} are left of {beforeMainStrength}.",
+  "clampMark.reply3":
     "Yes: {afterMainStrength} are left of {beforeMainStrength}. Both losses are shares of what is left, so they multiply.",
-  "trace.why":
-    "A taut line pulls about equally hard all along: {afterMainLoad} at the trace, 5 m from anchor A, as in the middle under you. So the strength decides. The trace takes its share of what the sun has left, and {afterMainStrength} remain: {afterMainMargin} times the load, where {required} times were asked for. The line looks the same.",
-  "trace.summary":
+  "clampMark.why":
+    "A taut line pulls about equally hard all along: at the clamp mark, 5 m from anchor A, the fall asks for {afterMainLoad}. So the strength decides. The mark takes its share of what the sun has left, and {afterMainStrength} can be counted on: a margin of {afterMainMargin}, where {afterMainRequired} is required. The line looks the same.",
+  "clampMark.summary":
     "Keep a record of where clamps have sat, in metres of webbing, and look it up at every re-tension, move and reuse. A tired place is harmless only where nothing pulls on it.",
-  "trace.notTold":
-    "How deep your clamp bites. The number for the trace rests on this: {traceBasis}. After a take-down, pull pieces of your own lines apart and see.",
+  "clampMark.notTold":
+    "How deep your clamp bites. The number for the clamp mark rests on this: {markBasis}. After a take-down, pull pieces of your own lines apart and see.",
 
   "shortStiff.title": "Why a short stiff line hurts",
   "shortStiff.line": "The same fall with nothing to give",
@@ -196,7 +199,7 @@ type Values = Readonly<Record<string, string | number>>;
 
 /** A text for paragraphs: a number and its unit stay on one line. */
 export function prose(key: WordKey, values: Values = {}): string {
-  return say(key, values).replace(/(\d) (?=(?:m|s|kN|km\/h|m\/s|%)(?![\w/]))/g, "$1\u00a0");
+  return quantity.unbroken(say(key, values));
 }
 
 /** A text with its placeholders filled in; one that is not given stays visible, because a gap would read as a fact. */

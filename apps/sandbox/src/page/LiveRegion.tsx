@@ -1,16 +1,33 @@
-import { answerWords } from "../question/answerWords.ts";
+import type { ShownRun } from "../state/types.ts";
 import { useSandbox } from "../state/useSandbox.ts";
+import { outcomeOf } from "../state/verdictOf.ts";
+import { withoutWord } from "../verdict/VerdictHead.tsx";
+import { words } from "../words.ts";
 
-/** Says results aloud as they arrive. */
+/** Says results aloud as they arrive, in the words that stand on the page. */
 export function LiveRegion() {
-  const shown = useSandbox((state) => state.run.shown);
-  const verdict = useSandbox((state) => state.run.verdict);
+  const fall = useSandbox(({ run, assessment }) => (run.shown?.key === assessment.key ? run.shown : undefined));
+  // "Nothing found yet", said again and again while it is counted, would only be in the way.
+  const outcome = useSandbox((state) => {
+    const now = outcomeOf(state);
+    return now?.verdict === "open" && state.run.study.kind === "busy" ? undefined : now;
+  });
+  const rig = useSandbox((state) => state.assessment.assessed.rig);
   const said = useSandbox((state) => state.session.announcement);
+  const word = outcome && words.verdictWord(outcome);
   return (
     <div className="visually-hidden">
-      <p role="status">{shown && `${shown.outcome.title}. ${answerWords(shown.outcome, shown.rig)}`}</p>
-      <p role="status">{verdict && `Verdict: ${verdict.outcome.verdict}. ${verdict.outcome.sentence}`}</p>
+      <p role="status">{fall && fallWords(fall)}</p>
+      <p role="status">
+        {outcome &&
+          word &&
+          `Verdict${outcome.search.complete ? "" : " so far"}: ${word}. ${withoutWord(words.verdict(rig, outcome), word)}`}
+      </p>
       <p role="status">{said}</p>
     </div>
   );
+}
+
+function fallWords({ assessed: { rig }, outcome }: ShownRun): string {
+  return `${words.eventTitle(rig, outcome.whatIf)}. ${words.story(rig, outcome).join(" ")}`;
 }

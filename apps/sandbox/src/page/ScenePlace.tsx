@@ -6,6 +6,7 @@ import { useSavePictures } from "../files/useSavePictures.ts";
 import { RigSketch } from "../rigSheet/RigSketch.tsx";
 import { type SceneSnapshot, SceneView, type SnapshotPlace } from "../scene/index.ts";
 import { useRecordings, useSandbox } from "../state/useSandbox.ts";
+import { outcomeOf } from "../state/verdictOf.ts";
 import { PrintedPictures } from "./PrintedPictures.tsx";
 import styles from "./ScenePlace.module.css";
 import { SceneTools } from "./SceneTools.tsx";
@@ -16,7 +17,7 @@ import { useReducedMotion } from "./useMedia.ts";
 export function ScenePlace({ clock, theme }: { clock: PlaybackClock; theme: Theme }) {
   const { current, previous } = useRecordings();
   const shown = useSandbox((state) => state.run.shown);
-  const verdict = useSandbox((state) => state.run.verdict?.outcome);
+  const verdict = useSandbox(outcomeOf);
   const session = useSandbox((state) => state.session);
   const reducedMotion = useReducedMotion();
   const snapshot: SnapshotPlace = useRef(null);
@@ -28,18 +29,19 @@ export function ScenePlace({ clock, theme }: { clock: PlaybackClock; theme: Them
     <>
       <PrintedPictures clock={clock} />
       <div className={styles.place}>
-        <SceneGuard key={shown.outcome.title}>
+        <SceneGuard key={shown.outcome.key}>
           <SceneView
             recording={current}
             previous={session.compare ? previous : undefined}
-            rig={shown.rig}
+            rig={shown.assessed.rig}
             outcome={verdict}
+            gaveWay={shown.outcome.gaveWay}
             clock={clock}
             theme={theme}
             camera={session.camera}
             showForces={session.showForces}
             selectedPart={session.selectedPart}
-            strengthKN={main && main.strength / 1000}
+            strengthKN={main && main.strength5 / 1000}
             reducedMotion={reducedMotion}
             snapshot={snapshot}
           />
@@ -56,7 +58,7 @@ function taken({ current: take }: SnapshotPlace): SceneSnapshot {
 }
 
 function Waiting() {
-  const rig = useSandbox((state) => state.document.rig);
+  const rig = useSandbox((state) => state.assessment.assessed.rig);
   const coming = useFallIsComing();
   return (
     <div className={styles.waiting}>

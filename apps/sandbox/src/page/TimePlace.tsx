@@ -1,3 +1,4 @@
+import { useMemo } from "react";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import type { Theme } from "../design/palette.ts";
 import { useSoon } from "../design/useSoon.ts";
@@ -5,6 +6,7 @@ import { saveTraces } from "../files/saveTraces.ts";
 import { useSavePictures } from "../files/useSavePictures.ts";
 import { useRecordings, useSandbox } from "../state/useSandbox.ts";
 import { TimeStrip } from "../time/index.ts";
+import { words } from "../words.ts";
 import styles from "./TimePlace.module.css";
 import { useFallIsComing } from "./useFallIsComing.ts";
 
@@ -19,8 +21,9 @@ export function TimePlace({ clock, theme, compact }: Props) {
   const { current, previous } = useRecordings();
   const compare = useSandbox((state) => state.session.compare);
   const shown = useSandbox((state) => state.run.shown);
+  const told = useMemo(() => shown && { rig: shown.assessed.rig, gaveWay: shown.outcome.gaveWay }, [shown]);
   const save = useSavePictures(theme);
-  const name = shown?.rig.name ?? "";
+  const name = shown ? `${shown.assessed.rig.name} ${words.eventTitle(shown.assessed.rig, shown.whatIf)}` : "";
   const ready = useSoon(current !== undefined, 2);
   const coming = useFallIsComing();
   if (!current || !ready) {
@@ -32,9 +35,10 @@ export function TimePlace({ clock, theme, compact }: Props) {
       recording={current}
       previous={compare ? previous : undefined}
       clock={clock}
+      told={told}
       compact={compact}
       onSavePlot={(plot, kind) => void save.plot(plot, kind)}
-      onSaveRange={(range) => void saveTraces(current, range, `${name} ${shown?.outcome.title ?? ""}`)}
+      onSaveRange={(range) => void saveTraces(current, range, name)}
     />
   );
 }

@@ -3,19 +3,20 @@ import { Choice } from "../design/Choice.tsx";
 import { Meter } from "../design/Meter.tsx";
 import type { Work } from "../state/types.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
+import { words } from "../words.ts";
 import styles from "./Answer.module.css";
-import { answerWords } from "./answerWords.ts";
 
 const MESHES = [
   { value: "quick", label: "Coarse mesh" },
-  { value: "standard", label: "Standard mesh, with ±" },
-  { value: "fine", label: "Fine mesh, with ±" },
+  { value: "standard", label: "Standard mesh, and a finer" },
+  { value: "fine", label: "Fine mesh, and a coarser" },
 ] as const;
 
 /** Under the question: what it came to, or how far the computation is, with the button to stop or run it. */
 export function Answer() {
   const fall = useSandbox((state) => state.run.fall);
   const shown = useSandbox((state) => state.run.shown);
+  const isNow = useSandbox((state) => state.run.shown?.key === state.assessment.key);
   const accuracy = useSandbox((state) => state.session.accuracy);
   const { runNow, stop, chooseAccuracy } = useActions();
   const busy = fall.kind === "busy" || fall.kind === "waiting";
@@ -24,8 +25,8 @@ export function Answer() {
       <div className={styles.words} data-testid="answer">
         {busy && <Meter done={fall.kind === "busy" ? fall.progress.done : 0} doing={doing(fall)} />}
         {!busy && <Trouble fall={fall} below={shown !== undefined} />}
-        {!busy && fall.kind === "idle" && shown && (
-          <p className={styles.sentence}>{answerWords(shown.outcome, shown.rig)}</p>
+        {!busy && fall.kind === "idle" && shown && isNow && (
+          <p className={styles.sentence}>{words.story(shown.assessed.rig, shown.outcome).join(" ")}</p>
         )}
       </div>
       <Choice compact label="Mesh" value={accuracy} options={MESHES} onChange={chooseAccuracy} />
@@ -43,7 +44,7 @@ export function Answer() {
 }
 
 function doing(fall: Work): string {
-  return fall.kind === "busy" ? fall.progress.doing : "Waiting for the change to settle";
+  return fall.kind === "busy" ? "Computing the fall" : "Waiting for the change to settle";
 }
 
 /** What came in the way of the fall. `below`: whether a run before it is still to be seen. */

@@ -1,8 +1,9 @@
 import { Popover } from "@base-ui/react/popover";
-import { formatLength, parseQuantity } from "@secondline/rig";
+import { parseQuantity } from "@secondline/rig";
 import { useState } from "react";
 import { RangeSlider } from "../design/RangeSlider.tsx";
 import { TextField } from "../design/TextField.tsx";
+import { quantity } from "../words.ts";
 import styles from "./PlaceChoice.module.css";
 
 interface Props {
@@ -40,7 +41,7 @@ export function PlaceChoice({ label, at, span, ends, onChange }: Props) {
                 min={margin}
                 max={span - margin}
                 step={stepFor(span)}
-                say={formatLength}
+                say={quantity.length}
                 onChange={(next) => {
                   setTyped(undefined);
                   onChange(next / span);
@@ -71,7 +72,7 @@ export function placeWords(at: number, span: number): string {
   if (at <= 0) return "anchor A";
   if (at >= 1) return "anchor B";
   if (Math.abs(at - 0.5) < 1e-6) return "the middle";
-  return `${formatLength(at * span)} from A`;
+  return `${quantity.length(at * span)} from A`;
 }
 
 function readPlace(text: string, span: number, ends: boolean): { at?: number; fault?: string } {
@@ -79,7 +80,7 @@ function readPlace(text: string, span: number, ends: boolean): { at?: number; fa
   if (!read.ok) return { fault: read.message };
   const at = read.value / span;
   const inside = ends ? at >= 0 && at <= 1 : at > 0 && at < 1;
-  return inside ? { at } : { fault: `The line runs from 0 to ${formatLength(span)}.` };
+  return inside ? { at } : { fault: `The line runs from 0 to ${quantity.length(span)}.` };
 }
 
 /** A slider step of about a hundredth of the span, in round numbers [m]. */

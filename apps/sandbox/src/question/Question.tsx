@@ -1,7 +1,9 @@
 import type { Rig } from "@secondline/rig";
 import type { WhatIf } from "@secondline/scenarios";
+import { lowered } from "@secondline/words";
 import { Choice } from "../design/Choice.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
+import { words } from "../words.ts";
 import { PlaceChoice } from "./PlaceChoice.tsx";
 import styles from "./Question.module.css";
 
@@ -22,18 +24,8 @@ const WALKERS_AT_A_LEG = WALKERS.filter(({ value }) => value !== "standing");
 /** The question the sandbox answers, as a sentence whose blanks are filled in. */
 export function Question() {
   const whatIf = useSandbox((state) => state.session.whatIf);
-  const rig = useSandbox((state) => state.document.rig);
-  const { span } = rig;
+  const rig = useSandbox((state) => state.assessment.assessed.rig);
   const { chooseWhatIf } = useActions();
-  const place = (
-    <PlaceChoice
-      label="The walker's place"
-      at={whatIf.at}
-      span={span}
-      ends={false}
-      onChange={(at) => chooseWhatIf({ ...whatIf, at })}
-    />
-  );
   return (
     <section className={styles.question} aria-label="The what-if">
       <span>What if</span>
@@ -41,69 +33,126 @@ export function Question() {
         inline
         label="What happens"
         value={whatIf.kind}
-        options={legsOf(rig).length > 0 || whatIf.kind === "legFails" ? KINDS : KINDS.slice(0, 2)}
+        options={kindsFor(whatIf, rig)}
         onChange={(kind) => chooseWhatIf(ofKind(kind, whatIf, rig))}
       />
-      {whatIf.kind === "leashFall" && (
-        <>
-          <span>at</span>
-          {place}
-        </>
-      )}
-      {whatIf.kind === "mainFails" && (
-        <>
-          <span>at</span>
-          <PlaceChoice
-            label="Where the main line fails"
-            at={whatIf.cutAt}
-            span={span}
-            ends
-            onChange={(cutAt) => chooseWhatIf({ ...whatIf, cutAt })}
-          />
-          <span>while the walker</span>
-          <Choice
-            inline
-            label="What the walker does"
-            value={whatIf.walker}
-            options={WALKERS}
-            onChange={(walker) => chooseWhatIf({ ...whatIf, walker })}
-          />
-          <span>at</span>
-          {place}
-        </>
-      )}
-      {whatIf.kind === "legFails" && (
-        <>
-          <span>to</span>
-          <Choice
-            inline
-            label="Which leg fails"
-            value={`${whatIf.anchor}${whatIf.leg}`}
-            options={legsOf(rig)}
-            onChange={(leg) => chooseWhatIf({ ...whatIf, ...readLeg(leg) })}
-          />
-          <span>while the walker</span>
-          <Choice
-            inline
-            label="What the walker does"
-            value={whatIf.walker}
-            options={WALKERS_AT_A_LEG}
-            onChange={(walker) => chooseWhatIf({ ...whatIf, walker: walker === "hanging" ? "hanging" : "caught" })}
-          />
-          <span>at</span>
-          {place}
-        </>
-      )}
+      <Blanks {...{ whatIf, rig }} />
       <span className={styles.mark}>?</span>
     </section>
   );
 }
 
+/** The kinds to choose from; what follows when a part gives way is found by the search, and stands here while it is looked at. */
+function kindsFor(whatIf: WhatIf, rig: Rig): readonly { readonly value: WhatIf["kind"]; readonly label: string }[] {
+  const kinds = legsOf(rig).length > 0 || whatIf.kind === "legFails" ? KINDS : KINDS.slice(0, 2);
+  if (whatIf.kind !== "givesWay") return kinds;
+  return [...kinds, { value: "givesWay", label: `${lowered(words.partName(rig, whatIf.part))} gives way` }];
+}
+
+interface BlanksProps {
+  whatIf: WhatIf;
+  rig: Rig;
+}
+
+/** What is left to say of the kind that is chosen. */
+function Blanks({ whatIf, rig }: BlanksProps) {
+  switch (whatIf.kind) {
+    case "leashFall":
+      return (
+        <>
+          <span>at</span>
+          <WalkersPlace {...{ whatIf, rig }} />
+        </>
+      );
+    case "mainFails":
+      return <MainFailsBlanks {...{ whatIf, rig }} />;
+    case "legFails":
+      return <LegFailsBlanks {...{ whatIf, rig }} />;
+    case "givesWay":
+      return <span>in: {lowered(words.eventTitle(rig, whatIf.during))}</span>;
+  }
+}
+
+type Placed = Exclude<WhatIf, { kind: "givesWay" }>;
+
+function WalkersPlace({ whatIf, rig }: { whatIf: Placed; rig: Rig }) {
+  const { chooseWhatIf } = useActions();
+  return (
+    <PlaceChoice
+      label="The walker's place"
+      at={whatIf.at}
+      span={rig.span}
+      ends={false}
+      onChange={(at) => chooseWhatIf({ ...whatIf, at })}
+    />
+  );
+}
+
+function MainFailsBlanks({ whatIf, rig }: { whatIf: Extract<WhatIf, { kind: "mainFails" }>; rig: Rig }) {
+  const { chooseWhatIf } = useActions();
+  return (
+    <>
+      <span>at</span>
+      <PlaceChoice
+        label="Where the main line fails"
+        at={whatIf.cutAt}
+        span={rig.span}
+        ends
+        onChange={(cutAt) => chooseWhatIf({ ...whatIf, cutAt })}
+      />
+      <span>while the walker</span>
+      <Choice
+        inline
+        label="What the walker does"
+        value={whatIf.walker}
+        options={WALKERS}
+        onChange={(walker) => chooseWhatIf({ ...whatIf, walker })}
+      />
+      <span>at</span>
+      <WalkersPlace {...{ whatIf, rig }} />
+    </>
+  );
+}
+
+function LegFailsBlanks({ whatIf, rig }: { whatIf: Extract<WhatIf, { kind: "legFails" }>; rig: Rig }) {
+  const { chooseWhatIf } = useActions();
+  return (
+    <>
+      <span>to</span>
+      <Choice
+        inline
+        label="Which leg fails"
+        value={`${whatIf.anchor}${whatIf.leg}`}
+        options={legsOf(rig)}
+        onChange={(leg) => chooseWhatIf({ ...whatIf, ...readLeg(leg) })}
+      />
+      <span>while the walker</span>
+      <Choice
+        inline
+        label="What the walker does"
+        value={whatIf.walker}
+        options={WALKERS_AT_A_LEG}
+        onChange={(walker) => chooseWhatIf({ ...whatIf, walker: walker === "hanging" ? "hanging" : "caught" })}
+      />
+      <span>at</span>
+      <WalkersPlace {...{ whatIf, rig }} />
+    </>
+  );
+}
+
+/** The same place, in another kind of event. */
 function ofKind(kind: WhatIf["kind"], now: WhatIf, rig: Rig): WhatIf {
   if (kind === now.kind) return now;
-  if (kind === "leashFall") return { kind, at: now.at };
-  if (kind === "mainFails") return { kind, at: now.at, cutAt: 0, walker: "hanging" };
-  return { kind, at: now.at, ...readLeg(legsOf(rig)[0]?.value ?? "A0"), walker: "caught" };
+  switch (kind) {
+    case "leashFall":
+      return { kind, at: now.at };
+    case "mainFails":
+      return { kind, at: now.at, cutAt: 0, walker: "hanging" };
+    case "legFails":
+      return { kind, at: now.at, ...readLeg(legsOf(rig)[0]?.value ?? "A0"), walker: "caught" };
+    case "givesWay":
+      return now;
+  }
 }
 
 /** Legs that can fail: those of anchors with several points, as choices. */

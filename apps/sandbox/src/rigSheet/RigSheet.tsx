@@ -36,6 +36,8 @@ export function RigSheet({ onClose }: { onClose?: () => void }) {
           <RigField path="leash.length" slider label="Length of the leash" />
           <RigField path="walker.mass" slider label="Mass of the walker" />
           <RigField path="requiredFactor" slider help />
+          <RigField path="requiredAfterFailure" slider help />
+          <RigField path="requiredClearance" slider help />
         </Group>
         <Group title="Site and ground" groups={["name", "notes", "rise", "ground", "requiredFactorBasis"]}>
           <RigField path="name" />

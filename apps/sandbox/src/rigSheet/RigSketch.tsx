@@ -1,4 +1,5 @@
-import { formatLength, groundHeight, type Rig } from "@secondline/rig";
+import { groundHeight, type Rig } from "@secondline/rig";
+import { quantity } from "../words.ts";
 import styles from "./RigSketch.module.css";
 
 interface Props {
@@ -23,7 +24,7 @@ export function RigSketch({ rig, editing }: Props) {
       className={styles.sketch}
       viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
       role="img"
-      aria-label={`The rig ${rig.name}, span ${formatLength(rig.span)}`}
+      aria-label={`The rig ${rig.name}, span ${quantity.length(rig.span)}`}
     >
       <path className={`${styles.ground} ${mark("ground")}`} d={groundPath(rig, x, top)} />
       <path
@@ -63,7 +64,7 @@ export function RigSketch({ rig, editing }: Props) {
       <g className={`${styles.measure} ${mark("span", "rise")}`}>
         <path d={`M${x(0)} 18H${x(rig.span)}M${x(0)} 13v10M${x(rig.span)} 13v10`} />
         <text x={middle} y="14">
-          {formatLength(rig.span)}
+          {quantity.length(rig.span)}
         </text>
       </g>
     </svg>

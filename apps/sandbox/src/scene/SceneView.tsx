@@ -15,7 +15,7 @@ const KEYS = "Arrow keys turn the view, with shift they move it; plus and minus 
  * elevation is asked for, and until the part that draws in space has arrived.
  */
 export function SceneView(props: SceneProps) {
-  const { recording, rig, outcome, theme, camera, strengthKN } = props;
+  const { recording, rig, outcome, gaveWay, theme, camera, strengthKN } = props;
   const notesHost = useRef<HTMLDivElement>(null);
   const [present, setPresent] = useState(true);
   const [failed, setFailed] = useState(false);
@@ -26,7 +26,7 @@ export function SceneView(props: SceneProps) {
   // The canvas in space is kept once made: coming back from the elevation costs nothing.
   const spaceWanted = useRef(false);
   if (!flatAsked) spaceWanted.current = true;
-  const words = useMemo(() => sceneWords(recording, rig, outcome), [recording, rig, outcome]);
+  const words = useMemo(() => sceneWords(recording, rig, outcome, gaveWay), [recording, rig, outcome, gaveWay]);
   const lastCamera = useRef(camera);
   if (camera !== "elevation") lastCamera.current = camera;
   const flatSnapshot = useRef<(() => SceneSnapshot) | null>(null);

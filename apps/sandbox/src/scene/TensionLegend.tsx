@@ -1,3 +1,4 @@
+import { quantity } from "@secondline/words";
 import { useMemo } from "react";
 import type { Theme } from "../design/palette.ts";
 import styles from "./scene.module.css";
@@ -13,7 +14,7 @@ interface TensionLegendProps {
   readonly hasPrevious?: boolean;
 }
 
-/** The tension scale in kN with the strength on it, and how the two lines are told apart. */
+/** The tension scale in kN with what 95 % of such webbing hold on it, and how the two lines are told apart. */
 export function TensionLegend({ theme, largest, strengthKN, hasBackup, hasPrevious = false }: TensionLegendProps) {
   const gradient = useMemo(() => tensionGradient(tensionTable(theme)), [theme]);
   const end = scaleEnd(largest) / 1000;
@@ -58,13 +59,15 @@ export function TensionLegend({ theme, largest, strengthKN, hasBackup, hasPrevio
       </div>
       {strengthKN !== undefined && (
         <p className={styles.strengthWords}>
-          strength {tickWords(strengthKN)} kN{inside ? "" : " →"}
+          95 % hold {quantity.strength(1000 * strengthKN)}
+          {inside ? "" : " →"}
         </p>
       )}
     </div>
   );
 }
 
+/** Marks of a scale, which are round. */
 function tickWords(kN: number): string {
   return String(Number(kN.toPrecision(3)));
 }

@@ -1,4 +1,5 @@
 /** The legend of the scene for a picture that is kept: how the lines are told apart, and the tension scale. */
+import { quantity } from "@secondline/words";
 import type { Palette, Theme } from "../design/palette.ts";
 import { type Ink, SANS } from "../picture/ink.ts";
 import { scaleEnd, TABLE_SIZE, tensionCss, tensionTable } from "./shape/tensionColour.ts";
@@ -75,7 +76,8 @@ function scale(ink: Ink, { theme, palette, largest, strengthKN }: LegendFacts, x
   ink.fillStyle = palette.fails;
   ink.fillRect(at - 1, y - 1, 2, BAR.height + 8);
   ink.fillStyle = palette.failsInk;
-  ink.fillText(`strength ${words(strengthKN)} kN`, x + BAR.width + 18, y + 13);
+  ink.fillText(`95 % hold ${quantity.strength(1000 * strengthKN)}`, x + BAR.width + 18, y + 13);
 }
 
+/** Marks of the scale, which are round. */
 const words = (kN: number): string => String(Number(kN.toPrecision(3)));

@@ -1,12 +1,12 @@
 /** What the scene is given. The same for the picture in space and for the flat elevation. */
 import type { Recording } from "@secondline/engine";
 import type { Rig } from "@secondline/rig";
-import type { Outcome } from "@secondline/scenarios";
+import type { GaveWay, Outcome } from "@secondline/scenarios";
 import type { RefObject } from "react";
 import type { Theme } from "../design/palette.ts";
 import type { PictureBody } from "../picture/sheet.ts";
 
-export type { Outcome, Recording, Rig, Theme };
+export type { GaveWay, Outcome, Recording, Rig, Theme };
 
 export type SceneCamera = "event" | "overview" | "elevation" | "anchor";
 
@@ -31,6 +31,8 @@ export interface SceneProps {
   readonly previous?: Recording | undefined;
   readonly rig: Rig;
   readonly outcome?: Outcome | undefined;
+  /** What gave way in this run, as its outcome names it. */
+  readonly gaveWay?: readonly GaveWay[] | undefined;
   readonly clock: SceneClock;
   readonly theme: Theme;
   readonly camera: SceneCamera;
@@ -40,7 +42,7 @@ export interface SceneProps {
   readonly showForces: boolean;
   /** Part pointed out, by its id in the outcome. */
   readonly selectedPart?: string | undefined;
-  /** Strength marked on the tension scale [kN]. */
+  /** Strength marked on the tension scale: what 95 % of such webbing reaches [kN]. */
   readonly strengthKN?: number | undefined;
   readonly reducedMotion: boolean;
   readonly snapshot?: SnapshotPlace | undefined;

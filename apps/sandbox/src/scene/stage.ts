@@ -1,7 +1,7 @@
 /** What everything in one scene shares: the moment, the gap, the notes. */
 import { createLiveFrame, type LiveFrame } from "./liveFrame.ts";
 import { createNotes, type Notes } from "./notes/notes.ts";
-import type { Recording, Rig } from "./sceneProps.ts";
+import type { GaveWay, Recording, Rig } from "./sceneProps.ts";
 import { type Gap, gapSection } from "./shape/gap.ts";
 
 export interface Stage {
@@ -15,7 +15,12 @@ export interface Stage {
   readonly notes: Notes;
 }
 
-export function createStage(recording: Recording, rig: Rig, previous: Recording | undefined): Stage {
+export function createStage(
+  recording: Recording,
+  rig: Rig,
+  previous: Recording | undefined,
+  gaveWay: readonly GaveWay[] = [],
+): Stage {
   const gap = gapSection(rig.ground, rig.span, rig.rise);
   return {
     recording,
@@ -24,7 +29,7 @@ export function createStage(recording: Recording, rig: Rig, previous: Recording 
     before: createLiveFrame(recording),
     previous: previous ? createLiveFrame(previous) : undefined,
     gap,
-    notes: createNotes(recording, rig, gap),
+    notes: createNotes(recording, rig, gap, gaveWay),
   };
 }
 

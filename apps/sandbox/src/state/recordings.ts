@@ -21,4 +21,10 @@ export class RecordingShelf implements Recordings {
     if (this.current && this.keepsPrevious) this.previous = this.current;
     this.current = recording;
   }
+
+  /** Lets both go: another rig is in hand. */
+  clear(): void {
+    this.current = undefined;
+    this.previous = undefined;
+  }
 }

@@ -1,138 +1,191 @@
-/** Runs what the user looks at: first the chosen what-if, then the study of all of them when the rig is new. */
+/**
+ * Runs what the user looks at. The chosen what-if comes first; then the search for the verdict, in two looks: the few what-ifs
+ * that usually govern, on a coarse mesh, and at once after them all of them on the standard one. Another what-if leaves the
+ * search alone; another state of the rig ends it.
+ */
+import type { Found } from "@secondline/scenarios";
 import type { StoreApi } from "zustand/vanilla";
+import type { KeptFounds } from "./keptFounds.ts";
 import type { RecordingShelf } from "./recordings.ts";
-import type { RunSlice, SandboxState, Services, Work } from "./types.ts";
+import { asSoFar, graver } from "./soFar.ts";
+import type { RunSlice, SandboxState, Services, SoFar, VerdictSlice, Work } from "./types.ts";
 
 /** A change waits this long for the next one, so that typing does not start a run per letter [ms]. */
 const SETTLE = 250;
+
+const EFFORTS = {
+  quick: { size: "quick", accuracy: "quick", tellSoFar: true },
+  // Forces over time are kept for the report.
+  full: { size: "full", accuracy: "standard", traces: true, tellSoFar: true },
+} as const;
+
+type Which = "fall" | "study";
 
 export class Runs {
   private readonly store: StoreApi<SandboxState>;
   private readonly services: Services;
   private readonly shelf: RecordingShelf;
+  private readonly kept: KeptFounds;
   private cancelSettling: (() => void) | undefined;
+  /** Counts what was asked for: an answer that comes after a later question starts nothing more. */
+  private turn = 0;
+  private looking: Promise<void> | undefined;
 
-  constructor(store: StoreApi<SandboxState>, services: Services, shelf: RecordingShelf) {
+  constructor(store: StoreApi<SandboxState>, services: Services, shelf: RecordingShelf, kept: KeptFounds) {
     this.store = store;
     this.services = services;
     this.shelf = shelf;
+    this.kept = kept;
   }
 
-  /** Runs again soon; a later call replaces an earlier one. */
+  /** Another state: what computes belongs to the one before. Starts soon; a later change starts it later. */
+  stateChanged(): void {
+    this.end("study");
+    this.set({ study: this.needsStudy() ? { kind: "waiting" } : { kind: "idle" }, effort: "quick" });
+    this.soon();
+  }
+
+  /** The same state, to be looked at in another run. */
   soon(): void {
     this.cancelSettling?.();
-    this.stopWork();
+    this.turn += 1;
+    this.end("fall");
     this.set({ fall: { kind: "waiting" } });
     this.cancelSettling = this.services.later(SETTLE, () => void this.now());
   }
 
-  /** Runs the chosen what-if on the last good rig, then the study when the verdict belongs to another rig. */
+  /** Runs the chosen what-if, then searches for the verdict where there is none. */
   async now(): Promise<void> {
     this.cancelSettling?.();
-    this.stopWork();
-    if (await this.fall()) await this.study("quick");
+    this.turn += 1;
+    const { turn } = this;
+    this.end("fall");
+    await this.fall();
+    if (turn === this.turn) await this.look();
   }
 
-  /** Every what-if on the standard mesh with a ± on the loads, instead of the few that usually govern. */
-  async fully(): Promise<void> {
-    this.cancelSettling?.();
-    this.stopWork();
-    await this.study("full");
+  /** Searches for the verdict of this state; over when that search is, also one that was going already. */
+  async look(): Promise<void> {
+    const { run, assessment } = this.store.getState();
+    if (!this.needsStudy()) return;
+    if (run.study.kind !== "busy" || !this.looking) this.looking = this.bothLooks(assessment.key);
+    return this.looking;
   }
 
-  /** Stops whatever computes; results so far stay. */
+  private async bothLooks(key: string): Promise<void> {
+    const { soFar } = this.store.getState().run.verdict;
+    if (!soFar && !(await this.study("quick", key))) return;
+    await this.study("full", key);
+  }
+
+  /** Stops whatever computes; what was found so far stays. */
   stop(): void {
     const { fall, study } = this.store.getState().run;
     this.cancelSettling?.();
-    this.stopWork();
+    this.turn += 1;
+    this.end("fall");
+    this.end("study");
     this.set({
       fall: fall.kind === "idle" ? fall : { kind: "stopped" },
-      study: fall.kind === "idle" && study.kind === "idle" ? study : { kind: "stopped" },
+      study: this.needsStudy() ? { kind: "stopped" } : study,
     });
   }
 
-  private async fall(): Promise<boolean> {
-    const { document, session } = this.store.getState();
-    const { rig, rigVersion } = document;
+  private needsStudy(): boolean {
+    const { run, assessment } = this.store.getState();
+    return run.verdict.found === undefined && assessment.issues.length === 0;
+  }
+
+  private async fall(): Promise<void> {
+    const { assessment, session } = this.store.getState();
+    const { assessed, key } = assessment;
     const { whatIf, accuracy } = session;
-    const id = this.services.newId();
-    this.begin("fall", id, "Computing the fall");
-    const answer = await this.services.runner.run({ id, rig, whatIf, accuracy, estimate: accuracy !== "quick" }, (p) =>
-      this.progress("fall", id, p.done, p.doing),
-    );
-    if (!this.isCurrent("fall", id)) return false;
-    if (!answer.ok) {
-      this.set({
-        fall: answer.reason === "cancelled" ? { kind: "stopped" } : { kind: "failed", message: answer.message },
-      });
-      return false;
-    }
-    const { shown } = this.store.getState().run;
-    this.shelf.put(answer.value.recording);
+    const id = this.begin("fall");
+    const request = { id, assessed, whatIf, accuracy, estimate: accuracy !== "quick" };
+    const answer = await this.services.runner.run(request, (progress) => {
+      if (this.isCurrent("fall", id)) this.set({ fall: { kind: "busy", id, progress } });
+    });
+    if (!this.isCurrent("fall", id)) return;
+    if (!answer.ok) return this.set({ fall: workAfter(answer) });
+    const { shown, recordingVersion } = this.store.getState().run;
+    const { recording, ...told } = answer.value;
+    this.shelf.put(recording);
     this.set({
       fall: { kind: "idle" },
-      shown: { rig, rigVersion, whatIf, accuracy, outcome: answer.value.outcome },
+      shown: { assessed, key, whatIf, accuracy, ...told },
       previous: shown ?? undefined,
-      recordingVersion: this.store.getState().run.recordingVersion + 1,
+      recordingVersion: recordingVersion + 1,
     });
+  }
+
+  /** One look; true when it came to its end and the state is still the same. */
+  private async study(effort: RunSlice["effort"], key: string): Promise<boolean> {
+    const { assessment, run } = this.store.getState();
+    const id = this.begin("study");
+    this.set({ effort });
+    const earlier = run.verdict.soFar;
+    const request = { id, assessed: assessment.assessed, ...EFFORTS[effort] };
+    const answer = await this.services.runner.study(request, (progress) => {
+      if (!this.isCurrent("study", id)) return;
+      this.set({ study: { kind: "busy", id, progress: { ...this.known(id), ...progress } } });
+      if (progress.soFar) this.tell(key, graver(earlier, asSoFar(progress.soFar)));
+    });
+    if (!this.isCurrent("study", id)) return false;
+    if (!answer.ok) {
+      this.set({ study: workAfter(answer) });
+      return false;
+    }
+    // After the quick look the other one follows at once: the search goes on.
+    if (effort === "quick") this.tell(key, graver(earlier, asSoFar(answer.value.outcome)));
+    else {
+      this.set({ study: { kind: "idle" } });
+      this.conclude(key, answer.value);
+    }
     return true;
   }
 
-  private async study(size: "quick" | "full"): Promise<void> {
-    const { document, run } = this.store.getState();
-    const { rig, rigVersion } = document;
-    if (size === "quick" && run.verdict?.rigVersion === rigVersion) return;
+  /** What the work with that id last said of what it has found. */
+  private known(id: string) {
+    const { study } = this.store.getState().run;
+    const soFar = study.kind === "busy" && study.id === id ? study.progress.soFar : undefined;
+    return soFar ? { soFar } : {};
+  }
+
+  private tell(key: string, soFar: SoFar | undefined): void {
+    const { verdict } = this.store.getState().run;
+    if (verdict.key === key && soFar && soFar !== verdict.soFar) this.set({ verdict: { ...verdict, soFar } });
+  }
+
+  private conclude(key: string, found: Found): void {
+    this.kept.keep(key, found);
+    const verdict: VerdictSlice = { key, found, soFar: undefined };
+    if (this.store.getState().run.verdict.key === key) this.set({ verdict });
+  }
+
+  private begin(which: Which): string {
     const id = this.services.newId();
-    this.begin("study", id, "Computing the what-ifs");
-    // Quick while somebody edits: the verdict follows the hand. Forces over time are kept for the report.
-    const effort =
-      size === "quick"
-        ? ({ size, accuracy: "quick" } as const)
-        : ({ size, accuracy: "standard", estimate: true, traces: true } as const);
-    const answer = await this.services.runner.study({ id, rig, ...effort }, (p) =>
-      this.progress("study", id, p.done, p.doing),
-    );
-    if (!this.isCurrent("study", id)) return;
-    if (!answer.ok) {
-      this.set({
-        study: answer.reason === "cancelled" ? { kind: "stopped" } : { kind: "failed", message: answer.message },
-      });
-      return;
-    }
-    const before = this.store.getState().run.verdict;
-    this.set({
-      study: { kind: "idle" },
-      verdict: { outcome: answer.value, rig, rigVersion, size },
-      // A second look at the same rig is no other rig to compare with.
-      ...(before && before.rigVersion !== rigVersion ? { previousVerdict: before.outcome } : {}),
-    });
-  }
-
-  private begin(which: "fall" | "study", id: string, doing: string): void {
-    this.set({ [which]: { kind: "busy", id, progress: { done: 0, doing } } satisfies Work });
-  }
-
-  private progress(which: "fall" | "study", id: string, done: number, doing: string): void {
-    if (this.isCurrent(which, id))
-      this.set({ [which]: { kind: "busy", id, progress: { done, doing } } satisfies Work });
+    this.set({ [which]: { kind: "busy", id, progress: { done: 0 } } satisfies Work });
+    return id;
   }
 
   /** Answers of a run that was replaced or stopped come late and are dropped. */
-  private isCurrent(which: "fall" | "study", id: string): boolean {
+  private isCurrent(which: Which, id: string): boolean {
     const work = this.store.getState().run[which];
     return work.kind === "busy" && work.id === id;
   }
 
-  private stopWork(): void {
-    for (const which of ["fall", "study"] as const) {
-      const work = this.store.getState().run[which];
-      if (work.kind !== "busy") continue;
-      void this.services.runner.cancel(work.id);
-      this.set({ [which]: { kind: "stopped" } satisfies Work });
-    }
+  private end(which: Which): void {
+    const work = this.store.getState().run[which];
+    if (work.kind !== "busy") return;
+    void this.services.runner.cancel(work.id);
+    this.set({ [which]: { kind: "stopped" } satisfies Work });
   }
 
   private set(part: Partial<RunSlice>): void {
     this.store.setState((state) => ({ run: { ...state.run, ...part } }));
   }
+}
+
+function workAfter(answer: { readonly reason: "cancelled" | "failed"; readonly message: string }): Work {
+  return answer.reason === "cancelled" ? { kind: "stopped" } : { kind: "failed", message: answer.message };
 }

@@ -3,16 +3,21 @@ import { editDocument } from "@secondline/rig";
 import type { WhatIf } from "@secondline/scenarios";
 import { createStore, type StoreApi } from "zustand/vanilla";
 import { closeGroup, groupStart, type History, record, redo, startHistory, undo } from "./history.ts";
+import { KeptFounds } from "./keptFounds.ts";
+import { assessmentOf, type Known, NOTHING_KNOWN } from "./known.ts";
 import { moveAnchorB } from "./moveAnchorB.ts";
 import { RecordingShelf, type Recordings } from "./recordings.ts";
 import { Runs } from "./runs.ts";
-import type { Notice, SandboxState, Services, SessionSlice, WrittenRig } from "./types.ts";
+import type { DocumentSlice, Notice, RunSlice, SandboxState, Services, SessionSlice, WrittenRig } from "./types.ts";
 
 /** What a sandbox starts with. `document` may have faults; `goodDocument` must have none. */
 export interface Start {
   readonly document: WrittenRig;
   readonly goodDocument: WrittenRig;
   readonly session?: Partial<SessionSlice>;
+  /** What is known besides the rig; default: nothing. */
+  readonly known?: Known;
+  readonly leftOut?: boolean;
   /** Keep the recording before the newest, for comparison; default true. */
   readonly keepsPrevious?: boolean;
 }
@@ -28,11 +33,15 @@ export interface Actions {
   replaceRig: (document: WrittenRig, label: string) => void;
   undo: () => void;
   redo: () => void;
+  /** Another record, day or log: it is taken into account where it speaks of the rig. */
+  know: (known: Known) => void;
+  /** Leaves record and break tests out of the assessment, or takes them in again. */
+  leaveOut: (leftOut: boolean) => void;
   chooseWhatIf: (whatIf: WhatIf) => void;
   chooseAccuracy: (accuracy: SessionSlice["accuracy"]) => void;
   runNow: () => void;
-  /** Computes every what-if of the rig on a finer mesh. */
-  studyFully: () => Promise<void>;
+  /** Searches on for the verdict, after a stop. */
+  lookOn: () => Promise<void>;
   stop: () => void;
   look: (change: Partial<Omit<SessionSlice, "whatIf" | "accuracy" | "notices" | "announcement">>) => void;
   tell: (notice: Omit<Notice, "id">) => void;
@@ -51,7 +60,8 @@ const FIRST_WHAT_IF: WhatIf = { kind: "mainFails", at: 0.5, cutAt: 0, walker: "h
 export function createSandbox(services: Services, start: Start): Sandbox {
   const store = createStore<SandboxState>(() => firstState(services, start));
   const shelf = new RecordingShelf(start.keepsPrevious ?? true);
-  const runs = new Runs(store, services, shelf);
+  const kept = services.kept ?? new KeptFounds();
+  const runs = new Runs(store, services, shelf, kept);
   let lastNotice = 0;
 
   const session = (part: Partial<SessionSlice>) =>
@@ -69,11 +79,31 @@ export function createSandbox(services: Services, start: Start): Sandbox {
       store.setState({ document: { ...document, history, issues: read.issues } });
       return;
     }
-    const rigVersion = document.rigVersion + 1;
+    assess({ history, issues: [], rig: read.rig, goodDocument: history.present });
+  }
+
+  /** Works the assessment out anew; where it is another one, the verdict of the one before goes in the same step. */
+  function assess(document: DocumentSlice, known?: Known, leftOut?: boolean): void {
+    const { assessment: before, run } = store.getState();
+    const assessment = assessmentOf(document.rig, known ?? before.known, leftOut ?? before.leftOut);
+    const isSame = assessment.key === before.key && assessment.issues.length === before.issues.length;
+    store.setState({ document, assessment, ...(isSame ? {} : { run: withdrawn(run, assessment.key) }) });
+    if (!isSame) runs.stateChanged();
+  }
+
+  function withdrawn(run: RunSlice, key: string): RunSlice {
+    return {
+      ...run,
+      verdict: { key, found: kept.recall(key), soFar: undefined },
+      previousVerdict: run.verdict.found?.outcome ?? run.previousVerdict,
+    };
+  }
+  function forget(): void {
+    const { run } = store.getState();
+    shelf.clear();
     store.setState({
-      document: { history, issues: [], rig: read.rig, goodDocument: history.present, rigVersion },
+      run: { ...run, shown: undefined, previous: undefined, recordingVersion: run.recordingVersion + 1 },
     });
-    runs.soon();
   }
   const history = () => store.getState().document.history;
 
@@ -86,9 +116,16 @@ export function createSandbox(services: Services, start: Start): Sandbox {
       takeOver(record(history(), label, moveAnchorB(before, path, text), group));
     },
     finishEdit: () => takeOver(closeGroup(history())),
-    replaceRig: (document, label) => takeOver(record(history(), label, document)),
+    replaceRig(document, label) {
+      takeOver(record(history(), label, document));
+      // The fall in sight is another rig's.
+      const { run, assessment } = store.getState();
+      if (run.shown && run.shown.key !== assessment.key) forget();
+    },
     undo: () => takeOver(undo(history())),
     redo: () => takeOver(redo(history())),
+    know: (known) => assess(store.getState().document, known),
+    leaveOut: (leftOut) => assess(store.getState().document, undefined, leftOut),
     chooseWhatIf(whatIf) {
       session({ whatIf });
       runs.soon();
@@ -98,7 +135,7 @@ export function createSandbox(services: Services, start: Start): Sandbox {
       runs.soon();
     },
     runNow: () => void runs.now(),
-    studyFully: () => runs.fully(),
+    lookOn: () => runs.look(),
     stop: () => runs.stop(),
     look: session,
     tell(notice) {
@@ -118,14 +155,16 @@ function firstState(services: Services, start: Start): SandboxState {
     throw new Error(`The rig to start with has faults: ${good.issues.map((issue) => issue.message).join(" ")}`);
   const now = start.document === start.goodDocument ? good : services.read(start.document);
   const current = now.ok ? now : good;
+  const assessment = assessmentOf(current.rig, start.known ?? NOTHING_KNOWN, start.leftOut ?? false);
+  const found = services.kept?.recall(assessment.key);
   return {
     document: {
       history: startHistory(start.document),
       issues: now.ok ? [] : now.issues,
       rig: current.rig,
       goodDocument: now.ok ? start.document : start.goodDocument,
-      rigVersion: 1,
     },
+    assessment,
     session: {
       theme: undefined,
       view: "rig",
@@ -146,9 +185,10 @@ function firstState(services: Services, start: Start): SandboxState {
     run: {
       fall: { kind: "idle" },
       study: { kind: "idle" },
+      effort: "quick",
       shown: undefined,
       previous: undefined,
-      verdict: undefined,
+      verdict: { key: assessment.key, found, soFar: undefined },
       previousVerdict: undefined,
       recordingVersion: 0,
     },

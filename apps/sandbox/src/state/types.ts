@@ -1,10 +1,12 @@
 /** The state, in slices by lifetime: the document outlives the page, the session the run, the run nothing. */
 import type { Accuracy } from "@secondline/engine";
 import type { Issues, Rig, RigIssue } from "@secondline/rig";
-import type { Progress, RunnerService } from "@secondline/runner";
-import type { Outcome, WhatIf, WhatIfOutcome } from "@secondline/scenarios";
+import type { RunnerService } from "@secondline/runner";
+import type { Assessed, Found, Outcome, StudyProgress, Verdict, WhatIf, WhatIfRun } from "@secondline/scenarios";
 import type { Theme } from "../design/palette.ts";
 import type { History } from "./history.ts";
+import type { KeptFounds } from "./keptFounds.ts";
+import type { AssessmentSlice } from "./known.ts";
 
 /** A rig as written: plain JSON that keeps what was typed, right or wrong. */
 export type WrittenRig = { readonly [key: string]: unknown };
@@ -13,11 +15,9 @@ export interface DocumentSlice {
   readonly history: History<WrittenRig>;
   /** Faults of the document as it stands. */
   readonly issues: readonly RigIssue[];
-  /** The last document without faults, and its rig. Everything computed belongs to it. */
+  /** The last document without faults, and its rig as written; what is computed takes `assessment.assessed`. */
   readonly rig: Rig;
   readonly goodDocument: WrittenRig;
-  /** Counts good rigs, so that a result knows which one it belongs to. */
-  readonly rigVersion: number;
 }
 
 export type Place = "verdict" | "time" | "rig";
@@ -49,7 +49,7 @@ export interface SessionSlice {
   readonly editing: string | undefined;
   readonly whatIf: WhatIf;
   readonly accuracy: Accuracy;
-  /** Wear record and break log, as the wear view keeps them; nobody else reads them. */
+  /** Wear record and break log, as the wear view keeps them; nobody else reads them: see `Known`. */
   readonly wear: unknown;
   readonly notices: readonly Notice[];
   /** Last thing said to screen readers. */
@@ -60,34 +60,44 @@ export type Work =
   | { readonly kind: "idle" }
   /** A change came in; it starts when the changes settle. */
   | { readonly kind: "waiting" }
-  | { readonly kind: "busy"; readonly id: string; readonly progress: Progress }
+  | { readonly kind: "busy"; readonly id: string; readonly progress: StudyProgress }
   | { readonly kind: "stopped" }
   | { readonly kind: "failed"; readonly message: string };
 
-/** A what-if that was run, and the rig it was run on. */
-export interface ShownRun {
-  readonly rig: Rig;
-  readonly rigVersion: number;
+/** A search that has not ended: it can have found what fails or is thin, never that the rig holds. */
+export type SoFar = Outcome & { readonly verdict: Exclude<Verdict, "holds"> };
+
+/** A what-if that was run, and the state it was run of. */
+export interface ShownRun extends Pick<WhatIfRun, "outcome" | "otherMesh"> {
+  readonly assessed: Assessed;
+  /** `assessment.key` of that state. */
+  readonly key: string;
   readonly whatIf: WhatIf;
   readonly accuracy: Accuracy;
-  readonly outcome: WhatIfOutcome;
 }
 
-/** A study, and the rig it was made of. */
-export interface RigVerdict {
-  readonly outcome: Outcome;
-  readonly rig: Rig;
-  readonly rigVersion: number;
-  /** The few what-ifs that usually govern, or all of them. */
-  readonly size: "quick" | "full";
+/**
+ * The verdict of the very state in `assessment`: it is withdrawn in the same step in which that state changes. Read it by
+ * `foundOf` and `outcomeOf`, which also look whether an entry of the rig is being put right.
+ */
+export interface VerdictSlice {
+  /** Of the complete search. */
+  readonly found: Found | undefined;
+  /** While it is looked for, or after a stop. */
+  readonly soFar: SoFar | undefined;
+  /** `assessment.key` of the state. */
+  readonly key: string;
 }
 
 export interface RunSlice {
   readonly fall: Work;
   readonly study: Work;
+  /** First the few what-ifs that usually govern, on a coarse mesh; then all of them. */
+  readonly effort: "quick" | "full";
   readonly shown: ShownRun | undefined;
   readonly previous: ShownRun | undefined;
-  readonly verdict: RigVerdict | undefined;
+  readonly verdict: VerdictSlice;
+  /** The complete verdict of the state before, for comparison. */
   readonly previousVerdict: Outcome | undefined;
   /** Counts changes of the recordings on the shelf. */
   readonly recordingVersion: number;
@@ -95,6 +105,7 @@ export interface RunSlice {
 
 export interface SandboxState {
   readonly document: DocumentSlice;
+  readonly assessment: AssessmentSlice;
   readonly session: SessionSlice;
   readonly run: RunSlice;
 }
@@ -108,9 +119,11 @@ export type ReadRig = (
 
 /** What the store needs from outside; replaced in tests. */
 export interface Services {
-  readonly runner: RunnerService;
+  readonly runner: Pick<RunnerService, "run" | "study" | "cancel">;
   readonly read: ReadRig;
   readonly newId: () => string;
+  /** Verdicts shared with other sandboxes; default: of this one alone. */
+  readonly kept?: KeptFounds;
   /** Calls back after a pause; returns what cancels it. */
   readonly later: (milliseconds: number, action: () => void) => () => void;
 }

@@ -1,6 +1,7 @@
+import { quantity } from "@secondline/words";
 import { useEffect, useRef } from "react";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
-import { inSeconds, secondsDigits } from "./format.ts";
+import { secondsDecimals } from "./digits.ts";
 import styles from "./Plot.module.css";
 import { type PlotFrame, xOf, yOf } from "./plotFrame.ts";
 import type { TimeRange } from "./plotGrid.ts";
@@ -33,7 +34,7 @@ export function CursorLines({ clock, range, frame, top, probes, measure }: Props
   const span = useRef<HTMLDivElement>(null);
 
   useEffect(() => {
-    const digits = Math.max(secondsDigits(range.to - range.from), 3);
+    const digits = Math.max(secondsDecimals(range.to - range.from), 3);
     const place = () => {
       const { time } = clock.getSnapshot();
       const x = xOf(time, range, frame);
@@ -42,7 +43,7 @@ export function CursorLines({ clock, range, frame, top, probes, measure }: Props
       // At the end of the run it would cover the names beside the plot.
       moveTo(flag.current, Math.min(x, frame.width - FLAG_BEFORE_END), 0, visible);
       if (flag.current) {
-        flag.current.textContent = inSeconds(time, digits);
+        flag.current.textContent = quantity.seconds(time, digits);
       }
       for (const probe of probes) {
         const value = visible ? probe.valueAt(time) : null;

@@ -1,4 +1,5 @@
 import type { Recording } from "@secondline/engine";
+import { quantity } from "@secondline/words";
 import { useCallback, useMemo } from "react";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import type { Palette } from "../design/palette.ts";
@@ -7,7 +8,6 @@ import { type EndLabel, EndLabels } from "./EndLabels.tsx";
 import { EventFlags, markUnder } from "./EventFlags.tsx";
 import { type Band, balanceSentence, type EnergyStack, energyStack, indexAt } from "./energyBands.ts";
 import { energyData, energyDrawing } from "./energyDrawing.ts";
-import { inJoules, inSeconds } from "./format.ts";
 import styles from "./Plot.module.css";
 import { PlotCanvas } from "./PlotCanvas.tsx";
 import { type PlotFrame, yOf } from "./plotFrame.ts";
@@ -60,7 +60,7 @@ export function EnergyPlot({ recording, clock, view, frame, compact }: Props) {
         above={compact ? frame.top : 0}
         snap={(x, y) => (y < 0 ? markUnder(view.marks, x, range, frame) : null)}
       />
-      <EndLabels {...{ labels, clock, frame, compact }} format={inJoules} highlight={null} />
+      <EndLabels {...{ labels, clock, frame, compact }} format={quantity.energy} highlight={null} />
     </>
   );
 }
@@ -95,8 +95,8 @@ function valueAt(stack: EnergyStack, band: Band, time: number): number | null {
 
 function energyAt(stack: EnergyStack, time: number): string {
   const at = indexAt(stack.times, time);
-  const parts = [...stack.bands].reverse().map((band) => `${band.name} ${inJoules(band.values[at]!)}`);
-  return [inSeconds(time, 3), ...parts].join(", ");
+  const parts = [...stack.bands].reverse().map((band) => `${band.name} ${quantity.energy(band.values[at]!)}`);
+  return [quantity.seconds(time, 3), ...parts].join(", ");
 }
 
 export function axisKilojoules(energy: number): string {

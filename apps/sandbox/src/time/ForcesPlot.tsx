@@ -1,4 +1,5 @@
 import type { Recording } from "@secondline/engine";
+import { quantity } from "@secondline/words";
 import { useCallback, useMemo } from "react";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { CursorLines, type Probe } from "./CursorLines.tsx";
@@ -7,7 +8,6 @@ import { EndLabels } from "./EndLabels.tsx";
 import { EventFlags, markUnder } from "./EventFlags.tsx";
 import { type ForceView, forceData, forceDrawing, readyPyramid } from "./forceDrawing.ts";
 import { forceLabels, forcePeaks } from "./forceMarks.ts";
-import { inKilonewtons, kilonewtonDigits } from "./format.ts";
 import { PeakMarks, peakUnder } from "./PeakMarks.tsx";
 import { PlotCanvas } from "./PlotCanvas.tsx";
 import { PlotKey } from "./PlotKey.tsx";
@@ -90,7 +90,7 @@ export function ForcesPlot({ recording, previous, clock, view, forces, onHighlig
       />
       <EndLabels
         {...{ labels, clock, frame, compact, onHighlight }}
-        format={compact ? kilonewtonDigits : inKilonewtons}
+        format={compact ? quantity.loadIn : quantity.load}
         highlight={forces.highlight}
       />
     </>

@@ -1,9 +1,10 @@
 import type { Recording } from "@secondline/engine";
+import { capital, quantity } from "@secondline/words";
 import { useDeferredValue, useMemo } from "react";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { useClock } from "../clock/useClock.ts";
+import { secondsDecimals } from "./digits.ts";
 import { readyPyramid } from "./forceDrawing.ts";
-import { capitalised, inSeconds, kilonewtonDigits, secondsDigits } from "./format.ts";
 import styles from "./NumbersPanel.module.css";
 import type { Pyramid } from "./pyramid.ts";
 import { RangeFields } from "./RangeFields.tsx";
@@ -35,7 +36,7 @@ export function NumbersPanel({ recording, clock, view, shown, reading }: Props) 
     () => shown.map((trace): Column => ({ trace, pyramid: readyPyramid(traces, trace.id, reading) })),
     [shown, traces, reading, ready],
   );
-  const digits = secondsDigits(range.to - range.from);
+  const digits = secondsDecimals(range.to - range.from);
   const read = reading === "raw" ? "raw samples" : "filtered, CFC 60";
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by the keys that scroll it
@@ -47,7 +48,7 @@ export function NumbersPanel({ recording, clock, view, shown, reading }: Props) 
           <tr>
             <th scope="col">Force in</th>
             <th scope="col">at the cursor</th>
-            {view.measure !== null && <th scope="col">since {inSeconds(view.measure, 3)}</th>}
+            {view.measure !== null && <th scope="col">since {quantity.seconds(view.measure, 3)}</th>}
             <th scope="col">largest</th>
             <th scope="col">at</th>
             <th scope="col">least</th>
@@ -83,19 +84,19 @@ function StatisticsRow({ column: { trace, pyramid }, recording, clock, range, me
   const then = measure === null ? null : forceAt(pyramid, rate, measure);
   return (
     <tr>
-      <th scope="row">{capitalised(trace.name)}</th>
+      <th scope="row">{capital(trace.name)}</th>
       <td>{cell(now)}</td>
       {measure !== null && <td>{now === null || then === null ? "–" : difference(now - then)}</td>}
       <td>{cell(found?.max)}</td>
-      <td>{found ? inSeconds(found.maxTime, Math.max(digits, 3)) : "–"}</td>
+      <td>{found ? quantity.seconds(found.maxTime, Math.max(digits, 3)) : "–"}</td>
       <td>{cell(found?.min)}</td>
       <td>{cell(found?.mean)}</td>
     </tr>
   );
 }
 
-const cell = (force: number | null | undefined) => (force == null ? "–" : kilonewtonDigits(force));
-const difference = (force: number) => `${force > 0 ? "+" : ""}${kilonewtonDigits(force)}`;
+const cell = (force: number | null | undefined) => (force == null ? "–" : quantity.loadIn(force));
+const difference = (force: number) => `${force > 0 ? "+" : ""}${quantity.kilonewtons(force, "nearest")}`;
 
 /** More rows than this nobody reads; a file of the range has every sample. */
 const ROWS = 100;
@@ -127,7 +128,7 @@ function DataTable({
           <th scope="col">{exact ? "Time" : "From"}</th>
           {columns.map(({ trace }) => (
             <th key={trace.id} scope="col">
-              {capitalised(trace.name)}
+              {capital(trace.name)}
             </th>
           ))}
         </tr>
@@ -135,7 +136,7 @@ function DataTable({
       <tbody>
         {rows.map((row) => (
           <tr key={row.from}>
-            <th scope="row">{inSeconds(row.from, 4)}</th>
+            <th scope="row">{quantity.seconds(row.from, 4)}</th>
             {row.forces.map((force, i) => (
               <td key={columns[i]!.trace.id}>{cell(force)}</td>
             ))}

@@ -1,7 +1,7 @@
+import { quantity } from "@secondline/words";
 import { type PlaybackClock, SPEEDS, type Speed } from "../clock/playbackClock.ts";
 import { useClock } from "../clock/useClock.ts";
 import { Choice } from "../design/Choice.tsx";
-import { inSeconds } from "./format.ts";
 import { TimeButton } from "./TimeButton.tsx";
 import styles from "./TimeStrip.module.css";
 import type { KeyAction } from "./timeKeys.ts";
@@ -93,11 +93,11 @@ function TimeReadout({ clock, measure }: Pick<Props, "clock" | "measure">) {
   const duration = useClock(clock, (state) => state.duration);
   return (
     <p className={styles.readout}>
-      <span className={styles.bigTime}>{inSeconds(time, 3)}</span>
+      <span className={styles.bigTime}>{quantity.seconds(time, 3)}</span>
       <span className={styles.ofRun}>
         {measure === null
-          ? `of ${inSeconds(duration)}`
-          : `${time >= measure ? "+" : ""}${inSeconds(time - measure, 3)}`}
+          ? `of ${quantity.seconds(duration)}`
+          : `${time >= measure ? "+" : ""}${quantity.seconds(time - measure, 3)}`}
       </span>
     </p>
   );

@@ -1,7 +1,7 @@
 import { Menu } from "@base-ui/react/menu";
+import { capital } from "@secondline/words";
 import buttonStyles from "../design/Button.module.css";
 import { Icon } from "../design/icons.tsx";
-import { capitalised } from "./format.ts";
 import styles from "./TimeMenu.module.css";
 import type { TraceId, TraceStyle } from "./traces.ts";
 import type { Drawn } from "./useShownTraces.ts";
@@ -41,7 +41,7 @@ export function ShowMenu({ traces, shown, onShown, drawn, onDrawn }: Props) {
                   onCheckedChange={(checked) => onShown(trace.id, checked)}
                 >
                   <Menu.CheckboxItemIndicator className={styles.tick}>✓</Menu.CheckboxItemIndicator>
-                  <span className={styles.text}>{capitalised(trace.name)}</span>
+                  <span className={styles.text}>{capital(trace.name)}</span>
                 </Menu.CheckboxItem>
               ))}
             </Menu.Group>

@@ -1,12 +1,12 @@
 import { Tabs } from "@base-ui/react/tabs";
 import type { Recording } from "@secondline/engine";
+import { type BreaksTold, capital, quantity } from "@secondline/words";
 import { useId, useMemo, useState } from "react";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { beforeSentence, forcesSentence, unloadedSentence } from "./describe.ts";
 import { EnergyPlot } from "./EnergyPlot.tsx";
 import { energySentence } from "./energyBands.ts";
 import { ForcesPlot } from "./ForcesPlot.tsx";
-import { capitalised } from "./format.ts";
 import { NumbersPanel } from "./NumbersPanel.tsx";
 import { PlayBar } from "./PlayBar.tsx";
 import type { PlotRequest } from "./picture/plotBody.ts";
@@ -25,6 +25,8 @@ interface Props {
   /** The run before, drawn lighter behind this one. */
   readonly previous?: Recording | undefined;
   readonly clock: PlaybackClock;
+  /** What gave way in the run, as its outcome names it. */
+  readonly told?: BreaksTold | undefined;
   /** One column, touch first: a phone's sheet. */
   readonly compact: boolean;
   /** False where several strips share one clock and one set of controls. */
@@ -46,9 +48,9 @@ const GUTTERS: Readonly<Record<Tab, Gutter>> = {
 
 /** Time along the bottom of the page: what pulled how hard when, where the energy went, and the controls of playback. */
 export function TimeStrip(props: Props) {
-  const { recording, previous, clock, compact, controls = true, onSaveRange, onSavePlot } = props;
+  const { recording, previous, clock, told, compact, controls = true, onSaveRange, onSavePlot } = props;
   const [tab, setTab] = useState<Tab>("forces");
-  const view = useTimeView(recording, clock);
+  const view = useTimeView(recording, clock, told);
   const show = useShownTraces(recording, previous !== undefined);
   const { ref, size } = useFrameSize<HTMLElement>();
   const frame = useMemo(() => plotFrame(size.width, size.height, compact, GUTTERS[tab]), [size, compact, tab]);
@@ -60,7 +62,10 @@ export function TimeStrip(props: Props) {
     onSavePlot &&
     ((kind: "png" | "svg") => {
       const { time } = clock.getSnapshot();
-      onSavePlot({ recording, previous, range: view.range, time, forces: tab === "energy" ? null : forces }, kind);
+      onSavePlot(
+        { recording, previous, told, range: view.range, time, forces: tab === "energy" ? null : forces },
+        kind,
+      );
     });
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: keys work wherever the focus is within the strip; each also has a button
@@ -78,7 +83,7 @@ export function TimeStrip(props: Props) {
               />
             </div>
             <p id={sentence} className={styles.sentence}>
-              {sentenceOf(recording, previous, tab, forces.reading)}
+              {quantity.unbroken(sentenceOf(recording, previous, tab, forces.reading))}
             </p>
           </div>
           <Tabs.Panel className={styles.panel} value={tab}>
@@ -103,7 +108,7 @@ function TabNames() {
     <Tabs.List className={styles.tabs} aria-label="What to see over time">
       {TABS.map((tab) => (
         <Tabs.Tab key={tab} className={styles.tab} value={tab}>
-          {capitalised(tab)}
+          {capital(tab)}
         </Tabs.Tab>
       ))}
     </Tabs.List>

@@ -1,22 +1,23 @@
 import type { Recording } from "@secondline/engine";
-import { capitalised, inKilonewtons, inSeconds, listed } from "./format.ts";
+import { capital, quantity } from "@secondline/words";
+import { listed } from "./listed.ts";
 import { loadedTraces, type Reading, type Trace, type TraceId, unloadedTraces } from "./traces.ts";
 
 /** What the force plot shows, in a sentence or two, for everyone and above all for those who cannot see it. */
 export function forcesSentence(recording: Recording, reading: Reading): string {
   const largest = largestTrace(recording, reading);
-  if (!largest) return `Nothing was loaded in the ${inSeconds(recording.duration)} of this run.`;
+  if (!largest) return `Nothing was loaded in the ${quantity.seconds(recording.duration)} of this run.`;
   const { force, time } = largest.peaks[reading];
-  const hardest = `Hardest pull: ${inKilonewtons(force)} in ${largest.inWords}, ${inSeconds(time)} into the run`;
+  const hardest = `Hardest pull: ${quantity.load(force)} in ${largest.inWords}, ${quantity.seconds(time)} into the run`;
   const leash = loadedTraces(recording).find((trace) => trace.id === "leash");
   if (!leash || leash === largest) return `${hardest}.`;
-  return `${hardest}; the leash peaked at ${inKilonewtons(leash.peaks[reading].force)}.`;
+  return `${hardest}; the leash peaked at ${quantity.load(leash.peaks[reading].force)}.`;
 }
 
 /** The same of the run that is drawn behind this one. */
 export function beforeSentence(previous: Recording, reading: Reading): string {
   const largest = largestTrace(previous, reading);
-  const pull = largest ? `${inKilonewtons(largest.peaks[reading].force)} in ${largest.inWords}` : "nothing was loaded";
+  const pull = largest ? `${quantity.load(largest.peaks[reading].force)} in ${largest.inWords}` : "nothing was loaded";
   return `In the run before, drawn wide and pale: ${pull}.`;
 }
 
@@ -44,7 +45,7 @@ export function unloadedSentence(recording: Recording): string {
     names.push(name);
   }
   names.push(...traces.map((trace) => trace.inWords));
-  return names.length === 0 ? "" : `${capitalised(listed(names))} stayed unloaded.`;
+  return names.length === 0 ? "" : `${capital(listed(names))} stayed unloaded.`;
 }
 
 /** The time under the cursor and the forces there, as a screen reader hears it. */
@@ -54,6 +55,6 @@ export function cursorSentence(
 ): string {
   const parts = forces
     .filter(({ force }) => force !== null)
-    .map(({ name, force }) => `${name} ${inKilonewtons(force!)}`);
-  return [inSeconds(time, 3), ...parts].join(", ");
+    .map(({ name, force }) => `${name} ${quantity.load(force!)}`);
+  return [quantity.seconds(time, 3), ...parts].join(", ");
 }

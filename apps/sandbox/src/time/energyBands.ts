@@ -1,7 +1,8 @@
 import type { EnergyLedger, LedgerEntry, Recording } from "@secondline/engine";
+import { capital, quantity } from "@secondline/words";
 import type { Palette } from "../design/palette.ts";
-import { endsFalling } from "./eventWords.ts";
-import { capitalised, inJoules, inPercent, inSeconds, listed } from "./format.ts";
+import { endsFalling } from "./eventMarks.ts";
+import { listed } from "./listed.ts";
 
 /** Lost for good, stored in something stretched, in motion, or still to fall: told apart by pattern as well as name. */
 export type BandKind = "lost" | "stored" | "moving" | "height";
@@ -174,20 +175,21 @@ export function energySentence(recording: Recording): string {
   const named = takers.filter(({ share }) => share >= WORTH_NAMING).slice(0, NAMED);
   const rest = takers.filter((taker) => !named.includes(taker)).reduce((sum, { share }) => sum + share, 0);
   const moving = took.find(({ name }) => name === MOTION)?.share ?? 0;
-  const shares = named.map(({ name, share }, i) => `${name} ${i === 0 ? "took " : ""}${inPercent(share)}`);
-  if (rest >= 0.005) shares.push(`the rest ${inPercent(rest)}`);
-  const still = moving >= 0.005 ? `; ${inPercent(moving)} was still motion` : "";
+  const shares = named.map(({ name, share }, i) => `${name} ${i === 0 ? "took " : ""}${quantity.percent(share)}`);
+  if (rest >= 0.005) shares.push(`the rest ${quantity.percent(rest)}`);
+  const still = moving >= 0.005 ? `; ${quantity.percent(moving)} was still motion` : "";
   const moment = endsFalling(recording) ? "the end, still falling" : "the lowest point";
-  const at = `By ${moment} (${inSeconds(time)}), ${inJoules(released)} had come free`;
-  return `${at}. ${capitalised(listed(shares))}${still}.`;
+  const at = `By ${moment} (${quantity.seconds(time)}), ${quantity.energy(released)} had come free`;
+  return `${at}. ${capital(listed(shares))}${still}.`;
 }
 
 /** How well the ledger balances, in a few words. */
 export function balanceSentence(ledger: EnergyLedger): string {
   if (!(ledger.moved > 0)) return "nothing moved";
   const share = ledger.imbalance / ledger.moved;
-  const words = share < 0.001 ? "better than 0.1" : (share * 100).toFixed(1);
-  return `balanced to ${words}\u00a0%`;
+  return share < 0.001
+    ? `balanced to better than ${quantity.percent(0.001)}`
+    : `balanced to ${quantity.percent(share, "up")}`;
 }
 
 /** Index of the ledger's last entry at or before `time`. */

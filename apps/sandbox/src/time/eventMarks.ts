@@ -1,5 +1,5 @@
 import type { Recording, RunEvent } from "@secondline/engine";
-import { type Happening, happeningLabel, happeningSentence } from "./eventWords.ts";
+import { type BreaksTold, type Moments, quantity, englishWords as words } from "@secondline/words";
 
 /** A moment of the run worth going to. */
 export interface Mark {
@@ -15,23 +15,41 @@ export interface Mark {
 }
 
 /** Marks of a run in the order of time. */
-export function eventMarks(recording: Recording): readonly Mark[] {
+export function eventMarks(recording: Recording, told?: BreaksTold): readonly Mark[] {
+  const falling = endsFalling(recording);
   return happenings(recording).map((happening, index) => {
     const [{ time, kind, part }] = happening;
     return {
       key: `${kind}-${part}-${index}`,
       time,
-      label: happeningLabel(happening, recording),
-      sentence: happeningSentence(happening, recording),
+      label: words.moment(happening, falling, told),
+      sentence: `${words.momentText(happening, falling, told)}, ${when(happening)}`,
       rank: part === "tape" ? TAPE_RANK : RANK[kind],
     };
   });
 }
 
+/** One moment, or the first and the last of several. */
+function when(happening: Moments): string {
+  const first = happening[0].time;
+  if (happening.length === 1) return quantity.seconds(first);
+  const last = happening.at(-1)!.time;
+  const decimals = last - first < 0.01 ? 3 : 2;
+  return `${quantity.seconds(first, decimals)} to ${quantity.seconds(last, decimals)}`;
+}
+
+/** Whether the run ended before the walker had reached a lowest point. */
+export function endsFalling(recording: Recording): boolean {
+  const oneStep = 0.005;
+  return (
+    recording.walker.lowestTime >= recording.duration - oneStep && !recording.events.some((e) => e.kind === "ground")
+  );
+}
+
 /** Like events no farther apart than this are told together [s]. */
 const TOGETHER = 0.1;
 
-function happenings(recording: Recording): readonly Happening[] {
+function happenings(recording: Recording): readonly Moments[] {
   const found: RunEvent[][] = [];
   const events = recording.events.filter(({ time }) => time <= recording.duration).sort((a, b) => a.time - b.time);
   for (const event of events) {
@@ -39,7 +57,7 @@ function happenings(recording: Recording): readonly Happening[] {
     if (like && event.time - like.at(-1)!.time <= TOGETHER) like.push(event);
     else found.push([event]);
   }
-  return found as unknown as readonly Happening[];
+  return found as unknown as readonly Moments[];
 }
 
 const RANK: Readonly<Record<RunEvent["kind"], number>> = {

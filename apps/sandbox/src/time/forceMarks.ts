@@ -1,9 +1,9 @@
 import type { Recording } from "@secondline/engine";
+import { capital, quantity } from "@secondline/words";
 import type { Palette } from "../design/palette.ts";
 import type { Probe } from "./CursorLines.tsx";
 import type { EndLabel } from "./EndLabels.tsx";
 import type { ForceView } from "./forceDrawing.ts";
-import { capitalised, inKilonewtons, inSeconds } from "./format.ts";
 import type { PeakMark } from "./PeakMarks.tsx";
 import { type PlotFrame, xOf, yOf } from "./plotFrame.ts";
 import type { TimeRange } from "./plotGrid.ts";
@@ -22,7 +22,7 @@ export function forcePeaks(
       const pointedOut = view.highlight === trace.id;
       const faded = view.highlight !== null && !pointedOut;
       const place = { time, x: xOf(time, range, frame), y: yOf(force, top, frame) };
-      return { key: trace.id, ...place, text: inKilonewtons(force), colour: palette[trace.colour], pointedOut, faded };
+      return { key: trace.id, ...place, text: quantity.load(force), colour: palette[trace.colour], pointedOut, faded };
     })
     .filter(({ time, y }) => time >= range.from && time <= range.to && y >= 0);
 }
@@ -51,7 +51,7 @@ export function forceLabels(
       rank: force,
       valueAt,
       goTo: {
-        words: `${capitalised(trace.inWords)}: go to its peak, ${inKilonewtons(force)} at ${inSeconds(time)}`,
+        words: `${capital(trace.inWords)}: go to its peak, ${quantity.load(force)} at ${quantity.seconds(time)}`,
         time,
       },
     };

@@ -1,7 +1,7 @@
+import { capital, quantity } from "@secondline/words";
 import type { MenuEntry } from "../design/ActionMenu.tsx";
 import type { Mark } from "./eventMarks.ts";
 import type { ForceView } from "./forceDrawing.ts";
-import { capitalised, inKilonewtons, inSeconds } from "./format.ts";
 
 /** Every event and every peak by name, for those who would rather not aim at a mark. */
 export function goToEntries(
@@ -11,12 +11,12 @@ export function goToEntries(
 ): readonly MenuEntry[] {
   const events = marks.map((mark): MenuEntry => {
     // With its time in the name: the leash may go taut more than once.
-    return { label: `${capitalised(mark.label)}, ${inSeconds(mark.time)}`, onSelect: () => seek(mark.time) };
+    return { label: `${capital(mark.label)}, ${quantity.seconds(mark.time)}`, onSelect: () => seek(mark.time) };
   });
   const peaks = view.shown.map(({ inWords, peaks }): MenuEntry => {
     const { force, time } = peaks[view.reading];
-    const label = `Peak of ${inWords}, ${inKilonewtons(force)}`;
-    return { label, detail: inSeconds(time), onSelect: () => seek(time) };
+    const label = `Peak of ${inWords}, ${quantity.load(force)}`;
+    return { label, detail: quantity.seconds(time), onSelect: () => seek(time) };
   });
   return events.length > 0 && peaks.length > 0 ? [...events, "rule", ...peaks] : [...events, ...peaks];
 }

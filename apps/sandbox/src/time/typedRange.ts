@@ -1,4 +1,4 @@
-import { inSeconds } from "./format.ts";
+import { quantity } from "@secondline/words";
 import type { TimeRange } from "./plotGrid.ts";
 import { SHORTEST_RANGE } from "./visibleRange.ts";
 
@@ -11,7 +11,8 @@ export type TypedRange =
 export function typedRange(range: TimeRange, end: RangeEnd, text: string, duration: number): TypedRange {
   const time = secondsIn(text);
   if (time === null) return { ok: false, message: `“${text}” is not a time in seconds` };
-  if (time < 0 || time > duration) return { ok: false, message: `the run lasts from 0 to ${inSeconds(duration)}` };
+  if (time < 0 || time > duration)
+    return { ok: false, message: `the run lasts from 0 to ${quantity.seconds(duration)}` };
   const typed = { ...range, [end]: time };
   if (typed.to - typed.from < SHORTEST_RANGE) return { ok: false, message: "the start must come before the end" };
   return { ok: true, range: typed };

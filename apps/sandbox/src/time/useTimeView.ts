@@ -1,4 +1,5 @@
 import type { Recording } from "@secondline/engine";
+import type { BreaksTold } from "@secondline/words";
 import { useCallback, useEffect, useMemo, useState } from "react";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { eventMarks, eventRange, type Mark, neighbouringMark } from "./eventMarks.ts";
@@ -17,9 +18,9 @@ export interface TimeView {
   readonly act: (action: KeyAction) => void;
 }
 
-export function useTimeView(recording: Recording, clock: PlaybackClock): TimeView {
+export function useTimeView(recording: Recording, clock: PlaybackClock, told?: BreaksTold): TimeView {
   const { duration } = recording;
-  const marks = useMemo(() => eventMarks(recording), [recording]);
+  const marks = useMemo(() => eventMarks(recording, told), [recording, told]);
   const [range, setRange] = useState(() => fitRange(duration));
   const [measure, setMeasure] = useState<number | null>(null);
   const [fitted, setFitted] = useState(duration);

@@ -1,9 +1,11 @@
-import { CAUTIONS } from "@secondline/scenarios";
 import { useSandbox } from "../state/useSandbox.ts";
+import { outcomeOf } from "../state/verdictOf.ts";
+import { words } from "../words.ts";
 import { CautionFoot } from "./CautionFoot.tsx";
 
 /** Those of the verdict in sight, at the foot of its column; without a verdict, those that always hold. */
 export function Cautions() {
-  const cautions = useSandbox((state) => state.run.verdict?.outcome.cautions) ?? CAUTIONS;
-  return <CautionFoot cautions={cautions} across={false} />;
+  const facts = useSandbox((state) => outcomeOf(state)?.cautions);
+  const rig = useSandbox((state) => state.assessment.assessed.rig);
+  return <CautionFoot cautions={facts ? words.cautions(rig, facts) : words.generalCautions()} across={false} />;
 }

@@ -1,43 +1,58 @@
 import { Collapsible } from "@base-ui/react/collapsible";
-import { formatRatio } from "@secondline/rig";
-import type { Outcome, PartOutcome } from "@secondline/scenarios";
-import { VerdictMark } from "../design/VerdictMark.tsx";
+import type { Outcome, PartOutcome, Rig } from "@secondline/scenarios";
+import { VerdictMark, verdictColour } from "../design/VerdictMark.tsx";
+import { quantity, words } from "../words.ts";
 import { MarginBar } from "./MarginBar.tsx";
 import styles from "./PartRow.module.css";
 import { Reasons } from "./Reasons.tsx";
 
 interface Props {
   part: PartOutcome;
+  rig: Rig;
   outcome: Outcome;
+  /** Everything has been looked at: which part is the first to be looked after is known. */
+  isWhole: boolean;
   /** Before the last change of the rig, when comparing. */
   before: PartOutcome | undefined;
   open: boolean;
   onOpenChange: (open: boolean) => void;
 }
 
-/** One part: its verdict, its load against its strength, and behind it the reasons. */
-export function PartRow({ part, outcome, before, open, onOpenChange }: Props) {
-  const first = part.id === outcome.firstToFail;
+const governingOf = (part: PartOutcome) => part.governing && part.byClass[part.governing];
+
+/** One part: its verdict, its margin against what is required, and behind it the reasons. */
+export function PartRow({ part, rig, outcome, isWhole, before, open, onOpenChange }: Props) {
+  const title = words.partTitle(rig, part);
+  const least = governingOf(part);
+  const hints = [
+    ...(isWhole && part.id === outcome.leastMargin ? ["least share of what is required"] : []),
+    ...(isWhole && part.id === outcome.firstToFail ? ["likeliest to go first"] : []),
+    ...(outcome.singles.some((one) => one.single && one.part === part.id) ? ["no second"] : []),
+  ];
   return (
-    <li className={styles.item}>
+    <li className={styles.item} data-part={part.id} data-verdict={part.verdict}>
       <Collapsible.Root open={open} onOpenChange={onOpenChange}>
-        <Collapsible.Trigger className={styles.row}>
+        <Collapsible.Trigger className={least ? styles.row : styles.bare}>
           <VerdictMark verdict={part.verdict} />
-          <span className={styles.name} title={part.name}>
-            {part.name}
+          <span className={styles.name} title={title}>
+            {title}
           </span>
-          <span className={styles.plot}>
-            <MarginBar part={part} required={outcome.requiredFactor} />
+          {least && (
+            <>
+              <span className={styles.plot}>
+                <MarginBar of={least} verdict={part.verdict} />
+              </span>
+              <span className={styles.margin}>× {quantity.margin(least.margin)}</span>
+            </>
+          )}
+          <span className={styles.word} style={{ color: verdictColour(part.verdict) }}>
+            {words.partVerdict(part.verdict)}
           </span>
-          <span className={styles.margin}>× {formatRatio(part.margin)}</span>
-          <span className={styles.word} style={{ color: `var(--${part.verdict}-ink)` }}>
-            {part.parts ? "parted" : part.verdict}
-          </span>
-          {first && <em className={styles.first}>first to fail</em>}
+          {hints.length > 0 && <em className={styles.first}>{hints.join(" · ")}</em>}
         </Collapsible.Trigger>
         {before && <Change before={before} now={part} />}
         <Collapsible.Panel>
-          <Reasons part={part} outcome={outcome} />
+          <Reasons part={part} rig={rig} outcome={outcome} />
         </Collapsible.Panel>
       </Collapsible.Root>
     </li>
@@ -45,10 +60,9 @@ export function PartRow({ part, outcome, before, open, onOpenChange }: Props) {
 }
 
 function Change({ before, now }: { before: PartOutcome; now: PartOutcome }) {
-  if (formatRatio(before.margin) === formatRatio(now.margin)) return null;
-  return (
-    <p className={styles.change}>
-      before: × {formatRatio(before.margin)}, {before.verdict}
-    </p>
-  );
+  const text = (part: PartOutcome) => {
+    const least = governingOf(part);
+    return `${least ? `× ${quantity.margin(least.margin)}, ` : ""}${words.partVerdict(part.verdict)}`;
+  };
+  return text(before) === text(now) ? null : <p className={styles.change}>before: {text(before)}</p>;
 }

@@ -1,69 +1,44 @@
-import { formatForce, formatLength, formatPercent, formatRatio } from "@secondline/rig";
-import type { Basis, Outcome, PartOutcome } from "@secondline/scenarios";
-import { useActions, useSandbox } from "../state/useSandbox.ts";
+import { type Basis, EVENT_CLASSES, type Outcome, type PartOutcome, type Rig } from "@secondline/scenarios";
+import { capital } from "@secondline/words";
+import { quantity, words } from "../words.ts";
 import { BasisNote } from "./BasisNote.tsx";
 import styles from "./Reasons.module.css";
+import { Watch } from "./Watch.tsx";
 
-/** Why a part's margin is what it is: the load and its what-if, the strength factor by factor, the basis of each. */
-export function Reasons({ part, outcome }: { part: PartOutcome; outcome: Outcome }) {
-  const { chooseWhatIf } = useActions();
-  const chosen = useSandbox((state) => state.session.whatIf);
-  const worst = outcome.whatIfs[part.whatIf];
-  const ratedBasis = basisOfRated(part);
+interface Props {
+  part: PartOutcome;
+  rig: Rig;
+  outcome: Outcome;
+}
+
+/** Why a part's margin is what it is: against falls and after a failure, the strength factor by factor, the basis of each. */
+export function Reasons({ part, rig, outcome }: Props) {
+  const notLoaded = words.notLoaded(part);
   return (
     <div className={styles.reasons}>
-      <p>
-        {formatForce(part.load)}
-        {part.loadUncertainty !== undefined && ` ± ${formatForce(part.loadUncertainty)}`}
-        {" of "}
-        {formatForce(part.strength)}
-        {worst && `, hardest when: ${lower(worst.title)}.`}{" "}
-        {worst && JSON.stringify(worst.whatIf) !== JSON.stringify(chosen) && (
-          <button type="button" className={styles.watch} onClick={() => chooseWhatIf(worst.whatIf)}>
-            Watch it
-          </button>
-        )}
-      </p>
-      {part.weakest && (
-        <p>
-          {isWebbing(part.id) ? `Weakest ${formatLength(part.weakest.at)} from A: ` : "Weakest: "}
-          {part.weakest.reason}.
-        </p>
-      )}
-      {part.flags?.map((flag) => (
+      {notLoaded && <p>{capital(notLoaded)}.</p>}
+      <Margins {...{ part, rig, outcome }} />
+      {part.flags.map((flag) => (
         <p key={flag}>{flag}</p>
       ))}
       <table className={styles.table}>
-        <caption className="visually-hidden">Strength of {part.name}, factor by factor</caption>
+        <caption className="visually-hidden">Strength of {words.partName(rig, part.id)}, factor by factor</caption>
         <tbody>
-          <tr>
-            <th scope="row">Rated {ratedBasis && <BasisNote basis={ratedBasis} />}</th>
-            <td>{formatForce(part.rated)}</td>
-          </tr>
-          {part.factors.map((factor) => (
-            <tr key={factor.name}>
+          {words.why(part).map(({ what, value }, i) => (
+            <tr key={what}>
               <th scope="row">
-                {factor.name} <BasisNote basis={factor.basis} />
+                {what} <BasisNote basis={i === 0 ? part.ratedBasis : part.factors[i - 1]!.basis} />
               </th>
-              <td>
-                × {formatRatio(factor.value)}
-                {factor.spread > 0 && (
-                  <span className={styles.spread}> ± {formatPercent(Number(factor.spread.toPrecision(2)))}</span>
-                )}
-              </td>
+              <td>{value}</td>
             </tr>
           ))}
           <tr className={styles.total}>
-            <th scope="row">Left, at the middle</th>
-            <td>
-              {formatForce(part.strength)} <span className={styles.spread}>× {formatRatio(part.margin)}</span>
-            </td>
+            <th scope="row">Left, in the middle</th>
+            <td>{quantity.strength(part.strength)}</td>
           </tr>
           <tr>
-            <th scope="row">1 in 20 is weaker than</th>
-            <td>
-              {formatForce(part.strength5)} <span className={styles.spread}>× {formatRatio(part.margin5)}</span>
-            </td>
+            <th scope="row">R: 19 of 20 reach</th>
+            <td>{quantity.strength(part.strength5)}</td>
           </tr>
         </tbody>
       </table>
@@ -80,13 +55,28 @@ export function Reasons({ part, outcome }: { part: PartOutcome; outcome: Outcome
   );
 }
 
-/** The basis that no factor carries is that of the rated strength. */
-function basisOfRated(part: PartOutcome): Basis | undefined {
-  const ofFactors = new Set(part.factors.map(({ basis }) => basisKey(basis)));
-  return part.bases.find((basis) => !ofFactors.has(basisKey(basis)));
+/** Margin, load and event, once for each class of events that loads the part. */
+function Margins({ part, rig, outcome }: Props) {
+  return EVENT_CLASSES.map((name) => {
+    const one = part.byClass[name];
+    if (!one) return null;
+    const event = outcome.whatIfs[one.whatIf];
+    return (
+      <div key={name}>
+        <p>
+          <b>{capital(words.className(name))}</b> × {quantity.margin(one.margin)}, required{" "}
+          {quantity.required(one.required)}: R {quantity.strength(one.strength5)} against E {quantity.load(one.demand)}
+          {one.at !== undefined && one.reason && ` (${one.reason}, ${quantity.along(one.at)} from A)`}.
+        </p>
+        {event && (
+          <p className={styles.spread}>
+            {words.eventTitle(rig, event.whatIf)}. Middle values: × {quantity.margin(one.strength / one.load)}.{" "}
+            <Watch whatIf={event.whatIf} />
+          </p>
+        )}
+      </div>
+    );
+  });
 }
 
 const basisKey = ({ kind, note }: Basis) => `${kind}: ${note}`;
-/** Only webbing has places counted from anchor A. */
-const isWebbing = (id: string) => id === "main" || id === "backup";
-const lower = (text: string) => text.charAt(0).toLowerCase() + text.slice(1);

@@ -1,24 +1,27 @@
-import { formatForce, formatLength } from "@secondline/rig";
-import type { Outcome, WhatIfOutcome } from "@secondline/scenarios";
+import { type Outcome, type WhatIfOutcome, whatIfKey } from "@secondline/scenarios";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
+import { quantity, words } from "../words.ts";
 import styles from "./WhatIfList.module.css";
 
 /** Every what-if of the verdict with its key numbers; choosing one shows it in the scene. */
 export function WhatIfList({ outcome }: { outcome: Outcome }) {
   const { chooseWhatIf } = useActions();
-  const chosen = JSON.stringify(useSandbox((state) => state.session.whatIf));
+  const rig = useSandbox((state) => state.assessment.assessed.rig);
+  const chosen = useSandbox((state) => whatIfKey(state.session.whatIf));
   return (
     <ul className={styles.list}>
       {outcome.whatIfs.map((entry) => (
-        <li key={JSON.stringify(entry.whatIf)}>
+        <li key={entry.key}>
           <button
             type="button"
             className={styles.entry}
-            aria-pressed={JSON.stringify(entry.whatIf) === chosen}
+            aria-pressed={entry.key === chosen}
             onClick={() => chooseWhatIf(entry.whatIf)}
           >
-            <span className={styles.title}>{entry.title}</span>
-            <span className={styles.numbers}>{numbers(entry)}</span>
+            <span className={styles.title}>{words.whatIfRow(rig, entry).title}</span>
+            <span className={styles.numbers}>
+              {entry.ok ? [words.fate(rig, entry), ...numbers(entry)].join(" · ") : words.trouble(rig, entry.trouble)}
+            </span>
           </button>
         </li>
       ))}
@@ -26,18 +29,10 @@ export function WhatIfList({ outcome }: { outcome: Outcome }) {
   );
 }
 
-function numbers(entry: WhatIfOutcome): string {
-  if (!entry.ok) return "not computed reliably";
-  const facts = [
-    entry.caught ? "caught" : "not caught",
-    entry.drop === undefined ? "" : `${formatLength(entry.drop)} down`,
-    entry.peaks ? `harness ${formatForce(entry.peaks.leash)}` : "",
-    ground(entry.feetClearance),
+function numbers({ drop, peaks, feetClearance, lostBecause }: WhatIfOutcome): readonly string[] {
+  return [
+    ...(drop === undefined || lostBecause ? [] : [`${quantity.drop(drop)} down`]),
+    ...(peaks ? [`harness ${quantity.load(peaks.leash)}`] : []),
+    ...(feetClearance === undefined || feetClearance <= 0 ? [] : [`${quantity.height(feetClearance)} under the feet`]),
   ];
-  return facts.filter((fact) => fact !== "").join(" · ");
-}
-
-function ground(left: number | undefined): string {
-  if (left === undefined) return "";
-  return left > 0 ? `${formatLength(left)} under the feet` : "reaches the ground";
 }

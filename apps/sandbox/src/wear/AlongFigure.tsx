@@ -1,6 +1,7 @@
-import { formatForce, formatLength } from "@secondline/rig";
+import { formatLength } from "@secondline/rig";
 import { type KeyboardEvent, useEffect, useId, useMemo, useRef, useState } from "react";
 import { useFrameSize } from "../time/index.ts";
+import { quantity } from "../words.ts";
 import { Grid, SpanShade } from "./AlongPaper.tsx";
 import { AlongTools } from "./AlongTools.tsx";
 import { type AlongTarget, listenAlong } from "./alongGesture.ts";
@@ -16,7 +17,7 @@ import { scaleOf } from "./scale.ts";
 import { type Along, useAlong } from "./useAlong.ts";
 import { useMovedEntry } from "./useMovedEntry.ts";
 import { useWear, type WebbingFacts } from "./useWear.ts";
-import { weakest, zonesWithin, zoneWords } from "./wearWords.ts";
+import { basisKinds, weakest, zonesWithin, zoneWords } from "./wearWords.ts";
 
 /** The webbing from its marked end: what lies where on it, and below on the same scale what it still holds. */
 export function AlongFigure({ facts, wide }: { facts: WebbingFacts; wide: boolean }) {
@@ -124,11 +125,11 @@ function captionOf({ state, zones, needed, stock }: WebbingFacts): string {
   if (!stock) return `What it holds is not drawn: choose what it is made of. ${sun}`;
   const worst = weakest(placement ? zonesWithin(zones, placement.from, placement.to) : zones);
   if (!worst) return sun;
-  const where = `Weakest ${placement ? "inside the loaded span" : "place"}: ${formatLength((worst.from + worst.to) / 2)} from the marked end, ${zoneWords(worst)}.`;
+  const where = `Weakest ${placement ? "inside the loaded span" : "place"}: ${formatLength((worst.from + worst.to) / 2)} from the marked end, ${zoneWords(worst)}; it rests on: ${basisKinds(worst)}.`;
   const need = needed
-    ? ` Needed: ${formatForce(needed.needed)}, the largest load of this line in the last study, ${formatForce(needed.load)}, times ${needed.factor}${needed.old ? "; the rig has been changed since" : ""}.`
+    ? ` Needed where most is asked of this line: ${quantity.load(needed.needed)}, which is ${quantity.load(needed.demand)}, what 95 % of such falls stay under, times ${quantity.required(needed.required)}.`
     : placement
-      ? " What it must hold is not known here: the rig it hangs in is not the one in hand, or was not computed."
+      ? " What it must hold is not known here: the rig it hangs in is not the one in hand, or its verdict is not computed yet."
       : "";
   return `${where}${need} ${sun}`;
 }

@@ -1,7 +1,8 @@
-import { formatForce, listed, moreText } from "@secondline/rig";
+import { listed, moreText } from "@secondline/rig";
 import type { BreakTest, LogFault } from "@secondline/strength";
 import { useState } from "react";
 import { Disclosure } from "../design/Disclosure.tsx";
+import { quantity } from "../words.ts";
 import { GroupPart } from "./GroupPart.tsx";
 import { RetentionPlots } from "./RetentionPlot.tsx";
 import { TestForm } from "./TestForm.tsx";
@@ -34,7 +35,7 @@ export function BreakLogPage({ wide }: { wide: boolean }) {
         {report?.testNext && (
           <p className={styles.note}>
             Worth testing next: <strong>{report.testNext.label}</strong>. One more test there is expected to raise its
-            value by about {formatForce(report.testNext.gain)}, the largest share of all.
+            value by about {quantity.strength(report.testNext.gain)}, the largest share of all.
           </p>
         )}
         {answer.kind === "failed" && (

@@ -1,7 +1,7 @@
 import { useId, useMemo, useRef, useState } from "react";
 import { useFrameSize } from "../time/index.ts";
 import { DatedGrip, OnLine } from "./CalendarGrips.tsx";
-import { HEAD, type Outlook, OutlookBand, STAY, Stays, Ticks } from "./CalendarPaper.tsx";
+import { HEAD, STAY, Stays, TakeDownBand, type TakeDownMark, Ticks } from "./CalendarPaper.tsx";
 import { calendarSpan, datedOf, placeDates } from "./calendar.ts";
 import { dateWords, dayOf, isoOf } from "./days.ts";
 import { entriesOf } from "./entryEdits.ts";
@@ -14,16 +14,16 @@ import { useWear, useWearActions } from "./useWear.ts";
 import type { WrittenEntry } from "./work.ts";
 
 /** When it hung and what was written down, the day that is shown, and the take-down date. */
-export function CalendarFigure({ wide, outlook }: { wide: boolean; outlook: Outlook | undefined }) {
+export function CalendarFigure({ wide, mark }: { wide: boolean; mark: TakeDownMark | undefined }) {
   const { ref, size } = useFrameSize<HTMLElement>();
   return (
     <figure className={styles.figure} ref={ref}>
-      {size.width > 0 && <Drawing {...{ wide, outlook }} width={size.width} />}
+      {size.width > 0 && <Drawing {...{ wide, mark }} width={size.width} />}
     </figure>
   );
 }
 
-function Drawing({ wide, outlook, width }: { wide: boolean; outlook: Outlook | undefined; width: number }) {
+function Drawing({ wide, mark, width }: { wide: boolean; mark: TakeDownMark | undefined; width: number }) {
   const id = useId().replaceAll(":", "");
   const written = useWear((state) => state.history.present.record);
   const owner = useWear((state) => state.owner);
@@ -36,7 +36,7 @@ function Drawing({ wide, outlook, width }: { wide: boolean; outlook: Outlook | u
   const dated = useMemo(() => datedOf(entries, kinds), [entries, kinds]);
   const today = dayOf(on) ?? 0;
   const [held, setHeld] = useState<[number, number]>();
-  const ahead = [outlook?.day, outlook?.strict, outlook?.central].flatMap((day) => (day === undefined ? [] : [day]));
+  const ahead = mark ? [mark.day] : [];
   const span =
     held ??
     calendarSpan(
@@ -64,7 +64,7 @@ function Drawing({ wide, outlook, width }: { wide: boolean; outlook: Outlook | u
     >
       <Patterns id={id} />
       <Ticks {...{ x, bottom, wide, width }} />
-      {outlook && <OutlookBand {...{ x, outlook, id, bottom, width }} today={x.px(today)} />}
+      {mark && <TakeDownBand {...{ x, mark, id, bottom, width }} today={x.px(today)} />}
       <Stays entries={entries} {...{ x, wide, today, id }} />
       {wide && (
         <text className={styles.lane} x={0} y={top + 18}>

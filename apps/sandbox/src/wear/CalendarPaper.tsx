@@ -82,67 +82,57 @@ export function Stays({
   );
 }
 
-/** A take-down date with what surer and less sure would make of it; days since 1970. */
-export interface Outlook {
-  readonly day: number | undefined;
-  readonly strict: number | undefined;
-  readonly central: number | undefined;
+/** A take-down date, in days since 1970, with a few words. */
+export interface TakeDownMark {
+  readonly day: number;
   readonly words: string;
-  readonly confidence: number;
 }
 
-/** From what the strictest answer says to the central one, with the date at the chosen confidence. */
-export function OutlookBand({
+/** From the take-down date on. */
+export function TakeDownBand({
   x,
-  outlook,
+  mark,
   id,
   bottom,
   width,
   today,
 }: {
   x: Scale;
-  outlook: Outlook;
+  mark: TakeDownMark;
   id: string;
   bottom: number;
   width: number;
   today: number;
 }) {
-  const { day, strict, central, words } = outlook;
-  const clip = (value: number | undefined) => x.px(Math.min(value ?? x.to, x.to));
-  if (strict === undefined && day === undefined && central === undefined) return null;
-  const [left, right] = [clip(strict), clip(central)];
-  const at = day === undefined ? undefined : x.px(Math.min(day, x.to));
+  const { day, words } = mark;
+  const at = x.px(Math.min(day, x.to));
   const room = words.length * 6.5 + 12;
-  const before = at !== undefined && at + room > width;
+  const before = at + room > width;
   // Not over the bars of the past: the sentence beside the calendar says it as well.
-  const fits = at !== undefined && (!before || at - room > today);
+  const fits = !before || at - room > today;
   return (
     <Unspoken>
       <rect
-        x={left}
+        x={at}
         y={HEAD}
-        width={Math.max(2, right - left)}
+        width={Math.max(2, x.px(x.to) - at)}
         height={bottom - HEAD}
         fill={`url(#${id}-short)`}
         opacity="0.45"
       />
-      {at !== undefined && (
-        <>
-          <path d={`M${at} ${HEAD - 4}V${bottom}`} stroke="var(--fails-ink)" strokeWidth="2" strokeDasharray="7 4" />
-          <path d={`M${at} ${HEAD + 2}l-6-10h12z`} fill="var(--fails-ink)" />
-          {fits && (
-            <text
-              className={styles.halo}
-              x={before ? at - 8 : at + 8}
-              y={HEAD + 15}
-              textAnchor={before ? "end" : "start"}
-              style={{ fill: "var(--fails-ink)" }}
-              fontWeight="600"
-            >
-              {words}
-            </text>
-          )}
-        </>
+      <path d={`M${at} ${HEAD - 4}V${bottom}`} stroke="var(--fails-ink)" strokeWidth="2" strokeDasharray="7 4" />
+      <path d={`M${at} ${HEAD + 2}l-6-10h12z`} fill="var(--fails-ink)" />
+      {fits && (
+        <text
+          className={styles.halo}
+          x={before ? at - 8 : at + 8}
+          y={HEAD + 15}
+          textAnchor={before ? "end" : "start"}
+          style={{ fill: "var(--fails-ink)" }}
+          fontWeight="600"
+        >
+          {words}
+        </text>
       )}
     </Unspoken>
   );

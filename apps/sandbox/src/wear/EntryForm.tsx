@@ -8,6 +8,7 @@ import { entriesOf, ownerPath, removeEntry, replaceEntry, setField } from "./ent
 import { type EntryField, type EntryKind, freshFields, PART_KINDS, WEBBING_KINDS } from "./entryKinds.ts";
 import { inWords, messagesUnder } from "./issues.ts";
 import { onEscape } from "./leaveKey.ts";
+import { nameFor } from "./rigNamed.ts";
 import { useWear, useWearActions } from "./useWear.ts";
 import styles from "./wear.module.css";
 import type { WrittenEntry } from "./work.ts";
@@ -17,7 +18,7 @@ export function EntryForm({ entry: index }: { entry: number }) {
   const written = useWear((state) => state.history.present.record);
   const owner = useWear((state) => state.owner);
   const issues = useWear((state) => state.issues);
-  const rigName = useSandbox((state) => state.document.rig.name);
+  const rigName = useSandbox((state) => nameFor(state.document.rig));
   const { edit, finish, look } = useWearActions();
   const { announce } = useActions();
   const kinds = owner.list === "webbings" ? WEBBING_KINDS : PART_KINDS;

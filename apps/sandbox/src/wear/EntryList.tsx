@@ -5,6 +5,7 @@ import { EntryForm } from "./EntryForm.tsx";
 import { addEntry, entriesOf, ownerPath } from "./entryEdits.ts";
 import { entryWords, freshFields, PART_KINDS, WEBBING_KINDS } from "./entryKinds.ts";
 import { messagesUnder } from "./issues.ts";
+import { nameFor } from "./rigNamed.ts";
 import { useWear, useWearActions } from "./useWear.ts";
 import styles from "./wear.module.css";
 
@@ -15,7 +16,7 @@ export function EntryList() {
   const chosen = useWear((state) => state.entry);
   const on = useWear((state) => state.on);
   const issues = useWear((state) => state.issues);
-  const rigName = useSandbox((state) => state.document.rig.name);
+  const rigName = useSandbox((state) => nameFor(state.document.rig));
   const { edit, look } = useWearActions();
   const kinds = owner.list === "webbings" ? WEBBING_KINDS : PART_KINDS;
   const entries = entriesOf(written, owner);

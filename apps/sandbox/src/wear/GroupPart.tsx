@@ -1,6 +1,7 @@
-import { formatForce, formatPercent } from "@secondline/rig";
+import { formatPercent } from "@secondline/rig";
 import type { BreakTest, GroupReport, Narrowing } from "@secondline/strength";
 import { Disclosure } from "../design/Disclosure.tsx";
+import { quantity } from "../words.ts";
 import { DotPlot } from "./DotPlot.tsx";
 import { TestTable } from "./TestTable.tsx";
 import styles from "./wear.module.css";
@@ -52,27 +53,27 @@ function Numbers({ report }: { report: GroupReport }) {
     <dl className={styles.numbers}>
       <Row
         label="95 % of such parts hold, 75 % sure"
-        value={formatForce(characteristic.at75.value)}
+        value={quantity.strength(characteristic.at75.value)}
         note={characteristic.at75.method}
         strong
       />
       <Row
         label="95 % of such parts hold, 95 % sure"
-        value={formatForce(characteristic.at95.value)}
+        value={quantity.strength(characteristic.at95.value)}
         note={characteristic.at95.method}
         strong
       />
       {en1990 && (
         <Row
           label="EN 1990 Annex D, spread from the tests"
-          value={formatForce(en1990.value)}
+          value={quantity.strength(en1990.value)}
           note={`k = ${en1990.factor.toFixed(2)}`}
         />
       )}
       {mean !== undefined && (
         <Row
           label="Mean of those that broke"
-          value={formatForce(mean)}
+          value={quantity.strength(mean)}
           note={
             deviation === undefined
               ? "no spread from one"
@@ -127,7 +128,7 @@ const best = ([one]: readonly Narrowing[]): string => (one ? `: one more about +
 
 function Fits({ report }: { report: GroupReport }) {
   const range = ([low, value, high]: readonly [number, number, number]) =>
-    `${formatForce(value)} (${formatForce(low)} to ${formatForce(high)})`;
+    `${quantity.strength(value)} (${quantity.strength(low)} to ${quantity.strength(high)})`;
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a table that scrolls sideways must be reachable by keyboard
     <section className={styles.tableWrap} aria-label="Fitted distributions" tabIndex={0}>
@@ -177,7 +178,7 @@ function MoreTests({ steps }: { steps: readonly Narrowing[] }) {
       {steps
         .map(
           ({ more, value, gain }) =>
-            `${Number.isFinite(more) ? `${more} more` : "never more than"} ${formatForce(value)}${gain > 0 ? ` (+${small(gain)})` : ""}`,
+            `${Number.isFinite(more) ? `${more} more` : "never more than"} ${quantity.strength(value)}${gain > 0 ? ` (+${small(gain)})` : ""}`,
         )
         .join("; ")}
       .

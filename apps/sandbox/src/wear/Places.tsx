@@ -1,12 +1,13 @@
 import type { WebbingState } from "@secondline/strength";
 import { useMemo } from "react";
 import { Button } from "../design/Button.tsx";
+import { Disclosure } from "../design/Disclosure.tsx";
 import { DEMO_RIGS } from "../files/demoRigs.ts";
-import { useContextOrThrow, useSandbox } from "../state/useSandbox.ts";
-import { dateWords } from "./days.ts";
+import { useActions, useSandbox } from "../state/useSandbox.ts";
+import { words } from "../words.ts";
+import { dated, dateWords } from "./days.ts";
 import type { Stretch } from "./entryKinds.ts";
 import { around } from "./useAlong.ts";
-import { applyTo } from "./useInRig.ts";
 import { useFits, useWear, useWearActions, useWearState } from "./useWear.ts";
 import styles from "./wear.module.css";
 import { flagWords } from "./wearWords.ts";
@@ -21,27 +22,25 @@ export function Places() {
     look({ owner, entry: undefined, along: around(place, to) });
     document.querySelector("[data-along]")?.scrollIntoView({ block: "nearest" });
   }
-  const told = useMemo(
+  const places = useMemo(
     () =>
-      webbings
-        .map((webbing) => ({ webbing, words: flagWords(webbing, flags) }))
-        .filter(({ words }) => words.length > 0),
+      webbings.map((webbing) => ({ webbing, told: flagWords(webbing, flags) })).filter(({ told }) => told.length > 0),
     [webbings, flags],
   );
   return (
     <section className={styles.section} aria-label="Places to look at">
       <h3 className={styles.h3}>Look at these places</h3>
-      {told.length === 0 && (
+      {places.length === 0 && (
         <p className={styles.serif}>
           No old mark, seam or damage on record lies in a loaded span on {dateWords(on)}. What nobody wrote down is not
           in here.
         </p>
       )}
-      {told.map(({ webbing, words }) => (
+      {places.map(({ webbing, told }) => (
         <div key={webbing.id}>
           <h4 className={styles.h4}>{webbing.name}</h4>
           <ul className={styles.flags}>
-            {words.map(({ key, headline, detail, place }) => (
+            {told.map(({ key, headline, detail, place }) => (
               <li key={key}>
                 <span aria-hidden="true" className={styles.flagMark}>
                   ▲
@@ -61,15 +60,15 @@ export function Places() {
   );
 }
 
-/** Puts the state of the day shown into the rig in hand, as one step that undo takes back. */
-export function UseInRig() {
-  const sandbox = useContextOrThrow();
+/** What of this record the verdict of the rig in hand takes, and the one step to leaving it out. */
+export function InTheVerdict() {
   const record = useWear((state) => state.good.record);
   const faulty = useWear((state) => state.issues.length > 0);
   const on = useWear((state) => state.on);
   const fits = useFits();
-  const rigName = useSandbox((state) => state.document.rig.name);
-  const rigFaulty = useSandbox((state) => state.document.issues.length > 0);
+  const rig = useSandbox((state) => state.document.rig);
+  const { assessed, choice, leftOut } = useSandbox((state) => state.assessment);
+  const { leaveOut, replaceRig } = useActions();
   const names = [
     ...new Set(
       record.webbings.flatMap(({ entries }) =>
@@ -77,38 +76,59 @@ export function UseInRig() {
       ),
     ),
   ];
-  const demo = DEMO_RIGS.find(({ document }) => names.includes(String(document.name)) && document.name !== rigName);
+  const demo = DEMO_RIGS.find(({ document }) => names.includes(String(document.name)) && document.name !== rig.name);
   return (
-    <section className={styles.section} aria-label="The rig in hand">
-      <h3 className={styles.h3}>The rig in hand</h3>
+    <section className={styles.section} aria-label="In the verdict">
+      <h3 className={styles.h3}>In the verdict</h3>
       {fits ? (
         <p className={styles.note}>
-          {rigName}: takes conditions, wear and months in the clamp from this record, as of {dateWords(on)}, in place of
-          what its own file says. Positions are exact only if webbing and rig are measured alike.
+          {leftOut && choice
+            ? `${rig.name}: record and tests are left out; the verdict is of the rig's own file.`
+            : dated(words.taken(assessed.rig, assessed))}{" "}
+          Positions are exact only if webbing and rig are measured alike.
         </p>
       ) : (
         <p className={styles.note}>
-          The record has nothing in “{rigName}” on {dateWords(on)}. It speaks of:{" "}
+          The record has nothing in “{rig.name}” on {dateWords(on)}, so the verdict does not take it. It speaks of:{" "}
           {names.length > 0 ? names.join("; ") : "no rig yet"}.
         </p>
       )}
+      {faulty && fits && !leftOut && (
+        <p className={styles.wrong}>
+          ✕ The verdict takes the record as it was before what is to be put right was written.
+        </p>
+      )}
+      {assessed.notes.length > 0 && (
+        <Disclosure
+          level={4}
+          title={assessed.notes.length === 1 ? "1 note goes with it" : `${assessed.notes.length} notes go with it`}
+        >
+          <ul className={styles.flags}>
+            {assessed.notes.map((note) => (
+              <li key={note}>
+                <span aria-hidden="true" className={styles.flagMark}>
+                  ▲
+                </span>
+                <span>{note}</span>
+              </li>
+            ))}
+          </ul>
+        </Disclosure>
+      )}
       <div className={styles.buttons}>
-        <Button
-          tone="filled"
-          label="Use this state in the rig"
-          disabled={!fits || faulty || rigFaulty}
-          onClick={() => applyTo(sandbox, record, on)}
-        />
+        {choice && (
+          <Button
+            label={leftOut ? "Use it in the verdict" : "Leave it out of the verdict"}
+            onClick={() => leaveOut(!leftOut)}
+          />
+        )}
         {!fits && demo && (
           <Button
             label={`Open ${String(demo.document.name).replace("Example crag, ", "")}`}
-            onClick={() => sandbox.actions.replaceRig(demo.document, `opened ${demo.title}`)}
+            onClick={() => replaceRig(demo.document, `opened ${demo.title}`)}
           />
         )}
       </div>
-      {(faulty || rigFaulty) && (
-        <p className={styles.wrong}>✕ First put right what is wrong in the {faulty ? "record" : "rig"}.</p>
-      )}
     </section>
   );
 }

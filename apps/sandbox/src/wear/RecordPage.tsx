@@ -1,24 +1,27 @@
-import { formatForce, formatLength } from "@secondline/rig";
+import { formatLength } from "@secondline/rig";
+import type { Outlook } from "@secondline/scenarios";
 import { Disclosure } from "../design/Disclosure.tsx";
+import { quantity, words } from "../words.ts";
 import { AlongFigure } from "./AlongFigure.tsx";
 import { CalendarFigure } from "./CalendarFigure.tsx";
-import { dayOf } from "./days.ts";
+import type { TakeDownMark } from "./CalendarPaper.tsx";
+import { dated, dayOf } from "./days.ts";
 import { Messages } from "./EntryForm.tsx";
 import { EntryList } from "./EntryList.tsx";
 import { whereAndWhat } from "./issues.ts";
 import { OwnerChoice, OwnerFields, ownerName, StockOf } from "./OwnerChoice.tsx";
-import { Places, UseInRig } from "./Places.tsx";
+import { InTheVerdict, Places } from "./Places.tsx";
 import { TakeDownPart } from "./TakeDownPart.tsx";
 import { outlookOf, useTakeDown } from "./useTakeDown.ts";
 import { useWear, useWearActions, useWearState, useWebbingFacts, type WebbingFacts } from "./useWear.ts";
 import styles from "./wear.module.css";
-import { partStateWords, stateWords } from "./wearWords.ts";
+import { basisKinds, partStateWords, stateWords } from "./wearWords.ts";
 
 /** One webbing or part: where what lies on it, when what happened to it, and until when the rig may stay up. */
 export function RecordPage({ wide }: { wide: boolean }) {
   const facts = useWebbingFacts();
   const takeDown = useTakeDown();
-  const outlook = outlookOf(takeDown);
+  const mark = markOf(outlookOf(takeDown));
   const empty = useWear(
     ({ history }) => (history.present.record.webbings?.length ?? 0) + (history.present.record.parts?.length ?? 0) === 0,
   );
@@ -37,17 +40,23 @@ export function RecordPage({ wide }: { wide: boolean }) {
         {facts && !facts.stock && <StockOf facts={facts} />}
         {facts && <AlongFigure facts={facts} wide={wide} />}
         {facts && facts.zones.length > 0 && <ZoneTable facts={facts} />}
-        <CalendarFigure wide={wide} outlook={outlook} />
+        <CalendarFigure {...{ wide, mark }} />
         {wide && entries}
       </div>
       <div className={styles.sideColumn}>
         <Places />
         <TakeDownPart state={takeDown} />
-        <UseInRig />
+        <InTheVerdict />
         {!wide && entries}
       </div>
     </div>
   );
+}
+
+/** The take-down date as the calendar draws it. */
+function markOf(outlook: Outlook | undefined): TakeDownMark | undefined {
+  const [day, short] = [dayOf(outlook?.date), outlook && words.untilShort(outlook)];
+  return day === undefined || short === undefined ? undefined : { day, words: dated(short) };
 }
 
 function Empty() {
@@ -72,7 +81,7 @@ function Head({ facts }: { facts: WebbingFacts | undefined }) {
   const issues = useWear((state) => state.issues);
   const part = useWearState().parts[owner.index];
   const { look } = useWearActions();
-  const words = facts ? stateWords(facts.state) : owner.list === "parts" && part ? partStateWords(part) : "";
+  const said = facts ? stateWords(facts.state) : owner.list === "parts" && part ? partStateWords(part) : "";
   return (
     <header className={styles.head}>
       <h2 className="visually-hidden">{ownerName(record, owner)}</h2>
@@ -87,7 +96,7 @@ function Head({ facts }: { facts: WebbingFacts | undefined }) {
           />
         </label>
       </div>
-      <p className={styles.serif}>{words}</p>
+      <p className={styles.serif}>{said}</p>
       {record.invented === true && (
         <p className={styles.warn}>▲ Invented for demonstration: no such webbing ever hung anywhere.</p>
       )}
@@ -114,8 +123,8 @@ function ZoneTable({ facts }: { facts: WebbingFacts }) {
             <tr>
               <th scope="col">From</th>
               <th scope="col">To</th>
-              <th scope="col">Central</th>
               <th scope="col">95 % hold</th>
+              <th scope="col">Middle</th>
               <th scope="col">What is there</th>
               <th scope="col">Rests on</th>
             </tr>
@@ -125,14 +134,10 @@ function ZoneTable({ facts }: { facts: WebbingFacts }) {
               <tr key={zone.from}>
                 <td>{formatLength(zone.from)}</td>
                 <td>{formatLength(zone.to)}</td>
-                <td>{formatForce(zone.strength)}</td>
-                <td>{formatForce(zone.strength5)}</td>
+                <td>{quantity.strength(zone.strength5)}</td>
+                <td>{quantity.strength(zone.strength)}</td>
                 <td>{zone.reason}</td>
-                <td>
-                  {[
-                    ...new Set([zone.ratedBasis, ...zone.factors.map(({ basis }) => basis)].map(({ kind }) => kind)),
-                  ].join(", ")}
-                </td>
+                <td>{basisKinds(zone)}</td>
               </tr>
             ))}
           </tbody>

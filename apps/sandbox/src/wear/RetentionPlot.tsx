@@ -1,8 +1,9 @@
-import { formatForce, GENERIC_STOCKS, type LineStock } from "@secondline/rig";
+import { GENERIC_STOCKS, type LineStock } from "@secondline/rig";
 import { type BreakTest, type Retention, stockRetention } from "@secondline/strength";
 import { useMemo } from "react";
 import { roundTicks } from "../design/roundTicks.ts";
 import { useFrameSize } from "../time/index.ts";
+import { quantity } from "../words.ts";
 import styles from "./figures.module.css";
 import { labelHeights } from "./labelHeights.ts";
 import { scaleOf } from "./scale.ts";
@@ -69,7 +70,7 @@ function RetentionPlot({ shown, wide }: { shown: Shown; wide: boolean }) {
     <figure className={styles.figure} ref={ref}>
       {size.width > 0 && <Drawing {...{ shown, wide }} width={size.width} />}
       <figcaption className={styles.caption}>
-        {`Rests on ${retention.testCount} own tests and: ${retention.basis.note}. At ${retention.validTo / 2} months: ${formatForce(now.central)} central, ${formatForce(now.lower)} reached with 95 % confidence. The tests bear out ${retention.slope.posterior.toFixed(2)} of the published loss, on the logarithm. Of every kind of test of ${stock.name}, only those with sun alone count.`}
+        {`Rests on ${retention.testCount} own tests and: ${retention.basis.note}. At ${retention.validTo / 2} months: ${quantity.strength(now.central)} central, ${quantity.strength(now.lower)} reached with 95 % confidence. The tests bear out ${retention.slope.posterior.toFixed(2)} of the published loss, on the logarithm. Of every kind of test of ${stock.name}, only those with sun alone count.`}
       </figcaption>
     </figure>
   );

@@ -1,6 +1,7 @@
-import { formatForce, formatLength } from "@secondline/rig";
+import { formatLength } from "@secondline/rig";
 import type { StrengthZone, WebbingState } from "@secondline/strength";
 import { roundTicks } from "../design/roundTicks.ts";
+import { quantity } from "../words.ts";
 import styles from "./figures.module.css";
 import { labelHeights } from "./labelHeights.ts";
 import { ReadOff } from "./StrengthReader.tsx";
@@ -130,10 +131,10 @@ interface LabelProps {
 /** The curves by name, in the margin, or over their ends where there is none. */
 function Labels({ x, y, last, needed, wide }: LabelProps) {
   const labels = [
-    { text: "central", value: last.strength, fill: "var(--ink)" },
+    { text: "middle", value: last.strength, fill: "var(--ink)" },
     { text: "95 % hold", value: last.strength5, fill: "var(--accent)" },
     ...(needed
-      ? [{ text: `needs ${formatForce(needed.needed)}`, value: needed.needed, fill: "var(--fails-ink)" }]
+      ? [{ text: `needs ${quantity.load(needed.needed)}`, value: needed.needed, fill: "var(--fails-ink)" }]
       : []),
   ];
   // Over their curves they make room upwards: below a label lies its own curve.
@@ -160,7 +161,7 @@ function Worst({ x, y, worst, width }: { x: Scale; y: Scale; worst: StrengthZone
   if (place < x.from || place > x.to) return <Elsewhere {...{ x, y, worst }} before={place < x.from} />;
   const at = x.px(place);
   const below = y.px(worst.strength5);
-  const text = `${formatForce(worst.strength5)}, ${worst.reason}`;
+  const text = `${quantity.strength(worst.strength5)}, ${worst.reason}`;
   const flip = at + 14 + text.length * 6.3 > width - 8;
   return (
     <Unspoken>
@@ -180,7 +181,7 @@ function Worst({ x, y, worst, width }: { x: Scale; y: Scale; worst: StrengthZone
 
 /** The weakest place lies out of sight: where, at the edge it lies beyond. */
 function Elsewhere({ x, y, worst, before }: { x: Scale; y: Scale; worst: StrengthZone; before: boolean }) {
-  const words = `${formatForce(worst.strength5)} at ${formatLength((worst.from + worst.to) / 2)}`;
+  const words = `${quantity.strength(worst.strength5)} at ${formatLength((worst.from + worst.to) / 2)}`;
   return (
     <Unspoken>
       <text

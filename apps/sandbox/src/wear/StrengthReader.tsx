@@ -1,6 +1,7 @@
-import { formatForce, formatLength } from "@secondline/rig";
+import { formatLength } from "@secondline/rig";
 import type { StrengthZone } from "@secondline/strength";
 import { type ReactNode, useRef } from "react";
+import { quantity } from "../words.ts";
 import styles from "./figures.module.css";
 import { Grip } from "./Grip.tsx";
 import type { Scale } from "./scale.ts";
@@ -60,7 +61,7 @@ function Reader({ x, place, here, base, top, height, min, max, shown, onRead }: 
       </Moving>
       {shown && (
         <text className={styles.halo} x={right ? at + 8 : at - 8} y={top + 14} textAnchor={right ? "start" : "end"}>
-          {`${formatLength(place)}: ${formatForce(here.strength)} / ${formatForce(here.strength5)}, ${here.reason}`}
+          {`${formatLength(place)}: ${quantity.strength(here.strength5)}, middle ${quantity.strength(here.strength)}, ${here.reason}`}
         </text>
       )}
     </>

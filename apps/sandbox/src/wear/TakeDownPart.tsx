@@ -1,92 +1,117 @@
-import { formatPercent } from "@secondline/rig";
-import type { PartTakeDown } from "@secondline/strength";
+import type { Outcome, Outlook, PartDate } from "@secondline/scenarios";
 import { Button } from "../design/Button.tsx";
-import { Choice } from "../design/Choice.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
-import { Tick } from "../design/Tick.tsx";
 import { VerdictMark } from "../design/VerdictMark.tsx";
-import { useActions } from "../state/useSandbox.ts";
-import { dateWords } from "./days.ts";
-import { partTone, partWords, type Today, takeDownSentence, takeDownTone, whenWords } from "./takeDownWords.ts";
-import { latestOf } from "./useAnalysis.ts";
-import type { TakeDownState, TakeDowns } from "./useTakeDown.ts";
-import { useWear, useWearActions } from "./useWear.ts";
+import { useActions, useSandbox } from "../state/useSandbox.ts";
+import { words } from "../words.ts";
+import { dated, dateWords } from "./days.ts";
+import { Messages } from "./EntryForm.tsx";
+import { outlookOf, type TakeDownState } from "./useTakeDown.ts";
+import { useWear } from "./useWear.ts";
 import styles from "./wear.module.css";
 
-const CONFIDENCES = [
-  { value: "0.9", label: "90 %" },
-  { value: "0.95", label: "95 %" },
-  { value: "0.99", label: "99 %" },
-];
-
-/** Until when the rig in hand may stay up, in one sentence, and part by part. */
+/** The verdict of the day that is shown, until when the rig in hand may stay up, and part by part. */
 export function TakeDownPart({ state }: { state: TakeDownState }) {
-  const confidence = useWear((wear) => wear.confidence);
-  const log = useWear((wear) => wear.history.present.log);
-  const useTests = useWear((wear) => wear.history.present.useTests);
-  const { look, change } = useWearActions();
   return (
     <section className={styles.section} aria-label="Take-down date">
       <h3 className={styles.h3}>Until when it may stay up</h3>
       <Body state={state} />
-      <Choice
-        label="Share of such parts that must have the factor"
-        value={String(confidence)}
-        options={CONFIDENCES}
-        onChange={(value) => look({ confidence: Number(value) })}
-      />
-      <Tick
-        label={`Count the ${log.tests.length} own break tests`}
-        checked={useTests}
-        onChange={(on) => change({ useTests: on }, on ? "own break tests counted" : "own break tests left out")}
-      />
-      {useTests && log.invented && (
-        <p className={styles.warn}>
-          ▲ These break tests are invented: what rests on them says nothing about real webbing.
-        </p>
-      )}
+      <Tests />
     </section>
   );
 }
 
 function Body({ state }: { state: TakeDownState }) {
-  const { look } = useActions();
-  if (state.kind === "noFit")
-    return <p className={styles.serif}>No date: the record has nothing in the rig in hand on this day.</p>;
-  if (state.kind !== "ready") {
+  const { look, leaveOut } = useActions();
+  const on = useWear((wear) => wear.on);
+  switch (state.kind) {
+    case "noFit":
+      return <p className={styles.serif}>No date: the record has nothing in the rig in hand on this day.</p>;
+    case "unlike":
+      return (
+        <p className={styles.serif}>
+          No date: the record is invented and the rig in hand is not, so it is not taken into account.
+        </p>
+      );
+    case "leftOut":
+      return (
+        <>
+          <p className={styles.serif}>No date: record and tests are left out of the verdict.</p>
+          <Button label="Use them in the verdict" onClick={() => leaveOut(false)} />
+        </>
+      );
+    case "unfit":
+      return (
+        <>
+          <p className={styles.wrong}>✕ No date: record and rig do not fit together.</p>
+          <Messages messages={state.issues.map(({ message }) => message)} />
+        </>
+      );
+    case "searching":
+      return (
+        <>
+          {state.soFar && state.soFar.verdict !== "open" ? (
+            <Verdict outcome={state.soFar} on={on} soFar />
+          ) : (
+            <p className={styles.serif}>No date yet: the verdict of {dateWords(on)} is still being computed.</p>
+          )}
+          <Button label="Look at the rig" onClick={() => look({ view: "rig" })} />
+        </>
+      );
+    case "ready":
+      return <Ready {...state} on={on} outlook={outlookOf(state)} />;
+  }
+}
+
+/** The same word and mark as beside the rig. */
+function Verdict({ outcome, on, soFar = false }: { outcome: Outcome; on: string; soFar?: boolean }) {
+  return (
+    <p className={styles.serif}>
+      <VerdictMark verdict={outcome.verdict} size={18} /> <strong>{words.verdictWord(outcome)}</strong> on{" "}
+      {dateWords(on)}
+      {soFar ? " so far; the search goes on." : "."}
+    </p>
+  );
+}
+
+type ReadyProps = Extract<TakeDownState, { kind: "ready" }> & { on: string; outlook: Outlook | undefined };
+
+function Ready({ outcome, answer, on, outlook }: ReadyProps) {
+  const rig = useSandbox((state) => state.assessment.assessed.rig);
+  const title = <Verdict {...{ outcome, on }} />;
+  if (answer.kind === "failed") {
     return (
       <>
-        <p className={styles.serif}>No date yet: the loads of the rig in hand are not computed.</p>
-        <Button label="Look at the rig" onClick={() => look({ view: "rig" })} />
+        {title}
+        <p className={styles.wrong}>✕ No date: {answer.message}</p>
       </>
     );
   }
-  const { answer } = state;
-  const found = latestOf(answer);
-  if (answer.kind === "failed") return <p className={styles.wrong}>✕ No date: {answer.message}</p>;
-  if (!found) return <p className={styles.soft}>Looking ahead two years…</p>;
-  return <Found found={found} busy={answer.kind === "busy"} old={state.old} today={state.today} />;
-}
-
-function Found({ found, busy, old, today }: { found: TakeDowns; busy: boolean; old: boolean; today: Today }) {
-  const { chosen, strict, central, confidence } = found;
-  const [dated, beyond] = [false, true].map((is) => chosen.parts.filter(({ when }) => (when === "beyond") === is));
+  if (!outlook) {
+    return (
+      <>
+        {title}
+        <p className={styles.soft}>Looking ahead two years…</p>
+      </>
+    );
+  }
+  const { parts, horizon } = outlook;
+  const [soon, beyond] = [false, true].map((is) => parts.filter(({ when }) => (when === "beyond") === is));
   return (
-    <div className={styles.outlook} aria-busy={busy}>
-      <p className={styles.serif}>
-        <VerdictMark verdict={takeDownTone(chosen, today)} size={18} /> <span>{takeDownSentence(chosen, today)}</span>
-      </p>
+    <div className={styles.outlook}>
+      {title}
+      <p className={styles.serif}>{dated(words.until(rig, outlook, outcome))}</p>
       <p className={styles.note}>
-        At the present rate of use, for {formatPercent(confidence)} of such parts. For 99 % of them: {whenWords(strict)}
-        . For half of them: {whenWords(central)}.{old && " The loads are from before the last change to the rig."}
+        By the rule of the verdict, at the present rate of use: what 95 % of such parts reach, against what 95 % of such
+        falls stay under.
       </p>
-      <Parts parts={dated!} {...{ today }} horizon={chosen.horizon} />
+      <Parts parts={soon!} {...{ outcome, horizon }} />
       {beyond!.length > 0 && (
         <Disclosure
           level={4}
-          title={`${beyond!.length === 1 ? "1 part" : `${beyond!.length} parts`} without a date until ${dateWords(chosen.horizon)}`}
+          title={`${beyond!.length === 1 ? "1 part" : `${beyond!.length} parts`} without a date until ${dateWords(horizon)}`}
         >
-          <Parts parts={beyond!} {...{ today }} horizon={chosen.horizon} />
+          <Parts parts={beyond!} {...{ outcome, horizon }} />
         </Disclosure>
       )}
     </div>
@@ -94,34 +119,62 @@ function Found({ found, busy, old, today }: { found: TakeDowns; busy: boolean; o
 }
 
 interface PartsProps {
-  parts: readonly PartTakeDown[];
-  today: Today;
+  parts: readonly PartDate[];
+  outcome: Outcome;
   horizon: string;
 }
 
-function Parts({ parts, today, horizon }: PartsProps) {
+function Parts({ parts, ...rest }: PartsProps) {
   return (
     <ul className={styles.parts}>
       {parts.map((part) => (
-        <Part key={part.id} {...{ part, today, horizon }} />
+        <Part key={part.part} part={part} {...rest} />
       ))}
     </ul>
   );
 }
 
-function Part({ part, today, horizon }: { part: PartTakeDown; today: Today; horizon: string }) {
+/** A part with its verdict of today, which is the verdict's own, and its date. */
+function Part({ part, outcome, horizon }: { part: PartDate } & Omit<PartsProps, "parts">) {
+  const rig = useSandbox((state) => state.assessment.assessed.rig);
+  const today = outcome.parts.find(({ id }) => id === part.part);
   return (
     <li>
       <p className={styles.partName}>
-        <VerdictMark verdict={partTone(part, today)} size={14} /> {part.name}
+        {today && <VerdictMark verdict={today.verdict} size={14} />} {words.partName(rig, part.part)}
+        {today && <span className={styles.soft}>, {words.partVerdict(today.verdict)}</span>}
         {part.reason && part.reason !== "webbing" && <span className={styles.soft}>, {part.reason}</span>}
       </p>
-      <p className={styles.note}>{partWords(part, horizon)}.</p>
+      <p className={styles.note}>{dated(`${words.partUntil(part, horizon)}: ${words.untilMargins(part, horizon)}.`)}</p>
       {part.flags.map((flag) => (
         <p key={flag} className={styles.flagLine}>
           ▲ {flag}
         </p>
       ))}
     </li>
+  );
+}
+
+/** How many break tests count, as the verdict has it. */
+function Tests() {
+  const log = useWear((wear) => wear.history.present.log);
+  const { assessed, leftOut } = useSandbox((state) => state.assessment);
+  const given = log.tests.length;
+  if (given === 0) return null;
+  const { tests } = assessed.taken;
+  const said = tests
+    ? words.say("taken.tests", tests)
+    : leftOut
+      ? `The ${given} own break tests are left out.`
+      : `The ${given} break tests are not taken into account: they are invented and the rig in hand is not.`;
+  return (
+    <>
+      <p className={styles.note}>{said}</p>
+      {tests && log.invented && (
+        <p className={styles.warn}>
+          ▲ These break tests are invented: what rests on them says nothing about real webbing.
+        </p>
+      )}
+    </>
   );
 }

@@ -1,8 +1,8 @@
-import { CAUTIONS } from "@secondline/scenarios";
 import { ActionMenu } from "../design/ActionMenu.tsx";
 import { UndoButtons } from "../design/UndoButtons.tsx";
 import { useContextOrThrow } from "../state/useSandbox.ts";
 import { CautionFoot } from "../verdict/CautionFoot.tsx";
+import { words } from "../words.ts";
 import { BreakLogPage, LogFaults } from "./BreakLogPage.tsx";
 import { RecordPage } from "./RecordPage.tsx";
 import { useWear, useWearActions, WearContext } from "./useWear.ts";
@@ -37,7 +37,7 @@ function Pages({ wide }: { wide: boolean }) {
         {files.refused && <LogFaults {...files.refused} onClose={files.closeRefused} />}
         {page === "record" ? <RecordPage wide={wide} /> : <BreakLogPage wide={wide} />}
       </main>
-      <CautionFoot cautions={CAUTIONS} />
+      <CautionFoot cautions={words.generalCautions()} />
       {over && <div className={styles.drop}>Drop the wear record or break log to open it</div>}
     </div>
   );

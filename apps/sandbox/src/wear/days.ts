@@ -28,6 +28,9 @@ export const dateWords = (iso: string): string => {
   return day === undefined ? iso : LONG.format(day * DAY);
 };
 
+/** A sentence with the dates in it written as everywhere in this view. */
+export const dated = (sentence: string): string => sentence.replace(/\b\d{4}-\d{2}-\d{2}\b/g, dateWords);
+
 export interface Tick {
   readonly day: number;
   readonly label: string;

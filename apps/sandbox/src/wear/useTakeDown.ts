@@ -1,78 +1,67 @@
-import type { TakeDown } from "@secondline/strength";
+import type { RigIssue } from "@secondline/rig";
+import type { Found, Outcome, Outlook } from "@secondline/scenarios";
 import { useMemo } from "react";
+import type { SandboxState } from "../state/types.ts";
 import { useSandbox } from "../state/useSandbox.ts";
-import type { Outlook } from "./CalendarPaper.tsx";
-import { dayOf } from "./days.ts";
-import { calendarWords, type Today, todayOf } from "./takeDownWords.ts";
+import { foundOf, outcomeOf } from "../state/verdictOf.ts";
 import { type Answer, latestOf, useAnalysis } from "./useAnalysis.ts";
 import { useFits, useWear } from "./useWear.ts";
 
-/** Surest and central answer: the band about the date at the chosen confidence. */
-const STRICT = 0.99;
-const CENTRAL = 0.5;
+/** Until when the rig in hand may stay up, or why nobody can say. */
+export type TakeDownState =
+  /** The record says nothing of the rig on this day. */
+  | { readonly kind: "noFit" }
+  /** A made-up record, and a rig that is none. */
+  | { readonly kind: "unlike" }
+  | { readonly kind: "leftOut" }
+  | { readonly kind: "unfit"; readonly issues: readonly RigIssue[] }
+  /** The verdict is still looked for; with what is found so far. */
+  | { readonly kind: "searching"; readonly soFar: Outcome | undefined }
+  /** The verdict of this very day, and the days that follow from it. */
+  | { readonly kind: "ready"; readonly outcome: Outcome; readonly answer: Answer<Dated> };
 
-export interface TakeDowns {
-  readonly chosen: TakeDown;
-  readonly strict: TakeDown;
-  readonly central: TakeDown;
-  readonly confidence: number;
+/** Dates with the search that they rest on: while others are worked out, these are not of the state in hand. */
+interface Dated {
+  readonly outlook: Outlook;
+  readonly found: Found;
 }
 
-export type TakeDownState =
-  | { readonly kind: "noFit" }
-  | { readonly kind: "noStudy" }
-  | { readonly kind: "ready"; readonly answer: Answer<TakeDowns>; readonly old: boolean; readonly today: Today };
+type Usable = Exclude<TakeDownState["kind"], "searching" | "ready"> | "used";
 
-/** Until when the rig in hand may stay up, from the loads of its last study. */
+function usable({ assessment: { assessed, choice, leftOut, issues } }: SandboxState, fits: boolean): Usable {
+  if (issues.length > 0) return "unfit";
+  if (!fits) return "noFit";
+  if (assessed.taken.wear) return "used";
+  return leftOut && choice ? "leftOut" : "unlike";
+}
+
 export function useTakeDown(): TakeDownState {
   const written = useWear((state) => state.good.written);
-  const on = useWear((state) => state.on);
-  const confidence = useWear((state) => state.confidence);
-  const log = useWear((state) => state.history.present.log);
-  const useTests = useWear((state) => state.history.present.useTests);
   const rig = useSandbox((state) => state.document.rig);
-  const version = useSandbox((state) => state.document.rigVersion);
-  const verdict = useSandbox((state) => state.run.verdict);
+  const tests = useSandbox((state) => state.assessment.assessed.tests);
+  const issues = useSandbox((state) => state.assessment.issues);
+  const on = useSandbox((state) => state.assessment.known.on);
+  const found = useSandbox(foundOf);
+  const soFar = useSandbox(outcomeOf);
   const fits = useFits();
-  const usable = fits && verdict !== undefined && verdict.rig.name === rig.name;
-  const key = useMemo(
-    () => ({ written, on, confidence, tests: useTests ? log.tests : [], rig, verdict, usable }),
-    [written, on, confidence, useTests, log, rig, verdict, usable],
-  );
-  const answer = useAnalysis<TakeDowns>(
+  const use = useSandbox((state) => usable(state, fits));
+  const asked = use === "used" ? found : undefined;
+  const key = useMemo(() => ({ written, on, tests, rig, asked }), [written, on, tests, rig, asked]);
+  const answer = useAnalysis<Dated>(
     key,
-    usable
-      ? async (analysis) => {
-          const { outcome } = verdict;
-          // As the verdict does: a load known to within ± counts at its upper end.
-          const loads = Object.fromEntries(
-            outcome.parts.map((part) => [part.id, part.load + (part.loadUncertainty ?? 0)]),
-          );
-          const input = {
-            rig,
-            record: written,
-            on,
-            loads,
-            requiredFactor: outcome.requiredFactor,
-            confidences: [confidence, STRICT, CENTRAL],
-            tests: key.tests,
-          };
-          const [chosen, strict, central] = await analysis.takeDowns(input);
-          if (!chosen || !strict || !central) throw new Error("the computing thread gave no date");
-          return { chosen, strict, central, confidence };
-        }
-      : undefined,
+    asked &&
+      (async (analysis) => {
+        const outlook = await analysis.takeDown({ rig, record: written, on, tests, events: asked.demands });
+        return { outlook, found: asked };
+      }),
   );
-  if (!fits) return { kind: "noFit" };
-  if (!usable) return { kind: "noStudy" };
-  return { kind: "ready", answer, old: verdict.rigVersion !== version, today: todayOf(verdict.outcome) };
+  if (use === "unfit") return { kind: use, issues };
+  if (use !== "used") return { kind: use };
+  return found ? { kind: "ready", outcome: found.outcome, answer } : { kind: "searching", soFar };
 }
 
-/** The date as the calendar draws it. */
+/** The dates, once they are those of the verdict in hand. */
 export function outlookOf(state: TakeDownState): Outlook | undefined {
-  const found = state.kind === "ready" ? latestOf(state.answer) : undefined;
-  if (!found) return undefined;
-  const { chosen, strict, central, confidence } = found;
-  const days = { day: dayOf(chosen.date), strict: dayOf(strict.date), central: dayOf(central.date) };
-  return { ...days, words: calendarWords(chosen), confidence };
+  const dated = state.kind === "ready" ? latestOf(state.answer) : undefined;
+  return dated && state.kind === "ready" && dated.found.outcome === state.outcome ? dated.outlook : undefined;
 }

@@ -1,4 +1,5 @@
 import { GENERIC_STOCKS, type LineStock, type Rig } from "@secondline/rig";
+import { speaksOf } from "@secondline/scenarios";
 import {
   factorsFromLog,
   type StrengthZone,
@@ -10,6 +11,8 @@ import {
 import { createContext, useContext, useMemo } from "react";
 import { useStore } from "zustand";
 import { useSandbox } from "../state/useSandbox.ts";
+import { foundOf } from "../state/verdictOf.ts";
+import { isNamed } from "./rigNamed.ts";
 import type { WearActions, WearStateSlice, WearStore } from "./wearStore.ts";
 
 export const WearContext = createContext<WearStore | undefined>(undefined);
@@ -33,13 +36,13 @@ export function useWearState(): WearState {
   return useMemo(() => wearState(record, on), [record, on]);
 }
 
-/** What the webbing must hold: its line's largest load in the last study of the rig in hand, times the factor. */
+/** What the webbing must hold by the verdict in hand, where most is asked of it: E times the factor that is required. */
 export interface Needed {
-  readonly load: number;
-  readonly factor: number;
+  /** E [N]. */
+  readonly demand: number;
+  readonly required: number;
+  /** [N] */
   readonly needed: number;
-  /** The rig has been changed since. */
-  readonly old: boolean;
 }
 
 export interface WebbingFacts {
@@ -58,7 +61,8 @@ export function useWebbingFacts(): WebbingFacts | undefined {
   const owner = useWear((state) => state.owner);
   const record = useWear((state) => state.good.record);
   const stocks = useWear((state) => state.history.present.stocks);
-  const tests = useWear((state) => (state.history.present.useTests ? state.history.present.log.tests : undefined));
+  // Those that count in the verdict.
+  const tests = useSandbox((sandbox) => sandbox.assessment.assessed.tests);
   const rig = useSandbox((state) => state.document.rig);
   const needed = useNeeded(owner.list === "webbings" ? webbings[owner.index] : undefined);
   const state = owner.list === "webbings" ? webbings[owner.index] : undefined;
@@ -66,7 +70,7 @@ export function useWebbingFacts(): WebbingFacts | undefined {
     if (!state) return undefined;
     const own = stockInRig(rig, state.id, record);
     const stock = own ?? GENERIC_STOCKS.get(stocks[state.id] ?? "");
-    const zones = stock ? strengthAlong(state, stock, tests && factorsFromLog(tests)) : [];
+    const zones = stock ? strengthAlong(state, stock, tests.length > 0 ? factorsFromLog(tests) : undefined) : [];
     return { state, stock, fromRig: own !== undefined, zones, needed };
   }, [state, rig, record, stocks, tests, needed]);
 }
@@ -75,7 +79,7 @@ export function useWebbingFacts(): WebbingFacts | undefined {
 function stockInRig(rig: Rig, id: string, record: WearStateSlice["good"]["record"]): LineStock | undefined {
   const entries = record.webbings.find((webbing) => webbing.id === id)?.entries ?? [];
   for (const entry of entries.toReversed()) {
-    if ((entry.event !== "rigged" && entry.event !== "moved") || entry.placement.rig !== rig.name) continue;
+    if ((entry.event !== "rigged" && entry.event !== "moved") || !isNamed(rig, entry.placement.rig)) continue;
     const section = rig[entry.placement.line]?.sections[entry.placement.section];
     if (section) return section.stock;
   }
@@ -83,23 +87,23 @@ function stockInRig(rig: Rig, id: string, record: WearStateSlice["good"]["record
 }
 
 function useNeeded(state: WebbingState | undefined): Needed | undefined {
-  const verdict = useSandbox((sandbox) => sandbox.run.verdict);
-  const version = useSandbox((sandbox) => sandbox.document.rigVersion);
+  const outcome = useSandbox((sandbox) => foundOf(sandbox)?.outcome);
+  const rig = useSandbox((sandbox) => sandbox.document.rig);
   const placement = state?.placement;
   return useMemo(() => {
-    if (!placement || !verdict || verdict.rig.name !== placement.rig) return undefined;
-    const part = verdict.outcome.parts.find(({ id }) => id === placement.line);
-    if (!part) return undefined;
-    const factor = verdict.outcome.requiredFactor;
-    // As the verdict does: a load known to within ± counts at its upper end.
-    const load = part.load + (part.loadUncertainty ?? 0);
-    return { load, factor, needed: load * factor, old: verdict.rigVersion !== version };
-  }, [placement, verdict, version]);
+    if (!placement || !outcome || !isNamed(rig, placement.rig)) return undefined;
+    const part = outcome.parts.find(({ id }) => id === placement.line);
+    return Object.values(part?.byClass ?? {}).reduce<Needed | undefined>((most, { demand, required }) => {
+      const needed = demand * required;
+      return most && most.needed >= needed ? most : { demand, required, needed };
+    }, undefined);
+  }, [placement, outcome, rig]);
 }
 
 /** The rig in hand appears in the record on the day that is shown. */
 export function useFits(): boolean {
-  const { webbings, parts } = useWearState();
-  const name = useSandbox((state) => state.document.rig.name);
-  return webbings.some((w) => w.placement?.rig === name) || parts.some((part) => part.rig === name);
+  const record = useWear((state) => state.good.record);
+  const on = useWear((state) => state.on);
+  const rig = useSandbox((state) => state.document.rig);
+  return useMemo(() => speaksOf(record, rig, on), [record, rig, on]);
 }

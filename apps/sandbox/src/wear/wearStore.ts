@@ -47,7 +47,6 @@ export interface WearStateSlice {
   readonly along: Stretch | undefined;
   /** The day that is shown, YYYY-MM-DD. */
   readonly on: string;
-  readonly confidence: number;
 }
 
 export interface WearActions {
@@ -62,9 +61,7 @@ export interface WearActions {
   removeTest: (index: number) => void;
   undo: () => void;
   redo: () => void;
-  look: (
-    part: Partial<Pick<WearStateSlice, "page" | "owner" | "entry" | "test" | "along" | "on" | "confidence">>,
-  ) => void;
+  look: (part: Partial<Pick<WearStateSlice, "page" | "owner" | "entry" | "test" | "along" | "on">>) => void;
 }
 
 export interface WearStore {
@@ -164,7 +161,7 @@ export function exampleLog(): BreakLog {
   return { name: "Example break log", invented: saysInvented(EXAMPLE_LOG_TEXT), tests: read.tests };
 }
 
-export const exampleWork = (): WearWork => ({ record: EXAMPLE_RECORD, log: exampleLog(), stocks: {}, useTests: false });
+export const exampleWork = (): WearWork => ({ record: EXAMPLE_RECORD, log: exampleLog(), stocks: {} });
 
 function firstState(kept: KeptWear | undefined): WearStateSlice {
   const example = readWearRecord(EXAMPLE_RECORD);
@@ -183,7 +180,6 @@ function firstState(kept: KeptWear | undefined): WearStateSlice {
     test: undefined,
     along: undefined,
     on: latestDay(work.record),
-    confidence: 0.95,
   };
 }
 

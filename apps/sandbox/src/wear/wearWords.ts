@@ -1,6 +1,7 @@
 /** What the record says, in sentences. */
-import { formatForce, formatLength, formatMonths, formatRatio } from "@secondline/rig";
+import { formatLength, formatMonths, formatRatio } from "@secondline/rig";
 import type { PartState, StrengthZone, WearFlag, WearMark, WebbingState } from "@secondline/strength";
+import { quantity } from "../words.ts";
 import { dateWords } from "./days.ts";
 import type { Stretch } from "./entryKinds.ts";
 
@@ -92,7 +93,11 @@ export function stateWords(state: WebbingState): string {
 }
 
 export const zoneWords = (zone: StrengthZone): string =>
-  `${formatForce(zone.strength)} central, ${formatForce(zone.strength5)} reached by 95 %: ${zone.reason}`;
+  `${quantity.strength(zone.strength5)} reached by 95 %, ${quantity.strength(zone.strength)} in the middle: ${zone.reason}`;
+
+/** What a strength is made of, in kinds of bases. */
+export const basisKinds = ({ ratedBasis, factors }: StrengthZone): string =>
+  [...new Set([ratedBasis, ...factors.map(({ basis }) => basis)].map(({ kind }) => kind))].join(", ");
 
 /** Zones that lie, at least in part, in a stretch. */
 export const zonesWithin = (zones: readonly StrengthZone[], from: number, to: number): StrengthZone[] =>

@@ -42,8 +42,6 @@ export interface WearWork {
   readonly log: BreakLog;
   /** Stock of a webbing that hangs in no rig at hand, by the webbing's id. */
   readonly stocks: Readonly<Record<string, string>>;
-  /** Own break tests stand in for the published factors. */
-  readonly useTests: boolean;
 }
 
 /** What is written to the device. */

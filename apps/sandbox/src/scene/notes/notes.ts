@@ -3,12 +3,14 @@
  * A fixed list per run; the moment only moves, fills and switches its entries.
  */
 import type { Recording, RunEvent } from "@secondline/engine";
+import { isPartId } from "@secondline/rig";
+import { quantity, englishWords as words } from "@secondline/words";
 import type { LiveFrame } from "../liveFrame.ts";
-import type { Rig } from "../sceneProps.ts";
+import type { GaveWay, Rig } from "../sceneProps.ts";
 import { type Gap, groundAt } from "../shape/gap.ts";
 import { set3 } from "../shape/vector.ts";
 import { jointAt } from "../shape/walkerPose.ts";
-import { eventWords, forceWords, lengthWords, partWords } from "../words.ts";
+import { eventWords } from "../words.ts";
 import { nodeNear, partPlace } from "./partPlace.ts";
 
 export type NoteKind = "dimension" | "arrow" | "break" | "name" | "pointer";
@@ -57,15 +59,15 @@ const LEAST_FORCE = 30;
 /** How long a parted tape stays marked, in the run's time [s]. */
 const TAPE_SHOWN = 0.25;
 
-export function createNotes(recording: Recording, rig: Rig, gap: Gap): Notes {
+export function createNotes(recording: Recording, rig: Rig, gap: Gap, gaveWay: readonly GaveWay[] = []): Notes {
   const start = walkerStart(recording);
   const beside = reachOfWalker(recording) + 1.25;
   const drop = note("dimension", 90);
   const clear = note("dimension", 60);
   const sag = note("dimension", 55);
   const arrows = ["mainA", "backupA", "mainB", "backupB", "leash", "walker"].map((_, i) => note("arrow", 80 - i));
-  const happened = recording.events.filter((e) => eventWords(e).full !== "");
-  const marks = happened.map((event) => markOf(event, recording));
+  const happened = recording.events.filter((e) => eventWords(e, rig).full !== "");
+  const marks = happened.map((event) => markOf(event, recording, eventWords(event, rig, gaveWay)));
   const names = [
     name("Anchor A", "A", 40),
     name("Anchor B", "B", 40),
@@ -87,7 +89,7 @@ export function createNotes(recording: Recording, rig: Rig, gap: Gap): Notes {
     placeNames(names, live, gap, options);
     nameGhost(names[4]!, live, start);
     pointer.active = options.selectedPart !== undefined && partPlace(options.selectedPart, live, rig, pointer.a);
-    if (pointer.active) pointer.text = partWords(options.selectedPart!);
+    if (pointer.active) pointer.text = nameOf(rig, options.selectedPart!);
     copyBody(live, body);
   }
   return {
@@ -97,6 +99,8 @@ export function createNotes(recording: Recording, rig: Rig, gap: Gap): Notes {
     update,
   };
 }
+
+const nameOf = (rig: Rig, part: string): string => (isPartId(part) ? words.partName(rig, part) : part);
 
 function note(kind: NoteKind, priority: number): Note {
   const a = new Float64Array(3);
@@ -120,11 +124,10 @@ function name(text: string, short: string, priority: number): Note {
   return { ...note("name", priority), text, short };
 }
 
-function markOf(event: RunEvent, recording: Recording): Note {
+function markOf(event: RunEvent, recording: Recording, { full, short }: ReturnType<typeof eventWords>): Note {
   const mark = note("break", event.part === "tape" ? 35 : event.kind === "slip" ? 70 : 100);
-  const words = eventWords(event);
-  mark.text = words.full;
-  mark.short = words.short;
+  mark.text = full;
+  mark.short = short;
   mark.clings = event.part !== "tape";
   const { frames } = recording;
   const frame = Math.min(Math.round(event.time * frames.rate), frames.count - 1);
@@ -144,14 +147,15 @@ function isMarked(event: RunEvent, time: number): boolean {
 }
 
 function measureDrop(drop: Note, live: LiveFrame, start: Float64Array, beside: number): void {
-  const fallen = start[2]! - live.lowest;
+  // As the outcome has it, to the last digit.
+  const fallen = live.recording.walker.start - live.lowest;
   drop.active = fallen > LEAST_DROP;
   if (!drop.active) return;
   set3(drop.a, 0, beside, start[1]!, start[2]!);
   set3(drop.b, 0, beside, start[1]!, live.lowest);
   drop.witness = start[0]!;
-  drop.text = `drop ${lengthWords(fallen)}`;
-  drop.short = lengthWords(fallen);
+  drop.short = quantity.drop(fallen);
+  drop.text = `drop ${drop.short}`;
 }
 
 function measureClearance(clear: Note, live: LiveFrame, gap: Gap): void {
@@ -164,8 +168,8 @@ function measureClearance(clear: Note, live: LiveFrame, gap: Gap): void {
   set3(clear.a, 0, x - 0.9, 0, live.positions[live.walker + 2]!);
   set3(clear.b, 0, x - 0.9, 0, ground);
   clear.witness = x;
-  clear.text = `${lengthWords(height)} above ground`;
-  clear.short = lengthWords(height);
+  clear.short = quantity.height(height);
+  clear.text = `${clear.short} above ground`;
 }
 
 function measureSag(sag: Note, recording: Recording, gap: Gap, active: boolean): void {
@@ -174,8 +178,8 @@ function measureSag(sag: Note, recording: Recording, gap: Gap, active: boolean):
   set3(sag.a, 0, x + 2, y, (gap.rise * x) / gap.span);
   set3(sag.b, 0, x + 2, y, z);
   sag.witness = x;
-  sag.text = `sag ${lengthWords(recording.standing.sag)}`;
-  sag.short = lengthWords(recording.standing.sag);
+  sag.short = quantity.drop(recording.standing.sag);
+  sag.text = `sag ${sag.short}`;
 }
 
 function fillArrows(arrows: readonly Note[], live: LiveFrame): void {
@@ -209,7 +213,7 @@ function lineArrow(arrow: Note, nodes: Float32Array, from: number, to: number, f
   const length = Math.hypot(arrow.b[0]!, arrow.b[1]!, arrow.b[2]!) || 1;
   for (let c = 0; c < 3; c++) arrow.b[c] = arrow.b[c]! / length;
   arrow.force = force;
-  arrow.short = forceWords(force);
+  arrow.short = quantity.load(force);
   arrow.text = `${word} ${arrow.short}`;
 }
 

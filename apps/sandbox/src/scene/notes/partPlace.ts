@@ -1,5 +1,6 @@
 /** Where a part of the rig is at the moment. */
 import type { Recording } from "@secondline/engine";
+import { partRef } from "@secondline/rig";
 import type { LiveFrame } from "../liveFrame.ts";
 import type { Rig } from "../sceneProps.ts";
 
@@ -28,18 +29,27 @@ export function partPlace(id: string, live: LiveFrame, rig: Rig, out: Float64Arr
 }
 
 function offsetOf(id: string, live: LiveFrame, rig: Rig): number {
-  const [part, index] = id.split(".");
+  const ref = partRef(id);
+  if (!ref) return -1;
   const { mainNodes, backupNodes } = live;
-  if (part === "ring" || part === "leash") return live.ring;
-  if (part === "harness" || part === "walker") return live.walker;
-  if (part === "main") return 3 * Math.round(0.72 * (mainNodes - 1));
-  if (part === "backup" && backupNodes > 0) return 3 * (mainNodes + Math.round(0.8 * (backupNodes - 1)));
-  if (part === "anchorA" || part === "endA" || part === "backupEndA") return 0;
-  if (part === "anchorB" || part === "endB" || part === "backupEndB") return 3 * (mainNodes - 1);
-  if (part === "connection" || part === "tape") {
-    const parts = rig.backup?.connections.filter((c) => c.kind === part) ?? [];
-    const at = parts[Number(index ?? 0)]?.at;
-    return at === undefined ? -1 : 3 * nodeNear(live.recording, "main", at);
+  const anchor = (name: "A" | "B") => (name === "A" ? 0 : 3 * (mainNodes - 1));
+  switch (ref.kind) {
+    case "ring":
+    case "leash":
+      return live.ring;
+    case "harness":
+      return live.walker;
+    case "webbing":
+      if (ref.line === "main") return 3 * Math.round(0.72 * (mainNodes - 1));
+      return backupNodes > 0 ? 3 * (mainNodes + Math.round(0.8 * (backupNodes - 1))) : -1;
+    case "end":
+      return anchor(ref.end);
+    case "hardware":
+    case "point":
+      return anchor(ref.anchor);
+    case "connection": {
+      const at = rig.backup?.connections[ref.index]?.at;
+      return at === undefined ? -1 : 3 * nodeNear(live.recording, "main", at);
+    }
   }
-  return -1;
 }

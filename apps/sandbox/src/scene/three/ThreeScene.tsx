@@ -32,8 +32,8 @@ export interface ThreeSceneProps extends SceneProps {
 
 /** The scene in space. Drawn only when the clock, the camera or the data ask for it. */
 export default function ThreeScene(props: ThreeSceneProps) {
-  const { recording, rig, previous, theme, camera, showForces, selectedPart } = props;
-  const stage = useMemo(() => createStage(recording, rig, previous), [recording, rig, previous]);
+  const { recording, rig, previous, gaveWay, theme, camera, showForces, selectedPart } = props;
+  const stage = useMemo(() => createStage(recording, rig, previous, gaveWay), [recording, rig, previous, gaveWay]);
   const look = useOwned(() => ownedLook(theme, stage), [theme, stage]);
   const options = useMemo<NoteOptions>(
     () => ({ showForces, selectedPart, wide: camera === "overview" }),

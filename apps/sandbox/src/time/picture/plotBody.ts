@@ -1,5 +1,6 @@
 /** The plots of forces and of energy, drawn for a picture that is kept. */
 import type { Recording } from "@secondline/engine";
+import { type BreaksTold, quantity } from "@secondline/words";
 import type { Palette } from "../../design/palette.ts";
 import type { Ink } from "../../picture/ink.ts";
 import type { PictureBody } from "../../picture/sheet.ts";
@@ -10,7 +11,6 @@ import { eventMarks } from "../eventMarks.ts";
 import { axisKilonewtons } from "../ForcesPlot.tsx";
 import { type ForceView, forceData, forceDrawing } from "../forceDrawing.ts";
 import { forceLabels, forcePeaks } from "../forceMarks.ts";
-import { inJoules, inKilonewtons } from "../format.ts";
 import { wordedPeaks } from "../PeakMarks.tsx";
 import { type PlotFrame, plotFrame, xOf, yOf } from "../plotFrame.ts";
 import type { TimeRange } from "../plotGrid.ts";
@@ -21,6 +21,8 @@ import { drawAxes, drawCursor, drawEvents, drawNames, PLOT_FONT, type PlotSheet 
 export interface PlotRequest {
   readonly recording: Recording;
   readonly previous: Recording | undefined;
+  /** What gave way in the run, as its outcome names it. */
+  readonly told?: BreaksTold | undefined;
   readonly range: TimeRange;
   /** Where the cursor stands [s]. */
   readonly time: number;
@@ -73,7 +75,7 @@ function drawForces(ink: Ink, request: PlotRequest, forces: ForceView, palette: 
   const { columns, top } = forceData(recording, traces, before, forces, range, COLUMNS);
   const sheet: PlotSheet = { ink, frame, palette, range, top };
   drawAxes(sheet, axisKilonewtons);
-  drawEvents(sheet, eventMarks(recording));
+  drawEvents(sheet, eventMarks(recording, request.told));
   ink.save();
   clipTo(ink, frame);
   forceDrawing({ ...forces, highlight: null }, before !== null, palette).series.forEach((series, i) => {
@@ -93,7 +95,7 @@ function drawForces(ink: Ink, request: PlotRequest, forces: ForceView, palette: 
     return { key: id, colour: palette[colour], valueAt: (time: number) => forceAt(pyramid, recording.rate, time) };
   });
   const labels = forceLabels(recording, forces, probes, range, frame, top, false);
-  drawNames(sheet, labels, ({ rank }) => inKilonewtons(rank));
+  drawNames(sheet, labels, ({ rank }) => quantity.load(rank));
   ink.font = PLOT_FONT;
   ink.fillStyle = palette.softInk;
   const pale = [forces.rawBehind ? "thin: raw samples" : "", before ? "wide: run before" : ""].filter(Boolean);
@@ -121,14 +123,14 @@ function drawPeaks({ ink, frame, palette, range, top }: PlotSheet, forces: Force
   ink.textAlign = "left";
 }
 
-function drawEnergy(ink: Ink, { recording, range, time }: PlotRequest, palette: Palette, size: Size): void {
+function drawEnergy(ink: Ink, { recording, range, time, told }: PlotRequest, palette: Palette, size: Size): void {
   const frame = plotFrame(size.width, size.height, false, { wide: 236, compact: 236 });
   const stack = energyStack(recording.energy);
   const { columns: all, top } = energyData(stack, range);
   const columns = thinned(all);
   const sheet: PlotSheet = { ink, frame, palette, range, top };
   drawAxes(sheet, axisKilojoules);
-  drawEvents(sheet, eventMarks(recording));
+  drawEvents(sheet, eventMarks(recording, told));
   const times = columns[0]!;
   stack.bands.forEach((band, i) => {
     ink.save();
@@ -144,7 +146,9 @@ function drawEnergy(ink: Ink, { recording, range, time }: PlotRequest, palette: 
   drawCursor(sheet, time);
   const labels = bandLabels(stack, range, frame, top, palette, false);
   const at = indexAt(stack.times, time);
-  drawNames(sheet, labels, (label) => inJoules(stack.bands.find(({ key }) => key === label.key)?.values[at] ?? 0));
+  drawNames(sheet, labels, (label) =>
+    quantity.energy(stack.bands.find(({ key }) => key === label.key)?.values[at] ?? 0),
+  );
   ink.font = PLOT_FONT;
   ink.fillStyle = palette.softInk;
   ink.fillText(`at ${time.toFixed(3)} s · hatched: lost`, frame.left + frame.width + 18, 16);

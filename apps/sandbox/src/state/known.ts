@@ -1,0 +1,70 @@
+/**
+ * What is known besides the rig's own document: a wear record on a day, and own break tests. The wear view hands it over by
+ * `actions.know` whenever record, day or log change; everybody else reads what came of it in `state.assessment`.
+ */
+import type { Rig, RigIssue } from "@secondline/rig";
+import { type Assessed, type AssessmentReading, assess, assessRig, inputHash, speaksOf } from "@secondline/scenarios";
+import type { BreakTest, WearRecord } from "@secondline/strength";
+
+export interface Known {
+  /** The loaded record, as last read without a fault. */
+  readonly record?: WearRecord;
+  /** The day of the state, YYYY-MM-DD. */
+  readonly on: string;
+  /** Of the loaded break log. */
+  readonly tests: readonly BreakTest[];
+  /** Which of the two is made up: it is taken into account for invented rigs only. */
+  readonly invented: { readonly record: boolean; readonly tests: boolean };
+}
+
+export const NOTHING_KNOWN: Known = { on: "", tests: [], invented: { record: false, tests: false } };
+
+/** All that is known of the last good rig, worked out. Verdict, runs, chances, report and pictures take `assessed`. */
+export interface AssessmentSlice {
+  readonly known: Known;
+  /** The user has chosen to leave record and tests out. */
+  readonly leftOut: boolean;
+  readonly assessed: Assessed;
+  /** Fingerprint of all of `assessed`: what is computed belongs to one of these. */
+  readonly key: string;
+  /** The rig and what is known do not fit together: no verdict until it is put right or left out. */
+  readonly issues: readonly RigIssue[];
+  /** What of all that is known speaks of this rig, left out or not. */
+  readonly speaks: { readonly record: boolean; readonly tests: boolean };
+  /** One of them does: there is a choice to leave it out. */
+  readonly choice: boolean;
+}
+
+/** Takes what speaks of the rig, unless it is left out. */
+export function assessmentOf(rig: Rig, known: Known, leftOut: boolean): AssessmentSlice {
+  const { record, on } = known;
+  const wear = record && !unlike(rig, known.invented.record) && concerns(record, rig, on) ? record : undefined;
+  const tests = unlike(rig, known.invented.tests) ? [] : known.tests;
+  const plain = { known, leftOut, ...keyed(assessRig(rig)), issues: [] };
+  if (!wear && tests.length === 0) return { ...plain, ...choiceOf(false, false) };
+  const read: AssessmentReading = assess({ rig, ...(wear ? { wear, on } : {}), tests });
+  if (!read.ok) return { ...plain, issues: leftOut ? [] : read.issues, ...choiceOf(wear !== undefined, false) };
+  const { taken } = read.assessed;
+  const choice = choiceOf(taken.wear !== undefined, (taken.tests?.count ?? 0) > 0);
+  return leftOut && choice.choice ? { ...plain, ...choice } : { ...plain, ...keyed(read.assessed), ...choice };
+}
+
+function choiceOf(record: boolean, tests: boolean): Pick<AssessmentSlice, "speaks" | "choice"> {
+  return { speaks: { record, tests }, choice: record || tests };
+}
+
+/** Made-up wear and tests say nothing of a rig that stands somewhere. */
+const unlike = (rig: Rig, invented: boolean) => invented && !rig.invented;
+
+function keyed(assessed: Assessed): Pick<AssessmentSlice, "assessed" | "key"> {
+  const { hash, taken, notes, withholds } = assessed;
+  return { assessed, key: inputHash({ hash, taken, notes, withholds }) };
+}
+
+/** The record has something of this rig on the day, or on a day on which `assess` then tells that it begins later. */
+function concerns(record: WearRecord, rig: Rig, on: string): boolean {
+  const dates = [...record.webbings, ...record.parts].flatMap(({ entries }) => entries.map(({ date }) => `${date}`));
+  const last = [on, ...dates].sort().at(-1)!;
+  const first = [...dates].sort()[0];
+  return speaksOf(record, rig, first !== undefined && on < first ? last : on);
+}

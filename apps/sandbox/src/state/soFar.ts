@@ -1,0 +1,24 @@
+/** What a search that has not ended has found: it is shown as soon as it is sure, and never says that the rig holds. */
+import type { Outcome, StudyProgress } from "@secondline/scenarios";
+import type { SoFar } from "./types.ts";
+
+/** Undefined for an outcome that says "holds": before the end that is not to be said. */
+export function asSoFar(outcome: Outcome | undefined): SoFar | undefined {
+  return outcome && outcome.verdict !== "holds" ? (outcome as SoFar) : undefined;
+}
+
+const GRAVITY: Readonly<Record<SoFar["verdict"], number>> = { fails: 2, thin: 1, open: 0 };
+
+/** The graver of two looks at one state; of two that say the same, the later one unless it has seen less. */
+export function graver(earlier: SoFar | undefined, later: SoFar | undefined): SoFar | undefined {
+  if (!earlier || !later) return later ?? earlier;
+  const more = GRAVITY[later.verdict] - GRAVITY[earlier.verdict];
+  if (more !== 0) return more > 0 ? later : earlier;
+  const seenLess = later.verdict === "open" && later.search.events < earlier.search.events;
+  return seenLess ? earlier : later;
+}
+
+/** How many what-ifs have been looked at; `of`: how many there are. */
+export function lookedAt({ made, soFar }: StudyProgress, of: number): number {
+  return Math.min(of, Math.max(soFar?.search.events ?? 0, made ?? 0));
+}

@@ -1,0 +1,36 @@
+import type { Outcome } from "@secondline/scenarios";
+import { useActions, useSandbox } from "../state/useSandbox.ts";
+import { foundOf } from "../state/verdictOf.ts";
+import { MarginKey } from "./MarginBar.tsx";
+import { PartRow } from "./PartRow.tsx";
+import { PersonRow } from "./PersonRow.tsx";
+import styles from "./VerdictColumn.module.css";
+
+/** The person, then the parts along the load's way. */
+export function Parts({ outcome }: { outcome: Outcome }) {
+  const selected = useSandbox((state) => state.session.selectedPart);
+  const before = useSandbox((state) => (state.session.compare ? state.run.previousVerdict : undefined));
+  const rig = useSandbox((state) => state.assessment.assessed.rig);
+  const isWhole = useSandbox((state) => foundOf(state) !== undefined);
+  const { look } = useActions();
+  return (
+    <section aria-label="Parts from harness to rock">
+      <h3 className={styles.heading}>
+        From harness to rock <span className={styles.scope}>the hardest of {outcome.whatIfs.length} what-ifs</span>
+      </h3>
+      <MarginKey />
+      <ul>
+        <PersonRow {...{ outcome, rig, isWhole }} />
+        {outcome.parts.map((part) => (
+          <PartRow
+            key={part.id}
+            {...{ part, rig, outcome, isWhole }}
+            before={before?.parts.find(({ id }) => id === part.id)}
+            open={selected === part.id}
+            onOpenChange={(open) => look({ selectedPart: open ? part.id : undefined })}
+          />
+        ))}
+      </ul>
+    </section>
+  );
+}

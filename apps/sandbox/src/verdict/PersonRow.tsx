@@ -1,0 +1,70 @@
+import { Collapsible } from "@base-ui/react/collapsible";
+import { type Outcome, PULL_LIMITS, type Rig } from "@secondline/scenarios";
+import { useState } from "react";
+import { VerdictMark, verdictColour } from "../design/VerdictMark.tsx";
+import { quantity, words } from "../words.ts";
+import { BasisNote } from "./BasisNote.tsx";
+import barStyles from "./MarginBar.module.css";
+import styles from "./PartRow.module.css";
+import reasonStyles from "./Reasons.module.css";
+import { Watch } from "./Watch.tsx";
+
+/** The scale goes a little beyond the last limit [-]. */
+const BEYOND = 1.2;
+
+/** The pull on the person, a row of its own: against limits for a body, not against a strength. */
+export function PersonRow({ outcome, rig, isWhole }: { outcome: Outcome; rig: Rig; isWhole: boolean }) {
+  const [open, setOpen] = useState(false);
+  const { person } = outcome;
+  if (!person) return null;
+  const verdict = person.grade === "keeps" ? (isWhole ? "holds" : "open") : person.grade;
+  const end = BEYOND * PULL_LIMITS.at(-1)!.limit;
+  const share = (newton: number) => `${(Math.min(newton, end) / end) * 100}%`;
+  const event = outcome.whatIfs[person.event];
+  return (
+    <li className={styles.item} data-part="person" data-verdict={verdict}>
+      <Collapsible.Root open={open} onOpenChange={setOpen}>
+        <Collapsible.Trigger className={styles.row}>
+          <VerdictMark verdict={verdict} />
+          <span className={styles.name}>{words.say("fact.pull")}</span>
+          <span className={styles.plot}>
+            <span
+              className={barStyles.bar}
+              aria-hidden="true"
+              style={{ "--tone": verdictColour(verdict, "fill") } as React.CSSProperties}
+            >
+              <span className={barStyles.low} style={{ width: share(person.demand) }} />
+              {PULL_LIMITS.map(({ limit }) => (
+                <span key={limit} className={barStyles.tick} style={{ left: share(limit) }} />
+              ))}
+            </span>
+          </span>
+          <span className={styles.margin}>{quantity.load(person.demand)}</span>
+          <span className={styles.word} style={{ color: verdictColour(verdict) }}>
+            {verdict === "open" ? words.partVerdict("open") : words.say(`person.grade.${person.grade}`)}
+          </span>
+        </Collapsible.Trigger>
+        <Collapsible.Panel>
+          <div className={reasonStyles.reasons}>
+            {event && (
+              <p>
+                {words.eventTitle(rig, event.whatIf)}. The largest pull seen: {quantity.load(person.pull)}.{" "}
+                <Watch whatIf={event.whatIf} />
+              </p>
+            )}
+            <ul className={reasonStyles.bases}>
+              {PULL_LIMITS.map(({ limit, basis }) => (
+                <li key={limit}>
+                  <BasisNote basis={basis} />{" "}
+                  {person.demand > limit
+                    ? words.say("person.above", { limit: quantity.load(limit), note: basis.note })
+                    : `${quantity.load(limit)}: ${basis.note}`}
+                </li>
+              ))}
+            </ul>
+          </div>
+        </Collapsible.Panel>
+      </Collapsible.Root>
+    </li>
+  );
+}

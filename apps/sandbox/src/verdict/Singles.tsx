@@ -1,0 +1,45 @@
+import type { Outcome, Rig } from "@secondline/scenarios";
+import { VerdictMark } from "../design/VerdictMark.tsx";
+import { words } from "../words.ts";
+import styles from "./Singles.module.css";
+
+/** Every part, one at a time, gone: what then carries the walker. */
+export function Singles({ outcome, rig }: { outcome: Outcome; rig: Rig }) {
+  return (
+    <table className={styles.table}>
+      <thead>
+        <tr>
+          <th scope="col">{words.say("table.single")}</th>
+          <th scope="col">{words.say("table.leaves")}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {outcome.singles.map((one) => {
+          const { ways, leaves, shown } = words.singleRow(one);
+          return (
+            <tr key={one.part} data-single={one.single}>
+              <th scope="row">
+                {words.partName(rig, one.part)} <span className={styles.soft}>{ways}</span>
+              </th>
+              <td>
+                {one.single && <VerdictMark verdict="thin" size={12} />} {leaves}{" "}
+                {!one.single && <span className={styles.soft}>{shown}</span>}
+              </td>
+            </tr>
+          );
+        })}
+      </tbody>
+    </table>
+  );
+}
+
+/** What catches when a part that keeps less than required gives way at its peak. */
+export function FollowUps({ outcome, rig }: { outcome: Outcome; rig: Rig }) {
+  return (
+    <ul className={styles.follow}>
+      {words.follows(rig, outcome).map((text) => (
+        <li key={text}>{text}</li>
+      ))}
+    </ul>
+  );
+}

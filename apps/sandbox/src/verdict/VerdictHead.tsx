@@ -1,0 +1,68 @@
+import type { Outcome, Rig } from "@secondline/scenarios";
+import { VerdictMark, verdictColour } from "../design/VerdictMark.tsx";
+import { useSandbox } from "../state/useSandbox.ts";
+import { foundOf } from "../state/verdictOf.ts";
+import { words } from "../words.ts";
+import { StudyState } from "./StudyState.tsx";
+import { Taken } from "./Taken.tsx";
+import styles from "./VerdictColumn.module.css";
+
+/** The verdict in a word and a sentence, what it is of, and what has no second. */
+export function VerdictHead({ outcome }: { outcome: Outcome | undefined }) {
+  const rig = useSandbox((state) => state.assessment.assessed.rig);
+  const isWhole = useSandbox((state) => foundOf(state) !== undefined);
+  if (!outcome) {
+    return (
+      <header>
+        <h2 className={styles.word} style={{ color: verdictColour("open") }}>
+          <VerdictMark verdict="open" size={22} />
+          No verdict yet
+        </h2>
+        <StudyState />
+        <Taken />
+      </header>
+    );
+  }
+  const word = words.verdictWord(outcome);
+  const likelier = words.likelierFirst(rig, outcome);
+  return (
+    <header data-verdict={outcome.verdict} data-whole={isWhole}>
+      <h2 className={styles.word} style={{ color: verdictColour(outcome.verdict) }}>
+        <VerdictMark verdict={outcome.verdict} size={22} />
+        {word}
+        {!isWhole && outcome.verdict !== "open" && <span className={styles.part}>so far</span>}
+        {isWhole && outcome.provisional && (
+          <span className={styles.part} title={words.say("verdict.provisional")}>
+            provisional
+          </span>
+        )}
+      </h2>
+      <VerdictSentence {...{ rig, outcome }} className={styles.sentence} />
+      <StudyState />
+      <Taken />
+      <p className={styles.fact}>{words.singles(rig, outcome)}</p>
+      {isWhole && likelier && <p className={styles.fact}>{likelier}</p>}
+      {outcome.invented && <p className={styles.note}>{words.say("caution.invented")}</p>}
+    </header>
+  );
+}
+
+interface SentenceProps {
+  rig: Rig;
+  outcome: Outcome;
+  className: string | undefined;
+}
+
+/** The verdict's sentence, without its word; while nothing is found yet, how far the search has come stands at its meter. */
+export function VerdictSentence({ rig, outcome, className }: SentenceProps) {
+  const isLooking = useSandbox(({ run }) => run.study.kind === "busy" || run.study.kind === "waiting");
+  if (isLooking && outcome.verdict === "open") return null;
+  return <p className={className}>{withoutWord(words.verdict(rig, outcome), words.verdictWord(outcome))}</p>;
+}
+
+/** The sentence opens with the verdict's word, which already stands above it. */
+export function withoutWord(sentence: string, word: string): string {
+  if (!sentence.startsWith(`${word}: `)) return sentence;
+  const rest = sentence.slice(word.length + 2);
+  return rest.charAt(0).toUpperCase() + rest.slice(1);
+}
