@@ -74,7 +74,7 @@ it("copies the rig, changes one thing, and says what changed and what it did", a
   await allWhole(page);
   expect(await layout(page, "B").textContent()).toMatch(/What it did.* instead of /);
   expect(await cells(page, "Least margin")).toHaveLength(2);
-  expect((await cells(page, "Leash"))[1]).toMatch(/^ ?× [\d.]+/);
+  expect((await cells(page, "Leash\\s+×"))[1]).toMatch(/× [\d.]+/);
   expect(problems).toEqual([]);
 });
 

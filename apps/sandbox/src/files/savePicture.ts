@@ -10,9 +10,10 @@ import { createStage } from "../scene/stage.ts";
 import type { Recordings } from "../state/recordings.ts";
 import type { SandboxState } from "../state/types.ts";
 import { outcomeOf } from "../state/verdictOf.ts";
-import { inSeconds, type PlotRequest } from "../time/index.ts";
+import type { PlotRequest } from "../time/index.ts";
 // Not by the folder's index: what draws pictures must not come with the page.
 import { plotBody } from "../time/picture/plotBody.ts";
+import { quantity } from "../words.ts";
 import { downloadBlob, fileName } from "./download.ts";
 import { runWords } from "./pictureWords.ts";
 
@@ -42,7 +43,7 @@ export function scenePicture(snapshot: SceneSnapshot, { state, recordings, theme
     hasPrevious: session.compare && previous !== undefined,
   };
   return {
-    words: runWords(state, run.shown, `Seen ${inSeconds(snapshot.time)} into the run.`, date),
+    words: runWords(state, run.shown, `Seen ${quantity.seconds(snapshot.time)} into the run.`, date),
     palette,
     body: snapshot,
     legend: { height: legendHeight(snapshot.width), draw: (ink, width) => drawLegend(ink, facts, width) },
@@ -84,7 +85,7 @@ export function plotPicture(request: PlotRequest, { state, theme, date }: Pictur
   const what = request.forces
     ? `Forces over time, ${request.forces.reading === "raw" ? "every sample as computed" : "as a load cell reports them (CFC 60)"}`
     : "Where the energy of the fall is";
-  const seen = `${what}, ${inSeconds(from)} to ${inSeconds(to)}.`;
+  const seen = `${what}, ${quantity.seconds(from)} to ${quantity.seconds(to)}.`;
   const palette = PALETTES[theme];
   return { words: runWords(state, run.shown, seen, date), palette, body: plotBody(request, palette) };
 }

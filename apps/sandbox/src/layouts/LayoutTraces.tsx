@@ -9,9 +9,6 @@ import {
   EndLabels,
   fitRange,
   forceAt,
-  inKilonewtons,
-  inSeconds,
-  kilonewtonDigits,
   listed,
   PlotCanvas,
   type PlotDrawing,
@@ -22,6 +19,7 @@ import {
   usePalette,
   yOf,
 } from "../time/index.ts";
+import { quantity } from "../words.ts";
 import styles from "./LayoutTraces.module.css";
 import { LOOKS } from "./layoutLook.ts";
 import { LETTERS } from "./layouts.ts";
@@ -128,10 +126,10 @@ function Plot({ clock, recordings, trace, name, width, height, compact }: PlotPr
   );
   const describe = useCallback(
     (time: number) =>
-      `${inSeconds(time)}. ${name}: ${listed(
+      `${quantity.seconds(time)}. ${name}: ${listed(
         probes.flatMap(({ letter, valueAt }) => {
           const value = valueAt(time);
-          return value === null ? [] : [`${letter} ${inKilonewtons(value)}`];
+          return value === null ? [] : [`${letter} ${quantity.load(value)}`];
         }),
       )}`,
     [probes, name],
@@ -149,7 +147,7 @@ function Plot({ clock, recordings, trace, name, width, height, compact }: PlotPr
       />
       <EndLabels
         {...{ labels, clock, frame, compact }}
-        format={compact ? kilonewtonDigits : inKilonewtons}
+        format={compact ? quantity.loadIn : quantity.load}
         highlight={null}
       />
     </>
@@ -160,7 +158,7 @@ function Plot({ clock, recordings, trace, name, width, height, compact }: PlotPr
 function peakSentence(recordings: readonly (Recording | undefined)[], trace: ComparedId): string {
   const peaks = recordings.flatMap((recording, i) => {
     const peak = recording && layoutPyramid(recording, trace) && recording.peaks[trace].cfc60;
-    return peak === undefined ? [] : [`${LETTERS[i]} ${inKilonewtons(peak)}`];
+    return peak === undefined ? [] : [`${LETTERS[i]} ${quantity.load(peak)}`];
   });
   return peaks.length === 0 ? "Nothing pulls on it in this what-if." : `Hardest: ${listed(peaks)}.`;
 }

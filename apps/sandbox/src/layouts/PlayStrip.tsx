@@ -4,7 +4,7 @@ import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
 import { RangeSlider } from "../design/RangeSlider.tsx";
 import { useClockKeys } from "../page/useClockKeys.ts";
-import { inSeconds } from "../time/index.ts";
+import { quantity } from "../words.ts";
 import styles from "./PlayStrip.module.css";
 
 /** Text and thumb follow the clock this often [ms]. */
@@ -38,14 +38,14 @@ export function PlayStrip({ clock }: { clock: PlaybackClock }) {
           min={0}
           max={Math.max(duration, 0.01)}
           step={0.01}
-          say={(value) => inSeconds(value)}
+          say={(value) => quantity.seconds(value)}
           onChange={(next) => {
             clock.pause();
             clock.seek(next);
           }}
         />
       </div>
-      <span className={styles.time}>{inSeconds(time)}</span>
+      <span className={styles.time}>{quantity.seconds(time)}</span>
       <Choice<string>
         compact
         label="Speed"

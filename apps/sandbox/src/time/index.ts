@@ -3,7 +3,6 @@ export { csvChunks } from "./csv.ts";
 export { type EndLabel, EndLabels } from "./EndLabels.tsx";
 export { axisKilonewtons } from "./ForcesPlot.tsx";
 export { listed } from "./listed.ts";
-export { inKilonewtons, inSeconds, kilonewtonDigits } from "./numbers.ts";
 export { PlotCanvas, type PlotData, type PlotDrawing } from "./PlotCanvas.tsx";
 export type { PlotRequest } from "./picture/plotBody.ts";
 export { type PlotFrame, plotFrame, yOf } from "./plotFrame.ts";
