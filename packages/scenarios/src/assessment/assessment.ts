@@ -71,6 +71,7 @@ export function assess(assessment: Assessment): AssessmentReading {
   if (wear && lines.length === 0 && !hasParts(wear, rig)) return { ok: false, issues: [notThisRig(wear, rig)] };
   const judged = judgements.reduce((done, { part, ...own }) => judgePart(done, part, own)!, worn?.rig ?? rig);
   const used = testsTaken(judged, tests);
+  const withholds = worn?.needsInspection ?? [];
   const taken: Taken = {
     ...(on === undefined ? {} : { on }),
     ...(wear ? { wear: { name: wear.name, lines } } : {}),
@@ -83,16 +84,16 @@ export function assess(assessment: Assessment): AssessmentReading {
       rig: judged,
       tests,
       taken,
-      notes: [...(worn?.notes ?? []).filter((note) => !worn!.needsInspection.includes(note)), ...used.notes],
-      withholds: worn?.needsInspection ?? [],
-      hash: inputHash({ rig: judged, tests }),
+      notes: [...(worn?.notes ?? []).filter((note) => !withholds.includes(note)), ...used.notes],
+      withholds,
+      hash: inputHash({ rig: judged, tests, withholds }),
     },
   };
 }
 
 /** A rig by itself: nothing else is known. Throws nothing. */
 export function assessRig(rig: Rig): Assessed {
-  return { rig, tests: [], taken: { judged: [] }, notes: [], withholds: [], hash: inputHash({ rig, tests: [] }) };
+  return { rig, tests: [], taken: { judged: [] }, notes: [], withholds: [], hash: inputHash({ rig, tests: [], withholds: [] }) };
 }
 
 /** The rig on later days, at the present rate of use; needs a date. */

@@ -46,7 +46,7 @@ export interface Round {
 }
 
 /** Orders handed out at once: enough for several threads, few enough that what is found is soon told. */
-const ROUND = 12;
+const ROUND = 24;
 /** How many of the worst events of a part are repeated. */
 const WORST = 3;
 /** Without repetitions, about so many more runs are to come per event of the set [-]. */
