@@ -4,7 +4,7 @@
  * compared, never single runs.
  */
 import { readdirSync, readFileSync } from "node:fs";
-import { type ModelOptions, type Problem, readProblem, simulate } from "@secondline/engine";
+import { type Problem, readProblem, type SimulationOptions, simulate } from "@secondline/engine";
 
 /** Loads that are compared [N], by their names in the files. */
 export const LOADS = ["leash", "mainA", "mainB", "backupA", "backupB"] as const;
@@ -71,7 +71,7 @@ export function perturbed(problem: Problem, draw: () => number): Problem {
 }
 
 /** One run on a mesh, by default the one that verdicts use; a run that fails its own checks throws. */
-export function drawOf(problem: Problem, options: ModelOptions = { accuracy: "standard" }): Draw {
+export function drawOf(problem: Problem, options: SimulationOptions = { accuracy: "standard" }): Draw {
   const result = simulate(problem, options);
   if (!result.ok) throw new Error(`${problem.name}: ${result.message}`);
   const { peaks, walker } = result.recording;
@@ -86,7 +86,7 @@ export function drawOf(problem: Problem, options: ModelOptions = { accuracy: "st
 }
 
 /** So many slightly different runs of a problem. */
-export function drawsOf(problem: Problem, count: number, seed: number, options?: ModelOptions): Draw[] {
+export function drawsOf(problem: Problem, count: number, seed: number, options?: SimulationOptions): Draw[] {
   const draw = drawer(seed);
   return Array.from({ length: count }, () => drawOf(perturbed(problem, draw), options));
 }

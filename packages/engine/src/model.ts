@@ -47,8 +47,8 @@ export interface StepLimits {
 /** Element size per accuracy at spans that allow it, and the least number of elements on a line. */
 const SIZE: Readonly<Record<Accuracy, { size: number; least: number }>> = {
   quick: { size: 1, least: 24 },
-  standard: { size: 0.5, least: 48 },
-  fine: { size: 0.25, least: 96 },
+  standard: { size: 0.4, least: 48 },
+  fine: { size: 0.2, least: 96 },
 };
 /** Share of the stability limit 2/ω that a step uses [-]. */
 const STEP = 0.92;

@@ -60,7 +60,7 @@ function checkTogether(check: Checker, problem: Problem): void {
 }
 
 /** Element size that the limit reckons with, the fine mesh's [m], and what a recording of it may take: elements × seconds. */
-const FINEST = 0.25;
+const FINEST = 0.2;
 const MOST_ELEMENT_SECONDS = 1_000_000;
 
 function checkSize(check: Checker, { span, rise, backup, duration }: Problem): void {

@@ -386,8 +386,7 @@ export class RingContact {
 
   /** First of the two elements at the node nearest to the ring, or at the one beside the end. */
   #element(): number {
-    const nearest = Math.round(this.xi);
-    return (nearest < 1 ? 1 : nearest > this.line.nodes - 2 ? this.line.nodes - 2 : nearest) - 1;
+    return Math.min(Math.max(Math.round(this.xi), 1), this.line.nodes - 2) - 1;
   }
 
   #weigh(): void {

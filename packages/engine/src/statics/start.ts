@@ -2,7 +2,6 @@
 import { GRAVITY } from "../constants.ts";
 import type { Line } from "../line.ts";
 import type { Model } from "../model.ts";
-import type { Problem } from "../problem.ts";
 import type { Standing } from "../recording.ts";
 import { strainAt } from "../tensionCurve.ts";
 import { type Legs, legsOf } from "./legs.ts";
@@ -48,7 +47,7 @@ export function settled(rest: Rest): Rest {
 }
 
 /** Largest share of the stability limit that the contact may take up on top of the lines' own [-]. */
-const CONTACT_SHARE = 0.08;
+const CONTACT_SHARE = 0.06;
 
 /**
  * Stiffness of the ring against each line [N/m]: as high as the step bears. The line's bend under the ring is the weights' matter
