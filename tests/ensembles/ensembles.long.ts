@@ -1,6 +1,6 @@
 /**
  * Every ensemble in `data/` on the mesh that verdicts use: minutes. Run it with
- * `npx vitest run --config tests/ensembles/vitest.config.ts`; a table is printed at the end.
+ * `npm run test:long -- tests/ensembles`; a table is printed at the end.
  */
 import { afterAll, describe, expect, it } from "vitest";
 import { type Comparison, compare, SPREAD_FACTOR, table, unexplained } from "./compare.ts";
