@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { type GoodRun, rigStrengths } from "../src/index.ts";
+import { demandStrengths } from "../src/run/executeRun.ts";
 import { toProblem } from "../src/run/toProblem.ts";
 import { testRig } from "./testRig.ts";
 
@@ -74,5 +75,15 @@ describe("the engine's problem for a what-if", () => {
     expect(toProblem(long, { kind: "leashFall", at: 0.5 }, rigStrengths(long).breaking).duration).toBeGreaterThan(
       short,
     );
+  });
+
+  it("has no last bits in which browsers may differ: nine digits of every number, and endless strengths as they are", () => {
+    const bits = (rig: typeof testRig) =>
+      JSON.stringify(toProblem(rig, { kind: "leashFall", at: 1 / 3 }, rigStrengths(rig).breaking));
+    const nudged = { ...testRig, main: { ...testRig.main, pretension: testRig.main.pretension * (1 + 2e-16) } };
+    expect(bits(nudged)).toBe(bits(testRig));
+    expect(problem({ kind: "leashFall", at: 1 / 3 }).walker.at).toBe(0.333333333);
+    const whole = demandStrengths(testRig, strengths);
+    expect(toProblem(testRig, { kind: "leashFall", at: 0.5 }, whole).leash.strength).toBe(Number.POSITIVE_INFINITY);
   });
 });

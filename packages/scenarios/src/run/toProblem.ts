@@ -24,6 +24,7 @@ import { problemPart, type WhatIf, whatIfKey } from "../events/registry.ts";
 import { anchorLegs } from "./anchorLegs.ts";
 import type { BreakingStrengths, LineBreaking } from "./breakingStrengths.ts";
 import type { DemandStrengths } from "./demandStrengths.ts";
+import { nineDigits } from "./nineDigits.ts";
 import type { RunFacts } from "./runFacts.ts";
 
 const GRAVITY = 9.80665;
@@ -54,7 +55,7 @@ export function toProblem(
     ...anchor("B", rig.anchorB),
     ...(leg ? { [leg.anchor]: { legs: anchorLegs(rig, leg.anchor, holds.points[leg.anchor]) } } : {}),
   };
-  return {
+  return nineDigits<Problem>({
     name: `${rig.name}: ${whatIfKey(whatIf)}`,
     span: rig.span,
     rise: rig.rise,
@@ -72,7 +73,7 @@ export function toProblem(
     ...(Object.keys(anchors).length > 0 ? { anchors } : {}),
     ...(rig.ground.length > 1 ? { ground: rig.ground } : {}),
     duration: options.duration ?? defaultDuration(rig) + (part.failsAt ?? 0),
-  };
+  });
 }
 
 /** The lesser of what parts hold and of what the event lets them hold. */
