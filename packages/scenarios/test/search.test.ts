@@ -38,7 +38,7 @@ describe("a search", () => {
     const { outcome } = searched(testRig, {}, {}, seen);
     expect(outcome.verdict).toBe("holds");
     expect(outcome.reasons).toEqual([]);
-    expect(seen.length).toBeGreaterThan(2);
+    expect(seen.length).toBeGreaterThan(1);
     for (const soFar of seen) {
       expect(soFar.verdict).toBe("open");
       expect(soFar.parts.map((one) => one.verdict)).not.toContain("holds");
