@@ -6,13 +6,12 @@ import { download, fileName } from "./files/download.ts";
 import type { ReadLink } from "./files/link.ts";
 import { checkSaved } from "./files/savedWork.ts";
 import { claimWriting, openWorkStore, type SavedWork, type WorkStore } from "./files/workStore.ts";
-import { tellKnown } from "./knownFromWear.ts";
 import { keepOffline } from "./offline.ts";
 import { KeptFounds } from "./state/keptFounds.ts";
 import { createSandbox, type Sandbox, type Start } from "./state/sandbox.ts";
 import { deviceShelf, setAside } from "./state/shelf.ts";
 import type { Notice, ReadRig, Services } from "./state/types.ts";
-import { wearStoreOf } from "./wear/wearStore.ts";
+import { bringWear } from "./wearOnDemand.ts";
 import { pageRunner } from "./worker/runner.ts";
 
 export interface Booted {
@@ -65,8 +64,8 @@ export async function boot(): Promise<Booted> {
   }
   const kept = new KeptFounds();
   const sandbox = createSandbox(services(kept), start);
-  // Record and tests are known from the first verdict on.
-  tellKnown(sandbox, wearStoreOf(sandbox));
+  // Record and tests that are kept are known from the first verdict on.
+  await bringWear(sandbox);
   for (const notice of notices) sandbox.actions.tell(notice);
   // A store whose work could not be fetched has said so already.
   if (writable || !works) await keepWork(sandbox, writable);

@@ -1,24 +1,39 @@
 /** Tells a sandbox what its wear view has loaded: the record on the day that is shown there, and the break log. */
+import { assess, speaksOf } from "@secondline/scenarios";
 import type { Known } from "./state/known.ts";
 import type { Sandbox } from "./state/sandbox.ts";
-import type { WearStateSlice, WearStore } from "./wear/wearStore.ts";
+import { type WearStateSlice, type WearStore, wearStoreOf } from "./wear/wearStore.ts";
 
-/** At once, and after every change of record, day or log. */
-export function tellKnown({ actions }: Sandbox, { store }: WearStore): void {
-  actions.know(knownIn(store.getState()));
+const told = new WeakSet<WearStore>();
+
+/** At once, and after every change of record, day or log. Telling a second time does nothing. */
+export function tellKnown(sandbox: Sandbox): WearStore {
+  const wear = wearStoreOf(sandbox);
+  if (told.has(wear)) return wear;
+  told.add(wear);
+  const { store } = wear;
+  sandbox.actions.know(knownIn(store.getState()));
   store.subscribe((now, before) => {
     const isSame =
-      now.good === before.good && now.on === before.on && now.history.present.log === before.history.present.log;
-    if (!isSame) actions.know(knownIn(now));
+      now.good.record === before.good.record &&
+      now.on === before.on &&
+      now.history.present.log === before.history.present.log;
+    if (!isSame) sandbox.actions.know(knownIn(now));
   });
+  return wear;
 }
 
-function knownIn({ good, on, history }: WearStateSlice): Known {
-  const { tests, invented } = history.present.log;
+function knownIn({ good, on, history, example }: WearStateSlice): Known {
+  const { log } = history.present;
   return {
     record: good.record,
     on,
-    tests,
-    invented: { record: good.written.invented === true, tests: invented || tests.some((test) => test.invented) },
+    tests: log.tests,
+    invented: {
+      record: good.written.invented === true,
+      tests: log.invented || log.tests.some((test) => test.invented),
+    },
+    example: history.present === example,
+    reader: { assess, speaksOf },
   };
 }

@@ -2,8 +2,8 @@ import { readFileSync } from "node:fs";
 import { readRig } from "@secondline/rig";
 import type { ReadRig, WrittenRig } from "../src/state/types.ts";
 
-/** The sound demo rig, as its file holds it. */
-export const demoDocument = (): WrittenRig =>
-  JSON.parse(readFileSync(new URL("../../../demo-data/sound-rig.json", import.meta.url), "utf8"));
+/** A demo rig, as its file holds it. */
+export const demoDocument = (file = "sound-rig.json"): WrittenRig =>
+  JSON.parse(readFileSync(new URL(`../../../demo-data/${file}`, import.meta.url), "utf8"));
 
 export const read: ReadRig = (source) => readRig(source) as ReturnType<ReadRig>;

@@ -1,5 +1,6 @@
 /** The page never shows a verdict that is not of this very state, and never says "holds" before the end. */
 import { readRig } from "@secondline/rig";
+import { assess, speaksOf } from "@secondline/scenarios";
 import { readBreakLog, readWearRecord } from "@secondline/strength";
 import { englishWords as words } from "@secondline/words";
 import { describe, expect, it } from "vitest";
@@ -7,6 +8,7 @@ import breakLog from "../../../demo-data/break-log.csv?raw";
 import oldRig from "../../../demo-data/old-rig.json";
 import oldRigWear from "../../../demo-data/old-rig-wear.json";
 import soundRig from "../../../demo-data/sound-rig.json";
+import { hasExampleWear } from "../src/files/demoRigs.ts";
 import type { Known } from "../src/state/known.ts";
 import { foundOf, outcomeOf } from "../src/state/verdictOf.ts";
 import { failed, fell, handSandbox, outcome, searched } from "./handRunner.ts";
@@ -170,6 +172,7 @@ describe("what is known besides the rig", () => {
     on: "2026-07-01",
     tests: logRead.tests,
     invented: { record: true, tests: true },
+    reader: { assess, speaksOf },
   };
   const told = ({ state }: Made) => words.taken(state().assessment.assessed.rig, state().assessment.assessed);
 
@@ -225,6 +228,18 @@ describe("what is known besides the rig", () => {
     const { state } = handSandbox({ ...oldRig, name: "Another line" }, { known: { ...known, tests: [] } });
     expect(state().assessment).toMatchObject({ choice: false, issues: [] });
     expect(state().assessment.assessed.taken).toEqual({ judged: [] });
+  });
+
+  it("counts as an example for the rig that it speaks of, and for no other", () => {
+    const example = { ...known, example: true };
+    const taken = (rig: object) => handSandbox({ ...rig }, { known: example }).state().assessment.assessed.taken;
+    expect(taken(oldRig)).toMatchObject({ wear: { name: oldRigWear.name }, tests: { given: known.tests.length } });
+    expect(taken(soundRig)).toEqual({ judged: [] });
+    for (const rig of [oldRig, soundRig]) {
+      const read = readRig(rig);
+      expect(read.ok && hasExampleWear(read.rig)).toBe(rig === oldRig);
+      expect(read.ok && speaksOf(recordRead.record, read.rig, known.on)).toBe(rig === oldRig);
+    }
   });
 
   it("is never used for a rig that stands somewhere, when it is made up", () => {

@@ -2,7 +2,16 @@
 import { readFileSync } from "node:fs";
 import { type Rig, readRig } from "@secondline/rig";
 import { assess, rigOnLaterDays, study, takeDownDates } from "@secondline/scenarios";
-import { type BreakTest, readBreakLog, readTest, readWearRecord, testFields, wearState } from "@secondline/strength";
+import {
+  type BreakTest,
+  ENTRY_KINDS,
+  PART_ENTRY_KINDS,
+  readBreakLog,
+  readTest,
+  readWearRecord,
+  testFields,
+  wearState,
+} from "@secondline/strength";
 import { quantity, englishWords as words } from "@secondline/words";
 import { describe, expect, test } from "vitest";
 import { roundTicks } from "../src/design/roundTicks.ts";
@@ -314,6 +323,20 @@ describe("the store", () => {
       actions.undo();
       expect(record()).toBe(before);
     }
+  });
+  test.each([
+    ["webbings", WEBBING_KINDS, ENTRY_KINDS],
+    ["parts", PART_KINDS, PART_ENTRY_KINDS],
+  ] as const)("every entry of %s that the format has can be added, with all of its fields", (_, kinds, known) => {
+    expect(kinds.map(({ event }) => event).sort()).toEqual(Object.keys(known).sort());
+    for (const { event, fields } of kinds) {
+      const { schema } = known[event as keyof typeof known] as { schema: { shape: object } };
+      const keys = Object.keys(schema.shape).filter((key) => key !== "date" && key !== "event");
+      expect([event, fields.map(({ key }) => key).sort()]).toEqual([event, keys.sort()]);
+    }
+  });
+  test("a reading's place is the walker's, and none on the webbing", () => {
+    expect(placeOf({ date: ON, event: "tensionReading", tension: "3 kN", at: "0.5" })).toBeUndefined();
   });
   test("a break test is changed in its place, keeps where it came from, and undo brings it back", () => {
     const { store, actions } = make();

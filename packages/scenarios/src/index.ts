@@ -6,12 +6,12 @@ export {
   type Assessment,
   type AssessmentReading,
   assess,
-  assessRig,
   type Judgement,
   rigOnLaterDays,
   speaksOf,
   type Taken,
 } from "./assessment/assessment.ts";
+export { assessRig } from "./assessment/assessRig.ts";
 export { inputHash } from "./assessment/inputHash.ts";
 export { type Comparison, type ComparisonRow, compareLayouts } from "./compare/compareLayouts.ts";
 export { EVENT_CLASSES, type EventBase, type EventClass, type EventKind } from "./events/eventKind.ts";

@@ -153,6 +153,7 @@ export { applyWear, type WornRig, wearToRig } from "./wear/applyWear.ts";
 export { ENTRY_KINDS, type WebbingEntry } from "./wear/entries/entryKinds.ts";
 export type { WearFlag } from "./wear/flags.ts";
 export type { Judgement } from "./wear/judgement.ts";
+export { needSentences } from "./wear/needWords.ts";
 export type { Doubt as WearDoubt, OpenNeed } from "./wear/openNeed.ts";
 export { PART_ENTRY_KINDS, type PartEntry } from "./wear/partEntries/partEntryKinds.ts";
 export type { PartState } from "./wear/partState.ts";

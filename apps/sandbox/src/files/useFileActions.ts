@@ -17,8 +17,8 @@ export interface FileActions {
   readonly openFile: (file: File) => Promise<void>;
   readonly chooseFile: () => void;
   readonly save: () => void;
-  /** The page of earlier work is open. */
-  readonly earlier: boolean;
+  /** The page of earlier work is open; undefined: it never was. */
+  readonly earlier: boolean | undefined;
   readonly showEarlier: (open: boolean) => void;
   readonly openDocument: (document: WrittenRig, label: string) => void;
 }
@@ -26,7 +26,7 @@ export interface FileActions {
 /** What can be done with files, for the menu, the keys and dropped files. */
 export function useFileActions(works: WorkStore | undefined, clock: PlaybackClock, read: ReadRig): FileActions {
   const { store, actions } = useContextOrThrow();
-  const [earlier, showEarlier] = useState(false);
+  const [earlier, showEarlier] = useState<boolean>();
   const handlers = useMemo(() => {
     const present = () => store.getState().document.history.present;
 

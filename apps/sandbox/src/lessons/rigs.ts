@@ -6,9 +6,10 @@ import { editDocument } from "@secondline/rig";
 import type { WrittenRig } from "../state/types.ts";
 
 const INVENTED = "assumed: invented for this lesson";
-const AS_NEW = { outside: "0 months" };
+// All that is known of a part is said: what is not said counts at its worst.
+const AS_NEW = { outside: "0 months", age: "0 months", wet: false };
 
-const bolt = (name: string) => ({ name, kind: "bolt", strength: "25 kN", basis: INVENTED });
+const bolt = (name: string) => ({ name, kind: "bolt", strength: "25 kN", basis: INVENTED, pullAngle: "90 deg" });
 const ANCHOR = {
   points: [bolt("Left bolt"), bolt("Right bolt")],
   legAngle: "45 deg",
@@ -74,6 +75,8 @@ export const PLAIN: WrittenRig = {
     ],
     condition: AS_NEW,
     falls: 0,
+    sheathSlip: "0 %",
+    glazed: "0 %",
   },
   harness: { strength: "15 kN", basis: INVENTED, condition: AS_NEW },
   walker: { mass: "80 kg", at: 0.5 },
@@ -97,7 +100,7 @@ export const CONNECTED = changed(PLAIN, {
 /** Fourteen months outside have taken their share of the backup. */
 export const AGED_BACKUP = changed(PLAIN, {
   "backup.slack": "7 %",
-  "backup.sections[0].condition": { outside: "14 months", sun: "100 %", age: "2 years" },
+  "backup.sections[0].condition": { outside: "14 months", sun: "100 %", age: "2 years", wet: false },
 });
 export const KNOTTED_BACKUP = changed(AGED_BACKUP, {
   "backup.endA": { kind: "knot", knot: "overhand", strength: "22 kN", basis: INVENTED },
@@ -106,7 +109,7 @@ export const KNOTTED_BACKUP = changed(AGED_BACKUP, {
 /** A main line that hung for fourteen months, clamped anew at webbing that no clamp has bitten. */
 export const OLD_LINE = changed(PLAIN, {
   "main.pretension": "5 kN",
-  "main.sections[0].condition": { outside: "14 months", sun: "40 %", age: "3 years" },
+  "main.sections[0].condition": { outside: "14 months", sun: "40 %", age: "3 years", wet: false },
 });
 export const MOVED_CLAMP_MARK = changed(OLD_LINE, {
   "main.sections[0].wear": [{ kind: "clampMark", at: "5 m", length: "0.35 m", clamped: "14 months", load: "5 kN" }],

@@ -1,12 +1,11 @@
-import { lazy, Suspense, useEffect, useState } from "react";
+import { lazy, useEffect, useState } from "react";
 import type { Booted } from "../boot.ts";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
+import { Later } from "../design/Later.tsx";
 import type { Theme } from "../design/palette.ts";
-import { EarlierWork } from "../files/EarlierWork.tsx";
 import { useDrop, useFileActions } from "../files/useFileActions.ts";
 import { Answer } from "../question/Answer.tsx";
 import { Question } from "../question/Question.tsx";
-import { RigSheet } from "../rigSheet/RigSheet.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { VerdictColumn } from "../verdict/VerdictColumn.tsx";
 import { Header } from "./Header.tsx";
@@ -24,6 +23,8 @@ import { useRunClock } from "./useRunClock.ts";
 import { useTheme } from "./useTheme.ts";
 
 // Their code comes when they are asked for: the first load stays small.
+const EarlierWork = lazy(async () => ({ default: (await import("../files/EarlierWork.tsx")).EarlierWork }));
+const RigSheet = lazy(async () => ({ default: (await import("../rigSheet/RigSheet.tsx")).RigSheet }));
 const LayoutsView = lazy(async () => ({ default: (await import("../layouts/LayoutsView.tsx")).LayoutsView }));
 const WearView = lazy(async () => ({ default: (await import("../wear/WearView.tsx")).WearView }));
 const LessonsView = lazy(async () => ({ default: (await import("../lessons/LessonsView.tsx")).LessonsView }));
@@ -47,7 +48,7 @@ export function Page({ booted, clock }: { booted: Booted; clock: PlaybackClock }
         <Header files={files} theme={theme} wide={wide} />
         {view === "rig" && (wide ? <WideBody {...{ clock, theme }} /> : <NarrowBody {...{ clock, theme }} />)}
         {view !== "rig" && (
-          <Suspense fallback={<main className={styles.scene} aria-busy="true" />}>
+          <Later what="This view" fallback={<main className={styles.scene} aria-busy="true" />}>
             {view === "layouts" ? (
               <LayoutsView {...{ booted, theme, wide }} />
             ) : view === "wear" ? (
@@ -55,17 +56,21 @@ export function Page({ booted, clock }: { booted: Booted; clock: PlaybackClock }
             ) : (
               <LessonsView {...{ booted, theme, wide }} />
             )}
-          </Suspense>
+          </Later>
         )}
       </div>
       <LiveRegion />
       <Notices />
-      <EarlierWork
-        open={files.earlier}
-        onClose={() => files.showEarlier(false)}
-        works={booted.works}
-        onOpen={files.openDocument}
-      />
+      {files.earlier !== undefined && (
+        <Later what="The list of earlier work">
+          <EarlierWork
+            open={files.earlier}
+            onClose={() => files.showEarlier(false)}
+            works={booted.works}
+            onOpen={files.openDocument}
+          />
+        </Later>
+      )}
       {over && <div className={styles.drop}>Drop the rig file to open it</div>}
     </>
   );
@@ -80,7 +85,9 @@ function WideBody({ clock, theme }: { clock: PlaybackClock; theme: Theme }) {
       <div className={styles.body}>
         <aside className={`${styles.rig} ${rigOpen ? styles.open : ""}`} aria-label="Rig sheet" inert={!rigOpen}>
           <div className={styles.rigInner}>
-            <RigSheet onClose={() => look({ rigOpen: false })} />
+            <Later what="The rig sheet">
+              <RigSheet onClose={() => look({ rigOpen: false })} />
+            </Later>
           </div>
         </aside>
         <main className={styles.main}>
@@ -123,7 +130,11 @@ function NarrowBody({ clock, theme }: { clock: PlaybackClock; theme: Theme }) {
             </VerdictColumn>
           ),
           time: <TimePlace clock={clock} theme={theme} compact />,
-          rig: <RigSheet />,
+          rig: (
+            <Later what="The rig sheet">
+              <RigSheet />
+            </Later>
+          ),
         }}
       />
     </>

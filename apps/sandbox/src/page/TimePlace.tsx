@@ -1,14 +1,17 @@
-import { useMemo } from "react";
+import { lazy, useMemo } from "react";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
+import { Later } from "../design/Later.tsx";
 import type { Theme } from "../design/palette.ts";
 import { useSoon } from "../design/useSoon.ts";
 import { saveTraces } from "../files/saveTraces.ts";
 import { useSavePictures } from "../files/useSavePictures.ts";
 import { useRecordings, useSandbox } from "../state/useSandbox.ts";
-import { TimeStrip } from "../time/index.ts";
 import { words } from "../words.ts";
 import styles from "./TimePlace.module.css";
 import { useFallIsComing } from "./useFallIsComing.ts";
+
+// Plots are a good part of all code, and there is nothing to plot before the first fall.
+const TimeStrip = lazy(async () => ({ default: (await import("../time/TimeStrip.tsx")).TimeStrip }));
 
 interface Props {
   clock: PlaybackClock;
@@ -26,19 +29,20 @@ export function TimePlace({ clock, theme, compact }: Props) {
   const name = shown ? `${shown.assessed.rig.name} ${words.eventTitle(shown.assessed.rig, shown.whatIf)}` : "";
   const ready = useSoon(current !== undefined, 2);
   const coming = useFallIsComing();
-  if (!current || !ready) {
-    const words = current || coming ? "Forces over time appear here with the fall." : "There are no forces to show.";
-    return <p className={styles.none}>{words}</p>;
-  }
+  const comes = <p className={styles.none}>Forces over time appear here with the fall.</p>;
+  if (!current || !ready)
+    return current || coming ? comes : <p className={styles.none}>There are no forces to show.</p>;
   return (
-    <TimeStrip
-      recording={current}
-      previous={compare ? previous : undefined}
-      clock={clock}
-      told={told}
-      compact={compact}
-      onSavePlot={(plot, kind) => void save.plot(plot, kind)}
-      onSaveRange={(range) => void saveTraces(current, range, name)}
-    />
+    <Later what="What draws forces over time" fallback={comes}>
+      <TimeStrip
+        recording={current}
+        previous={compare ? previous : undefined}
+        clock={clock}
+        told={told}
+        compact={compact}
+        onSavePlot={(plot, kind) => void save.plot(plot, kind)}
+        onSaveRange={(range) => void saveTraces(current, range, name)}
+      />
+    </Later>
   );
 }

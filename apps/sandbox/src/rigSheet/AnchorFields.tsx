@@ -11,6 +11,7 @@ export function AnchorFields({ anchor }: { anchor: "anchorA" | "anchorB" }) {
     <>
       <RigField path={`${anchor}.legAngle`} slider help />
       <RigField path={`${anchor}.legLength`} />
+      <RigField path={`${anchor}.axisAngle`} help />
       <RigField path={`${anchor}.stiffness`} help />
       <Parts at={`${anchor}.points`} noun="rock point" kind="bolt" least={1} />
       <Parts at={`${anchor}.hardware`} noun="piece of hardware" kind="shackle" least={0} />
@@ -36,6 +37,12 @@ function Parts({ at, noun, kind, least }: { at: string; noun: string; kind: stri
         <>
           <RigField path={`${path}.name`} />
           <PartKind at={path} />
+          {/* A rock point is pulled at an angle to its axis; hardware hangs between it and one line or both. */}
+          {at.endsWith(".points") ? (
+            <RigField path={`${path}.pullAngle`} help />
+          ) : (
+            <RigField path={`${path}.carries`} />
+          )}
           <Rated at={path} />
           <Condition at={`${path}.condition`} />
           <Own at={path} />

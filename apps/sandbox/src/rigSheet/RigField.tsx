@@ -12,7 +12,6 @@ import {
 import { Choice } from "../design/Choice.tsx";
 import { RangeSlider } from "../design/RangeSlider.tsx";
 import { TextField } from "../design/TextField.tsx";
-import { Tick } from "../design/Tick.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { useFaultsAt } from "./faults.ts";
 import styles from "./RigField.module.css";
@@ -41,7 +40,7 @@ export function RigField({ path, label, slider = false, help = false }: Props) {
     case "stock":
       return <Stock path={path} name={name} />;
     case "flag":
-      return <Flag path={path} field={field} name={name} />;
+      return <YesOrNo path={path} name={name} />;
     default:
       return <Words path={path} field={field} name={name} help={help} />;
   }
@@ -154,15 +153,23 @@ function Stock({ path, name }: { path: string; name: string }) {
   return <OneOf path={path} name={name} options={[...mine, ...generic]} />;
 }
 
-function Flag({ path, field, name }: { path: string; field: Field; name: string }) {
+const ANSWERS = [
+  { value: "", label: "Not said" },
+  { value: "no", label: "No" },
+  { value: "yes", label: "Yes" },
+] as const;
+
+/** "No" is an answer, and more than no answer: what is not said counts at its worst. */
+function YesOrNo({ path, name }: { path: string; name: string }) {
   const value = useValue(path);
-  const { edit } = useActions();
+  const { edit, look } = useActions();
   return (
-    <Tick
+    <Choice
       label={name}
-      hint={field.help}
-      checked={value === true}
-      onChange={(next) => edit(path, next || undefined, name)}
+      value={value === undefined ? "" : value === true ? "yes" : "no"}
+      options={ANSWERS}
+      onChange={(answer) => edit(path, answer === "" ? undefined : answer === "yes", name)}
+      onFocus={() => look({ editing: path })}
     />
   );
 }

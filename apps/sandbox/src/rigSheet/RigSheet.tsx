@@ -1,4 +1,4 @@
-import type { ReactNode } from "react";
+import { Fragment, type ReactNode } from "react";
 import { Button } from "../design/Button.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { useSandbox } from "../state/useSandbox.ts";
@@ -39,8 +39,9 @@ export function RigSheet({ onClose }: { onClose?: () => void }) {
           <RigField path="requiredAfterFailure" slider help />
           <RigField path="requiredClearance" slider help />
         </Group>
-        <Group title="Site and ground" groups={["name", "notes", "rise", "ground", "requiredFactorBasis"]}>
+        <Group title="Site and ground" groups={["name", "id", "notes", "rise", "ground", "requiredFactorBasis"]}>
           <RigField path="name" />
+          <RigField path="id" help />
           <RigField path="notes" />
           <RigField path="rise" slider />
           <RigField path="requiredFactorBasis" />
@@ -76,8 +77,27 @@ export function RigSheet({ onClose }: { onClose?: () => void }) {
         <Group title="Anchor B" groups={["anchorB"]}>
           <AnchorFields anchor="anchorB" />
         </Group>
+        <OwnMaterials />
       </div>
     </div>
+  );
+}
+
+/** Webbings and ropes that the file describes itself: what they are called, and what they count as. */
+function OwnMaterials() {
+  const stocks = useSandbox(({ document }) => (document.history.present as { stocks?: unknown }).stocks);
+  if (!Array.isArray(stocks) || stocks.length === 0) return null;
+  return (
+    <Group title="Own materials" groups={["stocks"]}>
+      {stocks.map((_, index) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: a material is known by its place in the document
+        <Fragment key={index}>
+          <RigField path={`stocks[${index}].name`} />
+          <RigField path={`stocks[${index}].fibre`} />
+          <RigField path={`stocks[${index}].form`} />
+        </Fragment>
+      ))}
+    </Group>
   );
 }
 

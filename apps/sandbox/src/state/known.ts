@@ -3,8 +3,14 @@
  * `actions.know` whenever record, day or log change; everybody else reads what came of it in `state.assessment`.
  */
 import type { Rig, RigIssue } from "@secondline/rig";
-import { type Assessed, type AssessmentReading, assess, assessRig, inputHash, speaksOf } from "@secondline/scenarios";
+import { type Assessed, type assess, assessRig, inputHash, type speaksOf } from "@secondline/scenarios";
 import type { BreakTest, WearRecord } from "@secondline/strength";
+
+/** What works records and break tests out. It comes with them: a page that has neither does not load it. */
+export interface WearReader {
+  readonly assess: typeof assess;
+  readonly speaksOf: typeof speaksOf;
+}
 
 export interface Known {
   /** The loaded record, as last read without a fault. */
@@ -15,6 +21,10 @@ export interface Known {
   readonly tests: readonly BreakTest[];
   /** Which of the two is made up: it is taken into account for invented rigs only. */
   readonly invented: { readonly record: boolean; readonly tests: boolean };
+  /** Both are the examples that nobody opened: they count for the rig that the record speaks of, and for no other. */
+  readonly example?: boolean;
+  /** Needed where there is a record or a test. */
+  readonly reader?: WearReader;
 }
 
 export const NOTHING_KNOWN: Known = { on: "", tests: [], invented: { record: false, tests: false } };
@@ -37,12 +47,14 @@ export interface AssessmentSlice {
 
 /** Takes what speaks of the rig, unless it is left out. */
 export function assessmentOf(rig: Rig, known: Known, leftOut: boolean): AssessmentSlice {
-  const { record, on } = known;
-  const wear = record && !unlike(rig, known.invented.record) && concerns(record, rig, on) ? record : undefined;
-  const tests = unlike(rig, known.invented.tests) ? [] : known.tests;
+  const { record, on, reader } = known;
   const plain = { known, leftOut, ...keyed(assessRig(rig)), issues: [] };
+  if (!reader) return { ...plain, ...choiceOf(false, false) };
+  const speaks = record && !unlike(rig, known.invented.record) && concerns(reader, record, rig, on);
+  const wear = speaks ? record : undefined;
+  const tests = unlike(rig, known.invented.tests) || (known.example && !wear) ? [] : known.tests;
   if (!wear && tests.length === 0) return { ...plain, ...choiceOf(false, false) };
-  const read: AssessmentReading = assess({ rig, ...(wear ? { wear, on } : {}), tests });
+  const read = reader.assess({ rig, ...(wear ? { wear, on } : {}), tests });
   if (!read.ok) return { ...plain, issues: leftOut ? [] : read.issues, ...choiceOf(wear !== undefined, false) };
   const { taken } = read.assessed;
   const choice = choiceOf(taken.wear !== undefined, (taken.tests?.count ?? 0) > 0);
@@ -62,7 +74,7 @@ function keyed(assessed: Assessed): Pick<AssessmentSlice, "assessed" | "key"> {
 }
 
 /** The record has something of this rig on the day, or on a day on which `assess` then tells that it begins later. */
-function concerns(record: WearRecord, rig: Rig, on: string): boolean {
+function concerns({ speaksOf }: WearReader, record: WearRecord, rig: Rig, on: string): boolean {
   const dates = [...record.webbings, ...record.parts].flatMap(({ entries }) => entries.map(({ date }) => `${date}`));
   const last = [on, ...dates].sort().at(-1)!;
   const first = [...dates].sort()[0];

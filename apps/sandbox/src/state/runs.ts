@@ -147,8 +147,9 @@ export class Runs {
   /** What the work with that id last said of what it has found. */
   private known(id: string) {
     const { study } = this.store.getState().run;
-    const soFar = study.kind === "busy" && study.id === id ? study.progress.soFar : undefined;
-    return soFar ? { soFar } : {};
+    if (study.kind !== "busy" || study.id !== id) return {};
+    const { soFar, of } = study.progress;
+    return { ...(soFar && { soFar }), ...(of !== undefined && { of }) };
   }
 
   private tell(key: string, soFar: SoFar | undefined): void {

@@ -18,7 +18,14 @@ export function graver(earlier: SoFar | undefined, later: SoFar | undefined): So
   return seenLess ? earlier : later;
 }
 
-/** How many what-ifs have been looked at; `of`: how many there are. */
-export function lookedAt({ made, soFar }: StudyProgress, of: number): number {
-  return Math.min(of, Math.max(soFar?.search.events ?? 0, made ?? 0));
+/** How many what-ifs have been looked at, of how many; undefined until the search has told how many there are. */
+export function lookedAt({ made, of, soFar }: Partial<StudyProgress>): LookedAt | undefined {
+  const all = of ?? soFar?.search.of;
+  return all === undefined
+    ? undefined
+    : { run: Math.min(all, Math.max(soFar?.search.events ?? 0, made ?? 0)), of: all };
+}
+export interface LookedAt {
+  readonly run: number;
+  readonly of: number;
 }

@@ -1,8 +1,6 @@
-import { rigStrengths, whatIfSet } from "@secondline/scenarios";
-import { useMemo } from "react";
 import { Button } from "../design/Button.tsx";
 import { Meter } from "../design/Meter.tsx";
-import { lookedAt } from "../state/soFar.ts";
+import { type LookedAt, lookedAt } from "../state/soFar.ts";
 import type { RunSlice, Work } from "../state/types.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { words } from "../words.ts";
@@ -51,24 +49,24 @@ export function StudyState() {
 }
 
 function Search({ study }: { study: Work }) {
-  const of = useSetSize();
   const effort = useSandbox((state) => state.run.effort);
   const soFar = useSandbox((state) => state.run.verdict.soFar);
   const progress = study.kind === "busy" ? study.progress : { done: 0 };
-  const run = lookedAt({ ...progress, ...(soFar && { soFar }) }, of);
-  return <Meter done={overall(effort, progress.done)} doing={searchWords(run, of)} />;
+  const looked = lookedAt({ ...progress, ...(soFar && { soFar }) });
+  return <Meter done={overall(effort, progress.done)} doing={searchWords(looked)} />;
 }
 
 function Stopped() {
-  const of = useSetSize();
   const soFar = useSandbox((state) => state.run.verdict.soFar);
-  const run = soFar?.search.events ?? 0;
+  const looked = lookedAt({ ...(soFar && { soFar }) });
   const found = soFar && soFar.verdict !== "open" ? "" : "nothing found yet, ";
-  return <>{`${found}${run} of ${of} what-ifs looked at.`}</>;
+  return <>{looked ? `${found}${looked.run} of ${looked.of} what-ifs looked at.` : "no what-if looked at yet."}</>;
 }
 
 /** "Computing: 12 of 44 what-ifs so far" */
-function searchWords(run: number, of: number): string {
+function searchWords(looked: LookedAt | undefined): string {
+  if (!looked) return "Computing every what-if";
+  const { run, of } = looked;
   if (run >= of) return `All ${of} looked at; the worst again, shifted a little`;
   return words.say("verdict.computing", { run, of }).replace(/\.$/, "");
 }
@@ -79,15 +77,6 @@ const QUICK_SHARE = 0.1;
 /** How far both looks are together, 0 to 1 [-]. */
 const overall = (effort: RunSlice["effort"], done: number): number =>
   effort === "quick" ? QUICK_SHARE * done : QUICK_SHARE + (1 - QUICK_SHARE) * done;
-
-/** How many what-ifs the whole set of the state in hand has. */
-function useSetSize(): number {
-  const assessed = useSandbox((state) => state.assessment.assessed);
-  return useMemo(() => {
-    const { weakPlaces } = rigStrengths(assessed.rig, assessed.tests);
-    return whatIfSet({ rig: assessed.rig, weakPlaces, size: "full" }).length;
-  }, [assessed]);
-}
 
 /** A search that fails altogether may give a reason per what-if. */
 function shorten(text: string): string {

@@ -1,6 +1,7 @@
 import type { Outcome } from "@secondline/scenarios";
-import { lazy, type ReactNode, Suspense } from "react";
+import { lazy, type ReactNode } from "react";
 import { Disclosure } from "../design/Disclosure.tsx";
+import { Later } from "../design/Later.tsx";
 import { useSoon } from "../design/useSoon.ts";
 import { useSandbox } from "../state/useSandbox.ts";
 import { foundOf, outcomeOf } from "../state/verdictOf.ts";
@@ -43,9 +44,9 @@ function Chances() {
   const outcome = useSandbox((state) => foundOf(state)?.outcome);
   return (
     outcome && (
-      <Suspense fallback={null}>
+      <Later what="What works out chances">
         <ChancesSection outcome={outcome} />
-      </Suspense>
+      </Later>
     )
   );
 }

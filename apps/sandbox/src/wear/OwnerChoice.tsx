@@ -22,7 +22,7 @@ export function ownerName(record: WrittenRecord, { list, index }: Owner): string
 }
 
 /** "anchorA.hardware.0" as "Anchor A, hardware 1". */
-function partName(part: string): string {
+export function partName(part: string): string {
   const words = part
     .replace(/^anchor([AB])/, "anchor $1")
     .replaceAll(/\.(\d+)/g, (_, index) => ` ${Number(index) + 1}`);

@@ -1,4 +1,4 @@
-import type { WebbingState } from "@secondline/strength";
+import { needSentences, type WebbingState } from "@secondline/strength";
 import { useMemo } from "react";
 import { Button } from "../design/Button.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
@@ -7,6 +7,8 @@ import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { words } from "../words.ts";
 import { dated, dateWords } from "./days.ts";
 import type { Stretch } from "./entryKinds.ts";
+import { partName } from "./OwnerChoice.tsx";
+import { isNamed } from "./rigNamed.ts";
 import { around } from "./useAlong.ts";
 import { useFits, useWear, useWearActions, useWearState } from "./useWear.ts";
 import styles from "./wear.module.css";
@@ -14,7 +16,7 @@ import { flagWords } from "./wearWords.ts";
 
 /** Old marks that lie in a loaded span today, in words. */
 export function Places() {
-  const { webbings, flags } = useWearState();
+  const { webbings, parts, flags } = useWearState();
   const on = useWear((state) => state.on);
   const { look } = useWearActions();
   function show({ id, to }: WebbingState, place: Stretch): void {
@@ -27,9 +29,25 @@ export function Places() {
       webbings.map((webbing) => ({ webbing, told: flagWords(webbing, flags) })).filter(({ told }) => told.length > 0),
     [webbings, flags],
   );
+  const open = useMemo(
+    () => [...webbings, ...parts.map((part) => ({ ...part, name: partName(part.part) }))].flatMap(needSentences),
+    [webbings, parts],
+  );
   return (
     <section className={styles.section} aria-label="Places to look at">
       <h3 className={styles.h3}>Look at these places</h3>
+      {open.length > 0 && (
+        <ul className={styles.flags} aria-label="Open inspections">
+          {open.map((sentence) => (
+            <li key={sentence}>
+              <span aria-hidden="true" className={styles.flagMark}>
+                ▲
+              </span>
+              <span>{dated(sentence)}</span>
+            </li>
+          ))}
+        </ul>
+      )}
       {places.length === 0 && (
         <p className={styles.serif}>
           No old mark, seam or damage on record lies in a loaded span on {dateWords(on)}. What nobody wrote down is not
@@ -76,7 +94,9 @@ export function InTheVerdict() {
       ),
     ),
   ];
-  const demo = DEMO_RIGS.find(({ document }) => names.includes(String(document.name)) && document.name !== rig.name);
+  const demo = DEMO_RIGS.find(({ document: { id, name } }) =>
+    names.some((named) => (named === id || named === name) && !isNamed(rig, named)),
+  );
   return (
     <section className={styles.section} aria-label="In the verdict">
       <h3 className={styles.h3}>In the verdict</h3>

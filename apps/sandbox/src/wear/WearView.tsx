@@ -1,5 +1,7 @@
+import { useEffect } from "react";
 import { ActionMenu } from "../design/ActionMenu.tsx";
 import { UndoButtons } from "../design/UndoButtons.tsx";
+import { tellKnown } from "../knownFromWear.ts";
 import { useContextOrThrow } from "../state/useSandbox.ts";
 import { CautionFoot } from "../verdict/CautionFoot.tsx";
 import { words } from "../words.ts";
@@ -18,6 +20,7 @@ const PAGES: readonly { readonly page: WearPage; readonly label: string }[] = [
 /** What happened to the webbing and what it still holds: the record, the break log, and the take-down date. */
 export function WearView({ wide }: { wide: boolean }) {
   const sandbox = useContextOrThrow();
+  useEffect(() => void tellKnown(sandbox), [sandbox]);
   return (
     <WearContext.Provider value={wearStoreOf(sandbox)}>
       <Pages wide={wide} />

@@ -25,8 +25,8 @@ const SIDES = [
   { value: "B", label: "Anchor B" },
 ];
 const word = (value: unknown): string => (value === undefined ? "…" : String(value));
-const from: EntryField = { key: "from", label: "From", kind: "quantity", hint: "Metres from the marked end" };
-const to: EntryField = { key: "to", label: "To", kind: "quantity" };
+const from = { key: "from", label: "From", kind: "quantity", hint: "Metres from the marked end" } as const;
+const to = { key: "to", label: "To", kind: "quantity" } as const;
 const at: EntryField = { key: "at", label: "Middle at", kind: "quantity", hint: "Metres from the marked end" };
 const length: EntryField = { key: "length", label: "Length", kind: "quantity" };
 const sun: EntryField = {
@@ -39,7 +39,7 @@ const wet: EntryField = { key: "wet", label: "Wet from this day on", kind: "flag
 const falls: EntryField = { key: "falls", label: "Number of falls", kind: "count" };
 
 const placement: readonly EntryField[] = [
-  { key: "rig", label: "Rig", kind: "text", hint: "The name in the rig's own file" },
+  { key: "rig", label: "Rig", kind: "text", hint: "The id in the rig's own file, or its name where it has none" },
   {
     key: "line",
     label: "Line",
@@ -55,6 +55,7 @@ const placement: readonly EntryField[] = [
   { key: "to", label: "Loaded to", kind: "quantity" },
   { key: "clampedAt", label: "Ends in a weblock", kind: "sides" },
   sun,
+  { key: "tension", label: "Tension it hangs with", kind: "quantity", optional: true },
 ];
 const freshPlacement = {
   rig: "",
@@ -85,6 +86,48 @@ const WEATHER: readonly EntryKind[] = [
     say: (e) => (e.wet === true ? "Wet" : "Dry again"),
   },
 ];
+
+const note: EntryField = { key: "note", label: "Note", kind: "text", optional: true };
+const noted = (e: WrittenEntry): string => (e.note === undefined ? "" : `: ${word(e.note)}`);
+
+const JUDGEMENTS = [
+  { value: "sound", label: "Sound, as good as the record says" },
+  { value: "doubtful", label: "Doubtful, it holds less" },
+  { value: "unfit", label: "Unfit, it must come down" },
+];
+const JUDGEMENT: readonly EntryField[] = [
+  { key: "by", label: "Looked at by", kind: "text" },
+  { key: "found", label: "What was found", kind: "text" },
+  { key: "judgement", label: "Judged", kind: "choice", options: JUDGEMENTS },
+  {
+    key: "factor",
+    label: "Factor on the strength",
+    kind: "quantity",
+    optional: true,
+    hint: "Of what is doubtful, 0.01 to 1. Left empty, a cautious one is taken",
+  },
+];
+const freshJudgement = { by: "", found: "", judgement: "sound" };
+const judgedWords = (e: WrittenEntry) => `Inspected by ${word(e.by || undefined)}: ${word(e.judgement)}`;
+
+/** What no factor is known for: it asks for an inspection. */
+const STORM: EntryKind = {
+  event: "storm",
+  label: "Storm or long flutter",
+  fields: [{ key: "until", label: "Until", kind: "date", optional: true, hint: "The last day of it" }, note],
+  fresh: {},
+  say: (e) => `Storm or long flutter${e.until === undefined ? "" : ` until ${word(e.until)}`}${noted(e)}`,
+};
+
+const within: EntryField = { key: "within", label: "Good to within", kind: "quantity", optional: true };
+const walker = { key: "walker", label: "Mass of the walker on it", kind: "quantity" } as const;
+const walkerAt: EntryField = {
+  key: "at",
+  label: "The walker's place",
+  kind: "quantity",
+  optional: true,
+  hint: "Share of the span from anchor A: 0.5 is the middle",
+};
 
 const DAMAGE = [
   { value: "abrasion", label: "Abrasion" },
@@ -174,6 +217,64 @@ export const WEBBING_KINDS: readonly EntryKind[] = [
     fresh: { from: "0 m", to: "50 m" },
     say: (e) => `Cut: ${stretchWords(e)} kept`,
   },
+  STORM,
+  {
+    event: "edgeContact",
+    label: "Contact with an edge",
+    fields: [from, to, note],
+    fresh: { from: "1 m", to: "1.5 m" },
+    say: (e) => `Contact with an edge, ${stretchWords(e)}${noted(e)}`,
+  },
+  {
+    event: "hotRing",
+    label: "A ring ran hot",
+    fields: [from, to, note],
+    fresh: { from: "20 m", to: "30 m" },
+    say: (e) => `A ring ran hot, ${stretchWords(e)}${noted(e)}`,
+  },
+  {
+    event: "tensionReading",
+    label: "Tension read",
+    fields: [
+      { key: "tension", label: "Tension", kind: "quantity" },
+      within,
+      { ...walker, optional: true, hint: "Empty: nobody was on the line" },
+      walkerAt,
+      note,
+    ],
+    fresh: { tension: "3 kN" },
+    say: (e) =>
+      `Tension read: ${word(e.tension)}${e.walker === undefined ? "" : ` under ${word(e.walker)}`}${noted(e)}`,
+  },
+  {
+    event: "sagReading",
+    label: "Sag read",
+    fields: [
+      {
+        key: "sag",
+        label: "Sag",
+        kind: "quantity",
+        hint: "Below the straight line between the anchors, where the walker is",
+      },
+      within,
+      walker,
+      walkerAt,
+      note,
+    ],
+    fresh: { sag: "1 m", walker: "80 kg" },
+    say: (e) => `Sag read: ${word(e.sag)} under ${word(e.walker)}${noted(e)}`,
+  },
+  {
+    event: "inspected",
+    label: "Inspected",
+    fields: [
+      ...JUDGEMENT,
+      { ...from, optional: true, hint: "Metres from the marked end. Empty: all of it was looked at" },
+      { ...to, optional: true },
+    ],
+    fresh: freshJudgement,
+    say: judgedWords,
+  },
 ];
 
 export const PART_KINDS: readonly EntryKind[] = [
@@ -188,6 +289,16 @@ export const PART_KINDS: readonly EntryKind[] = [
   { event: "falls", label: "Falls", fields: [falls], fresh: { falls: 10 }, say: (e) => `${word(e.falls)} falls` },
   ...WEATHER,
   { event: "replaced", label: "Replaced by a new one", fields: [], fresh: {}, say: () => "Replaced by a new one" },
+  STORM,
+  {
+    event: "edgeContact",
+    label: "Contact with an edge",
+    fields: [note],
+    fresh: {},
+    say: (e) => `Contact with an edge${noted(e)}`,
+  },
+  { event: "ranHot", label: "Ran hot", fields: [note], fresh: {}, say: (e) => `Ran hot${noted(e)}` },
+  { event: "inspected", label: "Inspected", fields: JUDGEMENT, fresh: freshJudgement, say: judgedWords },
 ];
 
 /** Fields of a new entry. Where a rig is asked for, it is most often the one in hand. */
@@ -211,8 +322,12 @@ const read = (written: unknown, dimension: Dimension = "length"): number | undef
   return quantity.ok ? quantity.value : undefined;
 };
 
+/** Readings of the whole line: their "at" is the walker's share of the span, no place on the webbing. */
+const READINGS: readonly string[] = ["tensionReading", "sagReading"];
+
 /** Where an entry lies on the webbing, as far as what is written can be read [m from the marked end]. */
 export function placeOf(entry: WrittenEntry): Stretch | undefined {
+  if (READINGS.includes(entry.event)) return undefined;
   const spot = read(entry.at);
   if (spot !== undefined) {
     const half = (read(entry.length) ?? 0) / 2;

@@ -33,6 +33,8 @@ const LANE_OF: Readonly<Record<string, LaneKind>> = {
   clamped: "clamp",
   sewn: "sewn",
   damage: "damage",
+  edgeContact: "damage",
+  hotRing: "damage",
 };
 
 /** `state` gives the marks that weblocks leave; everything else is drawn from the entries as written. */
@@ -92,6 +94,19 @@ export function shortLabel(entry: WrittenEntry): string {
       return "taken down";
     case "cutToLength":
       return "cut";
+    case "storm":
+      return "storm";
+    case "edgeContact":
+      return "edge";
+    case "hotRing":
+    case "ranHot":
+      return "ran hot";
+    case "tensionReading":
+      return String(entry.tension ?? "tension");
+    case "sagReading":
+      return `sag ${String(entry.sag ?? "?")}`;
+    case "inspected":
+      return String(entry.judgement ?? "inspected");
     default:
       return entry.event;
   }

@@ -38,6 +38,8 @@ export interface WearStateSlice {
   /** The last record without faults, written and read. All that is computed belongs to it. */
   readonly good: { readonly written: WrittenRecord; readonly record: WearRecord };
   readonly earlier: KeptWear["earlier"];
+  /** The examples that a first visit shows; they are in hand until something else is opened or written. */
+  readonly example: WearWork | undefined;
   readonly page: WearPage;
   readonly owner: Owner;
   /** Index of the entry in the form. */
@@ -174,6 +176,7 @@ function firstState(kept: KeptWear | undefined): WearStateSlice {
     good: { written: EXAMPLE_RECORD, record: example.record },
     ...readable(read, work.record),
     earlier: kept?.earlier ?? [],
+    example: kept ? undefined : work,
     page: "record",
     owner: { list: "webbings", index: 0 },
     entry: undefined,

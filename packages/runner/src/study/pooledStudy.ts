@@ -107,6 +107,7 @@ class Teller {
   readonly #onProgress: (progress: Progress) => void;
   #made = 0;
   #expected = 1;
+  #of = 0;
   #done = 0;
   #shares: number[] = [];
   /** Not before then is told what is known so far [ms]. */
@@ -116,16 +117,17 @@ class Teller {
     this.#onProgress = onProgress;
   }
 
-  begin({ made, expected }: Round, known: number): void {
+  begin({ made, expected, of }: Round, known: number): void {
     this.#made = made + known;
     this.#expected = expected;
+    this.#of = of;
     this.#shares = [];
   }
 
   tell(more: Partial<Progress>): void {
     const share = this.#shares.reduce((sum, one) => sum + one, this.#made) / this.#expected;
     this.#done = Math.max(this.#done, Math.min(1, share));
-    this.#onProgress({ done: this.#done, made: this.#made, ...more });
+    this.#onProgress({ done: this.#done, made: this.#made, of: this.#of, ...more });
   }
 
   tellSoFar(soFar: () => Outcome): void {

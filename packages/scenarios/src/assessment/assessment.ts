@@ -91,18 +91,6 @@ export function assess(assessment: Assessment): AssessmentReading {
   };
 }
 
-/** A rig by itself: nothing else is known. Throws nothing. */
-export function assessRig(rig: Rig): Assessed {
-  return {
-    rig,
-    tests: [],
-    taken: { judged: [] },
-    notes: [],
-    withholds: [],
-    hash: inputHash({ rig, tests: [], withholds: [] }),
-  };
-}
-
 /** The rig on later days, at the present rate of use; needs a date. */
 export function rigOnLaterDays({ rig, wear, on, judgements = [] }: Assessment): ((day: PlainDate) => Rig) | undefined {
   if (on === undefined) return undefined;

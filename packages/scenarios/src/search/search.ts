@@ -41,6 +41,8 @@ export interface Round {
   /** Runs made so far, and how many it looks like there will be. */
   readonly made: number;
   readonly expected: number;
+  /** How many what-ifs the whole set has. */
+  readonly of: number;
   /** Works out what is known so far; there once anything is. */
   readonly soFar?: () => Outcome;
 }
@@ -92,6 +94,7 @@ export function* search(assessed: Assessed, options: SearchOptions): Generator<R
         orders: next.map(({ order }) => order),
         made,
         expected,
+        of: set.length,
         ...(known ? { soFar } : {}),
       };
       next.forEach((one, i) => {

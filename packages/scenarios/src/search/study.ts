@@ -15,6 +15,8 @@ export interface StudyProgress {
   /** What else is being done, in place of an event. */
   readonly step?: string;
   readonly made?: number;
+  /** How many what-ifs the whole set has. */
+  readonly of?: number;
   /** What is known so far: never that the rig holds. */
   readonly soFar?: Outcome;
 }
@@ -26,15 +28,15 @@ export function* study(assessed: Assessed, options: SearchOptions): Generator<St
   let done = 0;
   let step = work.next();
   while (!step.done) {
-    const { orders, made, expected, soFar } = step.value;
-    if (soFar && options.tellSoFar) yield { done, made, soFar: soFar() };
+    const { orders, made, expected, of, soFar } = step.value;
+    if (soFar && options.tellSoFar) yield { done, made, of, soFar: soFar() };
     const results: RunResult[] = [];
     for (const [i, order] of orders.entries()) {
       const run = executeRun(assessed.rig, strengths, order);
       let slice = run.next();
       while (!slice.done) {
         done = Math.max(done, Math.min(1, (made + i + slice.value) / expected));
-        yield { done, doing: order.event, made: made + i };
+        yield { done, doing: order.event, made: made + i, of };
         slice = run.next();
       }
       results.push(slice.value);
