@@ -163,6 +163,7 @@ export { pieceRow, type ResultsReading, readResults, teardownLog } from "./teard
 export type { Cut, NotToBeHad, OtherWear, Sample, SampleKind } from "./teardown/sample.ts";
 export {
   DEFAULT_PULLS,
+  nothingHangs,
   type Piece,
   planTeardown,
   type Teardown,

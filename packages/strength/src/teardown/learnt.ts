@@ -63,6 +63,8 @@ export interface TeardownLearnt {
   readonly on: string;
   readonly invented: boolean;
   readonly results: number;
+  /** Materials that a row must name to count. */
+  readonly materials: readonly string[];
   /** Results that feed a factor of this rig. */
   readonly counted: number;
   readonly factors: readonly LearntFactor[];
@@ -86,6 +88,7 @@ export function teardownLearnt(question: LearntQuestion): TeardownLearnt {
     on,
     invented: rig.invented || record.invented || results.some(({ invented }) => invented),
     results: results.length,
+    materials: stocks.map(({ id }) => id),
     counted: counted.length,
     factors: stocks.flatMap((stock) => factorsLearnt(stock, before, all, results)),
     contradictions: compared.flatMap(({ stock, states }) =>

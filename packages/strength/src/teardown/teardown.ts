@@ -1,9 +1,11 @@
 /** The plan of a teardown: which pieces to cut out of a line that comes down, and in which order to pull them. */
 import type { LineStock, Rig } from "@secondline/rig";
 import type { BreakTest } from "../breakLog/breakTest.ts";
+import type { NotUsed } from "../retention/testState.ts";
 import { applyWear } from "../wear/applyWear.ts";
 import type { WearRecord } from "../wear/record.ts";
 import { rigMatch } from "../wear/rigReference.ts";
+import { wearState } from "../wear/wearState.ts";
 import type { WearMark, WebbingState } from "../wear/webbingState.ts";
 import { dosesOf, type ExpectedBand, expectedBand, FEW_DRAWS } from "./expectedBand.ts";
 import { differentStocks, mattersMost, type Place, sameStock } from "./governing.ts";
@@ -38,7 +40,7 @@ export interface Piece extends Sample {
   /** Absent for what feeds no factor. */
   readonly teaches?: Teaches;
   /** Why no factor learns from it. */
-  readonly alone?: Exclude<ReturnType<typeof dosesOf>, readonly unknown[]>;
+  readonly alone?: NotUsed | "no stock";
 }
 
 /** The weakest place of a stock before and after all pulls. */
@@ -110,7 +112,7 @@ export function planTeardown({
   pulls = DEFAULT_PULLS,
 }: TeardownQuestion): TeardownReading {
   const worn = applyWear(rig, record, on);
-  const hanging = worn.state.webbings.filter((w) => w.placement && rigMatch(rig, w.placement.rig) !== undefined);
+  const hanging = worn.state.webbings.filter(hangsIn(rig));
   if (hanging.length === 0) return { ok: false, issue: notHanging(rig, record, on) };
   const { samples, cannot } = allSamples(worn.rig, hanging);
   const stocks = differentStocks(samples.flatMap(({ stock }) => stock ?? []));
@@ -154,6 +156,17 @@ function drawn({ id, name, mark, from, to, placement, marks }: WebbingState): Te
     span: [placement!.from, placement!.to],
     marks: marks.map(({ kind, from: a, to: b }) => ({ kind, from: Math.max(from, a), to: Math.min(to, b) })),
   };
+}
+
+const hangsIn =
+  (rig: Rig) =>
+  ({ placement }: WebbingState): boolean =>
+    placement !== undefined && rigMatch(rig, placement.rig) !== undefined;
+
+/** Why there is nothing to cut on a day: no webbing of the record hangs in the rig then. Undefined when one does. */
+export function nothingHangs(rig: Rig, record: WearRecord, on: string): TeardownIssue | undefined {
+  const { webbings } = wearState(record, on);
+  return webbings.some(hangsIn(rig)) ? undefined : notHanging(rig, record, on);
 }
 
 function notHanging(rig: Rig, record: WearRecord, on: string): TeardownIssue {
@@ -212,7 +225,7 @@ class Choice {
 
   /** Of these the ones to keep when there are more than pulls: what is missed least goes first. */
   within(samples: readonly Sample[], pulls: number): readonly Sample[] {
-    let kept = [...samples].sort((a, b) => rank(a) - rank(b));
+    let kept = [...samples].sort((a, b) => rank(a) - rank(b) || dose(b) - dose(a));
     while (kept.length > pulls) {
       const need = Math.min(...kept.map(needOf));
       const losses = kept
@@ -224,8 +237,10 @@ class Choice {
             sample,
           ),
         }));
-      const least = losses.reduce((low, one) => (one.loss <= low.loss + 1e-12 ? one : low));
-      kept = kept.filter((one) => one !== least.sample);
+      const least = Math.min(...losses.map(({ loss }) => loss));
+      // Of those that are missed about as little the last in the list goes: a new knot before the worst fall zone.
+      const gone = losses.findLast(({ loss }) => loss <= least + WORTH_A_PULL)!.sample;
+      kept = kept.filter((one) => one !== gone);
     }
     return kept;
   }
@@ -315,6 +330,9 @@ function needOf(sample: Sample): number {
   if (typeof dosesOf(sample) === "string") return 0;
   return sample.part !== "leash" && (sample.kind === "new" || sample.kind === "sunOnly") ? 2 : 1;
 }
+
+/** Falls or months in the clamp, to put the worst of a kind first [-]. */
+const dose = ({ row }: Sample): number => Number(row.clamped_months || row.falls || 0);
 
 const rank = ({ kind }: Sample): number => PRIORITY.indexOf(kind);
 
