@@ -12,8 +12,8 @@ const STYLE = `
 .labels { display: grid; grid-template-columns: repeat(3, 1fr); gap: 0; }
 .label { border: 0.2mm dashed var(--soft); padding: 2.5mm 3mm; min-height: 26mm; break-inside: avoid; font-size: 8pt; overflow-wrap: anywhere; }
 .label b { font-size: 15pt; display: block; line-height: 1.2; }
-td.blank { min-width: 18mm; height: 9mm; }
-td { overflow-wrap: anywhere; }
+table.pieces td:nth-child(n + 7) { border: 0.25mm solid var(--soft); min-width: 15mm; }
+table.pieces th:nth-child(n + 7) { padding-left: 1mm; }
 `;
 
 export interface SheetExtras {
@@ -68,7 +68,7 @@ function pieceTable(words: Words, rig: Rig, plan: Teardown): Html {
     const { id, what, where, length, state, teaches } = words.teardownPiece(rig, plan, piece);
     return [tag("b", id), what, where, length, state, teaches, "", "", ""];
   });
-  return tableOf("", heads, rows, [3]);
+  return tableOf("", heads, rows, [3], "pieces");
 }
 
 function label(words: Words, rig: Rig, plan: Teardown, piece: Piece): Html {

@@ -265,7 +265,7 @@ export function partLearntRow(
     part: partName(say, rig, part as PartId),
     before: kilonewtons(before, "down"),
     after: kilonewtons(after, "down"),
-    change: `${change > 0 ? "+" : ""}${percent(change, "down")}`,
+    change: change < 0 ? `\u2212${percent(-change, "up")}` : `+${percent(change, "down")}`,
     until: next === undefined ? say("table.none") : kilonewtons(next.until, "down"),
     daysBefore: days(next?.before),
     daysAfter: days(next?.after),

@@ -35,11 +35,11 @@ export type ResultsReading =
 export function readResults(csv: string): ResultsReading {
   const text = csv.replace(/^\uFEFF/, "");
   const delimiter = delimiterOf(text);
-  const { data } = Papa.parse<string[]>(text, { delimiter, skipEmptyLines: false });
+  const { data, errors } = Papa.parse<string[]>(text, { delimiter, skipEmptyLines: false });
   const header = data.findIndex((cells) => !cells[0]!.startsWith("#") && cells.some((cell) => cell.trim() !== ""));
   const columns = (data[header] ?? []).map(columnName);
   const asked = ["outcome", "result"].map((name) => columns.indexOf(name));
-  if (asked.includes(-1)) return withCount(readBreakLog(csv), 0);
+  if (asked.includes(-1) || errors.length > 0) return withCount(readBreakLog(csv), 0);
   let empty = 0;
   const lines = data.map((cells, i) => {
     const isTest = i > header && !cells[0]!.startsWith("#") && cells.some((cell) => cell.trim() !== "");
@@ -50,7 +50,6 @@ export function readResults(csv: string): ResultsReading {
     // A remark in its place, as many lines long: faults of other rows keep their lines.
     return `#${"\n#".repeat(cells.reduce((sum, cell) => sum + (cell.match(/\r\n|\n|\r/g)?.length ?? 0), 0))}`;
   });
-  if (empty === 0) return withCount(readBreakLog(csv), 0);
   return withCount(readBreakLog(lines.join("\n")), empty);
 }
 

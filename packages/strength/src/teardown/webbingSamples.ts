@@ -266,16 +266,18 @@ function stretchSamples(hung: HungWebbing, used: readonly Extent[], spots: reado
   const zones = fallZones(state.marks);
   const { from, to } = state.placement!;
   const borders = [...zones.flatMap((zone) => [zone.from, zone.to]), from, to];
-  const cells = free.flatMap((stretch) => cellsOf(stretch, borders, zones, { from, to }));
   const samples: Sample[] = [];
   const cannot: NotToBeHad[] = [];
-  const numbers = [...new Set([0, ...zones.map((zone) => zone.falls)])];
+  // The most fallen on first: what is short takes from its neighbours, and sun alone has the most room.
+  const numbers = [...new Set([0, ...zones.map((zone) => zone.falls)])].sort((a, b) => b - a);
   for (const falls of numbers) {
     const kind = falls > 0 ? "fallZone" : "sunOnly";
+    const left = without(free, samplesAt(samples));
+    const cells = left.flatMap((stretch) => cellsOf(stretch, borders, zones, { from, to }));
     const slots = slotsOf(cells.filter((cell) => cell.falls === falls));
     for (const piece of slots) samples.push(makeSample(hung, { kind, piece, shown: [], falls, others: [] }));
     if (slots.length > 0) continue;
-    const mixed = falls > 0 ? mixedPiece(zones, falls, without(free, samplesAt(samples))) : undefined;
+    const mixed = falls > 0 ? mixedPiece(zones, falls, left) : undefined;
     if (mixed === undefined) cannot.push({ ...placeOf(hung, kind), ...zoneOf(zones, falls), why: "noRoom" });
     else {
       const others = zones
