@@ -90,7 +90,7 @@ describe("teardown", () => {
     );
     expect(done.err).toContain("Sheet written");
     expect(readFileSync(sheet!, "utf8")).not.toContain("<img");
-    expect(readFileSync(log!, "utf8")).toContain(",'=polyester-a,");
+    expect(readFileSync(log!, "utf8")).toContain(`"'=polyester-a"`);
   });
 
   it("refuses with place and remedy: a line that is down, another rig's record, a day too early, a log without results", async () => {
