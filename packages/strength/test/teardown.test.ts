@@ -164,9 +164,9 @@ describe("what can be cut", () => {
         }
         seen++;
       }),
-      { seed: 11, numRuns: 200 },
+      { seed: 11, numRuns: 120 },
     );
-    expect(seen).toBeGreaterThan(100);
+    expect(seen).toBe(120);
   });
 
   it("takes two marks that re-tensioning set a hand's width apart in one piece, and says so", () => {
@@ -229,7 +229,7 @@ describe("the plan of the demonstration line", () => {
     const record = recordOf(demo("old-rig-wear.json"));
     plan = planned(demoRig(), record, 12);
     whole = planned(demoRig(), record, new Set(demoSamples().samples.map(({ state }) => state)).size);
-  }, 60_000);
+  }, 120_000);
 
   it("uses the pulls, begins with a new piece, and has new, sun, fall zone, both old and new clamp marks, backup and leash", () => {
     expect(plan.pieces).toHaveLength(12);

@@ -79,3 +79,6 @@ export const alike = (dose: number): number => Math.round(Math.log1p(Math.max(0,
 export const written = (value: number): string => String(Number(value.toFixed(2)));
 /** A position as it is marked on the webbing, to the centimetre [m]. */
 export const centimetres = (metre: number): number => Number(metre.toFixed(2));
+
+/** What a piece is called in the log: most lines are webbing. */
+export const formOf = ({ form }: LineStock): string => (form === "rope" ? "rope" : "webbing");

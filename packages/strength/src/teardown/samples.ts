@@ -3,7 +3,17 @@ import { isTape, type LineName, type PartId, type Rig } from "@secondline/rig";
 import type { TestFields } from "../breakLog/readTest.ts";
 import { conditionSunMonths } from "../derating/sun.ts";
 import type { WebbingState } from "../wear/webbingState.ts";
-import { alike, centimetres, FREE, GRIP, type NotToBeHad, type Sample, sampleLength, written } from "./sample.ts";
+import {
+  alike,
+  centimetres,
+  FREE,
+  formOf,
+  GRIP,
+  type NotToBeHad,
+  type Sample,
+  sampleLength,
+  written,
+} from "./sample.ts";
 import { type Found, type HungWebbing, newSample, webbingSamples } from "./webbingSamples.ts";
 
 /** Rope that a knot and its loop take up on the pin, beside the grip at the other end [m]. */
@@ -73,7 +83,7 @@ function joinSamples(hung: readonly HungWebbing[], sections: number): Found {
     const { stock } = weaker.section;
     const { monthsOutside, sunMonths } = weaker.state;
     const row: TestFields = {
-      part: "webbing",
+      part: formOf(stock),
       material: stock.id,
       batch: weaker.state.id,
       state: "sewn join",

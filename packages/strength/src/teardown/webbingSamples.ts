@@ -9,6 +9,7 @@ import {
   alike,
   centimetres,
   FREE,
+  formOf,
   GRIP,
   type NotToBeHad,
   type OtherWear,
@@ -208,7 +209,7 @@ function makeSample(hung: HungWebbing, { kind, piece, shown, falls, others, end 
   const from = Math.max(state.from, centimetres(piece.from));
   const to = Math.min(state.to, centimetres(piece.to));
   const row: TestFields = {
-    part: kind === "sewnLoop" ? "sewn loop" : "webbing",
+    part: kind === "sewnLoop" ? "sewn loop" : formOf(stock),
     material: stock.id,
     batch: state.id,
     state: words.length === 0 ? "sun only" : words.join(", "),
@@ -372,7 +373,7 @@ export function newSample(stock: LineStock, part: string): Sample {
     length: sampleLength(),
     others: [],
     row: {
-      part: part === "leash" ? "leash" : "webbing",
+      part: part === "leash" ? "leash" : formOf(stock),
       material: stock.id,
       state: "new",
       wet: "dry",
