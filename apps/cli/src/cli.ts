@@ -50,6 +50,7 @@ const program = new Command("secondline")
   secondline report rig.json --out rig.html a report to print
   secondline strength breaks.csv            what break tests say a part still holds
   secondline wear rig.json --wear record.json --on 2026-07-01
+  secondline teardown rig.json --wear record.json --on 2026-07-01 --sheet cuts.html
   secondline validate rig.json              every fault in a file
   secondline solve problem.json --json      the bare engine on one problem
 `,
@@ -166,6 +167,22 @@ program
   .addOption(judge())
   .addOption(json())
   .action(async (file: string, options) => (await import("./commands/wear.ts")).wear(file, options));
+
+program
+  .command("teardown")
+  .description("which pieces of a line that comes down to pull, and what their results taught")
+  .argument("<rig>", "rig document (JSON)")
+  .addOption(wear().makeOptionMandatory())
+  .addOption(on().makeOptionMandatory())
+  .addOption(tests())
+  .option("--pulls <number>", "how many pulls you have (default: 12)")
+  .option("--sheet <file>", "write the plan as HTML to print, with drawings and labels")
+  .option("--log <file>", "write a break log (CSV) to fill in at the machine")
+  .option("--force", "overwrite these files when they exist")
+  .option("--results <log>", "the filled-in log: say what was learnt instead")
+  .option("--share <percent>", "with --results: days until the next line holds this share of new (default: 75)")
+  .addOption(json())
+  .action(async (file: string, options) => (await import("./commands/teardown.ts")).teardown(file, options));
 
 program
   .command("validate")

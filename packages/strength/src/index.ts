@@ -149,6 +149,30 @@ export { criticalResidual, maximumNormedResidual, type OutlierTest } from "./sta
 export { type ProfiledQuantity, profileInterval, profileLowerBound } from "./statistics/profile.ts";
 export { type QuantileBelief, quantileBelief } from "./statistics/quantileBelief.ts";
 export { en1990Factor, natrellaFactor, toleranceFactor, toleranceFactorKnownSpread } from "./statistics/tolerance.ts";
+export {
+  type Contradiction,
+  DEFAULT_SHARE,
+  type FactorValue,
+  type LearntFactor,
+  type LearntPart,
+  type LearntQuestion,
+  type TeardownLearnt,
+  teardownLearnt,
+} from "./teardown/learnt.ts";
+export { pieceRow, type ResultsReading, readResults, teardownLog } from "./teardown/planLog.ts";
+export type { Cut, NotToBeHad, OtherWear, Sample, SampleKind } from "./teardown/sample.ts";
+export {
+  DEFAULT_PULLS,
+  nothingHangs,
+  type Piece,
+  planTeardown,
+  type Teardown,
+  type TeardownBand,
+  type TeardownIssue,
+  type TeardownQuestion,
+  type TeardownReading,
+  type TeardownWebbing,
+} from "./teardown/teardown.ts";
 export { applyWear, type WornRig, wearToRig } from "./wear/applyWear.ts";
 export { ENTRY_KINDS, type WebbingEntry } from "./wear/entries/entryKinds.ts";
 export type { WearFlag } from "./wear/flags.ts";

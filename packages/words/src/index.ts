@@ -10,6 +10,7 @@ export * as quantity from "./quantity.ts";
 export type { RigRow } from "./rigWords.ts";
 export type { MiddleRow, PartRow, WhatIfRow, WhyRow } from "./tableWords.ts";
 export { stretchText } from "./tableWords.ts";
+export type { FactorLearntRow, PartLearntRow, PieceRow } from "./teardownWords.ts";
 export { createWords, type Words } from "./words.ts";
 
 /** The words of English, which are always there. */

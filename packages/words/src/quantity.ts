@@ -68,6 +68,9 @@ export function length(metre: number): string {
 /** A place along a webbing, in tenths of a metre. */
 export const along = (metre: number): string => `${Number(rounded(metre, 1, "nearest"))} m`;
 
+/** A place to cut at, to the centimetre. */
+export const cutAt = (metre: number): string => `${Number(rounded(metre, 2, "nearest").replace(MINUS, "-"))} m`;
+
 /** A share as a percentage: one decimal below 10 %, none above. */
 export function percent(share: number, side: Side = "nearest"): string {
   const value = 100 * share;

@@ -24,6 +24,16 @@ import type {
   UncertainInput,
   WhatIfOutcome,
 } from "@secondline/scenarios";
+import type {
+  Contradiction,
+  LearntFactor,
+  LearntPart,
+  Piece,
+  Teardown,
+  TeardownBand,
+  TeardownIssue,
+  TeardownLearnt,
+} from "@secondline/strength";
 import { cautionTexts, generalCautions } from "./cautionWords.ts";
 import { chance, chanceRange } from "./chanceNumbers.ts";
 import * as chances from "./chanceWords.ts";
@@ -57,6 +67,7 @@ import {
   whatIfRow,
   whyRows,
 } from "./tableWords.ts";
+import * as teardown from "./teardownWords.ts";
 import { partUntil, untilMargins, untilSentence, untilShort } from "./untilWords.ts";
 import {
   likelierFirst,
@@ -139,6 +150,16 @@ export function createWords(language: Language) {
     chanceGrounds: (rig: Rig, found: Chances) => chances.chanceGrounds(language, rig, found),
     chanceCautions: (rig: Rig, found: Chances) => chances.chanceCautions(language, rig, found),
     ownChanceCautions: (rig: Rig, found: Chances) => chances.ownChanceCautions(language, rig, found),
+    teardownPiece: (rig: Rig, plan: Teardown, piece: Piece) => teardown.pieceRowOf(language, rig, plan, piece),
+    teardownBand: (rig: Rig, band: TeardownBand) => teardown.bandSentence(say, rig, band),
+    teardownCannot: (rig: Rig, plan: Teardown) => teardown.cannotTexts(say, rig, plan),
+    teardownWanted: (rig: Rig, plan: Teardown) => teardown.wantedText(say, rig, plan),
+    teardownAssumed: (plan: Teardown) => teardown.assumedTexts(say, plan),
+    teardownOutcomes: () => teardown.outcomesText(say),
+    teardownIssue: (rig: Rig, on: string, issue: TeardownIssue) => teardown.teardownIssueTexts(say, rig, on, issue),
+    factorLearnt: (one: LearntFactor) => teardown.factorLearntRow(say, one),
+    contradiction: (one: Contradiction) => teardown.contradictionText(say, one),
+    partLearnt: (rig: Rig, part: LearntPart, learnt: TeardownLearnt) => teardown.partLearntRow(say, rig, part, learnt),
     noChances: (rig: Rig, why: NoChances) => chances.noChancesText(language, rig, why),
   };
 }

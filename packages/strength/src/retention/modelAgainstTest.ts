@@ -123,7 +123,7 @@ function messageOf(finding: StateComparison["finding"], isNew: boolean, held: bo
   }
 }
 
-function factorOf(factors: StockFactors, { id, dose }: WearDose): StrengthFactor {
+export function factorOf(factors: StockFactors, { id, dose }: WearDose): StrengthFactor {
   switch (id) {
     case "sun":
       return factors.sun(dose);

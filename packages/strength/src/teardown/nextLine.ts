@@ -1,0 +1,73 @@
+/** The next line: the same rig with new webbing and a new leash on a day, hung and fallen on as this one has been. */
+import type { Rig } from "@secondline/rig";
+import { date, monthsBetween, type PlainDate } from "../dates/calendarDate.ts";
+import { wearToRig } from "../wear/applyWear.ts";
+import { partState } from "../wear/partState.ts";
+import type { PartRecord, WearRecord, WebbingRecord } from "../wear/record.ts";
+import { rigMatch } from "../wear/rigReference.ts";
+import { webbingState } from "../wear/webbingState.ts";
+
+/** As the next line will be on a day, when it is hung on `on`. */
+export function nextLine(rig: Rig, record: WearRecord, on: string): (day: PlainDate) => Rig {
+  const today = date(on);
+  return (day) => wearToRig(rig, nextRecord(rig, record, today, day), day);
+}
+
+function nextRecord(rig: Rig, record: WearRecord, today: PlainDate, day: PlainDate): WearRecord {
+  return {
+    ...record,
+    webbings: record.webbings.flatMap((webbing) => nextWebbing(rig, webbing, record, today, day)),
+    parts: record.parts.flatMap((part) =>
+      rigMatch(rig, part.rig) === undefined ? [] : [nextPart(part, record, today, day)],
+    ),
+  };
+}
+
+/** Least time over which falls are spread to get their rate [months]. */
+const LEAST_MONTHS = 1;
+
+function nextWebbing(
+  rig: Rig,
+  webbing: WebbingRecord,
+  record: WearRecord,
+  today: PlainDate,
+  day: PlainDate,
+): WebbingRecord[] {
+  const { placement } = webbingState(webbing, today, record);
+  if (placement === undefined || rigMatch(rig, placement.rig) === undefined) return [];
+  const { since, ...place } = placement;
+  const share = monthsBetween(today, day) / Math.max(LEAST_MONTHS, monthsBetween(since, today));
+  const falls = webbing.entries.flatMap((entry) =>
+    entry.event === "falls" && entry.date.toString() >= since.toString() && entry.date.toString() <= today.toString()
+      ? [{ ...entry, date: day, falls: entry.falls * share }]
+      : [],
+  );
+  const wet = webbingState(webbing, today, record).wet;
+  return [
+    {
+      ...webbing,
+      made: today,
+      entries: [
+        { date: today, event: "rigged", placement: place },
+        ...(wet === undefined ? [] : [{ date: today, event: "wet" as const, wet }]),
+        ...falls,
+      ],
+    },
+  ];
+}
+
+function nextPart(part: PartRecord, record: WearRecord, today: PlainDate, day: PlainDate): PartRecord {
+  const { condition, falls } = partState(part, today, record);
+  const months = condition.monthsOutside ?? 0;
+  const sun = months > 0 ? Math.min(1, (condition.sunMonths ?? months) / months) : 1;
+  const more = (falls * monthsBetween(today, day)) / Math.max(LEAST_MONTHS, months);
+  return {
+    ...part,
+    made: today,
+    entries: [
+      { date: today, event: "putUp", sun },
+      ...(condition.wet === undefined ? [] : [{ date: today, event: "wet" as const, wet: condition.wet }]),
+      ...(more > 0 ? [{ date: day, event: "falls" as const, falls: more }] : []),
+    ],
+  };
+}

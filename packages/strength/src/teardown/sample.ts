@@ -1,0 +1,84 @@
+/** A piece that can be cut out of a line that comes down, or pulled beside it, and how long it must be. */
+import type { LineStock } from "@secondline/rig";
+import type { TestFields } from "../breakLog/readTest.ts";
+
+/** Webbing or rope that winds around a drum grip, at either end of a piece; assumed, for drums of about 10 cm [m]. */
+export const GRIP = 0.6;
+/** Free length between the grips; assumed. What is to be tested lies within it [m]. */
+export const FREE = 0.4;
+
+/** Length of a piece, grips included, that shows `inside` metres between the grips [m]. */
+export const sampleLength = (inside = 0): number => Math.max(FREE, inside) + 2 * GRIP;
+
+/** What a piece is to show. */
+export type SampleKind =
+  | "new"
+  | "newKnot"
+  | "sunOnly"
+  | "fallZone"
+  | "clampMark"
+  | "sewnJoin"
+  | "join"
+  | "sewnLoop"
+  | "knot"
+  | "damage"
+  | "leash"
+  | "leashPlain"
+  | "ring"
+  | "hardware"
+  | "connection";
+
+/** A stretch of one webbing, positions from its marked end [m]. */
+export interface Cut {
+  readonly webbing: string;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Something else that weakens a piece, or lies in its grips; positions from the marked end [m]. */
+export interface OtherWear {
+  readonly kind: "clampMark" | "fallZone" | "stitching" | "damage";
+  readonly from: number;
+  readonly to: number;
+}
+
+export interface Sample {
+  readonly kind: SampleKind;
+  /** Samples of one state have the same: like material, like doses. */
+  readonly state: string;
+  /** Part of the rig that it comes from or stands beside. */
+  readonly part: string;
+  /** Number of the ring or connection, or the name of the hardware. */
+  readonly name?: string;
+  /** Webbing or rope whose factors it can feed; absent for metal and parts of unknown make. */
+  readonly stock?: LineStock;
+  /** Where to cut; two for a join, none for what is not cut out of a webbing. */
+  readonly cuts: readonly Cut[];
+  /** Grips included; absent for what is pulled whole [m]. */
+  readonly length?: number;
+  /** Other wear that it cannot be had without. */
+  readonly others: readonly OtherWear[];
+  /** Its row of the break log, without outcome and result. */
+  readonly row: TestFields;
+}
+
+/** A state that is there and cannot be pulled. */
+export interface NotToBeHad {
+  readonly kind: SampleKind;
+  readonly part: string;
+  readonly webbing?: string;
+  readonly from?: number;
+  readonly to?: number;
+  readonly why: "nearEnd" | "tooNear" | "noRoom" | "leashShort" | "otherWebbingUnknown";
+}
+
+/** Doses within about a third of each other are one state. */
+export const alike = (dose: number): number => Math.round(Math.log1p(Math.max(0, dose)) / Math.log(1.35));
+
+/** A number as it is written into the log. */
+export const written = (value: number): string => String(Number(value.toFixed(2)));
+/** A position as it is marked on the webbing, to the centimetre [m]. */
+export const centimetres = (metre: number): number => Number(metre.toFixed(2));
+
+/** What a piece is called in the log: most lines are webbing. */
+export const formOf = ({ form }: LineStock): string => (form === "rope" ? "rope" : "webbing");

@@ -1,0 +1,273 @@
+/** A teardown in words: the plan and what its results taught, for terminal, sheet and page. */
+import { type PartId, type Rig, visibleText } from "@secondline/rig";
+import {
+  type Contradiction,
+  type LearntFactor,
+  type LearntPart,
+  type NotToBeHad,
+  type OtherWear,
+  OUTCOMES,
+  type Piece,
+  type Sample,
+  type Teardown,
+  type TeardownBand,
+  type TeardownIssue,
+  type TeardownLearnt,
+} from "@secondline/strength";
+import { type Key, type Language, type Say, sayIn } from "./language.ts";
+import { capital, lowered, partName } from "./partNames.ts";
+import { cutAt, factor, kilonewtons, length, percent, required, strength } from "./quantity.ts";
+
+/** Scatter as a coefficient of variation, of a deviation of the logarithm [-]. */
+const scatter = (sigmaLog: number): string => percent(Math.sqrt(Math.expm1(sigmaLog ** 2)), "up");
+const Z95 = 1.6448536269514722;
+/** Narrower by less is no news [-]. */
+const SAME = 5e-4;
+
+const kindKey = ({ kind }: Pick<Sample, "kind">): Key => `teardown.kind.${kind}`;
+
+/** "Clamp mark, main line", "Sling, anchor A". */
+export function pieceTitle(say: Say, rig: Rig, sample: Sample | NotToBeHad): string {
+  const kind = say(kindKey(sample));
+  switch (sample.kind) {
+    case "leash":
+    case "leashPlain":
+      return capital(kind);
+    case "ring":
+    case "hardware":
+    case "connection":
+      return partName(say, rig, sample.part as PartId);
+    default:
+      return capital(say("teardown.what", { kind, part: fromName(say, sample.part) }));
+  }
+}
+
+const fromName = (say: Say, part: string): string =>
+  say(part === "main" ? "teardown.from.main" : part === "backup" ? "teardown.from.backup" : "teardown.from.leash");
+
+/** Where it is cut out. `short`: without the webbing's name, for a label or under a drawing of it. */
+export function pieceWhere(say: Say, plan: Pick<Teardown, "webbings">, sample: Sample): string {
+  const cuts = sample.cuts.map(({ webbing, from, to }) =>
+    say("teardown.cut", { from: cutAt(from), to: cutAt(to), name: nameOf(plan, webbing) }),
+  );
+  const [first, second] = cuts;
+  if (first !== undefined) return second === undefined ? first : say("teardown.cutJoin", { first, second });
+  if (sample.kind === "new" || sample.kind === "newKnot") {
+    return say("teardown.newFrom", { length: length(sample.length!), stock: sample.stock!.name });
+  }
+  if (sample.kind === "leash") return say("teardown.leashWhole");
+  if (sample.kind === "leashPlain") return say("teardown.leashMiddle", { length: length(sample.length!) });
+  return say("teardown.whole");
+}
+
+const nameOf = ({ webbings }: Pick<Teardown, "webbings">, id: string): string =>
+  visibleText(webbings.find((one) => one.id === id)?.name ?? id);
+
+/** What it has been through, from its row of the log. */
+export function pieceDoses(say: Say, { kind, row, others }: Sample): string {
+  const number = (text: string | undefined) => (text === undefined || text === "" ? undefined : Number(text));
+  const [sun, falls, clamped, sewn] = [row.sun_months, row.falls, row.clamped_months, row.sewn_months].map(number);
+  const months = (value: number) => required(value);
+  if (kind === "new" || kind === "newKnot") {
+    const knot = row.knot ? [say("teardown.dose.knot", { knot: row.knot })] : [];
+    return [say("teardown.dose.new"), ...knot].join(", ");
+  }
+  const said = [
+    ...(sun === undefined ? [] : [say("teardown.dose.sun", { months: months(sun) })]),
+    ...(falls === undefined || falls === 0 ? [] : [say("teardown.dose.falls", { count: falls })]),
+    ...(clamped === undefined ? [] : [say("teardown.dose.clamped", { months: months(clamped) })]),
+    ...(sewn === undefined ? [] : [say("teardown.dose.sewn", { months: months(sewn) })]),
+    ...(row.knot ? [say("teardown.dose.knot", { knot: row.knot })] : []),
+  ];
+  const doses = said.length > 0 ? said.join(", ") : kind === "ring" ? "" : say("teardown.dose.unknown");
+  return [doses, othersText(say, others)].filter((text) => text !== "").join("; ");
+}
+
+function othersText(say: Say, others: readonly OtherWear[]): string {
+  if (others.length === 0) return "";
+  const list = others.map(({ kind, from, to }) => say(`teardown.other.${kind}`, { from: cutAt(from), to: cutAt(to) }));
+  return say("teardown.with", { list: list.join(", ") });
+}
+
+/** What pulling it is expected to do, after those before it. */
+export function pieceTeaches(say: Say, rig: Rig, plan: Teardown, { teaches, alone }: Piece): string {
+  if (teaches !== undefined) {
+    const { place } = plan.bands[teaches.band]!;
+    const values = {
+      part: partName(say, rig, place.part as PartId),
+      before: scatter(teaches.before),
+      after: scatter(teaches.after),
+    };
+    const change = teaches.after - teaches.before;
+    if (Math.abs(change) < SAME || values.before === values.after) return say("teardown.teaches.same", values);
+    return say(change < 0 ? "teardown.teaches.narrows" : "teardown.teaches.widens", values);
+  }
+  const why = alone ?? "no stock";
+  switch (why) {
+    case "other wear":
+      return say("teardown.alone.otherWear");
+    case "beyond":
+      return say("teardown.alone.beyond");
+    case "no dose":
+    case "no months":
+    case "wet":
+      return say("teardown.alone.noDose");
+    case "no stock":
+      return say("teardown.alone.noStock");
+  }
+}
+
+/** The weakest place of a webbing or rope, now and after all pulls. */
+export function bandSentence(say: Say, rig: Rig, band: TeardownBand): string {
+  const name = partName(say, rig, band.place.part as PartId);
+  const values = { part: name, reason: band.reason ?? "", at: cutAt(band.at ?? 0) };
+  const part =
+    band.at !== undefined
+      ? say("teardown.bandAt", values)
+      : band.reason === undefined
+        ? name
+        : say("teardown.bandIn", values);
+  const said = say("teardown.band", {
+    part,
+    strength: strength(band.strength5),
+    before: scatter(band.before),
+    after: scatter(band.after),
+    expected: strength(band.strength * Math.exp(-Z95 * band.after)),
+  });
+  if (band.factor === undefined) return said;
+  const { name: factorName, share, before, after } = band.factor;
+  const most = say("teardown.bandFactor", {
+    factor: factorName,
+    share: percent(share),
+    before: percent(before, "up"),
+    after: percent(after, "up"),
+  });
+  return `${said} ${most}`;
+}
+
+/** States that are there and not pulled, with the reason of each. */
+export function cannotTexts(say: Say, rig: Rig, plan: Pick<Teardown, "cannot">): readonly string[] {
+  return plan.cannot.map((one) => {
+    const title = pieceTitle(say, rig, one);
+    const what =
+      one.from === undefined || one.to === undefined
+        ? title
+        : say("teardown.cannotAt", { what: title, from: cutAt(one.from), to: cutAt(one.to) });
+    return say(`teardown.cannot.${one.why}`, { what });
+  });
+}
+
+/** Undefined when every state is in the plan. */
+export function wantedText(say: Say, rig: Rig, { leftOut, pieces }: Pick<Teardown, "leftOut" | "pieces">) {
+  if (leftOut.length === 0) return undefined;
+  const list = leftOut.map((sample) => {
+    const title = lowered(pieceTitle(say, rig, sample));
+    const doses = sample.cuts.length > 0 ? ` (${pieceDoses(say, { ...sample, others: [] })})` : "";
+    return `${title}${doses}`;
+  });
+  const states = new Set([...leftOut, ...pieces].map(({ state }) => state));
+  return say("teardown.wanted", { list: list.join("; "), pulls: states.size });
+}
+
+export const assumedTexts = (say: Say, { grip, free }: Pick<Teardown, "grip" | "free">): readonly string[] => [
+  say("teardown.assumed.grips", { grip: cutAt(grip), free: cutAt(free) }),
+  say("teardown.assumed.places"),
+  say("teardown.assumed.dry"),
+  say("teardown.assumed.scatter"),
+  say("teardown.assumed.weights"),
+  say("teardown.assumed.batch"),
+];
+
+export const outcomesText = (say: Say): string => say("teardown.outcomes", { list: OUTCOMES.join(", ") });
+
+export interface PieceRow {
+  readonly id: string;
+  readonly what: string;
+  readonly where: string;
+  readonly length: string;
+  readonly state: string;
+  readonly teaches: string;
+}
+
+export function pieceRowOf(language: Language, rig: Rig, plan: Teardown, piece: Piece): PieceRow {
+  const say = sayIn(language);
+  return {
+    id: piece.id,
+    what: pieceTitle(say, rig, piece),
+    where: pieceWhere(say, plan, piece),
+    length: piece.length === undefined ? say("table.none") : cutAt(piece.length),
+    state: pieceDoses(say, piece),
+    teaches: pieceTeaches(say, rig, plan, piece),
+  };
+}
+
+/** Why there is no plan, one line for every webbing of the record. */
+export function teardownIssueTexts(say: Say, rig: Rig, on: string, { webbings }: TeardownIssue): readonly string[] {
+  return [
+    say("teardown.fault.notHanging", { rig: rig.name, on }),
+    ...webbings.map(({ name, since }) =>
+      since === undefined ? say("teardown.fault.elsewhere", { name }) : say("teardown.fault.left", { name, since }),
+    ),
+  ];
+}
+
+export interface FactorLearntRow {
+  readonly what: string;
+  readonly tests: string;
+  readonly before: string;
+  readonly after: string;
+}
+
+export function factorLearntRow(say: Say, { stock, what, before, after, testCount }: LearntFactor): FactorLearntRow {
+  const text = ({ value, spread }: LearntFactor["before"]) =>
+    say("teardown.learnt.value", { value: factor(value), spread: percent(spread, "up") });
+  const name = what === "level" ? say("teardown.learnt.level") : what;
+  return { what: `${stock}: ${name}`, tests: String(testCount), before: text(before), after: text(after) };
+}
+
+export function contradictionText(say: Say, one: Contradiction): string {
+  const said = say("teardown.learnt.contradicts", {
+    stock: one.stock,
+    state: one.state,
+    count: one.testCount,
+    tested: strength(one.tested),
+    builtIn: strength(one.builtIn),
+    low: strength(one.builtInBand[0]),
+    high: strength(one.builtInBand[1]),
+  });
+  return `${said} ${say(one.finding === "below" ? "teardown.learnt.below" : "teardown.learnt.above")}`;
+}
+
+export interface PartLearntRow {
+  readonly part: string;
+  readonly before: string;
+  readonly after: string;
+  readonly change: string;
+  readonly until: string;
+  readonly daysBefore: string;
+  readonly daysAfter: string;
+}
+
+export function partLearntRow(
+  say: Say,
+  rig: Rig,
+  { part, before, after, next }: LearntPart,
+  { horizon }: Pick<TeardownLearnt, "horizon">,
+): PartLearntRow {
+  const days = (count: number | undefined) =>
+    next === undefined
+      ? say("table.none")
+      : count === undefined
+        ? say("teardown.learnt.beyond", { days: horizon })
+        : String(count);
+  const change = after / before - 1;
+  return {
+    part: partName(say, rig, part as PartId),
+    before: kilonewtons(before, "down"),
+    after: kilonewtons(after, "down"),
+    change: change < 0 ? `\u2212${percent(-change, "up")}` : `+${percent(change, "down")}`,
+    until: next === undefined ? say("table.none") : kilonewtons(next.until, "down"),
+    daysBefore: days(next?.before),
+    daysAfter: days(next?.after),
+  };
+}
