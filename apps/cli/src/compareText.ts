@@ -116,10 +116,11 @@ function cell(row: ComparisonRow, layout: number, endsEarly: boolean): Cell {
   return { text: `${text} ${VERDICT_MARK[verdict]}`, paint: VERDICT_COLOUR[verdict] };
 }
 
-const losesWalker = ({ falls }: Outcome): boolean => falls.notCaught.length > 0 || falls.onGround.length > 0;
+/** Runs go on through the ground, but not past a leash that has parted or a fall that nothing ends. */
+const losesWalker = ({ falls }: Outcome): boolean => falls.notCaught.length > 0;
 
 /** Margins of a layout that loses the walker are set against nothing: its runs end before they ask all of the parts. */
-function difference({ spread, quantity: kind }: ComparisonRow, outcomes: readonly Outcome[]): string {
-  if (spread === undefined || (kind === "margin" && outcomes.some(losesWalker))) return "";
+function difference({ spread }: ComparisonRow, outcomes: readonly Outcome[]): string {
+  if (spread === undefined || outcomes.some(losesWalker)) return "";
   return spread < 0.005 ? "" : quantity.percent(spread);
 }

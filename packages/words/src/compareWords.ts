@@ -32,10 +32,13 @@ export function rowValue(language: Language, row: ComparisonRow, layout: number,
   if (value === undefined) return "–";
   switch (row.quantity) {
     case "load":
-      return loadIn(value);
+      return endsEarly ? say("compare.atLeast", { value: loadIn(value) }) : loadIn(value);
     case "margin":
       return endsEarly ? say("compare.atMost", { margin: margin(value) }) : margin(value);
     case "length":
-      return row.subject.kind === "clearance" ? heightIn(value) : dropIn(value);
+      if (row.subject.kind === "clearance") return heightIn(value);
+      return endsEarly && row.subject.kind === "drop"
+        ? say("compare.atLeast", { value: dropIn(value) })
+        : dropIn(value);
   }
 }

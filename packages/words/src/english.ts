@@ -37,19 +37,20 @@ export const ENGLISH = {
   "part.verdict.open": "not settled",
   "part.verdict.notLoaded": "not loaded",
   "verdict.partFails":
-    "Fails: {part} holds {strength} in 19 of 20 such parts; 95 % of such falls stay under {demand}, which is more ({event}).",
+    "Fails: {part} may have to carry {demand}; only {strength} can be counted on, what 19 of 20 such parts reach ({event}).",
   "verdict.notCaught": "Fails: nothing holds the walker ({event}).",
   "verdict.ground": "Fails: the walker reaches the ground ({event}).",
   "verdict.pullTooHard":
     "Fails: the pull on the person may come to {demand}, more than the {limit} that a body is taken to bear ({event}).",
   "verdict.partThin": "Thin: {part} keeps a margin of {margin}; you require {required} {class} ({event}).",
   "verdict.groundNear": "Thin: the walker's feet come within {height} of the ground; you require {required} ({event}).",
-  "verdict.pullHard": "Thin: the pull on the person may come to {demand}; {limit} is the most that {note} ({event}).",
+  "verdict.pullHard":
+    "Thin: the pull on the person may come to {demand}; the limit asked for is {limit}, by {note} ({event}).",
   "verdict.withheld": "Not said to hold: {what}",
   "verdict.notLoadedParts":
     "Thin: {count|one part was|some parts were} never loaded, so nothing is known of {count|it|them}: {parts}.",
   "verdict.holdsAll":
-    "Holds: every part keeps what you require ({expected} in falls, {afterFailure} after a failure). The least share of it: {part}, margin {margin}; you require {required} {class}.",
+    "Holds: every part keeps what you require ({expected} in falls, {afterFailure} after a failure). The part nearest to what is required of it: {part}, margin {margin}; you require {required} {class}.",
   "verdict.openGap": "Nothing found yet: {run} of {of} what-ifs looked at. This does not say that the rig holds.",
   "verdict.openOne":
     "Nothing found in {count|this what-if|these {count} what-ifs} alone. That says nothing of the other {others}.",
@@ -62,7 +63,8 @@ export const ENGLISH = {
   "verdict.alsoGround": "The walker reaches the ground as well ({event}).",
   "verdict.alsoNotCaught": "In another what-if nothing holds the walker ({event}).",
   "verdict.alsoNear": "The walker's feet come within {height} of the ground as well; you require {required} ({event}).",
-  "verdict.alsoPull": "The pull on the person may come to {demand}; {limit} is the most that {note} ({event}).",
+  "verdict.alsoPull":
+    "The pull on the person may come to {demand}; the limit asked for is {limit}, by {note} ({event}).",
   "verdict.alsoNotLoaded": "{count|One part was|{count} parts were} never loaded: {parts}.",
   "verdict.partial": "So far {run} of {of} what-ifs were looked at; worse may come.",
   "verdict.provisional":
@@ -73,7 +75,7 @@ export const ENGLISH = {
   "verdict.catcherThen": "When it gives way {catcher} holds the walker.",
   "verdict.raised": "RAISED by own judgement above what is known: {parts}.",
   "verdict.likelierFirst":
-    "Likeliest to go first is {first} ({chance} in the worst what-if); the least share of what is required is kept by {least}. A part that scatters more can go first though its margin is larger.",
+    "If anything gave way in the worst what-if, it would likeliest be {first} ({chance} of the cases); nearest to what is required of it is {least}. A part that scatters more can go first though its margin is larger.",
   "class.expected": "in falls",
   "class.afterFailure": "after a failure",
 
@@ -92,6 +94,7 @@ export const ENGLISH = {
   "story.gaveWay": "{part} gave way {time} in.",
   "story.pull": "Hardest pull on your harness: {pull}.",
   "fate.caught": "caught by {catcher}",
+  "fate.tooMuch": "{catcher} would have to hold it, with more than can be counted on",
   "fate.nothing": "nothing holds the walker",
   "fate.ground": "reaches the ground",
   "fate.feet": "feet reach the ground",
@@ -157,7 +160,7 @@ export const ENGLISH = {
   "single.leaves.backup": "the backup",
   "single.leaves.bothLines": "both lines, without this connection",
   "single.leaves.otherPoints": "the other points",
-  "single.leaves.otherRings": "the other ring",
+  "single.leaves.otherRings": "the other rings",
   "single.way.absent": "missing",
   "single.way.cut": "cut",
   "single.way.wronglyClosed": "wrongly closed",
@@ -238,7 +241,7 @@ export const ENGLISH = {
   "until.partBeyond": "keeps what is required beyond {horizon}",
 
   // Side by side
-  "compare.leastMargin": "Least margin",
+  "compare.leastMargin": "Margin of the part nearest to what is required of it",
   "compare.standingTension": "Tension, walker standing in the middle",
   "compare.standingSag": "Sag, walker standing in the middle",
   "compare.walker.expected": "Leash fall: hardest on the walker",
@@ -293,11 +296,11 @@ export const ENGLISH = {
   "table.shown.caught": "caught in {events}",
   "table.shown.lost": "NOT caught in one of {events}",
   "caption.parts":
-    "E: what 95 % of such falls stay under in the worst what-if ({factor} times the largest run, provisional). R: what 95 % of such parts reach. Margin: 1 ÷ the largest share E of R, place by place. Forces in kN as a load cell reports them (CFC 60), loads rounded up, strengths and margins down.",
+    "E: what 95 % of such falls stay under in the worst what-if of the kind that governs the part ({factor} times the largest run, provisional). R: what 95 % of such parts reach. Margin: 1 ÷ the largest share E of R, place by place. Forces in kN as a load cell reports them (CFC 60), loads rounded up, strengths and margins down.",
   "caption.person": "Limits of the pull on the person: {limits}.",
   "caption.limit": "{limit} ({basis})",
   "caption.whatIfs":
-    "Of one run each, in kN and m: pull on the walker, hardest end of main line and backup, drop, least height of the feet above the ground.",
+    "Of one run each, in kN and m: pull on the walker, hardest end of main line and backup (in between, either may carry more), drop, least height of the feet above the ground.",
   "caption.middle":
     "Smaller, because it leaves the scatter out: the largest load of a single run, and the strength that half of such parts reach.",
   "caption.singles":
@@ -334,10 +337,10 @@ export const ENGLISH = {
   "head.middle": "Middle values",
 
   // In short
-  "fact.drop": "Deepest drop of all runs",
-  "fact.feet": "Least height of the feet above the ground, of all runs",
+  "fact.drop": "Deepest drop of the what-ifs that count",
+  "fact.feet": "Least height of the feet above the ground, of the what-ifs that count",
   "fact.pull": "Pull on the person",
-  "fact.weakest": "Least share of what is required",
+  "fact.weakest": "Nearest to what is required of it",
   "fact.single": "Single points of failure",
   "fact.blanks": "Not written down",
   "fact.until": "Until when",
@@ -347,7 +350,8 @@ export const ENGLISH = {
   "fact.weakestValue": "{part}: R {strength}, E {demand}, margin {margin}; required {required} {class} ({event})",
   "fact.noLoad": "no part was loaded",
   "fact.pullValue": "{demand}, {passes} ({event})",
-  "fact.noBlanks": "nothing that is known to be blank",
+  "fact.noBlanks":
+    "no blank among the fields that are asked for; what happened to the rig and is in no field is not known",
   "person.belowAll": "below every limit ({limit}: {note})",
   "person.above": "above {limit}: {note}",
   "person.grade.keeps": "within",
@@ -361,7 +365,7 @@ export const ENGLISH = {
   "follow.nothing": "{part} ({event}): then NOTHING holds the walker.",
 
   // Likeliest to go first
-  "likely.list": "Likeliest to go first in the worst what-if looked at: {parts} ({basis}).",
+  "likely.list": "If anything gave way in the worst what-if looked at, it would likeliest be: {parts} ({basis}).",
   "likely.part": "{part} {chance}",
 
   // The rig in a line and as a table
@@ -443,6 +447,7 @@ export const ENGLISH = {
 
   // Side by side, in sentences
   "compare.atMost": "≤ {margin}",
+  "compare.atLeast": "≥ {value}",
   "compare.required": "Required: {expected} in falls, {afterFailure} after a failure.",
   "compare.bases": "Rests on, weakest first: {list}.",
   "compare.failed": "{name}: {count|one what-if|{count} what-ifs} could not be computed; its figures are incomplete.",

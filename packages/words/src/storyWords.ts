@@ -57,7 +57,8 @@ function shortFate(language: Language, run: WhatIfOutcome): string {
   if (run.lostBecause === "leash" || run.lostBecause === "ring") return say(`fate.${run.lostBecause}`);
   if (run.caughtBy === "nothing") return say("fate.nothing");
   if (run.feetClearance !== undefined && run.feetClearance <= 0) return say("fate.feet");
-  return say("fate.caught", { catcher: say(`catcher.${run.caughtBy}`) });
+  const key = run.tooMuch ? "fate.tooMuch" : "fate.caught";
+  return say(key, { catcher: say(`catcher.${run.caughtBy}`) });
 }
 
 /** Why a run gave no numbers. */

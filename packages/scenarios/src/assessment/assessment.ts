@@ -2,7 +2,17 @@
  * All that is known of a rig on a day, in one value: the one input of runs, studies, chances, comparisons, reports and take-down
  * dates. Terminal and page only fill it in.
  */
-import { judgePart, type OwnJudgement, type PartId, partIds, type Rig, type RigIssue } from "@secondline/rig";
+import {
+  judgePart,
+  type OwnJudgement,
+  type PartId,
+  partIds,
+  partPath,
+  pathSteps,
+  type Rig,
+  type RigIssue,
+  valueAt,
+} from "@secondline/rig";
 import {
   applyWear,
   type BreakTest,
@@ -70,6 +80,7 @@ export function assess(assessment: Assessment): AssessmentReading {
   const lines = wear && worn ? linesOf(worn.state.webbings, rig) : [];
   if (wear && lines.length === 0 && !hasParts(wear, rig)) return { ok: false, issues: [notThisRig(wear, rig)] };
   const judged = judgements.reduce((done, { part, ...own }) => judgePart(done, part, own)!, worn?.rig ?? rig);
+  const displaced = displacedNotes(worn?.rig ?? rig, judgements);
   const used = testsTaken(judged, tests);
   const withholds = worn?.needsInspection ?? [];
   const taken: Taken = {
@@ -84,11 +95,28 @@ export function assess(assessment: Assessment): AssessmentReading {
       rig: judged,
       tests,
       taken,
-      notes: [...(worn?.notes ?? []).filter((note) => !withholds.includes(note)), ...used.notes],
+      notes: [...(worn?.notes ?? []).filter((note) => !withholds.includes(note)), ...displaced, ...used.notes],
       withholds,
       hash: inputHash({ rig: judged, tests, withholds }),
     },
   };
+}
+
+/** Own judgements of the file that others take the place of: said, since a doubt may go with them. */
+function displacedNotes(rig: Rig, judgements: readonly Judgement[]): readonly string[] {
+  return judgements.flatMap(({ part, factor }) => {
+    const [before] = judgementsIn(rig, part);
+    if (before === undefined) return [];
+    const was = `${before.factor === undefined ? "a doubt" : `× ${before.factor}`} (${before.reason})`;
+    const now = factor === undefined ? "a doubt" : `× ${factor}`;
+    return [`The judgement of "${part}" given here (${now}) takes the place of that in the rig's file: ${was}.`];
+  });
+}
+
+function judgementsIn(rig: Rig, part: PartId): readonly OwnJudgement[] {
+  const value = valueAt(rig, pathSteps(partPath(rig, part)));
+  const written = Array.isArray(value) ? value : [value];
+  return written.flatMap((one) => (one as { readonly own?: OwnJudgement } | undefined)?.own ?? []);
 }
 
 /** The rig on later days, at the present rate of use; needs a date. */
@@ -136,7 +164,14 @@ function dateIssues({ wear, on }: Assessment): RigIssue[] {
 
 function judgementIssues(rig: Rig, judgements: readonly Judgement[]): RigIssue[] {
   const known = partIds(rig);
-  return judgements
+  const twice = judgements.filter(({ part }, i) => judgements.findIndex((one) => one.part === part) < i);
+  const repeated = twice.map(({ part }) => ({
+    path: "judgements",
+    got: `"${part}" twice`,
+    expected: "one judgement of a part",
+    message: `The part "${part}" is judged twice; which one is meant? Put both reasons into one.`,
+  }));
+  const unknown = judgements
     .filter(({ part }) => !known.includes(part))
     .map(({ part }) => ({
       path: "judgements",
@@ -144,6 +179,7 @@ function judgementIssues(rig: Rig, judgements: readonly Judgement[]): RigIssue[]
       expected: "a part of the rig",
       message: `The rig has no part "${part}". Its parts: ${known.join(", ")}.`,
     }));
+  return [...unknown, ...repeated];
 }
 
 function notThisRig(wear: WearRecord, rig: Rig): RigIssue {

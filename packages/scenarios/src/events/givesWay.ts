@@ -1,5 +1,5 @@
 /** A part that keeps too little gives way in another event, at the load that it gets there: what then catches is to be seen. */
-import { isPartId, type PartId, type Rig } from "@secondline/rig";
+import { isPartId, type PartId, partRef, type Rig } from "@secondline/rig";
 import { weakenedAt } from "../run/demandStrengths.ts";
 import { whenGone } from "../singles/whenGone.ts";
 import { type EventBase, type EventKind, fraction, withinLine } from "./eventKind.ts";
@@ -81,6 +81,15 @@ export const givesWay: EventKind<GivesWay> = {
   // Which parts keep too little is found by the search, not known before it.
   seeds: () => [],
 };
+
+/** The ends of lines that go with a part of an anchor: what parts there is no other part's failing. */
+export function endsLostWith(rig: Rig, part: PartId): readonly PartId[] {
+  const loses = partRef(part)?.kind === "hardware" ? whenGone(rig, part)?.loses : undefined;
+  if (!loses) return [];
+  const main: PartId = `end${loses.end}`;
+  const backup: PartId = `backup.end${loses.end}`;
+  return loses.line === "both" ? [main, backup] : [loses.line === "main" ? main : backup];
+}
 
 /** Whether the rig goes on holding a walker in some way when the part has gone. */
 export const leavesSomething = (rig: Rig, part: PartId): boolean => whenGone(rig, part)?.leaves !== "nothing";

@@ -89,6 +89,8 @@ export interface WhatIfOutcome {
   readonly groundSpeed?: number;
   readonly caughtBy: Catcher;
   readonly lostBecause?: LostBecause;
+  /** What holds the walker would have to carry more than 95 % of such lines and ends reach. */
+  readonly tooMuch?: true;
   /** What parted besides what the event itself says. */
   readonly gaveWay: readonly GaveWay[];
   /** Whether it counts in the verdict, or only tells what would follow. */

@@ -76,6 +76,7 @@ function governingOf(margins: readonly ClassMargin[]): ClassMargin | undefined {
     // What does not even hold its load comes before what only misses its factor.
     const [a, b] = [one.margin < 1, least.margin < 1];
     if (a !== b) return a ? one : least;
+    if (a && b) return one.margin < least.margin ? one : least;
     return keptShare(one) < keptShare(least) ? one : least;
   }, undefined);
 }

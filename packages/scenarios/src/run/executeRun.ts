@@ -42,7 +42,9 @@ export function* executeRun(rig: Rig, strengths: RigStrengths, order: RunOrder):
   const missing = missingIn(order.event, rig);
   if (missing) return trouble({ reason: "missing", phrase: missing });
   const at = drawn(rig, order);
-  const solved = yield* runToEnd(at.rig, at.event, demandStrengths(rig, strengths), {
+  // Without the ground: a load that it cut short would be no load of that part. Heights above it are told all the same.
+  const open = { ...at.rig, ground: [] };
+  const solved = yield* runToEnd(open, at.event, demandStrengths(rig, strengths), {
     accuracy: order.accuracy,
     ...(order.before ? { before: order.before } : {}),
   });

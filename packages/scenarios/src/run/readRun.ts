@@ -1,6 +1,7 @@
 /** From a recording to the facts of a run. */
 import type { Recording, RunEvent } from "@secondline/engine";
 import { groundHeight, type PartId, type Rig } from "@secondline/rig";
+import { endsLostWith } from "../events/givesWay.ts";
 import { takenAway, type WhatIf } from "../events/registry.ts";
 import type { RigStrengths } from "../rigStrengths.ts";
 import { catchOf } from "./catcher.ts";
@@ -26,7 +27,8 @@ export function readRun(
   const all = partLoads(rig, recording);
   const anchors = { A: all.get("anchorA")!, B: all.get("anchorB")! };
   const loads = Object.fromEntries([...all].filter(([id]) => id !== "anchorA" && id !== "anchorB"));
-  const planned = takenAway(whatIf);
+  const lost = whatIf.kind === "givesWay" ? endsLostWith(rig, whatIf.part) : [];
+  const planned = [...takenAway(whatIf), ...lost];
   return {
     ok: true,
     peaks: {

@@ -20,6 +20,7 @@ import {
   requiredFactors,
 } from "../rule/margins.ts";
 import { personMargin } from "../rule/person.ts";
+import { lengthOf, utilisation } from "../rule/utilisation.ts";
 import { completeFinding, type Finding, type Findings, partialFinding } from "../rule/verdict.ts";
 import { demandStrengths } from "../run/executeRun.ts";
 import type { GoodRun } from "../run/runFacts.ts";
@@ -155,7 +156,8 @@ function stateOf(
   };
 }
 
-function whatIfOutcome({ book, options, counts }: SearchFacts, whatIf: WhatIf, index: number): WhatIfOutcome {
+function whatIfOutcome(facts: SearchFacts, whatIf: WhatIf, index: number): WhatIfOutcome {
+  const { book, options, counts } = facts;
   const result = book.result(whatIf, 0, options.accuracy);
   const base = { whatIf, key: whatIfKey(whatIf), class: classOf(whatIf), counts: counts(index) };
   if (!result?.ok) {
@@ -173,10 +175,29 @@ function whatIfOutcome({ book, options, counts }: SearchFacts, whatIf: WhatIf, i
     ...(groundSpeed === undefined ? {} : { groundSpeed }),
     caughtBy,
     ...(lostBecause === undefined ? {} : { lostBecause }),
+    ...(asksTooMuch(facts, whatIf, result) ? { tooMuch: true } : {}),
     gaveWay,
     runs: book.good(whatIf).length,
     ...(trace ? { trace } : {}),
   };
+}
+
+/** The webbing and ends of what holds the walker, by what that is. */
+const HOLDING: Readonly<Record<GoodRun["caughtBy"], readonly PartId[]>> = {
+  main: ["main", "endA", "endB"],
+  backup: ["backup", "backup.endA", "backup.endB"],
+  both: ["main", "endA", "endB", "backup", "backup.endA", "backup.endB"],
+  remains: [],
+  nothing: [],
+};
+
+function asksTooMuch({ strengths }: SearchFacts, whatIf: WhatIf, run: GoodRun): boolean {
+  const absent = takenAway(whatIf);
+  const holding = HOLDING[run.caughtBy].filter((id) => !absent.includes(id));
+  return strengths.parts.some(
+    (part) =>
+      holding.includes(part.id as PartId) && (utilisation(part, run, lengthOf(strengths, part))?.share ?? 0) > 1,
+  );
 }
 
 function nothingComputed(whatIfs: readonly WhatIfOutcome[]): NothingComputed {

@@ -1,6 +1,7 @@
 /** Which part goes first in one what-if when strengths and loads scatter: a small Monte Carlo over the loads of its runs. */
 import type { Basis, PartId } from "@secondline/rig";
 import { firstToFail, lognormalInput, type PartStrength, reliabilityPart } from "@secondline/strength";
+import { takenAway } from "../events/registry.ts";
 import type { LikelyFirst } from "../facts/outcome.ts";
 import type { RigStrengths } from "../rigStrengths.ts";
 import type { EventRuns } from "../rule/demand.ts";
@@ -21,10 +22,12 @@ const WORTH_TELLING = 1e-3;
 
 export function likelyFirst(
   margins: readonly PartMargins[],
-  { index, runs }: EventRuns,
+  { index, event, runs }: EventRuns,
   strengths: RigStrengths,
 ): { readonly whatIf: number; readonly parts: readonly LikelyFirst[] } {
+  const absent = takenAway(event);
   const loaded = margins.flatMap(({ part }) => {
+    if (absent.includes(part.id as PartId)) return [];
     const worst = runs
       .flatMap((run) => utilisation(part, run, lengthOf(strengths, part)) ?? [])
       .reduce<ReturnType<typeof utilisation>>((a, b) => (a && a.share >= b.share ? a : b), undefined);

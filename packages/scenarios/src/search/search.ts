@@ -14,7 +14,6 @@ import { classOf, missingIn, type WhatIf, whatIfKey, whatIfSet } from "../events
 import type { Outcome } from "../facts/outcome.ts";
 import { type RigStrengths, rigStrengths } from "../rigStrengths.ts";
 import type { EventRuns } from "../rule/demand.ts";
-import { fallFacts } from "../rule/fall.ts";
 import { demandShare, demandsOn, keptShare, type PartMargins, partMargins } from "../rule/margins.ts";
 import { judgedParts, lengthOf } from "../rule/utilisation.ts";
 import type { RunOrder, RunResult } from "../run/runFacts.ts";
@@ -127,7 +126,11 @@ export function* search(assessed: Assessed, options: SearchOptions): Generator<R
       const worst = worstEvents(assessed, strengths, book, events, counts);
       yield* run(worst.map((event) => ({ ...plain(event), accuracy: otherMesh(options.accuracy) })));
     }
-    if (!few) yield* follow();
+    if (!few || chosen) yield* follow();
+    if (!few) {
+      const worst = worstEvents(assessed, strengths, book, events, counts);
+      yield* run(worst.flatMap((event) => DRAWS.map((_, draw) => ({ ...plain(event), draw }))));
+    }
   }
   return { outcome: concluded(true), demands: book.eventRuns(events, counts).map(slim) };
 }
@@ -163,8 +166,11 @@ function worstEvents(
     const weight = (one: (typeof demands)[number]) => demandShare(one) * required(one.event);
     for (const one of [...demands].sort((a, b) => weight(b) - weight(a)).slice(0, WORST)) chosen.add(one.event);
   }
-  const { leastFeet, deepest } = fallFacts(runs);
-  for (const one of [leastFeet, deepest]) if (one) chosen.add(one.event);
+  const lowest = (of: (one: EventRuns) => number) => [...runs].sort((a, b) => of(a) - of(b)).slice(0, WORST);
+  const least = (value: (run: EventRuns["runs"][number]) => number) => (one: EventRuns) =>
+    Math.min(...one.runs.map(value));
+  const feet = least(({ feetClearance }) => feetClearance ?? Number.MAX_VALUE);
+  for (const { index } of [...lowest(feet), ...lowest(least(({ drop }) => -drop))]) chosen.add(index);
   return [...chosen].sort((a, b) => a - b).map((index) => events[index]!);
 }
 

@@ -2,6 +2,7 @@
 import type { Rig } from "@secondline/rig";
 import { constant } from "../derating/constants.ts";
 import type { StrengthFactor } from "../derating/factor.ts";
+import { lowValue } from "../derating/lognormal.ts";
 import { ownFactors } from "../derating/own.ts";
 import { heatFactor, sheathSlipFactor } from "../derating/rope.ts";
 import { sewnLoopAgeing } from "../derating/sewing.ts";
@@ -17,7 +18,7 @@ export function leashStrength(leash: Leash, factorsOf: FactorsOf): PartStrength 
   const ofStock = factorsOf(stock);
   const knots = leash.knots.map((knot) => ({ ...knot, factor: ofStock.knot(knot.kind) }));
   const worst = knots.reduce<(typeof knots)[number] | undefined>(
-    (least, knot) => (least === undefined || knot.factor.value < least.factor.value ? knot : least),
+    (least, knot) => (least === undefined || lowValue(knot.factor) < lowValue(least.factor) ? knot : least),
     undefined,
   );
   const places = { ring: 0, middle: length / 2, harness: length } as const;

@@ -11,6 +11,7 @@ import {
 } from "@secondline/rig";
 import { textileMake, usedMetal } from "../derating/make.ts";
 import { ownFactors } from "../derating/own.ts";
+import { possibleMonths } from "../derating/unknown.ts";
 import { type FactorsOf, publishedFactors } from "../retention/testedStock.ts";
 import { anchorStrengths } from "./anchorParts.ts";
 import { END_KINDS } from "./ends/endKinds.ts";
@@ -92,9 +93,21 @@ function linePart({ id, name, line, lengths, factorsOf }: LinePlace & { readonly
   const zones = webbingStrength(sections, length, factorsOf, `${id}.sections`);
   const { rated, ratedBasis, factors, reason, from, to } = weakestZone(zones);
   const weakest = { at: (from + to) / 2, reason };
-  const open = sections.flatMap(({ condition }) => condition.needsInspection ?? []);
+  const open = [
+    ...sections.flatMap(({ condition }) => condition.needsInspection ?? []),
+    ...(id === "main" ? unwrittenFalls(sections) : []),
+  ];
   const needsInspection = open.length > 0 ? open : undefined;
   return makePartStrength({ id, name, rated, ratedBasis, factors, zones, weakest, needsInspection });
+}
+
+/** A main line that has hung has been fallen on, unless somebody says that it has not: with a fall zone of no falls. */
+function unwrittenFalls(sections: readonly WebbingSection[]): readonly string[] {
+  const hung = sections.some(({ condition }) => possibleMonths(condition) > 0);
+  if (!hung || sections.some(({ wear }) => wear.some(({ kind }) => kind === "fallZone"))) return [];
+  return [
+    "how many falls the main line has held, and where, is written nowhere though it has hung outside: write its fall zone down, with 0 falls if there were none.",
+  ];
 }
 
 function backupParts(rig: Rig, factorsOf: FactorsOf): PartStrength[] {

@@ -5,7 +5,7 @@
 import type { Basis, Wear, WebbingSection } from "@secondline/rig";
 import { constant } from "../derating/constants.ts";
 import type { StrengthFactor } from "../derating/factor.ts";
-import { combineFactors } from "../derating/lognormal.ts";
+import { combineFactors, lowValue } from "../derating/lognormal.ts";
 import { ownFactors } from "../derating/own.ts";
 import { type FactorsOf, publishedFactors } from "../retention/testedStock.ts";
 import { conditionFactors, overMonthsOutside } from "./textileCondition.ts";
@@ -134,7 +134,7 @@ function joins(
         at: `${at}[${n}].condition`,
       }),
     );
-    const sewn = seams.reduce((worse, seam) => (seam.value < worse.value ? seam : worse));
+    const sewn = seams.reduce((worse, seam) => (lowValue(seam) < lowValue(worse) ? seam : worse));
     const note = `how the sections are joined is not written down; taken as sewn. ${sewn.basis.note}`;
     const factor: StrengthFactor = { ...sewn, name: "join", noData: true, basis: { kind: "assumed", note } };
     return [{ from, to, reason: "join", kind: "join", factor }];

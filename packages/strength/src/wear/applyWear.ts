@@ -10,6 +10,7 @@ import {
   type WebbingSection,
 } from "@secondline/rig";
 import { date, type PlainDate } from "../dates/calendarDate.ts";
+import { wearExtent } from "../parts/webbingWear/wearKinds.ts";
 import { fallZones } from "./fallZones.ts";
 import { needSentences, ownOf } from "./needWords.ts";
 import { endPosition, type LineName, type Placement, type Side } from "./placement.ts";
@@ -123,10 +124,28 @@ function wearLine(worn: Worn, line: LineName, lengths: readonly number[], hangin
     const booked = [...(first ? [endA.kind] : []), ...(last ? [endB.kind] : [])].includes("weblock");
     const marks = webbing.marks.filter((mark) => !(booked && atOwnWeblock(mark, webbing, { first, last, endA, endB })));
     sections[i] = wornSection(section, { webbing, marks, length: lengths[i]!, needs });
+    const kept = damageKept(section.wear, sections[i]!.wear);
+    if (kept.length > 0) {
+      sections[i] = { ...sections[i]!, wear: [...sections[i]!.wear, ...kept] };
+      worn.notes.push(
+        `The rig's file has damage in the ${line === "main" ? "main line" : "backup"} that the record does not speak of (${kept.map(({ kind }) => kind).join(", ")}): it is counted too. Write it into the record of "${webbing.name}".`,
+      );
+    }
     if (first) endA = wornEnd(endA, webbing, marks, "A");
     if (last) endB = wornEnd(endB, webbing, marks, "B");
   }
   worn.rig = { ...worn.rig, [line]: { ...before, sections, endA, endB } };
+}
+
+const DAMAGE: ReadonlySet<Wear["kind"]> = new Set(["cut", "abrasion", "heat"]);
+
+/** Damage of the rig's file at places where the record has none of that kind: nobody has said that it is gone. */
+function damageKept(written: readonly Wear[], recorded: readonly Wear[]): readonly Wear[] {
+  const overlap = (a: Wear, b: Wear): boolean => {
+    const [[from, to], [start, end]] = [wearExtent(a), wearExtent(b)];
+    return a.kind === b.kind && from <= end && to >= start;
+  };
+  return written.filter((one) => DAMAGE.has(one.kind) && !recorded.some((other) => overlap(one, other)));
 }
 
 interface SectionEnds {

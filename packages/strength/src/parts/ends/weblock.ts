@@ -16,10 +16,11 @@ export const weblock: EndKind = {
   strength(place) {
     const device = metal(place);
     const webbing = webbingIn(place);
-    if (webbing.strength <= device.strength) return webbing;
+    // By what 95 % of such parts reach: that is what a verdict asks.
+    if (webbing.strength5 <= device.strength5) return webbing;
     const { own, ...unjudged } = place.section;
     const without = webbingIn({ ...place, section: unjudged });
-    if (own === undefined || device.strength <= without.strength) return device;
+    if (own === undefined || device.strength5 <= without.strength5) return device;
     // The webbing's judgement raises this end too, as far as the device holds: it must be said here as well.
     const factor = device.strength / without.strength;
     const capped = { factor, reason: `${own.reason}; counted up to what the weblock itself holds` };

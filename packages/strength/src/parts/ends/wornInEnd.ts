@@ -1,6 +1,7 @@
 /** Wear of the webbing where it sits in an end: a little inside the span, and behind it in the weblock, the loop or the knot. */
 import type { Wear } from "@secondline/rig";
 import type { StrengthFactor } from "../../derating/factor.ts";
+import { lowValue } from "../../derating/lognormal.ts";
 import { wearExtent, wearFactor } from "../webbingWear/wearKinds.ts";
 import type { EndPlace } from "./endKind.ts";
 
@@ -32,7 +33,8 @@ export function wornInEnd(place: EndPlace, reach: EndReach): StrengthFactor[] {
   const places = stretches.map(([from, to]) =>
     worn.filter((one) => one.from < to && one.to > from).map(({ factor }) => factor),
   );
-  const left = (factors: readonly StrengthFactor[]) => factors.reduce((product, { value }) => product * value, 1);
+  const left = (factors: readonly StrengthFactor[]) =>
+    factors.reduce((product, factor) => product * lowValue(factor), 1);
   return places.reduce<StrengthFactor[]>((worst, here) => (left(here) < left(worst) ? here : worst), []);
 }
 
