@@ -323,12 +323,12 @@ class Choice {
 }
 
 /**
- * What is given up first when pulls are few: pieces from which no factor learns; then those that narrow least; last new webbing and
- * webbing with sun alone, against which all other states are told apart.
+ * What is given up first when pulls are few: pieces from which no factor learns; then those that narrow least; last the main
+ * line's new piece and its webbing with sun alone, against which all other states are told apart.
  */
 function needOf(sample: Sample): number {
   if (typeof dosesOf(sample) === "string") return 0;
-  return sample.part !== "leash" && (sample.kind === "new" || sample.kind === "sunOnly") ? 2 : 1;
+  return sample.part === "main" && (sample.kind === "new" || sample.kind === "sunOnly") ? 2 : 1;
 }
 
 /** Falls or months in the clamp, to put the worst of a kind first [-]. */
