@@ -214,7 +214,10 @@ const PRIORITY = [
   "ring",
 ];
 
-/** Greedy choice: each step takes the piece that narrows the bands most. The bands of all stocks count alike. */
+/** The main line carries the walker all the time: its band counts so many times as much as that of another stock [-]. */
+const MAIN_WEIGHT = 2;
+
+/** Greedy choice: each step takes the piece that narrows the bands most. */
 class Choice {
   private readonly groups: readonly Group[];
   private readonly numbers = new Map<Sample, number>();
@@ -223,24 +226,19 @@ class Choice {
     this.groups = groups;
   }
 
-  /** Of these the ones to keep when there are more than pulls: what is missed least goes first. */
+  /** Of these the ones to keep when there are more than pulls: what is needed first, then what narrows most. */
   within(samples: readonly Sample[], pulls: number): readonly Sample[] {
-    let kept = [...samples].sort((a, b) => rank(a) - rank(b) || dose(b) - dose(a));
-    while (kept.length > pulls) {
-      const need = Math.min(...kept.map(needOf));
-      const losses = kept
-        .filter((sample) => needOf(sample) === need)
-        .map((sample) => ({
-          sample,
-          loss: this.gain(
-            kept.filter((one) => one !== sample),
-            sample,
-          ),
-        }));
-      const least = Math.min(...losses.map(({ loss }) => loss));
-      // Of those that are missed about as little the last in the list goes: a new knot before the worst fall zone.
-      const gone = losses.findLast(({ loss }) => loss <= least + WORTH_A_PULL)!.sample;
-      kept = kept.filter((one) => one !== gone);
+    const left = [...samples].sort((a, b) => rank(a) - rank(b) || dose(b) - dose(a));
+    if (left.length <= pulls) return left;
+    const kept: Sample[] = [];
+    for (const need of [2, 1, 0]) {
+      const next = left.filter((sample) => needOf(sample) === need);
+      while (next.length > 0 && kept.length < pulls) {
+        const most = this.best(kept, next)!.gain;
+        // Of those that narrow about as much the first in the list goes: the worst fall zone before a new knot.
+        const at = next.findIndex((sample) => this.gain(kept, sample) >= most - WORTH_A_PULL);
+        kept.push(...next.splice(at, 1));
+      }
     }
     return kept;
   }
@@ -297,11 +295,12 @@ class Choice {
     );
   }
 
-  /** By how much a further piece narrows the band of its stock, as a logarithm [-]. */
+  /** By how much a further piece narrows the band of its stock, as a logarithm with the weight of its line [-]. */
   private gain(chosen: readonly Sample[], sample: Sample): number {
     const group = this.groups.find(({ own }) => own.has(sample));
     if (group === undefined || typeof dosesOf(sample) === "string") return 0;
-    return Math.log(this.after(group, chosen) / this.after(group, [...chosen, sample]));
+    const weight = group.band.now.place.part === "main" ? MAIN_WEIGHT : 1;
+    return weight * Math.log(this.after(group, chosen) / this.after(group, [...chosen, sample]));
   }
 
   private after(group: Group, chosen: readonly Sample[]): number {
@@ -323,8 +322,8 @@ class Choice {
 }
 
 /**
- * What is given up first when pulls are few: pieces from which no factor learns; then those that narrow least; last the main
- * line's new piece and its webbing with sun alone, against which all other states are told apart.
+ * What is kept when pulls are few: first the main line's new piece and its webbing with sun alone, against which all other states are
+ * told apart; last the pieces from which no factor learns.
  */
 function needOf(sample: Sample): number {
   if (typeof dosesOf(sample) === "string") return 0;
