@@ -406,6 +406,35 @@ function drawn(piece: Sample, load: (row: Sample["row"]) => number): BreakTest {
   };
 }
 
+describe("the plan of any line", () => {
+  it("has every state when pulls allow, and no two pieces of it share webbing", () => {
+    let seen = 0;
+    fc.assert(
+      fc.property(randomWebbing, (webbing) => {
+        const reading = readWearRecord({ secondline: "wear/1", name: "r", webbings: [webbing] });
+        fc.pre(reading.ok);
+        if (!reading.ok) return;
+        const rig = exampleRig();
+        const worn = applyWear(rig, reading.record, "2026-04-01");
+        const states = new Set(allSamples(worn.rig, worn.state.webbings).samples.map(({ state }) => state));
+        const plan = planned(rig, reading.record, states.size, "2026-04-01");
+        expect(new Set(plan.pieces.map(({ state }) => state))).toEqual(states);
+        expect(plan.leftOut).toEqual([]);
+        const cuts = plan.pieces.flatMap((piece) => piece.cuts);
+        for (const [i, a] of cuts.entries()) for (const b of cuts.slice(0, i)) expect(overlap(a, b)).toBe(false);
+        for (const { teaches } of plan.pieces) {
+          if (teaches !== undefined) expect(teaches.after).toBeGreaterThan(0);
+        }
+        const back = readResults(teardownLog(plan).replaceAll(/,,,,kN/g, ",broke,20,,kN"));
+        expect(back).toMatchObject({ ok: true, empty: 0 });
+        seen++;
+      }),
+      { seed: 12, numRuns: 6, endOnFailure: true },
+    );
+    expect(seen).toBe(6);
+  }, 120_000);
+});
+
 describe("a line that is down already", () => {
   it("has nothing to plan on that day, and says since when", () => {
     const document = JSON.parse(demo("old-rig-wear.json"));
