@@ -580,14 +580,12 @@ export const ENGLISH = {
   "teardown.from.backup": "backup",
   "teardown.from.leash": "leash",
   "teardown.cut": '{from} – {to} of "{name}"',
-  "teardown.cutShort": "{from} – {to}",
   "teardown.cutJoin": "{first}, joined to {second}",
   "teardown.newFrom": "{length} of new {stock}, best of the same batch",
   "teardown.leashWhole": "the whole leash, knots and all",
   "teardown.leashMiddle": "{length} out of the middle of the leash",
   "teardown.whole": "the whole part",
   "teardown.dose.new": "new",
-  "teardown.dose.outside": "{months} months outside",
   "teardown.dose.sun": "{months} months of full sun",
   "teardown.dose.falls": "{count} {count|fall|falls}",
   "teardown.dose.clamped": "{months} months in the clamp",
@@ -631,7 +629,7 @@ export const ENGLISH = {
   "teardown.assumed.scatter":
     "What a pull teaches was simulated: results drawn from what is known now, all factors worked out again. It says how sure the numbers get, not whether they rise or fall.",
   "teardown.assumed.weights":
-    "Chosen by the narrowing of the weakest place of every webbing and of the leash, all alike, each state once before any twice.",
+    "Chosen by the narrowing of the weakest place of every webbing and of the leash, the main line's counting double; each state once before any twice.",
   "teardown.assumed.batch":
     "The batch column holds the webbing's id: pieces of one webbing are one batch. Give a new piece the same only if it is off the same reel.",
   "teardown.head.piece": "Piece",

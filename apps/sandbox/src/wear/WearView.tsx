@@ -3,6 +3,7 @@ import { ActionMenu } from "../design/ActionMenu.tsx";
 import { UndoButtons } from "../design/UndoButtons.tsx";
 import { tellKnown } from "../knownFromWear.ts";
 import { useContextOrThrow } from "../state/useSandbox.ts";
+import { TeardownPage } from "../teardown/TeardownPage.tsx";
 import { CautionFoot } from "../verdict/CautionFoot.tsx";
 import { words } from "../words.ts";
 import { BreakLogPage, LogFaults } from "./BreakLogPage.tsx";
@@ -15,6 +16,7 @@ import { type WearPage, wearStoreOf } from "./wearStore.ts";
 const PAGES: readonly { readonly page: WearPage; readonly label: string }[] = [
   { page: "record", label: "Wear record" },
   { page: "log", label: "Break log" },
+  { page: "teardown", label: "Teardown" },
 ];
 
 /** What happened to the webbing and what it still holds: the record, the break log, and the take-down date. */
@@ -36,9 +38,11 @@ function Pages({ wide }: { wide: boolean }) {
   return (
     <div className={styles.view}>
       <Bar entries={files.entries} />
-      <main key={page} className={styles.page} aria-label={page === "record" ? "Wear record" : "Break log"}>
+      <main key={page} className={styles.page} aria-label={PAGES.find((one) => one.page === page)!.label}>
         {files.refused && <LogFaults {...files.refused} onClose={files.closeRefused} />}
-        {page === "record" ? <RecordPage wide={wide} /> : <BreakLogPage wide={wide} />}
+        {page === "record" && <RecordPage wide={wide} />}
+        {page === "log" && <BreakLogPage wide={wide} />}
+        {page === "teardown" && <TeardownPage />}
       </main>
       <CautionFoot cautions={words.generalCautions()} />
       {over && <div className={styles.drop}>Drop the wear record or break log to open it</div>}

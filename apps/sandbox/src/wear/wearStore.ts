@@ -23,7 +23,7 @@ export interface RecordIssue {
   readonly message: string;
 }
 
-export type WearPage = "record" | "log";
+export type WearPage = "record" | "log" | "teardown";
 
 /** The break test that was last opened, by its place in the log; `editing`: its form is open. */
 export interface ChosenTest {

@@ -75,8 +75,13 @@ export interface NotToBeHad {
 /** Doses within about a third of each other are one state. */
 export const alike = (dose: number): number => Math.round(Math.log1p(Math.max(0, dose)) / Math.log(1.35));
 
-/** A number as it is written into the log. */
-export const written = (value: number): string => String(Number(value.toFixed(2)));
+/** Most that a log takes: a hundred years, a million falls [-]. */
+const MOST_MONTHS = 1200;
+const MOST_FALLS = 1e6;
+/** Months as they are written into the log. */
+export const written = (months: number): string => String(Number(Math.min(MOST_MONTHS, months).toFixed(2)));
+/** Falls as they are written into the log. */
+export const writtenFalls = (falls: number): string => String(Math.min(MOST_FALLS, Math.round(falls)));
 /** A position as it is marked on the webbing, to the centimetre [m]. */
 export const centimetres = (metre: number): number => Number(metre.toFixed(2));
 

@@ -13,6 +13,7 @@ import {
   type Sample,
   sampleLength,
   written,
+  writtenFalls,
 } from "./sample.ts";
 import { type Found, type HungWebbing, newSample, webbingSamples } from "./webbingSamples.ts";
 
@@ -151,7 +152,7 @@ function leashSamples({ leash }: Rig): Found {
     taken_from: "leash",
     ...(condition.monthsOutside === undefined ? {} : { months_outside: written(condition.monthsOutside) }),
     ...(sun === undefined ? {} : { sun_months: written(sun) }),
-    ...(falls === undefined ? {} : { falls: String(Math.round(falls)) }),
+    ...(falls === undefined ? {} : { falls: writtenFalls(falls) }),
     unit: "kN",
   };
   const state = [stock.id, stock.name, "leash", alike(sun ?? 0), alike(falls ?? 0)].join("|");

@@ -17,6 +17,7 @@ import {
   type SampleKind,
   sampleLength,
   written,
+  writtenFalls,
 } from "./sample.ts";
 
 /** A webbing that hangs in the rig, and what it is there. */
@@ -217,7 +218,7 @@ function makeSample(hung: HungWebbing, { kind, piece, shown, falls, others, end 
     taken_from: `${from} to ${to} m from the marked end`,
     months_outside: written(state.monthsOutside),
     sun_months: written(state.sunMonths),
-    falls: String(Math.round(falls)),
+    falls: writtenFalls(falls),
     clamped_months: clamped > 0 ? written(clamped) : "",
     sewn_months: sewn ? written(state.monthsOutside) : "",
     knot: kind === "knot" ? (end?.knot ?? "unknown") : "",

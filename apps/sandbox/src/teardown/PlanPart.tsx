@@ -1,0 +1,51 @@
+/** A plan of a teardown with fields for its results. Knows no store: what is kept is handed on. */
+import type { Rig } from "@secondline/rig";
+import type { BreakTest, Teardown } from "@secondline/strength";
+import { englishWords as words } from "@secondline/words";
+import { PieceResult } from "./PieceResult.tsx";
+import { resultOf } from "./results.ts";
+import styles from "./teardown.module.css";
+
+interface Props {
+  rig: Rig;
+  plan: Teardown;
+  tests: readonly BreakTest[];
+  onResult: (test: BreakTest) => void;
+}
+
+export function PlanPart({ rig, plan, tests, onResult }: Props) {
+  const { pieces, pulls, on, bands, invented } = plan;
+  const wanted = words.teardownWanted(rig, plan);
+  const cannot = words.teardownCannot(rig, plan);
+  return (
+    <>
+      <p>{words.say("teardown.title", { name: rig.name, on, pieces: pieces.length, pulls })}</p>
+      {invented && <p className={styles.warn}>▲ {words.say("teardown.invented")}</p>}
+      <List items={bands.map((band) => words.teardownBand(rig, band))} />
+      <ol className={styles.pieces}>
+        {pieces.map((piece) => (
+          <PieceResult key={piece.id} {...{ rig, plan, piece, onResult }} done={resultOf(tests, plan, piece)} />
+        ))}
+      </ol>
+      {wanted !== undefined && <p>{wanted}</p>}
+      {cannot.length > 0 && (
+        <>
+          <h3>{words.say("teardown.cannotHead")}</h3>
+          <List items={cannot} />
+        </>
+      )}
+      <h3>{words.say("teardown.section.assumed")}</h3>
+      <List items={words.teardownAssumed(plan)} />
+    </>
+  );
+}
+
+function List({ items }: { items: readonly string[] }) {
+  return (
+    <ul className={styles.list}>
+      {items.map((item) => (
+        <li key={item}>{item}</li>
+      ))}
+    </ul>
+  );
+}

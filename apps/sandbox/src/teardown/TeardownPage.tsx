@@ -1,0 +1,62 @@
+/** The teardown of the line in hand on the day that is shown: what to cut, the sheet to print, and results that become the break log. */
+import type { Rig } from "@secondline/rig";
+import { DEFAULT_PULLS, type Teardown } from "@secondline/strength";
+import { englishWords as words } from "@secondline/words";
+import { useMemo, useState } from "react";
+import { useSandbox } from "../state/useSandbox.ts";
+import { useWear, useWearActions } from "../wear/useWear.ts";
+import { PlanPart } from "./PlanPart.tsx";
+import { printSheet } from "./printSheet.ts";
+import { isResult } from "./results.ts";
+import styles from "./teardown.module.css";
+import { usePlan } from "./usePlan.ts";
+
+const PULLS = [4, 6, 8, 10, DEFAULT_PULLS, 16, 20, 24] as const;
+
+export function TeardownPage() {
+  const rig = useSandbox((state) => state.document.rig);
+  const record = useWear((state) => state.good.written);
+  const on = useWear((state) => state.on);
+  const tests = useWear((state) => state.history.present.log.tests);
+  const useTests = useWear((state) => state.history.present.useTests);
+  const [pulls, setPulls] = useState<number>(DEFAULT_PULLS);
+  const { addTest } = useWearActions();
+  // The results of this very day come out of the plan: with them it would change under the hands.
+  const known = JSON.stringify(useTests ? tests.filter((test) => !isResult(test, on)) : []);
+  const input = useMemo(() => ({ rig, record, on, pulls, tests: JSON.parse(known) }), [rig, record, on, pulls, known]);
+  const answer = usePlan(input);
+  const plan = answer.kind === "done" && answer.reading.ok ? answer.reading.teardown : undefined;
+  return (
+    <div className={styles.page}>
+      <div className={styles.bar}>
+        <label className={styles.field}>
+          Pulls that you have
+          <select value={pulls} onChange={(event) => setPulls(Number(event.target.value))}>
+            {PULLS.map((count) => (
+              <option key={count}>{count}</option>
+            ))}
+          </select>
+        </label>
+        {plan && <PrintButton rig={rig} plan={plan} />}
+      </div>
+      {answer.kind === "busy" && <p role="status">Simulating what each pull would teach …</p>}
+      {answer.kind === "failed" && <p role="alert">✕ There is no plan: {answer.message}.</p>}
+      {answer.kind === "done" && !answer.reading.ok && (
+        <ul className={styles.list} role="alert">
+          {words.teardownIssue(rig, on, answer.reading.issue).map((line) => (
+            <li key={line}>{line}</li>
+          ))}
+        </ul>
+      )}
+      {plan && <PlanPart {...{ rig, plan, tests }} onResult={addTest} />}
+    </div>
+  );
+}
+
+function PrintButton({ rig, plan }: { rig: Rig; plan: Teardown }) {
+  return (
+    <button type="button" className={styles.button} onClick={() => printSheet(rig, plan)}>
+      Print the sheet
+    </button>
+  );
+}

@@ -1,0 +1,17 @@
+/** Prints the sheet of a teardown: a page of its own in a frame out of sight. */
+import type { Rig } from "@secondline/rig";
+import type { Teardown } from "@secondline/strength";
+
+export async function printSheet(rig: Rig, plan: Teardown): Promise<void> {
+  // Its code comes only when it is asked for.
+  const { teardownSheet } = await import("@secondline/report");
+  const frame = document.createElement("iframe");
+  frame.title = "Sheet to print";
+  frame.style.cssText = "position:fixed;width:0;height:0;border:0";
+  frame.addEventListener("load", () => {
+    frame.contentWindow?.addEventListener("afterprint", () => frame.remove());
+    frame.contentWindow?.print();
+  });
+  frame.srcdoc = teardownSheet(rig, plan);
+  document.body.append(frame);
+}
