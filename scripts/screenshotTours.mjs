@@ -33,6 +33,17 @@ export async function ready(page) {
   );
 }
 
+/** The fall is there, and the search for the verdict is on its way. */
+export async function begun(page) {
+  await page.waitForFunction(
+    () =>
+      document.querySelector("[role=progressbar]:not([data-search] *)") === null &&
+      document.querySelector("[aria-label='Parts from harness to rock']") !== null,
+    undefined,
+    { timeout: 300_000 },
+  );
+}
+
 /** After a change that is computed anew: the change has been taken up, and what came of it is there. */
 const anew = async (page) => {
   await page
@@ -104,10 +115,38 @@ const addLayout = (entry) => async (page) => {
 };
 
 /**
- * Stops: their picture's name, and what is done there. `flat`: no scene in space is seen, and a browser without WebGL,
+ * Stops: their picture's name, and what is done there. `underWay`: does not wait for the whole verdict. `flat`: no scene in space is seen, and a browser without WebGL,
  * which is much quicker here, walks it.
  */
 export const TOURS = [
+  {
+    flat: false,
+    underWay: true,
+    stops: [
+      { name: "begun" },
+      {
+        name: "opened",
+        steps: [
+          async (page) => {
+            await click("File")(page);
+            await page.getByRole("menuitem", { name: "Demo: an old rig" }).click();
+            await page
+              .getByText(/what-ifs so far/)
+              .first()
+              .waitFor();
+            await begun(page);
+          },
+        ],
+      },
+    ],
+  },
+  {
+    flat: true,
+    stops: [
+      { name: "day-verdict", steps: [openFile("Demo: an old rig")] },
+      { name: "day-wear", steps: [openView(/Wear/)] },
+    ],
+  },
   {
     flat: false,
     stops: [

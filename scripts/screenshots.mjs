@@ -5,7 +5,7 @@ import { fileURLToPath, pathToFileURL } from "node:url";
 import { chromium } from "playwright-core";
 import { preview } from "vite";
 import { CHROME_ARGS, ensureChrome, FLAT_ARGS } from "./chrome.mjs";
-import { ready, TOURS } from "./screenshotTours.mjs";
+import { begun, ready, TOURS } from "./screenshotTours.mjs";
 
 const out = fileURLToPath(new URL("../screenshots/", import.meta.url));
 const wanted = process.argv.slice(2);
@@ -42,16 +42,16 @@ async function still(page) {
   if (await pause.isVisible().catch(() => false)) await pause.click();
 }
 
-async function walk(context, url, tour, size) {
-  const last = tour.findLastIndex(({ name }) => THEMES.some((theme) => isWanted(`${name}-${size}-${theme}`)));
+async function walk(context, url, { stops, underWay }, size) {
+  const last = stops.findLastIndex(({ name }) => THEMES.some((theme) => isWanted(`${name}-${size}-${theme}`)));
   if (last < 0) return;
   const page = await context.newPage();
   page.setDefaultTimeout(60_000);
   page.on("pageerror", (error) => console.error(`${size}: ${error}`));
   await page.goto(url);
-  await ready(page);
+  await (underWay ? begun : ready)(page);
   await still(page);
-  for (const { name, steps = [] } of tour.slice(0, last + 1)) {
+  for (const { name, steps = [] } of stops.slice(0, last + 1)) {
     try {
       for (const step of steps) await step(page, size);
       // Also where no picture is wanted: what the next steps press is there only then.
@@ -74,15 +74,15 @@ async function walk(context, url, tour, size) {
 
 /** All tours on one screen. What one tour left behind, the next does not find. */
 async function walkAll(browsers, url, size) {
-  for (const { flat, stops } of TOURS) {
-    const context = await (flat ? browsers.flat : browsers.space).newContext({
+  for (const tour of TOURS) {
+    const context = await (tour.flat ? browsers.flat : browsers.space).newContext({
       viewport: SIZES[size],
       reducedMotion: "reduce",
       hasTouch: size === "phone",
       deviceScaleFactor: 1,
       serviceWorkers: "block",
     });
-    await walk(context, url, stops, size);
+    await walk(context, url, tour, size);
     await context.close();
   }
 }

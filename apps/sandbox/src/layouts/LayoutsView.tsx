@@ -5,6 +5,7 @@ import { createPlaybackClock, type PlaybackClock } from "../clock/playbackClock.
 import { Choice } from "../design/Choice.tsx";
 import type { Theme } from "../design/palette.ts";
 import { rigName } from "../files/autosave.ts";
+import { tellKnown } from "../knownFromWear.ts";
 import { useReducedMotion } from "../page/useMedia.ts";
 import { Question } from "../question/Question.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
@@ -42,6 +43,8 @@ export function LayoutsView({ booted, theme, wide }: Props) {
   const { tell, announce } = useActions();
   const { clock, recordings } = useSharedClock(list);
   useEffect(() => layouts.follow(), [layouts]);
+  // A layout may be a rig that the record speaks of, though the rig in hand is none.
+  useEffect(() => void tellKnown(booted.sandbox), [booted]);
   useAnnouncedResults(list);
   const edited = list.find(({ id }) => id === editing);
   useUndoKeys(edited ?? list.at(-1));

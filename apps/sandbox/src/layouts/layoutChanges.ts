@@ -12,7 +12,7 @@ export interface LayoutChange {
 }
 
 /** Not of the rig itself. */
-const ASIDE = new Set(["name", "notes", "secondline", "invented"]);
+const ASIDE = new Set(["name", "id", "notes", "secondline", "invented"]);
 const NONE = "none";
 
 /** Changes from one document to another, in the order of the document. Bases, names and notes are no changes of the rig. */

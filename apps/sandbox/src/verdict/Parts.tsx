@@ -13,10 +13,11 @@ export function Parts({ outcome }: { outcome: Outcome }) {
   const rig = useSandbox((state) => state.assessment.assessed.rig);
   const isWhole = useSandbox((state) => foundOf(state) !== undefined);
   const { look } = useActions();
+  const run = outcome.whatIfs.filter(({ runs }) => runs > 0).length;
   return (
     <section aria-label="Parts from harness to rock">
       <h3 className={styles.heading}>
-        From harness to rock <span className={styles.scope}>the hardest of {outcome.whatIfs.length} what-ifs</span>
+        From harness to rock <span className={styles.scope}>the hardest of {run} what-ifs</span>
       </h3>
       <MarginKey />
       <ul>

@@ -4,7 +4,7 @@ import { Button } from "../design/Button.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { DEMO_RIGS } from "../files/demoRigs.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
-import { words } from "../words.ts";
+import { quantity, words } from "../words.ts";
 import { dated, dateWords } from "./days.ts";
 import type { Stretch } from "./entryKinds.ts";
 import { partName } from "./OwnerChoice.tsx";
@@ -43,7 +43,7 @@ export function Places() {
               <span aria-hidden="true" className={styles.flagMark}>
                 ▲
               </span>
-              <span>{dated(sentence)}</span>
+              <span>{quantity.unbroken(dated(sentence))}</span>
             </li>
           ))}
         </ul>
@@ -64,7 +64,7 @@ export function Places() {
                   ▲
                 </span>
                 <span>
-                  {headline} <span className={styles.soft}>{detail}</span>{" "}
+                  {quantity.unbroken(headline)} <span className={styles.soft}>{quantity.unbroken(detail)}</span>{" "}
                   <button type="button" className={styles.show} onClick={() => show(webbing, place)}>
                     Show it
                   </button>

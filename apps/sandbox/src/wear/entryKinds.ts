@@ -91,9 +91,9 @@ const note: EntryField = { key: "note", label: "Note", kind: "text", optional: t
 const noted = (e: WrittenEntry): string => (e.note === undefined ? "" : `: ${word(e.note)}`);
 
 const JUDGEMENTS = [
-  { value: "sound", label: "Sound, as good as the record says" },
-  { value: "doubtful", label: "Doubtful, it holds less" },
-  { value: "unfit", label: "Unfit, it must come down" },
+  { value: "sound", label: "Sound" },
+  { value: "doubtful", label: "Doubtful, holds less" },
+  { value: "unfit", label: "Unfit, comes down" },
 ];
 const JUDGEMENT: readonly EntryField[] = [
   { key: "by", label: "Looked at by", kind: "text" },
