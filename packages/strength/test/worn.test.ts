@@ -105,6 +105,7 @@ describe("what no factor covers", () => {
   const before: Entries = [
     { date: "2026-04-01", ...CLAMPED },
     { date: "2026-04-01", event: "wet", wet: false },
+    { date: "2026-05-01", event: "falls", from: "20 m", to: "30 m", falls: 0 },
   ];
   const storm = { date: "2026-06-01", event: "storm", until: "2026-06-04", note: "gusts of 25 m/s" } as const;
   const looked = { date: "2026-06-10", event: "inspected", by: "Ada", found: "nothing" } as const;

@@ -56,7 +56,7 @@ describe("a verdict", () => {
     );
     expect(sentence).toMatch(/^Fails: the leash /);
     expect(sentence).toContain("The walker reaches the ground as well (main line fails at anchor A");
-    expect(sentence).toContain("The pull on the person may come to 8.50 kN; 8 kN is the most that");
+    expect(sentence).toContain("The pull on the person may come to 8.50 kN; the limit asked for is 8 kN, by");
     expect(sentence).toContain("One more part is thin.");
   });
 
@@ -65,7 +65,7 @@ describe("a verdict", () => {
     const likelyFirst = { whatIf: 0, parts: [{ id: "leash", first: part, fails: part }] } as const;
     const facts = { likelyFirst, firstToFail: "leash", leastMargin: "main" } as const;
     expect(words.likelierFirst(rig, changed(outcome, facts))).toMatch(
-      /first is the leash \(40 %.*kept by the main line/,
+      /likeliest be the leash \(40 %.*nearest to what is required of it is the main line/,
     );
     expect(words.likelierFirst(rig, changed(outcome, { ...facts, leastMargin: "leash" }))).toBeUndefined();
   });

@@ -109,11 +109,13 @@ export function sectionBounds(sections: readonly WebbingSection[], length: numbe
 }
 
 function wearStretches(section: WebbingSection, from: number, to: number, place: SectionPlace): Stretch[] {
-  return section.wear.map((wear, i) => {
+  return section.wear.flatMap((wear, i): Stretch[] => {
+    // A zone of no falls says that there were none, and weakens nothing.
+    if (wear.kind === "fallZone" && wear.falls === 0) return [];
     const [start, end] = wearExtent(wear);
     const clipped = { from: Math.max(from, from + start), to: Math.min(to, from + end) };
     const factor = wearFactor(wear, { section, ...place, wearAt: `${place.at}.wear[${i}]` });
-    return { ...clipped, factor, reason: wearTitle(wear), kind: wear.kind };
+    return [{ ...clipped, factor, reason: wearTitle(wear), kind: wear.kind }];
   });
 }
 

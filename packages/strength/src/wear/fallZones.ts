@@ -11,6 +11,7 @@ export function fallZones(marks: readonly WearMark[]): FallZone[] {
     const from = borders[i]!;
     const here = zones.filter((z) => z.from < to && z.to > from);
     const falls = here.reduce((sum, z) => sum + z.falls, 0);
-    return falls > 0 ? [{ kind: "fallZone" as const, from, to, falls, since: here[0]!.since }] : [];
+    // A zone of no falls says that there were none.
+    return here.length > 0 ? [{ kind: "fallZone" as const, from, to, falls, since: here[0]!.since }] : [];
   });
 }

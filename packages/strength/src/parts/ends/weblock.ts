@@ -14,19 +14,24 @@ export const weblock: EndKind = {
   kind: "weblock",
   title: "Weblock",
   strength(place) {
-    const device = metal(place);
-    const webbing = webbingIn(place);
-    // By what 95 % of such parts reach: that is what a verdict asks.
-    if (webbing.strength5 <= device.strength5) return webbing;
-    const { own, ...unjudged } = place.section;
-    const without = webbingIn({ ...place, section: unjudged });
-    if (own === undefined || device.strength5 <= without.strength5) return device;
-    // The webbing's judgement raises this end too, as far as the device holds: it must be said here as well.
-    const factor = device.strength / without.strength;
-    const capped = { factor, reason: `${own.reason}; counted up to what the weblock itself holds` };
-    return webbingIn({ ...place, section: { ...unjudged, own: capped } });
+    const [device, webbing] = [metal(place), webbingIn(place)];
+    const part = weaker(place, device, webbing);
+    // A verdict asks what 95 % of such ends reach: neither more than the metal nor more than the webbing does, whichever is the weaker in the middle.
+    return { ...part, strength5: Math.min(part.strength5, device.strength5, webbing.strength5) };
   },
 };
+
+/** The weaker of the two by its central value. */
+function weaker(place: EndPlace, device: PartStrength, webbing: PartStrength): PartStrength {
+  if (webbing.strength <= device.strength) return webbing;
+  const { own, ...unjudged } = place.section;
+  const without = webbingIn({ ...place, section: unjudged });
+  if (own === undefined || device.strength <= without.strength) return device;
+  // The webbing's judgement raises this end too, as far as the device holds: it must be said here as well.
+  const factor = device.strength / without.strength;
+  const capped = { factor, reason: `${own.reason}; counted up to what the weblock itself holds` };
+  return webbingIn({ ...place, section: { ...unjudged, own: capped } });
+}
 
 function metal({ id, name, end }: EndPlace): PartStrength {
   const factors = [usedMetal(), ...ownFactors(end.own)];
