@@ -18,11 +18,10 @@ export function TeardownPage() {
   const record = useWear((state) => state.good.written);
   const on = useWear((state) => state.on);
   const tests = useWear((state) => state.history.present.log.tests);
-  const useTests = useWear((state) => state.history.present.useTests);
   const [pulls, setPulls] = useState<number>(DEFAULT_PULLS);
   const { addTest } = useWearActions();
   // The results of this very day come out of the plan: with them it would change under the hands.
-  const known = JSON.stringify(useTests ? tests.filter((test) => !isResult(test, on)) : []);
+  const known = JSON.stringify(tests.filter((test) => !isResult(test, on)));
   const input = useMemo(() => ({ rig, record, on, pulls, tests: JSON.parse(known) }), [rig, record, on, pulls, known]);
   const answer = usePlan(input);
   const plan = answer.kind === "done" && answer.reading.ok ? answer.reading.teardown : undefined;
