@@ -151,7 +151,7 @@ describe("what no factor covers", () => {
     const unfit = worn([...before, { ...looked, judgement: "unfit" }]);
     expect(unfit.needsInspection[0]).toContain("It must come down");
     const factor = read([...before, { ...looked, judgement: "sound", factor: 0.8 }]);
-    expect(!factor.ok && factor.issues[0]!.path).toBe("webbings[0].entries[2].factor");
+    expect(!factor.ok && factor.issues[0]!.path).toBe("webbings[0].entries[3].factor");
   });
 
   it("on other parts asks for an inspection too", () => {

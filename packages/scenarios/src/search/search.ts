@@ -126,7 +126,7 @@ export function* search(assessed: Assessed, options: SearchOptions): Generator<R
       const worst = worstEvents(assessed, strengths, book, events, counts);
       yield* run(worst.map((event) => ({ ...plain(event), accuracy: otherMesh(options.accuracy) })));
     }
-    if (!few || chosen) yield* follow();
+    if (!few) yield* follow();
     if (!few) {
       const worst = worstEvents(assessed, strengths, book, events, counts);
       yield* run(worst.flatMap((event) => DRAWS.map((_, draw) => ({ ...plain(event), draw }))));
