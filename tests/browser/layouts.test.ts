@@ -73,7 +73,7 @@ it("copies the rig, changes one thing, and says what changed and what it did", a
   expect(drops[1]).toBeGreaterThan(drops[0]!);
   await allWhole(page);
   expect(await layout(page, "B").textContent()).toMatch(/What it did.* instead of /);
-  expect(await cells(page, "Least margin")).toHaveLength(2);
+  expect(await cells(page, "Margin of the part nearest to what is required of it")).toHaveLength(2);
   expect((await cells(page, "Leash\\s+×"))[1]).toMatch(/× [\d.]+/);
   expect(problems).toEqual([]);
 });
