@@ -2,6 +2,7 @@
 import type { Rig } from "@secondline/rig";
 import type { Outcome, Outlook } from "@secondline/scenarios";
 import { englishWords as words } from "@secondline/words";
+import { rigLine } from "@secondline/words/rig";
 import { middleTable, partsTable, singlesTable, whatIfTable, whyTables } from "./outcomeTables.ts";
 import { bold, dim, VERDICT_COLOUR, VERDICT_MARK, width } from "./terminal.ts";
 import { bullets, wrap, wrapHanging } from "./wrap.ts";
@@ -23,7 +24,7 @@ export function checkText(rig: Rig, outcome: Outcome, options: TextOptions): str
   const shown = all ? outcome.whatIfs.map((_, i) => i) : governing(outcome);
   return [
     bold(outcome.rigName),
-    wrap(words.rigLine(rig, outcome), width),
+    wrap(rigLine(words.language, rig, outcome), width),
     wrap(words.taken(rig, outcome), width),
     "",
     whatIfTable(rig, outcome, shown),

@@ -1,4 +1,5 @@
 /** The rig as it was put in. */
+import { rigRows, staticsText } from "@secondline/words/rig";
 import { elevation } from "./elevation.ts";
 import { type Content, type Html, tableOf, tag } from "./html.ts";
 import type { Page } from "./page.ts";
@@ -9,6 +10,10 @@ export function figure(page: Page): Html {
 
 export function rigSection({ words, rig, outcome }: Page): readonly Html[] {
   const { say } = words;
-  const rows = words.rigRows(rig).map(({ name, value }): Content[] => [name, value]);
-  return [tag("h2", say("head.rig")), tag("p", words.statics(outcome)), tableOf(say("rig.caption"), [], rows)];
+  const rows = rigRows(words.language, rig).map(({ name, value }): Content[] => [name, value]);
+  return [
+    tag("h2", say("head.rig")),
+    tag("p", staticsText(words.language, outcome)),
+    tableOf(say("rig.caption"), [], rows),
+  ];
 }

@@ -5,8 +5,11 @@
 import { type Rig, visibleText } from "@secondline/rig";
 import type { Piece, Teardown, TeardownWebbing } from "@secondline/strength";
 import { createWords, english, type Language, quantity, type Words } from "@secondline/words";
+import { createTeardownWords, type TeardownWords } from "@secondline/words/teardown";
 import { escapeHtml, type Html, listOf, raw, tableOf, tag } from "./html.ts";
 import { styleOf } from "./style.ts";
+
+type SheetWords = Words & TeardownWords;
 
 const STYLE = `
 .labels { display: grid; grid-template-columns: repeat(3, 1fr); gap: 0; }
@@ -22,7 +25,7 @@ export interface SheetExtras {
 
 /** The whole sheet as HTML that needs nothing else. `rig`: as written, for the names of its parts. */
 export function teardownSheet(rig: Rig, plan: Teardown, { language = english }: SheetExtras = {}): string {
-  const words = createWords(language);
+  const words: SheetWords = { ...createWords(language), ...createTeardownWords(language) };
   const { say } = words;
   const title = say("teardown.sheetTitle", { name: plan.rig });
   const head = say("teardown.title", {
@@ -59,7 +62,7 @@ export function teardownSheet(rig: Rig, plan: Teardown, { language = english }: 
   return `<!doctype html>\n<html lang="${escapeHtml(language.code)}"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>${escapeHtml(title)}</title><style>${styleOf(title)}${STYLE}</style></head>\n<body>${body.map((one) => one.html).join("\n")}</body></html>\n`;
 }
 
-function pieceTable(words: Words, rig: Rig, plan: Teardown): Html {
+function pieceTable(words: SheetWords, rig: Rig, plan: Teardown): Html {
   const { say } = words;
   const heads = (["piece", "what", "where", "length", "state", "teaches", "outcome", "result", "broke"] as const).map(
     (name) => say(`teardown.head.${name}`),
@@ -71,7 +74,7 @@ function pieceTable(words: Words, rig: Rig, plan: Teardown): Html {
   return tableOf("", heads, rows, [3], "pieces");
 }
 
-function label(words: Words, rig: Rig, plan: Teardown, piece: Piece): Html {
+function label(words: SheetWords, rig: Rig, plan: Teardown, piece: Piece): Html {
   const { id, what, where, state } = words.teardownPiece(rig, plan, piece);
   return tag("div", [tag("b", id), what, raw("<br>"), where, raw("<br>"), state], { class: "label" });
 }
@@ -86,7 +89,7 @@ const COLOURS = { clampMark: "#b23c00", fallZone: "#8a5a00", stitching: "#0072b2
 const DAMAGE = "#5b2a86";
 
 /** A webbing from its marked end: what lies on it, and where it is cut. Numbers of neighbours stand on two levels. */
-function drawing(words: Words, plan: Teardown, webbing: TeardownWebbing): Html {
+function drawing(words: SheetWords, plan: Teardown, webbing: TeardownWebbing): Html {
   const { say } = words;
   const length = webbing.to - webbing.from;
   const x = (metre: number) => MARGIN + ((metre - webbing.from) / length) * (WIDTH - 2 * MARGIN);

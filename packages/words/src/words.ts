@@ -24,16 +24,6 @@ import type {
   UncertainInput,
   WhatIfOutcome,
 } from "@secondline/scenarios";
-import type {
-  Contradiction,
-  LearntFactor,
-  LearntPart,
-  Piece,
-  Teardown,
-  TeardownBand,
-  TeardownIssue,
-  TeardownLearnt,
-} from "@secondline/strength";
 import { cautionTexts, generalCautions } from "./cautionWords.ts";
 import { chance, chanceRange } from "./chanceNumbers.ts";
 import * as chances from "./chanceWords.ts";
@@ -51,7 +41,6 @@ import {
 } from "./momentWords.ts";
 import { partInSentence, partName, partTitle } from "./partNames.ts";
 import { eventTitle, phraseText, whereText } from "./phrases.ts";
-import { rigLine, rigRows, staticsText } from "./rigWords.ts";
 import { fateText, storySentences, troubleText } from "./storyWords.ts";
 import {
   basisText,
@@ -67,7 +56,6 @@ import {
   whatIfRow,
   whyRows,
 } from "./tableWords.ts";
-import * as teardown from "./teardownWords.ts";
 import { partUntil, untilMargins, untilSentence, untilShort } from "./untilWords.ts";
 import {
   likelierFirst,
@@ -115,9 +103,6 @@ export function createWords(language: Language) {
     facts: (rig: Rig, outcome: Outcome, outlook?: Outlook) => facts(language, rig, outcome, outlook),
     follows: (rig: Rig, outcome: Outcome) => followTexts(language, rig, outcome),
     likely: (rig: Rig, outcome: Outcome) => likelyText(language, rig, outcome),
-    rigLine: (rig: Rig, outcome: Outcome) => rigLine(language, rig, outcome),
-    rigRows: (rig: Rig) => rigRows(language, rig),
-    statics: (outcome: Pick<Outcome, "statics">) => staticsText(language, outcome),
     taken: (rig: Rig, outcome: Pick<Outcome, "taken">) => takenText(language, rig, outcome),
     notLoaded: ({ notLoaded }: PartOutcome) => (notLoaded ? say(`notLoaded.${notLoaded}`) : undefined),
     cautions: (rig: Rig, facts: readonly CautionFact[]) => cautionTexts(language, rig, facts),
@@ -150,16 +135,6 @@ export function createWords(language: Language) {
     chanceGrounds: (rig: Rig, found: Chances) => chances.chanceGrounds(language, rig, found),
     chanceCautions: (rig: Rig, found: Chances) => chances.chanceCautions(language, rig, found),
     ownChanceCautions: (rig: Rig, found: Chances) => chances.ownChanceCautions(language, rig, found),
-    teardownPiece: (rig: Rig, plan: Teardown, piece: Piece) => teardown.pieceRowOf(language, rig, plan, piece),
-    teardownBand: (rig: Rig, band: TeardownBand) => teardown.bandSentence(say, rig, band),
-    teardownCannot: (rig: Rig, plan: Teardown) => teardown.cannotTexts(say, rig, plan),
-    teardownWanted: (rig: Rig, plan: Teardown) => teardown.wantedText(say, rig, plan),
-    teardownAssumed: (plan: Teardown) => teardown.assumedTexts(say, plan),
-    teardownOutcomes: () => teardown.outcomesText(say),
-    teardownIssue: (rig: Rig, on: string, issue: TeardownIssue) => teardown.teardownIssueTexts(say, rig, on, issue),
-    factorLearnt: (one: LearntFactor) => teardown.factorLearntRow(say, one),
-    contradiction: (one: Contradiction) => teardown.contradictionText(say, one),
-    partLearnt: (rig: Rig, part: LearntPart, learnt: TeardownLearnt) => teardown.partLearntRow(say, rig, part, learnt),
     noChances: (rig: Rig, why: NoChances) => chances.noChancesText(language, rig, why),
   };
 }

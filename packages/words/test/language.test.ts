@@ -4,6 +4,7 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { ENGLISH } from "../src/english.ts";
 import { createWords, english, englishWords, type Key, type Language } from "../src/index.ts";
 import { filled } from "../src/language.ts";
+import { rigLine, rigRows, staticsText } from "../src/rigWords.ts";
 import { demoRig, quickOutcome } from "./outcomes.ts";
 
 const root = new URL("../../../", import.meta.url);
@@ -78,12 +79,12 @@ describe("a second language", () => {
       words.verdict(rig, outcome),
       words.taken(rig, outcome),
       words.singles(rig, outcome),
-      words.rigLine(rig, outcome),
-      words.statics(outcome),
+      rigLine(MARKED, rig, outcome),
+      staticsText(MARKED, outcome),
       ...words.cautions(rig, outcome.cautions),
       ...words.facts(rig, outcome).map(({ name }) => name),
       ...words.partsCaption(),
-      ...words.rigRows(rig).map(({ name }) => name),
+      ...rigRows(MARKED, rig).map(({ name }) => name),
       ...outcome.whatIfs.map((one) => words.fate(rig, one)),
       ...outcome.parts.map((part) => words.partRow(rig, part).verdict),
     ];
@@ -99,6 +100,6 @@ describe("a second language", () => {
       for (const text of Object.values(englishWords.whatIfRow(rig, one)))
         expect(text).not.toMatch(/[{}]|undefined|NaN/);
     }
-    for (const { value } of englishWords.rigRows(rig)) expect(value).not.toMatch(/[{}]|undefined|NaN/);
+    for (const { value } of rigRows(english, rig)) expect(value).not.toMatch(/[{}]|undefined|NaN/);
   });
 });

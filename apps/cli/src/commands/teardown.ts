@@ -17,6 +17,7 @@ import {
   teardownLog,
 } from "@secondline/strength";
 import { quantity, englishWords as words } from "@secondline/words";
+import { englishTeardownWords as teardownWords } from "@secondline/words/teardown";
 import { type AssessmentOptions, readAssessment } from "../assessment.ts";
 import { logFaults } from "../breakLogFile.ts";
 import { CommandFailure, EXIT } from "../failure.ts";
@@ -87,7 +88,7 @@ function readGiven(file: string, options: TeardownOptions) {
 }
 
 function notHanging(rig: Rig, { wear, on }: TeardownOptions, issue: TeardownIssue): CommandFailure {
-  const [head, ...lines] = words.teardownIssue(rig, on, issue);
+  const [head, ...lines] = teardownWords.teardownIssue(rig, on, issue);
   return new CommandFailure(EXIT.input, [`${wear}: ${head}`, ...lines.map((line) => `  ${line}`)]);
 }
 
@@ -99,19 +100,19 @@ function pullsOf(text: string | undefined): number {
 }
 
 function planJson(rig: Rig, found: Teardown): string {
-  const pieces = found.pieces.map((piece) => ({ ...piece, words: words.teardownPiece(rig, found, piece) }));
+  const pieces = found.pieces.map((piece) => ({ ...piece, words: teardownWords.teardownPiece(rig, found, piece) }));
   return jsonText({ ...found, pieces, cautions: words.generalCautions() });
 }
 
 function planText(rig: Rig, found: Teardown): string {
   const { pieces, pulls, on, bands, notes, invented } = found;
-  const wanted = words.teardownWanted(rig, found);
-  const cannot = words.teardownCannot(rig, found);
+  const wanted = teardownWords.teardownWanted(rig, found);
+  const cannot = teardownWords.teardownCannot(rig, found);
   return [
     bold(say("teardown.title", { name: rig.name, on, pieces: pieces.length, pulls })),
     ...(invented ? [wrap(say("teardown.invented"), width)] : []),
     ...bullets(
-      bands.map((band) => words.teardownBand(rig, band)),
+      bands.map((band) => teardownWords.teardownBand(rig, band)),
       width,
     ),
     "",
@@ -121,7 +122,7 @@ function planText(rig: Rig, found: Teardown): string {
     ...(cannot.length === 0 ? [] : [`${say("teardown.cannotHead")}:`, ...bullets(cannot, width), ""]),
     ...(notes.length === 0 ? [] : [`${say("head.notes")}:`, ...bullets(notes, width), ""]),
     `${say("teardown.section.assumed")}:`,
-    ...bullets(words.teardownAssumed(found), width),
+    ...bullets(teardownWords.teardownAssumed(found), width),
     "",
     ...bullets(words.generalCautions(), width),
   ].join("\n");
@@ -129,7 +130,7 @@ function planText(rig: Rig, found: Teardown): string {
 
 function pieceLines(rig: Rig, found: Teardown): string[] {
   return found.pieces.flatMap((piece) => {
-    const { id, what, where, state, teaches } = words.teardownPiece(rig, found, piece);
+    const { id, what, where, state, teaches } = teardownWords.teardownPiece(rig, found, piece);
     const indent = " ".repeat(5);
     return [
       `${id.padEnd(5)}${wrapHanging(`${what}: ${where}`, width, indent)}`,
@@ -181,7 +182,7 @@ function learntText(rig: Rig, found: TeardownLearnt, empty: number): string {
     ...(contradictions.length === 0
       ? [say("teardown.learnt.agrees")]
       : bullets(
-          contradictions.map((one) => `! ${words.contradiction(one)}`),
+          contradictions.map((one) => `! ${teardownWords.contradiction(one)}`),
           width,
         )),
     "",
@@ -196,7 +197,7 @@ function learntText(rig: Rig, found: TeardownLearnt, empty: number): string {
 
 function factorTable({ factors }: TeardownLearnt): string {
   const rows = factors.map((one) => {
-    const { what, tests, before, after } = words.factorLearnt(one);
+    const { what, tests, before, after } = teardownWords.factorLearnt(one);
     return [what, tests, before, after];
   });
   const columns = [
@@ -210,7 +211,7 @@ function factorTable({ factors }: TeardownLearnt): string {
 
 function partTable(rig: Rig, found: TeardownLearnt): string {
   const rows = found.parts.map((one) => {
-    const { part, before, after, change, until, daysBefore, daysAfter } = words.partLearnt(rig, one, found);
+    const { part, before, after, change, until, daysBefore, daysAfter } = teardownWords.partLearnt(rig, one, found);
     return [part, before, after, change, until, daysBefore, daysAfter];
   });
   const columns = [

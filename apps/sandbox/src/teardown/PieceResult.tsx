@@ -2,6 +2,7 @@
 import type { Rig } from "@secondline/rig";
 import { type BreakTest, OUTCOMES, type Piece, type Teardown, testFields } from "@secondline/strength";
 import { englishWords as words } from "@secondline/words";
+import { englishTeardownWords as teardownWords } from "@secondline/words/teardown";
 import { useId, useState } from "react";
 import { NOTHING_TYPED, readTyped, type Typed } from "./results.ts";
 import styles from "./teardown.module.css";
@@ -16,7 +17,7 @@ interface Props {
 }
 
 export function PieceResult({ rig, plan, piece, done, onResult }: Props) {
-  const { id, what, where, length, state, teaches } = words.teardownPiece(rig, plan, piece);
+  const { id, what, where, length, state, teaches } = teardownWords.teardownPiece(rig, plan, piece);
   return (
     <li className={styles.piece}>
       <h3 className={styles.name}>

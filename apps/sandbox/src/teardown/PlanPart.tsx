@@ -2,6 +2,7 @@
 import type { Rig } from "@secondline/rig";
 import type { BreakTest, Teardown } from "@secondline/strength";
 import { englishWords as words } from "@secondline/words";
+import { englishTeardownWords as teardownWords } from "@secondline/words/teardown";
 import { PieceResult } from "./PieceResult.tsx";
 import { resultOf } from "./results.ts";
 import styles from "./teardown.module.css";
@@ -15,13 +16,13 @@ interface Props {
 
 export function PlanPart({ rig, plan, tests, onResult }: Props) {
   const { pieces, pulls, on, bands, invented } = plan;
-  const wanted = words.teardownWanted(rig, plan);
-  const cannot = words.teardownCannot(rig, plan);
+  const wanted = teardownWords.teardownWanted(rig, plan);
+  const cannot = teardownWords.teardownCannot(rig, plan);
   return (
     <>
       <p>{words.say("teardown.title", { name: rig.name, on, pieces: pieces.length, pulls })}</p>
       {invented && <p className={styles.warn}>▲ {words.say("teardown.invented")}</p>}
-      <List items={bands.map((band) => words.teardownBand(rig, band))} />
+      <List items={bands.map((band) => teardownWords.teardownBand(rig, band))} />
       <ol className={styles.pieces}>
         {pieces.map((piece) => (
           <PieceResult key={piece.id} {...{ rig, plan, piece, onResult }} done={resultOf(tests, plan, piece)} />
@@ -35,7 +36,7 @@ export function PlanPart({ rig, plan, tests, onResult }: Props) {
         </>
       )}
       <h3>{words.say("teardown.section.assumed")}</h3>
-      <List items={words.teardownAssumed(plan)} />
+      <List items={teardownWords.teardownAssumed(plan)} />
     </>
   );
 }

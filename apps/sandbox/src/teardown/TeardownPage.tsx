@@ -1,7 +1,7 @@
 /** The teardown of the line in hand on the day that is shown: what to cut, the sheet to print, and results that become the break log. */
 import type { Rig } from "@secondline/rig";
 import { DEFAULT_PULLS, type Teardown } from "@secondline/strength";
-import { englishWords as words } from "@secondline/words";
+import { englishTeardownWords as teardownWords } from "@secondline/words/teardown";
 import { useMemo, useState } from "react";
 import { useSandbox } from "../state/useSandbox.ts";
 import { useWear, useWearActions } from "../wear/useWear.ts";
@@ -42,7 +42,7 @@ export function TeardownPage() {
       {answer.kind === "failed" && <p role="alert">✕ There is no plan: {answer.message}.</p>}
       {answer.kind === "done" && !answer.reading.ok && (
         <ul className={styles.list} role="alert">
-          {words.teardownIssue(rig, on, answer.reading.issue).map((line) => (
+          {teardownWords.teardownIssue(rig, on, answer.reading.issue).map((line) => (
             <li key={line}>{line}</li>
           ))}
         </ul>
