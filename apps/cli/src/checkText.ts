@@ -85,8 +85,7 @@ function leftOut({ whatIfs, falls }: Outcome, shown: readonly number[]): string 
 
 function verdictLines(rig: Rig, outcome: Outcome): string[] {
   const mark = `${VERDICT_MARK[outcome.verdict]} `;
-  const provisional = words.provisional(outcome) ?? "";
-  const text = [words.verdict(rig, outcome), provisional, words.singles(rig, outcome)].join(" ");
+  const text = [words.verdict(rig, outcome), words.singles(rig, outcome)].join(" ");
   return [VERDICT_COLOUR[outcome.verdict](bold(mark + wrapHanging(text, width, " ".repeat(mark.length))))];
 }
 

@@ -12,7 +12,6 @@ export function outcomeData(rig: Rig, outcome: Outcome, outlook?: Outlook) {
       taken: words.taken(rig, outcome),
       reasons: outcome.reasons.map((reason) => words.reason(rig, outcome, reason)),
       singles: words.singles(rig, outcome),
-      ...optional("provisional", words.provisional(outcome)),
       ...optional("likelierFirst", words.likelierFirst(rig, outcome)),
       ...(outlook ? { until: words.until(rig, outlook, outcome) } : {}),
       facts: words.facts(rig, outcome, outlook),

@@ -41,7 +41,7 @@ export function partsTable(rig: Rig, outcome: Outcome): string {
   const rows = outcome.parts.map((part): Cell[] => {
     const row = words.partRow(rig, part);
     const verdict = verdictCell(part.verdict, row.verdict);
-    return [row.name, row.demand, row.strength, row.margin, row.required, verdict, numberOf(row.event)];
+    return [row.name, row.demand, row.band, row.strength, row.margin, row.required, verdict, numberOf(row.event)];
   });
   const person = words.personRow(outcome);
   const grade = outcome.person?.grade;
@@ -51,6 +51,7 @@ export function partsTable(rig: Rig, outcome: Outcome): string {
     rows.push([
       person.name,
       person.demand,
+      person.band,
       person.strength,
       person.margin,
       person.required,
@@ -61,6 +62,7 @@ export function partsTable(rig: Rig, outcome: Outcome): string {
   const columns = [
     flexible(say("table.part")),
     right(say("table.demand")),
+    right(say("table.band.head")),
     right(say("table.strength")),
     right(say("table.margin")),
     right(say("table.required")),

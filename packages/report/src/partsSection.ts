@@ -11,7 +11,7 @@ export function partsTable({ words, rig, outcome }: Page): readonly Html[] {
     const row = words.partRow(rig, part);
     const why = words.notLoaded(part);
     const verdict = verdictMark(part.verdict, row.verdict);
-    return [row.name, row.demand, row.strength, row.margin, row.required, verdict, why ?? title(row.event)];
+    return [row.name, row.demand, row.band, row.strength, row.margin, row.required, verdict, why ?? title(row.event)];
   });
   const person = words.personRow(outcome);
   if (person && outcome.person) {
@@ -20,6 +20,7 @@ export function partsTable({ words, rig, outcome }: Page): readonly Html[] {
     rows.push([
       person.name,
       person.demand,
+      person.band,
       person.strength,
       person.margin,
       person.required,
@@ -30,6 +31,7 @@ export function partsTable({ words, rig, outcome }: Page): readonly Html[] {
   const heads = [
     say("table.part"),
     say("table.demand"),
+    say("table.band.head"),
     say("table.strength"),
     say("table.margin"),
     say("table.required"),

@@ -16,7 +16,7 @@ export const verdictMark = (verdict: PartOutcome["verdict"], word?: string): Htm
   tag("span", word === undefined ? MARK[verdict] : `${MARK[verdict]} ${word}`, { class: `verdict ${verdict}` });
 
 export function verdictLine({ words, rig, outcome }: Page): Html {
-  const likelier = [words.provisional(outcome), words.likelierFirst(rig, outcome)].filter((text) => text !== undefined);
+  const likelier = [words.likelierFirst(rig, outcome)].filter((text) => text !== undefined);
   return tag("section", [
     tag("p", [verdictMark(outcome.verdict), raw(" &nbsp;"), words.verdict(rig, outcome)], {
       class: `sentence ${outcome.verdict}`,

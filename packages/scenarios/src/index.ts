@@ -45,6 +45,16 @@ export {
   noChances,
 } from "./reliability/chances.ts";
 export type * from "./reliability/chancesOutcome.ts";
+export { type RigStrengths, rigStrengths } from "./rigStrengths.ts";
+export { demandsOn, type EventRuns } from "./rule/demand.ts";
+export { type PersonMargin, PULL_LIMITS, type PullLimit } from "./rule/person.ts";
+export { type Outlook, type PartDate, takeDownDates } from "./rule/takeDownDates.ts";
+export type { Reason, Verdict } from "./rule/verdict.ts";
+export { executeRun } from "./run/executeRun.ts";
+export type * from "./run/runFacts.ts";
+export { type RunOptions, runWhatIf, type ShowProgress } from "./run/showRun.ts";
+export type { Trace } from "./run/trace.ts";
+export { type Draw, NO_DRAW } from "./scatter/draw.ts";
 export {
   INPUT_IDS,
   type InputId,
@@ -53,19 +63,11 @@ export {
   type Spreads,
   type UncertainInput,
   uncertainInputs,
-} from "./reliability/uncertainInputs.ts";
-export { type RigStrengths, rigStrengths } from "./rigStrengths.ts";
-export { type EventRuns, PROVISIONAL_FACTOR } from "./rule/demand.ts";
-export { type PersonMargin, PULL_LIMITS, type PullLimit } from "./rule/person.ts";
-export { type Outlook, type PartDate, takeDownDates } from "./rule/takeDownDates.ts";
-export type { Reason, Verdict } from "./rule/verdict.ts";
-export { executeRun } from "./run/executeRun.ts";
-export type * from "./run/runFacts.ts";
-export { type RunOptions, runWhatIf, type ShowProgress } from "./run/showRun.ts";
-export type { Trace } from "./run/trace.ts";
+} from "./scatter/inputs.ts";
+export { Sampler } from "./scatter/sampler.ts";
 export type { Gap } from "./search/complete.ts";
 export { LIKELY_FIRST_BASIS } from "./search/likelyFirst.ts";
-export { type Found, type Round, type SearchOptions, search } from "./search/search.ts";
+export { type Found, type Round, RUNS, SEED, type SearchOptions, search } from "./search/search.ts";
 export { type StudyProgress, study } from "./search/study.ts";
 export { type SingleFailure, singleFailures } from "./singles/singleFailures.ts";
 export { type Absence, type Remaining, type WhenGone, whenGone } from "./singles/whenGone.ts";

@@ -129,6 +129,7 @@ export {
   waldInterval,
   weibullParameters,
 } from "./statistics/fit.ts";
+export { normalQuantile } from "./statistics/normal.ts";
 export {
   exactly,
   exactValues,
@@ -148,6 +149,7 @@ export {
 export { criticalResidual, maximumNormedResidual, type OutlierTest } from "./statistics/outliers.ts";
 export { type ProfiledQuantity, profileInterval, profileLowerBound } from "./statistics/profile.ts";
 export { type QuantileBelief, quantileBelief } from "./statistics/quantileBelief.ts";
+export { choleskyFactor, choleskyInverse, choleskySolve } from "./statistics/symmetricSolve.ts";
 export { en1990Factor, natrellaFactor, toleranceFactor, toleranceFactorKnownSpread } from "./statistics/tolerance.ts";
 export {
   type Contradiction,

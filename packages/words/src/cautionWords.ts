@@ -1,9 +1,9 @@
 /** What must be read beside every verdict, in words. Worded here and nowhere else; shown on screen, in the terminal and in print. */
 import type { Rig } from "@secondline/rig";
-import { type AnchorFacts, type CautionFact, type Judged, PROVISIONAL_FACTOR } from "@secondline/scenarios";
+import type { AnchorFacts, CautionFact, Judged } from "@secondline/scenarios";
 import { type Language, type Say, sayIn } from "./language.ts";
 import { partName } from "./partNames.ts";
-import { degrees, factor, margin, required, rounded } from "./quantity.ts";
+import { degrees, factor, margin, rounded } from "./quantity.ts";
 
 /** Always shown, in this order, whether or not anything was computed. */
 export function generalCautions(language: Language): readonly string[] {
@@ -21,8 +21,6 @@ function cautionText(language: Language, rig: Rig, fact: CautionFact): readonly 
   switch (fact.kind) {
     case "general":
       return generalCautions(language);
-    case "provisional":
-      return [say("caution.provisional", { factor: required(PROVISIONAL_FACTOR) })];
     case "judged":
       return judgedTexts(say, rig, fact.judged);
     case "unfounded": {
@@ -41,6 +39,7 @@ function cautionText(language: Language, rig: Rig, fact: CautionFact): readonly 
     case "invented":
     case "chance":
     case "coarse":
+    case "scatter":
     case "noBackup":
     case "noGround":
     case "notModelled":

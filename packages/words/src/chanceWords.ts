@@ -15,7 +15,7 @@ import { atMost, chance, chanceRange } from "./chanceNumbers.ts";
 import { type Language, type Say, sayIn } from "./language.ts";
 import { capital, lowered, partName } from "./partNames.ts";
 import { eventTitle, phraseText } from "./phrases.ts";
-import { grouped, length, load, percent, rounded } from "./quantity.ts";
+import { grouped, length, load, percent, rounded, seconds } from "./quantity.ts";
 
 export const countOf = (say: Say, some: number, all: number): string =>
   some === all ? say("chance.allRuns", { all }) : say("chance.someRuns", { some, all });
@@ -93,11 +93,19 @@ export function inputTexts(language: Language, input: UncertainInput): readonly 
     m: length(central),
     share: percent(central),
     "-": String(Number(central.toPrecision(3))),
+    s: seconds(central),
     line: String(Number(central.toFixed(3))),
     times: say("chance.asGiven"),
   }[unit];
   const amount = Number(spread.toPrecision(3));
-  return [middle, distribution === "uniform" ? placeSpread(say, input, amount) : `± ${percent(amount)}`];
+  return [
+    middle,
+    unit === "s"
+      ? `± ${seconds(spread)}`
+      : distribution === "uniform"
+        ? placeSpread(say, input, amount)
+        : `± ${percent(amount)}`,
+  ];
 }
 
 function placeSpread(say: Say, input: UncertainInput, amount: number): string {

@@ -55,7 +55,8 @@ export const ENGLISH = {
   "verdict.openOne":
     "Nothing found in {count|this what-if|these {count} what-ifs} alone. That says nothing of the other {others}.",
   "verdict.openCoarse": "Nothing found yet, on a coarse mesh for a first look. This does not say that the rig holds.",
-  "verdict.openDraws": "Nothing found yet: the worst what-ifs have not been run again under small shifts.",
+  "verdict.openDraws":
+    "Nothing found yet: the worst what-ifs have not been run again with all that scatters drawn by chance.",
   "verdict.openFailed":
     "Nothing found, but {count|one what-if|some what-ifs} could not be computed: the worst may be among them.",
   "verdict.also": "{count|One more part is|{count} more parts are} thin.",
@@ -67,8 +68,12 @@ export const ENGLISH = {
     "The pull on the person may come to {demand}; the limit asked for is {limit}, by {note} ({event}).",
   "verdict.alsoNotLoaded": "{count|One part was|{count} parts were} never loaded: {parts}.",
   "verdict.partial": "So far {run} of {of} what-ifs were looked at; worse may come.",
-  "verdict.provisional":
-    "Provisional: the worst what-ifs were run five times each, not as often as chance would ask for.",
+  "verdict.unsettled": "Thin, not settled: {what}. More runs would tell.",
+  "verdict.alsoUnsettled": "Not settled: {what}. More runs would tell.",
+  "unsettled.part": "{part} keeps {margin} ({low} to {high}) where {required} is required",
+  "unsettled.more": "{count|one more part|{count} more parts}",
+  "unsettled.height": "the height of the feet above the ground",
+  "unsettled.pull": "the pull on the person",
   "verdict.computing": "Computing: {run} of {of} what-ifs so far.",
   "verdict.nothingThen": "When it gives way nothing holds the walker.",
   "verdict.groundThen": "When it gives way the walker reaches the ground.",
@@ -144,7 +149,7 @@ export const ENGLISH = {
   "trouble.equilibrium": "The rig at rest could not be solved: {detail}.",
   "trouble.limits": "The run is larger than can be computed: {detail}.",
   "trouble.tooShort": "The run is too short to judge: {detail}.",
-  "trouble.draw": "A run of it under small shifts gave no numbers that can be trusted.",
+  "trouble.draw": "Too many of its draws gave no numbers that can be trusted.",
   "trouble.cancelled": "The run was stopped.",
 
   // Parts without a load
@@ -187,8 +192,8 @@ export const ENGLISH = {
   "caution.alone":
     "Do not rig from these numbers alone. Let somebody qualified check the rig, its parts and what was entered here.",
   "caution.invented": "Demo data: every number of this rig is invented. It describes no real line.",
-  "caution.provisional":
-    "Loads are single runs and five repetitions of the worst, times {factor}: not yet distributions over all that scatters.",
+  "caution.scatter":
+    "Loads are what 95 % of such falls stay under, in draws of the walker's mass, place and moment, of stiffness, damping, friction, tension and slack. How far these scatter is assumed, not measured on a rig.",
   "caution.unfounded":
     "{share} strengths rest on common practice, memory or assumptions, not on tests of these parts. Test pieces of the real ones.",
   "caution.all": "All {of}",
@@ -259,6 +264,7 @@ export const ENGLISH = {
   // Tables: heads, captions and the words in their cells
   "table.part": "From harness to rock",
   "table.demand": "Load E",
+  "table.band.head": "95 %",
   "table.strength": "R",
   "table.margin": "Margin",
   "table.required": "Required",
@@ -292,11 +298,13 @@ export const ENGLISH = {
   "table.required.class": "{factor} {class}",
   "table.factorSpread": "{name} × {value} ± {spread}",
   "table.toldOnly": "{title} (told, does not count)",
+  "table.band": "{low}–{high}",
+  "table.marginBand": "{margin} ({low}–{high})",
   "table.shown.not": "not run",
   "table.shown.caught": "caught in {events}",
   "table.shown.lost": "NOT caught in one of {events}",
   "caption.parts":
-    "E: what 95 % of such falls stay under in the worst what-if of the kind that governs the part ({factor} times the largest run, provisional). R: what 95 % of such parts reach. Margin: 1 ÷ the largest share E of R, place by place. Forces in kN as a load cell reports them (CFC 60), loads rounded up, strengths and margins down.",
+    "E: what 95 % of such falls stay under in the worst what-if of the kind that governs the part (from draws of all that scatters, at 75 % confidence). R: what 95 % of such parts reach. Margin: 1 ÷ the largest share E of R, place by place. Forces in kN as a load cell reports them (CFC 60), loads rounded up, strengths and margins down.",
   "caption.person": "Limits of the pull on the person: {limits}.",
   "caption.limit": "{limit} ({basis})",
   "caption.whatIfs":

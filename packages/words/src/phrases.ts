@@ -3,7 +3,7 @@ import type { Rig } from "@secondline/rig";
 import { type EventBase, type Phrase, type PhraseValue, titleOf } from "@secondline/scenarios";
 import { filled, type Language, sayIn } from "./language.ts";
 import { capital, lowered, partName } from "./partNames.ts";
-import { length } from "./quantity.ts";
+import { length, seconds } from "./quantity.ts";
 
 /** A phrase in a language; where it has no such key, in English. */
 export function phraseText(language: Language, rig: Rig, { key, english, values }: Phrase): string {
@@ -14,6 +14,7 @@ export function phraseText(language: Language, rig: Rig, { key, english, values 
 
 function valueText(language: Language, rig: Rig, value: PhraseValue): string | number {
   if ("count" in value) return value.count;
+  if ("seconds" in value) return seconds(value.seconds);
   if ("name" in value) return value.name;
   if ("part" in value) return partName(sayIn(language), rig, value.part);
   if ("phrase" in value) return lowered(phraseText(language, rig, value.phrase));

@@ -1,9 +1,9 @@
 /** The cells of the tables that every face shows: the same fact is the same text wherever it stands. */
 import type { Basis, PartId, Rig } from "@secondline/rig";
 import {
+  type ClassOutcome,
   type Outcome,
   type PartOutcome,
-  PROVISIONAL_FACTOR,
   PULL_LIMITS,
   type SingleFailure,
   type WhatIfOutcome,
@@ -31,6 +31,8 @@ export interface PartRow {
   readonly name: string;
   /** E and R in kN, margin and what is required of it; "–" where no run loaded the part. */
   readonly demand: string;
+  /** The 95 % interval of E from the number of runs, kN. */
+  readonly band: string;
   readonly strength: string;
   readonly margin: string;
   readonly required: string;
@@ -49,14 +51,25 @@ export function partRow(language: Language, rig: Rig, part: PartOutcome): PartRo
   return {
     name: partTitle(say, rig, part),
     demand: worst ? loadIn(worst.demand) : none,
+    band: worst ? bandText(say, worst.demandInterval) : none,
     strength: strengthIn(worst?.strength5 ?? part.strength5),
-    margin: worst ? margin(worst.margin) : none,
+    margin: worst ? marginText(say, part, worst) : none,
     required: worst
       ? say("table.required.class", { factor: required(worst.required), class: say(`class.${part.governing!}`) })
       : none,
     verdict: say(`part.verdict.${part.verdict}`),
     ...(worst ? { event: worst.whatIf } : {}),
   };
+}
+
+const bandText = (say: Say, [low, high]: readonly [number, number]): string =>
+  say("table.band", { low: strengthIn(low), high: loadIn(high) });
+
+/** With its interval where more runs could change what is said of the part. */
+function marginText(say: Say, { settled }: PartOutcome, worst: ClassOutcome): string {
+  if (settled) return margin(worst.margin);
+  const [low, high] = worst.marginInterval;
+  return say("table.marginBand", { margin: margin(worst.margin), low: margin(low), high: margin(high) });
 }
 
 /** The pull on the person as a row: its limits stand where a part has its strength. */
@@ -67,6 +80,7 @@ export function personRow(language: Language, { person }: Pick<Outcome, "person"
   return {
     name: say("fact.pull"),
     demand: loadIn(person.demand),
+    band: bandText(say, [person.low, person.high]),
     strength: PULL_LIMITS.map(({ limit }) => limitIn(limit)).join(" / "),
     margin: none,
     required: none,
@@ -81,10 +95,7 @@ export function partsCaption(language: Language): readonly string[] {
   const limits = PULL_LIMITS.map(({ limit, basis }) =>
     say("caption.limit", { limit: limitText(limit), basis: basisText(language, basis) }),
   );
-  return [
-    say("caption.parts", { factor: required(PROVISIONAL_FACTOR) }),
-    say("caption.person", { limits: limits.join("; ") }),
-  ];
+  return [say("caption.parts"), say("caption.person", { limits: limits.join("; ") })];
 }
 
 export interface MiddleRow {

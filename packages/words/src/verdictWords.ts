@@ -17,10 +17,6 @@ const partOf = (outcome: Outcome, id: PartId): PartOutcome => outcome.parts.find
 export const verdictWord = (language: Language, { verdict }: Pick<Outcome, "verdict">): string =>
   sayIn(language)(`verdict.${verdict}`);
 
-/** That a verdict of the whole search is still provisional; undefined of a part of it, which says more than that. */
-export const provisionalText = (language: Language, { search, provisional }: Outcome): string | undefined =>
-  search.complete && provisional ? sayIn(language)("verdict.provisional") : undefined;
-
 /** The verdict in one to four sentences: why, what follows, what else, what is left open, what somebody raised by hand. */
 export function verdictSentence(language: Language, rig: Rig, outcome: Outcome): string {
   const say = sayIn(language);
@@ -83,9 +79,43 @@ export function reasonText(language: Language, rig: Rig, outcome: Outcome, reaso
         count: reason.parts.length,
         parts: reason.parts.map((id) => partName(say, rig, id)).join("; "),
       });
+    case "unsettled":
+      return say("verdict.unsettled", { what: unsettledText(say, rig, outcome, reason) });
     case "gap":
       return gapText(say, outcome, reason.gap);
   }
+}
+
+/** So many parts are named; the rest are counted. */
+const NAMED = 2;
+
+function unsettledText(
+  say: Say,
+  rig: Rig,
+  outcome: Outcome,
+  { parts, height: near, pull }: Extract<Reason, { kind: "unsettled" }>,
+): string {
+  const named = parts.slice(0, NAMED).map((id) => {
+    const part = partOf(outcome, id);
+    // The class that is nearest to its limit, which need not be the one that governs.
+    const worst = Object.values(part.byClass).reduce((a, b) =>
+      b.marginInterval[0] / b.required < a.marginInterval[0] / a.required ? b : a,
+    );
+    return say("unsettled.part", {
+      part: partInSentence(say, rig, placed(part, worst)),
+      margin: margin(worst.margin),
+      low: margin(worst.marginInterval[0]),
+      high: margin(worst.marginInterval[1]),
+      required: required(worst.required),
+    });
+  });
+  const more = parts.length - named.length;
+  return [
+    ...named,
+    ...(more > 0 ? [say("unsettled.more", { count: more })] : []),
+    ...(near ? [say("unsettled.height")] : []),
+    ...(pull ? [say("unsettled.pull")] : []),
+  ].join("; ");
 }
 
 function gapText(say: Say, { search, whatIfs }: Outcome, gap: Extract<Reason, { kind: "gap" }>["gap"]): string {
@@ -168,6 +198,8 @@ function otherText(language: Language, rig: Rig, outcome: Outcome, reason: Reaso
     case "pullTooHard":
     case "pullHard":
       return [say("verdict.alsoPull", pullValues(outcome, event))];
+    case "unsettled":
+      return [say("verdict.alsoUnsettled", { what: unsettledText(say, rig, outcome, reason) })];
     case "withheld":
       return [reasonText(language, rig, outcome, reason)];
     case "notLoaded": {

@@ -57,15 +57,7 @@ import {
   whyRows,
 } from "./tableWords.ts";
 import { partUntil, untilMargins, untilSentence, untilShort } from "./untilWords.ts";
-import {
-  likelierFirst,
-  provisionalText,
-  reasonText,
-  singlesText,
-  takenText,
-  verdictSentence,
-  verdictWord,
-} from "./verdictWords.ts";
+import { likelierFirst, reasonText, singlesText, takenText, verdictSentence, verdictWord } from "./verdictWords.ts";
 
 export type Words = ReturnType<typeof createWords>;
 
@@ -84,7 +76,6 @@ export function createWords(language: Language) {
     verdictWord: (outcome: Pick<Outcome, "verdict">) => verdictWord(language, outcome),
     partVerdict: (verdict: PartOutcome["verdict"]) => say(`part.verdict.${verdict}`),
     verdict: (rig: Rig, outcome: Outcome) => verdictSentence(language, rig, outcome),
-    provisional: (outcome: Outcome) => provisionalText(language, outcome),
     reason: (rig: Rig, outcome: Outcome, reason: Reason) => reasonText(language, rig, outcome, reason),
     likelierFirst: (rig: Rig, outcome: Outcome) => likelierFirst(language, rig, outcome),
     singles: (rig: Rig, outcome: Pick<Outcome, "singles">) => singlesText(language, rig, outcome),

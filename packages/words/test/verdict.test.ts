@@ -40,7 +40,15 @@ describe("a verdict", () => {
   });
 
   it("names the ground and a hard pull beside a part that fails", () => {
-    const person = { demand: 8500, pull: 6600, event: 0, passes: PULL_LIMITS.slice(0, 2), grade: "thin" } as const;
+    const person = {
+      demand: 8500,
+      low: 8200,
+      high: 8800,
+      pull: 6600,
+      event: 0,
+      passes: PULL_LIMITS.slice(0, 2),
+      grade: "thin",
+    } as const;
     const sentence = words.verdict(
       rig,
       changed(outcome, {

@@ -31,11 +31,6 @@ export function VerdictHead({ outcome }: { outcome: Outcome | undefined }) {
         <VerdictMark verdict={outcome.verdict} size={22} />
         {word}
         {!isWhole && outcome.verdict !== "open" && <span className={styles.part}>so far</span>}
-        {isWhole && outcome.provisional && (
-          <span className={styles.part} title={words.say("verdict.provisional")}>
-            provisional
-          </span>
-        )}
       </h2>
       <VerdictSentence {...{ rig, outcome }} className={styles.sentence} />
       <StudyState />

@@ -31,6 +31,19 @@ export interface ProblemPart {
   readonly failsAt?: number;
 }
 
+/** Events that differ by places and moments alone. */
+export interface Space<E> {
+  /** Equal of events that may tell of each other. */
+  readonly family: string;
+  /** Places as fractions of the line [-] and moments in seconds over `MOMENT_REACH`, so that a step of 1 is a long way in each. */
+  readonly coordinates: readonly number[];
+  /** Events of the family all over its places. */
+  readonly others: (facts: SeedFacts) => readonly E[];
+}
+
+/** What happens this much earlier or later in a catch has little to do with what happens now [s]. */
+export const MOMENT_REACH = 0.5;
+
 /** What the choice of a set may know of a rig. */
 export interface SeedFacts {
   readonly rig: Rig;
@@ -53,6 +66,10 @@ export interface EventKind<E extends EventBase> {
   /** Another event that must be run first: its run says when, or at what, something fails. */
   readonly before: (event: E) => EventBase | undefined;
   readonly problem: (event: E, rig: Rig, before: RunFacts | undefined) => ProblemPart;
+  /** Which of the inputs that not every event has scatter in this one. */
+  readonly scatters: (event: E) => readonly ("moment" | "letGo")[];
+  /** Where the event lies among its like, so that near ones may tell of each other; undefined where it stands alone. */
+  readonly space: (event: E) => Space<E> | undefined;
   /** The parts that the event itself takes away: they are not judged in it. */
   readonly takesAway: (event: E) => readonly PartId[];
   /** The same event a little elsewhere: its places moved by a share of the line, and its moments by a time [-], [s]. */

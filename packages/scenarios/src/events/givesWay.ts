@@ -73,6 +73,9 @@ export const givesWay: EventKind<GivesWay> = {
     const earlier = inside(during, (kind, one) => kind.problem(one, rig, before?.before));
     return { ...earlier, ...weakenedAt(rig, part, event.place, before!, earlier) };
   },
+  scatters: ({ during }) => inside(during, (kind, event) => kind.scatters(event)),
+  // Which part gives way, and in which event, is what makes it: there are none beside it.
+  space: () => undefined,
   takesAway: ({ part, during }) => [part, ...inside(during, (kind, event) => kind.takesAway(event))],
   shifted: (event, place, moment) => {
     const during = inside(event.during, (kind, one) => kind.shifted(one, place, moment)) as Cause;

@@ -1,7 +1,7 @@
 /** The walker falls off the line into the leash. */
 import { between, type EventKind, fraction, movedPlace } from "./eventKind.ts";
 import { phrase } from "./phrase.ts";
-import { nearEnd, QUARTERS } from "./places.ts";
+import { manyPlaces, nearEnd, QUARTERS } from "./places.ts";
 import { LET_GO_FALL } from "./poses.ts";
 
 export interface LeashFall {
@@ -23,6 +23,12 @@ export const leashFall: EventKind<LeashFall> = {
   missing: () => undefined,
   before: () => undefined,
   problem: () => ({ standing: true, letGo: LET_GO_FALL }),
+  scatters: () => ["letGo"],
+  space: ({ at }) => ({
+    family: "fall",
+    coordinates: [at],
+    others: ({ rig }) => manyPlaces(rig).map((place) => ({ kind: "leashFall", at: place })),
+  }),
   takesAway: () => [],
   shifted: (event, place) => ({ ...event, at: movedPlace(event.at, place) }),
   // Near an end the line is stiff and the anchor close; in the middle the drop is deepest.

@@ -1,9 +1,9 @@
 /** The leg to one of an anchor's rock points fails. */
 import type { Rig } from "@secondline/rig";
-import { between, type EventKind, fraction, movedPlace } from "./eventKind.ts";
+import { between, type EventKind, fraction, MOMENT_REACH, movedPlace } from "./eventKind.ts";
 import { phrase } from "./phrase.ts";
-import { nearEnd } from "./places.ts";
-import { LET_GO_FALL, type Pose, posePhrase, REST_BEFORE } from "./poses.ts";
+import { manyPlaces, nearEnd } from "./places.ts";
+import { LET_GO_FALL, lateKey, type Pose, posePhrase, REST_BEFORE, SEARCHED_MOMENTS } from "./poses.ts";
 
 export interface LegFails {
   readonly kind: "legFails";
@@ -16,26 +16,29 @@ export interface LegFails {
   readonly late?: number;
 }
 
-const KEY = /^leg@([AB])([1-9]\d?),(hanging|caught)@(\d*\.?\d+)$/;
+const KEY = /^leg@([AB])([1-9]\d?),(hanging|caught)@(\d*\.?\d+)([+-]\d*\.?\d+)?$/;
 
 const pointsOf = (rig: Rig, anchor: "A" | "B") => (anchor === "A" ? rig.anchorA : rig.anchorB).points.length;
 
 export const legFails: EventKind<LegFails> = {
   kind: "legFails",
   class: () => "afterFailure",
-  key: ({ anchor, leg, walker, at }) => `leg@${anchor}${leg + 1},${walker}@${fraction(at)}`,
+  key: ({ anchor, leg, walker, at, late }) => `leg@${anchor}${leg + 1},${walker}@${fraction(at)}${lateKey(late)}`,
   parse(key) {
     const found = KEY.exec(key);
     const at = Number(found?.[4] ?? Number.NaN);
     if (!found || !between(at)) return undefined;
     const walker = found[3] as LegFails["walker"];
-    return { kind: "legFails", anchor: found[1] as "A" | "B", leg: Number(found[2]) - 1, walker, at };
+    const late = Number(found[5] ?? 0);
+    if (late !== 0 && walker !== "caught") return undefined;
+    const anchor = found[1] as "A" | "B";
+    return { kind: "legFails", anchor, leg: Number(found[2]) - 1, walker, at, ...(late === 0 ? {} : { late }) };
   },
-  title({ anchor, leg, walker, at }, { span }) {
+  title({ anchor, leg, walker, at, late }, { span }) {
     const values = {
       leg: { count: leg + 1 },
       anchor: { name: anchor },
-      pose: { phrase: posePhrase(walker) },
+      pose: { phrase: posePhrase(walker, late) },
       where: { place: at, span },
     };
     return phrase("event.legFails", "Leg {leg} of anchor {anchor} fails, walker {pose} {where}", values);
@@ -60,6 +63,26 @@ export const legFails: EventKind<LegFails> = {
       failsAt: time,
     };
   },
+  scatters: ({ walker }) => (walker === "caught" ? ["moment", "letGo"] : []),
+  space: ({ anchor, leg, walker, at, late = 0 }) => ({
+    family: `leg ${anchor}${leg} ${walker}`,
+    coordinates: [at, late / MOMENT_REACH],
+    others({ rig }) {
+      const moments = walker === "caught" ? [0, ...SEARCHED_MOMENTS] : [0];
+      return manyPlaces(rig).flatMap((place) =>
+        moments.map(
+          (m): LegFails => ({
+            kind: "legFails",
+            anchor,
+            leg,
+            walker,
+            at: place,
+            ...(m === 0 ? {} : { late: m }),
+          }),
+        ),
+      );
+    },
+  }),
   takesAway: ({ anchor, leg }) => [`anchor${anchor}.points.${leg}`],
   shifted: (event, place, moment) => ({
     ...event,

@@ -1,9 +1,9 @@
 /** The main line fails at a place, with the walker hanging, standing, or just being caught by the leash. */
 import type { PartId } from "@secondline/rig";
-import { between, type EventKind, fraction, movedPlace, withinLine } from "./eventKind.ts";
+import { between, type EventKind, fraction, MOMENT_REACH, movedPlace, withinLine } from "./eventKind.ts";
 import { phrase } from "./phrase.ts";
-import { endBays, nearEnd, QUARTERS } from "./places.ts";
-import { LET_GO_CUT, LET_GO_FALL, type Pose, posePhrase, REST_BEFORE } from "./poses.ts";
+import { endBays, manyPlaces, nearEnd, QUARTERS } from "./places.ts";
+import { LET_GO_CUT, LET_GO_FALL, lateKey, type Pose, posePhrase, REST_BEFORE, SEARCHED_MOMENTS } from "./poses.ts";
 
 export interface MainFails {
   readonly kind: "mainFails";
@@ -15,24 +15,32 @@ export interface MainFails {
   readonly late?: number;
 }
 
-const KEY = /^fails@(\d*\.?\d+),(hanging|standing|caught)@(\d*\.?\d+)$/;
+const KEY = /^fails@(\d*\.?\d+),(hanging|standing|caught)@(\d*\.?\d+)([+-]\d*\.?\d+)?$/;
 
-const fails = (cutAt: number, walker: Pose, at: number): MainFails => ({ kind: "mainFails", at, cutAt, walker });
+const fails = (cutAt: number, walker: Pose, at: number, late = 0): MainFails => ({
+  kind: "mainFails",
+  at,
+  cutAt,
+  walker,
+  ...(late === 0 ? {} : { late }),
+});
 
 export const mainFails: EventKind<MainFails> = {
   kind: "mainFails",
   class: () => "afterFailure",
-  key: ({ cutAt, walker, at }) => `fails@${fraction(cutAt)},${walker}@${fraction(at)}`,
+  key: ({ cutAt, walker, at, late }) => `fails@${fraction(cutAt)},${walker}@${fraction(at)}${lateKey(late)}`,
   parse(key) {
     const found = KEY.exec(key);
     if (!found) return undefined;
-    const [cutAt, at] = [Number(found[1]), Number(found[3])];
-    return withinLine(cutAt) && between(at) ? fails(cutAt, found[2] as Pose, at) : undefined;
+    const [cutAt, at, late] = [Number(found[1]), Number(found[3]), Number(found[4] ?? 0)];
+    const walker = found[2] as Pose;
+    if (late !== 0 && walker !== "caught") return undefined;
+    return withinLine(cutAt) && between(at) ? fails(cutAt, walker, at, late) : undefined;
   },
-  title({ at, cutAt, walker }, { span }) {
+  title({ at, cutAt, walker, late }, { span }) {
     const values = {
       cut: { place: cutAt, span },
-      pose: { phrase: posePhrase(walker) },
+      pose: { phrase: posePhrase(walker, late) },
       where: { place: at, span },
     };
     return phrase("event.mainFails", "Main line fails {cut}, walker {pose} {where}", values);
@@ -49,6 +57,19 @@ export const mainFails: EventKind<MainFails> = {
       failsAt: time,
     };
   },
+  scatters: ({ walker }) => (walker === "caught" ? ["moment", "letGo"] : walker === "standing" ? ["letGo"] : []),
+  space: ({ at, cutAt, walker, late = 0 }) => ({
+    family: `fails ${walker}`,
+    coordinates: [at, cutAt, late / MOMENT_REACH],
+    others({ rig, weakPlaces }) {
+      if (!rig.backup) return [];
+      const cuts = [0, 1, 0.5, ...QUARTERS, ...weakPlaces];
+      const moments = walker === "caught" ? [0, ...SEARCHED_MOMENTS] : [0];
+      return cuts.flatMap((cut) =>
+        manyPlaces(rig).flatMap((place) => moments.map((m) => fails(cut, walker, place, m))),
+      );
+    },
+  }),
   takesAway({ cutAt }): readonly PartId[] {
     if (cutAt <= 0) return ["endA"];
     return cutAt >= 1 ? ["endB"] : [];

@@ -9,6 +9,7 @@ export type PhraseValue =
   /** A place on the line as a fraction of its natural length, 0 at A [-], of a span [m]. */
   | { readonly place: number; readonly span: number }
   | { readonly part: PartId }
+  | { readonly seconds: number }
   | { readonly name: string }
   | { readonly phrase: Phrase };
 

@@ -10,6 +10,14 @@ export function nearEnd(rig: Rig): number {
   return Math.min(0.2, NEAR_END / rig.span);
 }
 
+/** So many places along the line are looked at, from the nearest fall at A to that at B [-]. */
+const MANY = 13;
+
+export function manyPlaces(rig: Rig): readonly number[] {
+  const near = nearEnd(rig);
+  return Array.from({ length: MANY }, (_, i) => Number((near + ((1 - 2 * near) * i) / (MANY - 1)).toFixed(4)));
+}
+
 /** Middles of the bays between each end and its nearest connection [-]. */
 export function endBays(rig: Rig): { readonly A?: number; readonly B?: number } {
   const at = (rig.backup?.connections ?? []).filter((part) => part.kind === "connection").map((part) => part.at);

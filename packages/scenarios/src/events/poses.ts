@@ -1,4 +1,5 @@
 /** What the walker is doing when something fails. */
+import { fraction } from "./eventKind.ts";
 import { type Phrase, phrase } from "./phrase.ts";
 
 export const POSES = ["hanging", "standing", "caught"] as const;
@@ -10,6 +11,22 @@ export const LET_GO_CUT = 0.15;
 /** A moment of rest before something fails, so that its going is seen [s]. */
 export const REST_BEFORE = 0.05;
 
+/** Besides the peak of the leash a failure in a catch is looked at this much earlier and later [s]. */
+export const SEARCHED_MOMENTS = [-0.15, -0.075, 0.075, 0.15] as const;
+
+/** How much earlier or later, as the end of a key; nothing at the peak itself. */
+export const lateKey = (late = 0): string => {
+  const text = fraction(Math.abs(late));
+  return text === "0" ? "" : `${late < 0 ? "-" : "+"}${text}`;
+};
+
 const ENGLISH: Readonly<Record<Pose, string>> = { hanging: "hanging", standing: "standing", caught: "being caught" };
 
-export const posePhrase = (pose: Pose): Phrase => phrase(`pose.${pose}`, ENGLISH[pose]);
+/** `late`: how much after the peak of the leash, for a walker being caught [s]. */
+export function posePhrase(pose: Pose, late = 0): Phrase {
+  if (late === 0) return phrase(`pose.${pose}`, ENGLISH[pose]);
+  const when = { time: { seconds: Math.abs(late) } };
+  return late < 0
+    ? phrase("pose.caughtBefore", "{time} before the peak of the catch", when)
+    : phrase("pose.caughtAfter", "{time} after the peak of the catch", when);
+}

@@ -1,7 +1,7 @@
 /** The kinds of what-ifs. A new kind is a file beside this one and a line here. */
 import type { PartId, Rig } from "@secondline/rig";
 import type { RunFacts } from "../run/runFacts.ts";
-import type { EventBase, EventClass, EventKind, ProblemPart, SeedFacts } from "./eventKind.ts";
+import type { EventBase, EventClass, EventKind, ProblemPart, SeedFacts, Space } from "./eventKind.ts";
 import { type GivesWay, givesWay } from "./givesWay.ts";
 import { type LeashFall, leashFall } from "./leashFall.ts";
 import { type LegFails, legFails } from "./legFails.ts";
@@ -38,6 +38,9 @@ export const eventBefore = (event: EventBase): WhatIf | undefined => kindOf(even
 export const takenAway = (event: EventBase): readonly PartId[] => kindOf(event).takesAway(event);
 export const problemPart = (event: EventBase, rig: Rig, before?: RunFacts): ProblemPart =>
   kindOf(event).problem(event, rig, before);
+export const scattersIn = (event: EventBase): readonly ("moment" | "letGo")[] => kindOf(event).scatters(event);
+export const spaceOf = (event: EventBase): Space<WhatIf> | undefined =>
+  kindOf(event).space(event) as Space<WhatIf> | undefined;
 export const shifted = (event: WhatIf, place: number, moment: number): WhatIf =>
   kindOf(event).shifted(event, place, moment) as WhatIf;
 

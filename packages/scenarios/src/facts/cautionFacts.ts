@@ -32,7 +32,7 @@ export type CautionFact =
   /** Always: a model, textiles hide their damage, do not rig from it alone. */
   | { readonly kind: "general" }
   | { readonly kind: "invented" }
-  | { readonly kind: "provisional" }
+  | { readonly kind: "scatter" }
   | { readonly kind: "judged"; readonly judged: readonly Judged[] }
   | { readonly kind: "unfounded"; readonly parts: number; readonly of: number }
   | { readonly kind: "failedRuns"; readonly whatIfs: readonly number[] }

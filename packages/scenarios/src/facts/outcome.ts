@@ -31,6 +31,11 @@ export interface ClassOutcome {
   readonly required: number;
   /** E, what 95 % of such falls stay under in the worst event [N]. */
   readonly demand: number;
+  /** The 95 % intervals of margin and E from the number of runs [-], [N]. */
+  readonly marginInterval: readonly [low: number, high: number];
+  readonly demandInterval: readonly [low: number, high: number];
+  /** Middle of the event's runs [N]. */
+  readonly middle: number;
   /** The largest load of the runs made of that event, and how many they were [N]. */
   readonly load: number;
   readonly runs: number;
@@ -55,6 +60,8 @@ export interface PartOutcome {
   readonly id: PartId;
   readonly verdict: PartVerdict;
   readonly byClass: Readonly<Partial<Record<EventClass, ClassOutcome>>>;
+  /** Whether more runs cannot change what is said of it. */
+  readonly settled: boolean;
   /** The class that governs; absent with `notLoaded`. */
   readonly governing?: EventClass;
   readonly notLoaded?: NotLoadedBecause;
@@ -125,6 +132,12 @@ export interface FollowUp {
   readonly whatIf?: number;
 }
 
+export interface LowestOutcome {
+  readonly whatIf: number;
+  /** The 95 % interval, the worse end last [m]. */
+  readonly interval: readonly [better: number, worse: number];
+}
+
 export interface Outcome {
   readonly rigName: string;
   readonly span: number;
@@ -147,8 +160,6 @@ export interface Outcome {
   };
   readonly required: RequiredFactors & { readonly clearance: number };
   readonly verdict: Verdict;
-  /** Until loads are distributions. */
-  readonly provisional: true;
   readonly reasons: readonly Reason[];
   readonly whatIfs: readonly WhatIfOutcome[];
   readonly parts: readonly PartOutcome[];
@@ -163,8 +174,9 @@ export interface Outcome {
   readonly singles: readonly SingleFailure[];
   readonly followUps: readonly FollowUp[];
   readonly falls: {
-    readonly leastFeet?: { readonly whatIf: number; readonly height: number };
-    readonly deepest?: { readonly whatIf: number; readonly drop: number };
+    /** The height of the feet that 95 % of the falls keep in the worst what-if, and the drop that they stay under [m]. */
+    readonly leastFeet?: LowestOutcome & { readonly height: number };
+    readonly deepest?: LowestOutcome & { readonly drop: number };
     readonly notCaught: readonly number[];
     readonly onGround: readonly number[];
   };

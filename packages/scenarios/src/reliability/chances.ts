@@ -20,11 +20,11 @@ import { missingIn, type WhatIf, whatIfKey } from "../events/registry.ts";
 import { anchorFacts, judgedFactors } from "../facts/cautionFacts.ts";
 import type { Probability } from "../facts/outcome.ts";
 import { rigStrengths } from "../rigStrengths.ts";
+import { type Spreads, surfaceInput, type UncertainInput, uncertainInputs } from "../scatter/inputs.ts";
 import type { StudyProgress } from "../search/study.ts";
 import type { Chances, NoChances, PartChance } from "./chancesOutcome.ts";
 import { droppedStretches, type KeptStretches, type LoadedPart, loadedParts, worthKeeping } from "./loadedParts.ts";
 import { medianLoads, oneRun, type SpreadRuns, type SpreadRunsOptions, spreadRuns } from "./simulatedLoads.ts";
-import { type Spreads, surfaceInput, type UncertainInput, uncertainInputs } from "./uncertainInputs.ts";
 
 export interface ChancesOptions {
   readonly whatIf: WhatIf;

@@ -7,8 +7,8 @@ import type { Phrase } from "../events/phrase.ts";
 import type { WhatIf } from "../events/registry.ts";
 import type { AnchorFacts, Judged } from "../facts/cautionFacts.ts";
 import type { Probability } from "../facts/outcome.ts";
+import type { UncertainInput } from "../scatter/inputs.ts";
 import type { KeptStretches } from "./loadedParts.ts";
-import type { UncertainInput } from "./uncertainInputs.ts";
 
 /** Why there are no chances to work out. */
 export type NoChances =

@@ -6,9 +6,9 @@ import type { RigStrengths } from "../rigStrengths.ts";
 import { demandStrengths, runToEnd } from "../run/executeRun.ts";
 import { readRun } from "../run/readRun.ts";
 import type { GoodRun, Trouble } from "../run/runFacts.ts";
+import { sampleAt, type UncertainInput } from "../scatter/inputs.ts";
 import type { StudyProgress } from "../search/study.ts";
 import { type LoadedPart, loadsIn } from "./loadedParts.ts";
-import { sampleAt, type UncertainInput } from "./uncertainInputs.ts";
 
 export interface SpreadRuns {
   readonly points: readonly (readonly number[])[];

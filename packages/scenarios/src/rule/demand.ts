@@ -1,17 +1,20 @@
-/** What the runs of one event ask for: E, the load that 95 % of such falls stay under. */
+/** What the runs of events ask for: E, the load that 95 % of such falls stay under. */
 import type { PartId } from "@secondline/rig";
 import type { PartStrength } from "@secondline/strength";
 import type { EventClass } from "../events/eventKind.ts";
-import { classOf, takenAway, type WhatIf } from "../events/registry.ts";
+import { classOf, spaceOf, takenAway, type WhatIf } from "../events/registry.ts";
 import type { GoodRun } from "../run/runFacts.ts";
+import { INPUT_IDS } from "../scatter/inputs.ts";
+import {
+  type EventDraws,
+  type FromNeighbours,
+  type Level,
+  levelOf,
+  type Scatter,
+  scatterOf,
+} from "../scatter/levels.ts";
+import { type Known, surfaceThrough } from "../scatter/surface.ts";
 import { type Utilisation, utilisation } from "./utilisation.ts";
-
-/**
- * Until loads are distributions over what scatters, E is so many times the largest load of an event's runs, and verdicts are
- * provisional [-]. In ensembles of slightly different runs single loads scatter by 5 to 15 %: 1.28 is a lognormal 95 % value over a
- * median at 15 %, for an event that was run once.
- */
-export const PROVISIONAL_FACTOR = 1.28;
 
 /** An event with the runs that were made of it. */
 export interface EventRuns {
@@ -19,31 +22,129 @@ export interface EventRuns {
   readonly index: number;
   readonly event: WhatIf;
   readonly runs: readonly GoodRun[];
+  /** Of every run the deviates of what was drawn; empty: the event as it stands. */
+  readonly deviates: readonly (readonly number[])[];
 }
 
-/** The demand of an event on a part: the worst of its runs, as E. */
+/** From so many draws on an event is judged by them alone, without the run that it was chosen by [-]. */
+export const ENOUGH_DRAWS = 4;
+
+/** A quantity of every event that has it, without the runs by which an event was chosen. */
+interface Measured {
+  readonly of: EventRuns;
+  readonly draws: EventDraws;
+  /** The runs that count, in the order of the draws. */
+  readonly runs: readonly GoodRun[];
+}
+
+/** The runs that may tell how large a load is: "draws that chose an event never estimate it". */
+function countedRuns({ runs, deviates }: EventRuns): readonly number[] {
+  const all = runs.map((_, i) => i);
+  const drawn = all.filter((i) => deviates[i]!.length > 0);
+  return drawn.length >= ENOUGH_DRAWS ? drawn : all;
+}
+
+export function measured(
+  events: readonly EventRuns[],
+  value: (run: GoodRun) => number | undefined,
+  scale?: (runs: readonly GoodRun[]) => number,
+): readonly Measured[] {
+  return events.flatMap((of): Measured[] => {
+    const counted = countedRuns(of);
+    const values = counted.map((i) => value(of.runs[i]!));
+    if (values.every((one) => one === undefined)) return [];
+    const runs = counted.map((i) => of.runs[i]!);
+    const deviates = counted.map((i) => of.deviates[i]!);
+    const draws = { values: values.map((one) => one ?? 0), deviates, ...(scale ? { scale: scale(runs) } : {}) };
+    return [{ of, draws, runs }];
+  });
+}
+
+const drawnIn = ({ draws }: Measured): boolean => draws.deviates.some((row) => row.length > 0);
+
+/**
+ * Of the events that were not drawn, what they and their neighbours say together: the run by which an event stands out among many is
+ * often a lucky one.
+ */
+function fromNeighbours(ones: readonly Measured[], { chance }: Scatter): ReadonlyMap<Measured, FromNeighbours> {
+  const families = new Map<string, { one: Measured; at: readonly number[] }[]>();
+  for (const one of ones) {
+    const space =
+      one.draws.scale === undefined && one.draws.values.every((value) => value > 0) && spaceOf(one.of.event);
+    if (space) families.set(space.family, [...(families.get(space.family) ?? []), { one, at: space.coordinates }]);
+  }
+  return new Map(
+    [...families.values()].flatMap((rows) => {
+      const known = rows.map(({ one, at }): Known => {
+        const { values } = one.draws;
+        const value = values.reduce((sum, each) => sum + Math.log(each), 0) / values.length;
+        return { at, value, noise: chance / values.length };
+      });
+      const open = rows.filter(({ one }) => !drawnIn(one));
+      if (open.length === 0) return [];
+      const surface = surfaceThrough(known);
+      return open.map(({ one, at }) => [one, surface(at)] as const);
+    }),
+  );
+}
+
+export interface EventLevel {
+  readonly of: EventRuns;
+  readonly level: Level;
+  readonly runs: readonly GoodRun[];
+}
+
+/** The 95 % value of a quantity in every event; events of one class tell each other how it scatters. */
+export function levelsOf(all: readonly Measured[]): readonly EventLevel[] {
+  const classes = new Map<EventClass, Measured[]>();
+  for (const one of all) {
+    const name = classOf(one.of.event);
+    classes.set(name, [...(classes.get(name) ?? []), one]);
+  }
+  return [...classes.values()].flatMap((ones) => {
+    const scatter = scatterOf(
+      ones.map(({ draws }) => draws),
+      INPUT_IDS.length,
+    );
+    const neighbours = fromNeighbours(ones, scatter);
+    return ones.map((one) => ({ of: one.of, level: levelOf(one.draws, scatter, neighbours.get(one)), runs: one.runs }));
+  });
+}
+
+/** The demand of an event on a part. */
 export interface Demand extends Utilisation {
   readonly class: EventClass;
   readonly event: number;
-  /** E [N]: `load` times the provisional factor. */
+  /** E [N], and its 95 % interval. */
   readonly demand: number;
+  readonly low: number;
+  readonly high: number;
+  /** Middle of the runs [N]; `load` is the largest of them. */
+  readonly middle: number;
   /** Runs that it rests on. */
   readonly runs: number;
 }
 
-/** Undefined where the event takes the part away or no run of it loads the part. */
-export function demandOn(part: PartStrength, { index, event, runs }: EventRuns, length: number): Demand | undefined {
-  if (takenAway(event).includes(part.id as PartId)) return undefined;
-  let worst: Utilisation | undefined;
-  for (const run of runs) {
-    const found = utilisation(part, run, length);
-    if (found && (!worst || found.share > worst.share)) worst = found;
-  }
-  if (!worst) return undefined;
-  const demand = worst.load * PROVISIONAL_FACTOR;
-  return { ...worst, class: classOf(event), event: index, demand, runs: runs.length };
+/** The demands on a part, one per event that loads it and does not take it away; webbing's at the place that asks most of it. */
+export function demandsOn(part: PartStrength, events: readonly EventRuns[], length: number): readonly Demand[] {
+  const here = events.filter(({ event }) => !takenAway(event).includes(part.id as PartId));
+  const found = new Map<GoodRun, Utilisation | undefined>();
+  const of = (run: GoodRun) => {
+    if (!found.has(run)) found.set(run, utilisation(part, run, length));
+    return found.get(run);
+  };
+  return levelsOf(measured(here, (run) => of(run)?.share)).map(({ of: { event, index }, level, runs }): Demand => {
+    const worst = runs.flatMap((run) => of(run) ?? []).reduce((a, b) => (b.share > a.share ? b : a));
+    const { strength5 } = worst;
+    return {
+      ...worst,
+      class: classOf(event),
+      event: index,
+      demand: level.value * strength5,
+      low: level.low * strength5,
+      high: level.high * strength5,
+      middle: level.middle * strength5,
+      runs: level.draws,
+    };
+  });
 }
-
-/** E of the pull on the person in an event [N]. */
-export const pullOf = ({ runs }: EventRuns): number =>
-  PROVISIONAL_FACTOR * Math.max(...runs.map((run) => run.peaks.leash));

@@ -1,33 +1,62 @@
 /** What becomes of the walker over all events: whether something catches, and how near the ground is. */
 
 import type { GoodRun } from "../run/runFacts.ts";
-import type { EventRuns } from "./demand.ts";
+import { type EventLevel, type EventRuns, levelsOf, measured } from "./demand.ts";
+
+interface Lowest {
+  readonly event: number;
+  /** The 95 % interval of the value, the worse end last [m]. */
+  readonly interval: readonly [better: number, worse: number];
+}
 
 export interface FallFacts {
   /** Events in which some run ends with nothing holding the walker; the ground is counted apart. */
   readonly notCaught: readonly number[];
   /** Events in which some run brings the feet to the ground. */
   readonly onGround: readonly number[];
-  /** Least height of the feet above the ground, and the event; absent when no ground is known [m]. */
-  readonly leastFeet?: { readonly event: number; readonly height: number };
-  readonly deepest?: { readonly event: number; readonly drop: number };
+  /** Height of the feet that 95 % of such falls keep above the ground in the worst event; absent when no ground is known [m]. */
+  readonly leastFeet?: Lowest & { readonly height: number };
+  /** What 95 % of such falls stay under in the worst event [m]. */
+  readonly deepest?: Lowest & { readonly drop: number };
 }
 
 export const meetsGround = (run: GoodRun): boolean =>
   run.lostBecause === "ground" || (run.feetClearance !== undefined && run.feetClearance <= 0);
 
+const MOST_METRES_AT_REST = 0.1;
+const meanDrop = (runs: readonly GoodRun[]) =>
+  Math.max(MOST_METRES_AT_REST, runs.reduce((sum, { drop }) => sum + drop, 0) / runs.length);
+
+export const dropLevels = (events: readonly EventRuns[]): readonly EventLevel[] =>
+  levelsOf(measured(events, ({ drop }) => Math.max(MOST_METRES_AT_REST, drop)));
+
+/** Of the feet, how far below the ground: a height may be near 0, so that its differences are told in drops. */
+export const depthLevels = (events: readonly EventRuns[]): readonly EventLevel[] =>
+  levelsOf(
+    measured(
+      events.filter(({ runs }) => runs.every(({ feetClearance }) => feetClearance !== undefined)),
+      ({ feetClearance }) => -feetClearance!,
+      meanDrop,
+    ),
+  );
+
+const worstOf = (levels: readonly EventLevel[]): EventLevel | undefined =>
+  levels.reduce<EventLevel | undefined>((a, b) => (a && a.level.value >= b.level.value ? a : b), undefined);
+
 export function fallFacts(events: readonly EventRuns[]): FallFacts {
   const where = (is: (run: GoodRun) => boolean) => events.filter(({ runs }) => runs.some(is)).map(({ index }) => index);
-  let leastFeet: FallFacts["leastFeet"];
-  let deepest: FallFacts["deepest"];
-  for (const { index, runs } of events) {
-    for (const { feetClearance, drop } of runs) {
-      if (feetClearance !== undefined && !(leastFeet && leastFeet.height <= feetClearance)) {
-        leastFeet = { event: index, height: feetClearance };
-      }
-      if (!deepest || drop > deepest.drop) deepest = { event: index, drop };
-    }
-  }
+  const depth = worstOf(depthLevels(events));
+  const drop = worstOf(dropLevels(events));
+  const leastFeet = depth && {
+    event: depth.of.index,
+    height: -depth.level.value,
+    interval: [-depth.level.low, -depth.level.high] as const,
+  };
+  const deepest = drop && {
+    event: drop.of.index,
+    drop: drop.level.value,
+    interval: [drop.level.low, drop.level.high] as const,
+  };
   return {
     notCaught: where((run) => run.caughtBy === "nothing" && !meetsGround(run)),
     onGround: where(meetsGround),

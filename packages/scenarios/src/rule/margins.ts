@@ -6,7 +6,7 @@ import type { PartId, Rig } from "@secondline/rig";
 import type { PartStrength } from "@secondline/strength";
 import { EVENT_CLASSES, type EventClass } from "../events/eventKind.ts";
 import type { RigStrengths } from "../rigStrengths.ts";
-import { type Demand, demandOn, type EventRuns } from "./demand.ts";
+import { type Demand, demandsOn, type EventRuns } from "./demand.ts";
 import { judgedParts, lengthOf } from "./utilisation.ts";
 
 export type RequiredFactors = Readonly<Record<EventClass, number>>;
@@ -18,8 +18,10 @@ export const requiredFactors = (rig: Rig): RequiredFactors => ({
 
 /** A part's margin against the events of one class. */
 export interface ClassMargin {
-  /** r [-]. */
+  /** r, and its 95 % interval from the number of runs [-]. */
   readonly margin: number;
+  readonly low: number;
+  readonly high: number;
   readonly required: number;
   readonly demand: Demand;
 }
@@ -47,11 +49,6 @@ export function partMargins(rig: Rig, strengths: RigStrengths, events: readonly 
   });
 }
 
-/** The demands on a part, one per event that loads it. */
-export function demandsOn(part: PartStrength, events: readonly EventRuns[], length: number): readonly Demand[] {
-  return events.flatMap((one) => demandOn(part, one, length) ?? []);
-}
-
 /** E over R [-]. */
 export const demandShare = ({ demand, strength5 }: Demand): number => demand / strength5;
 
@@ -63,6 +60,8 @@ const worstOf = (demands: readonly Demand[]): Demand | undefined =>
 
 const classMargin = (demand: Demand, required: number): ClassMargin => ({
   margin: 1 / demandShare(demand),
+  low: demand.strength5 / demand.high,
+  high: demand.strength5 / demand.low,
   required,
   demand,
 });
@@ -81,14 +80,27 @@ function governingOf(margins: readonly ClassMargin[]): ClassMargin | undefined {
   }, undefined);
 }
 
-export type PartGrade = "fails" | "thin" | "keeps" | "notLoaded";
+/** Whether the interval of a margin lies clear of 1 and of what is required: more runs would not change what is said of it. */
+export const settled = ({ low, high, required }: ClassMargin): boolean =>
+  [1, required].every((limit) => low > limit || high < limit);
+
+/** Not settled: it keeps what is required, but with so few runs it may as well not. */
+/** What is certain already: the whole interval of a margin lies below. */
+export function sureGrade({ byClass }: PartMargins): "fails" | "thin" | "open" {
+  const all = Object.values(byClass);
+  if (all.some(({ high }) => high < 1)) return "fails";
+  return all.some(({ high, required }) => high < required) ? "thin" : "open";
+}
+
+export type PartGrade = "fails" | "thin" | "unsettled" | "keeps" | "notLoaded";
 
 /** What a part's margins say of it, whatever else there is to run. */
 export function gradeOf({ byClass }: PartMargins): PartGrade {
   const all = Object.values(byClass);
   if (all.length === 0) return "notLoaded";
   if (all.some(({ margin }) => margin < 1)) return "fails";
-  return all.some((one) => keptShare(one) < 1) ? "thin" : "keeps";
+  if (all.some((one) => keptShare(one) < 1)) return "thin";
+  return all.some(({ low, required }) => low < required) ? "unsettled" : "keeps";
 }
 
 /** The part with the least share of what is required of it. */

@@ -1,6 +1,6 @@
 /** The pull on the person, against limits of its own: a body is no part that one tests to failure. */
 import type { Basis } from "@secondline/rig";
-import { type EventRuns, pullOf } from "./demand.ts";
+import { type EventLevel, type EventRuns, levelsOf, measured } from "./demand.ts";
 
 export interface PullLimit {
   /** [N] */
@@ -25,8 +25,10 @@ export const PULL_LIMITS: readonly PullLimit[] = [
 ];
 
 export interface PersonMargin {
-  /** E of the pull in the worst event [N]; `pull` is the largest seen. */
+  /** E of the pull in the worst event, and its 95 % interval [N]; `pull` is the largest seen. */
   readonly demand: number;
+  readonly low: number;
+  readonly high: number;
   readonly pull: number;
   readonly event: number;
   /** The limits that E passes. */
@@ -34,12 +36,22 @@ export interface PersonMargin {
   readonly grade: "fails" | "thin" | "keeps";
 }
 
+export const pullLevels = (events: readonly EventRuns[]): readonly EventLevel[] =>
+  levelsOf(measured(events, (run) => run.peaks.leash));
+
+const passed = (pull: number) => PULL_LIMITS.filter(({ limit }) => pull > limit);
+
+/** What a pull on a body is by the limits [N]. */
+export function gradeOfPull(pull: number): PersonMargin["grade"] {
+  const passes = passed(pull).length;
+  return passes === PULL_LIMITS.length ? "fails" : passes > 0 ? "thin" : "keeps";
+}
+
 /** Undefined without a run. */
 export function personMargin(events: readonly EventRuns[]): PersonMargin | undefined {
   if (events.length === 0) return undefined;
-  const worst = events.reduce((a, b) => (pullOf(b) > pullOf(a) ? b : a));
-  const demand = pullOf(worst);
-  const passes = PULL_LIMITS.filter(({ limit }) => demand > limit);
-  const grade = passes.length === PULL_LIMITS.length ? "fails" : passes.length > 0 ? "thin" : "keeps";
-  return { demand, pull: Math.max(...worst.runs.map((run) => run.peaks.leash)), event: worst.index, passes, grade };
+  const worst = pullLevels(events).reduce((a, b) => (b.level.value > a.level.value ? b : a));
+  const { value: demand, low, high } = worst.level;
+  const pull = Math.max(...worst.runs.map((run) => run.peaks.leash));
+  return { demand, low, high, pull, event: worst.of.index, passes: passed(demand), grade: gradeOfPull(demand) };
 }

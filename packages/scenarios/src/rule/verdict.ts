@@ -2,8 +2,8 @@
 import type { PartId } from "@secondline/rig";
 import type { CompleteSearch, Gap } from "../search/complete.ts";
 import type { FallFacts } from "./fall.ts";
-import { gradeOf, type PartMargins } from "./margins.ts";
-import type { PersonMargin } from "./person.ts";
+import { gradeOf, type PartMargins, sureGrade } from "./margins.ts";
+import { gradeOfPull, type PersonMargin } from "./person.ts";
 
 /** Open: nothing found yet, and not everything looked at. */
 export type Verdict = "fails" | "thin" | "open" | "holds";
@@ -16,6 +16,8 @@ export type Reason =
   | { readonly kind: "partThin"; readonly part: PartId }
   | { readonly kind: "groundNear"; readonly event: number; readonly height: number; readonly required: number }
   | { readonly kind: "pullHard" }
+  /** All is run that was to be, and these keep what is required, but may as well not: more runs would tell. */
+  | { readonly kind: "unsettled"; readonly parts: readonly PartId[]; readonly height: boolean; readonly pull: boolean }
   /** Somebody must look, or put right what does not fit, before anything may hold. */
   | { readonly kind: "withheld"; readonly what: string }
   | { readonly kind: "gap"; readonly gap: Gap }
@@ -35,21 +37,24 @@ export interface Findings {
   /** Required height of the feet above the ground [m]. */
   readonly requiredClearance: number;
   readonly withholds: readonly string[];
+  /** Tell only what more runs cannot undo: on the way. */
+  readonly sure: boolean;
 }
 
 /** What fails and what is thin: found by any search, however small. Least share of what is required first. */
 export function faultsOf(found: Findings): { readonly fails: readonly Reason[]; readonly thin: readonly Reason[] } {
-  const { parts, falls, person, requiredClearance, withholds } = found;
+  const { parts, falls, person, requiredClearance, withholds, sure } = found;
   const ranked = [...parts].sort((a, b) => rank(a) - rank(b));
-  const id = ({ part }: PartMargins) => part.id as PartId;
-  const graded = (grade: string) => ranked.filter((one) => gradeOf(one) === grade);
-  const near = falls.leastFeet && falls.leastFeet.height > 0 && falls.leastFeet.height < requiredClearance;
+  const graded = (grade: string) => ranked.filter((one) => (sure ? sureGrade(one) : gradeOf(one)) === grade);
+  const feet = falls.leastFeet && (sure ? falls.leastFeet.interval[0] : falls.leastFeet.height);
+  const near = feet !== undefined && feet > 0 && feet < requiredClearance;
+  const pull = person && (sure ? gradeOfPull(person.low) : person.grade);
   return {
     fails: [
       ...graded("fails").map((one): Reason => ({ kind: "partFails", part: id(one) })),
       ...falls.notCaught.slice(0, 1).map((event): Reason => ({ kind: "notCaught", event })),
-      ...groundFirst(falls).map((event): Reason => ({ kind: "ground", event })),
-      ...(person?.grade === "fails" ? [{ kind: "pullTooHard" } as const] : []),
+      ...groundFirst(falls, feet).map((event): Reason => ({ kind: "ground", event })),
+      ...(pull === "fails" ? [{ kind: "pullTooHard" } as const] : []),
     ],
     thin: [
       ...graded("thin").map((one): Reason => ({ kind: "partThin", part: id(one) })),
@@ -58,19 +63,22 @@ export function faultsOf(found: Findings): { readonly fails: readonly Reason[]; 
             {
               kind: "groundNear",
               event: falls.leastFeet!.event,
-              height: falls.leastFeet!.height,
+              height: feet,
               required: requiredClearance,
             } as const,
           ]
         : []),
-      ...(person?.grade === "thin" ? [{ kind: "pullHard" } as const] : []),
+      ...(pull === "thin" ? [{ kind: "pullHard" } as const] : []),
       ...withholds.map((what): Reason => ({ kind: "withheld", what })),
     ],
   };
 }
 
-/** The event that brings the walker lowest, of those that bring the feet to the ground. */
-function groundFirst({ onGround, leastFeet }: FallFacts): readonly number[] {
+const id = ({ part }: PartMargins) => part.id as PartId;
+
+/** The event that brings the walker lowest, of those that bring the feet to the ground: in a run, or in one of twenty. */
+function groundFirst({ onGround, leastFeet }: FallFacts, feet: number | undefined): readonly number[] {
+  if (feet !== undefined && feet <= 0) return [leastFeet!.event];
   if (onGround.length === 0) return [];
   return [leastFeet && onGround.includes(leastFeet.event) ? leastFeet.event : onGround[0]!];
 }
@@ -87,9 +95,21 @@ export function partialFinding(found: Findings, gaps: readonly [Gap, ...Gap[]]):
   return { verdict: "open", reasons: open };
 }
 
+/** What lies so near to a limit that its interval reaches over it. */
+function unsettledIn({ parts, falls, person, requiredClearance }: Findings): readonly Reason[] {
+  const open = parts.filter((one) => gradeOf(one) === "unsettled").map(id);
+  const [height, worst] = [falls.leastFeet?.height ?? 0, falls.leastFeet?.interval[1] ?? 0];
+  const near = height >= requiredClearance && worst < requiredClearance;
+  const pull = person !== undefined && gradeOfPull(person.high) !== person.grade;
+  if (open.length === 0 && !near && !pull) return [];
+  return [{ kind: "unsettled", parts: open, height: near, pull }];
+}
+
 /** A verdict of everything. */
 export function completeFinding(found: Findings, _search: CompleteSearch): Finding {
-  const { fails, thin } = faultsOf(found);
+  const faults = faultsOf(found);
+  const { fails } = faults;
+  const thin = [...faults.thin, ...unsettledIn(found)];
   const unloaded = found.parts.filter((one) => gradeOf(one) === "notLoaded").map(({ part }) => part.id as PartId);
   const notLoaded: readonly Reason[] = unloaded.length > 0 ? [{ kind: "notLoaded", parts: unloaded }] : [];
   if (fails.length > 0) return { verdict: "fails", reasons: [...fails, ...thin, ...notLoaded] };

@@ -1,13 +1,14 @@
 /** Makes one ordered run, in which nothing gives way but what the event says and the tapes. */
 import type { Recording } from "@secondline/engine";
 import type { Rig } from "@secondline/rig";
-import { missingIn, shifted, type WhatIf } from "../events/registry.ts";
+import { missingIn, type WhatIf } from "../events/registry.ts";
 import type { RigStrengths } from "../rigStrengths.ts";
+import { drawn } from "../scatter/draw.ts";
 import type { BreakingStrengths } from "./breakingStrengths.ts";
 import { NEVER, WHOLE } from "./demandStrengths.ts";
 import { fate } from "./fate.ts";
 import { readRun } from "./readRun.ts";
-import type { Draw, RunFacts, RunOrder, RunResult, Trouble } from "./runFacts.ts";
+import type { RunFacts, RunOrder, RunResult, Trouble } from "./runFacts.ts";
 import { solveInSlices } from "./solveInSlices.ts";
 import { toProblem } from "./toProblem.ts";
 
@@ -28,24 +29,16 @@ export function demandStrengths(rig: Rig, { breaking }: RigStrengths): BreakingS
   };
 }
 
-const heavier = (rig: Rig, { mass }: Draw): Rig =>
-  mass === 1 ? rig : { ...rig, walker: { ...rig.walker, mass: rig.walker.mass * mass } };
-
-/** The rig and the event as a draw has them. */
-export function drawn(rig: Rig, { event, draw }: RunOrder): { readonly rig: Rig; readonly event: WhatIf } {
-  const still = draw.place === 0 && draw.moment === 0;
-  return { rig: heavier(rig, draw), event: still ? event : shifted(event, draw.place, draw.moment) };
-}
-
 /** Yields the share done. The same order gives the same facts, to the bit. */
 export function* executeRun(rig: Rig, strengths: RigStrengths, order: RunOrder): Generator<number, RunResult, void> {
   const missing = missingIn(order.event, rig);
   if (missing) return trouble({ reason: "missing", phrase: missing });
-  const at = drawn(rig, order);
+  const at = drawn(rig, order.event, order.draw);
   // Without the ground: a load that it cut short would be no load of that part. Heights above it are told all the same.
   const open = { ...at.rig, ground: [] };
   const solved = yield* runToEnd(open, at.event, demandStrengths(rig, strengths), {
     accuracy: order.accuracy,
+    letGo: at.letGo,
     ...(order.before ? { before: order.before } : {}),
   });
   if (!solved.ok) return trouble(solved.trouble);
@@ -61,6 +54,8 @@ export interface RunToEndOptions {
   readonly accuracy: RunOrder["accuracy"];
   readonly before?: RunFacts;
   readonly duration?: number;
+  /** Factor on the time in which the feet let go [-]. */
+  readonly letGo?: number;
   readonly linesThatPart?: readonly ("main" | "backup")[];
 }
 

@@ -3,18 +3,8 @@ import type { Accuracy, Recording } from "@secondline/engine";
 import type { PartId } from "@secondline/rig";
 import type { Phrase } from "../events/phrase.ts";
 import type { WhatIf } from "../events/registry.ts";
+import type { Draw } from "../scatter/draw.ts";
 import type { Trace } from "./trace.ts";
-
-/** Small shifts of what nobody knows to the gram, the hand's width and the blink of an eye. */
-export interface Draw {
-  /** Factor on the walker's mass [-]. */
-  readonly mass: number;
-  /** Added to the walker's place, as a fraction of the line [-]. */
-  readonly place: number;
-  /** Added to the moment at which something fails [s]. */
-  readonly moment: number;
-}
-export const NO_DRAW: Draw = { mass: 1, place: 0, moment: 0 };
 
 /** One run to be made. */
 export interface RunOrder {

@@ -7,10 +7,11 @@ import type { Assessed } from "../assessment/assessment.ts";
 import { classOf, eventBefore, missingIn, type WhatIf, whatIfKey } from "../events/registry.ts";
 import type { WhatIfOutcome, WhatIfRun } from "../facts/outcome.ts";
 import { type RigStrengths, rigStrengths } from "../rigStrengths.ts";
+import { NO_DRAW } from "../scatter/draw.ts";
 import { executeRun, runToEnd, type SolvedRun } from "./executeRun.ts";
 import { overloadedLines } from "./loads.ts";
 import { readRun } from "./readRun.ts";
-import { NO_DRAW, type RunFacts, type RunOrder, type Trouble } from "./runFacts.ts";
+import type { RunFacts, RunOrder, Trouble } from "./runFacts.ts";
 
 export interface RunOptions {
   readonly accuracy: Accuracy;

@@ -34,6 +34,8 @@ export interface ProblemOptions {
   readonly before?: RunFacts;
   /** Simulated time [s]; default: long enough for the deepest drop, see `defaultDuration`. */
   readonly duration?: number;
+  /** Factor on the time in which the feet let go [-]. */
+  readonly letGo?: number;
   /** Lines whose webbing and ends part above their strength; default: both. */
   readonly linesThatPart?: readonly LineName[];
 }
@@ -67,7 +69,7 @@ export function toProblem(
     ring: ring(rig, holds.ring),
     walker: { mass: rig.walker.mass, at: whatIf.at, tieIn: rig.walker.tieIn, lateral: rig.walker.lateral },
     start: part.standing ? "standing" : "hanging",
-    ...(part.letGo === undefined ? {} : { letGo: part.letGo }),
+    ...(part.letGo === undefined ? {} : { letGo: part.letGo * (options.letGo ?? 1) }),
     ...(part.cut ? { cut: part.cut } : {}),
     ...(leg ? { legFailure: leg } : {}),
     ...(Object.keys(anchors).length > 0 ? { anchors } : {}),

@@ -8,7 +8,7 @@ import { classOf, takenAway, type WhatIf, whatIfKey } from "../events/registry.t
 import { anchorFacts, type CautionFact, judgedFactors } from "../facts/cautionFacts.ts";
 import type { ClassOutcome, FollowUp, Outcome, PartOutcome, PartVerdict, WhatIfOutcome } from "../facts/outcome.ts";
 import type { RigStrengths } from "../rigStrengths.ts";
-import { type EventRuns, PROVISIONAL_FACTOR } from "../rule/demand.ts";
+import { type EventRuns, levelsOf, measured } from "../rule/demand.ts";
 import { fallFacts } from "../rule/fall.ts";
 import {
   type ClassMargin,
@@ -18,6 +18,8 @@ import {
   type PartMargins,
   partMargins,
   requiredFactors,
+  settled,
+  sureGrade,
 } from "../rule/margins.ts";
 import { personMargin } from "../rule/person.ts";
 import { lengthOf, utilisation } from "../rule/utilisation.ts";
@@ -25,6 +27,7 @@ import { completeFinding, type Finding, type Findings, partialFinding } from "..
 import { demandStrengths } from "../run/executeRun.ts";
 import type { GoodRun } from "../run/runFacts.ts";
 import { toProblem } from "../run/toProblem.ts";
+import { CENTRE } from "../scatter/sampler.ts";
 import { singleFailures } from "../singles/singleFailures.ts";
 import { whenGone } from "../singles/whenGone.ts";
 import { completed, type Gap, gapsOf, type SearchState } from "./complete.ts";
@@ -83,9 +86,10 @@ export function conclude(facts: SearchFacts): Outcome {
     ...(person ? { person } : {}),
     requiredClearance: rig.requiredClearance,
     withholds: [...new Set([...withholds, ...strengths.parts.flatMap((part) => part.needsInspection ?? [])])],
+    sure: !facts.final,
   };
   const [finding, complete] = findingOf(found, state);
-  const parts = margins.map((one) => partOutcome(one, complete, runs));
+  const parts = margins.map((one) => partOutcome(one, { complete, sure: !facts.final }, runs));
   const least = leastOf(margins);
   const worst = margins.find(({ part }) => part.id === least)?.governing?.demand.event;
   const likely =
@@ -111,7 +115,6 @@ export function conclude(facts: SearchFacts): Outcome {
     },
     required: { ...requiredFactors(rig), clearance: rig.requiredClearance },
     verdict: finding.verdict,
-    provisional: true,
     reasons: finding.reasons,
     whatIfs,
     parts,
@@ -158,7 +161,7 @@ function stateOf(
 
 function whatIfOutcome(facts: SearchFacts, whatIf: WhatIf, index: number): WhatIfOutcome {
   const { book, options, counts } = facts;
-  const result = book.result(whatIf, 0, options.accuracy);
+  const result = book.result(whatIf, CENTRE, options.accuracy);
   const base = { whatIf, key: whatIfKey(whatIf), class: classOf(whatIf), counts: counts(index) };
   if (!result?.ok) {
     const trouble = result ? { trouble: result.trouble } : {};
@@ -209,17 +212,20 @@ function nothingComputed(whatIfs: readonly WhatIfOutcome[]): NothingComputed {
   );
 }
 
-function partOutcome(one: PartMargins, complete: boolean, runs: readonly EventRuns[]): PartOutcome {
+function partOutcome(
+  one: PartMargins,
+  { complete, sure }: { readonly complete: boolean; readonly sure: boolean },
+  runs: readonly EventRuns[],
+): PartOutcome {
   const { part, byClass, governing } = one;
   const zone = governing?.demand.zone;
   const factors = zone?.factors ?? part.factors;
-  const grade = gradeOf(one);
-  const verdict: PartVerdict = grade === "keeps" ? (complete ? "holds" : "open") : grade;
   const at = governing?.demand.at;
   const weakest = zone && at !== undefined ? { at, reason: zone.reason } : part.weakest;
   return {
     id: part.id as PartId,
-    verdict,
+    verdict: verdictOf(one, complete, sure),
+    settled: governing !== undefined && Object.values(byClass).every(settled),
     byClass: Object.fromEntries(
       EVENT_CLASSES.flatMap((name) => (byClass[name] ? [[name, classOutcome(byClass[name])]] : [])),
     ),
@@ -235,12 +241,25 @@ function partOutcome(one: PartMargins, complete: boolean, runs: readonly EventRu
   };
 }
 
-function classOutcome({ margin, required, demand }: ClassMargin): ClassOutcome {
-  const { load, strength5, strength, event, runs, at, zone } = demand;
+/** What keeps enough holds only when all is known; what may not keep it is thin then. On the way only what is sure is told. */
+function verdictOf(one: PartMargins, complete: boolean, sure: boolean): PartVerdict {
+  const grade = gradeOf(one);
+  if (grade === "notLoaded") return grade;
+  if (sure) return sureGrade(one);
+  if (grade === "keeps") return complete ? "holds" : "open";
+  if (grade === "unsettled") return complete ? "thin" : "open";
+  return grade;
+}
+
+function classOutcome({ margin, low, high, required, demand }: ClassMargin): ClassOutcome {
+  const { load, middle, strength5, strength, event, runs, at, zone } = demand;
   return {
     margin,
+    marginInterval: [low, high],
     required,
     demand: demand.demand,
+    demandInterval: [demand.low, demand.high],
+    middle,
     load,
     runs,
     strength5,
@@ -342,11 +361,11 @@ function cautionsOf(
   const ran = set.filter((event) => keys.has(whatIfKey(event)) && book.good(event).length > 0).length;
   const ended = whatIfs.filter((one) => one.ok && one.lostBecause === "ground").length;
   const anchorDemand = (end: "A" | "B") =>
-    PROVISIONAL_FACTOR * Math.max(0, ...runs.flatMap((one) => one.runs.map((run) => run.anchors[end])));
+    Math.max(0, ...levelsOf(measured(runs, (run) => run.anchors[end])).map(({ level }) => level.value));
   const facts: (CautionFact | false)[] = [
     { kind: "general" },
     judged.length > 0 && { kind: "judged", judged },
-    { kind: "provisional" },
+    { kind: "scatter" },
     unfounded > 0 && { kind: "unfounded", parts: unfounded, of: margins.length },
     failed.length > 0 && { kind: "failedRuns", whatIfs: failed },
     rig.backup !== undefined && { kind: "chance" },

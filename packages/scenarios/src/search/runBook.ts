@@ -2,25 +2,32 @@
 import type { Accuracy } from "@secondline/engine";
 import { eventBefore, type WhatIf, whatIfKey } from "../events/registry.ts";
 import type { EventRuns } from "../rule/demand.ts";
-import type { Draw, GoodRun, RunOrder, RunResult, Trouble } from "../run/runFacts.ts";
+import type { GoodRun, RunOrder, RunResult, Trouble } from "../run/runFacts.ts";
+import { CENTRE, type Sample } from "../scatter/sampler.ts";
 
 /** One event, under one of the draws, on one mesh. */
 export interface Wanted {
   readonly event: WhatIf;
-  readonly draw: number;
+  readonly sample: Sample;
   readonly accuracy: Accuracy;
 }
 
+/** Of an event's draws so many may give no numbers [-]. */
+const MOST_FAILED = 1 / 8;
+
+interface Entry {
+  readonly result: RunResult;
+  readonly deviates: readonly number[];
+}
+
 export class RunBook {
-  readonly #draws: readonly Draw[];
   readonly #traces: boolean;
   /** By event, then by mesh and draw. */
-  readonly #events = new Map<string, Map<string, RunResult>>();
+  readonly #events = new Map<string, Map<string, Entry>>();
   readonly #keys = new WeakMap<WhatIf, string>();
   #good = 0;
 
-  constructor(draws: readonly Draw[], traces: boolean) {
-    this.#draws = draws;
+  constructor(traces: boolean) {
     this.#traces = traces;
   }
 
@@ -54,40 +61,44 @@ export class RunBook {
 
   put(wanted: Wanted, result: RunResult): void {
     const key = this.#key(wanted.event);
-    const slots = this.#events.get(key) ?? new Map<string, RunResult>();
+    const slots = this.#events.get(key) ?? new Map<string, Entry>();
     this.#events.set(key, slots);
     if (result.ok && !slots.has(this.#slot(wanted))) this.#good++;
-    slots.set(this.#slot(wanted), result);
+    slots.set(this.#slot(wanted), { result, deviates: wanted.sample.deviates });
   }
 
-  result(event: WhatIf, draw: number, accuracy: Accuracy): RunResult | undefined {
-    return this.#known({ event, draw, accuracy });
+  result(event: WhatIf, sample: Sample, accuracy: Accuracy): RunResult | undefined {
+    return this.#known({ event, sample, accuracy });
   }
 
   /** All good runs of an event. */
   good(event: WhatIf): readonly GoodRun[] {
-    return this.#all(event).filter((result) => result.ok);
+    return this.#all(event).flatMap(({ result }) => (result.ok ? [result] : []));
   }
 
-  /** Whether a run of the event was made and failed, under whatever draw. */
+  /** Whether the event as it stands gave no numbers, or more than a few of its draws. */
   failed(event: WhatIf): boolean {
-    return this.#all(event).some(({ ok }) => !ok);
+    const all = this.#all(event);
+    const failures = all.filter(({ result }) => !result.ok);
+    return failures.some(({ deviates }) => deviates.length === 0) || failures.length > MOST_FAILED * all.length;
   }
 
   eventRuns(events: readonly WhatIf[], counts: (index: number) => boolean): readonly EventRuns[] {
     return events.flatMap((event, index): EventRuns[] => {
       if (!counts(index)) return [];
-      const runs = this.good(event);
-      return runs.length > 0 ? [{ index, event, runs }] : [];
+      const good = this.#all(event).flatMap(({ result, deviates }) => (result.ok ? [{ result, deviates }] : []));
+      if (good.length === 0) return [];
+      const [runs, deviates] = [good.map(({ result }) => result), good.map((one) => one.deviates)];
+      return [{ index, event, runs, deviates }];
     });
   }
 
-  #all(event: WhatIf): readonly RunResult[] {
+  #all(event: WhatIf): readonly Entry[] {
     return [...(this.#events.get(this.#key(event))?.values() ?? [])];
   }
 
   #known(wanted: Wanted): RunResult | undefined {
-    return this.#events.get(this.#key(wanted.event))?.get(this.#slot(wanted));
+    return this.#events.get(this.#key(wanted.event))?.get(this.#slot(wanted))?.result;
   }
 
   #key(event: WhatIf): string {
@@ -96,22 +107,23 @@ export class RunBook {
     return known;
   }
 
-  #slot({ draw, accuracy }: Wanted): string {
-    return `${accuracy} ${draw}`;
+  #slot({ sample, accuracy }: Wanted): string {
+    return `${accuracy} ${sample.id}`;
   }
 
-  #before({ event, draw, accuracy }: Wanted): Wanted | undefined {
+  /** Under the same draw: what comes before is part of the same fall. */
+  #before({ event, sample, accuracy }: Wanted): Wanted | undefined {
     const before = eventBefore(event);
-    return before && { event: before, draw, accuracy };
+    return before && { event: before, sample, accuracy };
   }
 
-  #order({ event, draw, accuracy }: Wanted, before: GoodRun | undefined): RunOrder {
+  #order({ event, sample, accuracy }: Wanted, before: GoodRun | undefined): RunOrder {
     return {
       event,
-      draw: this.#draws[draw]!,
+      draw: sample.draw,
       accuracy,
       ...(before ? { before } : {}),
-      ...(this.#traces && draw === 0 ? { trace: true } : {}),
+      ...(this.#traces && sample === CENTRE ? { trace: true } : {}),
     };
   }
 }

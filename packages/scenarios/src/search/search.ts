@@ -2,23 +2,30 @@
  * The search for the worst events of a rig. It decides which runs are to be made and makes none itself: it hands out orders and
  * takes results, so that one thread or many can make them, in whatever order they finish. The same rig gives the same answer.
  *
- * 1. Every event of the set once. 2. What follows when a part that keeps too little gives way. 3. Of every part the events that
- * ask most of it, and those that bring the walker lowest, again under small shifts. 4. What follows, once more, where those have
- * brought a part below its factor.
+ * 1. Every event of the set once, as it stands. 2. What follows when a part that keeps too little gives way. 3. Where the runs so far,
+ * or what is not known between them, reach highest: more events, once each. 4. Of every part the worst events, and those that bring
+ * the walker lowest, in draws of all that scatters; they, and not the runs that chose the events, say how large a load is. 5. More
+ * draws where a margin's interval reaches over a limit, until none does or the budget of runs is spent.
  */
 import type { Accuracy } from "@secondline/engine";
-import type { PartId } from "@secondline/rig";
+import type { PartId, Rig } from "@secondline/rig";
 import type { Assessed } from "../assessment/assessment.ts";
+import { EVENT_CLASSES, type SeedFacts } from "../events/eventKind.ts";
 import { leavesSomething } from "../events/givesWay.ts";
 import { classOf, missingIn, type WhatIf, whatIfKey, whatIfSet } from "../events/registry.ts";
 import type { Outcome } from "../facts/outcome.ts";
 import { type RigStrengths, rigStrengths } from "../rigStrengths.ts";
-import type { EventRuns } from "../rule/demand.ts";
-import { demandShare, demandsOn, keptShare, type PartMargins, partMargins } from "../rule/margins.ts";
+import { demandsOn, type EventLevel, type EventRuns } from "../rule/demand.ts";
+import { depthLevels, dropLevels, fallFacts } from "../rule/fall.ts";
+import { demandShare, keptShare, type PartMargins, partMargins, requiredFactors, settled } from "../rule/margins.ts";
+import { gradeOfPull, personMargin, pullLevels } from "../rule/person.ts";
 import { judgedParts, lengthOf } from "../rule/utilisation.ts";
 import type { RunOrder, RunResult } from "../run/runFacts.ts";
+import type { Spreads } from "../scatter/inputs.ts";
+import { BLOCK, CENTRE, Sampler } from "../scatter/sampler.ts";
 import { conclude, staticsOf } from "./conclude.ts";
-import { DRAWS } from "./draws.ts";
+import { promising } from "./nominate.ts";
+import { quantitiesOf } from "./quantities.ts";
 import { RunBook, type Wanted } from "./runBook.ts";
 
 export interface SearchOptions {
@@ -30,6 +37,12 @@ export interface SearchOptions {
   readonly estimate?: boolean;
   /** Keep thinned-out forces of every event, for plots. */
   readonly traces?: boolean;
+  /** Runs to be spent, about; default `RUNS`. More of them settle what lies near a limit. */
+  readonly runs?: number;
+  /** Another one draws other falls. */
+  readonly seed?: number;
+  /** Other spreads than the assumed ones; 0 takes an input for exactly known. */
+  readonly spreads?: Spreads;
   /** Tell what is known while the search goes on. */
   readonly tellSoFar?: boolean;
 }
@@ -48,10 +61,21 @@ export interface Round {
 
 /** Orders handed out at once: enough for several threads, few enough that what is found is soon told. */
 const ROUND = 24;
-/** How many of the worst events of a part are repeated. */
-const WORST = 3;
-/** Without repetitions, about so many more runs are to come per event of the set [-]. */
-const REPEATED_SHARE = 1.6;
+/** How often more events are looked for, and how many at a time. */
+const LOOKS = 2;
+const EVENTS_A_LOOK = 12;
+/** An event that was not drawn is drawn when it may ask for more than so much of what the worst drawn one asks for [-]. */
+const ENOUGH = 0.97;
+/** What keeps three times what is required of it is not worth draws: its load is told from single runs, on the safe side [-]. */
+const MATTERS = 1 / 3;
+/** Feet that stay higher above the ground in single runs are not looked at more closely [m]. */
+const NEAR_GROUND = 10;
+/** Draws of one event at most. */
+const MOST_DRAWS = 48;
+/** Runs of a whole search, about: it ends with the block of draws that goes past it. */
+export const RUNS = 320;
+/** Any number: the same one, so that the same rig gives the same answer. */
+export const SEED = 20_261_129;
 
 export const otherMesh = (accuracy: Accuracy): Accuracy => (accuracy === "fine" ? "standard" : "fine");
 
@@ -70,13 +94,17 @@ export function* search(assessed: Assessed, options: SearchOptions): Generator<R
   const seeds = options.whatIfs ?? seedsOf(assessed, options, strengths, set);
   const chosen = options.whatIfs !== undefined;
   const few = options.size === "quick" || chosen;
-  const book = new RunBook(DRAWS, options.traces === true);
+  const book = new RunBook(options.traces === true);
+  const { runs: budget = RUNS, seed = SEED, spreads } = options;
+  const sampler = new Sampler(rig, { seed, ...(spreads ? { spreads } : {}) });
+  const facts: SeedFacts = { rig, weakPlaces: strengths.weakPlaces, size: "full" };
+  const quantities = quantitiesOf(rig, strengths);
   const events: WhatIf[] = [...seeds];
   // Parts whose cause is itself a failure tell only what would follow.
   const told = new Set<string>();
   const counts = (index: number) => !told.has(whatIfKey(events[index]!));
   let repeated = false;
-  let expected = Math.ceil(seeds.length * (few ? 1 : 1 + REPEATED_SHARE));
+  let expected = few ? seeds.length : Math.max(budget, seeds.length);
   const concluded = (final: boolean) =>
     conclude({ assessed, strengths, statics, book, events, counts, set, options, chosen, repeated, final });
   const soFar = () => concluded(false);
@@ -101,7 +129,12 @@ export function* search(assessed: Assessed, options: SearchOptions): Generator<R
       });
     }
   }
-  const plain = (event: WhatIf): Wanted => ({ event, draw: 0, accuracy: options.accuracy });
+  const plain = (event: WhatIf): Wanted => ({ event, sample: CENTRE, accuracy: options.accuracy });
+  const add = (found: readonly WhatIf[]) => {
+    const keys = new Set(events.map(whatIfKey));
+    events.push(...found.filter((event) => !keys.has(whatIfKey(event))));
+  };
+  const counted = () => book.eventRuns(events, counts);
 
   function* follow(): Generator<Round, void, readonly RunResult[]> {
     const found = whatFollows(assessed, margins(), events);
@@ -114,25 +147,41 @@ export function* search(assessed: Assessed, options: SearchOptions): Generator<R
     yield* run(events.map(plain));
   }
 
-  yield* run(seeds.map(plain));
-  if (book.runs > 0) {
-    if (!few) {
-      yield* follow();
-      const worst = worstEvents(assessed, strengths, book, events, counts);
-      yield* run(worst.flatMap((event) => DRAWS.map((_, draw) => ({ ...plain(event), draw }))));
+  /** Looks where the worst may be, between the events that were run. */
+  function* look(): Generator<Round, void, readonly RunResult[]> {
+    add(promising(counted(), quantities, facts, EVENTS_A_LOOK));
+    yield* run(events.map(plain));
+  }
+
+  /** Draws of the worst events, block by block; more of those by which something is not settled. */
+  function* draw(): Generator<Round, void, readonly RunResult[]> {
+    const drawn = new Map<string, number>();
+    for (;;) {
+      const wanted = toDraw(rig, strengths, counted(), margins(), drawn);
+      if (wanted.length === 0 || (repeated && book.runs >= budget)) return;
+      const orders = wanted.flatMap((event) => {
+        const key = whatIfKey(event);
+        const from = drawn.get(key) ?? 0;
+        drawn.set(key, from + BLOCK);
+        return sampler.draws(event, from, from + BLOCK).map((sample) => ({ ...plain(event), sample }));
+      });
+      yield* run(orders);
+      if (options.estimate) yield* run(orders.map((one) => ({ ...one, accuracy: otherMesh(options.accuracy) })));
       repeated = true;
     }
-    if (options.estimate) {
-      const worst = worstEvents(assessed, strengths, book, events, counts);
-      yield* run(worst.map((event) => ({ ...plain(event), accuracy: otherMesh(options.accuracy) })));
-    }
-    if (!few) yield* follow();
-    if (!few) {
-      const worst = worstEvents(assessed, strengths, book, events, counts);
-      yield* run(worst.flatMap((event) => DRAWS.map((_, draw) => ({ ...plain(event), draw }))));
-    }
   }
-  return { outcome: concluded(true), demands: book.eventRuns(events, counts).map(slim) };
+
+  yield* run(seeds.map(plain));
+  if (book.runs > 0 && !few) {
+    yield* follow();
+    for (let i = 0; i < LOOKS; i++) yield* look();
+    yield* draw();
+    yield* follow();
+    yield* draw();
+  } else if (book.runs > 0 && options.estimate) {
+    yield* run(events.map((event) => ({ ...plain(event), accuracy: otherMesh(options.accuracy) })));
+  }
+  return { outcome: concluded(true), demands: counted().map(slim) };
 }
 
 /** Without what only plots need. */
@@ -149,29 +198,58 @@ function seedsOf(
   return size === "quick" ? whatIfSet({ rig, weakPlaces, size }) : set;
 }
 
-/** Of every part the events that ask most of it, and those that bring the walker lowest or nearest to the ground. */
-function worstEvents(
-  { rig }: Assessed,
+/** The events to be drawn next: those that may be the worst of something that matters, and those that a limit hangs on. */
+function toDraw(
+  rig: Rig,
   strengths: RigStrengths,
-  book: RunBook,
-  events: readonly WhatIf[],
-  counts: (index: number) => boolean,
+  runs: readonly EventRuns[],
+  margins: readonly PartMargins[],
+  drawn: ReadonlyMap<string, number>,
 ): readonly WhatIf[] {
-  const runs = book.eventRuns(events, counts);
+  const times = (index: number) => drawn.get(whatIfKey(byIndex.get(index)!.event)) ?? 0;
+  const byIndex = new Map(runs.map((one) => [one.index, one]));
   const chosen = new Set<number>();
+  const choose = (values: readonly { readonly event: number; readonly value: number }[], near: number) => {
+    const known = values.filter(({ event }) => times(event) > 0 || chosen.has(event));
+    const most = Math.max(0, ...known.map(({ value }) => value));
+    const worst = values.reduce((a, b) => (b.value > a.value ? b : a));
+    if (worst.value > most * near && times(worst.event) === 0) chosen.add(worst.event);
+  };
+  const required = requiredFactors(rig);
   for (const part of judgedParts(rig, strengths)) {
     const demands = demandsOn(part, runs, lengthOf(strengths, part));
-    const required = (index: number) =>
-      classOf(events[index]!) === "expected" ? rig.requiredFactor.value : rig.requiredAfterFailure;
-    const weight = (one: (typeof demands)[number]) => demandShare(one) * required(one.event);
-    for (const one of [...demands].sort((a, b) => weight(b) - weight(a)).slice(0, WORST)) chosen.add(one.event);
+    for (const name of EVENT_CLASSES) {
+      const values = demands
+        .filter((one) => one.class === name)
+        .map((one) => ({ event: one.event, value: demandShare(one) * required[name] }));
+      if (values.some(({ value }) => value > MATTERS)) choose(values, ENOUGH);
+    }
   }
-  const lowest = (of: (one: EventRuns) => number) => [...runs].sort((a, b) => of(a) - of(b)).slice(0, WORST);
-  const least = (value: (run: EventRuns["runs"][number]) => number) => (one: EventRuns) =>
-    Math.min(...one.runs.map(value));
-  const feet = least(({ feetClearance }) => feetClearance ?? Number.MAX_VALUE);
-  for (const { index } of [...lowest(feet), ...lowest(least(({ drop }) => -drop))]) chosen.add(index);
-  return [...chosen].sort((a, b) => a - b).map((index) => events[index]!);
+  const of = ({ of: { index }, level }: EventLevel) => ({ event: index, value: level.value });
+  choose(dropLevels(runs).map(of), ENOUGH);
+  choose(pullLevels(runs).map(of), ENOUGH);
+  const depths = depthLevels(runs).map(of);
+  const lowest = depths.filter(({ value }) => -value < NEAR_GROUND);
+  if (lowest.length > 0)
+    choose(
+      lowest.map(({ event, value }) => ({ event, value: NEAR_GROUND + value })),
+      ENOUGH,
+    );
+  for (const index of openEvents(rig, runs, margins)) if (times(index) < MOST_DRAWS) chosen.add(index);
+  return [...chosen].sort((a, b) => a - b).map((index) => byIndex.get(index)!.event);
+}
+
+/** Events by which a part, the height of the feet or the pull on the person is not settled. */
+function openEvents(rig: Rig, runs: readonly EventRuns[], margins: readonly PartMargins[]): readonly number[] {
+  const parts = margins.flatMap(({ byClass }) =>
+    Object.values(byClass).flatMap((one) => (settled(one) ? [] : [one.demand.event])),
+  );
+  const { leastFeet } = fallFacts(runs);
+  const over = (limit: number) => leastFeet!.interval[0] >= limit && leastFeet!.interval[1] <= limit;
+  const feet = leastFeet && [0, rig.requiredClearance].some(over) ? [leastFeet.event] : [];
+  const person = personMargin(runs);
+  const pull = person && gradeOfPull(person.low) !== gradeOfPull(person.high) ? [person.event] : [];
+  return [...parts, ...feet, ...pull];
 }
 
 interface Follow {

