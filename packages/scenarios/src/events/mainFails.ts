@@ -63,10 +63,11 @@ export const mainFails: EventKind<MainFails> = {
     coordinates: [at, cutAt, late / MOMENT_REACH],
     others({ rig, weakPlaces }) {
       if (!rig.backup) return [];
-      const cuts = [0, 1, 0.5, ...QUARTERS, ...weakPlaces];
+      const places = manyPlaces(rig);
+      const cuts = [0, 1, ...places, ...weakPlaces];
       const moments = walker === "caught" ? [0, ...SEARCHED_MOMENTS] : [0];
       return cuts.flatMap((cut) =>
-        manyPlaces(rig).flatMap((place) => moments.map((m) => fails(cut, walker, place, m))),
+        places.flatMap((place) => moments.map((m) => fails(cut, walker, place, m))),
       );
     },
   }),
@@ -96,6 +97,8 @@ export const mainFails: EventKind<MainFails> = {
       const bay = (end === 0 ? bays.A : bays.B) ?? (end === 0 ? near : 1 - near);
       for (const at of [near, ...QUARTERS, 1 - near, bay]) list.push(fails(end, "hanging", at));
       for (const at of [...QUARTERS, bay]) list.push(fails(end, "standing", at), fails(end, "caught", at));
+      // Beside the end that goes, the walker falls past where the line was; beside the other, the backup is at its stiffest.
+      for (const at of [near, 1 - near]) list.push(fails(end, "standing", at));
     }
     for (const at of QUARTERS) list.push(fails(0.5, "hanging", at));
     list.push(fails(0.5, "standing", 0.5), fails(0.5, "caught", 0.5));

@@ -12,7 +12,7 @@ export const LET_GO_CUT = 0.15;
 export const REST_BEFORE = 0.05;
 
 /** Besides the peak of the leash a failure in a catch is looked at this much earlier and later [s]. */
-export const SEARCHED_MOMENTS = [-0.15, -0.075, 0.075, 0.15] as const;
+export const SEARCHED_MOMENTS = [-0.1, 0.1] as const;
 
 /** How much earlier or later, as the end of a key; nothing at the peak itself. */
 export const lateKey = (late = 0): string => {

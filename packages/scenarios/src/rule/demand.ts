@@ -119,6 +119,8 @@ export interface Demand extends Utilisation {
   readonly demand: number;
   readonly low: number;
   readonly high: number;
+  /** By which the events are ranked [N]. */
+  readonly rank: number;
   /** Middle of the runs [N]; `load` is the largest of them. */
   readonly middle: number;
   /** Runs that it rests on. */
@@ -143,6 +145,7 @@ export function demandsOn(part: PartStrength, events: readonly EventRuns[], leng
       demand: level.value * strength5,
       low: level.low * strength5,
       high: level.high * strength5,
+      rank: level.rank * strength5,
       middle: level.middle * strength5,
       runs: level.draws,
     };

@@ -41,7 +41,7 @@ export const depthLevels = (events: readonly EventRuns[]): readonly EventLevel[]
   );
 
 const worstOf = (levels: readonly EventLevel[]): EventLevel | undefined =>
-  levels.reduce<EventLevel | undefined>((a, b) => (a && a.level.value >= b.level.value ? a : b), undefined);
+  levels.reduce<EventLevel | undefined>((a, b) => (a && a.level.rank >= b.level.rank ? a : b), undefined);
 
 export function fallFacts(events: readonly EventRuns[]): FallFacts {
   const where = (is: (run: GoodRun) => boolean) => events.filter(({ runs }) => runs.some(is)).map(({ index }) => index);

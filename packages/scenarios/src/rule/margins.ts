@@ -54,7 +54,7 @@ export const demandShare = ({ demand, strength5 }: Demand): number => demand / s
 
 const worstOf = (demands: readonly Demand[]): Demand | undefined =>
   demands.reduce<Demand | undefined>(
-    (worst, one) => (!worst || demandShare(one) > demandShare(worst) ? one : worst),
+    (worst, one) => (!worst || one.rank / one.strength5 > worst.rank / worst.strength5 ? one : worst),
     undefined,
   );
 

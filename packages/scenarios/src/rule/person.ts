@@ -50,7 +50,7 @@ export function gradeOfPull(pull: number): PersonMargin["grade"] {
 /** Undefined without a run. */
 export function personMargin(events: readonly EventRuns[]): PersonMargin | undefined {
   if (events.length === 0) return undefined;
-  const worst = pullLevels(events).reduce((a, b) => (b.level.value > a.level.value ? b : a));
+  const worst = pullLevels(events).reduce((a, b) => (b.level.rank > a.level.rank ? b : a));
   const { value: demand, low, high } = worst.level;
   const pull = Math.max(...worst.runs.map((run) => run.peaks.leash));
   return { demand, low, high, pull, event: worst.of.index, passes: passed(demand), grade: gradeOfPull(demand) };

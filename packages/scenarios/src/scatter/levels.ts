@@ -31,6 +31,8 @@ export interface Level {
   readonly middle: number;
   /** What 95 % of draws stay under, at 75 % confidence. */
   readonly value: number;
+  /** By which events are ranked: the same, but of an event that was not drawn without the confidence, which would put it first. */
+  readonly rank: number;
   /** 95 % interval of that 95 % value. */
   readonly low: number;
   readonly high: number;
@@ -161,8 +163,8 @@ export function levelOf(
   const above = BEYOND * spread - shift;
   return {
     middle: at(-shift),
-    // Of an event that was not drawn nothing is claimed: it is what draws are spent on, where it may be the worst.
-    value: at(above + (drawn ? CONFIDENCE * error : 0)),
+    value: at(above + CONFIDENCE * error),
+    rank: at(above + (drawn ? CONFIDENCE * error : 0)),
     low: at(above - INTERVAL * error),
     high: at(above + INTERVAL * error),
     draws: count,

@@ -47,7 +47,7 @@ export function promising(
         if (!first || reach > first.reach) first = { event, reach };
       }
     }
-    if (!first || first.reach <= best) continue;
+    if (!first || first.reach <= best || Math.max(best, first.reach) < quantity.mattersFrom) continue;
     const key = whatIfKey(first.event);
     const over = first.reach - best;
     if ((found.get(key)?.over ?? 0) < over) found.set(key, { event: first.event, over });

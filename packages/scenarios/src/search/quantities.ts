@@ -12,10 +12,19 @@ export interface Quantity {
   readonly name: string;
   /** A positive number that is the worse the larger it is; undefined where the run, or the event, has none. */
   readonly of: (run: GoodRun, event: WhatIf) => number | undefined;
+  /** ln of the quantity from which on it is worth looking for a worse event. */
+  readonly mattersFrom: number;
 }
 
 /** A share of what a part holds below this is no load that a search is worth making for [-]. */
 const LEAST_SHARE = 0.01;
+/** What keeps so much more than is required of it is not worth draws: its load is told from single runs, on the safe side [-]. */
+export const MATTERS = 0.45;
+/** About the 95 % value over the middle, for which single runs stand [-]. */
+const USUAL = 1.2;
+/** Feet that stay higher above the ground in single runs are not looked at more closely [m]. */
+export const NEAR_GROUND = 10;
+
 /** So much nearer to the ground is as much worse as a load e times as large [m]. */
 const WORSE_BY = 10;
 
@@ -32,6 +41,7 @@ export function quantitiesOf(rig: Rig, strengths: RigStrengths): readonly Quanti
     return EVENT_CLASSES.map(
       (name: EventClass): Quantity => ({
         name: `${part.id} ${name}`,
+      mattersFrom: Math.log(MATTERS / USUAL),
         of(run, event) {
           if (classOf(event) !== name || takenAway(event).includes(part.id as PartId)) return undefined;
           const value = share(run) * required[name];
@@ -42,9 +52,10 @@ export function quantitiesOf(rig: Rig, strengths: RigStrengths): readonly Quanti
   });
   return [
     ...parts,
-    { name: "drop", of: ({ drop }) => Math.max(0.1, drop) },
+    { name: "drop", mattersFrom: Number.NEGATIVE_INFINITY, of: ({ drop }) => Math.max(0.1, drop) },
     {
       name: "feet",
+      mattersFrom: -NEAR_GROUND / WORSE_BY,
       of: ({ feetClearance }) => (feetClearance === undefined ? undefined : Math.exp(-feetClearance / WORSE_BY)),
     },
   ];

@@ -15,9 +15,9 @@ import { leavesSomething } from "../events/givesWay.ts";
 import { classOf, missingIn, type WhatIf, whatIfKey, whatIfSet } from "../events/registry.ts";
 import type { Outcome } from "../facts/outcome.ts";
 import { type RigStrengths, rigStrengths } from "../rigStrengths.ts";
-import { demandsOn, type EventLevel, type EventRuns } from "../rule/demand.ts";
+import { demandsOn, ENOUGH_DRAWS, type EventLevel, type EventRuns } from "../rule/demand.ts";
 import { depthLevels, dropLevels, fallFacts } from "../rule/fall.ts";
-import { demandShare, keptShare, type PartMargins, partMargins, requiredFactors, settled } from "../rule/margins.ts";
+import { keptShare, type PartMargins, partMargins, requiredFactors, settled } from "../rule/margins.ts";
 import { gradeOfPull, personMargin, pullLevels } from "../rule/person.ts";
 import { judgedParts, lengthOf } from "../rule/utilisation.ts";
 import type { RunOrder, RunResult } from "../run/runFacts.ts";
@@ -25,7 +25,7 @@ import type { Spreads } from "../scatter/inputs.ts";
 import { BLOCK, CENTRE, Sampler } from "../scatter/sampler.ts";
 import { conclude, staticsOf } from "./conclude.ts";
 import { promising } from "./nominate.ts";
-import { quantitiesOf } from "./quantities.ts";
+import { MATTERS, NEAR_GROUND, quantitiesOf } from "./quantities.ts";
 import { RunBook, type Wanted } from "./runBook.ts";
 
 export interface SearchOptions {
@@ -62,14 +62,8 @@ export interface Round {
 /** Orders handed out at once: enough for several threads, few enough that what is found is soon told. */
 const ROUND = 24;
 /** How often more events are looked for, and how many at a time. */
-const LOOKS = 2;
+const LOOKS = 3;
 const EVENTS_A_LOOK = 12;
-/** An event that was not drawn is drawn when it may ask for more than so much of what the worst drawn one asks for [-]. */
-const ENOUGH = 0.97;
-/** What keeps three times what is required of it is not worth draws: its load is told from single runs, on the safe side [-]. */
-const MATTERS = 1 / 3;
-/** Feet that stay higher above the ground in single runs are not looked at more closely [m]. */
-const NEAR_GROUND = 10;
 /** Draws of one event at most. */
 const MOST_DRAWS = 48;
 /** Runs of a whole search, about: it ends with the block of draws that goes past it. */
@@ -102,6 +96,8 @@ export function* search(assessed: Assessed, options: SearchOptions): Generator<R
   const events: WhatIf[] = [...seeds];
   // Parts whose cause is itself a failure tell only what would follow.
   const told = new Set<string>();
+  // How many draws of an event were asked for.
+  const drawn = new Map<string, number>();
   const counts = (index: number) => !told.has(whatIfKey(events[index]!));
   let repeated = false;
   let expected = few ? seeds.length : Math.max(budget, seeds.length);
@@ -155,9 +151,8 @@ export function* search(assessed: Assessed, options: SearchOptions): Generator<R
 
   /** Draws of the worst events, block by block; more of those by which something is not settled. */
   function* draw(): Generator<Round, void, readonly RunResult[]> {
-    const drawn = new Map<string, number>();
     for (;;) {
-      const wanted = toDraw(rig, strengths, counted(), margins(), drawn);
+      const wanted = toDraw(rig, strengths, counted(), margins());
       if (wanted.length === 0 || (repeated && book.runs >= budget)) return;
       const orders = wanted.flatMap((event) => {
         const key = whatIfKey(event);
@@ -204,16 +199,16 @@ function toDraw(
   strengths: RigStrengths,
   runs: readonly EventRuns[],
   margins: readonly PartMargins[],
-  drawn: ReadonlyMap<string, number>,
 ): readonly WhatIf[] {
-  const times = (index: number) => drawn.get(whatIfKey(byIndex.get(index)!.event)) ?? 0;
   const byIndex = new Map(runs.map((one) => [one.index, one]));
+  const times = (index: number) => byIndex.get(index)!.deviates.filter((row) => row.length > 0).length;
+  const isDrawn = (index: number) => times(index) >= ENOUGH_DRAWS;
   const chosen = new Set<number>();
-  const choose = (values: readonly { readonly event: number; readonly value: number }[], near: number) => {
-    const known = values.filter(({ event }) => times(event) > 0 || chosen.has(event));
+  const choose = (values: readonly { readonly event: number; readonly value: number }[]) => {
+    const known = values.filter(({ event }) => isDrawn(event) || chosen.has(event));
     const most = Math.max(0, ...known.map(({ value }) => value));
     const worst = values.reduce((a, b) => (b.value > a.value ? b : a));
-    if (worst.value > most * near && times(worst.event) === 0) chosen.add(worst.event);
+    if (worst.value > most && !isDrawn(worst.event)) chosen.add(worst.event);
   };
   const required = requiredFactors(rig);
   for (const part of judgedParts(rig, strengths)) {
@@ -221,20 +216,17 @@ function toDraw(
     for (const name of EVENT_CLASSES) {
       const values = demands
         .filter((one) => one.class === name)
-        .map((one) => ({ event: one.event, value: demandShare(one) * required[name] }));
-      if (values.some(({ value }) => value > MATTERS)) choose(values, ENOUGH);
+        .map((one) => ({ event: one.event, value: (one.rank / one.strength5) * required[name] }));
+      if (values.some(({ value }) => value > MATTERS)) choose(values);
     }
   }
-  const of = ({ of: { index }, level }: EventLevel) => ({ event: index, value: level.value });
-  choose(dropLevels(runs).map(of), ENOUGH);
-  choose(pullLevels(runs).map(of), ENOUGH);
+  const of = ({ of: { index }, level }: EventLevel) => ({ event: index, value: level.rank });
+  choose(dropLevels(runs).map(of));
+  choose(pullLevels(runs).map(of));
   const depths = depthLevels(runs).map(of);
   const lowest = depths.filter(({ value }) => -value < NEAR_GROUND);
   if (lowest.length > 0)
-    choose(
-      lowest.map(({ event, value }) => ({ event, value: NEAR_GROUND + value })),
-      ENOUGH,
-    );
+    choose(lowest.map(({ event, value }) => ({ event, value: NEAR_GROUND + value })));
   for (const index of openEvents(rig, runs, margins)) if (times(index) < MOST_DRAWS) chosen.add(index);
   return [...chosen].sort((a, b) => a - b).map((index) => byIndex.get(index)!.event);
 }
