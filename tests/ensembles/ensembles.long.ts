@@ -16,9 +16,7 @@ const UNEXPLAINED = 3.5;
  * the mean".
  */
 const KNOWN: Readonly<Record<string, string>> = {
-  "cut-60-connected leash": "8 % too high on elements of 0.4 m, nearer on finer ones: safe side",
   "x-0-70-polyester-hmpe-0 backupA": "8 % too high on a stiff backup: safe side",
-  "x-0-70-polyester-hmpe-0 backupB": "7 % too high on a stiff backup: safe side",
   "x-2-30-polyamide-polyamide-3 leash": "8 % too high on a short soft line: safe side",
   "x-4-55-polyester-polyester-2 leash":
     "7 to 9 % too high; which way the ring goes is chance, and the reference goes both",

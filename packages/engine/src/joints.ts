@@ -31,9 +31,11 @@ interface Member {
   readonly joint: JointState | undefined;
 }
 
-/** Nodes that share one motion, made ready for the steps: per axis and node the places of velocity and position in memory. */
+/** Nodes that share one motion, made ready for the steps: of every node where its velocity lies, from there on axis by axis. */
 interface Group {
-  readonly places: readonly { readonly velocity: Int32Array; readonly position: Int32Array }[];
+  readonly velocity: Int32Array;
+  readonly pitch: Int32Array;
+  /** [kg] */
   readonly mass: Float64Array;
   /** Of all of them [kg]. */
   readonly total: number;
@@ -41,11 +43,10 @@ interface Group {
 }
 
 function makeGroup(members: readonly Member[]): Group {
-  const places = (column: number) =>
-    Int32Array.from(members, ({ line, node }) => line.base + column * line.pitch + node);
   const mass = Float64Array.from(members, ({ line, node }) => line.masses[node]!);
   return {
-    places: [0, 1, 2].map((c) => ({ velocity: places(COLUMN.VX + c), position: places(c) })),
+    velocity: Int32Array.from(members, ({ line, node }) => line.base + COLUMN.VX * line.pitch + node),
+    pitch: Int32Array.from(members, ({ line }) => line.pitch),
     mass,
     total: mass.reduce((sum, one) => sum + one, 0),
     joint: members.map(({ joint }) => joint),
@@ -128,31 +129,48 @@ export class Joints {
 
   /** Shares the momenta of joined nodes after both lines have moved in this step, the so-many-th. */
   bind(steps: number): void {
-    for (let g = 0; g < this.#groups.length; g++) {
-      const group = this.#groups[g]!;
-      for (let c = 0; c < 3; c++) this.#share(group, c);
-      for (let k = 1; k < group.joint.length; k++) {
-        const state = group.joint[k];
-        if (state) this.#read(state, steps);
-      }
-    }
+    for (let g = 0; g < this.#groups.length; g++) this.#share(this.#groups[g]!, steps);
   }
 
-  #share({ places, mass, total, joint }: Group, c: number): void {
+  #share({ velocity, pitch, mass, total, joint }: Group, steps: number): void {
     const m = this.#m;
     const step = this.#step;
-    const { velocity, position } = places[c]!;
-    let momentum = 0;
-    for (let k = 0; k < mass.length; k++) momentum += mass[k]! * m[velocity[k]!]!;
-    const shared = momentum / total;
+    let px = 0;
+    let py = 0;
+    let pz = 0;
     for (let k = 0; k < mass.length; k++) {
       const V = velocity[k]!;
-      const X = position[k]!;
-      const change = shared - m[V]!;
-      const load = joint[k]?.load;
-      if (load) load[c] = load[c]! + this.#blend * ((mass[k]! * change) / step - load[c]!);
-      m[X] = m[X]! + step * change;
-      m[V] = shared;
+      const next = pitch[k]!;
+      px += mass[k]! * m[V]!;
+      py += mass[k]! * m[V + next]!;
+      pz += mass[k]! * m[V + 2 * next]!;
+    }
+    const sx = px / total;
+    const sy = py / total;
+    const sz = pz / total;
+    for (let k = 0; k < mass.length; k++) {
+      const VX = velocity[k]!;
+      const next = pitch[k]!;
+      const VY = VX + next;
+      const VZ = VY + next;
+      const X = VX - COLUMN.VX * next;
+      const dx = sx - m[VX]!;
+      const dy = sy - m[VY]!;
+      const dz = sz - m[VZ]!;
+      m[VX] = sx;
+      m[VY] = sy;
+      m[VZ] = sz;
+      m[X] = m[X]! + step * dx;
+      m[X + next] = m[X + next]! + step * dy;
+      m[X + 2 * next] = m[X + 2 * next]! + step * dz;
+      const state = joint[k];
+      if (state === undefined) continue;
+      const { load } = state;
+      const blend = this.#blend;
+      load[0] = load[0]! + blend * ((mass[k]! * dx) / step - load[0]!);
+      load[1] = load[1]! + blend * ((mass[k]! * dy) / step - load[1]!);
+      load[2] = load[2]! + blend * ((mass[k]! * dz) / step - load[2]!);
+      this.#read(state, steps);
     }
   }
 

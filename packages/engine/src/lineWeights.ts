@@ -42,9 +42,6 @@ export function weighLine(out: LineWeights, low: number, high: number): void {
   else if (before > high - 1) before = high - 1;
   const u = xi - before;
   const v = 1 - u;
-  w.fill(0);
-  d.fill(0);
-  b.fill(0);
   out.node = before > 1 ? before - 2 : 0;
   // The cubic B-spline's weights on the node before the last one, the last one, the next one and the one after it.
   let w1 = 2 / 3 - u * u + 0.5 * u * u * u;
@@ -59,6 +56,15 @@ export function weighLine(out: LineWeights, low: number, high: number): void {
   let b2 = 3 * v - 2;
   let b0 = v;
   let b3 = u;
+  if (before > low + 1 && before < high - 2) {
+    spread(w, w0, w1, w2, w3);
+    spread(d, d0, d1, d2, d3);
+    spread(b, b0, b1, b2, b3);
+    return;
+  }
+  w.fill(0);
+  d.fill(0);
+  b.fill(0);
   if (before === low) {
     // The node before the end is 2·end − next.
     w1 += 2 * w0;
@@ -86,6 +92,17 @@ export function weighLine(out: LineWeights, low: number, high: number): void {
   add(out, before, w1, d1, b1, before > low);
   add(out, before + 1, w2, d2, b2, before + 1 < high);
   if (before + 1 < high) add(out, before + 2, w3, d3, b3, before + 2 < high);
+}
+
+/** Weights away from the ends: those of four nodes, each less KINK times the second difference there, in the order of `add`. */
+function spread(out: Float64Array, a: number, b: number, c: number, d: number): void {
+  const own = 1 + 2 * KINK;
+  out[0] = 0 - KINK * a;
+  out[1] = own * a - KINK * b;
+  out[2] = own * b - KINK * a - KINK * c;
+  out[3] = own * c - KINK * b - KINK * d;
+  out[4] = own * d - KINK * c;
+  out[5] = 0 - KINK * d;
 }
 
 /** Adds a node's weight and its derivatives, less KINK times the second difference there, unless it is an end. */

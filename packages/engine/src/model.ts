@@ -58,10 +58,11 @@ const STEP = 0.92;
  */
 const RECOIL = 0.055;
 /**
- * The backup's elements may be this much longer than the main line's: longer ones save steps, but from about 1.5 on the peaks of
- * a catch lean to one side of the converged ones.
+ * How much longer than the main line's a stiffer backup's elements may be: where the main line may part anywhere, where it is cut,
+ * and where it stays whole and the backup only hangs beside it. In a short bay that catches, long ones make loads too small; after
+ * a cut, the longer steps that they allow leave more of the energy unaccounted for.
  */
-const LONGEST_BACKUP = 1.2;
+const LONGEST_BACKUP = { parting: 1.2, cut: 1.5, whole: 2 } as const;
 /** Mass of a master point when the problem gives none [kg]. */
 export const MASTER_MASS = 0.5;
 
@@ -104,7 +105,7 @@ export function buildModel(problem: Problem, options: ModelOptions = {}): Model 
       "backup",
       problem.backup,
       chord * (1 + problem.backup.slack),
-      size * backupScale(problem),
+      size * backupScale(problem, stepLimit(main) / size),
       shared,
       undefined,
     );
@@ -149,11 +150,23 @@ function stepShareOf(problem: Problem): number {
   return STEP * Math.min(1, RECOIL / Math.max(...strains));
 }
 
-/** Elements of both lines take a wave about the same time to cross: a stiffer backup has longer ones, within reason. */
-function backupScale(problem: Problem): number {
+/**
+ * How much longer the backup's elements are than the main line's. A wave crosses longer elements of a stiffer backup in about the
+ * time that it takes through the main line's quickest one, `crossing` over the element size [s/m], so that neither line rules the
+ * other's steps. A short tail beside a cut has quick ones: the bay beside it, which catches, has short elements as well.
+ */
+function backupScale(problem: Problem, crossing: number): number {
   const speed = (make: LineMake) => Math.max(...sectionsOf(make).map(({ material }) => waveSpeed(material)));
-  return Math.min(Math.max(speed(problem.backup!) / speed(problem.main), 1), LONGEST_BACKUP);
+  const [main, backup] = [speed(problem.main), speed(problem.backup!)];
+  const stiffer = Math.max(backup / main, 1);
+  const least = Math.min(stiffer, LONGEST_BACKUP.parting);
+  const most = LONGEST_BACKUP[mayPart(problem.main) ? "parting" : problem.cut ? "cut" : "whole"];
+  return Math.min(Math.max(crossing * backup, least), stiffer, most);
 }
+
+/** Whether a line may part elsewhere than at a planned cut. */
+const mayPart = ({ strength, weakZones }: LineMake): boolean =>
+  [strength, ...(weakZones ?? []).map((zone) => zone.strength)].some(Number.isFinite);
 
 /** Speed of a fast axial pull at the stiffest place of the curve [m/s]. */
 export const waveSpeed = (material: Material): number =>

@@ -5,14 +5,15 @@ import { checkHistories, checkLowerTests, ROUNDING } from "./monotoneChecks.ts";
 
 it("a worse history raises no strength", () => {
   const { central, lower } = checkHistories(1000, seededRandom(1031));
+  console.log("worse history: largest rise of the centre and of the 5 % value", central, lower);
   expect(central).toBeLessThan(ROUNDING);
-  // Less is left open where a dose comes nearer to those that were tested.
-  expect(lower).toBeLessThan(0.02);
+  expect(lower).toBeLessThan(ROUNDING);
 });
 
 it("a lower test raises no central strength", () => {
   const { central, lower } = checkLowerTests(1000, seededRandom(1032));
-  // What tests fall short of the fit is shared out to smaller doses, which moves them by this much.
-  expect(central).toBeLessThan(0.001);
-  expect(lower).toBeLessThan(0.04);
+  console.log("lower test: largest rise of the centre and of the 5 % value", central, lower);
+  expect(central).toBeLessThan(ROUNDING);
+  // A lower best test is less scatter, as in EN 1990; why no bound that covers does without: STATISTICS.md.
+  expect(lower).toBeLessThan(0.1);
 });

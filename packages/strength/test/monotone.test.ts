@@ -6,14 +6,12 @@ import { checkHistories, checkLowerTests, ROUNDING } from "./monotoneChecks.ts";
 it("a worse history raises no strength, whatever was tested, in 100 random ones", () => {
   const { central, lower } = checkHistories(100, seededRandom(31));
   expect(central).toBeLessThan(ROUNDING);
-  // The 5 % value may gain a little where a dose comes nearer to those that were tested: less is left open there.
-  expect(lower).toBeLessThan(0.01);
+  expect(lower).toBeLessThan(ROUNDING);
 });
 
-it("a lower test raises no central strength, of new pieces and of pieces from the sun, in 100 random logs", () => {
+it("a lower test raises no central strength, whatever was tested, in 100 random logs", () => {
   const { central, lower } = checkLowerTests(100, seededRandom(32));
-  // What tests fall short of the fit is shared out to smaller doses, which moves them by this much.
-  expect(central).toBeLessThan(0.001);
+  expect(central).toBeLessThan(ROUNDING);
   // A lower best test is less scatter: as in EN 1990, the 5 % value may gain by that.
-  expect(lower).toBeLessThan(0.03);
+  expect(lower).toBeLessThan(0.05);
 });

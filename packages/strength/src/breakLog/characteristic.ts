@@ -52,7 +52,7 @@ export function characteristicValues(
   if (belief === undefined) {
     return confidences.map((c) => assumedSpread(sample, c, content, "its results contradict each other"));
   }
-  const among = belief.families.length > 1 ? `, lowest of ${belief.families.join(", ")}` : "";
+  const among = belief.families.length > 1 ? `, mixed of ${belief.families.join(", ")}` : "";
   const count = numbers === undefined ? 0 : new Set(numbers).size;
   const scatter = count > 1 ? `, with the scatter between ${count} batches` : "";
   return confidences.map((confidence) => {

@@ -52,6 +52,8 @@ export interface Learnt {
   readonly loadings: readonly number[];
   /** Standard deviation of the logarithm that is the factor's own [-]. */
   readonly own: number;
+  /** Variance that it adds to the others' of its source in place of its own: less than 0 where the whole is known better [-]. */
+  readonly adds?: number;
 }
 
 /** Beyond its range nothing is known: the value at the edge is taken with half of it gone and this spread [-]. */

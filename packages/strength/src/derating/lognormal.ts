@@ -1,5 +1,6 @@
 /** Lognormal strength: product of lognormal factors about a rated strength. */
 import type { StrengthFactor } from "./factor.ts";
+import { withTogether } from "./together.ts";
 
 /** 95 % quantile of the standard normal distribution [-]. */
 export const Z95 = 1.6448536269514722;
@@ -30,6 +31,7 @@ export function logCovariance(a: readonly StrengthFactor[], b: readonly Strength
 
 /** Of two factors that the same own tests know: they may err against each other, for the tests know their product best [-]. */
 function learntCovariance(a: StrengthFactor, b: StrengthFactor): number | undefined {
+  if (a === b && a.learnt?.adds !== undefined) return a.learnt.adds;
   if (a === b || a.learnt === undefined || a.learnt.source !== b.learnt?.source) return undefined;
   const other = b.learnt.loadings;
   return a.learnt.loadings.reduce((sum, x, i) => sum + x * (other[i] ?? 0), 0);
@@ -51,8 +53,13 @@ export interface LognormalStrength {
   readonly sigmaLog: number;
 }
 
-/** Combines a rated strength [N] with its factors. */
-export function combineFactors(rated: number, factors: readonly StrengthFactor[]): LognormalStrength {
+/** The factors as a table shows them: with a line for what own tests know of them together. */
+export const shownFactors = (factors: readonly StrengthFactor[]): readonly StrengthFactor[] =>
+  withTogether(factors).shown;
+
+/** Combines a rated strength [N] with its factors; those that the same own tests know count as the tests have their product. */
+export function combineFactors(rated: number, given: readonly StrengthFactor[]): LognormalStrength {
+  const { factors } = withTogether(given);
   const strength = factors.reduce((product, f) => product * f.value, rated);
   const sigmaLog = Math.sqrt(Math.max(0, logCovariance(factors, factors)));
   return {

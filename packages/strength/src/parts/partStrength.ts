@@ -1,7 +1,7 @@
 /** One part of a rig and what it holds. */
 import { type Basis, type BasisKind, fieldAt, formatPercent, formatRatio } from "@secondline/rig";
 import type { StrengthFactor } from "../derating/factor.ts";
-import { combineFactors } from "../derating/lognormal.ts";
+import { combineFactors, shownFactors } from "../derating/lognormal.ts";
 import type { StrengthZone } from "./webbingStrength.ts";
 
 export interface PartStrength {
@@ -58,7 +58,8 @@ type Given = Pick<PartStrength, "id" | "name" | "rated" | "ratedBasis" | "factor
 };
 
 export function makePartStrength({ needsInspection, ...part }: Given): PartStrength {
-  const { rated, ratedBasis, factors } = part;
+  const { rated, ratedBasis } = part;
+  const factors = shownFactors(part.factors);
   // A line's flags and bases are those of all its zones: a factor beyond its range counts wherever it lies.
   const everywhere = [...factors, ...(part.zones ?? []).flatMap((z) => z.factors)];
   const noData = everywhere.some((f) => f.noData);
@@ -70,6 +71,7 @@ export function makePartStrength({ needsInspection, ...part }: Given): PartStren
     ...(needsInspection === undefined ? {} : { needsInspection }),
     ...blanksOf(factors),
     ...part,
+    factors,
   };
 }
 

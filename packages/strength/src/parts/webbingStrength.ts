@@ -5,7 +5,7 @@
 import type { Basis, Wear, WebbingSection } from "@secondline/rig";
 import { constant } from "../derating/constants.ts";
 import type { StrengthFactor } from "../derating/factor.ts";
-import { combineFactors, lowValue } from "../derating/lognormal.ts";
+import { combineFactors, lowValue, shownFactors } from "../derating/lognormal.ts";
 import { ownFactors } from "../derating/own.ts";
 import { type FactorsOf, publishedFactors } from "../retention/testedStock.ts";
 import { conditionFactors, overMonthsOutside } from "./textileCondition.ts";
@@ -72,7 +72,7 @@ export function webbingStrength(
     ];
     for (const [from, to] of cuts(bounds[i]!, bounds[i + 1]!, stretches)) {
       const here = stretches.filter((s) => s.from < to && s.to > from);
-      const factors = [...own, ...here.map((s) => s.factor)];
+      const factors = shownFactors([...own, ...here.map((s) => s.factor)]);
       const { strength, strength5 } = combineFactors(section.stock.rated.strength, factors);
       const { strength: rated, basis: ratedBasis } = section.stock.rated;
       zones.push({ from, to, rated, ratedBasis, strength, strength5, factors, reason: reasonOf(here), section: i });

@@ -41,7 +41,7 @@ export function learntWear(model: StockModel, id: WearId): LearntWear {
   const doses = last === 0 ? [0] : [...new Set([...even, ...knots.doses])].sort((a, b) => a - b);
   const curve: CurvePoint[] = [];
   for (const dose of doses) {
-    const { mean, deviation, builtIn } = posterior(model, id, dose);
+    const { mean, deviation, builtIn } = wearPosterior(model, id, dose);
     const before = curve.at(-1);
     const free = builtIn + mean;
     const log = Math.min(0, free, before?.log ?? 0);
@@ -59,7 +59,7 @@ function wearAt(model: StockModel, id: WearId, curve: readonly CurvePoint[], dos
   const share = b.dose === a.dose ? 1 : (dose - a.dose) / (b.dose - a.dose);
   const mix = (of: (point: CurvePoint) => number) => (1 - share) * of(a) + share * of(b);
   const log = mix((point) => point.log);
-  const { common, own, open, prior, weight, builtIn } = posterior(model, id, dose);
+  const { common, own, open, prior, weight, builtIn } = wearPosterior(model, id, dose);
   // The 5 % value does not rise with the dose either: what is missing to it is added to the scatter.
   const needed = ((log - mix((point) => point.low)) / 1.6448536) ** 2;
   return {
@@ -73,7 +73,7 @@ function wearAt(model: StockModel, id: WearId, curve: readonly CurvePoint[], dos
 }
 
 /** Mean and variance of a wear's deviation from the built-in curve at a dose: Brownian over the prior's variance. */
-function posterior(model: StockModel, id: WearId, dose: number) {
+export function wearPosterior(model: StockModel, id: WearId, dose: number) {
   const { doses, variances, steps, scatter, freedom } = model.wears.get(id)!;
   const factor = builtInFactor(model.stock, id, dose);
   const v = builtInVariance(factor);

@@ -4,9 +4,9 @@ import type { BreakTest } from "../breakLog/breakTest.ts";
 import { grouped } from "../breakLog/grouped.ts";
 import type { StrengthFactor } from "../derating/factor.ts";
 import { combineFactors } from "../derating/lognormal.ts";
-import { builtInLog, NEW_SCATTER, nearestDose, type StockModel, type StockState, stockModel } from "./stockModel.ts";
+import { builtInLog, NEW_SCATTER, type StockModel, type StockState, stockModel } from "./stockModel.ts";
 import { publishedFactors, type StockFactors, testedFactors } from "./testedStock.ts";
-import { builtInFactor, builtInVariance, doseText, type WearDose } from "./wearFactors.ts";
+import { builtInFactor, builtInVariance, doseText, nearestDose, type WearDose } from "./wearFactors.ts";
 
 export interface StateComparison {
   /** "new", or what had happened to the samples. */

@@ -5,12 +5,12 @@
 import type { LineStock } from "@secondline/rig";
 import type { BreakTest } from "../breakLog/breakTest.ts";
 import { grouped } from "../breakLog/grouped.ts";
-import { normalDensity } from "../statistics/normal.ts";
-import { normalTail } from "../statistics/normalTail.ts";
 import { tQuantile } from "../statistics/studentT.ts";
+import { beyondBound } from "./bounded.ts";
+import { type OneSided, oneSided } from "./oneSided.ts";
 import { isOfStock, wearOfTest } from "./testState.ts";
 import { type Coefficient, type RegressionRow, regressionCovariance, regressionSolver } from "./tiedRegression.ts";
-import { builtInFactor, builtInVariance, type WearDose, type WearId } from "./wearFactors.ts";
+import { builtInFactor, builtInVariance, nearestDose, type WearDose, type WearId } from "./wearFactors.ts";
 
 /**
  * Scatter of new pieces of one batch, as standard deviation of the logarithm; how many degrees of freedom its value is worth
@@ -78,6 +78,8 @@ export interface StockModel {
   readonly clipped: ReadonlySet<StockState>;
   /** Mean of the logarithm of the strength of a state over the rated one: tested, and as built in [-]. */
   readonly tested: ReadonlyMap<StockState, number>;
+  /** The tests in the form in which a lower one never raises a strength. */
+  readonly oneSided: OneSided;
 }
 
 /** Undefined when no test of the log counts for the stock. */
@@ -251,15 +253,6 @@ function stepsTo({ doses, steps }: WearKnots, dose: number): number[] {
   return steps.slice(0, nearestDose(doses, dose) + 1);
 }
 
-/** Index of the tested dose nearest to a dose. */
-export function nearestDose(doses: readonly number[], dose: number): number {
-  let nearest = 0;
-  doses.forEach((d, k) => {
-    if (Math.abs(d - dose) < Math.abs(doses[nearest]! - dose)) nearest = k;
-  });
-  return nearest;
-}
-
 /** Standard deviations that leave 19 of 20 means inside [-]. */
 const OUTSIDE = 1.96;
 
@@ -273,7 +266,7 @@ function fitStates(
   coefficientsOf: (state: StockState) => readonly number[],
   wears: ReadonlyMap<WearId, WearKnots>,
   newVariance: number,
-): Pick<StockModel, "means" | "covariance" | "shortfalls" | "clipped" | "tested"> {
+): Pick<StockModel, "means" | "covariance" | "shortfalls" | "clipped" | "tested" | "oneSided"> {
   const rated = Math.log(stock.rated.strength);
   const told = states.map((state) => {
     const { common, own } = builtInSpread(stock, state.doses);
@@ -290,15 +283,16 @@ function fitStates(
     average(told.filter(({ state }) => state.doses.length === 0).flatMap(({ exact }) => exact)),
   );
   const clipped = new Set<StockState>();
-  const exactRows = told.flatMap((one): RegressionRow[] => {
-    if (one.exact.length === 0) return [];
-    const most = one.state.doses.length === 0 ? Number.POSITIVE_INFINITY : raised + MOST_BETTER * Math.sqrt(one.common);
-    if (average(one.exact) > most) clipped.add(one.state);
-    const y = average(one.exact.map((value) => Math.min(value, most)));
-    const n = one.exact.length;
-    return [{ of: one.of, y, assumed: one.assumed / n, found: one.found / n }];
-  });
   const offset = (state: StockState) => rated + builtInLog(stock, state.doses);
+  const believed = told.map(({ state, common, exact }) => {
+    const most = state.doses.length === 0 ? Number.POSITIVE_INFINITY : raised + MOST_BETTER * Math.sqrt(common);
+    if (average(exact) > most) clipped.add(state);
+    return average(exact.map((value) => Math.min(value, most)));
+  });
+  const exactRows = told.flatMap(({ of, exact, assumed, found }, k): RegressionRow[] => {
+    const n = exact.length;
+    return n === 0 ? [] : [{ of, y: believed[k]!, assumed: assumed / n, found: found / n }];
+  });
   let bounded: (RegressionRow & { readonly kept: number })[] = [];
   const exactYs = exactRows.map(({ y }) => y);
   let means = regressionSolver(coefficients, exactRows)(exactYs);
@@ -346,35 +340,18 @@ function fitStates(
     shortfalls,
     clipped,
     tested,
+    oneSided: oneSided(
+      told.map((one, k) => ({ ...one, believed: believed[k]!, offset: offset(one.state) })),
+      coefficients,
+      wears,
+      { scatter: NEW_SCATTER ** 2, batch: BATCH_SCATTER ** 2 },
+    ),
   };
 }
 
 const commonOf = (stock: LineStock, { id, dose }: WearDose) => builtInVariance(builtInFactor(stock, id, dose)).common;
 const average = (values: readonly number[]) =>
   values.length === 0 ? 0 : values.reduce((a, b) => a + b, 0) / values.length;
-
-/** What is to be expected of a result that is only bounded, and the share of a breaking load's information in it. */
-function beyondBound(test: BreakTest, centre: number, deviation: number, offset: number) {
-  const { result } = test;
-  const z = (load: number) => (Math.log(load) - offset - centre) / deviation;
-  if (result.kind === "above") return truncated(centre, deviation, z(result.value), Number.POSITIVE_INFINITY);
-  if (result.kind === "below") return truncated(centre, deviation, Number.NEGATIVE_INFINITY, z(result.value));
-  if (result.kind === "between") return truncated(centre, deviation, z(result.from), z(result.to));
-  return { mean: z(result.value) * deviation + centre, kept: 1 };
-}
-
-/** Mean of a normal deviate between two bounds, and 1 less its variance ratio (Tallis 1961). */
-function truncated(centre: number, deviation: number, low: number, high: number) {
-  // Far out in a tail the mean lies at the nearer bound, to within rounding.
-  if (low > 8) return { mean: centre + deviation * Math.min(low + 1 / low, high), kept: 1 };
-  if (high < -8) return { mean: centre + deviation * Math.max(high + 1 / high, low), kept: 1 };
-  const area = Math.max(1e-300, normalTail(low) - normalTail(high));
-  const [a, b] = [normalDensity(low), normalDensity(high)];
-  const [la, hb] = [Number.isFinite(low) ? low * a : 0, Number.isFinite(high) ? high * b : 0];
-  const mean = (a - b) / area;
-  const variance = 1 + (la - hb) / area - mean * mean;
-  return { mean: centre + deviation * mean, kept: Math.min(1, Math.max(0, 1 - variance)) };
-}
 
 /** By how much a standard deviation that rests on few tests is widened, for a 5 % value by 1.645 of them [-]. */
 export function widened(freedom: number): number {

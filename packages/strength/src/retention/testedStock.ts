@@ -8,8 +8,10 @@ import { knotIn, webbingKnot } from "../derating/knot.ts";
 import { textileMake } from "../derating/make.ts";
 import { sewingFactor, sewnLoopAgeing } from "../derating/sewing.ts";
 import { sunFactor } from "../derating/sun.ts";
+import { knowTogether } from "../derating/together.ts";
 import { choleskyRoot } from "../reliability/cholesky.ts";
 import { type LearntWear, learntWear } from "./learntWear.ts";
+import { StateStrength, type StateTerm, termOf, type WearCurve } from "./stateStrength.ts";
 import { type StockModel, stockModel, widened } from "./stockModel.ts";
 import { doseText, type WearId } from "./wearFactors.ts";
 
@@ -62,30 +64,68 @@ export function testedFactors(stock: LineStock, model: StockModel | undefined, i
   if (model === undefined) return builtIn;
   const say = sayer(invented);
   const wears = new Map<WearId, LearntWear>();
-  const wear = (id: WearId, dose: number, factor: StrengthFactor): StrengthFactor => {
+  const level = levelFactor(model, builtIn.level(), say);
+  const [{ wide }, { own }] = [levelWidth(model), level.learnt!];
+  const together = new StateStrength(model, { wide, own: own * own }, togetherLine(model, say));
+  const known = (factor: StrengthFactor, term: StateTerm | "level"): StrengthFactor => ({
+    ...factor,
+    learnt: knowTogether(termOf({ ...factor.learnt! }, term), together),
+  });
+  const wear = (id: WearId, dose: number, factor: StrengthFactor, curves: readonly WearCurve[]): StrengthFactor => {
     if (!model.wears.has(id)) return factor;
     const learnt = wears.get(id) ?? learntWear(model, id);
     wears.set(id, learnt);
-    return wornFactor(model, learnt, dose, factor, say);
+    return known(wornFactor(model, learnt, dose, factor, say), { id, dose, curves });
   };
+  const over = (id: WearId, dose: number, at: (dose: number) => StrengthFactor, key = "") =>
+    wear(id, dose, at(dose), [{ key, log: (x) => Math.log(at(x).value) }]);
   return {
-    level: () => levelFactor(model, builtIn.level(), say),
-    sun: (months) => wear("sun", months, builtIn.sun(months)),
-    falls: (falls) => wear("falls", falls, builtIn.falls(falls)),
-    leashFalls: (falls) => wear("leash falls", falls, builtIn.leashFalls(falls)),
-    clamp: (months, loadShare) => wear("clamp mark", months, builtIn.clamp(months, loadShare)),
-    sewing: (months) => wear("sewing", months, builtIn.sewing(months)),
+    level: () => known(level, "level"),
+    sun: (months) => over("sun", months, builtIn.sun),
+    falls: (falls) => over("falls", falls, builtIn.falls),
+    leashFalls: (falls) => over("leash falls", falls, builtIn.leashFalls),
+    clamp: (months, load) => over("clamp mark", months, (x) => builtIn.clamp(x, load), `${load}`),
+    sewing: (months) => over("sewing", months, builtIn.sewing),
     sewnLoop: (months, ratedShare) => {
-      const loop = wear("sewing", months, builtIn.sewnLoop(months, ratedShare));
-      if (!model.wears.has("sewing")) return loop;
       // What such stitching held of the webbing, over what the loop is rated for: the lower one governs.
-      const share = wear("sewing", months, builtIn.sewing(months)).value / ratedShare;
+      const curves: WearCurve[] = [
+        { key: "loop", log: (x) => Math.log(builtIn.sewnLoop(x, ratedShare).value) },
+        { key: `seam ${ratedShare}`, log: (x) => Math.log(builtIn.sewing(x).value / ratedShare) },
+      ];
+      const loop = wear("sewing", months, builtIn.sewnLoop(months, ratedShare), curves);
+      if (!model.wears.has("sewing")) return loop;
+      const share = wear("sewing", months, builtIn.sewing(months), curves).value / ratedShare;
       return share < loop.value ? { ...loop, value: share } : loop;
     },
-    knot: (kind) => wear(stock.form === "rope" ? `knot ${kind}` : "knot in webbing", 0, builtIn.knot(kind)),
-    webbingKnot: () => wear("knot in webbing", 0, builtIn.webbingKnot()),
+    knot: (kind) => over(stock.form === "rope" ? `knot ${kind}` : "knot in webbing", 0, () => builtIn.knot(kind)),
+    webbingKnot: () => over("knot in webbing", 0, () => builtIn.webbingKnot()),
   };
 }
+
+/** The line that makes the product of the factors what the tests say of the whole state. */
+function togetherLine({ stock }: StockModel, say: Say): StateStrength["line"] {
+  return (value, adds) => {
+    const variance = Math.max(0, adds);
+    const name = "own tests together";
+    return {
+      name,
+      value,
+      spread: Math.sqrt(Math.expm1(variance)),
+      basis: say(
+        "tested",
+        "the tests know the whole state otherwise than its factors one by one; no test counts so that a lower one would raise it",
+      ),
+      cause: name,
+      shared: 0,
+      beyond: false,
+      noData: false,
+      learnt: { source: sourceOf({ stock }), loadings: [], own: Math.sqrt(variance), adds },
+    };
+  };
+}
+
+/** By how much the deviation of the level is widened for few tests. */
+const levelWidth = ({ newTests, freedom }: StockModel) => ({ wide: newTests > 0 ? widened(freedom) : 1 });
 
 type Say = (kind: Basis["kind"], note: string) => Basis;
 
@@ -101,10 +141,10 @@ const count = (n: number) => `${n} own break ${n === 1 ? "test" : "tests"}`;
 const WORTH_A_FLAG = 0.005;
 
 function levelFactor(model: StockModel, make: StrengthFactor, say: Say): StrengthFactor {
-  const { means, covariance, newTests, scatter, batchScatter, freedom, stock } = model;
+  const { means, covariance, newTests, scatter, batchScatter, stock } = model;
   // Without a new piece the tests of used ones may lower the level, never raise it.
   const mean = newTests > 0 ? means[0]! : Math.min(0, means[0]!);
-  const wide = newTests > 0 ? widened(freedom) : 1;
+  const { wide } = levelWidth(model);
   const common = covariance[0]![0]! * wide * wide;
   const own =
     newTests > 0 ? (scatter * wide) ** 2 + batchScatter ** 2 : (1 - make.shared) * Math.log1p(make.spread ** 2);
@@ -124,7 +164,7 @@ function levelFactor(model: StockModel, make: StrengthFactor, say: Say): Strengt
   };
 }
 
-const sourceOf = ({ stock }: StockModel) => `own tests of ${stock.id}`;
+const sourceOf = ({ stock }: Pick<StockModel, "stock">) => `own tests of ${stock.id}`;
 
 const ROOTS = new WeakMap<StockModel, readonly (readonly number[])[]>();
 

@@ -37,6 +37,17 @@ export function regressionSolver(
   };
 }
 
+/** Weight of every row in the mean of every coefficient: means = gain · y. */
+export function regressionGain(
+  coefficients: readonly Coefficient[],
+  rows: readonly Pick<RegressionRow, "of" | "assumed">[],
+): Float64Array[] {
+  const inverse = choleskyInverse(choleskyFactor(precision(coefficients, rows)));
+  return inverse.map((row) =>
+    Float64Array.from(rows, ({ of, assumed }) => of.reduce((sum, i) => sum + row[i]!, 0) / assumed),
+  );
+}
+
 /** Covariance of the coefficients about their means. */
 export function regressionCovariance(
   coefficients: readonly Coefficient[],
@@ -65,7 +76,10 @@ function times(row: Float64Array, matrix: readonly Float64Array[]): Float64Array
   return out;
 }
 
-function precision(coefficients: readonly Coefficient[], rows: readonly Omit<RegressionRow, "y">[]): Float64Array[] {
+function precision(
+  coefficients: readonly Coefficient[],
+  rows: readonly Pick<RegressionRow, "of" | "assumed">[],
+): Float64Array[] {
   const matrix = coefficients.map(() => new Float64Array(coefficients.length));
   coefficients.forEach(({ assumed }, i) => {
     matrix[i]![i] = 1 / assumed;

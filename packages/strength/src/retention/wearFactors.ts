@@ -41,6 +41,15 @@ export function lastDose(stock: LineStock, id: WearId): number {
   return builtInFactor(stock, id, 0).validity?.to ?? 0;
 }
 
+/** Index of the tested dose nearest to a dose. */
+export function nearestDose(doses: readonly number[], dose: number): number {
+  let nearest = 0;
+  doses.forEach((d, k) => {
+    if (Math.abs(d - dose) < Math.abs(doses[nearest]! - dose)) nearest = k;
+  });
+  return nearest;
+}
+
 /** Variance of the logarithm: what tests can learn of the factor, and what scatters from sample to sample [-]. */
 export function builtInVariance({ spread, shared }: StrengthFactor): { readonly common: number; readonly own: number } {
   const total = logSpread(spread) ** 2;

@@ -17,27 +17,31 @@ export interface FamilyPosterior {
   readonly logEvidence: number;
   /** P(quantile > x); of the normal family given that the quantile is above 0 [-]. */
   readonly above: (x: number) => number;
+  /** Chance that batches do not scatter; 1 where none are named [-]. */
+  readonly noBatchScatter: number;
 }
 
 /** Points of the grid of ln σ: the integrands are smooth and vanish at both ends. */
 const SCALES = 41;
 /**
- * Standard deviation of the logarithm of strength between batches: none at all with this chance, else half-normal with this
- * scale, on a grid. A tenth is a bad make, a quarter is unheard of. Set by simulation of the coverage, see
+ * Standard deviation of the logarithm of strength between batches: none at all with this chance, else anything up to the largest,
+ * on a grid. A tenth is a bad make, more than the largest is unheard of. Set by simulation of the coverage, see
  * `test/coverage.long.ts` [-].
  */
-export const NO_BATCH_SCATTER = 0.45;
-export const BATCH_SCALE = 0.125;
-const BATCH_STEP = 0.025;
-const BATCH_GRID = Array.from({ length: 17 }, (_, i) => BATCH_STEP * i);
-const BATCH_PRIOR = BATCH_GRID.map((tau, i) => {
-  const half = Math.exp(-0.5 * (tau / BATCH_SCALE) ** 2) / (BATCH_SCALE * Math.sqrt(Math.PI / 2));
-  return (1 - NO_BATCH_SCATTER) * half * BATCH_STEP * (i === 0 ? 0.5 : 1) + (i === 0 ? NO_BATCH_SCATTER : 0);
-});
+export const NO_BATCH_SCATTER = 0.75;
+export const MOST_BATCH_SCATTER = 0.3;
+const BATCH_STEP = 0.0125;
+const BATCH_GRID = Array.from({ length: 1 + MOST_BATCH_SCATTER / BATCH_STEP }, (_, i) => BATCH_STEP * i);
+const BATCH_PRIOR = BATCH_GRID.map(
+  (_, i) =>
+    ((1 - NO_BATCH_SCATTER) * (i === 0 ? 0.5 : 1)) / (BATCH_GRID.length - 0.5) + (i === 0 ? NO_BATCH_SCATTER : 0),
+);
 
 /** One value of σ and of the scatter between batches, with the location normal given both. */
 interface Cell {
   readonly weight: number;
+  /** Scatter between batches [-]. */
+  readonly tau: number;
   readonly above: (y: number) => number;
 }
 
@@ -60,11 +64,13 @@ export function familyPosterior(
   const used = cells.flatMap((cell, i) =>
     weights[i]! > 1e-12 * total ? [{ w: weights[i]! / total, above: cell.above }] : [],
   );
+  const alike = cells.reduce((sum, { tau }, i) => sum + (tau === 0 ? weights[i]! : 0), 0);
   const mass = (y: number) => used.reduce((sum, { w, above }) => sum + w * above(y), 0);
   const positive = family.logarithmic ? 1 : mass(0);
   return {
     logEvidence: most + Math.log(total * scales.step),
     above: (x) => mass(family.logarithmic ? Math.log(x) : x) / positive,
+    noBatchScatter: alike / total,
   };
 }
 
@@ -93,7 +99,7 @@ function scaleGrid(sample: readonly Observation[], logarithmic: boolean): ScaleG
 function plainCells(data: LocationSample, { values }: ScaleGrid, z: number): Cell[] {
   return values.map((sigma) => {
     const { logArea, above } = locationGiven(data, sigma);
-    return { weight: logArea, above: (y) => above(y - z * sigma) };
+    return { weight: logArea, tau: 0, above: (y) => above(y - z * sigma) };
   });
 }
 
@@ -112,7 +118,7 @@ function batchCells(
       const { logArea, centre, deviation } = pooled(summaries, tau);
       const quantile = mixedQuantile(name, p, tau / sigma) * sigma;
       const prior = Math.log(BATCH_PRIOR[i]!);
-      return { weight: logArea + prior, above: (y) => normalTail((y - quantile - centre) / deviation) };
+      return { weight: logArea + prior, tau, above: (y) => normalTail((y - quantile - centre) / deviation) };
     });
   });
 }

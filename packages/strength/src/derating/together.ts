@@ -1,0 +1,53 @@
+/**
+ * Factors that the same own tests know hold together something else than their product: what is known is the strength of the
+ * whole state. A factor carries its place in that state by its `learnt`; `combineFactors` asks for the whole.
+ */
+import type { Learnt, StrengthFactor } from "./factor.ts";
+
+/** ln of the product of some factors as the tests have it, and its variance less that of the factors as each has it [-]. */
+export interface TogetherValue {
+  readonly log: number;
+  readonly variance?: number;
+}
+
+/** A state that own tests speak of; `factors` are all of one such state. Undefined where they are no whole state. */
+export interface TestedTogether {
+  readonly value: (factors: readonly StrengthFactor[]) => TogetherValue | undefined;
+  /** The line of a table that makes the product of the factors what the state holds. */
+  readonly line: (value: number, adds: number) => StrengthFactor;
+}
+
+const KNOWN = new WeakMap<Learnt, TestedTogether>();
+/** The lines themselves, which are worked out anew wherever factors are combined. */
+const LINES = new WeakSet<Learnt>();
+
+export function knowTogether(learnt: Learnt, tests: TestedTogether): Learnt {
+  KNOWN.set(learnt, tests);
+  return learnt;
+}
+
+const isLine = ({ learnt }: StrengthFactor) => learnt !== undefined && LINES.has(learnt);
+
+/** A difference from the product below which no line is shown [-]. */
+const WORTH_A_LINE = 0.001;
+
+/** The factors with one line more for each set of tests that knows several of them, where it changes what they hold. */
+export function withTogether(given: readonly StrengthFactor[]): {
+  readonly factors: readonly StrengthFactor[];
+  readonly shown: readonly StrengthFactor[];
+} {
+  const factors = given.filter((factor) => !isLine(factor));
+  const tests = new Set(factors.flatMap(({ learnt }) => (learnt === undefined ? [] : (KNOWN.get(learnt) ?? []))));
+  const lines = [...tests].flatMap((one) => {
+    const known = factors.filter(({ learnt }) => learnt !== undefined && KNOWN.get(learnt) === one);
+    const whole = one.value(known);
+    if (whole === undefined) return [];
+    const log = whole.log - known.reduce((sum, { value }) => sum + Math.log(value), 0);
+    const line = one.line(Math.exp(log), whole.variance ?? 0);
+    LINES.add(line.learnt!);
+    return [line];
+  });
+  if (lines.length === 0) return { factors: given, shown: given };
+  const worth = lines.filter((line) => Math.abs(line.value - 1) > WORTH_A_LINE);
+  return { factors: [...factors, ...lines], shown: worth.length > 0 ? [...factors, ...worth] : factors };
+}

@@ -1,0 +1,27 @@
+/** What is to be expected of a test that tells only a bound of its strength. */
+import type { BreakTest } from "../breakLog/breakTest.ts";
+import { normalDensity } from "../statistics/normal.ts";
+import { normalTail } from "../statistics/normalTail.ts";
+
+/** What is to be expected of a result that is only bounded, and the share of a breaking load's information in it. */
+export function beyondBound(test: BreakTest, centre: number, deviation: number, offset: number) {
+  const { result } = test;
+  const z = (load: number) => (Math.log(load) - offset - centre) / deviation;
+  if (result.kind === "above") return truncated(centre, deviation, z(result.value), Number.POSITIVE_INFINITY);
+  if (result.kind === "below") return truncated(centre, deviation, Number.NEGATIVE_INFINITY, z(result.value));
+  if (result.kind === "between") return truncated(centre, deviation, z(result.from), z(result.to));
+  return { mean: z(result.value) * deviation + centre, kept: 1 };
+}
+
+/** Mean of a normal deviate between two bounds, and 1 less its variance ratio (Tallis 1961). */
+function truncated(centre: number, deviation: number, low: number, high: number) {
+  // Far out in a tail the mean lies at the nearer bound, to within rounding.
+  if (low > 8) return { mean: centre + deviation * Math.min(low + 1 / low, high), kept: 1 };
+  if (high < -8) return { mean: centre + deviation * Math.max(high + 1 / high, low), kept: 1 };
+  const area = Math.max(1e-300, normalTail(low) - normalTail(high));
+  const [a, b] = [normalDensity(low), normalDensity(high)];
+  const [la, hb] = [Number.isFinite(low) ? low * a : 0, Number.isFinite(high) ? high * b : 0];
+  const mean = (a - b) / area;
+  const variance = 1 + (la - hb) / area - mean * mean;
+  return { mean: centre + deviation * mean, kept: Math.min(1, Math.max(0, 1 - variance)) };
+}
