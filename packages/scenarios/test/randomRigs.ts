@@ -40,14 +40,16 @@ export function randomRig(seed: number): Rig {
   };
 }
 
-/** Loads by chance: most of them small, here and there one that is too much; now and then a walker whom nothing holds. */
+/** Loads by chance: most of them small, here and there an event that is too much; now and then a walker whom nothing holds. */
 export function randomLoads(seed: number): MadeUp {
-  const of = (order: RunOrder, what: string) =>
-    chanceOf(`${seed} ${what} ${whatIfKey(order.event)} ${JSON.stringify(order.draw)}`);
+  const ofEvent = (order: RunOrder, what: string) => chanceOf(`${seed} ${what} ${whatIfKey(order.event)}`);
+  const of = (order: RunOrder, what: string) => ofEvent(order, `${what} ${JSON.stringify(order.draw)}`);
   const wild = chanceOf(`${seed} wild`);
   return {
     share: (part: PartId, order) =>
-      0.05 + 0.25 * of(order, part) + (of(order, `${part}!`) < 0.01 * wild ? 0.1 + 0.5 * of(order, `${part}?`) : 0),
-    run: (order) => (of(order, "lost") < 0.001 * wild ? { caughtBy: "nothing", lostBecause: "freeFall" } : {}),
+      0.05 +
+      0.1 * of(order, part) +
+      (ofEvent(order, `${part}!`) < 0.01 * wild ? 0.2 + 0.6 * ofEvent(order, `${part}?`) : 0),
+    run: (order) => (ofEvent(order, "lost") < 0.001 * wild ? { caughtBy: "nothing", lostBecause: "freeFall" } : {}),
   };
 }

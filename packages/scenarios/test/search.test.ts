@@ -4,14 +4,13 @@ import {
   assessRig,
   classOf,
   type Outcome,
-  PROVISIONAL_FACTOR,
   type RunOrder,
   rigStrengths,
   type WhatIf,
   whatIfKey,
   whatIfSet,
 } from "../src/index.ts";
-import { DRAWS } from "../src/search/draws.ts";
+import { BLOCK } from "../src/scatter/sampler.ts";
 import { searched } from "./madeUpRuns.ts";
 import { testRig } from "./testRig.ts";
 
@@ -20,17 +19,17 @@ const fall: WhatIf = { kind: "leashFall", at: 0.5 };
 const part = ({ parts }: Outcome, id: string) => parts.find((one) => one.id === id)!;
 
 describe("a search", () => {
-  it("runs every event of the set, the fall before it first, and the worst ones five times", () => {
+  it("runs every event of the set, the fall before it first, and draws the worst ones", () => {
     const ordered: RunOrder[] = [];
-    const { outcome } = searched(testRig, {}, {}, undefined, ordered);
-    const keys = ordered.map(({ event, draw }) => `${whatIfKey(event)} ${DRAWS.indexOf(draw)}`);
+    const { outcome } = searched(testRig, { share: () => 0.3 }, {}, undefined, ordered);
+    const keys = ordered.map(({ event, draw }) => `${whatIfKey(event)} ${JSON.stringify(draw)}`);
     expect(new Set(keys).size).toBe(keys.length);
-    for (const event of set) expect(keys).toContain(`${whatIfKey(event)} 0`);
+    for (const event of set) expect(keys).toContain(`${whatIfKey(event)} {}`);
     for (const { event, before } of ordered) {
       if (event.kind === "mainFails" && event.walker === "caught") expect(before!.catchTime).toBe(1);
     }
     expect(outcome.search).toMatchObject({ complete: true, gaps: [], events: set.length, of: set.length });
-    for (const { byClass, governing } of outcome.parts) expect(byClass[governing!]!.runs).toBe(DRAWS.length);
+    for (const { byClass, governing } of outcome.parts) expect(byClass[governing!]!.runs % BLOCK).toBe(0);
   });
 
   it("says that a rig holds only when all of it is done: every state on the way is open", () => {
@@ -103,27 +102,54 @@ describe("a search", () => {
 const partOf = (outcome: Outcome, id: string) => ["fails", "thin"].includes(part(outcome, id).verdict);
 
 describe("the one rule", () => {
-  it("takes as margin 1 ÷ the largest E over R, and E as so many times the largest load of the event's runs", () => {
+  it("takes as margin 1 ÷ the largest E over R, and E as what 95 % of draws stay under", () => {
+    // The load goes with the walker's mass alone: a lognormal of 10 %, of which 95 % lie below 1.178 times the middle.
     const { outcome } = searched(testRig, {
-      share: (id, { event, draw }) =>
-        id === "leash" && event.kind === "leashFall" ? 0.2 + (draw.mass > 1 ? 0.1 : 0) : 0.05,
+      share: (id, { event, draw }) => (id === "leash" && event.kind === "leashFall" ? 0.3 * (draw.mass ?? 1) : 0.05),
     });
     const { expected, afterFailure } = part(outcome, "leash").byClass;
-    expect(expected!.margin).toBeCloseTo(1 / (PROVISIONAL_FACTOR * 0.3), 9);
+    const [low, high] = expected!.demandInterval.map((load) => load / expected!.strength5);
+    expect(low!).toBeLessThan(0.3 * 1.178);
+    expect(high!).toBeGreaterThan(0.3 * 1.178);
+    expect(high! / low!).toBeLessThan(1.25);
     expect(expected!.required).toBe(2);
-    expect(afterFailure!.margin).toBeCloseTo(1 / (PROVISIONAL_FACTOR * 0.05), 9);
     expect(afterFailure!.required).toBe(1.5);
+    expect(1 / afterFailure!.margin).toBeGreaterThan(0.05);
     expect(expected!.demand / expected!.strength5).toBeCloseTo(1 / expected!.margin, 9);
+    expect(expected!.marginInterval[0]).toBeLessThan(expected!.margin);
+  });
+
+  it("is not judged by the run that chose an event: a lucky one is drawn again and forgotten", () => {
+    const once = {
+      share: (id: string, { draw }: RunOrder) => (id === "leash" && Object.keys(draw).length === 0 ? 0.9 : 0.2),
+    };
+    const { outcome } = searched(testRig, once);
+    const { expected } = part(outcome, "leash").byClass;
+    expect(expected!.runs).toBeGreaterThanOrEqual(BLOCK);
+    expect(expected!.demand / expected!.strength5).toBeLessThan(0.3);
+  });
+
+  it("says of what lies near its limit that it is not settled, and holds when more runs settle it", () => {
+    const near = (share: number) => ({
+      share: (id: string, { event, draw }: RunOrder) =>
+        id === "leash" && event.kind === "leashFall" ? share * (draw.mass ?? 1) * (draw.damping ?? 1) ** 0.3 : 0.05,
+    });
+    const { outcome } = searched(testRig, near(0.37), { runs: 80 });
+    expect(outcome.verdict).toBe("thin");
+    expect(outcome.reasons[0]).toMatchObject({ kind: "unsettled", parts: ["leash"] });
+    expect(part(outcome, "leash").settled).toBe(false);
+    expect(searched(testRig, near(0.3)).outcome.verdict).toBe("holds");
   });
 
   it("asks 2.0 of falls and 1.5 after a failure, and whatever else the rig says", () => {
-    const share = 1 / (PROVISIONAL_FACTOR * 1.7);
+    // Of loads that do not scatter E is about a tenth above them: what is learnt of the scatter begins with an assumption.
+    const share = 1 / (1.1 * 1.75);
     const loaded = (kind: "expected" | "afterFailure") => ({
       share: (id: string, { event }: RunOrder) => (id === "endA" && classOf(event) === kind ? share : 0.05),
     });
     expect(part(searched(testRig, loaded("expected")).outcome, "endA").verdict).toBe("thin");
     expect(part(searched(testRig, loaded("afterFailure")).outcome, "endA").verdict).toBe("holds");
-    const strict = { ...testRig, requiredAfterFailure: 1.8 };
+    const strict = { ...testRig, requiredAfterFailure: 1.9 };
     expect(part(searched(strict, loaded("afterFailure")).outcome, "endA").verdict).toBe("thin");
   });
 
@@ -137,7 +163,7 @@ describe("the one rule", () => {
 
   it("fails when nothing holds the walker in any run of any event, or when the feet reach the ground", () => {
     const when = (what: object) => ({
-      run: ({ event, draw }: RunOrder) => (event.kind === "legFails" && draw.mass < 0.992 ? what : {}),
+      run: ({ event, draw }: RunOrder) => (event.kind === "legFails" && (draw.mass ?? 1) < 0.95 ? what : {}),
     });
     const lost = searched(testRig, {
       ...when({ caughtBy: "nothing", lostBecause: "freeFall" }),
@@ -151,17 +177,21 @@ describe("the one rule", () => {
 
   it("is thin when the feet come nearer to the ground than is asked for", () => {
     const near = { run: () => ({ feetClearance: 0.6 }) };
-    expect(searched(testRig, near).outcome.reasons).toEqual([
-      { kind: "groundNear", event: expect.any(Number), height: 0.6, required: 1 },
-    ]);
-    expect(searched({ ...testRig, requiredClearance: 0.5 }, near).outcome.verdict).toBe("holds");
+    const [reason] = searched(testRig, near).outcome.reasons;
+    expect(reason).toMatchObject({ kind: "groundNear", event: expect.any(Number), required: 1 });
+    // A drop of 3 m scatters: what 95 % of the falls keep is less than the 0.6 m of every run here.
+    expect((reason as { height: number }).height).toBeLessThan(0.6);
+    expect((reason as { height: number }).height).toBeGreaterThan(0.1);
+    expect(
+      searched({ ...testRig, requiredClearance: 0.1 }, { run: () => ({ feetClearance: 1.6 }) }).outcome.verdict,
+    ).toBe("holds");
   });
 
   it("judges the pull on the person by limits of its own", () => {
     const pulled = (newton: number) => searched(testRig, { pull: () => newton }).outcome;
     expect(pulled(4600).person!.grade).toBe("keeps");
-    expect(pulled(4800)).toMatchObject({ verdict: "thin", reasons: [{ kind: "pullHard" }] });
-    expect(pulled(9500)).toMatchObject({ verdict: "fails", reasons: [{ kind: "pullTooHard" }] });
+    expect(pulled(5900)).toMatchObject({ verdict: "thin", reasons: [{ kind: "pullHard" }] });
+    expect(pulled(11900)).toMatchObject({ verdict: "fails", reasons: [{ kind: "pullTooHard" }] });
   });
 
   it("holds nothing that no run loaded, and says why it was not", () => {
@@ -191,7 +221,7 @@ describe("the one rule", () => {
 
   it("tells, without counting it, what follows when a second part gives way after a failure", () => {
     const { outcome } = searched(testRig, {
-      share: (id, { event }) => (id === "backup.endA" && event.kind === "mainFails" ? 0.6 : 0.05),
+      share: (id, { event }) => (id === "backup.endA" && event.kind === "mainFails" ? 0.7 : 0.05),
       run: ({ event }) => (event.kind === "givesWay" ? { caughtBy: "nothing", lostBecause: "freeFall" } : {}),
     });
     const follow = outcome.followUps.find((one) => one.part === "backup.endA")!;

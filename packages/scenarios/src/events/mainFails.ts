@@ -66,9 +66,7 @@ export const mainFails: EventKind<MainFails> = {
       const places = manyPlaces(rig);
       const cuts = [0, 1, ...places, ...weakPlaces];
       const moments = walker === "caught" ? [0, ...SEARCHED_MOMENTS] : [0];
-      return cuts.flatMap((cut) =>
-        places.flatMap((place) => moments.map((m) => fails(cut, walker, place, m))),
-      );
+      return cuts.flatMap((cut) => places.flatMap((place) => moments.map((m) => fails(cut, walker, place, m))));
     },
   }),
   takesAway({ cutAt }): readonly PartId[] {

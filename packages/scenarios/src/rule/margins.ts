@@ -92,6 +92,16 @@ export function sureGrade({ byClass }: PartMargins): "fails" | "thin" | "open" {
   return all.some(({ high, required }) => high < required) ? "thin" : "open";
 }
 
+/**
+ * What a part of a search says: it fails where that is certain, and is thin where it looks like it. With few runs E is taken on the
+ * safe side by much, and a failing that more runs would take back is none.
+ */
+export function partialGrade(one: PartMargins): "fails" | "thin" | "open" {
+  const sure = sureGrade(one);
+  if (sure !== "open") return sure;
+  return ["fails", "thin"].includes(gradeOf(one)) ? "thin" : "open";
+}
+
 export type PartGrade = "fails" | "thin" | "unsettled" | "keeps" | "notLoaded";
 
 /** What a part's margins say of it, whatever else there is to run. */

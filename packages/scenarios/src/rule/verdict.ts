@@ -2,7 +2,7 @@
 import type { PartId } from "@secondline/rig";
 import type { CompleteSearch, Gap } from "../search/complete.ts";
 import type { FallFacts } from "./fall.ts";
-import { gradeOf, type PartMargins, sureGrade } from "./margins.ts";
+import { gradeOf, type PartMargins, partialGrade, sureGrade } from "./margins.ts";
 import { gradeOfPull, type PersonMargin } from "./person.ts";
 
 /** Open: nothing found yet, and not everything looked at. */
@@ -30,6 +30,9 @@ export interface Finding {
   readonly reasons: readonly Reason[];
 }
 
+/** All that was to be run; a part of it, asked for as such; or what is there on the way, of which only what is certain is told. */
+export type Knowing = "all" | "some" | "onTheWay";
+
 export interface Findings {
   readonly parts: readonly PartMargins[];
   readonly falls: FallFacts;
@@ -37,15 +40,16 @@ export interface Findings {
   /** Required height of the feet above the ground [m]. */
   readonly requiredClearance: number;
   readonly withholds: readonly string[];
-  /** Tell only what more runs cannot undo: on the way. */
-  readonly sure: boolean;
+  readonly knowing: Knowing;
 }
 
 /** What fails and what is thin: found by any search, however small. Least share of what is required first. */
 export function faultsOf(found: Findings): { readonly fails: readonly Reason[]; readonly thin: readonly Reason[] } {
-  const { parts, falls, person, requiredClearance, withholds, sure } = found;
+  const { parts, falls, person, requiredClearance, withholds, knowing } = found;
   const ranked = [...parts].sort((a, b) => rank(a) - rank(b));
-  const graded = (grade: string) => ranked.filter((one) => (sure ? sureGrade(one) : gradeOf(one)) === grade);
+  const gradeIn = { all: gradeOf, some: partialGrade, onTheWay: sureGrade }[knowing];
+  const graded = (grade: string) => ranked.filter((one) => gradeIn(one) === grade);
+  const sure = knowing === "onTheWay";
   const feet = falls.leastFeet && (sure ? falls.leastFeet.interval[0] : falls.leastFeet.height);
   const near = feet !== undefined && feet > 0 && feet < requiredClearance;
   const pull = person && (sure ? gradeOfPull(person.low) : person.grade);

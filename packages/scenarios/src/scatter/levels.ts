@@ -90,14 +90,13 @@ function differences({ values, deviates, scale }: EventDraws, inputs: number): D
   };
 }
 
+/** Passes until the size of chance and the slopes agree. */
+const PASSES = 6;
+
 /** Learns how the events of a class scatter. `inputs`: how many deviates a row has. */
 export function scatterOf(events: readonly EventDraws[], inputs: number): Scatter {
-  const ratio = (CHANCE / SLOPE) ** 2;
-  const moment = Array.from({ length: inputs }, (_, i) => {
-    const row = new Float64Array(inputs);
-    row[i] = ratio;
-    return row;
-  });
+  const square = () => Array.from({ length: inputs }, () => new Float64Array(inputs));
+  const moment = square();
   const right = new Float64Array(inputs);
   let squares = 0;
   let freedom = 0;
@@ -117,13 +116,23 @@ export function scatterOf(events: readonly EventDraws[], inputs: number): Scatte
       }
     });
   }
-  const inverse = choleskyInverse(choleskyFactor(moment));
-  const slopes = inverse.map((row) => row.reduce((sum, one, k) => sum + one * right[k]!, 0));
-  const explained = slopes.reduce((sum, slope, k) => sum + slope * right[k]!, 0);
-  const chance = (WEIGHT * CHANCE ** 2 + Math.max(0, squares - explained)) / (WEIGHT + freedom);
+  let chance = CHANCE ** 2;
+  let slopes: readonly number[] = [];
+  let inverse: readonly Float64Array[] = [];
+  for (let pass = 0; pass < PASSES; pass++) {
+    const known = moment.map((row, i) => row.map((one, k) => (i === k ? one + chance / SLOPE ** 2 : one)));
+    inverse = choleskyInverse(choleskyFactor(known));
+    slopes = inverse.map((row) => row.reduce((sum, one, k) => sum + one * right[k]!, 0));
+    const left = squares - 2 * product(slopes, right) + form(slopes, moment, slopes);
+    // What the slopes may be off goes with chance: as many draws are used up by them as they were learnt with.
+    const used = moment.reduce((sum, row, i) => sum + row.reduce((all, one, k) => all + one * inverse[k]![i]!, 0), 0);
+    chance = (WEIGHT * CHANCE ** 2 + Math.max(0, left)) / (WEIGHT + Math.max(0, freedom - used));
+  }
   const uncertain = inverse.map((row) => row.map((one) => one * chance));
   return { slopes, uncertain, chance, freedom: WEIGHT + freedom };
 }
+
+const product = (a: readonly number[], b: ArrayLike<number>): number => a.reduce((sum, x, k) => sum + x * b[k]!, 0);
 
 const form = (a: readonly number[], matrix: readonly Float64Array[], b: readonly number[]): number =>
   a.reduce((sum, x, i) => (x === 0 ? sum : sum + x * b.reduce((inner, y, j) => inner + matrix[i]![j]! * y, 0)), 0);

@@ -16,6 +16,7 @@ import {
   keptShare,
   leastOf,
   type PartMargins,
+  partialGrade,
   partMargins,
   requiredFactors,
   settled,
@@ -23,7 +24,7 @@ import {
 } from "../rule/margins.ts";
 import { personMargin } from "../rule/person.ts";
 import { lengthOf, utilisation } from "../rule/utilisation.ts";
-import { completeFinding, type Finding, type Findings, partialFinding } from "../rule/verdict.ts";
+import { completeFinding, type Finding, type Findings, type Knowing, partialFinding } from "../rule/verdict.ts";
 import { demandStrengths } from "../run/executeRun.ts";
 import type { GoodRun } from "../run/runFacts.ts";
 import { toProblem } from "../run/toProblem.ts";
@@ -80,16 +81,17 @@ export function conclude(facts: SearchFacts): Outcome {
   const falls = fallFacts(runs);
   const person = personMargin(runs);
   const state = stateOf(facts, whatIfs);
+  const knowing: Knowing = !facts.final ? "onTheWay" : completed(state) ? "all" : "some";
   const found: Findings = {
     parts: margins,
     falls,
     ...(person ? { person } : {}),
     requiredClearance: rig.requiredClearance,
     withholds: [...new Set([...withholds, ...strengths.parts.flatMap((part) => part.needsInspection ?? [])])],
-    sure: !facts.final,
+    knowing,
   };
   const [finding, complete] = findingOf(found, state);
-  const parts = margins.map((one) => partOutcome(one, { complete, sure: !facts.final }, runs));
+  const parts = margins.map((one) => partOutcome(one, knowing, runs));
   const least = leastOf(margins);
   const worst = margins.find(({ part }) => part.id === least)?.governing?.demand.event;
   const likely =
@@ -145,7 +147,7 @@ function findingOf(found: Findings, state: SearchState): readonly [Finding, bool
 
 /** Whatever holds all of the set is the whole set, whoever chose it. */
 function stateOf(
-  { set, events, book, options, repeated }: SearchFacts,
+  { set, events, book, options, repeated, final }: SearchFacts,
   whatIfs: readonly WhatIfOutcome[],
 ): SearchState {
   const keys = new Set(events.filter((event) => book.good(event).length > 0).map(whatIfKey));
@@ -154,7 +156,8 @@ function stateOf(
     run: set.filter((event) => keys.has(whatIfKey(event))).length,
     runs: book.runs,
     accuracy: options.accuracy,
-    repeated,
+    // On the way there are draws to come, whether or not the worst events have some already.
+    repeated: repeated && final,
     failed: whatIfs.flatMap(({ whatIf }, i) => (book.failed(whatIf) ? [i] : [])),
   };
 }
@@ -212,11 +215,7 @@ function nothingComputed(whatIfs: readonly WhatIfOutcome[]): NothingComputed {
   );
 }
 
-function partOutcome(
-  one: PartMargins,
-  { complete, sure }: { readonly complete: boolean; readonly sure: boolean },
-  runs: readonly EventRuns[],
-): PartOutcome {
+function partOutcome(one: PartMargins, knowing: Knowing, runs: readonly EventRuns[]): PartOutcome {
   const { part, byClass, governing } = one;
   const zone = governing?.demand.zone;
   const factors = zone?.factors ?? part.factors;
@@ -224,12 +223,12 @@ function partOutcome(
   const weakest = zone && at !== undefined ? { at, reason: zone.reason } : part.weakest;
   return {
     id: part.id as PartId,
-    verdict: verdictOf(one, complete, sure),
+    verdict: verdictOf(one, knowing),
     settled: governing !== undefined && Object.values(byClass).every(settled),
     byClass: Object.fromEntries(
       EVENT_CLASSES.flatMap((name) => (byClass[name] ? [[name, classOutcome(byClass[name])]] : [])),
     ),
-    ...(governing ? { governing: governing.demand.class } : { notLoaded: whyNotLoaded(complete, runs) }),
+    ...(governing ? { governing: governing.demand.class } : { notLoaded: whyNotLoaded(knowing === "all", runs) }),
     rated: zone?.rated ?? part.rated,
     ratedBasis: zone?.ratedBasis ?? part.ratedBasis,
     strength: zone?.strength ?? part.strength,
@@ -242,13 +241,12 @@ function partOutcome(
 }
 
 /** What keeps enough holds only when all is known; what may not keep it is thin then. On the way only what is sure is told. */
-function verdictOf(one: PartMargins, complete: boolean, sure: boolean): PartVerdict {
+function verdictOf(one: PartMargins, knowing: Knowing): PartVerdict {
   const grade = gradeOf(one);
   if (grade === "notLoaded") return grade;
-  if (sure) return sureGrade(one);
-  if (grade === "keeps") return complete ? "holds" : "open";
-  if (grade === "unsettled") return complete ? "thin" : "open";
-  return grade;
+  if (knowing === "onTheWay") return sureGrade(one);
+  if (knowing === "some") return partialGrade(one);
+  return grade === "keeps" ? "holds" : grade === "unsettled" ? "thin" : grade;
 }
 
 function classOutcome({ margin, low, high, required, demand }: ClassMargin): ClassOutcome {
@@ -307,9 +305,11 @@ function followUps(
       const id = part.id as PartId;
       const during = one.demand.event;
       const cause = whatIfKey(events[during]!);
-      const shown = events.findIndex(
-        (event) => event.kind === "givesWay" && event.part === id && whatIfKey(event.during) === cause,
-      );
+      const gives = (is: (during: WhatIf) => boolean) =>
+        events.findIndex((event) => event.kind === "givesWay" && event.part === id && is(event.during));
+      const same = gives((event) => whatIfKey(event) === cause);
+      // Draws may have made another event the worst since: what follows was looked at in one of its kind.
+      const shown = same >= 0 ? same : gives((event) => classOf(event) === one.demand.class);
       if (shown >= 0 && whatIfs[shown]!.ok)
         return [{ part: id, during, caughtBy: whatIfs[shown]!.caughtBy, whatIf: shown }];
       if (whenGone(rig, id)?.leaves === "nothing") return [{ part: id, during, caughtBy: "nothing" }];

@@ -41,7 +41,7 @@ export function quantitiesOf(rig: Rig, strengths: RigStrengths): readonly Quanti
     return EVENT_CLASSES.map(
       (name: EventClass): Quantity => ({
         name: `${part.id} ${name}`,
-      mattersFrom: Math.log(MATTERS / USUAL),
+        mattersFrom: Math.log(MATTERS / USUAL),
         of(run, event) {
           if (classOf(event) !== name || takenAway(event).includes(part.id as PartId)) return undefined;
           const value = share(run) * required[name];

@@ -225,8 +225,7 @@ function toDraw(
   choose(pullLevels(runs).map(of));
   const depths = depthLevels(runs).map(of);
   const lowest = depths.filter(({ value }) => -value < NEAR_GROUND);
-  if (lowest.length > 0)
-    choose(lowest.map(({ event, value }) => ({ event, value: NEAR_GROUND + value })));
+  if (lowest.length > 0) choose(lowest.map(({ event, value }) => ({ event, value: NEAR_GROUND + value })));
   for (const index of openEvents(rig, runs, margins)) if (times(index) < MOST_DRAWS) chosen.add(index);
   return [...chosen].sort((a, b) => a - b).map((index) => byIndex.get(index)!.event);
 }
