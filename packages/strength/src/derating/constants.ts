@@ -43,11 +43,11 @@ const ROWS = [
   ["unknown.spread", 0.2, "", "lower", "assumed", "its spread"],
   [
     "unknown.age",
-    10,
+    50,
     "years",
     "lower",
     "assumed",
-    "age of a part that bears no date: how long it can have been in the open",
+    "age of a part that bears no date, the oldest that a rig document accepts: how long it can have been in the open",
   ],
 
   ["make.textile.spread", 0.05, "", "lower", "assumed", "scatter between new textile parts"],
