@@ -21,6 +21,7 @@ export { type GroupReport, groupReport } from "./breakLog/groupReport.ts";
 export { type Narrowing, narrowing } from "./breakLog/narrowing.ts";
 export { type BreakLogReading, readBreakLog } from "./breakLog/readLog.ts";
 export { readTest, type TestFields, type TestReading } from "./breakLog/readTest.ts";
+export { type TestsUntil, testsUntil } from "./breakLog/untilDay.ts";
 export { testFields, writeBreakLog } from "./breakLog/writeLog.ts";
 export { addDays, type PlainDate, readDate } from "./dates/calendarDate.ts";
 export { ageFactor } from "./derating/age.ts";
