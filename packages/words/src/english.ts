@@ -557,6 +557,12 @@ export const ENGLISH = {
   "chance.none.afterPart": "Chances are worked out until the first part fails; this what-if begins with one that has.",
 
   // Teardown
+  "breakLog.next":
+    "Test next: {label}. One more test is expected to raise its value with 75 % confidence by about {gain} ({share}){assumed}; it may lower it.",
+  "breakLog.assumedSpread": ", if such parts scatter by a tenth",
+  "breakLog.little":
+    "One more test changes little. It would bring most in {label}, and less than {share} of the value with 75 % confidence even there.",
+
   "teardown.title": "Teardown of {name} on {on}: {pieces} {pieces|piece|pieces} for {pulls} {pulls|pull|pulls}",
   "teardown.sheetTitle": "Teardown: {name}",
   "teardown.none": "There is nothing to pull.",
