@@ -1,6 +1,7 @@
 /** What is said of a log of break tests: apart from the rest, for the first sight of the page needs none of it. */
 import type { BreakLogReport } from "@secondline/strength";
-import { english, type Language, sayIn } from "./language.ts";
+import { english, type Language } from "./language.ts";
+import { sayLaterIn } from "./laterLanguage.ts";
 import { percent, strength } from "./quantity.ts";
 
 export type BreakLogWords = ReturnType<typeof createBreakLogWords>;
@@ -9,7 +10,7 @@ export type BreakLogWords = ReturnType<typeof createBreakLogWords>;
 const WORTH_A_TEST = 0.005;
 
 export function createBreakLogWords(language: Language) {
-  const say = sayIn(language);
+  const say = sayLaterIn(language);
   return {
     /** Which test is worth doing next, and what it would bring. */
     testNext({ label, gain, share, spreadAssumed }: NonNullable<BreakLogReport["testNext"]>): string {

@@ -22,10 +22,7 @@ const HOW = OUTCOMES.map((outcome) => ({
 }));
 
 const KNOT_FIELD = FIELDS["leash.knots[].kind"];
-const KNOT_OPTIONS = [
-  { value: "", label: "Pulled without a knot" },
-  ...(KNOT_FIELD?.kind === "choice" ? KNOT_FIELD.options : []),
-];
+const KNOT_OPTIONS = [{ value: "", label: "None" }, ...(KNOT_FIELD?.kind === "choice" ? KNOT_FIELD.options : [])];
 
 /** All that can be written down about one break test. */
 export function TestFields({ draft: { fields, put, messages } }: { draft: TestDraft }) {
@@ -67,8 +64,8 @@ export function TestFields({ draft: { fields, put, messages } }: { draft: TestDr
       {text("months_outside", "Months outside", "All seasons together")}
       {text("sun_months", "Months of full sun", "Half of the day in shade: half of the months")}
       {text("falls", "Falls", "Caught on the piece that was pulled")}
-      {text("clamped_months", "Months in a clamp", "Of the piece that broke; without it the months outside count")}
-      {text("sewn_months", "Months that stitching hung outside", "Without it the months outside count")}
+      {text("clamped_months", "Months in a clamp", "Left out, the months outside count")}
+      {text("sewn_months", "Months that stitching hung outside", "Left out, the months outside count")}
       <Choice label="Knot" value={fields.knot ?? ""} options={KNOT_OPTIONS} onChange={(value) => put("knot", value)} />
       {text("note", "Note")}
     </>
