@@ -105,9 +105,9 @@ export { type StockModel, stockModel } from "./retention/stockModel.ts";
 export { type StockRetention, stockRetention } from "./retention/stockRetention.ts";
 export { type PartTakeDown, type TakeDown, type TakeDownQuestion, takeDown } from "./retention/takeDown.ts";
 export {
+  builtInFactors,
   type FactorsOf,
   factorsFromLog,
-  publishedFactors,
   type StockFactors,
   testedFactors,
 } from "./retention/testedStock.ts";
