@@ -92,7 +92,7 @@ describe("an assessment", () => {
     expect(speaksOf(wear, old, "2026-11-01")).toBe(true);
     expect(speaksOf(wear, sound, "2026-11-01")).toBe(false);
     const [issue] = refused({ rig: sound, wear, on: "2026-11-01" });
-    expect(issue!.message).toContain(old.name);
+    expect(issue!.message).toContain(old.id!);
     expect(issue!.message).toContain("Give this rig's record");
   });
 
