@@ -66,6 +66,7 @@ const MARKED: Language = {
   sentences: Object.fromEntries(
     Object.entries(english.sentences).map(([key, text]) => [key, `«${text}»`]),
   ) as Language["sentences"],
+  later: Object.fromEntries(Object.entries(ENGLISH_LATER).map(([key, text]) => [key, `«${text}»`])),
 };
 
 describe("a second language", () => {
