@@ -50,7 +50,7 @@ describe("knots in rope", () => {
     expect(ropeKnot("unknown").value).toBe(0.5);
   });
 
-  it("flat webbing loses at least half, down to a quarter left: Austrian slackline association, own pull tests", () => {
+  it("flat webbing loses at least half, down to a quarter left: Austrian slackline association, own pull tests (second hand, without title and year)", () => {
     const knot = webbingKnot();
     within(knot.value, [0.25, 0.5]);
     const { strength5, strength95 } = combineFactors(1, [knot]);
@@ -114,7 +114,7 @@ describe("orders of magnitude (common practice, no source): the 5 % to 95 % band
   const sunMonths = months.reduce((sum, month) => sum + monthDose(month, 0.7, "middle", "north"), 0);
   const section: WebbingSection = {
     stock,
-    condition: { monthsOutside: 10, sunMonths },
+    condition: { ageYears: 2, monthsOutside: 10, sunMonths },
     wear: [
       { kind: "clampMark", at: 8, length: 0.25, months: 10 },
       { kind: "stitching", at: 19, length: 0.3 },

@@ -14,7 +14,7 @@ const estimate = () =>
 const json = () => new Option("--json", "print data as JSON");
 const wear = () => new Option("--wear <file>", "bring the rig to its state by a wear record; needs --on");
 const on = () => new Option("--on <date>", "the day that counts, YYYY-MM-DD; gives the take-down date from there");
-const tests = () => new Option("--tests <log>", "own break tests (CSV) in place of published factors");
+const tests = () => new Option("--tests <log>", "own break tests (CSV) in place of built-in factors");
 const jobs = () =>
   new Option("--jobs <number>", "how many runs are made at a time; default: as many as there are cores");
 const cache = () => new Option("--cache <folder>", "keep results of runs here, for the next call");

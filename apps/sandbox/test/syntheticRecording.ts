@@ -314,14 +314,14 @@ export function syntheticRig(): Rig {
     main: {
       pretension: 2500,
       sections: [section],
-      endA: { kind: "weblock", rated },
-      endB: { kind: "sewnLoop", rated },
+      endA: { kind: "weblock", rated, bend: 8 },
+      endB: { kind: "sewnLoop", rated, bend: 8 },
     },
     backup: {
       slack: 0.05,
       sections: [section],
-      endA: { kind: "sewnLoop", rated },
-      endB: { kind: "sewnLoop", rated },
+      endA: { kind: "sewnLoop", rated, bend: 8 },
+      endB: { kind: "sewnLoop", rated, bend: 8 },
       connections: [{ at: CONNECTION, kind: "connection", rated }],
     },
     rings: [1, 2].map((i) => ({ name: `ring ${i}`, mass: 0.1, clearance: 0.025, friction: 0.15, rated })),

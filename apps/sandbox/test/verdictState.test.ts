@@ -225,7 +225,10 @@ describe("what is known besides the rig", () => {
   });
 
   it("is not used for another rig, and there is nothing to leave out then", () => {
-    const { state } = handSandbox({ ...oldRig, name: "Another line" }, { known: { ...known, tests: [] } });
+    const { state } = handSandbox(
+      { ...oldRig, id: "another-line", name: "Another line" },
+      { known: { ...known, tests: [] } },
+    );
     expect(state().assessment).toMatchObject({ choice: false, issues: [] });
     expect(state().assessment.assessed.taken).toEqual({ judged: [] });
   });

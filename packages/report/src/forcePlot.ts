@@ -1,7 +1,8 @@
 /** A small plot of the forces of one what-if over time, readable in black and white: lines differ by dash and by label. */
+
 import type { Trace } from "@secondline/scenarios";
-import type { Words } from "@secondline/words";
 import { escapeHtml, type Html, raw } from "./html.ts";
+import type { PageWords } from "./page.ts";
 
 const WIDTH = 320;
 const HEIGHT = 130;
@@ -16,7 +17,7 @@ const LINES = [
 ] as const;
 
 /** `title` is read out by a screen reader; forces in kN, time in s. */
-export function forcePlot(trace: Trace, { say }: Words, title: string): Html {
+export function forcePlot(trace: Trace, { say }: PageWords, title: string): Html {
   const most = Math.max(1000, ...LINES.flatMap(({ key }) => trace[key]));
   const tick = tickSize(most / 1000, 4);
   const top = Math.ceil(most / 1000 / tick) * tick * 1000;

@@ -12,9 +12,12 @@ import {
   VERSION,
 } from "@secondline/scenarios";
 import { createWords, english, type Language } from "@secondline/words";
+import { sayLaterIn } from "@secondline/words/later";
+import { meshText } from "@secondline/words/rig";
 import { chancesSection } from "./chancesSection.ts";
 import { factsSection } from "./factsSection.ts";
 import { escapeHtml, type Html, listOf, tag } from "./html.ts";
+import type { PageWords } from "./page.ts";
 import { partsTable, strengthSection } from "./partsSection.ts";
 import { figure, rigSection } from "./rigSection.ts";
 import { followSection, singlesSection } from "./singlesSection.ts";
@@ -41,12 +44,12 @@ export interface ReportExtras {
 export function report(assessed: Assessed, outcome: Outcome, extras: ReportExtras): string {
   const { rig } = assessed;
   const { date, outlook, chances = [], language = english } = extras;
-  const words = createWords(language);
+  const words: PageWords = { ...createWords(language), say: sayLaterIn(language) };
   const { say } = words;
   const page = { words, rig, outcome, ...(outlook ? { outlook } : {}) };
   const body: readonly Html[] = [
     tag("h1", outcome.rigName),
-    tag("p", say("report.made", { date, version: VERSION, mesh: lowered(say(`rig.mesh.${outcome.accuracy}`)) }), {
+    tag("p", say("report.made", { date, version: VERSION, mesh: lowered(meshText(language, outcome.accuracy)) }), {
       class: "soft",
     }),
     verdictLine(page),

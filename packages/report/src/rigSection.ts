@@ -1,5 +1,5 @@
 /** The rig as it was put in. */
-import { rigRows, staticsText } from "@secondline/words/rig";
+import { rigCaption, rigRows, staticsText } from "@secondline/words/rig";
 import { elevation } from "./elevation.ts";
 import { type Content, type Html, tableOf, tag } from "./html.ts";
 import type { Page } from "./page.ts";
@@ -14,6 +14,6 @@ export function rigSection({ words, rig, outcome }: Page): readonly Html[] {
   return [
     tag("h2", say("head.rig")),
     tag("p", staticsText(words.language, outcome)),
-    tableOf(say("rig.caption"), [], rows),
+    tableOf(rigCaption(words.language), [], rows),
   ];
 }

@@ -115,7 +115,7 @@ function endFields(prefix: string, what: string): FieldTable {
       dimension: "ratio",
       limits: [0.1, 1000],
       natural: [1, 20],
-      help: "Diameter of the pin over thickness of the webbing, where a loop bends over a pin.",
+      help: "Diameter of the pin that a loop or knot bends over, or of the drum of a weblock, over thickness of the webbing: from 8 on nothing is lost. Left out, the sharpest bend counts.",
     },
     ...conditionFields(`${prefix}.condition`),
     ...ownFields(prefix),

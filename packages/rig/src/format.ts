@@ -63,13 +63,14 @@ export function formatPercent(share: number): string {
 
 /**
  * Ratio such as a margin [-] as "2.4": two significant digits, three from 10 on. Rounded down, so that a margin of 1.96
- * does not read as 2 where 2 is asked for.
+ * does not read as 2 where 2 is asked for; or up, for what raises a strength.
  */
-export function formatRatio(ratio: number): string {
+export function formatRatio(ratio: number, side: "down" | "up" = "down"): string {
   const size = Math.abs(ratio);
   const step = size < 1 ? 0.01 : size < 10 ? 0.1 : 1;
-  // The small addition keeps 2.3, which is 22.999… tenths, from reading 2.2.
-  return text(Math.floor(ratio / step + 1e-9) * step, "");
+  // The small number keeps 2.3, which is 22.999… tenths, from reading 2.2.
+  const steps = side === "up" ? Math.ceil(ratio / step - 1e-9) : Math.floor(ratio / step + 1e-9);
+  return text(steps * step, "");
 }
 
 /** Speed [m/s] as "6.3 m/s". */

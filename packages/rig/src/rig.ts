@@ -115,7 +115,7 @@ export interface LineEnd {
   readonly slipLoad?: number;
   /** Months the webbing has sat in this clamp. */
   readonly monthsClamped?: number;
-  /** Pin diameter over webbing thickness, when the loop bends over a pin [-]. */
+  /** Diameter of what the webbing bends over, over its thickness; absent: nobody said, and the sharpest bend counts [-]. */
   readonly bend?: number;
   readonly condition?: Condition;
   /** Wear of the webbing behind the loaded span (in the weblock, in the loop, in the tail); places count from the span's end [m]. */
@@ -127,7 +127,7 @@ export interface AnchorPart {
   readonly name: string;
   readonly kind: "bolt" | "sling" | "shackle" | "tree" | "other";
   readonly rated: Rated;
-  /** How a sling is rigged when its rated strength is that of a straight pull; absent: rated as rigged. */
+  /** How a sling is rigged when its rated strength is that of a straight pull; absent: nobody said, and it counts as choked. */
   readonly rigged?: "straight" | "choked" | "basket";
   /** Which line hangs on this part of the hardware; absent: both. */
   readonly carries?: "main" | "backup" | "both";

@@ -37,6 +37,8 @@ describe("numbers for the eye", () => {
     [formatRatio(0.999), "0.99"],
     [formatRatio(23.7), "23"],
     [formatRatio(Number.NaN), "–"],
+    [formatRatio(1.31, "up"), "1.4"],
+    [formatRatio(1.3, "up"), "1.3"],
     [formatAngle((125 * Math.PI) / 180), "125°"],
     [formatMonths(14), "14 months"],
     [formatMonths(1), "1 month"],

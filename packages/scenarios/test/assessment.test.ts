@@ -37,6 +37,23 @@ describe("an assessment", () => {
     expect(taken).toEqual({ judged: [] });
   });
 
+  it("of an earlier day knows nothing of tests that were pulled after it, and says how many it left out and why", () => {
+    const on = "2026-11-01";
+    const later = tests.map((test) => ({ ...test, date: "2026-11-02" }));
+    const first = later.map((test, i) => (i === 0 ? { ...test, date: on } : test));
+    const without = worked({ rig: old, wear, on });
+    const all = worked({ rig: old, wear, on, tests: later });
+    expect(all.tests).toEqual([]);
+    expect(rigStrengths(all.rig, all.tests)).toEqual(rigStrengths(without.rig, without.tests));
+    expect(all.hash).toBe(without.hash);
+    expect(all.taken.tests).toEqual({ given: tests.length, count: 0 });
+    expect(all.notes.join(" ")).toContain(`${tests.length} break tests are dated after ${on} and left out`);
+    expect(worked({ rig: old, wear, on, tests: first }).tests).toHaveLength(1);
+    expect(worked({ rig: old, wear, on: "2026-11-02", tests: later }).tests).toHaveLength(tests.length);
+    // Without a day nothing is later.
+    expect(worked({ rig: old, tests: later }).tests).toHaveLength(tests.length);
+  });
+
   it("takes wear record, tests and judgements together, and says which", () => {
     const all = worked({
       rig: old,
@@ -75,7 +92,7 @@ describe("an assessment", () => {
     expect(speaksOf(wear, old, "2026-11-01")).toBe(true);
     expect(speaksOf(wear, sound, "2026-11-01")).toBe(false);
     const [issue] = refused({ rig: sound, wear, on: "2026-11-01" });
-    expect(issue!.message).toContain(old.name);
+    expect(issue!.message).toContain(old.id!);
     expect(issue!.message).toContain("Give this rig's record");
   });
 

@@ -38,14 +38,14 @@ export const testRig: Rig = {
   main: {
     pretension: 2500,
     sections: [{ stock: stock("polyester-webbing-25"), condition: asNew, wear: [] }],
-    endA: { kind: "weblock", rated: rated(40_000), monthsClamped: 0 },
-    endB: { kind: "weblock", rated: rated(40_000), monthsClamped: 0 },
+    endA: { kind: "weblock", rated: rated(40_000), monthsClamped: 0, bend: 8 },
+    endB: { kind: "weblock", rated: rated(40_000), monthsClamped: 0, bend: 8 },
   },
   backup: {
     slack: 0.05,
     sections: [{ stock: stock("polyester-webbing-25"), condition: asNew, wear: [] }],
-    endA: { kind: "sewnLoop", rated: rated(30_000) },
-    endB: { kind: "sewnLoop", rated: rated(30_000) },
+    endA: { kind: "sewnLoop", rated: rated(30_000), bend: 8 },
+    endB: { kind: "sewnLoop", rated: rated(30_000), bend: 8 },
     connections: [
       { at: 0.25, kind: "tape", rated: rated(350), condition: asNew },
       { at: 0.5, kind: "connection", rated: rated(20_000), condition: asNew },

@@ -21,6 +21,7 @@ export { type GroupReport, groupReport } from "./breakLog/groupReport.ts";
 export { type Narrowing, narrowing } from "./breakLog/narrowing.ts";
 export { type BreakLogReading, readBreakLog } from "./breakLog/readLog.ts";
 export { readTest, type TestFields, type TestReading } from "./breakLog/readTest.ts";
+export { type TestsUntil, testsUntil } from "./breakLog/untilDay.ts";
 export { testFields, writeBreakLog } from "./breakLog/writeLog.ts";
 export { addDays, type PlainDate, readDate } from "./dates/calendarDate.ts";
 export { ageFactor } from "./derating/age.ts";
@@ -104,9 +105,9 @@ export { type StockModel, stockModel } from "./retention/stockModel.ts";
 export { type StockRetention, stockRetention } from "./retention/stockRetention.ts";
 export { type PartTakeDown, type TakeDown, type TakeDownQuestion, takeDown } from "./retention/takeDown.ts";
 export {
+  builtInFactors,
   type FactorsOf,
   factorsFromLog,
-  publishedFactors,
   type StockFactors,
   testedFactors,
 } from "./retention/testedStock.ts";

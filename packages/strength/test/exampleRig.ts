@@ -35,7 +35,7 @@ export function section(given: Partial<WebbingSection> = {}): WebbingSection {
   return { stock: polyesterWebbing, condition: asNew, wear: [], ...given };
 }
 
-const weblock: LineEnd = { kind: "weblock", rated: rated(35000), monthsClamped: 0 };
+const weblock: LineEnd = { kind: "weblock", rated: rated(35000), monthsClamped: 0, bend: 8 };
 
 export function exampleRig(given: Partial<Rig> = {}): Rig {
   const anchor = {
@@ -43,7 +43,9 @@ export function exampleRig(given: Partial<Rig> = {}): Rig {
       { name: "bolt 1", kind: "bolt" as const, rated: rated(25000), pullAngle: Math.PI / 2, condition: {} },
       { name: "bolt 2", kind: "bolt" as const, rated: rated(25000), pullAngle: Math.PI / 2, condition: {} },
     ],
-    hardware: [{ name: "sling", kind: "sling" as const, rated: rated(40000), condition: asNew }],
+    hardware: [
+      { name: "sling", kind: "sling" as const, rated: rated(40000), rigged: "straight" as const, condition: asNew },
+    ],
     legAngle: 0.8,
     legLength: 1,
   };
@@ -64,7 +66,7 @@ export function exampleRig(given: Partial<Rig> = {}): Rig {
       slack: 0.05,
       sections: [section()],
       endA: weblock,
-      endB: { kind: "sewnLoop", rated: rated(24000) },
+      endB: { kind: "sewnLoop", rated: rated(24000), bend: 8 },
       connections: [
         { at: 0.5, kind: "connection", rated: rated(15000), condition: asNew },
         { at: 0.25, kind: "tape", rated: rated(400), condition: asNew },

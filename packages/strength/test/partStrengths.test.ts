@@ -44,8 +44,8 @@ it("a part of which nothing is written down counts as the worst that it can be, 
   expect(blank.flags[0]).toContain("not written down");
   expect(blank.blanks!.map(({ field }) => field)).toEqual([
     "harness.condition.outside",
-    "harness.condition.wet",
     "harness.condition.age",
+    "harness.condition.wet",
   ]);
   expect(blank.blanks![0]).toMatchObject({ label: "Time outside", costs: expect.closeTo(0.225, 6) });
   expect(byId().get("harness")!.blanks).toBeUndefined();

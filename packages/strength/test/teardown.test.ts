@@ -6,11 +6,11 @@ import { beforeAll, describe, expect, it } from "vitest";
 import {
   applyWear,
   type BreakTest,
+  builtInFactors,
   useOfTest as countsFor,
   factorsFromLog,
   partStrengths,
   planTeardown,
-  publishedFactors,
   readBreakLog,
   readResults,
   readWearRecord,
@@ -280,7 +280,7 @@ describe("the plan of the demonstration line", () => {
     const sigma = (tests: readonly BreakTest[]) => Math.log(zone(tests).strength / zone(tests).strength5) / 1.6448536;
     expect(sigma([])).toBeCloseTo(before, 6);
     const random = seededRandom(4711);
-    const builtIn = publishedFactors(stock);
+    const builtIn = builtInFactors(stock);
     let sum = 0;
     const RUNS = 60;
     for (let run = 0; run < RUNS; run++) {
@@ -343,7 +343,7 @@ describe("the plan of the demonstration line", () => {
     const results = (share: number) =>
       plan.pieces.flatMap((piece) => {
         if (piece.stock?.id !== "polyester-webbing-25") return [];
-        const builtIn = publishedFactors(piece.stock);
+        const builtIn = builtInFactors(piece.stock);
         return [
           drawn(
             piece,

@@ -57,9 +57,9 @@ describe("wear where the line ends", () => {
     return { ...plain, main: { ...plain.main, endA, sections: [section({ wear })] } };
   };
   const ends: readonly LineEnd[] = [
-    { kind: "weblock", rated: rated(60_000), monthsClamped: 24 },
-    { kind: "sewnLoop", rated: rated(28_000) },
-    { kind: "knot", knot: "overhand", rated: rated(30_000) },
+    { kind: "weblock", rated: rated(60_000), monthsClamped: 24, bend: 8 },
+    { kind: "sewnLoop", rated: rated(28_000), bend: 8 },
+    { kind: "knot", knot: "overhand", rated: rated(30_000), bend: 8 },
   ];
 
   it.each(ends)("a cut of 30 % in a $kind multiplies with it, inside the span and behind its end", (end) => {
@@ -216,7 +216,7 @@ describe("knots", () => {
   });
   it("at the end of a backup of rope are those of rope", () => {
     const plain = exampleRig();
-    const endA: LineEnd = { kind: "knot", knot: "bowline", rated: leashRope.rated };
+    const endA: LineEnd = { kind: "knot", knot: "bowline", rated: leashRope.rated, bend: 8 };
     const backup = { ...plain.backup!, endA, sections: [section({ stock: leashRope })] };
     expect(partOf({ ...plain, backup }, "backup.endA").strength).toBeCloseTo(22_000 * 0.55, 6);
   });

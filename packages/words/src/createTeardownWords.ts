@@ -10,14 +10,16 @@ import type {
   TeardownIssue,
   TeardownLearnt,
 } from "@secondline/strength";
-import { english, type Language, sayIn } from "./language.ts";
+import { english, type Language } from "./language.ts";
+import { sayLaterIn } from "./laterLanguage.ts";
 import * as words from "./teardownWords.ts";
 
 export type TeardownWords = ReturnType<typeof createTeardownWords>;
 
 export function createTeardownWords(language: Language) {
-  const say = sayIn(language);
+  const say = sayLaterIn(language);
   return {
+    say,
     teardownPiece: (rig: Rig, plan: Teardown, piece: Piece) => words.pieceRowOf(language, rig, plan, piece),
     teardownBand: (rig: Rig, band: TeardownBand) => words.bandSentence(say, rig, band),
     teardownCannot: (rig: Rig, plan: Teardown) => words.cannotTexts(say, rig, plan),

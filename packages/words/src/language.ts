@@ -1,13 +1,18 @@
 /** A language: every sentence by its key, in one file. Values stand in braces; `{count|one|more}` chooses by number. */
 import { ENGLISH } from "./english.ts";
+import type { ENGLISH_LATER } from "./englishLater.ts";
 
 export type Key = keyof typeof ENGLISH;
+/** Keys of sentences that are not part of the first load. */
+export type LaterKey = keyof typeof ENGLISH_LATER;
 export type Catalogue = Readonly<Record<Key, string>>;
 
 export interface Language {
   /** BCP 47, such as "en". */
   readonly code: string;
   readonly sentences: Catalogue;
+  /** Sentences of teardowns and break logs; where one is missing, its English is said. */
+  readonly later?: Partial<Readonly<Record<LaterKey, string>>>;
   /** Sentences of phrases that kinds of events bring along; where one is missing, its English is said. */
   readonly phrases?: Readonly<Record<string, string>>;
 }

@@ -25,6 +25,9 @@ export function rounded(value: number, decimals: number, side: Side): string {
   return steps < 0 ? `${MINUS}${text}` : text;
 }
 
+/** 4.0 reads 4; the minus of print, and the dash for no number, stay as they are. */
+const shortened = (text: string): string => text.replace(/\.0$/, "");
+
 /** Kilonewtons without their unit, for columns that say it: two decimals below 10, one above. */
 export function kilonewtons(newton: number, side: Side): string {
   return rounded(newton / 1000, Math.abs(newton) < 9995 ? 2 : 1, side);
@@ -66,7 +69,7 @@ export function length(metre: number): string {
 }
 
 /** A place along a webbing, in tenths of a metre. */
-export const along = (metre: number): string => `${Number(rounded(metre, 1, "nearest"))} m`;
+export const along = (metre: number): string => `${shortened(rounded(metre, 1, "nearest"))} m`;
 
 /** A place to cut at, to the centimetre. */
 export const cutAt = (metre: number): string => `${Number(rounded(metre, 2, "nearest").replace(MINUS, "-"))} m`;
@@ -74,7 +77,7 @@ export const cutAt = (metre: number): string => `${Number(rounded(metre, 2, "nea
 /** A share as a percentage: one decimal below 10 %, none above. */
 export function percent(share: number, side: Side = "nearest"): string {
   const value = 100 * share;
-  return `${Number(rounded(value, Math.abs(value) < 9.95 ? 1 : 0, side))} %`;
+  return `${shortened(rounded(value, Math.abs(value) < 9.95 ? 1 : 0, side))} %`;
 }
 
 export const degrees = (radian: number): string => `${Math.round((radian * 180) / Math.PI)}°`;

@@ -11,16 +11,22 @@ import {
   type WebbingSection,
 } from "@secondline/rig";
 import type { Outcome } from "@secondline/scenarios";
-import { type Language, type Say, sayIn } from "./language.ts";
+import type { Language } from "./language.ts";
+import { type LaterSay, sayLaterIn } from "./laterLanguage.ts";
 import { capital } from "./partNames.ts";
 import { drop, height, length, load, percent, required, strength } from "./quantity.ts";
 import { basisText } from "./tableWords.ts";
 
 const AND = ", ";
 
+export const rigCaption = (language: Language): string => sayLaterIn(language)("rig.caption");
+/** How finely the falls were computed. */
+export const meshText = (language: Language, accuracy: Outcome["accuracy"]): string =>
+  sayLaterIn(language)(`rig.mesh.${accuracy}`);
+
 /** "66 m span, main line 3.2 kN, backup 5.5 % longer …" */
 export function rigLine(language: Language, rig: Rig, { statics, accuracy }: Outcome): string {
-  const say = sayIn(language);
+  const say = sayLaterIn(language);
   return say("rig.line", {
     span: length(rig.span),
     tension: load(rig.main.pretension),
@@ -35,7 +41,7 @@ export function rigLine(language: Language, rig: Rig, { statics, accuracy }: Out
 }
 
 export function staticsText(language: Language, { statics }: Pick<Outcome, "statics">): string {
-  return sayIn(language)("rig.unloaded", {
+  return sayLaterIn(language)("rig.unloaded", {
     unloaded: load(statics.unloadedTension),
     unloadedSag: drop(statics.unloadedSag),
     standing: load(statics.standingTension),
@@ -52,7 +58,7 @@ export interface RigRow {
 }
 
 export function rigRows(language: Language, rig: Rig): readonly RigRow[] {
-  const say = sayIn(language);
+  const say = sayLaterIn(language);
   const { main, walker } = rig;
   const rows: RigRow[] = [
     { name: say("rig.row.span"), value: span(say, rig) },
@@ -88,12 +94,12 @@ export function rigRows(language: Language, rig: Rig): readonly RigRow[] {
   return rig.notes === "" ? rows : [...rows, { name: say("rig.row.notes"), value: rig.notes }];
 }
 
-function span(say: Say, { span, rise }: Rig): string {
+function span(say: LaterSay, { span, rise }: Rig): string {
   if (rise === 0) return length(span);
   return say(rise > 0 ? "rig.higher" : "rig.lower", { span: length(span), rise: length(Math.abs(rise)) });
 }
 
-function sections(say: Say, list: readonly WebbingSection[]): string {
+function sections(say: LaterSay, list: readonly WebbingSection[]): string {
   return list
     .map(({ stock, length: long, condition, wear }) =>
       [
@@ -109,7 +115,7 @@ function sections(say: Say, list: readonly WebbingSection[]): string {
     .join(say("rig.then"));
 }
 
-function wearText(say: Say, wear: Wear): string {
+function wearText(say: LaterSay, wear: Wear): string {
   switch (wear.kind) {
     case "clampMark":
       return say("rig.wear.clampMark", { months: formatRatio(wear.months), at: length(wear.at) });
@@ -127,13 +133,13 @@ function wearText(say: Say, wear: Wear): string {
   }
 }
 
-function ends(say: Say, line: { readonly endA: LineEnd; readonly endB: LineEnd }): string {
+function ends(say: LaterSay, line: { readonly endA: LineEnd; readonly endB: LineEnd }): string {
   const end = (one: LineEnd) =>
     say("rig.rated", { name: say(`rig.end.${one.kind}`), strength: strength(one.rated.strength) });
   return say("rig.ends", { a: end(line.endA), b: end(line.endB) });
 }
 
-function backup(say: Say, rig: Rig): string {
+function backup(say: LaterSay, rig: Rig): string {
   if (!rig.backup) return say("rig.none");
   return say("rig.backupRow", {
     sections: sections(say, rig.backup.sections),
@@ -144,14 +150,14 @@ function backup(say: Say, rig: Rig): string {
   });
 }
 
-const rings = (say: Say, rig: Rig): string =>
+const rings = (say: LaterSay, rig: Rig): string =>
   rig.rings
     .map(({ name, mass, rated }) =>
       say("rig.ratedMass", { name, mass: formatMass(mass), strength: strength(rated.strength) }),
     )
     .join("; ");
 
-function leash(say: Say, { leash: one }: Rig): string {
+function leash(say: LaterSay, { leash: one }: Rig): string {
   return [
     say("rig.sectionOf", { length: length(one.length), stock: one.stock.name }),
     one.knots.length === 0 ? say("rig.sewn") : say("rig.knots", { count: one.knots.length }),
@@ -164,7 +170,7 @@ function leash(say: Say, { leash: one }: Rig): string {
   ].join(AND);
 }
 
-function anchor(say: Say, side: AnchorSide): string {
+function anchor(say: LaterSay, side: AnchorSide): string {
   const parts = [...side.hardware, ...side.points]
     .map(({ name, rigged, rated }) =>
       say("rig.rated", {
@@ -179,7 +185,7 @@ function anchor(say: Say, side: AnchorSide): string {
     : say("rig.noLegs", { parts, give });
 }
 
-function ground(say: Say, rig: Rig): string {
+function ground(say: LaterSay, rig: Rig): string {
   if (rig.ground.length < 2) return say("rig.noGround");
   const depth = length(-Math.min(...rig.ground.map(([, z]) => z)));
   return say("rig.groundIs", { points: rig.ground.length, depth });

@@ -14,7 +14,8 @@ import {
   type TeardownIssue,
   type TeardownLearnt,
 } from "@secondline/strength";
-import { type Key, type Language, type Say, sayIn } from "./language.ts";
+import type { Language, LaterKey } from "./language.ts";
+import { type LaterSay, sayLaterIn } from "./laterLanguage.ts";
 import { capital, lowered, partName } from "./partNames.ts";
 import { cutAt, factor, kilonewtons, length, percent, required, strength } from "./quantity.ts";
 
@@ -24,10 +25,10 @@ const Z95 = 1.6448536269514722;
 /** Narrower by less is no news [-]. */
 const SAME = 5e-4;
 
-const kindKey = ({ kind }: Pick<Sample, "kind">): Key => `teardown.kind.${kind}`;
+const kindKey = ({ kind }: Pick<Sample, "kind">): LaterKey => `teardown.kind.${kind}`;
 
 /** "Clamp mark, main line", "Sling, anchor A". */
-export function pieceTitle(say: Say, rig: Rig, sample: Sample | NotToBeHad): string {
+export function pieceTitle(say: LaterSay, rig: Rig, sample: Sample | NotToBeHad): string {
   const kind = say(kindKey(sample));
   switch (sample.kind) {
     case "leash":
@@ -42,11 +43,11 @@ export function pieceTitle(say: Say, rig: Rig, sample: Sample | NotToBeHad): str
   }
 }
 
-const fromName = (say: Say, part: string): string =>
+const fromName = (say: LaterSay, part: string): string =>
   say(part === "main" ? "teardown.from.main" : part === "backup" ? "teardown.from.backup" : "teardown.from.leash");
 
 /** Where it is cut out. `short`: without the webbing's name, for a label or under a drawing of it. */
-export function pieceWhere(say: Say, plan: Pick<Teardown, "webbings">, sample: Sample): string {
+export function pieceWhere(say: LaterSay, plan: Pick<Teardown, "webbings">, sample: Sample): string {
   const cuts = sample.cuts.map(({ webbing, from, to }) =>
     say("teardown.cut", { from: cutAt(from), to: cutAt(to), name: nameOf(plan, webbing) }),
   );
@@ -64,7 +65,7 @@ const nameOf = ({ webbings }: Pick<Teardown, "webbings">, id: string): string =>
   visibleText(webbings.find((one) => one.id === id)?.name ?? id);
 
 /** What it has been through, from its row of the log. */
-export function pieceDoses(say: Say, { kind, row, others }: Sample): string {
+export function pieceDoses(say: LaterSay, { kind, row, others }: Sample): string {
   const number = (text: string | undefined) => (text === undefined || text === "" ? undefined : Number(text));
   const [sun, falls, clamped, sewn] = [row.sun_months, row.falls, row.clamped_months, row.sewn_months].map(number);
   const months = (value: number) => required(value);
@@ -83,14 +84,14 @@ export function pieceDoses(say: Say, { kind, row, others }: Sample): string {
   return [doses, othersText(say, others)].filter((text) => text !== "").join("; ");
 }
 
-function othersText(say: Say, others: readonly OtherWear[]): string {
+function othersText(say: LaterSay, others: readonly OtherWear[]): string {
   if (others.length === 0) return "";
   const list = others.map(({ kind, from, to }) => say(`teardown.other.${kind}`, { from: cutAt(from), to: cutAt(to) }));
   return say("teardown.with", { list: list.join(", ") });
 }
 
 /** What pulling it is expected to do, after those before it. */
-export function pieceTeaches(say: Say, rig: Rig, plan: Teardown, { teaches, alone }: Piece): string {
+export function pieceTeaches(say: LaterSay, rig: Rig, plan: Teardown, { teaches, alone }: Piece): string {
   if (teaches !== undefined) {
     const { place } = plan.bands[teaches.band]!;
     const values = {
@@ -118,7 +119,7 @@ export function pieceTeaches(say: Say, rig: Rig, plan: Teardown, { teaches, alon
 }
 
 /** The weakest place of a webbing or rope, now and after all pulls. */
-export function bandSentence(say: Say, rig: Rig, band: TeardownBand): string {
+export function bandSentence(say: LaterSay, rig: Rig, band: TeardownBand): string {
   const name = partName(say, rig, band.place.part as PartId);
   const values = { part: name, reason: band.reason ?? "", at: cutAt(band.at ?? 0) };
   const part =
@@ -146,7 +147,7 @@ export function bandSentence(say: Say, rig: Rig, band: TeardownBand): string {
 }
 
 /** States that are there and not pulled, with the reason of each. */
-export function cannotTexts(say: Say, rig: Rig, plan: Pick<Teardown, "cannot">): readonly string[] {
+export function cannotTexts(say: LaterSay, rig: Rig, plan: Pick<Teardown, "cannot">): readonly string[] {
   return plan.cannot.map((one) => {
     const title = pieceTitle(say, rig, one);
     const what =
@@ -158,7 +159,7 @@ export function cannotTexts(say: Say, rig: Rig, plan: Pick<Teardown, "cannot">):
 }
 
 /** Undefined when every state is in the plan. */
-export function wantedText(say: Say, rig: Rig, { leftOut, pieces }: Pick<Teardown, "leftOut" | "pieces">) {
+export function wantedText(say: LaterSay, rig: Rig, { leftOut, pieces }: Pick<Teardown, "leftOut" | "pieces">) {
   if (leftOut.length === 0) return undefined;
   const list = leftOut.map((sample) => {
     const title = lowered(pieceTitle(say, rig, sample));
@@ -169,7 +170,7 @@ export function wantedText(say: Say, rig: Rig, { leftOut, pieces }: Pick<Teardow
   return say("teardown.wanted", { list: list.join("; "), pulls: states.size });
 }
 
-export const assumedTexts = (say: Say, { grip, free }: Pick<Teardown, "grip" | "free">): readonly string[] => [
+export const assumedTexts = (say: LaterSay, { grip, free }: Pick<Teardown, "grip" | "free">): readonly string[] => [
   say("teardown.assumed.grips", { grip: cutAt(grip), free: cutAt(free) }),
   say("teardown.assumed.places"),
   say("teardown.assumed.dry"),
@@ -178,7 +179,7 @@ export const assumedTexts = (say: Say, { grip, free }: Pick<Teardown, "grip" | "
   say("teardown.assumed.batch"),
 ];
 
-export const outcomesText = (say: Say): string => say("teardown.outcomes", { list: OUTCOMES.join(", ") });
+export const outcomesText = (say: LaterSay): string => say("teardown.outcomes", { list: OUTCOMES.join(", ") });
 
 export interface PieceRow {
   readonly id: string;
@@ -190,7 +191,7 @@ export interface PieceRow {
 }
 
 export function pieceRowOf(language: Language, rig: Rig, plan: Teardown, piece: Piece): PieceRow {
-  const say = sayIn(language);
+  const say = sayLaterIn(language);
   return {
     id: piece.id,
     what: pieceTitle(say, rig, piece),
@@ -202,7 +203,12 @@ export function pieceRowOf(language: Language, rig: Rig, plan: Teardown, piece: 
 }
 
 /** Why there is no plan, one line for every webbing of the record. */
-export function teardownIssueTexts(say: Say, rig: Rig, on: string, { webbings }: TeardownIssue): readonly string[] {
+export function teardownIssueTexts(
+  say: LaterSay,
+  rig: Rig,
+  on: string,
+  { webbings }: TeardownIssue,
+): readonly string[] {
   return [
     say("teardown.fault.notHanging", { rig: rig.name, on }),
     ...webbings.map(({ name, since }) =>
@@ -218,14 +224,17 @@ export interface FactorLearntRow {
   readonly after: string;
 }
 
-export function factorLearntRow(say: Say, { stock, what, before, after, testCount }: LearntFactor): FactorLearntRow {
+export function factorLearntRow(
+  say: LaterSay,
+  { stock, what, before, after, testCount }: LearntFactor,
+): FactorLearntRow {
   const text = ({ value, spread }: LearntFactor["before"]) =>
     say("teardown.learnt.value", { value: factor(value), spread: percent(spread, "up") });
   const name = what === "level" ? say("teardown.learnt.level") : what;
   return { what: `${stock}: ${name}`, tests: String(testCount), before: text(before), after: text(after) };
 }
 
-export function contradictionText(say: Say, one: Contradiction): string {
+export function contradictionText(say: LaterSay, one: Contradiction): string {
   const said = say("teardown.learnt.contradicts", {
     stock: one.stock,
     state: one.state,
@@ -249,7 +258,7 @@ export interface PartLearntRow {
 }
 
 export function partLearntRow(
-  say: Say,
+  say: LaterSay,
   rig: Rig,
   { part, before, after, next }: LearntPart,
   { horizon }: Pick<TeardownLearnt, "horizon">,

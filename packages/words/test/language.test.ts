@@ -1,12 +1,14 @@
-/** One file holds every sentence of a language; a second one needs nothing else. */
+/** A language holds every sentence, those of the first load and the later ones; a second one needs nothing else. */
 import { readdirSync, readFileSync } from "node:fs";
 import { beforeAll, describe, expect, it } from "vitest";
-import { ENGLISH } from "../src/english.ts";
-import { createWords, english, englishWords, type Key, type Language } from "../src/index.ts";
+import { ENGLISH as FIRST } from "../src/english.ts";
+import { ENGLISH_LATER } from "../src/englishLater.ts";
+import { createWords, english, englishWords, type Language } from "../src/index.ts";
 import { filled } from "../src/language.ts";
 import { rigLine, rigRows, staticsText } from "../src/rigWords.ts";
 import { demoRig, quickOutcome } from "./outcomes.ts";
 
+const ENGLISH = { ...FIRST, ...ENGLISH_LATER };
 const root = new URL("../../../", import.meta.url);
 const sources = (folder: string): string[] =>
   readdirSync(new URL(folder, root), { recursive: true, encoding: "utf8" })
@@ -28,7 +30,7 @@ function mentioned(texts: readonly string[]): (key: string) => boolean {
 }
 
 describe("the catalogue", () => {
-  const keys = Object.keys(ENGLISH) as Key[];
+  const keys = Object.keys(ENGLISH) as (keyof typeof ENGLISH)[];
 
   it("has no key that nobody says", () => {
     const texts = ["packages/words/src", "packages/report/src", "apps/cli/src", "apps/sandbox/src"]
@@ -64,6 +66,7 @@ const MARKED: Language = {
   sentences: Object.fromEntries(
     Object.entries(english.sentences).map(([key, text]) => [key, `«${text}»`]),
   ) as Language["sentences"],
+  later: Object.fromEntries(Object.entries(ENGLISH_LATER).map(([key, text]) => [key, `«${text}»`])),
 };
 
 describe("a second language", () => {

@@ -36,6 +36,13 @@ describe("a number", () => {
   it.each([
     [quantity.margin(1.996), "1.99"],
     [quantity.margin(2.3), "2.30"],
+    [quantity.percent(-0.05), "−5 %"],
+    [quantity.percent(-0.123), "−12 %"],
+    [quantity.percent(-0.00001), "0 %"],
+    [quantity.percent(0.04), "4 %"],
+    [quantity.percent(Number.NaN), "– %"],
+    [quantity.along(-0.34), "−0.3 m"],
+    [quantity.along(4.02), "4 m"],
     [quantity.margin(14.9), "14"],
     [quantity.load(9999), "10.0 kN"],
     [quantity.load(5020), "5.02 kN"],

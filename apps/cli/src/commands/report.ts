@@ -1,4 +1,5 @@
 /** `report`: a page to print and file with the rig. */
+
 import { report as reportHtml } from "@secondline/report";
 import {
   type Accuracy,
@@ -9,7 +10,8 @@ import {
   type WhatIf,
   worstWhatIf,
 } from "@secondline/scenarios";
-import { englishWords as words } from "@secondline/words";
+import { english, englishWords as words } from "@secondline/words";
+import { sayLaterIn } from "@secondline/words/later";
 import { type AssessmentOptions, readAssessment } from "../assessment.ts";
 import type { Computing } from "../computing.ts";
 import { type ComputingOptions, readComputing } from "../computingOptions.ts";
@@ -19,6 +21,8 @@ import { checkOutFile, writeOutFile } from "../outFile.ts";
 import { outlookOf } from "../outlook.ts";
 import { runChances, runStudy } from "../study.ts";
 import { message } from "../terminal.ts";
+
+const say = sayLaterIn(english);
 
 export interface ReportOptions extends AssessmentOptions, ComputingOptions {
   readonly out: string;
@@ -43,7 +47,7 @@ export async function report(file: string, options: ReportOptions): Promise<void
   const date = new Date().toISOString().slice(0, 10);
   writeOutFile(out, reportHtml(assessed, outcome, { date, chances, ...(outlook ? { outlook } : {}) }));
   message(words.verdict(assessed.rig, outcome));
-  message(words.say("report.written", { file: options.out }));
+  message(say("report.written", { file: options.out }));
   if (failedRuns(assessed.rig, outcome).length > 0) process.exitCode = EXIT.audit;
 }
 
@@ -51,13 +55,13 @@ export async function report(file: string, options: ReportOptions): Promise<void
 async function chancesOf(assessed: Assessed, outcome: Outcome, computing: Computing): Promise<readonly Chances[]> {
   const worst = worstWhatIf(outcome)?.whatIf;
   if (!worst) {
-    message(words.say("report.noRunForChances"));
+    message(say("report.noRunForChances"));
     return [];
   }
   // Chances are worked out until the first part fails: of one that gives way, those of the event in which it does.
   const whatIf: WhatIf = worst.kind === "givesWay" ? worst.during : worst;
   const why = noChances(assessed, whatIf);
   if (!why) return [await runChances(assessed, { whatIf }, computing)];
-  message(words.say("report.noChances", { why: words.noChances(assessed.rig, why) }));
+  message(say("report.noChances", { why: words.noChances(assessed.rig, why) }));
   return [];
 }

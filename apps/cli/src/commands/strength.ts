@@ -1,6 +1,7 @@
 /** `strength`: what break tests say a part still holds. */
 import { analyseBreakLog, type BreakLogReport, type GroupReport, type StockComparison } from "@secondline/strength";
 import { quantity, englishWords as words } from "@secondline/words";
+import { englishBreakLogWords as breakLogWords } from "@secondline/words/breakLog";
 import { readBreakLogFile } from "../breakLogFile.ts";
 import { dotPlot } from "../dotPlot.ts";
 import { CommandFailure, EXIT } from "../failure.ts";
@@ -38,15 +39,7 @@ function contentOf(text: string | undefined): number {
 }
 
 function reportText({ groups, testNext, comparisons }: BreakLogReport, cautions: readonly string[]): string {
-  const next = testNext
-    ? [
-        wrap(
-          `Test next: ${testNext.label}. One more test is expected to raise its value with 75 % confidence by about ${quantity.strength(testNext.gain)} (${quantity.percent(testNext.share, "down")})${testNext.spreadAssumed ? ", if such parts scatter by a tenth" : ""}; it may lower it.`,
-          width,
-        ),
-        "",
-      ]
-    : [];
+  const next = testNext ? [wrap(breakLogWords.testNext(testNext), width), ""] : [];
   return [
     ...groups.flatMap((group) => [groupText(group), ""]),
     ...comparisons.flatMap((comparison) => [comparisonText(comparison), ""]),

@@ -30,7 +30,7 @@ import { bold, dim, message, print, width } from "../terminal.ts";
 import { readWearFile } from "../wearFile.ts";
 import { bullets, wrap, wrapHanging } from "../wrap.ts";
 
-const { say } = words;
+const { say } = teardownWords;
 
 export interface TeardownOptions extends Pick<AssessmentOptions, "tests"> {
   readonly wear: string;

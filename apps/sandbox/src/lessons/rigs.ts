@@ -16,8 +16,8 @@ const ANCHOR = {
   legLength: "1.2 m",
   hardware: [{ name: "Shackle", kind: "shackle", strength: "80 kN", basis: INVENTED }],
 };
-const sewnLoop = (strength: string) => ({ kind: "sewnLoop", strength, basis: INVENTED });
-const weblock = (clamped: string) => ({ kind: "weblock", strength: "45 kN", basis: INVENTED, clamped });
+const sewnLoop = (strength: string) => ({ kind: "sewnLoop", strength, basis: INVENTED, bend: 8 });
+const weblock = (clamped: string) => ({ kind: "weblock", strength: "45 kN", basis: INVENTED, clamped, bend: 8 });
 
 /** Height of the line above the floor of the gap [m]. */
 export const HEIGHT = 45;
@@ -103,7 +103,7 @@ export const AGED_BACKUP = changed(PLAIN, {
   "backup.sections[0].condition": { outside: "14 months", sun: "100 %", age: "2 years", wet: false },
 });
 export const KNOTTED_BACKUP = changed(AGED_BACKUP, {
-  "backup.endA": { kind: "knot", knot: "overhand", strength: "22 kN", basis: INVENTED },
+  "backup.endA": { kind: "knot", knot: "overhand", strength: "22 kN", basis: INVENTED, bend: 8 },
 });
 
 /** A main line that hung for fourteen months, clamped anew at webbing that no clamp has bitten. */

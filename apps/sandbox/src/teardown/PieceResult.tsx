@@ -1,7 +1,6 @@
 /** One piece of the plan, and the fields for what the machine says of it. */
 import type { Rig } from "@secondline/rig";
 import { type BreakTest, OUTCOMES, type Piece, type Teardown, testFields } from "@secondline/strength";
-import { englishWords as words } from "@secondline/words";
 import { englishTeardownWords as teardownWords } from "@secondline/words/teardown";
 import { useId, useState } from "react";
 import { NOTHING_TYPED, readTyped, type Typed } from "./results.ts";
@@ -80,7 +79,7 @@ function Fields({ plan, piece, onResult }: Pick<Props, "plan" | "piece" | "onRes
       }}
     >
       <label className={styles.field}>
-        {words.say("teardown.head.outcome")}
+        {teardownWords.say("teardown.head.outcome")}
         <select value={typed.outcome} onChange={(event) => put({ outcome: event.target.value })}>
           {OUTCOMES.map((outcome) => (
             <option key={outcome}>{outcome}</option>
@@ -90,7 +89,7 @@ function Fields({ plan, piece, onResult }: Pick<Props, "plan" | "piece" | "onRes
       {number("result", typed.outcome === "broke between" ? "From, kN" : "kN")}
       {typed.outcome === "broke between" && number("result_to", "To, kN")}
       <label className={styles.field}>
-        {words.say("teardown.head.broke")}
+        {teardownWords.say("teardown.head.broke")}
         <input value={typed.failure_place} onChange={(event) => put({ failure_place: event.target.value })} />
       </label>
       <button type="submit" className={styles.button}>

@@ -1,7 +1,6 @@
 /** A plan of a teardown with fields for its results. Knows no store: what is kept is handed on. */
 import type { Rig } from "@secondline/rig";
 import type { BreakTest, Teardown } from "@secondline/strength";
-import { englishWords as words } from "@secondline/words";
 import { englishTeardownWords as teardownWords } from "@secondline/words/teardown";
 import { PieceResult } from "./PieceResult.tsx";
 import { resultOf } from "./results.ts";
@@ -20,8 +19,10 @@ export function PlanPart({ rig, plan, tests, onResult }: Props) {
   const cannot = teardownWords.teardownCannot(rig, plan);
   return (
     <>
-      <p>{words.say("teardown.title", { name: rig.name, on, pieces: pieces.length, pulls })}</p>
-      {invented && <p className={styles.warn}>▲ {words.say("teardown.invented")}</p>}
+      <h2 className={styles.title}>
+        {teardownWords.say("teardown.title", { name: rig.name, on, pieces: pieces.length, pulls })}
+      </h2>
+      {invented && <p className={styles.warn}>▲ {teardownWords.say("teardown.invented")}</p>}
       <List items={bands.map((band) => teardownWords.teardownBand(rig, band))} />
       <ol className={styles.pieces}>
         {pieces.map((piece) => (
@@ -31,11 +32,11 @@ export function PlanPart({ rig, plan, tests, onResult }: Props) {
       {wanted !== undefined && <p>{wanted}</p>}
       {cannot.length > 0 && (
         <>
-          <h3>{words.say("teardown.cannotHead")}</h3>
+          <h3>{teardownWords.say("teardown.cannotHead")}</h3>
           <List items={cannot} />
         </>
       )}
-      <h3>{words.say("teardown.section.assumed")}</h3>
+      <h3>{teardownWords.say("teardown.section.assumed")}</h3>
       <List items={teardownWords.teardownAssumed(plan)} />
     </>
   );

@@ -1,10 +1,11 @@
 /** The teardown of the line in hand on the day that is shown: what to cut, the sheet to print, and results that become the break log. */
 import type { Rig } from "@secondline/rig";
-import { DEFAULT_PULLS, type Teardown } from "@secondline/strength";
+import { type BreakTest, DEFAULT_PULLS, type Teardown } from "@secondline/strength";
 import { englishTeardownWords as teardownWords } from "@secondline/words/teardown";
-import { useMemo, useState } from "react";
+import { useMemo, useRef, useState } from "react";
 import { useSandbox } from "../state/useSandbox.ts";
 import { useWear, useWearActions } from "../wear/useWear.ts";
+import { LearntPart } from "./LearntPart.tsx";
 import { PlanPart } from "./PlanPart.tsx";
 import { printSheet } from "./printSheet.ts";
 import { isResult } from "./results.ts";
@@ -20,9 +21,13 @@ export function TeardownPage() {
   const tests = useWear((state) => state.history.present.log.tests);
   const [pulls, setPulls] = useState<number>(DEFAULT_PULLS);
   const { addTest } = useWearActions();
+  const learnt = useRef<HTMLDivElement>(null);
   // The results of this very day come out of the plan: with them it would change under the hands.
   const known = JSON.stringify(tests.filter((test) => !isResult(test, on)));
+  const pulled = JSON.stringify(tests.filter((test) => isResult(test, on)));
+  const results = useMemo(() => JSON.parse(pulled) as BreakTest[], [pulled]);
   const input = useMemo(() => ({ rig, record, on, pulls, tests: JSON.parse(known) }), [rig, record, on, pulls, known]);
+  const asked = useMemo(() => ({ rig, record, on, before: input.tests, results }), [rig, record, on, input, results]);
   const answer = usePlan(input);
   const plan = answer.kind === "done" && answer.reading.ok ? answer.reading.teardown : undefined;
   return (
@@ -37,6 +42,11 @@ export function TeardownPage() {
           </select>
         </label>
         {plan && <PrintButton rig={rig} plan={plan} />}
+        {plan && results.length > 0 && (
+          <button type="button" className={styles.button} onClick={() => learnt.current?.scrollIntoView()}>
+            {teardownWords.say("teardown.learnt.go", { count: results.length })}
+          </button>
+        )}
       </div>
       {answer.kind === "busy" && <p role="status">Simulating what each pull would teach …</p>}
       {answer.kind === "failed" && <p role="alert">✕ There is no plan: {answer.message}.</p>}
@@ -48,6 +58,8 @@ export function TeardownPage() {
         </ul>
       )}
       {plan && <PlanPart {...{ rig, plan, tests }} onResult={addTest} />}
+      {/* Last, so that no field moves away under the finger when the first result makes it come. */}
+      <div ref={learnt}>{plan && results.length > 0 && <LearntPart input={asked} />}</div>
     </div>
   );
 }

@@ -1,6 +1,14 @@
-/** The plan of a teardown, as it is asked for and answered across the threads. */
+/** The plan of a teardown and what its results taught, as they are asked for and answered across the threads. */
 import type { Rig } from "@secondline/rig";
-import { type BreakTest, planTeardown, readWearRecord, type TeardownReading } from "@secondline/strength";
+import {
+  type BreakTest,
+  planTeardown,
+  readWearRecord,
+  type TeardownLearnt,
+  type TeardownReading,
+  teardownLearnt,
+  type WearRecord,
+} from "@secondline/strength";
 
 export interface PlanInput {
   readonly rig: Rig;
@@ -14,11 +22,25 @@ export interface PlanInput {
 
 /** Plain, so that it is tested without a thread. */
 export function plan({ record, ...input }: PlanInput): TeardownReading {
+  return planTeardown({ ...input, record: readOrThrow(record) });
+}
+
+export interface LearntInput extends Pick<PlanInput, "rig" | "record" | "on"> {
+  readonly before: readonly BreakTest[];
+  readonly results: readonly BreakTest[];
+}
+
+export function learnt({ record, ...input }: LearntInput): TeardownLearnt {
+  return teardownLearnt({ ...input, record: readOrThrow(record) });
+}
+
+function readOrThrow(record: unknown): WearRecord {
   const read = readWearRecord(record);
   if (!read.ok) throw new Error(`the record has faults: ${read.issues[0]?.message}`);
-  return planTeardown({ ...input, record: read.record });
+  return read.record;
 }
 
 export interface Planner {
   plan: typeof plan;
+  learnt: typeof learnt;
 }

@@ -7,6 +7,9 @@ export async function printSheet(rig: Rig, plan: Teardown): Promise<void> {
   const { teardownSheet } = await import("@secondline/report");
   const frame = document.createElement("iframe");
   frame.title = "Sheet to print";
+  // Out of sight, and out of hearing.
+  frame.ariaHidden = "true";
+  frame.tabIndex = -1;
   frame.style.cssText = "position:fixed;width:0;height:0;border:0";
   frame.addEventListener("load", () => {
     frame.contentWindow?.addEventListener("afterprint", () => frame.remove());

@@ -28,9 +28,21 @@ export function readTyped(plan: Pick<Teardown, "on" | "invented">, piece: Piece,
     failure_place: typed.failure_place.trim(),
   };
   const reading = readTest(row, 0);
-  if (!reading.ok) return { ok: false, faults: reading.faults };
+  if (!reading.ok) return { ok: false, faults: reading.faults.map(inForm) };
   return { ok: true, test: plan.invented ? { ...reading.value, invented: true } : reading.value };
 }
+
+/** A fault names columns of the file; beside a piece the unit stands in the label. */
+const inForm = (fault: LogFault): LogFault => ({
+  ...fault,
+  message: fault.message
+    .replace("the unit goes into its own column", "write the load in kN, without the unit")
+    .replace(/^result(_to)? is empty: write the load.*$/, (_, to?: string) =>
+      to === undefined ? "Write the load at which the test ended." : "Write the upper load.",
+    )
+    .replace("commas part the cells of this file, so write a point", "write a point")
+    .replace("result_to must be larger than result", "the upper load must be larger than the lower one"),
+});
 
 const PIECE = /^piece P\d+$/;
 

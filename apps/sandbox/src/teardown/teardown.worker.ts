@@ -1,6 +1,6 @@
-/** Plans a teardown off the page's thread. */
+/** Plans a teardown, and looks at what it taught, off the page's thread. */
 import { expose } from "comlink";
-import { type Planner, plan } from "./planner.ts";
+import { learnt, type Planner, plan } from "./planner.ts";
 
-const planner: Planner = { plan };
+const planner: Planner = { plan, learnt };
 expose(planner);

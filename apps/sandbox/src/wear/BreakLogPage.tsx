@@ -1,8 +1,8 @@
 import { listed, moreText } from "@secondline/rig";
 import type { BreakTest, LogFault } from "@secondline/strength";
+import { englishBreakLogWords as breakLogWords } from "@secondline/words/breakLog";
 import { useState } from "react";
 import { Disclosure } from "../design/Disclosure.tsx";
-import { quantity } from "../words.ts";
 import { GroupPart } from "./GroupPart.tsx";
 import { RetentionPlots } from "./RetentionPlot.tsx";
 import { TestForm } from "./TestForm.tsx";
@@ -32,12 +32,7 @@ export function BreakLogPage({ wide }: { wide: boolean }) {
             ? "No tests yet. Open a CSV file, drop one here, or type the first test in."
             : `${log.tests.length} tests in ${groups.length} groups, by part, material, state and wetness. Each group shows the tests first, then what speaks against its numbers, then the numbers.`}
         </p>
-        {report?.testNext && (
-          <p className={styles.note}>
-            Worth testing next: <strong>{report.testNext.label}</strong>. One more test there is expected to raise its
-            value by about {quantity.strength(report.testNext.gain)}, the largest share of all.
-          </p>
-        )}
+        {report?.testNext && <p className={styles.note}>{breakLogWords.testNext(report.testNext)}</p>}
         {answer.kind === "failed" && (
           <p className={styles.wrong}>
             ✕ The statistics could not be computed: {answer.message}. The tests themselves are unharmed.

@@ -15,7 +15,7 @@ interface Shown {
   readonly tests: readonly BreakTest[];
 }
 
-/** How strength goes down with sun: as published, and with the log's own tests taken in. */
+/** How strength goes down with sun: as built in, and with the log's own tests taken in. */
 export function RetentionPlots({ tests, wide }: { tests: readonly BreakTest[]; wide: boolean }) {
   const found = useMemo(() => retentions(tests), [tests]);
   return found.map((one) =>
@@ -70,7 +70,7 @@ function RetentionPlot({ shown, wide }: { shown: Shown; wide: boolean }) {
     <figure className={styles.figure} ref={ref}>
       {size.width > 0 && <Drawing {...{ shown, wide }} width={size.width} />}
       <figcaption className={styles.caption}>
-        {`Rests on ${retention.testCount} own tests and: ${retention.basis.note}. At ${retention.validTo / 2} months: ${quantity.strength(now.central)} central, ${quantity.strength(now.lower)} reached with 95 % confidence. The tests bear out ${retention.slope.posterior.toFixed(2)} of the published loss, on the logarithm. Of every kind of test of ${stock.name}, only those with sun alone count.`}
+        {`Rests on ${retention.testCount} own tests and: ${retention.basis.note}. At ${retention.validTo / 2} months: ${quantity.strength(now.central)} central, ${quantity.strength(now.lower)} reached with 95 % confidence. The tests bear out ${retention.slope.posterior.toFixed(2)} of the built-in loss, on the logarithm. Of every kind of test of ${stock.name}, only those with sun alone count.`}
       </figcaption>
     </figure>
   );
@@ -93,13 +93,13 @@ function Drawing({ shown: { retention, tests }, wide, width }: { shown: Shown; w
     { name: "both, central", values: posterior.map((v) => v.central), stroke: "var(--accent)", width: 2.5, dash: "" },
     { name: "both, 95 % sure", values: posterior.map((v) => v.lower), stroke: "var(--accent)", width: 1.5, dash: "" },
     {
-      name: "published, central",
+      name: "built in, central",
       values: prior.map((v) => v.central),
       stroke: "var(--soft-ink)",
       width: 1.5,
       dash: "7 4",
     },
-    { name: "published, 95 %", values: prior.map((v) => v.lower), stroke: "var(--soft-ink)", width: 1.25, dash: "2 3" },
+    { name: "built in, 95 %", values: prior.map((v) => v.lower), stroke: "var(--soft-ink)", width: 1.25, dash: "2 3" },
   ];
   const labels = labelHeights(curves.map(({ values }) => y.px(values.at(-1) ?? 0)));
   return (
@@ -109,7 +109,7 @@ function Drawing({ shown: { retention, tests }, wide, width }: { shown: Shown; w
       height={height + 40}
       viewBox={`0 0 ${width} ${height + 40}`}
       role="img"
-      aria-label="Strength over months of full sun, published and with own tests"
+      aria-label="Strength over months of full sun, as built in and with own tests"
     >
       {roundTicks(0, most / 1000, 4).map((tick) => (
         <g key={tick}>

@@ -1,3 +1,4 @@
+import { FIELDS } from "@secondline/rig";
 import { type LogColumn, OUTCOMES } from "@secondline/strength";
 import { Choice } from "../design/Choice.tsx";
 import { TextField } from "../design/TextField.tsx";
@@ -19,6 +20,9 @@ const HOW = OUTCOMES.map((outcome) => ({
     "broke between": "Broke between two loads",
   }[outcome],
 }));
+
+const KNOT_FIELD = FIELDS["leash.knots[].kind"];
+const KNOT_OPTIONS = [{ value: "", label: "None" }, ...(KNOT_FIELD?.kind === "choice" ? KNOT_FIELD.options : [])];
 
 /** All that can be written down about one break test. */
 export function TestFields({ draft: { fields, put, messages } }: { draft: TestDraft }) {
@@ -57,9 +61,12 @@ export function TestFields({ draft: { fields, put, messages } }: { draft: TestDr
       {text("failure_place", "Where it failed")}
       {text("batch", "Batch")}
       {text("taken_from", "Taken from", "e.g. 31 m from the marked end")}
-      {text("months_outside", "Months outside")}
-      {text("sun_months", "Months of full sun")}
-      {text("falls", "Falls")}
+      {text("months_outside", "Months outside", "All seasons together")}
+      {text("sun_months", "Months of full sun", "Half of the day in shade: half of the months")}
+      {text("falls", "Falls", "Caught on the piece that was pulled")}
+      {text("clamped_months", "Months in a clamp", "Left out, the months outside count")}
+      {text("sewn_months", "Months that stitching hung outside", "Left out, the months outside count")}
+      <Choice label="Knot" value={fields.knot ?? ""} options={KNOT_OPTIONS} onChange={(value) => put("knot", value)} />
       {text("note", "Note")}
     </>
   );

@@ -13,10 +13,11 @@ import { useWearDrop, useWearFiles, useWearKeys } from "./useWearFiles.ts";
 import styles from "./wear.module.css";
 import { type WearPage, wearStoreOf } from "./wearStore.ts";
 
-const PAGES: readonly { readonly page: WearPage; readonly label: string }[] = [
-  { page: "record", label: "Wear record" },
-  { page: "log", label: "Break log" },
-  { page: "teardown", label: "Teardown" },
+/** `short`: where a phone has no room for more. */
+const PAGES: readonly { readonly page: WearPage; readonly label: string; readonly short: string }[] = [
+  { page: "record", label: "Wear record", short: "Record" },
+  { page: "log", label: "Break log", short: "Log" },
+  { page: "teardown", label: "Teardown", short: "Teardown" },
 ];
 
 /** What happened to the webbing and what it still holds: the record, the break log, and the take-down date. */
@@ -37,7 +38,7 @@ function Pages({ wide }: { wide: boolean }) {
   useWearKeys(files.choose);
   return (
     <div className={styles.view}>
-      <Bar entries={files.entries} />
+      <Bar entries={files.entries} wide={wide} />
       <main key={page} className={styles.page} aria-label={PAGES.find((one) => one.page === page)!.label}>
         {files.refused && <LogFaults {...files.refused} onClose={files.closeRefused} />}
         {page === "record" && <RecordPage wide={wide} />}
@@ -50,7 +51,7 @@ function Pages({ wide }: { wide: boolean }) {
   );
 }
 
-function Bar({ entries }: { entries: Parameters<typeof ActionMenu>[0]["entries"] }) {
+function Bar({ entries, wide }: { entries: Parameters<typeof ActionMenu>[0]["entries"]; wide: boolean }) {
   const page = useWear((state) => state.page);
   const undoable = useWear((state) => state.history.past.at(-1)?.label);
   const redoable = useWear((state) => state.history.future[0]?.label);
@@ -58,15 +59,16 @@ function Bar({ entries }: { entries: Parameters<typeof ActionMenu>[0]["entries"]
   return (
     <div className={styles.bar}>
       <nav className={styles.tabs} aria-label="Record and log">
-        {PAGES.map(({ page: name, label }) => (
+        {PAGES.map(({ page: name, label, short }) => (
           <button
             key={name}
             type="button"
             className={styles.tab}
+            aria-label={label}
             aria-current={name === page ? "page" : undefined}
             onClick={() => look({ page: name, test: undefined })}
           >
-            {label}
+            {wide ? label : short}
           </button>
         ))}
       </nav>

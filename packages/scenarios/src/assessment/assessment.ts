@@ -21,6 +21,7 @@ import {
   type PlainDate,
   readDate,
   rigMatch,
+  testsUntil,
   type WearRecord,
 } from "@secondline/strength";
 import { inputHash } from "./inputHash.ts";
@@ -57,6 +58,7 @@ export interface Taken {
 export interface Assessed {
   /** As it is on the day, with every judgement in it. */
   readonly rig: Rig;
+  /** Those pulled by the day. */
   readonly tests: readonly BreakTest[];
   readonly taken: Taken;
   /** What the wear record and the break log say must be looked at. */
@@ -81,7 +83,8 @@ export function assess(assessment: Assessment): AssessmentReading {
   if (wear && lines.length === 0 && !hasParts(wear, rig)) return { ok: false, issues: [notThisRig(wear, rig)] };
   const judged = judgements.reduce((done, { part, ...own }) => judgePart(done, part, own)!, worn?.rig ?? rig);
   const displaced = displacedNotes(worn?.rig ?? rig, judgements);
-  const used = testsTaken(judged, tests);
+  const known = testsUntil(tests, on);
+  const used = testsTaken(judged, known, on);
   const withholds = worn?.needsInspection ?? [];
   const taken: Taken = {
     ...(on === undefined ? {} : { on }),
@@ -93,11 +96,11 @@ export function assess(assessment: Assessment): AssessmentReading {
     ok: true,
     assessed: {
       rig: judged,
-      tests,
+      tests: known.counted,
       taken,
       notes: [...(worn?.notes ?? []).filter((note) => !withholds.includes(note)), ...displaced, ...used.notes],
       withholds,
-      hash: inputHash({ rig: judged, tests, withholds }),
+      hash: inputHash({ rig: judged, tests: known.counted, withholds }),
     },
   };
 }

@@ -1,19 +1,28 @@
 /** Which break tests say something of a rig's webbings and ropes. */
 import type { LineStock, Rig } from "@secondline/rig";
-import { type BreakTest, useOfTest as testUse, testUseWords } from "@secondline/strength";
+import { type BreakTest, type TestsUntil, useOfTest as testUse, testUseWords } from "@secondline/strength";
 
 export interface TestsTaken {
   readonly count: number;
   readonly notes: readonly string[];
 }
 
-export function testsTaken({ main, backup, leash }: Rig, tests: readonly BreakTest[]): TestsTaken {
-  if (tests.length === 0) return { count: 0, notes: [] };
+/** `on`: the day by which the tests that count were pulled. */
+export function testsTaken(
+  { main, backup, leash }: Rig,
+  { counted: tests, later }: TestsUntil,
+  on: string | undefined,
+): TestsTaken {
+  const left = later.length === 0 ? [] : [laterNote(later.length, on!)];
+  if (tests.length === 0) return { count: 0, notes: left };
   const all = [...main.sections, ...(backup?.sections ?? [])].map(({ stock }) => stock);
   const stocks = [...new Map([...all, leash.stock].map((stock) => [stock.id, stock])).values()];
   const count = tests.filter((test) => stocks.some((stock) => counts(test, stock))).length;
-  return { count, notes: testUseWords(stocks, tests) };
+  return { count, notes: [...testUseWords(stocks, tests), ...left] };
 }
+
+const laterNote = (number: number, on: string): string =>
+  `${number === 1 ? "1 break test is" : `${number} break tests are`} dated after ${on} and left out: on that day nobody knew what ${number === 1 ? "it" : "they"} would show.`;
 
 const counts = (test: BreakTest, stock: LineStock): boolean =>
   (test.material === stock.id || test.material === stock.name) && typeof testUse(test, stock) === "object";

@@ -75,8 +75,8 @@ export function webbingKnot(): StrengthFactor {
     value: constant("knot.webbing.value"),
     spread: constant("knot.webbing.spread"),
     basis: {
-      kind: "published",
-      note: "Austrian slackline association, own pull tests: knotted flat webbing loses at least half, down to a quarter left; middle of 25 to 50 % taken",
+      kind: "from memory",
+      note: "Austrian slackline association, own pull tests, title and year not known: knotted flat webbing loses at least half, down to a quarter left; middle of 25 to 50 % taken",
     },
     cause: "knot in flat webbing",
     shared: constant("knot.shared"),

@@ -43,13 +43,13 @@ export function boltPlacement(): StrengthFactor {
 export const UNKNOWN_VALUE = constant("unknown.value");
 export const UNKNOWN_SPREAD = constant("unknown.spread");
 
-/** Cautious factor for a part whose kind says nothing of what weakens it. */
-export function noRecord(what: string): StrengthFactor {
+/** Cautious factor for a part whose kind says nothing of what weakens it; `why` where there is more to say. */
+export function noRecord(what: string, why = `nothing is known of what happened to ${what}`): StrengthFactor {
   return fixedFactor({
     name: "no record",
     value: UNKNOWN_VALUE,
     spread: UNKNOWN_SPREAD,
-    basis: { kind: "assumed", note: `nothing is known of what happened to ${what}: the cautious factor stands in` },
+    basis: { kind: "assumed", note: `${why}: the cautious factor stands in` },
     noData: true,
   });
 }

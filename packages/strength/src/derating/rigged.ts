@@ -2,6 +2,7 @@
 import type { AnchorPart, Basis } from "@secondline/rig";
 import { constant } from "./constants.ts";
 import { fixedFactor, type StrengthFactor } from "./factor.ts";
+import { standIn } from "./unknown.ts";
 
 const CHOKED: Basis = {
   kind: "from memory",
@@ -12,28 +13,29 @@ const BASKET: Basis = {
   note: "EN 1492-1: basket with its strands up to 45° off the pull 1.4 times the straight pull (2.0 only when they are parallel, which nobody sees to here); spread assumed",
 };
 
-/** The factor of a way of rigging, as a list of one; none when the sling is pulled straight or rated as it is rigged. */
-export function riggedFactors(rigged: AnchorPart["rigged"]): StrengthFactor[] {
-  if (rigged === "choked")
-    return [
-      fixedFactor({
-        name: "choked",
-        value: constant("rigged.choked.value"),
-        spread: constant("rigged.spread"),
-        basis: CHOKED,
-      }),
-    ];
-  // It raises the strength, so whoever reads the result must be told.
-  if (rigged === "basket") {
-    return [
-      fixedFactor({
-        name: "basket",
-        value: constant("rigged.basket.value"),
-        spread: constant("rigged.spread"),
-        basis: BASKET,
-        flagged: true,
-      }),
-    ];
+const UNSAID =
+  "how the sling is rigged is not written down; it counts as choked. A sling rated as it is rigged says that it is straight";
+
+/**
+ * The factor of a way of rigging, as a list of one; none when the sling is pulled straight or rated as it is rigged. One that nobody
+ * described counts as choked, and `field` is named. A basket raises the rating, so it is not the best that a blank is measured by.
+ */
+export function riggedFactors(rigged: AnchorPart["rigged"], field: string): StrengthFactor[] {
+  switch (rigged) {
+    case undefined:
+      return [standIn({ ...choked(), name: "way of rigging" }, { field, best: 1 }, UNSAID)];
+    case "choked":
+      return [choked()];
+    case "basket":
+      // It raises the strength, so whoever reads the result must be told.
+      return [riggedFactor("basket", constant("rigged.basket.value"), BASKET, true)];
+    case "straight":
+      return [];
   }
-  return [];
+}
+
+const choked = () => riggedFactor("choked", constant("rigged.choked.value"), CHOKED, false);
+
+function riggedFactor(name: string, value: number, basis: Basis, flagged: boolean): StrengthFactor {
+  return fixedFactor({ name, value, spread: constant("rigged.spread"), basis, ...(flagged ? { flagged } : {}) });
 }

@@ -1,12 +1,11 @@
 /** Strength of the leash: it gives way in its worst knot, far below the ring. */
 import type { Rig } from "@secondline/rig";
-import { constant } from "../derating/constants.ts";
 import type { StrengthFactor } from "../derating/factor.ts";
 import { lowValue } from "../derating/lognormal.ts";
 import { ownFactors } from "../derating/own.ts";
 import { heatFactor, sheathSlipFactor } from "../derating/rope.ts";
 import { sewnLoopAgeing } from "../derating/sewing.ts";
-import { standIn } from "../derating/unknown.ts";
+import { quantityLimits, standIn } from "../derating/unknown.ts";
 import type { FactorsOf } from "../retention/testedStock.ts";
 import { makePartStrength, type PartStrength } from "./partStrength.ts";
 import { conditionFactors, overMonthsOutside } from "./textileCondition.ts";
@@ -53,19 +52,16 @@ function fallAndSheathFactors(
   return [
     ...known(falls, leashFalls, {
       field: "leash.falls",
-      edge: constant("falls.to"),
       what: "the number of falls that the leash has held",
     }),
     ...(stock.form === "webbing"
       ? []
       : known(sheathSlip, sheathSlipFactor, {
           field: "leash.sheathSlip",
-          edge: constant("slip.to"),
           what: "whether the leash's sheath has slipped",
         })),
     ...known(glazed, heatFactor, {
       field: "leash.glazed",
-      edge: constant("heat.to"),
       what: "whether heat has glazed the leash",
     }),
   ];
@@ -73,18 +69,15 @@ function fallAndSheathFactors(
 
 interface LeashField {
   readonly field: string;
-  /** End of the range in which the factor is known: counted when nothing is written down [-]. */
-  readonly edge: number;
   readonly what: string;
 }
 
 function known(
   quantity: number | undefined,
   factor: (quantity: number) => StrengthFactor,
-  { field, edge, what }: LeashField,
+  { field, what }: LeashField,
 ): StrengthFactor[] {
   if (quantity !== undefined) return quantity > 0 ? [factor(quantity)] : [];
-  return [
-    standIn(factor(edge), { field, best: 1 }, `${what} is not written down; the end of the known range is counted`),
-  ];
+  const most = quantityLimits(field)[1];
+  return [standIn(factor(most), { field, best: 1 }, `${what} is not written down; the worst is counted`)];
 }

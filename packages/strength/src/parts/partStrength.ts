@@ -96,6 +96,9 @@ function factorFlags(factors: readonly StrengthFactor[]): string[] {
   return [...new Set(sentences)];
 }
 
+/** What raises the strength is rounded up: that is the side on which nobody thinks too little of it. */
 function times(value: number): string {
-  return ` × ${formatRatio(value)}${value > 1 ? `, RAISES the strength by ${formatPercent(value - 1)}` : ""}`;
+  if (value <= 1) return ` × ${formatRatio(value)}`;
+  const raise = Math.ceil(1000 * (value - 1) - 1e-9) / 1000;
+  return ` × ${formatRatio(value, "up")}, RAISES the strength by ${formatPercent(raise)}`;
 }

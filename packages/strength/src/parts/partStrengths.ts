@@ -12,7 +12,7 @@ import {
 import { textileMake, usedMetal } from "../derating/make.ts";
 import { ownFactors } from "../derating/own.ts";
 import { possibleMonths } from "../derating/unknown.ts";
-import { type FactorsOf, publishedFactors } from "../retention/testedStock.ts";
+import { builtInFactors, type FactorsOf } from "../retention/testedStock.ts";
 import { anchorStrengths } from "./anchorParts.ts";
 import { END_KINDS } from "./ends/endKinds.ts";
 import { leashStrength } from "./leash.ts";
@@ -24,7 +24,7 @@ import { weakestZone, webbingStrength } from "./webbingStrength.ts";
  * Strength of every part. For a state at a date, give `wearToRig(rig, record, date)` as the rig. `factorsOf`: own break
  * tests in place of the built-in curves, from `factorsFromLog`.
  */
-export function partStrengths(rig: Rig, factorsOf: FactorsOf = publishedFactors): PartStrength[] {
+export function partStrengths(rig: Rig, factorsOf: FactorsOf = builtInFactors): PartStrength[] {
   const main = mainSectionLengths(rig);
   return [
     textilePart("harness", "Harness tie-in", rig.harness, "harness"),

@@ -7,7 +7,7 @@ import { constant } from "../derating/constants.ts";
 import type { StrengthFactor } from "../derating/factor.ts";
 import { combineFactors, lowValue, shownFactors } from "../derating/lognormal.ts";
 import { ownFactors } from "../derating/own.ts";
-import { type FactorsOf, publishedFactors } from "../retention/testedStock.ts";
+import { builtInFactors, type FactorsOf } from "../retention/testedStock.ts";
 import { conditionFactors, overMonthsOutside } from "./textileCondition.ts";
 import { wearExtent, wearFactor, wearTitle } from "./webbingWear/wearKinds.ts";
 
@@ -49,7 +49,7 @@ interface SectionPlace {
 export function webbingStrength(
   sections: readonly WebbingSection[],
   length: number,
-  factorsOf: FactorsOf = publishedFactors,
+  factorsOf: FactorsOf = builtInFactors,
   at = "main.sections",
 ): StrengthZone[] {
   const bounds = sectionBounds(sections, length);

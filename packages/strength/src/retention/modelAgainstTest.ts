@@ -5,7 +5,7 @@ import { grouped } from "../breakLog/grouped.ts";
 import type { StrengthFactor } from "../derating/factor.ts";
 import { combineFactors } from "../derating/lognormal.ts";
 import { builtInLog, NEW_SCATTER, type StockModel, type StockState, stockModel } from "./stockModel.ts";
-import { publishedFactors, type StockFactors, testedFactors } from "./testedStock.ts";
+import { builtInFactors, type StockFactors, testedFactors } from "./testedStock.ts";
 import { builtInFactor, builtInVariance, doseText, nearestDose, type WearDose } from "./wearFactors.ts";
 
 export interface StateComparison {
@@ -75,7 +75,7 @@ function compare(
     ...wears.map((wear) => factorOf(factors, wear)),
   ]);
   const variances = wears.map(({ id, dose }) => builtInVariance(builtInFactor(stock, id, dose)));
-  const make = Math.log1p(publishedFactors(stock).level().spread ** 2);
+  const make = Math.log1p(builtInFactors(stock).level().spread ** 2);
   const common = variances.reduce((sum, { common }) => sum + common, make);
   const own = variances.reduce((sum, { own }) => sum + own, NEW_SCATTER ** 2) / tests.length;
   const deviation = Math.sqrt(common + own);

@@ -7,7 +7,7 @@ import { combineFactors } from "../derating/lognormal.ts";
 import { normalQuantile } from "../statistics/normal.ts";
 import { lowerPrediction, predict, type RegressionPoint, updateRegression, VAGUE } from "./normalInverseGamma.ts";
 import type { StockModel } from "./stockModel.ts";
-import { publishedFactors, type StockFactors, testedFactors } from "./testedStock.ts";
+import { builtInFactors, type StockFactors, testedFactors } from "./testedStock.ts";
 import { builtInFactor, lastDose } from "./wearFactors.ts";
 
 /** What strength is followed over. */
@@ -64,7 +64,7 @@ export function retention(
     validTo,
     basis: builtInFactor(stock, cause.kind, 0).basis,
     testCount: points.length,
-    prior: value(publishedFactors(stock)),
+    prior: value(builtInFactors(stock)),
     tests: (dose, confidence) => {
       const prediction = points.length > 2 ? predict(alone, x(dose)) : undefined;
       if (prediction === undefined) return undefined;

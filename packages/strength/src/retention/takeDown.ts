@@ -19,7 +19,7 @@ export interface TakeDownQuestion {
   readonly confidence: number;
   /** How far to look [days]; default two years. */
   readonly horizon?: number;
-  /** Own break tests in place of published factors, from `factorsFromLog`. */
+  /** Own break tests in place of built-in factors, from `factorsFromLog`. */
   readonly factorsOf?: FactorsOf;
 }
 

@@ -34,7 +34,7 @@ export interface StockFactors {
 export type FactorsOf = (stock: LineStock) => StockFactors;
 
 /** The built-in factors: no tests. */
-export const publishedFactors: FactorsOf = (stock) => ({
+export const builtInFactors: FactorsOf = (stock) => ({
   level: () => textileMake(stock.id),
   sun: (months) => sunFactor(stock.fibre, months),
   falls: (falls) => fallsFactor(falls, "webbing"),
@@ -60,7 +60,7 @@ export function factorsFromLog(tests: readonly BreakTest[]): FactorsOf {
 
 /** Factors of a stock from its model; the built-in ones where no test counts. `invented`: nothing was really pulled. */
 export function testedFactors(stock: LineStock, model: StockModel | undefined, invented = false): StockFactors {
-  const builtIn = publishedFactors(stock);
+  const builtIn = builtInFactors(stock);
   if (model === undefined) return builtIn;
   const say = sayer(invented);
   const wears = new Map<WearId, LearntWear>();

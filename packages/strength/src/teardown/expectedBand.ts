@@ -10,7 +10,7 @@ import { combineFactors, logSpread } from "../derating/lognormal.ts";
 import { type Random, seededRandom } from "../reliability/random.ts";
 import { factorOf } from "../retention/modelAgainstTest.ts";
 import { stockModel } from "../retention/stockModel.ts";
-import { publishedFactors, type StockFactors, testedFactors } from "../retention/testedStock.ts";
+import { builtInFactors, type StockFactors, testedFactors } from "../retention/testedStock.ts";
 import { wearOfTest } from "../retention/testState.ts";
 import type { WearDose } from "../retention/wearFactors.ts";
 import { type PlaceStrength, placeStrength, weakestOf, withFactors } from "./governing.ts";
@@ -124,7 +124,7 @@ function quickPlace(rig: Rig, stock: LineStock, now: PlaceStrength, asked: Asked
   };
   const whole = (factors: StockFactors) => placeStrength(rig, now.place, withFactors(stock, factors));
   // Every factor of the trial is twice as unsure as built in: one that was missed would show.
-  const trial = unsure(publishedFactors(stock));
+  const trial = unsure(builtInFactors(stock));
   return Math.abs(quick(trial).sigmaLog - whole(trial).sigmaLog) < 1e-9 ? quick : whole;
 }
 

@@ -3,7 +3,7 @@ import type { LineStock, Rig } from "@secondline/rig";
 import type { StrengthFactor } from "../derating/factor.ts";
 import { combineFactors, logCovariance } from "../derating/lognormal.ts";
 import { partStrengths } from "../parts/partStrengths.ts";
-import { type FactorsOf, publishedFactors, type StockFactors } from "../retention/testedStock.ts";
+import { builtInFactors, type FactorsOf, type StockFactors } from "../retention/testedStock.ts";
 
 /** A part, or a stretch of a webbing. */
 export interface Place {
@@ -36,7 +36,7 @@ export function differentStocks(stocks: readonly LineStock[]): LineStock[] {
 
 /** The factors of one stock from tests, of all others as built in. */
 export function withFactors(stock: LineStock, factors: StockFactors): FactorsOf {
-  return (asked) => (sameStock(asked, stock) ? factors : publishedFactors(asked));
+  return (asked) => (sameStock(asked, stock) ? factors : builtInFactors(asked));
 }
 
 /** The weakest place that is made of a stock, by its 5 % value. */

@@ -1,6 +1,7 @@
 /** The plan of a teardown: which pieces to cut out of a line that comes down, and in which order to pull them. */
 import type { Rig } from "@secondline/rig";
 import type { BreakTest } from "../breakLog/breakTest.ts";
+import { testsUntil } from "../breakLog/untilDay.ts";
 import type { NotUsed } from "../retention/testState.ts";
 import { applyWear } from "../wear/applyWear.ts";
 import type { WearRecord } from "../wear/record.ts";
@@ -18,7 +19,7 @@ export interface TeardownQuestion {
   readonly record: WearRecord;
   /** YYYY-MM-DD. */
   readonly on: string;
-  /** Own break tests that are known already. */
+  /** Own break tests that are known already; those dated after `on` count for nothing. */
   readonly tests?: readonly BreakTest[];
   /** Pulls that the user has; default 12. */
   readonly pulls?: number;
@@ -112,6 +113,7 @@ export function planTeardown({
   tests = [],
   pulls = DEFAULT_PULLS,
 }: TeardownQuestion): TeardownReading {
+  const known = testsUntil(tests, on).counted;
   const worn = applyWear(rig, record, on);
   const hanging = worn.state.webbings.filter(hangsIn(rig));
   if (hanging.length === 0) return { ok: false, issue: notHanging(rig, record, on) };
@@ -119,7 +121,7 @@ export function planTeardown({
   const stocks = differentStocks(samples.flatMap(({ stock }) => stock ?? []));
   const bands = stocks.flatMap((stock): Group[] => {
     const own = samples.filter((sample) => sample.stock !== undefined && sameStock(sample.stock, stock));
-    const band = expectedBand(worn.rig, stock, tests, own);
+    const band = expectedBand(worn.rig, stock, known, own);
     return band === undefined ? [] : [{ stock, own: new Set(own), band, known: new Map() }];
   });
   const choice = new Choice(bands);

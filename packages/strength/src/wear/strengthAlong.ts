@@ -1,7 +1,7 @@
 /** Strength of a webbing along its whole length, whether it hangs or lies in a bag. */
 import type { LineStock } from "@secondline/rig";
 import { type StrengthZone, webbingStrength } from "../parts/webbingStrength.ts";
-import { type FactorsOf, publishedFactors } from "../retention/testedStock.ts";
+import { builtInFactors, type FactorsOf } from "../retention/testedStock.ts";
 import { conditionOf, wearOfMarks } from "./applyWear.ts";
 import type { WebbingState } from "./webbingState.ts";
 
@@ -12,7 +12,7 @@ import type { WebbingState } from "./webbingState.ts";
 export function strengthAlong(
   state: WebbingState,
   stock: LineStock,
-  factorsOf: FactorsOf = publishedFactors,
+  factorsOf: FactorsOf = builtInFactors,
 ): StrengthZone[] {
   const length = state.to - state.from;
   const condition = conditionOf(state);

@@ -1,5 +1,20 @@
-/** Something else, of which only the strength is known. */
+/**
+ * Something else, of which only the strength is known. It may be textile, so its condition counts as that of a sling does, on top of the
+ * cautious factor for all that its kind does not say.
+ */
 import { noRecord } from "../../derating/make.ts";
+import { conditionFactors } from "../textileCondition.ts";
 import type { AnchorKind } from "./anchorKind.ts";
 
-export const other: AnchorKind = { kind: "other", factors: () => [noRecord("the part")] };
+export const other: AnchorKind = {
+  kind: "other",
+  factors: ({ part, at }) => [
+    noRecord("the part"),
+    ...conditionFactors({
+      condition: part.condition,
+      fibre: "polyamide",
+      what: "the part",
+      at: `${at}.condition`,
+    }),
+  ],
+};

@@ -14,6 +14,6 @@ export const sling: AnchorKind = {
       what: "the sling",
       at: `${at}.condition`,
     }),
-    ...riggedFactors(part.rigged),
+    ...riggedFactors(part.rigged, `${at}.rigged`),
   ],
 };

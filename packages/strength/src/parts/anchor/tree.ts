@@ -1,5 +1,16 @@
 /** A tree: nobody sees its roots. */
+import type { Condition } from "@secondline/rig";
 import { noRecord } from "../../derating/make.ts";
 import type { AnchorKind } from "./anchorKind.ts";
 
-export const tree: AnchorKind = { kind: "tree", factors: () => [noRecord("the tree")] };
+const UNUSED =
+  "time outside, sun, age and wet, which are written for this tree, say nothing of live wood and change nothing; a doubt of the tree goes into its own factor";
+
+export const tree: AnchorKind = {
+  kind: "tree",
+  factors: ({ part }) => [noRecord("the tree", saysSomething(part.condition) ? UNUSED : undefined)],
+};
+
+function saysSomething({ needsInspection: _, ...rest }: Condition): boolean {
+  return Object.values(rest).some((value) => value !== undefined);
+}

@@ -4,8 +4,10 @@
  */
 import type { LineEnd, OwnJudgement, WebbingSection } from "@secondline/rig";
 import { bendFactor } from "../../derating/bend.ts";
+import { constant } from "../../derating/constants.ts";
 import type { StrengthFactor } from "../../derating/factor.ts";
 import { ownFactors } from "../../derating/own.ts";
+import { quantityLimits, standIn } from "../../derating/unknown.ts";
 import type { FactorsOf } from "../../retention/testedStock.ts";
 import type { PartStrength } from "../partStrength.ts";
 
@@ -32,8 +34,12 @@ export interface EndKind {
   readonly strength: (place: EndPlace) => PartStrength;
 }
 
-export function bend(end: LineEnd): StrengthFactor[] {
-  return end.bend === undefined ? [] : [bendFactor(end.bend)];
+/** Over the pin of a loop or knot, or the drum of a weblock. A bend that nobody measured counts as the sharpest. */
+export function bend({ end, at }: Pick<EndPlace, "end" | "at">): StrengthFactor[] {
+  if (end.bend !== undefined) return [bendFactor(end.bend)];
+  const field = `${at}.bend`;
+  const why = "what the webbing bends over in this end is not written down; the sharpest bend is counted";
+  return [standIn(bendFactor(quantityLimits(field)[0]), { field, best: bendFactor(constant("bend.full")).value }, why)];
 }
 
 /** A doubt of the webbing is one of the knot or loop in it; what raises the webbing says nothing of them. */

@@ -23,7 +23,7 @@ export const knot: EndKind = {
       }),
       known.knot(end.knot ?? "unknown"),
       ...wornInEnd(place, { inside: constant("place.knotInside"), behind: constant("place.knotBehind") }),
-      ...bend(end),
+      ...bend(place),
       ...doubts(section.own),
       ...ownFactors(end.own),
     ];

@@ -25,7 +25,7 @@ export const sewnLoop: EndKind = {
         behind: constant("place.loopBehind"),
         own: "stitching",
       }),
-      ...bend(end),
+      ...bend(place),
       ...doubts(section.own),
       ...ownFactors(end.own),
     ];

@@ -53,7 +53,7 @@ function webbingIn(place: EndPlace): PartStrength {
     }),
     clamp(place),
     ...wornInEnd(place, { inside: constant("place.weblockMark") / 2, behind: constant("place.weblockBehind") }),
-    ...bend(end),
+    ...bend(place),
     // What is thought of the webbing counts in its weblock too; a doubt of this end comes on top.
     ...ownFactors(section.own),
     ...ownFactors(end.own),

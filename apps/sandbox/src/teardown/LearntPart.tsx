@@ -1,0 +1,104 @@
+/** What the results of a teardown taught so far. Knows no store: what it rests on is handed on. */
+import type { TeardownLearnt } from "@secondline/strength";
+import { quantity } from "@secondline/words";
+import { englishTeardownWords as teardownWords } from "@secondline/words/teardown";
+import type { LearntInput } from "./planner.ts";
+import styles from "./teardown.module.css";
+import { useLearnt } from "./usePlan.ts";
+
+const { say } = teardownWords;
+
+export function LearntPart({ input }: { input: LearntInput }) {
+  const answer = useLearnt(input);
+  return (
+    <section className={styles.learnt} aria-label={say("teardown.learnt.short")}>
+      <h3>{say("teardown.learnt.short")}</h3>
+      {answer.kind === "busy" && <p role="status">{say("teardown.learnt.busy")}</p>}
+      {answer.kind === "failed" && <p role="alert">✕ {answer.message}</p>}
+      {answer.kind === "done" && <Found input={input} found={answer.reading} />}
+    </section>
+  );
+}
+
+function Found({ input: { rig }, found }: { input: LearntInput; found: TeardownLearnt }) {
+  const { counted, results, contradictions, factors, parts, on, share } = found;
+  const factorRows = factors.map((one) => {
+    const { what, tests, before, after } = teardownWords.factorLearnt(one);
+    return [what, tests, before, after];
+  });
+  const partRows = parts.map((one) => {
+    const { part, before, after, change, until, daysBefore, daysAfter } = teardownWords.partLearnt(rig, one, found);
+    return [part, before, after, change, until, daysBefore, daysAfter];
+  });
+  return (
+    <>
+      <p>{say("teardown.learnt.counted", { counted, results })}</p>
+      {contradictions.length === 0 ? (
+        <p>{say("teardown.learnt.agrees")}</p>
+      ) : (
+        <ul className={styles.list}>
+          {contradictions.map((one) => (
+            <li key={`${one.stock} ${one.state}`}>▲ {teardownWords.contradiction(one)}</li>
+          ))}
+        </ul>
+      )}
+      {factorRows.length > 0 && (
+        <Table
+          name={say("teardown.learnt.factor")}
+          rows={factorRows}
+          heads={(["factor", "tests", "before", "after"] as const).map((name) => say(`teardown.learnt.${name}`))}
+        />
+      )}
+      {partRows.length > 0 && (
+        <>
+          <Table
+            name={say("teardown.learnt.part", { on })}
+            rows={partRows}
+            heads={[
+              say("teardown.learnt.part", { on }),
+              ...(["held", "holds", "change", "until", "daysBefore", "daysAfter"] as const).map((name) =>
+                say(`teardown.learnt.${name}`),
+              ),
+            ]}
+          />
+          <p className={styles.soft}>{say("teardown.learnt.nextCaption", { on, share: quantity.percent(share) })}</p>
+        </>
+      )}
+    </>
+  );
+}
+
+interface TableProps {
+  name: string;
+  heads: readonly string[];
+  rows: readonly (readonly string[])[];
+}
+
+/** On a phone every row is a card in which each number stands beside its head. */
+function Table({ name, heads, rows }: TableProps) {
+  return (
+    <table className={styles.table} aria-label={name}>
+      <thead>
+        <tr>
+          {heads.map((head) => (
+            <th key={head} scope="col">
+              {head}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map(([first, ...rest]) => (
+          <tr key={first}>
+            <th scope="row">{first}</th>
+            {rest.map((cell, i) => (
+              <td key={heads[i + 1]} data-head={heads[i + 1]}>
+                {cell}
+              </td>
+            ))}
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}

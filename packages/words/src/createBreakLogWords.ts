@@ -1,0 +1,24 @@
+/** What is said of a log of break tests: apart from the rest, for the first sight of the page needs none of it. */
+import type { BreakLogReport } from "@secondline/strength";
+import { english, type Language } from "./language.ts";
+import { sayLaterIn } from "./laterLanguage.ts";
+import { percent, strength } from "./quantity.ts";
+
+export type BreakLogWords = ReturnType<typeof createBreakLogWords>;
+
+/** Less than this is no reason for a test: it would read as nothing [-]. */
+const WORTH_A_TEST = 0.005;
+
+export function createBreakLogWords(language: Language) {
+  const say = sayLaterIn(language);
+  return {
+    /** Which test is worth doing next, and what it would bring. */
+    testNext({ label, gain, share, spreadAssumed }: NonNullable<BreakLogReport["testNext"]>): string {
+      if (share < WORTH_A_TEST) return say("breakLog.little", { label, share: percent(WORTH_A_TEST, "up") });
+      const assumed = spreadAssumed ? say("breakLog.assumedSpread") : "";
+      return say("breakLog.next", { label, gain: strength(gain), share: percent(share, "down"), assumed });
+    },
+  };
+}
+
+export const englishBreakLogWords = createBreakLogWords(english);

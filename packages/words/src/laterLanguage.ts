@@ -1,0 +1,10 @@
+/** Says sentences of what comes when it is asked for, and those that are always there. */
+import { ENGLISH_LATER } from "./englishLater.ts";
+import { filled, type Key, type Language, type LaterKey, type Values } from "./language.ts";
+
+export type LaterSay = (key: Key | LaterKey, values?: Values) => string;
+
+export function sayLaterIn({ sentences, later }: Language): LaterSay {
+  const all = { ...ENGLISH_LATER, ...later, ...sentences };
+  return (key, values = {}) => filled(all[key], values);
+}
