@@ -66,6 +66,8 @@ const LOOKS = 2;
 const EVENTS_A_LOOK = 8;
 /** An event drawn already stands for one that asks for no more than this share above it: E is taken at a confidence that covers it [-]. */
 const NEARLY = 0.97;
+/** So many times its budget a search may spend at most [-]. */
+const OVER = 1.6;
 /** Draws of one event at most. */
 const MOST_DRAWS = 48;
 /** Runs of a whole search, about: it ends with the block of draws that goes past it. */
@@ -151,11 +153,18 @@ export function* search(assessed: Assessed, options: SearchOptions): Generator<R
     yield* run(events.map(plain));
   }
 
+  /** Past the budget an event by which something is not settled gets its first draws, and no more. */
+  function notYetDrawn(): readonly WhatIf[] {
+    const runs = counted();
+    const open = new Set(openEvents(rig, runs, margins()));
+    return runs.filter((one) => open.has(one.index) && drawsOf(one) < ENOUGH_DRAWS).map(({ event }) => event);
+  }
+
   /** Draws of the worst events, block by block; more of those by which something is not settled. */
   function* draw(): Generator<Round, void, readonly RunResult[]> {
     for (;;) {
-      const wanted = toDraw(rig, strengths, counted(), margins());
-      if (wanted.length === 0 || (repeated && book.runs >= budget)) return;
+      const wanted = book.runs < budget ? toDraw(rig, strengths, counted(), margins()) : notYetDrawn();
+      if (wanted.length === 0 || book.runs > OVER * budget) return;
       const orders = wanted.flatMap((event) => {
         const key = whatIfKey(event);
         const from = drawn.get(key) ?? 0;
@@ -195,6 +204,8 @@ function seedsOf(
   return size === "quick" ? whatIfSet({ rig, weakPlaces, size }) : set;
 }
 
+const drawsOf = ({ deviates }: EventRuns): number => deviates.filter((row) => row.length > 0).length;
+
 /** The events to be drawn next: those that may be the worst of something that matters, and those that a limit hangs on. */
 function toDraw(
   rig: Rig,
@@ -203,7 +214,7 @@ function toDraw(
   margins: readonly PartMargins[],
 ): readonly WhatIf[] {
   const byIndex = new Map(runs.map((one) => [one.index, one]));
-  const times = (index: number) => byIndex.get(index)!.deviates.filter((row) => row.length > 0).length;
+  const times = (index: number) => drawsOf(byIndex.get(index)!);
   const isDrawn = (index: number) => times(index) >= ENOUGH_DRAWS;
   const chosen = new Set<number>();
   const choose = (values: readonly { readonly event: number; readonly value: number }[]) => {
