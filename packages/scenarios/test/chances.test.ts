@@ -8,6 +8,7 @@ import {
   type ChancesOptions,
   chances,
   rigStrengths,
+  Sampler,
   type Spreads,
   type StudyProgress,
   study,
@@ -26,6 +27,7 @@ import { executeRun } from "../src/run/executeRun.ts";
 import type { GoodRun } from "../src/run/runFacts.ts";
 import { drawn, NO_DRAW } from "../src/scatter/draw.ts";
 import { placeRange } from "../src/scatter/inputs.ts";
+import { likelyFirst } from "../src/search/likelyFirst.ts";
 import { finish } from "./finish.ts";
 import { testRig } from "./testRig.ts";
 
@@ -185,6 +187,27 @@ describe("chances", () => {
   it.each([15, 513, 30.5])("refuse %d runs", (runs) => {
     expect(() => worked(testRig, { whatIf: fall, runs })).toThrow(/Runs must be a whole number from 16 to 512, got/);
   });
+});
+
+describe("the glance that a verdict gives", () => {
+  it("is the same model of the same draws: it names the same parts first, as often", () => {
+    const strengths = rigStrengths(testRig);
+    const samples = new Sampler(testRig, { seed: 7, spreads: FEW }).draws(fall, 0, 16);
+    const runs = samples.map(
+      ({ draw }) => finish(executeRun(testRig, strengths, { event: fall, draw, accuracy: "quick" })) as GoodRun,
+    );
+    const event = { index: 3, event: fall, runs, deviates: samples.map(({ deviates }) => deviates) };
+    const glance = likelyFirst(testRig, strengths, event, 7);
+    const whole = worked(testRig, { whatIf: fall, spreads: FEW });
+    expect(glance.whatIf).toBe(3);
+    expect(glance.parts[0]!.id).toBe(whole.parts[0]!.id);
+    for (const { id, first, fails: failing } of glance.parts) {
+      const same = whole.parts.find((part) => part.id === id)!;
+      expect(Math.abs(first.value - same.first.value)).toBeLessThan(0.03);
+      expect(failing.value).toBeGreaterThanOrEqual(same.fails.low);
+      expect(failing.value).toBeLessThanOrEqual(same.fails.high);
+    }
+  }, 60_000);
 });
 
 describe("uncertain inputs", () => {
