@@ -21,7 +21,7 @@ it("works out who goes first in one fall and tells it, for everybody and on any 
   const { page, problems } = await app.visit();
   await offered(page);
   await choose(page, "What if", "Leash fall in the middle");
-  await choose(page, "Runs", "24 runs");
+  await choose(page, "Draws", "16 draws");
   await start(page).press("Enter");
   const bars = section(page).getByRole("list", { name: "Chance of each part to go first" });
   await bars.waitFor({ timeout: 180_000 });
@@ -59,7 +59,7 @@ it("takes other spreads, refuses what is none, can be stopped, and says that the
   const { page, problems } = await app.visit();
   await offered(page);
   await choose(page, "What if", "Leash fall in the middle");
-  await choose(page, "Runs", "24 runs");
+  await choose(page, "Draws", "16 draws");
   await section(page).getByRole("button", { name: "What is uncertain, and how much" }).click();
   const mass = section(page).getByRole("textbox", { name: "Walker's mass" });
   await mass.fill("heavy");
@@ -73,8 +73,8 @@ it("takes other spreads, refuses what is none, can be stopped, and says that the
   await section(page).waitFor({ state: "detached" });
   await offered(page);
   await section(page).getByText("before your last change").waitFor();
-  // Far more runs than are over before anybody can stop them.
-  await choose(page, "Runs", "240 runs");
+  // Far more draws than are over before anybody can stop them.
+  await choose(page, "Draws", "256 draws");
   await start(page).click();
   await section(page).getByRole("button", { name: "Stop working out the chances" }).click();
   await section(page).getByText("were not worked out to the end").waitFor();

@@ -2,14 +2,11 @@ import {
   cdf,
   type Distribution,
   failureProbability,
-  firstToFail,
   leastShares,
-  normalInput,
+  normalQuantile,
   quantile,
-  type ReliabilityModel,
-  type seededRandom,
-  smallFailureProbability,
-  sobolIndices,
+  seededRandom,
+  unionChance,
 } from "@secondline/strength";
 import { describe, expect, it } from "vitest";
 
@@ -60,62 +57,28 @@ describe("first to fail of three independent Weibull strengths (computed by quad
   });
 });
 
-describe("sampling agrees with closed forms", () => {
-  /** Two lognormal strengths under one normal load. */
-  const model = (median: number): ReliabilityModel => ({
-    inputs: [normalInput("load", 0, 0.15)],
-    parts: [
-      { id: "a", name: "a", median, causes: {}, own: 0.12 },
-      { id: "b", name: "b", median: 1e9, causes: {}, own: 0.12 },
-    ],
-    // The load is lognormal: margin ln median + 0.12 u − 0.15 v has a closed form.
-    loads: ([logLoad]) => [Math.exp(logLoad!), Math.exp(logLoad!)],
-  });
-  const closed = (median: number) => failureProbability(normal(Math.log(median), 0.12), normal(0, 0.15));
-
-  it("plain Monte Carlo holds the closed form in its interval", () => {
-    const { anyFails, likeliest } = firstToFail(model(1.4), { runs: 40_000, seed: 11 });
-    expect(anyFails.low).toBeLessThan(closed(1.4));
-    expect(anyFails.high).toBeGreaterThan(closed(1.4));
-    expect(likeliest.id).toBe("a");
-  });
-
-  it("conditional sampling finds a probability near 1e-6 from some ten thousand runs", () => {
+describe("a union of rare failures", () => {
+  it("of two lognormal strengths under one lognormal load agrees with the closed form near 1e-6", () => {
     const median = Math.exp(4.75 * Math.hypot(0.12, 0.15));
-    const exact = closed(median);
+    const exact = failureProbability(normal(Math.log(median), 0.12), normal(0, 0.15));
     expect(exact).toBeGreaterThan(1.0e-6);
     expect(exact).toBeLessThan(1.1e-6);
-    const estimates = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10].map((seed) => smallFailureProbability(model(median), { seed }));
-    for (const { evaluations, reached } of estimates) {
-      expect(reached).toBe(true);
-      expect(evaluations).toBeLessThan(15_000);
-    }
-    // A 95 % interval may miss once or twice in ten.
-    expect(estimates.filter(({ low, high }) => low <= exact && exact <= high).length).toBeGreaterThanOrEqual(8);
-    const mean = estimates.reduce((sum, { value }) => sum + value, 0) / estimates.length;
-    expect(Math.abs(mean / exact - 1)).toBeLessThan(0.25);
-  });
-});
-
-describe("Sobol indices of the Ishigami function, a = 7, b = 0.1 (closed form; SALib, OpenTURNS)", () => {
-  const ishigami = (x: ArrayLike<number>) =>
-    Math.sin(x[0]!) + 7 * Math.sin(x[1]!) ** 2 + 0.1 * x[2]! ** 4 * Math.sin(x[0]!);
-  const draw = (random: ReturnType<typeof seededRandom>) => [0, 1, 2].map(() => Math.PI * (2 * random.uniform() - 1));
-  const indices = sobolIndices(ishigami, draw, ["x1", "x2", "x3"], { rows: 16_384, seed: 5 });
-
-  it.each([
-    [0, 0.313905, 0.557589],
-    [1, 0.442411, 0.442411],
-    [2, 0, 0.243684],
-  ])("input %i: first order %d, total %d, within the estimate's own interval and 0.02", (i, first, total) => {
-    const index = indices[i]!;
-    expect(Math.abs(index.first.value - first)).toBeLessThan(0.02);
-    expect(Math.abs(index.total.value - total)).toBeLessThan(0.02);
-    expect(index.first.low).toBeLessThan(first + 1e-9);
-    expect(index.first.high).toBeGreaterThan(first);
+    const [own, load] = [0.12 ** 2, 0.15 ** 2];
+    const covariance = [
+      [own + load, load],
+      [load, own + load],
+    ];
+    const { each, any } = unionChance({ means: [Math.log(median), 20], covariance }, seededRandom(11), 1000);
+    expect(Math.abs(each[0]! / exact - 1)).toBeLessThan(1e-9);
+    expect(Math.abs(any / exact - 1)).toBeLessThan(1e-9);
   });
 
-  it("says that the first-order index of x3 cannot be told from zero", () => {
-    expect(indices.map((index) => index.distinguishable)).toEqual([true, true, false]);
+  it("of independent ones agrees with the product of what holds", () => {
+    const chances = [1e-6, 2e-6, 5e-7];
+    const means = chances.map((chance) => -normalQuantile(chance));
+    const covariance = means.map((_, i) => means.map((__, j) => (i === j ? 1 : 0)));
+    const { any } = unionChance({ means, covariance }, seededRandom(2), 20_000);
+    const exact = -Math.expm1(chances.reduce((sum, chance) => sum + Math.log1p(-chance), 0));
+    expect(Math.abs(any / exact - 1)).toBeLessThan(0.02);
   });
 });

@@ -1,7 +1,7 @@
 /** Chances of failure for reading in a terminal, and as data. */
 import type { Rig } from "@secondline/rig";
 import type { Chances, PartChance } from "@secondline/scenarios";
-import { quantity, shareName, englishWords as words, worthARow } from "@secondline/words";
+import { quantity, englishWords as words, worthARow } from "@secondline/words";
 import { type Column, table } from "./table.ts";
 import { bold, dim, width } from "./terminal.ts";
 import { bullets, wrap } from "./wrap.ts";
@@ -45,7 +45,8 @@ function whatIfText(rig: Rig, found: Chances): string {
     "",
     partsTable(rig, found),
     dim(wrap(say("chance.caption", { rest }).trimEnd(), width)),
-    ...(found.shares.length > 0 ? ["", sharesTable(found)] : []),
+    "",
+    sharesTable(rig, found),
     "",
     inputsTable(found),
     "",
@@ -84,20 +85,14 @@ function nameOf(rig: Rig, part: PartChance): string {
 
 const MOST_SHARES = 10;
 
-function sharesTable({ shares }: Chances): string {
-  const rows = shares
+function sharesTable(rig: Rig, found: Chances): string {
+  const rows = found.shares.sources
     .slice(0, MOST_SHARES)
-    .map((share) => [
-      shareName(share),
-      say(`chance.share.${share.kind}`),
-      words.chanceShare(share),
-      words.chance(Math.max(0, share.total.value)),
-    ]);
+    .map((share) => [words.shareName(share), say(`chance.share.${share.kind}`), words.chanceShare(share)]);
   const columns = [
-    { head: say("chance.table.source"), flexible: true },
+    { head: words.sharesTitle(rig, found), flexible: true },
     { head: say("chance.table.of") },
     right(say("chance.table.alone")),
-    right(say("chance.table.others")),
   ];
   return table(columns, rows, width);
 }

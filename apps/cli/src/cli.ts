@@ -114,7 +114,7 @@ program
     collect,
     [] as string[],
   )
-  .option("--runs <number>", "simulated runs per what-if; more make the chances surer (default: 96)")
+  .option("--runs <number>", "draws per what-if; more make the intervals narrower (default: 64)")
   .option("--seed <number>", "of the random numbers: the same seed gives the same answer")
   .option(
     "--spread <input=spread>",
@@ -122,7 +122,7 @@ program
     collect,
     [] as string[],
   )
-  .addOption(accuracy("quick"))
+  .addOption(accuracy())
   .addOption(wear())
   .addOption(on())
   .addOption(tests())

@@ -6,7 +6,7 @@ beforeAll(async () => {
   secondline = await command();
 }, 240_000);
 
-const asked = [demo("old-rig.json"), "--what-if", "fall@0.05", "--runs", "16", "--seed", "3"];
+const asked = [demo("old-rig.json"), "--what-if", "fall@0.05", "--runs", "16", "--seed", "3", "--accuracy", "quick"];
 
 describe("chances", () => {
   let text: Finished;
@@ -44,7 +44,7 @@ describe("chances", () => {
   it.each([
     ["--spread", "weather=5%", "--spread: got"],
     ["--spread", "mass=5", "at most 100 %"],
-    ["--runs", "3", "from 12 to 500"],
+    ["--runs", "3", "from 16 to 512"],
     ["--seed", "x", "--seed: got"],
     ["--what-if", "fall@2", "--what-if: got"],
   ])("refuses %s %s", async (option, value, words) => {

@@ -1,6 +1,6 @@
 /** Chances of what-ifs, where they were worked out. */
 import type { Chances } from "@secondline/scenarios";
-import { quantity, shareName, worthARow } from "@secondline/words";
+import { quantity, worthARow } from "@secondline/words";
 import { type Content, type Html, listOf, tableOf, tag } from "./html.ts";
 import type { Page } from "./page.ts";
 
@@ -15,7 +15,7 @@ function ofOne(page: Page, chances: Chances): readonly Html[] {
     tag("p", [tag("strong", `${title}. `), words.chances(rig, chances)]),
     listOf(words.ownChanceCautions(rig, chances), "bases"),
     partsTable(page, chances),
-    ...sharesTable(page, chances),
+    sharesTable(page, chances),
     inputsTable(page, chances),
     listOf(words.chanceGrounds(rig, chances), "bases"),
     tag("p", [words.say("report.chancesHash", { seed: chances.seed }), tag("code", chances.inputHash)]),
@@ -46,14 +46,13 @@ function partsTable({ words, rig }: Page, { parts }: Chances): Html {
 
 const MOST_SHARES = 8;
 
-function sharesTable({ words }: Page, { shares }: Chances): readonly Html[] {
-  if (shares.length === 0) return [];
+function sharesTable({ words, rig }: Page, chances: Chances): Html {
   const { say } = words;
-  const rows = shares
+  const rows = chances.shares.sources
     .slice(0, MOST_SHARES)
-    .map((share): Content[] => [shareName(share), say(`chance.share.${share.kind}`), words.chanceShare(share)]);
-  const heads = [say("chance.table.source"), say("chance.table.of"), say("chance.table.alone")];
-  return [tableOf("", heads, rows, [2])];
+    .map((share): Content[] => [words.shareName(share), say(`chance.share.${share.kind}`), words.chanceShare(share)]);
+  const heads = [words.sharesTitle(rig, chances), say("chance.table.of"), say("chance.table.alone")];
+  return tableOf("", heads, rows, [2]);
 }
 
 function inputsTable({ words }: Page, { inputs }: Chances): Html {

@@ -41,13 +41,13 @@ describe("a runner in its own thread", () => {
   });
 
   it("works out chances with rising progress, and hears a cancel in the middle of them", async () => {
-    const asked = { id: "chances", assessed, whatIf: request.whatIf, runs: 12 };
+    const asked = { id: "chances", assessed, whatIf: request.whatIf, runs: 16, accuracy: "quick" as const };
     const runner = new InProcessRunner();
     const seen: number[] = [];
     const whole = await runner.chances({ ...asked, spreads: { place: 0, damping: 0, slack: 0 } }, ({ done }) => {
       seen.push(done);
     });
-    expect(whole.ok && whole.value.runs.done).toBe(12);
+    expect(whole.ok && whole.value.runs.done).toBe(16);
     expect([...seen].sort((a, b) => a - b)).toEqual(seen);
     const stopped = await runner.chances(asked, () => void runner.cancel("chances"));
     expect(stopped).toMatchObject({ ok: false, reason: "cancelled" });

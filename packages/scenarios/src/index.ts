@@ -64,10 +64,10 @@ export {
   type UncertainInput,
   uncertainInputs,
 } from "./scatter/inputs.ts";
-export { Sampler } from "./scatter/sampler.ts";
+export { Sampler, SEED } from "./scatter/sampler.ts";
 export type { Gap } from "./search/complete.ts";
 export { LIKELY_FIRST_BASIS } from "./search/likelyFirst.ts";
-export { type Found, type Round, RUNS, SEED, type SearchOptions, search } from "./search/search.ts";
+export { type Found, type Round, RUNS, type SearchOptions, search } from "./search/search.ts";
 export { type StudyProgress, study } from "./search/study.ts";
 export { type SingleFailure, singleFailures } from "./singles/singleFailures.ts";
 export { type Absence, type Remaining, type WhenGone, whenGone } from "./singles/whenGone.ts";

@@ -66,31 +66,21 @@ export {
 } from "./parts/webbingStrength.ts";
 export { wearExtent } from "./parts/webbingWear/wearKinds.ts";
 export { cdf, type Distribution, density, distributionMean, quantile } from "./reliability/distribution.ts";
-export { type FailureChances, failureChances, type ShareKind } from "./reliability/failureChances.ts";
-export { type FirstToFail, firstToFail, type PartReliability, type Share } from "./reliability/firstToFail.ts";
 export { failureProbability, leastShares } from "./reliability/interference.ts";
 export { latinHypercube } from "./reliability/latinHypercube.ts";
-export { correctionFactors, countedLoad, type SimulatedLoads, type SurfaceInput } from "./reliability/loadSurfaces.ts";
+export type { LoadDraws } from "./reliability/loadPosterior.ts";
 export {
-  lognormalInput,
-  type NormalSpaceModel,
-  normalInput,
-  normalSpace,
-  type RandomInput,
-  type ReliabilityModel,
-  type ReliabilityPart,
-  reliabilityPart,
-  uniformInput,
-} from "./reliability/model.ts";
+  countedShare,
+  type FailureChances,
+  failureChances,
+  type PartChances,
+  type Share,
+  type VarianceShare,
+  type VarianceSource,
+} from "./reliability/partChances.ts";
 export { type Random, seededRandom } from "./reliability/random.ts";
-export { fitSurface, type ResponseSurface } from "./reliability/responseSurface.ts";
-export { marginShares, type SobolIndex, type SobolOptions, sobolIndices } from "./reliability/sobol.ts";
-export {
-  type SmallProbability,
-  type SubsetOptions,
-  smallFailureProbability,
-  subsetSampling,
-} from "./reliability/subsetSampling.ts";
+export { type ReliabilityPart, reliabilityPart } from "./reliability/reliabilityPart.ts";
+export { type LoadCase, type NormalMargins, type UnionChance, unionChance } from "./reliability/unionChance.ts";
 export { futureFromRecord, futureFromRig, olderRig } from "./retention/future.ts";
 export { modelAgainstTests, type StateComparison, type StockComparison } from "./retention/modelAgainstTest.ts";
 export {

@@ -1,16 +1,15 @@
 import { describe, expect, it } from "vitest";
 import {
-  firstToFail,
-  lognormalInput,
-  marginShares,
-  normalSpace,
+  failureChances,
+  type NormalMargins,
   partStrengths,
-  type ReliabilityModel,
+  type ReliabilityPart,
   reliabilityPart,
-  smallFailureProbability,
-  subsetSampling,
-  uniformInput,
+  seededRandom,
+  unionChance,
 } from "../src/index.ts";
+import { normalCdf } from "../src/statistics/normal.ts";
+import { coverage, drawsOf, finished, type Truth, trueChances } from "./chanceTruths.ts";
 import { asNew, exampleRig, section } from "./exampleRig.ts";
 
 const parts = partStrengths(
@@ -34,70 +33,194 @@ describe("a part's scatter, split into shared causes and its own", () => {
   });
 });
 
-describe("first to fail", () => {
-  const model: ReliabilityModel = {
-    inputs: [lognormalInput("walker", 80, 0.1), uniformInput("place", 0.2, 0.8)],
-    parts: [part("leash"), part("main"), part("anchorA.points.0")],
-    loads: ([mass, place]) => [mass! * 60, mass! * 60 * (1 + place!), 0],
-  };
+const SAMPLES = 40_000;
+const union = (margins: NormalMargins, seed = 3) => unionChance(margins, seededRandom(seed), SAMPLES);
+const independent = (means: readonly number[]): NormalMargins => ({
+  means,
+  covariance: means.map((_, i) => means.map((__, j) => (i === j ? 1 : 0))),
+});
+const within = (found: number, exact: number, relative: number) =>
+  expect(Math.abs(found / exact - 1)).toBeLessThan(relative);
 
-  it("is the same for the same seed and differs for another", () => {
-    const run = (seed: number) => firstToFail(model, { runs: 2000, seed });
-    expect(run(1)).toEqual(run(1));
-    expect(run(1)).not.toEqual(run(2));
+describe("the chance of a union of failures", () => {
+  it("is exact for one part", () => {
+    const { each, any, least } = union({ means: [4.753], covariance: [[1]] });
+    expect(any).toBe(normalCdf(-4.753));
+    expect(each[0]).toBe(any);
+    expect(least[0]).toBeCloseTo(1, 9);
   });
 
-  it("the shares add up to one, an unloaded part is never first", () => {
-    const found = firstToFail(model, { runs: 5000, seed: 4 });
-    expect(found.parts.reduce((sum, p) => sum + p.first.value, 0)).toBeCloseTo(1, 12);
-    expect(found.parts[2]!.first).toMatchObject({ value: 0, low: 0 });
-    expect(found.likeliest.id).toBe("leash");
-    expect(found.sentence).toMatch(/^Leash.* is first to fail with \d+ % \(\d+ to \d+ %\)$/);
+  it.each([1, 2.5, 4.2, 5.2])("of independent parts at %d deviations is the closed form within 2 %", (beta) => {
+    const means = [0, 0.1, 0.2, 0.5, 3].map((more) => beta + more);
+    const holds = means.reduce((sum, mean) => sum + Math.log1p(-normalCdf(-mean)), 0);
+    within(union(independent(means)).any, -Math.expm1(holds), 0.02);
   });
 
-  it("common causes make joint failure likelier than independent ones would", () => {
-    const twins = (own: number, shared: number): ReliabilityModel => ({
-      inputs: [],
-      parts: ["a", "b"].map((id) => ({ id, name: id, median: 1.2, own, causes: { sun: shared } })),
-      loads: () => [1, 1],
-    });
-    const any = (m: ReliabilityModel) => firstToFail(m, { runs: 20_000, seed: 6 }).anyFails.value;
-    expect(any(twins(0, 0.2))).toBeLessThan(0.75 * any(twins(0.2, 0)));
+  it("of parts that share their one cause is that of the weakest, not of all together", () => {
+    const means = [4.7, 4.8, 4.9, 4.7];
+    const any = union({ means, covariance: means.map(() => means.map(() => 1)) }).any;
+    within(any, normalCdf(-4.7), 0.02);
   });
 
-  it("throws for loads that are no numbers", () => {
-    const broken = { ...model, loads: () => [Number.NaN, 1, 1] };
-    expect(() => normalSpace(broken).logMargins(new Float64Array(20))).toThrow(/no load was given for Leash/);
+  it("of two that half share it, is the closed form of their joint scatter", () => {
+    // Both hold with 1/4 + asin ρ / 2π (W. F. Sheppard, 1899).
+    const any = union({
+      means: [0, 0],
+      covariance: [
+        [1, 0.5],
+        [0.5, 1],
+      ],
+    }).any;
+    within(any, 1 - (1 / 4 + Math.asin(0.5) / (2 * Math.PI)), 0.02);
+  });
+
+  it("takes a part that is there in some cases only as often as it is there", () => {
+    const margins = independent([2, 2.5]);
+    const cases = [
+      { chance: 0.25, has: [true, true] },
+      { chance: 0.75, has: [false, true] },
+    ];
+    const { each, any } = unionChance(margins, seededRandom(1), SAMPLES, cases);
+    const [a, b] = [normalCdf(-2), normalCdf(-2.5)];
+    expect(each[0]).toBeCloseTo(0.25 * a, 12);
+    within(any, 0.25 * (a + b - a * b) + 0.75 * b, 0.02);
+  });
+
+  it("names who is least as often as symmetry says", () => {
+    const { least } = union(independent([3, 3, 3, 9]));
+    for (const i of [0, 1, 2]) expect(Math.abs(least[i]! - 1 / 3)).toBeLessThan(0.01);
+    expect(least[3]).toBeLessThan(0.001);
   });
 });
 
-describe("conditional sampling", () => {
-  it("agrees with plain sampling where both can be done", () => {
-    const model: ReliabilityModel = { inputs: [], parts: [part("leash")], loads: () => [9500] };
-    const plain = firstToFail(model, { runs: 40_000, seed: 2 }).anyFails;
-    const small = smallFailureProbability(model, { seed: 3 });
-    expect(small.low).toBeLessThan(plain.high);
-    expect(small.high).toBeGreaterThan(plain.low);
+const truth = (beta: number, more: Partial<Truth> = {}): Truth => ({
+  slopes: [[0.08, -0.05, 0.06]],
+  chance: 0.07,
+  shared: 1,
+  own: [0.1],
+  cause: 0.05,
+  beta: [beta],
+  ...more,
+});
+
+describe("chances from draws", () => {
+  it.each([1.5, 3.1, 4.7534])("hold the closed form of one part at %d deviations, from many draws closely", (beta) => {
+    const { parts, draws } = drawsOf(truth(beta), 2000, 5);
+    const { anyFails, parts: found } = finished(failureChances(parts, draws, { seed: 1, beliefs: 200, samples: 20 }));
+    const exact = normalCdf(-beta);
+    expect(anyFails).toEqual(found[0]!.fails);
+    expect(anyFails.low).toBeLessThan(exact);
+    expect(anyFails.high).toBeGreaterThan(exact);
+    expect(anyFails.high / anyFails.low).toBeLessThan(2.5);
   });
 
-  it("says so when failure is out of reach, and then gives a bound", () => {
-    const out = subsetSampling(() => 5, 2, { seed: 1, perLevel: 100, mostLevels: 3 });
-    expect(out).toMatchObject({ reached: false, low: 0, value: 0.03 });
+  const several: Truth = truth(0, {
+    slopes: [
+      [0.08, -0.05, 0.06],
+      [0.08, 0.05, 0.06],
+      [0.02, 0.05, 0],
+    ],
+    own: [0.1, 0.15, 0.08],
+    beta: [3.8, 3.9, 4.5],
+    shared: 0.6,
+  });
+
+  it("of another seed are the same within their interval, by the same method", () => {
+    const { parts, draws } = drawsOf(several, 64, 8);
+    const [a, b] = [1, 2].map((seed) => finished(failureChances(parts, draws, { seed })));
+    expect(Object.keys(a!)).toEqual(Object.keys(b!));
+    for (const [one, other] of [a!.anyFails, ...a!.parts.map((part) => part.fails)].map(
+      (share, i) => [share, [b!.anyFails, ...b!.parts.map((part) => part.fails)][i]!] as const,
+    )) {
+      expect(one.value).toBeGreaterThan(other.low);
+      expect(one.value).toBeLessThan(other.high);
+      within(other.value, one.value, 0.4);
+    }
+    const again = finished(failureChances(parts, draws, { seed: 1 }));
+    expect(again).toEqual(a);
+  });
+
+  it.each([1, 2, 3, 4, 5, 6, 7, 8])("never have a part fail more often than any does (rig %d)", (seed) => {
+    const random = seededRandom(seed);
+    const some = (count: number, most: number) => Array.from({ length: count }, () => most * random.uniform());
+    const count = 2 + (seed % 4);
+    const { parts, draws } = drawsOf(
+      {
+        slopes: Array.from({ length: count }, () => some(4, 0.1)),
+        chance: 0.15 * random.uniform(),
+        shared: random.uniform(),
+        own: some(count, 0.2),
+        cause: 0.1,
+        beta: some(count, 5),
+      },
+      [8, 16, 64][seed % 3]!,
+      seed,
+    );
+    // Stretches of one line, and a part that only some draws load.
+    const line = { id: "line", name: "Line" };
+    const told = parts.map((part, i): ReliabilityPart => (i < 2 ? { ...part, stretchOf: line } : part));
+    const loads = draws.loads.map((row, r) => row.map((load, i) => (i === count - 1 && r % 3 === 0 ? 0 : load)));
+    const { anyFails, parts: found } = finished(
+      failureChances(told, { ...draws, loads }, { seed, beliefs: 100, samples: 100 }),
+    );
+    for (const { fails, first } of found) {
+      for (const end of ["value", "low", "high"] as const) expect(anyFails[end]).toBeGreaterThanOrEqual(fails[end]);
+      expect(first.low).toBeLessThanOrEqual(first.value);
+      expect(first.high).toBeGreaterThanOrEqual(first.value);
+    }
+    expect(found).toHaveLength(count - 1);
+    expect(found.reduce((sum, { first }) => sum + first.value, 0)).toBeCloseTo(1, 9);
+  });
+
+  it("of a part that no draw loads with a twentieth of what it holds are none", () => {
+    const { parts, draws } = drawsOf(several, 64, 8);
+    const loads = draws.loads.map(([a, b], r) => [a!, b!, 10 * (r % 7)]);
+    const found = finished(failureChances(parts, { ...draws, loads }, { seed: 1, beliefs: 50, samples: 50 }));
+    expect(found.parts[2]).toMatchObject({ fails: { value: 0, high: 0 }, first: { value: 0 } });
+  });
+
+  it("of a part that some draws load are that share of what they would be", () => {
+    const { parts, draws } = drawsOf(truth(1, { chance: 0.1, slopes: [[0]] }), 2000, 8);
+    const loads = draws.loads.map(([load], r) => [r % 4 === 0 ? load! : 0]);
+    const [part] = finished(failureChances(parts, { ...draws, loads }, { seed: 1, beliefs: 100, samples: 20 })).parts;
+    const exact = normalCdf(-1) / 4;
+    expect(part!.fails.low).toBeLessThan(exact);
+    expect(part!.fails.high).toBeGreaterThan(exact);
+    within(part!.fails.value, exact, 0.15);
+  });
+
+  it("come with the shares of the margin's variance, which add up to one and contain the true ones", () => {
+    const one = truth(3);
+    const { parts, draws } = drawsOf(one, 400, 3);
+    const { shares } = finished(failureChances(parts, draws, { seed: 1, beliefs: 300, samples: 50 }));
+    expect(shares.of).toBe("part 0");
+    expect(shares.sources.reduce((sum, { share }) => sum + share.value, 0)).toBeCloseTo(1, 9);
+    const whole = 0.08 ** 2 + 0.05 ** 2 + 0.06 ** 2 + 0.07 ** 2 + 0.1 ** 2 + 0.05 ** 2;
+    const share = (told: (source: (typeof shares.sources)[number]["source"]) => boolean) =>
+      shares.sources.find(({ source }) => told(source))!.share;
+    const exact: [ReturnType<typeof share>, number][] = [
+      [share((s) => s.kind === "input" && s.input === 0), 0.08 ** 2],
+      [share((s) => s.kind === "input" && s.input === 1), 0.05 ** 2],
+      [share((s) => s.kind === "chance"), 0.07 ** 2],
+      [share((s) => s.kind === "strength" && s.name === "sun"), 0.05 ** 2],
+    ];
+    for (const [found, square] of exact) {
+      expect(found.low).toBeLessThan(square / whole);
+      expect(found.high).toBeGreaterThan(square / whole);
+    }
   });
 });
 
-it("a load that matters more has the larger share of the margin's variance", () => {
-  const model: ReliabilityModel = {
-    inputs: [lognormalInput("large", 1, 0.3), lognormalInput("small", 1, 0.05)],
-    parts: [{ id: "a", name: "a", median: 10, causes: {}, own: 0.1 }],
-    loads: ([large, small]) => [large! * small!],
-  };
-  const shares = marginShares(model, { rows: 4000, seed: 8 });
-  expect(shares.map((s) => s.name)).toEqual(["large", "small", "a, its own"]);
-  // ln load is a sum of normals: the shares are those of the variances.
-  const variances = [Math.log1p(0.09), Math.log1p(0.0025), 0.01];
-  const total = variances.reduce((a, b) => a + b);
-  shares.forEach((s, i) => {
-    expect(Math.abs(s.first.value - variances[i]! / total)).toBeLessThan(0.03);
+describe("intervals of chances from 64 draws", () => {
+  // 120 rigs: of 95 % intervals between 107 and 120 contain the truth in all but one of some thousand such tests.
+  it("contain the true chance at their rate, from one in a hundred to one in a million", () => {
+    for (const beta of [2.326, 4.753]) {
+      const { part, any } = coverage(truth(beta, { slopes: [[0.08, -0.05, 0.06, 0, 0, 0.04]] }), 64, 120);
+      expect([beta, part >= 107 / 120, any >= 107 / 120]).toEqual([beta, true, true]);
+    }
+  }, 120_000);
+
+  it("know the true chances of a truth", () => {
+    expect(trueChances(truth(2)).part).toBeCloseTo(normalCdf(-2), 12);
   });
 });

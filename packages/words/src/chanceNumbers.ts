@@ -4,7 +4,7 @@ import type { Say } from "./language.ts";
 import { grouped } from "./quantity.ts";
 
 /** Chances smaller than this are not told apart: the spreads they rest on are not known that far out [-]. */
-const SMALLEST = 1e-6;
+export const SMALLEST = 1e-6;
 
 /** "62 %", "0.4 %", "1 in 23 000", "less than 1 in a million". */
 export function chance(say: Say, value: number): string {
@@ -20,15 +20,21 @@ export function chance(say: Say, value: number): string {
 /** An interval that begins so far below its value says nothing by its beginning [-]. */
 const NEXT_TO_NOTHING = 0.01;
 
-/** "62 % (60 to 64 %)"; a chance that never came up, as "less than" its bound. */
+/** "62 % (60 to 64 %)"; a chance that next to never comes up, as "less than" its bound. */
 export function chanceRange(say: Say, { value, low, high }: Probability): string {
   if (value <= 0) return atMost(say, high);
   const [from, to] = [chance(say, low), chance(say, high)];
   if (from === to) return chance(say, value);
   if (low < NEXT_TO_NOTHING * value) return say("chance.upTo", { value: chance(say, value), high: to });
-  const shared = from.endsWith(" %") && to.endsWith(" %") && low < 0.995 && low >= 0.001;
-  return say("chance.range", { value: chance(say, value), low: shared ? from.slice(0, -2) : from, high: to });
+  return say("chance.range", { value: chance(say, value), range: chanceSpan(say, low, high) });
 }
 
-export const atMost = (say: Say, bound: number): string =>
+/** "60 to 64 %". */
+export function chanceSpan(say: Say, low: number, high: number): string {
+  const [from, to] = [chance(say, low), chance(say, high)];
+  const shared = from.endsWith(" %") && to.endsWith(" %") && low < 0.995 && low >= 0.001;
+  return say("chance.span", { low: shared ? from.slice(0, -2) : from, high: to });
+}
+
+const atMost = (say: Say, bound: number): string =>
   bound < SMALLEST ? chance(say, bound) : say("chance.below", { bound: chance(say, bound) });

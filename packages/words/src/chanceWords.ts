@@ -2,6 +2,7 @@
 import { formatMass, type Rig } from "@secondline/rig";
 import {
   type Chances,
+  type Counted,
   type NoChances,
   type Outcome,
   type PartChance,
@@ -11,27 +12,30 @@ import {
   type UncertainInput,
 } from "@secondline/scenarios";
 import { anchorTexts, generalCautions, judgedTexts } from "./cautionWords.ts";
-import { atMost, chance, chanceRange } from "./chanceNumbers.ts";
+import { chance, chanceRange, chanceSpan, SMALLEST } from "./chanceNumbers.ts";
 import { type Language, type Say, sayIn } from "./language.ts";
 import { capital, lowered, partName } from "./partNames.ts";
 import { eventTitle, phraseText } from "./phrases.ts";
-import { grouped, length, load, percent, rounded, seconds } from "./quantity.ts";
+import { length, load, percent, seconds } from "./quantity.ts";
 
 export const countOf = (say: Say, some: number, all: number): string =>
   some === all ? say("chance.allRuns", { all }) : say("chance.someRuns", { some, all });
+
+/** "3 of 64 draws (1 to 13 %)". */
+const countedText = (say: Say, { count, chance: { low, high } }: Counted, all: number): string =>
+  say("chance.counted", { count: countOf(say, count, all), range: chanceSpan(say, low, high) });
 
 /** What the chances come to. What no strength helps against comes first. */
 export function chanceSentence(language: Language, rig: Rig, { runs, anyFails, parts }: Chances): string {
   const say = sayIn(language);
   const said: string[] = [];
-  if (runs.lost > 0) said.push(say("chance.lost", { count: countOf(say, runs.lost, runs.done) }));
-  if (runs.ground > 0) said.push(say("chance.ground", { count: countOf(say, runs.ground, runs.done) }));
+  if (runs.lost.count > 0) said.push(say("chance.lost", { count: countedText(say, runs.lost, runs.done) }));
+  if (runs.ground.count > 0) said.push(say("chance.ground", { count: countedText(say, runs.ground, runs.done) }));
   const [first] = parts;
   if (first) {
     said.push(say("chance.first", { part: chancePart(language, rig, first), chance: chanceRange(say, first.first) }));
   }
-  const any = anyFails.reached ? chanceRange(say, anyFails) : atMost(say, anyFails.high);
-  said.push(say("chance.any", { chance: any }));
+  said.push(say("chance.any", { chance: chanceRange(say, anyFails) }));
   return said.join(" ");
 }
 
@@ -59,15 +63,19 @@ export function glanceText(language: Language, rig: Rig, outcome: Outcome, most:
 }
 
 /** A part; of webbing with what makes the stretch weak that is meant: "Main line, clamp mark". */
-export function chancePart(language: Language, rig: Rig, { id, stretch }: PartChance): string {
+export const chancePart = (language: Language, rig: Rig, { id, stretch }: PartChance): string =>
+  placed(language, rig, id, stretch?.reason);
+
+function placed(language: Language, rig: Rig, id: PartChance["id"], reason: string | undefined): string {
   const say = sayIn(language);
   const name = partName(say, rig, id);
-  return stretch && stretch.reason !== "webbing" ? say("part.inKnot", { part: name, place: stretch.reason }) : name;
+  return reason === undefined || reason === "webbing" ? name : say("part.inKnot", { part: name, place: reason });
 }
 
-/** Parts that are first less often than this, and were never seen to fail, are only counted [-]. */
+/** Parts that are first less often than this, and next to never fail, are only counted [-]. */
 const WORTH_A_ROW = 0.001;
-export const worthARow = ({ first, fails }: PartChance): boolean => first.value >= WORTH_A_ROW || fails.value > 0;
+export const worthARow = ({ first, fails }: PartChance): boolean =>
+  first.value >= WORTH_A_ROW || fails.value >= SMALLEST;
 
 /** How many parts have no row; nothing when all have. */
 export function restText(language: Language, parts: readonly PartChance[]): string {
@@ -75,13 +83,18 @@ export function restText(language: Language, parts: readonly PartChance[]): stri
   return count === 0 ? "" : sayIn(language)("chance.rest", { count });
 }
 
-/** What a source of scatter does by itself. */
-export function shareText(language: Language, { first, distinguishable }: ScatterShare): string {
+/** What a source of scatter does. */
+export function shareText(language: Language, { share, distinguishable }: ScatterShare): string {
   const say = sayIn(language);
-  return distinguishable ? chanceRange(say, first) : say("chance.nothingAlone");
+  return distinguishable ? chanceRange(say, share) : say("chance.nothingAlone");
 }
 
-export const shareName = ({ name }: ScatterShare): string => capital(name);
+export const shareName = (language: Language, { name }: ScatterShare): string =>
+  name === undefined ? sayIn(language)("chance.left") : capital(name);
+
+/** What the shares are of. */
+export const sharesTitle = (language: Language, rig: Rig, { part, reason }: Chances["shares"]): string =>
+  sayIn(language)("chance.table.source", { part: lowered(placed(language, rig, part, reason)) });
 
 /** Middle and spread of an uncertain input: "80 kg", "± 10 %"; "0.5", "± 0.05 of the line"; by an anchor the range that is left. */
 export function inputTexts(language: Language, input: UncertainInput): readonly [string, string] {
@@ -116,77 +129,41 @@ function placeSpread(say: Say, input: UncertainInput, amount: number): string {
     : say("chance.ofLine", { amount });
 }
 
-const coarse = (share: number): string =>
-  `${share < 0.0995 ? Number((100 * share).toPrecision(1)) : Math.round(100 * share)} %`;
-/** Fine enough to tell an error from its limit. */
-const tenths = (share: number): string => `${rounded(100 * share, 1, "nearest")} %`;
-
 /** What the numbers rest on. */
 export function chanceGrounds(language: Language, rig: Rig, chances: Chances): readonly string[] {
   const say = sayIn(language);
-  const { runs, accuracy, inputs, grounds, method, anyFails, surfaces } = chances;
-  const bySurface = method === "surface";
-  const worst = surfaces.filter((one) => one.matters).sort((a, b) => b.error - a.error)[0];
-  const said = [
+  const { runs, accuracy, inputs, dropped, parts } = chances;
+  const some = parts.filter(({ loaded, first }) => loaded > 0 && loaded < runs.done && first.high > 0);
+  return [
     say("chance.rests.runs", { done: runs.done, accuracy, inputs: inputs.length }),
-    bySurface && worst
-      ? say("chance.rests.surface", { error: coarse(worst.error), part: partName(say, rig, worst.part) })
-      : say("chance.rests.counted"),
-    ...grounds.dropped.map(({ line, kept, of }) =>
-      say("chance.rests.dropped", { line: partName(say, rig, line), kept, of }),
+    say("chance.rests.loads"),
+    ...some.map(({ id, loaded }) =>
+      say("chance.rests.someLoad", { part: partName(say, rig, id), count: countOf(say, loaded, runs.done) }),
     ),
+    ...dropped.map(({ line, kept, of }) => say("chance.rests.dropped", { line: partName(say, rig, line), kept, of })),
+    say("chance.rests.strengths"),
+    say("chance.rests.intervals"),
   ];
-  if (grounds.meshChange) {
-    said.push(
-      say("chance.rests.mesh", {
-        runs: grounds.meshChange.runs,
-        most: coarse(grounds.meshChange.most),
-        noise: bySurface ? say("chance.rests.meshNoise") : "",
-      }),
-    );
-  }
-  said.push(
-    say("chance.rests.draws", {
-      draws: grouped(grounds.draws),
-      what: say(bySurface ? "chance.rests.thatNumber" : "chance.rests.numberOfRuns"),
-    }),
-  );
-  if (anyFails.sampling === "conditional" && anyFails.spread !== undefined) {
-    said.push(say("chance.rests.conditional", { spread: coarse(anyFails.spread) }));
-  }
-  return said;
 }
-
-/** With more of the failures outside of what was simulated, the reader must know [-]. */
-const MUCH_BEYOND = 0.2;
 
 /** Cautions of these chances alone, for where those of the whole rig already stand. */
 export function ownChanceCautions(language: Language, rig: Rig, chances: Chances): readonly string[] {
   const say = sayIn(language);
-  const { runs, method, surfaces, accuracy, grounds, judged, anchors, groundKnown } = chances;
+  const { runs, accuracy, judged, anchors, groundKnown } = chances;
   const said = [
     say("chance.caution.spreads"),
     ...judgedTexts(say, rig, judged),
     ...anchorTexts(say, rig, anchors),
     ...(groundKnown ? [] : [say("chance.caution.noGround")]),
   ];
-  if (runs.lost > 0) said.push(say("chance.caution.lost", { count: countOf(say, runs.lost, runs.done) }));
-  if (runs.ground > 0) said.push(say("chance.caution.ground", { count: countOf(say, runs.ground, runs.done) }));
-  if (method === "runs") {
-    const list = surfaces
-      .filter((one) => one.matters && one.error > one.limit)
-      .map(({ part, error, limit }) =>
-        say("chance.caution.missed", { part: partName(say, rig, part), error: tenths(error), limit: tenths(limit) }),
-      );
-    said.push(say("chance.caution.misses", { list: list.join(", ") }));
+  if (runs.lost.count > 0) said.push(say("chance.caution.lost", { count: countOf(say, runs.lost.count, runs.done) }));
+  if (runs.ground.count > 0) {
+    said.push(say("chance.caution.ground", { count: countOf(say, runs.ground.count, runs.done) }));
   }
   if (runs.failed.length > 0) {
     said.push(say("chance.caution.failed", { count: countOf(say, runs.failed.length, runs.asked) }));
   }
-  if (accuracy === "quick" && !grounds.meshChange) said.push(say("chance.caution.coarse"));
-  if ((grounds.beyond ?? 0) > MUCH_BEYOND) {
-    said.push(say("chance.caution.beyond", { share: percent(grounds.beyond!) }));
-  }
+  if (accuracy === "quick") said.push(say("chance.caution.coarse"));
   said.push(say("chance.caution.one"));
   return said;
 }

@@ -418,56 +418,50 @@ export const ENGLISH = {
   "chance.all": "100 %",
   "chance.below": "less than {bound}",
   "chance.upTo": "{value} (up to {high})",
-  "chance.range": "{value} ({low} to {high})",
+  "chance.range": "{value} ({range})",
+  "chance.span": "{low} to {high}",
+  "chance.counted": "{count} ({range} of such falls)",
   "chance.lost": "Nothing catches the walker in {count}, whatever the parts hold.",
   "chance.ground": "The walker's feet reach the ground in {count}.",
   "chance.first": "Likeliest to go first: {part}, {chance}.",
   "chance.any": "Chance that any part fails, if these spreads are right and nothing else goes wrong: {chance}.",
-  "chance.allRuns": "all {all} runs",
-  "chance.someRuns": "{some} of {all} runs",
+  "chance.allRuns": "all {all} draws",
+  "chance.someRuns": "{some} of {all} draws",
   "chance.brackets": "In brackets: 95 % interval.",
   "chance.rest": "{count|One more part goes|{count} more parts go} first less often than once in a thousand.",
   "chance.share.input": "the fall",
   "chance.share.strength": "strength",
-  "chance.share.surface": "the fit",
-  "chance.nothingAlone": "next to nothing alone",
+  "chance.share.chance": "the fall",
+  "chance.nothingAlone": "next to nothing",
+  "chance.left": "Chance",
   "chance.asGiven": "as given",
   "chance.ofLine": "± {amount} of the line",
   "chance.lineRange": "({from} to {to} of the line)",
   "chance.working": "Working out the chances: {what}",
-  "chance.working.runs": "runs of {event}",
-  "chance.working.draws": "drawing strengths and loads",
+  "chance.working.runs": "draws of {event}",
+  "chance.working.draws": "setting loads against strengths",
   "chance.glance": "Likeliest to go first in the worst what-if ({event}), at a glance: {list}.",
   "chance.glanceOne": "{part} ({chance})",
   "chance.rests.runs":
-    "{done} simulated runs on the {accuracy} mesh, spread evenly over {inputs} uncertain inputs, with parts that cannot fail, so that every part shows the load it would have to carry.",
-  "chance.rests.surface":
-    "Loads between the runs by quadratic surfaces. They miss runs that were left out by up to {error} ({part}); that is counted as scatter too.",
-  "chance.rests.counted": "The runs themselves, each as likely as the other: no surface through them was good enough.",
+    "{done} draws of this what-if on the {accuracy} mesh, the same as a verdict rests on: each with other values of {inputs} uncertain inputs, and with parts that cannot fail, so that every part shows the load it would have to carry.",
+  "chance.rests.loads":
+    "In logarithms every load goes up and down in proportion to the inputs; what that leaves over is chance, and counts as scatter too. Far out in the tails this is taken to go on, which no number of draws shows.",
+  "chance.rests.someLoad":
+    "{part}: only {count} load it with a twentieth or more of what it holds. Its chances are those in such draws, times how often they come.",
   "chance.rests.dropped":
     "{line}: {kept} of its {of} stretches are counted, those that came nearest to failing in any run; the others are left out.",
-  "chance.rests.mesh":
-    "Loads brought to the standard mesh by {runs} runs on both, which changed those that matter by up to {most} in the mean{noise}.",
-  "chance.rests.meshNoise": "; how far so few runs may be off is counted as scatter",
-  "chance.rests.draws":
-    "Strengths as in the verdict: rated strength times its factors, lognormal; what has a common cause scatters together. {draws} draws. Intervals are for {what}, not for what the spreads leave open.",
-  "chance.rests.thatNumber": "that number",
-  "chance.rests.numberOfRuns": "the number of runs",
-  "chance.rests.conditional":
-    "The chance that any part fails is from conditional sampling; its own coefficient of variation is {spread}.",
+  "chance.rests.strengths":
+    "Strengths as in the verdict: rated strength times its factors, lognormal; what has a common cause scatters together.",
+  "chance.rests.intervals":
+    "Intervals are for how little so many draws say of the loads, not for what the spreads leave open. With more draws they are narrower.",
   "chance.caution.spreads":
     "These chances rest on spreads that were assumed, not measured on this rig. They rank parts and inputs; they promise nothing.",
   "chance.caution.lost": "In {count} nothing catches the walker: no chance below says anything about that.",
   "chance.caution.ground":
     "In {count} the walker's feet reach the ground. Loads are those without the ground in the way.",
-  "chance.caution.noGround": "No ground was given: in how many runs the walker reaches it is not known.",
-  "chance.caution.misses":
-    "The fitted loads miss too much: {list}. So the simulated runs are counted as they are: intervals are wide, extremes come more often than they would, and small chances and the inputs' shares are not known. More runs may help.",
-  "chance.caution.missed": "{part}: {error} (limit {limit})",
+  "chance.caution.noGround": "No ground was given: in how many draws the walker reaches it is not known.",
   "chance.caution.failed": "{count} could not be computed reliably and were left out.",
-  "chance.caution.coarse": "The runs are on a coarse mesh, and could not be checked on a finer one: loads may be off.",
-  "chance.caution.beyond":
-    "{share} of the failures lie outside of what was simulated: the small chance is a guess of its size.",
+  "chance.caution.coarse": "The draws are on a coarse mesh: loads may be off.",
   "chance.caution.one":
     "One what-if only, and only until the first part fails: another what-if may be worse, and what follows on a failure is not counted.",
   "chance.table.part": "Part",
@@ -475,14 +469,13 @@ export const ENGLISH = {
   "chance.table.strength": "Holds",
   "chance.table.first": "Goes first",
   "chance.table.fails": "Fails",
-  "chance.table.source": "Where the scatter of the least margin comes from",
+  "chance.table.source": "Where the scatter of the margin comes from: {part}",
   "chance.table.of": "Of",
-  "chance.table.alone": "Alone",
-  "chance.table.others": "With others",
+  "chance.table.alone": "Share",
   "chance.table.input": "Uncertain",
   "chance.table.spread": "Middle and spread",
   "chance.caption":
-    "kN; middle load of the runs, central strength. Goes first: has the least margin of all. Fails: carries more than it holds, before anything else has failed. In brackets: 95 % interval. {rest}",
+    "kN; middle load of the draws, central strength. Goes first: has the least margin of all. Fails: carries more than it holds, before anything else has failed. In brackets: 95 % interval. {rest}",
   "chance.rests": "The numbers rest on",
   "chance.maybeOther":
     "The worst what-if was looked for among {of}, of which {count} could not be computed reliably: {list}. One of those may be worse than the one below.",

@@ -1,7 +1,7 @@
 import { english } from "./language.ts";
 import { createWords } from "./words.ts";
 
-export { shareName, worthARow } from "./chanceWords.ts";
+export { worthARow } from "./chanceWords.ts";
 export type { Fact } from "./factWords.ts";
 export { english, type Key, type Language, type Say } from "./language.ts";
 export type { BreaksTold, Moment, Moments } from "./momentWords.ts";

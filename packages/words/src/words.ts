@@ -122,6 +122,8 @@ export function createWords(language: Language) {
     chanceWorking: (rig: Rig, progress: Pick<StudyProgress, "doing">) => chances.workingText(language, rig, progress),
     chanceGlance: (rig: Rig, outcome: Outcome, most: number) => chances.glanceText(language, rig, outcome, most),
     chanceShare: (share: ScatterShare) => chances.shareText(language, share),
+    shareName: (share: ScatterShare) => chances.shareName(language, share),
+    sharesTitle: (rig: Rig, found: Chances) => chances.sharesTitle(language, rig, found.shares),
     chanceInput: (input: UncertainInput) => chances.inputTexts(language, input),
     chanceGrounds: (rig: Rig, found: Chances) => chances.chanceGrounds(language, rig, found),
     chanceCautions: (rig: Rig, found: Chances) => chances.chanceCautions(language, rig, found),

@@ -1,6 +1,6 @@
 import type { Rig } from "@secondline/rig";
 import type { Chances, Probability } from "@secondline/scenarios";
-import { shareName, worthARow } from "@secondline/words";
+import { worthARow } from "@secondline/words";
 import { words } from "../words.ts";
 import styles from "./chances.module.css";
 
@@ -10,7 +10,7 @@ interface BarProps {
   kind?: string;
   chance: Probability;
   text: string;
-  look: "part" | "input" | "strength" | "surface";
+  look: "part" | "input" | "strength" | "chance";
 }
 
 /** A chance as a bar on a line from 0 to 100 %, with the ends of its interval; the numbers stand above it. */
@@ -59,19 +59,19 @@ export function PartBars({ rig, chances }: { rig: Rig; chances: Chances }) {
 
 const MOST_SHARES = 6;
 
-/** Where the scatter comes from. */
-export function ShareBars({ chances }: { chances: Chances }) {
-  if (chances.shares.length === 0) return null;
+/** Where the scatter of the margin comes from, of the part that is likeliest to go first. */
+export function ShareBars({ rig, chances }: { rig: Rig; chances: Chances }) {
+  const title = words.sharesTitle(rig, chances);
   return (
     <>
-      <h4 className={styles.heading}>Where the scatter comes from</h4>
-      <ul className={styles.bars} aria-label="Shares in the scatter of the least margin">
-        {chances.shares.slice(0, MOST_SHARES).map((share) => (
+      <h4 className={styles.heading}>{title}</h4>
+      <ul className={styles.bars} aria-label={title}>
+        {chances.shares.sources.slice(0, MOST_SHARES).map((share) => (
           <ChanceBar
-            key={share.name}
-            name={shareName(share)}
+            key={words.shareName(share)}
+            name={words.shareName(share)}
             kind={words.say(`chance.share.${share.kind}`)}
-            chance={share.first}
+            chance={share.share}
             text={words.chanceShare(share)}
             look={share.kind}
           />

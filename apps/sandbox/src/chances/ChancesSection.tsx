@@ -53,7 +53,7 @@ function AtAGlance({ outcome, assessed }: { outcome: Outcome; assessed: Assessed
   );
 }
 
-const RUNS_TO_CHOOSE = RUNS.map((runs) => ({ value: String(runs), label: `${runs} runs` }));
+const RUNS_TO_CHOOSE = RUNS.map((runs) => ({ value: String(runs), label: `${runs} draws` }));
 
 /** One button starts and stops, so that whoever pressed it stays on it. */
 function Ask({ options, chosen, runs, desk, workOut, faulty, work }: ChancesInHand) {
@@ -68,7 +68,7 @@ function Ask({ options, chosen, runs, desk, workOut, faulty, work }: ChancesInHa
           disabled={faulty && !busy}
         />
         <Choice
-          label="Runs"
+          label="Draws"
           compact
           value={String(runs)}
           options={RUNS_TO_CHOOSE}
@@ -79,7 +79,7 @@ function Ask({ options, chosen, runs, desk, workOut, faulty, work }: ChancesInHa
         <p className={styles.note}>
           {faulty
             ? "A spread below needs putting right first."
-            : "Runs with everything uncertain scattered, and some on a finer mesh. You can stop them."}
+            : "Each draw runs the what-if with other values of all that is uncertain. You can stop them."}
         </p>
       )}
     </div>
@@ -110,7 +110,7 @@ function Found({ chances, assessed, stale }: FoundProps) {
       </ul>
       <h4 className={styles.heading}>Who goes first</h4>
       <PartBars {...{ rig, chances }} />
-      <ShareBars chances={chances} />
+      <ShareBars {...{ rig, chances }} />
       <Disclosure title="How often each part fails" level={4}>
         <FailsTable {...{ rig, chances, title }} />
       </Disclosure>

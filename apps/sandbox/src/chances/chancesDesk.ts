@@ -9,8 +9,8 @@ import { readSpreads } from "./spreadText.ts";
 /** Spreads as typed, in percent; an input that is not there has the assumed one. */
 export type TypedSpreads = Readonly<Partial<Record<InputId, string>>>;
 
-/** A first look, the usual, and where the surfaces miss too much with those. */
-export const RUNS = [24, 96, 240] as const;
+/** Draws: a first look, the usual, and for narrow intervals. */
+export const RUNS = [16, 64, 256] as const;
 const USUAL_RUNS = RUNS[1];
 
 export interface ChancesState {
@@ -21,7 +21,7 @@ export interface ChancesState {
   /** Key of the what-if to work out; undefined: the one that governs. */
   readonly whatIf: string | undefined;
   readonly spreads: TypedSpreads;
-  /** How many runs to make. */
+  /** How many draws to make. */
   readonly runs: number;
 }
 

@@ -1,7 +1,6 @@
 /** What a study of chances says of one what-if. */
 import type { Accuracy } from "@secondline/engine";
 import type { PartId } from "@secondline/rig";
-import type { ShareKind } from "@secondline/strength";
 import type { Taken } from "../assessment/assessment.ts";
 import type { Phrase } from "../events/phrase.ts";
 import type { WhatIf } from "../events/registry.ts";
@@ -18,7 +17,7 @@ export type NoChances =
 
 export interface PartChance {
   readonly id: PartId;
-  /** Median load of the runs, and median strength against it [N]; of webbing, where it is first most often. */
+  /** Median load of the draws, and median strength against it [N]; of webbing, where it is first most often. */
   readonly load: number;
   readonly strength: number;
   /** For webbing: the stretch that is first most often, from and to [m from A], and why it is weak. */
@@ -27,32 +26,27 @@ export interface PartChance {
   readonly first: Probability;
   /** Probability that its load exceeds its strength, as long as nothing else has failed [-]. */
   readonly fails: Probability;
+  /** Draws that load it with what counts beside its strength. */
+  readonly loaded: number;
 }
 
-/** How much of the scatter of the least margin comes from one source. */
+/** How much of the scatter of a margin comes from one source. */
 export interface ScatterShare {
-  readonly name: string;
-  /** "input": something about the fall; "strength": how parts scatter; "surface": what the fitted loads miss. */
-  readonly kind: ShareKind;
-  /** By itself, with its 95 % interval [-]. */
-  readonly first: Probability;
-  /** Together with others [-]. */
-  readonly total: Probability;
-  /** False: cannot be told from nothing. */
+  /** None for chance. */
+  readonly name?: string;
+  /** "input": something about the fall; "chance": what those leave over of it; "strength": how parts scatter. */
+  readonly kind: "input" | "chance" | "strength";
+  /** With its 95 % interval; all of them add up to one [-]. */
+  readonly share: Probability;
+  /** False: the draws leave open whether it raises or lowers the load. */
   readonly distinguishable: boolean;
 }
 
-export interface SurfaceFit {
-  readonly part: PartId;
-  /** Of webbing: what lies on the stretch. */
-  readonly reason?: string;
-  /** About the relative error of a load, of runs left out [-]. */
-  readonly error: number;
-  /** Error from which on the surface is not trusted [-]. */
-  readonly limit: number;
-  /** Share of the scatter of the load that left-out runs are predicted with [-]. */
-  readonly explained: number;
-  readonly matters: boolean;
+/** In how many of the draws something happened. */
+export interface Counted {
+  readonly count: number;
+  /** With the 95 % interval that so many draws leave [-]. */
+  readonly chance: Probability;
 }
 
 export interface Chances {
@@ -70,40 +64,21 @@ export interface Chances {
     readonly asked: number;
     readonly done: number;
     /** Nothing catches the walker, whatever the parts hold. */
-    readonly lost: number;
+    readonly lost: Counted;
     /** The walker's feet come down to the ground. */
-    readonly ground: number;
-    /** Why runs could not be computed. */
+    readonly ground: Counted;
+    /** Why draws could not be computed. */
     readonly failed: readonly string[];
   };
-  /** "surface": loads between the runs are fitted; "runs": the fit missed too much, the runs themselves are counted. */
-  readonly method: "surface" | "runs";
-  /** Probability that any part fails in this what-if. */
-  readonly anyFails: Probability & {
-    /** By plain or by conditional sampling. */
-    readonly sampling: "plain" | "conditional";
-    /** Coefficient of variation of the estimate; conditional sampling only [-]. */
-    readonly spread?: number;
-    /** False: smaller than could be found; `value` is then an upper bound. */
-    readonly reached: boolean;
-  };
+  /** Probability that any part fails in this what-if: never less than that of any one part. */
+  readonly anyFails: Probability;
   /** Likeliest to be first first. */
   readonly parts: readonly PartChance[];
-  /** Largest by itself first; none with the method "runs". */
-  readonly shares: readonly ScatterShare[];
+  /** Of the margin of the part that is likeliest to be first; largest first. */
+  readonly shares: { readonly part: PartId; readonly reason?: string; readonly sources: readonly ScatterShare[] };
   readonly inputs: readonly UncertainInput[];
-  /** One per part, or stretch of one. */
-  readonly surfaces: readonly SurfaceFit[];
-  /** What the numbers rest on. */
-  readonly grounds: {
-    /** Draws of strengths and inputs. */
-    readonly draws: number;
-    readonly dropped: readonly KeptStretches[];
-    /** How many runs were made on the standard mesh too, and the largest relative change of a load that matters [-]. */
-    readonly meshChange?: { readonly runs: number; readonly most: number };
-    /** Share of the failures outside of what was simulated [-]. */
-    readonly beyond?: number;
-  };
+  /** Lines of which not all stretches are counted. */
+  readonly dropped: readonly KeptStretches[];
   readonly judged: readonly Judged[];
   readonly anchors: readonly AnchorFacts[];
   readonly groundKnown: boolean;

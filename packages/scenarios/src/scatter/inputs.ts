@@ -177,5 +177,3 @@ const MOMENT: UncertainInput = {
 export function placeRange({ central, spread }: Pick<UncertainInput, "central" | "spread">): [number, number] {
   return [Math.max(central - spread, central / 2), Math.min(central + spread, (1 + central) / 2)];
 }
-export const surfaceInput: any = undefined;
-export const sampleAt: any = undefined;

@@ -96,7 +96,7 @@ export function conclude(facts: SearchFacts): Outcome {
   const worst = margins.find(({ part }) => part.id === least)?.governing?.demand.event;
   const likely =
     facts.final && worst !== undefined
-      ? likelyFirst(margins, runs.find(({ index }) => index === worst)!, strengths)
+      ? likelyFirst(rig, strengths, runs.find(({ index }) => index === worst)!, options.seed)
       : undefined;
   const ofEvent = <T extends { readonly event: number }>({ event, ...rest }: T) => ({ whatIf: event, ...rest });
   return {

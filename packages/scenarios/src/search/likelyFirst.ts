@@ -1,53 +1,65 @@
-/** Which part goes first in one what-if when strengths and loads scatter: a small Monte Carlo over the loads of its runs. */
-import type { Basis, PartId } from "@secondline/rig";
-import { firstToFail, lognormalInput, type PartStrength, reliabilityPart } from "@secondline/strength";
+/** Which part goes first in the worst what-if, from the draws that its loads are told by: the same model as that of `chances`. */
+import type { Basis, PartId, Rig } from "@secondline/rig";
+import { failureChances, type LoadDraws, normalQuantile } from "@secondline/strength";
 import { takenAway } from "../events/registry.ts";
 import type { LikelyFirst } from "../facts/outcome.ts";
+import { loadedParts, loadsIn, worthKeeping } from "../reliability/loadedParts.ts";
 import type { RigStrengths } from "../rigStrengths.ts";
-import type { EventRuns } from "../rule/demand.ts";
-import type { PartMargins } from "../rule/margins.ts";
-import { lengthOf, utilisation } from "../rule/utilisation.ts";
+import { ENOUGH_DRAWS, type EventRuns } from "../rule/demand.ts";
+import { BLOCK, SEED } from "../scatter/sampler.ts";
 
-/** Scatter of the loads, common to all parts, coefficient of variation [-]. */
-const LOAD_SCATTER = 0.15;
-/** What the quick statement rests on; `chances` works it out for one what-if. */
+/** Scatter of the loads of an event that was not drawn, common to all parts, standard deviation of ln load [-]. */
+const LOAD_SCATTER = 0.2;
+/** What the statement rests on; `chances` works it out for one what-if from more draws. */
 export const LIKELY_FIRST_BASIS: Basis = {
   kind: "assumed",
-  note: `strengths scatter as stated with each part, and all loads together by ${100 * LOAD_SCATTER} %, for what the walker's mass, the place of the fall, stiffness and damping may do`,
+  note: `strengths scatter as stated with each part, loads as in the draws of this what-if; where it was not drawn, all of them together by ${100 * LOAD_SCATTER} %`,
 };
-const RUNS = 5000;
-/** Any number: the same one, so that the same rig gives the same answer. */
-const SEED = 20_260_701;
 const WORTH_TELLING = 1e-3;
+/** A glance: fewer than `chances` takes. */
+const BELIEFS = 200;
+const SAMPLES = 250;
 
 export function likelyFirst(
-  margins: readonly PartMargins[],
-  { index, event, runs }: EventRuns,
+  rig: Rig,
   strengths: RigStrengths,
+  event: EventRuns,
+  seed = SEED,
 ): { readonly whatIf: number; readonly parts: readonly LikelyFirst[] } {
-  const absent = takenAway(event);
-  const loaded = margins.flatMap(({ part }) => {
-    if (absent.includes(part.id as PartId)) return [];
-    const worst = runs
-      .flatMap((run) => utilisation(part, run, lengthOf(strengths, part)) ?? [])
-      .reduce<ReturnType<typeof utilisation>>((a, b) => (a && a.share >= b.share ? a : b), undefined);
-    if (!worst) return [];
-    const { zone } = worst;
-    const there: PartStrength = zone ? { ...part, factors: zone.factors, strength: zone.strength } : part;
-    return [{ part: there, load: worst.load }];
-  });
-  const loads = loaded.map(({ load }) => load);
-  const found = firstToFail(
-    {
-      inputs: [lognormalInput("loads", 1, LOAD_SCATTER)],
-      parts: loaded.map(({ part }) => reliabilityPart(part)),
-      loads: ([scatter]) => loads.map((load) => load * scatter!),
-    },
-    { runs: RUNS, seed: SEED },
+  const all = loadedParts(rig, strengths);
+  const { deviates, loads } = drawsOf(all, strengths, event);
+  const kept = worthKeeping(all, loads);
+  const work = failureChances(
+    kept.map((i) => all[i]!.part),
+    { deviates, loads: loads.map((row) => kept.map((i) => row[i]!)) },
+    { seed, beliefs: BELIEFS, samples: SAMPLES },
   );
-  const parts = found.parts
+  let step = work.next();
+  while (!step.done) step = work.next();
+  const parts = step.value.parts
     .filter(({ first }) => first.value >= WORTH_TELLING)
     .map(({ id, first, fails }) => ({ id: id as PartId, first, fails }))
     .sort((a, b) => b.first.value - a.first.value);
-  return { whatIf: index, parts };
+  return { whatIf: event.index, parts };
+}
+
+function drawsOf(
+  all: ReturnType<typeof loadedParts>,
+  strengths: RigStrengths,
+  { event, runs, deviates }: EventRuns,
+): LoadDraws {
+  const loadsOf = (run: EventRuns["runs"][number]) => {
+    const gone = strengths.parts.map(({ id }) => id as PartId).filter((id) => run.loads[id] === undefined);
+    return loadsIn(all, run, strengths, [...takenAway(event), ...gone]);
+  };
+  const drawn = runs.flatMap((run, r) => (deviates[r]!.length > 0 ? [{ run, row: deviates[r]! }] : []));
+  if (drawn.length >= ENOUGH_DRAWS) {
+    return { deviates: drawn.map(({ row }) => row), loads: drawn.map(({ run }) => loadsOf(run)) };
+  }
+  const middle = loadsOf(runs[0]!);
+  const even = Array.from({ length: BLOCK }, (_, k) => normalQuantile((k + 0.5) / BLOCK));
+  return {
+    deviates: even.map((u) => [u]),
+    loads: even.map((u) => middle.map((load) => load * Math.exp(LOAD_SCATTER * u))),
+  };
 }

@@ -21,19 +21,3 @@ export function choleskyRoot(matrix: readonly (readonly number[])[]): number[][]
   }
   return root;
 }
-
-/** x with matrix · x = right, for a positive definite matrix. */
-export function solvePositive(matrix: readonly (readonly number[])[], right: readonly number[]): number[] {
-  const root = choleskyRoot(matrix);
-  const n = right.length;
-  const x = [...right];
-  for (let i = 0; i < n; i++) {
-    for (let k = 0; k < i; k++) x[i]! -= root[i]![k]! * x[k]!;
-    x[i]! /= root[i]![i]!;
-  }
-  for (let i = n - 1; i >= 0; i--) {
-    for (let k = i + 1; k < n; k++) x[i]! -= root[k]![i]! * x[k]!;
-    x[i]! /= root[i]![i]!;
-  }
-  return x;
-}

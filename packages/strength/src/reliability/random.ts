@@ -32,9 +32,3 @@ export function seededRandom(seed: number): Random {
   };
   return { uniform, normal };
 }
-
-export function normalVector(random: Random, dimension: number): Float64Array {
-  const vector = new Float64Array(dimension);
-  for (let i = 0; i < dimension; i++) vector[i] = random.normal();
-  return vector;
-}
