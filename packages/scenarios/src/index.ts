@@ -71,4 +71,22 @@ export { type Found, type Round, RUNS, SEED, type SearchOptions, search } from "
 export { type StudyProgress, study } from "./search/study.ts";
 export { type SingleFailure, singleFailures } from "./singles/singleFailures.ts";
 export { type Absence, type Remaining, type WhenGone, whenGone } from "./singles/whenGone.ts";
+export {
+  isApart,
+  KNOB_FAULTS,
+  type Knob,
+  type KnobFault,
+  knobText,
+  readKnob,
+} from "./sweep/knob.ts";
+export { NothingSwept, type SweepOptions, type SweepRound, sweep } from "./sweep/sweep.ts";
+export type * from "./sweep/sweepOutcome.ts";
+export {
+  type BadPoint,
+  type KnownBesides,
+  type PointsQuestion,
+  type SweepPoint,
+  type SweepPoints,
+  sweepPoints,
+} from "./sweep/sweepPoints.ts";
 export { VERSION } from "./version.ts";
