@@ -152,6 +152,7 @@ function intervalText(knob: Knob, { low, high }: Crossing): string {
   if (from === undefined && to === undefined) return saySweep("interval.all");
   if (from === undefined) return saySweep("interval.upTo", { high: `${to}${unit}` });
   if (to === undefined) return saySweep("interval.from", { low: `${from}${unit}` });
+  if (from === to) return saySweep("interval.sure");
   return saySweep("interval", { low: from, high: `${to}${unit}` });
 }
 

@@ -41,6 +41,7 @@ export const SWEEP_ENGLISH = {
   "table.event": "What-if",
   "table.runs": "Runs",
   interval: "{low} to {high}",
+  "interval.sure": "by the whole 95 % interval",
   "interval.upTo": "up to {high}",
   "interval.from": "from {low} on",
   "interval.all": "anywhere in the range",

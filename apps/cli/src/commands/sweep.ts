@@ -2,6 +2,7 @@
 import { parseQuantity, partIds, type Rig, readRig } from "@secondline/rig";
 import {
   type Accuracy,
+  isApart,
   type Knob,
   type KnownBesides,
   NothingSwept,
@@ -74,7 +75,9 @@ export async function sweep(file: string, options: SweepCommandOptions): Promise
     ),
   );
   const taken = englishWords.taken(assessed.rig, assessed);
-  const text = options.json ? jsonText(sweepData(assessed.rig, swept, taken)) : sweepText(assessed.rig, swept, taken);
+  // Connections are counted before the tapes: the rig with most of them has a name for every one.
+  const named = knobs.some(isApart) ? points.points.at(-1)!.assessed.rig : assessed.rig;
+  const text = options.json ? jsonText(sweepData(named, swept, taken)) : sweepText(named, swept, taken);
   if (out) writeOutFile(out, `${text}\n`);
   else print(text);
   leave(swept);

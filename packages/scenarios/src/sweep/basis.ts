@@ -23,8 +23,9 @@ export function basisOver(axes: readonly Axis[]): (values: readonly number[]) =>
         const { from, to } = axis.knob;
         return legendre((2 * (x - from)) / (to - from) - 1, power).map((value, p) => ({ power: p, value }));
       })
-      .reduce((all, next) =>
-        all.flatMap((a) => next.map((b) => ({ power: a.power + b.power, value: a.value * b.value }))),
+      .reduce(
+        (all, next) => all.flatMap((a) => next.map((b) => ({ power: a.power + b.power, value: a.value * b.value }))),
+        [{ power: 0, value: 1 }],
       )
       .filter((one) => smooth.length === 0 || one.power <= power)
       .map(({ value }) => value);

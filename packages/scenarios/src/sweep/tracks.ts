@@ -1,5 +1,5 @@
 /** What a sweep follows: numbers of a run that are the worse the larger they are, of every part that may govern. */
-import type { PartId } from "@secondline/rig";
+import { isTape, type PartId } from "@secondline/rig";
 import { EVENT_CLASSES, type EventClass } from "../events/eventKind.ts";
 import { classOf, takenAway, type WhatIf } from "../events/registry.ts";
 import { requiredFactors } from "../rule/margins.ts";
@@ -46,8 +46,9 @@ export function tracksOf(what: SweepWhat, points: readonly SweepPoint[]): readon
   }
 }
 
-function loadOf(id: PartId, run: GoodRun, event: WhatIf, { strengths }: SweepPoint) {
-  if (takenAway(event).includes(id)) return undefined;
+/** Of one id there may be a connection at one point and a tape, on which no verdict is, at another. */
+function loadOf(id: PartId, run: GoodRun, event: WhatIf, { assessed: { rig }, strengths }: SweepPoint) {
+  if (takenAway(event).includes(id) || isTape(rig, id)) return undefined;
   const part = strengths.parts.find((one) => one.id === id);
   return part && (utilisation(part, run, lengthOf(strengths, part)) ?? { share: 0, load: 0 });
 }
