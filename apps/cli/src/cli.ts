@@ -48,6 +48,7 @@ const program = new Command("secondline")
   secondline compare rig.json other.json    two to four layouts side by side
   secondline chances rig.json               how likely each part is to fail, and to be the first
   secondline sweep rig.json --over backup.slack=2%..14%
+  secondline study plan.json --out results  the runs of a plan; study merge puts shards together
   secondline report rig.json --out rig.html a report to print
   secondline strength breaks.csv            what break tests say a part still holds
   secondline wear rig.json --wear record.json --on 2026-07-01
@@ -164,6 +165,30 @@ program
   .addOption(cache())
   .action(async (file: string, options) => (await import("./commands/chances.ts")).chances(file, options));
 
+const study = program
+  .command("study")
+  .enablePositionalOptions()
+  .description("the runs of a plan: many rigs, ranges and draws; killed at any moment it goes on where it was")
+  .argument("<plan>", "plan (JSON)")
+  .option("--out <folder>", "write every finished run into this folder, as a line of JSON")
+  .option("--shard <i/n>", "make only every n-th run, beginning with the i-th; others make the rest")
+  .option("--status", "say how much of it the folder has, and make nothing")
+  .option("--cost", "say what it will cost, and make nothing")
+  .option("--yes", "begin it however long it takes")
+  .addOption(json())
+  .addOption(jobs())
+  .addOption(cache())
+  .action(async (file: string, options) => (await import("./commands/study.ts")).study(file, options));
+
+study
+  .command("merge")
+  .description("put results of a study together: one line a run, by its number")
+  .argument("<folder...>", "folders that runs were written into")
+  .requiredOption("--out <file>", "file to write")
+  .option("--partial", "also when runs are missing")
+  .option("--force", "overwrite the file when it exists")
+  .action(async (folders: string[], options) => (await import("./commands/study.ts")).merge(folders, options));
+
 program
   .command("report")
   .description("write a report of a rig to print on A4")
@@ -235,7 +260,7 @@ program
   .addOption(accuracy())
   .action(async (file: string, options) => (await import("./commands/solve.ts")).solve(file, options));
 
-for (const command of [program, ...program.commands]) command.exitOverride();
+for (const command of [program, ...program.commands, ...study.commands]) command.exitOverride();
 
 try {
   await program.parseAsync();

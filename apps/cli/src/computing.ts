@@ -46,8 +46,15 @@ export function runnerFor({ jobs = defaultJobs(), cache }: Computing): Runner {
 function pooled(jobs: number, cache: string | undefined): Runner {
   const memory = memoryResults();
   if (cache === undefined) return new PoolRunner({ spawn: nodeWorkers(workerFile), jobs, results: memory });
-  // The names of the chunks that it imports carry a hash of what is in them.
-  const code = createHash("sha256").update(readFileSync(workerFile)).digest("hex");
-  const results = layeredResults(memory, folderResults({ folder: cache, code }));
+  const results = layeredResults(memory, folderResults({ folder: cache, code: codeHash() }));
   return new PoolRunner({ spawn: nodeWorkers(workerFile), jobs, results });
+}
+
+export const jobsOf = ({ jobs = defaultJobs() }: Computing): number => jobs;
+
+/** Of the code that makes runs. The names of the chunks that it imports carry a hash of what is in them. */
+export function codeHash(): string {
+  return createHash("sha256")
+    .update(readFileSync(existsSync(workerFile) ? workerFile : own))
+    .digest("hex");
 }

@@ -37,6 +37,17 @@ export { anchorFacts, judgedFactors } from "./facts/cautionFacts.ts";
 export type * from "./facts/outcome.ts";
 export { worstWhatIf } from "./facts/worstWhatIf.ts";
 export {
+  casesOf,
+  MOST_CASES,
+  type Planned,
+  type PlannedRig,
+  type PlanRun,
+  type PlanRuns,
+  planned,
+  resultLine,
+} from "./plan/planRuns.ts";
+export { PLAN_FORMAT, type PlanFault, readPlan, type StudyPlan } from "./plan/readPlan.ts";
+export {
   ChancesImpossible,
   type ChancesOptions,
   chances,

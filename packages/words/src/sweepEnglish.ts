@@ -99,6 +99,43 @@ export const SWEEP_ENGLISH = {
   "said.coarse": "Computed on the coarse mesh: a first look.",
   "caution.sweep":
     "A sweep looks at a few what-ifs and says of no value that the rig holds. Check the rig with the value that you choose.",
+  "study.cost":
+    "{runs} {runs|run|runs} to make: about {one} on one core, {some} on 16, {many} on 1000; {room} on the disk ({basis}).",
+  "study.basis.measured": "speed measured on this machine",
+  "study.basis.usual": "usual speed of a machine",
+  "study.time.seconds": "{value} s",
+  "study.time.minutes": "{value} minutes",
+  "study.time.hours": "{value} hours",
+  "study.time.days": "{value} days",
+  "study.long": "That is more than 8 hours of one core. --yes begins it all the same; --shard i/n makes a part of it.",
+  "study.tooMany":
+    "{file}: this plan has {runs} runs; a study makes {most} at most. Take fewer points, what-ifs or draws, or several plans.",
+  "study.tooManyCases":
+    "{file}: this plan has {cases} rigs and points; a study takes {most} at most. Take fewer points, or several plans.",
+  "study.noRuns": "{file}: none of its rigs has any of its what-ifs; there is nothing to run.",
+  "study.noFolder": "--out: name the folder that results go into.",
+  "study.noSuchFolder": "{folder}: there is no such folder",
+  "study.shard": '--shard: got "{text}"; expected i/n, such as 2/16, i from 1 to n, n at most {most}.',
+  "study.noRoom": "{folder}: about {needed} MB are needed, and {room} MB are left on that disk.",
+  "study.notWritten":
+    "{file}: the results could not be written: {why}. What is there is whole; the same call goes on from it.",
+  "study.locked": "{file}: another program is writing this shard ({who}). Wait for it, or take another shard.",
+  "study.damaged":
+    "{file}: line {line} is no result of a run. Something else has written into this file; nothing was changed.",
+  "study.twice":
+    "{file}: line {line} has run {run} a second time. Something else has written into this file; nothing was changed.",
+  "study.notOurs": "{file}: this file does not begin as results of a study do; nothing was changed.",
+  "study.otherPlan":
+    '{file}: these are results of another plan ("{name}"), or the plan or one of its rigs has changed since. Take another folder.',
+  "study.otherVersion":
+    "{file}: these results were made by version {theirs} or another build of it, this is {ours}; their numbers may differ. Take another folder.",
+  "study.dropped": "The last line was torn when the program before was ended; that run is made again.",
+  "study.done": "{made} {made|run|runs} made, {had} were there, of {of} in all.",
+  "study.status": "{done} of {of} runs are there, in {files} {files|file|files}.",
+  "study.nothing": "{list}: there are no results of a study here.",
+  "study.missing": "{missing} of {of} runs are missing. Make them first, or take --partial.",
+  "study.differs": "Run {run} is another one in {file} than in {other}: they cannot both be right.",
+  "study.merged": "{runs} runs written to {file}.",
   "class.expected": "in falls",
   "class.afterFailure": "after a failure",
 } as const satisfies Record<string, string>;
