@@ -47,6 +47,8 @@ const program = new Command("secondline")
   secondline check rig.json --why           with what every strength is made of, and on what basis
   secondline compare rig.json other.json    two to four layouts side by side
   secondline chances rig.json               how likely each part is to fail, and to be the first
+  secondline sweep rig.json --over backup.slack=2%..14%
+  secondline study plan.json --out results  the runs of a plan; study merge puts shards together
   secondline report rig.json --out rig.html a report to print
   secondline strength breaks.csv            what break tests say a part still holds
   secondline wear rig.json --wear record.json --on 2026-07-01
@@ -104,6 +106,38 @@ program
   .action(async (files: string[], options) => (await import("./commands/compare.ts")).compare(files, options));
 
 program
+  .command("sweep")
+  .description("how a number of the rig moves its least margin, drop, height or a load, and where that meets a limit")
+  .argument("<rig>", "rig document (JSON)")
+  .requiredOption(
+    "--over <path=from..to>",
+    "what to change, by its path in the rig's file: backup.slack=2%..14%, connection.1.at=0.3..0.6, also connections=0..5 and, with --on, months=0..24; twice for a map of two",
+    collect,
+    [] as string[],
+  )
+  .option("--what <quantity>", "margin, drop, height or load:PART", "margin")
+  .option("--limit <value>", "a limit of your own beside what the rig requires: 1.2, 3m or 8kN")
+  .option("--points <number>", "values along the range; default: 13, of two 7 each, of what is counted all")
+  .option(
+    "--what-if <event>",
+    `draw this, in place of those that are found to govern; ${EVENTS}`,
+    collect,
+    [] as string[],
+  )
+  .addOption(set())
+  .addOption(accuracy())
+  .addOption(json())
+  .option("--out <file>", "write to this file instead")
+  .option("--force", "overwrite the file when it exists")
+  .addOption(wear())
+  .addOption(on())
+  .addOption(tests())
+  .addOption(judge())
+  .addOption(jobs())
+  .addOption(cache())
+  .action(async (file: string, options) => (await import("./commands/sweep.ts")).sweep(file, options));
+
+program
   .command("chances")
   .description("how likely each part is to fail, and to be the first, when strengths and what happens scatter")
   .argument("<rig>", "rig document (JSON)")
@@ -130,6 +164,30 @@ program
   .addOption(jobs())
   .addOption(cache())
   .action(async (file: string, options) => (await import("./commands/chances.ts")).chances(file, options));
+
+const study = program
+  .command("study")
+  .enablePositionalOptions()
+  .description("the runs of a plan: many rigs, ranges and draws; killed at any moment it goes on where it was")
+  .argument("<plan>", "plan (JSON)")
+  .option("--out <folder>", "write every finished run into this folder, as a line of JSON")
+  .option("--shard <i/n>", "make only every n-th run, beginning with the i-th; others make the rest")
+  .option("--status", "say how much of it the folder has, and make nothing")
+  .option("--cost", "say what it will cost, and make nothing")
+  .option("--yes", "begin it however long it takes")
+  .addOption(json())
+  .addOption(jobs())
+  .addOption(cache())
+  .action(async (file: string, options) => (await import("./commands/study.ts")).study(file, options));
+
+study
+  .command("merge")
+  .description("put results of a study together: one line a run, by its number")
+  .argument("<folder...>", "folders that runs were written into")
+  .requiredOption("--out <file>", "file to write")
+  .option("--partial", "also when runs are missing")
+  .option("--force", "overwrite the file when it exists")
+  .action(async (folders: string[], options) => (await import("./commands/study.ts")).merge(folders, options));
 
 program
   .command("report")
@@ -202,7 +260,7 @@ program
   .addOption(accuracy())
   .action(async (file: string, options) => (await import("./commands/solve.ts")).solve(file, options));
 
-for (const command of [program, ...program.commands]) command.exitOverride();
+for (const command of [program, ...program.commands, ...study.commands]) command.exitOverride();
 
 try {
   await program.parseAsync();

@@ -4,7 +4,14 @@ import { existsSync, readFileSync } from "node:fs";
 import { availableParallelism } from "node:os";
 import { extname } from "node:path";
 import { fileURLToPath } from "node:url";
-import { InProcessRunner, layeredResults, memoryResults, PoolRunner, type RunnerService } from "@secondline/runner";
+import {
+  InProcessRunner,
+  layeredResults,
+  memoryResults,
+  type OrdersService,
+  PoolRunner,
+  type RunnerService,
+} from "@secondline/runner";
 import { folderResults, nodeWorkers } from "@secondline/runner/node";
 
 export interface Computing {
@@ -20,10 +27,11 @@ const defaultJobs = (): number => Math.min(MOST_JOBS, availableParallelism());
 const own = fileURLToPath(import.meta.url);
 const workerFile = fileURLToPath(new URL(`./worker${extname(own)}`, import.meta.url));
 
-const runners = new Map<string, RunnerService>();
+type Runner = RunnerService & OrdersService;
+const runners = new Map<string, Runner>();
 
 /** One runner per folder of results, for the life of the program: its threads are started once. */
-export function runnerFor({ jobs = defaultJobs(), cache }: Computing): RunnerService {
+export function runnerFor({ jobs = defaultJobs(), cache }: Computing): Runner {
   const key = cache ?? "";
   let runner = runners.get(key);
   if (!runner) {
@@ -35,11 +43,18 @@ export function runnerFor({ jobs = defaultJobs(), cache }: Computing): RunnerSer
   return runner;
 }
 
-function pooled(jobs: number, cache: string | undefined): RunnerService {
+function pooled(jobs: number, cache: string | undefined): Runner {
   const memory = memoryResults();
   if (cache === undefined) return new PoolRunner({ spawn: nodeWorkers(workerFile), jobs, results: memory });
-  // The names of the chunks that it imports carry a hash of what is in them.
-  const code = createHash("sha256").update(readFileSync(workerFile)).digest("hex");
-  const results = layeredResults(memory, folderResults({ folder: cache, code }));
+  const results = layeredResults(memory, folderResults({ folder: cache, code: codeHash() }));
   return new PoolRunner({ spawn: nodeWorkers(workerFile), jobs, results });
+}
+
+export const jobsOf = ({ jobs = defaultJobs() }: Computing): number => jobs;
+
+/** Of the code that makes runs. The names of the chunks that it imports carry a hash of what is in them. */
+export function codeHash(): string {
+  return createHash("sha256")
+    .update(readFileSync(existsSync(workerFile) ? workerFile : own))
+    .digest("hex");
 }

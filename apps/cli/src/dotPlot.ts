@@ -1,10 +1,55 @@
-/** Break tests as dots on a line, so that the eye judges before any number does. */
+/** Dots on lines, so that the eye judges before any number does. */
 import type { BreakTest } from "@secondline/strength";
 import { quantity } from "@secondline/words";
 
+const DOT = "•";
+const BAND = "─";
+const MOST_TOLD_APART = 9;
+
+export interface PlotRow {
+  readonly label: string;
+  /** Several dots in one place are shown by their number. */
+  readonly dots: readonly number[];
+  /** Behind the dots. */
+  readonly band?: readonly [from: number, to: number];
+}
+
+export interface Plot {
+  readonly rows: readonly PlotRow[];
+  /** Ends of the line, and what is written under them. */
+  readonly from: number;
+  readonly to: number;
+  readonly scale: readonly [left: string, right: string];
+  /** Lines across all rows. */
+  readonly limits?: readonly number[];
+  readonly labelWidth: number;
+  /** Width to fill. */
+  readonly columns: number;
+}
+
+export function linePlot({ rows, from, to, scale, limits = [], labelWidth, columns }: Plot): string {
+  const inner = columns - labelWidth - 2;
+  const column = (value: number) => Math.round(((value - from) / (to - from)) * (inner - 1));
+  const within = (place: number) => place >= 0 && place < inner;
+  const lines = rows.map(({ label, dots, band }) => {
+    const cells = new Array<string>(inner).fill(" ");
+    if (band)
+      for (let c = Math.max(0, column(band[0])); c <= Math.min(inner - 1, column(band[1])); c++) cells[c] = BAND;
+    for (const place of limits.map(column).filter(within)) cells[place] = "│";
+    const counts = new Map<number, number>();
+    for (const place of dots.map(column).filter(within)) counts.set(place, (counts.get(place) ?? 0) + 1);
+    for (const [place, count] of counts) cells[place] = count === 1 ? DOT : String(Math.min(MOST_TOLD_APART, count));
+    return `${label.padEnd(labelWidth)}${cells.join("")}`.trimEnd();
+  });
+  const [left, right] = scale;
+  const blank = " ".repeat(labelWidth);
+  const ends = `${blank}${left}${" ".repeat(Math.max(1, inner - left.length - right.length))}${right}`;
+  return [...lines, `${blank}${BAND.repeat(inner)}`, ends].join("\n");
+}
+
 const LABEL = 10;
 
-/** One row per kind of result; every test a mark, two in one place a digit. `columns`: width to fill. */
+/** Break tests: one row per kind of result, every test a mark. `columns`: width to fill. */
 export function dotPlot(tests: readonly BreakTest[], columns: number): string {
   const marks = tests.flatMap(({ result }) => {
     if (result.kind === "exact") return [{ row: "broke", at: result.value }];
@@ -19,15 +64,10 @@ export function dotPlot(tests: readonly BreakTest[], columns: number): string {
   const [least, most] = [Math.min(...values), Math.max(...values)];
   const margin = Math.max(0.08 * (most - least), 0.02 * most);
   const [from, to] = [Math.max(0, least - margin), most + margin];
-  const inner = columns - LABEL - 2;
-  const column = (value: number) => Math.round(((value - from) / (to - from)) * (inner - 1));
-  const rows = [...new Set(marks.map((mark) => mark.row))].map((row) => {
-    const counts = new Array<number>(inner).fill(0);
-    for (const mark of marks) if (mark.row === row) counts[column(mark.at)]!++;
-    return `${row.padEnd(LABEL)}${counts.map((n) => (n === 0 ? " " : n === 1 ? "•" : String(Math.min(9, n)))).join("")}`;
-  });
-  const [left, right] = [quantity.kilonewtons(from, "nearest"), `${quantity.kilonewtons(to, "nearest")} kN`];
-  const axis = `${" ".repeat(LABEL)}${"─".repeat(inner)}`;
-  const scale = `${" ".repeat(LABEL)}${left}${" ".repeat(Math.max(1, inner - left.length - right.length))}${right}`;
-  return [...rows.map((row) => row.trimEnd()), axis, scale].join("\n");
+  const rows = [...new Set(marks.map((mark) => mark.row))].map((label) => ({
+    label,
+    dots: marks.flatMap(({ row, at }) => (row === label ? [at] : [])),
+  }));
+  const scale = [quantity.kilonewtons(from, "nearest"), `${quantity.kilonewtons(to, "nearest")} kN`] as const;
+  return linePlot({ rows, from, to, scale, labelWidth: LABEL, columns });
 }

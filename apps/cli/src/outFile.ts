@@ -81,10 +81,13 @@ const isSame = (a: Stats | undefined, b: Stats | undefined) =>
   a !== undefined && b !== undefined && a.dev === b.dev && a.ino === b.ino;
 
 /** Writes the whole file, or nothing and throws a `CommandFailure`. */
-export function writeOutFile(out: OutFile, text: string): void {
+export const writeOutFile = (out: OutFile, text: string): void => writeOutPieces(out, [Buffer.from(text)]);
+
+/** The same for what is too much to be held at once. */
+export function writeOutPieces(out: OutFile, pieces: Iterable<Buffer>): void {
   const beside = join(dirname(out.path), `.secondline-${randomBytes(6).toString("hex")}.tmp`);
   try {
-    writeSafely(beside, text, out.mode);
+    writeSafely(beside, pieces, out.mode);
     moveInto(beside, out);
     keepFolder(dirname(out.path));
   } catch (error) {
@@ -96,10 +99,10 @@ export function writeOutFile(out: OutFile, text: string): void {
 }
 
 /** Writes a new file and waits until the disk has it. */
-function writeSafely(path: string, text: string, mode: number | undefined): void {
+function writeSafely(path: string, pieces: Iterable<Buffer>, mode: number | undefined): void {
   const file = openSync(path, "wx", mode ?? 0o666);
   try {
-    writeFileSync(file, text);
+    for (const piece of pieces) writeFileSync(file, piece);
     fsyncSync(file);
   } finally {
     closeSync(file);

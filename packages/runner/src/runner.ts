@@ -1,13 +1,23 @@
 /** Answers requests: a study by a search in this thread and runs in the pool's, everything else by one task. */
-import type { Chances, Found, WhatIfRun } from "@secondline/scenarios";
+import type { Chances, Found, RunResult, WhatIfRun } from "@secondline/scenarios";
 import { CANCELLED, failureOf } from "./failure.ts";
 import { type Ticket, WorkerPool, type WorkerPoolOptions } from "./pool/workerPool.ts";
 import { LeastRecent } from "./results/leastRecent.ts";
 import { memoryResults } from "./results/memoryResults.ts";
 import { studyKey } from "./results/resultKey.ts";
 import type { RunResults } from "./results/runResults.ts";
-import type { Answer, ChancesRequest, Progress, RunnerService, RunRequest, StudyRequest } from "./service.ts";
+import type {
+  Answer,
+  ChancesRequest,
+  OrdersRequest,
+  OrdersService,
+  Progress,
+  RunnerService,
+  RunRequest,
+  StudyRequest,
+} from "./service.ts";
 import { RunCosts } from "./study/costs.ts";
+import { pooledOrders } from "./study/pooledOrders.ts";
 import { pooledStudy } from "./study/pooledStudy.ts";
 
 export interface PoolRunnerOptions extends WorkerPoolOptions {
@@ -27,7 +37,7 @@ interface Open {
 /** Finished studies kept as a whole: those that undo comes back to [bytes]. */
 const MOST_STUDY_BYTES = 32 * 2 ** 20;
 
-export class PoolRunner implements RunnerService {
+export class PoolRunner implements RunnerService, OrdersService {
   readonly #pool: WorkerPool;
   readonly #results: RunResults;
   readonly #costs = new RunCosts();
@@ -76,6 +86,19 @@ export class PoolRunner implements RunnerService {
       const call = { rank: background ? "background" : "study", ticket, onProgress: report } as const;
       return this.#pool.work<"chances">(assessed, { kind: "chances", options }, call);
     });
+  }
+
+  orders({ id, orders }: OrdersRequest, onProgress?: OnProgress): Promise<Answer<readonly RunResult[]>> {
+    return this.#answer(id, onProgress, (ticket, report) =>
+      pooledOrders({
+        orders,
+        pool: this.#pool,
+        results: this.#results,
+        rank: "study",
+        ticket,
+        onProgress: report,
+      }),
+    );
   }
 
   async cancel(id: string): Promise<void> {

@@ -5,6 +5,8 @@ import type {
   Chances,
   ChancesOptions,
   Found,
+  RunOrder,
+  RunResult,
   SearchOptions,
   StudyProgress,
   WhatIf,
@@ -39,6 +41,12 @@ export type StudyRequest = Asked & SearchOptions;
 /** How likely parts are to fail, and to be first, in one what-if: many runs, then many draws. */
 export type ChancesRequest = Asked & ChancesOptions;
 
+/** Runs that somebody else has decided on, of any rigs. */
+export interface OrdersRequest {
+  readonly id: string;
+  readonly orders: readonly { readonly assessed: Assessed; readonly order: RunOrder }[];
+}
+
 export type Answer<T> = { readonly ok: true; readonly value: T } | ({ readonly ok: false } & Failure);
 
 type OnProgress = (progress: Progress) => void;
@@ -54,6 +62,12 @@ export interface RunnerService {
   resume(id: string): Promise<void>;
   /** Sets how many runs are made at a time. */
   setJobs(jobs: number): Promise<void>;
+}
+
+/** Makes runs as they are ordered; results in the order of the orders. */
+export interface OrdersService {
+  orders(request: OrdersRequest, onProgress?: OnProgress): Promise<Answer<readonly RunResult[]>>;
+  cancel(id: string): Promise<void>;
 }
 
 export type ChancesService = Pick<RunnerService, "chances" | "cancel">;

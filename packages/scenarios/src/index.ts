@@ -37,6 +37,17 @@ export { anchorFacts, judgedFactors } from "./facts/cautionFacts.ts";
 export type * from "./facts/outcome.ts";
 export { worstWhatIf } from "./facts/worstWhatIf.ts";
 export {
+  casesOf,
+  MOST_CASES,
+  type Planned,
+  type PlannedRig,
+  type PlanRun,
+  type PlanRuns,
+  planned,
+  resultLine,
+} from "./plan/planRuns.ts";
+export { PLAN_FORMAT, type PlanFault, readPlan, type StudyPlan } from "./plan/readPlan.ts";
+export {
   ChancesImpossible,
   type ChancesOptions,
   chances,
@@ -71,4 +82,22 @@ export { type Found, type Round, RUNS, type SearchOptions, search } from "./sear
 export { type StudyProgress, study } from "./search/study.ts";
 export { type SingleFailure, singleFailures } from "./singles/singleFailures.ts";
 export { type Absence, type Remaining, type WhenGone, whenGone } from "./singles/whenGone.ts";
+export {
+  isApart,
+  KNOB_FAULTS,
+  type Knob,
+  type KnobFault,
+  knobText,
+  readKnob,
+} from "./sweep/knob.ts";
+export { NothingSwept, type SweepOptions, type SweepRound, sweep } from "./sweep/sweep.ts";
+export type * from "./sweep/sweepOutcome.ts";
+export {
+  type BadPoint,
+  type KnownBesides,
+  type PointsQuestion,
+  type SweepPoint,
+  type SweepPoints,
+  sweepPoints,
+} from "./sweep/sweepPoints.ts";
 export { VERSION } from "./version.ts";

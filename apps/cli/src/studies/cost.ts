@@ -1,0 +1,84 @@
+/** What a study will cost, before it is begun: time, by the engine's own estimate of its work and the speed of this machine; and room. */
+import { statfsSync } from "node:fs";
+import { executeRun, type PlanRuns } from "@secondline/scenarios";
+import { saySweep } from "@secondline/words/sweep";
+
+/** Runs of which the work is estimated, spread over the plan [-]. */
+const SAMPLED = 24;
+/** Where nothing was measured [s per element-step]. */
+const USUAL_SPEED = 3e-8;
+/** Below this the speed is not worth a measurement [s of one core]. */
+const WORTH_MEASURING = 120;
+/** A line of results, about [bytes]. */
+const LINE_BYTES = 1800;
+
+export interface Cost {
+  readonly runs: number;
+  /** Of one core [s]. */
+  readonly seconds: number;
+  readonly bytes: number;
+  readonly measured: boolean;
+}
+
+/** Of `open` runs of a plan. */
+export function costOf(plan: PlanRuns, open: number): Cost {
+  const count = Math.min(SAMPLED, plan.count);
+  const works = Array.from({ length: count }, (_, i) => ({
+    number: Math.floor(((i + 0.5) * plan.count) / count),
+    work: plan.work(Math.floor(((i + 0.5) * plan.count) / count)),
+  }));
+  const mean = works.reduce((sum, { work }) => sum + work, 0) / count;
+  const usual = mean * open * USUAL_SPEED;
+  const measured = usual > WORTH_MEASURING ? speedOf(plan, works) : undefined;
+  const seconds = mean * open * (measured ?? USUAL_SPEED);
+  return { runs: open, seconds, bytes: open * LINE_BYTES, measured: measured !== undefined };
+}
+
+/** Makes one of the runs that need none before them; undefined where all do [s per element-step]. */
+function speedOf(
+  plan: PlanRuns,
+  works: readonly { readonly number: number; readonly work: number }[],
+): number | undefined {
+  for (const { number, work } of [...works].sort((a, b) => a.work - b.work)) {
+    const run = plan.run(number);
+    if ("walker" in run.event && run.event.walker === "caught") continue;
+    if (run.event.kind === "givesWay") continue;
+    const begun = performance.now();
+    const steps = executeRun(run.point.assessed.rig, run.point.strengths, plan.order(run));
+    while (!steps.next().done);
+    return (performance.now() - begun) / 1000 / work;
+  }
+  return undefined;
+}
+
+const CORES = [1, 16, 1000] as const;
+const [MINUTE, HOUR, DAY] = [60, 3600, 86_400];
+
+export function timeText(seconds: number): string {
+  const at = (value: number, unit: "seconds" | "minutes" | "hours" | "days") =>
+    saySweep(`study.time.${unit}`, { value: value < 10 ? Number(value.toPrecision(2)) : Math.round(value) });
+  if (seconds < 2 * MINUTE) return at(Math.max(1, Math.ceil(seconds)), "seconds");
+  if (seconds < 2 * HOUR) return at(seconds / MINUTE, "minutes");
+  if (seconds < 2 * DAY) return at(seconds / HOUR, "hours");
+  return at(seconds / DAY, "days");
+}
+
+/** "About 2 hours on one core, 8 minutes on 16, 8 s on 1000." No core makes less than one run. */
+export function costText({ runs, seconds, bytes, measured }: Cost): string {
+  const on = (cores: number) => timeText((seconds * Math.ceil(runs / cores)) / Math.max(1, runs));
+  const [one, some, many] = CORES.map(on);
+  return saySweep("study.cost", {
+    runs,
+    one: one!,
+    some: some!,
+    many: many!,
+    room: bytes < 1e6 ? "1 MB" : bytes < 1e9 ? `${Math.ceil(bytes / 1e6)} MB` : `${Math.ceil(bytes / 1e8) / 10} GB`,
+    basis: saySweep(measured ? "study.basis.measured" : "study.basis.usual"),
+  });
+}
+
+/** Room that is left in a folder [bytes]. */
+export function roomIn(folder: string): number {
+  const { bavail, bsize } = statfsSync(folder);
+  return bavail * bsize;
+}

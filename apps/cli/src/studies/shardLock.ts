@@ -1,0 +1,116 @@
+/**
+ * One program at a time writes a shard. Who has it writes its machine and number into a lock beside the file and touches it every few
+ * seconds. A lock of a program that has ended on this machine, or that nobody touches any more, is taken over: a killed one left it.
+ */
+import { randomUUID } from "node:crypto";
+import { linkSync, readFileSync, renameSync, rmSync, statSync, utimesSync, writeFileSync } from "node:fs";
+import { hostname } from "node:os";
+import { join } from "node:path";
+import { saySweep } from "@secondline/words/sweep";
+import { CommandFailure, EXIT } from "../failure.ts";
+import type { Shard } from "./resultFolder.ts";
+
+const BEAT_MS = 4000;
+/** Nobody touches a lock any more when it stays as it is for so many beats [-]. */
+const SILENT_BEATS = 4;
+
+export interface ShardLock {
+  readonly release: () => void;
+}
+
+const wait = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
+
+export async function lockShard(folder: string, { index, of }: Shard): Promise<ShardLock> {
+  const path = join(folder, `runs-${index}-of-${of}.lock`);
+  const mine = `${hostname()} ${process.pid} ${randomUUID()}\n`;
+  for (let tries = 0; tries < 3; tries++) {
+    if (taken(path, mine)) return held(path, mine);
+    await takeAwayIfDead(path, () => {
+      throw new CommandFailure(EXIT.input, [saySweep("study.locked", { file: path, who: holder(path) ?? "" })]);
+    });
+  }
+  throw new CommandFailure(EXIT.input, [saySweep("study.locked", { file: path, who: holder(path) ?? "" })]);
+}
+
+/** Made whole beside its place first: nobody meets a lock without its text. */
+function taken(path: string, mine: string): boolean {
+  const beside = `${path}.${randomUUID()}`;
+  writeFileSync(beside, mine);
+  try {
+    linkSync(beside, path);
+    return true;
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code === "EEXIST") return false;
+    throw error;
+  } finally {
+    rmSync(beside, { force: true });
+  }
+}
+
+function held(path: string, mine: string): ShardLock {
+  const beat = setInterval(() => {
+    try {
+      utimesSync(path, new Date(), new Date());
+    } catch {
+      // A disk that is away for a moment comes back; whoever took the lock over meanwhile is found by its text.
+    }
+  }, BEAT_MS);
+  beat.unref();
+  return {
+    release() {
+      clearInterval(beat);
+      if (holder(path) === mine) rmSync(path, { force: true });
+    },
+  };
+}
+
+function holder(path: string): string | undefined {
+  try {
+    return readFileSync(path, "utf8");
+  } catch {
+    return undefined;
+  }
+}
+
+/** Takes a lock away whose program has ended; calls `alive` when it has not. */
+async function takeAwayIfDead(path: string, alive: () => never): Promise<void> {
+  const text = holder(path);
+  if (text === undefined) return;
+  const [host = "", pid = ""] = text.split(" ");
+  if (host === hostname() && pid !== "") {
+    if (isRunning(Number(pid))) alive();
+  } else if (!(await isSilent(path))) alive();
+  if (holder(path) !== text) return;
+  const aside = `${path}.${randomUUID()}`;
+  try {
+    renameSync(path, aside);
+    rmSync(aside, { force: true });
+  } catch {
+    // Somebody else was quicker.
+  }
+}
+
+function isRunning(pid: number): boolean {
+  if (pid === process.pid) return false;
+  try {
+    process.kill(pid, 0);
+    return true;
+  } catch (error) {
+    return (error as NodeJS.ErrnoException).code === "EPERM";
+  }
+}
+
+/** By the disk's own clock, and not by ours. */
+async function isSilent(path: string): Promise<boolean> {
+  const touched = () => {
+    try {
+      return statSync(path).mtimeMs;
+    } catch {
+      return undefined;
+    }
+  };
+  const before = touched();
+  await wait(BEAT_MS * SILENT_BEATS);
+  const after = touched();
+  return after === undefined || after === before;
+}

@@ -1,0 +1,109 @@
+/** What a sweep says: facts and numbers, no sentences. A point of a sweep never says that a rig holds. */
+import type { Accuracy } from "@secondline/engine";
+import type { PartId } from "@secondline/rig";
+import type { EventClass } from "../events/eventKind.ts";
+import type { WhatIf } from "../events/registry.ts";
+import type { Knob } from "./knob.ts";
+import type { BadPoint } from "./sweepPoints.ts";
+
+export type SweepWhat =
+  /** The least share that a part's margin is of what is required of it [-]; 1: just what is required. */
+  | { readonly kind: "margin" }
+  /** How far down the walker goes [m], and the least height of the feet above the ground [m]. */
+  | { readonly kind: "drop" | "height" }
+  /** What the part has to carry [N]. */
+  | { readonly kind: "load"; readonly part: PartId };
+
+/** In the unit of what is asked, low below high; the 95 % interval from the number of runs. */
+export interface Told {
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+/** What governs at a place of the sweep. */
+export interface Governing {
+  readonly event: WhatIf;
+  readonly key: string;
+  /** Of a margin: whose, against which events. */
+  readonly part?: PartId;
+  readonly class?: EventClass;
+}
+
+/** Of one value, or one pair of values. */
+export interface SweptPoint {
+  readonly values: readonly number[];
+  readonly change: Readonly<Record<string, string>>;
+  /** From the smooth curve through the runs of all points. */
+  readonly curve?: Told & Governing;
+  /** From this point's runs; how much they scatter is learnt from all. */
+  readonly own?: Told & Governing;
+  /** The hardest run that was made of what governs here: `check --what-if` of this rig makes the event's. */
+  readonly run?: { readonly whatIf: string; readonly draw: string };
+  readonly runs: number;
+  /** Runs that gave no numbers, that ended with nothing holding the walker, and that brought the feet to the ground. */
+  readonly failed: number;
+  readonly lost: number;
+  readonly ground: number;
+}
+
+export type LimitKind = "required" | "ground" | "clearance" | "own";
+export interface SweepLimit {
+  readonly kind: LimitKind;
+  /** In the unit of what is asked. */
+  readonly value: number;
+}
+
+/** Where a curve meets a limit. */
+export interface Crossing {
+  readonly limit: SweepLimit;
+  /** Of the knob: the limit is kept on this side of it, `at` included. */
+  readonly kept: "above" | "below";
+  readonly at: number;
+  /** 95 % interval; absent where it reaches out of the range. */
+  readonly low?: number;
+  readonly high?: number;
+  readonly governing: Governing;
+}
+
+/** Of a limit: where it is met, or that it is kept, or not, all over the range; sure when the band says so too. */
+export interface LimitFound {
+  readonly limit: SweepLimit;
+  readonly crossings: readonly Crossing[];
+  readonly throughout?: { readonly keeps: boolean; readonly sure: boolean; readonly worst: Told & Governing };
+}
+
+export type CellState = "keeps" | "open" | "below";
+
+/** Of two knobs: where the limit is kept. */
+export interface Region {
+  readonly limit: SweepLimit;
+  /** One per point, in their order. */
+  readonly states: readonly (CellState | undefined)[];
+  /** The outline: for values of the second knob, stretches of the first in which the limit is kept. */
+  readonly outline: readonly {
+    readonly at: number;
+    readonly kept: readonly { readonly from: number; readonly to: number }[];
+  }[];
+}
+
+export interface Swept {
+  readonly rigName: string;
+  readonly invented: boolean;
+  readonly knobs: readonly Knob[];
+  readonly what: SweepWhat;
+  readonly accuracy: Accuracy;
+  readonly points: readonly SweptPoint[];
+  readonly bad: readonly BadPoint[];
+  /** Of one knob. */
+  readonly limits: readonly LimitFound[];
+  /** Of two. */
+  readonly region?: Region;
+  /** What was drawn, of how many events that were looked at. */
+  readonly events: readonly { readonly event: WhatIf; readonly key: string }[];
+  readonly looked: number;
+  readonly runs: number;
+  readonly draws: number;
+  /** How many times more than by chance the points lie off the curves that govern, in squares [-]. */
+  readonly misfit: number;
+}

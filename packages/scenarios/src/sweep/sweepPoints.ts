@@ -1,0 +1,90 @@
+/** The rigs of a sweep: every one goes through the same checks as a rig file, and through the same assessment. */
+import { type RigIssue, readRig } from "@secondline/rig";
+import { addDays, readDate } from "@secondline/strength";
+import { type Assessed, type Assessment, assess, rigOnLaterDays } from "../assessment/assessment.ts";
+import { inputHash } from "../assessment/inputHash.ts";
+import { type RigStrengths, rigStrengths } from "../rigStrengths.ts";
+import { type Knob, knobText, knobValues, withValue } from "./knob.ts";
+
+/** What is known besides the rig's document. */
+export type KnownBesides = Omit<Assessment, "rig">;
+
+export interface SweepPoint {
+  /** One per knob, in its unit. */
+  readonly values: readonly number[];
+  /** What the point changes, as it would be written; by the knob's name. */
+  readonly change: Readonly<Record<string, string>>;
+  /** What runs are made of: points that differ by months alone share theirs. */
+  readonly assessed: Assessed;
+  /** What its parts hold, on its day. */
+  readonly strengths: RigStrengths;
+}
+
+/** A value with which the rig is none. */
+export interface BadPoint {
+  readonly values: readonly number[];
+  readonly change: Readonly<Record<string, string>>;
+  readonly issues: readonly RigIssue[];
+}
+
+export interface SweepPoints {
+  readonly points: readonly SweepPoint[];
+  readonly bad: readonly BadPoint[];
+}
+
+export interface PointsQuestion {
+  /** The rig's document as it is written. */
+  readonly document: unknown;
+  readonly known: KnownBesides;
+  readonly knobs: readonly Knob[];
+  /** Points along each knob. */
+  readonly counts: readonly number[];
+}
+
+export function sweepPoints({ document, known, knobs, counts }: PointsQuestion): SweepPoints {
+  const points: SweepPoint[] = [];
+  const bad: BadPoint[] = [];
+  for (const values of combinations(knobs.map((knob, k) => knobValues(knob, counts[k]!)))) {
+    const change = Object.fromEntries(knobs.map((knob, k) => [knob.name, knobText(knob, values[k]!)]));
+    const reading = pointOf(document, known, knobs, values);
+    if ("issues" in reading) bad.push({ values, change, issues: reading.issues });
+    else points.push({ values, change, ...reading });
+  }
+  return { points, bad };
+}
+
+/** The last knob runs fastest. */
+export function combinations(lists: readonly (readonly number[])[]): readonly (readonly number[])[] {
+  return lists.reduce<readonly (readonly number[])[]>(
+    (all, list) => all.flatMap((before) => list.map((value) => [...before, value])),
+    [[]],
+  );
+}
+
+/** A month is the twelfth part of a year of 365.25 days. */
+const DAYS_A_MONTH = 365.25 / 12;
+
+function pointOf(
+  document: unknown,
+  known: KnownBesides,
+  knobs: readonly Knob[],
+  values: readonly number[],
+): Pick<SweepPoint, "assessed" | "strengths"> | { readonly issues: readonly RigIssue[] } {
+  const changed = knobs.reduce((done, knob, k) => withValue(done, knob, values[k]!), document);
+  const reading = readRig(changed);
+  if (!reading.ok) return { issues: reading.issues };
+  const assessment: Assessment = { ...known, rig: reading.rig };
+  const taken = assess(assessment);
+  if (!taken.ok) return { issues: taken.issues };
+  const { assessed } = taken;
+  const months = knobs.findIndex(({ kind }) => kind === "months");
+  if (months < 0) return { assessed, strengths: rigStrengths(assessed.rig, assessed.tests) };
+  const day = addDays(readDate(known.on!)!, Math.round(values[months]! * DAYS_A_MONTH));
+  // As take-down dates do it: the loads are those of the first day, and only strengths change with the days.
+  const later = rigOnLaterDays(assessment)!(day);
+  return { assessed, strengths: rigStrengths(later, assessed.tests) };
+}
+
+/** Of all points together: equal for the same question. */
+export const pointsHash = (points: readonly SweepPoint[]): string =>
+  inputHash(points.map(({ assessed }) => assessed.hash));

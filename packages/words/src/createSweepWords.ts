@@ -1,0 +1,177 @@
+/** What is said of a sweep: apart from the rest, for the terminal alone. */
+import { fieldAt, type Rig } from "@secondline/rig";
+import {
+  type Crossing,
+  type Governing,
+  type Knob,
+  type KnobFault,
+  knobText,
+  type LimitFound,
+  type SweepLimit,
+  type SweepWhat,
+  type Swept,
+  type Told,
+} from "@secondline/scenarios";
+import { generalCautions } from "./cautionWords.ts";
+import { english, filled, type Language, sayIn, type Values } from "./language.ts";
+import { lowered, partInSentence, partName } from "./partNames.ts";
+import { eventTitle } from "./phrases.ts";
+import { drop, height, load, margin, required, rounded, type Side } from "./quantity.ts";
+import { SWEEP_ENGLISH, type SweepKey } from "./sweepEnglish.ts";
+
+export type SweepWords = ReturnType<typeof createSweepWords>;
+
+export const saySweep = (key: SweepKey, values: Values = {}): string => filled(SWEEP_ENGLISH[key], values);
+
+/** More than this much off, in squares, and a reader must know [-]. */
+const MUCH_MISFIT = 3;
+
+export function createSweepWords(language: Language) {
+  return {
+    say: saySweep,
+    fault: ({ kind, text, about }: KnobFault) => saySweep(`fault.${kind}`, { text, about }),
+    what: (rig: Rig, what: SweepWhat) => whatText(language, rig, what),
+    head: (rig: Rig, { what, knobs }: Swept) =>
+      saySweep("head.over", {
+        what: whatText(language, rig, what),
+        range: knobs
+          .map((knob) =>
+            saySweep("range", { name: knob.name, from: knobText(knob, knob.from), to: knobText(knob, knob.to) }),
+          )
+          .join(", "),
+      }),
+    value: valueText,
+    band: (what: SweepWhat, { low, high }: Told) =>
+      saySweep("interval", { low: valueText(what, low, "down"), high: valueText(what, high, "up") }),
+    governs: (rig: Rig, governing: Governing) => governsText(language, rig, governing),
+    limits: (rig: Rig, swept: Swept) => swept.limits.map((one) => limitText(language, rig, swept, one)),
+    limit: (what: SweepWhat, limit: SweepLimit) =>
+      saySweep(`region.limit.${limit.kind}`, { limit: limitValue(what, limit) }),
+    notes: (swept: Swept) => noteTexts(swept),
+    cautions: (swept: Swept) => [
+      saySweep("caution.sweep"),
+      ...generalCautions(language),
+      ...(swept.invented ? [sayIn(language)("caution.invented")] : []),
+    ],
+    eventTitle: (rig: Rig, event: Governing["event"]) => eventTitle(language, rig, event),
+  };
+}
+
+function whatText(language: Language, rig: Rig, what: SweepWhat): string {
+  switch (what.kind) {
+    case "load":
+      return saySweep("what.load", { part: lowered(partName(sayIn(language), rig, what.part)) });
+    case "margin":
+    case "drop":
+    case "height":
+      return saySweep(`what.${what.kind}`);
+  }
+}
+
+/** Rounded to the safe side, or to the side of an interval. */
+export function valueText({ kind }: SweepWhat, value: number, side?: Side): string {
+  switch (kind) {
+    case "margin":
+      return side === undefined ? margin(value) : rounded(value, value < 10 ? 2 : 0, side);
+    case "drop":
+      return side === undefined ? drop(value) : `${rounded(value, 1, side)} m`;
+    case "height":
+      return side === undefined ? height(value) : `${rounded(value, 1, side)} m`;
+    case "load":
+      return side === undefined ? load(value) : `${rounded(value / 1000, Math.abs(value) < 9995 ? 2 : 1, side)} kN`;
+  }
+}
+
+const governsText = (language: Language, rig: Rig, { part }: Governing): string =>
+  part === undefined ? "" : partName(sayIn(language), rig, part);
+
+function limitValue({ kind }: SweepWhat, { value }: SweepLimit): string {
+  switch (kind) {
+    case "margin":
+      return required(value);
+    case "drop":
+    case "height":
+      return `${required(value)} m`;
+    case "load":
+      return `${required(value / 1000)} kN`;
+  }
+}
+
+function limitText(language: Language, rig: Rig, swept: Swept, { limit, crossings, throughout }: LimitFound): string {
+  const { what } = swept;
+  const knob = swept.knobs[0]!;
+  if (crossings.length > 0) return crossings.map((one) => crossingText(language, rig, what, knob, one)).join(" ");
+  if (!throughout) return "";
+  const { keeps, sure, worst } = throughout;
+  const text = saySweep(`throughout.${limit.kind}.${keeps ? "keeps" : "below"}`, {
+    limit: limitValue(what, limit),
+    value: valueText(what, worst.value),
+    governs: worst.part === undefined ? "" : saySweep("governs", { part: inSentence(language, rig, worst) }),
+    event: eventTitle(language, rig, worst.event),
+  });
+  return sure ? text : `${text} ${saySweep("throughout.unsure")}`;
+}
+
+const inSentence = (language: Language, rig: Rig, { part }: Governing): string =>
+  part === undefined ? "" : partInSentence(sayIn(language), rig, { id: part });
+
+function crossingText(language: Language, rig: Rig, what: SweepWhat, knob: Knob, crossing: Crossing): string {
+  const { limit, kept, at, governing } = crossing;
+  const factor = governing.class === "afterFailure" ? rig.requiredAfterFailure : rig.requiredFactor.value;
+  return saySweep(`crossing.${limit.kind}.${kept}`, {
+    at: placeText(knob, digits(knob, at, kept === "above" ? "up" : "down")),
+    interval: intervalText(knob, crossing),
+    limit: limitValue(what, limit),
+    part: inSentence(language, rig, governing),
+    required: required(factor),
+    class: governing.class ? saySweep(`class.${governing.class}`) : "",
+    event: eventTitle(language, rig, governing.event),
+  });
+}
+
+/** "9.4 % slack", "3 connections". */
+function placeText(knob: Knob, number: string): string {
+  if (knob.kind !== "field") return saySweep(`at.${knob.kind}`, { at: number });
+  const label = lowered(fieldAt(knob.path)?.label ?? knob.name);
+  return saySweep("at.field", { at: knob.unit === "" ? number : `${number} ${knob.unit}`, label });
+}
+
+/** So many steps in the range are told apart: two digits more than that are noise [-]. */
+const STEPS = 200;
+
+function digits(knob: Knob, value: number, side: Side): string {
+  if (knob.whole) return rounded(value, 0, side);
+  const decimals = Math.max(0, Math.min(6, Math.ceil(-Math.log10((knob.to - knob.from) / STEPS))));
+  return rounded(value, decimals, side);
+}
+
+function intervalText(knob: Knob, { low, high }: Crossing): string {
+  const unit = knob.unit === "" ? "" : ` ${knob.unit}`;
+  const from = low === undefined ? undefined : digits(knob, low, "down");
+  const to = high === undefined ? undefined : digits(knob, high, "up");
+  if (from === undefined && to === undefined) return saySweep("interval.all");
+  if (from === undefined) return saySweep("interval.upTo", { high: `${to}${unit}` });
+  if (to === undefined) return saySweep("interval.from", { low: `${from}${unit}` });
+  if (from === to) return saySweep("interval.sure");
+  return saySweep("interval", { low: from, high: `${to}${unit}` });
+}
+
+function noteTexts({ points, misfit, accuracy, knobs }: Swept): readonly string[] {
+  const failed = points.reduce((sum, one) => sum + one.failed, 0);
+  const lost = points.filter((one) => one.lost > 0).map(({ change }) => changeText(change));
+  return [
+    ...(failed > 0 ? [saySweep("said.failed", { count: failed })] : []),
+    ...(lost.length > 0 ? [saySweep("said.lost", { list: lost.join("; ") })] : []),
+    ...(misfit > MUCH_MISFIT ? [saySweep("said.misfit", { times: rounded(misfit, 1, "up") })] : []),
+    ...(knobs.some(({ kind }) => kind === "months") ? [saySweep("caption.months")] : []),
+    ...(accuracy === "quick" ? [saySweep("said.coarse")] : []),
+  ];
+}
+
+export const changeText = (change: Readonly<Record<string, string>>): string =>
+  Object.entries(change)
+    .map(([name, value]) => `${name} = ${value}`)
+    .join(", ");
+
+/** The words of English. */
+export const sweepWords = createSweepWords(english);
