@@ -10,7 +10,7 @@ const ACCURACY = ["quick", "standard", "fine"] as const;
 const accuracy = (usual: (typeof ACCURACY)[number] = "standard") =>
   new Option("--accuracy <mesh>", "how fine the mesh is").choices(ACCURACY).default(usual);
 const estimate = () =>
-  new Option("--estimate", "run the worst what-ifs on a second mesh too; the harder of both counts");
+  new Option("--estimate", "make the draws of the worst what-ifs on a second mesh too; all of them count");
 const json = () => new Option("--json", "print data as JSON");
 const wear = () => new Option("--wear <file>", "bring the rig to its state by a wear record; needs --on");
 const on = () => new Option("--on <date>", "the day that counts, YYYY-MM-DD; gives the take-down date from there");
@@ -78,6 +78,7 @@ program
   .addOption(set())
   .addOption(accuracy())
   .addOption(estimate())
+  .option("--runs <number>", "runs to spend; more of them settle what lies near a limit (default: 220)")
   .option("--all", "list every what-if, not only those that govern, the single failures and the middle values")
   .option("--why", "print what each strength is made of, with the basis of every factor")
   .option("--singles", "list every part gone, one at a time, and what then carries the walker")

@@ -58,8 +58,8 @@ describe("the whole report", () => {
   it("gives every part and every what-if the numbers that words make of them", () => {
     const text = plain(html);
     for (const part of outcome.parts) {
-      const { name, demand, strength, margin, required } = words.partRow(rig, part);
-      expect(text).toContain(`${name} ${demand} ${strength} ${margin} ${required}`);
+      const { name, demand, band, strength, margin, required } = words.partRow(rig, part);
+      expect(text).toContain(`${name} ${demand} ${band} ${strength} ${margin} ${required}`);
     }
     for (const one of outcome.whatIfs) {
       const { title, walker, main, backup, drop, feet, fate } = words.whatIfRow(rig, one);

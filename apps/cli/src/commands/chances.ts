@@ -25,6 +25,7 @@ import { jsonText } from "../jsonText.ts";
 import { runChances, runStudy } from "../study.ts";
 import { print } from "../terminal.ts";
 import { readWhatIf } from "../whatIfOption.ts";
+import { readWhole } from "../wholeNumber.ts";
 
 export interface ChancesCommandOptions extends AssessmentOptions, ComputingOptions {
   readonly json?: boolean;
@@ -89,13 +90,6 @@ async function worst(assessed: Assessed, computing: Computing): Promise<Worst> {
     whatIfs: [(worstWhatIf(outcome) ?? outcome.whatIfs.find(({ ok }) => ok)!).whatIf],
     notes: missing.length === 0 ? [] : [words.say("chance.maybeOther", values)],
   };
-}
-
-function readWhole(option: string, text: string | undefined, least: number, most: number): number | undefined {
-  if (text === undefined) return undefined;
-  const value = /^\d+$/.test(text) ? Number(text) : Number.NaN;
-  if (value >= least && value <= most) return value;
-  throw new CommandFailure(EXIT.input, [`${option}: got "${text}"; expected a whole number from ${least} to ${most}.`]);
 }
 
 /** "mass=5 %" or "mass=0.05". */

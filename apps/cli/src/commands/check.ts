@@ -12,6 +12,11 @@ import { outlookOf } from "../outlook.ts";
 import { runStudy } from "../study.ts";
 import { message, print } from "../terminal.ts";
 import { checkWhatIfs, readWhatIf } from "../whatIfOption.ts";
+import { readWhole } from "../wholeNumber.ts";
+
+/** The set alone takes about fifty, and a search that asks for more than a day's runs was mistyped. */
+const FEWEST_RUNS = 100;
+const MOST_RUNS = 100_000;
 
 export interface CheckOptions extends AssessmentOptions, ComputingOptions {
   readonly json?: boolean;
@@ -20,6 +25,7 @@ export interface CheckOptions extends AssessmentOptions, ComputingOptions {
   readonly set: "quick" | "full";
   readonly accuracy: Accuracy;
   readonly estimate?: boolean;
+  readonly runs?: string;
   readonly all?: boolean;
   readonly why?: boolean;
   readonly singles?: boolean;
@@ -28,6 +34,7 @@ export interface CheckOptions extends AssessmentOptions, ComputingOptions {
 export async function check(file: string, options: CheckOptions): Promise<void> {
   if (options.require) refusePartial(options);
   const whatIfs = options.whatIf.map(readWhatIf);
+  const runs = readWhole("--runs", options.runs, FEWEST_RUNS, MOST_RUNS);
   const computing = readComputing(options);
   const read = readAssessment(file, options);
   const { rig } = read.assessed;
@@ -37,6 +44,7 @@ export async function check(file: string, options: CheckOptions): Promise<void> 
     size: options.set,
     ...(whatIfs.length > 0 ? { whatIfs } : {}),
     ...(options.estimate ? { estimate: true } : {}),
+    ...(runs === undefined ? {} : { runs }),
   };
   const found = await runStudy(read.assessed, search, computing);
   const { outcome } = found;

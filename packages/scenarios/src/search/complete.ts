@@ -15,7 +15,7 @@ export type Gap =
   | { readonly kind: "events"; readonly run: number; readonly of: number }
   /** Runs on the coarse mesh are a first look. */
   | { readonly kind: "coarse" }
-  /** The worst events were not repeated under small shifts. */
+  /** The worst events were not drawn. */
   | { readonly kind: "draws" }
   /** Runs of these events gave no numbers that can be trusted. */
   | { readonly kind: "failed"; readonly events: readonly number[] };
