@@ -31,7 +31,10 @@ export interface Level {
   readonly middle: number;
   /** What 95 % of draws stay under, at 75 % confidence. */
   readonly value: number;
-  /** By which events are ranked: the same, but of an event that was not drawn without the confidence, which would put it first. */
+  /**
+   * By which events are ranked: the same, but of an event that was not drawn without the confidence, which would put it first, and a
+   * little less: one that was drawn stands for one that asks for no more than that above it.
+   */
   readonly rank: number;
   /** 95 % interval of that 95 % value. */
   readonly low: number;
@@ -53,7 +56,8 @@ export interface Scatter {
 /** Before any draw: how much a load goes with one standard deviation of an input, and what is left to chance [-]. Assumed. */
 const SLOPE = 0.06;
 const CHANCE = 0.08;
-/** The weight of that assumption about chance, in draws [-]. */
+const LEAST_SLOPE = 0.005;
+/** The weight of those assumptions, in draws [-]. */
 const WEIGHT = 4;
 /** The weight of the class against an event's own draws about how large chance is, in draws [-]. */
 const CLASS_WEIGHT = 10;
@@ -63,6 +67,9 @@ const LOG_RANGE = 4;
 const BEYOND = normalQuantile(0.95);
 const CONFIDENCE = normalQuantile(0.75);
 const INTERVAL = normalQuantile(0.975);
+
+/** An event that was not drawn counts as worse than a drawn one from so much above it on [-]. */
+const NEARLY = 0.03;
 
 const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
 
@@ -116,11 +123,16 @@ export function scatterOf(events: readonly EventDraws[], inputs: number): Scatte
       }
     });
   }
+  // All that the draws of an event differ by: chance, and every input its share of the rest. So a few draws, which cannot tell many
+  // slopes apart, still say how much those come to together.
+  const among = Math.max(1, moment.filter((row, i) => row[i]! > 0).length);
+  const all = (WEIGHT * (CHANCE ** 2 + among * SLOPE ** 2) + squares) / (WEIGHT + freedom);
   let chance = CHANCE ** 2;
   let slopes: readonly number[] = [];
   let inverse: readonly Float64Array[] = [];
   for (let pass = 0; pass < PASSES; pass++) {
-    const known = moment.map((row, i) => row.map((one, k) => (i === k ? one + chance / SLOPE ** 2 : one)));
+    const ofSlope = Math.max(LEAST_SLOPE ** 2, (all - chance) / among);
+    const known = moment.map((row, i) => row.map((one, k) => (i === k ? one + chance / ofSlope : one)));
     inverse = choleskyInverse(choleskyFactor(known));
     slopes = inverse.map((row) => row.reduce((sum, one, k) => sum + one * right[k]!, 0));
     const left = squares - 2 * product(slopes, right) + form(slopes, moment, slopes);
@@ -173,7 +185,7 @@ export function levelOf(
   return {
     middle: at(-shift),
     value: at(above + CONFIDENCE * error),
-    rank: at(above + (drawn ? CONFIDENCE * error : 0)),
+    rank: at(above + (drawn ? CONFIDENCE * error : -NEARLY)),
     low: at(above - INTERVAL * error),
     high: at(above + INTERVAL * error),
     draws: count,

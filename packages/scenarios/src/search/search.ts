@@ -64,8 +64,6 @@ const ROUND = 24;
 /** How often more events are looked for, and how many at a time. */
 const LOOKS = 2;
 const EVENTS_A_LOOK = 8;
-/** An event drawn already stands for one that asks for no more than this share above it: E is taken at a confidence that covers it [-]. */
-const NEARLY = 0.97;
 /** So many times its budget a search may spend at most [-]. */
 const OVER = 1.6;
 /** Draws of one event at most. */
@@ -219,7 +217,7 @@ function toDraw(
     const known = values.filter(({ event }) => isDrawn(event) || chosen.has(event));
     const most = Math.max(0, ...known.map(({ value }) => value));
     const worst = values.reduce((a, b) => (b.value > a.value ? b : a));
-    if (worst.value * NEARLY > most && !isDrawn(worst.event)) chosen.add(worst.event);
+    if (worst.value > most && !isDrawn(worst.event)) chosen.add(worst.event);
   };
   const required = requiredFactors(rig);
   for (const part of judgedParts(rig, strengths)) {
