@@ -4,6 +4,7 @@
 //   node go.mjs demo         the verdict only
 //   node go.mjs test         all tests, browser ones included
 //   node go.mjs test-long    the tests that take minutes (*.long.ts)
+//   node go.mjs test-cluster studies on GNU parallel and Slurm, and killed at random moments
 //   node go.mjs secondline … the command line
 //   node go.mjs bench        the benches
 //   node go.mjs screenshots  pictures of every view of the sandbox
@@ -131,6 +132,10 @@ switch (mode) {
   case "test-long":
     test(0, ["--config", `${root}vitest.long.config.ts`]);
     break;
+  case "test-cluster":
+    build();
+    test(0, ["--config", `${root}vitest.cluster.config.ts`]);
+    break;
   case "ci": {
     const faults =
       fault("lint", process.execPath, [tool("@biomejs/biome/bin/biome"), "check", "."]) +
@@ -152,7 +157,7 @@ switch (mode) {
     break;
   default:
     console.error(
-      `go.mjs: there is no "${mode}"; use start, demo, test, test-long, secondline, bench, screenshots or ci.`,
+      `go.mjs: there is no "${mode}"; use start, demo, test, test-long, test-cluster, secondline, bench, screenshots or ci.`,
     );
     process.exit(2);
 }

@@ -36,6 +36,8 @@ const program = new Command("secondline")
   .version(VERSION, "--version", "print the version")
   .helpOption("-h, --help", "print this help")
   .helpCommand(false)
+  // Of two commands with an option of one name each reads its own.
+  .enablePositionalOptions()
   .showHelpAfterError("Try --help.")
   .configureHelp({ showGlobalOptions: false })
   .configureOutput({ writeOut: writeData, writeErr: writeMessage })

@@ -131,7 +131,8 @@ function plot({ points, knobs, what, limits }: Swept): string {
   });
 }
 
-const MARKS = { keeps: "●", open: "○", below: "·" } as const;
+/** Other marks than those of verdicts: none of these says that a rig holds. */
+const MARKS = { keeps: "+", open: "?", below: "−" } as const;
 
 /** Values of the first knob along the lines, of the second along the columns. */
 function mapLines({ points, knobs, what, region }: Swept): string[] {

@@ -72,7 +72,7 @@ export const SWEEP_ENGLISH = {
   "throughout.own.below": "The limit of {limit} is not kept anywhere in the range; the worst is {value}. {event}.",
   "throughout.unsure": "The band reaches over the limit in places: more runs may say otherwise.",
   governs: ", of {part}",
-  "region.head": "{limit}: ● kept, ○ may or may not be, · not kept",
+  "region.head": "{limit}: + kept, ? may or may not be, − not kept",
   "region.limit.required": "What is required of every part",
   "region.limit.ground": "Clear of the ground",
   "region.limit.clearance": "The required {limit} above the ground",

@@ -90,7 +90,7 @@ function documentOf(file: string): unknown {
 }
 
 function readKnobs(texts: readonly string[], rig: Rig, document: unknown, known: KnownBesides): readonly Knob[] {
-  if (texts.length > 2) throw refuse(say("fault.many", { count: texts.length }));
+  if (texts.length < 1 || texts.length > 2) throw refuse(say("fault.many", { count: texts.length }));
   const readings = texts.map((text) => readKnob(text, { rig, document, dated: known.on !== undefined }));
   const faults = readings.flatMap((one) => (one.ok ? [] : [words.fault(one.fault)]));
   if (faults.length > 0) throw refuse(...faults);

@@ -6,9 +6,9 @@ import { saySweep } from "@secondline/words/sweep";
 /** Runs of which the work is estimated, spread over the plan [-]. */
 const SAMPLED = 24;
 /** Where nothing was measured [s per element-step]. */
-const USUAL_SPEED = 3e-8;
+const USUAL_SPEED = 1e-7;
 /** Below this the speed is not worth a measurement [s of one core]. */
-const WORTH_MEASURING = 120;
+const WORTH_MEASURING = 30;
 /** A line of results, about [bytes]. */
 const LINE_BYTES = 1800;
 

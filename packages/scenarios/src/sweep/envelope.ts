@@ -42,6 +42,7 @@ export interface Envelope {
   readonly at: (values: readonly number[]) => Worst | undefined;
   /** By a point's own runs, with the draw that was hardest. */
   readonly own: readonly ((Worst & { readonly draw: string }) | undefined)[];
+  /** Of the curves that govern at some point. */
   readonly misfit: number;
 }
 
@@ -68,11 +69,17 @@ export function envelopeOf(question: EnvelopeQuestion): Envelope {
     ? all
     : all.filter(({ rows }) => rows.some(({ point, value }) => value > 0 && value >= MATTERS * worst.get(point)!));
   const curves = series.map((one) => curveOf(question, one));
+  const at = (values: readonly number[]) =>
+    worstOf(
+      curves.flatMap(({ one, misfit, at: levelAt }) => {
+        const level = levelAt(values);
+        return level ? [{ ...level, misfit, governing: governingOf(one) }] : [];
+      }),
+    );
   return {
-    misfit: Math.max(1, ...curves.map(({ misfit }) => misfit)),
+    misfit: Math.max(1, ...question.points.map(({ values }) => at(values)?.misfit ?? 1)),
     own: ownLevels(question, series),
-    at: (values) =>
-      worstOf(curves.flatMap(({ one, at }) => (at(values) ? [{ ...at(values)!, governing: governingOf(one) }] : []))),
+    at,
   };
 }
 
