@@ -3,8 +3,14 @@ import { type Found, type Outlook, rigOnLaterDays, takeDownDates } from "@second
 import type { ReadAssessment } from "./assessment.ts";
 
 /** Undefined without a day to begin with. */
-export function outlookOf({ assessment, assessed }: ReadAssessment, { demands }: Found): Outlook | undefined {
+export function outlookOf({ assessment, assessed }: ReadAssessment, { demands, outcome }: Found): Outlook | undefined {
   const rigOn = rigOnLaterDays(assessment);
   if (!rigOn || assessment.on === undefined) return undefined;
-  return takeDownDates({ on: assessment.on, rigOn, tests: assessed.tests, events: demands });
+  return takeDownDates({
+    on: assessment.on,
+    rigOn,
+    tests: assessed.tests,
+    events: demands,
+    whole: outcome.search.complete,
+  });
 }

@@ -38,9 +38,9 @@ describe("check", () => {
   });
 
   it("gives every part E, R, a margin, what is required of it in which class, and in which what-if", () => {
-    expect(text.out).toMatch(/From harness to rock +Load E +R +Margin +Required +Verdict +In/);
+    expect(text.out).toMatch(/From harness to rock +Load E +95 % +R +Margin +Required +Verdict +In/);
     expect(text.out).toMatch(
-      /^Leash ring +[\d.]+ +[\d.]+ +[\d.]+ +(2 in falls|1\.5 after a failure) +○ not settled +\d+$/m,
+      /^Leash ring +[\d.]+ +[\d.–]+ +[\d.]+ +[\d.]+ +(2 in falls|1\.5 after a failure) +○ not settled +\d+$/m,
     );
     expect(text.out).toMatch(/^Pull on the person +[\d.]+ +6 \/ 8 \/ 12 +– +– /m);
   });

@@ -29,11 +29,11 @@ type Figures = readonly string[];
 
 /** E, R, margin and required of every row of the terminal's table of parts, in order. */
 function terminalParts(text: string): Figures[] {
-  const [, body = ""] = text.split(/From harness to rock +Load E.*\n─+\n/);
+  const [, body = ""] = text.split(/From harness to\s+(?:rock )?\s*Load E.*\n(?:rock *\n)?─+\n/);
   const rows = body.split("\nE: what")[0]!.split("\n");
   // Columns stand two spaces apart at least; a name that goes on in the next line stands there alone.
   const cells = rows.map((line) => line.trim().split(/ {2,}/));
-  return cells.filter(({ length }) => length >= 6).map((row) => row.slice(1, 5));
+  return cells.filter(({ length }) => length >= 7).map((row) => row.slice(1, 6));
 }
 
 /** The same of the report's. */
@@ -42,7 +42,7 @@ function reportParts(html: string): Figures[] {
   const rows = [...table.matchAll(/<tr>(<td.*?)<\/tr>/g)].map(([, cells]) =>
     [...cells!.matchAll(/<td[^>]*>(.*?)<\/td>/g)].map(([, cell]) => plain(textOf(cell!))),
   );
-  return rows.map((cells) => cells.slice(1, 5));
+  return rows.map((cells) => cells.slice(1, 6));
 }
 
 /** Of every what-if by its number: walker, main, backup, drop, feet. */

@@ -299,7 +299,6 @@ export const ENGLISH = {
   "table.factorSpread": "{name} × {value} ± {spread}",
   "table.toldOnly": "{title} (told, does not count)",
   "table.band": "{low}–{high}",
-  "table.marginBand": "{margin} ({low}–{high})",
   "table.shown.not": "not run",
   "table.shown.caught": "caught in {events}",
   "table.shown.lost": "NOT caught in one of {events}",

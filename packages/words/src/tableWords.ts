@@ -53,7 +53,7 @@ export function partRow(language: Language, rig: Rig, part: PartOutcome): PartRo
     demand: worst ? loadIn(worst.demand) : none,
     band: worst ? bandText(say, worst.demandInterval) : none,
     strength: strengthIn(worst?.strength5 ?? part.strength5),
-    margin: worst ? marginText(say, part, worst) : none,
+    margin: worst ? margin(worst.margin) : none,
     required: worst
       ? say("table.required.class", { factor: required(worst.required), class: say(`class.${part.governing!}`) })
       : none,
@@ -64,13 +64,6 @@ export function partRow(language: Language, rig: Rig, part: PartOutcome): PartRo
 
 const bandText = (say: Say, [low, high]: readonly [number, number]): string =>
   say("table.band", { low: strengthIn(low), high: loadIn(high) });
-
-/** With its interval where more runs could change what is said of the part. */
-function marginText(say: Say, { settled }: PartOutcome, worst: ClassOutcome): string {
-  if (settled) return margin(worst.margin);
-  const [low, high] = worst.marginInterval;
-  return say("table.marginBand", { margin: margin(worst.margin), low: margin(low), high: margin(high) });
-}
 
 /** The pull on the person as a row: its limits stand where a part has its strength. */
 export function personRow(language: Language, { person }: Pick<Outcome, "person">): PartRow | undefined {

@@ -65,7 +65,13 @@ function Margins({ part, rig, outcome }: Props) {
       <div key={name}>
         <p>
           <b>{capital(words.className(name))}</b> × {quantity.margin(one.margin)}, required{" "}
-          {quantity.required(one.required)}: R {quantity.strength(one.strength5)} against E {quantity.load(one.demand)}
+          {quantity.required(one.required)}: R {quantity.strength(one.strength5)} against E {quantity.load(one.demand)}{" "}
+          (
+          {words.say("table.band", {
+            low: quantity.strength(one.demandInterval[0]),
+            high: quantity.load(one.demandInterval[1]),
+          })}
+          , {one.runs} runs)
           {one.at !== undefined && one.reason && ` (${one.reason}, ${quantity.along(one.at)} from A)`}.
         </p>
         {event && (

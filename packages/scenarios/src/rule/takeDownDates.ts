@@ -43,6 +43,8 @@ export interface TakeDownQuestion {
   readonly tests?: readonly BreakTest[];
   /** The runs that count in today's verdict. */
   readonly events: readonly EventRuns[];
+  /** Whether the verdict is of the whole search: then what is not settled counts as below, as it does there. Default: it is. */
+  readonly whole?: boolean;
   /** How far to look [days]; default two years. */
   readonly horizon?: number;
 }
@@ -50,7 +52,14 @@ export interface TakeDownQuestion {
 const DEFAULT_HORIZON = 730;
 
 /** A part's strength only falls with time, so its day is found by halving. */
-export function takeDownDates({ on, rigOn, tests = [], events, horizon = DEFAULT_HORIZON }: TakeDownQuestion): Outlook {
+export function takeDownDates({
+  on,
+  rigOn,
+  tests = [],
+  events,
+  whole = true,
+  horizon = DEFAULT_HORIZON,
+}: TakeDownQuestion): Outlook {
   const first = readDate(on);
   if (!first) throw new Error(`expected a date YYYY-MM-DD, got "${on}"`);
   const days = new Map<number, ReadonlyMap<string, PartMargins>>();
@@ -65,7 +74,8 @@ export function takeDownDates({ on, rigOn, tests = [], events, horizon = DEFAULT
   const parts = [...marginsOn(0).values()].flatMap((now): PartDate[] => {
     if (!now.governing) return [];
     const id = now.part.id;
-    const below = (day: number) => gradeOf(marginsOn(day).get(id)!) !== "keeps";
+    const kept = whole ? ["keeps"] : ["keeps", "unsettled"];
+    const below = (day: number) => !kept.includes(gradeOf(marginsOn(day).get(id)!));
     const day = firstDay(below, horizon);
     const then = marginsOn(day ?? horizon).get(id)!;
     const { margin, required, demand } = then.governing!;
