@@ -42,7 +42,7 @@ describe("check", () => {
     expect(text.out).toMatch(
       /^Leash ring +[\d.]+ +[\d.–]+ +[\d.]+ +[\d.]+ +(2 in falls|1\.5 after a failure) +○ not settled +\d+$/m,
     );
-    expect(text.out).toMatch(/^Pull on the person +[\d.]+ +6 \/ 8 \/ 12 +– +– /m);
+    expect(text.out).toMatch(/^Pull on the person +[\d.]+ +[\d.–]+ +6 \/ 8 \/ 12 +– +– /m);
   });
 
   it("shows middle values apart and by name", () => {

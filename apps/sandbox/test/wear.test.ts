@@ -203,7 +203,8 @@ describe("until when it may stay up", () => {
   let step = work.next();
   while (!step.done) step = work.next();
   const { outcome, demands } = step.value;
-  const outlook = takeDownDates({ on: ON, rigOn: rigOnLaterDays({ rig, wear: record, on: ON })!, events: demands });
+  const rigOn = rigOnLaterDays({ rig, wear: record, on: ON })!;
+  const outlook = takeDownDates({ on: ON, rigOn, events: demands, whole: outcome.search.complete });
 
   test("the dates and the verdict of one day never contradict each other, part by part", () => {
     for (const { part, when, fails, marginNow, required } of outlook.parts) {

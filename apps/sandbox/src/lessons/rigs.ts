@@ -108,11 +108,11 @@ export const KNOTTED_BACKUP = changed(AGED_BACKUP, {
 
 /** A main line that hung for fourteen months, clamped anew at webbing that no clamp has bitten. */
 export const OLD_LINE = changed(PLAIN, {
-  "main.pretension": "5 kN",
+  "main.pretension": "4 kN",
   "main.sections[0].condition": { outside: "14 months", sun: "40 %", age: "3 years", wet: false },
 });
 export const MOVED_CLAMP_MARK = changed(OLD_LINE, {
-  "main.sections[0].wear": [{ kind: "clampMark", at: "5 m", length: "0.35 m", clamped: "14 months", load: "5 kN" }],
+  "main.sections[0].wear": [{ kind: "clampMark", at: "5 m", length: "0.35 m", clamped: "14 months", load: "4 kN" }],
 });
 
 export const SHORT_STIFF = changed(PLAIN, {

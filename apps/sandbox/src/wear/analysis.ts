@@ -13,6 +13,8 @@ export interface TakeDownInput {
   readonly tests: readonly BreakTest[];
   /** The runs that the verdict rests on. */
   readonly events: readonly EventRuns[];
+  /** Whether the verdict is of the whole search. */
+  readonly whole: boolean;
 }
 
 export interface Analysis {

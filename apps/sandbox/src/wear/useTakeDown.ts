@@ -51,7 +51,9 @@ export function useTakeDown(): TakeDownState {
     key,
     asked &&
       (async (analysis) => {
-        const outlook = await analysis.takeDown({ rig, record: written, on, tests, events: asked.demands });
+        const { demands: events, outcome } = asked;
+        const whole = outcome.search.complete;
+        const outlook = await analysis.takeDown({ rig, record: written, on, tests, events, whole });
         return { outlook, found: asked };
       }),
   );

@@ -6,11 +6,11 @@ import type { Analysis } from "./analysis.ts";
 
 const analysis: Analysis = {
   breakLog: (tests) => analyseBreakLog(tests),
-  takeDown({ rig, record, on, tests, events }) {
+  takeDown({ rig, record, on, tests, events, whole }) {
     const read = readWearRecord(record);
     if (!read.ok) throw new Error(`The record has faults: ${read.issues[0]?.message}`);
     const rigOn = rigOnLaterDays({ rig, wear: read.record, on })!;
-    return takeDownDates({ on, rigOn, tests, events });
+    return takeDownDates({ on, rigOn, tests, events, whole });
   },
 };
 expose(analysis);

@@ -6,7 +6,7 @@ import type { PartId, Rig } from "@secondline/rig";
 import { addDays, type BreakTest, type PlainDate, readDate } from "@secondline/strength";
 import { rigStrengths } from "../rigStrengths.ts";
 import type { EventRuns } from "./demand.ts";
-import { gradeOf, keptShare, type PartMargins, partMargins } from "./margins.ts";
+import { gradeOf, keptShare, type PartMargins, partialGrade, partMargins } from "./margins.ts";
 
 export interface PartDate {
   readonly part: PartId;
@@ -74,8 +74,8 @@ export function takeDownDates({
   const parts = [...marginsOn(0).values()].flatMap((now): PartDate[] => {
     if (!now.governing) return [];
     const id = now.part.id;
-    const kept = whole ? ["keeps"] : ["keeps", "unsettled"];
-    const below = (day: number) => !kept.includes(gradeOf(marginsOn(day).get(id)!));
+    const grade = (one: PartMargins) => (whole ? gradeOf(one) : partialGrade(one));
+    const below = (day: number) => !["keeps", "open"].includes(grade(marginsOn(day).get(id)!));
     const day = firstDay(below, horizon);
     const then = marginsOn(day ?? horizon).get(id)!;
     const { margin, required, demand } = then.governing!;
@@ -84,7 +84,7 @@ export function takeDownDates({
         part: id as PartId,
         when: day === undefined ? "beyond" : day === 0 ? "now" : "later",
         ...(day === undefined ? {} : { date: addDays(first, day).toString() }),
-        fails: gradeOf(then) === "fails",
+        fails: grade(then) === "fails",
         marginNow: now.governing.margin,
         marginThen: margin,
         required,
