@@ -1,7 +1,9 @@
 /** Chances of failure for reading in a terminal, and as data. */
+
 import type { Rig } from "@secondline/rig";
 import type { Chances, PartChance } from "@secondline/scenarios";
-import { quantity, englishWords as words, worthARow } from "@secondline/words";
+import { quantity, englishWords as words } from "@secondline/words";
+import { englishChanceWords as chanceWords, worthARow } from "@secondline/words/chances";
 import { type Column, table } from "./table.ts";
 import { bold, dim, width } from "./terminal.ts";
 import { bullets, wrap } from "./wrap.ts";
@@ -17,9 +19,9 @@ export function chancesData(rig: Rig, all: readonly Chances[], notes: readonly s
     chances: all.map((found) => ({
       ...found,
       title: words.eventTitle(rig, found.whatIf),
-      sentence: words.chances(rig, found),
-      restsOn: words.chanceGrounds(rig, found),
-      cautions: words.chanceCautions(rig, found),
+      sentence: chanceWords.chances(rig, found),
+      restsOn: chanceWords.chanceGrounds(rig, found),
+      cautions: chanceWords.chanceCautions(rig, found),
     })),
   };
 }
@@ -33,25 +35,25 @@ export function chancesText(rig: Rig, all: readonly Chances[], notes: readonly s
     ...all.flatMap((found) => [whatIfText(rig, found), ""]),
     ...(notes.length > 0 ? [`${say("head.notes")}:`, ...bullets(notes, width), ""] : []),
     `${say("head.cautions")}:`,
-    ...bullets([...new Set(all.flatMap((found) => words.chanceCautions(rig, found)))], width),
+    ...bullets([...new Set(all.flatMap((found) => chanceWords.chanceCautions(rig, found)))], width),
   ].join("\n");
 }
 
 function whatIfText(rig: Rig, found: Chances): string {
-  const rest = words.chanceRest(found.parts);
+  const rest = chanceWords.chanceRest(found.parts);
   return [
     bold(words.eventTitle(rig, found.whatIf)),
-    wrap(words.chances(rig, found), width),
+    wrap(chanceWords.chances(rig, found), width),
     "",
     partsTable(rig, found),
-    dim(wrap(say("chance.caption", { rest }).trimEnd(), width)),
+    dim(wrap(chanceWords.say("chance.caption", { rest }).trimEnd(), width)),
     "",
     sharesTable(rig, found),
     "",
     inputsTable(found),
     "",
-    `${say("chance.rests")}:`,
-    ...bullets(words.chanceGrounds(rig, found), width),
+    `${chanceWords.say("chance.rests")}:`,
+    ...bullets(chanceWords.chanceGrounds(rig, found), width),
   ].join("\n");
 }
 
@@ -62,25 +64,25 @@ function partsTable(rig: Rig, { parts }: Chances): string {
       nameOf(rig, part),
       quantity.loadIn(part.load),
       quantity.strengthIn(part.strength),
-      words.chanceRange(part.first),
-      words.chanceRange(part.fails),
+      chanceWords.chanceRange(part.first),
+      chanceWords.chanceRange(part.fails),
     ]);
   const columns = [
-    { head: say("chance.table.part"), flexible: true },
-    right(say("chance.table.load")),
-    right(say("chance.table.strength")),
-    right(say("chance.table.first")),
-    right(say("chance.table.fails")),
+    { head: chanceWords.say("chance.table.part"), flexible: true },
+    right(chanceWords.say("chance.table.load")),
+    right(chanceWords.say("chance.table.strength")),
+    right(chanceWords.say("chance.table.first")),
+    right(chanceWords.say("chance.table.fails")),
   ];
   return table(columns, rows, width);
 }
 
 /** With the middle of a weak stretch. */
 function nameOf(rig: Rig, part: PartChance): string {
-  const name = words.chancePart(rig, part);
+  const name = chanceWords.chancePart(rig, part);
   const { stretch } = part;
   if (!stretch || stretch.reason === "webbing") return name;
-  return say("chance.place", { part: name, distance: quantity.along((stretch.from + stretch.to) / 2) });
+  return chanceWords.say("chance.place", { part: name, distance: quantity.along((stretch.from + stretch.to) / 2) });
 }
 
 const MOST_SHARES = 10;
@@ -88,11 +90,15 @@ const MOST_SHARES = 10;
 function sharesTable(rig: Rig, found: Chances): string {
   const rows = found.shares.sources
     .slice(0, MOST_SHARES)
-    .map((share) => [words.shareName(share), say(`chance.share.${share.kind}`), words.chanceShare(share)]);
+    .map((share) => [
+      chanceWords.shareName(share),
+      chanceWords.say(`chance.share.${share.kind}`),
+      chanceWords.chanceShare(share),
+    ]);
   const columns = [
-    { head: words.sharesTitle(rig, found), flexible: true },
-    { head: say("chance.table.of") },
-    right(say("chance.table.alone")),
+    { head: chanceWords.sharesTitle(rig, found), flexible: true },
+    { head: chanceWords.say("chance.table.of") },
+    right(chanceWords.say("chance.table.alone")),
   ];
   return table(columns, rows, width);
 }
@@ -101,13 +107,13 @@ function inputsTable({ inputs }: Chances): string {
   const rows = inputs.map((input) => [
     input.name,
     input.id,
-    words.chanceInput(input).join(" "),
+    chanceWords.chanceInput(input).join(" "),
     words.basis(input.basis),
   ]);
   const columns = [
-    { head: say("chance.table.input") },
+    { head: chanceWords.say("chance.table.input") },
     { head: "--spread" },
-    { head: say("chance.table.spread") },
+    { head: chanceWords.say("chance.table.spread") },
     { head: say("table.basis"), flexible: true },
   ];
   return table(columns, rows, width);

@@ -1,6 +1,7 @@
 /** Chances of what-ifs, where they were worked out. */
 import type { Chances } from "@secondline/scenarios";
-import { quantity, worthARow } from "@secondline/words";
+import { quantity } from "@secondline/words";
+import { worthARow } from "@secondline/words/chances";
 import { type Content, type Html, listOf, tableOf, tag } from "./html.ts";
 import type { Page } from "./page.ts";
 

@@ -2,10 +2,11 @@
 import type { Rig } from "@secondline/rig";
 import type { Outcome, Outlook } from "@secondline/scenarios";
 import type { Words } from "@secondline/words";
+import type { ChanceWords } from "@secondline/words/chances";
 import type { LaterSay } from "@secondline/words/later";
 
 /** A page is put together when it is asked for: it may say every sentence. */
-export type PageWords = Words & { readonly say: LaterSay };
+export type PageWords = Words & ChanceWords & { readonly say: LaterSay };
 
 export interface Page {
   readonly words: PageWords;

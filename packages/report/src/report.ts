@@ -12,6 +12,7 @@ import {
   VERSION,
 } from "@secondline/scenarios";
 import { createWords, english, type Language } from "@secondline/words";
+import { createChanceWords } from "@secondline/words/chances";
 import { sayLaterIn } from "@secondline/words/later";
 import { meshText } from "@secondline/words/rig";
 import { chancesSection } from "./chancesSection.ts";
@@ -44,7 +45,11 @@ export interface ReportExtras {
 export function report(assessed: Assessed, outcome: Outcome, extras: ReportExtras): string {
   const { rig } = assessed;
   const { date, outlook, chances = [], language = english } = extras;
-  const words: PageWords = { ...createWords(language), say: sayLaterIn(language) };
+  const words: PageWords = {
+    ...createWords(language),
+    ...createChanceWords(language),
+    say: sayLaterIn(language),
+  };
   const { say } = words;
   const page = { words, rig, outcome, ...(outlook ? { outlook } : {}) };
   const body: readonly Html[] = [

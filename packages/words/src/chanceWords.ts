@@ -13,21 +13,22 @@ import {
 } from "@secondline/scenarios";
 import { anchorTexts, generalCautions, judgedTexts } from "./cautionWords.ts";
 import { chance, chanceRange, chanceSpan, SMALLEST } from "./chanceNumbers.ts";
-import { type Language, type Say, sayIn } from "./language.ts";
+import type { Language } from "./language.ts";
+import { type LaterSay, sayLaterIn } from "./laterLanguage.ts";
 import { capital, lowered, partName } from "./partNames.ts";
 import { eventTitle, phraseText } from "./phrases.ts";
 import { length, load, percent, seconds } from "./quantity.ts";
 
-export const countOf = (say: Say, some: number, all: number): string =>
+export const countOf = (say: LaterSay, some: number, all: number): string =>
   some === all ? say("chance.allRuns", { all }) : say("chance.someRuns", { some, all });
 
 /** "3 of 64 draws (1 to 13 %)". */
-const countedText = (say: Say, { count, chance: { low, high } }: Counted, all: number): string =>
+const countedText = (say: LaterSay, { count, chance: { low, high } }: Counted, all: number): string =>
   say("chance.counted", { count: countOf(say, count, all), range: chanceSpan(say, low, high) });
 
 /** What the chances come to. What no strength helps against comes first. */
 export function chanceSentence(language: Language, rig: Rig, { runs, anyFails, parts }: Chances): string {
-  const say = sayIn(language);
+  const say = sayLaterIn(language);
   const said: string[] = [];
   if (runs.lost.count > 0) said.push(say("chance.lost", { count: countedText(say, runs.lost, runs.done) }));
   if (runs.ground.count > 0) said.push(say("chance.ground", { count: countedText(say, runs.ground, runs.done) }));
@@ -41,7 +42,7 @@ export function chanceSentence(language: Language, rig: Rig, { runs, anyFails, p
 
 /** How far the work is. */
 export function workingText(language: Language, rig: Rig, { doing }: Pick<StudyProgress, "doing">): string {
-  const say = sayIn(language);
+  const say = sayLaterIn(language);
   const what = doing
     ? say("chance.working.runs", { event: lowered(eventTitle(language, rig, doing)) })
     : say("chance.working.draws");
@@ -50,7 +51,7 @@ export function workingText(language: Language, rig: Rig, { doing }: Pick<StudyP
 
 /** The quick statement of every verdict: who is likeliest to go first in the worst what-if. */
 export function glanceText(language: Language, rig: Rig, outcome: Outcome, most: number): string | undefined {
-  const say = sayIn(language);
+  const say = sayLaterIn(language);
   const { likelyFirst, whatIfs } = outcome;
   if (!likelyFirst || likelyFirst.parts.length === 0) return undefined;
   const list = likelyFirst.parts
@@ -67,7 +68,7 @@ export const chancePart = (language: Language, rig: Rig, { id, stretch }: PartCh
   placed(language, rig, id, stretch?.reason);
 
 function placed(language: Language, rig: Rig, id: PartChance["id"], reason: string | undefined): string {
-  const say = sayIn(language);
+  const say = sayLaterIn(language);
   const name = partName(say, rig, id);
   return reason === undefined || reason === "webbing" ? name : say("part.inKnot", { part: name, place: reason });
 }
@@ -80,25 +81,25 @@ export const worthARow = ({ first, fails }: PartChance): boolean =>
 /** How many parts have no row; nothing when all have. */
 export function restText(language: Language, parts: readonly PartChance[]): string {
   const count = parts.filter((part) => !worthARow(part)).length;
-  return count === 0 ? "" : sayIn(language)("chance.rest", { count });
+  return count === 0 ? "" : sayLaterIn(language)("chance.rest", { count });
 }
 
 /** What a source of scatter does. */
 export function shareText(language: Language, { share, distinguishable }: ScatterShare): string {
-  const say = sayIn(language);
+  const say = sayLaterIn(language);
   return distinguishable ? chanceRange(say, share) : say("chance.nothingAlone");
 }
 
 export const shareName = (language: Language, { name }: ScatterShare): string =>
-  name === undefined ? sayIn(language)("chance.left") : capital(name);
+  name === undefined ? sayLaterIn(language)("chance.left") : capital(name);
 
 /** What the shares are of. */
 export const sharesTitle = (language: Language, rig: Rig, { part, reason }: Chances["shares"]): string =>
-  sayIn(language)("chance.table.source", { part: lowered(placed(language, rig, part, reason)) });
+  sayLaterIn(language)("chance.table.source", { part: lowered(placed(language, rig, part, reason)) });
 
 /** Middle and spread of an uncertain input: "80 kg", "± 10 %"; "0.5", "± 0.05 of the line"; by an anchor the range that is left. */
 export function inputTexts(language: Language, input: UncertainInput): readonly [string, string] {
-  const say = sayIn(language);
+  const say = sayLaterIn(language);
   const { central, unit, spread, distribution } = input;
   const middle = {
     kg: formatMass(central),
@@ -121,7 +122,7 @@ export function inputTexts(language: Language, input: UncertainInput): readonly 
   ];
 }
 
-function placeSpread(say: Say, input: UncertainInput, amount: number): string {
+function placeSpread(say: LaterSay, input: UncertainInput, amount: number): string {
   const [from, to] = placeRange(input);
   const place = (share: number) => Number(share.toFixed(4));
   return to - from < 2 * input.spread - 1e-9
@@ -131,7 +132,7 @@ function placeSpread(say: Say, input: UncertainInput, amount: number): string {
 
 /** What the numbers rest on. */
 export function chanceGrounds(language: Language, rig: Rig, chances: Chances): readonly string[] {
-  const say = sayIn(language);
+  const say = sayLaterIn(language);
   const { runs, accuracy, inputs, dropped, parts } = chances;
   const some = parts.filter(({ loaded, first }) => loaded > 0 && loaded < runs.done && first.high > 0);
   return [
@@ -148,7 +149,7 @@ export function chanceGrounds(language: Language, rig: Rig, chances: Chances): r
 
 /** Cautions of these chances alone, for where those of the whole rig already stand. */
 export function ownChanceCautions(language: Language, rig: Rig, chances: Chances): readonly string[] {
-  const say = sayIn(language);
+  const say = sayLaterIn(language);
   const { runs, accuracy, judged, anchors, groundKnown } = chances;
   const said = [
     say("chance.caution.spreads"),
@@ -172,7 +173,7 @@ export function chanceCautions(language: Language, rig: Rig, chances: Chances): 
   return [
     ...ownChanceCautions(language, rig, chances),
     ...generalCautions(language),
-    ...(chances.invented ? [sayIn(language)("caution.invented")] : []),
+    ...(chances.invented ? [sayLaterIn(language)("caution.invented")] : []),
   ];
 }
 
@@ -181,7 +182,7 @@ export function noChancesText(language: Language, rig: Rig, why: NoChances): str
   switch (why.kind) {
     case "noBackup":
     case "afterPart":
-      return sayIn(language)(`chance.none.${why.kind}`);
+      return sayLaterIn(language)(`chance.none.${why.kind}`);
     case "missing":
       return phraseText(language, rig, why.missing);
   }

@@ -217,4 +217,69 @@ export const ENGLISH_LATER = {
   "report.written": "Written to {file}.",
   "report.noChances": "No chances in the report: {why}",
   "report.noRunForChances": "No chances in the report: no what-if could be computed.",
+
+  // Chances
+  "chance.counted": "{count} ({range} of such falls)",
+  "chance.lost": "Nothing catches the walker in {count}, whatever the parts hold.",
+  "chance.ground": "The walker's feet reach the ground in {count}.",
+  "chance.first": "Likeliest to go first: {part}, {chance}.",
+  "chance.any": "Chance that any part fails, if these spreads are right and nothing else goes wrong: {chance}.",
+  "chance.allRuns": "all {all} draws",
+  "chance.someRuns": "{some} of {all} draws",
+  "chance.brackets": "In brackets: 95 % interval.",
+  "chance.rest": "{count|One more part goes|{count} more parts go} first less often than once in a thousand.",
+  "chance.share.input": "the fall",
+  "chance.share.strength": "strength",
+  "chance.share.chance": "the fall",
+  "chance.nothingAlone": "next to nothing",
+  "chance.left": "Chance",
+  "chance.asGiven": "as given",
+  "chance.ofLine": "± {amount} of the line",
+  "chance.lineRange": "({from} to {to} of the line)",
+  "chance.working": "Working out the chances: {what}",
+  "chance.working.runs": "draws of {event}",
+  "chance.working.draws": "setting loads against strengths",
+  "chance.glance": "Likeliest to go first in the worst what-if ({event}), at a glance: {list}.",
+  "chance.glanceOne": "{part} ({chance})",
+  "chance.rests.runs":
+    "{done} draws of this what-if on the {accuracy} mesh, the same as a verdict rests on: each with other values of {inputs} uncertain inputs, and with parts that cannot fail, so that every part shows the load it would have to carry.",
+  "chance.rests.loads":
+    "In logarithms every load goes up and down in proportion to the inputs; what that leaves over is chance, and counts as scatter too. Far out in the tails this is taken to go on, which no number of draws shows.",
+  "chance.rests.someLoad":
+    "{part}: only {count} load it with a twentieth or more of what it holds. Its chances are those in such draws, times how often they come.",
+  "chance.rests.dropped":
+    "{line}: {kept} of its {of} stretches are counted, those that came nearest to failing in any run; the others are left out.",
+  "chance.rests.strengths":
+    "Strengths as in the verdict: rated strength times its factors, lognormal; what has a common cause scatters together.",
+  "chance.rests.intervals":
+    "Intervals are for how little so many draws say of the loads, not for what the spreads leave open. With more draws they are narrower.",
+  "chance.caution.spreads":
+    "These chances rest on spreads that were assumed, not measured on this rig. They rank parts and inputs; they promise nothing.",
+  "chance.caution.lost": "In {count} nothing catches the walker: no chance below says anything about that.",
+  "chance.caution.ground":
+    "In {count} the walker's feet reach the ground. Loads are those without the ground in the way.",
+  "chance.caution.noGround": "No ground was given: in how many draws the walker reaches it is not known.",
+  "chance.caution.failed": "{count} could not be computed reliably and were left out.",
+  "chance.caution.coarse": "The draws are on a coarse mesh: loads may be off.",
+  "chance.caution.one":
+    "One what-if only, and only until the first part fails: another what-if may be worse, and what follows on a failure is not counted.",
+  "chance.table.part": "Part",
+  "chance.table.load": "Load",
+  "chance.table.strength": "Holds",
+  "chance.table.first": "Goes first",
+  "chance.table.fails": "Fails",
+  "chance.table.source": "Where the scatter of the margin comes from: {part}",
+  "chance.table.of": "Of",
+  "chance.table.alone": "Share",
+  "chance.table.input": "Uncertain",
+  "chance.table.spread": "Middle and spread",
+  "chance.caption":
+    "kN; middle load of the draws, central strength. Goes first: has the least margin of all. Fails: carries more than it holds, before anything else has failed. In brackets: 95 % interval. {rest}",
+  "chance.rests": "The numbers rest on",
+  "chance.maybeOther":
+    "The worst what-if was looked for among {of}, of which {count} could not be computed reliably: {list}. One of those may be worse than the one below.",
+  "chance.place": "{part} {distance} from A",
+  "chance.none.noBackup":
+    "The rig has no backup: when the main line fails nothing catches the walker, whatever the parts hold.",
+  "chance.none.afterPart": "Chances are worked out until the first part fails; this what-if begins with one that has.",
 } as const satisfies Record<string, string>;

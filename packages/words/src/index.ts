@@ -1,7 +1,6 @@
 import { english } from "./language.ts";
 import { createWords } from "./words.ts";
 
-export { worthARow } from "./chanceWords.ts";
 export type { Fact } from "./factWords.ts";
 export { english, type Key, type Language, type Say } from "./language.ts";
 export type { BreaksTold, Moment, Moments } from "./momentWords.ts";

@@ -26,7 +26,6 @@ import type {
 } from "@secondline/scenarios";
 import { cautionTexts, generalCautions } from "./cautionWords.ts";
 import { chance, chanceRange } from "./chanceNumbers.ts";
-import * as chances from "./chanceWords.ts";
 import { rowLabel, rowValue } from "./compareWords.ts";
 import { facts, followTexts, likelyText } from "./factWords.ts";
 import { type Language, sayIn } from "./language.ts";
@@ -116,18 +115,5 @@ export function createWords(language: Language) {
       rowValue(language, row, layout, endsEarly),
     chance: (value: number) => chance(say, value),
     chanceRange: (value: Probability) => chanceRange(say, value),
-    chances: (rig: Rig, found: Chances) => chances.chanceSentence(language, rig, found),
-    chancePart: (rig: Rig, part: PartChance) => chances.chancePart(language, rig, part),
-    chanceRest: (parts: readonly PartChance[]) => chances.restText(language, parts),
-    chanceWorking: (rig: Rig, progress: Pick<StudyProgress, "doing">) => chances.workingText(language, rig, progress),
-    chanceGlance: (rig: Rig, outcome: Outcome, most: number) => chances.glanceText(language, rig, outcome, most),
-    chanceShare: (share: ScatterShare) => chances.shareText(language, share),
-    shareName: (share: ScatterShare) => chances.shareName(language, share),
-    sharesTitle: (rig: Rig, found: Chances) => chances.sharesTitle(language, rig, found.shares),
-    chanceInput: (input: UncertainInput) => chances.inputTexts(language, input),
-    chanceGrounds: (rig: Rig, found: Chances) => chances.chanceGrounds(language, rig, found),
-    chanceCautions: (rig: Rig, found: Chances) => chances.chanceCautions(language, rig, found),
-    ownChanceCautions: (rig: Rig, found: Chances) => chances.ownChanceCautions(language, rig, found),
-    noChances: (rig: Rig, why: NoChances) => chances.noChancesText(language, rig, why),
   };
 }

@@ -1,4 +1,5 @@
 /** `chances`: how likely each part of a rig is to fail, and to be the first, in one what-if. */
+
 import {
   type Accuracy,
   type Assessed,
@@ -16,6 +17,7 @@ import {
   worstWhatIf,
 } from "@secondline/scenarios";
 import { englishWords as words } from "@secondline/words";
+import { englishChanceWords as chanceWords } from "@secondline/words/chances";
 import { type AssessmentOptions, readAssessment } from "../assessment.ts";
 import { chancesData, chancesText } from "../chancesText.ts";
 import type { Computing } from "../computing.ts";
@@ -46,7 +48,7 @@ export async function chances(file: string, options: ChancesCommandOptions): Pro
   const { rig } = assessed;
   for (const whatIf of asked) {
     const why = noChances(assessed, whatIf);
-    if (why) throw new CommandFailure(EXIT.input, [`${file}: ${words.noChances(rig, why)}`]);
+    if (why) throw new CommandFailure(EXIT.input, [`${file}: ${chanceWords.noChances(rig, why)}`]);
   }
   const chosen = asked.length > 0 ? { whatIfs: asked, notes: [] } : await worst(assessed, computing);
   const notes = [...assessed.notes, ...chosen.notes];
@@ -81,14 +83,14 @@ async function worst(assessed: Assessed, computing: Computing): Promise<Worst> {
   const { weakPlaces } = rigStrengths(rig, tests);
   const few = whatIfSet({ rig, weakPlaces, size: "quick" }).filter((one) => !noChances(assessed, one));
   if (few.length === 0) {
-    throw new CommandFailure(EXIT.input, [words.noChances(rig, { kind: "noBackup" })]);
+    throw new CommandFailure(EXIT.input, [chanceWords.noChances(rig, { kind: "noBackup" })]);
   }
   const { outcome } = await runStudy(assessed, { accuracy: "quick", whatIfs: few }, computing);
   const missing = outcome.whatIfs.filter(({ ok }) => !ok).map((one) => words.eventTitle(rig, one.whatIf));
   const values = { of: few.length, count: missing.length, list: missing.join("; ") };
   return {
     whatIfs: [(worstWhatIf(outcome) ?? outcome.whatIfs.find(({ ok }) => ok)!).whatIf],
-    notes: missing.length === 0 ? [] : [words.say("chance.maybeOther", values)],
+    notes: missing.length === 0 ? [] : [chanceWords.say("chance.maybeOther", values)],
   };
 }
 

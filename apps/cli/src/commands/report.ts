@@ -11,6 +11,7 @@ import {
   worstWhatIf,
 } from "@secondline/scenarios";
 import { english, englishWords as words } from "@secondline/words";
+import { englishChanceWords as chanceWords } from "@secondline/words/chances";
 import { sayLaterIn } from "@secondline/words/later";
 import { type AssessmentOptions, readAssessment } from "../assessment.ts";
 import type { Computing } from "../computing.ts";
@@ -62,6 +63,6 @@ async function chancesOf(assessed: Assessed, outcome: Outcome, computing: Comput
   const whatIf: WhatIf = worst.kind === "givesWay" ? worst.during : worst;
   const why = noChances(assessed, whatIf);
   if (!why) return [await runChances(assessed, { whatIf }, computing)];
-  message(say("report.noChances", { why: words.noChances(assessed.rig, why) }));
+  message(say("report.noChances", { why: chanceWords.noChances(assessed.rig, why) }));
   return [];
 }

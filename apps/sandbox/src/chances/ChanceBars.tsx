@@ -1,6 +1,6 @@
 import type { Rig } from "@secondline/rig";
 import type { Chances, Probability } from "@secondline/scenarios";
-import { worthARow } from "@secondline/words";
+import { englishChanceWords as chanceWords, worthARow } from "@secondline/words/chances";
 import { words } from "../words.ts";
 import styles from "./chances.module.css";
 
@@ -43,15 +43,15 @@ export function PartBars({ rig, chances }: { rig: Rig; chances: Chances }) {
         {shown.map((part) => (
           <ChanceBar
             key={part.id}
-            name={words.chancePart(rig, part)}
+            name={chanceWords.chancePart(rig, part)}
             chance={part.first}
-            text={words.chanceRange(part.first)}
+            text={chanceWords.chanceRange(part.first)}
             look="part"
           />
         ))}
       </ul>
       <p className={styles.note}>
-        {words.chanceRest(chances.parts)} {words.say("chance.brackets")}
+        {chanceWords.chanceRest(chances.parts)} {chanceWords.say("chance.brackets")}
       </p>
     </>
   );
@@ -61,18 +61,18 @@ const MOST_SHARES = 6;
 
 /** Where the scatter of the margin comes from, of the part that is likeliest to go first. */
 export function ShareBars({ rig, chances }: { rig: Rig; chances: Chances }) {
-  const title = words.sharesTitle(rig, chances);
+  const title = chanceWords.sharesTitle(rig, chances);
   return (
     <>
       <h4 className={styles.heading}>{title}</h4>
       <ul className={styles.bars} aria-label={title}>
         {chances.shares.sources.slice(0, MOST_SHARES).map((share) => (
           <ChanceBar
-            key={words.shareName(share)}
-            name={words.shareName(share)}
-            kind={words.say(`chance.share.${share.kind}`)}
+            key={chanceWords.shareName(share)}
+            name={chanceWords.shareName(share)}
+            kind={chanceWords.say(`chance.share.${share.kind}`)}
             chance={share.share}
-            text={words.chanceShare(share)}
+            text={chanceWords.chanceShare(share)}
             look={share.kind}
           />
         ))}

@@ -1,5 +1,6 @@
 import type { Rig } from "@secondline/rig";
 import { type Assessed, type Chances, LIKELY_FIRST_BASIS, type Outcome } from "@secondline/scenarios";
+import { englishChanceWords as chanceWords } from "@secondline/words/chances";
 import { useId } from "react";
 import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
@@ -25,9 +26,11 @@ export function ChancesSection({ outcome }: { outcome: Outcome }) {
         Chances
       </h3>
       <AtAGlance {...{ outcome, assessed }} />
-      {nothing !== undefined && <p className={styles.note}>{words.noChances(rig, nothing)}</p>}
+      {nothing !== undefined && <p className={styles.note}>{chanceWords.noChances(rig, nothing)}</p>}
       {nothing === undefined && <Ask {...hand} />}
-      {work.kind === "busy" && <Meter done={work.progress.done} doing={words.chanceWorking(rig, work.progress)} />}
+      {work.kind === "busy" && (
+        <Meter done={work.progress.done} doing={chanceWords.chanceWorking(rig, work.progress)} />
+      )}
       {work.kind === "stopped" && <p className={styles.note}>The chances were not worked out to the end.</p>}
       {work.kind === "failed" && (
         <p className={styles.note} role="alert">
@@ -44,7 +47,7 @@ const AT_A_GLANCE = 3;
 
 /** The quick statement on the worst what-if, which every verdict has. */
 function AtAGlance({ outcome, assessed }: { outcome: Outcome; assessed: Assessed }) {
-  const glance = words.chanceGlance(assessed.rig, outcome, AT_A_GLANCE);
+  const glance = chanceWords.chanceGlance(assessed.rig, outcome, AT_A_GLANCE);
   if (glance === undefined) return null;
   return (
     <p className={styles.note}>
@@ -102,9 +105,9 @@ function Found({ chances, assessed, stale }: FoundProps) {
         {title}
         {stale && <span className={styles.stale}> before your last change</span>}
       </h4>
-      <p className={styles.sentence}>{words.chances(rig, chances)}</p>
+      <p className={styles.sentence}>{chanceWords.chances(rig, chances)}</p>
       <ul className={styles.cautions}>
-        {words.ownChanceCautions(rig, chances).map((caution) => (
+        {chanceWords.ownChanceCautions(rig, chances).map((caution) => (
           <li key={caution}>{caution}</li>
         ))}
       </ul>
@@ -116,7 +119,7 @@ function Found({ chances, assessed, stale }: FoundProps) {
       </Disclosure>
       <Disclosure title="What the chances rest on" level={4}>
         <ul className={styles.cautions}>
-          {words.chanceGrounds(rig, chances).map((ground) => (
+          {chanceWords.chanceGrounds(rig, chances).map((ground) => (
             <li key={ground}>{ground}</li>
           ))}
         </ul>
@@ -139,7 +142,7 @@ function FailsTable({ rig, chances, title }: { rig: Rig; chances: Chances; title
         {chances.parts.map((part) => (
           <tr key={part.id}>
             <th scope="row">{words.partName(rig, part.id)}</th>
-            <td>{words.chanceRange(part.fails)}</td>
+            <td>{chanceWords.chanceRange(part.fails)}</td>
           </tr>
         ))}
       </tbody>

@@ -1,5 +1,6 @@
 import type { Rig } from "@secondline/rig";
 import { uncertainInputs, type WhatIf } from "@secondline/scenarios";
+import { englishChanceWords as chanceWords } from "@secondline/words/chances";
 import { useStore } from "zustand";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { TextField } from "../design/TextField.tsx";
@@ -25,7 +26,7 @@ export function SpreadFields({ desk, rig, whatIf }: Props) {
         {inputs.map((input) => {
           const typed = spreads[input.id];
           const off = typed !== undefined && readSpread(typed) === undefined;
-          const [middle] = words.chanceInput(input);
+          const [middle] = chanceWords.chanceInput(input);
           const basis =
             typed === undefined
               ? `${input.basis.kind}: ${input.basis.note}`

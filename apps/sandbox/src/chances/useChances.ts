@@ -7,6 +7,7 @@ import {
   type WhatIf,
   worstWhatIf,
 } from "@secondline/scenarios";
+import { englishChanceWords as chanceWords } from "@secondline/words/chances";
 import { useStore } from "zustand";
 import type { Work } from "../state/types.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
@@ -56,7 +57,7 @@ export function useChances(outcome: Outcome): ChancesInHand {
     announce("Working out the chances.");
     const chances = await desk.workOut(assessed, key, chosen.whatIf);
     if (chances) {
-      announce(`Chances worked out. ${words.eventTitle(rig, chances.whatIf)}. ${words.chances(rig, chances)}`);
+      announce(`Chances worked out. ${words.eventTitle(rig, chances.whatIf)}. ${chanceWords.chances(rig, chances)}`);
     } else if (desk.store.getState().work.kind === "stopped") announce("Working out the chances was stopped.");
   };
   return {
