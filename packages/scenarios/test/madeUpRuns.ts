@@ -13,6 +13,7 @@ import {
   type SearchOptions,
   search,
 } from "../src/index.ts";
+import { likelyFirst } from "../src/search/likelyFirst.ts";
 
 /** Loads as shares of what 95 % of the parts reach, by part [-]; "person": the leash's pull [N]. */
 export interface MadeUp {
@@ -66,7 +67,7 @@ export function searched(
   ordered: RunOrder[] = [],
 ): Found {
   const assessed = "hash" in rig ? rig : assessRig(rig);
-  const work = search(assessed, { accuracy: "standard", ...options });
+  const work = search(assessed, { accuracy: "standard", ...options }, likelyFirst);
   let step = work.next();
   while (!step.done) {
     const { orders, soFar } = step.value;

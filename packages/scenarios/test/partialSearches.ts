@@ -22,10 +22,10 @@ export function checkPartial(seed: number): string {
       expect(rows.map((row) => row.verdict)).not.toContain("holds");
     }
   }
-  // The quick look of a rig that fails in it fails as a whole: what was found is not taken back.
+  // A rig that fails in a quick look never holds as a whole: draws may make of a failing part a thin one, and no more than that.
   const quick = searched(rig, made, { size: "quick" }).outcome;
   expect(quick.verdict).not.toBe("holds");
-  if (quick.verdict === "fails") expect([seed, whole.verdict]).toEqual([seed, "fails"]);
+  if (quick.verdict === "fails") expect(["fails", "thin"]).toContain(whole.verdict);
   if (whole.verdict === "holds") expect(whole.parts.every((row) => row.verdict === "holds")).toBe(true);
   return whole.verdict;
 }

@@ -41,7 +41,8 @@ export interface Searched {
 export async function pooledStudy(study: PooledStudy): Promise<Answer<Searched>> {
   await nextTask();
   let whole = true;
-  const work = search(study.assessed, study.options);
+  const { likelyFirst } = await import("@secondline/scenarios/likelyFirst");
+  const work = search(study.assessed, study.options, likelyFirst);
   const teller = new Teller(study.onProgress);
   let step = work.next();
   while (!step.done) {

@@ -32,7 +32,7 @@ import { CENTRE } from "../scatter/sampler.ts";
 import { singleFailures } from "../singles/singleFailures.ts";
 import { whenGone } from "../singles/whenGone.ts";
 import { completed, type Gap, gapsOf, type SearchState } from "./complete.ts";
-import { likelyFirst } from "./likelyFirst.ts";
+import type { likelyFirst } from "./likelyFirst.ts";
 import type { RunBook } from "./runBook.ts";
 import type { SearchOptions } from "./search.ts";
 
@@ -48,6 +48,7 @@ export interface SearchFacts {
   /** The whole set of the rig. */
   readonly set: readonly WhatIf[];
   readonly options: SearchOptions;
+  readonly likely: typeof likelyFirst;
   readonly chosen: boolean;
   readonly repeated: boolean;
   /** On the way there, which part is likeliest to go first is not worked out. */
@@ -96,7 +97,7 @@ export function conclude(facts: SearchFacts): Outcome {
   const worst = margins.find(({ part }) => part.id === least)?.governing?.demand.event;
   const likely =
     facts.final && worst !== undefined
-      ? likelyFirst(rig, strengths, runs.find(({ index }) => index === worst)!, options.seed)
+      ? facts.likely(rig, strengths, runs.find(({ index }) => index === worst)!, options.seed)
       : undefined;
   const ofEvent = <T extends { readonly event: number }>({ event, ...rest }: T) => ({ whatIf: event, ...rest });
   return {

@@ -24,6 +24,7 @@ import type { RunOrder, RunResult } from "../run/runFacts.ts";
 import type { Spreads } from "../scatter/inputs.ts";
 import { BLOCK, CENTRE, Sampler, SEED } from "../scatter/sampler.ts";
 import { conclude, staticsOf } from "./conclude.ts";
+import type { likelyFirst } from "./likelyFirst.ts";
 import { promising } from "./nominate.ts";
 import { MATTERS, NEAR_GROUND, quantitiesOf } from "./quantities.ts";
 import { RunBook, type Wanted } from "./runBook.ts";
@@ -79,8 +80,15 @@ export interface Found {
   readonly demands: readonly EventRuns[];
 }
 
-/** Yields rounds of orders; is handed their results, in the same order. */
-export function* search(assessed: Assessed, options: SearchOptions): Generator<Round, Found, readonly RunResult[]> {
+/**
+ * Yields rounds of orders; is handed their results, in the same order. `likely` works out which part goes first: it is handed in, for
+ * it is wanted at the end only, and a page has it loaded until then.
+ */
+export function* search(
+  assessed: Assessed,
+  options: SearchOptions,
+  likely: typeof likelyFirst,
+): Generator<Round, Found, readonly RunResult[]> {
   const { rig } = assessed;
   const strengths = rigStrengths(rig, assessed.tests);
   const statics = staticsOf(rig, strengths);
@@ -102,7 +110,7 @@ export function* search(assessed: Assessed, options: SearchOptions): Generator<R
   let repeated = false;
   let expected = few ? seeds.length : Math.max(budget, seeds.length);
   const concluded = (final: boolean) =>
-    conclude({ assessed, strengths, statics, book, events, counts, set, options, chosen, repeated, final });
+    conclude({ assessed, likely, strengths, statics, book, events, counts, set, options, chosen, repeated, final });
   const soFar = () => concluded(false);
   const margins = () => partMargins(rig, strengths, book.eventRuns(events, counts));
 

@@ -5,6 +5,7 @@ import type { Outcome } from "../facts/outcome.ts";
 import { rigStrengths } from "../rigStrengths.ts";
 import { executeRun } from "../run/executeRun.ts";
 import type { RunResult } from "../run/runFacts.ts";
+import { likelyFirst } from "./likelyFirst.ts";
 import { type Found, type SearchOptions, search } from "./search.ts";
 
 export interface StudyProgress {
@@ -24,7 +25,7 @@ export interface StudyProgress {
 /** Every `next()` does a few milliseconds of work; stop by not calling it again. */
 export function* study(assessed: Assessed, options: SearchOptions): Generator<StudyProgress, Found, void> {
   const strengths = rigStrengths(assessed.rig, assessed.tests);
-  const work = search(assessed, options);
+  const work = search(assessed, options, likelyFirst);
   let done = 0;
   let step = work.next();
   while (!step.done) {
