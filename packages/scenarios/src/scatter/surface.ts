@@ -13,6 +13,8 @@ export interface Known {
 
 export interface Predicted {
   readonly middle: number;
+  /** What the variance is at most, and what it is: worked out when it is asked for. */
+  readonly height: number;
   readonly variance: number;
 }
 
@@ -41,13 +43,19 @@ export function surfaceThrough(known: readonly Known[]): (at: readonly number[])
     known.map(({ value }) => value - middle),
   );
   return (place) => {
-    const near = Float64Array.from(known, ({ at }) => height * kernel(place, at));
-    const solved = choleskySolve(root, near);
-    let [mean, less] = [middle, 0];
-    near.forEach((k, i) => {
-      mean += k * weights[i]!;
-      less += k * solved[i]!;
-    });
-    return { middle: mean, variance: Math.max(0, height - less) };
+    const near = new Float64Array(known.length);
+    let mean = middle;
+    for (let i = 0; i < near.length; i++) {
+      near[i] = height * kernel(place, known[i]!.at);
+      mean += near[i]! * weights[i]!;
+    }
+    return {
+      middle: mean,
+      height,
+      get variance() {
+        const solved = choleskySolve(root, near);
+        return Math.max(0, height - near.reduce((sum, k, i) => sum + k * solved[i]!, 0));
+      },
+    };
   };
 }

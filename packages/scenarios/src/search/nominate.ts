@@ -42,8 +42,9 @@ export function promising(
       const surface = surfaceThrough(known);
       for (const { at } of known) best = Math.max(best, surface(at).middle);
       for (const { event, at } of open) {
-        const { middle, variance } = surface(at);
-        const reach = middle + Math.sqrt(variance);
+        const here = surface(at);
+        if (first && here.middle + Math.sqrt(here.height) <= first.reach) continue;
+        const reach = here.middle + Math.sqrt(here.variance);
         if (!first || reach > first.reach) first = { event, reach };
       }
     }
