@@ -1,16 +1,12 @@
 /** Runs of any rigs, made by a pool: each is asked of what is kept first, and handed back in the order of the orders. */
-import type { Assessed, RunOrder, RunResult } from "@secondline/scenarios";
+import type { RunResult } from "@secondline/scenarios";
 import { CANCELLED, type Failed } from "../failure.ts";
 import type { Rank, Ticket, WorkerPool } from "../pool/workerPool.ts";
-import { runKey, worthKeeping } from "../results/resultKey.ts";
+import { runKey } from "../results/resultKey.ts";
 import type { RunResults } from "../results/runResults.ts";
 import type { Answer, Progress } from "../service.ts";
 import { nextTask } from "../tasks/nextTask.ts";
-
-export interface OrderOf {
-  readonly assessed: Assessed;
-  readonly order: RunOrder;
-}
+import { makeOrder, type OrderOf } from "./makeOrder.ts";
 
 export interface PooledOrders {
   readonly orders: readonly OrderOf[];
@@ -22,7 +18,7 @@ export interface PooledOrders {
 }
 
 export async function pooledOrders(work: PooledOrders): Promise<Answer<readonly RunResult[]>> {
-  const { orders, results, ticket, pool, rank, onProgress } = work;
+  const { orders, results, ticket, rank, onProgress } = work;
   await nextTask();
   const keys = orders.map(({ assessed, order }) => runKey(assessed, order));
   const found = [...(await results.get(keys))];
@@ -33,16 +29,9 @@ export async function pooledOrders(work: PooledOrders): Promise<Answer<readonly 
   await Promise.all(
     orders.map(async (one, i) => {
       if (found[i]) return;
-      const { assessed, order } = one;
-      const call = { rank, ticket, onProgress: () => tell(one) };
-      const answer = await pool.work<"order">(assessed, { kind: "order", order }, call);
-      if (answer.ok) {
-        found[i] = answer.value;
-        if (worthKeeping(answer.value)) await results.put(keys[i]!, answer.value);
-      } else if (answer.code === "workerLost") {
-        // A run that kills its threads is one run without numbers, not the end of all.
-        found[i] = { ok: false, trouble: { reason: "cancelled", detail: answer.message } };
-      } else failure ??= answer;
+      const answer = await makeOrder(work, one, keys[i]!, { rank, ticket, onProgress: () => tell(one) });
+      if (answer.ok) found[i] = answer.value;
+      else failure ??= answer;
       done++;
       tell(one);
     }),

@@ -20,6 +20,7 @@ import type { RunResults } from "../results/runResults.ts";
 import type { Answer, Progress } from "../service.ts";
 import { nextTask } from "../tasks/nextTask.ts";
 import type { RunCosts } from "./costs.ts";
+import { makeOrder } from "./makeOrder.ts";
 
 export interface PooledStudy {
   readonly assessed: Assessed;
@@ -70,12 +71,9 @@ async function makeRound(study: PooledStudy, round: Round, teller: Teller): Prom
     .longestFirst(missing.map((i) => orders[i]!))
     .map((k) => missing[k]!)
     .map(async (i) => {
-      const answer = await makeRun(study, orders[i]!, teller);
-      if (!answer.ok) failure ??= answer;
-      else {
-        found[i] = answer.value;
-        if (worthKeeping(answer.value)) await results.put(keys[i]!, answer.value);
-      }
+      const answer = await makeRun(study, orders[i]!, keys[i]!, teller);
+      if (answer.ok) found[i] = answer.value;
+      else failure ??= answer;
     });
   // Worked out while others run; where nothing is left to be run, the next round is here at once.
   if (soFar && options.tellSoFar && making.length > 0) {
@@ -86,18 +84,17 @@ async function makeRound(study: PooledStudy, round: Round, teller: Teller): Prom
   return failure ?? { ok: true, value: found as RunResult[] };
 }
 
-async function makeRun(study: PooledStudy, order: RunOrder, teller: Teller): Promise<Answer<RunResult>> {
-  const { assessed, pool, rank, ticket, costs } = study;
+async function makeRun(study: PooledStudy, order: RunOrder, key: string, teller: Teller): Promise<Answer<RunResult>> {
+  const { assessed, rank, ticket, costs } = study;
   const run = teller.run();
-  const answer = await pool.work<"order">(
-    assessed,
-    { kind: "order", order },
-    { rank, ticket, onProgress: ({ done }) => run.at(done, order), onTook: (ms) => costs.took(order, ms) },
-  );
+  const answer = await makeOrder(study, { assessed, order }, key, {
+    rank,
+    ticket,
+    onProgress: ({ done }) => run.at(done, order),
+    onTook: (ms) => costs.took(order, ms),
+  });
   run.finished();
-  if (answer.ok || answer.code !== "workerLost") return answer;
-  // A run that kills its threads is one run without numbers, not the end of the study.
-  return { ok: true, value: { ok: false, trouble: { reason: "cancelled", detail: answer.message } } };
+  return answer;
 }
 
 /** Largest share of the time that goes into working out what is known so far: it takes as long as a run [-]. */
