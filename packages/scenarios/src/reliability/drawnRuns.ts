@@ -1,9 +1,9 @@
 /** Runs one what-if in draws of all that scatters, with parts that cannot fail, and keeps the loads. */
 import type { Accuracy } from "@secondline/engine";
 import type { Rig } from "@secondline/rig";
-import { eventBefore, takenAway, type WhatIf } from "../events/registry.ts";
+import { takenAway, type WhatIf } from "../events/registry.ts";
 import type { RigStrengths } from "../rigStrengths.ts";
-import { executeRun } from "../run/executeRun.ts";
+import { runAfterBefore } from "../run/runAfterBefore.ts";
 import type { RunResult, Trouble } from "../run/runFacts.ts";
 import type { Sample } from "../scatter/sampler.ts";
 import type { StudyProgress } from "../search/study.ts";
@@ -33,12 +33,12 @@ export interface DrawnRunsOptions {
 
 /** `share`: of the whole work, for progress. */
 export function* drawnRuns(options: DrawnRunsOptions, share: number): Generator<StudyProgress, DrawnRuns, void> {
-  const { samples, whatIf, parts, strengths } = options;
+  const { rig, samples, whatIf, parts, strengths, accuracy } = options;
   const done: { readonly deviates: readonly number[]; readonly run: Extract<RunResult, { ok: true }> }[] = [];
   const failed: string[] = [];
   let told = 0;
   for (const [r, sample] of samples.entries()) {
-    const work = runOf(options, whatIf, sample);
+    const work = runAfterBefore(rig, strengths, { event: whatIf, draw: sample.draw, accuracy });
     let step = work.next();
     for (; !step.done; step = work.next()) {
       // A run that has to be made again begins anew; what is shown never goes back.
@@ -60,15 +60,6 @@ export function* drawnRuns(options: DrawnRunsOptions, share: number): Generator<
 }
 
 const reasonOf = ({ detail, phrase, reason }: Trouble): string => detail ?? phrase?.english ?? reason;
-
-/** What comes before is part of the same fall: it is run under the same draw. */
-function* runOf(options: DrawnRunsOptions, event: WhatIf, sample: Sample): Generator<number, RunResult, void> {
-  const { rig, strengths, accuracy } = options;
-  const earlier = eventBefore(event);
-  const before = earlier && (yield* runOf(options, earlier, sample));
-  if (before && !before.ok) return before;
-  return yield* executeRun(rig, strengths, { event, draw: sample.draw, accuracy, ...(before ? { before } : {}) });
-}
 
 /** Median of every part's load over the draws [N]. */
 export function medianLoads(loads: readonly (readonly number[])[]): readonly number[] {

@@ -8,10 +8,11 @@ import { classOf, eventBefore, missingIn, type WhatIf, whatIfKey } from "../even
 import type { WhatIfOutcome, WhatIfRun } from "../facts/outcome.ts";
 import { type RigStrengths, rigStrengths } from "../rigStrengths.ts";
 import { NO_DRAW } from "../scatter/draw.ts";
-import { executeRun, runToEnd, type SolvedRun } from "./executeRun.ts";
+import { runToEnd, type SolvedRun } from "./executeRun.ts";
 import { overloadedLines } from "./loads.ts";
 import { readRun } from "./readRun.ts";
-import type { RunFacts, RunOrder, Trouble } from "./runFacts.ts";
+import { runAfterBefore } from "./runAfterBefore.ts";
+import type { RunFacts, Trouble } from "./runFacts.ts";
 
 export interface RunOptions {
   readonly accuracy: Accuracy;
@@ -73,11 +74,8 @@ function* runBefore(
 ): Generator<number, RunFacts | { readonly ok: false; readonly trouble: Trouble } | undefined, void> {
   const event = eventBefore(whatIf);
   if (!event) return undefined;
-  const earlier = yield* runBefore(rig, strengths, event, accuracy);
-  if (earlier && !earlier.ok) return earlier;
-  const order: RunOrder = { event, draw: NO_DRAW, accuracy, ...(earlier ? { before: earlier } : {}) };
   // The share done of a run before is none of the run's own: it begins at nothing.
-  const work = executeRun(rig, strengths, order);
+  const work = runAfterBefore(rig, strengths, { event, draw: NO_DRAW, accuracy });
   let step = work.next();
   for (; !step.done; step = work.next()) yield 0;
   return step.value.ok ? step.value : { ok: false, trouble: { ...step.value.trouble, reason: "before" } };

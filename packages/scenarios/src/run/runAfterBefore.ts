@@ -1,0 +1,18 @@
+/** A run and, before it, the runs of the events that come before, as far back as there are any: all of them are one fall. */
+import type { Rig } from "@secondline/rig";
+import { eventBefore } from "../events/registry.ts";
+import type { RigStrengths } from "../rigStrengths.ts";
+import { executeRun } from "./executeRun.ts";
+import type { RunOrder, RunResult } from "./runFacts.ts";
+
+/** Yields the share done of the run that is being made. What failed before is handed back in place of the run. */
+export function* runAfterBefore(
+  rig: Rig,
+  strengths: RigStrengths,
+  order: Pick<RunOrder, "event" | "draw" | "accuracy">,
+): Generator<number, RunResult, void> {
+  const event = eventBefore(order.event);
+  const before = event && (yield* runAfterBefore(rig, strengths, { ...order, event }));
+  if (before && !before.ok) return before;
+  return yield* executeRun(rig, strengths, { ...order, ...(before ? { before } : {}) });
+}
