@@ -57,7 +57,7 @@ export {
 } from "./reliability/chances.ts";
 export type * from "./reliability/chancesOutcome.ts";
 export { type RigStrengths, rigStrengths } from "./rigStrengths.ts";
-export { demandsOn, type EventRuns } from "./rule/demand.ts";
+export type { EventRuns } from "./rule/demand.ts";
 export { type PersonMargin, PULL_LIMITS, type PullLimit } from "./rule/person.ts";
 export { type Outlook, type PartDate, takeDownDates } from "./rule/takeDownDates.ts";
 export type { Reason, Verdict } from "./rule/verdict.ts";

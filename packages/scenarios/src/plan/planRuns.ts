@@ -167,8 +167,6 @@ export class PlanRuns {
   }
 }
 
-const nine = (value: number): number => nineDigits({ value }).value;
-
 /** A finished run as one line of JSON, without its line end. The same run gives the same line, to the last digit. */
 export function resultLine(run: PlanRun, rigName: string, result: RunResult): string {
   const { number, file, point, event, sample, draw } = run;
@@ -183,23 +181,19 @@ export function resultLine(run: PlanRun, rigName: string, result: RunResult): st
   };
   if (!result.ok) return JSON.stringify({ ...head, ok: false, reason: result.trouble.reason });
   const { peaks, drop, feetClearance, caughtBy, lostBecause, loads, webbing, gaveWay, catchTime } = result;
-  return JSON.stringify({
-    ...head,
+  const told = {
     ok: true,
     caughtBy,
     ...(lostBecause === undefined ? {} : { lostBecause }),
-    drop: nine(drop),
-    ...(feetClearance === undefined ? {} : { feet: nine(feetClearance) }),
-    catchTime: nine(catchTime),
-    peaks: Object.fromEntries(Object.entries(peaks).map(([name, value]) => [name, nine(value)])),
-    loads: Object.fromEntries(Object.entries(loads).map(([name, value]) => [name, nine(value!)])),
-    webbing: { main: nine(most(webbing.main.peak)), backup: nine(most(webbing.backup.peak)) },
-    gaveWay: gaveWay.map(({ part, time, at }) => ({
-      part,
-      time: nine(time),
-      ...(at === undefined ? {} : { at: nine(at) }),
-    })),
-  });
+    drop,
+    ...(feetClearance === undefined ? {} : { feet: feetClearance }),
+    catchTime,
+    peaks,
+    loads,
+    webbing: { main: most(webbing.main.peak), backup: most(webbing.backup.peak) },
+    gaveWay: gaveWay.map(({ part, time, at }) => ({ part, time, ...(at === undefined ? {} : { at }) })),
+  };
+  return JSON.stringify({ ...head, ...nineDigits(told) });
 }
 
 function most(values: ArrayLike<number>): number {

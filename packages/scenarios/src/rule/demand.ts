@@ -2,8 +2,9 @@
 import type { PartId } from "@secondline/rig";
 import type { PartStrength } from "@secondline/strength";
 import type { EventClass } from "../events/eventKind.ts";
-import { classOf, spaceOf, takenAway, type WhatIf } from "../events/registry.ts";
+import { classOf, takenAway, type WhatIf } from "../events/registry.ts";
 import type { GoodRun } from "../run/runFacts.ts";
+import { familiesOf } from "../scatter/families.ts";
 import { INPUT_IDS } from "../scatter/inputs.ts";
 import {
   type EventDraws,
@@ -37,11 +38,23 @@ interface Measured {
   readonly runs: readonly GoodRun[];
 }
 
-/** The runs that may tell how large a load is: "draws that chose an event never estimate it". */
-function countedRuns({ runs, deviates }: EventRuns): readonly number[] {
-  const all = runs.map((_, i) => i);
-  const drawn = all.filter((i) => deviates[i]!.length > 0);
-  return drawn.length >= ENOUGH_DRAWS ? drawn : all;
+/** A run, and the deviates of what was drawn in it. */
+interface RunOf {
+  readonly run: GoodRun;
+  readonly deviates: readonly number[];
+}
+
+const runsOf = ({ runs, deviates }: EventRuns): readonly RunOf[] =>
+  runs.map((run, i) => ({ run, deviates: deviates[i]! }));
+
+/** The runs of an event in which something was drawn. */
+export const drawsOf = (event: EventRuns): readonly RunOf[] =>
+  runsOf(event).filter(({ deviates }) => deviates.length > 0);
+
+/** The runs that may tell how large a load is: the one that chose an event does not, once there are draws. */
+function countedRuns(event: EventRuns): readonly RunOf[] {
+  const drawn = drawsOf(event);
+  return drawn.length >= ENOUGH_DRAWS ? drawn : runsOf(event);
 }
 
 export function measured(
@@ -51,10 +64,10 @@ export function measured(
 ): readonly Measured[] {
   return events.flatMap((of): Measured[] => {
     const counted = countedRuns(of);
-    const values = counted.map((i) => value(of.runs[i]!));
+    const values = counted.map(({ run }) => value(run));
     if (values.every((one) => one === undefined)) return [];
-    const runs = counted.map((i) => of.runs[i]!);
-    const deviates = counted.map((i) => of.deviates[i]!);
+    const runs = counted.map(({ run }) => run);
+    const deviates = counted.map((one) => one.deviates);
     const draws = { values: values.map((one) => one ?? 0), deviates, ...(scale ? { scale: scale(runs) } : {}) };
     return [{ of, draws, runs }];
   });
@@ -67,14 +80,9 @@ const drawnIn = ({ draws }: Measured): boolean => draws.deviates.some((row) => r
  * often a lucky one.
  */
 function fromNeighbours(ones: readonly Measured[], { chance }: Scatter): ReadonlyMap<Measured, FromNeighbours> {
-  const families = new Map<string, { one: Measured; at: readonly number[] }[]>();
-  for (const one of ones) {
-    const space =
-      one.draws.scale === undefined && one.draws.values.every((value) => value > 0) && spaceOf(one.of.event);
-    if (space) families.set(space.family, [...(families.get(space.family) ?? []), { one, at: space.coordinates }]);
-  }
+  const inLogs = ones.filter(({ draws }) => draws.scale === undefined && draws.values.every((value) => value > 0));
   return new Map(
-    [...families.values()].flatMap((rows) => {
+    familiesOf(inLogs, ({ of }) => of.event).flatMap((rows) => {
       const known = rows.map(({ one, at }): Known => {
         const { values } = one.draws;
         const value = values.reduce((sum, each) => sum + Math.log(each), 0) / values.length;
@@ -130,11 +138,7 @@ export interface Demand extends Utilisation {
 /** The demands on a part, one per event that loads it and does not take it away; webbing's at the place that asks most of it. */
 export function demandsOn(part: PartStrength, events: readonly EventRuns[], length: number): readonly Demand[] {
   const here = events.filter(({ event }) => !takenAway(event).includes(part.id as PartId));
-  const found = new Map<GoodRun, Utilisation | undefined>();
-  const of = (run: GoodRun) => {
-    if (!found.has(run)) found.set(run, utilisation(part, run, length));
-    return found.get(run);
-  };
+  const of = (run: GoodRun) => utilisation(part, run, length);
   return levelsOf(measured(here, (run) => of(run)?.share)).map(({ of: { event, index }, level, runs }): Demand => {
     const worst = runs.flatMap((run) => of(run) ?? []).reduce((a, b) => (b.share > a.share ? b : a));
     const { strength5 } = worst;

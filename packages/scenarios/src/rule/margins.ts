@@ -28,6 +28,8 @@ export interface ClassMargin {
 
 export interface PartMargins {
   readonly part: PartStrength;
+  /** One per event that loads it. */
+  readonly demands: readonly Demand[];
   readonly byClass: Readonly<Partial<Record<EventClass, ClassMargin>>>;
   /** Of the two the one nearest to, or farthest below, what is required of it; absent: no run loaded the part. */
   readonly governing?: ClassMargin;
@@ -45,7 +47,7 @@ export function partMargins(rig: Rig, strengths: RigStrengths, events: readonly 
       }),
     ) as PartMargins["byClass"];
     const governing = governingOf(Object.values(byClass));
-    return { part, byClass, ...(governing ? { governing } : {}) };
+    return { part, demands, byClass, ...(governing ? { governing } : {}) };
   });
 }
 
@@ -84,7 +86,6 @@ function governingOf(margins: readonly ClassMargin[]): ClassMargin | undefined {
 export const settled = ({ low, high, required }: ClassMargin): boolean =>
   [1, required].every((limit) => low > limit || high < limit);
 
-/** Not settled: it keeps what is required, but with so few runs it may as well not. */
 /** What is certain already: the whole interval of a margin lies below. */
 export function sureGrade({ byClass }: PartMargins): "fails" | "thin" | "open" {
   const all = Object.values(byClass);
@@ -102,6 +103,7 @@ export function partialGrade(one: PartMargins): "fails" | "thin" | "open" {
   return ["fails", "thin"].includes(gradeOf(one)) ? "thin" : "open";
 }
 
+/** Unsettled: it keeps what is required, but with so few runs it may as well not. */
 export type PartGrade = "fails" | "thin" | "unsettled" | "keeps" | "notLoaded";
 
 /** What a part's margins say of it, whatever else there is to run. */

@@ -24,8 +24,18 @@ export interface Utilisation {
 /** A load below this is none [N]. */
 const NOTHING = 1;
 
-/** Undefined where the run did not load the part. */
+const KNOWN = new WeakMap<PartStrength, WeakMap<GoodRun, { readonly of: Utilisation | undefined }>>();
+
+/** Undefined where the run did not load the part. A search asks the same of a run again and again: it is worked out once. */
 export function utilisation(part: PartStrength, run: GoodRun, length: number): Utilisation | undefined {
+  const runs = KNOWN.get(part) ?? new WeakMap<GoodRun, { readonly of: Utilisation | undefined }>();
+  KNOWN.set(part, runs);
+  const known = runs.get(run) ?? { of: workedOut(part, run, length) };
+  runs.set(run, known);
+  return known.of;
+}
+
+function workedOut(part: PartStrength, run: GoodRun, length: number): Utilisation | undefined {
   if (part.zones) return alongWebbing(part.zones, run.webbing[part.id === "backup" ? "backup" : "main"], length);
   const load = run.loads[part.id as PartId];
   if (load === undefined || load < NOTHING) return undefined;

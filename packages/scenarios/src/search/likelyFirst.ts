@@ -5,7 +5,7 @@ import { takenAway } from "../events/registry.ts";
 import type { LikelyFirst } from "../facts/outcome.ts";
 import { loadedParts, loadsIn, worthKeeping } from "../reliability/loadedParts.ts";
 import type { RigStrengths } from "../rigStrengths.ts";
-import { ENOUGH_DRAWS, type EventRuns } from "../rule/demand.ts";
+import { drawsOf, ENOUGH_DRAWS, type EventRuns } from "../rule/demand.ts";
 import { BLOCK, SEED } from "../scatter/sampler.ts";
 
 /** Scatter of the loads of an event that was not drawn, common to all parts, standard deviation of ln load [-]. */
@@ -27,7 +27,7 @@ export function likelyFirst(
   seed = SEED,
 ): { readonly whatIf: number; readonly parts: readonly LikelyFirst[] } {
   const all = loadedParts(rig, strengths);
-  const { deviates, loads } = drawsOf(all, strengths, event);
+  const { deviates, loads } = loadDraws(all, strengths, event);
   const kept = worthKeeping(all, loads);
   const work = failureChances(
     kept.map((i) => all[i]!.part),
@@ -43,18 +43,15 @@ export function likelyFirst(
   return { whatIf: event.index, parts };
 }
 
-function drawsOf(
-  all: ReturnType<typeof loadedParts>,
-  strengths: RigStrengths,
-  { event, runs, deviates }: EventRuns,
-): LoadDraws {
+function loadDraws(all: ReturnType<typeof loadedParts>, strengths: RigStrengths, one: EventRuns): LoadDraws {
+  const { event, runs } = one;
   const loadsOf = (run: EventRuns["runs"][number]) => {
     const gone = strengths.parts.map(({ id }) => id as PartId).filter((id) => run.loads[id] === undefined);
     return loadsIn(all, run, strengths, [...takenAway(event), ...gone]);
   };
-  const drawn = runs.flatMap((run, r) => (deviates[r]!.length > 0 ? [{ run, row: deviates[r]! }] : []));
+  const drawn = drawsOf(one);
   if (drawn.length >= ENOUGH_DRAWS) {
-    return { deviates: drawn.map(({ row }) => row), loads: drawn.map(({ run }) => loadsOf(run)) };
+    return { deviates: drawn.map((each) => each.deviates), loads: drawn.map(({ run }) => loadsOf(run)) };
   }
   const middle = loadsOf(runs[0]!);
   const even = Array.from({ length: BLOCK }, (_, k) => normalQuantile((k + 0.5) / BLOCK));

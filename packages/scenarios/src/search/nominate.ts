@@ -5,6 +5,7 @@
 import type { SeedFacts } from "../events/eventKind.ts";
 import { missingIn, spaceOf, type WhatIf, whatIfKey } from "../events/registry.ts";
 import type { EventRuns } from "../rule/demand.ts";
+import { familiesOf } from "../scatter/families.ts";
 import { type Known, surfaceThrough } from "../scatter/surface.ts";
 import { meanOf, type Quantity } from "./quantities.ts";
 
@@ -18,12 +19,7 @@ export function promising(
   facts: SeedFacts,
   most: number,
 ): readonly WhatIf[] {
-  const families = new Map<string, { one: EventRuns; at: readonly number[] }[]>();
-  for (const one of runs) {
-    const space = spaceOf(one.event);
-    if (space) families.set(space.family, [...(families.get(space.family) ?? []), { one, at: space.coordinates }]);
-  }
-  const rooms = [...families.values()].map((rows) => {
+  const rooms = familiesOf(runs, ({ event }) => event).map((rows) => {
     const known = new Set(rows.map(({ one }) => whatIfKey(one.event)));
     const others = spaceOf(rows[0]!.one.event)!.others(facts);
     const open = others.filter((event) => !known.has(whatIfKey(event)) && !missingIn(event, facts.rig));

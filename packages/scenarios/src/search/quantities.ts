@@ -3,7 +3,7 @@ import type { PartId, Rig } from "@secondline/rig";
 import { EVENT_CLASSES, type EventClass } from "../events/eventKind.ts";
 import { classOf, takenAway, type WhatIf } from "../events/registry.ts";
 import type { RigStrengths } from "../rigStrengths.ts";
-import type { EventRuns } from "../rule/demand.ts";
+import { drawsOf, type EventRuns } from "../rule/demand.ts";
 import { requiredFactors } from "../rule/margins.ts";
 import { judgedParts, lengthOf, utilisation } from "../rule/utilisation.ts";
 import type { GoodRun } from "../run/runFacts.ts";
@@ -32,19 +32,13 @@ export function quantitiesOf(rig: Rig, strengths: RigStrengths): readonly Quanti
   const required = requiredFactors(rig);
   const parts = judgedParts(rig, strengths).flatMap((part) => {
     const length = lengthOf(strengths, part);
-    const known = new WeakMap<GoodRun, number>();
-    const share = (run: GoodRun) => {
-      const found = known.get(run) ?? utilisation(part, run, length)?.share ?? 0;
-      known.set(run, found);
-      return found;
-    };
     return EVENT_CLASSES.map(
       (name: EventClass): Quantity => ({
         name: `${part.id} ${name}`,
         mattersFrom: Math.log(MATTERS / USUAL),
         of(run, event) {
           if (classOf(event) !== name || takenAway(event).includes(part.id as PartId)) return undefined;
-          const value = share(run) * required[name];
+          const value = (utilisation(part, run, length)?.share ?? 0) * required[name];
           return value < LEAST_SHARE ? undefined : value;
         },
       }),
@@ -63,11 +57,11 @@ export function quantitiesOf(rig: Rig, strengths: RigStrengths): readonly Quanti
 
 /** Mean of ln of a quantity over the draws of an event, or over the run of the event as it stands. */
 export function meanOf(
-  { event, runs, deviates }: EventRuns,
+  one: EventRuns,
   quantity: Quantity,
 ): { readonly value: number; readonly runs: number } | undefined {
-  const drawn = runs.filter((_, i) => deviates[i]!.length > 0);
-  const values = (drawn.length > 0 ? drawn : runs).flatMap((run) => quantity.of(run, event) ?? []);
+  const drawn = drawsOf(one).map(({ run }) => run);
+  const values = (drawn.length > 0 ? drawn : one.runs).flatMap((run) => quantity.of(run, one.event) ?? []);
   if (values.length === 0) return undefined;
   return { value: values.reduce((sum, value) => sum + Math.log(value), 0) / values.length, runs: values.length };
 }

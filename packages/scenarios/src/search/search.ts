@@ -15,11 +15,10 @@ import { leavesSomething } from "../events/givesWay.ts";
 import { classOf, missingIn, type WhatIf, whatIfKey, whatIfSet } from "../events/registry.ts";
 import type { Outcome } from "../facts/outcome.ts";
 import { type RigStrengths, rigStrengths } from "../rigStrengths.ts";
-import { demandsOn, ENOUGH_DRAWS, type EventLevel, type EventRuns } from "../rule/demand.ts";
+import { drawsOf, ENOUGH_DRAWS, type EventLevel, type EventRuns } from "../rule/demand.ts";
 import { depthLevels, dropLevels, fallFacts } from "../rule/fall.ts";
 import { keptShare, type PartMargins, partMargins, requiredFactors, settled } from "../rule/margins.ts";
 import { gradeOfPull, personMargin, pullLevels } from "../rule/person.ts";
-import { judgedParts, lengthOf } from "../rule/utilisation.ts";
 import type { RunOrder, RunResult } from "../run/runFacts.ts";
 import type { Spreads } from "../scatter/inputs.ts";
 import { BLOCK, CENTRE, Sampler, SEED } from "../scatter/sampler.ts";
@@ -112,7 +111,8 @@ export function* search(
   const concluded = (final: boolean) =>
     conclude({ assessed, likely, strengths, statics, book, events, counts, set, options, chosen, repeated, final });
   const soFar = () => concluded(false);
-  const margins = () => partMargins(rig, strengths, book.eventRuns(events, counts));
+  const counted = () => book.eventRuns(events, counts);
+  const margins = () => partMargins(rig, strengths, counted());
 
   function* run(wanted: readonly Wanted[]): Generator<Round, void, readonly RunResult[]> {
     for (;;) {
@@ -138,7 +138,6 @@ export function* search(
     const keys = new Set(events.map(whatIfKey));
     events.push(...found.filter((event) => !keys.has(whatIfKey(event))));
   };
-  const counted = () => book.eventRuns(events, counts);
 
   function* follow(): Generator<Round, void, readonly RunResult[]> {
     const found = whatFollows(assessed, margins(), events);
@@ -161,13 +160,13 @@ export function* search(
   function notYetDrawn(): readonly WhatIf[] {
     const runs = counted();
     const open = new Set(openEvents(rig, runs, margins()));
-    return runs.filter((one) => open.has(one.index) && drawsOf(one) < ENOUGH_DRAWS).map(({ event }) => event);
+    return runs.filter((one) => open.has(one.index) && drawsOf(one).length < ENOUGH_DRAWS).map(({ event }) => event);
   }
 
   /** Draws of the worst events, block by block; more of those by which something is not settled. */
   function* draw(): Generator<Round, void, readonly RunResult[]> {
     for (;;) {
-      const wanted = book.runs < budget ? toDraw(rig, strengths, counted(), margins()) : notYetDrawn();
+      const wanted = book.runs < budget ? toDraw(rig, counted(), margins()) : notYetDrawn();
       if (wanted.length === 0 || book.runs > OVER * budget) return;
       const orders = wanted.flatMap((event) => {
         const key = whatIfKey(event);
@@ -208,17 +207,10 @@ function seedsOf(
   return size === "quick" ? whatIfSet({ rig, weakPlaces, size }) : set;
 }
 
-const drawsOf = ({ deviates }: EventRuns): number => deviates.filter((row) => row.length > 0).length;
-
 /** The events to be drawn next: those that may be the worst of something that matters, and those that a limit hangs on. */
-function toDraw(
-  rig: Rig,
-  strengths: RigStrengths,
-  runs: readonly EventRuns[],
-  margins: readonly PartMargins[],
-): readonly WhatIf[] {
+function toDraw(rig: Rig, runs: readonly EventRuns[], margins: readonly PartMargins[]): readonly WhatIf[] {
   const byIndex = new Map(runs.map((one) => [one.index, one]));
-  const times = (index: number) => drawsOf(byIndex.get(index)!);
+  const times = (index: number) => drawsOf(byIndex.get(index)!).length;
   const isDrawn = (index: number) => times(index) >= ENOUGH_DRAWS;
   const chosen = new Set<number>();
   const choose = (values: readonly { readonly event: number; readonly value: number }[]) => {
@@ -228,8 +220,7 @@ function toDraw(
     if (worst.value > most && !isDrawn(worst.event)) chosen.add(worst.event);
   };
   const required = requiredFactors(rig);
-  for (const part of judgedParts(rig, strengths)) {
-    const demands = demandsOn(part, runs, lengthOf(strengths, part));
+  for (const { demands } of margins) {
     for (const name of EVENT_CLASSES) {
       const values = demands
         .filter((one) => one.class === name)

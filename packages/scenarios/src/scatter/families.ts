@@ -1,0 +1,21 @@
+/** Groups what belongs to events by the families of those: events of one differ by places and moments alone. */
+import { spaceOf, type WhatIf } from "../events/registry.ts";
+
+export interface Placed<T> {
+  readonly one: T;
+  /** Coordinates of its event. */
+  readonly at: readonly number[];
+}
+
+/** What stands alone is in no family. */
+export function familiesOf<T>(ones: readonly T[], eventOf: (one: T) => WhatIf): readonly (readonly Placed<T>[])[] {
+  const families = new Map<string, Placed<T>[]>();
+  for (const one of ones) {
+    const space = spaceOf(eventOf(one));
+    if (!space) continue;
+    const family = families.get(space.family) ?? [];
+    family.push({ one, at: space.coordinates });
+    families.set(space.family, family);
+  }
+  return [...families.values()];
+}
