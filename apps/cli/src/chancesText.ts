@@ -4,11 +4,11 @@ import type { Rig } from "@secondline/rig";
 import type { Chances, PartChance } from "@secondline/scenarios";
 import { quantity, englishWords as words } from "@secondline/words";
 import { englishChanceWords as chanceWords, worthARow } from "@secondline/words/chances";
+import { say } from "./say.ts";
 import { type Column, table } from "./table.ts";
 import { bold, dim, width } from "./terminal.ts";
 import { bullets, wrap } from "./wrap.ts";
 
-const { say } = words;
 const right = (head: string): Column => ({ head, align: "right" });
 
 export function chancesData(rig: Rig, all: readonly Chances[], notes: readonly string[]): object {

@@ -4,10 +4,9 @@ import type { Outcome, Outlook } from "@secondline/scenarios";
 import { englishWords as words } from "@secondline/words";
 import { rigLine } from "@secondline/words/rig";
 import { middleTable, partsTable, singlesTable, whatIfTable, whyTables } from "./outcomeTables.ts";
+import { say } from "./say.ts";
 import { bold, dim, VERDICT_COLOUR, VERDICT_MARK, width } from "./terminal.ts";
 import { bullets, wrap, wrapHanging } from "./wrap.ts";
-
-const { say } = words;
 
 export interface TextOptions {
   /** Every what-if, not only those that govern, and the middle values. */

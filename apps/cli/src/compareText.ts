@@ -2,11 +2,11 @@
 import type { Rig } from "@secondline/rig";
 import type { Comparison, ComparisonRow, Outcome } from "@secondline/scenarios";
 import { quantity, englishWords as words } from "@secondline/words";
+import { englishCompareWords as compareWords } from "@secondline/words/compare";
+import { say } from "./say.ts";
 import { type Cell, type Column, table } from "./table.ts";
 import { bold, dim, VERDICT_COLOUR, VERDICT_MARK, width } from "./terminal.ts";
 import { bullets, wrap, wrapHanging } from "./wrap.ts";
-
-const { say } = words;
 
 export interface Compared {
   readonly rig: Rig;
@@ -22,14 +22,15 @@ function said({ rig, outcome, withoutWear }: Compared) {
   return {
     sentence: words.verdict(rig, outcome),
     singles: words.singles(rig, outcome),
-    taken: [words.taken(rig, outcome), ...(withoutWear ? [say("compare.noWear", { name: outcome.rigName })] : [])].join(
-      " ",
-    ),
-    required: say("compare.required", {
+    taken: [
+      words.taken(rig, outcome),
+      ...(withoutWear ? [compareWords.say("compare.noWear", { name: outcome.rigName })] : []),
+    ].join(" "),
+    required: compareWords.say("compare.required", {
       expected: quantity.required(outcome.required.expected),
       afterFailure: quantity.required(outcome.required.afterFailure),
     }),
-    bases: say("compare.bases", { list: outcome.weakestBases.map(words.basis).join("; ") }),
+    bases: compareWords.say("compare.bases", { list: outcome.weakestBases.map(words.basis).join("; ") }),
     cautions: words.cautions(rig, outcome.cautions),
   };
 }
@@ -96,7 +97,7 @@ function figures(layouts: readonly Compared[], { rows }: Comparison): string {
   const outcomes = layouts.map(({ outcome }) => outcome);
   const { rig } = layouts[0]!;
   const body = rows.map((row): Cell[] => [
-    words.compareLabel(rig, row),
+    compareWords.compareLabel(rig, row),
     ...outcomes.map((outcome, i) => cell(row, i, losesWalker(outcome))),
     difference(row, outcomes),
   ]);
@@ -110,7 +111,7 @@ function figures(layouts: readonly Compared[], { rows }: Comparison): string {
 
 /** A figure; a margin with what the layout says of the part. */
 function cell(row: ComparisonRow, layout: number, endsEarly: boolean): Cell {
-  const text = words.compareValue(row, layout, endsEarly);
+  const text = compareWords.compareValue(row, layout, endsEarly);
   const verdict = row.verdicts?.[layout];
   if (verdict === undefined || verdict === "notLoaded") return text;
   return { text: `${text} ${VERDICT_MARK[verdict]}`, paint: VERDICT_COLOUR[verdict] };

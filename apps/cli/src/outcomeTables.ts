@@ -2,10 +2,10 @@
 import type { Rig } from "@secondline/rig";
 import type { Outcome, PartOutcome } from "@secondline/scenarios";
 import { quantity, englishWords as words } from "@secondline/words";
+import { say } from "./say.ts";
 import { type Cell, type Column, table } from "./table.ts";
 import { VERDICT_COLOUR, VERDICT_MARK, width } from "./terminal.ts";
 
-const { say } = words;
 const right = (head: string): Column => ({ head, align: "right" });
 const flexible = (head: string): Column => ({ head, flexible: true });
 

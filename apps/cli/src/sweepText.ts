@@ -1,9 +1,9 @@
 /** A sweep for reading in a terminal, and as data. */
 import type { Rig } from "@secondline/rig";
 import { isApart, knobText, type Swept, type SweptPoint } from "@secondline/scenarios";
-import { englishWords } from "@secondline/words";
 import { changeText, sweepWords as words } from "@secondline/words/sweep";
 import { linePlot } from "./dotPlot.ts";
+import { say as sayAll } from "./say.ts";
 import { type Column, table } from "./table.ts";
 import { bold, dim, width } from "./terminal.ts";
 import { bullets, wrap } from "./wrap.ts";
@@ -62,7 +62,7 @@ export function sweepText(rig: Rig, swept: Swept, taken: string): string {
       width,
     ),
     "",
-    `${englishWords.say("head.cautions")}:`,
+    `${sayAll("head.cautions")}:`,
     ...bullets(words.cautions(swept), width),
   ].join("\n");
 }

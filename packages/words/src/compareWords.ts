@@ -1,13 +1,14 @@
 /** Labels and figures of a comparison. */
 import type { Rig } from "@secondline/rig";
 import type { ComparisonRow } from "@secondline/scenarios";
-import { type Language, sayIn } from "./language.ts";
+import type { Language } from "./language.ts";
+import { sayLaterIn } from "./laterLanguage.ts";
 import { partName } from "./partNames.ts";
 import { dropIn, heightIn, loadIn, margin } from "./quantity.ts";
 
 /** `rig`: one of those compared; parts are named as in it. */
 export function rowLabel(language: Language, rig: Rig, { subject }: ComparisonRow): string {
-  const say = sayIn(language);
+  const say = sayLaterIn(language);
   switch (subject.kind) {
     case "margin":
       return say("compare.margin", { part: partName(say, rig, subject.part) });
@@ -26,7 +27,7 @@ export function rowLabel(language: Language, rig: Rig, { subject }: ComparisonRo
  * lost, so its parts were not asked all that they might be, and their margins are upper bounds.
  */
 export function rowValue(language: Language, row: ComparisonRow, layout: number, endsEarly = false): string {
-  const say = sayIn(language);
+  const say = sayLaterIn(language);
   const value = row.values[layout];
   if (row.verdicts?.[layout] === "notLoaded") return say("part.verdict.notLoaded");
   if (value === undefined) return "–";

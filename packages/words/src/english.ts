@@ -40,10 +40,13 @@ export const ENGLISH = {
     "Fails: {part} may have to carry {demand}; only {strength} can be counted on, what 19 of 20 such parts reach ({event}).",
   "verdict.notCaught": "Fails: nothing holds the walker ({event}).",
   "verdict.ground": "Fails: the walker reaches the ground ({event}).",
+  "verdict.groundMay":
+    "Fails: the walker may reach the ground ({event}). No run did, but fewer than 95 % of such falls can be counted on to stay above it.",
   "verdict.pullTooHard":
     "Fails: the pull on the person may come to {demand}, more than the {limit} that a body is taken to bear ({event}).",
   "verdict.partThin": "Thin: {part} keeps a margin of {margin}; you require {required} {class} ({event}).",
-  "verdict.groundNear": "Thin: the walker's feet come within {height} of the ground; you require {required} ({event}).",
+  "verdict.groundNear":
+    "Thin: the walker's feet may come within {height} of the ground; you require {required} ({event}).",
   "verdict.pullHard":
     "Thin: the pull on the person may come to {demand}; the limit asked for is {limit}, by {note} ({event}).",
   "verdict.withheld": "Not said to hold: {what}",
@@ -63,7 +66,8 @@ export const ENGLISH = {
   "verdict.alsoFails": "{count|One more part fails|{count} more parts fail}.",
   "verdict.alsoGround": "The walker reaches the ground as well ({event}).",
   "verdict.alsoNotCaught": "In another what-if nothing holds the walker ({event}).",
-  "verdict.alsoNear": "The walker's feet come within {height} of the ground as well; you require {required} ({event}).",
+  "verdict.alsoNear":
+    "The walker's feet may come within {height} of the ground as well; you require {required} ({event}).",
   "verdict.alsoPull":
     "The pull on the person may come to {demand}; the limit asked for is {limit}, by {note} ({event}).",
   "verdict.alsoNotLoaded": "{count|One part was|{count} parts were} never loaded: {parts}.",
@@ -246,52 +250,12 @@ export const ENGLISH = {
   "until.partBeyond": "keeps what is required beyond {horizon}",
 
   // Side by side
-  "compare.leastMargin": "Margin of the part nearest to what is required of it",
-  "compare.standingTension": "Tension, walker standing in the middle",
-  "compare.standingSag": "Sag, walker standing in the middle",
-  "compare.walker.expected": "Leash fall: hardest on the walker",
-  "compare.mainEnd.expected": "Leash fall: hardest on an end of the main line",
-  "compare.backupEnd.expected": "Leash fall: hardest on an end of the backup",
-  "compare.drop.expected": "Leash fall: deepest drop",
-  "compare.walker.afterFailure": "After a failure: hardest on the walker",
-  "compare.mainEnd.afterFailure": "After a failure: hardest on the main line",
-  "compare.backupEnd.afterFailure": "After a failure: hardest on the backup",
-  "compare.drop.afterFailure": "After a failure: deepest drop",
-  "compare.person": "Pull on the person, 95 %",
-  "compare.clearance": "Least height of the feet above the ground",
-  "compare.margin": "Margin: {part}",
 
   // Tables: heads, captions and the words in their cells
-  "table.part": "From harness to rock",
-  "table.demand": "Load E",
-  "table.band.head": "95 %",
-  "table.strength": "R",
-  "table.margin": "Margin",
-  "table.required": "Required",
-  "table.verdict": "Verdict",
-  "table.in": "In",
-  "table.worstIn": "Worst in",
-  "table.whatIf": "What if",
-  "table.fate": "What came of it",
-  "table.walker": "Walker",
-  "table.main": "Main",
-  "table.backup": "Backup",
-  "table.drop": "Drop",
-  "table.feet": "Feet",
   "table.single": "If this one goes",
-  "table.ways": "By being",
   "table.leaves": "What then carries the walker",
-  "table.shown": "Shown by",
-  "table.run": "Largest run",
-  "table.middle": "Middle strength",
-  "table.ratio": "Ratio",
   "table.rated": "Rated",
-  "table.factors": "Factors",
-  "table.bases": "Bases",
-  "table.basis": "Basis",
   "table.value": "Value",
-  "table.layout": "Layout",
-  "table.differ": "differ by",
   "table.notKnown": "?",
   "table.none": "–",
   "table.feetOnGround": "ground",
@@ -306,46 +270,16 @@ export const ENGLISH = {
     "E: what 95 % of such falls stay under in the worst what-if of the kind that governs the part (from draws of all that scatters, at 75 % confidence). R: what 95 % of such parts reach. Margin: 1 ÷ the largest share E of R, place by place. Forces in kN as a load cell reports them (CFC 60), loads rounded up, strengths and margins down.",
   "caption.person": "Limits of the pull on the person: {limits}.",
   "caption.limit": "{limit} ({basis})",
-  "caption.whatIfs":
-    "Of one run each, in kN and m: pull on the walker, hardest end of main line and backup (in between, either may carry more), drop, least height of the feet above the ground.",
-  "caption.middle":
-    "Smaller, because it leaves the scatter out: the largest load of a single run, and the strength that half of such parts reach.",
-  "caption.singles":
-    "Every part, one at a time, missing, cut or wrongly closed, whatever its margin. Where no run shows it, it is told by how the rig is built up.",
-  "caption.strengths":
-    "Strength is the rated one times every factor, each with its scatter. The last column names the bases below, weakest first.",
-  "caption.why":
-    "R: what 95 % of such parts reach, by the scatter of all factors together; beside it the strength that half of them reach.",
-  "caption.compare": "Forces in kN, lengths in m. {mark}: what this layout says of the part.",
-  "caption.compareFailing":
-    "≤: this layout loses the walker, and runs that end early ask less of its parts. Such margins are upper bounds, and are not set against the others.",
   "basis.text": "{kind}: {note}",
-  "list.shown": "{of} what-ifs were run; these {shown} govern. --all lists all.",
-  "list.shownLost":
-    "{of} what-ifs were run; these {shown} govern. In {lost} more the walker is not caught or meets the ground. --all lists all.",
 
   // Headings
   "head.follows": "When a part that keeps too little gives way",
   "head.notes": "Look at these",
   "head.blanks": "Not written down, and counted cautiously",
-  "head.rests": "The verdict rests on, weakest first",
-  "head.cautions": "Before you rely on this",
-  "head.commonCautions": "Before you rely on any of these",
-  "head.ownCautions": "{layout} besides",
-  "head.parts": "Every part",
-  "head.whatIfs": "Every what-if",
-  "head.singles": "One part gone",
-  "head.governing": "The what-ifs that govern",
-  "head.rig": "The rig",
-  "head.why": "What the strengths are made of",
-  "head.sources": "What the verdict rests on",
-  "head.facts": "In short",
-  "head.chances": "Chances",
-  "head.middle": "Middle values",
 
   // In short
-  "fact.drop": "Deepest drop of the what-ifs that count",
-  "fact.feet": "Least height of the feet above the ground, of the what-ifs that count",
+  "fact.drop": "Drop that 95 % of such falls stay under, in the deepest what-if that counts",
+  "fact.feet": "Height of the feet above the ground that 95 % of such falls keep, in the lowest what-if that counts",
   "fact.pull": "Pull on the person",
   "fact.weakest": "Nearest to what is required of it",
   "fact.single": "Single points of failure",
@@ -378,36 +312,12 @@ export const ENGLISH = {
   // The rig in a line and as a table
 
   // The report
-  "plot.walker": "walker",
-  "plot.anchorA": "anchor A",
-  "plot.anchorB": "anchor B",
 
   // Side by side, in sentences
-  "compare.atMost": "≤ {margin}",
-  "compare.atLeast": "≥ {value}",
-  "compare.required": "Required: {expected} in falls, {afterFailure} after a failure.",
-  "compare.bases": "Rests on, weakest first: {list}.",
-  "compare.failed": "{name}: {count|one what-if|{count} what-ifs} could not be computed; its figures are incomplete.",
-  "compare.noWear": 'The wear record says nothing of "{name}": it is taken as its file has it.',
 
   // State by a wear record
-  "wear.title": "{name} on {on}",
-  "wear.holds": "Holds",
-  "wear.five": "5 %",
-  "wear.because": "Because",
-  "wear.stretch": "{from} to {to}",
-  "wear.noRecord": "no record: cautious",
-  "wear.caption":
-    "Central value; 5 %: what 95 % of such parts reach. Positions in metres of natural length from anchor A. Bases by their numbers below.",
-  "wear.bases": "Bases",
 
   // Refused
-  "refused.chosen":
-    "--require asks for a verdict of the whole rig, and --what-if looks at chosen what-ifs alone: leave out one of the two.",
-  "refused.quickSet":
-    "--require asks for a verdict of the whole rig, and --set quick looks at a few what-ifs: leave out one of the two.",
-  "refused.quickMesh":
-    "--require asks for a verdict that counts, and --accuracy quick is a first look on a coarse mesh: leave out one of the two.",
 
   // Chances
   "chance.tiny": "less than 1 in a million",

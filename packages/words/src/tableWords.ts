@@ -1,7 +1,6 @@
 /** The cells of the tables that every face shows: the same fact is the same text wherever it stands. */
 import type { Basis, PartId, Rig } from "@secondline/rig";
 import {
-  type ClassOutcome,
   type Outcome,
   type PartOutcome,
   PULL_LIMITS,

@@ -61,7 +61,10 @@ export function reasonText(language: Language, rig: Rig, outcome: Outcome, reaso
     case "notCaught":
       return say("verdict.notCaught", { event: event(reason.event) });
     case "ground":
-      return say("verdict.ground", { event: event(reason.event) });
+      // A height that 95 % of falls keep may lie below the ground though none of the runs came down to it.
+      return say(outcome.falls.onGround.length > 0 ? "verdict.ground" : "verdict.groundMay", {
+        event: event(reason.event),
+      });
     case "groundNear":
       return say("verdict.groundNear", {
         height: height(Math.max(0, reason.height)),

@@ -2,31 +2,23 @@
 import type { Basis, PartId, Rig } from "@secondline/rig";
 import type {
   CautionFact,
-  Chances,
-  ComparisonRow,
   EventBase,
   EventClass,
   GaveWay,
-  NoChances,
   Outcome,
   Outlook,
-  PartChance,
   PartDate,
   PartOutcome,
   Phrase,
   Probability,
   Reason,
   Recording,
-  ScatterShare,
   SingleFailure,
-  StudyProgress,
   Trouble,
-  UncertainInput,
   WhatIfOutcome,
 } from "@secondline/scenarios";
 import { cautionTexts, generalCautions } from "./cautionWords.ts";
 import { chance, chanceRange } from "./chanceNumbers.ts";
-import { rowLabel, rowValue } from "./compareWords.ts";
 import { facts, followTexts, likelyText } from "./factWords.ts";
 import { type Language, sayIn } from "./language.ts";
 import {
@@ -110,9 +102,6 @@ export function createWords(language: Language) {
     untilMargins: (part: PartDate, horizon: string) => untilMargins(language, part, horizon),
     untilShort: (outlook: Outlook) => untilShort(language, outlook),
     partUntil: (part: PartDate, horizon: string) => partUntil(language, part, horizon),
-    compareLabel: (rig: Rig, row: ComparisonRow) => rowLabel(language, rig, row),
-    compareValue: (row: ComparisonRow, layout: number, endsEarly?: boolean) =>
-      rowValue(language, row, layout, endsEarly),
     chance: (value: number) => chance(say, value),
     chanceRange: (value: Probability) => chanceRange(say, value),
   };

@@ -1,7 +1,6 @@
 /** `check`: what every part of a rig carries and holds, and the verdict. */
 import type { Rig } from "@secondline/rig";
 import type { Accuracy, Outcome } from "@secondline/scenarios";
-import { englishWords as words } from "@secondline/words";
 import { type AssessmentOptions, readAssessment } from "../assessment.ts";
 import { checkText } from "../checkText.ts";
 import { type ComputingOptions, readComputing } from "../computingOptions.ts";
@@ -9,6 +8,7 @@ import { CommandFailure, EXIT } from "../failure.ts";
 import { jsonText } from "../jsonText.ts";
 import { failedRuns, outcomeData } from "../outcomeData.ts";
 import { outlookOf } from "../outlook.ts";
+import { say } from "../say.ts";
 import { runStudy } from "../study.ts";
 import { message, print } from "../terminal.ts";
 import { checkWhatIfs, readWhatIf } from "../whatIfOption.ts";
@@ -61,9 +61,9 @@ export async function check(file: string, options: CheckOptions): Promise<void> 
 /** What is asked of the whole rig is not answered from a part of the search. */
 function refusePartial({ whatIf, set, accuracy }: CheckOptions): void {
   const why = [
-    ...(whatIf.length > 0 ? [words.say("refused.chosen")] : []),
-    ...(set === "quick" ? [words.say("refused.quickSet")] : []),
-    ...(accuracy === "quick" ? [words.say("refused.quickMesh")] : []),
+    ...(whatIf.length > 0 ? [say("refused.chosen")] : []),
+    ...(set === "quick" ? [say("refused.quickSet")] : []),
+    ...(accuracy === "quick" ? [say("refused.quickMesh")] : []),
   ];
   if (why.length > 0) throw new CommandFailure(EXIT.input, why);
 }

@@ -1,6 +1,6 @@
 /** `compare`: two to four layouts side by side. */
 import { type Accuracy, compareLayouts, type Outcome } from "@secondline/scenarios";
-import { englishWords as words } from "@secondline/words";
+import { englishCompareWords as compareWords } from "@secondline/words/compare";
 import { type AssessmentOptions, type ComparedAssessment, readAssessments } from "../assessment.ts";
 import { type Compared, comparisonData, comparisonText } from "../compareText.ts";
 import { type ComputingOptions, readComputing } from "../computingOptions.ts";
@@ -28,7 +28,7 @@ export async function compare(files: readonly string[], options: CompareOptions)
   for (const { rig, outcome } of layouts) {
     const count = failedRuns(rig, outcome).length;
     if (count === 0) continue;
-    message(words.say("compare.failed", { name: outcome.rigName, count }));
+    message(compareWords.say("compare.failed", { name: outcome.rigName, count }));
     process.exitCode = EXIT.audit;
   }
 }

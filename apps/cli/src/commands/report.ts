@@ -10,9 +10,8 @@ import {
   type WhatIf,
   worstWhatIf,
 } from "@secondline/scenarios";
-import { english, englishWords as words } from "@secondline/words";
+import { englishWords as words } from "@secondline/words";
 import { englishChanceWords as chanceWords } from "@secondline/words/chances";
-import { sayLaterIn } from "@secondline/words/later";
 import { type AssessmentOptions, readAssessment } from "../assessment.ts";
 import type { Computing } from "../computing.ts";
 import { type ComputingOptions, readComputing } from "../computingOptions.ts";
@@ -20,10 +19,9 @@ import { EXIT } from "../failure.ts";
 import { failedRuns } from "../outcomeData.ts";
 import { checkOutFile, writeOutFile } from "../outFile.ts";
 import { outlookOf } from "../outlook.ts";
+import { say } from "../say.ts";
 import { runChances, runStudy } from "../study.ts";
 import { message } from "../terminal.ts";
-
-const say = sayLaterIn(english);
 
 export interface ReportOptions extends AssessmentOptions, ComputingOptions {
   readonly out: string;

@@ -5,11 +5,10 @@ import { type PartStrength, type StrengthZone, weakestFirst } from "@secondline/
 import { quantity, englishWords as words } from "@secondline/words";
 import { type AssessmentOptions, readAssessment } from "../assessment.ts";
 import { jsonText } from "../jsonText.ts";
+import { say } from "../say.ts";
 import { table } from "../table.ts";
 import { bold, dim, print, width } from "../terminal.ts";
 import { bullets, wrap } from "../wrap.ts";
-
-const { say } = words;
 
 export interface WearCommandOptions extends AssessmentOptions {
   readonly wear: string;

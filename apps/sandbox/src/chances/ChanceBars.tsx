@@ -1,7 +1,6 @@
 import type { Rig } from "@secondline/rig";
 import type { Chances, Probability } from "@secondline/scenarios";
 import { englishChanceWords as chanceWords, worthARow } from "@secondline/words/chances";
-import { words } from "../words.ts";
 import styles from "./chances.module.css";
 
 interface BarProps {

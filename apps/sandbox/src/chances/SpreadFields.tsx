@@ -4,7 +4,6 @@ import { englishChanceWords as chanceWords } from "@secondline/words/chances";
 import { useStore } from "zustand";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { TextField } from "../design/TextField.tsx";
-import { words } from "../words.ts";
 import styles from "./chances.module.css";
 import type { ChancesDesk } from "./chancesDesk.ts";
 import { readSpread, SPREAD_FAULT } from "./spreadText.ts";

@@ -1,4 +1,5 @@
 /** The rows of the table of differences: this what-if, then all of them. Every figure is written by the words package. */
+
 import {
   type ComparisonRow,
   compareLayouts,
@@ -7,6 +8,7 @@ import {
   type Rig,
   type WhatIfOutcome,
 } from "@secondline/scenarios";
+import { englishCompareWords as compareWords } from "@secondline/words/compare";
 import { quantity, words } from "../words.ts";
 
 export interface TableRow {
@@ -103,11 +105,11 @@ const MOST_TOLD = 4;
 export const isLost = ({ caughtBy, lostBecause }: WhatIfOutcome) => lostBecause !== undefined || caughtBy === "nothing";
 
 function comparisonFigure(rig: Rig, row: ComparisonRow): Figure {
-  return { ...row, label: words.compareLabel(rig, row), text: (layout) => withUnit(row, layout) };
+  return { ...row, label: compareWords.compareLabel(rig, row), text: (layout) => withUnit(row, layout) };
 }
 
 function withUnit(row: ComparisonRow, layout: number): string {
-  const text = words.compareValue(row, layout);
+  const text = compareWords.compareValue(row, layout);
   if (row.values[layout] === undefined || row.verdicts?.[layout] === "notLoaded") return text;
   switch (row.quantity) {
     case "load":

@@ -1,0 +1,5 @@
+/** Every sentence there is: a command loads them all. */
+import { english } from "@secondline/words";
+import { sayLaterIn } from "@secondline/words/later";
+
+export const say = sayLaterIn(english);

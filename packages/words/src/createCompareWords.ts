@@ -1,0 +1,17 @@
+/** Words of layouts side by side: apart from the rest, for the first sight of the page needs none of them. */
+import type { Rig } from "@secondline/rig";
+import type { ComparisonRow } from "@secondline/scenarios";
+import { rowLabel, rowValue } from "./compareWords.ts";
+import { english, type Language } from "./language.ts";
+import { sayLaterIn } from "./laterLanguage.ts";
+
+export function createCompareWords(language: Language) {
+  return {
+    say: sayLaterIn(language),
+    compareLabel: (rig: Rig, row: ComparisonRow) => rowLabel(language, rig, row),
+    compareValue: (row: ComparisonRow, layout: number, endsEarly?: boolean) =>
+      rowValue(language, row, layout, endsEarly),
+  };
+}
+
+export const englishCompareWords = createCompareWords(english);
