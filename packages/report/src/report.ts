@@ -91,6 +91,7 @@ export function report(assessed: Assessed, outcome: Outcome, extras: ReportExtra
 /** Cautions that the first page must not go without. */
 const FIRST: readonly CautionFact["kind"][] = [
   "general",
+  "unconfirmed",
   "judged",
   "failedRuns",
   "partial",

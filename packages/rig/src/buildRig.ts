@@ -19,6 +19,7 @@ import type {
   Wear,
   WebbingSection,
 } from "./rig.ts";
+import { unconfirmedIn } from "./unconfirmed.ts";
 import { MONTH, YEAR } from "./units.ts";
 
 /** Makes optional what may be undefined, which the rig's types tell apart. */
@@ -119,6 +120,7 @@ export function buildRig(read: ReadDocument, draft: Draft): Rig {
     name: read.name,
     notes: read.notes ?? "",
     invented: read.invented ?? false,
+    unconfirmed: unconfirmedIn(draft.document),
     span: read.span,
     rise: filled(draft, "rise"),
     ground: read.ground,

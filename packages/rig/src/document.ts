@@ -229,6 +229,7 @@ export const rigSchema = z
     requiredAfterFailure: bare("requiredAfterFailure").optional(),
     requiredClearance: measured("requiredClearance").optional(),
     requiredFactorBasis: basis("requiredFactorBasis").optional(),
+    unconfirmed: z.array(text("unconfirmed[]").min(1)).max(1000).optional(),
     stocks: z.array(stock).max(100).optional(),
     anchorA: anchor("anchorA"),
     anchorB: anchor("anchorB"),

@@ -67,6 +67,12 @@ const general: FieldTable = {
     help: "How far the walker's feet must stay above the ground in any fall.",
   },
   requiredFactorBasis: { kind: "basis", label: "Basis of the required factor", help: BASIS_HELP },
+  "unconfirmed[]": {
+    kind: "text",
+    label: "Not confirmed",
+    longest: 200,
+    help: "Path of a value that was taken over from a template and that nobody has confirmed. While there is one, no verdict says that the rig holds.",
+  },
 };
 
 const ring: FieldTable = {

@@ -50,6 +50,7 @@ export { MAX_RIG_TEXT, type RigReading, readRig } from "./readRig.ts";
 export type * from "./rig.ts";
 export { repeatedRigIds } from "./rigIds.ts";
 export { GENERIC_STOCKS } from "./stocks.ts";
+export { confirm, editRig, unconfirmedIn } from "./unconfirmed.ts";
 export {
   acceptsNumber,
   type Dimension,

@@ -11,6 +11,7 @@ import { issuesOf } from "./issues.ts";
 import { checkStocks } from "./ownStocks.ts";
 import { readJson } from "./readJson.ts";
 import type { Rig, RigIssue } from "./rig.ts";
+import { checkUnconfirmed } from "./unconfirmed.ts";
 import { describeValue } from "./units.ts";
 
 export type RigReading =
@@ -35,7 +36,8 @@ export function readRig(source: unknown): RigReading {
   if (foreign) return { ok: false, issues: [foreign] };
   const read = rigSchema.safeParse(document);
   const draft = new Draft(document);
-  for (const check of [checkStocks, checkAnchors, checkLines, checkRings, checkLeash, checkGround]) check(draft);
+  for (const check of [checkStocks, checkAnchors, checkLines, checkRings, checkLeash, checkGround, checkUnconfirmed])
+    check(draft);
   const before = [...json.issues, ...texts.issues];
   if (read.success && draft.issues.length === 0 && before.length === 0) {
     return { ok: true, rig: buildRig(read.data, draft), document: document as RigDocument };

@@ -186,6 +186,8 @@ export interface Rig {
   readonly invented: boolean;
   readonly span: number;
   readonly rise: number;
+  /** Paths, in the document, of values that nobody has confirmed; absent: there is none. */
+  readonly unconfirmed?: readonly string[];
   /** Ground below the line, [x, z] from A to B, z relative to anchor A [m]. */
   readonly ground: readonly (readonly [number, number])[];
   readonly anchorA: AnchorSide;

@@ -209,7 +209,7 @@ describe("results that are kept", () => {
     const { counts, spawn } = counted(real);
     const runner = pooled(1, spawn);
     await runner.study({ ...asked, whatIfs: [fall(0.5)] });
-    const other = { ...assessed, rig: { ...assessed.rig, span: 61 }, hash: "another" };
+    const other = { ...assessed, rig: { ...assessed.rig, span: 61 }, hash: "another", runsHash: "another" };
     await runner.study({ ...asked, assessed: other, whatIfs: [fall(0.5)] });
     expect(counts.task).toBe(2);
   });

@@ -28,7 +28,7 @@ describe("the key of a run", () => {
       { ...order, accuracy: "standard" },
       { ...order, trace: true },
     ];
-    const keys = [...others.map((one) => runKey(assessed, one)), runKey({ ...assessed, hash: "another" }, order)];
+    const keys = [...others.map((one) => runKey(assessed, one)), runKey({ ...assessed, runsHash: "another" }, order)];
     expect(new Set(keys).size).toBe(7);
   });
 

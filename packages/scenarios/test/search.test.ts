@@ -270,6 +270,25 @@ describe("the one rule", () => {
       reasons: [{ kind: "withheld", what: "an edge was touched on 2026-05-01" }],
     });
   });
+
+  it("never says holds while a value is not confirmed, and says so beside every fault", () => {
+    const unconfirmed = ["main.pretension", "anchorA.points[0].strength"];
+    const reason = { kind: "unconfirmed", paths: unconfirmed };
+    expect(searched(testRig).outcome.verdict).toBe("holds");
+    const { outcome } = searched({ ...testRig, unconfirmed });
+    expect(outcome).toMatchObject({ verdict: "thin", reasons: [reason] });
+    expect(outcome.cautions).toContainEqual(reason);
+    const failing = searched({ ...testRig, unconfirmed }, { share: (id) => (id === "leash" ? 2 : 0.05) }).outcome;
+    expect(failing.verdict).toBe("fails");
+    expect(failing.reasons).toContainEqual(reason);
+  });
+
+  it("makes no run again when a value is confirmed: only what the verdict is told of changes", () => {
+    const [marked, confirmed] = [assessRig({ ...testRig, unconfirmed: ["span"] }), assessRig(testRig)];
+    expect(marked.hash).not.toBe(confirmed.hash);
+    expect(marked.runsHash).toBe(confirmed.runsHash);
+    expect(confirmed.runsHash).toBe(confirmed.hash);
+  });
 });
 
 /** Legs that fail ask most of the points, so that they are among the worst and are repeated. */

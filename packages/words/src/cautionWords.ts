@@ -4,6 +4,7 @@ import type { AnchorFacts, CautionFact, Judged } from "@secondline/scenarios";
 import { type Language, type Say, sayIn } from "./language.ts";
 import { partName } from "./partNames.ts";
 import { degrees, factor, margin, rounded } from "./quantity.ts";
+import { valueNames } from "./valueNames.ts";
 
 /** Always shown, in this order, whether or not anything was computed. */
 export function generalCautions(language: Language): readonly string[] {
@@ -23,6 +24,8 @@ function cautionText(language: Language, rig: Rig, fact: CautionFact): readonly 
       return generalCautions(language);
     case "judged":
       return judgedTexts(say, rig, fact.judged);
+    case "unconfirmed":
+      return [say("caution.unconfirmed", { list: valueNames(say, rig, fact.paths) })];
     case "unfounded": {
       const all = fact.parts === fact.of;
       const share = say(all ? "caution.all" : "caution.some", { some: fact.parts, of: fact.of });

@@ -50,6 +50,9 @@ export const ENGLISH = {
   "verdict.pullHard":
     "Thin: the pull on the person may come to {demand}; the limit asked for is {limit}, by {note} ({event}).",
   "verdict.withheld": "Not said to hold: {what}",
+  "verdict.unconfirmed":
+    "Thin: {count|1 value is|{count} values are} not confirmed. Until somebody has, nothing says that the rig holds.",
+  "verdict.alsoUnconfirmed": "{count|1 value is|{count} values are} not confirmed.",
   "verdict.notLoadedParts":
     "Thin: {count|one part was|some parts were} never loaded, so nothing is known of {count|it|them}: {parts}.",
   "verdict.holdsAll":
@@ -196,6 +199,7 @@ export const ENGLISH = {
   "caution.alone":
     "Do not rig from these numbers alone. Let somebody qualified check the rig, its parts and what was entered here.",
   "caution.invented": "Demo data: every number of this rig is invented. It describes no real line.",
+  "caution.unconfirmed": "Not confirmed by anybody: {list}.",
   "caution.scatter":
     "Loads are what 95 % of such falls stay under, in draws of the walker's mass, place and moment, of stiffness, damping, friction, tension and slack. How far these scatter is assumed, not measured on a rig.",
   "caution.unfounded":

@@ -84,6 +84,8 @@ export function reasonText(language: Language, rig: Rig, outcome: Outcome, reaso
       });
     case "unsettled":
       return say("verdict.unsettled", { what: unsettledText(say, rig, outcome, reason) });
+    case "unconfirmed":
+      return say("verdict.unconfirmed", { count: reason.paths.length });
     case "gap":
       return gapText(say, outcome, reason.gap);
   }
@@ -209,6 +211,8 @@ function otherText(language: Language, rig: Rig, outcome: Outcome, reason: Reaso
       const parts = reason.parts.map((id) => partName(say, rig, id));
       return [say("verdict.alsoNotLoaded", { count: parts.length, parts: parts.join("; ") })];
     }
+    case "unconfirmed":
+      return [say("verdict.alsoUnconfirmed", { count: reason.paths.length })];
     // Counted together; what is left open is told by itself.
     case "partFails":
     case "partThin":

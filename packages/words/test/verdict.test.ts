@@ -19,6 +19,19 @@ describe("a verdict", () => {
     expect(outcome.parts.map((part) => words.partRow(rig, part).verdict)).not.toContain("holds");
   });
 
+  it("counts values that nobody confirmed, and a caution names them by the part they belong to", () => {
+    const paths = ["main.pretension", "main.sections[0].stock", "walker.mass", "span", "ground"];
+    const alone = changed(outcome, { verdict: "thin", reasons: [{ kind: "unconfirmed", paths }] });
+    expect(words.verdict(rig, alone)).toMatch(/^Thin: 5 values are not confirmed\. /);
+    const beside = [{ kind: "partThin", part: "main" } as const, { kind: "unconfirmed", paths: ["span"] } as const];
+    expect(words.verdict(rig, changed(outcome, { verdict: "thin", reasons: beside }))).toContain(
+      "1 value is not confirmed.",
+    );
+    expect(words.cautions(rig, [{ kind: "unconfirmed", paths }])).toEqual([
+      "Not confirmed by anybody: Main line: tension, webbing; Walker: mass; Span; Ground profile.",
+    ]);
+  });
+
   it("names the parts that have no second, whatever their margin", () => {
     expect(words.singles(rig, outcome)).toMatch(/^Single points of failure.*harness tie-in; leash; /);
     expect(words.singles(rig, { singles: [] })).toContain("Every part has a second");

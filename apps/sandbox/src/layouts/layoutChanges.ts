@@ -12,7 +12,7 @@ export interface LayoutChange {
 }
 
 /** Not of the rig itself. */
-const ASIDE = new Set(["name", "id", "notes", "secondline", "invented"]);
+const ASIDE = new Set(["name", "id", "notes", "secondline", "invented", "unconfirmed"]);
 const NONE = "none";
 
 /** Changes from one document to another, in the order of the document. Bases, names and notes are no changes of the rig. */
@@ -24,7 +24,7 @@ export function layoutChanges(before: WrittenRig, after: WrittenRig): readonly L
     before: valueWords(path, was),
     after: valueWords(path, is),
   });
-  return compare("", before, after, change).filter(({ path }) => !ASIDE.has(path) && !/basis$/i.test(path));
+  return compare("", before, after, change).filter(({ path }) => !ASIDE.has(path.split("[")[0]!) && !/basis$/i.test(path));
 }
 
 type Change = (path: string, was: unknown, is: unknown) => LayoutChange;

@@ -1,10 +1,10 @@
 /** Another span or rise: anchor B moves, and the ground below the line is stretched and tilted along with it. */
-import { editDocument, parseQuantity, quantityText, valueAt } from "@secondline/rig";
+import { confirm, editDocument, parseQuantity, quantityText, valueAt } from "@secondline/rig";
 import type { WrittenRig } from "./types.ts";
 
 /** `text` as typed; while it cannot be read, only the field itself changes. */
 export function moveAnchorB(document: WrittenRig, path: "span" | "rise", text: string): WrittenRig {
-  const edited = editDocument(document, path, text.trim() === "" ? undefined : text);
+  const edited = confirm(editDocument(document, path, text.trim() === "" ? undefined : text), [path]);
   const span = lengthAt(document, "span", undefined);
   const nextSpan = lengthAt(edited, "span", undefined);
   const rise = lengthAt(document, "rise", "0 m");

@@ -1,5 +1,5 @@
 /** Makes the state of one sandbox from the services it is handed. Actions are what a user means to do. */
-import { editDocument } from "@secondline/rig";
+import { editRig } from "@secondline/rig";
 import type { WhatIf } from "@secondline/scenarios";
 import { createStore, type StoreApi } from "zustand/vanilla";
 import { closeGroup, groupStart, type History, record, redo, startHistory, undo } from "./history.ts";
@@ -109,7 +109,7 @@ export function createSandbox(services: Services, start: Start): Sandbox {
 
   const actions: Actions = {
     edit: (path, value, label, group) =>
-      takeOver(record(history(), label, editDocument(history().present, path, value), group)),
+      takeOver(record(history(), label, editRig(history().present, path, value), group)),
     moveAnchorB(path, text, label, group) {
       // From the document before the first letter: rounding must not add up while somebody types or slides.
       const before = groupStart(history(), group);

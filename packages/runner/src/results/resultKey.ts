@@ -12,8 +12,8 @@ import {
  * The event is taken as it is, not by its short key, which rounds places and leaves the moment of a failure out. The run before
  * needs no mention: it is the run of the event before, under the same draw on the same mesh.
  */
-export function runKey({ hash }: Assessed, { event, draw, accuracy, trace = false }: RunOrder): string {
-  return inputHash({ version: VERSION, assessed: hash, event, draw, accuracy, trace });
+export function runKey({ runsHash }: Assessed, { event, draw, accuracy, trace = false }: RunOrder): string {
+  return inputHash({ version: VERSION, assessed: runsHash, event, draw, accuracy, trace });
 }
 
 /** Of a whole study. What is said beside the numbers (notes, dates) is part of it. */

@@ -24,7 +24,7 @@ import {
   testsUntil,
   type WearRecord,
 } from "@secondline/strength";
-import { inputHash } from "./inputHash.ts";
+import { assessmentHashes } from "./inputHash.ts";
 import { testsTaken } from "./testsTaken.ts";
 
 export interface Judgement extends OwnJudgement {
@@ -67,6 +67,8 @@ export interface Assessed {
   readonly withholds: readonly string[];
   /** SHA-256 of everything above but the notes: two that are equal give the same verdict. */
   readonly hash: string;
+  /** The same without what a verdict is told of and no run depends on: whether values are confirmed. */
+  readonly runsHash: string;
 }
 
 export type AssessmentReading =
@@ -100,7 +102,7 @@ export function assess(assessment: Assessment): AssessmentReading {
       taken,
       notes: [...(worn?.notes ?? []).filter((note) => !withholds.includes(note)), ...displaced, ...used.notes],
       withholds,
-      hash: inputHash({ rig: judged, tests: known.counted, withholds }),
+      ...assessmentHashes(judged, known.counted, withholds),
     },
   };
 }

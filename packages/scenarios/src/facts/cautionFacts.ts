@@ -32,6 +32,8 @@ export type CautionFact =
   /** Always: a model, textiles hide their damage, do not rig from it alone. */
   | { readonly kind: "general" }
   | { readonly kind: "invented" }
+  /** Values at these paths of the rig's file that nobody has confirmed. */
+  | { readonly kind: "unconfirmed"; readonly paths: readonly string[] }
   | { readonly kind: "scatter" }
   | { readonly kind: "judged"; readonly judged: readonly Judged[] }
   | { readonly kind: "unfounded"; readonly parts: number; readonly of: number }

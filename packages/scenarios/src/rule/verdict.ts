@@ -20,6 +20,8 @@ export type Reason =
   | { readonly kind: "unsettled"; readonly parts: readonly PartId[]; readonly height: boolean; readonly pull: boolean }
   /** Somebody must look, or put right what does not fit, before anything may hold. */
   | { readonly kind: "withheld"; readonly what: string }
+  /** Values at these paths of the rig's file were taken over, and nobody has confirmed them. */
+  | { readonly kind: "unconfirmed"; readonly paths: readonly string[] }
   | { readonly kind: "gap"; readonly gap: Gap }
   /** No run loaded these parts, though everything was run. */
   | { readonly kind: "notLoaded"; readonly parts: readonly PartId[] };
@@ -40,12 +42,14 @@ export interface Findings {
   /** Required height of the feet above the ground [m]. */
   readonly requiredClearance: number;
   readonly withholds: readonly string[];
+  /** Paths of values that nobody has confirmed. */
+  readonly unconfirmed: readonly string[];
   readonly knowing: Knowing;
 }
 
 /** What fails and what is thin: found by any search, however small. Least share of what is required first. */
 export function faultsOf(found: Findings): { readonly fails: readonly Reason[]; readonly thin: readonly Reason[] } {
-  const { parts, falls, person, requiredClearance, withholds, knowing } = found;
+  const { parts, falls, person, requiredClearance, withholds, unconfirmed, knowing } = found;
   const ranked = [...parts].sort((a, b) => rank(a) - rank(b));
   const gradeIn = { all: gradeOf, some: partialGrade, onTheWay: sureGrade }[knowing];
   const graded = (grade: string) => ranked.filter((one) => gradeIn(one) === grade);
@@ -74,6 +78,7 @@ export function faultsOf(found: Findings): { readonly fails: readonly Reason[]; 
         : []),
       ...(pull === "thin" ? [{ kind: "pullHard" } as const] : []),
       ...withholds.map((what): Reason => ({ kind: "withheld", what })),
+      ...(unconfirmed.length > 0 ? [{ kind: "unconfirmed", paths: unconfirmed } as const] : []),
     ],
   };
 }

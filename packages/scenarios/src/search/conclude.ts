@@ -89,6 +89,7 @@ export function conclude(facts: SearchFacts): Outcome {
     ...(person ? { person } : {}),
     requiredClearance: rig.requiredClearance,
     withholds: [...new Set([...withholds, ...strengths.parts.flatMap((part) => part.needsInspection ?? [])])],
+    unconfirmed: rig.unconfirmed ?? [],
     knowing,
   };
   const [finding, complete] = findingOf(found, state);
@@ -365,6 +366,7 @@ function cautionsOf(
     Math.max(0, ...levelsOf(measured(runs, (run) => run.anchors[end])).map(({ level }) => level.value));
   const facts: (CautionFact | false)[] = [
     { kind: "general" },
+    rig.unconfirmed !== undefined && { kind: "unconfirmed", paths: rig.unconfirmed },
     judged.length > 0 && { kind: "judged", judged },
     { kind: "scatter" },
     unfounded > 0 && { kind: "unfounded", parts: unfounded, of: margins.length },

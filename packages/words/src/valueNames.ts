@@ -1,0 +1,26 @@
+/** What values of a rig's file are called, by their paths: those of one part together. */
+import { fieldAt, groupName, partOfPath, type Rig } from "@secondline/rig";
+import type { Say } from "./language.ts";
+import { lowered, partName } from "./partNames.ts";
+
+/** "Span; Main line: webbing, tension; Leash: length". */
+export function valueNames(say: Say, rig: Rig, paths: readonly string[]): string {
+  const groups = new Map<string, string[]>();
+  for (const path of paths) {
+    const label = fieldAt(path)?.label;
+    const of = ownerName(say, rig, path);
+    const group = of ?? label ?? path;
+    const inside = groups.get(group) ?? [];
+    groups.set(group, of === undefined || label === undefined ? inside : [...inside, lowered(label)]);
+  }
+  return [...groups]
+    .map(([group, inside]) => (inside.length === 0 ? group : `${group}: ${inside.join(", ")}`))
+    .join("; ");
+}
+
+/** The part, or the group of the file, that a value belongs to; undefined for the rig as a whole. */
+function ownerName(say: Say, rig: Rig, path: string): string | undefined {
+  const part = partOfPath(rig, path);
+  if (part !== undefined) return partName(say, rig, part);
+  return groupName(path) ?? (path.includes(".") ? groupName(path.slice(0, path.lastIndexOf("."))) : undefined);
+}
