@@ -1,7 +1,7 @@
 /** Brings up a sandbox: from a link, from the work kept on this device, or with the demo rig. */
 import { readRig } from "@secondline/rig";
 import { type Autosave, rigName, startAutosave } from "./files/autosave.ts";
-import { FIRST_RIG } from "./files/demoRigs.ts";
+import { FIRST_RIG } from "./files/firstRig.ts";
 import { download, fileName } from "./files/download.ts";
 import type { ReadLink } from "./files/link.ts";
 import { checkSaved } from "./files/savedWork.ts";

@@ -1,5 +1,5 @@
 /** Brings what reads wear records and break tests once there is one to read: with neither, a page is loaded without it. */
-import { hasExampleWear } from "./files/demoRigs.ts";
+import { hasExampleWear } from "./files/firstRig.ts";
 import type { Sandbox } from "./state/sandbox.ts";
 import type { SandboxState } from "./state/types.ts";
 

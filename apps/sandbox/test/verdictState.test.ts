@@ -8,7 +8,7 @@ import breakLog from "../../../demo-data/break-log.csv?raw";
 import oldRig from "../../../demo-data/old-rig.json";
 import oldRigWear from "../../../demo-data/old-rig-wear.json";
 import soundRig from "../../../demo-data/sound-rig.json";
-import { hasExampleWear } from "../src/files/demoRigs.ts";
+import { hasExampleWear } from "../src/files/firstRig.ts";
 import type { Known } from "../src/state/known.ts";
 import { foundOf, outcomeOf } from "../src/state/verdictOf.ts";
 import { failed, fell, handSandbox, outcome, searched } from "./handRunner.ts";

@@ -29,6 +29,7 @@ export {
 export { groupName } from "./groups.ts";
 export { HIDDEN_REMEDY, hiddenCharacter, visibleText } from "./hiddenCharacters.ts";
 export { type Issues, listed, MOST_ISSUES, moreText } from "./issueList.ts";
+export { nearest } from "./nearest.ts";
 export { judgePart } from "./ownJudgement.ts";
 export {
   type AnchorName,

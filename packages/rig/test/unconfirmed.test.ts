@@ -70,7 +70,14 @@ describe("an edit", () => {
   it("of one point of the ground confirms no other; another profile is confirmed as one", () => {
     const document = rig(["ground"]);
     expect(marks(editRig(document, "ground[1][1]", "-20 m"))).toEqual(["ground"]);
-    expect(marks(editRig(document, "ground", [["0 m", "-1 m"], ["60 m", "-1 m"]]))).toBeUndefined();
+    expect(
+      marks(
+        editRig(document, "ground", [
+          ["0 m", "-1 m"],
+          ["60 m", "-1 m"],
+        ]),
+      ),
+    ).toBeUndefined();
   });
 
   it("of a document without marks makes none", () => {

@@ -11,11 +11,22 @@ interface Props<T extends string> {
   inline?: boolean;
   /** In a bar: no label in sight, as wide as its text. */
   compact?: boolean;
+  /** The value is nobody's yet: a broken edge, and these words for who cannot see it. */
+  unconfirmed?: string | undefined;
   onFocus?: () => void;
 }
 
 /** One of a few named things. */
-export function Choice<T extends string>({ label, value, options, onChange, inline, compact, onFocus }: Props<T>) {
+export function Choice<T extends string>({
+  label,
+  value,
+  options,
+  onChange,
+  inline,
+  compact,
+  unconfirmed,
+  onFocus,
+}: Props<T>) {
   return (
     <div className={inline ? styles.inline : compact ? styles.compact : styles.field}>
       <Select.Root
@@ -24,7 +35,13 @@ export function Choice<T extends string>({ label, value, options, onChange, inli
         onValueChange={(next) => next !== null && onChange(next)}
       >
         {!inline && !compact && <Select.Label className={styles.label}>{label}</Select.Label>}
-        <Select.Trigger className={styles.trigger} aria-label={inline || compact ? label : undefined} onFocus={onFocus}>
+        <Select.Trigger
+          className={styles.trigger}
+          aria-label={inline || compact ? label : undefined}
+          aria-description={unconfirmed}
+          data-unconfirmed={unconfirmed && ""}
+          onFocus={onFocus}
+        >
           <Select.Value />
           <Select.Icon className={styles.icon}>
             <Icon name="down" size={14} />

@@ -22,6 +22,8 @@ interface Props {
   /** What holds when nothing is typed. */
   placeholder?: string;
   disabled?: boolean;
+  /** The value is nobody's yet: a broken edge, and these words for who cannot see it. */
+  unconfirmed?: string | undefined;
 }
 
 /** A quantity or a word, typed the way people write it: "60 m", "2.5 kN", "540 lbf". */
@@ -38,11 +40,14 @@ export function TextField({
   wide,
   placeholder,
   disabled,
+  unconfirmed,
 }: Props) {
   const id = useId();
   const [draft, setDraft] = useState<string>();
   const wrong = messages.length > 0;
-  const described = [wrong && `${id}-wrong`, hint && `${id}-hint`, note && `${id}-note`].filter(Boolean).join(" ");
+  const described = [unconfirmed && `${id}-mark`, wrong && `${id}-wrong`, hint && `${id}-hint`, note && `${id}-note`]
+    .filter(Boolean)
+    .join(" ");
   const shown = draft ?? value;
   return (
     <div className={inline ? styles.inline : wide ? styles.wide : styles.field}>
@@ -58,6 +63,7 @@ export function TextField({
         placeholder={placeholder}
         spellCheck={false}
         autoComplete="off"
+        data-unconfirmed={unconfirmed && ""}
         aria-invalid={wrong || undefined}
         aria-describedby={described || undefined}
         onFocus={() => {
@@ -73,6 +79,11 @@ export function TextField({
           onChange(event.target.value);
         }}
       />
+      {unconfirmed && (
+        <span id={`${id}-mark`} className="visually-hidden">
+          {unconfirmed}
+        </span>
+      )}
       {hint && (
         <p id={`${id}-hint`} className={inline ? "visually-hidden" : styles.hint}>
           {hint}

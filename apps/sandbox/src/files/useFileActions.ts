@@ -6,8 +6,8 @@ import { useContextOrThrow } from "../state/useSandbox.ts";
 import { foundOf } from "../state/verdictOf.ts";
 import { rigName } from "./autosave.ts";
 import { chooseFile as choose, RIG_FILES } from "./chooseFile.ts";
-import { DEMO_RIGS } from "./demoRigs.ts";
 import { download, fileName } from "./download.ts";
+import { DEMO_TITLES } from "./firstRig.ts";
 import { issueLines } from "./issueLines.ts";
 import { type Opened, readRigFile } from "./readFile.ts";
 import type { WorkStore } from "./workStore.ts";
@@ -95,12 +95,18 @@ export function useFileActions(works: WorkStore | undefined, clock: PlaybackCloc
       (await import("./saveReport.ts")).saveReport(state.assessment.assessed, found.outcome, key, new Date());
       actions.announce("The report is saved.");
     }
-    const demos: readonly MenuEntry[] = DEMO_RIGS.map(({ title, detail, document }) => ({
+    async function openDemo(index: number): Promise<void> {
+      const demo = (await import("./demoRigs.ts").catch(() => undefined))?.DEMO_RIGS[index];
+      if (demo) openDocument(demo.document, `opened ${demo.title}`);
+      else actions.tell({ tone: "fault", text: "The demo rig did not arrive. Your rig is unchanged. Try again." });
+    }
+    const demos: readonly MenuEntry[] = DEMO_TITLES.map(({ title, detail }, index) => ({
       label: title,
       detail,
-      onSelect: () => openDocument(document, `opened ${title}`),
+      onSelect: () => void openDemo(index),
     }));
     const entries: readonly MenuEntry[] = [
+      { label: "New rig…", detail: "Eight questions", onSelect: () => actions.look({ view: "newRig" }) },
       { label: "Open a rig file…", onSelect: chooseFile },
       { label: "Save as a file", onSelect: save },
       { label: "Copy a link to this", detail: "Rig, what-if, moment and view", onSelect: () => void share() },

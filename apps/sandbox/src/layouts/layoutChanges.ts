@@ -24,7 +24,9 @@ export function layoutChanges(before: WrittenRig, after: WrittenRig): readonly L
     before: valueWords(path, was),
     after: valueWords(path, is),
   });
-  return compare("", before, after, change).filter(({ path }) => !ASIDE.has(path.split("[")[0]!) && !/basis$/i.test(path));
+  return compare("", before, after, change).filter(
+    ({ path }) => !ASIDE.has(path.split("[")[0]!) && !/basis$/i.test(path),
+  );
 }
 
 type Change = (path: string, was: unknown, is: unknown) => LayoutChange;

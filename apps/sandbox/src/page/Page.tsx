@@ -27,6 +27,7 @@ const EarlierWork = lazy(async () => ({ default: (await import("../files/Earlier
 const RigSheet = lazy(async () => ({ default: (await import("../rigSheet/RigSheet.tsx")).RigSheet }));
 const LayoutsView = lazy(async () => ({ default: (await import("../layouts/LayoutsView.tsx")).LayoutsView }));
 const WearView = lazy(async () => ({ default: (await import("../wear/WearView.tsx")).WearView }));
+const NewRigView = lazy(async () => ({ default: (await import("../newRig/NewRigView.tsx")).NewRigView }));
 const LessonsView = lazy(async () => ({ default: (await import("../lessons/LessonsView.tsx")).LessonsView }));
 
 /** The whole page: on a wide screen scene, verdict, time and rig at once; on a narrow one scene and a sheet. */
@@ -53,6 +54,8 @@ export function Page({ booted, clock }: { booted: Booted; clock: PlaybackClock }
               <LayoutsView {...{ booted, theme, wide }} />
             ) : view === "wear" ? (
               <WearView wide={wide} />
+            ) : view === "newRig" ? (
+              <NewRigView theme={theme} openDocument={files.openDocument} />
             ) : (
               <LessonsView {...{ booted, theme, wide }} />
             )}

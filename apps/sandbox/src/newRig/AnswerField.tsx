@@ -1,0 +1,86 @@
+import { fieldAt, GENERIC_STOCKS } from "@secondline/rig";
+import { newRigWords } from "@secondline/words/newRig";
+import { ANSWERS, type AnswerId, answerOf } from "@secondline/workbench";
+import { Button } from "../design/Button.tsx";
+import { Choice } from "../design/Choice.tsx";
+import { TextField } from "../design/TextField.tsx";
+import { faultText } from "./faultText.ts";
+import styles from "./newRig.module.css";
+import type { NewRigDesk } from "./useNewRig.ts";
+
+const { say } = newRigWords;
+const HINTS: Readonly<Partial<Record<AnswerId, string>>> = {
+  connections: say("hint.connections"),
+  age: say("hint.age"),
+};
+
+interface Props {
+  id: AnswerId;
+  desk: NewRigDesk;
+  /** Its question was said to be right as it stands. */
+  confirmed: boolean;
+}
+
+/** One answer: what is typed or chosen, what is wrong or doubtful about it, and whether it is the template's. */
+export function AnswerField({ id, desk, confirmed }: Props) {
+  const { answers, made, answer } = desk;
+  const faults = made.faults.filter(({ place }) => place === id);
+  const doubts = made.doubts.filter(({ place }) => place === id);
+  const value = answerOf(answers, id);
+  const isTemplate = answers[id] === undefined && !confirmed && ANSWERS[id].start !== "" && id !== "name";
+  const shared = {
+    label: say(`answer.${id}`),
+    value,
+    unconfirmed: isTemplate ? say("mark.template") : undefined,
+    onChange: (text: string) => answer(id, text),
+  };
+  const options = optionsOf(id);
+  const hint = HINTS[id];
+  return (
+    <div className={styles.answer}>
+      {options ? (
+        <Choice {...shared} options={options} />
+      ) : (
+        <TextField
+          {...shared}
+          {...(hint === undefined ? {} : { hint })}
+          {...(value === "" ? { placeholder: say("blank") } : {})}
+          messages={faults.map(faultText)}
+          wide={id === "name" || id === "connections"}
+        />
+      )}
+      {options && faults.map((fault) => <p key={faultText(fault)}>{faultText(fault)}</p>)}
+      {faults
+        .flatMap(({ remedy }) => remedy ?? [])
+        .map((remedy) => (
+          <Button key={remedy} label={say("remedy", { remedy })} onClick={() => answer(id, remedy)} />
+        ))}
+      {doubts.map(({ kind, values }) => (
+        <p key={kind} className={styles.doubt}>
+          {say(`doubt.${kind}`, values)}
+        </p>
+      ))}
+    </div>
+  );
+}
+
+interface Option {
+  readonly value: string;
+  readonly label: string;
+}
+
+/** What may be chosen; undefined where it is typed. */
+function optionsOf(id: AnswerId): readonly Option[] | undefined {
+  const answer = ANSWERS[id];
+  if (answer.kind === "yesNo") {
+    return [
+      { value: "yes", label: say("yes") },
+      { value: "no", label: say("no") },
+    ];
+  }
+  if (answer.kind !== "field") return undefined;
+  const field = fieldAt(answer.field);
+  if (field?.kind === "choice") return field.options;
+  if (field?.kind !== "stock") return undefined;
+  return [...GENERIC_STOCKS.values()].map((stock) => ({ value: stock.id, label: stock.name }));
+}

@@ -1,0 +1,95 @@
+import { newRigWords } from "@secondline/words/newRig";
+import { QUESTIONS } from "@secondline/workbench";
+import { useEffect } from "react";
+import { Button } from "../design/Button.tsx";
+import type { Theme } from "../design/palette.ts";
+import type { FileActions } from "../files/useFileActions.ts";
+import { useActions } from "../state/useSandbox.ts";
+import { CautionFoot } from "../verdict/CautionFoot.tsx";
+import { words } from "../words.ts";
+import styles from "./newRig.module.css";
+import { QuestionPart } from "./QuestionPart.tsx";
+import { SidePicture } from "./SidePicture.tsx";
+import { type NewRigDesk, useNewRig } from "./useNewRig.ts";
+import { useSketch } from "./useSketch.ts";
+
+const { say } = newRigWords;
+
+/** Eight questions on one page, and the rig that follows from them growing beside it. */
+export function NewRigView({ theme, openDocument }: { theme: Theme; openDocument: FileActions["openDocument"] }) {
+  const desk = useNewRig();
+  const { made } = desk;
+  const sketched = useSketch(made.rig);
+  const { look, stop, runNow } = useActions();
+  // The threads are for the drawing; what the rig before still lacked is looked for when it is in sight again.
+  useEffect(() => {
+    stop();
+    return runNow;
+  }, [stop, runNow]);
+  function make(): void {
+    openDocument(made.document, say("title"));
+    desk.reset();
+    look({ view: "rig", rigOpen: true });
+  }
+  return (
+    <div className={styles.view}>
+      <div className={styles.body}>
+        <main className={styles.questions}>
+          <h2 className={styles.head}>{say("title")}</h2>
+          <p className={styles.intro}>{say("intro")}</p>
+          {QUESTIONS.map((question) => (
+            <QuestionPart key={question.id} question={question} desk={desk} />
+          ))}
+          <Rest desk={desk} />
+        </main>
+        <aside className={styles.side} aria-label={say("result")}>
+          <SidePicture sketched={sketched} theme={theme} isOld={made.rig === undefined} />
+          <div className={styles.finish}>
+            <State desk={desk} />
+            <div className={styles.buttons}>
+              <Button tone="filled" label={say("make")} disabled={made.rig === undefined} onClick={make} />
+              <Button tone="quiet" label={say("cancel")} onClick={() => look({ view: "rig" })} />
+            </div>
+          </div>
+        </aside>
+      </div>
+      <CautionFoot cautions={words.generalCautions()} />
+    </div>
+  );
+}
+
+/** How many values are not confirmed, or how many answers keep it from being a rig; told to who cannot see it too. */
+function State({ desk: { made } }: { desk: NewRigDesk }) {
+  const places = new Set(made.faults.map(({ place }) => place)).size;
+  const text =
+    places > 0
+      ? say("state.faults", { count: places })
+      : made.unconfirmed.length > 0
+        ? say("state.good", { count: made.unconfirmed.length })
+        : say("state.none");
+  return (
+    <p className={places > 0 ? styles.wrong : styles.state} role="status">
+      {text}
+    </p>
+  );
+}
+
+/** What no question asks, and what is wrong with no single answer. */
+function Rest({ desk }: { desk: NewRigDesk }) {
+  const { made, reset } = desk;
+  const others = made.faults.flatMap((fault) => (fault.place === "rig" && fault.kind === "issue" ? [fault.issue] : []));
+  const rest = made.unconfirmed.filter((path) => REST.test(path));
+  return (
+    <section className={styles.question}>
+      {others.map(({ path, message }) => (
+        <p key={path} className={styles.wrong}>
+          {message}
+        </p>
+      ))}
+      {made.rig && <p className={styles.help}>{say("state.rest", { list: newRigWords.values(made.rig, rest) })}</p>}
+      <Button tone="quiet" label={say("reset")} onClick={reset} />
+    </section>
+  );
+}
+
+const REST = /end[AB]\.|hardware|pullAngle|legLength|^rings|^harness/;

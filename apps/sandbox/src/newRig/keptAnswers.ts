@@ -1,0 +1,20 @@
+/** Answers that are not finished, kept on this device: a reload loses none of them. */
+import { type Answers, readAnswers } from "@secondline/workbench";
+import { type Shelf, setAside } from "../state/shelf.ts";
+
+const KEY = "secondline.newRig";
+
+/** What was kept; what cannot be read is set aside and gives no answers. */
+export function keptAnswers(shelf: Shelf): Answers {
+  const text = shelf.getItem(KEY);
+  if (text === null || text === "") return {};
+  const read = readAnswers(text);
+  if (read.ok) return read.answers;
+  setAside(shelf, KEY, text);
+  return {};
+}
+
+/** Throws what the storage throws when it is full or forbidden. */
+export function keepAnswers(shelf: Shelf, answers: Answers): void {
+  shelf.setItem(KEY, Object.keys(answers).length === 0 ? "" : JSON.stringify(answers));
+}

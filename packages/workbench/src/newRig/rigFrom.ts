@@ -1,0 +1,203 @@
+/** The rig that follows from answers: its document, what in it nobody has confirmed, and what is wrong or doubtful. */
+import { fieldAt, parseQuantity, type Rig, type RigDocument, readRig } from "@secondline/rig";
+import { lowestProfile } from "../ground/lowest.ts";
+import { ANSWER_IDS, ANSWERS, type AnswerId, type Answers, answerOf, QUESTIONS, type QuestionId } from "./answers.ts";
+import { doubtsOf } from "./doubts.ts";
+import type { Doubt, Fault, FaultKind, Place } from "./fault.ts";
+import { patternOf, valuesOf } from "./marks.ts";
+import { readPlaces, shareAt } from "./places.ts";
+import { rigOf, type Said, type SaidAnchor } from "./template.ts";
+
+export interface NewRig {
+  /** With its marks; where an answer cannot be read, as typed or as in the template. */
+  readonly document: RigDocument;
+  /** Undefined while there is a fault. */
+  readonly rig: Rig | undefined;
+  readonly unconfirmed: readonly string[];
+  readonly faults: readonly Fault[];
+  readonly doubts: readonly Doubt[];
+}
+
+/** Throws nothing: whatever is wrong is told. */
+export function rigFrom(answers: Answers): NewRig {
+  const faults: Fault[] = [];
+  const bare = rigOf(said(answers, faults));
+  const confirmed = confirmedPaths(answers);
+  const unconfirmed = valuesOf(bare).filter((path) => !confirmed.has(path === "ground" ? path : patternOf(path)));
+  const document = unconfirmed.length > 0 ? { ...bare, unconfirmed: [...unconfirmed] } : bare;
+  const read = readRig(document);
+  if (!read.ok) {
+    for (const issue of read.issues) {
+      const place = placeOf(issue.path, answers);
+      faults.push({ kind: "issue", place, issue, ...remedyOf(place, answers) });
+    }
+  }
+  const good = read.ok && faults.length === 0;
+  return {
+    document,
+    rig: good ? read.rig : undefined,
+    unconfirmed,
+    faults,
+    doubts: good ? doubtsOf(answers, read.rig) : [],
+  };
+}
+
+/** Values that are confirmed as patterns: by every answer that names them, or by their question as a whole. */
+function confirmedPaths(answers: Answers): ReadonlySet<string> {
+  const sure = (id: AnswerId) => answers[id] !== undefined || isConfirmed(answers, questionOf(id));
+  const named = new Map<string, AnswerId[]>();
+  for (const id of ANSWER_IDS) {
+    for (const path of ANSWERS[id].confirms) named.set(path, [...(named.get(path) ?? []), id]);
+  }
+  const paths = [...named].filter(([, ids]) => ids.every(sure)).map(([path]) => path);
+  const ground = answers.profile !== undefined || isConfirmed(answers, "ground");
+  return new Set(ground ? [...paths, "ground"] : paths);
+}
+
+const isConfirmed = (answers: Answers, question: QuestionId): boolean => answers.confirmed?.includes(question) ?? false;
+
+export const questionOf = (answer: AnswerId): QuestionId =>
+  QUESTIONS.find(({ answers }) => (answers as readonly AnswerId[]).includes(answer))!.id;
+
+const metres = (text: string, otherwise: number): number => {
+  const read = parseQuantity(text, "length");
+  return read.ok && read.value !== 0 ? read.value : otherwise;
+};
+
+function said(answers: Answers, faults: Fault[]): Said {
+  const of = (id: AnswerId) => answerOf(answers, id).trim();
+  const site = { span: metres(of("span"), 50), rise: metres(of("rise"), 0) };
+  const age = ageOf(of, faults);
+  return {
+    name: of("name"),
+    span: of("span"),
+    rise: of("rise"),
+    ground: groundOf(answers, of, site, faults),
+    stocks: answers.stocks as RigDocument["stocks"],
+    webbing: of("webbing"),
+    tension: of("tension"),
+    backup: backupOf(answers, of, site.span, faults),
+    anchorA: anchorOf("A", answers, of, faults),
+    anchorB: anchorOf("B", answers, of, faults),
+    rope: of("rope"),
+    leashLength: of("leashLength"),
+    knot: of("knot"),
+    mass: of("mass"),
+    ...age,
+  };
+}
+
+type Of = (id: AnswerId) => string;
+
+function groundOf(answers: Answers, of: Of, site: { span: number; rise: number }, faults: Fault[]) {
+  if (answers.profile) return answers.profile.map((point): [string, string] => [...point]);
+  const read = lowestProfile(of("lowest"), of("lowestAt"), site);
+  if (read.ok) return read.profile.map((point): [string, string] => [...point]);
+  const { at: place, kind, values, remedy } = read;
+  faults.push({ kind, place, values, ...(remedy === undefined ? {} : { remedy }) });
+  return lowestOrNone(site);
+}
+
+/** Something to draw while the answer is being put right; the fault keeps it from being taken for a rig. */
+function lowestOrNone(site: { span: number; rise: number }): [string, string][] {
+  const read = lowestProfile(`${Math.abs(site.rise) + 25} m`, "middle", site);
+  return read.ok ? read.profile.map((point): [string, string] => [...point]) : [];
+}
+
+const NO = ["no", "none", "without"];
+
+function backupOf(answers: Answers, of: Of, span: number, faults: Fault[]): Said["backup"] {
+  const answer = of("backup").toLowerCase();
+  if (NO.includes(answer)) return undefined;
+  if (answer !== "yes") own(faults, "yesNo", "backup", { got: of("backup") }, "yes");
+  const read = readPlaces(of("connections"), span);
+  if (!read.ok) own(faults, read.kind, "connections", read.values, read.remedy);
+  return {
+    webbing: of("backupWebbing"),
+    slack: of("slack"),
+    connections: read.ok ? read.metres.map((at) => shareAt(at, span)) : [],
+    strength: of("connectionStrength"),
+    strengthSaid: answers.connectionStrength !== undefined,
+  };
+}
+
+function anchorOf(side: "A" | "B", answers: Answers, of: Of, faults: Fault[]): SaidAnchor {
+  const [points, kind, strength, legAngle] = [
+    `points${side}`,
+    `kind${side}`,
+    `strength${side}`,
+    `legAngle${side}`,
+  ] as const;
+  const count = Number(of(points));
+  const good = /^\d+$/.test(of(points)) && count >= 1 && count <= 12;
+  if (!good) own(faults, "points", points, { got: of(points) }, "2");
+  return {
+    points: good ? count : 2,
+    kind: of(kind),
+    strength: of(strength),
+    strengthSaid: answers[strength] !== undefined,
+    legAngle: of(legAngle),
+  };
+}
+
+function ageOf(of: Of, faults: Fault[]): Pick<Said, "condition" | "isNew"> {
+  const [age, outside, sun] = [of("age"), of("outside"), of("sun")];
+  if (age.toLowerCase() === "new") return { condition: { age: "0 months", outside: "0 months" }, isNew: true };
+  const read = age === "" ? undefined : parseQuantity(age, "time");
+  if (read && !read.ok) own(faults, "age", "age", { got: age }, "new");
+  const condition = {
+    ...(age === "" || !read?.ok ? {} : { age }),
+    ...(outside === "" ? {} : { outside }),
+    ...(sun === "" ? {} : { sun }),
+  };
+  return { condition: Object.keys(condition).length > 0 ? condition : undefined, isNew: false };
+}
+
+function own(
+  faults: Fault[],
+  kind: FaultKind,
+  place: Place,
+  values: Readonly<Record<string, string | number>>,
+  remedy?: string,
+): void {
+  faults.push({ kind, place, values, ...(remedy === undefined ? {} : { remedy }) });
+}
+
+/** The answer that a value of the document comes from. */
+function placeOf(path: string, answers: Answers): Place {
+  if (path.startsWith("ground")) return answers.profile ? "profile" : "lowest";
+  if (path.startsWith("stocks")) return "stocks";
+  // The condition of one part is that of all.
+  const shared = path.replace(/^.*\.condition\./, "leash.condition.");
+  if (shared === "leash.condition.age") return "age";
+  const pattern = patternOf(shared);
+  return (
+    ANSWER_IDS.find((id) => {
+      const answer = ANSWERS[id];
+      return answer.kind === "field" ? answer.field === pattern : answer.confirms.some((one) => one === pattern);
+    }) ?? "rig"
+  );
+}
+
+const UNITS: Readonly<Partial<Record<string, string>>> = {
+  length: "m",
+  force: "kN",
+  mass: "kg",
+  share: "%",
+  angle: "deg",
+};
+
+/** A number without its unit: with the usual one it would do. */
+function remedyOf(place: Place, answers: Answers): { readonly remedy?: string } {
+  if (place === "profile" || place === "stocks" || place === "rig") return {};
+  const text = answerOf(answers, place).trim();
+  const answer = ANSWERS[place];
+  if (answer.kind !== "field" || !/^[-+]?\d+(?:\.\d+)?$/.test(text)) return {};
+  const unit = dimensionUnit(answer.field);
+  return unit === undefined ? {} : { remedy: `${text} ${unit}` };
+}
+
+function dimensionUnit(path: string): string | undefined {
+  const field = fieldAt(path);
+  return field?.kind === "quantity" ? UNITS[field.dimension] : undefined;
+}
