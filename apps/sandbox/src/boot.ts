@@ -1,8 +1,8 @@
 /** Brings up a sandbox: from a link, from the work kept on this device, or with the demo rig. */
 import { readRig } from "@secondline/rig";
 import { type Autosave, rigName, startAutosave } from "./files/autosave.ts";
-import { FIRST_RIG } from "./files/firstRig.ts";
 import { download, fileName } from "./files/download.ts";
+import { FIRST_RIG } from "./files/firstRig.ts";
 import type { ReadLink } from "./files/link.ts";
 import { checkSaved } from "./files/savedWork.ts";
 import { claimWriting, openWorkStore, type SavedWork, type WorkStore } from "./files/workStore.ts";

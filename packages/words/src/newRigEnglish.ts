@@ -14,7 +14,7 @@ export const NEW_RIG_ENGLISH = {
   "question.age": "How old it is",
   "help.site": "From anchor A to anchor B, level; and how much higher B is. Below A it is negative.",
   "help.ground":
-    "How far the lowest ground lies below anchor A, and where. Straight slopes from both anchors down to it are assumed.",
+    "How far the lowest ground lies below anchor A. What lies between is a guess: look at the drawing before you confirm it.",
   "help.profile": "A profile with {count} points. It takes the place of the lowest point.",
   "help.main": "The webbing you walk on, and its tension with nobody on it.",
   "help.backup": "What catches you when the main line fails, and where it is tied to the main line.",
@@ -29,6 +29,7 @@ export const NEW_RIG_ENGLISH = {
   "answer.rise": "Rise",
   "answer.lowest": "Lowest ground, below A",
   "answer.lowestAt": "Where: middle, or metres from A",
+  "answer.shape": "Shape",
   "answer.webbing": "Webbing",
   "answer.tension": "Tension",
   "answer.backup": "Is there a backup",
@@ -53,6 +54,8 @@ export const NEW_RIG_ENGLISH = {
   "answer.sun": "Share of full sun",
   "hint.connections": "“every 15 m”, “10 m, 25 m, 40 m” from A, or “none”",
   "hint.age": "“new”, or a time such as “2 years”",
+  "shape.slopes": "Straight slopes",
+  "shape.walls": "Steep walls, level floor",
   yes: "Yes",
   no: "No",
   blank: "not said",
@@ -69,7 +72,7 @@ export const NEW_RIG_ENGLISH = {
   "state.good": "{count|1 value is|{count} values are} not confirmed.",
   "state.none": "Every value is confirmed.",
   "state.faults": "{count|1 answer is|{count} answers are} to be put right before there is a rig.",
-  "state.rest": "Not asked here, and to be confirmed in the rig sheet: {list}.",
+  "state.rest": "{count|1 value|{count} values} not asked here, to be confirmed in the rig sheet",
   sketch: "The rig from the side: span {span}",
   "sketch.coming": "The drawing comes as soon as the answers make a rig.",
   "sketch.kept": "Drawn as it was before the answers that are to be put right.",
@@ -84,7 +87,8 @@ export const NEW_RIG_ENGLISH = {
   "fault.spot": "Got “{got}”; write “middle”, or a distance from anchor A such as “20 m”.",
   "fault.spotOutside": "{got} does not lie between the anchors, on a span of {span}.",
   "fault.depth":
-    "Got “{got}”; write how far the lowest ground lies below anchor A, such as “25 m”. It lies more than 1 m below the line.",
+    "Got “{got}”; write how far the lowest ground lies below anchor A, such as “25 m”. It lies more than 1 m below the line and both anchors.",
+  "fault.shape": "Got “{got}”; slopes or walls is needed here.",
   "fault.age": "Got “{got}”; write “new”, or a time such as “2 years”.",
   "doubt.unusual": "{got} is unusual: mostly it is between {low} and {high}. Is the unit right?",
   "doubt.tensionHigh": "This is {share} % of the webbing's strength with nobody on it; more than a quarter is unusual.",
@@ -93,6 +97,7 @@ export const NEW_RIG_ENGLISH = {
   "doubt.olderOutside": "Longer outside than it is old?",
 
   // The rig sheet
+  "sheet.step": "Confirmed",
   "sheet.confirm": "Confirm {name} as it stands",
   "sheet.confirmShort": "Confirm",
   "sheet.confirmAll": "Confirm all {count} here",

@@ -1,4 +1,4 @@
-export { lowestProfile, type Profile } from "./ground/lowest.ts";
+export { lowestProfile, type Profile, SHAPES } from "./ground/lowest.ts";
 export {
   ANSWER_IDS,
   ANSWERS,

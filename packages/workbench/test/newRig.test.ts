@@ -88,6 +88,13 @@ describe("a new rig", () => {
       [40, 1],
     ]);
     expect(unconfirmed).toContain("ground");
+    expect(rigFrom({ span: "40 m", lowest: "25 m", shape: "walls" }).rig?.ground).toEqual([
+      [0, -1],
+      [4.41, -25],
+      [35.59, -25],
+      [40, -1],
+    ]);
+    expect(placesOf({ shape: "round" })).toEqual(["shape"]);
     expect(rigFrom({ lowest: "25 m", confirmed: ["ground"] }).unconfirmed).not.toContain("ground");
   });
 

@@ -1,6 +1,6 @@
 import { fieldAt, GENERIC_STOCKS } from "@secondline/rig";
 import { newRigWords } from "@secondline/words/newRig";
-import { ANSWERS, type AnswerId, answerOf } from "@secondline/workbench";
+import { ANSWERS, type AnswerId, answerOf, SHAPES } from "@secondline/workbench";
 import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
 import { TextField } from "../design/TextField.tsx";
@@ -78,6 +78,7 @@ function optionsOf(id: AnswerId): readonly Option[] | undefined {
       { value: "no", label: say("no") },
     ];
   }
+  if (answer.kind === "shape") return SHAPES.map((shape) => ({ value: shape, label: say(`shape.${shape}`) }));
   if (answer.kind !== "field") return undefined;
   const field = fieldAt(answer.field);
   if (field?.kind === "choice") return field.options;

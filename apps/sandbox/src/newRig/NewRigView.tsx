@@ -2,6 +2,7 @@ import { newRigWords } from "@secondline/words/newRig";
 import { QUESTIONS } from "@secondline/workbench";
 import { useEffect } from "react";
 import { Button } from "../design/Button.tsx";
+import { Disclosure } from "../design/Disclosure.tsx";
 import type { Theme } from "../design/palette.ts";
 import type { FileActions } from "../files/useFileActions.ts";
 import { useActions } from "../state/useSandbox.ts";
@@ -43,7 +44,9 @@ export function NewRigView({ theme, openDocument }: { theme: Theme; openDocument
           <Rest desk={desk} />
         </main>
         <aside className={styles.side} aria-label={say("result")}>
-          <SidePicture sketched={sketched} theme={theme} isOld={made.rig === undefined} />
+          <div className={styles.picture}>
+            <SidePicture sketched={sketched} theme={theme} isOld={made.rig === undefined} />
+          </div>
           <div className={styles.finish}>
             <State desk={desk} />
             <div className={styles.buttons}>
@@ -86,7 +89,11 @@ function Rest({ desk }: { desk: NewRigDesk }) {
           {message}
         </p>
       ))}
-      {made.rig && <p className={styles.help}>{say("state.rest", { list: newRigWords.values(made.rig, rest) })}</p>}
+      {made.rig && rest.length > 0 && (
+        <Disclosure title={say("state.rest", { count: rest.length })}>
+          <p className={styles.help}>{newRigWords.values(made.rig, rest)}.</p>
+        </Disclosure>
+      )}
       <Button tone="quiet" label={say("reset")} onClick={reset} />
     </section>
   );

@@ -43,6 +43,8 @@ export function QuestionPart({ question, desk }: { question: (typeof QUESTIONS)[
 function isAsked(id: AnswerId, answers: Answers): boolean {
   const of = (one: AnswerId) => answerOf(answers, one).trim().toLowerCase();
   switch (id) {
+    case "lowestAt":
+      return of("shape") !== "walls";
     case "legAngleA":
       return of("pointsA") !== "1";
     case "legAngleB":

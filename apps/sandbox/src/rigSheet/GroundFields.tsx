@@ -2,6 +2,7 @@ import { valueAt } from "@secondline/rig";
 import { Button } from "../design/Button.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import styles from "./GroundFields.module.css";
+import { ConfirmOne } from "./Marks.tsx";
 import { RigField } from "./RigField.tsx";
 
 /** The ground below the line as points from A to B. */
@@ -11,6 +12,7 @@ export function GroundFields() {
   const { edit } = useActions();
   return (
     <div>
+      <ConfirmOne path="ground" name="Ground profile" />
       {points.map((point, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a point is known by its place in the list
         <div key={index} className={styles.point}>

@@ -2,6 +2,7 @@ import { valueAt } from "@secondline/rig";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { useFaultCount } from "./faults.ts";
+import { MarkedTitle } from "./Marks.tsx";
 import { ChoiceOfKind, Condition, LineEnd, Own, PartList } from "./parts.tsx";
 import { RigField } from "./RigField.tsx";
 
@@ -10,7 +11,7 @@ export function LineFields({ line }: { line: "main" | "backup" }) {
   const faults = useFaultCount([`${line}.sections`]);
   return (
     <>
-      <Disclosure title="Webbing" faults={faults} level={4}>
+      <Disclosure title={<MarkedTitle title="Webbing" groups={[`${line}.sections`]} />} faults={faults} level={4}>
         <PartList
           at={`${line}.sections`}
           noun="section"

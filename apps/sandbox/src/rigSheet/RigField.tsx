@@ -14,6 +14,7 @@ import { RangeSlider } from "../design/RangeSlider.tsx";
 import { TextField } from "../design/TextField.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { useFaultsAt } from "./faults.ts";
+import { ConfirmOne, useMark } from "./Marks.tsx";
 import styles from "./RigField.module.css";
 
 interface Props {
@@ -28,7 +29,17 @@ interface Props {
 }
 
 /** One field of the rig document, made from the field table: label, text as typed, faults beside it, a slider. */
-export function RigField({ path, label, slider = false, help = false }: Props) {
+export function RigField(props: Props) {
+  const name = props.label ?? fieldAt(props.path)?.label ?? props.path;
+  return (
+    <>
+      <FieldItself {...props} />
+      <ConfirmOne path={props.path} name={name} />
+    </>
+  );
+}
+
+function FieldItself({ path, label, slider = false, help = false }: Props) {
   const field = fieldAt(path);
   if (!field) throw new Error(`There is no field at ${path}`);
   const name = label ?? field.label;
@@ -65,6 +76,7 @@ function Quantity({
 }) {
   const value = useValue(path);
   const messages = useFaultsAt(path);
+  const unconfirmed = useMark(path);
   const { edit, moveAnchorB, finishEdit, look } = useActions();
   const written = value === undefined ? "" : String(value);
   const read = parseQuantity(value ?? field.fallback, field.dimension);
@@ -80,6 +92,7 @@ function Quantity({
         value={written}
         placeholder={field.fallback === undefined ? "" : String(field.fallback)}
         messages={messages}
+        unconfirmed={unconfirmed}
         {...(help ? { hint: field.help } : {})}
         onChange={(text) => put(text, `type ${path}`)}
         onFocus={() => look({ editing: path })}
@@ -131,10 +144,12 @@ function OneOf({
   fallback?: string | undefined;
 }) {
   const value = useValue(path);
+  const unconfirmed = useMark(path);
   const { edit, look } = useActions();
   return (
     <Choice
       label={name}
+      unconfirmed={unconfirmed}
       value={String(value ?? fallback ?? "")}
       options={options}
       onChange={(next) => edit(path, next, name)}

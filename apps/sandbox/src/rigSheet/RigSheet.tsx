@@ -9,6 +9,7 @@ import { useFaultCount } from "./faults.ts";
 import { GroundFields } from "./GroundFields.tsx";
 import { LeashFields } from "./LeashFields.tsx";
 import { LineFields } from "./LineFields.tsx";
+import { ConfirmAll, MarkedTitle, MarksState } from "./Marks.tsx";
 import { Condition, Own, Rated } from "./parts.tsx";
 import { RigField } from "./RigField.tsx";
 import styles from "./RigSheet.module.css";
@@ -29,6 +30,7 @@ export function RigSheet({ onClose }: { onClose?: () => void }) {
       </div>
       <div className={styles.scroll}>
         <Faults />
+        <MarksState />
         <Group title="Most changed" groups={[]} open>
           <RigField path="span" slider />
           <RigField path="main.pretension" slider label="Tension of the main line" />
@@ -39,7 +41,10 @@ export function RigSheet({ onClose }: { onClose?: () => void }) {
           <RigField path="requiredAfterFailure" slider help />
           <RigField path="requiredClearance" slider help />
         </Group>
-        <Group title="Site and ground" groups={["name", "id", "notes", "rise", "ground", "requiredFactorBasis"]}>
+        <Group
+          title="Site and ground"
+          groups={["name", "id", "notes", "span", "rise", "ground", "requiredFactorBasis"]}
+        >
           <RigField path="name" />
           <RigField path="id" help />
           <RigField path="notes" />
@@ -121,10 +126,15 @@ function Group({
   const faults = useFaultCount(groups);
   return (
     <Disclosure
-      title={<span className={styles.group}>{title}</span>}
+      title={
+        <span className={styles.group}>
+          <MarkedTitle title={title} groups={groups} />
+        </span>
+      }
       faults={faults}
       {...(open ? { defaultOpen: true } : {})}
     >
+      <ConfirmAll groups={groups} />
       {children}
     </Disclosure>
   );

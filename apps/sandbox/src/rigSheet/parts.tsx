@@ -6,6 +6,7 @@ import { Choice } from "../design/Choice.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { useFaultCount } from "./faults.ts";
+import { ConfirmOne, MarkedTitle, useMark } from "./Marks.tsx";
 import styles from "./parts.module.css";
 import { RigField } from "./RigField.tsx";
 
@@ -48,7 +49,7 @@ export function LineEnd({ at, title }: { at: string; title: string }) {
   const kind = useSandbox((state) => valueAt(state.document.history.present, `${at}.kind`));
   const faults = useFaultCount([at]);
   return (
-    <Disclosure title={title} faults={faults} level={4}>
+    <Disclosure title={<MarkedTitle title={title} groups={[at]} />} faults={faults} level={4}>
       <EndKind at={at} />
       {kind === "knot" && <RigField path={`${at}.knot`} />}
       <Rated at={at} />
@@ -89,7 +90,13 @@ export function ChoiceOfKind({ at, onChange }: { at: string; onChange: (kind: st
   const kind = useSandbox((state) => valueAt(state.document.history.present, `${at}.kind`));
   const field = fieldAt(`${at}.kind`);
   const options = field?.kind === "choice" ? field.options : [];
-  return <Choice label="Kind" value={String(kind ?? "")} options={options} onChange={onChange} />;
+  const unconfirmed = useMark(`${at}.kind`);
+  return (
+    <>
+      <Choice label="Kind" value={String(kind ?? "")} options={options} onChange={onChange} unconfirmed={unconfirmed} />
+      <ConfirmOne path={`${at}.kind`} name={field?.label ?? "Kind"} />
+    </>
+  );
 }
 
 interface ListProps {
@@ -142,7 +149,7 @@ const emptyAsNothing = (items: readonly unknown[], least: number) =>
 function PartItem({ path, title, children }: { path: string; title: string; children: ReactNode }) {
   const faults = useFaultCount([path]);
   return (
-    <Disclosure title={title} faults={faults} level={4}>
+    <Disclosure title={<MarkedTitle title={title} groups={[path]} />} faults={faults} level={4}>
       {children}
     </Disclosure>
   );

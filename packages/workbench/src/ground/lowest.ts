@@ -1,4 +1,4 @@
-/** A ground profile of one number: how deep the lowest point lies, and where. Straight from both anchors down to it. */
+/** A ground profile of one number: how deep the lowest point lies, and where. Its shape is a guess between them. */
 import { chordHeight, parseQuantity, quantityText } from "@secondline/rig";
 
 /** The rock's edge below either anchor [m]. */
@@ -9,8 +9,8 @@ export type LowestReading =
   | { readonly ok: true; readonly profile: Profile }
   | {
       readonly ok: false;
-      readonly at: "lowest" | "lowestAt";
-      readonly kind: "depth" | "spot" | "spotOutside";
+      readonly at: "lowest" | "lowestAt" | "shape";
+      readonly kind: "depth" | "spot" | "spotOutside" | "shape";
       readonly values: Readonly<Record<string, string | number>>;
       readonly remedy?: string;
     };
@@ -23,9 +23,18 @@ interface Site {
 
 const metre = (value: number) => quantityText(Math.round(value * 100) / 100, "length", "1 m");
 
-/** `depth`: below anchor A, as "25 m"; `spot`: "middle", or a distance from anchor A. */
-export function lowestProfile(depth: string, spot: string, site: Site): LowestReading {
-  const x = spotOf(spot, site.span);
+/** Slopes: straight from both anchors to the lowest point. Walls: steep from either edge to a level floor. */
+export const SHAPES = ["slopes", "walls"] as const;
+
+/** How far a wall leans back over its height: ten degrees from upright [-]. */
+const LEAN = Math.tan(Math.PI / 18);
+
+/** `depth`: below anchor A, as "25 m"; `spot`: "middle", or a distance from anchor A; it says nothing of a level floor. */
+export function lowestProfile(depth: string, spot: string, shape: string, site: Site): LowestReading {
+  if (shape !== "slopes" && shape !== "walls") {
+    return { ok: false, at: "shape", kind: "shape", values: { got: shape }, remedy: "slopes" };
+  }
+  const x = shape === "walls" ? site.span / 2 : spotOf(spot, site.span);
   if (x === undefined) return { ok: false, at: "lowestAt", kind: "spot", values: { got: spot }, remedy: "middle" };
   if (x <= 0 || x >= site.span) {
     const values = { got: spot, span: metre(site.span) };
@@ -34,9 +43,8 @@ export function lowestProfile(depth: string, spot: string, site: Site): LowestRe
   const read = parseQuantity(depth, "length");
   const values = { got: depth };
   if (!read.ok) return { ok: false, at: "lowest", kind: "depth", values, ...unitGuess(depth) };
-  const edges = [-EDGE, site.rise - EDGE] as const;
-  const line = chordHeight(site, x);
-  if (-read.value >= line - EDGE) {
+  const [edgeA, edgeB] = [-EDGE, site.rise - EDGE];
+  if (-read.value >= Math.min(edgeA, edgeB, chordHeight(site, x) - EDGE)) {
     return {
       ok: false,
       at: "lowest",
@@ -45,14 +53,10 @@ export function lowestProfile(depth: string, spot: string, site: Site): LowestRe
       ...(read.value < 0 ? { remedy: metre(-read.value) } : {}),
     };
   }
-  return {
-    ok: true,
-    profile: [
-      ["0 m", metre(edges[0])],
-      [metre(x), metre(-read.value)],
-      [metre(site.span), metre(edges[1])],
-    ],
-  };
+  const foot = Math.min(LEAN * read.value, site.span / 3);
+  const bottom = shape === "walls" ? [foot, site.span - foot] : [x];
+  const floor = bottom.map((place) => [metre(place), metre(-read.value)] as const);
+  return { ok: true, profile: [["0 m", metre(edgeA)], ...floor, [metre(site.span), metre(edgeB)]] };
 }
 
 const unitGuess = (text: string) => (/^\d+(?:\.\d+)?$/.test(text.trim()) ? { remedy: `${text.trim()} m` } : {});

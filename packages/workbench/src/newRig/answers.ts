@@ -10,7 +10,7 @@ interface AsField {
   readonly field: string;
 }
 interface AsOwn {
-  readonly kind: "depth" | "spot" | "yesNo" | "points" | "places" | "age";
+  readonly kind: "depth" | "spot" | "shape" | "yesNo" | "points" | "places" | "age";
 }
 export type Answer = (AsField | AsOwn) & {
   /** Value of the template, as it would be typed; empty: the template says nothing, and the worst counts. */
@@ -60,6 +60,7 @@ export const ANSWERS = {
   // A profile made of one number is a guess between: only whoever has looked at it confirms it.
   lowest: own("depth", "25 m"),
   lowestAt: own("spot", "middle"),
+  shape: own("shape", "slopes"),
   webbing: field("main.sections[].stock", "polyester-webbing-25"),
   tension: field("main.pretension", "2.5 kN"),
   backup: own("yesNo", "yes"),
@@ -89,7 +90,7 @@ export const ANSWER_IDS = Object.keys(ANSWERS) as readonly AnswerId[];
 /** The questions in the order in which they are asked, each with its answers. */
 export const QUESTIONS = [
   { id: "site", answers: ["name", "span", "rise"] },
-  { id: "ground", answers: ["lowest", "lowestAt"] },
+  { id: "ground", answers: ["lowest", "shape", "lowestAt"] },
   { id: "main", answers: ["webbing", "tension"] },
   { id: "backup", answers: ["backup", "backupWebbing", "slack", "connections", "connectionStrength"] },
   {

@@ -14,6 +14,7 @@ export type FaultKind =
   | "spot"
   | "spotOutside"
   | "depth"
+  | "shape"
   | "age";
 
 export type Fault =

@@ -91,7 +91,7 @@ type Of = (id: AnswerId) => string;
 
 function groundOf(answers: Answers, of: Of, site: { span: number; rise: number }, faults: Fault[]) {
   if (answers.profile) return answers.profile.map((point): [string, string] => [...point]);
-  const read = lowestProfile(of("lowest"), of("lowestAt"), site);
+  const read = lowestProfile(of("lowest"), of("lowestAt"), of("shape"), site);
   if (read.ok) return read.profile.map((point): [string, string] => [...point]);
   const { at: place, kind, values, remedy } = read;
   faults.push({ kind, place, values, ...(remedy === undefined ? {} : { remedy }) });
@@ -100,7 +100,7 @@ function groundOf(answers: Answers, of: Of, site: { span: number; rise: number }
 
 /** Something to draw while the answer is being put right; the fault keeps it from being taken for a rig. */
 function lowestOrNone(site: { span: number; rise: number }): [string, string][] {
-  const read = lowestProfile(`${Math.abs(site.rise) + 25} m`, "middle", site);
+  const read = lowestProfile(`${Math.abs(site.rise) + 25} m`, "middle", "slopes", site);
   return read.ok ? read.profile.map((point): [string, string] => [...point]) : [];
 }
 

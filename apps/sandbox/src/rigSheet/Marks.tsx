@@ -1,0 +1,87 @@
+import { valueAt } from "@secondline/rig";
+import { newRigWords } from "@secondline/words/newRig";
+import { useShallow } from "zustand/react/shallow";
+import { Button } from "../design/Button.tsx";
+import { useActions, useSandbox } from "../state/useSandbox.ts";
+import styles from "./Marks.module.css";
+
+const { say } = newRigWords;
+
+/** Paths of the document that nobody has confirmed, as they are written. */
+function marksOf(document: unknown): readonly string[] {
+  const list = valueAt(document, "unconfirmed");
+  return Array.isArray(list) ? list.filter((path): path is string => typeof path === "string") : [];
+}
+
+const isIn = (path: string, group: string) =>
+  path === group || path.startsWith(`${group}.`) || path.startsWith(`${group}[`);
+
+/** Marks in any of these groups; all of them where no group is named. */
+function useMarksIn(groups?: readonly string[]): readonly string[] {
+  return useSandbox(
+    useShallow(({ document }) =>
+      marksOf(document.history.present).filter((path) => !groups || groups.some((group) => isIn(path, group))),
+    ),
+  );
+}
+
+/** Words for a field whose value nobody has confirmed; undefined for all others. */
+export function useMark(path: string): string | undefined {
+  const marked = useSandbox(({ document }) => marksOf(document.history.present).includes(path));
+  return marked ? say("mark.template") : undefined;
+}
+
+function useConfirm(): (paths: readonly string[]) => void {
+  const present = useSandbox(({ document }) => document.history.present);
+  const { edit, announce } = useActions();
+  return (paths) => {
+    const left = marksOf(present).filter((path) => !paths.includes(path));
+    edit("unconfirmed", left.length === 0 ? undefined : left, say("sheet.step"));
+    announce(left.length === 0 ? say("state.none") : say("state.good", { count: left.length }));
+  };
+}
+
+/** Under a field: the value is the template's, and the way to say that it is right. */
+export function ConfirmOne({ path, name }: { path: string; name: string }) {
+  const mark = useMark(path);
+  const confirm = useConfirm();
+  if (mark === undefined) return null;
+  return (
+    <p className={styles.one}>
+      <span>{mark}</span>
+      <button
+        type="button"
+        className={styles.confirm}
+        aria-label={say("sheet.confirm", { name })}
+        onClick={() => confirm([path])}
+      >
+        {say("sheet.confirmShort")}
+      </button>
+    </p>
+  );
+}
+
+/** Confirms whatever is marked in these groups. */
+export function ConfirmAll({ groups }: { groups: readonly string[] }) {
+  const marks = useMarksIn(groups);
+  const confirm = useConfirm();
+  if (marks.length < 2) return null;
+  return <Button label={say("sheet.confirmAll", { count: marks.length })} onClick={() => confirm(marks)} />;
+}
+
+/** A heading with the number of values beneath it that nobody has confirmed. */
+export function MarkedTitle({ title, groups }: { title: string; groups: readonly string[] }) {
+  const { length: count } = useMarksIn(groups);
+  return (
+    <>
+      {title}
+      {count > 0 && <span className={styles.count}>{say("sheet.count", { count })}</span>}
+    </>
+  );
+}
+
+/** How many there are in all; nothing where there is none. */
+export function MarksState() {
+  const { length: count } = useMarksIn();
+  return count === 0 ? null : <p className={styles.state}>{say("state.good", { count })}</p>;
+}
