@@ -44,6 +44,7 @@ const program = new Command("secondline")
   .addHelpText(
     "before",
     `Examples:
+  secondline new rig.json                   begins a rig with eight questions
   secondline check rig.json                 what every part carries and holds, and the verdict
   secondline check rig.json --require       the same; exit status 1 unless everything holds
   secondline check rig.json --why           with what every strength is made of, and on what basis
@@ -91,6 +92,21 @@ program
   .addOption(jobs())
   .addOption(cache())
   .action(async (file: string, options) => (await import("./commands/check.ts")).check(file, options));
+
+program
+  .command("new")
+  .description("begin a rig: asks eight questions, and writes a file in which what was not answered is marked")
+  .argument("<file>", "rig document (JSON) to write")
+  .option("--answers <file>", "answers from a file (JSON) instead of asking")
+  .option(
+    "--set <name=value>",
+    'an answer, such as --set "span=60 m"; repeatable, goes before the file',
+    collect,
+    [] as string[],
+  )
+  .option("--template", "ask nothing: what is not answered is taken over from the template")
+  .option("--force", "overwrite the file when it exists")
+  .action(async (file: string, options) => (await import("./commands/new.ts")).newRig(file, options));
 
 program
   .command("compare")

@@ -110,7 +110,8 @@ export const NEW_RIG_ENGLISH = {
   "cli.how":
     "Enter keeps what stands in brackets, marked as not confirmed; “ok” keeps it as yours; Ctrl-C leaves, nothing is written.",
   "cli.wrote": "{file}: a rig, “{name}”.",
-  "cli.notConfirmed": "{count|1 value is|{count} values are} not confirmed: {list}.",
+  "cli.notConfirmed": "{count|1 value is|{count} values are} not confirmed:",
+  "cli.left": "Left before the end: nothing is written.",
   "cli.next":
     "secondline check {file} tells what it comes to. Take a path out of “unconfirmed” in the file when you have looked.",
   "cli.doubt": "Look again: {answer}. {message}",

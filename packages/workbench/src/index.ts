@@ -7,6 +7,7 @@ export {
   type Answers,
   answerOf,
   answersSchema,
+  isAsked,
   QUESTIONS,
   type QuestionId,
 } from "./newRig/answers.ts";

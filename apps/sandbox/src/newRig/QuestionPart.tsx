@@ -1,5 +1,5 @@
 import { newRigWords } from "@secondline/words/newRig";
-import { type AnswerId, type Answers, answerOf, type QUESTIONS } from "@secondline/workbench";
+import { isAsked, type QUESTIONS } from "@secondline/workbench";
 import { Button } from "../design/Button.tsx";
 import { Tick } from "../design/Tick.tsx";
 import { AnswerField } from "./AnswerField.tsx";
@@ -37,28 +37,4 @@ export function QuestionPart({ question, desk }: { question: (typeof QUESTIONS)[
       )}
     </section>
   );
-}
-
-/** What says nothing beside other answers is not asked: legs of one point, webbing of no backup, the weather of something new. */
-function isAsked(id: AnswerId, answers: Answers): boolean {
-  const of = (one: AnswerId) => answerOf(answers, one).trim().toLowerCase();
-  switch (id) {
-    case "lowestAt":
-      return of("shape") !== "walls";
-    case "legAngleA":
-      return of("pointsA") !== "1";
-    case "legAngleB":
-      return of("pointsB") !== "1";
-    case "backupWebbing":
-    case "slack":
-    case "connections":
-      return of("backup") !== "no";
-    case "connectionStrength":
-      return of("backup") !== "no" && of("connections") !== "none";
-    case "outside":
-    case "sun":
-      return of("age") !== "new";
-    default:
-      return true;
-  }
 }

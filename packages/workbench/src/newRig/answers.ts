@@ -128,3 +128,27 @@ export type Answers = z.infer<typeof answersSchema>;
 
 /** What stands for an answer: as given, else as in the template. */
 export const answerOf = (answers: Answers, id: AnswerId): string => answers[id] ?? ANSWERS[id].start;
+
+/** What says nothing beside other answers is not asked: legs of one point, webbing of no backup, the weather of something new. */
+export function isAsked(id: AnswerId, answers: Answers): boolean {
+  const of = (one: AnswerId) => answerOf(answers, one).trim().toLowerCase();
+  switch (id) {
+    case "lowestAt":
+      return of("shape") !== "walls";
+    case "legAngleA":
+      return of("pointsA") !== "1";
+    case "legAngleB":
+      return of("pointsB") !== "1";
+    case "backupWebbing":
+    case "slack":
+    case "connections":
+      return of("backup") !== "no";
+    case "connectionStrength":
+      return of("backup") !== "no" && of("connections") !== "none";
+    case "outside":
+    case "sun":
+      return of("age") !== "new";
+    default:
+      return true;
+  }
+}

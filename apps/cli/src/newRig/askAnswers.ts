@@ -1,0 +1,47 @@
+/** Asks the questions of a new rig, one answer after the other. What cannot be read is told at once and asked again. */
+
+import { newRigWords } from "@secondline/words/newRig";
+import { ANSWERS, type AnswerId, type Answers, answerOf, isAsked, QUESTIONS, rigFrom } from "@secondline/workbench";
+import { faultText } from "./faultText.ts";
+
+const { say } = newRigWords;
+
+export interface Desk {
+  /** Undefined: whoever is asked has left. */
+  readonly ask: (prompt: string) => Promise<string | undefined>;
+  readonly tell: (text: string) => void;
+}
+
+/** Undefined when somebody left before the end. */
+export async function askAnswers({ ask, tell }: Desk, begun: Answers = {}): Promise<Answers | undefined> {
+  tell(say("intro"));
+  tell(say("cli.how"));
+  let answers = begun;
+  for (const question of QUESTIONS) {
+    tell("");
+    tell(say(`question.${question.id}`));
+    tell(say(`help.${question.id}`));
+    for (const id of question.answers) {
+      if (answers[id] !== undefined || !isAsked(id, answers)) continue;
+      const next = await askOne(id, answers, { ask, tell });
+      if (next === undefined) return undefined;
+      answers = next;
+    }
+  }
+  return answers;
+}
+
+async function askOne(id: AnswerId, answers: Answers, { ask, tell }: Desk): Promise<Answers | undefined> {
+  const start = answerOf(answers, id);
+  for (;;) {
+    const prompt = say("cli.ask", { answer: say(`answer.${id}`), start: start === "" ? say("blank") : start });
+    const text = (await ask(prompt))?.trim();
+    if (text === undefined) return undefined;
+    if (text === "") return answers;
+    const next = { ...answers, [id]: text.toLowerCase() === "ok" && ANSWERS[id].start !== "" ? start : text };
+    const [fault] = rigFrom(next).faults.filter(({ place }) => place === id);
+    if (!fault) return next;
+    const remedy = fault.remedy === undefined ? "" : say("cli.remedy", { remedy: fault.remedy });
+    tell(say("cli.again", { message: faultText(fault), remedy }));
+  }
+}
