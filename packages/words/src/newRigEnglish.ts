@@ -14,7 +14,7 @@ export const NEW_RIG_ENGLISH = {
   "question.age": "How old it is",
   "help.site": "From anchor A to anchor B, level; and how much higher B is. Below A it is negative.",
   "help.ground":
-    "How far the lowest ground lies below anchor A. What lies between is a guess: look at the drawing before you confirm it.",
+    "How far the lowest ground lies below anchor A. What lies between is a guess: hold the drawing against the place before you confirm it.",
   "help.profile": "A profile with {count} points. It takes the place of the lowest point.",
   "help.main": "The webbing you walk on, and its tension with nobody on it.",
   "help.backup": "What catches you when the main line fails, and where it is tied to the main line.",
@@ -105,6 +105,7 @@ export const NEW_RIG_ENGLISH = {
 
   // The terminal
   "cli.ask": "{answer} [{start}]",
+  "cli.options": "One of: {options}.",
   "cli.again": "{message}{remedy}",
   "cli.remedy": " Such as {remedy}.",
   "cli.how":

@@ -1,7 +1,17 @@
 /** Asks the questions of a new rig, one answer after the other. What cannot be read is told at once and asked again. */
 
+import { fieldAt, GENERIC_STOCKS } from "@secondline/rig";
 import { newRigWords } from "@secondline/words/newRig";
-import { ANSWERS, type AnswerId, type Answers, answerOf, isAsked, QUESTIONS, rigFrom } from "@secondline/workbench";
+import {
+  ANSWERS,
+  type AnswerId,
+  type Answers,
+  answerOf,
+  isAsked,
+  QUESTIONS,
+  rigFrom,
+  SHAPES,
+} from "@secondline/workbench";
 import { faultText } from "./faultText.ts";
 
 const { say } = newRigWords;
@@ -33,6 +43,8 @@ export async function askAnswers({ ask, tell }: Desk, begun: Answers = {}): Prom
 
 async function askOne(id: AnswerId, answers: Answers, { ask, tell }: Desk): Promise<Answers | undefined> {
   const start = answerOf(answers, id);
+  const options = optionsOf(id);
+  if (options.length > 0) tell(say("cli.options", { options: options.join(", ") }));
   for (;;) {
     const prompt = say("cli.ask", { answer: say(`answer.${id}`), start: start === "" ? say("blank") : start });
     const text = (await ask(prompt))?.trim();
@@ -44,4 +56,13 @@ async function askOne(id: AnswerId, answers: Answers, { ask, tell }: Desk): Prom
     const remedy = fault.remedy === undefined ? "" : say("cli.remedy", { remedy: fault.remedy });
     tell(say("cli.again", { message: faultText(fault), remedy }));
   }
+}
+
+/** What may be chosen; none where anything may be typed. */
+function optionsOf(id: AnswerId): readonly string[] {
+  const answer = ANSWERS[id];
+  if (answer.kind === "shape") return SHAPES;
+  const field = answer.kind === "field" ? fieldAt(answer.field) : undefined;
+  if (field?.kind === "choice") return field.options.map(({ value }) => value);
+  return field?.kind === "stock" ? [...GENERIC_STOCKS.keys()] : [];
 }

@@ -1,3 +1,4 @@
+import "./validLanguage.ts";
 import { useEffect, useRef } from "react";
 import uPlot from "uplot";
 import "uplot/dist/uPlot.min.css";

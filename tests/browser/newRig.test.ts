@@ -1,0 +1,127 @@
+/** The way in: a newcomer's own rig, from the first visit to its verdict; and a browser whose language is none. */
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { type App, computed, expectAccessible, kept, PHONE, rigSheetOpen, startApp, still } from "./app.ts";
+
+let app: App;
+beforeAll(async () => {
+  app = await startApp({ flat: true });
+});
+afterAll(() => app.close());
+
+async function newRig(page: Page): Promise<void> {
+  await page.getByRole("button", { name: "File" }).click();
+  await page.getByRole("menuitem", { name: /^New rig/ }).click();
+  await page.getByRole("heading", { name: "New rig" }).waitFor();
+}
+const state = (page: Page) => page.getByRole("complementary", { name: "The rig so far" }).getByRole("status");
+const field = (page: Page, name: string) => page.getByRole("textbox", { name, exact: true });
+
+describe("a newcomer", () => {
+  it("comes to a verdict of the own rig in a dozen steps beyond typing, and it counts what is not confirmed", async () => {
+    const { page, problems } = await app.visit();
+    let steps = 2;
+    await newRig(page);
+    await field(page, "Name").fill("Quarry line");
+    await field(page, "Span").fill("62 m");
+    await field(page, "Lowest ground, below A").fill("40 m");
+    await field(page, "Tension").fill("2 kN");
+    for (const act of [
+      () => page.getByRole("checkbox", { name: "Right as it stands" }).nth(3).click(),
+      () => page.getByRole("button", { name: "All of it is new" }).click(),
+      () => page.getByRole("button", { name: "Make this rig" }).click(),
+    ]) {
+      await act();
+      steps += 1;
+    }
+    await computed(page);
+    expect(steps).toBeLessThanOrEqual(12);
+    await expect.poll(() => page.locator("header[data-verdict]").textContent()).toMatch(/\d+ values are not confirmed/);
+    expect(await page.locator("header[data-verdict]").getAttribute("data-verdict")).not.toBe("holds");
+    await rigSheetOpen(page);
+    expect(await field(page, "Span").inputValue()).toBe("62 m");
+    // What was said is not marked; what was not, is.
+    expect(await field(page, "Span").getAttribute("data-unconfirmed")).toBeNull();
+    expect(await field(page, "Mass of the walker").getAttribute("data-unconfirmed")).toBe("");
+    const count = page.getByRole("complementary", { name: "Rig sheet" }).getByText(/^\d+ values are not confirmed\.$/);
+    const before = Number.parseInt((await count.textContent())!, 10);
+    await page.getByRole("button", { name: "Confirm Mass of the walker as it stands" }).first().click();
+    await expect.poll(async () => Number.parseInt((await count.textContent())!, 10)).toBe(before - 1);
+    await field(page, "Length of the leash").fill("1.5 m");
+    await expect.poll(async () => Number.parseInt((await count.textContent())!, 10)).toBe(before - 2);
+    await still(page);
+    await expectAccessible(page);
+    await kept(page, '"name":"Quarry line"');
+    expect(problems).toEqual([]);
+  });
+
+  it("is told what is wrong beside its field, with what would do; nothing is lost on a reload", async () => {
+    const { page, problems } = await app.visit();
+    await newRig(page);
+    await page.locator("[aria-label^='The rig from the side: span 50 m']").waitFor();
+    await field(page, "Span").fill("70");
+    await field(page, "Connections").fill("90 m");
+    await expect.poll(() => state(page).textContent()).toContain("2 answers are to be put right");
+    expect(await page.getByRole("button", { name: "Make this rig" }).isDisabled()).toBe(true);
+    // The last good rig stays in sight.
+    await page.getByText("Drawn as it was before").waitFor();
+    await expectAccessible(page);
+    await page.reload();
+    await newRig(page);
+    expect(await field(page, "Span").inputValue()).toBe("70");
+    await page.getByRole("button", { name: "Write 70 m" }).click();
+    await page.getByRole("button", { name: "Write every 15 m" }).click();
+    await page.locator("[aria-label^='The rig from the side: span 70 m']").waitFor();
+    expect(await state(page).textContent()).toMatch(/^\d+ values are not confirmed\.$/);
+    expect(problems).toEqual([]);
+  });
+
+  it("finds every answer with the keyboard alone, and leaves without a rig", async () => {
+    const { page } = await app.visit();
+    await newRig(page);
+    await field(page, "Name").focus();
+    for (let i = 0; i < 60; i++) {
+      if (await page.getByRole("button", { name: "Make this rig" }).evaluate((one) => one === document.activeElement))
+        break;
+      await page.keyboard.press("Tab");
+    }
+    expect(
+      await page.getByRole("button", { name: "Make this rig" }).evaluate((one) => one === document.activeElement),
+    ).toBe(true);
+    await page.keyboard.press("Tab");
+    await page.keyboard.press("Enter");
+    await page.getByRole("heading", { name: "Example crag, North Gap: sound" }).waitFor();
+    await page.getByRole("heading", { name: "New rig" }).waitFor({ state: "detached" });
+  });
+
+  it("has room for the finger and the eye on a phone", async () => {
+    const { page, problems } = await app.visit({
+      viewport: PHONE,
+      hasTouch: true,
+      isMobile: true,
+      colorScheme: "dark",
+    });
+    await newRig(page);
+    await page.locator("[aria-label^='The rig from the side']").waitFor();
+    await still(page);
+    await expectAccessible(page);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
+    const small = await page.evaluate(() =>
+      [...document.querySelectorAll<HTMLElement>("main button, main input, main [role=combobox], aside button")]
+        .filter((one) => !one.closest("label, p, [aria-hidden=true]") && one.checkVisibility())
+        .map((one) => one.getBoundingClientRect())
+        .filter(({ width, height }) => width > 1 && (height < 43.5 || width < 43.5))
+        .map(({ width, height }) => `${width} × ${height}`),
+    );
+    expect(small).toEqual([]);
+    expect(problems).toEqual([]);
+  });
+});
+
+it("works in a browser whose language is no valid tag", async () => {
+  const { page, problems } = await app.visit({ locale: "en-US@posix" });
+  expect(await page.evaluate(() => navigator.language)).toBe("en-US@posix");
+  await computed(page);
+  await page.locator(".uplot canvas").first().waitFor();
+  expect(problems).toEqual([]);
+});
