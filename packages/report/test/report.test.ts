@@ -54,6 +54,21 @@ describe("the first page", () => {
   });
 });
 
+it("counts on its first page what nobody confirmed, and names it", () => {
+  const paths = ["main.pretension", "walker.mass", "ground"];
+  const reason = { kind: "unconfirmed", paths } as const;
+  const marked: Outcome = {
+    ...outcome,
+    verdict: "thin",
+    reasons: [reason],
+    cautions: [...outcome.cautions, reason],
+  };
+  const page = plain(report(assessed, marked, { date: DATE }).split("Every part</h2>")[0]!);
+  expect(page).toContain("3 values are not confirmed.");
+  expect(page).toContain("Not confirmed by anybody: Main line: tension; Walker: mass; Ground profile.");
+  expect(plain(html)).not.toContain("onfirmed");
+});
+
 describe("the whole report", () => {
   it("gives every part and every what-if the numbers that words make of them", () => {
     const text = plain(html);

@@ -1,4 +1,4 @@
-import type { Found, WhatIf } from "@secondline/scenarios";
+import { assessRig, type Found, type WhatIf } from "@secondline/scenarios";
 import { afterEach, beforeAll, describe, expect, it } from "vitest";
 import { type Answer, memoryResults, PoolRunner, type Progress, type SpawnWorker } from "../src/index.ts";
 import { nodeWorkers } from "../src/node.ts";
@@ -194,6 +194,17 @@ describe("results that are kept", () => {
     const again = value(await pooled(2, spawn, results).study({ ...asked, whatIfs: few }));
     expect(counts).toMatchObject({ spawned: 0, task: 0 });
     expect(again).toStrictEqual(first);
+  });
+
+  it("are the same when a value is confirmed: the verdict is told anew, nothing is run", async () => {
+    const results = memoryResults();
+    const marked = assessRig({ ...assessed.rig, unconfirmed: ["span"] });
+    const first = value(await pooled(2, real, results).study({ ...asked, assessed: marked, whatIfs: few }));
+    const { counts, spawn } = counted(real);
+    const again = value(await pooled(2, spawn, results).study({ ...asked, whatIfs: few }));
+    expect(counts).toMatchObject({ task: 0 });
+    const said = (found: typeof first) => found.outcome.reasons.some(({ kind }) => kind === "unconfirmed");
+    expect([said(first), said(again)]).toEqual([true, false]);
   });
 
   it("serve another search for as far as it asks for the same runs", async () => {
