@@ -4,7 +4,6 @@ import { type Autosave, rigName, startAutosave } from "./files/autosave.ts";
 import { download, fileName } from "./files/download.ts";
 import { FIRST_RIG } from "./files/firstRig.ts";
 import type { ReadLink } from "./files/link.ts";
-import { checkSaved } from "./files/savedWork.ts";
 import { claimWriting, openWorkStore, type SavedWork, type WorkStore } from "./files/workStore.ts";
 import { keepOffline } from "./offline.ts";
 import { KeptFounds } from "./state/keptFounds.ts";
@@ -95,8 +94,12 @@ interface FoundWork {
 async function findWork(works: WorkStore | undefined, notices: Omit<Notice, "id">[]): Promise<FoundWork> {
   if (!works) return { saved: undefined, writable: undefined };
   let kept: unknown;
+  let reader: typeof import("./files/savedWork.ts");
   try {
     kept = await works.load();
+    if (kept === undefined || kept === null) return { saved: undefined, writable: works };
+    // A first visit has kept nothing, and does without what reads it.
+    reader = await import("./files/savedWork.ts");
   } catch (error) {
     const reason = error instanceof Error ? error.message : String(error);
     notices.push({
@@ -105,7 +108,9 @@ async function findWork(works: WorkStore | undefined, notices: Omit<Notice, "id"
     });
     return { saved: undefined, writable: undefined };
   }
-  const checked = checkSaved(kept, read, (text, name) => download(text, fileName(name, "json"), "application/json"));
+  const checked = reader.checkSaved(kept, read, (text, name) =>
+    download(text, fileName(name, "json"), "application/json"),
+  );
   if (checked.setAside)
     await works.keepCopy(checked.setAside, rigName(checked.setAside), Date.now()).catch(() => undefined);
   // The next autosave writes over it; a copy stays for whoever looks for it later.

@@ -31,6 +31,7 @@ export { HIDDEN_REMEDY, hiddenCharacter, visibleText } from "./hiddenCharacters.
 export { type Issues, listed, MOST_ISSUES, moreText } from "./issueList.ts";
 export { nearest } from "./nearest.ts";
 export { judgePart } from "./ownJudgement.ts";
+export { stocksIn } from "./ownStocks.ts";
 export {
   type AnchorName,
   type AnchorPartId,

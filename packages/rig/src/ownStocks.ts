@@ -2,7 +2,7 @@
 
 import { readBasis } from "./basis.ts";
 import { finalSlope } from "./curve.ts";
-import type { Draft } from "./draft.ts";
+import { Draft } from "./draft.ts";
 import { missing } from "./issues.ts";
 import { nearest } from "./nearest.ts";
 import type { Basis, Fibre, LineStock, StockForm } from "./rig.ts";
@@ -40,6 +40,17 @@ export function findStock(draft: Draft, id: string, seen: readonly string[] = []
       : model.rated,
     basis: ownCurve ? basis(`${at}.curveBasis`) : model.basis,
   };
+}
+
+/** A document's own stocks as far as they are whole: what one may choose from. */
+export function stocksIn(document: unknown): readonly LineStock[] {
+  const draft = new Draft(document);
+  const ids = draft.items("stocks").flatMap((path) => draft.text(`${path}.id`) ?? []);
+  return ids.flatMap((id) => {
+    const stock = findStock(draft, id);
+    const whole = stock && NEEDED.every((key) => (key === "strength" ? stock.rated : stock[key]) !== undefined);
+    return whole ? [stock as LineStock] : [];
+  });
 }
 
 /** What is wrong with a slow-pull curve, and at which point. */

@@ -3,6 +3,8 @@ import type { Issues, RigIssue } from "@secondline/rig";
 import type { ReadRig, WrittenRig } from "../state/types.ts";
 import { wrongInIt } from "./issueLines.ts";
 
+export { issueLines } from "./issueLines.ts";
+
 export type Opened =
   | { readonly ok: true; readonly document: WrittenRig }
   | ({ readonly ok: false; readonly text: string } & Issues<RigIssue>);

@@ -8,8 +8,6 @@ import { rigName } from "./autosave.ts";
 import { chooseFile as choose, RIG_FILES } from "./chooseFile.ts";
 import { download, fileName } from "./download.ts";
 import { DEMO_TITLES } from "./firstRig.ts";
-import { issueLines } from "./issueLines.ts";
-import { type Opened, readRigFile } from "./readFile.ts";
 import type { WorkStore } from "./workStore.ts";
 
 export interface FileActions {
@@ -37,14 +35,23 @@ export function useFileActions(works: WorkStore | undefined, clock: PlaybackCloc
       actions.replaceRig(document, label);
       actions.announce(`Opened ${rigName(document)}.`);
     }
-    function take(opened: Opened, name: string): void {
-      if (opened.ok) {
-        openDocument(opened.document, `opened ${name}`);
+    /** What reads files comes with the first file. */
+    async function openFile(file: File): Promise<void> {
+      const reading = await import("./readFile.ts").catch(() => undefined);
+      if (!reading) {
+        const text = `${file.name} was not opened: the part of Secondline that reads files did not arrive.`;
+        actions.tell({ tone: "fault", text: `${text} Your rig is unchanged. Try again.` });
         return;
       }
-      actions.tell({ tone: "fault", text: `${opened.text} Your rig is unchanged.`, details: issueLines(opened) });
+      const opened = await reading.readRigFile(file, read);
+      if (opened.ok) openDocument(opened.document, `opened ${file.name}`);
+      else
+        actions.tell({
+          tone: "fault",
+          text: `${opened.text} Your rig is unchanged.`,
+          details: reading.issueLines(opened),
+        });
     }
-    const openFile = async (file: File) => take(await readRigFile(file, read), file.name);
     const chooseFile = () => choose(RIG_FILES, openFile);
     function save(): void {
       const rig = present();

@@ -1,9 +1,10 @@
-import { fieldAt, GENERIC_STOCKS } from "@secondline/rig";
+import { fieldAt, stocksIn } from "@secondline/rig";
 import { newRigWords } from "@secondline/words/newRig";
 import { ANSWERS, type AnswerId, answerOf, SHAPES } from "@secondline/workbench";
 import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
 import { TextField } from "../design/TextField.tsx";
+import { StockChoice } from "../stocks/StockChoice.tsx";
 import { faultText } from "./faultText.ts";
 import styles from "./newRig.module.css";
 import type { NewRigDesk } from "./useNewRig.ts";
@@ -38,7 +39,9 @@ export function AnswerField({ id, desk, confirmed }: Props) {
   const hint = HINTS[id];
   return (
     <div className={styles.answer}>
-      {options ? (
+      {isStock(id) ? (
+        <StockChoice {...shared} own={stocksIn(made.document)} />
+      ) : options ? (
         <Choice {...shared} options={options} />
       ) : (
         <TextField
@@ -64,6 +67,11 @@ export function AnswerField({ id, desk, confirmed }: Props) {
   );
 }
 
+function isStock(id: AnswerId): boolean {
+  const answer = ANSWERS[id];
+  return answer.kind === "field" && fieldAt(answer.field)?.kind === "stock";
+}
+
 interface Option {
   readonly value: string;
   readonly label: string;
@@ -81,7 +89,5 @@ function optionsOf(id: AnswerId): readonly Option[] | undefined {
   if (answer.kind === "shape") return SHAPES.map((shape) => ({ value: shape, label: say(`shape.${shape}`) }));
   if (answer.kind !== "field") return undefined;
   const field = fieldAt(answer.field);
-  if (field?.kind === "choice") return field.options;
-  if (field?.kind !== "stock") return undefined;
-  return [...GENERIC_STOCKS.values()].map((stock) => ({ value: stock.id, label: stock.name }));
+  return field?.kind === "choice" ? field.options : undefined;
 }

@@ -5,6 +5,7 @@ import { useActions, useSandbox } from "../state/useSandbox.ts";
 import styles from "./BackupFields.module.css";
 import { useFaultsAt } from "./faults.ts";
 import { LineFields } from "./LineFields.tsx";
+import { PlacesField } from "./PlacesField.tsx";
 import { Condition, Own, PartList, Rated } from "./parts.tsx";
 import { RigField } from "./RigField.tsx";
 
@@ -132,34 +133,39 @@ function Spread({ at, noun, start }: { at: string; noun: string; start: object }
   const value = useSandbox((state) => valueAt(state.document.history.present, at));
   const items = Array.isArray(value) ? (value as object[]) : [];
   const { edit } = useActions();
-  function set(count: number) {
+  const set = (count: number) =>
+    put(Array.from({ length: count }, (_, i) => Number(((i + 1) / (count + 1)).toFixed(4))));
+  function put(places: readonly number[]) {
     const like = items[0] ?? start;
-    const list = Array.from({ length: count }, (_, i) => ({ ...like, at: Number(((i + 1) / (count + 1)).toFixed(4)) }));
-    edit(at, list.length === 0 ? undefined : list, `${count} ${noun}`);
+    const list = places.map((place) => ({ ...like, at: place }));
+    edit(at, list.length === 0 ? undefined : list, `${list.length} ${noun}`);
   }
   return (
-    <div className={styles.spread}>
-      <span id={`spread-${noun}`}>
-        {noun.charAt(0).toUpperCase()}
-        {noun.slice(1)}, evenly spread
-      </span>
-      <Button
-        icon="minus"
-        iconOnly
-        label={`One of the ${noun} fewer`}
-        disabled={items.length === 0}
-        onClick={() => set(items.length - 1)}
-      />
-      <output className={styles.count} aria-labelledby={`spread-${noun}`}>
-        {items.length}
-      </output>
-      <Button
-        icon="plus"
-        iconOnly
-        label={`One of the ${noun} more`}
-        disabled={items.length >= MOST}
-        onClick={() => set(items.length + 1)}
-      />
-    </div>
+    <>
+      <div className={styles.spread}>
+        <span id={`spread-${noun}`}>
+          {noun.charAt(0).toUpperCase()}
+          {noun.slice(1)}, evenly spread
+        </span>
+        <Button
+          icon="minus"
+          iconOnly
+          label={`One of the ${noun} fewer`}
+          disabled={items.length === 0}
+          onClick={() => set(items.length - 1)}
+        />
+        <output className={styles.count} aria-labelledby={`spread-${noun}`}>
+          {items.length}
+        </output>
+        <Button
+          icon="plus"
+          iconOnly
+          label={`One of the ${noun} more`}
+          disabled={items.length >= MOST}
+          onClick={() => set(items.length + 1)}
+        />
+      </div>
+      <PlacesField noun={noun} onPlaces={put} />
+    </>
   );
 }

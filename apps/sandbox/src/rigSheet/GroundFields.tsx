@@ -1,7 +1,10 @@
 import { valueAt } from "@secondline/rig";
+import { newRigWords } from "@secondline/words/newRig";
 import { Button } from "../design/Button.tsx";
+import { Disclosure } from "../design/Disclosure.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import styles from "./GroundFields.module.css";
+import { GroundShort } from "./GroundShort.tsx";
 import { ConfirmOne } from "./Marks.tsx";
 import { RigField } from "./RigField.tsx";
 
@@ -13,6 +16,9 @@ export function GroundFields() {
   return (
     <div>
       <ConfirmOne path="ground" name="Ground profile" />
+      <Disclosure title={newRigWords.say("ground.short")} level={4}>
+        <GroundShort />
+      </Disclosure>
       {points.map((point, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a point is known by its place in the list
         <div key={index} className={styles.point}>

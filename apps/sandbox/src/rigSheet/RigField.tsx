@@ -3,16 +3,17 @@ import {
   exampleText,
   type Field,
   fieldAt,
-  GENERIC_STOCKS,
   parseQuantity,
   type QuantityField,
   quantityText,
+  stocksIn,
   valueAt,
 } from "@secondline/rig";
 import { Choice } from "../design/Choice.tsx";
 import { RangeSlider } from "../design/RangeSlider.tsx";
 import { TextField } from "../design/TextField.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
+import { StockChoice } from "../stocks/StockChoice.tsx";
 import { useFaultsAt } from "./faults.ts";
 import { ConfirmOne, useMark } from "./Marks.tsx";
 import styles from "./RigField.module.css";
@@ -159,13 +160,28 @@ function OneOf({
 }
 
 function Stock({ path, name }: { path: string; name: string }) {
-  const own = useSandbox((state) => valueAt(state.document.history.present, "stocks"));
-  const generic = [...GENERIC_STOCKS.values()].map((stock) => ({ value: stock.id, label: stock.name }));
-  const mine = (Array.isArray(own) ? own : []).map((stock: { id?: unknown; name?: unknown }) => ({
-    value: String(stock.id),
-    label: String(stock.name ?? stock.id),
-  }));
-  return <OneOf path={path} name={name} options={[...mine, ...generic]} />;
+  const document = useSandbox((state) => state.document.history.present);
+  const value = useValue(path);
+  const unconfirmed = useMark(path);
+  const messages = useFaultsAt(path);
+  const { edit, look } = useActions();
+  return (
+    <>
+      <StockChoice
+        label={name}
+        value={String(value ?? "")}
+        own={stocksIn(document)}
+        unconfirmed={unconfirmed}
+        onChange={(id) => edit(path, id, name)}
+        onFocus={() => look({ editing: path })}
+      />
+      {messages.map((message) => (
+        <p key={message} className={styles.wrong}>
+          {message}
+        </p>
+      ))}
+    </>
+  );
 }
 
 const ANSWERS = [

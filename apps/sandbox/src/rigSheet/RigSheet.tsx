@@ -1,7 +1,8 @@
 import { Fragment, type ReactNode } from "react";
 import { Button } from "../design/Button.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
-import { useSandbox } from "../state/useSandbox.ts";
+import { useActions, useSandbox } from "../state/useSandbox.ts";
+import { OwnStock } from "../stocks/OwnStock.tsx";
 import { AnchorFields } from "./AnchorFields.tsx";
 import { BackupFields, JointFields } from "./BackupFields.tsx";
 import { Faults } from "./Faults.tsx";
@@ -88,23 +89,30 @@ export function RigSheet({ onClose }: { onClose?: () => void }) {
   );
 }
 
-/** Webbings and ropes that the file describes itself: what they are called, and what they count as. */
+/** Webbings and ropes that the file describes itself: what they are called, what they hold and weigh, and the way to one more. */
 function OwnMaterials() {
-  const stocks = useSandbox(({ document }) => (document.history.present as { stocks?: unknown }).stocks);
-  if (!Array.isArray(stocks) || stocks.length === 0) return null;
+  const written = useSandbox(({ document }) => (document.history.present as { stocks?: unknown }).stocks);
+  const { edit } = useActions();
+  const stocks: readonly { readonly name?: unknown; readonly id?: unknown }[] = Array.isArray(written) ? written : [];
   return (
     <Group title="Own materials" groups={["stocks"]}>
       {stocks.map((_, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a material is known by its place in the document
         <Fragment key={index}>
-          <RigField path={`stocks[${index}].name`} />
-          <RigField path={`stocks[${index}].fibre`} />
-          <RigField path={`stocks[${index}].form`} />
+          {OWN_FIELDS.map((name) => (
+            <RigField key={name} path={`stocks[${index}].${name}`} />
+          ))}
         </Fragment>
       ))}
+      <OwnStock
+        names={stocks.map(({ name, id }) => String(name ?? id))}
+        onKeep={(stock) => edit("stocks", [...stocks, stock], "Own material")}
+      />
     </Group>
   );
 }
+
+const OWN_FIELDS = ["name", "fibre", "form", "strength", "basis", "mass"];
 
 function QuickSlack() {
   const { history } = useSandbox((state) => state.document);

@@ -4,8 +4,8 @@ import type { Profile } from "./lowest.ts";
 
 export type LengthUnit = "m" | "ft";
 const FEET = 0.3048;
-/** A rig's file takes so many points of ground; of more the ones that matter least are left out. */
-const MOST_POINTS = 400;
+/** More points than this draw no better ground [-]. */
+const MOST_POINTS = 1000;
 
 export type ProfileFault =
   | TableFault
@@ -37,11 +37,14 @@ export function readProfile(text: string, unit?: LengthUnit): ProfileReading {
     ok: true,
     unit: used,
     leftOut: points.length - kept.length,
-    profile: kept.map(([x, z]) => [metre(x), metre(z)]),
+    profile: kept.map(([x, z]) => [metre(x), height(z)]),
   };
 }
 
 const metre = (value: number) => `${Math.round(value * 100) / 100} m`;
+
+/** Ground is never written lower than it is. */
+const height = (value: number) => `${Math.ceil(value * 100 - 1e-6) / 100} m`;
 
 /** One unit for both columns; undefined where the file does not say, or says two. */
 function unitOf(units: readonly string[]): LengthUnit | undefined {
@@ -54,15 +57,19 @@ function unitOf(units: readonly string[]): LengthUnit | undefined {
 
 type Points = readonly (readonly [x: number, z: number])[];
 
-/** As many points as a file takes, in stretches of equal number; of each stretch the ends and the highest, so that no ground is lost. */
+/**
+ * As many points as a file takes: in stretches of equal number, each as high as its highest point from end to end. The profile
+ * lies nowhere below that of the file.
+ */
 function fewest(points: Points): Points {
   if (points.length <= MOST_POINTS) return points;
   const size = Math.ceil((2 * points.length) / MOST_POINTS);
-  const kept = new Set([0, points.length - 1]);
+  const kept: (readonly [number, number])[] = [];
   for (let from = 0; from < points.length; from += size) {
     const stretch = points.slice(from, from + size);
-    const highest = stretch.reduce((best, [, z], i) => (z > stretch[best]![1] ? i : best), 0);
-    kept.add(from).add(from + highest);
+    const highest = Math.max(...stretch.map(([, z]) => z));
+    kept.push([stretch[0]![0], highest]);
+    if (stretch.length > 1) kept.push([stretch.at(-1)![0], highest]);
   }
-  return [...kept].sort((a, b) => a - b).map((i) => points[i]!);
+  return kept;
 }

@@ -133,8 +133,11 @@ export const answerOf = (answers: Answers, id: AnswerId): string => answers[id] 
 export function isAsked(id: AnswerId, answers: Answers): boolean {
   const of = (one: AnswerId) => answerOf(answers, one).trim().toLowerCase();
   switch (id) {
+    case "lowest":
+    case "shape":
+      return answers.profile === undefined;
     case "lowestAt":
-      return of("shape") !== "walls";
+      return answers.profile === undefined && of("shape") !== "walls";
     case "legAngleA":
       return of("pointsA") !== "1";
     case "legAngleB":

@@ -76,6 +76,7 @@ function numberOf(cell: string, comma: boolean): number | undefined {
 
 /** "Force [kN]", "force (kN)", "force_kN", "force, kN", "kN". */
 function columnOf(name: string): Column {
-  const unit = /[[(]\s*([^\])]*?)\s*[\])]\s*$/.exec(name)?.[1] ?? /(?:^|[_,\s])\s*([A-Za-z%]{1,4})$/.exec(name)?.[1] ?? "";
+  const unit =
+    /[[(]\s*([^\])]*?)\s*[\])]\s*$/.exec(name)?.[1] ?? /(?:^|[_,\s])\s*([A-Za-z%]{1,4})$/.exec(name)?.[1] ?? "";
   return { name, unit };
 }

@@ -1,0 +1,40 @@
+import { newRigWords } from "@secondline/words/newRig";
+import { readPlaces, shareAt } from "@secondline/workbench";
+import { useState } from "react";
+import { Button } from "../design/Button.tsx";
+import { TextField } from "../design/TextField.tsx";
+import { useSandbox } from "../state/useSandbox.ts";
+import styles from "./BackupFields.module.css";
+
+const { say } = newRigWords;
+
+interface Props {
+  noun: string;
+  /** Shares of the line's length [-]. */
+  onPlaces: (places: readonly number[]) => void;
+}
+
+/** Where connections are, in metres: "every 15 m", "10 m, 25 m". */
+export function PlacesField({ noun, onPlaces }: Props) {
+  const span = useSandbox((state) => state.document.rig.span);
+  const [text, setText] = useState("");
+  const read = readPlaces(text, span);
+  const typed = text.trim() !== "";
+  return (
+    <div className={styles.places}>
+      <TextField
+        label={say("places.label", { noun })}
+        value={text}
+        placeholder="every 15 m"
+        onChange={setText}
+        messages={read.ok ? [] : [say(`fault.${read.kind}`, read.values)]}
+        wide
+      />
+      <Button
+        label={say("places.set", { count: read.ok && typed ? read.metres.length : 0, noun })}
+        disabled={!read.ok || !typed}
+        onClick={() => read.ok && onPlaces(read.metres.map((at) => shareAt(at, span)))}
+      />
+    </div>
+  );
+}

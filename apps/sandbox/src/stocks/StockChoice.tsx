@@ -1,0 +1,72 @@
+import { Combobox } from "@base-ui/react/combobox";
+import { GENERIC_STOCKS, type LineStock } from "@secondline/rig";
+import { newRigWords } from "@secondline/words/newRig";
+import { Icon } from "../design/icons.tsx";
+import styles from "./stocks.module.css";
+
+const { say, stock: detail, tradeWords } = newRigWords;
+
+interface Props {
+  label: string;
+  /** Id of the chosen one. */
+  value: string;
+  /** The rig's own; the generic ones follow. */
+  own: readonly LineStock[];
+  onChange: (id: string) => void;
+  onFocus?: () => void;
+  unconfirmed?: string | undefined;
+}
+
+/** A webbing or rope from a list in which strength, weight and stretch stand beside every name; found by the trade's words too. */
+export function StockChoice({ label, value, own, onChange, onFocus, unconfirmed }: Props) {
+  const stocks = [...own, ...GENERIC_STOCKS.values()];
+  const chosen = stocks.find(({ id }) => id === value) ?? null;
+  return (
+    <div className={styles.field}>
+      <Combobox.Root
+        items={stocks}
+        value={chosen}
+        onValueChange={(next: LineStock | null) => next && onChange(next.id)}
+        itemToStringLabel={({ name }: LineStock) => name}
+        isItemEqualToValue={(a: LineStock, b: LineStock) => a.id === b.id}
+        filter={isFound}
+        autoHighlight
+      >
+        <Combobox.Label className={styles.label}>{label}</Combobox.Label>
+        <Combobox.Trigger
+          className={styles.trigger}
+          aria-description={unconfirmed}
+          data-unconfirmed={unconfirmed && ""}
+          onFocus={onFocus}
+        >
+          <span>{chosen?.name ?? value}</span>
+          <Icon name="down" size={14} />
+        </Combobox.Trigger>
+        {chosen && <p className={styles.chosen}>{detail(chosen)}</p>}
+        <Combobox.Portal>
+          <Combobox.Positioner className={styles.positioner} sideOffset={4} align="end">
+            <Combobox.Popup className={styles.popup} aria-label={label}>
+              <Combobox.Input className={styles.find} placeholder={say("stock.find")} aria-label={say("stock.find")} />
+              <Combobox.Empty className={styles.empty}>{say("stock.none")}</Combobox.Empty>
+              <Combobox.List>
+                {(stock: LineStock) => (
+                  <Combobox.Item key={stock.id} value={stock} className={styles.item}>
+                    <span className={styles.name}>{stock.name}</span>
+                    <span className={styles.detail}>{detail(stock)}</span>
+                  </Combobox.Item>
+                )}
+              </Combobox.List>
+            </Combobox.Popup>
+          </Combobox.Positioner>
+        </Combobox.Portal>
+      </Combobox.Root>
+    </div>
+  );
+}
+
+/** Every word of the question begins a word of its name or of what the trade calls it. */
+function isFound(stock: LineStock, query: string): boolean {
+  const words = `${stock.name} ${tradeWords(stock)}`.toLowerCase().split(/[^\p{L}\p{N}.]+/u);
+  const asked = query.toLowerCase().split(/\s+/).filter(Boolean);
+  return asked.every((one) => words.some((word) => word.startsWith(one)));
+}

@@ -1,0 +1,207 @@
+import { fieldAt } from "@secondline/rig";
+import { newRigWords } from "@secondline/words/newRig";
+import {
+  EMPTY_STOCK,
+  type EntryField,
+  loadRows,
+  readPull,
+  type StockDocument,
+  type StockEntry,
+  type StockFault,
+  stockFrom,
+} from "@secondline/workbench";
+import { useState } from "react";
+import { Button } from "../design/Button.tsx";
+import { Choice } from "../design/Choice.tsx";
+import { DialogSheet } from "../design/Sheet.tsx";
+import { TextField } from "../design/TextField.tsx";
+import { chooseFile } from "../files/chooseFile.ts";
+import { fileFault } from "./fileFault.ts";
+import styles from "./stocks.module.css";
+
+const { say } = newRigWords;
+const TABLES = ".csv,.tsv,.txt,text/csv";
+const BASES = ["published", "tested", "common practice", "from memory", "assumed"].map((kind) => ({
+  value: kind,
+  label: kind,
+}));
+
+interface Props {
+  open: boolean;
+  /** Names that are taken. */
+  names: readonly string[];
+  onClose: () => void;
+  onKeep: (stock: StockDocument) => void;
+}
+
+/** A webbing or rope of one's own: typed, its stretch also from the file of a test machine. */
+export function StockForm({ open, names, onClose, onKeep }: Props) {
+  const [entry, setEntry] = useState(EMPTY_STOCK);
+  const [tried, setTried] = useState(false);
+  const [told, setTold] = useState("");
+  const read = stockFrom(entry, names);
+  const faults = tried && !read.ok ? read.faults : [];
+  const doubts = read.ok ? read.doubts : [];
+  const put = (at: Exclude<keyof StockEntry, "loads">, text: string) => setEntry({ ...entry, [at]: text });
+  const said = (at: EntryField) => ({
+    messages: faults.filter((one) => one.at === at).map(faultText),
+  });
+  const text = (at: "name" | "strength" | "source" | "mass" | "width", placeholder = "") => (
+    <>
+      <TextField
+        label={say(`own.${at}`)}
+        value={entry[at]}
+        placeholder={placeholder}
+        onChange={(next) => put(at, next)}
+        {...said(at)}
+      />
+      <Remedies faults={faults} at={at} onTake={(remedy) => put(at, remedy)} />
+    </>
+  );
+  function keep(): void {
+    setTried(true);
+    if (!read.ok) return;
+    onKeep(read.stock);
+    setEntry(EMPTY_STOCK);
+    setTried(false);
+    setTold("");
+    onClose();
+  }
+  async function take(file: File): Promise<void> {
+    const pulled = await file.text().then(readPull, () => undefined);
+    if (pulled?.ok) {
+      setEntry({ ...entry, loads: loadRows(pulled.points) });
+      setTold(say("own.fileRead", { file: file.name, count: pulled.points.length }));
+    } else {
+      const why = pulled ? pulled.faults.map(fileFault).join(" ") : say("file.device");
+      setTold(say("file.unread", { file: file.name, why }));
+    }
+  }
+  return (
+    <DialogSheet
+      open={open}
+      onClose={onClose}
+      title={say("own.title")}
+      actions={
+        <Button tone="filled" label={doubts.length > 0 ? say("own.doubtful") : say("own.keep")} onClick={keep} />
+      }
+    >
+      <p className={styles.intro}>{say("own.intro")}</p>
+      {text("name")}
+      <Choice
+        label={say("own.fibre")}
+        value={entry.fibre}
+        options={optionsOf("fibre")}
+        onChange={(next) => put("fibre", next)}
+      />
+      <Choice
+        label={say("own.form")}
+        value={entry.form}
+        options={optionsOf("form")}
+        onChange={(next) => put("form", next)}
+      />
+      {text("strength", "30 kN")}
+      <Choice
+        label={say("own.basisKind")}
+        value={entry.basisKind}
+        options={BASES}
+        onChange={(next) => put("basisKind", next)}
+      />
+      {text("source")}
+      {text("mass", "60 g/m")}
+      {text("width", say("own.likeGeneric"))}
+      <h3 className={styles.heading}>{say("own.loads")}</h3>
+      <Loads entry={entry} faults={faults} onChange={setEntry} />
+      <div className={styles.buttons}>
+        <Button icon="open" label={say("own.file")} onClick={() => chooseFile(TABLES, take)} />
+      </div>
+      <p role="status" className={styles.told}>
+        {told}
+      </p>
+      {doubts.map(({ kind, values }) => (
+        <p key={kind} className={styles.doubt}>
+          {say(`own.doubt.${kind}`, values)}
+        </p>
+      ))}
+    </DialogSheet>
+  );
+}
+
+/** Loads and the stretch under them, smallest first. */
+function Loads({
+  entry,
+  faults,
+  onChange,
+}: {
+  entry: StockEntry;
+  faults: readonly StockFault[];
+  onChange: (entry: StockEntry) => void;
+}) {
+  const { loads } = entry;
+  const put = (i: number, part: "load" | "stretch", text: string) =>
+    onChange({ ...entry, loads: loads.map((row, j) => (j === i ? { ...row, [part]: text } : row)) });
+  return (
+    <>
+      {loads.map((row, i) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: a row is known by its place
+        <div key={i} className={styles.row}>
+          {(["load", "stretch"] as const).map((part) => {
+            const at = `loads.${i}.${part}` as const;
+            return (
+              <div key={part}>
+                <TextField
+                  label={say(`own.${part}`, { number: i + 1 })}
+                  value={row[part]}
+                  placeholder={part === "load" ? "2 kN" : "1.5 %"}
+                  messages={faults.filter((one) => one.at === at).map(faultText)}
+                  onChange={(text) => put(i, part, text)}
+                  wide
+                />
+                <Remedies faults={faults} at={at} onTake={(remedy) => put(i, part, remedy)} />
+              </div>
+            );
+          })}
+        </div>
+      ))}
+      <div className={styles.buttons}>
+        <Button
+          icon="plus"
+          label={say("own.more")}
+          onClick={() => onChange({ ...entry, loads: [...loads, { load: "", stretch: "" }] })}
+        />
+        <Button
+          icon="minus"
+          label={say("own.fewer")}
+          disabled={loads.length <= 2}
+          onClick={() => onChange({ ...entry, loads: loads.slice(0, -1) })}
+        />
+      </div>
+    </>
+  );
+}
+
+function Remedies({
+  faults,
+  at,
+  onTake,
+}: {
+  faults: readonly StockFault[];
+  at: EntryField;
+  onTake: (remedy: string) => void;
+}) {
+  return faults.map((one) =>
+    one.kind === "issue" && one.at === at && one.remedy !== undefined ? (
+      <Button key={one.remedy} label={say("remedy", { remedy: one.remedy })} onClick={() => onTake(one.remedy!)} />
+    ) : null,
+  );
+}
+
+function faultText(fault: StockFault): string {
+  if (fault.kind === "issue") return fault.message;
+  return say(`own.fault.${fault.kind}`, fault.kind === "backwards" ? fault.values : {});
+}
+
+function optionsOf(name: "fibre" | "form") {
+  const field = fieldAt(`stocks[0].${name}`);
+  return field?.kind === "choice" ? field.options : [];
+}

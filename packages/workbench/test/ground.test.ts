@@ -1,0 +1,55 @@
+/** A ground profile from a file: its unit is said or asked for, and nothing of the ground is lost. */
+import { describe, expect, it } from "vitest";
+import { readProfile, rigFrom } from "../src/index.ts";
+
+const kinds = (text: string, unit?: "m" | "ft") => {
+  const read = readProfile(text, unit);
+  return read.ok ? [] : read.faults.map(({ kind }) => kind);
+};
+const BODY = "0,-1\n100,-80\n200,-2";
+
+describe("a distance-height file", () => {
+  it("in feet is told by its first line, and read in metres", () => {
+    const read = readProfile(`distance (ft),height (ft)\n${BODY}`);
+    expect(read.ok && read.profile).toEqual([
+      ["0 m", "-0.3 m"],
+      ["30.48 m", "-24.38 m"],
+      ["60.96 m", "-0.61 m"],
+    ]);
+    const { rig, unconfirmed } = rigFrom({ span: "60 m", profile: read.ok ? read.profile.map((p) => [...p]) : [] });
+    expect(rig?.ground[1]).toEqual([30.48, -24.38]);
+    expect(unconfirmed).not.toContain("ground");
+  });
+
+  it("that does not say its unit is not guessed at", () => {
+    expect(kinds(BODY)).toEqual(["unit"]);
+    expect(kinds(`distance,height\n${BODY}`)).toEqual(["unit"]);
+    expect(kinds(`distance [m],height [ft]\n${BODY}`)).toEqual(["unit"]);
+    const read = readProfile(BODY, "m");
+    expect(read.ok && [read.unit, read.profile[1]]).toEqual(["m", ["100 m", "-80 m"]]);
+  });
+
+  it("that goes backwards, counts from the sea, or holds no numbers is refused", () => {
+    expect(kinds("0,-1\n50,-20\n40,-10", "m")).toEqual(["backwards"]);
+    expect(kinds("0,412\n50,380\n100,411", "m")).toEqual(["datum"]);
+    expect(kinds("0,-1\n50,deep", "m")).toEqual(["number"]);
+    expect(kinds("0\n1", "m")).toContain("columns");
+  });
+
+  it("of very many points is thinned out, and then lies nowhere below itself", () => {
+    const points = Array.from({ length: 5000 }, (_, i) => [i / 50, -20 + 15 * Math.sin(i / 37)] as const);
+    const read = readProfile(points.map((point) => point.join(";")).join("\n"), "m");
+    if (!read.ok) throw new Error("refused");
+    expect(read.profile.length).toBeLessThanOrEqual(1000);
+    expect(read.leftOut).toBe(5000 - read.profile.length);
+    const kept = read.profile.map((point) => point.map(Number.parseFloat) as [number, number]);
+    const heightAt = (x: number) => {
+      const i = kept.findIndex(([to]) => to >= x);
+      if (i <= 0) return kept[0]![1];
+      const [[x0, z0], [x1, z1]] = [kept[i - 1]!, kept[i]!];
+      return z0 + ((z1 - z0) * (x - x0)) / (x1 - x0);
+    };
+    // Written to the centimetre.
+    for (const [x, z] of points) expect(heightAt(x)).toBeGreaterThanOrEqual(z - 0.006);
+  });
+});
