@@ -125,3 +125,53 @@ it("works in a browser whose language is no valid tag", async () => {
   await page.locator(".uplot canvas").first().waitFor();
   expect(problems).toEqual([]);
 });
+
+/** Hands a file to the button that asks for one. */
+async function choose(page: Page, button: string, name: string, text: string): Promise<void> {
+  const asked = page.waitForEvent("filechooser");
+  await page.getByRole("button", { name: button }).click();
+  await (await asked).setFiles({ name, mimeType: "text/csv", buffer: Buffer.from(text) });
+}
+
+it("takes a webbing of one's own and a ground in feet, and keeps both with the rig", async () => {
+  const { page, problems } = await app.visit();
+  await newRig(page);
+  await choose(page, "Take the ground from a file (CSV)…", "gully.csv", "0,-1\n100,-130\n200,-2");
+  await page.getByText("gully.csv does not say whether it is in metres or feet.").waitFor();
+  await page.getByRole("button", { name: "It is in feet" }).click();
+  await page.getByText("gully.csv: 3 points, read in feet.").waitFor();
+  await field(page, "Span").fill("60 m");
+  await page.getByRole("button", { name: "Enter your own webbing or rope…" }).click();
+  const form = page.getByRole("dialog", { name: "Your own webbing or rope" });
+  const put = (name: string, text: string) => form.getByRole("textbox", { name, exact: true }).fill(text);
+  await put("Name", "Blue 25");
+  await put("Strength", "28 kN");
+  await put("By whom, or where", "its label");
+  await put("Weight of a metre", "58 g/m");
+  await put("Stretch at load 1", "3 %");
+  await put("Stretch at load 2", "2 %");
+  await form.getByRole("button", { name: "Keep it" }).click();
+  await form.getByText("with more load a webbing is longer, never shorter").waitFor();
+  await still(page);
+  await expectAccessible(page);
+  await put("Stretch at load 1", "1.5 %");
+  await put("Stretch at load 2", "4.2 %");
+  await form.getByRole("button", { name: "Keep it" }).click();
+  await form.waitFor({ state: "detached" });
+  const webbing = page.getByRole("combobox", { name: "Webbing", exact: true });
+  await expect.poll(() => webbing.textContent()).toBe("Blue 25");
+  await page.getByText("polyester · 28.0 kN · 58 g/m · 4.2 % at 6 kN").waitFor();
+  // The trade's word finds it, whatever it is called in the list.
+  await page.getByRole("combobox", { name: "Webbing of the backup" }).click();
+  await page.getByPlaceholder("Find by name, fibre or width").fill("nylon web");
+  await page.getByRole("option", { name: /^Polyamide webbing 25 mm/ }).waitFor();
+  expect(await page.getByRole("option").count()).toBe(1);
+  await still(page);
+  await expectAccessible(page);
+  await page.keyboard.press("Enter");
+  await page.getByRole("listbox").waitFor({ state: "detached" });
+  await page.getByRole("button", { name: "Make this rig" }).click();
+  await kept(page, '"id":"blue-25"');
+  await kept(page, '["30.48 m","-39.62 m"]');
+  expect(problems).toEqual([]);
+});
