@@ -14,7 +14,7 @@ const closePopup = (page: Page) => page.keyboard.press("Escape");
 /** Views of a wide screen, each reached from the one before. */
 const WIDE_VIEWS: Readonly<Record<string, (page: Page) => Promise<unknown>>> = {
   "at first": async () => undefined,
-  "the file menu": (page) => page.getByRole("button", { name: "File" }).click(),
+  "the file menu": (page) => page.getByRole("button", { name: "File", exact: true }).click(),
   "the place of the walker": async (page) => {
     await closePopup(page);
     await page.getByRole("button", { name: /^The walker's place/ }).click();
@@ -38,7 +38,7 @@ const WIDE_VIEWS: Readonly<Record<string, (page: Page) => Promise<unknown>>> = {
   },
   "a wrong entry": (page) => page.getByRole("textbox", { name: "Length of the leash" }).fill("long"),
   "earlier work": async (page) => {
-    await page.getByRole("button", { name: "File" }).click();
+    await page.getByRole("button", { name: "File", exact: true }).click();
     await page.getByRole("menuitem", { name: /^Earlier work/ }).click();
   },
 };

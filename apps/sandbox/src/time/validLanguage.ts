@@ -3,7 +3,7 @@
  * throws: then they are told English. Loaded before them.
  */
 try {
-  new Intl.NumberFormat(navigator.language);
+  new Intl.NumberFormat(globalThis.navigator?.language);
 } catch {
   Object.defineProperty(navigator, "language", { value: "en", configurable: true });
 }
