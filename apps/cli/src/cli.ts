@@ -104,6 +104,8 @@ program
     collect,
     [] as string[],
   )
+  .option("--ground <file>", "the ground from a table of distance and height (CSV) instead of its lowest point")
+  .addOption(new Option("--ground-unit <unit>", "metres or feet, where that file does not say it").choices(["m", "ft"]))
   .option("--template", "ask nothing: what is not answered is taken over from the template")
   .option("--force", "overwrite the file when it exists")
   .action(async (file: string, options) => (await import("./commands/new.ts")).newRig(file, options));

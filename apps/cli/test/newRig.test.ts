@@ -38,6 +38,23 @@ describe("new", () => {
     expect(rig.unconfirmed).not.toContain("leash.length");
   });
 
+  it("takes the ground from a file, whose unit must be said", async () => {
+    const folder = scratch();
+    const [ground, file] = [join(folder, "gully.csv"), join(folder, "rig.json")];
+    writeFileSync(ground, "0,-1\n100,-130\n200,-2");
+    const refused = await run("new", file, "--ground", ground, "--set", "span=60 m");
+    expect([refused.status, existsSync(file)]).toEqual([2, false]);
+    expect(refused.err).toContain("--ground-unit");
+    const made = await run("new", file, "--ground", ground, "--ground-unit", "ft", "--set", "span=60 m");
+    expect(made.status).toBe(0);
+    expect(rigAt(file).ground[1]).toEqual([30.48, -39.62]);
+    expect(rigAt(file).unconfirmed).not.toContain("ground");
+    writeFileSync(ground, "x,y\n0,-1\n0,-2");
+    expect((await run("new", file, "--force", "--ground", ground, "--ground-unit", "m")).err).toContain(
+      "Line 3 goes back",
+    );
+  });
+
   it("overwrites nothing without being told to, and never its own answers", async () => {
     const file = join(scratch(), "rig.json");
     writeFileSync(file, "mine");

@@ -172,6 +172,8 @@ export const NEW_RIG_ENGLISH = {
   "ground.ft": "feet",
 
   // The rig sheet
+  "sheet.open": "not confirmed",
+  "sheet.openOf": "{name}: not confirmed",
   "sheet.step": "Confirmed",
   "sheet.confirm": "Confirm {name} as it stands",
   "sheet.confirmShort": "Confirm",
@@ -193,6 +195,7 @@ export const NEW_RIG_ENGLISH = {
   "cli.doubt": "Look again: {answer}. {message}",
   "cli.noTerminal":
     "There is no terminal to ask in: give answers with --answers FILE or --set NAME=VALUE (such as --set span=60m), or --template to begin with nothing but the template.",
+  "cli.unit": "it does not say whether it is in metres or feet; say it with --ground-unit m or ft.",
   "cli.set": '--set {got}: write NAME=VALUE, such as --set "span=60 m". Names: {names}.',
   "cli.setTwice": "--set: {name} is there twice.",
 } as const;

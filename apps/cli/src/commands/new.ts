@@ -2,11 +2,11 @@
 import { createInterface } from "node:readline/promises";
 import { writeRig } from "@secondline/rig";
 import { newRigWords } from "@secondline/words/newRig";
-import { type Answers, rigFrom } from "@secondline/workbench";
+import { type Answers, type LengthUnit, rigFrom } from "@secondline/workbench";
 import { CommandFailure, EXIT } from "../failure.ts";
 import { askAnswers } from "../newRig/askAnswers.ts";
 import { faultText } from "../newRig/faultText.ts";
-import { givenAnswers } from "../newRig/givenAnswers.ts";
+import { givenAnswers, groundOf } from "../newRig/givenAnswers.ts";
 import { checkOutFile, writeOutFile } from "../outFile.ts";
 import { message, print, width } from "../terminal.ts";
 import { bullets, wrap } from "../wrap.ts";
@@ -16,14 +16,20 @@ const { say } = newRigWords;
 interface Options {
   readonly answers?: string;
   readonly set: readonly string[];
+  readonly ground?: string;
+  readonly groundUnit?: LengthUnit;
   readonly template?: boolean;
   readonly force?: boolean;
 }
 
 export async function newRig(file: string, options: Options): Promise<void> {
-  const out = checkOutFile(file, options.force === true, options.answers === undefined ? [] : [options.answers]);
-  const given = givenAnswers(options.answers, options.set);
-  const isGiven = options.template || options.answers !== undefined || options.set.length > 0;
+  const inputs = [options.answers, options.ground].filter((one) => one !== undefined);
+  const out = checkOutFile(file, options.force === true, inputs);
+  const given = {
+    ...givenAnswers(options.answers, options.set),
+    ...(options.ground === undefined ? {} : { profile: groundOf(options.ground, options.groundUnit) }),
+  };
+  const isGiven = options.template || Object.keys(given).length > 0 || options.answers !== undefined;
   const answers = isGiven ? given : await asked();
   const { document, rig, unconfirmed, faults, doubts } = rigFrom(answers);
   if (!rig)

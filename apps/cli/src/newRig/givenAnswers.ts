@@ -1,7 +1,16 @@
 /** Answers from a file and from `--set NAME=VALUE`, which goes before it. */
 
 import { newRigWords } from "@secondline/words/newRig";
-import { ANSWER_IDS, type AnswerId, type Answers, readAnswers } from "@secondline/workbench";
+import {
+  ANSWER_IDS,
+  type AnswerId,
+  type Answers,
+  type LengthUnit,
+  MOST_TEXT,
+  type ProfileFault,
+  readAnswers,
+  readProfile,
+} from "@secondline/workbench";
 import { CommandFailure, EXIT } from "../failure.ts";
 import { faults, LARGEST, readText } from "../input.ts";
 
@@ -29,4 +38,31 @@ function setAnswers(sets: readonly string[]): Answers {
     answers[id] = value;
   }
   return answers;
+}
+
+/** The ground from a file; its unit must be said where the file does not. */
+export function groundOf(file: string, unit: LengthUnit | undefined): NonNullable<Answers["profile"]> {
+  const read = readProfile(readText(file, MOST_TEXT), unit);
+  if (read.ok) return read.profile.map(([x, z]) => [x, z]);
+  throw new CommandFailure(
+    EXIT.input,
+    read.faults.map((fault) => `${file}: ${fault.kind === "unit" ? say("cli.unit") : groundFault(fault)}`),
+  );
+}
+
+function groundFault(fault: Exclude<ProfileFault, { kind: "unit" }>): string {
+  switch (fault.kind) {
+    case "empty":
+      return say("file.empty");
+    case "tooLong":
+      return say("file.tooLong", { most: fault.most });
+    case "columns":
+      return say("file.columns", { row: fault.row, count: fault.count });
+    case "number":
+      return say("file.number", { row: fault.row, got: fault.got });
+    case "backwards":
+      return say("ground.backwards", { row: fault.row });
+    case "datum":
+      return say("ground.datum", { first: Math.round(fault.first) });
+  }
 }

@@ -34,6 +34,9 @@ export function Header({ files, theme, wide }: Props) {
       <div className={styles.tools}>
         {view === "rig" && <UndoButtons undoable={undoable} redoable={redoable} onUndo={undo} onRedo={redo} />}
         {!wide && <ViewMenu />}
+        {wide && view === "rig" && (
+          <Button tone="quiet" icon="plus" label="New rig" onClick={() => look({ view: "newRig" })} />
+        )}
         <ActionMenu label="File" icon={wide ? "open" : "menu"} iconOnly={!wide} entries={files.entries} />
         <Button
           tone="quiet"

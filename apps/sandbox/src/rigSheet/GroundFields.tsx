@@ -1,4 +1,4 @@
-import { valueAt } from "@secondline/rig";
+import { groupName, valueAt } from "@secondline/rig";
 import { newRigWords } from "@secondline/words/newRig";
 import { Button } from "../design/Button.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
@@ -15,7 +15,7 @@ export function GroundFields() {
   const { edit } = useActions();
   return (
     <div>
-      <ConfirmOne path="ground" name="Ground profile" />
+      <ConfirmOne path="ground" name={groupName("ground") ?? "ground"} named />
       <Disclosure title={newRigWords.say("ground.short")} level={4}>
         <GroundShort />
       </Disclosure>

@@ -28,7 +28,7 @@ function useMarksIn(groups?: readonly string[]): readonly string[] {
 /** Words for a field whose value nobody has confirmed; undefined for all others. */
 export function useMark(path: string): string | undefined {
   const marked = useSandbox(({ document }) => marksOf(document.history.present).includes(path));
-  return marked ? say("mark.template") : undefined;
+  return marked ? say("sheet.open") : undefined;
 }
 
 function useConfirm(): (paths: readonly string[]) => void {
@@ -41,14 +41,14 @@ function useConfirm(): (paths: readonly string[]) => void {
   };
 }
 
-/** Under a field: the value is the template's, and the way to say that it is right. */
-export function ConfirmOne({ path, name }: { path: string; name: string }) {
+/** Under a field: nobody has confirmed its value, and the way to do that. `named`: there is no field above that says what it is. */
+export function ConfirmOne({ path, name, named = false }: { path: string; name: string; named?: boolean }) {
   const mark = useMark(path);
   const confirm = useConfirm();
   if (mark === undefined) return null;
   return (
     <p className={styles.one}>
-      <span>{mark}</span>
+      <span>{named ? say("sheet.openOf", { name }) : mark}</span>
       <button
         type="button"
         className={styles.confirm}
