@@ -92,6 +92,11 @@ const compared = (page) =>
     undefined,
     { timeout: 90_000 },
   );
+const beginRig = async (page) => {
+  await page.getByRole("button", { name: "File", exact: true }).click();
+  await page.getByRole("menuitem", { name: /^New rig/ }).click();
+  await page.locator("[aria-label^='The rig from the side']").waitFor();
+};
 const beginLesson = async (page) => {
   await click(/A connection halves the drop/)(page);
   await page.getByRole("heading", { name: "Your prediction" }).waitFor({ timeout: 60_000 });
@@ -191,6 +196,26 @@ export const TOURS = [
       { name: "loose", steps: [openFile("Demo: a loose backup")] },
       { name: "loose-elevation", steps: [choose("View", "Drawing from the side")] },
       { name: "old", steps: [openFile("Demo: an old rig"), choose("View", "Close to the fall")] },
+    ],
+  },
+  {
+    flat: true,
+    stops: [
+      { name: "new-rig", steps: [beginRig] },
+      { name: "new-rig-fault", steps: [fill("Span", "70"), fill("Connections", "90 m")] },
+      {
+        name: "new-rig-webbing",
+        steps: [click("Write 70 m"), click("Write every 15 m"), click("Webbing", "combobox")],
+      },
+      {
+        name: "own-webbing",
+        steps: [pressEscape, click(/^Enter your own webbing/), fill("Strength", "28"), click("Keep it")],
+      },
+      {
+        name: "new-rig-foot",
+        steps: [pressEscape, toTop((page) => page.getByRole("heading", { name: "How old it is" }))],
+      },
+      { name: "new-rig-made", steps: [click("All of it is new"), click("Make this rig"), ready] },
     ],
   },
   {

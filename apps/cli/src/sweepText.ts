@@ -19,7 +19,7 @@ export function sweepData(rig: Rig, swept: Swept, taken: string): object {
     words: {
       head: words.head(rig, swept),
       notes: words.notes(swept),
-      cautions: words.cautions(swept),
+      cautions: words.cautions(rig, swept),
       events: swept.events.map(({ key, event }) => ({ key, title: words.eventTitle(rig, event) })),
       ...(swept.region ? { limit: words.limit(swept.what, swept.region.limit) } : {}),
     },
@@ -63,7 +63,7 @@ export function sweepText(rig: Rig, swept: Swept, taken: string): string {
     ),
     "",
     `${sayAll("head.cautions")}:`,
-    ...bullets(words.cautions(swept), width),
+    ...bullets(words.cautions(rig, swept), width),
   ].join("\n");
 }
 

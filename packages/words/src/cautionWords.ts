@@ -25,7 +25,7 @@ function cautionText(language: Language, rig: Rig, fact: CautionFact): readonly 
     case "judged":
       return judgedTexts(say, rig, fact.judged);
     case "unconfirmed":
-      return [say("caution.unconfirmed", { list: valueNames(say, rig, fact.paths) })];
+      return unconfirmedTexts(say, rig, fact.paths);
     case "unfounded": {
       const all = fact.parts === fact.of;
       const share = say(all ? "caution.all" : "caution.some", { some: fact.parts, of: fact.of });
@@ -48,6 +48,11 @@ function cautionText(language: Language, rig: Rig, fact: CautionFact): readonly 
     case "notModelled":
       return [say(`caution.${fact.kind}`)];
   }
+}
+
+/** Values that nobody confirmed, by their names; nothing where there is none. */
+export function unconfirmedTexts(say: Say, rig: Rig, paths = rig.unconfirmed ?? []): readonly string[] {
+  return paths.length === 0 ? [] : [say("caution.unconfirmed", { list: valueNames(say, rig, paths) })];
 }
 
 /** What raises a strength comes first, each in a sentence of its own; doubts together in one. */

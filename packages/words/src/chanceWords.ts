@@ -11,9 +11,9 @@ import {
   type StudyProgress,
   type UncertainInput,
 } from "@secondline/scenarios";
-import { anchorTexts, generalCautions, judgedTexts } from "./cautionWords.ts";
+import { anchorTexts, generalCautions, judgedTexts, unconfirmedTexts } from "./cautionWords.ts";
 import { chance, chanceRange, chanceSpan, SMALLEST } from "./chanceNumbers.ts";
-import type { Language } from "./language.ts";
+import { type Language, sayIn } from "./language.ts";
 import { type LaterSay, sayLaterIn } from "./laterLanguage.ts";
 import { capital, lowered, partName } from "./partNames.ts";
 import { eventTitle, phraseText } from "./phrases.ts";
@@ -152,6 +152,7 @@ export function ownChanceCautions(language: Language, rig: Rig, chances: Chances
   const say = sayLaterIn(language);
   const { runs, accuracy, judged, anchors, groundKnown } = chances;
   const said = [
+    ...unconfirmedTexts(sayIn(language), rig),
     say("chance.caution.spreads"),
     ...judgedTexts(say, rig, judged),
     ...anchorTexts(say, rig, anchors),

@@ -12,7 +12,7 @@ import {
   type Swept,
   type Told,
 } from "@secondline/scenarios";
-import { generalCautions } from "./cautionWords.ts";
+import { generalCautions, unconfirmedTexts } from "./cautionWords.ts";
 import { english, filled, type Language, sayIn, type Values } from "./language.ts";
 import { lowered, partInSentence, partName } from "./partNames.ts";
 import { eventTitle } from "./phrases.ts";
@@ -48,8 +48,9 @@ export function createSweepWords(language: Language) {
     limit: (what: SweepWhat, limit: SweepLimit) =>
       saySweep(`region.limit.${limit.kind}`, { limit: limitValue(what, limit) }),
     notes: (swept: Swept) => noteTexts(swept),
-    cautions: (swept: Swept) => [
+    cautions: (rig: Rig, swept: Swept) => [
       saySweep("caution.sweep"),
+      ...unconfirmedTexts(sayIn(language), rig),
       ...generalCautions(language),
       ...(swept.invented ? [sayIn(language)("caution.invented")] : []),
     ],
