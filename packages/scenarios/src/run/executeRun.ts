@@ -76,7 +76,8 @@ export function* runToEnd(
 ): Generator<number, SolvedRun, void> {
   const usual = toProblem(rig, event, strengths, { ...options, ...(duration === undefined ? {} : { duration }) });
   const problem = duration === undefined ? { ...usual, duration: LONGEST * usual.duration } : usual;
-  const times = { from: usual.cut?.time ?? usual.legFailure?.time ?? 0, most: LONG * usual.duration };
+  const fails = usual.cut?.time ?? usual.legFailure?.time ?? 0;
+  const times = { from: fails, usual: usual.duration, most: LONG * usual.duration };
   const early = { watch: (run: Simulation) => new Settling(run, times), usually: usual.duration };
   const result = yield* solveInSlices(problem, { accuracy }, duration === undefined ? early : undefined);
   if (!result.ok) return { ok: false, trouble: { reason: result.reason, detail: result.message } };

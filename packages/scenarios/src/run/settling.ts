@@ -1,7 +1,7 @@
 /**
  * When a run may end. A walker who was caught may slide down the slope of the line that caught, past a connection, into the next bay,
  * and fall on: seconds after the catch. So a run ends once two low points in a row say that the worst is over, or once nothing holds
- * the walker any more. How often this ends a run too early was counted: docs/decisions/0003-end-of-a-run.md.
+ * the walker any more. How often this ends a run too early was counted: docs/decisions/0007-end-of-a-run.md.
  */
 import { SIGNALS, type Simulation } from "@secondline/engine";
 import { fallsFreely, hangsStill, SLACK_TIME, STILL_TIME } from "./fate.ts";
@@ -20,6 +20,13 @@ interface Low {
   readonly ring: readonly [main: number, backup: number];
 }
 
+/** [s] */
+export interface SettlingTimes {
+  readonly from: number;
+  readonly usual: number;
+  readonly most: number;
+}
+
 /** Watches one run; to be asked now and then, some ten times a second or more often. */
 export class Settling {
   readonly #run: Simulation;
@@ -28,6 +35,7 @@ export class Settling {
   #events = 0;
   /** From when on low points count [s]. */
   #from: number;
+  readonly #usual: number;
   readonly #most: number;
   /** Lowest of all low points so far [m]. */
   #deepest = Number.POSITIVE_INFINITY;
@@ -38,13 +46,15 @@ export class Settling {
 
   /**
    * @param from time of what the event makes fail [s]: before it nothing is over
+   * @param usual time that a deep drop and the way back take [s]: until then a line that falls with the walker may still catch
    * @param most time after which it is over [s], unless the walker is on the way to a new lowest point
    */
-  constructor(run: Simulation, { from, most }: { readonly from: number; readonly most: number }) {
+  constructor(run: Simulation, { from, usual, most }: SettlingTimes) {
     const { main, backup } = run.model;
     this.#run = run;
     this.#lengths = [main.naturalLength, backup?.naturalLength ?? 0];
     this.#from = from + MOMENT;
+    this.#usual = usual;
     this.#most = most;
   }
 
@@ -104,6 +114,9 @@ export class Settling {
     const heights = channels[SIGNALS.length]!.subarray(0, samples);
     if (time > this.#from + STILL_TIME && hangsStill(heights)) return true;
     const leash = channels[SIGNALS.indexOf("leash")]!.subarray(0, samples);
-    return time > this.#from + SLACK_TIME && fallsFreely(leash, heights, this.#run.problem.walker.mass);
+    return (
+      time > Math.max(this.#usual, this.#from + SLACK_TIME) &&
+      fallsFreely(leash, heights, this.#run.problem.walker.mass)
+    );
   }
 }
