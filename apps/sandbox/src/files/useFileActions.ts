@@ -3,7 +3,6 @@ import type { PlaybackClock } from "../clock/playbackClock.ts";
 import type { MenuEntry } from "../design/ActionMenu.tsx";
 import type { ReadRig, WrittenRig } from "../state/types.ts";
 import { useContextOrThrow } from "../state/useSandbox.ts";
-import { foundOf } from "../state/verdictOf.ts";
 import { rigName } from "./autosave.ts";
 import { chooseFile as choose, RIG_FILES } from "./chooseFile.ts";
 import { download, fileName } from "./download.ts";
@@ -35,77 +34,35 @@ export function useFileActions(works: WorkStore | undefined, clock: PlaybackCloc
       actions.replaceRig(document, label);
       actions.announce(`Opened ${rigName(document)}.`);
     }
-    /** What reads files comes with the first file. */
-    async function openFile(file: File): Promise<void> {
-      const reading = await import("./readFile.ts").catch(() => undefined);
-      if (!reading) {
-        const text = `${file.name} was not opened: the part of Secondline that reads files did not arrive.`;
-        actions.tell({ tone: "fault", text: `${text} Your rig is unchanged. Try again.` });
-        return;
+    /** Parts that come when they are asked for; where one does not arrive, that is told and nothing else happens. */
+    async function arrived<T>(part: Promise<T>, does: string): Promise<T | undefined> {
+      const here = await part.catch(() => undefined);
+      if (!here) {
+        const text = `The part of Secondline that ${does} did not arrive. Your rig is unchanged. Try again.`;
+        actions.tell({ tone: "fault", text });
       }
+      return here;
+    }
+    async function openFile(file: File): Promise<void> {
+      const reading = await arrived(import("./readFile.ts"), "reads files");
+      if (!reading) return;
       const opened = await reading.readRigFile(file, read);
+      const text = opened.ok ? "" : `${opened.text} Your rig is unchanged.`;
       if (opened.ok) openDocument(opened.document, `opened ${file.name}`);
-      else
-        actions.tell({
-          tone: "fault",
-          text: `${opened.text} Your rig is unchanged.`,
-          details: reading.issueLines(opened),
-        });
+      else actions.tell({ tone: "fault", text, details: reading.issueLines(opened) });
     }
     const chooseFile = () => choose(RIG_FILES, openFile);
     function save(): void {
       const rig = present();
       download(`${JSON.stringify(rig, null, 2)}\n`, fileName(rigName(rig), "json"), "application/json");
     }
-    async function share(): Promise<void> {
-      const { document, session } = store.getState();
-      const { time } = clock.getSnapshot();
-      const packing = await import("./link.ts").catch(() => undefined);
-      if (!packing) {
-        const text = "The link was not made: the part of Secondline that makes links did not arrive. Try again.";
-        actions.tell({ tone: "fault", text });
-        return;
-      }
-      const link =
-        location.href.replace(/#.*$/, "") +
-        packing.linkHash({
-          document: document.goodDocument,
-          whatIf: session.whatIf,
-          time,
-          part: session.selectedPart,
-          camera: session.camera,
-        });
-      try {
-        await navigator.clipboard.writeText(link);
-        actions.tell({
-          tone: "word",
-          text: "The link is copied. It holds the whole rig, the what-if and this moment; no server sees it.",
-        });
-      } catch {
-        actions.tell({ tone: "word", text: "Copy this link:", details: [link] });
-      }
-    }
-    /** The report rests on the whole search; what is not computed yet is computed first. */
-    async function makeReport(): Promise<void> {
-      const { key } = store.getState().assessment;
-      if (!foundOf(store.getState())) {
-        actions.tell({ tone: "word", text: "Computing every what-if for the report. It is saved when they are done." });
-        await actions.lookOn();
-      }
-      const state = store.getState();
-      const found = foundOf(state);
-      if (!found || state.assessment.key !== key) {
-        const why = state.assessment.key === key ? "its what-ifs were not computed to the end" : "the rig was changed";
-        actions.tell({ tone: "fault", text: `The report was not made, because ${why}.` });
-        return;
-      }
-      (await import("./saveReport.ts")).saveReport(state.assessment.assessed, found.outcome, key, new Date());
-      actions.announce("The report is saved.");
-    }
+    const share = async () =>
+      (await arrived(import("./shareLink.ts"), "makes links"))?.shareLink({ store, actions, clock });
+    const makeReport = async () =>
+      (await arrived(import("./makeReport.ts"), "makes reports"))?.makeReport({ store, actions });
     async function openDemo(index: number): Promise<void> {
-      const demo = (await import("./demoRigs.ts").catch(() => undefined))?.DEMO_RIGS[index];
+      const demo = (await arrived(import("./demoRigs.ts"), "holds the demo rigs"))?.DEMO_RIGS[index];
       if (demo) openDocument(demo.document, `opened ${demo.title}`);
-      else actions.tell({ tone: "fault", text: "The demo rig did not arrive. Your rig is unchanged. Try again." });
     }
     const demos: readonly MenuEntry[] = DEMO_TITLES.map(({ title, detail }, index) => ({
       label: title,

@@ -1,10 +1,13 @@
 import { Collapsible } from "@base-ui/react/collapsible";
 import type { Outcome, PartOutcome, Rig } from "@secondline/scenarios";
+import { lazy } from "react";
+import { Later } from "../design/Later.tsx";
 import { VerdictMark, verdictColour } from "../design/VerdictMark.tsx";
 import { quantity, words } from "../words.ts";
 import { MarginBar } from "./MarginBar.tsx";
 import styles from "./PartRow.module.css";
-import { Reasons } from "./Reasons.tsx";
+
+const Reasons = lazy(async () => ({ default: (await import("./Reasons.tsx")).Reasons }));
 
 interface Props {
   part: PartOutcome;
@@ -52,7 +55,9 @@ export function PartRow({ part, rig, outcome, isWhole, before, open, onOpenChang
         </Collapsible.Trigger>
         {before && <Change before={before} now={part} />}
         <Collapsible.Panel>
-          <Reasons part={part} rig={rig} outcome={outcome} />
+          <Later what="The reasons">
+            <Reasons part={part} rig={rig} outcome={outcome} />
+          </Later>
         </Collapsible.Panel>
       </Collapsible.Root>
     </li>

@@ -1,0 +1,22 @@
+/** The report of the rig in hand. */
+import type { Sandbox } from "../state/sandbox.ts";
+import { foundOf } from "../state/verdictOf.ts";
+import { saveReport } from "./saveReport.ts";
+
+/** The report rests on the whole search; what is not computed yet is computed first. */
+export async function makeReport({ store, actions }: Pick<Sandbox, "store" | "actions">): Promise<void> {
+  const { key } = store.getState().assessment;
+  if (!foundOf(store.getState())) {
+    actions.tell({ tone: "word", text: "Computing every what-if for the report. It is saved when they are done." });
+    await actions.lookOn();
+  }
+  const state = store.getState();
+  const found = foundOf(state);
+  if (!found || state.assessment.key !== key) {
+    const why = state.assessment.key === key ? "its what-ifs were not computed to the end" : "the rig was changed";
+    actions.tell({ tone: "fault", text: `The report was not made, because ${why}.` });
+    return;
+  }
+  saveReport(state.assessment.assessed, found.outcome, key, new Date());
+  actions.announce("The report is saved.");
+}

@@ -1,0 +1,29 @@
+/** A link to what is in sight. */
+import type { PlaybackClock } from "../clock/playbackClock.ts";
+import type { Sandbox } from "../state/sandbox.ts";
+import { linkHash } from "./link.ts";
+
+type Shared = Pick<Sandbox, "store" | "actions"> & { readonly clock: PlaybackClock };
+
+/** Copies the link, or shows it where nothing may be copied. */
+export async function shareLink({ store, actions, clock }: Shared): Promise<void> {
+  const { document, session } = store.getState();
+  const { time } = clock.getSnapshot();
+  const hash = linkHash({
+    document: document.goodDocument,
+    whatIf: session.whatIf,
+    time,
+    part: session.selectedPart,
+    camera: session.camera,
+  });
+  const link = location.href.replace(/#.*$/, "") + hash;
+  try {
+    await navigator.clipboard.writeText(link);
+    actions.tell({
+      tone: "word",
+      text: "The link is copied. It holds the whole rig, the what-if and this moment; no server sees it.",
+    });
+  } catch {
+    actions.tell({ tone: "word", text: "Copy this link:", details: [link] });
+  }
+}
