@@ -35,7 +35,9 @@ export function Header({ files, theme, wide }: Props) {
         {view === "rig" && <UndoButtons undoable={undoable} redoable={redoable} onUndo={undo} onRedo={redo} />}
         {!wide && <ViewMenu />}
         {wide && view === "rig" && (
-          <Button tone="quiet" icon="plus" label="New rig" onClick={() => look({ view: "newRig" })} />
+          <span className={styles.begin}>
+            <Button tone="quiet" icon="plus" label="New rig" onClick={() => look({ view: "newRig" })} />
+          </span>
         )}
         <ActionMenu label="File" icon={wide ? "open" : "menu"} iconOnly={!wide} entries={files.entries} />
         <Button
