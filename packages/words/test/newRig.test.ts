@@ -15,7 +15,7 @@ describe("what is said where a rig is begun", () => {
 
   it("has no sentence that nobody says", () => {
     const text = sources.join("\n");
-    const patterns = [...text.matchAll(/`([\w]+\.\$\{[^}]*\})`/g)].map(
+    const patterns = [...text.matchAll(/`([\w.]+\.\$\{[^}]*\})`/g)].map(
       ([, one]) => new RegExp(`^${one!.replace(/\$\{[^}]*\}/g, "\\w+").replaceAll(".", "\\.")}$`),
     );
     const said = (key: string) => text.includes(`"${key}"`) || patterns.some((one) => one.test(key));
