@@ -49,6 +49,12 @@ describe("a newcomer", () => {
     await expect.poll(async () => Number.parseInt((await count.textContent())!, 10)).toBe(before - 1);
     await field(page, "Length of the leash").fill("1.5 m");
     await expect.poll(async () => Number.parseInt((await count.textContent())!, 10)).toBe(before - 2);
+    // A part that is added has values that nobody has looked at either, and goes in one step.
+    await page.getByRole("button", { name: /^Connections and tapes/ }).click();
+    await page.getByRole("button", { name: "Add a connection" }).click();
+    await expect.poll(async () => Number.parseInt((await count.textContent())!, 10)).toBe(before);
+    await page.getByRole("button", { name: "Undo: Added connection" }).click();
+    await expect.poll(async () => Number.parseInt((await count.textContent())!, 10)).toBe(before - 2);
     await still(page);
     await expectAccessible(page);
     await kept(page, '"name":"Quarry line"');

@@ -13,6 +13,7 @@ export {
   type QuestionId,
 } from "./newRig/answers.ts";
 export type { Doubt, Fault, FaultKind, Place } from "./newRig/fault.ts";
+export { pathsIn } from "./newRig/marks.ts";
 export { MOST_PLACES, type PlacesReading, readPlaces, shareAt } from "./newRig/places.ts";
 export { type AnswersReading, readAnswers } from "./newRig/readAnswers.ts";
 export { type NewRig, questionOf, rigFrom } from "./newRig/rigFrom.ts";

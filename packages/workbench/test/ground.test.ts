@@ -11,10 +11,11 @@ const BODY = "0,-1\n100,-80\n200,-2";
 describe("a distance-height file", () => {
   it("in feet is told by its first line, and read in metres", () => {
     const read = readProfile(`distance (ft),height (ft)\n${BODY}`);
+    // To the centimetre, and never lower than it is.
     expect(read.ok && read.profile).toEqual([
       ["0 m", "-0.3 m"],
       ["30.48 m", "-24.38 m"],
-      ["60.96 m", "-0.61 m"],
+      ["60.96 m", "-0.6 m"],
     ]);
     const { rig, unconfirmed } = rigFrom({ span: "60 m", profile: read.ok ? read.profile.map((p) => [...p]) : [] });
     expect(rig?.ground[1]).toEqual([30.48, -24.38]);

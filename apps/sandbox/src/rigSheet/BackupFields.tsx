@@ -5,6 +5,7 @@ import { useActions, useSandbox } from "../state/useSandbox.ts";
 import styles from "./BackupFields.module.css";
 import { useFaultsAt } from "./faults.ts";
 import { LineFields } from "./LineFields.tsx";
+import { useAddPart } from "./Marks.tsx";
 import { PlacesField } from "./PlacesField.tsx";
 import { Condition, Own, PartList, Rated } from "./parts.tsx";
 import { RigField } from "./RigField.tsx";
@@ -13,6 +14,7 @@ import { RigField } from "./RigField.tsx";
 export function BackupFields() {
   const document = useSandbox((state) => state.document.history.present);
   const { edit } = useActions();
+  const add = useAddPart();
   const messages = useFaultsAt("backup");
   if (valueAt(document, "backup") === undefined) {
     return (
@@ -21,7 +23,10 @@ export function BackupFields() {
         <Button
           icon="plus"
           label="Add a backup"
-          onClick={() => edit("backup", backupLikeMain(document), "Backup added")}
+          onClick={() => {
+            const value = backupLikeMain(document);
+            add("backup", value, { path: "backup", value, label: "Backup added" });
+          }}
         />
       </>
     );
@@ -133,12 +138,21 @@ function Spread({ at, noun, start }: { at: string; noun: string; start: object }
   const value = useSandbox((state) => valueAt(state.document.history.present, at));
   const items = Array.isArray(value) ? (value as object[]) : [];
   const { edit } = useActions();
+  const add = useAddPart();
   const set = (count: number) =>
     put(Array.from({ length: count }, (_, i) => Number(((i + 1) / (count + 1)).toFixed(4))));
   function put(places: readonly number[]) {
     const like = items[0] ?? start;
     const list = places.map((place) => ({ ...like, at: place }));
-    edit(at, list.length === 0 ? undefined : list, `${list.length} ${noun}`);
+    const label = `${list.length} ${noun}`;
+    // Where there is one to be like, its marks go with its values; the strength of the first is nobody's.
+    if (items.length > 0 || list.length === 0) edit(at, list.length === 0 ? undefined : list, label);
+    else
+      add(
+        at,
+        list.map(({ at: _, ...part }) => part),
+        { path: at, value: list, label },
+      );
   }
   return (
     <>

@@ -1,8 +1,9 @@
 import { valueAt } from "@secondline/rig";
 import { newRigWords } from "@secondline/words/newRig";
+import { pathsIn } from "@secondline/workbench";
 import { useShallow } from "zustand/react/shallow";
 import { Button } from "../design/Button.tsx";
-import { useActions, useSandbox } from "../state/useSandbox.ts";
+import { useActions, useContextOrThrow, useSandbox } from "../state/useSandbox.ts";
 import styles from "./Marks.module.css";
 
 const { say } = newRigWords;
@@ -38,6 +39,22 @@ function useConfirm(): (paths: readonly string[]) => void {
     const left = marksOf(present).filter((path) => !paths.includes(path));
     edit("unconfirmed", left.length === 0 ? undefined : left, say("sheet.step"));
     announce(left.length === 0 ? say("state.none") : say("state.good", { count: left.length }));
+  };
+}
+
+/** Puts in a new part: its values are nobody's until somebody has looked at them. `at`: path of the part, `whole`: of what is written. */
+export function useAddPart(): (
+  at: string,
+  part: unknown,
+  whole: { readonly path: string; readonly value: unknown; readonly label: string },
+) => void {
+  const { store, actions } = useContextOrThrow();
+  return (at, part, { path, value, label }) => {
+    const group = `add ${at}`;
+    actions.edit(path, value, label, group);
+    const marks = marksOf(store.getState().document.history.present);
+    actions.edit("unconfirmed", [...new Set([...marks, ...pathsIn(at, part)])], label, group);
+    actions.finishEdit();
   };
 }
 

@@ -6,7 +6,7 @@ import { Choice } from "../design/Choice.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { useFaultCount } from "./faults.ts";
-import { ConfirmOne, MarkedTitle, useMark } from "./Marks.tsx";
+import { ConfirmOne, MarkedTitle, useAddPart, useMark } from "./Marks.tsx";
 import styles from "./parts.module.css";
 import { RigField } from "./RigField.tsx";
 
@@ -117,6 +117,7 @@ export function PartList({ at, noun, make, least = 0, titleOf, children }: ListP
   const value = useSandbox((state) => valueAt(state.document.history.present, at));
   const items: readonly unknown[] = Array.isArray(value) ? value : [];
   const { edit } = useActions();
+  const add = useAddPart();
   return (
     <div className={styles.list}>
       {items.map((item, index) => (
@@ -137,7 +138,10 @@ export function PartList({ at, noun, make, least = 0, titleOf, children }: ListP
         tone="quiet"
         icon="plus"
         label={`Add a ${noun}`}
-        onClick={() => edit(at, [...items, make(items)], `Added ${noun}`)}
+        onClick={() => {
+          const part = make(items);
+          add(`${at}[${items.length}]`, part, { path: at, value: [...items, part], label: `Added ${noun}` });
+        }}
       />
     </div>
   );

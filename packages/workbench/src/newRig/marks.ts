@@ -10,7 +10,8 @@ export function valuesOf(document: object): readonly string[] {
   return Object.entries(document).flatMap(([key, value]) => (key === "ground" ? ["ground"] : pathsIn(key, value)));
 }
 
-function pathsIn(path: string, value: unknown): readonly string[] {
+/** Paths of the values of one part of a document that can be confirmed. */
+export function pathsIn(path: string, value: unknown): readonly string[] {
   if (Array.isArray(value)) return value.flatMap((item, i) => pathsIn(`${path}[${i}]`, item));
   if (typeof value === "object" && value !== null)
     return Object.entries(value).flatMap(([key, inner]) => pathsIn(`${path}.${key}`, inner));
