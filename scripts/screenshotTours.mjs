@@ -200,6 +200,7 @@ export const TOURS = [
   },
   {
     flat: true,
+    underWay: true,
     stops: [
       { name: "new-rig", steps: [beginRig] },
       { name: "new-rig-fault", steps: [fill("Span", "70"), fill("Connections", "90 m")] },
@@ -215,7 +216,7 @@ export const TOURS = [
         name: "new-rig-foot",
         steps: [pressEscape, toTop((page) => page.getByRole("heading", { name: "How old it is" }))],
       },
-      { name: "new-rig-made", steps: [click("All of it is new"), click("Make this rig"), ready] },
+      { name: "new-rig-made", steps: [click("All of it is new"), click("Make this rig"), begun] },
     ],
   },
   {
