@@ -32,6 +32,7 @@ export {
   whatIfKey,
   whatIfSet,
 } from "./events/registry.ts";
+export type { Rescue } from "./events/rescue.ts";
 export type { AnchorFacts, CautionFact, Judged } from "./facts/cautionFacts.ts";
 export { anchorFacts, judgedFactors } from "./facts/cautionFacts.ts";
 export type * from "./facts/outcome.ts";

@@ -82,6 +82,7 @@ export const ENGLISH = {
   "verdict.nothingThen": "When it gives way nothing holds the walker.",
   "verdict.groundThen": "When it gives way the walker reaches the ground.",
   "verdict.catcherThen": "When it gives way {catcher} holds the walker.",
+  "verdict.noRescue": "A rescue was not asked about.",
   "verdict.raised": "RAISED by own judgement above what is known: {parts}.",
   "verdict.likelierFirst":
     "If anything gave way in the worst what-if, it would likeliest be {first} ({chance} of the cases); nearest to what is required of it is {least}. A part that scatters more can go first though its margin is larger.",

@@ -42,7 +42,8 @@ class TooFewRuns extends Error {}
 
 /** Why there is nothing to work out of a what-if; undefined when there is. */
 export function noChances({ rig }: Assessed, whatIf: WhatIf): NoChances | undefined {
-  if (whatIf.kind === "mainFails" && !rig.backup) return { kind: "noBackup" };
+  const failing = whatIf.kind === "rescue" ? whatIf.during : whatIf;
+  if (failing?.kind === "mainFails" && !rig.backup) return { kind: "noBackup" };
   if (whatIf.kind === "givesWay") return { kind: "afterPart", part: whatIf.part };
   const missing = missingIn(whatIf, rig);
   return missing && { kind: "missing", missing };

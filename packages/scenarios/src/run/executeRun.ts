@@ -1,12 +1,13 @@
 /** Makes one ordered run, in which nothing gives way but what the event says and the tapes. */
 import type { Recording } from "@secondline/engine";
 import type { Rig } from "@secondline/rig";
-import { missingIn, type WhatIf } from "../events/registry.ts";
+import { missingIn, problemPart, type WhatIf } from "../events/registry.ts";
 import type { RigStrengths } from "../rigStrengths.ts";
 import { drawn } from "../scatter/draw.ts";
 import type { BreakingStrengths } from "./breakingStrengths.ts";
 import { NEVER, WHOLE } from "./demandStrengths.ts";
 import { fate } from "./fate.ts";
+import { hangersOf, ofOneHanger } from "./hangers.ts";
 import { readRun } from "./readRun.ts";
 import type { RunFacts, RunOrder, RunResult, Trouble } from "./runFacts.ts";
 import { solveInSlices } from "./solveInSlices.ts";
@@ -71,14 +72,15 @@ export function* runToEnd(
   { accuracy, duration, ...options }: RunToEndOptions,
 ): Generator<number, SolvedRun, void> {
   let problem = toProblem(rig, event, strengths, { ...options, ...(duration === undefined ? {} : { duration }) });
+  const { share } = hangersOf(rig, problemPart(event, rig, options.before).beside);
   for (let extension = 0; ; extension++) {
     const result = yield* solveInSlices(problem, { accuracy });
     if (!result.ok) return { ok: false, trouble: { reason: result.reason, detail: result.message } };
     const { recording } = result;
-    if (fate(recording) !== "undecided") return { ok: true, recording };
+    if (fate(recording) !== "undecided") return { ok: true, recording: ofOneHanger(recording, share) };
     if (extension === MOST_EXTENSIONS || duration !== undefined) {
       const detail = `still on the way down after ${problem.duration.toFixed(1)} s`;
-      return { ok: false, trouble: { reason: "tooShort", detail }, recording };
+      return { ok: false, trouble: { reason: "tooShort", detail }, recording: ofOneHanger(recording, share) };
     }
     problem = { ...problem, duration: problem.duration * LONGER };
   }

@@ -15,7 +15,7 @@ const SLACK = 0.1;
 
 /**
  * Lost: the leash or ring parted, the walker met the ground, or falls freely. Caught: came to a lowest point and rose
- * again. A bounce can leave the leash slack for more than a second, so its pull at the end says little.
+ * again; or hangs in a rig of which nothing fails, perhaps sliding along the line. A bounce can leave the leash slack for more than a second, so its pull at the end says little.
  */
 export function fate(recording: Recording): Fate {
   const { events, walker, duration } = recording;
@@ -23,8 +23,16 @@ export function fate(recording: Recording): Fate {
     ({ kind, part }) => kind === "ground" || (kind === "break" && (part === "leash" || part === "ring")),
   );
   if (gone) return "lost";
+  if (justHangs(recording)) return "caught";
   if (walker.lowestTime < duration - TURNED) return "caught";
   return fallsFreely(recording) ? "lost" : "undecided";
+}
+
+function justHangs({ problem, events }: Recording): boolean {
+  const { start, cut, legFailure } = problem;
+  return (
+    start === "hanging" && !cut && !legFailure && !events.some(({ kind, part }) => kind === "break" && part !== "tape")
+  );
 }
 
 function fallsFreely({ signals, rate, walkerHeight, problem }: Recording): boolean {
