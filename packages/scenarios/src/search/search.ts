@@ -66,6 +66,8 @@ const LOOKS = 2;
 const EVENTS_A_LOOK = 8;
 /** So many times its budget a search may spend at most [-]. */
 const OVER = 1.6;
+/** What is begun when a budget is spent is finished: by so much a search usually goes past it, for telling how far it is [-]. */
+const USUALLY_OVER = 1.2;
 /** Draws of one event at most; of a longer search as many more as it has runs. */
 const MOST_DRAWS = 48;
 /** Runs of a whole search, about: it ends with the block of draws that goes past it. */
@@ -108,7 +110,7 @@ export function* search(
   const drawn = new Map<string, number>();
   const counts = (index: number) => !told.has(whatIfKey(events[index]!));
   let repeated = false;
-  let expected = few ? seeds.length : Math.max(budget, seeds.length);
+  let expected = few ? seeds.length : Math.max(USUALLY_OVER * budget, seeds.length);
   const concluded = (final: boolean) =>
     conclude({ assessed, likely, strengths, statics, book, events, counts, set, options, chosen, repeated, final });
   const soFar = () => concluded(false);
@@ -120,7 +122,7 @@ export function* search(
       const next = book.next(wanted, ROUND);
       if (next.length === 0) return;
       const made = book.runs;
-      expected = Math.max(expected, made + next.length);
+      expected = Math.max(expected, made + book.missing(wanted) + 1);
       const known = made > 0 && events.some((event) => book.good(event).length > 0);
       const results = yield {
         orders: next.map(({ order }) => order),
