@@ -29,8 +29,6 @@ export interface ProblemPart {
   readonly strengths?: Partial<DemandStrengths>;
   /** When what fails does fail [s]; the run is made longer by it. */
   readonly failsAt?: number;
-  /** How long to run, where that is known beforehand [s]. */
-  readonly lasts?: number;
   /** Mass of a second person who hangs beside the walker, on a leash and a ring of an own [kg]. */
   readonly beside?: number;
 }

@@ -28,8 +28,6 @@ export interface Rescue {
 }
 
 const KEY = /^rescue(?:@(\d*\.?\d+)|\/(.+))$/;
-/** At rest nothing happens: so long a run tells what every part carries [s]. */
-const AT_REST = 1;
 
 const hanging = (at: number): Rescue => ({ kind: "rescue", at });
 const failing = (during: Failure): Rescue => ({ kind: "rescue", at: during.at, during });
@@ -71,7 +69,7 @@ export const rescue: EventKind<Rescue> = {
   before: () => undefined,
   problem({ during }, rig): ProblemPart {
     const part = during && inside(during, (kind, event) => kind.problem(event, rig, undefined));
-    return { ...(part ?? { standing: false, lasts: AT_REST }), beside: rig.walker.rescuer ?? 0 };
+    return { ...(part ?? { standing: false }), beside: rig.walker.rescuer ?? 0 };
   },
   scatters: () => [],
   space({ at, during }): Space<Rescue> {

@@ -80,7 +80,7 @@ export function toProblem(
     ...(leg ? { legFailure: leg } : {}),
     ...(Object.keys(anchors).length > 0 ? { anchors } : {}),
     ...(rig.ground.length > 1 ? { ground: rig.ground } : {}),
-    duration: options.duration ?? part.lasts ?? defaultDuration(rig) + (part.failsAt ?? 0),
+    duration: options.duration ?? defaultDuration(rig) + (part.failsAt ?? 0),
   });
 }
 
