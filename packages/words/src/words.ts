@@ -19,7 +19,7 @@ import type {
 } from "@secondline/scenarios";
 import { cautionTexts, generalCautions } from "./cautionWords.ts";
 import { chance, chanceRange } from "./chanceNumbers.ts";
-import { facts, followTexts, likelyText } from "./factWords.ts";
+import { followTexts } from "./followWords.ts";
 import { type Language, sayIn } from "./language.ts";
 import {
   type BreaksTold,
@@ -84,9 +84,7 @@ export function createWords(language: Language) {
     blanks: (rig: Rig, outcome: Pick<Outcome, "blanks">) => blankTexts(language, rig, outcome),
     basis: (basis: Basis) => basisText(language, basis),
     numberedBases: (parts: readonly Pick<PartOutcome, "id" | "bases">[]) => numberedBases(language, parts),
-    facts: (rig: Rig, outcome: Outcome, outlook?: Outlook) => facts(language, rig, outcome, outlook),
     follows: (rig: Rig, outcome: Outcome) => followTexts(language, rig, outcome),
-    likely: (rig: Rig, outcome: Outcome) => likelyText(language, rig, outcome),
     taken: (rig: Rig, outcome: Pick<Outcome, "taken">) => takenText(language, rig, outcome),
     notLoaded: ({ notLoaded }: PartOutcome) => (notLoaded ? say(`notLoaded.${notLoaded}`) : undefined),
     cautions: (rig: Rig, facts: readonly CautionFact[]) => cautionTexts(language, rig, facts),

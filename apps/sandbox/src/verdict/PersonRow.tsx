@@ -7,7 +7,7 @@ import { quantity, words } from "../words.ts";
 import barStyles from "./MarginBar.module.css";
 import styles from "./PartRow.module.css";
 
-const PersonReasons = lazy(async () => ({ default: (await import("./PersonReasons.tsx")).PersonReasons }));
+const PersonReasons = lazy(async () => ({ default: (await import("./Reasons.tsx")).PersonReasons }));
 
 /** The scale goes a little beyond the last limit [-]. */
 const BEYOND = 1.2;

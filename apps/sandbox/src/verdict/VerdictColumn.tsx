@@ -4,12 +4,12 @@ import { useSoon } from "../design/useSoon.ts";
 import { useSandbox } from "../state/useSandbox.ts";
 import { foundOf, outcomeOf } from "../state/verdictOf.ts";
 import { Cautions } from "./Cautions.tsx";
-import { KeyNumbers } from "./KeyNumbers.tsx";
 import { Parts } from "./Parts.tsx";
 import styles from "./VerdictColumn.module.css";
 import { VerdictHead } from "./VerdictHead.tsx";
 
 const ChancesSection = lazy(async () => ({ default: (await import("../chances/ChancesSection.tsx")).ChancesSection }));
+const KeyNumbers = lazy(async () => ({ default: (await import("./KeyNumbers.tsx")).KeyNumbers }));
 const VerdictMore = lazy(async () => ({ default: (await import("./VerdictMore.tsx")).VerdictMore }));
 
 /**
@@ -26,7 +26,9 @@ export function VerdictColumn({ children }: { children?: ReactNode }) {
         <VerdictHead outcome={outcome} />
         {children}
         {outcome && ready && <Parts outcome={outcome} />}
-        <KeyNumbers />
+        <Later what="The largest values of this fall">
+          <KeyNumbers />
+        </Later>
         <Chances />
         {outcome && (
           <Later what="What the verdict rests on">
