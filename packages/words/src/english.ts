@@ -281,6 +281,7 @@ export const ENGLISH = {
   "head.notes": "Look at these",
   "head.blanks": "Not written down, and counted cautiously",
 
+  // The pull on the person
   "fact.pull": "Pull on the person",
   "person.belowAll": "below every limit ({limit}: {note})",
   "person.above": "above {limit}: {note}",

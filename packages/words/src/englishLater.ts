@@ -315,6 +315,7 @@ export const ENGLISH_LATER = {
 
   // Layouts side by side
   "compare.leastMargin": "Margin of the part nearest to what is required of it",
+  "compare.band": "{value} ({band})",
   "compare.standingTension": "Tension, walker standing in the middle",
   "compare.standingSag": "Sag, walker standing in the middle",
   "compare.walker.expected": "Leash fall: hardest on the walker",

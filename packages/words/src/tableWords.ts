@@ -62,7 +62,8 @@ export function partRow(language: Language, rig: Rig, part: PartOutcome): PartRo
   };
 }
 
-const bandText = (say: Say, [low, high]: readonly [number, number]): string =>
+/** "3.30–3.61", kN. */
+export const bandText = (say: Say, [low, high]: readonly [number, number]): string =>
   say("table.band", { low: strengthIn(low), high: loadIn(high) });
 
 /** E with its 95 % interval: "E 3.51 kN (3.30–3.61)". */
