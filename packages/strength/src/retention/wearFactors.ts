@@ -64,6 +64,9 @@ const DOSE_WORDS: Readonly<Record<string, string>> = {
   sewing: "months outside",
 };
 
+/** What the dose of a wear is counted in; undefined for a knot. */
+export const doseUnit = (id: WearId): string | undefined => DOSE_WORDS[id];
+
 /** "14 months of full sun", "clamp mark after 14 months in the clamp", "figureEight knot". */
 export function doseText({ id, dose }: WearDose): string {
   const unit = DOSE_WORDS[id];
