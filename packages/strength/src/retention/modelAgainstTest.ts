@@ -6,7 +6,7 @@ import type { StrengthFactor } from "../derating/factor.ts";
 import { combineFactors } from "../derating/lognormal.ts";
 import { builtInLog, NEW_SCATTER, type StockModel, type StockState, stockModel } from "./stockModel.ts";
 import { builtInFactors, type StockFactors, testedFactors } from "./testedStock.ts";
-import { builtInFactor, builtInVariance, doseText, nearestDose, type WearDose } from "./wearFactors.ts";
+import { builtInAt, doseText, nearestDose, type WearDose } from "./wearFactors.ts";
 
 export interface StateComparison {
   /** "new", or what had happened to the samples. */
@@ -84,7 +84,7 @@ function compare(
     factors.level(),
     ...wears.map((wear) => factorOf(factors, wear)),
   ]);
-  const variances = wears.map(({ id, dose }) => builtInVariance(builtInFactor(stock, id, dose)));
+  const variances = wears.map((wear) => builtInAt(stock, wear));
   const make = Math.log1p(builtInFactors(stock).level().spread ** 2);
   const common = variances.reduce((sum, { common }) => sum + common, make);
   const own = variances.reduce((sum, { own }) => sum + own, NEW_SCATTER ** 2) / tests.length;

@@ -10,7 +10,7 @@ import { beyondBound } from "./bounded.ts";
 import { type OneSided, oneSided } from "./oneSided.ts";
 import { isOfStock, wearOfTest } from "./testState.ts";
 import { type Coefficient, type RegressionRow, regressionCovariance, regressionSolver } from "./tiedRegression.ts";
-import { builtInFactor, builtInVariance, nearestDose, type WearDose, type WearId } from "./wearFactors.ts";
+import { builtInAt, nearestDose, type WearDose, type WearId } from "./wearFactors.ts";
 
 /**
  * Scatter of new pieces of one batch, as standard deviation of the logarithm; how many degrees of freedom its value is worth
@@ -135,14 +135,14 @@ function statesOf(stock: LineStock, tests: readonly BreakTest[]): StockState[] {
 
 /** ln of what the built-in factors leave of the rated strength. */
 export function builtInLog(stock: LineStock, doses: readonly WearDose[]): number {
-  return doses.reduce((sum, { id, dose }) => sum + Math.log(builtInFactor(stock, id, dose).value), 0);
+  return doses.reduce((sum, wear) => sum + builtInAt(stock, wear).log, 0);
 }
 
 /** Variances of the built-in factors of a state, summed. */
 function builtInSpread(stock: LineStock, doses: readonly WearDose[]) {
   let [common, own] = [0, 0];
-  for (const { id, dose } of doses) {
-    const v = builtInVariance(builtInFactor(stock, id, dose));
+  for (const wear of doses) {
+    const v = builtInAt(stock, wear);
     common += v.common;
     own += v.own;
   }
@@ -246,7 +246,7 @@ function wearKnots(
       const width = toldApart(id, carrying, states) ? TESTED_WIDTH : 1;
       let last = 0;
       const variances = doses.map((dose) => {
-        last = Math.max(last, builtInVariance(builtInFactor(stock, id, dose)).common);
+        last = Math.max(last, builtInAt(stock, { id, dose }).common);
         return last;
       });
       const steps = variances.map((variance, k) => {
@@ -296,12 +296,14 @@ function fitStates(
   newVariance: number,
 ): Pick<StockModel, "means" | "covariance" | "shortfalls" | "clipped" | "tested" | "oneSided"> {
   const rated = Math.log(stock.rated.strength);
+  const offset = (state: StockState) => rated + builtInLog(stock, state.doses);
   const told = states.map((state) => {
     const { common, own } = builtInSpread(stock, state.doses);
-    const found = state.doses.reduce((sum, { id, dose }) => {
-      return sum + wears.get(id)!.scatter * builtInVariance(builtInFactor(stock, id, dose)).own;
+    const found = state.doses.reduce((sum, wear) => {
+      return sum + wears.get(wear.id)!.scatter * builtInAt(stock, wear).own;
     }, newVariance);
-    const exact = exactLogs(state).map((log) => log - rated - builtInLog(stock, state.doses));
+    const level = offset(state);
+    const exact = exactLogs(state).map((log) => log - level);
     const bounds = state.tests.filter(({ result }) => result.kind !== "exact");
     return { state, of: coefficientsOf(state), common, exact, bounds, assumed: NEW_SCATTER ** 2 + own, found };
   });
@@ -311,7 +313,6 @@ function fitStates(
     average(told.filter(({ state }) => state.doses.length === 0).flatMap(({ exact }) => exact)),
   );
   const clipped = new Set<StockState>();
-  const offset = (state: StockState) => rated + builtInLog(stock, state.doses);
   const believed = told.map(({ state, common, exact }) => {
     const most = state.doses.length === 0 ? Number.POSITIVE_INFINITY : raised + MOST_BETTER * Math.sqrt(common);
     if (average(exact) > most) clipped.add(state);
@@ -377,7 +378,7 @@ function fitStates(
   };
 }
 
-const commonOf = (stock: LineStock, { id, dose }: WearDose) => builtInVariance(builtInFactor(stock, id, dose)).common;
+const commonOf = (stock: LineStock, wear: WearDose) => builtInAt(stock, wear).common;
 const sumOf = (values: readonly number[]) => values.reduce((a, b) => a + b, 0);
 const average = (values: readonly number[]) => (values.length === 0 ? 0 : sumOf(values) / values.length);
 

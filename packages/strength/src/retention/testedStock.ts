@@ -46,8 +46,16 @@ export const builtInFactors: FactorsOf = (stock) => ({
   webbingKnot: () => webbingKnot(),
 });
 
-/** Factors for `partStrengths` that rest on a break log. */
+const OF_LOG = new WeakMap<readonly BreakTest[], FactorsOf>();
+
+/** Factors for `partStrengths` that rest on a break log; what it says of a stock is worked out once, for all days and rigs. */
 export function factorsFromLog(tests: readonly BreakTest[]): FactorsOf {
+  const kept = OF_LOG.get(tests) ?? factorsOf(tests);
+  OF_LOG.set(tests, kept);
+  return kept;
+}
+
+function factorsOf(tests: readonly BreakTest[]): FactorsOf {
   const known = new Map<string, StockFactors>();
   const invented = tests.some((test) => test.invented);
   return (stock) => {

@@ -56,6 +56,31 @@ export function builtInVariance({ spread, shared }: StrengthFactor): { readonly 
   return { common: shared * total, own: (1 - shared) * total };
 }
 
+/** A built-in factor as numbers: ln of its value, and its variances [-]. */
+export interface BuiltInAt {
+  readonly log: number;
+  readonly common: number;
+  readonly own: number;
+}
+
+const BUILT_IN = new WeakMap<LineStock, Map<string, BuiltInAt>>();
+/** More doses than any log has; a session that lasts must not keep them all. */
+const MOST_KEPT = 20_000;
+
+/** Each is worked out once: thousands of tests ask for few different ones, again and again. */
+export function builtInAt(stock: LineStock, { id, dose }: WearDose): BuiltInAt {
+  const kept = BUILT_IN.get(stock) ?? new Map<string, BuiltInAt>();
+  BUILT_IN.set(stock, kept);
+  const key = `${id} ${dose}`;
+  const known = kept.get(key);
+  if (known !== undefined) return known;
+  const factor = builtInFactor(stock, id, dose);
+  const found = { log: Math.log(factor.value), ...builtInVariance(factor) };
+  if (kept.size >= MOST_KEPT) kept.clear();
+  kept.set(key, found);
+  return found;
+}
+
 const DOSE_WORDS: Readonly<Record<string, string>> = {
   sun: "months of full sun",
   falls: "falls",
