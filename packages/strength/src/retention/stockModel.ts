@@ -125,7 +125,7 @@ function statesOf(stock: LineStock, tests: readonly BreakTest[]): StockState[] {
     return typeof doses === "string" ? [] : [{ test, doses }];
   });
   const key = ({ test, doses }: (typeof used)[number]) =>
-    JSON.stringify([test.batch ?? "", ...doses.map(({ id, dose }) => [id, Number(dose.toPrecision(4))])]);
+    `${doses.map(({ id, dose }) => `${id} ${Number(dose.toPrecision(4))}`).join()} in ${test.batch ?? ""}`;
   return [...grouped(used, key).values()].map((group) => ({
     doses: group[0]!.doses,
     batch: group[0]!.test.batch ?? "",

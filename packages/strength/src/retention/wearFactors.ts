@@ -63,21 +63,22 @@ export interface BuiltInAt {
   readonly own: number;
 }
 
-const BUILT_IN = new WeakMap<LineStock, Map<string, BuiltInAt>>();
+const BUILT_IN = new WeakMap<LineStock, Map<WearId, Map<number, BuiltInAt>>>();
 /** More doses than any log has; a session that lasts must not keep them all. */
 const MOST_KEPT = 20_000;
 
 /** Each is worked out once: thousands of tests ask for few different ones, again and again. */
 export function builtInAt(stock: LineStock, { id, dose }: WearDose): BuiltInAt {
-  const kept = BUILT_IN.get(stock) ?? new Map<string, BuiltInAt>();
-  BUILT_IN.set(stock, kept);
-  const key = `${id} ${dose}`;
-  const known = kept.get(key);
+  const ofStock = BUILT_IN.get(stock) ?? new Map<WearId, Map<number, BuiltInAt>>();
+  BUILT_IN.set(stock, ofStock);
+  const kept = ofStock.get(id) ?? new Map<number, BuiltInAt>();
+  ofStock.set(id, kept);
+  const known = kept.get(dose);
   if (known !== undefined) return known;
   const factor = builtInFactor(stock, id, dose);
   const found = { log: Math.log(factor.value), ...builtInVariance(factor) };
   if (kept.size >= MOST_KEPT) kept.clear();
-  kept.set(key, found);
+  kept.set(dose, found);
   return found;
 }
 
