@@ -71,7 +71,7 @@ const general: FieldTable = {
     kind: "text",
     label: "Not confirmed",
     longest: 200,
-    help: "Path of a value that was taken over from a template and that nobody has confirmed. While there is one, no verdict says that the rig holds.",
+    help: "Path of a value that nobody has confirmed.",
   },
 };
 

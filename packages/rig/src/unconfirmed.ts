@@ -44,7 +44,7 @@ export function checkUnconfirmed(draft: Draft): void {
     const path = draft.text(at);
     if (path === undefined || path === "") return;
     if (!namesValue(path)) {
-      const message = `There is no value at ${JSON.stringify(path)}: a mark names a field of the rig by its path.`;
+      const message = `There is no value at ${JSON.stringify(path)}.`;
       draft.fault(at, 'a path such as "main.pretension"', message);
     } else if (paths.indexOf(path) < i) draft.fault(at, "every path once", `"${path}" is marked twice.`);
   });

@@ -50,8 +50,7 @@ export const ENGLISH = {
   "verdict.pullHard":
     "Thin: the pull on the person may come to {demand}; the limit asked for is {limit}, by {note} ({event}).",
   "verdict.withheld": "Not said to hold: {what}",
-  "verdict.unconfirmed":
-    "Thin: {count|1 value is|{count} values are} not confirmed. Until somebody has, nothing says that the rig holds.",
+  "verdict.unconfirmed": "Thin: {count|1 value is|{count} values are} not confirmed.",
   "verdict.alsoUnconfirmed": "{count|1 value is|{count} values are} not confirmed.",
   "verdict.notLoadedParts":
     "Thin: {count|one part was|some parts were} never loaded, so nothing is known of {count|it|them}: {parts}.",

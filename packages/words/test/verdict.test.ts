@@ -24,7 +24,7 @@ describe("a verdict", () => {
   it("counts values that nobody confirmed, and a caution names them by the part they belong to", () => {
     const paths = ["main.pretension", "main.sections[0].stock", "walker.mass", "span", "ground"];
     const alone = changed(outcome, { verdict: "thin", reasons: [{ kind: "unconfirmed", paths }] });
-    expect(words.verdict(rig, alone)).toMatch(/^Thin: 5 values are not confirmed\. /);
+    expect(words.verdict(rig, alone)).toMatch(/^Thin: 5 values are not confirmed\./);
     const beside = [{ kind: "partThin", part: "main" } as const, { kind: "unconfirmed", paths: ["span"] } as const];
     expect(words.verdict(rig, changed(outcome, { verdict: "thin", reasons: beside }))).toContain(
       "1 value is not confirmed.",
