@@ -52,8 +52,8 @@ describe("first to fail of three independent Weibull strengths (computed by quad
 
   it("each is first with 0.34794753, 0.57618415, 0.07586832", () => {
     const shares = leastShares(strengths);
-    const published = [0.34794753, 0.57618415, 0.07586832];
-    for (const [i, share] of published.entries()) expect(shares[i]).toBeCloseTo(share, 7);
+    const computed = [0.34794753, 0.57618415, 0.07586832];
+    for (const [i, share] of computed.entries()) expect(shares[i]).toBeCloseTo(share, 7);
   });
 });
 

@@ -25,6 +25,37 @@ export const ENGLISH_LATER = {
   "breakLog.little":
     "One more test changes little. It would bring most in {label}, and less than {share} of the value with 75 % confidence even there.",
 
+  "figure.title": "Fit, residuals and retention: {name}",
+  "figure.written": "{count} {count|figure|figures} written to {file}.",
+  "figure.load": "strength, kN",
+  "figure.caution": "Figures of tests, not a verdict on a rig. The bounds count, not the curves.",
+  "figure.fit.title": "{label}: {count} {count|test|tests} on probability paper",
+  "figure.fit.x": "breaking load, kN",
+  "figure.fit.y": "share that broke below, %",
+  "figure.fit.curve": "{family}, fitted",
+  "figure.fit.bound": "{content} hold {value}, {confidence} sure",
+  "figure.fit.marks":
+    "A dot broke there, at the position of Herd and Johnson; an arrow held at least so much, or broke below; a bar broke in between.",
+  "figure.fit.band":
+    "Shaded: where the fitted curve may lie, 95 % at each share. The curve is a best guess; the dashed lines are bounds, and those count.",
+  "figure.fit.noBand": "The curve is a best guess; the dashed lines are bounds, and those count.",
+  "figure.fit.noCurve": "No curve: {reason}. The dashed lines are bounds, and those count.",
+  "figure.residuals.title": "{stock}: every test against what is expected of its state",
+  "figure.residuals.x": "held more (+) or less (−) than expected, %",
+  "figure.residuals.state": "{state}: {count} {count|test|tests}",
+  "figure.residuals.notes":
+    "Expected is the middle value that counts from now on, built-in model and tests together. Shaded: where 18 of 20 further samples are expected. Dashed: what the built-in model expects without tests. A dot broke there; an arrow held at least so much, or broke below.",
+  "figure.retention.title": "{stock}: strength over {unit} ({cause})",
+  "figure.retention.x": "{unit}",
+  "figure.retention.counts": "counts, middle",
+  "figure.retention.low": "counts, 95 % hold",
+  "figure.retention.builtIn": "built in, middle",
+  "figure.retention.builtInLow": "built in, 95 % hold",
+  "figure.retention.tested": "tested up to {dose}",
+  "figure.retention.notes":
+    "Rests on {count} own {count|test|tests} with this wear alone or none, and on: {basis}. Shaded: where 18 of 20 further samples are expected. A dot broke there; an arrow held at least so much, or broke below; a bar broke in between.",
+  "figure.retention.beyond": "Beyond {dose} {unit} nothing was tested.",
+
   "teardown.title": "Teardown of {name} on {on}: {pieces} {pieces|piece|pieces} for {pulls} {pulls|pull|pulls}",
   "teardown.sheetTitle": "Teardown: {name}",
   "teardown.none": "There is nothing to pull.",

@@ -33,9 +33,19 @@ export type Work<T> = Generator<StudyProgress, T, void>;
 /** Rigs of which the strengths are kept: the one that is edited, and the layouts beside it. */
 const KEPT = 4;
 
+/** Break tests from which on their strengths take as long as a run. */
+const LONG_LOG = 500;
+
+export const isLong = ({ tests }: Assessed): boolean => tests.length >= LONG_LOG;
+
 /** Starts tasks; works a rig's strengths out once. */
 export class TaskStarter {
   readonly #strengths = new Map<string, RigStrengths>();
+
+  /** Works out beforehand what a task needs, where that takes longer than the task may wait: a long break log. */
+  prepare(assessed: Assessed): void {
+    if (isLong(assessed)) this.#strengthsOf(assessed);
+  }
 
   async start(assessed: Assessed, task: Task): Promise<Work<TaskValue>> {
     switch (task.kind) {

@@ -128,3 +128,6 @@ function thousands(cells: readonly NumberCell[], mark: "." | ","): LogFault[] {
     };
   });
 }
+
+/** A cell as it was before it was written so that no spreadsheet computes it. */
+export const withoutApostrophe = (cell: string): string => cell.replace(/^'(?=[=+\-@\t\r])/, "");
