@@ -1,5 +1,23 @@
 /** English of what few pages need and none at first sight: teardowns, break logs, the rig's description, reports. */
 export const ENGLISH_LATER = {
+  // The answer in a few lines
+  "fact.drop": "Drop that 95 % of such falls stay under, in the deepest what-if that counts",
+  "fact.feet": "Height of the feet above the ground that 95 % of such falls keep, in the lowest what-if that counts",
+  "fact.weakest": "Nearest to what is required of it",
+  "fact.single": "Single points of failure",
+  "fact.blanks": "Not written down",
+  "fact.until": "Until when",
+  "fact.inEvent": "{value} ({event})",
+  "fact.onGround": "none: the feet reach the ground ({event})",
+  "fact.noGround": "not known: no ground was given",
+  "fact.weakestValue": "{part}: R {strength}, E {demand}, margin {margin}; required {required} {class} ({event})",
+  "fact.noLoad": "no part was loaded",
+  "fact.pullValue": "{demand}, {passes} ({event})",
+  "fact.noBlanks":
+    "no blank among the fields that are asked for; what happened to the rig and is in no field is not known",
+  "likely.list": "If anything gave way in the worst what-if looked at, it would likeliest be: {parts} ({basis}).",
+  "likely.part": "{part} {chance}",
+
   // Teardown
   "breakLog.next":
     "Test next: {label}. One more test is expected to raise its value with 75 % confidence by about {gain} ({share}){assumed}; it may lower it.",
@@ -223,7 +241,8 @@ export const ENGLISH_LATER = {
   "rig.falls": "{falls|one fall|{falls} falls}",
   "rig.sheathSlip": "sheath slipped by {share}",
   "rig.glazed": "glazed over {share} of the section",
-  "rig.walkerIs": "{mass}, tie-in {tieIn} above the line when standing",
+  "rig.walkerIs": "{mass}, tie-in {tieIn} above the line when standing{rescuer}",
+  "rig.rescuerIs": "; {mass} a second person in a rescue",
   "rig.rigged": "{name} ({rigged})",
   "rig.legs": "{parts}; {angle} between the legs; {give}",
   "rig.noLegs": "{parts}; {give}",
@@ -327,6 +346,7 @@ export const ENGLISH_LATER = {
 
   // Layouts side by side
   "compare.leastMargin": "Margin of the part nearest to what is required of it",
+  "compare.band": "{value} ({band})",
   "compare.standingTension": "Tension, walker standing in the middle",
   "compare.standingSag": "Sag, walker standing in the middle",
   "compare.walker.expected": "Leash fall: hardest on the walker",
