@@ -48,7 +48,7 @@ it("says that a rig holds only when everything has been looked at, and then with
     }).observe(document.body, { childList: true, subtree: true, attributes: true });
   });
   await computed(page);
-  await column.getByText(/of 48 what-ifs|All 48 looked at/).waitFor();
+  await column.getByText(/of 48 what-ifs|parts settled/).waitFor();
   await whole(page);
   const seen = await page.evaluate(() => (globalThis as { seen?: string[] }).seen!);
   expect(seen.length).toBeGreaterThan(0);

@@ -31,11 +31,10 @@ export { clampFactor } from "./derating/clampMark.ts";
 export {
   CONSTANTS,
   type Constant,
-  type ConstantKey,
   type ConstantStatus,
-  constant,
   constantsMarkdown,
 } from "./derating/constants.ts";
+export { type ConstantKey, constant } from "./derating/constantValues.ts";
 export { abrasionFactor, cutFactor } from "./derating/damage.ts";
 export { BEYOND_SHARE, BEYOND_SPREAD, type Blank, type StrengthFactor, type Validity } from "./derating/factor.ts";
 export { fallsFactor } from "./derating/falls.ts";

@@ -1,5 +1,5 @@
 /** Loss with age alone, in the dark. */
-import { constant } from "./constants.ts";
+import { constant } from "./constantValues.ts";
 import { evaluateFactor, type StrengthFactor } from "./factor.ts";
 
 export function ageFactor(years: number): StrengthFactor {

@@ -1,5 +1,5 @@
 /** Loss of a loop bent over a pin. */
-import { constant } from "./constants.ts";
+import { constant } from "./constantValues.ts";
 import { evaluateFactor, type StrengthFactor } from "./factor.ts";
 
 /** Factor for pin diameter over webbing thickness [-]. */

@@ -4,7 +4,7 @@
  * fastenings (EN 1992-4, from memory) allow up to 1.2 for that sum, so this lies on the safe side of them.
  */
 import type { Basis } from "@secondline/rig";
-import { constant } from "./constants.ts";
+import { constant } from "./constantValues.ts";
 import { fixedFactor, type StrengthFactor } from "./factor.ts";
 
 const SOURCE =

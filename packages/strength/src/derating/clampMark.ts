@@ -1,6 +1,6 @@
 /** Loss where webbing sits or has sat in a clamp. */
 import type { Basis } from "@secondline/rig";
-import { constant } from "./constants.ts";
+import { constant } from "./constantValues.ts";
 import { evaluateFactor, type StrengthFactor } from "./factor.ts";
 import { logSpread, Z95 } from "./lognormal.ts";
 

@@ -1,6 +1,6 @@
 /** Loss to abrasion and cuts, by the share of the width that is gone. Heat glazing is in `rope.ts`. */
 import type { Basis } from "@secondline/rig";
-import { constant } from "./constants.ts";
+import { constant } from "./constantValues.ts";
 import { evaluateFactor, type StrengthFactor } from "./factor.ts";
 
 const ABRASION: Basis = { kind: "assumed", note: "what is worn away carries nothing; the rest carries its share" };

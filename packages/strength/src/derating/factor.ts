@@ -3,7 +3,7 @@
  * where. Strength = rated × product of factors, each lognormal about its central value (the median).
  */
 import type { Basis } from "@secondline/rig";
-import { constant } from "./constants.ts";
+import { constant } from "./constantValues.ts";
 
 /** The quantity a factor depends on, and the range over which its source (or its assumption) covers it. */
 export interface Validity {

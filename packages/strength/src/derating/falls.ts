@@ -1,6 +1,6 @@
 /** Loss to leash falls: the ring's blows and rubbing, and the repeated loads. */
 import type { Basis } from "@secondline/rig";
-import { constant } from "./constants.ts";
+import { constant } from "./constantValues.ts";
 import { evaluateFactor, type StrengthFactor } from "./factor.ts";
 
 const BASIS: Basis = {

@@ -3,7 +3,7 @@
  * webbing are worse and kept apart.
  */
 import type { Basis, KnotKind, LineStock } from "@secondline/rig";
-import { constant } from "./constants.ts";
+import { constant } from "./constantValues.ts";
 import { fixedFactor, type StrengthFactor } from "./factor.ts";
 import { standIn } from "./unknown.ts";
 

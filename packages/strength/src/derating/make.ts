@@ -1,6 +1,6 @@
 /** Scatter between new parts of one make, and what stands in when nothing is known of a part. */
 import type { Basis } from "@secondline/rig";
-import { constant } from "./constants.ts";
+import { constant } from "./constantValues.ts";
 import { fixedFactor, type StrengthFactor } from "./factor.ts";
 
 const TEXTILE: Basis = { kind: "assumed", note: "new textile parts scatter by about 5 % around the rated strength" };

@@ -1,6 +1,6 @@
 /** What the owner of a part thinks of it, as a factor: shown with its reason wherever the strength is, more so above 1. */
 import type { Basis, OwnJudgement } from "@secondline/rig";
-import { constant } from "./constants.ts";
+import { constant } from "./constantValues.ts";
 import { fixedFactor, type StrengthFactor } from "./factor.ts";
 import { UNKNOWN_SPREAD, UNKNOWN_VALUE } from "./make.ts";
 

@@ -1,6 +1,6 @@
 /** What a sling holds by how it is rigged, over its straight pull. */
 import type { AnchorPart, Basis } from "@secondline/rig";
-import { constant } from "./constants.ts";
+import { constant } from "./constantValues.ts";
 import { fixedFactor, type StrengthFactor } from "./factor.ts";
 import { standIn } from "./unknown.ts";
 

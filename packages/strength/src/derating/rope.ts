@@ -1,6 +1,6 @@
 /** Loss to heat glazing, of a rope or of webbing, and of a kernmantle rope to a slipped sheath, where they are known. */
 import type { Basis } from "@secondline/rig";
-import { constant } from "./constants.ts";
+import { constant } from "./constantValues.ts";
 import { evaluateFactor, type StrengthFactor } from "./factor.ts";
 
 const SLIP: Basis = {

@@ -1,6 +1,6 @@
 /** Loss at stitching: as sewn, and more for thread that hangs outside under load. */
 import type { Basis } from "@secondline/rig";
-import { constant } from "./constants.ts";
+import { constant } from "./constantValues.ts";
 import { evaluateFactor, type StrengthFactor } from "./factor.ts";
 
 const BASIS: Basis = {

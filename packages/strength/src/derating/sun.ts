@@ -3,7 +3,7 @@
  * latitude and shade turn calendar months into dose (see `sunDose.ts`).
  */
 import type { Basis, Condition, Fibre } from "@secondline/rig";
-import { constant } from "./constants.ts";
+import { constant } from "./constantValues.ts";
 import { evaluateFactor, type StrengthFactor } from "./factor.ts";
 
 interface SunModel {

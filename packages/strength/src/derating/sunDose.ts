@@ -1,6 +1,6 @@
 /** Turns calendar months into a dose of sun. All weights are assumed; they are here to be seen and replaced. */
 import type { Basis } from "@secondline/rig";
-import { constant } from "./constants.ts";
+import { constant } from "./constantValues.ts";
 
 export type LatitudeClass = "low" | "middle" | "high";
 export type Hemisphere = "north" | "south";

@@ -4,7 +4,7 @@
  * worst that the rig document accepts.
  */
 import { type Condition, fieldAt } from "@secondline/rig";
-import { constant } from "./constants.ts";
+import { constant } from "./constantValues.ts";
 import type { Blank, StrengthFactor } from "./factor.ts";
 import { mostDose } from "./sunDose.ts";
 

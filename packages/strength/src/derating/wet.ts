@@ -1,6 +1,6 @@
 /** Loss while wet. */
 import type { Basis, Fibre } from "@secondline/rig";
-import { constant } from "./constants.ts";
+import { constant } from "./constantValues.ts";
 import { fixedFactor, type StrengthFactor } from "./factor.ts";
 
 const WET: Readonly<Record<Fibre, Basis>> = {

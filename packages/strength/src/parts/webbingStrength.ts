@@ -3,7 +3,7 @@
  * its section's condition and of every wear that touches it; where wears overlap, their factors multiply.
  */
 import type { Basis, Wear, WebbingSection } from "@secondline/rig";
-import { constant } from "../derating/constants.ts";
+import { constant } from "../derating/constantValues.ts";
 import type { StrengthFactor } from "../derating/factor.ts";
 import { combineFactors, lowValue, shownFactors } from "../derating/lognormal.ts";
 import { ownFactors } from "../derating/own.ts";

@@ -1,7 +1,7 @@
 /** What can be cut out of one webbing: every mark on it, stretches of every fall zone, and stretches with nothing but sun. */
 import type { LineEnd, LineStock, WebbingSection } from "@secondline/rig";
 import type { TestFields } from "../breakLog/readTest.ts";
-import { constant } from "../derating/constants.ts";
+import { constant } from "../derating/constantValues.ts";
 import { fallZones } from "../wear/fallZones.ts";
 import { endPosition, type Side } from "../wear/placement.ts";
 import type { WearMark, WebbingState } from "../wear/webbingState.ts";

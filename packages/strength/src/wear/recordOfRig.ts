@@ -1,6 +1,6 @@
 /** A record read together with its rig, which knows what the record leaves out: which ends have a weblock, and the line's tension. */
 import type { Rig } from "@secondline/rig";
-import { constant } from "../derating/constants.ts";
+import { constant } from "../derating/constantValues.ts";
 import type { WebbingEntry } from "./entries/entryKinds.ts";
 import type { Placement, Side } from "./placement.ts";
 import type { WearRecord } from "./record.ts";

@@ -1,6 +1,6 @@
 /** The state of a webbing at a date, from its record: what lies where on it, and how long it has been outside. */
 import { isBefore, type PlainDate } from "../dates/calendarDate.ts";
-import { constant } from "../derating/constants.ts";
+import { constant } from "../derating/constantValues.ts";
 import type { Hemisphere, LatitudeClass } from "../derating/sunDose.ts";
 import { entryKindOf } from "./entries/entryKinds.ts";
 import type { Doubt, OpenNeed } from "./openNeed.ts";

@@ -1,6 +1,6 @@
 /** Walks through a webbing's entries in order of date and keeps what they do to it. */
 import { addDays, isBefore, monthShares, monthsBetween, type PlainDate } from "../dates/calendarDate.ts";
-import { constant } from "../derating/constants.ts";
+import { constant } from "../derating/constantValues.ts";
 import { monthDose } from "../derating/sunDose.ts";
 import { afterInspection, type Judged, type OpenNeed } from "./openNeed.ts";
 import { endPosition, type Placement, pulledPlacement, type Side } from "./placement.ts";

@@ -4,7 +4,7 @@
  */
 import type { LineEnd, OwnJudgement, WebbingSection } from "@secondline/rig";
 import { bendFactor } from "../../derating/bend.ts";
-import { constant } from "../../derating/constants.ts";
+import { constant } from "../../derating/constantValues.ts";
 import type { StrengthFactor } from "../../derating/factor.ts";
 import { ownFactors } from "../../derating/own.ts";
 import { quantityLimits, standIn } from "../../derating/unknown.ts";

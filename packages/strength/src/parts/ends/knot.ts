@@ -1,5 +1,5 @@
 /** A knot in the line's own webbing or rope. */
-import { constant } from "../../derating/constants.ts";
+import { constant } from "../../derating/constantValues.ts";
 import { ownFactors } from "../../derating/own.ts";
 import { makePartStrength } from "../partStrength.ts";
 import { conditionFactors } from "../textileCondition.ts";

@@ -1,5 +1,5 @@
 /** A sewn loop: as rated when new, its thread weaker the longer it hangs outside. */
-import { constant } from "../../derating/constants.ts";
+import { constant } from "../../derating/constantValues.ts";
 import { ownFactors } from "../../derating/own.ts";
 import { makePartStrength } from "../partStrength.ts";
 import { conditionFactors, overMonthsOutside } from "../textileCondition.ts";

@@ -1,6 +1,6 @@
 /** A weblock: the weaker of its metal and of the webbing that it clamps. */
 import { formatMonths } from "@secondline/rig";
-import { constant } from "../../derating/constants.ts";
+import { constant } from "../../derating/constantValues.ts";
 import type { StrengthFactor } from "../../derating/factor.ts";
 import { usedMetal } from "../../derating/make.ts";
 import { ownFactors } from "../../derating/own.ts";

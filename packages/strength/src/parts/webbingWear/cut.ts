@@ -1,5 +1,5 @@
 /** A cut across part of the width. */
-import { constant } from "../../derating/constants.ts";
+import { constant } from "../../derating/constantValues.ts";
 import { cutFactor } from "../../derating/damage.ts";
 import type { WearKind, WearOf } from "./wearKind.ts";
 

@@ -1,6 +1,6 @@
 /** What a reading of tension or sag says of the tension that a rig states. */
 import { formatForce, formatLength, formatMass, formatPercent, type Rig } from "@secondline/rig";
-import { constant } from "../../derating/constants.ts";
+import { constant } from "../../derating/constantValues.ts";
 import type { LineReading } from "./lineReading.ts";
 import { standing } from "./lineStatics.ts";
 
