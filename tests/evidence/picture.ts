@@ -23,6 +23,7 @@ export function catchesPicture(catches: readonly Catch[]): string {
     return `<text x="${LEFT - 8}" y="${y + 3.5}" text-anchor="end">${ensemble}: ${quantity}</text><rect x="${from}" y="${y - 5}" width="${Math.round(10 * (to - from)) / 10}" height="10" fill="#9cc5cc"/><path d="M${middle} ${y - 6}V${y + 6}" stroke="#0b5d6b" stroke-width="2"/><g fill="#1d2226" fill-opacity="0.6">${dots}</g>`;
   });
   return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${WIDTH} ${height}" font-family="Arial, sans-serif" font-size="10.5" fill="#1d2226">
+<title>Loads of eleven ensembles: our runs as bands, the other program's as dots</title>
 <rect width="${WIDTH}" height="${height}" fill="#faf8f3"/>
 <text x="${LEFT}" y="14" font-size="12">Load or drop over the other program's mean: bands are our runs, the stroke their mean; dots are its runs</text>
 ${ticks.join("")}

@@ -37,6 +37,23 @@ export { anchorFacts, judgedFactors } from "./facts/cautionFacts.ts";
 export type * from "./facts/outcome.ts";
 export { worstWhatIf } from "./facts/worstWhatIf.ts";
 export {
+  type Among,
+  compareMeasured,
+  type MeasuredComparison,
+  type MeasuredResult,
+} from "./measured/compareMeasured.ts";
+export { type ModelSignals, type ModelSignalsOptions, modelSignals } from "./measured/modelSignals.ts";
+export { readRecording } from "./measured/readRecording.ts";
+export {
+  CHANNELS,
+  type Channel,
+  type MeasuredFall,
+  type RecordingFault,
+  type RecordingNote,
+  type RecordingReading,
+} from "./measured/recording.ts";
+export { RECORDING_FORMAT } from "./measured/recordingHead.ts";
+export {
   casesOf,
   MOST_CASES,
   type Planned,
