@@ -70,6 +70,7 @@ export async function boot(): Promise<Booted> {
   // A store whose work could not be fetched has said so already.
   if (writable || !works) await keepWork(sandbox, writable);
   keepOffline(sandbox.actions);
+  void import("./errata.ts").then(({ tellErrata }) => tellErrata(sandbox.actions)).catch(() => undefined);
   sandbox.actions.runNow();
   return { sandbox, works, read, kept, time: link.kind === "rig" ? link.time : undefined };
 }

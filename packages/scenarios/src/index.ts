@@ -14,6 +14,7 @@ export {
 export { assessRig } from "./assessment/assessRig.ts";
 export { inputHash } from "./assessment/inputHash.ts";
 export { type Comparison, type ComparisonRow, compareLayouts } from "./compare/compareLayouts.ts";
+export { type Erratum, errataOf, KNOWN_ERRATA, readErrata } from "./errata/errata.ts";
 export { EVENT_CLASSES, type EventBase, type EventClass, type EventKind } from "./events/eventKind.ts";
 export type { GivesWay } from "./events/givesWay.ts";
 export type { LeashFall } from "./events/leashFall.ts";
