@@ -3,6 +3,8 @@ import { fileURLToPath } from "node:url";
 import react from "@vitejs/plugin-react";
 import { VitePWA } from "vite-plugin-pwa";
 import { defineConfig } from "vitest/config";
+// @ts-expect-error a plain script, shared with the command line's build
+import { noticesPlugin, OF_THE_SERVICE_WORKER } from "../../scripts/notices.mjs";
 import { HEADERS, META_POLICY } from "./headers.ts";
 
 // fiber has no "exports" map: under Node its CommonJS build would load a second copy of three.
@@ -36,6 +38,7 @@ export default defineConfig({
         this.emitFile({ type: "asset", fileName: "errata.json", source: readFileSync(ERRATA) });
       },
     },
+    noticesPlugin("apps/sandbox", OF_THE_SERVICE_WORKER),
     VitePWA({
       // A version that is running is never swapped under the user's hands.
       registerType: "prompt",
@@ -51,7 +54,7 @@ export default defineConfig({
         icons: [{ src: "icon.svg", sizes: "any", type: "image/svg+xml", purpose: "any" }],
       },
       workbox: {
-        globPatterns: ["**/*.{html,js,css,woff2,svg}"],
+        globPatterns: ["**/*.{html,js,css,woff2,svg,txt}"],
         maximumFileSizeToCacheInBytes: 3_000_000,
       },
     }),

@@ -1,4 +1,5 @@
 /** What the page may load and do, what it asks for, and where it says what its numbers were checked against. */
+import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { type App, choose, computed, PHONE, startApp, still, violations } from "./app.ts";
@@ -38,6 +39,9 @@ describe("the served page", () => {
     const own = /http-equiv="Content-Security-Policy" content="([^"]+)"/.exec(html)![1]!.replaceAll("&#39;", "'");
     expect(own).toContain("default-src 'self'; script-src 'self' 'wasm-unsafe-eval'");
     expect(html.indexOf("Content-Security-Policy")).toBeLessThan(html.indexOf("<script"));
+    const security = readFileSync(new URL("../../SECURITY.md", import.meta.url), "utf8");
+    for (const name of ["content-security-policy", "permissions-policy", "cross-origin-opener-policy"])
+      expect(security).toContain(`\`${(await fetch(app.url)).headers.get(name)}\``);
     expect(html).not.toMatch(/<script>|<style|style="|href="data:/);
     for (const path of ["nowhere", "nowhere.html", "assets/nowhere.js", "../package.json"])
       expect((await fetch(app.url + path)).status, path).toBe(404);
@@ -128,6 +132,8 @@ describe("How do we know?", () => {
       .first()
       .click();
     await sheet.getByText("code_aster, validation test SSNL114").waitFor();
+    await sheet.getByRole("button", { name: "Licences of others' work" }).click();
+    await sheet.getByText("SIL OPEN FONT LICENSE").first().waitFor();
     await still(page);
     expect(await violations(page)).toEqual([]);
     await sheet.getByRole("button", { name: "Close" }).click();

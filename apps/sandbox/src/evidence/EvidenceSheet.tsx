@@ -1,4 +1,7 @@
+import { VERSION } from "@secondline/scenarios";
 import { CONSTANTS } from "@secondline/strength";
+import { useState } from "react";
+import { Button } from "../design/Button.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { DialogSheet } from "../design/Sheet.tsx";
 import styles from "./EvidenceSheet.module.css";
@@ -52,12 +55,37 @@ export default function EvidenceSheet({ open, onClose }: Props) {
           with the rig's file, the walker's mass and where the fall began. The command{" "}
           <code>secondline measured RECORDING.csv RIG.json</code> holds such a recording against the model.
         </p>
+        <About />
         <p className={styles.soft}>
           Every check with its source, its difference and its tolerance is in <code>docs/EVIDENCE.md</code>, which the
           tests write.
         </p>
       </div>
     </DialogSheet>
+  );
+}
+
+/** Whose work the page is, and under which licences. The text comes when it is asked for. */
+function About() {
+  const [notices, setNotices] = useState<string>();
+  const bring = () =>
+    fetch("./notices.txt")
+      .then((answer) => (answer.ok ? answer.text() : Promise.reject(new Error(String(answer.status)))))
+      .then(setNotices, () =>
+        setNotices("The licences did not arrive. They are in the file notices.txt beside the page."),
+      );
+  return (
+    <>
+      <h3>This program</h3>
+      <p>Secondline {VERSION}, under the licence Apache-2.0. It contains the work of others, under their licences.</p>
+      {notices === undefined ? (
+        <div>
+          <Button label="Licences of others' work" onClick={() => void bring()} />
+        </div>
+      ) : (
+        <pre className={styles.notices}>{notices}</pre>
+      )}
+    </>
   );
 }
 
