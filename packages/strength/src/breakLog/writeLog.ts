@@ -2,14 +2,17 @@
 import Papa from "papaparse";
 import { type BreakTest, LOG_COLUMNS, type LogColumn } from "./breakTest.ts";
 
-/** CSV with every column, loads in kilonewtons; marked as invented when any test is. */
+/**
+ * CSV with every column, loads in kilonewtons; marked as invented when any test is. A cell that a spreadsheet would compute begins with
+ * an apostrophe; `readBreakLog` takes it off again.
+ */
 export function writeBreakLog(tests: readonly BreakTest[]): string {
   const data = tests.map((test) => {
     const fields = testFields(test);
     return LOG_COLUMNS.map((column) => fields[column]);
   });
   const mark = tests.some(({ invented }) => invented) ? "# Invented: nothing in it was ever pulled.\n" : "";
-  return `${mark}${Papa.unparse({ fields: [...LOG_COLUMNS], data }, { newline: "\n" })}\n`;
+  return `${mark}${Papa.unparse({ fields: [...LOG_COLUMNS], data }, { newline: "\n", escapeFormulae: true })}\n`;
 }
 
 /** A test as it is written: what `readTest` reads back, with its load in kilonewtons. */

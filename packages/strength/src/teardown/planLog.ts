@@ -13,7 +13,7 @@ export function pieceRow({ id, row }: Piece, on: string): Record<LogColumn, stri
 
 /**
  * CSV in the columns of a break log, outcome and result empty. A cell that a spreadsheet would compute begins with an
- * apostrophe; `readResults` takes it off again.
+ * apostrophe; `readBreakLog` takes it off again.
  */
 export function teardownLog({ pieces, on, invented }: Pick<Teardown, "pieces" | "on" | "invented">): string {
   const data = pieces.map((piece) => {
@@ -44,7 +44,7 @@ export function readResults(csv: string): ResultsReading {
   const lines = data.map((cells, i) => {
     const isTest = i > header && !cells[0]!.startsWith("#") && cells.some((cell) => cell.trim() !== "");
     if (!isTest || asked.some((column) => (cells[column] ?? "").trim() !== "")) {
-      return Papa.unparse([cells.map(withoutApostrophe)], { delimiter });
+      return Papa.unparse([cells], { delimiter });
     }
     empty++;
     // A remark in its place, as many lines long: faults of other rows keep their lines.
@@ -52,8 +52,6 @@ export function readResults(csv: string): ResultsReading {
   });
   return withCount(readBreakLog(lines.join("\n")), empty);
 }
-
-const withoutApostrophe = (cell: string): string => cell.replace(/^'(?=[=+\-@\t\r])/, "");
 
 function withCount(reading: BreakLogReading, empty: number): ResultsReading {
   return reading.ok ? { ...reading, empty } : reading;
