@@ -9,15 +9,14 @@ import {
   type ModelSignalsOptions,
   modelSignals,
   parseWhatIf,
-  readRecording,
   type Spreads,
   type WhatIf,
 } from "@secondline/scenarios";
 import { measuredWords as words } from "@secondline/words/measured";
 import { type AssessmentOptions, readAssessment } from "../assessment.ts";
 import { CommandFailure, EXIT } from "../failure.ts";
-import { faultLines, faultText, LARGEST, readText } from "../input.ts";
 import { jsonText } from "../jsonText.ts";
+import { readRecordingFile } from "../recordingFile.ts";
 import { say } from "../say.ts";
 import { readSpreads } from "../spreadOption.ts";
 import { table } from "../table.ts";
@@ -41,7 +40,7 @@ const MOST_DRAWS = 200;
 export function measured(recordingFile: string, rigFile: string, options: MeasuredOptions): void {
   const draws = readWhole("--runs", options.runs, FEWEST_DRAWS, MOST_DRAWS) ?? USUAL_DRAWS;
   const asked = readSpreads(options.spread);
-  const fall = readFall(recordingFile);
+  const fall = readRecordingFile(recordingFile);
   const event = parseWhatIf(fall.event);
   if (!event) throw failure(recordingFile, words.say("badEvent", { event: fall.event }));
   const { assessed } = readAssessment(rigFile, options);
@@ -63,16 +62,6 @@ export function measured(recordingFile: string, rigFile: string, options: Measur
 
 const failure = (file: string, text: string, exit: number = EXIT.input) =>
   new CommandFailure(exit, [`${file}: ${text}.`]);
-
-function readFall(file: string): MeasuredFall {
-  const reading = readRecording(readText(file, LARGEST.recording));
-  if (reading.ok) return reading.fall;
-  throw faultLines(
-    (count) => `${file}: ${count}; nothing was compared`,
-    { issues: reading.faults },
-    (fault) => `line ${fault.line}${fault.column === "" ? "" : `, ${fault.column}`}: ${faultText(fault)}`,
-  );
-}
 
 /** The mass that was weighed takes the place of the rig's, and scatters no more unless somebody says by how much. */
 function withMass(
