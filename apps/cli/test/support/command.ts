@@ -30,12 +30,12 @@ export interface Finished {
   readonly err: string;
 }
 
-/** Bundles the command line; returns the path of its entry. */
-export async function bundle(): Promise<string> {
+/** Bundles the command line; returns the path of its entry. `workers`: with what makes runs on all cores. */
+export async function bundle({ workers = false } = {}): Promise<string> {
   const dir = scratch();
   await build({
     cwd: root,
-    input: { cli: "src/cli.ts" },
+    input: { cli: "src/cli.ts", ...(workers ? { worker: "src/worker.ts" } : {}) },
     platform: "node",
     logLevel: "silent",
     output: { dir, format: "esm", entryFileNames: "[name].mjs", chunkFileNames: "[name]-[hash].mjs" },
@@ -44,8 +44,10 @@ export async function bundle(): Promise<string> {
 }
 
 /** Bundles once per test file; returns what runs it. */
-export async function command(): Promise<(...args: string[]) => Promise<Finished>> {
-  const entry = await bundle();
+export async function command(
+  options: { readonly workers?: boolean } = {},
+): Promise<(...args: string[]) => Promise<Finished>> {
+  const entry = await bundle(options);
   return (...args) =>
     new Promise((resolve, reject) => {
       const child = spawn(process.execPath, [entry, ...args], { stdio: ["ignore", "pipe", "pipe"] });
