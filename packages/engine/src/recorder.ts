@@ -11,7 +11,7 @@ import { COLUMN } from "./lineLayout.ts";
 import type { ElementPeaks, Peak } from "./recording.ts";
 
 /** Numbers (4 bytes each) that positions may take; tensions take a third of that. */
-const MOST_NUMBERS = 3_000_000;
+const MOST_NUMBERS = 4_500_000;
 /** Rate of frames [1/s]. */
 const FRAME_RATE = 250;
 

@@ -162,6 +162,14 @@ export class Simulation {
   get memory(): Float64Array {
     return this.#kernel.memory;
   }
+  /** Height of the walker's tie-in [m]. */
+  get walkerHeight(): number {
+    return this.#walker[2]!;
+  }
+  /** Where the ring is on main line and backup, as fractions of their natural lengths; -1: off it, or there is none [-]. */
+  get ringAt(): readonly [main: number, backup: number] {
+    return [this.#ringFraction(0), this.#ringFraction(1)];
+  }
   get kernelName(): string {
     return this.#kernel.name;
   }
@@ -170,6 +178,13 @@ export class Simulation {
   advance(mostSteps: number): Status {
     for (let k = 0; k < mostSteps && this.status === "running"; k++) this.#step();
     return this.status;
+  }
+
+  /** Ends the run here, as if its time were up. */
+  finish(): void {
+    if (this.status !== "running") return;
+    this.status = "done";
+    this.#noteLowest();
   }
 
   #leashSpan(): number {
@@ -308,9 +323,12 @@ export class Simulation {
       this.#note({ time: this.time, kind: "ground", part: "walker", value: speed, position: this.#at(walker) });
       this.status = "done";
     } else if (this.time > this.problem.duration) this.status = "done";
-    if (this.status === "done" && this.lowest < this.startHeight) {
-      this.#note({ time: this.lowestTime, kind: "lowest", part: "walker", value: this.lowest });
-    }
+    if (this.status === "done") this.#noteLowest();
+  }
+
+  #noteLowest(): void {
+    if (this.lowest >= this.startHeight) return;
+    this.#note({ time: this.lowestTime, kind: "lowest", part: "walker", value: this.lowest });
   }
 
   #diverge(): void {

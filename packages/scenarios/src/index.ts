@@ -118,4 +118,4 @@ export {
   type SweepPoints,
   sweepPoints,
 } from "./sweep/sweepPoints.ts";
-export { VERSION } from "./version.ts";
+export { GENERATION, VERSION } from "./version.ts";

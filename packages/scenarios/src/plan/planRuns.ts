@@ -13,7 +13,7 @@ import { toProblem } from "../run/toProblem.ts";
 import { type Sample, Sampler, SEED } from "../scatter/sampler.ts";
 import { type Knob, knobValues } from "../sweep/knob.ts";
 import { type SweepPoint, sweepPoints } from "../sweep/sweepPoints.ts";
-import { VERSION } from "../version.ts";
+import { GENERATION, VERSION } from "../version.ts";
 import type { StudyPlan } from "./readPlan.ts";
 
 /** A rig of the plan, with the ranges read against it. */
@@ -116,7 +116,7 @@ export class PlanRuns {
     this.count = count;
     this.#cases = cases;
     const documents = rigs.map(({ document }) => document);
-    this.hash = inputHash({ version: VERSION, plan: { ...plan, rigs: documents } });
+    this.hash = inputHash({ version: VERSION, generation: GENERATION, plan: { ...plan, rigs: documents } });
   }
 
   run(number: number): PlanRun {

@@ -1,5 +1,5 @@
 /** Makes one ordered run, in which nothing gives way but what the event says and the tapes. */
-import type { Recording } from "@secondline/engine";
+import type { Recording, Simulation } from "@secondline/engine";
 import type { Rig } from "@secondline/rig";
 import { missingIn, type WhatIf } from "../events/registry.ts";
 import type { RigStrengths } from "../rigStrengths.ts";
@@ -9,12 +9,16 @@ import { NEVER, WHOLE } from "./demandStrengths.ts";
 import { fate } from "./fate.ts";
 import { readRun } from "./readRun.ts";
 import type { RunFacts, RunOrder, RunResult, Trouble } from "./runFacts.ts";
+import { Settling } from "./settling.ts";
 import { solveInSlices } from "./solveInSlices.ts";
 import { toProblem } from "./toProblem.ts";
 
-/** A walker still on the way down at the end gets this much more time, this often [-]. */
-const LONGER = 1.6;
-const MOST_EXTENSIONS = 2;
+/**
+ * A run ends when its walker has settled; if not, after so many times the time that a deep drop and the way back take; and, of a
+ * walker who is on the way to a new lowest point then, at the very last after so many times [-].
+ */
+const LONG = 2.6;
+const LONGEST = 4;
 
 /** Strengths of which none is reached, but those of the tapes. */
 export function demandStrengths(rig: Rig, { breaking }: RigStrengths): BreakingStrengths {
@@ -63,23 +67,22 @@ export type SolvedRun =
   | { readonly ok: true; readonly recording: Recording }
   | { readonly ok: false; readonly trouble: Trouble; readonly recording?: Recording };
 
-/** Runs until it is decided what becomes of the walker, or until it has been given enough time to decide it. */
+/** Runs until the walker has settled, or falls with nothing left that holds; with a `duration`, for that long. */
 export function* runToEnd(
   rig: Rig,
   event: WhatIf,
   strengths: BreakingStrengths,
   { accuracy, duration, ...options }: RunToEndOptions,
 ): Generator<number, SolvedRun, void> {
-  let problem = toProblem(rig, event, strengths, { ...options, ...(duration === undefined ? {} : { duration }) });
-  for (let extension = 0; ; extension++) {
-    const result = yield* solveInSlices(problem, { accuracy });
-    if (!result.ok) return { ok: false, trouble: { reason: result.reason, detail: result.message } };
-    const { recording } = result;
-    if (fate(recording) !== "undecided") return { ok: true, recording };
-    if (extension === MOST_EXTENSIONS || duration !== undefined) {
-      const detail = `still on the way down after ${problem.duration.toFixed(1)} s`;
-      return { ok: false, trouble: { reason: "tooShort", detail }, recording };
-    }
-    problem = { ...problem, duration: problem.duration * LONGER };
-  }
+  const usual = toProblem(rig, event, strengths, { ...options, ...(duration === undefined ? {} : { duration }) });
+  const problem = duration === undefined ? { ...usual, duration: LONGEST * usual.duration } : usual;
+  const fails = usual.cut?.time ?? usual.legFailure?.time ?? 0;
+  const times = { from: fails, usual: usual.duration, most: LONG * usual.duration };
+  const early = { watch: (run: Simulation) => new Settling(run, times), usually: usual.duration };
+  const result = yield* solveInSlices(problem, { accuracy }, duration === undefined ? early : undefined);
+  if (!result.ok) return { ok: false, trouble: { reason: result.reason, detail: result.message } };
+  const { recording } = result;
+  if (fate(recording) !== "undecided") return { ok: true, recording };
+  const detail = `still on the way down after ${recording.duration.toFixed(1)} s`;
+  return { ok: false, trouble: { reason: "tooShort", detail }, recording };
 }

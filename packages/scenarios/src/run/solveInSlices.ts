@@ -1,22 +1,57 @@
 /** Drives the engine in slices, so that whoever waits can show progress and stop. */
-import { type Problem, type RunResult, resultOf, type SimulationOptions, startRun } from "@secondline/engine";
+import {
+  type Problem,
+  type RunResult,
+  resultOf,
+  type Simulation,
+  type SimulationOptions,
+  startRun,
+} from "@secondline/engine";
 
 /** Steps per slice: some milliseconds, so that progress is smooth and a cancel soon heard. */
 const SLICE = 400;
 /** Step of the second try at a run whose numbers went wrong, as a share of the first one's [-]. */
 const RETRY_STEP_SHARE = 0.5;
 
+/** Of a run that may end before its time. */
+export interface EndsEarly {
+  /** Made for each try of the run. Asked between slices whether the run is over. */
+  readonly watch: (run: Simulation) => { over(): boolean };
+  /** How long a run like this usually takes [s]. */
+  readonly usually: number;
+}
+/** Share done that a run has reached when it has taken as long as usual [-]. */
+const USUALLY_DONE = 0.9;
+
 /** Yields the share done. Runs once more with half the step when the numbers went wrong. */
-export function* solveInSlices(problem: Problem, options: SimulationOptions): Generator<number, RunResult, void> {
-  const first = yield* solveOnce(problem, options);
+export function* solveInSlices(
+  problem: Problem,
+  options: SimulationOptions,
+  early?: EndsEarly,
+): Generator<number, RunResult, void> {
+  const first = yield* solveOnce(problem, options, early);
   if (first.ok || (first.reason !== "audit" && first.reason !== "diverged")) return first;
-  return yield* solveOnce(problem, { ...options, stepShare: RETRY_STEP_SHARE });
+  return yield* solveOnce(problem, { ...options, stepShare: RETRY_STEP_SHARE }, early);
 }
 
-function* solveOnce(problem: Problem, options: SimulationOptions): Generator<number, RunResult, void> {
+function* solveOnce(
+  problem: Problem,
+  options: SimulationOptions,
+  early: EndsEarly | undefined,
+): Generator<number, RunResult, void> {
   const started = startRun(problem, options);
   if (!started.ok) return started;
   const { run } = started;
-  while (run.advance(SLICE) === "running") yield run.progress;
+  const watch = early?.watch(run);
+  while (run.advance(SLICE) === "running") {
+    if (watch?.over()) run.finish();
+    else yield early ? shareDone(run.time, early.usually, problem.duration) : run.progress;
+  }
   return resultOf(run);
+}
+
+/** Quick up to the usual time, slow from there to the longest there is. */
+function shareDone(time: number, usually: number, longest: number): number {
+  if (time < usually) return (USUALLY_DONE * time) / usually;
+  return USUALLY_DONE + ((1 - USUALLY_DONE) * (time - usually)) / (longest - usually);
 }

@@ -1,0 +1,122 @@
+/**
+ * When a run may end. A walker who was caught may slide down the slope of the line that caught, past a connection, into the next bay,
+ * and fall on: seconds after the catch. So a run ends once two low points in a row say that the worst is over, or once nothing holds
+ * the walker any more. How often this ends a run too early was counted: docs/decisions/0007-end-of-a-run.md.
+ */
+import { SIGNALS, type Simulation } from "@secondline/engine";
+import { fallsFreely, hangsStill, SLACK_TIME, STILL_TIME } from "./fate.ts";
+
+/** A walker who moves up by less than this has not turned [m]. */
+const TURN = 0.05;
+/** A ring that is further along a line than at the low point before is still sliding down [m]. */
+const SLID = 2;
+/** A walker who was lowest so recently is still on the way down [s]. */
+const DOWN = 0.1;
+/** After a failure, what has just been let go is given a moment [s]. */
+const MOMENT = 0.05;
+
+interface Low {
+  readonly height: number;
+  readonly ring: readonly [main: number, backup: number];
+}
+
+/** [s] */
+export interface SettlingTimes {
+  readonly from: number;
+  readonly usual: number;
+  readonly most: number;
+}
+
+/** Watches one run; to be asked now and then, some ten times a second or more often. */
+export class Settling {
+  readonly #run: Simulation;
+  /** Natural lengths of main line and backup [m]. */
+  readonly #lengths: readonly [main: number, backup: number];
+  #events = 0;
+  /** From when on low points count [s]. */
+  #from: number;
+  readonly #usual: number;
+  readonly #most: number;
+  /** Lowest of all low points so far [m]. */
+  #deepest = Number.POSITIVE_INFINITY;
+  #last: Low | undefined;
+  #rising = false;
+  /** Least or greatest height since the walker turned, and where the ring was then. */
+  #turn: Low | undefined;
+
+  /**
+   * @param from time of what the event makes fail [s]: before it nothing is over
+   * @param usual time that a deep drop and the way back take [s]: until then a line that falls with the walker may still catch
+   * @param most time after which it is over [s], unless the walker is on the way to a new lowest point
+   */
+  constructor(run: Simulation, { from, usual, most }: SettlingTimes) {
+    const { main, backup } = run.model;
+    this.#run = run;
+    this.#lengths = [main.naturalLength, backup?.naturalLength ?? 0];
+    this.#from = from + MOMENT;
+    this.#usual = usual;
+    this.#most = most;
+  }
+
+  over(): boolean {
+    const { time, walkerHeight: height, ringAt: ring, lowestTime } = this.#run;
+    this.#hearOfFailures(time);
+    if (time < this.#from) return false;
+    if (this.#cameBackUp({ height, ring }) || this.#isLeftAlone(time)) return true;
+    return time > this.#most && lowestTime < time - DOWN;
+  }
+
+  /** What gives way begins it all anew. */
+  #hearOfFailures(time: number): void {
+    const { events } = this.#run;
+    if (events.slice(this.#events).some(({ kind }) => kind !== "leashTaut")) {
+      this.#from = Math.max(this.#from, time + MOMENT);
+      this.#last = undefined;
+      this.#turn = undefined;
+      this.#rising = false;
+    }
+    this.#events = events.length;
+  }
+
+  /** Whether the walker has just risen from a low point that is neither the deepest nor far along the line from the one before. */
+  #cameBackUp(now: Low): boolean {
+    this.#turn ??= now;
+    const up = now.height - this.#turn.height;
+    if (this.#rising ? up > 0 : up < 0) this.#turn = now;
+    else if (this.#rising && up < -TURN) {
+      this.#rising = false;
+      this.#turn = now;
+    } else if (!this.#rising && up > TURN) {
+      const low = this.#turn;
+      const last = this.#last;
+      const over = last !== undefined && low.height >= this.#deepest && this.#slid(last, low) < SLID;
+      this.#deepest = Math.min(this.#deepest, low.height);
+      this.#last = low;
+      this.#rising = true;
+      this.#turn = now;
+      return over;
+    }
+    return false;
+  }
+
+  /** How far the ring went along the lines that it is on [m]. */
+  #slid(from: Low, to: Low): number {
+    const along = ([0, 1] as const).map((k) =>
+      from.ring[k] < 0 || to.ring[k] < 0 ? 0 : Math.abs(to.ring[k] - from.ring[k]) * this.#lengths[k],
+    );
+    return Math.max(...along);
+  }
+
+  /** Nothing that the recorded heights and forces show will change any more. */
+  #isLeftAlone(time: number): boolean {
+    const { channels, samples } = this.#run.recorder;
+    // The walker's height comes after the signals.
+    const heights = channels[SIGNALS.length]!.subarray(0, samples);
+    if (time > this.#from + STILL_TIME && hangsStill(heights)) return true;
+    const leash = channels[SIGNALS.indexOf("leash")]!.subarray(0, samples);
+    return (
+      time > Math.max(this.#usual, this.#from + SLACK_TIME) &&
+      fallsFreely(leash, heights, this.#run.problem.walker.mass)
+    );
+  }
+}

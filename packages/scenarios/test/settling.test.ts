@@ -1,0 +1,55 @@
+import type { Recording } from "@secondline/engine";
+import { describe, expect, it } from "vitest";
+import { rigStrengths, type WhatIf } from "../src/index.ts";
+import { demandStrengths, runToEnd } from "../src/run/executeRun.ts";
+import { defaultDuration } from "../src/run/toProblem.ts";
+import { finish } from "./finish.ts";
+import { testRig } from "./testRig.ts";
+
+const usual = defaultDuration(testRig);
+const strengths = rigStrengths(testRig);
+
+function recorded(rig: typeof testRig, event: WhatIf, duration?: number): Recording {
+  const options = { accuracy: "quick", ...(duration === undefined ? {} : { duration }) } as const;
+  const solved = finish(runToEnd({ ...rig, ground: [] }, event, demandStrengths(rig, strengths), options));
+  if (!solved.ok) throw new Error(JSON.stringify(solved.trouble));
+  return solved.recording;
+}
+
+describe("the end of a run", () => {
+  it("waits for a ring that slides down the line: the walker falls on after the catch", () => {
+    const event: WhatIf = { kind: "mainFails", at: 0.95, cutAt: 0, walker: "hanging" };
+    const atUsual = recorded(testRig, event, usual);
+    const settled = recorded(testRig, event);
+    expect(settled.duration).toBeGreaterThan(usual);
+    expect(settled.walker.drop).toBeGreaterThan(1.02 * atUsual.walker.drop);
+    // And what comes after is no deeper by much.
+    const long = recorded(testRig, event, 3.5 * usual);
+    expect(long.walker.drop).toBeLessThan(1.05 * settled.walker.drop);
+  });
+
+  it("comes soon after a catch that is over, at a low point that is not the deepest", () => {
+    const { duration, walker, walkerHeight, rate } = recorded(testRig, { kind: "leashFall", at: 0.5 });
+    expect(duration).toBeLessThan(usual);
+    expect(duration).toBeGreaterThan(walker.lowestTime + 1);
+    const last = walkerHeight.subarray(-Math.round(0.5 * rate));
+    expect(Math.min(...last)).toBeGreaterThan(walker.lowest);
+  });
+
+  it("changes nothing of what was before it", () => {
+    const event: WhatIf = { kind: "leashFall", at: 0.5 };
+    const settled = recorded(testRig, event);
+    const long = recorded(testRig, event, 2 * usual);
+    expect(long.signals.leash.subarray(0, settled.signals.leash.length)).toEqual(settled.signals.leash);
+  });
+
+  it("does not give up a walker whom a loose backup catches late", () => {
+    const { backup } = testRig;
+    const loose = { ...testRig, backup: { ...backup!, slack: 0.2, connections: [], tapes: [] } };
+    const settled = recorded(loose, { kind: "mainFails", at: 0.5, cutAt: 0.5, walker: "hanging" });
+    const long = recorded(loose, { kind: "mainFails", at: 0.5, cutAt: 0.5, walker: "hanging" }, 3 * usual);
+    expect(settled.walker.drop).toBeGreaterThan(8);
+    expect(settled.walker.drop).toBeCloseTo(long.walker.drop, 1);
+    expect(settled.peaks.leash.cfc60).toBeCloseTo(long.peaks.leash.cfc60, -1);
+  });
+});
