@@ -25,7 +25,7 @@ export function catchesPicture(catches: readonly Catch[]): string {
   return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${WIDTH} ${height}" font-family="Arial, sans-serif" font-size="10.5" fill="#1d2226">
 <title>Loads of eleven ensembles: our runs as bands, the other program's as dots</title>
 <rect width="${WIDTH}" height="${height}" fill="#faf8f3"/>
-<text x="${LEFT}" y="14" font-size="12">Load or drop over the other program's mean: bands are our runs, the stroke their mean; dots are its runs</text>
+<text x="8" y="14" font-size="12">Load or drop over the other program's mean: bands are our runs, the stroke their mean; dots are its runs</text>
 ${ticks.join("")}
 ${rows.join("\n")}
 </svg>
