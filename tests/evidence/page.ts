@@ -139,7 +139,7 @@ export function evidencePage(kept: readonly Kept[]): string {
 
 The tests write this page (\`npm run evidence\`). A test fails when the page does not say what the tests find.
 
-**The count.** ${outside} checks are against numbers from outside, of ${outsideSources} sources: ${kinds.printed} printed, ${kinds["from memory"]} from memory,
+**The count.** ${outside} checks are against numbers from outside, of ${outsideSources} sources: ${kinds.printed} printed, ${kinds["second hand"]} second hand, ${kinds["from memory"]} from memory,
 ${kinds["other program"]} by other programs. ${lineProgram} of these are against one program of another author, which solves whole falls as this one does; ${outside - lineProgram} are not. ${kinds.computed} more checks are
 against numbers that we computed ourselves from published equations: they find slips in the code, not in the choice of the equation. A table that is
 checked over many entries counts once, and repeated runs of one case count once. ${disagree} checks are known not to agree; each says so and why. Of the ${

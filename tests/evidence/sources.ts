@@ -136,7 +136,12 @@ export const SOURCES = {
     kind: "from memory",
     part: "theory",
   },
-  en1990: { title: "EN 1990, Annex D, clause D7.2, table D1", year: "2002", kind: "printed", part: "theory" },
+  en1990: {
+    title: "EN 1990, Annex D, clause D7.2, table D1, as an open R function has it",
+    year: "2002",
+    kind: "second hand",
+    part: "theory",
+  },
   toleranceTable: {
     title: "Non-central t distribution, two ways; ISO 16269-6 for a known spread; Natrella's approximation",
     year: "textbook",

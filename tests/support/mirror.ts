@@ -18,6 +18,10 @@ export function mirrorWhatIf(whatIf: WhatIf): WhatIf {
       return { ...whatIf, at, cutAt: 1 - whatIf.cutAt };
     case "legFails":
       return { ...whatIf, at, anchor: whatIf.anchor === "A" ? "B" : "A" };
+    case "rescue": {
+      const during = whatIf.during && (mirrorWhatIf(whatIf.during) as typeof whatIf.during);
+      return { ...whatIf, at, ...(during ? { during } : {}) };
+    }
     case "givesWay":
       throw new Error("not mirrored here: a part's id would have to be mirrored with its rig");
   }

@@ -2,6 +2,7 @@
 import type { Rig } from "@secondline/rig";
 import type { Outcome, Outlook } from "@secondline/scenarios";
 import { englishWords as words } from "@secondline/words";
+import { facts, likelyText } from "@secondline/words/facts";
 import { rigLine } from "@secondline/words/rig";
 import { middleTable, partsTable, singlesTable, whatIfTable, whyTables } from "./outcomeTables.ts";
 import { say } from "./say.ts";
@@ -89,9 +90,9 @@ function verdictLines(rig: Rig, outcome: Outcome): string[] {
 }
 
 function likelier(rig: Rig, outcome: Outcome): string[] {
-  const said = [words.likelierFirst(rig, outcome), words.likely(rig, outcome)];
+  const said = [words.likelierFirst(rig, outcome), likelyText(words.language, rig, outcome)];
   return soft(...said.filter((text) => text !== undefined));
 }
 
 const factLines = (rig: Rig, outcome: Outcome): string[] =>
-  words.facts(rig, outcome).map(({ name, value }) => `${name}: ${value}`);
+  facts(words.language, rig, outcome).map(({ name, value }) => `${name}: ${value}`);

@@ -216,6 +216,11 @@ program
   .description("what break tests say a part still holds")
   .argument("<log>", "break log (CSV)")
   .option("--content <percent>", "share of parts that reach the value: 95 or 90", "95")
+  .option("--plot <file>", "write plots of fit, residuals and retention as a drawing (SVG)")
+  .option("--table <file>", "write the numbers of these plots (CSV)")
+  .option("--figure <which>", "only these: fit, residuals or retention; repeatable", collect, [] as string[])
+  .option("--dark", "draw on a dark ground")
+  .option("--force", "overwrite these files when they exist")
   .addOption(json())
   .action(async (file: string, options) => (await import("./commands/strength.ts")).strength(file, options));
 

@@ -2,6 +2,7 @@
 import type { Rig } from "@secondline/rig";
 import type { Outcome, Outlook } from "@secondline/scenarios";
 import { englishWords as words } from "@secondline/words";
+import { facts } from "@secondline/words/facts";
 
 export function outcomeData(rig: Rig, outcome: Outcome, outlook?: Outlook) {
   return {
@@ -14,7 +15,7 @@ export function outcomeData(rig: Rig, outcome: Outcome, outlook?: Outlook) {
       singles: words.singles(rig, outcome),
       ...optional("likelierFirst", words.likelierFirst(rig, outcome)),
       ...(outlook ? { until: words.until(rig, outlook, outcome) } : {}),
-      facts: words.facts(rig, outcome, outlook),
+      facts: facts(words.language, rig, outcome, outlook),
       follows: words.follows(rig, outcome),
       parts: Object.fromEntries(outcome.parts.map((part) => [part.id, words.partTitle(rig, part)])),
       whatIfs: outcome.whatIfs.map((one) => ({

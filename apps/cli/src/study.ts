@@ -1,9 +1,17 @@
 /** Runs studies and chances with progress on the terminal; Ctrl-C stops them. */
 import type { Answer, Progress, RunnerService } from "@secondline/runner";
-import type { Assessed, Chances, ChancesOptions, Found, SearchOptions } from "@secondline/scenarios";
+import {
+  type Assessed,
+  type Chances,
+  type ChancesOptions,
+  DRAWS,
+  type Found,
+  type SearchOptions,
+} from "@secondline/scenarios";
 import { englishWords } from "@secondline/words";
 import { type Computing, runnerFor } from "./computing.ts";
 import { CommandFailure, EXIT } from "./failure.ts";
+import { foretold, foretoldSearch, tell } from "./foretold.ts";
 import { progressLine } from "./terminal.ts";
 
 export interface StudyCall extends Computing {
@@ -12,10 +20,13 @@ export interface StudyCall extends Computing {
 }
 
 export function runStudy(assessed: Assessed, options: SearchOptions, call: StudyCall = {}): Promise<Found> {
+  tell(foretoldSearch(assessed, options, call), call);
   return drive(assessed, call, (runner, id, report) => runner.study({ id, assessed, ...options }, report));
 }
 
 export function runChances(assessed: Assessed, options: ChancesOptions, call: StudyCall = {}): Promise<Chances> {
+  const { whatIf, runs = DRAWS, accuracy = "standard" } = options;
+  tell(foretold(assessed, [whatIf], runs, accuracy, call), call);
   return drive(assessed, call, (runner, id, report) => runner.chances({ id, assessed, ...options }, report));
 }
 

@@ -3,6 +3,7 @@ import { type Knob, type SweepOptions, type SweepPoints, type Swept, sweep } fro
 import { englishWords } from "@secondline/words";
 import { type Computing, runnerFor } from "./computing.ts";
 import { CommandFailure, EXIT } from "./failure.ts";
+import { foretold, tell } from "./foretold.ts";
 import { progressLine } from "./terminal.ts";
 
 export async function runSweep(
@@ -20,6 +21,11 @@ export async function runSweep(
   try {
     const work = sweep(points, knobs, options);
     let step = work.next();
+    if (!step.done) {
+      const { assessed } = points.points[0]!;
+      const events = step.value.orders.map(({ order }) => order.event);
+      tell(foretold(assessed, events, step.value.expected, options.accuracy, computing), computing);
+    }
     while (!step.done) {
       const { orders, made, expected } = step.value;
       const answer = await runner.orders({ id, orders }, ({ made: now = 0, doing }) =>

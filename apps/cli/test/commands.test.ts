@@ -304,6 +304,38 @@ describe("strength", () => {
     expect(out).toContain("fall zone, dry: 2 tests");
   });
 
+  it("writes its plots and their numbers, and overwrites nothing unasked", async () => {
+    const folder = scratch();
+    const files = ["--plot", join(folder, "plots.svg"), "--table", join(folder, "plots.csv")];
+    const { status, err } = await secondline("strength", fixture("breaks.csv"), ...files);
+    expect([status, err]).toEqual([
+      0,
+      expect.stringMatching(/^\d figures written to .*plots\.svg\.\n\d figures .*plots\.csv\.\n$/),
+    ]);
+    const svg = readFileSync(join(folder, "plots.svg"), "utf8");
+    expect(svg).toMatch(/^<svg [^>]*role="img"/);
+    expect(svg).toContain("on probability paper");
+    expect(svg).toContain("This is a model of the rig");
+    const table = readFileSync(join(folder, "plots.csv"), "utf8");
+    expect(table).toMatch(/^# .*\n(# .*\n)*figure,of,series/);
+    const again = await secondline("strength", fixture("breaks.csv"), ...files);
+    expect([again.status, again.out]).toEqual([2, ""]);
+    expect(again.err).toContain("--force overwrites it");
+    const fits = await secondline("strength", fixture("breaks.csv"), ...files, "--figure", "fit", "--force");
+    expect(fits.status).toBe(0);
+    expect(readFileSync(join(folder, "plots.csv"), "utf8")).not.toMatch(/^re(sid|tent)/m);
+  });
+
+  it.each([
+    [["--figure", "pie", "--plot", "x.svg"], '"pie" is none of fit, residuals, retention'],
+    [["--figure", "fit"], "--figure: needs --plot FILE.svg or --table FILE.csv"],
+    [["--dark", "--table", "x.csv"], "--dark: needs --plot FILE.svg"],
+  ])("refuses %j", async (options, why) => {
+    const { status, out, err } = await secondline("strength", fixture("breaks.csv"), ...options);
+    expect([status, out]).toEqual([2, ""]);
+    expect(err).toContain(why);
+  });
+
   it("gives the same as data", async () => {
     const report = JSON.parse((await secondline("strength", fixture("breaks.csv"), "--json")).out);
     expect(report.groups).toHaveLength(2);

@@ -47,7 +47,7 @@ export const fell = (name: string): Answer<WhatIfRun> =>
 
 /** As much of an outcome as the state looks at. */
 export const outcome = (verdict: Verdict, events = 44) =>
-  ({ verdict, search: { events, of: 44 } }) as unknown as Outcome;
+  ({ verdict, search: { events, of: 44, runs: 250 } }) as unknown as Outcome;
 export const searched = (verdict: Verdict, events = 44): Answer<Found> =>
   ok({ outcome: outcome(verdict, events), demands: [] });
 export const failed = (message: string) => ({ ok: false, reason: "failed", code: "failed", message }) as const;

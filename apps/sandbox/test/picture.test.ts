@@ -1,11 +1,10 @@
 /** Pictures that are passed on: drawn by the same code as the screen's, and never without their cautions. */
+
+import { brokenLines, createSvgInk, drawSheet, laySheet, type Picture, roundTicks } from "@secondline/figures";
 import { englishWords } from "@secondline/words";
 import { describe, expect, it } from "vitest";
 import { PALETTES } from "../src/design/palette.ts";
-import { roundTicks } from "../src/design/roundTicks.ts";
 import { drawElevation } from "../src/elevation/elevationPainter.ts";
-import { brokenLines, drawSheet, laySheet, type Picture } from "../src/picture/sheet.ts";
-import { createSvgInk } from "../src/picture/svgInk.ts";
 import { createStage } from "../src/scene/stage.ts";
 import { plotBody } from "../src/time/picture/plotBody.ts";
 import { shownAtFirst, tracesOf } from "../src/time/traces.ts";

@@ -32,6 +32,70 @@ async function studied(verdict: "holds" | "thin" | "fails" = "holds"): Promise<M
   return made;
 }
 
+describe("a longer look", () => {
+  async function looking() {
+    const made = await studied("thin");
+    void made.sandbox.actions.lookLonger();
+    await made.settled();
+    return { ...made, study: made.runner.studies.at(-1)! };
+  }
+
+  it("asks for twice the runs that the verdict rests on, and leaves the verdict standing meanwhile", async () => {
+    const { state, study } = await looking();
+    expect(study.request).toMatchObject({ size: "full", accuracy: "standard", runs: 500 });
+    expect(state().run.study.kind).toBe("busy");
+    study.progress({ done: 0.5, made: 320, soFar: outcome("open") });
+    study.progress({ done: 0.6, made: 330, soFar: outcome("thin") });
+    expect(foundOf(state())?.outcome.verdict).toBe("thin");
+  });
+
+  it("says at once what is worse than the verdict, and that the rig holds at the end alone", async () => {
+    const { state, study, settled } = await looking();
+    study.progress({ done: 0.5, made: 320, soFar: outcome("holds") });
+    expect(outcomeOf(state())?.verdict).toBe("thin");
+    study.progress({ done: 0.6, made: 330, soFar: outcome("fails") });
+    expect(outcomeOf(state())?.verdict).toBe("fails");
+    expect(foundOf(state())).toBeUndefined();
+    study.answer(searched("holds"));
+    await settled();
+    expect(foundOf(state())?.outcome.verdict).toBe("holds");
+  });
+
+  it("ends with the verdict that was there when it is stopped, and goes on as long when asked again", async () => {
+    const { sandbox, runner, state, study, settled } = await looking();
+    sandbox.actions.stop();
+    expect(runner.cancelled).toContain(study.request.id);
+    expect(state().run.study.kind).toBe("idle");
+    expect(foundOf(state())?.outcome.verdict).toBe("thin");
+    void sandbox.actions.lookLonger();
+    await settled();
+    expect(runner.studies.at(-1)!.request).toMatchObject({ runs: 500 });
+  });
+
+  it("may be stopped after it found worse: that stays, and the search can be taken up again", async () => {
+    const { sandbox, runner, state, study, settled } = await looking();
+    study.progress({ done: 0.6, made: 330, soFar: outcome("fails") });
+    sandbox.actions.stop();
+    expect(state().run.study.kind).toBe("stopped");
+    expect(outcomeOf(state())?.verdict).toBe("fails");
+    void sandbox.actions.lookOn();
+    await settled();
+    expect(runner.studies.at(-1)!.request).toMatchObject({ size: "full", runs: 500 });
+  });
+
+  it("is of one state: another one is searched as ever", async () => {
+    const { sandbox, runner, settle, settled } = await looking();
+    sandbox.actions.edit("walker.mass", "95 kg", "Mass");
+    settle();
+    await settled();
+    runner.runs.at(-1)!.answer(fell("fall"));
+    await settled();
+    runner.studies.at(-1)!.answer(searched("open", 12));
+    await settled();
+    expect(runner.studies.at(-1)!.request.runs).toBeUndefined();
+  });
+});
+
 describe("the verdict", () => {
   it("is whole after the whole search", async () => {
     const { state } = await studied();

@@ -1,5 +1,6 @@
 /** The wear view's pure parts: the written record and its edits, drawings as numbers, and the way into the rig. */
 import { readFileSync } from "node:fs";
+import { labelHeights, roundTicks } from "@secondline/figures";
 import { type Rig, readRig } from "@secondline/rig";
 import { assess, rigOnLaterDays, study, takeDownDates } from "@secondline/scenarios";
 import {
@@ -14,7 +15,6 @@ import {
 } from "@secondline/strength";
 import { quantity, englishWords as words } from "@secondline/words";
 import { describe, expect, test } from "vitest";
-import { roundTicks } from "../src/design/roundTicks.ts";
 import type { WrittenRig } from "../src/state/types.ts";
 import { calendarSpan, staysOf } from "../src/wear/calendar.ts";
 import { calendarTicks, dated, dayOf, isoOf } from "../src/wear/days.ts";
@@ -28,7 +28,6 @@ import {
   replaceEntry,
 } from "../src/wear/entryEdits.ts";
 import { PART_KINDS, placeOf, WEBBING_KINDS } from "../src/wear/entryKinds.ts";
-import { labelHeights } from "../src/wear/labelHeights.ts";
 import { lanesOf } from "../src/wear/lanes.ts";
 import { isNamed, nameFor } from "../src/wear/rigNamed.ts";
 import { rowsOf } from "../src/wear/rows.ts";

@@ -1,5 +1,6 @@
 /** A small plot of the forces of one what-if over time, readable in black and white: lines differ by dash and by label. */
 
+import { labelHeights, roundTicks } from "@secondline/figures";
 import type { Trace } from "@secondline/scenarios";
 import { escapeHtml, type Html, raw } from "./html.ts";
 import type { PageWords } from "./page.ts";
@@ -19,16 +20,16 @@ const LINES = [
 /** `title` is read out by a screen reader; forces in kN, time in s. */
 export function forcePlot(trace: Trace, { say }: PageWords, title: string): Html {
   const most = Math.max(1000, ...LINES.flatMap(({ key }) => trace[key]));
-  const tick = tickSize(most / 1000, 4);
+  const [, tick = 1] = roundTicks(0, most / 1000, 4);
   const top = Math.ceil(most / 1000 / tick) * tick * 1000;
   const x = (time: number) => FRAME.left + (INNER.width * time) / trace.duration;
   const y = (force: number) => FRAME.top + INNER.height * (1 - force / top);
-  const grid = ticks(top / 1000, tick).map(
+  const grid = roundTicks(0, top / 1000, Math.round(top / 1000 / tick)).map(
     (kn) =>
       `<line x1="${FRAME.left}" x2="${WIDTH - FRAME.right}" y1="${num(y(kn * 1000))}" y2="${num(y(kn * 1000))}" stroke="#d9d3c6" stroke-width="0.5"/>` +
       `<text x="${FRAME.left - 4}" y="${num(y(kn * 1000) + 3)}" text-anchor="end">${kn}</text>`,
   );
-  const seconds = ticks(trace.duration, tickSize(trace.duration, 5)).map(
+  const seconds = roundTicks(0, trace.duration, 5).map(
     (s) => `<text x="${num(x(s))}" y="${HEIGHT - 10}" text-anchor="middle">${s}</text>`,
   );
   const labels = spread(LINES.map(({ key, label }) => ({ label: say(label), at: y(trace[key].at(-1) ?? 0) })));
@@ -56,21 +57,12 @@ function path(values: readonly number[], trace: Trace, x: (t: number) => number,
     .join("");
 }
 
-/** 1, 2 or 5 times a power of ten, so that about `count` fit. */
-function tickSize(range: number, count: number): number {
-  const rough = range / count;
-  const power = 10 ** Math.floor(Math.log10(rough));
-  return power * ([1, 2, 5, 10].find((step) => step * power >= rough) ?? 10);
-}
-
-function ticks(range: number, size: number): number[] {
-  return Array.from({ length: Math.floor(range / size + 1e-9) + 1 }, (_, i) => Number((i * size).toPrecision(6)));
-}
-
 /** Moves labels apart so that none covers another. */
-function spread(labels: { label: string; at: number }[]): { label: string; at: number }[] {
-  const sorted = [...labels].sort((a, b) => a.at - b.at);
-  for (let i = 1; i < sorted.length; i++) sorted[i]!.at = Math.max(sorted[i]!.at, sorted[i - 1]!.at + LABEL_GAP);
-  const over = Math.max(0, sorted.at(-1)!.at - (HEIGHT - FRAME.bottom));
-  return sorted.map((one) => ({ ...one, at: one.at - over }));
+function spread(labels: readonly { label: string; at: number }[]): { label: string; at: number }[] {
+  const heights = labelHeights(
+    labels.map(({ at }) => at),
+    LABEL_GAP,
+  );
+  const over = Math.max(0, Math.max(...heights) - (HEIGHT - FRAME.bottom));
+  return labels.map(({ label }, i) => ({ label, at: heights[i]! - over }));
 }

@@ -1,8 +1,10 @@
 /** The report: its first page answers alone, and it says what every other face says. */
+
 import { readFileSync } from "node:fs";
 import { readRig } from "@secondline/rig";
 import { type Assessed, assessRig, type Outcome, parseWhatIf, study } from "@secondline/scenarios";
 import { english, englishWords as words } from "@secondline/words";
+import { facts } from "@secondline/words/facts";
 import { beforeAll, describe, expect, it } from "vitest";
 import { report } from "../src/index.ts";
 
@@ -38,7 +40,7 @@ describe("the first page", () => {
     const page = plain(html.slice(0, html.indexOf("<svg")));
     expect(page).toContain(words.verdict(rig, outcome));
     expect(page).toContain("no wear record, no break tests");
-    for (const { name, value } of words.facts(rig, outcome)) {
+    for (const { name, value } of facts(words.language, rig, outcome)) {
       expect(page).toContain(name);
       expect(page).toContain(value);
     }

@@ -152,12 +152,13 @@ export function buildRig(read: ReadDocument, draft: Draft): Rig {
       condition: condition(read.harness.condition),
       own: own(read.harness.own),
     }),
-    walker: {
+    walker: present({
       mass: read.walker.mass,
+      rescuer: read.walker.rescuer,
       tieIn: filled(draft, "walker.tieIn"),
       lateral: filled(draft, "walker.lateral"),
       at: filled(draft, "walker.at"),
-    },
+    }),
     requiredAfterFailure: filled(draft, "requiredAfterFailure"),
     requiredClearance: filled(draft, "requiredClearance"),
     requiredFactor: {

@@ -32,6 +32,12 @@ function slopes(curve: Curve): number[] {
   return m;
 }
 
+/** Steepest slope at a point of the curve or between two [N]. */
+export function steepestSlope(curve: Curve): number {
+  const between = curve.slice(1).map(([strain, tension], i) => (tension - curve[i]![1]) / (strain - curve[i]![0]));
+  return Math.max(...slopes(curve), ...between);
+}
+
 /** Slope with which the curve goes on beyond its last point [N]. */
 export function finalSlope(curve: Curve): number {
   return slopes(curve).at(-1)!;

@@ -244,6 +244,7 @@ export const rigSchema = z
     harness: z.strictObject({ ...rated("harness"), condition: condition("harness.condition"), own: own("harness") }),
     walker: z.strictObject({
       mass: measured("walker.mass"),
+      rescuer: measured("walker.rescuer").optional(),
       tieIn: measured("walker.tieIn").optional(),
       lateral: measured("walker.lateral").optional(),
       at: position("walker.at").optional(),

@@ -168,6 +168,14 @@ const walker: FieldTable = {
     natural: [45, 120],
     help: "The heaviest walker with everything worn.",
   },
+  "walker.rescuer": {
+    kind: "quantity",
+    label: "Mass of a rescuer",
+    dimension: "mass",
+    limits: [20, 250],
+    natural: [45, 120],
+    help: "The heaviest person who would come to hang beside the walker in a rescue. Leave it out, and no rescue is looked at.",
+  },
   "walker.tieIn": {
     kind: "quantity",
     label: "Height of the tie-in",

@@ -1,7 +1,7 @@
 /** Webbings and ropes by id: the document's own, taken over from another where they say so, and the built-in ones. */
 
 import { readBasis } from "./basis.ts";
-import { finalSlope } from "./curve.ts";
+import { finalSlope, steepestSlope } from "./curve.ts";
 import type { Draft } from "./draft.ts";
 import { missing } from "./issues.ts";
 import { nearest } from "./nearest.ts";
@@ -72,7 +72,26 @@ export function checkStocks(draft: Draft): void {
     const curve = draft.pairs(`${path}.curve`);
     const fault = curve && draft.has(`${path}.curve`) ? curveFault(curve) : undefined;
     if (fault) draft.fault(`${path}.curve[${fault.at}]`, "a rising curve", `In the slow-pull curve ${fault.why}.`);
+    else if (id !== undefined) checkSpeed(draft, path, findStock(draft, id));
   });
+}
+
+/** Fastest pull in a line that is believed; the engine refuses the same [m/s]. */
+const FASTEST_PULL = 20_000;
+
+/** A line so stiff for its mass is none: a unit is wrong, or two points of its curve are too close. A run would take hours. */
+function checkSpeed(draft: Draft, path: string, stock: PartialStock | undefined): void {
+  const { curve, branches = [], mass } = stock ?? {};
+  if (curve === undefined || mass === undefined) return;
+  const stiffness = steepestSlope(curve) + branches.reduce((sum, [force]) => sum + force, 0);
+  const speed = Math.sqrt(stiffness / mass);
+  if (speed <= FASTEST_PULL) return;
+  const at = draft.has(`${path}.curve`) ? "curve" : draft.has(`${path}.branches`) ? "branches" : "mass";
+  draft.fault(
+    `${path}.${at}`,
+    "a line in which a pull travels at 20 km/s at most; in the stiffest fibres it does at 12",
+    `It is so stiff for its mass that a pull would travel at ${Math.ceil(speed / 1000)} km/s: see to units, and to points of the curve that are too close.`,
+  );
 }
 
 function checkLike(draft: Draft, path: string): void {

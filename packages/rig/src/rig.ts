@@ -218,6 +218,8 @@ export interface Rig {
   readonly harness: { readonly rated: Rated; readonly condition?: Condition; readonly own?: OwnJudgement };
   readonly walker: {
     readonly mass: number;
+    /** Of who comes to hang beside the walker in a rescue; absent: no rescue is asked about [kg]. */
+    readonly rescuer?: number;
     /** Height of the tie-in above the line, standing [m]. */
     readonly tieIn: number;
     /** Sideways offset of the tie-in from the line, standing [m]. */

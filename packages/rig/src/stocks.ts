@@ -104,8 +104,8 @@ const LIST: readonly LineStock[] = [
     rated: {
       strength: 22000,
       basis: {
-        kind: "published",
-        note: "EN 1891:1998, type A, static strength at least 22 kN; read in a rope-access manual",
+        kind: "from memory",
+        note: "EN 1891:1998, type A, static strength at least 22 kN; seen second hand, in a rope-access manual",
       },
     },
     basis: assumed(`25 kN per unit stretch; EN 1891 asks for at least 19.6 (5 % from 50 to 150 kg); ${DAMPING}`),

@@ -231,6 +231,30 @@ describe("faults between fields", () => {
       "the end is flat",
     ],
     [
+      "a curve with a step that no fibre makes",
+      {
+        stocks: [
+          {
+            id: "own",
+            like: "dynamic-rope-10",
+            curve: [
+              ["0 %", "0 N"],
+              ["5 %", "1 kN"],
+              ["5.001 %", "20 kN"],
+            ],
+          },
+        ],
+      },
+      "stocks[0].curve",
+      "points of the curve that are too close",
+    ],
+    [
+      "a rope as light as a thread and as stiff as a cable",
+      { stocks: [{ id: "own", like: "dynamic-rope-10", mass: "2 g/m", branches: [["90000 kN", "0.01 s"]] }] },
+      "stocks[0].branches",
+      "so stiff for its mass",
+    ],
+    [
       "a curve that does not begin at rest",
       {
         stocks: [

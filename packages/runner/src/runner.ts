@@ -82,9 +82,18 @@ export class PoolRunner implements RunnerService, OrdersService {
 
   chances(request: ChancesRequest, onProgress?: OnProgress): Promise<Answer<Chances>> {
     const { id, assessed, background, ...options } = request;
-    return this.#answer(id, onProgress, (ticket, report) => {
-      const call = { rank: background ? "background" : "study", ticket, onProgress: report } as const;
-      return this.#pool.work<"chances">(assessed, { kind: "chances", options }, call);
+    return this.#answer(id, onProgress, async (ticket, report) => {
+      // Few ask for it, and it is a sixth of the thread's code: it comes when asked for.
+      const { pooledChances } = await import("./study/pooledChances.ts");
+      return pooledChances({
+        assessed,
+        options,
+        pool: this.#pool,
+        results: this.#results,
+        rank: background ? "background" : "study",
+        ticket,
+        onProgress: report,
+      });
     });
   }
 

@@ -1,4 +1,4 @@
-import type { Found, WhatIf } from "@secondline/scenarios";
+import { chances, type Found, type WhatIf } from "@secondline/scenarios";
 import { afterEach, beforeAll, describe, expect, it } from "vitest";
 import { type Answer, memoryResults, PoolRunner, type Progress, type SpawnWorker } from "../src/index.ts";
 import { nodeWorkers } from "../src/node.ts";
@@ -37,6 +37,33 @@ const value = (answer: Answer<Found>): Found => {
   if (!answer.ok) throw new Error(answer.message);
   return answer.value;
 };
+
+describe("chances by a pool", () => {
+  // In a catch: every draw has a run before it.
+  const spreads = { place: 0, pretension: 0, stiffness: 0, backupStiffness: 0, damping: 0, slack: 0, friction: 0 };
+  const options = { whatIf: few[2]!, runs: 16, accuracy: "quick", spreads } as const;
+  const question = { id: "chances", assessed, ...options };
+
+  it("are the same to the bit with 1 and 2 workers, and in one thread; what was run is not run again", async () => {
+    const heard: number[] = [];
+    const { counts, spawn } = counted(real);
+    const runner = pooled(2, spawn);
+    const two = await runner.chances(question, ({ done }) => heard.push(done));
+    expect(two.ok && two.value.runs.done).toBe(16);
+    expect(counts).toMatchObject({ spawned: 2, task: 32 });
+    await runner.chances(question, ({ step }) => {
+      if (step) void runner.cancel("chances");
+    });
+    expect(counts.task).toBe(32);
+    expect([...heard].sort((a, b) => a - b)).toEqual(heard);
+    expect(heard.at(-1)).toBeLessThanOrEqual(1);
+    expect(await pooled(1).chances(question)).toStrictEqual(two);
+    const work = chances(assessed, options);
+    let step = work.next();
+    while (!step.done) step = work.next();
+    expect(two.ok && two.value).toStrictEqual(step.value);
+  }, 120_000);
+});
 
 describe("a study by a pool", () => {
   it("gives the same answer to the bit with 1, 2 and 4 workers", async () => {

@@ -42,3 +42,17 @@ it("sends a rig again to a worker that has seen several others since", async () 
   one.dispose();
   expect(counting.counts).toMatchObject({ spawned: 1, assessed: 6, task: 7 });
 });
+
+it("tells one worker of a rig that is expected, and does not tell it again with the first task", async () => {
+  const ticket = { cancelled: false, paused: false };
+  const event = { kind: "legFails", at: 0.5, anchor: "A", leg: 8, walker: "hanging" } as const;
+  const order: RunOrder = { event, draw: { mass: 1, place: 0, moment: 0 }, accuracy: "quick" };
+  const counting = counted(nodeWorkers(await bundleWorker("poolWorker")));
+  const one = new WorkerPool({ spawn: (listener) => counting.spawn(listener), jobs: 1 });
+  one.expect(assessed);
+  expect(counting.counts).toMatchObject({ spawned: 1, assessed: 1, task: 0 });
+  await one.work<"order">(assessed, { kind: "order", order }, { rank: "study", ticket });
+  one.expect(assessed);
+  one.dispose();
+  expect(counting.counts).toMatchObject({ spawned: 1, assessed: 1, task: 1 });
+});

@@ -33,6 +33,7 @@ export {
   whatIfKey,
   whatIfSet,
 } from "./events/registry.ts";
+export type { Rescue } from "./events/rescue.ts";
 export type { AnchorFacts, CautionFact, Judged } from "./facts/cautionFacts.ts";
 export { anchorFacts, judgedFactors } from "./facts/cautionFacts.ts";
 export type * from "./facts/outcome.ts";
@@ -69,6 +70,7 @@ export {
   ChancesImpossible,
   type ChancesOptions,
   chances,
+  DRAWS,
   FEWEST_RUNS,
   MOST_RUNS,
   noChances,
@@ -81,6 +83,7 @@ export { type Outlook, type PartDate, takeDownDates } from "./rule/takeDownDates
 export type { Reason, Verdict } from "./rule/verdict.ts";
 export { executeRun } from "./run/executeRun.ts";
 export type * from "./run/runFacts.ts";
+export { runWork } from "./run/runWork.ts";
 export { type RunOptions, runWhatIf, type ShowProgress } from "./run/showRun.ts";
 export type { Trace } from "./run/trace.ts";
 export { type Draw, NO_DRAW } from "./scatter/draw.ts";

@@ -30,7 +30,7 @@ const END_LENGTH = 0.1;
 
 /**
  * Strengths of a rig as it is written down; central values are what breaks in a run. Own break tests stand in for the
- * published factors where there are some.
+ * built-in factors where there are some.
  */
 export function rigStrengths(rig: Rig, breakTests: readonly BreakTest[] = []): RigStrengths {
   const mainLength = mainNaturalLength(rig);

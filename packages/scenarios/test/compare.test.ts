@@ -17,6 +17,15 @@ describe("layouts side by side", () => {
     expect(row("margin.backup").spread).toBeUndefined();
   });
 
+  it("tell the pull that draws tell with its interval", () => {
+    const { values, intervals } = row("person");
+    for (const [i, value] of values.entries()) {
+      const [low, high] = intervals![i]!;
+      expect(low).toBeLessThanOrEqual(value!);
+      expect(high).toBeGreaterThanOrEqual(value!);
+    }
+  });
+
   it("have finite numbers or none", () => {
     for (const { values } of compareLayouts([sound, failing]).rows) {
       for (const value of values) expect(value === undefined || Number.isFinite(value)).toBe(true);

@@ -90,7 +90,8 @@ export {
   updateRegression,
   VAGUE,
 } from "./retention/normalInverseGamma.ts";
-export type { Retention, RetentionCause, RetentionValue } from "./retention/retention.ts";
+export { type StateResiduals, type StockResiduals, stockResiduals, type TestResidual } from "./retention/residuals.ts";
+export type { Retention, RetentionTest, RetentionValue } from "./retention/retention.ts";
 export { type StockModel, stockModel } from "./retention/stockModel.ts";
 export { type StockRetention, stockRetention } from "./retention/stockRetention.ts";
 export { type PartTakeDown, type TakeDown, type TakeDownQuestion, takeDown } from "./retention/takeDown.ts";
@@ -138,6 +139,7 @@ export {
   testsWithoutFailure,
 } from "./statistics/orderStatistics.ts";
 export { criticalResidual, maximumNormedResidual, type OutlierTest } from "./statistics/outliers.ts";
+export { plottingPositions } from "./statistics/plottingPositions.ts";
 export { type ProfiledQuantity, profileInterval, profileLowerBound } from "./statistics/profile.ts";
 export { type QuantileBelief, quantileBelief } from "./statistics/quantileBelief.ts";
 export { choleskyFactor, choleskyInverse, choleskySolve } from "./statistics/symmetricSolve.ts";

@@ -33,7 +33,7 @@ describe("a sound log", () => {
 
   it("comes back the same after it is written", () => {
     const text = fc.constantFrom("webbing", 'with "quotes", and commas', "größer");
-    const note = fc.constantFrom("one line", "zwei\nZeilen");
+    const note = fc.constantFrom("one line", "zwei\nZeilen", "=HYPERLINK(1)", "-", "+3", "@a", "'quoted'");
     const force = fc.integer({ min: 100, max: 60_000 });
     const test: fc.Arbitrary<BreakTest> = fc
       .record({
@@ -54,6 +54,13 @@ describe("a sound log", () => {
       { seed: 2, numRuns: 50 },
     );
   });
+});
+
+it("has no cell that a spreadsheet would compute", () => {
+  const test = { part: "webbing", material: "=1+1", state: "new", wet: false, outcome: "broke", note: "@sum" } as const;
+  const written = writeBreakLog([{ ...test, result: { kind: "exact", value: 20_000 } }]);
+  expect(written).toContain("'=1+1");
+  expect(written).toContain("'@sum");
 });
 
 function resultOf(outcome: (typeof OUTCOMES)[number], value: number): BreakTest["result"] {

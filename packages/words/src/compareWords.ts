@@ -2,9 +2,10 @@
 import type { Rig } from "@secondline/rig";
 import type { ComparisonRow } from "@secondline/scenarios";
 import type { Language } from "./language.ts";
-import { sayLaterIn } from "./laterLanguage.ts";
+import { type LaterSay, sayLaterIn } from "./laterLanguage.ts";
 import { partName } from "./partNames.ts";
 import { dropIn, heightIn, loadIn, margin } from "./quantity.ts";
+import { bandText } from "./tableWords.ts";
 
 /** `rig`: one of those compared; parts are named as in it. */
 export function rowLabel(language: Language, rig: Rig, { subject }: ComparisonRow): string {
@@ -22,6 +23,9 @@ export function rowLabel(language: Language, rig: Rig, { subject }: ComparisonRo
   }
 }
 
+const withBand = (say: LaterSay, value: string, band: readonly [number, number] | undefined): string =>
+  band ? say("compare.band", { value, band: bandText(say, band) }) : value;
+
 /**
  * One figure of a row; a part that is not loaded says so instead of a margin. `endsEarly`: runs of this layout end with the walker
  * lost, so its parts were not asked all that they might be, and their margins are upper bounds.
@@ -33,7 +37,9 @@ export function rowValue(language: Language, row: ComparisonRow, layout: number,
   if (value === undefined) return "–";
   switch (row.quantity) {
     case "load":
-      return endsEarly ? say("compare.atLeast", { value: loadIn(value) }) : loadIn(value);
+      return endsEarly
+        ? say("compare.atLeast", { value: loadIn(value) })
+        : withBand(say, loadIn(value), row.intervals?.[layout]);
     case "margin":
       return endsEarly ? say("compare.atMost", { margin: margin(value) }) : margin(value);
     case "length":

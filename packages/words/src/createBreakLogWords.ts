@@ -12,6 +12,7 @@ const WORTH_A_TEST = 0.005;
 export function createBreakLogWords(language: Language) {
   const say = sayLaterIn(language);
   return {
+    say,
     /** Which test is worth doing next, and what it would bring. */
     testNext({ label, gain, share, spreadAssumed }: NonNullable<BreakLogReport["testNext"]>): string {
       if (share < WORTH_A_TEST) return say("breakLog.little", { label, share: percent(WORTH_A_TEST, "up") });

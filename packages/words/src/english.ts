@@ -79,9 +79,12 @@ export const ENGLISH = {
   "unsettled.height": "the height of the feet above the ground",
   "unsettled.pull": "the pull on the person",
   "verdict.computing": "Computing: {run} of {of} what-ifs so far.",
+  "study.settled": "{runs} runs; {settled} of {parts} parts settled.",
+  "part.settledSoFar": "settled so far",
   "verdict.nothingThen": "When it gives way nothing holds the walker.",
   "verdict.groundThen": "When it gives way the walker reaches the ground.",
   "verdict.catcherThen": "When it gives way {catcher} holds the walker.",
+  "verdict.noRescue": "A rescue was not asked about.",
   "verdict.raised": "RAISED by own judgement above what is known: {parts}.",
   "verdict.likelierFirst":
     "If anything gave way in the worst what-if, it would likeliest be {first} ({chance} of the cases); nearest to what is required of it is {least}. A part that scatters more can go first though its margin is larger.",
@@ -262,6 +265,7 @@ export const ENGLISH = {
   "table.required.class": "{factor} {class}",
   "table.factorSpread": "{name} × {value} ± {spread}",
   "table.toldOnly": "{title} (told, does not count)",
+  "load.band": "E {load} ({band})",
   "table.band": "{low}–{high}",
   "table.shown.not": "not run",
   "table.shown.caught": "caught in {events}",
@@ -277,22 +281,8 @@ export const ENGLISH = {
   "head.notes": "Look at these",
   "head.blanks": "Not written down, and counted cautiously",
 
-  // In short
-  "fact.drop": "Drop that 95 % of such falls stay under, in the deepest what-if that counts",
-  "fact.feet": "Height of the feet above the ground that 95 % of such falls keep, in the lowest what-if that counts",
+  // The pull on the person
   "fact.pull": "Pull on the person",
-  "fact.weakest": "Nearest to what is required of it",
-  "fact.single": "Single points of failure",
-  "fact.blanks": "Not written down",
-  "fact.until": "Until when",
-  "fact.inEvent": "{value} ({event})",
-  "fact.onGround": "none: the feet reach the ground ({event})",
-  "fact.noGround": "not known: no ground was given",
-  "fact.weakestValue": "{part}: R {strength}, E {demand}, margin {margin}; required {required} {class} ({event})",
-  "fact.noLoad": "no part was loaded",
-  "fact.pullValue": "{demand}, {passes} ({event})",
-  "fact.noBlanks":
-    "no blank among the fields that are asked for; what happened to the rig and is in no field is not known",
   "person.belowAll": "below every limit ({limit}: {note})",
   "person.above": "above {limit}: {note}",
   "person.grade.keeps": "within",
@@ -304,10 +294,6 @@ export const ENGLISH = {
   "follow.catches": "{part} ({event}): then {catcher} holds the walker.",
   "follow.ground": "{part} ({event}): then the walker reaches the GROUND.",
   "follow.nothing": "{part} ({event}): then NOTHING holds the walker.",
-
-  // Likeliest to go first
-  "likely.list": "If anything gave way in the worst what-if looked at, it would likeliest be: {parts} ({basis}).",
-  "likely.part": "{part} {chance}",
 
   // The rig in a line and as a table
 

@@ -1,11 +1,60 @@
 /** English of what few pages need and none at first sight: teardowns, break logs, the rig's description, reports. */
 export const ENGLISH_LATER = {
+  // The answer in a few lines
+  "fact.drop": "Drop that 95 % of such falls stay under, in the deepest what-if that counts",
+  "fact.feet": "Height of the feet above the ground that 95 % of such falls keep, in the lowest what-if that counts",
+  "fact.weakest": "Nearest to what is required of it",
+  "fact.single": "Single points of failure",
+  "fact.blanks": "Not written down",
+  "fact.until": "Until when",
+  "fact.inEvent": "{value} ({event})",
+  "fact.onGround": "none: the feet reach the ground ({event})",
+  "fact.noGround": "not known: no ground was given",
+  "fact.weakestValue": "{part}: R {strength}, E {demand}, margin {margin}; required {required} {class} ({event})",
+  "fact.noLoad": "no part was loaded",
+  "fact.pullValue": "{demand}, {passes} ({event})",
+  "fact.noBlanks":
+    "no blank among the fields that are asked for; what happened to the rig and is in no field is not known",
+  "likely.list": "If anything gave way in the worst what-if looked at, it would likeliest be: {parts} ({basis}).",
+  "likely.part": "{part} {chance}",
+
   // Teardown
   "breakLog.next":
     "Test next: {label}. One more test is expected to raise its value with 75 % confidence by about {gain} ({share}){assumed}; it may lower it.",
   "breakLog.assumedSpread": ", if such parts scatter by a tenth",
   "breakLog.little":
     "One more test changes little. It would bring most in {label}, and less than {share} of the value with 75 % confidence even there.",
+
+  "figure.title": "Fit, residuals and retention: {name}",
+  "figure.written": "{count} {count|figure|figures} written to {file}.",
+  "figure.load": "strength, kN",
+  "figure.caution": "Figures of tests, not a verdict on a rig. The bounds count, not the curves.",
+  "figure.fit.title": "{label}: {count} {count|test|tests} on probability paper",
+  "figure.fit.x": "breaking load, kN",
+  "figure.fit.y": "share that broke below, %",
+  "figure.fit.curve": "{family}, fitted",
+  "figure.fit.bound": "{content} hold {value}, {confidence} sure",
+  "figure.fit.marks":
+    "A dot broke there, at the position of Herd and Johnson; an arrow held at least so much, or broke below; a bar broke in between.",
+  "figure.fit.band":
+    "Shaded: where the fitted curve may lie, 95 % at each share. The curve is a best guess; the dashed lines are bounds, and those count.",
+  "figure.fit.noBand": "The curve is a best guess; the dashed lines are bounds, and those count.",
+  "figure.fit.noCurve": "No curve: {reason}. The dashed lines are bounds, and those count.",
+  "figure.residuals.title": "{stock}: every test against what is expected of its state",
+  "figure.residuals.x": "held more (+) or less (−) than expected, %",
+  "figure.residuals.state": "{state}: {count} {count|test|tests}",
+  "figure.residuals.notes":
+    "Expected is the middle value that counts from now on, built-in model and tests together. Shaded: where 18 of 20 further samples are expected. Dashed: what the built-in model expects without tests. A dot broke there; an arrow held at least so much, or broke below.",
+  "figure.retention.title": "{stock}: strength over {unit} ({cause})",
+  "figure.retention.x": "{unit}",
+  "figure.retention.counts": "counts, middle",
+  "figure.retention.low": "counts, 95 % hold",
+  "figure.retention.builtIn": "built in, middle",
+  "figure.retention.builtInLow": "built in, 95 % hold",
+  "figure.retention.tested": "tested up to {dose}",
+  "figure.retention.notes":
+    "Rests on {count} own {count|test|tests} with this wear alone or none, and on: {basis}. Shaded: where 18 of 20 further samples are expected. A dot broke there; an arrow held at least so much, or broke below; a bar broke in between.",
+  "figure.retention.beyond": "Beyond {dose} {unit} nothing was tested.",
 
   "teardown.title": "Teardown of {name} on {on}: {pieces} {pieces|piece|pieces} for {pulls} {pulls|pull|pulls}",
   "teardown.sheetTitle": "Teardown: {name}",
@@ -192,7 +241,8 @@ export const ENGLISH_LATER = {
   "rig.falls": "{falls|one fall|{falls} falls}",
   "rig.sheathSlip": "sheath slipped by {share}",
   "rig.glazed": "glazed over {share} of the section",
-  "rig.walkerIs": "{mass}, tie-in {tieIn} above the line when standing",
+  "rig.walkerIs": "{mass}, tie-in {tieIn} above the line when standing{rescuer}",
+  "rig.rescuerIs": "; {mass} a second person in a rescue",
   "rig.rigged": "{name} ({rigged})",
   "rig.legs": "{parts}; {angle} between the legs; {give}",
   "rig.noLegs": "{parts}; {give}",
@@ -297,6 +347,7 @@ export const ENGLISH_LATER = {
 
   // Layouts side by side
   "compare.leastMargin": "Margin of the part nearest to what is required of it",
+  "compare.band": "{value} ({band})",
   "compare.standingTension": "Tension, walker standing in the middle",
   "compare.standingSag": "Sag, walker standing in the middle",
   "compare.walker.expected": "Leash fall: hardest on the walker",

@@ -1,14 +1,15 @@
-/** The answer in a few lines, and what follows when something gives way. */
+/** The answer in a few lines, for the terminal and the report. */
 import type { Rig } from "@secondline/rig";
 import { LIKELY_FIRST_BASIS, type Outcome, type Outlook, PULL_LIMITS } from "@secondline/scenarios";
 import { chance } from "./chanceNumbers.ts";
-import { type Language, sayIn } from "./language.ts";
+import type { Language } from "./language.ts";
+import { sayLaterIn } from "./laterLanguage.ts";
 import { lowered, partName, partTitle } from "./partNames.ts";
 import { eventTitle } from "./phrases.ts";
 import { drop, height, limit as limitText, load, margin, required, strength } from "./quantity.ts";
 import { basisText, blankTexts } from "./tableWords.ts";
 import { untilSentence } from "./untilWords.ts";
-import { endsOnGround, governingOf } from "./verdictWords.ts";
+import { governingOf } from "./verdictWords.ts";
 
 export interface Fact {
   readonly name: string;
@@ -17,7 +18,7 @@ export interface Fact {
 
 /** Drop, height left, pull on the person, the part with the least share of what is required, what has no second, blanks, date. */
 export function facts(language: Language, rig: Rig, outcome: Outcome, outlook?: Outlook): readonly Fact[] {
-  const say = sayIn(language);
+  const say = sayLaterIn(language);
   const blanks = blankTexts(language, rig, outcome);
   return [
     ...dropFact(language, rig, outcome),
@@ -36,13 +37,13 @@ const eventOf = (language: Language, rig: Rig, { whatIfs }: Outcome, index: numb
 function dropFact(language: Language, rig: Rig, outcome: Outcome): Fact[] {
   const { deepest } = outcome.falls;
   if (!deepest) return [];
-  const say = sayIn(language);
+  const say = sayLaterIn(language);
   const event = eventOf(language, rig, outcome, deepest.whatIf);
   return [{ name: say("fact.drop"), value: say("fact.inEvent", { value: drop(deepest.drop), event }) }];
 }
 
 function feetFact(language: Language, rig: Rig, outcome: Outcome): string {
-  const say = sayIn(language);
+  const say = sayLaterIn(language);
   const { leastFeet, onGround } = outcome.falls;
   const [ground] = onGround;
   if (leastFeet && leastFeet.height > 0 && ground === undefined) {
@@ -57,7 +58,7 @@ function feetFact(language: Language, rig: Rig, outcome: Outcome): string {
 function pullFact(language: Language, rig: Rig, outcome: Outcome): Fact[] {
   const { person } = outcome;
   if (!person) return [];
-  const say = sayIn(language);
+  const say = sayLaterIn(language);
   const passed = person.passes.at(-1);
   const { limit, basis } = passed ?? PULL_LIMITS[0]!;
   const passes = say(passed ? "person.above" : "person.belowAll", { limit: limitText(limit), note: basis.note });
@@ -67,7 +68,7 @@ function pullFact(language: Language, rig: Rig, outcome: Outcome): Fact[] {
 }
 
 function weakestFact(language: Language, rig: Rig, outcome: Outcome): string {
-  const say = sayIn(language);
+  const say = sayLaterIn(language);
   const part = outcome.parts.find(({ id }) => id === outcome.leastMargin);
   const worst = part && governingOf(part);
   if (!worst) return say("fact.noLoad");
@@ -83,29 +84,16 @@ function weakestFact(language: Language, rig: Rig, outcome: Outcome): string {
 }
 
 function singlesList(language: Language, rig: Rig, { singles }: Outcome): string {
-  const say = sayIn(language);
+  const say = sayLaterIn(language);
   const parts = singles.filter(({ single }) => single).map(({ part }) => partName(say, rig, part));
   return parts.length === 0 ? say("single.none") : parts.join("; ");
-}
-
-/** For every part that keeps too little: what holds the walker when it gives way. */
-export function followTexts(language: Language, rig: Rig, outcome: Outcome): readonly string[] {
-  const say = sayIn(language);
-  return outcome.followUps.map((follow) => {
-    const { part, during, caughtBy } = follow;
-    const values = { part: partName(say, rig, part), event: eventOf(language, rig, outcome, during) };
-    if (endsOnGround(outcome, follow)) return say("follow.ground", values);
-    return caughtBy === "nothing"
-      ? say("follow.nothing", values)
-      : say("follow.catches", { ...values, catcher: say(`catcher.${caughtBy}`) });
-  });
 }
 
 const MOST_LIKELY = 3;
 
 /** The parts likeliest to go first when strengths and loads scatter; undefined where none was told apart. */
 export function likelyText(language: Language, rig: Rig, { likelyFirst }: Outcome): string | undefined {
-  const say = sayIn(language);
+  const say = sayLaterIn(language);
   const parts = (likelyFirst?.parts ?? [])
     .slice(0, MOST_LIKELY)
     .map(({ id, first }) =>

@@ -76,7 +76,11 @@ export function rigRows(language: Language, rig: Rig): readonly RigRow[] {
     },
     {
       name: say("rig.row.walker"),
-      value: say("rig.walkerIs", { mass: formatMass(walker.mass), tieIn: length(walker.tieIn) }),
+      value: say("rig.walkerIs", {
+        mass: formatMass(walker.mass),
+        tieIn: length(walker.tieIn),
+        rescuer: walker.rescuer === undefined ? "" : say("rig.rescuerIs", { mass: formatMass(walker.rescuer) }),
+      }),
     },
     { name: say("rig.row.anchor", { anchor: "A" }), value: anchor(say, rig.anchorA) },
     { name: say("rig.row.anchor", { anchor: "B" }), value: anchor(say, rig.anchorB) },

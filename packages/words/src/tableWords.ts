@@ -17,6 +17,7 @@ import {
   length,
   limitIn,
   limit as limitText,
+  load,
   loadIn,
   margin,
   percent,
@@ -61,8 +62,13 @@ export function partRow(language: Language, rig: Rig, part: PartOutcome): PartRo
   };
 }
 
-const bandText = (say: Say, [low, high]: readonly [number, number]): string =>
+/** "3.30–3.61", kN. */
+export const bandText = (say: Say, [low, high]: readonly [number, number]): string =>
   say("table.band", { low: strengthIn(low), high: loadIn(high) });
+
+/** E with its 95 % interval: "E 3.51 kN (3.30–3.61)". */
+export const loadWithBand = (language: Language, demand: number, band: readonly [number, number]): string =>
+  sayIn(language)("load.band", { load: load(demand), band: bandText(sayIn(language), band) });
 
 /** The pull on the person as a row: its limits stand where a part has its strength. */
 export function personRow(language: Language, { person }: Pick<Outcome, "person">): PartRow | undefined {

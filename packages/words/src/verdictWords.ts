@@ -17,7 +17,7 @@ const partOf = (outcome: Outcome, id: PartId): PartOutcome => outcome.parts.find
 export const verdictWord = (language: Language, { verdict }: Pick<Outcome, "verdict">): string =>
   sayIn(language)(`verdict.${verdict}`);
 
-/** The verdict in one to four sentences: why, what follows, what else, what is left open, what somebody raised by hand. */
+/** The verdict in a few sentences: why, what follows, what else, what is left open, what was not asked, what was raised by hand. */
 export function verdictSentence(language: Language, rig: Rig, outcome: Outcome): string {
   const say = sayIn(language);
   const [gravest] = outcome.reasons;
@@ -28,6 +28,7 @@ export function verdictSentence(language: Language, rig: Rig, outcome: Outcome):
   if (gap && (outcome.verdict === "fails" || outcome.verdict === "thin")) {
     said.push(say("verdict.partial", { run: gap.run, of: gap.of }));
   }
+  if (!outcome.whatIfs.some(({ whatIf }) => whatIf.kind === "rescue")) said.push(say("verdict.noRescue"));
   said.push(...raised(say, rig, outcome));
   return said.join(" ");
 }

@@ -19,7 +19,7 @@ import type {
 } from "@secondline/scenarios";
 import { cautionTexts, generalCautions } from "./cautionWords.ts";
 import { chance, chanceRange } from "./chanceNumbers.ts";
-import { facts, followTexts, likelyText } from "./factWords.ts";
+import { followTexts } from "./followWords.ts";
 import { type Language, sayIn } from "./language.ts";
 import {
   type BreaksTold,
@@ -37,6 +37,7 @@ import {
   basisText,
   blankTexts,
   factorsText,
+  loadWithBand,
   middleRow,
   numberedBases,
   partRow,
@@ -74,6 +75,7 @@ export function createWords(language: Language) {
     singleTableRow: (rig: Rig, one: SingleFailure) => singleRow(language, rig, one),
     partRow: (rig: Rig, part: PartOutcome) => partRow(language, rig, part),
     personRow: (outcome: Pick<Outcome, "person">) => personRow(language, outcome),
+    band: (demand: number, interval: readonly [number, number]) => loadWithBand(language, demand, interval),
     partsCaption: () => partsCaption(language),
     middleRow: (rig: Rig, part: PartOutcome) => middleRow(language, rig, part),
     whatIfRow: (rig: Rig, one: WhatIfOutcome) => whatIfRow(language, rig, one),
@@ -82,9 +84,7 @@ export function createWords(language: Language) {
     blanks: (rig: Rig, outcome: Pick<Outcome, "blanks">) => blankTexts(language, rig, outcome),
     basis: (basis: Basis) => basisText(language, basis),
     numberedBases: (parts: readonly Pick<PartOutcome, "id" | "bases">[]) => numberedBases(language, parts),
-    facts: (rig: Rig, outcome: Outcome, outlook?: Outlook) => facts(language, rig, outcome, outlook),
     follows: (rig: Rig, outcome: Outcome) => followTexts(language, rig, outcome),
-    likely: (rig: Rig, outcome: Outcome) => likelyText(language, rig, outcome),
     taken: (rig: Rig, outcome: Pick<Outcome, "taken">) => takenText(language, rig, outcome),
     notLoaded: ({ notLoaded }: PartOutcome) => (notLoaded ? say(`notLoaded.${notLoaded}`) : undefined),
     cautions: (rig: Rig, facts: readonly CautionFact[]) => cautionTexts(language, rig, facts),

@@ -3,6 +3,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { beforeAll, describe, expect, it } from "vitest";
 import { ENGLISH as FIRST } from "../src/english.ts";
 import { ENGLISH_LATER } from "../src/englishLater.ts";
+import { facts } from "../src/factWords.ts";
 import { createWords, english, englishWords, type Language } from "../src/index.ts";
 import { filled } from "../src/language.ts";
 import { rigLine, rigRows, staticsText } from "../src/rigWords.ts";
@@ -33,7 +34,13 @@ describe("the catalogue", () => {
   const keys = Object.keys(ENGLISH) as (keyof typeof ENGLISH)[];
 
   it("has no key that nobody says", () => {
-    const texts = ["packages/words/src", "packages/report/src", "apps/cli/src", "apps/sandbox/src"]
+    const texts = [
+      "packages/words/src",
+      "packages/figures/src",
+      "packages/report/src",
+      "apps/cli/src",
+      "apps/sandbox/src",
+    ]
       .flatMap(sources)
       .filter((text) => !text.includes("export const ENGLISH"));
     const said = mentioned(texts);
@@ -85,7 +92,7 @@ describe("a second language", () => {
       rigLine(MARKED, rig, outcome),
       staticsText(MARKED, outcome),
       ...words.cautions(rig, outcome.cautions),
-      ...words.facts(rig, outcome).map(({ name }) => name),
+      ...facts(MARKED, rig, outcome).map(({ name }) => name),
       ...words.partsCaption(),
       ...rigRows(MARKED, rig).map(({ name }) => name),
       ...outcome.whatIfs.map((one) => words.fate(rig, one)),

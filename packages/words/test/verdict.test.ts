@@ -1,6 +1,8 @@
 /** The verdict's words follow its facts. */
+
 import { PULL_LIMITS } from "@secondline/scenarios";
 import { beforeAll, describe, expect, it } from "vitest";
+import { facts } from "../src/factWords.ts";
 import { englishWords as words } from "../src/index.ts";
 import { changed, demoRig, quickOutcome } from "./outcomes.ts";
 
@@ -90,7 +92,7 @@ describe("the pull on the person", () => {
     const person = outcome.person!;
     const [first] = person.passes;
     expect(first).toBeUndefined();
-    const fact = words.facts(rig, outcome).find(({ name }) => name === "Pull on the person")!;
+    const fact = facts(words.language, rig, outcome).find(({ name }) => name === "Pull on the person")!;
     expect(fact.value).toMatch(/below every limit \(6 kN: EN 355/);
     expect(words.personRow(outcome)!.strength).toBe("6 / 8 / 12");
     expect(words.partsCaption().join(" ")).toContain("6 kN (published: EN 355");

@@ -1,7 +1,9 @@
 /** `strength`: what break tests say a part still holds. */
+import { basename } from "node:path";
 import { analyseBreakLog, type BreakLogReport, type GroupReport, type StockComparison } from "@secondline/strength";
 import { quantity, englishWords as words } from "@secondline/words";
 import { englishBreakLogWords as breakLogWords } from "@secondline/words/breakLog";
+import { type FigureOptions, figureFiles, writeFigures } from "../breakLogFigures.ts";
 import { readBreakLogFile } from "../breakLogFile.ts";
 import { dotPlot } from "../dotPlot.ts";
 import { CommandFailure, EXIT } from "../failure.ts";
@@ -10,7 +12,7 @@ import { table } from "../table.ts";
 import { bold, dim, print, width } from "../terminal.ts";
 import { bullets, wrap, wrapHanging } from "../wrap.ts";
 
-export interface StrengthOptions {
+export interface StrengthOptions extends FigureOptions {
   readonly json?: boolean;
   /** Share of parts that reach the value, in percent: 95 or 90. */
   readonly content?: string;
@@ -18,12 +20,14 @@ export interface StrengthOptions {
 
 export function strength(file: string, options: StrengthOptions): void {
   const content = contentOf(options.content);
+  const files = figureFiles(file, options);
   const tests = readBreakLogFile(file);
   const invented = tests.some((test) => test.invented);
   const general = words.generalCautions();
   const cautions = invented ? [INVENTED, ...general] : general;
   const report = analyseBreakLog(tests, { content });
   print(options.json ? jsonText({ invented, ...report, cautions }, "any number") : reportText(report, cautions));
+  writeFigures(files, { name: basename(file), tests, report, cautions });
 }
 
 const INVENTED = "Invented tests: nothing in this log was ever pulled, and nothing it says holds for any real part.";

@@ -1,6 +1,6 @@
+import type { Ink } from "@secondline/figures";
 import { useEffect, useMemo, useRef } from "react";
 import { PALETTES } from "../design/palette.ts";
-import type { Ink } from "../picture/ink.ts";
 import { largestTension } from "../scene/largestTension.ts";
 import styles from "../scene/scene.module.css";
 import type { SceneProps } from "../scene/sceneProps.ts";

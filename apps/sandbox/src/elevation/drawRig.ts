@@ -1,6 +1,7 @@
 /** Lines, leash, ring, anchors and walker in the elevation. */
+
+import type { Ink } from "@secondline/figures";
 import type { Palette } from "../design/palette.ts";
-import type { Ink } from "../picture/ink.ts";
 import type { LiveFrame } from "../scene/liveFrame.ts";
 import type { AnchorShape } from "../scene/shape/anchorShape.ts";
 import type { FineLine } from "../scene/shape/fineLine.ts";

@@ -1,6 +1,7 @@
 /** The ground in section: stone that fades downwards, its surface in ink, short oblique strokes beneath it. */
+
+import { type Ink, SERIF } from "@secondline/figures";
 import type { Palette } from "../design/palette.ts";
-import { type Ink, SERIF } from "../picture/ink.ts";
 import type { Gap } from "../scene/shape/gap.ts";
 import type { StoneColours } from "../scene/stone.ts";
 import type { FlatView } from "./flatView.ts";

@@ -1,6 +1,7 @@
 /** Paints the whole elevation at one moment: on a canvas, or with any other ink. */
+
+import type { Ink } from "@secondline/figures";
 import type { Palette, Theme } from "../design/palette.ts";
-import type { Ink } from "../picture/ink.ts";
 import { largestTension } from "../scene/largestTension.ts";
 import { type LiveFrame, sampleFrame } from "../scene/liveFrame.ts";
 import { coveredBoxes } from "../scene/notes/coveredBoxes.ts";

@@ -25,10 +25,10 @@ export default function EvidenceSheet({ open, onClose }: Props) {
       <div className={styles.text}>
         <p>
           <strong>No number has been checked against a fall that somebody measured.</strong> {counts.outside} checks are
-          against numbers from outside: {kinds.printed} printed, {kinds["from memory"]} from memory,{" "}
-          {kinds["other program"]} by other programs. {counts.lineProgram} of these are against one program of another
-          author. {kinds.computed} more are against numbers that we computed ourselves from published equations.{" "}
-          {counts.disagree} are known not to agree.
+          against numbers from outside: {kinds.printed} printed, {kinds["second hand"]} second hand,{" "}
+          {kinds["from memory"]} from memory, {kinds["other program"]} by other programs. {counts.lineProgram} of these
+          are against one program of another author. {kinds.computed} more are against numbers that we computed
+          ourselves from published equations. {counts.disagree} are known not to agree.
         </p>
         <h3>Theory</h3>
         <p>

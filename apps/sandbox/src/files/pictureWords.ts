@@ -1,6 +1,7 @@
 /** What is written around a picture of a run: what it shows and of which state, what came of it, what to beware of. */
+
+import type { PictureWords } from "@secondline/figures";
 import { VERSION } from "@secondline/scenarios";
-import type { PictureWords } from "../picture/sheet.ts";
 import type { SandboxState, ShownRun } from "../state/types.ts";
 import { outcomeOf } from "../state/verdictOf.ts";
 import { words } from "../words.ts";

@@ -1,8 +1,8 @@
 /** The pictures of a printed page: drawn anew as vectors in the colours of paper, at the page's size. */
+
+import { createSvgInk, type PictureBody } from "@secondline/figures";
 import { PALETTES } from "../design/palette.ts";
 import { measure } from "../picture/encode.ts";
-import type { PictureBody } from "../picture/sheet.ts";
-import { createSvgInk } from "../picture/svgInk.ts";
 import { plotBody, wholeRun } from "../time/picture/plotBody.ts";
 import { words } from "../words.ts";
 import { type PictureSource, sideSnapshot } from "./savePicture.ts";

@@ -1,8 +1,9 @@
 /** Pictures as files. In a file of its own, so that its code comes only when it is asked for. */
+
+import type { Picture } from "@secondline/figures";
 import { PALETTES, type Theme } from "../design/palette.ts";
 import { drawElevation } from "../elevation/elevationPainter.ts";
 import { pngOf, svgOf } from "../picture/encode.ts";
-import type { Picture } from "../picture/sheet.ts";
 import type { SceneSnapshot } from "../scene/index.ts";
 import { largestTension } from "../scene/largestTension.ts";
 import { drawLegend, legendHeight } from "../scene/legendInk.ts";

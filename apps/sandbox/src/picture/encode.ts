@@ -1,6 +1,5 @@
 /** A picture as a file: pixels, or lines and letters. */
-import { drawSheet, laySheet, type Picture } from "./sheet.ts";
-import { createSvgInk } from "./svgInk.ts";
+import { drawSheet, laySheet, type Picture, sheetSvg } from "@secondline/figures";
 
 /** Largest side and area that phones still make a canvas of [px]. */
 const LARGEST_SIDE = 8192;
@@ -28,21 +27,11 @@ export async function pngOf(picture: Picture, density: number): Promise<Blob> {
 }
 
 /** SVG; only of a picture without pixels. */
-export function svgOf(picture: Picture): string {
-  const { image, markup, width, height } = picture.body;
-  if (image && markup === undefined) throw new Error("this picture is made of pixels and cannot be an SVG");
-  const ink = createSvgInk(roomy);
-  const sheet = laySheet(picture, roomy);
-  drawSheet(picture, sheet, ink, (left, top) =>
-    ink.insert(`<svg x="${left}" y="${top}" width="${width}" height="${height}">${markup}</svg>`),
-  );
-  const { title, lines } = picture.words;
-  return ink.document(sheet.width, sheet.height, [title, ...lines].join(". "));
-}
+export const svgOf = (picture: Picture): string => sheetSvg(picture, roomy);
 
 /** Where it is looked at the page's faces may be missing: others run this much wider [-]. */
 const OTHER_FACE = 1.16;
-const roomy = (text: string, font: string) => OTHER_FACE * measure(text, font);
+export const roomy = (text: string, font: string) => OTHER_FACE * measure(text, font);
 
 let pen: CanvasRenderingContext2D | null | undefined;
 

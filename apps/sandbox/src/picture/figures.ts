@@ -1,7 +1,5 @@
 /** Figures of a page that are SVG already, as the body of a picture: copies that bring their looks with them. */
-import { SERIF } from "./ink.ts";
-import type { PictureBody } from "./sheet.ts";
-import { escapeXml, number } from "./svgPath.ts";
+import { escapeXml, number, type PictureBody, SERIF } from "@secondline/figures";
 
 export interface Figure {
   readonly drawing: SVGSVGElement;

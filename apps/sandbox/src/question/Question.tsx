@@ -12,6 +12,7 @@ const KINDS = [
   { value: "mainFails", label: "the main line fails" },
   { value: "legFails", label: "an anchor loses its leg" },
 ] as const;
+const RESCUE = { value: "rescue", label: "a second person hangs beside" } as const;
 const WALKERS = [
   { value: "hanging", label: "hangs in the leash" },
   { value: "standing", label: "stands" },
@@ -44,7 +45,8 @@ export function Question() {
 
 /** The kinds to choose from; what follows when a part gives way is found by the search, and stands here while it is looked at. */
 function kindsFor(whatIf: WhatIf, rig: Rig): readonly { readonly value: WhatIf["kind"]; readonly label: string }[] {
-  const kinds = legsOf(rig).length > 0 || whatIf.kind === "legFails" ? KINDS : KINDS.slice(0, 2);
+  const all = legsOf(rig).length > 0 || whatIf.kind === "legFails" ? KINDS : KINDS.slice(0, 2);
+  const kinds = rig.walker.rescuer !== undefined || whatIf.kind === "rescue" ? [...all, RESCUE] : all;
   if (whatIf.kind !== "givesWay") return kinds;
   return [...kinds, { value: "givesWay", label: `${lowered(words.partName(rig, whatIf.part))} gives way` }];
 }
@@ -58,16 +60,14 @@ interface BlanksProps {
 function Blanks({ whatIf, rig }: BlanksProps) {
   switch (whatIf.kind) {
     case "leashFall":
-      return (
-        <>
-          <span>at</span>
-          <WalkersPlace {...{ whatIf, rig }} />
-        </>
-      );
+      return <AtPlace {...{ whatIf, rig }} />;
     case "mainFails":
       return <MainFailsBlanks {...{ whatIf, rig }} />;
     case "legFails":
       return <LegFailsBlanks {...{ whatIf, rig }} />;
+    case "rescue":
+      if (!whatIf.during) return <AtPlace {...{ whatIf, rig }} />;
+      return <span>and: {lowered(words.eventTitle(rig, whatIf.during))}</span>;
     case "givesWay":
       return <span>in: {lowered(words.eventTitle(rig, whatIf.during))}</span>;
   }
@@ -85,6 +85,15 @@ function WalkersPlace({ whatIf, rig }: { whatIf: Placed; rig: Rig }) {
       ends={false}
       onChange={(at) => chooseWhatIf({ ...whatIf, at })}
     />
+  );
+}
+
+function AtPlace(props: { whatIf: Placed; rig: Rig }) {
+  return (
+    <>
+      <span>at</span>
+      <WalkersPlace {...props} />
+    </>
   );
 }
 
@@ -150,6 +159,8 @@ function ofKind(kind: WhatIf["kind"], now: WhatIf, rig: Rig): WhatIf {
       return { kind, at: now.at, cutAt: 0, walker: "hanging" };
     case "legFails":
       return { kind, at: now.at, ...readLeg(legsOf(rig)[0]?.value ?? "A0"), walker: "caught" };
+    case "rescue":
+      return { kind, at: now.at };
     case "givesWay":
       return now;
   }

@@ -65,6 +65,7 @@ export function RigSheet({ onClose }: { onClose?: () => void }) {
         </Group>
         <Group title="Walker and harness" groups={["walker", "harness"]}>
           <RigField path="walker.mass" />
+          <RigField path="walker.rescuer" help />
           <RigField path="walker.tieIn" help />
           <RigField path="walker.lateral" help />
           <Rated at="harness" />

@@ -1,7 +1,8 @@
 /** The legend of the scene for a picture that is kept: how the lines are told apart, and the tension scale. */
+
+import { type Ink, SANS } from "@secondline/figures";
 import { quantity } from "@secondline/words";
 import type { Palette, Theme } from "../design/palette.ts";
-import { type Ink, SANS } from "../picture/ink.ts";
 import { scaleEnd, TABLE_SIZE, tensionCss, tensionTable } from "./shape/tensionColour.ts";
 
 export interface LegendFacts {

@@ -1,10 +1,10 @@
 /** What the scene is given. The same for the picture in space and for the flat elevation. */
 import type { Recording } from "@secondline/engine";
+import type { PictureBody } from "@secondline/figures";
 import type { Rig } from "@secondline/rig";
 import type { GaveWay, Outcome } from "@secondline/scenarios";
 import type { RefObject } from "react";
 import type { Theme } from "../design/palette.ts";
-import type { PictureBody } from "../picture/sheet.ts";
 
 export type { GaveWay, Outcome, Recording, Rig, Theme };
 

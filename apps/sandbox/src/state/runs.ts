@@ -7,7 +7,7 @@ import type { Found } from "@secondline/scenarios";
 import type { StoreApi } from "zustand/vanilla";
 import type { KeptFounds } from "./keptFounds.ts";
 import type { RecordingShelf } from "./recordings.ts";
-import { asSoFar, graver } from "./soFar.ts";
+import { asSoFar, graver, isWorse } from "./soFar.ts";
 import type { RunSlice, SandboxState, Services, SoFar, VerdictSlice, Work } from "./types.ts";
 
 /** A change waits this long for the next one, so that typing does not start a run per letter [ms]. */
@@ -18,6 +18,9 @@ const EFFORTS = {
   // Forces over time are kept for the report.
   full: { size: "full", accuracy: "standard", traces: true, tellSoFar: true },
 } as const;
+
+/** A longer look takes so many times the runs [-]. */
+const LONGER = 2;
 
 type Which = "fall" | "study";
 
@@ -30,6 +33,8 @@ export class Runs {
   /** Counts what was asked for: an answer that comes after a later question starts nothing more. */
   private turn = 0;
   private looking: Promise<void> | undefined;
+  /** Runs to be spent on the state with that key, where somebody wants a longer look. */
+  private budget: { readonly key: string; readonly runs: number } | undefined;
 
   constructor(store: StoreApi<SandboxState>, services: Services, shelf: RecordingShelf, kept: KeptFounds) {
     this.store = store;
@@ -72,6 +77,15 @@ export class Runs {
     return this.looking;
   }
 
+  /** Searches on with twice the runs that the verdict rests on; what has been run is not run again. */
+  async lookLonger(): Promise<void> {
+    const { run, assessment } = this.store.getState();
+    if (!run.verdict.found || run.study.kind === "busy") return;
+    this.budget = { key: assessment.key, runs: LONGER * run.verdict.found.outcome.search.runs };
+    this.looking = this.study("full", assessment.key).then(() => undefined);
+    return this.looking;
+  }
+
   private async bothLooks(key: string): Promise<void> {
     const { soFar } = this.store.getState().run.verdict;
     if (!soFar && !(await this.study("quick", key))) return;
@@ -87,13 +101,14 @@ export class Runs {
     this.end("study");
     this.set({
       fall: fall.kind === "idle" ? fall : { kind: "stopped" },
-      study: this.needsStudy() ? { kind: "stopped" } : study,
+      study: this.needsStudy() ? { kind: "stopped" } : study.kind === "busy" ? { kind: "idle" } : study,
     });
   }
 
   private needsStudy(): boolean {
     const { run, assessment } = this.store.getState();
-    return run.verdict.found === undefined && assessment.issues.length === 0;
+    const { found, soFar } = run.verdict;
+    return (found === undefined || soFar !== undefined) && assessment.issues.length === 0;
   }
 
   private async fall(): Promise<void> {
@@ -124,7 +139,8 @@ export class Runs {
     const id = this.begin("study");
     this.set({ effort });
     const earlier = run.verdict.soFar;
-    const request = { id, assessed: assessment.assessed, ...EFFORTS[effort] };
+    const runs = effort === "full" && this.budget?.key === key ? { runs: this.budget.runs } : {};
+    const request = { id, assessed: assessment.assessed, ...EFFORTS[effort], ...runs };
     const answer = await this.services.runner.study(request, (progress) => {
       if (!this.isCurrent("study", id)) return;
       this.set({ study: { kind: "busy", id, progress: { ...this.known(id), ...progress } } });
@@ -154,7 +170,10 @@ export class Runs {
 
   private tell(key: string, soFar: SoFar | undefined): void {
     const { verdict } = this.store.getState().run;
-    if (verdict.key === key && soFar && soFar !== verdict.soFar) this.set({ verdict: { ...verdict, soFar } });
+    if (verdict.key !== key || !soFar || soFar === verdict.soFar) return;
+    // A longer look goes on beside a verdict, which stands until something worse is sure.
+    if (verdict.found && !isWorse(soFar, verdict.found.outcome)) return;
+    this.set({ verdict: { ...verdict, soFar } });
   }
 
   private conclude(key: string, found: Found): void {

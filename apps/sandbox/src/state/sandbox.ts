@@ -42,6 +42,8 @@ export interface Actions {
   runNow: () => void;
   /** Searches on for the verdict, after a stop. */
   lookOn: () => Promise<void>;
+  /** Makes more runs for a verdict that is there, to settle what lies near a limit. */
+  lookLonger: () => Promise<void>;
   stop: () => void;
   look: (change: Partial<Omit<SessionSlice, "whatIf" | "accuracy" | "notices" | "announcement">>) => void;
   tell: (notice: Omit<Notice, "id">) => void;
@@ -136,6 +138,7 @@ export function createSandbox(services: Services, start: Start): Sandbox {
     },
     runNow: () => void runs.now(),
     lookOn: () => runs.look(),
+    lookLonger: () => runs.lookLonger(),
     stop: () => runs.stop(),
     look: session,
     tell(notice) {

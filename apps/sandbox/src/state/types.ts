@@ -81,9 +81,9 @@ export interface ShownRun extends Pick<WhatIfRun, "outcome" | "otherMesh"> {
  * `foundOf` and `outcomeOf`, which also look whether an entry of the rig is being put right.
  */
 export interface VerdictSlice {
-  /** Of the complete search. */
+  /** Of the last complete search. */
   readonly found: Found | undefined;
-  /** While it is looked for, or after a stop. */
+  /** While it is looked for, or after a stop; beside `found` only what a longer look has found to be worse than that. */
   readonly soFar: SoFar | undefined;
   /** `assessment.key` of the state. */
   readonly key: string;

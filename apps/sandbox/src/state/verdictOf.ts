@@ -8,9 +8,10 @@ type Needed = Pick<SandboxState, "document" | "assessment" | "run">;
 const settled = ({ document, assessment, run }: Needed) =>
   document.issues.length === 0 && assessment.issues.length === 0 && run.verdict.key === assessment.key;
 
-/** The complete search of this state. */
-export const foundOf = (state: Needed): Found | undefined => (settled(state) ? state.run.verdict.found : undefined);
+/** The complete search of this state; none where a longer look has found worse since. */
+export const foundOf = (state: Needed): Found | undefined =>
+  settled(state) && !state.run.verdict.soFar ? state.run.verdict.found : undefined;
 
 /** The complete outcome, else what is found so far; its verdict is never "holds" before the end. */
 export const outcomeOf = (state: Needed): Outcome | undefined =>
-  settled(state) ? (state.run.verdict.found?.outcome ?? state.run.verdict.soFar) : undefined;
+  settled(state) ? (state.run.verdict.soFar ?? state.run.verdict.found?.outcome) : undefined;

@@ -1,10 +1,13 @@
 import { Collapsible } from "@base-ui/react/collapsible";
 import type { Outcome, PartOutcome, Rig } from "@secondline/scenarios";
+import { lazy } from "react";
+import { Later } from "../design/Later.tsx";
 import { VerdictMark, verdictColour } from "../design/VerdictMark.tsx";
 import { quantity, words } from "../words.ts";
 import { MarginBar } from "./MarginBar.tsx";
 import styles from "./PartRow.module.css";
-import { Reasons } from "./Reasons.tsx";
+
+const Reasons = lazy(async () => ({ default: (await import("./Reasons.tsx")).Reasons }));
 
 interface Props {
   part: PartOutcome;
@@ -25,6 +28,7 @@ export function PartRow({ part, rig, outcome, isWhole, before, open, onOpenChang
   const title = words.partTitle(rig, part);
   const least = governingOf(part);
   const hints = [
+    ...(least ? [words.band(least.demand, least.demandInterval)] : []),
     ...(isWhole && part.id === outcome.leastMargin ? ["least share of what is required"] : []),
     ...(isWhole && part.id === outcome.firstToFail ? ["likeliest to go first"] : []),
     ...(outcome.singles.some((one) => one.single && one.part === part.id) ? ["no second"] : []),
@@ -46,13 +50,15 @@ export function PartRow({ part, rig, outcome, isWhole, before, open, onOpenChang
             </>
           )}
           <span className={styles.word} style={{ color: verdictColour(part.verdict) }}>
-            {words.partVerdict(part.verdict)}
+            {part.verdict === "open" && part.settled ? words.say("part.settledSoFar") : words.partVerdict(part.verdict)}
           </span>
           {hints.length > 0 && <em className={styles.first}>{hints.join(" · ")}</em>}
         </Collapsible.Trigger>
         {before && <Change before={before} now={part} />}
         <Collapsible.Panel>
-          <Reasons part={part} rig={rig} outcome={outcome} />
+          <Later what="What the margin rests on">
+            <Reasons part={part} rig={rig} outcome={outcome} />
+          </Later>
         </Collapsible.Panel>
       </Collapsible.Root>
     </li>

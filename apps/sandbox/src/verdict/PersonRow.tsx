@@ -1,13 +1,13 @@
 import { Collapsible } from "@base-ui/react/collapsible";
 import { type Outcome, PULL_LIMITS, type Rig } from "@secondline/scenarios";
-import { useState } from "react";
+import { lazy, useState } from "react";
+import { Later } from "../design/Later.tsx";
 import { VerdictMark, verdictColour } from "../design/VerdictMark.tsx";
 import { quantity, words } from "../words.ts";
-import { BasisNote } from "./BasisNote.tsx";
 import barStyles from "./MarginBar.module.css";
 import styles from "./PartRow.module.css";
-import reasonStyles from "./Reasons.module.css";
-import { Watch } from "./Watch.tsx";
+
+const PersonReasons = lazy(async () => ({ default: (await import("./Reasons.tsx")).PersonReasons }));
 
 /** The scale goes a little beyond the last limit [-]. */
 const BEYOND = 1.2;
@@ -20,7 +20,6 @@ export function PersonRow({ outcome, rig, isWhole }: { outcome: Outcome; rig: Ri
   const verdict = person.grade === "keeps" ? (isWhole ? "holds" : "open") : person.grade;
   const end = BEYOND * PULL_LIMITS.at(-1)!.limit;
   const share = (newton: number) => `${(Math.min(newton, end) / end) * 100}%`;
-  const event = outcome.whatIfs[person.event];
   return (
     <li className={styles.item} data-part="person" data-verdict={verdict}>
       <Collapsible.Root open={open} onOpenChange={setOpen}>
@@ -43,26 +42,12 @@ export function PersonRow({ outcome, rig, isWhole }: { outcome: Outcome; rig: Ri
           <span className={styles.word} style={{ color: verdictColour(verdict) }}>
             {verdict === "open" ? words.partVerdict("open") : words.say(`person.grade.${person.grade}`)}
           </span>
+          <em className={styles.first}>{words.band(person.demand, [person.low, person.high])}</em>
         </Collapsible.Trigger>
         <Collapsible.Panel>
-          <div className={reasonStyles.reasons}>
-            {event && (
-              <p>
-                {words.eventTitle(rig, event.whatIf)}. The largest pull seen: {quantity.load(person.pull)}.{" "}
-                <Watch whatIf={event.whatIf} />
-              </p>
-            )}
-            <ul className={reasonStyles.bases}>
-              {PULL_LIMITS.map(({ limit, basis }) => (
-                <li key={limit}>
-                  <BasisNote basis={basis} />{" "}
-                  {person.demand > limit
-                    ? words.say("person.above", { limit: quantity.load(limit), note: basis.note })
-                    : `${quantity.load(limit)}: ${basis.note}`}
-                </li>
-              ))}
-            </ul>
-          </div>
+          <Later what="What the limits rest on">
+            <PersonReasons {...{ outcome, person, rig }} />
+          </Later>
         </Collapsible.Panel>
       </Collapsible.Root>
     </li>

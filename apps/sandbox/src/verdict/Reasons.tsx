@@ -1,4 +1,12 @@
-import { type Basis, EVENT_CLASSES, type Outcome, type PartOutcome, type Rig } from "@secondline/scenarios";
+import {
+  type Basis,
+  EVENT_CLASSES,
+  type Outcome,
+  type PartOutcome,
+  type PersonMargin,
+  PULL_LIMITS,
+  type Rig,
+} from "@secondline/scenarios";
 import { capital } from "@secondline/words";
 import { quantity, words } from "../words.ts";
 import { BasisNote } from "./BasisNote.tsx";
@@ -86,3 +94,34 @@ function Margins({ part, rig, outcome }: Props) {
 }
 
 const basisKey = ({ kind, note }: Basis) => `${kind}: ${note}`;
+
+interface PersonProps {
+  outcome: Outcome;
+  person: PersonMargin;
+  rig: Rig;
+}
+
+/** In which what-if the pull on the person is hardest, and where its limits come from. */
+export function PersonReasons({ outcome, person, rig }: PersonProps) {
+  const event = outcome.whatIfs[person.event];
+  return (
+    <div className={styles.reasons}>
+      {event && (
+        <p>
+          {words.eventTitle(rig, event.whatIf)}. The largest pull seen: {quantity.load(person.pull)}.{" "}
+          <Watch whatIf={event.whatIf} />
+        </p>
+      )}
+      <ul className={styles.bases}>
+        {PULL_LIMITS.map(({ limit, basis }) => (
+          <li key={limit}>
+            <BasisNote basis={basis} />{" "}
+            {person.demand > limit
+              ? words.say("person.above", { limit: quantity.load(limit), note: basis.note })
+              : `${quantity.load(limit)}: ${basis.note}`}
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}

@@ -1,8 +1,10 @@
+import type { Outcome, StudyProgress } from "@secondline/scenarios";
 import { Button } from "../design/Button.tsx";
 import { Meter } from "../design/Meter.tsx";
-import { type LookedAt, lookedAt } from "../state/soFar.ts";
+import { type LookedAt, lookedAt, mayTurn } from "../state/soFar.ts";
 import type { RunSlice, Work } from "../state/types.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
+import { foundOf } from "../state/verdictOf.ts";
 import { words } from "../words.ts";
 import styles from "./VerdictColumn.module.css";
 
@@ -36,6 +38,7 @@ export function StudyState() {
           </button>
         </p>
       )}
+      {study.kind === "idle" && <Longer />}
       {study.kind === "failed" && (
         <p className={styles.note} role="alert">
           The verdict was not computed: {shorten(study.message)}{" "}
@@ -48,12 +51,35 @@ export function StudyState() {
   );
 }
 
+/** What lies near a limit is settled by more runs. */
+function Longer() {
+  const outcome = useSandbox((state) => foundOf(state)?.outcome);
+  const { lookLonger } = useActions();
+  if (!outcome || !mayTurn(outcome)) return null;
+  return (
+    <p className={styles.note}>
+      {words.say("study.settled", settledIn(outcome))}{" "}
+      <button type="button" className={styles.link} onClick={() => void lookLonger()}>
+        Look longer
+      </button>
+    </p>
+  );
+}
+
+/** Of the parts that carry something, how many more runs would say nothing else of. */
+function settledIn({ parts, search }: Outcome, runs = search.runs) {
+  const loaded = parts.filter(({ governing }) => governing);
+  return { runs, settled: loaded.filter((part) => part.settled).length, parts: loaded.length };
+}
+
 function Search({ study }: { study: Work }) {
   const effort = useSandbox((state) => state.run.effort);
   const soFar = useSandbox((state) => state.run.verdict.soFar);
-  const progress = study.kind === "busy" ? study.progress : { done: 0 };
+  const progress: StudyProgress = study.kind === "busy" ? study.progress : { done: 0 };
   const looked = lookedAt({ ...progress, ...(soFar && { soFar }) });
-  return <Meter done={overall(effort, progress.done)} doing={searchWords(looked)} />;
+  const { made, soFar: latest } = progress;
+  const grown = latest && words.say("study.settled", settledIn(latest, made)).replace(/\.$/, "");
+  return <Meter done={overall(effort, progress.done)} doing={searchWords(looked, grown)} />;
 }
 
 function Stopped() {
@@ -64,10 +90,10 @@ function Stopped() {
 }
 
 /** "Computing: 12 of 44 what-ifs so far" */
-function searchWords(looked: LookedAt | undefined): string {
+function searchWords(looked: LookedAt | undefined, grown: string | undefined): string {
   if (!looked) return "Computing every what-if";
   const { run, of } = looked;
-  if (run >= of) return `All ${of} looked at; the worst again, shifted a little`;
+  if (run >= of) return grown ?? `All ${of} looked at; the worst again in draws`;
   return words.say("verdict.computing", { run, of }).replace(/\.$/, "");
 }
 

@@ -1,3 +1,4 @@
+import { scaleOf } from "@secondline/figures";
 import { formatLength } from "@secondline/rig";
 import { type KeyboardEvent, useEffect, useId, useMemo, useRef, useState } from "react";
 import { useFrameSize } from "../time/index.ts";
@@ -13,7 +14,6 @@ import { lanesOf } from "./lanes.ts";
 import { Patterns } from "./Patterns.tsx";
 import { RIBBON_HEIGHT, Ribbon } from "./Ribbon.tsx";
 import { StrengthPlot } from "./StrengthPlot.tsx";
-import { scaleOf } from "./scale.ts";
 import { type Along, useAlong } from "./useAlong.ts";
 import { useMovedEntry } from "./useMovedEntry.ts";
 import { useWear, type WebbingFacts } from "./useWear.ts";

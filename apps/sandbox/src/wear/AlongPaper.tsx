@@ -1,8 +1,7 @@
+import { roundTicks, type Scale } from "@secondline/figures";
 import { formatLength } from "@secondline/rig";
 import type { WebbingState } from "@secondline/strength";
-import { roundTicks } from "../design/roundTicks.ts";
 import styles from "./figures.module.css";
-import type { Scale } from "./scale.ts";
 import { Unspoken } from "./Unspoken.tsx";
 
 /** Metres from the marked end, under everything. */

@@ -1,3 +1,4 @@
+import { scaleOf } from "@secondline/figures";
 import { formatLength } from "@secondline/rig";
 import type { WebbingState } from "@secondline/strength";
 import { useRef } from "react";
@@ -6,7 +7,6 @@ import { panned, useFrameSize } from "../time/index.ts";
 import type { Stretch } from "./entryKinds.ts";
 import styles from "./figures.module.css";
 import { Grip } from "./Grip.tsx";
-import { scaleOf } from "./scale.ts";
 import { Unspoken } from "./Unspoken.tsx";
 import type { Along } from "./useAlong.ts";
 

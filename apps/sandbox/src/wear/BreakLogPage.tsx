@@ -4,7 +4,8 @@ import { englishBreakLogWords as breakLogWords } from "@secondline/words/breakLo
 import { useState } from "react";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { GroupPart } from "./GroupPart.tsx";
-import { RetentionPlots } from "./RetentionPlot.tsx";
+import { PlotFigure } from "./PlotFigure.tsx";
+import { SavePlots } from "./SavePlots.tsx";
 import { TestForm } from "./TestForm.tsx";
 import { groupLabel, groupsBy, loadOf } from "./testGroups.ts";
 import { latestOf, useAnalysis } from "./useAnalysis.ts";
@@ -15,7 +16,7 @@ import styles from "./wear.module.css";
 export function BreakLogPage({ wide }: { wide: boolean }) {
   const log = useWear((state) => state.history.present.log);
   const answer = useAnalysis(log.tests, log.tests.length > 0 ? (analysis) => analysis.breakLog(log.tests) : undefined);
-  const report = latestOf(answer);
+  const { report, plots = [] } = latestOf(answer) ?? {};
   const groups = groupsBy(log.tests, groupLabel);
   const most =
     1.05 * Math.max(1000, ...log.tests.map((test) => (test.result.kind === "between" ? test.result.to : loadOf(test))));
@@ -39,6 +40,7 @@ export function BreakLogPage({ wide }: { wide: boolean }) {
           </p>
         )}
         <Key />
+        <SavePlots plots={plots} of="all plots" />
         <Disclosure title="Add a test" open={adding} onOpenChange={setAdding}>
           <TestForm />
         </Disclosure>
@@ -49,9 +51,17 @@ export function BreakLogPage({ wide }: { wide: boolean }) {
             key={name}
             {...{ name, tests, most, wide }}
             report={report?.groups.find((group) => group.key === name && isOf(group.tests, tests))}
+            fit={plots.find(({ figure, of }) => figure === "fit" && of === name)}
           />
         ))}
-        <RetentionPlots tests={log.tests} wide={wide} />
+        {plots
+          .filter(({ figure }) => figure !== "fit")
+          .map((plot) => (
+            <section key={plot.title} className={styles.group} aria-label={plot.title}>
+              <h3 className={styles.h3}>{plot.title}</h3>
+              <PlotFigure plot={plot} />
+            </section>
+          ))}
       </div>
     </div>
   );

@@ -1,3 +1,4 @@
+import { scaleOf } from "@secondline/figures";
 import { useId, useMemo, useRef, useState } from "react";
 import { useFrameSize } from "../time/index.ts";
 import { DatedGrip, OnLine } from "./CalendarGrips.tsx";
@@ -9,7 +10,6 @@ import { PART_KINDS, placeOf, type Stretch, WEBBING_KINDS } from "./entryKinds.t
 import styles from "./figures.module.css";
 import { Grip } from "./Grip.tsx";
 import { Patterns } from "./Patterns.tsx";
-import { scaleOf } from "./scale.ts";
 import { useWear, useWearActions } from "./useWear.ts";
 import type { WrittenEntry } from "./work.ts";
 

@@ -1,3 +1,4 @@
+import type { Scale } from "@secondline/figures";
 import { useState } from "react";
 import { HEAD } from "./CalendarPaper.tsx";
 import type { PlacedDate } from "./calendar.ts";
@@ -6,7 +7,6 @@ import { EventMark } from "./EventMark.tsx";
 import { entriesOf, moveDate, replaceEntry } from "./entryEdits.ts";
 import styles from "./figures.module.css";
 import { Grip } from "./Grip.tsx";
-import type { Scale } from "./scale.ts";
 import { useWear, useWearActions } from "./useWear.ts";
 
 /** The day that is shown: a line through the calendar with the date on a handle. */

@@ -1,7 +1,7 @@
+import type { Scale } from "@secondline/figures";
 import { staysOf } from "./calendar.ts";
 import { calendarTicks, dateWords, isoOf } from "./days.ts";
 import styles from "./figures.module.css";
-import type { Scale } from "./scale.ts";
 import { Unspoken } from "./Unspoken.tsx";
 
 /** Height over the calendar for the day that is shown, and of the row of stays [px]. */

@@ -1,10 +1,9 @@
+import { roundTicks, type Scale, scaleOf } from "@secondline/figures";
 import { formatForce } from "@secondline/rig";
 import type { BreakTest, GroupReport } from "@secondline/strength";
-import { roundTicks } from "../design/roundTicks.ts";
 import { useFrameSize } from "../time/index.ts";
 import styles from "./figures.module.css";
 import { rowsOf } from "./rows.ts";
-import { type Scale, scaleOf } from "./scale.ts";
 import { failureOf, type Grouped, groupsBy, loadOf, resultWords } from "./testGroups.ts";
 
 const ROW = 22;

@@ -1,8 +1,10 @@
+import type { Plot } from "@secondline/figures";
 import { formatPercent } from "@secondline/rig";
 import type { BreakTest, GroupReport, Narrowing } from "@secondline/strength";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { quantity } from "../words.ts";
 import { DotPlot } from "./DotPlot.tsx";
+import { PlotFigure } from "./PlotFigure.tsx";
 import { TestTable } from "./TestTable.tsx";
 import styles from "./wear.module.css";
 import { capital } from "./wearWords.ts";
@@ -11,12 +13,14 @@ interface Props {
   name: string;
   tests: readonly BreakTest[];
   report: GroupReport | undefined;
+  /** On probability paper; undefined while it is computed, and for a single test. */
+  fit: Plot | undefined;
   most: number;
   wide: boolean;
 }
 
 /** One group of tests: first the tests themselves, then what speaks against the numbers, then the numbers. */
-export function GroupPart({ name, tests, report, most, wide }: Props) {
+export function GroupPart({ name, tests, report, fit, most, wide }: Props) {
   return (
     <section className={styles.group} aria-label={name}>
       <h3 className={styles.h3}>{capital(name)}</h3>
@@ -36,7 +40,7 @@ export function GroupPart({ name, tests, report, most, wide }: Props) {
             </ul>
           )}
           <Numbers report={report} />
-          <More report={report} />
+          <More report={report} fit={fit} />
         </>
       ) : (
         <p className={styles.soft}>Computing…</p>
@@ -101,9 +105,10 @@ function Row({ label, value, note, strong }: { label: string; value: string; not
   );
 }
 
-function More({ report }: { report: GroupReport }) {
+function More({ report, fit }: Pick<Props, "fit"> & { report: GroupReport }) {
   return (
     <Disclosure level={4} title={`Fits, and what more tests would bring${best(report.narrowing)}`}>
+      {fit && <PlotFigure plot={fit} />}
       {report.families.length > 0 && <Fits report={report} />}
       {report.failures.map(({ family, reason }) => (
         <p key={family} className={styles.note}>

@@ -1,3 +1,4 @@
+import type { Scale } from "@secondline/figures";
 import { formatLength } from "@secondline/rig";
 import type { Grip as GripEnd } from "./entryEdits.ts";
 import styles from "./figures.module.css";
@@ -5,7 +6,6 @@ import { Grip } from "./Grip.tsx";
 import type { Lane, LaneItem } from "./lanes.ts";
 import { KIND_COLOUR } from "./Patterns.tsx";
 import { rowsOf } from "./rows.ts";
-import type { Scale } from "./scale.ts";
 
 interface LaidItem {
   readonly item: LaneItem;

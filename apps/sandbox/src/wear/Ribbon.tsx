@@ -1,8 +1,8 @@
+import type { Scale } from "@secondline/figures";
 import type { WebbingState } from "@secondline/strength";
 import styles from "./figures.module.css";
 import type { LaneKind } from "./lanes.ts";
 import { KIND_COLOUR } from "./Patterns.tsx";
-import type { Scale } from "./scale.ts";
 import { Unspoken } from "./Unspoken.tsx";
 
 /** Height that the ribbon and the dimension line over it take [px]. */

@@ -1,11 +1,9 @@
+import { labelHeights, roundTicks, type Scale, scaleOf } from "@secondline/figures";
 import { formatLength } from "@secondline/rig";
 import type { StrengthZone, WebbingState } from "@secondline/strength";
-import { roundTicks } from "../design/roundTicks.ts";
 import { quantity } from "../words.ts";
 import styles from "./figures.module.css";
-import { labelHeights } from "./labelHeights.ts";
 import { ReadOff } from "./StrengthReader.tsx";
-import { type Scale, scaleOf } from "./scale.ts";
 import { Unspoken } from "./Unspoken.tsx";
 import type { Needed } from "./useWear.ts";
 import { weakest, zonesWithin } from "./wearWords.ts";

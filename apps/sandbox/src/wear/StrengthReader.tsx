@@ -1,10 +1,10 @@
+import type { Scale } from "@secondline/figures";
 import { formatLength } from "@secondline/rig";
 import type { StrengthZone } from "@secondline/strength";
 import { type ReactNode, useRef } from "react";
 import { quantity } from "../words.ts";
 import styles from "./figures.module.css";
 import { Grip } from "./Grip.tsx";
-import type { Scale } from "./scale.ts";
 import { weakest, zoneWords } from "./wearWords.ts";
 
 interface Props {

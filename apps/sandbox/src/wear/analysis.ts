@@ -1,4 +1,5 @@
 /** What takes longer than a frame, as it is asked for and answered across the threads. */
+import type { Plot } from "@secondline/figures";
 import type { Rig } from "@secondline/rig";
 import type { EventRuns, Outlook } from "@secondline/scenarios";
 import type { BreakLogReport, BreakTest } from "@secondline/strength";
@@ -17,7 +18,13 @@ export interface TakeDownInput {
   readonly whole: boolean;
 }
 
+export interface LogFindings {
+  readonly report: BreakLogReport;
+  /** Fit of every group, then residuals and retention of every stock. */
+  readonly plots: readonly Plot[];
+}
+
 export interface Analysis {
-  breakLog(tests: readonly BreakTest[]): BreakLogReport;
+  breakLog(tests: readonly BreakTest[]): LogFindings;
   takeDown(input: TakeDownInput): Outlook;
 }

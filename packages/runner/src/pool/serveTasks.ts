@@ -35,6 +35,7 @@ export function serveTasks(port: WorkerPort): () => void {
     switch (message.kind) {
       case "assessed":
         keepFew(known, message.assessed.hash, message.assessed, ASSESSMENTS_KEPT);
+        starter.prepare(message.assessed);
         return;
       case "task":
         void work(message.id, message.hash, message.task);

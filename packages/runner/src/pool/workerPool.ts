@@ -91,6 +91,12 @@ export class WorkerPool {
     });
   }
 
+  /** Tells one worker of an assessment of which tasks are to come, so that it works out meanwhile what all of them need. */
+  expect(assessed: Assessed): void {
+    const member = this.#idle(assessed.hash) ?? this.#recruit();
+    if (member) this.#tell(member, assessed);
+  }
+
   /** Sets how many tasks are worked on at a time. */
   setJobs(jobs: number): void {
     this.#jobs = atLeastOne(jobs);
@@ -172,14 +178,16 @@ export class WorkerPool {
 
   #begin(member: Member, job: Job): void {
     const { assessed, task, id } = job;
-    const { hash } = assessed;
     member.job = job;
     job.tries++;
-    if (!member.has.has(hash)) {
-      keepFew(member.has, hash, true, ASSESSMENTS_KEPT);
-      member.worker.post({ kind: "assessed", assessed });
-    }
-    member.worker.post({ kind: "task", id, hash, task });
+    this.#tell(member, assessed);
+    member.worker.post({ kind: "task", id, hash: assessed.hash, task });
+  }
+
+  #tell(member: Member, assessed: Assessed): void {
+    if (member.has.has(assessed.hash)) return;
+    keepFew(member.has, assessed.hash, true, ASSESSMENTS_KEPT);
+    member.worker.post({ kind: "assessed", assessed });
   }
 
   #heard(member: Member, message: FromWorker): void {

@@ -8,7 +8,7 @@ import type { Work } from "./task.ts";
 const SLICE_MS = 25;
 
 interface SliceOptions {
-  readonly signal: AbortSignal;
+  readonly signal: Pick<AbortSignal, "aborted">;
   readonly onProgress: (progress: Progress) => void;
 }
 

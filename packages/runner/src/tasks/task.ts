@@ -1,8 +1,6 @@
 /** What a thread can be asked to do, and the work behind it. */
 import {
   type Assessed,
-  type Chances,
-  type ChancesOptions,
   executeRun,
   type RigStrengths,
   type RunOptions,
@@ -20,12 +18,10 @@ export interface Tasks {
   readonly order: { readonly kind: "order"; readonly order: RunOrder };
   /** One what-if for the eye. */
   readonly show: { readonly kind: "show"; readonly whatIf: WhatIf; readonly options: RunOptions };
-  readonly chances: { readonly kind: "chances"; readonly options: ChancesOptions };
 }
 export interface TaskValues {
   readonly order: RunResult;
   readonly show: WhatIfRun;
-  readonly chances: Chances;
 }
 export type TaskKind = keyof Tasks;
 export type Task = Tasks[TaskKind];
@@ -37,9 +33,19 @@ export type Work<T> = Generator<StudyProgress, T, void>;
 /** Rigs of which the strengths are kept: the one that is edited, and the layouts beside it. */
 const KEPT = 4;
 
+/** Break tests from which on their strengths take as long as a run. */
+const LONG_LOG = 500;
+
+export const isLong = ({ tests }: Assessed): boolean => tests.length >= LONG_LOG;
+
 /** Starts tasks; works a rig's strengths out once. */
 export class TaskStarter {
   readonly #strengths = new Map<string, RigStrengths>();
+
+  /** Works out beforehand what a task needs, where that takes longer than the task may wait: a long break log. */
+  prepare(assessed: Assessed): void {
+    if (isLong(assessed)) this.#strengthsOf(assessed);
+  }
 
   async start(assessed: Assessed, task: Task): Promise<Work<TaskValue>> {
     switch (task.kind) {
@@ -47,9 +53,6 @@ export class TaskStarter {
         return ordered(assessed, this.#strengthsOf(assessed), task.order);
       case "show":
         return runWhatIf(assessed, task.whatIf, task.options);
-      case "chances":
-        // Few ask for it, and it is a sixth of the thread's code: it comes when asked for.
-        return (await import("@secondline/scenarios/chances")).chances(assessed, task.options);
     }
   }
 

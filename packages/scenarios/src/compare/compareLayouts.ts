@@ -16,6 +16,8 @@ export interface ComparisonRow {
   readonly quantity: "load" | "length" | "margin";
   /** One per layout; undefined where the layout has no such thing, or no run gave it a number. */
   readonly values: readonly (number | undefined)[];
+  /** Of what draws tell: the 95 % interval of each value, in its unit. */
+  readonly intervals?: readonly (readonly [low: number, high: number] | undefined)[];
   /** Margins: what each layout says of the part; a part that is not loaded has no margin, and is not the stronger for it. */
   readonly verdicts?: readonly (PartOutcome["verdict"] | undefined)[];
   /** Which end of the scale is kinder to the walker or the rig; absent: neither. */
@@ -61,7 +63,10 @@ export function compareLayouts(outcomes: readonly Outcome[]): Comparison {
       row({ kind: "standingSag" }, "length", undefined, (o) => o.statics.standingSag),
       ...ofClass("expected"),
       ...ofClass("afterFailure"),
-      row({ kind: "person" }, "load", "less", (o) => o.person?.demand),
+      {
+        ...row({ kind: "person" }, "load", "less", (o) => o.person?.demand),
+        intervals: outcomes.map(({ person }) => person && ([person.low, person.high] as const)),
+      },
       row({ kind: "clearance" }, "length", "more", (o) => o.falls.leastFeet?.height),
       ...partRows(outcomes),
     ],

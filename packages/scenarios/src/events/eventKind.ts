@@ -29,6 +29,8 @@ export interface ProblemPart {
   readonly strengths?: Partial<DemandStrengths>;
   /** When what fails does fail [s]; the run is made longer by it. */
   readonly failsAt?: number;
+  /** Mass of a second person who hangs beside the walker, on a leash and a ring of an own [kg]. */
+  readonly beside?: number;
 }
 
 /** Events that differ by places and moments alone. */

@@ -7,9 +7,10 @@ import { type LeashFall, leashFall } from "./leashFall.ts";
 import { type LegFails, legFails } from "./legFails.ts";
 import { type MainFails, mainFails } from "./mainFails.ts";
 import { phrase } from "./phrase.ts";
+import { type Rescue, rescue } from "./rescue.ts";
 
 /** The events in which a part can give way. */
-export type Cause = LeashFall | MainFails | LegFails;
+export type Cause = LeashFall | MainFails | LegFails | Rescue;
 
 export interface GivesWay {
   readonly kind: "givesWay";
@@ -31,6 +32,8 @@ function inside<T>(cause: Cause, ask: <E extends EventBase>(kind: EventKind<E>, 
       return ask(mainFails, cause);
     case "legFails":
       return ask(legFails, cause);
+    case "rescue":
+      return ask(rescue, cause);
   }
 }
 
@@ -43,7 +46,7 @@ export const givesWay: EventKind<GivesWay> = {
   },
   parse(key) {
     const [, part = "", place, rest = ""] = KEY.exec(key) ?? [];
-    const during = leashFall.parse(rest) ?? mainFails.parse(rest) ?? legFails.parse(rest);
+    const during = leashFall.parse(rest) ?? mainFails.parse(rest) ?? legFails.parse(rest) ?? rescue.parse(rest);
     if (!isPartId(part) || !during || (place !== undefined && !withinLine(Number(place)))) return undefined;
     return {
       kind: "givesWay",

@@ -7,12 +7,13 @@ import { type LeashFall, leashFall } from "./leashFall.ts";
 import { type LegFails, legFails } from "./legFails.ts";
 import { type MainFails, mainFails } from "./mainFails.ts";
 import type { Phrase } from "./phrase.ts";
+import { type Rescue, rescue } from "./rescue.ts";
 
 /** One event to simulate. */
-export type WhatIf = LeashFall | MainFails | LegFails | GivesWay;
+export type WhatIf = LeashFall | MainFails | LegFails | Rescue | GivesWay;
 
 // Each kind is handed its own events only: the kind is looked up by the event's.
-const KINDS: EventKind<EventBase>[] = [leashFall, mainFails, legFails, givesWay] as unknown as EventKind<EventBase>[];
+const KINDS = [leashFall, mainFails, legFails, rescue, givesWay] as unknown as EventKind<EventBase>[];
 
 /** Adds a kind from outside, such as a test's; returns what takes it out again. */
 export function addEventKind<E extends EventBase>(kind: EventKind<E>): () => void {

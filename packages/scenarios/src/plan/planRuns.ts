@@ -2,14 +2,12 @@
  * The runs of a plan, by number: rig after rig, in it sweep after sweep, point after point, what-if after what-if, draw after draw.
  * Which run a number is follows from the plan alone, so that anybody may make any of them, in any order.
  */
-import { estimateCost } from "@secondline/engine";
 import type { RigIssue } from "@secondline/rig";
 import { inputHash } from "../assessment/inputHash.ts";
-import { eventBefore, missingIn, type WhatIf, whatIfKey, whatIfSet } from "../events/registry.ts";
-import { demandStrengths } from "../run/executeRun.ts";
+import { missingIn, type WhatIf, whatIfKey, whatIfSet } from "../events/registry.ts";
 import { nineDigits } from "../run/nineDigits.ts";
 import type { GoodRun, RunOrder, RunResult } from "../run/runFacts.ts";
-import { toProblem } from "../run/toProblem.ts";
+import { runWork } from "../run/runWork.ts";
 import { type Sample, Sampler, SEED } from "../scatter/sampler.ts";
 import { type Knob, knobValues } from "../sweep/knob.ts";
 import { type SweepPoint, sweepPoints } from "../sweep/sweepPoints.ts";
@@ -131,12 +129,7 @@ export class PlanRuns {
   /** About how much work the run is [element-steps]. */
   work(number: number): number {
     const { point, event } = this.run(number);
-    const { rig } = point.assessed;
-    const before = eventBefore(event);
-    // What follows on a catch goes on from another fall, and lasts about as long.
-    const problem = toProblem(rig, before ?? event, demandStrengths(rig, point.strengths));
-    const { elementSteps } = estimateCost(problem, { accuracy: this.plan.accuracy });
-    return before ? 2 * elementSteps : elementSteps;
+    return runWork(point.assessed.rig, point.strengths, event, this.plan.accuracy);
   }
 
   order({ event, sample }: PlanRun, before?: GoodRun): RunOrder {

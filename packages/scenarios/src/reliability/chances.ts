@@ -1,17 +1,20 @@
 /**
  * How likely each part is to fail, and to be the first, in one what-if: the draws that a verdict rests on, looked at another way.
- * Loads are learnt from the draws, strengths scatter as in the verdict, and the rest is worked out. In slices, like `study`.
+ * Loads are learnt from the draws, strengths scatter as in the verdict, and the rest is worked out. Runs can be made by anybody: a plan
+ * says which, and their results are handed back.
  */
 import type { Accuracy } from "@secondline/engine";
 import type { PartId } from "@secondline/rig";
 import { countedShare, type FailureChances, failureChances, type VarianceSource } from "@secondline/strength";
 import type { Assessed } from "../assessment/assessment.ts";
 import { inputHash } from "../assessment/inputHash.ts";
-import { missingIn, type WhatIf, whatIfKey } from "../events/registry.ts";
+import { eventBefore, missingIn, type WhatIf, whatIfKey } from "../events/registry.ts";
 import { anchorFacts, judgedFactors } from "../facts/cautionFacts.ts";
 import { type RigStrengths, rigStrengths } from "../rigStrengths.ts";
+import { executeRun } from "../run/executeRun.ts";
+import type { RunOrder, RunResult } from "../run/runFacts.ts";
 import { INPUT_IDS, type Spreads, type UncertainInput, uncertainInputs } from "../scatter/inputs.ts";
-import { Sampler, SEED } from "../scatter/sampler.ts";
+import { type Sample, Sampler, SEED } from "../scatter/sampler.ts";
 import type { StudyProgress } from "../search/study.ts";
 import type { Chances, NoChances, PartChance, ScatterShare } from "./chancesOutcome.ts";
 import { type DrawnRuns, drawnRuns, medianLoads } from "./drawnRuns.ts";
@@ -29,20 +32,21 @@ export interface ChancesOptions {
   readonly spreads?: Spreads;
 }
 
-const DEFAULT_RUNS = 64;
+export const DRAWS = 64;
 export const FEWEST_RUNS = 16;
 export const MOST_RUNS = 512;
 /** With fewer of the draws computed the others may be missing where it matters. */
 const LEAST_SHARE = 0.8;
 /** How far the work is after the runs [-]. */
-const RUNS_SHARE = 0.97;
+export const RUNS_SHARE = 0.97;
 
 /** Too many draws could not be computed: nothing can be said. */
 class TooFewRuns extends Error {}
 
 /** Why there is nothing to work out of a what-if; undefined when there is. */
 export function noChances({ rig }: Assessed, whatIf: WhatIf): NoChances | undefined {
-  if (whatIf.kind === "mainFails" && !rig.backup) return { kind: "noBackup" };
+  const failing = whatIf.kind === "rescue" ? whatIf.during : whatIf;
+  if (failing?.kind === "mainFails" && !rig.backup) return { kind: "noBackup" };
   if (whatIf.kind === "givesWay") return { kind: "afterPart", part: whatIf.part };
   const missing = missingIn(whatIf, rig);
   return missing && { kind: "missing", missing };
@@ -58,21 +62,84 @@ export class ChancesImpossible extends Error {
   }
 }
 
-/** Every `next()` does a few milliseconds of work; stop by not calling it again. */
-export function* chances(assessed: Assessed, options: ChancesOptions): Generator<StudyProgress, Chances, void> {
+/** A checked question, and the runs that answer it. */
+export interface ChancesPlan {
+  readonly options: ChancesOptions & { readonly runs: number; readonly seed: number; readonly accuracy: Accuracy };
+  readonly inputs: readonly UncertainInput[];
+  readonly samples: readonly Sample[];
+  /** The what-if last; before it what must be run first, under the same draws. */
+  readonly events: readonly [WhatIf, ...WhatIf[]];
+}
+
+/** What is to be run. Throws `ChancesImpossible` where there is nothing to work out, a RangeError for what cannot be asked. */
+export function planChances(assessed: Assessed, asked: ChancesOptions): ChancesPlan {
   const { rig } = assessed;
-  const { whatIf, runs: asked = DEFAULT_RUNS, seed = SEED, accuracy = "standard", spreads } = options;
-  if (!Number.isInteger(asked) || asked < FEWEST_RUNS || asked > MOST_RUNS) {
-    throw new RangeError(`Runs must be a whole number from ${FEWEST_RUNS} to ${MOST_RUNS}, got ${asked}.`);
+  const options = { runs: DRAWS, seed: SEED, accuracy: "standard", ...asked } as const;
+  const { whatIf, runs, seed, spreads } = options;
+  if (!Number.isInteger(runs) || runs < FEWEST_RUNS || runs > MOST_RUNS) {
+    throw new RangeError(`Runs must be a whole number from ${FEWEST_RUNS} to ${MOST_RUNS}, got ${runs}.`);
   }
   const nothing = noChances(assessed, whatIf);
   if (nothing !== undefined) throw new ChancesImpossible(nothing);
-  const strengths = rigStrengths(rig, assessed.tests);
   const inputs = uncertainInputs(rig, whatIf, spreads);
   if (inputs.length === 0) throw new RangeError("Every spread is 0: nothing is uncertain but the strengths.");
+  const samples = new Sampler(rig, { seed, ...(spreads ? { spreads } : {}) }).draws(whatIf, 0, runs);
+  const events: [WhatIf, ...WhatIf[]] = [whatIf];
+  for (let before = eventBefore(whatIf); before; before = eventBefore(before)) events.unshift(before);
+  return { options, inputs, samples, events };
+}
+
+/**
+ * Orders of one of the plan's events, by number, under every draw. `before`: results of the event before it. Of a draw whose run before
+ * failed nothing is ordered: that failure is its result.
+ */
+export function ordersOf(
+  { options, samples, events }: ChancesPlan,
+  number: number,
+  before: readonly RunResult[],
+): readonly (RunOrder | undefined)[] {
+  return samples.map(({ draw }, i): RunOrder | undefined => {
+    const earlier = before[i];
+    if (earlier && !earlier.ok) return undefined;
+    return { event: events[number]!, draw, accuracy: options.accuracy, ...(earlier ? { before: earlier } : {}) };
+  });
+}
+
+/** In the thread it is called from. Every `next()` does a few milliseconds of work; stop by not calling it again. */
+export function* chances(assessed: Assessed, asked: ChancesOptions): Generator<StudyProgress, Chances, void> {
+  const plan = planChances(assessed, asked);
+  const strengths = rigStrengths(assessed.rig, assessed.tests);
+  const { events, samples } = plan;
+  let results: readonly RunResult[] = [];
+  let told = 0;
+  for (const [e, event] of events.entries()) {
+    const made: RunResult[] = [];
+    for (const [i, order] of ordersOf(plan, e, results).entries()) {
+      const work = order && executeRun(assessed.rig, strengths, order);
+      let step = work?.next();
+      for (; work && step && !step.done; step = work.next()) {
+        // A run that has to be made again begins anew; what is shown never goes back.
+        told = Math.max(told, (e + (i + step.value) / samples.length) / events.length);
+        yield { done: RUNS_SHARE * told, doing: event };
+      }
+      made.push(step?.done ? step.value : results[i]!);
+    }
+    results = made;
+  }
+  return yield* chancesFrom(assessed, plan, results);
+}
+
+/** From the runs of a plan, in the order of its draws. Every `next()` does a few milliseconds of work. */
+export function* chancesFrom(
+  assessed: Assessed,
+  { options, inputs, samples }: ChancesPlan,
+  results: readonly RunResult[],
+): Generator<StudyProgress, Chances, void> {
+  const { rig } = assessed;
+  const { whatIf, runs: asked, seed } = options;
+  const strengths = rigStrengths(rig, assessed.tests);
   const all = loadedParts(rig, strengths);
-  const samples = new Sampler(rig, { seed, ...(spreads ? { spreads } : {}) }).draws(whatIf, 0, asked);
-  const drawn = yield* drawnRuns({ rig, whatIf, strengths, parts: all, samples, accuracy }, RUNS_SHARE);
+  const drawn = drawnRuns({ whatIf, strengths, parts: all, samples }, results);
   if (drawn.loads.length < LEAST_SHARE * asked) throw tooFew(drawn, asked);
   const kept = worthKeeping(all, drawn.loads);
   const parts = kept.map((i) => all[i]!);
@@ -85,8 +152,7 @@ export function* chances(assessed: Assessed, options: ChancesOptions): Generator
   let step = work.next();
   for (; !step.done; step = work.next()) yield { done: RUNS_SHARE + (1 - RUNS_SHARE) * step.value, step: "chances" };
   const dropped = droppedStretches(all, kept);
-  const found = { asked, drawn, loads, inputs, strengths, parts, dropped, found: step.value };
-  return conclude(assessed, { ...options, runs: asked, seed, accuracy }, found);
+  return conclude(assessed, options, { asked, drawn, loads, inputs, strengths, parts, dropped, found: step.value });
 }
 
 function tooFew({ loads, failed }: DrawnRuns, asked: number): TooFewRuns {

@@ -1,12 +1,13 @@
 /** Makes one ordered run, in which nothing gives way but what the event says and the tapes. */
 import type { Recording, Simulation } from "@secondline/engine";
 import type { Rig } from "@secondline/rig";
-import { missingIn, type WhatIf } from "../events/registry.ts";
+import { missingIn, problemPart, type WhatIf } from "../events/registry.ts";
 import type { RigStrengths } from "../rigStrengths.ts";
 import { drawn } from "../scatter/draw.ts";
 import type { BreakingStrengths } from "./breakingStrengths.ts";
 import { NEVER, WHOLE } from "./demandStrengths.ts";
 import { fate } from "./fate.ts";
+import { hangersOf, ofOneHanger } from "./hangers.ts";
 import { readRun } from "./readRun.ts";
 import type { RunFacts, RunOrder, RunResult, Trouble } from "./runFacts.ts";
 import { Settling } from "./settling.ts";
@@ -81,8 +82,9 @@ export function* runToEnd(
   const early = { watch: (run: Simulation) => new Settling(run, times), usually: usual.duration };
   const result = yield* solveInSlices(problem, { accuracy }, duration === undefined ? early : undefined);
   if (!result.ok) return { ok: false, trouble: { reason: result.reason, detail: result.message } };
-  const { recording } = result;
-  if (fate(recording) !== "undecided") return { ok: true, recording };
-  const detail = `still on the way down after ${recording.duration.toFixed(1)} s`;
+  const solved = result.recording;
+  const recording = ofOneHanger(solved, hangersOf(rig, problemPart(event, rig, options.before).beside).share);
+  if (fate(solved) !== "undecided") return { ok: true, recording };
+  const detail = `still on the way down after ${solved.duration.toFixed(1)} s`;
   return { ok: false, trouble: { reason: "tooShort", detail }, recording };
 }

@@ -24,6 +24,7 @@ import { problemPart, type WhatIf, whatIfKey } from "../events/registry.ts";
 import { anchorLegs } from "./anchorLegs.ts";
 import type { BreakingStrengths, LineBreaking } from "./breakingStrengths.ts";
 import type { DemandStrengths } from "./demandStrengths.ts";
+import { hangersOf, manyfold } from "./hangers.ts";
 import { nineDigits } from "./nineDigits.ts";
 import type { RunFacts } from "./runFacts.ts";
 
@@ -52,6 +53,7 @@ export function toProblem(
   const lines = options.linesThatPart ?? ["main", "backup"];
   const parts = (line: LineName) => lines.includes(line) || part.strengths?.[line] !== undefined;
   const leg = part.legFailure;
+  const { mass, count, share } = hangersOf(rig, part.beside);
   const anchors = {
     ...anchor("A", rig.anchorA),
     ...anchor("B", rig.anchorB),
@@ -65,9 +67,13 @@ export function toProblem(
     ...(rig.backup && holds.backup
       ? { backup: backupLine(rig, parts("backup") ? holds.backup : undefined, holds.connections) }
       : {}),
-    leash: { length: rig.leash.length, material: material(rig.leash.stock), strength: holds.leash },
-    ring: ring(rig, holds.ring),
-    walker: { mass: rig.walker.mass, at: whatIf.at, tieIn: rig.walker.tieIn, lateral: rig.walker.lateral },
+    leash: {
+      length: rig.leash.length,
+      material: manyfold(material(rig.leash.stock), count),
+      strength: holds.leash / share,
+    },
+    ring: ring(rig, holds.ring / share, count),
+    walker: { mass, at: whatIf.at, tieIn: rig.walker.tieIn, lateral: rig.walker.lateral },
     start: part.standing ? "standing" : "hanging",
     ...(part.letGo === undefined ? {} : { letGo: part.letGo * (options.letGo ?? 1) }),
     ...(part.cut ? { cut: part.cut } : {}),
@@ -153,9 +159,9 @@ function make(
 }
 
 /** Rings hang on one leash: their masses add; the tightest one meets the line first, the smoothest one slides furthest. */
-function ring(rig: Rig, strength: number): Problem["ring"] {
+function ring(rig: Rig, strength: number, count: number): Problem["ring"] {
   return {
-    mass: rig.rings.reduce((sum, one) => sum + one.mass, 0),
+    mass: count * rig.rings.reduce((sum, one) => sum + one.mass, 0),
     clearance: Math.min(...rig.rings.map((one) => one.clearance)),
     friction: Math.min(...rig.rings.map((one) => one.friction)),
     strength,

@@ -26,7 +26,11 @@ export function drawn(rig: Rig, event: WhatIf, draw: Draw): Drawn {
     event: place === 0 && moment === 0 ? event : shifted(event, place, moment),
     rig: {
       ...rig,
-      walker: { ...rig.walker, mass: rig.walker.mass * mass },
+      walker: {
+        ...rig.walker,
+        mass: rig.walker.mass * mass,
+        ...(rig.walker.rescuer === undefined ? {} : { rescuer: rig.walker.rescuer * mass }),
+      },
       main: {
         ...rig.main,
         pretension: rig.main.pretension * pretension,

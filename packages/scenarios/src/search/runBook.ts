@@ -59,6 +59,11 @@ export class RunBook {
     return [...found.values()];
   }
 
+  /** How many of the runs wanted are not made yet; those that must come before them are not counted. */
+  missing(wanted: readonly Wanted[]): number {
+    return wanted.filter((one) => !this.#known(one)).length;
+  }
+
   put(wanted: Wanted, result: RunResult): void {
     const key = this.#key(wanted.event);
     const slots = this.#events.get(key) ?? new Map<string, Entry>();

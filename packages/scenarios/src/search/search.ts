@@ -66,7 +66,9 @@ const LOOKS = 2;
 const EVENTS_A_LOOK = 8;
 /** So many times its budget a search may spend at most [-]. */
 const OVER = 1.6;
-/** Draws of one event at most. */
+/** What is begun when a budget is spent is finished: by so much a search usually goes past it, for telling how far it is [-]. */
+const USUALLY_OVER = 1.2;
+/** Draws of one event at most; of a longer search as many more as it has runs. */
 const MOST_DRAWS = 48;
 /** Runs of a whole search, about: it ends with the block of draws that goes past it. */
 export const RUNS = 220;
@@ -97,6 +99,7 @@ export function* search(
   const few = options.size === "quick" || chosen;
   const book = new RunBook(options.traces === true);
   const { runs: budget = RUNS, seed = SEED, spreads } = options;
+  const most = MOST_DRAWS * Math.max(1, budget / RUNS);
   const sampler = new Sampler(rig, { seed, ...(spreads ? { spreads } : {}) });
   const facts: SeedFacts = { rig, weakPlaces: strengths.weakPlaces, size: "full" };
   const quantities = quantitiesOf(rig, strengths);
@@ -107,7 +110,7 @@ export function* search(
   const drawn = new Map<string, number>();
   const counts = (index: number) => !told.has(whatIfKey(events[index]!));
   let repeated = false;
-  let expected = few ? seeds.length : Math.max(budget, seeds.length);
+  let expected = few ? seeds.length : Math.max(USUALLY_OVER * budget, seeds.length);
   const concluded = (final: boolean) =>
     conclude({ assessed, likely, strengths, statics, book, events, counts, set, options, chosen, repeated, final });
   const soFar = () => concluded(false);
@@ -119,7 +122,7 @@ export function* search(
       const next = book.next(wanted, ROUND);
       if (next.length === 0) return;
       const made = book.runs;
-      expected = Math.max(expected, made + next.length);
+      expected = Math.max(expected, made + book.missing(wanted) + 1);
       const known = made > 0 && events.some((event) => book.good(event).length > 0);
       const results = yield {
         orders: next.map(({ order }) => order),
@@ -166,7 +169,7 @@ export function* search(
   /** Draws of the worst events, block by block; more of those by which something is not settled. */
   function* draw(): Generator<Round, void, readonly RunResult[]> {
     for (;;) {
-      const wanted = book.runs < budget ? toDraw(rig, counted(), margins()) : notYetDrawn();
+      const wanted = book.runs < budget ? toDraw(rig, counted(), margins(), most) : notYetDrawn();
       if (wanted.length === 0 || book.runs > OVER * budget) return;
       const orders = wanted.flatMap((event) => {
         const key = whatIfKey(event);
@@ -207,8 +210,16 @@ function seedsOf(
   return size === "quick" ? whatIfSet({ rig, weakPlaces, size }) : set;
 }
 
-/** The events to be drawn next: those that may be the worst of something that matters, and those that a limit hangs on. */
-function toDraw(rig: Rig, runs: readonly EventRuns[], margins: readonly PartMargins[]): readonly WhatIf[] {
+/**
+ * The events to be drawn next: those that may be the worst of something that matters, and those that a limit hangs on, in `most`
+ * draws at most.
+ */
+function toDraw(
+  rig: Rig,
+  runs: readonly EventRuns[],
+  margins: readonly PartMargins[],
+  most: number,
+): readonly WhatIf[] {
   const byIndex = new Map(runs.map((one) => [one.index, one]));
   const times = (index: number) => drawsOf(byIndex.get(index)!).length;
   const isDrawn = (index: number) => times(index) >= ENOUGH_DRAWS;
@@ -234,7 +245,7 @@ function toDraw(rig: Rig, runs: readonly EventRuns[], margins: readonly PartMarg
   const depths = depthLevels(runs).map(of);
   const lowest = depths.filter(({ value }) => -value < NEAR_GROUND);
   if (lowest.length > 0) choose(lowest.map(({ event, value }) => ({ event, value: NEAR_GROUND + value })));
-  for (const index of openEvents(rig, runs, margins)) if (times(index) < MOST_DRAWS) chosen.add(index);
+  for (const index of openEvents(rig, runs, margins)) if (times(index) < most) chosen.add(index);
   return [...chosen].sort((a, b) => a - b).map((index) => byIndex.get(index)!.event);
 }
 

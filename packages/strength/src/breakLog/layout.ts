@@ -28,9 +28,6 @@ export function delimiterOf(csv: string): Delimiter {
   return counts.reduce((best, one) => (one.count > best.count ? one : best)).delimiter;
 }
 
-/** A cell that a spreadsheet would compute is written with an apostrophe before it. */
-export const withoutApostrophe = (cell: string): string => cell.replace(/^'(?=[=+\-@\t\r])/, "");
-
 /** Rows without the empty cells that spreadsheets leave behind the last column. */
 export function withoutEmptyEnd(rows: readonly Row[]): Row[] {
   const header = rows[0]?.cells ?? [];
@@ -131,3 +128,6 @@ function thousands(cells: readonly NumberCell[], mark: "." | ","): LogFault[] {
     };
   });
 }
+
+/** A cell as it was before it was written so that no spreadsheet computes it. */
+export const withoutApostrophe = (cell: string): string => cell.replace(/^'(?=[=+\-@\t\r])/, "");

@@ -3,8 +3,8 @@ import Papa from "papaparse";
 import { type BreakTest, LOG_COLUMNS, type LogColumn } from "./breakTest.ts";
 
 /**
- * CSV with every column, loads in kilonewtons; marked as invented when any test is. A cell that a spreadsheet would compute begins with
- * an apostrophe; `readBreakLog` takes it off again.
+ * CSV with every column, loads in kilonewtons; marked as invented when any test is. A cell that a spreadsheet would compute begins
+ * with an apostrophe, which reading takes off again.
  */
 export function writeBreakLog(tests: readonly BreakTest[]): string {
   const data = tests.map((test) => {

@@ -6,9 +6,21 @@ export type PlainDate = Temporal.PlainDate;
 /** Days in a mean month of the Gregorian calendar [days]. */
 const DAYS_PER_MONTH = 30.436875;
 
+const READ = new Map<string, PlainDate | undefined>();
+/** Days in ten years and some: records and logs name few different ones, again and again. */
+const MOST_KEPT = 4000;
+
 /** Reads YYYY-MM-DD strictly; undefined for anything else, 30 February included. */
 export function readDate(text: string): PlainDate | undefined {
   if (!/^\d{4}-\d{2}-\d{2}$/.test(text)) return undefined;
+  if (READ.has(text)) return READ.get(text);
+  if (READ.size >= MOST_KEPT) READ.clear();
+  const read = dateOf(text);
+  READ.set(text, read);
+  return read;
+}
+
+function dateOf(text: string): PlainDate | undefined {
   try {
     return Temporal.PlainDate.from(text, { overflow: "reject" });
   } catch {

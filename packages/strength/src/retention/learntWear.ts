@@ -1,7 +1,7 @@
 /** A wear of a stock as its tests and the built-in curve together have it, over the whole range of doses. */
 
 import { type StockModel, widened } from "./stockModel.ts";
-import { builtInFactor, builtInVariance, lastDose, type WearId } from "./wearFactors.ts";
+import { builtInAt, lastDose, type WearId } from "./wearFactors.ts";
 
 export interface WearAt {
   /** Central value [-]. */
@@ -75,8 +75,7 @@ function wearAt(model: StockModel, id: WearId, curve: readonly CurvePoint[], dos
 /** Mean and variance of a wear's deviation from the built-in curve at a dose: Brownian over the prior's variance. */
 export function wearPosterior(model: StockModel, id: WearId, dose: number) {
   const { doses, variances, steps, scatter, freedom } = model.wears.get(id)!;
-  const factor = builtInFactor(model.stock, id, dose);
-  const v = builtInVariance(factor);
+  const v = builtInAt(model.stock, { id, dose });
   const shares = steps.map((_, k) => {
     const from = variances[k - 1] ?? 0;
     const step = variances[k]! - from;
@@ -95,7 +94,7 @@ export function wearPosterior(model: StockModel, id: WearId, dose: number) {
   for (const shortfall of model.shortfalls) {
     if (shortfall.id !== id) continue;
     // A shortfall at a dose holds from there on, and in proportion to the spread below it.
-    const at = builtInVariance(builtInFactor(model.stock, id, shortfall.dose)).common;
+    const at = builtInAt(model.stock, shortfall).common;
     mean -= shortfall.by * (at > 0 ? Math.min(1, Math.sqrt(v.common / at)) : 1);
   }
   // What a step between two tested doses or beyond the last one leaves open.
@@ -113,6 +112,6 @@ export function wearPosterior(model: StockModel, id: WearId, dose: number) {
     prior: v.common,
     weight,
     deviation: Math.sqrt(common + own),
-    builtIn: Math.log(factor.value),
+    builtIn: v.log,
   };
 }

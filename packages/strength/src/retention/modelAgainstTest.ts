@@ -6,7 +6,7 @@ import type { StrengthFactor } from "../derating/factor.ts";
 import { combineFactors } from "../derating/lognormal.ts";
 import { builtInLog, NEW_SCATTER, type StockModel, type StockState, stockModel } from "./stockModel.ts";
 import { builtInFactors, type StockFactors, testedFactors } from "./testedStock.ts";
-import { builtInFactor, builtInVariance, doseText, nearestDose, type WearDose } from "./wearFactors.ts";
+import { builtInAt, doseText, nearestDose, type WearDose } from "./wearFactors.ts";
 
 export interface StateComparison {
   /** "new", or what had happened to the samples. */
@@ -44,21 +44,31 @@ export function modelAgainstTests(stocks: readonly LineStock[], tests: readonly 
     const model = stockModel(stock, tests);
     if (model === undefined) return [];
     const factors = testedFactors(stock, model);
-    // Doses between which the model does not tell are one state: a log with thousands of them stays readable.
-    const key = ({ doses }: StockState) =>
-      JSON.stringify(doses.map(({ id, dose }) => [id, nearestDose(model.wears.get(id)!.doses, dose)]));
-    const states = [...grouped(model.states, key).values()];
-    const compared = states.map((batches) => compare(stock, model, factors, batches));
+    const compared = statesTogether(model).map((states) => compare(stock, model, factors, states));
     return [
       {
         stock: { id: stock.id, name: stock.name },
         rated: stock.rated.strength,
         ...(model.newTests > 0 ? { level: Math.exp(model.means[0]!) } : {}),
-        states: compared.sort((a, b) => a.wears.length - b.wears.length),
+        states: compared,
       },
     ];
   });
 }
+
+/**
+ * States of all batches, the least worn first. Doses between which the model does not tell are one state: a log with thousands of
+ * them stays readable.
+ */
+export function statesTogether(model: StockModel): (readonly StockState[])[] {
+  const key = ({ doses }: StockState) =>
+    JSON.stringify(doses.map(({ id, dose }) => [id, nearestDose(model.wears.get(id)!.doses, dose)]));
+  return [...grouped(model.states, key).values()].sort((a, b) => a[0]!.doses.length - b[0]!.doses.length);
+}
+
+/** "new", or what had happened to the samples. */
+export const stateText = (wears: readonly WearDose[]): string =>
+  wears.length === 0 ? "new" : wears.map(doseText).join(", ");
 
 function compare(
   stock: LineStock,
@@ -74,7 +84,7 @@ function compare(
     factors.level(),
     ...wears.map((wear) => factorOf(factors, wear)),
   ]);
-  const variances = wears.map(({ id, dose }) => builtInVariance(builtInFactor(stock, id, dose)));
+  const variances = wears.map((wear) => builtInAt(stock, wear));
   const make = Math.log1p(builtInFactors(stock).level().spread ** 2);
   const common = variances.reduce((sum, { common }) => sum + common, make);
   const own = variances.reduce((sum, { own }) => sum + own, NEW_SCATTER ** 2) / tests.length;
@@ -85,7 +95,7 @@ function compare(
   const finding = tested < band[0] ? "below" : tested > band[1] ? "above" : "agrees";
   const clipped = batches.some((state) => model.clipped.has(state));
   return {
-    state: wears.length === 0 ? "new" : wears.map(doseText).join(", "),
+    state: stateText(wears),
     wears,
     testCount: tests.length,
     brokeCount: tests.filter(({ result }) => result.kind !== "above").length,
@@ -100,7 +110,7 @@ function compare(
 }
 
 /** The doses of states that count as one, each the mean over the tests. */
-function meanDoses(states: readonly StockState[]): WearDose[] {
+export function meanDoses(states: readonly StockState[]): WearDose[] {
   const count = states.reduce((sum, { tests }) => sum + tests.length, 0);
   return states[0]!.doses.map(({ id }, i) => ({
     id,

@@ -70,11 +70,14 @@ export function oneSided(
   const gain = regressionGain(coefficients, rows);
   const references = Float64Array.from(groups, ({ told }) => referenceOf(told));
   // What lies beyond a bound is expected from a centre that no lower test raises: the built-in one, then that of the tests.
-  let centres = new Float64Array(groups.length);
+  const centres = new Float64Array(groups.length);
   let means = groupMeans(groups, centres);
-  const rounds = told.some(({ bounds }) => bounds.length > 0) ? ROUNDS : 0;
-  for (let round = 0; round < rounds; round++) {
-    centres = Float64Array.from(groups, ({ of }) => oneSidedSum(weightsOf(gain, of), means, references));
+  // Only groups with bounds ask for their centre; their weights are the same in every round.
+  const asking = groups.flatMap(({ told, of }, g) =>
+    told.some(({ bounds }) => bounds.length > 0) ? [{ g, weights: weightsOf(gain, of) }] : [],
+  );
+  for (let round = 0; round < ROUNDS && asking.length > 0; round++) {
+    for (const { g, weights } of asking) centres[g] = oneSidedSum(weights, means, references);
     means = groupMeans(groups, centres);
   }
   return { gain, means, references, most: mostOf(groups, centres, wears, allowance) };

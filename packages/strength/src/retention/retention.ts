@@ -1,68 +1,87 @@
 /**
- * Strength of a stock against months in the sun or number of falls, to be drawn: as built in, as the tests say alone, and
- * both together.
+ * Strength of a stock against months in the sun, number of falls or another dose of one wear, to be drawn: as built in, as the
+ * tests say alone, and both together.
  */
-import type { Basis, Fibre, LineStock } from "@secondline/rig";
+import type { Basis, LineStock } from "@secondline/rig";
+import type { BreakTest } from "../breakLog/breakTest.ts";
 import { combineFactors } from "../derating/lognormal.ts";
 import { normalQuantile } from "../statistics/normal.ts";
+import { factorOf } from "./modelAgainstTest.ts";
 import { lowerPrediction, predict, type RegressionPoint, updateRegression, VAGUE } from "./normalInverseGamma.ts";
 import type { StockModel } from "./stockModel.ts";
 import { builtInFactors, type StockFactors, testedFactors } from "./testedStock.ts";
-import { builtInFactor, lastDose } from "./wearFactors.ts";
-
-/** What strength is followed over. */
-export type RetentionCause = { readonly kind: "sun"; readonly fibre: Fibre } | { readonly kind: "falls" };
+import { builtInFactor, doseUnit, lastDose, type WearId } from "./wearFactors.ts";
 
 /** Strength at a dose, as one of the three sees it. */
 export interface RetentionValue {
   /** Central value [N]. */
   readonly central: number;
-  /** Value that one further part exceeds with the confidence [N]. */
+  /** Values that one further part exceeds, and stays below, with the confidence [N]. */
   readonly lower: number;
+  readonly upper: number;
+}
+
+/** A test of a new piece, or of one with this wear alone, at its dose. */
+export interface RetentionTest {
+  readonly dose: number;
+  readonly test: BreakTest;
 }
 
 export interface Retention {
-  readonly cause: RetentionCause;
-  readonly unit: "months of full sun" | "falls";
+  readonly cause: WearId;
+  /** What the dose is counted in. */
+  readonly unit: string;
   /** Largest dose that the built-in curve covers; nothing is said beyond it [-]. */
   readonly validTo: number;
   readonly basis: Basis;
   /** Tests of new pieces and of pieces with this cause alone. */
+  readonly tested: readonly RetentionTest[];
+  /** Of these, those that broke at a known load. */
   readonly testCount: number;
   readonly prior: (dose: number, confidence: number) => RetentionValue;
   /** Undefined everywhere with fewer than three breaking loads. */
-  readonly tests: (dose: number, confidence: number) => RetentionValue | undefined;
+  readonly tests: (dose: number, confidence: number) => Omit<RetentionValue, "upper"> | undefined;
   readonly posterior: (dose: number, confidence: number) => RetentionValue;
   /** How much of the built-in loss the tests bear out, in the middle of the range: 1 as built in, 2 twice the loss on the log [-]. */
   readonly slope: { readonly prior: number; readonly posterior: number };
 }
 
+/** Wears of which a dose of nothing is nothing: a new piece lies on their curve. A clamp or a seam takes its share at once. */
+const FROM_NOTHING: ReadonlySet<WearId> = new Set<WearId>(["sun", "falls", "leash falls"]);
+
+export const beginsNew = (cause: WearId): boolean => FROM_NOTHING.has(cause);
+
 /** Doses beyond the built-in range throw: a caller asks within `validTo`. */
 export function retention(
   stock: LineStock,
-  cause: RetentionCause,
+  cause: WearId,
   model: StockModel | undefined,
-  points: readonly { readonly dose: number; readonly strength: number }[],
+  tested: readonly RetentionTest[],
 ): Retention {
-  const validTo = lastDose(stock, cause.kind);
+  const points = tested.flatMap(({ dose, test: { result } }) =>
+    result.kind === "exact" ? [{ dose, strength: result.value }] : [],
+  );
+  const validTo = lastDose(stock, cause);
   const known = testedFactors(stock, model);
   const value = (factors: StockFactors) => (dose: number, confidence: number) => {
     requireDose(dose, validTo);
-    const worn = dose === 0 ? [] : [factors[cause.kind](dose)];
+    const worn = dose === 0 && beginsNew(cause) ? [] : [factorOf(factors, { id: cause, dose })];
     const { strength, sigmaLog } = combineFactors(stock.rated.strength, [factors.level(), ...worn]);
-    return { central: strength, lower: strength * Math.exp(-normalQuantile(confidence) * sigmaLog) };
+    const away = Math.exp(normalQuantile(confidence) * sigmaLog);
+    return { central: strength, lower: strength / away, upper: strength * away };
   };
   // Against the logarithm of what the built-in curve leaves, the curve itself is a straight line.
-  const x = (dose: number) => Math.log(builtInFactor(stock, cause.kind, requireDose(dose, validTo)).value);
+  const x = (dose: number) => Math.log(builtInFactor(stock, cause, requireDose(dose, validTo)).value);
   const alone = updateRegression(
     VAGUE,
     points.map(({ dose, strength }): RegressionPoint => ({ x: x(dose), y: Math.log(strength) })),
   );
   return {
     cause,
-    unit: cause.kind === "sun" ? "months of full sun" : "falls",
+    unit: doseUnit(cause) ?? "",
     validTo,
-    basis: builtInFactor(stock, cause.kind, 0).basis,
+    basis: builtInFactor(stock, cause, 0).basis,
+    tested,
     testCount: points.length,
     prior: value(builtInFactors(stock)),
     tests: (dose, confidence) => {
@@ -71,7 +90,7 @@ export function retention(
       return { central: Math.exp(prediction.centre), lower: Math.exp(lowerPrediction(prediction, confidence)) };
     },
     posterior: value(known),
-    slope: { prior: 1, posterior: Math.log(known[cause.kind](validTo / 2).value) / x(validTo / 2) },
+    slope: { prior: 1, posterior: Math.log(factorOf(known, { id: cause, dose: validTo / 2 }).value) / x(validTo / 2) },
   };
 }
 

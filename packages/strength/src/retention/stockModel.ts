@@ -10,7 +10,7 @@ import { beyondBound } from "./bounded.ts";
 import { type OneSided, oneSided } from "./oneSided.ts";
 import { isOfStock, wearOfTest } from "./testState.ts";
 import { type Coefficient, type RegressionRow, regressionCovariance, regressionSolver } from "./tiedRegression.ts";
-import { builtInFactor, builtInVariance, nearestDose, type WearDose, type WearId } from "./wearFactors.ts";
+import { builtInAt, nearestDose, type WearDose, type WearId } from "./wearFactors.ts";
 
 /**
  * Scatter of new pieces of one batch, as standard deviation of the logarithm; how many degrees of freedom its value is worth
@@ -18,14 +18,18 @@ import { builtInFactor, builtInVariance, nearestDose, type WearDose, type WearId
  * by how much exactly [-].
  */
 export const NEW_SCATTER = 0.05;
-const SCATTER_WORTH = 2;
-const SCATTER_FREEDOM = 6;
+const SCATTER_WORTH = 1;
+const SCATTER_FREEDOM = 4;
 /** Standard deviation of the level about the rated strength: where new pieces were pulled, and where none was [-]. */
 const LEVEL_TESTED = 0.25;
 const LEVEL_UNTESTED = 0.05;
-/** Scatter between batches, as standard deviation of the logarithm, and how many batches that is worth [-]. */
+/**
+ * Scatter between batches, as standard deviation of the logarithm; how many degrees of freedom its value is worth beside what
+ * named batches show, and how many it adds to Student's t [-].
+ */
 const BATCH_SCATTER = 0.015;
-const BATCHES_WORTH = 2;
+const BATCHES_WORTH = 0.5;
+const BATCHES_FREEDOM = 1;
 /**
  * Where a wear was tested so that it can be told apart, its prior is so many times as wide, in variance: the tests are worth
  * more than the assumption, and one bad assumption does not pull at the other factors [-].
@@ -121,7 +125,7 @@ function statesOf(stock: LineStock, tests: readonly BreakTest[]): StockState[] {
     return typeof doses === "string" ? [] : [{ test, doses }];
   });
   const key = ({ test, doses }: (typeof used)[number]) =>
-    JSON.stringify([test.batch ?? "", ...doses.map(({ id, dose }) => [id, Number(dose.toPrecision(4))])]);
+    `${doses.map(({ id, dose }) => `${id} ${Number(dose.toPrecision(4))}`).join()} in ${test.batch ?? ""}`;
   return [...grouped(used, key).values()].map((group) => ({
     doses: group[0]!.doses,
     batch: group[0]!.test.batch ?? "",
@@ -131,14 +135,14 @@ function statesOf(stock: LineStock, tests: readonly BreakTest[]): StockState[] {
 
 /** ln of what the built-in factors leave of the rated strength. */
 export function builtInLog(stock: LineStock, doses: readonly WearDose[]): number {
-  return doses.reduce((sum, { id, dose }) => sum + Math.log(builtInFactor(stock, id, dose).value), 0);
+  return doses.reduce((sum, wear) => sum + builtInAt(stock, wear).log, 0);
 }
 
 /** Variances of the built-in factors of a state, summed. */
 function builtInSpread(stock: LineStock, doses: readonly WearDose[]) {
   let [common, own] = [0, 0];
-  for (const { id, dose } of doses) {
-    const v = builtInVariance(builtInFactor(stock, id, dose));
+  for (const wear of doses) {
+    const v = builtInAt(stock, wear);
     common += v.common;
     own += v.own;
   }
@@ -155,11 +159,7 @@ interface Within {
 
 /** Scatter among samples of one state and batch that broke, drawn to the assumed one by what that is worth. */
 function withinScatter(stock: LineStock, states: readonly StockState[]): Within {
-  const sums = states.map((state) => {
-    const logs = exactLogs(state);
-    const mean = logs.reduce((a, b) => a + b, 0) / Math.max(1, logs.length);
-    return { state, squares: logs.reduce((sum, x) => sum + (x - mean) ** 2, 0), freedom: Math.max(0, logs.length - 1) };
-  });
+  const sums = states.map((state) => ({ state, ...scatterOf(state) }));
   const news = sums.filter(({ state }) => state.doses.length === 0);
   const add = (list: typeof sums, of: (one: (typeof sums)[number]) => number) =>
     list.reduce((sum, one) => sum + of(one), 0);
@@ -178,11 +178,37 @@ function withinScatter(stock: LineStock, states: readonly StockState[]): Within 
   return { variance, freedom: freedom - SCATTER_WORTH + SCATTER_FREEDOM, ofWear };
 }
 
+/**
+ * Squares of the breaking loads of a state about their mean, in logarithms, and their degrees of freedom. Where others are only
+ * bounded the strongest are missing among those that broke: the likeliest scatter of all is taken (EM), for as many as broke.
+ */
+function scatterOf(state: StockState): { readonly squares: number; readonly freedom: number } {
+  const logs = exactLogs(state);
+  const bounds = state.tests.filter(({ result }) => result.kind !== "exact");
+  let mean = average(logs);
+  const squares = logs.reduce((sum, x) => sum + (x - mean) ** 2, 0);
+  const freedom = Math.max(0, logs.length - 1);
+  if (squares === 0 || bounds.length === 0) return { squares, freedom };
+  const count = logs.length + bounds.length;
+  let variance = squares / logs.length;
+  for (let round = 0; round < ROUNDS; round++) {
+    const beyond = bounds.map((test) => beyondBound(test, mean, Math.sqrt(variance), 0));
+    const [centre, before] = [(sumOf(logs) + sumOf(beyond.map((x) => x.mean))) / count, variance];
+    const left = beyond.reduce((sum, x) => sum + (x.mean - centre) ** 2 + before * (1 - x.kept), 0);
+    variance = (logs.reduce((sum, x) => sum + (x - centre) ** 2, 0) + left) / count;
+    mean = centre;
+  }
+  return { squares: Math.max(squares, (variance * freedom * count) / (count - 1)), freedom };
+}
+
 function exactLogs({ tests }: StockState): number[] {
   return tests.flatMap(({ result }) => (result.kind === "exact" ? [Math.log(result.value)] : []));
 }
 
-/** Variance between labelled batches in one state, by moments, drawn to the assumed one by what that is worth. */
+/**
+ * Variance between labelled batches in one state, by moments, drawn to the assumed one by what that is worth. Two or three
+ * batches show little of it: what they show is widened as Student's t is.
+ */
 function betweenBatches(stock: LineStock, states: readonly StockState[], variance: number): number {
   let [sum, freedom] = [0, 0];
   for (const group of grouped(states, ({ doses }) => JSON.stringify(doses)).values()) {
@@ -198,7 +224,9 @@ function betweenBatches(stock: LineStock, states: readonly StockState[], varianc
     sum += Math.max(0, means.reduce((a, b) => a + (b.mean - middle) ** 2, 0) - (means.length - 1) * error);
     freedom += means.length - 1;
   }
-  return (BATCHES_WORTH * BATCH_SCATTER ** 2 + sum) / (BATCHES_WORTH + freedom);
+  if (freedom === 0) return BATCH_SCATTER ** 2;
+  const found = (BATCHES_WORTH * BATCH_SCATTER ** 2 + sum) / (BATCHES_WORTH + freedom);
+  return found * widened(freedom + BATCHES_FREEDOM) ** 2;
 }
 
 /** The doses at which each wear was tested, and a coefficient for each step between them. */
@@ -218,7 +246,7 @@ function wearKnots(
       const width = toldApart(id, carrying, states) ? TESTED_WIDTH : 1;
       let last = 0;
       const variances = doses.map((dose) => {
-        last = Math.max(last, builtInVariance(builtInFactor(stock, id, dose)).common);
+        last = Math.max(last, builtInAt(stock, { id, dose }).common);
         return last;
       });
       const steps = variances.map((variance, k) => {
@@ -268,12 +296,14 @@ function fitStates(
   newVariance: number,
 ): Pick<StockModel, "means" | "covariance" | "shortfalls" | "clipped" | "tested" | "oneSided"> {
   const rated = Math.log(stock.rated.strength);
+  const offset = (state: StockState) => rated + builtInLog(stock, state.doses);
   const told = states.map((state) => {
     const { common, own } = builtInSpread(stock, state.doses);
-    const found = state.doses.reduce((sum, { id, dose }) => {
-      return sum + wears.get(id)!.scatter * builtInVariance(builtInFactor(stock, id, dose)).own;
+    const found = state.doses.reduce((sum, wear) => {
+      return sum + wears.get(wear.id)!.scatter * builtInAt(stock, wear).own;
     }, newVariance);
-    const exact = exactLogs(state).map((log) => log - rated - builtInLog(stock, state.doses));
+    const level = offset(state);
+    const exact = exactLogs(state).map((log) => log - level);
     const bounds = state.tests.filter(({ result }) => result.kind !== "exact");
     return { state, of: coefficientsOf(state), common, exact, bounds, assumed: NEW_SCATTER ** 2 + own, found };
   });
@@ -283,7 +313,6 @@ function fitStates(
     average(told.filter(({ state }) => state.doses.length === 0).flatMap(({ exact }) => exact)),
   );
   const clipped = new Set<StockState>();
-  const offset = (state: StockState) => rated + builtInLog(stock, state.doses);
   const believed = told.map(({ state, common, exact }) => {
     const most = state.doses.length === 0 ? Number.POSITIVE_INFINITY : raised + MOST_BETTER * Math.sqrt(common);
     if (average(exact) > most) clipped.add(state);
@@ -349,9 +378,15 @@ function fitStates(
   };
 }
 
-const commonOf = (stock: LineStock, { id, dose }: WearDose) => builtInVariance(builtInFactor(stock, id, dose)).common;
-const average = (values: readonly number[]) =>
-  values.length === 0 ? 0 : values.reduce((a, b) => a + b, 0) / values.length;
+const commonOf = (stock: LineStock, wear: WearDose) => builtInAt(stock, wear).common;
+const sumOf = (values: readonly number[]) => values.reduce((a, b) => a + b, 0);
+const average = (values: readonly number[]) => (values.length === 0 ? 0 : sumOf(values) / values.length);
+
+/**
+ * Depth of the 5 % value of a Weibull distribution below its mean, in standard deviations of the logarithm, over that of a
+ * lognormal one: (ln(−ln 0.95) + γ)·√6 ÷ π ÷ −1.645. Tests cannot tell the two apart, so new pieces are taken to scatter so much more [-].
+ */
+export const WEIBULL_DEPTH = 1.13;
 
 /** By how much a standard deviation that rests on few tests is widened, for a 5 % value by 1.645 of them [-]. */
 export function widened(freedom: number): number {

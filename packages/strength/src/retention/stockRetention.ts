@@ -1,30 +1,28 @@
-/** Curves of a stock over sun and over falls, from the tests that have that cause alone. */
+/** Curves of a stock over the dose of each wear, from the tests that have that wear alone. */
 import type { LineStock } from "@secondline/rig";
 import type { BreakTest } from "../breakLog/breakTest.ts";
-import { type Retention, retention } from "./retention.ts";
+import { beginsNew, type Retention, type RetentionTest, retention } from "./retention.ts";
 import { stockModel } from "./stockModel.ts";
 import { isOfStock, wearOfTest } from "./testState.ts";
+import { lastDose, type WearId } from "./wearFactors.ts";
 
-/** A cause without tests of its own is left out. */
-export interface StockRetention {
-  readonly sun?: Retention;
-  readonly falls?: Retention;
-}
+/** A wear without a dose, or without tests of its own, is left out. */
+export type StockRetention = Partial<Readonly<Record<WearId, Retention>>>;
 
 export function stockRetention(stock: LineStock, tests: readonly BreakTest[]): StockRetention {
+  const news: RetentionTest[] = [];
+  const alone = new Map<WearId, RetentionTest[]>();
+  for (const test of tests) {
+    const doses = isOfStock(test, stock) ? wearOfTest(test, stock) : "no dose";
+    if (typeof doses === "string" || doses.length > 1) continue;
+    const [only] = doses;
+    if (only === undefined) news.push({ dose: 0, test });
+    else if (lastDose(stock, only.id) > 0)
+      alone.set(only.id, [...(alone.get(only.id) ?? []), { dose: only.dose, test }]);
+  }
+  if (alone.size === 0) return {};
   const model = stockModel(stock, tests);
-  const points = (kind: "sun" | "falls") =>
-    tests.flatMap((test) => {
-      const doses = isOfStock(test, stock) ? wearOfTest(test, stock) : "no dose";
-      if (typeof doses === "string" || test.result.kind !== "exact") return [];
-      if (doses.length === 0) return [{ dose: 0, strength: test.result.value }];
-      const [only] = doses;
-      return doses.length === 1 && only?.id === kind ? [{ dose: only.dose, strength: test.result.value }] : [];
-    });
-  const [sun, falls] = [points("sun"), points("falls")];
-  const has = (list: typeof sun) => list.some(({ dose }) => dose > 0);
-  return {
-    ...(has(sun) ? { sun: retention(stock, { kind: "sun", fibre: stock.fibre }, model, sun) } : {}),
-    ...(has(falls) ? { falls: retention(stock, { kind: "falls" }, model, falls) } : {}),
-  };
+  return Object.fromEntries(
+    [...alone].map(([id, own]) => [id, retention(stock, id, model, beginsNew(id) ? [...news, ...own] : own)]),
+  );
 }

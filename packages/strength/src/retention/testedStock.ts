@@ -12,7 +12,7 @@ import { knowTogether } from "../derating/together.ts";
 import { choleskyRoot } from "../reliability/cholesky.ts";
 import { type LearntWear, learntWear } from "./learntWear.ts";
 import { StateStrength, type StateTerm, termOf, type WearCurve } from "./stateStrength.ts";
-import { type StockModel, stockModel, widened } from "./stockModel.ts";
+import { type StockModel, stockModel, WEIBULL_DEPTH, widened } from "./stockModel.ts";
 import { doseText, type WearId } from "./wearFactors.ts";
 
 /** Factors of a stock: from tests and the built-in ones together where there are tests, else as built in. */
@@ -46,8 +46,16 @@ export const builtInFactors: FactorsOf = (stock) => ({
   webbingKnot: () => webbingKnot(),
 });
 
-/** Factors for `partStrengths` that rest on a break log. */
+const OF_LOG = new WeakMap<readonly BreakTest[], FactorsOf>();
+
+/** Factors for `partStrengths` that rest on a break log; what it says of a stock is worked out once, for all days and rigs. */
 export function factorsFromLog(tests: readonly BreakTest[]): FactorsOf {
+  const kept = OF_LOG.get(tests) ?? factorsOf(tests);
+  OF_LOG.set(tests, kept);
+  return kept;
+}
+
+function factorsOf(tests: readonly BreakTest[]): FactorsOf {
   const known = new Map<string, StockFactors>();
   const invented = tests.some((test) => test.invented);
   return (stock) => {
@@ -124,8 +132,10 @@ function togetherLine({ stock }: StockModel, say: Say): StateStrength["line"] {
   };
 }
 
-/** By how much the deviation of the level is widened for few tests. */
-const levelWidth = ({ newTests, freedom }: StockModel) => ({ wide: newTests > 0 ? widened(freedom) : 1 });
+/** By how much the deviation of the level is widened, for few tests and for a family that they cannot show. */
+const levelWidth = ({ newTests, freedom }: StockModel) => ({
+  wide: newTests > 0 ? WEIBULL_DEPTH * widened(freedom) : 1,
+});
 
 type Say = (kind: Basis["kind"], note: string) => Basis;
 

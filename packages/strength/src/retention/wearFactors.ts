@@ -56,6 +56,32 @@ export function builtInVariance({ spread, shared }: StrengthFactor): { readonly 
   return { common: shared * total, own: (1 - shared) * total };
 }
 
+/** A built-in factor as numbers: ln of its value, and its variances [-]. */
+export interface BuiltInAt {
+  readonly log: number;
+  readonly common: number;
+  readonly own: number;
+}
+
+const BUILT_IN = new WeakMap<LineStock, Map<WearId, Map<number, BuiltInAt>>>();
+/** More doses than any log has; a session that lasts must not keep them all. */
+const MOST_KEPT = 20_000;
+
+/** Each is worked out once: thousands of tests ask for few different ones, again and again. */
+export function builtInAt(stock: LineStock, { id, dose }: WearDose): BuiltInAt {
+  const ofStock = BUILT_IN.get(stock) ?? new Map<WearId, Map<number, BuiltInAt>>();
+  BUILT_IN.set(stock, ofStock);
+  const kept = ofStock.get(id) ?? new Map<number, BuiltInAt>();
+  ofStock.set(id, kept);
+  const known = kept.get(dose);
+  if (known !== undefined) return known;
+  const factor = builtInFactor(stock, id, dose);
+  const found = { log: Math.log(factor.value), ...builtInVariance(factor) };
+  if (kept.size >= MOST_KEPT) kept.clear();
+  kept.set(dose, found);
+  return found;
+}
+
 const DOSE_WORDS: Readonly<Record<string, string>> = {
   sun: "months of full sun",
   falls: "falls",
@@ -63,6 +89,9 @@ const DOSE_WORDS: Readonly<Record<string, string>> = {
   "clamp mark": "months in the clamp",
   sewing: "months outside",
 };
+
+/** What the dose of a wear is counted in; undefined for a knot. */
+export const doseUnit = (id: WearId): string | undefined => DOSE_WORDS[id];
 
 /** "14 months of full sun", "clamp mark after 14 months in the clamp", "figureEight knot". */
 export function doseText({ id, dose }: WearDose): string {

@@ -46,7 +46,7 @@ export interface Poolability {
  */
 export function batchesPoolable(batches: readonly (readonly number[])[]): Poolability {
   const k = batches.length;
-  const all = batches.flat();
+  const all = batches.flat().sort((a, b) => a - b);
   const total = all.length;
   if (k < 2 || batches.some((b) => b.length < 2))
     throw new Error("comparing batches needs two of them, each with two values");
@@ -61,14 +61,18 @@ export function batchesPoolable(batches: readonly (readonly number[])[]): Poolab
   return { statistic, critical, poolable: statistic <= critical };
 }
 
+/** `all` and `levels`, its different values, ascending. */
 function batchSum(batch: readonly number[], all: readonly number[], levels: readonly number[]): number {
   const total = all.length;
-  let sum = 0;
+  const sorted = [...batch].sort((a, b) => a - b);
+  let [sum, at, ownAt] = [0, 0, 0];
   for (const level of levels) {
-    const ties = all.filter((x) => x === level).length;
-    const own = batch.filter((x) => x === level).length;
-    const below = all.filter((x) => x < level).length + ties / 2;
-    const ownBelow = batch.filter((x) => x < level).length + own / 2;
+    const [first, ownFirst] = [at, ownAt];
+    while (at < total && all[at] === level) at++;
+    while (ownAt < sorted.length && sorted[ownAt] === level) ownAt++;
+    const ties = at - first;
+    const below = first + ties / 2;
+    const ownBelow = ownFirst + (ownAt - ownFirst) / 2;
     const weight = below * (total - below) - (total * ties) / 4;
     sum += ((ties / total) * (total * ownBelow - batch.length * below) ** 2) / weight;
   }

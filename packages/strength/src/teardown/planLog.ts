@@ -13,7 +13,7 @@ export function pieceRow({ id, row }: Piece, on: string): Record<LogColumn, stri
 
 /**
  * CSV in the columns of a break log, outcome and result empty. A cell that a spreadsheet would compute begins with an
- * apostrophe; `readBreakLog` takes it off again.
+ * apostrophe, which reading takes off again.
  */
 export function teardownLog({ pieces, on, invented }: Pick<Teardown, "pieces" | "on" | "invented">): string {
   const data = pieces.map((piece) => {

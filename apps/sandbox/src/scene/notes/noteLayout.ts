@@ -1,6 +1,7 @@
 /** Which notes are drawn and where their words stand: laid out once per picture, on the screen or for a file. */
+
+import { type Ink, SANS, SERIF } from "@secondline/figures";
 import type { Palette } from "../../design/palette.ts";
-import { type Ink, SANS, SERIF } from "../../picture/ink.ts";
 import { type Box, createLabel, LABEL_SIDES, type Label, layOutLabels } from "./labelLayout.ts";
 import { drawNote, type Projector, type Sheet } from "./noteInk.ts";
 import type { Note, Notes } from "./notes.ts";

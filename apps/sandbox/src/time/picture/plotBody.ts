@@ -1,9 +1,8 @@
 /** The plots of forces and of energy, drawn for a picture that is kept. */
 import type { Recording } from "@secondline/engine";
+import type { Ink, PictureBody } from "@secondline/figures";
 import { type BreaksTold, quantity } from "@secondline/words";
 import type { Palette } from "../../design/palette.ts";
-import type { Ink } from "../../picture/ink.ts";
-import type { PictureBody } from "../../picture/sheet.ts";
 import { axisKilojoules, bandLabels } from "../EnergyPlot.tsx";
 import { type Band, energyStack, indexAt } from "../energyBands.ts";
 import { energyData } from "../energyDrawing.ts";

@@ -1,8 +1,7 @@
 /** Axes, grid, events and names of a plot for a picture that is kept: what canvas and elements show on the screen. */
 
+import { type Ink, roundTicks, SANS } from "@secondline/figures";
 import type { Palette } from "../../design/palette.ts";
-import { roundTicks } from "../../design/roundTicks.ts";
-import { type Ink, SANS } from "../../picture/ink.ts";
 import type { EndLabel } from "../EndLabels.tsx";
 import type { Mark } from "../eventMarks.ts";
 import { flagLanes, spreadLabels } from "../labelLayout.ts";

@@ -2,8 +2,10 @@
  * A picture to pass on: the drawing with its title above, its legend, the cautions and what it was computed from below,
  * all part of the picture, so that it never travels without them.
  */
-import type { Palette } from "../design/palette.ts";
-import { type Ink, SANS, SERIF } from "./ink.ts";
+
+import { type Ink, SANS, SERIF } from "./ink/ink.ts";
+import { createSvgInk } from "./ink/svgInk.ts";
+import type { Palette } from "./palette.ts";
 
 export interface Picture {
   readonly words: PictureWords;
@@ -128,6 +130,22 @@ export function drawSheet(
       ink.fillText(line, block.left, block.top + i * block.step);
     });
   }
+}
+
+/**
+ * The sheet as an SVG document; only of a picture without pixels. `measure`: width of a text set in a CSS font [px], rather too wide
+ * than too narrow where the faces may be missing in which it is looked at.
+ */
+export function sheetSvg(picture: Picture, measure: (text: string, font: string) => number): string {
+  const { image, markup, width, height } = picture.body;
+  if (image && markup === undefined) throw new Error("this picture is made of pixels and cannot be an SVG");
+  const ink = createSvgInk(measure);
+  const sheet = laySheet(picture, measure);
+  drawSheet(picture, sheet, ink, (left, top) =>
+    ink.insert(`<svg x="${left}" y="${top}" width="${width}" height="${height}">${markup}</svg>`),
+  );
+  const { title, lines } = picture.words;
+  return ink.document(sheet.width, sheet.height, [title, ...lines].join(". "));
 }
 
 /** Lines no wider than `room`, broken between words; a word that is wider by itself is broken anywhere. */

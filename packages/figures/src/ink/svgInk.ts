@@ -28,8 +28,11 @@ const KEPT = [
   "textAlign",
 ] as const;
 
-/** `measure`: width of a text set in a CSS font [px]. */
-export function createSvgInk(measure: (text: string, font: string) => number): SvgInk {
+/**
+ * `measure`: width of a text set in a CSS font [px]. `name`: letters before every name inside of the document, so that several can
+ * stand in one page.
+ */
+export function createSvgInk(measure: (text: string, font: string) => number, name = ""): SvgInk {
   const body: string[] = [];
   const defs: string[] = [];
   const stack: Kept[] = [];
@@ -39,7 +42,7 @@ export function createSvgInk(measure: (text: string, font: string) => number): S
 
   const fillOf = (): string => {
     const style: unknown = ink.fillStyle;
-    if (style instanceof Gradient) return `fill="url(#${style.id(defs)})"${opacity("fill", ink.globalAlpha)}`;
+    if (style instanceof Gradient) return `fill="url(#${style.id(defs, name)})"${opacity("fill", ink.globalAlpha)}`;
     return paintOf("fill", String(style), ink.globalAlpha);
   };
   const dashOf = () => {
@@ -77,7 +80,7 @@ export function createSvgInk(measure: (text: string, font: string) => number): S
       );
     },
     clip() {
-      const id = `clip${defs.length}`;
+      const id = `${name}clip${defs.length}`;
       defs.push(`<clipPath id="${id}"><path d="${path.data}"/></clipPath>`);
       body.push(`<g clip-path="url(#${id})">`);
       groups += 1;
@@ -136,9 +139,9 @@ class Gradient implements CanvasGradient {
   }
 
   /** Its name in the document; written there when first used. */
-  id(defs: string[]): string {
+  id(defs: string[], name: string): string {
     if (this.known !== "") return this.known;
-    this.known = `shade${defs.length}`;
+    this.known = `${name}shade${defs.length}`;
     const [x1, y1, x2, y2] = this.ends.map(number);
     defs.push(
       `<linearGradient id="${this.known}" gradientUnits="userSpaceOnUse" x1="${x1}" y1="${y1}" x2="${x2}" y2="${y2}">${this.stops.join("")}</linearGradient>`,

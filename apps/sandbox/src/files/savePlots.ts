@@ -1,0 +1,49 @@
+/** Plots of a break log as files, with their cautions. Its code comes when it is asked for. */
+import { type Palette, type Plot, plotsBody, sheetSvg } from "@secondline/figures";
+import { plotsCsv } from "@secondline/figures/breakLog";
+import { inputHash } from "@secondline/scenarios";
+import { englishBreakLogWords } from "@secondline/words/breakLog";
+import { roomy } from "../picture/encode.ts";
+import { words } from "../words.ts";
+import { download, fileName } from "./download.ts";
+import { footOf } from "./pictureWords.ts";
+
+export interface PlotSource {
+  readonly name: string;
+  /** What the plots were made from; its hash is printed. */
+  readonly input: unknown;
+  readonly invented: boolean;
+}
+
+const WIDTH = 860;
+
+export function savePlots(
+  plots: readonly Plot[],
+  { name, input, invented }: PlotSource,
+  kind: "svg" | "csv",
+  palette: Palette,
+): void {
+  const { say } = englishBreakLogWords;
+  const cautions = [
+    say("figure.caution"),
+    ...(invented ? [words.say("caution.invented")] : []),
+    ...words.generalCautions(),
+  ];
+  const [only, second] = plots;
+  const file = only !== undefined && second === undefined ? `${name} ${only.figure} ${only.of}` : `${name} plots`;
+  if (kind === "csv") {
+    download(plotsCsv(plots, cautions), fileName(file, "csv"), "text/csv");
+    return;
+  }
+  const picture = {
+    words: {
+      title: say("figure.title", { name }),
+      lines: [],
+      cautions,
+      foot: footOf(inputHash(input), "break log", new Date()),
+    },
+    palette,
+    body: plotsBody(plots, WIDTH, palette, roomy),
+  };
+  download(sheetSvg(picture, roomy), fileName(file, "svg"), "image/svg+xml");
+}

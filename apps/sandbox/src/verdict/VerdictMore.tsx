@@ -1,0 +1,65 @@
+import type { Outcome } from "@secondline/scenarios";
+import { Disclosure } from "../design/Disclosure.tsx";
+import { useSandbox } from "../state/useSandbox.ts";
+import { words } from "../words.ts";
+import { BasisNote } from "./BasisNote.tsx";
+import { FollowUps, Singles } from "./Singles.tsx";
+import styles from "./VerdictColumn.module.css";
+import { WhatIfList } from "./WhatIfList.tsx";
+
+/** Below the parts: every reason, what has no second, what follows, the what-ifs, and what the verdict rests on. */
+export function VerdictMore({ outcome }: { outcome: Outcome }) {
+  const { rig, notes } = useSandbox((state) => state.assessment.assessed);
+  const { reasons, singles, followUps, blanks } = outcome;
+  const count = singles.filter(({ single }) => single).length;
+  return (
+    <div>
+      {notes.length > 0 && (
+        <Disclosure title={words.say("head.notes")}>
+          <ul className={styles.bases}>
+            {notes.map((note) => (
+              <li key={note}>{note}</li>
+            ))}
+          </ul>
+        </Disclosure>
+      )}
+      {reasons.length > 1 && (
+        <Disclosure title={`All ${reasons.length} reasons`}>
+          <ul className={styles.bases}>
+            {reasons
+              .map((reason) => words.reason(rig, outcome, reason))
+              .map((text) => (
+                <li key={text}>{text}</li>
+              ))}
+          </ul>
+        </Disclosure>
+      )}
+      <Disclosure title={`One part gone: ${count} of ${singles.length} have no second`}>
+        <Singles {...{ outcome, rig }} />
+      </Disclosure>
+      {followUps.length > 0 && (
+        <Disclosure title={words.say("head.follows")}>
+          <FollowUps {...{ outcome, rig }} />
+        </Disclosure>
+      )}
+      <Disclosure title={`The ${outcome.whatIfs.length} what-ifs`}>
+        <WhatIfList outcome={outcome} />
+      </Disclosure>
+      <Disclosure title="What the verdict rests on">
+        <ul className={styles.bases}>
+          {outcome.weakestBases.map((basis) => (
+            <li key={`${basis.kind}${basis.note}`}>
+              <BasisNote basis={basis} /> {basis.note}
+            </li>
+          ))}
+        </ul>
+        {blanks.length > 0 && <h4 className={styles.blanks}>{words.say("head.blanks")}</h4>}
+        <ul className={styles.bases}>
+          {words.blanks(rig, outcome).map((text) => (
+            <li key={text}>{text}</li>
+          ))}
+        </ul>
+      </Disclosure>
+    </div>
+  );
+}

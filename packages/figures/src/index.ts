@@ -1,0 +1,21 @@
+export { type Ink, SANS, SERIF } from "./ink/ink.ts";
+export { createSvgInk, type SvgInk } from "./ink/svgInk.ts";
+export { escapeXml, number } from "./ink/svgPath.ts";
+export { textWidth } from "./ink/textWidth.ts";
+export { labelHeights } from "./labelHeights.ts";
+export { PALETTES, type Palette, type Theme } from "./palette.ts";
+export { drawPlot, plotHeight } from "./plot/drawPlot.ts";
+export type { Axis, Curve, Mark, Plot, PlotRow, Rule, Tone } from "./plot/plot.ts";
+export { plotSvg, plotsBody } from "./plot/plotBody.ts";
+export { roundTicks } from "./roundTicks.ts";
+export { type Scale, scaleOf } from "./scale.ts";
+export {
+  brokenLines,
+  drawSheet,
+  laySheet,
+  type Picture,
+  type PictureBody,
+  type PictureWords,
+  type Sheet,
+  sheetSvg,
+} from "./sheet.ts";

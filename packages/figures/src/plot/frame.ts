@@ -1,0 +1,53 @@
+/** Where the parts of a plot lie at a width of the paper [px]. */
+import { type Ink, SANS } from "../ink/ink.ts";
+import { type Scale, scaleOf } from "../scale.ts";
+import type { Curve, Plot } from "./plot.ts";
+
+export const LETTERS = `400 13px ${SANS}`;
+/** Height of a line of words [px]. */
+export const LINE = 16;
+/** Words over the frame begin so far down, and the axis and its label take so much under it [px]. */
+const HEAD = 8;
+const FOOT = 42;
+const GAP = 8;
+const EDGE = 12;
+/** Paper narrower than this names the curves under the plot, not beside it [px]. */
+const NARROW = 560;
+
+export interface Frame {
+  readonly x: Scale;
+  readonly y: Scale;
+  /** Edges of the space between the axes. */
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+  /** Curves are named beside their ends, or in lines under the axis. */
+  readonly beside: boolean;
+  readonly height: number;
+}
+
+export const namedCurves = (plot: Plot): readonly (Curve & { readonly label: string })[] =>
+  plot.curves.flatMap((curve) => (curve.label === undefined ? [] : [{ ...curve, label: curve.label }]));
+
+export function frameOf(plot: Plot, width: number, ink: Pick<Ink, "font" | "measureText">): Frame {
+  ink.font = LETTERS;
+  const widest = (texts: readonly string[]) => Math.max(0, ...texts.map((text) => ink.measureText(text).width));
+  const named = namedCurves(plot);
+  const beside = width >= NARROW;
+  const left = EDGE + widest(plot.y.ticks.map(({ text }) => text)) + GAP;
+  const right = width - (beside && named.length > 0 ? GAP + widest(named.map(({ label }) => label)) + EDGE : EDGE + 4);
+  const top = HEAD + LINE * (plot.rules.length + (plot.y.label === "" ? 0 : 1));
+  // Words in the plot take two lines on narrow paper.
+  const bottom = top + plot.height * (beside || plot.texts.length === 0 ? 1 : 1.6);
+  return {
+    x: scaleOf(plot.x.from, plot.x.to, left, right),
+    y: scaleOf(plot.y.from, plot.y.to, bottom, top),
+    left,
+    right,
+    top,
+    bottom,
+    beside,
+    height: bottom + FOOT + (beside ? 0 : LINE * named.length),
+  };
+}

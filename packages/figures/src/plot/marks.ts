@@ -1,0 +1,73 @@
+/** Tests as marks. Dot: it broke here. Open, with an arrow: it holds at least, or at most, so much. Bar: somewhere between. */
+import type { Ink } from "../ink/ink.ts";
+import type { Palette } from "../palette.ts";
+import type { Frame } from "./frame.ts";
+import type { Mark, Place } from "./plot.ts";
+
+const RADIUS = 4.5;
+const ARROW = 15;
+
+export function drawMark(ink: Ink, mark: Mark, strength: "x" | "y", frame: Frame, palette: Palette): void {
+  const at: Place = [frame.x.px(mark.at[0]), frame.y.px(mark.at[1])];
+  ink.lineWidth = 1.5;
+  ink.strokeStyle = palette.ink;
+  switch (mark.kind) {
+    case "broke":
+      ink.fillStyle = palette.accent;
+      circle(ink, at);
+      ink.fill();
+      break;
+    case "atLeast":
+      arrow(ink, at, strength === "x" ? [1, 0] : [0, -1]);
+      openCircle(ink, at, palette);
+      break;
+    case "below":
+      arrow(ink, at, strength === "x" ? [-1, 0] : [0, 1]);
+      openCircle(ink, at, palette);
+      break;
+    case "between":
+      bar(ink, at, mark.to === undefined ? at : [frame.x.px(mark.to[0]), frame.y.px(mark.to[1])]);
+      break;
+  }
+}
+
+function circle(ink: Ink, [x, y]: Place): void {
+  ink.beginPath();
+  ink.arc(x, y, RADIUS, 0, 2 * Math.PI);
+}
+
+function openCircle(ink: Ink, at: Place, palette: Palette): void {
+  circle(ink, at);
+  ink.fillStyle = palette.paper;
+  ink.fill();
+  ink.stroke();
+}
+
+/** From the mark towards [dx, dy]. */
+function arrow(ink: Ink, [x, y]: Place, [dx, dy]: Place): void {
+  const [tipX, tipY] = [x + dx * (RADIUS + ARROW), y + dy * (RADIUS + ARROW)];
+  ink.beginPath();
+  ink.moveTo(x, y);
+  ink.lineTo(tipX, tipY);
+  for (const side of [-1, 1]) {
+    ink.moveTo(tipX - 5 * dx + 3.5 * side * dy, tipY - 5 * dy + 3.5 * side * dx);
+    ink.lineTo(tipX, tipY);
+  }
+  ink.stroke();
+}
+
+function bar(ink: Ink, [x0, y0]: Place, [x1, y1]: Place): void {
+  const length = Math.hypot(x1 - x0, y1 - y0) || 1;
+  const [acrossX, acrossY] = [(-(y1 - y0) / length) * 5, ((x1 - x0) / length) * 5];
+  ink.beginPath();
+  for (const [x, y] of [
+    [x0, y0],
+    [x1, y1],
+  ] as const) {
+    ink.moveTo(x - acrossX, y - acrossY);
+    ink.lineTo(x + acrossX, y + acrossY);
+  }
+  ink.moveTo(x0, y0);
+  ink.lineTo(x1, y1);
+  ink.stroke();
+}

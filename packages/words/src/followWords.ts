@@ -1,0 +1,23 @@
+/** What follows when something gives way. */
+import type { Rig } from "@secondline/rig";
+import type { Outcome } from "@secondline/scenarios";
+import { type Language, sayIn } from "./language.ts";
+import { lowered, partName } from "./partNames.ts";
+import { eventTitle } from "./phrases.ts";
+import { endsOnGround } from "./verdictWords.ts";
+
+/** For every part that keeps too little: what holds the walker when it gives way. */
+export function followTexts(language: Language, rig: Rig, outcome: Outcome): readonly string[] {
+  const say = sayIn(language);
+  return outcome.followUps.map((follow) => {
+    const { part, during, caughtBy } = follow;
+    const values = {
+      part: partName(say, rig, part),
+      event: lowered(eventTitle(language, rig, outcome.whatIfs[during]!.whatIf)),
+    };
+    if (endsOnGround(outcome, follow)) return say("follow.ground", values);
+    return caughtBy === "nothing"
+      ? say("follow.nothing", values)
+      : say("follow.catches", { ...values, catcher: say(`catcher.${caughtBy}`) });
+  });
+}
