@@ -1,7 +1,9 @@
 import { defineConfig } from "rolldown";
+import { noticesPlugin } from "../../scripts/notices.mjs";
 
 export default defineConfig({
   input: { cli: "src/cli.ts", worker: "src/worker.ts" },
   platform: "node",
+  plugins: [noticesPlugin("apps/cli")],
   output: { dir: "dist", format: "esm", sourcemap: true, entryFileNames: "[name].js", cleanDir: true },
 });

@@ -1,16 +1,44 @@
+import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import react from "@vitejs/plugin-react";
 import { VitePWA } from "vite-plugin-pwa";
 import { defineConfig } from "vitest/config";
+// @ts-expect-error a plain script, shared with the command line's build
+import { noticesPlugin, OF_THE_SERVICE_WORKER } from "../../scripts/notices.mjs";
+import { HEADERS, META_POLICY } from "./headers.ts";
 
 // fiber has no "exports" map: under Node its CommonJS build would load a second copy of three.
 const fiber = fileURLToPath(import.meta.resolve("@react-three/fiber").replace(/\.cjs\.js$/, ".esm.js"));
 
+const ERRATA = new URL("../../packages/scenarios/src/errata/errata.json", import.meta.url);
+
 export default defineConfig({
   // Relative, so that the built app also works from a folder of a static host.
   base: "./",
+  // A page of its own, no router: a path that is not there is not found.
+  appType: "mpa",
   plugins: [
     react(),
+    {
+      name: "policy",
+      // A page that is served from source reloads by scripts in line.
+      apply: "build",
+      transformIndexHtml: () => [
+        {
+          tag: "meta",
+          attrs: { "http-equiv": "Content-Security-Policy", content: META_POLICY },
+          injectTo: "head-prepend",
+        },
+      ],
+    },
+    {
+      name: "errata",
+      apply: "build",
+      generateBundle() {
+        this.emitFile({ type: "asset", fileName: "errata.json", source: readFileSync(ERRATA) });
+      },
+    },
+    noticesPlugin("apps/sandbox", OF_THE_SERVICE_WORKER),
     VitePWA({
       // A version that is running is never swapped under the user's hands.
       registerType: "prompt",
@@ -25,7 +53,10 @@ export default defineConfig({
         theme_color: "#0b5d6b",
         icons: [{ src: "icon.svg", sizes: "any", type: "image/svg+xml", purpose: "any" }],
       },
-      workbox: { globPatterns: ["**/*.{html,js,css,woff2,svg}"], maximumFileSizeToCacheInBytes: 3_000_000 },
+      workbox: {
+        globPatterns: ["**/*.{html,js,css,woff2,svg,txt}"],
+        maximumFileSizeToCacheInBytes: 3_000_000,
+      },
     }),
   ],
   worker: { format: "es" },
@@ -40,7 +71,7 @@ export default defineConfig({
     chunkSizeWarningLimit: 1100,
   },
   server: { host: "127.0.0.1" },
-  preview: { host: "127.0.0.1", port: 4173 },
+  preview: { host: "127.0.0.1", port: 4173, headers: HEADERS },
   test: {
     name: "sandbox",
     environment: "node",

@@ -5,6 +5,7 @@ import {
   mkdtempSync,
   readdirSync,
   readFileSync,
+  rmSync,
   truncateSync,
   writeFileSync,
 } from "node:fs";
@@ -18,7 +19,15 @@ import { type Slurm, startSlurm } from "./slurm.ts";
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 const cli = here("../../apps/cli/dist/cli.js");
 const plan = here("data/plan.json");
-const scratch = () => mkdtempSync(join(tmpdir(), "secondline-study-"));
+const folders: string[] = [];
+function scratch(): string {
+  const folder = mkdtempSync(join(tmpdir(), "secondline-study-"));
+  folders.push(folder);
+  return folder;
+}
+afterAll(() => {
+  for (const folder of folders.splice(0)) rmSync(folder, { recursive: true, force: true, maxRetries: 5 });
+});
 
 const call = (...args: string[]) => spawnSync(process.execPath, [cli, "study", ...args], { encoding: "utf8" });
 function made(...args: string[]): void {

@@ -28,6 +28,11 @@ export interface Comparison {
   readonly spread: number;
   /** Whether the quantity is chance in the reference: its place in the range is compared, not its mean. */
   readonly isChance: boolean;
+  /** Smallest and largest single run, ours and the reference's. */
+  readonly range: readonly [number, number];
+  readonly referenceRange: readonly [number, number];
+  /** Largest difference of the means that passes, on the side on which it lies [%]. */
+  readonly allowed: number;
   readonly ok: boolean;
 }
 
@@ -36,6 +41,8 @@ function deviation(values: readonly number[]): number {
   const middle = mean(values);
   return Math.sqrt(values.reduce((sum, x) => sum + (x - middle) * (x - middle), 0) / (values.length - 1));
 }
+
+const rangeOf = (values: readonly number[]) => [Math.min(...values), Math.max(...values)] as const;
 
 export function compare(ensemble: Ensemble, draws: readonly Draw[]): Comparison[] {
   const leash = mean(ensemble.runs.map(({ reference }) => reference.leash));
@@ -52,8 +59,9 @@ export function compare(ensemble: Ensemble, draws: readonly Draw[]): Comparison[
     const uncertainty = ensemble.uncertainty[quantity];
     const isChance = s > (isLoad ? CHANCE : TWO_MODES) * reference;
     const with_ = (bound: number) => Math.sqrt(bound * bound + uncertainty * uncertainty);
-    const inRange = mean(ours) >= Math.min(...theirs) && mean(ours) <= Math.max(...theirs);
-    const near = isLoad ? off <= with_(OFF) && off >= -with_(BELOW) : Math.abs(off) <= DROP_OFF;
+    const [range, referenceRange] = [rangeOf(ours), rangeOf(theirs)];
+    const inRange = mean(ours) >= referenceRange[0] && mean(ours) <= referenceRange[1];
+    const allowed = Math.max(chance, isLoad ? with_(off < 0 ? BELOW : OFF) : DROP_OFF);
     return [
       {
         ensemble: ensemble.name,
@@ -66,7 +74,10 @@ export function compare(ensemble: Ensemble, draws: readonly Draw[]): Comparison[
         referenceSpread: percent(s),
         spread: (100 * t) / mean(ours),
         isChance,
-        ok: isChance ? inRange : near || Math.abs(off) <= chance,
+        range,
+        referenceRange,
+        allowed,
+        ok: isChance ? inRange : Math.abs(off) <= allowed,
       },
     ];
   });

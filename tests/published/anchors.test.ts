@@ -1,7 +1,9 @@
 /** Shares of two anchor legs, and Coulomb's law where the ring sits on the line. */
 import { type Problem, simulate } from "@secondline/engine";
 import { describe, expect, it } from "vitest";
-import { close } from "../support/close.ts";
+import { evidence } from "../evidence/evidence.ts";
+
+const { check, keeps } = evidence("anchors");
 
 const webbing = {
   mass: 0.06,
@@ -48,8 +50,13 @@ describe("two legs in line with the load: F/(2·cos(θ/2)) each, θ between them
         ({ rock: [-2 * Math.cos(half), side * 2 * Math.sin(half), 0], stiffness: 5e5 }) as const;
       const { legs, peaks } = run({ ...rig, anchors: { A: { legs: [leg(1), leg(-1)] } } });
       // The rig is nearly weightless and at rest, so the peak is the standing load.
-      for (const { peak } of legs)
-        close(peak / peaks.mainA.raw, share, 5e-3, "a line that sags by a millimetre or two");
+      check({
+        source: "legs",
+        quantity: `share of each of two legs at ${theta}°`,
+        pairs: legs.map(({ peak }) => [peak / peaks.mainA.raw, share]),
+        share: 5e-3,
+        why: "a line that sags by a millimetre or two",
+      });
     });
   }
 });
@@ -96,10 +103,18 @@ describe("Coulomb friction of the ring on a sloping line", () => {
     const { mean, turn, tensions } = slope(0.5);
     const [low, high] = [...tensions].sort((a, b) => a - b) as [number, number];
     // The friction that is just needed is tan(slope); the ratio is that of a wrap by the line's turn at the ring.
-    close(Math.log(high / low), Math.tan(Math.abs(mean)) * turn, 0.05, "angles from elements two to four away");
+    check({
+      source: "capstan",
+      quantity: "logarithm of the ratio of the tensions beside a ring that friction just holds",
+      pairs: [[Math.log(high / low), Math.tan(Math.abs(mean)) * turn]],
+      share: 0.05,
+      why: "angles from elements two to four away",
+    });
   });
 
   it("lets a frictionless ring slide further than one with friction", () => {
     expect(slope(0).slid).toBeGreaterThan(slope(0.1).slid);
   });
 });
+
+keeps();

@@ -1,7 +1,9 @@
 /** Cables at rest against published values and the elastic catenary. */
 import { BareLine, GRAVITY, type Material, type Problem, solveStanding } from "@secondline/engine";
 import { describe, it } from "vitest";
-import { close } from "../support/close.ts";
+import { evidence } from "../evidence/evidence.ts";
+
+const { check, keeps } = evidence("catenary");
 
 const linear = (stiffness: number, weight: number): Material => ({
   mass: weight / GRAVITY,
@@ -23,14 +25,34 @@ describe("validation test SSNL114 of code_aster (manual V6.02.114): a heavy elas
   };
 
   it("sags 6.352 m (published to 1e-3 m)", () => {
-    close(sag(2 * half), -6.352, 1.6e-4, "the published figure is rounded to 1 mm");
-    close(sag(2 * half), -6.35216147, 2e-5, "computed from the cable's equation; 400 pieces");
+    const got = sag(2 * half);
+    const why = "the published figure is rounded to 1 mm, and the cable has 400 pieces";
+    check({
+      source: "codeAster",
+      quantity: "sag under its weight",
+      unit: "m",
+      pairs: [[got, -6.352]],
+      share: 1.6e-4,
+      why,
+    });
+    const pairs = [[got, -6.35216147]] as const;
+    check({ source: "catenary", quantity: "sag of that cable", unit: "m", pairs, share: 2e-5, why: "400 pieces" });
   });
 
   it("sags 8.195 m after warming by 39.26 K (published to 1e-3 m)", () => {
     const longer = 2 * half * (1 + 2.3e-5 * 39.26);
-    close(sag(longer), -8.195, 1.3e-4, "the published figure is rounded to 1 mm");
-    close(sag(longer), -8.19545175, 2e-5, "computed from the cable's equation; 400 pieces");
+    const got = sag(longer);
+    const why = "the published figure is rounded to 1 mm, and the cable has 400 pieces";
+    check({ source: "codeAster", quantity: "sag when warm", unit: "m", pairs: [[got, -8.195]], share: 1.3e-4, why });
+    const pairs = [[got, -8.19545175]] as const;
+    check({
+      source: "catenary",
+      quantity: "sag of that cable, warm",
+      unit: "m",
+      pairs,
+      share: 2e-5,
+      why: "400 pieces",
+    });
   });
 });
 
@@ -42,9 +64,14 @@ describe("unit test tests/test_catenary.py of MoorPy (NREL, commit 9191d188): a 
       return [along, up - (0.5 * 200 * 500) / pieces] as const;
     });
     const [across, lower] = [0, 1].map((k) => (4 * fine![k]! - coarse![k]!) / 3);
-    close(across!, 43694.580989, 2e-6, "that program's own tolerance is 1e-6, and the chain is extrapolated");
-    close(-lower!, 22365.59935, 4e-6, "that program's own tolerance is 1e-6, and the chain is extrapolated");
-    close(500 * 200 + lower!, 77634.40065, 2e-6, "that program's own tolerance is 1e-6, and the chain is extrapolated");
+    for (const [quantity, got, expected, share] of [
+      ["pull across", across!, 43694.580989, 2e-6],
+      ["pull up at the lower end", -lower!, 22365.59935, 4e-6],
+      ["pull up at the upper end", 500 * 200 + lower!, 77634.40065, 2e-6],
+    ] as const) {
+      const why = "that program's own tolerance is 1e-6, and the chain is extrapolated";
+      check({ source: "moorPy", quantity, unit: "N", pairs: [[got, expected]], share, why });
+    }
   });
 });
 
@@ -73,8 +100,18 @@ describe("a point load in the middle of a line", () => {
       [20, 1.50107577],
     ] as const) {
       const solved = standing(rig(span, 2000, 1e-7, 800), span / 20);
-      close(solved.standing.sag, sag, 1e-6, "nothing but rounding and a line of 1e-7 N/m");
-      close(solved.standing.tension, 2694.609836, 1e-6, "nothing but rounding and a line of 1e-7 N/m");
+      const [why, share] = ["nothing but rounding and a line of 1e-7 N/m", 1e-6];
+      const [weight, source] = ["800 N in the middle of a weightless line", "catenary"] as const;
+      check({
+        source,
+        quantity: `sag, ${weight} of ${span} m`,
+        unit: "m",
+        pairs: [[solved.standing.sag, sag]],
+        share,
+        why,
+      });
+      const pairs = [[solved.standing.tension, 2694.609836]] as const;
+      check({ source, quantity: `tension, ${weight} of ${span} m`, unit: "N", pairs, share, why });
     }
   });
 
@@ -82,8 +119,15 @@ describe("a point load in the middle of a line", () => {
     // The natural length of the computed case follows from its own unloaded catenary, a little longer than a straight line's.
     const pretension = 60_000 * (100 / 96.7784989 - 1);
     const solved = standing(rig(100, pretension, 0.6864655, 800), 0.125);
-    close(solved.unloaded.sag, 0.41521014, 1e-4, "lumped chain of 0.125 m");
-    close(solved.standing.sag, 7.71616081, 1e-5, "lumped chain of 0.125 m");
-    close(solved.standing.tension, 2734.09392, 1e-4, "tension of the first piece, not at the anchor itself");
+    for (const [quantity, unit, got, expected, share] of [
+      ["sag of a heavy line of 100 m", "m", solved.unloaded.sag, 0.41521014, 1e-4],
+      ["sag of a heavy line of 100 m under 800 N", "m", solved.standing.sag, 7.71616081, 1e-5],
+      ["tension of a heavy line of 100 m under 800 N", "N", solved.standing.tension, 2734.09392, 1e-4],
+    ] as const) {
+      const why = "lumped chain of 0.125 m; tension of its first piece, not at the anchor itself";
+      check({ source: "catenary", quantity, unit, pairs: [[got, expected]], share, why });
+    }
   });
 });
+
+keeps();

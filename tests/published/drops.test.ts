@@ -1,8 +1,10 @@
 /** A mass falling on an elastic line, with and without damping, and the large pendulum. */
 import { BareLine, GRAVITY, type Material } from "@secondline/engine";
 import { describe, it } from "vitest";
-import { close } from "../support/close.ts";
+import { evidence } from "../evidence/evidence.ts";
 import { publishedTable } from "../support/table.ts";
+
+const { check, keeps } = evidence("drops");
 
 const linear = (stiffness: number, branches: Material["branches"] = []): Material => ({
   // Next to no mass: the line is a spring.
@@ -35,7 +37,7 @@ describe("impact-force equation F = mg + √((mg)² + 2·mg·EA·f), as printed 
   for (const row of publishedTable("impactForce.csv")) {
     const stiffness = row["K=EA_N"]!;
     it(`holds over fall factors 0 to 2 at EA = ${stiffness} N`, () => {
-      for (const [mass, factor] of [
+      const cases = [
         [80, 0],
         [80, 0.25],
         [80, 0.5],
@@ -43,11 +45,14 @@ describe("impact-force equation F = mg + √((mg)² + 2·mg·EA·f), as printed 
         [80, 1.5],
         [80, 2],
         [100, 1],
-      ] as const) {
+      ] as const;
+      const pairs = cases.map(([mass, factor]) => {
         const speed = Math.sqrt(2 * GRAVITY * factor * length);
         const { force } = drop(length, linear(stiffness), mass, speed, 1e-5);
-        close(force, row[`F_N m=${mass} f=${factor}`]!, 1e-4, "steps of 10 µs");
-      }
+        return [force, row[`F_N m=${mass} f=${factor}`]!] as const;
+      });
+      const quantity = `largest force over fall factors 0 to 2 at EA ${stiffness} N`;
+      check({ source: "wexler", quantity, unit: "N", pairs, share: 1e-4, why: "steps of 10 µs" });
     });
   }
 });
@@ -66,8 +71,10 @@ describe("a Kelvin–Voigt drop: 80 kg at 6 m/s on 5000 N/m", () => {
       const damper = 2 * ratio * Math.sqrt(5000 * 80);
       const branches = ratio === 0 ? [] : [[(damper * length) / time, time] as const];
       const got = drop(length, linear(5000 * length, branches), 80, 6, 2e-6);
-      close(got.force, force, 2e-3, "the branch stands for a damper up to some τ·ω = 8e-4");
-      close(got.stretch, stretch, 1e-3, "the branch stands for a damper up to some τ·ω = 8e-4");
+      const [why, source] = ["the branch stands for a damper up to some τ·ω = 8e-4", "dampedDrop"] as const;
+      const [F, x] = [`force at a damping ratio of ${ratio}`, `stretch at a damping ratio of ${ratio}`];
+      check({ source, quantity: F, unit: "N", pairs: [[got.force, force]], share: 2e-3, why });
+      check({ source, quantity: x, unit: "m", pairs: [[got.stretch, stretch]], share: 1e-3, why });
     });
   }
 });
@@ -89,11 +96,14 @@ describe("a pendulum let go at a right angle", () => {
       before = now;
     }
     const small = 2 * Math.PI * Math.sqrt(length / GRAVITY);
-    close(
-      (passages[2]! - passages[0]!) / small,
-      1.180340599,
-      1e-3,
-      "the string stretches by half a millimetre on average",
-    );
+    check({
+      source: "pendulum",
+      quantity: "period from a right angle, over that of a small swing",
+      pairs: [[(passages[2]! - passages[0]!) / small, 1.180340599]],
+      share: 1e-3,
+      why: "the string stretches by half a millimetre on average",
+    });
   });
 });
+
+keeps();

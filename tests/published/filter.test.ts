@@ -1,7 +1,10 @@
 /** The load cell's filter, channel frequency class 60 of SAE J211-1 and ISO 6487, against its gain limits. */
 import { cfc60 } from "@secondline/engine";
 import { describe, expect, it } from "vitest";
+import { evidence } from "../evidence/evidence.ts";
 import { close } from "../support/close.ts";
+
+const { check, keeps } = evidence("filter");
 
 const RATE = 10_000;
 
@@ -21,19 +24,24 @@ describe("CFC 60", () => {
   const lower = (f: number) =>
     f <= 60 ? -0.5 : f <= 100 ? -0.5 - 3.5 * (Math.log2(f / 60) / Math.log2(100 / 60)) : -4 - 24 * Math.log2(f / 100);
 
-  for (const frequency of [0.5, 1, 5, 10, 20, 40, 60, 80, 100, 150, 200, 300, 500]) {
-    it(`keeps within the class's limits at ${frequency} Hz`, () => {
-      const dB = gain(frequency);
-      expect(dB).toBeLessThanOrEqual(upper(frequency));
-      expect(dB).toBeGreaterThanOrEqual(lower(frequency));
+  it("keeps within the class's limits from 0.5 to 500 Hz", () => {
+    const frequencies = [0.5, 1, 5, 10, 20, 40, 60, 80, 100, 150, 200, 300, 500];
+    check({
+      source: "cfc",
+      quantity: "gain from 0.5 to 500 Hz",
+      unit: "dB",
+      pairs: frequencies.map((frequency) => [gain(frequency), [lower(frequency), upper(frequency)]]),
+      why: "the limits themselves",
     });
-  }
+  });
 
   it("passes 100 Hz 3 dB down, as a two-pole Butterworth run both ways does: −10·log(1 + (f/f₀)⁴), f₀ = 2.0775·60 Hz", () => {
-    for (const frequency of [10, 30, 60, 100, 200, 400]) {
+    const pairs = [10, 30, 60, 100, 200, 400].map((frequency) => {
       const warped = Math.tan((Math.PI * frequency) / RATE) / Math.tan((Math.PI * 60 * 2.0775) / RATE);
-      close(gain(frequency), -20 * Math.log10(1 + warped ** 4), 1e-4, "closed form of the bilinear transform");
-    }
+      return [gain(frequency), -20 * Math.log10(1 + warped ** 4)] as const;
+    });
+    const why = "closed form of the bilinear transform";
+    check({ source: "butterworth", quantity: "gain at 10 to 400 Hz", unit: "dB", pairs, share: 1e-4, why });
     close(gain(100), -3.01, 0.02, "the class is often named by its 100 Hz at −3 dB");
   });
 
@@ -53,3 +61,5 @@ describe("CFC 60", () => {
     expect(() => cfc60(new Float64Array(10), 500)).toThrow(/600/);
   });
 });
+
+keeps();

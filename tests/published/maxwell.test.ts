@@ -4,7 +4,10 @@
  */
 import { BareLine, type Branch } from "@secondline/engine";
 import { describe, expect, it } from "vitest";
+import { evidence } from "../evidence/evidence.ts";
 import { close } from "../support/close.ts";
+
+const { check, keeps } = evidence("maxwell");
 
 const slow = 60_000;
 const branches: readonly Branch[] = [
@@ -33,14 +36,17 @@ describe("relaxation after a sudden stretch", () => {
     // The jump happens within the first step; the exact law for a straight rise over that step is what is stepped.
     line.advance(1);
     const rise = branches.map(([E, tau]) => (E * tau * -Math.expm1(-line.step / tau)) / line.step);
+    const pairs: [number, number][] = [];
     for (const until of [1e-3, 1e-2, 0.1, 1, 10]) {
       while (line.time < until) line.advance(1);
       const since = line.time - line.step;
       const expected = 0.02 * branches.reduce((sum, [, tau], k) => sum + rise[k]! * Math.exp(-since / tau), slow);
       close(line.tension(0), expected, 1e-9, "the exponential step is exact for this");
       const sudden = 0.02 * branches.reduce((sum, [E, tau]) => sum + E * Math.exp(-since / tau), slow);
-      close(line.tension(0), sudden, 3e-3, "a rise over 0.1 ms instead of a sudden one");
+      pairs.push([line.tension(0), sudden]);
     }
+    const why = "a rise over 0.1 ms instead of a sudden one";
+    check({ source: "ferry", quantity: "tension while it relaxes, 1 ms to 10 s", unit: "N", pairs, share: 3e-3, why });
   });
 });
 
@@ -61,20 +67,23 @@ describe("creep under a constant pull, and recovery", () => {
     // The mass starts where the sudden part of the stretch ends, moving as fast as it then creeps.
     line.place(1, [1 + creep(0), 0, 0]);
     line.push(1, [(creep(1e-6) - creep(0)) / 1e-6, 0, 0]);
-    for (const until of [0.05, 0.2, 0.5, 1, 4]) {
+    const why = "the small mass that carries the pull rings a little";
+    const source = "ferry";
+    const crept = [0.05, 0.2, 0.5, 1, 4].map((until) => {
       while (line.time < until) line.advance(1);
-      close(line.position(1)[0] - 1, creep(until), 2e-3, "the small mass that carries the pull rings a little");
-    }
+      return [line.position(1)[0] - 1, creep(until)] as const;
+    });
+    check({ source, quantity: "creep under a constant pull, 0.05 to 4 s", unit: "m", pairs: crept, share: 2e-3, why });
     // Half of the pull is taken off: by superposition the same creep, backwards.
     const turn = line.time;
     line.freeEnd("last", [0.5 * pull, 0, 0]);
     const sudden = (0.5 * pull) / (slow + E1);
     line.place(1, [line.position(1)[0] - sudden, 0, 0]);
-    for (const after of [0.05, 0.5, 3]) {
+    const recovered = [0.05, 0.5, 3].map((after) => {
       while (line.time < turn + after) line.advance(1);
-      const expected = creep(line.time) - 0.5 * creep(after);
-      close(line.position(1)[0] - 1, expected, 5e-3, "the small mass that carries the pull rings a little");
-    }
+      return [line.position(1)[0] - 1, creep(line.time) - 0.5 * creep(after)] as const;
+    });
+    check({ source, quantity: "recovery when half is taken off", unit: "m", pairs: recovered, share: 5e-3, why });
   });
 });
 
@@ -101,8 +110,11 @@ describe("a small swing of strain about a standing one", () => {
         inPhase += (line.tension(0) * Math.sin((2 * Math.PI * k) / perTurn) * 2) / perTurn;
         outOfPhase += (line.tension(0) * Math.cos((2 * Math.PI * k) / perTurn) * 2) / perTurn;
       }
-      close(inPhase / swing, storage(omega), 1e-3, "400 steps a turn");
-      close(outOfPhase / swing, loss(omega), 5e-3, "400 steps a turn");
+      const [why, source] = ["400 steps a turn", "ferry"] as const;
+      const at = `at ${omega} rad/s`;
+      const [stored, lost] = [[[inPhase / swing, storage(omega)]], [[outOfPhase / swing, loss(omega)]]] as const;
+      check({ source, quantity: `storage ${at}`, unit: "N", pairs: stored, share: 1e-3, why });
+      check({ source, quantity: `loss ${at}`, unit: "N", pairs: lost, share: 5e-3, why });
     });
   }
 
@@ -111,3 +123,5 @@ describe("a small swing of strain about a standing one", () => {
     expect(Math.max(...shares) / Math.min(...shares)).toBeLessThan(2);
   });
 });
+
+keeps();

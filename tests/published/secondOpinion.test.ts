@@ -6,7 +6,10 @@
 import { BareLine, GRAVITY, type Material } from "@secondline/engine";
 import { Outcome, Solver } from "odex";
 import { describe, expect, it } from "vitest";
+import { evidence } from "../evidence/evidence.ts";
 import { close } from "../support/close.ts";
+
+const { check, keeps } = evidence("secondOpinion");
 
 /** A line between two fixed points with a mass on one of its nodes; motion in the vertical plane. */
 interface Case {
@@ -142,7 +145,14 @@ describe("a general-purpose integrator on the same right-hand side", () => {
       ["z", z],
     ] as const) {
       const extrapolated = (4 * fine![name] - coarse![name]) / 3;
-      close(extrapolated - value, 0, 1e-7, "metres; ODEX at 1e-12");
+      check({
+        source: "odex",
+        quantity: `${name} of a mass thrown on a line of four Maxwell branches`,
+        unit: "m",
+        pairs: [[extrapolated, value]],
+        within: 1e-7,
+        why: "extrapolated to no step; ODEX at 1e-12",
+      });
       close(fine![name] - value, 0, 2e-5, "metres; steps of 12.5 µs");
     }
   });
@@ -185,6 +195,10 @@ describe("a general-purpose integrator on the same right-hand side", () => {
     }
     close(along, state[0]!, 1e-6, "the line weighs a millionth of a kilogram a metre after all");
     const engine = byEngine(two, until, 64_000).x - 5.25;
+    const quantity = "way of a mass on a damped spring";
+    check({ source: "odex", quantity, unit: "m", pairs: [[engine, along]], share: 2e-6, why: "steps of 6 µs" });
     close(engine, state[0]!, 1e-6, "steps of 6 µs");
   });
 });
+
+keeps();

@@ -9,10 +9,13 @@ import {
 } from "@secondline/strength";
 import { jStat } from "jstat";
 import { describe, expect, it } from "vitest";
+import { evidence } from "../evidence/evidence.ts";
 
-/** Largest relative difference over a list of pairs. */
-const apart = (pairs: readonly (readonly [number, number])[]) =>
-  Math.max(...pairs.map(([a, b]) => Math.abs(a / b - 1)));
+const { check, keeps } = evidence("strengthLibrary");
+
+/** Two implementations of one function agree to this share over a list of pairs. */
+const agree = (quantity: string, share: number, pairs: readonly (readonly [number, number])[]) =>
+  check({ source: "jstat", quantity, pairs, share, why: "two series, two ways to their end" });
 
 describe("our special functions against jstat 1.9.6, an independent implementation", () => {
   const shares = [1e-6, 0.001, 0.05, 0.3, 0.5, 0.75, 0.95, 0.999];
@@ -22,7 +25,7 @@ describe("our special functions against jstat 1.9.6, an independent implementati
     const pairs = [0.9, 0.95, 0.99, 0.999].map(
       (p) => [toleranceFactorKnownSpread(1e15, p, 0.5), jStat.normal.inv(p, 0, 1)] as const,
     );
-    expect(apart(pairs)).toBeLessThan(1e-9);
+    agree("normal quantile", 1e-9, pairs);
   });
 
   it("Student quantile, through k_n of EN 1990, to 1e-7", () => {
@@ -30,7 +33,7 @@ describe("our special functions against jstat 1.9.6, an independent implementati
     const pairs = n.map(
       (k) => [en1990Factor(k, false), jStat.studentt.inv(0.95, k - 1) * Math.sqrt(1 + 1 / k)] as const,
     );
-    expect(apart(pairs)).toBeLessThan(1e-7);
+    agree("Student quantile, n = 2 to 100", 1e-7, pairs);
   });
 
   it("beta quantile, through Clopper–Pearson, to 1e-7", () => {
@@ -47,17 +50,19 @@ describe("our special functions against jstat 1.9.6, an independent implementati
         [high, jStat.beta.inv(0.975, k + 1, n - k)],
       ] as const;
     });
-    expect(apart(pairs)).toBeLessThan(1e-7);
+    agree("beta quantile, through Clopper–Pearson", 1e-7, pairs);
   });
 
   it("non-central t: jstat's distribution function returns the confidence at our factor, to 1e-6", () => {
     const z = jStat.normal.inv(0.95, 0, 1);
-    for (const n of [2, 3, 5, 10, 30, 100]) {
-      for (const confidence of [0.75, 0.95, 0.99]) {
+    const pairs = [2, 3, 5, 10, 30, 100].flatMap((n) =>
+      [0.75, 0.95, 0.99].map((confidence) => {
         const t = toleranceFactor(n, 0.95, confidence) * Math.sqrt(n);
-        expect(Math.abs(jStat.noncentralt.cdf(t, n - 1, z * Math.sqrt(n)) - confidence)).toBeLessThan(1e-6);
-      }
-    }
+        return [jStat.noncentralt.cdf(t, n - 1, z * Math.sqrt(n)), confidence] as const;
+      }),
+    );
+    const why = "its distribution function is summed to about as much";
+    check({ source: "jstat", quantity: "confidence at our factor, n = 2 to 100", pairs, within: 1e-6, why });
   });
 
   it("Weibull and lognormal distribution functions invert their quantiles", () => {
@@ -79,3 +84,5 @@ describe("our special functions against jstat 1.9.6, an independent implementati
     expect(Math.abs(moment(4) - 3)).toBeLessThan(5 * Math.sqrt(96 / 1e5));
   });
 });
+
+keeps();

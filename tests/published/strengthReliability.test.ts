@@ -9,21 +9,35 @@ import {
   unionChance,
 } from "@secondline/strength";
 import { describe, expect, it } from "vitest";
+import { evidence } from "../evidence/evidence.ts";
+
+const { check, keeps } = evidence("strengthReliability");
 
 const normal = (mean: number, deviation: number): Distribution => ({ kind: "normal", mean, deviation });
 
 describe("load–strength interference", () => {
   it("normal strength and load (OpenTURNS benchmark set; documentation of the Python package reliability)", () => {
-    expect(failureProbability(normal(4, 1), normal(2, 1))).toBeCloseTo(0.0786496035, 10);
-    expect(failureProbability(normal(7, 1), normal(2, 1))).toBeCloseTo(2.03476e-4, 9);
-    expect(failureProbability(normal(40, 7), normal(20, 6))).toBeCloseTo(0.0150298, 7);
+    for (const [source, quantity, got, expected, within] of [
+      ["openTurns", "R 4 ± 1, S 2 ± 1", failureProbability(normal(4, 1), normal(2, 1)), 0.0786496035, 5e-11],
+      ["openTurns", "R 7 ± 1, S 2 ± 1", failureProbability(normal(7, 1), normal(2, 1)), 2.03476e-4, 5e-10],
+      ["reliability", "R 40 ± 7, S 20 ± 6", failureProbability(normal(40, 7), normal(20, 6)), 0.0150298, 5e-8],
+    ] as const) {
+      const why = "half of the last digit that is printed";
+      check({ source, quantity: `chance of failure, ${quantity}`, pairs: [[got, expected]], within, why });
+    }
   });
 
   it("lognormal strength and normal load: axial beam of the OpenTURNS benchmark set", () => {
     const strength: Distribution = { kind: "lognormal", mean: 3e6, deviation: 3e5 };
     const area = Math.PI * 1e-4;
     const found = failureProbability(strength, normal(750 / area, 50 / area));
-    expect(Math.abs(found / 0.0291981946248 - 1)).toBeLessThan(1e-9);
+    check({
+      source: "openTurns",
+      quantity: "chance of failure of the axial beam",
+      pairs: [[found, 0.0291981946248]],
+      share: 1e-9,
+      why: "quadrature to ten digits",
+    });
   });
 
   it("lognormal strength and load agree with quadrature of the closed form's own definition", () => {
@@ -47,13 +61,25 @@ describe("first to fail of three independent Weibull strengths (computed by quad
 
   it("one of them fails at a load of 20 with 0.06973150", () => {
     const holds = strengths.reduce((product, d) => product * (1 - cdf(d, 20)), 1);
-    expect(1 - holds).toBeCloseTo(0.0697315, 8);
+    check({
+      source: "quadrature",
+      quantity: "chance that one of three Weibull strengths fails at a load of 20",
+      pairs: [[1 - holds, 0.0697315]],
+      within: 5e-9,
+      why: "seven digits are kept",
+    });
   });
 
   it("each is first with 0.34794753, 0.57618415, 0.07586832", () => {
     const shares = leastShares(strengths);
     const computed = [0.34794753, 0.57618415, 0.07586832];
-    for (const [i, share] of computed.entries()) expect(shares[i]).toBeCloseTo(share, 7);
+    check({
+      source: "quadrature",
+      quantity: "share of each of three strengths of being first",
+      pairs: computed.map((share, i) => [shares[i]!, share]),
+      within: 5e-8,
+      why: "eight digits are kept",
+    });
   });
 });
 
@@ -82,3 +108,5 @@ describe("a union of rare failures", () => {
     expect(Math.abs(any / exact - 1)).toBeLessThan(0.02);
   });
 });
+
+keeps();

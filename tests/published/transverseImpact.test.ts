@@ -5,8 +5,10 @@
  */
 import { BareLine } from "@secondline/engine";
 import { describe, it } from "vitest";
-import { close } from "../support/close.ts";
+import { evidence } from "../evidence/evidence.ts";
 import { publishedTable } from "../support/table.ts";
+
+const { check, keeps } = evidence("transverseImpact");
 
 const [stiffness, mass] = [60_000, 0.06];
 const c = Math.sqrt(stiffness / mass);
@@ -59,13 +61,13 @@ describe("a line struck across at a constant speed", () => {
     const [v, e0] = [row.V_over_c!, row.e0!];
     it(`at ${v} of the wave speed with a prestrain of ${e0} stretches to ${row.strain_e}`, () => {
       const got = struck(v * c, e0);
-      close(got.strain - e0, row.strain_e! - e0, 0.03, "what is added to the prestrain; mean over a ringing chain");
-      close(
-        got.front / c,
-        row.transverse_front_lab_over_c!,
-        0.03,
-        "the slowest front has come 25 elements and is a few wide",
-      );
+      const at = `struck at ${v} of the wave speed, prestrain ${e0}`;
+      const added = [[got.strain - e0, row.strain_e! - e0]] as const;
+      const ringing = "mean over a ringing chain";
+      check({ source: "smith", quantity: `added strain, ${at}`, pairs: added, share: 0.03, why: ringing });
+      const fronts = [[got.front / c, row.transverse_front_lab_over_c!]] as const;
+      const wide = "the slowest front has come 25 elements and is a few wide";
+      check({ source: "smith", quantity: `speed of the kink over c, ${at}`, pairs: fronts, share: 0.03, why: wide });
     });
   }
 
@@ -77,9 +79,16 @@ describe("a line struck across at a constant speed", () => {
   ] as const) {
     it(`carrying ${tension} N, struck at 6 m/s, pulls with ${force} N until the first reflection returns`, () => {
       const got = struck(6, tension / stiffness);
-      close(got.strain * stiffness - tension, after - tension, 0.03, "what is added; mean over a ringing chain");
-      close(got.front, front, 0.03, "the slowest front has come 25 elements and is a few wide");
-      close(got.force, force, 0.02, "both halves of the line; mean over the kink's straight side");
+      for (const [quantity, unit, found, expected, share, why] of [
+        ["added tension", "N", got.strain * stiffness - tension, after - tension, 0.03, "mean over a ringing chain"],
+        ["speed of the kink", "m/s", got.front, front, 0.03, "the front has come 25 elements and is a few wide"],
+        ["force across", "N", got.force, force, 0.02, "both halves; mean over the kink's straight side"],
+      ] as const) {
+        const at = `${quantity}, a line with ${tension} N struck at 6 m/s`;
+        check({ source: "smith", quantity: at, unit, pairs: [[found, expected]], share, why });
+      }
     });
   }
 });
+
+keeps();

@@ -1,9 +1,12 @@
 /** Free vibrations of a line: Irvine's parameter, and the harmonics of a string of lumped masses. */
 import { BareLine, GRAVITY, type Material } from "@secondline/engine";
 import { describe, it } from "vitest";
+import { evidence } from "../evidence/evidence.ts";
 import { close } from "../support/close.ts";
 import { strongestFrequency } from "../support/frequency.ts";
 import { publishedTable } from "../support/table.ts";
+
+const { check, keeps } = evidence("vibration");
 
 const linear = (stiffness: number, mass: number): Material => ({
   mass,
@@ -81,7 +84,14 @@ describe("Irvine's first symmetric in-plane frequency, from a simulated free vib
     it(`is ${row.omega1_sym_over_pi} π at λ² = ${wanted}`, () => {
       const { omega, lambda2 } = firstSymmetric(wanted);
       close(lambda2, wanted, 1e-6, "the cable was made to have it");
-      close(omega, row.omega1_sym!, 2e-3, "60 elements, a sag of 1/70, a signal of 25 periods");
+      check({
+        source: "irvine",
+        quantity: `first symmetric frequency at λ² = ${wanted}`,
+        unit: "ω·L·√(m/H)",
+        pairs: [[omega, row.omega1_sym!]],
+        share: 2e-3,
+        why: "60 elements, a sag of 1/70, a signal of 25 periods",
+      });
     });
   }
 
@@ -131,7 +141,13 @@ describe("harmonics of a string of N equal masses", () => {
       const exact = ((n * Math.PI) / now) * Math.sqrt(T / ((mass * length) / now));
       // The leapfrog scheme is fast by a known amount: sin(ω'·Δt/2) = ω·Δt/2.
       const omega = (2 / line.step) * Math.sin((Math.PI * line.step) / periodOf(line, Math.ceil((N + 1) / (2 * n))));
-      close(omega / exact, ratio, 2e-6, "an exact mode of the lumped string; passages found between steps");
+      check({
+        source: "lumpedString",
+        quantity: `mode ${n} of ${N} masses, over that of a string`,
+        pairs: [[omega / exact, ratio]],
+        share: 2e-6,
+        why: "an exact mode of the lumped string; passages found between steps",
+      });
     });
   }
 });
@@ -148,3 +164,5 @@ function periodOf(line: BareLine, node: number): number {
   }
   return (passages.at(-1)! - passages[0]!) / 20;
 }
+
+keeps();

@@ -6,7 +6,10 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { type Problem, type Recording, readProblem, simulate } from "@secondline/engine";
 import { afterAll, describe, expect, it } from "vitest";
+import { evidence } from "../evidence/evidence.ts";
 import { close } from "../support/close.ts";
+
+const { check, keeps } = evidence("reference");
 
 interface Expected {
   readonly expected: Readonly<Record<string, { readonly value: number; readonly spread: number }>> & {
@@ -124,7 +127,15 @@ for (const name of names) {
       );
       it(`agrees with the reference in ${quantity}`, () => {
         const bound = OFF_NODE[`${name}/${quantity}`] ? ROUNDED : tolerance;
-        close(got[quantity], value, bound, "agreed between the two programs");
+        check({
+          source: "lineProgram",
+          where: `problem ${name}`,
+          quantity: `${name}: ${quantity}`,
+          unit: quantity.endsWith("sag") || quantity.endsWith("drop") ? "m" : "N",
+          pairs: [[got[quantity], value]],
+          share: bound,
+          why: "agreed between the two programs",
+        });
       });
       it(`moves ${quantity} by no more than that when the mesh is halved`, () => {
         close(halved[quantity], whole[quantity], tolerance, "agreed between the two programs");
@@ -141,7 +152,15 @@ for (const name of names) {
     if (expected.firstBreak) {
       it(`parts the ${expected.firstBreak} first, when the reference does`, () => {
         expect(recording.firstBreak?.part).toBe(expected.firstBreak);
-        close(recording.firstBreak!.time, expected["firstBreak.time"]!.value, 0.01, "as the drop");
+        check({
+          source: "lineProgram",
+          where: `problem ${name}`,
+          quantity: `${name}: moment at which the ${expected.firstBreak} parts`,
+          unit: "s",
+          pairs: [[recording.firstBreak!.time, expected["firstBreak.time"]!.value]],
+          share: 0.01,
+          why: "as the drop",
+        });
       });
     } else {
       it("parts nothing", () => {
@@ -150,3 +169,5 @@ for (const name of names) {
     }
   });
 }
+
+keeps();

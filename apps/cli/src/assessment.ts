@@ -3,6 +3,7 @@ import { partIds, type Rig, type RigIssue } from "@secondline/rig";
 import { type Assessed, type Assessment, assess, type BreakTest, type Judgement } from "@secondline/scenarios";
 import type { WearRecord } from "@secondline/strength";
 import { readBreakLogFile } from "./breakLogFile.ts";
+import { tellErrata } from "./errata.ts";
 import type { CommandFailure } from "./failure.ts";
 import { faults } from "./input.ts";
 import { readJudgements } from "./judgements.ts";
@@ -31,6 +32,7 @@ interface Known {
 
 /** One rig with all that is known of it. */
 export function readAssessment(file: string, options: AssessmentOptions): ReadAssessment {
+  tellErrata();
   const rig = readRigFile(file);
   return taken(file, rig, readKnown(options, [rig]));
 }
@@ -42,6 +44,7 @@ export interface ComparedAssessment extends ReadAssessment {
 
 /** Several rigs: wear record, tests and judgements count in those that they speak of, and must speak of one at least. */
 export function readAssessments(files: readonly string[], options: AssessmentOptions): readonly ComparedAssessment[] {
+  tellErrata();
   const rigs = files.map(readRigFile);
   const known = readKnown(options, rigs);
   const speaks = rigs.map((rig) => !isStranger(assess(assessmentOf(rig, known))));

@@ -56,6 +56,7 @@ const program = new Command("secondline")
   secondline strength breaks.csv            what break tests say a part still holds
   secondline wear rig.json --wear record.json --on 2026-07-01
   secondline teardown rig.json --wear record.json --on 2026-07-01 --sheet cuts.html
+  secondline measured fall.csv rig.json     a load cell's recording beside the model's draws of that fall
   secondline validate rig.json              every fault in a file
   secondline solve problem.json --json      the bare engine on one problem
 `,
@@ -267,6 +268,28 @@ program
   .option("--share <percent>", "with --results: days until the next line holds this share of new (default: 75)")
   .addOption(json())
   .action(async (file: string, options) => (await import("./commands/teardown.ts")).teardown(file, options));
+
+program
+  .command("measured")
+  .description("hold a load cell's recording of a fall against the model: alignment, peak, impulse, spread")
+  .argument("<recording>", "recording (CSV; docs/MEASURED.md has the format)")
+  .argument("<rig>", "rig document (JSON)")
+  .addOption(json())
+  .option("--runs <number>", "draws of the model (default: 16)")
+  .option(
+    "--spread <input=spread>",
+    "how far an input may be off, in place of what is assumed; repeatable",
+    collect,
+    [] as string[],
+  )
+  .addOption(accuracy())
+  .addOption(wear())
+  .addOption(on())
+  .addOption(tests())
+  .addOption(judge())
+  .action(async (recording: string, file: string, options) =>
+    (await import("./commands/measured.ts")).measured(recording, file, options),
+  );
 
 program
   .command("validate")

@@ -5,7 +5,13 @@ import { CommandFailure, EXIT } from "./failure.ts";
 import { readTrouble } from "./fileTrouble.ts";
 
 /** Largest files that are read, by what they should be [bytes]. */
-export const LARGEST = { rig: MAX_RIG_TEXT, wear: 5_000_000, problem: 5_000_000, breakLog: 5_000_000 } as const;
+export const LARGEST = {
+  rig: MAX_RIG_TEXT,
+  wear: 5_000_000,
+  problem: 5_000_000,
+  breakLog: 5_000_000,
+  recording: 60_000_000,
+} as const;
 
 /** Reads a text of at most `largest` bytes; a larger one is refused before it is read. */
 export function readText(file: string, largest: number): string {

@@ -1,3 +1,4 @@
+import { CSPProvider } from "@base-ui/react/csp-provider";
 import { useState } from "react";
 import type { Booted } from "./boot.ts";
 import { createPlaybackClock } from "./clock/playbackClock.ts";
@@ -7,8 +8,11 @@ import { SandboxContext } from "./state/useSandbox.ts";
 export function App({ booted }: { booted: Booted }) {
   const [clock] = useState(() => createPlaybackClock({ duration: 0, speed: 1 / 4 }));
   return (
-    <SandboxContext.Provider value={booted.sandbox}>
-      <Page booted={booted} clock={clock} />
-    </SandboxContext.Provider>
+    // Styles in line are forbidden; those that lists would bring are in shared.css.
+    <CSPProvider disableStyleElements>
+      <SandboxContext.Provider value={booted.sandbox}>
+        <Page booted={booted} clock={clock} />
+      </SandboxContext.Provider>
+    </CSPProvider>
   );
 }

@@ -5,7 +5,6 @@ import { download, fileName } from "./files/download.ts";
 import { FIRST_RIG } from "./files/firstRig.ts";
 import type { ReadLink } from "./files/link.ts";
 import { claimWriting, openWorkStore, type SavedWork, type WorkStore } from "./files/workStore.ts";
-import { keepOffline } from "./offline.ts";
 import { KeptFounds } from "./state/keptFounds.ts";
 import { createSandbox, type Sandbox, type Start } from "./state/sandbox.ts";
 import { deviceShelf, setAside } from "./state/shelf.ts";
@@ -68,7 +67,7 @@ export async function boot(): Promise<Booted> {
   for (const notice of notices) sandbox.actions.tell(notice);
   // A store whose work could not be fetched has said so already.
   if (writable || !works) await keepWork(sandbox, writable);
-  keepOffline(sandbox.actions);
+  void import("./afterStart.ts").then(({ afterStart }) => afterStart(sandbox.actions)).catch(() => undefined);
   sandbox.actions.runNow();
   return { sandbox, works, read, kept, time: link.kind === "rig" ? link.time : undefined };
 }

@@ -7,6 +7,9 @@ import { checkLimits } from "./limits.ts";
 import type { Basis } from "./rig.ts";
 import { acceptsNumber, describeValue, parseQuantity, quantityText } from "./units.ts";
 
+// Nothing is evaluated: a page may forbid it, and a check that is only tried breaks its policy.
+z.config({ jitless: true });
+
 function field<K extends Field["kind"]>(path: string, kind: K): Extract<Field, { kind: K }> {
   const found = FIELDS[path];
   if (found?.kind !== kind) throw new Error(`The field table has no ${kind} at ${path}`);

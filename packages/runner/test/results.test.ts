@@ -1,8 +1,8 @@
-import { mkdtemp, readdir, readFile, writeFile } from "node:fs/promises";
+import { mkdtemp, readdir, readFile, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { RunOrder, RunResult } from "@secondline/scenarios";
-import { beforeEach, describe, expect, it } from "vitest";
+import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { layeredResults, memoryResults } from "../src/index.ts";
 import { folderResults } from "../src/node.ts";
 import { LeastRecent } from "../src/results/leastRecent.ts";
@@ -69,6 +69,7 @@ describe("results in a folder", () => {
   beforeEach(async () => {
     folder = await mkdtemp(join(tmpdir(), "secondline-results-"));
   });
+  afterEach(() => rm(folder, { recursive: true, force: true, maxRetries: 5 }));
   const files = async () => {
     const found = await readdir(folder, { recursive: true, withFileTypes: true });
     return found.filter((one) => one.isFile()).map((one) => join(one.parentPath, one.name));

@@ -14,6 +14,7 @@ export {
 export { assessRig } from "./assessment/assessRig.ts";
 export { inputHash } from "./assessment/inputHash.ts";
 export { type Comparison, type ComparisonRow, compareLayouts } from "./compare/compareLayouts.ts";
+export { type Erratum, errataOf, KNOWN_ERRATA, readErrata } from "./errata/errata.ts";
 export { EVENT_CLASSES, type EventBase, type EventClass, type EventKind } from "./events/eventKind.ts";
 export type { GivesWay } from "./events/givesWay.ts";
 export type { LeashFall } from "./events/leashFall.ts";
@@ -37,6 +38,23 @@ export type { AnchorFacts, CautionFact, Judged } from "./facts/cautionFacts.ts";
 export { anchorFacts, judgedFactors } from "./facts/cautionFacts.ts";
 export type * from "./facts/outcome.ts";
 export { worstWhatIf } from "./facts/worstWhatIf.ts";
+export {
+  type Among,
+  compareMeasured,
+  type MeasuredComparison,
+  type MeasuredResult,
+} from "./measured/compareMeasured.ts";
+export { type ModelSignals, type ModelSignalsOptions, modelSignals } from "./measured/modelSignals.ts";
+export { readRecording } from "./measured/readRecording.ts";
+export {
+  CHANNELS,
+  type Channel,
+  type MeasuredFall,
+  type RecordingFault,
+  type RecordingNote,
+  type RecordingReading,
+} from "./measured/recording.ts";
+export { RECORDING_FORMAT } from "./measured/recordingHead.ts";
 export {
   casesOf,
   MOST_CASES,

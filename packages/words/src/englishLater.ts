@@ -261,7 +261,8 @@ export const ENGLISH_LATER = {
   "report.hash": "Input (SHA-256 of the rig, its state and the tests): ",
   "report.chancesHash": "Input of these chances (SHA-256), seed {seed}: ",
   "report.footer":
-    "Secondline {version}. Loads: filtered as in SAE J211-1, CFC 60. Numbers are rounded to the safe side; their digits are not their accuracy.",
+    "Secondline {version}. Loads: filtered as in SAE J211-1, CFC 60. Numbers are rounded to the safe side; their digits are not their accuracy. No number has been checked against a fall that somebody measured: docs/EVIDENCE.md, “How do we know?”, has every check and its source.",
+  "errata.known": "Known error of this version, told on {date}: {what} {remedy}",
   "report.foot": "{name} · {date} · a computation, not an approval · input {hash}",
   "report.moreCautions": "All cautions stand at the end. First of all:",
   "report.written": "Written to {file}.",

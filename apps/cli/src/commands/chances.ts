@@ -24,6 +24,7 @@ import type { Computing } from "../computing.ts";
 import { type ComputingOptions, readComputing } from "../computingOptions.ts";
 import { CommandFailure, EXIT } from "../failure.ts";
 import { jsonText } from "../jsonText.ts";
+import { readSpreads } from "../spreadOption.ts";
 import { runChances, runStudy } from "../study.ts";
 import { print } from "../terminal.ts";
 import { readWhatIf } from "../whatIfOption.ts";
@@ -92,20 +93,4 @@ async function worst(assessed: Assessed, computing: Computing): Promise<Worst> {
     whatIfs: [(worstWhatIf(outcome) ?? outcome.whatIfs.find(({ ok }) => ok)!).whatIf],
     notes: missing.length === 0 ? [] : [chanceWords.say("chance.maybeOther", values)],
   };
-}
-
-/** "mass=5 %" or "mass=0.05". */
-function readSpreads(texts: readonly string[]): Spreads {
-  return Object.fromEntries(texts.map(readSpread));
-}
-
-function readSpread(text: string): [InputId, number] {
-  const parts = /^(\w+)=(\d*\.?\d+)\s*(%?)$/.exec(text);
-  const id = INPUT_IDS.find((one) => one === parts?.[1]);
-  const value = parts ? Number(parts[2]) / (parts[3] === "%" ? 100 : 1) : Number.NaN;
-  if (id && value <= MOST_SPREAD) return [id, value];
-  throw new CommandFailure(EXIT.input, [
-    `--spread: got "${text}"; expected INPUT=SPREAD, such as mass=5% or mass=0.05, at most 100 %; 0 takes it for exactly known.`,
-    `Inputs: ${INPUT_IDS.join(", ")}.`,
-  ]);
 }

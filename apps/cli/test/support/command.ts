@@ -1,17 +1,28 @@
 /** Bundles the command line as its build does, and runs it as a user would. */
 import { spawn } from "node:child_process";
-import { mkdtempSync } from "node:fs";
+import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build } from "rolldown";
+import { afterAll } from "vitest";
 
 const root = fileURLToPath(new URL("../../", import.meta.url));
 /** The repository's root, where demo-data is. */
 export const repository = fileURLToPath(new URL("../../../../", import.meta.url));
 export const demo = (name: string) => join(repository, "demo-data", name);
 export const fixture = (name: string) => fileURLToPath(new URL(`../fixtures/${name}`, import.meta.url));
-export const scratch = () => mkdtempSync(join(tmpdir(), "secondline-cli-"));
+
+const made: string[] = [];
+/** A folder of its own, gone when the test file has ended. */
+export function scratch(): string {
+  const folder = mkdtempSync(join(tmpdir(), "secondline-cli-"));
+  made.push(folder);
+  return folder;
+}
+afterAll(() => {
+  for (const folder of made.splice(0)) rmSync(folder, { recursive: true, force: true, maxRetries: 5 });
+});
 
 export interface Finished {
   readonly status: number | null;
@@ -19,12 +30,12 @@ export interface Finished {
   readonly err: string;
 }
 
-/** Bundles the command line; returns the path of its entry. */
-export async function bundle(): Promise<string> {
+/** Bundles the command line; returns the path of its entry. `workers`: with what makes runs on all cores. */
+export async function bundle({ workers = false } = {}): Promise<string> {
   const dir = scratch();
   await build({
     cwd: root,
-    input: { cli: "src/cli.ts" },
+    input: { cli: "src/cli.ts", ...(workers ? { worker: "src/worker.ts" } : {}) },
     platform: "node",
     logLevel: "silent",
     output: { dir, format: "esm", entryFileNames: "[name].mjs", chunkFileNames: "[name]-[hash].mjs" },
@@ -33,8 +44,10 @@ export async function bundle(): Promise<string> {
 }
 
 /** Bundles once per test file; returns what runs it. */
-export async function command(): Promise<(...args: string[]) => Promise<Finished>> {
-  const entry = await bundle();
+export async function command(
+  options: { readonly workers?: boolean } = {},
+): Promise<(...args: string[]) => Promise<Finished>> {
+  const entry = await bundle(options);
   return (...args) =>
     new Promise((resolve, reject) => {
       const child = spawn(process.execPath, [entry, ...args], { stdio: ["ignore", "pipe", "pipe"] });

@@ -5,9 +5,20 @@ import { breakLogOf } from "../../src/breakLogFile.ts";
 import { CommandFailure, EXIT } from "../../src/failure.ts";
 import { jsonOf, LARGEST } from "../../src/input.ts";
 import { problemOf } from "../../src/problemFile.ts";
+import { recordingOf } from "../../src/recordingFile.ts";
 import { rigOf } from "../../src/rigFile.ts";
 import { wearOf } from "../../src/wearFile.ts";
 import { demo, fixture } from "./command.ts";
+
+/** A load cell's recording that nobody made. */
+const RECORDING = [
+  "# format: secondline/measured/1",
+  "# channel: leash",
+  "# what-if: fall@0.5",
+  "# source: synthetic: for a test",
+  "time [s],force [kN]",
+  ...Array.from({ length: 100 }, (_, k) => `${k / 1000},${(2 + Math.sin(k / 20)).toFixed(3)}`),
+].join("\n");
 
 /** How each format is read, and a sound file of it. */
 export const FORMATS = {
@@ -18,6 +29,7 @@ export const FORMATS = {
     read: (text: string) => problemOf(jsonOf("problem.json", text, LARGEST.problem)),
   },
   breakLog: { text: readFileSync(fixture("breaks.csv"), "utf8"), read: (text: string) => breakLogOf("log.csv", text) },
+  recording: { text: RECORDING, read: (text: string) => recordingOf("fall.csv", text) },
 } as const;
 export type Format = keyof typeof FORMATS;
 
@@ -128,15 +140,17 @@ function changeText(text: string, [kind, at, what]: Change): string {
 
 const change = fc.tuple(fc.nat(11), fc.nat(), fc.nat());
 
+export const CSV_FORMATS: readonly Format[] = ["breakLog", "recording"];
+
 /** A format and a file of it with one to four changes: in JSON first in what it says, then in its text. */
 export const mutatedFile = fc
   .tuple(
-    fc.constantFrom<Format>("rig", "wear", "problem", "breakLog"),
+    fc.constantFrom<Format>("rig", "wear", "problem", "breakLog", "recording"),
     fc.array(change, { minLength: 1, maxLength: 4 }),
   )
   .map(([format, changes]) => {
     const { text } = FORMATS[format];
-    const inside = format === "breakLog" ? [] : changes.filter(([kind]) => kind < 6);
+    const inside = CSV_FORMATS.includes(format) ? [] : changes.filter(([kind]) => kind < 6);
     const outside = changes.filter((one) => !inside.includes(one));
     return { format, text: outside.reduce(changeText, inside.reduce(changeDocument, text)) };
   });

@@ -11,10 +11,21 @@ export async function printSheet(rig: Rig, plan: Teardown): Promise<void> {
   frame.ariaHidden = "true";
   frame.tabIndex = -1;
   frame.style.cssText = "position:fixed;width:0;height:0;border:0";
+  // The page allows no styles in line, and what is framed has its policy: they go in as a sheet.
+  const [, before = "", style = "", after = ""] =
+    /^(.*)<style>(.*)<\/style>(.*)$/s.exec(teardownSheet(rig, plan)) ?? [];
   frame.addEventListener("load", () => {
+    const { contentWindow, contentDocument } = frame as {
+      contentWindow: (Window & typeof globalThis) | null;
+    } & typeof frame;
+    if (contentWindow && contentDocument) {
+      const sheet = new contentWindow.CSSStyleSheet();
+      sheet.replaceSync(style);
+      contentDocument.adoptedStyleSheets = [sheet];
+    }
     frame.contentWindow?.addEventListener("afterprint", () => frame.remove());
     frame.contentWindow?.print();
   });
-  frame.srcdoc = teardownSheet(rig, plan);
+  frame.srcdoc = before + after;
   document.body.append(frame);
 }

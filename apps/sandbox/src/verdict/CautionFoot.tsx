@@ -1,4 +1,5 @@
 import { useState } from "react";
+import { HowWeKnow } from "../evidence/HowWeKnow.tsx";
 import styles from "./Cautions.module.css";
 
 interface Props {
@@ -20,7 +21,8 @@ export function CautionFoot({ cautions, across = true }: Props) {
           <button type="button" className={styles.more} aria-expanded={open} onClick={() => setOpen(!open)}>
             {open ? "Fewer" : `${others.length} more cautions`}
           </button>
-        )}
+        )}{" "}
+        <HowWeKnow className={styles.more} />
       </p>
       <ul className={styles.others} hidden={!open}>
         {others.map((caution) => (

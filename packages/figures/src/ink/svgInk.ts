@@ -118,7 +118,7 @@ export function createSvgInk(measure: (text: string, font: string) => number, na
     measureText: (text) => ({ width: measure(text, ink.font) }),
     insert: (markup) => void body.push(markup),
     document: (width, height, title) =>
-      `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}" viewBox="0 0 ${width} ${height}" role="img" style="font-variant-numeric:tabular-nums"><title>${escapeXml(title)}</title>${
+      `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}" viewBox="0 0 ${width} ${height}" role="img" font-variant="tabular-nums"><title>${escapeXml(title)}</title>${
         defs.length > 0 ? `<defs>${defs.join("")}</defs>` : ""
       }${body.join("")}${"</g>".repeat(groups)}</svg>\n`,
   };

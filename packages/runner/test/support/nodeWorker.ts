@@ -1,15 +1,22 @@
 /** Bundles a worker, and dresses a Node worker as a browser's. */
-import { mkdtempSync } from "node:fs";
+import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { Worker } from "node:worker_threads";
 import { build } from "vite";
+import { afterAll } from "vitest";
 import type { RunnerWorker } from "../../src/index.ts";
 
-/** Path of the bundle of `support/<name>.ts`. */
+const made: string[] = [];
+afterAll(() => {
+  for (const folder of made.splice(0)) rmSync(folder, { recursive: true, force: true, maxRetries: 5 });
+});
+
+/** Path of the bundle of `support/<name>.ts`, which is gone when the test file has ended. */
 export async function bundleWorker(name: string): Promise<string> {
   const outDir = mkdtempSync(join(tmpdir(), "secondline-worker-"));
+  made.push(outDir);
   await build({
     configFile: false,
     logLevel: "error",

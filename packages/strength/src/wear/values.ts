@@ -3,6 +3,9 @@ import { type Dimension, parseQuantity } from "@secondline/rig";
 import * as z from "zod";
 import { type PlainDate, readDate } from "../dates/calendarDate.ts";
 
+// Nothing is evaluated: a page may forbid it, and a check that is only tried breaks its policy.
+z.config({ jitless: true });
+
 export interface FaultParams {
   readonly got: string;
   readonly expected: string;

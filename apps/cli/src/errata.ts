@@ -1,0 +1,12 @@
+/** Tells, before anything is computed, what is known to be wrong with this version. */
+import { type Erratum, errataOf, KNOWN_ERRATA, VERSION } from "@secondline/scenarios";
+import { say } from "./say.ts";
+import { message, width } from "./terminal.ts";
+import { wrap } from "./wrap.ts";
+
+export const errataLines = (version: string, errata: readonly Erratum[]): readonly string[] =>
+  errataOf(version, errata).map(({ date, what, remedy }) => wrap(say("errata.known", { date, what, remedy }), width));
+
+export function tellErrata(): void {
+  for (const line of errataLines(VERSION, KNOWN_ERRATA)) message(line);
+}

@@ -1,0 +1,15 @@
+/** Reads a load cell's recording; every fault names its line and column. */
+import { type MeasuredFall, readRecording } from "@secondline/scenarios";
+import { faultLines, faultText, LARGEST, readText } from "./input.ts";
+
+export const readRecordingFile = (file: string): MeasuredFall => recordingOf(file, readText(file, LARGEST.recording));
+
+export function recordingOf(file: string, text: string): MeasuredFall {
+  const reading = readRecording(text);
+  if (reading.ok) return reading.fall;
+  throw faultLines(
+    (count) => `${file}: ${count}; nothing was compared`,
+    { issues: reading.faults },
+    (fault) => `line ${fault.line}${fault.column === "" ? "" : `, ${fault.column}`}: ${faultText(fault)}`,
+  );
+}

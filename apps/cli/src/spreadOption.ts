@@ -1,0 +1,19 @@
+/** `--spread`: how far an input may be off, in place of what is assumed. */
+import { INPUT_IDS, type InputId, MOST_SPREAD, type Spreads } from "@secondline/scenarios";
+import { CommandFailure, EXIT } from "./failure.ts";
+
+/** "mass=5 %" or "mass=0.05". */
+export function readSpreads(texts: readonly string[]): Spreads {
+  return Object.fromEntries(texts.map(readSpread));
+}
+
+function readSpread(text: string): [InputId, number] {
+  const parts = /^(\w+)=(\d*\.?\d+)\s*(%?)$/.exec(text);
+  const id = INPUT_IDS.find((one) => one === parts?.[1]);
+  const value = parts ? Number(parts[2]) / (parts[3] === "%" ? 100 : 1) : Number.NaN;
+  if (id && value <= MOST_SPREAD) return [id, value];
+  throw new CommandFailure(EXIT.input, [
+    `--spread: got "${text}"; expected INPUT=SPREAD, such as mass=5% or mass=0.05, at most 100 %; 0 takes it for exactly known.`,
+    `Inputs: ${INPUT_IDS.join(", ")}.`,
+  ]);
+}

@@ -1,0 +1,29 @@
+/** Tells what is known to be wrong with the version that runs: by the list that is served beside the page, which may be newer than it. */
+import { type Erratum, errataOf, KNOWN_ERRATA, readErrata, VERSION } from "@secondline/scenarios";
+import { english } from "@secondline/words";
+import { sayLaterIn } from "@secondline/words/later";
+import type { Actions } from "./state/sandbox.ts";
+
+const say = sayLaterIn(english);
+
+/** Without a network the list that came with the version counts; the page is told nothing else of it. */
+export async function tellErrata({ tell }: Pick<Actions, "tell">, version: string = VERSION): Promise<void> {
+  for (const { date, what, remedy } of errataOf(version, await served()))
+    tell({ tone: "fault", text: say("errata.known", { date, what, remedy }) });
+}
+
+const LIST = "./errata.json";
+
+/** As it is served now, or as it was served last when there is no network. */
+async function served(): Promise<readonly Erratum[]> {
+  // Pages that came over an open network have no shelf.
+  const shelf = await globalThis.caches?.open("errata").catch(() => undefined);
+  const answer = navigator.onLine
+    ? await fetch(LIST, { cache: "no-cache" }).catch(() => shelf?.match(LIST))
+    : await shelf?.match(LIST);
+  const copy = answer?.clone();
+  const errata = readErrata(await answer?.json().catch(() => undefined));
+  if (errata === undefined || copy === undefined) return KNOWN_ERRATA;
+  await shelf?.put(LIST, copy).catch(() => undefined);
+  return errata;
+}

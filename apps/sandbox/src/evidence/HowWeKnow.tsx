@@ -1,0 +1,21 @@
+import { lazy, useState } from "react";
+import { Later } from "../design/Later.tsx";
+
+const EvidenceSheet = lazy(() => import("./EvidenceSheet.tsx"));
+
+/** The step from a verdict to what its numbers were checked against; the page itself comes when it is asked for. */
+export function HowWeKnow({ className }: { className: string | undefined }) {
+  const [open, setOpen] = useState<boolean>();
+  return (
+    <>
+      <button type="button" className={className} aria-haspopup="dialog" onClick={() => setOpen(true)}>
+        How do we know?
+      </button>
+      {open !== undefined && (
+        <Later what="This page">
+          <EvidenceSheet open={open} onClose={() => setOpen(false)} />
+        </Later>
+      )}
+    </>
+  );
+}

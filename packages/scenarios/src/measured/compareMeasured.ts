@@ -1,0 +1,160 @@
+/** Holds a load cell's recording against the model's draws of the same fall: alignment, peak, impulse and spread. Facts, no sentences. */
+import { cfc60 } from "@secondline/engine";
+import { type Aligned, aligned, COMPARED_RATE, catchWindow, resampled } from "./align.ts";
+import { FILTER_RATE } from "./evenSamples.ts";
+import type { ModelSignals } from "./modelSignals.ts";
+import type { MeasuredFall, RecordingNote } from "./recording.ts";
+
+/** One number of the recording among those of the draws. */
+export interface Among {
+  /** Of the recording; with `atLeast` it was at least this. */
+  readonly measured: number;
+  readonly atLeast: boolean;
+  readonly draws: readonly number[];
+  readonly median: number;
+  readonly low: number;
+  readonly high: number;
+  /** Draws that lie below the recording. */
+  readonly below: number;
+  /** Where the recording lies among the draws; "open" when it is known from one side only and that does not decide. */
+  readonly place: "below" | "within" | "above" | "open";
+}
+
+export interface MeasuredComparison {
+  readonly fall: Omit<MeasuredFall, "force" | "notes"> & { readonly duration: number };
+  readonly draws: number;
+  readonly failed: readonly string[];
+  /** Where in the recording the model's first moment lies, in the middle of the draws [s], and how far the draws differ in it [s]. */
+  readonly alignment: { readonly at: number; readonly spread: number; readonly off: number };
+  /** Largest force over the catch [N]. */
+  readonly peak: Among;
+  /** Time integral of the force over the catch [N·s]; absent where the recording does not cover it. */
+  readonly impulse?: Among;
+  /** Why a number could not be used, or only in part: notes that lie in the catch. */
+  readonly inCatch: readonly RecordingNote[];
+  readonly notes: readonly RecordingNote[];
+}
+
+export type MeasuredResult =
+  | { readonly ok: true; readonly comparison: MeasuredComparison }
+  /** No draw could be computed, or the recording nowhere covers half of a catch. */
+  | { readonly ok: false; readonly why: "noDraws" | "noOverlap" };
+
+interface Laid extends Aligned {
+  readonly peak: number;
+  readonly impulse: number;
+  readonly own: { readonly peak: number; readonly impulse: number | undefined };
+  readonly from: number;
+  readonly to: number;
+}
+
+export function compareMeasured(fall: MeasuredFall, { signals, failed }: ModelSignals): MeasuredResult {
+  if (signals.length === 0) return { ok: false, why: "noDraws" };
+  const recording = resampled(filtered(fall), fall.rate);
+  const laid = signals.flatMap(({ force, rate }) => laidOver(resampled(force, rate), recording) ?? []);
+  if (laid.length === 0) return { ok: false, why: "noOverlap" };
+  // The draw that lies nearest says where the catch of the recording is; the others are compared with what is there.
+  const nearest = laid.reduce((best, one) => (one.off < best.off ? one : best));
+  const [from, to] = [nearest.from / COMPARED_RATE, nearest.to / COMPARED_RATE];
+  const inCatch = fall.notes.filter((note) => isIn(note, from, to));
+  const atLeast = inCatch.some(({ kind }) => kind === "saturated" || kind === "gap" || kind === "slow");
+  const shifts = laid.map(({ shift }) => shift / COMPARED_RATE);
+  const { force, notes, ...rest } = fall;
+  const { impulse } = nearest.own;
+  return {
+    ok: true,
+    comparison: {
+      fall: { ...rest, duration: (force.length - 1) / fall.rate },
+      draws: laid.length,
+      failed,
+      alignment: { at: median(shifts), spread: Math.max(...shifts) - Math.min(...shifts), off: nearest.off },
+      peak: among(
+        nearest.own.peak,
+        atLeast,
+        laid.map(({ peak }) => peak),
+      ),
+      ...(impulse === undefined
+        ? {}
+        : {
+            impulse: among(
+              impulse,
+              inCatch.some(({ kind }) => kind === "saturated"),
+              laid.map((one) => one.impulse),
+            ),
+          }),
+      inCatch,
+      notes,
+    },
+  };
+}
+
+/** Stretches between gaps are filtered one by one, for the filter knows no gaps. */
+function filtered({ force, rate, filtered: isFiltered }: MeasuredFall): Float64Array {
+  if (isFiltered || rate < FILTER_RATE) return force;
+  const out = Float64Array.from(force);
+  let from = -1;
+  for (let k = 0; k <= force.length; k++) {
+    const isKnown = k < force.length && !Number.isNaN(force[k]!);
+    if (isKnown && from < 0) from = k;
+    if (isKnown || from < 0) continue;
+    out.set(cfc60(force.subarray(from, k), rate), from);
+    from = -1;
+  }
+  return out;
+}
+
+function laidOver(model: Float64Array, recording: Float64Array): Laid | undefined {
+  const window = catchWindow(model);
+  const found = aligned(model, window, recording);
+  if (found === undefined) return undefined;
+  const { shift } = found;
+  const from = Math.max(0, window.from + shift);
+  const to = Math.min(recording.length, window.to + shift);
+  const own = recording.subarray(from, to);
+  const whole = own.length === window.to - window.from && own.every((force) => !Number.isNaN(force));
+  return {
+    ...found,
+    from,
+    to,
+    ...shapeOf(model.subarray(window.from, window.to)),
+    own: { ...shapeOf(own), impulse: whole ? shapeOf(own).impulse : undefined },
+  };
+}
+
+/** Peak [N] and impulse [N·s] of a stretch; unknown samples are passed over. */
+function shapeOf(force: Float64Array): { readonly peak: number; readonly impulse: number } {
+  let [peak, sum] = [0, 0];
+  for (const value of force) {
+    if (Number.isNaN(value)) continue;
+    sum += value;
+    peak = Math.max(peak, value);
+  }
+  return { peak, impulse: sum / COMPARED_RATE };
+}
+
+function isIn(note: RecordingNote, from: number, to: number): boolean {
+  switch (note.kind) {
+    case "gap":
+    case "saturated":
+      return note.from < to && note.to > from;
+    case "slow":
+      return true;
+    case "negative":
+    case "reversed":
+    case "begins":
+    case "uneven":
+      return false;
+  }
+}
+
+function median(values: readonly number[]): number {
+  const sorted = [...values].sort((a, b) => a - b);
+  return 0.5 * (sorted[Math.floor((sorted.length - 1) / 2)]! + sorted[Math.ceil((sorted.length - 1) / 2)]!);
+}
+
+function among(measured: number, atLeast: boolean, draws: readonly number[]): Among {
+  const [low, high] = [Math.min(...draws), Math.max(...draws)];
+  const below = draws.filter((one) => one < measured).length;
+  const place = measured > high ? "above" : atLeast ? "open" : measured < low ? "below" : "within";
+  return { measured, atLeast, draws, median: median(draws), low, high, below, place };
+}

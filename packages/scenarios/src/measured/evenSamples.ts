@@ -1,0 +1,133 @@
+/** Lays the samples of a recording out evenly, and notes gaps, a saturated cell, and forces below zero. */
+import type { RecordingNote } from "./recording.ts";
+
+/** An interval so many times as long as the usual one is a gap [-]. */
+const GAP = 3;
+/** So many samples in a row at the largest value are no peak [-], and so long at least [s]. */
+const STANDS = 4;
+const STANDS_FOR = 0.003;
+/** Two values are the same to this share of the largest [-]. */
+const SAME = 1e-6;
+/** A zero that is off by less than this share of the largest value is no news, nor is noise that goes below it in a few samples [-]. */
+const ZERO = 0.02;
+const FEW_SAMPLES = 0.01;
+/** Below zero by this share of the largest value is told of a single sample [-]. */
+const FAR = 0.05;
+/** Rate that the filter of load cells needs [1/s]; below it nothing is filtered. */
+export const FILTER_RATE = 600;
+const MOST_RATE = 20_000;
+/** Intervals that differ by more than this are told [-]. */
+const UNEVEN = 1.5;
+
+interface Sample {
+  readonly time: number;
+  readonly force: number;
+}
+
+/** `samples`: at least two, their times growing. Forces are laid between neighbours on straight lines; NaN in gaps. */
+export function evenSamples(samples: readonly Sample[]): {
+  readonly force: Float64Array;
+  readonly rate: number;
+  readonly notes: readonly RecordingNote[];
+} {
+  const start = samples[0]!.time;
+  const intervals = samples.slice(1).map(({ time }, i) => time - samples[i]!.time);
+  const usual = [...intervals].sort((a, b) => a - b)[Math.floor(intervals.length / 2)]!;
+  const rate = Math.min(MOST_RATE, Math.round(1e6 / usual) / 1e6);
+  const turned = isReversed(samples);
+  const known = samples
+    .filter(({ force }) => !Number.isNaN(force))
+    .map(({ time, force }) => ({ time: time - start, force: turned ? -force : force }));
+  const gaps = gapsIn(known, usual, samples.at(-1)!.time - start);
+  const count = Math.floor((samples.at(-1)!.time - start) * rate * (1 + 1e-9)) + 1;
+  return {
+    force: laidOut(known, gaps, count, rate),
+    rate,
+    notes: [
+      ...(Math.abs(start) > usual ? [{ kind: "begins", at: start } as const] : []),
+      ...(turned ? [{ kind: "reversed" } as const] : []),
+      ...unevenness(intervals, usual),
+      ...(rate < FILTER_RATE ? [{ kind: "slow", rate } as const] : []),
+      ...gaps.map((gap) => ({ kind: "gap", ...gap }) as const),
+      ...saturation(known, usual),
+      ...belowZero(known),
+    ],
+  };
+}
+
+/** A line pulls one way: what is mostly and by far below zero was wired the other way round. */
+function isReversed(samples: readonly Sample[]): boolean {
+  let [least, most] = [0, 0];
+  for (const { force } of samples) {
+    if (force < least) least = force;
+    if (force > most) most = force;
+  }
+  return -least > 5 * most;
+}
+
+interface Stretch {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Where no force is known for more than a few intervals. */
+function gapsIn(known: readonly Sample[], usual: number, end: number): readonly Stretch[] {
+  const times = [0, ...known.map(({ time }) => time), end];
+  return times
+    .slice(1)
+    .map((to, i) => ({ from: times[i]!, to }))
+    .filter(({ from, to }) => to - from > GAP * usual);
+}
+
+function laidOut(known: readonly Sample[], gaps: readonly Stretch[], count: number, rate: number): Float64Array {
+  const out = new Float64Array(count).fill(Number.NaN);
+  let [i, g] = [0, 0];
+  for (let k = 0; k < count; k++) {
+    const time = k / rate;
+    while (i + 1 < known.length - 1 && known[i + 1]!.time < time) i += 1;
+    while (g < gaps.length && gaps[g]!.to <= time) g += 1;
+    const inGap = g < gaps.length && time > gaps[g]!.from && time < gaps[g]!.to;
+    const [a, b] = [known[i], known[i + 1]];
+    if (inGap || a === undefined || b === undefined) continue;
+    const share = Math.min(1, Math.max(0, (time - a.time) / (b.time - a.time)));
+    out[k] = a.force + share * (b.force - a.force);
+  }
+  return out;
+}
+
+function unevenness(intervals: readonly number[], usual: number): readonly RecordingNote[] {
+  const near = intervals.filter((one) => one <= GAP * usual);
+  const [least, most] = [Math.min(usual, ...extremes(near)), Math.max(usual, ...extremes(near))];
+  return most / least > UNEVEN ? [{ kind: "uneven", least, most }] : [];
+}
+
+/** Least and largest, of lists too long for a call. */
+function extremes(values: readonly number[]): readonly number[] {
+  let [least, most] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  for (const value of values) {
+    if (value < least) least = value;
+    if (value > most) most = value;
+  }
+  return values.length === 0 ? [] : [least, most];
+}
+
+/** From the first to the last sample at the largest value, if that stands anywhere for longer than a peak does. */
+function saturation(known: readonly Sample[], usual: number): readonly RecordingNote[] {
+  const largest = known.reduce((most, { force }) => Math.max(most, force), 0);
+  const top = known.flatMap(({ force }, i) => (force >= largest * (1 - SAME) ? [i] : []));
+  let [most, row] = [0, 0];
+  for (const [k, i] of top.entries()) {
+    row = k > 0 && top[k - 1] === i - 1 ? row + 1 : 1;
+    most = Math.max(most, row);
+  }
+  if (most < STANDS || most * usual < STANDS_FOR) return [];
+  return [{ kind: "saturated", from: known[top[0]!]!.time, to: known[top.at(-1)!]!.time, force: largest }];
+}
+
+function belowZero(known: readonly Sample[]): readonly RecordingNote[] {
+  const largest = known.reduce((most, { force }) => Math.max(most, force), 0);
+  const below = known.filter(({ force }) => force < -ZERO * largest);
+  const least = below.reduce((lowest, { force }) => Math.min(lowest, force), 0);
+  if (below.length <= FEW_SAMPLES * known.length && least > -FAR * largest) return [];
+  return [{ kind: "negative", least, samples: below.length }];
+}

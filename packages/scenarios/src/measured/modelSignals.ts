@@ -1,0 +1,86 @@
+/** The model's own recordings of the fall that was measured: draws of all that is not known exactly, as a load cell would show them. */
+import { type Accuracy, cfc60, type Recording } from "@secondline/engine";
+import type { Rig } from "@secondline/rig";
+import type { Assessed } from "../assessment/assessment.ts";
+import { eventBefore, type WhatIf } from "../events/registry.ts";
+import { type RigStrengths, rigStrengths } from "../rigStrengths.ts";
+import { demandStrengths, runToEnd } from "../run/executeRun.ts";
+import { anchorSignal } from "../run/loads.ts";
+import { runAfterBefore } from "../run/runAfterBefore.ts";
+import { type Draw, drawn } from "../scatter/draw.ts";
+import type { Spreads } from "../scatter/inputs.ts";
+import { Sampler, SEED } from "../scatter/sampler.ts";
+import type { Channel } from "./recording.ts";
+
+export interface ModelSignal {
+  /** After CFC 60 [N]. */
+  readonly force: Float64Array;
+  readonly rate: number;
+}
+
+export interface ModelSignals {
+  readonly signals: readonly ModelSignal[];
+  /** Draws that gave no numbers to trust, with the reasons. */
+  readonly failed: readonly string[];
+}
+
+export interface ModelSignalsOptions {
+  readonly event: WhatIf;
+  readonly channel: Channel;
+  readonly draws: number;
+  readonly accuracy: Accuracy;
+  readonly spreads?: Spreads;
+}
+
+/** Yields the share done. Nothing gives way but what the event says and tapes, as in a verdict. */
+export function* modelSignals(
+  { rig, tests }: Assessed,
+  { event, channel, draws, accuracy, spreads }: ModelSignalsOptions,
+): Generator<number, ModelSignals, void> {
+  const strengths = rigStrengths(rig, tests);
+  const sampler = new Sampler(rig, { seed: SEED, ...(spreads ? { spreads } : {}) });
+  const signals: ModelSignal[] = [];
+  const failed: string[] = [];
+  for (const [i, { draw }] of sampler.draws(event, 0, draws).entries()) {
+    const work = drawnRecording(rig, strengths, event, draw, accuracy);
+    let step = work.next();
+    for (; !step.done; step = work.next()) yield (i + step.value) / draws;
+    if (typeof step.value === "string") failed.push(step.value);
+    else signals.push({ force: signalOf(step.value, channel), rate: step.value.rate });
+  }
+  return { signals, failed };
+}
+
+function* drawnRecording(
+  rig: Rig,
+  strengths: RigStrengths,
+  event: WhatIf,
+  draw: Draw,
+  accuracy: Accuracy,
+): Generator<number, Recording | string, void> {
+  const earlier = eventBefore(event);
+  const before = earlier && (yield* runAfterBefore(rig, strengths, { event: earlier, draw, accuracy }));
+  if (before && !before.ok) return before.trouble.detail ?? before.trouble.reason;
+  const at = drawn(rig, event, draw);
+  const solved = yield* runToEnd({ ...at.rig, ground: [] }, at.event, demandStrengths(rig, strengths), {
+    accuracy,
+    letGo: at.letGo,
+    ...(before ? { before } : {}),
+  });
+  return solved.ok ? solved.recording : (solved.trouble.detail ?? solved.trouble.reason);
+}
+
+function signalOf(recording: Recording, channel: Channel): Float64Array {
+  switch (channel) {
+    case "anchorA":
+      return anchorSignal(recording, "A");
+    case "anchorB":
+      return anchorSignal(recording, "B");
+    case "leash":
+    case "mainA":
+    case "mainB":
+    case "backupA":
+    case "backupB":
+      return cfc60(recording.signals[channel], recording.rate);
+  }
+}

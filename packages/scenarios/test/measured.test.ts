@@ -1,0 +1,199 @@
+/** A load cell's recording beside the model: what is told of it, what of it is used, and where it lies among the draws. All synthetic. */
+import { beforeAll, describe, expect, it } from "vitest";
+import {
+  type Assessed,
+  assessRig,
+  compareMeasured,
+  type MeasuredComparison,
+  type MeasuredFall,
+  type ModelSignals,
+  modelSignals,
+  readRecording,
+  type WhatIf,
+} from "../src/index.ts";
+import { finish } from "./finish.ts";
+import { csvOf, type SyntheticFall, syntheticFall, type WrittenAs } from "./syntheticFall.ts";
+import { testRig } from "./testRig.ts";
+
+const event: WhatIf = { kind: "leashFall", at: 0.5 };
+const LEAD = 1.5;
+let assessed: Assessed;
+let synthetic: SyntheticFall;
+let model: ModelSignals;
+let peakAt: number;
+beforeAll(() => {
+  assessed = assessRig(testRig);
+  synthetic = syntheticFall(assessed, event, "fall@0.5", "leash", LEAD);
+  model = finish(modelSignals(assessed, { event, channel: "leash", draws: 8, accuracy: "quick" }));
+  peakAt = synthetic.rows.reduce((best, row) => (row[1] > best[1] ? row : best))[0];
+}, 120_000);
+
+function fallOf(as: WrittenAs = {}): MeasuredFall {
+  const reading = readRecording(csvOf(synthetic, as));
+  if (!reading.ok) throw new Error(reading.faults.map(({ message }) => message).join("\n"));
+  return reading.fall;
+}
+function compared(as: WrittenAs = {}): MeasuredComparison {
+  const result = compareMeasured(fallOf(as), model);
+  if (!result.ok) throw new Error(result.why);
+  return result.comparison;
+}
+const faultsOf = (as: WrittenAs) => {
+  const reading = readRecording(csvOf(synthetic, as));
+  return reading.ok ? [] : reading.faults;
+};
+const kinds = ({ notes }: { readonly notes: MeasuredFall["notes"] }) => notes.map(({ kind }) => kind);
+
+describe("a recording of the model's own fall, with noise", () => {
+  it("lies within the draws, in peak and impulse, and nothing is noted", () => {
+    const { peak, impulse, notes, inCatch, alignment, fall } = compared();
+    expect(peak.place).toBe("within");
+    expect(impulse!.place).toBe("within");
+    expect(peak.low).toBeLessThan(peak.high);
+    expect(notes).toEqual([]);
+    expect(inCatch).toEqual([]);
+    expect(fall).toMatchObject({ synthetic: true, channel: "leash", rate: 2000 });
+    // The model's first moment lies where the recording was begun before it; draws reach their catch a little earlier or later.
+    expect(Math.abs(alignment.at - LEAD)).toBeLessThan(0.1);
+    expect(alignment.off).toBeLessThan(0.1 * peak.median);
+  });
+
+  it("is found to the sample when the model has the very same fall", () => {
+    const same = finish(
+      modelSignals(assessed, { event, channel: "leash", draws: 1, accuracy: "quick", spreads: NO_SPREADS }),
+    );
+    const result = compareMeasured(fallOf(), same);
+    if (!result.ok) throw new Error(result.why);
+    const { alignment, peak, impulse } = result.comparison;
+    expect(alignment.at).toBeCloseTo(LEAD, 2);
+    expect(alignment.off).toBeLessThan(20);
+    expect(Math.abs(peak.measured / peak.median - 1)).toBeLessThan(0.01);
+    expect(Math.abs(impulse!.measured / impulse!.median - 1)).toBeLessThan(0.01);
+  });
+
+  it("that pulled half again as hard lies above all draws, and one that pulled half as hard below", () => {
+    expect(compared({ force: (n) => ((1.5 * n) / 1000).toFixed(4) }).peak.place).toBe("above");
+    expect(compared({ force: (n) => ((0.5 * n) / 1000).toFixed(4) }).peak.place).toBe("below");
+  });
+
+  it("says the same in N and ms, with semicolons and decimal commas, and from another moment on", () => {
+    const plain = compared();
+    const other = compared({
+      columns: "time [ms];force [N]",
+      time: (s) => (1000 * s + 86_400_000).toFixed(1).replace(".", ","),
+      force: (n) => n.toFixed(1).replace(".", ","),
+    });
+    expect(other.peak.measured).toBeCloseTo(plain.peak.measured, 0);
+    expect(kinds(other)).toEqual(["begins"]);
+  });
+});
+
+const NO_SPREADS = {
+  mass: 0,
+  place: 0,
+  letGo: 0,
+  pretension: 0,
+  stiffness: 0,
+  backupStiffness: 0,
+  leashStiffness: 0,
+  damping: 0,
+  slack: 0,
+  leashLength: 0,
+  friction: 0,
+  moment: 0,
+};
+
+describe("what is wrong with a recording is told, and what of it was used", () => {
+  it("a gap beside the catch changes nothing but the note", () => {
+    const { notes, inCatch, peak, impulse } = compared({ keep: (t) => t < 0.2 || t > 0.4 });
+    expect(notes).toHaveLength(1);
+    expect(notes[0]).toMatchObject({ kind: "gap" });
+    expect(inCatch).toEqual([]);
+    expect([peak.atLeast, impulse === undefined]).toEqual([false, false]);
+  });
+
+  it("a gap over the peak leaves a least value that is never called within the draws, and no impulse", () => {
+    const { notes, peak, impulse } = compared({ keep: (t) => Math.abs(t - peakAt) > 0.03 });
+    expect(kinds({ notes })).toEqual(["gap"]);
+    expect([peak.atLeast, peak.place]).toEqual([true, "open"]);
+    expect(impulse).toBeUndefined();
+  });
+
+  it("empty cells and what recorders write for no number are a gap as well", () => {
+    const fall = fallOf({ force: (n, t) => (t > 0.5 && t < 0.6 ? (t < 0.55 ? "" : "NaN") : (n / 1000).toFixed(4)) });
+    expect(kinds(fall)).toEqual(["gap"]);
+    expect(fall.force[Math.round(0.55 * 2000)]).toBeNaN();
+  });
+
+  it("a saturated cell gives a least value, open among the draws, or above them all the same", () => {
+    const limit = (n: number) => (Math.min(n, 1200) / 1000).toFixed(4);
+    const cut = compared({ force: limit });
+    expect(kinds(cut)).toEqual(["saturated"]);
+    expect([cut.peak.atLeast, cut.peak.place]).toEqual([true, "open"]);
+    expect(cut.impulse!.atLeast).toBe(true);
+    const high = compared({ force: (n) => (Math.min(2.5 * n, 4000) / 1000).toFixed(4) });
+    expect(kinds(high)).toEqual(["saturated"]);
+    expect([high.peak.atLeast, high.peak.place]).toEqual([true, "above"]);
+  });
+
+  it("forces below zero are told, and all of them below zero are turned round", () => {
+    expect(kinds(compared({ force: (n) => ((n - 300) / 1000).toFixed(4) }))).toEqual(["negative"]);
+    const turned = compared({ force: (n) => (-n / 1000).toFixed(4) });
+    expect(kinds(turned)).toEqual(["reversed"]);
+    expect(turned.peak.measured).toBeCloseTo(compared().peak.measured, 6);
+  });
+
+  it("too few samples a second for the filter make the peak a least value", () => {
+    const { notes, peak } = compared({ keep: (t) => Math.round(2000 * t) % 10 === 0 });
+    expect(kinds({ notes })).toEqual(["slow"]);
+    expect(peak.atLeast).toBe(true);
+  });
+
+  it("a recording of another moment is not laid over the fall by force", () => {
+    const late = fallOf({ keep: (t) => t > synthetic.rows.at(-1)![0] - 0.06 });
+    expect(compareMeasured(late, model)).toEqual({ ok: false, why: "noOverlap" });
+    expect(compareMeasured(fallOf(), { signals: [], failed: ["audit"] })).toEqual({ ok: false, why: "noDraws" });
+  });
+});
+
+describe("another file, unit or axis is refused, with its place", () => {
+  const one = (as: WrittenAs) => {
+    const [first, ...rest] = faultsOf(as);
+    expect(rest).toEqual([]);
+    return first!;
+  };
+
+  it("newtons under a header of kN, and the other way round", () => {
+    expect(one({ force: (n) => n.toFixed(1) }).message).toContain("Is the force in N while the header says kN?");
+    expect(one({ columns: "time [s],force [N]" }).message).toContain("Is the force in kN while the header says N?");
+  });
+
+  it("milliseconds under a header of seconds, and the other way round", () => {
+    expect(one({ time: (s) => (1000 * s).toFixed(1) }).message).toContain("in milliseconds while the header says s?");
+    expect(one({ columns: "time [ms],force [kN]" }).message).toContain("in seconds while the header says ms?");
+  });
+
+  it("times of day, times that go backwards, and the same time twice", () => {
+    const clock = faultsOf({ time: (s) => `12:00:0${s.toFixed(3)}` });
+    expect(clock).toHaveLength(21);
+    expect(clock[0]).toMatchObject({ line: 6, column: "time [s]" });
+    expect(clock[0]!.message).toContain("time of day");
+    expect(clock.at(-1)!.message).toContain("more faults");
+    expect(one({ time: (s) => (s > 2 ? s - 1 : s).toFixed(4) }).message).toContain("goes backwards");
+    expect(one({ time: (s) => s.toFixed(2) }).message).toContain("the same time");
+  });
+
+  it("no units, no channel, no event, no source, an unknown filter: all at once", () => {
+    expect(one({ columns: "t,F" })).toMatchObject({ line: 5, got: '"t,F"' });
+    expect(one({ columns: "time,force" }).message).toContain("need their units");
+    const head = ["# format: secondline/measured/1", "# filter: CFC 1000", "# mass: heavy"];
+    expect(faultsOf({ head }).map(({ column }) => column)).toEqual(["channel", "what-if", "source", "mass", "filter"]);
+    expect(readRecording("").ok).toBe(false);
+    expect(readRecording("{}").ok).toBe(false);
+  });
+
+  it("a word where a force should be, and a recording without a fall", () => {
+    expect(faultsOf({ force: (n, t) => (t === 1 ? "much" : (n / 1000).toFixed(4)) })).toHaveLength(1);
+    expect(one({ keep: (t) => t < 0.005 }).message).toContain("no fall");
+  });
+});
