@@ -18,7 +18,7 @@ import { type PartStrength, partStrengths, seededRandom } from "../src/index.ts"
 
 /** Fields that say nothing of what a part holds, and fields that are no blank when they are left out: why. */
 const NO_BLANK: readonly (readonly [pattern: RegExp, why: string])[] = [
-  [/^(id|name|notes|invented|span|rise|required\w+|ground.*|walker\..*)$/, "says nothing of a part"],
+  [/^(id|name|notes|invented|unconfirmed.*|span|rise|required\w+|ground.*|walker\..*)$/, "says nothing of a part"],
   [/\.name$|\.?[bB]asis$|stocks\[\]\.(id|like)$|\.stock$/, "a name or a source"],
   [/^anchor[AB]\.(legAngle|legLength|stiffness)$|\.(carries|slipLoad)$|^main\.pretension$/, "decides about loads"],
   [/^backup\.(slack|length)$|sections\[\]\.length$|^leash\.length$|\.at$|\.from$|\.to$/, "says where something is"],
