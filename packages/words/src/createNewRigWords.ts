@@ -1,5 +1,5 @@
 /** Words of beginning a rig and of confirming what was taken over: apart from the rest, for the first load needs none of them. */
-import { formatPercent, type LineStock, type Rig, strainAt } from "@secondline/rig";
+import { formatForce, formatPercent, type LineStock, type Rig, strainAt } from "@secondline/rig";
 import { english, filled, type Language, sayIn, type Values } from "./language.ts";
 import { NEW_RIG_ENGLISH, type NewRigKey } from "./newRigEnglish.ts";
 import { rounded, strength } from "./quantity.ts";
@@ -9,6 +9,27 @@ export type { NewRigKey } from "./newRigEnglish.ts";
 
 export const sayNewRig = (key: NewRigKey, values: Values = {}): string => filled(NEW_RIG_ENGLISH[key], values);
 
+type KindOf<Group extends string> = NewRigKey extends infer Key
+  ? Key extends `${Group}.${infer Kind}`
+    ? Kind
+    : never
+  : never;
+
+/** A fault of an answer: told by the rig's own check in its words, or of a kind that has words here. */
+export type AnswerFault =
+  | { readonly kind: "issue"; readonly issue: { readonly message: string } }
+  | { readonly kind: KindOf<"fault">; readonly values: Values };
+
+/** What is wrong with a table from a file. Rows count from 1; forces [N], a height [m]. */
+export type FileFault =
+  | { readonly kind: "empty" | "nothing" | "columnNames" }
+  | { readonly kind: "tooLong"; readonly most: number; readonly of: "characters" | "rows" }
+  | { readonly kind: "columns"; readonly row: number; readonly count: number }
+  | { readonly kind: "number"; readonly row: number; readonly got: string }
+  | { readonly kind: "datum"; readonly first: number }
+  | { readonly kind: "backwards"; readonly row: number }
+  | { readonly kind: "backwards"; readonly from: number; readonly to: number };
+
 export type NewRigWords = ReturnType<typeof createNewRigWords>;
 
 export function createNewRigWords(language: Language) {
@@ -16,11 +37,39 @@ export function createNewRigWords(language: Language) {
     say: sayNewRig,
     /** Names of values at these paths, those of one part together. */
     values: (rig: Rig, paths: readonly string[]) => valueNames(sayIn(language), rig, paths),
+    fault: answerFault,
+    fileFault,
     /** Fibre, strength, weight and stretch of a webbing or rope, in a line. */
     stock: stockText,
     /** Words by which it is found besides its name. */
     tradeWords: ({ fibre }: Pick<LineStock, "fibre">) => sayNewRig(`trade.${fibre}`),
   };
+}
+
+const answerFault = (fault: AnswerFault): string =>
+  fault.kind === "issue" ? fault.issue.message : sayNewRig(`fault.${fault.kind}`, fault.values);
+
+function fileFault(fault: FileFault): string {
+  switch (fault.kind) {
+    case "empty":
+    case "nothing":
+    case "columnNames":
+      return sayNewRig(`file.${fault.kind}`);
+    case "tooLong":
+      return sayNewRig("file.tooLong", {
+        most: fault.of === "characters" ? `${fault.most / 1e6} MB` : `${fault.most} rows`,
+      });
+    case "columns":
+      return sayNewRig("file.columns", { row: fault.row, count: fault.count });
+    case "number":
+      return sayNewRig("file.number", { row: fault.row, got: fault.got });
+    case "datum":
+      return sayNewRig("ground.datum", { first: Math.round(fault.first) });
+    case "backwards":
+      return "row" in fault
+        ? sayNewRig("ground.backwards", { row: fault.row })
+        : sayNewRig("file.backwards", { from: formatForce(fault.from), to: formatForce(fault.to) });
+  }
 }
 
 /** Load at which stretches are compared [N]. */

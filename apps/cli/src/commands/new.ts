@@ -5,7 +5,6 @@ import { newRigWords } from "@secondline/words/newRig";
 import { type Answers, type LengthUnit, rigFrom } from "@secondline/workbench";
 import { CommandFailure, EXIT } from "../failure.ts";
 import { askAnswers } from "../newRig/askAnswers.ts";
-import { faultText } from "../newRig/faultText.ts";
 import { givenAnswers, groundOf } from "../newRig/givenAnswers.ts";
 import { checkOutFile, writeOutFile } from "../outFile.ts";
 import { message, print, width } from "../terminal.ts";
@@ -35,7 +34,7 @@ export async function newRig(file: string, options: Options): Promise<void> {
   if (!rig)
     throw new CommandFailure(
       EXIT.input,
-      faults.map((fault) => `${nameOf(fault.place)}: ${faultText(fault)}`),
+      faults.map((fault) => `${nameOf(fault.place)}: ${newRigWords.fault(fault)}`),
     );
   writeOutFile(out, writeRig(document));
   print(say("cli.wrote", { file, name: rig.name }));

@@ -12,7 +12,6 @@ import {
   rigFrom,
   SHAPES,
 } from "@secondline/workbench";
-import { faultText } from "./faultText.ts";
 
 const { say } = newRigWords;
 
@@ -54,7 +53,7 @@ async function askOne(id: AnswerId, answers: Answers, { ask, tell }: Desk): Prom
     const [fault] = rigFrom(next).faults.filter(({ place }) => place === id);
     if (!fault) return next;
     const remedy = fault.remedy === undefined ? "" : say("cli.remedy", { remedy: fault.remedy });
-    tell(say("cli.again", { message: faultText(fault), remedy }));
+    tell(say("cli.again", { message: newRigWords.fault(fault), remedy }));
   }
 }
 

@@ -7,7 +7,6 @@ import {
   type Answers,
   type LengthUnit,
   MOST_TEXT,
-  type ProfileFault,
   readAnswers,
   readProfile,
 } from "@secondline/workbench";
@@ -46,23 +45,6 @@ export function groundOf(file: string, unit: LengthUnit | undefined): NonNullabl
   if (read.ok) return read.profile.map(([x, z]) => [x, z]);
   throw new CommandFailure(
     EXIT.input,
-    read.faults.map((fault) => `${file}: ${fault.kind === "unit" ? say("cli.unit") : groundFault(fault)}`),
+    read.faults.map((fault) => `${file}: ${fault.kind === "unit" ? say("cli.unit") : newRigWords.fileFault(fault)}`),
   );
-}
-
-function groundFault(fault: Exclude<ProfileFault, { kind: "unit" }>): string {
-  switch (fault.kind) {
-    case "empty":
-      return say("file.empty");
-    case "tooLong":
-      return say("file.tooLong", { most: fault.most });
-    case "columns":
-      return say("file.columns", { row: fault.row, count: fault.count });
-    case "number":
-      return say("file.number", { row: fault.row, got: fault.got });
-    case "backwards":
-      return say("ground.backwards", { row: fault.row });
-    case "datum":
-      return say("ground.datum", { first: Math.round(fault.first) });
-  }
 }

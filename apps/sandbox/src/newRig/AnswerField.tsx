@@ -5,7 +5,6 @@ import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
 import { TextField } from "../design/TextField.tsx";
 import { StockChoice } from "../stocks/StockChoice.tsx";
-import { faultText } from "./faultText.ts";
 import styles from "./newRig.module.css";
 import type { NewRigDesk } from "./useNewRig.ts";
 
@@ -48,11 +47,11 @@ export function AnswerField({ id, desk, confirmed }: Props) {
           {...shared}
           {...(hint === undefined ? {} : { hint })}
           {...(value === "" ? { placeholder: say("blank") } : {})}
-          messages={faults.map(faultText)}
+          messages={faults.map(newRigWords.fault)}
           wide={id === "name" || id === "connections"}
         />
       )}
-      {options && faults.map((fault) => <p key={faultText(fault)}>{faultText(fault)}</p>)}
+      {options && faults.map(newRigWords.fault).map((text) => <p key={text}>{text}</p>)}
       {faults
         .flatMap(({ remedy }) => remedy ?? [])
         .map((remedy) => (

@@ -3,7 +3,6 @@ import { type LengthUnit, readProfile } from "@secondline/workbench";
 import { useState } from "react";
 import { Button } from "../design/Button.tsx";
 import { chooseFile } from "../files/chooseFile.ts";
-import { fileFault } from "../stocks/fileFault.ts";
 import styles from "./newRig.module.css";
 
 const { say } = newRigWords;
@@ -24,7 +23,7 @@ export function GroundFile({ onTake }: { onTake: (profile: Profile) => void }) {
       setTold(say("ground.read", { file, count: read.profile.length, unit: say(`ground.${read.unit}`) }));
       return;
     }
-    const others = read.faults.flatMap((one) => (one.kind === "unit" ? [] : [fileFault(one)]));
+    const others = read.faults.flatMap((one) => (one.kind === "unit" ? [] : [newRigWords.fileFault(one)]));
     setAsked(others.length === 0 ? { file, text } : undefined);
     setTold(others.length === 0 ? say("ground.unit", { file }) : say("file.unread", { file, why: others.join(" ") }));
   }

@@ -16,7 +16,6 @@ import { Choice } from "../design/Choice.tsx";
 import { DialogSheet } from "../design/Sheet.tsx";
 import { TextField } from "../design/TextField.tsx";
 import { chooseFile } from "../files/chooseFile.ts";
-import { fileFault } from "./fileFault.ts";
 import styles from "./stocks.module.css";
 
 const { say } = newRigWords;
@@ -73,7 +72,7 @@ export function StockForm({ open, names, onClose, onKeep }: Props) {
       setEntry({ ...entry, loads: loadRows(pulled.points) });
       setTold(say("own.fileRead", { file: file.name, count: pulled.points.length }));
     } else {
-      const why = pulled ? pulled.faults.map(fileFault).join(" ") : say("file.device");
+      const why = pulled ? pulled.faults.map(newRigWords.fileFault).join(" ") : say("file.device");
       setTold(say("file.unread", { file: file.name, why }));
     }
   }

@@ -13,7 +13,7 @@ export interface Column {
 
 export type TableFault =
   | { readonly kind: "empty" }
-  | { readonly kind: "tooLong"; readonly most: number }
+  | { readonly kind: "tooLong"; readonly most: number; readonly of: "characters" | "rows" }
   | { readonly kind: "columns"; readonly row: number; readonly count: number }
   | { readonly kind: "number"; readonly row: number; readonly got: string };
 
@@ -35,7 +35,7 @@ const MOST_FAULTS = 10;
 
 /** Reads a table with at least two columns; the others are read too where they are numbers. */
 export function readTable(text: string): TableReading {
-  if (text.length > MOST_TEXT) return { ok: false, faults: [{ kind: "tooLong", most: MOST_TEXT }] };
+  if (text.length > MOST_TEXT) return { ok: false, faults: [{ kind: "tooLong", most: MOST_TEXT, of: "characters" }] };
   const parsed = Papa.parse<string[]>(text.replace(/^\uFEFF/, ""), { skipEmptyLines: false });
   const lines = parsed.data
     .map((cells, i) => ({ line: i + 1, cells: cells.map((cell) => cell.trim()) }))
@@ -46,7 +46,7 @@ export function readTable(text: string): TableReading {
   const named = first.cells.some((cell) => cell !== "" && numberOf(cell, comma) === undefined);
   const body = named ? lines.slice(1) : lines;
   if (body.length === 0) return { ok: false, faults: [{ kind: "empty" }] };
-  if (body.length > MOST_ROWS) return { ok: false, faults: [{ kind: "tooLong", most: MOST_ROWS }] };
+  if (body.length > MOST_ROWS) return { ok: false, faults: [{ kind: "tooLong", most: MOST_ROWS, of: "rows" }] };
   const width = named ? first.cells.length : body[0]!.cells.length;
   const faults = body.flatMap(({ line, cells }) => rowFaults(line, cells, comma)).slice(0, MOST_FAULTS);
   if (width < 2) faults.unshift({ kind: "columns", row: first.line, count: width });
