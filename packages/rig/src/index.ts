@@ -46,13 +46,13 @@ export {
   partPath,
   partRef,
 } from "./partId.ts";
-export { editDocument, type PathStep, pathSteps, pathText, valueAt } from "./path.ts";
+export { editDocument, isGroup, type PathStep, pathSteps, pathText, valueAt } from "./path.ts";
 export { type JsonFormat, type JsonReading, readJson } from "./readJson.ts";
 export { MAX_RIG_TEXT, type RigReading, readRig } from "./readRig.ts";
 export type * from "./rig.ts";
 export { repeatedRigIds } from "./rigIds.ts";
 export { GENERIC_STOCKS } from "./stocks.ts";
-export { confirm, editRig, unconfirmedIn } from "./unconfirmed.ts";
+export { confirm, editRig, marksIn, unconfirmedIn } from "./unconfirmed.ts";
 export {
   acceptsNumber,
   type Dimension,

@@ -25,6 +25,10 @@ export function pathText(steps: readonly PropertyKey[]): string {
   }, "");
 }
 
+/** Whether a value of a document is one with named parts: no list, no text, no number. */
+export const isGroup = (value: unknown): value is Readonly<Record<PathStep, unknown>> =>
+  typeof value === "object" && value !== null && !Array.isArray(value);
+
 /** What stands at a path, or undefined. Only own keys are looked at. */
 export function valueAt(document: unknown, path: string | readonly PropertyKey[]): unknown {
   const steps = typeof path === "string" ? pathSteps(path) : path;

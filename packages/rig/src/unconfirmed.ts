@@ -4,7 +4,7 @@
  */
 import type { Draft } from "./draft.ts";
 import { fieldAt } from "./fields.ts";
-import { editDocument, type PathStep, pathSteps, pathText, valueAt } from "./path.ts";
+import { editDocument, isGroup, type PathStep, pathSteps, pathText, valueAt } from "./path.ts";
 
 const LIST = "unconfirmed";
 /** A profile is confirmed as one: nobody confirms half a valley. */
@@ -13,7 +13,7 @@ const GROUND = "ground";
 type Marks = readonly (readonly PathStep[])[];
 
 /** Paths that a document marks, as written; what is no list of texts marks nothing. */
-function written(document: unknown): readonly string[] {
+export function marksIn(document: unknown): readonly string[] {
   const list = valueAt(document, LIST);
   return Array.isArray(list) ? list.filter((path): path is string => typeof path === "string") : [];
 }
@@ -31,7 +31,7 @@ const namesValue = (path: string): boolean =>
 
 /** Marks of values that the rig has; undefined when there is none. One on a part that is not there says nothing. */
 export function unconfirmedIn(document: unknown): readonly string[] | undefined {
-  const marks = written(document).filter((path) => {
+  const marks = marksIn(document).filter((path) => {
     const steps = stepsOf(path);
     return steps !== undefined && valueAt(document, steps.slice(0, -1)) !== undefined;
   });
@@ -39,7 +39,7 @@ export function unconfirmedIn(document: unknown): readonly string[] | undefined 
 }
 
 export function checkUnconfirmed(draft: Draft): void {
-  const paths = written(draft.document);
+  const paths = marksIn(draft.document);
   draft.items(LIST).forEach((at, i) => {
     const path = draft.text(at);
     if (path === undefined || path === "") return;
@@ -52,8 +52,8 @@ export function checkUnconfirmed(draft: Draft): void {
 
 /** A copy of the document in which the values at these paths are confirmed. */
 export function confirm<D>(document: D, paths: readonly string[]): D {
-  const left = written(document).filter((path) => !paths.includes(path));
-  if (left.length === written(document).length) return document;
+  const left = marksIn(document).filter((path) => !paths.includes(path));
+  if (left.length === marksIn(document).length) return document;
   return editDocument(document, LIST, left.length === 0 ? undefined : left);
 }
 
@@ -64,15 +64,15 @@ export function confirm<D>(document: D, paths: readonly string[]): D {
 export function editRig<D>(document: D, path: string, value: unknown): D {
   const edited = editDocument(document, path, value);
   if (path === LIST || path.startsWith(`${LIST}[`)) return edited;
-  const around = written(document).filter((mark) => path.startsWith(`${mark}[`) || path.startsWith(`${mark}.`));
-  const others = written(document).filter((mark) => mark !== path && !around.includes(mark));
+  const around = marksIn(document).filter((mark) => path.startsWith(`${mark}[`) || path.startsWith(`${mark}.`));
+  const others = marksIn(document).filter((mark) => mark !== path && !around.includes(mark));
   const moved = carried(
     document,
     edited,
     others.flatMap((mark) => [stepsOf(mark) ?? []]),
   ).map(pathText);
   const marks = [...new Set([...around, ...moved])];
-  if (marks.length === 0 && written(document).length === 0) return edited;
+  if (marks.length === 0 && marksIn(document).length === 0) return edited;
   return editDocument(edited, LIST, marks.length === 0 ? undefined : marks);
 }
 
@@ -107,6 +107,3 @@ function carriedInList(before: readonly unknown[], after: readonly unknown[], ma
 
 const below = (marks: Marks, step: PathStep): Marks =>
   marks.filter((mark) => mark[0] === step).map((mark) => mark.slice(1));
-
-const isGroup = (value: unknown): value is Readonly<Record<PathStep, unknown>> =>
-  typeof value === "object" && value !== null && !Array.isArray(value);

@@ -4,7 +4,7 @@
  * lost for the sake of the rest.
  */
 
-import { isPartId } from "@secondline/rig";
+import { isGroup, isPartId } from "@secondline/rig";
 import { parseWhatIf, type WhatIf, whatIfKey } from "@secondline/scenarios";
 import * as z from "zod";
 import type { Notice, ReadRig, SessionSlice, WrittenRig } from "../state/types.ts";
@@ -80,35 +80,35 @@ const PARTS: Readonly<Record<KeptPart, { readonly schema: z.ZodType; readonly wo
 /** `saveText` hands a text to the user as a file. */
 export function checkSaved(saved: unknown, read: ReadRig, saveText: (text: string, name: string) => void): CheckedWork {
   if (saved === undefined || saved === null) return { work: undefined, notices: [], setAside: undefined };
-  const { document, goodDocument, session } = isRecord(saved) ? saved : {};
+  const { document, goodDocument, session } = isGroup(saved) ? saved : {};
   const unread = textOf(saved);
   const action = { label: "Save what was kept as a file", run: () => saveText(unread, "kept-work") };
-  const reads = (one: unknown): one is WrittenRig => isRecord(one) && read(one).ok;
+  const reads = (one: unknown): one is WrittenRig => isGroup(one) && read(one).ok;
   const good = reads(goodDocument) ? goodDocument : reads(document) ? document : undefined;
   if (!good) {
-    const tried = isRecord(goodDocument) ? read(goodDocument) : undefined;
+    const tried = isGroup(goodDocument) ? read(goodDocument) : undefined;
     const issues = tried && !tried.ok ? tried.issues.map(({ message }) => message) : [];
-    const where = isRecord(document) ? "It was set aside under File, Earlier work; here" : "Here";
+    const where = isGroup(document) ? "It was set aside under File, Earlier work; here" : "Here";
     const text = `The work kept on this device cannot be read by this version. ${where} is the demo rig.`;
     return {
       work: undefined,
       notices: [{ tone: "fault", text, details: issues, action }],
-      setAside: isRecord(document) ? document : undefined,
+      setAside: isGroup(document) ? document : undefined,
       unread,
     };
   }
   const checked = checkSession(session);
-  const lost = [...(isRecord(document) ? [] : ["the entries that were being put right"]), ...checked.lost];
+  const lost = [...(isGroup(document) ? [] : ["the entries that were being put right"]), ...checked.lost];
   const are = lost.length === 1 ? "is" : "are";
   const text = `Not everything kept on this device could be read: ${listed(lost)} ${are} as on a first visit. Your rig is unharmed.`;
-  const work = { document: isRecord(document) ? document : good, goodDocument: good, session: checked.session };
+  const work = { document: isGroup(document) ? document : good, goodDocument: good, session: checked.session };
   if (lost.length === 0) return { work, notices: [], setAside: undefined };
   return { work, notices: [{ tone: "fault", text, action }], setAside: undefined, unread };
 }
 
 function checkSession(session: unknown): { session: Partial<SessionSlice>; lost: readonly string[] } {
   if (session === undefined) return { session: {}, lost: [] };
-  if (!isRecord(session)) return { session: {}, lost: ["the state of the page"] };
+  if (!isGroup(session)) return { session: {}, lost: ["the state of the page"] };
   const kept: Record<string, unknown> = {};
   const lost: string[] = [];
   for (const key of KEPT_PARTS) {
@@ -121,9 +121,6 @@ function checkSession(session: unknown): { session: Partial<SessionSlice>; lost:
   // Every part has just been held against the type it has in the session.
   return { session: kept as Partial<SessionSlice>, lost };
 }
-
-const isRecord = (value: unknown): value is { readonly [key: string]: unknown } =>
-  typeof value === "object" && value !== null && !Array.isArray(value);
 
 const listed = (words: readonly string[]): string =>
   words.length < 2 ? (words[0] ?? "") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;

@@ -1,5 +1,5 @@
 /** Layouts kept on this device between visits. What cannot be read is set aside and told, never repaired. */
-import { readJson } from "@secondline/rig";
+import { isGroup, readJson } from "@secondline/rig";
 import { type Shelf, setAside } from "../state/shelf.ts";
 import type { ReadRig } from "../state/types.ts";
 import type { WrittenLayout } from "./layouts.ts";
@@ -32,8 +32,5 @@ function parsed(text: string): readonly unknown[] | undefined {
 }
 
 function isWritten(value: unknown): value is WrittenLayout {
-  const isRecord = (one: unknown) => typeof one === "object" && one !== null && !Array.isArray(one);
-  if (!isRecord(value)) return false;
-  const { document, goodDocument } = value as Record<string, unknown>;
-  return isRecord(document) && isRecord(goodDocument);
+  return isGroup(value) && isGroup(value.document) && isGroup(value.goodDocument);
 }

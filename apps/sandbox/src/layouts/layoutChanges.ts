@@ -1,5 +1,5 @@
 /** What differs between two rig documents, entry by entry, in the words of the rig sheet. */
-import { type Field, fieldAt, GENERIC_STOCKS, groupName, parseQuantity, valueAt } from "@secondline/rig";
+import { type Field, fieldAt, GENERIC_STOCKS, groupName, isGroup, parseQuantity, valueAt } from "@secondline/rig";
 import type { WrittenRig } from "../state/types.ts";
 
 export interface LayoutChange {
@@ -56,9 +56,6 @@ function same(path: string, before: unknown, after: unknown): boolean {
   const [a, b] = [before, after].map((value) => parseQuantity(value ?? field.fallback, field.dimension));
   return a?.ok === true && b?.ok === true && a.value === b.value;
 }
-
-const isGroup = (value: unknown): value is Readonly<Record<string, unknown>> =>
-  typeof value === "object" && value !== null && !Array.isArray(value);
 
 /** Names of the groups on the way and of the entry itself; the number of an item is left out where it is the only one. */
 function labelOf(path: string, isOnly: (list: string) => boolean): string {

@@ -1,4 +1,4 @@
-import { valueAt } from "@secondline/rig";
+import { marksIn } from "@secondline/rig";
 import { newRigWords } from "@secondline/words/newRig";
 import { lowestProfile, SHAPES } from "@secondline/workbench";
 import { useState } from "react";
@@ -14,7 +14,7 @@ const { say } = newRigWords;
 /** The ground of one number, or from a file, in place of the points. */
 export function GroundShort() {
   const { span, rise } = useSandbox((state) => state.document.rig);
-  const marks = useSandbox((state) => valueAt(state.document.history.present, "unconfirmed"));
+  const present = useSandbox((state) => state.document.history.present);
   const { edit, finishEdit } = useActions();
   const [lowest, setLowest] = useState("");
   const [spot, setSpot] = useState("middle");
@@ -27,7 +27,7 @@ export function GroundShort() {
     const [label, group] = [say("ground.step"), "ground of one number"];
     edit("ground", read.profile, label, group);
     // What lies between is a guess: whoever has looked at it confirms it.
-    const others = Array.isArray(marks) ? marks.filter((path) => path !== "ground") : [];
+    const others = marksIn(present).filter((path) => path !== "ground");
     edit("unconfirmed", [...others, "ground"], label, group);
     finishEdit();
   }

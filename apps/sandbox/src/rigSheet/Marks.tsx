@@ -1,4 +1,4 @@
-import { valueAt } from "@secondline/rig";
+import { marksIn } from "@secondline/rig";
 import { newRigWords } from "@secondline/words/newRig";
 import { pathsIn } from "@secondline/workbench";
 import { useShallow } from "zustand/react/shallow";
@@ -8,12 +8,6 @@ import styles from "./Marks.module.css";
 
 const { say } = newRigWords;
 
-/** Paths of the document that nobody has confirmed, as they are written. */
-function marksOf(document: unknown): readonly string[] {
-  const list = valueAt(document, "unconfirmed");
-  return Array.isArray(list) ? list.filter((path): path is string => typeof path === "string") : [];
-}
-
 const isIn = (path: string, group: string) =>
   path === group || path.startsWith(`${group}.`) || path.startsWith(`${group}[`);
 
@@ -21,14 +15,14 @@ const isIn = (path: string, group: string) =>
 function useMarksIn(groups?: readonly string[]): readonly string[] {
   return useSandbox(
     useShallow(({ document }) =>
-      marksOf(document.history.present).filter((path) => !groups || groups.some((group) => isIn(path, group))),
+      marksIn(document.history.present).filter((path) => !groups || groups.some((group) => isIn(path, group))),
     ),
   );
 }
 
 /** Words for a field whose value nobody has confirmed; undefined for all others. */
 export function useMark(path: string): string | undefined {
-  const marked = useSandbox(({ document }) => marksOf(document.history.present).includes(path));
+  const marked = useSandbox(({ document }) => marksIn(document.history.present).includes(path));
   return marked ? say("sheet.open") : undefined;
 }
 
@@ -36,7 +30,7 @@ function useConfirm(): (paths: readonly string[]) => void {
   const present = useSandbox(({ document }) => document.history.present);
   const { edit, announce } = useActions();
   return (paths) => {
-    const left = marksOf(present).filter((path) => !paths.includes(path));
+    const left = marksIn(present).filter((path) => !paths.includes(path));
     edit("unconfirmed", left.length === 0 ? undefined : left, say("sheet.step"));
     announce(left.length === 0 ? say("state.none") : say("state.good", { count: left.length }));
   };
@@ -52,7 +46,7 @@ export function useAddPart(): (
   return (at, part, { path, value, label }) => {
     const group = `add ${at}`;
     actions.edit(path, value, label, group);
-    const marks = marksOf(store.getState().document.history.present);
+    const marks = marksIn(store.getState().document.history.present);
     actions.edit("unconfirmed", [...new Set([...marks, ...pathsIn(at, part)])], label, group);
     actions.finishEdit();
   };

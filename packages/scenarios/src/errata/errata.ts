@@ -1,4 +1,5 @@
 /** Known errors of published versions: a dated list that is kept after a version is out, so that who runs it is told. SECURITY.md says how one gets there. */
+import { isGroup } from "@secondline/rig";
 import builtIn from "./errata.json" with { type: "json" };
 
 export const ERRATA_FORMAT = "secondline/errata/1";
@@ -20,16 +21,13 @@ const DAY = /^\d{4}-\d\d-\d\d$/;
 
 /** The list in a document that was fetched or read; `undefined` when it is none. Nothing in it is taken on trust. */
 export function readErrata(document: unknown): readonly Erratum[] | undefined {
-  if (!isRecord(document) || document.format !== ERRATA_FORMAT || !Array.isArray(document.errata)) return undefined;
+  if (!isGroup(document) || document.format !== ERRATA_FORMAT || !Array.isArray(document.errata)) return undefined;
   const errata: readonly unknown[] = document.errata;
   return errata.every(isErratum) ? errata : undefined;
 }
 
-const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
-  typeof value === "object" && value !== null && !Array.isArray(value);
-
 function isErratum(value: unknown): value is Erratum {
-  if (!isRecord(value)) return false;
+  if (!isGroup(value)) return false;
   const { date, from, to, what, remedy } = value;
   const isVersion = (one: unknown) => typeof one === "string" && VERSION.test(one);
   const isText = (one: unknown) => typeof one === "string" && one.trim() !== "";

@@ -1,5 +1,7 @@
 /** Reads the plan of a study: which rigs, over which ranges, in which what-ifs, with how many draws. Every fault at once. */
+
 import type { Accuracy } from "@secondline/engine";
+import { isGroup } from "@secondline/rig";
 import { parseWhatIf, type WhatIf } from "../events/registry.ts";
 
 export const PLAN_FORMAT = "study/1";
@@ -123,9 +125,6 @@ function readWhatIfs(
     return found ?? [];
   });
 }
-
-const isGroup = (value: unknown): value is Record<string, unknown> =>
-  typeof value === "object" && value !== null && !Array.isArray(value);
 
 const LONGEST = 60;
 function shown(value: unknown): string {
