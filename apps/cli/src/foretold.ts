@@ -33,10 +33,10 @@ export function foretold(
   runs: number,
   accuracy: Accuracy,
   computing: Computing,
+  strengths = rigStrengths(rig, tests),
 ): Foretold {
   const there = events.filter((event) => !missingIn(event, rig));
   if (there.length === 0) return { runs: 0, seconds: 0 };
-  const strengths = rigStrengths(rig, tests);
   const step = Math.max(1, Math.floor(there.length / SAMPLED));
   const sample = there.filter((_, i) => i % step === 0);
   const work = sample.reduce((sum, event) => sum + runWork(rig, strengths, event, accuracy), 0) / sample.length;
@@ -47,9 +47,10 @@ export function foretold(
 export function foretoldSearch(assessed: Assessed, options: SearchOptions, computing: Computing): Foretold {
   const { rig, tests } = assessed;
   const { whatIfs, size = "full", runs = RUNS, accuracy } = options;
-  const events = whatIfs ?? whatIfSet({ rig, weakPlaces: rigStrengths(rig, tests).weakPlaces, size });
+  const strengths = rigStrengths(rig, tests);
+  const events = whatIfs ?? whatIfSet({ rig, weakPlaces: strengths.weakPlaces, size });
   const made = whatIfs || size === "quick" ? events.length : Math.max(runs, events.length);
-  return foretold(assessed, events, (options.estimate ? 2 : 1) * made, accuracy, computing);
+  return foretold(assessed, events, (options.estimate ? 2 : 1) * made, accuracy, computing, strengths);
 }
 
 /** Says it on stderr, where it is long. */

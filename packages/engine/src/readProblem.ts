@@ -3,6 +3,7 @@
  * Nothing is guessed or clamped; unknown keys are refused.
  */
 import { Checker } from "./checker.ts";
+import { GRAVITY } from "./constants.ts";
 import { limitIssues } from "./limits.ts";
 import { hypot } from "./portable/index.ts";
 import type { Problem } from "./problem.ts";
@@ -89,7 +90,7 @@ function checkLoads(check: Checker, problem: Problem): void {
     if (strain > 1)
       check.fault("main.pretension", pretension, "a tension the line reaches before it is twice its length");
   }
-  const weight = problem.walker.mass * 9.80665;
+  const weight = problem.walker.mass * GRAVITY;
   if (problem.start === "hanging" && problem.leash.strength !== undefined && problem.leash.strength <= weight) {
     check.fault("leash.strength", problem.leash.strength, `more than the walker's weight, ${weight.toFixed(0)} N`);
   }

@@ -1,5 +1,6 @@
 /** Holds a load cell's recording against the model's draws of the same fall: alignment, peak, impulse and spread. Facts, no sentences. */
 import { cfc60 } from "@secondline/engine";
+import { median } from "../scatter/median.ts";
 import { type Aligned, aligned, COMPARED_RATE, catchWindow, resampled } from "./align.ts";
 import { FILTER_RATE } from "./evenSamples.ts";
 import type { ModelSignals } from "./modelSignals.ts";
@@ -145,11 +146,6 @@ function isIn(note: RecordingNote, from: number, to: number): boolean {
     case "uneven":
       return false;
   }
-}
-
-function median(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  return 0.5 * (sorted[Math.floor((sorted.length - 1) / 2)]! + sorted[Math.ceil((sorted.length - 1) / 2)]!);
 }
 
 function among(measured: number, atLeast: boolean, draws: readonly number[]): Among {

@@ -2,6 +2,7 @@
 import { takenAway, type WhatIf } from "../events/registry.ts";
 import type { RigStrengths } from "../rigStrengths.ts";
 import type { RunResult, Trouble } from "../run/runFacts.ts";
+import { median } from "../scatter/median.ts";
 import type { Sample } from "../scatter/sampler.ts";
 import { type LoadedPart, loadsIn } from "./loadedParts.ts";
 
@@ -43,8 +44,5 @@ const reasonOf = ({ detail, phrase, reason }: Trouble): string => detail ?? phra
 
 /** Median of every part's load over the draws [N]. */
 export function medianLoads(loads: readonly (readonly number[])[]): readonly number[] {
-  return loads[0]!.map((_, i) => {
-    const sorted = loads.map((row) => row[i]!).sort((a, b) => a - b);
-    return (sorted[Math.floor((sorted.length - 1) / 2)]! + sorted[Math.ceil((sorted.length - 1) / 2)]!) / 2;
-  });
+  return loads[0]!.map((_, i) => median(loads.map((row) => row[i]!)));
 }

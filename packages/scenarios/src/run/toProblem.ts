@@ -1,13 +1,14 @@
 /** From a rig and a what-if to the problem that the engine solves. */
-import type {
-  Anchor,
-  BackupLine,
-  Connection,
-  LineMake,
-  MainLine,
-  Material,
-  Problem,
-  Section,
+import {
+  type Anchor,
+  type BackupLine,
+  type Connection,
+  GRAVITY,
+  type LineMake,
+  type MainLine,
+  type Material,
+  type Problem,
+  type Section,
 } from "@secondline/engine";
 import {
   type AnchorSide,
@@ -27,8 +28,6 @@ import type { DemandStrengths } from "./demandStrengths.ts";
 import { hangersOf, manyfold } from "./hangers.ts";
 import { nineDigits } from "./nineDigits.ts";
 import type { RunFacts } from "./runFacts.ts";
-
-const GRAVITY = 9.80665;
 
 export interface ProblemOptions {
   /** The run of the event that comes before: when the leash pulls hardest, and what parts carry. */

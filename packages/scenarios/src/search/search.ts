@@ -99,7 +99,7 @@ export function* search(
   const few = options.size === "quick" || chosen;
   const book = new RunBook(options.traces === true);
   const { runs: budget = RUNS, seed = SEED, spreads } = options;
-  const most = MOST_DRAWS * Math.max(1, budget / RUNS);
+  const mostDraws = MOST_DRAWS * Math.max(1, budget / RUNS);
   const sampler = new Sampler(rig, { seed, ...(spreads ? { spreads } : {}) });
   const facts: SeedFacts = { rig, weakPlaces: strengths.weakPlaces, size: "full" };
   const quantities = quantitiesOf(rig, strengths);
@@ -169,7 +169,7 @@ export function* search(
   /** Draws of the worst events, block by block; more of those by which something is not settled. */
   function* draw(): Generator<Round, void, readonly RunResult[]> {
     for (;;) {
-      const wanted = book.runs < budget ? toDraw(rig, counted(), margins(), most) : notYetDrawn();
+      const wanted = book.runs < budget ? toDraw(rig, counted(), margins(), mostDraws) : notYetDrawn();
       if (wanted.length === 0 || book.runs > OVER * budget) return;
       const orders = wanted.flatMap((event) => {
         const key = whatIfKey(event);
@@ -211,14 +211,14 @@ function seedsOf(
 }
 
 /**
- * The events to be drawn next: those that may be the worst of something that matters, and those that a limit hangs on, in `most`
- * draws at most.
+ * The events to be drawn next: those that may be the worst of something that matters, and those that a limit hangs on, in `mostDraws`
+ * at most.
  */
 function toDraw(
   rig: Rig,
   runs: readonly EventRuns[],
   margins: readonly PartMargins[],
-  most: number,
+  mostDraws: number,
 ): readonly WhatIf[] {
   const byIndex = new Map(runs.map((one) => [one.index, one]));
   const times = (index: number) => drawsOf(byIndex.get(index)!).length;
@@ -245,7 +245,7 @@ function toDraw(
   const depths = depthLevels(runs).map(of);
   const lowest = depths.filter(({ value }) => -value < NEAR_GROUND);
   if (lowest.length > 0) choose(lowest.map(({ event, value }) => ({ event, value: NEAR_GROUND + value })));
-  for (const index of openEvents(rig, runs, margins)) if (times(index) < most) chosen.add(index);
+  for (const index of openEvents(rig, runs, margins)) if (times(index) < mostDraws) chosen.add(index);
   return [...chosen].sort((a, b) => a - b).map((index) => byIndex.get(index)!.event);
 }
 
