@@ -1,5 +1,5 @@
 /** Plots of a break log as files: a drawing (SVG) and their numbers (CSV). */
-import { PALETTES, type Plot, plotsBody, sheetSvg, textWidth } from "@secondline/figures";
+import { PALETTES, type Plot, plotsSvg, textWidth } from "@secondline/figures";
 import { breakLogPlots, FIGURE_KINDS, type FigureKind, plotsCsv } from "@secondline/figures/breakLog";
 import { inputHash } from "@secondline/scenarios";
 import type { BreakLogReport, BreakTest } from "@secondline/strength";
@@ -73,25 +73,14 @@ export function writeFigures({ plot, table, kinds, dark }: FigureFiles, source: 
   }
 }
 
-const WIDTH = 860;
-
 function drawing(
   plots: readonly Plot[],
   { name, tests }: FigureSource,
   cautions: readonly string[],
   dark: boolean,
 ): string {
-  const palette = PALETTES[dark ? "dark" : "light"];
   const day = new Date().toISOString().slice(0, 10);
-  const picture = {
-    words: {
-      title: words.say("figure.title", { name }),
-      lines: [],
-      cautions,
-      foot: `Secondline ${VERSION}, break log, ${day}. Input ${inputHash(tests).slice(0, 16)}`,
-    },
-    palette,
-    body: plotsBody(plots, WIDTH, palette, textWidth),
-  };
-  return sheetSvg(picture, textWidth);
+  const title = words.say("figure.title", { name });
+  const foot = `Secondline ${VERSION}, break log, ${day}. Input ${inputHash(tests).slice(0, 16)}`;
+  return plotsSvg(plots, { title, cautions, foot }, PALETTES[dark ? "dark" : "light"], textWidth);
 }

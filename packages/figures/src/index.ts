@@ -6,7 +6,7 @@ export { labelHeights } from "./labelHeights.ts";
 export { PALETTES, type Palette, type Theme } from "./palette.ts";
 export { drawPlot, plotHeight } from "./plot/drawPlot.ts";
 export type { Axis, Curve, Mark, Plot, PlotRow, Rule, Tone } from "./plot/plot.ts";
-export { plotSvg, plotsBody } from "./plot/plotBody.ts";
+export { plotSvg, plotsBody, plotsSvg } from "./plot/plotBody.ts";
 export { roundTicks } from "./roundTicks.ts";
 export { type Scale, scaleOf } from "./scale.ts";
 export {

@@ -41,11 +41,12 @@ function headTexts(
   language: Language,
   rig: Rig,
   event: WhatIf,
-  { fall, draws, alignment, failed }: MeasuredComparison,
+  { fall, draws, alignment, failed, notes }: MeasuredComparison,
   accuracy: Accuracy,
 ): readonly string[] {
   const { channel, source, rate, duration, filtered, mass } = fall;
-  const filter = filtered ? "filter.done" : rate >= 600 ? "filter.here" : "filter.none";
+  const isSlow = notes.some(({ kind }) => kind === "slow");
+  const filter = filtered ? "filter.done" : isSlow ? "filter.none" : "filter.here";
   return [
     sayMeasured("head", { event: eventTitle(language, rig, event), channel: sayMeasured(`channel.${channel}`) }),
     sayMeasured("source", {

@@ -1,5 +1,5 @@
 /** Plots of a break log as files, with their cautions. Its code comes when it is asked for. */
-import { type Palette, type Plot, plotsBody, sheetSvg } from "@secondline/figures";
+import { type Palette, type Plot, plotsSvg } from "@secondline/figures";
 import { plotsCsv } from "@secondline/figures/breakLog";
 import { inputHash } from "@secondline/scenarios";
 import { englishBreakLogWords } from "@secondline/words/breakLog";
@@ -14,8 +14,6 @@ export interface PlotSource {
   readonly input: unknown;
   readonly invented: boolean;
 }
-
-const WIDTH = 860;
 
 export function savePlots(
   plots: readonly Plot[],
@@ -35,15 +33,7 @@ export function savePlots(
     download(plotsCsv(plots, cautions), fileName(file, "csv"), "text/csv");
     return;
   }
-  const picture = {
-    words: {
-      title: say("figure.title", { name }),
-      lines: [],
-      cautions,
-      foot: footOf(inputHash(input), "break log", new Date()),
-    },
-    palette,
-    body: plotsBody(plots, WIDTH, palette, roomy),
-  };
-  download(sheetSvg(picture, roomy), fileName(file, "svg"), "image/svg+xml");
+  const title = say("figure.title", { name });
+  const foot = footOf(inputHash(input), "break log", new Date());
+  download(plotsSvg(plots, { title, cautions, foot }, palette, roomy), fileName(file, "svg"), "image/svg+xml");
 }

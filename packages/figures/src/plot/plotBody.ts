@@ -2,7 +2,7 @@
 import { type Ink, SERIF } from "../ink/ink.ts";
 import { createSvgInk } from "../ink/svgInk.ts";
 import type { Palette } from "../palette.ts";
-import { brokenLines, type PictureBody } from "../sheet.ts";
+import { brokenLines, type PictureBody, type PictureWords, sheetSvg } from "../sheet.ts";
 import { drawPlot, plotHeight } from "./drawPlot.ts";
 import type { Plot } from "./plot.ts";
 
@@ -14,6 +14,20 @@ export function plotSvg(plot: Plot, width: number, palette: Palette, measure: Me
   const height = plotHeight(plot, width, ink);
   drawPlot(ink, plot, width, palette);
   return ink.document(width, Math.ceil(height), [plot.title, ...plot.notes].join(" "));
+}
+
+/** Width of the plots on a sheet [px]. */
+const WIDTH = 860;
+
+/** A sheet of plots as an SVG document, with its title above, and cautions and foot below. */
+export function plotsSvg(
+  plots: readonly Plot[],
+  words: Omit<PictureWords, "lines">,
+  palette: Palette,
+  measure: Measure,
+): string {
+  const body = plotsBody(plots, WIDTH, palette, measure);
+  return sheetSvg({ words: { ...words, lines: [] }, palette, body }, measure);
 }
 
 const EDGE = 20;
