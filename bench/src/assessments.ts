@@ -7,13 +7,13 @@ import { nodeWorkers } from "@secondline/runner/node";
 import {
   type Assessed,
   assess,
-  eventBefore,
   executeRun,
   type Outcome,
   readKnob,
   rigStrengths,
   sweep,
   sweepPoints,
+  type WhatIf,
   whatIfSet,
 } from "@secondline/scenarios";
 import { readWearRecord } from "@secondline/strength";
@@ -104,7 +104,8 @@ export function timeSweep({ document, assessed }: DemoRig, count: number, jobs: 
 export function timeRuns({ assessed: { rig, tests } }: DemoRig, most: number) {
   const strengths = rigStrengths(rig, tests);
   const set = whatIfSet({ rig, weakPlaces: strengths.weakPlaces, size: "full" });
-  const events = set.filter((event) => eventBefore(event) === undefined).slice(0, most);
+  const alone = (event: WhatIf) => !("walker" in event && event.walker === "caught");
+  const events = set.filter(alone).slice(0, most);
   const begun = performance.now();
   for (const event of events) {
     const work = executeRun(rig, strengths, { event, draw: {}, accuracy: "standard" });

@@ -14,7 +14,7 @@ import {
   whatIfKey,
   whatIfSet,
 } from "../src/index.ts";
-import { demandStrengths } from "../src/run/executeRun.ts";
+import { demandStrengths } from "../src/run/demandStrengths.ts";
 import type { GoodRun } from "../src/run/runFacts.ts";
 import { toProblem } from "../src/run/toProblem.ts";
 import { drawn } from "../src/scatter/draw.ts";

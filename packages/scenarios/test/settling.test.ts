@@ -1,7 +1,8 @@
 import type { Recording } from "@secondline/engine";
 import { describe, expect, it } from "vitest";
 import { rigStrengths, type WhatIf } from "../src/index.ts";
-import { demandStrengths, runToEnd } from "../src/run/executeRun.ts";
+import { demandStrengths } from "../src/run/demandStrengths.ts";
+import { runToEnd } from "../src/run/runToEnd.ts";
 import { defaultDuration } from "../src/run/toProblem.ts";
 import { finish } from "./finish.ts";
 import { testRig } from "./testRig.ts";

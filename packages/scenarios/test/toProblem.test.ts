@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { type GoodRun, rigStrengths } from "../src/index.ts";
-import { demandStrengths } from "../src/run/executeRun.ts";
+import { rigStrengths } from "../src/index.ts";
+import { demandStrengths } from "../src/run/demandStrengths.ts";
 import { toProblem } from "../src/run/toProblem.ts";
 import { testRig } from "./testRig.ts";
 
@@ -26,9 +26,8 @@ describe("the engine's problem for a what-if", () => {
 
   it("cuts during a catch at the time it is given, and not without one", () => {
     const caught = { kind: "mainFails", at: 0.5, cutAt: 1, walker: "caught" } as const;
-    const before = { catchTime: 1.2 } as GoodRun;
-    expect(problem(caught, { before }).cut).toEqual({ at: 1, time: 1.2 });
-    expect(problem({ ...caught, late: -0.01 }, { before }).cut!.time).toBeCloseTo(1.19, 12);
+    expect(problem(caught, { catchTime: 1.2 }).cut).toEqual({ at: 1, time: 1.2 });
+    expect(problem({ ...caught, late: -0.01 }, { catchTime: 1.2 }).cut!.time).toBeCloseTo(1.19, 12);
     expect(() => problem(caught)).toThrow();
   });
 

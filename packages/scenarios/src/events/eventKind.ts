@@ -33,6 +33,14 @@ export interface ProblemPart {
   readonly beside?: number;
 }
 
+/** What is known of an event before it is run. */
+export interface KnownBefore {
+  /** The run of the event that comes before. */
+  readonly before?: RunFacts;
+  /** When the leash pulls hardest in the fall in whose catch something fails [s]. */
+  readonly catchTime?: number;
+}
+
 /** Events that differ by places and moments alone. */
 export interface Space<E> {
   /** Equal of events that may tell of each other. */
@@ -65,9 +73,11 @@ export interface EventKind<E extends EventBase> {
   readonly title: (event: E, rig: Rig) => Phrase;
   /** Why this rig has no such event; undefined when it has. */
   readonly missing: (event: E, rig: Rig) => Phrase | undefined;
-  /** Another event that must be run first: its run says when, or at what, something fails. */
+  /** Another event that must be run first: its run says at what something fails. */
   readonly before: (event: E) => EventBase | undefined;
-  readonly problem: (event: E, rig: Rig, before: RunFacts | undefined) => ProblemPart;
+  /** The fall in whose catch something fails; undefined where nothing does. */
+  readonly fallBefore: (event: E) => EventBase | undefined;
+  readonly problem: (event: E, rig: Rig, known: KnownBefore) => ProblemPart;
   /** Which of the inputs that not every event has scatter in this one. */
   readonly scatters: (event: E) => readonly ("moment" | "letGo")[];
   /** Where the event lies among its like, so that near ones may tell of each other; undefined where it stands alone. */

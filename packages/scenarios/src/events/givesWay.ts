@@ -71,10 +71,11 @@ export const givesWay: EventKind<GivesWay> = {
       : undefined;
   },
   before: ({ during }) => during,
-  problem(event, rig, before) {
+  fallBefore: ({ during }) => inside(during, (kind, event) => kind.fallBefore(event)),
+  problem(event, rig, known) {
     const { part, during } = event;
-    const earlier = inside(during, (kind, one) => kind.problem(one, rig, before?.before));
-    return { ...earlier, ...weakenedAt(rig, part, event.place, before!, earlier) };
+    const earlier = inside(during, (kind, one) => kind.problem(one, rig, known));
+    return { ...earlier, ...weakenedAt(rig, part, event.place, known.before!, earlier) };
   },
   scatters: ({ during }) => inside(during, (kind, event) => kind.scatters(event)),
   // Which part gives way, and in which event, is what makes it: there are none beside it.

@@ -22,6 +22,7 @@ export const leashFall: EventKind<LeashFall> = {
   title: ({ at }, { span }) => phrase("event.leashFall", "Leash fall {where}", { where: { place: at, span } }),
   missing: () => undefined,
   before: () => undefined,
+  fallBefore: () => undefined,
   problem: () => ({ standing: true, letGo: LET_GO_FALL }),
   scatters: () => ["letGo"],
   space: ({ at }) => ({

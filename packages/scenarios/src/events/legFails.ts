@@ -3,7 +3,7 @@ import type { Rig } from "@secondline/rig";
 import { between, type EventKind, fraction, MOMENT_REACH, movedPlace } from "./eventKind.ts";
 import { phrase } from "./phrase.ts";
 import { manyPlaces, nearEnd } from "./places.ts";
-import { LET_GO_FALL, lateKey, type Pose, posePhrase, REST_BEFORE, SEARCHED_MOMENTS } from "./poses.ts";
+import { LET_GO_FALL, lateKey, momentOf, type Pose, posePhrase, SEARCHED_MOMENTS } from "./poses.ts";
 
 export interface LegFails {
   readonly kind: "legFails";
@@ -53,9 +53,10 @@ export const legFails: EventKind<LegFails> = {
     const values = { anchor: { name: anchor }, points: { count: points } };
     return phrase("missing.leg", "Anchor {anchor} has {points} legs.", values);
   },
-  before: ({ walker, at }) => (walker === "caught" ? { kind: "leashFall", at } : undefined),
-  problem({ anchor, leg, walker, late = 0 }, _rig, before) {
-    const time = walker === "caught" ? Math.max(0, before!.catchTime + late) : REST_BEFORE;
+  before: () => undefined,
+  fallBefore: ({ walker, at }) => (walker === "caught" ? { kind: "leashFall", at } : undefined),
+  problem({ anchor, leg, walker, late = 0 }, _rig, known) {
+    const time = momentOf(walker, late, known);
     return {
       standing: walker === "caught",
       ...(walker === "caught" ? { letGo: LET_GO_FALL } : {}),

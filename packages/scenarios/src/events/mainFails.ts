@@ -3,7 +3,7 @@ import type { PartId } from "@secondline/rig";
 import { between, type EventKind, fraction, MOMENT_REACH, movedPlace, withinLine } from "./eventKind.ts";
 import { phrase } from "./phrase.ts";
 import { endBays, manyPlaces, nearEnd, QUARTERS } from "./places.ts";
-import { LET_GO_CUT, LET_GO_FALL, lateKey, type Pose, posePhrase, REST_BEFORE, SEARCHED_MOMENTS } from "./poses.ts";
+import { LET_GO_CUT, LET_GO_FALL, lateKey, momentOf, type Pose, posePhrase, SEARCHED_MOMENTS } from "./poses.ts";
 
 export interface MainFails {
   readonly kind: "mainFails";
@@ -46,10 +46,11 @@ export const mainFails: EventKind<MainFails> = {
     return phrase("event.mainFails", "Main line fails {cut}, walker {pose} {where}", values);
   },
   missing: () => undefined,
+  before: () => undefined,
   // The hardest moment for it to fail is the peak of the leash in a fall at the same place.
-  before: ({ walker, at }) => (walker === "caught" ? { kind: "leashFall", at } : undefined),
-  problem({ at: _, cutAt, walker, late = 0 }, _rig, before) {
-    const time = walker === "caught" ? Math.max(0, before!.catchTime + late) : REST_BEFORE;
+  fallBefore: ({ walker, at }) => (walker === "caught" ? { kind: "leashFall", at } : undefined),
+  problem({ at: _, cutAt, walker, late = 0 }, _rig, known) {
+    const time = momentOf(walker, late, known);
     return {
       standing: walker !== "hanging",
       ...(walker === "hanging" ? {} : { letGo: walker === "standing" ? LET_GO_CUT : LET_GO_FALL }),

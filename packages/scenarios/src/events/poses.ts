@@ -1,5 +1,5 @@
 /** What the walker is doing when something fails. */
-import { fraction } from "./eventKind.ts";
+import { fraction, type KnownBefore } from "./eventKind.ts";
 import { type Phrase, phrase } from "./phrase.ts";
 
 export const POSES = ["hanging", "standing", "caught"] as const;
@@ -19,6 +19,14 @@ export const lateKey = (late = 0): string => {
   const text = fraction(Math.abs(late));
   return text === "0" ? "" : `${late < 0 ? "-" : "+"}${text}`;
 };
+
+/** When something fails [s]; of a walker being caught `late` after the leash's hardest pull, which must be known then. */
+export function momentOf(pose: Pose, late: number, { catchTime }: KnownBefore): number {
+  if (pose !== "caught") return REST_BEFORE;
+  if (catchTime === undefined)
+    throw new Error("What fails in a catch needs to know when the leash pulls hardest in it.");
+  return Math.max(0, catchTime + late);
+}
 
 const ENGLISH: Readonly<Record<Pose, string>> = { hanging: "hanging", standing: "standing", caught: "being caught" };
 

@@ -1,7 +1,6 @@
 /** The kinds of what-ifs. A new kind is a file beside this one and a line here. */
 import type { PartId, Rig } from "@secondline/rig";
-import type { RunFacts } from "../run/runFacts.ts";
-import type { EventBase, EventClass, EventKind, ProblemPart, SeedFacts, Space } from "./eventKind.ts";
+import type { EventBase, EventClass, EventKind, KnownBefore, ProblemPart, SeedFacts, Space } from "./eventKind.ts";
 import { type GivesWay, givesWay } from "./givesWay.ts";
 import { type LeashFall, leashFall } from "./leashFall.ts";
 import { type LegFails, legFails } from "./legFails.ts";
@@ -36,9 +35,11 @@ export const classOf = (event: EventBase): EventClass => kindOf(event).class(eve
 export const titleOf = (event: EventBase, rig: Rig): Phrase => kindOf(event).title(event, rig);
 export const missingIn = (event: EventBase, rig: Rig): Phrase | undefined => kindOf(event).missing(event, rig);
 export const eventBefore = (event: EventBase): WhatIf | undefined => kindOf(event).before(event) as WhatIf | undefined;
+export const fallBefore = (event: EventBase): WhatIf | undefined =>
+  kindOf(event).fallBefore(event) as WhatIf | undefined;
 export const takenAway = (event: EventBase): readonly PartId[] => kindOf(event).takesAway(event);
-export const problemPart = (event: EventBase, rig: Rig, before?: RunFacts): ProblemPart =>
-  kindOf(event).problem(event, rig, before);
+export const problemPart = (event: EventBase, rig: Rig, known: KnownBefore): ProblemPart =>
+  kindOf(event).problem(event, rig, known);
 export const scattersIn = (event: EventBase): readonly ("moment" | "letGo")[] => kindOf(event).scatters(event);
 export const spaceOf = (event: EventBase): Space<WhatIf> | undefined =>
   kindOf(event).space(event) as Space<WhatIf> | undefined;

@@ -50,8 +50,9 @@ export const rescue: EventKind<Rescue> = {
     return during && kindOf(during).missing(during, rig);
   },
   before: () => undefined,
+  fallBefore: () => undefined,
   problem: ({ during }, rig) => ({
-    ...(during ? kindOf(during).problem(during, rig, undefined) : { standing: false }),
+    ...(during ? kindOf(during).problem(during, rig, {}) : { standing: false }),
     beside: rig.walker.rescuer ?? 0,
   }),
   scatters: () => [],

@@ -4,9 +4,10 @@ import type { Rig } from "@secondline/rig";
 import type { Assessed } from "../assessment/assessment.ts";
 import { eventBefore, type WhatIf } from "../events/registry.ts";
 import { type RigStrengths, rigStrengths } from "../rigStrengths.ts";
-import { demandStrengths, runToEnd } from "../run/executeRun.ts";
+import { demandStrengths } from "../run/demandStrengths.ts";
 import { anchorSignal } from "../run/loads.ts";
 import { runAfterBefore } from "../run/runAfterBefore.ts";
+import { momentOfCatch, runToEnd } from "../run/runToEnd.ts";
 import { type Draw, drawn } from "../scatter/draw.ts";
 import type { Spreads } from "../scatter/inputs.ts";
 import { Sampler, SEED } from "../scatter/sampler.ts";
@@ -62,11 +63,12 @@ function* drawnRecording(
   const before = earlier && (yield* runAfterBefore(rig, strengths, { event: earlier, draw, accuracy }));
   if (before && !before.ok) return before.trouble.detail ?? before.trouble.reason;
   const at = drawn(rig, event, draw);
-  const solved = yield* runToEnd({ ...at.rig, ground: [] }, at.event, demandStrengths(rig, strengths), {
-    accuracy,
-    letGo: at.letGo,
-    ...(before ? { before } : {}),
-  });
+  const open = { ...at.rig, ground: [] };
+  const holds = demandStrengths(rig, strengths);
+  const options = { accuracy, letGo: at.letGo, ...(before ? { before } : {}) };
+  const moment = yield* momentOfCatch(open, at.event, holds, options);
+  if (!moment.ok) return moment.trouble.detail ?? moment.trouble.reason;
+  const solved = yield* runToEnd(open, at.event, holds, { ...options, ...moment.known });
   return solved.ok ? solved.recording : (solved.trouble.detail ?? solved.trouble.reason);
 }
 

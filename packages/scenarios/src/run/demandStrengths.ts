@@ -9,7 +9,7 @@
 import { type PartId, partRef, type Rig } from "@secondline/rig";
 import type { ProblemPart } from "../events/eventKind.ts";
 import { anchorSide, whenGone } from "../singles/whenGone.ts";
-import type { LineBreaking } from "./breakingStrengths.ts";
+import type { BreakingStrengths, LineBreaking } from "./breakingStrengths.ts";
 import type { RunFacts } from "./runFacts.ts";
 
 export interface DemandStrengths {
@@ -24,6 +24,19 @@ export interface DemandStrengths {
 
 export const NEVER: number = Number.POSITIVE_INFINITY;
 export const WHOLE: LineBreaking = { strength: NEVER, zones: [] };
+
+/** Strengths of which none is reached, but those of the tapes. */
+export function demandStrengths(rig: Rig, { breaking }: { readonly breaking: BreakingStrengths }): BreakingStrengths {
+  const kinds = (rig.backup?.connections ?? []).map((one) => one.kind);
+  return {
+    main: WHOLE,
+    ...(breaking.backup ? { backup: WHOLE } : {}),
+    leash: NEVER,
+    ring: NEVER,
+    connections: breaking.connections.map((strength, i) => (kinds[i] === "tape" ? strength : NEVER)),
+    points: { A: breaking.points.A.map(() => NEVER), B: breaking.points.B.map(() => NEVER) },
+  };
+}
 
 /** A part gives way a little below the peak that it was seen to get, so that it does [-]. */
 const JUST_BELOW = 0.98;

@@ -11,7 +11,6 @@ import { trace } from "./trace.ts";
 
 export interface ReadRunOptions {
   readonly trace?: boolean;
-  readonly before?: GoodRun;
 }
 
 export function readRun(
@@ -47,13 +46,9 @@ export function readRun(
     ...(ground?.value === undefined ? {} : { groundSpeed: ground.value }),
     ...catchOf(recording),
     gaveWay: breaksOf(recording, rig, strengths).filter(({ part }) => !planned.includes(part)),
-    ...(options.before ? { before: withoutBefore(options.before) } : {}),
     ...(options.trace ? { trace: trace(recording) } : {}),
   };
 }
-
-/** One step back is enough: an event during another's catch asks for the moment of that catch. */
-const withoutBefore = ({ before: _, ...rest }: GoodRun): GoodRun => rest;
 
 /** Out of the recording's own buffers, which go with it. */
 const copied = ({ at, peak }: Recording["elementPeaks"]["main"]) => ({ at: at.slice(), peak: peak.slice() });

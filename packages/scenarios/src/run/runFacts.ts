@@ -49,7 +49,7 @@ export interface GoodRun {
   /** Load of either anchor as a whole [N]. */
   readonly anchors: Readonly<Record<"A" | "B", number>>;
   readonly webbing: Readonly<Record<"main" | "backup", ElementPeaks>>;
-  /** When the leash pulls hardest [s]. */
+  /** When the leash pulls hardest, in all of the run [s]. */
   readonly catchTime: number;
   readonly drop: number;
   /** Least height of the tie-in above the ground [m]; of the feet, of an upright walker; absent when no ground is known. */
@@ -60,7 +60,6 @@ export interface GoodRun {
   readonly lostBecause?: LostBecause;
   /** Parts that the event itself does not take away. */
   readonly gaveWay: readonly GaveWay[];
-  readonly before?: GoodRun;
   readonly trace?: Trace;
 }
 export type RunFacts = GoodRun;

@@ -7,7 +7,7 @@ import { SIGNALS, type Simulation } from "@secondline/engine";
 import { fallsFreely, hangsStill, SLACK_TIME, STILL_TIME } from "./fate.ts";
 
 /** A walker who moves up by less than this has not turned [m]. */
-const TURN = 0.05;
+export const TURN = 0.05;
 /** A ring that is further along a line than at the low point before is still sliding down [m]. */
 const SLID = 2;
 /** A walker who was lowest so recently is still on the way down [s]. */

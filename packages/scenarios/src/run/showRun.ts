@@ -8,11 +8,11 @@ import { classOf, eventBefore, missingIn, type WhatIf, whatIfKey } from "../even
 import type { WhatIfOutcome, WhatIfRun } from "../facts/outcome.ts";
 import { type RigStrengths, rigStrengths } from "../rigStrengths.ts";
 import { NO_DRAW } from "../scatter/draw.ts";
-import { runToEnd, type SolvedRun } from "./executeRun.ts";
 import { overloadedLines } from "./loads.ts";
 import { readRun } from "./readRun.ts";
 import { runAfterBefore } from "./runAfterBefore.ts";
 import type { RunFacts, Trouble } from "./runFacts.ts";
+import { momentOfCatch, type RunToEndOptions, runToEnd, type SolvedRun } from "./runToEnd.ts";
 
 export interface RunOptions {
   readonly accuracy: Accuracy;
@@ -55,7 +55,11 @@ function* showOnce(
   if (missing) return { outcome: failed(whatIf, { reason: "missing", phrase: missing }) };
   const before = yield* runBefore(rig, strengths, whatIf, accuracy);
   if (before && !before.ok) return { outcome: failed(whatIf, before.trouble) };
-  const options = { accuracy, ...(before ? { before } : {}), ...(duration === undefined ? {} : { duration }) };
+  // The share done of what is run before is none of the run's own: it begins at nothing.
+  const moment = yield* atNothing(momentOfCatch(rig, whatIf, strengths.breaking, { accuracy }));
+  if (!moment.ok) return { outcome: failed(whatIf, moment.trouble) };
+  const known = { ...(before ? { before } : {}), ...moment.known };
+  const options = { accuracy, ...known, ...(duration === undefined ? {} : { duration }) };
   const solved = yield* runBreaking(rig, strengths, whatIf, options);
   if (!solved.ok) {
     const { recording } = solved;
@@ -74,11 +78,15 @@ function* runBefore(
 ): Generator<number, RunFacts | { readonly ok: false; readonly trouble: Trouble } | undefined, void> {
   const event = eventBefore(whatIf);
   if (!event) return undefined;
-  // The share done of a run before is none of the run's own: it begins at nothing.
-  const work = runAfterBefore(rig, strengths, { event, draw: NO_DRAW, accuracy });
+  const result = yield* atNothing(runAfterBefore(rig, strengths, { event, draw: NO_DRAW, accuracy }));
+  return result.ok ? result : { ok: false, trouble: { ...result.trouble, reason: "before" } };
+}
+
+/** Work of which no share is told. */
+function* atNothing<T>(work: Generator<number, T, void>): Generator<number, T, void> {
   let step = work.next();
   for (; !step.done; step = work.next()) yield 0;
-  return step.value.ok ? step.value : { ok: false, trouble: { ...step.value.trouble, reason: "before" } };
+  return step.value;
 }
 
 /**
@@ -91,7 +99,7 @@ function* runBreaking(
   rig: Assessed["rig"],
   strengths: RigStrengths,
   whatIf: WhatIf,
-  options: { readonly accuracy: Accuracy; readonly before?: RunFacts; readonly duration?: number },
+  options: RunToEndOptions,
 ): Generator<number, SolvedRun, void> {
   let linesThatPart: readonly ("main" | "backup")[] = [];
   for (;;) {

@@ -21,17 +21,15 @@ import {
   type Rig,
   type WebbingSection,
 } from "@secondline/rig";
+import type { KnownBefore } from "../events/eventKind.ts";
 import { problemPart, type WhatIf, whatIfKey } from "../events/registry.ts";
 import { anchorLegs } from "./anchorLegs.ts";
 import type { BreakingStrengths, LineBreaking } from "./breakingStrengths.ts";
 import type { DemandStrengths } from "./demandStrengths.ts";
 import { hangersOf, manyfold } from "./hangers.ts";
 import { nineDigits } from "./nineDigits.ts";
-import type { RunFacts } from "./runFacts.ts";
 
-export interface ProblemOptions {
-  /** The run of the event that comes before: when the leash pulls hardest, and what parts carry. */
-  readonly before?: RunFacts;
+export interface ProblemOptions extends KnownBefore {
   /** Simulated time [s]; default: long enough for the deepest drop, see `defaultDuration`. */
   readonly duration?: number;
   /** Factor on the time in which the feet let go [-]. */
@@ -47,7 +45,7 @@ export function toProblem(
   strengths: BreakingStrengths,
   options: ProblemOptions = {},
 ): Problem {
-  const part = problemPart(whatIf, rig, options.before);
+  const part = problemPart(whatIf, rig, options);
   const holds = weakened(strengths, part.strengths);
   const lines = options.linesThatPart ?? ["main", "backup"];
   const parts = (line: LineName) => lines.includes(line) || part.strengths?.[line] !== undefined;

@@ -25,7 +25,7 @@ import {
 import { personMargin } from "../rule/person.ts";
 import { lengthOf, utilisation } from "../rule/utilisation.ts";
 import { completeFinding, type Finding, type Findings, type Knowing, partialFinding } from "../rule/verdict.ts";
-import { demandStrengths } from "../run/executeRun.ts";
+import { demandStrengths } from "../run/demandStrengths.ts";
 import type { GoodRun } from "../run/runFacts.ts";
 import { toProblem } from "../run/toProblem.ts";
 import { CENTRE } from "../scatter/sampler.ts";

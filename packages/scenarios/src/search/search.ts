@@ -198,7 +198,7 @@ export function* search(
 
 /** Without what only plots need. */
 function slim({ runs, ...event }: EventRuns): EventRuns {
-  return { ...event, runs: runs.map(({ before: _, trace: __, ...run }) => run) };
+  return { ...event, runs: runs.map(({ trace: _, ...run }) => run) };
 }
 
 function seedsOf(
