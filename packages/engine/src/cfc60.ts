@@ -106,7 +106,7 @@ export class Cfc60 {
  */
 export function cfc60(samples: Float32Array | Float64Array, rate: number): Float64Array {
   const filter = new Cfc60(rate);
-  const out = Float64Array.from(samples);
+  const out = new Float64Array(samples);
   if (out.length > 0) filter.smooth(out, out.length);
   return out;
 }

@@ -12,6 +12,8 @@ export interface FilteredPeak {
   readonly index: number;
 }
 
+type Signal = Float32Array | Float64Array;
+
 /** Time after which the filter has forgotten what it was fed, to about 1e-12 [s]. */
 const MEMORY = 0.05;
 
@@ -60,7 +62,7 @@ export class PeakFinder {
     this.#blocks = new FilteredBlocks(rate);
   }
 
-  find(signal: Float32Array): FilteredPeak {
+  find(signal: Signal): FilteredPeak {
     const most = this.#mostOfBlocks(signal);
     let first = 0;
     for (let b = 1; b < most.length; b++) if (most[b]! > most[first]!) first = b;
@@ -73,7 +75,7 @@ export class PeakFinder {
   }
 
   /** Per block: more than the filter can make of any sample in it, which depends on the blocks beside it. */
-  #mostOfBlocks(signal: Float32Array): Float64Array {
+  #mostOfBlocks(signal: Signal): Float64Array {
     const { size } = this.#blocks;
     const count = Math.ceil(signal.length / size);
     const low = new Float64Array(count).fill(Number.POSITIVE_INFINITY);
@@ -100,7 +102,7 @@ export class PeakFinder {
   }
 
   /** The better of a block's peak and the one so far, the earlier if equal. */
-  #peakInBlock(signal: Float32Array, block: number, best: FilteredPeak): FilteredPeak {
+  #peakInBlock(signal: Signal, block: number, best: FilteredPeak): FilteredPeak {
     const { size, window } = this.#blocks;
     const from = Math.max(0, (block - 1) * size);
     const to = Math.min(signal.length, (block + 2) * size);
@@ -112,3 +114,6 @@ export class PeakFinder {
     return better ? { value, index: from + at } : best;
   }
 }
+
+/** Largest value of a signal sampled at `rate` [1/s] after the CFC 60 filter, never below 0; as `cfc60` would give it, to rounding. */
+export const cfc60Peak = (signal: Signal, rate: number): number => new PeakFinder(rate).find(signal).value;

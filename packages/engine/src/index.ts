@@ -2,6 +2,7 @@ export { BareLine } from "./bareLine.ts";
 export { cfc60 } from "./cfc60.ts";
 export { GRAVITY, SIGNAL_RATE } from "./constants.ts";
 export { doubtful, plusMinus, richardson, sameBreaks, uncertaintyOf } from "./estimate.ts";
+export { cfc60Peak } from "./filteredPeak.ts";
 export { type Cost, estimateCost } from "./limits.ts";
 export { type LineKernel, typescriptKernel } from "./lineKernel.ts";
 export { wasmKernel } from "./lineKernelWasm.ts";

@@ -14,6 +14,8 @@ import type { ElementPeaks, Peak } from "./recording.ts";
 const MOST_NUMBERS = 4_500_000;
 /** Rate of frames [1/s]. */
 const FRAME_RATE = 250;
+/** Time that there is room for at first [s]: most runs end long before the longest that they may take. */
+const FIRST_ROOM = 8;
 
 /** Numbers of kernel memory that a recorder of these lines needs at a step [s]. */
 export const recorderMemory = (lines: readonly Line[], step: number): number =>
@@ -29,17 +31,29 @@ export interface RecorderMake {
   readonly step: number;
   /** Number of signals. */
   readonly channels: number;
+  /** Whether frames hold the lines' shapes and tensions, for the eye, or ring and walker alone. */
+  readonly shapes: boolean;
+}
+
+/** The same numbers, with room for `count` of them. */
+function withRoom(numbers: Float32Array, count: number): Float32Array {
+  if (count <= numbers.length) return numbers;
+  const larger = new Float32Array(Math.max(count, 2 * numbers.length));
+  larger.set(numbers);
+  return larger;
 }
 
 export class Recorder {
-  readonly channels: readonly Float32Array[];
+  /** Of every signal what is recorded, and room for more. */
+  channels: readonly Float32Array[];
   readonly frameRate: number;
-  /** Frames that there is room for. */
-  readonly frameRoom: number;
-  readonly positions: Float32Array;
-  /** Element tensions at the frames; NaN where an element has parted [N]. */
-  readonly tensions: Float32Array;
-  readonly ringAt: Float32Array;
+  readonly #mostFrames: number;
+  readonly #mostSamples: number;
+  #positions: Float32Array;
+  #tensions: Float32Array;
+  #ringAt: Float32Array;
+  /** Lines of which frames hold the shape. */
+  readonly #shown: readonly Line[];
   samples = 0;
   frames = 0;
   /** Time of the next frame; infinite when there is no room for more [s]. */
@@ -57,20 +71,24 @@ export class Recorder {
   readonly #elementPeaks: ElementPeakFinder;
 
   constructor(lines: readonly Line[], kernel: LineKernel, make: RecorderMake) {
-    const { free, duration, step, channels } = make;
+    const { free, duration, step, channels, shapes } = make;
     this.#lines = lines;
     this.#m = kernel.memory;
     this.#step = step;
-    const nodes = lines.reduce((sum, line) => sum + line.nodes, 0);
+    this.#shown = shapes ? lines : [];
+    const nodes = this.#shown.reduce((sum, line) => sum + line.nodes, 0);
     this.#perFrame = 3 * (nodes + 2);
-    this.#perRow = lines.reduce((sum, line) => sum + line.elements, 0);
+    this.#perRow = this.#shown.reduce((sum, line) => sum + line.elements, 0);
     this.frameRate = Math.min(FRAME_RATE, Math.max(25, MOST_NUMBERS / (this.#perFrame * duration)));
-    const count = (rate: number) => Math.floor(duration * rate + 1e-6) + 1;
-    this.frameRoom = count(this.frameRate);
-    this.channels = Array.from({ length: channels }, () => new Float32Array(count(SIGNAL_RATE)));
-    this.positions = new Float32Array(this.frameRoom * this.#perFrame);
-    this.ringAt = new Float32Array(this.frameRoom * 2);
-    this.tensions = new Float32Array(this.frameRoom * this.#perRow);
+    const count = (time: number, rate: number) => Math.floor(time * rate + 1e-6) + 1;
+    this.#mostFrames = count(duration, this.frameRate);
+    this.#mostSamples = count(duration, SIGNAL_RATE);
+    const first = Math.min(duration, FIRST_ROOM);
+    const [frames, samples] = [count(first, this.frameRate), count(first, SIGNAL_RATE)];
+    this.channels = Array.from({ length: channels }, () => new Float32Array(samples));
+    this.#positions = new Float32Array(frames * this.#perFrame);
+    this.#ringAt = new Float32Array(frames * 2);
+    this.#tensions = new Float32Array(frames * this.#perRow);
     let rowsAt = free;
     const tensions = lines.map(({ base, pitch, elements }) => {
       const at = rowsAt;
@@ -81,13 +99,29 @@ export class Recorder {
     this.#last = new Float64Array(channels);
   }
 
+  /** Positions at the frames: of the nodes of the lines shown, of ring and walker [m]. */
+  get positions(): Float32Array {
+    return this.#positions.subarray(0, this.frames * this.#perFrame);
+  }
+  /** Element tensions at the frames; NaN where an element has parted [N]. */
+  get tensions(): Float32Array {
+    return this.#tensions.subarray(0, this.frames * this.#perRow);
+  }
+  /** Where the ring is on either line at the frames; −1: off it [-]. */
+  get ringAt(): Float32Array {
+    return this.#ringAt.subarray(0, this.frames * 2);
+  }
+
   /** Takes in the channel values of the next step, and fills the samples since the last. */
   sample(values: Float64Array): void {
-    const { channels } = this;
     const last = this.#last;
     const step = this.#step;
     const t = this.#steps * step;
-    for (; this.#nextSample <= t && this.samples < channels[0]!.length; this.samples++) {
+    for (; this.#nextSample <= t && this.samples < this.#mostSamples; this.samples++) {
+      if (this.samples === this.channels[0]!.length) {
+        this.channels = this.channels.map((channel) => withRoom(channel, this.samples + 1));
+      }
+      const { channels } = this;
       const share = t > 0 ? 1 - (t - this.#nextSample) / step : 1;
       for (let c = 0; c < last.length; c++) channels[c]![this.samples] = last[c]! + share * (values[c]! - last[c]!);
       this.#nextSample = (this.samples + 1) / SIGNAL_RATE;
@@ -98,23 +132,25 @@ export class Recorder {
 
   /** Positions before the step that begins at `nextFrame` or first after it, and the tensions that led there. */
   frame(ring: Float64Array, walker: Float64Array, ringOnMain: number, ringOnBackup: number): void {
-    const out = this.positions;
+    this.#positions = withRoom(this.#positions, (this.frames + 1) * this.#perFrame);
+    this.#tensions = withRoom(this.#tensions, (this.frames + 1) * this.#perRow);
+    this.#ringAt = withRoom(this.#ringAt, (this.frames + 1) * 2);
+    const out = this.#positions;
     let o = this.frames * this.#perFrame;
-    for (let k = 0; k < this.#lines.length; k++) o = this.#framePositions(this.#lines[k]!, o);
+    for (let k = 0; k < this.#shown.length; k++) o = this.#framePositions(this.#shown[k]!, o);
     for (let c = 0; c < 3; c++) out[o++] = ring[c]!;
     for (let c = 0; c < 3; c++) out[o++] = walker[c]!;
-    this.ringAt[2 * this.frames] = ringOnMain;
-    this.ringAt[2 * this.frames + 1] = ringOnBackup;
+    this.#ringAt[2 * this.frames] = ringOnMain;
+    this.#ringAt[2 * this.frames + 1] = ringOnBackup;
     this.#frameTensions();
     this.frames++;
-    const room = (this.frames + 1) * this.#perFrame <= this.positions.length;
-    this.nextFrame = room ? this.frames / this.frameRate : Number.POSITIVE_INFINITY;
+    this.nextFrame = this.frames < this.#mostFrames ? this.frames / this.frameRate : Number.POSITIVE_INFINITY;
   }
 
   /** Writes a line's positions from place `o` on; returns the place after them. */
   #framePositions({ base, pitch, nodes }: Line, o: number): number {
     const m = this.#m;
-    const out = this.positions;
+    const out = this.#positions;
     const Y = (base + pitch) | 0;
     const Z = (Y + pitch) | 0;
     let at = o | 0;
@@ -128,10 +164,10 @@ export class Recorder {
 
   #frameTensions(): void {
     const m = this.#m;
-    const { tensions } = this;
+    const tensions = this.#tensions;
     let o = (this.frames * this.#perRow) | 0;
-    for (let k = 0; k < this.#lines.length; k++) {
-      const { base, pitch, elements } = this.#lines[k]!;
+    for (let k = 0; k < this.#shown.length; k++) {
+      const { base, pitch, elements } = this.#shown[k]!;
       const T = base + COLUMN.T * pitch;
       const IL = base + COLUMN.IL * pitch;
       for (let e = 0; e < elements; e++) {

@@ -29,6 +29,8 @@ import { restAtStart, type StartRest } from "./statics/start.ts";
 export interface SimulationOptions extends ModelOptions {
   /** Makes the kernel on memory of so many numbers; the fastest available by default. */
   readonly kernel?: (size: number) => LineKernel;
+  /** Whether the recording shows the lines' shapes and tensions, for the eye; it does by default. */
+  readonly shapes?: boolean;
 }
 
 /** Channels of the recorder, in order: the signals of `SIGNALS`, then the walker's height. */
@@ -127,6 +129,7 @@ export class Simulation {
       duration: problem.duration,
       step,
       channels: this.#values.length,
+      shapes: options.shapes ?? true,
     });
     this.#out = this.#lines.map(({ head }) => m.subarray(head + HEAD.work, head + HEAD.excess + 1));
     this.#feet = new Feet(problem, this.model, m, this.#walker);

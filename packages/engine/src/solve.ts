@@ -70,12 +70,11 @@ function recordingOf(run: Simulation): Recording {
   );
   const peaks = Object.fromEntries(SIGNALS.map((name) => [name, peakOf(signals[name]!)]));
   const lines = model.backup ? [model.main, model.backup] : [model.main];
+  const shown = (run.options.shapes ?? true) ? lines : [];
   const [main, backup] = recorder.elementPeaks();
   const none = { at: new Float32Array(0), peak: new Float32Array(0) };
   const firstBreak = events.find(({ kind }) => kind === "break");
   const size = model.main.naturalLength / model.main.elements;
-  // A run may end before the time that it was given room for.
-  const taken = (rows: Float32Array) => rows.subarray(0, (rows.length / recorder.frameRoom) * recorder.frames);
   return {
     problem,
     accuracy: run.options.accuracy ?? "standard",
@@ -115,12 +114,12 @@ function recordingOf(run: Simulation): Recording {
     frames: {
       rate: recorder.frameRate,
       count: recorder.frames,
-      mainNodes: model.main.nodes,
-      backupNodes: model.backup?.nodes ?? 0,
-      positions: taken(recorder.positions),
-      tensions: taken(recorder.tensions),
-      fractions: Float32Array.from(lines.flatMap(({ fractions }) => [...fractions])),
-      ringAt: taken(recorder.ringAt),
+      mainNodes: shown[0]?.nodes ?? 0,
+      backupNodes: shown[1]?.nodes ?? 0,
+      positions: recorder.positions,
+      tensions: recorder.tensions,
+      fractions: Float32Array.from(shown.flatMap(({ fractions }) => [...fractions])),
+      ringAt: recorder.ringAt,
     },
   };
 }

@@ -65,7 +65,7 @@ function* drawnRecording(
   const at = drawn(rig, event, draw);
   const open = { ...at.rig, ground: [] };
   const holds = demandStrengths(rig, strengths);
-  const options = { accuracy, letGo: at.letGo, ...(before ? { before } : {}) };
+  const options = { accuracy, shapes: false, letGo: at.letGo, ...(before ? { before } : {}) };
   const moment = yield* momentOfCatch(open, at.event, holds, options);
   if (!moment.ok) return moment.trouble.detail ?? moment.trouble.reason;
   const solved = yield* runToEnd(open, at.event, holds, { ...options, ...moment.known });

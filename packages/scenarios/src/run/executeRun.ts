@@ -17,7 +17,7 @@ export function* executeRun(rig: Rig, strengths: RigStrengths, order: RunOrder):
   const open = { ...at.rig, ground: [] };
   const holds = demandStrengths(rig, strengths);
   const { accuracy, before } = order;
-  const options = { accuracy, letGo: at.letGo, ...(before ? { before } : {}) };
+  const options = { accuracy, shapes: false, letGo: at.letGo, ...(before ? { before } : {}) };
   const moment = yield* shared(momentOfCatch(open, at.event, holds, options), 0, FALL_SHARE);
   if (!moment.ok) return trouble(moment.trouble);
   const from = moment.known.catchTime === undefined ? 0 : FALL_SHARE;

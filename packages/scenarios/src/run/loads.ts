@@ -1,5 +1,5 @@
 /** From a recording to the largest load of every part, as a load cell would report it (CFC 60). */
-import { cfc60, type Recording } from "@secondline/engine";
+import { cfc60, cfc60Peak, type Recording } from "@secondline/engine";
 import type { AnchorSide, LineName, Rig } from "@secondline/rig";
 import type { StrengthZone } from "@secondline/strength";
 import type { RigStrengths } from "../rigStrengths.ts";
@@ -60,16 +60,19 @@ function anchorLoads(end: "A" | "B", side: AnchorSide, recording: Recording, loa
 }
 
 /** Force of main line and backup on one anchor at the same time, filtered; sample by sample [N]. */
-export function anchorSignal(recording: Recording, end: "A" | "B"): Float64Array {
-  const main = recording.signals[`main${end}`];
-  const backup = recording.signals[`backup${end}`];
+export const anchorSignal = (recording: Recording, end: "A" | "B"): Float64Array =>
+  cfc60(bothLines(recording, end), recording.rate);
+
+/** The largest of it [N]. */
+const together = (recording: Recording, end: "A" | "B"): number =>
+  cfc60Peak(bothLines(recording, end), recording.rate);
+
+function bothLines({ signals }: Recording, end: "A" | "B"): Float64Array {
+  const main = signals[`main${end}`];
+  const backup = signals[`backup${end}`];
   const sum = new Float64Array(main.length);
   for (let i = 0; i < sum.length; i++) sum[i] = main[i]! + backup[i]!;
-  return cfc60(sum, recording.rate);
-}
-
-function together(recording: Recording, end: "A" | "B"): number {
-  return anchorSignal(recording, end).reduce((largest, force) => Math.max(largest, force), 0);
+  return sum;
 }
 
 /** A place on a webbing where load and strength meet. */

@@ -1,5 +1,5 @@
 /** Runs a fall until it is over, or as far as its catch. */
-import type { Accuracy, Problem, Recording, RunResult, Simulation } from "@secondline/engine";
+import type { Accuracy, Problem, Recording, RunResult, Simulation, SimulationOptions } from "@secondline/engine";
 import type { Rig } from "@secondline/rig";
 import type { KnownBefore } from "../events/eventKind.ts";
 import { fallBefore, problemPart, type WhatIf } from "../events/registry.ts";
@@ -22,6 +22,8 @@ const LONGEST = 4;
 
 export interface RunToEndOptions extends ProblemOptions {
   readonly accuracy: Accuracy;
+  /** Whether the recording shows the lines' shapes, for the eye; it does by default. */
+  readonly shapes?: boolean;
 }
 
 export type SolvedRun =
@@ -36,11 +38,11 @@ export function* runToEnd(
   options: RunToEndOptions,
 ): Generator<number, SolvedRun, void> {
   const problem = toProblem(rig, event, strengths, options);
-  const { accuracy } = options;
+  const { accuracy, shapes = true } = options;
   const result =
     options.duration === undefined
-      ? yield* solveUntil(problem, accuracy, Settling)
-      : yield* solveInSlices(problem, { accuracy });
+      ? yield* solveUntil(problem, { accuracy, shapes }, Settling)
+      : yield* solveInSlices(problem, { accuracy, shapes });
   if (!result.ok) return { ok: false, trouble: { reason: result.reason, detail: result.message } };
   const solved = result.recording;
   const recording = ofOneHanger(solved, hangersOf(rig, problemPart(event, rig, options).beside).share);
@@ -69,7 +71,7 @@ export function* momentOfCatch(
   const open = { ...rig, ground: [] };
   const options = letGo === undefined ? {} : { letGo };
   const problem = toProblem(open, fall, demandStrengths(open, { breaking }), options);
-  const result = yield* solveUntil(problem, accuracy, Catch);
+  const result = yield* solveUntil(problem, { accuracy, shapes: false }, Catch);
   if (result.ok) return { ok: true, known: { catchTime: result.recording.peaks.leash.cfc60Time } };
   return { ok: false, trouble: { reason: "before", detail: result.message } };
 }
@@ -77,7 +79,7 @@ export function* momentOfCatch(
 /** Watches a run, and says when it is over. */
 type Watch = new (run: Simulation, times: SettlingTimes) => { over(): boolean };
 
-function solveUntil(usual: Problem, accuracy: Accuracy, Watching: Watch): Generator<number, RunResult, void> {
+function solveUntil(usual: Problem, options: SimulationOptions, Watching: Watch): Generator<number, RunResult, void> {
   const times = {
     from: usual.cut?.time ?? usual.legFailure?.time ?? 0,
     usual: usual.duration,
@@ -85,5 +87,5 @@ function solveUntil(usual: Problem, accuracy: Accuracy, Watching: Watch): Genera
   };
   const problem = { ...usual, duration: LONGEST * usual.duration };
   const early = { watch: (run: Simulation) => new Watching(run, times), usually: usual.duration };
-  return solveInSlices(problem, { accuracy }, early);
+  return solveInSlices(problem, options, early);
 }
