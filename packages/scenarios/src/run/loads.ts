@@ -64,8 +64,7 @@ export const anchorSignal = (recording: Recording, end: "A" | "B"): Float64Array
   cfc60(bothLines(recording, end), recording.rate);
 
 /** The largest of it [N]. */
-const together = (recording: Recording, end: "A" | "B"): number =>
-  cfc60Peak(bothLines(recording, end), recording.rate);
+const together = (recording: Recording, end: "A" | "B"): number => cfc60Peak(bothLines(recording, end), recording.rate);
 
 function bothLines({ signals }: Recording, end: "A" | "B"): Float64Array {
   const main = signals[`main${end}`];

@@ -18,8 +18,8 @@ export interface Quantity {
 
 /** A share of what a part holds below this is no load that a search is worth making for [-]. */
 const LEAST_SHARE = 0.01;
-/** What keeps so much more than is required of it is not worth draws: its load is told from single runs, on the safe side [-]. */
-export const MATTERS = 0.45;
+/** What keeps so much more than is required of it is not worth a search for worse events [-]. */
+const MATTERS = 0.45;
 /** About the 95 % value over the middle, for which single runs stand [-]. */
 const USUAL = 1.2;
 /** Feet that stay higher above the ground in single runs are not looked at more closely [m]. */

@@ -25,7 +25,7 @@ import { BLOCK, CENTRE, Sampler, SEED } from "../scatter/sampler.ts";
 import { conclude, staticsOf } from "./conclude.ts";
 import type { likelyFirst } from "./likelyFirst.ts";
 import { promising } from "./nominate.ts";
-import { MATTERS, NEAR_GROUND, quantitiesOf } from "./quantities.ts";
+import { NEAR_GROUND, quantitiesOf } from "./quantities.ts";
 import { RunBook, type Wanted } from "./runBook.ts";
 
 export interface SearchOptions {
@@ -68,6 +68,11 @@ const EVENTS_A_LOOK = 8;
 const OVER = 1.6;
 /** What is begun when a budget is spent is finished: by so much a search usually goes past it, for telling how far it is [-]. */
 const USUALLY_OVER = 1.2;
+/**
+ * A load of less than this share of what may be asked of its part is told from single runs, on the safe side; its worst events are not
+ * drawn, unless its interval reaches over a limit [-]. The part that keeps least is drawn in any case.
+ */
+const DRAWN_FROM = 0.6;
 /** Draws of one event at most; of a longer search as many more as it has runs. */
 const MOST_DRAWS = 48;
 /** Runs of a whole search, about: it ends with the block of draws that goes past it. */
@@ -231,14 +236,15 @@ function toDraw(
     if (worst.value > most && !isDrawn(worst.event)) chosen.add(worst.event);
   };
   const required = requiredFactors(rig);
-  for (const { demands } of margins) {
-    for (const name of EVENT_CLASSES) {
-      const values = demands
+  const asked = margins.flatMap(({ demands }) =>
+    EVENT_CLASSES.map((name) =>
+      demands
         .filter((one) => one.class === name)
-        .map((one) => ({ event: one.event, value: (one.rank / one.strength5) * required[name] }));
-      if (values.some(({ value }) => value > MATTERS)) choose(values);
-    }
-  }
+        .map((one) => ({ event: one.event, value: (one.rank / one.strength5) * required[name] })),
+    ),
+  );
+  const drawnFrom = Math.min(DRAWN_FROM, Math.max(...asked.flat().map(({ value }) => value)));
+  for (const values of asked) if (values.some(({ value }) => value >= drawnFrom)) choose(values);
   const of = ({ of: { index }, level }: EventLevel) => ({ event: index, value: level.rank });
   choose(dropLevels(runs).map(of));
   choose(pullLevels(runs).map(of));
