@@ -56,3 +56,20 @@ it("tells one worker of a rig that is expected, and does not tell it again with 
   one.dispose();
   expect(counting.counts).toMatchObject({ spawned: 1, assessed: 1, task: 1 });
 });
+
+it("is not waited for after a rig was expected of which nothing is asked: all was kept", async () => {
+  const waitedFor = () => process.getActiveResourcesInfo().filter((kind) => kind === "MessagePort").length;
+  const spawn = nodeWorkers(await bundleWorker("poolWorker"));
+  const one = new WorkerPool({ spawn, jobs: 1 });
+  const before = waitedFor();
+  one.expect(assessed);
+  expect(waitedFor()).toBe(before);
+  const event = { kind: "legFails", at: 0.5, anchor: "A", leg: 8, walker: "hanging" } as const;
+  const order: RunOrder = { event, draw: { mass: 1, place: 0, moment: 0 }, accuracy: "quick" };
+  const ticket = { cancelled: false, paused: false };
+  const answer = one.work<"order">(assessed, { kind: "order", order }, { rank: "study", ticket });
+  expect(waitedFor()).toBe(before + 1);
+  await answer;
+  expect(waitedFor()).toBe(before);
+  one.dispose();
+});
