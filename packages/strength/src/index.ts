@@ -102,7 +102,7 @@ export {
   testedFactors,
 } from "./retention/testedStock.ts";
 export type { NotUsed } from "./retention/testState.ts";
-export { type TestUse, testUseWords, useOfTest } from "./retention/testUse.ts";
+export { countingTests, type TestUse, testUseWords, useOfTest } from "./retention/testUse.ts";
 export type { WearDose, WearId } from "./retention/wearFactors.ts";
 export {
   andersonDarling,

@@ -4,9 +4,10 @@ import type { BreakTest } from "../breakLog/breakTest.ts";
 import { grouped } from "../breakLog/grouped.ts";
 import type { StrengthFactor } from "../derating/factor.ts";
 import { combineFactors } from "../derating/lognormal.ts";
-import { builtInLog, NEW_SCATTER, type StockModel, type StockState, stockModel } from "./stockModel.ts";
+import { type StockModel, type StockState, stockModel } from "./stockModel.ts";
+import { NEW_SCATTER } from "./stockScatter.ts";
 import { builtInFactors, type StockFactors, testedFactors } from "./testedStock.ts";
-import { builtInAt, doseText, nearestDose, type WearDose } from "./wearFactors.ts";
+import { builtInAt, builtInLog, doseText, nearestDose, type WearDose } from "./wearFactors.ts";
 
 export interface StateComparison {
   /** "new", or what had happened to the samples. */

@@ -4,9 +4,9 @@ import type { BreakTest } from "../breakLog/breakTest.ts";
 import { combineFactors, type LognormalStrength } from "../derating/lognormal.ts";
 import { observationPlace } from "../statistics/observation.ts";
 import { factorOf, meanDoses, statesTogether, stateText } from "./modelAgainstTest.ts";
-import { builtInLog, stockModel } from "./stockModel.ts";
+import { stockModel } from "./stockModel.ts";
 import { type StockFactors, testedFactors } from "./testedStock.ts";
-import type { WearDose } from "./wearFactors.ts";
+import { builtInLog, type WearDose } from "./wearFactors.ts";
 
 export interface TestResidual {
   readonly test: BreakTest;

@@ -12,7 +12,8 @@ import { knowTogether } from "../derating/together.ts";
 import { choleskyRoot } from "../reliability/cholesky.ts";
 import { type LearntWear, learntWear } from "./learntWear.ts";
 import { StateStrength, type StateTerm, termOf, type WearCurve } from "./stateStrength.ts";
-import { type StockModel, stockModel, WEIBULL_DEPTH, widened } from "./stockModel.ts";
+import { type StockModel, stockModel } from "./stockModel.ts";
+import { WEIBULL_DEPTH, widened } from "./stockScatter.ts";
 import { doseText, type WearId } from "./wearFactors.ts";
 
 /** Factors of a stock: from tests and the built-in ones together where there are tests, else as built in. */
