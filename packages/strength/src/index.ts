@@ -80,6 +80,7 @@ export {
 export { type Random, seededRandom } from "./reliability/random.ts";
 export { type ReliabilityPart, reliabilityPart } from "./reliability/reliabilityPart.ts";
 export { type LoadCase, type NormalMargins, type UnionChance, unionChance } from "./reliability/unionChance.ts";
+export type { BestTest } from "./retention/bestTest.ts";
 export { futureFromRecord, futureFromRig, olderRig } from "./retention/future.ts";
 export { modelAgainstTests, type StateComparison, type StockComparison } from "./retention/modelAgainstTest.ts";
 export {
