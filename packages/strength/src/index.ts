@@ -64,9 +64,6 @@ export {
   zoneAt,
 } from "./parts/webbingStrength.ts";
 export { wearExtent } from "./parts/webbingWear/wearKinds.ts";
-export { cdf, type Distribution, density, distributionMean, quantile } from "./reliability/distribution.ts";
-export { failureProbability, leastShares } from "./reliability/interference.ts";
-export { latinHypercube } from "./reliability/latinHypercube.ts";
 export type { LoadDraws } from "./reliability/loadPosterior.ts";
 export {
   countedShare,
@@ -77,19 +74,10 @@ export {
   type VarianceShare,
   type VarianceSource,
 } from "./reliability/partChances.ts";
-export { type Random, seededRandom } from "./reliability/random.ts";
 export { type ReliabilityPart, reliabilityPart } from "./reliability/reliabilityPart.ts";
-export { type LoadCase, type NormalMargins, type UnionChance, unionChance } from "./reliability/unionChance.ts";
 export type { BestTest } from "./retention/bestTest.ts";
 export { futureFromRecord, futureFromRig, olderRig } from "./retention/future.ts";
 export { modelAgainstTests, type StateComparison, type StockComparison } from "./retention/modelAgainstTest.ts";
-export {
-  lowerPrediction,
-  type NormalInverseGamma,
-  predict,
-  updateRegression,
-  VAGUE,
-} from "./retention/normalInverseGamma.ts";
 export { type StateResiduals, type StockResiduals, stockResiduals, type TestResidual } from "./retention/residuals.ts";
 export type { Retention, RetentionTest, RetentionValue } from "./retention/retention.ts";
 export { type StockModel, stockModel } from "./retention/stockModel.ts";
@@ -105,45 +93,6 @@ export {
 export type { NotUsed } from "./retention/testState.ts";
 export { countingTests, type TestUse, testUseWords, useOfTest } from "./retention/testUse.ts";
 export type { WearDose, WearId } from "./retention/wearFactors.ts";
-export {
-  andersonDarling,
-  batchesPoolable,
-  type GoodnessOfFit,
-  type Poolability,
-} from "./statistics/andersonDarling.ts";
-export { lognormalLowerBound, normalLowerBound } from "./statistics/bounds.ts";
-export { FAMILY_NAMES, type FamilyName, familyCdf, familyQuantile, type Shape } from "./statistics/family.ts";
-export {
-  type Fit,
-  type FitFailure,
-  fitFamily,
-  fittedQuantile,
-  waldInterval,
-  weibullParameters,
-} from "./statistics/fit.ts";
-export { normalQuantile } from "./statistics/normal.ts";
-export {
-  exactly,
-  exactValues,
-  isComplete,
-  mean,
-  type Observation,
-  standardDeviation,
-} from "./statistics/observation.ts";
-export {
-  clopperPearson,
-  lowerBoundRank,
-  shareUpperBound,
-  testsForLeast,
-  testsForRange,
-  testsWithoutFailure,
-} from "./statistics/orderStatistics.ts";
-export { criticalResidual, maximumNormedResidual, type OutlierTest } from "./statistics/outliers.ts";
-export { plottingPositions } from "./statistics/plottingPositions.ts";
-export { type ProfiledQuantity, profileInterval, profileLowerBound } from "./statistics/profile.ts";
-export { type QuantileBelief, quantileBelief } from "./statistics/quantileBelief.ts";
-export { choleskyFactor, choleskyInverse, choleskySolve } from "./statistics/symmetricSolve.ts";
-export { en1990Factor, natrellaFactor, toleranceFactor, toleranceFactorKnownSpread } from "./statistics/tolerance.ts";
 export {
   type Contradiction,
   DEFAULT_SHARE,

@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { type Rig, readRig } from "@secondline/rig";
+import { seededRandom } from "@secondline/statistics";
 import fc from "fast-check";
 import { beforeAll, describe, expect, it } from "vitest";
 import {
@@ -15,7 +16,6 @@ import {
   readResults,
   readWearRecord,
   type Sample,
-  seededRandom,
   type Teardown,
   teardownLearnt,
   teardownLog,

@@ -1,7 +1,8 @@
 /** Reads one break test from its written fields: a line of a log, or a form. */
+
 import { type KnotKind, parseQuantity } from "@secondline/rig";
+import type { Observation } from "@secondline/statistics";
 import { isDate } from "../dates/calendarDate.ts";
-import type { Observation } from "../statistics/observation.ts";
 import { type BreakTest, KNOTS, type LogColumn, type LogFault, OUTCOMES, type OutcomeWord } from "./breakTest.ts";
 import { hiddenFaults } from "./hiddenFaults.ts";
 

@@ -2,11 +2,12 @@
  * The regression of a stock's tests: means and covariance of its coefficients. Bounds are replaced by what is to be expected beyond
  * them, over and over until nothing moves (EM). See STATISTICS.md, "Own tests of a stock".
  */
+
 import type { LineStock } from "@secondline/rig";
+import { type Coefficient, type RegressionRow, regressionCovariance, regressionSolver } from "@secondline/statistics";
 import { beyondBound } from "./bounded.ts";
 import type { StockModel, StockState } from "./stockModel.ts";
 import { NEW_SCATTER } from "./stockScatter.ts";
-import { type Coefficient, type RegressionRow, regressionCovariance, regressionSolver } from "./tiedRegression.ts";
 import { type BelievedState, groupsOf, hasBounds, type ToldGroup, type ToldState } from "./toldState.ts";
 import { builtInAt, builtInLog, type WearDose, type WearId } from "./wearFactors.ts";
 

@@ -2,9 +2,9 @@
  * The tests of a stock in one-sided form: what a state holds by them is a sum in which no test has a weight below 0, so that a
  * lower test never raises it. See STATISTICS.md, "A lower test never raises a strength".
  */
+import { type Coefficient, regressionGain } from "@secondline/statistics";
 import { beyondBound } from "./bounded.ts";
 import type { WearKnots } from "./stockModel.ts";
-import { type Coefficient, regressionGain } from "./tiedRegression.ts";
 import { hasBounds, type ToldGroup, type ToldState } from "./toldState.ts";
 import { nearestDose, type WearDose, type WearId } from "./wearFactors.ts";
 

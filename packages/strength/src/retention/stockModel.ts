@@ -2,7 +2,9 @@
  * What own tests say of one stock: ln strength = ln rated + level + batch + what every wear takes + scatter. The built-in
  * factors and their spreads are the priors, each on its own; see STATISTICS.md, "Own tests of a stock".
  */
+
 import type { LineStock } from "@secondline/rig";
+import type { Coefficient } from "@secondline/statistics";
 import type { BreakTest } from "../breakLog/breakTest.ts";
 import { grouped } from "../breakLog/grouped.ts";
 import { fitStates } from "./fitStates.ts";
@@ -17,7 +19,6 @@ import {
   withinScatter,
 } from "./stockScatter.ts";
 import { testsOfStock } from "./testState.ts";
-import type { Coefficient } from "./tiedRegression.ts";
 import type { ToldState } from "./toldState.ts";
 import { builtInAt, builtInLog, builtInSpread, nearestDose, type WearDose, type WearId } from "./wearFactors.ts";
 

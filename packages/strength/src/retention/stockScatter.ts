@@ -1,7 +1,8 @@
 /** How pieces of one state scatter, within a batch and between batches. See STATISTICS.md, "Own tests of a stock". */
+
 import type { LineStock } from "@secondline/rig";
+import { tQuantile } from "@secondline/statistics";
 import { grouped } from "../breakLog/grouped.ts";
-import { tQuantile } from "../statistics/studentT.ts";
 import { beyondBound } from "./bounded.ts";
 import type { StockState } from "./stockModel.ts";
 import { builtInSpread, type WearId } from "./wearFactors.ts";

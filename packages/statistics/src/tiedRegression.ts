@@ -4,7 +4,7 @@
  * answer is linear in y and a lower test never raises what it is about; the covariance takes the variances that were found
  * (T. W. Anderson, *An Introduction to Multivariate Statistical Analysis*, 2003, sec. 8; Joseph's form of the update).
  */
-import { choleskyFactor, choleskyInverse, choleskySolve } from "../statistics/symmetricSolve.ts";
+import { choleskyFactor, choleskyInverse, choleskySolve } from "./symmetricSolve.ts";
 
 export interface Coefficient {
   /** Prior variance with which observations are weighed, above 0. */

@@ -3,7 +3,7 @@
  * covariance σ²·Λ⁻¹, σ² is inverse-gamma (a, b). Bernardo & Smith, *Bayesian Theory*, 1994, section 5.2; Gelman et al.,
  * *Bayesian Data Analysis*, ch. 14.
  */
-import { tQuantile } from "../statistics/studentT.ts";
+import { tQuantile } from "./studentT.ts";
 
 /** Symmetric 2 × 2 matrix: [11, 12, 22]. */
 type Symmetric = readonly [number, number, number];

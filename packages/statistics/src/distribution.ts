@@ -1,6 +1,6 @@
 /** Distributions of loads and strengths, by their everyday parameters. */
-import { logGamma } from "../statistics/gamma.ts";
-import { normalCdf, normalDensity, normalQuantile } from "../statistics/normal.ts";
+import { logGamma } from "./gamma.ts";
+import { normalCdf, normalDensity, normalQuantile } from "./normal.ts";
 
 export type Distribution =
   | { readonly kind: "normal" | "lognormal"; readonly mean: number; readonly deviation: number }
