@@ -84,7 +84,7 @@ export type { Reason, Verdict } from "./rule/verdict.ts";
 export { executeRun } from "./run/executeRun.ts";
 export type * from "./run/runFacts.ts";
 export { runWork } from "./run/runWork.ts";
-export { type RunOptions, runWhatIf, type ShowProgress } from "./run/showRun.ts";
+export { type RunOptions, runWhatIf, type ShowProgress, showWhatIf } from "./run/showRun.ts";
 export type { Trace } from "./run/trace.ts";
 export { type Draw, NO_DRAW } from "./scatter/draw.ts";
 export {
