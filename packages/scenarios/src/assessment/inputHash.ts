@@ -53,7 +53,9 @@ function sortedJson(value: unknown): string | undefined {
   if (Array.isArray(value)) return `[${value.map((inner) => sortedJson(inner) ?? "null").join()}]`;
   if (typeof value !== "object" || value === null) return JSON.stringify(value);
   const members: string[] = [];
-  for (const key of Object.keys(value).sort()) {
+  // The places of a typed array stay in their order.
+  const keys = ArrayBuffer.isView(value) ? Object.keys(value) : Object.keys(value).sort();
+  for (const key of keys) {
     const inner = sortedJson((value as Readonly<Record<string, unknown>>)[key]);
     if (inner !== undefined) members.push(`${JSON.stringify(key)}:${inner}`);
   }
