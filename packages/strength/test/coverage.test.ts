@@ -1,7 +1,8 @@
 /** How often a bound holds: the short form. The long one, over all kinds of samples, is `coverage.long.ts`. */
+
 import { seededRandom } from "@secondline/statistics";
 import { describe, expect, it } from "vitest";
-import { characteristicValues } from "../src/index.ts";
+import { characteristicValues } from "../src/breakLog/characteristic.ts";
 import { coverage, type PopulationKind } from "./populations.ts";
 
 describe("the value that is printed holds as often as it says, in 300 samples", () => {

@@ -7,8 +7,6 @@ import { beforeAll, describe, expect, it } from "vitest";
 import {
   applyWear,
   type BreakTest,
-  builtInFactors,
-  useOfTest as countsFor,
   factorsFromLog,
   partStrengths,
   planTeardown,
@@ -19,10 +17,12 @@ import {
   type Teardown,
   teardownLearnt,
   teardownLog,
-  type WearDocument,
   type WearRecord,
 } from "../src/index.ts";
+import { builtInFactors } from "../src/retention/testedStock.ts";
+import { useOfTest as countsFor } from "../src/retention/testUse.ts";
 import { allSamples } from "../src/teardown/samples.ts";
+import type { WearDocument } from "../src/wear/schema.ts";
 import { exampleRig, section } from "./exampleRig.ts";
 
 const demo = (name: string) =>
