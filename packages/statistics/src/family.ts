@@ -4,7 +4,9 @@
  */
 import { logNormalCdf, normalQuantile } from "./normal.ts";
 
+/** Families that a strength may follow. */
 export type FamilyName = "normal" | "lognormal" | "weibull";
+/** All families. */
 export const FAMILY_NAMES: readonly FamilyName[] = ["normal", "lognormal", "weibull"];
 
 export interface Family {

@@ -6,6 +6,7 @@
  */
 import { choleskyFactor, choleskyInverse, choleskySolve } from "./symmetricSolve.ts";
 
+/** Prior of one coefficient, about 0. */
 export interface Coefficient {
   /** Prior variance with which observations are weighed, above 0. */
   readonly assumed: number;
@@ -13,6 +14,7 @@ export interface Coefficient {
   readonly found: number;
 }
 
+/** One observation, or several of the same coefficients as one. */
 export interface RegressionRow {
   /** Coefficients that the row is a sum of, by index. */
   readonly of: readonly number[];

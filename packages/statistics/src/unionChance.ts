@@ -20,6 +20,7 @@ export interface LoadCase {
   readonly has: readonly boolean[];
 }
 
+/** Chances of a union of failures. */
 export interface UnionChance {
   /** Chance of each margin to lie below zero: exact [-]. */
   readonly each: Float64Array;
