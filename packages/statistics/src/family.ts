@@ -57,10 +57,3 @@ export function familyQuantile(name: FamilyName, { location, logScale }: Shape, 
   const y = location + Math.exp(logScale) * family.quantile(p);
   return family.logarithmic ? Math.exp(y) : y;
 }
-
-/** P(strength ≤ x) of a fitted family. */
-export function familyCdf(name: FamilyName, { location, logScale }: Shape, x: number): number {
-  const family = FAMILIES[name];
-  if (family.logarithmic && x <= 0) return 0;
-  return Math.exp(family.logCdf(((family.logarithmic ? Math.log(x) : x) - location) / Math.exp(logScale)));
-}

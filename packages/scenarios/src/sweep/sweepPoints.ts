@@ -84,7 +84,3 @@ function pointOf(
   const later = rigOnLaterDays(assessment)!(day);
   return { assessed, strengths: rigStrengths(later, assessed.tests) };
 }
-
-/** Of all points together: equal for the same question. */
-export const pointsHash = (points: readonly SweepPoint[]): string =>
-  inputHash(points.map(({ assessed }) => assessed.hash));
