@@ -1,5 +1,5 @@
 import type { RunOrder } from "@secondline/scenarios";
-import { afterAll, beforeAll, expect, it } from "vitest";
+import { afterAll, beforeAll, expect, it, vi } from "vitest";
 import { nodeWorkers } from "../src/node.ts";
 import type { SpawnWorker, ToWorker } from "../src/pool/messages.ts";
 import { type TaskCall, WorkerPool } from "../src/pool/workerPool.ts";
@@ -31,6 +31,8 @@ afterAll(() => pool.dispose());
 // First, while no other worker is there.
 it("is waited for while it has a task, and neither before nor after", async () => {
   const waitedFor = () => process.getActiveResourcesInfo().filter((kind) => kind === "MessagePort").length;
+  // Workers of other files may be ending still.
+  await vi.waitFor(() => expect(waitedFor()).toBe(0));
   const before = waitedFor();
   let answered: () => void = () => undefined;
   const answer = new Promise<void>((resolve) => {

@@ -2,7 +2,7 @@ export { andersonDarling, batchesPoolable, type GoodnessOfFit, type Poolability 
 export { lognormalLowerBound, normalLowerBound } from "./bounds.ts";
 export { choleskyRoot } from "./cholesky.ts";
 export { cdf, type Distribution, distributionMean, quantile } from "./distribution.ts";
-export { FAMILY_NAMES, type FamilyName, familyQuantile } from "./family.ts";
+export { FAMILY_NAMES, type FamilyName, familyQuantile, type Shape } from "./family.ts";
 export { type Fit, type FitFailure, fitFamily, fittedQuantile, waldInterval, weibullParameters } from "./fit.ts";
 export { logGamma } from "./gamma.ts";
 export { failureProbability, leastShares } from "./interference.ts";
@@ -11,6 +11,7 @@ export { normalCdf, normalDensity, normalQuantile } from "./normal.ts";
 export {
   lowerPrediction,
   type NormalInverseGamma,
+  type Prediction,
   predict,
   type RegressionPoint,
   updateRegression,
@@ -36,8 +37,8 @@ export {
 } from "./orderStatistics.ts";
 export { criticalResidual, maximumNormedResidual, type OutlierTest } from "./outliers.ts";
 export { plottingPositions } from "./plottingPositions.ts";
-export { profileInterval, profileLowerBound } from "./profile.ts";
-export { quantileBelief } from "./quantileBelief.ts";
+export { type ProfiledQuantity, profileInterval, profileLowerBound } from "./profile.ts";
+export { type QuantileBelief, quantileBelief } from "./quantileBelief.ts";
 export { type Random, seededRandom } from "./random.ts";
 export { tQuantile } from "./studentT.ts";
 export { choleskyFactor, choleskyInverse, choleskySolve } from "./symmetricSolve.ts";

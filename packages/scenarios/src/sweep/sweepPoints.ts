@@ -2,7 +2,6 @@
 import { type RigIssue, readRig } from "@secondline/rig";
 import { addDays, readDate } from "@secondline/strength";
 import { type Assessed, type Assessment, assess, rigOnLaterDays } from "../assessment/assessment.ts";
-import { inputHash } from "../assessment/inputHash.ts";
 import { type RigStrengths, rigStrengths } from "../rigStrengths.ts";
 import { type Knob, knobText, knobValues, withValue } from "./knob.ts";
 
