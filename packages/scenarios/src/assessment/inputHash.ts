@@ -15,38 +15,12 @@ export function assessmentHashes(
   tests: readonly BreakTest[],
   withholds: readonly string[],
 ): { readonly hash: string; readonly runsHash: string } {
-  const log = tests.length === 0 ? tests : inputHash(tests.map(rowOf));
+  // Once for both: a log may be long.
+  const log = tests.length === 0 ? tests : inputHash(tests);
   const hash = inputHash({ rig, tests: log, withholds });
   const { unconfirmed, ...ofRuns } = rig;
   return { hash, runsHash: unconfirmed === undefined ? hash : inputHash({ rig: ofRuns, tests: log, withholds }) };
 }
-
-/** Every field of a test, in one order; a field too few fails to compile. */
-const TEST_FIELDS = Object.keys({
-  line: 0,
-  date: 0,
-  part: 0,
-  material: 0,
-  batch: 0,
-  state: 0,
-  wet: 0,
-  takenFrom: 0,
-  monthsOutside: 0,
-  sunMonths: 0,
-  falls: 0,
-  clampedMonths: 0,
-  sewnMonths: 0,
-  knot: 0,
-  outcome: 0,
-  result: 0,
-  failureMode: 0,
-  failurePlace: 0,
-  note: 0,
-  invented: 0,
-} satisfies Record<keyof BreakTest, 0>) as (keyof BreakTest)[];
-
-/** A test without the names of its fields, which are most of a long log's text. */
-const rowOf = (test: BreakTest): readonly unknown[] => TEST_FIELDS.map((field) => test[field]);
 
 /** Without a copy of the value: a break log may have thousands of tests. Undefined for what JSON leaves out. */
 function sortedJson(value: unknown): string | undefined {
