@@ -15,6 +15,7 @@ const folders = [
   "docs/cluster",
   "docs/decisions",
   "packages/engine",
+  "packages/statistics",
   "packages/rig",
   "packages/strength",
   "demo-data",

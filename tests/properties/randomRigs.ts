@@ -1,4 +1,5 @@
 /** Rig files by chance, with a seed: what somebody may write that the program accepts, near to its limits too. */
+
 import { readFileSync } from "node:fs";
 import { GENERIC_STOCKS, readRig } from "@secondline/rig";
 import {
@@ -10,7 +11,7 @@ import {
   study,
   type WhatIf,
 } from "@secondline/scenarios";
-import { seededRandom } from "@secondline/strength";
+import { seededRandom } from "@secondline/statistics";
 import { englishWords as words } from "@secondline/words";
 
 const SOUND = JSON.parse(readFileSync(new URL("../../demo-data/sound-rig.json", import.meta.url), "utf8"));

@@ -1,7 +1,6 @@
 import {
   andersonDarling,
   batchesPoolable,
-  characteristicValue,
   criticalResidual,
   distributionMean,
   exactly,
@@ -17,7 +16,8 @@ import {
   standardDeviation,
   waldInterval,
   weibullParameters,
-} from "@secondline/strength";
+} from "@secondline/statistics";
+import { characteristicValue } from "@secondline/strength";
 import { describe, expect, it } from "vitest";
 import { evidence } from "../evidence/evidence.ts";
 

@@ -6,7 +6,7 @@ import {
   seededRandom,
   toleranceFactor,
   toleranceFactorKnownSpread,
-} from "@secondline/strength";
+} from "@secondline/statistics";
 import { jStat } from "jstat";
 import { describe, expect, it } from "vitest";
 import { evidence } from "../evidence/evidence.ts";

@@ -7,7 +7,7 @@ import {
   quantile,
   seededRandom,
   unionChance,
-} from "@secondline/strength";
+} from "@secondline/statistics";
 import { describe, expect, it } from "vitest";
 import { evidence } from "../evidence/evidence.ts";
 

@@ -11,7 +11,7 @@ import {
   testsWithoutFailure,
   toleranceFactor,
   toleranceFactorKnownSpread,
-} from "@secondline/strength";
+} from "@secondline/statistics";
 import { describe, expect, it } from "vitest";
 import { evidence } from "../evidence/evidence.ts";
 

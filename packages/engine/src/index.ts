@@ -1,14 +1,14 @@
 export { BareLine } from "./bareLine.ts";
 export { cfc60 } from "./cfc60.ts";
 export { GRAVITY, SIGNAL_RATE } from "./constants.ts";
-export { doubtful, plusMinus, richardson, sameBreaks, uncertaintyOf } from "./estimate.ts";
+export { doubtful, plusMinus, richardson, sameBreaks, type Uncertainty, uncertaintyOf } from "./estimate.ts";
 export { cfc60Peak } from "./filteredPeak.ts";
 export { type Cost, estimateCost } from "./limits.ts";
 export { type LineKernel, typescriptKernel } from "./lineKernel.ts";
 export { wasmKernel } from "./lineKernelWasm.ts";
 export * as portable from "./portable/index.ts";
 export type * from "./problem.ts";
-export { readProblem } from "./readProblem.ts";
+export { type ProblemReading, readProblem } from "./readProblem.ts";
 export type * from "./recording.ts";
 export { LEDGER, SIGNALS } from "./recording.ts";
 export { Simulation, type SimulationOptions } from "./simulation.ts";

@@ -1,11 +1,10 @@
 export { type Ink, SANS, SERIF } from "./ink/ink.ts";
-export { createSvgInk, type SvgInk } from "./ink/svgInk.ts";
+export { createSvgInk } from "./ink/svgInk.ts";
 export { escapeXml, number } from "./ink/svgPath.ts";
 export { textWidth } from "./ink/textWidth.ts";
 export { labelHeights } from "./labelHeights.ts";
 export { PALETTES, type Palette, type Theme } from "./palette.ts";
-export { drawPlot, plotHeight } from "./plot/drawPlot.ts";
-export type { Axis, Curve, Mark, Plot, PlotRow, Rule, Tone } from "./plot/plot.ts";
+export type { Plot } from "./plot/plot.ts";
 export { plotSvg, plotsBody, plotsSvg } from "./plot/plotBody.ts";
 export { roundTicks } from "./roundTicks.ts";
 export { type Scale, scaleOf } from "./scale.ts";
@@ -16,6 +15,5 @@ export {
   type Picture,
   type PictureBody,
   type PictureWords,
-  type Sheet,
   sheetSvg,
 } from "./sheet.ts";

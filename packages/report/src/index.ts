@@ -1,2 +1,2 @@
 export { type ReportExtras, report } from "./report.ts";
-export { type SheetExtras, teardownSheet } from "./teardownSheet.ts";
+export { teardownSheet } from "./teardownSheet.ts";

@@ -1,10 +1,10 @@
 export { exposeRunner } from "./exposed.ts";
 export type { Failure, FailureCode } from "./failure.ts";
 export { InProcessRunner } from "./inProcess.ts";
-export type { PoolWorker, SpawnWorker, WorkerListener } from "./pool/messages.ts";
+export type { SpawnWorker } from "./pool/messages.ts";
 export { serveTasks, type WorkerPort } from "./pool/serveTasks.ts";
 export { webWorkers } from "./pool/webWorker.ts";
-export { type BrowserResultsOptions, browserResults } from "./results/browserResults.ts";
+export { browserResults } from "./results/browserResults.ts";
 export { memoryResults } from "./results/memoryResults.ts";
 export { layeredResults, type RunResults } from "./results/runResults.ts";
 export { PoolRunner, type PoolRunnerOptions } from "./runner.ts";

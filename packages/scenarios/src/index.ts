@@ -1,27 +1,21 @@
 export type { Accuracy, Recording } from "@secondline/engine";
 export type { Basis, PartId, Rig } from "@secondline/rig";
 export type { BreakTest } from "@secondline/strength";
+export type { Taken } from "./assessment/assessment.ts";
 export {
   type Assessed,
   type Assessment,
-  type AssessmentReading,
   assess,
   type Judgement,
   rigOnLaterDays,
   speaksOf,
-  type Taken,
 } from "./assessment/assessment.ts";
 export { assessRig } from "./assessment/assessRig.ts";
 export { inputHash } from "./assessment/inputHash.ts";
 export { type Comparison, type ComparisonRow, compareLayouts } from "./compare/compareLayouts.ts";
 export { type Erratum, errataOf, KNOWN_ERRATA, readErrata } from "./errata/errata.ts";
 export { EVENT_CLASSES, type EventBase, type EventClass, type EventKind } from "./events/eventKind.ts";
-export type { GivesWay } from "./events/givesWay.ts";
-export type { LeashFall } from "./events/leashFall.ts";
-export type { LegFails } from "./events/legFails.ts";
-export type { MainFails } from "./events/mainFails.ts";
 export type { Phrase, PhraseValue } from "./events/phrase.ts";
-export { POSES, type Pose } from "./events/poses.ts";
 export {
   addEventKind,
   classOf,
@@ -33,39 +27,25 @@ export {
   whatIfKey,
   whatIfSet,
 } from "./events/registry.ts";
-export type { Rescue } from "./events/rescue.ts";
 export type { AnchorFacts, CautionFact, Judged } from "./facts/cautionFacts.ts";
 export { anchorFacts, judgedFactors } from "./facts/cautionFacts.ts";
 export type * from "./facts/outcome.ts";
 export { worstWhatIf } from "./facts/worstWhatIf.ts";
-export {
-  type Among,
-  compareMeasured,
-  type MeasuredComparison,
-  type MeasuredResult,
-} from "./measured/compareMeasured.ts";
+export { type Among, compareMeasured, type MeasuredComparison } from "./measured/compareMeasured.ts";
 export { type ModelSignals, type ModelSignalsOptions, modelSignals } from "./measured/modelSignals.ts";
 export { readRecording } from "./measured/readRecording.ts";
-export {
-  CHANNELS,
-  type Channel,
-  type MeasuredFall,
-  type RecordingFault,
-  type RecordingNote,
-  type RecordingReading,
-} from "./measured/recording.ts";
+export { CHANNELS, type Channel, type MeasuredFall, type RecordingNote } from "./measured/recording.ts";
 export { RECORDING_FORMAT } from "./measured/recordingHead.ts";
 export {
   casesOf,
   MOST_CASES,
-  type Planned,
   type PlannedRig,
   type PlanRun,
   type PlanRuns,
   planned,
   resultLine,
 } from "./plan/planRuns.ts";
-export { PLAN_FORMAT, type PlanFault, readPlan, type StudyPlan } from "./plan/readPlan.ts";
+export { readPlan, type StudyPlan } from "./plan/readPlan.ts";
 export {
   ChancesImpossible,
   type ChancesOptions,
@@ -78,13 +58,13 @@ export {
 export type * from "./reliability/chancesOutcome.ts";
 export { type RigStrengths, rigStrengths } from "./rigStrengths.ts";
 export type { EventRuns } from "./rule/demand.ts";
-export { type PersonMargin, PULL_LIMITS, type PullLimit } from "./rule/person.ts";
+export { type PersonMargin, PULL_LIMITS } from "./rule/person.ts";
 export { type Outlook, type PartDate, takeDownDates } from "./rule/takeDownDates.ts";
 export type { Reason, Verdict } from "./rule/verdict.ts";
 export { executeRun } from "./run/executeRun.ts";
 export type * from "./run/runFacts.ts";
 export { runWork } from "./run/runWork.ts";
-export { type RunOptions, runWhatIf, type ShowProgress } from "./run/showRun.ts";
+export { type RunOptions, runWhatIf, showWhatIf } from "./run/showRun.ts";
 export type { Trace } from "./run/trace.ts";
 export { type Draw, NO_DRAW } from "./scatter/draw.ts";
 export {
@@ -96,29 +76,14 @@ export {
   type UncertainInput,
   uncertainInputs,
 } from "./scatter/inputs.ts";
-export { Sampler, SEED } from "./scatter/sampler.ts";
+export { Sampler } from "./scatter/sampler.ts";
 export type { Gap } from "./search/complete.ts";
 export { LIKELY_FIRST_BASIS } from "./search/likelyFirst.ts";
 export { type Found, type Round, RUNS, type SearchOptions, search } from "./search/search.ts";
 export { type StudyProgress, study } from "./search/study.ts";
-export { type SingleFailure, singleFailures } from "./singles/singleFailures.ts";
-export { type Absence, type Remaining, type WhenGone, whenGone } from "./singles/whenGone.ts";
-export {
-  isApart,
-  KNOB_FAULTS,
-  type Knob,
-  type KnobFault,
-  knobText,
-  readKnob,
-} from "./sweep/knob.ts";
-export { NothingSwept, type SweepOptions, type SweepRound, sweep } from "./sweep/sweep.ts";
+export type { SingleFailure } from "./singles/singleFailures.ts";
+export { isApart, KNOB_FAULTS, type Knob, type KnobFault, knobText, readKnob } from "./sweep/knob.ts";
+export { NothingSwept, type SweepOptions, sweep } from "./sweep/sweep.ts";
 export type * from "./sweep/sweepOutcome.ts";
-export {
-  type BadPoint,
-  type KnownBesides,
-  type PointsQuestion,
-  type SweepPoint,
-  type SweepPoints,
-  sweepPoints,
-} from "./sweep/sweepPoints.ts";
+export { type KnownBesides, type SweepPoint, type SweepPoints, sweepPoints } from "./sweep/sweepPoints.ts";
 export { GENERATION, VERSION } from "./version.ts";

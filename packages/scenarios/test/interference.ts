@@ -3,7 +3,7 @@
  * in place of runs, and what is worked out of them. With ln of load and strength normal, a part fails as often as a normal variable
  * lies below −(ln R − ln E) ÷ √(their variances).
  */
-import { seededRandom } from "@secondline/strength";
+import { seededRandom } from "@secondline/statistics";
 import { assessRig, type Chances, type ChancesOptions, INPUT_IDS, rigStrengths } from "../src/index.ts";
 import { chancesFrom, ordersOf, planChances } from "../src/reliability/chances.ts";
 import { loadedParts } from "../src/reliability/loadedParts.ts";

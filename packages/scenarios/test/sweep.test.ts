@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { readRig } from "@secondline/rig";
-import { logSpread, normalQuantile, seededRandom } from "@secondline/strength";
+import { normalQuantile, seededRandom } from "@secondline/statistics";
+import { logSpread } from "@secondline/strength";
 import { describe, expect, it } from "vitest";
 import {
   type Knob,

@@ -1,6 +1,6 @@
 /** Recordings of a load cell that nobody made: the engine's own force with noise, written as a file. Labelled synthetic. */
 
-import { seededRandom } from "@secondline/strength";
+import { seededRandom } from "@secondline/statistics";
 import type { Assessed, Channel, WhatIf } from "../src/index.ts";
 import { modelSignals, RECORDING_FORMAT } from "../src/index.ts";
 import { finish } from "./finish.ts";

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { applyWear, partStrengths, readWearRecord, wearToRig, zoneAt } from "../src/index.ts";
+import { applyWear, partStrengths, readWearRecord, zoneAt } from "../src/index.ts";
+import { wearToRig } from "../src/wear/applyWear.ts";
 import { exampleRig } from "./exampleRig.ts";
 
 const record = (() => {

@@ -1,7 +1,7 @@
 /** True models of loads and strengths, draws from them, and how often intervals contain what they are of. */
-import { failureChances, latinHypercube, normalQuantile, type ReliabilityPart, seededRandom } from "../src/index.ts";
+import { latinHypercube, normalQuantile, seededRandom, unionChance } from "@secondline/statistics";
+import { failureChances, type ReliabilityPart } from "../src/index.ts";
 import type { LoadDraws } from "../src/reliability/loadPosterior.ts";
-import { unionChance } from "../src/reliability/unionChance.ts";
 
 export interface Truth {
   /** Of every part what ln load goes up by with each deviate [-]. */

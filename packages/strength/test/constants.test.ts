@@ -1,25 +1,23 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
+import { boltDirectionFactors } from "../src/derating/boltDirection.ts";
+import { constantsMarkdown } from "../src/derating/constants.ts";
+import { abrasionFactor, cutFactor } from "../src/derating/damage.ts";
+import type { StrengthFactor } from "../src/derating/factor.ts";
+import { boltPlacement } from "../src/derating/make.ts";
+import { riggedFactors } from "../src/derating/rigged.ts";
+import { heatFactor, sheathSlipFactor } from "../src/derating/rope.ts";
+import { sewnLoopAgeing } from "../src/derating/sewing.ts";
 import {
-  abrasionFactor,
   ageFactor,
   bendFactor,
-  boltDirectionFactors,
-  boltPlacement,
   CONSTANTS,
   type ConstantStatus,
   clampFactor,
-  constantsMarkdown,
-  cutFactor,
   fallsFactor,
-  heatFactor,
   monthDose,
-  riggedFactors,
   ropeKnot,
-  type StrengthFactor,
   sewingFactor,
-  sewnLoopAgeing,
-  sheathSlipFactor,
   sunFactor,
   usedMetal,
   webbingKnot,

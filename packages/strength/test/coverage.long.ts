@@ -2,9 +2,12 @@
  * How often the values that are printed hold, over all kinds of samples; minutes, so not among the usual tests. Of the bounds
  * with 95 % confidence 93 to 99 % must hold, of those with 75 % 73 to 90 %: more would be caution that nobody asked for. Prints its table, from which STATISTICS.md quotes.
  */
+
+import { seededRandom } from "@secondline/statistics";
 import { afterAll, describe, expect, it } from "vitest";
+import { characteristicValues } from "../src/breakLog/characteristic.ts";
 import { combineFactors } from "../src/derating/lognormal.ts";
-import { type BreakTest, characteristicValues, factorsFromLog, seededRandom } from "../src/index.ts";
+import { type BreakTest, factorsFromLog } from "../src/index.ts";
 import { polyesterWebbing } from "./exampleRig.ts";
 import { type Case, coverage, type Draw, draw, type PopulationKind, populationQuantile } from "./populations.ts";
 

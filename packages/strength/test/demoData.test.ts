@@ -10,8 +10,8 @@ import {
   partStrengths,
   readBreakLog,
   readWearRecord,
-  takeDown,
 } from "../src/index.ts";
+import { takeDown } from "../src/retention/takeDown.ts";
 
 const demo = (name: string) =>
   readFileSync(fileURLToPath(new URL(`../../../demo-data/${name}`, import.meta.url)), "utf8");

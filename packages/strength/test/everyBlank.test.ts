@@ -8,8 +8,9 @@ import {
   readRig,
   valueAt,
 } from "@secondline/rig";
+import { seededRandom } from "@secondline/statistics";
 import { describe, expect, it } from "vitest";
-import { type PartStrength, partStrengths, seededRandom } from "../src/index.ts";
+import { type PartStrength, partStrengths } from "../src/index.ts";
 
 /**
  * The rule on blanks, over every field that the rig document has: the fields, their kinds and their limits are read from the table from

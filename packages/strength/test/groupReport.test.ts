@@ -1,6 +1,8 @@
+import type { Observation } from "@secondline/statistics";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { analyseBreakLog, type BreakTest, groupReport, type Observation } from "../src/index.ts";
+import { groupReport } from "../src/breakLog/groupReport.ts";
+import { analyseBreakLog, type BreakTest } from "../src/index.ts";
 
 const testOf = (result: Observation, given: Partial<BreakTest> = {}): BreakTest => ({
   part: "webbing",

@@ -1,6 +1,6 @@
 /** A worse history and a lower test never raise a strength, in a thousand random histories and logs. */
+import { seededRandom } from "@secondline/statistics";
 import { expect, it } from "vitest";
-import { seededRandom } from "../src/index.ts";
 import { checkHistories, checkLowerTests, ROUNDING } from "./monotoneChecks.ts";
 
 it("a worse history raises no strength", () => {

@@ -1,6 +1,6 @@
 /** A worse history and a lower test never raise a strength: the short form; `monotone.long.ts` has a thousand histories. */
+import { seededRandom } from "@secondline/statistics";
 import { expect, it } from "vitest";
-import { seededRandom } from "../src/index.ts";
 import { checkHistories, checkLowerTests, ROUNDING } from "./monotoneChecks.ts";
 
 it("a worse history raises no strength, whatever was tested, in 100 random ones", () => {

@@ -1,5 +1,5 @@
 /** Largest rises that a worse history or a lower test brings, over random rigs and logs. */
-import type { Random } from "../src/index.ts";
+import type { Random } from "@secondline/statistics";
 import { held, largestRise, oneLower, randomHistory, randomLog, someSurvive, worse } from "./randomHistories.ts";
 
 /** Rounding of sums and products [-]. */

@@ -1,6 +1,5 @@
 /** Populations of strengths whose 5 % value is known, for simulations: what is drawn, and what a bound must lie below. */
-import type { Observation, Random } from "../src/index.ts";
-import { normalCdf } from "../src/statistics/normal.ts";
+import { normalCdf, type Observation, type Random } from "@secondline/statistics";
 
 export type PopulationKind = "normal" | "lognormal" | "weibull";
 

@@ -1,5 +1,6 @@
 /** Random rigs with random break logs, and what a worse history or a lower test does to their strengths. */
-import { type BreakTest, factorsFromLog, partStrengths, type Random } from "../src/index.ts";
+import type { Random } from "@secondline/statistics";
+import { type BreakTest, factorsFromLog, partStrengths } from "../src/index.ts";
 import { exampleRig, section } from "./exampleRig.ts";
 
 export interface History {

@@ -1,6 +1,9 @@
 import type { LineStock, Rig } from "@secondline/rig";
 import { describe, expect, it } from "vitest";
-import { type LineReading, readingAgainstRig, rigAsRead, standing, tensionDrift } from "../src/index.ts";
+import type { LineReading } from "../src/wear/readings/lineReading.ts";
+import { standing } from "../src/wear/readings/lineStatics.ts";
+import { readingAgainstRig, rigAsRead } from "../src/wear/readings/readingAgainstRig.ts";
+import { tensionDrift } from "../src/wear/readings/tensionDrift.ts";
 import { exampleRig, polyesterWebbing, section } from "./exampleRig.ts";
 
 const GRAVITY = 9.80665;

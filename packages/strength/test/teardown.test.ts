@@ -1,13 +1,12 @@
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { type Rig, readRig } from "@secondline/rig";
+import { seededRandom } from "@secondline/statistics";
 import fc from "fast-check";
 import { beforeAll, describe, expect, it } from "vitest";
 import {
   applyWear,
   type BreakTest,
-  builtInFactors,
-  useOfTest as countsFor,
   factorsFromLog,
   partStrengths,
   planTeardown,
@@ -15,14 +14,15 @@ import {
   readResults,
   readWearRecord,
   type Sample,
-  seededRandom,
   type Teardown,
   teardownLearnt,
   teardownLog,
-  type WearDocument,
   type WearRecord,
 } from "../src/index.ts";
+import { builtInFactors } from "../src/retention/testedStock.ts";
+import { useOfTest as countsFor } from "../src/retention/testUse.ts";
 import { allSamples } from "../src/teardown/samples.ts";
+import type { WearDocument } from "../src/wear/schema.ts";
 import { exampleRig, section } from "./exampleRig.ts";
 
 const demo = (name: string) =>

@@ -1,13 +1,7 @@
 import { describe, expect, it } from "vitest";
-import {
-  type BreakTest,
-  constant,
-  factorsFromLog,
-  modelAgainstTests,
-  partStrengths,
-  stockRetention,
-  testUseWords,
-} from "../src/index.ts";
+import { constant } from "../src/derating/constantValues.ts";
+import { type BreakTest, factorsFromLog, partStrengths, stockRetention, testUseWords } from "../src/index.ts";
+import { modelAgainstTests } from "../src/retention/modelAgainstTest.ts";
 import { exampleRig, polyesterWebbing, section } from "./exampleRig.ts";
 
 const testOf = (given: Partial<BreakTest>): BreakTest => ({
@@ -264,5 +258,25 @@ describe("tests that contradict the model", () => {
     expect(states.map(({ finding }) => finding)).toEqual(["agrees", "below"]);
     expect(states[1]!.message).toContain("CONTRADICT");
     expect(states[1]!.counts).toBeLessThanOrEqual(1.001 * states[1]!.tested);
+  });
+});
+
+describe("a best test that is taken for scatter", () => {
+  const pulled = (...loads: number[]) =>
+    loads.map((value) => testOf({ state: "new", sunMonths: 0, falls: 0, result: { kind: "exact", value } }));
+  const stateOf = (log: readonly BreakTest[]) => modelAgainstTests([polyesterWebbing], log)[0]!.states[0]!;
+
+  it("is named with what it costs, and costs just that", () => {
+    const found = stateOf(pulled(25_000, 25_200, 25_100, 24_900, 31_000));
+    expect(found.bestTest).toMatchObject({ test: { result: { value: 31_000 } }, next: 25_200 });
+    const lower = stateOf(pulled(25_000, 25_200, 25_100, 24_900, 25_200));
+    expect(lower.counts).toBeLessThan(found.counts);
+    expect(lower.counts5).toBeCloseTo(found.counts5 * (1 + found.bestTest!.costs), 6);
+    expect(found.bestTest!.costs).toBeGreaterThan(0.05);
+  });
+
+  it("is not named where the tests lie even, nor where it alone broke", () => {
+    expect(stateOf(pulled(25_000, 25_600, 25_300, 25_900, 26_200)).bestTest).toBeUndefined();
+    expect(stateOf(pulled(25_000)).bestTest).toBeUndefined();
   });
 });

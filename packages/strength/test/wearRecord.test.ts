@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { readWearRecord, type WearDocument, type WearRecord, wearState } from "../src/index.ts";
+import { readWearRecord, type WearRecord, wearState } from "../src/index.ts";
+import type { WearDocument } from "../src/wear/schema.ts";
 
 type Entries = NonNullable<WearDocument["webbings"]>[number]["entries"];
 const RIGGED = { event: "rigged", rig: "gap", line: "main", markedEnd: "A", from: "2 m", to: "62 m" } as const;

@@ -1,7 +1,9 @@
 /** What a record does to a rig beyond its dates: clamps that it leaves out, wear in the ends, what asks for an inspection. */
+
 import type { LineEnd, Rig, Wear } from "@secondline/rig";
 import { describe, expect, it } from "vitest";
-import { applyWear, combineFactors, partStrengths, readWearRecord, type WearDocument } from "../src/index.ts";
+import { applyWear, combineFactors, partStrengths, readWearRecord } from "../src/index.ts";
+import type { WearDocument } from "../src/wear/schema.ts";
 import { asNew, exampleRig, leashRope, polyesterWebbing, rated, section } from "./exampleRig.ts";
 
 type Entries = NonNullable<WearDocument["webbings"]>[number]["entries"];

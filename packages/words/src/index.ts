@@ -6,10 +6,6 @@ export { english, type Key, type Language, type Say } from "./language.ts";
 export type { BreaksTold, Moment, Moments } from "./momentWords.ts";
 export { capital, lowered } from "./partNames.ts";
 export * as quantity from "./quantity.ts";
-export type { RigRow } from "./rigWords.ts";
-export type { MiddleRow, PartRow, WhatIfRow, WhyRow } from "./tableWords.ts";
-export { stretchText } from "./tableWords.ts";
-export type { FactorLearntRow, PartLearntRow, PieceRow } from "./teardownWords.ts";
 export { createWords, type Words } from "./words.ts";
 
 /** The words of English, which are always there. */

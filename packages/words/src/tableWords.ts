@@ -14,7 +14,6 @@ import {
   dropIn,
   factor as factorText,
   heightIn,
-  length,
   limitIn,
   limit as limitText,
   load,
@@ -223,10 +222,6 @@ export function blankTexts(language: Language, rig: Rig, { blanks }: Pick<Outcom
     }),
   );
 }
-
-/** A stretch of a line. Natural metres from A. */
-export const stretchText = (from: number, to: number): string =>
-  `${length(Number(from.toFixed(2)))} – ${length(Number(to.toFixed(2)))}`;
 
 /** The bases of the strengths, each with a number, and which of them a part rests on. */
 export function numberedBases(

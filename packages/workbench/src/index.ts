@@ -7,16 +7,15 @@ export {
   type AnswerId,
   type Answers,
   answerOf,
-  answersSchema,
   isAsked,
   QUESTIONS,
   type QuestionId,
 } from "./newRig/answers.ts";
 export type { Doubt, Fault, FaultKind, Place } from "./newRig/fault.ts";
 export { pathsIn } from "./newRig/marks.ts";
-export { MOST_PLACES, type PlacesReading, readPlaces, shareAt } from "./newRig/places.ts";
+export { type PlacesReading, readPlaces, shareAt } from "./newRig/places.ts";
 export { type AnswersReading, readAnswers } from "./newRig/readAnswers.ts";
-export { type NewRig, questionOf, rigFrom } from "./newRig/rigFrom.ts";
+export { type NewRig, rigFrom } from "./newRig/rigFrom.ts";
 export {
   EMPTY_STOCK,
   type EntryField,

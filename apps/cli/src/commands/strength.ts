@@ -1,6 +1,12 @@
 /** `strength`: what break tests say a part still holds. */
 import { basename } from "node:path";
-import { analyseBreakLog, type BreakLogReport, type GroupReport, type StockComparison } from "@secondline/strength";
+import {
+  analyseBreakLog,
+  type BestTest,
+  type BreakLogReport,
+  type GroupReport,
+  type StockComparison,
+} from "@secondline/strength";
 import { quantity, englishWords as words } from "@secondline/words";
 import { englishBreakLogWords as breakLogWords } from "@secondline/words/breakLog";
 import { type FigureOptions, figureFiles, writeFigures } from "../breakLogFigures.ts";
@@ -103,6 +109,9 @@ function comparisonText({ stock, rated, states }: StockComparison): string {
   return [
     bold(`${stock.name}, rated ${quantity.strength(rated)}: own tests against the built-in model`),
     ...loud.map(({ state, message }) => wrapHanging(`! ${state}: ${message}`, width, "  ")),
+    ...states.flatMap(({ state, bestTest }) =>
+      bestTest === undefined ? [] : [wrapHanging(`! ${state}: ${bestTestText(bestTest)}`, width, "  ")],
+    ),
     table(
       [
         { head: "State", flexible: true },
@@ -116,6 +125,12 @@ function comparisonText({ stock, rated, states }: StockComparison): string {
       width,
     ),
   ].join("\n");
+}
+
+/** A lower test must not look like good news without a word. */
+function bestTestText({ test, next, costs }: BestTest): string {
+  const where = test.line === undefined ? "" : ` on line ${test.line}`;
+  return `the best test${where} held more than the next one by so much that it is taken for scatter. Had it held ${quantity.strength(next)} too, the 5 % value would be ${quantity.percent(costs, "up")} higher. It counts as it is; ask why it held so much.`;
 }
 
 function spreadLine({ mean, deviation, best, families }: GroupReport): string[] {

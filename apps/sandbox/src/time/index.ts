@@ -1,17 +1,14 @@
 export { CursorLines, type Probe } from "./CursorLines.tsx";
-export { csvChunks } from "./csv.ts";
 export { type EndLabel, EndLabels } from "./EndLabels.tsx";
 export { axisKilonewtons } from "./ForcesPlot.tsx";
 export { listed } from "./listed.ts";
 export { PlotCanvas, type PlotData, type PlotDrawing } from "./PlotCanvas.tsx";
 export type { PlotRequest } from "./picture/plotBody.ts";
-export { type PlotFrame, plotFrame, yOf } from "./plotFrame.ts";
+export { plotFrame, yOf } from "./plotFrame.ts";
 export { plotGrid, type TimeRange, valuesOn } from "./plotGrid.ts";
 export type { Pyramid } from "./pyramid.ts";
 export { type Drawn, pinched, wheeled } from "./rangeGestures.ts";
 export { ScrubSurface } from "./ScrubSurface.tsx";
-export { TimeStrip } from "./TimeStrip.tsx";
-export { type KeyAction, keyAction } from "./timeKeys.ts";
 export { forceAt, traceSet } from "./traceSet.ts";
 export { loadedTraces, type TraceId } from "./traces.ts";
 export { useFrameSize } from "./useFrameSize.ts";

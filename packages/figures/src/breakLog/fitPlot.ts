@@ -1,12 +1,6 @@
 /** The tests of a group on probability paper, on which the best fitted family is a straight line. */
-import {
-  type FamilyName,
-  type Fit,
-  familyQuantile,
-  type GroupReport,
-  plottingPositions,
-  profileInterval,
-} from "@secondline/strength";
+import { type FamilyName, type Fit, familyQuantile, plottingPositions, profileInterval } from "@secondline/statistics";
+import type { GroupReport } from "@secondline/strength";
 import { capital, quantity } from "@secondline/words";
 import type { BreakLogWords } from "@secondline/words/breakLog";
 import type { Axis, Place, Plot, PlotRow, Rule } from "../plot/plot.ts";

@@ -1,11 +1,11 @@
 /** What a pool and its workers say to each other. Messages arrive in the order in which they were sent. */
-import type { Assessed } from "@secondline/scenarios";
 import type { Answer, Progress } from "../service.ts";
+import type { Known } from "../tasks/known.ts";
 import type { Task, TaskValue } from "../tasks/task.ts";
 
 export type ToWorker =
   /** Once per assessment; tasks name it by its hash. */
-  | { readonly kind: "assessed"; readonly assessed: Assessed }
+  | { readonly kind: "assessed"; readonly hash: string; readonly known: Known }
   | { readonly kind: "task"; readonly id: number; readonly hash: string; readonly task: Task }
   | { readonly kind: "cancel"; readonly id: number };
 

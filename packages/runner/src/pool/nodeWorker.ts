@@ -14,6 +14,8 @@ export function nodeWorkers(file: string | URL): SpawnWorker {
     worker.on("error", (error) => listener.lost(error instanceof Error ? error.message : String(error)));
     worker.on("messageerror", () => listener.lost("a message could not be read"));
     worker.on("exit", (code) => listener.lost(`it ended with code ${code}`));
+    // After the listeners, which hold it. Told of a rig and asked for nothing, it would be waited for without end.
+    worker.unref();
     return {
       post(message) {
         if (message.kind === "task") worker.ref();

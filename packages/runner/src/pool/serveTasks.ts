@@ -1,7 +1,7 @@
 /** The side of a pool's worker. The worker file holds one line, `serveTasks(self)`. */
-import type { Assessed } from "@secondline/scenarios";
 import { inSlices } from "../tasks/inSlices.ts";
-import { keepFew, type Task, TaskStarter } from "../tasks/task.ts";
+import type { Known } from "../tasks/known.ts";
+import { keepFew, startTask, type Task } from "../tasks/task.ts";
 import { ASSESSMENTS_KEPT, type FromWorker, type ToWorker } from "./messages.ts";
 import { buffersOf } from "./transfer.ts";
 
@@ -13,8 +13,7 @@ export interface WorkerPort {
 
 /** Does the tasks that are asked for at `port`; returns what stops them all. */
 export function serveTasks(port: WorkerPort): () => void {
-  const starter = new TaskStarter();
-  const known = new Map<string, Assessed>();
+  const known = new Map<string, Known>();
   const running = new Map<number, AbortController>();
   const say = (message: FromWorker, transfer: ArrayBuffer[] = []) => port.postMessage(message, transfer);
 
@@ -22,7 +21,7 @@ export function serveTasks(port: WorkerPort): () => void {
     const begun = performance.now();
     const stopper = new AbortController();
     running.set(id, stopper);
-    const answer = await inSlices(() => starter.start(known.get(hash)!, task), {
+    const answer = await inSlices(() => startTask(known.get(hash)!, task), {
       signal: stopper.signal,
       onProgress: (progress) => say({ kind: "progress", id, progress }),
     });
@@ -34,8 +33,7 @@ export function serveTasks(port: WorkerPort): () => void {
     const message = data as ToWorker;
     switch (message.kind) {
       case "assessed":
-        keepFew(known, message.assessed.hash, message.assessed, ASSESSMENTS_KEPT);
-        starter.prepare(message.assessed);
+        keepFew(known, message.hash, message.known, ASSESSMENTS_KEPT);
         return;
       case "task":
         void work(message.id, message.hash, message.task);

@@ -3,8 +3,9 @@
  * up. A cancelled task is answered at once; its worker stops within a slice, or is replaced.
  */
 import type { Assessed } from "@secondline/scenarios";
-import { CANCELLED, failed, messageOf } from "../failure.ts";
+import { CANCELLED, failed, failureOf, messageOf } from "../failure.ts";
 import type { Answer, Progress } from "../service.ts";
+import { knownOf } from "../tasks/known.ts";
 import { nextTask } from "../tasks/nextTask.ts";
 import { keepFew, type Task, type TaskKind, type Tasks, type TaskValue, type TaskValues } from "../tasks/task.ts";
 import { ASSESSMENTS_KEPT, type FromWorker, type PoolWorker, type SpawnWorker } from "./messages.ts";
@@ -91,12 +92,6 @@ export class WorkerPool {
     });
   }
 
-  /** Tells one worker of an assessment of which tasks are to come, so that it works out meanwhile what all of them need. */
-  expect(assessed: Assessed): void {
-    const member = this.#idle(assessed.hash) ?? this.#recruit();
-    if (member) this.#tell(member, assessed);
-  }
-
   /** Sets how many tasks are worked on at a time. */
   setJobs(jobs: number): void {
     this.#jobs = atLeastOne(jobs);
@@ -180,14 +175,21 @@ export class WorkerPool {
     const { assessed, task, id } = job;
     member.job = job;
     job.tries++;
-    this.#tell(member, assessed);
+    try {
+      this.#tell(member, assessed);
+    } catch (error) {
+      member.job = undefined;
+      job.settle(failureOf(error));
+      return;
+    }
     member.worker.post({ kind: "task", id, hash: assessed.hash, task });
   }
 
   #tell(member: Member, assessed: Assessed): void {
     if (member.has.has(assessed.hash)) return;
+    const known = knownOf(assessed);
     keepFew(member.has, assessed.hash, true, ASSESSMENTS_KEPT);
-    member.worker.post({ kind: "assessed", assessed });
+    member.worker.post({ kind: "assessed", hash: assessed.hash, known });
   }
 
   #heard(member: Member, message: FromWorker): void {

@@ -19,7 +19,6 @@ import { runKey, worthKeeping } from "../results/resultKey.ts";
 import type { RunResults } from "../results/runResults.ts";
 import type { Answer, Progress } from "../service.ts";
 import { nextTask } from "../tasks/nextTask.ts";
-import { isLong } from "../tasks/task.ts";
 import type { RunCosts } from "./costs.ts";
 import { makeOrder } from "./makeOrder.ts";
 
@@ -43,7 +42,6 @@ export interface Searched {
 export async function pooledStudy(study: PooledStudy): Promise<Answer<Searched>> {
   await nextTask();
   let whole = true;
-  if (isLong(study.assessed)) study.pool.expect(study.assessed);
   const { likelyFirst } = await import("@secondline/scenarios/likelyFirst");
   const work = search(study.assessed, study.options, likelyFirst);
   const teller = new Teller(study.onProgress);

@@ -13,7 +13,7 @@ interface SliceOptions {
 }
 
 export async function inSlices<T>(
-  start: () => Promise<Work<T>>,
+  start: () => Work<T> | Promise<Work<T>>,
   { signal, onProgress }: SliceOptions,
 ): Promise<Answer<T>> {
   try {

@@ -6,7 +6,7 @@ import type { BreakTest } from "@secondline/strength";
 
 /** SHA-256 of the value as JSON with sorted keys, in hex; key order and spacing of the file do not matter. */
 export function inputHash(value: unknown): string {
-  return bytesToHex(sha256(utf8ToBytes(JSON.stringify(sorted(value)))));
+  return bytesToHex(sha256(utf8ToBytes(sortedJson(value) ?? "null")));
 }
 
 /** Of an assessment, and of what its runs depend on: no run asks whether a value is confirmed. */
@@ -15,14 +15,23 @@ export function assessmentHashes(
   tests: readonly BreakTest[],
   withholds: readonly string[],
 ): { readonly hash: string; readonly runsHash: string } {
-  const hash = inputHash({ rig, tests, withholds });
+  // Once for both: a log may be long.
+  const log = tests.length === 0 ? tests : inputHash(tests);
+  const hash = inputHash({ rig, tests: log, withholds });
   const { unconfirmed, ...ofRuns } = rig;
-  return { hash, runsHash: unconfirmed === undefined ? hash : inputHash({ rig: ofRuns, tests, withholds }) };
+  return { hash, runsHash: unconfirmed === undefined ? hash : inputHash({ rig: ofRuns, tests: log, withholds }) };
 }
 
-function sorted(value: unknown): unknown {
-  if (Array.isArray(value)) return value.map(sorted);
-  if (typeof value !== "object" || value === null) return value;
-  const entries = Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1));
-  return Object.fromEntries(entries.map(([key, inner]) => [key, sorted(inner)]));
+/** Without a copy of the value: a break log may have thousands of tests. Undefined for what JSON leaves out. */
+function sortedJson(value: unknown): string | undefined {
+  if (Array.isArray(value)) return `[${value.map((inner) => sortedJson(inner) ?? "null").join()}]`;
+  if (typeof value !== "object" || value === null) return JSON.stringify(value);
+  const members: string[] = [];
+  // The places of a typed array stay in their order.
+  const keys = ArrayBuffer.isView(value) ? Object.keys(value) : Object.keys(value).sort();
+  for (const key of keys) {
+    const inner = sortedJson((value as Readonly<Record<string, unknown>>)[key]);
+    if (inner !== undefined) members.push(`${JSON.stringify(key)}:${inner}`);
+  }
+  return `{${members.join()}}`;
 }

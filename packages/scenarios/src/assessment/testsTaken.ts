@@ -1,6 +1,6 @@
 /** Which break tests say something of a rig's webbings and ropes. */
-import type { LineStock, Rig } from "@secondline/rig";
-import { type BreakTest, type TestsUntil, useOfTest as testUse, testUseWords } from "@secondline/strength";
+import type { Rig } from "@secondline/rig";
+import { countingTests, type TestsUntil, testUseWords } from "@secondline/strength";
 
 export interface TestsTaken {
   readonly count: number;
@@ -17,12 +17,8 @@ export function testsTaken(
   if (tests.length === 0) return { count: 0, notes: left };
   const all = [...main.sections, ...(backup?.sections ?? [])].map(({ stock }) => stock);
   const stocks = [...new Map([...all, leash.stock].map((stock) => [stock.id, stock])).values()];
-  const count = tests.filter((test) => stocks.some((stock) => counts(test, stock))).length;
-  return { count, notes: [...testUseWords(stocks, tests), ...left] };
+  return { count: countingTests(stocks, tests), notes: [...testUseWords(stocks, tests), ...left] };
 }
 
 const laterNote = (number: number, on: string): string =>
   `${number === 1 ? "1 break test is" : `${number} break tests are`} dated after ${on} and left out: on that day nobody knew what ${number === 1 ? "it" : "they"} would show.`;
-
-const counts = (test: BreakTest, stock: LineStock): boolean =>
-  (test.material === stock.id || test.material === stock.name) && typeof testUse(test, stock) === "object";

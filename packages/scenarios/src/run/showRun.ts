@@ -31,12 +31,21 @@ export interface ShowProgress {
 const otherMesh = (accuracy: Accuracy): Accuracy => (accuracy === "fine" ? "standard" : "fine");
 
 /** Every `next()` does a few milliseconds of work; stop by not calling it again. */
-export function* runWhatIf(
+export function runWhatIf(
   { rig, tests }: Assessed,
   whatIf: WhatIf,
   options: RunOptions,
 ): Generator<ShowProgress, WhatIfRun, void> {
-  const strengths = rigStrengths(rig, tests);
+  return showWhatIf(rig, rigStrengths(rig, tests), whatIf, options);
+}
+
+/** The same, with strengths that were worked out before. */
+export function* showWhatIf(
+  rig: Assessed["rig"],
+  strengths: RigStrengths,
+  whatIf: WhatIf,
+  options: RunOptions,
+): Generator<ShowProgress, WhatIfRun, void> {
   const share = options.estimate ? 0.3 : 1;
   const first = yield* scaled(showOnce(rig, strengths, whatIf, options), 0, share, whatIf);
   if (!options.estimate || !first.outcome.ok) return first;

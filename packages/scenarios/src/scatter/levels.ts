@@ -7,7 +7,7 @@
  * et al., Bayesian Data Analysis (3rd ed. 2013), 14.2; the 95 % value is taken at 75 % confidence, as characteristic values are in
  * EN 14358:2016 and ISO 12491:1997 (from memory).
  */
-import { choleskyFactor, choleskyInverse, normalQuantile } from "@secondline/strength";
+import { choleskyFactor, choleskyInverse, normalQuantile } from "@secondline/statistics";
 
 /** The draws of one event: a quantity of it, and the deviates of what was drawn. */
 export interface EventDraws {

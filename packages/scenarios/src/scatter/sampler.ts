@@ -2,8 +2,10 @@
  * Draws by number. Every event has a row of its own, in blocks that are even in every input (Latin hypercubes), and any of its draws
  * is known without the ones before it: so the same rig, event and seed give the same draw, whoever asks and in whatever order.
  */
+
 import type { Rig } from "@secondline/rig";
-import { latinHypercube, logSpread, normalQuantile, seededRandom } from "@secondline/strength";
+import { latinHypercube, normalQuantile, seededRandom } from "@secondline/statistics";
+import { logSpread } from "@secondline/strength";
 import { type WhatIf, whatIfKey } from "../events/registry.ts";
 import { nineDigits } from "../run/nineDigits.ts";
 import { type Draw, NO_DRAW } from "./draw.ts";

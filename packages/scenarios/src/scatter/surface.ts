@@ -2,7 +2,7 @@
  * Events that differ by places and moments alone tell of each other: the logarithm of a load is taken for a smooth surface over them,
  * under chance (a Gaussian process; C. E. Rasmussen & C. K. I. Williams, Gaussian Processes for Machine Learning, 2006, algorithm 2.1).
  */
-import { choleskyFactor, choleskySolve } from "@secondline/strength";
+import { choleskyFactor, choleskySolve } from "@secondline/statistics";
 
 /** A value at a place, and the variance that chance gives it. */
 export interface Known {

@@ -1,6 +1,8 @@
 /** Which part goes first in the worst what-if, from the draws that its loads are told by: the same model as that of `chances`. */
+
 import type { Basis, PartId, Rig } from "@secondline/rig";
-import { failureChances, type LoadDraws, normalQuantile } from "@secondline/strength";
+import { normalQuantile } from "@secondline/statistics";
+import { failureChances, type LoadDraws } from "@secondline/strength";
 import { takenAway } from "../events/registry.ts";
 import type { LikelyFirst } from "../facts/outcome.ts";
 import { loadedParts, loadsIn, worthKeeping } from "../reliability/loadedParts.ts";

@@ -9,7 +9,7 @@
  * them, at four degrees of prior freedom), its own error is widened by that ratio: a law that the few functions do not follow gives a
  * wider interval, not a wrong one. Method of the lack-of-fit test, N. R. Draper & H. Smith, Applied Regression Analysis (1998), 2.1.
  */
-import { choleskyFactor, choleskyInverse, normalQuantile } from "@secondline/strength";
+import { choleskyFactor, choleskyInverse, normalQuantile } from "@secondline/statistics";
 
 export interface FitRow {
   /** Which point it is of. */

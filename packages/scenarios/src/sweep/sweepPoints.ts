@@ -2,7 +2,6 @@
 import { type RigIssue, readRig } from "@secondline/rig";
 import { addDays, readDate } from "@secondline/strength";
 import { type Assessed, type Assessment, assess, rigOnLaterDays } from "../assessment/assessment.ts";
-import { inputHash } from "../assessment/inputHash.ts";
 import { type RigStrengths, rigStrengths } from "../rigStrengths.ts";
 import { type Knob, knobText, knobValues, withValue } from "./knob.ts";
 
@@ -84,7 +83,3 @@ function pointOf(
   const later = rigOnLaterDays(assessment)!(day);
   return { assessed, strengths: rigStrengths(later, assessed.tests) };
 }
-
-/** Of all points together: equal for the same question. */
-export const pointsHash = (points: readonly SweepPoint[]): string =>
-  inputHash(points.map(({ assessed }) => assessed.hash));

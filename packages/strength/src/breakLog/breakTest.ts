@@ -1,6 +1,7 @@
 /** One result from the test machine. */
+
 import type { KnotKind } from "@secondline/rig";
-import type { Observation } from "../statistics/observation.ts";
+import type { Observation } from "@secondline/statistics";
 
 export interface BreakTest {
   /** Line of the file it came from, the header being line 1; absent for one typed into a form. */

@@ -4,11 +4,17 @@
  * `test/coverage.long.ts`.
  */
 
+import {
+  type FamilyName,
+  isComplete,
+  mean,
+  type Observation,
+  observationPlace,
+  quantileBelief,
+  standardDeviation,
+  toleranceFactorKnownSpread,
+} from "@secondline/statistics";
 import { logSpread } from "../derating/lognormal.ts";
-import type { FamilyName } from "../statistics/family.ts";
-import { isComplete, mean, type Observation, observationPlace, standardDeviation } from "../statistics/observation.ts";
-import { quantileBelief } from "../statistics/quantileBelief.ts";
-import { toleranceFactorKnownSpread } from "../statistics/tolerance.ts";
 
 /** Share of parts that reach the characteristic value, when nothing else is asked for [-]. */
 export const CONTENT = 0.95;

@@ -1,6 +1,7 @@
 /** What stands in the way of believing a group's numbers. Shown before the numbers, never acted upon silently. */
+
 import { formatForce } from "@secondline/rig";
-import { isComplete } from "../statistics/observation.ts";
+import { isComplete } from "@secondline/statistics";
 import type { GroupFindings } from "./groupFindings.ts";
 
 export interface Doubt {

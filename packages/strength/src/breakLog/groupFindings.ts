@@ -1,9 +1,13 @@
 /** What was computed from the tests of one group, before it is doubted. */
-import type { GoodnessOfFit, Poolability } from "../statistics/andersonDarling.ts";
-import type { FamilyName } from "../statistics/family.ts";
-import type { Fit, FitFailure } from "../statistics/fit.ts";
-import type { Observation } from "../statistics/observation.ts";
-import type { OutlierTest } from "../statistics/outliers.ts";
+import type {
+  FamilyName,
+  Fit,
+  FitFailure,
+  GoodnessOfFit,
+  Observation,
+  OutlierTest,
+  Poolability,
+} from "@secondline/statistics";
 import type { BreakTest } from "./breakTest.ts";
 import type { Characteristic } from "./characteristic.ts";
 import type { Narrowing } from "./narrowing.ts";

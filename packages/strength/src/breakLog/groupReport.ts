@@ -1,11 +1,21 @@
 /** What the tests of one group say: numbers, fits, doubts, and the characteristic value that stands up to them. */
-import { andersonDarling, batchesPoolable, type Poolability } from "../statistics/andersonDarling.ts";
-import { FAMILY_NAMES } from "../statistics/family.ts";
-import { type Fit, fitFamily, fittedQuantile } from "../statistics/fit.ts";
-import { exactValues, isComplete, mean, type Observation, standardDeviation } from "../statistics/observation.ts";
-import { maximumNormedResidual } from "../statistics/outliers.ts";
-import { profileInterval } from "../statistics/profile.ts";
-import { en1990Factor } from "../statistics/tolerance.ts";
+import {
+  andersonDarling,
+  batchesPoolable,
+  en1990Factor,
+  exactValues,
+  FAMILY_NAMES,
+  type Fit,
+  fitFamily,
+  fittedQuantile,
+  isComplete,
+  maximumNormedResidual,
+  mean,
+  type Observation,
+  type Poolability,
+  profileInterval,
+  standardDeviation,
+} from "@secondline/statistics";
 import type { BreakTest } from "./breakTest.ts";
 import { brokenValues, CONTENT, characteristicValues } from "./characteristic.ts";
 import { type Doubt, doubtsOf } from "./doubts.ts";

@@ -33,8 +33,9 @@ export function withoutEmptyEnd(rows: readonly Row[]): Row[] {
   const header = rows[0]?.cells ?? [];
   const width = header.findLastIndex((cell) => cell.trim() !== "") + 1;
   return rows.map((row) => {
+    if (row.cells.length <= width) return row;
     const beyond = row.cells.slice(width);
-    return beyond.every((cell) => cell.trim() === "") ? { ...row, cells: row.cells.slice(0, width) } : row;
+    return beyond.every((cell) => cell.trim() === "") ? { cells: row.cells.slice(0, width), line: row.line } : row;
   });
 }
 
@@ -130,4 +131,5 @@ function thousands(cells: readonly NumberCell[], mark: "." | ","): LogFault[] {
 }
 
 /** A cell as it was before it was written so that no spreadsheet computes it. */
-export const withoutApostrophe = (cell: string): string => cell.replace(/^'(?=[=+\-@\t\r])/, "");
+export const withoutApostrophe = (cell: string): string =>
+  cell.startsWith("'") ? cell.replace(/^'(?=[=+\-@\t\r])/, "") : cell;

@@ -1,9 +1,14 @@
 /** What more tests would bring: where the characteristic value would come to lie if they scattered like those at hand. */
 
-import { logGamma } from "../statistics/gamma.ts";
-import { normalQuantile } from "../statistics/normal.ts";
-import { mean, standardDeviation } from "../statistics/observation.ts";
-import { natrellaFactor, toleranceFactor, toleranceFactorKnownSpread } from "../statistics/tolerance.ts";
+import {
+  logGamma,
+  mean,
+  natrellaFactor,
+  normalQuantile,
+  standardDeviation,
+  toleranceFactor,
+  toleranceFactorKnownSpread,
+} from "@secondline/statistics";
 import type { Characteristic } from "./characteristic.ts";
 
 export interface Narrowing {

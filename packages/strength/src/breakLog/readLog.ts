@@ -48,7 +48,8 @@ export function readBreakLog(csv: string): BreakLogReading {
       faults.push(widthFault(line, cells.length, columns.length, delimiter));
       continue;
     }
-    const fields = Object.fromEntries(columns.map((column, i) => [column, withoutApostrophe(cells[i]!).trim()]));
+    const fields: Partial<Record<LogColumn, string>> = {};
+    for (let i = 0; i < columns.length; i++) fields[columns[i]!] = withoutApostrophe(cells[i]!).trim();
     const test = readTest(fields, line);
     if (test.ok) tests.push(test.value);
     else faults.push(...test.faults);

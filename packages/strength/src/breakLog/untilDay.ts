@@ -10,6 +10,8 @@ export interface TestsUntil {
 
 /** `on`: YYYY-MM-DD; undefined when no day is asked about, and then all tests count. */
 export function testsUntil(tests: readonly BreakTest[], on: string | undefined): TestsUntil {
-  const isLater = ({ date }: BreakTest) => on !== undefined && date !== undefined && date > on;
+  // The same list: what is known of it stays known.
+  if (on === undefined) return { counted: tests, later: [] };
+  const isLater = ({ date }: BreakTest) => date !== undefined && date > on;
   return { counted: tests.filter((test) => !isLater(test)), later: tests.filter(isLater) };
 }

@@ -10,9 +10,18 @@ const READ = new Map<string, PlainDate | undefined>();
 /** Days in ten years and some: records and logs name few different ones, again and again. */
 const MOST_KEPT = 4000;
 
+const WRITTEN = /^\d{4}-\d{2}-\d{2}$/;
+
+/** Whether `readDate` reads it, at a hundredth of the time; a day that a month lacks comes back as another one. */
+export function isDate(text: string): boolean {
+  if (!WRITTEN.test(text)) return false;
+  const day = new Date(`${text}T00:00:00Z`);
+  return !Number.isNaN(day.getTime()) && day.toISOString().startsWith(text);
+}
+
 /** Reads YYYY-MM-DD strictly; undefined for anything else, 30 February included. */
 export function readDate(text: string): PlainDate | undefined {
-  if (!/^\d{4}-\d{2}-\d{2}$/.test(text)) return undefined;
+  if (!WRITTEN.test(text)) return undefined;
   if (READ.has(text)) return READ.get(text);
   if (READ.size >= MOST_KEPT) READ.clear();
   const read = dateOf(text);

@@ -1,14 +1,8 @@
 /** Turns calendar months into a dose of sun. All weights are assumed; they are here to be seen and replaced. */
-import type { Basis } from "@secondline/rig";
 import { constant } from "./constantValues.ts";
 
 export type LatitudeClass = "low" | "middle" | "high";
 export type Hemisphere = "north" | "south";
-
-export const SUN_DOSE_BASIS: Basis = {
-  kind: "assumed",
-  note: "weights for season and latitude are assumed: 1 is an average month of a year at 30 to 50 degrees, unshaded",
-};
 
 /** Weight of each calendar month, January to December, on the northern half; the mean is 1 [-]. */
 const MONTH_WEIGHT: readonly number[] = [

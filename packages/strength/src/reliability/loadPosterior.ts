@@ -5,10 +5,7 @@
  * normal-inverse-gamma (A. Gelman et al., Bayesian Data Analysis, 3rd ed. 2013, 14.2); the ratio is learnt from the draws, or the
  * squares of many uncertain slopes would sum to too much (C. Stein, Annals of Mathematical Statistics 30 (1959) 877–880).
  */
-import { normalCdf } from "../statistics/normal.ts";
-import { choleskyFactor, choleskySolve } from "../statistics/symmetricSolve.ts";
-import { choleskyRoot } from "./cholesky.ts";
-import type { Random } from "./random.ts";
+import { choleskyFactor, choleskyRoot, choleskySolve, normalCdf, type Random } from "@secondline/statistics";
 import type { ReliabilityPart } from "./reliabilityPart.ts";
 
 export interface LoadDraws {

@@ -3,11 +3,17 @@
  * normal, so all margins are. Every number is worked out anew for many draws from the posterior of the loads; its middle and 95 %
  * interval are those of these. Within each of them no part fails more often than any does, so neither do middles and limits.
  */
-import { clopperPearson } from "../statistics/orderStatistics.ts";
+import {
+  clopperPearson,
+  type LoadCase,
+  type NormalMargins,
+  type Random,
+  seededRandom,
+  type UnionChance,
+  unionChance,
+} from "@secondline/statistics";
 import { type LoadDraws, type LoadPosterior, type LoadsBelieved, loadPosterior } from "./loadPosterior.ts";
-import { type Random, seededRandom } from "./random.ts";
 import type { ReliabilityPart } from "./reliabilityPart.ts";
-import { type LoadCase, type NormalMargins, type UnionChance, unionChance } from "./unionChance.ts";
 
 /** A probability with its two-sided 95 % interval. */
 export interface Share {

@@ -1,6 +1,6 @@
 /** A wear of a stock as its tests and the built-in curve together have it, over the whole range of doses. */
 
-import { type StockModel, widened } from "./stockModel.ts";
+import type { StockModel } from "./stockModel.ts";
 import { builtInAt, lastDose, type WearId } from "./wearFactors.ts";
 
 export interface WearAt {
@@ -74,7 +74,7 @@ function wearAt(model: StockModel, id: WearId, curve: readonly CurvePoint[], dos
 
 /** Mean and variance of a wear's deviation from the built-in curve at a dose: Brownian over the prior's variance. */
 export function wearPosterior(model: StockModel, id: WearId, dose: number) {
-  const { doses, variances, steps, scatter, freedom } = model.wears.get(id)!;
+  const { doses, variances, steps, scatter, wide } = model.wears.get(id)!;
   const v = builtInAt(model.stock, { id, dose });
   const shares = steps.map((_, k) => {
     const from = variances[k - 1] ?? 0;
@@ -102,7 +102,6 @@ export function wearPosterior(model: StockModel, id: WearId, dose: number) {
   shares.forEach((share, k) => {
     if (share > 0 && share < 1) open += share * (1 - share) * (variances[k]! - (variances[k - 1] ?? 0));
   });
-  const wide = widened(freedom);
   const own = open + v.own * scatter * wide * wide;
   return {
     mean,

@@ -3,10 +3,12 @@ import type { LineStock } from "@secondline/rig";
 import type { BreakTest } from "../breakLog/breakTest.ts";
 import { grouped } from "../breakLog/grouped.ts";
 import type { StrengthFactor } from "../derating/factor.ts";
-import { combineFactors } from "../derating/lognormal.ts";
-import { builtInLog, NEW_SCATTER, type StockModel, type StockState, stockModel } from "./stockModel.ts";
+import { combineFactors, type LognormalStrength } from "../derating/lognormal.ts";
+import { type BestTest, bestTest } from "./bestTest.ts";
+import { type StockModel, type StockState, stockModel } from "./stockModel.ts";
+import { NEW_SCATTER } from "./stockScatter.ts";
 import { builtInFactors, type StockFactors, testedFactors } from "./testedStock.ts";
-import { builtInAt, doseText, nearestDose, type WearDose } from "./wearFactors.ts";
+import { builtInAt, builtInLog, doseText, nearestDose, type WearDose } from "./wearFactors.ts";
 
 export interface StateComparison {
   /** "new", or what had happened to the samples. */
@@ -27,6 +29,8 @@ export interface StateComparison {
   readonly finding: "agrees" | "below" | "above";
   /** What is to be said of it, in a sentence. */
   readonly message: string;
+  /** The best test, where the 5 % value would be higher had it held less. */
+  readonly bestTest?: BestTest;
 }
 
 export interface StockComparison {
@@ -44,7 +48,16 @@ export function modelAgainstTests(stocks: readonly LineStock[], tests: readonly 
     const model = stockModel(stock, tests);
     if (model === undefined) return [];
     const factors = testedFactors(stock, model);
-    const compared = statesTogether(model).map((states) => compare(stock, model, factors, states));
+    const compared = statesTogether(model).map((states): StateComparison => {
+      const one = compare(stock, model, factors, states);
+      const ofState = states.flatMap((state) => state.tests);
+      const best = bestTest(
+        tests,
+        ofState,
+        (others) => heldBy(stock, one.wears, testedFactors(stock, stockModel(stock, others))).strength5,
+      );
+      return best === undefined ? one : { ...one, bestTest: best };
+    });
     return [
       {
         stock: { id: stock.id, name: stock.name },
@@ -80,10 +93,7 @@ function compare(
   const tests = batches.flatMap((state) => state.tests);
   const rated = stock.rated.strength;
   const log = batches.reduce((sum, state) => sum + model.tested.get(state)! * state.tests.length, 0) / tests.length;
-  const { strength, strength5 } = combineFactors(rated, [
-    factors.level(),
-    ...wears.map((wear) => factorOf(factors, wear)),
-  ]);
+  const { strength, strength5 } = heldBy(stock, wears, factors);
   const variances = wears.map((wear) => builtInAt(stock, wear));
   const make = Math.log1p(builtInFactors(stock).level().spread ** 2);
   const common = variances.reduce((sum, { common }) => sum + common, make);
@@ -107,6 +117,11 @@ function compare(
     finding,
     message: messageOf(finding, wears.length === 0, clipped || strength < 0.98 * tested),
   };
+}
+
+/** What parts of a state hold by some factors. */
+function heldBy({ rated }: LineStock, wears: readonly WearDose[], factors: StockFactors): LognormalStrength {
+  return combineFactors(rated.strength, [factors.level(), ...wears.map((wear) => factorOf(factors, wear))]);
 }
 
 /** The doses of states that count as one, each the mean over the tests. */

@@ -2,27 +2,11 @@
  * The tests of a stock in one-sided form: what a state holds by them is a sum in which no test has a weight below 0, so that a
  * lower test never raises it. See STATISTICS.md, "A lower test never raises a strength".
  */
+import { type Coefficient, regressionGain } from "@secondline/statistics";
 import { beyondBound } from "./bounded.ts";
-import type { StockState, WearKnots } from "./stockModel.ts";
-import { type Coefficient, regressionGain } from "./tiedRegression.ts";
+import type { WearKnots } from "./stockModel.ts";
+import { hasBounds, type ToldGroup, type ToldState } from "./toldState.ts";
 import { nearestDose, type WearDose, type WearId } from "./wearFactors.ts";
-
-/** The tests of a state as the regression sees them: logarithms over what the built-in factors leave of the rated strength. */
-export interface ToldState {
-  readonly state: StockState;
-  /** Coefficients of the regression that it is a sum of. */
-  readonly of: readonly number[];
-  /** What the built-in factors leave open of it, as variance. */
-  readonly common: number;
-  /** Breaking loads, as they were, and their mean as far as they are believed. */
-  readonly exact: readonly number[];
-  readonly believed: number;
-  readonly bounds: StockState["tests"];
-  /** Variance with which one test is weighed. */
-  readonly assumed: number;
-  /** ln of what the built-in factors leave [N]. */
-  readonly offset: number;
-}
 
 /** What a tested state holds at most: the mean of its tests and an error; over what is built in, in the logarithm [-]. */
 export interface TestedMost {
@@ -51,36 +35,58 @@ const ROUNDS = 30;
  */
 const STRONG = 1;
 
-const referenceOf = (told: readonly ToldState[]) => STRONG * Math.sqrt(Math.max(...told.map(({ common }) => common)));
-
-interface Group {
-  readonly of: readonly number[];
-  readonly told: ToldState[];
-  precision: number;
-}
+const referenceOf = ({ told }: ToldGroup) => STRONG * Math.sqrt(Math.max(...told.map(({ common }) => common)));
 
 export function oneSided(
-  told: readonly ToldState[],
+  groups: readonly ToldGroup[],
   coefficients: readonly Coefficient[],
   wears: ReadonlyMap<WearId, WearKnots>,
   allowance: { readonly scatter: number; readonly batch: number },
 ): OneSided {
-  const groups = groupsOf(told);
-  const rows = groups.map(({ of, precision }) => ({ of, assumed: 1 / precision }));
+  const rows = groups.map((group) => ({ of: group.of, assumed: 1 / precisionOf(group) }));
   const gain = regressionGain(coefficients, rows);
-  const references = Float64Array.from(groups, ({ told }) => referenceOf(told));
-  // What lies beyond a bound is expected from a centre that no lower test raises: the built-in one, then that of the tests.
-  const centres = new Float64Array(groups.length);
-  let means = groupMeans(groups, centres);
-  // Only groups with bounds ask for their centre; their weights are the same in every round.
-  const asking = groups.flatMap(({ told, of }, g) =>
-    told.some(({ bounds }) => bounds.length > 0) ? [{ g, weights: weightsOf(gain, of) }] : [],
-  );
-  for (let round = 0; round < ROUNDS && asking.length > 0; round++) {
-    for (const { g, weights } of asking) centres[g] = oneSidedSum(weights, means, references);
-    means = groupMeans(groups, centres);
-  }
+  const references = Float64Array.from(groups, referenceOf);
+  const { means, centres } = settledMeans(groups, gain, references);
   return { gain, means, references, most: mostOf(groups, centres, wears, allowance) };
+}
+
+/** Below it nothing moves any more: rounding, of a logarithm [-]. */
+const SETTLED = 1e-13;
+
+/**
+ * Mean of every group. What lies beyond a bound is expected from a centre that no lower test raises: the built-in one, then that
+ * of the tests, over and over. Only groups with bounds move; what all others add to a centre is summed once.
+ */
+function settledMeans(groups: readonly ToldGroup[], gain: readonly Float64Array[], references: Float64Array) {
+  const centres = new Float64Array(groups.length);
+  const meanOf = (g: number) => {
+    const group = groups[g]!;
+    const bounds = group.told.reduce((total, one) => total + sumOf(beyond(one, centres[g]!)) / one.assumed, 0);
+    return (group.exactSum + bounds) / precisionOf(group);
+  };
+  const means = Float64Array.from(groups, (_, g) => meanOf(g));
+  const moving = groups.flatMap((group, g) => (hasBounds(group) ? [g] : []));
+  const still = means.slice();
+  for (const g of moving) still[g] = 0;
+  const asking = moving.map((g) => {
+    const weights = weightsOf(gain, groups[g]!.of);
+    return {
+      g,
+      rest: oneSidedSum(weights, still, references),
+      shares: moving.map((h) => Math.max(0, weights[h]!)),
+    };
+  });
+  let most = asking.length > 0 ? Number.POSITIVE_INFINITY : 0;
+  for (let round = 0; round < ROUNDS && most > SETTLED; round++) {
+    most = 0;
+    for (const { g, rest, shares } of asking) {
+      const centre = shares.reduce((sum, share, k) => sum + share * means[moving[k]!]!, rest);
+      most = Math.max(most, Math.abs(centre - centres[g]!));
+      centres[g] = centre;
+    }
+    for (const g of moving) means[g] = meanOf(g);
+  }
+  return { means, centres };
 }
 
 /** Sum in which a test that would count against a state stands at a fixed reference instead, whatever it held. */
@@ -96,26 +102,7 @@ export function weightsOf(gain: readonly Float64Array[], of: readonly number[]):
   return weights;
 }
 
-function groupsOf(told: readonly ToldState[]): Group[] {
-  const groups = new Map<string, Group>();
-  for (const one of told) {
-    const key = one.of.join();
-    const group = groups.get(key) ?? { of: one.of, told: [], precision: 0 };
-    group.told.push(one);
-    group.precision += (one.exact.length + one.bounds.length) / one.assumed;
-    groups.set(key, group);
-  }
-  return [...groups.values()];
-}
-
-function groupMeans(groups: readonly Group[], centres: Float64Array): Float64Array {
-  return Float64Array.from(groups, ({ told, precision }, g) => {
-    const sum = told.reduce((total, one) => {
-      return total + (one.exact.length * one.believed + sumOf(beyond(one, centres[g]!))) / one.assumed;
-    }, 0);
-    return sum / precision;
-  });
-}
+const precisionOf = ({ exactPrecision, boundPrecision }: ToldGroup) => exactPrecision + boundPrecision;
 
 const sumOf = (values: readonly number[]) => values.reduce((a, b) => a + b, 0);
 
@@ -125,29 +112,40 @@ function beyond({ bounds, assumed, offset }: ToldState, centre: number): number[
 
 /** Tested states, whatever their batch. Below the band of what is built in their mean governs as it is, else with its error. */
 function mostOf(
-  groups: readonly Group[],
+  groups: readonly ToldGroup[],
   centres: Float64Array,
   wears: ReadonlyMap<WearId, WearKnots>,
   { scatter, batch }: { readonly scatter: number; readonly batch: number },
 ): TestedMost[] {
-  const states = new Map<
-    string,
-    { doses: WearDose[]; values: number[]; broke: number; variance: number; batches: Set<string>; common: number }
-  >();
-  groups.forEach(({ told }, g) => {
+  interface Tested {
+    readonly doses: readonly WearDose[];
+    readonly values: number[];
+    readonly batches: Set<string>;
+    broke: number;
+    variance: number;
+    common: number;
+  }
+  const states = new Map<string, Tested>();
+  groups.forEach(({ told, of }, g) => {
+    // The same steps of every wear, of whatever batch.
+    const [level, _batch, ...steps] = of;
+    const key = [level, ...steps].join();
+    const state = states.get(key) ?? {
+      doses: told[0]!.state.doses.map(({ id, dose }) => nearest(wears.get(id)!, dose)),
+      values: [],
+      batches: new Set<string>(),
+      broke: 0,
+      variance: 0,
+      common: 0,
+    };
+    states.set(key, state);
     for (const one of told) {
-      const doses = one.state.doses.map(({ id, dose }) => {
-        const known = wears.get(id)!.doses;
-        return { id, dose: known[nearestDose(known, dose)]! };
-      });
-      const key = JSON.stringify(doses);
-      const state = states.get(key) ?? { doses, values: [], broke: 0, variance: 0, batches: new Set(), common: 0 };
-      state.values.push(...one.exact, ...beyond(one, centres[g]!));
+      for (const value of one.exact) state.values.push(value);
+      for (const value of beyond(one, centres[g]!)) state.values.push(value);
       state.broke += one.exact.length;
       state.variance = Math.max(state.variance, one.assumed);
       state.common = Math.max(state.common, one.common);
       state.batches.add(one.state.batch);
-      states.set(key, state);
     }
   });
   return [...states.values()].flatMap(({ doses, values, broke, variance, batches, common }): TestedMost[] => {
@@ -158,3 +156,5 @@ function mostOf(
     return [{ doses, most: outside ? mean : mean + Math.sqrt(ofMean) }];
   });
 }
+
+const nearest = ({ id, doses }: WearKnots, dose: number): WearDose => ({ id, dose: doses[nearestDose(doses, dose)]! });

@@ -1,12 +1,13 @@
 /** Every test of a stock against what its model expects of it, by state. */
+
 import type { LineStock } from "@secondline/rig";
+import { observationPlace } from "@secondline/statistics";
 import type { BreakTest } from "../breakLog/breakTest.ts";
 import { combineFactors, type LognormalStrength } from "../derating/lognormal.ts";
-import { observationPlace } from "../statistics/observation.ts";
 import { factorOf, meanDoses, statesTogether, stateText } from "./modelAgainstTest.ts";
-import { builtInLog, stockModel } from "./stockModel.ts";
+import { stockModel } from "./stockModel.ts";
 import { type StockFactors, testedFactors } from "./testedStock.ts";
-import type { WearDose } from "./wearFactors.ts";
+import { builtInLog, type WearDose } from "./wearFactors.ts";
 
 export interface TestResidual {
   readonly test: BreakTest;

@@ -2,12 +2,19 @@
  * Strength of a stock against months in the sun, number of falls or another dose of one wear, to be drawn: as built in, as the
  * tests say alone, and both together.
  */
+
 import type { Basis, LineStock } from "@secondline/rig";
+import {
+  lowerPrediction,
+  normalQuantile,
+  predict,
+  type RegressionPoint,
+  updateRegression,
+  VAGUE,
+} from "@secondline/statistics";
 import type { BreakTest } from "../breakLog/breakTest.ts";
 import { combineFactors } from "../derating/lognormal.ts";
-import { normalQuantile } from "../statistics/normal.ts";
 import { factorOf } from "./modelAgainstTest.ts";
-import { lowerPrediction, predict, type RegressionPoint, updateRegression, VAGUE } from "./normalInverseGamma.ts";
 import type { StockModel } from "./stockModel.ts";
 import { builtInFactors, type StockFactors, testedFactors } from "./testedStock.ts";
 import { builtInFactor, doseUnit, lastDose, type WearId } from "./wearFactors.ts";

@@ -169,22 +169,27 @@ export class StateStrength implements TestedTogether {
     const untested = this.model.newTests === 0;
     const variance = this.varianceOf(axes.map(({ nodes }) => nodes));
     const place = axes.map(() => 0);
-    const rows = new Float64Array(means.length);
+    // Weights of the level and of all wears but the first, whose doses come one after the other.
+    const outer = new Float64Array(means.length);
+    const [first] = axes;
     for (let index = 0; index < size; index++) {
       let builtIn = 0;
-      rows.set(levelRows);
       axes.forEach(({ nodes, logs }, k) => {
         place[k] = Math.floor(index / strides[k]!) % nodes.doses.length;
         builtIn += logs[place[k]!]!;
-        const add = nodes.rows[place[k]!]!;
-        for (let r = 0; r < rows.length; r++) rows[r]! += add[r]!;
       });
-      let by = Math.min(this.best, oneSidedSum(rows, means, references), limits.get(index) ?? Number.POSITIVE_INFINITY);
-      if (untested) {
-        // Tests of used pieces may lower the level, never raise it.
-        for (let r = 0; r < rows.length; r++) rows[r]! -= levelRows[r]!;
-        by = Math.min(by, oneSidedSum(rows, means, references));
+      if (index % (first?.nodes.doses.length ?? 1) === 0) {
+        outer.set(levelRows);
+        axes.slice(1).forEach(({ nodes }, k) => {
+          const add = nodes.rows[place[k + 1]!]!;
+          for (let r = 0; r < outer.length; r++) outer[r]! += add[r]!;
+        });
       }
+      const inner = first?.nodes.rows[place[0]!];
+      const limit = Math.min(this.best, limits.get(index) ?? Number.POSITIVE_INFINITY);
+      let by = Math.min(limit, tiedSum(outer, inner, undefined, means, references));
+      // Tests of used pieces may lower the level, never raise it.
+      if (untested) by = Math.min(by, tiedSum(outer, inner, levelRows, means, references));
       let [c, l] = [builtIn + by, builtIn + by - Z95 * Math.sqrt(variance(place))];
       place.forEach((at, k) => {
         if (at === 0) return;
@@ -306,4 +311,20 @@ function learntVariance(factors: readonly StrengthFactor[]): number {
     own += learnt!.own ** 2;
   }
   return own + sum.reduce((total, x) => total + x * x, 0);
+}
+
+/** `oneSidedSum` of the weights `outer` + `inner` − `less`, without a row of their own: a grid has thousands of nodes. */
+function tiedSum(
+  outer: Float64Array,
+  inner: Float64Array | undefined,
+  less: Float64Array | undefined,
+  means: Float64Array,
+  references: Float64Array,
+): number {
+  let sum = 0;
+  for (let r = 0; r < means.length; r++) {
+    const weight = outer[r]! + (inner === undefined ? 0 : inner[r]!) - (less === undefined ? 0 : less[r]!);
+    sum += weight * (weight > 0 ? means[r]! : references[r]!);
+  }
+  return sum;
 }

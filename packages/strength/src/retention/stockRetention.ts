@@ -3,7 +3,7 @@ import type { LineStock } from "@secondline/rig";
 import type { BreakTest } from "../breakLog/breakTest.ts";
 import { beginsNew, type Retention, type RetentionTest, retention } from "./retention.ts";
 import { stockModel } from "./stockModel.ts";
-import { isOfStock, wearOfTest } from "./testState.ts";
+import { testsOfStock } from "./testState.ts";
 import { lastDose, type WearId } from "./wearFactors.ts";
 
 /** A wear without a dose, or without tests of its own, is left out. */
@@ -12,13 +12,16 @@ export type StockRetention = Partial<Readonly<Record<WearId, Retention>>>;
 export function stockRetention(stock: LineStock, tests: readonly BreakTest[]): StockRetention {
   const news: RetentionTest[] = [];
   const alone = new Map<WearId, RetentionTest[]>();
-  for (const test of tests) {
-    const doses = isOfStock(test, stock) ? wearOfTest(test, stock) : "no dose";
-    if (typeof doses === "string" || doses.length > 1) continue;
-    const [only] = doses;
-    if (only === undefined) news.push({ dose: 0, test });
-    else if (lastDose(stock, only.id) > 0)
-      alone.set(only.id, [...(alone.get(only.id) ?? []), { dose: only.dose, test }]);
+  for (const { use, tests: alike } of testsOfStock(tests, stock)) {
+    if (typeof use === "string" || use.length > 1) continue;
+    const [only] = use;
+    if (only === undefined) {
+      for (const test of alike) news.push({ dose: 0, test });
+    } else if (lastDose(stock, only.id) > 0) {
+      const own = alone.get(only.id) ?? [];
+      alone.set(only.id, own);
+      for (const test of alike) own.push({ dose: only.dose, test });
+    }
   }
   if (alone.size === 0) return {};
   const model = stockModel(stock, tests);

@@ -1,10 +1,11 @@
 /** Until when a rig may stay up: the first day on which a part no longer has the required margin, as surely as asked. */
+
 import type { Rig } from "@secondline/rig";
+import { normalQuantile } from "@secondline/statistics";
 import { addDays, date, type PlainDate } from "../dates/calendarDate.ts";
 import { combineFactors } from "../derating/lognormal.ts";
 import type { PartStrength } from "../parts/partStrength.ts";
 import { partStrengths } from "../parts/partStrengths.ts";
-import { normalQuantile } from "../statistics/normal.ts";
 import type { FactorsOf } from "./testedStock.ts";
 
 export interface TakeDownQuestion {

@@ -1,5 +1,6 @@
 /** What had happened to a tested sample, as far as factors are known for it. */
 import type { KnotKind, LineStock } from "@secondline/rig";
+import { alikeTests } from "../breakLog/alikeTests.ts";
 import type { BreakTest } from "../breakLog/breakTest.ts";
 import { lastDose, type WearDose, type WearId } from "./wearFactors.ts";
 
@@ -25,39 +26,78 @@ const KNOT_WORDS: readonly (readonly [RegExp, KnotKind])[] = [
 export const isOfStock = (test: BreakTest, stock: LineStock): boolean =>
   test.material === stock.id || test.material === stock.name;
 
+/** Samples of a stock that are alike, with what they count for. */
+export interface UsedTests {
+  /** Doses, none for a new piece; or why they do not count. */
+  readonly use: readonly WearDose[] | NotUsed;
+  readonly tests: readonly BreakTest[];
+}
+
+/** All tests of a stock. */
+export function testsOfStock(tests: readonly BreakTest[], stock: LineStock): UsedTests[] {
+  return alikeTests(tests).flatMap(({ sample, tests: alike }) =>
+    isOfStock(sample, stock) ? [{ use: wearOfTest(sample, stock), tests: alike }] : [],
+  );
+}
+
 /** Doses of a sample, none for a new piece; or why it does not count. */
 export function wearOfTest(test: BreakTest, stock: LineStock): readonly WearDose[] | NotUsed {
-  const words = `${test.part} ${test.state}`;
   if (test.wet) return "wet";
-  if (OTHER_WEAR.test(words)) return "other wear";
-  const isNew = /\bnew\b/i.test(test.state);
+  const { otherWear, isNew, isLeash, isClamp, isSewn, knotNamed } = wordsOf(test);
+  if (otherWear) return "other wear";
   const sun = test.sunMonths ?? (isNew ? 0 : undefined);
   // A sample that says neither sun nor falls may have had any.
   if (sun === undefined && test.falls === undefined) return "no dose";
   const doses: WearDose[] = [];
   const add = (id: WearId, dose: number) => doses.push({ id, dose });
   if ((sun ?? 0) > 0) add("sun", sun!);
-  if ((test.falls ?? 0) > 0) add(LEASH.test(test.part) ? "leash falls" : "falls", test.falls!);
+  if ((test.falls ?? 0) > 0) add(isLeash ? "leash falls" : "falls", test.falls!);
   const months = test.monthsOutside ?? (isNew ? 0 : undefined);
-  if (CLAMP.test(words) || test.clampedMonths !== undefined) {
+  if (isClamp || test.clampedMonths !== undefined) {
     const clamped = test.clampedMonths ?? months;
     if (clamped === undefined) return "no months";
     add("clamp mark", clamped);
   }
-  if (SEWN.test(words) || test.sewnMonths !== undefined) {
+  if (isSewn || test.sewnMonths !== undefined) {
     const sewn = test.sewnMonths ?? months;
     if (sewn === undefined) return "no months";
     add("sewing", sewn);
   }
-  const knot = knotOf(test, words);
+  const knot = test.knot ?? knotNamed;
   if (knot !== undefined) add(isRope(stock, test) ? `knot ${knot}` : "knot in webbing", 0);
   return doses.some(({ id, dose }) => dose > lastDose(stock, id)) ? "beyond" : doses;
 }
 
-function knotOf(test: BreakTest, words: string): KnotKind | undefined {
-  if (test.knot !== undefined) return test.knot;
-  if (!KNOT.test(words)) return undefined;
-  return KNOT_WORDS.find(([word]) => word.test(words))?.[1] ?? "unknown";
+interface SampleWords {
+  readonly otherWear: boolean;
+  readonly isNew: boolean;
+  readonly isLeash: boolean;
+  readonly isClamp: boolean;
+  readonly isSewn: boolean;
+  readonly knotNamed: KnotKind | undefined;
+}
+
+const READ = new Map<string, SampleWords>();
+/** A log has few different words for part and state. */
+const MOST_KEPT = 1000;
+
+/** What the words for part and state say; read once. */
+function wordsOf({ part, state }: BreakTest): SampleWords {
+  const key = `${part}\n${state}`;
+  const known = READ.get(key);
+  if (known !== undefined) return known;
+  const words = `${part} ${state}`;
+  const read = {
+    otherWear: OTHER_WEAR.test(words),
+    isNew: /\bnew\b/i.test(state),
+    isLeash: LEASH.test(part),
+    isClamp: CLAMP.test(words),
+    isSewn: SEWN.test(words),
+    knotNamed: KNOT.test(words) ? (KNOT_WORDS.find(([word]) => word.test(words))?.[1] ?? "unknown") : undefined,
+  };
+  if (READ.size >= MOST_KEPT) READ.clear();
+  READ.set(key, read);
+  return read;
 }
 
 /** Rope or flat webbing: as the stock says, else by the part's and the stock's words. */

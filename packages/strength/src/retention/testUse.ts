@@ -1,7 +1,8 @@
 /** What a log does for a rig's webbings and ropes, in sentences. */
 import type { LineStock } from "@secondline/rig";
+import { alikeTests } from "../breakLog/alikeTests.ts";
 import type { BreakTest } from "../breakLog/breakTest.ts";
-import { isOfStock, type NotUsed, wearOfTest } from "./testState.ts";
+import { isOfStock, type NotUsed, testsOfStock, wearOfTest } from "./testState.ts";
 import type { WearDose } from "./wearFactors.ts";
 
 /** What a test counts for (nothing for a new piece, which tells the level), or why it does not count. */
@@ -28,28 +29,37 @@ export function testUseWords(stocks: readonly LineStock[], tests: readonly Break
   const left = new Map<string, number>();
   let used = 0;
   for (const stock of known) {
-    const uses = tests.filter((test) => isOfStock(test, stock)).map((test) => wearOfTest(test, stock));
-    for (const use of uses) if (typeof use === "string") left.set(WHY[use], (left.get(WHY[use]) ?? 0) + 1);
-    const good = uses.filter((use): use is readonly WearDose[] => typeof use !== "string");
-    used += good.length;
-    if (good.length > 0) counted.push(`${stock.name} (${causeWords(good)})`);
+    const good = new Map<string, number>();
+    let ofStock = 0;
+    for (const { use, tests: alike } of testsOfStock(tests, stock)) {
+      if (typeof use === "string") {
+        left.set(WHY[use], (left.get(WHY[use]) ?? 0) + alike.length);
+        continue;
+      }
+      ofStock += alike.length;
+      for (const cause of causesOf(use)) good.set(cause, (good.get(cause) ?? 0) + alike.length);
+    }
+    used += ofStock;
+    const causes = [...good].map(([cause, number]) => `${number} ${cause}`);
+    if (ofStock > 0) counted.push(`${stock.name} (${causes.join(", ")})`);
   }
-  const foreign = tests.filter((test) => !known.some((stock) => isOfStock(test, stock)));
-  const materials = [...new Set(foreign.map(({ material }) => `"${material}"`))];
-  if (foreign.length > 0)
-    left.set(`of a material that this rig does not have: ${materials.join(", ")}`, foreign.length);
+  const foreign = alikeTests(tests).filter(({ sample }) => !known.some((stock) => isOfStock(sample, stock)));
+  const materials = [...new Set(foreign.map(({ sample }) => `"${sample.material}"`))];
+  const others = foreign.reduce((sum, { tests: alike }) => sum + alike.length, 0);
+  if (others > 0) left.set(`of a material that this rig does not have: ${materials.join(", ")}`, others);
   const reasons = [...left].map(([why, number]) => `${number} ${why}`);
   const said = `Own break tests: ${used === 0 ? "none" : used} of ${tests.length} count towards this rig${used === 0 ? "; its strengths are those without a log" : `, for ${counted.join(", ")}`}.`;
   return [said, ...(reasons.length > 0 ? [`Break tests that do not count: ${reasons.join("; ")}.`] : [])];
 }
 
-/** "6 new, 7 with sun, 4 with falls": a test with two causes counts for both. */
-function causeWords(uses: readonly (readonly WearDose[])[]): string {
-  const counts = new Map<string, number>();
-  const add = (word: string) => counts.set(word, (counts.get(word) ?? 0) + 1);
-  for (const doses of uses) {
-    if (doses.length === 0) add("new");
-    for (const { id } of doses) add(`with ${id}`);
-  }
-  return [...counts].map(([word, number]) => `${number} ${word}`).join(", ");
+/** "new", or "with sun", "with falls": a test with two causes counts for both. */
+function causesOf(doses: readonly WearDose[]): readonly string[] {
+  return doses.length === 0 ? ["new"] : doses.map(({ id }) => `with ${id}`);
+}
+
+/** How many tests of a log count for one of the stocks. */
+export function countingTests(stocks: readonly LineStock[], tests: readonly BreakTest[]): number {
+  const counts = (sample: BreakTest) =>
+    stocks.some((stock) => isOfStock(sample, stock) && typeof wearOfTest(sample, stock) !== "string");
+  return alikeTests(tests).reduce((sum, { sample, tests: alike }) => sum + (counts(sample) ? alike.length : 0), 0);
 }

@@ -1,5 +1,7 @@
 /** Factors of a stock with own break tests taken in: the level of its new pieces, and what every wear takes. */
+
 import type { Basis, KnotKind, LineStock } from "@secondline/rig";
+import { choleskyRoot } from "@secondline/statistics";
 import type { BreakTest } from "../breakLog/breakTest.ts";
 import { clampFactor, clampOfUnknownLoad } from "../derating/clampMark.ts";
 import { BEYOND_SHARE, type StrengthFactor } from "../derating/factor.ts";
@@ -9,10 +11,10 @@ import { textileMake } from "../derating/make.ts";
 import { sewingFactor, sewnLoopAgeing } from "../derating/sewing.ts";
 import { sunFactor } from "../derating/sun.ts";
 import { knowTogether } from "../derating/together.ts";
-import { choleskyRoot } from "../reliability/cholesky.ts";
 import { type LearntWear, learntWear } from "./learntWear.ts";
 import { StateStrength, type StateTerm, termOf, type WearCurve } from "./stateStrength.ts";
-import { type StockModel, stockModel, WEIBULL_DEPTH, widened } from "./stockModel.ts";
+import { type StockModel, stockModel } from "./stockModel.ts";
+import { WEIBULL_DEPTH, widened } from "./stockScatter.ts";
 import { doseText, type WearId } from "./wearFactors.ts";
 
 /** Factors of a stock: from tests and the built-in ones together where there are tests, else as built in. */

@@ -36,17 +36,24 @@ export function builtInFactor(stock: LineStock, id: WearId, dose: number): Stren
   }
 }
 
-/** Largest dose for which the built-in factor is known; 0 where it depends on none. */
+const LAST = new Map<string, number>();
+
+/** Largest dose for which the built-in factor is known; 0 where it depends on none. Of a stock it asks only for the fibre. */
 export function lastDose(stock: LineStock, id: WearId): number {
-  return builtInFactor(stock, id, 0).validity?.to ?? 0;
+  const key = `${id} of ${stock.fibre}`;
+  const known = LAST.get(key);
+  if (known !== undefined) return known;
+  const last = builtInFactor(stock, id, 0).validity?.to ?? 0;
+  LAST.set(key, last);
+  return last;
 }
 
 /** Index of the tested dose nearest to a dose. */
 export function nearestDose(doses: readonly number[], dose: number): number {
   let nearest = 0;
-  doses.forEach((d, k) => {
-    if (Math.abs(d - dose) < Math.abs(doses[nearest]! - dose)) nearest = k;
-  });
+  for (let k = 1; k < doses.length; k++) {
+    if (Math.abs(doses[k]! - dose) < Math.abs(doses[nearest]! - dose)) nearest = k;
+  }
   return nearest;
 }
 
@@ -80,6 +87,22 @@ export function builtInAt(stock: LineStock, { id, dose }: WearDose): BuiltInAt {
   if (kept.size >= MOST_KEPT) kept.clear();
   kept.set(dose, found);
   return found;
+}
+
+/** ln of what the built-in factors leave of the rated strength. */
+export function builtInLog(stock: LineStock, doses: readonly WearDose[]): number {
+  return doses.reduce((sum, wear) => sum + builtInAt(stock, wear).log, 0);
+}
+
+/** Variances of the built-in factors of a state, summed. */
+export function builtInSpread(stock: LineStock, doses: readonly WearDose[]) {
+  let [common, own] = [0, 0];
+  for (const wear of doses) {
+    const v = builtInAt(stock, wear);
+    common += v.common;
+    own += v.own;
+  }
+  return { common, own };
 }
 
 const DOSE_WORDS: Readonly<Record<string, string>> = {

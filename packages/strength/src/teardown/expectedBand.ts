@@ -2,12 +2,13 @@
  * How far pulling some pieces is expected to narrow what the weakest place of a stock holds: plausible results are drawn
  * from what is known now, the regression is made again with them, and the place is read off. Seeds are fixed.
  */
+
 import type { LineStock, Rig } from "@secondline/rig";
+import { type Random, seededRandom } from "@secondline/statistics";
 import type { BreakTest } from "../breakLog/breakTest.ts";
 import { readTest } from "../breakLog/readTest.ts";
 import type { StrengthFactor } from "../derating/factor.ts";
 import { combineFactors, logSpread } from "../derating/lognormal.ts";
-import { type Random, seededRandom } from "../reliability/random.ts";
 import { factorOf } from "../retention/modelAgainstTest.ts";
 import { stockModel } from "../retention/stockModel.ts";
 import { builtInFactors, type StockFactors, testedFactors } from "../retention/testedStock.ts";

@@ -1,6 +1,5 @@
 /** The state of a webbing at a date, from its record: what lies where on it, and how long it has been outside. */
 import { isBefore, type PlainDate } from "../dates/calendarDate.ts";
-import { constant } from "../derating/constantValues.ts";
 import type { Hemisphere, LatitudeClass } from "../derating/sunDose.ts";
 import { entryKindOf } from "./entries/entryKinds.ts";
 import type { Doubt, OpenNeed } from "./openNeed.ts";
@@ -8,9 +7,6 @@ import type { Placement } from "./placement.ts";
 import type { LineReading } from "./readings/lineReading.ts";
 import type { DamageKind, WebbingRecord } from "./record.ts";
 import { WebbingWalk } from "./webbingWalk.ts";
-
-/** Length of webbing that a weblock marks, half to either side of where the loaded span ends [m]. Assumed. */
-export const WEBLOCK_MARK = constant("place.weblockMark");
 
 /** Something that weakens a stretch of webbing; positions from the marked end [m]. */
 export type WearMark = { readonly from: number; readonly to: number; readonly since: PlainDate } & (

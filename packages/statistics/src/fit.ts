@@ -5,6 +5,7 @@ import { maximiseTwo } from "./maximise.ts";
 import { normalQuantile } from "./normal.ts";
 import { mean, type Observation, standardDeviation } from "./observation.ts";
 
+/** The likeliest member of a family; its location and ln scale are of ln x for the lognormal and Weibull ones. */
 export interface Fit extends Shape {
   readonly ok: true;
   readonly family: FamilyName;
@@ -15,6 +16,7 @@ export interface Fit extends Shape {
   /** Standard errors of location and ln scale, from the curvature of the likelihood. */
   readonly errors: readonly [number, number];
 }
+/** Why there is no fit, in words. */
 export interface FitFailure {
   readonly ok: false;
   readonly family: FamilyName;
@@ -23,6 +25,11 @@ export interface FitFailure {
 
 const PARAMETERS = 2;
 
+/**
+ * Maximum likelihood over location and ln scale, with exact, right-, left- and interval-censored observations, all above 0 and in one
+ * unit. Fails with a reason where fewer than two different loads broke a piece or where the likelihood has no maximum. Theory:
+ * J. F. Lawless, *Statistical Models and Methods for Lifetime Data*, 2003, ch. 5.
+ */
 export function fitFamily(sample: readonly Observation[], family: FamilyName): Fit | FitFailure {
   const refuse = (reason: string): FitFailure => ({ ok: false, family, reason });
   const distinct = distinctFailures(sample);

@@ -2,6 +2,7 @@
 import { mean, standardDeviation } from "./observation.ts";
 import { tQuantile } from "./studentT.ts";
 
+/** The value that stands out most. */
 export interface OutlierTest {
   /** Largest |x − mean| / s [-]. */
   readonly residual: number;

@@ -2,6 +2,7 @@
 import { uniformFloat64 } from "pure-rand/distribution/uniformFloat64";
 import { xoroshiro128plus } from "pure-rand/generator/xoroshiro128plus";
 
+/** A stream of random numbers. */
 export interface Random {
   /** Uniform on [0, 1). */
   readonly uniform: () => number;
@@ -9,6 +10,7 @@ export interface Random {
   readonly normal: () => number;
 }
 
+/** xoroshiro128+ (pure-rand), normal deviates by Marsaglia's polar method. `seed`: a whole number, else it throws. */
 export function seededRandom(seed: number): Random {
   if (!Number.isInteger(seed)) throw new Error(`a seed is a whole number, got ${seed}`);
   const generator = xoroshiro128plus(seed);

@@ -4,8 +4,9 @@
  * answer is linear in y and a lower test never raises what it is about; the covariance takes the variances that were found
  * (T. W. Anderson, *An Introduction to Multivariate Statistical Analysis*, 2003, sec. 8; Joseph's form of the update).
  */
-import { choleskyFactor, choleskyInverse, choleskySolve } from "../statistics/symmetricSolve.ts";
+import { choleskyFactor, choleskyInverse, choleskySolve } from "./symmetricSolve.ts";
 
+/** Prior of one coefficient, about 0. */
 export interface Coefficient {
   /** Prior variance with which observations are weighed, above 0. */
   readonly assumed: number;
@@ -13,6 +14,7 @@ export interface Coefficient {
   readonly found: number;
 }
 
+/** One observation, or several of the same coefficients as one. */
 export interface RegressionRow {
   /** Coefficients that the row is a sum of, by index. */
   readonly of: readonly number[];

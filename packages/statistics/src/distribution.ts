@@ -1,7 +1,8 @@
 /** Distributions of loads and strengths, by their everyday parameters. */
-import { logGamma } from "../statistics/gamma.ts";
-import { normalCdf, normalDensity, normalQuantile } from "../statistics/normal.ts";
+import { logGamma } from "./gamma.ts";
+import { normalCdf, normalDensity, normalQuantile } from "./normal.ts";
 
+/** `mean`, `deviation` and `scale` in the unit of x, above 0 but for the mean of a normal one; `shape` above 0 [-]. */
 export type Distribution =
   | { readonly kind: "normal" | "lognormal"; readonly mean: number; readonly deviation: number }
   | { readonly kind: "weibull"; readonly shape: number; readonly scale: number };
@@ -12,6 +13,7 @@ export function lognormalParameters(mean: number, deviation: number): { readonly
   return { mu: Math.log(mean) - variance / 2, sigma: Math.sqrt(variance) };
 }
 
+/** Share of the distribution at or below x; 0 below 0 where it has nothing there [-]. */
 export function cdf(d: Distribution, x: number): number {
   if (d.kind === "normal") return normalCdf((x - d.mean) / d.deviation);
   if (x <= 0) return 0;
@@ -20,6 +22,7 @@ export function cdf(d: Distribution, x: number): number {
   return normalCdf((Math.log(x) - mu) / sigma);
 }
 
+/** Probability density at x, per unit of x. */
 export function density(d: Distribution, x: number): number {
   if (d.kind === "normal") return normalDensity((x - d.mean) / d.deviation) / d.deviation;
   if (x <= 0) return 0;
@@ -31,6 +34,7 @@ export function density(d: Distribution, x: number): number {
   return normalDensity((Math.log(x) - mu) / sigma) / (sigma * x);
 }
 
+/** Value that the share p lies below, in the unit of x; p between 0 and 1, else it throws for the normal and lognormal ones. */
 export function quantile(d: Distribution, p: number): number {
   if (d.kind === "normal") return d.mean + d.deviation * normalQuantile(p);
   if (d.kind === "weibull") return d.scale * (-Math.log1p(-p)) ** (1 / d.shape);
@@ -38,6 +42,7 @@ export function quantile(d: Distribution, p: number): number {
   return Math.exp(mu + sigma * normalQuantile(p));
 }
 
+/** Mean, in the unit of x. */
 export function distributionMean(d: Distribution): number {
   return d.kind === "weibull" ? d.scale * Math.exp(logGamma(1 + 1 / d.shape)) : d.mean;
 }

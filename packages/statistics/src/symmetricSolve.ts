@@ -34,6 +34,7 @@ export function choleskySolve(l: readonly Float64Array[], b: ArrayLike<number>):
   return x;
 }
 
+/** Inverse of L·Lᵀ. */
 export function choleskyInverse(l: readonly Float64Array[]): Float64Array[] {
   return l.map((_, i) =>
     choleskySolve(

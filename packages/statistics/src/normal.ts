@@ -4,6 +4,7 @@ import { gammaP, gammaQ } from "./gamma.ts";
 const SQRT_2PI = 2.5066282746310002;
 const HALF_LOG_2PI = 0.9189385332046727;
 
+/** φ(x) [-]. */
 export function normalDensity(x: number): number {
   return Math.exp(-0.5 * x * x) / SQRT_2PI;
 }

@@ -1,6 +1,7 @@
 /** Anderson–Darling tests: does a family fit a complete sample, and may batches be pooled? */
 import { FAMILIES, type FamilyName, type Shape } from "./family.ts";
 
+/** How well a family fits a sample. */
 export interface GoodnessOfFit {
   /** A² without small-sample correction [-]. */
   readonly statistic: number;
@@ -31,6 +32,7 @@ function significance(statistic: number, n: number, name: FamilyName): number {
   return 1 / (1 + Math.exp(exponent));
 }
 
+/** Whether batches may be one population. */
 export interface Poolability {
   /** Standardised k-sample statistic [-]. */
   readonly statistic: number;

@@ -5,12 +5,10 @@ import type { Observation } from "./observation.ts";
 
 const HALF_LOG_2PI = 0.9189385332046727;
 
-/** Log-likelihood in the unit of the sample, so that families can be compared [-]. */
-export function logLikelihood(sample: readonly Observation[], name: FamilyName, shape: Shape): number {
-  return likelihoodOf(sample, name)(shape);
-}
-
-/** The same for many shapes: the logarithms are taken once, and a complete normal sample is two sums. */
+/**
+ * Log-likelihood in the unit of the sample, so that families can be compared [-]; for many shapes: the logarithms are taken once, and a complete
+ * normal sample is two sums.
+ */
 export function likelihoodOf(sample: readonly Observation[], name: FamilyName): (shape: Shape) => number {
   const family = FAMILIES[name];
   const y = (x: number) => (family.logarithmic ? Math.log(x) : x);

@@ -7,6 +7,7 @@ export type Observation =
   | { readonly kind: "below"; readonly value: number }
   | { readonly kind: "between"; readonly from: number; readonly to: number };
 
+/** A complete sample: every value a breaking load. */
 export const exactly = (values: readonly number[]): Observation[] => values.map((value) => ({ kind: "exact", value }));
 
 /** Values of the exact observations. */
@@ -14,10 +15,12 @@ export function exactValues(sample: readonly Observation[]): number[] {
   return sample.flatMap((o) => (o.kind === "exact" ? [o.value] : []));
 }
 
+/** Whether nothing of the sample is only a bound. */
 export function isComplete(sample: readonly Observation[]): boolean {
   return sample.every((o) => o.kind === "exact");
 }
 
+/** Arithmetic mean, in the unit of the values; NaN of none. */
 export function mean(values: readonly number[]): number {
   return values.reduce((sum, x) => sum + x, 0) / values.length;
 }

@@ -3,11 +3,12 @@
  * covariance σ²·Λ⁻¹, σ² is inverse-gamma (a, b). Bernardo & Smith, *Bayesian Theory*, 1994, section 5.2; Gelman et al.,
  * *Bayesian Data Analysis*, ch. 14.
  */
-import { tQuantile } from "../statistics/studentT.ts";
+import { tQuantile } from "./studentT.ts";
 
 /** Symmetric 2 × 2 matrix: [11, 12, 22]. */
 type Symmetric = readonly [number, number, number];
 
+/** What is known of line and scatter: β given σ² is normal about `mean` with covariance σ²·Λ⁻¹, σ² is inverse-gamma (a, b). */
 export interface NormalInverseGamma {
   /** Centre of β [-]. */
   readonly mean: readonly [number, number];
@@ -17,6 +18,7 @@ export interface NormalInverseGamma {
   readonly b: number;
 }
 
+/** One observed point; both numbers in whatever unit the line is in. */
 export interface RegressionPoint {
   readonly x: number;
   readonly y: number;

@@ -1,6 +1,7 @@
 /** Load–strength interference: how likely a load exceeds a strength, and which of several strengths is least. */
-import { normalCdf } from "../statistics/normal.ts";
+
 import { cdf, type Distribution, density, lognormalParameters, quantile } from "./distribution.ts";
+import { normalCdf } from "./normal.ts";
 
 /** Probability that the load exceeds the strength: closed where there is a closed form, else by quadrature [-]. */
 export function failureProbability(strength: Distribution, load: Distribution): number {

@@ -4,7 +4,9 @@
  */
 import { logNormalCdf, normalQuantile } from "./normal.ts";
 
+/** Families that a strength may follow. */
 export type FamilyName = "normal" | "lognormal" | "weibull";
+/** All families. */
 export const FAMILY_NAMES: readonly FamilyName[] = ["normal", "lognormal", "weibull"];
 
 export interface Family {
@@ -54,11 +56,4 @@ export function familyQuantile(name: FamilyName, { location, logScale }: Shape, 
   const family = FAMILIES[name];
   const y = location + Math.exp(logScale) * family.quantile(p);
   return family.logarithmic ? Math.exp(y) : y;
-}
-
-/** P(strength ≤ x) of a fitted family. */
-export function familyCdf(name: FamilyName, { location, logScale }: Shape, x: number): number {
-  const family = FAMILIES[name];
-  if (family.logarithmic && x <= 0) return 0;
-  return Math.exp(family.logCdf(((family.logarithmic ? Math.log(x) : x) - location) / Math.exp(logScale)));
 }

@@ -3,8 +3,9 @@
  * conditioned on at a time. A. B. Owen, Y. Maximov & M. Chertkov, Electronic Journal of Statistics 13 (2019) 231–254: unbiased,
  * with a relative error that stays bounded however small the chance is.
  */
-import { normalCdf } from "../statistics/normal.ts";
+
 import { choleskyRoot } from "./cholesky.ts";
+import { normalCdf } from "./normal.ts";
 import type { Random } from "./random.ts";
 
 /** Normal margins: a part fails where its own is below zero. */
@@ -19,6 +20,7 @@ export interface LoadCase {
   readonly has: readonly boolean[];
 }
 
+/** Chances of a union of failures. */
 export interface UnionChance {
   /** Chance of each margin to lie below zero: exact [-]. */
   readonly each: Float64Array;

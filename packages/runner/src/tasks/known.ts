@@ -1,0 +1,17 @@
+/** What a task needs of an assessment: the rig and its strengths, which are worked out once for all threads. */
+import { type Assessed, type RigStrengths, rigStrengths } from "@secondline/scenarios";
+
+/** Plain data that crosses to another thread as it is. */
+export interface Known {
+  readonly rig: Assessed["rig"];
+  readonly strengths: RigStrengths;
+}
+
+const KNOWN = new WeakMap<Assessed, Known>();
+
+/** Thousands of break tests stay behind: runs ask for the strengths alone. */
+export function knownOf(assessed: Assessed): Known {
+  const found = KNOWN.get(assessed) ?? { rig: assessed.rig, strengths: rigStrengths(assessed.rig, assessed.tests) };
+  KNOWN.set(assessed, found);
+  return found;
+}

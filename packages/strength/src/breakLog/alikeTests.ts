@@ -1,0 +1,26 @@
+/** Tests of samples of which a log says the same: what is asked of the sample need be asked once for all of them. */
+import type { BreakTest } from "./breakTest.ts";
+import { grouped } from "./grouped.ts";
+
+export interface AlikeTests {
+  /** Any of them; they differ in batch, date, result and notes only. */
+  readonly sample: BreakTest;
+  readonly tests: readonly BreakTest[];
+}
+
+const KEPT = new WeakMap<readonly BreakTest[], readonly AlikeTests[]>();
+
+/** All tests of a log, in the order in which their samples first appear. A log is taken to stay as it is. */
+export function alikeTests(tests: readonly BreakTest[]): readonly AlikeTests[] {
+  const kept = KEPT.get(tests);
+  if (kept !== undefined) return kept;
+  const found = [...grouped(tests, sampleOf).values()].map((alike) => ({ sample: alike[0]!, tests: alike }));
+  KEPT.set(tests, found);
+  return found;
+}
+
+/** What tells samples apart; texts have no line breaks. */
+function sampleOf(test: BreakTest): string {
+  const { material, part, state, wet, monthsOutside, sunMonths, falls, clampedMonths, sewnMonths, knot } = test;
+  return `${material}\n${part}\n${state}\n${wet} ${monthsOutside} ${sunMonths} ${falls} ${clampedMonths} ${sewnMonths} ${knot}`;
+}

@@ -1,0 +1,147 @@
+/**
+ * The regression of a stock's tests: means and covariance of its coefficients. Bounds are replaced by what is to be expected beyond
+ * them, over and over until nothing moves (EM). See STATISTICS.md, "Own tests of a stock".
+ */
+
+import type { LineStock } from "@secondline/rig";
+import { type Coefficient, type RegressionRow, regressionCovariance, regressionSolver } from "@secondline/statistics";
+import { beyondBound } from "./bounded.ts";
+import type { StockModel, StockState } from "./stockModel.ts";
+import { NEW_SCATTER } from "./stockScatter.ts";
+import { type BelievedState, groupsOf, hasBounds, type ToldGroup, type ToldState } from "./toldState.ts";
+import { builtInAt, builtInLog, type WearDose, type WearId } from "./wearFactors.ts";
+
+/** A wear is believed to be better than built in by so many standard deviations of its prior at most [-]. */
+const MOST_BETTER = 2;
+/** Standard deviations that leave 19 of 20 means inside [-]. */
+const OUTSIDE = 1.96;
+/** Rounds in which bounds are replaced by what is to be expected beyond them. */
+const ROUNDS = 30;
+/** Below it nothing moves any more: rounding, of a logarithm [-]. */
+const SETTLED = 1e-13;
+/** A bound with less than this share of a breaking load's information does not count [-]. */
+const LEAST_KEPT = 0.02;
+
+export interface StatesFit {
+  readonly found: Pick<StockModel, "means" | "covariance" | "shortfalls" | "clipped" | "tested">;
+  readonly groups: readonly ToldGroup[];
+}
+
+export function fitStates(
+  stock: LineStock,
+  told: readonly ToldState[],
+  coefficients: readonly Coefficient[],
+): StatesFit {
+  const { believed, clipped } = believedStates(told);
+  const groups = groupsOf(believed);
+  const means = settledMeans(groups, coefficients);
+  const { tested, shortfalls, level } = heldAgainst(stock, believed, means);
+  // New pieces that contradict the rated strength to the low side are the level, whatever else was tested.
+  const covariance = regressionCovariance(coefficients, informedRows(groups, means.beforeLast));
+  if (level !== undefined) means.last[0] = Math.min(means.last[0]!, level);
+  return { found: { means: means.last, covariance, shortfalls, clipped, tested }, groups };
+}
+
+/** Worn samples are believed to hold more than new ones only up to a limit. */
+function believedStates(told: readonly ToldState[]) {
+  const isNew = ({ state }: ToldState) => state.doses.length === 0;
+  const raised = Math.max(0, average(told.filter(isNew).flatMap(({ exact }) => exact)));
+  const clipped = new Set<StockState>();
+  const believed = told.map((one): BelievedState => {
+    const most = isNew(one) ? Number.POSITIVE_INFINITY : raised + MOST_BETTER * Math.sqrt(one.common);
+    if (average(one.exact) > most) clipped.add(one.state);
+    return { ...one, believed: average(one.exact.map((value) => Math.min(value, most))) };
+  });
+  return { believed, clipped };
+}
+
+interface SettledMeans {
+  readonly last: Float64Array;
+  /** Those from which the last ones expect what lies beyond the bounds. */
+  readonly beforeLast: Float64Array;
+}
+
+function settledMeans(groups: readonly ToldGroup[], coefficients: readonly Coefficient[]): SettledMeans {
+  const exact = groups.filter(({ exactPrecision }) => exactPrecision > 0);
+  const exactRows = exact.map(({ of, exactPrecision }) => ({ of, assumed: 1 / exactPrecision, found: 0 }));
+  const first = regressionSolver(coefficients, exactRows)(exact.map((one) => one.exactSum / one.exactPrecision));
+  if (!groups.some(hasBounds)) return { last: first, beforeLast: first };
+  const precisions = groups.map((one) => one.exactPrecision + one.boundPrecision);
+  const solve = regressionSolver(
+    coefficients,
+    groups.map(({ of }, g) => ({ of, assumed: 1 / precisions[g]!, found: 0 })),
+  );
+  let [last, beforeLast, most] = [first, first, Number.POSITIVE_INFINITY];
+  for (let round = 0; round < ROUNDS && most > SETTLED; round++) {
+    beforeLast = last;
+    last = solve(groups.map((group, g) => (group.exactSum + beyondSum(group, beforeLast)) / precisions[g]!));
+    most = last.reduce((largest, mean, k) => Math.max(largest, Math.abs(mean - beforeLast[k]!)), 0);
+  }
+  return { last, beforeLast };
+}
+
+const centreOf = ({ of }: Pick<ToldState, "of">, means: Float64Array) => of.reduce((sum, i) => sum + means[i]!, 0);
+
+/** What is to be expected beyond the bounds of a group, each over its variance, summed. */
+function beyondSum(group: ToldGroup, means: Float64Array): number {
+  if (!hasBounds(group)) return 0;
+  const centre = centreOf(group, means);
+  return group.told.reduce((total, { bounds, assumed, offset }) => {
+    const deviation = Math.sqrt(assumed);
+    const sum = bounds.reduce((all, test) => all + beyondBound(test, centre, deviation, offset).mean, 0);
+    return total + sum / assumed;
+  }, 0);
+}
+
+/** A bound tells less than a breaking load: it counts with the information that is in it. */
+function informedRows(groups: readonly ToldGroup[], means: Float64Array): Omit<RegressionRow, "y">[] {
+  return groups.flatMap((group) => {
+    const centre = centreOf(group, means);
+    let [precision, weighed] = [0, 0];
+    for (const { exact, bounds, assumed, found, offset } of group.told) {
+      const deviation = Math.sqrt(assumed);
+      const informed = bounds.reduce((sum, test) => {
+        const { kept } = beyondBound(test, centre, deviation, offset);
+        return sum + (kept < LEAST_KEPT ? 0 : kept);
+      }, exact.length);
+      precision += informed / assumed;
+      weighed += (informed * found) / (assumed * assumed);
+    }
+    return precision === 0 ? [] : [{ of: group.of, assumed: 1 / precision, found: weighed / precision ** 2 }];
+  });
+}
+
+/** Where tests hold less than the fitted sum: by how much a wear holds less, and the level where new pieces contradict the rating. */
+function heldAgainst(stock: LineStock, told: readonly BelievedState[], { last }: SettledMeans) {
+  const shortfalls: { id: WearId; dose: number; by: number }[] = [];
+  const tested = new Map<StockState, number>();
+  let [newSum, newTests, governed] = [0, 0, false];
+  for (const one of told) {
+    const { state, exact, bounds, assumed, common, offset } = one;
+    const fitted = centreOf(one, last);
+    const limits = bounds.map((test) => beyondBound(test, fitted, Math.sqrt(assumed), offset).mean);
+    const mean = average([...exact, ...limits]);
+    tested.set(state, mean + builtInLog(stock, state.doses));
+    const count = exact.length + bounds.length;
+    // Within what the model leaves open a mean may lie low by chance; below that band it governs as it is.
+    const outside = mean < -OUTSIDE * Math.sqrt(common + NEW_SCATTER ** 2 + assumed / count);
+    const by = fitted - mean - (outside ? 0 : Math.sqrt(assumed / count));
+    const widest = widestWear(stock, state.doses);
+    if (exact.length > 0 && widest !== undefined && by > 0) shortfalls.push({ ...widest, by });
+    if (widest === undefined) {
+      newSum += mean * count;
+      newTests += count;
+      governed ||= exact.length > 0 && by > 0 && outside;
+    }
+  }
+  return { tested, shortfalls, level: governed ? newSum / newTests : undefined };
+}
+
+/** The wear of which the built-in factor leaves most open. */
+function widestWear(stock: LineStock, doses: readonly WearDose[]): WearDose | undefined {
+  const common = (wear: WearDose) => builtInAt(stock, wear).common;
+  return [...doses].sort((a, b) => common(b) - common(a))[0];
+}
+
+const average = (values: readonly number[]) =>
+  values.length === 0 ? 0 : values.reduce((a, b) => a + b, 0) / values.length;

@@ -1,0 +1,120 @@
+/** How pieces of one state scatter, within a batch and between batches. See STATISTICS.md, "Own tests of a stock". */
+
+import type { LineStock } from "@secondline/rig";
+import { tQuantile } from "@secondline/statistics";
+import { grouped } from "../breakLog/grouped.ts";
+import { beyondBound } from "./bounded.ts";
+import type { StockState } from "./stockModel.ts";
+import { builtInSpread, type WearId } from "./wearFactors.ts";
+
+/**
+ * Scatter of new pieces of one batch, as standard deviation of the logarithm; how many degrees of freedom its value is worth
+ * beside what the tests show, and how many it adds to Student's t: that webbing scatters by a twentieth is known better than
+ * by how much exactly [-].
+ */
+export const NEW_SCATTER = 0.05;
+const SCATTER_WORTH = 1;
+const SCATTER_FREEDOM = 4;
+/**
+ * Scatter between batches, as standard deviation of the logarithm; how many degrees of freedom its value is worth beside what
+ * named batches show, and how many it adds to Student's t [-].
+ */
+export const BATCH_SCATTER = 0.015;
+const BATCHES_WORTH = 0.5;
+const BATCHES_FREEDOM = 1;
+/** Rounds in which bounds are replaced by what is to be expected beyond them. */
+const ROUNDS = 30;
+
+export interface Within {
+  /** Variance of the logarithm of new pieces of one batch [-]. */
+  readonly variance: number;
+  readonly freedom: number;
+  /** Per wear: variance over the built-in one, and its degrees of freedom. */
+  readonly ofWear: ReadonlyMap<WearId, { readonly ratio: number; readonly freedom: number }>;
+}
+
+/** Scatter among samples of one state and batch that broke, drawn to the assumed one by what that is worth. */
+export function withinScatter(stock: LineStock, states: readonly StockState[]): Within {
+  const sums = states.map((state) => ({ state, ...scatterOf(state) }));
+  const news = sums.filter(({ state }) => state.doses.length === 0);
+  const add = (list: typeof sums, of: (one: (typeof sums)[number]) => number) =>
+    list.reduce((sum, one) => sum + of(one), 0);
+  const freedom = SCATTER_WORTH + add(news, (one) => one.freedom);
+  const variance = (SCATTER_WORTH * NEW_SCATTER ** 2 + add(news, (one) => one.squares)) / freedom;
+  const ids = new Set(states.flatMap(({ doses }) => doses.map(({ id }) => id)));
+  const ofWear = new Map(
+    [...ids].map((id) => {
+      const worn = sums.filter(({ state }) => state.doses.some((wear) => wear.id === id));
+      const free = SCATTER_WORTH + add(worn, (one) => one.freedom);
+      const expected = ({ state }: (typeof sums)[number]) => NEW_SCATTER ** 2 + builtInSpread(stock, state.doses).own;
+      const ratio = (SCATTER_WORTH + add(worn, (one) => one.squares / expected(one))) / free;
+      return [id, { ratio, freedom: free - SCATTER_WORTH + SCATTER_FREEDOM }];
+    }),
+  );
+  return { variance, freedom: freedom - SCATTER_WORTH + SCATTER_FREEDOM, ofWear };
+}
+
+/**
+ * Squares of the breaking loads of a state about their mean, in logarithms, and their degrees of freedom. Where others are only
+ * bounded the strongest are missing among those that broke: the likeliest scatter of all is taken (EM), for as many as broke.
+ */
+function scatterOf(state: StockState): { readonly squares: number; readonly freedom: number } {
+  const logs = exactLogs(state);
+  const bounds = state.tests.filter(({ result }) => result.kind !== "exact");
+  let mean = average(logs);
+  const squares = logs.reduce((sum, x) => sum + (x - mean) ** 2, 0);
+  const freedom = Math.max(0, logs.length - 1);
+  if (squares === 0 || bounds.length === 0) return { squares, freedom };
+  const count = logs.length + bounds.length;
+  let variance = squares / logs.length;
+  for (let round = 0; round < ROUNDS; round++) {
+    const beyond = bounds.map((test) => beyondBound(test, mean, Math.sqrt(variance), 0));
+    const [centre, before] = [(sumOf(logs) + sumOf(beyond.map((x) => x.mean))) / count, variance];
+    const left = beyond.reduce((sum, x) => sum + (x.mean - centre) ** 2 + before * (1 - x.kept), 0);
+    variance = (logs.reduce((sum, x) => sum + (x - centre) ** 2, 0) + left) / count;
+    mean = centre;
+  }
+  return { squares: Math.max(squares, (variance * freedom * count) / (count - 1)), freedom };
+}
+
+export function exactLogs({ tests }: StockState): number[] {
+  return tests.flatMap(({ result }) => (result.kind === "exact" ? [Math.log(result.value)] : []));
+}
+
+/**
+ * Variance between labelled batches in one state, by moments, drawn to the assumed one by what that is worth. Two or three
+ * batches show little of it: what they show is widened as Student's t is.
+ */
+export function betweenBatches(stock: LineStock, states: readonly StockState[], variance: number): number {
+  let [sum, freedom] = [0, 0];
+  for (const group of grouped(states, ({ doses }) => JSON.stringify(doses)).values()) {
+    const labelled = group.filter((state) => state.batch !== "" && exactLogs(state).length > 0);
+    if (labelled.length < 2) continue;
+    const own = variance + builtInSpread(stock, labelled[0]!.doses).own;
+    const means = labelled.map((state) => {
+      const logs = exactLogs(state);
+      return { mean: logs.reduce((a, b) => a + b, 0) / logs.length, error: own / logs.length };
+    });
+    const middle = means.reduce((a, b) => a + b.mean, 0) / means.length;
+    const error = means.reduce((a, b) => a + b.error, 0) / means.length;
+    sum += Math.max(0, means.reduce((a, b) => a + (b.mean - middle) ** 2, 0) - (means.length - 1) * error);
+    freedom += means.length - 1;
+  }
+  if (freedom === 0) return BATCH_SCATTER ** 2;
+  const found = (BATCHES_WORTH * BATCH_SCATTER ** 2 + sum) / (BATCHES_WORTH + freedom);
+  return found * widened(freedom + BATCHES_FREEDOM) ** 2;
+}
+
+const sumOf = (values: readonly number[]) => values.reduce((a, b) => a + b, 0);
+const average = (values: readonly number[]) => (values.length === 0 ? 0 : sumOf(values) / values.length);
+
+/**
+ * Depth of the 5 % value of a Weibull distribution below its mean, in standard deviations of the logarithm, over that of a
+ * lognormal one: (ln(−ln 0.95) + γ)·√6 ÷ π ÷ −1.645. Tests cannot tell the two apart, so new pieces are taken to scatter so much more [-].
+ */
+export const WEIBULL_DEPTH = 1.13;
+
+/** By how much a standard deviation that rests on few tests is widened, for a 5 % value by 1.645 of them [-]. */
+export function widened(freedom: number): number {
+  return tQuantile(0.95, freedom) / 1.6448536269514722;
+}

@@ -1,0 +1,56 @@
+/** The tests of a stock as its regression sees them: by state and batch, and these by the coefficients that they are a sum of. */
+import type { StockState } from "./stockModel.ts";
+
+/** The tests of a state: logarithms over what the built-in factors leave of the rated strength. */
+export interface ToldState {
+  readonly state: StockState;
+  /** Coefficients of the regression that it is a sum of. */
+  readonly of: readonly number[];
+  /** What the built-in factors leave open of it, as variance [-]. */
+  readonly common: number;
+  /** Breaking loads, as they were. */
+  readonly exact: readonly number[];
+  readonly bounds: StockState["tests"];
+  /** Variance with which one test is weighed, and the one that was found [-]. */
+  readonly assumed: number;
+  readonly found: number;
+  /** ln of what the built-in factors leave [N]. */
+  readonly offset: number;
+}
+
+/** With the mean of its breaking loads as far as they are believed. */
+export interface BelievedState extends ToldState {
+  readonly believed: number;
+}
+
+/** States that are the same sum of coefficients: to the regression they are one row. */
+export interface ToldGroup {
+  readonly of: readonly number[];
+  readonly told: readonly BelievedState[];
+  /** 1 ÷ variance, summed over its breaking loads and over its bounds [-]. */
+  readonly exactPrecision: number;
+  readonly boundPrecision: number;
+  /** Breaking loads as far as they are believed, each over its variance, summed. */
+  readonly exactSum: number;
+}
+
+export function groupsOf(told: readonly BelievedState[]): ToldGroup[] {
+  const byRow = new Map<string, BelievedState[]>();
+  for (const one of told) {
+    const key = one.of.join();
+    const group = byRow.get(key);
+    if (group === undefined) byRow.set(key, [one]);
+    else group.push(one);
+  }
+  return [...byRow.values()].map((group) => {
+    let [exactPrecision, boundPrecision, exactSum] = [0, 0, 0];
+    for (const { exact, bounds, assumed, believed } of group) {
+      exactPrecision += exact.length / assumed;
+      boundPrecision += bounds.length / assumed;
+      exactSum += (exact.length * believed) / assumed;
+    }
+    return { of: group[0]!.of, told: group, exactPrecision, boundPrecision, exactSum };
+  });
+}
+
+export const hasBounds = ({ boundPrecision }: ToldGroup): boolean => boundPrecision > 0;
