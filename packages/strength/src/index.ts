@@ -171,6 +171,15 @@ export { applyWear, type WornRig, wearToRig } from "./wear/applyWear.ts";
 export { ENTRY_KINDS, type WebbingEntry } from "./wear/entries/entryKinds.ts";
 export type { WearFlag } from "./wear/flags.ts";
 export type { Judgement } from "./wear/judgement.ts";
+export {
+  ASK_FOR_INSPECTION,
+  type BetweenInspections,
+  type DatedEntry,
+  fallsSinceInspection,
+  type LapseCause,
+  lapseCauses,
+  nextInspection,
+} from "./wear/lapse.ts";
 export { needSentences } from "./wear/needWords.ts";
 export type { Doubt as WearDoubt, OpenNeed } from "./wear/openNeed.ts";
 export { PART_ENTRY_KINDS, type PartEntry } from "./wear/partEntries/partEntryKinds.ts";
@@ -181,9 +190,10 @@ export { type Standing, standing } from "./wear/readings/lineStatics.ts";
 export { type ReadingComparison, readingAgainstRig, rigAsRead } from "./wear/readings/readingAgainstRig.ts";
 export { type TensionDrift, tensionDrift } from "./wear/readings/tensionDrift.ts";
 export { MAX_WEAR_TEXT, readWearRecord, type WearReading } from "./wear/readRecord.ts";
-export type { PartRecord, WearRecord, WebbingRecord } from "./wear/record.ts";
+export type { PartRecord, UsePlan, WearRecord, WebbingRecord } from "./wear/record.ts";
 export { type RigMatch, rigMatch } from "./wear/rigReference.ts";
 export { WEAR_FORMAT, type WearDocument, wearSchema } from "./wear/schema.ts";
 export { strengthAlong } from "./wear/strengthAlong.ts";
+export { type Lapse, type Upkeep, upkeepOf } from "./wear/upkeep.ts";
 export { type WearState, wearState } from "./wear/wearState.ts";
 export { WEBLOCK_MARK, type WearMark, type WebbingState } from "./wear/webbingState.ts";
