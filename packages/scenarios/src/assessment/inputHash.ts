@@ -2,22 +2,26 @@
 import { sha256 } from "@noble/hashes/sha2.js";
 import { bytesToHex, utf8ToBytes } from "@noble/hashes/utils.js";
 import type { Rig } from "@secondline/rig";
-import type { BreakTest } from "@secondline/strength";
+import type { BreakTest, Lapse } from "@secondline/strength";
 
 /** SHA-256 of the value as JSON with sorted keys, in hex; key order and spacing of the file do not matter. */
 export function inputHash(value: unknown): string {
   return bytesToHex(sha256(utf8ToBytes(JSON.stringify(sorted(value)))));
 }
 
-/** Of an assessment, and of what its runs depend on: no run asks whether a value is confirmed. */
-export function assessmentHashes(
-  rig: Rig,
-  tests: readonly BreakTest[],
-  withholds: readonly string[],
-): { readonly hash: string; readonly runsHash: string } {
-  const hash = inputHash({ rig, tests, withholds });
-  const { unconfirmed, ...ofRuns } = rig;
-  return { hash, runsHash: unconfirmed === undefined ? hash : inputHash({ rig: ofRuns, tests, withholds }) };
+interface Hashed {
+  readonly rig: Rig;
+  readonly tests: readonly BreakTest[];
+  readonly withholds: readonly string[];
+  readonly lapses: readonly Lapse[];
+}
+
+/** Of an assessment, and of what its runs depend on: no run asks whether a value is confirmed, nor what has lapsed. */
+export function assessmentHashes({ lapses, ...known }: Hashed): { readonly hash: string; readonly runsHash: string } {
+  const hash = inputHash({ ...known, ...(lapses.length === 0 ? {} : { lapses }) });
+  const { unconfirmed, ...ofRuns } = known.rig;
+  const isSame = unconfirmed === undefined && lapses.length === 0;
+  return { hash, runsHash: isSame ? hash : inputHash({ ...known, rig: ofRuns }) };
 }
 
 function sorted(value: unknown): unknown {
