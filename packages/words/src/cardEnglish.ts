@@ -1,0 +1,83 @@
+/** English of the site card: what those read who clip in. */
+export const CARD_ENGLISH = {
+  title: "Site card: {name}",
+  "word.given": "Holds",
+  "word.none": "No permission",
+  "word.lapsed": "Lapsed",
+  "given.says":
+    "One walker up to {mass}, until {day} or for {falls|1 more fall|{falls} more falls}, whichever comes first.",
+  "lapsed.says": "This card does not count. Nobody walks until what stands below is done and a new card hangs here.",
+  "none.says": "Nobody walks by this card.",
+  "late.says": "{day} is over. This card does not count: inspect the rig, write it down, and hang a new card.",
+
+  "must.head": "Why, and what must be done",
+  "must.verdict": "Put right what the verdict names, then check again.",
+  "must.unconfirmed":
+    "{count|1 value of the rig's file is|{count} values of the rig's file are} not confirmed: {list}. Confirm or correct them.",
+  "must.noRecord": "No wear record says what has happened to this rig. Write one.",
+  "must.noInspection":
+    "When it is to be inspected again is not known. Write down how often, and an inspection of all that hangs.",
+  "must.noDate": "Until when it keeps what is required is not known for the day on which it is to be inspected.",
+  "must.noFalls": "How many falls it has held is not written down, so how many it still takes is not known.",
+  "must.noFallLeft": "No more fall is left. Replace what has held too many, or inspect it and write that down.",
+
+  "row.walker": "Heaviest walker",
+  "row.persons": "Persons at once",
+  "row.until": "Counts until",
+  "row.falls": "Falls left",
+  "row.inspection": "Next inspection",
+  "row.leash": "Leash",
+  "row.singles": "Single points of failure",
+  "singles.note": "When one of these goes, nothing holds you.",
+  "value.notKnown": "not known",
+  "value.by": "by {day}",
+  "walker.searched": "By a whole search with that walker; everything worn counts.",
+  "walker.asked":
+    "The walker of the rig's file; no search said that it holds with a heavier one. Everything worn counts.",
+  "walker.notLooked": "The walker of the rig's file; heavier ones were not looked at. Everything worn counts.",
+  "persons.one": "1",
+  "persons.noRescue": "A second one was not asked about, not even in a rescue.",
+  "persons.rescue": "A second one, of up to {mass}, only hangs in beside the first in a rescue.",
+  "until.thin": "From the next day on a part keeps less than required, used on as so far.",
+  "until.inspection": "That day it is to be inspected.",
+  "until.horizon": "Nobody looked further ahead.",
+  "falls.thin": "One more at one place, and a part keeps less than required.",
+  "falls.plan": "As planned between two inspections.",
+  "falls.most": "More were not looked for.",
+  "falls.least": "{left} or more",
+  "leash.knots": "{length} of {stock}; {knots}",
+  "leash.knot": "{kind} {where}",
+  "leash.sewn": "sewn at both ends",
+  "leash.where.ring": "at the ring",
+  "leash.where.harness": "at the harness",
+  "leash.where.middle": "in the middle",
+  "leash.knot.figureEight": "figure-eight",
+  "leash.knot.barrel": "barrel knot",
+  "leash.knot.bowline": "bowline",
+  "leash.knot.overhand": "overhand",
+  "leash.knot.butterfly": "butterfly",
+  "leash.knot.doubleFisherman": "double fisherman's",
+  "leash.knot.waterKnot": "water knot",
+  "leash.knot.unknown": "a knot that nobody named",
+  "leash.rings": "{count|on one ring|on {count} rings}: {names}",
+  "leash.same": "Another leash is another card.",
+
+  "lapse.head": "When this card lapses",
+  "lapse.late": "After {day}.",
+  "lapse.tension": "When the tension is set anew, or the line is moved.",
+  "lapse.happened":
+    "After a storm, contact with an edge, a ring that ran hot, or a fall that was harder than one walker's leash fall or was caught by the backup.",
+  "lapse.falls": "After {falls|1 more fall|{falls} more falls}.",
+  "lapse.then": "Then nobody walks until somebody has inspected it, written that down, and hung up a new card.",
+
+  "caution.head": "Before you clip in",
+  "caution.yours": "The card knows nothing of your harness, your knots and your partner check.",
+  "foot.state": "State of {on}.",
+  "foot.noDay": "Of no day.",
+  "foot.hash": "Fingerprint of the assessment",
+  "foot.made": "Made on {made} by Secondline {version}.",
+
+  written: "Site card written to {file}.",
+} as const satisfies Record<string, string>;
+
+export type CardKey = keyof typeof CARD_ENGLISH;
