@@ -45,14 +45,21 @@ const MARK: Readonly<Record<CardText["permission"], string>> = { given: "●", n
 
 function status({ permission, word, says, late }: CardText): Html {
   const band = (mark: CardText["permission"], head: string, sentence: string, kind: string) =>
-    tag("section", [tag("h2", `${MARK[mark]} ${head}`, { class: "word" }), tag("p", sentence, { class: "says" })], {
-      class: `status ${mark} ${kind}`,
-    });
+    tag(
+      "section",
+      [tag("h2", `${MARK[mark]} ${head}`, { class: "word" }), tag("p", unbroken(sentence), { class: "says" })],
+      {
+        class: `status ${mark} ${kind}`,
+      },
+    );
   return tag("div", [
     band(permission, word, says, "inTime"),
     ...(late ? [band("lapsed", late.word, late.says, "over")] : []),
   ]);
 }
+
+/** A day in a line of large letters is not broken at its hyphens. */
+const unbroken = (text: string): string => text.replace(/(\d{4})-(\d\d)-(\d\d)/g, "$1\u2011$2\u2011$3");
 
 const mustDo = ({ must }: CardText): readonly Html[] =>
   must.items.length === 0 ? [] : [tag("section", [tag("h2", must.head), listOf(must.items)], { class: "must" })];
