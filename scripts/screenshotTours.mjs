@@ -98,7 +98,7 @@ const beginRig = async (page) => {
   await page.locator("[aria-label^='The rig from the side']").waitFor();
 };
 const beginLesson = async (page) => {
-  await click(/A connection halves the drop/)(page);
+  await click(/One connection/)(page);
   await page.getByRole("heading", { name: "Your prediction" }).waitFor({ timeout: 60_000 });
 };
 const predict = async (page) => {

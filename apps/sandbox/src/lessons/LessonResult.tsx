@@ -1,4 +1,5 @@
 import { quantity } from "../words.ts";
+import { DotStrip } from "./DotStrip.tsx";
 import { allFacts, type LessonRun, storyOf } from "./facts.ts";
 import { judgement } from "./judge.ts";
 import styles from "./LessonPage.module.css";
@@ -43,7 +44,8 @@ export function LessonResult({ lesson, guess, before, after, heading }: ResultPr
             />
           </>
         )}
-        <p className={styles.prose}>{quantity.unbroken(storyOf(after))}</p>
+        <DotStrip before={before} after={after} />
+        {!after.many && <p className={styles.prose}>{quantity.unbroken(storyOf(after))}</p>}
         {!went && <p className={styles.prose}>{say("lesson.otherwise")}</p>}
       </section>
       {went && <Explained {...{ lesson, guess, after, facts }} />}

@@ -1,6 +1,6 @@
 /** Computes one rig of a lesson: the fall for the eye, and what its parts hold. Knows no React. */
-import type { RunnerService } from "@secondline/runner";
-import { assessRig, type WhatIf } from "@secondline/scenarios";
+import type { OrdersService, RunnerService } from "@secondline/runner";
+import { assessRig, Sampler, SEED, type WhatIf } from "@secondline/scenarios";
 import type { ReadRig, WrittenRig } from "../state/types.ts";
 import { words } from "../words.ts";
 import type { LessonRun } from "./facts.ts";
@@ -13,19 +13,26 @@ export type LessonWork =
   | { readonly kind: "done"; readonly run: LessonRun };
 
 export interface LessonServices {
-  readonly runner: Pick<RunnerService, "run" | "study" | "cancel">;
+  readonly runner: Pick<RunnerService, "run" | "study" | "cancel"> & Pick<OrdersService, "orders">;
   readonly read: ReadRig;
 }
 
 export function cancelLesson(id: string, runner: LessonServices["runner"]): void {
-  for (const part of ["fall", "parts"]) void runner.cancel(`${id}.${part}`);
+  for (const part of ["fall", "parts", "many"]) void runner.cancel(`${id}.${part}`);
 }
 
-/** The fall with its recording, then what its parts hold. */
+/** What is computed of a lesson. */
+export interface LessonQuestion {
+  readonly document: WrittenRig;
+  readonly whatIf: WhatIf;
+  /** The same fall so many times, each drawn by chance; absent: once. */
+  readonly times?: number;
+}
+
+/** The fall with its recording, then what its parts hold, then the same fall again and again. */
 export async function computeLesson(
   id: string,
-  document: WrittenRig,
-  whatIf: WhatIf,
+  { document, whatIf, times = 0 }: LessonQuestion,
   { runner, read }: LessonServices,
   onProgress: (done: number) => void = () => undefined,
 ): Promise<LessonWork> {
@@ -33,8 +40,11 @@ export async function computeLesson(
   if (!reading.ok) return { kind: "failed", message: reading.issues.map(({ message }) => message).join(" ") };
   const assessed = assessRig(reading.rig);
   let trouble = "";
+  const share = times > 0 ? ONCE_SHARE : 1;
   for (const accuracy of ACCURACIES) {
-    const fall = await runner.run({ id: `${id}.fall`, assessed, whatIf, accuracy }, ({ done }) => onProgress(done / 2));
+    const fall = await runner.run({ id: `${id}.fall`, assessed, whatIf, accuracy }, ({ done }) =>
+      onProgress((share * done) / 2),
+    );
     if (!fall.ok) return notDone(fall);
     const { outcome, recording } = fall.value;
     if (!outcome.ok || !recording) {
@@ -42,13 +52,25 @@ export async function computeLesson(
       continue;
     }
     const parts = await runner.study({ id: `${id}.parts`, assessed, whatIfs: [whatIf], accuracy }, ({ done }) =>
-      onProgress(0.5 + done / 2),
+      onProgress(share * (0.5 + done / 2)),
     );
     if (!parts.ok) return notDone(parts);
-    return { kind: "done", run: { assessed, outcome, recording, study: parts.value.outcome } };
+    const once = { assessed, outcome, recording, study: parts.value.outcome };
+    if (times === 0) return { kind: "done", run: once };
+    const orders = new Sampler(assessed.rig, { seed: SEED })
+      .draws(whatIf, 0, times)
+      .map(({ draw }) => ({ assessed, order: { event: whatIf, draw, accuracy } }));
+    const many = await runner.orders({ id: `${id}.many`, orders }, ({ done }) =>
+      onProgress(share + (1 - share) * done),
+    );
+    if (!many.ok) return notDone(many);
+    return { kind: "done", run: { ...once, many: many.value.flatMap((run) => (run.ok ? [run.peaks.leash] : [])) } };
   }
   return { kind: "failed", message: trouble };
 }
+
+/** About the share of the time that the one fall takes of one and thirty [-]. */
+const ONCE_SHARE = 0.1;
 
 /** A run whose numbers cannot be trusted is made again on a finer mesh before it is given up. */
 const ACCURACIES = ["quick", "standard"] as const;

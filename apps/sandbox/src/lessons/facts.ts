@@ -11,6 +11,8 @@ export interface LessonRun {
   readonly outcome: WhatIfOutcome;
   readonly recording: Recording;
   readonly study: Outcome;
+  /** Hardest pulls of the same fall, each drawn by chance, in the order of the draws [N]. */
+  readonly many?: readonly number[];
 }
 
 const GRAVITY = 9.80665;
@@ -58,9 +60,30 @@ export function allFacts(before: LessonRun, after: LessonRun): Facts {
     dropPercent: quantity.percent(is / was),
     clearance: quantity.height(after.outcome.clearance ?? Number.NaN),
     freeKmh: quantity.kilometresPerHour(Math.sqrt(2 * GRAVITY * is)),
+    ...manyFacts(after),
+    ...breakFacts(after),
     ...(knot ? { knotBasis: `${knot.basis.kind}, ${knot.basis.note}` } : {}),
     ...(mark ? { markBasis: `${mark.basis.kind}, ${mark.basis.note}` } : {}),
   };
+}
+
+/** The smallest, the largest and the middle of what was drawn. */
+function manyFacts({ many = [] }: LessonRun): Facts {
+  if (many.length === 0) return {};
+  const sorted = [...many].sort((a, b) => a - b);
+  const middle = sorted[Math.floor(sorted.length / 2)]!;
+  return {
+    manyLeast: quantity.load(sorted[0]!),
+    manyMost: quantity.load(sorted.at(-1)!),
+    manyMiddle: quantity.load(middle),
+    manyRatio: quantity.rounded(sorted.at(-1)! / middle, 1, "nearest"),
+  };
+}
+
+/** When the first part gave way besides what was asked. */
+function breakFacts({ outcome: { gaveWay } }: LessonRun): Facts {
+  const [first] = gaveWay;
+  return first ? { breakTime: quantity.seconds(first.time) } : {};
 }
 
 function runFacts(when: "before" | "after", run: LessonRun): Facts {

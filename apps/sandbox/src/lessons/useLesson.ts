@@ -16,8 +16,9 @@ export function useLesson(lesson: Lesson, read: ReadRig, onTry: (one: Try) => vo
   const [guess, setGuess] = useState<Guess>();
   // The one that looks waits for it: it does not give way to the search for the verdict.
   const services = { runner: pageRunner(), read };
-  const before = useLessonRun(lesson.before, lesson.whatIf, services);
-  const after = useLessonRun(lesson.after, lesson.whatIf, services);
+  const { whatIf, times } = lesson;
+  const before = useLessonRun({ document: lesson.before, whatIf }, services);
+  const after = useLessonRun({ document: lesson.after, whatIf, ...(times ? { times } : {}) }, services);
   const { start: startBefore } = before;
   useEffect(() => {
     void startBefore();

@@ -5,7 +5,7 @@ export { axisKilonewtons } from "./ForcesPlot.tsx";
 export { listed } from "./listed.ts";
 export { PlotCanvas, type PlotData, type PlotDrawing } from "./PlotCanvas.tsx";
 export type { PlotRequest } from "./picture/plotBody.ts";
-export { type PlotFrame, plotFrame, yOf } from "./plotFrame.ts";
+export { type Gutter, type PlotFrame, plotFrame, timeOf, xOf, yOf } from "./plotFrame.ts";
 export { plotGrid, type TimeRange, valuesOn } from "./plotGrid.ts";
 export type { Pyramid } from "./pyramid.ts";
 export { type Drawn, pinched, wheeled } from "./rangeGestures.ts";
