@@ -4,7 +4,16 @@ import { alongLine, carriedAt } from "../src/lessons/along.ts";
 import { aloud, halfWithin, triedIn } from "../src/lessons/aloud.ts";
 import { computeLesson } from "../src/lessons/computeLesson.ts";
 import { piled } from "../src/lessons/DotStrip.tsx";
-import { allFacts, givenFacts, type LessonRun, marginOf, partOf, storyOf, wayOut } from "../src/lessons/facts.ts";
+import {
+  allFacts,
+  crossingOf,
+  givenFacts,
+  type LessonRun,
+  marginOf,
+  partOf,
+  storyOf,
+  wayOut,
+} from "../src/lessons/facts.ts";
 import { judgement } from "../src/lessons/judge.ts";
 import { keep, readKept } from "../src/lessons/kept.ts";
 import { LESSONS, type Lesson, type LessonId } from "../src/lessons/lessons.ts";
@@ -17,8 +26,9 @@ const services = { runner: new InProcessRunner(), read };
 const runs = new Map<LessonId, Promise<{ before: LessonRun; after: LessonRun }>>();
 
 async function done(lesson: Lesson, which: "before" | "after"): Promise<LessonRun> {
-  const { whatIf, times } = lesson;
-  const question = { document: lesson[which], whatIf, ...(times && which === "after" ? { times } : {}) };
+  const { whatIf, times, sweep } = lesson;
+  const asked = { ...(times ? { times } : {}), ...(sweep ? { sweep } : {}) };
+  const question = { document: lesson[which], whatIf, ...(which === "after" ? asked : {}) };
   const work = await computeLesson(`${lesson.id}.${which}`, question, services);
   if (work.kind !== "done") throw new Error(`${lesson.id}, ${which}: ${JSON.stringify(work)}`);
   return work.run;
@@ -103,6 +113,15 @@ describe("what the lessons say is what the simulation does", () => {
     expect(lesson.read(after)).toBe(Math.max(...many));
     expect(lesson.went(after, { ...after, many: many.slice(0, 20) })).toBe(false);
     expect(allFacts(after, after).manyMost).toBe(resultWords(onScale(Math.max(...many), lesson.scale), lesson.scale));
+  });
+
+  it("a range of slack meets its limit at one place, with an interval about it, and is kept below", async () => {
+    const { after } = await runsOf("howFar");
+    const crossing = crossingOf(after.swept)!;
+    expect(crossing).toMatchObject({ kept: "below", limit: { kind: "own", value: 15 } });
+    expect(crossing.low!).toBeLessThan(crossing.at);
+    expect(crossing.high!).toBeGreaterThan(crossing.at);
+    expect(crossingOf(undefined)).toBeUndefined();
   });
 
   it.each(LESSONS.map(({ id }) => id))(

@@ -24,7 +24,7 @@ const NAMES: readonly TraceLook[] = [
 export function ClassTraces({ clock, before, after }: Props) {
   const { ref, size } = useFrameSize<HTMLDivElement>();
   // What happens once more to the same rig has the same trace.
-  const same = after?.many !== undefined;
+  const same = after?.many !== undefined || after?.swept !== undefined;
   return (
     <section className={styles.traces} aria-label={say("class.traces")}>
       <div ref={ref} className={styles.figure}>

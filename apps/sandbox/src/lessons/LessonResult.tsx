@@ -7,6 +7,7 @@ import type { Lesson } from "./lessons.ts";
 import type { Guess } from "./Prediction.tsx";
 import { onScale, resultWords } from "./quantity.ts";
 import { ResultBars } from "./ResultBars.tsx";
+import { SweepCurve } from "./SweepCurve.tsx";
 import { prose, say, type WordKey } from "./words.ts";
 
 interface ResultProps {
@@ -45,7 +46,8 @@ export function LessonResult({ lesson, guess, before, after, heading }: ResultPr
           </>
         )}
         <DotStrip before={before} after={after} />
-        {!after.many && <p className={styles.prose}>{quantity.unbroken(storyOf(after))}</p>}
+        <SweepCurve before={before} after={after} />
+        {!after.many && !after.swept && <p className={styles.prose}>{quantity.unbroken(storyOf(after))}</p>}
         {!went && <p className={styles.prose}>{say("lesson.otherwise")}</p>}
       </section>
       {went && <Explained {...{ lesson, guess, after, facts }} />}

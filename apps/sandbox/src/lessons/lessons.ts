@@ -1,7 +1,7 @@
 /** The lessons: what is run, what is asked, and which number of the run answers it. */
 import type { WhatIf } from "@secondline/scenarios";
 import type { WrittenRig } from "../state/types.ts";
-import { type LessonRun, marginOf, partOf, wayOut } from "./facts.ts";
+import { crossingOf, type LessonRun, marginOf, partOf, wayOut } from "./facts.ts";
 import * as rigs from "./rigs.ts";
 import type { WordKey } from "./words.ts";
 
@@ -13,6 +13,7 @@ export const LESSON_IDS = [
   "clampMark",
   "shortStiff",
   "chance",
+  "howFar",
 ] as const;
 export type LessonId = (typeof LESSON_IDS)[number];
 /** What of the lessons is open: one of them, or the page that closes them. */
@@ -20,14 +21,21 @@ export type LessonPlace = LessonId | "closing";
 
 /** What a slider offers, in the unit that is shown. */
 export interface Scale {
-  readonly unit: "kmh" | "m" | "kN";
+  readonly unit: "kmh" | "m" | "kN" | "%";
   /** What its results are, which says to which side they are rounded. */
-  readonly quantity: "speed" | "drop" | "load" | "strength";
+  readonly quantity: "speed" | "drop" | "load" | "strength" | "slack";
   readonly from: number;
   readonly to: number;
   readonly step: number;
   /** SI value of one unit. */
   readonly size: number;
+}
+
+/** A small sweep: `over` as the terminal takes it, `limit` of the drop [m]. */
+export interface LessonSweep {
+  readonly over: string;
+  readonly points: number;
+  readonly limit: number;
 }
 
 export interface Lesson {
@@ -44,6 +52,8 @@ export interface Lesson {
   readonly went: (before: LessonRun, after: LessonRun) => boolean;
   /** Asked about so many of the same fall, each drawn by chance [-]. */
   readonly times?: number;
+  /** Asked about a range of one number of the rig, and where the drop meets a limit. */
+  readonly sweep?: LessonSweep;
   /** Strength and load along the main line stand under the picture. */
   readonly along?: true;
   /** Further text for a result that may go either way. */
@@ -159,5 +169,16 @@ export const LESSONS: readonly Lesson[] = [
     scale: { ...kilonewtons("load", 15), step: 0.1 },
     read: ({ outcome, many }) => (many && many.length > 0 ? Math.max(...many) : outcome.peaks?.leash),
     went: (_, { many = [] }) => many.length >= ENOUGH && Math.max(...many) > 1.05 * Math.min(...many),
+  },
+  {
+    id: "howFar",
+    before: rigs.PLAIN,
+    after: rigs.PLAIN,
+    whatIf: MAIN_FAILS,
+    sweep: { over: "backup.slack=2%..14%", points: 7, limit: 15 },
+    scale: { unit: "%", quantity: "slack", from: 2, to: 14, step: 0.5, size: 1 },
+    // What is given is no slack to predict, but a drop.
+    read: ({ swept }) => crossingOf(swept)?.at,
+    went: (before, { swept }) => wayOut(before) === "caught" && crossingOf(swept)?.kept === "below",
   },
 ];

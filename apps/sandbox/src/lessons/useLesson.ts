@@ -16,9 +16,10 @@ export function useLesson(lesson: Lesson, read: ReadRig, onTry: (one: Try) => vo
   const [guess, setGuess] = useState<Guess>();
   // The one that looks waits for it: it does not give way to the search for the verdict.
   const services = { runner: pageRunner(), read };
-  const { whatIf, times } = lesson;
+  const { whatIf, times, sweep } = lesson;
   const before = useLessonRun({ document: lesson.before, whatIf }, services);
-  const after = useLessonRun({ document: lesson.after, whatIf, ...(times ? { times } : {}) }, services);
+  const asked = { document: lesson.after, whatIf, ...(times ? { times } : {}), ...(sweep ? { sweep } : {}) };
+  const after = useLessonRun(asked, services);
   const { start: startBefore } = before;
   useEffect(() => {
     void startBefore();

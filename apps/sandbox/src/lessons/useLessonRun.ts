@@ -9,7 +9,7 @@ import {
 import type { LessonRun } from "./facts.ts";
 
 /** Runs one rig of a lesson when told to; a run that is left behind is cancelled. */
-export function useLessonRun({ document, whatIf, times }: LessonQuestion, { runner, read }: LessonServices) {
+export function useLessonRun({ document, whatIf, times, sweep }: LessonQuestion, { runner, read }: LessonServices) {
   const [work, setWork] = useState<LessonWork>({ kind: "idle" });
   const current = useRef<string>(undefined);
 
@@ -24,7 +24,7 @@ export function useLessonRun({ document, whatIf, times }: LessonQuestion, { runn
     const id = crypto.randomUUID();
     current.current = id;
     setWork({ kind: "busy", done: 0 });
-    const question = { document, whatIf, ...(times === undefined ? {} : { times }) };
+    const question = { document, whatIf, ...(times === undefined ? {} : { times }), ...(sweep ? { sweep } : {}) };
     const isCurrent = () => current.current === id;
     const answer = await computeLesson(id, question, { runner, read }, (done) => {
       if (isCurrent()) setWork({ kind: "busy", done });
@@ -33,7 +33,7 @@ export function useLessonRun({ document, whatIf, times }: LessonQuestion, { runn
     current.current = undefined;
     setWork(answer);
     return answer.kind === "done" ? answer.run : undefined;
-  }, [document, whatIf, times, runner, read]);
+  }, [document, whatIf, times, sweep, runner, read]);
 
   useEffect(
     () => () => {

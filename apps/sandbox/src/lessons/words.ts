@@ -220,6 +220,31 @@ export const WORDS = {
   "chance.computing": "The same fall, thirty times",
   "chance.few": "Only {count} of the thirty gave numbers that can be trusted.",
 
+  "howFar.title": "How far can I go?",
+  "howFar.line": "One number from end to end of a range",
+  "howFar.given":
+    "The plain line with its backup of 4 % slack. The main line fails at anchor A while you hang in the middle. {beforeStory} Below this line there is room for a drop of 15 m, and for no more.",
+  "howFar.ask":
+    "Go through the slack of the backup from 2 % to 14 %, with all that nobody knows exactly drawn anew at every step. At how much slack do 19 of 20 such falls no longer stop within 15 m?",
+  "howFar.slider": "Slack at which the room is used up",
+  "howFar.reason1": "Slack and drop grow in step: from one run I can work it out.",
+  "howFar.reason2": "Below that: the drop that counts is not the one of a single run.",
+  "howFar.reason3": "Far up the range: slack costs little height at first.",
+  "howFar.reply1":
+    "They do not: at 2 % such falls stay under {firstDrop}, at 14 % under {lastDrop}. The curve says {crossAt}.",
+  "howFar.reply2":
+    "What 19 of 20 falls stay under lies deeper than the one run: the curve meets the limit at {crossAt}.",
+  "howFar.reply3": "The first slack costs most: at 2 % already {firstDrop}. The curve meets the limit at {crossAt}.",
+  "howFar.why":
+    "{sweepRuns} falls were run at seven values of the slack, and one smooth curve laid through what 95 % of them stay under. It meets {limit} at {crossAt}, and so many falls leave it open whether that is {crossLow} or {crossHigh}. Beyond the lower of the two nobody can be sure.",
+  "howFar.summary":
+    "Ask for the whole range, not for one value. And keep to the sure side of where the curve meets the limit: that is {crossLow}, not {crossAt}.",
+  "howFar.notTold":
+    "That the rig holds up to there: a sweep follows one number in one what-if. Loads, other falls and the ground under other places of the line are other questions.",
+  "howFar.curve":
+    "Drop over the slack of the backup: {firstDrop} at 2 %, {lastDrop} at 14 %. The curve meets the limit of {limit} at {crossAt}, between {crossLow} and {crossHigh}.",
+  "howFar.limit": "limit {limit}",
+
   "ribbon.title": "Along the main line, {time} in",
   "ribbon.holds": "What 95 % of such webbing holds",
   "ribbon.carries": "What it carries now",
