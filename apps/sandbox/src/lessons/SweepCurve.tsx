@@ -5,7 +5,7 @@ import { prose, say } from "./words.ts";
 const WIDTH = 560;
 const HEIGHT = 230;
 const LEFT = 48;
-const RIGHT = 14;
+const RIGHT = 26;
 const TOP = 18;
 const BOTTOM = 26;
 
