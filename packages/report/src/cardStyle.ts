@@ -27,6 +27,7 @@ dt { font-size: 9pt; color: var(--soft); }
 dd { margin: 0; }
 .value { font-size: 20pt; line-height: 1.15; font-variant-numeric: tabular-nums; }
 .wide .value { font-size: 12.5pt; line-height: 1.3; }
+.small .value { font-size: 9.5pt; font-family: inherit; font-weight: 400; }
 .note { font-size: 8.5pt; line-height: 1.3; color: var(--soft); }
 .below { display: grid; grid-template-columns: 1fr 1fr; gap: 3mm 7mm; align-items: start; font-size: 8.8pt; line-height: 1.3; }
 figure { margin: 0 0 3mm; } svg { display: block; width: 100%; height: auto; max-height: 40mm; }
@@ -42,7 +43,7 @@ code { font: 8pt "IBM Plex Mono", Consolas, monospace; }
   .word { font-size: 40px; } .says { font-size: 19px; }
   dl { grid-template-columns: 1fr 1fr; gap: 14px 16px; }
   dl > div { grid-column: span 1; } dl > .wide, dl > .half { grid-column: span 2; }
-  dt { font-size: 14px; } .value { font-size: 26px; } .wide .value { font-size: 18px; } .note { font-size: 14px; }
+  dt { font-size: 14px; } .value { font-size: 26px; } .wide .value { font-size: 18px; } .small .value { font-size: 16px; } .note { font-size: 14px; }
   .below { display: block; font-size: 16px; } .below section { margin-bottom: 16px; }
   svg { max-height: none; } footer { font-size: 14px; } code { font-size: 13px; }
 }

@@ -74,6 +74,7 @@ const WIDTH: Readonly<Record<CardRow["kind"], string>> = {
   inspection: "half",
   leash: "wide",
   singles: "wide",
+  unfollowed: "wide small",
 };
 
 const rowOf = ({ kind, name, value, note }: CardRow): Html =>

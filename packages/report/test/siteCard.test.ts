@@ -30,6 +30,7 @@ const given: SiteCard = {
   },
   nextInspection: "2026-07-31",
   singles: ["leash"],
+  unfollowed: ["leash"],
   hash: "f".repeat(64),
 };
 const { allows: _, ...bare } = given;

@@ -103,6 +103,12 @@ describe("a site card", () => {
       hash: assessed.hash,
     });
     expect(cardOf().singles).toContain("leash");
+    // Nobody wrote down that anybody looked at them.
+    expect(cardOf().unfollowed).toContain("leash");
+    expect(cardOf().unfollowed).not.toContain("main");
+    expect(cardOf().unfollowed).not.toContain("endA");
+    const followed = { ...assessed, upkeep: { ...assessed.upkeep, parts: ["leash"] } };
+    expect(cardOf(followed).unfollowed).not.toContain("leash");
   });
 
   it("counts until the first of the inspection, the day before a part gets thin, and the last day looked at", () => {
@@ -131,6 +137,11 @@ describe("a site card", () => {
       "a value that nobody confirmed",
       () => cardOf({ ...assessed, rig: { ...rig, unconfirmed: ["span"] } }),
       "unconfirmed",
+    ],
+    [
+      "a line of which the record says nothing",
+      () => cardOf(without((record) => ({ ...record, webbings: record.webbings!.slice(0, 1) }))),
+      "noLine",
     ],
     ["falls that nobody counted", () => siteCard({ assessed, outcome: found.outcome, outlook }), "noFalls"],
     ["no date", () => siteCard({ assessed, outcome: found.outcome, fallsLeft: 9 }), "noDate"],

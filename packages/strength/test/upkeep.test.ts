@@ -65,6 +65,7 @@ describe("the upkeep of a rig", () => {
       lapses: [],
       nextInspection: "2026-07-05",
       plannedFallsLeft: 5,
+      parts: ["leash"],
     });
     expect(upkeep(entries, { ...PLAN, parts }, "2026-07-06").lapses).toEqual([
       { of: { part: "leash" }, kind: "overdue", due: "2026-07-05" },

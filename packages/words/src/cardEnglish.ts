@@ -15,6 +15,7 @@ export const CARD_ENGLISH = {
   "must.unconfirmed":
     "{count|1 value of the rig's file is|{count} values of the rig's file are} not confirmed: {list}. Confirm or correct them.",
   "must.noRecord": "No wear record says what has happened to this rig. Write one.",
+  "must.noLine": "The wear record says nothing of the {lines}. Write down what hangs there and who inspected it.",
   "must.noInspection":
     "When it is to be inspected again is not known. Write down how often, and an inspection of all that hangs.",
   "must.noDate": "Until when it keeps what is required is not known for the day on which it is to be inspected.",
@@ -28,6 +29,8 @@ export const CARD_ENGLISH = {
   "row.inspection": "Next inspection",
   "row.leash": "Leash",
   "row.singles": "Single points of failure",
+  "row.unfollowed": "No inspection written down",
+  "unfollowed.note": "Look at these yourself before you clip in: the record does not follow them.",
   "singles.note": "When one of these goes, nothing holds you.",
   "value.notKnown": "not known",
   "value.by": "by {day}",

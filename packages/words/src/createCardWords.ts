@@ -12,7 +12,7 @@ import { lapseText, singlesText, verdictSentence } from "./verdictWords.ts";
 export const sayCard = (key: CardKey, values: Values = {}): string => filled(CARD_ENGLISH[key], values);
 
 export interface CardRow {
-  readonly kind: "walker" | "persons" | "falls" | "until" | "inspection" | "leash" | "singles";
+  readonly kind: "walker" | "persons" | "falls" | "until" | "inspection" | "leash" | "singles" | "unfollowed";
   readonly name: string;
   readonly value: string;
   /** What the value rests on, or what goes with it. */
@@ -122,6 +122,10 @@ function refusalText(
         count: one.paths.length,
         list: valueNames(sayIn(language), rig, one.paths),
       });
+    case "noLine":
+      return sayCard("must.noLine", {
+        lines: one.lines.map((line) => sayIn(language)(`line.${line}`)).join(", "),
+      });
     case "noRecord":
     case "noInspection":
     case "noDate":
@@ -162,6 +166,9 @@ function rowsOf(language: Language, { rig, card }: CardToSay): readonly CardRow[
         : card.singles.map((id) => partName(say, rig, id)).join("; "),
       card.singles.length === 0 ? undefined : sayCard("singles.note"),
     ),
+    ...(allows && card.unfollowed.length > 0
+      ? [row("unfollowed", card.unfollowed.map((id) => partName(say, rig, id)).join("; "), sayCard("unfollowed.note"))]
+      : []),
   ];
 }
 

@@ -30,6 +30,7 @@ const GIVEN: SiteCard = {
   },
   nextInspection: "2026-07-31",
   singles: ["leash", "anchorA.hardware.0"],
+  unfollowed: ["ring"],
   hash: "abc",
 };
 const { allows: _, ...BARE } = GIVEN;
@@ -53,7 +54,10 @@ describe("a card that permits", () => {
       "inspection",
       "leash",
       "singles",
+      "unfollowed",
     ]);
+    expect(row(text, "unfollowed")).toMatchObject({ value: "Leash ring", note: expect.stringContaining("yourself") });
+    expect(row(said({ ...GIVEN, unfollowed: [] }), "unfollowed")).toBeUndefined();
   });
 
   it("gives every number its basis", () => {
@@ -122,6 +126,11 @@ describe("a card that permits nobody", () => {
     const { word, must } = said({ ...BARE, permission: "none", refusals: [{ kind }] });
     expect(word).toBe("No permission");
     expect(must.items).toEqual([expect.stringContaining(text)]);
+  });
+
+  it("names the lines of which the record says nothing", () => {
+    const refusals = [{ kind: "noLine", lines: ["backup"] }] as const;
+    expect(said({ ...BARE, permission: "none", refusals }).must.items[0]).toContain("says nothing of the backup.");
   });
 
   it("names the values that nobody confirmed, once, and no verdict that says nothing else", () => {

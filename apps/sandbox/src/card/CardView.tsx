@@ -97,7 +97,7 @@ function Card({ card, outcome }: { card: SiteCard; outcome: Outcome }) {
       {text.must.items.length > 0 && <List {...text.must} />}
       <dl className={styles.rows}>
         {text.rows.map(({ kind, name, value, note }) => (
-          <div key={kind} className={styles[kind === "leash" || kind === "singles" ? "wide" : "row"]}>
+          <div key={kind} className={styles[WIDE.has(kind) ? "wide" : "row"]}>
             <dt>{name}</dt>
             <dd>
               <span className={styles.value}>{dated(value)}</span>
@@ -114,6 +114,9 @@ function Card({ card, outcome }: { card: SiteCard; outcome: Outcome }) {
     </>
   );
 }
+
+/** Rows of words rather than of a number. */
+const WIDE: ReadonlySet<CardText["rows"][number]["kind"]> = new Set(["leash", "singles", "unfollowed"]);
 
 const MARK = { given: "holds", none: "fails", lapsed: "thin" } as const;
 

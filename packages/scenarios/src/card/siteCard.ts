@@ -18,6 +18,8 @@ export type Refusal =
   | { readonly kind: "unconfirmed"; readonly paths: readonly string[] }
   /** No wear record says what has happened to it. */
   | { readonly kind: "noRecord" }
+  /** Of these lines the record says nothing. */
+  | { readonly kind: "noLine"; readonly lines: readonly ("main" | "backup")[] }
   /** Nobody wrote down how often it is to be inspected. */
   | { readonly kind: "noInspection" }
   /** Until when it keeps what is required is not known. */
@@ -58,6 +60,8 @@ export interface SiteCard {
   readonly rescuer?: number;
   readonly nextInspection?: string;
   readonly singles: readonly PartId[];
+  /** Parts, besides webbing and its ends, of which nobody wrote down an inspection. */
+  readonly unfollowed: readonly PartId[];
   /** SHA-256 of the assessment. */
   readonly hash: string;
 }
@@ -105,9 +109,13 @@ export function siteCard(question: CardQuestion): SiteCard {
     ...(rig.walker.rescuer === undefined ? {} : { rescuer: rig.walker.rescuer }),
     ...(nextInspection === undefined ? {} : { nextInspection }),
     singles: outcome.singles.filter(({ single }) => single).map(({ part }) => part),
+    unfollowed: outcome.parts.map(({ id }) => id).filter((id) => !LINES.test(id) && !(upkeep.parts ?? []).includes(id)),
     hash: outcome.hash,
   };
 }
+
+/** Webbing and its ends: what is followed as a webbing. */
+const LINES = /^(?:main|backup|endA|endB|backup\.end[AB])$/;
 
 /** The fewer of those that the parts take and those that are planned. */
 function cardFalls({ assessed, fallsLeft }: CardQuestion): CardFalls | undefined {
@@ -124,11 +132,15 @@ function refusalsOf(
 ): readonly Refusal[] {
   const { rig, taken, upkeep } = assessed;
   const hasRecord = taken.wear !== undefined;
+  const lines = (["main", "backup"] as const).filter(
+    (line) => rig[line] !== undefined && !(taken.wear?.lines ?? []).includes(line),
+  );
   const isDue = upkeep.nextInspection !== undefined;
   const refusals: (Refusal | false)[] = [
     outcome.verdict !== "holds" && { kind: "verdict" },
     rig.unconfirmed !== undefined && { kind: "unconfirmed", paths: rig.unconfirmed },
     !hasRecord && { kind: "noRecord" },
+    hasRecord && lines.length > 0 && { kind: "noLine", lines },
     hasRecord && !isDue && { kind: "noInspection" },
     hasRecord && isDue && (until === undefined || until.day < taken.on!) && { kind: "noDate" },
     hasRecord && isDue && until !== undefined && falls === undefined && { kind: "noFalls" },

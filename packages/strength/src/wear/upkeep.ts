@@ -38,6 +38,8 @@ export interface Upkeep {
   readonly nextInspection?: string;
   /** Of the falls that are planned between two inspections those that are left, of what has the fewest [-]; absent: none are planned. */
   readonly plannedFallsLeft?: number;
+  /** Ids of the parts, besides webbing, that the record follows; absent: none. */
+  readonly parts?: readonly string[];
 }
 
 type Entry = WebbingRecord["entries"][number] | PartRecord["entries"][number];
@@ -64,10 +66,12 @@ export function upkeepOf(rig: Rig, record: WearRecord, on: PlainDate): Upkeep {
     onceSet(lapseCauses(item.entries, between, day)).map((cause) => lapseOf(item, cause)),
   );
   const due = items.map(({ entries }) => nextInspection(entries, between, day));
+  const parts = items.flatMap(({ of }) => ("part" in of ? [of.part] : []));
   const first = due.every((one) => one !== undefined) ? [...due].sort()[0] : undefined;
   return {
     lapses,
     ...(first === undefined ? {} : { nextInspection: first }),
+    ...(parts.length === 0 ? {} : { parts }),
     ...(falls === undefined || items.length === 0
       ? {}
       : {
