@@ -3,7 +3,7 @@
  * said by colour alone, and nothing is fetched.
  */
 export const CARD_STYLE = `
-@page { size: A4; margin: 12mm 13mm; }
+@page { size: A4; margin: 10mm 12mm; }
 :root { --ink: #000; --soft: #3d464c; --rule: #8d959a; color-scheme: light; }
 * { box-sizing: border-box; }
 html { background: #fff; }
@@ -29,10 +29,10 @@ dd { margin: 0; }
 .wide .value { font-size: 12.5pt; line-height: 1.3; }
 .small .value { font-size: 9.5pt; font-family: inherit; font-weight: 400; }
 .note { font-size: 8.5pt; line-height: 1.3; color: var(--soft); }
-.below { display: grid; grid-template-columns: 1fr 1fr; gap: 3mm 7mm; align-items: start; font-size: 8.8pt; line-height: 1.3; }
-figure { margin: 0 0 3mm; } svg { display: block; width: 100%; height: auto; max-height: 40mm; }
+.below { display: grid; grid-template-columns: 1fr 1fr; gap: 3mm 7mm; align-items: start; font-size: 8.5pt; line-height: 1.28; }
+figure { margin: 0 0 3mm; } svg { display: block; width: 100%; height: auto; max-height: 27mm; }
 svg path { vector-effect: non-scaling-stroke; }
-svg text { font: 18px "IBM Plex Sans", Arial, sans-serif; fill: var(--ink); }
+svg text { font: 24px "IBM Plex Sans", Arial, sans-serif; fill: var(--ink); }
 footer { border-top: 0.3mm solid var(--rule); margin-top: 3mm; padding-top: 1.5mm; font-size: 8pt; color: var(--soft); }
 code { font: 8pt "IBM Plex Mono", Consolas, monospace; }
 .over, .isOver .inTime, .isOver .third, .isOver .half { display: none; } .isOver .over { display: block; }
