@@ -80,6 +80,13 @@ export const CARD_ENGLISH = {
   "foot.hash": "Fingerprint of the assessment",
   "foot.made": "Made on {made} by Secondline {version}.",
 
+  "heavier.look": "Look for heavier walkers",
+  "heavier.hint": "A sweep of the walker's mass, then whole searches: as long as two or three verdicts",
+  "heavier.sweep": "Sweeping the walker's mass",
+  "heavier.search": "The whole search with a heavier walker",
+  "heavier.stop": "Stop",
+  "heavier.failed": "It could not be computed. The card counts for the walker of the rig's file.",
+
   written: "Site card written to {file}.",
 } as const satisfies Record<string, string>;
 

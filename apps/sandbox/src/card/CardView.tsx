@@ -1,7 +1,8 @@
-import type { Outcome, SiteCard } from "@secondline/scenarios";
+import type { HeaviestWalker, Outcome, SiteCard } from "@secondline/scenarios";
 import { type CardText, cardWords } from "@secondline/words/card";
 import { useEffect } from "react";
 import { Button } from "../design/Button.tsx";
+import { Meter } from "../design/Meter.tsx";
 import { VerdictMark, verdictColour } from "../design/VerdictMark.tsx";
 import { tellKnown } from "../knownFromWear.ts";
 import { useActions, useContextOrThrow, useSandbox } from "../state/useSandbox.ts";
@@ -12,6 +13,7 @@ import { wearStoreOf } from "../wear/wearStore.ts";
 import { quantity } from "../words.ts";
 import styles from "./card.module.css";
 import { useCard } from "./useCard.ts";
+import { type Heavier, useHeavier } from "./useHeavier.ts";
 
 /** What those must know who clip in, as it is printed: who may walk, until when, and what makes the card lapse. */
 export function CardView() {
@@ -30,6 +32,7 @@ export function CardView() {
 
 function Body() {
   const state = useCard();
+  const heavier = useHeavier();
   const { look } = useActions();
   switch (state.kind) {
     case "searching":
@@ -62,9 +65,13 @@ function Body() {
         </>
       );
     case "ready":
-      return <Card card={state.card} outcome={state.outcome} />;
+      return <Card card={withWalker(state.card, heavier.walker)} outcome={state.outcome} heavier={heavier} />;
   }
 }
+
+/** Only who is permitted may be heavier. */
+const withWalker = (card: SiteCard, walker: HeaviestWalker | undefined): SiteCard =>
+  card.allows && walker ? { ...card, allows: { ...card.allows, walker } } : card;
 
 function Back() {
   const { look } = useActions();
@@ -75,7 +82,7 @@ function Back() {
   );
 }
 
-function Card({ card, outcome }: { card: SiteCard; outcome: Outcome }) {
+function Card({ card, outcome, heavier }: { card: SiteCard; outcome: Outcome; heavier: Heavier }) {
   const assessed = useSandbox((state) => state.assessment.assessed);
   const { look, tell } = useActions();
   const date = todayIso();
@@ -94,6 +101,7 @@ function Card({ card, outcome }: { card: SiteCard; outcome: Outcome }) {
         <Button label="Print it" onClick={() => void made("printCard")} />
         <Button tone="quiet" label="To the wear record" onClick={() => look({ view: "wear" })} />
       </div>
+      {card.allows && !card.allows.walker.looked && <Look heavier={heavier} />}
       {text.must.items.length > 0 && <List {...text.must} />}
       <dl className={styles.rows}>
         {text.rows.map(({ kind, name, value, note }) => (
@@ -112,6 +120,24 @@ function Card({ card, outcome }: { card: SiteCard; outcome: Outcome }) {
         {dated(text.foot.state)} {text.foot.hashName}: <code>{text.foot.hash}</code>
       </p>
     </>
+  );
+}
+
+/** A sweep of the walker's mass, then whole searches: it takes as long as two or three verdicts. */
+function Look({ heavier: { busy, failed, start, stop } }: { heavier: Heavier }) {
+  if (!busy) {
+    return (
+      <div className={styles.buttons}>
+        <Button label={cardWords.say("heavier.look")} title={cardWords.say("heavier.hint")} onClick={start} />
+        {failed && <p role="alert">{cardWords.say("heavier.failed")}</p>}
+      </div>
+    );
+  }
+  return (
+    <div className={styles.busy}>
+      <Meter done={busy.done} doing={cardWords.say(busy.step === 1 ? "heavier.sweep" : "heavier.search")} />
+      <Button icon="stop" label={cardWords.say("heavier.stop")} onClick={stop} />
+    </div>
   );
 }
 
