@@ -36,7 +36,9 @@ export function LessonResult({ lesson, guess, before, after, heading }: ResultPr
           <p className={styles.prose}>{say("lesson.noNumber")}</p>
         ) : (
           <>
-            <p className={styles.judged}>{judgement(guess.predicted, result, resultWords(result, scale))}</p>
+            <p className={styles.judged}>
+              {quantity.unbroken(judgement(guess.predicted, result, resultWords(result, scale)))}
+            </p>
             <ResultBars
               scale={scale}
               predicted={guess.predicted}
