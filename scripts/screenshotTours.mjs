@@ -97,8 +97,9 @@ const beginRig = async (page) => {
   await page.getByRole("menuitem", { name: /^New rig/ }).click();
   await page.locator("[aria-label^='The rig from the side']").waitFor();
 };
+const cardMade = (page) => page.locator("[data-permission]").waitFor({ timeout: 300_000 });
 const beginLesson = async (page) => {
-  await click(/A connection halves the drop/)(page);
+  await click(/One connection/)(page);
   await page.getByRole("heading", { name: "Your prediction" }).waitFor({ timeout: 60_000 });
 };
 const predict = async (page) => {
@@ -196,6 +197,7 @@ export const TOURS = [
       { name: "loose", steps: [openFile("Demo: a loose backup")] },
       { name: "loose-elevation", steps: [choose("View", "Drawing from the side")] },
       { name: "old", steps: [openFile("Demo: an old rig"), choose("View", "Close to the fall")] },
+      { name: "card", steps: [click("File"), click("Site card…", "menuitem"), cardMade] },
     ],
   },
   {
@@ -267,6 +269,8 @@ export const TOURS = [
       { name: "lesson-given", steps: [beginLesson] },
       { name: "lesson-predicted", steps: [predict] },
       { name: "lesson-result", steps: [runLesson] },
+      { name: "lessons-closing", steps: [click("All lessons"), click("What you said, and what came of it")] },
+      { name: "lessons-class", steps: [click("All lessons"), click("For a class"), beginLesson] },
     ],
   },
 ];

@@ -4,7 +4,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { type App, answer, computed, kept, openRig, recomputed, startApp } from "./app.ts";
+import { type App, answer, computed, expectAccessible, kept, openRig, recomputed, startApp, still } from "./app.ts";
 
 let app: App;
 const folder = mkdtempSync(join(tmpdir(), "secondline-"));
@@ -206,7 +206,7 @@ it("saves the forces of a run as a table", async () => {
   expect(problems).toEqual([]);
 });
 
-it("saves a report of every what-if", async () => {
+it("saves a report of every what-if, and by the same search a site card", async () => {
   const { page, problems } = await app.visit();
   await computed(page);
   const saving = page.waitForEvent("download", { timeout: 180_000 });
@@ -216,5 +216,19 @@ it("saves a report of every what-if", async () => {
   const report = readFileSync(path, "utf8");
   expect(report).toContain("Before you rely on this");
   expect(report).toContain("does not replace inspection");
+  await fileMenu(page, /^Site card/);
+  // Nobody has written a record of this rig: no card permits anybody on it.
+  await page.locator("[data-permission=none]").waitFor();
+  const main = page.getByRole("main", { name: "Site card" });
+  expect(await main.textContent()).toContain("No wear record says what has happened to this rig.");
+  await still(page);
+  await expectAccessible(page);
+  const carding = page.waitForEvent("download");
+  await main.getByRole("button", { name: "Save the card" }).click();
+  const cardPath = join(folder, "card.html");
+  await (await carding).saveAs(cardPath);
+  const card = readFileSync(cardPath, "utf8");
+  expect(card).toContain("No permission");
+  expect(card).not.toContain("Heaviest walker");
   expect(problems).toEqual([]);
 }, 200_000);

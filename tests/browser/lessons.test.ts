@@ -1,5 +1,5 @@
 /** Lessons, as a learner takes them: predict, run, see why. */
-import type { Page } from "playwright-core";
+import type { Download, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { type App, armClick, expectAccessible, PHONE, SPACE, shelved, startApp, still } from "./app.ts";
 
@@ -45,7 +45,7 @@ const definition = (page: Page, name: string) =>
 it("asks for a number and a reason before it runs, then shows the prediction beside the result, why, and the limits", async () => {
   const { page, problems } = await app.visit();
   await openLessons(page);
-  await begin(page, "A connection halves the drop");
+  await begin(page, "One connection");
   expect(await page.getByRole("heading", { name: "The run" }).count()).toBe(0);
   await page.getByRole("button", { name: "Run it" }).click();
   const asked = () => page.getByRole("alert").textContent();
@@ -76,7 +76,7 @@ it("asks for a number and a reason before it runs, then shows the prediction bes
 it("keeps prediction and result over a reload", async () => {
   const { page, problems } = await app.visit();
   await openLessons(page);
-  await begin(page, "No backup");
+  await begin(page, "The second line");
   await slider(page).focus();
   for (let i = 0; i < 4; i++) await page.keyboard.press("ArrowRight");
   await page.getByRole("textbox", { name: "In your own words, if you like" }).fill("the air is thick");
@@ -85,20 +85,49 @@ it("keeps prediction and result over a reload", async () => {
   await shelved(page, "secondline.lessons", "the air is thick");
   await page.reload();
   await openLessons(page);
-  expect(await page.getByRole("button", { name: /No backup/ }).textContent()).toMatch(
+  expect(await page.getByRole("button", { name: /The second line/ }).textContent()).toMatch(
     /You said 20 km\/h; the run gave \d+ km\/h\./,
   );
+  // The page that closes the lessons has the same numbers, and a class sees all of it larger.
+  await page.getByRole("button", { name: "For a class" }).click();
+  await page.getByRole("button", { name: "What you said, and what came of it" }).click();
+  const closing = page.getByRole("main");
+  expect(await closing.textContent()).toMatch(/1 of \d lessons tried\..*You said 20 km\/h\. The run gave \d+ km\/h\./);
+  const typeSize = () => page.evaluate(() => Number.parseFloat(getComputedStyle(document.documentElement).fontSize));
+  expect(await typeSize()).toBeCloseTo(1.4 * 16, 1);
+  await still(page);
+  await expectAccessible(page);
+  const saving = page.waitForEvent("download");
+  await page.getByRole("button", { name: "Answers to read aloud" }).click();
+  expect(await readText(await saving)).toContain("You said 20 km/h.");
+  await page.getByRole("button", { name: "All lessons" }).click();
+  await begin(page, "The second line");
+  // One line stands in picture and traces: pointing in the picture moves the time of both.
+  const time = page.getByRole("region", { name: "Playback" }).getByRole("slider", { name: "Time in the run" });
+  const picture = (await page.locator("[data-pointer]").boundingBox())!;
+  await page.mouse.click(picture.x + 0.2 * picture.width, picture.y + 0.5 * picture.height);
+  await expect.poll(async () => Number(await time.inputValue())).toBeLessThan(1.5);
+  await page.mouse.click(picture.x + 0.6 * picture.width, picture.y + 0.5 * picture.height);
+  await expect.poll(async () => Number(await time.inputValue())).toBeGreaterThan(2);
+  await page.getByRole("button", { name: "Leave the class" }).click();
+  expect(await typeSize()).toBeCloseTo(16, 1);
   expect(problems).toEqual([]);
 });
+
+async function readText(download: Download): Promise<string> {
+  const chunks: Buffer[] = [];
+  for await (const chunk of await download.createReadStream()) chunks.push(chunk as Buffer);
+  return Buffer.concat(chunks).toString("utf8");
+}
 
 it("is taken with the keys alone", async () => {
   const { page, problems } = await app.visit();
   await openLessons(page);
-  await page.getByRole("button", { name: /Backup too loose/ }).focus();
+  await page.getByRole("button", { name: /Slack in the backup/ }).focus();
   await page.keyboard.press("Enter");
   await slider(page).waitFor();
   const inFocus = () => page.evaluate(() => document.activeElement?.textContent);
-  await expect.poll(inFocus).toBe("Backup too loose");
+  await expect.poll(inFocus).toBe("Slack in the backup");
   const reached = async (test: () => Promise<boolean>) => {
     for (let i = 0; i < 20 && !(await test()); i++) await page.keyboard.press("Tab");
     expect(await test()).toBe(true);
@@ -132,7 +161,7 @@ it("keeps the cautions in sight, and they cannot be closed", async () => {
   await openLessons(page);
   const cautions = page.getByRole("region", { name: "Cautions" });
   expect(await cautions.textContent()).toContain("does not replace inspection");
-  await begin(page, "What a knot costs");
+  await begin(page, "Sewn or tied");
   expect(await cautions.textContent()).toContain("does not replace inspection");
   await cautions.getByRole("button", { name: /more cautions/ }).click();
   expect(await cautions.textContent()).toContain("The rigs of the lessons are invented");
@@ -143,7 +172,7 @@ it("stops a run when asked, and runs again", async () => {
   const { page, problems } = await app.visit({ first: true });
   await openLessons(page);
   const stopped = await armClick(page, "Stop", { within: "main" });
-  await page.getByRole("button", { name: /Why a short stiff line/ }).click();
+  await page.getByRole("button", { name: /Another line, the same fall/ }).click();
   await stopped();
   await page.getByText("Stopped before its end.").waitFor();
   await page.getByRole("button", { name: "Run again" }).click();
@@ -156,7 +185,7 @@ it("draws in space on one canvas only, before and after the run", async () => {
   try {
     const { page, problems } = await spacious.visit({ viewport: { width: 1100, height: 640 } });
     await openLessons(page);
-    await begin(page, "A connection halves the drop");
+    await begin(page, "One connection");
     await page.locator(SPACE).waitFor();
     await predict(page, 3, 0);
     await run(page);
@@ -177,7 +206,7 @@ describe.each(["light", "dark"] as const)("in the %s theme", (colorScheme) => {
     await openLessons(page);
     await still(page);
     await expectAccessible(page);
-    await begin(page, "The clamp mark that moved");
+    await begin(page, "Where a clamp has sat");
     await predict(page, 8, 2);
     await still(page);
     await expectAccessible(page);
@@ -191,7 +220,7 @@ describe.each(["light", "dark"] as const)("in the %s theme", (colorScheme) => {
 it("gives the finger 44 px and needs no scrolling sideways on a phone", async () => {
   const { page } = await app.visit({ viewport: PHONE, hasTouch: true, isMobile: true });
   await openLessons(page);
-  await begin(page, "No backup");
+  await begin(page, "The second line");
   await predict(page, 8, 2);
   await run(page);
   const small = await page.locator("main button:visible").evaluateAll((buttons) =>

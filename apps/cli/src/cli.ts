@@ -53,6 +53,7 @@ const program = new Command("secondline")
   secondline sweep rig.json --over backup.slack=2%..14%
   secondline study plan.json --out results  the runs of a plan; study merge puts shards together
   secondline report rig.json --out rig.html a report to print
+  secondline card rig.json --wear record.json --out card.html
   secondline strength breaks.csv            what break tests say a part still holds
   secondline wear rig.json --wear record.json --on 2026-07-01
   secondline teardown rig.json --wear record.json --on 2026-07-01 --sheet cuts.html
@@ -64,8 +65,8 @@ const program = new Command("secondline")
   .addHelpText(
     "after",
     `
-Exit status: 0 done; 1 with --require when the verdict is not "holds"; 2 bad input, --require of less than the
-whole search, or output that cannot be written; 3 a run failed its own audit.
+Exit status: 0 done; 1 with --require when the verdict is not "holds", or a site card gives no permission; 2 bad
+input, --require of less than the whole search, or output that cannot be written; 3 a run failed its own audit.
 Data goes to standard output, messages to standard error.
 
 This is a model. It does not replace inspection, the makers' instructions, local codes and standards, or
@@ -228,6 +229,23 @@ program
   .addOption(jobs())
   .addOption(cache())
   .action(async (file: string, options) => (await import("./commands/report.ts")).report(file, options));
+
+program
+  .command("card")
+  .description("write a site card, one page to hang at the line: who may walk, until when, for how many falls")
+  .argument("<rig>", "rig document (JSON)")
+  .requiredOption("--out <file>", "HTML file to write")
+  .option("--force", "overwrite the file when it exists")
+  .option("--require", "exit status 1 unless the card gives permission")
+  .addOption(set())
+  .addOption(accuracy())
+  .option("--wear <file>", "bring the rig to its state by a wear record; without one no permission is given")
+  .addOption(new Option("--on <date>", "the day that counts, YYYY-MM-DD; default: today"))
+  .addOption(tests())
+  .addOption(judge())
+  .addOption(jobs())
+  .addOption(cache())
+  .action(async (file: string, options) => (await import("./commands/card.ts")).card(file, options));
 
 program
   .command("strength")

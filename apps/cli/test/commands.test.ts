@@ -295,6 +295,40 @@ describe("report", () => {
   });
 });
 
+describe("card", () => {
+  const day = ["--on", "2026-11-15"];
+  it("of a rig without a record permits nobody, says what must be done, and fails where permission is required", async () => {
+    const file = join(scratch(), "card.html");
+    const made = await secondline("card", demo("sound-rig.json"), ...day, "--out", file, ...few, "--require");
+    expect(made.status).toBe(1);
+    expect(made.err).toMatch(/^No permission: Nobody walks by this card\.\nNothing found yet/);
+    expect(made.err).toContain("No wear record says what has happened to this rig.");
+    const html = readFileSync(file, "utf8");
+    expect(html).toMatch(/<code>[0-9a-f]{64}<\/code>/);
+    expect(html).not.toMatch(/(src|href)=|@import|url\(http|<script|Heaviest walker/);
+    const again = await secondline("card", demo("sound-rig.json"), ...day, "--out", file, ...few);
+    expect(again.status).toBe(2);
+    expect(again.err).toContain("--force overwrites it");
+  });
+
+  it("has lapsed where nobody looked after the tension was set, as the verdict has", async () => {
+    const folder = scratch();
+    const record = JSON.parse(readFileSync(demo("old-rig-wear.json"), "utf8"));
+    const [main] = record.webbings;
+    main.entries = main.entries.filter(({ event }: { event: string }) => event !== "inspected");
+    const wear = join(folder, "wear.json");
+    writeFileSync(wear, JSON.stringify(record));
+    const known = [demo("old-rig.json"), "--wear", wear, ...day, ...few, "--cache", join(folder, "cache")];
+    const made = await secondline("card", ...known, "--out", join(folder, "card.html"));
+    const set = "Polyester webbing with the red thread: tension set anew on 2026-10-10. Inspect it.";
+    expect(made.status).toBe(0);
+    expect(made.err).toContain("Lapsed: This card does not count.");
+    expect(made.err).toContain(set);
+    const checked = await secondline("check", ...known);
+    expect(plain(checked.out)).toContain(`Lapsed: ${set}`);
+  });
+});
+
 describe("strength", () => {
   it("shows every test, then doubts, then what nineteen of twenty hold", async () => {
     const { status, out } = await secondline("strength", fixture("breaks.csv"));

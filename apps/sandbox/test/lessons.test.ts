@@ -1,7 +1,19 @@
 import { InProcessRunner } from "@secondline/runner";
 import { describe, expect, it } from "vitest";
+import { alongLine, carriedAt } from "../src/lessons/along.ts";
+import { aloud, halfWithin, triedIn } from "../src/lessons/aloud.ts";
 import { computeLesson } from "../src/lessons/computeLesson.ts";
-import { allFacts, givenFacts, type LessonRun, marginOf, partOf, storyOf, wayOut } from "../src/lessons/facts.ts";
+import { piled } from "../src/lessons/DotStrip.tsx";
+import {
+  allFacts,
+  crossingOf,
+  givenFacts,
+  type LessonRun,
+  marginOf,
+  partOf,
+  storyOf,
+  wayOut,
+} from "../src/lessons/facts.ts";
 import { judgement } from "../src/lessons/judge.ts";
 import { keep, readKept } from "../src/lessons/kept.ts";
 import { LESSONS, type Lesson, type LessonId } from "../src/lessons/lessons.ts";
@@ -14,7 +26,10 @@ const services = { runner: new InProcessRunner(), read };
 const runs = new Map<LessonId, Promise<{ before: LessonRun; after: LessonRun }>>();
 
 async function done(lesson: Lesson, which: "before" | "after"): Promise<LessonRun> {
-  const work = await computeLesson(`${lesson.id}.${which}`, lesson[which], lesson.whatIf, services);
+  const { whatIf, times, sweep } = lesson;
+  const asked = { ...(times ? { times } : {}), ...(sweep ? { sweep } : {}) };
+  const question = { document: lesson[which], whatIf, ...(which === "after" ? asked : {}) };
+  const work = await computeLesson(`${lesson.id}.${which}`, question, services);
   if (work.kind !== "done") throw new Error(`${lesson.id}, ${which}: ${JSON.stringify(work)}`);
   return work.run;
 }
@@ -87,6 +102,26 @@ describe("what the lessons say is what the simulation does", () => {
     const anchors = after.outcome.peaks!.mainA / before.outcome.peaks!.mainA;
     expect(harness).toBeGreaterThan(1.5);
     expect(anchors).toBeGreaterThan(harness);
+  });
+
+  it("thirty times the same fall are thirty pulls, all within a rig's numbers, and the hardest is asked for", async () => {
+    const { after } = await runsOf("chance");
+    const many = after.many!;
+    expect(many).toHaveLength(30);
+    expect(new Set(many).size).toBe(30);
+    const lesson = LESSONS.find(({ id }) => id === "chance")!;
+    expect(lesson.read(after)).toBe(Math.max(...many));
+    expect(lesson.went(after, { ...after, many: many.slice(0, 20) })).toBe(false);
+    expect(allFacts(after, after).manyMost).toBe(resultWords(onScale(Math.max(...many), lesson.scale), lesson.scale));
+  });
+
+  it("a range of slack meets its limit at one place, with an interval about it, and is kept below", async () => {
+    const { after } = await runsOf("howFar");
+    const crossing = crossingOf(after.swept)!;
+    expect(crossing).toMatchObject({ kept: "below", limit: { kind: "own", value: 15 } });
+    expect(crossing.low!).toBeLessThan(crossing.at);
+    expect(crossing.high!).toBeGreaterThan(crossing.at);
+    expect(crossingOf(undefined)).toBeUndefined();
   });
 
   it.each(LESSONS.map(({ id }) => id))(
@@ -222,5 +257,60 @@ describe("predictions kept on the device", () => {
       },
     };
     expect(() => keep(full, {}, "knot", one)).toThrow("the storage is full");
+  });
+});
+
+describe("the strip of dots", () => {
+  it("piles up what would lie on one another, and moves nothing along", () => {
+    const places = [10, 12, 15, 21, 22, 40];
+    const dots = piled(places);
+    expect(dots.map(({ at }) => at)).toEqual(places);
+    expect(dots.map(({ level }) => level)).toEqual([0, 1, 2, 0, 1, 0]);
+  });
+});
+
+describe("strength and load along the line", () => {
+  it("has the clamp mark where it lies, and carries at it in every moment what the frame says", async () => {
+    const { before, after } = await runsOf("clampMark");
+    expect(alongLine(before).mark).toBeUndefined();
+    const { mark, length } = alongLine(after);
+    expect(mark!.middle).toBeCloseTo(5, 1);
+    expect(mark!.strength5).toBeCloseTo(marginOf(after, "main")!.strength5, 6);
+    const { lowestTime } = after.recording.walker;
+    const [rest, lowest] = [0, lowestTime].map((time) => {
+      const loads = carriedAt(after.recording, time, length);
+      expect(loads[0]!.from).toBe(0);
+      expect(loads.at(-1)!.to).toBeCloseTo(length, 3);
+      return loads.find(({ to }) => to >= mark!.middle)!.force;
+    });
+    expect(lowest!).toBeGreaterThan(rest!);
+  });
+});
+
+describe("answers to read aloud", () => {
+  const when = 1;
+  const kept = {
+    knot: [{ predicted: 20, reason: 1, result: 6.2, when }],
+    looseBackup: [
+      { predicted: 10, reason: 1, result: 15.4, when },
+      { predicted: 15, reason: 3, result: 15.4, when },
+    ],
+    connection: [{ predicted: 4, reason: 2, when }],
+  } as const;
+
+  it("are the learner's own last numbers beside those of the runs, and what is not tried gives nothing away", () => {
+    const text = aloud(kept);
+    expect(text).toContain("Lesson 2: Slack in the backup\nAsked: Give the backup 12 % instead");
+    expect(text).toContain("You said 15 m. The run gave 15.4 m. Close: the run came within 3 % of your number.");
+    expect(text).toContain("You said 20 kN. The run gave 6.20 kN. The run came to 31 % of what you said.");
+    expect(text.match(/Not tried\./g)).toHaveLength(LESSONS.length - 2);
+    expect(text.match(/In short:/g)).toHaveLength(1);
+    expect(text).not.toMatch(/[{}]|undefined|NaN/);
+    expect(text).toContain("They describe no real line.");
+  });
+
+  it("say how near half of the numbers came, of those that have a result", () => {
+    expect(halfWithin(triedIn(kept))).toBeCloseTo(0.026, 3);
+    expect(halfWithin(triedIn({}))).toBeUndefined();
   });
 });

@@ -8,7 +8,12 @@ const WIDTH = 640;
 const MARGIN = 40;
 const DEEPEST = 230;
 
-export function elevation({ words, rig, outcome }: Page): Html {
+/** What the drawing is made from. */
+export interface Pictured extends Pick<Page, "rig" | "outcome"> {
+  readonly words: Pick<Page["words"], "say">;
+}
+
+export function elevation({ words, rig, outcome }: Pictured): Html {
   const scale = (WIDTH - 2 * MARGIN) / rig.span;
   const low = Math.min(0, rig.rise, -outcome.statics.standingSag - deepestBay(rig), ...rig.ground.map(([, z]) => z));
   const high = Math.max(0, rig.rise) + Math.max(2, 0.04 * rig.span);

@@ -1,2 +1,3 @@
 export { type ReportExtras, report } from "./report.ts";
+export { siteCardPage } from "./siteCard.ts";
 export { teardownSheet } from "./teardownSheet.ts";

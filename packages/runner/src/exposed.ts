@@ -2,7 +2,16 @@
 import * as Comlink from "comlink";
 import { InProcessRunner } from "./inProcess.ts";
 import { buffersOf } from "./pool/transfer.ts";
-import type { Answer, ChancesRequest, Progress, RunnerService, RunRequest, StudyRequest } from "./service.ts";
+import type {
+  Answer,
+  ChancesRequest,
+  OrdersRequest,
+  OrdersService,
+  Progress,
+  RunnerService,
+  RunRequest,
+  StudyRequest,
+} from "./service.ts";
 
 type RemoteProgress = Comlink.Remote<(progress: Progress) => void> & Comlink.ProxyMethods;
 
@@ -11,10 +20,14 @@ export interface ExposedRunner extends Pick<RunnerService, "cancel" | "pause" | 
   run(request: RunRequest, onProgress?: RemoteProgress): ReturnType<RunnerService["run"]>;
   study(request: StudyRequest, onProgress?: RemoteProgress): ReturnType<RunnerService["study"]>;
   chances(request: ChancesRequest, onProgress?: RemoteProgress): ReturnType<RunnerService["chances"]>;
+  orders(request: OrdersRequest, onProgress?: RemoteProgress): ReturnType<OrdersService["orders"]>;
 }
 
 /** Offers `service` at `endpoint`; default: a runner in this thread, at the worker's own global scope. */
-export function exposeRunner(endpoint?: Comlink.Endpoint, service: RunnerService = new InProcessRunner()): void {
+export function exposeRunner(
+  endpoint?: Comlink.Endpoint,
+  service: RunnerService & OrdersService = new InProcessRunner(),
+): void {
   const exposed: ExposedRunner = {
     // What is shown is kept by nobody here: its arrays are handed over.
     run: async (request, onProgress) => {
@@ -23,6 +36,7 @@ export function exposeRunner(endpoint?: Comlink.Endpoint, service: RunnerService
     },
     study: (request, onProgress) => answered(onProgress, (report) => service.study(request, report)),
     chances: (request, onProgress) => answered(onProgress, (report) => service.chances(request, report)),
+    orders: (request, onProgress) => answered(onProgress, (report) => service.orders(request, report)),
     cancel: (id) => service.cancel(id),
     pause: (id) => service.pause(id),
     resume: (id) => service.resume(id),

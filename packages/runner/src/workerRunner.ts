@@ -2,7 +2,16 @@
 import * as Comlink from "comlink";
 import type { ExposedRunner } from "./exposed.ts";
 import { CANCELLED, failed, messageOf } from "./failure.ts";
-import type { Answer, ChancesRequest, Progress, RunnerService, RunRequest, StudyRequest } from "./service.ts";
+import type {
+  Answer,
+  ChancesRequest,
+  OrdersRequest,
+  OrdersService,
+  Progress,
+  RunnerService,
+  RunRequest,
+  StudyRequest,
+} from "./service.ts";
 
 /** What is needed of a worker; a browser's `Worker` fits. */
 export interface RunnerWorker extends Comlink.Endpoint {
@@ -19,7 +28,7 @@ interface Pending {
 }
 type Call<T> = (remote: Comlink.Remote<ExposedRunner>, onProgress: (progress: Progress) => void) => Promise<Answer<T>>;
 
-export class WorkerRunner implements RunnerService {
+export class WorkerRunner implements RunnerService, OrdersService {
   readonly #spawn: () => RunnerWorker;
   readonly #pending = new Set<Pending>();
   #worker: RunnerWorker | undefined;
@@ -43,6 +52,12 @@ export class WorkerRunner implements RunnerService {
   chances(request: ChancesRequest, onProgress?: (progress: Progress) => void) {
     return this.#call(request.id, onProgress, (remote, report) =>
       remote.chances(request, Comlink.proxy(report) as never),
+    );
+  }
+
+  orders(request: OrdersRequest, onProgress?: (progress: Progress) => void) {
+    return this.#call(request.id, onProgress, (remote, report) =>
+      remote.orders(request, Comlink.proxy(report) as never),
     );
   }
 

@@ -12,6 +12,24 @@ export {
 } from "./assessment/assessment.ts";
 export { assessRig } from "./assessment/assessRig.ts";
 export { inputHash } from "./assessment/inputHash.ts";
+export { type FallsQuestion, fallsLeft, MOST_FALLS_LEFT, withFalls } from "./card/fallsLeft.ts";
+export {
+  type HeaviestWalker,
+  heaviestWalker,
+  keptUpTo,
+  type WalkerAnswer,
+  type WalkerQuestion,
+  type WalkerStep,
+} from "./card/heaviestWalker.ts";
+export {
+  type CardFalls,
+  type CardQuestion,
+  type CardUntil,
+  cardUntil,
+  type Refusal,
+  type SiteCard,
+  siteCard,
+} from "./card/siteCard.ts";
 export { type Comparison, type ComparisonRow, compareLayouts } from "./compare/compareLayouts.ts";
 export { type Erratum, errataOf, KNOWN_ERRATA, readErrata } from "./errata/errata.ts";
 export { EVENT_CLASSES, type EventBase, type EventClass, type EventKind } from "./events/eventKind.ts";
@@ -76,7 +94,7 @@ export {
   type UncertainInput,
   uncertainInputs,
 } from "./scatter/inputs.ts";
-export { Sampler } from "./scatter/sampler.ts";
+export { Sampler, SEED } from "./scatter/sampler.ts";
 export type { Gap } from "./search/complete.ts";
 export { LIKELY_FIRST_BASIS } from "./search/likelyFirst.ts";
 export { type Found, type Round, RUNS, type SearchOptions, search } from "./search/search.ts";

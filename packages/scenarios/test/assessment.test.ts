@@ -107,3 +107,44 @@ describe("an assessment", () => {
     expect(issue!.message).toMatch(/no part "ring.3".*leash/);
   });
 });
+
+describe("upkeep in an assessment", () => {
+  const mended = {
+    ...wear,
+    webbings: wear.webbings.map((one) => ({
+      ...one,
+      entries: one.entries.filter(({ event }) => event !== "inspected"),
+    })),
+  };
+
+  it("lapses once a tension is set anew, until somebody has inspected it after that", () => {
+    const before = worked({ rig: old, wear, on: "2026-10-09" });
+    const lapsed = worked({ rig: old, wear: mended, on: "2026-11-01" });
+    expect(before.upkeep).toEqual({ lapses: [] });
+    expect(lapsed.upkeep.lapses).toMatchObject([{ kind: "tension", on: "2026-10-10" }]);
+    expect(worked({ rig: old, wear, on: "2026-11-01" }).upkeep).toEqual({ lapses: [] });
+  });
+
+  it("changes the hash, for the verdict is another one, but not that of the runs", () => {
+    const [kept, lapsed] = [wear, mended].map((one) => worked({ rig: old, wear: one, on: "2026-11-01" }));
+    expect(lapsed!.hash).not.toBe(kept!.hash);
+    expect(lapsed!.runsHash).toBe(kept!.runsHash);
+  });
+
+  it("on the day itself an inspection is not overdue, on the next it is", () => {
+    const plans = [{ rig: "long-gap-old", inspectEveryDays: 22 }];
+    const looked = {
+      ...wear,
+      plans,
+      webbings: wear.webbings.slice(0, 1),
+      parts: [],
+    };
+    expect(worked({ rig: old, wear: looked, on: "2026-11-01" }).upkeep).toEqual({
+      lapses: [],
+      nextInspection: "2026-11-01",
+    });
+    expect(worked({ rig: old, wear: looked, on: "2026-11-02" }).upkeep.lapses).toMatchObject([
+      { kind: "overdue", due: "2026-11-01" },
+    ]);
+  });
+});

@@ -296,6 +296,23 @@ describe("the one rule", () => {
     expect(failing.reasons).toContainEqual(reason);
   });
 
+  it("has lapsed for whatever nobody has judged since: it never says holds, of no part either", () => {
+    const sentence = "Main webbing: a storm on 2026-05-01.";
+    const lapses = [
+      { of: { webbing: "Main webbing" }, kind: "open", sentence },
+      { of: { part: "leash" }, kind: "overdue", due: "2026-06-01" },
+    ] as const;
+    const assessed = { ...assessRig(testRig), withholds: [sentence], upkeep: { lapses } };
+    const { outcome } = searched(assessed);
+    expect(outcome).toMatchObject({ verdict: "thin", reasons: [{ kind: "lapsed", lapses }] });
+    // What it has lapsed for is said once.
+    expect(outcome.reasons).toHaveLength(1);
+    expect(new Set(outcome.parts.map(({ verdict }) => verdict))).toEqual(new Set(["open"]));
+    const failing = searched(assessed, { share: (id) => (id === "leash" ? 2 : 0.05) }).outcome;
+    expect(failing.verdict).toBe("fails");
+    expect(failing.reasons).toContainEqual({ kind: "lapsed", lapses });
+  });
+
   it("makes no run again when a value is confirmed: only what the verdict is told of changes", () => {
     const [marked, confirmed] = [assessRig({ ...testRig, unconfirmed: ["span"] }), assessRig(testRig)];
     expect(marked.hash).not.toBe(confirmed.hash);

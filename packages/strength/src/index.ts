@@ -59,12 +59,15 @@ export {
 export { applyWear } from "./wear/applyWear.ts";
 export { ENTRY_KINDS } from "./wear/entries/entryKinds.ts";
 export type { WearFlag } from "./wear/flags.ts";
+export { nextInspection } from "./wear/lapse.ts";
 export { needSentences } from "./wear/needWords.ts";
 export { PART_ENTRY_KINDS } from "./wear/partEntries/partEntryKinds.ts";
 export type { PartState } from "./wear/partState.ts";
 export { readWearRecord } from "./wear/readRecord.ts";
 export type { WearRecord } from "./wear/record.ts";
 export { rigMatch } from "./wear/rigReference.ts";
+export type { WearDocument } from "./wear/schema.ts";
 export { strengthAlong } from "./wear/strengthAlong.ts";
+export { type Lapse, type Upkeep, upkeepOf } from "./wear/upkeep.ts";
 export { type WearState, wearState } from "./wear/wearState.ts";
 export type { WearMark, WebbingState } from "./wear/webbingState.ts";

@@ -31,6 +31,7 @@ export const ENGLISH = {
   "verdict.thin": "Thin",
   "verdict.fails": "Fails",
   "verdict.open": "Nothing found yet",
+  "verdict.lapsed": "Lapsed",
   "part.verdict.holds": "holds",
   "part.verdict.thin": "thin",
   "part.verdict.fails": "fails",
@@ -50,6 +51,12 @@ export const ENGLISH = {
   "verdict.pullHard":
     "Thin: the pull on the person may come to {demand}; the limit asked for is {limit}, by {note} ({event}).",
   "verdict.withheld": "Not said to hold: {what}",
+  "verdict.hasLapsed": "Lapsed: {what}",
+  "lapse.tension": "{name}: tension set anew on {on}. Inspect it.",
+  "lapse.falls": "{name}: {falls} falls since it was inspected, {planned} planned. Inspect it.",
+  "lapse.overdue": "{name}: to be inspected by {due}. Inspect it.",
+  "lapse.never": "{name}: not inspected since it was put up. Inspect it.",
+  "lapse.more": "{count|One more thing|{count} more things} likewise.",
   "verdict.unconfirmed": "Thin: {count|1 value is|{count} values are} not confirmed.",
   "verdict.alsoUnconfirmed": "{count|1 value is|{count} values are} not confirmed.",
   "verdict.notLoadedParts":

@@ -4,13 +4,14 @@ import type { Outcome, Outlook, PartDate } from "@secondline/scenarios";
 import { type Language, sayIn } from "./language.ts";
 import { lowered, partInSentence, partName } from "./partNames.ts";
 import { margin, required } from "./quantity.ts";
+import { verdictWord } from "./verdictWords.ts";
 
 /** `outcome`: the verdict of the first day. */
 export function untilSentence(language: Language, rig: Rig, outlook: Outlook, outcome: Outcome): string {
   const say = sayIn(language);
   const [first] = outlook.parts;
   if (!first) return say("until.none");
-  const verdict = lowered(say(`verdict.${outcome.verdict}`));
+  const verdict = lowered(verdictWord(language, outcome));
   const bad = outcome.verdict === "fails" || outcome.verdict === "thin";
   const said: string[] = [];
   const now = outlook.parts.filter(({ when }) => when === "now");

@@ -1,6 +1,7 @@
 /** The verdict in words: from its reasons, which are facts of the runs, never from what was asked. */
 import type { PartId, Rig } from "@secondline/rig";
 import type { ClassOutcome, FollowUp, Outcome, PartOutcome, Reason } from "@secondline/scenarios";
+import type { Lapse } from "@secondline/strength";
 import { chance } from "./chanceNumbers.ts";
 import type { Language, Say } from "./language.ts";
 import { sayIn } from "./language.ts";
@@ -13,9 +14,14 @@ export const governingOf = (part: PartOutcome): ClassOutcome | undefined =>
 
 const partOf = (outcome: Outcome, id: PartId): PartOutcome => outcome.parts.find((part) => part.id === id)!;
 
-/** "Thin", "Nothing found yet". */
-export const verdictWord = (language: Language, { verdict }: Pick<Outcome, "verdict">): string =>
-  sayIn(language)(`verdict.${verdict}`);
+/** What a verdict's word is of; without reasons, of a verdict that nobody has reached yet. */
+export type Worded = Pick<Outcome, "verdict"> & Partial<Pick<Outcome, "reasons">>;
+
+/** "Thin", "Nothing found yet"; of what has lapsed and does not fail "Lapsed". */
+export function verdictWord(language: Language, { verdict, reasons = [] }: Worded): string {
+  const lapsed = verdict !== "fails" && reasons.some(({ kind }) => kind === "lapsed");
+  return sayIn(language)(lapsed ? "verdict.lapsed" : `verdict.${verdict}`);
+}
 
 /** The verdict in a few sentences: why, what follows, what else, what is left open, what was not asked, what was raised by hand. */
 export function verdictSentence(language: Language, rig: Rig, outcome: Outcome): string {
@@ -76,6 +82,8 @@ export function reasonText(language: Language, rig: Rig, outcome: Outcome, reaso
       return say("verdict.pullTooHard", pullValues(outcome, event));
     case "pullHard":
       return say("verdict.pullHard", pullValues(outcome, event));
+    case "lapsed":
+      return say("verdict.hasLapsed", { what: lapseList(say, rig, reason.lapses) });
     case "withheld":
       return say("verdict.withheld", { what: reason.what });
     case "notLoaded":
@@ -94,6 +102,30 @@ export function reasonText(language: Language, rig: Rig, outcome: Outcome, reaso
 
 /** So many parts are named; the rest are counted. */
 const NAMED = 2;
+
+const lapseList = (say: Say, rig: Rig, lapses: readonly Lapse[]): string =>
+  [
+    ...lapses.slice(0, NAMED).map((one) => lapseText(say, rig, one)),
+    ...(lapses.length > NAMED ? [say("lapse.more", { count: lapses.length - NAMED })] : []),
+  ].join(" ");
+
+/** Why something has lapsed, and what must be done. */
+export function lapseText(say: Say, rig: Rig, lapse: Lapse): string {
+  const name = "part" in lapse.of ? partName(say, rig, lapse.of.part as PartId) : lapse.of.webbing;
+  switch (lapse.kind) {
+    case "open":
+    case "unfit":
+      return lapse.sentence;
+    case "tension":
+      return say("lapse.tension", { name, on: lapse.on });
+    case "falls":
+      return say("lapse.falls", { name, falls: Math.ceil(lapse.falls), planned: lapse.planned });
+    case "overdue":
+      return say("lapse.overdue", { name, due: lapse.due });
+    case "never":
+      return say("lapse.never", { name });
+  }
+}
 
 function unsettledText(
   say: Say,
@@ -206,6 +238,7 @@ function otherText(language: Language, rig: Rig, outcome: Outcome, reason: Reaso
       return [say("verdict.alsoPull", pullValues(outcome, event))];
     case "unsettled":
       return [say("verdict.alsoUnsettled", { what: unsettledText(say, rig, outcome, reason) })];
+    case "lapsed":
     case "withheld":
       return [reasonText(language, rig, outcome, reason)];
     case "notLoaded": {

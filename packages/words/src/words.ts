@@ -49,7 +49,15 @@ import {
   whyRows,
 } from "./tableWords.ts";
 import { partUntil, untilMargins, untilSentence, untilShort } from "./untilWords.ts";
-import { likelierFirst, reasonText, singlesText, takenText, verdictSentence, verdictWord } from "./verdictWords.ts";
+import {
+  likelierFirst,
+  reasonText,
+  singlesText,
+  takenText,
+  verdictSentence,
+  verdictWord,
+  type Worded,
+} from "./verdictWords.ts";
 
 export type Words = ReturnType<typeof createWords>;
 
@@ -65,7 +73,7 @@ export function createWords(language: Language) {
     eventTitle: (rig: Rig, event: EventBase) => eventTitle(language, rig, event),
     phrase: (rig: Rig, phrase: Phrase) => phraseText(language, rig, phrase),
     className: (name: EventClass) => say(`class.${name}`),
-    verdictWord: (outcome: Pick<Outcome, "verdict">) => verdictWord(language, outcome),
+    verdictWord: (outcome: Worded) => verdictWord(language, outcome),
     partVerdict: (verdict: PartOutcome["verdict"]) => say(`part.verdict.${verdict}`),
     verdict: (rig: Rig, outcome: Outcome) => verdictSentence(language, rig, outcome),
     reason: (rig: Rig, outcome: Outcome, reason: Reason) => reasonText(language, rig, outcome, reason),

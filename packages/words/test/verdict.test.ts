@@ -34,6 +34,32 @@ describe("a verdict", () => {
     ]);
   });
 
+  it("has lapsed where nobody has judged what happened since, says why and what to do, and never holds", () => {
+    const lapses = [
+      { of: { webbing: "Red webbing" }, kind: "tension", on: "2026-06-01" },
+      { of: { part: "leash" }, kind: "falls", falls: 40.2, planned: 40 },
+      { of: { part: "anchorA.hardware.0" }, kind: "overdue", due: "2026-06-02" },
+    ] as const;
+    const lapsed = { kind: "lapsed", lapses } as const;
+    const alone = changed(outcome, { verdict: "thin", reasons: [lapsed] });
+    expect(words.verdictWord(alone)).toBe("Lapsed");
+    expect(words.verdict(rig, alone)).toMatch(
+      /^Lapsed: Red webbing: tension set anew on 2026-06-01\. Inspect it\. Leash: 41 falls since it was inspected, 40 planned\. Inspect it\. One more thing likewise\./,
+    );
+    expect(words.verdict(rig, alone)).not.toMatch(/holds|keeps/);
+    expect(words.reason(rig, alone, { ...lapsed, lapses: lapses.slice(2) })).toBe(
+      "Lapsed: Sling, anchor A: to be inspected by 2026-06-02. Inspect it.",
+    );
+    const never = [{ of: { part: "leash" }, kind: "never" }] as const;
+    expect(words.reason(rig, alone, { kind: "lapsed", lapses: never })).toBe(
+      "Lapsed: Leash: not inspected since it was put up. Inspect it.",
+    );
+    const storm = [{ of: { webbing: "w" }, kind: "open", sentence: "w: a storm on 2026-06-01." }] as const;
+    expect(words.reason(rig, alone, { kind: "lapsed", lapses: storm })).toBe("Lapsed: w: a storm on 2026-06-01.");
+    const failing = changed(outcome, { verdict: "fails", reasons: [{ kind: "pullTooHard" }, lapsed] });
+    expect(words.verdictWord({ ...failing })).toBe("Fails");
+  });
+
   it("names the parts that have no second, whatever their margin", () => {
     expect(words.singles(rig, outcome)).toMatch(/^Single points of failure.*harness tie-in; leash; /);
     expect(words.singles(rig, { singles: [] })).toContain("Every part has a second");

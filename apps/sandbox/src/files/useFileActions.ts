@@ -75,6 +75,7 @@ export function useFileActions(works: WorkStore | undefined, clock: PlaybackCloc
       { label: "Save as a file", onSelect: save },
       { label: "Copy a link to this", detail: "Rig, what-if, moment and view", onSelect: () => void share() },
       { label: "Save the report", detail: "Every what-if, to print or to file", onSelect: () => void makeReport() },
+      { label: "Site card…", detail: "To hang at the line", onSelect: () => actions.look({ view: "card" }) },
       { label: "Earlier work…", onSelect: () => showEarlier(true), disabled: works === undefined },
       "rule",
       ...demos,

@@ -1,3 +1,4 @@
+import type { Outcome } from "@secondline/scenarios";
 import { memo, useMemo } from "react";
 import { VerdictMark, verdictColour } from "../design/VerdictMark.tsx";
 import { rigName } from "../files/autosave.ts";
@@ -10,6 +11,8 @@ import { type Layout, LETTERS } from "./layouts.ts";
 import { TraceSample } from "./TraceSample.tsx";
 import { useEach } from "./useLayouts.ts";
 
+const NOTHING_YET: Pick<Outcome, "verdict"> & Partial<Pick<Outcome, "reasons">> = { verdict: "open" };
+
 /** What differs, number by number: in the what-if of the pictures, then over all what-ifs of the verdict. */
 export const DifferenceTable = memo(function DifferenceTable({ list }: { list: readonly Layout[] }) {
   const names = useEach(list, ({ document }) => rigName(document.history.present));
@@ -19,7 +22,7 @@ export const DifferenceTable = memo(function DifferenceTable({ list }: { list: r
   );
   // Figures of searches that have not ended are of different sets of what-ifs: they are not held against each other.
   const verdicts = useEach(list, (state) => foundOf(state)?.outcome);
-  const soFar = useEach(list, (state) => outcomeOf(state)?.verdict ?? "open");
+  const soFar = useEach(list, (state) => outcomeOf(state) ?? NOTHING_YET);
   const fall = useMemo(() => (complete(falls) ? fallRows(rigs, falls) : undefined), [rigs, falls]);
   const verdict = useMemo(() => (complete(verdicts) ? verdictRows(rigs[0]!, verdicts) : undefined), [rigs, verdicts]);
   const counts = [...new Set(verdicts.map((one) => one?.search.of))];
@@ -40,8 +43,8 @@ export const DifferenceTable = memo(function DifferenceTable({ list }: { list: r
               {list.map(({ id }, i) => (
                 <th key={id} scope="col">
                   <TraceSample look={LOOKS[i]!} /> <b>{LETTERS[i]}</b>{" "}
-                  <span className={styles.verdict} style={{ color: verdictColour(soFar[i]!) }}>
-                    <VerdictMark verdict={soFar[i]!} size={13} /> {words.verdictWord({ verdict: soFar[i]! })}
+                  <span className={styles.verdict} style={{ color: verdictColour(soFar[i]!.verdict) }}>
+                    <VerdictMark verdict={soFar[i]!.verdict} size={13} /> {words.verdictWord(soFar[i]!)}
                   </span>
                   <span className={styles.name}>{names[i]}</span>
                 </th>

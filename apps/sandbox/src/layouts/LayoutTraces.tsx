@@ -9,6 +9,7 @@ import {
   EndLabels,
   fitRange,
   forceAt,
+  type Gutter,
   listed,
   PlotCanvas,
   type PlotDrawing,
@@ -61,6 +62,13 @@ export const LayoutTraces = memo(function LayoutTraces({ clock, recordings, wide
   );
 });
 
+/** How the traces of an axis are called and drawn, one for each recording. */
+export interface TraceLook {
+  readonly name: string;
+  readonly look: (typeof LOOKS)[number];
+}
+const LAYOUT_LOOKS: readonly TraceLook[] = LOOKS.map((look, i) => ({ name: LETTERS[i]!, look }));
+
 interface PlotProps {
   clock: PlaybackClock;
   recordings: readonly (Recording | undefined)[];
@@ -69,31 +77,46 @@ interface PlotProps {
   width: number;
   height: number;
   compact: boolean;
+  /** Default: the letters of layouts. */
+  looks?: readonly TraceLook[];
+  /** Room for the names at the right ends. */
+  gutter?: Gutter;
 }
 
-function Plot({ clock, recordings, trace, name, width, height, compact }: PlotProps) {
+/** One force of several runs on one axis, with the cursor of their clock. */
+export function Plot({
+  clock,
+  recordings,
+  trace,
+  name,
+  width,
+  height,
+  compact,
+  looks = LAYOUT_LOOKS,
+  gutter = GUTTER,
+}: PlotProps) {
   const palette = usePalette();
   const duration = Math.max(...recordings.map((one) => one?.duration ?? 0), 0);
   const [wished, setRange] = useState(fitRange(duration));
   // Another run may be shorter or longer: what was zoomed into may not exist in it.
   const range = wished.to <= duration && wished.to > wished.from ? wished : fitRange(duration);
   const frame = useMemo(() => {
-    const whole = plotFrame(width, height, compact, GUTTER);
+    const whole = plotFrame(width, height, compact, gutter);
     // No lanes for the words of events: they differ from layout to layout.
     return { ...whole, top: whole.headroom, height: height - whole.headroom - whole.axisHeight };
-  }, [width, height, compact]);
+  }, [width, height, compact, gutter]);
   const drawing = useMemo(
     (): PlotDrawing => ({
       series: recordings.map((_, i) => ({
-        stroke: palette[LOOKS[i]!.colour],
+        stroke: palette[looks[i]!.look.colour],
         width: 2,
-        dash: [...LOOKS[i]!.dash],
+        dash: [...looks[i]!.look.dash],
         points: { show: false },
         pxAlign: 0,
       })),
       bands: [],
     }),
-    [recordings, palette],
+    [recordings, palette, looks],
   );
   const pixels = frame.width * Math.min(devicePixelRatio, 2);
   const data = useMemo(() => layoutTraceData(recordings, trace, range, pixels), [recordings, trace, range, pixels]);
@@ -102,11 +125,11 @@ function Plot({ clock, recordings, trace, name, width, height, compact }: PlotPr
       recordings.flatMap((recording, i): readonly (Probe & { letter: string; dash: readonly number[] })[] => {
         const pyramid = recording && layoutPyramid(recording, trace);
         if (!recording || !pyramid) return [];
-        const { colour, dash } = LOOKS[i]!;
+        const { name: letter, look } = looks[i]!;
         const valueAt = (time: number) => forceAt(pyramid, recording.rate, time);
-        return [{ key: LETTERS[i]!, letter: LETTERS[i]!, colour: palette[colour], dash, valueAt }];
+        return [{ key: letter, letter, colour: palette[look.colour], dash: look.dash, valueAt }];
       }),
-    [recordings, trace, palette],
+    [recordings, trace, palette, looks],
   );
   const labels = useMemo(
     () =>

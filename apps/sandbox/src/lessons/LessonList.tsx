@@ -1,16 +1,28 @@
+import { Button } from "../design/Button.tsx";
 import type { Kept } from "./kept.ts";
 import styles from "./LessonsView.module.css";
-import { LESSONS, type LessonId } from "./lessons.ts";
+import { LESSONS, type LessonPlace } from "./lessons.ts";
 import { resultWords, saidWords } from "./quantity.ts";
 import { say } from "./words.ts";
 
+interface Props {
+  kept: Kept;
+  onOpen: (place: LessonPlace) => void;
+  /** Shows them to a class; absent while it is shown to one. */
+  onClass: (() => void) | undefined;
+}
+
 /** All lessons, with what was predicted in each so far. */
-export function LessonList({ kept, onOpen }: { kept: Kept; onOpen: (id: LessonId) => void }) {
+export function LessonList({ kept, onOpen, onClass }: Props) {
   return (
     <main className={styles.list}>
       <div className={styles.listInner}>
         <h2 className={styles.title}>{say("view.title")}</h2>
         <p className={styles.intro}>{say("view.intro")}</p>
+        <div className={styles.actions}>
+          {onClass && <Button label={say("class.begin")} title={say("class.hint")} onClick={onClass} />}
+          <Button label={say("closing.title")} onClick={() => onOpen("closing")} />
+        </div>
         <ol className={styles.lessons}>
           {LESSONS.map(({ id, scale }, i) => {
             const last = kept[id]?.at(-1);

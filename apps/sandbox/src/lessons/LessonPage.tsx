@@ -6,7 +6,7 @@ import type { Try } from "./kept.ts";
 import styles from "./LessonPage.module.css";
 import { LessonPicture } from "./LessonPicture.tsx";
 import { LessonResult } from "./LessonResult.tsx";
-import { LESSONS, type Lesson, type LessonId } from "./lessons.ts";
+import { LESSONS, type Lesson, type LessonPlace } from "./lessons.ts";
 import { Prediction, reasonWords } from "./Prediction.tsx";
 import { onScale, saidWords } from "./quantity.ts";
 import { useLesson, useStepFocus } from "./useLesson.ts";
@@ -21,11 +21,13 @@ interface Props {
   read: ReadRig;
   tries: readonly Try[];
   onTry: (one: Try) => void;
-  onOpen: (id: LessonId | undefined) => void;
+  onOpen: (place: LessonPlace | undefined) => void;
+  /** Shown to a class: traces under the picture, and one line to point with in both. */
+  inClass: boolean;
 }
 
 /** One lesson from top to bottom: what is given, the learner's prediction, the run beside it, why, and what is not told. */
-export function LessonPage({ lesson, theme, wide, read, tries, onTry, onOpen }: Props) {
+export function LessonPage({ lesson, theme, wide, read, tries, onTry, onOpen, inClass }: Props) {
   const course = useLesson(lesson, read, onTry);
   const { before, after, guess, given, result, run } = course;
   const { clock, shown, show } = useLessonClock(given, result);
@@ -35,7 +37,13 @@ export function LessonPage({ lesson, theme, wide, read, tries, onTry, onOpen }: 
   return (
     <main className={wide ? styles.wide : styles.narrow}>
       <div className={styles.picture}>
-        <LessonPicture {...{ clock, theme, wide, shown, show }} before={given} after={result} failed={before.work} />
+        <LessonPicture
+          {...{ clock, theme, wide, shown, show, inClass }}
+          before={given}
+          after={result}
+          failed={before.work}
+          along={lesson.along === true}
+        />
       </div>
       <article className={styles.text}>
         <div className={styles.column}>
@@ -99,10 +107,10 @@ export function LessonPage({ lesson, theme, wide, read, tries, onTry, onOpen }: 
 interface OnwardProps {
   lesson: Lesson;
   onAgain: () => void;
-  onOpen: (id: LessonId | undefined) => void;
+  onOpen: (place: LessonPlace | undefined) => void;
 }
 
-/** Once more, or on: to the next lesson, and from the last one back to all of them. */
+/** Once more, or on: to the next lesson, and from the last one to what was said and came of it. */
 function Onward({ lesson, onAgain, onOpen }: OnwardProps) {
   const next = LESSONS[LESSONS.indexOf(lesson) + 1];
   return (
@@ -111,7 +119,7 @@ function Onward({ lesson, onAgain, onOpen }: OnwardProps) {
       <Button
         tone="filled"
         label={next ? say("lesson.next", { title: say(`${next.id}.title`) }) : say("lesson.done")}
-        onClick={() => onOpen(next?.id)}
+        onClick={() => onOpen(next?.id ?? "closing")}
       />
     </footer>
   );

@@ -3,9 +3,12 @@ import type { Theme } from "../design/palette.ts";
 import { PlayStrip } from "../layouts/PlayStrip.tsx";
 import { useReducedMotion } from "../page/useMedia.ts";
 import { SceneView } from "../scene/index.ts";
+import { AlongRibbon } from "./AlongRibbon.tsx";
+import { ClassTraces } from "./ClassTraces.tsx";
 import type { LessonWork } from "./computeLesson.ts";
 import type { LessonRun } from "./facts.ts";
 import styles from "./LessonPage.module.css";
+import { ScenePointer } from "./ScenePointer.tsx";
 import { say } from "./words.ts";
 
 type Which = "before" | "after";
@@ -18,6 +21,9 @@ interface Props {
   failed: LessonWork;
   shown: Which;
   show: (which: Which) => void;
+  inClass: boolean;
+  /** Strength and load along the main line stand under the picture. */
+  along: boolean;
 }
 
 const CHOICES = [
@@ -26,7 +32,7 @@ const CHOICES = [
 ] as const;
 
 /** The fall that the text speaks of, with its playback; once there are two, either of them. */
-export function LessonPicture({ clock, theme, wide, before, after, failed, shown, show }: Props) {
+export function LessonPicture({ clock, theme, wide, before, after, failed, shown, show, inClass, along }: Props) {
   const reducedMotion = useReducedMotion();
   const run = shown === "after" ? after : before;
   if (!run) {
@@ -50,6 +56,7 @@ export function LessonPicture({ clock, theme, wide, before, after, failed, shown
           showForces={false}
           reducedMotion={reducedMotion}
         />
+        {inClass && wide && <ScenePointer clock={clock} />}
         {after && (
           <fieldset className={styles.which} data-over-scene>
             <legend className="visually-hidden">{say("lesson.pictureChoice")}</legend>
@@ -61,6 +68,8 @@ export function LessonPicture({ clock, theme, wide, before, after, failed, shown
           </fieldset>
         )}
       </div>
+      {along && <AlongRibbon run={run} clock={clock} />}
+      {inClass && wide && <ClassTraces {...{ clock, before, after }} />}
       <div className={styles.play}>
         <PlayStrip clock={clock} />
       </div>

@@ -1,4 +1,5 @@
 import { quantity } from "../words.ts";
+import { DotStrip } from "./DotStrip.tsx";
 import { allFacts, type LessonRun, storyOf } from "./facts.ts";
 import { judgement } from "./judge.ts";
 import styles from "./LessonPage.module.css";
@@ -6,6 +7,7 @@ import type { Lesson } from "./lessons.ts";
 import type { Guess } from "./Prediction.tsx";
 import { onScale, resultWords } from "./quantity.ts";
 import { ResultBars } from "./ResultBars.tsx";
+import { SweepCurve } from "./SweepCurve.tsx";
 import { prose, say, type WordKey } from "./words.ts";
 
 interface ResultProps {
@@ -34,7 +36,9 @@ export function LessonResult({ lesson, guess, before, after, heading }: ResultPr
           <p className={styles.prose}>{say("lesson.noNumber")}</p>
         ) : (
           <>
-            <p className={styles.judged}>{judgement(guess.predicted, result, resultWords(result, scale))}</p>
+            <p className={styles.judged}>
+              {quantity.unbroken(judgement(guess.predicted, result, resultWords(result, scale)))}
+            </p>
             <ResultBars
               scale={scale}
               predicted={guess.predicted}
@@ -43,7 +47,9 @@ export function LessonResult({ lesson, guess, before, after, heading }: ResultPr
             />
           </>
         )}
-        <p className={styles.prose}>{quantity.unbroken(storyOf(after))}</p>
+        <DotStrip before={before} after={after} />
+        <SweepCurve before={before} after={after} />
+        {!after.many && !after.swept && <p className={styles.prose}>{quantity.unbroken(storyOf(after))}</p>}
         {!went && <p className={styles.prose}>{say("lesson.otherwise")}</p>}
       </section>
       {went && <Explained {...{ lesson, guess, after, facts }} />}

@@ -1,15 +1,19 @@
 import { useCallback, useEffect, useState } from "react";
 import type { Booted } from "../boot.ts";
+import { Button } from "../design/Button.tsx";
 import type { Theme } from "../design/palette.ts";
 import { deviceShelf } from "../state/shelf.ts";
 import { useActions } from "../state/useSandbox.ts";
 import { CautionFoot } from "../verdict/CautionFoot.tsx";
 import { words } from "../words.ts";
+import { ClosingPage } from "./ClosingPage.tsx";
+import classroom from "./classroom.module.css";
 import { type Kept, keep, readKept, type Try } from "./kept.ts";
 import { LessonList } from "./LessonList.tsx";
 import { LessonPage } from "./LessonPage.tsx";
 import styles from "./LessonsView.module.css";
-import { LESSONS, type LessonId } from "./lessons.ts";
+import { LESSONS, type LessonId, type LessonPlace } from "./lessons.ts";
+import { useClassroom } from "./useClassroom.ts";
 import { say } from "./words.ts";
 
 interface Props {
@@ -18,25 +22,35 @@ interface Props {
   wide: boolean;
 }
 
-/** Six guided lessons made of the same simulation: the list of them, or one in full. */
+/** Guided lessons made of the same simulation: the list of them, one in full, or what was said and came of it. */
 export function LessonsView({ booted, theme, wide }: Props) {
-  const [open, setOpen] = useState<LessonId>();
+  const [open, setOpen] = useState<LessonPlace>();
+  const room = useClassroom();
   const { kept, onTry } = useKept();
   const lesson = LESSONS.find(({ id }) => id === open);
   const cautions = [...words.generalCautions(), say("list.invented")];
   return (
     <div className={styles.view}>
-      {lesson ? (
+      {room.inClass && (
+        <div className={classroom.bar}>
+          <p>{wide && lesson && say("class.pointHint")}</p>
+          <Button tone="quiet" icon="close" label={say("class.end")} onClick={room.end} />
+        </div>
+      )}
+      {open === "closing" ? (
+        <ClosingPage kept={kept} onOpen={setOpen} />
+      ) : lesson ? (
         <LessonPage
           key={lesson.id}
           {...{ lesson, theme, wide }}
+          inClass={room.inClass}
           read={booted.read}
           tries={kept[lesson.id] ?? []}
           onTry={(one) => onTry(lesson.id, one)}
           onOpen={setOpen}
         />
       ) : (
-        <LessonList kept={kept} onOpen={setOpen} />
+        <LessonList kept={kept} onOpen={setOpen} onClass={room.inClass ? undefined : room.begin} />
       )}
       <CautionFoot cautions={cautions} />
     </div>

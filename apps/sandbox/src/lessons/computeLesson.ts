@@ -1,9 +1,10 @@
 /** Computes one rig of a lesson: the fall for the eye, and what its parts hold. Knows no React. */
-import type { RunnerService } from "@secondline/runner";
-import { assessRig, type WhatIf } from "@secondline/scenarios";
+import type { OrdersService, RunnerService } from "@secondline/runner";
+import { assessRig, readKnob, Sampler, SEED, sweep, sweepPoints, type WhatIf } from "@secondline/scenarios";
 import type { ReadRig, WrittenRig } from "../state/types.ts";
 import { words } from "../words.ts";
 import type { LessonRun } from "./facts.ts";
+import type { LessonSweep } from "./lessons.ts";
 
 export type LessonWork =
   | { readonly kind: "idle" }
@@ -13,28 +14,41 @@ export type LessonWork =
   | { readonly kind: "done"; readonly run: LessonRun };
 
 export interface LessonServices {
-  readonly runner: Pick<RunnerService, "run" | "study" | "cancel">;
+  readonly runner: Pick<RunnerService, "run" | "study" | "cancel"> & Pick<OrdersService, "orders">;
   readonly read: ReadRig;
 }
 
 export function cancelLesson(id: string, runner: LessonServices["runner"]): void {
-  for (const part of ["fall", "parts"]) void runner.cancel(`${id}.${part}`);
+  for (const part of ["fall", "parts", "many"]) void runner.cancel(`${id}.${part}`);
 }
 
-/** The fall with its recording, then what its parts hold. */
+/** What is computed of a lesson. */
+export interface LessonQuestion {
+  readonly document: WrittenRig;
+  readonly whatIf: WhatIf;
+  /** The same fall so many times, each drawn by chance; absent: once. */
+  readonly times?: number;
+  readonly sweep?: LessonSweep;
+}
+
+/** The fall with its recording, then what its parts hold, then the same fall again and again. */
 export async function computeLesson(
   id: string,
-  document: WrittenRig,
-  whatIf: WhatIf,
-  { runner, read }: LessonServices,
+  question: LessonQuestion,
+  services: LessonServices,
   onProgress: (done: number) => void = () => undefined,
 ): Promise<LessonWork> {
+  const { document, whatIf, times = 0, sweep: range } = question;
+  const { runner, read } = services;
   const reading = read(document);
   if (!reading.ok) return { kind: "failed", message: reading.issues.map(({ message }) => message).join(" ") };
   const assessed = assessRig(reading.rig);
   let trouble = "";
+  const share = times > 0 || range ? ONCE_SHARE : 1;
   for (const accuracy of ACCURACIES) {
-    const fall = await runner.run({ id: `${id}.fall`, assessed, whatIf, accuracy }, ({ done }) => onProgress(done / 2));
+    const fall = await runner.run({ id: `${id}.fall`, assessed, whatIf, accuracy }, ({ done }) =>
+      onProgress((share * done) / 2),
+    );
     if (!fall.ok) return notDone(fall);
     const { outcome, recording } = fall.value;
     if (!outcome.ok || !recording) {
@@ -42,13 +56,66 @@ export async function computeLesson(
       continue;
     }
     const parts = await runner.study({ id: `${id}.parts`, assessed, whatIfs: [whatIf], accuracy }, ({ done }) =>
-      onProgress(0.5 + done / 2),
+      onProgress(share * (0.5 + done / 2)),
     );
     if (!parts.ok) return notDone(parts);
-    return { kind: "done", run: { assessed, outcome, recording, study: parts.value.outcome } };
+    const once = { assessed, outcome, recording, study: parts.value.outcome };
+    const rest = (done: number) => onProgress(share + (1 - share) * done);
+    if (range) return sweptRun(once, { id, document, whatIf, sweep: range }, runner, rest);
+    return times > 0 ? manyTimes(once, { id, whatIf, times }, runner, rest) : { kind: "done", run: once };
   }
   return { kind: "failed", message: trouble };
 }
+
+/** The same fall again and again, each drawn by chance. */
+async function manyTimes(
+  once: LessonRun,
+  { id, whatIf, times }: { readonly id: string; readonly whatIf: WhatIf; readonly times: number },
+  runner: LessonServices["runner"],
+  onProgress: (done: number) => void,
+): Promise<LessonWork> {
+  const { assessed } = once;
+  const orders = new Sampler(assessed.rig, { seed: SEED })
+    .draws(whatIf, 0, times)
+    .map(({ draw }) => ({ assessed, order: { event: whatIf, draw, accuracy: once.study.accuracy } }));
+  const many = await runner.orders({ id: `${id}.many`, orders }, ({ done }) => onProgress(done));
+  if (!many.ok) return notDone(many);
+  return { kind: "done", run: { ...once, many: many.value.flatMap((run) => (run.ok ? [run.peaks.leash] : [])) } };
+}
+
+interface SweptQuestion {
+  readonly id: string;
+  readonly document: WrittenRig;
+  readonly whatIf: WhatIf;
+  readonly sweep: LessonSweep;
+}
+
+/** One number of the rig from end to end of a range: how the drop goes with it, and where it meets the limit. */
+async function sweptRun(
+  once: LessonRun,
+  { id, document, whatIf, sweep: { over, points, limit } }: SweptQuestion,
+  runner: LessonServices["runner"],
+  onProgress: (done: number) => void,
+): Promise<LessonWork> {
+  const knob = readKnob(over, { rig: once.assessed.rig, document, dated: false });
+  if (!knob.ok) return { kind: "failed", message: knob.fault.text };
+  const found = sweepPoints({ document, known: {}, knobs: [knob.knob], counts: [points] });
+  const options = { what: { kind: "drop" }, accuracy: once.study.accuracy, whatIfs: [whatIf], limit } as const;
+  const work = sweep(found, [knob.knob], options);
+  let step = work.next();
+  while (!step.done) {
+    const { orders, made, expected } = step.value;
+    const answer = await runner.orders({ id: `${id}.many`, orders }, ({ made: now = 0 }) =>
+      onProgress(Math.min(1, (made + now) / expected)),
+    );
+    if (!answer.ok) return notDone(answer);
+    step = work.next(answer.value);
+  }
+  return { kind: "done", run: { ...once, swept: step.value } };
+}
+
+/** About the share of the time that the one fall takes of one and thirty [-]. */
+const ONCE_SHARE = 0.1;
 
 /** A run whose numbers cannot be trusted is made again on a finer mesh before it is given up. */
 const ACCURACIES = ["quick", "standard"] as const;

@@ -1,7 +1,15 @@
 /** Numbers of the two runs of a lesson, as its texts name them. */
 import type { Recording } from "@secondline/engine";
 import type { PartId } from "@secondline/rig";
-import type { Assessed, ClassOutcome, Outcome, PartOutcome, WhatIfOutcome } from "@secondline/scenarios";
+import type {
+  Assessed,
+  ClassOutcome,
+  Crossing,
+  Outcome,
+  PartOutcome,
+  Swept,
+  WhatIfOutcome,
+} from "@secondline/scenarios";
 import { quantity, words } from "../words.ts";
 import { HEIGHT } from "./rigs.ts";
 
@@ -11,6 +19,16 @@ export interface LessonRun {
   readonly outcome: WhatIfOutcome;
   readonly recording: Recording;
   readonly study: Outcome;
+  /** Hardest pulls of the same fall, each drawn by chance, in the order of the draws [N]. */
+  readonly many?: readonly number[];
+  /** The drop over a range of one number of the rig. */
+  readonly swept?: Swept;
+}
+
+/** The one place at which a sweep meets its limit; undefined where it does at none, or at several. */
+export function crossingOf(swept: Swept | undefined): Crossing | undefined {
+  const all = swept?.limits.flatMap(({ crossings }) => crossings) ?? [];
+  return all.length === 1 ? all[0] : undefined;
 }
 
 const GRAVITY = 9.80665;
@@ -58,9 +76,48 @@ export function allFacts(before: LessonRun, after: LessonRun): Facts {
     dropPercent: quantity.percent(is / was),
     clearance: quantity.height(after.outcome.clearance ?? Number.NaN),
     freeKmh: quantity.kilometresPerHour(Math.sqrt(2 * GRAVITY * is)),
+    ...manyFacts(after),
+    ...breakFacts(after),
+    ...sweepFacts(after),
     ...(knot ? { knotBasis: `${knot.basis.kind}, ${knot.basis.note}` } : {}),
     ...(mark ? { markBasis: `${mark.basis.kind}, ${mark.basis.note}` } : {}),
   };
+}
+
+/** The smallest, the largest and the middle of what was drawn. */
+function manyFacts({ many = [] }: LessonRun): Facts {
+  if (many.length === 0) return {};
+  const sorted = [...many].sort((a, b) => a - b);
+  const middle = sorted[Math.floor(sorted.length / 2)]!;
+  return {
+    manyLeast: quantity.load(sorted[0]!),
+    manyMost: quantity.load(sorted.at(-1)!),
+    manyMiddle: quantity.load(middle),
+    manyRatio: quantity.rounded(sorted.at(-1)! / middle, 1, "nearest"),
+  };
+}
+
+/** Where the drop meets the limit, on the side that keeps it, and how it goes over the range. */
+function sweepFacts({ swept }: LessonRun): Facts {
+  const crossing = crossingOf(swept);
+  const [first, last] = [swept?.points[0]?.curve, swept?.points.at(-1)?.curve];
+  if (!crossing || !first || !last) return {};
+  const [low, high] = [crossing.low ?? crossing.at, crossing.high ?? crossing.at];
+  return {
+    crossAt: `${quantity.rounded(crossing.at, 1, "down")} %`,
+    crossLow: `${quantity.rounded(low, 1, "down")} %`,
+    crossHigh: `${quantity.rounded(high, 1, "up")} %`,
+    limit: `${quantity.required(crossing.limit.value)} m`,
+    firstDrop: quantity.drop(first.value),
+    lastDrop: quantity.drop(last.value),
+    sweepRuns: String(swept!.runs),
+  };
+}
+
+/** When the first part gave way besides what was asked. */
+function breakFacts({ outcome: { gaveWay } }: LessonRun): Facts {
+  const [first] = gaveWay;
+  return first ? { breakTime: quantity.seconds(first.time) } : {};
 }
 
 function runFacts(when: "before" | "after", run: LessonRun): Facts {

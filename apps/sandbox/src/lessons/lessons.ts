@@ -1,23 +1,41 @@
-/** The six lessons: what is run, what is asked, and which number of the run answers it. */
+/** The lessons: what is run, what is asked, and which number of the run answers it. */
 import type { WhatIf } from "@secondline/scenarios";
 import type { WrittenRig } from "../state/types.ts";
-import { type LessonRun, marginOf, partOf, wayOut } from "./facts.ts";
+import { crossingOf, type LessonRun, marginOf, partOf, wayOut } from "./facts.ts";
 import * as rigs from "./rigs.ts";
 import type { WordKey } from "./words.ts";
 
-export const LESSON_IDS = ["noBackup", "looseBackup", "connection", "knot", "clampMark", "shortStiff"] as const;
+export const LESSON_IDS = [
+  "noBackup",
+  "looseBackup",
+  "connection",
+  "knot",
+  "clampMark",
+  "shortStiff",
+  "chance",
+  "howFar",
+] as const;
 export type LessonId = (typeof LESSON_IDS)[number];
+/** What of the lessons is open: one of them, or the page that closes them. */
+export type LessonPlace = LessonId | "closing";
 
 /** What a slider offers, in the unit that is shown. */
 export interface Scale {
-  readonly unit: "kmh" | "m" | "kN";
+  readonly unit: "kmh" | "m" | "kN" | "%";
   /** What its results are, which says to which side they are rounded. */
-  readonly quantity: "speed" | "drop" | "load" | "strength";
+  readonly quantity: "speed" | "drop" | "load" | "strength" | "slack";
   readonly from: number;
   readonly to: number;
   readonly step: number;
   /** SI value of one unit. */
   readonly size: number;
+}
+
+/** A small sweep: `over` as the terminal takes it, `limit` of the drop [m]. */
+export interface LessonSweep {
+  readonly over: string;
+  readonly points: number;
+  readonly limit: number;
 }
 
 export interface Lesson {
@@ -32,6 +50,12 @@ export interface Lesson {
   readonly read: (run: LessonRun) => number | undefined;
   /** Whether the two runs went as the lesson's texts say: where they did not, only what happened is told. */
   readonly went: (before: LessonRun, after: LessonRun) => boolean;
+  /** Asked about so many of the same fall, each drawn by chance [-]. */
+  readonly times?: number;
+  /** Asked about a range of one number of the rig, and where the drop meets a limit. */
+  readonly sweep?: LessonSweep;
+  /** Strength and load along the main line stand under the picture. */
+  readonly along?: true;
   /** Further text for a result that may go either way. */
   readonly why?: (after: LessonRun) => WordKey;
 }
@@ -55,6 +79,9 @@ const ratio = (read: Lesson["read"], before: LessonRun, after: LessonRun) =>
 const holdsIn = (id: "backup.endA" | "main") => (run: LessonRun) => marginOf(run, id)?.strength5;
 
 const bothCaught = (before: LessonRun, after: LessonRun) => wayOut(before) === "caught" && wayOut(after) === "caught";
+
+/** Of thirty falls so many must give a number for the lesson to be told [-]. */
+const ENOUGH = 25;
 
 export const LESSONS: readonly Lesson[] = [
   {
@@ -108,6 +135,7 @@ export const LESSONS: readonly Lesson[] = [
     before: rigs.OLD_LINE,
     after: rigs.MOVED_CLAMP_MARK,
     whatIf: LEASH_FALL,
+    along: true,
     scale: kilonewtons("strength", 30),
     read: holdsIn("main"),
     went: (before, after) => {
@@ -131,5 +159,26 @@ export const LESSONS: readonly Lesson[] = [
     read: pull,
     went: (before, after) =>
       bothCaught(before, after) && ratio(pull, before, after) > 1.1 && ratio(drop, before, after) < 1,
+  },
+  {
+    id: "chance",
+    before: rigs.PLAIN,
+    after: rigs.PLAIN,
+    whatIf: MAIN_FAILS,
+    times: 30,
+    scale: { ...kilonewtons("load", 15), step: 0.1 },
+    read: ({ outcome, many }) => (many && many.length > 0 ? Math.max(...many) : outcome.peaks?.leash),
+    went: (_, { many = [] }) => many.length >= ENOUGH && Math.max(...many) > 1.05 * Math.min(...many),
+  },
+  {
+    id: "howFar",
+    before: rigs.PLAIN,
+    after: rigs.PLAIN,
+    whatIf: MAIN_FAILS,
+    sweep: { over: "backup.slack=2%..14%", points: 7, limit: 15 },
+    scale: { unit: "%", quantity: "slack", from: 2, to: 14, step: 0.5, size: 1 },
+    // What is given is no slack to predict, but a drop.
+    read: ({ swept }) => crossingOf(swept)?.at,
+    went: (before, { swept }) => wayOut(before) === "caught" && crossingOf(swept)?.kept === "below",
   },
 ];

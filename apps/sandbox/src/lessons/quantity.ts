@@ -17,6 +17,8 @@ export function resultWords(value: number, { size, quantity: kind }: Scale): str
       return quantity.strength(result);
     case "drop":
       return quantity.drop(result);
+    case "slack":
+      return `${quantity.rounded(result, 1, "down")} %`;
     case "speed":
       return quantity.kilometresPerHour(result);
   }

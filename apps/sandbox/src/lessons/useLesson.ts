@@ -16,8 +16,10 @@ export function useLesson(lesson: Lesson, read: ReadRig, onTry: (one: Try) => vo
   const [guess, setGuess] = useState<Guess>();
   // The one that looks waits for it: it does not give way to the search for the verdict.
   const services = { runner: pageRunner(), read };
-  const before = useLessonRun(lesson.before, lesson.whatIf, services);
-  const after = useLessonRun(lesson.after, lesson.whatIf, services);
+  const { whatIf, times, sweep } = lesson;
+  const before = useLessonRun({ document: lesson.before, whatIf }, services);
+  const asked = { document: lesson.after, whatIf, ...(times ? { times } : {}), ...(sweep ? { sweep } : {}) };
+  const after = useLessonRun(asked, services);
   const { start: startBefore } = before;
   useEffect(() => {
     void startBefore();

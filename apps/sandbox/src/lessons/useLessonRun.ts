@@ -1,11 +1,15 @@
-import type { WhatIf } from "@secondline/scenarios";
 import { useCallback, useEffect, useRef, useState } from "react";
-import type { WrittenRig } from "../state/types.ts";
-import { cancelLesson, computeLesson, type LessonServices, type LessonWork } from "./computeLesson.ts";
+import {
+  cancelLesson,
+  computeLesson,
+  type LessonQuestion,
+  type LessonServices,
+  type LessonWork,
+} from "./computeLesson.ts";
 import type { LessonRun } from "./facts.ts";
 
 /** Runs one rig of a lesson when told to; a run that is left behind is cancelled. */
-export function useLessonRun(document: WrittenRig, whatIf: WhatIf, { runner, read }: LessonServices) {
+export function useLessonRun({ document, whatIf, times, sweep }: LessonQuestion, { runner, read }: LessonServices) {
   const [work, setWork] = useState<LessonWork>({ kind: "idle" });
   const current = useRef<string>(undefined);
 
@@ -20,15 +24,16 @@ export function useLessonRun(document: WrittenRig, whatIf: WhatIf, { runner, rea
     const id = crypto.randomUUID();
     current.current = id;
     setWork({ kind: "busy", done: 0 });
+    const question = { document, whatIf, ...(times === undefined ? {} : { times }), ...(sweep ? { sweep } : {}) };
     const isCurrent = () => current.current === id;
-    const answer = await computeLesson(id, document, whatIf, { runner, read }, (done) => {
+    const answer = await computeLesson(id, question, { runner, read }, (done) => {
       if (isCurrent()) setWork({ kind: "busy", done });
     });
     if (!isCurrent()) return undefined;
     current.current = undefined;
     setWork(answer);
     return answer.kind === "done" ? answer.run : undefined;
-  }, [document, whatIf, runner, read]);
+  }, [document, whatIf, times, sweep, runner, read]);
 
   useEffect(
     () => () => {

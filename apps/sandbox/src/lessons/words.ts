@@ -7,7 +7,7 @@ import { quantity } from "../words.ts";
 export const WORDS = {
   "view.title": "Lessons",
   "view.intro":
-    "Six short ones. In each you say what you expect, with a number and a reason; then the same simulation as everywhere in Secondline runs, and you see both side by side. There are no marks.",
+    "Short ones. In each you say what you expect, with a number and a reason; then the same simulation as everywhere in Secondline runs, and you see both side by side. There are no marks.",
   "view.cautionsName": "Cautions",
   "list.number": "Lesson {number}",
   "list.begin": "Begin",
@@ -18,7 +18,7 @@ export const WORDS = {
   "lesson.back": "All lessons",
   "lesson.next": "Next: {title}",
   "lesson.again": "Predict once more",
-  "lesson.done": "That was the last one: see all",
+  "lesson.done": "That was the last one: what you said, and what came of it",
   "lesson.situation": "What is given",
   "lesson.prediction": "Your prediction",
   "lesson.result": "The run",
@@ -60,8 +60,8 @@ export const WORDS = {
   "judge.fromNothing": "You said none at all; the run gave {result}.",
   "announce.result": "The run is done. You said {predicted}; it gave {result}. {judgement}",
 
-  "noBackup.title": "No backup",
-  "noBackup.line": "What the second line is there for",
+  "noBackup.title": "The second line",
+  "noBackup.line": "The main line fails, with a backup and without",
   "noBackup.given":
     "A line of 60 m hangs {height} above the ground. You hang in the leash in the middle when the main line fails at anchor A. There is a backup below it. {beforeStory}",
   "noBackup.ask": "Take the backup away, and let the same happen. How fast are you when you reach the ground?",
@@ -80,8 +80,8 @@ export const WORDS = {
   "noBackup.notTold":
     "What the ground does to a person. Whether you would swing into rock. Whether one cause, such as an edge, a fire or a wrongly closed part, could take both lines at once: two lines over the same edge are one line.",
 
-  "looseBackup.title": "Backup too loose",
-  "looseBackup.line": "What slack costs in height",
+  "looseBackup.title": "Slack in the backup",
+  "looseBackup.line": "More line between the same two anchors",
   "looseBackup.given":
     "The backup is 4 % longer than the gap is wide: 2.4 m of spare line on 60 m. The main line fails at anchor A while you hang in the middle. {beforeStory}",
   "looseBackup.ask": "Give the backup 12 % instead, 7.2 m of spare line. How far down do you go?",
@@ -101,8 +101,8 @@ export const WORDS = {
   "looseBackup.notTold":
     "How much slack is right for your line. A backup as tight as the main line carries load it is meant to be spared, wears beside it and hums in the wind. Makers’ instructions and qualified practice come first.",
 
-  "connection.title": "A connection halves the drop",
-  "connection.line": "How the main line’s good half helps",
+  "connection.title": "One connection",
+  "connection.line": "Both lines joined at one place",
   "connection.given":
     "The same backup with 4 % of slack, joined to the main line nowhere but at the anchors. The main line fails at anchor A. {beforeStory}",
   "connection.ask":
@@ -124,8 +124,8 @@ export const WORDS = {
   "connection.notTold":
     "That it is always half: place, slack and where the line fails decide. A failure in another bay, a worn connection or one that the ring catches on are other stories. A connection carries load too and must be as sound as the rest.",
 
-  "knot.title": "What a knot costs",
-  "knot.line": "The same webbing, tied instead of sewn",
+  "knot.title": "Sewn or tied",
+  "knot.line": "The same webbing with another end",
   "knot.given":
     "A backup of light webbing, {webbingRated} as new, has hung fourteen months in full sun. It ends in sewn loops. When the main line fails at anchor A, 95 % of such falls pull on the loop at A with less than {beforeEndLoad}, and 95 % of such loops hold {beforeEndStrength} or more: a margin of {beforeEndMargin}.",
   "knot.ask":
@@ -139,7 +139,7 @@ export const WORDS = {
   "knot.reply2": "Less is left than that: {afterEndStrength} of {beforeEndStrength}. Flat webbing takes a knot badly.",
   "knot.reply3": "Yes: {afterEndStrength} of {beforeEndStrength} are left.",
   "knot.whyParts":
-    "In a knot the webbing runs around itself in a tight bend: some of it carries nearly everything, and it is squeezed where it carries. Together with what the sun took, {afterEndStrength} can be counted on, and the fall asks for {afterEndLoad}: a margin of {afterEndMargin}, which fails. In this one run the knot parts, and there is no third line.",
+    "In a knot the webbing runs around itself in a tight bend: some of it carries nearly everything, and it is squeezed where it carries. Together with what the sun took, {afterEndStrength} can be counted on, and the fall asks for {afterEndLoad}: a margin of {afterEndMargin}, which fails. The picture shows two breaks: the main line, as asked, and {breakTime} later the backup at its knot at A. There is no third line.",
   "knot.whyFails":
     "In a knot the webbing runs around itself in a tight bend: some of it carries nearly everything, and it is squeezed where it carries. Together with what the sun took, {afterEndStrength} can be counted on, and the fall asks for {afterEndLoad}: a margin of {afterEndMargin}, which fails. In this one run a middling knot was tied, and it held; one in twenty is weaker than what can be counted on.",
   "knot.whyHolds":
@@ -149,8 +149,8 @@ export const WORDS = {
   "knot.notTold":
     "How your knot in your webbing does: kinds of knots in flat webbing are not told apart here, and they differ. Knots in rope keep more. The strength of the knot is not worked out from the fall: it is the rated strength times factors, and the one for the knot rests on this: {knotBasis}. Only a pull test of the real piece tells.",
 
-  "clampMark.title": "The clamp mark that moved",
-  "clampMark.line": "Where the tired place lies after a re-rig",
+  "clampMark.title": "Where a clamp has sat",
+  "clampMark.line": "The same webbing after it was moved",
   "clampMark.given":
     "A main line has hung for fourteen months. It was then clamped afresh, beyond the place that had sat in the weblock, so that this place carries nothing. In a leash fall in the middle 95 % of such falls pull with less than {beforeMainLoad}, and 95 % of such webbing holds {beforeMainStrength} or more where it is weakest: a margin of {beforeMainMargin}.",
   "clampMark.ask":
@@ -171,8 +171,8 @@ export const WORDS = {
   "clampMark.notTold":
     "How deep your clamp bites. The number for the clamp mark rests on this: {markBasis}. After a take-down, pull pieces of your own lines apart and see.",
 
-  "shortStiff.title": "Why a short stiff line hurts",
-  "shortStiff.line": "The same fall with nothing to give",
+  "shortStiff.title": "Another line, the same fall",
+  "shortStiff.line": "Long and soft, short and stiff",
   "shortStiff.given":
     "You fall into the leash in the middle of 60 m of polyester webbing. The hardest pull on your harness is {beforePull}; each anchor gets up to {beforeAnchor}. The line gives way softly: at the deepest you are {beforeDrop} lower than you stood.",
   "shortStiff.ask":
@@ -192,6 +192,87 @@ export const WORDS = {
     "Short, stiff and tight is the hard combination. What is soft in such a rig is the leash, so that its length, its rope and its knots matter most.",
   "shortStiff.notTold":
     "What a pull does to a body, which depends on the harness, the posture and the person. Fewer kilonewtons are not harmless in themselves.",
+
+  "chance.title": "The same fall, thirty times",
+  "chance.line": "What nobody knows to the last digit",
+  "chance.given":
+    "The plain line with its backup of 4 % slack. The main line fails at anchor A while you hang in the middle. {beforeStory} Nobody knows the walker's mass, the place, the tension or the stiffness of webbing so exactly as a run takes them.",
+  "chance.ask":
+    "Let it happen thirty times, each time with all of that a little different, by chance. How hard is the hardest of the thirty pulls on the harness?",
+  "chance.slider": "Hardest of thirty pulls",
+  "chance.reason1": "The same as in the one run: it is the same fall.",
+  "chance.reason2": "A little more: small differences make small differences.",
+  "chance.reason3": "Much more: a slack line that snaps taut is sensitive.",
+  "chance.reply1": "No two of them are the same: the pulls go from {manyLeast} to {manyMost}.",
+  "chance.reply2":
+    "The hardest is {manyRatio} times the middle one, {manyMiddle}. The one run before gave {beforePull}.",
+  "chance.reply3":
+    "The hardest is {manyRatio} times the middle one, {manyMiddle}. The one run before gave {beforePull}.",
+  "chance.why":
+    "Each dot is one fall. Mass, place, moment, tension, stiffness, damping, slack and friction were drawn anew for each, as far as each may be off. The pulls go from {manyLeast} to {manyMost}, with {manyMiddle} in the middle. So one run, however carefully made, is one dot.",
+  "chance.summary":
+    "A load of a fall is no number but a spread. What counts is what nearly all such falls stay under, not what one of them was.",
+  "chance.notTold":
+    "How far your own line's values may be off: the spreads are assumed, not measured on a rig. And thirty falls do not show the worst of a thousand.",
+  "chance.dots":
+    "Thirty pulls on the harness, one dot each: from {manyLeast} to {manyMost}, {manyMiddle} in the middle.",
+  "chance.list": "The thirty, from the smallest: {list}.",
+  "chance.computing": "The same fall, thirty times",
+  "chance.few": "Only {count} of the thirty gave numbers that can be trusted.",
+
+  "howFar.title": "How far can I go?",
+  "howFar.line": "One number from end to end of a range",
+  "howFar.given":
+    "The plain line with its backup of 4 % slack. The main line fails at anchor A while you hang in the middle. {beforeStory} Below this line there is room for a drop of 15 m, and for no more.",
+  "howFar.ask":
+    "Go through the slack of the backup from 2 % to 14 %, with all that nobody knows exactly drawn anew at every step. At how much slack do 19 of 20 such falls no longer stop within 15 m?",
+  "howFar.slider": "Slack at which the room is used up",
+  "howFar.reason1": "Slack and drop grow in step: from one run I can work it out.",
+  "howFar.reason2": "Below that: the drop that counts is not the one of a single run.",
+  "howFar.reason3": "Far up the range: slack costs little height at first.",
+  "howFar.reply1":
+    "They do not: at 2 % such falls stay under {firstDrop}, at 14 % under {lastDrop}. The curve says {crossAt}.",
+  "howFar.reply2":
+    "What 19 of 20 falls stay under lies deeper than the one run: the curve meets the limit at {crossAt}.",
+  "howFar.reply3": "The first slack costs most: at 2 % already {firstDrop}. The curve meets the limit at {crossAt}.",
+  "howFar.why":
+    "{sweepRuns} falls were run at seven values of the slack, and one smooth curve laid through what 95 % of them stay under. It meets {limit} at {crossAt}, and so many falls leave it open whether that is {crossLow} or {crossHigh}. Beyond the lower of the two nobody can be sure.",
+  "howFar.summary":
+    "Ask for the whole range, not for one value. And keep to the sure side of where the curve meets the limit: that is {crossLow}, not {crossAt}.",
+  "howFar.notTold":
+    "That the rig holds up to there: a sweep follows one number in one what-if. Loads, other falls and the ground under other places of the line are other questions.",
+  "howFar.curve":
+    "Drop over the slack of the backup: {firstDrop} at 2 %, {lastDrop} at 14 %. The curve meets the limit of {limit} at {crossAt}, between {crossLow} and {crossHigh}.",
+  "howFar.limit": "limit {limit}",
+
+  "ribbon.title": "Along the main line, {time} in",
+  "ribbon.holds": "What 95 % of such webbing holds",
+  "ribbon.carries": "What it carries now",
+  "ribbon.mark": "clamp mark: holds {strength}, carries {load}",
+  "ribbon.label":
+    "The main line from anchor A to anchor B: what it can be counted on to hold at every place, and what it carries at the moment that is shown.",
+
+  "class.begin": "For a class",
+  "class.hint": "Full screen, large type, traces under the picture",
+  "class.end": "Leave the class",
+  "class.pointHint": "Drag in the picture or in the traces: one line moves through both.",
+  "class.traces": "Pull on the harness",
+  "class.pointer": "Point at a moment in the picture",
+  "class.aloud": "Answers to read aloud",
+
+  "closing.title": "What you said, and what came of it",
+  "closing.none": "Nothing was predicted yet. Each lesson leaves its line here.",
+  "closing.tried": "{tried} of {all} lessons tried.",
+  "closing.mean": "Half of your numbers came within {percent} of the run.",
+  "closing.print": "Print the handout",
+  "closing.again": "To the lesson",
+  "text.title": "Secondline: lessons, to read aloud",
+  "text.lesson": "Lesson {number}: {title}",
+  "text.asked": "Asked: {ask}",
+  "text.said": "You said {predicted}. The run gave {result}. {judgement}",
+  "text.notTried": "Not tried.",
+  "text.short": "In short: {summary}",
+  "text.notTold": "Not told: {notTold}",
 } as const;
 
 export type WordKey = keyof typeof WORDS;

@@ -28,6 +28,7 @@ const RigSheet = lazy(async () => ({ default: (await import("../rigSheet/RigShee
 const LayoutsView = lazy(async () => ({ default: (await import("../layouts/LayoutsView.tsx")).LayoutsView }));
 const WearView = lazy(async () => ({ default: (await import("../wear/WearView.tsx")).WearView }));
 const NewRigView = lazy(async () => ({ default: (await import("../newRig/NewRigView.tsx")).NewRigView }));
+const CardView = lazy(async () => ({ default: (await import("../card/CardView.tsx")).CardView }));
 const LessonsView = lazy(async () => ({ default: (await import("../lessons/LessonsView.tsx")).LessonsView }));
 
 /** The whole page: on a wide screen scene, verdict, time and rig at once; on a narrow one scene and a sheet. */
@@ -56,6 +57,8 @@ export function Page({ booted, clock }: { booted: Booted; clock: PlaybackClock }
               <WearView wide={wide} />
             ) : view === "newRig" ? (
               <NewRigView theme={theme} openDocument={files.openDocument} />
+            ) : view === "card" ? (
+              <CardView />
             ) : (
               <LessonsView {...{ booted, theme, wide }} />
             )}

@@ -7,7 +7,7 @@ const VIEWS: readonly { readonly view: ViewName; readonly label: string; readonl
   { view: "rig", label: "One rig", detail: "The fall, its forces and the verdict" },
   { view: "layouts", label: "Layouts", detail: "Two to four rigs side by side" },
   { view: "wear", label: "Wear", detail: "What the webbing still holds, and until when" },
-  { view: "lessons", label: "Lessons", detail: "Six short ones: predict, run, see why" },
+  { view: "lessons", label: "Lessons", detail: "Predict, run, see why" },
 ];
 
 /** The views of the page, as tabs in the header. */

@@ -4,7 +4,7 @@ export { axisKilonewtons } from "./ForcesPlot.tsx";
 export { listed } from "./listed.ts";
 export { PlotCanvas, type PlotData, type PlotDrawing } from "./PlotCanvas.tsx";
 export type { PlotRequest } from "./picture/plotBody.ts";
-export { plotFrame, yOf } from "./plotFrame.ts";
+export { type Gutter, plotFrame, timeOf, xOf, yOf } from "./plotFrame.ts";
 export { plotGrid, type TimeRange, valuesOn } from "./plotGrid.ts";
 export type { Pyramid } from "./pyramid.ts";
 export { type Drawn, pinched, wheeled } from "./rangeGestures.ts";

@@ -8,6 +8,7 @@ import { entriesOf, ownerPath, removeEntry, replaceEntry, setField } from "./ent
 import { type EntryField, type EntryKind, freshFields, PART_KINDS, WEBBING_KINDS } from "./entryKinds.ts";
 import { inWords, messagesUnder } from "./issues.ts";
 import { onEscape } from "./leaveKey.ts";
+import { countOf } from "./planEdits.ts";
 import { nameFor } from "./rigNamed.ts";
 import { useWear, useWearActions } from "./useWear.ts";
 import styles from "./wear.module.css";
@@ -159,7 +160,6 @@ function FieldOf({ field, entry, put, finish, group, messages }: FieldProps) {
 }
 
 /** A whole number as a number; anything else stays as typed and is told. */
-const countOf = (text: string): unknown => (text === "" ? undefined : /^\d+(\.\d+)?$/.test(text) ? Number(text) : text);
 
 function Sides({
   label,

@@ -14,6 +14,7 @@ const SHAPES: Readonly<Record<string, string>> = {
   clamped: "M-6-4h12M-6 4h12M-3-4v8M3-4v8",
   sewn: "M-6 2l3-4 3 4 3-4 3 4",
   cutToLength: "M-5-5L4 4M5-5L-4 4M-4 4a2 2 0 1 0-2 2M4 4a2 2 0 1 1 2 2",
+  hardFall: "M0-7v8M-3-2l3 3 3-3M-6 6l3-3 3 3 3-3 3 3",
   replaced: "M-5-1a5 5 0 0 1 9-2M5 1a5 5 0 0 1-9 2M4-6v3H1M-4 6V3h3",
 };
 

@@ -11,6 +11,7 @@ import { EntryList } from "./EntryList.tsx";
 import { whereAndWhat } from "./issues.ts";
 import { OwnerChoice, OwnerFields, ownerName, StockOf } from "./OwnerChoice.tsx";
 import { InTheVerdict, Places } from "./Places.tsx";
+import { PlanOfUse } from "./PlanOfUse.tsx";
 import { TakeDownPart } from "./TakeDownPart.tsx";
 import { outlookOf, useTakeDown } from "./useTakeDown.ts";
 import { useWear, useWearActions, useWearState, useWebbingFacts, type WebbingFacts } from "./useWear.ts";
@@ -47,6 +48,7 @@ export function RecordPage({ wide }: { wide: boolean }) {
         <Places />
         <TakeDownPart state={takeDown} />
         <InTheVerdict />
+        <PlanOfUse />
         {!wide && entries}
       </div>
     </div>

@@ -1,7 +1,7 @@
 /** What takes longer than a frame, as it is asked for and answered across the threads. */
 import type { Plot } from "@secondline/figures";
 import type { Rig } from "@secondline/rig";
-import type { EventRuns, Outlook } from "@secondline/scenarios";
+import type { Assessed, EventRuns, Outlook } from "@secondline/scenarios";
 import type { BreakLogReport, BreakTest } from "@secondline/strength";
 import type { WrittenRecord } from "./work.ts";
 
@@ -24,7 +24,14 @@ export interface LogFindings {
   readonly plots: readonly Plot[];
 }
 
+/** Until when the rig may stay up, and falls left until the last day on which a site card could count; absent: not known. */
+export interface CardDates {
+  readonly outlook: Outlook;
+  readonly fallsLeft?: number;
+}
+
 export interface Analysis {
   breakLog(tests: readonly BreakTest[]): LogFindings;
   takeDown(input: TakeDownInput): Outlook;
+  card(input: TakeDownInput & { readonly assessed: Assessed }): CardDates;
 }

@@ -119,6 +119,10 @@ const STORM: EntryKind = {
   say: (e) => `Storm or long flutter${e.until === undefined ? "" : ` until ${word(e.until)}`}${noted(e)}`,
 };
 
+const HARD_FALL = "A fall beyond plan";
+const hardNote: EntryField = { ...note, hint: "Harder than a leash fall of one walker, or caught by the backup" };
+const hardWords = (e: WrittenEntry) => `${HARD_FALL}${e.from === undefined ? "" : `, ${stretchWords(e)}`}${noted(e)}`;
+
 const within: EntryField = { key: "within", label: "Good to within", kind: "quantity", optional: true };
 const walker = { key: "walker", label: "Mass of the walker on it", kind: "quantity" } as const;
 const walkerAt: EntryField = {
@@ -233,6 +237,17 @@ export const WEBBING_KINDS: readonly EntryKind[] = [
     say: (e) => `A ring ran hot, ${stretchWords(e)}${noted(e)}`,
   },
   {
+    event: "hardFall",
+    label: HARD_FALL,
+    fields: [
+      { ...from, optional: true, hint: "Metres from the marked end. Empty: all of it is in doubt" },
+      { ...to, optional: true },
+      hardNote,
+    ],
+    fresh: {},
+    say: hardWords,
+  },
+  {
     event: "tensionReading",
     label: "Tension read",
     fields: [
@@ -298,6 +313,7 @@ export const PART_KINDS: readonly EntryKind[] = [
     say: (e) => `Contact with an edge${noted(e)}`,
   },
   { event: "ranHot", label: "Ran hot", fields: [note], fresh: {}, say: (e) => `Ran hot${noted(e)}` },
+  { event: "hardFall", label: HARD_FALL, fields: [hardNote], fresh: {}, say: hardWords },
   { event: "inspected", label: "Inspected", fields: JUDGEMENT, fresh: freshJudgement, say: judgedWords },
 ];
 

@@ -35,6 +35,7 @@ const LANE_OF: Readonly<Record<string, LaneKind>> = {
   damage: "damage",
   edgeContact: "damage",
   hotRing: "damage",
+  hardFall: "damage",
 };
 
 /** `state` gives the marks that weblocks leave; everything else is drawn from the entries as written. */
@@ -101,6 +102,8 @@ export function shortLabel(entry: WrittenEntry): string {
     case "hotRing":
     case "ranHot":
       return "ran hot";
+    case "hardFall":
+      return "hard fall";
     case "tensionReading":
       return String(entry.tension ?? "tension");
     case "sagReading":

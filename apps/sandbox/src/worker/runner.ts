@@ -1,15 +1,16 @@
-import { createWorkerRunner, type RunnerService } from "@secondline/runner";
+import { createWorkerRunner, type OrdersService, type RunnerService } from "@secondline/runner";
 import { HIDDEN_JOBS, mostJobs } from "./jobs.ts";
 
-let runner: RunnerService | undefined;
+type PageRunner = RunnerService & OrdersService;
+let runner: PageRunner | undefined;
 
 /** The page's one runner: a coordinating thread with its computing threads. It is replaced when it dies. */
-export function pageRunner(): RunnerService {
+export function pageRunner(): PageRunner {
   runner ??= start();
   return runner;
 }
 
-function start(): RunnerService {
+function start(): PageRunner {
   const made = createWorkerRunner(() => new Worker(new URL("./sim.worker.ts", import.meta.url), { type: "module" }));
   const heed = () => void made.setJobs(document.hidden ? HIDDEN_JOBS : mostJobs());
   document.addEventListener("visibilitychange", heed);

@@ -1,12 +1,12 @@
 /** A worker whose service behaves as the name of the rig says. Bundled by the test, for Node's workers take no TypeScript. */
 import { parentPort } from "node:worker_threads";
 import nodeEndpoint from "comlink/dist/esm/node-adapter.mjs";
-import { exposeRunner, type RunnerService } from "../../src/index.ts";
+import { exposeRunner, type OrdersService, type RunnerService } from "../../src/index.ts";
 
 const pause = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
 const cancelled = new Set<string>();
 
-const service: RunnerService = {
+const service: RunnerService & OrdersService = {
   async run({ id, assessed: { rig } }, onProgress) {
     if (rig.name === "crash")
       setTimeout(() => {
@@ -33,6 +33,9 @@ const service: RunnerService = {
   async chances({ assessed: { rig } }, onProgress) {
     onProgress?.({ done: 0.25, step: "a quarter" });
     return { ok: true, value: { title: rig.name } } as never;
+  },
+  async orders({ orders }) {
+    return { ok: true, value: orders.map(() => ({ ok: false }) as never) };
   },
   async cancel(id) {
     cancelled.add(id);

@@ -5,5 +5,12 @@ import { assessmentHashes } from "./inputHash.ts";
 
 /** A rig by itself: nothing else is known. Throws nothing. */
 export function assessRig(rig: Rig): Assessed {
-  return { rig, tests: [], taken: { judged: [] }, notes: [], withholds: [], ...assessmentHashes(rig, [], []) };
+  const known = { rig, tests: [], withholds: [] };
+  return {
+    ...known,
+    taken: { judged: [] },
+    notes: [],
+    upkeep: { lapses: [] },
+    ...assessmentHashes({ ...known, lapses: [] }),
+  };
 }

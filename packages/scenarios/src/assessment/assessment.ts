@@ -22,6 +22,8 @@ import {
   readDate,
   rigMatch,
   testsUntil,
+  type Upkeep,
+  upkeepOf,
   type WearRecord,
 } from "@secondline/strength";
 import { assessmentHashes } from "./inputHash.ts";
@@ -65,6 +67,8 @@ export interface Assessed {
   readonly notes: readonly string[];
   /** What must be looked at or put right before the rig may be said to hold. */
   readonly withholds: readonly string[];
+  /** What the wear record says of inspections, falls and what happened since: what has lapsed is not said to hold. */
+  readonly upkeep: Upkeep;
   /** SHA-256 of everything above but the notes: two that are equal give the same verdict. */
   readonly hash: string;
   /** The same without what a verdict is told of and no run depends on: whether values are confirmed. */
@@ -74,6 +78,9 @@ export interface Assessed {
 export type AssessmentReading =
   | { readonly ok: true; readonly assessed: Assessed }
   | { readonly ok: false; readonly issues: readonly RigIssue[] };
+
+/** Of a rig without a wear record nobody knows anything of that. */
+const NO_UPKEEP: Upkeep = { lapses: [] };
 
 /** Works an assessment out; every fault of it at once, nothing taken silently. */
 export function assess(assessment: Assessment): AssessmentReading {
@@ -88,6 +95,7 @@ export function assess(assessment: Assessment): AssessmentReading {
   const known = testsUntil(tests, on);
   const used = testsTaken(judged, known, on);
   const withholds = worn?.needsInspection ?? [];
+  const upkeep = wear && on !== undefined ? upkeepOf(rig, wear, readDate(on)!) : NO_UPKEEP;
   const taken: Taken = {
     ...(on === undefined ? {} : { on }),
     ...(wear ? { wear: { name: wear.name, lines } } : {}),
@@ -102,7 +110,8 @@ export function assess(assessment: Assessment): AssessmentReading {
       taken,
       notes: [...(worn?.notes ?? []).filter((note) => !withholds.includes(note)), ...displaced, ...used.notes],
       withholds,
-      ...assessmentHashes(judged, known.counted, withholds),
+      upkeep,
+      ...assessmentHashes({ rig: judged, tests: known.counted, withholds, lapses: upkeep.lapses }),
     },
   };
 }

@@ -2,24 +2,31 @@
 import { sha256 } from "@noble/hashes/sha2.js";
 import { bytesToHex, utf8ToBytes } from "@noble/hashes/utils.js";
 import type { Rig } from "@secondline/rig";
-import type { BreakTest } from "@secondline/strength";
+import type { BreakTest, Lapse } from "@secondline/strength";
 
 /** SHA-256 of the value as JSON with sorted keys, in hex; key order and spacing of the file do not matter. */
 export function inputHash(value: unknown): string {
   return bytesToHex(sha256(utf8ToBytes(sortedJson(value) ?? "null")));
 }
 
-/** Of an assessment, and of what its runs depend on: no run asks whether a value is confirmed. */
-export function assessmentHashes(
-  rig: Rig,
-  tests: readonly BreakTest[],
-  withholds: readonly string[],
-): { readonly hash: string; readonly runsHash: string } {
+interface Hashed {
+  readonly rig: Rig;
+  readonly tests: readonly BreakTest[];
+  readonly withholds: readonly string[];
+  readonly lapses: readonly Lapse[];
+}
+
+/** Of an assessment, and of what its runs depend on: no run asks whether a value is confirmed, nor what has lapsed. */
+export function assessmentHashes({ rig, tests, withholds, lapses }: Hashed): {
+  readonly hash: string;
+  readonly runsHash: string;
+} {
   // Once for both: a log may be long.
   const log = tests.length === 0 ? tests : inputHash(tests);
-  const hash = inputHash({ rig, tests: log, withholds });
   const { unconfirmed, ...ofRuns } = rig;
-  return { hash, runsHash: unconfirmed === undefined ? hash : inputHash({ rig: ofRuns, tests: log, withholds }) };
+  const runsHash = inputHash({ rig: ofRuns, tests: log, withholds });
+  const isSame = unconfirmed === undefined && lapses.length === 0;
+  return { hash: isSame ? runsHash : inputHash({ rig, tests: log, withholds, lapses }), runsHash };
 }
 
 /** Without a copy of the value: a break log may have thousands of tests. Undefined for what JSON leaves out. */

@@ -1,5 +1,6 @@
 /** The verdict: one rule over margins, falls, the pull on the person and what the search leaves open. */
 import type { PartId } from "@secondline/rig";
+import type { Lapse } from "@secondline/strength";
 import type { CompleteSearch, Gap } from "../search/complete.ts";
 import type { FallFacts } from "./fall.ts";
 import { gradeOf, type PartMargins, partialGrade, sureGrade } from "./margins.ts";
@@ -18,6 +19,8 @@ export type Reason =
   | { readonly kind: "pullHard" }
   /** All is run that was to be, and these keep what is required, but may as well not: more runs would tell. */
   | { readonly kind: "unsettled"; readonly parts: readonly PartId[]; readonly height: boolean; readonly pull: boolean }
+  /** What the verdict rests on has lapsed: something happened or an inspection is due, and nobody has judged it since. */
+  | { readonly kind: "lapsed"; readonly lapses: readonly Lapse[] }
   /** Somebody must look, or put right what does not fit, before anything may hold. */
   | { readonly kind: "withheld"; readonly what: string }
   /** Values at these paths of the rig's file were taken over, and nobody has confirmed them. */
@@ -42,6 +45,7 @@ export interface Findings {
   /** Required height of the feet above the ground [m]. */
   readonly requiredClearance: number;
   readonly withholds: readonly string[];
+  readonly lapses: readonly Lapse[];
   /** Paths of values that nobody has confirmed. */
   readonly unconfirmed: readonly string[];
   readonly knowing: Knowing;
@@ -49,7 +53,7 @@ export interface Findings {
 
 /** What fails and what is thin: found by any search, however small. Least share of what is required first. */
 export function faultsOf(found: Findings): { readonly fails: readonly Reason[]; readonly thin: readonly Reason[] } {
-  const { parts, falls, person, requiredClearance, withholds, unconfirmed, knowing } = found;
+  const { parts, falls, person, requiredClearance, withholds, lapses, unconfirmed, knowing } = found;
   const ranked = [...parts].sort((a, b) => rank(a) - rank(b));
   const gradeIn = { all: gradeOf, some: partialGrade, onTheWay: sureGrade }[knowing];
   const graded = (grade: string) => ranked.filter((one) => gradeIn(one) === grade);
@@ -65,6 +69,7 @@ export function faultsOf(found: Findings): { readonly fails: readonly Reason[]; 
       ...(pull === "fails" ? [{ kind: "pullTooHard" } as const] : []),
     ],
     thin: [
+      ...(lapses.length > 0 ? [{ kind: "lapsed", lapses } as const] : []),
       ...graded("thin").map((one): Reason => ({ kind: "partThin", part: id(one) })),
       ...(near
         ? [

@@ -74,7 +74,7 @@ export function staticsOf(rig: Rig, strengths: RigStrengths): Outcome["statics"]
 
 export function conclude(facts: SearchFacts): Outcome {
   const { assessed, strengths, book, events, counts, options } = facts;
-  const { rig, taken, notes, withholds, hash } = assessed;
+  const { rig, taken, notes, hash } = assessed;
   const runs = book.eventRuns(events, counts);
   const whatIfs = events.map((event, i) => whatIfOutcome(facts, event, i));
   if (runs.length === 0) throw nothingComputed(whatIfs);
@@ -88,12 +88,15 @@ export function conclude(facts: SearchFacts): Outcome {
     falls,
     ...(person ? { person } : {}),
     requiredClearance: rig.requiredClearance,
-    withholds: [...new Set([...withholds, ...strengths.parts.flatMap((part) => part.needsInspection ?? [])])],
+    withholds: withheldIn(assessed, strengths),
+    lapses: assessed.upkeep.lapses,
     unconfirmed: rig.unconfirmed ?? [],
     knowing,
   };
   const [finding, complete] = findingOf(found, state);
-  const parts = margins.map((one) => partOutcome(one, knowing, runs));
+  // Of what has lapsed no part is said to hold either.
+  const hasLapsed = assessed.upkeep.lapses.length > 0;
+  const parts = margins.map((one) => partOutcome(one, knowing, runs)).map(hasLapsed ? notHolding : (one) => one);
   const least = leastOf(margins);
   const worst = margins.find(({ part }) => part.id === least)?.governing?.demand.event;
   const likely =
@@ -139,6 +142,15 @@ export function conclude(facts: SearchFacts): Outcome {
     cautions: cautionsOf(facts, margins, runs, whatIfs),
     statics: facts.statics,
   };
+}
+
+const notHolding = (part: PartOutcome): PartOutcome => (part.verdict === "holds" ? { ...part, verdict: "open" } : part);
+
+/** What somebody must look at, besides that for which it has lapsed. */
+function withheldIn({ withholds, upkeep }: Assessed, strengths: RigStrengths): readonly string[] {
+  const said = upkeep.lapses.map((one) => ("sentence" in one ? one.sentence : ""));
+  const all = new Set([...withholds, ...strengths.parts.flatMap((part) => part.needsInspection ?? [])]);
+  return [...all].filter((what) => !said.includes(what));
 }
 
 function findingOf(found: Findings, state: SearchState): readonly [Finding, boolean] {

@@ -58,7 +58,7 @@ export function afterInspection({ needs, doubts }: Judged, inspection: Inspectio
   }
 }
 
-interface Stretch {
+export interface Stretch {
   readonly from?: number;
   readonly to?: number;
 }
@@ -68,7 +68,7 @@ function placeOf({ from, to }: Stretch): Stretch {
 }
 
 /** Whether an inspection took in all of a stretch; one without a place took in everything. */
-function covers(inspection: Stretch, { from, to }: Stretch): boolean {
+export function covers(inspection: Stretch, { from, to }: Stretch): boolean {
   const { from: first = Number.NEGATIVE_INFINITY, to: last = Number.POSITIVE_INFINITY } = inspection;
   return first <= (from ?? Number.NEGATIVE_INFINITY) && (to ?? Number.POSITIVE_INFINITY) <= last;
 }

@@ -7,7 +7,7 @@ import { checkWebbing } from "./checkWebbing.ts";
 import { entryKindOf, WEBBING_EVENTS } from "./entries/entryKinds.ts";
 import { PART_EVENTS, partEntryKindOf } from "./partEntries/partEntryKinds.ts";
 import type { WearRecord } from "./record.ts";
-import { type ReadWear, type WearDocument, wearSchema } from "./schema.ts";
+import { DAY, type ReadWear, type WearDocument, wearSchema } from "./schema.ts";
 import type { FaultParams } from "./values.ts";
 
 export type WearReading =
@@ -45,6 +45,11 @@ export function readWearRecord(input: unknown): WearReading {
       record.parts.map((p) => `${p.part} of ${p.rig}`),
       "parts",
       "part",
+    ),
+    ...repeated(
+      record.plans.map(({ rig }) => rig),
+      "plans",
+      "rig",
     ),
   ];
   return issues.length > 0
@@ -103,6 +108,12 @@ function build(read: ReadWear): WearRecord {
       ...part,
       ...(made === undefined ? {} : { made }),
       entries: entries.map((entry) => partEntryKindOf(entry.event).read(entry)),
+    })),
+    plans: (read.plans ?? []).map(({ rig, inspectEvery, falls }) => ({
+      rig,
+      // A part of a day is left out: the day comes no later than was meant.
+      ...(inspectEvery === undefined ? {} : { inspectEveryDays: Math.floor(inspectEvery / DAY) }),
+      ...(falls === undefined ? {} : { falls }),
     })),
   };
 }

@@ -30,6 +30,16 @@ export interface PartRecord {
   readonly entries: readonly PartEntry[];
 }
 
+/** What is meant to happen to a rig while it hangs. */
+export interface UsePlan {
+  /** Id of the rig, or its name, as in its document. */
+  readonly rig: string;
+  /** Everything of it is inspected again within so many days, whole ones [-]; absent: nobody said. */
+  readonly inspectEveryDays?: number;
+  /** Falls on a webbing or part between two inspections [-]; absent: nobody said. */
+  readonly falls?: number;
+}
+
 export interface WearRecord {
   readonly name: string;
   readonly invented: boolean;
@@ -37,4 +47,5 @@ export interface WearRecord {
   readonly hemisphere: Hemisphere;
   readonly webbings: readonly WebbingRecord[];
   readonly parts: readonly PartRecord[];
+  readonly plans: readonly UsePlan[];
 }

@@ -2,7 +2,10 @@
 import * as z from "zod";
 import { webbingEntrySchema } from "./entries/entryKinds.ts";
 import { partEntrySchema } from "./partEntries/partEntryKinds.ts";
-import { date, quantity, text } from "./values.ts";
+import { count, date, quantity, text } from "./values.ts";
+
+/** [s] */
+export const DAY = 86_400;
 
 /** The tag by which a file is known as a wear record of ours, with the version of the format. */
 export const WEAR_FORMAT = "wear/1";
@@ -32,6 +35,17 @@ export const wearSchema = z.strictObject({
       z.strictObject({ rig: text, part: text, made: date.optional(), entries: z.array(partEntrySchema).max(2000) }),
     )
     .max(200)
+    .optional(),
+  /** What is meant to happen to a rig while it hangs: how often it is looked at, and how many falls come between. */
+  plans: z
+    .array(
+      z.strictObject({
+        rig: text,
+        inspectEvery: quantity("time", DAY, 732 * DAY, "1 day to 2 years").optional(),
+        falls: count.optional(),
+      }),
+    )
+    .max(100)
     .optional(),
 });
 

@@ -6,6 +6,7 @@ import { damage } from "./damage.ts";
 import { edgeContact } from "./edgeContact.ts";
 import type { EntryKind } from "./entryKind.ts";
 import { falls } from "./falls.ts";
+import { hardFall } from "./hardFall.ts";
 import { hotRing } from "./hotRing.ts";
 import { inspected } from "./inspected.ts";
 import { moved } from "./moved.ts";
@@ -34,6 +35,7 @@ export const ENTRY_KINDS = {
   storm,
   edgeContact,
   hotRing,
+  hardFall,
   tensionReading,
   sagReading,
   inspected,

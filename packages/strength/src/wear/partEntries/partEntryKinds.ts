@@ -2,6 +2,7 @@
 import * as z from "zod";
 import { edgeContact } from "./edgeContact.ts";
 import { falls } from "./falls.ts";
+import { hardFall } from "./hardFall.ts";
 import { inspected } from "./inspected.ts";
 import type { PartEntryKind } from "./partEntryKind.ts";
 import { putUp } from "./putUp.ts";
@@ -22,6 +23,7 @@ export const PART_ENTRY_KINDS = {
   storm,
   edgeContact,
   ranHot,
+  hardFall,
   inspected,
 } as const;
 

@@ -1,0 +1,127 @@
+/** `card`: one page to hang at the line: who may walk, until when, for how many falls, and what makes it lapse. */
+import { siteCardPage } from "@secondline/report";
+import {
+  type Accuracy,
+  cardUntil,
+  type Found,
+  fallsLeft,
+  type HeaviestWalker,
+  heaviestWalker,
+  NothingSwept,
+  type Outlook,
+  rigOnLaterDays,
+  type SearchOptions,
+  type SiteCard,
+  type Swept,
+  siteCard,
+  sweepPoints,
+  type WalkerAnswer,
+  type WalkerStep,
+} from "@secondline/scenarios";
+import { cardWords as words } from "@secondline/words/card";
+import { type AssessmentOptions, type ReadAssessment, readAssessment } from "../assessment.ts";
+import type { Computing } from "../computing.ts";
+import { type ComputingOptions, readComputing } from "../computingOptions.ts";
+import { EXIT } from "../failure.ts";
+import { LARGEST, readJsonFile } from "../input.ts";
+import { failedRuns } from "../outcomeData.ts";
+import { checkOutFile, writeOutFile } from "../outFile.ts";
+import { outlookOf } from "../outlook.ts";
+import { runStudy } from "../study.ts";
+import { runSweep } from "../sweepRuns.ts";
+import { message } from "../terminal.ts";
+
+export interface CardOptions extends AssessmentOptions, ComputingOptions {
+  readonly out: string;
+  readonly force?: boolean;
+  readonly require?: boolean;
+  readonly set: "quick" | "full";
+  readonly accuracy: Accuracy;
+}
+
+export async function card(file: string, options: CardOptions): Promise<void> {
+  const inputs = [file, options.wear, options.tests].filter((input) => input !== undefined);
+  const out = checkOutFile(options.out, options.force === true, inputs);
+  const computing = readComputing(options);
+  const read = readAssessment(file, { ...options, on: options.on ?? today() });
+  const search: SearchOptions = { accuracy: options.accuracy, size: options.set };
+  const found = await runStudy(read.assessed, search, computing);
+  const made = await cardOf(file, { read, found, search, computing });
+  const { assessed } = read;
+  writeOutFile(out, siteCardPage(assessed, found.outcome, made, { date: today() }));
+  const text = words.card({ rig: assessed.rig, outcome: found.outcome, card: made, made: today() });
+  message(`${text.word}: ${text.says}`);
+  for (const item of text.must.items) message(item);
+  message(words.say("written", { file: options.out }));
+  if (failedRuns(assessed.rig, found.outcome).length > 0) process.exitCode = EXIT.audit;
+  else if (options.require && made.permission !== "given") process.exitCode = EXIT.required;
+}
+
+/** By the clock and the calendar of where it is printed. */
+function today(): string {
+  const now = new Date();
+  const two = (number: number) => String(number).padStart(2, "0");
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}
+
+interface Begun {
+  readonly read: ReadAssessment;
+  readonly found: Found;
+  readonly search: SearchOptions;
+  readonly computing: Computing;
+}
+
+/** Heavier walkers are looked for only where the card permits anybody. */
+async function cardOf(file: string, begun: Begun): Promise<SiteCard> {
+  const { read, found } = begun;
+  const { assessed } = read;
+  const { outcome } = found;
+  const outlook = outlookOf(read, found);
+  const left = leftBy(begun, outlook);
+  const question = {
+    assessed,
+    outcome,
+    ...(outlook ? { outlook } : {}),
+    ...(left === undefined ? {} : { fallsLeft: left }),
+  };
+  const first = siteCard(question);
+  if (first.permission !== "given") return first;
+  return siteCard({ ...question, walker: await heaviest(file, begun) });
+}
+
+function leftBy({ read, found }: Begun, outlook: Outlook | undefined): number | undefined {
+  const { assessment, assessed } = read;
+  const [until, rigOn] = [cardUntil(assessed, outlook), rigOnLaterDays(assessment)];
+  if (!until || !rigOn || found.outcome.verdict !== "holds") return undefined;
+  return fallsLeft({ on: assessment.on!, until: until.day, rigOn, tests: assessed.tests, events: found.demands });
+}
+
+async function heaviest(file: string, { read, search, computing }: Begun): Promise<HeaviestWalker> {
+  const { document } = readJsonFile(file, LARGEST.rig);
+  const work = heaviestWalker({ document, assessment: read.assessment, options: search });
+  let step = work.next();
+  while (!step.done) step = work.next(await answerTo(step.value, computing));
+  return step.value;
+}
+
+async function answerTo(step: WalkerStep, computing: Computing): Promise<WalkerAnswer> {
+  if (step.kind === "search") {
+    return { kind: "found", found: await runStudy(step.assessed, step.options, computing) };
+  }
+  return { kind: "swept", swept: await sweptBy(step, computing) };
+}
+
+/** Undefined where no heavier walker gives a rig, or none of their runs a number. */
+async function sweptBy(
+  { question, options }: Extract<WalkerStep, { kind: "sweep" }>,
+  computing: Computing,
+): Promise<Swept | undefined> {
+  const found = sweepPoints(question);
+  if (found.points.length < 2) return undefined;
+  try {
+    return await runSweep(found, question.knobs, options, computing);
+  } catch (error) {
+    if (error instanceof NothingSwept) return undefined;
+    throw error;
+  }
+}

@@ -1,0 +1,174 @@
+import type { HeaviestWalker, Outcome, SiteCard } from "@secondline/scenarios";
+import { type CardText, cardWords } from "@secondline/words/card";
+import { useEffect } from "react";
+import { Button } from "../design/Button.tsx";
+import { Meter } from "../design/Meter.tsx";
+import { VerdictMark, verdictColour } from "../design/VerdictMark.tsx";
+import { tellKnown } from "../knownFromWear.ts";
+import { useActions, useContextOrThrow, useSandbox } from "../state/useSandbox.ts";
+import { StudyState } from "../verdict/StudyState.tsx";
+import { dated, todayIso } from "../wear/days.ts";
+import { WearContext } from "../wear/useWear.ts";
+import { wearStoreOf } from "../wear/wearStore.ts";
+import { quantity } from "../words.ts";
+import styles from "./card.module.css";
+import { useCard } from "./useCard.ts";
+import { type Heavier, useHeavier } from "./useHeavier.ts";
+
+/** What those must know who clip in, as it is printed: who may walk, until when, and what makes the card lapse. */
+export function CardView() {
+  const sandbox = useContextOrThrow();
+  useEffect(() => void tellKnown(sandbox), [sandbox]);
+  return (
+    <WearContext.Provider value={wearStoreOf(sandbox)}>
+      <div className={styles.view}>
+        <main className={styles.page} aria-label="Site card">
+          <Body />
+        </main>
+      </div>
+    </WearContext.Provider>
+  );
+}
+
+function Body() {
+  const state = useCard();
+  const heavier = useHeavier();
+  const { look } = useActions();
+  switch (state.kind) {
+    case "searching":
+      return (
+        <>
+          <h2 className={styles.title}>No card yet</h2>
+          <p className={styles.says}>A card rests on the whole search.</p>
+          <StudyState />
+          <Back />
+        </>
+      );
+    case "dating":
+      return (
+        <>
+          <h2 className={styles.title}>No card yet</h2>
+          <p className={styles.says} role="status">
+            Looking until when, and for how many falls…
+          </p>
+          <Back />
+        </>
+      );
+    case "failed":
+      return (
+        <>
+          <h2 className={styles.title}>No card</h2>
+          <p className={styles.says} role="alert">
+            Until when was not computed: {state.message}
+          </p>
+          <Button label="Look at the wear record" onClick={() => look({ view: "wear" })} />
+        </>
+      );
+    case "ready":
+      return <Card card={withWalker(state.card, heavier.walker)} outcome={state.outcome} heavier={heavier} />;
+  }
+}
+
+/** Only who is permitted may be heavier. */
+const withWalker = (card: SiteCard, walker: HeaviestWalker | undefined): SiteCard =>
+  card.allows && walker ? { ...card, allows: { ...card.allows, walker } } : card;
+
+function Back() {
+  const { look } = useActions();
+  return (
+    <div className={styles.buttons}>
+      <Button tone="quiet" label="Back to the rig" onClick={() => look({ view: "rig" })} />
+    </div>
+  );
+}
+
+function Card({ card, outcome, heavier }: { card: SiteCard; outcome: Outcome; heavier: Heavier }) {
+  const assessed = useSandbox((state) => state.assessment.assessed);
+  const { look, tell } = useActions();
+  const date = todayIso();
+  const text = cardWords.card({ rig: assessed.rig, outcome, card, made: date });
+  async function made(how: "saveCard" | "printCard"): Promise<void> {
+    const saving = await import("./saveCard.ts").catch(() => undefined);
+    if (saving) saving[how]({ assessed, outcome, card, date });
+    else tell({ tone: "fault", text: "The part of Secondline that makes cards did not arrive. Try again." });
+  }
+  return (
+    <>
+      <h2 className={styles.title}>{text.title}</h2>
+      <Status text={text} date={date} />
+      <div className={styles.buttons}>
+        <Button tone="filled" icon="save" label="Save the card" onClick={() => void made("saveCard")} />
+        <Button label="Print it" onClick={() => void made("printCard")} />
+        <Button tone="quiet" label="To the wear record" onClick={() => look({ view: "wear" })} />
+      </div>
+      {card.allows && !card.allows.walker.looked && <Look heavier={heavier} />}
+      {text.must.items.length > 0 && <List {...text.must} />}
+      <dl className={styles.rows}>
+        {text.rows.map(({ kind, name, value, note }) => (
+          <div key={kind} className={styles[WIDE.has(kind) ? "wide" : "row"]}>
+            <dt>{name}</dt>
+            <dd>
+              <span className={styles.value}>{dated(value)}</span>
+              {note && <span className={styles.note}>{note}</span>}
+            </dd>
+          </div>
+        ))}
+      </dl>
+      <List {...text.lapse} />
+      <List {...text.cautions} />
+      <p className={styles.foot}>
+        {dated(text.foot.state)} {text.foot.hashName}: <code>{text.foot.hash}</code>
+      </p>
+    </>
+  );
+}
+
+/** A sweep of the walker's mass, then whole searches: it takes as long as two or three verdicts. */
+function Look({ heavier: { busy, failed, start, stop } }: { heavier: Heavier }) {
+  if (!busy) {
+    return (
+      <div className={styles.buttons}>
+        <Button label={cardWords.say("heavier.look")} title={cardWords.say("heavier.hint")} onClick={start} />
+        {failed && <p role="alert">{cardWords.say("heavier.failed")}</p>}
+      </div>
+    );
+  }
+  return (
+    <div className={styles.busy}>
+      <Meter done={busy.done} doing={cardWords.say(busy.step === 1 ? "heavier.sweep" : "heavier.search")} />
+      <Button icon="stop" label={cardWords.say("heavier.stop")} onClick={stop} />
+    </div>
+  );
+}
+
+/** Rows of words rather than of a number. */
+const WIDE: ReadonlySet<CardText["rows"][number]["kind"]> = new Set(["leash", "singles", "unfollowed"]);
+
+const MARK = { given: "holds", none: "fails", lapsed: "thin" } as const;
+
+/** Once its last day is over by the clock of the device, a card has lapsed here as it has on paper. */
+function Status({ text, date }: { text: CardText; date: string }) {
+  const late = text.late && date > text.late.day ? text.late : undefined;
+  const mark = MARK[late ? "lapsed" : text.permission];
+  return (
+    <section className={styles.status} data-permission={late ? "lapsed" : text.permission}>
+      <p className={styles.word} style={{ color: verdictColour(mark) }}>
+        <VerdictMark verdict={mark} size={30} /> {late?.word ?? text.word}
+      </p>
+      <p className={styles.says}>{quantity.unbroken(dated(late?.says ?? text.says))}</p>
+    </section>
+  );
+}
+
+function List({ head, items }: CardText["lapse"]) {
+  return (
+    <section className={styles.list}>
+      <h3>{head}</h3>
+      <ul>
+        {items.map((item) => (
+          <li key={item}>{dated(item)}</li>
+        ))}
+      </ul>
+    </section>
+  );
+}

@@ -1,0 +1,20 @@
+/** The site card as a file, and on paper. Its code comes only when it is asked for. */
+import { siteCardPage } from "@secondline/report";
+import type { Assessed, Outcome, SiteCard } from "@secondline/scenarios";
+import { download, fileName } from "../files/download.ts";
+import { printPage } from "../files/printPage.ts";
+
+interface Made {
+  readonly assessed: Assessed;
+  readonly outcome: Outcome;
+  readonly card: SiteCard;
+  readonly date: string;
+}
+
+const pageOf = ({ assessed, outcome, card, date }: Made): string => siteCardPage(assessed, outcome, card, { date });
+
+export function saveCard(made: Made): void {
+  download(pageOf(made), fileName(`${made.card.rigName} site card`, "html"), "text/html");
+}
+
+export const printCard = (made: Made): void => printPage(pageOf(made), "Site card to print");

@@ -1,0 +1,47 @@
+/** The site card of the state in hand, as soon as its verdict and the days that follow from it are there. */
+import { type Outcome, type SiteCard, siteCard } from "@secondline/scenarios";
+import { useEffect, useMemo } from "react";
+import { useActions, useSandbox } from "../state/useSandbox.ts";
+import { foundOf } from "../state/verdictOf.ts";
+import type { CardDates } from "../wear/analysis.ts";
+import { useAnalysis } from "../wear/useAnalysis.ts";
+import { useWear } from "../wear/useWear.ts";
+
+export type CardState =
+  /** The verdict is looked for, or there can be none. */
+  | { readonly kind: "searching" }
+  | { readonly kind: "dating" }
+  | { readonly kind: "failed"; readonly message: string }
+  | { readonly kind: "ready"; readonly card: SiteCard; readonly outcome: Outcome };
+
+export function useCard(): CardState {
+  const written = useWear((state) => state.good.written);
+  const { assessed, known } = useSandbox((state) => state.assessment);
+  const rig = useSandbox((state) => state.document.rig);
+  const found = useSandbox(foundOf);
+  const { lookOn } = useActions();
+  useEffect(() => void lookOn(), [lookOn]);
+  const isDated = found !== undefined && assessed.taken.wear !== undefined;
+  const key = useMemo(() => ({ written, known, assessed, found }), [written, known, assessed, found]);
+  const answer = useAnalysis<CardDates & { readonly of: typeof key }>(
+    key,
+    isDated
+      ? async (analysis) => {
+          const { demands: events, outcome } = found;
+          const { on } = known;
+          const input = { rig, record: written, on, tests: assessed.tests, events, whole: outcome.search.complete };
+          return { ...(await analysis.card({ ...input, assessed })), of: key };
+        }
+      : undefined,
+  );
+  return useMemo(() => {
+    if (!found) return { kind: "searching" };
+    const { outcome } = found;
+    if (!isDated) return { kind: "ready", outcome, card: siteCard({ assessed, outcome }) };
+    if (answer.kind === "failed") return { kind: "failed", message: answer.message };
+    // Dates of another state are none.
+    if (answer.kind !== "done" || answer.value.of !== key) return { kind: "dating" };
+    const { of: _, ...dates } = answer.value;
+    return { kind: "ready", outcome, card: siteCard({ assessed, outcome, ...dates }) };
+  }, [found, isDated, assessed, answer, key]);
+}

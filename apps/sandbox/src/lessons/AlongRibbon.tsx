@@ -1,0 +1,79 @@
+import type { PlaybackClock } from "../clock/playbackClock.ts";
+import { useClock } from "../clock/useClock.ts";
+import { quantity } from "../words.ts";
+import styles from "./AlongRibbon.module.css";
+import { alongLine, carriedAt } from "./along.ts";
+import type { LessonRun } from "./facts.ts";
+import { say } from "./words.ts";
+
+const WIDTH = 640;
+const HEIGHT = 132;
+const LEFT = 44;
+const TOP = 22;
+const BOTTOM = 26;
+/** The line follows the clock this often [ms]. */
+const FOLLOW = 50;
+
+/** Strength along the main line with its clamp mark on it, and the load that passes it as the fall goes on. */
+export function AlongRibbon({ run, clock }: { run: LessonRun; clock: PlaybackClock }) {
+  const time = useClock(clock, (state) => state.time, FOLLOW);
+  const line = alongLine(run);
+  if (!line) return null;
+  const { zones, length, top, mark } = line;
+  const x = (metre: number) => LEFT + (metre / length) * (WIDTH - LEFT - 12);
+  const y = (force: number) => HEIGHT - BOTTOM - (force / top) * (HEIGHT - TOP - BOTTOM);
+  const loads = carriedAt(run.recording, time, length);
+  const here = mark && loads.find(({ to }) => to >= mark.middle)?.force;
+  const holds = zones
+    .map(({ to, strength5 }, i) => `${i === 0 ? `M${x(0)} ${y(strength5)}` : `V${y(strength5)}`}H${x(to)}`)
+    .join("");
+  const carried = loads
+    .map(({ from, to, force }, i) => `${i === 0 ? "M" : "L"}${x((from + to) / 2)} ${y(force)}`)
+    .join("");
+  const ticks = [0, 10_000, 20_000, 30_000].filter((force) => force <= top);
+  return (
+    <figure className={styles.figure}>
+      <figcaption className={styles.title}>{say("ribbon.title", { time: quantity.seconds(time) })}</figcaption>
+      <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={say("ribbon.label")}>
+        {ticks.map((force) => (
+          <g key={force}>
+            <path d={`M${LEFT} ${y(force)}H${WIDTH - 12}`} className={styles.grid} />
+            <text x={LEFT - 6} y={y(force) + 4} textAnchor="end">
+              {force / 1000} kN
+            </text>
+          </g>
+        ))}
+        {mark && (
+          <rect
+            x={x(mark.from)}
+            y={TOP}
+            width={Math.max(6, x(mark.to) - x(mark.from))}
+            height={HEIGHT - TOP - BOTTOM}
+            className={styles.mark}
+          />
+        )}
+        <path d={holds} className={styles.holds} />
+        <path d={carried} className={styles.carries} />
+        {mark && here !== undefined && (
+          <text x={x(mark.to) + 8} y={TOP - 8} className={styles.strong}>
+            {say("ribbon.mark", { strength: quantity.strength(mark.strength5), load: quantity.load(here) })}
+          </text>
+        )}
+        <text x={LEFT} y={HEIGHT - 8}>
+          A
+        </text>
+        <text x={WIDTH - 12} y={HEIGHT - 8} textAnchor="end">
+          B
+        </text>
+        <path d={`M${LEFT + 60} ${HEIGHT - 12}h24`} className={styles.holds} />
+        <text x={LEFT + 90} y={HEIGHT - 8}>
+          {say("ribbon.holds")}
+        </text>
+        <path d={`M${LEFT + 340} ${HEIGHT - 12}h24`} className={styles.carries} />
+        <text x={LEFT + 370} y={HEIGHT - 8}>
+          {say("ribbon.carries")}
+        </text>
+      </svg>
+    </figure>
+  );
+}

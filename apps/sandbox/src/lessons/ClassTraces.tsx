@@ -1,0 +1,47 @@
+import type { PlaybackClock } from "../clock/playbackClock.ts";
+import { Plot, type TraceLook } from "../layouts/LayoutTraces.tsx";
+import { LOOKS } from "../layouts/layoutLook.ts";
+import { useFrameSize } from "../time/index.ts";
+import styles from "./classroom.module.css";
+import type { LessonRun } from "./facts.ts";
+import { say } from "./words.ts";
+
+interface Props {
+  clock: PlaybackClock;
+  before: LessonRun | undefined;
+  after: LessonRun | undefined;
+}
+
+/** Room for the names at the right ends, in the type of a class [px]. */
+export const CLASS_GUTTER = { wide: 200, compact: 120 };
+
+const NAMES: readonly TraceLook[] = [
+  { name: say("lesson.pictureBefore"), look: LOOKS[0]! },
+  { name: say("lesson.pictureAfter"), look: LOOKS[1]! },
+];
+
+/** The pull on the harness of both runs, under the picture and on its clock. */
+export function ClassTraces({ clock, before, after }: Props) {
+  const { ref, size } = useFrameSize<HTMLDivElement>();
+  // What happens once more to the same rig has the same trace.
+  const same = after?.many !== undefined || after?.swept !== undefined;
+  return (
+    <section className={styles.traces} aria-label={say("class.traces")}>
+      <div ref={ref} className={styles.figure}>
+        {size.width > 0 && before && (
+          <Plot
+            clock={clock}
+            recordings={after && !same ? [before.recording, after.recording] : [before.recording]}
+            trace="leash"
+            name={say("class.traces")}
+            width={size.width}
+            height={size.height}
+            compact={false}
+            looks={NAMES}
+            gutter={CLASS_GUTTER}
+          />
+        )}
+      </div>
+    </section>
+  );
+}

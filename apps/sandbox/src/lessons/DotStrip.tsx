@@ -1,0 +1,69 @@
+import { quantity } from "../words.ts";
+import styles from "./DotStrip.module.css";
+import { allFacts, type LessonRun } from "./facts.ts";
+import { prose, say } from "./words.ts";
+
+const WIDTH = 560;
+const SIDE = 16;
+const RADIUS = 5;
+const AXIS = 26;
+
+/** One dot for each fall, along the load that it brought; dots that would lie on one another are piled up. */
+export function DotStrip({ before, after }: { before: LessonRun; after: LessonRun }) {
+  const many = [...(after.many ?? [])].sort((a, b) => a - b);
+  if (many.length === 0) return null;
+  const facts = allFacts(before, after);
+  const [from, to] = [500 * Math.floor(many[0]! / 500), 500 * Math.ceil(many.at(-1)! / 500)];
+  const x = (force: number) => SIDE + ((force - from) / Math.max(to - from, 1)) * (WIDTH - 2 * SIDE);
+  const dots = piled(many.map(x));
+  const height = 2 * RADIUS * (1 + Math.max(...dots.map(({ level }) => level))) + AXIS + 6;
+  const ticks = Array.from(
+    { length: Math.floor((to - from) / 1000) + 1 },
+    (_, i) => 1000 * Math.ceil(from / 1000) + 1000 * i,
+  );
+  return (
+    <figure className={styles.figure}>
+      <svg viewBox={`0 0 ${WIDTH} ${height}`} role="img" aria-label={say("chance.dots", facts)}>
+        <path d={`M${SIDE} ${height - AXIS}H${WIDTH - SIDE}`} className={styles.axis} />
+        {ticks
+          .filter((force) => force <= to)
+          .map((force) => (
+            <g key={force}>
+              <path d={`M${x(force)} ${height - AXIS}v5`} className={styles.axis} />
+              <text x={x(force)} y={height - 6} textAnchor="middle">
+                {force / 1000} kN
+              </text>
+            </g>
+          ))}
+        {dots.map(({ at, level }, i) => (
+          <circle
+            // biome-ignore lint/suspicious/noArrayIndexKey: the dots are in the order of their loads
+            key={i}
+            cx={at}
+            cy={height - AXIS - 4 - RADIUS - 2 * RADIUS * level}
+            r={RADIUS - 0.5}
+            className={i === dots.length - 1 ? styles.hardest : styles.dot}
+          />
+        ))}
+      </svg>
+      <figcaption>{prose("chance.dots", facts)}</figcaption>
+      {many.length < THIRTY && <p>{say("chance.few", { count: many.length })}</p>}
+      <p className="visually-hidden">
+        {say("chance.list", { list: many.map((force) => quantity.load(force)).join(", ") })}
+      </p>
+    </figure>
+  );
+}
+
+const THIRTY = 30;
+
+/** Places in rising order, each on the lowest level on which it lies clear of those before. */
+export function piled(places: readonly number[]): readonly { readonly at: number; readonly level: number }[] {
+  const last: number[] = [];
+  return places.map((at) => {
+    const free = last.findIndex((before) => at - before >= 2 * RADIUS);
+    const level = free < 0 ? last.length : free;
+    last[level] = at;
+    return { at, level };
+  });
+}

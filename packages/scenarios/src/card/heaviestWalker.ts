@@ -1,0 +1,103 @@
+/**
+ * The heaviest walker with whom a rig holds. It makes no run: it asks for a sweep of the walker's mass, takes where that meets what is
+ * required on the safe side, and asks for a whole search there. What no whole search has said to hold is not told.
+ */
+import { FIELDS, type Rig, readRig } from "@secondline/rig";
+import { type Assessed, type Assessment, assess } from "../assessment/assessment.ts";
+import type { Found, SearchOptions } from "../search/search.ts";
+import type { Knob } from "../sweep/knob.ts";
+import { withValue } from "../sweep/knob.ts";
+import type { SweepOptions } from "../sweep/sweep.ts";
+import type { Crossing, Swept } from "../sweep/sweepOutcome.ts";
+import type { PointsQuestion } from "../sweep/sweepPoints.ts";
+
+export interface HeaviestWalker {
+  /** With everything worn [kg]. */
+  readonly mass: number;
+  /** The walker of the rig's file, or a heavier one for whom a whole search said that it holds. */
+  readonly from: "asked" | "searched";
+  /** Heavier ones were looked for. */
+  readonly looked: boolean;
+}
+
+export interface WalkerQuestion {
+  /** The rig's document as it is written. */
+  readonly document: unknown;
+  readonly assessment: Assessment;
+  readonly options: SearchOptions;
+}
+
+/** What is asked for next: the points of a sweep, or a whole search. */
+export type WalkerStep =
+  | { readonly kind: "sweep"; readonly question: PointsQuestion; readonly options: SweepOptions }
+  | { readonly kind: "search"; readonly assessed: Assessed; readonly options: SearchOptions };
+
+/** Undefined: nothing could be swept, or the search found no verdict. */
+export type WalkerAnswer =
+  | { readonly kind: "swept"; readonly swept: Swept | undefined }
+  | { readonly kind: "found"; readonly found: Found | undefined };
+
+/** Masses are told in these steps [kg]. */
+const STEP = 5;
+/** So many times the walker of the file is looked at, and by the field's own limit at most [-]. */
+const MOST_TIMES = 1.5;
+const POINTS = 5;
+/** Whole searches at most: the first may find that the sweep said too much. */
+const MOST_SEARCHES = 2;
+
+/** Of a rig that holds with the walker of its file. Yields what is to be made; is handed what came of it. */
+export function* heaviestWalker(question: WalkerQuestion): Generator<WalkerStep, HeaviestWalker, WalkerAnswer> {
+  const { document, assessment, options } = question;
+  const { rig, ...known } = assessment;
+  const asked = rig.walker.mass;
+  const knob = massKnob(rig);
+  if (knob === undefined) return { mass: asked, from: "asked", looked: false };
+  const { accuracy, size } = options;
+  const answer = yield {
+    kind: "sweep",
+    question: { document, known, knobs: [knob], counts: [POINTS] },
+    options: { what: { kind: "margin" }, accuracy, ...(size ? { size } : {}) },
+  };
+  let mass = answer.kind === "swept" && answer.swept ? keptUpTo(answer.swept, knob) : asked;
+  for (let i = 0; i < MOST_SEARCHES && mass > asked; i++) {
+    const heavier = withWalker(document, assessment, knob, mass);
+    if (heavier === undefined) break;
+    const found = yield { kind: "search", assessed: heavier, options };
+    if (found.kind === "found" && found.found?.outcome.verdict === "holds") {
+      return { mass, from: "searched", looked: true };
+    }
+    mass = downTo((asked + mass) / 2);
+  }
+  return { mass: asked, from: "asked", looked: true };
+}
+
+const downTo = (mass: number): number => STEP * Math.floor(mass / STEP);
+
+/** From the walker of the file upwards; undefined where there is no room above. */
+function massKnob({ walker }: Rig): Knob | undefined {
+  const field = FIELDS["walker.mass"];
+  const most = field?.kind === "quantity" ? field.limits[1] : walker.mass;
+  const to = downTo(Math.min(MOST_TIMES * walker.mass, most));
+  if (to <= walker.mass) return undefined;
+  const path = "walker.mass";
+  return { kind: "field", name: path, path, dimension: "mass", from: walker.mass, to, unit: "kg", whole: false };
+}
+
+/** The heaviest one up to whom every part surely keeps what is required, in whole steps [kg]. */
+export function keptUpTo(swept: Pick<Swept, "limits">, { from, to }: Pick<Knob, "from" | "to">): number {
+  const required = swept.limits.find(({ limit }) => limit.kind === "required");
+  if (!required) return from;
+  const [first] = [...required.crossings].sort((a, b) => a.at - b.at);
+  if (first) return first.kept === "below" ? safely(first, from) : from;
+  return required.throughout?.keeps && required.throughout.sure ? to : from;
+}
+
+/** Without a lower end of its interval nothing is sure above the first value. */
+const safely = ({ low }: Crossing, from: number): number => (low === undefined ? from : Math.max(from, downTo(low)));
+
+function withWalker(document: unknown, assessment: Assessment, knob: Knob, mass: number): Assessed | undefined {
+  const read = readRig(withValue(document, knob, mass));
+  if (!read.ok) return undefined;
+  const reading = assess({ ...assessment, rig: read.rig });
+  return reading.ok ? reading.assessed : undefined;
+}

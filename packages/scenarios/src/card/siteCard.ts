@@ -1,0 +1,150 @@
+/**
+ * The site card: what those who clip in must know of a rig on a day, as facts. It permits only what the whole search said to hold, by
+ * values that somebody confirmed, on a line that is looked at; in everything else it gives no permission and says why.
+ */
+import type { PartId } from "@secondline/rig";
+import { addDays, type Lapse, readDate } from "@secondline/strength";
+import type { Assessed } from "../assessment/assessment.ts";
+import type { Outcome } from "../facts/outcome.ts";
+import type { Outlook } from "../rule/takeDownDates.ts";
+import { MOST_FALLS_LEFT } from "./fallsLeft.ts";
+import type { HeaviestWalker } from "./heaviestWalker.ts";
+
+/** Why a card gives no permission, besides what has lapsed. */
+export type Refusal =
+  /** The verdict is another one than that it holds. */
+  | { readonly kind: "verdict" }
+  /** Values at these paths of the rig's file that nobody has confirmed. */
+  | { readonly kind: "unconfirmed"; readonly paths: readonly string[] }
+  /** No wear record says what has happened to it. */
+  | { readonly kind: "noRecord" }
+  /** Of these lines the record says nothing. */
+  | { readonly kind: "noLine"; readonly lines: readonly ("main" | "backup")[] }
+  /** Nobody wrote down how often it is to be inspected. */
+  | { readonly kind: "noInspection" }
+  /** Until when it keeps what is required is not known. */
+  | { readonly kind: "noDate" }
+  /** How many falls it has held, or how many it still takes, is not known. */
+  | { readonly kind: "noFalls" }
+  /** No more fall is left. */
+  | { readonly kind: "noFallLeft" };
+
+export interface CardUntil {
+  /** The last day on which the card counts, YYYY-MM-DD. */
+  readonly day: string;
+  /** What ends it: a part gets thin, the inspection is due, or nobody looked further ahead. */
+  readonly ends: "thin" | "inspection" | "horizon";
+}
+
+export interface CardFalls {
+  readonly left: number;
+  /** What ends them: a part gets thin, the plan between two inspections, or no more were looked for. */
+  readonly ends: "thin" | "plan" | "most";
+}
+
+export interface SiteCard {
+  readonly rigName: string;
+  readonly invented: boolean;
+  /** The day of the state, YYYY-MM-DD; absent: none was given. */
+  readonly on?: string;
+  readonly permission: "given" | "none" | "lapsed";
+  readonly lapses: readonly Lapse[];
+  readonly refusals: readonly Refusal[];
+  /** Only with permission: who, until when, and for how many falls, whichever comes first. */
+  readonly allows?: {
+    readonly walker: HeaviestWalker;
+    readonly until: CardUntil;
+    readonly falls: CardFalls;
+  };
+  /** Whom a rescue was asked about [kg]; absent: it was not. */
+  readonly rescuer?: number;
+  readonly nextInspection?: string;
+  readonly singles: readonly PartId[];
+  /** Parts, besides webbing and its ends, of which nobody wrote down an inspection. */
+  readonly unfollowed: readonly PartId[];
+  /** SHA-256 of the assessment. */
+  readonly hash: string;
+}
+
+export interface CardQuestion {
+  readonly assessed: Assessed;
+  /** The whole search's. */
+  readonly outcome: Outcome;
+  /** Take-down dates from that day on. */
+  readonly outlook?: Outlook;
+  /** Falls left on the last day of `cardUntil`; absent: not known [-]. */
+  readonly fallsLeft?: number;
+  /** Absent: heavier walkers than that of the file were not looked for. */
+  readonly walker?: HeaviestWalker;
+}
+
+/** The last day on which a card could count: the day before the first part gets thin, or that of the next inspection. */
+export function cardUntil({ upkeep }: Assessed, outlook: Outlook | undefined): CardUntil | undefined {
+  const { nextInspection } = upkeep;
+  if (!outlook || outlook.parts.length === 0 || nextInspection === undefined) return undefined;
+  const last: CardUntil =
+    outlook.date === undefined
+      ? { day: outlook.horizon, ends: "horizon" }
+      : { day: addDays(readDate(outlook.date)!, -1).toString(), ends: "thin" };
+  return nextInspection <= last.day ? { day: nextInspection, ends: "inspection" } : last;
+}
+
+export function siteCard(question: CardQuestion): SiteCard {
+  const { assessed, outcome } = question;
+  const { rig, taken, upkeep } = assessed;
+  const { lapses, nextInspection } = upkeep;
+  const until = cardUntil(assessed, question.outlook);
+  const falls = cardFalls(question);
+  const refusals = refusalsOf(question, until, falls);
+  const isGiven = lapses.length === 0 && refusals.length === 0 && until !== undefined && falls !== undefined;
+  const walker = question.walker ?? { mass: rig.walker.mass, from: "asked", looked: false };
+  return {
+    rigName: outcome.rigName,
+    invented: outcome.invented,
+    ...(taken.on === undefined ? {} : { on: taken.on }),
+    permission: lapses.length > 0 ? "lapsed" : isGiven ? "given" : "none",
+    lapses,
+    refusals,
+    ...(isGiven ? { allows: { walker, until, falls } } : {}),
+    ...(rig.walker.rescuer === undefined ? {} : { rescuer: rig.walker.rescuer }),
+    ...(nextInspection === undefined ? {} : { nextInspection }),
+    singles: outcome.singles.filter(({ single }) => single).map(({ part }) => part),
+    unfollowed: outcome.parts.map(({ id }) => id).filter((id) => !LINES.test(id) && !(upkeep.parts ?? []).includes(id)),
+    hash: outcome.hash,
+  };
+}
+
+/** Webbing and its ends: what is followed as a webbing. */
+const LINES = /^(?:main|backup|endA|endB|backup\.end[AB])$/;
+
+/** The fewer of those that the parts take and those that are planned. */
+function cardFalls({ assessed, fallsLeft }: CardQuestion): CardFalls | undefined {
+  if (fallsLeft === undefined) return undefined;
+  const { plannedFallsLeft } = assessed.upkeep;
+  if (plannedFallsLeft !== undefined && plannedFallsLeft <= fallsLeft) return { left: plannedFallsLeft, ends: "plan" };
+  return { left: fallsLeft, ends: fallsLeft >= MOST_FALLS_LEFT ? "most" : "thin" };
+}
+
+function refusalsOf(
+  { assessed, outcome }: CardQuestion,
+  until: CardUntil | undefined,
+  falls: CardFalls | undefined,
+): readonly Refusal[] {
+  const { rig, taken, upkeep } = assessed;
+  const hasRecord = taken.wear !== undefined;
+  const lines = (["main", "backup"] as const).filter(
+    (line) => rig[line] !== undefined && !(taken.wear?.lines ?? []).includes(line),
+  );
+  const isDue = upkeep.nextInspection !== undefined;
+  const refusals: (Refusal | false)[] = [
+    outcome.verdict !== "holds" && { kind: "verdict" },
+    rig.unconfirmed !== undefined && { kind: "unconfirmed", paths: rig.unconfirmed },
+    !hasRecord && { kind: "noRecord" },
+    hasRecord && lines.length > 0 && { kind: "noLine", lines },
+    hasRecord && !isDue && { kind: "noInspection" },
+    hasRecord && isDue && (until === undefined || until.day < taken.on!) && { kind: "noDate" },
+    hasRecord && isDue && until !== undefined && falls === undefined && { kind: "noFalls" },
+    falls !== undefined && falls.left < 1 && { kind: "noFallLeft" },
+  ];
+  return refusals.filter((one): one is Refusal => one !== false);
+}

@@ -1,0 +1,174 @@
+/** What a wear record says of the upkeep of a rig on a day: what has lapsed, until when it is to be inspected, and falls still planned. */
+import type { Rig } from "@secondline/rig";
+import { isBefore, type PlainDate } from "../dates/calendarDate.ts";
+import { entryKindOf } from "./entries/entryKinds.ts";
+import {
+  type BetweenInspections,
+  type DatedEntry,
+  fallsSinceInspection,
+  type LapseCause,
+  lapseCauses,
+  nextInspection,
+} from "./lapse.ts";
+import { needSentences } from "./needWords.ts";
+import type { OpenNeed } from "./openNeed.ts";
+import { partEntryKindOf } from "./partEntries/partEntryKinds.ts";
+import { PartWalk } from "./partWalk.ts";
+import type { PartRecord, WearRecord, WebbingRecord } from "./record.ts";
+import { rigMatch } from "./rigReference.ts";
+import { webbingState } from "./webbingState.ts";
+import { WebbingWalk } from "./webbingWalk.ts";
+
+/** A cause with the webbing or part that it is of. */
+export type Lapse = {
+  /** Of a webbing as the record calls it, of a part its id. */
+  readonly of: { readonly webbing: string } | { readonly part: string };
+} & (
+  | { readonly kind: "open" | "unfit"; readonly sentence: string }
+  | { readonly kind: "tension"; readonly on: string }
+  | Exclude<LapseCause, { readonly entry: number }>
+);
+
+export interface Upkeep {
+  readonly lapses: readonly Lapse[];
+  /**
+   * The first day by which something is to be inspected again, YYYY-MM-DD; absent: nobody said how often, or something was never
+   * inspected.
+   */
+  readonly nextInspection?: string;
+  /** Of the falls that are planned between two inspections those that are left, of what has the fewest [-]; absent: none are planned. */
+  readonly plannedFallsLeft?: number;
+  /** Ids of the parts, besides webbing, that the record follows; absent: none. */
+  readonly parts?: readonly string[];
+}
+
+type Entry = WebbingRecord["entries"][number] | PartRecord["entries"][number];
+
+/** A webbing or part that belongs to the rig on the day. */
+interface Item {
+  readonly of: Lapse["of"];
+  readonly entries: readonly DatedEntry[];
+  /** What the entry with that index asks for, in a sentence. */
+  readonly asked: (entry: number) => string;
+}
+
+/** `record` as read; `on`: the day that counts. Looks at the webbings that hang in the rig on that day and at its parts. */
+export function upkeepOf(rig: Rig, record: WearRecord, on: PlainDate): Upkeep {
+  const plan = record.plans.find((one) => rigMatch(rig, one.rig) !== undefined);
+  const { inspectEveryDays: days, falls } = plan ?? {};
+  const between: BetweenInspections = {
+    ...(days === undefined ? {} : { days }),
+    ...(falls === undefined ? {} : { falls }),
+  };
+  const day = on.toString();
+  const items = itemsOf(rig, record, on);
+  const lapses = items.flatMap((item) =>
+    onceSet(lapseCauses(item.entries, between, day)).map((cause) => lapseOf(item, cause)),
+  );
+  const due = items.map(({ entries }) => nextInspection(entries, between, day));
+  const parts = items.flatMap(({ of }) => ("part" in of ? [of.part] : []));
+  const first = due.every((one) => one !== undefined) ? [...due].sort()[0] : undefined;
+  return {
+    lapses,
+    ...(first === undefined ? {} : { nextInspection: first }),
+    ...(parts.length === 0 ? {} : { parts }),
+    ...(falls === undefined || items.length === 0
+      ? {}
+      : {
+          plannedFallsLeft: Math.max(
+            0,
+            Math.floor(falls - Math.max(...items.map(({ entries }) => fallsSinceInspection(entries, day)))),
+          ),
+        }),
+  };
+}
+
+function itemsOf(rig: Rig, record: WearRecord, on: PlainDate): readonly Item[] {
+  const hanging = record.webbings.flatMap((webbing): Item[] => {
+    const { placement, from, to } = webbingState(webbing, on, record);
+    if (!placement || rigMatch(rig, placement.rig) === undefined) return [];
+    return [
+      {
+        of: { webbing: webbing.name },
+        entries: webbing.entries.map((entry, i) => ofWebbing(entry, { rig, webbing, index: i, kept: [from, to] })),
+        asked(index) {
+          const walk = new WebbingWalk(webbing, record);
+          const entry = webbing.entries[index]!;
+          entryKindOf(entry.event).apply(entry, walk);
+          return sentenceOf(webbing.name, walk.finish(on));
+        },
+      },
+    ];
+  });
+  const parts = record.parts.filter((part) => isOf(part, rig) && part.entries.some(({ date }) => !isBefore(on, date)));
+  return [...hanging, ...parts.map((part) => partItem(part, record, on))];
+}
+
+/** Of settings of one tension the last: both ends are often pulled on one day. */
+const onceSet = (causes: readonly LapseCause[]): readonly LapseCause[] =>
+  causes.filter((one, i) => one.kind !== "tension" || !causes.slice(i + 1).some(({ kind }) => kind === "tension"));
+
+const isOf = (part: PartRecord, rig: Rig): boolean => rigMatch(rig, part.rig) !== undefined;
+
+const partItem = (part: PartRecord, record: WearRecord, on: PlainDate): Item => ({
+  of: { part: part.part },
+  entries: part.entries.map(datedEntry),
+  asked(index) {
+    const walk = new PartWalk(part, record);
+    const entry = part.entries[index]!;
+    partEntryKindOf(entry.event).apply(entry, walk);
+    return sentenceOf(`Part "${part.part}"`, walk.finish(on));
+  },
+});
+
+const sentenceOf = (name: string, { needs }: { readonly needs: readonly OpenNeed[] }): string =>
+  needSentences({ name, needs })[0]!;
+
+/** Dates as text, and of everything else what the rule asks for. */
+function datedEntry(entry: Entry): DatedEntry {
+  const { event, date } = entry;
+  return {
+    event,
+    date: date.toString(),
+    ...("until" in entry && entry.until !== undefined ? { until: entry.until.toString() } : {}),
+    ...("falls" in entry ? { falls: entry.falls } : {}),
+    ...(entry.event === "inspected" ? { judgement: entry.judgement } : {}),
+  };
+}
+
+interface EntryOf {
+  readonly rig: Rig;
+  readonly webbing: WebbingRecord;
+  readonly index: number;
+  /** What there is of it on the day [m]. */
+  readonly kept: readonly [number, number];
+}
+
+/** Of a webbing places count, and whether it hung in the same rig before. */
+function ofWebbing(entry: WebbingRecord["entries"][number], { rig, webbing, index, kept }: EntryOf): DatedEntry {
+  const hangsHere = (one: WebbingRecord["entries"][number]) =>
+    (one.event === "rigged" || one.event === "moved") && rigMatch(rig, one.placement.rig) !== undefined;
+  if (hangsHere(entry)) {
+    const again = webbing.entries.slice(0, index).some(hangsHere);
+    return { ...datedEntry(entry), ...(again ? { again } : {}) };
+  }
+  const { from, to } = entry as { readonly from?: number; readonly to?: number };
+  const [first, last] = kept;
+  // A look at all that is left of it is one at all of it.
+  if (entry.event === "inspected" && (from ?? first) <= first && (to ?? last) >= last) return datedEntry(entry);
+  return { ...datedEntry(entry), ...(from === undefined ? {} : { from }), ...(to === undefined ? {} : { to }) };
+}
+
+function lapseOf({ of, entries, asked }: Item, cause: LapseCause): Lapse {
+  switch (cause.kind) {
+    case "open":
+    case "unfit":
+      return { of, kind: cause.kind, sentence: asked(cause.entry) };
+    case "tension":
+      return { of, kind: "tension", on: entries[cause.entry]!.date! };
+    case "falls":
+    case "overdue":
+    case "never":
+      return { of, ...cause };
+  }
+}

@@ -1,0 +1,218 @@
+/** Words of the site card, for paper, phone and terminal: apart from the rest, for the first load needs none of them. */
+import { formatMass, type Rig } from "@secondline/rig";
+import { type CautionFact, type Outcome, type Refusal, type SiteCard, VERSION } from "@secondline/scenarios";
+import { CARD_ENGLISH, type CardKey } from "./cardEnglish.ts";
+import { cautionTexts } from "./cautionWords.ts";
+import { english, filled, type Language, sayIn, type Values } from "./language.ts";
+import { capital, partName } from "./partNames.ts";
+import { length } from "./quantity.ts";
+import { valueNames } from "./valueNames.ts";
+import { lapseText, singlesText, verdictSentence } from "./verdictWords.ts";
+
+export const sayCard = (key: CardKey, values: Values = {}): string => filled(CARD_ENGLISH[key], values);
+
+export interface CardRow {
+  readonly kind: "walker" | "persons" | "falls" | "until" | "inspection" | "leash" | "singles" | "unfollowed";
+  readonly name: string;
+  readonly value: string;
+  /** What the value rests on, or what goes with it. */
+  readonly note?: string;
+}
+
+/** Everything that a card says, in the order in which it stands. */
+export interface CardText {
+  readonly title: string;
+  readonly permission: SiteCard["permission"];
+  /** "Holds", "No permission", "Lapsed". */
+  readonly word: string;
+  readonly says: string;
+  /** Why there is no permission, and what must be done about it. */
+  readonly must: { readonly head: string; readonly items: readonly string[] };
+  readonly rows: readonly CardRow[];
+  readonly lapse: { readonly head: string; readonly items: readonly string[] };
+  readonly cautions: { readonly head: string; readonly items: readonly string[] };
+  /** With permission: the last day, YYYY-MM-DD, and what is said once it is over. */
+  readonly late?: { readonly day: string; readonly word: string; readonly says: string };
+  readonly foot: { readonly state: string; readonly made: string; readonly hashName: string; readonly hash: string };
+}
+
+export interface CardToSay {
+  readonly rig: Rig;
+  readonly outcome: Outcome;
+  readonly card: SiteCard;
+  /** When it was made, as it is to be printed. */
+  readonly made: string;
+}
+
+export type CardWords = ReturnType<typeof createCardWords>;
+
+export function createCardWords(language: Language) {
+  return { say: sayCard, card: (asked: CardToSay): CardText => cardText(language, asked) };
+}
+
+function cardText(language: Language, asked: CardToSay): CardText {
+  const { rig, outcome, card, made } = asked;
+  const until = card.allows?.until.day;
+  return {
+    title: sayCard("title", { name: card.rigName }),
+    permission: card.permission,
+    word: sayCard(`word.${card.permission}`),
+    says: saysOf(card),
+    must: { head: sayCard("must.head"), items: mustOf(language, asked) },
+    rows: rowsOf(language, asked),
+    lapse: { head: sayCard("lapse.head"), items: lapsesWhen(card) },
+    cautions: {
+      head: sayCard("caution.head"),
+      items: [sayCard("caution.yours"), ...cautionTexts(language, rig, ownCautions(outcome))],
+    },
+    ...(until === undefined
+      ? {}
+      : { late: { day: until, word: sayCard("word.lapsed"), says: sayCard("late.says", { day: until }) } }),
+    foot: {
+      state: card.on === undefined ? sayCard("foot.noDay") : sayCard("foot.state", { on: card.on }),
+      made: sayCard("foot.made", { made, version: VERSION }),
+      hashName: sayCard("foot.hash"),
+      hash: card.hash,
+    },
+  };
+}
+
+/** Cautions that a card must not go without. */
+const OWN: readonly CautionFact["kind"][] = [
+  "general",
+  "judged",
+  "failedRuns",
+  "partial",
+  "coarse",
+  "noBackup",
+  "invented",
+];
+const ownCautions = ({ cautions }: Outcome) => cautions.filter(({ kind }) => OWN.includes(kind));
+
+function saysOf({ permission, allows }: SiteCard): string {
+  if (!allows) return sayCard(permission === "lapsed" ? "lapsed.says" : "none.says");
+  const { walker, until, falls } = allows;
+  return sayCard("given.says", { mass: formatMass(walker.mass), day: until.day, falls: falls.left });
+}
+
+function mustOf(language: Language, { rig, outcome, card }: CardToSay): readonly string[] {
+  const say = sayIn(language);
+  // What has lapsed is the reason of a verdict that says nothing else.
+  const isOwn = ownReasons(outcome).length > 0;
+  return [
+    ...card.lapses.map((one) => lapseText(say, rig, one)),
+    ...card.refusals
+      .filter(({ kind }) => kind !== "verdict" || isOwn)
+      .map((one) => refusalText(language, { rig, outcome, one })),
+  ];
+}
+
+/** Reasons of the verdict that stand nowhere else on the card. */
+const ownReasons = ({ reasons }: Outcome) => reasons.filter(({ kind }) => kind !== "lapsed" && kind !== "unconfirmed");
+
+function refusalText(
+  language: Language,
+  { rig, outcome, one }: { readonly rig: Rig; readonly outcome: Outcome; readonly one: Refusal },
+): string {
+  switch (one.kind) {
+    case "verdict":
+      return `${verdictSentence(language, rig, { ...outcome, reasons: ownReasons(outcome) })} ${sayCard("must.verdict")}`;
+    case "unconfirmed":
+      return sayCard("must.unconfirmed", {
+        count: one.paths.length,
+        list: valueNames(sayIn(language), rig, one.paths),
+      });
+    case "noLine":
+      return sayCard("must.noLine", {
+        lines: one.lines.map((line) => sayIn(language)(`line.${line}`)).join(", "),
+      });
+    case "noRecord":
+    case "noInspection":
+    case "noDate":
+    case "noFalls":
+    case "noFallLeft":
+      return sayCard(`must.${one.kind}`);
+  }
+}
+
+function rowsOf(language: Language, { rig, card }: CardToSay): readonly CardRow[] {
+  const say = sayIn(language);
+  const { allows, nextInspection } = card;
+  const row = (kind: CardRow["kind"], value: string, note?: string): CardRow => ({
+    kind,
+    name: sayCard(`row.${kind}`),
+    value,
+    ...(note === undefined ? {} : { note }),
+  });
+  return [
+    // Without permission there is no number that might be read as one.
+    ...(allows
+      ? [
+          row("walker", formatMass(allows.walker.mass), walkerNote(card)),
+          row("persons", sayCard("persons.one"), personsNote(card)),
+          row("falls", fallsValue(card), sayCard(`falls.${allows.falls.ends}`)),
+          row("until", allows.until.day, sayCard(`until.${allows.until.ends}`)),
+        ]
+      : []),
+    row(
+      "inspection",
+      nextInspection === undefined ? sayCard("value.notKnown") : sayCard("value.by", { day: nextInspection }),
+    ),
+    row("leash", leashText(rig), sayCard("leash.same")),
+    row(
+      "singles",
+      card.singles.length === 0
+        ? singlesText(language, rig, { singles: [] })
+        : card.singles.map((id) => partName(say, rig, id)).join("; "),
+      card.singles.length === 0 ? undefined : sayCard("singles.note"),
+    ),
+    ...(allows && card.unfollowed.length > 0
+      ? [row("unfollowed", card.unfollowed.map((id) => partName(say, rig, id)).join("; "), sayCard("unfollowed.note"))]
+      : []),
+  ];
+}
+
+function walkerNote({ allows }: SiteCard): string {
+  const { from, looked } = allows!.walker;
+  if (from === "searched") return sayCard("walker.searched");
+  return sayCard(looked ? "walker.asked" : "walker.notLooked");
+}
+
+const personsNote = ({ rescuer }: SiteCard): string =>
+  rescuer === undefined ? sayCard("persons.noRescue") : sayCard("persons.rescue", { mass: formatMass(rescuer) });
+
+function fallsValue({ allows }: SiteCard): string {
+  const { left, ends } = allows!.falls;
+  return ends === "most" ? sayCard("falls.least", { left }) : String(left);
+}
+
+/** What the leash is made of: rope, knots, rings. */
+export function leashText({ leash, rings }: Rig): string {
+  const knots = leash.knots.map(({ kind, where }) =>
+    sayCard("leash.knot", { kind: sayCard(`leash.knot.${kind}`), where: sayCard(`leash.where.${where}`) }),
+  );
+  return capital(
+    [
+      sayCard("leash.knots", {
+        length: length(leash.length),
+        stock: leash.stock.name,
+        knots: knots.length === 0 ? sayCard("leash.sewn") : knots.join(", "),
+      }),
+      sayCard("leash.rings", { count: rings.length, names: rings.map(({ name }) => name).join(", ") }),
+    ].join("; "),
+  );
+}
+
+function lapsesWhen({ allows }: SiteCard): readonly string[] {
+  return [
+    ...(allows
+      ? [sayCard("lapse.late", { day: allows.until.day }), sayCard("lapse.falls", { falls: allows.falls.left })]
+      : []),
+    sayCard("lapse.tension"),
+    sayCard("lapse.happened"),
+    sayCard("lapse.then"),
+  ];
+}
+
+/** The words of English. */
+export const cardWords = createCardWords(english);

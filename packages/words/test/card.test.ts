@@ -1,0 +1,171 @@
+/** The site card's sentences follow its facts, and permit nothing that the facts do not. */
+import type { Outcome, SiteCard } from "@secondline/scenarios";
+import { describe, expect, it } from "vitest";
+import { type CardText, cardWords, leashText } from "../src/createCardWords.ts";
+import { demoRig } from "./outcomes.ts";
+
+const rig = demoRig("sound-rig.json");
+/** What a card takes of an outcome. */
+const outcome = {
+  rigName: rig.name,
+  verdict: "holds",
+  reasons: [],
+  whatIfs: [],
+  cautions: [{ kind: "general" }, { kind: "scatter" }, { kind: "invented" }],
+  search: { gaps: [] },
+  followUps: [],
+} as unknown as Outcome;
+
+const GIVEN: SiteCard = {
+  rigName: rig.name,
+  invented: true,
+  on: "2026-06-10",
+  permission: "given",
+  lapses: [],
+  refusals: [],
+  allows: {
+    walker: { mass: 95, from: "searched", looked: true },
+    until: { day: "2026-07-31", ends: "inspection" },
+    falls: { left: 12, ends: "thin" },
+  },
+  nextInspection: "2026-07-31",
+  singles: ["leash", "anchorA.hardware.0"],
+  unfollowed: ["ring"],
+  hash: "abc",
+};
+const { allows: _, ...BARE } = GIVEN;
+const said = (card: SiteCard, of: Outcome = outcome): CardText =>
+  cardWords.card({ rig, outcome: of, card, made: "2026-06-11" });
+const row = (text: CardText, kind: string) => text.rows.find((one) => one.kind === kind);
+
+describe("a card that permits", () => {
+  const text = said(GIVEN);
+  it("says who, until when and for how many falls, whichever comes first, and how many at once", () => {
+    expect(text.word).toBe("Holds");
+    expect(text.says).toBe("One walker up to 95 kg, until 2026-07-31 or for 12 more falls, whichever comes first.");
+    expect(row(text, "persons")).toMatchObject({ value: "1", note: expect.stringContaining("not even in a rescue") });
+    expect(row(said({ ...GIVEN, rescuer: 80 }), "persons")!.note).toContain("of up to 80 kg");
+    expect(text.must.items).toEqual([]);
+    expect(text.rows.map(({ kind }) => kind)).toEqual([
+      "walker",
+      "persons",
+      "falls",
+      "until",
+      "inspection",
+      "leash",
+      "singles",
+      "unfollowed",
+    ]);
+    expect(row(text, "unfollowed")).toMatchObject({ value: "Leash ring", note: expect.stringContaining("yourself") });
+    expect(row(said({ ...GIVEN, unfollowed: [] }), "unfollowed")).toBeUndefined();
+  });
+
+  it("gives every number its basis", () => {
+    const note = (change: Partial<NonNullable<SiteCard["allows"]>>, kind: string) =>
+      row(said({ ...GIVEN, allows: { ...GIVEN.allows!, ...change } }), kind)?.note;
+    expect(note({}, "walker")).toMatch(/^By a whole search/);
+    expect(note({ walker: { mass: 80, from: "asked", looked: true } }, "walker")).toContain(
+      "no search said that it holds",
+    );
+    expect(note({ walker: { mass: 80, from: "asked", looked: false } }, "walker")).toContain("were not looked at");
+    expect(note({ until: { day: "2026-07-01", ends: "thin" } }, "until")).toContain("keeps less than required");
+    expect(note({ until: { day: "2026-07-01", ends: "horizon" } }, "until")).toBe("Nobody looked further ahead.");
+    expect(note({ falls: { left: 3, ends: "plan" } }, "falls")).toContain("planned between two inspections");
+    const most = said({ ...GIVEN, allows: { ...GIVEN.allows!, falls: { left: 1000, ends: "most" } } });
+    expect(row(most, "falls")!.value).toBe("1000 or more");
+  });
+
+  it("says what makes it lapse, what to do then, and what it says once its day is over", () => {
+    expect(text.lapse.items[0]).toBe("After 2026-07-31.");
+    expect(text.lapse.items.join(" ")).toMatch(/12 more falls.*tension.*storm.*edge.*inspected it/);
+    expect(text.late).toEqual({
+      day: "2026-07-31",
+      word: "Lapsed",
+      says: expect.stringContaining("This card does not count"),
+    });
+    expect(said({ ...GIVEN, allows: { ...GIVEN.allows!, falls: { left: 1, ends: "thin" } } }).says).toContain(
+      "1 more fall,",
+    );
+  });
+
+  it("does not go without the general cautions, nor without saying that a rig is invented", () => {
+    expect(text.cautions.items.join(" ")).toMatch(/model of the rig.*Do not rig from these numbers alone.*invented/);
+    expect(text.foot).toMatchObject({ state: "State of 2026-06-10.", hash: "abc" });
+  });
+
+  it("names leash, knots and ring, and what has no second", () => {
+    expect(leashText(rig)).toMatch(
+      /^1\.4 m of Dynamic rope 10 mm; figure-eight at the ring, figure-eight at the harness; on one ring: /,
+    );
+    expect(leashText({ ...rig, leash: { ...rig.leash, knots: [] } })).toContain("sewn at both ends");
+    expect(row(text, "singles")!.value).toBe("Leash; Sling, anchor A");
+  });
+});
+
+describe("a card that permits nobody", () => {
+  const numbers = ["walker", "persons", "falls", "until"];
+  it("has no number that might be read as permission", () => {
+    for (const permission of ["none", "lapsed"] as const) {
+      const text = said({ ...BARE, permission });
+      expect(text.rows.map(({ kind }) => kind).filter((kind) => numbers.includes(kind))).toEqual([]);
+      expect(text.late).toBeUndefined();
+      expect(`${text.word} ${text.says}`).not.toMatch(/[Hh]olds|up to/);
+    }
+    expect(row(said({ ...BARE, permission: "none", nextInspection: undefined } as never), "inspection")!.value).toBe(
+      "not known",
+    );
+  });
+
+  it.each([
+    ["noRecord", "Write one."],
+    ["noInspection", "Write down how often"],
+    ["noDate", "not known"],
+    ["noFalls", "not written down"],
+    ["noFallLeft", "No more fall is left"],
+  ] as const)("for %s says what must be done", (kind, text) => {
+    const { word, must } = said({ ...BARE, permission: "none", refusals: [{ kind }] });
+    expect(word).toBe("No permission");
+    expect(must.items).toEqual([expect.stringContaining(text)]);
+  });
+
+  it("names the lines of which the record says nothing", () => {
+    const refusals = [{ kind: "noLine", lines: ["backup"] }] as const;
+    expect(said({ ...BARE, permission: "none", refusals }).must.items[0]).toContain("says nothing of the backup.");
+  });
+
+  it("names the values that nobody confirmed, once, and no verdict that says nothing else", () => {
+    const paths = ["main.pretension", "span"];
+    const thin = { ...outcome, verdict: "thin", reasons: [{ kind: "unconfirmed", paths }] } as unknown as Outcome;
+    const refusals = [{ kind: "verdict" }, { kind: "unconfirmed", paths }] as const;
+    expect(said({ ...BARE, permission: "none", refusals }, thin).must.items).toEqual([
+      "2 values of the rig's file are not confirmed: Main line: tension; Span. Confirm or correct them.",
+    ]);
+  });
+
+  it("has lapsed with everything that must be done, once", () => {
+    const lapses = [
+      { of: { webbing: "Red webbing" }, kind: "open", sentence: "Red webbing: a storm on 2026-06-01." },
+      { of: { part: "leash" }, kind: "overdue", due: "2026-06-01" },
+      { of: { part: "harness" }, kind: "never" },
+    ] as const;
+    const lapsed = {
+      ...outcome,
+      verdict: "thin",
+      reasons: [
+        { kind: "lapsed", lapses },
+        { kind: "withheld", what: "a reading" },
+      ],
+    } as unknown as Outcome;
+    const { word, says, must } = said(
+      { ...BARE, permission: "lapsed", lapses, refusals: [{ kind: "verdict" }] },
+      lapsed,
+    );
+    expect(`${word}: ${says}`).toMatch(/^Lapsed: This card does not count\./);
+    expect(must.items).toEqual([
+      "Red webbing: a storm on 2026-06-01.",
+      "Leash: to be inspected by 2026-06-01. Inspect it.",
+      "Harness tie-in: not inspected since it was put up. Inspect it.",
+      expect.stringMatching(/^Not said to hold: a reading/),
+    ]);
+  });
+});
