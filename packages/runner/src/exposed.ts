@@ -2,7 +2,15 @@
 import * as Comlink from "comlink";
 import { InProcessRunner } from "./inProcess.ts";
 import { buffersOf } from "./pool/transfer.ts";
-import type { Answer, ChancesRequest, Progress, RunnerService, RunRequest, StudyRequest } from "./service.ts";
+import type {
+  Answer,
+  ChancesRequest,
+  Progress,
+  RunnerService,
+  RunRequest,
+  StudyRequest,
+  SweepRequest,
+} from "./service.ts";
 
 type RemoteProgress = Comlink.Remote<(progress: Progress) => void> & Comlink.ProxyMethods;
 
@@ -11,6 +19,7 @@ export interface ExposedRunner extends Pick<RunnerService, "cancel" | "pause" | 
   run(request: RunRequest, onProgress?: RemoteProgress): ReturnType<RunnerService["run"]>;
   study(request: StudyRequest, onProgress?: RemoteProgress): ReturnType<RunnerService["study"]>;
   chances(request: ChancesRequest, onProgress?: RemoteProgress): ReturnType<RunnerService["chances"]>;
+  sweep(request: SweepRequest, onProgress?: RemoteProgress): ReturnType<RunnerService["sweep"]>;
 }
 
 /** Offers `service` at `endpoint`; default: a runner in this thread, at the worker's own global scope. */
@@ -23,6 +32,7 @@ export function exposeRunner(endpoint?: Comlink.Endpoint, service: RunnerService
     },
     study: (request, onProgress) => answered(onProgress, (report) => service.study(request, report)),
     chances: (request, onProgress) => answered(onProgress, (report) => service.chances(request, report)),
+    sweep: (request, onProgress) => answered(onProgress, (report) => service.sweep(request, report)),
     cancel: (id) => service.cancel(id),
     pause: (id) => service.pause(id),
     resume: (id) => service.resume(id),

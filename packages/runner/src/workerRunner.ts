@@ -2,7 +2,15 @@
 import * as Comlink from "comlink";
 import type { ExposedRunner } from "./exposed.ts";
 import { CANCELLED, failed, messageOf } from "./failure.ts";
-import type { Answer, ChancesRequest, Progress, RunnerService, RunRequest, StudyRequest } from "./service.ts";
+import type {
+  Answer,
+  ChancesRequest,
+  Progress,
+  RunnerService,
+  RunRequest,
+  StudyRequest,
+  SweepRequest,
+} from "./service.ts";
 
 /** What is needed of a worker; a browser's `Worker` fits. */
 export interface RunnerWorker extends Comlink.Endpoint {
@@ -43,6 +51,12 @@ export class WorkerRunner implements RunnerService {
   chances(request: ChancesRequest, onProgress?: (progress: Progress) => void) {
     return this.#call(request.id, onProgress, (remote, report) =>
       remote.chances(request, Comlink.proxy(report) as never),
+    );
+  }
+
+  sweep(request: SweepRequest, onProgress?: (progress: Progress) => void) {
+    return this.#call(request.id, onProgress, (remote, report) =>
+      remote.sweep(request, Comlink.proxy(report) as never),
     );
   }
 

@@ -109,9 +109,11 @@ export {
   type Knob,
   type KnobFault,
   knobText,
+  knobValues,
   readKnob,
+  withValue,
 } from "./sweep/knob.ts";
-export { NothingSwept, type SweepOptions, type SweepRound, sweep } from "./sweep/sweep.ts";
+export { NothingSwept, type SweepOptions, type SweepRound, type SweepSize, sweep, sweepRuns } from "./sweep/sweep.ts";
 export type * from "./sweep/sweepOutcome.ts";
 export {
   type BadPoint,
@@ -119,6 +121,10 @@ export {
   type PointsQuestion,
   type SweepPoint,
   type SweepPoints,
+  type SweptRig,
+  sweepPoint,
   sweepPoints,
+  sweptRigs,
 } from "./sweep/sweepPoints.ts";
+export { isTurned } from "./sweep/tracks.ts";
 export { GENERATION, VERSION } from "./version.ts";

@@ -34,6 +34,9 @@ const service: RunnerService = {
     onProgress?.({ done: 0.25, step: "a quarter" });
     return { ok: true, value: { title: rig.name } } as never;
   },
+  async sweep() {
+    return { ok: true, value: { kind: "nothing" } };
+  },
   async cancel(id) {
     cancelled.add(id);
   },
