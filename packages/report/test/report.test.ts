@@ -5,6 +5,7 @@ import { readRig } from "@secondline/rig";
 import { type Assessed, assessRig, type Outcome, parseWhatIf, study } from "@secondline/scenarios";
 import { english, englishWords as words } from "@secondline/words";
 import { facts } from "@secondline/words/facts";
+import { untilWords } from "@secondline/words/until";
 import { beforeAll, describe, expect, it } from "vitest";
 import { report } from "../src/index.ts";
 
@@ -125,6 +126,6 @@ describe("the whole report", () => {
   it("tells until when the rig may stay up, where a day was given", () => {
     const outlook = { on: DATE, parts: [], horizon: "2028-05-31" };
     const page = plain(report(assessed, outcome, { date: DATE, outlook }));
-    expect(page).toContain(words.until(rig, outlook, outcome));
+    expect(page).toContain(untilWords.sentence(rig, outlook, outcome));
   });
 });
