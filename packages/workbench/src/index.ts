@@ -1,5 +1,18 @@
+export { type Foretold, foretold, USUAL_SPEED } from "./foretold.ts";
 export { lowestProfile, type Profile, SHAPES } from "./ground/lowest.ts";
 export { type LengthUnit, type ProfileFault, type ProfileReading, readProfile } from "./ground/readProfile.ts";
+export { type Candidate, candidatesOf, documentAt } from "./howFar/candidate.ts";
+export { canDisconnect, canLoosen, type SweepNumber, sweepNumbers } from "./howFar/numbers.ts";
+export {
+  firstAsked,
+  foretoldSweep,
+  type HowFarAsked,
+  type HowFarFault,
+  type HowFarPlace,
+  type HowFarQuestion,
+  type HowFarReading,
+  readHowFar,
+} from "./howFar/question.ts";
 export {
   ANSWER_IDS,
   ANSWERS,
