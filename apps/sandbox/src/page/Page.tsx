@@ -26,6 +26,7 @@ import { useTheme } from "./useTheme.ts";
 const EarlierWork = lazy(async () => ({ default: (await import("../files/EarlierWork.tsx")).EarlierWork }));
 const RigSheet = lazy(async () => ({ default: (await import("../rigSheet/RigSheet.tsx")).RigSheet }));
 const LayoutsView = lazy(async () => ({ default: (await import("../layouts/LayoutsView.tsx")).LayoutsView }));
+const HowFarView = lazy(async () => ({ default: (await import("../howFar/HowFarView.tsx")).HowFarView }));
 const WearView = lazy(async () => ({ default: (await import("../wear/WearView.tsx")).WearView }));
 const NewRigView = lazy(async () => ({ default: (await import("../newRig/NewRigView.tsx")).NewRigView }));
 const LessonsView = lazy(async () => ({ default: (await import("../lessons/LessonsView.tsx")).LessonsView }));
@@ -52,6 +53,8 @@ export function Page({ booted, clock }: { booted: Booted; clock: PlaybackClock }
           <Later what="This view" fallback={<main className={styles.scene} aria-busy="true" />}>
             {view === "layouts" ? (
               <LayoutsView {...{ booted, theme, wide }} />
+            ) : view === "howFar" ? (
+              <HowFarView {...{ booted, theme, wide }} />
             ) : view === "wear" ? (
               <WearView wide={wide} />
             ) : view === "newRig" ? (

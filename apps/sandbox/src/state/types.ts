@@ -21,8 +21,8 @@ export interface DocumentSlice {
 }
 
 export type Place = "verdict" | "time" | "rig";
-/** What the page shows: one rig in full, rigs side by side, what wears, lessons, or the questions of a new one. */
-export type ViewName = "rig" | "layouts" | "wear" | "lessons" | "newRig";
+/** What the page shows: one rig in full, rigs side by side, how far a number can go, what wears, lessons, or the questions of a new rig. */
+export type ViewName = "rig" | "layouts" | "howFar" | "wear" | "lessons" | "newRig";
 export type CameraName = "overview" | "event" | "elevation" | "anchor";
 
 export interface Notice {
