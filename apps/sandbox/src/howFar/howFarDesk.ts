@@ -43,6 +43,8 @@ export interface FoundSweep {
   /** That was swept, as written. */
   readonly document: WrittenRig;
   readonly assessed: Assessed;
+  /** `assessment.key` of the state. */
+  readonly of: string;
   /** A rig in which every part that the sweep speaks of has a name. */
   readonly named: Rig;
 }
@@ -138,14 +140,14 @@ export class HowFarDesk {
     if (!this.#isCurrent(id)) return false;
     return this.#conclude(
       answer,
-      { key, document: document.goodDocument, assessed: assessment.assessed },
+      { key, document: document.goodDocument, assessed: assessment.assessed, of: assessment.key },
       reading.question,
     );
   }
 
   #conclude(
     answer: Answer<SweepAnswer>,
-    of: Pick<FoundSweep, "key" | "document" | "assessed">,
+    of: Pick<FoundSweep, "key" | "document" | "assessed" | "of">,
     { points }: HowFarQuestion,
   ): boolean {
     if (!answer.ok) {
@@ -224,6 +226,12 @@ export class HowFarDesk {
     return found?.document === subject.sandbox.store.getState().document.goodDocument;
   }
 
+  /** Of this state, the oldest first. */
+  found({ document, assessment }: State): readonly FoundSweep[] {
+    const { key } = assessment;
+    return [...this.#kept.values()].filter((one) => one.document === document.goodDocument && one.of === key);
+  }
+
   #recall(): void {
     const reading = this.reading();
     const known = reading.ok ? this.#kept.get(keyOf(reading.question)) : undefined;
@@ -272,13 +280,18 @@ export function numbersOf(state: State) {
 
 const askedFirst = (subject: Subject): HowFarAsked => firstAsked(numbersOf(subject.sandbox.store.getState()));
 
-const desks = new WeakMap<Sandbox, HowFarDesk>();
+const desks = new WeakMap<Sandbox["store"], HowFarDesk>();
+
+/** Sweeps that were made of the very state that a sandbox has now. */
+export function sweepsOf(inHand: Pick<Sandbox, "store">): readonly Pick<FoundSweep, "swept" | "named">[] {
+  return desks.get(inHand.store)?.found(inHand.store.getState()) ?? [];
+}
 
 /** The one of a page, made when it is first asked for. */
 export function howFarDesk(inHand: Sandbox): HowFarDesk {
-  const known = desks.get(inHand);
+  const known = desks.get(inHand.store);
   if (known) return known;
   const desk = new HowFarDesk(inHand, sideRunner(), () => crypto.randomUUID());
-  desks.set(inHand, desk);
+  desks.set(inHand.store, desk);
   return desk;
 }
