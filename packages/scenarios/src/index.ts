@@ -34,6 +34,7 @@ export {
   whatIfSet,
 } from "./events/registry.ts";
 export type { Rescue } from "./events/rescue.ts";
+export { byDanger, type RankedWhatIf } from "./facts/byDanger.ts";
 export type { AnchorFacts, CautionFact, Judged } from "./facts/cautionFacts.ts";
 export { anchorFacts, judgedFactors } from "./facts/cautionFacts.ts";
 export type * from "./facts/outcome.ts";

@@ -27,6 +27,7 @@ const EarlierWork = lazy(async () => ({ default: (await import("../files/Earlier
 const RigSheet = lazy(async () => ({ default: (await import("../rigSheet/RigSheet.tsx")).RigSheet }));
 const LayoutsView = lazy(async () => ({ default: (await import("../layouts/LayoutsView.tsx")).LayoutsView }));
 const HowFarView = lazy(async () => ({ default: (await import("../howFar/HowFarView.tsx")).HowFarView }));
+const Welcome = lazy(async () => ({ default: (await import("./Welcome.tsx")).Welcome }));
 const WearView = lazy(async () => ({ default: (await import("../wear/WearView.tsx")).WearView }));
 const NewRigView = lazy(async () => ({ default: (await import("../newRig/NewRigView.tsx")).NewRigView }));
 const LessonsView = lazy(async () => ({ default: (await import("../lessons/LessonsView.tsx")).LessonsView }));
@@ -82,6 +83,12 @@ export function Page({ booted, clock }: { booted: Booted; clock: PlaybackClock }
   );
 }
 
+const FirstWords = () => (
+  <Later what="What this is for">
+    <Welcome />
+  </Later>
+);
+
 function WideBody({ clock, theme }: { clock: PlaybackClock; theme: Theme }) {
   useClockKeys(clock);
   const rigOpen = useSandbox((state) => state.session.rigOpen);
@@ -98,6 +105,7 @@ function WideBody({ clock, theme }: { clock: PlaybackClock; theme: Theme }) {
         </aside>
         <main className={styles.main}>
           <div className={styles.strip}>
+            <FirstWords />
             <Question />
             <Answer />
           </div>
@@ -131,6 +139,7 @@ function NarrowBody({ clock, theme }: { clock: PlaybackClock; theme: Theme }) {
         pages={{
           verdict: (
             <VerdictColumn>
+              <FirstWords />
               <Question />
               <Answer />
             </VerdictColumn>
