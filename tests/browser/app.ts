@@ -6,6 +6,7 @@ import { type PreviewServer, preview } from "vite";
 import { expect, onTestFinished } from "vitest";
 // @ts-expect-error a plain script, shared with the launcher
 import { CHROME_ARGS, ensureChrome, FLAT_ARGS } from "../../scripts/chrome.mjs";
+import { bringResults, takeResults } from "./keptResults.ts";
 
 /** Patience with a slow machine [ms]: long past anything that is waited for, well within a test's own time. */
 const PATIENCE = 60_000;
@@ -23,14 +24,17 @@ export interface App {
   readonly url: string;
   readonly browser: Browser;
   /**
-   * A page of its own, with nothing kept from earlier; it is closed when its test ends, so that no page of a test before
-   * takes a share of the machine. `problems` gathers what the console warns of.
+   * A page of its own, with no work kept from earlier, but with the results of runs that earlier tests have made; it is
+   * closed when its test ends, so that no page of a test before takes a share of the machine. `problems` gathers what
+   * the console warns of.
    */
   visit(options?: Visit): Promise<Visited>;
   close(): Promise<void>;
 }
 export interface Visit extends BrowserContextOptions {
   readonly hash?: string;
+  /** Nothing at all is kept: for tests of what is seen while something is computed. */
+  readonly first?: boolean;
   /** Runs in the page before anything of the app. */
   readonly before?: () => void;
 }
@@ -57,11 +61,16 @@ export async function startApp({ flat }: { readonly flat: boolean }): Promise<Ap
   return {
     url,
     browser,
-    async visit({ hash = "", before, ...options } = {}) {
+    async visit({ hash = "", first = false, before, ...options } = {}) {
       const context = await browser.newContext({ viewport: WIDE, reducedMotion: "reduce", ...options });
       context.setDefaultTimeout(PATIENCE);
-      onTestFinished(() => context.close());
       const page = await context.newPage();
+      onTestFinished(async () => {
+        // A page that is gone or offline has nothing to give.
+        if (!first) await takeResults(page).catch(() => undefined);
+        await context.close();
+      });
+      if (!first) await bringResults(page, url);
       const problems = watch(page);
       if (before) await page.addInitScript(before);
       await page.goto(url + hash);

@@ -183,7 +183,7 @@ it("moves every picture and the traces with one clock, by the keys", async () =>
 });
 
 it("stops one layout's computation and runs it again", async () => {
-  const { page, problems } = await app.visit();
+  const { page, problems } = await app.visit({ first: true });
   await openLayouts(page);
   await computedA(page);
   const stopped = await armClick(page, "Stop", { within: "[aria-label='Layout B']" });
