@@ -250,3 +250,36 @@ it("gives the finger 44 px on a phone, and only the table scrolls sideways", asy
   await page.locator("table").evaluate((table) => table.scrollIntoView());
   expect(await page.evaluate(() => document.scrollingElement!.scrollTop)).toBe(0);
 });
+
+it("finds the fewest connections that are worth a check, and takes them over as a layout that can be taken away", async () => {
+  const { page, problems } = await app.visit();
+  await openLayouts(page);
+  await page.getByRole("button", { name: "More for layout A" }).click();
+  await page.getByRole("menuitem", { name: "The fewest connections that hold…" }).click();
+  await page.getByRole("heading", { name: "How far can I go?" }).waitFor();
+  const last = page.getByRole("textbox", { name: "to", exact: true });
+  await last.fill("-1");
+  expect(await page.getByRole("region", { name: "How far can I go?" }).textContent()).toContain("plain number");
+  expect(await page.getByRole("button", { name: "Run it" }).isDisabled()).toBe(true);
+  await last.fill("1");
+  await page.getByText(/Some \d+ runs: about/).waitFor();
+  const stopped = await armClick(page, "Stop", { within: "[aria-label='How far can I go?']" });
+  await page.getByRole("button", { name: "Run it" }).click();
+  await stopped();
+  await page.getByText("Stopped before the end").waitFor();
+  await page.getByRole("button", { name: "Run it" }).click();
+  await page.getByText(/^From 1 connection on/).waitFor({ timeout: 120_000 });
+  expect(await page.getByRole("main").textContent()).not.toMatch(/the rig holds with/);
+  await still(page);
+  await expectAccessible(page);
+  await page.getByRole("button", { name: "Look at 1 connection and check it" }).click();
+  const point = page.getByRole("complementary", { name: "At 1 connection" });
+  await point.getByText(/caught you/).waitFor();
+  expect(await point.textContent()).toContain("Not checked");
+  await point.getByRole("button", { name: "Take as a new layout" }).click();
+  await layout(page, "B").waitFor();
+  await expect.poll(() => layout(page, "B").textContent()).toContain("Backup, connections: 3 1");
+  await page.getByRole("button", { name: "Take it away again" }).click();
+  await expect.poll(() => layout(page, "B").count()).toBe(0);
+  expect(problems).toEqual([]);
+});

@@ -231,6 +231,39 @@ describe("the break log", () => {
     expect(problems).toEqual([]);
   });
 
+  test("a table with names of its own is matched, with a preview, and remembered for the next one", async () => {
+    const { page, problems } = await record();
+    const own = (load: string) =>
+      `Webbing;Piece;Condition;Max load;Ended\nPolyester webbing 25 mm;webbing;used;${load};Break\n`;
+    await choose(page, "pulls.csv", own("6744,3"));
+    const match = page.getByRole("region", { name: "Which column is which?" });
+    await match.getByText("Still to be said: Wet or dry, Unit of the loads.").waitFor();
+    const pick = async (label: string, option: string) => {
+      await match.getByRole("combobox", { name: label }).click();
+      await page.getByRole("option", { name: option, exact: true }).click();
+    };
+    for (const [column, word] of [
+      ["Wet or dry", "dry"],
+      ["Unit of the loads", "lbf"],
+    ] as const) {
+      await pick(`${column}, needed`, "the same for all");
+      await pick(`${column}, for all rows`, word);
+    }
+    await match.getByText("Some words of the file have no meaning yet.").waitFor();
+    await pick("“Break” in How it ended", "broke");
+    await match.getByRole("cell", { name: "30.0 kN" }).waitFor();
+    expect(await match.getByRole("cell", { name: "Polyester webbing 25 mm" }).count()).toBe(1);
+    await still(page);
+    expect(await violations(page)).toEqual([]);
+    await match.getByRole("button", { name: "Take 1 test" }).click();
+    await page.getByRole("heading", { name: "pulls" }).waitFor();
+    await choose(page, "more.csv", own("7000"));
+    await match.getByText(/^Matched as you matched/).waitFor();
+    await match.getByRole("button", { name: "Leave the log as it is" }).click();
+    await page.getByRole("heading", { name: "pulls" }).waitFor();
+    expect(problems).toEqual([]);
+  });
+
   test("a test is changed in its row by the keys, into another group, and undo brings it back", async () => {
     const { page, problems } = await record();
     await openLog(page);

@@ -1,9 +1,47 @@
 /** Reads a break log; every fault names its line and column. */
+
+import { readJson } from "@secondline/rig";
 import { type BreakTest, type LogFault, readBreakLog } from "@secondline/strength";
+import { type ColumnsKey, sayColumns as say } from "@secondline/words/columns";
+import { columnMatchSchema, missingIn, readLogTable, readMatched } from "@secondline/workbench";
+import { CommandFailure, EXIT } from "./failure.ts";
 import { faultLines, faultText, LARGEST, readText } from "./input.ts";
 
-export const readBreakLogFile = (file: string): readonly BreakTest[] =>
-  breakLogOf(file, readText(file, LARGEST.breakLog));
+/** `columns`: a saved matching, for a file with names of its own. */
+export const readBreakLogFile = (file: string, columns?: string): readonly BreakTest[] => {
+  const text = readText(file, LARGEST.breakLog);
+  return columns === undefined ? breakLogOf(file, text) : ownTable(file, text, columns);
+};
+
+function ownTable(file: string, text: string, columns: string): readonly BreakTest[] {
+  const refuse = (key: ColumnsKey, values: Readonly<Record<string, string | number>>): CommandFailure =>
+    new CommandFailure(EXIT.input, [say(key, values)]);
+  const json = readJson(readText(columns, LARGEST.breakLog), {
+    noun: "a matching of columns",
+    longest: LARGEST.breakLog,
+  });
+  const parsed = columnMatchSchema.safeParse(json.parsed ? json.document : undefined);
+  if (!parsed.success) {
+    const why = (json.issues[0]?.message ?? parsed.error.issues[0]?.message ?? "").replace(/\.$/, "");
+    throw refuse("file.matching", { file: columns, why });
+  }
+  const match = parsed.data;
+  const missing = missingIn(match);
+  if (missing.length > 0) throw refuse("file.missing", { file: columns, list: missing.join(", ") });
+  const found = readLogTable(text);
+  if (!found.ok) {
+    const { kind, ...values } = found.fault;
+    throw refuse(`file.${kind}`, { file, ...values });
+  }
+  const { table } = found;
+  for (const from of Object.values(match.columns)) {
+    if (from && "column" in from && !table.columns.includes(from.column))
+      throw refuse("file.noColumn", { file: columns, name: from.column, list: table.columns.join(", ") });
+  }
+  const reading = readMatched(table, match);
+  if (reading.ok) return reading.tests;
+  throw logFaults(file, reading.faults);
+}
 
 export function breakLogOf(file: string, text: string): readonly BreakTest[] {
   const reading = readBreakLog(text);

@@ -1,9 +1,11 @@
 /** An assessment's outcome for reading in a terminal. */
+
 import type { Rig } from "@secondline/rig";
 import type { Outcome, Outlook } from "@secondline/scenarios";
 import { englishWords as words } from "@secondline/words";
 import { facts, likelyText } from "@secondline/words/facts";
 import { rigLine } from "@secondline/words/rig";
+import { untilWords } from "@secondline/words/until";
 import { middleTable, partsTable, singlesTable, whatIfTable, whyTables } from "./outcomeTables.ts";
 import { say } from "./say.ts";
 import { bold, dim, VERDICT_COLOUR, VERDICT_MARK, width } from "./terminal.ts";
@@ -38,7 +40,7 @@ export function checkText(rig: Rig, outcome: Outcome, options: TextOptions): str
     "",
     ...verdictLines(rig, outcome),
     ...likelier(rig, outcome),
-    ...(outlook ? ["", wrap(words.until(rig, outlook, outcome), width)] : []),
+    ...(outlook ? ["", wrap(untilWords.sentence(rig, outlook, outcome), width)] : []),
     "",
     ...section(say("head.facts"), factLines(rig, outcome)),
     ...section(say("head.follows"), words.follows(rig, outcome)),

@@ -252,6 +252,7 @@ program
   .description("what break tests say a part still holds")
   .argument("<log>", "break log (CSV)")
   .option("--content <percent>", "share of parts that reach the value: 95 or 90", "95")
+  .option("--columns <file>", "which column is which, as the page saves it (JSON): for a table with names of its own")
   .option("--plot <file>", "write plots of fit, residuals and retention as a drawing (SVG)")
   .option("--table <file>", "write the numbers of these plots (CSV)")
   .option("--figure <which>", "only these: fit, residuals or retention; repeatable", collect, [] as string[])

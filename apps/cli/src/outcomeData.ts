@@ -1,8 +1,10 @@
 /** An outcome as data: its facts as they are, and beside them the sentences that other faces show. */
+
 import type { Rig } from "@secondline/rig";
 import type { Outcome, Outlook } from "@secondline/scenarios";
 import { englishWords as words } from "@secondline/words";
 import { facts } from "@secondline/words/facts";
+import { untilWords } from "@secondline/words/until";
 
 export function outcomeData(rig: Rig, outcome: Outcome, outlook?: Outlook) {
   return {
@@ -14,7 +16,7 @@ export function outcomeData(rig: Rig, outcome: Outcome, outlook?: Outlook) {
       reasons: outcome.reasons.map((reason) => words.reason(rig, outcome, reason)),
       singles: words.singles(rig, outcome),
       ...optional("likelierFirst", words.likelierFirst(rig, outcome)),
-      ...(outlook ? { until: words.until(rig, outlook, outcome) } : {}),
+      ...(outlook ? { until: untilWords.sentence(rig, outlook, outcome) } : {}),
       facts: facts(words.language, rig, outcome, outlook),
       follows: words.follows(rig, outcome),
       parts: Object.fromEntries(outcome.parts.map((part) => [part.id, words.partTitle(rig, part)])),

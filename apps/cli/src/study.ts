@@ -9,9 +9,10 @@ import {
   type SearchOptions,
 } from "@secondline/scenarios";
 import { englishWords } from "@secondline/words";
-import { type Computing, runnerFor } from "./computing.ts";
+import { foretold } from "@secondline/workbench";
+import { type Computing, jobsOf, runnerFor } from "./computing.ts";
 import { CommandFailure, EXIT } from "./failure.ts";
-import { foretold, foretoldSearch, tell } from "./foretold.ts";
+import { foretoldSearch, tell } from "./foretold.ts";
 import { progressLine } from "./terminal.ts";
 
 export interface StudyCall extends Computing {
@@ -26,7 +27,7 @@ export function runStudy(assessed: Assessed, options: SearchOptions, call: Study
 
 export function runChances(assessed: Assessed, options: ChancesOptions, call: StudyCall = {}): Promise<Chances> {
   const { whatIf, runs = DRAWS, accuracy = "standard" } = options;
-  tell(foretold(assessed, [whatIf], runs, accuracy, call), call);
+  tell(foretold({ assessed, events: [whatIf], runs, accuracy, jobs: jobsOf(call) }), call);
   return drive(assessed, call, (runner, id, report) => runner.chances({ id, assessed, ...options }, report));
 }
 

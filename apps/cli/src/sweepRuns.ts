@@ -1,9 +1,10 @@
 /** Makes the runs that a sweep orders, with progress on the terminal; Ctrl-C stops them. */
 import { type Knob, type SweepOptions, type SweepPoints, type Swept, sweep } from "@secondline/scenarios";
 import { englishWords } from "@secondline/words";
-import { type Computing, runnerFor } from "./computing.ts";
+import { foretold } from "@secondline/workbench";
+import { type Computing, jobsOf, runnerFor } from "./computing.ts";
 import { CommandFailure, EXIT } from "./failure.ts";
-import { foretold, tell } from "./foretold.ts";
+import { tell } from "./foretold.ts";
 import { progressLine } from "./terminal.ts";
 
 export async function runSweep(
@@ -24,7 +25,9 @@ export async function runSweep(
     if (!step.done) {
       const { assessed } = points.points[0]!;
       const events = step.value.orders.map(({ order }) => order.event);
-      tell(foretold(assessed, events, step.value.expected, options.accuracy, computing), computing);
+      const { expected } = step.value;
+      const jobs = jobsOf(computing);
+      tell(foretold({ assessed, events, runs: expected, accuracy: options.accuracy, jobs }), computing);
     }
     while (!step.done) {
       const { orders, made, expected } = step.value;

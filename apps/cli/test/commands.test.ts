@@ -370,6 +370,33 @@ describe("strength", () => {
     expect(err).toContain(why);
   });
 
+  it("reads a table with names of its own by a saved matching, and refuses one that does not fit", async () => {
+    const [log, columns] = [join(scratch(), "own.csv"), join(scratch(), "columns.json")];
+    writeFileSync(log, "Webbing;Load\nred;31,2\nred;30,1\n");
+    const same = (text: string) => ({ same: text });
+    const sources = {
+      part: same("webbing"),
+      state: same("new"),
+      wet: same("dry"),
+      outcome: same("broke"),
+      unit: same("kN"),
+    };
+    const match = {
+      secondline: "columns/1",
+      words: {},
+      dates: "ymd",
+      columns: { ...sources, material: { column: "Webbing" }, result: { column: "Load" } },
+    };
+    writeFileSync(columns, JSON.stringify(match));
+    const { status, out } = await secondline("strength", log, "--columns", columns);
+    expect(status).toBe(0);
+    expect(out).toContain("webbing, red, new, dry: 2 tests");
+    writeFileSync(columns, JSON.stringify({ ...match, columns: { ...match.columns, result: { column: "Force" } } }));
+    const wrong = await secondline("strength", log, "--columns", columns);
+    expect([wrong.status, wrong.out]).toEqual([2, ""]);
+    expect(wrong.err).toContain("a column “Force”, which the log does not have. Its columns: Webbing, Load.");
+  });
+
   it("gives the same as data", async () => {
     const report = JSON.parse((await secondline("strength", fixture("breaks.csv"), "--json")).out);
     expect(report.groups).toHaveLength(2);

@@ -1,4 +1,5 @@
 /** The wear view's pure parts: the written record and its edits, drawings as numbers, and the way into the rig. */
+
 import { readFileSync } from "node:fs";
 import { labelHeights, roundTicks } from "@secondline/figures";
 import { type Rig, readRig } from "@secondline/rig";
@@ -14,6 +15,7 @@ import {
   wearState,
 } from "@secondline/strength";
 import { quantity, englishWords as words } from "@secondline/words";
+import { untilWords } from "@secondline/words/until";
 import { describe, expect, test } from "vitest";
 import type { WrittenRig } from "../src/state/types.ts";
 import { calendarSpan, staysOf } from "../src/wear/calendar.ts";
@@ -219,10 +221,10 @@ describe("until when it may stay up", () => {
   });
   test("every part that is below what is required already is named", () => {
     const below = outlook.parts.filter(({ when }) => when === "now");
-    const said = words.until(assessed.rig, outlook, outcome);
+    const said = untilWords.sentence(assessed.rig, outlook, outcome);
     expect(below.length).toBeGreaterThan(1);
     for (const { part } of below) expect(said.toLowerCase()).toContain(words.partName(rig, part).toLowerCase());
-    expect(words.untilShort(outlook)).toBe("below what is required");
+    expect(untilWords.short(outlook)).toBe("below what is required");
   });
   test("dates inside a sentence are written as everywhere in the view", () => {
     expect(dated("Take it down before 2026-12-18: used on as so far.")).toBe(

@@ -21,8 +21,10 @@ import { escapeHtml, type Html, listOf, tag } from "./html.ts";
 import type { PageWords } from "./page.ts";
 import { partsTable, strengthSection } from "./partsSection.ts";
 import { figure, rigSection } from "./rigSection.ts";
+import { type Inspected, signedSection } from "./signedSection.ts";
 import { followSection, singlesSection } from "./singlesSection.ts";
 import { styleOf } from "./style.ts";
+import { type ReportedSweep, sweepSection } from "./sweepSection.ts";
 import { verdictLine } from "./verdictLine.ts";
 import { plots, whatIfTable } from "./whatIfSection.ts";
 
@@ -33,6 +35,12 @@ export interface ReportExtras {
   readonly outlook?: Outlook;
   /** Chances of what-ifs, where they were worked out. */
   readonly chances?: readonly Chances[];
+  /** Sweeps of numbers of this rig, where they were asked for. */
+  readonly sweeps?: readonly ReportedSweep[];
+  /** What the record says that somebody looked at. */
+  readonly inspected?: readonly Inspected[];
+  /** The house's faces as style rules with their data in them; without them the page takes what is installed. */
+  readonly faces?: string;
   readonly language?: Language;
 }
 
@@ -44,7 +52,7 @@ export interface ReportExtras {
  */
 export function report(assessed: Assessed, outcome: Outcome, extras: ReportExtras): string {
   const { rig } = assessed;
-  const { date, outlook, chances = [], language = english } = extras;
+  const { date, outlook, chances = [], sweeps = [], inspected = [], faces = "", language = english } = extras;
   const words: PageWords = {
     ...createWords(language),
     ...createChanceWords(language),
@@ -73,11 +81,13 @@ export function report(assessed: Assessed, outcome: Outcome, extras: ReportExtra
     whatIfTable(page),
     ...singlesSection(page),
     ...chancesSection(page, chances),
+    ...sweepSection(page, sweeps),
     ...rigSection(page),
     ...strengthSection(page),
     tag("section", [tag("h2", say("head.cautions")), listOf(words.cautions(rig, outcome.cautions))], {
       class: "cautions all",
     }),
+    ...signedSection(page, inspected),
     tag("footer", [
       tag("p", [say("report.hash"), tag("code", outcome.hash)]),
       tag("p", say("report.footer", { version: VERSION })),
@@ -85,7 +95,7 @@ export function report(assessed: Assessed, outcome: Outcome, extras: ReportExtra
   ];
   const foot = say("report.foot", { name: outcome.rigName, date, hash: outcome.hash.slice(0, 16) });
   const title = escapeHtml(say("report.title", { name: outcome.rigName }));
-  return `<!doctype html>\n<html lang="${escapeHtml(language.code)}"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>${title}</title><style>${styleOf(foot)}</style></head>\n<body>${body.map((one) => one.html).join("\n")}</body></html>\n`;
+  return `<!doctype html>\n<html lang="${escapeHtml(language.code)}"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>${title}</title><style>${faces}${styleOf(foot)}</style></head>\n<body><main>${body.map((one) => one.html).join("\n")}</main></body></html>\n`;
 }
 
 /** Cautions that the first page must not go without. */

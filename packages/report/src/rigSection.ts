@@ -5,7 +5,7 @@ import { type Content, type Html, tableOf, tag } from "./html.ts";
 import type { Page } from "./page.ts";
 
 export function figure(page: Page): Html {
-  return tag("figure", [elevation(page), tag("figcaption", page.words.say("report.figure"))]);
+  return tag("figure", [elevation(page), tag("figcaption", page.words.say("report.figure"))], { class: "sketch" });
 }
 
 export function rigSection({ words, rig, outcome }: Page): readonly Html[] {

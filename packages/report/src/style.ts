@@ -17,15 +17,20 @@ h1 { font-size: 21pt; line-height: 1.15; margin: 0 0 1mm; }
 h2 { font-size: 13pt; margin: 8mm 0 2mm; padding-top: 2mm; border-top: 0.3mm solid var(--rule); break-after: avoid; }
 p { margin: 0 0 2mm; max-width: 160mm; }
 .soft { color: var(--soft); max-width: none; }
-.sentence { font-size: 14pt; line-height: 1.35; margin: 5mm 0 4mm; padding-left: 4mm; border-left: 1.2mm solid; }
+.sentence { margin: 3mm 0; padding-left: 4mm; border-left: 1.2mm solid; }
+.sentence p { margin: 0; max-width: none; font-size: 13pt; line-height: 1.3; }
+.sentence .rest { padding-top: 1mm; font-size: 10pt; line-height: 1.35; font-weight: 400; }
 .sentence.open { border-color: var(--soft); }
-.taken { color: var(--soft); }
-table.facts th { width: 52mm; border-bottom: 0.2mm solid var(--rule); font-weight: 600; }
-table.facts { font-size: 9.5pt; } table.middle { font-size: 7.5pt; color: var(--soft); }
+.taken { color: var(--soft); font-size: 9pt; margin: 0 0 1mm; }
+table.facts th { width: 76mm; border-bottom: 0.2mm solid var(--rule); font-weight: 600; }
+table.facts { font-size: 8.5pt; margin-bottom: 2mm; } table.facts th, table.facts td { padding-block: 0.6mm; }
+table.signed td, table.signed th { height: 9mm; vertical-align: bottom; } table.signed td:nth-child(n + 2) { border-bottom: 0.25mm solid var(--ink); } table.signed td:first-child { width: 64mm; } table.signed td:nth-child(2) { width: 42mm; } table.signed td:nth-child(3) { width: 26mm; }
+.signed { break-inside: avoid; } h3 { font-size: 10.5pt; margin: 4mm 0 1mm; break-after: avoid; } table.middle { font-size: 7.5pt; color: var(--soft); }
 th[scope="row"] { vertical-align: top; border-bottom: 0.2mm solid var(--rule); }
 .verdict.open, .verdict.notLoaded { color: var(--soft); }
 .sentence.holds { border-color: var(--holds); } .sentence.thin { border-color: var(--thin); } .sentence.fails { border-color: var(--fails); }
-.cautions { border: 0.4mm solid var(--ink); padding: 3mm 4mm; break-inside: avoid; }
+.cautions { border: 0.4mm solid var(--ink); padding: 1.5mm 3mm; font-size: 8.5pt; line-height: 1.3; break-inside: avoid; }
+.cautions p { margin: 0 0 1mm; } .cautions.all { font-size: 10pt; }
 .cautions h2 { border: 0; margin: 0 0 1mm; padding: 0; font-size: 11pt; }
 .cautions ul { margin: 0; padding-left: 5mm; }
 table { width: 100%; border-collapse: collapse; font-size: 8.5pt; line-height: 1.3; margin: 0 0 4mm; font-variant-numeric: tabular-nums; }
@@ -39,9 +44,10 @@ p:has(+ table), p:has(+ ul) { break-after: avoid; }
 .verdict { white-space: nowrap; font-weight: 600; }
 .verdict.holds { color: var(--holds); } .verdict.thin { color: var(--thin); } .verdict.fails { color: var(--fails); }
 figure { margin: 0 0 4mm; break-inside: avoid; } figcaption { font-size: 8.5pt; color: var(--soft); }
-.plots { display: grid; grid-template-columns: 1fr 1fr; gap: 2mm 6mm; }
+.plots { display: grid; gap: 2mm; }
+figure.sketch { margin-bottom: 2mm; }
 svg { display: block; width: 100%; height: auto; }
-svg text { font: 8px "IBM Plex Sans", Arial, sans-serif; fill: var(--ink); }
+svg[role] text { font: 9px "IBM Plex Sans", Arial, sans-serif; fill: var(--ink); } figure.sweep svg text { font: inherit; }
 td:last-child, th:last-child { padding-right: 0; }
 ul.bases, ol.bases { padding-left: 5mm; margin: 0 0 3mm; font-size: 8.5pt; }
 code { font: 8pt "IBM Plex Mono", Consolas, monospace; overflow-wrap: anywhere; }

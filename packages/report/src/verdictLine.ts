@@ -15,12 +15,25 @@ const MARK: Readonly<Record<PartOutcome["verdict"], string>> = {
 export const verdictMark = (verdict: PartOutcome["verdict"], word?: string): Html =>
   tag("span", word === undefined ? MARK[verdict] : `${MARK[verdict]} ${word}`, { class: `verdict ${verdict}` });
 
+const first = (mark: Html, sentence: string): Html => tag("p", [mark, raw(" &nbsp;"), sentence]);
+
+/** What is read first, and what follows it in smaller type. */
+function firstSentence(text: string): { readonly sentence: string; readonly rest: string } {
+  const [sentence = text] = /^.*?[.](?=\s+[A-Z0-9])/s.exec(text) ?? [];
+  return { sentence, rest: text.slice(sentence.length).trim() };
+}
+
 export function verdictLine({ words, rig, outcome }: Page): Html {
+  const { sentence, rest } = firstSentence(words.verdict(rig, outcome));
   const likelier = [words.likelierFirst(rig, outcome)].filter((text) => text !== undefined);
   return tag("section", [
-    tag("p", [verdictMark(outcome.verdict), raw(" &nbsp;"), words.verdict(rig, outcome)], {
-      class: `sentence ${outcome.verdict}`,
-    }),
+    tag(
+      "div",
+      [first(verdictMark(outcome.verdict), sentence), ...(rest === "" ? [] : [tag("p", rest, { class: "rest" })])],
+      {
+        class: `sentence ${outcome.verdict}`,
+      },
+    ),
     ...likelier.map((text) => tag("p", text)),
     tag("p", words.taken(rig, outcome), { class: "taken" }),
   ]);

@@ -22,7 +22,7 @@ export function whatIfTable({ words, rig, outcome }: Page): Html {
   return tableOf(say("caption.whatIfs"), heads, rows, [0, 2, 3, 4, 5, 6]);
 }
 
-const MOST_PLOTS = 6;
+const MOST_PLOTS = 4;
 
 /** Forces over time in the what-ifs that the parts nearest to failing have their worst in. Empty without traces. */
 export function plots({ words, rig, outcome }: Page): Html {
@@ -37,5 +37,6 @@ export function plots({ words, rig, outcome }: Page): Html {
       return trace ? [tag("figure", [forcePlot(trace, words, title), tag("figcaption", title)])] : [];
     })
     .slice(0, MOST_PLOTS);
-  return tag("div", figures, { class: "plots" });
+  const how = figures.length === 0 ? [] : [tag("p", words.say("report.plotsHow"), { class: "soft" })];
+  return tag("div", [...how, ...figures], { class: "plots" });
 }

@@ -3,10 +3,12 @@
 import { readFileSync } from "node:fs";
 import { readRig } from "@secondline/rig";
 import { type Assessed, assessRig, type Outcome, parseWhatIf, study } from "@secondline/scenarios";
+import type { WearRecord } from "@secondline/strength";
 import { english, englishWords as words } from "@secondline/words";
 import { facts } from "@secondline/words/facts";
+import { untilWords } from "@secondline/words/until";
 import { beforeAll, describe, expect, it } from "vitest";
-import { report } from "../src/index.ts";
+import { inspectedIn, report } from "../src/index.ts";
 
 const reading = readRig(readFileSync(new URL("../../../demo-data/old-rig.json", import.meta.url), "utf8"));
 if (!reading.ok) throw new Error("the demo rig is not readable");
@@ -68,7 +70,7 @@ it("counts on its first page what nobody confirmed, and names it", () => {
   const page = plain(report(assessed, marked, { date: DATE }).split("Every part</h2>")[0]!);
   expect(page).toContain("3 values are not confirmed.");
   expect(page).toContain("Not confirmed by anybody: Main line: tension; Walker: mass; Ground profile.");
-  expect(plain(html)).not.toContain("onfirmed");
+  expect(plain(html)).not.toMatch(/values? (?:is|are) not confirmed|Not confirmed by anybody:/);
 });
 
 describe("the whole report", () => {
@@ -125,6 +127,145 @@ describe("the whole report", () => {
   it("tells until when the rig may stay up, where a day was given", () => {
     const outlook = { on: DATE, parts: [], horizon: "2028-05-31" };
     const page = plain(report(assessed, outcome, { date: DATE, outlook }));
-    expect(page).toContain(words.until(rig, outlook, outcome));
+    expect(page).toContain(untilWords.sentence(rig, outlook, outcome));
+  });
+});
+
+describe("what the report says besides", () => {
+  it("tells on its first page what nobody confirmed and of which day the record is", () => {
+    const page = plain(html.slice(0, html.indexOf("<svg")));
+    expect(page).toContain("Not confirmed by anybody no value is marked");
+    expect(page).toContain("Date of the record none: the state is that of the rig's own file");
+    const dated: Outcome = {
+      ...outcome,
+      taken: { on: DATE, wear: { name: "What hung where", lines: ["main"] }, judged: [] },
+    };
+    expect(plain(report(assessed, dated, { date: DATE }))).toContain(`Date of the record ${DATE} (What hung where)`);
+  });
+
+  it("draws all of the ground to scale, with every connection, and says the same in words", () => {
+    const sketch = /<svg viewBox="0 0 640 (\d+)"[\s\S]*?<\/svg>/.exec(html)!;
+    const height = Number(sketch[1]);
+    const surface = [
+      .../<path d="(M[^"]*)" fill="none" stroke="#59636b" stroke-width="1.2"/
+        .exec(sketch[0])![1]!
+        .matchAll(/[ML](-?[\d.]+) ([\d.]+)/g),
+    ];
+    expect(surface.length).toBe(rig.ground.length + 2);
+    for (const [, , y] of surface) expect(Number(y)).toBeLessThan(height);
+    // One scale for both directions.
+    const [first, last] = [surface[1]!, surface.at(-2)!];
+    const scale = (Number(last[1]) - Number(first[1])) / (rig.ground.at(-1)![0] - rig.ground[0]![0]);
+    const low = rig.ground.reduce((a, b) => (b[1] < a[1] ? b : a));
+    const at = surface[1 + rig.ground.indexOf(low)]!;
+    expect((Number(at[2]) - Number(first[2])) / (rig.ground[0]![1] - low[1])).toBeCloseTo(scale, 1);
+    expect(sketch[0].match(/<rect [^>]*width="3.2"|<circle [^>]*fill="#fff"/g)).toHaveLength(
+      rig.backup!.connections.length,
+    );
+    expect(sketch[0]).toMatch(/aria-label="Side view of the rig, to scale: span [\d.]+ m, .*ground [\d.]+ m below A/);
+  });
+
+  it("tells both anchors' lines apart without colour, and reads their peaks out", () => {
+    const plot = /<svg [^>]*aria-label="Forces over time[\s\S]*?<\/svg>/.exec(html)![0];
+    expect(plot.match(/>A<\/text>/g)!.length).toBeGreaterThan(2);
+    expect(plot.match(/>B<\/text>/g)!.length).toBeGreaterThan(2);
+    expect(plot).toMatch(/stroke="#8a4a7d"[^>]*stroke-dasharray="5 3"/);
+    expect(plot).toMatch(/Largest: walker [\d.]+ kN, anchor A [\d.]+ kN, anchor B [\d.]+ kN/);
+    const heights = [...plot.matchAll(/<text x="535.0" y="([\d.]+)"/g)].map(([, y]) => Number(y)).sort((a, b) => a - b);
+    expect(heights).toHaveLength(3);
+    expect(Math.min(heights[1]! - heights[0]!, heights[2]! - heights[1]!)).toBeGreaterThan(10);
+  });
+
+  it("ends with who entered and looked at what: as known, the rest to fill by hand", () => {
+    const inspected = [{ what: "Polyester webbing", by: "R. Keeper", on: "2026-05-30", found: "sound: no marks" }];
+    const page = plain(report(assessed, outcome, { date: DATE, inspected }).split("Signed off</h2>")[1]!);
+    expect(page).toContain("Entered the rig and its state");
+    expect(page).toContain("Polyester webbing R. Keeper 2026-05-30 sound: no marks");
+    expect(page).toContain("Looked at anchor B");
+  });
+
+  it("has the sweeps that were asked for, and says that none of them is a verdict", () => {
+    const knob = {
+      kind: "field",
+      name: "backup.slack",
+      path: "backup.slack",
+      dimension: "share",
+      from: 2,
+      to: 14,
+      unit: "%",
+      whole: false,
+    } as const;
+    const governing = { event: { kind: "leashFall", at: 0.5 }, key: "fall@0.5" } as const;
+    const curve = (value: number) => ({ value, low: value - 0.1, high: value + 0.1, ...governing });
+    const point = (at: number, value: number) => ({
+      values: [at],
+      change: { "backup.slack": `${at} %` },
+      curve: curve(value),
+      runs: 8,
+      failed: 0,
+      lost: 0,
+      ground: 0,
+    });
+    const limit = { kind: "required", value: 1 } as const;
+    const swept = {
+      rigName: rig.name,
+      invented: false,
+      knobs: [knob],
+      what: { kind: "margin" },
+      accuracy: "standard",
+      bad: [],
+      events: [],
+      looked: 1,
+      runs: 16,
+      draws: 8,
+      misfit: 1,
+      points: [point(2, 1.3), point(14, 0.8)],
+      line: [
+        { at: 2, ...curve(1.3) },
+        { at: 14, ...curve(0.8) },
+      ],
+      limits: [
+        {
+          limit,
+          crossings: [{ limit, kept: "below", at: 9.2, governing: { ...governing, part: "leash", class: "expected" } }],
+        },
+      ],
+      kept: [{ from: 2, to: 9.2 }],
+    } as const;
+    const page = report(assessed, outcome, { date: DATE, sweeps: [{ swept, named: rig }] });
+    const text = plain(page.split("How far it can go</h2>")[1]!);
+    expect(text).toContain("says of no value that the rig holds");
+    expect(text).toMatch(/Up to 9\.20 % slack .*the leash keeps the 2 that is required of it in falls/);
+    expect(text).toContain("Kept in the curve: 2 % to 9.2 %.");
+    expect(html).not.toContain("How far it can go");
+  });
+});
+
+describe("what a record says that somebody looked at", () => {
+  it("is of the webbing that is in the rig on that day, up to that day", () => {
+    const entry = (date: string, event: string, more: object = {}) => ({ date, event, ...more });
+    const looked = { by: "R. Keeper", found: "no marks", judgement: "sound" };
+    const record = {
+      name: "r",
+      webbings: [
+        {
+          name: "Here",
+          entries: [
+            entry("2026-01-01", "rigged", { rig: rig.name }),
+            entry("2026-02-01", "inspected", looked),
+            entry("2026-09-01", "inspected", looked),
+          ],
+        },
+        {
+          name: "Elsewhere",
+          entries: [entry("2026-01-01", "rigged", { rig: "another" }), entry("2026-02-01", "inspected", looked)],
+        },
+      ],
+      parts: [{ rig: rig.name, part: "leash", entries: [entry("2026-01-15", "inspected", looked)] }],
+    } as unknown as WearRecord;
+    expect(inspectedIn(record, rig, "2026-06-01").map(({ what, on }) => `${what} ${on}`)).toEqual([
+      "leash 2026-01-15",
+      "Here 2026-02-01",
+    ]);
   });
 });

@@ -11,6 +11,7 @@ import type {
   RunnerService,
   RunRequest,
   StudyRequest,
+  SweepRequest,
 } from "./service.ts";
 
 type RemoteProgress = Comlink.Remote<(progress: Progress) => void> & Comlink.ProxyMethods;
@@ -21,6 +22,7 @@ export interface ExposedRunner extends Pick<RunnerService, "cancel" | "pause" | 
   study(request: StudyRequest, onProgress?: RemoteProgress): ReturnType<RunnerService["study"]>;
   chances(request: ChancesRequest, onProgress?: RemoteProgress): ReturnType<RunnerService["chances"]>;
   orders(request: OrdersRequest, onProgress?: RemoteProgress): ReturnType<OrdersService["orders"]>;
+  sweep(request: SweepRequest, onProgress?: RemoteProgress): ReturnType<RunnerService["sweep"]>;
 }
 
 /** Offers `service` at `endpoint`; default: a runner in this thread, at the worker's own global scope. */
@@ -37,6 +39,7 @@ export function exposeRunner(
     study: (request, onProgress) => answered(onProgress, (report) => service.study(request, report)),
     chances: (request, onProgress) => answered(onProgress, (report) => service.chances(request, report)),
     orders: (request, onProgress) => answered(onProgress, (report) => service.orders(request, report)),
+    sweep: (request, onProgress) => answered(onProgress, (report) => service.sweep(request, report)),
     cancel: (id) => service.cancel(id),
     pause: (id) => service.pause(id),
     resume: (id) => service.resume(id),

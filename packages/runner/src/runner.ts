@@ -15,6 +15,8 @@ import type {
   RunnerService,
   RunRequest,
   StudyRequest,
+  SweepAnswer,
+  SweepRequest,
 } from "./service.ts";
 import { RunCosts } from "./study/costs.ts";
 import { pooledOrders } from "./study/pooledOrders.ts";
@@ -108,6 +110,14 @@ export class PoolRunner implements RunnerService, OrdersService {
         onProgress: report,
       }),
     );
+  }
+
+  sweep({ id, ...asked }: SweepRequest, onProgress?: OnProgress): Promise<Answer<SweepAnswer>> {
+    return this.#answer(id, onProgress, async (ticket, report) => {
+      const { pooledSweep } = await import("./study/pooledSweep.ts");
+      const work = { pool: this.#pool, results: this.#results, rank: "study", ticket, onProgress: report } as const;
+      return pooledSweep({ ...work, ...asked });
+    });
   }
 
   async cancel(id: string): Promise<void> {

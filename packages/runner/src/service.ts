@@ -2,13 +2,18 @@
 import type {
   Accuracy,
   Assessed,
+  BadPoint,
   Chances,
   ChancesOptions,
   Found,
+  Knob,
   RunOrder,
   RunResult,
   SearchOptions,
   StudyProgress,
+  SweepOptions,
+  Swept,
+  SweptRig,
   WhatIf,
   WhatIfRun,
 } from "@secondline/scenarios";
@@ -41,6 +46,22 @@ export type StudyRequest = Asked & SearchOptions;
 /** How likely parts are to fail, and to be first, in one what-if: many runs, then many draws. */
 export type ChancesRequest = Asked & ChancesOptions;
 
+/** How a number of a rig moves what governs: strengths and curve are worked out where the runs are dealt out. */
+export interface SweepRequest {
+  readonly id: string;
+  readonly knobs: readonly Knob[];
+  readonly rigs: readonly SweptRig[];
+  /** Values with which the rig is none. */
+  readonly bad: readonly BadPoint[];
+  readonly options: SweepOptions;
+}
+
+/** What came of a sweep that was made to its end; without enough rigs, or without a run that gave numbers, there is no curve. */
+export type SweepAnswer =
+  | { readonly kind: "swept"; readonly swept: Swept }
+  | { readonly kind: "fewPoints"; readonly points: number; readonly bad: readonly BadPoint[] }
+  | { readonly kind: "nothing" };
+
 /** Runs that somebody else has decided on, of any rigs. */
 export interface OrdersRequest {
   readonly id: string;
@@ -55,6 +76,7 @@ export interface RunnerService {
   run(request: RunRequest, onProgress?: OnProgress): Promise<Answer<WhatIfRun>>;
   study(request: StudyRequest, onProgress?: OnProgress): Promise<Answer<Found>>;
   chances(request: ChancesRequest, onProgress?: OnProgress): Promise<Answer<Chances>>;
+  sweep(request: SweepRequest, onProgress?: OnProgress): Promise<Answer<SweepAnswer>>;
   /** Stops a request; its promise answers `cancelled` at once. */
   cancel(id: string): Promise<void>;
   /** Starts no further run of a study until `resume`; the runs that are being made are finished. */
@@ -70,4 +92,5 @@ export interface OrdersService {
   cancel(id: string): Promise<void>;
 }
 
+export type SweepService = Pick<RunnerService, "sweep" | "cancel">;
 export type ChancesService = Pick<RunnerService, "chances" | "cancel">;

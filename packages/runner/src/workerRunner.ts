@@ -11,6 +11,7 @@ import type {
   RunnerService,
   RunRequest,
   StudyRequest,
+  SweepRequest,
 } from "./service.ts";
 
 /** What is needed of a worker; a browser's `Worker` fits. */
@@ -58,6 +59,12 @@ export class WorkerRunner implements RunnerService, OrdersService {
   orders(request: OrdersRequest, onProgress?: (progress: Progress) => void) {
     return this.#call(request.id, onProgress, (remote, report) =>
       remote.orders(request, Comlink.proxy(report) as never),
+    );
+  }
+
+  sweep(request: SweepRequest, onProgress?: (progress: Progress) => void) {
+    return this.#call(request.id, onProgress, (remote, report) =>
+      remote.sweep(request, Comlink.proxy(report) as never),
     );
   }
 

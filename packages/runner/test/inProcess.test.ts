@@ -53,6 +53,30 @@ describe("a runner in its own thread", () => {
     expect(stopped).toMatchObject({ ok: false, reason: "cancelled" });
   }, 240_000);
 
+  it("sweeps, hears a cancel in the middle of it, and tells when too few values give a rig", async () => {
+    const knob = { kind: "months", name: "months", from: 0, to: 24, unit: "", whole: false } as const;
+    const rigs = [0, 24].map((value) => ({ values: [value], change: { months: `${value}` }, assessed, later: rig }));
+    const asked = {
+      id: "sweep",
+      knobs: [knob],
+      bad: [],
+      options: { what: { kind: "drop" }, accuracy: "quick" },
+    } as const;
+    const runner = new InProcessRunner();
+    const seen: { made?: number; expected?: number }[] = [];
+    const stopped = await runner.sweep({ ...asked, rigs }, (progress) => {
+      seen.push(progress);
+      if (seen.length === 2) void runner.cancel("sweep");
+    });
+    expect(stopped).toMatchObject({ ok: false, reason: "cancelled" });
+    expect(seen).toHaveLength(2);
+    expect(seen[1]!.expected).toBeGreaterThan(seen[1]!.made!);
+    expect(await runner.sweep({ ...asked, rigs: rigs.slice(1) })).toEqual({
+      ok: true,
+      value: { kind: "fewPoints", points: 1, bad: [] },
+    });
+  });
+
   it("runs two requests at a time, and cancels only the one meant", async () => {
     const runner = new InProcessRunner();
     const stays = runner.run({ ...request, id: "stays" });

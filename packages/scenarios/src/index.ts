@@ -45,6 +45,8 @@ export {
   whatIfKey,
   whatIfSet,
 } from "./events/registry.ts";
+export type { Rescue } from "./events/rescue.ts";
+export { byDanger, type RankedWhatIf } from "./facts/byDanger.ts";
 export type { AnchorFacts, CautionFact, Judged } from "./facts/cautionFacts.ts";
 export { anchorFacts, judgedFactors } from "./facts/cautionFacts.ts";
 export type * from "./facts/outcome.ts";
@@ -100,8 +102,28 @@ export { LIKELY_FIRST_BASIS } from "./search/likelyFirst.ts";
 export { type Found, type Round, RUNS, type SearchOptions, search } from "./search/search.ts";
 export { type StudyProgress, study } from "./search/study.ts";
 export type { SingleFailure } from "./singles/singleFailures.ts";
-export { isApart, KNOB_FAULTS, type Knob, type KnobFault, knobText, readKnob } from "./sweep/knob.ts";
-export { NothingSwept, type SweepOptions, sweep } from "./sweep/sweep.ts";
+export {
+  isApart,
+  KNOB_FAULTS,
+  type Knob,
+  type KnobFault,
+  knobText,
+  knobValues,
+  readKnob,
+  withValue,
+} from "./sweep/knob.ts";
+export { NothingSwept, type SweepOptions, type SweepRound, type SweepSize, sweep, sweepRuns } from "./sweep/sweep.ts";
 export type * from "./sweep/sweepOutcome.ts";
-export { type KnownBesides, type SweepPoint, type SweepPoints, sweepPoints } from "./sweep/sweepPoints.ts";
+export {
+  type BadPoint,
+  type KnownBesides,
+  type PointsQuestion,
+  type SweepPoint,
+  type SweepPoints,
+  type SweptRig,
+  sweepPoint,
+  sweepPoints,
+  sweptRigs,
+} from "./sweep/sweepPoints.ts";
+export { isTurned } from "./sweep/tracks.ts";
 export { GENERATION, VERSION } from "./version.ts";

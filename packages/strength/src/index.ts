@@ -1,9 +1,16 @@
 export { analyseBreakLog, type BreakLogReport } from "./breakLog/analyse.ts";
-export { type BreakTest, type LogColumn, type LogFault, OUTCOMES } from "./breakLog/breakTest.ts";
+export {
+  type BreakTest,
+  LOG_COLUMNS,
+  type LogColumn,
+  type LogFault,
+  OUTCOMES,
+  REQUIRED_COLUMNS,
+} from "./breakLog/breakTest.ts";
 export { characteristicValue } from "./breakLog/characteristic.ts";
 export type { GroupReport } from "./breakLog/groupReport.ts";
 export type { Narrowing } from "./breakLog/narrowing.ts";
-export { readBreakLog } from "./breakLog/readLog.ts";
+export { type BreakLogReading, readBreakLog } from "./breakLog/readLog.ts";
 export { readTest, type TestFields } from "./breakLog/readTest.ts";
 export { type TestsUntil, testsUntil } from "./breakLog/untilDay.ts";
 export { testFields, writeBreakLog } from "./breakLog/writeLog.ts";

@@ -1,4 +1,4 @@
-/** What is said of a sweep: apart from the rest, for the terminal alone. */
+/** What is said of a sweep: apart from the rest, for the first load does without it. */
 import { fieldAt, type Rig } from "@secondline/rig";
 import {
   type Crossing,
@@ -41,6 +41,7 @@ export function createSweepWords(language: Language) {
           .join(", "),
       }),
     value: valueText,
+    knobValue,
     band: (what: SweepWhat, { low, high }: Told) =>
       saySweep("interval", { low: valueText(what, low, "down"), high: valueText(what, high, "up") }),
     governs: (rig: Rig, governing: Governing) => governsText(language, rig, governing),
@@ -131,7 +132,7 @@ function crossingText(language: Language, rig: Rig, what: SweepWhat, knob: Knob,
 }
 
 /** "9.4 % slack", "3 connections". */
-function placeText(knob: Knob, number: string): string {
+export function placeText(knob: Knob, number: string): string {
   if (knob.kind !== "field") return saySweep(`at.${knob.kind}`, { at: number });
   const label = lowered(fieldAt(knob.path)?.label ?? knob.name);
   return saySweep("at.field", { at: knob.unit === "" ? number : `${number} ${knob.unit}`, label });
@@ -139,6 +140,12 @@ function placeText(knob: Knob, number: string): string {
 
 /** So many steps in the range are told apart: two digits more than that are noise [-]. */
 const STEPS = 200;
+
+/** "9.4 %": a value of what is swept, to as many digits as mean something. */
+export function knobValue(knob: Knob, value: number, side: Side): string {
+  const number = String(Number(digits(knob, value, side)));
+  return knob.unit === "" ? number : `${number} ${knob.unit}`;
+}
 
 function digits(knob: Knob, value: number, side: Side): string {
   if (knob.whole) return rounded(value, 0, side);
@@ -173,6 +180,18 @@ export const changeText = (change: Readonly<Record<string, string>>): string =>
   Object.entries(change)
     .map(([name, value]) => `${name} = ${value}`)
     .join(", ");
+
+const [MINUTE, HOUR, DAY] = [60, 3600, 86_400];
+
+/** How long work takes [s], in the unit that fits. */
+export function timeText(seconds: number): string {
+  const at = (value: number, unit: "seconds" | "minutes" | "hours" | "days") =>
+    saySweep(`study.time.${unit}`, { value: value < 10 ? Number(value.toPrecision(2)) : Math.round(value) });
+  if (seconds < 2 * MINUTE) return at(Math.max(1, Math.ceil(seconds)), "seconds");
+  if (seconds < 2 * HOUR) return at(seconds / MINUTE, "minutes");
+  if (seconds < 2 * DAY) return at(seconds / HOUR, "hours");
+  return at(seconds / DAY, "days");
+}
 
 /** The words of English. */
 export const sweepWords = createSweepWords(english);

@@ -244,24 +244,6 @@ export const ENGLISH = {
   "anchors.one": "anchor {anchor}",
   "anchors.both": "anchors A and B",
 
-  // Until when
-  "until.none": "No part has a load to judge it by, so there is no date.",
-  "until.beyond": "Used on as so far, every part keeps what is required until {horizon}, the last day looked at.",
-  "until.beyondBut":
-    "By wear alone every part keeps what is required until {horizon}, the last day looked at; but the verdict is {verdict} today for what wear does not change.",
-  "until.now": "Already below what is required on {on}: {parts}.",
-  "until.later": "Take it down before {date}: used on as so far, {part} then keeps less than required.",
-  "until.laterBut":
-    "By wear alone, from {date} {part} keeps less than required; but the verdict is {verdict} today already.",
-  "until.openBut": "Not everything has been looked at, so this date is an upper bound at best.",
-  "until.margins": "margin {now} today, {later} on {date}; {required} is required",
-  "until.marginNow": "margin {now}; {required} is required",
-  "until.calendarNow": "below what is required",
-  "until.calendarLater": "down before {date}",
-  "until.partNow": "below what is required already",
-  "until.partLater": "below what is required from {date}",
-  "until.partBeyond": "keeps what is required beyond {horizon}",
-
   // Side by side
 
   // Tables: heads, captions and the words in their cells

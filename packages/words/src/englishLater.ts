@@ -18,6 +18,24 @@ export const ENGLISH_LATER = {
   "likely.list": "If anything gave way in the worst what-if looked at, it would likeliest be: {parts} ({basis}).",
   "likely.part": "{part} {chance}",
 
+  // Until when it may stay up
+  "until.none": "No part has a load to judge it by, so there is no date.",
+  "until.beyond": "Used on as so far, every part keeps what is required until {horizon}, the last day looked at.",
+  "until.beyondBut":
+    "By wear alone every part keeps what is required until {horizon}, the last day looked at; but the verdict is {verdict} today for what wear does not change.",
+  "until.now": "Already below what is required on {on}: {parts}.",
+  "until.later": "Take it down before {date}: used on as so far, {part} then keeps less than required.",
+  "until.laterBut":
+    "By wear alone, from {date} {part} keeps less than required; but the verdict is {verdict} today already.",
+  "until.openBut": "Not everything has been looked at, so this date is an upper bound at best.",
+  "until.margins": "margin {now} today, {later} on {date}; {required} is required",
+  "until.marginNow": "margin {now}; {required} is required",
+  "until.calendarNow": "below what is required",
+  "until.calendarLater": "down before {date}",
+  "until.partNow": "below what is required already",
+  "until.partLater": "below what is required from {date}",
+  "until.partBeyond": "keeps what is required beyond {horizon}",
+
   // Teardown
   "breakLog.next":
     "Test next: {label}. One more test is expected to raise its value with 75 % confidence by about {gain} ({share}){assumed}; it may lower it.",
@@ -254,9 +272,39 @@ export const ENGLISH_LATER = {
   // Report
   "report.title": "{name} – report",
   "report.made": "Computed {date} with Secondline {version}, {mesh} A computation, not an approval.",
-  "report.figure": "To scale. Full line: main line with the walker standing in the middle. Dashed: backup.",
-  "report.figureLabel": "Side view of the rig with the walker standing in the middle",
-  "report.plotLabel": "Forces over time: {title}",
+  "report.figure":
+    "To scale. Full line: main line with the walker standing in the middle. Dashed: backup. Bars: connections; open dots: tapes, which part.",
+  "report.figureAlt":
+    "Side view of the rig, to scale: span {span}, the walker standing in the middle {sag} below the line between the anchors; {connections}; {ground}.",
+  "report.connections": "the backup held in {count} {count|place|places} between the anchors",
+  "report.noBackup": "no backup",
+  "report.ground": "ground {depth} below A",
+  "report.noGround": "the ground is not known",
+  "report.plotAlt": "Forces over time: {title}. Largest: {peaks}.",
+  "report.plotsHow":
+    "The line is the largest force of every moment, the band under it reaches down to the least. A and B: the anchors, main line and backup together. At the right: each line's peak.",
+  "fact.unconfirmed": "Not confirmed by anybody",
+  "fact.noUnconfirmed": "no value is marked; whether what was entered is so, only those who looked can say",
+  "fact.record": "Date of the record",
+  "fact.recordOn": "{on} ({name})",
+  "fact.recordDay": "{on}, without a wear record",
+  "fact.noRecord": "none: the state is that of the rig's own file",
+  "head.sweeps": "How far it can go",
+  "signed.head": "Signed off",
+  "signed.caption":
+    "Who entered it, who looked at what, on which day. What is not known here is to be filled in by hand.",
+  "signed.what": "What",
+  "signed.who": "Who",
+  "signed.day": "Day",
+  "signed.sign": "Found, and signature",
+  "signed.entered": "Entered the rig and its state",
+  "signed.main": "Looked over the main line, all of its length",
+  "signed.backup": "Looked over the backup and its connections",
+  "signed.anchorA": "Looked at anchor A: rock, points, slings, hardware",
+  "signed.anchorB": "Looked at anchor B: rock, points, slings, hardware",
+  "signed.leash": "Looked at leash, rings and harness",
+  "signed.ground": "Measured or looked at the ground under the line",
+  "signed.mayUse": "Answers for its use until",
   "report.weakest": "The weakest grounds of the parts that are nearest to failing:",
   "report.hash": "Input (SHA-256 of the rig, its state and the tests): ",
   "report.chancesHash": "Input of these chances (SHA-256), seed {seed}: ",

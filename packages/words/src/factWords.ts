@@ -2,13 +2,14 @@
 import type { Rig } from "@secondline/rig";
 import { LIKELY_FIRST_BASIS, type Outcome, type Outlook, PULL_LIMITS } from "@secondline/scenarios";
 import { chance } from "./chanceNumbers.ts";
-import type { Language } from "./language.ts";
+import { type Language, sayIn } from "./language.ts";
 import { sayLaterIn } from "./laterLanguage.ts";
 import { lowered, partName, partTitle } from "./partNames.ts";
 import { eventTitle } from "./phrases.ts";
 import { drop, height, limit as limitText, load, margin, required, strength } from "./quantity.ts";
 import { basisText, blankTexts } from "./tableWords.ts";
 import { untilSentence } from "./untilWords.ts";
+import { valueNames } from "./valueNames.ts";
 import { governingOf } from "./verdictWords.ts";
 
 export interface Fact {
@@ -28,6 +29,21 @@ export function facts(language: Language, rig: Rig, outcome: Outcome, outlook?: 
     { name: say("fact.single"), value: singlesList(language, rig, outcome) },
     { name: say("fact.blanks"), value: blanks.length === 0 ? say("fact.noBlanks") : blanks.join("; ") },
     ...(outlook ? [{ name: say("fact.until"), value: untilSentence(language, rig, outlook, outcome) }] : []),
+  ];
+}
+
+/** What nobody has confirmed, and of which day the state is: for who reads the first page alone. */
+export function recordFacts(language: Language, rig: Rig, { cautions, taken }: Outcome): readonly Fact[] {
+  const say = sayLaterIn(language);
+  const paths = cautions.flatMap((one) => (one.kind === "unconfirmed" ? one.paths : []));
+  const { wear, on } = taken;
+  const dated = on !== undefined && say(wear ? "fact.recordOn" : "fact.recordDay", { on, name: wear?.name ?? "" });
+  return [
+    {
+      name: say("fact.unconfirmed"),
+      value: paths.length === 0 ? say("fact.noUnconfirmed") : valueNames(sayIn(language), rig, paths),
+    },
+    { name: say("fact.record"), value: dated || say("fact.noRecord") },
   ];
 }
 

@@ -1,14 +1,27 @@
 /** Until when a rig may stay up, in words: once, for terminal, page and report. */
 import type { Rig } from "@secondline/rig";
 import type { Outcome, Outlook, PartDate } from "@secondline/scenarios";
-import { type Language, sayIn } from "./language.ts";
+import { english, type Language } from "./language.ts";
+import { sayLaterIn } from "./laterLanguage.ts";
 import { lowered, partInSentence, partName } from "./partNames.ts";
 import { margin, required } from "./quantity.ts";
 import { verdictWord } from "./verdictWords.ts";
 
+export type UntilWords = ReturnType<typeof createUntilWords>;
+
+/** Apart from the rest: the first load does without it. */
+export function createUntilWords(language: Language) {
+  return {
+    sentence: (rig: Rig, outlook: Outlook, outcome: Outcome) => untilSentence(language, rig, outlook, outcome),
+    margins: (part: PartDate, horizon: string) => untilMargins(language, part, horizon),
+    short: (outlook: Outlook) => untilShort(language, outlook),
+    part: (part: PartDate, horizon: string) => partUntil(language, part, horizon),
+  };
+}
+
 /** `outcome`: the verdict of the first day. */
 export function untilSentence(language: Language, rig: Rig, outlook: Outlook, outcome: Outcome): string {
-  const say = sayIn(language);
+  const say = sayLaterIn(language);
   const [first] = outlook.parts;
   if (!first) return say("until.none");
   const verdict = lowered(verdictWord(language, outcome));
@@ -27,8 +40,8 @@ export function untilSentence(language: Language, rig: Rig, outlook: Outlook, ou
 }
 
 /** A part's margins, today and on its day or at the horizon, beside its date. */
-export function untilMargins(language: Language, part: PartDate, horizon: string): string {
-  const say = sayIn(language);
+function untilMargins(language: Language, part: PartDate, horizon: string): string {
+  const say = sayLaterIn(language);
   const { when, date, marginNow, marginThen } = part;
   const [now, asked] = [margin(marginNow), required(part.required)];
   if (when === "now") return say("until.marginNow", { now, required: asked });
@@ -36,15 +49,15 @@ export function untilMargins(language: Language, part: PartDate, horizon: string
 }
 
 /** A few words for a line on a calendar; undefined without a date. */
-export function untilShort(language: Language, { parts, date }: Outlook): string | undefined {
-  const say = sayIn(language);
+function untilShort(language: Language, { parts, date }: Outlook): string | undefined {
+  const say = sayLaterIn(language);
   if (date === undefined) return undefined;
   return parts[0]?.when === "now" ? say("until.calendarNow") : say("until.calendarLater", { date });
 }
 
 /** One part's date, for a table. */
-export function partUntil(language: Language, { when, date }: PartDate, horizon: string): string {
-  const say = sayIn(language);
+function partUntil(language: Language, { when, date }: PartDate, horizon: string): string {
+  const say = sayLaterIn(language);
   switch (when) {
     case "now":
       return say("until.partNow");
@@ -54,3 +67,6 @@ export function partUntil(language: Language, { when, date }: PartDate, horizon:
       return say("until.partBeyond", { horizon });
   }
 }
+
+/** The words of English. */
+export const untilWords = createUntilWords(english);

@@ -6,8 +6,6 @@ import type {
   EventClass,
   GaveWay,
   Outcome,
-  Outlook,
-  PartDate,
   PartOutcome,
   Phrase,
   Probability,
@@ -48,7 +46,6 @@ import {
   whatIfRow,
   whyRows,
 } from "./tableWords.ts";
-import { partUntil, untilMargins, untilSentence, untilShort } from "./untilWords.ts";
 import {
   likelierFirst,
   reasonText,
@@ -106,10 +103,6 @@ export function createWords(language: Language) {
       placedMoment(language, rig, moment, gaveWay),
     run: (rig: Rig, recording: Recording, gaveWay?: readonly GaveWay[]) =>
       runSentences(language, rig, recording, gaveWay),
-    until: (rig: Rig, outlook: Outlook, outcome: Outcome) => untilSentence(language, rig, outlook, outcome),
-    untilMargins: (part: PartDate, horizon: string) => untilMargins(language, part, horizon),
-    untilShort: (outlook: Outlook) => untilShort(language, outlook),
-    partUntil: (part: PartDate, horizon: string) => partUntil(language, part, horizon),
     chance: (value: number) => chance(say, value),
     chanceRange: (value: Probability) => chanceRange(say, value),
   };

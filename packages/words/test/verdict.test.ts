@@ -4,6 +4,7 @@ import { PULL_LIMITS } from "@secondline/scenarios";
 import { beforeAll, describe, expect, it } from "vitest";
 import { facts } from "../src/factWords.ts";
 import { englishWords as words } from "../src/index.ts";
+import { untilWords } from "../src/untilWords.ts";
 import { changed, demoRig, quickOutcome } from "./outcomes.ts";
 
 const rig = demoRig("sound-rig.json");
@@ -154,7 +155,7 @@ describe("until when", () => {
   const outlook = { on: "2026-06-01", parts: [], horizon: "2028-05-31" };
   const part = { part: "main", fails: false, marginNow: 2, marginThen: 1.4, required: 1.5, flags: [] } as const;
   const said = (verdict: "holds" | "thin" | "fails" | "open", when: "now" | "later" | "beyond") =>
-    words.until(
+    untilWords.sentence(
       rig,
       { ...outlook, parts: [{ ...part, when, ...(when === "beyond" ? {} : { date: "2027-01-01" }) }] },
       changed(outcome, { verdict }),

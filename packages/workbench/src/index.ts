@@ -1,5 +1,45 @@
+export {
+  type LogRow,
+  type LogTable,
+  type LogTableFault,
+  type LogTableReading,
+  readLogTable,
+} from "./breakLog/logTable.ts";
+export {
+  type ColumnMatch,
+  type ColumnSource,
+  chosenWord,
+  columnMatchSchema,
+  DATE_ORDERS,
+  type DateOrder,
+  isMatched,
+  KNOWN_WORDS,
+  missingIn,
+  NO_MATCH,
+  statedUnit,
+  suggestMatch,
+  WORD_COLUMNS,
+  type WordColumn,
+  withWord,
+  wordsIn,
+} from "./breakLog/match.ts";
+export { readMatched } from "./breakLog/readMatched.ts";
+export { logTemplate } from "./breakLog/template.ts";
+export { type Foretold, foretold, USUAL_SPEED } from "./foretold.ts";
 export { lowestProfile, type Profile, SHAPES } from "./ground/lowest.ts";
 export { type LengthUnit, type ProfileFault, type ProfileReading, readProfile } from "./ground/readProfile.ts";
+export { type Candidate, candidatesOf, documentAt } from "./howFar/candidate.ts";
+export { canDisconnect, canLoosen, type SweepNumber, sweepNumbers } from "./howFar/numbers.ts";
+export {
+  firstAsked,
+  foretoldSweep,
+  type HowFarAsked,
+  type HowFarFault,
+  type HowFarPlace,
+  type HowFarQuestion,
+  type HowFarReading,
+  readHowFar,
+} from "./howFar/question.ts";
 export {
   ANSWER_IDS,
   ANSWERS,

@@ -1,6 +1,6 @@
 /** `report`: a page to print and file with the rig. */
 
-import { report as reportHtml } from "@secondline/report";
+import { inspectedIn, report as reportHtml } from "@secondline/report";
 import {
   type Accuracy,
   type Assessed,
@@ -44,7 +44,9 @@ export async function report(file: string, options: ReportOptions): Promise<void
   const outlook = outlookOf(read, found);
   const chances = options.chances ? await chancesOf(assessed, outcome, computing) : [];
   const date = new Date().toISOString().slice(0, 10);
-  writeOutFile(out, reportHtml(assessed, outcome, { date, chances, ...(outlook ? { outlook } : {}) }));
+  const { rig, wear, on } = read.assessment;
+  const inspected = wear && on !== undefined ? inspectedIn(wear, rig, on) : [];
+  writeOutFile(out, reportHtml(assessed, outcome, { date, chances, inspected, ...(outlook ? { outlook } : {}) }));
   message(words.verdict(assessed.rig, outcome));
   message(say("report.written", { file: options.out }));
   if (failedRuns(assessed.rig, outcome).length > 0) process.exitCode = EXIT.audit;

@@ -22,12 +22,14 @@ export interface StrengthOptions extends FigureOptions {
   readonly json?: boolean;
   /** Share of parts that reach the value, in percent: 95 or 90. */
   readonly content?: string;
+  /** A saved matching of the file's own columns. */
+  readonly columns?: string;
 }
 
 export function strength(file: string, options: StrengthOptions): void {
   const content = contentOf(options.content);
   const files = figureFiles(file, options);
-  const tests = readBreakLogFile(file);
+  const tests = readBreakLogFile(file, options.columns);
   const invented = tests.some((test) => test.invented);
   const general = words.generalCautions();
   const cautions = invented ? [INVENTED, ...general] : general;

@@ -1,12 +1,11 @@
 /** What a study will cost, before it is begun: time, by the engine's own estimate of its work and the speed of this machine; and room. */
 import { statfsSync } from "node:fs";
 import { executeRun, type PlanRuns } from "@secondline/scenarios";
-import { saySweep } from "@secondline/words/sweep";
+import { saySweep, timeText } from "@secondline/words/sweep";
+import { USUAL_SPEED } from "@secondline/workbench";
 
 /** Runs of which the work is estimated, spread over the plan [-]. */
 const SAMPLED = 24;
-/** Where nothing was measured: one core that does nothing else takes 4 to 6 × 10⁻⁸ for demo rigs [s per element-step]. */
-export const USUAL_SPEED = 6e-8;
 /** Below this the speed is not worth a measurement [s of one core]. */
 const WORTH_MEASURING = 30;
 /** A line of results, about [bytes]. */
@@ -52,17 +51,6 @@ function speedOf(
 }
 
 const CORES = [1, 16, 1000] as const;
-const [MINUTE, HOUR, DAY] = [60, 3600, 86_400];
-
-export function timeText(seconds: number): string {
-  const at = (value: number, unit: "seconds" | "minutes" | "hours" | "days") =>
-    saySweep(`study.time.${unit}`, { value: value < 10 ? Number(value.toPrecision(2)) : Math.round(value) });
-  if (seconds < 2 * MINUTE) return at(Math.max(1, Math.ceil(seconds)), "seconds");
-  if (seconds < 2 * HOUR) return at(seconds / MINUTE, "minutes");
-  if (seconds < 2 * DAY) return at(seconds / HOUR, "hours");
-  return at(seconds / DAY, "days");
-}
-
 /** "About 2 hours on one core, 8 minutes on 16, 8 s on 1000." No core makes less than one run. */
 export function costText({ runs, seconds, bytes, measured }: Cost): string {
   const on = (cores: number) => timeText((seconds * Math.ceil(runs / cores)) / Math.max(1, runs));

@@ -4,7 +4,8 @@ import { foundOf } from "../state/verdictOf.ts";
 import { saveReport } from "./saveReport.ts";
 
 /** The report rests on the whole search; what is not computed yet is computed first. */
-export async function makeReport({ store, actions }: Pick<Sandbox, "store" | "actions">): Promise<void> {
+export async function makeReport(sandbox: Pick<Sandbox, "store" | "actions">): Promise<void> {
+  const { store, actions } = sandbox;
   const { key } = store.getState().assessment;
   if (!foundOf(store.getState())) {
     actions.tell({ tone: "word", text: "Computing every what-if for the report. It is saved when they are done." });
@@ -17,6 +18,6 @@ export async function makeReport({ store, actions }: Pick<Sandbox, "store" | "ac
     actions.tell({ tone: "fault", text: `The report was not made, because ${why}.` });
     return;
   }
-  saveReport(state.assessment.assessed, found.outcome, key, new Date());
+  await saveReport(sandbox, found.outcome, new Date());
   actions.announce("The report is saved.");
 }

@@ -1,13 +1,26 @@
 /** The report as a file. In a file of its own, so that its code comes only when it is asked for. */
-import { report } from "@secondline/report";
-import type { Assessed, Outcome } from "@secondline/scenarios";
+import { inspectedIn, report } from "@secondline/report";
+import type { Outcome } from "@secondline/scenarios";
 import { chancesOf } from "../chances/chancesDesk.ts";
+import { sweepsOf } from "../howFar/howFarDesk.ts";
+import { besidesOf } from "../state/known.ts";
+import type { Sandbox } from "../state/sandbox.ts";
 import { download, fileName } from "./download.ts";
+import { houseFaces } from "./houseFaces.ts";
 
-/** `key`: of the state that is reported. */
-export function saveReport(assessed: Assessed, outcome: Outcome, key: string, date: Date): void {
+/** Of the state as it stands, with what was worked out of it besides: chances, and sweeps of its numbers. */
+export async function saveReport(sandbox: Pick<Sandbox, "store">, outcome: Outcome, date: Date): Promise<void> {
+  const { assessment, document } = sandbox.store.getState();
+  const { assessed, key, known, leftOut } = assessment;
   const written = date.toLocaleDateString("en-GB", { dateStyle: "long" });
   const chances = chancesOf(key);
-  const html = report(assessed, outcome, { date: written, ...(chances ? { chances: [chances] } : {}) });
+  const { wear, on } = leftOut ? { wear: undefined, on: undefined } : besidesOf(document.rig, known);
+  const html = report(assessed, outcome, {
+    date: written,
+    faces: await houseFaces(),
+    sweeps: sweepsOf(sandbox),
+    inspected: wear && on !== undefined ? inspectedIn(wear, document.rig, on) : [],
+    ...(chances ? { chances: [chances] } : {}),
+  });
   download(html, fileName(`${outcome.rigName} report`, "html"), "text/html");
 }

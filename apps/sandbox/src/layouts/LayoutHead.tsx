@@ -1,7 +1,8 @@
 import { ActionMenu, type MenuEntry } from "../design/ActionMenu.tsx";
 import { Button } from "../design/Button.tsx";
 import { rigName } from "../files/autosave.ts";
-import { useSandbox } from "../state/useSandbox.ts";
+import type { Preset } from "../howFar/howFarDesk.ts";
+import { useContextOrThrow, useSandbox } from "../state/useSandbox.ts";
 import styles from "./LayoutColumn.module.css";
 import { MOST_CHANGES, useChanges } from "./LayoutDifferences.tsx";
 import { LOOKS } from "./layoutLook.ts";
@@ -23,8 +24,10 @@ export function LayoutHead({ layout, place, first, full, onEdit, onDuplicate, on
   const changes = useChanges(first).length;
   const name = useSandbox((state) => rigName(state.document.history.present));
   const letter = LETTERS[place]!;
+  const howFar = useHowFarEntries(place, first);
   const entries: readonly MenuEntry[] = [
     { label: "Change", onSelect: onEdit },
+    ...howFar,
     { label: "Copy and change the copy", onSelect: onDuplicate, disabled: full },
     ...(place === 0
       ? []
@@ -57,6 +60,25 @@ export function LayoutHead({ layout, place, first, full, onEdit, onDuplicate, on
       <ActionMenu label={`More for layout ${letter}`} icon="menu" iconOnly entries={entries} />
     </header>
   );
+}
+
+/** One step from a layout to what it can take; the view itself comes when it is asked for. */
+function useHowFarEntries(place: number, first: Layout): readonly MenuEntry[] {
+  const sandbox = useContextOrThrow();
+  const backup = useSandbox((state) => state.document.rig.backup);
+  const open = async (preset?: Preset) => {
+    const { howFarDesk } = await import("../howFar/howFarDesk.ts");
+    const subject = place === 0 ? undefined : { sandbox, letter: LETTERS[place]! };
+    howFarDesk(first.sandbox).about(subject, preset);
+    first.sandbox.actions.look({ view: "howFar" });
+  };
+  return [
+    { label: "How far can it go?", onSelect: () => void open() },
+    ...(backup ? [{ label: "The loosest backup that holds…", onSelect: () => void open("loosest") }] : []),
+    ...(backup?.connections.some(({ kind }) => kind !== "tape")
+      ? [{ label: "The fewest connections that hold…", onSelect: () => void open("fewest") }]
+      : []),
+  ];
 }
 
 function roleWords(changes: number): string {

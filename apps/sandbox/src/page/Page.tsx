@@ -26,6 +26,8 @@ import { useTheme } from "./useTheme.ts";
 const EarlierWork = lazy(async () => ({ default: (await import("../files/EarlierWork.tsx")).EarlierWork }));
 const RigSheet = lazy(async () => ({ default: (await import("../rigSheet/RigSheet.tsx")).RigSheet }));
 const LayoutsView = lazy(async () => ({ default: (await import("../layouts/LayoutsView.tsx")).LayoutsView }));
+const HowFarView = lazy(async () => ({ default: (await import("../howFar/HowFarView.tsx")).HowFarView }));
+const Welcome = lazy(async () => ({ default: (await import("./Welcome.tsx")).Welcome }));
 const WearView = lazy(async () => ({ default: (await import("../wear/WearView.tsx")).WearView }));
 const NewRigView = lazy(async () => ({ default: (await import("../newRig/NewRigView.tsx")).NewRigView }));
 const CardView = lazy(async () => ({ default: (await import("../card/CardView.tsx")).CardView }));
@@ -53,6 +55,8 @@ export function Page({ booted, clock }: { booted: Booted; clock: PlaybackClock }
           <Later what="This view" fallback={<main className={styles.scene} aria-busy="true" />}>
             {view === "layouts" ? (
               <LayoutsView {...{ booted, theme, wide }} />
+            ) : view === "howFar" ? (
+              <HowFarView {...{ booted, theme, wide }} />
             ) : view === "wear" ? (
               <WearView wide={wide} />
             ) : view === "newRig" ? (
@@ -82,6 +86,12 @@ export function Page({ booted, clock }: { booted: Booted; clock: PlaybackClock }
   );
 }
 
+const FirstWords = () => (
+  <Later what="What this is for">
+    <Welcome />
+  </Later>
+);
+
 function WideBody({ clock, theme }: { clock: PlaybackClock; theme: Theme }) {
   useClockKeys(clock);
   const rigOpen = useSandbox((state) => state.session.rigOpen);
@@ -98,6 +108,7 @@ function WideBody({ clock, theme }: { clock: PlaybackClock; theme: Theme }) {
         </aside>
         <main className={styles.main}>
           <div className={styles.strip}>
+            <FirstWords />
             <Question />
             <Answer />
           </div>
@@ -131,6 +142,7 @@ function NarrowBody({ clock, theme }: { clock: PlaybackClock; theme: Theme }) {
         pages={{
           verdict: (
             <VerdictColumn>
+              <FirstWords />
               <Question />
               <Answer />
             </VerdictColumn>

@@ -6,6 +6,7 @@ import styles from "./ViewSwitch.module.css";
 const VIEWS: readonly { readonly view: ViewName; readonly label: string; readonly detail: string }[] = [
   { view: "rig", label: "One rig", detail: "The fall, its forces and the verdict" },
   { view: "layouts", label: "Layouts", detail: "Two to four rigs side by side" },
+  { view: "howFar", label: "How far", detail: "How loose, how few, how heavy it can be" },
   { view: "wear", label: "Wear", detail: "What the webbing still holds, and until when" },
   { view: "lessons", label: "Lessons", detail: "Predict, run, see why" },
 ];

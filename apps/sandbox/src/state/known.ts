@@ -47,18 +47,29 @@ export interface AssessmentSlice {
 
 /** Takes what speaks of the rig, unless it is left out. */
 export function assessmentOf(rig: Rig, known: Known, leftOut: boolean): AssessmentSlice {
-  const { record, on, reader } = known;
+  const { reader } = known;
   const plain = { known, leftOut, ...keyed(assessRig(rig)), issues: [] };
   if (!reader) return { ...plain, ...choiceOf(false, false) };
-  const speaks = record && !unlike(rig, known.invented.record) && concerns(reader, record, rig, on);
-  const wear = speaks ? record : undefined;
-  const tests = unlike(rig, known.invented.tests) || (known.example && !wear) ? [] : known.tests;
+  const besides = besidesOf(rig, known);
+  const { wear, tests } = besides;
   if (!wear && tests.length === 0) return { ...plain, ...choiceOf(false, false) };
-  const read = reader.assess({ rig, ...(wear ? { wear, on } : {}), tests });
+  const read = reader.assess({ rig, ...besides });
   if (!read.ok) return { ...plain, issues: leftOut ? [] : read.issues, ...choiceOf(wear !== undefined, false) };
   const { taken } = read.assessed;
   const choice = choiceOf(taken.wear !== undefined, (taken.tests?.count ?? 0) > 0);
   return leftOut && choice.choice ? { ...plain, ...choice } : { ...plain, ...keyed(read.assessed), ...choice };
+}
+
+/** What of all that is known is asked about with a rig: a record that speaks of it, and tests. */
+export function besidesOf(
+  rig: Rig,
+  known: Known,
+): { readonly wear?: WearRecord; readonly on?: string; readonly tests: readonly BreakTest[] } {
+  const { record, on, reader } = known;
+  const wear =
+    reader && record && !unlike(rig, known.invented.record) && concerns(reader, record, rig, on) ? record : undefined;
+  const tests = unlike(rig, known.invented.tests) || (known.example && !wear) ? [] : known.tests;
+  return { ...(wear ? { wear, on } : {}), tests };
 }
 
 function choiceOf(record: boolean, tests: boolean): Pick<AssessmentSlice, "speaks" | "choice"> {

@@ -21,8 +21,11 @@ export interface DocumentSlice {
 }
 
 export type Place = "verdict" | "time" | "rig";
-/** What the page shows: one rig in full, rigs side by side, what wears, lessons, the questions of a new one, or the site card. */
-export type ViewName = "rig" | "layouts" | "wear" | "lessons" | "newRig" | "card";
+/**
+ * What the page shows: one rig in full, rigs side by side, how far a number can go, what wears, lessons, the questions of a new rig,
+ * or the site card.
+ */
+export type ViewName = "rig" | "layouts" | "howFar" | "wear" | "lessons" | "newRig" | "card";
 export type CameraName = "overview" | "event" | "elevation" | "anchor";
 
 export interface Notice {

@@ -1,6 +1,8 @@
 import type { Outcome } from "@secondline/scenarios";
+import { VerdictMark, verdictColour } from "../design/VerdictMark.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { foundOf } from "../state/verdictOf.ts";
+import { words } from "../words.ts";
 import { MarginKey } from "./MarginBar.tsx";
 import { PartRow } from "./PartRow.tsx";
 import { PersonRow } from "./PersonRow.tsx";
@@ -16,9 +18,13 @@ export function Parts({ outcome }: { outcome: Outcome }) {
   const run = outcome.whatIfs.filter(({ runs }) => runs > 0).length;
   return (
     <section aria-label="Parts from harness to rock">
-      <h3 className={styles.heading}>
-        From harness to rock <span className={styles.scope}>the hardest of {run} what-ifs</span>
+      <h3 className={`${styles.heading} ${styles.pinned}`}>
+        <span className={styles.pin} style={{ color: verdictColour(outcome.verdict) }}>
+          <VerdictMark verdict={outcome.verdict} /> {words.verdictWord(outcome)}
+        </span>{" "}
+        From harness to rock
       </h3>
+      <p className={styles.scope}>The hardest of {run} what-ifs.</p>
       <MarginKey />
       <ul>
         <PersonRow {...{ outcome, rig, isWhole }} />

@@ -1,6 +1,7 @@
 import type { Outcome } from "@secondline/scenarios";
+import { Button } from "../design/Button.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
-import { useSandbox } from "../state/useSandbox.ts";
+import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { words } from "../words.ts";
 import { BasisNote } from "./BasisNote.tsx";
 import { FollowUps, Singles } from "./Singles.tsx";
@@ -12,8 +13,12 @@ export function VerdictMore({ outcome }: { outcome: Outcome }) {
   const { rig, notes } = useSandbox((state) => state.assessment.assessed);
   const { reasons, singles, followUps, blanks } = outcome;
   const count = singles.filter(({ single }) => single).length;
+  const { look } = useActions();
   return (
     <div>
+      <p className={styles.further}>
+        <Button label="How far can I go?" onClick={() => look({ view: "howFar" })} />
+      </p>
       {notes.length > 0 && (
         <Disclosure title={words.say("head.notes")}>
           <ul className={styles.bases}>

@@ -1,16 +1,17 @@
-import { type Outcome, type WhatIfOutcome, whatIfKey } from "@secondline/scenarios";
+import { byDanger, type Outcome, type RankedWhatIf, type WhatIfOutcome, whatIfKey } from "@secondline/scenarios";
+import { VerdictMark, verdictColour } from "../design/VerdictMark.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { quantity, words } from "../words.ts";
 import styles from "./WhatIfList.module.css";
 
-/** Every what-if of the verdict with its key numbers; choosing one shows it in the scene. */
+/** Every what-if of the verdict, the gravest first, with its key numbers and what it is the worst of; choosing one shows it in the scene. */
 export function WhatIfList({ outcome }: { outcome: Outcome }) {
   const { chooseWhatIf } = useActions();
   const rig = useSandbox((state) => state.assessment.assessed.rig);
   const chosen = useSandbox((state) => whatIfKey(state.session.whatIf));
   return (
-    <ul className={styles.list}>
-      {outcome.whatIfs.map((entry) => (
+    <ol className={styles.list}>
+      {byDanger(outcome).map(({ entry, worstOf }) => (
         <li key={entry.key}>
           <button
             type="button"
@@ -22,10 +23,24 @@ export function WhatIfList({ outcome }: { outcome: Outcome }) {
             <span className={styles.numbers}>
               {entry.ok ? [words.fate(rig, entry), ...numbers(entry)].join(" · ") : words.trouble(rig, entry.trouble)}
             </span>
+            <WorstOf worstOf={worstOf} />
           </button>
         </li>
       ))}
-    </ul>
+    </ol>
+  );
+}
+
+/** The part nearest to what is required, and how many others have their worst here. */
+function WorstOf({ worstOf: [least, ...others] }: Pick<RankedWhatIf, "worstOf">) {
+  const rig = useSandbox((state) => state.assessment.assessed.rig);
+  if (!least) return null;
+  return (
+    <span className={styles.worst} style={{ color: verdictColour(least.verdict) }}>
+      <VerdictMark verdict={least.verdict} /> Worst of: {words.partName(rig, least.part)}, ×{" "}
+      {quantity.margin(least.margin)}
+      {others.length > 0 && ` and ${others.length} more`}
+    </span>
   );
 }
 

@@ -1,7 +1,8 @@
 import { formatLength } from "@secondline/rig";
 import type { Outlook } from "@secondline/scenarios";
+import { untilWords } from "@secondline/words/until";
 import { Disclosure } from "../design/Disclosure.tsx";
-import { quantity, words } from "../words.ts";
+import { quantity } from "../words.ts";
 import { AlongFigure } from "./AlongFigure.tsx";
 import { CalendarFigure } from "./CalendarFigure.tsx";
 import type { TakeDownMark } from "./CalendarPaper.tsx";
@@ -57,7 +58,7 @@ export function RecordPage({ wide }: { wide: boolean }) {
 
 /** The take-down date as the calendar draws it. */
 function markOf(outlook: Outlook | undefined): TakeDownMark | undefined {
-  const [day, short] = [dayOf(outlook?.date), outlook && words.untilShort(outlook)];
+  const [day, short] = [dayOf(outlook?.date), outlook && untilWords.short(outlook)];
   return day === undefined || short === undefined ? undefined : { day, words: dated(short) };
 }
 

@@ -1,4 +1,5 @@
 import type { Outcome, Outlook, PartDate } from "@secondline/scenarios";
+import { untilWords } from "@secondline/words/until";
 import { Button } from "../design/Button.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { VerdictMark } from "../design/VerdictMark.tsx";
@@ -100,7 +101,7 @@ function Ready({ outcome, answer, on, outlook }: ReadyProps) {
   return (
     <div className={styles.outlook}>
       {title}
-      <p className={styles.serif}>{dated(words.until(rig, outlook, outcome))}</p>
+      <p className={styles.serif}>{dated(untilWords.sentence(rig, outlook, outcome))}</p>
       <p className={styles.note}>
         By the rule of the verdict, at the present rate of use: what 95 % of such parts reach, against what 95 % of such
         falls stay under.
@@ -145,7 +146,7 @@ function Part({ part, outcome, horizon }: { part: PartDate } & Omit<PartsProps, 
         {today && <span className={styles.soft}>, {words.partVerdict(today.verdict)}</span>}
         {part.reason && part.reason !== "webbing" && <span className={styles.soft}>, {part.reason}</span>}
       </p>
-      <p className={styles.note}>{dated(`${words.partUntil(part, horizon)}: ${words.untilMargins(part, horizon)}.`)}</p>
+      <p className={styles.note}>{dated(`${untilWords.part(part, horizon)}: ${untilWords.margins(part, horizon)}.`)}</p>
       {part.flags.map((flag) => (
         <p key={flag} className={styles.flagLine}>
           ▲ {flag}

@@ -1,5 +1,6 @@
-import { useEffect } from "react";
+import { lazy, useEffect } from "react";
 import { ActionMenu } from "../design/ActionMenu.tsx";
+import { Later } from "../design/Later.tsx";
 import { UndoButtons } from "../design/UndoButtons.tsx";
 import { tellKnown } from "../knownFromWear.ts";
 import { useContextOrThrow } from "../state/useSandbox.ts";
@@ -19,6 +20,8 @@ const PAGES: readonly { readonly page: WearPage; readonly label: string; readonl
   { page: "log", label: "Break log", short: "Log" },
   { page: "teardown", label: "Teardown", short: "Teardown" },
 ];
+
+const MatchColumns = lazy(async () => ({ default: (await import("./MatchColumns.tsx")).MatchColumns }));
 
 /** What happened to the webbing and what it still holds: the record, the break log, and the take-down date. */
 export function WearView({ wide }: { wide: boolean }) {
@@ -40,6 +43,16 @@ function Pages({ wide }: { wide: boolean }) {
     <div className={styles.view}>
       <Bar entries={files.entries} wide={wide} />
       <main key={page} className={styles.page} aria-label={PAGES.find((one) => one.page === page)!.label}>
+        {files.matching && (
+          <Later what="What matches columns">
+            <MatchColumns
+              key={files.matching.file}
+              {...files.matching}
+              onTake={files.take}
+              onCancel={files.leaveMatching}
+            />
+          </Later>
+        )}
         {files.refused && <LogFaults {...files.refused} onClose={files.closeRefused} />}
         {page === "record" && <RecordPage wide={wide} />}
         {page === "log" && <BreakLogPage wide={wide} />}

@@ -1,16 +1,34 @@
-import type { LogFault } from "@secondline/strength";
+import type { BreakTest, LogFault } from "@secondline/strength";
+import { sayColumns as say } from "@secondline/words/columns";
+import { type ColumnMatch, type LogTable, suggestMatch } from "@secondline/workbench";
 import { useEffect, useState } from "react";
 import type { MenuEntry } from "../design/ActionMenu.tsx";
 import { chooseFile } from "../files/chooseFile.ts";
+import { deviceShelf } from "../state/shelf.ts";
 import { useContextOrThrow } from "../state/useSandbox.ts";
+import { rememberedMatch, rememberMatch } from "./keptMatches.ts";
 import { useWear, useWearActions } from "./useWear.ts";
-import { openWearFile, saveLog, saveRecord } from "./wearFiles.ts";
+import { openWearFile, saveLog, saveRecord, saveTemplate } from "./wearFiles.ts";
 import { exampleLog } from "./wearStore.ts";
 import { EXAMPLE_RECORD, NEW_RECORD, NO_LOG } from "./work.ts";
 
 export interface RefusedLog {
   readonly name: string;
   readonly faults: readonly LogFault[];
+}
+
+/** A file whose columns are being matched. */
+export interface Matching {
+  readonly file: string;
+  readonly table: LogTable;
+  readonly invented: boolean;
+  readonly first: ColumnMatch;
+  readonly remembered: boolean;
+}
+
+function matchingOf(file: string, table: LogTable, invented: boolean): Matching {
+  const kept = rememberedMatch(deviceShelf(), table);
+  return { file, table, invented, first: kept ?? suggestMatch(table), remembered: kept !== undefined };
 }
 
 /** What can be done with records and logs: the menu, dropped files, and what was refused. */
@@ -21,10 +39,12 @@ export function useWearFiles() {
   const wearPage = useWear((state) => state.page);
   const earlier = useWear((state) => state.earlier);
   const [refused, setRefused] = useState<RefusedLog>();
+  const [matching, setMatching] = useState<Matching>();
 
   async function open(file: File): Promise<void> {
     const opened = await openWearFile(file);
     setRefused(undefined);
+    setMatching(undefined);
     switch (opened.kind) {
       case "record":
         replace({ record: opened.record }, `opened ${file.name}`);
@@ -34,6 +54,9 @@ export function useWearFiles() {
         replace({ log: opened.log }, `opened ${file.name}`);
         look({ page: "log" });
         return page.announce(`Opened ${opened.log.tests.length} break tests.`);
+      case "columns":
+        look({ page: "log" });
+        return setMatching(matchingOf(file.name, opened.table, opened.invented));
       case "logFaults":
         look({ page: "log" });
         return setRefused({ name: file.name, faults: opened.faults });
@@ -71,6 +94,7 @@ export function useWearFiles() {
       onSelect: () => saveLog(work.log),
       disabled: work.log.tests.length === 0,
     },
+    { label: say("template"), detail: say("templateDetail"), onSelect: saveTemplate },
     { label: "Save the figures in view", detail: "SVG: lines and letters", onSelect: () => void saveFigures() },
     "rule",
     { label: "New empty record", onSelect: () => replace({ record: NEW_RECORD }, "a new record") },
@@ -92,7 +116,29 @@ export function useWearFiles() {
       onSelect: () => replace(old, "earlier work brought back"),
     })),
   ];
-  return { entries, open, choose, refused, closeRefused: () => setRefused(undefined) };
+  function take(tests: readonly BreakTest[], match: ColumnMatch): void {
+    if (!matching) return;
+    const { file, table, invented } = matching;
+    setMatching(undefined);
+    replace({ log: { name: file.replace(/\.[^.]+$/, ""), invented, tests } }, `opened ${file}`);
+    page.announce(say("took", { count: tests.length, file }));
+    try {
+      rememberMatch(deviceShelf(), table, match);
+    } catch (error) {
+      const why = error instanceof Error ? error.message : String(error);
+      page.tell({ tone: "fault", text: say("notKept", { why }) });
+    }
+  }
+  return {
+    entries,
+    open,
+    choose,
+    refused,
+    closeRefused: () => setRefused(undefined),
+    matching,
+    take,
+    leaveMatching: () => setMatching(undefined),
+  };
 }
 
 /** Takes dropped files before the page does: here they are records and logs, not rigs. */

@@ -1,5 +1,7 @@
 /** Wear records and break logs from and to files. A file with a fault changes nothing. */
 import { type LogFault, readBreakLog, readWearRecord, writeBreakLog } from "@secondline/strength";
+import { templateRemarks } from "@secondline/words/columns";
+import { isMatched, type LogTable, logTemplate, readLogTable } from "@secondline/workbench";
 import { download, fileName } from "../files/download.ts";
 import { issueLines, wrongInIt } from "../files/issueLines.ts";
 import { type BreakLog, saysInvented, type WrittenRecord } from "./work.ts";
@@ -8,6 +10,8 @@ export type OpenedWear =
   | { readonly kind: "record"; readonly record: WrittenRecord }
   | { readonly kind: "log"; readonly log: BreakLog }
   | { readonly kind: "logFaults"; readonly faults: readonly LogFault[] }
+  /** A table with names of its own: somebody must say which column is which. */
+  | { readonly kind: "columns"; readonly table: LogTable; readonly invented: boolean }
   | { readonly kind: "refused"; readonly text: string; readonly details: readonly string[] };
 
 /** A record or a log is text of some kilobytes; what is larger is not even read [B]. */
@@ -44,7 +48,11 @@ function readRecord(written: string, name: string): OpenedWear {
 
 function readLog(text: string, name: string): OpenedWear {
   const read = readBreakLog(text);
-  if (!read.ok) return { kind: "logFaults", faults: read.faults };
+  if (!read.ok) {
+    const found = readLogTable(text);
+    if (!found.ok || isMatched(found.table)) return { kind: "logFaults", faults: read.faults };
+    return { kind: "columns", table: found.table, invented: saysInvented(text) };
+  }
   return { kind: "log", log: { name: name.replace(/\.[^.]+$/, ""), invented: saysInvented(text), tests: read.tests } };
 }
 
@@ -63,3 +71,6 @@ export function logText({ invented, tests }: BreakLog): string {
 export function saveLog(log: BreakLog): void {
   download(logText(log), fileName(log.name, "csv"), "text/csv");
 }
+
+/** An empty log, to fill in any spreadsheet. */
+export const saveTemplate = (): void => download(logTemplate(templateRemarks()), "break-log-template.csv", "text/csv");

@@ -17,6 +17,7 @@ export function sideRunner(): RunnerService {
     run: (request, onProgress) => runner.run(aside(request), onProgress),
     study: (request, onProgress) => runner.study(aside(request), onProgress),
     chances: (request, onProgress) => runner.chances(aside(request), onProgress),
+    sweep: (request, onProgress) => runner.sweep({ ...request, id: own(request.id) }, onProgress),
     cancel: (id) => runner.cancel(own(id)),
     pause: (id) => runner.pause(own(id)),
     resume: (id) => runner.resume(own(id)),

@@ -30,6 +30,7 @@ export function drawPlot(ink: Ink, plot: Plot, width: number, palette: Palette):
   }
   for (const curve of plot.curves) drawCurve(ink, curve, frame, palette);
   ink.restore();
+  drawStrips(ink, plot, frame, palette);
   drawRules(ink, plot, frame, palette);
   for (const mark of plot.marks) drawMark(ink, mark, plot.strength, frame, palette);
   for (const one of plot.texts) drawText(ink, one, frame, palette);
@@ -79,9 +80,25 @@ function drawCurve(ink: Ink, { points, tone, width, dash }: Curve, frame: Frame,
   ink.setLineDash([]);
 }
 
+/** A thick line along the axis; a single value gets one as wide as a mark. */
+function drawStrips(ink: Ink, { strips = [] }: Plot, { x, bottom }: Frame, palette: Palette): void {
+  ink.strokeStyle = palette.holds;
+  ink.lineWidth = 5;
+  for (const { from, to } of strips) {
+    const [a, b] = [x.px(from), x.px(to)];
+    const least = Math.max(0, 8 - (b - a)) / 2;
+    line(ink, [a - least, bottom], [b + least, bottom]);
+  }
+}
+
 /** From its left end; in lines that end at its place where there is no room for one. */
-function drawText(ink: Ink, { at, text }: Plot["texts"][number], { x, y, right }: Frame, palette: Palette): void {
-  const left = x.px(at[0]) + 4;
+function drawText(
+  ink: Ink,
+  { at, text, off = 4 }: Plot["texts"][number],
+  { x, y, right }: Frame,
+  palette: Palette,
+): void {
+  const left = x.px(at[0]) + off;
   const lines = brokenLines(text, right - left, (part) => ink.measureText(part).width);
   ink.fillStyle = palette.ink;
   ink.textAlign = "left";

@@ -30,6 +30,7 @@ export interface Frame {
 export const namedCurves = (plot: Plot): readonly (Curve & { readonly label: string })[] =>
   plot.curves.flatMap((curve) => (curve.label === undefined ? [] : [{ ...curve, label: curve.label }]));
 
+/** `ink` measures the words that must find room. */
 export function frameOf(plot: Plot, width: number, ink: Pick<Ink, "font" | "measureText">): Frame {
   ink.font = LETTERS;
   const widest = (texts: readonly string[]) => Math.max(0, ...texts.map((text) => ink.measureText(text).width));

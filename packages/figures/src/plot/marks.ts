@@ -25,6 +25,17 @@ export function drawMark(ink: Ink, mark: Mark, strength: "x" | "y", frame: Frame
       arrow(ink, at, strength === "x" ? [-1, 0] : [0, 1]);
       openCircle(ink, at, palette);
       break;
+    case "keeps":
+      circle(ink, at);
+      ink.fillStyle = palette.holdsInk;
+      ink.fill();
+      break;
+    case "open":
+      half(ink, at, palette);
+      break;
+    case "keepsNot":
+      cross(ink, at, palette);
+      break;
     case "between":
       bar(ink, at, mark.to === undefined ? at : [frame.x.px(mark.to[0]), frame.y.px(mark.to[1])]);
       break;
@@ -40,6 +51,30 @@ function openCircle(ink: Ink, at: Place, palette: Palette): void {
   circle(ink, at);
   ink.fillStyle = palette.paper;
   ink.fill();
+  ink.stroke();
+}
+
+/** Half of it filled: it may be kept or not. */
+function half(ink: Ink, [x, y]: Place, palette: Palette): void {
+  circle(ink, [x, y]);
+  ink.fillStyle = palette.paper;
+  ink.fill();
+  ink.strokeStyle = palette.thinInk;
+  ink.stroke();
+  ink.beginPath();
+  ink.arc(x, y, RADIUS, -Math.PI / 2, Math.PI / 2);
+  ink.fillStyle = palette.thinInk;
+  ink.fill();
+}
+
+function cross(ink: Ink, [x, y]: Place, palette: Palette): void {
+  ink.strokeStyle = palette.failsInk;
+  ink.lineWidth = 2;
+  ink.beginPath();
+  for (const side of [-1, 1]) {
+    ink.moveTo(x - RADIUS, y - side * RADIUS);
+    ink.lineTo(x + RADIUS, y + side * RADIUS);
+  }
   ink.stroke();
 }
 

@@ -22,9 +22,12 @@ export interface Curve {
   readonly label?: string;
 }
 
-/** A test: where it broke, what it held at least or broke below, or between which loads it broke. */
+/**
+ * A test: where it broke, what it held at least or broke below, or between which loads it broke. Of a sweep: a value by its own draws,
+ * its interval, and whether a pair of values keeps a limit, may keep it, or does not.
+ */
 export interface Mark {
-  readonly kind: "broke" | "atLeast" | "below" | "between";
+  readonly kind: "broke" | "atLeast" | "below" | "between" | "keeps" | "open" | "keepsNot";
   readonly at: Place;
   /** The other end of "between". */
   readonly to?: Place;
@@ -38,6 +41,13 @@ export interface Rule {
   readonly label: string;
 }
 
+export interface PlotText {
+  readonly at: Place;
+  readonly text: string;
+  /** How far it stands off its place; default: just beside it [px]. */
+  readonly off?: number;
+}
+
 /** A line of the table: columns that do not apply are absent. */
 export interface PlotRow {
   readonly series: string;
@@ -45,8 +55,8 @@ export interface PlotRow {
 }
 
 export interface Plot {
-  readonly figure: "fit" | "residuals" | "retention";
-  /** The group or the stock that it is of. */
+  readonly figure: "fit" | "residuals" | "retention" | "sweep";
+  /** The group, the stock or the rig that it is of. */
   readonly of: string;
   readonly title: string;
   /** How it is to be read, in sentences. */
@@ -60,8 +70,10 @@ export interface Plot {
   readonly curves: readonly Curve[];
   readonly marks: readonly Mark[];
   readonly rules: readonly Rule[];
+  /** Stretches of x that are marked along the axis. */
+  readonly strips?: readonly { readonly from: number; readonly to: number }[];
   /** Words in the plot, from their left end. */
-  readonly texts: readonly { readonly at: Place; readonly text: string }[];
+  readonly texts: readonly PlotText[];
   /** Height of the space between the axes [px]. */
   readonly height: number;
   readonly rows: readonly PlotRow[];

@@ -37,6 +37,9 @@ const service: RunnerService & OrdersService = {
   async orders({ orders }) {
     return { ok: true, value: orders.map(() => ({ ok: false }) as never) };
   },
+  async sweep() {
+    return { ok: true, value: { kind: "nothing" } };
+  },
   async cancel(id) {
     cancelled.add(id);
   },

@@ -16,6 +16,8 @@ export interface StudyProgress {
   /** What else is being done, in place of an event. */
   readonly step?: string;
   readonly made?: number;
+  /** How many runs there will be, about; only of a sweep. */
+  readonly expected?: number;
   /** How many what-ifs the whole set has. */
   readonly of?: number;
   /** What is known so far: never that the rig holds. */

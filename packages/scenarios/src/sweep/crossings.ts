@@ -1,7 +1,7 @@
 /** Where a curve meets a limit, with the interval of values at which its band does. */
 import type { Worst } from "./envelope.ts";
 import { isApart, type Knob } from "./knob.ts";
-import type { CellState, Crossing, LimitFound, SweepLimit, SweepWhat } from "./sweepOutcome.ts";
+import type { CellState, Crossing, LimitFound, Stretch, SweepLimit, SweepWhat } from "./sweepOutcome.ts";
 import { toldLevel, toldOf } from "./tracks.ts";
 
 type Curve = (value: number) => Worst | undefined;
@@ -135,13 +135,7 @@ function apart({ limit }: CrossingQuestion, raw: number, known: readonly Place[]
 }
 
 /** Stretches of values in which a curve keeps a limit. */
-export function keptStretches({
-  what,
-  knob,
-  values,
-  curve,
-  limit,
-}: CrossingQuestion): readonly { readonly from: number; readonly to: number }[] {
+export function keptStretches({ what, knob, values, curve, limit }: CrossingQuestion): readonly Stretch[] {
   const raw = rawLimit(what, limit);
   const places = isApart(knob) ? values : cells(values);
   const kept = places.map((x) => {

@@ -14,11 +14,11 @@ import type { Spreads } from "../scatter/inputs.ts";
 import { BLOCK, CENTRE, Sampler, SEED } from "../scatter/sampler.ts";
 import { RunBook, type Wanted } from "../search/runBook.ts";
 import type { Axis } from "./basis.ts";
-import { keptStretches, limitFound, rawLimit, stateOf } from "./crossings.ts";
+import { alongOne, limitsOf, regionIn } from "./between.ts";
 import { type Envelope, envelopeOf, type PointRuns } from "./envelope.ts";
 import { governingEvents, lookedAt } from "./governing.ts";
-import { isApart, type Knob } from "./knob.ts";
-import type { Region, SweepLimit, SweepWhat, Swept, SweptPoint } from "./sweepOutcome.ts";
+import type { Knob } from "./knob.ts";
+import type { SweepWhat, Swept, SweptPoint } from "./sweepOutcome.ts";
 import type { SweepPoint, SweepPoints } from "./sweepPoints.ts";
 import { toldLevel, tracksOf } from "./tracks.ts";
 
@@ -52,6 +52,26 @@ const EVENTS_OF_TWO = 3;
 /** Draws of an event over all points at least: few points get more each [-]. */
 const LEAST_DRAWS = 48;
 
+/** Draws of an event at each of so many rigs [-]. */
+const drawsAt = (rigs: number): number => BLOCK * Math.max(1, Math.ceil(LEAST_DRAWS / (BLOCK * rigs)));
+
+/** How large a sweep is, before it is begun. */
+export interface SweepSize {
+  /** Events that are looked at. */
+  readonly events: number;
+  readonly knobs: number;
+  /** Rigs that differ in more than the months. */
+  readonly rigs: number;
+}
+
+/** How many runs a sweep will make, about: every event at the ends and in the middle, then draws of the worst [-]. */
+export function sweepRuns({ events, knobs, rigs }: SweepSize): number {
+  const looks = Math.min(rigs, 2 ** knobs + 1);
+  return looks * events + rigs * drawsAt(rigs) * Math.min(mostEvents(knobs), events);
+}
+
+const mostEvents = (knobs: number): number => (knobs > 1 ? EVENTS_OF_TWO : EVENTS);
+
 /** Points whose runs are the same ones. */
 interface Group {
   readonly assessed: Assessed;
@@ -76,8 +96,8 @@ export function* sweep(
     groups.set(assessed.hash, { assessed, book: new RunBook(false), sampler, from: groups.size });
   }
   const groupOf = ({ assessed }: SweepPoint) => groups.get(assessed.hash)!;
-  const draws = BLOCK * Math.max(1, Math.ceil(LEAST_DRAWS / (BLOCK * groups.size)));
-  const most = knobs.length > 1 ? EVENTS_OF_TWO : EVENTS;
+  const draws = drawsAt(groups.size);
+  const most = mostEvents(knobs.length);
   const looks = options.whatIfs ? [] : lookedAt(points);
   const seeds = options.whatIfs ?? setOver(looks, options.size ?? "full");
   const later = groups.size * draws * Math.min(most, seeds.length);
@@ -170,10 +190,9 @@ export function* sweep(
     accuracy,
     points: swept,
     bad: found.bad,
-    limits: knobs.length > 1 ? [] : limits.map((limit) => limitFound({ what, limit, ...along(axes[0]!, envelope) })),
-    ...(knobs.length > 1 && limits.length > 0
-      ? { region: regionOf(what, limits.at(-1)!, axes, points, envelope) }
-      : {}),
+    ...(knobs.length > 1
+      ? { limits: [], ...regionIn(what, limits, axes, points, envelope) }
+      : alongOne(what, limits, axes[0]!, envelope)),
     events: events.map((event) => ({ event, key: whatIfKey(event) })),
     looked: seeds.length,
     runs: made,
@@ -181,12 +200,6 @@ export function* sweep(
     misfit: envelope.misfit,
   };
 }
-
-const along = ({ knob, values }: Axis, envelope: Envelope) => ({
-  knob,
-  values,
-  curve: (value: number) => envelope.at([value]),
-});
 
 /** The events of all rigs that are looked at. */
 function setOver(looks: readonly SweepPoint[], size: "quick" | "full"): readonly WhatIf[] {
@@ -219,60 +232,5 @@ function sweptPoint(
         }
       : {}),
     ...counts,
-  };
-}
-
-/** The limits of what is asked, the one that is required last. A load's is the user's. */
-function limitsOf(points: readonly SweepPoint[], { what, limit }: SweepOptions): readonly SweepLimit[] {
-  const own: SweepLimit[] = limit === undefined ? [] : [{ kind: "own", value: limit }];
-  switch (what.kind) {
-    case "margin":
-      return [{ kind: "required", value: 1 }, ...own];
-    case "height": {
-      const required = points[0]!.assessed.rig.requiredClearance;
-      const all: SweepLimit[] = [
-        { kind: "ground", value: 0 },
-        ...(required > 0 ? [{ kind: "clearance", value: required } as const] : []),
-      ];
-      return [...all, ...own];
-    }
-    case "drop":
-    case "load":
-      return own;
-  }
-}
-
-/** How finely an outline is drawn along the second knob [-]. */
-const OUTLINE = 24;
-
-function regionOf(
-  what: SweepWhat,
-  limit: SweepLimit,
-  [first, second]: readonly Axis[],
-  points: readonly SweepPoint[],
-  envelope: Envelope,
-): Region {
-  const raw = rawLimit(what, limit);
-  const { values, knob } = second!;
-  const [from, to] = [values[0]!, values.at(-1)!];
-  const rows = isApart(knob)
-    ? values
-    : Array.from({ length: OUTLINE + 1 }, (_, i) => from + ((to - from) * i) / OUTLINE);
-  return {
-    limit,
-    states: points.map(({ values: here }) => {
-      const level = envelope.at(here);
-      return level && stateOf(level, raw);
-    }),
-    outline: rows.map((at) => ({
-      at,
-      kept: keptStretches({
-        what,
-        limit,
-        knob: first!.knob,
-        values: first!.values,
-        curve: (value) => envelope.at([value, at]),
-      }),
-    })),
   };
 }

@@ -83,8 +83,14 @@ export interface Region {
   /** The outline: for values of the second knob, stretches of the first in which the limit is kept. */
   readonly outline: readonly {
     readonly at: number;
-    readonly kept: readonly { readonly from: number; readonly to: number }[];
+    readonly kept: readonly Stretch[];
   }[];
+}
+
+/** Of a knob's values, both ends included. */
+export interface Stretch {
+  readonly from: number;
+  readonly to: number;
 }
 
 export interface Swept {
@@ -97,6 +103,10 @@ export interface Swept {
   readonly bad: readonly BadPoint[];
   /** Of one knob. */
   readonly limits: readonly LimitFound[];
+  /** Of one knob whose values do not stand apart: the curve, closely, for drawing. */
+  readonly line?: readonly (Told & { readonly at: number })[];
+  /** Of one knob: stretches of it in which the last limit is kept, where there is one. */
+  readonly kept?: readonly Stretch[];
   /** Of two. */
   readonly region?: Region;
   /** What was drawn, of how many events that were looked at. */

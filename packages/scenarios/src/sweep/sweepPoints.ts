@@ -1,5 +1,5 @@
 /** The rigs of a sweep: every one goes through the same checks as a rig file, and through the same assessment. */
-import { type RigIssue, readRig } from "@secondline/rig";
+import { type Rig, type RigIssue, readRig } from "@secondline/rig";
 import { addDays, readDate } from "@secondline/strength";
 import { type Assessed, type Assessment, assess, rigOnLaterDays } from "../assessment/assessment.ts";
 import { type RigStrengths, rigStrengths } from "../rigStrengths.ts";
@@ -8,13 +8,19 @@ import { type Knob, knobText, knobValues, withValue } from "./knob.ts";
 /** What is known besides the rig's document. */
 export type KnownBesides = Omit<Assessment, "rig">;
 
-export interface SweepPoint {
+/** A rig of a sweep, before its strengths are worked out. */
+export interface SweptRig {
   /** One per knob, in its unit. */
   readonly values: readonly number[];
   /** What the point changes, as it would be written; by the knob's name. */
   readonly change: Readonly<Record<string, string>>;
   /** What runs are made of: points that differ by months alone share theirs. */
   readonly assessed: Assessed;
+  /** The rig on its day, where days are swept. */
+  readonly later?: Rig;
+}
+
+export interface SweepPoint extends Omit<SweptRig, "later"> {
   /** What its parts hold, on its day. */
   readonly strengths: RigStrengths;
 }
@@ -40,16 +46,25 @@ export interface PointsQuestion {
   readonly counts: readonly number[];
 }
 
-export function sweepPoints({ document, known, knobs, counts }: PointsQuestion): SweepPoints {
-  const points: SweepPoint[] = [];
-  const bad: BadPoint[] = [];
+export function sweepPoints(question: PointsQuestion): SweepPoints {
+  const all = [...sweptRigs(question)];
+  return {
+    points: all.flatMap((one) => ("issues" in one ? [] : [sweepPoint(one)])),
+    bad: all.flatMap((one) => ("issues" in one ? [one] : [])),
+  };
+}
+
+/** One rig after the other, so that a page can breathe between them. */
+export function* sweptRigs({ document, known, knobs, counts }: PointsQuestion): Generator<SweptRig | BadPoint, void> {
   for (const values of combinations(knobs.map((knob, k) => knobValues(knob, counts[k]!)))) {
     const change = Object.fromEntries(knobs.map((knob, k) => [knob.name, knobText(knob, values[k]!)]));
-    const reading = pointOf(document, known, knobs, values);
-    if ("issues" in reading) bad.push({ values, change, issues: reading.issues });
-    else points.push({ values, change, ...reading });
+    yield { values, change, ...rigAt(document, known, knobs, values) };
   }
-  return { points, bad };
+}
+
+export function sweepPoint({ later, ...point }: SweptRig): SweepPoint {
+  const { rig, tests } = point.assessed;
+  return { ...point, strengths: rigStrengths(later ?? rig, tests) };
 }
 
 /** The last knob runs fastest. */
@@ -63,12 +78,12 @@ export function combinations(lists: readonly (readonly number[])[]): readonly (r
 /** A month is the twelfth part of a year of 365.25 days. */
 const DAYS_A_MONTH = 365.25 / 12;
 
-function pointOf(
+function rigAt(
   document: unknown,
   known: KnownBesides,
   knobs: readonly Knob[],
   values: readonly number[],
-): Pick<SweepPoint, "assessed" | "strengths"> | { readonly issues: readonly RigIssue[] } {
+): Pick<SweptRig, "assessed" | "later"> | { readonly issues: readonly RigIssue[] } {
   const changed = knobs.reduce((done, knob, k) => withValue(done, knob, values[k]!), document);
   const reading = readRig(changed);
   if (!reading.ok) return { issues: reading.issues };
@@ -77,9 +92,8 @@ function pointOf(
   if (!taken.ok) return { issues: taken.issues };
   const { assessed } = taken;
   const months = knobs.findIndex(({ kind }) => kind === "months");
-  if (months < 0) return { assessed, strengths: rigStrengths(assessed.rig, assessed.tests) };
+  if (months < 0) return { assessed };
   const day = addDays(readDate(known.on!)!, Math.round(values[months]! * DAYS_A_MONTH));
   // As take-down dates do it: the loads are those of the first day, and only strengths change with the days.
-  const later = rigOnLaterDays(assessment)!(day);
-  return { assessed, strengths: rigStrengths(later, assessed.tests) };
+  return { assessed, later: rigOnLaterDays(assessment)!(day) };
 }

@@ -67,7 +67,7 @@ export function toldOf({ kind }: SweepWhat, raw: number): number {
 }
 
 /** Margins and heights go down where what is asked for goes up. */
-export const isTurned = ({ kind }: SweepWhat): boolean => kind === "margin" || kind === "height";
+export const isTurned = ({ kind }: Pick<SweepWhat, "kind">): boolean => kind === "margin" || kind === "height";
 
 export function toldLevel(what: SweepWhat, { value, low, high }: Told): Told {
   const [a, b] = isTurned(what) ? [high, low] : [low, high];

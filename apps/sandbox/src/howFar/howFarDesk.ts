@@ -1,0 +1,297 @@
+/** What is asked of "How far can I go?", the sweep that answers it, and the value that is looked at; kept while the page shows something else. */
+import { isGroup, type Rig, readRig } from "@secondline/rig";
+import type { Answer, Progress, SweepAnswer, SweepRequest, SweepService } from "@secondline/runner";
+import {
+  type Assessed,
+  type BadPoint,
+  inputHash,
+  isApart,
+  type Knob,
+  type PointsQuestion,
+  type Swept,
+  type SweptRig,
+  sweptRigs,
+  VERSION,
+} from "@secondline/scenarios";
+import { howFarWords as words } from "@secondline/words/howFar";
+import {
+  documentAt,
+  firstAsked,
+  type HowFarAsked,
+  type HowFarQuestion,
+  type HowFarReading,
+  readHowFar,
+  sweepNumbers,
+} from "@secondline/workbench";
+import { createStore, type StoreApi } from "zustand/vanilla";
+import { besidesOf } from "../state/known.ts";
+import type { Sandbox } from "../state/sandbox.ts";
+import type { SandboxState, Work, WrittenRig } from "../state/types.ts";
+import { sideRunner } from "../worker/sideRunner.ts";
+
+/** Whose number is swept: the rig in hand, or a layout with its letter. */
+export interface Subject {
+  readonly sandbox: Sandbox;
+  readonly letter?: string;
+}
+export type Preset = "loosest" | "fewest";
+
+/** A sweep with all that its words and its points need. */
+export interface FoundSweep {
+  readonly key: string;
+  readonly swept: Swept;
+  /** That was swept, as written. */
+  readonly document: WrittenRig;
+  readonly assessed: Assessed;
+  /** `assessment.key` of the state. */
+  readonly of: string;
+  /** A rig in which every part that the sweep speaks of has a name. */
+  readonly named: Rig;
+}
+
+export interface HowFarState {
+  readonly subject: Subject;
+  readonly asked: HowFarAsked;
+  readonly preset: Preset | undefined;
+  readonly work: Work;
+  readonly found: FoundSweep | undefined;
+  /** Why there is no curve though every run was made, in words. */
+  readonly nothing: string | undefined;
+  /** Values of the point that is looked at. */
+  readonly at: readonly number[] | undefined;
+}
+
+/** Sweeps kept for questions that come back; the longest unused make room [-]. */
+const KEPT = 8;
+
+export class HowFarDesk {
+  readonly store: StoreApi<HowFarState>;
+  readonly #inHand: Sandbox;
+  readonly #runner: SweepService;
+  readonly #newId: () => string;
+  readonly #kept = new Map<string, FoundSweep>();
+
+  constructor(inHand: Sandbox, runner: SweepService, newId: () => string) {
+    this.#inHand = inHand;
+    this.#runner = runner;
+    this.#newId = newId;
+    const subject = { sandbox: inHand };
+    this.store = createStore<HowFarState>(() => ({
+      subject,
+      asked: askedFirst(subject),
+      preset: undefined,
+      work: { kind: "idle" },
+      found: undefined,
+      nothing: undefined,
+      at: undefined,
+    }));
+  }
+
+  /** Another rig to ask about; a preset puts its question. */
+  about(subject: Subject = { sandbox: this.#inHand }, preset?: Preset): void {
+    this.stop();
+    const { subject: before } = this.store.getState();
+    if (before.sandbox !== subject.sandbox) this.#set({ asked: askedFirst(subject), found: undefined });
+    this.#set({ subject, preset: undefined, at: undefined, nothing: undefined, work: { kind: "idle" } });
+    if (preset) this.choose(preset);
+    this.#recall();
+  }
+
+  choose(preset: Preset): void {
+    const name = preset === "loosest" ? "backup.slack" : "connections";
+    const number = numbersOf(this.store.getState().subject.sandbox.store.getState()).find((one) => one.name === name);
+    if (!number) return;
+    const { effort } = this.store.getState().asked;
+    const { from, to } = number;
+    this.ask({ ranges: [{ name, from, to }], what: { kind: "margin" }, points: "", limit: "", effort });
+    this.#set({ preset });
+  }
+
+  ask(part: Partial<HowFarAsked>): void {
+    const { asked, preset } = this.store.getState();
+    // Another number, or another limit, is another question.
+    const another = part.ranges !== undefined || part.what !== undefined || part.limit !== undefined;
+    this.#set({ asked: { ...asked, ...part }, preset: another ? undefined : preset, nothing: undefined });
+    this.#recall();
+  }
+
+  /** Makes the sweep; true when there is a curve at its end. What was asked before is stopped. */
+  async start(): Promise<boolean> {
+    this.stop();
+    const { subject } = this.store.getState();
+    const reading = this.reading();
+    if (!reading.ok) return false;
+    const { assessment, document } = subject.sandbox.store.getState();
+    const key = keyOf(reading.question);
+    const known = this.#kept.get(key);
+    if (known) {
+      this.#set({ found: known, nothing: undefined, at: undefined, work: { kind: "idle" } });
+      return true;
+    }
+    const id = this.#newId();
+    const busy = (progress: Progress): Work => ({ kind: "busy", id, progress });
+    this.#set({ work: busy({ done: 0 }), nothing: undefined, at: undefined });
+    const { points, options } = reading.question;
+    const rigs = await rigsOf(points, () => this.#isCurrent(id));
+    if (!this.#isCurrent(id)) return false;
+    const answer = await this.#runner.sweep({ id, knobs: points.knobs, ...rigs, options }, (progress) => {
+      if (this.#isCurrent(id)) this.#set({ work: busy(progress) });
+    });
+    if (!this.#isCurrent(id)) return false;
+    return this.#conclude(
+      answer,
+      { key, document: document.goodDocument, assessed: assessment.assessed, of: assessment.key },
+      reading.question,
+    );
+  }
+
+  #conclude(
+    answer: Answer<SweepAnswer>,
+    of: Pick<FoundSweep, "key" | "document" | "assessed" | "of">,
+    { points }: HowFarQuestion,
+  ): boolean {
+    if (!answer.ok) {
+      const failed: Work = { kind: "failed", message: answer.message };
+      this.#set({ work: answer.reason === "cancelled" ? { kind: "stopped" } : failed });
+      return false;
+    }
+    this.#set({ work: { kind: "idle" } });
+    const { value } = answer;
+    if (value.kind !== "swept") {
+      this.#set({ nothing: this.#nothing(value), found: undefined });
+      return false;
+    }
+    const found: FoundSweep = { ...of, swept: value.swept, named: this.#named(of, points.knobs) };
+    this.#kept.set(of.key, found);
+    for (const oldest of [...this.#kept.keys()].slice(0, -KEPT)) this.#kept.delete(oldest);
+    this.#set({ found });
+    return true;
+  }
+
+  #nothing(value: Exclude<SweepAnswer, { kind: "swept" }>): string {
+    const { kind } = this.store.getState().asked.what;
+    if (value.kind === "nothing")
+      return words.say(`fault.nothing.${kind === "height" || kind === "load" ? kind : "other"}`);
+    return words.say("fault.fewPoints", { count: value.points, message: value.bad[0]?.issues[0]?.message ?? "" });
+  }
+
+  /** Connections are counted before tapes: the rig with most of them has a name for every one. */
+  #named({ document, assessed }: Pick<FoundSweep, "document" | "assessed">, knobs: readonly Knob[]): Rig {
+    if (!knobs.some(isApart)) return assessed.rig;
+    const read = readRig(
+      documentAt(
+        document,
+        knobs,
+        knobs.map(({ to }) => to),
+      ),
+    );
+    return read.ok ? read.rig : assessed.rig;
+  }
+
+  stop(): void {
+    const { work } = this.store.getState();
+    if (work.kind !== "busy") return;
+    this.#set({ work: { kind: "stopped" } });
+    void this.#runner.cancel(work.id);
+  }
+
+  look(at: readonly number[] | undefined): void {
+    this.#set({ at });
+  }
+
+  /** The question as it stands, read against the rig that it is asked of. */
+  reading(): HowFarReading {
+    const { subject, asked } = this.store.getState();
+    return readingOf(asked, subject.sandbox.store.getState());
+  }
+
+  /** The document with a point's values in it; undefined where it is no rig. */
+  documentAt(values: readonly number[]): WrittenRig | undefined {
+    const { found } = this.store.getState();
+    if (!found) return undefined;
+    const document = documentAt(found.document, found.swept.knobs, values);
+    return isGroup(document) && readRig(document).ok ? document : undefined;
+  }
+
+  /** Whether what was found answers the question as it stands. */
+  isStale(): boolean {
+    const { found } = this.store.getState();
+    const reading = this.reading();
+    return found !== undefined && (!reading.ok || keyOf(reading.question) !== found.key);
+  }
+
+  /** Whether its values can be opened: of a rig that was changed since, they would bring the old one back. */
+  canOpen(): boolean {
+    const { found, subject } = this.store.getState();
+    return found?.document === subject.sandbox.store.getState().document.goodDocument;
+  }
+
+  /** Of this state, the oldest first. */
+  found({ document, assessment }: State): readonly FoundSweep[] {
+    const { key } = assessment;
+    return [...this.#kept.values()].filter((one) => one.document === document.goodDocument && one.of === key);
+  }
+
+  #recall(): void {
+    const reading = this.reading();
+    const known = reading.ok ? this.#kept.get(keyOf(reading.question)) : undefined;
+    if (known) this.#set({ found: known, at: undefined });
+  }
+
+  #isCurrent(id: string): boolean {
+    const { work } = this.store.getState();
+    return work.kind === "busy" && work.id === id;
+  }
+
+  #set(part: Partial<HowFarState>): void {
+    this.store.setState(part);
+  }
+}
+
+/** The page breathes after every one of them, and whoever stopped it is heard. */
+async function rigsOf(question: PointsQuestion, goesOn: () => boolean): Promise<Pick<SweepRequest, "rigs" | "bad">> {
+  const rigs: SweptRig[] = [];
+  const bad: BadPoint[] = [];
+  for (const one of sweptRigs(question)) {
+    if ("issues" in one) bad.push(one);
+    else rigs.push(one);
+    await new Promise((resolve) => setTimeout(resolve));
+    if (!goesOn()) break;
+  }
+  return { rigs, bad };
+}
+
+const keyOf = (question: HowFarQuestion): string => inputHash({ version: VERSION, question });
+
+/** What a question about a sandbox's rig is read against: its last good document, with all that counts besides. */
+function contextOf({ document, assessment }: State) {
+  const known = assessment.leftOut ? {} : besidesOf(document.rig, assessment.known);
+  return { document: document.goodDocument, rig: document.rig, known };
+}
+
+type State = Pick<SandboxState, "document" | "assessment">;
+
+export const readingOf = (asked: HowFarAsked, state: State) => readHowFar(asked, contextOf(state));
+
+export function numbersOf(state: State) {
+  const { document, known } = contextOf(state);
+  return sweepNumbers(document, "on" in known && known.on !== undefined);
+}
+
+const askedFirst = (subject: Subject): HowFarAsked => firstAsked(numbersOf(subject.sandbox.store.getState()));
+
+const desks = new WeakMap<Sandbox["store"], HowFarDesk>();
+
+/** Sweeps that were made of the very state that a sandbox has now. */
+export function sweepsOf(inHand: Pick<Sandbox, "store">): readonly Pick<FoundSweep, "swept" | "named">[] {
+  return desks.get(inHand.store)?.found(inHand.store.getState()) ?? [];
+}
+
+/** The one of a page, made when it is first asked for. */
+export function howFarDesk(inHand: Sandbox): HowFarDesk {
+  const known = desks.get(inHand.store);
+  if (known) return known;
+  const desk = new HowFarDesk(inHand, sideRunner(), () => crypto.randomUUID());
+  desks.set(inHand.store, desk);
+  return desk;
+}

@@ -1,0 +1,41 @@
+import { useState } from "react";
+import { Button } from "../design/Button.tsx";
+import { FIRST_RIG } from "../files/firstRig.ts";
+import { deviceShelf } from "../state/shelf.ts";
+import { useActions, useSandbox } from "../state/useSandbox.ts";
+import styles from "./Welcome.module.css";
+
+const READ = "secondline.welcome";
+
+/** What this answers and for whom: beside the demo rig of a first visit, until somebody has read it. */
+export function Welcome() {
+  const isDemo = useSandbox((state) => state.document.history.present === FIRST_RIG);
+  const { look } = useActions();
+  const [read, setRead] = useState(() => deviceShelf().getItem(READ) !== null);
+  if (!isDemo || read) return null;
+  return (
+    <section className={styles.welcome} aria-label="What this is for">
+      <p>
+        For whoever keeps a highline up: if something goes wrong, what catches the walker, how hard, how far down, and
+        which part goes first?{" "}
+        <button type="button" className={styles.link} onClick={() => look({ view: "newRig" })}>
+          Begin with your own rig
+        </button>
+      </p>
+      <Button
+        tone="quiet"
+        icon="close"
+        iconOnly
+        label="I have read what this is for"
+        onClick={() => {
+          setRead(true);
+          try {
+            deviceShelf().setItem(READ, "read");
+          } catch {
+            // It is said again at the next visit.
+          }
+        }}
+      />
+    </section>
+  );
+}

@@ -1,0 +1,143 @@
+import { type Outcome, type Rig, whatIfKey, worstWhatIf } from "@secondline/scenarios";
+import { useEffect, useRef, useState } from "react";
+import type { ShownRun } from "../state/types.ts";
+import { useActions, useSandbox } from "../state/useSandbox.ts";
+import { foundOf } from "../state/verdictOf.ts";
+import { quantity, words } from "../words.ts";
+import styles from "./VerdictColumn.module.css";
+
+/** What is wanted at once beside a verdict: what the last change did, and the way to the worst what-if. */
+export function FirstSight() {
+  return (
+    <div className={styles.sight}>
+      <LastChange />
+      <WayToWorst />
+    </div>
+  );
+}
+
+/** In a sentence, after every change of the rig: of the fall at once, of the verdict when both are whole. */
+function LastChange() {
+  const label = useSandbox((state) => state.document.history.past.at(-1)?.label);
+  const undone = useSandbox((state) => state.document.history.future.length > 0);
+  const outcome = useSandbox((state) => foundOf(state)?.outcome);
+  const before = useSandbox((state) => state.run.previousVerdict);
+  const rig = useSandbox((state) => state.assessment.assessed.rig);
+  const shown = useSandbox((state) => state.run.shown);
+  const previous = useSandbox((state) => state.run.previous);
+  useCompared(shown, previous);
+  const { ofEdit, verdictOfOne } = useWhatChanged();
+  if (label === undefined || undone || !ofEdit) return null;
+  const whole = outcome && before && verdictOfOne && before.rigName === outcome.rigName;
+  const said = whole ? changeOfVerdict(rig, before, outcome) : changeOfFall(shown, previous);
+  if (said === undefined) return null;
+  return (
+    <p className={styles.did}>
+      Your last change ({label}): {said}
+    </p>
+  );
+}
+
+/** Whether the last change of the state was one of the rig's file, and whether the verdict before is that of one change before. */
+function useWhatChanged(): { readonly ofEdit: boolean; readonly verdictOfOne: boolean } {
+  const key = useSandbox((state) => state.assessment.key);
+  const present = useSandbox((state) => state.document.history.present);
+  const steps = useSandbox((state) => state.document.history.past.length);
+  const before = useSandbox((state) => state.run.previousVerdict);
+  const [seen, setSeen] = useState({ key, present, before, ofEdit: false, steps: -1 });
+  if (seen.key === key && seen.before === before) return { ofEdit: seen.ofEdit, verdictOfOne: seen.steps === steps };
+  const now = {
+    key,
+    present,
+    before,
+    ofEdit: seen.key === key ? seen.ofEdit : seen.present !== present,
+    steps: seen.before === before ? seen.steps : steps,
+  };
+  setSeen(now);
+  return { ofEdit: now.ofEdit, verdictOfOne: now.steps === steps };
+}
+
+const isChange = (shown: ShownRun | undefined, previous: ShownRun | undefined): boolean =>
+  shown !== undefined && previous !== undefined && shown.key !== previous.key && shown.whatIf === previous.whatIf;
+
+/** Of the fall in sight and the same fall before the change. */
+function changeOfFall(shown: ShownRun | undefined, previous: ShownRun | undefined): string | undefined {
+  if (!shown || !previous || !isChange(shown, previous)) return undefined;
+  const [now, was] = [shown.outcome, previous.outcome];
+  const told = [
+    ...(now.drop === undefined || was.drop === undefined || quantity.drop(now.drop) === quantity.drop(was.drop)
+      ? []
+      : [`this fall goes ${quantity.drop(now.drop)} down instead of ${quantity.drop(was.drop)}`]),
+    ...(!now.peaks || !was.peaks || quantity.load(now.peaks.leash) === quantity.load(was.peaks.leash)
+      ? []
+      : [`the harness is pulled with ${quantity.load(now.peaks.leash)} instead of ${quantity.load(was.peaks.leash)}`]),
+  ];
+  return told.length === 0 ? "this fall is the same in drop and pull." : `${told.join(", and ")}.`;
+}
+
+/** Over all what-ifs: the verdict, the deepest drop, and the margin of the part that is nearest to what is required now. */
+function changeOfVerdict(rig: Rig, before: Outcome, now: Outcome): string {
+  const [isNow, was] = [now, before].map((one) => words.verdictWord(one).toLowerCase());
+  const drops = [now, before].map(({ falls }) => falls.deepest && quantity.drop(falls.deepest.drop));
+  const told = [
+    isNow === was ? `the verdict stays “${isNow}”` : `the verdict is “${isNow}” instead of “${was}”`,
+    ...(drops[0] === undefined || drops[1] === undefined || drops[0] === drops[1]
+      ? []
+      : [`the deepest drop is ${drops[0]} instead of ${drops[1]}`]),
+    ...changeOfLeast(rig, before, now),
+  ];
+  return `${told.join("; ")}.`;
+}
+
+function changeOfLeast(rig: Rig, before: Outcome, now: Outcome): readonly string[] {
+  const margin = ({ parts }: Outcome) => {
+    const part = parts.find(({ id }) => id === now.leastMargin);
+    const least = part?.governing && part.byClass[part.governing];
+    return least && quantity.margin(least.margin);
+  };
+  const [isNow, was] = [margin(now), margin(before)];
+  if (isNow === undefined || was === undefined || now.leastMargin === undefined) return [];
+  const name = words.partName(rig, now.leastMargin);
+  return [`${name}, nearest to what is required: × ${isNow}${isNow === was ? ", as before" : ` instead of × ${was}`}`];
+}
+
+/** A change is shown beside the run before it; another what-if is no change. */
+function useCompared(shown: ShownRun | undefined, previous: ShownRun | undefined): void {
+  const { look } = useActions();
+  const seen = useRef(shown);
+  useEffect(() => {
+    if (seen.current === shown) return;
+    seen.current = shown;
+    look({ compare: isChange(shown, previous) });
+  }, [shown, previous, look]);
+}
+
+/** The what-if that the verdict turns on, with the part that is nearest to what is required of it named in the scene. */
+function WayToWorst() {
+  const outcome = useSandbox((state) => foundOf(state)?.outcome);
+  const rig = useSandbox((state) => state.assessment.assessed.rig);
+  const chosen = useSandbox((state) => whatIfKey(state.session.whatIf));
+  const selected = useSandbox((state) => state.session.selectedPart);
+  const { chooseWhatIf, look } = useActions();
+  const worst = outcome && worstWhatIf(outcome);
+  if (!outcome || !worst) return null;
+  const part = outcome.parts.find(
+    ({ id, governing, byClass }) =>
+      id === outcome.leastMargin && governing && byClass[governing]?.whatIf === outcome.whatIfs.indexOf(worst),
+  );
+  if (worst.key === chosen && (!part || part.id === selected)) return null;
+  return (
+    <p>
+      <button
+        type="button"
+        className={styles.link}
+        onClick={() => {
+          if (worst.key !== chosen) chooseWhatIf(worst.whatIf);
+          if (part) look({ selectedPart: part.id, camera: "event" });
+        }}
+      >
+        See the worst of them: {words.eventTitle(rig, worst.whatIf)}
+      </button>
+    </p>
+  );
+}

@@ -1,0 +1,1 @@
+export { sweepPlot } from "./sweepPlot.ts";

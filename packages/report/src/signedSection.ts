@@ -1,0 +1,33 @@
+/** Who entered the rig, who looked at what, on which day: as far as it is known, the rest as lines to fill by hand. */
+import { type Content, type Html, tableOf, tag } from "./html.ts";
+import type { Page } from "./page.ts";
+
+/** Something that somebody looked at, as the record has it. */
+export interface Inspected {
+  readonly what: string;
+  readonly by: string;
+  /** YYYY-MM-DD */
+  readonly on: string;
+  readonly found: string;
+}
+
+const BLANK = "";
+/** Looked at by hand whatever the record says. */
+const ASKED = ["main", "backup", "anchorA", "anchorB", "leash", "ground"] as const;
+
+export function signedSection({ words, rig }: Page, inspected: readonly Inspected[]): readonly Html[] {
+  const { say } = words;
+  const asked = ASKED.filter((one) => one !== "backup" || rig.backup !== undefined);
+  const rows: readonly (readonly Content[])[] = [
+    [say("signed.entered"), BLANK, BLANK, BLANK],
+    ...inspected.map(({ what, by, on, found }): Content[] => [what, by, on, found]),
+    ...asked.map((one): Content[] => [say(`signed.${one}`), BLANK, BLANK, BLANK]),
+    [say("signed.mayUse"), BLANK, BLANK, BLANK],
+  ];
+  const heads = [say("signed.what"), say("signed.who"), say("signed.day"), say("signed.sign")];
+  return [
+    tag("section", [tag("h2", say("signed.head")), tableOf(say("signed.caption"), heads, rows, [], "signed")], {
+      class: "signed",
+    }),
+  ];
+}

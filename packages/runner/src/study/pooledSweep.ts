@@ -1,0 +1,40 @@
+/** A sweep whose runs are made by a pool, each asked of what is kept first: another look at the same range makes few anew. */
+import { NothingSwept, sweep, sweepPoint } from "@secondline/scenarios";
+import type { Answer, SweepAnswer, SweepRequest } from "../service.ts";
+import { nextTask } from "../tasks/nextTask.ts";
+import { type PooledOrders, pooledOrders } from "./pooledOrders.ts";
+
+export interface PooledSweep extends Omit<PooledOrders, "orders">, Omit<SweepRequest, "id"> {}
+
+/** A curve needs so many rigs [-]. */
+const LEAST_POINTS = 2;
+
+export async function pooledSweep({ rigs, bad, knobs, options, ...work }: PooledSweep): Promise<Answer<SweepAnswer>> {
+  if (rigs.length < LEAST_POINTS) return { ok: true, value: { kind: "fewPoints", points: rigs.length, bad } };
+  const points = [];
+  for (const rig of rigs) {
+    await nextTask();
+    points.push(sweepPoint(rig));
+  }
+  const rounds = sweep({ points, bad }, knobs, options);
+  try {
+    let step = rounds.next();
+    while (!step.done) {
+      const { orders, made, expected } = step.value;
+      const answer = await pooledOrders({
+        ...work,
+        orders,
+        onProgress({ made: now = 0, doing }) {
+          const all = made + now;
+          work.onProgress({ done: Math.min(1, all / expected), made: all, expected, ...(doing ? { doing } : {}) });
+        },
+      });
+      if (!answer.ok) return answer;
+      step = rounds.next(answer.value);
+    }
+    return { ok: true, value: { kind: "swept", swept: step.value } };
+  } catch (error) {
+    if (error instanceof NothingSwept) return { ok: true, value: { kind: "nothing" } };
+    throw error;
+  }
+}

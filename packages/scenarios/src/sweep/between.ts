@@ -1,0 +1,108 @@
+/** What a fitted sweep says between its points: where limits are met, where the last of them is kept, and the curve itself. */
+import type { Axis } from "./basis.ts";
+import { keptStretches, limitFound, rawLimit, stateOf } from "./crossings.ts";
+import type { Envelope } from "./envelope.ts";
+import { isApart } from "./knob.ts";
+import type { SweepOptions } from "./sweep.ts";
+import type { Region, SweepLimit, SweepWhat, Swept } from "./sweepOutcome.ts";
+import type { SweepPoint } from "./sweepPoints.ts";
+import { toldLevel } from "./tracks.ts";
+
+/** The limits of what is asked, the one that is required last. A load's is the user's. */
+export function limitsOf(
+  points: readonly SweepPoint[],
+  { what, limit }: Pick<SweepOptions, "what" | "limit">,
+): readonly SweepLimit[] {
+  const own: SweepLimit[] = limit === undefined ? [] : [{ kind: "own", value: limit }];
+  switch (what.kind) {
+    case "margin":
+      return [{ kind: "required", value: 1 }, ...own];
+    case "height": {
+      const required = points[0]!.assessed.rig.requiredClearance;
+      const all: SweepLimit[] = [
+        { kind: "ground", value: 0 },
+        ...(required > 0 ? [{ kind: "clearance", value: required } as const] : []),
+      ];
+      return [...all, ...own];
+    }
+    case "drop":
+    case "load":
+      return own;
+  }
+}
+
+/** How finely an outline is drawn along the second knob [-]. */
+const OUTLINE = 24;
+
+function regionOf(
+  what: SweepWhat,
+  limit: SweepLimit,
+  [first, second]: readonly Axis[],
+  points: readonly SweepPoint[],
+  envelope: Envelope,
+): Region {
+  const raw = rawLimit(what, limit);
+  const { values, knob } = second!;
+  const [from, to] = [values[0]!, values.at(-1)!];
+  const rows = isApart(knob)
+    ? values
+    : Array.from({ length: OUTLINE + 1 }, (_, i) => from + ((to - from) * i) / OUTLINE);
+  return {
+    limit,
+    states: points.map(({ values: here }) => {
+      const level = envelope.at(here);
+      return level && stateOf(level, raw);
+    }),
+    outline: rows.map((at) => ({
+      at,
+      kept: keptStretches({
+        what,
+        limit,
+        knob: first!.knob,
+        values: first!.values,
+        curve: (value) => envelope.at([value, at]),
+      }),
+    })),
+  };
+}
+
+/** How finely a curve is told for drawing [-]. */
+const LINE = 60;
+
+/** Of one knob: where its limits are met, where the last of them is kept, and the curve between the points. */
+export function alongOne(
+  what: SweepWhat,
+  limits: readonly SweepLimit[],
+  axis: Axis,
+  envelope: Envelope,
+): Pick<Swept, "limits" | "kept" | "line"> {
+  const { knob, values } = axis;
+  const [from, to] = [values[0]!, values.at(-1)!];
+  const last = limits.at(-1);
+  const line = Array.from({ length: LINE + 1 }, (_, i) => from + ((to - from) * i) / LINE).flatMap((at) => {
+    const level = envelope.at([at]);
+    return level ? [{ at, ...toldLevel(what, level) }] : [];
+  });
+  return {
+    limits: limits.map((limit) => limitFound({ what, limit, ...along(axis, envelope) })),
+    ...(last ? { kept: keptStretches({ what, limit: last, ...along(axis, envelope) }) } : {}),
+    ...(isApart(knob) ? {} : { line }),
+  };
+}
+
+export function regionIn(
+  what: SweepWhat,
+  limits: readonly SweepLimit[],
+  axes: readonly Axis[],
+  points: readonly SweepPoint[],
+  envelope: Envelope,
+): Pick<Swept, "region"> {
+  const last = limits.at(-1);
+  return last ? { region: regionOf(what, last, axes, points, envelope) } : {};
+}
+
+const along = ({ knob, values }: Axis, envelope: Envelope) => ({
+  knob,
+  values,
+  curve: (value: number) => envelope.at([value]),
+});

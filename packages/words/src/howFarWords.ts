@@ -1,0 +1,94 @@
+/** What is said of sweeps on the page: the sentences of the terminal, and names for what is chosen there. */
+import type { Rig } from "@secondline/rig";
+import { type Knob, type KnobFault, knobText, type LimitKind, type SweepWhat, type Swept } from "@secondline/scenarios";
+import { createSweepWords, knobValue, placeText, saySweep } from "./createSweepWords.ts";
+import { HOW_FAR_ENGLISH, type HowFarKey } from "./howFarEnglish.ts";
+import { english, filled, type Language, sayIn, type Values } from "./language.ts";
+import { lowered, partName } from "./partNames.ts";
+import { valueNames } from "./valueNames.ts";
+
+export { changeText, timeText } from "./createSweepWords.ts";
+export type { HowFarKey } from "./howFarEnglish.ts";
+
+export const sayHowFar = (key: HowFarKey, values: Values = {}): string => filled(HOW_FAR_ENGLISH[key], values);
+
+/** Why a question cannot be asked: of a range, of how many values, of the limit, or of the rig. */
+export type HowFarFault =
+  | (KnobFault & { readonly example: string })
+  | { readonly kind: "points" | "pointsOfCounted"; readonly least: number; readonly most: number }
+  | { readonly kind: "limit"; readonly about: string }
+  | { readonly kind: "same" | "limitNumber" | "issues" };
+
+export type HowFarWords = ReturnType<typeof createHowFarWords>;
+
+export function createHowFarWords(language: Language) {
+  const number = (rig: Rig, { kind, name }: Pick<Knob, "kind" | "name">): string =>
+    kind === "field" ? valueNames(sayIn(language), rig, [name]) : sayHowFar(`number.${kind}`);
+  return {
+    say: sayHowFar,
+    sweep: createSweepWords(language),
+    fault: faultText,
+    /** "Backup: slack", "Span". */
+    number,
+    what: (rig: Rig, what: SweepWhat): string =>
+      what.kind === "load"
+        ? sayHowFar("what.load", { part: partName(sayIn(language), rig, what.part) })
+        : sayHowFar(`what.${what.kind}`),
+    limitName: (kind: LimitKind): string => sayHowFar(`limit.${kind}`),
+    head: (rig: Rig, { what, knobs: [first, second] }: Swept): string => {
+      const told = createSweepWords(language).what(rig, what);
+      const name = (knob: Knob) => lowered(number(rig, knob));
+      return second
+        ? sayHowFar("head.two", { what: told, first: name(first!), second: name(second) })
+        : sayHowFar("head.one", { what: told, name: name(first!) });
+    },
+    region: regionText,
+    /** How many what-ifs were drawn, of how many that were looked at, and how often. */
+    drawn: ({ looked, events, draws, runs }: Swept): string =>
+      saySweep(looked > events.length ? "drawn.found" : "drawn.chosen", { drawn: events.length, looked, draws, runs }),
+    /** "9.4 % slack and 3 connections". */
+    at: (knobs: readonly Knob[], values: readonly number[]): string =>
+      knobs.map((knob, k) => placeText(knob, knobText({ unit: "" }, values[k]!))).join(" and "),
+  };
+}
+
+function faultText(fault: HowFarFault): string {
+  switch (fault.kind) {
+    case "points":
+    case "pointsOfCounted":
+      return sayHowFar(`fault.${fault.kind}`, { least: fault.least, most: fault.most });
+    case "limit":
+      return sayHowFar("fault.limit", { about: fault.about });
+    case "same":
+    case "limitNumber":
+    case "issues":
+      return sayHowFar(`fault.${fault.kind}`);
+    default:
+      return sayHowFar(`fault.${fault.kind}`, { about: fault.about, example: fault.example });
+  }
+}
+
+/** Where the limit is kept, as stretches of the number, or how many pairs keep it. */
+function regionText({ knobs, points, region, limits, kept }: Swept): string {
+  const [knob] = knobs as readonly [Knob];
+  if (knobs.length > 1) {
+    if (!region) return sayHowFar("range.noLimit");
+    const sure = region.states.filter((state) => state === "keeps").length;
+    if (sure === points.length) return sayHowFar("map.all");
+    return region.outline.some((row) => row.kept.length > 0)
+      ? sayHowFar("map.some", { count: sure, of: points.length })
+      : sayHowFar("map.none");
+  }
+  if (limits.length === 0 || !kept) return sayHowFar("range.noLimit");
+  if (kept.length === 0) return sayHowFar("range.keptNowhere");
+  // Rounded inwards: what is said to be kept is no wider than what is.
+  const stretches = kept.map((one) => ({ from: knobValue(knob, one.from, "up"), to: knobValue(knob, one.to, "down") }));
+  if (covers(knob, kept)) return sayHowFar("range.keptAll", stretches[0]!);
+  return sayHowFar("range.kept", { list: stretches.map((one) => sayHowFar("range.stretch", one)).join("; ") });
+}
+
+const covers = (knob: Knob, kept: readonly { readonly from: number; readonly to: number }[]): boolean =>
+  kept[0]!.from === knob.from && kept.at(-1)!.to === knob.to;
+
+/** The words of English. */
+export const howFarWords = createHowFarWords(english);

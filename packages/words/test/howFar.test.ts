@@ -1,0 +1,63 @@
+import { readFileSync } from "node:fs";
+import { readRig } from "@secondline/rig";
+import { KNOB_FAULTS, type Knob, type Swept } from "@secondline/scenarios";
+import { describe, expect, it } from "vitest";
+import { howFarWords as words } from "../src/howFarWords.ts";
+
+const reading = readRig(readFileSync(new URL("../../../demo-data/sound-rig.json", import.meta.url), "utf8"));
+if (!reading.ok) throw new Error("the demo rig is none");
+const { rig } = reading;
+const slack: Knob = {
+  kind: "field",
+  name: "backup.slack",
+  path: "backup.slack",
+  dimension: "share",
+  from: 2,
+  to: 14,
+  unit: "%",
+  whole: false,
+};
+const connections: Knob = { kind: "connections", name: "connections", from: 0, to: 5, unit: "", whole: true };
+const limit = { kind: "required", value: 1 } as const;
+const swept = (part: Partial<Swept>): Swept =>
+  ({
+    knobs: [slack],
+    what: { kind: "margin" },
+    points: [],
+    limits: [{ limit, crossings: [] }],
+    ...part,
+  }) as unknown as Swept;
+
+describe("words of how far a number can go", () => {
+  it("name numbers by their part", () => {
+    expect(words.number(rig, slack)).toBe("Backup: slack");
+    expect(words.number(rig, connections)).toBe("Backup: number of connections");
+    expect(words.at([slack, connections], [9.12, 1])).toBe("9.12 % slack and 1 connection");
+  });
+
+  it("tell where a limit is kept, rounded inwards", () => {
+    expect(words.region(swept({ kept: [{ from: 2, to: 9.4321 }] }))).toBe("Kept in the curve: 2 % to 9.43 %.");
+    expect(words.region(swept({ kept: [{ from: 3.381, to: 14 }] }))).toBe("Kept in the curve: 3.39 % to 14 %.");
+    expect(words.region(swept({ kept: [{ from: 2, to: 14 }] }))).toBe("Kept all over the range, 2 % to 14 %.");
+    expect(words.region(swept({ kept: [] }))).toBe("Kept nowhere in the range.");
+    expect(words.region(swept({ limits: [] }))).toBe("No limit was set: the curve alone is shown.");
+  });
+
+  it("never say of a sweep that a rig holds", () => {
+    const map = swept({
+      knobs: [slack, connections],
+      points: [{}, {}] as unknown as Swept["points"],
+      region: { limit, states: ["keeps", "keeps"], outline: [] },
+    });
+    expect(words.region(map)).toBe("Every pair of values keeps it.");
+    expect(words.region(map)).not.toMatch(/holds/);
+  });
+
+  it("have a sentence for every fault of a range", () => {
+    for (const kind of KNOB_FAULTS) {
+      const text = words.fault({ kind, text: "x", about: "100", example: "2 % to 14 %" });
+      expect(text).not.toMatch(/--over|[{}]/);
+      expect(text.length).toBeGreaterThan(2);
+    }
+  });
+});

@@ -1,0 +1,91 @@
+/** A table of break tests from any spreadsheet, before anybody has said which column is which. */
+import Papa from "papaparse";
+
+export interface LogRow {
+  readonly cells: readonly string[];
+  /** Line in the file at which it begins, from 1. */
+  readonly line: number;
+}
+
+export interface LogTable {
+  /** Names of the first line, each once; those without one are named by their letter. */
+  readonly columns: readonly string[];
+  readonly rows: readonly LogRow[];
+  /** Remarks before the table: lines that begin with #. */
+  readonly remarks: readonly string[];
+}
+
+export type LogTableFault =
+  | { readonly kind: "empty" | "oneColumn" }
+  | { readonly kind: "tooLong"; readonly most: number; readonly of: "characters" | "rows" };
+
+export type LogTableReading =
+  | { readonly ok: true; readonly table: LogTable }
+  | { readonly ok: false; readonly fault: LogTableFault };
+
+const MOST_CHARACTERS = 5_000_000;
+const MOST_ROWS = 20_000;
+
+/** Comma, semicolon or tab between; the first line with at least two words in it has the names. */
+export function readLogTable(text: string): LogTableReading {
+  const no = (fault: LogTableFault): LogTableReading => ({ ok: false, fault });
+  if (text.length > MOST_CHARACTERS) return no({ kind: "tooLong", most: MOST_CHARACTERS, of: "characters" });
+  const { rows, remarks } = split(text.replace(/^\uFEFF/, ""));
+  const [head, ...body] = rows;
+  if (!head || body.length === 0) return no({ kind: "empty" });
+  if (body.length > MOST_ROWS) return no({ kind: "tooLong", most: MOST_ROWS, of: "rows" });
+  const width = Math.max(...rows.map(({ cells }) => cells.findLastIndex((cell) => cell !== "") + 1));
+  if (width < 2) return no({ kind: "oneColumn" });
+  const columns = namesOf(head.cells, width);
+  return {
+    ok: true,
+    table: {
+      columns,
+      remarks,
+      rows: body.map(({ cells, line }) => ({ line, cells: columns.map((_, i) => cells[i] ?? "") })),
+    },
+  };
+}
+
+function split(text: string): { readonly rows: readonly LogRow[]; readonly remarks: readonly string[] } {
+  const { data } = Papa.parse<string[]>(text, {
+    skipEmptyLines: false,
+    delimiter: delimiterOf(text),
+    comments: false,
+  });
+  const rows: LogRow[] = [];
+  const remarks: string[] = [];
+  let line = 1;
+  for (const written of data) {
+    const cells = written.map((cell) => cell.trim());
+    if (cells[0]?.startsWith("#")) remarks.push(cells.filter((cell) => cell !== "").join(", "));
+    else if (cells.some((cell) => cell !== "")) rows.push({ cells, line });
+    line += 1 + written.reduce((breaks, cell) => breaks + (cell.match(/\r\n|\n|\r/g)?.length ?? 0), 0);
+  }
+  return { rows, remarks };
+}
+
+/** What parts the names of the first line; numbers below it may have commas of their own. */
+function delimiterOf(text: string): string {
+  const head = text.split(/\r\n|\n|\r/).find((line) => line.trim() !== "" && !line.startsWith("#")) ?? "";
+  const unquoted = head.replace(/"[^"]*"/g, "");
+  const count = (one: string) => unquoted.split(one).length;
+  return [",", ";", "\t"].reduce((best, one) => (count(one) > count(best) ? one : best));
+}
+
+/** As written; a second one of a name gets its letter, and so does one without. */
+function namesOf(cells: readonly string[], width: number): readonly string[] {
+  const seen = new Set<string>();
+  return Array.from({ length: width }, (_, i) => {
+    const written = cells[i] ?? "";
+    const name = written === "" ? letterOf(i) : seen.has(written) ? `${written} (${letterOf(i)})` : written;
+    seen.add(name);
+    return name;
+  });
+}
+
+/** As spreadsheets name columns: A to Z, then AA. */
+function letterOf(index: number): string {
+  const here = String.fromCharCode(65 + (index % 26));
+  return index < 26 ? here : letterOf(Math.floor(index / 26) - 1) + here;
+}

@@ -1,0 +1,51 @@
+/** Tests of somebody's own table, through the same checks as a break log: every fault names the line and the column of that table. */
+import { type BreakLogReading, LOG_COLUMNS, type LogColumn, type LogFault, readBreakLog } from "@secondline/strength";
+import Papa from "papaparse";
+import type { LogTable } from "./logTable.ts";
+import { type ColumnMatch, type DateOrder, meaning } from "./match.ts";
+
+/** The first lines of the log: remarks and the names. */
+const HEAD = 1;
+
+export function readMatched(table: LogTable, match: ColumnMatch): BreakLogReading {
+  const columns = LOG_COLUMNS.filter((column) => match.columns[column] !== undefined);
+  const data = table.rows.map((row) => columns.map((column) => cellOf(table, match, column, row.cells)));
+  const log = Papa.unparse({ fields: [...columns], data }, { newline: "\n", delimiter: ";", quotes: true });
+  const marks = table.remarks.map((remark) => `#${remark.replace(/^#/, "")}\n`).join("");
+  const reading = readBreakLog(marks + log);
+  const lineOf = (line: number) => table.rows[line - HEAD - table.remarks.length - 1]?.line ?? line;
+  if (reading.ok) {
+    return {
+      ok: true,
+      tests: reading.tests.map((test) => (test.line === undefined ? test : { ...test, line: lineOf(test.line) })),
+    };
+  }
+  return { ok: false, faults: reading.faults.map((fault) => placed(fault, match, lineOf)) };
+}
+
+function cellOf(table: LogTable, match: ColumnMatch, column: LogColumn, cells: readonly string[]): string {
+  const from = match.columns[column]!;
+  const text = "same" in from ? from.same.trim() : (cells[table.columns.indexOf(from.column)] ?? "");
+  // A line break inside a cell would move the lines below it.
+  const written = (column === "date" ? isoDate(text, match.dates) : (meaning(match, column, text) ?? text)).replace(
+    /\s+/g,
+    " ",
+  );
+  return /^[=+\-@]/.test(written) && column === "note" ? `'${written}` : written;
+}
+
+/** A date in the order that was chosen, as YYYY-MM-DD; anything else as it is, so that it is told. */
+function isoDate(text: string, order: DateOrder): string {
+  const parts = /^(\d{1,4})[./-](\d{1,2})[./-](\d{1,4})$/.exec(text)?.slice(1);
+  if (!parts || order === "ymd") return text;
+  const [day, month] = order === "dmy" ? [parts[0]!, parts[1]!] : [parts[1]!, parts[0]!];
+  const year = parts[2]!;
+  return year.length === 4 ? `${year}-${month.padStart(2, "0")}-${day.padStart(2, "0")}` : text;
+}
+
+/** By the name of the user's own column. */
+function placed(fault: LogFault, { columns }: ColumnMatch, lineOf: (line: number) => number): LogFault {
+  const from = columns[fault.column as LogColumn];
+  const column = from && "column" in from ? from.column : fault.column;
+  return { ...fault, line: lineOf(fault.line), column };
+}
