@@ -6,11 +6,12 @@ import { Meter } from "../design/Meter.tsx";
 import { VerdictMark, verdictColour } from "../design/VerdictMark.tsx";
 import { tellKnown } from "../knownFromWear.ts";
 import { useActions, useContextOrThrow, useSandbox } from "../state/useSandbox.ts";
+import { CautionFoot } from "../verdict/CautionFoot.tsx";
 import { StudyState } from "../verdict/StudyState.tsx";
 import { dated, todayIso } from "../wear/days.ts";
 import { WearContext } from "../wear/useWear.ts";
 import { wearStoreOf } from "../wear/wearStore.ts";
-import { quantity } from "../words.ts";
+import { quantity, words } from "../words.ts";
 import styles from "./card.module.css";
 import { useCard } from "./useCard.ts";
 import { type Heavier, useHeavier } from "./useHeavier.ts";
@@ -22,9 +23,12 @@ export function CardView() {
   return (
     <WearContext.Provider value={wearStoreOf(sandbox)}>
       <div className={styles.view}>
-        <main className={styles.page} aria-label="Site card">
-          <Body />
+        <main className={styles.scroll} aria-label="Site card">
+          <div className={styles.page}>
+            <Body />
+          </div>
         </main>
+        <CautionFoot cautions={words.generalCautions()} />
       </div>
     </WearContext.Provider>
   );
