@@ -3,6 +3,7 @@
  * that is natural for a slider, and a line of help. The schema, the checks and a rig sheet on screen are all made from
  * this one table. `[]` in a path stands for any item of a list. Limits and ranges are in SI units.
  */
+import { CAUTIOUS_LIMITS } from "./cautiousLimits.ts";
 import { BASIS_HELP, conditionFields, type Field, type FieldTable, KNOTS, ownFields, ratedFields } from "./field.ts";
 import { anchorFields } from "./fieldsAnchor.ts";
 import { lineFields } from "./fieldsLine.ts";
@@ -139,7 +140,7 @@ const leash: FieldTable = {
     kind: "quantity",
     label: "Falls",
     dimension: "count",
-    limits: [0, 100000],
+    limits: CAUTIOUS_LIMITS["leash.falls"],
     natural: [0, 200],
     help: "Leash falls it has held so far; 0 for a new one. Leave it out only when nobody knows.",
   },
@@ -147,7 +148,7 @@ const leash: FieldTable = {
     kind: "quantity",
     label: "Sheath slip",
     dimension: "share",
-    limits: [0, 0.5],
+    limits: CAUTIOUS_LIMITS["leash.sheathSlip"],
     natural: [0, 0.05],
     help: "How far the sheath has slipped along the core, over the length of the leash: 14 mm on 1.4 m is 1 %. A rope whose sheath has slipped is taken out of use. Leave it out only when nobody has looked.",
   },
@@ -155,7 +156,7 @@ const leash: FieldTable = {
     kind: "quantity",
     label: "Glazed by heat",
     dimension: "share",
-    limits: [0, 0.99],
+    limits: CAUTIOUS_LIMITS["leash.glazed"],
     natural: [0, 0.3],
     help: "Share of the section that heat has glazed, where it is worst: hard, shiny fibre carries nothing. Leave it out only when nobody has looked.",
   },

@@ -1,4 +1,5 @@
 /** Fields of the main line and of the backup: tension or slack, sections with their wear, ends, connections. */
+import { CAUTIOUS_LIMITS } from "./cautiousLimits.ts";
 import { conditionFields, type Field, type FieldTable, KNOTS, ownFields, ratedFields } from "./field.ts";
 import { YEAR } from "./units.ts";
 
@@ -113,7 +114,7 @@ function endFields(prefix: string, what: string): FieldTable {
       kind: "quantity",
       label: "Bend",
       dimension: "ratio",
-      limits: [0.1, 1000],
+      limits: CAUTIOUS_LIMITS.bend,
       natural: [1, 20],
       help: "Diameter of the pin that a loop or knot bends over, or of the drum of a weblock, over thickness of the webbing: from 8 on nothing is lost. Left out, the sharpest bend counts.",
     },

@@ -1,4 +1,5 @@
 export { parseBasis } from "./basis.ts";
+export { CAUTIOUS_LIMITS } from "./cautiousLimits.ts";
 export { checkTexts } from "./checkTexts.ts";
 export { strainAt, tensionAt } from "./curve.ts";
 export { RIG_FORMAT, type RigDocument } from "./document.ts";

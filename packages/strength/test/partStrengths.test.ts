@@ -47,7 +47,7 @@ it("a part of which nothing is written down counts as the worst that it can be, 
     "harness.condition.age",
     "harness.condition.wet",
   ]);
-  expect(blank.blanks![0]).toMatchObject({ label: "Time outside", costs: expect.closeTo(0.225, 6) });
+  expect(blank.blanks![0]).toMatchObject({ costs: expect.closeTo(0.225, 6) });
   expect(byId().get("harness")!.blanks).toBeUndefined();
 });
 

@@ -1,5 +1,5 @@
 /** The cells of the tables that every face shows: the same fact is the same text wherever it stands. */
-import type { Basis, PartId, Rig } from "@secondline/rig";
+import { type Basis, fieldAt, type PartId, type Rig } from "@secondline/rig";
 import {
   type Outcome,
   type PartOutcome,
@@ -214,10 +214,10 @@ export function factorsText(language: Language, { factors }: Pick<PartOutcome, "
 /** What nobody wrote down, and what it costs. */
 export function blankTexts(language: Language, rig: Rig, { blanks }: Pick<Outcome, "blanks">): readonly string[] {
   const say = sayIn(language);
-  return blanks.map(({ part, what, costs }) =>
+  return blanks.map(({ part, field, costs }) =>
     say("blank.item", {
       part: partName(say, rig, part),
-      what,
+      what: fieldAt(field)?.label ?? field,
       share: percent(costs, "down"),
     }),
   );

@@ -173,7 +173,7 @@ describe("until when", () => {
 });
 
 it("what nobody wrote down is named as its field is, not by its path", () => {
-  const blanks = [{ part: "leash", field: "leash.falls", what: "Falls held", costs: 0.849 }] as const;
+  const blanks = [{ part: "leash", field: "leash.falls", costs: 0.849 }] as const;
   const [text] = words.blanks(rig, { blanks });
-  expect(text).toBe("Leash: Falls held; counts as 84 % of what it would as new");
+  expect(text).toBe("Leash: Falls; counts as 84 % of what it would as new");
 });

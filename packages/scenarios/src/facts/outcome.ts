@@ -183,9 +183,8 @@ export interface Outcome {
   /** Blanks of the rig's history that cost most strength, dearest first. */
   readonly blanks: readonly {
     readonly part: PartId;
-    /** Path in the rig document, and what the field is called. */
+    /** Path in the rig document. */
     readonly field: string;
-    readonly what: string;
     /** Strength with the blank over the strength if the best possible stood there [-]. */
     readonly costs: number;
   }[];

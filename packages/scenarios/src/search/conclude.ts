@@ -337,9 +337,7 @@ const MOST_BLANKS = 5;
 function blanksOf(parts: readonly PartStrength[]): Outcome["blanks"] {
   return (
     parts
-      .flatMap((part) =>
-        (part.blanks ?? []).map(({ field, label, costs }) => ({ part: part.id as PartId, field, what: label, costs })),
-      )
+      .flatMap((part) => (part.blanks ?? []).map(({ field, costs }) => ({ part: part.id as PartId, field, costs })))
       // The share that is left: the least is the dearest blank.
       .sort((a, b) => a.costs - b.costs)
       .slice(0, MOST_BLANKS)

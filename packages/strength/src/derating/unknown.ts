@@ -3,7 +3,7 @@
  * part without a date can be as old as `unknown.age`, and can have hung outside all the while; a number without a date counts as the
  * worst that the rig document accepts.
  */
-import { type Condition, fieldAt } from "@secondline/rig";
+import type { Condition } from "@secondline/rig";
 import { constant } from "./constantValues.ts";
 import type { Blank, StrengthFactor } from "./factor.ts";
 import { mostDose } from "./sunDose.ts";
@@ -23,13 +23,6 @@ export function possibleSun(condition: Condition): number {
   const { sunMonths, monthsOutside, sun = 1 } = condition;
   if (sunMonths !== undefined) return sunMonths;
   return sun * (monthsOutside ?? mostDose(possibleMonths(condition)));
-}
-
-/** Smallest and largest value that the rig document accepts for a quantity. */
-export function quantityLimits(path: string): readonly [number, number] {
-  const field = fieldAt(path);
-  if (field?.kind !== "quantity") throw new Error(`the rig document has no quantity at ${path}`);
-  return field.limits;
 }
 
 /** Steps in which a factor is looked through for its worst value: tests can say that a middle dose is worse than a large one. */

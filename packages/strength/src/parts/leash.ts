@@ -1,11 +1,11 @@
 /** Strength of the leash: it gives way in its worst knot, far below the ring. */
-import type { Rig } from "@secondline/rig";
+import { CAUTIOUS_LIMITS, type Rig } from "@secondline/rig";
 import type { StrengthFactor } from "../derating/factor.ts";
 import { lowValue } from "../derating/lognormal.ts";
 import { ownFactors } from "../derating/own.ts";
 import { heatFactor, sheathSlipFactor } from "../derating/rope.ts";
 import { sewnLoopAgeing } from "../derating/sewing.ts";
-import { quantityLimits, standIn } from "../derating/unknown.ts";
+import { standIn } from "../derating/unknown.ts";
 import type { FactorsOf } from "../retention/testedStock.ts";
 import { makePartStrength, type PartStrength } from "./partStrength.ts";
 import { conditionFactors, overMonthsOutside } from "./textileCondition.ts";
@@ -68,7 +68,7 @@ function fallAndSheathFactors(
 }
 
 interface LeashField {
-  readonly field: string;
+  readonly field: "leash.falls" | "leash.sheathSlip" | "leash.glazed";
   readonly what: string;
 }
 
@@ -78,6 +78,6 @@ function known(
   { field, what }: LeashField,
 ): StrengthFactor[] {
   if (quantity !== undefined) return quantity > 0 ? [factor(quantity)] : [];
-  const most = quantityLimits(field)[1];
+  const most = CAUTIOUS_LIMITS[field][1];
   return [standIn(factor(most), { field, best: 1 }, `${what} is not written down; the worst is counted`)];
 }

@@ -1,5 +1,5 @@
 /** One part of a rig and what it holds. */
-import { type Basis, type BasisKind, fieldAt, formatPercent, formatRatio } from "@secondline/rig";
+import { type Basis, type BasisKind, formatPercent, formatRatio } from "@secondline/rig";
 import type { StrengthFactor } from "../derating/factor.ts";
 import { combineFactors, shownFactors } from "../derating/lognormal.ts";
 import type { StrengthZone } from "./webbingStrength.ts";
@@ -39,8 +39,6 @@ export interface PartStrength {
 export interface BlankCost {
   /** Path of the field, such as "main.endA.clamped". */
   readonly field: string;
-  /** What the field is called. */
-  readonly label: string;
   /** Strength with the blank, over the strength if the best possible were written there [-]. */
   readonly costs: number;
 }
@@ -84,7 +82,7 @@ function blanksOf(factors: readonly StrengthFactor[]): { readonly blanks?: reado
     }
   }
   if (costs.size === 0) return {};
-  const blanks = [...costs].map(([field, cost]) => ({ field, label: fieldAt(field)?.label ?? field, costs: cost }));
+  const blanks = [...costs].map(([field, cost]) => ({ field, costs: cost }));
   return { blanks: blanks.sort((a, b) => a.costs - b.costs) };
 }
 

@@ -2,12 +2,12 @@
  * What every kind of a line's end says of itself; one file per kind, listed in `endKinds.ts`. An end holds what the weaker of its
  * device and of the webbing in it holds, and webbing that is worn where it sits in the end holds less there.
  */
-import type { LineEnd, OwnJudgement, WebbingSection } from "@secondline/rig";
+import { CAUTIOUS_LIMITS, type LineEnd, type OwnJudgement, type WebbingSection } from "@secondline/rig";
 import { bendFactor } from "../../derating/bend.ts";
 import { constant } from "../../derating/constantValues.ts";
 import type { StrengthFactor } from "../../derating/factor.ts";
 import { ownFactors } from "../../derating/own.ts";
-import { quantityLimits, standIn } from "../../derating/unknown.ts";
+import { standIn } from "../../derating/unknown.ts";
 import type { FactorsOf } from "../../retention/testedStock.ts";
 import type { PartStrength } from "../partStrength.ts";
 
@@ -39,7 +39,7 @@ export function bend({ end, at }: Pick<EndPlace, "end" | "at">): StrengthFactor[
   if (end.bend !== undefined) return [bendFactor(end.bend)];
   const field = `${at}.bend`;
   const why = "what the webbing bends over in this end is not written down; the sharpest bend is counted";
-  return [standIn(bendFactor(quantityLimits(field)[0]), { field, best: bendFactor(constant("bend.full")).value }, why)];
+  return [standIn(bendFactor(CAUTIOUS_LIMITS.bend[0]), { field, best: bendFactor(constant("bend.full")).value }, why)];
 }
 
 /** A doubt of the webbing is one of the knot or loop in it; what raises the webbing says nothing of them. */
