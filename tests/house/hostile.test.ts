@@ -60,7 +60,7 @@ function elements(html: string): readonly string[] {
 }
 /** What reports are made of; nothing in it runs or loads. */
 const HARMLESS =
-  /^(html|head|meta|title|style|body|h[1-6]|p|b|code|section|footer|header|div|span|ul|ol|li|dl|dt|dd|table|caption|thead|tbody|tr|th|td|figure|figcaption|svg|g|path|line|rect|circle|ellipse|polyline|polygon|text|tspan|defs|clippath|pattern|br|strong|em|small|time)$/;
+  /^(html|head|meta|title|style|body|h[1-6]|p|b|code|section|footer|header|main|div|span|ul|ol|li|dl|dt|dd|table|caption|thead|tbody|tr|th|td|figure|figcaption|svg|g|path|line|rect|circle|ellipse|polyline|polygon|text|tspan|defs|clippath|pattern|br|strong|em|small|time)$/;
 
 const SIGNS: Readonly<Record<string, string>> = { "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;", "'": "&#39;" };
 const escaped = (text: string) => text.replace(/[&<>"']/g, (sign) => SIGNS[sign]!);
