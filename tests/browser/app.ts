@@ -24,17 +24,16 @@ export interface App {
   readonly url: string;
   readonly browser: Browser;
   /**
-   * A page of its own, with no work kept from earlier, but with the results of runs that earlier tests have made; it is
-   * closed when its test ends, so that no page of a test before takes a share of the machine. `problems` gathers what
-   * the console warns of.
+   * A page of its own, with nothing kept from earlier; it is closed when its test ends, so that no page of a test before
+   * takes a share of the machine. `problems` gathers what the console warns of.
    */
   visit(options?: Visit): Promise<Visited>;
   close(): Promise<void>;
 }
 export interface Visit extends BrowserContextOptions {
   readonly hash?: string;
-  /** Nothing at all is kept: for tests of what is seen while something is computed. */
-  readonly first?: boolean;
+  /** With the results of runs that other such visits have kept: for tests of what comes after a long search. */
+  readonly returning?: boolean;
   /** Runs in the page before anything of the app. */
   readonly before?: () => void;
 }
@@ -61,16 +60,16 @@ export async function startApp({ flat }: { readonly flat: boolean }): Promise<Ap
   return {
     url,
     browser,
-    async visit({ hash = "", first = false, before, ...options } = {}) {
+    async visit({ hash = "", returning = false, before, ...options } = {}) {
       const context = await browser.newContext({ viewport: WIDE, reducedMotion: "reduce", ...options });
       context.setDefaultTimeout(PATIENCE);
       const page = await context.newPage();
       onTestFinished(async () => {
         // A page that is gone or offline has nothing to give.
-        if (!first) await takeResults(page).catch(() => undefined);
+        if (returning) await takeResults(page).catch(() => undefined);
         await context.close();
       });
-      if (!first) await bringResults(page, url);
+      if (returning) await bringResults(page, url);
       const problems = watch(page);
       if (before) await page.addInitScript(before);
       await page.goto(url + hash);

@@ -84,7 +84,6 @@ it("comes back after the graphics context was lost", async () => {
 it("tells of a worker that dies in mid-run, and runs again in a new one", async () => {
   const { page } = await app.visit({
     ...SMALL,
-    first: true,
     before: () => {
       const workers: Worker[] = [];
       (globalThis as { workers?: Worker[] }).workers = workers;
