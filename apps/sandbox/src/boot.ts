@@ -6,9 +6,10 @@ import { FIRST_RIG } from "./files/firstRig.ts";
 import type { ReadLink } from "./files/link.ts";
 import { claimWriting, openWorkStore, type SavedWork, type WorkStore } from "./files/workStore.ts";
 import { KeptFounds } from "./state/keptFounds.ts";
+import { pageServices } from "./state/pageServices.ts";
 import { createSandbox, type Sandbox, type Start } from "./state/sandbox.ts";
 import { deviceShelf, setAside } from "./state/shelf.ts";
-import type { Notice, ReadRig, Services } from "./state/types.ts";
+import type { Notice, ReadRig } from "./state/types.ts";
 import { bringWear } from "./wearOnDemand.ts";
 import { pageRunner } from "./worker/runner.ts";
 
@@ -25,16 +26,7 @@ export interface Booted {
 
 const read: ReadRig = (source) => readRig(source) as ReturnType<ReadRig>;
 
-const services = (kept: KeptFounds): Services => ({
-  runner: pageRunner(),
-  read,
-  kept,
-  newId: () => crypto.randomUUID(),
-  later(milliseconds, action) {
-    const timer = setTimeout(action, milliseconds);
-    return () => clearTimeout(timer);
-  },
-});
+const services = (kept: KeptFounds) => pageServices({ runner: pageRunner(), read, kept });
 
 export async function boot(): Promise<Booted> {
   const notices: Omit<Notice, "id">[] = [];

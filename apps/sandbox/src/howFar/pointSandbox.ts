@@ -1,8 +1,9 @@
 /** A sandbox for one value of a sweep: it runs the fall that governs there, and looks for the verdict only when it is asked to. */
 import type { WhatIf } from "@secondline/scenarios";
 import type { KeptFounds } from "../state/keptFounds.ts";
+import { pageServices } from "../state/pageServices.ts";
 import { createSandbox, type Sandbox } from "../state/sandbox.ts";
-import type { ReadRig, Services, WrittenRig } from "../state/types.ts";
+import type { ReadRig, WrittenRig } from "../state/types.ts";
 import { pageRunner } from "../worker/runner.ts";
 import { sideRunner } from "../worker/sideRunner.ts";
 
@@ -25,7 +26,7 @@ const NOT_ASKED = { ok: false, reason: "cancelled", code: "cancelled", message: 
 export function pointSandbox({ subject, document, whatIf, read, kept }: PointOf): PointSandbox {
   const [eye, aside] = [pageRunner(), sideRunner()];
   let asked = false;
-  const services: Services = {
+  const services = pageServices({
     runner: {
       run: (request, onProgress) => eye.run(request, onProgress),
       study: async (request, onProgress) => (asked ? aside.study(request, onProgress) : NOT_ASKED),
@@ -35,12 +36,7 @@ export function pointSandbox({ subject, document, whatIf, read, kept }: PointOf)
     },
     read,
     kept,
-    newId: () => crypto.randomUUID(),
-    later(milliseconds, action) {
-      const timer = setTimeout(action, milliseconds);
-      return () => clearTimeout(timer);
-    },
-  };
+  });
   const { session, assessment } = subject.store.getState();
   const { known, leftOut } = assessment;
   const start = { document, goodDocument: document, known, leftOut, keepsPrevious: false };

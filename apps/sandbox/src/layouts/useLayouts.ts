@@ -1,6 +1,7 @@
 import { useCallback, useRef, useSyncExternalStore } from "react";
 import { useStore } from "zustand";
 import type { Booted } from "../boot.ts";
+import { pageServices } from "../state/pageServices.ts";
 import type { Sandbox } from "../state/sandbox.ts";
 import { deviceShelf, type Shelf } from "../state/shelf.ts";
 import type { SandboxState, Services } from "../state/types.ts";
@@ -17,16 +18,7 @@ const made = new WeakMap<Sandbox, Layouts>();
 export function layoutsOf({ sandbox, read, kept }: Booted): Layouts {
   const known = made.get(sandbox);
   if (known) return known;
-  const services: Services = {
-    runner: layoutRunner(),
-    read,
-    kept,
-    newId: () => crypto.randomUUID(),
-    later(milliseconds, action) {
-      const timer = setTimeout(action, milliseconds);
-      return () => clearTimeout(timer);
-    },
-  };
+  const services = pageServices({ runner: layoutRunner(), read, kept });
   const shelf = deviceShelf();
   const found = readKeptLayouts(shelf, read);
   if (found.lost > 0) {

@@ -1,0 +1,11 @@
+/** What a sandbox of the page is given: ids and delays are the browser's own. */
+import type { Services } from "./types.ts";
+
+export const pageServices = (given: Omit<Services, "newId" | "later">): Services => ({
+  ...given,
+  newId: () => crypto.randomUUID(),
+  later(milliseconds, action) {
+    const timer = setTimeout(action, milliseconds);
+    return () => clearTimeout(timer);
+  },
+});
