@@ -74,7 +74,7 @@ export const HOW_FAR_ENGLISH = {
   "head.two": "{what}, by {first} and {second}",
   "range.kept": "Kept in the curve: {list}.",
   "range.keptNowhere": "Kept nowhere in the range.",
-  "range.keptAll": "Kept all over the range, {from} to {to}.",
+  "range.keptAll": "Kept in the curve all over the range: {from} to {to}.",
   "range.stretch": "{from} to {to}",
   "range.noLimit": "No limit was set: the curve alone is shown.",
   "limit.required": "what is required",
