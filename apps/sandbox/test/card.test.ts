@@ -1,5 +1,5 @@
 /** The page's way to the heaviest walker: what is asked for is made, and a stop or a failure leaves the file's own. */
-import type { OrdersRequest, StudyRequest } from "@secondline/runner";
+import { InProcessRunner, type StudyRequest } from "@secondline/runner";
 import type { RunResult } from "@secondline/scenarios";
 import { expect, it } from "vitest";
 import { type HeavierWork, lookForHeavier } from "../src/card/heavier.ts";
@@ -16,8 +16,9 @@ const question = {
 
 const failed: RunResult = { ok: false, trouble: { reason: "audit", detail: "12 J" } };
 /** Of a sweep of which no run gives a number. */
+const nothing = new InProcessRunner({ get: async (keys) => keys.map(() => failed), put: async () => undefined });
 const runner = {
-  orders: async ({ orders }: OrdersRequest) => ({ ok: true, value: orders.map(() => failed) }) as const,
+  sweep: nothing.sweep.bind(nothing),
   study: async (_: StudyRequest) => {
     throw new Error("no search is asked for where nothing was swept");
   },
@@ -32,7 +33,7 @@ it("stays with the walker of the file where no run of the sweep gives a number",
 it("says nothing of heavier ones when it was stopped", async () => {
   const stopped = {
     ...runner,
-    orders: async () => ({ ok: false, reason: "cancelled", code: "cancelled", message: "stopped" }) as never,
+    sweep: async () => ({ ok: false, reason: "cancelled", code: "cancelled", message: "stopped" }) as never,
   };
   expect(await lookForHeavier(question, { id: "b", runner: stopped, onProgress: () => undefined })).toBeUndefined();
 });

@@ -115,6 +115,7 @@ export {
 export { NothingSwept, type SweepOptions, type SweepRound, type SweepSize, sweep, sweepRuns } from "./sweep/sweep.ts";
 export type * from "./sweep/sweepOutcome.ts";
 export {
+  allSweptRigs,
   type BadPoint,
   type KnownBesides,
   type PointsQuestion,

@@ -1,11 +1,9 @@
 /** Looks for heavier walkers with whom the rig holds: the sweep and the whole searches that `heaviestWalker` asks for. Knows no React. */
-import type { OrdersService, RunnerService } from "@secondline/runner";
+import type { RunnerService } from "@secondline/runner";
 import {
+  allSweptRigs,
   type HeaviestWalker,
   heaviestWalker,
-  NothingSwept,
-  sweep,
-  sweepPoints,
   type WalkerAnswer,
   type WalkerQuestion,
   type WalkerStep,
@@ -14,7 +12,7 @@ import {
 export interface HeavierWork {
   /** By which what is computed is cancelled. */
   readonly id: string;
-  readonly runner: Pick<RunnerService, "study"> & Pick<OrdersService, "orders">;
+  readonly runner: Pick<RunnerService, "study" | "sweep">;
   /** Share done of the step that is made, and which of them it is, counted from 1. */
   readonly onProgress: (done: number, step: number) => void;
 }
@@ -49,22 +47,8 @@ async function swept(
   { id, runner }: HeavierWork,
   onProgress: (done: number) => void,
 ): Promise<WalkerAnswer | undefined> {
-  const points = sweepPoints(question);
-  if (points.points.length < 2) return { kind: "swept", swept: undefined };
-  try {
-    const rounds = sweep(points, question.knobs, options);
-    let step = rounds.next();
-    while (!step.done) {
-      const { orders, made, expected } = step.value;
-      const answer = await runner.orders({ id, orders }, ({ made: now = 0 }) =>
-        onProgress(Math.min(1, (made + now) / expected)),
-      );
-      if (!answer.ok) return undefined;
-      step = rounds.next(answer.value);
-    }
-    return { kind: "swept", swept: step.value };
-  } catch (error) {
-    if (error instanceof NothingSwept) return { kind: "swept", swept: undefined };
-    throw error;
-  }
+  const { knobs } = question;
+  const answer = await runner.sweep({ id, knobs, ...allSweptRigs(question), options }, ({ done }) => onProgress(done));
+  if (!answer.ok) return undefined;
+  return { kind: "swept", swept: answer.value.kind === "swept" ? answer.value.swept : undefined };
 }

@@ -1,6 +1,7 @@
 /** Computes one rig of a lesson: the fall for the eye, and what its parts hold. Knows no React. */
 import type { OrdersService, RunnerService } from "@secondline/runner";
-import { assessRig, readKnob, Sampler, SEED, sweep, sweepPoints, type WhatIf } from "@secondline/scenarios";
+import { allSweptRigs, assessRig, readKnob, Sampler, SEED, type WhatIf } from "@secondline/scenarios";
+import { howFarWords } from "@secondline/words/howFar";
 import type { ReadRig, WrittenRig } from "../state/types.ts";
 import { words } from "../words.ts";
 import type { LessonRun } from "./facts.ts";
@@ -14,7 +15,7 @@ export type LessonWork =
   | { readonly kind: "done"; readonly run: LessonRun };
 
 export interface LessonServices {
-  readonly runner: Pick<RunnerService, "run" | "study" | "cancel"> & Pick<OrdersService, "orders">;
+  readonly runner: Pick<RunnerService, "run" | "study" | "sweep" | "cancel"> & Pick<OrdersService, "orders">;
   readonly read: ReadRig;
 }
 
@@ -99,19 +100,13 @@ async function sweptRun(
 ): Promise<LessonWork> {
   const knob = readKnob(over, { rig: once.assessed.rig, document, dated: false });
   if (!knob.ok) return { kind: "failed", message: knob.fault.text };
-  const found = sweepPoints({ document, known: {}, knobs: [knob.knob], counts: [points] });
+  const knobs = [knob.knob];
+  const rigs = allSweptRigs({ document, known: {}, knobs, counts: [points] });
   const options = { what: { kind: "drop" }, accuracy: once.study.accuracy, whatIfs: [whatIf], limit } as const;
-  const work = sweep(found, [knob.knob], options);
-  let step = work.next();
-  while (!step.done) {
-    const { orders, made, expected } = step.value;
-    const answer = await runner.orders({ id: `${id}.many`, orders }, ({ made: now = 0 }) =>
-      onProgress(Math.min(1, (made + now) / expected)),
-    );
-    if (!answer.ok) return notDone(answer);
-    step = work.next(answer.value);
-  }
-  return { kind: "done", run: { ...once, swept: step.value } };
+  const answer = await runner.sweep({ id: `${id}.many`, knobs, ...rigs, options }, ({ done }) => onProgress(done));
+  if (!answer.ok) return notDone(answer);
+  if (answer.value.kind !== "swept") return { kind: "failed", message: howFarWords.say("fault.nothing.other") };
+  return { kind: "done", run: { ...once, swept: answer.value.swept } };
 }
 
 /** About the share of the time that the one fall takes of one and thirty [-]. */

@@ -47,9 +47,18 @@ export interface PointsQuestion {
 }
 
 export function sweepPoints(question: PointsQuestion): SweepPoints {
+  const { rigs, bad } = allSweptRigs(question);
+  return { points: rigs.map(sweepPoint), bad };
+}
+
+/** All of them at once: for few points. */
+export function allSweptRigs(question: PointsQuestion): {
+  readonly rigs: readonly SweptRig[];
+  readonly bad: readonly BadPoint[];
+} {
   const all = [...sweptRigs(question)];
   return {
-    points: all.flatMap((one) => ("issues" in one ? [] : [sweepPoint(one)])),
+    rigs: all.flatMap((one) => ("issues" in one ? [] : [one])),
     bad: all.flatMap((one) => ("issues" in one ? [one] : [])),
   };
 }
