@@ -42,5 +42,13 @@ export type * from "./rig.ts";
 export { repeatedRigIds } from "./rigIds.ts";
 export { GENERIC_STOCKS } from "./stocks.ts";
 export { confirm, editRig, marksIn } from "./unconfirmed.ts";
-export { acceptsNumber, type Dimension, describeValue, exampleText, parseQuantity, quantityText } from "./units.ts";
+export {
+  acceptsNumber,
+  type Dimension,
+  describeValue,
+  exampleText,
+  parseQuantity,
+  quantityText,
+  unitsOf,
+} from "./units.ts";
 export { writeRig } from "./writeRig.ts";

@@ -68,6 +68,9 @@ const WORDS: Readonly<Record<Dimension, DimensionWords>> = {
   count: { noun: "a whole number", example: "12", units: [] },
 };
 
+/** Units that are offered for a dimension, the usual one first. */
+export const unitsOf = (dimension: Dimension): readonly string[] => WORDS[dimension].units;
+
 /** What a value of a dimension looks like, for messages and hints: `a force such as "2.5 kN"`. */
 export function expectedText(dimension: Dimension): string {
   const { noun, example } = WORDS[dimension];

@@ -9,6 +9,7 @@ export {
 } from "./breakLog/breakTest.ts";
 export { characteristicValue } from "./breakLog/characteristic.ts";
 export type { GroupReport } from "./breakLog/groupReport.ts";
+export { columnName } from "./breakLog/layout.ts";
 export type { Narrowing } from "./breakLog/narrowing.ts";
 export { type BreakLogReading, readBreakLog } from "./breakLog/readLog.ts";
 export { readTest, type TestFields } from "./breakLog/readTest.ts";

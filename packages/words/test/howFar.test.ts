@@ -38,7 +38,9 @@ describe("words of how far a number can go", () => {
   it("tell where a limit is kept, rounded inwards", () => {
     expect(words.region(swept({ kept: [{ from: 2, to: 9.4321 }] }))).toBe("Kept in the curve: 2 % to 9.43 %.");
     expect(words.region(swept({ kept: [{ from: 3.381, to: 14 }] }))).toBe("Kept in the curve: 3.39 % to 14 %.");
-    expect(words.region(swept({ kept: [{ from: 2, to: 14 }] }))).toBe("Kept in the curve all over the range: 2 % to 14 %.");
+    expect(words.region(swept({ kept: [{ from: 2, to: 14 }] }))).toBe(
+      "Kept in the curve all over the range: 2 % to 14 %.",
+    );
     expect(words.region(swept({ kept: [] }))).toBe("Kept nowhere in the range.");
     expect(words.region(swept({ limits: [] }))).toBe("No limit was set: the curve alone is shown.");
   });

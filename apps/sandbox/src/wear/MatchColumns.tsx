@@ -1,4 +1,4 @@
-import { GENERIC_STOCKS, listed, moreText } from "@secondline/rig";
+import { GENERIC_STOCKS, listed, moreText, unitsOf } from "@secondline/rig";
 import { type BreakTest, LOG_COLUMNS, type LogColumn, REQUIRED_COLUMNS } from "@secondline/strength";
 import { quantity } from "@secondline/words";
 import { columnLabel, sayColumns as say } from "@secondline/words/columns";
@@ -33,7 +33,6 @@ interface Props {
 
 const NONE = " none";
 const SAME = " same";
-const UNITS = ["kN", "N", "daN", "lbf", "kgf", "kip"];
 
 /** Columns of a file matched with those of a break log, with the first rows as they are read. */
 export function MatchColumns({ file, table, first, remembered, onTake, onCancel }: Props) {
@@ -131,7 +130,8 @@ function Source({ column, table, match, setMatch }: Part & { column: LogColumn }
 
 function Same({ column, value, onChange }: { column: LogColumn; value: string; onChange: (text: string) => void }) {
   const label = say("same.label", { column: columnLabel(column) });
-  const known = column === "unit" ? UNITS : column === "outcome" || column === "wet" ? KNOWN_WORDS[column] : undefined;
+  const known =
+    column === "unit" ? unitsOf("force") : column === "outcome" || column === "wet" ? KNOWN_WORDS[column] : undefined;
   if (!known) return <TextField label={label} value={value} onChange={onChange} />;
   const options = [{ value: "", label: say("unit.choose") }, ...known.map((one) => ({ value: one, label: one }))];
   return <Choice<string> label={label} value={value} options={options} onChange={onChange} />;

@@ -1,6 +1,6 @@
 /** Which column of somebody's table is which of a break log: as suggested, as chosen, and as it is kept in a file. */
-import { GENERIC_STOCKS } from "@secondline/rig";
-import { LOG_COLUMNS, type LogColumn, OUTCOMES, REQUIRED_COLUMNS } from "@secondline/strength";
+import { GENERIC_STOCKS, unitsOf } from "@secondline/rig";
+import { columnName, LOG_COLUMNS, type LogColumn, OUTCOMES, REQUIRED_COLUMNS } from "@secondline/strength";
 import * as z from "zod";
 import type { LogTable } from "./logTable.ts";
 
@@ -75,12 +75,11 @@ const NAMES: Readonly<Partial<Record<LogColumn, readonly string[]>>> = {
 
 const bare = (text: string): string => text.toLowerCase().replace(/[^a-z]/g, "");
 const withoutUnit = (name: string): string => name.replace(/\s*[[(].*$/, "");
-const FORCE_UNITS = ["kN", "N", "daN", "kgf", "lbf", "kip"];
 
 /** The unit that a column's own name states, such as "Load [lbf]"; undefined where it states none. */
 export function statedUnit(name: string): string | undefined {
   const written = /[[(]\s*([A-Za-z]+)\s*[\])]\s*$/.exec(name)?.[1];
-  return FORCE_UNITS.find((unit) => unit.toLowerCase() === written?.toLowerCase());
+  return unitsOf("force").find((unit) => unit.toLowerCase() === written?.toLowerCase());
 }
 
 /** Columns with a usual name are matched; a unit only where the file states it. Nothing is taken of itself: whoever asked sees it first. */
@@ -157,12 +156,4 @@ function materialId(name: string): string | undefined {
 
 /** The table's own columns have other names than the log's: somebody must say which is which. */
 export const isMatched = ({ columns }: LogTable): boolean =>
-  REQUIRED_COLUMNS.every((one) =>
-    columns.some(
-      (name) =>
-        name
-          .trim()
-          .toLowerCase()
-          .replace(/[\s-]+/g, "_") === one,
-    ),
-  );
+  REQUIRED_COLUMNS.every((one) => columns.some((name) => columnName(name) === one));
