@@ -255,7 +255,7 @@ it("finds the fewest connections that are worth a check, and takes them over as 
   const { page, problems } = await app.visit({ returning: true });
   await openLayouts(page);
   await page.getByRole("button", { name: "More for layout A" }).click();
-  await page.getByRole("menuitem", { name: "The fewest connections that hold…" }).click();
+  await page.getByRole("menuitem", { name: "How few connections will do?" }).click();
   await page.getByRole("heading", { name: "How far can I go?" }).waitFor();
   const last = page.getByRole("textbox", { name: "to", exact: true });
   await last.fill("-1");

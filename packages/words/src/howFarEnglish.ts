@@ -5,8 +5,8 @@ export const HOW_FAR_ENGLISH = {
     "Choose a number of the rig and a range. The rig is run at values along it; a curve shows where what is required stops being kept. No point of a curve says that the rig holds: check the value that you choose.",
   "of.inHand": "The rig in hand: {name}",
   "of.layout": "Layout {letter}: {name}",
-  "preset.backup": "The loosest backup that holds",
-  "preset.connections": "The fewest connections that hold",
+  "preset.backup": "How loose may the backup be?",
+  "preset.connections": "How few connections will do?",
   "preset.noBackup": "This rig has no backup.",
   "preset.noConnection": "The backup of this rig has no connection to copy.",
 

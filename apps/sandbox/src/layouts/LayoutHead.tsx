@@ -74,9 +74,9 @@ function useHowFarEntries(place: number, first: Layout): readonly MenuEntry[] {
   };
   return [
     { label: "How far can it go?", onSelect: () => void open() },
-    ...(backup ? [{ label: "The loosest backup that holds…", onSelect: () => void open("loosest") }] : []),
+    ...(backup ? [{ label: "How loose may the backup be?", onSelect: () => void open("loosest") }] : []),
     ...(backup?.connections.some(({ kind }) => kind !== "tape")
-      ? [{ label: "The fewest connections that hold…", onSelect: () => void open("fewest") }]
+      ? [{ label: "How few connections will do?", onSelect: () => void open("fewest") }]
       : []),
   ];
 }
