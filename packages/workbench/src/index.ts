@@ -51,11 +51,24 @@ export {
   QUESTIONS,
   type QuestionId,
 } from "./newRig/answers.ts";
+export { withAnswer, withDrawnConnections, withDrawnGround, withProfile } from "./newRig/drawn.ts";
 export type { Doubt, Fault, FaultKind, Place } from "./newRig/fault.ts";
 export { pathsIn } from "./newRig/marks.ts";
-export { type PlacesReading, readPlaces, shareAt } from "./newRig/places.ts";
+export { type PlacesReading, placesText, readPlaces, shareAt } from "./newRig/places.ts";
 export { type AnswersReading, readAnswers } from "./newRig/readAnswers.ts";
 export { type NewRig, rigFrom } from "./newRig/rigFrom.ts";
+export { handStep, reachOfConnection, withConnection } from "./side/connections.ts";
+export {
+  type GroundFault,
+  groundFault,
+  MOST_HANDLES,
+  reachOf,
+  stretched,
+  withoutPoint,
+  withPoint,
+  withPointAt,
+} from "./side/ground.ts";
+export { type Point, type Side, type Site, sideOf } from "./side/side.ts";
 export {
   EMPTY_STOCK,
   type EntryField,
