@@ -16,6 +16,7 @@ export const NEW_RIG_ENGLISH = {
   "help.ground":
     "How far the lowest ground lies below anchor A. What lies between is a guess: hold the drawing against the place before you confirm it.",
   "help.profile": "A profile with {count} points. It takes the place of the lowest point.",
+  "help.drawn": "A profile of {count} points, drawn over a guess. Hold it against the place before you confirm it.",
   "help.main": "The webbing you walk on, and its tension with nobody on it.",
   "help.backup": "What catches you when the main line fails, and where it is tied to the main line.",
   "help.anchors": "The points in the rock at either end, all of an end alike. The strength of one of them, as rated.",
@@ -61,6 +62,7 @@ export const NEW_RIG_ENGLISH = {
   blank: "not said",
 
   "mark.template": "from the template",
+  "mark.drawn": "drawn, not confirmed",
   allNew: "All of it is new",
   result: "The rig so far",
   confirm: "Right as it stands",
@@ -170,6 +172,38 @@ export const NEW_RIG_ENGLISH = {
   "places.set": "Set {count} {noun}",
   "ground.m": "metres",
   "ground.ft": "feet",
+
+  "ground.stretch": "Make it end at {span}",
+
+  // The rig from the side, moved by hand
+  "side.name": "Ground and connections, to be moved by hand",
+  "side.ground": "Ground, point {number}",
+  "side.connection": "Connection {number}",
+  "side.fromA": "{distance} from A",
+  "side.below": "{from}, {height} below A",
+  "side.above": "{from}, {height} above A",
+  "side.help":
+    "Drag the points of the ground in the drawing, or move them with the arrow keys; double-click for one more. Escape takes a move back.",
+  "side.helpConnections":
+    "Drag the connections along the line, or move them with the arrow keys. Escape takes a move back.",
+  "side.add": "Add a point",
+  "side.removeAny": "Remove the point",
+  "side.remove": "Remove point {number}",
+  "side.undo": "Take back the last move",
+  "side.refused": "{why} It stays at the last place where it can be.",
+  "side.fault.line": "{distance} from A the ground would be as high as the line, which is at {limit} there.",
+  "side.fault.anchorA": "The ground at anchor A would be above it: at most {limit}.",
+  "side.fault.anchorB": "The ground at anchor B would be above it: at most {limit}.",
+  "side.tooHigh": "Too high: {limit} at most",
+  "side.noRoom": "There is no room for a point there.",
+  "side.needed": "This point stays: the ground must reach from anchor to anchor.",
+  "side.added": "Point {number} added on the ground as it was.",
+  "side.removed": "Point {number} removed.",
+  "side.many": "{count} points: too many to move one by one in the drawing.",
+  "side.stepMoved": "Ground point moved",
+  "side.stepAdded": "Ground point added",
+  "side.stepRemoved": "Ground point removed",
+  "side.stepConnection": "Connection moved",
 
   // The rig sheet
   "sheet.open": "not confirmed",

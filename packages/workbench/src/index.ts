@@ -63,6 +63,7 @@ export {
   groundFault,
   MOST_HANDLES,
   reachOf,
+  type Steps,
   stretched,
   withoutPoint,
   withPoint,

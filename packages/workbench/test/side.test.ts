@@ -27,14 +27,15 @@ const VALLEY: readonly Point[] = [
   [25, -25],
   [50, -1],
 ];
-const move = (index: number, to: Point, step = 0.5) => withPoint(VALLEY, index, to, { site: SITE, step })[index];
+const move = (index: number, to: Point, step = 0.5) =>
+  withPoint(VALLEY, index, to, { site: SITE, step: { x: step, z: step } })[index];
 
 describe("a point of the ground", () => {
   it("goes where the hand has it, in round steps", () => {
     expect(move(1, [12.3, -17.8])).toEqual([12.5, -18]);
     expect(move(1, [12.3, -17.8], 2)).toEqual([12, -18]);
     // Steps are as fine as the drawing shows them.
-    expect([3, 6, 40].map(handStep)).toEqual([1, 0.5, 0.1]);
+    expect([3, 6, 14, 40].map(handStep)).toEqual([2, 1, 0.5, 0.1]);
   });
 
   it("stops at its neighbours, and the outermost do not come in from the anchors", () => {

@@ -1,9 +1,9 @@
 /** Moves of connections by hand, in metres along the sketch; and the steps in which a hand moves anything. */
 import { NEAREST } from "../newRig/places.ts";
 
-const STEPS = [0.1, 0.2, 0.5, 1, 2, 5, 10] as const;
+const STEPS = [0.1, 0.5, 1, 2, 5, 10] as const;
 /** A step is at least so wide in the drawing [px]. */
-const WIDE_ENOUGH = 2;
+const WIDE_ENOUGH = 4;
 
 /** The round step in which something is dragged in a drawing of so many pixels to the metre [m]. */
 export const handStep = (pixelsPerMetre: number): number =>

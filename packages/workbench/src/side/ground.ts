@@ -47,16 +47,22 @@ export function reachOf(points: readonly Point[], index: number, { span }: Site)
   return after ? [low, high] : [Math.max(span, low), high];
 }
 
-/** The profile with one point where a hand has it, in steps of `step` metres; heights are not held back, see `groundFault`. */
+/** Along the span and upwards [m]. */
+export interface Steps {
+  readonly x: number;
+  readonly z: number;
+}
+
+/** The profile with one point where a hand has it, in steps; heights are not held back, see `groundFault`. */
 export function withPoint(
   points: readonly Point[],
   index: number,
   [x, z]: Point,
-  { site, step }: { readonly site: Site; readonly step: number },
+  { site, step }: { readonly site: Site; readonly step: Steps },
 ): readonly Point[] {
-  const round = (metres: number) => Math.round(metres / step) * step;
+  const round = (metres: number, by: number) => Math.round(metres / by) * by;
   const reach = reachOf(points, index, site);
-  return points.with(index, [centimetre(inside(round(x), reach)), centimetre(round(z))]);
+  return points.with(index, [centimetre(inside(round(x, step.x), reach)), centimetre(round(z, step.z))]);
 }
 
 /**
