@@ -96,6 +96,34 @@ describe("new", () => {
 });
 
 describe("the questions in a terminal", () => {
+  it("work span and rise out of what was measured, and show them before they are taken over", async () => {
+    const told: string[] = [];
+    const asked: string[] = [];
+    const typed: Readonly<Record<string, string[]>> = {
+      Span: ["measured", "measured"],
+      "What you measured": ["feel", "level", "angle"],
+      "From A to B, straight": ["65", "65 m", "60 m"],
+      "Level part of it": ["66 m", "63 m"],
+      "B is": ["lower"],
+      "Angle from A to B": ["30 deg"],
+      "Take span and rise over": ["no", "yes"],
+    };
+    const answers = await askAnswers({
+      ask: async (prompt) => {
+        asked.push(prompt);
+        return typed[prompt.replace(/ \[.*/, "")]?.shift() ?? "";
+      },
+      tell: (text) => told.push(text),
+    });
+    expect(told).toContain("Span 63 m, rise -16 m.");
+    expect(told).toContain("The level part is no longer than the straight distance, 65 m.");
+    expect(told.join("\n")).toContain("angle, level, plumb");
+    expect(told).toContain("Steeper than 20°, which is unusual. Is everything of it right?");
+    expect(answers).toEqual({ span: "51.96 m", rise: "30 m" });
+    // What was worked out is not asked again.
+    expect(asked.some((prompt) => prompt.startsWith("Rise"))).toBe(false);
+  });
+
   it("are asked one after the other; what cannot be read is asked again with what would do", async () => {
     const asked: string[] = [];
     const told: string[] = [];

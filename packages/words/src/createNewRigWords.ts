@@ -20,6 +20,11 @@ export type AnswerFault =
   | { readonly kind: "issue"; readonly issue: { readonly message: string } }
   | { readonly kind: KindOf<"fault">; readonly values: Values };
 
+/** A fault of something measured: told by the reader of quantities in its words, or of a kind that has words here. */
+export type MeasuredFault =
+  | { readonly kind: "unread"; readonly message: string }
+  | { readonly kind: KindOf<"measured.fault">; readonly values: Values };
+
 /** What is wrong with a table from a file. Rows count from 1; forces [N], a height [m]. */
 export type FileFault =
   | { readonly kind: "empty" | "nothing" | "columnNames" }
@@ -39,6 +44,7 @@ export function createNewRigWords(language: Language) {
     values: (rig: Rig, paths: readonly string[]) => valueNames(sayIn(language), rig, paths),
     fault: answerFault,
     fileFault,
+    measuredFault,
     /** Fibre, strength, weight and stretch of a webbing or rope, in a line. */
     stock: stockText,
     /** Words by which it is found besides its name. */
@@ -48,6 +54,9 @@ export function createNewRigWords(language: Language) {
 
 const answerFault = (fault: AnswerFault): string =>
   fault.kind === "issue" ? fault.issue.message : sayNewRig(`fault.${fault.kind}`, fault.values);
+
+const measuredFault = (fault: MeasuredFault): string =>
+  fault.kind === "unread" ? fault.message : sayNewRig(`measured.fault.${fault.kind}`, fault.values);
 
 function fileFault(fault: FileFault): string {
   switch (fault.kind) {

@@ -175,6 +175,49 @@ export const NEW_RIG_ENGLISH = {
 
   "ground.stretch": "Make it end at {span}",
 
+  // From what was measured on site
+  "measured.open": "From what you measured",
+  "measured.way": "What you measured",
+  "measured.way.angle": "A distance and its angle",
+  "measured.way.level": "A distance and its level part",
+  "measured.way.plumb": "Three lengths to a mark below A",
+  "measured.help.angle":
+    "From anchor A to anchor B in a straight line, and how far that looks up; down is negative. Good on every site.",
+  "measured.help.level":
+    "From anchor A to anchor B in a straight line, and the level part of it. Good where the line is steep; on a level one the rise is lost in the error of the lengths.",
+  "measured.help.plumb":
+    "A mark straight below anchor A, as deep as a tape or a rope tells, and the distances from A and from the mark to B. The deeper the mark, the better.",
+  "measured.sight": "From A to B, straight",
+  "measured.angle": "Angle from A to B",
+  "measured.level": "Level part of it",
+  "measured.side": "B is",
+  "measured.side.higher": "higher than A",
+  "measured.side.lower": "lower than A",
+  "measured.plumb": "From A down to the mark",
+  "measured.mark": "From the mark to B",
+  "measured.result": "Span {span}, rise {rise}.",
+  "measured.error":
+    "With every length off by 0.1 m, and an angle by half a degree, the span is off by up to {span}, the rise by up to {rise}.",
+  "measured.doubt.steep": "Steeper than 20°, which is unusual. Is everything of it right?",
+  "measured.doubt.loose": "The rise is hardly known by this: measure it in another way too.",
+  "measured.take": "Take span and rise over",
+  "measured.step": "Span and rise from what was measured",
+  "measured.fault.notPositive": "Got “{got}”; a length above zero is needed here.",
+  "measured.fault.levelLonger": "The level part is no longer than the straight distance, {sight}.",
+  "measured.fault.steep": "An angle of up to {most}, up or down, is needed here.",
+  "measured.fault.side": "Got “{got}”; higher or lower is needed here.",
+  "measured.fault.noTriangle": "These lengths make no triangle: this one lies between {low} and {high}.",
+  "measured.fault.outside":
+    "That would be a span of {span} and a rise of {rise}; no rig is like that. Are the units right?",
+  "measured.fault.legsFlat": "The legs would lie in one line, and no leg holds that: below {high}.",
+  "legs.open": "Angle of the legs at {anchor}, from three lengths",
+  "legs.help": "Of the two outermost legs, from where they meet to the rock; and how far apart their points are.",
+  "legs.legOne": "One leg",
+  "legs.legTwo": "The other leg",
+  "legs.apart": "Between their points",
+  "legs.result": "{angle}: each of two equal legs takes {share} of the load.",
+  "legs.take": "Take the angle over",
+
   // The rig from the side, moved by hand
   "side.name": "Ground and connections, to be moved by hand",
   "side.ground": "Ground, point {number}",
@@ -221,6 +264,7 @@ export const NEW_RIG_ENGLISH = {
   "cli.remedy": " Such as {remedy}.",
   "cli.how":
     "Enter keeps what stands in brackets, marked as not confirmed; “ok” keeps it as yours; Ctrl-C leaves, nothing is written.",
+  "cli.measured": "Instead of a span, “measured” works span and rise out of a distance and its angle, or of lengths.",
   "cli.wrote": "{file}: a rig, “{name}”.",
   "cli.notConfirmed": "{count|1 value is|{count} values are} not confirmed:",
   "cli.left": "Left before the end: nothing is written.",

@@ -70,6 +70,19 @@ export {
   withPointAt,
 } from "./side/ground.ts";
 export { type Point, type Side, type Site, sideOf } from "./side/side.ts";
+export { LEG_FIELDS, type LegField, type LegsReading, readLegs } from "./site/legs.ts";
+export {
+  ANGLE_ERROR,
+  LENGTH_ERROR,
+  MEASURED_FIELDS,
+  MEASURED_WAYS,
+  type MeasuredField,
+  type MeasuredReading,
+  type MeasuredTexts,
+  type MeasuredWay,
+  readMeasured,
+  SIDES,
+} from "./site/measured.ts";
 export {
   EMPTY_STOCK,
   type EntryField,

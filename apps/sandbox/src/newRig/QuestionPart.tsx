@@ -9,7 +9,10 @@ import {
   withProfile,
 } from "@secondline/workbench";
 import { Button } from "../design/Button.tsx";
+import { Disclosure } from "../design/Disclosure.tsx";
 import { Tick } from "../design/Tick.tsx";
+import { MeasuredLegs } from "../measure/MeasuredLegs.tsx";
+import { MeasuredSite } from "../measure/MeasuredSite.tsx";
 import { SideTools } from "../side/SideTools.tsx";
 import type { SideDesk } from "../side/sideDesk.ts";
 import { OwnStock } from "../stocks/OwnStock.tsx";
@@ -75,6 +78,22 @@ function More({ id, desk }: { id: QuestionId; desk: NewRigDesk }) {
         onKeep={(stock) => change({ ...answers, stocks: [...stocks, stock], webbing: stock.id })}
       />
     );
+  }
+  if (id === "site") {
+    return (
+      <Disclosure title={say("measured.open")} level={4}>
+        <MeasuredSite onTake={(texts) => change({ ...answers, ...texts })} />
+      </Disclosure>
+    );
+  }
+  if (id === "anchors") {
+    return (["legAngleA", "legAngleB"] as const)
+      .filter((one) => isAsked(one, answers))
+      .map((one) => (
+        <Disclosure key={one} title={say("legs.open", { anchor: one.slice(-1) })} level={4}>
+          <MeasuredLegs onTake={(angle) => desk.answer(one, angle)} />
+        </Disclosure>
+      ));
   }
   if (id !== "ground") return null;
   return (
