@@ -49,6 +49,12 @@ describe("new", () => {
     expect(made.status).toBe(0);
     expect(rigAt(file).ground[1]).toEqual([30.48, -39.62]);
     expect(rigAt(file).unconfirmed).not.toContain("ground");
+    expect(made.out).not.toContain("It reaches");
+    // Feet that are taken for metres reach far beyond the span.
+    const wrong = await run("new", file, "--force", "--ground", ground, "--ground-unit", "m", "--set", "span=60 m");
+    expect(wrong.out.replace(/\s+/g, " ")).toContain(
+      "It reaches 200 m from anchor A, and the span is 60 m. Is it in feet?",
+    );
     writeFileSync(ground, "x,y\n0,-1\n0,-2");
     expect((await run("new", file, "--force", "--ground", ground, "--ground-unit", "m")).err).toContain(
       "Line 3 goes back",

@@ -27,7 +27,14 @@ export { readMatched } from "./breakLog/readMatched.ts";
 export { logTemplate } from "./breakLog/template.ts";
 export { type Foretold, foretold, USUAL_SPEED } from "./foretold.ts";
 export { lowestProfile, type Profile, SHAPES } from "./ground/lowest.ts";
-export { type LengthUnit, type ProfileFault, type ProfileReading, readProfile } from "./ground/readProfile.ts";
+export {
+  type LengthUnit,
+  type ProfileFault,
+  type ProfileReading,
+  type ReachDoubt,
+  reachDoubt,
+  readProfile,
+} from "./ground/readProfile.ts";
 export { type Candidate, candidatesOf, documentAt } from "./howFar/candidate.ts";
 export { canDisconnect, canLoosen, type SweepNumber, sweepNumbers } from "./howFar/numbers.ts";
 export {

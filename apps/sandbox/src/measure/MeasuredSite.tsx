@@ -76,7 +76,9 @@ function Result({
           <>
             <p className={styles.result}>{say("measured.result", read.texts)}</p>
             <p className={styles.help}>
-              {say("measured.error", { span: quantity.drop(read.error.span), rise: quantity.drop(read.error.rise) })}
+              {quantity.unbroken(
+                say("measured.error", { span: quantity.drop(read.error.span), rise: quantity.drop(read.error.rise) }),
+              )}
             </p>
             {read.doubts.map((doubt) => (
               <p key={doubt} className={styles.doubt}>

@@ -98,7 +98,7 @@ function More({ id, desk }: { id: QuestionId; desk: NewRigDesk }) {
   if (id !== "ground") return null;
   return (
     <>
-      <GroundFile onTake={(profile) => change(withProfile(answers, profile))} />
+      <GroundFile span={desk.side?.site.span} onTake={(profile) => change(withProfile(answers, profile))} />
       {answers.profile && (
         <Button tone="quiet" label={say("ground.drop")} onClick={() => change(withProfile(answers, undefined))} />
       )}
