@@ -2,19 +2,27 @@
 
 import { type Ink, SANS, SERIF } from "@secondline/figures";
 import type { Palette } from "../../design/palette.ts";
-import { type Box, createLabel, LABEL_SIDES, type Label, layOutLabels } from "./labelLayout.ts";
+import { type Box, createLabel, LABEL_SIDES, type Label, layOutLabels, MOST_SPOTS } from "./labelLayout.ts";
 import { drawNote, type Projector, type Sheet } from "./noteInk.ts";
-import type { Note, Notes } from "./notes.ts";
+import type { LinePath, Note, Notes } from "./notes.ts";
 
 /** A picture narrower than this is small: smaller letters, and the legend alone names the lines [px]. */
 const SMALL = 560;
 const LABEL_HEIGHT = 20;
+/** So far off its point a force or a break may be named [px]. */
+const FARTHEST = 96;
+/** Radius of a ring [m], and what is kept free of it and of an anchor at least and at most [px]. */
+const RING = 0.12;
+const [LEAST_CLEAR, MOST_CLEAR] = [5, 10];
+/** Two spots of one name are at least so far apart [px]. */
+const SPOTS_APART = 30;
 
 export class NoteLayout {
   readonly labels: Label[] = [];
   private order = new Uint16Array(0);
   private readonly widths = new Map<string, number>();
-  private readonly walker = { head: emptyBox(), body: { ...emptyBox(), body: true } };
+  private readonly walker = { head: emptyBox(), body: emptyBox() };
+  private readonly fittings = [emptyBox(), emptyBox(), emptyBox()];
   private readonly taken: Box[] = [];
 
   /** Draws the ink of every note that is seen and gives its words their place. */
@@ -25,7 +33,8 @@ export class NoteLayout {
     for (let i = 0; i < this.labels.length; i++) {
       const label = this.labels[i]!;
       const note = notes.list[i];
-      const crowded = small && note?.kind === "name" && note.short === "";
+      // In a small picture of the whole the legend alone names the lines.
+      const crowded = small && note?.kind === "name" && note.short === "" && !(note.path && notes.isClose);
       label.active = note?.active === true && !crowded && drawNote(sheet, note, label);
       if (!label.active || !note) continue;
       if (label.shown === -1) label.slot = firstSide(note, label.slot);
@@ -34,14 +43,18 @@ export class NoteLayout {
       label.height = LABEL_HEIGHT;
       label.priority = note.priority;
       label.clings = note.clings;
-      // What the walker met, or what gave way at the walker, must be told even where it stands over the body.
-      label.overBody = note.kind === "arrow" || note.kind === "break";
+      // What the walker met, or what gave way at the walker, is told where the body leaves room.
+      label.farthest = note.kind === "arrow" || note.kind === "break" ? FARTHEST : 0;
+      label.spotCount = 0;
+      if (note.path) findSpots(label, note.path, project, width, height);
+      if (note.path && label.spotCount === 0) label.active = false;
       // Many tapes part in one breath: every one is marked, one is named.
       if (note.kind === "break" && saidBefore(this.labels, notes, i)) label.active = false;
     }
     keepClear(this.walker, notes.body, project);
     this.taken.length = 0;
-    this.taken.push(this.walker.head, this.walker.body, ...covered);
+    keepFittingsClear(this.fittings, notes.fittings, project);
+    this.taken.push(this.walker.head, this.walker.body, ...this.fittings, ...covered);
     layOutLabels(this.labels, this.order, width, height, this.taken);
   }
 
@@ -138,6 +151,40 @@ function setBox(box: MovingBox, left: number, top: number, right: number, bottom
   box.top = top;
   box.right = right;
   box.bottom = bottom;
+}
+
+const place = new Float64Array(3);
+
+/** Places of a line in the picture at which its name has room to both sides. */
+function findSpots(label: Label, { places, count }: LinePath, project: Projector, width: number, height: number): void {
+  const half = label.width / 2 + 4;
+  for (let i = 0; i < count && label.spotCount < MOST_SPOTS; i++) {
+    project(places[3 * i]!, places[3 * i + 1]!, places[3 * i + 2]!, place);
+    const [x, y] = [place[0]!, place[1]!];
+    if (place[2] !== 1 || x < half || x > width - half || y < 4 || y > height - 4) continue;
+    if (isNear(label, x, y)) continue;
+    label.spots[2 * label.spotCount] = x;
+    label.spots[2 * label.spotCount + 1] = y;
+    label.spotCount += 1;
+  }
+}
+
+function isNear({ spots, spotCount }: Label, x: number, y: number): boolean {
+  for (let i = 0; i < spotCount; i++)
+    if (Math.hypot(spots[2 * i]! - x, spots[2 * i + 1]! - y) < SPOTS_APART) return true;
+  return false;
+}
+
+/** Boxes of the ring and both anchors; of what is behind the camera, far out of the picture. */
+function keepFittingsClear(boxes: readonly MovingBox[], places: Float64Array, project: Projector): void {
+  for (let i = 0; i < boxes.length; i++) {
+    project(places[3 * i]!, places[3 * i + 1]!, places[3 * i + 2]!, place);
+    project(places[3 * i]!, places[3 * i + 1]!, places[3 * i + 2]! + RING, head);
+    const size = Math.abs(head[1]! - place[1]!);
+    // A name stands no nearer to its own anchor than this leaves free.
+    const clear = i === 0 ? Math.min(Math.max(size, LEAST_CLEAR), MOST_CLEAR) : LEAST_CLEAR;
+    setBox(boxes[i]!, place[0]! - clear, place[1]! - clear, place[0]! + clear, place[1]! + clear);
+  }
 }
 
 /** Names of lines stand above or below them, everything else beside its point. */
