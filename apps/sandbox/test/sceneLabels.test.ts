@@ -79,6 +79,7 @@ it("a label that may stand off its point goes around what is in the way, and one
 it("a label with other points takes the first of them that has room", () => {
   const spots = Float64Array.from({ length: 16 }, (_, i) => [50, 40, 300, 40][i] ?? 0);
   const named = label({ width: 60, gap: 4, spots, spotCount: 2 });
+  named.spotSides.fill(2);
   layOutLabels([named], order([named]), 400, 80, [{ left: 0, top: 0, right: 200, bottom: 80 }]);
   expect([named.shown, named.x]).toEqual([0, 300]);
 });

@@ -19,6 +19,8 @@ export interface Label {
   farthest: number;
   /** Other points that it may belong to as well, x and y each, in the order tried; none for most [px]. */
   readonly spots: Float64Array;
+  /** The side that is tried first at each of them. */
+  readonly spotSides: Uint8Array;
   spotCount: number;
   /** Result: upper left corner, which text (0 long, 1 short, −1 hidden), side of the point. */
   left: number;
@@ -50,6 +52,7 @@ export function createLabel(): Label {
     clings: false,
     farthest: 0,
     spots: new Float64Array(2 * MOST_SPOTS),
+    spotSides: new Uint8Array(MOST_SPOTS),
     spotCount: 0,
     left: 0,
     top: 0,
@@ -92,6 +95,7 @@ export function layOutLabels(
       if (label.spotCount > 0) {
         label.x = label.spots[2 * spot]!;
         label.y = label.spots[2 * spot + 1]!;
+        label.slot = label.spotSides[spot]!;
       }
       const outside = label.x < 0 || label.y < 0 || label.x > width || label.y > height;
       if (outside && !label.clings) continue;

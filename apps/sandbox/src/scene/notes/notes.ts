@@ -11,6 +11,7 @@ import { type Gap, groundAt } from "../shape/gap.ts";
 import { set3 } from "../shape/vector.ts";
 import { jointAt } from "../shape/walkerPose.ts";
 import { eventWords } from "../words.ts";
+import { fillPath, type LinePath, newPath } from "./linePath.ts";
 import { nodeNear, partPlace } from "./partPlace.ts";
 
 export type NoteKind = "dimension" | "arrow" | "break" | "name" | "pointer";
@@ -30,14 +31,8 @@ export interface Note {
   short: string;
   priority: number;
   clings: boolean;
-  /** Of a line's name: places of the line that are seen, the likeliest to bear the name first. */
+  /** Of a line's name: places of the line that are seen. */
   readonly path?: LinePath;
-}
-
-export interface LinePath {
-  /** xyz each [m] */
-  readonly places: Float64Array;
-  count: number;
 }
 
 export interface NoteOptions {
@@ -237,13 +232,6 @@ function lineArrow(arrow: Note, nodes: Float32Array, from: number, to: number, f
   arrow.text = `${word} ${arrow.short}`;
 }
 
-/** Where along a line its name would best stand: away from the middle, where the walker is [-]. */
-const NAMED_AT = { main: 0.72, backup: 0.8 } as const;
-/** Places along a line at which its name may stand [-]. */
-const PLACES = 60;
-
-const newPath = (): LinePath => ({ places: new Float64Array(3 * PLACES), count: 0 });
-
 function placeNames(names: readonly Note[], live: LiveFrame, gap: Gap, options: NoteOptions): void {
   set3(names[0]!.a, 0, 0, 0, 0.1);
   set3(names[1]!.a, 0, gap.span, 0, gap.rise + 0.1);
@@ -257,24 +245,7 @@ function nameLine(note: Note, live: LiveFrame, gap: Gap, line: "main" | "backup"
   const path = note.path!;
   fillPath(path, live, gap, line);
   note.active = path.count > 0 && options.selectedPart !== line;
-  if (note.active) for (let c = 0; c < 3; c++) note.a[c] = path.places[c]!;
-}
-
-/** From the best place outwards to both sides; lines know no ground, and a name on what lies in the rock would point at nothing. */
-function fillPath(path: LinePath, live: LiveFrame, gap: Gap, line: "main" | "backup"): void {
-  const [first, count] = line === "main" ? [0, live.mainNodes] : [live.mainNodes, live.backupNodes];
-  const best = Math.round(NAMED_AT[line] * (count - 1));
-  const step = Math.max(1, Math.ceil(count / PLACES));
-  path.count = 0;
-  for (let k = 0; k < 2 * PLACES && path.count < PLACES && count > 1; k++) {
-    const node = best + (k % 2 === 0 ? 1 : -1) * step * Math.ceil(k / 2);
-    if (node < 0 || node >= count) continue;
-    const at = 3 * (first + node);
-    const [x, y, z] = [live.positions[at]!, live.positions[at + 1]!, live.positions[at + 2]!];
-    if (z < groundAt(gap, x)) continue;
-    set3(path.places, 3 * path.count, x, y, z);
-    path.count += 1;
-  }
+  if (note.active) for (let c = 0; c < 3; c++) note.a[c] = path.places[3 * path.best + c]!;
 }
 
 function nameGhost(ghost: Note, live: LiveFrame, start: Float64Array): void {
