@@ -17,6 +17,8 @@ export interface Label {
   clings: boolean;
   /** May stand away from its point by up to so much more than `gap`, where there is no room beside it [px]. */
   farthest: number;
+  /** Before it stands off its point it is shortened: a measure belongs at its line. */
+  shortFirst: boolean;
   /** Other points that it may belong to as well, x and y each, in the order tried; none for most [px]. */
   readonly spots: Float64Array;
   /** The side that is tried first at each of them. */
@@ -51,6 +53,7 @@ export function createLabel(): Label {
     priority: 0,
     clings: false,
     farthest: 0,
+    shortFirst: false,
     spots: new Float64Array(2 * MOST_SPOTS),
     spotSides: new Uint8Array(MOST_SPOTS),
     spotCount: 0,
@@ -75,8 +78,8 @@ const SLOTS: readonly (readonly [h: number, v: number])[] = [
   [-1, 1],
 ];
 
-/** Indices of the plain sides. */
-export const LABEL_SIDES = { right: 0, left: 1, above: 2, below: 3 } as const;
+/** Indices of sides. */
+export const LABEL_SIDES = { right: 0, left: 1, above: 2, below: 3, rightAbove: 4, rightBelow: 6 } as const;
 
 /** Lays out all labels in a picture of the given size, around `obstacles`. */
 export function layOutLabels(
@@ -99,9 +102,12 @@ export function layOutLabels(
       }
       const outside = label.x < 0 || label.y < 0 || label.x > width || label.y > height;
       if (outside && !label.clings) continue;
-      if (!place(label, 0, labels, order, k, width, height, obstacles) && label.shortWidth > 0) {
-        place(label, 1, labels, order, k, width, height, obstacles);
-      }
+      const near = label.shortFirst ? 0 : label.farthest;
+      const isPlaced =
+        place(label, near, 0, labels, order, k, width, height, obstacles) ||
+        (label.shortWidth > 0 && place(label, near, 1, labels, order, k, width, height, obstacles));
+      if (!isPlaced && near < label.farthest)
+        place(label, label.farthest, 0, labels, order, k, width, height, obstacles);
     }
   }
 }
@@ -111,6 +117,7 @@ const STAND_OFF = 24;
 
 function place(
   label: Label,
+  farthest: number,
   variant: 0 | 1,
   labels: readonly Label[],
   order: Uint16Array,
@@ -119,7 +126,7 @@ function place(
   height: number,
   obstacles: readonly Box[],
 ): boolean {
-  for (let off = 0; off <= label.farthest; off += STAND_OFF) {
+  for (let off = 0; off <= farthest; off += STAND_OFF) {
     if (placeAt(label, label.gap + off, variant, labels, order, placed, width, height, obstacles)) return true;
   }
   return false;

@@ -48,6 +48,7 @@ export class NoteLayout {
       label.clings = note.clings;
       // What the walker met, or what gave way at the walker, is told where the body leaves room.
       label.farthest = FARTHEST[note.kind];
+      label.shortFirst = note.kind === "dimension";
       label.spotCount = 0;
       if (note.path) findSpots(label, note.path, otherPath(notes, note), sheet);
       if (note.path && label.spotCount === 0) label.active = false;
