@@ -237,5 +237,9 @@ it("moves the ground and a connection in the sketch, by hand and by keys; a drag
   await expect.poll(place).not.toBe(dropped);
   await page.getByRole("button", { name: "Undo: Ground point moved" }).click();
   await expect.poll(place).toBe(dropped);
+  // One point more confirms none of the others.
+  await page.getByRole("button", { name: "Add a point", exact: true }).click();
+  await page.getByRole("slider", { name: "Ground, point 4" }).waitFor();
+  await page.getByRole("button", { name: /^Confirm ground.* as it stands$/i }).waitFor();
   expect(problems).toEqual([]);
 });
