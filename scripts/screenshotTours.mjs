@@ -199,6 +199,14 @@ export const TOURS = [
     underWay: true,
     stops: [
       { name: "new-rig", steps: [beginRig] },
+      {
+        name: "new-rig-measured",
+        steps: [
+          click("From what you measured"),
+          fill("From A to B, straight", "62.4 m"),
+          fill("Angle from A to B", "3.5 deg"),
+        ],
+      },
       { name: "new-rig-fault", steps: [fill("Span", "70"), fill("Connections", "90 m")] },
       {
         name: "new-rig-webbing",

@@ -187,3 +187,59 @@ it("takes a webbing of one's own and a ground in feet, and keeps both with the r
   await kept(page, '["30.48 m","-39.62 m"]');
   expect(problems).toEqual([]);
 });
+
+/** Takes hold of a handle in a drawing and lets it go so many pixels away. */
+async function drag(page: Page, name: string, dx: number, dy: number): Promise<void> {
+  const box = (await page.getByRole("slider", { name, exact: true }).locator("circle").first().boundingBox())!;
+  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  await page.mouse.move(x + dx, y + dy, { steps: 12 });
+  await page.mouse.up();
+}
+
+it("moves the ground and a connection in the sketch, by hand and by keys; a drag is one step back", async () => {
+  const { page, problems } = await app.visit();
+  await newRig(page);
+  const point = page.getByRole("slider", { name: "Ground, point 2", exact: true });
+  const place = () => point.getAttribute("aria-valuetext");
+  await expect.poll(place).toBe("25 m from A, 25 m below A");
+  const open = await state(page).textContent();
+  await drag(page, "Ground, point 2", 60, -60);
+  const dropped = (await place())!;
+  expect(Number.parseFloat(dropped)).toBeGreaterThan(26);
+  await page.getByText("A profile of 3 points, drawn over a guess").waitFor();
+  // One point of a guess that was moved confirms none of the others.
+  expect(await state(page).textContent()).toBe(open);
+  await page.keyboard.press("ArrowLeft");
+  await page.keyboard.press("ArrowUp");
+  expect(Number.parseFloat((await place())!)).toBe(Number.parseFloat(dropped) - 0.5);
+  await page.keyboard.press("Escape");
+  await expect.poll(place).toBe(dropped);
+  // Above the line it is told why, and stays at the last place that can be.
+  await drag(page, "Ground, point 2", 0, -700);
+  await page.getByText(/the ground would be as high as the line, .* It stays at the last place/).waitFor();
+  expect(await place()).toMatch(/ below A$/);
+  await page.getByRole("button", { name: "Take back the last move" }).click();
+  await expect.poll(place).toBe(dropped);
+  await drag(page, "Connection 1", 40, 10);
+  await expect.poll(() => field(page, "Connections").inputValue()).toMatch(/^1[678](\.5)? m, 30 m, 45 m$/);
+  await still(page);
+  await expectAccessible(page);
+
+  await page.getByRole("button", { name: "Make this rig" }).click();
+  await rigSheetOpen(page);
+  await page.getByRole("button", { name: /^Site and ground/ }).click();
+  await point.waitFor();
+  await expect.poll(place).toBe(dropped);
+  await point.scrollIntoViewIfNeeded();
+  await drag(page, "Ground, point 2", -30, 20);
+  await expect.poll(place).not.toBe(dropped);
+  await page.getByRole("button", { name: "Undo: Ground point moved" }).click();
+  await expect.poll(place).toBe(dropped);
+  // One point more confirms none of the others.
+  await page.getByRole("button", { name: "Add a point", exact: true }).click();
+  await page.getByRole("slider", { name: "Ground, point 4" }).waitFor();
+  await page.getByRole("button", { name: /^Confirm ground.* as it stands$/i }).waitFor();
+  expect(problems).toEqual([]);
+});

@@ -219,6 +219,13 @@ program
   .requiredOption("--out <file>", "HTML file to write")
   .option("--force", "overwrite the file when it exists")
   .option("--chances", "with the chances in the worst what-if")
+  .option(
+    "--sweep <path=from..to>",
+    "with a sweep of this number, as the command sweep takes it; may be given again for other numbers",
+    collect,
+    [] as string[],
+  )
+  .option("--sweep-what <quantity>", "of the sweeps: margin, drop, height or load:PART", "margin")
   .addOption(estimate())
   .addOption(set())
   .addOption(accuracy())

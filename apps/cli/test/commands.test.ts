@@ -292,6 +292,18 @@ describe("report", () => {
     const again = await secondline("report", demo("sound-rig.json"), "--out", file, ...few);
     expect(again.status).toBe(2);
     expect(again.err).toContain("--force overwrites it");
+    // The house's faces are in it.
+    expect(html.match(/@font-face\{font-family:"(?:IBM Plex Sans|Source Serif 4)"/g)).toHaveLength(3);
+  });
+
+  it("refuses a sweep of what is no number of the rig, before it computes, and writes nothing", async () => {
+    const file = join(scratch(), "rig.html");
+    const ask = (...more: string[]) =>
+      secondline("report", demo("sound-rig.json"), "--out", file, ...few, ...more, "--sweep", "backup.slak=2%..14%");
+    const refused = await ask();
+    expect([refused.status, existsSync(file)]).toEqual([2, false]);
+    expect(refused.err).toMatch(/^--sweep: got "backup\.slak=2%\.\.14%"/);
+    expect((await ask("--sweep-what", "speed")).err).toMatch(/^--sweep-what: got "speed"/);
   });
 });
 

@@ -49,6 +49,12 @@ describe("new", () => {
     expect(made.status).toBe(0);
     expect(rigAt(file).ground[1]).toEqual([30.48, -39.62]);
     expect(rigAt(file).unconfirmed).not.toContain("ground");
+    expect(made.out).not.toContain("It reaches");
+    // Feet that are taken for metres reach far beyond the span.
+    const wrong = await run("new", file, "--force", "--ground", ground, "--ground-unit", "m", "--set", "span=60 m");
+    expect(wrong.out.replace(/\s+/g, " ")).toContain(
+      "It reaches 200 m from anchor A, and the span is 60 m. Is it in feet?",
+    );
     writeFileSync(ground, "x,y\n0,-1\n0,-2");
     expect((await run("new", file, "--force", "--ground", ground, "--ground-unit", "m")).err).toContain(
       "Line 3 goes back",
@@ -96,6 +102,34 @@ describe("new", () => {
 });
 
 describe("the questions in a terminal", () => {
+  it("work span and rise out of what was measured, and show them before they are taken over", async () => {
+    const told: string[] = [];
+    const asked: string[] = [];
+    const typed: Readonly<Record<string, string[]>> = {
+      Span: ["measured", "measured"],
+      "What you measured": ["feel", "level", "angle"],
+      "From A to B, straight": ["65", "65 m", "60 m"],
+      "Level part of it": ["66 m", "63 m"],
+      "B is": ["lower"],
+      "Angle from A to B": ["30 deg"],
+      "Take span and rise over": ["no", "yes"],
+    };
+    const answers = await askAnswers({
+      ask: async (prompt) => {
+        asked.push(prompt);
+        return typed[prompt.replace(/ \[.*/, "")]?.shift() ?? "";
+      },
+      tell: (text) => told.push(text),
+    });
+    expect(told).toContain("Span 63 m, rise -16 m.");
+    expect(told).toContain("The level part is no longer than the straight distance, 65 m.");
+    expect(told.join("\n")).toContain("angle, level, plumb");
+    expect(told).toContain("Steeper than 20°, which is unusual. Is everything of it right?");
+    expect(answers).toEqual({ span: "51.96 m", rise: "30 m" });
+    // What was worked out is not asked again.
+    expect(asked.some((prompt) => prompt.startsWith("Rise"))).toBe(false);
+  });
+
   it("are asked one after the other; what cannot be read is asked again with what would do", async () => {
     const asked: string[] = [];
     const told: string[] = [];

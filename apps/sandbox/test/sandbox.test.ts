@@ -134,6 +134,15 @@ it("stretches the ground with the span, without rounding piling up while it is s
   expect(state().document.history.present).toEqual(demoDocument());
 });
 
+it("takes span and rise over in one step, with the ground moved along", () => {
+  const { sandbox, state } = made();
+  sandbox.actions.placeAnchorB("120 m", "-2 m", "Measured");
+  expect(state().document.issues).toEqual([]);
+  expect(state().document.rig).toMatchObject({ span: 120, rise: -2 });
+  sandbox.actions.undo();
+  expect(state().document.history.present).toEqual(demoDocument());
+});
+
 it("tilts the ground with the rise", () => {
   const { sandbox, state } = made();
   sandbox.actions.moveAnchorB("rise", "-2 m", "Rise", "type rise");

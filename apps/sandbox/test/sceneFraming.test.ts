@@ -73,13 +73,13 @@ it("the elevation holds the whole rig, or the event, in its picture", () => {
     [390, 420],
   ] as const) {
     const view = { x: 0, z: 0, scale: 1 };
-    fitFlat(view, recording, gap, true, width, height);
+    fitFlat(view, recording, gap, "rig", width, height);
     for (const x of [0, rig.span]) {
       const px = width / 2 + (x - view.x) * view.scale;
       expect(px).toBeGreaterThan(0);
       expect(px).toBeLessThan(width);
     }
-    fitFlat(view, recording, gap, false, width, height);
+    fitFlat(view, recording, gap, "event", width, height);
     const points = eventPoints(recording);
     for (let i = 0; i < points.length; i += 3) {
       expect(Math.abs(points[i]! - view.x) * view.scale).toBeLessThan(width / 2);

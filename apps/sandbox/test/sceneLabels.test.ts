@@ -64,3 +64,22 @@ it("a label that clings stays at the rim when its point is outside; another vani
   expect(clinging.left).toBeGreaterThanOrEqual(0);
   expect(plain.shown).toBe(-1);
 });
+
+it("a label that may stand off its point goes around what is in the way, and one that may not is hidden", () => {
+  const body = { left: 60, top: 20, right: 340, bottom: 280 };
+  const near = label({ x: 200, y: 150, width: 50 });
+  const off = label({ x: 200, y: 150, width: 50, farthest: 160 });
+  layOutLabels([near], order([near]), 440, 300, [body]);
+  layOutLabels([off], order([off]), 440, 300, [body]);
+  expect(near.shown).toBe(-1);
+  expect(off.shown).toBe(0);
+  expect(off.left >= 340 || off.left + 50 <= 60 || off.top >= 280 || off.top + 20 <= 20).toBe(true);
+});
+
+it("a label with other points takes the first of them that has room", () => {
+  const spots = Float64Array.from({ length: 16 }, (_, i) => [50, 40, 300, 40][i] ?? 0);
+  const named = label({ width: 60, gap: 4, spots, spotCount: 2 });
+  named.spotSides.fill(2);
+  layOutLabels([named], order([named]), 400, 80, [{ left: 0, top: 0, right: 200, bottom: 80 }]);
+  expect([named.shown, named.x]).toEqual([0, 300]);
+});

@@ -3,7 +3,7 @@ import { createLiveFrame, sampleFrame } from "../src/scene/liveFrame.ts";
 import { anchorShape } from "../src/scene/shape/anchorShape.ts";
 import { cuffsOf } from "../src/scene/shape/cuffs.ts";
 import { createFineLine, fillFineLine } from "../src/scene/shape/fineLine.ts";
-import { gapSection } from "../src/scene/shape/gap.ts";
+import { gapSection, groundAt } from "../src/scene/shape/gap.ts";
 import { createMaster } from "../src/scene/shape/masterPoint.ts";
 import { createRibbon, fillRibbon } from "../src/scene/shape/ribbon.ts";
 import { hangRope } from "../src/scene/shape/slackRope.ts";
@@ -146,4 +146,34 @@ it("a connection shows until the run says that it parted", () => {
   };
   expect(cuffsOf(recording)[0]!.until).toBe(Number.POSITIVE_INFINITY);
   expect(cuffsOf(parted)[0]!.until).toBe(2.5);
+});
+
+it("a free end lies on the face of the rock, and the rest of the line stays where it was computed", () => {
+  const shallow = gapSection(
+    [
+      [0, -1],
+      [6, -2.5],
+      [54, -2.5],
+      [60, -1],
+    ],
+    60,
+    0,
+  );
+  const [drawn, computed] = [createLiveFrame(recording, shallow), createLiveFrame(recording)];
+  const connection = cuffsOf(recording)[0]!.node;
+  const parted = recording.events.find((e) => e.kind === "cut")!.time;
+  let moved = 0;
+  for (let t = 0; t <= recording.duration; t += 0.1) {
+    sampleFrame(drawn, t);
+    sampleFrame(computed, t);
+    for (let node = 0; node < drawn.mainNodes + drawn.backupNodes; node++) {
+      const [x, z] = [drawn.positions[3 * node]!, drawn.positions[3 * node + 2]!];
+      const stays = x === computed.positions[3 * node] && z === computed.positions[3 * node + 2];
+      if (!stays) moved += 1;
+      const isFree = t > parted + 0.01 && node > 0 && node < Math.min(connection, Math.round(0.4 * 120));
+      if (isFree) expect(z).toBeGreaterThanOrEqual(groundAt(shallow, x) - 1e-4);
+      else expect(stays).toBe(true);
+    }
+  }
+  expect(moved).toBeGreaterThan(50);
 });

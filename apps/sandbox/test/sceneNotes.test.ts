@@ -1,6 +1,11 @@
+import type { Ink } from "@secondline/figures";
 import { quantity } from "@secondline/words";
 import { expect, it } from "vitest";
+import { PALETTES } from "../src/design/palette.ts";
+import { fitFlat } from "../src/elevation/flatView.ts";
 import { createLiveFrame, sampleFrame } from "../src/scene/liveFrame.ts";
+import type { Projector } from "../src/scene/notes/noteInk.ts";
+import { NoteLayout } from "../src/scene/notes/noteLayout.ts";
 import { createNotes } from "../src/scene/notes/notes.ts";
 import { gapSection } from "../src/scene/shape/gap.ts";
 import { eventWords, sceneWords } from "../src/scene/words.ts";
@@ -100,4 +105,47 @@ it("of many tapes that part, the words only give the number and the hardest", ()
     events: [...recording.events, { ...tape, time: 1, at: 0.1 }, { ...tape, time: 2, at: 0.2 }],
   };
   expect(sceneWords(many, rig)).toContain("main line fails at anchor A; 2 tapes give way, up to 0.25 kN.");
+});
+
+it("both lines are named close to the fall too, and no name lies over ring, anchor or walker", () => {
+  const notes = createNotes(recording, rig, gap);
+  const live = createLiveFrame(recording);
+  const layout = new NoteLayout();
+  const ink = new Proxy(
+    {},
+    {
+      get: (_, key) => (key === "measureText" ? (text: string) => ({ width: 7.5 * text.length }) : () => undefined),
+      set: () => true,
+    },
+  ) as unknown as Ink;
+  const view = { x: 0, z: 0, scale: 10 };
+  const [width, height] = [1000, 450];
+  for (const scope of ["event", "rig"] as const) {
+    fitFlat(view, recording, gap, scope, width, height);
+    const project: Projector = (x, _y, z, out) => {
+      out.set([width / 2 + (x - view.x) * view.scale, height / 2 - (z - view.z) * view.scale, 1]);
+    };
+    for (let t = 0; t <= recording.duration; t += 0.2) {
+      sampleFrame(live, t);
+      notes.update(live, { showForces: true, wide: scope === "rig" });
+      layout.lay(notes, { ink, palette: PALETTES.light, project, largest: notes.largest, width, height, covered: [] });
+      const shown = layout.labels.flatMap((one, i) => (one.shown === -1 ? [] : [{ one, text: notes.list[i]!.text }]));
+      const texts = shown.map(({ text }) => text);
+      if (scope === "event") expect(texts).toEqual(expect.arrayContaining(["Main line", "Backup"]));
+      const [px, pz] = [0, 0, 0].map((_, c) => notes.fittings[c]!).filter((_, c) => c !== 1) as [number, number];
+      const places: readonly (readonly [number, number])[] = [
+        [px, pz],
+        [0, 0],
+        [gap.span, gap.rise],
+        [notes.body[0]!, notes.body[2]!],
+      ];
+      for (const [x, z] of places) {
+        const [sx, sy] = [width / 2 + (x - view.x) * view.scale, height / 2 - (z - view.z) * view.scale];
+        for (const { one } of shown) {
+          const wide = one.shown === 0 ? one.width : one.shortWidth;
+          expect(sx > one.left && sx < one.left + wide && sy > one.top && sy < one.top + one.height).toBe(false);
+        }
+      }
+    }
+  }
 });

@@ -65,3 +65,18 @@ it("no tree stands under the line", () => {
   expect(trees.length).toBeGreaterThan(0);
   for (let i = 0; i < trees.length; i += 4) expect(Math.abs(trees[i + 1]!)).toBeGreaterThan(5);
 });
+
+it("no tree stands before the eyes of who looks from anchor A", () => {
+  for (const span of [25, 60, 140]) {
+    for (const depth of [6, 30, 80]) {
+      const profile = [[0, -1] as const, [span / 2, -depth] as const, [span, -1] as const];
+      const section = gapSection(profile, span, 0);
+      const trees = treePlaces(section, terrainMesh(section));
+      for (let i = 0; i < trees.length; i += 4) {
+        const [x, y, z, height] = [trees[i]!, trees[i + 1]!, trees[i + 2]!, trees[i + 3]!];
+        // Beside and behind the line to its right: only what lies below the edge.
+        if (y < 6) expect(z + height).toBeLessThan(-1);
+      }
+    }
+  }
+});

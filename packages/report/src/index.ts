@@ -1,3 +1,4 @@
+export { faceRule, HOUSE_FACES, type HouseFace } from "./faces.ts";
 export { inspectedIn } from "./inspectedIn.ts";
 export { type ReportExtras, report } from "./report.ts";
 export type { Inspected } from "./signedSection.ts";

@@ -2,7 +2,7 @@
 import { formatForce, formatPercent, type LineStock, type Rig, strainAt } from "@secondline/rig";
 import { english, filled, type Language, sayIn, type Values } from "./language.ts";
 import { NEW_RIG_ENGLISH, type NewRigKey } from "./newRigEnglish.ts";
-import { rounded, strength } from "./quantity.ts";
+import { length, rounded, strength } from "./quantity.ts";
 import { valueNames } from "./valueNames.ts";
 
 export type { NewRigKey } from "./newRigEnglish.ts";
@@ -20,12 +20,20 @@ export type AnswerFault =
   | { readonly kind: "issue"; readonly issue: { readonly message: string } }
   | { readonly kind: KindOf<"fault">; readonly values: Values };
 
+/** A fault of something measured: told by the reader of quantities in its words, or of a kind that has words here. */
+export type MeasuredFault =
+  | { readonly kind: "unread"; readonly message: string }
+  | { readonly kind: KindOf<"measured.fault">; readonly values: Values };
+
 /** What is wrong with a table from a file. Rows count from 1; forces [N], a height [m]. */
 export type FileFault =
   | { readonly kind: "empty" | "nothing" | "columnNames" }
   | { readonly kind: "tooLong"; readonly most: number; readonly of: "characters" | "rows" }
   | { readonly kind: "columns"; readonly row: number; readonly count: number }
   | { readonly kind: "number"; readonly row: number; readonly got: string }
+  | { readonly kind: "unitsDiffer"; readonly first: string; readonly second: string }
+  | { readonly kind: "unitUnknown"; readonly got: string }
+  | { readonly kind: "unitSaid"; readonly said: "m" | "ft"; readonly asked: "m" | "ft" }
   | { readonly kind: "datum"; readonly first: number }
   | { readonly kind: "backwards"; readonly row: number }
   | { readonly kind: "backwards"; readonly from: number; readonly to: number };
@@ -39,6 +47,8 @@ export function createNewRigWords(language: Language) {
     values: (rig: Rig, paths: readonly string[]) => valueNames(sayIn(language), rig, paths),
     fault: answerFault,
     fileFault,
+    measuredFault,
+    reachDoubt,
     /** Fibre, strength, weight and stretch of a webbing or rope, in a line. */
     stock: stockText,
     /** Words by which it is found besides its name. */
@@ -48,6 +58,17 @@ export function createNewRigWords(language: Language) {
 
 const answerFault = (fault: AnswerFault): string =>
   fault.kind === "issue" ? fault.issue.message : sayNewRig(`fault.${fault.kind}`, fault.values);
+
+/** Lengths [m]. */
+function reachDoubt(doubt: { readonly reach: number; readonly span: number; readonly unit: "m" | "ft" | undefined }) {
+  const values = { reach: length(doubt.reach), span: length(doubt.span) };
+  return doubt.unit === undefined
+    ? sayNewRig("ground.far", values)
+    : sayNewRig("ground.farUnit", { ...values, unit: sayNewRig(`ground.${doubt.unit}`) });
+}
+
+const measuredFault = (fault: MeasuredFault): string =>
+  fault.kind === "unread" ? fault.message : sayNewRig(`measured.fault.${fault.kind}`, fault.values);
 
 function fileFault(fault: FileFault): string {
   switch (fault.kind) {
@@ -63,6 +84,15 @@ function fileFault(fault: FileFault): string {
       return sayNewRig("file.columns", { row: fault.row, count: fault.count });
     case "number":
       return sayNewRig("file.number", { row: fault.row, got: fault.got });
+    case "unitsDiffer":
+      return sayNewRig("ground.unitsDiffer", { first: fault.first, second: fault.second });
+    case "unitUnknown":
+      return sayNewRig("ground.unitUnknown", { got: fault.got });
+    case "unitSaid":
+      return sayNewRig("ground.unitSaid", {
+        said: sayNewRig(`ground.${fault.said}`),
+        asked: sayNewRig(`ground.${fault.asked}`),
+      });
     case "datum":
       return sayNewRig("ground.datum", { first: Math.round(fault.first) });
     case "backwards":

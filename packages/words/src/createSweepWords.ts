@@ -29,7 +29,8 @@ const MUCH_MISFIT = 3;
 export function createSweepWords(language: Language) {
   return {
     say: saySweep,
-    fault: ({ kind, text, about }: KnobFault) => saySweep(`fault.${kind}`, { text, about }),
+    /** `option`: the one that was given. */
+    fault: ({ kind, text, about }: KnobFault, option: string) => saySweep(`fault.${kind}`, { option, text, about }),
     what: (rig: Rig, what: SweepWhat) => whatText(language, rig, what),
     head: (rig: Rig, { what, knobs }: Swept) =>
       saySweep("head.over", {

@@ -1,27 +1,27 @@
 /** What is said of sweeps and studies. A file of its own: the first load does without it. */
 export const SWEEP_ENGLISH = {
   "fault.form":
-    '--over: got "{text}"; expected PATH=FROM..TO, such as backup.slack=2%..14%, walker.mass=50kg..110kg, connections=0..5 or months=0..24.',
+    '{option}: got "{text}"; expected PATH=FROM..TO, such as backup.slack=2%..14%, walker.mass=50kg..110kg, connections=0..5 or months=0..24.',
   "fault.unknown":
-    '--over: got "{text}"; a rig\'s file has no number of that name. Numbers are named by their path in the file, such as: {about}.',
-  "fault.notNumber": '--over: got "{text}"; that is no number in a rig\'s file but "{about}".',
-  "fault.absent": '--over: got "{text}"; this rig has nothing at {about}.',
-  "fault.value": '--over: got "{text}". {about}',
-  "fault.reversed": '--over: got "{text}"; the range goes backwards. Was {about} meant?',
-  "fault.empty": '--over: got "{text}"; the range is empty: both ends are the same. One value is what check is for.',
-  "fault.whole": '--over: got "{text}"; this is counted in whole numbers.',
+    '{option}: got "{text}"; a rig\'s file has no number of that name. Numbers are named by their path in the file, such as: {about}.',
+  "fault.notNumber": '{option}: got "{text}"; that is no number in a rig\'s file but "{about}".',
+  "fault.absent": '{option}: got "{text}"; this rig has nothing at {about}.',
+  "fault.value": '{option}: got "{text}". {about}',
+  "fault.reversed": '{option}: got "{text}"; the range goes backwards. Was {about} meant?',
+  "fault.empty": '{option}: got "{text}"; the range is empty: both ends are the same. One value is what check is for.',
+  "fault.whole": '{option}: got "{text}"; this is counted in whole numbers.',
   "fault.noConnection":
-    '--over: got "{text}"; connections are copies of the first one in the file, and this rig\'s backup has none.',
-  "fault.noDay": '--over: got "{text}"; months count from a day: say which with --on.',
-  "fault.range": '--over: got "{text}"; at most {about}.',
+    '{option}: got "{text}"; connections are copies of the first one in the file, and this rig\'s backup has none.',
+  "fault.noDay": '{option}: got "{text}"; months count from a day: say which with --on.',
+  "fault.range": '{option}: got "{text}"; at most {about}.',
   "fault.points":
     '--points: got "{text}"; expected a whole number from {least} to {most}: a curve needs {least} points.',
-  "fault.what": '--what: got "{text}"; expected margin, drop, height or load:PART.',
-  "fault.part": '--what: got "{text}"; the rig has no such part. Its parts: {parts}.',
+  "fault.what": '{option}: got "{text}"; expected margin, drop, height or load:PART.',
+  "fault.part": '{option}: got "{text}"; the rig has no such part. Its parts: {parts}.',
   "fault.limit": '--limit: got "{text}". {about}',
   "fault.limitNumber": "A share of what is required is a plain number above 0, such as 1.2.",
-  "fault.many": "--over: a sweep changes one number or two, got {count}.",
-  "fault.same": "--over: {name} is there twice; two different numbers make a map.",
+  "fault.many": "{option}: a sweep changes one number or two, got {count}.",
+  "fault.same": "{option}: {name} is there twice; two different numbers make a map.",
   "fault.noPoint": "{file}: no value of the range gives a rig. At {change}: {message}",
   "fault.fewPoints":
     "{file}: only {count} {count|value|values} of the range {count|gives|give} a rig; a curve needs {least}.",

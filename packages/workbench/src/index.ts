@@ -27,7 +27,14 @@ export { readMatched } from "./breakLog/readMatched.ts";
 export { logTemplate } from "./breakLog/template.ts";
 export { type Foretold, foretold, USUAL_SPEED } from "./foretold.ts";
 export { lowestProfile, type Profile, SHAPES } from "./ground/lowest.ts";
-export { type LengthUnit, type ProfileFault, type ProfileReading, readProfile } from "./ground/readProfile.ts";
+export {
+  type LengthUnit,
+  type ProfileFault,
+  type ProfileReading,
+  type ReachDoubt,
+  reachDoubt,
+  readProfile,
+} from "./ground/readProfile.ts";
 export { type Candidate, candidatesOf, documentAt } from "./howFar/candidate.ts";
 export { canDisconnect, canLoosen, type SweepNumber, sweepNumbers } from "./howFar/numbers.ts";
 export {
@@ -51,11 +58,38 @@ export {
   QUESTIONS,
   type QuestionId,
 } from "./newRig/answers.ts";
+export { withAnswer, withDrawnConnections, withDrawnGround, withProfile } from "./newRig/drawn.ts";
 export type { Doubt, Fault, FaultKind, Place } from "./newRig/fault.ts";
 export { pathsIn } from "./newRig/marks.ts";
-export { type PlacesReading, readPlaces, shareAt } from "./newRig/places.ts";
+export { type PlacesReading, placesText, readPlaces, shareAt } from "./newRig/places.ts";
 export { type AnswersReading, readAnswers } from "./newRig/readAnswers.ts";
 export { type NewRig, rigFrom } from "./newRig/rigFrom.ts";
+export { handStep, reachOfConnection, withConnection } from "./side/connections.ts";
+export {
+  type GroundFault,
+  groundFault,
+  MOST_HANDLES,
+  reachOf,
+  type Steps,
+  stretched,
+  withoutPoint,
+  withPoint,
+  withPointAt,
+} from "./side/ground.ts";
+export { type Point, type Side, type Site, sideOf } from "./side/side.ts";
+export { LEG_FIELDS, type LegField, type LegsReading, readLegs } from "./site/legs.ts";
+export {
+  ANGLE_ERROR,
+  LENGTH_ERROR,
+  MEASURED_FIELDS,
+  MEASURED_WAYS,
+  type MeasuredField,
+  type MeasuredReading,
+  type MeasuredTexts,
+  type MeasuredWay,
+  readMeasured,
+  SIDES,
+} from "./site/measured.ts";
 export {
   EMPTY_STOCK,
   type EntryField,

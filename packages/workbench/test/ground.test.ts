@@ -1,6 +1,6 @@
 /** A ground profile from a file: its unit is said or asked for, and nothing of the ground is lost. */
 import { describe, expect, it } from "vitest";
-import { readProfile, rigFrom } from "../src/index.ts";
+import { reachDoubt, readProfile, rigFrom } from "../src/index.ts";
 
 const kinds = (text: string, unit?: "m" | "ft") => {
   const read = readProfile(text, unit);
@@ -25,9 +25,33 @@ describe("a distance-height file", () => {
   it("that does not say its unit is not guessed at", () => {
     expect(kinds(BODY)).toEqual(["unit"]);
     expect(kinds(`distance,height\n${BODY}`)).toEqual(["unit"]);
-    expect(kinds(`distance [m],height [ft]\n${BODY}`)).toEqual(["unit"]);
+    expect(kinds(`distance [m],height\n${BODY}`)).toEqual(["unit"]);
     const read = readProfile(BODY, "m");
     expect(read.ok && [read.unit, read.profile[1]]).toEqual(["m", ["100 m", "-80 m"]]);
+  });
+
+  it("that says two units, another one, or not the one that somebody said, is refused with what it says", () => {
+    const fault = (text: string, unit?: "m" | "ft") => {
+      const read = readProfile(text, unit);
+      return read.ok ? undefined : read.faults[0];
+    };
+    expect(fault(`distance [m],height [ft]\n${BODY}`)).toEqual({ kind: "unitsDiffer", first: "m", second: "ft" });
+    expect(fault(`x (yd),z (yd)\n${BODY}`, "m")).toEqual({ kind: "unitUnknown", got: "yd" });
+    expect(fault(`x (ft),z (ft)\n${BODY}`, "m")).toEqual({ kind: "unitSaid", said: "ft", asked: "m" });
+    expect(readProfile(`x (ft),z (ft)\n${BODY}`, "ft").ok).toBe(true);
+    expect(fault(`x ('),z (')\n${BODY}`)).toBeUndefined();
+  });
+
+  it("that reaches far beyond the span is doubted, and more so where the other unit would fit", () => {
+    const doubt = (unit: "m" | "ft", span: number) => {
+      const read = readProfile(BODY, unit);
+      return read.ok ? reachDoubt(read.profile, read.unit, span) : undefined;
+    };
+    // 200 ft are 61 m, and 200 m are 656 ft.
+    expect(doubt("m", 60)).toEqual({ reach: 200, span: 60, unit: "ft" });
+    expect(doubt("ft", 200)).toEqual({ reach: 60.96, span: 200, unit: "m" });
+    expect(doubt("m", 120)).toEqual({ reach: 200, span: 120, unit: undefined });
+    expect([doubt("ft", 60), doubt("m", 200), doubt("m", 180)]).toEqual([undefined, undefined, undefined]);
   });
 
   it("that goes backwards, counts from the sea, or holds no numbers is refused", () => {

@@ -2,7 +2,7 @@
 import { createInterface } from "node:readline/promises";
 import { writeRig } from "@secondline/rig";
 import { newRigWords } from "@secondline/words/newRig";
-import { type Answers, type LengthUnit, rigFrom } from "@secondline/workbench";
+import { type Answers, type LengthUnit, reachDoubt, rigFrom } from "@secondline/workbench";
 import { CommandFailure, EXIT } from "../failure.ts";
 import { askAnswers } from "../newRig/askAnswers.ts";
 import { givenAnswers, groundOf } from "../newRig/givenAnswers.ts";
@@ -24,9 +24,10 @@ interface Options {
 export async function newRig(file: string, options: Options): Promise<void> {
   const inputs = [options.answers, options.ground].filter((one) => one !== undefined);
   const out = checkOutFile(file, options.force === true, inputs);
+  const ground = options.ground === undefined ? undefined : groundOf(options.ground, options.groundUnit);
   const given = {
     ...givenAnswers(options.answers, options.set),
-    ...(options.ground === undefined ? {} : { profile: groundOf(options.ground, options.groundUnit) }),
+    ...(ground ? { profile: ground.profile } : {}),
   };
   const isGiven = options.template || Object.keys(given).length > 0 || options.answers !== undefined;
   const answers = isGiven ? given : await asked();
@@ -38,6 +39,8 @@ export async function newRig(file: string, options: Options): Promise<void> {
     );
   writeOutFile(out, writeRig(document));
   print(say("cli.wrote", { file, name: rig.name }));
+  const reach = ground && reachDoubt(ground.profile, ground.unit, rig.span);
+  if (reach) print(wrap(say("cli.doubt", { answer: "profile", message: newRigWords.reachDoubt(reach) }), width));
   for (const { kind, place, values } of doubts) {
     print(wrap(say("cli.doubt", { answer: nameOf(place), message: say(`doubt.${kind}`, values) }), width));
   }

@@ -12,8 +12,11 @@ import {
   rigFrom,
   SHAPES,
 } from "@secondline/workbench";
+import { askMeasured } from "./askMeasured.ts";
 
 const { say } = newRigWords;
+/** Typed instead of a span. */
+const MEASURED = "measured";
 
 export interface Desk {
   /** Undefined: whoever is asked has left. */
@@ -30,6 +33,7 @@ export async function askAnswers({ ask, tell }: Desk, begun: Answers = {}): Prom
     tell("");
     tell(say(`question.${question.id}`));
     tell(say(`help.${question.id}`));
+    if (question.id === "site") tell(say("cli.measured"));
     for (const id of question.answers) {
       if (answers[id] !== undefined || !isAsked(id, answers)) continue;
       const next = await askOne(id, answers, { ask, tell });
@@ -49,6 +53,12 @@ async function askOne(id: AnswerId, answers: Answers, { ask, tell }: Desk): Prom
     const text = (await ask(prompt))?.trim();
     if (text === undefined) return undefined;
     if (text === "") return answers;
+    if (id === "span" && text.toLowerCase() === MEASURED) {
+      const measured = await askMeasured({ ask, tell });
+      if (measured === undefined) return undefined;
+      if (measured === "back") continue;
+      return { ...answers, ...measured };
+    }
     const next = { ...answers, [id]: text.toLowerCase() === "ok" && ANSWERS[id].start !== "" ? start : text };
     const [fault] = rigFrom(next).faults.filter(({ place }) => place === id);
     if (!fault) return next;

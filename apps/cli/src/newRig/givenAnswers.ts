@@ -39,10 +39,15 @@ function setAnswers(sets: readonly string[]): Answers {
   return answers;
 }
 
+export interface GivenGround {
+  readonly profile: NonNullable<Answers["profile"]>;
+  readonly unit: LengthUnit;
+}
+
 /** The ground from a file; its unit must be said where the file does not. */
-export function groundOf(file: string, unit: LengthUnit | undefined): NonNullable<Answers["profile"]> {
+export function groundOf(file: string, unit: LengthUnit | undefined): GivenGround {
   const read = readProfile(readText(file, MOST_TEXT), unit);
-  if (read.ok) return read.profile.map(([x, z]) => [x, z]);
+  if (read.ok) return { profile: read.profile.map(([x, z]) => [x, z]), unit: read.unit };
   throw new CommandFailure(
     EXIT.input,
     read.faults.map((fault) => `${file}: ${fault.kind === "unit" ? say("cli.unit") : newRigWords.fileFault(fault)}`),

@@ -66,7 +66,7 @@ function plannedRig(
   const read = plan.sweeps.map(({ over }) =>
     over.map((text) => readKnob(text, { rig, document, dated: plan.on !== undefined })),
   );
-  const wrong = read.flat().flatMap((one) => (one.ok ? [] : [`${name}: ${sweepWords.fault(one.fault)}`]));
+  const wrong = read.flat().flatMap((one) => (one.ok ? [] : [`${name}: ${sweepWords.fault(one.fault, "over")}`]));
   return {
     planned: { file: name, document, sweeps: read.map((knobs) => knobs.flatMap((one) => (one.ok ? [one.knob] : []))) },
     wrong,

@@ -6,6 +6,7 @@ import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build } from "rolldown";
 import { afterAll } from "vitest";
+import { facesPlugin } from "../../facesPlugin.mjs";
 
 const root = fileURLToPath(new URL("../../", import.meta.url));
 /** The repository's root, where demo-data is. */
@@ -37,6 +38,7 @@ export async function bundle({ workers = false } = {}): Promise<string> {
     cwd: root,
     input: { cli: "src/cli.ts", ...(workers ? { worker: "src/worker.ts" } : {}) },
     platform: "node",
+    plugins: [facesPlugin()],
     logLevel: "silent",
     output: { dir, format: "esm", entryFileNames: "[name].mjs", chunkFileNames: "[name]-[hash].mjs" },
   });

@@ -8,11 +8,14 @@ import { createStage } from "../scene/stage.ts";
 import { TensionLegend } from "../scene/TensionLegend.tsx";
 import { sceneWords } from "../scene/words.ts";
 import { createElevationPainter } from "./elevationPainter.ts";
+import type { FlatView } from "./flatView.ts";
 import { moveFlatView } from "./moveFlatView.ts";
 
 export interface ElevationProps extends SceneProps {
   /** Inside another picture that already has a legend and a description. */
   readonly bare?: boolean;
+  /** All of the ground is framed, however deep, and whoever draws over the picture is told its window whenever that changes. */
+  readonly onView?: (view: FlatView, size: { readonly width: number; readonly height: number }) => void;
 }
 
 /** The rig seen square from the side, drawn flat. Needs no WebGL; follows the same clock. */
@@ -29,6 +32,7 @@ export function Elevation(props: ElevationProps) {
     selectedPart,
     bare = false,
     snapshot,
+    onView,
   } = props;
   const host = useRef<HTMLDivElement>(null);
   const canvas = useRef<HTMLCanvasElement>(null);
@@ -48,12 +52,14 @@ export function Elevation(props: ElevationProps) {
       palette: PALETTES[theme],
       theme,
       wholeRig,
+      wholeGround: onView !== undefined,
       options: { showForces, selectedPart, wide: wholeRig },
     });
     let asked = 0;
     const draw = () => {
       asked = 0;
       painter.paint(clock.getSnapshot().time);
+      onView?.({ ...painter.view }, { ...painter.size });
     };
     const ask = () => {
       if (asked === 0) asked = requestAnimationFrame(draw);
@@ -80,7 +86,7 @@ export function Elevation(props: ElevationProps) {
       if (snapshot?.current === snap) snapshot.current = null;
       painter.dispose();
     };
-  }, [stage, clock, theme, wholeRig, showForces, selectedPart, snapshot]);
+  }, [stage, clock, theme, wholeRig, showForces, selectedPart, snapshot, onView]);
 
   const picture = (
     <div ref={host} className={styles.layer}>

@@ -27,6 +27,8 @@ export interface ElevationDrawing {
   readonly palette: Palette;
   readonly theme: Theme;
   readonly wholeRig: boolean;
+  /** All of the ground, however deep; default: a deep gap runs out of the picture below. */
+  readonly wholeGround?: boolean;
   readonly options: NoteOptions;
 }
 
@@ -64,7 +66,8 @@ export function createElevationPainter(s: Surroundings): ElevationPainter {
     size.width = Math.max(canvas.clientWidth, 1);
     size.height = Math.max(canvas.clientHeight, 1);
     const covered = coveredEdges(coveredBoxes(s.notesHost), size.height);
-    fitFlat(view, stage.recording, stage.gap, s.wholeRig, size.width, size.height, covered);
+    const scope = s.wholeGround ? "ground" : s.wholeRig ? "rig" : "event";
+    fitFlat(view, stage.recording, stage.gap, scope, size.width, size.height, covered);
   }
 
   function paint(time: number): void {
@@ -103,7 +106,7 @@ function coveredEdges(boxes: readonly Box[], height: number): Covered {
 /** The elevation of the whole rig or of the event, framed for a picture that is not on the screen [px]. */
 export function drawElevation(drawing: ElevationDrawing, ink: Ink, width: number, height: number, time: number): void {
   const view: FlatView = { x: 0, z: 0, scale: 10 };
-  fitFlat(view, drawing.stage.recording, drawing.stage.gap, drawing.wholeRig, width, height);
+  fitFlat(view, drawing.stage.recording, drawing.stage.gap, drawing.wholeRig ? "rig" : "event", width, height);
   drawWithWords(createElevationScene(drawing), drawing, ink, view, { width, height }, time);
 }
 

@@ -20,16 +20,20 @@ const NOTHING: Covered = { top: 0, bottom: 0 };
 /** A small picture keeps so much free above and below what it shows, apart from what lies over it [px]. */
 const NARROW_EDGE = 24;
 
-/** Window that holds the event, or the whole rig with the ground beneath, inside the picture. */
+/** What a picture holds: the event, the whole rig with what there is room for of the ground beneath, or all of that. */
+export type FlatScope = "event" | "rig" | "ground";
+
+/** Window that holds so much inside the picture. */
 export function fitFlat(
   view: FlatView,
   recording: Recording,
   gap: Gap,
-  wholeRig: boolean,
+  scope: FlatScope,
   width: number,
   height: number,
   covered: Covered = NOTHING,
 ): void {
+  const wholeRig = scope !== "event";
   const bounds = wholeRig ? rigBounds(recording, gap) : eventBounds(recording);
   const narrow = width < 560;
   const side = narrow ? 14 : 48;
@@ -38,7 +42,8 @@ export function fitFlat(
   const upright = Math.max(height - (narrow ? covered.top + covered.bottom + 2 * NARROW_EDGE : 120), 50);
   const wide = free / (bounds.right - bounds.left);
   // A deep gap may run out of the picture below; the line and the fall may not.
-  view.scale = Math.min(wide, upright / (bounds.top - bounds.least));
+  const least = scope === "ground" ? bounds.bottom : bounds.least;
+  view.scale = Math.min(wide, upright / (bounds.top - least));
   view.x = 0.5 * (bounds.left + bounds.right) + (right - side) / (2 * view.scale);
   const low = Math.max(bounds.bottom, bounds.top - upright / view.scale);
   view.z = 0.5 * (bounds.top + low) + (narrow ? 0.5 * (covered.top - covered.bottom) : -14) / view.scale;

@@ -28,6 +28,7 @@ export function moveFlatView(host: HTMLElement, view: FlatView, home: () => void
   host.addEventListener(
     "pointerdown",
     (event) => {
+      if (isOnGrip(event)) return;
       host.setPointerCapture(event.pointerId);
       held.set(event.pointerId, place(event));
     },
@@ -57,7 +58,7 @@ export function moveFlatView(host: HTMLElement, view: FlatView, home: () => void
   host.addEventListener(
     "keydown",
     (event) => {
-      if (event.ctrlKey || event.metaKey || event.altKey) return;
+      if (event.ctrlKey || event.metaKey || event.altKey || isOnGrip(event)) return;
       const [dx, dy] = ARROWS[event.key] ?? [0, 0];
       if (dx !== 0 || dy !== 0) panFlat(view, dx * STEP, dy * STEP);
       else if (event.key === "+" || event.key === "=") zoom(ZOOM, host.clientWidth / 2, host.clientHeight / 2);
@@ -72,6 +73,9 @@ export function moveFlatView(host: HTMLElement, view: FlatView, home: () => void
   );
   return () => ending.abort();
 }
+
+/** What lies over the picture to be taken hold of is moved by itself. */
+const isOnGrip = ({ target }: Event): boolean => target instanceof Element && target.closest("[data-grip]") !== null;
 
 const ARROWS: Readonly<Record<string, readonly [number, number]>> = {
   ArrowLeft: [1, 0],

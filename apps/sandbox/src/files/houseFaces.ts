@@ -2,22 +2,22 @@
 import sans from "@fontsource/ibm-plex-sans/files/ibm-plex-sans-latin-400-normal.woff2?url";
 import sansStrong from "@fontsource/ibm-plex-sans/files/ibm-plex-sans-latin-600-normal.woff2?url";
 import serif from "@fontsource-variable/source-serif-4/files/source-serif-4-latin-wght-normal.woff2?url";
+import { faceRule, HOUSE_FACES } from "@secondline/report";
 
-const FACES = [
-  { family: "IBM Plex Sans", weight: "400", url: sans },
-  { family: "IBM Plex Sans", weight: "600", url: sansStrong },
-  { family: "Source Serif 4", weight: "200 900", url: serif },
-] as const;
+const FILES: Readonly<Record<(typeof HOUSE_FACES)[number]["file"], string>> = {
+  "@fontsource/ibm-plex-sans/files/ibm-plex-sans-latin-400-normal.woff2": sans,
+  "@fontsource/ibm-plex-sans/files/ibm-plex-sans-latin-600-normal.woff2": sansStrong,
+  "@fontsource-variable/source-serif-4/files/source-serif-4-latin-wght-normal.woff2": serif,
+};
 
 /** Empty where a face cannot be fetched: the page then takes what is installed. */
 export async function houseFaces(): Promise<string> {
   try {
     const rules = await Promise.all(
-      FACES.map(async ({ family, weight, url }) => {
-        const answer = await fetch(url);
+      HOUSE_FACES.map(async (face) => {
+        const answer = await fetch(FILES[face.file]);
         if (!answer.ok) throw new Error(`${answer.status}`);
-        const data = base64(new Uint8Array(await answer.arrayBuffer()));
-        return `@font-face{font-family:"${family}";font-weight:${weight};src:url(data:font/woff2;base64,${data}) format("woff2")}`;
+        return faceRule(face, base64(new Uint8Array(await answer.arrayBuffer())));
       }),
     );
     return rules.join("\n");

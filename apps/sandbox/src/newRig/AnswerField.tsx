@@ -28,10 +28,11 @@ export function AnswerField({ id, desk, confirmed }: Props) {
   const doubts = made.doubts.filter(({ place }) => place === id);
   const value = answerOf(answers, id);
   const isTemplate = answers[id] === undefined && !confirmed && ANSWERS[id].start !== "" && id !== "name";
+  const isDrawn = answers.drawn?.some((one) => one === id) ?? false;
   const shared = {
     label: say(`answer.${id}`),
     value,
-    unconfirmed: isTemplate ? say("mark.template") : undefined,
+    unconfirmed: isTemplate ? say("mark.template") : isDrawn && !confirmed ? say("mark.drawn") : undefined,
     onChange: (text: string) => answer(id, text),
   };
   const options = optionsOf(id);

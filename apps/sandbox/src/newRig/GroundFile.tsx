@@ -1,5 +1,5 @@
 import { newRigWords } from "@secondline/words/newRig";
-import { type LengthUnit, readProfile } from "@secondline/workbench";
+import { type LengthUnit, type ReachDoubt, reachDoubt, readProfile } from "@secondline/workbench";
 import { useState } from "react";
 import { Button } from "../design/Button.tsx";
 import { chooseFile } from "../files/chooseFile.ts";
@@ -10,15 +10,25 @@ const TABLES = ".csv,.tsv,.txt,text/csv";
 
 type Profile = readonly (readonly [string, string])[];
 
+interface Props {
+  /** [m]; undefined while it cannot be read. */
+  span: number | undefined;
+  onTake: (profile: Profile) => void;
+}
+
 /** Takes a ground profile from a table of distance and height; asks for the unit where the file does not say it. */
-export function GroundFile({ onTake }: { onTake: (profile: Profile) => void }) {
+export function GroundFile({ span, onTake }: Props) {
   const [told, setTold] = useState("");
   const [asked, setAsked] = useState<{ readonly file: string; readonly text: string }>();
+  const [doubt, setDoubt] = useState<ReachDoubt>();
 
   function take(file: string, text: string, unit?: LengthUnit): void {
     const read = readProfile(text, unit);
+    const odd = read.ok && span !== undefined ? reachDoubt(read.profile, read.unit, span) : undefined;
+    setDoubt(odd);
     if (read.ok) {
-      setAsked(undefined);
+      // Where nobody but a person said the unit, the other one is one step away.
+      setAsked(odd?.unit !== undefined && unit !== undefined ? { file, text } : undefined);
       onTake(read.profile);
       setTold(say("ground.read", { file, count: read.profile.length, unit: say(`ground.${read.unit}`) }));
       return;
@@ -37,6 +47,7 @@ export function GroundFile({ onTake }: { onTake: (profile: Profile) => void }) {
       <Button icon="open" label={say("ground.file")} onClick={() => chooseFile(TABLES, open)} />
       <p role="status" className={styles.help}>
         {told}
+        {doubt && <span className={styles.doubt}> {newRigWords.reachDoubt(doubt)}</span>}
       </p>
       {asked && (
         <div className={styles.buttons}>

@@ -1,10 +1,11 @@
 import { newRigWords } from "@secondline/words/newRig";
-import { QUESTIONS } from "@secondline/workbench";
+import { QUESTIONS, type Side } from "@secondline/workbench";
 import { useEffect } from "react";
 import { Button } from "../design/Button.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
 import type { Theme } from "../design/palette.ts";
 import type { FileActions } from "../files/useFileActions.ts";
+import { type SideDesk, useSideDesk } from "../side/sideDesk.ts";
 import { useActions } from "../state/useSandbox.ts";
 import { CautionFoot } from "../verdict/CautionFoot.tsx";
 import { words } from "../words.ts";
@@ -15,11 +16,14 @@ import { type NewRigDesk, useNewRig } from "./useNewRig.ts";
 import { useSketch } from "./useSketch.ts";
 
 const { say } = newRigWords;
+const NOTHING: Side = { site: { span: 1, rise: 0 }, points: [], connections: [] };
 
 /** Eight questions on one page, and the rig that follows from them growing beside it. */
 export function NewRigView({ theme, openDocument }: { theme: Theme; openDocument: FileActions["openDocument"] }) {
   const desk = useNewRig();
-  const { made } = desk;
+  const { made, side } = desk;
+  const sideDesk = useSideDesk(side ?? NOTHING, desk.host);
+  const hand: SideDesk | undefined = side && sideDesk;
   const sketched = useSketch(made.rig);
   const { look, stop, runNow } = useActions();
   // The threads are for the drawing; what the rig before still lacked is looked for when it is in sight again.
@@ -39,13 +43,13 @@ export function NewRigView({ theme, openDocument }: { theme: Theme; openDocument
           <h2 className={styles.head}>{say("title")}</h2>
           <p className={styles.intro}>{say("intro")}</p>
           {QUESTIONS.map((question) => (
-            <QuestionPart key={question.id} question={question} desk={desk} />
+            <QuestionPart key={question.id} question={question} desk={desk} hand={hand} />
           ))}
           <Rest desk={desk} />
         </main>
         <aside className={styles.side} aria-label={say("result")}>
           <div className={styles.picture}>
-            <SidePicture sketched={sketched} theme={theme} isOld={made.rig === undefined} />
+            <SidePicture sketched={sketched} theme={theme} isOld={made.rig === undefined} hand={hand} />
           </div>
           <div className={styles.finish}>
             <State desk={desk} />
@@ -80,7 +84,9 @@ function State({ desk: { made } }: { desk: NewRigDesk }) {
 /** What no question asks, and what is wrong with no single answer. */
 function Rest({ desk }: { desk: NewRigDesk }) {
   const { made, reset } = desk;
-  const others = made.faults.flatMap((fault) => (fault.place === "rig" && fault.kind === "issue" ? [fault.issue] : []));
+  const others = made.faults.flatMap((fault) =>
+    ELSEWHERE.has(fault.place) && fault.kind === "issue" ? [fault.issue] : [],
+  );
   const rest = made.unconfirmed.filter((path) => REST.test(path));
   return (
     <section className={styles.question}>
@@ -99,4 +105,6 @@ function Rest({ desk }: { desk: NewRigDesk }) {
   );
 }
 
+/** Places that no question shows. */
+const ELSEWHERE: ReadonlySet<string> = new Set(["rig", "stocks"]);
 const REST = /end[AB]\.|hardware|pullAngle|legLength|^rings|^harness/;

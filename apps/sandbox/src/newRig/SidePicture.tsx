@@ -1,42 +1,90 @@
+import type { Recording } from "@secondline/engine";
 import { quantity } from "@secondline/words";
 import { newRigWords } from "@secondline/words/newRig";
+import { useMemo, useState } from "react";
 import type { Theme } from "../design/palette.ts";
-import { Elevation } from "../elevation/Elevation.tsx";
+import { Elevation, type ElevationProps } from "../elevation/Elevation.tsx";
+import { createLiveFrame } from "../scene/liveFrame.ts";
 import type { SceneClock } from "../scene/sceneProps.ts";
+import { flatProjection } from "../side/projection.ts";
+import { SideHandles } from "../side/SideHandles.tsx";
+import type { SideDesk } from "../side/sideDesk.ts";
 import styles from "./newRig.module.css";
 import type { Sketched } from "./useSketch.ts";
 
 /** Nothing moves: the rig at rest. */
 const AT_REST: SceneClock = { getSnapshot: () => ({ time: 0 }), subscribe: () => () => undefined };
 
-/** The rig from the side as it follows from the answers; `isOld`: as it was before some that are to be put right. */
-export function SidePicture({
-  sketched,
-  theme,
-  isOld,
-}: {
+interface Props {
   sketched: Sketched | undefined;
   theme: Theme;
+  /** As it was before some answers that are to be put right. */
   isOld: boolean;
-}) {
+  /** What can be moved by hand; undefined while the answers do not say it. */
+  hand: SideDesk | undefined;
+}
+
+type Seen = Parameters<NonNullable<ElevationProps["onView"]>>;
+
+/** The rig from the side as it follows from the answers, with handles on ground and connections. */
+export function SidePicture({ sketched, theme, isOld, hand }: Props) {
   const { say } = newRigWords;
+  const [seen, setSeen] = useState<Seen>();
+  const onView = useMemo(
+    () =>
+      (...next: Seen) =>
+        setSeen((now) => (same(now, next) ? now : next)),
+    [],
+  );
+  const lineAt = useMemo(() => heightOfLine(sketched?.recording), [sketched]);
+  const projection = useMemo(() => seen && flatProjection(...seen, lineAt), [seen, lineAt]);
   if (!sketched) return <p className={styles.coming}>{say("sketch.coming")}</p>;
   const { rig, recording } = sketched;
   return (
     <>
-      <div className={styles.drawing} role="img" aria-label={say("sketch", { span: quantity.length(rig.span) })}>
-        <Elevation
-          bare
-          rig={rig}
-          recording={recording}
-          clock={AT_REST}
-          theme={theme}
-          camera="elevation"
-          showForces={false}
-          reducedMotion
-        />
+      <div className={styles.drawing} data-scene>
+        <div className={styles.layer} role="img" aria-label={say("sketch", { span: quantity.length(rig.span) })}>
+          <Elevation
+            bare
+            rig={rig}
+            recording={recording}
+            clock={AT_REST}
+            theme={theme}
+            camera="elevation"
+            showForces={false}
+            reducedMotion
+            onView={onView}
+          />
+        </div>
+        {hand && projection && <SideHandles desk={hand} projection={projection} grips={["ground", "connection"]} />}
       </div>
       {isOld && <p className={styles.old}>{say("sketch.kept")}</p>}
     </>
   );
+}
+
+function same(now: Seen | undefined, [view, size]: Seen): boolean {
+  if (!now) return false;
+  const [before, was] = now;
+  return (
+    before.x === view.x &&
+    before.z === view.z &&
+    before.scale === view.scale &&
+    was.width === size.width &&
+    was.height === size.height
+  );
+}
+
+/** Where the main line hangs in the picture at a distance from anchor A [m]. */
+function heightOfLine(recording: Recording | undefined): (x: number) => number {
+  if (!recording) return () => 0;
+  const { positions, mainNodes } = createLiveFrame(recording);
+  return (x) => {
+    for (let i = 1; i < mainNodes; i++) {
+      const [x0, z0] = [positions[3 * i - 3]!, positions[3 * i - 1]!];
+      const [x1, z1] = [positions[3 * i]!, positions[3 * i + 2]!];
+      if (x <= x1 && x1 > x0) return z0 + ((z1 - z0) * (x - x0)) / (x1 - x0);
+    }
+    return positions[3 * mainNodes - 1] ?? 0;
+  };
 }

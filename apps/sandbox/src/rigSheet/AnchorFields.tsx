@@ -1,4 +1,7 @@
 import { fieldAt, valueAt } from "@secondline/rig";
+import { newRigWords } from "@secondline/words/newRig";
+import { Disclosure } from "../design/Disclosure.tsx";
+import { MeasuredLegs } from "../measure/MeasuredLegs.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { ChoiceOfKind, Condition, Own, PartList, Rated } from "./parts.tsx";
 import { RigField } from "./RigField.tsx";
@@ -10,12 +13,23 @@ export function AnchorFields({ anchor }: { anchor: "anchorA" | "anchorB" }) {
   return (
     <>
       <RigField path={`${anchor}.legAngle`} slider help />
+      <Legs anchor={anchor} />
       <RigField path={`${anchor}.legLength`} />
       <RigField path={`${anchor}.axisAngle`} help />
       <RigField path={`${anchor}.stiffness`} help />
       <Parts at={`${anchor}.points`} noun="rock point" kind="bolt" least={1} />
       <Parts at={`${anchor}.hardware`} noun="piece of hardware" kind="shackle" least={0} />
     </>
+  );
+}
+
+function Legs({ anchor }: { anchor: "anchorA" | "anchorB" }) {
+  const { edit } = useActions();
+  const label = fieldAt(`${anchor}.legAngle`)!.label;
+  return (
+    <Disclosure title={newRigWords.say("legs.open", { anchor: anchor.slice(-1) })} level={4}>
+      <MeasuredLegs onTake={(angle) => edit(`${anchor}.legAngle`, angle, label)} />
+    </Disclosure>
   );
 }
 

@@ -1,7 +1,9 @@
-import { valueAt } from "@secondline/rig";
+import { parseQuantity, valueAt } from "@secondline/rig";
+import { newRigWords } from "@secondline/words/newRig";
 import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
+import { quantity } from "../words.ts";
 import styles from "./BackupFields.module.css";
 import { useFaultsAt } from "./faults.ts";
 import { LineFields } from "./LineFields.tsx";
@@ -9,6 +11,7 @@ import { useAddPart } from "./Marks.tsx";
 import { PlacesField } from "./PlacesField.tsx";
 import { Condition, Own, PartList, Rated } from "./parts.tsx";
 import { RigField } from "./RigField.tsx";
+import { SideDrawing } from "./SideDrawing.tsx";
 
 /** The backup, or the way to add one. */
 export function BackupFields() {
@@ -100,6 +103,7 @@ export function JointFields() {
   if (!hasBackup) return <p>Connections need a backup.</p>;
   return (
     <>
+      <SideDrawing grip="connection" />
       <Spread at="backup.connections" noun="connections" start={NEW_CONNECTION} />
       <Joints at="backup.connections" noun="connection" start={NEW_CONNECTION} />
       <Spread at="backup.tapes" noun="tapes" start={NEW_TAPE} />
@@ -109,14 +113,13 @@ export function JointFields() {
 }
 
 function Joints({ at, noun, start }: { at: string; noun: string; start: object }) {
+  const { span } = useSandbox((state) => state.document.rig);
   return (
     <PartList
       at={at}
       noun={noun}
       make={(items) => ({ ...start, ...(items.at(-1) as object | undefined), at: 0.5 })}
-      titleOf={(item, index) =>
-        `${noun.charAt(0).toUpperCase()}${noun.slice(1)} ${index + 1}, at ${String((item as { at?: unknown }).at)}`
-      }
+      titleOf={(item, index) => `${noun.charAt(0).toUpperCase()}${noun.slice(1)} ${index + 1}, ${placeOf(item, span)}`}
     >
       {(path) => (
         <>
@@ -128,6 +131,13 @@ function Joints({ at, noun, start }: { at: string; noun: string; start: object }
       )}
     </PartList>
   );
+}
+
+/** Where it is, by metre; as it was written where that is no place. */
+function placeOf(item: unknown, span: number): string {
+  const { at } = item as { at?: unknown };
+  const read = parseQuantity(at, "position");
+  return read.ok ? newRigWords.say("side.fromA", { distance: quantity.along(read.value * span) }) : `at ${String(at)}`;
 }
 
 /** More than this nobody ties; the document itself takes more. */

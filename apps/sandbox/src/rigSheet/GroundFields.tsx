@@ -1,5 +1,6 @@
-import { groupName, valueAt } from "@secondline/rig";
+import { groupName, marksIn, valueAt } from "@secondline/rig";
 import { newRigWords } from "@secondline/words/newRig";
+import { useShallow } from "zustand/react/shallow";
 import { Button } from "../design/Button.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
@@ -7,18 +8,27 @@ import styles from "./GroundFields.module.css";
 import { GroundShort } from "./GroundShort.tsx";
 import { ConfirmOne } from "./Marks.tsx";
 import { RigField } from "./RigField.tsx";
+import { SideDrawing } from "./SideDrawing.tsx";
 
 /** The ground below the line as points from A to B. */
 export function GroundFields() {
   const value = useSandbox((state) => valueAt(state.document.history.present, "ground"));
   const points = Array.isArray(value) ? (value as unknown[][]) : [];
-  const { edit } = useActions();
+  const marks = useSandbox(useShallow((state) => marksIn(state.document.history.present)));
+  const { edit, finishEdit } = useActions();
+  function put(next: readonly unknown[], label: string): void {
+    edit("ground", next, label, "ground points");
+    // One point more or less confirms none of the others.
+    if (marks.includes("ground")) edit("unconfirmed", marks, label, "ground points");
+    finishEdit();
+  }
   return (
     <div>
       <ConfirmOne path="ground" name={groupName("ground") ?? "ground"} named />
       <Disclosure title={newRigWords.say("ground.short")} level={4}>
         <GroundShort />
       </Disclosure>
+      <SideDrawing grip="ground" />
       {points.map((point, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a point is known by its place in the list
         <div key={index} className={styles.point}>
@@ -30,7 +40,7 @@ export function GroundFields() {
               icon="plus"
               iconOnly
               label={`Add a point after point ${index + 1}`}
-              onClick={() => edit("ground", points.toSpliced(index + 1, 0, [...point]), "Ground point added")}
+              onClick={() => put(points.toSpliced(index + 1, 0, [...point]), "Ground point added")}
             />
             <Button
               tone="quiet"
@@ -38,7 +48,7 @@ export function GroundFields() {
               iconOnly
               label={`Remove point ${index + 1}`}
               disabled={points.length <= 2}
-              onClick={() => edit("ground", points.toSpliced(index, 1), "Ground point removed")}
+              onClick={() => put(points.toSpliced(index, 1), "Ground point removed")}
             />
           </div>
         </div>

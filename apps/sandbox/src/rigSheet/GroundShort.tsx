@@ -50,7 +50,7 @@ export function GroundShort() {
         <TextField label={say("answer.lowestAt")} value={spot} onChange={setSpot} messages={wrong("lowestAt")} />
       )}
       <Button label={say("ground.make")} disabled={!read.ok} onClick={make} />
-      <GroundFile onTake={(profile) => edit("ground", profile, say("ground.step"))} />
+      <GroundFile span={span} onTake={(profile) => edit("ground", profile, say("ground.step"))} />
     </div>
   );
 }

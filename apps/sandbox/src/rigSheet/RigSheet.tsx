@@ -1,6 +1,8 @@
+import { newRigWords } from "@secondline/words/newRig";
 import { Fragment, type ReactNode } from "react";
 import { Button } from "../design/Button.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
+import { MeasuredSite } from "../measure/MeasuredSite.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { OwnStock } from "../stocks/OwnStock.tsx";
 import { AnchorFields } from "./AnchorFields.tsx";
@@ -50,6 +52,7 @@ export function RigSheet({ onClose }: { onClose?: () => void }) {
           <RigField path="id" help />
           <RigField path="notes" />
           <RigField path="rise" slider />
+          <FromMeasured />
           <RigField path="requiredFactorBasis" />
           <GroundFields />
         </Group>
@@ -87,6 +90,16 @@ export function RigSheet({ onClose }: { onClose?: () => void }) {
         <OwnMaterials />
       </div>
     </div>
+  );
+}
+
+/** Span and rise in one step, with the ground moved along. */
+function FromMeasured() {
+  const { placeAnchorB } = useActions();
+  return (
+    <Disclosure title={newRigWords.say("measured.open")} level={4}>
+      <MeasuredSite onTake={({ span, rise }) => placeAnchorB(span, rise, newRigWords.say("measured.step"))} />
+    </Disclosure>
   );
 }
 

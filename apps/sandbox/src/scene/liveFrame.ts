@@ -3,6 +3,8 @@
  * reads from here; nothing in here allocates while time runs.
  */
 import { type Recording, SIGNALS, type SignalName } from "@secondline/engine";
+import { type FreeEnds, freeEndsOf } from "./shape/freeEnds.ts";
+import type { Gap } from "./shape/gap.ts";
 import { createPose, type Pose, poseWalker } from "./shape/walkerPose.ts";
 
 export interface LiveFrame {
@@ -23,12 +25,15 @@ export interface LiveFrame {
   /** Lowest height of the tie-in so far [m]. */
   lowest: number;
   readonly pose: Pose;
+  /** Undefined where no ground is drawn. */
+  readonly freeEnds: FreeEnds | undefined;
 }
 
 /** Half of the window over which a force on screen is averaged: the eye cannot read the ringing [s]. */
 const FORCE_WINDOW = 0.004;
 
-export function createLiveFrame(recording: Recording): LiveFrame {
+/** `gap`: the ground that is drawn, out of which free ends are kept. */
+export function createLiveFrame(recording: Recording, gap?: Gap): LiveFrame {
   const { mainNodes, backupNodes, count, tensions } = recording.frames;
   const live: LiveFrame = {
     recording,
@@ -43,6 +48,7 @@ export function createLiveFrame(recording: Recording): LiveFrame {
     forces: { leash: 0, mainA: 0, mainB: 0, backupA: 0, backupB: 0, ringOnMain: 0, ringOnBackup: 0 },
     lowest: recording.walker.start,
     pose: createPose(),
+    freeEnds: gap && freeEndsOf(recording, gap),
   };
   sampleFrame(live, 0);
   return live;
@@ -66,6 +72,7 @@ export function sampleFrame(live: LiveFrame, time: number): void {
   for (let i = 0; i < SIGNALS.length; i++) live.forces[SIGNALS[i]!] = forceAt(live.recording, SIGNALS[i]!, time);
   live.lowest = lowestUntil(live.recording, time);
   live.time = time;
+  live.freeEnds?.keepOut(live);
   poseWalker(live.pose, live, velocity(live, before, after));
 }
 

@@ -25,9 +25,9 @@ export function createStage(
   return {
     recording,
     rig,
-    live: createLiveFrame(recording),
+    live: createLiveFrame(recording, gap),
     before: createLiveFrame(recording),
-    previous: previous ? createLiveFrame(previous) : undefined,
+    previous: previous ? createLiveFrame(previous, gap) : undefined,
     gap,
     notes: createNotes(recording, rig, gap, gaveWay),
   };

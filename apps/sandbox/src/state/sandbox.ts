@@ -27,6 +27,8 @@ export interface Actions {
   edit: (path: string, value: unknown, label: string, group?: string) => void;
   /** Another span or rise, with the ground moved along. */
   moveAnchorB: (path: "span" | "rise", text: string, label: string, group: string) => void;
+  /** Span and rise in one step, as texts. */
+  placeAnchorB: (span: string, rise: string, label: string) => void;
   /** The field was left: the next change is a step of its own. */
   finishEdit: () => void;
   /** Takes another rig as the document; undo brings the old one back. */
@@ -116,6 +118,10 @@ export function createSandbox(services: Services, start: Start): Sandbox {
       // From the document before the first letter: rounding must not add up while somebody types or slides.
       const before = groupStart(history(), group);
       takeOver(record(history(), label, moveAnchorB(before, path, text), group));
+    },
+    placeAnchorB(span, rise, label) {
+      const along = moveAnchorB(history().present, "span", span);
+      takeOver(record(history(), label, moveAnchorB(along, "rise", rise)));
     },
     finishEdit: () => takeOver(closeGroup(history())),
     replaceRig(document, label) {

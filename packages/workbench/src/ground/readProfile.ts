@@ -11,6 +11,11 @@ export type ProfileFault =
   | TableFault
   /** The file does not say whether it is in metres or feet: somebody must. */
   | { readonly kind: "unit" }
+  /** It says two, or another one. */
+  | { readonly kind: "unitsDiffer"; readonly first: string; readonly second: string }
+  | { readonly kind: "unitUnknown"; readonly got: string }
+  /** It says another one than somebody did. */
+  | { readonly kind: "unitSaid"; readonly said: LengthUnit; readonly asked: LengthUnit }
   | { readonly kind: "backwards"; readonly row: number }
   /** Heights that count from somewhere else, such as the sea. */
   | { readonly kind: "datum"; readonly first: number };
@@ -23,7 +28,11 @@ export type ProfileReading =
 export function readProfile(text: string, unit?: LengthUnit): ProfileReading {
   const table = readTable(text);
   if (!table.ok) return table;
-  const said = table.columns && unitOf(table.columns.slice(0, 2).map((column) => column.unit));
+  const said = unitOf(table.columns?.slice(0, 2).map((column) => column.unit) ?? []);
+  if (typeof said === "object") return { ok: false, faults: [said] };
+  if (said !== undefined && unit !== undefined && said !== unit) {
+    return { ok: false, faults: [{ kind: "unitSaid", said, asked: unit }] };
+  }
   const used = said ?? unit;
   if (used === undefined) return { ok: false, faults: [{ kind: "unit" }] };
   const factor = used === "ft" ? FEET : 1;
@@ -46,13 +55,43 @@ const metre = (value: number) => `${Math.round(value * 100) / 100} m`;
 /** Ground is never written lower than it is. */
 const height = (value: number) => `${Math.ceil(value * 100 - 1e-6) / 100} m`;
 
-/** One unit for both columns; undefined where the file does not say, or says two. */
-function unitOf(units: readonly string[]): LengthUnit | undefined {
-  const known = units.map((unit): LengthUnit | undefined => {
-    if (/^(?:m|metre|metres|meter|meters)$/i.test(unit)) return "m";
-    return /^(?:ft|foot|feet)$/i.test(unit) ? "ft" : undefined;
-  });
-  return known[0] !== undefined && known[0] === known[1] ? known[0] : undefined;
+const METRES = /^(?:m|metre|metres|meter|meters)$/i;
+const FOOT = /^(?:ft|foot|feet|['\u2032])$/i;
+/** Lengths that a surveyor's table may be in and this reader does not take. */
+const OTHER = /^(?:mm|cm|dm|km|in|inch|inches|yd|yard|yards|mi|mile|miles|["\u2033])$/i;
+
+/** One unit for both columns; undefined where the file does not say. */
+function unitOf(units: readonly string[]): LengthUnit | ProfileFault | undefined {
+  const other = units.find((unit) => OTHER.test(unit));
+  if (other !== undefined) return { kind: "unitUnknown", got: other };
+  const [first, second] = units.map((unit): LengthUnit | undefined =>
+    METRES.test(unit) ? "m" : FOOT.test(unit) ? "ft" : undefined,
+  );
+  if (first === undefined || second === undefined) return undefined;
+  return first === second ? first : { kind: "unitsDiffer", first: units[0]!, second: units[1]! };
+}
+
+/** A profile that reaches so much farther than the span is doubtful [-]. */
+const FAR = 1.5;
+/** So near to the span in the other unit, and the unit is the likelier mistake [-]. */
+const NEAR = 0.15;
+
+export interface ReachDoubt {
+  /** [m] */
+  readonly reach: number;
+  readonly span: number;
+  /** It would fit if it had been read in this unit. */
+  readonly unit: LengthUnit | undefined;
+}
+
+/** What is odd about how far a profile reaches, for a span [m]; undefined where nothing is. Too short a one is a fault of the rig. */
+export function reachDoubt(profile: Profile, read: LengthUnit, span: number): ReachDoubt | undefined {
+  const reach = Number.parseFloat(profile.at(-1)?.[0] ?? "");
+  if (!(reach > 0) || !(span > 0)) return undefined;
+  const fits = (factor: number) => Math.abs(reach * factor - span) <= NEAR * span;
+  if (fits(1)) return undefined;
+  const unit = read === "m" && fits(FEET) ? "ft" : read === "ft" && fits(1 / FEET) ? "m" : undefined;
+  return unit !== undefined || reach > FAR * span ? { reach, span, unit } : undefined;
 }
 
 type Points = readonly (readonly [x: number, z: number])[];

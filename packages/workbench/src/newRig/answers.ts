@@ -121,6 +121,8 @@ export const answersSchema = z.strictObject({
     .array(z.looseObject({ id: z.string() }))
     .max(100)
     .optional(),
+  /** Answers that were moved by hand in the sketch, over a guess or the template: they are drawn, and not confirmed by that. */
+  drawn: z.array(z.enum(["ground", "connections"])).optional(),
   /** Questions whose values of the template are right as they stand. */
   confirmed: z.array(z.enum(QUESTION_IDS)).optional(),
 });

@@ -4,7 +4,7 @@ import { parseQuantity, quantityText } from "@secondline/rig";
 /** More than this nobody ties. */
 export const MOST_PLACES = 60;
 /** A connection this near to an anchor shares nothing [m]. */
-const NEAREST = 0.5;
+export const NEAREST = 0.5;
 
 export type PlacesReading =
   | { readonly ok: true; readonly metres: readonly number[] }
@@ -56,3 +56,12 @@ function evenly(
 
 /** A place as the rig's file has it: a share of the line's length, 0 at anchor A. */
 export const shareAt = (metres: number, span: number): number => Number((metres / span).toFixed(4));
+
+/** Places as one would type them [m]: "12 m, 25.5 m"; "none". */
+export const placesText = (metres: readonly number[]): string =>
+  metres.length === 0
+    ? "none"
+    : [...metres]
+        .sort((a, b) => a - b)
+        .map((at) => `${Math.round(at * 100) / 100} m`)
+        .join(", ");

@@ -7,7 +7,7 @@ export type AnswersReading =
   | { readonly ok: false; readonly issues: readonly RigIssue[] };
 
 const FORMAT = { noun: "a group of answers", longest: 1_000_000 };
-const OTHERS = ["profile", "stocks", "confirmed"];
+const OTHERS = ["profile", "stocks", "drawn", "confirmed"];
 
 /** `text`: of the file. */
 export function readAnswers(text: string): AnswersReading {
@@ -35,6 +35,8 @@ function expectedAt(name: string): string {
       return 'a list of pairs such as ["0 m", "-1 m"]';
     case "stocks":
       return "a list of webbings or ropes as in a rig's file";
+    case "drawn":
+      return 'a list of "ground", "connections"';
     case "confirmed":
       return `a list of ${QUESTIONS.map(({ id }) => `"${id}"`).join(", ")}`;
     case "":

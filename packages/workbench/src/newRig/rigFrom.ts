@@ -44,13 +44,14 @@ export function rigFrom(answers: Answers): NewRig {
 
 /** Values that are confirmed as patterns: by every answer that names them, or by their question as a whole. */
 function confirmedPaths(answers: Answers): ReadonlySet<string> {
-  const sure = (id: AnswerId) => answers[id] !== undefined || isConfirmed(answers, questionOf(id));
+  const isDrawn = (id: string) => answers.drawn?.some((one) => one === id) ?? false;
+  const sure = (id: AnswerId) => (answers[id] !== undefined && !isDrawn(id)) || isConfirmed(answers, questionOf(id));
   const named = new Map<string, AnswerId[]>();
   for (const id of ANSWER_IDS) {
     for (const path of ANSWERS[id].confirms) named.set(path, [...(named.get(path) ?? []), id]);
   }
   const paths = [...named].filter(([, ids]) => ids.every(sure)).map(([path]) => path);
-  const ground = answers.profile !== undefined || isConfirmed(answers, "ground");
+  const ground = (answers.profile !== undefined && !isDrawn("ground")) || isConfirmed(answers, "ground");
   return new Set(ground ? [...paths, "ground"] : paths);
 }
 

@@ -15,8 +15,15 @@ export interface Label {
   priority: number;
   /** Out of the picture it stays at its rim instead of vanishing. */
   clings: boolean;
-  /** May stand beside the body at the walker's own height; only the head is kept free. */
-  overBody: boolean;
+  /** May stand away from its point by up to so much more than `gap`, where there is no room beside it [px]. */
+  farthest: number;
+  /** Before it stands off its point it is shortened: a measure belongs at its line. */
+  shortFirst: boolean;
+  /** Other points that it may belong to as well, x and y each, in the order tried; none for most [px]. */
+  readonly spots: Float64Array;
+  /** The side that is tried first at each of them. */
+  readonly spotSides: Uint8Array;
+  spotCount: number;
   /** Result: upper left corner, which text (0 long, 1 short, −1 hidden), side of the point. */
   left: number;
   top: number;
@@ -29,9 +36,10 @@ export interface Box {
   readonly top: number;
   readonly right: number;
   readonly bottom: number;
-  /** True for the walker's body, which labels of its own forces may cross. */
-  readonly body?: boolean;
 }
+
+/** Points of one label at most. */
+export const MOST_SPOTS = 8;
 
 export function createLabel(): Label {
   return {
@@ -44,7 +52,11 @@ export function createLabel(): Label {
     height: 0,
     priority: 0,
     clings: false,
-    overBody: false,
+    farthest: 0,
+    shortFirst: false,
+    spots: new Float64Array(2 * MOST_SPOTS),
+    spotSides: new Uint8Array(MOST_SPOTS),
+    spotCount: 0,
     left: 0,
     top: 0,
     shown: -1,
@@ -66,8 +78,8 @@ const SLOTS: readonly (readonly [h: number, v: number])[] = [
   [-1, 1],
 ];
 
-/** Indices of the plain sides. */
-export const LABEL_SIDES = { right: 0, left: 1, above: 2, below: 3 } as const;
+/** Indices of sides. */
+export const LABEL_SIDES = { right: 0, left: 1, above: 2, below: 3, rightAbove: 4, rightBelow: 6 } as const;
 
 /** Lays out all labels in a picture of the given size, around `obstacles`. */
 export function layOutLabels(
@@ -82,16 +94,47 @@ export function layOutLabels(
     const label = labels[order[k]!]!;
     label.shown = -1;
     if (!label.active) continue;
-    const outside = label.x < 0 || label.y < 0 || label.x > width || label.y > height;
-    if (outside && !label.clings) continue;
-    if (!place(label, 0, labels, order, k, width, height, obstacles) && label.shortWidth > 0) {
-      place(label, 1, labels, order, k, width, height, obstacles);
+    for (let spot = 0; spot < Math.max(label.spotCount, 1) && label.shown === -1; spot++) {
+      if (label.spotCount > 0) {
+        label.x = label.spots[2 * spot]!;
+        label.y = label.spots[2 * spot + 1]!;
+        label.slot = label.spotSides[spot]!;
+      }
+      const outside = label.x < 0 || label.y < 0 || label.x > width || label.y > height;
+      if (outside && !label.clings) continue;
+      const near = label.shortFirst ? 0 : label.farthest;
+      const isPlaced =
+        place(label, near, 0, labels, order, k, width, height, obstacles) ||
+        (label.shortWidth > 0 && place(label, near, 1, labels, order, k, width, height, obstacles));
+      if (!isPlaced && near < label.farthest)
+        place(label, label.farthest, 0, labels, order, k, width, height, obstacles);
     }
   }
 }
 
+/** A label that may stand off its point tries that in steps of [px]. */
+const STAND_OFF = 24;
+
 function place(
   label: Label,
+  farthest: number,
+  variant: 0 | 1,
+  labels: readonly Label[],
+  order: Uint16Array,
+  placed: number,
+  width: number,
+  height: number,
+  obstacles: readonly Box[],
+): boolean {
+  for (let off = 0; off <= farthest; off += STAND_OFF) {
+    if (placeAt(label, label.gap + off, variant, labels, order, placed, width, height, obstacles)) return true;
+  }
+  return false;
+}
+
+function placeAt(
+  label: Label,
+  gap: number,
   variant: 0 | 1,
   labels: readonly Label[],
   order: Uint16Array,
@@ -106,8 +149,8 @@ function place(
     // The side it had last time comes first, so that labels do not hop about.
     const slot = i === 0 ? label.slot : i <= label.slot ? i - 1 : i;
     const [sx, sy] = SLOTS[slot]!;
-    let left = label.x + sx * label.gap + (sx - 1) * 0.5 * w;
-    let top = label.y + sy * label.gap + (sy - 1) * 0.5 * h;
+    let left = label.x + sx * gap + (sx - 1) * 0.5 * w;
+    let top = label.y + sy * gap + (sy - 1) * 0.5 * h;
     if (label.clings) {
       left = Math.min(Math.max(left, CLEAR), width - w - CLEAR);
       top = Math.min(Math.max(top, CLEAR), height - h - CLEAR);
@@ -118,7 +161,7 @@ function place(
       if (overMark) continue;
     }
     if (left < CLEAR || top < CLEAR || left + w > width - CLEAR || top + h > height - CLEAR) continue;
-    if (hits(left, top, w, h, label.overBody, labels, order, placed, obstacles)) continue;
+    if (hits(left, top, w, h, labels, order, placed, obstacles)) continue;
     label.left = left;
     label.top = top;
     label.shown = variant;
@@ -133,14 +176,12 @@ function hits(
   top: number,
   w: number,
   h: number,
-  overBody: boolean,
   labels: readonly Label[],
   order: Uint16Array,
   placed: number,
   obstacles: readonly Box[],
 ): boolean {
   for (const box of obstacles) {
-    if (box.body === true && overBody) continue;
     if (
       left < box.right + CLEAR &&
       left + w > box.left - CLEAR &&

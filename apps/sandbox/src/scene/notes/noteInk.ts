@@ -131,7 +131,9 @@ function drawArrow({ ink, palette, project, largest }: Sheet, note: Note, label:
   label.y = y;
   label.gap = 8;
   // Ahead of the arrow, not on its shaft.
-  label.slot = ux < -0.5 ? LABEL_SIDES.left : LABEL_SIDES.right;
+  if (Math.abs(ux) > 0.5) label.slot = ux < 0 ? LABEL_SIDES.left : LABEL_SIDES.right;
+  // Of two arrows that meet on one rope the upper one's words stand above, the lower one's below.
+  else label.slot = uy > 0 ? LABEL_SIDES.rightAbove : LABEL_SIDES.rightBelow;
   return true;
 }
 

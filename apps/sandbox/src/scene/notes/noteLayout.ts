@@ -2,19 +2,30 @@
 
 import { type Ink, SANS, SERIF } from "@secondline/figures";
 import type { Palette } from "../../design/palette.ts";
-import { type Box, createLabel, LABEL_SIDES, type Label, layOutLabels } from "./labelLayout.ts";
+import { type Box, createLabel, LABEL_SIDES, type Label, layOutLabels, MOST_SPOTS } from "./labelLayout.ts";
+import type { LinePath } from "./linePath.ts";
 import { drawNote, type Projector, type Sheet } from "./noteInk.ts";
-import type { Note, Notes } from "./notes.ts";
+import type { Note, NoteKind, Notes } from "./notes.ts";
 
 /** A picture narrower than this is small: smaller letters, and the legend alone names the lines [px]. */
 const SMALL = 560;
 const LABEL_HEIGHT = 20;
+/** So far off its point a note may stand where there is no room beside it [px]. */
+const FARTHEST: Readonly<Record<NoteKind, number>> = { arrow: 96, break: 96, dimension: 48, pointer: 48, name: 0 };
+/** Radius of a ring [m], and what is kept free of it and of an anchor at least and at most [px]. */
+const RING = 0.12;
+const [LEAST_CLEAR, MOST_CLEAR] = [5, 10];
+/** Where two lines are nearer to one another than this nobody could tell which one is named [px]. */
+const MEETING = 9;
+/** Two spots of one name are at least so far apart [px]. */
+const SPOTS_APART = 30;
 
 export class NoteLayout {
   readonly labels: Label[] = [];
   private order = new Uint16Array(0);
   private readonly widths = new Map<string, number>();
-  private readonly walker = { head: emptyBox(), body: { ...emptyBox(), body: true } };
+  private readonly walker = { head: emptyBox(), body: emptyBox() };
+  private readonly fittings = [emptyBox(), emptyBox(), emptyBox()];
   private readonly taken: Box[] = [];
 
   /** Draws the ink of every note that is seen and gives its words their place. */
@@ -25,7 +36,8 @@ export class NoteLayout {
     for (let i = 0; i < this.labels.length; i++) {
       const label = this.labels[i]!;
       const note = notes.list[i];
-      const crowded = small && note?.kind === "name" && note.short === "";
+      // In a small picture of the whole the legend alone names the lines.
+      const crowded = small && note?.kind === "name" && note.short === "" && !(note.path && notes.isClose);
       label.active = note?.active === true && !crowded && drawNote(sheet, note, label);
       if (!label.active || !note) continue;
       if (label.shown === -1) label.slot = firstSide(note, label.slot);
@@ -34,14 +46,19 @@ export class NoteLayout {
       label.height = LABEL_HEIGHT;
       label.priority = note.priority;
       label.clings = note.clings;
-      // What the walker met, or what gave way at the walker, must be told even where it stands over the body.
-      label.overBody = note.kind === "arrow" || note.kind === "break";
+      // What the walker met, or what gave way at the walker, is told where the body leaves room.
+      label.farthest = FARTHEST[note.kind];
+      label.shortFirst = note.kind === "dimension";
+      label.spotCount = 0;
+      if (note.path) findSpots(label, note.path, otherPath(notes, note), sheet);
+      if (note.path && label.spotCount === 0) label.active = false;
       // Many tapes part in one breath: every one is marked, one is named.
       if (note.kind === "break" && saidBefore(this.labels, notes, i)) label.active = false;
     }
     keepClear(this.walker, notes.body, project);
     this.taken.length = 0;
-    this.taken.push(this.walker.head, this.walker.body, ...covered);
+    keepFittingsClear(this.fittings, notes.fittings, project);
+    this.taken.push(this.walker.head, this.walker.body, ...this.fittings, ...covered);
     layOutLabels(this.labels, this.order, width, height, this.taken);
   }
 
@@ -63,6 +80,9 @@ export class NoteLayout {
     return width;
   }
 }
+
+const otherPath = ({ list }: Notes, note: Note): LinePath | undefined =>
+  list.find((one) => one.path !== undefined && one !== note && one.path.count > 0)?.path;
 
 function saidBefore(labels: readonly Label[], notes: Notes, index: number): boolean {
   const { text } = notes.list[index]!;
@@ -138,6 +158,71 @@ function setBox(box: MovingBox, left: number, top: number, right: number, bottom
   box.top = top;
   box.right = right;
   box.bottom = bottom;
+}
+
+const place = new Float64Array(3);
+const before = new Float64Array(3);
+const after = new Float64Array(3);
+
+/**
+ * Places of a line in the picture at which its name has room to both sides, outwards from the best; it stands on the side away from
+ * the other line, and not where the two meet.
+ */
+function findSpots(label: Label, path: LinePath, other: LinePath | undefined, picture: Picture): void {
+  const { project, width, height } = picture;
+  const half = label.width / 2 + 4;
+  for (let k = 0; k < 2 * path.count && label.spotCount < MOST_SPOTS; k++) {
+    const i = path.best + (k % 2 === 0 ? 1 : -1) * Math.ceil(k / 2);
+    if (i < 0 || i >= path.count) continue;
+    projectPlace(path, i, project, place);
+    const [x, y] = [place[0]!, place[1]!];
+    if (place[2] !== 1 || x < half || x > width - half || y < 4 || y > height - 4) continue;
+    const between = other ? heightOf(other, x, project) - y : Number.NaN;
+    if (isNear(label, x, y) || Math.abs(between) < MEETING) continue;
+    label.spots[2 * label.spotCount] = x;
+    label.spots[2 * label.spotCount + 1] = y;
+    label.spotSides[label.spotCount] = between < 0 ? LABEL_SIDES.below : LABEL_SIDES.above;
+    label.spotCount += 1;
+  }
+}
+
+interface Picture {
+  readonly project: Projector;
+  readonly width: number;
+  readonly height: number;
+}
+
+const projectPlace = ({ places }: LinePath, i: number, project: Projector, out: Float64Array) =>
+  project(places[3 * i]!, places[3 * i + 1]!, places[3 * i + 2]!, out);
+
+/** Where a line crosses an upright through the picture [px]; NaN where it does not. */
+function heightOf(path: LinePath, x: number, project: Projector): number {
+  for (let i = 1; i < path.count; i++) {
+    projectPlace(path, i - 1, project, before);
+    projectPlace(path, i, project, after);
+    const [x0, x1] = [before[0]!, after[0]!];
+    if (before[2] !== 1 || after[2] !== 1 || x0 === x1 || (x0 - x) * (x1 - x) > 0) continue;
+    return before[1]! + ((x - x0) / (x1 - x0)) * (after[1]! - before[1]!);
+  }
+  return Number.NaN;
+}
+
+function isNear({ spots, spotCount }: Label, x: number, y: number): boolean {
+  for (let i = 0; i < spotCount; i++)
+    if (Math.hypot(spots[2 * i]! - x, spots[2 * i + 1]! - y) < SPOTS_APART) return true;
+  return false;
+}
+
+/** Boxes of the ring and both anchors; of what is behind the camera, far out of the picture. */
+function keepFittingsClear(boxes: readonly MovingBox[], places: Float64Array, project: Projector): void {
+  for (let i = 0; i < boxes.length; i++) {
+    project(places[3 * i]!, places[3 * i + 1]!, places[3 * i + 2]!, place);
+    project(places[3 * i]!, places[3 * i + 1]!, places[3 * i + 2]! + RING, head);
+    const size = Math.abs(head[1]! - place[1]!);
+    // A name stands no nearer to its own anchor than this leaves free.
+    const clear = i === 0 ? Math.min(Math.max(size, LEAST_CLEAR), MOST_CLEAR) : LEAST_CLEAR;
+    setBox(boxes[i]!, place[0]! - clear, place[1]! - clear, place[0]! + clear, place[1]! + clear);
+  }
 }
 
 /** Names of lines stand above or below them, everything else beside its point. */

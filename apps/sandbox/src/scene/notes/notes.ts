@@ -11,6 +11,7 @@ import { type Gap, groundAt } from "../shape/gap.ts";
 import { set3 } from "../shape/vector.ts";
 import { jointAt } from "../shape/walkerPose.ts";
 import { eventWords } from "../words.ts";
+import { fillPath, type LinePath, newPath } from "./linePath.ts";
 import { nodeNear, partPlace } from "./partPlace.ts";
 
 export type NoteKind = "dimension" | "arrow" | "break" | "name" | "pointer";
@@ -30,12 +31,14 @@ export interface Note {
   short: string;
   priority: number;
   clings: boolean;
+  /** Of a line's name: places of the line that are seen. */
+  readonly path?: LinePath;
 }
 
 export interface NoteOptions {
   readonly showForces: boolean;
   readonly selectedPart?: string | undefined;
-  /** Wide views also name the lines and measure the sag. */
+  /** Wide views also measure the sag. */
   readonly wide: boolean;
 }
 
@@ -45,6 +48,10 @@ export interface Notes {
   readonly largest: number;
   /** Middle of the head, and the lower ankle, xyz each: labels keep off the walker [m]. */
   readonly body: Float64Array;
+  /** Ring, anchor A, anchor B, xyz each: labels keep off them too [m]. */
+  readonly fittings: Float64Array;
+  /** The picture is of the event, not of the whole rig. */
+  readonly isClose: boolean;
   readonly update: (live: LiveFrame, options: NoteOptions) => void;
 }
 
@@ -71,15 +78,18 @@ export function createNotes(recording: Recording, rig: Rig, gap: Gap, gaveWay: r
   const names = [
     name("Anchor A", "A", 40),
     name("Anchor B", "B", 40),
-    name("Main line", "", 30),
-    name("Backup", "", 29),
+    { ...name("Main line", "", 30), path: newPath() },
+    { ...name("Backup", "", 29), path: newPath() },
     name("at the start", "", 20),
   ];
   const pointer = note("pointer", 95);
   const body = new Float64Array(6);
+  const fittings = Float64Array.of(0, 0, 0, 0, 0, 0, gap.span, 0, gap.rise);
   pointer.clings = true;
 
+  let isClose = false;
   function update(live: LiveFrame, options: NoteOptions): void {
+    isClose = !options.wide;
     measureDrop(drop, live, start, beside);
     measureClearance(clear, live, gap);
     measureSag(sag, recording, gap, options.wide && !drop.active);
@@ -91,11 +101,16 @@ export function createNotes(recording: Recording, rig: Rig, gap: Gap, gaveWay: r
     pointer.active = options.selectedPart !== undefined && partPlace(options.selectedPart, live, rig, pointer.a);
     if (pointer.active) pointer.text = nameOf(rig, options.selectedPart!);
     copyBody(live, body);
+    for (let c = 0; c < 3; c++) fittings[c] = live.positions[live.ring + c]!;
   }
   return {
     list: [drop, clear, sag, ...arrows, ...marks, ...names, pointer],
     largest: largestForce(recording),
     body,
+    fittings,
+    get isClose() {
+      return isClose;
+    },
     update,
   };
 }
@@ -217,25 +232,20 @@ function lineArrow(arrow: Note, nodes: Float32Array, from: number, to: number, f
   arrow.text = `${word} ${arrow.short}`;
 }
 
-/** Lines know no ground; what lies in the rock is not seen, and a name there would point at nothing. */
-function isSeen({ a }: Note, gap: Gap): boolean {
-  return a[2]! >= groundAt(gap, a[0]!);
-}
-
 function placeNames(names: readonly Note[], live: LiveFrame, gap: Gap, options: NoteOptions): void {
-  const { positions, mainNodes, backupNodes } = live;
   set3(names[0]!.a, 0, 0, 0, 0.1);
   set3(names[1]!.a, 0, gap.span, 0, gap.rise + 0.1);
   names[0]!.active = true;
   names[1]!.active = true;
-  const main = Math.round(0.72 * (mainNodes - 1));
-  set3(names[2]!.a, 0, positions[3 * main]!, positions[3 * main + 1]!, positions[3 * main + 2]!);
-  names[2]!.active = options.wide && options.selectedPart !== "main" && isSeen(names[2]!, gap);
-  const backup = mainNodes + Math.round(0.8 * (backupNodes - 1));
-  names[3]!.active = options.wide && backupNodes > 1 && options.selectedPart !== "backup";
-  if (backupNodes > 1)
-    set3(names[3]!.a, 0, positions[3 * backup]!, positions[3 * backup + 1]!, positions[3 * backup + 2]!);
-  names[3]!.active &&= isSeen(names[3]!, gap);
+  nameLine(names[2]!, live, gap, "main", options);
+  nameLine(names[3]!, live, gap, "backup", options);
+}
+
+function nameLine(note: Note, live: LiveFrame, gap: Gap, line: "main" | "backup", options: NoteOptions): void {
+  const path = note.path!;
+  fillPath(path, live, gap, line);
+  note.active = path.count > 0 && options.selectedPart !== line;
+  if (note.active) for (let c = 0; c < 3; c++) note.a[c] = path.places[3 * path.best + c]!;
 }
 
 function nameGhost(ghost: Note, live: LiveFrame, start: Float64Array): void {

@@ -160,6 +160,9 @@ function gridNormals(position: Float32Array, rows: number, columns: number): Flo
   return normal;
 }
 
+/** A tree so far below both edges hides nothing from who stands at one of them: the tallest is lower [m]. */
+const DEEP = 8;
+
 /** Small conifers on the floor and the plateaus: a thing of known size, by which height is felt. x, y, z, height each [m]. */
 export function treePlaces(gap: Gap, terrain: Terrain): Float32Array {
   const out: number[] = [];
@@ -169,9 +172,10 @@ export function treePlaces(gap: Gap, terrain: Terrain): Float32Array {
       const [x, y, z] = [terrain.position[3 * at]!, terrain.position[3 * at + 1]!, terrain.position[3 * at + 2]!];
       const flat = terrain.normal[3 * at + 2]! > 0.8;
       const onPlateau = x < -9 || x > gap.span + 9;
-      // Woods stand in groups, never under the line, and never between the eye and the gap.
+      // Woods stand in groups, never under the line, and never between the eye and the gap: on the near side only down in it.
       const wood = noise(x / 16 + 40, y / 16);
-      const clear = onPlateau ? y > 9 : Math.abs(y) > 6 && y > -14;
+      const isDeep = z < Math.min(gap.edgeA, gap.edgeB) - DEEP;
+      const clear = y > 9 || (!onPlateau && isDeep && Math.abs(y) > 6 && y > -14);
       if (!flat || !clear || terrain.presence[at]! < 0.3 || noise(i * 7.31 + 0.5, j * 5.77 + 0.5) < 0.62 || wood < 0.52)
         continue;
       out.push(x, y, z - 0.1, 2.2 + 3.6 * noise(i * 3.1, j * 2.3));

@@ -1,0 +1,36 @@
+/** Moves of connections by hand, in metres along the sketch; and the steps in which a hand moves anything. */
+import { NEAREST } from "../newRig/places.ts";
+
+const STEPS = [0.1, 0.5, 1, 2, 5, 10] as const;
+/** A step is at least so wide in the drawing [px]. */
+const WIDE_ENOUGH = 4;
+
+/** The round step in which something is dragged in a drawing of so many pixels to the metre [m]. */
+export const handStep = (pixelsPerMetre: number): number =>
+  STEPS.find((step) => step * pixelsPerMetre >= WIDE_ENOUGH) ?? STEPS.at(-1)!;
+
+/** How far a connection may go: not to its neighbours, nor nearer to an anchor than one is tied [m]. */
+export function reachOfConnection(
+  metres: readonly number[],
+  index: number,
+  span: number,
+): readonly [low: number, high: number] {
+  const here = metres[index]!;
+  const others = metres.filter((_, i) => i !== index);
+  const low = Math.max(NEAREST, ...others.filter((at) => at <= here).map((at) => at + NEAREST));
+  const high = Math.min(span - NEAREST, ...others.filter((at) => at > here).map((at) => at - NEAREST));
+  // Where it stands too near to something already, it stays.
+  return low > high ? [here, here] : [Math.min(low, here), Math.max(high, here)];
+}
+
+/** The places with one where a hand has it, in steps of `step`; it stops at the ends of its reach [m]. */
+export function withConnection(
+  metres: readonly number[],
+  index: number,
+  to: number,
+  { span, step }: { readonly span: number; readonly step: number },
+): readonly number[] {
+  const [low, high] = reachOfConnection(metres, index, span);
+  const at = Math.min(Math.max(Math.round(to / step) * step, low), high);
+  return metres.with(index, Math.round(at * 100) / 100);
+}
