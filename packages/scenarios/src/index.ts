@@ -46,9 +46,10 @@ export {
   whatIfSet,
 } from "./events/registry.ts";
 export type { Rescue } from "./events/rescue.ts";
-export { byDanger, type RankedWhatIf } from "./facts/byDanger.ts";
+export { byDanger, type LeastMargin, type RankedWhatIf, weakestIn } from "./facts/byDanger.ts";
 export type { AnchorFacts, CautionFact, Judged } from "./facts/cautionFacts.ts";
 export { anchorFacts, judgedFactors } from "./facts/cautionFacts.ts";
+export { type LoadStrip, partStrip, pullStrip } from "./facts/loadStrips.ts";
 export type * from "./facts/outcome.ts";
 export { worstWhatIf } from "./facts/worstWhatIf.ts";
 export { type Among, compareMeasured, type MeasuredComparison } from "./measured/compareMeasured.ts";

@@ -39,6 +39,12 @@ export interface ClassOutcome {
   /** The largest load of the runs made of that event, and how many they were [N]. */
   readonly load: number;
   readonly runs: number;
+  /**
+   * The loads of these runs in rising order [N], of webbing as shares of the R at the place that governs; 0: it was not loaded. And whether
+   * something was drawn in them.
+   */
+  readonly loads: readonly number[];
+  readonly drawn: boolean;
   /** R, what 95 % of such parts reach, and the central value, at the place that governs [N]. */
   readonly strength5: number;
   readonly strength: number;

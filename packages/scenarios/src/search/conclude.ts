@@ -264,7 +264,7 @@ function verdictOf(one: PartMargins, knowing: Knowing): PartVerdict {
 }
 
 function classOutcome({ margin, low, high, required, demand }: ClassMargin): ClassOutcome {
-  const { load, middle, strength5, strength, event, runs, at, zone } = demand;
+  const { load, middle, strength5, strength, event, runs, shares, drawn, at, zone } = demand;
   return {
     margin,
     marginInterval: [low, high],
@@ -274,6 +274,8 @@ function classOutcome({ margin, low, high, required, demand }: ClassMargin): Cla
     middle,
     load,
     runs,
+    loads: shares.map((share) => share * strength5).sort((a, b) => a - b),
+    drawn,
     strength5,
     strength,
     whatIf: event,
