@@ -27,6 +27,7 @@ export function Elevation(props: ElevationProps) {
     camera,
     showForces,
     selectedPart,
+    weak,
     bare = false,
     snapshot,
   } = props;
@@ -48,7 +49,7 @@ export function Elevation(props: ElevationProps) {
       palette: PALETTES[theme],
       theme,
       wholeRig,
-      options: { showForces, selectedPart, wide: wholeRig },
+      options: { showForces, selectedPart, weak, wide: wholeRig },
     });
     let asked = 0;
     const draw = () => {
@@ -80,7 +81,7 @@ export function Elevation(props: ElevationProps) {
       if (snapshot?.current === snap) snapshot.current = null;
       painter.dispose();
     };
-  }, [stage, clock, theme, wholeRig, showForces, selectedPart, snapshot]);
+  }, [stage, clock, theme, wholeRig, showForces, selectedPart, weak, snapshot]);
 
   const picture = (
     <div ref={host} className={styles.layer}>

@@ -112,28 +112,22 @@ function useCompared(shown: ShownRun | undefined, previous: ShownRun | undefined
   }, [shown, previous, look]);
 }
 
-/** The what-if that the verdict turns on, with the part that is nearest to what is required of it named in the scene. */
+/** The what-if that the verdict turns on; the scene names the place in it that is nearest to its limit. */
 function WayToWorst() {
   const outcome = useSandbox((state) => foundOf(state)?.outcome);
   const rig = useSandbox((state) => state.assessment.assessed.rig);
   const chosen = useSandbox((state) => whatIfKey(state.session.whatIf));
-  const selected = useSandbox((state) => state.session.selectedPart);
   const { chooseWhatIf, look } = useActions();
   const worst = outcome && worstWhatIf(outcome);
-  if (!outcome || !worst) return null;
-  const part = outcome.parts.find(
-    ({ id, governing, byClass }) =>
-      id === outcome.leastMargin && governing && byClass[governing]?.whatIf === outcome.whatIfs.indexOf(worst),
-  );
-  if (worst.key === chosen && (!part || part.id === selected)) return null;
+  if (!worst || worst.key === chosen) return null;
   return (
     <p>
       <button
         type="button"
         className={styles.link}
         onClick={() => {
-          if (worst.key !== chosen) chooseWhatIf(worst.whatIf);
-          if (part) look({ selectedPart: part.id, camera: "event" });
+          chooseWhatIf(worst.whatIf);
+          look({ selectedPart: undefined, camera: "event" });
         }}
       >
         See the worst of them: {words.eventTitle(rig, worst.whatIf)}
