@@ -17,14 +17,13 @@ export function Parts({ outcome }: { outcome: Outcome }) {
   const { look } = useActions();
   const run = outcome.whatIfs.filter(({ runs }) => runs > 0).length;
   return (
-    <section aria-label="Parts from harness to rock">
+    <section className={styles.parts} aria-label="Parts from harness to rock">
       <h3 className={`${styles.heading} ${styles.pinned}`}>
         <span className={styles.pin} style={{ color: verdictColour(outcome.verdict) }}>
           <VerdictMark verdict={outcome.verdict} /> {words.verdictWord(outcome)}
         </span>{" "}
-        From harness to rock
+        From harness to rock <span className={styles.scope}>The hardest of {run} what-ifs.</span>
       </h3>
-      <p className={styles.scope}>The hardest of {run} what-ifs.</p>
       <MarginKey />
       <ul>
         <PersonRow {...{ outcome, rig, isWhole }} />
