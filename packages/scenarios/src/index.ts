@@ -86,7 +86,7 @@ export { executeRun } from "./run/executeRun.ts";
 export type * from "./run/runFacts.ts";
 export { runWork } from "./run/runWork.ts";
 export { type RunOptions, runWhatIf, showWhatIf } from "./run/showRun.ts";
-export type { Trace } from "./run/trace.ts";
+export type { Trace, TraceBand, TraceLine } from "./run/trace.ts";
 export { type Draw, NO_DRAW } from "./scatter/draw.ts";
 export {
   INPUT_IDS,

@@ -1,5 +1,5 @@
 /** Sentences of many runs of one what-if. */
-import type { LoadStrip } from "@secondline/scenarios";
+import type { LoadStrip, TraceBand } from "@secondline/scenarios";
 import { DRAWS_ENGLISH, type DrawsKey } from "./drawsEnglish.ts";
 import { filled, type Values } from "./language.ts";
 import { load } from "./quantity.ts";
@@ -20,6 +20,10 @@ export function stripSentences({ loads, drawn, strength5 }: LoadStrip): readonly
     ...(idle > 0 && drawn ? [sayDraws("strip.idle", { count: idle })] : []),
   ];
 }
+
+/** What lies behind a trace. */
+export const bandSentence = ({ draws, leash }: TraceBand): string =>
+  sayDraws("band.says", { count: draws, most: load(Math.max(...leash)) });
 
 /** Every load in words. */
 export const stripList = ({ loads }: LoadStrip): string =>

@@ -8,7 +8,7 @@ import type { RequiredFactors } from "../rule/margins.ts";
 import type { PersonMargin } from "../rule/person.ts";
 import type { Reason, Verdict } from "../rule/verdict.ts";
 import type { Catcher, GaveWay, LostBecause, Peaks, Trouble } from "../run/runFacts.ts";
-import type { Trace } from "../run/trace.ts";
+import type { Trace, TraceBand } from "../run/trace.ts";
 import type { Gap } from "../search/complete.ts";
 import type { SingleFailure } from "../singles/singleFailures.ts";
 import type { CautionFact } from "./cautionFacts.ts";
@@ -111,6 +111,8 @@ export interface WhatIfOutcome {
   /** How many runs were made of it, the one told here included. */
   readonly runs: number;
   readonly trace?: Trace;
+  /** Of its first draws, where traces were asked for and some were made. */
+  readonly band?: TraceBand;
 }
 
 export interface Probability {

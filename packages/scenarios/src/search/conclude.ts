@@ -28,6 +28,7 @@ import { completeFinding, type Finding, type Findings, type Knowing, partialFind
 import { demandStrengths } from "../run/demandStrengths.ts";
 import type { GoodRun } from "../run/runFacts.ts";
 import { toProblem } from "../run/toProblem.ts";
+import { bandOf } from "../run/trace.ts";
 import { CENTRE } from "../scatter/sampler.ts";
 import { singleFailures } from "../singles/singleFailures.ts";
 import { whenGone } from "../singles/whenGone.ts";
@@ -185,6 +186,7 @@ function whatIfOutcome(facts: SearchFacts, whatIf: WhatIf, index: number): WhatI
     return { ...base, ok: false, ...trouble, caughtBy: "nothing", gaveWay: [], runs: 0 };
   }
   const { peaks, drop, clearance, feetClearance, groundSpeed, caughtBy, lostBecause, gaveWay, trace } = result;
+  const band = facts.final && options.traces ? bandOf(book.drawnTraces(whatIf)) : undefined;
   return {
     ...base,
     ok: true,
@@ -198,7 +200,9 @@ function whatIfOutcome(facts: SearchFacts, whatIf: WhatIf, index: number): WhatI
     ...(asksTooMuch(facts, whatIf, result) ? { tooMuch: true } : {}),
     gaveWay,
     runs: book.good(whatIf).length,
-    ...(trace ? { trace } : {}),
+    // What is kept may have one though nobody asked for it.
+    ...(options.traces && trace ? { trace } : {}),
+    ...(band ? { band } : {}),
   };
 }
 
