@@ -31,6 +31,13 @@ export {
   siteCard,
 } from "./card/siteCard.ts";
 export { type Comparison, type ComparisonRow, compareLayouts } from "./compare/compareLayouts.ts";
+export {
+  type FrontierLayout,
+  type FrontierPoint,
+  type FrontierQuantity,
+  type FrontierStanding,
+  frontier,
+} from "./compare/frontier.ts";
 export { type Erratum, errataOf, KNOWN_ERRATA, readErrata } from "./errata/errata.ts";
 export { EVENT_CLASSES, type EventBase, type EventClass, type EventKind } from "./events/eventKind.ts";
 export type { Phrase, PhraseValue } from "./events/phrase.ts";

@@ -39,7 +39,7 @@ export function PartRow({ part, rig, outcome, isWhole, before, open, onOpenChang
         <Collapsible.Trigger className={least ? styles.row : styles.bare}>
           <VerdictMark verdict={part.verdict} />
           <span className={styles.name} title={title}>
-            {title}
+            <span>{title}</span>
             {isSingle && <em className={styles.single}> · no second</em>}
           </span>
           {least && (

@@ -15,6 +15,7 @@ export function drawMark(ink: Ink, mark: Mark, strength: "x" | "y", frame: Frame
   ink.strokeStyle = palette.ink;
   switch (mark.kind) {
     case "broke":
+    case "best":
       ink.fillStyle = palette.accent;
       circle(ink, at);
       ink.fill();
@@ -37,6 +38,9 @@ export function drawMark(ink: Ink, mark: Mark, strength: "x" | "y", frame: Frame
       break;
     case "keepsNot":
       cross(ink, at, palette);
+      break;
+    case "beaten":
+      openCircle(ink, at, palette);
       break;
     case "run":
       ink.fillStyle = palette.accent;
