@@ -16,7 +16,7 @@ export const DRAWS_ENGLISH = {
   "strip.over": "{count|One of them lies|{count} of them lie} above R.",
   "strip.idle": "{count|One of them does|{count} of them do} not load it.",
   "strip.beyond": "R {strength} lies far to the right.",
-  "band.key": "shaded: range of {count} draws",
+  "band.key": "range of {count} draws",
   "band.says":
     "Shaded, behind the leash or the force that is pointed at: from the least to the largest of {count} falls of this what-if as the verdict drew them, with all that scatters, as far as all of them were run; in the leash up to {most}.",
   "strip.list": "All of them, in rising order: {list}.",

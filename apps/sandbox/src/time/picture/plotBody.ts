@@ -2,6 +2,7 @@
 import type { Recording } from "@secondline/engine";
 import type { Ink, PictureBody } from "@secondline/figures";
 import { type BreaksTold, quantity } from "@secondline/words";
+import { sayDraws } from "@secondline/words/draws";
 import type { Palette } from "../../design/palette.ts";
 import { axisKilojoules, bandLabels } from "../EnergyPlot.tsx";
 import { type Band, energyStack, indexAt } from "../energyBands.ts";
@@ -107,7 +108,7 @@ function drawForces(ink: Ink, request: PlotRequest, forces: ForceView, palette: 
   const pale = [
     forces.rawBehind ? "thin: raw samples" : "",
     before ? "wide: run before" : "",
-    drawing.bands.length > 0 && forces.band ? `shaded: ${forces.band.draws} draws` : "",
+    drawing.bands.length > 0 && forces.band ? sayDraws("band.key", { count: forces.band.draws }) : "",
   ].filter(Boolean);
   ink.fillText(["largest", ...pale].join(" · "), frame.left + frame.width + 18, 16);
 }
