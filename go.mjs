@@ -7,6 +7,7 @@
 //   node go.mjs test-cluster studies on GNU parallel and Slurm, and killed at random moments
 //   node go.mjs secondline … the command line
 //   node go.mjs bench        the benches
+//   node go.mjs brute-force  searches held against brute force: for machines of many cores
 //   node go.mjs screenshots  pictures of every view of the sandbox
 //   node go.mjs ci           lint, type check, build, all tests
 import { spawn, spawnSync } from "node:child_process";
@@ -150,6 +151,10 @@ switch (mode) {
     await browser();
     node([`${root}bench/dist/bench.js`, ...rest], { stdio: "inherit" });
     break;
+  case "brute-force":
+    build();
+    node([`${root}bench/dist/bruteForce.js`, ...rest], { stdio: "inherit" });
+    break;
   case "screenshots":
     build();
     await browser();
@@ -157,7 +162,7 @@ switch (mode) {
     break;
   default:
     console.error(
-      `go.mjs: there is no "${mode}"; use start, demo, test, test-long, test-cluster, secondline, bench, screenshots or ci.`,
+      `go.mjs: there is no "${mode}"; use start, demo, test, test-long, test-cluster, secondline, bench, brute-force, screenshots or ci.`,
     );
     process.exit(2);
 }
