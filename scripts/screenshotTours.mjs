@@ -115,6 +115,9 @@ const changeCopy = async (page) => {
   await click("Copy this rig and change it")(page);
   await fill("Slack of the backup", "12 %")(page);
 };
+const frontier = (page) => page.getByRole("region", { name: "Load, drop and weight" });
+/** Both layouts have their whole verdict. */
+const frontierMade = (page) => frontier(page).locator("svg").waitFor({ timeout: 300_000 });
 /** A sweep of few runs, from the button to its curve or map. */
 const sweep = async (page) => {
   await page.getByText(/Some \d+ runs: about/).waitFor();
@@ -257,12 +260,16 @@ export const TOURS = [
       { name: "layout-first", steps: [openView(/Layouts/), compared] },
       { name: "layout-changing", steps: [changeCopy] },
       { name: "layouts-two", steps: [click("Done"), compared] },
-      { name: "layouts-three", steps: [addLayout("Demo: a loose backup"), compared] },
-      { name: "layouts-four", steps: [addLayout("Demo: an old rig"), compared] },
+      { name: "layouts-frontier", steps: [frontierMade, toTop(frontier)] },
       {
-        name: "layouts-frontier",
-        steps: [toTop((page) => page.getByRole("region", { name: /^Load, drop and weight/ }))],
+        name: "layouts-three",
+        steps: [
+          toTop((page) => page.getByRole("heading", { name: "Layouts side by side" })),
+          addLayout("Demo: a loose backup"),
+          compared,
+        ],
       },
+      { name: "layouts-four", steps: [addLayout("Demo: an old rig"), compared] },
       { name: "layouts-table", steps: [toTop((page) => page.locator("table"))] },
     ],
   },
