@@ -114,7 +114,7 @@ export function PersonReasons({ outcome, person, rig }: PersonProps) {
           <Watch whatIf={event.whatIf} />
         </p>
       )}
-      <PullRuns outcome={outcome} />
+      <PullRuns {...{ rig, outcome }} />
       <ul className={styles.bases}>
         {PULL_LIMITS.map(({ limit, basis }) => (
           <li key={limit}>

@@ -19,13 +19,13 @@ import styles from "./Reasons.module.css";
 export function PartRuns({ part, rig, outcome }: { part: PartOutcome; rig: Rig; outcome: Outcome }) {
   const strip = useMemo(() => partStrip(part), [part]);
   const title = sayDraws("strip.title", { part: words.partName(rig, part.id) });
-  return strip && <Strip {...{ strip, outcome, title }} />;
+  return strip && <Strip {...{ strip, outcome, rig, title }} />;
 }
 
 /** Of the pull on the person. */
-export function PullRuns({ outcome }: { outcome: Outcome }) {
+export function PullRuns({ rig, outcome }: { rig: Rig; outcome: Outcome }) {
   const strip = useMemo(() => pullStrip(outcome), [outcome]);
-  return strip && <Strip {...{ strip, outcome }} title={sayDraws("strip.person")} limits={LIMITS} />;
+  return strip && <Strip {...{ strip, outcome, rig }} title={sayDraws("strip.person")} limits={LIMITS} />;
 }
 
 const LIMITS = PULL_LIMITS.map(({ limit }) => limit);
@@ -33,17 +33,20 @@ const LIMITS = PULL_LIMITS.map(({ limit }) => limit);
 interface Props {
   strip: LoadStrip;
   outcome: Outcome;
+  rig: Rig;
   title: string;
   limits?: readonly number[];
 }
 
-function Strip({ strip, outcome: { rigName }, title, limits }: Props) {
+function Strip({ strip, outcome: { rigName, whatIfs }, rig, title, limits }: Props) {
   const { ref, size } = useFrameSize<HTMLElement>();
   const plot = useMemo(() => stripPlot(strip, title, rigName, limits), [strip, title, rigName, limits]);
   return (
     <figure className={styles.strip} ref={ref}>
       {size.width > 0 && <PlotDrawing plot={plot} width={size.width} className={undefined} />}
-      <figcaption>{plot.notes.join(" ")}</figcaption>
+      <figcaption>
+        {words.eventTitle(rig, whatIfs[strip.whatIf]!.whatIf)}. {plot.notes.join(" ")}
+      </figcaption>
       <p className="visually-hidden">{stripList(strip)}</p>
     </figure>
   );

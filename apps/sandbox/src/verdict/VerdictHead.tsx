@@ -38,9 +38,9 @@ export function VerdictHead({ outcome }: { outcome: Outcome | undefined }) {
         <Taken />
       </header>
       <div className={styles.facts}>
+        {outcome.invented && <p className={styles.note}>{words.say("caution.invented")}</p>}
         <p>{words.singles(rig, outcome)}</p>
         {isWhole && likelier && <p>{likelier}</p>}
-        {outcome.invented && <p className={styles.note}>{words.say("caution.invented")}</p>}
       </div>
     </>
   );
