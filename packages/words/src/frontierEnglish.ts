@@ -2,7 +2,8 @@
 export const FRONTIER_ENGLISH = {
   "frontier.title": "Load, drop and weight",
   "frontier.how":
-    "Filled: not beaten; open: beaten; cross: fails. Load: E of the anchor that is pulled harder. Drop: what 95 % of the falls stay under. Weight: webbing of both lines, without leash and hardware. What differs by less than 3 % counts as equal.",
+    "Load: E of the anchor that is pulled harder. Drop: what 95 % of the falls stay under. Weight: webbing of both lines, without leash and hardware. What differs by less than 3 % counts as equal.",
+  "frontier.marks": "Filled: not beaten. Open: beaten. Cross: fails.",
   "frontier.drop": "drop, m",
   "frontier.load": "load of an anchor, kN",
   "frontier.point": "{layout}, {weight}",

@@ -35,7 +35,11 @@ export const LayoutFrontier = memo(function LayoutFrontier({ list }: { list: rea
       <div ref={ref} className={styles.drawing}>
         {plot && size.width > 0 && <PlotDrawing plot={plot} width={size.width} className={undefined} />}
       </div>
-      {layouts && <p className={styles.note}>{compareWords.sayFrontier("frontier.how")}</p>}
+      {layouts && (
+        <p className={styles.note}>
+          {compareWords.sayFrontier("frontier.marks")} {compareWords.sayFrontier("frontier.how")}
+        </p>
+      )}
     </section>
   );
 });
