@@ -297,7 +297,7 @@ export const TOURS = [
         name: "how-far-map",
         steps: [
           click("Back to the curve"),
-          choose("And a second one", /Mass/),
+          choose("And a second one", "Walker: mass"),
           fill("Values along each", "3"),
           sweep,
           toTop((page) => page.locator("figure")),
