@@ -115,6 +115,15 @@ const changeCopy = async (page) => {
   await click("Copy this rig and change it")(page);
   await fill("Slack of the backup", "12 %")(page);
 };
+const frontier = (page) => page.getByRole("region", { name: "Load, drop and weight" });
+/** Both layouts have their whole verdict. */
+const frontierMade = (page) => frontier(page).locator("svg").waitFor({ timeout: 300_000 });
+/** A sweep of few runs, from the button to its curve or map. */
+const sweep = async (page) => {
+  await page.getByText(/Some \d+ runs: about/).waitFor();
+  await page.getByRole("button", { name: /^Run it/ }).click();
+  await page.locator("figure svg").waitFor({ timeout: 300_000 });
+};
 const addLayout = (entry) => async (page) => {
   await click("Add a layout")(page);
   await page.getByRole("menuitem", { name: entry }).click();
@@ -259,9 +268,49 @@ export const TOURS = [
       { name: "layout-first", steps: [openView(/Layouts/), compared] },
       { name: "layout-changing", steps: [changeCopy] },
       { name: "layouts-two", steps: [click("Done"), compared] },
-      { name: "layouts-three", steps: [addLayout("Demo: a loose backup"), compared] },
+      { name: "layouts-frontier", steps: [frontierMade, toTop(frontier)] },
+      {
+        name: "layouts-three",
+        steps: [
+          toTop((page) => page.getByRole("heading", { name: "Layouts side by side" })),
+          addLayout("Demo: a loose backup"),
+          compared,
+        ],
+      },
       { name: "layouts-four", steps: [addLayout("Demo: an old rig"), compared] },
       { name: "layouts-table", steps: [toTop((page) => page.locator("table"))] },
+    ],
+  },
+  {
+    flat: true,
+    underWay: true,
+    stops: [
+      { name: "how-far", steps: [openView(/How far/)] },
+      { name: "how-far-fault", steps: [fill("to", "2 parsecs")] },
+      { name: "how-far-curve", steps: [click("How loose may the backup be?"), fill("Values along it", "4"), sweep] },
+      { name: "how-far-values", steps: [click("The values"), toTop((page) => page.locator("table"))] },
+      {
+        name: "how-far-point",
+        steps: [
+          click("Show its run"),
+          async (page) => {
+            await page
+              .getByText(/caught you/)
+              .first()
+              .waitFor();
+          },
+        ],
+      },
+      {
+        name: "how-far-map",
+        steps: [
+          click("Back to the curve"),
+          choose("And a second one", "Walker: mass"),
+          fill("Values along each", "3"),
+          sweep,
+          toTop((page) => page.locator("figure")),
+        ],
+      },
     ],
   },
   {

@@ -32,6 +32,17 @@ it("opens with the demo rig, its fall and its verdict, and the cautions beside i
     .getByRole("img", { name: /walker/i })
     .first()
     .waitFor();
+  // Every part of the rig is in sight beside the scene, nothing lies over it.
+  const hidden = await page.evaluate(
+    () =>
+      [...document.querySelectorAll("[data-part]")].filter((row) => {
+        const { left, width, bottom } = row.getBoundingClientRect();
+        const seen = document.elementFromPoint(left + width / 2, bottom - 3);
+        return !seen || !row.contains(seen);
+      }).length,
+  );
+  expect(await page.locator("[data-part]").count()).toBeGreaterThan(15);
+  expect(hidden).toBe(0);
   expect(problems).toEqual([]);
 });
 

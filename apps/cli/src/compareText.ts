@@ -1,6 +1,6 @@
 /** Layouts side by side for a terminal, and as data. */
 import type { Rig } from "@secondline/rig";
-import type { Comparison, ComparisonRow, Outcome } from "@secondline/scenarios";
+import { type Comparison, type ComparisonRow, frontier, type Outcome } from "@secondline/scenarios";
 import { quantity, englishWords as words } from "@secondline/words";
 import { englishCompareWords as compareWords } from "@secondline/words/compare";
 import { say } from "./say.ts";
@@ -46,6 +46,7 @@ export function comparisonData(layouts: readonly Compared[], comparison: Compari
   const cautions = sharedCautions(each.map((one) => one.cautions));
   return {
     ...comparison,
+    frontier: frontier(layouts),
     layouts: layouts.map(({ outcome }, i) => ({
       name: outcome.rigName,
       verdict: outcome.verdict,
@@ -71,12 +72,26 @@ export function comparisonText(layouts: readonly Compared[], comparison: Compari
     dim(wrap(say("caption.compare", { mark: MARKS }), width)),
     ...(layouts.some(({ outcome }) => losesWalker(outcome)) ? [dim(wrap(say("caption.compareFailing"), width))] : []),
     "",
+    `${compareWords.sayFrontier("frontier.title")}:`,
+    ...bullets(frontierLines(layouts), width),
+    dim(wrap(compareWords.sayFrontier("frontier.how"), width)),
+    "",
     `${say("head.commonCautions")}:`,
     ...bullets(cautions.common, width),
     ...cautions.own.flatMap((list, i) =>
       list.length === 0 ? [] : ["", `${say("head.ownCautions", { layout: letter(i) })}:`, ...bullets(list, width)],
     ),
   ].join("\n");
+}
+
+/** Who is not beaten and by what the others are, then the three numbers of each. */
+function frontierLines(layouts: readonly Compared[]): readonly string[] {
+  const found = frontier(layouts);
+  const letters = layouts.map((_, i) => letter(i));
+  return [
+    ...compareWords.frontierSentences(found, letters),
+    ...found.flatMap(({ at }, i) => (at ? [compareWords.frontierNumbers(letters[i]!, at)] : [])),
+  ];
 }
 
 const INDENT = "   ";

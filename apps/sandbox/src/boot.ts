@@ -59,7 +59,9 @@ export async function boot(): Promise<Booted> {
   for (const notice of notices) sandbox.actions.tell(notice);
   // A store whose work could not be fetched has said so already.
   if (writable || !works) await keepWork(sandbox, writable);
-  void import("./afterStart.ts").then(({ afterStart }) => afterStart(sandbox.actions)).catch(() => undefined);
+  void import("./afterStart.ts")
+    .then(({ afterStart }) => afterStart(sandbox, start.session?.whatIf !== undefined))
+    .catch(() => undefined);
   sandbox.actions.runNow();
   return { sandbox, works, read, kept, time: link.kind === "rig" ? link.time : undefined };
 }

@@ -3,7 +3,6 @@ import { describe, expect, it } from "vitest";
 import { alongLine, carriedAt } from "../src/lessons/along.ts";
 import { aloud, halfWithin, triedIn } from "../src/lessons/aloud.ts";
 import { computeLesson } from "../src/lessons/computeLesson.ts";
-import { piled } from "../src/lessons/DotStrip.tsx";
 import {
   allFacts,
   crossingOf,
@@ -257,15 +256,6 @@ describe("predictions kept on the device", () => {
       },
     };
     expect(() => keep(full, {}, "knot", one)).toThrow("the storage is full");
-  });
-});
-
-describe("the strip of dots", () => {
-  it("piles up what would lie on one another, and moves nothing along", () => {
-    const places = [10, 12, 15, 21, 22, 40];
-    const dots = piled(places);
-    expect(dots.map(({ at }) => at)).toEqual(places);
-    expect(dots.map(({ level }) => level)).toEqual([0, 1, 2, 0, 1, 0]);
   });
 });
 

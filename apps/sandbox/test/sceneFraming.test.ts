@@ -8,6 +8,8 @@ import {
   eventPoints,
   eventView,
   FIELD_OF_VIEW,
+  fallsLeft,
+  LEGEND_FOOT,
   overviewPoints,
   overviewView,
 } from "../src/scene/shape/viewPoints.ts";
@@ -86,6 +88,24 @@ it("the elevation holds the whole rig, or the event, in its picture", () => {
       expect(Math.abs(points[i + 2]! - view.z) * view.scale).toBeLessThan(height / 2);
     }
   }
+});
+
+it("a walker who comes down on the left of the elevation hangs above the legend", () => {
+  const { frames } = recording;
+  const stride = (frames.mainNodes + frames.backupNodes + 2) * 3;
+  // The same fall, while the walker and the ring slide 10 m towards anchor A.
+  const positions = frames.positions.slice();
+  for (let f = 0; f < frames.count; f++)
+    for (const at of [(f + 1) * stride - 6, (f + 1) * stride - 3]) positions[at]! -= (10 * f) / frames.count;
+  const slid = { ...recording, frames: { ...frames, positions } };
+  expect(fallsLeft(eventPoints(recording))).toBe(false);
+  expect(fallsLeft(eventPoints(slid))).toBe(true);
+  const [width, height] = [970, 450];
+  const view = { x: 0, z: 0, scale: 1 };
+  fitFlat(view, slid, gap, false, width, height);
+  const points = eventPoints(slid);
+  for (let i = 0; i < points.length; i += 3)
+    expect(height / 2 - (points[i + 2]! - view.z) * view.scale).toBeLessThan(height - LEGEND_FOOT + 1);
 });
 
 it("zooming the elevation leaves the point under the finger where it is", () => {

@@ -1,9 +1,9 @@
 /**
  * Forces of one what-if over time, readable in black and white: each line differs by dash and by a letter on it, and is named at its end.
- * Under a line lies the band between the least and the largest force of every moment.
+ * Behind a line lies the band between the least and the largest force of every moment: of the draws of the what-if, else of the run.
  */
 import { labelHeights, roundTicks } from "@secondline/figures";
-import type { Trace } from "@secondline/scenarios";
+import type { Trace, TraceBand } from "@secondline/scenarios";
 import { quantity } from "@secondline/words";
 import { escapeHtml, type Html, raw } from "./html.ts";
 import type { PageWords } from "./page.ts";
@@ -25,23 +25,28 @@ type Line = (typeof LINES)[number];
 
 interface Frame {
   readonly trace: Trace;
+  readonly draws: TraceBand | undefined;
   readonly x: (time: number) => number;
   readonly y: (force: number) => number;
 }
 
-/** `title` is read out by a screen reader, with every peak; forces in kN, time in s. */
-export function forcePlot(trace: Trace, words: PageWords, title: string): Html {
+/** `title` is read out by a screen reader, with every peak; forces in kN, time in s. `draws`: the band behind the lines. */
+export function forcePlot(trace: Trace, draws: TraceBand | undefined, words: PageWords, title: string): Html {
   const { say } = words;
-  const most = Math.max(1000, ...LINES.flatMap(({ key }) => trace[key]));
+  const most = Math.max(1000, ...LINES.flatMap(({ key }) => [...trace[key], ...(draws?.[key] ?? [])]));
   const [, tick = 1] = roundTicks(0, most / 1000, 4);
   const top = Math.ceil(most / 1000 / tick) * tick * 1000;
   const frame: Frame = {
     trace,
+    draws,
     x: (time) => FRAME.left + (INNER.width * time) / trace.duration,
     y: (force) => FRAME.top + INNER.height * (1 - force / top),
   };
   const peaks = LINES.map(({ key, label }) => `${say(label)} ${quantity.load(Math.max(...trace[key]))}`).join(", ");
-  const alt = say("report.plotAlt", { title, peaks });
+  const alt = [
+    say("report.plotAlt", { title, peaks }),
+    ...(draws ? [say("report.plotDraws", { count: draws.draws, most: quantity.load(Math.max(...draws.leash)) })] : []),
+  ].join(" ");
   return raw(
     `<svg viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${escapeHtml(alt)}">${grid(frame, top, tick)}` +
       LINES.map((line) => band(frame, line)).join("") +
@@ -68,7 +73,7 @@ function grid({ trace, x, y }: Frame, top: number, tick: number): string {
 
 /** Least and largest force of every bin, with the bin's middle [N, s]. */
 function bins(
-  { trace }: Frame,
+  { trace }: Pick<Frame, "trace">,
   { key }: Line,
 ): readonly { readonly at: number; readonly low: number; readonly high: number }[] {
   const values = trace[key];
@@ -79,9 +84,10 @@ function bins(
   });
 }
 
+/** As far as the run goes that is drawn over it. */
 function band(frame: Frame, line: Line): string {
-  const all = bins(frame, line);
-  const { x, y } = frame;
+  const { x, y, draws, trace } = frame;
+  const all = bins({ trace: draws ?? trace }, line).filter(({ at }) => at <= trace.duration);
   const there = all.map(({ at, high }) => `${num(x(at))} ${num(y(high))}`);
   const back = [...all].reverse().map(({ at, low }) => `${num(x(at))} ${num(y(low))}`);
   return `<path d="M${there.join("L")}L${back.join("L")}Z" fill="${line.colour}" fill-opacity="0.14"/>`;

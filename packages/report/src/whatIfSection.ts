@@ -32,9 +32,9 @@ export function plots({ words, rig, outcome }: Page): Html {
   const governing = [...new Set(nearest.map(({ whatIf }) => whatIf))];
   const figures = governing
     .flatMap((index) => {
-      const { trace, whatIf } = outcome.whatIfs[index]!;
+      const { trace, band, whatIf } = outcome.whatIfs[index]!;
       const title = `${index + 1}: ${words.eventTitle(rig, whatIf)}`;
-      return trace ? [tag("figure", [forcePlot(trace, words, title), tag("figcaption", title)])] : [];
+      return trace ? [tag("figure", [forcePlot(trace, band, words, title), tag("figcaption", title)])] : [];
     })
     .slice(0, MOST_PLOTS);
   const how = figures.length === 0 ? [] : [tag("p", words.say("report.plotsHow"), { class: "soft" })];

@@ -4,7 +4,7 @@ import { readFileSync } from "node:fs";
 import { readRig } from "@secondline/rig";
 import { type Assessed, assessRig, type Outcome, parseWhatIf, study } from "@secondline/scenarios";
 import type { WearRecord } from "@secondline/strength";
-import { english, englishWords as words } from "@secondline/words";
+import { english, quantity, englishWords as words } from "@secondline/words";
 import { facts } from "@secondline/words/facts";
 import { untilWords } from "@secondline/words/until";
 import { beforeAll, describe, expect, it } from "vitest";
@@ -267,5 +267,23 @@ describe("what a record says that somebody looked at", () => {
       "leash 2026-01-15",
       "Here 2026-02-01",
     ]);
+  });
+});
+
+describe("forces over time", () => {
+  it("have the band of the draws behind them where some were made, and say so", () => {
+    const [first, ...others] = outcome.whatIfs;
+    const { trace } = first!;
+    const shifted = (by: number) => trace!.leash.map((force, i) => (i % 2 === 0 ? force : force + by));
+    const band = { ...trace!, draws: 8, leash: shifted(2000) };
+    const drawn = report(assessed, { ...outcome, whatIfs: [{ ...first!, band }, ...others] }, { date: DATE });
+    const most = Math.max(...band.leash);
+    expect(drawn).toContain(
+      `the band of 8 falls drawn with all that scatters, in the leash up to ${quantity.load(most)}`,
+    );
+    expect(html).not.toContain("the band of 8 falls");
+    // The axis goes up to the band.
+    const ticks = [...drawn.matchAll(/text-anchor="end">(\d+(?:\.\d+)?)<\/text>/g)].map(([, kn]) => Number(kn));
+    expect(Math.max(...ticks)).toBeGreaterThanOrEqual(Math.floor(most / 1000));
   });
 });

@@ -6,7 +6,7 @@ import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { layeredResults, memoryResults } from "../src/index.ts";
 import { folderResults } from "../src/node.ts";
 import { LeastRecent } from "../src/results/leastRecent.ts";
-import { runKey, studyKey, worthKeeping } from "../src/results/resultKey.ts";
+import { runKey, serves, studyKey, worthKeeping } from "../src/results/resultKey.ts";
 import { assessed } from "./support/rig.ts";
 
 const result = (drop: number): RunResult =>
@@ -26,14 +26,13 @@ describe("the key of a run", () => {
       { ...order, event: { ...event, at: 0.500001 } },
       { ...order, draw: { ...order.draw, moment: 0.005 } },
       { ...order, accuracy: "standard" },
-      { ...order, trace: true },
     ];
     const keys = [...others.map((one) => runKey(assessed, one)), runKey({ ...assessed, runsHash: "another" }, order)];
-    expect(new Set(keys).size).toBe(7);
+    expect(new Set(keys).size).toBe(6);
   });
 
   it("is the same for the same run, and of a study for whoever wants to hear of it meanwhile", () => {
-    expect(runKey(assessed, { ...order, trace: false })).toBe(runKey({ ...assessed }, order));
+    expect(runKey(assessed, { ...order, trace: true })).toBe(runKey({ ...assessed }, order));
     const options = { accuracy: "quick", size: "quick" } as const;
     expect(studyKey(assessed, { ...options, tellSoFar: true })).toBe(studyKey(assessed, options));
     expect(studyKey({ ...assessed, notes: ["look"] }, options)).not.toBe(studyKey(assessed, options));
@@ -42,6 +41,21 @@ describe("the key of a run", () => {
   it("is asked for nothing that another try may end differently", () => {
     expect(worthKeeping({ ok: false, trouble: { reason: "cancelled" } })).toBe(false);
     expect(worthKeeping({ ok: false, trouble: { reason: "audit" } })).toBe(true);
+  });
+});
+
+describe("a result that is kept", () => {
+  it("serves an order for a plot only with its trace, and any other order in any case", () => {
+    const traced = { ...result(3), trace: {} } as RunResult;
+    const failed: RunResult = { ok: false, trouble: { reason: "audit" } };
+    const plot = { ...order, trace: true };
+    expect([traced, failed, result(3), undefined].map((kept) => serves(kept, plot))).toEqual([
+      true,
+      true,
+      false,
+      false,
+    ]);
+    expect([traced, failed, result(3)].map((kept) => serves(kept, order))).toEqual([true, true, true]);
   });
 });
 

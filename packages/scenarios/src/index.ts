@@ -31,6 +31,13 @@ export {
   siteCard,
 } from "./card/siteCard.ts";
 export { type Comparison, type ComparisonRow, compareLayouts } from "./compare/compareLayouts.ts";
+export {
+  type FrontierLayout,
+  type FrontierPoint,
+  type FrontierQuantity,
+  type FrontierStanding,
+  frontier,
+} from "./compare/frontier.ts";
 export { type Erratum, errataOf, KNOWN_ERRATA, readErrata } from "./errata/errata.ts";
 export { EVENT_CLASSES, type EventBase, type EventClass, type EventKind } from "./events/eventKind.ts";
 export type { Phrase, PhraseValue } from "./events/phrase.ts";
@@ -46,9 +53,10 @@ export {
   whatIfSet,
 } from "./events/registry.ts";
 export type { Rescue } from "./events/rescue.ts";
-export { byDanger, type RankedWhatIf } from "./facts/byDanger.ts";
+export { byDanger, type LeastMargin, type RankedWhatIf, weakestIn } from "./facts/byDanger.ts";
 export type { AnchorFacts, CautionFact, Judged } from "./facts/cautionFacts.ts";
 export { anchorFacts, judgedFactors } from "./facts/cautionFacts.ts";
+export { type LoadStrip, partStrip, pullStrip } from "./facts/loadStrips.ts";
 export type * from "./facts/outcome.ts";
 export { worstWhatIf } from "./facts/worstWhatIf.ts";
 export { type Among, compareMeasured, type MeasuredComparison } from "./measured/compareMeasured.ts";
@@ -85,7 +93,7 @@ export { executeRun } from "./run/executeRun.ts";
 export type * from "./run/runFacts.ts";
 export { runWork } from "./run/runWork.ts";
 export { type RunOptions, runWhatIf, showWhatIf } from "./run/showRun.ts";
-export type { Trace } from "./run/trace.ts";
+export type { Trace, TraceBand, TraceLine } from "./run/trace.ts";
 export { type Draw, NO_DRAW } from "./scatter/draw.ts";
 export {
   INPUT_IDS,

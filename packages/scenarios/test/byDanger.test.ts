@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { byDanger, type Outcome, type WhatIfOutcome } from "../src/index.ts";
+import { byDanger, type Outcome, type WhatIfOutcome, weakestIn } from "../src/index.ts";
 
 const whatIf = (key: string, more: Partial<WhatIfOutcome> = {}): WhatIfOutcome => ({
   whatIf: { kind: "leashFall", at: 0.5 },
@@ -45,5 +45,16 @@ describe("what-ifs by danger", () => {
       parts: [part("leash", 0, 2.4), part("main", 0, 2.1)],
     } as unknown as Outcome);
     expect(first!.worstOf.map((one) => one.part)).toEqual(["main", "leash"]);
+  });
+
+  it("have a weakest part each, with its place along the webbing, where one has its least margin there", () => {
+    const main = part("main", 1, 2.1);
+    const outcome = {
+      whatIfs: [whatIf("one"), whatIf("two"), whatIf("three")],
+      parts: [part("leash", 1, 2.4), { ...main, byClass: { expected: { ...main.byClass.expected, at: 12.5 } } }],
+    } as unknown as Outcome;
+    expect(weakestIn(outcome, "two")).toMatchObject({ part: "main", margin: 2.1, at: 12.5 });
+    expect(weakestIn(outcome, "one")).toBeUndefined();
+    expect(weakestIn(outcome, "not run")).toBeUndefined();
   });
 });

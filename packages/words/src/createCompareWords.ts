@@ -2,6 +2,7 @@
 import type { Rig } from "@secondline/rig";
 import type { ComparisonRow } from "@secondline/scenarios";
 import { rowLabel, rowValue } from "./compareWords.ts";
+import { frontierNumbers, frontierPoint, frontierSentences, sayFrontier } from "./frontierWords.ts";
 import { english, type Language } from "./language.ts";
 import { sayLaterIn } from "./laterLanguage.ts";
 
@@ -11,6 +12,10 @@ export function createCompareWords(language: Language) {
     compareLabel: (rig: Rig, row: ComparisonRow) => rowLabel(language, rig, row),
     compareValue: (row: ComparisonRow, layout: number, endsEarly?: boolean) =>
       rowValue(language, row, layout, endsEarly),
+    sayFrontier,
+    frontierSentences,
+    frontierNumbers,
+    frontierPoint,
   };
 }
 

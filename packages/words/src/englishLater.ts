@@ -282,7 +282,8 @@ export const ENGLISH_LATER = {
   "report.noGround": "the ground is not known",
   "report.plotAlt": "Forces over time: {title}. Largest: {peaks}.",
   "report.plotsHow":
-    "The line is the largest force of every moment, the band under it reaches down to the least. A and B: the anchors, main line and backup together. At the right: each line's peak.",
+    "The line is the largest force of every moment. The band behind it reaches from the least to the largest of the falls drawn with all that scatters, where some were drawn; else down to the least of the line's own. A and B: the anchors, main line and backup together. At the right: each line's peak.",
+  "report.plotDraws": "Behind them the band of {count} falls drawn with all that scatters, in the leash up to {most}.",
   "fact.unconfirmed": "Not confirmed by anybody",
   "fact.noUnconfirmed": "no value is marked; whether what was entered is so, only those who looked can say",
   "fact.record": "Date of the record",

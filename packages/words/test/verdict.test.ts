@@ -87,6 +87,8 @@ describe("a verdict", () => {
       low: 8200,
       high: 8800,
       pull: 6600,
+      loads: [6400, 6600],
+      drawn: false,
       event: 0,
       passes: PULL_LIMITS.slice(0, 2),
       grade: "thin",

@@ -30,6 +30,7 @@ export function Elevation(props: ElevationProps) {
     camera,
     showForces,
     selectedPart,
+    weak,
     bare = false,
     snapshot,
     onView,
@@ -53,7 +54,7 @@ export function Elevation(props: ElevationProps) {
       theme,
       wholeRig,
       wholeGround: onView !== undefined,
-      options: { showForces, selectedPart, wide: wholeRig },
+      options: { showForces, selectedPart, weak, wide: wholeRig },
     });
     let asked = 0;
     const draw = () => {
@@ -86,7 +87,7 @@ export function Elevation(props: ElevationProps) {
       if (snapshot?.current === snap) snapshot.current = null;
       painter.dispose();
     };
-  }, [stage, clock, theme, wholeRig, showForces, selectedPart, snapshot, onView]);
+  }, [stage, clock, theme, wholeRig, showForces, selectedPart, weak, snapshot, onView]);
 
   const picture = (
     <div ref={host} className={styles.layer}>

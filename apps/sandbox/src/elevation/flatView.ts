@@ -1,7 +1,7 @@
 /** The elevation's window on the plane of the line: x to the right, z up. */
 import type { Recording } from "@secondline/engine";
 import type { Gap } from "../scene/shape/gap.ts";
-import { eventPoints } from "../scene/shape/viewPoints.ts";
+import { eventPoints, fallsLeft, LEGEND_FOOT } from "../scene/shape/viewPoints.ts";
 
 export interface FlatView {
   /** Centre of the picture [m]. */
@@ -17,6 +17,8 @@ export interface Covered {
   readonly bottom: number;
 }
 const NOTHING: Covered = { top: 0, bottom: 0 };
+/** A large picture keeps so much free above and below [px]. */
+const EDGE = 60;
 /** A small picture keeps so much free above and below what it shows, apart from what lies over it [px]. */
 const NARROW_EDGE = 24;
 
@@ -36,17 +38,19 @@ export function fitFlat(
   const wholeRig = scope !== "event";
   const bounds = wholeRig ? rigBounds(recording, gap) : eventBounds(recording);
   const narrow = width < 560;
+  const foot = !narrow && !wholeRig && fallsLeft(eventPoints(recording)) ? Math.min(LEGEND_FOOT, 0.4 * height) : EDGE;
   const side = narrow ? 14 : 48;
   const right = wholeRig ? side : narrow ? 96 : 150;
   const free = Math.max(width - side - right, 50);
-  const upright = Math.max(height - (narrow ? covered.top + covered.bottom + 2 * NARROW_EDGE : 120), 50);
+  const upright = Math.max(height - (narrow ? covered.top + covered.bottom + 2 * NARROW_EDGE : EDGE + foot), 50);
   const wide = free / (bounds.right - bounds.left);
   // A deep gap may run out of the picture below; the line and the fall may not.
   const least = scope === "ground" ? bounds.bottom : bounds.least;
   view.scale = Math.min(wide, upright / (bounds.top - least));
   view.x = 0.5 * (bounds.left + bounds.right) + (right - side) / (2 * view.scale);
   const low = Math.max(bounds.bottom, bounds.top - upright / view.scale);
-  view.z = 0.5 * (bounds.top + low) + (narrow ? 0.5 * (covered.top - covered.bottom) : -14) / view.scale;
+  view.z =
+    0.5 * (bounds.top + low) + (narrow ? 0.5 * (covered.top - covered.bottom) : 0.5 * (EDGE - foot) - 14) / view.scale;
 }
 
 /** Zooms about a point of the picture [px], which keeps its place. */

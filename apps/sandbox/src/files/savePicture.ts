@@ -11,6 +11,7 @@ import { createStage } from "../scene/stage.ts";
 import type { Recordings } from "../state/recordings.ts";
 import type { SandboxState } from "../state/types.ts";
 import { outcomeOf } from "../state/verdictOf.ts";
+import { weakPlace } from "../state/weakPlace.ts";
 import type { PlotRequest } from "../time/index.ts";
 // Not by the folder's index: what draws pictures must not come with the page.
 import { plotBody } from "../time/picture/plotBody.ts";
@@ -59,7 +60,7 @@ export function sideSnapshot(
   time: number,
   size: { readonly width: number; readonly height: number } = SIDE_VIEW,
 ): SceneSnapshot {
-  const { run, session } = state;
+  const { run, session, assessment } = state;
   const { current, previous } = recordings;
   if (!run.shown || !current) throw new Error("there is no fall to take a picture of");
   const { showForces, selectedPart } = session;
@@ -73,7 +74,7 @@ export function sideSnapshot(
     palette: PALETTES[theme],
     theme,
     wholeRig: true,
-    options: { showForces, selectedPart, wide: true },
+    options: { showForces, selectedPart, weak: weakPlace(outcomeOf(state), run.shown, assessment.key), wide: true },
   };
   return { ...size, time, draw: (ink) => drawElevation(drawing, ink, size.width, size.height, time) };
 }

@@ -1,7 +1,8 @@
-import { frameOf, type Plot, plotSvg } from "@secondline/figures";
-import { type ReactNode, useId, useLayoutEffect, useMemo, useRef } from "react";
+import { frameOf, type Plot } from "@secondline/figures";
+import { type ReactNode, useMemo } from "react";
 import { measure } from "../picture/encode.ts";
-import { useFrameSize, usePalette } from "../time/index.ts";
+import { PlotDrawing } from "../picture/PlotDrawing.tsx";
+import { useFrameSize } from "../time/index.ts";
 import styles from "./howFar.module.css";
 
 interface Props {
@@ -31,17 +32,10 @@ export function SweepFigure({ plot, spots, caption }: Props) {
 }
 
 function Drawing({ plot, width, spots }: { plot: Plot; width: number; spots: Props["spots"] }) {
-  const holder = useRef<HTMLDivElement>(null);
-  const palette = usePalette();
-  const name = useId().replace(/\W/g, "");
-  useLayoutEffect(() => {
-    const svg = new DOMParser().parseFromString(plotSvg(plot, width, palette, measure, name), "image/svg+xml");
-    holder.current?.replaceChildren(document.importNode(svg.documentElement, true));
-  }, [plot, width, palette, name]);
   const frame = useMemo(() => frameOf(plot, width, canvasInk()), [plot, width]);
   return (
     <>
-      <div ref={holder} className={styles.plot} />
+      <PlotDrawing {...{ plot, width }} className={styles.plot} />
       {spots.map(({ key, at, label, pressed, open }) => (
         <button
           key={key}

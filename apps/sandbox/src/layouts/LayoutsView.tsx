@@ -16,6 +16,7 @@ import { AddLayout } from "./AddLayout.tsx";
 import { DifferenceTable } from "./DifferenceTable.tsx";
 import { LayoutColumn } from "./LayoutColumn.tsx";
 import { LayoutEditor } from "./LayoutEditor.tsx";
+import { LayoutFrontier } from "./LayoutFrontier.tsx";
 import styles from "./LayoutsView.module.css";
 import { LayoutTraces } from "./LayoutTraces.tsx";
 import { layoutCautions } from "./layoutCautions.ts";
@@ -119,6 +120,7 @@ export function LayoutsView({ booted, theme, wide }: Props) {
               )}
             </div>
             <LayoutTraces {...{ clock, recordings, wide }} />
+            {list.length > 1 && <LayoutFrontier list={list} />}
             {list.length > 1 && <DifferenceTable list={list} />}
           </div>
           <div className={styles.play}>

@@ -1,3 +1,4 @@
+import { piled } from "@secondline/figures";
 import { quantity } from "../words.ts";
 import styles from "./DotStrip.module.css";
 import { allFacts, type LessonRun } from "./facts.ts";
@@ -15,8 +16,9 @@ export function DotStrip({ before, after }: { before: LessonRun; after: LessonRu
   const facts = allFacts(before, after);
   const [from, to] = [500 * Math.floor(many[0]! / 500), 500 * Math.ceil(many.at(-1)! / 500)];
   const x = (force: number) => SIDE + ((force - from) / Math.max(to - from, 1)) * (WIDTH - 2 * SIDE);
-  const dots = piled(many.map(x));
-  const height = 2 * RADIUS * (1 + Math.max(...dots.map(({ level }) => level))) + AXIS + 6;
+  const places = many.map(x);
+  const levels = piled(places, 2 * RADIUS);
+  const height = 2 * RADIUS * (1 + Math.max(...levels)) + AXIS + 6;
   const ticks = Array.from(
     { length: Math.floor((to - from) / 1000) + 1 },
     (_, i) => 1000 * Math.ceil(from / 1000) + 1000 * i,
@@ -35,14 +37,14 @@ export function DotStrip({ before, after }: { before: LessonRun; after: LessonRu
               </text>
             </g>
           ))}
-        {dots.map(({ at, level }, i) => (
+        {places.map((at, i) => (
           <circle
             // biome-ignore lint/suspicious/noArrayIndexKey: the dots are in the order of their loads
             key={i}
             cx={at}
-            cy={height - AXIS - 4 - RADIUS - 2 * RADIUS * level}
+            cy={height - AXIS - 4 - RADIUS - 2 * RADIUS * levels[i]!}
             r={RADIUS - 0.5}
-            className={i === dots.length - 1 ? styles.hardest : styles.dot}
+            className={i === places.length - 1 ? styles.hardest : styles.dot}
           />
         ))}
       </svg>
@@ -56,14 +58,3 @@ export function DotStrip({ before, after }: { before: LessonRun; after: LessonRu
 }
 
 const THIRTY = 30;
-
-/** Places in rising order, each on the lowest level on which it lies clear of those before. */
-export function piled(places: readonly number[]): readonly { readonly at: number; readonly level: number }[] {
-  const last: number[] = [];
-  return places.map((at) => {
-    const free = last.findIndex((before) => at - before >= 2 * RADIUS);
-    const level = free < 0 ? last.length : free;
-    last[level] = at;
-    return { at, level };
-  });
-}

@@ -48,7 +48,7 @@ export function Page({ booted, clock }: { booted: Booted; clock: PlaybackClock }
   }, [view, clock]);
   return (
     <>
-      <div className={wide ? styles.wide : styles.narrow}>
+      <div className={wide ? `${styles.wide} ${view === "rig" ? styles.withVerdict : ""}` : styles.narrow}>
         <Header files={files} theme={theme} wide={wide} />
         {view === "rig" && (wide ? <WideBody {...{ clock, theme }} /> : <NarrowBody {...{ clock, theme }} />)}
         {view !== "rig" && (
@@ -116,10 +116,10 @@ function WideBody({ clock, theme }: { clock: PlaybackClock; theme: Theme }) {
             <ScenePlace clock={clock} theme={theme} />
           </div>
         </main>
-        <aside className={styles.verdict} aria-label="Verdict">
-          <VerdictColumn />
-        </aside>
       </div>
+      <aside className={styles.verdict} aria-label="Verdict">
+        <VerdictColumn />
+      </aside>
       <section className={styles.time} aria-label="Time">
         <TimePlace clock={clock} theme={theme} compact={false} />
       </section>

@@ -1,4 +1,4 @@
-import { Component, type ReactNode, useRef } from "react";
+import { Component, type ReactNode, useEffect, useMemo, useRef, useState } from "react";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import type { Theme } from "../design/palette.ts";
 import { useSoon } from "../design/useSoon.ts";
@@ -7,6 +7,7 @@ import { RigSketch } from "../rigSheet/RigSketch.tsx";
 import { type SceneSnapshot, SceneView, type SnapshotPlace } from "../scene/index.ts";
 import { useRecordings, useSandbox } from "../state/useSandbox.ts";
 import { outcomeOf } from "../state/verdictOf.ts";
+import type { weakPlace } from "../state/weakPlace.ts";
 import { PrintedPictures } from "./PrintedPictures.tsx";
 import styles from "./ScenePlace.module.css";
 import { SceneTools } from "./SceneTools.tsx";
@@ -18,6 +19,7 @@ export function ScenePlace({ clock, theme }: { clock: PlaybackClock; theme: Them
   const { current, previous } = useRecordings();
   const shown = useSandbox((state) => state.run.shown);
   const verdict = useSandbox(outcomeOf);
+  const weak = useWeakPlace();
   const session = useSandbox((state) => state.session);
   const reducedMotion = useReducedMotion();
   const snapshot: SnapshotPlace = useRef(null);
@@ -41,6 +43,7 @@ export function ScenePlace({ clock, theme }: { clock: PlaybackClock; theme: Them
             camera={session.camera}
             showForces={session.showForces}
             selectedPart={session.selectedPart}
+            weak={weak}
             strengthKN={main && main.strength5 / 1000}
             reducedMotion={reducedMotion}
             snapshot={snapshot}
@@ -50,6 +53,18 @@ export function ScenePlace({ clock, theme }: { clock: PlaybackClock; theme: Them
       </div>
     </>
   );
+}
+
+/** Named as soon as what names it has come; where it does not, the scene does without. */
+function useWeakPlace() {
+  const [name, setName] = useState<typeof weakPlace>();
+  useEffect(() => {
+    void import("../state/weakPlace.ts").then(({ weakPlace }) => setName(() => weakPlace)).catch(() => undefined);
+  }, []);
+  const outcome = useSandbox(outcomeOf);
+  const shown = useSandbox((state) => state.run.shown);
+  const key = useSandbox((state) => state.assessment.key);
+  return useMemo(() => name?.(outcome, shown, key), [name, outcome, shown, key]);
 }
 
 function taken({ current: take }: SnapshotPlace): SceneSnapshot {

@@ -5,7 +5,9 @@ import type { Theme } from "../design/palette.ts";
 import { useSoon } from "../design/useSoon.ts";
 import { saveTraces } from "../files/saveTraces.ts";
 import { useSavePictures } from "../files/useSavePictures.ts";
+import type { SandboxState } from "../state/types.ts";
 import { useRecordings, useSandbox } from "../state/useSandbox.ts";
+import { outcomeOf } from "../state/verdictOf.ts";
 import { words } from "../words.ts";
 import styles from "./TimePlace.module.css";
 import { useFallIsComing } from "./useFallIsComing.ts";
@@ -24,6 +26,7 @@ export function TimePlace({ clock, theme, compact }: Props) {
   const { current, previous } = useRecordings();
   const compare = useSandbox((state) => state.session.compare);
   const shown = useSandbox((state) => state.run.shown);
+  const band = useSandbox(bandOf);
   const told = useMemo(() => shown && { rig: shown.assessed.rig, gaveWay: shown.outcome.gaveWay }, [shown]);
   const save = useSavePictures(theme);
   const name = shown ? `${shown.assessed.rig.name} ${words.eventTitle(shown.assessed.rig, shown.whatIf)}` : "";
@@ -38,6 +41,7 @@ export function TimePlace({ clock, theme, compact }: Props) {
         recording={current}
         previous={compare ? previous : undefined}
         clock={clock}
+        band={band}
         told={told}
         compact={compact}
         onSavePlot={(plot, kind) => void save.plot(plot, kind)}
@@ -45,4 +49,11 @@ export function TimePlace({ clock, theme, compact }: Props) {
       />
     </Later>
   );
+}
+
+/** Of the what-if in sight, from the verdict of the same state. */
+function bandOf(state: SandboxState) {
+  const { shown } = state.run;
+  if (shown?.key !== state.assessment.key) return undefined;
+  return outcomeOf(state)?.whatIfs.find(({ key }) => key === shown.outcome.key)?.band;
 }

@@ -15,7 +15,7 @@ const KEYS = "Arrow keys turn the view, with shift they move it; plus and minus 
  * elevation is asked for, and until the part that draws in space has arrived.
  */
 export function SceneView(props: SceneProps) {
-  const { recording, rig, outcome, gaveWay, theme, camera, strengthKN } = props;
+  const { recording, rig, outcome, gaveWay, theme, camera, strengthKN, weak } = props;
   const notesHost = useRef<HTMLDivElement>(null);
   const [present, setPresent] = useState(true);
   const [failed, setFailed] = useState(false);
@@ -27,6 +27,7 @@ export function SceneView(props: SceneProps) {
   const spaceWanted = useRef(false);
   if (!flatAsked) spaceWanted.current = true;
   const words = useMemo(() => sceneWords(recording, rig, outcome, gaveWay), [recording, rig, outcome, gaveWay]);
+  const said = weak ? `${words} ${weak.text}.` : words;
   const lastCamera = useRef(camera);
   if (camera !== "elevation") lastCamera.current = camera;
   const flatSnapshot = useRef<(() => SceneSnapshot) | null>(null);
@@ -48,7 +49,7 @@ export function SceneView(props: SceneProps) {
   return (
     <div className={styles.scene}>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: the picture is turned with the arrow keys */}
-      <div className={styles.stage} data-scene role="img" aria-label={`${words} ${KEYS}`} tabIndex={0}>
+      <div className={styles.stage} data-scene role="img" aria-label={`${said} ${KEYS}`} tabIndex={0}>
         {flat && elevation}
         {possible && spaceWanted.current && (
           <div className={`${styles.layer} ${flat ? styles.hidden : ""}`}>

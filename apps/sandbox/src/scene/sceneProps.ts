@@ -25,6 +25,14 @@ export interface SceneSnapshot extends PictureBody {
 /** Where a scene puts the way to take its picture; null while there is none to take. */
 export type SnapshotPlace = RefObject<(() => SceneSnapshot) | null>;
 
+/** Where a run comes nearest to what is required, and how it is named there. */
+export interface WeakPlace {
+  readonly part: string;
+  readonly text: string;
+  /** Of webbing: the place along its natural length from A [-]. */
+  readonly share?: number;
+}
+
 export interface SceneProps {
   readonly recording: Recording;
   /** The run before, shown faintly for comparison. */
@@ -42,6 +50,8 @@ export interface SceneProps {
   readonly showForces: boolean;
   /** Part pointed out, by its id in the outcome. */
   readonly selectedPart?: string | undefined;
+  /** Named while no part is pointed out. */
+  readonly weak?: WeakPlace | undefined;
   /** Strength marked on the tension scale: what 95 % of such webbing reaches [kN]. */
   readonly strengthKN?: number | undefined;
   readonly reducedMotion: boolean;

@@ -77,7 +77,14 @@ export function ForcesPlot({ recording, previous, clock, view, forces, onHighlig
     <>
       <PlotCanvas {...{ drawing, data, range, frame, palette }} axisText={axisKilonewtons} />
       <EventFlags marks={view.marks} {...{ clock, range, frame, compact }} />
-      {!compact && <PlotKey frame={frame} rawBehind={forces.rawBehind} compared={beforeTraces !== null} />}
+      {!compact && (
+        <PlotKey
+          frame={frame}
+          rawBehind={forces.rawBehind}
+          compared={beforeTraces !== null}
+          draws={drawing.bands.length > 0 ? forces.band?.draws : undefined}
+        />
+      )}
       <PeakMarks peaks={peaks} frame={frame} />
       <CursorLines {...{ clock, range, frame, probes }} top={data.top} measure={view.measure} />
       <ScrubSurface

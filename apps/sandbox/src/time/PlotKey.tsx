@@ -1,3 +1,4 @@
+import { sayDraws } from "@secondline/words/draws";
 import styles from "./Plot.module.css";
 import type { PlotFrame } from "./plotFrame.ts";
 
@@ -5,10 +6,12 @@ interface Props {
   readonly frame: PlotFrame;
   readonly rawBehind: boolean;
   readonly compared: boolean;
+  /** Falls in the band behind a trace, where one is drawn. */
+  readonly draws: number | undefined;
 }
 
 /** What the pale lines are; the others bear their names at their ends. */
-export function PlotKey({ frame, rawBehind, compared }: Props) {
+export function PlotKey({ frame, rawBehind, compared, draws }: Props) {
   return (
     <ul className={styles.key} style={{ width: frame.gutter }}>
       {rawBehind && (
@@ -19,6 +22,11 @@ export function PlotKey({ frame, rawBehind, compared }: Props) {
       {compared && (
         <li>
           <KeyLine width={4.5} /> wide: run before
+        </li>
+      )}
+      {draws !== undefined && (
+        <li>
+          <KeyLine width={8} /> {sayDraws("band.key", { count: draws })}
         </li>
       )}
     </ul>

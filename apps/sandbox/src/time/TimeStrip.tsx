@@ -1,6 +1,8 @@
 import { Tabs } from "@base-ui/react/tabs";
 import type { Recording } from "@secondline/engine";
+import type { TraceBand } from "@secondline/scenarios";
 import { type BreaksTold, capital, quantity } from "@secondline/words";
+import { bandSentence } from "@secondline/words/draws";
 import { useId, useMemo, useState } from "react";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { beforeSentence, forcesSentence, unloadedSentence } from "./describe.ts";
@@ -25,6 +27,8 @@ interface Props {
   /** The run before, drawn lighter behind this one. */
   readonly previous?: Recording | undefined;
   readonly clock: PlaybackClock;
+  /** Of draws of the same what-if, to be shown behind its traces. */
+  readonly band?: TraceBand | undefined;
   /** What gave way in the run, as its outcome names it. */
   readonly told?: BreaksTold | undefined;
   /** One column, touch first: a phone's sheet. */
@@ -48,10 +52,10 @@ const GUTTERS: Readonly<Record<Tab, Gutter>> = {
 
 /** Time along the bottom of the page: what pulled how hard when, where the energy went, and the controls of playback. */
 export function TimeStrip(props: Props) {
-  const { recording, previous, clock, told, compact, controls = true, onSaveRange, onSavePlot } = props;
+  const { recording, previous, band, clock, told, compact, controls = true, onSaveRange, onSavePlot } = props;
   const [tab, setTab] = useState<Tab>("forces");
   const view = useTimeView(recording, clock, told);
-  const show = useShownTraces(recording, previous !== undefined);
+  const show = useShownTraces(recording, previous !== undefined, band);
   const { ref, size } = useFrameSize<HTMLElement>();
   const frame = useMemo(() => plotFrame(size.width, size.height, compact, GUTTERS[tab]), [size, compact, tab]);
   const onKeyDown = useMemo(() => stripKeys(view.act), [view.act]);
@@ -84,6 +88,10 @@ export function TimeStrip(props: Props) {
             </div>
             <p id={sentence} className={styles.sentence}>
               {quantity.unbroken(sentenceOf(recording, previous, tab, forces.reading))}
+              {tab === "forces" && forces.band && (
+                // Beside the plot its key says it in short.
+                <span className={compact ? undefined : "visually-hidden"}> {bandSentence(forces.band)}</span>
+              )}
             </p>
           </div>
           <Tabs.Panel className={styles.panel} value={tab}>

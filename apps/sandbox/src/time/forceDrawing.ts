@@ -1,6 +1,8 @@
 import type { Recording } from "@secondline/engine";
+import type { TraceBand } from "@secondline/scenarios";
 import type uPlot from "uplot";
 import type { Palette } from "../design/palette.ts";
+import { bandColumns, bandedTrace } from "./drawsBand.ts";
 import type { PlotData, PlotDrawing } from "./PlotCanvas.tsx";
 import { plotGrid, type TimeRange, valuesOn } from "./plotGrid.ts";
 import { buildPyramid, type Pyramid } from "./pyramid.ts";
@@ -14,6 +16,8 @@ export interface ForceView {
   /** The raw signal faint behind the filtered one. */
   readonly rawBehind: boolean;
   readonly highlight: TraceId | null;
+  /** Of draws of the same what-if, where there are some. */
+  readonly band?: TraceBand | undefined;
 }
 
 /** One drawn line: a trace of this run or of the one before, read one way. */
@@ -53,8 +57,18 @@ export function forceDrawing(view: ForceView, compared: boolean, palette: Palett
       pxAlign: 0,
     };
   });
-  return { series, bands: [] };
+  const banded = bandedTrace(view.shown, view.highlight, view.band);
+  if (!banded) return { series, bands: [] };
+  // Its edges come first, so that every trace lies over them.
+  const edge: uPlot.Series = { stroke: "transparent", width: 0, points: { show: false }, pxAlign: 0 };
+  return {
+    series: [edge, edge, ...series],
+    bands: [{ series: [2, 1], fill: `${palette[banded.colour]}${BAND_TINT}` }],
+  };
 }
+
+/** Of the band behind a trace, as two digits of opacity. */
+const BAND_TINT = "2b";
 
 /** Least force that the axis goes up to [N]: an unloaded rig is a flat line, not a magnified rounding error. */
 const LEAST_TOP = 500;
@@ -82,7 +96,10 @@ export function forceData(
     for (const value of values) if (value !== null && value > top) top = value;
     return values;
   });
-  return { columns: [Array.from(grid.times), ...columns], top: top * ABOVE_PEAK };
+  const banded = bandedTrace(view.shown, view.highlight, view.band);
+  const edges = banded && view.band ? bandColumns(view.band, banded, grid.times) : [];
+  for (const value of edges[1] ?? []) if (value !== null && value > top) top = value;
+  return { columns: [Array.from(grid.times), ...edges, ...columns], top: top * ABOVE_PEAK };
 }
 
 const NOTHING_YET = buildPyramid(new Float32Array());

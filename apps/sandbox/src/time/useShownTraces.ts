@@ -1,4 +1,5 @@
 import type { Recording } from "@secondline/engine";
+import type { TraceBand } from "@secondline/scenarios";
 import { useMemo, useState } from "react";
 import type { ForceView } from "./forceDrawing.ts";
 import { loadedTraces, shownAtFirst, type TraceId } from "./traces.ts";
@@ -6,8 +7,8 @@ import { loadedTraces, shownAtFirst, type TraceId } from "./traces.ts";
 /** Which samples are drawn. */
 export type Drawn = "both" | "filtered" | "raw";
 
-/** Which traces are drawn and how: the reader's choice, kept from run to run. `compared`: with the run before. */
-export function useShownTraces(recording: Recording, compared: boolean) {
+/** Which traces are drawn and how: the reader's choice, kept from run to run. `compared`: with the run before, and without a band. */
+export function useShownTraces(recording: Recording, compared: boolean, band: TraceBand | undefined) {
   const [wishes, setWishes] = useState<ReadonlyMap<TraceId, boolean>>(new Map());
   const [chosen, onDrawn] = useState<Drawn | null>(null);
   const [highlight, onHighlight] = useState<string | null>(null);
@@ -21,8 +22,9 @@ export function useShownTraces(recording: Recording, compared: boolean) {
       reading: drawn === "raw" ? "raw" : "filtered",
       rawBehind: drawn === "both",
       highlight: traces.find(({ id }) => id === highlight)?.id ?? null,
+      band: compared ? undefined : band,
     }),
-    [traces, atFirst, wishes, drawn, highlight],
+    [traces, atFirst, wishes, drawn, highlight, compared, band],
   );
   const onShown = (id: TraceId, on: boolean) => setWishes((now) => new Map([...now, [id, on]]));
   const shown = new Set(forces.shown.map(({ id }) => id));

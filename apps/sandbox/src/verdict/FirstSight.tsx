@@ -6,18 +6,8 @@ import { foundOf } from "../state/verdictOf.ts";
 import { quantity, words } from "../words.ts";
 import styles from "./VerdictColumn.module.css";
 
-/** What is wanted at once beside a verdict: what the last change did, and the way to the worst what-if. */
-export function FirstSight() {
-  return (
-    <div className={styles.sight}>
-      <LastChange />
-      <WayToWorst />
-    </div>
-  );
-}
-
-/** In a sentence, after every change of the rig: of the fall at once, of the verdict when both are whole. */
-function LastChange() {
+/** What the last change did, in a sentence, after every change of the rig: of the fall at once, of the verdict when both are whole. */
+export function LastChange() {
   const label = useSandbox((state) => state.document.history.past.at(-1)?.label);
   const undone = useSandbox((state) => state.document.history.future.length > 0);
   const outcome = useSandbox((state) => foundOf(state)?.outcome);
@@ -112,32 +102,25 @@ function useCompared(shown: ShownRun | undefined, previous: ShownRun | undefined
   }, [shown, previous, look]);
 }
 
-/** The what-if that the verdict turns on, with the part that is nearest to what is required of it named in the scene. */
-function WayToWorst() {
+/** The what-if that the verdict turns on; the scene names the place in it that is nearest to its limit. */
+export function WayToWorst() {
   const outcome = useSandbox((state) => foundOf(state)?.outcome);
   const rig = useSandbox((state) => state.assessment.assessed.rig);
   const chosen = useSandbox((state) => whatIfKey(state.session.whatIf));
-  const selected = useSandbox((state) => state.session.selectedPart);
   const { chooseWhatIf, look } = useActions();
   const worst = outcome && worstWhatIf(outcome);
-  if (!outcome || !worst) return null;
-  const part = outcome.parts.find(
-    ({ id, governing, byClass }) =>
-      id === outcome.leastMargin && governing && byClass[governing]?.whatIf === outcome.whatIfs.indexOf(worst),
-  );
-  if (worst.key === chosen && (!part || part.id === selected)) return null;
+  if (!worst || worst.key === chosen) return null;
   return (
-    <p>
-      <button
-        type="button"
-        className={styles.link}
-        onClick={() => {
-          if (worst.key !== chosen) chooseWhatIf(worst.whatIf);
-          if (part) look({ selectedPart: part.id, camera: "event" });
-        }}
-      >
-        See the worst of them: {words.eventTitle(rig, worst.whatIf)}
-      </button>
-    </p>
+    <button
+      type="button"
+      className={styles.worst}
+      title={words.eventTitle(rig, worst.whatIf)}
+      onClick={() => {
+        chooseWhatIf(worst.whatIf);
+        look({ selectedPart: undefined, camera: "event" });
+      }}
+    >
+      See the worst<span className="visually-hidden">: {words.eventTitle(rig, worst.whatIf)}</span>
+    </button>
   );
 }

@@ -30,10 +30,10 @@ export function MarginBar({ of, verdict }: { of: ClassOutcome; verdict: PartVerd
 /** What the bars and their ticks mean. */
 export function MarginKey() {
   return (
-    <p className={styles.key}>
+    <span>
       Margin: <span className={styles.keyTick} /> gives way at 1{" "}
       <span className={`${styles.keyTick} ${styles.keyRequired}`} /> required <span className={styles.keyHatch} /> to
-      middle values
-    </p>
+      middle values.
+    </span>
   );
 }

@@ -31,15 +31,16 @@ export function PartRow({ part, rig, outcome, isWhole, before, open, onOpenChang
     ...(least ? [words.band(least.demand, least.demandInterval)] : []),
     ...(isWhole && part.id === outcome.leastMargin ? ["least share of what is required"] : []),
     ...(isWhole && part.id === outcome.firstToFail ? ["likeliest to go first"] : []),
-    ...(outcome.singles.some((one) => one.single && one.part === part.id) ? ["no second"] : []),
   ];
+  const isSingle = outcome.singles.some((one) => one.single && one.part === part.id);
   return (
     <li className={styles.item} data-part={part.id} data-verdict={part.verdict}>
       <Collapsible.Root open={open} onOpenChange={onOpenChange}>
         <Collapsible.Trigger className={least ? styles.row : styles.bare}>
           <VerdictMark verdict={part.verdict} />
           <span className={styles.name} title={title}>
-            {title}
+            <span>{title}</span>
+            {isSingle && <em className={styles.single}> · no second</em>}
           </span>
           {least && (
             <>

@@ -1,4 +1,6 @@
 import type { Outcome } from "@secondline/scenarios";
+import { lazy } from "react";
+import { Later } from "../design/Later.tsx";
 import { VerdictMark, verdictColour } from "../design/VerdictMark.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { foundOf } from "../state/verdictOf.ts";
@@ -7,6 +9,8 @@ import { MarginKey } from "./MarginBar.tsx";
 import { PartRow } from "./PartRow.tsx";
 import { PersonRow } from "./PersonRow.tsx";
 import styles from "./VerdictColumn.module.css";
+
+const WayToWorst = lazy(async () => ({ default: (await import("./FirstSight.tsx")).WayToWorst }));
 
 /** The person, then the parts along the load's way. */
 export function Parts({ outcome }: { outcome: Outcome }) {
@@ -17,15 +21,16 @@ export function Parts({ outcome }: { outcome: Outcome }) {
   const { look } = useActions();
   const run = outcome.whatIfs.filter(({ runs }) => runs > 0).length;
   return (
-    <section aria-label="Parts from harness to rock">
+    <section className={styles.parts} aria-label="Parts from harness to rock">
       <h3 className={`${styles.heading} ${styles.pinned}`}>
         <span className={styles.pin} style={{ color: verdictColour(outcome.verdict) }}>
           <VerdictMark verdict={outcome.verdict} /> {words.verdictWord(outcome)}
         </span>{" "}
         From harness to rock
+        <Later what="The way to the worst what-if">
+          <WayToWorst />
+        </Later>
       </h3>
-      <p className={styles.scope}>The hardest of {run} what-ifs.</p>
-      <MarginKey />
       <ul>
         <PersonRow {...{ outcome, rig, isWhole }} />
         {outcome.parts.map((part) => (
@@ -38,6 +43,9 @@ export function Parts({ outcome }: { outcome: Outcome }) {
           />
         ))}
       </ul>
+      <p className={styles.scope}>
+        The hardest of {run} what-ifs. <MarginKey />
+      </p>
     </section>
   );
 }

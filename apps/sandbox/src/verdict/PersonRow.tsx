@@ -25,7 +25,9 @@ export function PersonRow({ outcome, rig, isWhole }: { outcome: Outcome; rig: Ri
       <Collapsible.Root open={open} onOpenChange={setOpen}>
         <Collapsible.Trigger className={styles.row}>
           <VerdictMark verdict={verdict} />
-          <span className={styles.name}>{words.say("fact.pull")}</span>
+          <span className={styles.name}>
+            <span>{words.say("fact.pull")}</span>
+          </span>
           <span className={styles.plot}>
             <span
               className={barStyles.bar}

@@ -11,6 +11,7 @@ import { capital } from "@secondline/words";
 import { quantity, words } from "../words.ts";
 import { BasisNote } from "./BasisNote.tsx";
 import styles from "./Reasons.module.css";
+import { PartRuns, PullRuns } from "./RunStrip.tsx";
 import { Watch } from "./Watch.tsx";
 
 interface Props {
@@ -26,6 +27,7 @@ export function Reasons({ part, rig, outcome }: Props) {
     <div className={styles.reasons}>
       {notLoaded && <p>{capital(notLoaded)}.</p>}
       <Margins {...{ part, rig, outcome }} />
+      <PartRuns {...{ part, rig, outcome }} />
       {part.flags.map((flag) => (
         <p key={flag}>{flag}</p>
       ))}
@@ -112,6 +114,7 @@ export function PersonReasons({ outcome, person, rig }: PersonProps) {
           <Watch whatIf={event.whatIf} />
         </p>
       )}
+      <PullRuns {...{ rig, outcome }} />
       <ul className={styles.bases}>
         {PULL_LIMITS.map(({ limit, basis }) => (
           <li key={limit}>

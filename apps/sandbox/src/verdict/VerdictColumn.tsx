@@ -9,7 +9,7 @@ import styles from "./VerdictColumn.module.css";
 import { VerdictHead } from "./VerdictHead.tsx";
 
 const ChancesSection = lazy(async () => ({ default: (await import("../chances/ChancesSection.tsx")).ChancesSection }));
-const FirstSight = lazy(async () => ({ default: (await import("./FirstSight.tsx")).FirstSight }));
+const LastChange = lazy(async () => ({ default: (await import("./FirstSight.tsx")).LastChange }));
 const KeyNumbers = lazy(async () => ({ default: (await import("./KeyNumbers.tsx")).KeyNumbers }));
 const VerdictMore = lazy(async () => ({ default: (await import("./VerdictMore.tsx")).VerdictMore }));
 
@@ -26,7 +26,7 @@ export function VerdictColumn({ children }: { children?: ReactNode }) {
       <div className={styles.scroll}>
         <VerdictHead outcome={outcome} />
         <Later what="What a change did">
-          <FirstSight />
+          <LastChange />
         </Later>
         {children}
         {outcome && ready && <Parts outcome={outcome} />}

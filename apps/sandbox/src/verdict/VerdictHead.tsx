@@ -26,19 +26,23 @@ export function VerdictHead({ outcome }: { outcome: Outcome | undefined }) {
   const word = words.verdictWord(outcome);
   const likelier = words.likelierFirst(rig, outcome);
   return (
-    <header data-verdict={outcome.verdict} data-whole={isWhole}>
-      <h2 className={styles.word} style={{ color: verdictColour(outcome.verdict) }}>
-        <VerdictMark verdict={outcome.verdict} size={22} />
-        {word}
-        {!isWhole && outcome.verdict !== "open" && <span className={styles.part}>so far</span>}
-      </h2>
-      <VerdictSentence {...{ rig, outcome }} className={styles.sentence} />
-      <StudyState />
-      <Taken />
-      <p className={styles.fact}>{words.singles(rig, outcome)}</p>
-      {isWhole && likelier && <p className={styles.fact}>{likelier}</p>}
-      {outcome.invented && <p className={styles.note}>{words.say("caution.invented")}</p>}
-    </header>
+    <>
+      <header data-verdict={outcome.verdict} data-whole={isWhole}>
+        <h2 className={styles.word} style={{ color: verdictColour(outcome.verdict) }}>
+          <VerdictMark verdict={outcome.verdict} size={22} />
+          {word}
+          {!isWhole && outcome.verdict !== "open" && <span className={styles.part}>so far</span>}
+        </h2>
+        <VerdictSentence {...{ rig, outcome }} className={styles.sentence} />
+        <StudyState />
+        <Taken />
+      </header>
+      <div className={styles.facts}>
+        {outcome.invented && <p className={styles.note}>{words.say("caution.invented")}</p>}
+        <p>{words.singles(rig, outcome)}</p>
+        {isWhole && likelier && <p>{likelier}</p>}
+      </div>
+    </>
   );
 }
 

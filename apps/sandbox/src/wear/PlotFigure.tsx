@@ -1,7 +1,6 @@
-import { type Plot, plotSvg } from "@secondline/figures";
-import { useId, useLayoutEffect, useRef } from "react";
-import { measure } from "../picture/encode.ts";
-import { useFrameSize, usePalette } from "../time/index.ts";
+import type { Plot } from "@secondline/figures";
+import { PlotDrawing } from "../picture/PlotDrawing.tsx";
+import { useFrameSize } from "../time/index.ts";
 import styles from "./figures.module.css";
 import { SavePlots } from "./SavePlots.tsx";
 
@@ -10,24 +9,11 @@ export function PlotFigure({ plot }: { plot: Plot }) {
   const { ref, size } = useFrameSize<HTMLElement>();
   return (
     <figure className={styles.figure} ref={ref}>
-      {size.width > 0 && <Drawing plot={plot} width={size.width} />}
+      {size.width > 0 && <PlotDrawing plot={plot} width={size.width} className={styles.drawing} />}
       <figcaption className={styles.caption}>
         {plot.notes.join(" ")}
         <SavePlots plots={[plot]} of={plot.title} />
       </figcaption>
     </figure>
   );
-}
-
-function Drawing({ plot, width }: { plot: Plot; width: number }) {
-  const holder = useRef<HTMLDivElement>(null);
-  const palette = usePalette();
-  const name = useId().replace(/\W/g, "");
-  useLayoutEffect(() => {
-    const svg = new DOMParser().parseFromString(plotSvg(plot, width, palette, measure, name), "image/svg+xml");
-    const drawing = document.importNode(svg.documentElement, true);
-    drawing.setAttribute("class", styles.plot ?? "");
-    holder.current?.replaceChildren(drawing);
-  }, [plot, width, palette, name]);
-  return <div ref={holder} />;
 }

@@ -5,6 +5,8 @@ import type { Frame } from "./frame.ts";
 import type { Mark, Place } from "./plot.ts";
 
 const RADIUS = 4.5;
+/** Of one among many. */
+const RUN_RADIUS = 3;
 const ARROW = 15;
 
 export function drawMark(ink: Ink, mark: Mark, strength: "x" | "y", frame: Frame, palette: Palette): void {
@@ -13,6 +15,7 @@ export function drawMark(ink: Ink, mark: Mark, strength: "x" | "y", frame: Frame
   ink.strokeStyle = palette.ink;
   switch (mark.kind) {
     case "broke":
+    case "best":
       ink.fillStyle = palette.accent;
       circle(ink, at);
       ink.fill();
@@ -36,15 +39,23 @@ export function drawMark(ink: Ink, mark: Mark, strength: "x" | "y", frame: Frame
     case "keepsNot":
       cross(ink, at, palette);
       break;
+    case "beaten":
+      openCircle(ink, at, palette);
+      break;
+    case "run":
+      ink.fillStyle = palette.accent;
+      circle(ink, at, RUN_RADIUS);
+      ink.fill();
+      break;
     case "between":
       bar(ink, at, mark.to === undefined ? at : [frame.x.px(mark.to[0]), frame.y.px(mark.to[1])]);
       break;
   }
 }
 
-function circle(ink: Ink, [x, y]: Place): void {
+function circle(ink: Ink, [x, y]: Place, radius = RADIUS): void {
   ink.beginPath();
-  ink.arc(x, y, RADIUS, 0, 2 * Math.PI);
+  ink.arc(x, y, radius, 0, 2 * Math.PI);
 }
 
 function openCircle(ink: Ink, at: Place, palette: Palette): void {

@@ -24,10 +24,11 @@ export interface Curve {
 
 /**
  * A test: where it broke, what it held at least or broke below, or between which loads it broke. Of a sweep: a value by its own draws,
- * its interval, and whether a pair of values keeps a limit, may keep it, or does not.
+ * its interval, and whether a pair of values keeps a limit, may keep it, or does not. Of draws: a single run. Of layouts:
+ * one that no other beats, and one that another beats.
  */
 export interface Mark {
-  readonly kind: "broke" | "atLeast" | "below" | "between" | "keeps" | "open" | "keepsNot";
+  readonly kind: "broke" | "atLeast" | "below" | "between" | "keeps" | "open" | "keepsNot" | "run" | "best" | "beaten";
   readonly at: Place;
   /** The other end of "between". */
   readonly to?: Place;
@@ -55,7 +56,7 @@ export interface PlotRow {
 }
 
 export interface Plot {
-  readonly figure: "fit" | "residuals" | "retention" | "sweep";
+  readonly figure: "fit" | "residuals" | "retention" | "sweep" | "strip" | "frontier";
   /** The group, the stock or the rig that it is of. */
   readonly of: string;
   readonly title: string;

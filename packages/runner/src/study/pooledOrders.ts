@@ -2,7 +2,7 @@
 import type { RunResult } from "@secondline/scenarios";
 import { CANCELLED, type Failed } from "../failure.ts";
 import type { Rank, Ticket, WorkerPool } from "../pool/workerPool.ts";
-import { runKey } from "../results/resultKey.ts";
+import { runKey, serves } from "../results/resultKey.ts";
 import type { RunResults } from "../results/runResults.ts";
 import type { Answer, Progress } from "../service.ts";
 import { nextTask } from "../tasks/nextTask.ts";
@@ -21,7 +21,7 @@ export async function pooledOrders(work: PooledOrders): Promise<Answer<readonly 
   const { orders, results, ticket, rank, onProgress } = work;
   await nextTask();
   const keys = orders.map(({ assessed, order }) => runKey(assessed, order));
-  const found = [...(await results.get(keys))];
+  const found = (await results.get(keys)).map((kept, i) => (serves(kept, orders[i]!.order) ? kept : undefined));
   if (ticket.cancelled) return CANCELLED;
   let done = found.filter(Boolean).length;
   let failure: Failed | undefined;

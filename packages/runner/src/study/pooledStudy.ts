@@ -15,7 +15,7 @@ import {
 } from "@secondline/scenarios";
 import { CANCELLED, type Failed } from "../failure.ts";
 import type { Rank, Ticket, WorkerPool } from "../pool/workerPool.ts";
-import { runKey, worthKeeping } from "../results/resultKey.ts";
+import { runKey, serves, worthKeeping } from "../results/resultKey.ts";
 import type { RunResults } from "../results/runResults.ts";
 import type { Answer, Progress } from "../service.ts";
 import { nextTask } from "../tasks/nextTask.ts";
@@ -63,7 +63,7 @@ async function makeRound(study: PooledStudy, round: Round, teller: Teller): Prom
   const { assessed, results, costs, options } = study;
   const { orders, soFar } = round;
   const keys = orders.map((order) => runKey(assessed, order));
-  const found = [...(await results.get(keys))];
+  const found = (await results.get(keys)).map((kept, i) => (serves(kept, orders[i]!) ? kept : undefined));
   teller.begin(round, found.filter(Boolean).length);
   const missing = orders.flatMap((_, i) => (found[i] ? [] : [i]));
   let failure: Failed | undefined;

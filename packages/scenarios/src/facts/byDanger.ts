@@ -1,16 +1,43 @@
 import type { PartId } from "@secondline/rig";
 import type { Outcome, PartOutcome, WhatIfOutcome } from "./outcome.ts";
 
+/** A part in the what-if in which it has its least margin. */
+export interface LeastMargin {
+  readonly part: PartId;
+  /** r, and what is required of it [-]. */
+  readonly margin: number;
+  readonly required: number;
+  readonly verdict: PartOutcome["verdict"];
+  /** Of webbing: where, in natural metres from A [m]. */
+  readonly at?: number;
+}
+
 /** A what-if, and what it is the worst of. */
 export interface RankedWhatIf {
   readonly entry: WhatIfOutcome;
   /** Parts that have their least margin in it, the one nearest to what is required first. */
-  readonly worstOf: readonly {
-    readonly part: PartId;
-    readonly margin: number;
-    readonly required: number;
-    readonly verdict: PartOutcome["verdict"];
-  }[];
+  readonly worstOf: readonly LeastMargin[];
+}
+
+type Judged = Pick<Outcome, "whatIfs" | "parts">;
+
+/** The part that is nearest to what is required of it among those that have their least margin in that what-if, and where. */
+export function weakestIn({ whatIfs, parts }: Judged, key: string): LeastMargin | undefined {
+  return worstOf(
+    parts,
+    whatIfs.findIndex((one) => one.key === key),
+  )[0];
+}
+
+function worstOf(parts: Judged["parts"], index: number): readonly LeastMargin[] {
+  return parts
+    .flatMap(({ id, governing, byClass, verdict }): LeastMargin[] => {
+      const least = governing && byClass[governing];
+      if (least?.whatIf !== index) return [];
+      const { margin, required, at } = least;
+      return [{ part: id, margin, required, verdict, ...(at === undefined ? {} : { at }) }];
+    })
+    .sort((a, b) => a.margin / a.required - b.margin / b.required);
 }
 
 /**
@@ -18,17 +45,9 @@ export interface RankedWhatIf {
  * margin, by how much of what is required is left, then by the pull on the person. Those that could not be computed come first of all:
  * nothing is known of them.
  */
-export function byDanger({ whatIfs, parts }: Pick<Outcome, "whatIfs" | "parts">): readonly RankedWhatIf[] {
-  const all = whatIfs.map((entry, index): RankedWhatIf => {
-    const worstOf = parts.flatMap(({ id, governing, byClass, verdict }) => {
-      const least = governing && byClass[governing];
-      return least?.whatIf === index
-        ? [{ part: id as PartId, margin: least.margin, required: least.required, verdict }]
-        : [];
-    });
-    return { entry, worstOf: worstOf.sort((a, b) => a.margin / a.required - b.margin / b.required) };
-  });
-  return all
+export function byDanger({ whatIfs, parts }: Judged): readonly RankedWhatIf[] {
+  return whatIfs
+    .map((entry, index): RankedWhatIf => ({ entry, worstOf: worstOf(parts, index) }))
     .map((one, i) => ({ one, i }))
     .sort(
       (a, b) => grade(a.one) - grade(b.one) || share(a.one) - share(b.one) || pull(b.one) - pull(a.one) || a.i - b.i,

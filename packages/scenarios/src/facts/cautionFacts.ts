@@ -24,6 +24,8 @@ export interface AnchorFacts {
   readonly legAngle: number;
   /** Share of the load that each of two legs is taken to carry [-]. */
   readonly share: number;
+  /** E of the anchor as a whole in its worst event [N]. */
+  readonly demand: number;
   /** The weakest of several points, and R of it over E of the whole anchor [-]. */
   readonly alone?: { readonly part: PartId; readonly margin: number; readonly required: number };
 }
@@ -84,6 +86,7 @@ export function anchorFacts(
       points: side.points.length,
       legAngle: side.legAngle,
       share: legShare(side),
+      demand: demands[anchor],
       ...(shared
         ? {
             alone: {

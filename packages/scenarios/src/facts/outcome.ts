@@ -8,7 +8,7 @@ import type { RequiredFactors } from "../rule/margins.ts";
 import type { PersonMargin } from "../rule/person.ts";
 import type { Reason, Verdict } from "../rule/verdict.ts";
 import type { Catcher, GaveWay, LostBecause, Peaks, Trouble } from "../run/runFacts.ts";
-import type { Trace } from "../run/trace.ts";
+import type { Trace, TraceBand } from "../run/trace.ts";
 import type { Gap } from "../search/complete.ts";
 import type { SingleFailure } from "../singles/singleFailures.ts";
 import type { CautionFact } from "./cautionFacts.ts";
@@ -39,6 +39,12 @@ export interface ClassOutcome {
   /** The largest load of the runs made of that event, and how many they were [N]. */
   readonly load: number;
   readonly runs: number;
+  /**
+   * The loads of these runs in rising order [N], of webbing as shares of the R at the place that governs; 0: it was not loaded. And whether
+   * something was drawn in them.
+   */
+  readonly loads: readonly number[];
+  readonly drawn: boolean;
   /** R, what 95 % of such parts reach, and the central value, at the place that governs [N]. */
   readonly strength5: number;
   readonly strength: number;
@@ -105,6 +111,8 @@ export interface WhatIfOutcome {
   /** How many runs were made of it, the one told here included. */
   readonly runs: number;
   readonly trace?: Trace;
+  /** Of its first draws, where traces were asked for and some were made. */
+  readonly band?: TraceBand;
 }
 
 export interface Probability {

@@ -112,6 +112,9 @@ export interface EventLevel {
   readonly of: EventRuns;
   readonly level: Level;
   readonly runs: readonly GoodRun[];
+  /** The quantity in each of them, and whether something was drawn in them. */
+  readonly values: readonly number[];
+  readonly drawn: boolean;
 }
 
 /** The 95 % value of a quantity in every event; events of one class tell each other how it scatters. */
@@ -130,7 +133,7 @@ export function levelsOf(all: readonly Measured[]): readonly EventLevel[] {
     const families = familyScatters(ones, scatter);
     return ones.map((one) => {
       const level = levelOf(one.draws, families.get(one) ?? scatter, neighbours.get(one));
-      return { of: one.of, level, runs: one.runs };
+      return { of: one.of, level, runs: one.runs, values: one.draws.values, drawn: drawnIn(one) };
     });
   });
 }
@@ -149,25 +152,33 @@ export interface Demand extends Utilisation {
   readonly middle: number;
   /** Runs that it rests on. */
   readonly runs: number;
+  /** Of each of these load over strength, at the place where it is largest [-]; 0: it did not load the part. */
+  readonly shares: readonly number[];
+  /** Whether something was drawn in them. */
+  readonly drawn: boolean;
 }
 
 /** The demands on a part, one per event that loads it and does not take it away; webbing's at the place that asks most of it. */
 export function demandsOn(part: PartStrength, events: readonly EventRuns[], length: number): readonly Demand[] {
   const here = events.filter(({ event }) => !takenAway(event).includes(part.id as PartId));
   const of = (run: GoodRun) => utilisation(part, run, length);
-  return levelsOf(measured(here, (run) => of(run)?.share)).map(({ of: { event, index }, level, runs }): Demand => {
-    const worst = runs.flatMap((run) => of(run) ?? []).reduce((a, b) => (b.share > a.share ? b : a));
-    const { strength5 } = worst;
-    return {
-      ...worst,
-      class: classOf(event),
-      event: index,
-      demand: level.value * strength5,
-      low: level.low * strength5,
-      high: level.high * strength5,
-      rank: level.rank * strength5,
-      middle: level.middle * strength5,
-      runs: level.draws,
-    };
-  });
+  return levelsOf(measured(here, (run) => of(run)?.share)).map(
+    ({ of: { event, index }, level, runs, values, drawn }): Demand => {
+      const worst = runs.flatMap((run) => of(run) ?? []).reduce((a, b) => (b.share > a.share ? b : a));
+      const { strength5 } = worst;
+      return {
+        ...worst,
+        class: classOf(event),
+        event: index,
+        demand: level.value * strength5,
+        low: level.low * strength5,
+        high: level.high * strength5,
+        rank: level.rank * strength5,
+        middle: level.middle * strength5,
+        runs: level.draws,
+        shares: values,
+        drawn,
+      };
+    },
+  );
 }

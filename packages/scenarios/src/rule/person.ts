@@ -30,6 +30,9 @@ export interface PersonMargin {
   readonly low: number;
   readonly high: number;
   readonly pull: number;
+  /** The pulls of the runs behind it in rising order [N], and whether something was drawn in these. */
+  readonly loads: readonly number[];
+  readonly drawn: boolean;
   readonly event: number;
   /** The limits that E passes. */
   readonly passes: readonly PullLimit[];
@@ -50,8 +53,9 @@ export function gradeOfPull(pull: number): PersonMargin["grade"] {
 /** Undefined without a run. */
 export function personMargin(events: readonly EventRuns[]): PersonMargin | undefined {
   if (events.length === 0) return undefined;
-  const worst = pullLevels(events).reduce((a, b) => (b.level.rank > a.level.rank ? b : a));
-  const { value: demand, low, high } = worst.level;
-  const pull = Math.max(...worst.runs.map((run) => run.peaks.leash));
-  return { demand, low, high, pull, event: worst.of.index, passes: passed(demand), grade: gradeOfPull(demand) };
+  const { level, values, drawn, of } = pullLevels(events).reduce((a, b) => (b.level.rank > a.level.rank ? b : a));
+  const { value: demand, low, high } = level;
+  const loads = [...values].sort((a, b) => a - b);
+  const grade = gradeOfPull(demand);
+  return { demand, low, high, pull: loads.at(-1)!, loads, drawn, event: of.index, passes: passed(demand), grade };
 }

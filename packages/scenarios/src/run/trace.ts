@@ -1,31 +1,64 @@
-/** Thins a recording's forces out for a small plot, keeping every peak. */
+/** Thins a recording's forces out for a small plot, keeping every peak; and the band of many such runs. */
 import { cfc60, type Recording } from "@secondline/engine";
 import { anchorSignal } from "./loads.ts";
 
 const BINS = 160;
 
+/** Forces over time: in the leash, in either line at its ends, and on an anchor as a whole (main line and backup together). */
+export const TRACE_LINES = ["leash", "mainA", "mainB", "backupA", "backupB", "anchorA", "anchorB"] as const;
+export type TraceLine = (typeof TRACE_LINES)[number];
+
 /**
  * Force over time, thinned out for a small plot without losing a peak: per bin the least and the largest of the CFC 60
  * signal, alternating [N]. Bins of equal length over `duration` [s].
  */
-export interface Trace {
+export interface Trace extends Readonly<Record<TraceLine, readonly number[]>> {
   readonly duration: number;
   readonly bins: number;
-  readonly leash: readonly number[];
-  /** Main line and backup together, at either end. */
-  readonly anchorA: readonly number[];
-  readonly anchorB: readonly number[];
 }
 
-export function trace(recording: Recording): Trace {
-  return {
-    duration: recording.duration,
-    bins: BINS,
-    leash: envelope(cfc60(recording.signals.leash, recording.rate)),
-    anchorA: envelope(anchorSignal(recording, "A")),
-    anchorB: envelope(anchorSignal(recording, "B")),
-  };
+/** Between the least and the largest force of so many draws in every bin; as long as the shortest of them. */
+export interface TraceBand extends Trace {
+  readonly draws: number;
 }
+
+/** Fewer draws make no band [-]. */
+const LEAST_DRAWS = 4;
+
+export function trace(recording: Recording): Trace {
+  const { signals, rate, duration } = recording;
+  const signal = (line: TraceLine): Float64Array => {
+    if (line === "anchorA" || line === "anchorB") return anchorSignal(recording, line === "anchorA" ? "A" : "B");
+    return cfc60(signals[line], rate);
+  };
+  return { duration, bins: BINS, ...linesBy((line) => envelope(signal(line))) };
+}
+
+/** Undefined for too few draws. Time counts from the beginning of each run. */
+export function bandOf(traces: readonly Trace[]): TraceBand | undefined {
+  if (traces.length < LEAST_DRAWS) return undefined;
+  const duration = Math.min(...traces.map((one) => one.duration));
+  return { draws: traces.length, duration, bins: BINS, ...linesBy((line) => joined(traces, line, duration)) };
+}
+
+function linesBy(values: (line: TraceLine) => readonly number[]): Readonly<Record<TraceLine, readonly number[]>> {
+  return Object.fromEntries(TRACE_LINES.map((line) => [line, values(line)])) as Record<TraceLine, readonly number[]>;
+}
+
+/** In each bin the least and the largest of all bins of the draws that reach into it. */
+function joined(traces: readonly Trace[], line: TraceLine, duration: number): readonly number[] {
+  return Array.from({ length: BINS }, (_, bin) => {
+    const ends = traces.flatMap((one) => {
+      const perSecond = one.bins / one.duration;
+      const from = Math.floor((bin * duration * perSecond) / BINS + EPSILON);
+      const to = Math.min(one.bins, Math.max(from + 1, Math.ceil(((bin + 1) * duration * perSecond) / BINS - EPSILON)));
+      return one[line].slice(2 * from, 2 * to);
+    });
+    return [Math.min(...ends), Math.max(...ends)];
+  }).flat();
+}
+/** Of a bin: ends that differ by rounding alone are the same. */
+const EPSILON = 1e-9;
 
 /** Least and largest value per bin, alternating, to the newton. */
 function envelope(signal: Float64Array): readonly number[] {

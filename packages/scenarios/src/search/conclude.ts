@@ -28,6 +28,7 @@ import { completeFinding, type Finding, type Findings, type Knowing, partialFind
 import { demandStrengths } from "../run/demandStrengths.ts";
 import type { GoodRun } from "../run/runFacts.ts";
 import { toProblem } from "../run/toProblem.ts";
+import { bandOf } from "../run/trace.ts";
 import { CENTRE } from "../scatter/sampler.ts";
 import { singleFailures } from "../singles/singleFailures.ts";
 import { whenGone } from "../singles/whenGone.ts";
@@ -185,6 +186,7 @@ function whatIfOutcome(facts: SearchFacts, whatIf: WhatIf, index: number): WhatI
     return { ...base, ok: false, ...trouble, caughtBy: "nothing", gaveWay: [], runs: 0 };
   }
   const { peaks, drop, clearance, feetClearance, groundSpeed, caughtBy, lostBecause, gaveWay, trace } = result;
+  const band = facts.final && options.traces ? bandOf(book.drawnTraces(whatIf)) : undefined;
   return {
     ...base,
     ok: true,
@@ -198,7 +200,9 @@ function whatIfOutcome(facts: SearchFacts, whatIf: WhatIf, index: number): WhatI
     ...(asksTooMuch(facts, whatIf, result) ? { tooMuch: true } : {}),
     gaveWay,
     runs: book.good(whatIf).length,
-    ...(trace ? { trace } : {}),
+    // What is kept may have one though nobody asked for it.
+    ...(options.traces && trace ? { trace } : {}),
+    ...(band ? { band } : {}),
   };
 }
 
@@ -264,7 +268,7 @@ function verdictOf(one: PartMargins, knowing: Knowing): PartVerdict {
 }
 
 function classOutcome({ margin, low, high, required, demand }: ClassMargin): ClassOutcome {
-  const { load, middle, strength5, strength, event, runs, at, zone } = demand;
+  const { load, middle, strength5, strength, event, runs, shares, drawn, at, zone } = demand;
   return {
     margin,
     marginInterval: [low, high],
@@ -274,6 +278,8 @@ function classOutcome({ margin, low, high, required, demand }: ClassMargin): Cla
     middle,
     load,
     runs,
+    loads: shares.map((share) => share * strength5).sort((a, b) => a - b),
+    drawn,
     strength5,
     strength,
     whatIf: event,

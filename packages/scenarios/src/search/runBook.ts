@@ -3,6 +3,7 @@ import type { Accuracy } from "@secondline/engine";
 import { eventBefore, type WhatIf, whatIfKey } from "../events/registry.ts";
 import type { EventRuns } from "../rule/demand.ts";
 import type { GoodRun, RunOrder, RunResult, Trouble } from "../run/runFacts.ts";
+import type { Trace } from "../run/trace.ts";
 import { CENTRE, type Sample } from "../scatter/sampler.ts";
 
 /** One event, under one of the draws, on one mesh. */
@@ -10,6 +11,8 @@ export interface Wanted {
   readonly event: WhatIf;
   readonly sample: Sample;
   readonly accuracy: Accuracy;
+  /** Where traces are kept: of this draw too. */
+  readonly trace?: boolean;
 }
 
 /** Of an event's draws so many may give no numbers [-]. */
@@ -81,6 +84,13 @@ export class RunBook {
     return this.#all(event).flatMap(({ result }) => (result.ok ? [result] : []));
   }
 
+  /** Traces of an event's draws. */
+  drawnTraces(event: WhatIf): readonly Trace[] {
+    return this.#all(event).flatMap(({ result, deviates }) =>
+      result.ok && result.trace && deviates.length > 0 ? [result.trace] : [],
+    );
+  }
+
   /** Whether the event as it stands gave no numbers, or more than a few of its draws. */
   failed(event: WhatIf): boolean {
     const all = this.#all(event);
@@ -122,13 +132,13 @@ export class RunBook {
     return before && { event: before, sample, accuracy };
   }
 
-  #order({ event, sample, accuracy }: Wanted, before: GoodRun | undefined): RunOrder {
+  #order({ event, sample, accuracy, trace = false }: Wanted, before: GoodRun | undefined): RunOrder {
     return {
       event,
       draw: sample.draw,
       accuracy,
       ...(before ? { before } : {}),
-      ...(this.#traces && sample === CENTRE ? { trace: true } : {}),
+      ...(this.#traces && (trace || sample === CENTRE) ? { trace: true } : {}),
     };
   }
 }

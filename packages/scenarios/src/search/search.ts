@@ -35,7 +35,7 @@ export interface SearchOptions {
   readonly size?: "quick" | "full";
   /** Run the worst events on another mesh too, as one more draw. */
   readonly estimate?: boolean;
-  /** Keep thinned-out forces of every event, for plots. */
+  /** Keep thinned-out forces of every event and of its first draws, for plots. */
   readonly traces?: boolean;
   /** Runs to be spent, about; default `RUNS`. More of them settle what lies near a limit. */
   readonly runs?: number;
@@ -180,10 +180,13 @@ export function* search(
         const key = whatIfKey(event);
         const from = drawn.get(key) ?? 0;
         drawn.set(key, from + BLOCK);
-        return sampler.draws(event, from, from + BLOCK).map((sample) => ({ ...plain(event), sample }));
+        // The first block is even in every input: its traces make the band behind that of the event.
+        const trace = from === 0;
+        return sampler.draws(event, from, from + BLOCK).map((sample) => ({ ...plain(event), sample, trace }));
       });
       yield* run(orders);
-      if (options.estimate) yield* run(orders.map((one) => ({ ...one, accuracy: otherMesh(options.accuracy) })));
+      const other = { accuracy: otherMesh(options.accuracy), trace: false };
+      if (options.estimate) yield* run(orders.map((one) => ({ ...one, ...other })));
       repeated = true;
     }
   }

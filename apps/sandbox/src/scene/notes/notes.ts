@@ -6,7 +6,7 @@ import type { Recording, RunEvent } from "@secondline/engine";
 import { isPartId } from "@secondline/rig";
 import { quantity, englishWords as words } from "@secondline/words";
 import type { LiveFrame } from "../liveFrame.ts";
-import type { GaveWay, Rig } from "../sceneProps.ts";
+import type { GaveWay, Rig, WeakPlace } from "../sceneProps.ts";
 import { type Gap, groundAt } from "../shape/gap.ts";
 import { set3 } from "../shape/vector.ts";
 import { jointAt } from "../shape/walkerPose.ts";
@@ -38,6 +38,8 @@ export interface Note {
 export interface NoteOptions {
   readonly showForces: boolean;
   readonly selectedPart?: string | undefined;
+  /** The weak place of the run, named while no part is chosen. */
+  readonly weak?: WeakPlace | undefined;
   /** Wide views also measure the sag. */
   readonly wide: boolean;
 }
@@ -98,8 +100,7 @@ export function createNotes(recording: Recording, rig: Rig, gap: Gap, gaveWay: r
     for (let i = 0; i < marks.length; i++) marks[i]!.active = isMarked(happened[i]!, live.time);
     placeNames(names, live, gap, options);
     nameGhost(names[4]!, live, start);
-    pointer.active = options.selectedPart !== undefined && partPlace(options.selectedPart, live, rig, pointer.a);
-    if (pointer.active) pointer.text = nameOf(rig, options.selectedPart!);
+    pointOut(pointer, live, rig, options);
     copyBody(live, body);
     for (let c = 0; c < 3; c++) fittings[c] = live.positions[live.ring + c]!;
   }
@@ -113,6 +114,16 @@ export function createNotes(recording: Recording, rig: Rig, gap: Gap, gaveWay: r
     },
     update,
   };
+}
+
+/** The part that is chosen, else the weak place. */
+function pointOut(pointer: Note, live: LiveFrame, rig: Rig, { selectedPart, weak }: NoteOptions): void {
+  const part = selectedPart ?? weak?.part;
+  const isWeak = part === weak?.part;
+  pointer.active = part !== undefined && partPlace(part, live, rig, pointer.a, isWeak ? weak?.share : undefined);
+  if (!pointer.active) return;
+  pointer.short = nameOf(rig, part!);
+  pointer.text = isWeak ? weak!.text : pointer.short;
 }
 
 const nameOf = (rig: Rig, part: string): string => (isPartId(part) ? words.partName(rig, part) : part);

@@ -18,9 +18,12 @@ export function nodeNear(recording: Recording, part: string, fraction: number): 
   return best;
 }
 
-/** Writes the place of the part with this outcome id; false when the scene does not show it. */
-export function partPlace(id: string, live: LiveFrame, rig: Rig, out: Float64Array): boolean {
-  const offset = offsetOf(id, live, rig);
+/**
+ * Writes the place of the part with this outcome id; false when the scene does not show it. `share`: of webbing, the place along its
+ * natural length from A [-].
+ */
+export function partPlace(id: string, live: LiveFrame, rig: Rig, out: Float64Array, share?: number): boolean {
+  const offset = offsetOf(id, live, rig, share);
   if (offset < 0) return false;
   for (let c = 0; c < 3; c++) out[c] = live.positions[offset + c]!;
   if (id === "leash")
@@ -28,7 +31,7 @@ export function partPlace(id: string, live: LiveFrame, rig: Rig, out: Float64Arr
   return true;
 }
 
-function offsetOf(id: string, live: LiveFrame, rig: Rig): number {
+function offsetOf(id: string, live: LiveFrame, rig: Rig, share: number | undefined): number {
   const ref = partRef(id);
   if (!ref) return -1;
   const { mainNodes, backupNodes } = live;
@@ -40,6 +43,8 @@ function offsetOf(id: string, live: LiveFrame, rig: Rig): number {
     case "harness":
       return live.walker;
     case "webbing":
+      if (share !== undefined && (ref.line === "main" || backupNodes > 0))
+        return 3 * nodeNear(live.recording, ref.line, share);
       if (ref.line === "main") return 3 * Math.round(0.72 * (mainNodes - 1));
       return backupNodes > 0 ? 3 * (mainNodes + Math.round(0.8 * (backupNodes - 1))) : -1;
     case "end":

@@ -31,6 +31,20 @@ export function eventPoints(recording: Recording): Float32Array {
   return Float32Array.from(points);
 }
 
+/** The legend lies over the lower left corner of the picture, so high with its edge [px]. */
+export const LEGEND_FOOT = 148;
+
+/** Whether the walker comes down near the left edge of what is framed, where the legend lies. `points`: of `eventPoints`. */
+export function fallsLeft(points: Float32Array): boolean {
+  let [least, most, low] = [Infinity, -Infinity, 0];
+  for (let i = 0; i < points.length; i += 3) {
+    least = Math.min(least, points[i]!);
+    most = Math.max(most, points[i]!);
+    if (points[i + 2]! < points[low + 2]!) low = i;
+  }
+  return points[low]! - least < 0.35 * (most - least) && most - least > 4 * BESIDE;
+}
+
 /** Both anchors with their legs, the lines at rest, the walker's drop, and the ground unless it is very deep. */
 export function overviewPoints(recording: Recording, gap: Gap): Float32Array {
   const points: number[] = [-2.5, 0, 0.5, gap.span + 2.5, 0, gap.rise + 0.5];

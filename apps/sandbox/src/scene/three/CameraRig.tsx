@@ -16,7 +16,7 @@ import {
 } from "three";
 import type { SceneCamera } from "../sceneProps.ts";
 import type { Margins, View } from "../shape/framing.ts";
-import { anchorView, eventView, overviewView } from "../shape/viewPoints.ts";
+import { anchorView, eventPoints, eventView, fallsLeft, LEGEND_FOOT, overviewView } from "../shape/viewPoints.ts";
 import type { Stage } from "../stage.ts";
 
 CameraControls.install({
@@ -108,6 +108,8 @@ function viewOf(stage: Stage, wanted: SceneCamera, width: number, height: number
       }
     : { left: 0.1, right: 0.14, top: 0.09, bottom: 0.12 };
   const { recording, gap } = stage;
+  if (!narrow && wanted === "event" && fallsLeft(eventPoints(recording)))
+    return eventView(recording, aspect, { ...margins, bottom: Math.min(LEGEND_FOOT / height, 0.4) });
   if (wanted === "anchor") return anchorView(recording, gap);
   if (wanted === "event") return eventView(recording, aspect, margins);
   const edge = narrow ? 0.05 : 0.06;

@@ -32,12 +32,12 @@ export interface ThreeSceneProps extends SceneProps {
 
 /** The scene in space. Drawn only when the clock, the camera or the data ask for it. */
 export default function ThreeScene(props: ThreeSceneProps) {
-  const { recording, rig, previous, gaveWay, theme, camera, showForces, selectedPart } = props;
+  const { recording, rig, previous, gaveWay, theme, camera, showForces, selectedPart, weak } = props;
   const stage = useMemo(() => createStage(recording, rig, previous, gaveWay), [recording, rig, previous, gaveWay]);
   const look = useOwned(() => ownedLook(theme, stage), [theme, stage]);
   const options = useMemo<NoteOptions>(
-    () => ({ showForces, selectedPart, wide: camera === "overview" }),
-    [showForces, selectedPart, camera],
+    () => ({ showForces, selectedPart, weak, wide: camera === "overview" }),
+    [showForces, selectedPart, weak, camera],
   );
   return (
     <Canvas

@@ -2,6 +2,7 @@
 import type { Recording } from "@secondline/engine";
 import type { Ink, PictureBody } from "@secondline/figures";
 import { type BreaksTold, quantity } from "@secondline/words";
+import { sayDraws } from "@secondline/words/draws";
 import type { Palette } from "../../design/palette.ts";
 import { axisKilojoules, bandLabels } from "../EnergyPlot.tsx";
 import { type Band, energyStack, indexAt } from "../energyBands.ts";
@@ -71,13 +72,20 @@ function drawForces(ink: Ink, request: PlotRequest, forces: ForceView, palette: 
     if (before?.ids.has(id)) before.require(id, forces.reading);
   }
   const frame = plotFrame(size.width, size.height, false, { wide: 214, compact: 214 });
-  const { columns, top } = forceData(recording, traces, before, forces, range, COLUMNS);
+  const { columns, top } = forceData(recording, traces, before, { ...forces, highlight: null }, range, COLUMNS);
   const sheet: PlotSheet = { ink, frame, palette, range, top };
   drawAxes(sheet, axisKilonewtons);
   drawEvents(sheet, eventMarks(recording, request.told));
   ink.save();
   clipTo(ink, frame);
-  forceDrawing({ ...forces, highlight: null }, before !== null, palette).series.forEach((series, i) => {
+  const drawing = forceDrawing({ ...forces, highlight: null }, before !== null, palette);
+  for (const { series, fill } of drawing.bands) {
+    ink.fillStyle = String(fill);
+    areaPath(ink, columns[0]!, columns[series[1]]!, columns[series[0]]!, sheet);
+    ink.fill();
+  }
+  drawing.series.forEach((series, i) => {
+    if (series.width === 0) return;
     ink.strokeStyle = String(series.stroke);
     ink.lineWidth = series.width ?? 1;
     ink.globalAlpha = series.alpha ?? 1;
@@ -97,7 +105,11 @@ function drawForces(ink: Ink, request: PlotRequest, forces: ForceView, palette: 
   drawNames(sheet, labels, ({ rank }) => quantity.load(rank));
   ink.font = PLOT_FONT;
   ink.fillStyle = palette.softInk;
-  const pale = [forces.rawBehind ? "thin: raw samples" : "", before ? "wide: run before" : ""].filter(Boolean);
+  const pale = [
+    forces.rawBehind ? "thin: raw samples" : "",
+    before ? "wide: run before" : "",
+    drawing.bands.length > 0 && forces.band ? sayDraws("band.key", { count: forces.band.draws }) : "",
+  ].filter(Boolean);
   ink.fillText(["largest", ...pale].join(" · "), frame.left + frame.width + 18, 16);
 }
 
@@ -206,8 +218,11 @@ function tracePath(ink: Ink, times: Column, values: Column, { frame, range, top 
 function areaPath(ink: Ink, times: Column, low: Column, high: Column, { frame, range, top }: PlotSheet): void {
   const put = (i: number, edge: Column) =>
     ink.lineTo(frame.left + xOf(times[i]!, range, frame), frame.top + yOf(edge[i]!, top, frame));
+  // A band of draws may end before the run does.
+  let end = times.length;
+  while (end > 0 && (high[end - 1] ?? null) === null) end--;
   ink.beginPath();
-  for (let i = 0; i < times.length; i++) put(i, high);
-  for (let i = times.length - 1; i >= 0; i--) put(i, low);
+  for (let i = 0; i < end; i++) put(i, high);
+  for (let i = end - 1; i >= 0; i--) put(i, low);
   ink.closePath();
 }

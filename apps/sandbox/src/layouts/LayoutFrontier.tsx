@@ -1,0 +1,45 @@
+import { frontierPlot } from "@secondline/figures/layouts";
+import { frontier } from "@secondline/scenarios";
+import { englishCompareWords as compareWords } from "@secondline/words/compare";
+import { memo, useMemo } from "react";
+import { PlotDrawing } from "../picture/PlotDrawing.tsx";
+import { foundOf } from "../state/verdictOf.ts";
+import { useFrameSize } from "../time/index.ts";
+import styles from "./LayoutFrontier.module.css";
+import { type Layout, LETTERS } from "./layouts.ts";
+import { useEach } from "./useLayouts.ts";
+
+/** Load against drop against weight of all layouts, and which of them none of the others beats. */
+export const LayoutFrontier = memo(function LayoutFrontier({ list }: { list: readonly Layout[] }) {
+  const rigs = useEach(list, ({ assessment }) => assessment.assessed.rig);
+  // What part of a search has found is not held against the whole of another.
+  const outcomes = useEach(list, (state) => foundOf(state)?.outcome);
+  const layouts = useMemo(() => {
+    const whole = outcomes.flatMap((outcome, i) => (outcome ? [{ rig: rigs[i]!, outcome }] : []));
+    return whole.length === rigs.length ? frontier(whole) : undefined;
+  }, [rigs, outcomes]);
+  const plot = useMemo(() => layouts && frontierPlot(layouts, LETTERS), [layouts]);
+  const { ref, size } = useFrameSize<HTMLDivElement>();
+  return (
+    <section className={styles.place} aria-label={compareWords.sayFrontier("frontier.title")}>
+      <h3 className={styles.title}>{compareWords.sayFrontier("frontier.title")}</h3>
+      {layouts ? (
+        <ul className={styles.sentences}>
+          {compareWords.frontierSentences(layouts, LETTERS).map((sentence) => (
+            <li key={sentence}>{sentence}</li>
+          ))}
+        </ul>
+      ) : (
+        <p className={styles.note}>Appears when every layout has its whole verdict.</p>
+      )}
+      <div ref={ref} className={styles.drawing}>
+        {plot && size.width > 0 && <PlotDrawing plot={plot} width={size.width} className={undefined} />}
+      </div>
+      {layouts && (
+        <p className={styles.note}>
+          {compareWords.sayFrontier("frontier.marks")} {compareWords.sayFrontier("frontier.how")}
+        </p>
+      )}
+    </section>
+  );
+});

@@ -1,0 +1,1 @@
+export { stripPlot } from "./stripPlot.ts";

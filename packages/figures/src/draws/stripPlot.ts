@@ -1,0 +1,91 @@
+/** The loads behind an E as a strip of dots, with E, its interval and R marked. */
+import type { LoadStrip } from "@secondline/scenarios";
+import { quantity } from "@secondline/words";
+import { sayDraws, stripSentences } from "@secondline/words/draws";
+import { piled } from "../piled.ts";
+import type { Plot, Rule } from "../plot/plot.ts";
+import { roundTicks } from "../roundTicks.ts";
+
+/** Two dots nearer than this share of the axis are piled up [-]. */
+const NEAR = 0.022;
+/** Height of a dot in its pile, and the least of the strip [px]. */
+const DOT = 8;
+const LEAST = 34;
+/** An R farther off than this many times all else would leave no room for the dots [-]. */
+const MOST_SHARE = 4;
+const ROOM = 1.06;
+const E_DASH = [6, 3];
+
+/** `title`: what the strip is of. `limits` stand for an R that there is none of [N]. */
+export function stripPlot(strip: LoadStrip, title: string, of: string, limits: readonly number[] = []): Plot {
+  const { loads, demand, interval, strength5 } = strip;
+  const inside = Math.max(loads.at(-1)!, interval[1]);
+  const isBeyond = strength5 !== undefined && strength5 > MOST_SHARE * inside;
+  const ends = [inside, ...(strength5 === undefined || isBeyond ? [] : [strength5]), ...limits.slice(0, 1)];
+  const to = (ROOM * Math.max(...ends)) / 1000;
+  const levels = piled(
+    loads.map((load) => load / 1000),
+    NEAR * to,
+  );
+  const top = Math.max(...levels) + 1;
+  const height = Math.max(LEAST, DOT * top);
+  const rules: Rule[] = [
+    { x: demand / 1000, tone: "ink", dash: E_DASH, label: sayDraws("strip.demand", { load: quantity.load(demand) }) },
+    ...(strength5 === undefined || isBeyond
+      ? []
+      : [
+          {
+            x: strength5 / 1000,
+            tone: "bound",
+            dash: [],
+            label: sayDraws("strip.strength", { strength: quantity.strength(strength5) }),
+          } as const,
+        ]),
+    ...limits
+      .filter((limit) => limit / 1000 <= to)
+      .map(
+        (limit): Rule => ({
+          x: limit / 1000,
+          tone: "bound",
+          dash: [],
+          label: sayDraws("strip.limit", { load: quantity.load(limit) }),
+        }),
+      ),
+  ];
+  const [low, high] = interval.map((end) => end / 1000) as [number, number];
+  return {
+    figure: "strip",
+    of,
+    title,
+    notes: [
+      ...stripSentences(strip),
+      ...(isBeyond ? [sayDraws("strip.beyond", { strength: quantity.strength(strength5) })] : []),
+    ],
+    x: {
+      label: sayDraws("strip.axis"),
+      from: 0,
+      to,
+      ticks: roundTicks(0, to, 6).map((at) => ({ at, text: String(at) })),
+    },
+    y: { label: "", from: 0, to: height / DOT, ticks: [] },
+    strength: "x",
+    bands: [
+      [
+        [low, 0],
+        [low, height / DOT],
+        [high, height / DOT],
+        [high, 0],
+      ],
+    ],
+    curves: [],
+    marks: loads.map((load, i) => ({ kind: "run", at: [load / 1000, levels[i]! + 0.6] })),
+    rules,
+    texts: [],
+    height,
+    rows: [
+      ...loads.map((load) => ({ series: "run", load_kN: load / 1000 })),
+      { series: "E", load_kN: demand / 1000 },
+      ...(strength5 === undefined ? [] : [{ series: "R", load_kN: strength5 / 1000 }]),
+    ],
+  };
+}

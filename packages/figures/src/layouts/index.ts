@@ -1,0 +1,1 @@
+export { frontierPlot } from "./frontierPlot.ts";
