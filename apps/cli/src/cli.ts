@@ -6,9 +6,9 @@ import { writeData, writeMessage } from "./output.ts";
 import { message } from "./terminal.ts";
 import { VERSION } from "./version.ts";
 
-const ACCURACY = ["quick", "standard", "fine"] as const;
-const accuracy = (usual: (typeof ACCURACY)[number] = "standard") =>
-  new Option("--accuracy <mesh>", "how fine the mesh is").choices(ACCURACY).default(usual);
+const ACCURACIES = ["quick", "standard", "fine"] as const;
+const accuracy = (usual: (typeof ACCURACIES)[number] = "standard") =>
+  new Option("--accuracy <mesh>", "how fine the mesh is").choices(ACCURACIES).default(usual);
 const estimate = () =>
   new Option("--estimate", "make the draws of the worst what-ifs on a second mesh too; all of them count");
 const json = () => new Option("--json", "print data as JSON");
@@ -20,7 +20,7 @@ const jobs = () =>
 const cache = () => new Option("--cache <folder>", "keep results of runs here, for the next call");
 const set = () => new Option("--set <which>", "which what-ifs to run").choices(["quick", "full"]).default("full");
 
-const EVENTS =
+const EVENT_HELP =
   "repeatable: fall@0.5 (leash fall in the middle), fails@0,hanging@0.25 (main line fails at anchor A, walker hanging at a quarter; also standing or caught), leg@A1,caught@0.5 (first leg of anchor A fails; also hanging)";
 const collect = (text: string, list: string[]) => [...list, text];
 const judge = () =>
@@ -79,7 +79,7 @@ program
   .argument("<rig>", "rig document (JSON)")
   .addOption(json())
   .option("--require", "exit status 1 unless the rig holds; only of the whole search, not of a quick look")
-  .option("--what-if <event>", `run this only, and speak of this alone; ${EVENTS}`, collect, [] as string[])
+  .option("--what-if <event>", `run this only, and speak of this alone; ${EVENT_HELP}`, collect, [] as string[])
   .addOption(set())
   .addOption(accuracy())
   .addOption(estimate())
@@ -143,7 +143,7 @@ program
   .option("--points <number>", "values along the range; default: 13, of two 7 each, of what is counted all")
   .option(
     "--what-if <event>",
-    `draw this, in place of those that are found to govern; ${EVENTS}`,
+    `draw this, in place of those that are found to govern; ${EVENT_HELP}`,
     collect,
     [] as string[],
   )
@@ -167,7 +167,7 @@ program
   .addOption(json())
   .option(
     "--what-if <event>",
-    `of this; default: the worst among a few, on a coarse mesh; ${EVENTS}`,
+    `of this; default: the worst among a few, on a coarse mesh; ${EVENT_HELP}`,
     collect,
     [] as string[],
   )

@@ -41,7 +41,7 @@ interface Level {
   step: PathStep;
 }
 
-const NUMBER = /-?\d[\d.eE+-]*/y;
+const JSON_NUMBER = /-?\d[\d.eE+-]*/y;
 
 /** Scans a text that is valid JSON. */
 export function scanJson(text: string): JsonScan {
@@ -67,8 +67,8 @@ export function scanJson(text: string): JsonScan {
       if (level.names.has(name)) repeated.push(here());
       level.names.add(name);
     } else if (character === "-" || (character >= "0" && character <= "9")) {
-      NUMBER.lastIndex = i;
-      const written = NUMBER.exec(text)![0];
+      JSON_NUMBER.lastIndex = i;
+      const written = JSON_NUMBER.exec(text)![0];
       i += written.length - 1;
       const number = Number(written);
       const large = !Number.isFinite(number);

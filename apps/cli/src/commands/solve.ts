@@ -34,7 +34,7 @@ export function flatResult({ standing, peaks, walker, energy, firstBreak }: Reco
   };
 }
 
-const UNITS: Readonly<Record<string, string>> = {
+const UNIT_OF_RESULT: Readonly<Record<string, string>> = {
   "standing.tension": "N",
   "standing.sag": "m",
   "leash.peakTime": "s",
@@ -47,7 +47,7 @@ const UNITS: Readonly<Record<string, string>> = {
 
 function solveTable(recording: Recording, flat: Readonly<Record<string, number | string | null>>): string {
   const rows = Object.entries(flat).map(([name, value]) => {
-    const unit = typeof value === "number" ? (UNITS[name] ?? "N") : "";
+    const unit = typeof value === "number" ? (UNIT_OF_RESULT[name] ?? "N") : "";
     return [name, typeof value === "number" ? value.toFixed(unit === "N" ? 0 : 4) : (value ?? "none"), unit];
   });
   const { elements, step, steps } = recording.mesh;

@@ -42,7 +42,7 @@ const { say } = words;
 const refuse = (...lines: readonly string[]): CommandFailure => new CommandFailure(EXIT.input, lines);
 
 /** Points along one knob, and along each of two [-]. */
-const POINTS = { one: { usual: 13, least: 3, most: 101 }, two: { usual: 7, least: 3, most: 31 } } as const;
+const POINT_COUNTS = { one: { usual: 13, least: 3, most: 101 }, two: { usual: 7, least: 3, most: 31 } } as const;
 /** Numbers that are counted are all run, up to so many [-]. */
 const MOST_COUNTED = 25;
 
@@ -101,7 +101,7 @@ function readKnobs(texts: readonly string[], rig: Rig, document: unknown, known:
 }
 
 function readCounts(text: string | undefined, knobs: readonly Knob[]): readonly number[] {
-  const { usual, least, most } = knobs.length > 1 ? POINTS.two : POINTS.one;
+  const { usual, least, most } = knobs.length > 1 ? POINT_COUNTS.two : POINT_COUNTS.one;
   const asked = text === undefined ? undefined : /^\d+$/.test(text) ? Number(text) : Number.NaN;
   if (asked !== undefined && !(asked >= least && asked <= most))
     throw refuse(say("fault.points", { text: text!, least, most }));

@@ -12,9 +12,9 @@ import {
   updateRegression,
   VAGUE,
 } from "@secondline/statistics";
-import type { BreakTest } from "../breakLog/breakTest.ts";
+import type { BreakTest } from "../breakLog/logEntry.ts";
 import { combineFactors } from "../derating/lognormal.ts";
-import { factorOf } from "./modelAgainstTest.ts";
+import { factorOf } from "./stockComparison.ts";
 import type { StockModel } from "./stockModel.ts";
 import { builtInFactors, type StockFactors, testedFactors } from "./testedStock.ts";
 import { builtInFactor, doseUnit, lastDose, type WearId } from "./wearFactors.ts";

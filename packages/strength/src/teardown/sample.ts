@@ -1,6 +1,6 @@
 /** A piece that can be cut out of a line that comes down, or pulled beside it, and how long it must be. */
 import type { LineStock } from "@secondline/rig";
-import type { TestFields } from "../breakLog/readTest.ts";
+import type { TestFields } from "../breakLog/readEntry.ts";
 
 /** Webbing or rope that winds around a drum grip, at either end of a piece; assumed, for drums of about 10 cm [m]. */
 export const GRIP = 0.6;

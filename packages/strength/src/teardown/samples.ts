@@ -1,6 +1,6 @@
 /** Everything that a rig which comes down can put into the machine. */
 import { isTape, type LineName, type PartId, type Rig } from "@secondline/rig";
-import type { TestFields } from "../breakLog/readTest.ts";
+import type { TestFields } from "../breakLog/readEntry.ts";
 import { conditionSunMonths } from "../derating/sun.ts";
 import type { WebbingState } from "../wear/webbingState.ts";
 import {

@@ -1,6 +1,6 @@
 /** The plan of a teardown: which pieces to cut out of a line that comes down, and in which order to pull them. */
 import type { Rig } from "@secondline/rig";
-import type { BreakTest } from "../breakLog/breakTest.ts";
+import type { BreakTest } from "../breakLog/logEntry.ts";
 import { testsUntil } from "../breakLog/untilDay.ts";
 import type { NotUsed } from "../retention/testState.ts";
 import { applyWear } from "../wear/applyWear.ts";

@@ -1,6 +1,6 @@
 /** What can be cut out of one webbing: every mark on it, stretches of every fall zone, and stretches with nothing but sun. */
 import type { LineEnd, LineStock, WebbingSection } from "@secondline/rig";
-import type { TestFields } from "../breakLog/readTest.ts";
+import type { TestFields } from "../breakLog/readEntry.ts";
 import { constant } from "../derating/constantValues.ts";
 import { fallZones } from "../wear/fallZones.ts";
 import { endPosition, type Side } from "../wear/placement.ts";
@@ -88,7 +88,7 @@ const placeOf = ({ state }: HungWebbing, kind: SampleKind) => ({
 });
 
 /** Marks that must lie between the grips, and what a piece with one shows; a fall zone is a stretch. */
-const SPOTS: Readonly<Record<WearMark["kind"], SampleKind | undefined>> = {
+const SAMPLE_OF_MARK: Readonly<Record<WearMark["kind"], SampleKind | undefined>> = {
   clampMark: "clampMark",
   stitching: "sewnJoin",
   fallZone: undefined,
@@ -101,7 +101,7 @@ const SPOTS: Readonly<Record<WearMark["kind"], SampleKind | undefined>> = {
 function spotsOf(hung: HungWebbing): Spot[] {
   const { state, ends } = hung;
   const marks = state.marks.flatMap((mark): Spot[] => {
-    const kind = SPOTS[mark.kind];
+    const kind = SAMPLE_OF_MARK[mark.kind];
     if (kind === undefined) return [];
     const extent = { from: Math.max(mark.from, state.from), to: Math.min(mark.to, state.to) };
     return [{ kind, ...extent, months: mark.kind === "clampMark" ? mark.months : state.monthsOutside }];

@@ -16,14 +16,14 @@ export type WearReading =
 
 /** Largest file that is read [bytes]; in a text, characters are counted. */
 export const MAX_WEAR_TEXT = 5_000_000;
-const FORMAT = { noun: "a wear record", longest: MAX_WEAR_TEXT };
+const RECORD_FILE = { noun: "a wear record", longest: MAX_WEAR_TEXT };
 
 /** Reads the text of a file, or an object that came from JSON. */
 export function readWearRecord(input: unknown): WearReading {
-  const json = typeof input === "string" ? readJson(input, FORMAT) : { parsed: true, document: input, issues: [] };
+  const json = typeof input === "string" ? readJson(input, RECORD_FILE) : { parsed: true, document: input, issues: [] };
   if (!json.parsed) return { ok: false, issues: json.issues };
   const { document } = json;
-  const texts = checkTexts(document, FORMAT.noun);
+  const texts = checkTexts(document, RECORD_FILE.noun);
   if (texts.bottomless) return { ok: false, issues: texts.issues };
   const before = [...json.issues, ...texts.issues];
   const read = wearSchema.safeParse(document);
