@@ -4,7 +4,7 @@ export { escapeXml, number } from "./ink/svgPath.ts";
 export { textWidth } from "./ink/textWidth.ts";
 export { labelHeights } from "./labelHeights.ts";
 export { PALETTES, type Palette, type Theme } from "./palette.ts";
-export { drawPlot, plotHeight } from "./plot/drawPlot.ts";
+export { drawPlot } from "./plot/drawPlot.ts";
 export { type Frame, frameOf } from "./plot/frame.ts";
 export type { Axis, Curve, Mark, Plot, PlotRow, Rule, Tone } from "./plot/plot.ts";
 export { plotSvg, plotsBody, plotsSvg } from "./plot/plotBody.ts";

@@ -108,7 +108,6 @@ export {
   type Knob,
   type KnobFault,
   knobText,
-  knobValues,
   readKnob,
   withValue,
 } from "./sweep/knob.ts";
