@@ -43,6 +43,7 @@ export function updateRegression(prior: NormalInverseGamma, points: readonly Reg
   return { mean, precision, a: prior.a + points.length / 2, b: prior.b + 0.5 * (residuals + pull) };
 }
 
+/** What is expected of one further value at a point. */
 export interface Prediction {
   /** Centre [-]. */
   readonly centre: number;
