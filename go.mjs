@@ -8,7 +8,8 @@
 //   node go.mjs secondline … the command line
 //   node go.mjs bench        the benches
 //   node go.mjs screenshots  pictures of every view of the sandbox
-//   node go.mjs ci           lint, type check, build, all tests
+//   node go.mjs check        lint, type check, unused code, and the tests of packages that make no whole runs
+//   node go.mjs ci           lint, type check, unused code, build, all tests
 import { spawn, spawnSync } from "node:child_process";
 import { createHash } from "node:crypto";
 import { existsSync, readFileSync, rmSync, writeFileSync } from "node:fs";
@@ -89,6 +90,18 @@ function fault(name, command, args) {
   return 1;
 }
 
+/** What reads the code and runs none of it. */
+const readingFaults = () =>
+  fault("lint", process.execPath, [tool("@biomejs/biome/bin/biome"), "check", "."]) +
+  fault("type check", process.execPath, [tool("typescript/bin/tsc"), "-b"]) +
+  fault("search for unused code", process.execPath, [tool("knip/bin/knip.js")]);
+
+/**
+ * Projects of which every test takes moments: their packages make no whole runs. Left to `npm test`: scenarios, runner, command line,
+ * sandbox, the checks across packages, and the browser.
+ */
+const QUICK_PROJECTS = ["engine", "statistics", "rig", "strength", "words", "figures", "report", "workbench"];
+
 async function browser() {
   const { ensureChrome } = await import("./scripts/chrome.mjs");
   env.CHROME_PATH = ensureChrome();
@@ -124,6 +137,12 @@ switch (mode) {
     process.exit(done.status ?? 1);
     break;
   }
+  case "check":
+    test(
+      readingFaults(),
+      QUICK_PROJECTS.map((name) => `--project=${name}`),
+    );
+    break;
   case "test":
     build();
     await browser();
@@ -137,10 +156,7 @@ switch (mode) {
     test(0, ["--config", `${root}vitest.cluster.config.ts`]);
     break;
   case "ci": {
-    const faults =
-      fault("lint", process.execPath, [tool("@biomejs/biome/bin/biome"), "check", "."]) +
-      fault("type check", process.execPath, [tool("typescript/bin/tsc"), "-b"]) +
-      fault("build", turbo, BUILD);
+    const faults = readingFaults() + fault("build", turbo, BUILD);
     await browser();
     test(faults);
     break;
@@ -157,7 +173,7 @@ switch (mode) {
     break;
   default:
     console.error(
-      `go.mjs: there is no "${mode}"; use start, demo, test, test-long, test-cluster, secondline, bench, screenshots or ci.`,
+      `go.mjs: there is no "${mode}"; use start, demo, check, test, test-long, test-cluster, secondline, bench, screenshots or ci.`,
     );
     process.exit(2);
 }

@@ -14,7 +14,9 @@ describe.each(Object.entries({ engine, statistics }))("the reference of %s", (na
     expect(names).toEqual(expect.arrayContaining(Object.keys(exported)));
     for (const one of names) expect(text).toContain(`\n### ${one}\n`);
     // A type of the package's readme, with the unit of a member as its comment has it.
-    expect(text).toMatch(name === "engine" ? /interface Problem \{[^`]*\[m\]/ : /interface Fit extends|interface Fit \{|type Fit =/);
+    expect(text).toMatch(
+      name === "engine" ? /interface Problem \{[^`]*\[m\]/ : /interface Fit extends|interface Fit \{|type Fit =/,
+    );
   });
 });
 
