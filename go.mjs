@@ -7,6 +7,7 @@
 //   node go.mjs test-cluster studies on GNU parallel and Slurm, and killed at random moments
 //   node go.mjs secondline … the command line
 //   node go.mjs bench        the benches
+//   node go.mjs brute-force  searches held against brute force: for machines of many cores
 //   node go.mjs screenshots  pictures of every view of the sandbox
 //   node go.mjs check        lint, type check, unused code, and the tests of packages that make no whole runs
 //   node go.mjs ci           lint, type check, unused code, build, all tests
@@ -110,6 +111,7 @@ async function browser() {
 const demo = () =>
   node([`${root}apps/cli/dist/cli.js`, "check", `${root}demo-data/sound-rig.json`], { stdio: "inherit" });
 
+const MODES = "start, demo, check, test, test-long, test-cluster, secondline, bench, brute-force, screenshots or ci";
 const [mode = "start", ...rest] = process.argv.slice(2);
 install();
 switch (mode) {
@@ -166,14 +168,16 @@ switch (mode) {
     await browser();
     node([`${root}bench/dist/bench.js`, ...rest], { stdio: "inherit" });
     break;
+  case "brute-force":
+    build();
+    node([`${root}bench/dist/bruteForce.js`, ...rest], { stdio: "inherit" });
+    break;
   case "screenshots":
     build();
     await browser();
     node([`${root}scripts/screenshots.mjs`, ...rest], { stdio: "inherit" });
     break;
   default:
-    console.error(
-      `go.mjs: there is no "${mode}"; use start, demo, check, test, test-long, test-cluster, secondline, bench, screenshots or ci.`,
-    );
+    console.error(`go.mjs: there is no "${mode}"; use ${MODES}.`);
     process.exit(2);
 }

@@ -2,7 +2,7 @@ import { defineConfig } from "rolldown";
 
 export default defineConfig([
   {
-    input: { bench: "src/bench.ts", runWorker: "src/runWorker.ts" },
+    input: { bench: "src/bench.ts", bruteForce: "src/bruteForce/main.ts", runWorker: "src/runWorker.ts" },
     platform: "node",
     external: ["playwright-core", /scripts\/chrome\.mjs$/],
     output: { dir: "dist", format: "esm", entryFileNames: "[name].js" },

@@ -18,7 +18,7 @@ import {
 } from "@secondline/scenarios";
 import { readWearRecord } from "@secondline/strength";
 
-const demo = (name: string): unknown =>
+export const demo = (name: string): unknown =>
   JSON.parse(readFileSync(new URL(`../../demo-data/${name}.json`, import.meta.url), "utf8"));
 
 /** A demo rig by the name of its file, with a wear record and its day where there is one. */
@@ -42,7 +42,7 @@ export function demoRig(name: string, wear?: { readonly file: string; readonly o
 
 const worker = fileURLToPath(new URL("./runWorker.js", import.meta.url));
 
-async function withPool<T>(jobs: number, work: (runner: PoolRunner) => Promise<T>): Promise<T> {
+export async function withPool<T>(jobs: number, work: (runner: PoolRunner) => Promise<T>): Promise<T> {
   const runner = new PoolRunner({ spawn: nodeWorkers(worker), jobs, results: memoryResults() });
   try {
     return await work(runner);
