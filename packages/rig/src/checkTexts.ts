@@ -1,6 +1,6 @@
 /** Checks every text and name of a document, whatever its format: nothing hidden, no name that JavaScript keeps for itself. */
 import { HIDDEN_REMEDY, hiddenCharacter } from "./hiddenCharacters.ts";
-import { DEEPEST } from "./jsonScan.ts";
+import { DEEPEST_NESTING } from "./jsonScan.ts";
 import { type PathStep, pathText } from "./path.ts";
 import { tooDeeplyNested } from "./readJson.ts";
 import type { RigIssue } from "./rig.ts";
@@ -30,7 +30,7 @@ export function checkTexts(document: unknown, noun: string): TextCheck {
       if (issue) issues.push(issue);
     }
     if (typeof value !== "object" || value === null) continue;
-    if (steps.length >= DEEPEST || ++count > MOST_VALUES)
+    if (steps.length >= DEEPEST_NESTING || ++count > MOST_VALUES)
       return { issues: [tooDeeplyNested({ noun })], bottomless: true };
     const inside: typeof waiting = Array.isArray(value)
       ? value.map((item, i) => ({ value: item as unknown, steps: [...steps, i] }))

@@ -3,9 +3,9 @@ import { type PathStep, pathText } from "./path.ts";
 import { tooSmall } from "./units.ts";
 
 /** Groups and lists within one another; our files need eight [-]. */
-export const DEEPEST = 32;
+export const DEEPEST_NESTING = 32;
 
-/** True when groups and lists are nested deeper than `DEEPEST`. The text may be anything. */
+/** True when groups and lists are nested deeper than `DEEPEST_NESTING`. The text may be anything. */
 export function tooDeep(text: string): boolean {
   let depth = 0;
   for (let i = 0; i < text.length; i++) {
@@ -13,7 +13,7 @@ export function tooDeep(text: string): boolean {
     if (character === '"') i = stringEnd(text, i);
     else if (character === "{" || character === "[") depth++;
     else if (character === "}" || character === "]") depth--;
-    if (depth > DEEPEST) return true;
+    if (depth > DEEPEST_NESTING) return true;
   }
   return false;
 }

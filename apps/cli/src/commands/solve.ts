@@ -1,14 +1,14 @@
 /** `solve`: one problem file through the engine. */
 import { type Accuracy, type Recording, simulate } from "@secondline/engine";
 import { CommandFailure, EXIT } from "../failure.ts";
-import { LARGEST, readJsonFile } from "../input.ts";
+import { LARGEST_BYTES, readJsonFile } from "../input.ts";
 import { jsonText } from "../jsonText.ts";
 import { problemOf } from "../problemFile.ts";
 import { table } from "../table.ts";
 import { print, width } from "../terminal.ts";
 
 export function solve(file: string, options: { readonly json?: boolean; readonly accuracy: Accuracy }): void {
-  const problem = problemOf(readJsonFile(file, LARGEST.problem));
+  const problem = problemOf(readJsonFile(file, LARGEST_BYTES.problem));
   const result = simulate(problem, { accuracy: options.accuracy });
   if (!result.ok) throw new CommandFailure(EXIT.audit, [`${file}: ${result.reason}: ${result.message}`]);
   const flat = flatResult(result.recording);

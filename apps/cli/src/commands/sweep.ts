@@ -17,7 +17,7 @@ import { changeText, sweepWords as words } from "@secondline/words/sweep";
 import { type AssessmentOptions, readAssessment } from "../assessment.ts";
 import { type ComputingOptions, readComputing } from "../computingOptions.ts";
 import { CommandFailure, EXIT } from "../failure.ts";
-import { LARGEST, readText } from "../input.ts";
+import { LARGEST_BYTES, readText } from "../input.ts";
 import { jsonText } from "../jsonText.ts";
 import { checkOutFile, writeOutFile } from "../outFile.ts";
 import { runSweep } from "../sweepRuns.ts";
@@ -84,7 +84,7 @@ export async function sweep(file: string, options: SweepCommandOptions): Promise
 }
 
 function documentOf(file: string): unknown {
-  const reading = readRig(readText(file, LARGEST.rig));
+  const reading = readRig(readText(file, LARGEST_BYTES.rig));
   if (!reading.ok) throw refuse(`${file}: the file changed while it was read.`);
   return reading.document;
 }

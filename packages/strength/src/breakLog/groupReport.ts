@@ -16,7 +16,7 @@ import {
   profileInterval,
   standardDeviation,
 } from "@secondline/statistics";
-import { brokenValues, CONTENT, characteristicValues } from "./characteristic.ts";
+import { brokenValues, CHARACTERISTIC_CONTENT, characteristicValues } from "./characteristic.ts";
 import { type Doubt, doubtsOf } from "./doubts.ts";
 import { grouped } from "./grouped.ts";
 import type { FamilyReport, GroupFindings } from "./groupFindings.ts";
@@ -41,7 +41,7 @@ export function groupReport(
   key: string,
   label: string,
   tests: readonly BreakTest[],
-  { content = CONTENT }: ReportOptions = {},
+  { content = CHARACTERISTIC_CONTENT }: ReportOptions = {},
 ): GroupReport {
   const sample = tests.map((test) => test.result);
   const values = exactValues(sample);
@@ -86,7 +86,7 @@ function familyReport(sample: readonly Observation[], fit: Fit): FamilyReport {
   return {
     fit,
     median: interval(0.5),
-    fivePercent: interval(1 - CONTENT),
+    fivePercent: interval(1 - CHARACTERISTIC_CONTENT),
     ...(testable ? { goodness: andersonDarling(values, fit.family, unbiased(values, fit)) } : {}),
   };
 }

@@ -7,7 +7,7 @@ import { checkWebbing } from "./checkWebbing.ts";
 import { entryKindOf, WEBBING_EVENTS } from "./entries/entryKinds.ts";
 import { PART_EVENTS, partEntryKindOf } from "./partEntries/partEntryKinds.ts";
 import type { WearRecord } from "./record.ts";
-import { DAY, type ReadWear, type WearDocument, wearSchema } from "./schema.ts";
+import { DAY_SECONDS, type ReadWear, type WearDocument, wearSchema } from "./schema.ts";
 import type { FaultParams } from "./values.ts";
 
 export type WearReading =
@@ -112,7 +112,7 @@ function build(read: ReadWear): WearRecord {
     plans: (read.plans ?? []).map(({ rig, inspectEvery, falls }) => ({
       rig,
       // A part of a day is left out: the day comes no later than was meant.
-      ...(inspectEvery === undefined ? {} : { inspectEveryDays: Math.floor(inspectEvery / DAY) }),
+      ...(inspectEvery === undefined ? {} : { inspectEveryDays: Math.floor(inspectEvery / DAY_SECONDS) }),
       ...(falls === undefined ? {} : { falls }),
     })),
   };
