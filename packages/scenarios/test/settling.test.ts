@@ -1,8 +1,9 @@
-import type { Recording } from "@secondline/engine";
+import type { Recording, Simulation } from "@secondline/engine";
 import { describe, expect, it } from "vitest";
 import { rigStrengths, type WhatIf } from "../src/index.ts";
 import { demandStrengths } from "../src/run/demandStrengths.ts";
 import { runToEnd } from "../src/run/runToEnd.ts";
+import { Settling } from "../src/run/settling.ts";
 import { defaultDuration } from "../src/run/toProblem.ts";
 import { finish } from "./finish.ts";
 import { testRig } from "./testRig.ts";
@@ -52,5 +53,64 @@ describe("the end of a run", () => {
     expect(settled.walker.drop).toBeGreaterThan(8);
     expect(settled.walker.drop).toBeCloseTo(long.walker.drop, 1);
     expect(settled.peaks.leash.cfc60).toBeCloseTo(long.peaks.leash.cfc60, -1);
+  });
+});
+
+/** A run of which only what `Settling` looks at is there: a walker who swings, lower by little each time, with the ring at a place. */
+class Swings {
+  time = 0;
+  readonly model = {
+    main: { naturalLength: 60 },
+    backup: { naturalLength: 60, fractions: [0, 0.5, 1] },
+    joints: [{ kind: "connection", backup: 1 }],
+  };
+  readonly events: readonly { readonly kind: string; readonly part: string }[];
+  readonly recorder = { channels: Array.from({ length: 8 }, () => new Float32Array(0)), samples: 0 };
+  readonly #ring: number;
+
+  /** `ring`: along both lines [m]; `failed`: what has failed. */
+  constructor(ring: number, failed: string) {
+    this.#ring = ring;
+    this.events = [{ kind: "cut", part: failed }];
+  }
+
+  /** A swing takes 2 s; each is a little less deep than the one before [m]. */
+  get walkerHeight(): number {
+    return -10 - (2 - 0.02 * this.time) * Math.cos(Math.PI * (this.time + 1));
+  }
+  get lowestTime(): number {
+    return Math.min(this.time, 1);
+  }
+  get ringAt(): readonly [number, number] {
+    return [this.#ring / 60, this.#ring / 60];
+  }
+}
+
+/** After how many low points it is over, of at most twelve. */
+function lowsUntilOver(ring: number, failed: string): number {
+  const run = new Swings(ring, failed);
+  const settling = new Settling(run as unknown as Simulation, { from: 0, usual: 100, most: 100 });
+  let lows = 0;
+  let last = run.walkerHeight;
+  let fell = false;
+  for (let k = 1; k <= 2400; k++) {
+    run.time = 0.01 * k;
+    const now = run.walkerHeight;
+    if (fell && now > last) lows++;
+    fell = now < last;
+    last = now;
+    if (settling.over()) return lows;
+  }
+  return Number.POSITIVE_INFINITY;
+}
+
+describe("a ring that hangs beside a connection of a line that has parted", () => {
+  it("is given several more swings to slip past it", () => {
+    expect(lowsUntilOver(29, "main")).toBe(lowsUntilOver(15, "main") + 3);
+    expect(lowsUntilOver(15, "main")).toBeLessThanOrEqual(3);
+  });
+
+  it("is not waited for where both lines are whole", () => {
+    expect(lowsUntilOver(29, "anchorA")).toBe(lowsUntilOver(15, "anchorA"));
   });
 });

@@ -1,7 +1,8 @@
 /**
  * When a run may end. A walker who was caught may slide down the slope of the line that caught, past a connection, into the next bay,
  * and fall on: seconds after the catch. So a run ends once two low points in a row say that the worst is over, or once nothing holds
- * the walker any more. How often this ends a run too early was counted: docs/decisions/0007-end-of-a-run.md.
+ * the walker any more. Where a line has parted, a ring beside a connection may still slip past it, swings later: there it takes more of
+ * them. How often this ends a run too early was counted: docs/decisions/0007-end-of-a-run.md.
  */
 import { SIGNALS, type Simulation } from "@secondline/engine";
 import { fallsFreely, hangsStill, SLACK_TIME, STILL_TIME } from "./fate.ts";
@@ -10,10 +11,18 @@ import { fallsFreely, hangsStill, SLACK_TIME, STILL_TIME } from "./fate.ts";
 export const TURN = 0.05;
 /** A ring that is further along a line than at the low point before is still sliding down [m]. */
 const SLID = 2;
+/** A ring so near to a connection may slip past it [m of the backup]. */
+const BESIDE = 3;
+/** So many more low points in a row say that it will not [-]. */
+const MORE_LOWS = 3;
 /** A walker who was lowest so recently is still on the way down [s]. */
 const DOWN = 0.1;
 /** After a failure, what has just been let go is given a moment [s]. */
 const MOMENT = 0.05;
+
+/** What says in the events of a run that a line has parted. */
+const FAILURES: readonly string[] = ["cut", "break"];
+const LINES: readonly string[] = ["main", "backup"];
 
 interface Low {
   readonly height: number;
@@ -37,6 +46,12 @@ export class Settling {
   #from: number;
   readonly #usual: number;
   readonly #most: number;
+  /** Where main line and backup are connected, along the backup [m]. */
+  readonly #connections: readonly number[];
+  /** Whether a line has parted: what it was connected to hangs at an angle there. */
+  #parted = false;
+  /** Low points in a row that say that the worst is over [-]. */
+  #calm = 0;
   /** Lowest of all low points so far [m]. */
   #deepest = Number.POSITIVE_INFINITY;
   #last: Low | undefined;
@@ -50,8 +65,11 @@ export class Settling {
    * @param most time after which it is over [s], unless the walker is on the way to a new lowest point
    */
   constructor(run: Simulation, { from, usual, most }: SettlingTimes) {
-    const { main, backup } = run.model;
+    const { main, backup, joints } = run.model;
     this.#run = run;
+    this.#connections = joints
+      .filter(({ kind }) => kind === "connection")
+      .map((joint) => backup!.fractions[joint.backup]! * backup!.naturalLength);
     this.#lengths = [main.naturalLength, backup?.naturalLength ?? 0];
     this.#from = from + MOMENT;
     this.#usual = usual;
@@ -69,16 +87,22 @@ export class Settling {
   /** What gives way begins it all anew. */
   #hearOfFailures(time: number): void {
     const { events } = this.#run;
-    if (events.slice(this.#events).some(({ kind }) => kind !== "leashTaut")) {
+    const since = events.slice(this.#events);
+    this.#parted ||= since.some(({ kind, part }) => FAILURES.includes(kind) && LINES.includes(part));
+    if (since.some(({ kind }) => kind !== "leashTaut")) {
       this.#from = Math.max(this.#from, time + MOMENT);
       this.#last = undefined;
+      this.#calm = 0;
       this.#turn = undefined;
       this.#rising = false;
     }
     this.#events = events.length;
   }
 
-  /** Whether the walker has just risen from a low point that is neither the deepest nor far along the line from the one before. */
+  /**
+   * Whether the walker has just risen from a low point that is neither the deepest nor far along the line from the one before; from
+   * several of them in a row, where the ring may still slip.
+   */
   #cameBackUp(now: Low): boolean {
     this.#turn ??= now;
     const up = now.height - this.#turn.height;
@@ -89,14 +113,20 @@ export class Settling {
     } else if (!this.#rising && up > TURN) {
       const low = this.#turn;
       const last = this.#last;
-      const over = last !== undefined && low.height >= this.#deepest && this.#slid(last, low) < SLID;
+      const calm = last !== undefined && low.height >= this.#deepest && this.#slid(last, low) < SLID;
+      this.#calm = calm ? this.#calm + 1 : 0;
       this.#deepest = Math.min(this.#deepest, low.height);
       this.#last = low;
       this.#rising = true;
       this.#turn = now;
-      return over;
+      return this.#calm > (this.#maySlip(low) ? MORE_LOWS : 0);
     }
     return false;
+  }
+
+  #maySlip({ ring: [, onBackup] }: Low): boolean {
+    const at = onBackup * this.#lengths[1];
+    return this.#parted && onBackup >= 0 && this.#connections.some((place) => Math.abs(place - at) < BESIDE);
   }
 
   /** How far the ring went along the lines that it is on [m]. */
