@@ -9,7 +9,8 @@
 //   node go.mjs bench        the benches
 //   node go.mjs brute-force  searches held against brute force: for machines of many cores
 //   node go.mjs screenshots  pictures of every view of the sandbox
-//   node go.mjs ci           lint, type check, build, all tests
+//   node go.mjs check        lint, type check, unused code, and the tests of packages that make no whole runs
+//   node go.mjs ci           lint, type check, unused code, build, all tests
 import { spawn, spawnSync } from "node:child_process";
 import { createHash } from "node:crypto";
 import { existsSync, readFileSync, rmSync, writeFileSync } from "node:fs";
@@ -90,6 +91,18 @@ function fault(name, command, args) {
   return 1;
 }
 
+/** What reads the code and runs none of it. */
+const readingFaults = () =>
+  fault("lint", process.execPath, [tool("@biomejs/biome/bin/biome"), "check", "."]) +
+  fault("type check", process.execPath, [tool("typescript/bin/tsc"), "-b"]) +
+  fault("search for unused code", process.execPath, [tool("knip/bin/knip.js")]);
+
+/**
+ * Projects of which every test takes moments: their packages make no whole runs. Left to `npm test`: scenarios, runner, command line,
+ * sandbox, the checks across packages, and the browser.
+ */
+const QUICK_PROJECTS = ["engine", "statistics", "rig", "strength", "words", "figures", "report", "workbench"];
+
 async function browser() {
   const { ensureChrome } = await import("./scripts/chrome.mjs");
   env.CHROME_PATH = ensureChrome();
@@ -98,6 +111,7 @@ async function browser() {
 const demo = () =>
   node([`${root}apps/cli/dist/cli.js`, "check", `${root}demo-data/sound-rig.json`], { stdio: "inherit" });
 
+const MODES = "start, demo, check, test, test-long, test-cluster, secondline, bench, brute-force, screenshots or ci";
 const [mode = "start", ...rest] = process.argv.slice(2);
 install();
 switch (mode) {
@@ -125,6 +139,12 @@ switch (mode) {
     process.exit(done.status ?? 1);
     break;
   }
+  case "check":
+    test(
+      readingFaults(),
+      QUICK_PROJECTS.map((name) => `--project=${name}`),
+    );
+    break;
   case "test":
     build();
     await browser();
@@ -138,10 +158,7 @@ switch (mode) {
     test(0, ["--config", `${root}vitest.cluster.config.ts`]);
     break;
   case "ci": {
-    const faults =
-      fault("lint", process.execPath, [tool("@biomejs/biome/bin/biome"), "check", "."]) +
-      fault("type check", process.execPath, [tool("typescript/bin/tsc"), "-b"]) +
-      fault("build", turbo, BUILD);
+    const faults = readingFaults() + fault("build", turbo, BUILD);
     await browser();
     test(faults);
     break;
@@ -161,8 +178,6 @@ switch (mode) {
     node([`${root}scripts/screenshots.mjs`, ...rest], { stdio: "inherit" });
     break;
   default:
-    console.error(
-      `go.mjs: there is no "${mode}"; use start, demo, test, test-long, test-cluster, secondline, bench, brute-force, screenshots or ci.`,
-    );
+    console.error(`go.mjs: there is no "${mode}"; use ${MODES}.`);
     process.exit(2);
 }

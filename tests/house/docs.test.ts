@@ -81,6 +81,28 @@ describe("commands in the pages", () => {
   });
 });
 
+describe("the hosted checks", () => {
+  const steps = [...text(".github/workflows/ci.yml").matchAll(/^\s+- run: (.*)$/gm)].map(([, command]) => command!);
+  const script = text(".ci/run")
+    .split(/\r?\n/)
+    .filter((line) => line.startsWith("exec "))
+    .map((line) => line.replace("exec ", ""));
+
+  it("do what .ci/run does, and nothing besides", () => {
+    expect(script).toEqual(["node go.mjs ci"]);
+    expect(steps).toEqual(script);
+  });
+
+  it("run on three systems, and from the least version of Node that the packages allow", () => {
+    const workflow = text(".github/workflows/ci.yml");
+    const of = (key: string) =>
+      [...workflow.matchAll(new RegExp(`\\b${key}: ([\\w-]+)`, "g"))].map(([, value]) => value!);
+    expect(new Set(of("os"))).toEqual(new Set(["ubuntu-latest", "macos-latest", "windows-latest"]));
+    const least = /(\d+)/.exec(JSON.parse(text("package.json")).engines.node)![1];
+    expect(Math.min(...of("node").map(Number))).toBe(Number(least));
+  });
+});
+
 describe("examples in the pages", () => {
   it("of a study is a plan", () => {
     const [plan] = examples("docs/cluster/FORMAT.md", "json");

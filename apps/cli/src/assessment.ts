@@ -84,8 +84,8 @@ function isStranger(reading: ReturnType<typeof assess>): boolean {
   return !reading.ok && reading.issues.every(({ path }) => path === "wear");
 }
 
-const OPTIONS: Readonly<Record<string, string>> = { on: "--on", wear: "--wear", judgements: "--judge" };
+const OPTION_OF_FIELD: Readonly<Record<string, string>> = { on: "--on", wear: "--wear", judgements: "--judge" };
 
 /** Faults of the options, not of a place in the file. */
 const faultsOf = (file: string, issues: readonly RigIssue[]): CommandFailure =>
-  faults(file, { issues: issues.map((issue) => ({ ...issue, path: OPTIONS[issue.path] ?? issue.path })) });
+  faults(file, { issues: issues.map((issue) => ({ ...issue, path: OPTION_OF_FIELD[issue.path] ?? issue.path })) });

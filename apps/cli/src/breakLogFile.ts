@@ -5,20 +5,20 @@ import { type BreakTest, type LogFault, readBreakLog } from "@secondline/strengt
 import { type ColumnsKey, sayColumns as say } from "@secondline/words/columns";
 import { columnMatchSchema, missingIn, readLogTable, readMatched } from "@secondline/workbench";
 import { CommandFailure, EXIT } from "./failure.ts";
-import { faultLines, faultText, LARGEST, readText } from "./input.ts";
+import { faultLines, faultText, LARGEST_BYTES, readText } from "./input.ts";
 
 /** `columns`: a saved matching, for a file with names of its own. */
 export const readBreakLogFile = (file: string, columns?: string): readonly BreakTest[] => {
-  const text = readText(file, LARGEST.breakLog);
+  const text = readText(file, LARGEST_BYTES.breakLog);
   return columns === undefined ? breakLogOf(file, text) : ownTable(file, text, columns);
 };
 
 function ownTable(file: string, text: string, columns: string): readonly BreakTest[] {
   const refuse = (key: ColumnsKey, values: Readonly<Record<string, string | number>>): CommandFailure =>
     new CommandFailure(EXIT.input, [say(key, values)]);
-  const json = readJson(readText(columns, LARGEST.breakLog), {
+  const json = readJson(readText(columns, LARGEST_BYTES.breakLog), {
     noun: "a matching of columns",
-    longest: LARGEST.breakLog,
+    longest: LARGEST_BYTES.breakLog,
   });
   const parsed = columnMatchSchema.safeParse(json.parsed ? json.document : undefined);
   if (!parsed.success) {

@@ -69,7 +69,7 @@ export function comparisonText(layouts: readonly Compared[], comparison: Compari
   return [
     ...layouts.flatMap((layout, i) => [...headLines(layout, i, each[i]!), ""]),
     figures(layouts, comparison),
-    dim(wrap(say("caption.compare", { mark: MARKS }), width)),
+    dim(wrap(say("caption.compare", { mark: MARGIN_MARKS }), width)),
     ...(layouts.some(({ outcome }) => losesWalker(outcome)) ? [dim(wrap(say("caption.compareFailing"), width))] : []),
     "",
     `${compareWords.sayFrontier("frontier.title")}:`,
@@ -95,7 +95,7 @@ function frontierLines(layouts: readonly Compared[]): readonly string[] {
 }
 
 const INDENT = "   ";
-const MARKS = [VERDICT_MARK.holds, VERDICT_MARK.thin, VERDICT_MARK.fails, VERDICT_MARK.open].join(" ");
+const MARGIN_MARKS = [VERDICT_MARK.holds, VERDICT_MARK.thin, VERDICT_MARK.fails, VERDICT_MARK.open].join(" ");
 
 function headLines({ outcome }: Compared, layout: number, one: ReturnType<typeof said>): string[] {
   const hang = (text: string) => INDENT + wrapHanging(text, width - INDENT.length, INDENT);

@@ -2,8 +2,8 @@
 import type { BreakTest } from "@secondline/strength";
 import { quantity } from "@secondline/words";
 
-const DOT = "•";
-const BAND = "─";
+const TEST_DOT = "•";
+const BAND_LINE = "─";
 const MOST_TOLD_APART = 9;
 
 export interface PlotRow {
@@ -34,20 +34,22 @@ export function linePlot({ rows, from, to, scale, limits = [], labelWidth, colum
   const lines = rows.map(({ label, dots, band }) => {
     const cells = new Array<string>(inner).fill(" ");
     if (band)
-      for (let c = Math.max(0, column(band[0])); c <= Math.min(inner - 1, column(band[1])); c++) cells[c] = BAND;
+      for (let c = Math.max(0, column(band[0])); c <= Math.min(inner - 1, column(band[1])); c++) cells[c] = BAND_LINE;
     for (const place of limits.map(column).filter(within)) cells[place] = "│";
     const counts = new Map<number, number>();
     for (const place of dots.map(column).filter(within)) counts.set(place, (counts.get(place) ?? 0) + 1);
-    for (const [place, count] of counts) cells[place] = count === 1 ? DOT : String(Math.min(MOST_TOLD_APART, count));
+    for (const [place, count] of counts)
+      cells[place] = count === 1 ? TEST_DOT : String(Math.min(MOST_TOLD_APART, count));
     return `${label.padEnd(labelWidth)}${cells.join("")}`.trimEnd();
   });
   const [left, right] = scale;
   const blank = " ".repeat(labelWidth);
   const ends = `${blank}${left}${" ".repeat(Math.max(1, inner - left.length - right.length))}${right}`;
-  return [...lines, `${blank}${BAND.repeat(inner)}`, ends].join("\n");
+  return [...lines, `${blank}${BAND_LINE.repeat(inner)}`, ends].join("\n");
 }
 
-const LABEL = 10;
+/** Width of the labels at the left [letters]. */
+const LABEL_COLUMNS = 10;
 
 /** Break tests: one row per kind of result, every test a mark. `columns`: width to fill. */
 export function dotPlot(tests: readonly BreakTest[], columns: number): string {
@@ -69,5 +71,5 @@ export function dotPlot(tests: readonly BreakTest[], columns: number): string {
     dots: marks.flatMap(({ row, at }) => (row === label ? [at] : [])),
   }));
   const scale = [quantity.kilonewtons(from, "nearest"), `${quantity.kilonewtons(to, "nearest")} kN`] as const;
-  return linePlot({ rows, from, to, scale, labelWidth: LABEL, columns });
+  return linePlot({ rows, from, to, scale, labelWidth: LABEL_COLUMNS, columns });
 }

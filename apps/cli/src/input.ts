@@ -5,7 +5,7 @@ import { CommandFailure, EXIT } from "./failure.ts";
 import { readTrouble } from "./fileTrouble.ts";
 
 /** Largest files that are read, by what they should be [bytes]. */
-export const LARGEST = {
+export const LARGEST_BYTES = {
   rig: MAX_RIG_TEXT,
   wear: 5_000_000,
   problem: 5_000_000,

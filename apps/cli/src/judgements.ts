@@ -3,7 +3,7 @@ import { type PartId, partIds, type Rig, readField } from "@secondline/rig";
 import type { Judgement } from "@secondline/scenarios";
 import { CommandFailure, EXIT } from "./failure.ts";
 
-const FORM = /^\s*([\w.]+)\s*(?:=\s*([^:]*?)\s*)?:\s*(\S.*?)\s*$/;
+const JUDGEMENT_PATTERN = /^\s*([\w.]+)\s*(?:=\s*([^:]*?)\s*)?:\s*(\S.*?)\s*$/;
 
 /** Judgements of parts that one of the rigs has; every fault of them at once. */
 export function readJudgements(texts: readonly string[], rigs: readonly Rig[]): readonly Judgement[] {
@@ -18,7 +18,7 @@ export function readJudgements(texts: readonly string[], rigs: readonly Rig[]): 
 
 /** One judgement, or what is wrong with it. */
 function judgement(text: string, known: readonly PartId[]): Judgement | string {
-  const match = FORM.exec(text);
+  const match = JUDGEMENT_PATTERN.exec(text);
   if (!match) return `expected PART=FACTOR: REASON or PART: REASON. Example: "leash=0.7: looks furry at the ring"`;
   const [, id, written, reason] = match;
   const factor = written === undefined ? undefined : readField("leash.own.factor", written);

@@ -1,8 +1,9 @@
 /** Reads a load cell's recording; every fault names its line and column. */
 import { type MeasuredFall, readRecording } from "@secondline/scenarios";
-import { faultLines, faultText, LARGEST, readText } from "./input.ts";
+import { faultLines, faultText, LARGEST_BYTES, readText } from "./input.ts";
 
-export const readRecordingFile = (file: string): MeasuredFall => recordingOf(file, readText(file, LARGEST.recording));
+export const readRecordingFile = (file: string): MeasuredFall =>
+  recordingOf(file, readText(file, LARGEST_BYTES.recording));
 
 export function recordingOf(file: string, text: string): MeasuredFall {
   const reading = readRecording(text);

@@ -21,14 +21,18 @@ export interface StudyCall extends Computing {
 }
 
 export function runStudy(assessed: Assessed, options: SearchOptions, call: StudyCall = {}): Promise<Found> {
-  tell(foretoldSearch(assessed, options, call), call);
-  return drive(assessed, call, (runner, id, report) => runner.study({ id, assessed, ...options }, report));
+  return drive(assessed, call, (runner, id, report) => {
+    tell(foretoldSearch(assessed, options, call), call);
+    return runner.study({ id, assessed, ...options }, report);
+  });
 }
 
 export function runChances(assessed: Assessed, options: ChancesOptions, call: StudyCall = {}): Promise<Chances> {
   const { whatIf, runs = DRAWS, accuracy = "standard" } = options;
-  tell(foretold({ assessed, events: [whatIf], runs, accuracy, jobs: jobsOf(call) }), call);
-  return drive(assessed, call, (runner, id, report) => runner.chances({ id, assessed, ...options }, report));
+  return drive(assessed, call, (runner, id, report) => {
+    tell(foretold({ assessed, events: [whatIf], runs, accuracy, jobs: jobsOf(call) }), call);
+    return runner.chances({ id, assessed, ...options }, report);
+  });
 }
 
 type Start<T> = (runner: RunnerService, id: string, report: (progress: Progress) => void) => Promise<Answer<T>>;

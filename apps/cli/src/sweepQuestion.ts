@@ -13,18 +13,18 @@ import {
 } from "@secondline/scenarios";
 import { changeText, sweepWords as words } from "@secondline/words/sweep";
 import { CommandFailure, EXIT } from "./failure.ts";
-import { LARGEST, readText } from "./input.ts";
+import { LARGEST_BYTES, readText } from "./input.ts";
 
 const { say } = words;
 const refuse = (...lines: readonly string[]): CommandFailure => new CommandFailure(EXIT.input, lines);
 
 /** Points along one knob, and along each of two [-]. */
-const POINTS = { one: { usual: 13, least: 3, most: 101 }, two: { usual: 7, least: 3, most: 31 } } as const;
+const POINT_COUNTS = { one: { usual: 13, least: 3, most: 101 }, two: { usual: 7, least: 3, most: 31 } } as const;
 /** Numbers that are counted are all run, up to so many [-]. */
 const MOST_COUNTED = 25;
 
 export function documentOf(file: string): unknown {
-  const reading = readRig(readText(file, LARGEST.rig));
+  const reading = readRig(readText(file, LARGEST_BYTES.rig));
   if (!reading.ok) throw refuse(`${file}: the file changed while it was read.`);
   return reading.document;
 }
@@ -52,7 +52,7 @@ export function readKnobs(
 }
 
 export function readCounts(text: string | undefined, knobs: readonly Knob[]): readonly number[] {
-  const { usual, least, most } = knobs.length > 1 ? POINTS.two : POINTS.one;
+  const { usual, least, most } = knobs.length > 1 ? POINT_COUNTS.two : POINT_COUNTS.one;
   const asked = text === undefined ? undefined : /^\d+$/.test(text) ? Number(text) : Number.NaN;
   if (asked !== undefined && !(asked >= least && asked <= most))
     throw refuse(say("fault.points", { text: text!, least, most }));

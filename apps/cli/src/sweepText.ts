@@ -105,7 +105,8 @@ function pointTable(rig: Rig, swept: Swept): string {
   return table(columns, rows, width);
 }
 
-const LABEL = 14;
+/** Width of the labels at the left [letters]. */
+const LABEL_COLUMNS = 14;
 const WIDEST_PLOT = 80;
 
 function plot({ points, knobs, what, limits }: Swept): string {
@@ -126,13 +127,13 @@ function plot({ points, knobs, what, limits }: Swept): string {
     to: to + edge,
     scale: [words.value(what, from - edge, "nearest"), words.value(what, to + edge, "nearest")],
     limits: lines,
-    labelWidth: LABEL,
+    labelWidth: LABEL_COLUMNS,
     columns: Math.min(width, WIDEST_PLOT),
   });
 }
 
 /** Other marks than those of verdicts: none of these says that a rig holds. */
-const MARKS = { keeps: "+", open: "?", below: "−" } as const;
+const STATE_MARKS = { keeps: "+", open: "?", below: "−" } as const;
 
 /** Values of the first knob along the lines, of the second along the columns. */
 function mapLines({ points, knobs, what, region }: Swept): string[] {
@@ -143,7 +144,7 @@ function mapLines({ points, knobs, what, region }: Swept): string[] {
     const point: SweptPoint | undefined = points[index];
     if (!point?.curve) return "–";
     const state = region?.states[index];
-    return `${words.value(what, point.curve.value)}${state ? ` ${MARKS[state]}` : ""}`;
+    return `${words.value(what, point.curve.value)}${state ? ` ${STATE_MARKS[state]}` : ""}`;
   };
   const head = `${first.name} \\ ${second.name}`;
   const rows = axis(0).map((a) => [knobText(first, a), ...axis(1).map((b) => cell(find(a, b)))]);

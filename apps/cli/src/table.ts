@@ -10,7 +10,8 @@ export interface Column {
 /** A cell: its text, and how to paint it once its width is known. */
 export type Cell = string | { readonly text: string; readonly paint: (text: string) => string };
 
-const GAP = 2;
+/** Blank letters between two columns [letters]. */
+const COLUMN_GAP = 2;
 const LEAST_FLEXIBLE = 12;
 const textOf = (cell: Cell) => (typeof cell === "string" ? cell : cell.text);
 const paintOf = (cell: Cell) => (typeof cell === "string" ? (text: string) => text : cell.paint);
@@ -18,10 +19,10 @@ const paintOf = (cell: Cell) => (typeof cell === "string" ? (text: string) => te
 /** Lays out rows under their heads, at most `width` columns wide where the flexible column allows it. */
 export function table(columns: readonly Column[], rows: readonly (readonly Cell[])[], width: number): string {
   const widths = columns.map((column, c) => Math.max(column.head.length, ...rows.map((row) => textOf(row[c]!).length)));
-  const over = widths.reduce((sum, w) => sum + w, GAP * (columns.length - 1)) - width;
+  const over = widths.reduce((sum, w) => sum + w, COLUMN_GAP * (columns.length - 1)) - width;
   const flexible = columns.findIndex((column) => column.flexible);
   if (flexible >= 0 && over > 0) widths[flexible] = Math.max(LEAST_FLEXIBLE, widths[flexible]! - over);
-  const rule = widths.map((w) => "─".repeat(w)).join("─".repeat(GAP));
+  const rule = widths.map((w) => "─".repeat(w)).join("─".repeat(COLUMN_GAP));
   const lines = (cells: readonly Cell[]) => rowLines(cells, columns, widths);
   return [...lines(columns.map((column) => column.head)), rule, ...rows.flatMap(lines)].join("\n");
 }
@@ -39,7 +40,7 @@ function rowLines(cells: readonly Cell[], columns: readonly Column[], widths: re
         const text = fit(piece ?? "", widths[c]!, columns[c]!.align ?? "left");
         return piece === undefined ? text : paintOf(cell)(text);
       })
-      .join(" ".repeat(GAP))
+      .join(" ".repeat(COLUMN_GAP))
       .trimEnd(),
   );
 }

@@ -4,10 +4,12 @@ import { coloured, shown, writeData, writeMessage } from "./output.ts";
 
 const colours = createColors(coloured);
 
-const NARROWEST = 60;
-const WIDEST = 100;
+/** Text is never set narrower than this [letters]. */
+const NARROWEST_COLUMNS = 60;
+/** Text is never set wider than this [letters]. */
+const WIDEST_COLUMNS = 100;
 /** Columns to fill: the terminal's, within what is comfortable to read; 100 in a pipe. */
-export const width = Math.min(WIDEST, Math.max(NARROWEST, process.stdout.columns ?? WIDEST));
+export const width = Math.min(WIDEST_COLUMNS, Math.max(NARROWEST_COLUMNS, process.stdout.columns ?? WIDEST_COLUMNS));
 
 export const { bold, dim } = colours;
 export const print = (text: string) => writeData(`${text}\n`);
@@ -23,7 +25,8 @@ export const VERDICT_COLOUR = {
 } as const;
 export const VERDICT_MARK = { holds: "●", thin: "▲", fails: "✕", open: "○", notLoaded: "–" } as const;
 
-const BAR = 24;
+/** Width of the progress bar [letters]. */
+const BAR_COLUMNS = 24;
 
 /** Shows how far a computation is; silent unless stderr is a terminal. `end` wipes the line. */
 export function progressLine() {
@@ -31,8 +34,8 @@ export function progressLine() {
   return {
     show(done: number, doing: string) {
       if (!visible) return;
-      const full = Math.round(done * BAR);
-      const bar = "█".repeat(full) + "░".repeat(BAR - full);
+      const full = Math.round(done * BAR_COLUMNS);
+      const bar = "█".repeat(full) + "░".repeat(BAR_COLUMNS - full);
       const text = `${bar} ${String(Math.round(done * 100)).padStart(3)} %  ${shown(doing, false)}`;
       process.stderr.write(`\r\x1b[K${text.slice(0, (process.stderr.columns ?? 80) - 1)}`);
     },

@@ -1,8 +1,8 @@
 /** Reads a wear record. */
 import { readWearRecord, type WearRecord } from "@secondline/strength";
-import { faults, LARGEST, readText } from "./input.ts";
+import { faults, LARGEST_BYTES, readText } from "./input.ts";
 
-export const readWearFile = (file: string): WearRecord => wearOf(file, readText(file, LARGEST.wear));
+export const readWearFile = (file: string): WearRecord => wearOf(file, readText(file, LARGEST_BYTES.wear));
 
 export function wearOf(file: string, text: string): WearRecord {
   const reading = readWearRecord(text);

@@ -22,7 +22,7 @@ describe("the command line itself", () => {
     const { status, out } = await secondline("--help");
     expect(status).toBe(0);
     expect(out.indexOf("secondline check rig.json")).toBeLessThan(out.indexOf("Usage:"));
-    expect(out).toContain("Exit status: 0 done; 1 with --require");
+    expect(out).toMatch(/Exit status:\n {2}0 {2}the command is done\n {2}1 {2}--require was given/);
     expect(out).toContain("It does not replace inspection");
   });
 

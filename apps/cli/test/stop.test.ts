@@ -10,12 +10,15 @@ it("stops at Ctrl-C, says so and prints no half a result", async () => {
   child.stdout.on("data", (text) => {
     out += text;
   });
-  child.stderr.on("data", (text) => {
-    err += text;
+  // It has begun when it has said how long it will take: the full set on the fine mesh takes many minutes.
+  const begun = new Promise<void>((resolve) => {
+    child.stderr.on("data", (text) => {
+      err += text;
+      if (err.includes("\n")) resolve();
+    });
   });
   const closed = new Promise<number | null>((resolve) => child.on("close", resolve));
-  // Long enough to have begun: the full set on the fine mesh takes many times as long.
-  await new Promise((resolve) => setTimeout(resolve, 2500));
+  await begun;
   child.kill("SIGINT");
   expect(await closed).toBe(130);
   // Before it, how long it would have taken.

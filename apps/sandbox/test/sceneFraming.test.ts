@@ -102,7 +102,7 @@ it("a walker who comes down on the left of the elevation hangs above the legend"
   expect(fallsLeft(eventPoints(slid))).toBe(true);
   const [width, height] = [970, 450];
   const view = { x: 0, z: 0, scale: 1 };
-  fitFlat(view, slid, gap, false, width, height);
+  fitFlat(view, slid, gap, "event", width, height);
   const points = eventPoints(slid);
   for (let i = 0; i < points.length; i += 3)
     expect(height / 2 - (points[i + 2]! - view.z) * view.scale).toBeLessThan(height - LEGEND_FOOT + 1);

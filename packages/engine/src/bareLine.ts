@@ -44,6 +44,7 @@ interface End {
 /** Share of the stable step that is taken by default. */
 const STEP_SHARE = 0.5;
 
+/** A line by itself: lay or hang it, hold or free its ends, and step it. SI throughout. */
 export class BareLine {
   readonly nodes: number;
   readonly elements: number;

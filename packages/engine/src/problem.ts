@@ -44,6 +44,7 @@ export interface LineMake {
   readonly dragCoefficient?: number;
 }
 
+/** The line that is walked on. */
 export interface MainLine extends LineMake {
   /** Slow-pull tension of the straight, weightless line between the anchors [N]. */
   readonly pretension: number;
@@ -58,6 +59,7 @@ export interface Connection {
   readonly strength?: number;
 }
 
+/** The slack line under the main line, which catches when that fails. */
 export interface BackupLine extends LineMake {
   /** Natural length is chord × (1 + slack) [-]. */
   readonly slack: number;
@@ -84,6 +86,7 @@ export interface Anchor {
   readonly mass?: number;
 }
 
+/** A whole rig and what happens to it: the input of a run. SI; `readProblem` checks one. */
 export interface Problem {
   readonly name: string;
   readonly span: number;

@@ -12,6 +12,7 @@ import type { ProblemIssue } from "./recording.ts";
 import { legImbalance } from "./statics/legs.ts";
 import { strainAt, tensionCurve } from "./tensionCurve.ts";
 
+/** A checked problem, or every fault of one with its place. */
 export type ProblemReading =
   | { readonly ok: true; readonly problem: Problem }
   | { readonly ok: false; readonly issues: readonly ProblemIssue[] };

@@ -1,10 +1,12 @@
 /** What a run leaves behind. Plain data and typed arrays only, so that it crosses to another thread as it is. */
 import type { Problem } from "./problem.ts";
 
+/** How finely the lines are cut into elements; `buildModel` has the lengths. */
 export type Accuracy = "quick" | "standard" | "fine";
 
 /** Names of the force signals [N] that every run records. */
 export const SIGNALS = ["leash", "mainA", "mainB", "backupA", "backupB", "ringOnMain", "ringOnBackup"] as const;
+/** One of `SIGNALS`. */
 export type SignalName = (typeof SIGNALS)[number];
 
 /** Largest value of a signal: raw, and as a load cell reports it (CFC 60, SAE J211-1). */
@@ -51,6 +53,7 @@ export interface EnergyLedger {
   /** Energy moved: total of falls of potential energy and of dissipation, the scale for `imbalance` [J]. */
   readonly moved: number;
 }
+/** Entries of the energy ledger [J]: where energy is held, then where it went. */
 export const LEDGER = [
   "potential",
   "kinetic",
@@ -68,6 +71,7 @@ export const LEDGER = [
   "lossSlip",
   "feet",
 ] as const;
+/** One of `LEDGER`. */
 export type LedgerEntry = (typeof LEDGER)[number];
 
 /** Frames for the eye. Nodes per frame: main, then backup, then ring, then walker; xyz each. */
@@ -87,6 +91,7 @@ export interface Frames {
   readonly ringAt: Float32Array;
 }
 
+/** All that a run leaves: peaks, signals, heights, events, the energy ledger, frames. */
 export interface Recording {
   readonly problem: Problem;
   readonly accuracy: Accuracy;
@@ -130,6 +135,7 @@ export interface Recording {
   readonly energy: EnergyLedger;
   readonly frames: Frames;
 }
+/** The largest force of every element of a line. */
 export interface ElementPeaks {
   /** Fraction of natural length of every element's middle [-]. */
   readonly at: Float32Array;

@@ -26,6 +26,7 @@ import type { RunEvent } from "./recording.ts";
 import { RingContact } from "./ringContact.ts";
 import { restAtStart, type StartRest } from "./statics/start.ts";
 
+/** How a run is made. */
 export interface SimulationOptions extends ModelOptions {
   /** Makes the kernel on memory of so many numbers; the fastest available by default. */
   readonly kernel?: (size: number) => LineKernel;
@@ -40,6 +41,7 @@ const HEIGHT = 7;
 
 export type Status = "running" | "done" | "diverged";
 
+/** A run in progress. `simulate` and `startRun` make one and see it through. */
 export class Simulation {
   readonly problem: Problem;
   readonly model: Model;

@@ -56,7 +56,8 @@ export interface Sheet {
   readonly cautionsFoot: number;
 }
 
-const EDGE = 20;
+/** Room at either edge of the sheet [px]. */
+const SHEET_EDGE = 20;
 /** A narrow picture is given so much paper that words find room beside it [px]. */
 const LEAST_WIDTH = 360;
 
@@ -65,9 +66,9 @@ export function laySheet(picture: Picture, measure: (text: string, font: string)
   const { words, palette, body, legend } = picture;
   const width = Math.max(body.width, LEAST_WIDTH);
   const blocks: Block[] = [];
-  let y = EDGE;
-  const put = (text: string, font: string, colour: string, size: number, step: number, left = EDGE): void => {
-    const lines = brokenLines(text, width - left - EDGE, (part) => measure(part, font));
+  let y = SHEET_EDGE;
+  const put = (text: string, font: string, colour: string, size: number, step: number, left = SHEET_EDGE): void => {
+    const lines = brokenLines(text, width - left - SHEET_EDGE, (part) => measure(part, font));
     blocks.push({ lines, font, colour, step, left, top: y + size });
     y += lines.length * step;
   };
@@ -80,13 +81,13 @@ export function laySheet(picture: Picture, measure: (text: string, font: string)
   const cautionsTop = y + 14;
   y = cautionsTop;
   for (const caution of words.cautions) {
-    put(caution, `400 13px ${SANS}`, palette.ink, 13, 17, EDGE + 14);
+    put(caution, `400 13px ${SANS}`, palette.ink, 13, 17, SHEET_EDGE + 14);
     y += 3;
   }
   const cautionsFoot = y;
   y += 10;
   put(words.foot, `400 12px ${SANS}`, palette.softInk, 12, 16);
-  return { width, height: Math.ceil(y + EDGE - 4), bodyTop, blocks, legendTop, cautionsTop, cautionsFoot };
+  return { width, height: Math.ceil(y + SHEET_EDGE - 4), bodyTop, blocks, legendTop, cautionsTop, cautionsFoot };
 }
 
 /** Draws the sheet; `putImage` puts what the body has of pixels at a place [px]. */
@@ -115,13 +116,13 @@ export function drawSheet(
   ink.fillRect(0, bodyTop + body.height, width, 1);
   if (legend) {
     ink.save();
-    ink.translate(EDGE, sheet.legendTop);
-    legend.draw(ink, width - 2 * EDGE);
+    ink.translate(SHEET_EDGE, sheet.legendTop);
+    legend.draw(ink, width - 2 * SHEET_EDGE);
     ink.restore();
   }
   // The bar that marks cautions everywhere.
   ink.fillStyle = palette.thin;
-  ink.fillRect(EDGE, sheet.cautionsTop, 3, sheet.cautionsFoot - sheet.cautionsTop);
+  ink.fillRect(SHEET_EDGE, sheet.cautionsTop, 3, sheet.cautionsFoot - sheet.cautionsTop);
   ink.textAlign = "left";
   for (const block of sheet.blocks) {
     ink.font = block.font;

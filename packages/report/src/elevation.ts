@@ -9,7 +9,7 @@ const MARGIN = 34;
 /** Room above the anchors and under the ground, for words [px]. */
 const [HEAD, FOOT] = [20, 26];
 /** No higher than this: with the rest it must fit on the first page [px]. */
-const HIGHEST = 150;
+const GREATEST_HEIGHT = 150;
 
 /** What the drawing is made from. */
 export interface Pictured extends Pick<Page, "rig" | "outcome"> {
@@ -42,7 +42,7 @@ export function elevation(page: Pictured): Html {
 function frameOf({ rig, outcome }: Pictured): Frame {
   const low = Math.min(0, rig.rise, lowestLine(rig, outcome.statics.standingSag), ...rig.ground.map(([, z]) => z));
   const high = Math.max(0, rig.rise, ...rig.ground.map(([, z]) => z)) + 1;
-  const scale = Math.min((WIDTH - 2 * MARGIN) / rig.span, HIGHEST / (high - low));
+  const scale = Math.min((WIDTH - 2 * MARGIN) / rig.span, GREATEST_HEIGHT / (high - low));
   const left = (WIDTH - scale * rig.span) / 2;
   return {
     x: (metres) => left + metres * scale,

@@ -16,12 +16,12 @@ const LABEL_GAP = 11;
 /** Letters on a line, so many, from so far along it [-]. */
 const LETTERS_ON_A_LINE = 5;
 
-const LINES = [
+const CURVE_STYLES = [
   { key: "leash", label: "plot.walker", letter: "", colour: "#0b5d6b", width: 1.7, dash: "", from: 0 },
   { key: "anchorA", label: "plot.anchorA", letter: "A", colour: "#1d2226", width: 1, dash: "", from: 0.06 },
   { key: "anchorB", label: "plot.anchorB", letter: "B", colour: "#8a4a7d", width: 1.2, dash: "5 3", from: 0.16 },
 ] as const;
-type Line = (typeof LINES)[number];
+type Line = (typeof CURVE_STYLES)[number];
 
 interface Frame {
   readonly trace: Trace;
@@ -33,7 +33,7 @@ interface Frame {
 /** `title` is read out by a screen reader, with every peak; forces in kN, time in s. `draws`: the band behind the lines. */
 export function forcePlot(trace: Trace, draws: TraceBand | undefined, words: PageWords, title: string): Html {
   const { say } = words;
-  const most = Math.max(1000, ...LINES.flatMap(({ key }) => [...trace[key], ...(draws?.[key] ?? [])]));
+  const most = Math.max(1000, ...CURVE_STYLES.flatMap(({ key }) => [...trace[key], ...(draws?.[key] ?? [])]));
   const [, tick = 1] = roundTicks(0, most / 1000, 4);
   const top = Math.ceil(most / 1000 / tick) * tick * 1000;
   const frame: Frame = {
@@ -42,16 +42,18 @@ export function forcePlot(trace: Trace, draws: TraceBand | undefined, words: Pag
     x: (time) => FRAME.left + (INNER.width * time) / trace.duration,
     y: (force) => FRAME.top + INNER.height * (1 - force / top),
   };
-  const peaks = LINES.map(({ key, label }) => `${say(label)} ${quantity.load(Math.max(...trace[key]))}`).join(", ");
+  const peaks = CURVE_STYLES.map(({ key, label }) => `${say(label)} ${quantity.load(Math.max(...trace[key]))}`).join(
+    ", ",
+  );
   const alt = [
     say("report.plotAlt", { title, peaks }),
     ...(draws ? [say("report.plotDraws", { count: draws.draws, most: quantity.load(Math.max(...draws.leash)) })] : []),
   ].join(" ");
   return raw(
     `<svg viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${escapeHtml(alt)}">${grid(frame, top, tick)}` +
-      LINES.map((line) => band(frame, line)).join("") +
-      LINES.map((line) => curve(frame, line)).join("") +
-      LINES.map((line) => letters(frame, line)).join("") +
+      CURVE_STYLES.map((line) => band(frame, line)).join("") +
+      CURVE_STYLES.map((line) => curve(frame, line)).join("") +
+      CURVE_STYLES.map((line) => letters(frame, line)).join("") +
       labels(frame, words) +
       "</svg>",
   );
@@ -118,11 +120,11 @@ function letters(frame: Frame, line: Line): string {
 
 /** At the lines' ends with their peaks, moved apart so that none covers another, and led to their line. */
 function labels(frame: Frame, { say }: PageWords): string {
-  const ends = LINES.map((line) => frame.y(bins(frame, line).at(-1)?.high ?? 0));
+  const ends = CURVE_STYLES.map((line) => frame.y(bins(frame, line).at(-1)?.high ?? 0));
   const heights = labelHeights(ends, LABEL_GAP);
   const over = Math.max(0, Math.max(...heights) - (HEIGHT - FRAME.bottom));
   const right = WIDTH - FRAME.right;
-  return LINES.map(({ key, label, colour, dash }, i) => {
+  return CURVE_STYLES.map(({ key, label, colour, dash }, i) => {
     const at = heights[i]! - over;
     const peak = quantity.load(Math.max(...frame.trace[key]));
     return (

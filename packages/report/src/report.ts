@@ -99,7 +99,7 @@ export function report(assessed: Assessed, outcome: Outcome, extras: ReportExtra
 }
 
 /** Cautions that the first page must not go without. */
-const FIRST: readonly CautionFact["kind"][] = [
+const FIRST_PAGE_CAUTIONS: readonly CautionFact["kind"][] = [
   "general",
   "unconfirmed",
   "judged",
@@ -110,7 +110,7 @@ const FIRST: readonly CautionFact["kind"][] = [
   "noGround",
   "invented",
 ];
-const firstCautions = ({ cautions }: Outcome) => cautions.filter(({ kind }) => FIRST.includes(kind));
+const firstCautions = ({ cautions }: Outcome) => cautions.filter(({ kind }) => FIRST_PAGE_CAUTIONS.includes(kind));
 
 const lowered = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 

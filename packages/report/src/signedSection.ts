@@ -11,18 +11,18 @@ export interface Inspected {
   readonly found: string;
 }
 
-const BLANK = "";
+const WRITING_SPACE = "";
 /** Looked at by hand whatever the record says. */
-const ASKED = ["main", "backup", "anchorA", "anchorB", "leash", "ground"] as const;
+const ALWAYS_ASKED = ["main", "backup", "anchorA", "anchorB", "leash", "ground"] as const;
 
 export function signedSection({ words, rig }: Page, inspected: readonly Inspected[]): readonly Html[] {
   const { say } = words;
-  const asked = ASKED.filter((one) => one !== "backup" || rig.backup !== undefined);
+  const asked = ALWAYS_ASKED.filter((one) => one !== "backup" || rig.backup !== undefined);
   const rows: readonly (readonly Content[])[] = [
-    [say("signed.entered"), BLANK, BLANK, BLANK],
+    [say("signed.entered"), WRITING_SPACE, WRITING_SPACE, WRITING_SPACE],
     ...inspected.map(({ what, by, on, found }): Content[] => [what, by, on, found]),
-    ...asked.map((one): Content[] => [say(`signed.${one}`), BLANK, BLANK, BLANK]),
-    [say("signed.mayUse"), BLANK, BLANK, BLANK],
+    ...asked.map((one): Content[] => [say(`signed.${one}`), WRITING_SPACE, WRITING_SPACE, WRITING_SPACE]),
+    [say("signed.mayUse"), WRITING_SPACE, WRITING_SPACE, WRITING_SPACE],
   ];
   const heads = [say("signed.what"), say("signed.who"), say("signed.day"), say("signed.sign")];
   return [

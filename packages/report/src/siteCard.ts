@@ -41,13 +41,16 @@ export function siteCardPage(
   return `<!doctype html>\n<html lang="${escapeHtml(language.code)}"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>${title}</title><style>${CARD_STYLE}</style></head>\n<body>${body.map(({ html }) => html).join("\n")}${overScript(text)}</body></html>\n`;
 }
 
-const MARK: Readonly<Record<CardText["permission"], string>> = { given: "●", none: "✕", lapsed: "▲" };
+const PERMISSION_MARK: Readonly<Record<CardText["permission"], string>> = { given: "●", none: "✕", lapsed: "▲" };
 
 function status({ permission, word, says, late }: CardText): Html {
   const band = (mark: CardText["permission"], head: string, sentence: string, kind: string) =>
     tag(
       "section",
-      [tag("h2", `${MARK[mark]} ${head}`, { class: "word" }), tag("p", unbroken(sentence), { class: "says" })],
+      [
+        tag("h2", `${PERMISSION_MARK[mark]} ${head}`, { class: "word" }),
+        tag("p", unbroken(sentence), { class: "says" }),
+      ],
       {
         class: `status ${mark} ${kind}`,
       },
@@ -66,7 +69,7 @@ const mustDo = ({ must }: CardText): readonly Html[] =>
 
 const section = ({ head, items }: CardText["lapse"]): Html => tag("section", [tag("h2", head), listOf(items)]);
 
-const WIDTH: Readonly<Record<CardRow["kind"], string>> = {
+const COLUMN_WIDTH: Readonly<Record<CardRow["kind"], string>> = {
   walker: "third",
   persons: "third",
   falls: "third",
@@ -87,7 +90,7 @@ const rowOf = ({ kind, name, value, note }: CardRow): Html =>
         ...(note === undefined ? [] : [tag("p", note, { class: "note" })]),
       ]),
     ],
-    { class: WIDTH[kind] },
+    { class: COLUMN_WIDTH[kind] },
   );
 
 /** Compares two days as texts YYYY-MM-DD, by the clock of whoever looks. */

@@ -82,11 +82,11 @@ function label(words: SheetWords, rig: Rig, plan: Teardown, piece: Piece): Html 
 /** Places on the drawing. */
 const WIDTH = 640;
 const MARGIN = 14;
-const BAND = 18;
-const TOP = 30;
+const BAND_HEIGHT = 18;
+const BAND_TOP = 30;
 const HEIGHT = 86;
-const COLOURS = { clampMark: "#b23c00", fallZone: "#8a5a00", stitching: "#0072b2" } as const;
-const DAMAGE = "#5b2a86";
+const MARK_COLOURS = { clampMark: "#b23c00", fallZone: "#8a5a00", stitching: "#0072b2" } as const;
+const DAMAGE_COLOUR = "#5b2a86";
 
 /** A webbing from its marked end: what lies on it, and where it is cut. Numbers of neighbours stand on two levels. */
 function drawing(words: SheetWords, plan: Teardown, webbing: TeardownWebbing): Html {
@@ -97,8 +97,8 @@ function drawing(words: SheetWords, plan: Teardown, webbing: TeardownWebbing): H
     `<rect x="${x(from).toFixed(1)}" y="${y}" width="${Math.max(0.8, x(to) - x(from)).toFixed(1)}" height="${height}" ${paint}/>`;
   const marks = webbing.marks
     .map(({ kind, from, to }) => {
-      const colour = kind in COLOURS ? COLOURS[kind as keyof typeof COLOURS] : DAMAGE;
-      return rect(from, to, TOP + BAND + 3, 5, `fill="${colour}"`);
+      const colour = kind in MARK_COLOURS ? MARK_COLOURS[kind as keyof typeof MARK_COLOURS] : DAMAGE_COLOUR;
+      return rect(from, to, BAND_TOP + BAND_HEIGHT + 3, 5, `fill="${colour}"`);
     })
     .join("");
   const cuts = plan.pieces
@@ -106,8 +106,8 @@ function drawing(words: SheetWords, plan: Teardown, webbing: TeardownWebbing): H
     .sort((a, b) => a.from - b.from)
     .map(
       ({ id, from, to }, i) =>
-        rect(from, to, TOP, BAND, 'fill="#dfeaec" stroke="#0b5d6b" stroke-width="0.8"') +
-        `<text x="${((x(from) + x(to)) / 2).toFixed(1)}" y="${TOP - 4 - 10 * (i % 2)}" text-anchor="middle">${escapeHtml(id)}</text>`,
+        rect(from, to, BAND_TOP, BAND_HEIGHT, 'fill="#dfeaec" stroke="#0b5d6b" stroke-width="0.8"') +
+        `<text x="${((x(from) + x(to)) / 2).toFixed(1)}" y="${BAND_TOP - 4 - 10 * (i % 2)}" text-anchor="middle">${escapeHtml(id)}</text>`,
     )
     .join("");
   const ticks = ticksOf(webbing.from, webbing.to)
@@ -124,8 +124,8 @@ function drawing(words: SheetWords, plan: Teardown, webbing: TeardownWebbing): H
   });
   const svg =
     `<svg viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${escapeHtml(title)}">` +
-    rect(webbing.from, webbing.to, TOP + 4, BAND - 8, 'fill="none" stroke="#1d2226" stroke-width="0.6"') +
-    rect(spanFrom, spanTo, TOP + BAND / 2 - 0.6, 1.2, 'fill="#1d2226"') +
+    rect(webbing.from, webbing.to, BAND_TOP + 4, BAND_HEIGHT - 8, 'fill="none" stroke="#1d2226" stroke-width="0.6"') +
+    rect(spanFrom, spanTo, BAND_TOP + BAND_HEIGHT / 2 - 0.6, 1.2, 'fill="#1d2226"') +
     `${cuts}${marks}${ticks}</svg>`;
   return tag("figure", [raw(svg), tag("figcaption", title)]);
 }

@@ -3,7 +3,7 @@ import type { PartOutcome } from "@secondline/scenarios";
 import { type Html, raw, tag } from "./html.ts";
 import type { Page } from "./page.ts";
 
-const MARK: Readonly<Record<PartOutcome["verdict"], string>> = {
+const VERDICT_MARK: Readonly<Record<PartOutcome["verdict"], string>> = {
   holds: "●",
   thin: "▲",
   fails: "✕",
@@ -13,7 +13,9 @@ const MARK: Readonly<Record<PartOutcome["verdict"], string>> = {
 
 /** The verdict's shape; the word stands beside it. */
 export const verdictMark = (verdict: PartOutcome["verdict"], word?: string): Html =>
-  tag("span", word === undefined ? MARK[verdict] : `${MARK[verdict]} ${word}`, { class: `verdict ${verdict}` });
+  tag("span", word === undefined ? VERDICT_MARK[verdict] : `${VERDICT_MARK[verdict]} ${word}`, {
+    class: `verdict ${verdict}`,
+  });
 
 const first = (mark: Html, sentence: string): Html => tag("p", [mark, raw(" &nbsp;"), sentence]);
 

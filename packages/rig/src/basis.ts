@@ -2,16 +2,16 @@
 import type { Basis, BasisKind } from "./rig.ts";
 
 export const BASIS_KINDS: readonly BasisKind[] = ["published", "tested", "common practice", "from memory", "assumed"];
-const TEXT = new RegExp(`^\\s*(${BASIS_KINDS.join("|")}): *(\\S[\\s\\S]*)$`);
+const BASIS_TEXT = new RegExp(`^\\s*(${BASIS_KINDS.join("|")}): *(\\S[\\s\\S]*)$`);
 
 /** Pattern of a written basis, for the published schema. */
-export const BASIS_PATTERN = TEXT.source;
+export const BASIS_PATTERN = BASIS_TEXT.source;
 
 const NOT_GIVEN: Basis = { kind: "assumed", note: "no basis given in the rig file" };
 
 /** Reads a basis; undefined when it is not written as one. */
 export function parseBasis(text: string): Basis | undefined {
-  const match = TEXT.exec(text);
+  const match = BASIS_TEXT.exec(text);
   return match ? { kind: match[1] as BasisKind, note: match[2]!.trim() } : undefined;
 }
 

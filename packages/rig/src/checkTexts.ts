@@ -1,14 +1,14 @@
 /** Checks every text and name of a document, whatever its format: nothing hidden, no name that JavaScript keeps for itself. */
 import { HIDDEN_REMEDY, hiddenCharacter } from "./hiddenCharacters.ts";
-import { DEEPEST } from "./jsonScan.ts";
+import { DEEPEST_NESTING } from "./jsonScan.ts";
 import { type PathStep, pathText } from "./path.ts";
 import { tooDeeplyNested } from "./readJson.ts";
 import type { RigIssue } from "./rig.ts";
 import { describeValue } from "./units.ts";
 
-const RESERVED: ReadonlySet<string> = new Set(["__proto__", "constructor", "prototype"]);
+const RESERVED_NAMES: ReadonlySet<string> = new Set(["__proto__", "constructor", "prototype"]);
 /** Names under which a text may have lines. */
-const NOTES: ReadonlySet<PathStep> = new Set(["notes", "note"]);
+const NOTE_NAMES: ReadonlySet<PathStep> = new Set(["notes", "note"]);
 /** Values in one document; the largest file that is read has fewer [-]. */
 const MOST_VALUES = 3_000_000;
 
@@ -30,7 +30,7 @@ export function checkTexts(document: unknown, noun: string): TextCheck {
       if (issue) issues.push(issue);
     }
     if (typeof value !== "object" || value === null) continue;
-    if (steps.length >= DEEPEST || ++count > MOST_VALUES)
+    if (steps.length >= DEEPEST_NESTING || ++count > MOST_VALUES)
       return { issues: [tooDeeplyNested({ noun })], bottomless: true };
     const inside: typeof waiting = Array.isArray(value)
       ? value.map((item, i) => ({ value: item as unknown, steps: [...steps, i] }))
@@ -47,7 +47,7 @@ export function checkTexts(document: unknown, noun: string): TextCheck {
 
 /** The issue of a text; undefined when it can be shown. */
 export function textIssue(text: string, steps: readonly PathStep[]): RigIssue | undefined {
-  const layout = NOTES.has(steps.at(-1) ?? "");
+  const layout = NOTE_NAMES.has(steps.at(-1) ?? "");
   const hidden = hiddenCharacter(text, layout);
   if (hidden === undefined) return undefined;
   const expected = layout ? "text without hidden characters" : "text in one line without hidden characters";
@@ -57,7 +57,7 @@ export function textIssue(text: string, steps: readonly PathStep[]): RigIssue | 
 
 function nameIssue(name: string, steps: readonly PathStep[]): RigIssue | undefined {
   const hidden = hiddenCharacter(name);
-  if (hidden === undefined && !RESERVED.has(name)) return undefined;
+  if (hidden === undefined && !RESERVED_NAMES.has(name)) return undefined;
   const got = describeValue(name);
   const message =
     hidden === undefined

@@ -42,7 +42,7 @@ const PULL_ANGLE: Field = {
   natural: [0, Math.PI / 2],
   help: "Angle between the pull on this bolt and the bolt's axis: 90° across it, 0° straight out of the rock. Left out, it is taken from the anchor; without that the bolt counts as pulled in its worst direction.",
 };
-const CARRIES: Field = {
+const LEG_CARRIES: Field = {
   kind: "choice",
   label: "Carries",
   options: [
@@ -90,6 +90,6 @@ export function anchorFields(prefix: "anchorA" | "anchorB", what: string): Field
       natural: [5e4, 5e6],
       help: "Of the whole anchor along the line; left out, the anchor does not give.",
     },
-    ...partFields(`${prefix}.hardware[]`, what, { carries: CARRIES }),
+    ...partFields(`${prefix}.hardware[]`, what, { carries: LEG_CARRIES }),
   };
 }

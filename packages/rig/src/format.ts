@@ -73,11 +73,6 @@ export function formatRatio(ratio: number, side: "down" | "up" = "down"): string
   return text(steps * step, "");
 }
 
-/** Speed [m/s] as "6.3 m/s". */
-export function formatSpeed(metrePerSecond: number): string {
-  return text(metrePerSecond, " m/s", 2);
-}
-
 /** Energy [J] as "640 J" or "2.4 kJ". */
 export function formatEnergy(joule: number): string {
   return Math.abs(joule) < 999.5 ? text(joule, " J", 2) : text(joule / 1000, " kJ", 2);

@@ -1,5 +1,5 @@
 /** What the groups and lists of a rig document are called, for messages and headings. */
-const NAMES: Readonly<Record<string, string>> = {
+const GROUP_NAMES: Readonly<Record<string, string>> = {
   "": "Rig",
   stocks: "Own webbings and ropes",
   anchorA: "Anchor A",
@@ -29,5 +29,5 @@ export function groupName(path: string): string | undefined {
   const pattern = path.replace(/\[\d+\]/g, "[]");
   const shared = pattern.replace(/^anchor[AB]\./, "anchor.").replace(/^(?:main|backup)\./, "line.");
   const last = /(?:^|\.)(condition|own)$/.exec(pattern)?.[1] ?? pattern;
-  return NAMES[pattern] ?? NAMES[shared] ?? NAMES[last];
+  return GROUP_NAMES[pattern] ?? GROUP_NAMES[shared] ?? GROUP_NAMES[last];
 }

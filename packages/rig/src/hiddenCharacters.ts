@@ -3,10 +3,10 @@
  * lines, halves of characters. A name that holds them could forge what a terminal or a report says.
  */
 
-const HIDDEN = /[\p{Cc}\p{Cs}\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069]/u;
-const ALL_HIDDEN = new RegExp(HIDDEN.source, "gu");
+const HIDDEN_CHARACTER = /[\p{Cc}\p{Cs}\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069]/u;
+const ALL_HIDDEN = new RegExp(HIDDEN_CHARACTER.source, "gu");
 /** What notes may hold besides: their lines and tabs. */
-const LAYOUT = /\r\n|[\n\t]/g;
+const LINES_AND_TABS = /\r\n|[\n\t]/g;
 
 /** The text with every hidden character written as `\u202e`, which JSON reads back as what it was. */
 export function visibleText(text: string): string {
@@ -18,7 +18,7 @@ const code = (prefix: string) => (character: string) =>
 
 /** The first hidden character of a text in words; undefined when there is none. `layout`: lines and tabs are allowed. */
 export function hiddenCharacter(text: string, layout = false): string | undefined {
-  const found = HIDDEN.exec(layout ? text.replace(LAYOUT, " ") : text)?.[0];
+  const found = HIDDEN_CHARACTER.exec(layout ? text.replace(LINES_AND_TABS, " ") : text)?.[0];
   return found === undefined ? undefined : `${kindOf(found)} (${code("U+")(found).toUpperCase()})`;
 }
 

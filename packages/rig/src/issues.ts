@@ -34,7 +34,7 @@ export function missing(path: string): RigIssue {
   return { path, got: "nothing", expected, message: `${name}: this is missing; ${expected} is needed here.` };
 }
 
-const LISTS: ReadonlySet<string> = new Set(
+const LIST_NAMES: ReadonlySet<string> = new Set(
   Object.keys(FIELDS).flatMap((path) => [...path.matchAll(/(\w+)\[\]/g)].map((match) => match[1]!)),
 );
 
@@ -43,7 +43,7 @@ function expectedAt(path: string): string {
   if (field) return expectedOf(field);
   if (/(?:ground|curve|branches)\[\d+\]$/.test(path)) return "a pair of values";
   const name = /(\w+)$/.exec(path)?.[1] ?? "";
-  return LISTS.has(name) ? "a list in [ ]" : "a group in { }";
+  return LIST_NAMES.has(name) ? "a list in [ ]" : "a group in { }";
 }
 
 function expectedOf(field: Field): string {

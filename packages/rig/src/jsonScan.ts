@@ -3,9 +3,9 @@ import { type PathStep, pathText } from "./path.ts";
 import { tooSmall } from "./units.ts";
 
 /** Groups and lists within one another; our files need eight [-]. */
-export const DEEPEST = 32;
+export const DEEPEST_NESTING = 32;
 
-/** True when groups and lists are nested deeper than `DEEPEST`. The text may be anything. */
+/** True when groups and lists are nested deeper than `DEEPEST_NESTING`. The text may be anything. */
 export function tooDeep(text: string): boolean {
   let depth = 0;
   for (let i = 0; i < text.length; i++) {
@@ -13,7 +13,7 @@ export function tooDeep(text: string): boolean {
     if (character === '"') i = stringEnd(text, i);
     else if (character === "{" || character === "[") depth++;
     else if (character === "}" || character === "]") depth--;
-    if (depth > DEEPEST) return true;
+    if (depth > DEEPEST_NESTING) return true;
   }
   return false;
 }
@@ -41,7 +41,7 @@ interface Level {
   step: PathStep;
 }
 
-const NUMBER = /-?\d[\d.eE+-]*/y;
+const JSON_NUMBER = /-?\d[\d.eE+-]*/y;
 
 /** Scans a text that is valid JSON. */
 export function scanJson(text: string): JsonScan {
@@ -67,8 +67,8 @@ export function scanJson(text: string): JsonScan {
       if (level.names.has(name)) repeated.push(here());
       level.names.add(name);
     } else if (character === "-" || (character >= "0" && character <= "9")) {
-      NUMBER.lastIndex = i;
-      const written = NUMBER.exec(text)![0];
+      JSON_NUMBER.lastIndex = i;
+      const written = JSON_NUMBER.exec(text)![0];
       i += written.length - 1;
       const number = Number(written);
       const large = !Number.isFinite(number);

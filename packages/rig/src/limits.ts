@@ -5,13 +5,13 @@ import { describeValue, quantityText, type ReadQuantity } from "./units.ts";
 type Refusal = Extract<ReadQuantity, { ok: false }>;
 
 /** A limit itself is accepted in any unit, though it may miss by the last bit when it is converted [-]. */
-const ROUNDING = 1e-12;
+const ROUNDING_SHARE = 1e-12;
 
 /** A fault when an SI value lies outside a field's limits; undefined when it does not. `written` is the value as typed. */
 export function checkLimits(value: number, field: QuantityField, written: unknown): Refusal | undefined {
   const [least, most] = field.limits;
-  const above = value - most > ROUNDING * Math.abs(most);
-  const below = least - value > ROUNDING * Math.abs(least);
+  const above = value - most > ROUNDING_SHARE * Math.abs(most);
+  const below = least - value > ROUNDING_SHARE * Math.abs(least);
   if (!above && !below) return undefined;
   const like = typeof written === "string" ? written : undefined;
   const high = quantityText(most, field.dimension, like);

@@ -48,7 +48,7 @@ export function stocksIn(document: unknown): readonly LineStock[] {
   const ids = draft.items("stocks").flatMap((path) => draft.text(`${path}.id`) ?? []);
   return ids.flatMap((id) => {
     const stock = findStock(draft, id);
-    const whole = stock && NEEDED.every((key) => (key === "strength" ? stock.rated : stock[key]) !== undefined);
+    const whole = stock && NEEDED_FIELDS.every((key) => (key === "strength" ? stock.rated : stock[key]) !== undefined);
     return whole ? [stock as LineStock] : [];
   });
 }
@@ -66,7 +66,7 @@ function curveFault(curve: readonly (readonly [number, number])[]): { at: number
   return undefined;
 }
 
-const NEEDED = ["name", "fibre", "mass", "width", "strength", "curve", "branches"] as const;
+const NEEDED_FIELDS = ["name", "fibre", "mass", "width", "strength", "curve", "branches"] as const;
 
 /** Checks the document's own stocks: ids, what they are like, what they lack, their curves. */
 export function checkStocks(draft: Draft): void {
@@ -79,7 +79,8 @@ export function checkStocks(draft: Draft): void {
       draft.fault(`${path}.id`, "an id of its own", `Two webbings or ropes have the id "${id}".`);
     }
     if (draft.has(`${path}.like`)) checkLike(draft, path);
-    else for (const key of NEEDED) if (!draft.has(`${path}.${key}`)) draft.issues.push(missing(`${path}.${key}`));
+    else
+      for (const key of NEEDED_FIELDS) if (!draft.has(`${path}.${key}`)) draft.issues.push(missing(`${path}.${key}`));
     const curve = draft.pairs(`${path}.curve`);
     const fault = curve && draft.has(`${path}.curve`) ? curveFault(curve) : undefined;
     if (fault) draft.fault(`${path}.curve[${fault.at}]`, "a rising curve", `In the slow-pull curve ${fault.why}.`);

@@ -26,23 +26,23 @@ export type PartRef =
   | { readonly kind: "end"; readonly line: LineName; readonly end: AnchorName }
   | { readonly kind: "hardware" | "point"; readonly anchor: AnchorName; readonly index: number };
 
-const INDEX = "(0|[1-9]\\d{0,2})";
-const RING = new RegExp(`^ring(?:\\.${INDEX})?$`);
-const CONNECTION = new RegExp(`^connection\\.${INDEX}$`);
-const END = /^(backup\.)?end([AB])$/;
-const ANCHOR = new RegExp(`^anchor([AB])\\.(hardware|points)\\.${INDEX}$`);
+const INDEX_PATTERN = "(0|[1-9]\\d{0,2})";
+const RING_ID = new RegExp(`^ring(?:\\.${INDEX_PATTERN})?$`);
+const CONNECTION_ID = new RegExp(`^connection\\.${INDEX_PATTERN}$`);
+const END_ID = /^(backup\.)?end([AB])$/;
+const ANCHOR_ID = new RegExp(`^anchor([AB])\\.(hardware|points)\\.${INDEX_PATTERN}$`);
 
 /** Takes a part id apart; undefined when the text is none. Whether a rig has such a part is another question: `hasPart`. */
 export function partRef(id: string): PartRef | undefined {
   if (id === "harness" || id === "leash") return { kind: id };
   if (id === "main" || id === "backup") return { kind: "webbing", line: id };
-  const ring = RING.exec(id);
+  const ring = RING_ID.exec(id);
   if (ring) return { kind: "ring", index: Number(ring[1] ?? 0) };
-  const connection = CONNECTION.exec(id);
+  const connection = CONNECTION_ID.exec(id);
   if (connection) return { kind: "connection", index: Number(connection[1]) };
-  const end = END.exec(id);
+  const end = END_ID.exec(id);
   if (end) return { kind: "end", line: end[1] === undefined ? "main" : "backup", end: end[2] as AnchorName };
-  const anchor = ANCHOR.exec(id);
+  const anchor = ANCHOR_ID.exec(id);
   if (!anchor) return undefined;
   const kind = anchor[2] === "points" ? "point" : "hardware";
   return { kind, anchor: anchor[1] as AnchorName, index: Number(anchor[3]) };

@@ -2,14 +2,14 @@
 
 export type PathStep = string | number;
 
-const STEP = /^(?:\.?([^.[\]]+)|\[(\d+)\])/;
+const PATH_STEP = /^(?:\.?([^.[\]]+)|\[(\d+)\])/;
 
 /** The steps of a path; throws on a malformed one, which is a programmer's error. */
 export function pathSteps(path: string): PathStep[] {
   const steps: PathStep[] = [];
   let rest = path;
   while (rest !== "") {
-    const match = STEP.exec(rest);
+    const match = PATH_STEP.exec(rest);
     if (!match) throw new Error(`Not a path into a rig document: ${path}`);
     steps.push(match[1] ?? Number(match[2]));
     rest = rest.slice(match[0].length);

@@ -2,7 +2,7 @@
  * The one way in for the text of a JSON file: its size and depth are looked at before it is parsed; names given twice
  * and numbers that a computer cannot hold are faults. What the document means is not looked at here.
  */
-import { DEEPEST, scanJson, tooDeep } from "./jsonScan.ts";
+import { DEEPEST_NESTING, scanJson, tooDeep } from "./jsonScan.ts";
 import type { RigIssue } from "./rig.ts";
 import { describeValue } from "./units.ts";
 
@@ -57,9 +57,9 @@ function tooLarge(length: number, { noun, longest }: JsonFormat): RigIssue {
 }
 
 export function tooDeeplyNested({ noun }: Pick<JsonFormat, "noun">): RigIssue {
-  const got = `more than ${DEEPEST} groups and lists within one another`;
+  const got = `more than ${DEEPEST_NESTING} groups and lists within one another`;
   const message = `This file is not ${noun}: it has ${got}.`;
-  return { path: "", got, expected: `at most ${DEEPEST}`, message };
+  return { path: "", got, expected: `at most ${DEEPEST_NESTING}`, message };
 }
 
 function notJson(text: string, error: unknown, { noun }: JsonFormat): RigIssue {

@@ -20,17 +20,17 @@ export type RigReading =
 
 /** Largest file that is read [bytes]; in a text, characters are counted. A rig with everything in it has some ten thousand. */
 export const MAX_RIG_TEXT = 1_000_000;
-const FORMAT = { noun: "a rig", longest: MAX_RIG_TEXT };
+const RIG_FILE = { noun: "a rig", longest: MAX_RIG_TEXT };
 
 /**
  * Reads a rig from the text of a file, or from an object that came from JSON. Returns the rig in SI units with the
  * document as typed, or all issues: those of the file's text, then of single fields, then between fields. Never throws.
  */
 export function readRig(source: unknown): RigReading {
-  const json = typeof source === "string" ? readJson(source, FORMAT) : { parsed: true, document: source, issues: [] };
+  const json = typeof source === "string" ? readJson(source, RIG_FILE) : { parsed: true, document: source, issues: [] };
   if (!json.parsed) return { ok: false, issues: json.issues };
   const { document } = json;
-  const texts = checkTexts(document, FORMAT.noun);
+  const texts = checkTexts(document, RIG_FILE.noun);
   if (texts.bottomless) return { ok: false, issues: texts.issues };
   const foreign = notOurs(document);
   if (foreign) return { ok: false, issues: [foreign] };

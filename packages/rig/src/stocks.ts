@@ -7,13 +7,14 @@ import type { Basis, LineStock } from "./rig.ts";
 const assumed = (note: string): Basis => ({ kind: "assumed", note });
 
 /** Relaxation times a decade apart: nearly the same loss at every speed from a twang to a slow sway [s]. */
-const TIMES = [0.003, 0.03, 0.3, 3] as const;
-const branches = (stiffness: number): LineStock["branches"] => TIMES.map((time) => [stiffness, time] as const);
+const RELAXATION_TIMES = [0.003, 0.03, 0.3, 3] as const;
+const branches = (stiffness: number): LineStock["branches"] =>
+  RELAXATION_TIMES.map((time) => [stiffness, time] as const);
 
-const YARN = "yarn strength from a consultant's published table of synthetic fibre yarns";
-const DAMPING = "branches chosen so that a fast pull is stiffer than a slow one; no measurement behind them";
+const YARN_SOURCE = "yarn strength from a consultant's published table of synthetic fibre yarns";
+const DAMPING_SOURCE = "branches chosen so that a fast pull is stiffer than a slow one; no measurement behind them";
 
-const LIST: readonly LineStock[] = [
+const STOCK_LIST: readonly LineStock[] = [
   {
     id: "polyester-webbing-25",
     name: "Polyester webbing 25 mm",
@@ -26,8 +27,8 @@ const LIST: readonly LineStock[] = [
       [0.04, 6000],
     ],
     branches: branches(15000),
-    rated: { strength: 30000, basis: assumed(`60 % of 60 ktex × 0.84 N/tex (${YARN}); not a maker's figure`) },
-    basis: assumed(`6 kN at 4 %, of the usual size for flat low-stretch webbing; ${DAMPING}`),
+    rated: { strength: 30000, basis: assumed(`60 % of 60 ktex × 0.84 N/tex (${YARN_SOURCE}); not a maker's figure`) },
+    basis: assumed(`6 kN at 4 %, of the usual size for flat low-stretch webbing; ${DAMPING_SOURCE}`),
   },
   {
     id: "polyester-webbing-25-light",
@@ -41,8 +42,8 @@ const LIST: readonly LineStock[] = [
       [0.055, 6000],
     ],
     branches: branches(11000),
-    rated: { strength: 22000, basis: assumed(`58 % of 45 ktex × 0.84 N/tex (${YARN}); not a maker's figure`) },
-    basis: assumed(`6 kN at 5.5 %, scaled from the heavier webbing by mass; ${DAMPING}`),
+    rated: { strength: 22000, basis: assumed(`58 % of 45 ktex × 0.84 N/tex (${YARN_SOURCE}); not a maker's figure`) },
+    basis: assumed(`6 kN at 5.5 %, scaled from the heavier webbing by mass; ${DAMPING_SOURCE}`),
   },
   {
     id: "polyamide-webbing-25",
@@ -56,8 +57,8 @@ const LIST: readonly LineStock[] = [
       [0.133333, 6000],
     ],
     branches: branches(5400),
-    rated: { strength: 27000, basis: assumed(`49 % of 65 ktex × 0.84 N/tex (${YARN}); not a maker's figure`) },
-    basis: assumed(`6 kN at 13.3 %, of the usual size for stretchy webbing; ${DAMPING}`),
+    rated: { strength: 27000, basis: assumed(`49 % of 65 ktex × 0.84 N/tex (${YARN_SOURCE}); not a maker's figure`) },
+    basis: assumed(`6 kN at 13.3 %, of the usual size for stretchy webbing; ${DAMPING_SOURCE}`),
   },
   {
     id: "hmpe-webbing-25",
@@ -71,8 +72,8 @@ const LIST: readonly LineStock[] = [
       [0.01, 6000],
     ],
     branches: branches(24000),
-    rated: { strength: 40000, basis: assumed(`38 % of 40 ktex × 2.65 N/tex (${YARN}); not a maker's figure`) },
-    basis: assumed(`6 kN at 1 %, of the usual size for high-modulus webbing; ${DAMPING}`),
+    rated: { strength: 40000, basis: assumed(`38 % of 40 ktex × 2.65 N/tex (${YARN_SOURCE}); not a maker's figure`) },
+    basis: assumed(`6 kN at 1 %, of the usual size for high-modulus webbing; ${DAMPING_SOURCE}`),
   },
   {
     id: "aramid-webbing-25",
@@ -86,8 +87,8 @@ const LIST: readonly LineStock[] = [
       [0.012, 6000],
     ],
     branches: branches(20000),
-    rated: { strength: 40000, basis: assumed(`39 % of 50 ktex × 2.03 N/tex (${YARN}); not a maker's figure`) },
-    basis: assumed(`6 kN at 1.2 %, a little softer than HMPE; ${DAMPING}`),
+    rated: { strength: 40000, basis: assumed(`39 % of 50 ktex × 2.03 N/tex (${YARN_SOURCE}); not a maker's figure`) },
+    basis: assumed(`6 kN at 1.2 %, a little softer than HMPE; ${DAMPING_SOURCE}`),
   },
   {
     id: "low-stretch-rope-11",
@@ -108,7 +109,7 @@ const LIST: readonly LineStock[] = [
         note: "EN 1891:1998, type A, static strength at least 22 kN; seen second hand, in a rope-access manual",
       },
     },
-    basis: assumed(`25 kN per unit stretch; EN 1891 asks for at least 19.6 (5 % from 50 to 150 kg); ${DAMPING}`),
+    basis: assumed(`25 kN per unit stretch; EN 1891 asks for at least 19.6 (5 % from 50 to 150 kg); ${DAMPING_SOURCE}`),
   },
   {
     id: "dynamic-rope-10",
@@ -124,7 +125,7 @@ const LIST: readonly LineStock[] = [
     branches: branches(4000),
     rated: { strength: 20000, basis: assumed("EN 892 states no static strength; of the usual size for a single rope") },
     basis: assumed(
-      `6 kN at 30 %: about 8.3 kN in the standard fall by the impact-force equation, below the 12 kN of EN 892; ${DAMPING}`,
+      `6 kN at 30 %: about 8.3 kN in the standard fall by the impact-force equation, below the 12 kN of EN 892; ${DAMPING_SOURCE}`,
     ),
   },
   {
@@ -144,10 +145,10 @@ const LIST: readonly LineStock[] = [
       basis: assumed("EN 892 states no static strength; of the usual size for a thin single rope"),
     },
     basis: assumed(
-      `6 kN at 33 %: about 7.9 kN in the standard fall by the impact-force equation, below the 12 kN of EN 892; ${DAMPING}`,
+      `6 kN at 33 %: about 7.9 kN in the standard fall by the impact-force equation, below the 12 kN of EN 892; ${DAMPING_SOURCE}`,
     ),
   },
 ];
 
 /** The built-in webbings and ropes by id. */
-export const GENERIC_STOCKS: ReadonlyMap<string, LineStock> = new Map(LIST.map((stock) => [stock.id, stock]));
+export const GENERIC_STOCKS: ReadonlyMap<string, LineStock> = new Map(STOCK_LIST.map((stock) => [stock.id, stock]));

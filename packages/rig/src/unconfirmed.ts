@@ -6,15 +6,15 @@ import type { Draft } from "./draft.ts";
 import { fieldAt } from "./fields.ts";
 import { editDocument, isGroup, type PathStep, pathSteps, pathText, valueAt } from "./path.ts";
 
-const LIST = "unconfirmed";
+const UNCONFIRMED_FIELD = "unconfirmed";
 /** A profile is confirmed as one: nobody confirms half a valley. */
-const GROUND = "ground";
+const GROUND_FIELD = "ground";
 
 type Marks = readonly (readonly PathStep[])[];
 
 /** Paths that a document marks, as written; what is no list of texts marks nothing. */
 export function marksIn(document: unknown): readonly string[] {
-  const list = valueAt(document, LIST);
+  const list = valueAt(document, UNCONFIRMED_FIELD);
   return Array.isArray(list) ? list.filter((path): path is string => typeof path === "string") : [];
 }
 
@@ -27,7 +27,8 @@ function stepsOf(path: string): readonly PathStep[] | undefined {
 }
 
 const namesValue = (path: string): boolean =>
-  path === GROUND || (stepsOf(path) !== undefined && fieldAt(path) !== undefined && !path.startsWith(LIST));
+  path === GROUND_FIELD ||
+  (stepsOf(path) !== undefined && fieldAt(path) !== undefined && !path.startsWith(UNCONFIRMED_FIELD));
 
 /** Marks of values that the rig has; undefined when there is none. One on a part that is not there says nothing. */
 export function unconfirmedIn(document: unknown): readonly string[] | undefined {
@@ -40,7 +41,7 @@ export function unconfirmedIn(document: unknown): readonly string[] | undefined 
 
 export function checkUnconfirmed(draft: Draft): void {
   const paths = marksIn(draft.document);
-  draft.items(LIST).forEach((at, i) => {
+  draft.items(UNCONFIRMED_FIELD).forEach((at, i) => {
     const path = draft.text(at);
     if (path === undefined || path === "") return;
     if (!namesValue(path)) {
@@ -54,7 +55,7 @@ export function checkUnconfirmed(draft: Draft): void {
 export function confirm<D>(document: D, paths: readonly string[]): D {
   const left = marksIn(document).filter((path) => !paths.includes(path));
   if (left.length === marksIn(document).length) return document;
-  return editDocument(document, LIST, left.length === 0 ? undefined : left);
+  return editDocument(document, UNCONFIRMED_FIELD, left.length === 0 ? undefined : left);
 }
 
 /**
@@ -63,7 +64,7 @@ export function confirm<D>(document: D, paths: readonly string[]): D {
  */
 export function editRig<D>(document: D, path: string, value: unknown): D {
   const edited = editDocument(document, path, value);
-  if (path === LIST || path.startsWith(`${LIST}[`)) return edited;
+  if (path === UNCONFIRMED_FIELD || path.startsWith(`${UNCONFIRMED_FIELD}[`)) return edited;
   const around = marksIn(document).filter((mark) => path.startsWith(`${mark}[`) || path.startsWith(`${mark}.`));
   const others = marksIn(document).filter((mark) => mark !== path && !around.includes(mark));
   const moved = carried(
@@ -73,7 +74,7 @@ export function editRig<D>(document: D, path: string, value: unknown): D {
   ).map(pathText);
   const marks = [...new Set([...around, ...moved])];
   if (marks.length === 0 && marksIn(document).length === 0) return edited;
-  return editDocument(edited, LIST, marks.length === 0 ? undefined : marks);
+  return editDocument(edited, UNCONFIRMED_FIELD, marks.length === 0 ? undefined : marks);
 }
 
 const same = (a: unknown, b: unknown): boolean => Object.is(a, b) || JSON.stringify(a) === JSON.stringify(b);

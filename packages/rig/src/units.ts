@@ -34,7 +34,7 @@ interface DimensionWords {
   readonly powers?: readonly [number, number, number, number];
 }
 
-const WORDS: Readonly<Record<Dimension, DimensionWords>> = {
+const DIMENSION_WORDS: Readonly<Record<Dimension, DimensionWords>> = {
   length: {
     noun: "a length",
     example: "60 m",
@@ -69,17 +69,17 @@ const WORDS: Readonly<Record<Dimension, DimensionWords>> = {
 };
 
 /** Units that are offered for a dimension, the usual one first. */
-export const unitsOf = (dimension: Dimension): readonly string[] => WORDS[dimension].units;
+export const unitsOf = (dimension: Dimension): readonly string[] => DIMENSION_WORDS[dimension].units;
 
 /** What a value of a dimension looks like, for messages and hints: `a force such as "2.5 kN"`. */
 export function expectedText(dimension: Dimension): string {
-  const { noun, example } = WORDS[dimension];
+  const { noun, example } = DIMENSION_WORDS[dimension];
   return acceptsNumber(dimension) ? `${noun}, such as ${example}` : `${noun} such as "${example}"`;
 }
 
 /** An example of a value as it is typed, for an empty field. */
 export function exampleText(dimension: Dimension): string {
-  return WORDS[dimension].example;
+  return DIMENSION_WORDS[dimension].example;
 }
 
 /** True where a bare JSON number is allowed. */
@@ -136,9 +136,10 @@ function lookUp(unit: string): KnownUnit | undefined {
   return found;
 }
 
-const NUMBER = /^[+\-\u2212]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?/;
-const UNIT = /^[A-Za-z%°µ][A-Za-z0-9 /*^()%°µ-]*$/;
-const LONGEST = 60;
+const NUMBER_PATTERN = /^[+\-\u2212]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?/;
+const UNIT_PATTERN = /^[A-Za-z%°µ][A-Za-z0-9 /*^()%°µ-]*$/;
+/** A longer text is quoted only up to here [letters]. */
+const LONGEST_QUANTITY = 60;
 
 function refuse(dimension: Dimension, got: string, message: string): ReadQuantity {
   return { ok: false, got, expected: expectedText(dimension), message };
@@ -148,7 +149,7 @@ function refuse(dimension: Dimension, got: string, message: string): ReadQuantit
 export function describeValue(value: unknown): string {
   if (value === undefined) return "nothing";
   if (typeof value === "string") {
-    return `"${visibleText(value.length > LONGEST ? `${value.slice(0, LONGEST)}…` : value)}"`;
+    return `"${visibleText(value.length > LONGEST_QUANTITY ? `${value.slice(0, LONGEST_QUANTITY)}…` : value)}"`;
   }
   if (typeof value === "number" || typeof value === "boolean" || value === null) return String(value);
   return Array.isArray(value) ? `a list of ${value.length}` : "a group in { }";
@@ -166,8 +167,8 @@ export function parseQuantity(value: unknown, dimension: Dimension): ReadQuantit
   }
   const text = value.trim();
   if (text === "") return refuse(dimension, got, `This is empty; write ${expectedText(dimension)}.`);
-  if (text.length > LONGEST) return refuse(dimension, got, `This is too long for ${expectedText(dimension)}.`);
-  const digits = NUMBER.exec(text)?.[0];
+  if (text.length > LONGEST_QUANTITY) return refuse(dimension, got, `This is too long for ${expectedText(dimension)}.`);
+  const digits = NUMBER_PATTERN.exec(text)?.[0];
   if (digits === undefined) {
     return refuse(dimension, got, `${got} does not begin with a number; write ${expectedText(dimension)}.`);
   }
@@ -193,7 +194,7 @@ export function tooSmall(number: number, written: string): boolean {
 function bareNumber(number: number, dimension: Dimension, got: string): ReadQuantity {
   if (!Number.isFinite(number)) return refuse(dimension, got, `${got} is not a finite number.`);
   if (!acceptsNumber(dimension)) {
-    const { noun, units } = WORDS[dimension];
+    const { noun, units } = DIMENSION_WORDS[dimension];
     return refuse(
       dimension,
       got,
@@ -212,10 +213,10 @@ function withUnit(number: number, unit: string, dimension: Dimension, got: strin
     if (dimension === "share" || dimension === "position") return { ok: true, value: number / 100 };
     return refuse(dimension, got, `${got} is in per cent, but ${expectedText(dimension)} is needed.`);
   }
-  const { powers, units: offered } = WORDS[dimension];
+  const { powers, units: offered } = DIMENSION_WORDS[dimension];
   if (!powers)
     return refuse(dimension, got, `${got} has a unit that does not belong here; write ${expectedText(dimension)}.`);
-  const found = UNIT.test(unit) ? lookUp(unit.replace(/^°$/, "deg")) : undefined;
+  const found = UNIT_PATTERN.test(unit) ? lookUp(unit.replace(/^°$/, "deg")) : undefined;
   if (!found) {
     const guess = nearest(unit, offered);
     const hint = guess ? ` Did you mean "${guess}"?` : "";
@@ -227,7 +228,7 @@ function withUnit(number: number, unit: string, dimension: Dimension, got: strin
   }
   if (found.powers.some((p, i) => p !== powers[i])) {
     const kind = dimensionOf(found.powers);
-    const is = kind ? `${got} is ${WORDS[kind].noun}` : `"${unit}" measures something else`;
+    const is = kind ? `${got} is ${DIMENSION_WORDS[kind].noun}` : `"${unit}" measures something else`;
     return refuse(dimension, got, `${is}, but ${expectedText(dimension)} is needed.`);
   }
   const value = number * found.factor;
@@ -236,8 +237,8 @@ function withUnit(number: number, unit: string, dimension: Dimension, got: strin
 }
 
 function dimensionOf(powers: readonly number[]): Dimension | undefined {
-  const all = Object.keys(WORDS) as Dimension[];
-  return all.find((d) => WORDS[d].powers?.every((p, i) => p === powers[i]));
+  const all = Object.keys(DIMENSION_WORDS) as Dimension[];
+  return all.find((d) => DIMENSION_WORDS[d].powers?.every((p, i) => p === powers[i]));
 }
 
 /** Seconds in a month, a twelfth of a year of 365.25 days, as mathjs has it [s]. */
@@ -246,7 +247,7 @@ export const MONTH = (365.25 * 86400) / 12;
 export const YEAR = 365.25 * 86400;
 
 /** Unit that suits a size, from the smallest value on that it is used for. */
-const SIZED: Partial<Record<Dimension, readonly (readonly [from: number, unit: string])[]>> = {
+const UNIT_FROM_SIZE: Partial<Record<Dimension, readonly (readonly [from: number, unit: string])[]>> = {
   length: [
     [0.1, "m"],
     [0, "mm"],
@@ -269,9 +270,9 @@ const SIZED: Partial<Record<Dimension, readonly (readonly [from: number, unit: s
 };
 
 function unitFor(value: number, dimension: Dimension): string {
-  const usual = WORDS[dimension].units[0] ?? "";
+  const usual = DIMENSION_WORDS[dimension].units[0] ?? "";
   if (value === 0) return usual;
-  return SIZED[dimension]?.find(([from]) => Math.abs(value) >= from)?.[1] ?? usual;
+  return UNIT_FROM_SIZE[dimension]?.find(([from]) => Math.abs(value) >= from)?.[1] ?? usual;
 }
 
 /**
@@ -282,7 +283,7 @@ export function quantityText(value: number, dimension: Dimension, like?: string,
   const short = (x: number) => String(Number(x.toPrecision(digits)));
   if (acceptsNumber(dimension) && !like?.includes("%")) return short(value);
   if (dimension === "share" || dimension === "position") return `${short(value * 100)} %`;
-  const own = like === undefined ? "" : like.trim().replace(NUMBER, "").trim();
+  const own = like === undefined ? "" : like.trim().replace(NUMBER_PATTERN, "").trim();
   const usable = own !== "" && parseQuantity(`1 ${own}`, dimension).ok;
   const unit = usable ? own : unitFor(value, dimension);
   const factor = lookUp(unit.replace(/^°$/, "deg"))?.factor ?? 1;

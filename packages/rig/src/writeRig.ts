@@ -3,8 +3,9 @@ import type { RigDocument } from "./document.ts";
 import { RIG_TAG } from "./document.ts";
 import { FIELDS } from "./fields.ts";
 
-const WIDTH = 120;
-const ORDER = [RIG_TAG, ...Object.keys(FIELDS)];
+/** A group stays on one line up to this width [letters]. */
+const LINE_WIDTH = 120;
+const FIELD_ORDER = [RIG_TAG, ...Object.keys(FIELDS)];
 
 /** Text of a rig file, ending in a new line. Reading it gives the same document back. */
 export function writeRig(document: RigDocument): string {
@@ -15,10 +16,10 @@ export function writeRig(document: RigDocument): string {
 function orderedKeys(group: object, pattern: string): string[] {
   const rank = (key: string) => {
     const path = pattern === "" ? key : `${pattern}.${key}`;
-    const at = ORDER.findIndex(
+    const at = FIELD_ORDER.findIndex(
       (known) => known === path || known.startsWith(`${path}.`) || known.startsWith(`${path}[`),
     );
-    return at < 0 ? ORDER.length : at;
+    return at < 0 ? FIELD_ORDER.length : at;
   };
   return Object.keys(group)
     .map((key) => [key, rank(key)] as const)
@@ -45,7 +46,7 @@ function print(value: unknown, pattern: string, depth: number, used: number): st
   if (depth > 0 && !breaks(value)) {
     const pad = Array.isArray(value) ? "" : " ";
     const line = open + pad + parts.map((part) => part.name + part.text(0)).join(", ") + pad + close;
-    if (!line.includes("\n") && used + line.length < WIDTH) return line;
+    if (!line.includes("\n") && used + line.length < LINE_WIDTH) return line;
   }
   const lines = parts.map((part) => inside + part.name + part.text(inside.length));
   return `${open}\n${lines.join(",\n")}\n${"  ".repeat(depth)}${close}`;

@@ -116,7 +116,6 @@ export {
   type Knob,
   type KnobFault,
   knobText,
-  knobValues,
   readKnob,
   withValue,
 } from "./sweep/knob.ts";

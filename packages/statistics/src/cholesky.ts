@@ -1,7 +1,7 @@
 /** Square roots of symmetric matrices. */
 
 /** A pivot below this share of the largest one is taken as zero: what is left is rounding. */
-const TINY = 1e-12;
+const ZERO_PIVOT_SHARE = 1e-12;
 
 /** Lower triangular L with L·Lᵀ = the matrix; where that is singular the column is zero. */
 export function choleskyRoot(matrix: readonly (readonly number[])[]): number[][] {
@@ -11,7 +11,7 @@ export function choleskyRoot(matrix: readonly (readonly number[])[]): number[][]
   for (let j = 0; j < n; j++) {
     let pivot = matrix[j]![j]!;
     for (let k = 0; k < j; k++) pivot -= root[j]![k]! ** 2;
-    if (pivot <= TINY * scale) continue;
+    if (pivot <= ZERO_PIVOT_SHARE * scale) continue;
     root[j]![j] = Math.sqrt(pivot);
     for (let i = j + 1; i < n; i++) {
       let sum = matrix[i]![j]!;

@@ -21,8 +21,8 @@ export interface FamilyPosterior {
   readonly noBatchScatter: number;
 }
 
-/** Points of the grid of ln σ: the integrands are smooth and vanish at both ends. */
-const SCALES = 41;
+/** Points of the grid of ln σ: the integrands are smooth and vanish at both ends [-]. */
+const SCALE_POINTS = 41;
 /**
  * Standard deviation of the logarithm of strength between batches: none at all with this chance, else anything up to the largest,
  * on a grid. A tenth is a bad make, more than the largest is unheard of. Set by simulation of the coverage, see
@@ -92,8 +92,8 @@ function scaleGrid(sample: readonly Observation[], logarithmic: boolean): ScaleG
   const censored = places.length < sample.length ? 1 : 0;
   const from = centre - Math.min(3, 7 * unit) - 0.25;
   const to = centre + Math.min(5, 8 * unit) + 0.5 * censored + 0.25;
-  const step = (to - from) / (SCALES - 1);
-  return { values: Array.from({ length: SCALES }, (_, i) => Math.exp(from + i * step)), step };
+  const step = (to - from) / (SCALE_POINTS - 1);
+  return { values: Array.from({ length: SCALE_POINTS }, (_, i) => Math.exp(from + i * step)), step };
 }
 
 function plainCells(data: LocationSample, { values }: ScaleGrid, z: number): Cell[] {

@@ -23,7 +23,8 @@ export interface FitFailure {
   readonly reason: string;
 }
 
-const PARAMETERS = 2;
+/** Every family has a location and a scale [-]. */
+const PARAMETER_COUNT = 2;
 
 /**
  * Maximum likelihood over location and ln scale, with exact, right-, left- and interval-censored observations, all above 0 and in one
@@ -52,8 +53,11 @@ export function fitFamily(sample: readonly Observation[], family: FamilyName): F
     return refuse("the likelihood has no maximum that could be found: too much of the sample is censored");
   }
   const n = sample.length;
-  const aic = 2 * PARAMETERS - 2 * best.value;
-  const aicc = n > PARAMETERS + 1 ? aic + (2 * PARAMETERS * (PARAMETERS + 1)) / (n - PARAMETERS - 1) : undefined;
+  const aic = 2 * PARAMETER_COUNT - 2 * best.value;
+  const aicc =
+    n > PARAMETER_COUNT + 1
+      ? aic + (2 * PARAMETER_COUNT * (PARAMETER_COUNT + 1)) / (n - PARAMETER_COUNT - 1)
+      : undefined;
   return {
     ok: true,
     family,

@@ -15,7 +15,7 @@ export {
   predict,
   type RegressionPoint,
   updateRegression,
-  VAGUE,
+  VAGUE_PRIOR,
 } from "./normalInverseGamma.ts";
 export { normalTail } from "./normalTail.ts";
 export {

@@ -4,13 +4,13 @@
  */
 import type { Random } from "./random.ts";
 
-/** Of so many random ones the design whose inputs correlate least is taken. */
-const TRIES = 60;
+/** Of so many random ones the design whose inputs correlate least is taken [-]. */
+const DESIGN_TRIES = 60;
 
 /** `runs` points with coordinates between −1 and 1, each input once in every one of `runs` equal stretches [-]. */
 export function latinHypercube(runs: number, dimension: number, random: Random): number[][] {
   let best: { readonly points: number[][]; readonly worst: number } | undefined;
-  for (let i = 0; i < TRIES; i++) {
+  for (let i = 0; i < DESIGN_TRIES; i++) {
     const columns = Array.from({ length: dimension }, () => column(runs, random));
     const worst = largestCorrelation(columns);
     if (best && worst >= best.worst) continue;

@@ -104,27 +104,28 @@ function weibullArea({ exact, above, jacobian }: LocationSample, sigma: number) 
   return { logSum, area };
 }
 
-/** Points over the location, of a grid of ± so many of its standard deviations. */
-const POINTS = 41;
-const REACH = 6;
+/** Points over the location, evenly spaced [-]. */
+const LOCATION_POINTS = 41;
+/** Half the width of the grid, in standard deviations [-]. */
+const GRID_REACH = 6;
 
 function numericLocation(data: LocationSample, sigma: number): LocationPosterior {
   const { mode, deviation, peak } = locationPeak(data, sigma);
-  const step = (2 * REACH * deviation) / (POINTS - 1);
-  const from = mode - REACH * deviation;
+  const step = (2 * GRID_REACH * deviation) / (LOCATION_POINTS - 1);
+  const from = mode - GRID_REACH * deviation;
   const density = Array.from(
-    { length: POINTS },
+    { length: LOCATION_POINTS },
     (_, i) => Math.exp(logLikelihood(data, from + i * step, sigma) - peak) || 0,
   );
-  const tail = new Array<number>(POINTS).fill(0);
-  for (let i = POINTS - 2; i >= 0; i--) tail[i] = tail[i + 1]! + 0.5 * (density[i]! + density[i + 1]!);
+  const tail = new Array<number>(LOCATION_POINTS).fill(0);
+  for (let i = LOCATION_POINTS - 2; i >= 0; i--) tail[i] = tail[i + 1]! + 0.5 * (density[i]! + density[i + 1]!);
   const total = tail[0]!;
   return {
     logArea: peak + Math.log(total * step) - data.jacobian,
     above: (y) => {
       const place = (y - from) / step;
       if (place <= 0) return 1;
-      if (place >= POINTS - 1) return 0;
+      if (place >= LOCATION_POINTS - 1) return 0;
       const i = Math.floor(place);
       const share = place - i;
       const here = density[i]! + share * (density[i + 1]! - density[i]!);

@@ -1,6 +1,7 @@
 /** Maxima of smooth functions of one and two variables. */
 
-const GOLDEN = (Math.sqrt(5) - 1) / 2;
+/** Share that a step of the golden-section search leaves of the interval [-]. */
+const GOLDEN_SECTION = (Math.sqrt(5) - 1) / 2;
 
 /** Share of the bracket to which a maximum is found: its value errs by the square of that. */
 const BRACKET_SHARE = 1e-8;
@@ -13,7 +14,7 @@ export function maximiseOne(
 ): { readonly x: number; readonly value: number } {
   const tolerance = BRACKET_SHARE * (to - from);
   let [a, b] = [from, to];
-  let x = a + (1 - GOLDEN) * (b - a);
+  let x = a + (1 - GOLDEN_SECTION) * (b - a);
   let [w, v] = [x, x];
   let fx = f(x);
   let [fw, fv] = [fx, fx];
@@ -27,7 +28,7 @@ export function maximiseOne(
       if (x + step - a < 2 * tolerance || b - x - step < 2 * tolerance) step = x < middle ? tolerance : -tolerance;
     } else {
       last = x < middle ? b - x : a - x;
-      step = (1 - GOLDEN) * last;
+      step = (1 - GOLDEN_SECTION) * last;
     }
     const u = x + (Math.abs(step) >= tolerance ? step : Math.sign(step) * tolerance);
     const fu = f(u);

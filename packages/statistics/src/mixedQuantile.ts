@@ -4,15 +4,15 @@ import { findRoot } from "./findRoot.ts";
 import { normalDensity } from "./normal.ts";
 
 /** Ratios are tabled evenly in their inverse hyperbolic sine: linear about 0, logarithmic far out. */
-const STEP = 0.1;
-const TABLES = new Map<string, number[]>();
+const RATIO_STEP = 0.1;
+const QUANTILE_TABLES = new Map<string, number[]>();
 
 /** Quantile p of Z + ratio·N, Z of the family and N standard normal [-]. */
 export function mixedQuantile(name: FamilyName, p: number, ratio: number): number {
   const family = FAMILIES[name];
   if (ratio === 0) return family.quantile(p);
   if (name !== "weibull") return family.quantile(p) * Math.hypot(1, ratio);
-  const place = Math.asinh(ratio) / STEP;
+  const place = Math.asinh(ratio) / RATIO_STEP;
   const i = Math.floor(place);
   const share = place - i;
   // Over ratio the quantile nears a line, so it is tabled as a share of what a normal deviate would give.
@@ -22,11 +22,11 @@ export function mixedQuantile(name: FamilyName, p: number, ratio: number): numbe
 
 function tabled(p: number, i: number): number {
   const key = String(p);
-  const table = TABLES.get(key) ?? [];
-  TABLES.set(key, table);
+  const table = QUANTILE_TABLES.get(key) ?? [];
+  QUANTILE_TABLES.set(key, table);
   const known = table[i];
   if (known !== undefined) return known;
-  const ratio = Math.sinh(i * STEP);
+  const ratio = Math.sinh(i * RATIO_STEP);
   const value = weibullWithScatter(p, ratio) / Math.hypot(1, ratio);
   table[i] = value;
   return value;

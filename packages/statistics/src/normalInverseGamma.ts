@@ -25,7 +25,7 @@ export interface RegressionPoint {
 }
 
 /** No knowledge at all: with it the posterior is ordinary least squares. Needs three points or more to say anything. */
-export const VAGUE: NormalInverseGamma = { mean: [0, 0], precision: [0, 0, 0], a: -1, b: 0 };
+export const VAGUE_PRIOR: NormalInverseGamma = { mean: [0, 0], precision: [0, 0, 0], a: -1, b: 0 };
 
 /** The prior and the points together. */
 export function updateRegression(prior: NormalInverseGamma, points: readonly RegressionPoint[]): NormalInverseGamma {
@@ -43,6 +43,7 @@ export function updateRegression(prior: NormalInverseGamma, points: readonly Reg
   return { mean, precision, a: prior.a + points.length / 2, b: prior.b + 0.5 * (residuals + pull) };
 }
 
+/** What is expected of one further value at a point. */
 export interface Prediction {
   /** Centre [-]. */
   readonly centre: number;

@@ -12,6 +12,7 @@ import { familyPosterior } from "./familyPosterior.ts";
 import { findRoot } from "./findRoot.ts";
 import { type Observation, observationPlace } from "./observation.ts";
 
+/** A lower bound of a quantile over several families, each with its weight. */
 export interface QuantileBelief {
   /** Families with a say in the bound, likeliest first. */
   readonly families: readonly FamilyName[];

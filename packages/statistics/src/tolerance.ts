@@ -9,16 +9,16 @@ import { noncentralTQuantile, tQuantile } from "./studentT.ts";
 export function toleranceFactor(n: number, content: number, confidence: number): number {
   requireCount(n, 2);
   const key = `${n} ${content} ${confidence}`;
-  const known = FACTORS.get(key);
+  const known = KNOWN_FACTORS.get(key);
   if (known !== undefined) return known;
   const root = Math.sqrt(n);
   const factor = noncentralTQuantile(confidence, n - 1, normalQuantile(content) * root) / root;
-  FACTORS.set(key, factor);
+  KNOWN_FACTORS.set(key, factor);
   return factor;
 }
 
 /** A factor costs about a millisecond and the same few are asked for again and again. */
-const FACTORS = new Map<string, number>();
+const KNOWN_FACTORS = new Map<string, number>();
 
 /** The same with a standard deviation that is known: z_content + z_confidence / √n [-]. */
 export function toleranceFactorKnownSpread(n: number, content: number, confidence: number): number {

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { lowerPrediction, type NormalInverseGamma, predict, updateRegression, VAGUE } from "../src/index.ts";
+import { lowerPrediction, type NormalInverseGamma, predict, updateRegression, VAGUE_PRIOR } from "../src/index.ts";
 
 describe("a line through points, with a prior", () => {
   it("learns the same from tests one by one as from all at once", () => {
@@ -26,12 +26,12 @@ describe("a line through points, with a prior", () => {
 
   it("without a prior it is ordinary least squares, and silent below three points", () => {
     const points = [0, 1, 2, 3].map((x) => ({ x, y: 2 + 3 * x + (x % 2) }));
-    const found = predict(updateRegression(VAGUE, points), 1.5)!;
+    const found = predict(updateRegression(VAGUE_PRIOR, points), 1.5)!;
     expect(found.centre).toBeCloseTo(7, 12);
     expect(found.freedom).toBe(2);
     // Residual sum 0.8, two degrees of freedom, mean of x predicted: √(0.4·(1 + 1/4)).
     expect(found.scale).toBeCloseTo(Math.sqrt(0.4 * 1.25), 12);
     expect(lowerPrediction(found, 0.95)).toBeCloseTo(7 - 2.919986 * found.scale, 5);
-    expect(predict(updateRegression(VAGUE, points.slice(0, 2)), 1)).toBeUndefined();
+    expect(predict(updateRegression(VAGUE_PRIOR, points.slice(0, 2)), 1)).toBeUndefined();
   });
 });

@@ -1,4 +1,7 @@
 export { analyseBreakLog, type BreakLogReport } from "./breakLog/analyse.ts";
+export { characteristicValue } from "./breakLog/characteristic.ts";
+export type { GroupReport } from "./breakLog/groupReport.ts";
+export { columnName } from "./breakLog/layout.ts";
 export {
   type BreakTest,
   LOG_COLUMNS,
@@ -6,13 +9,10 @@ export {
   type LogFault,
   OUTCOMES,
   REQUIRED_COLUMNS,
-} from "./breakLog/breakTest.ts";
-export { characteristicValue } from "./breakLog/characteristic.ts";
-export type { GroupReport } from "./breakLog/groupReport.ts";
-export { columnName } from "./breakLog/layout.ts";
+} from "./breakLog/logEntry.ts";
 export type { Narrowing } from "./breakLog/narrowing.ts";
+export { readTest, type TestFields } from "./breakLog/readEntry.ts";
 export { type BreakLogReading, readBreakLog } from "./breakLog/readLog.ts";
-export { readTest, type TestFields } from "./breakLog/readTest.ts";
 export { type TestsUntil, testsUntil } from "./breakLog/untilDay.ts";
 export { testFields, writeBreakLog } from "./breakLog/writeLog.ts";
 export { addDays, type PlainDate, readDate } from "./dates/calendarDate.ts";
@@ -35,12 +35,12 @@ export { type StrengthZone, webbingStrength, zoneAt } from "./parts/webbingStren
 export type { LoadDraws } from "./reliability/loadPosterior.ts";
 export { countedShare, type FailureChances, failureChances, type VarianceSource } from "./reliability/partChances.ts";
 export { type ReliabilityPart, reliabilityPart } from "./reliability/reliabilityPart.ts";
-export type { BestTest } from "./retention/bestTest.ts";
 export { futureFromRecord, futureFromRig } from "./retention/future.ts";
-export type { StockComparison } from "./retention/modelAgainstTest.ts";
 export { type StateResiduals, type StockResiduals, stockResiduals, type TestResidual } from "./retention/residuals.ts";
 export type { Retention, RetentionValue } from "./retention/retention.ts";
+export type { StockComparison } from "./retention/stockComparison.ts";
 export { stockRetention } from "./retention/stockRetention.ts";
+export type { BestTest } from "./retention/strongestSample.ts";
 export { factorsFromLog } from "./retention/testedStock.ts";
 export { countingTests, testUseWords } from "./retention/testUse.ts";
 export {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { constant } from "../src/derating/constantValues.ts";
 import { type BreakTest, factorsFromLog, partStrengths, stockRetention, testUseWords } from "../src/index.ts";
-import { modelAgainstTests } from "../src/retention/modelAgainstTest.ts";
+import { modelAgainstTests } from "../src/retention/stockComparison.ts";
 import { exampleRig, polyesterWebbing, section } from "./exampleRig.ts";
 
 const testOf = (given: Partial<BreakTest>): BreakTest => ({

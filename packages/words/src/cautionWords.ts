@@ -74,10 +74,12 @@ export function judgedTexts(say: Say, rig: Rig, judged: readonly Judged[]): read
   ];
 }
 
-const WIDE = Math.PI / 2;
-const WIDEST = (2 * Math.PI) / 3;
+/** An angle between legs from which each carries more than 0.7 of the pull [rad]. */
+const WIDE_ANGLE = Math.PI / 2;
+/** An angle between legs from which each carries the whole pull [rad]. */
+const WIDEST_ANGLE = (2 * Math.PI) / 3;
 /** An angle that is meant to be 90° or 120° may miss it by the last bit when it is read [rad]. */
-const ROUNDING = 1e-9;
+const ANGLE_TOLERANCE = 1e-9;
 
 /** How the points share, and legs that meet at a wide angle. */
 export function anchorTexts(say: Say, rig: Rig, anchors: readonly AnchorFacts[]): readonly string[] {
@@ -112,8 +114,8 @@ export function anchorTexts(say: Say, rig: Rig, anchors: readonly AnchorFacts[])
 }
 
 function legText(say: Say, { anchor, legAngle, share }: AnchorFacts): readonly string[] {
-  if (legAngle <= WIDE + ROUNDING) return [];
-  const key = legAngle > WIDEST + ROUNDING ? "caution.widestLegs" : "caution.wideLegs";
+  if (legAngle <= WIDE_ANGLE + ANGLE_TOLERANCE) return [];
+  const key = legAngle > WIDEST_ANGLE + ANGLE_TOLERANCE ? "caution.widestLegs" : "caution.wideLegs";
   return [say(key, { anchor, angle: degrees(legAngle), share: rounded(share, 2, "up") })];
 }
 

@@ -4,11 +4,11 @@ import type { Say } from "./language.ts";
 import { grouped } from "./quantity.ts";
 
 /** Chances smaller than this are not told apart: the spreads they rest on are not known that far out [-]. */
-export const SMALLEST = 1e-6;
+export const SMALLEST_CHANCE = 1e-6;
 
 /** "62 %", "0.4 %", "1 in 23 000", "less than 1 in a million". */
 export function chance(say: Say, value: number): string {
-  if (value < SMALLEST) return say("chance.tiny");
+  if (value < SMALLEST_CHANCE) return say("chance.tiny");
   if (value < 0.001) return say("chance.oneIn", { number: grouped(Number((1 / value).toPrecision(2))) });
   const percent = 100 * value;
   if (value >= 1) return say("chance.all");
@@ -37,4 +37,4 @@ export function chanceSpan(say: Say, low: number, high: number): string {
 }
 
 const atMost = (say: Say, bound: number): string =>
-  bound < SMALLEST ? chance(say, bound) : say("chance.below", { bound: chance(say, bound) });
+  bound < SMALLEST_CHANCE ? chance(say, bound) : say("chance.below", { bound: chance(say, bound) });

@@ -12,7 +12,7 @@ import {
   type UncertainInput,
 } from "@secondline/scenarios";
 import { anchorTexts, generalCautions, judgedTexts, unconfirmedTexts } from "./cautionWords.ts";
-import { chance, chanceRange, chanceSpan, SMALLEST } from "./chanceNumbers.ts";
+import { chance, chanceRange, chanceSpan, SMALLEST_CHANCE } from "./chanceNumbers.ts";
 import { type Language, sayIn } from "./language.ts";
 import { type LaterSay, sayLaterIn } from "./laterLanguage.ts";
 import { capital, lowered, partName } from "./partNames.ts";
@@ -76,7 +76,7 @@ function placed(language: Language, rig: Rig, id: PartChance["id"], reason: stri
 /** Parts that are first less often than this, and next to never fail, are only counted [-]. */
 const WORTH_A_ROW = 0.001;
 export const worthARow = ({ first, fails }: PartChance): boolean =>
-  first.value >= WORTH_A_ROW || fails.value >= SMALLEST;
+  first.value >= WORTH_A_ROW || fails.value >= SMALLEST_CHANCE;
 
 /** How many parts have no row; nothing when all have. */
 export function restText(language: Language, parts: readonly PartChance[]): string {

@@ -78,7 +78,7 @@ function cardText(language: Language, asked: CardToSay): CardText {
 }
 
 /** Cautions that a card must not go without. */
-const OWN: readonly CautionFact["kind"][] = [
+const CARD_CAUTIONS: readonly CautionFact["kind"][] = [
   "general",
   "judged",
   "failedRuns",
@@ -87,7 +87,7 @@ const OWN: readonly CautionFact["kind"][] = [
   "noBackup",
   "invented",
 ];
-const ownCautions = ({ cautions }: Outcome) => cautions.filter(({ kind }) => OWN.includes(kind));
+const ownCautions = ({ cautions }: Outcome) => cautions.filter(({ kind }) => CARD_CAUTIONS.includes(kind));
 
 function saysOf({ permission, allows }: SiteCard): string {
   if (!allows) return sayCard(permission === "lapsed" ? "lapsed.says" : "none.says");

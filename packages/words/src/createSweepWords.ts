@@ -140,7 +140,7 @@ export function placeText(knob: Knob, number: string): string {
 }
 
 /** So many steps in the range are told apart: two digits more than that are noise [-]. */
-const STEPS = 200;
+const RANGE_STEPS = 200;
 
 /** "9.4 %": a value of what is swept, to as many digits as mean something. */
 export function knobValue(knob: Knob, value: number, side: Side): string {
@@ -150,7 +150,7 @@ export function knobValue(knob: Knob, value: number, side: Side): string {
 
 function digits(knob: Knob, value: number, side: Side): string {
   if (knob.whole) return rounded(value, 0, side);
-  const decimals = Math.max(0, Math.min(6, Math.ceil(-Math.log10((knob.to - knob.from) / STEPS))));
+  const decimals = Math.max(0, Math.min(6, Math.ceil(-Math.log10((knob.to - knob.from) / RANGE_STEPS))));
   return rounded(value, decimals, side);
 }
 

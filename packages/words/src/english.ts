@@ -62,7 +62,7 @@ export const ENGLISH = {
   "verdict.notLoadedParts":
     "Thin: {count|one part was|some parts were} never loaded, so nothing is known of {count|it|them}: {parts}.",
   "verdict.holdsAll":
-    "Holds: every part keeps what you require ({expected} in falls, {afterFailure} after a failure). The part nearest to what is required of it: {part}, margin {margin}; you require {required} {class}.",
+    "Holds: every part keeps what you require ({expected} in falls, {afterFailure} after a failure). The part nearest to its required margin: {part}, margin {margin}; you require {required} {class}.",
   "verdict.openGap": "Nothing found yet: {run} of {of} what-ifs looked at. This does not say that the rig holds.",
   "verdict.openOne":
     "Nothing found in {count|this what-if|these {count} what-ifs} alone. That says nothing of the other {others}.",
@@ -96,7 +96,7 @@ export const ENGLISH = {
   "verdict.noRescue": "A rescue was not asked about.",
   "verdict.raised": "RAISED by own judgement above what is known: {parts}.",
   "verdict.likelierFirst":
-    "If anything gave way in the worst what-if, it would likeliest be {first} ({chance} of the cases); nearest to what is required of it is {least}. A part that scatters more can go first though its margin is larger.",
+    "If anything gave way in the worst what-if, it would likeliest be {first} ({chance} of the cases); nearest to its required margin is {least}. A part that scatters more can go first though its margin is larger.",
   "class.expected": "in falls",
   "class.afterFailure": "after a failure",
 

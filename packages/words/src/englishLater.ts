@@ -3,7 +3,7 @@ export const ENGLISH_LATER = {
   // The answer in a few lines
   "fact.drop": "Drop that 95 % of such falls stay under, in the deepest what-if that counts",
   "fact.feet": "Height of the feet above the ground that 95 % of such falls keep, in the lowest what-if that counts",
-  "fact.weakest": "Nearest to what is required of it",
+  "fact.weakest": "Nearest to its required margin",
   "fact.single": "Single points of failure",
   "fact.blanks": "Not written down",
   "fact.until": "Until when",

@@ -23,11 +23,11 @@ export type Values = Readonly<Record<string, string | number>>;
 export type Say = (key: Key, values?: Values) => string;
 
 /** A value, or a choice by number, in which values may stand again. */
-const BRACES = /\{(\w+)(?:\|((?:[^{}|]|\{\w+\})*)\|((?:[^{}|]|\{\w+\})*))?\}/g;
+const PLACEHOLDER = /\{(\w+)(?:\|((?:[^{}|]|\{\w+\})*)\|((?:[^{}|]|\{\w+\})*))?\}/g;
 
 /** Puts values into a sentence; throws for one that is not given, for a hole in a sentence is a programmer's error. */
 export function filled(sentence: string, values: Values): string {
-  return sentence.replace(BRACES, (_, name: string, one?: string, more?: string) => {
+  return sentence.replace(PLACEHOLDER, (_, name: string, one?: string, more?: string) => {
     const value = values[name];
     if (value === undefined) throw new Error(`The sentence "${sentence}" wants "${name}".`);
     if (one === undefined || more === undefined) return String(value);

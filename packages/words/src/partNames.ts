@@ -42,7 +42,7 @@ function connectionName(say: Say, rig: Rig, index: number): string {
   return say(kind === "tape" ? "part.tape" : "part.connection", { number });
 }
 
-const PLAIN = "webbing";
+const PLAIN_LINE = "webbing";
 const isWebbing = ({ id }: Pick<PartOutcome, "id">) => id === "main" || id === "backup";
 
 /** For a table: "Main line, clamp mark 4.4 m from A", "Leash, figure-eight knot at the ring". */
@@ -66,7 +66,7 @@ export function partInSentence(say: Say, rig: Rig, part: Pick<PartOutcome, "id" 
   if (!part.weakest || !isWebbing(part)) return say("part.the", { part: small });
   const { at, reason } = part.weakest;
   const values = { part: small, reason, distance: along(at) };
-  return say(reason === PLAIN ? "part.theWhere" : "part.theAt", values);
+  return say(reason === PLAIN_LINE ? "part.theWhere" : "part.theAt", values);
 }
 
 /** Makes a title fit inside a sentence; names such as "A" at its head stay as they are. */

@@ -6,7 +6,7 @@
 export type Side = "up" | "down" | "nearest";
 
 /** Keeps 2.3, which is 22.999… tenths, from reading 2.2 [-]. */
-const SLACK = 1e-9;
+const ROUNDING_SLACK = 1e-9;
 const MINUS = "\u2212";
 const DASH = "–";
 
@@ -14,7 +14,7 @@ const DASH = "–";
 export function rounded(value: number, decimals: number, side: Side): string {
   if (!Number.isFinite(value)) return DASH;
   const scale = 10 ** decimals;
-  const slack = SLACK * Math.max(1, Math.abs(value * scale));
+  const slack = ROUNDING_SLACK * Math.max(1, Math.abs(value * scale));
   const steps =
     side === "up"
       ? Math.ceil(value * scale - slack)

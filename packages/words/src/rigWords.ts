@@ -17,7 +17,7 @@ import { capital } from "./partNames.ts";
 import { drop, height, length, load, percent, required, strength } from "./quantity.ts";
 import { basisText } from "./tableWords.ts";
 
-const AND = ", ";
+const LIST_SEPARATOR = ", ";
 
 export const rigCaption = (language: Language): string => sayLaterIn(language)("rig.caption");
 /** How finely the falls were computed. */
@@ -114,7 +114,7 @@ function sections(say: LaterSay, list: readonly WebbingSection[]): string {
         ...(condition.ageYears === undefined ? [] : [say("rig.years", { years: formatRatio(condition.ageYears) })]),
         ...(condition.wet ? [say("rig.wet")] : []),
         ...wear.map((one) => wearText(say, one)),
-      ].join(AND),
+      ].join(LIST_SEPARATOR),
     )
     .join(say("rig.then"));
 }
@@ -171,7 +171,7 @@ function leash(say: LaterSay, { leash: one }: Rig): string {
     ...((one.falls ?? 0) > 0 ? [say("rig.falls", { falls: one.falls! })] : []),
     ...(one.sheathSlip === undefined ? [] : [say("rig.sheathSlip", { share: percent(one.sheathSlip) })]),
     ...(one.glazed === undefined ? [] : [say("rig.glazed", { share: percent(one.glazed) })]),
-  ].join(AND);
+  ].join(LIST_SEPARATOR);
 }
 
 function anchor(say: LaterSay, side: AnchorSide): string {
@@ -182,7 +182,7 @@ function anchor(say: LaterSay, side: AnchorSide): string {
         strength: strength(rated.strength),
       }),
     )
-    .join(AND);
+    .join(LIST_SEPARATOR);
   const give = side.stiffness === undefined ? say("rig.rigid") : formatStiffness(side.stiffness);
   return side.points.length > 1
     ? say("rig.legs", { parts, angle: formatAngle(side.legAngle), give })

@@ -23,7 +23,7 @@ import { cutAt, factor, kilonewtons, length, percent, required, strength } from 
 const scatter = (sigmaLog: number): string => percent(Math.sqrt(Math.expm1(sigmaLog ** 2)), "up");
 const Z95 = 1.6448536269514722;
 /** Narrower by less is no news [-]. */
-const SAME = 5e-4;
+const UNCHANGED_SHARE = 5e-4;
 
 const kindKey = ({ kind }: Pick<Sample, "kind">): LaterKey => `teardown.kind.${kind}`;
 
@@ -100,7 +100,8 @@ export function pieceTeaches(say: LaterSay, rig: Rig, plan: Teardown, { teaches,
       after: scatter(teaches.after),
     };
     const change = teaches.after - teaches.before;
-    if (Math.abs(change) < SAME || values.before === values.after) return say("teardown.teaches.same", values);
+    if (Math.abs(change) < UNCHANGED_SHARE || values.before === values.after)
+      return say("teardown.teaches.same", values);
     return say(change < 0 ? "teardown.teaches.narrows" : "teardown.teaches.widens", values);
   }
   const why = alone ?? "no stock";

@@ -100,13 +100,13 @@ export function reasonText(language: Language, rig: Rig, outcome: Outcome, reaso
   }
 }
 
-/** So many parts are named; the rest are counted. */
-const NAMED = 2;
+/** So many parts are named; the rest are counted [-]. */
+const MOST_NAMED = 2;
 
 const lapseList = (say: Say, rig: Rig, lapses: readonly Lapse[]): string =>
   [
-    ...lapses.slice(0, NAMED).map((one) => lapseText(say, rig, one)),
-    ...(lapses.length > NAMED ? [say("lapse.more", { count: lapses.length - NAMED })] : []),
+    ...lapses.slice(0, MOST_NAMED).map((one) => lapseText(say, rig, one)),
+    ...(lapses.length > MOST_NAMED ? [say("lapse.more", { count: lapses.length - MOST_NAMED })] : []),
   ].join(" ");
 
 /** Why something has lapsed, and what must be done. */
@@ -133,7 +133,7 @@ function unsettledText(
   outcome: Outcome,
   { parts, height: near, pull }: Extract<Reason, { kind: "unsettled" }>,
 ): string {
-  const named = parts.slice(0, NAMED).map((id) => {
+  const named = parts.slice(0, MOST_NAMED).map((id) => {
     const part = partOf(outcome, id);
     // The class that is nearest to its limit, which need not be the one that governs.
     const worst = Object.values(part.byClass).reduce((a, b) =>

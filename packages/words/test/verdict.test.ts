@@ -117,7 +117,7 @@ describe("a verdict", () => {
     const likelyFirst = { whatIf: 0, parts: [{ id: "leash", first: part, fails: part }] } as const;
     const facts = { likelyFirst, firstToFail: "leash", leastMargin: "main" } as const;
     expect(words.likelierFirst(rig, changed(outcome, facts))).toMatch(
-      /likeliest be the leash \(40 %.*nearest to what is required of it is the main line/,
+      /likeliest be the leash \(40 %.*nearest to its required margin is the main line/,
     );
     expect(words.likelierFirst(rig, changed(outcome, { ...facts, leastMargin: "leash" }))).toBeUndefined();
   });

@@ -5,7 +5,7 @@ import { missingIn, rigStrengths, runWork } from "@secondline/scenarios";
 /** One core that does nothing else takes 4 to 6 × 10⁻⁸ for the demo rigs [s per element-step]. */
 export const USUAL_SPEED = 6e-8;
 /** Events of which the work is looked at [-]. */
-const SAMPLED = 8;
+const SAMPLED_EVENTS = 8;
 
 export interface Foretold {
   readonly runs: number;
@@ -30,7 +30,7 @@ export function foretold({ assessed, events, runs, accuracy, jobs, ...given }: T
   const there = events.filter((event) => !missingIn(event, rig));
   if (there.length === 0) return { runs: 0, seconds: 0 };
   const strengths = given.strengths ?? rigStrengths(rig, tests);
-  const step = Math.max(1, Math.floor(there.length / SAMPLED));
+  const step = Math.max(1, Math.floor(there.length / SAMPLED_EVENTS));
   const sample = there.filter((_, i) => i % step === 0);
   const work = sample.reduce((sum, event) => sum + runWork(rig, strengths, event, accuracy), 0) / sample.length;
   return { runs, seconds: (runs * work * USUAL_SPEED) / jobs };

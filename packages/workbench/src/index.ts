@@ -15,8 +15,6 @@ export {
   isMatched,
   KNOWN_WORDS,
   missingIn,
-  NO_MATCH,
-  statedUnit,
   suggestMatch,
   WORD_COLUMNS,
   type WordColumn,

@@ -23,7 +23,7 @@ import { type AssessmentOptions, type ReadAssessment, readAssessment } from "../
 import type { Computing } from "../computing.ts";
 import { type ComputingOptions, readComputing } from "../computingOptions.ts";
 import { EXIT } from "../failure.ts";
-import { LARGEST, readJsonFile } from "../input.ts";
+import { LARGEST_BYTES, readJsonFile } from "../input.ts";
 import { failedRuns } from "../outcomeData.ts";
 import { checkOutFile, writeOutFile } from "../outFile.ts";
 import { outlookOf } from "../outlook.ts";
@@ -97,7 +97,7 @@ function leftBy({ read, found }: Begun, outlook: Outlook | undefined): number | 
 }
 
 async function heaviest(file: string, { read, search, computing }: Begun): Promise<HeaviestWalker> {
-  const { document } = readJsonFile(file, LARGEST.rig);
+  const { document } = readJsonFile(file, LARGEST_BYTES.rig);
   const work = heaviestWalker({ document, assessment: read.assessment, options: search });
   let step = work.next();
   while (!step.done) step = work.next(await answerTo(step.value, computing));

@@ -1,14 +1,14 @@
 /** `solve`: one problem file through the engine. */
 import { type Accuracy, type Recording, simulate } from "@secondline/engine";
 import { CommandFailure, EXIT } from "../failure.ts";
-import { LARGEST, readJsonFile } from "../input.ts";
+import { LARGEST_BYTES, readJsonFile } from "../input.ts";
 import { jsonText } from "../jsonText.ts";
 import { problemOf } from "../problemFile.ts";
 import { table } from "../table.ts";
 import { print, width } from "../terminal.ts";
 
 export function solve(file: string, options: { readonly json?: boolean; readonly accuracy: Accuracy }): void {
-  const problem = problemOf(readJsonFile(file, LARGEST.problem));
+  const problem = problemOf(readJsonFile(file, LARGEST_BYTES.problem));
   const result = simulate(problem, { accuracy: options.accuracy });
   if (!result.ok) throw new CommandFailure(EXIT.audit, [`${file}: ${result.reason}: ${result.message}`]);
   const flat = flatResult(result.recording);
@@ -34,7 +34,7 @@ export function flatResult({ standing, peaks, walker, energy, firstBreak }: Reco
   };
 }
 
-const UNITS: Readonly<Record<string, string>> = {
+const UNIT_OF_RESULT: Readonly<Record<string, string>> = {
   "standing.tension": "N",
   "standing.sag": "m",
   "leash.peakTime": "s",
@@ -47,7 +47,7 @@ const UNITS: Readonly<Record<string, string>> = {
 
 function solveTable(recording: Recording, flat: Readonly<Record<string, number | string | null>>): string {
   const rows = Object.entries(flat).map(([name, value]) => {
-    const unit = typeof value === "number" ? (UNITS[name] ?? "N") : "";
+    const unit = typeof value === "number" ? (UNIT_OF_RESULT[name] ?? "N") : "";
     return [name, typeof value === "number" ? value.toFixed(unit === "N" ? 0 : 4) : (value ?? "none"), unit];
   });
   const { elements, step, steps } = recording.mesh;

@@ -32,21 +32,22 @@ export function strength(file: string, options: StrengthOptions): void {
   const tests = readBreakLogFile(file, options.columns);
   const invented = tests.some((test) => test.invented);
   const general = words.generalCautions();
-  const cautions = invented ? [INVENTED, ...general] : general;
+  const cautions = invented ? [INVENTED_CAUTION, ...general] : general;
   const report = analyseBreakLog(tests, { content });
   print(options.json ? jsonText({ invented, ...report, cautions }, "any number") : reportText(report, cautions));
   writeFigures(files, { name: basename(file), tests, report, cautions });
 }
 
-const INVENTED = "Invented tests: nothing in this log was ever pulled, and nothing it says holds for any real part.";
+const INVENTED_CAUTION =
+  "Invented tests: nothing in this log was ever pulled, and nothing it says holds for any real part.";
 
-const CONTENTS = ["95", "90"] as const;
+const CONTENT_PERCENTS = ["95", "90"] as const;
 
 function contentOf(text: string | undefined): number {
-  const written = text ?? CONTENTS[0];
-  if (CONTENTS.some((one) => one === written)) return Number(written) / 100;
+  const written = text ?? CONTENT_PERCENTS[0];
+  if (CONTENT_PERCENTS.some((one) => one === written)) return Number(written) / 100;
   throw new CommandFailure(EXIT.input, [
-    `--content: "${written}" is neither ${CONTENTS.join(" nor ")} (percent of parts)`,
+    `--content: "${written}" is neither ${CONTENT_PERCENTS.join(" nor ")} (percent of parts)`,
   ]);
 }
 

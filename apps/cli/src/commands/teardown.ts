@@ -21,7 +21,7 @@ import { englishTeardownWords as teardownWords } from "@secondline/words/teardow
 import { type AssessmentOptions, readAssessment } from "../assessment.ts";
 import { logFaults } from "../breakLogFile.ts";
 import { CommandFailure, EXIT } from "../failure.ts";
-import { LARGEST, readText } from "../input.ts";
+import { LARGEST_BYTES, readText } from "../input.ts";
 import { jsonText } from "../jsonText.ts";
 import { checkOutFile, type OutFile, writeOutFile } from "../outFile.ts";
 import { readRigFile } from "../rigFile.ts";
@@ -145,7 +145,7 @@ function learnt(file: string, results: string, options: TeardownOptions): void {
   if (planned !== undefined) throw refuse(`--${planned}`, say("teardown.fault.together", { option: `--${planned}` }));
   const share = shareOf(options.share);
   const { rig, record, tests } = readGiven(file, options);
-  const reading = readResults(readText(results, LARGEST.breakLog));
+  const reading = readResults(readText(results, LARGEST_BYTES.breakLog));
   if (!reading.ok) throw rowless(reading.faults) ? noRows(results) : logFaults(results, reading.faults);
   const found = teardownLearnt({ rig, record, on: options.on, before: tests, results: reading.tests, share });
   if (found.counted === 0) {

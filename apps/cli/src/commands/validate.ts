@@ -2,13 +2,13 @@
 import { extname } from "node:path";
 import type { AssessmentOptions } from "../assessment.ts";
 import { CommandFailure, EXIT } from "../failure.ts";
-import { type JsonFile, LARGEST, readJsonFile } from "../input.ts";
+import { type JsonFile, LARGEST_BYTES, readJsonFile } from "../input.ts";
 import { print } from "../terminal.ts";
 
 /** `options`: what else is known of a rig; it must fit the rig. */
 export async function validate(file: string, options: AssessmentOptions = {}): Promise<void> {
   if (extname(file).toLowerCase() === ".csv") return validateBreakLog(file);
-  const json = readJsonFile(file, Math.max(...Object.values(LARGEST)));
+  const json = readJsonFile(file, Math.max(...Object.values(LARGEST_BYTES)));
   switch (kindOf(json.document)) {
     case "rig":
       return validateRig(json, options);

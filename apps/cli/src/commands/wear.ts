@@ -69,8 +69,9 @@ const numbered = (list: readonly string[]): string[] =>
     );
   });
 
-const STRIP = 60;
-const LEVELS = "▁▂▃▄▅▆▇█";
+/** Width of the strip [letters]. */
+const STRIP_COLUMNS = 60;
+const LEVEL_BARS = "▁▂▃▄▅▆▇█";
 
 function lineText(rig: Rig, { id, zones }: PartStrength, bases: readonly string[]): string {
   const rows = zones!.map((zone) => [
@@ -99,12 +100,12 @@ const place = (metre: number): string => quantity.length(Number(metre.toFixed(2)
 /** The line from A to B as a row of bars: as high as it still holds of what it was rated. */
 function strip(zones: readonly StrengthZone[]): string {
   const length = zones.at(-1)!.to;
-  const bars = Array.from({ length: STRIP }, (_, i) => {
-    const [from, to] = [(i * length) / STRIP, ((i + 1) * length) / STRIP];
+  const bars = Array.from({ length: STRIP_COLUMNS }, (_, i) => {
+    const [from, to] = [(i * length) / STRIP_COLUMNS, ((i + 1) * length) / STRIP_COLUMNS];
     const share = Math.min(
       ...zones.filter((zone) => zone.from < to && zone.to > from).map((zone) => zone.strength / zone.rated),
     );
-    return LEVELS[Math.min(LEVELS.length - 1, Math.floor(share * LEVELS.length))];
+    return LEVEL_BARS[Math.min(LEVEL_BARS.length - 1, Math.floor(share * LEVEL_BARS.length))];
   });
   return `A ${bars.join("")} B`;
 }

@@ -11,7 +11,7 @@ import {
   readProfile,
 } from "@secondline/workbench";
 import { CommandFailure, EXIT } from "../failure.ts";
-import { faults, LARGEST, readText } from "../input.ts";
+import { faults, LARGEST_BYTES, readText } from "../input.ts";
 
 const { say } = newRigWords;
 
@@ -20,7 +20,7 @@ export function givenAnswers(file: string | undefined, sets: readonly string[]):
 }
 
 function fileAnswers(file: string): Answers {
-  const read = readAnswers(readText(file, LARGEST.rig));
+  const read = readAnswers(readText(file, LARGEST_BYTES.rig));
   if (!read.ok) throw faults(file, read);
   return read.answers;
 }

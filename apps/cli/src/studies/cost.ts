@@ -5,7 +5,7 @@ import { saySweep, timeText } from "@secondline/words/sweep";
 import { USUAL_SPEED } from "@secondline/workbench";
 
 /** Runs of which the work is estimated, spread over the plan [-]. */
-const SAMPLED = 24;
+const SAMPLED_RUNS = 24;
 /** Below this the speed is not worth a measurement [s of one core]. */
 const WORTH_MEASURING = 30;
 /** A line of results, about [bytes]. */
@@ -21,7 +21,7 @@ export interface Cost {
 
 /** Of `open` runs of a plan. */
 export function costOf(plan: PlanRuns, open: number): Cost {
-  const count = Math.min(SAMPLED, plan.count);
+  const count = Math.min(SAMPLED_RUNS, plan.count);
   const works = Array.from({ length: count }, (_, i) => ({
     number: Math.floor(((i + 0.5) * plan.count) / count),
     work: plan.work(Math.floor(((i + 0.5) * plan.count) / count)),
@@ -50,11 +50,12 @@ function speedOf(
   return undefined;
 }
 
-const CORES = [1, 16, 1000] as const;
+/** Numbers of cores that the cost is told for [-]. */
+const CORE_COUNTS = [1, 16, 1000] as const;
 /** "About 2 hours on one core, 8 minutes on 16, 8 s on 1000." No core makes less than one run. */
 export function costText({ runs, seconds, bytes, measured }: Cost): string {
   const on = (cores: number) => timeText((seconds * Math.ceil(runs / cores)) / Math.max(1, runs));
-  const [one, some, many] = CORES.map(on);
+  const [one, some, many] = CORE_COUNTS.map(on);
   return saySweep("study.cost", {
     runs,
     one: one!,

@@ -10,7 +10,7 @@ export interface LineAt {
   readonly length: number;
 }
 
-const PIECE = 1 << 20;
+const PIECE_BYTES = 1 << 20;
 const NEWLINE = 10;
 
 /** Hands every whole line on; returns where the last of them ends, and whether something torn follows. */
@@ -21,11 +21,11 @@ export function scanLines(
   const file = openSync(path, "r");
   try {
     const { size } = fstatSync(file);
-    const piece = Buffer.alloc(PIECE);
+    const piece = Buffer.alloc(PIECE_BYTES);
     let rest = Buffer.alloc(0);
     let [end, number, place] = [0, 0, 0];
     while (place < size) {
-      const read = readSync(file, piece, 0, Math.min(PIECE, size - place), place);
+      const read = readSync(file, piece, 0, Math.min(PIECE_BYTES, size - place), place);
       if (read === 0) break;
       place += read;
       const bytes = Buffer.concat([rest, piece.subarray(0, read)]);

@@ -12,7 +12,7 @@ import {
 } from "@secondline/scenarios";
 import { changeText, saySweep, sweepWords } from "@secondline/words/sweep";
 import { CommandFailure, EXIT } from "../failure.ts";
-import { faults, LARGEST, readJsonFile, readText } from "../input.ts";
+import { faults, LARGEST_BYTES, readJsonFile, readText } from "../input.ts";
 
 /** More runs than this no study makes [-]. */
 const MOST_RUNS = 10_000_000;
@@ -21,7 +21,7 @@ const MOST_LINES = 20;
 const refuse = (lines: readonly string[]): CommandFailure => new CommandFailure(EXIT.input, lines.slice(0, MOST_LINES));
 
 export function readPlanFile(file: string): PlanRuns {
-  const { document, issues } = readJsonFile(file, LARGEST.rig);
+  const { document, issues } = readJsonFile(file, LARGEST_BYTES.rig);
   const texts = checkTexts(document, "a plan");
   const before = [...issues, ...texts.issues];
   if (texts.bottomless || before.length > 0) throw faults(file, { issues: before });
@@ -60,7 +60,7 @@ function plannedRig(
   name: string,
   plan: PlanRuns["plan"],
 ): { readonly planned: PlannedRig; readonly wrong: readonly string[] } {
-  const reading = readRig(readText(path, LARGEST.rig));
+  const reading = readRig(readText(path, LARGEST_BYTES.rig));
   if (!reading.ok) throw faults(path, reading);
   const { rig, document } = reading;
   const read = plan.sweeps.map(({ over }) =>

@@ -44,14 +44,14 @@ export const headOf = (plan: string, name: string, code: string, runs: number): 
 });
 
 const refuse = (...lines: readonly string[]): CommandFailure => new CommandFailure(EXIT.input, lines);
-const NAME = /^runs-(\d+)-of-(\d+)\.jsonl$/;
+const RESULT_FILE = /^runs-(\d+)-of-(\d+)\.jsonl$/;
 const fileOf = ({ index, of }: Shard): string => `runs-${index}-of-${of}.jsonl`;
 
 /** Files of results in a folder, by name. */
 export function resultFiles(folder: string): readonly string[] {
   try {
     return readdirSync(folder)
-      .filter((name) => NAME.test(name))
+      .filter((name) => RESULT_FILE.test(name))
       .sort()
       .map((name) => join(folder, name));
   } catch (error) {

@@ -3,7 +3,7 @@ import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { breakLogOf } from "../../src/breakLogFile.ts";
 import { CommandFailure, EXIT } from "../../src/failure.ts";
-import { jsonOf, LARGEST } from "../../src/input.ts";
+import { jsonOf, LARGEST_BYTES } from "../../src/input.ts";
 import { problemOf } from "../../src/problemFile.ts";
 import { recordingOf } from "../../src/recordingFile.ts";
 import { rigOf } from "../../src/rigFile.ts";
@@ -26,7 +26,7 @@ export const FORMATS = {
   wear: { text: readFileSync(demo("old-rig-wear.json"), "utf8"), read: (text: string) => wearOf("wear.json", text) },
   problem: {
     text: readFileSync(fixture("short-fall.json"), "utf8"),
-    read: (text: string) => problemOf(jsonOf("problem.json", text, LARGEST.problem)),
+    read: (text: string) => problemOf(jsonOf("problem.json", text, LARGEST_BYTES.problem)),
   },
   breakLog: { text: readFileSync(fixture("breaks.csv"), "utf8"), read: (text: string) => breakLogOf("log.csv", text) },
   recording: { text: RECORDING, read: (text: string) => recordingOf("fall.csv", text) },

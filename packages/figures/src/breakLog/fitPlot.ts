@@ -7,12 +7,13 @@ import type { Axis, Place, Plot, PlotRow, Rule } from "../plot/plot.ts";
 import { roundTicks } from "../roundTicks.ts";
 import { digits, kN, testMark, testRow } from "./testMarks.ts";
 
-/** Shares at which the curve and its band are worked out. */
-const SHARES = [0.01, 0.02, 0.05, 0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 0.95, 0.98, 0.99];
-const TICKS = [0.0001, 0.001, 0.01, 0.05, 0.2, 0.5, 0.8, 0.95, 0.99, 0.999, 0.9999];
+/** Shares at which the curve and its band are worked out [-]. */
+const CURVE_SHARES = [0.01, 0.02, 0.05, 0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 0.95, 0.98, 0.99];
+/** Shares that the axis of probability names [-]. */
+const TICK_SHARES = [0.0001, 0.001, 0.01, 0.05, 0.2, 0.5, 0.8, 0.95, 0.99, 0.999, 0.9999];
 /** Of more tests the band is narrower than its curve is thick, and takes minutes. */
 const MOST_FOR_BAND = 300;
-const STANDARD = { location: 0, logScale: 0 };
+const STANDARD_PARAMETERS = { location: 0, logScale: 0 };
 
 export function fitPlot(group: GroupReport, words: BreakLogWords): Plot {
   const { say } = words;
@@ -25,7 +26,8 @@ export function fitPlot(group: GroupReport, words: BreakLogWords): Plot {
   // A survivor before any break has no share below it: it stands at the foot of the paper.
   const heightOf = (share: number) => Math.max(y.from, up(share));
   const band = fit === undefined || tests.length > MOST_FOR_BAND ? [] : bandOf(group, fit);
-  const curve = fit === undefined ? [] : SHARES.map((share) => [familyQuantile(family, fit, share), share] as const);
+  const curve =
+    fit === undefined ? [] : CURVE_SHARES.map((share) => [familyQuantile(family, fit, share), share] as const);
   const bounds = [characteristic.at95, characteristic.at75];
   const loads = [
     ...tests.flatMap(({ result }) => (result.kind === "between" ? [result.from, result.to] : [result.value])),
@@ -106,7 +108,7 @@ export function fitPlot(group: GroupReport, words: BreakLogWords): Plot {
 /** Height on the paper of a share that broke below. */
 function paper(family: FamilyName): (share: number) => number {
   return (share) => {
-    const z = familyQuantile(family, STANDARD, share);
+    const z = familyQuantile(family, STANDARD_PARAMETERS, share);
     return family === "normal" ? z : Math.log(z);
   };
 }
@@ -119,7 +121,7 @@ interface BandAt {
 
 /** 95 % profile-likelihood interval of the curve, share by share, where the sample bounds it. */
 function bandOf({ sample }: GroupReport, fit: Fit): BandAt[] {
-  return SHARES.flatMap((share) => {
+  return CURVE_SHARES.flatMap((share) => {
     const [low, high] = profileInterval(sample, fit, { kind: "quantile", p: share }, 0.95);
     return low > 0 && Number.isFinite(high) ? [{ share, low, high }] : [];
   });
@@ -141,7 +143,7 @@ function loadAxis(loads: readonly number[], across: (load: number) => number, la
 function shareAxis(positions: readonly number[], up: (share: number) => number, label: string): Axis {
   const inside = positions.filter((share) => share > 0 && share < 1);
   const [from, to] = [Math.min(0.01, ...inside), Math.max(0.99, ...inside)];
-  const ticks = TICKS.filter((share) => share >= from && share <= to);
+  const ticks = TICK_SHARES.filter((share) => share >= from && share <= to);
   return {
     label,
     from: up(from * 0.8),

@@ -5,12 +5,12 @@ import type { Curve, Mark, Place, Plot, PlotRow } from "../plot/plot.ts";
 import { roundTicks } from "../roundTicks.ts";
 import { digits, kN, testMark, testRow } from "./testMarks.ts";
 
-/** Heights within a row, in rows: words above, then the tests in levels, so that none covers another. */
-const WORDS = 0.68;
-const LEVEL = 0.42;
+/** Heights within a row, in rows: words above, then the tests in levels, so that none covers another [rows]. */
+const WORDS_HEIGHT = 0.68;
+const LEVEL_HEIGHT = 0.42;
 const MOST_LEVELS = 9;
 /** Two tests nearer to each other than this share of the axis are put on different levels [-]. */
-const NEAR = 0.022;
+const TOUCHING_SHARE = 0.022;
 const ROW_HEIGHT = 30;
 
 interface Row {
@@ -26,8 +26,8 @@ export function residualPlot({ stock, states }: StockResiduals, words: BreakLogW
   const rows: Row[] = [];
   for (const state of states) {
     const top = rows.at(-1)?.bottom ?? 0;
-    const levels = levelsOf(state.tests, 2 * edge * NEAR);
-    const bottom = top + WORDS + LEVEL * (Math.max(0, ...levels) + 1) + 0.28;
+    const levels = levelsOf(state.tests, 2 * edge * TOUCHING_SHARE);
+    const bottom = top + WORDS_HEIGHT + LEVEL_HEIGHT * (Math.max(0, ...levels) + 1) + 0.28;
     rows.push({ state, levels, top, bottom });
   }
   const most = rows.at(-1)?.bottom ?? 1;
@@ -44,12 +44,12 @@ export function residualPlot({ stock, states }: StockResiduals, words: BreakLogW
     },
     y: { label: "", from: most, to: 0, ticks: [] },
     strength: "x",
-    bands: rows.map(({ state, top, bottom }) => boxOf(state.band.map(percent), top + WORDS, bottom)),
+    bands: rows.map(({ state, top, bottom }) => boxOf(state.band.map(percent), top + WORDS_HEIGHT, bottom)),
     curves: rows.flatMap(curvesOf),
     marks: rows.flatMap(marksOf),
     rules: [],
     texts: rows.map(({ state, top }) => ({
-      at: [-edge, top + WORDS - 0.12],
+      at: [-edge, top + WORDS_HEIGHT - 0.12],
       text: say("figure.residuals.state", { state: state.state, count: state.tests.length }),
     })),
     height: Math.max(90, most * ROW_HEIGHT),
@@ -104,7 +104,7 @@ const boxOf = ([from, to]: readonly number[], top: number, bottom: number): Plac
 
 function curvesOf({ state, top, bottom }: Row): Curve[] {
   const upright = (at: number): Place[] => [
-    [at, top + WORDS],
+    [at, top + WORDS_HEIGHT],
     [at, bottom - 0.1],
   ];
   return [
@@ -115,7 +115,7 @@ function curvesOf({ state, top, bottom }: Row): Curve[] {
 
 function marksOf({ state, levels, top }: Row): Mark[] {
   return state.tests.map(({ test, expected }, i) =>
-    testMark(test, (load) => [percent(load / expected), top + WORDS + LEVEL * (levels[i]! + 0.5)]),
+    testMark(test, (load) => [percent(load / expected), top + WORDS_HEIGHT + LEVEL_HEIGHT * (levels[i]! + 0.5)]),
   );
 }
 

@@ -6,11 +6,12 @@ import type { Curve, Place, Plot, PlotRow, Tone } from "../plot/plot.ts";
 import { roundTicks } from "../roundTicks.ts";
 import { digits, kN, testMark, testRow } from "./testMarks.ts";
 
-const STEPS = 48;
+/** Steps of a curve along the doses [-]. */
+const CURVE_STEPS = 48;
 /** Room for marks of new pieces, over the range of doses [-]. */
 const LEFT_ROOM = 0.015;
 /** A part reaches the lower curves with this probability [-]. */
-const SURE = 0.95;
+const LOWER_CURVE_PROBABILITY = 0.95;
 
 interface At {
   readonly dose: number;
@@ -22,9 +23,13 @@ export function retentionPlot(stock: LineStock, retention: Retention, words: Bre
   const { say } = words;
   const { tested, validTo, unit, cause, basis } = retention;
   // Closest where the curves are steepest: at small doses.
-  const along = Array.from({ length: STEPS + 1 }, (_, i): At => {
-    const dose = validTo * (i / STEPS) ** 1.5;
-    return { dose, counts: retention.posterior(dose, SURE), builtIn: retention.prior(dose, SURE) };
+  const along = Array.from({ length: CURVE_STEPS + 1 }, (_, i): At => {
+    const dose = validTo * (i / CURVE_STEPS) ** 1.5;
+    return {
+      dose,
+      counts: retention.posterior(dose, LOWER_CURVE_PROBABILITY),
+      builtIn: retention.prior(dose, LOWER_CURVE_PROBABILITY),
+    };
   });
   const last = Math.max(...tested.map(({ dose }) => dose));
   const loads = tested.map(({ test: { result } }) => (result.kind === "between" ? result.to : result.value));

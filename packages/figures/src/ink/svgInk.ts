@@ -11,12 +11,12 @@ export interface SvgInk extends Ink {
 
 /** What `save` keeps. */
 interface Kept {
-  readonly values: Readonly<Record<(typeof KEPT)[number], unknown>>;
+  readonly values: Readonly<Record<(typeof KEPT_SETTINGS)[number], unknown>>;
   readonly dash: readonly number[];
   readonly groups: number;
   readonly place: Path["place"];
 }
-const KEPT = [
+const KEPT_SETTINGS = [
   "fillStyle",
   "strokeStyle",
   "lineWidth",
@@ -98,7 +98,7 @@ export function createSvgInk(measure: (text: string, font: string) => number, na
       );
     },
     save() {
-      const values = Object.fromEntries(KEPT.map((key) => [key, ink[key]])) as Kept["values"];
+      const values = Object.fromEntries(KEPT_SETTINGS.map((key) => [key, ink[key]])) as Kept["values"];
       stack.push({ values, dash, groups, place: path.place });
     },
     restore() {
@@ -152,12 +152,12 @@ class Gradient implements CanvasGradient {
 
 const opacity = (what: string, alpha: number) => (alpha >= 1 ? "" : ` ${what}-opacity="${number(alpha)}"`);
 
-const ANCHORS: Readonly<Record<string, string>> = { right: "end", end: "end", center: "middle" };
+const ANCHOR_OF_ALIGNMENT: Readonly<Record<string, string>> = { right: "end", end: "end", center: "middle" };
 
 /** A CSS font as attributes; the size is in px. */
 function fontOf(font: string, align: string): string {
   const [, style, weight, size, family] = /^(italic )?(?:(\d+) )?([\d.]+)px (.+)$/.exec(font) ?? [];
-  const anchor = ANCHORS[align];
+  const anchor = ANCHOR_OF_ALIGNMENT[align];
   return (
     ` font-family="${escapeXml(family ?? "sans-serif")}" font-size="${size ?? 10}"` +
     (weight === undefined || weight === "400" ? "" : ` font-weight="${weight}"`) +

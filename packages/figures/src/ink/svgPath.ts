@@ -89,7 +89,7 @@ export function paintOf(attribute: string, colour: string, alpha: number): strin
   return `${attribute}="${hex.slice(0, 7)}"${seen >= 1 ? "" : ` ${attribute.replace("-color", "")}-opacity="${number(seen)}"`}`;
 }
 
-const SIGNS: Readonly<Record<string, string>> = { "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;" };
+const ESCAPES: Readonly<Record<string, string>> = { "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;" };
 
 /** Text inside of XML; signs that XML forbids are left out. */
 export function escapeXml(text: string): string {
@@ -97,6 +97,6 @@ export function escapeXml(text: string): string {
     text
       // biome-ignore lint/suspicious/noControlCharactersInRegex: these are the ones to leave out
       .replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]/g, "")
-      .replace(/[&<>"]/g, (sign) => SIGNS[sign]!)
+      .replace(/[&<>"]/g, (sign) => ESCAPES[sign]!)
   );
 }

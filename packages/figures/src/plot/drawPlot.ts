@@ -3,7 +3,7 @@ import type { Ink } from "../ink/ink.ts";
 import { labelHeights } from "../labelHeights.ts";
 import type { Palette } from "../palette.ts";
 import { brokenLines } from "../sheet.ts";
-import { type Frame, frameOf, LETTERS, LINE, namedCurves } from "./frame.ts";
+import { type Frame, frameOf, LABEL_FONT, LINE_HEIGHT, namedCurves } from "./frame.ts";
 import { drawMark } from "./marks.ts";
 import type { Curve, Place, Plot, Tone } from "./plot.ts";
 
@@ -16,7 +16,7 @@ export function drawPlot(ink: Ink, plot: Plot, width: number, palette: Palette):
   const frame = frameOf(plot, width, ink);
   ink.save();
   ink.globalAlpha = 1;
-  ink.font = LETTERS;
+  ink.font = LABEL_FONT;
   drawGrid(ink, plot, frame, palette);
   ink.save();
   ink.beginPath();
@@ -103,7 +103,7 @@ function drawText(
   ink.fillStyle = palette.ink;
   ink.textAlign = "left";
   lines.forEach((line, i) => {
-    ink.fillText(line, left, y.px(at[1]) - (lines.length - 1 - i) * (LINE - 1));
+    ink.fillText(line, left, y.px(at[1]) - (lines.length - 1 - i) * (LINE_HEIGHT - 1));
   });
 }
 
@@ -115,7 +115,7 @@ function drawRules(
   palette: Palette,
 ): void {
   const placed = rules.map((rule, i) => {
-    const [place, foot] = [frame.x.px(rule.x), top - 4 - LINE * (rules.length - 1 - i)];
+    const [place, foot] = [frame.x.px(rule.x), top - 4 - LINE_HEIGHT * (rules.length - 1 - i)];
     const wide = ink.measureText(rule.label).width + 5;
     const toLeft = rule.x > (x.from + x.to) / 2 ? place - wide > left - 30 : place + wide > right;
     return { ...rule, place, foot, wide, toLeft };
@@ -129,7 +129,7 @@ function drawRules(
   ink.setLineDash([]);
   for (const { place, foot, tone, label, wide, toLeft } of placed) {
     ink.fillStyle = palette.paper;
-    ink.fillRect(toLeft ? place - wide - 3 : place + 2, foot - 11, wide + 1, LINE - 2);
+    ink.fillRect(toLeft ? place - wide - 3 : place + 2, foot - 11, wide + 1, LINE_HEIGHT - 2);
     ink.fillStyle = toneColour(tone, palette);
     ink.textAlign = toLeft ? "right" : "left";
     ink.fillText(label, place + (toLeft ? -5 : 5), foot);
@@ -139,7 +139,7 @@ function drawRules(
 function nameBeside(ink: Ink, plot: Plot, frame: Frame, palette: Palette): void {
   const named = namedCurves(plot);
   const ends = named.map(({ points }) => clamped(frame.y.px(points.at(-1)![1]), frame.top, frame.bottom));
-  const heights = labelHeights(ends, LINE - 1);
+  const heights = labelHeights(ends, LINE_HEIGHT - 1);
   const over = Math.max(0, Math.max(0, ...heights) - frame.bottom);
   ink.textAlign = "left";
   named.forEach(({ label, tone }, i) => {
@@ -152,7 +152,7 @@ function nameBeside(ink: Ink, plot: Plot, frame: Frame, palette: Palette): void 
 function nameBelow(ink: Ink, plot: Plot, frame: Frame, palette: Palette): void {
   ink.textAlign = "left";
   namedCurves(plot).forEach(({ label, tone, width, dash }, i) => {
-    const y = frame.bottom + 52 + LINE * i - 4;
+    const y = frame.bottom + 52 + LINE_HEIGHT * i - 4;
     ink.strokeStyle = ink.fillStyle = toneColour(tone, palette);
     ink.lineWidth = width;
     ink.setLineDash(dash);

@@ -3,16 +3,16 @@ import { type Ink, SANS } from "../ink/ink.ts";
 import { type Scale, scaleOf } from "../scale.ts";
 import type { Curve, Plot } from "./plot.ts";
 
-export const LETTERS = `400 13px ${SANS}`;
+export const LABEL_FONT = `400 13px ${SANS}`;
 /** Height of a line of words [px]. */
-export const LINE = 16;
+export const LINE_HEIGHT = 16;
 /** Words over the frame begin so far down, and the axis and its label take so much under it [px]. */
-const HEAD = 8;
-const FOOT = 42;
-const GAP = 8;
-const EDGE = 12;
+const HEAD_HEIGHT = 8;
+const FOOT_HEIGHT = 42;
+const LABEL_GAP = 8;
+const EDGE_WIDTH = 12;
 /** Paper narrower than this names the curves under the plot, not beside it [px]. */
-const NARROW = 560;
+const NARROW_WIDTH = 560;
 
 export interface Frame {
   readonly x: Scale;
@@ -32,13 +32,15 @@ export const namedCurves = (plot: Plot): readonly (Curve & { readonly label: str
 
 /** `ink` measures the words that must find room. */
 export function frameOf(plot: Plot, width: number, ink: Pick<Ink, "font" | "measureText">): Frame {
-  ink.font = LETTERS;
+  ink.font = LABEL_FONT;
   const widest = (texts: readonly string[]) => Math.max(0, ...texts.map((text) => ink.measureText(text).width));
   const named = namedCurves(plot);
-  const beside = width >= NARROW;
-  const left = EDGE + widest(plot.y.ticks.map(({ text }) => text)) + GAP;
-  const right = width - (beside && named.length > 0 ? GAP + widest(named.map(({ label }) => label)) + EDGE : EDGE + 4);
-  const top = HEAD + LINE * (plot.rules.length + (plot.y.label === "" ? 0 : 1));
+  const beside = width >= NARROW_WIDTH;
+  const left = EDGE_WIDTH + widest(plot.y.ticks.map(({ text }) => text)) + LABEL_GAP;
+  const right =
+    width -
+    (beside && named.length > 0 ? LABEL_GAP + widest(named.map(({ label }) => label)) + EDGE_WIDTH : EDGE_WIDTH + 4);
+  const top = HEAD_HEIGHT + LINE_HEIGHT * (plot.rules.length + (plot.y.label === "" ? 0 : 1));
   // Words in the plot take two lines on narrow paper.
   const bottom = top + plot.height * (beside || plot.texts.length === 0 ? 1 : 1.6);
   return {
@@ -49,6 +51,6 @@ export function frameOf(plot: Plot, width: number, ink: Pick<Ink, "font" | "meas
     top,
     bottom,
     beside,
-    height: bottom + FOOT + (beside ? 0 : LINE * named.length),
+    height: bottom + FOOT_HEIGHT + (beside ? 0 : LINE_HEIGHT * named.length),
   };
 }

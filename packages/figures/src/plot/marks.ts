@@ -4,10 +4,12 @@ import type { Palette } from "../palette.ts";
 import type { Frame } from "./frame.ts";
 import type { Mark, Place } from "./plot.ts";
 
-const RADIUS = 4.5;
-/** Of one among many. */
+/** Radius of a dot [px]. */
+const DOT_RADIUS = 4.5;
+/** Radius of one dot among many [px]. */
 const RUN_RADIUS = 3;
-const ARROW = 15;
+/** Length of the arrow of a test that did not break [px]. */
+const ARROW_LENGTH = 15;
 
 export function drawMark(ink: Ink, mark: Mark, strength: "x" | "y", frame: Frame, palette: Palette): void {
   const at: Place = [frame.x.px(mark.at[0]), frame.y.px(mark.at[1])];
@@ -53,7 +55,7 @@ export function drawMark(ink: Ink, mark: Mark, strength: "x" | "y", frame: Frame
   }
 }
 
-function circle(ink: Ink, [x, y]: Place, radius = RADIUS): void {
+function circle(ink: Ink, [x, y]: Place, radius = DOT_RADIUS): void {
   ink.beginPath();
   ink.arc(x, y, radius, 0, 2 * Math.PI);
 }
@@ -73,7 +75,7 @@ function half(ink: Ink, [x, y]: Place, palette: Palette): void {
   ink.strokeStyle = palette.thinInk;
   ink.stroke();
   ink.beginPath();
-  ink.arc(x, y, RADIUS, -Math.PI / 2, Math.PI / 2);
+  ink.arc(x, y, DOT_RADIUS, -Math.PI / 2, Math.PI / 2);
   ink.fillStyle = palette.thinInk;
   ink.fill();
 }
@@ -83,15 +85,15 @@ function cross(ink: Ink, [x, y]: Place, palette: Palette): void {
   ink.lineWidth = 2;
   ink.beginPath();
   for (const side of [-1, 1]) {
-    ink.moveTo(x - RADIUS, y - side * RADIUS);
-    ink.lineTo(x + RADIUS, y + side * RADIUS);
+    ink.moveTo(x - DOT_RADIUS, y - side * DOT_RADIUS);
+    ink.lineTo(x + DOT_RADIUS, y + side * DOT_RADIUS);
   }
   ink.stroke();
 }
 
 /** From the mark towards [dx, dy]. */
 function arrow(ink: Ink, [x, y]: Place, [dx, dy]: Place): void {
-  const [tipX, tipY] = [x + dx * (RADIUS + ARROW), y + dy * (RADIUS + ARROW)];
+  const [tipX, tipY] = [x + dx * (DOT_RADIUS + ARROW_LENGTH), y + dy * (DOT_RADIUS + ARROW_LENGTH)];
   ink.beginPath();
   ink.moveTo(x, y);
   ink.lineTo(tipX, tipY);

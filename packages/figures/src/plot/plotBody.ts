@@ -17,7 +17,7 @@ export function plotSvg(plot: Plot, width: number, palette: Palette, measure: Me
 }
 
 /** Width of the plots on a sheet [px]. */
-const WIDTH = 860;
+const PLOT_WIDTH = 860;
 
 /** A sheet of plots as an SVG document, with its title above, and cautions and foot below. */
 export function plotsSvg(
@@ -26,28 +26,34 @@ export function plotsSvg(
   palette: Palette,
   measure: Measure,
 ): string {
-  const body = plotsBody(plots, WIDTH, palette, measure);
+  const body = plotsBody(plots, PLOT_WIDTH, palette, measure);
   return sheetSvg({ words: { ...words, lines: [] }, palette, body }, measure);
 }
 
-const EDGE = 20;
-const GAP = 34;
-const HEADING = { font: `600 16px ${SERIF}`, line: 21 };
-const NOTE = { font: `400 14px ${SERIF}`, line: 19 };
+/** Room at either edge of the sheet [px]. */
+const SHEET_EDGE = 20;
+/** Room between two plots [px]. */
+const PLOT_GAP = 34;
+const HEADING_LETTERS = { font: `600 16px ${SERIF}`, line: 21 };
+const NOTE_LETTERS = { font: `400 14px ${SERIF}`, line: 19 };
 
 /** Plots under one another, each with its title above and its notes below; a note is said once on a sheet. */
 export function plotsBody(plots: readonly Plot[], width: number, palette: Palette, measure: Measure): PictureBody {
-  const inner = width - 2 * EDGE;
+  const inner = width - 2 * SHEET_EDGE;
   const ink = createSvgInk(measure);
-  let y = EDGE;
+  let y = SHEET_EDGE;
   const said = new Set<string>();
   const placed = plots.map((plot) => {
-    const heading = brokenLines(plot.title, inner, (text) => measure(text, HEADING.font));
+    const heading = brokenLines(plot.title, inner, (text) => measure(text, HEADING_LETTERS.font));
     const fresh = plot.notes.filter((note) => !said.has(note));
     for (const note of fresh) said.add(note);
-    const notes = fresh.flatMap((note) => brokenLines(note, inner, (text) => measure(text, NOTE.font)));
+    const notes = fresh.flatMap((note) => brokenLines(note, inner, (text) => measure(text, NOTE_LETTERS.font)));
     const top = y;
-    y += heading.length * HEADING.line + plotHeight(plot, inner, ink) + notes.length * NOTE.line + GAP;
+    y +=
+      heading.length * HEADING_LETTERS.line +
+      plotHeight(plot, inner, ink) +
+      notes.length * NOTE_LETTERS.line +
+      PLOT_GAP;
     return { plot, heading, notes, top };
   });
   return {
@@ -67,19 +73,19 @@ interface Placed {
 }
 
 function drawOne(ink: Ink, { plot, heading, notes, top }: Placed, width: number, palette: Palette): void {
-  const lines = (texts: readonly string[], { font, line }: typeof NOTE, from: number, colour: string) => {
+  const lines = (texts: readonly string[], { font, line }: typeof NOTE_LETTERS, from: number, colour: string) => {
     ink.font = font;
     ink.fillStyle = colour;
     ink.textAlign = "left";
     texts.forEach((text, i) => {
-      ink.fillText(text, EDGE, from + 15 + i * line);
+      ink.fillText(text, SHEET_EDGE, from + 15 + i * line);
     });
     return from + texts.length * line;
   };
-  const below = lines(heading, HEADING, top, palette.ink);
+  const below = lines(heading, HEADING_LETTERS, top, palette.ink);
   ink.save();
-  ink.translate(EDGE, below);
+  ink.translate(SHEET_EDGE, below);
   drawPlot(ink, plot, width, palette);
   ink.restore();
-  lines(notes, NOTE, below + plotHeight(plot, width, ink) + 2, palette.softInk);
+  lines(notes, NOTE_LETTERS, below + plotHeight(plot, width, ink) + 2, palette.softInk);
 }

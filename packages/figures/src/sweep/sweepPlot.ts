@@ -6,10 +6,11 @@ import type { Axis, Curve, Mark, Place, Plot, PlotRow } from "../plot/plot.ts";
 import { roundTicks } from "../roundTicks.ts";
 
 /** Height of the space between the axes [px]. */
-const HEIGHT = 280;
-const TICKS = 7;
+const AXES_HEIGHT = 280;
+/** About so many ticks on an axis [-]. */
+const TICK_COUNT = 7;
 /** Over and under what is drawn, of its height [-]. */
-const ROOM = 0.08;
+const HEADROOM_SHARE = 0.08;
 const LIMIT_DASH = [7, 4];
 /** Beside the outermost of values that stand apart, of a step [-]. */
 const APART_ROOM = 0.5;
@@ -21,7 +22,7 @@ export function sweepPlot(rig: Rig, swept: Swept, names: readonly string[]): Plo
 }
 
 const common = (rig: Rig, swept: Swept) =>
-  ({ figure: "sweep", of: swept.rigName, title: words.head(rig, swept), strength: "y", height: HEIGHT }) as const;
+  ({ figure: "sweep", of: swept.rigName, title: words.head(rig, swept), strength: "y", height: AXES_HEIGHT }) as const;
 
 function curvePlot(rig: Rig, swept: Swept, knob: Knob, name: string): Plot {
   const { points, line, limits, kept } = swept;
@@ -99,7 +100,7 @@ function valueAxis({ what, points, line = [], limits }: Swept): Axis {
     .map(({ limit }) => limit.value)
     .filter((value) => value > least - 2 * (most - least) && value < most + 2 * (most - least));
   const [low, high] = [Math.min(least, ...near), Math.max(most, ...near)];
-  const room = ROOM * (high - low || Math.abs(high) || 1);
+  const room = HEADROOM_SHARE * (high - low || Math.abs(high) || 1);
   const scale = what.kind === "load" ? 1000 : 1;
   const [from, to] = [low - room, high + room];
   return {
@@ -117,7 +118,7 @@ function knobAxis(knob: Knob, name: string): Axis {
   const room = isApart(knob) ? APART_ROOM : 0;
   const ticks = isApart(knob)
     ? Array.from({ length: to - from + 1 }, (_, i) => from + i)
-    : roundTicks(from, to, TICKS).filter((at) => at >= from && at <= to);
+    : roundTicks(from, to, TICK_COUNT).filter((at) => at >= from && at <= to);
   return {
     label: unit === "" ? name : `${name} [${unit}]`,
     from: from - room,
@@ -151,7 +152,7 @@ function mapPlot(rig: Rig, swept: Swept, [first, second]: readonly [Knob, Knob],
         ? [{ at: [values[0]!, values[1]!] as Place, text: words.sweep.value(swept.what, curve.value), off: 10 }]
         : [],
     ),
-    height: Math.min(420, Math.max(HEIGHT, 46 * new Set(points.map(({ values }) => values[1])).size)),
+    height: Math.min(420, Math.max(AXES_HEIGHT, 46 * new Set(points.map(({ values }) => values[1])).size)),
     rows: points.map((point): PlotRow => rowOf(swept, point)),
   };
 }

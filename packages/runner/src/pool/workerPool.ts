@@ -11,8 +11,8 @@ import { keepFew, type Task, type TaskKind, type Tasks, type TaskValue, type Tas
 import { ASSESSMENTS_KEPT, type FromWorker, type PoolWorker, type SpawnWorker } from "./messages.ts";
 
 /** Who waits for a task: an earlier rank goes before all later ones. */
-const RANKS = ["eye", "study", "background"] as const;
-export type Rank = (typeof RANKS)[number];
+const TASK_RANKS = ["eye", "study", "background"] as const;
+export type Rank = (typeof TASK_RANKS)[number];
 
 /** What whoever asked may still say of a request, with all of its tasks; the pool is told of it by `look()`. */
 export interface Ticket {
@@ -115,7 +115,7 @@ export class WorkerPool {
   dispose(): void {
     for (const member of this.#members) member.worker.terminate();
     this.#members.clear();
-    for (const rank of RANKS) this.#waiting[rank].length = 0;
+    for (const rank of TASK_RANKS) this.#waiting[rank].length = 0;
     for (const job of this.#open.values()) job.settle(CANCELLED);
   }
 
@@ -130,7 +130,7 @@ export class WorkerPool {
   }
 
   #first(): Job | undefined {
-    for (const rank of RANKS) {
+    for (const rank of TASK_RANKS) {
       const job = this.#waiting[rank].find(({ call }) => !call.ticket.paused);
       if (job) return job;
     }
@@ -167,7 +167,7 @@ export class WorkerPool {
   }
 
   #refuse(message: string): void {
-    for (const rank of RANKS) this.#waiting[rank].length = 0;
+    for (const rank of TASK_RANKS) this.#waiting[rank].length = 0;
     for (const job of this.#open.values()) job.settle(failed("noWorker", message));
   }
 

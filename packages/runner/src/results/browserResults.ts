@@ -2,7 +2,7 @@
 import type { RunResult } from "@secondline/scenarios";
 import type { RunResults } from "./runResults.ts";
 
-const STORE = "runs";
+const RUNS_STORE = "runs";
 const BY_USE = "used";
 /** Some 30 MB. */
 const MOST_RUNS = 6000;
@@ -38,7 +38,7 @@ export function browserResults({
       const db = await database();
       if (!db) return keys.map(() => undefined);
       try {
-        const store = db.transaction(STORE).objectStore(STORE);
+        const store = db.transaction(RUNS_STORE).objectStore(RUNS_STORE);
         const entries = await Promise.all(keys.map((key) => done<Entry | undefined>(store.get(key))));
         return entries.map((entry) => entry?.result);
       } catch {
@@ -48,7 +48,7 @@ export function browserResults({
     async put(key, result) {
       const db = await database();
       try {
-        const store = db?.transaction(STORE, "readwrite").objectStore(STORE);
+        const store = db?.transaction(RUNS_STORE, "readwrite").objectStore(RUNS_STORE);
         if (!store) return;
         await done(store.put({ result, used: Date.now() } satisfies Entry, key));
         if (++written % TIDY_EVERY === 0) await tidy(store, mostRuns);
@@ -63,23 +63,23 @@ export function browserResults({
 const OPEN_PATIENCE_MS = 2000;
 const patience = () => new Promise<undefined>((resolve) => setTimeout(resolve, OPEN_PATIENCE_MS, undefined));
 
-const META = "meta";
-const CODE = "code";
+const META_STORE = "meta";
+const CODE_KEY = "code";
 
 async function open(name: string, code: string): Promise<IDBDatabase> {
   const opening = indexedDB.open(name, 1);
   opening.onupgradeneeded = () => {
-    opening.result.createObjectStore(STORE).createIndex(BY_USE, BY_USE);
-    opening.result.createObjectStore(META);
+    opening.result.createObjectStore(RUNS_STORE).createIndex(BY_USE, BY_USE);
+    opening.result.createObjectStore(META_STORE);
   };
   const db = await done(opening);
   // A newer version of the page wants another form: it may have it.
   db.onversionchange = () => db.close();
-  const both = db.transaction([STORE, META], "readwrite");
-  const meta = both.objectStore(META);
-  if ((await done(meta.get(CODE))) !== code) {
-    await done(both.objectStore(STORE).clear());
-    await done(meta.put(code, CODE));
+  const both = db.transaction([RUNS_STORE, META_STORE], "readwrite");
+  const meta = both.objectStore(META_STORE);
+  if ((await done(meta.get(CODE_KEY))) !== code) {
+    await done(both.objectStore(RUNS_STORE).clear());
+    await done(meta.put(code, CODE_KEY));
   }
   return db;
 }

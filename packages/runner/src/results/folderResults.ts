@@ -11,7 +11,7 @@ import type { RunResult } from "@secondline/scenarios";
 import type { RunResults } from "./runResults.ts";
 
 /** Changed whenever files of before cannot be read any more. */
-const FORMAT = "secondline-run 1";
+const FILE_FORMAT = "secondline-run 1";
 const NEWLINE = 10;
 const MOST_BYTES = 512 * 2 ** 20;
 
@@ -63,13 +63,13 @@ export function folderResults({ folder, code, mostBytes = MOST_BYTES }: FolderRe
 
 function packed(result: RunResult): Buffer {
   const body = serialize(result);
-  return Buffer.concat([Buffer.from(`${FORMAT} ${sha256(body)}\n`), body]);
+  return Buffer.concat([Buffer.from(`${FILE_FORMAT} ${sha256(body)}\n`), body]);
 }
 
 function unpacked(file: Buffer): RunResult | undefined {
   const end = file.indexOf(NEWLINE);
   const body = file.subarray(end + 1);
-  if (end < 0 || file.subarray(0, end).toString() !== `${FORMAT} ${sha256(body)}`) return undefined;
+  if (end < 0 || file.subarray(0, end).toString() !== `${FILE_FORMAT} ${sha256(body)}`) return undefined;
   return deserialize(body) as RunResult;
 }
 

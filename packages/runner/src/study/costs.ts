@@ -2,7 +2,7 @@
 import type { RunOrder } from "@secondline/scenarios";
 
 /** Weight of the latest run in the mean [-]. */
-const LATEST = 0.3;
+const LATEST_WEIGHT = 0.3;
 
 export class RunCosts {
   readonly #ms = new Map<string, number>();
@@ -10,7 +10,7 @@ export class RunCosts {
   took(order: RunOrder, ms: number): void {
     const kind = kindOf(order);
     const mean = this.#ms.get(kind) ?? ms;
-    this.#ms.set(kind, mean + LATEST * (ms - mean));
+    this.#ms.set(kind, mean + LATEST_WEIGHT * (ms - mean));
   }
 
   /** Positions of the orders, longest first; what has not been seen comes before all that has, in the order given. */

@@ -7,11 +7,14 @@ export interface Known {
   readonly strengths: RigStrengths;
 }
 
-const KNOWN = new WeakMap<Assessed, Known>();
+const KNOWN_OF_ASSESSED = new WeakMap<Assessed, Known>();
 
 /** Thousands of break tests stay behind: runs ask for the strengths alone. */
 export function knownOf(assessed: Assessed): Known {
-  const found = KNOWN.get(assessed) ?? { rig: assessed.rig, strengths: rigStrengths(assessed.rig, assessed.tests) };
-  KNOWN.set(assessed, found);
+  const found = KNOWN_OF_ASSESSED.get(assessed) ?? {
+    rig: assessed.rig,
+    strengths: rigStrengths(assessed.rig, assessed.tests),
+  };
+  KNOWN_OF_ASSESSED.set(assessed, found);
   return found;
 }

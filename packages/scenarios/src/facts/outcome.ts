@@ -173,7 +173,7 @@ export interface Outcome {
   readonly parts: readonly PartOutcome[];
   /** The pull on the person. */
   readonly person?: PersonMargin;
-  /** The part with the least share of what is required of it. */
+  /** The part with the least share of its required margin. */
   readonly leastMargin?: PartId;
   /** The part that is likeliest to be the first to fail in the worst what-if. */
   readonly firstToFail?: PartId;

@@ -1,6 +1,7 @@
 /** Tests of samples of which a log says the same: what is asked of the sample need be asked once for all of them. */
-import type { BreakTest } from "./breakTest.ts";
+
 import { grouped } from "./grouped.ts";
+import type { BreakTest } from "./logEntry.ts";
 
 export interface AlikeTests {
   /** Any of them; they differ in batch, date, result and notes only. */
@@ -8,14 +9,14 @@ export interface AlikeTests {
   readonly tests: readonly BreakTest[];
 }
 
-const KEPT = new WeakMap<readonly BreakTest[], readonly AlikeTests[]>();
+const GROUPS_OF_LOG = new WeakMap<readonly BreakTest[], readonly AlikeTests[]>();
 
 /** All tests of a log, in the order in which their samples first appear. A log is taken to stay as it is. */
 export function alikeTests(tests: readonly BreakTest[]): readonly AlikeTests[] {
-  const kept = KEPT.get(tests);
+  const kept = GROUPS_OF_LOG.get(tests);
   if (kept !== undefined) return kept;
   const found = [...grouped(tests, sampleOf).values()].map((alike) => ({ sample: alike[0]!, tests: alike }));
-  KEPT.set(tests, found);
+  GROUPS_OF_LOG.set(tests, found);
   return found;
 }
 

@@ -17,7 +17,7 @@ import {
 import { logSpread } from "../derating/lognormal.ts";
 
 /** Share of parts that reach the characteristic value, when nothing else is asked for [-]. */
-export const CONTENT = 0.95;
+export const CHARACTERISTIC_CONTENT = 0.95;
 /** Coefficient of variation assumed where one or two tests cannot show one: twice that of a good make of webbing [-]. */
 export const ASSUMED_SPREAD = 0.2;
 /** Results with a place (a breaking load or an interval) from which a sample can show its own spread. */
@@ -45,7 +45,7 @@ export interface CharacteristicOptions {
 export function characteristicValues(
   sample: readonly Observation[],
   confidences: readonly number[],
-  { batches = [], content = CONTENT }: CharacteristicOptions = {},
+  { batches = [], content = CHARACTERISTIC_CONTENT }: CharacteristicOptions = {},
 ): Characteristic[] {
   const places = sample.filter((o) => o.kind === "exact" || o.kind === "between").map(observationPlace);
   if (places.length < FAILURES_FOR_SPREAD) return confidences.map((c) => assumedSpread(sample, c, content));

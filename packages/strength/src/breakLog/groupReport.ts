@@ -16,11 +16,11 @@ import {
   profileInterval,
   standardDeviation,
 } from "@secondline/statistics";
-import type { BreakTest } from "./breakTest.ts";
-import { brokenValues, CONTENT, characteristicValues } from "./characteristic.ts";
+import { brokenValues, CHARACTERISTIC_CONTENT, characteristicValues } from "./characteristic.ts";
 import { type Doubt, doubtsOf } from "./doubts.ts";
 import { grouped } from "./grouped.ts";
 import type { FamilyReport, GroupFindings } from "./groupFindings.ts";
+import type { BreakTest } from "./logEntry.ts";
 import { narrowing } from "./narrowing.ts";
 
 export interface GroupReport extends GroupFindings {
@@ -30,7 +30,7 @@ export interface GroupReport extends GroupFindings {
 /** The published significance levels are no good for fewer values [-]. */
 const LEAST_FOR_GOODNESS = 5;
 /** Significance below which a family is rejected [-]. */
-const REJECT = 0.05;
+const REJECTION_SIGNIFICANCE = 0.05;
 
 export interface ReportOptions {
   /** Share of parts that reach the characteristic value; default 0.95 [-]. */
@@ -41,13 +41,13 @@ export function groupReport(
   key: string,
   label: string,
   tests: readonly BreakTest[],
-  { content = CONTENT }: ReportOptions = {},
+  { content = CHARACTERISTIC_CONTENT }: ReportOptions = {},
 ): GroupReport {
   const sample = tests.map((test) => test.result);
   const values = exactValues(sample);
   const fits = FAMILY_NAMES.map((name) => fitFamily(sample, name));
   const families = fits.flatMap((fit) => (fit.ok ? [familyReport(sample, fit)] : []));
-  const accepted = families.filter((f) => (f.goodness?.significance ?? 1) >= REJECT);
+  const accepted = families.filter((f) => (f.goodness?.significance ?? 1) >= REJECTION_SIGNIFICANCE);
   const best = [...(accepted.length > 0 ? accepted : families)].sort(
     (a, b) => (a.fit.aicc ?? a.fit.aic) - (b.fit.aicc ?? b.fit.aic),
   )[0];
@@ -86,7 +86,7 @@ function familyReport(sample: readonly Observation[], fit: Fit): FamilyReport {
   return {
     fit,
     median: interval(0.5),
-    fivePercent: interval(1 - CONTENT),
+    fivePercent: interval(1 - CHARACTERISTIC_CONTENT),
     ...(testable ? { goodness: andersonDarling(values, fit.family, unbiased(values, fit)) } : {}),
   };
 }

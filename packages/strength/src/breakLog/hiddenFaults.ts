@@ -1,17 +1,17 @@
 /** Faults of cells that hold characters which are not seen: they could forge what is shown of a test. */
 import { HIDDEN_REMEDY, hiddenCharacter, visibleText } from "@secondline/rig";
-import type { LogColumn, LogFault } from "./breakTest.ts";
-import type { TestFields } from "./readTest.ts";
+import type { LogColumn, LogFault } from "./logEntry.ts";
+import type { TestFields } from "./readEntry.ts";
 
 /** Text in which nothing can be hidden: most of every log. */
-const PLAIN = /^[ -~]*$/;
+const PLAIN_TEXT = /^[ -~]*$/;
 
 /** One fault for every such cell of a line. A note may have several lines. */
 export function hiddenFaults(fields: TestFields, line: number): LogFault[] {
   const faults: LogFault[] = [];
   for (const column of Object.keys(fields) as LogColumn[]) {
     const text = fields[column]!;
-    const hidden = PLAIN.test(text) ? undefined : hiddenCharacter(text, column === "note");
+    const hidden = PLAIN_TEXT.test(text) ? undefined : hiddenCharacter(text, column === "note");
     if (hidden === undefined) continue;
     const message = `There is ${hidden} in this cell. ${HIDDEN_REMEDY}.`;
     faults.push({ line, column, got: `"${visibleText(text)}"`, expected: "text without hidden characters", message });

@@ -1,5 +1,5 @@
 /** How a break log is laid out: what parts its cells, how its columns are spelt, whether it writes 31.2 or 31,2. */
-import { LOG_COLUMNS, type LogColumn, type LogFault } from "./breakTest.ts";
+import { LOG_COLUMNS, type LogColumn, type LogFault } from "./logEntry.ts";
 
 export interface Row {
   readonly cells: readonly string[];
@@ -45,7 +45,7 @@ export function meantColumn(written: string): LogColumn | undefined {
   return isColumn(bare) ? bare : undefined;
 }
 
-const NUMBERS: readonly LogColumn[] = [
+const NUMBER_COLUMNS: readonly LogColumn[] = [
   "months_outside",
   "sun_months",
   "falls",
@@ -66,7 +66,7 @@ export function withDecimalPoints(
   delimiter: Delimiter,
 ): { readonly rows: readonly Row[]; readonly faults: readonly LogFault[] } {
   if (delimiter === ",") return { rows, faults: [] };
-  const isNumber = columns.map((column) => (NUMBERS as readonly string[]).includes(column));
+  const isNumber = columns.map((column) => (NUMBER_COLUMNS as readonly string[]).includes(column));
   const cells = rows
     .slice(1)
     .flatMap(({ cells: row, line }) =>

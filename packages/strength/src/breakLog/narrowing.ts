@@ -20,7 +20,8 @@ export interface Narrowing {
   readonly gain: number;
 }
 
-const STEPS = [1, 2, 3, 5, 10, 20] as const;
+/** Numbers of further tests that are looked at [-]. */
+const MORE_TESTS = [1, 2, 3, 5, 10, 20] as const;
 /** What one or two tests are expected to scatter by, where they cannot show it: that of used webbing [-]. */
 const EXPECTED_SPREAD = 0.1;
 /** How much farther below the centre the lowest of the families lies than the lognormal one, among few tests [-]. */
@@ -62,5 +63,5 @@ export function narrowing(values: readonly number[], now: Characteristic): Narro
     const value = now.value * Math.exp(below - then);
     return { more, value, gain: value - now.value };
   };
-  return [...STEPS, Number.POSITIVE_INFINITY].map(at);
+  return [...MORE_TESTS, Number.POSITIVE_INFINITY].map(at);
 }

@@ -1,6 +1,5 @@
 /** Reads a break log: every fault with its line and column, and nothing imported when there is one. */
 import Papa from "papaparse";
-import { type BreakTest, LOG_COLUMNS, type LogColumn, type LogFault, REQUIRED_COLUMNS } from "./breakTest.ts";
 import {
   columnName,
   DELIMITER_NAMES,
@@ -12,7 +11,8 @@ import {
   withoutApostrophe,
   withoutEmptyEnd,
 } from "./layout.ts";
-import { readTest } from "./readTest.ts";
+import { type BreakTest, LOG_COLUMNS, type LogColumn, type LogFault, REQUIRED_COLUMNS } from "./logEntry.ts";
+import { readTest } from "./readEntry.ts";
 
 export type BreakLogReading =
   | { readonly ok: true; readonly tests: readonly BreakTest[] }

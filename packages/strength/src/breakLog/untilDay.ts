@@ -1,5 +1,5 @@
 /** Which tests were pulled by a day: a later one says nothing of what was known on it. */
-import type { BreakTest } from "./breakTest.ts";
+import type { BreakTest } from "./logEntry.ts";
 
 export interface TestsUntil {
   /** Pulled by the day, or without a date. */

@@ -1,6 +1,6 @@
 /** Writes a break log that `readBreakLog` reads back. */
 import Papa from "papaparse";
-import { type BreakTest, LOG_COLUMNS, type LogColumn } from "./breakTest.ts";
+import { type BreakTest, LOG_COLUMNS, type LogColumn } from "./logEntry.ts";
 
 /**
  * CSV with every column, loads in kilonewtons; marked as invented when any test is. A cell that a spreadsheet would compute begins

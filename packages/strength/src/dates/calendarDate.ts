@@ -6,26 +6,26 @@ export type PlainDate = Temporal.PlainDate;
 /** Days in a mean month of the Gregorian calendar [days]. */
 const DAYS_PER_MONTH = 30.436875;
 
-const READ = new Map<string, PlainDate | undefined>();
+const READ_DATES = new Map<string, PlainDate | undefined>();
 /** Days in ten years and some: records and logs name few different ones, again and again. */
 const MOST_KEPT = 4000;
 
-const WRITTEN = /^\d{4}-\d{2}-\d{2}$/;
+const DATE_PATTERN = /^\d{4}-\d{2}-\d{2}$/;
 
 /** Whether `readDate` reads it, at a hundredth of the time; a day that a month lacks comes back as another one. */
 export function isDate(text: string): boolean {
-  if (!WRITTEN.test(text)) return false;
+  if (!DATE_PATTERN.test(text)) return false;
   const day = new Date(`${text}T00:00:00Z`);
   return !Number.isNaN(day.getTime()) && day.toISOString().startsWith(text);
 }
 
 /** Reads YYYY-MM-DD strictly; undefined for anything else, 30 February included. */
 export function readDate(text: string): PlainDate | undefined {
-  if (!WRITTEN.test(text)) return undefined;
-  if (READ.has(text)) return READ.get(text);
-  if (READ.size >= MOST_KEPT) READ.clear();
+  if (!DATE_PATTERN.test(text)) return undefined;
+  if (READ_DATES.has(text)) return READ_DATES.get(text);
+  if (READ_DATES.size >= MOST_KEPT) READ_DATES.clear();
   const read = dateOf(text);
-  READ.set(text, read);
+  READ_DATES.set(text, read);
   return read;
 }
 

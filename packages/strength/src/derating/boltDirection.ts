@@ -7,13 +7,13 @@ import type { Basis } from "@secondline/rig";
 import { constant } from "./constantValues.ts";
 import { fixedFactor, type StrengthFactor } from "./factor.ts";
 
-const SOURCE =
+const DIRECTION_SOURCE =
   "EN 959:2018, 4.3.1 and 4.3.2: 15 kN axially, 25 kN radially; between them both parts of the pull count in a straight line, assumed";
 /** The two strengths are published; what lies between them is assumed. */
-const basisAt = (angle: number): Basis => ({ kind: angle === 0 ? "published" : "assumed", note: SOURCE });
+const basisAt = (angle: number): Basis => ({ kind: angle === 0 ? "published" : "assumed", note: DIRECTION_SOURCE });
 
 /** Closer than this to straight across, nothing of the pull counts as axial [rad]. */
-const ROUNDING = 1e-9;
+const STRAIGHT_ACROSS = 1e-9;
 
 function share(angle: number): number {
   return 1 / (Math.cos(angle) * (constant("bolt.radial") / constant("bolt.axial")) + Math.sin(angle));
@@ -29,12 +29,12 @@ const worstAngle = () => Math.atan(constant("bolt.axial") / constant("bolt.radia
 export function boltDirectionFactors(angle: number | undefined, field: string): StrengthFactor[] {
   const spread = constant("bolt.direction.spread");
   if (angle === undefined) {
-    const note = `the direction of the pull on the bolt is not written down: the worst one counts. ${SOURCE}`;
+    const note = `the direction of the pull on the bolt is not written down: the worst one counts. ${DIRECTION_SOURCE}`;
     const basis: Basis = { kind: "assumed", note };
     const value = share(worstAngle());
     return [fixedFactor({ name: "direction of pull", value, spread, basis, noData: true, blank: { field, best: 1 } })];
   }
-  if (angle >= Math.PI / 2 - ROUNDING) return [];
+  if (angle >= Math.PI / 2 - STRAIGHT_ACROSS) return [];
   return [fixedFactor({ name: "direction of pull", value: share(angle), spread, basis: basisAt(angle) })];
 }
 

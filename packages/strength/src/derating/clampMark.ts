@@ -4,7 +4,7 @@ import { constant } from "./constantValues.ts";
 import { evaluateFactor, type StrengthFactor } from "./factor.ts";
 import { logSpread, Z95 } from "./lognormal.ts";
 
-const BASIS: Basis = {
+const CLAMP_BASIS: Basis = {
   kind: "assumed",
   note: "no source found; that a long-clamped place is the weakest of an old line is common practice, the numbers are assumed",
 };
@@ -20,7 +20,7 @@ export function clampFactor(months: number, loadShare: number = constant("clamp.
     name: "clamp mark",
     cause: "clamp mark",
     shared: constant("clamp.shared"),
-    basis: BASIS,
+    basis: CLAMP_BASIS,
     validity: { quantity: "time in the clamp", unit: "months", from: 0, to: constant("clamp.to"), got: months },
     at: (m) => {
       const loss =

@@ -1,5 +1,5 @@
 /** Values of the constants of derating, each in the unit that its row in `constants.ts` names, with what it is and how it is known. */
-const VALUES = {
+const CONSTANT_VALUES = {
   "beyond.share": 0.5,
   "beyond.spread": 0.3,
   "unknown.value": 0.7,
@@ -125,7 +125,7 @@ const VALUES = {
   "reading.sag": 0.1,
 } as const;
 
-export type ConstantKey = keyof typeof VALUES;
+export type ConstantKey = keyof typeof CONSTANT_VALUES;
 
 /** The value of a constant, in the unit of its row. */
-export const constant = (key: ConstantKey): number => VALUES[key];
+export const constant = (key: ConstantKey): number => CONSTANT_VALUES[key];

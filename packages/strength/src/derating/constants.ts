@@ -30,7 +30,7 @@ const HSE = "HSE Contract Research Report 364/2001, ch. 3";
 const WSTDA = "WSTDA-UV-Sling-2003 as reproduced elsewhere";
 const UFC = "UFC 4-159-03 (2005), Table 6-8";
 
-const ROWS = [
+const CONSTANT_ROWS = [
   ["beyond.share", "", "higher", "assumed", "share of the value at the edge that counts beyond a range"],
   ["beyond.spread", "", "lower", "assumed", "least spread beyond a range"],
   ["unknown.value", "", "higher", "assumed", "a part of whose kind nothing is known, and a doubt without a number"],
@@ -221,18 +221,18 @@ const ROWS = [
 ] as const satisfies readonly Row[];
 
 /** A value without a row does not compile. */
-type Unsaid = Exclude<ConstantKey, (typeof ROWS)[number][0]>;
+type Unsaid = Exclude<ConstantKey, (typeof CONSTANT_ROWS)[number][0]>;
 type Whole<T extends never> = [T] extends [never] ? ConstantKey : never;
 
 /** The whole table, in its order. */
 export const CONSTANTS: ReadonlyMap<Whole<Unsaid>, Constant> = /* @__PURE__ */ new Map(
-  /* @__PURE__ */ ROWS.map(([key, unit, unsafe, status, meaning]) => [
+  /* @__PURE__ */ CONSTANT_ROWS.map(([key, unit, unsafe, status, meaning]) => [
     key,
     { value: constant(key), unit, unsafe, status, meaning },
   ]),
 );
 
-const HEADS = ["constant", "value", "unsafe if", "known", "what it is"];
+const TABLE_HEADS = ["constant", "value", "unsafe if", "known", "what it is"];
 
 /** The table in Markdown, one part of it for every first word of the keys. */
 export function constantsMarkdown(): string {
@@ -247,13 +247,13 @@ export function constantsMarkdown(): string {
         status,
         meaning,
       ]);
-      const widths = HEADS.map((head, i) => Math.max(head.length, ...cells.map((row) => row[i]!.length)));
+      const widths = TABLE_HEADS.map((head, i) => Math.max(head.length, ...cells.map((row) => row[i]!.length)));
       const line = (row: readonly string[], fill = " ") =>
         `| ${row.map((cell, i) => cell.padEnd(widths[i]!, fill)).join(" | ")} |`;
       return [
-        line(HEADS),
+        line(TABLE_HEADS),
         line(
-          HEADS.map(() => ""),
+          TABLE_HEADS.map(() => ""),
           "-",
         ),
         ...cells.map((row) => line(row)),

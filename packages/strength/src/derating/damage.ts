@@ -3,20 +3,23 @@ import type { Basis } from "@secondline/rig";
 import { constant } from "./constantValues.ts";
 import { evaluateFactor, type StrengthFactor } from "./factor.ts";
 
-const ABRASION: Basis = { kind: "assumed", note: "what is worn away carries nothing; the rest carries its share" };
-const CUT: Basis = {
+const ABRASION_BASIS: Basis = {
+  kind: "assumed",
+  note: "what is worn away carries nothing; the rest carries its share",
+};
+const CUT_BASIS: Basis = {
   kind: "assumed",
   note: "a cut edge draws load to its tip: half as much again as the cut's share of the width",
 };
 
 /** Factor of abraded webbing; `depth` is the share of the width that is worn [-]. */
 export function abrasionFactor(depth: number): StrengthFactor {
-  return damage("abrasion", depth, constant("abrasion.lossPerDepth"), ABRASION);
+  return damage("abrasion", depth, constant("abrasion.lossPerDepth"), ABRASION_BASIS);
 }
 
 /** Factor of a cut; `depth` is the share of the width that is cut [-]. */
 export function cutFactor(depth: number): StrengthFactor {
-  return damage("cut", depth, constant("cut.lossPerDepth"), CUT);
+  return damage("cut", depth, constant("cut.lossPerDepth"), CUT_BASIS);
 }
 
 function damage(name: string, depth: number, lossPerDepth: number, basis: Basis): StrengthFactor {

@@ -3,7 +3,7 @@ import type { Basis } from "@secondline/rig";
 import { constant } from "./constantValues.ts";
 import { evaluateFactor, type StrengthFactor } from "./factor.ts";
 
-const BASIS: Basis = {
+const FALLS_BASIS: Basis = {
   kind: "assumed",
   note: "no source found; a slow loss that levels off at a quarter of the strength, to be replaced by own break tests",
 };
@@ -14,7 +14,7 @@ export function fallsFactor(falls: number, on: "webbing" | "leash"): StrengthFac
     name: "falls",
     cause: `falls on ${on}`,
     shared: constant("falls.shared"),
-    basis: BASIS,
+    basis: FALLS_BASIS,
     validity: { quantity: "falls", unit: "falls", from: 0, to: constant("falls.to"), got: falls },
     at: (n) => {
       const loss = constant("falls.loss") * (1 - Math.exp(-n / constant("falls.count")));

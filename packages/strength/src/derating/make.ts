@@ -3,15 +3,21 @@ import type { Basis } from "@secondline/rig";
 import { constant } from "./constantValues.ts";
 import { fixedFactor, type StrengthFactor } from "./factor.ts";
 
-const TEXTILE: Basis = { kind: "assumed", note: "new textile parts scatter by about 5 % around the rated strength" };
-const METAL: Basis = { kind: "assumed", note: "metal parts scatter by about 5 %; wear and dents cost about as much" };
+const TEXTILE_BASIS: Basis = {
+  kind: "assumed",
+  note: "new textile parts scatter by about 5 % around the rated strength",
+};
+const METAL_BASIS: Basis = {
+  kind: "assumed",
+  note: "metal parts scatter by about 5 %; wear and dents cost about as much",
+};
 
 export function textileMake(stock: string): StrengthFactor {
   return fixedFactor({
     name: "make",
     value: 1,
     spread: constant("make.textile.spread"),
-    basis: TEXTILE,
+    basis: TEXTILE_BASIS,
     cause: `make of ${stock}`,
     shared: constant("make.textile.shared"),
   });
@@ -22,7 +28,7 @@ export function usedMetal(): StrengthFactor {
     name: "used metal",
     value: constant("make.metal.value"),
     spread: constant("make.metal.spread"),
-    basis: METAL,
+    basis: METAL_BASIS,
   });
 }
 

@@ -4,16 +4,16 @@ import { constant } from "./constantValues.ts";
 import { fixedFactor, type StrengthFactor } from "./factor.ts";
 import { standIn } from "./unknown.ts";
 
-const CHOKED: Basis = {
+const CHOKED_BASIS: Basis = {
   kind: "from memory",
   note: "EN 1492-1: choked 0.8 of the straight pull; a lifting association's table, seen second hand, has the same; spread assumed",
 };
-const BASKET: Basis = {
+const BASKET_BASIS: Basis = {
   kind: "from memory",
   note: "EN 1492-1: basket with its strands up to 45° off the pull 1.4 times the straight pull (2.0 only when they are parallel, which nobody sees to here); spread assumed",
 };
 
-const UNSAID =
+const UNSAID_NOTE =
   "how the sling is rigged is not written down; it counts as choked. A sling rated as it is rigged says that it is straight";
 
 /**
@@ -23,18 +23,18 @@ const UNSAID =
 export function riggedFactors(rigged: AnchorPart["rigged"], field: string): StrengthFactor[] {
   switch (rigged) {
     case undefined:
-      return [standIn({ ...choked(), name: "way of rigging" }, { field, best: 1 }, UNSAID)];
+      return [standIn({ ...choked(), name: "way of rigging" }, { field, best: 1 }, UNSAID_NOTE)];
     case "choked":
       return [choked()];
     case "basket":
       // It raises the strength, so whoever reads the result must be told.
-      return [riggedFactor("basket", constant("rigged.basket.value"), BASKET, true)];
+      return [riggedFactor("basket", constant("rigged.basket.value"), BASKET_BASIS, true)];
     case "straight":
       return [];
   }
 }
 
-const choked = () => riggedFactor("choked", constant("rigged.choked.value"), CHOKED, false);
+const choked = () => riggedFactor("choked", constant("rigged.choked.value"), CHOKED_BASIS, false);
 
 function riggedFactor(name: string, value: number, basis: Basis, flagged: boolean): StrengthFactor {
   return fixedFactor({ name, value, spread: constant("rigged.spread"), basis, ...(flagged ? { flagged } : {}) });

@@ -3,7 +3,7 @@ import type { Basis } from "@secondline/rig";
 import { constant } from "./constantValues.ts";
 import { evaluateFactor, type StrengthFactor } from "./factor.ts";
 
-const BASIS: Basis = {
+const SEWING_BASIS: Basis = {
   kind: "assumed",
   note: "no source found; four fifths of the webbing as sewn, thread losing more in the open, numbers assumed",
 };
@@ -28,7 +28,7 @@ function sewingOver(months: number, rated: number, name: string): StrengthFactor
     name,
     cause: "sewing",
     shared: constant("sewing.shared"),
-    basis: BASIS,
+    basis: SEWING_BASIS,
     validity: { quantity: "time outside", unit: "months", from: 0, to: constant("sewing.to"), got: months },
     at: (m) => {
       const value = sewnShare(m) / rated;

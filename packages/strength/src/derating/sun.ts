@@ -26,7 +26,7 @@ function steady(fibre: "polyamide" | "hmpe") {
   return (months: number) => 1 - (loss * months) / 36;
 }
 
-const MODELS: Readonly<Record<Fibre, SunModel>> = {
+const SUN_MODELS: Readonly<Record<Fibre, SunModel>> = {
   polyester: {
     retention: levelling("polyester"),
     to: constant("sun.polyester.to"),
@@ -70,7 +70,7 @@ export function conditionSunMonths(condition: Condition): number | undefined {
 
 /** Factor for a dose of sun [months of full sun] on a fibre. */
 export function sunFactor(fibre: Fibre, months: number): StrengthFactor {
-  const model = MODELS[fibre];
+  const model = SUN_MODELS[fibre];
   return evaluateFactor({
     name: "sun",
     cause: `sun on ${fibre}`,

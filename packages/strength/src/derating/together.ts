@@ -17,16 +17,16 @@ export interface TestedTogether {
   readonly line: (value: number, adds: number) => StrengthFactor;
 }
 
-const KNOWN = new WeakMap<Learnt, TestedTogether>();
-/** The lines themselves, which are worked out anew wherever factors are combined. */
-const LINES = new WeakSet<Learnt>();
+const KNOWN_TOGETHER = new WeakMap<Learnt, TestedTogether>();
+/** What tests taught, of lines of a table: such lines are worked out anew wherever factors are combined. */
+const TABLE_LINES = new WeakSet<Learnt>();
 
 export function knowTogether(learnt: Learnt, tests: TestedTogether): Learnt {
-  KNOWN.set(learnt, tests);
+  KNOWN_TOGETHER.set(learnt, tests);
   return learnt;
 }
 
-const isLine = ({ learnt }: StrengthFactor) => learnt !== undefined && LINES.has(learnt);
+const isLine = ({ learnt }: StrengthFactor) => learnt !== undefined && TABLE_LINES.has(learnt);
 
 /** A difference from the product below which no line is shown [-]. */
 const WORTH_A_LINE = 0.001;
@@ -37,14 +37,16 @@ export function withTogether(given: readonly StrengthFactor[]): {
   readonly shown: readonly StrengthFactor[];
 } {
   const factors = given.filter((factor) => !isLine(factor));
-  const tests = new Set(factors.flatMap(({ learnt }) => (learnt === undefined ? [] : (KNOWN.get(learnt) ?? []))));
+  const tests = new Set(
+    factors.flatMap(({ learnt }) => (learnt === undefined ? [] : (KNOWN_TOGETHER.get(learnt) ?? []))),
+  );
   const lines = [...tests].flatMap((one) => {
-    const known = factors.filter(({ learnt }) => learnt !== undefined && KNOWN.get(learnt) === one);
+    const known = factors.filter(({ learnt }) => learnt !== undefined && KNOWN_TOGETHER.get(learnt) === one);
     const whole = one.value(known);
     if (whole === undefined) return [];
     const log = whole.log - known.reduce((sum, { value }) => sum + Math.log(value), 0);
     const line = one.line(Math.exp(log), whole.variance ?? 0);
-    LINES.add(line.learnt!);
+    TABLE_LINES.add(line.learnt!);
     return [line];
   });
   if (lines.length === 0) return { factors: given, shown: given };

@@ -25,14 +25,14 @@ export function possibleSun(condition: Condition): number {
   return sun * (monthsOutside ?? mostDose(possibleMonths(condition)));
 }
 
-/** Steps in which a factor is looked through for its worst value: tests can say that a middle dose is worse than a large one. */
-const STEPS = 12;
+/** Steps in which a factor is looked through for its worst value: tests can say that a middle dose is worse than a large one [-]. */
+const DOSE_STEPS = 12;
 
 /** The worst of a factor over every quantity up to a bound: its least value with its largest spread. */
 export function worstUpTo(factor: (quantity: number) => StrengthFactor, bound: number): StrengthFactor {
   const edge = factor(bound).validity?.to ?? bound;
   const inside = Math.min(bound, edge);
-  const tried = [bound, ...Array.from({ length: STEPS }, (_, i) => (inside * i) / STEPS), inside].map(factor);
+  const tried = [bound, ...Array.from({ length: DOSE_STEPS }, (_, i) => (inside * i) / DOSE_STEPS), inside].map(factor);
   const worst = tried.reduce((least, one) => (one.value < least.value ? one : least));
   return { ...worst, spread: Math.max(...tried.map(({ spread }) => spread)) };
 }

@@ -3,7 +3,7 @@ import type { Basis, Fibre } from "@secondline/rig";
 import { constant } from "./constantValues.ts";
 import { fixedFactor, type StrengthFactor } from "./factor.ts";
 
-const WET: Readonly<Record<Fibre, Basis>> = {
+const WET_BASIS: Readonly<Record<Fibre, Basis>> = {
   polyamide: {
     kind: "published",
     note: "UFC 4-159-03 (2005), Table 6-8 note: reduce nylon lines by 15 % for wet conditions",
@@ -24,7 +24,7 @@ export function wetFactor(fibre: Fibre): StrengthFactor {
     name: "wet",
     value: constant(`wet.${fibre}.value`),
     spread: constant(`wet.${fibre}.spread`),
-    basis: WET[fibre],
+    basis: WET_BASIS[fibre],
     cause: `wet ${fibre}`,
     shared: 1,
   });

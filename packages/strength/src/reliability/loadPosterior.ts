@@ -34,14 +34,14 @@ export interface LoadPosterior {
 }
 
 /** A part that holds so many times its load is not loaded: the little whips of a slack line follow no rule [-]. */
-const FAR = 20;
+const UNLOADED_RATIO = 20;
 /** Before any draw: scatter by chance in ln load, and of a part that only some draws load the whole scatter [-]. Assumed. */
-const CHANCE = 0.08;
-const SCATTER = 0.2;
+const PRIOR_CHANCE = 0.08;
+const PRIOR_SCATTER = 0.2;
 /** Weight of that assumption, in draws [-]. */
-const WEIGHT = 2;
+const PRIOR_DRAWS = 2;
 /** Ratios of the variance of a slope to that of chance, and how far about the usual one they are likely before any draw [-]. Assumed. */
-const RATIOS = [0.01, 0.03, 0.1, 0.3, 1, 3, 10];
+const VARIANCE_RATIOS = [0.01, 0.03, 0.1, 0.3, 1, 3, 10];
 const USUAL_RATIO = 0.5;
 const RATIO_SPREAD = 1.5;
 
@@ -78,7 +78,7 @@ export function loadPosterior(parts: readonly ReliabilityPart[], { deviates, loa
   const middle = active.map((k) => mean(deviates.map((row) => row[k]!)));
   const centred = deviates.map((row) => active.map((k, a) => row[k]! - middle[a]!));
   const ratios = ratiosOf(centred, active.length);
-  const loaded = parts.map(({ median }, i) => loads.map((row) => row[i]! > median / FAR));
+  const loaded = parts.map(({ median }, i) => loads.map((row) => row[i]! > median / UNLOADED_RATIO));
   const found = parts.map((_, i) => {
     const logs = loads.map((row) => Math.log(Math.max(1, row[i]!)));
     return loaded[i]!.every(Boolean) ? regression(logs, centred, ratios) : someLoad(logs, loaded[i]!);
@@ -148,7 +148,7 @@ function chancesOf(found: readonly PartPosterior[], given: readonly Given[], nex
 
 function ratiosOf(centred: readonly (readonly number[])[], inputs: number): readonly Ratio[] {
   if (inputs === 0) return [];
-  return RATIOS.map((ratio) => {
+  return VARIANCE_RATIOS.map((ratio) => {
     const precision = Array.from({ length: inputs }, (_, a) =>
       Float64Array.from({ length: inputs }, (__, b) =>
         centred.reduce((sum, row) => sum + row[a]! * row[b]!, a === b ? 1 / ratio : 0),
@@ -167,12 +167,12 @@ function regression(
   centred: readonly (readonly number[])[],
   ratios: readonly Ratio[],
 ): PartPosterior {
-  if (ratios.length === 0) return withoutSlopes(logs, CHANCE);
+  if (ratios.length === 0) return withoutSlopes(logs, PRIOR_CHANCE);
   const middle = mean(logs);
   const count = logs.length;
-  const freedom = WEIGHT + count - 1;
+  const freedom = PRIOR_DRAWS + count - 1;
   const right = centred[0]!.map((_, a) => logs.reduce((sum, y, r) => sum + (y - middle) * centred[r]![a]!, 0));
-  const whole = logs.reduce((sum, y) => sum + (y - middle) ** 2, WEIGHT * CHANCE ** 2);
+  const whole = logs.reduce((sum, y) => sum + (y - middle) ** 2, PRIOR_DRAWS * PRIOR_CHANCE ** 2);
   const each = ratios.map(({ root, log }) => {
     const slopes = choleskySolve(root, right);
     const squares = whole - slopes.reduce((sum, slope, a) => sum + slope * right[a]!, 0);
@@ -198,16 +198,16 @@ function regression(
 function withoutSlopes(logs: readonly number[], scatter: number): PartPosterior {
   const middle = logs.length > 0 ? mean(logs) : 0;
   const residuals = Float64Array.from(logs, (y) => y - middle);
-  const squares = residuals.reduce((sum, one) => sum + one ** 2, WEIGHT * scatter ** 2);
+  const squares = residuals.reduce((sum, one) => sum + one ** 2, PRIOR_DRAWS * scatter ** 2);
   const given = [{ upTo: 1, slopes: new Float64Array(0), squares, root: [] }];
-  return { mean: middle, count: logs.length, freedom: WEIGHT + Math.max(0, logs.length - 1), given, residuals };
+  return { mean: middle, count: logs.length, freedom: PRIOR_DRAWS + Math.max(0, logs.length - 1), given, residuals };
 }
 
 /** Of a part that only some draws load: their deviates are no longer those of all draws, so all of its scatter counts as chance. */
 function someLoad(logs: readonly number[], loaded: readonly boolean[]): PartPosterior {
   const found = withoutSlopes(
     logs.filter((_, r) => loaded[r]),
-    SCATTER,
+    PRIOR_SCATTER,
   );
   let next = 0;
   return { ...found, residuals: Float64Array.from(loaded, (is) => (is ? found.residuals[next++]! : 0)) };

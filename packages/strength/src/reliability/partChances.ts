@@ -64,8 +64,10 @@ export interface FailureChancesOptions {
   readonly samples?: number;
 }
 
-const BELIEFS = 400;
-const SAMPLES = 500;
+/** Draws of what is believed about load and strength [-]. */
+const BELIEF_COUNT = 400;
+/** Samples of load and strength for each of these [-]. */
+const SAMPLE_COUNT = 500;
 
 /** What one belief about the loads comes to. */
 interface Believed extends UnionChance {
@@ -77,7 +79,7 @@ interface Believed extends UnionChance {
 export function* failureChances(
   parts: readonly ReliabilityPart[],
   draws: LoadDraws,
-  { seed, beliefs = BELIEFS, samples = SAMPLES }: FailureChancesOptions,
+  { seed, beliefs = BELIEF_COUNT, samples = SAMPLE_COUNT }: FailureChancesOptions,
 ): Generator<number, FailureChances, void> {
   if (parts.length === 0 || draws.loads.length === 0) throw new Error("chances need a part and a draw");
   const posterior = loadPosterior(parts, draws);

@@ -1,6 +1,6 @@
 /** What is to be expected of a test that tells only a bound of its strength. */
 import { normalDensity, normalTail } from "@secondline/statistics";
-import type { BreakTest } from "../breakLog/breakTest.ts";
+import type { BreakTest } from "../breakLog/logEntry.ts";
 
 /** What is to be expected of a result that is only bounded, and the share of a breaking load's information in it. */
 export function beyondBound(test: BreakTest, centre: number, deviation: number, offset: number) {

@@ -14,11 +14,11 @@ import { builtInAt, builtInLog, type WearDose, type WearId } from "./wearFactors
 /** A wear is believed to be better than built in by so many standard deviations of its prior at most [-]. */
 const MOST_BETTER = 2;
 /** Standard deviations that leave 19 of 20 means inside [-]. */
-const OUTSIDE = 1.96;
-/** Rounds in which bounds are replaced by what is to be expected beyond them. */
-const ROUNDS = 30;
+const BAND_DEVIATIONS = 1.96;
+/** Rounds in which bounds are replaced by what is to be expected beyond them, at most [-]. */
+const MOST_ROUNDS = 30;
 /** Below it nothing moves any more: rounding, of a logarithm [-]. */
-const SETTLED = 1e-13;
+const LEAST_CHANGE = 1e-13;
 /** A bound with less than this share of a breaking load's information does not count [-]. */
 const LEAST_KEPT = 0.02;
 
@@ -72,7 +72,7 @@ function settledMeans(groups: readonly ToldGroup[], coefficients: readonly Coeff
     groups.map(({ of }, g) => ({ of, assumed: 1 / precisions[g]!, found: 0 })),
   );
   let [last, beforeLast, most] = [first, first, Number.POSITIVE_INFINITY];
-  for (let round = 0; round < ROUNDS && most > SETTLED; round++) {
+  for (let round = 0; round < MOST_ROUNDS && most > LEAST_CHANGE; round++) {
     beforeLast = last;
     last = solve(groups.map((group, g) => (group.exactSum + beyondSum(group, beforeLast)) / precisions[g]!));
     most = last.reduce((largest, mean, k) => Math.max(largest, Math.abs(mean - beforeLast[k]!)), 0);
@@ -124,7 +124,7 @@ function heldAgainst(stock: LineStock, told: readonly BelievedState[], { last }:
     tested.set(state, mean + builtInLog(stock, state.doses));
     const count = exact.length + bounds.length;
     // Within what the model leaves open a mean may lie low by chance; below that band it governs as it is.
-    const outside = mean < -OUTSIDE * Math.sqrt(common + NEW_SCATTER ** 2 + assumed / count);
+    const outside = mean < -BAND_DEVIATIONS * Math.sqrt(common + NEW_SCATTER ** 2 + assumed / count);
     const by = fitted - mean - (outside ? 0 : Math.sqrt(assumed / count));
     const widest = widestWear(stock, state.doses);
     if (exact.length > 0 && widest !== undefined && by > 0) shortfalls.push({ ...widest, by });

@@ -23,8 +23,8 @@ export interface LearntWear {
   readonly at: (dose: number) => WearAt;
 }
 
-/** Points of the curve, densest at small doses where it is steepest. */
-const POINTS = 240;
+/** Points of the curve, densest at small doses where it is steepest [-]. */
+const CURVE_POINTS = 240;
 
 interface CurvePoint {
   readonly dose: number;
@@ -37,7 +37,7 @@ interface CurvePoint {
 export function learntWear(model: StockModel, id: WearId): LearntWear {
   const last = lastDose(model.stock, id);
   const knots = model.wears.get(id)!;
-  const even = Array.from({ length: POINTS + 1 }, (_, i) => last * (i / POINTS) ** 2);
+  const even = Array.from({ length: CURVE_POINTS + 1 }, (_, i) => last * (i / CURVE_POINTS) ** 2);
   const doses = last === 0 ? [0] : [...new Set([...even, ...knots.doses])].sort((a, b) => a - b);
   const curve: CurvePoint[] = [];
   for (const dose of doses) {

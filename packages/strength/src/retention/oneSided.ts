@@ -25,9 +25,9 @@ export interface OneSided {
 }
 
 /** Standard deviations that leave 19 of 20 means inside [-]. */
-const OUTSIDE = 1.96;
-/** Rounds in which bounds are replaced by what is to be expected beyond them. */
-const ROUNDS = 30;
+const BAND_DEVIATIONS = 1.96;
+/** Rounds in which bounds are replaced by what is to be expected beyond them, at most [-]. */
+const MOST_ROUNDS = 30;
 
 /**
  * A reference is strong by so many standard deviations of what is built in: the higher it stands, the lower are states that nobody
@@ -51,7 +51,7 @@ export function oneSided(
 }
 
 /** Below it nothing moves any more: rounding, of a logarithm [-]. */
-const SETTLED = 1e-13;
+const LEAST_CHANGE = 1e-13;
 
 /**
  * Mean of every group. What lies beyond a bound is expected from a centre that no lower test raises: the built-in one, then that
@@ -77,7 +77,7 @@ function settledMeans(groups: readonly ToldGroup[], gain: readonly Float64Array[
     };
   });
   let most = asking.length > 0 ? Number.POSITIVE_INFINITY : 0;
-  for (let round = 0; round < ROUNDS && most > SETTLED; round++) {
+  for (let round = 0; round < MOST_ROUNDS && most > LEAST_CHANGE; round++) {
     most = 0;
     for (const { g, rest, shares } of asking) {
       const centre = shares.reduce((sum, share, k) => sum + share * means[moving[k]!]!, rest);
@@ -152,7 +152,7 @@ function mostOf(
     if (broke === 0) return [];
     const mean = sumOf(values) / values.length;
     const ofMean = variance / values.length + (batches.size > 1 ? batch / batches.size : 0);
-    const outside = mean < -OUTSIDE * Math.sqrt(common + scatter + ofMean);
+    const outside = mean < -BAND_DEVIATIONS * Math.sqrt(common + scatter + ofMean);
     return [{ doses, most: outside ? mean : mean + Math.sqrt(ofMean) }];
   });
 }

@@ -2,9 +2,9 @@
 
 import type { LineStock } from "@secondline/rig";
 import { observationPlace } from "@secondline/statistics";
-import type { BreakTest } from "../breakLog/breakTest.ts";
+import type { BreakTest } from "../breakLog/logEntry.ts";
 import { combineFactors, type LognormalStrength } from "../derating/lognormal.ts";
-import { factorOf, meanDoses, statesTogether, stateText } from "./modelAgainstTest.ts";
+import { factorOf, meanDoses, statesTogether, stateText } from "./stockComparison.ts";
 import { stockModel } from "./stockModel.ts";
 import { type StockFactors, testedFactors } from "./testedStock.ts";
 import { builtInLog, type WearDose } from "./wearFactors.ts";

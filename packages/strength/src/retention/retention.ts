@@ -10,11 +10,11 @@ import {
   predict,
   type RegressionPoint,
   updateRegression,
-  VAGUE,
+  VAGUE_PRIOR,
 } from "@secondline/statistics";
-import type { BreakTest } from "../breakLog/breakTest.ts";
+import type { BreakTest } from "../breakLog/logEntry.ts";
 import { combineFactors } from "../derating/lognormal.ts";
-import { factorOf } from "./modelAgainstTest.ts";
+import { factorOf } from "./stockComparison.ts";
 import type { StockModel } from "./stockModel.ts";
 import { builtInFactors, type StockFactors, testedFactors } from "./testedStock.ts";
 import { builtInFactor, doseUnit, lastDose, type WearId } from "./wearFactors.ts";
@@ -80,7 +80,7 @@ export function retention(
   // Against the logarithm of what the built-in curve leaves, the curve itself is a straight line.
   const x = (dose: number) => Math.log(builtInFactor(stock, cause, requireDose(dose, validTo)).value);
   const alone = updateRegression(
-    VAGUE,
+    VAGUE_PRIOR,
     points.map(({ dose, strength }): RegressionPoint => ({ x: x(dose), y: Math.log(strength) })),
   );
   return {

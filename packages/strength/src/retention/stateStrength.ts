@@ -31,10 +31,10 @@ export interface StateLevel {
   readonly own: number;
 }
 
-const TERMS = new WeakMap<Learnt, StateTerm | "level">();
+const TERM_OF_FACTOR = new WeakMap<Learnt, StateTerm | "level">();
 
 export function termOf(learnt: Learnt, term: StateTerm | "level"): Learnt {
-  TERMS.set(learnt, term);
+  TERM_OF_FACTOR.set(learnt, term);
   return learnt;
 }
 
@@ -56,8 +56,8 @@ interface Grid {
   readonly axes: readonly { readonly nodes: Nodes; readonly curve: WearCurve; readonly logs: readonly number[] }[];
 }
 
-/** Doses between the tested ones, by how many wears were tested: a grid of many dimensions must be coarser. */
-const BETWEEN = [24, 24, 16, 10, 6];
+/** Doses between the tested ones, by how many wears were tested: a grid of many dimensions must be coarser [-]. */
+const DOSES_BETWEEN = [24, 24, 16, 10, 6];
 
 export class StateStrength implements TestedTogether {
   private readonly wears = new Map<WearId, Nodes>();
@@ -76,7 +76,7 @@ export class StateStrength implements TestedTogether {
   }
 
   value(factors: readonly StrengthFactor[]): TogetherValue | undefined {
-    const terms = factors.flatMap(({ learnt }) => TERMS.get(learnt!) ?? []);
+    const terms = factors.flatMap(({ learnt }) => TERM_OF_FACTOR.get(learnt!) ?? []);
     if (terms.filter((term) => term === "level").length !== 1) return undefined;
     const all = terms.filter((term): term is StateTerm => term !== "level");
     const { once, again } = onceEach(all);
@@ -251,7 +251,7 @@ export class StateStrength implements TestedTogether {
     if (known !== undefined) return known;
     const { model } = this;
     const edge = lastDose(model.stock, id);
-    const count = BETWEEN[Math.min(model.wears.size, BETWEEN.length) - 1]!;
+    const count = DOSES_BETWEEN[Math.min(model.wears.size, DOSES_BETWEEN.length) - 1]!;
     const even = edge === 0 ? [0] : Array.from({ length: count + 1 }, (_, i) => edge * (i / count) ** 2);
     const present = [...new Set([...even, ...model.wears.get(id)!.doses])].sort((a, b) => a - b);
     const doses = [undefined, ...present];

@@ -5,8 +5,8 @@
 
 import type { LineStock } from "@secondline/rig";
 import type { Coefficient } from "@secondline/statistics";
-import type { BreakTest } from "../breakLog/breakTest.ts";
 import { grouped } from "../breakLog/grouped.ts";
+import type { BreakTest } from "../breakLog/logEntry.ts";
 import { fitStates } from "./fitStates.ts";
 import { type OneSided, oneSided } from "./oneSided.ts";
 import {

@@ -1,6 +1,6 @@
 /** Curves of a stock over the dose of each wear, from the tests that have that wear alone. */
 import type { LineStock } from "@secondline/rig";
-import type { BreakTest } from "../breakLog/breakTest.ts";
+import type { BreakTest } from "../breakLog/logEntry.ts";
 import { beginsNew, type Retention, type RetentionTest, retention } from "./retention.ts";
 import { stockModel } from "./stockModel.ts";
 import { testsOfStock } from "./testState.ts";

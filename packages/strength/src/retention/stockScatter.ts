@@ -22,8 +22,8 @@ const SCATTER_FREEDOM = 4;
 export const BATCH_SCATTER = 0.015;
 const BATCHES_WORTH = 0.5;
 const BATCHES_FREEDOM = 1;
-/** Rounds in which bounds are replaced by what is to be expected beyond them. */
-const ROUNDS = 30;
+/** Rounds in which bounds are replaced by what is to be expected beyond them, at most [-]. */
+const MOST_ROUNDS = 30;
 
 export interface Within {
   /** Variance of the logarithm of new pieces of one batch [-]. */
@@ -67,7 +67,7 @@ function scatterOf(state: StockState): { readonly squares: number; readonly free
   if (squares === 0 || bounds.length === 0) return { squares, freedom };
   const count = logs.length + bounds.length;
   let variance = squares / logs.length;
-  for (let round = 0; round < ROUNDS; round++) {
+  for (let round = 0; round < MOST_ROUNDS; round++) {
     const beyond = bounds.map((test) => beyondBound(test, mean, Math.sqrt(variance), 0));
     const [centre, before] = [(sumOf(logs) + sumOf(beyond.map((x) => x.mean))) / count, variance];
     const left = beyond.reduce((sum, x) => sum + (x.mean - centre) ** 2 + before * (1 - x.kept), 0);

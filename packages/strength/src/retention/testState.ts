@@ -1,7 +1,7 @@
 /** What had happened to a tested sample, as far as factors are known for it. */
 import type { KnotKind, LineStock } from "@secondline/rig";
 import { alikeTests } from "../breakLog/alikeTests.ts";
-import type { BreakTest } from "../breakLog/breakTest.ts";
+import type { BreakTest } from "../breakLog/logEntry.ts";
 import { lastDose, type WearDose, type WearId } from "./wearFactors.ts";
 
 /** Why a test counts for nothing. */
@@ -9,10 +9,10 @@ export type NotUsed = "wet" | "no dose" | "no months" | "beyond" | "other wear";
 
 /** Words for a weakness that no factor here describes: what such a sample held says nothing of the others. */
 const OTHER_WEAR = /\b(cut|slit|abra|chafe|scuff|glaz|heat|burn|damag|splice)/i;
-const CLAMP = /clamp|weblock/i;
-const SEWN = /sew|stitch/i;
-const KNOT = /knot|figure|bowline|barrel|fisherman|butterfly|overhand/i;
-const LEASH = /leash/i;
+const CLAMP_PATTERN = /clamp|weblock/i;
+const SEWN_PATTERN = /sew|stitch/i;
+const KNOT_PATTERN = /knot|figure|bowline|barrel|fisherman|butterfly|overhand/i;
+const LEASH_PATTERN = /leash/i;
 const KNOT_WORDS: readonly (readonly [RegExp, KnotKind])[] = [
   [/figure|eight/i, "figureEight"],
   [/barrel/i, "barrel"],
@@ -77,26 +77,26 @@ interface SampleWords {
   readonly knotNamed: KnotKind | undefined;
 }
 
-const READ = new Map<string, SampleWords>();
+const READ_SAMPLES = new Map<string, SampleWords>();
 /** A log has few different words for part and state. */
 const MOST_KEPT = 1000;
 
 /** What the words for part and state say; read once. */
 function wordsOf({ part, state }: BreakTest): SampleWords {
   const key = `${part}\n${state}`;
-  const known = READ.get(key);
+  const known = READ_SAMPLES.get(key);
   if (known !== undefined) return known;
   const words = `${part} ${state}`;
   const read = {
     otherWear: OTHER_WEAR.test(words),
     isNew: /\bnew\b/i.test(state),
-    isLeash: LEASH.test(part),
-    isClamp: CLAMP.test(words),
-    isSewn: SEWN.test(words),
-    knotNamed: KNOT.test(words) ? (KNOT_WORDS.find(([word]) => word.test(words))?.[1] ?? "unknown") : undefined,
+    isLeash: LEASH_PATTERN.test(part),
+    isClamp: CLAMP_PATTERN.test(words),
+    isSewn: SEWN_PATTERN.test(words),
+    knotNamed: KNOT_PATTERN.test(words) ? (KNOT_WORDS.find(([word]) => word.test(words))?.[1] ?? "unknown") : undefined,
   };
-  if (READ.size >= MOST_KEPT) READ.clear();
-  READ.set(key, read);
+  if (READ_SAMPLES.size >= MOST_KEPT) READ_SAMPLES.clear();
+  READ_SAMPLES.set(key, read);
   return read;
 }
 

@@ -1,7 +1,7 @@
 /** What a log does for a rig's webbings and ropes, in sentences. */
 import type { LineStock } from "@secondline/rig";
 import { alikeTests } from "../breakLog/alikeTests.ts";
-import type { BreakTest } from "../breakLog/breakTest.ts";
+import type { BreakTest } from "../breakLog/logEntry.ts";
 import { isOfStock, type NotUsed, testsOfStock, wearOfTest } from "./testState.ts";
 import type { WearDose } from "./wearFactors.ts";
 
@@ -13,7 +13,7 @@ export function useOfTest(test: BreakTest, stock: LineStock): TestUse {
   return typeof doses === "string" ? doses : { wears: doses };
 }
 
-const WHY: Readonly<Record<NotUsed, string>> = {
+const NOT_USED_WORDS: Readonly<Record<NotUsed, string>> = {
   wet: "pulled wet",
   "no dose": "without sun_months or falls",
   "no months": "with a clamp mark or stitching, without the months it had been there",
@@ -33,7 +33,7 @@ export function testUseWords(stocks: readonly LineStock[], tests: readonly Break
     let ofStock = 0;
     for (const { use, tests: alike } of testsOfStock(tests, stock)) {
       if (typeof use === "string") {
-        left.set(WHY[use], (left.get(WHY[use]) ?? 0) + alike.length);
+        left.set(NOT_USED_WORDS[use], (left.get(NOT_USED_WORDS[use]) ?? 0) + alike.length);
         continue;
       }
       ofStock += alike.length;

@@ -2,7 +2,7 @@
 
 import type { Basis, KnotKind, LineStock } from "@secondline/rig";
 import { choleskyRoot } from "@secondline/statistics";
-import type { BreakTest } from "../breakLog/breakTest.ts";
+import type { BreakTest } from "../breakLog/logEntry.ts";
 import { clampFactor, clampOfUnknownLoad } from "../derating/clampMark.ts";
 import { BEYOND_SHARE, type StrengthFactor } from "../derating/factor.ts";
 import { fallsFactor } from "../derating/falls.ts";
@@ -178,12 +178,12 @@ function levelFactor(model: StockModel, make: StrengthFactor, say: Say): Strengt
 
 const sourceOf = ({ stock }: Pick<StockModel, "stock">) => `own tests of ${stock.id}`;
 
-const ROOTS = new WeakMap<StockModel, readonly (readonly number[])[]>();
+const ROOTS_OF_MODEL = new WeakMap<StockModel, readonly (readonly number[])[]>();
 
 /** Loadings of a sum of coefficients on standard deviates: `weight` of each coefficient. */
 function loadingsOf(model: StockModel, weight: (coefficient: number) => number): number[] {
-  const root = ROOTS.get(model) ?? choleskyRoot(model.covariance.map((row) => [...row]));
-  ROOTS.set(model, root);
+  const root = ROOTS_OF_MODEL.get(model) ?? choleskyRoot(model.covariance.map((row) => [...row]));
+  ROOTS_OF_MODEL.set(model, root);
   return root.map((_, k) => root.reduce((sum, row, i) => sum + weight(i) * row[k]!, 0));
 }
 

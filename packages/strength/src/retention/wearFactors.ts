@@ -36,15 +36,15 @@ export function builtInFactor(stock: LineStock, id: WearId, dose: number): Stren
   }
 }
 
-const LAST = new Map<string, number>();
+const LAST_DOSES = new Map<string, number>();
 
 /** Largest dose for which the built-in factor is known; 0 where it depends on none. Of a stock it asks only for the fibre. */
 export function lastDose(stock: LineStock, id: WearId): number {
   const key = `${id} of ${stock.fibre}`;
-  const known = LAST.get(key);
+  const known = LAST_DOSES.get(key);
   if (known !== undefined) return known;
   const last = builtInFactor(stock, id, 0).validity?.to ?? 0;
-  LAST.set(key, last);
+  LAST_DOSES.set(key, last);
   return last;
 }
 

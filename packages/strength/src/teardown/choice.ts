@@ -20,7 +20,7 @@ export interface Group {
 /** A further piece that narrows the band by less is not worth a pull [-]. */
 const WORTH_A_PULL = 0.002;
 /** When nothing else tells two pieces apart; metal is pulled last. */
-const PRIORITY = [
+const KIND_PRIORITY = [
   "new",
   "sunOnly",
   "fallZone",
@@ -157,4 +157,4 @@ function needOf(sample: Sample): number {
 /** Falls or months in the clamp, to put the worst of a kind first [-]. */
 const dose = ({ row }: Sample): number => Number(row.clamped_months || row.falls || 0);
 
-const rank = ({ kind }: Sample): number => PRIORITY.indexOf(kind);
+const rank = ({ kind }: Sample): number => KIND_PRIORITY.indexOf(kind);

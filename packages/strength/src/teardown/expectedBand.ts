@@ -5,11 +5,11 @@
 
 import type { LineStock, Rig } from "@secondline/rig";
 import { type Random, seededRandom } from "@secondline/statistics";
-import type { BreakTest } from "../breakLog/breakTest.ts";
-import { readTest } from "../breakLog/readTest.ts";
+import type { BreakTest } from "../breakLog/logEntry.ts";
+import { readTest } from "../breakLog/readEntry.ts";
 import type { StrengthFactor } from "../derating/factor.ts";
 import { combineFactors, logSpread } from "../derating/lognormal.ts";
-import { factorOf } from "../retention/modelAgainstTest.ts";
+import { factorOf } from "../retention/stockComparison.ts";
 import { stockModel } from "../retention/stockModel.ts";
 import { builtInFactors, type StockFactors, testedFactors } from "../retention/testedStock.ts";
 import { wearOfTest } from "../retention/testState.ts";
@@ -18,7 +18,7 @@ import { type PlaceStrength, placeStrength, weakestOf, withFactors } from "./gov
 import type { Sample } from "./sample.ts";
 
 /** Drawn sets of results. What is averaged scatters little from one to the next: only the tests' own scatter moves it. */
-const DRAWS = 16;
+const RESULT_DRAWS = 16;
 /** To choose by, fewer do. */
 export const FEW_DRAWS = 6;
 const SEED = 20_260_711;
@@ -58,7 +58,7 @@ export function expectedBand(
     const doses = dosesOf(sample);
     return typeof doses === "string" ? [] : [{ sample, doses }];
   });
-  const draws = Array.from({ length: DRAWS }, (_, draw) => {
+  const draws = Array.from({ length: RESULT_DRAWS }, (_, draw) => {
     const truth = new Truth(seededRandom(SEED + draw));
     return new Map(
       usable.map(({ sample, doses }) => {
@@ -68,7 +68,7 @@ export function expectedBand(
     );
   });
   const again = quickPlace(rig, stock, now, asked);
-  const places = (chosen: readonly Sample[], count = DRAWS): Pick<PlaceStrength, "sigmaLog" | "factors">[] =>
+  const places = (chosen: readonly Sample[], count = RESULT_DRAWS): Pick<PlaceStrength, "sigmaLog" | "factors">[] =>
     draws.slice(0, count).map((results) => {
       const drawn = chosen.flatMap((sample) => results.get(sample) ?? []);
       const factors = testedFactors(stock, stockModel(stock, [...tests, ...drawn]));

@@ -1,10 +1,10 @@
 /** What the results of a teardown taught: factors before and after, contradictions, what parts hold, and the next line. */
 import type { LineStock, Rig } from "@secondline/rig";
-import type { BreakTest } from "../breakLog/breakTest.ts";
+import type { BreakTest } from "../breakLog/logEntry.ts";
 import { date } from "../dates/calendarDate.ts";
 import type { StrengthFactor } from "../derating/factor.ts";
 import { partStrengths } from "../parts/partStrengths.ts";
-import { factorOf, modelAgainstTests, type StateComparison } from "../retention/modelAgainstTest.ts";
+import { factorOf, modelAgainstTests, type StateComparison } from "../retention/stockComparison.ts";
 import { stockModel } from "../retention/stockModel.ts";
 import { takeDown } from "../retention/takeDown.ts";
 import { factorsFromLog } from "../retention/testedStock.ts";
@@ -28,7 +28,7 @@ export interface LearntQuestion {
 
 export const DEFAULT_SHARE = 0.75;
 /** How far ahead the next line is looked at [days]. */
-const HORIZON = 5 * 365;
+const HORIZON_DAYS = 5 * 365;
 
 export interface FactorValue {
   readonly value: number;
@@ -96,7 +96,7 @@ export function teardownLearnt(question: LearntQuestion): TeardownLearnt {
     ),
     parts: partsLearnt(question, worn, stocks, share),
     share,
-    horizon: HORIZON,
+    horizon: HORIZON_DAYS,
   };
 }
 
@@ -163,7 +163,15 @@ function partsLearnt(
   const touched = [...old.keys()].filter((id) => Math.abs(old.get(id)! - learnt.get(id)!) > 1e-6 * old.get(id)!);
   const loads = Object.fromEntries(touched.map((id) => [id, share * fresh.get(id)!]));
   const daysOf = (factorsOf: NonNullable<typeof known>) => {
-    const { parts } = takeDown({ rigOn, on, loads, requiredFactor: 1, confidence: 0.95, horizon: HORIZON, factorsOf });
+    const { parts } = takeDown({
+      rigOn,
+      on,
+      loads,
+      requiredFactor: 1,
+      confidence: 0.95,
+      horizon: HORIZON_DAYS,
+      factorsOf,
+    });
     return new Map(parts.map((part) => [part.id, part.date === undefined ? undefined : daysBetween(on, part.date)]));
   };
   if (touched.length === 0 || stocks.length === 0) return [];

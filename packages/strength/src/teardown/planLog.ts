@@ -1,7 +1,7 @@
 /** The plan as a break log to fill in at the machine, and the log that comes back. */
 import Papa from "papaparse";
-import { LOG_COLUMNS, type LogColumn } from "../breakLog/breakTest.ts";
 import { columnName, delimiterOf } from "../breakLog/layout.ts";
+import { LOG_COLUMNS, type LogColumn } from "../breakLog/logEntry.ts";
 import { type BreakLogReading, readBreakLog } from "../breakLog/readLog.ts";
 import type { Piece, Teardown } from "./teardown.ts";
 

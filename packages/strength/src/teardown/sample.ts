@@ -1,14 +1,14 @@
 /** A piece that can be cut out of a line that comes down, or pulled beside it, and how long it must be. */
 import type { LineStock } from "@secondline/rig";
-import type { TestFields } from "../breakLog/readTest.ts";
+import type { TestFields } from "../breakLog/readEntry.ts";
 
 /** Webbing or rope that winds around a drum grip, at either end of a piece; assumed, for drums of about 10 cm [m]. */
-export const GRIP = 0.6;
+export const GRIP_LENGTH = 0.6;
 /** Free length between the grips; assumed. What is to be tested lies within it [m]. */
-export const FREE = 0.4;
+export const FREE_LENGTH = 0.4;
 
 /** Length of a piece, grips included, that shows `inside` metres between the grips [m]. */
-export const sampleLength = (inside = 0): number => Math.max(FREE, inside) + 2 * GRIP;
+export const sampleLength = (inside = 0): number => Math.max(FREE_LENGTH, inside) + 2 * GRIP_LENGTH;
 
 /** What a piece is to show. */
 export type SampleKind =

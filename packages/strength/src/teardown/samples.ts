@@ -1,14 +1,14 @@
 /** Everything that a rig which comes down can put into the machine. */
 import { isTape, type LineName, type PartId, type Rig } from "@secondline/rig";
-import type { TestFields } from "../breakLog/readTest.ts";
+import type { TestFields } from "../breakLog/readEntry.ts";
 import { conditionSunMonths } from "../derating/sun.ts";
 import type { WebbingState } from "../wear/webbingState.ts";
 import {
   alike,
   centimetres,
-  FREE,
+  FREE_LENGTH,
   formOf,
-  GRIP,
+  GRIP_LENGTH,
   type NotToBeHad,
   type Sample,
   sampleLength,
@@ -18,7 +18,7 @@ import {
 import { type Found, type HungWebbing, newSample, webbingSamples } from "./webbingSamples.ts";
 
 /** Rope that a knot and its loop take up on the pin, beside the grip at the other end [m]. */
-const KNOT_PIECE = 0.3 + FREE + GRIP;
+const KNOT_PIECE = 0.3 + FREE_LENGTH + GRIP_LENGTH;
 /** New pieces of one make that are offered at most. */
 const MOST_NEW = 8;
 

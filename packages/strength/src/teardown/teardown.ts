@@ -1,6 +1,6 @@
 /** The plan of a teardown: which pieces to cut out of a line that comes down, and in which order to pull them. */
 import type { Rig } from "@secondline/rig";
-import type { BreakTest } from "../breakLog/breakTest.ts";
+import type { BreakTest } from "../breakLog/logEntry.ts";
 import { testsUntil } from "../breakLog/untilDay.ts";
 import type { NotUsed } from "../retention/testState.ts";
 import { applyWear } from "../wear/applyWear.ts";
@@ -11,7 +11,7 @@ import type { WearMark, WebbingState } from "../wear/webbingState.ts";
 import { Choice, firstOfEveryState, type Group } from "./choice.ts";
 import { expectedBand } from "./expectedBand.ts";
 import { differentStocks, mattersMost, type Place, sameStock } from "./governing.ts";
-import { FREE, GRIP, type NotToBeHad, type Sample } from "./sample.ts";
+import { FREE_LENGTH, GRIP_LENGTH, type NotToBeHad, type Sample } from "./sample.ts";
 import { allSamples } from "./samples.ts";
 
 export interface TeardownQuestion {
@@ -136,8 +136,8 @@ export function planTeardown({
       on,
       invented: rig.invented || record.invented,
       pulls,
-      grip: GRIP,
-      free: FREE,
+      grip: GRIP_LENGTH,
+      free: FREE_LENGTH,
       webbings: hanging.map(drawn),
       pieces: choice.pieces(ordered),
       bands: bands.map((group) => bandOf(group, ordered)),

@@ -1,6 +1,6 @@
 /** What can be cut out of one webbing: every mark on it, stretches of every fall zone, and stretches with nothing but sun. */
 import type { LineEnd, LineStock, WebbingSection } from "@secondline/rig";
-import type { TestFields } from "../breakLog/readTest.ts";
+import type { TestFields } from "../breakLog/readEntry.ts";
 import { constant } from "../derating/constantValues.ts";
 import { fallZones } from "../wear/fallZones.ts";
 import { endPosition, type Side } from "../wear/placement.ts";
@@ -8,9 +8,9 @@ import type { WearMark, WebbingState } from "../wear/webbingState.ts";
 import {
   alike,
   centimetres,
-  FREE,
+  FREE_LENGTH,
   formOf,
-  GRIP,
+  GRIP_LENGTH,
   type NotToBeHad,
   type OtherWear,
   type Sample,
@@ -54,7 +54,7 @@ const overlap = (a: Extent, b: Extent): boolean => a.from < b.to - 1e-9 && b.fro
 const inside = (a: Extent, b: Extent): boolean => a.from >= b.from - 1e-9 && a.to <= b.to + 1e-9;
 const middleOf = ({ from, to }: Extent): number => (from + to) / 2;
 /** The part of a piece between its grips. */
-const freeOf = ({ from, to }: Extent): Extent => ({ from: from + GRIP, to: to - GRIP });
+const freeOf = ({ from, to }: Extent): Extent => ({ from: from + GRIP_LENGTH, to: to - GRIP_LENGTH });
 
 /** `taken`: stretches that joins have been given already. */
 export function webbingSamples(hung: HungWebbing, taken: readonly Extent[] = []): Found {
@@ -88,7 +88,7 @@ const placeOf = ({ state }: HungWebbing, kind: SampleKind) => ({
 });
 
 /** Marks that must lie between the grips, and what a piece with one shows; a fall zone is a stretch. */
-const SPOTS: Readonly<Record<WearMark["kind"], SampleKind | undefined>> = {
+const SAMPLE_OF_MARK: Readonly<Record<WearMark["kind"], SampleKind | undefined>> = {
   clampMark: "clampMark",
   stitching: "sewnJoin",
   fallZone: undefined,
@@ -101,7 +101,7 @@ const SPOTS: Readonly<Record<WearMark["kind"], SampleKind | undefined>> = {
 function spotsOf(hung: HungWebbing): Spot[] {
   const { state, ends } = hung;
   const marks = state.marks.flatMap((mark): Spot[] => {
-    const kind = SPOTS[mark.kind];
+    const kind = SAMPLE_OF_MARK[mark.kind];
     if (kind === undefined) return [];
     const extent = { from: Math.max(mark.from, state.from), to: Math.min(mark.to, state.to) };
     return [{ kind, ...extent, months: mark.kind === "clampMark" ? mark.months : state.monthsOutside }];
@@ -121,7 +121,7 @@ function endSpot(state: WebbingState, side: Side, end: LineEnd): Spot {
   const behind = constant(end.kind === "knot" ? "place.knotBehind" : "place.loopBehind");
   const outer = Math.min(state.to, Math.max(state.from, at - inwards * behind));
   const seam = at + inwards * constant("place.knotInside");
-  const inner = Math.min(state.to, Math.max(state.from, seam + inwards * (FREE + GRIP)));
+  const inner = Math.min(state.to, Math.max(state.from, seam + inwards * (FREE_LENGTH + GRIP_LENGTH)));
   const extent = (a: number, b: number): Extent => ({ from: Math.min(a, b), to: Math.max(a, b) });
   return {
     kind: end.kind === "knot" ? "knot" : "sewnLoop",
@@ -140,7 +140,7 @@ function together(spot: Spot, spots: readonly Spot[]): Extent {
     .reduce<Extent>(
       (hull, one) => {
         const wider = { from: Math.min(hull.from, one.from), to: Math.max(hull.to, one.to) };
-        return wider.to - wider.from <= FREE + 1e-9 ? wider : hull;
+        return wider.to - wider.from <= FREE_LENGTH + 1e-9 ? wider : hull;
       },
       { from: spot.from, to: spot.to },
     );
@@ -149,7 +149,7 @@ function together(spot: Spot, spots: readonly Spot[]): Extent {
 /** A piece about a spot, moved along where the webbing ends; undefined where no grip has room. */
 function windowOf(spot: Extent, webbing: Extent): Extent | undefined {
   const length = sampleLength(spot.to - spot.from);
-  const slack = (length - 2 * GRIP - (spot.to - spot.from)) / 2;
+  const slack = (length - 2 * GRIP_LENGTH - (spot.to - spot.from)) / 2;
   const centred = middleOf(spot) - length / 2;
   const from = Math.max(webbing.from, Math.min(webbing.to - length, centred));
   if (Math.abs(from - centred) > slack + 1e-9 || from < webbing.from - 1e-9) return undefined;
@@ -305,7 +305,7 @@ function mixedPiece(
   free: readonly Extent[],
 ): Extent | undefined {
   for (const zone of zones.filter((one) => one.falls === falls)) {
-    if (zone.to - zone.from < FREE) continue;
+    if (zone.to - zone.from < FREE_LENGTH) continue;
     const piece = { from: middleOf(zone) - sampleLength() / 2, to: middleOf(zone) + sampleLength() / 2 };
     if (free.some((one) => inside(piece, one))) return piece;
   }

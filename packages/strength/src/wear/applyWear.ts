@@ -137,7 +137,7 @@ function wearLine(worn: Worn, line: LineName, lengths: readonly number[], hangin
   worn.rig = { ...worn.rig, [line]: { ...before, sections, endA, endB } };
 }
 
-const DAMAGE: ReadonlySet<Wear["kind"]> = new Set(["cut", "abrasion", "heat"]);
+const DAMAGE_KINDS: ReadonlySet<Wear["kind"]> = new Set(["cut", "abrasion", "heat"]);
 
 /** Damage of the rig's file at places where the record has none of that kind: nobody has said that it is gone. */
 function damageKept(written: readonly Wear[], recorded: readonly Wear[]): readonly Wear[] {
@@ -145,7 +145,7 @@ function damageKept(written: readonly Wear[], recorded: readonly Wear[]): readon
     const [[from, to], [start, end]] = [wearExtent(a), wearExtent(b)];
     return a.kind === b.kind && from <= end && to >= start;
   };
-  return written.filter((one) => DAMAGE.has(one.kind) && !recorded.some((other) => overlap(one, other)));
+  return written.filter((one) => DAMAGE_KINDS.has(one.kind) && !recorded.some((other) => overlap(one, other)));
 }
 
 interface SectionEnds {
@@ -235,7 +235,7 @@ function wearOf(mark: WearMark, place: (position: number) => number, length: num
 }
 
 /** Farther behind the span than any end reaches: what lies there carries nothing [m]. */
-const BEHIND = 10;
+const BEHIND_SPAN = 10;
 
 /** A loop or knot is made of the webbing that the record follows, so it has been through the same as that. */
 function wornEnd(
@@ -248,7 +248,7 @@ function wornEnd(
   const { markedEnd } = webbing.placement!;
   const outwards = markedEnd === side ? -1 : 1;
   const spanEnd = endPosition(webbing.placement!, side);
-  const behind = placedWear(marks, (position) => outwards * (position - spanEnd), BEHIND);
+  const behind = placedWear(marks, (position) => outwards * (position - spanEnd), BEHIND_SPAN);
   return {
     ...end,
     ...(behind.length === 0 ? {} : { behind }),

@@ -51,7 +51,7 @@ export type LapseCause =
 type Asks = "inspection" | "inspectionOnceSet" | "nothing";
 
 /** Every kind of entry has its line: a new one does not compile without. */
-const ASKS: Readonly<Record<EntryEvent, Asks>> = {
+const ASKED_BY_EVENT: Readonly<Record<EntryEvent, Asks>> = {
   storm: "inspection",
   edgeContact: "inspection",
   hotRing: "inspection",
@@ -76,7 +76,9 @@ const ASKS: Readonly<Record<EntryEvent, Asks>> = {
 };
 
 /** Events of entries that ask for an inspection whenever they happen. */
-export const ASK_FOR_INSPECTION = (Object.keys(ASKS) as EntryEvent[]).filter((event) => ASKS[event] === "inspection");
+export const ASK_FOR_INSPECTION = (Object.keys(ASKED_BY_EVENT) as EntryEvent[]).filter(
+  (event) => ASKED_BY_EVENT[event] === "inspection",
+);
 
 interface Placed extends DatedEntry {
   readonly index: number;
@@ -85,7 +87,7 @@ interface Placed extends DatedEntry {
 /** What was set before is gone once it was hung or taken down after it. */
 const SETS_ANEW: readonly EntryEvent[] = ["rigged", "moved", "takenDown"];
 /** From these on an inspection is wanted. */
-const BEGINS: readonly EntryEvent[] = ["rigged", "moved", "putUp", "replaced"];
+const BEGINNINGS: readonly EntryEvent[] = ["rigged", "moved", "putUp", "replaced"];
 
 /** Everything for which a webbing or part has lapsed on a day, YYYY-MM-DD; none: it has not. Entries of later days are plans. */
 export function lapseCauses(
@@ -134,7 +136,7 @@ function seenBy(entries: readonly DatedEntry[], on: string): Seen {
 
 function askedBy(entry: Placed, happened: readonly Placed[]): LapseCause[] {
   if (entry.judgement === "unfit") return [{ kind: "unfit", entry: entry.index }];
-  switch (ASKS[entry.event]) {
+  switch (ASKED_BY_EVENT[entry.event]) {
     case "nothing":
       return [];
     case "inspection":
@@ -161,7 +163,7 @@ const fallsSince = ({ happened, whole }: Seen): number =>
 
 function dueDay({ happened, whole }: Seen, { days }: BetweenInspections): string | undefined {
   if (days === undefined) return undefined;
-  const begun = happened.filter(({ event }) => BEGINS.includes(event));
+  const begun = happened.filter(({ event }) => BEGINNINGS.includes(event));
   const last = whole
     .filter((one) => begun.every((entry) => isAfter(one, entry)))
     .flatMap(({ date }) => date ?? [])

@@ -7,7 +7,7 @@ import { checkWebbing } from "./checkWebbing.ts";
 import { entryKindOf, WEBBING_EVENTS } from "./entries/entryKinds.ts";
 import { PART_EVENTS, partEntryKindOf } from "./partEntries/partEntryKinds.ts";
 import type { WearRecord } from "./record.ts";
-import { DAY, type ReadWear, type WearDocument, wearSchema } from "./schema.ts";
+import { DAY_SECONDS, type ReadWear, type WearDocument, wearSchema } from "./schema.ts";
 import type { FaultParams } from "./values.ts";
 
 export type WearReading =
@@ -16,14 +16,14 @@ export type WearReading =
 
 /** Largest file that is read [bytes]; in a text, characters are counted. */
 export const MAX_WEAR_TEXT = 5_000_000;
-const FORMAT = { noun: "a wear record", longest: MAX_WEAR_TEXT };
+const RECORD_FILE = { noun: "a wear record", longest: MAX_WEAR_TEXT };
 
 /** Reads the text of a file, or an object that came from JSON. */
 export function readWearRecord(input: unknown): WearReading {
-  const json = typeof input === "string" ? readJson(input, FORMAT) : { parsed: true, document: input, issues: [] };
+  const json = typeof input === "string" ? readJson(input, RECORD_FILE) : { parsed: true, document: input, issues: [] };
   if (!json.parsed) return { ok: false, issues: json.issues };
   const { document } = json;
-  const texts = checkTexts(document, FORMAT.noun);
+  const texts = checkTexts(document, RECORD_FILE.noun);
   if (texts.bottomless) return { ok: false, issues: texts.issues };
   const before = [...json.issues, ...texts.issues];
   const read = wearSchema.safeParse(document);
@@ -112,7 +112,7 @@ function build(read: ReadWear): WearRecord {
     plans: (read.plans ?? []).map(({ rig, inspectEvery, falls }) => ({
       rig,
       // A part of a day is left out: the day comes no later than was meant.
-      ...(inspectEvery === undefined ? {} : { inspectEveryDays: Math.floor(inspectEvery / DAY) }),
+      ...(inspectEvery === undefined ? {} : { inspectEveryDays: Math.floor(inspectEvery / DAY_SECONDS) }),
       ...(falls === undefined ? {} : { falls }),
     })),
   };

@@ -5,7 +5,7 @@ import { partEntrySchema } from "./partEntries/partEntryKinds.ts";
 import { count, date, quantity, text } from "./values.ts";
 
 /** [s] */
-export const DAY = 86_400;
+export const DAY_SECONDS = 86_400;
 
 /** The tag by which a file is known as a wear record of ours, with the version of the format. */
 export const WEAR_FORMAT = "wear/1";
@@ -41,7 +41,7 @@ export const wearSchema = z.strictObject({
     .array(
       z.strictObject({
         rig: text,
-        inspectEvery: quantity("time", DAY, 732 * DAY, "1 day to 2 years").optional(),
+        inspectEvery: quantity("time", DAY_SECONDS, 732 * DAY_SECONDS, "1 day to 2 years").optional(),
         falls: count.optional(),
       }),
     )

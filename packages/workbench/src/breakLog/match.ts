@@ -37,7 +37,7 @@ export const KNOWN_WORDS: Readonly<Record<WordColumn, readonly string[]>> = {
 };
 
 /** Names under which a column is often found, without case, spaces and marks. Loads have no unit here: it is asked. */
-const NAMES: Readonly<Partial<Record<LogColumn, readonly string[]>>> = {
+const USUAL_COLUMN_NAMES: Readonly<Partial<Record<LogColumn, readonly string[]>>> = {
   date: ["date", "day", "testdate", "dateoftest"],
   part: ["part", "whatwaspulled", "item", "piece", "specimen", "sample"],
   material: ["material", "webbing", "rope", "product", "stock"],
@@ -87,7 +87,7 @@ export function suggestMatch(table: LogTable): ColumnMatch {
   const free = new Set(table.columns);
   const columns: Partial<Record<LogColumn, ColumnSource>> = {};
   for (const column of LOG_COLUMNS) {
-    const name = [...free].find((one) => NAMES[column]?.includes(bare(withoutUnit(one))));
+    const name = [...free].find((one) => USUAL_COLUMN_NAMES[column]?.includes(bare(withoutUnit(one))));
     if (name === undefined) continue;
     free.delete(name);
     columns[column] = { column: name };

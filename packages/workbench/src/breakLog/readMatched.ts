@@ -5,7 +5,7 @@ import type { LogTable } from "./logTable.ts";
 import { type ColumnMatch, type DateOrder, meaning } from "./match.ts";
 
 /** The first lines of the log: remarks and the names. */
-const HEAD = 1;
+const HEAD_LINE = 1;
 
 export function readMatched(table: LogTable, match: ColumnMatch): BreakLogReading {
   const columns = LOG_COLUMNS.filter((column) => match.columns[column] !== undefined);
@@ -13,7 +13,7 @@ export function readMatched(table: LogTable, match: ColumnMatch): BreakLogReadin
   const log = Papa.unparse({ fields: [...columns], data }, { newline: "\n", delimiter: ";", quotes: true });
   const marks = table.remarks.map((remark) => `#${remark.replace(/^#/, "")}\n`).join("");
   const reading = readBreakLog(marks + log);
-  const lineOf = (line: number) => table.rows[line - HEAD - table.remarks.length - 1]?.line ?? line;
+  const lineOf = (line: number) => table.rows[line - HEAD_LINE - table.remarks.length - 1]?.line ?? line;
   if (reading.ok) {
     return {
       ok: true,

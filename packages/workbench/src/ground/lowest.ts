@@ -2,7 +2,7 @@
 import { chordHeight, parseQuantity, quantityText } from "@secondline/rig";
 
 /** The rock's edge below either anchor [m]. */
-const EDGE = 1;
+const EDGE_DEPTH = 1;
 
 export type Profile = readonly (readonly [distance: string, height: string])[];
 export type LowestReading =
@@ -27,7 +27,7 @@ const metre = (value: number) => quantityText(Math.round(value * 100) / 100, "le
 export const SHAPES = ["slopes", "walls"] as const;
 
 /** How far a wall leans back over its height: ten degrees from upright [-]. */
-const LEAN = Math.tan(Math.PI / 18);
+const WALL_LEAN = Math.tan(Math.PI / 18);
 
 /** `depth`: below anchor A, as "25 m"; `spot`: "middle", or a distance from anchor A; it says nothing of a level floor. */
 export function lowestProfile(depth: string, spot: string, shape: string, site: Site): LowestReading {
@@ -43,8 +43,8 @@ export function lowestProfile(depth: string, spot: string, shape: string, site: 
   const read = parseQuantity(depth, "length");
   const values = { got: depth };
   if (!read.ok) return { ok: false, at: "lowest", kind: "depth", values, ...unitGuess(depth) };
-  const [edgeA, edgeB] = [-EDGE, site.rise - EDGE];
-  if (-read.value >= Math.min(edgeA, edgeB, chordHeight(site, x) - EDGE)) {
+  const [edgeA, edgeB] = [-EDGE_DEPTH, site.rise - EDGE_DEPTH];
+  if (-read.value >= Math.min(edgeA, edgeB, chordHeight(site, x) - EDGE_DEPTH)) {
     return {
       ok: false,
       at: "lowest",
@@ -53,7 +53,7 @@ export function lowestProfile(depth: string, spot: string, shape: string, site: 
       ...(read.value < 0 ? { remedy: metre(-read.value) } : {}),
     };
   }
-  const foot = Math.min(LEAN * read.value, site.span / 3);
+  const foot = Math.min(WALL_LEAN * read.value, site.span / 3);
   const bottom = shape === "walls" ? [foot, site.span - foot] : [x];
   const floor = bottom.map((place) => [metre(place), metre(-read.value)] as const);
   return { ok: true, profile: [["0 m", metre(edgeA)], ...floor, [metre(site.span), metre(edgeB)]] };

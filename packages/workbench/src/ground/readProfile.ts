@@ -3,7 +3,8 @@ import { readTable, type TableFault } from "../tables/readTable.ts";
 import type { Profile } from "./lowest.ts";
 
 export type LengthUnit = "m" | "ft";
-const FEET = 0.3048;
+/** The international foot [m]. */
+const METRES_PER_FOOT = 0.3048;
 /** More points than this draw no better ground [-]. */
 const MOST_POINTS = 1000;
 
@@ -35,7 +36,7 @@ export function readProfile(text: string, unit?: LengthUnit): ProfileReading {
   }
   const used = said ?? unit;
   if (used === undefined) return { ok: false, faults: [{ kind: "unit" }] };
-  const factor = used === "ft" ? FEET : 1;
+  const factor = used === "ft" ? METRES_PER_FOOT : 1;
   const points = table.rows.map(([x, z]) => [x! * factor, z! * factor] as const);
   const back = points.findIndex(([x], i) => i > 0 && x <= points[i - 1]![0]);
   if (back >= 0) return { ok: false, faults: [{ kind: "backwards", row: table.lines[back]! }] };
@@ -90,7 +91,8 @@ export function reachDoubt(profile: Profile, read: LengthUnit, span: number): Re
   if (!(reach > 0) || !(span > 0)) return undefined;
   const fits = (factor: number) => Math.abs(reach * factor - span) <= NEAR * span;
   if (fits(1)) return undefined;
-  const unit = read === "m" && fits(FEET) ? "ft" : read === "ft" && fits(1 / FEET) ? "m" : undefined;
+  const unit =
+    read === "m" && fits(METRES_PER_FOOT) ? "ft" : read === "ft" && fits(1 / METRES_PER_FOOT) ? "m" : undefined;
   return unit !== undefined || reach > FAR * span ? { reach, span, unit } : undefined;
 }
 

@@ -11,7 +11,7 @@ export interface Candidate {
 }
 
 /** Told apart in a range; two digits more than that are noise [-]. */
-const STEPS = 200;
+const RANGE_STEPS = 200;
 
 /**
  * The most and the least of one knob that keep the last limit with the whole 95 % band; none where no value surely does. A candidate
@@ -42,7 +42,9 @@ function keepsSurely(kind: Swept["what"]["kind"], { value }: SweepLimit, point: 
 }
 
 function candidate(knob: Knob, value: number, edge: Candidate["edge"]): Candidate {
-  const decimals = knob.whole ? 0 : Math.max(0, Math.min(6, Math.ceil(-Math.log10((knob.to - knob.from) / STEPS))));
+  const decimals = knob.whole
+    ? 0
+    : Math.max(0, Math.min(6, Math.ceil(-Math.log10((knob.to - knob.from) / RANGE_STEPS))));
   const scale = 10 ** decimals;
   // A hair is forgiven: 0.3 ÷ 0.1 is no 3.
   const steps = edge === "most" ? Math.floor(value * scale + 1e-9) : Math.ceil(value * scale - 1e-9);

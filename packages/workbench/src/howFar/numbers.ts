@@ -24,26 +24,26 @@ export interface SweepNumber {
 }
 
 /** Asked about most, in this order. */
-const FIRST = ["backup.slack", "connections", "main.pretension", "leash.length", "walker.mass", "span"] as const;
+const ASKED_MOST = ["backup.slack", "connections", "main.pretension", "leash.length", "walker.mass", "span"] as const;
 /** Never swept: what is required is no property of the rig, and the ground is one shape, not single numbers. */
-const ASIDE = /^(?:required|ground|stocks|unconfirmed)|\.own\.|\.basis$/;
+const NEVER_SWEPT = /^(?:required|ground|stocks|unconfirmed)|\.own\.|\.basis$/;
 const MORE_CONNECTIONS = 3;
 const LEAST_MOST_CONNECTIONS = 5;
-const MONTHS = { from: "0", to: "24" };
+const MONTHS_RANGE = { from: "0", to: "24" };
 
 /** Those asked about most first, then every other number that the file has. `dated`: a day is known, from which months count. */
 export function sweepNumbers(document: unknown, dated: boolean): readonly SweepNumber[] {
   const paths = numberPaths(document, "");
-  const fields = paths.filter((path) => !ASIDE.test(path)).flatMap((path) => fieldNumber(document, path) ?? []);
+  const fields = paths.filter((path) => !NEVER_SWEPT.test(path)).flatMap((path) => fieldNumber(document, path) ?? []);
   const connections = connectionsOf(document);
   const all: readonly SweepNumber[] = [
     ...fields,
     ...(connections > 0 ? [connectionsNumber(connections)] : []),
-    ...(dated ? [{ name: "months", kind: "months", ...MONTHS } as const] : []),
+    ...(dated ? [{ name: "months", kind: "months", ...MONTHS_RANGE } as const] : []),
   ];
   const rank = ({ name }: SweepNumber) => {
-    const place = (FIRST as readonly string[]).indexOf(name);
-    return place >= 0 ? place : name === "months" ? FIRST.length : FIRST.length + 1;
+    const place = (ASKED_MOST as readonly string[]).indexOf(name);
+    return place >= 0 ? place : name === "months" ? ASKED_MOST.length : ASKED_MOST.length + 1;
   };
   return all
     .map((one, i) => ({ one, i }))

@@ -59,7 +59,7 @@ export interface HowFarContext {
 }
 
 /** Values along one number, and along each of two [-]. */
-export const POINTS = {
+export const POINT_COUNTS = {
   one: { quick: 7, full: 13, least: 3, most: 41 },
   two: { quick: 4, full: 6, least: 3, most: 13 },
 } as const;
@@ -111,7 +111,7 @@ function readRange({ name, from, to }: AskedRange, { rig, document, known }: How
 type Counts = { readonly counts: readonly number[] } | { readonly fault: HowFarFault };
 
 function readCounts({ points, effort, ranges }: HowFarAsked, knobs: readonly Knob[]): Counts {
-  const { least, most, ...usual } = ranges.length > 1 ? POINTS.two : POINTS.one;
+  const { least, most, ...usual } = ranges.length > 1 ? POINT_COUNTS.two : POINT_COUNTS.one;
   const text = points.trim();
   const asked = text === "" ? undefined : /^\d+$/.test(text) ? Number(text) : Number.NaN;
   if (asked !== undefined && !(asked >= least && asked <= most)) return { fault: { kind: "points", least, most } };

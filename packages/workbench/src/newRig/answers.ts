@@ -42,7 +42,7 @@ const [pointsA, kindA, strengthA, legAngleA] = anchor("anchorA");
 const [pointsB, kindB, strengthB, legAngleB] = anchor("anchorB");
 
 /** What is said of a part that has never been used. */
-const NEW = [
+const NEW_PART_ANSWERS = [
   "leash.falls",
   "leash.sheathSlip",
   "leash.glazed",
@@ -80,7 +80,7 @@ export const ANSWERS = {
   leashLength: field("leash.length", "1.4 m"),
   knot: field("leash.knots[].kind", "figureEight"),
   mass: field("walker.mass", "80 kg"),
-  age: own("age", "", NEW),
+  age: own("age", "", NEW_PART_ANSWERS),
   outside: field("leash.condition.outside", "", []),
   sun: field("leash.condition.sun", "", []),
 } as const satisfies Readonly<Record<string, Answer>>;

@@ -4,7 +4,7 @@ import { parseQuantity, quantityText } from "@secondline/rig";
 /** More than this nobody ties. */
 export const MOST_PLACES = 60;
 /** A connection this near to an anchor shares nothing [m]. */
-export const NEAREST = 0.5;
+export const NEAREST_CONNECTION = 0.5;
 
 export type PlacesReading =
   | { readonly ok: true; readonly metres: readonly number[] }
@@ -31,7 +31,8 @@ export function readPlaces(text: string, span: number): PlacesReading {
   for (const one of typed.split(/[,;]/).map((part) => part.trim())) {
     const read = parseQuantity(one, "length");
     if (!read.ok) return fault("places", text.trim());
-    if (read.value < NEAREST || read.value > span - NEAREST) return fault("placeOutside", one, "every 15 m");
+    if (read.value < NEAREST_CONNECTION || read.value > span - NEAREST_CONNECTION)
+      return fault("placeOutside", one, "every 15 m");
     metres.push(read.value);
   }
   if (metres.length > MOST_PLACES) return fault("placesMany", String(metres.length));
@@ -49,7 +50,7 @@ function evenly(
     return fault("places", `every ${text}`, /^\d+(?:\.\d+)?$/.test(text) ? `every ${text} m` : undefined);
   }
   // A place on anchor B itself, but for rounding, is none.
-  const count = Math.floor((span - NEAREST) / read.value + 1e-9);
+  const count = Math.floor((span - NEAREST_CONNECTION) / read.value + 1e-9);
   if (count > MOST_PLACES) return fault("placesMany", String(count), "every 15 m");
   return { ok: true, metres: Array.from({ length: count }, (_, i) => (i + 1) * read.value) };
 }

@@ -6,12 +6,12 @@ export type AnswersReading =
   | { readonly ok: true; readonly answers: Answers }
   | { readonly ok: false; readonly issues: readonly RigIssue[] };
 
-const FORMAT = { noun: "a group of answers", longest: 1_000_000 };
-const OTHERS = ["profile", "stocks", "drawn", "confirmed"];
+const ANSWERS_FILE = { noun: "a group of answers", longest: 1_000_000 };
+const OTHER_NAMES = ["profile", "stocks", "drawn", "confirmed"];
 
 /** `text`: of the file. */
 export function readAnswers(text: string): AnswersReading {
-  const json = readJson(text, FORMAT);
+  const json = readJson(text, ANSWERS_FILE);
   if (!json.parsed || json.issues.length > 0) return { ok: false, issues: json.issues };
   const read = answersSchema.safeParse(json.document);
   if (read.success) return { ok: true, answers: read.data };
@@ -47,7 +47,7 @@ function expectedAt(name: string): string {
 }
 
 function unknownAnswer(key: string): RigIssue {
-  const names = [...ANSWER_IDS, ...OTHERS];
+  const names = [...ANSWER_IDS, ...OTHER_NAMES];
   const guess = nearest(key, names);
   const hint = guess === undefined ? ` There are: ${names.join(", ")}.` : ` Did you mean "${guess}"?`;
   const expected = guess === undefined ? `one of ${names.join(", ")}` : `"${guess}"`;

@@ -105,11 +105,11 @@ function lowestOrNone(site: { span: number; rise: number }): [string, string][] 
   return read.ok ? read.profile.map((point): [string, string] => [...point]) : [];
 }
 
-const NO = ["no", "none", "without"];
+const WORDS_FOR_NO = ["no", "none", "without"];
 
 function backupOf(answers: Answers, of: Of, span: number, faults: Fault[]): Said["backup"] {
   const answer = of("backup").toLowerCase();
-  if (NO.includes(answer)) return undefined;
+  if (WORDS_FOR_NO.includes(answer)) return undefined;
   if (answer !== "yes") own(faults, "yesNo", "backup", { got: of("backup") }, "yes");
   const read = readPlaces(of("connections"), span);
   if (!read.ok) own(faults, read.kind, "connections", read.values, read.remedy);
@@ -180,7 +180,7 @@ function placeOf(path: string, answers: Answers): Place {
   );
 }
 
-const UNITS: Readonly<Partial<Record<string, string>>> = {
+const UNIT_OF_ANSWER: Readonly<Partial<Record<string, string>>> = {
   length: "m",
   force: "kN",
   mass: "kg",
@@ -200,5 +200,5 @@ function remedyOf(place: Place, answers: Answers): { readonly remedy?: string } 
 
 function dimensionUnit(path: string): string | undefined {
   const field = fieldAt(path);
-  return field?.kind === "quantity" ? UNITS[field.dimension] : undefined;
+  return field?.kind === "quantity" ? UNIT_OF_ANSWER[field.dimension] : undefined;
 }

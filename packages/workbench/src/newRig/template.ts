@@ -4,8 +4,8 @@
  */
 import { RIG_FORMAT, type RigDocument } from "@secondline/rig";
 
-const USUAL = "assumed: of a usual size, from the template of a new rig";
-const SAID = "assumed: entered without a source";
+const TEMPLATE_BASIS = "assumed: of a usual size, from the template of a new rig";
+const ENTERED_BASIS = "assumed: entered without a source";
 
 type Condition = NonNullable<RigDocument["leash"]["condition"]>;
 
@@ -54,7 +54,7 @@ export function rigOf(said: Said): RigDocument {
   const end = {
     kind: "weblock" as const,
     strength: "45 kN",
-    basis: USUAL,
+    basis: TEMPLATE_BASIS,
     bend: 8,
     ...(said.isNew ? { clamped: "0 months" } : {}),
     ...aged,
@@ -70,7 +70,7 @@ export function rigOf(said: Said): RigDocument {
     anchorB: anchorOf(said.anchorB, said.backup !== undefined, aged),
     main: { pretension: said.tension, sections: [{ stock: said.webbing, ...aged }], endA: end, endB: end },
     ...(said.backup ? { backup: backupOf(said.backup, end, aged) } : {}),
-    rings: [{ name: "Ring", mass: "0.1 kg", strength: "30 kN", basis: USUAL, ...aged }],
+    rings: [{ name: "Ring", mass: "0.1 kg", strength: "30 kN", basis: TEMPLATE_BASIS, ...aged }],
     leash: {
       stock: said.rope,
       length: said.leashLength,
@@ -81,7 +81,7 @@ export function rigOf(said: Said): RigDocument {
       ...aged,
       ...(said.isNew ? { falls: 0, sheathSlip: "0 %", glazed: "0 %" } : {}),
     },
-    harness: { strength: "15 kN", basis: USUAL, ...aged },
+    harness: { strength: "15 kN", basis: TEMPLATE_BASIS, ...aged },
     walker: { mass: said.mass },
     ground: said.ground,
   };
@@ -95,7 +95,7 @@ function backupOf(
   end: End,
   aged: Aged,
 ): NonNullable<RigDocument["backup"]> {
-  const basis = strengthSaid ? SAID : USUAL;
+  const basis = strengthSaid ? ENTERED_BASIS : TEMPLATE_BASIS;
   return {
     slack,
     sections: [{ stock: webbing, ...aged }],
@@ -114,13 +114,13 @@ function anchorOf(anchor: SaidAnchor, hasBackup: boolean, aged: Aged): RigDocume
     if (points === 1) return noun.charAt(0).toUpperCase() + noun.slice(1);
     return points === 2 ? `${SIDES[i]} ${noun}` : `${noun.charAt(0).toUpperCase()}${noun.slice(1)} ${i + 1}`;
   };
-  const shackle = { kind: "shackle" as const, strength: "40 kN", basis: USUAL, ...aged };
+  const shackle = { kind: "shackle" as const, strength: "40 kN", basis: TEMPLATE_BASIS, ...aged };
   return {
     points: Array.from({ length: points }, (_, i) => ({
       name: nameOf(i),
       kind: kind as RigDocument["anchorA"]["points"][number]["kind"],
       strength,
-      basis: strengthSaid ? SAID : USUAL,
+      basis: strengthSaid ? ENTERED_BASIS : TEMPLATE_BASIS,
       ...(kind === "bolt" ? { pullAngle: "90 deg" } : {}),
       ...aged,
     })),

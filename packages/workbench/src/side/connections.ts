@@ -1,5 +1,5 @@
 /** Moves of connections by hand, in metres along the sketch; and the steps in which a hand moves anything. */
-import { NEAREST } from "../newRig/places.ts";
+import { NEAREST_CONNECTION } from "../newRig/places.ts";
 
 const STEPS = [0.1, 0.5, 1, 2, 5, 10] as const;
 /** A step is at least so wide in the drawing [px]. */
@@ -17,8 +17,11 @@ export function reachOfConnection(
 ): readonly [low: number, high: number] {
   const here = metres[index]!;
   const others = metres.filter((_, i) => i !== index);
-  const low = Math.max(NEAREST, ...others.filter((at) => at <= here).map((at) => at + NEAREST));
-  const high = Math.min(span - NEAREST, ...others.filter((at) => at > here).map((at) => at - NEAREST));
+  const low = Math.max(NEAREST_CONNECTION, ...others.filter((at) => at <= here).map((at) => at + NEAREST_CONNECTION));
+  const high = Math.min(
+    span - NEAREST_CONNECTION,
+    ...others.filter((at) => at > here).map((at) => at - NEAREST_CONNECTION),
+  );
   // Where it stands too near to something already, it stays.
   return low > high ? [here, here] : [Math.min(low, here), Math.max(high, here)];
 }

@@ -62,7 +62,7 @@ export type StockReading =
   | { readonly ok: false; readonly faults: readonly StockFault[] };
 
 /** The generic stock whose fast pull is taken over, by fibre and form. */
-const LIKE: Readonly<Record<string, string>> = {
+const GENERIC_LIKE: Readonly<Record<string, string>> = {
   "polyester webbing": "polyester-webbing-25",
   "polyamide webbing": "polyamide-webbing-25",
   "hmpe webbing": "hmpe-webbing-25",
@@ -70,14 +70,14 @@ const LIKE: Readonly<Record<string, string>> = {
   "polyamide rope": "dynamic-rope-10",
 };
 const likeOf = (fibre: string, form: string): LineStock =>
-  GENERIC_STOCKS.get(LIKE[`${fibre} ${form}`] ?? LIKE[`${fibre} webbing`] ?? "polyester-webbing-25")!;
+  GENERIC_STOCKS.get(GENERIC_LIKE[`${fibre} ${form}`] ?? GENERIC_LIKE[`${fibre} webbing`] ?? "polyester-webbing-25")!;
 
 /** Yarn strength [N/tex]; a consultant's published table of synthetic fibre yarns, as the generic webbings rest on. */
-const YARN: Readonly<Record<string, number>> = { polyester: 0.84, polyamide: 0.84, hmpe: 2.65, aramid: 2.03 };
+const YARN_STRENGTHS: Readonly<Record<string, number>> = { polyester: 0.84, polyamide: 0.84, hmpe: 2.65, aramid: 2.03 };
 /** Of its yarn a webbing or rope keeps more than this; less is unusual [-]. */
-const WEAK = 0.15;
+const LEAST_YARN_SHARE = 0.15;
 /** Stiffer or softer than a generic one of its kind by more than this is unusual [-]. */
-const FAR = 5;
+const UNUSUAL_STIFFNESS_RATIO = 5;
 
 /** `names`: of other own stocks, in use already. */
 export function stockFrom(entry: StockEntry, names: readonly string[] = []): StockReading {
@@ -135,14 +135,19 @@ function fieldFault(path: string, at: EntryField, text: string): readonly StockF
   return read.ok ? [] : [{ kind: "issue", at, message: read.issue.message }];
 }
 
-const UNITS: Readonly<Record<string, string>> = { force: "kN", massPerLength: "g/m", share: "%", length: "mm" };
+const UNIT_OF_DIMENSION: Readonly<Record<string, string>> = {
+  force: "kN",
+  massPerLength: "g/m",
+  share: "%",
+  length: "mm",
+};
 
 /** SI value; undefined with a fault noted. */
 function quantity(path: string, at: EntryField, text: string, faults: StockFault[]): number | undefined {
   const read = readField(path, text);
   if (read.ok) return read.si;
   const field = fieldAt(path);
-  const unit = field?.kind === "quantity" ? UNITS[field.dimension] : undefined;
+  const unit = field?.kind === "quantity" ? UNIT_OF_DIMENSION[field.dimension] : undefined;
   const bare = /^\d+(?:\.\d+)?$/.test(text.trim()) && unit !== undefined;
   faults.push({
     kind: "issue",
@@ -197,16 +202,16 @@ interface Read {
 }
 
 function doubtsOf({ fibre, loads }: StockEntry, { strength, mass, points, like }: Read): readonly StockDoubt[] {
-  const share = strength / (mass * 1e6 * YARN[fibre]!);
+  const share = strength / (mass * 1e6 * YARN_STRENGTHS[fibre]!);
   const [stretch, tension] = points.at(-1)!;
   const stiffness = tension / stretch / (tensionAt(like.curve, stretch) / stretch);
   const values = { share: formatPercent(share), like: like.name };
   const last = `loads.${loads.length - 1}` as const;
   return [
     ...(share > 1 ? [{ kind: "strongerThanFibre", at: "strength", values } as const] : []),
-    ...(share < WEAK ? [{ kind: "weak", at: "strength", values } as const] : []),
-    ...(stiffness > FAR ? [{ kind: "stiff", at: `${last}.stretch`, values } as const] : []),
-    ...(stiffness < 1 / FAR ? [{ kind: "soft", at: `${last}.stretch`, values } as const] : []),
+    ...(share < LEAST_YARN_SHARE ? [{ kind: "weak", at: "strength", values } as const] : []),
+    ...(stiffness > UNUSUAL_STIFFNESS_RATIO ? [{ kind: "stiff", at: `${last}.stretch`, values } as const] : []),
+    ...(stiffness < 1 / UNUSUAL_STIFFNESS_RATIO ? [{ kind: "soft", at: `${last}.stretch`, values } as const] : []),
     ...(tension > strength ? [{ kind: "beyondStrength", at: `${last}.load`, values } as const] : []),
   ];
 }

@@ -18,7 +18,7 @@ export type PullReading =
   | { readonly ok: false; readonly faults: readonly PullFault[] };
 
 /** Levels of load, evenly from none to the largest, at which a measured curve is read [-]. */
-const LEVELS = 12;
+const LOAD_LEVELS = 12;
 
 /** Reads the way up to the largest force; what comes after the break says nothing of the curve. */
 export function readPull(text: string): PullReading {
@@ -31,7 +31,7 @@ export function readPull(text: string): PullReading {
   const largest = rows.reduce((best, [, tension], i) => (tension > rows[best]![1] ? i : best), 0);
   const most = rows[largest]![1];
   if (!(most > 0)) return { ok: false, faults: [{ kind: "nothing" }] };
-  const points = Array.from({ length: LEVELS }, (_, i) => (most * (i + 1)) / LEVELS).map(
+  const points = Array.from({ length: LOAD_LEVELS }, (_, i) => (most * (i + 1)) / LOAD_LEVELS).map(
     (level): PullPoint => [stretchAt(rows, level), level],
   );
   const fault = backwards(points);

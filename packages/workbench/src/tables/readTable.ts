@@ -65,11 +65,11 @@ function rowFaults(row: number, cells: readonly string[], comma: boolean): Table
   return bad === undefined ? [] : [{ kind: "number", row, got: bad }];
 }
 
-const NUMBER = /^[-+\u2212]?(?:\d+\.?\d*|\.\d+)(?:[eE][-+]?\d+)?$/;
+const NUMBER_PATTERN = /^[-+\u2212]?(?:\d+\.?\d*|\.\d+)(?:[eE][-+]?\d+)?$/;
 
 function numberOf(cell: string, comma: boolean): number | undefined {
   const text = comma ? cell.replace(",", ".") : cell;
-  if (!NUMBER.test(text)) return undefined;
+  if (!NUMBER_PATTERN.test(text)) return undefined;
   const number = Number(text.replace("\u2212", "-"));
   return Number.isFinite(number) ? number : undefined;
 }

@@ -21,8 +21,8 @@ export interface ReadingComparison {
 }
 
 /** Tensions between which a reading is looked for [N]. */
-const LEAST = 20;
-const MOST = 100e3;
+const LEAST_TENSION = 20;
+const MOST_TENSION = 100e3;
 
 /**
  * Compares a reading with the tension that the rig states, by statics turned around: which tension with nobody on the line gives what
@@ -57,13 +57,13 @@ function readValue(reading: LineReading): { readonly value: number; readonly wit
 /** The tension with nobody on the line at which `read` would have been read [N]; at a limit when nothing in between does. */
 function impliedTension(rig: Rig, reading: LineReading, read: number): number {
   const { walker, at = 0.5 } = reading;
-  if (walker === undefined) return Math.min(MOST, Math.max(LEAST, read));
+  if (walker === undefined) return Math.min(MOST_TENSION, Math.max(LEAST_TENSION, read));
   const tooTight = (tension: number) => {
     const found = standing(rig, tension, { walker, at });
     if (found === undefined) return true;
     return reading.kind === "sag" ? found.sag < read : found.tension > read;
   };
-  let [low, high] = [LEAST, MOST];
+  let [low, high] = [LEAST_TENSION, MOST_TENSION];
   for (let i = 0; i < 60; i++) {
     const middle = (low + high) / 2;
     if (tooTight(middle)) high = middle;

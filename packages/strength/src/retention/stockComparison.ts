@@ -1,12 +1,12 @@
 /** The built-in model against own tests, state by state. */
 import type { LineStock } from "@secondline/rig";
-import type { BreakTest } from "../breakLog/breakTest.ts";
 import { grouped } from "../breakLog/grouped.ts";
+import type { BreakTest } from "../breakLog/logEntry.ts";
 import type { StrengthFactor } from "../derating/factor.ts";
 import { combineFactors, type LognormalStrength } from "../derating/lognormal.ts";
-import { type BestTest, bestTest } from "./bestTest.ts";
 import { type StockModel, type StockState, stockModel } from "./stockModel.ts";
 import { NEW_SCATTER } from "./stockScatter.ts";
+import { type BestTest, bestTest } from "./strongestSample.ts";
 import { builtInFactors, type StockFactors, testedFactors } from "./testedStock.ts";
 import { builtInAt, builtInLog, doseText, nearestDose, type WearDose } from "./wearFactors.ts";
 

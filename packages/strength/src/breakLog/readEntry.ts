@@ -3,8 +3,8 @@
 import { type KnotKind, parseQuantity } from "@secondline/rig";
 import type { Observation } from "@secondline/statistics";
 import { isDate } from "../dates/calendarDate.ts";
-import { type BreakTest, KNOTS, type LogColumn, type LogFault, OUTCOMES, type OutcomeWord } from "./breakTest.ts";
 import { hiddenFaults } from "./hiddenFaults.ts";
+import { type BreakTest, KNOTS, type LogColumn, type LogFault, OUTCOMES, type OutcomeWord } from "./logEntry.ts";
 
 export type TestFields = Readonly<Partial<Record<LogColumn, string>>>;
 export type TestReading =
@@ -22,11 +22,13 @@ export function readTest(written: TestFields, line: number): TestReading {
   };
   const words = (column: LogColumn): string | undefined => fields[column] || undefined;
   const needed = (column: LogColumn): string =>
-    words(column) ?? fault(column, NEEDED[column] ?? "some text", `${column} is empty: write ${NEEDED[column]}.`) ?? "";
+    words(column) ??
+    fault(column, NEEDED_TEXT[column] ?? "some text", `${column} is empty: write ${NEEDED_TEXT[column]}.`) ??
+    "";
   const count = (column: LogColumn): number | undefined => {
     const text = words(column);
     if (text === undefined) return undefined;
-    const most = MOST[column] ?? MOST_MONTHS;
+    const most = MOST_IN_COLUMN[column] ?? MOST_MONTHS;
     const value = isPlainNumber(text) ? Number(text) : Number.NaN;
     if (value >= 0 && value <= most) return value;
     return fault(
@@ -81,7 +83,7 @@ function withLowerCase(fields: TestFields, columns: readonly LogColumn[]): TestF
 
 /** More is a slip of the pen: a hundred years, a million falls [-]. */
 const MOST_MONTHS = 1200;
-const MOST: Partial<Record<LogColumn, number>> = { falls: 1e6 };
+const MOST_IN_COLUMN: Partial<Record<LogColumn, number>> = { falls: 1e6 };
 /** What broke below or above is no webbing, rope or fitting, but a slip in number or unit [N]. */
 const LEAST_LOAD = 1;
 const MOST_LOAD = 5e6;
@@ -92,7 +94,7 @@ const PLAIN_NUMBER = /^[+-]?(\d+\.?\d*|\.\d+)([eE][+-]?\d+)?$/;
 const LONGEST_NUMBER = 40;
 const isPlainNumber = (text: string): boolean => text.length <= LONGEST_NUMBER && PLAIN_NUMBER.test(text);
 
-const NEEDED: Partial<Record<LogColumn, string>> = {
+const NEEDED_TEXT: Partial<Record<LogColumn, string>> = {
   part: "what was pulled, such as webbing or leash",
   material: "its material, as in the rig, such as polyester-webbing-25",
   state: "the state it was in, such as new or clamp mark",
@@ -183,16 +185,16 @@ function readForce(fields: TestFields, column: "result" | "result_to", fault: Fa
   return Number(load.toPrecision(12));
 }
 
-const UNITS = new Map<string, ReturnType<typeof parseQuantity>>();
+const READ_UNITS = new Map<string, ReturnType<typeof parseQuantity>>();
 /** More than all units of force, however they are written. */
 const MOST_UNITS = 50;
 
 /** One of a unit, in newtons; a log of thousands of rows has one unit. */
 function readUnit(unit: string): ReturnType<typeof parseQuantity> {
-  const known = UNITS.get(unit);
+  const known = READ_UNITS.get(unit);
   if (known !== undefined) return known;
   const read = parseQuantity(`1 ${unit}`, "force");
-  if (UNITS.size >= MOST_UNITS) UNITS.clear();
-  UNITS.set(unit, read);
+  if (READ_UNITS.size >= MOST_UNITS) READ_UNITS.clear();
+  READ_UNITS.set(unit, read);
   return read;
 }

@@ -2,7 +2,7 @@
  * What the best test of a state costs its 5 % value: a strong piece among weaker ones is more scatter, so that the value would be
  * higher had the piece held less. See STATISTICS.md, "The 5 % value can rise when a test is lower".
  */
-import type { BreakTest } from "../breakLog/breakTest.ts";
+import type { BreakTest } from "../breakLog/logEntry.ts";
 
 export interface BestTest {
   readonly test: BreakTest;
