@@ -18,22 +18,30 @@ export const PHONE = { width: 390, height: 844 };
  * Warnings that are not ours to mend: the scene's library still makes a clock that three has deprecated, and the
  * software rasteriser of a headless browser comments on its own speed when a picture is read back.
  */
-const KNOWN = [/THREE\.Clock: This module has been deprecated/, /GPU stall due to ReadPixels/];
+const KNOWN = [
+  /THREE\.Clock: This module has been deprecated/,
+  /GPU stall due to ReadPixels/,
+  // What `installs: false` says of itself.
+  /Service Worker registration blocked by Playwright/,
+];
 
 export interface App {
   readonly url: string;
   readonly browser: Browser;
   /**
-   * A page of its own, with nothing kept from earlier; it is closed when its test ends, so that no page of a test before
-   * takes a share of the machine. `problems` gathers what the console warns of.
+   * A page of its own, without any work of an earlier one, but with the results of runs that earlier pages have made: most
+   * tests are of something else than a search, which would fill both cores beside each of them. The page is closed when its
+   * test ends. `problems` gathers what the console warns of.
    */
   visit(options?: Visit): Promise<Visited>;
   close(): Promise<void>;
 }
 export interface Visit extends BrowserContextOptions {
   readonly hash?: string;
-  /** With the results of runs that other such visits have kept: for tests of what comes after a long search. */
-  readonly returning?: boolean;
+  /** Without any results from before: for tests of what is seen while something is computed, and of a first visit. */
+  readonly first?: boolean;
+  /** The page installs itself for use without a network, which fetches everything that it has; only where a test asks for it. */
+  readonly installs?: boolean;
   /** Runs in the page before anything of the app. */
   readonly before?: () => void;
 }
@@ -60,16 +68,17 @@ export async function startApp({ flat }: { readonly flat: boolean }): Promise<Ap
   return {
     url,
     browser,
-    async visit({ hash = "", returning = false, before, ...options } = {}) {
-      const context = await browser.newContext({ viewport: WIDE, reducedMotion: "reduce", ...options });
+    async visit({ hash = "", first = false, installs = false, before, ...options } = {}) {
+      const serviceWorkers = installs ? "allow" : "block";
+      const context = await browser.newContext({ viewport: WIDE, reducedMotion: "reduce", serviceWorkers, ...options });
       context.setDefaultTimeout(PATIENCE);
       const page = await context.newPage();
       onTestFinished(async () => {
         // A page that is gone or offline has nothing to give.
-        if (returning) await takeResults(page).catch(() => undefined);
+        await takeResults(page).catch(() => undefined);
         await context.close();
       });
-      if (returning) await bringResults(page, url);
+      if (!first) await bringResults(page, url);
       const problems = watch(page);
       if (before) await page.addInitScript(before);
       await page.goto(url + hash);

@@ -20,7 +20,7 @@ beforeAll(async () => {
 afterAll(() => app.close());
 
 it("opens with the demo rig, its fall and its verdict, and the cautions beside it", async () => {
-  const { page, problems } = await app.visit();
+  const { page, problems } = await app.visit({ first: true });
   await computed(page);
   expect(await page.getByRole("heading", { level: 1 }).textContent()).toContain("Example crag");
   expect(await answer(page)).toMatch(/caught you .* down\. Hardest pull on your harness: .* kN\./);
@@ -47,7 +47,7 @@ it("opens with the demo rig, its fall and its verdict, and the cautions beside i
 });
 
 it("says that a rig holds only when everything has been looked at, and then with what was taken into account", async () => {
-  const { page, problems } = await app.visit();
+  const { page, problems } = await app.visit({ first: true });
   const column = page.getByRole("complementary", { name: "Verdict" });
   // The page itself notes every verdict that is shown before the whole one.
   await page.evaluate(() => {
@@ -83,7 +83,7 @@ it("takes the record and the tests that speak of a rig, and leaves them out in o
 });
 
 it("stops the search for the verdict on request, and looks on", async () => {
-  const { page, problems } = await app.visit();
+  const { page, problems } = await app.visit({ first: true });
   await computed(page);
   await page.getByRole("button", { name: "Stop the search" }).click();
   const column = page.getByRole("complementary", { name: "Verdict" });
@@ -180,7 +180,7 @@ it("tells a wrong entry beside its field and keeps the last good results", async
 });
 
 it("stops a long run on request and runs it again", async () => {
-  const { page, problems } = await app.visit();
+  const { page, problems } = await app.visit({ first: true });
   await computed(page);
   const stopped = await armClick(page, "Stop", { within: "main", begun: true });
   await choose(page, "Mesh", /^Standard mesh/);

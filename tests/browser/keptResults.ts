@@ -27,12 +27,14 @@ const keysIn = (text: string): string[] =>
 export async function bringResults(page: Page, url: string): Promise<void> {
   const body = read();
   if (body === "") return;
-  // A page of the app's origin without any code of it.
-  const address = `${url}kept-results`;
-  await page.route(address, (route) => route.fulfill({ contentType: "text/plain", body }));
+  // A page of the app's origin without any code of it. The results come as a file of their own: as a page they would be laid out.
+  const [address, results] = [`${url}kept-results`, `${url}kept-results.txt`];
+  await page.route(address, (route) => route.fulfill({ contentType: "text/html", body: "" }));
+  await page.route(results, (route) => route.fulfill({ contentType: "text/plain", body }));
   await page.goto(address);
-  await page.evaluate(fill, `${url}assets/${thread()}`);
+  await page.evaluate(fill, [results, `${url}assets/${thread()}`] as const);
   await page.unroute(address);
+  await page.unroute(results);
 }
 
 /** Keeps what the runs of this visit have added. */
@@ -43,9 +45,18 @@ export async function takeResults(page: Page): Promise<void> {
   appendFileSync(file(), lines.map((line) => `${line}\n`).join(""));
 }
 
-/** In the page: its own text, into the store that `packages/runner/src/results/browserResults.ts` opens. */
-async function fill(code: string): Promise<void> {
-  const text = document.body.textContent;
+/** In the page: the results, into the store that `packages/runner/src/results/browserResults.ts` opens. */
+async function fill([results, code]: readonly [string, string]): Promise<void> {
+  const text = await (await fetch(results)).text();
+  /** What `added` wrote in place of what JSON does not know; `everywhere`: among numbers too, of which there are many. */
+  const mended = (inner: unknown, everywhere: boolean): unknown => {
+    if (typeof inner !== "object" || inner === null) return inner;
+    if (Array.isArray(inner))
+      return !everywhere && typeof inner[0] === "number" ? inner : inner.map((one) => mended(one, everywhere));
+    if ("float32" in inner) return Float32Array.from(inner.float32 as number[]);
+    if ("unwritable" in inner) return Number(inner.unwritable);
+    return Object.fromEntries(Object.entries(inner).map(([name, one]) => [name, mended(one, everywhere)]));
+  };
   const opening = indexedDB.open("secondline-results", 1);
   opening.onupgradeneeded = () => {
     opening.result.createObjectStore("runs").createIndex("used", "used");
@@ -58,10 +69,7 @@ async function fill(code: string): Promise<void> {
       writing.objectStore("meta").put(code, "code");
       for (const line of text.split("\n").filter((one) => one !== "")) {
         const [key, entry] = line.split("\t");
-        const value = JSON.parse(entry!, (_, inner) =>
-          typeof inner === "object" && inner !== null && "float32" in inner ? Float32Array.from(inner.float32) : inner,
-        );
-        writing.objectStore("runs").put(value, key);
+        writing.objectStore("runs").put(mended(JSON.parse(entry!), entry!.includes('"unwritable"')), key);
       }
       writing.oncomplete = resolve;
       writing.onerror = () => reject(writing.error);
@@ -90,8 +98,8 @@ async function added(known: string[]): Promise<string[]> {
     const text = JSON.stringify(entry, (_, inner) => {
       if (inner instanceof Float32Array) return { float32: [...inner] };
       if (ArrayBuffer.isView(inner) || inner === undefined) exact = false;
-      if (typeof inner === "number" && (!Number.isFinite(inner) || Object.is(inner, -0))) exact = false;
-      return inner;
+      if (Object.is(inner, -0)) return { unwritable: "-0" };
+      return typeof inner === "number" && !Number.isFinite(inner) ? { unwritable: String(inner) } : inner;
     });
     return exact ? text : undefined;
   };

@@ -64,7 +64,7 @@ const cells = (page: Page, label: string) =>
     .allTextContents();
 
 it("copies the rig, changes one thing, and says what changed and what it did", async () => {
-  const { page, problems } = await app.visit({ returning: true });
+  const { page, problems } = await app.visit();
   await openLayouts(page);
   await copyAndLoosen(page);
   const text = (await layout(page, "B").textContent())!;
@@ -79,7 +79,7 @@ it("copies the rig, changes one thing, and says what changed and what it did", a
 });
 
 it("runs the same what-if on every layout when it is changed", async () => {
-  const { page, problems } = await app.visit({ returning: true });
+  const { page, problems } = await app.visit();
   await openLayouts(page);
   await copyAndLoosen(page);
   await choose(page, "What happens", "the walker falls into the leash");
@@ -91,7 +91,7 @@ it("runs the same what-if on every layout when it is changed", async () => {
 });
 
 it("takes four layouts, no more, and brings one back that was taken away", async () => {
-  const { page, problems } = await app.visit({ returning: true });
+  const { page, problems } = await app.visit();
   await openLayouts(page);
   await copyAndLoosen(page);
   await add(page, "Demo: a loose backup");
@@ -109,7 +109,7 @@ it("takes four layouts, no more, and brings one back that was taken away", async
 });
 
 it("keeps the last good state of a layout whose entry cannot be read, and undoes it", async () => {
-  const { page, problems } = await app.visit({ returning: true });
+  const { page, problems } = await app.visit();
   await openLayouts(page);
   await copyAndLoosen(page);
   const answer = /The backup caught you [\d.]+ m down/.exec((await layout(page, "B").textContent())!)![0];
@@ -128,7 +128,7 @@ it("keeps the last good state of a layout whose entry cannot be read, and undoes
 });
 
 it("leaves the rig in hand alone until a layout is taken for it", async () => {
-  const { page, problems } = await app.visit({ returning: true });
+  const { page, problems } = await app.visit();
   await openLayouts(page);
   await copyAndLoosen(page);
   await page.getByRole("button", { name: "More for layout B" }).click();
@@ -143,7 +143,7 @@ it("leaves the rig in hand alone until a layout is taken for it", async () => {
 });
 
 it("finds the layouts again after a reload", async () => {
-  const { page, problems } = await app.visit({ returning: true });
+  const { page, problems } = await app.visit();
   await openLayouts(page);
   await copyAndLoosen(page, "9 %");
   await shelved(page, "secondline.layouts", '"9 %"');
@@ -155,7 +155,7 @@ it("finds the layouts again after a reload", async () => {
 });
 
 it("moves every picture and the traces with one clock, by the keys", async () => {
-  const { page, problems } = await app.visit({ returning: true });
+  const { page, problems } = await app.visit();
   await openLayouts(page);
   await copyAndLoosen(page);
   const time = page.getByRole("slider", { name: "Time in the run" });
@@ -183,7 +183,7 @@ it("moves every picture and the traces with one clock, by the keys", async () =>
 });
 
 it("stops one layout's computation and runs it again", async () => {
-  const { page, problems } = await app.visit();
+  const { page, problems } = await app.visit({ first: true });
   await openLayouts(page);
   await computedA(page);
   const stopped = await armClick(page, "Stop", { within: "[aria-label='Layout B']" });
@@ -206,7 +206,7 @@ describe.each(["light", "dark"] as const)("in the %s theme", (colorScheme) => {
     ["a wide screen", {}],
     ["a phone", { viewport: PHONE, hasTouch: true, isMobile: true }],
   ])("axe finds nothing on %s, with one layout, while changing, and with three", async (_, options) => {
-    const { page, problems } = await app.visit({ returning: true, colorScheme, ...options });
+    const { page, problems } = await app.visit({ colorScheme, ...options });
     await openLayouts(page);
     await computedA(page);
     await expectAccessible(page);
@@ -225,7 +225,7 @@ describe.each(["light", "dark"] as const)("in the %s theme", (colorScheme) => {
 });
 
 it("gives the finger 44 px on a phone, and only the table scrolls sideways", async () => {
-  const { page } = await app.visit({ returning: true, viewport: PHONE, hasTouch: true, isMobile: true });
+  const { page } = await app.visit({ viewport: PHONE, hasTouch: true, isMobile: true });
   await openLayouts(page);
   await copyAndLoosen(page);
   const small = await page.locator("main button:visible").evaluateAll((buttons) =>
@@ -252,7 +252,7 @@ it("gives the finger 44 px on a phone, and only the table scrolls sideways", asy
 });
 
 it("finds the fewest connections that are worth a check, and takes them over as a layout that can be taken away", async () => {
-  const { page, problems } = await app.visit({ returning: true });
+  const { page, problems } = await app.visit();
   await openLayouts(page);
   await page.getByRole("button", { name: "More for layout A" }).click();
   await page.getByRole("menuitem", { name: "How few connections will do?" }).click();

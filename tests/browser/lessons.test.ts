@@ -169,7 +169,7 @@ it("keeps the cautions in sight, and they cannot be closed", async () => {
 });
 
 it("stops a run when asked, and runs again", async () => {
-  const { page, problems } = await app.visit();
+  const { page, problems } = await app.visit({ first: true });
   await openLessons(page);
   const stopped = await armClick(page, "Stop", { within: "main" });
   await page.getByRole("button", { name: /Another line, the same fall/ }).click();

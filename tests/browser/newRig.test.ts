@@ -19,7 +19,7 @@ const field = (page: Page, name: string) => page.getByRole("textbox", { name, ex
 
 describe("a newcomer", () => {
   it("comes to a verdict of the own rig in a dozen steps beyond typing, and it counts what is not confirmed", async () => {
-    const { page, problems } = await app.visit();
+    const { page, problems } = await app.visit({ first: true });
     let steps = 2;
     await newRig(page);
     await field(page, "Name").fill("Quarry line");

@@ -1,6 +1,6 @@
 /** When something underneath gives way: graphics, the worker, the network. */
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, expect, it } from "vitest";
+import { afterAll, beforeAll, expect, it, onTestFinished } from "vitest";
 import { type App, answer, choose, computed, ELEVATION, recomputed, SPACE, startApp } from "./app.ts";
 
 let app: App;
@@ -82,8 +82,11 @@ it("comes back after the graphics context was lost", async () => {
 });
 
 it("tells of a worker that dies in mid-run, and runs again in a new one", async () => {
-  const { page } = await app.visit({
-    ...SMALL,
+  // Without the scene in space, which a software rasteriser would draw all the while.
+  const plain = await startApp({ flat: true });
+  onTestFinished(() => plain.close());
+  const { page } = await plain.visit({
+    first: true,
     before: () => {
       const workers: Worker[] = [];
       (globalThis as { workers?: Worker[] }).workers = workers;
@@ -115,7 +118,7 @@ it("tells of a worker that dies in mid-run, and runs again in a new one", async 
 });
 
 it("opens without a network after the first visit", async () => {
-  const { page, problems } = await app.visit(SMALL);
+  const { page, problems } = await app.visit({ ...SMALL, first: true, installs: true });
   await computed(page);
   // All of the visit: the scene's code comes last, and not by way of the worker yet.
   await page.locator(SPACE).waitFor();

@@ -48,7 +48,7 @@ describe("the served page", () => {
   });
 
   test("breaks its policy nowhere, and asks for nothing but its own files", async () => {
-    const { page, problems } = await app.visit({ before: listen });
+    const { page, problems } = await app.visit({ first: true, installs: true, before: listen });
     const asked: string[] = [];
     page.on("request", (request) => asked.push(`${request.method()} ${request.url()}`));
     await computed(page);
@@ -90,7 +90,7 @@ describe("a known error", () => {
   const told = "Known error of this version, told on 2027-01-02: Loads are too low. Change to the newer version.";
 
   test("of the version that runs is shown when the served list has it, and at every visit again", async () => {
-    const { page } = await app.visit();
+    const { page } = await app.visit({ installs: true });
     await page.context().route("**/errata.json", (route) => route.fulfill({ body: list("0.0.0", "999.0.0") }));
     for (let visit = 0; visit < 2; visit++) {
       await page.reload();
@@ -103,7 +103,7 @@ describe("a known error", () => {
 
   test("of another version is not shown, and a list that is none changes nothing", async () => {
     for (const body of [list("999.0.0", "999.0.1"), "<html></html>"]) {
-      const { page, problems } = await app.visit();
+      const { page, problems } = await app.visit({ installs: true });
       await page.context().route("**/errata.json", (route) => route.fulfill({ body }));
       const asked = page.waitForResponse("**/errata.json");
       await page.reload();
