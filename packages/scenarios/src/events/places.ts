@@ -13,9 +13,12 @@ export function nearEnd(rig: Rig): number {
 /** So many places along the line are looked at, from the nearest fall at A to that at B [-]. */
 const MANY = 13;
 
+/** Evenly along the line, and one more beside either end, where loads differ most from one place to the next. */
 export function manyPlaces(rig: Rig): readonly number[] {
   const near = nearEnd(rig);
-  return Array.from({ length: MANY }, (_, i) => Number((near + ((1 - 2 * near) * i) / (MANY - 1)).toFixed(4)));
+  const place = (i: number) => Number((near + ((1 - 2 * near) * i) / (MANY - 1)).toFixed(4));
+  const even = Array.from({ length: MANY }, (_, i) => place(i));
+  return [even[0]!, place(0.5), ...even.slice(1, -1), place(MANY - 1.5), even[MANY - 1]!];
 }
 
 /** Middles of the bays between each end and its nearest connection [-]. */

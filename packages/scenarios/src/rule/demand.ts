@@ -13,6 +13,7 @@ import {
   levelOf,
   type Scatter,
   scatterOf,
+  scatterOfFamily,
 } from "../scatter/levels.ts";
 import { type Known, surfaceThrough } from "../scatter/surface.ts";
 import { type Utilisation, utilisation } from "./utilisation.ts";
@@ -96,6 +97,17 @@ function fromNeighbours(ones: readonly Measured[], { chance }: Scatter): Readonl
   );
 }
 
+/** Walkers who stand beside an end that fails, say, are thrown about more than those who hang: each family scatters in its own way. */
+function familyScatters(ones: readonly Measured[], scatter: Scatter): ReadonlyMap<Measured, Scatter> {
+  return new Map(
+    familiesOf(ones, ({ of }) => of.event).flatMap((rows) => {
+      const events = rows.map(({ one }) => one.draws);
+      const own = scatterOfFamily(events, scatter);
+      return rows.map(({ one }) => [one, own] as const);
+    }),
+  );
+}
+
 export interface EventLevel {
   readonly of: EventRuns;
   readonly level: Level;
@@ -118,9 +130,10 @@ export function levelsOf(all: readonly Measured[]): readonly EventLevel[] {
       INPUT_IDS.length,
     );
     const neighbours = fromNeighbours(ones, scatter);
+    const families = familyScatters(ones, scatter);
     return ones.map((one) => ({
       of: one.of,
-      level: levelOf(one.draws, scatter, neighbours.get(one)),
+      level: levelOf(one.draws, families.get(one) ?? scatter, neighbours.get(one)),
       runs: one.runs,
       values: one.draws.values,
       drawn: drawnIn(one),

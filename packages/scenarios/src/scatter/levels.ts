@@ -5,9 +5,9 @@
  * ε is chance: a catch amplifies the last gram. The middle is the event's own. b and the size of ε are learnt from all events of a
  * class together, and the size of ε from the event's own draws where they say something else. Normal-inverse-gamma as in A. Gelman
  * et al., Bayesian Data Analysis (3rd ed. 2013), 14.2; the 95 % value is taken at 75 % confidence, as characteristic values are in
- * EN 14358:2016 and ISO 12491:1997 (from memory).
+ * EN 14358:2016 and ISO 12491:1997 (from memory). It is never less than what the draws themselves say without any model.
  */
-import { choleskyFactor, choleskyInverse, normalQuantile } from "@secondline/statistics";
+import { choleskyFactor, choleskyInverse, lowerBoundRank, normalQuantile } from "@secondline/statistics";
 
 /** The draws of one event: a quantity of it, and the deviates of what was drawn. */
 export interface EventDraws {
@@ -59,7 +59,7 @@ const CHANCE = 0.08;
 const LEAST_SLOPE = 0.005;
 /** The weight of those assumptions, in draws [-]. */
 const WEIGHT = 4;
-/** The weight of the class against an event's own draws about how large chance is, in draws [-]. */
+/** The weight of a class against a family's draws, and of a family against an event's own, about how large chance is, in draws [-]. */
 const CLASS_WEIGHT = 10;
 /** Within this ratio of the largest to the least, differences are told in logarithms [-]. */
 const LOG_RANGE = 4;
@@ -67,8 +67,10 @@ const LOG_RANGE = 4;
 /** So many runs are taken to end before their worst, at most: it was counted (docs/decisions/0007-end-of-a-run.md) [-]. */
 const ENDED_EARLY = 0.001;
 /** 95 of 100 falls stay under it, those counted in that ended before their worst. */
-const BEYOND = normalQuantile(0.95 + ENDED_EARLY);
-const CONFIDENCE = normalQuantile(0.75);
+const BELOW_E = 0.95 + ENDED_EARLY;
+const BEYOND = normalQuantile(BELOW_E);
+const CONFIDENT = 0.75;
+const CONFIDENCE = normalQuantile(CONFIDENT);
 const INTERVAL = normalQuantile(0.975);
 
 /** An event that was not drawn counts as worse than a drawn one from so much above it on [-]. */
@@ -147,6 +149,26 @@ export function scatterOf(events: readonly EventDraws[], inputs: number): Scatte
   return { slopes, uncertain, chance, freedom: WEIGHT + freedom };
 }
 
+/** How events of a family scatter: as their class does, but what is left to chance is as large as their own draws say too. */
+export function scatterOfFamily(events: readonly EventDraws[], ofClass: Scatter): Scatter {
+  let [squares, freedom] = [0, 0];
+  for (const event of events) {
+    const found = differences(event, ofClass.slopes.length);
+    if (event.values.length < 2 || found.kind === "share") continue;
+    squares += leftToChance(event, found, ofClass.slopes);
+    freedom += event.values.length - 1;
+  }
+  return { ...ofClass, chance: (CLASS_WEIGHT * ofClass.chance + squares) / (CLASS_WEIGHT + freedom) };
+}
+
+/** Sum of squares of what the slopes leave of an event's differences [-]. */
+function leftToChance({ deviates }: EventDraws, found: Differences, slopes: readonly number[]): number {
+  return found.each.reduce((sum, y, j) => {
+    const going = slopes.reduce((all, slope, k) => all + slope * ((deviates[j]![k] ?? 0) - found.meanDeviates[k]!), 0);
+    return sum + (y - going) ** 2;
+  }, 0);
+}
+
 const product = (a: readonly number[], b: ArrayLike<number>): number => a.reduce((sum, x, k) => sum + x * b[k]!, 0);
 
 const form = (a: readonly number[], matrix: readonly Float64Array[], b: readonly number[]): number =>
@@ -160,16 +182,13 @@ export function levelOf(
 ): Level {
   const inputs = slopes.length;
   const found = differences(draws, inputs);
-  const { kind, unit, each, meanDeviates } = found;
+  const { kind, unit, meanDeviates } = found;
   const middle = neighbours && kind === "log" ? neighbours.middle : found.middle;
-  const count = each.length;
+  const count = draws.values.length;
   // Only what was drawn in this event scatters in it; where nothing was drawn, everything may.
   const drawn = draws.deviates.some((row) => row.length > 0);
   const active = slopes.map((_, k) => (!drawn || draws.deviates.some((row) => (row[k] ?? 0) !== 0) ? 1 : 0));
-  const own = each.reduce((sum, y, j) => {
-    const going = slopes.reduce((all, slope, k) => all + slope * ((draws.deviates[j]![k] ?? 0) - meanDeviates[k]!), 0);
-    return sum + (y - going) ** 2;
-  }, 0);
+  const own = leftToChance(draws, found, slopes);
   const ownFreedom = CLASS_WEIGHT + count - 1;
   const chanceHere = (CLASS_WEIGHT * chance + own) / ownFreedom;
   const seen = slopes.map((slope, k) => slope * active[k]!);
@@ -185,12 +204,23 @@ export function levelOf(
   const error = Math.sqrt(ofMiddle + BEYOND ** 2 * ofSpread);
   const at = (difference: number) => (kind === "log" ? Math.exp(middle + difference) : middle + unit * difference);
   const above = BEYOND * spread - shift;
+  const seenToReach = drawn ? seenBound(draws.values) : Number.NEGATIVE_INFINITY;
   return {
     middle: at(-shift),
-    value: at(above + CONFIDENCE * error),
-    rank: at(above + (drawn ? CONFIDENCE * error : -NEARLY)),
+    value: Math.max(at(above + CONFIDENCE * error), seenToReach),
+    rank: Math.max(at(above + (drawn ? CONFIDENCE * error : -NEARLY)), seenToReach),
     low: at(above - INTERVAL * error),
-    high: at(above + INTERVAL * error),
+    high: Math.max(at(above + INTERVAL * error), seenToReach),
     draws: count,
   };
+}
+
+/**
+ * What the draws themselves say of their 95 % value at 75 % confidence, whatever they are distributed like: an order statistic (S. S.
+ * Wilks 1941), the largest one where they are few. A catch that now and then pulls a second time, harder, has a longer tail than the
+ * logarithm's.
+ */
+function seenBound(values: readonly number[]): number {
+  const falling = [...values].sort((a, b) => b - a);
+  return falling[(lowerBoundRank(values.length, BELOW_E, CONFIDENT) ?? 1) - 1]!;
 }
