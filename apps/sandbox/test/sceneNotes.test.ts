@@ -73,6 +73,21 @@ it("the chosen part is pointed out where it is", () => {
   expect(pointer.active).toBe(false);
 });
 
+it("the weak place is named where it lies along the webbing, until a part is chosen", () => {
+  const notes = createNotes(recording, rig, gap);
+  const live = createLiveFrame(recording);
+  const weak = { part: "backup", text: "Nearest to its limit: Backup, × 1.20", share: 0.25 };
+  notes.update(live, { ...plain, weak });
+  const pointer = notes.list.find((n) => n.kind === "pointer")!;
+  expect(pointer.active).toBe(true);
+  expect(pointer.text).toBe(weak.text);
+  const place = pointer.a[0]!;
+  notes.update(live, { ...plain, weak: { ...weak, share: 0.75 } });
+  expect(pointer.a[0]! - place).toBeGreaterThan(0.3 * rig.span);
+  notes.update(live, { ...plain, weak, selectedPart: "connection.0" });
+  expect(pointer.text).toBe("Connection 1");
+});
+
 it("a mark tells the load at which it gave way, as the trace of it does", () => {
   expect(eventWords({ time: 1, kind: "break", part: "main", at: 0.4, value: 7101 }, rig)).toEqual({
     full: "Main line gives way at 7.11 kN",
