@@ -48,9 +48,12 @@ export function createHowFarWords(language: Language) {
       saySweep(looked > events.length ? "drawn.found" : "drawn.chosen", { drawn: events.length, looked, draws, runs }),
     /** "9.4 % slack and 3 connections". */
     at: (knobs: readonly Knob[], values: readonly number[]): string =>
-      knobs.map((knob, k) => placeText(knob, knobText({ unit: "" }, values[k]!))).join(" and "),
+      knobs.map((knob, k) => placeText(knob, pointText(values[k]!))).join(" and "),
   };
 }
+
+/** A point between two others has digits without end; four tell it from its neighbours. */
+const pointText = (value: number): string => knobText({ unit: "" }, Number(value.toPrecision(4)));
 
 function faultText(fault: HowFarFault): string {
   switch (fault.kind) {
