@@ -122,7 +122,9 @@ const frontierMade = (page) => frontier(page).locator("svg").waitFor({ timeout: 
 const sweep = async (page) => {
   await page.getByText(/Some \d+ runs: about/).waitFor();
   await page.getByRole("button", { name: /^Run it/ }).click();
-  await page.locator("figure svg").waitFor({ timeout: 300_000 });
+  // A curve from before stands there meanwhile.
+  await page.getByRole("button", { name: "Stop", exact: true }).waitFor();
+  await page.getByRole("button", { name: "Run it anew" }).waitFor({ timeout: 300_000 });
 };
 const addLayout = (entry) => async (page) => {
   await click("Add a layout")(page);
