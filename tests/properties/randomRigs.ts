@@ -6,6 +6,8 @@ import {
   type Assessed,
   assessRig,
   missingIn,
+  NoEquilibrium,
+  NothingComputed,
   type Outcome,
   parseWhatIf,
   study,
@@ -46,7 +48,8 @@ export function randomDocument(seed: number): Readonly<Record<string, unknown>> 
       : {
           backup: {
             ...backup,
-            tapes: random.uniform() < 0.5 ? [] : [{ at: 0.2, strength: "300 N" }],
+            // Where no number of connections puts one.
+            tapes: random.uniform() < 0.5 ? [] : [{ at: 0.21, strength: "300 N" }],
             slack: `${about(0.5, 30).toFixed(1)} %`,
             sections: [{ stock: pick(WEBBINGS) }],
             connections: Array.from({ length: count }, (_, i) => ({
@@ -82,16 +85,21 @@ export function lookAt(seed: number): Looked {
   const event = parseWhatIf(EVENTS[seed % EVENTS.length]!)!;
   if (missingIn(event, reading.rig)) return { kind: "run", faults: [] };
   const outcome = outcomeOf(assessed, event);
-  const failed = outcome.whatIfs.find(({ ok }) => !ok);
-  if (failed) return { kind: "failed", why: words.fate(reading.rig, failed) };
+  if (typeof outcome === "string") return { kind: "failed", why: outcome };
   return { kind: "run", faults: [...endless(outcome, ""), ...said(assessed, outcome)] };
 }
 
-function outcomeOf(assessed: Assessed, event: WhatIf): Outcome {
+/** What came of the one what-if, or why it gave no numbers. Every other error is one of the program's own. */
+function outcomeOf(assessed: Assessed, event: WhatIf): Outcome | string {
   const work = study(assessed, { accuracy: "quick", whatIfs: [event] });
-  let step = work.next();
-  while (!step.done) step = work.next();
-  return step.value.outcome;
+  try {
+    let step = work.next();
+    while (!step.done) step = work.next();
+    return step.value.outcome;
+  } catch (error) {
+    if (error instanceof NothingComputed || error instanceof NoEquilibrium) return error.message;
+    throw error;
+  }
 }
 
 /** Places of an outcome at which there is a number that is none, or has no end. */

@@ -106,6 +106,7 @@ export {
 } from "./scatter/inputs.ts";
 export { Sampler, SEED } from "./scatter/sampler.ts";
 export type { Gap } from "./search/complete.ts";
+export { NoEquilibrium, NothingComputed } from "./search/conclude.ts";
 export { LIKELY_FIRST_BASIS } from "./search/likelyFirst.ts";
 export { type Found, type Round, RUNS, type SearchOptions, search } from "./search/search.ts";
 export { type StudyProgress, study } from "./search/study.ts";

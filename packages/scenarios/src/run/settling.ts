@@ -137,16 +137,12 @@ export class Settling {
     return Math.max(...along);
   }
 
-  /** Nothing that the recorded heights and forces show will change any more. */
+  /** Nothing that the recorded heights show will change any more. */
   #isLeftAlone(time: number): boolean {
     const { channels, samples } = this.#run.recorder;
     // The walker's height comes after the signals.
     const heights = channels[SIGNALS.length]!.subarray(0, samples);
     if (time > this.#from + STILL_TIME && hangsStill(heights)) return true;
-    const leash = channels[SIGNALS.indexOf("leash")]!.subarray(0, samples);
-    return (
-      time > Math.max(this.#usual, this.#from + SLACK_TIME) &&
-      fallsFreely(leash, heights, this.#run.problem.walker.mass)
-    );
+    return time > Math.max(this.#usual, this.#from + SLACK_TIME) && fallsFreely(heights);
   }
 }
