@@ -1,7 +1,7 @@
 /** Checks of what the lines hang from and over: anchors, rings, leash, ground. */
 import type { Draft } from "./draft.ts";
 import { formatLength } from "./format.ts";
-import { chordHeight, groundHeight } from "./geometry.ts";
+import { groundFaults } from "./groundFaults.ts";
 import { missing } from "./issues.ts";
 import { checkStockId, findStock } from "./ownStocks.ts";
 
@@ -95,32 +95,22 @@ function checkCover(draft: Draft, points: readonly (readonly [number, number])[]
   }
 }
 
-/** The ground may touch the line at the anchors, nowhere between. */
 function checkBelow(
   draft: Draft,
   points: readonly (readonly [number, number])[],
-  rig: { span: number; rise: number },
+  site: { span: number; rise: number },
 ): void {
-  points.forEach(([x, z], i) => {
-    const line = chordHeight(rig, x);
-    if (x > 0 && x < rig.span && z >= line) {
+  for (const { kind, index, x, limit } of groundFaults(points, site)) {
+    const path = `ground[${index}][1]`;
+    if (kind === "line") {
       draft.fault(
-        `ground[${i}][1]`,
-        `below ${formatLength(line)}`,
+        path,
+        `below ${formatLength(limit)}`,
         `At ${formatLength(x)} along the span the ground is as high as the line.`,
       );
-    }
-  });
-  for (const x of [0, rig.span]) {
-    const height = groundHeight({ ground: points }, x);
-    const i = x === 0 ? points.findLastIndex(([px]) => px <= 0) : points.findIndex(([px]) => px >= rig.span);
-    if (i >= 0 && height > chordHeight(rig, x) + 1e-9) {
-      const where = x === 0 ? "anchor A" : "anchor B";
-      draft.fault(
-        `ground[${i}][1]`,
-        `at most ${formatLength(chordHeight(rig, x))} there`,
-        `The ground at ${where} is above the anchor.`,
-      );
+    } else {
+      const where = kind === "anchorA" ? "anchor A" : "anchor B";
+      draft.fault(path, `at most ${formatLength(limit)} there`, `The ground at ${where} is above the anchor.`);
     }
   }
 }

@@ -18,6 +18,7 @@ export {
   mainSectionLengths,
   naturalLengths,
 } from "./geometry.ts";
+export { type GroundFault, groundFaults } from "./groundFaults.ts";
 export { groupName } from "./groups.ts";
 export { HIDDEN_REMEDY, hiddenCharacter, visibleText } from "./hiddenCharacters.ts";
 export { type Issues, listed, MOST_ISSUES, moreText } from "./issueList.ts";

@@ -64,7 +64,6 @@ export { type AnswersReading, readAnswers } from "./newRig/readAnswers.ts";
 export { type NewRig, rigFrom } from "./newRig/rigFrom.ts";
 export { handStep, reachOfConnection, withConnection } from "./side/connections.ts";
 export {
-  type GroundFault,
   groundFault,
   MOST_HANDLES,
   reachOf,

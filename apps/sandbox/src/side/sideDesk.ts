@@ -1,8 +1,8 @@
 /** What a hand holds in a drawing from the side: where it has it, what is wrong there, and when it is taken over. */
+import type { GroundFault } from "@secondline/rig";
 import { quantity } from "@secondline/words";
 import { newRigWords } from "@secondline/words/newRig";
 import {
-  type GroundFault,
   groundFault,
   handStep,
   type Point,

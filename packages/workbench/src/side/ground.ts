@@ -1,5 +1,5 @@
 /** Moves of a ground profile by hand: a point stops at its neighbours, and the profile goes on covering the span. */
-import { chordHeight, groundHeight } from "@secondline/rig";
+import { type GroundFault, groundFaults, groundHeight } from "@secondline/rig";
 import type { Point, Site } from "./side.ts";
 
 /** Two points are at least so far apart along the span [m]. */
@@ -7,33 +7,9 @@ const APART = 0.1;
 /** More points than this nobody moves one by one. */
 export const MOST_HANDLES = 24;
 
-/** Why a profile cannot be: at `x` it would reach `height`, where it must stay below `limit` (at an anchor: at most) [m]. */
-export interface GroundFault {
-  readonly kind: "line" | "anchorA" | "anchorB";
-  /** The point that is too high. */
-  readonly index: number;
-  readonly x: number;
-  readonly limit: number;
-}
-
-/** The rule of the rig's own check: the ground may touch the line at the anchors, and nowhere between. */
-export function groundFault(points: readonly Point[], site: Site): GroundFault | undefined {
-  const index = points.findIndex(([x, z]) => x > 0 && x < site.span && z >= chordHeight(site, x));
-  if (index >= 0) {
-    const [x] = points[index]!;
-    return { kind: "line", index, x, limit: chordHeight(site, x) };
-  }
-  for (const [kind, x] of [
-    ["anchorA", 0],
-    ["anchorB", site.span],
-  ] as const) {
-    const limit = chordHeight(site, x);
-    if (points.length === 0 || groundHeight({ ground: points }, x) <= limit + 1e-9) continue;
-    const at = kind === "anchorA" ? points.findLastIndex(([px]) => px <= 0) : points.findIndex(([px]) => px >= x);
-    return { kind, index: at, x, limit };
-  }
-  return undefined;
-}
+/** The first thing that is wrong with a profile, by the rig's own rule. */
+export const groundFault = (points: readonly Point[], site: Site): GroundFault | undefined =>
+  groundFaults(points, site)[0];
 
 const centimetre = (metres: number) => Math.round(metres * 100) / 100 + 0;
 const inside = (value: number, [low, high]: readonly [number, number]) => Math.min(Math.max(value, low), high);
