@@ -1,5 +1,6 @@
 import { newRigWords } from "@secondline/words/newRig";
 import type { KeyboardEvent } from "react";
+import { keyMove } from "../design/arrowKeys.ts";
 import styles from "./side.module.css";
 import { type Held, KEY_STEP, placeWords, rangeOf, type SideDesk } from "./sideDesk.ts";
 
@@ -75,22 +76,9 @@ export function Handle({ held, at: [x, y], desk, data, onFocused }: Props) {
 }
 
 /** Steps to the right and upwards. A connection goes along the span with either pair of arrows, as a slider does. */
-function keyStep({ key, shiftKey }: KeyboardEvent, isGround: boolean): readonly [number, number] | undefined {
-  const by = shiftKey ? BIG : 1;
-  switch (key) {
-    case "ArrowRight":
-      return [by, 0];
-    case "ArrowLeft":
-      return [-by, 0];
-    case "ArrowUp":
-      return isGround ? [0, by] : [by, 0];
-    case "ArrowDown":
-      return isGround ? [0, -by] : [-by, 0];
-    case "PageUp":
-      return isGround ? [0, BIG] : [BIG, 0];
-    case "PageDown":
-      return isGround ? [0, -BIG] : [-BIG, 0];
-    default:
-      return undefined;
-  }
+function keyStep(event: KeyboardEvent, isGround: boolean): readonly [number, number] | undefined {
+  const move = keyMove(event);
+  if (!move) return undefined;
+  const by = move.isLarge ? BIG : 1;
+  return isGround ? [move.across * by, move.up * by] : [(move.across + move.up) * by, 0];
 }

@@ -1,4 +1,5 @@
 import { type KeyboardEvent, type PointerEvent, type ReactNode, useRef } from "react";
+import { keyMove } from "../design/arrowKeys.ts";
 import styles from "./figures.module.css";
 
 interface Props {
@@ -79,19 +80,15 @@ export function Grip(props: Props) {
 }
 
 function keyStep(
-  { key, shiftKey }: KeyboardEvent,
+  event: KeyboardEvent,
   step: number,
   big: number,
   value: number,
   min: number,
   max: number,
 ): number | undefined {
-  const size = shiftKey ? big : step;
-  if (key === "ArrowRight" || key === "ArrowUp") return size;
-  if (key === "ArrowLeft" || key === "ArrowDown") return -size;
-  if (key === "PageUp") return big;
-  if (key === "PageDown") return -big;
-  if (key === "Home") return min - value;
-  if (key === "End") return max - value;
-  return undefined;
+  if (event.key === "Home") return min - value;
+  if (event.key === "End") return max - value;
+  const move = keyMove(event);
+  return move && (move.across + move.up) * (move.isLarge ? big : step);
 }
