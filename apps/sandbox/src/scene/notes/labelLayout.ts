@@ -90,7 +90,9 @@ export function layOutLabels(
   obstacles: readonly Box[],
 ): void {
   sortByPriority(labels, order);
+  const picture: Picture = { labels, order, placed: 0, width, height, obstacles };
   for (let k = 0; k < labels.length; k++) {
+    picture.placed = k;
     const label = labels[order[k]!]!;
     label.shown = -1;
     if (!label.active) continue;
@@ -103,11 +105,8 @@ export function layOutLabels(
       const outside = label.x < 0 || label.y < 0 || label.x > width || label.y > height;
       if (outside && !label.clings) continue;
       const near = label.shortFirst ? 0 : label.farthest;
-      const isPlaced =
-        place(label, near, 0, labels, order, k, width, height, obstacles) ||
-        (label.shortWidth > 0 && place(label, near, 1, labels, order, k, width, height, obstacles));
-      if (!isPlaced && near < label.farthest)
-        place(label, label.farthest, 0, labels, order, k, width, height, obstacles);
+      const isPlaced = place(label, near, 0, picture) || (label.shortWidth > 0 && place(label, near, 1, picture));
+      if (!isPlaced && near < label.farthest) place(label, label.farthest, 0, picture);
     }
   }
 }
@@ -115,34 +114,26 @@ export function layOutLabels(
 /** A label that may stand off its point tries that in steps of [px]. */
 const STAND_OFF = 24;
 
-function place(
-  label: Label,
-  farthest: number,
-  variant: 0 | 1,
-  labels: readonly Label[],
-  order: Uint16Array,
-  placed: number,
-  width: number,
-  height: number,
-  obstacles: readonly Box[],
-): boolean {
+/** What a label must keep clear of. */
+interface Picture {
+  readonly labels: readonly Label[];
+  readonly order: Uint16Array;
+  /** So many in that order have their place already, or are hidden. */
+  placed: number;
+  readonly width: number;
+  readonly height: number;
+  readonly obstacles: readonly Box[];
+}
+
+function place(label: Label, farthest: number, variant: 0 | 1, picture: Picture): boolean {
   for (let off = 0; off <= farthest; off += STAND_OFF) {
-    if (placeAt(label, label.gap + off, variant, labels, order, placed, width, height, obstacles)) return true;
+    if (placeAt(label, label.gap + off, variant, picture)) return true;
   }
   return false;
 }
 
-function placeAt(
-  label: Label,
-  gap: number,
-  variant: 0 | 1,
-  labels: readonly Label[],
-  order: Uint16Array,
-  placed: number,
-  width: number,
-  height: number,
-  obstacles: readonly Box[],
-): boolean {
+function placeAt(label: Label, gap: number, variant: 0 | 1, picture: Picture): boolean {
+  const { width, height } = picture;
   const w = variant === 0 ? label.width : label.shortWidth;
   const h = label.height;
   for (let i = 0; i < SLOTS.length; i++) {
@@ -161,7 +152,7 @@ function placeAt(
       if (overMark) continue;
     }
     if (left < CLEAR || top < CLEAR || left + w > width - CLEAR || top + h > height - CLEAR) continue;
-    if (hits(left, top, w, h, labels, order, placed, obstacles)) continue;
+    if (hits(left, top, w, h, picture)) continue;
     label.left = left;
     label.top = top;
     label.shown = variant;
@@ -171,16 +162,7 @@ function placeAt(
   return false;
 }
 
-function hits(
-  left: number,
-  top: number,
-  w: number,
-  h: number,
-  labels: readonly Label[],
-  order: Uint16Array,
-  placed: number,
-  obstacles: readonly Box[],
-): boolean {
+function hits(left: number, top: number, w: number, h: number, { labels, order, placed, obstacles }: Picture): boolean {
   for (const box of obstacles) {
     if (
       left < box.right + CLEAR &&
