@@ -25,14 +25,17 @@ function like(name: string, span: number, rise: number, over: (sound: Document) 
   return { name, assessed: assessment.assessed };
 }
 
+type Part = Readonly<Record<string, unknown>>;
+
+/** Of a rig's file what the rigs below differ in. */
 interface Document {
-  readonly main: { readonly sections: readonly { readonly condition: unknown }[] };
-  readonly backup: { readonly connections: readonly object[] };
-  readonly leash: object;
-  readonly walker: object;
+  readonly main: Part & { readonly sections: readonly Part[] };
+  readonly backup: Part & { readonly sections: readonly Part[]; readonly connections: readonly Part[] };
+  readonly leash: Part;
+  readonly walker: Part;
 }
 
-const sections = (sound: Document, stock: string) => [{ stock, condition: sound.main.sections[0]!.condition }];
+const sections = (sound: Document, stock: string) => [{ stock, condition: sound.main.sections[0]!["condition"] }];
 const connections = (sound: Document, places: readonly number[]) =>
   places.map((at) => ({ ...sound.backup.connections[0]!, at }));
 
@@ -43,13 +46,13 @@ const OWN = [
         ...sound.main,
         pretension: "4 kN",
         sections: sections(sound, "polyamide-webbing-25"),
-      } as Document["main"],
+      },
       backup: {
         ...sound.backup,
         slack: "7 %",
         tapes: [],
         connections: connections(sound, [0.2, 0.4, 0.6, 0.8]),
-      } as Document["backup"],
+      },
     })),
   () =>
     like("short-unconnected", 27, 2.5, (sound) => ({
@@ -57,26 +60,26 @@ const OWN = [
         ...sound.main,
         pretension: "1.8 kN",
         sections: sections(sound, "polyester-webbing-25-light"),
-      } as Document["main"],
+      },
       backup: {
         ...sound.backup,
         slack: "6 %",
         tapes: [],
         connections: [],
         sections: sections(sound, "polyester-webbing-25"),
-      } as Document["backup"],
+      },
       leash: { ...sound.leash, length: "1.2 m" },
     })),
   () =>
     like("stiff-over-soft", 74, 0.5, (sound) => ({
-      main: { ...sound.main, pretension: "5 kN", sections: sections(sound, "hmpe-webbing-25") } as Document["main"],
+      main: { ...sound.main, pretension: "5 kN", sections: sections(sound, "hmpe-webbing-25") },
       backup: {
         ...sound.backup,
         slack: "4 %",
         tapes: [],
         sections: sections(sound, "polyamide-webbing-25"),
         connections: connections(sound, [0.35, 0.7]),
-      } as Document["backup"],
+      },
       walker: { ...sound.walker, mass: "95 kg" },
     })),
 ] as const;

@@ -33,24 +33,10 @@ export function stripPlot(strip: LoadStrip, title: string, of: string, limits: r
     { x: demand / 1000, tone: "ink", dash: E_DASH, label: sayDraws("strip.demand", { load: quantity.load(demand) }) },
     ...(strength5 === undefined || isBeyond
       ? []
-      : [
-          {
-            x: strength5 / 1000,
-            tone: "bound",
-            dash: [],
-            label: sayDraws("strip.strength", { strength: quantity.strength(strength5) }),
-          } as const,
-        ]),
+      : [bound(strength5, sayDraws("strip.strength", { strength: quantity.strength(strength5) }))]),
     ...limits
       .filter((limit) => limit / 1000 <= to)
-      .map(
-        (limit): Rule => ({
-          x: limit / 1000,
-          tone: "bound",
-          dash: [],
-          label: sayDraws("strip.limit", { load: quantity.load(limit) }),
-        }),
-      ),
+      .map((limit) => bound(limit, sayDraws("strip.limit", { load: quantity.load(limit) }))),
   ];
   const [low, high] = interval.map((end) => end / 1000) as [number, number];
   return {
@@ -89,3 +75,5 @@ export function stripPlot(strip: LoadStrip, title: string, of: string, limits: r
     ],
   };
 }
+
+const bound = (newtons: number, label: string): Rule => ({ x: newtons / 1000, tone: "bound", dash: [], label });
