@@ -5,6 +5,7 @@ import type { Outcome, Outlook } from "@secondline/scenarios";
 import { englishWords as words } from "@secondline/words";
 import { facts } from "@secondline/words/facts";
 import { untilWords } from "@secondline/words/until";
+import { say } from "./say.ts";
 
 export function outcomeData(rig: Rig, outcome: Outcome, outlook?: Outlook) {
   return {
@@ -36,6 +37,6 @@ export function failedRuns(rig: Rig, outcome: Outcome): readonly string[] {
   const failed = outcome.search.gaps.flatMap((gap) => (gap.kind === "failed" ? gap.events : []));
   return failed.map((index) => {
     const { whatIf, trouble } = outcome.whatIfs[index]!;
-    return `${words.eventTitle(rig, whatIf)}: ${trouble ? words.trouble(rig, trouble) : words.say("trouble.draw")}`;
+    return `${words.eventTitle(rig, whatIf)}: ${trouble ? words.trouble(rig, trouble) : say("trouble.draw")}`;
   });
 }

@@ -1,15 +1,12 @@
 /** Tells what is known to be wrong with the version that runs: by the list that is served beside the page, which may be newer than it. */
 import { type Erratum, errataOf, KNOWN_ERRATA, readErrata, VERSION } from "@secondline/scenarios";
-import { english } from "@secondline/words";
-import { sayLaterIn } from "@secondline/words/later";
 import type { Actions } from "./state/sandbox.ts";
-
-const say = sayLaterIn(english);
+import { sayLater } from "./wordsLater.ts";
 
 /** Without a network the list that came with the version counts; the page is told nothing else of it. */
 export async function tellErrata({ tell }: Pick<Actions, "tell">, version: string = VERSION): Promise<void> {
   for (const { date, what, remedy } of errataOf(version, await served()))
-    tell({ tone: "fault", text: say("errata.known", { date, what, remedy }) });
+    tell({ tone: "fault", text: sayLater("errata.known", { date, what, remedy }) });
 }
 
 const LIST = "./errata.json";

@@ -165,7 +165,6 @@ export const ENGLISH = {
   "trouble.equilibrium": "The rig at rest could not be solved: {detail}.",
   "trouble.limits": "The run is larger than can be computed: {detail}.",
   "trouble.tooShort": "The run is too short to judge: {detail}.",
-  "trouble.draw": "Too many of its draws gave no numbers that can be trusted.",
   "trouble.cancelled": "The run was stopped.",
 
   // Parts without a load
@@ -247,8 +246,6 @@ export const ENGLISH = {
   // Side by side
 
   // Tables: heads, captions and the words in their cells
-  "table.single": "If this one goes",
-  "table.leaves": "What then carries the walker",
   "table.rated": "Rated",
   "table.value": "Value",
   "table.notKnown": "?",
@@ -271,11 +268,9 @@ export const ENGLISH = {
   // Headings
   "head.follows": "When a part that keeps too little gives way",
   "head.notes": "Look at these",
-  "head.blanks": "Not written down, and counted cautiously",
 
   // The pull on the person
   "fact.pull": "Pull on the person",
-  "person.belowAll": "below every limit ({limit}: {note})",
   "person.above": "above {limit}: {note}",
   "person.grade.keeps": "within",
   "person.grade.thin": "thin",

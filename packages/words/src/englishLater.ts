@@ -481,4 +481,11 @@ export const ENGLISH_LATER = {
   "chance.none.noBackup":
     "The rig has no backup: when the main line fails nothing catches the walker, whatever the parts hold.",
   "chance.none.afterPart": "Chances are worked out until the first part fails; this what-if begins with one that has.",
+
+  // What few faces say
+  "person.belowAll": "below every limit ({limit}: {note})",
+  "table.single": "If this one goes",
+  "table.leaves": "What then carries the walker",
+  "head.blanks": "Not written down, and counted cautiously",
+  "trouble.draw": "Too many of its draws gave no numbers that can be trusted.",
 } as const satisfies Record<string, string>;

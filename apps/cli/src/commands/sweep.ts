@@ -7,6 +7,7 @@ import { type ComputingOptions, readComputing } from "../computingOptions.ts";
 import { EXIT } from "../failure.ts";
 import { jsonText } from "../jsonText.ts";
 import { checkOutFile, writeOutFile } from "../outFile.ts";
+import { say } from "../say.ts";
 import { documentOf, enough, namedRig, readCounts, readKnobs, readLimit, readWhat, tried } from "../sweepQuestion.ts";
 import { runSweep } from "../sweepRuns.ts";
 import { sweepData, sweepText } from "../sweepText.ts";
@@ -65,6 +66,6 @@ export async function sweep(file: string, options: SweepCommandOptions): Promise
 /** A value at which every run failed has no number. */
 function leave({ points }: Swept): void {
   const failed = points.filter((one) => one.runs === 0);
-  for (const { change } of failed) message(`${changeText(change)}: ${englishWords.say("trouble.draw")}`);
+  for (const { change } of failed) message(`${changeText(change)}: ${say("trouble.draw")}`);
   if (failed.length > 0) process.exitCode = EXIT.audit;
 }

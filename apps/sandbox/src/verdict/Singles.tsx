@@ -1,6 +1,7 @@
 import type { Outcome, Rig } from "@secondline/scenarios";
 import { VerdictMark } from "../design/VerdictMark.tsx";
 import { words } from "../words.ts";
+import { sayLater } from "../wordsLater.ts";
 import styles from "./Singles.module.css";
 
 /** Every part, one at a time, gone: what then carries the walker. */
@@ -9,8 +10,8 @@ export function Singles({ outcome, rig }: { outcome: Outcome; rig: Rig }) {
     <table className={styles.table}>
       <thead>
         <tr>
-          <th scope="col">{words.say("table.single")}</th>
-          <th scope="col">{words.say("table.leaves")}</th>
+          <th scope="col">{sayLater("table.single")}</th>
+          <th scope="col">{sayLater("table.leaves")}</th>
         </tr>
       </thead>
       <tbody>

@@ -3,6 +3,7 @@ import { Button } from "../design/Button.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { words } from "../words.ts";
+import { sayLater } from "../wordsLater.ts";
 import { BasisNote } from "./BasisNote.tsx";
 import { FollowUps, Singles } from "./Singles.tsx";
 import styles from "./VerdictColumn.module.css";
@@ -58,7 +59,7 @@ export function VerdictMore({ outcome }: { outcome: Outcome }) {
             </li>
           ))}
         </ul>
-        {blanks.length > 0 && <h4 className={styles.blanks}>{words.say("head.blanks")}</h4>}
+        {blanks.length > 0 && <h4 className={styles.blanks}>{sayLater("head.blanks")}</h4>}
         <ul className={styles.bases}>
           {words.blanks(rig, outcome).map((text) => (
             <li key={text}>{text}</li>
