@@ -1,5 +1,6 @@
 /** A ground profile of one number: how deep the lowest point lies, and where. Its shape is a guess between them. */
 import { chordHeight, parseQuantity, quantityText } from "@secondline/rig";
+import { centimetre } from "../metres.ts";
 
 /** The rock's edge below either anchor [m]. */
 const EDGE_DEPTH = 1;
@@ -21,7 +22,7 @@ interface Site {
   readonly rise: number;
 }
 
-const metre = (value: number) => quantityText(Math.round(value * 100) / 100, "length", "1 m");
+const metre = (value: number) => quantityText(centimetre(value), "length", "1 m");
 
 /** Slopes: straight from both anchors to the lowest point. Walls: steep from either edge to a level floor. */
 export const SHAPES = ["slopes", "walls"] as const;

@@ -1,4 +1,6 @@
 /** A ground profile from a table of distance and height, in metres or feet, as its first line says or as somebody was asked. */
+
+import { metreText } from "../metres.ts";
 import { readTable, type TableFault } from "../tables/readTable.ts";
 import type { Profile } from "./lowest.ts";
 
@@ -47,11 +49,9 @@ export function readProfile(text: string, unit?: LengthUnit): ProfileReading {
     ok: true,
     unit: used,
     leftOut: points.length - kept.length,
-    profile: kept.map(([x, z]) => [metre(x), height(z)]),
+    profile: kept.map(([x, z]) => [metreText(x), height(z)]),
   };
 }
-
-const metre = (value: number) => `${Math.round(value * 100) / 100} m`;
 
 /** Ground is never written lower than it is. */
 const height = (value: number) => `${Math.ceil(value * 100 - 1e-6) / 100} m`;

@@ -3,19 +3,18 @@
  * confirmed the others: such an answer is noted as drawn until its question is said to be right.
  */
 
+import { metreText } from "../metres.ts";
 import type { Point } from "../side/side.ts";
 import type { AnswerId, Answers } from "./answers.ts";
 import { placesText } from "./places.ts";
 
 type Drawn = NonNullable<Answers["drawn"]>[number];
 
-const metre = (value: number) => `${Math.round(value * 100) / 100 + 0} m`;
-
 /** The ground as drawn, in place of its lowest point. */
 export function withDrawnGround(answers: Answers, points: readonly Point[]): Answers {
   // What came from a file is somebody's own already.
   const isOwn = answers.profile !== undefined && !answers.drawn?.includes("ground");
-  const profile = points.map(([x, z]): [string, string] => [metre(x), metre(z)]);
+  const profile = points.map(([x, z]): [string, string] => [metreText(x), metreText(z)]);
   return { ...(isOwn ? answers : noted(answers, "ground")), profile };
 }
 

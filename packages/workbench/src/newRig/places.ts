@@ -1,5 +1,6 @@
 /** Where connections are tied, as one says it: "every 15 m", "10 m, 25 m, 40 m", "none". Metres from anchor A. */
 import { parseQuantity, quantityText } from "@secondline/rig";
+import { metreText } from "../metres.ts";
 
 /** More than this nobody ties. */
 export const MOST_PLACES = 60;
@@ -64,5 +65,5 @@ export const placesText = (metres: readonly number[]): string =>
     ? "none"
     : [...metres]
         .sort((a, b) => a - b)
-        .map((at) => `${Math.round(at * 100) / 100} m`)
+        .map(metreText)
         .join(", ");

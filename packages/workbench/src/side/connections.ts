@@ -1,4 +1,6 @@
 /** Moves of connections by hand, in metres along the sketch; and the steps in which a hand moves anything. */
+
+import { centimetre } from "../metres.ts";
 import { NEAREST_CONNECTION } from "../newRig/places.ts";
 
 const STEPS = [0.1, 0.5, 1, 2, 5, 10] as const;
@@ -35,5 +37,5 @@ export function withConnection(
 ): readonly number[] {
   const [low, high] = reachOfConnection(metres, index, span);
   const at = Math.min(Math.max(Math.round(to / step) * step, low), high);
-  return metres.with(index, Math.round(at * 100) / 100);
+  return metres.with(index, centimetre(at));
 }

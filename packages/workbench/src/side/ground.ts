@@ -1,5 +1,6 @@
 /** Moves of a ground profile by hand: a point stops at its neighbours, and the profile goes on covering the span. */
 import { type GroundFault, groundFaults, groundHeight } from "@secondline/rig";
+import { centimetre } from "../metres.ts";
 import type { Point, Site } from "./side.ts";
 
 /** Two points are at least so far apart along the span [m]. */
@@ -11,7 +12,6 @@ export const MOST_HANDLES = 24;
 export const groundFault = (points: readonly Point[], site: Site): GroundFault | undefined =>
   groundFaults(points, site)[0];
 
-const centimetre = (metres: number) => Math.round(metres * 100) / 100 + 0;
 const inside = (value: number, [low, high]: readonly [number, number]) => Math.min(Math.max(value, low), high);
 
 /** How far a point may go along the span: between its neighbours, and the outermost not in from the anchors [m]. */

@@ -1,5 +1,6 @@
 /** The angle between two legs of an anchor, from their lengths and how far apart their points are: the law of cosines. */
 import { fieldAt, legForceFactor, parseQuantity } from "@secondline/rig";
+import { metreText } from "../metres.ts";
 
 export const LEG_FIELDS = ["legOne", "legTwo", "apart"] as const;
 export type LegField = (typeof LEG_FIELDS)[number];
@@ -30,7 +31,6 @@ export type LegsReading =
 type LegsFault = Extract<LegsReading, { ok: false }>["faults"][number];
 
 const DEGREE = Math.PI / 180;
-const metre = (value: number) => `${Math.round(value * 100) / 100} m`;
 
 export function readLegs(texts: Readonly<Partial<Record<LegField, string>>>): LegsReading {
   const faults: LegsFault[] = [];
@@ -46,7 +46,7 @@ export function readLegs(texts: Readonly<Partial<Record<LegField, string>>>): Le
   const isWaiting = LEG_FIELDS.some((at) => (texts[at]?.trim() ?? "") === "");
   if (faults.length > 0 || isWaiting) return { ok: false, faults, isWaiting };
   const [one, two, apart] = lengths as [number, number, number];
-  const values = { low: metre(Math.abs(one - two)), high: metre(one + two) };
+  const values = { low: metreText(Math.abs(one - two)), high: metreText(one + two) };
   const none = (kind: "noTriangle" | "legsFlat"): LegsReading => ({
     ok: false,
     isWaiting: false,

@@ -3,6 +3,7 @@
  * angle, or three lengths to a mark straight below anchor A. Plain trigonometry in the upright plane through both anchors.
  */
 import { fieldAt, parseQuantity, quantityText } from "@secondline/rig";
+import { metreText } from "../metres.ts";
 
 export const MEASURED_WAYS = ["angle", "level", "plumb"] as const;
 export type MeasuredWay = (typeof MEASURED_WAYS)[number];
@@ -85,13 +86,11 @@ export function readMeasured(way: MeasuredWay, texts: MeasuredTexts): MeasuredRe
   return {
     ok: true,
     placed,
-    texts: { span: metre(placed.span), rise: metre(placed.rise) },
+    texts: { span: metreText(placed.span), rise: metreText(placed.rise) },
     error,
     doubts: [...(steep ? (["steep"] as const) : []), ...(loose ? (["loose"] as const) : [])],
   };
 }
-
-const metre = (value: number) => `${Math.round(value * 100) / 100 + 0} m`;
 
 function readSide(text: string, numbers: Partial<Record<MeasuredField, number>>, faults: MeasuredFault[]): void {
   if (text === "higher" || text === "lower") numbers.side = text === "higher" ? 1 : -1;
@@ -129,8 +128,8 @@ function placedBy(way: MeasuredWay, { sight, angle, level, side, plumb, mark }: 
 }
 
 function unclosed(way: MeasuredWay, { sight, plumb }: Numbers): MeasuredFault {
-  if (way === "level") return { kind: "levelLonger", at: "level", values: { sight: metre(sight!) } };
-  const values = { low: metre(Math.abs(sight! - plumb!)), high: metre(sight! + plumb!) };
+  if (way === "level") return { kind: "levelLonger", at: "level", values: { sight: metreText(sight!) } };
+  const values = { low: metreText(Math.abs(sight! - plumb!)), high: metreText(sight! + plumb!) };
   return { kind: "noTriangle", at: "mark", values };
 }
 
@@ -144,7 +143,7 @@ function outOfLimits({ span, rise }: Placed): MeasuredFault | undefined {
     if (field?.kind !== "quantity" || !field.limits) continue;
     const [low, high] = field.limits;
     if (value >= low && value <= high) continue;
-    return { kind: "outside", at: "sight", values: { span: metre(span), rise: metre(rise) } };
+    return { kind: "outside", at: "sight", values: { span: metreText(span), rise: metreText(rise) } };
   }
   return undefined;
 }
