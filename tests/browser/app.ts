@@ -40,6 +40,8 @@ export interface Visit extends BrowserContextOptions {
   readonly hash?: string;
   /** Without any results from before: for tests of what is seen while something is computed, and of a first visit. */
   readonly first?: boolean;
+  /** Nobody touches the page, so that it goes on to the what-if that the verdict turns on; default: as `first`. */
+  readonly untouched?: boolean;
   /** The page installs itself for use without a network, which fetches everything that it has; only where a test asks for it. */
   readonly installs?: boolean;
   /** Runs in the page before anything of the app. */
@@ -68,7 +70,7 @@ export async function startApp({ flat }: { readonly flat: boolean }): Promise<Ap
   return {
     url,
     browser,
-    async visit({ hash = "", first = false, installs = false, before, ...options } = {}) {
+    async visit({ hash = "", first = false, untouched = first, installs = false, before, ...options } = {}) {
       const serviceWorkers = installs ? "allow" : "block";
       const context = await browser.newContext({ viewport: WIDE, reducedMotion: "reduce", serviceWorkers, ...options });
       context.setDefaultTimeout(PATIENCE);
@@ -79,6 +81,7 @@ export async function startApp({ flat }: { readonly flat: boolean }): Promise<Ap
         await context.close();
       });
       if (!first) await bringResults(page, url);
+      if (!untouched) await page.addInitScript(keepTouching);
       const problems = watch(page);
       if (before) await page.addInitScript(before);
       await page.goto(url + hash);
@@ -89,6 +92,11 @@ export async function startApp({ flat }: { readonly flat: boolean }): Promise<Ap
       await server.close();
     },
   };
+}
+
+/** A hand is on the page from the start: whenever it begins to look for one, it finds it. */
+function keepTouching(): void {
+  setInterval(() => dispatchEvent(new Event("wheel")), 100);
 }
 
 function watch(page: Page): string[] {

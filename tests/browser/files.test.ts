@@ -80,8 +80,7 @@ it("says plainly why a bad file is not opened, and leaves the work alone", async
 
 it("opens what it saved", async () => {
   const { page, problems } = await app.visit();
-  // Until then the page may go on to the what-if that the verdict turns on.
-  await whole(page);
+  await computed(page);
   await openRig(page);
   await recomputed(page, () => page.getByRole("textbox", { name: "Mass of the walker" }).fill("93 kg"));
   const fall = await answer(page);
@@ -91,7 +90,7 @@ it("opens what it saved", async () => {
   await (await saving).saveAs(path);
   expect(JSON.parse(readFileSync(path, "utf8"))).toEqual({ ...demo, walker: { ...demo.walker, mass: "93 kg" } });
   const other = await app.visit();
-  await whole(other.page);
+  await computed(other.page);
   await recomputed(other.page, () => open(other.page, path));
   await expect.poll(() => answer(other.page)).toBe(fall);
   expect([...problems, ...other.problems]).toEqual([]);

@@ -100,7 +100,7 @@ it("shows another what-if: chosen, run in the worker, told aloud", async () => {
   const before = await answer(page);
   await recomputed(page, () => choose(page, "What happens", "the walker falls into the leash"));
   expect(await answer(page)).not.toBe(before);
-  await expect.poll(() => page.getByRole("status").first().textContent()).toContain("Leash fall");
+  await expect.poll(() => page.getByRole("status").first().textContent()).toContain("Leash fall in the middle");
   expect(page.workers().length).toBeGreaterThan(0);
   expect(problems).toEqual([]);
 });

@@ -66,7 +66,7 @@ test("scene, side view and plot are saved as pictures with legend, cautions and 
   await twice.and(page.locator(":focus, [data-highlighted]")).waitFor();
   const [download] = await Promise.all([page.waitForEvent("download"), page.keyboard.press("Enter")]);
   const scene = await contentOf(download);
-  expect(scene.name).toMatch(/^example-crag-.*main-line-fails-.*\.png$/);
+  expect(scene.name).toMatch(/^example-crag-.*main-line-fails-at-anchor-a.*\.png$/);
   const body = (await page.locator("[data-scene]").boundingBox())!;
   const { width, height, colours } = await decoded(page, scene.bytes);
   expect(width).toBe(2 * Math.round(body.width));
