@@ -1,7 +1,8 @@
-import type { Recording, Simulation } from "@secondline/engine";
+import { type Recording, SIGNAL_RATE, type Simulation } from "@secondline/engine";
 import { describe, expect, it } from "vitest";
 import { rigStrengths, type WhatIf } from "../src/index.ts";
 import { demandStrengths } from "../src/run/demandStrengths.ts";
+import { fallsFreely } from "../src/run/fate.ts";
 import { runToEnd } from "../src/run/runToEnd.ts";
 import { Settling } from "../src/run/settling.ts";
 import { defaultDuration } from "../src/run/toProblem.ts";
@@ -59,6 +60,7 @@ describe("the end of a run", () => {
 /** A run of which only what `Settling` looks at is there: a walker who swings, lower by little each time, with the ring at a place. */
 class Swings {
   time = 0;
+  readonly problem = { span: 60, rise: 0, leash: { length: 1.5 }, walker: { tieIn: 1 } };
   readonly model = {
     main: { naturalLength: 60 },
     backup: { naturalLength: 60, fractions: [0, 0.5, 1] },
@@ -87,9 +89,9 @@ class Swings {
 }
 
 /** After how many low points it is over, of at most twelve. */
-function lowsUntilOver(ring: number, failed: string): number {
+function lowsUntilOver(ring: number, failed: string, usual = 2): number {
   const run = new Swings(ring, failed);
-  const settling = new Settling(run as unknown as Simulation, { from: 0, usual: 100, most: 100 });
+  const settling = new Settling(run as unknown as Simulation, { from: 0, usual, most: 100 });
   let lows = 0;
   let last = run.walkerHeight;
   let fell = false;
@@ -112,5 +114,33 @@ describe("a ring that hangs beside a connection of a line that has parted", () =
 
   it("is not waited for where both lines are whole", () => {
     expect(lowsUntilOver(29, "anchorA")).toBe(lowsUntilOver(15, "anchorA"));
+  });
+});
+
+describe("small swings at the beginning", () => {
+  it("say nothing of what is to come: half of the usual time goes by first", () => {
+    expect(lowsUntilOver(15, "main", 20)).toBeGreaterThan(lowsUntilOver(15, "main") + 1);
+  });
+});
+
+describe("a walker in free flight", () => {
+  /** Falls from rest, from a height above anchor A, for so long. */
+  const flight = (from: number, seconds: number) =>
+    Float32Array.from(
+      { length: Math.round(seconds * SIGNAL_RATE) },
+      (_, i) => from - 0.5 * 9.80665 * (i / SIGNAL_RATE) ** 2,
+    );
+
+  it("is not given up where the lines still reach: it may be the way down from a bounce", () => {
+    expect(fallsFreely(flight(-15, 1.6), -120)).toBe(false);
+  });
+
+  it("is given up below all that lines and leash reach", () => {
+    expect(fallsFreely(flight(-110, 1.6), -120)).toBe(true);
+  });
+
+  it("is not given up down there while something slows the fall", () => {
+    const held = flight(-130, 1.6).map((height, i) => height + 0.1 * 9.80665 * (i / SIGNAL_RATE) ** 2);
+    expect(fallsFreely(held, -120)).toBe(false);
   });
 });

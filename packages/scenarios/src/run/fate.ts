@@ -1,5 +1,5 @@
 /** What became of the walker in a run. */
-import { GRAVITY, type Recording, SIGNAL_RATE } from "@secondline/engine";
+import { GRAVITY, type Problem, type Recording, SIGNAL_RATE } from "@secondline/engine";
 
 /** Undecided: still on the way down when the run ended, so it must be run longer. */
 export type Fate = "caught" | "lost" | "undecided";
@@ -22,13 +22,13 @@ const SPEED_TIME = 0.05;
  * again. A bounce can leave the leash slack for more than a second, so its pull at the end says little.
  */
 export function fate(recording: Recording): Fate {
-  const { events, walker, duration, walkerHeight } = recording;
+  const { events, walker, duration, walkerHeight, problem } = recording;
   const gone = events.some(
     ({ kind, part }) => kind === "ground" || (kind === "break" && (part === "leash" || part === "ring")),
   );
   if (gone) return "lost";
   if (walker.lowestTime < duration - TURNED || hangsStill(walkerHeight)) return "caught";
-  return fallsFreely(walkerHeight) ? "lost" : "undecided";
+  return fallsFreely(walkerHeight, lowestReach(problem)) ? "lost" : "undecided";
 }
 
 /** Whether the walker has hardly moved for a while, at the end of heights at `SIGNAL_RATE` [m]. */
@@ -46,14 +46,24 @@ export function hangsStill(heights: Float32Array): boolean {
 }
 
 /**
- * Whether nothing has held the walker for a while, at the end of heights at `SIGNAL_RATE` [m]: the speed has grown by nearly as much as
- * that of a free body. The leash does not tell: a ring that whirls about a falling walker keeps it taut.
+ * Height below which nothing of lines and leash reaches, end to end [m above anchor A]. Only stretched they would, and then they hold: so
+ * who falls freely there is held by nothing. Higher up it may be the flight between two bounces, seconds long, with a catch to come.
  */
-export function fallsFreely(heights: Float32Array): boolean {
+export function lowestReach({ span, rise, backup, leash, walker }: Problem): number {
+  const chord = Math.sqrt(span * span + rise * rise);
+  const lines = chord + (backup ? chord * (1 + backup.slack) : 0);
+  return Math.min(0, rise) - lines - leash.length - Math.abs(walker.tieIn);
+}
+
+/**
+ * Whether nothing holds the walker at the end of heights at `SIGNAL_RATE` [m]: they are below `reach`, and the speed has grown for a while
+ * by nearly as much as that of a free body. The leash does not tell: a ring that whirls about a falling walker keeps it taut.
+ */
+export function fallsFreely(heights: Float32Array, reach: number): boolean {
   const last = heights.length - 1;
   const first = last - Math.round(SLACK_TIME * SIGNAL_RATE);
   const step = Math.round(SPEED_TIME * SIGNAL_RATE);
-  if (first < step) return false;
+  if (first < step || heights[last]! > reach) return false;
   const speedAt = (sample: number) => (heights[sample - step]! - heights[sample]!) / SPEED_TIME;
   const [before, now] = [speedAt(first), speedAt(last)];
   return now > FREE_SPEED && now - before > (1 - SLACK) * GRAVITY * SLACK_TIME;

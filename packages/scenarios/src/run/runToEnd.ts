@@ -17,8 +17,8 @@ import { type ProblemOptions, toProblem } from "./toProblem.ts";
  * A run ends when its walker has settled; if not, after so many times the time that a deep drop and the way back take; and, of a
  * walker who is on the way to a new lowest point then, at the very last after so many times [-].
  */
-const LONG = 2.6;
-const LONGEST = 4;
+const LONG = 3.2;
+const LONGEST = 5;
 
 export interface RunToEndOptions extends ProblemOptions {
   readonly accuracy: Accuracy;

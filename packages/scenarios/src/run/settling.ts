@@ -5,16 +5,18 @@
  * them. How often this ends a run too early was counted: docs/decisions/0007-end-of-a-run.md.
  */
 import { SIGNALS, type Simulation } from "@secondline/engine";
-import { fallsFreely, hangsStill, SLACK_TIME, STILL_TIME } from "./fate.ts";
+import { fallsFreely, hangsStill, lowestReach, STILL_TIME } from "./fate.ts";
 
 /** A walker who moves up by less than this has not turned [m]. */
 export const TURN = 0.05;
 /** A ring that is further along a line than at the low point before is still sliding down [m]. */
 const SLID = 2;
 /** A ring so near to a connection may slip past it [m of the backup]. */
-const BESIDE = 3;
+const BESIDE = 6;
 /** So many more low points in a row say that it will not [-]. */
 const MORE_LOWS = 3;
+/** Small bounces at the beginning say nothing: a ring sets out slowly down a slope. Share of the usual time [-]. */
+const LEAST = 0.5;
 /** A walker who was lowest so recently is still on the way down [s]. */
 const DOWN = 0.1;
 /** After a failure, what has just been let go is given a moment [s]. */
@@ -44,7 +46,9 @@ export class Settling {
   #events = 0;
   /** From when on low points count [s]. */
   #from: number;
-  readonly #usual: number;
+  /** Before that nobody has settled [s]. */
+  readonly #least: number;
+  readonly #reach: number;
   readonly #most: number;
   /** Where main line and backup are connected, along the backup [m]. */
   readonly #connections: readonly number[];
@@ -61,7 +65,7 @@ export class Settling {
 
   /**
    * @param from time of what the event makes fail [s]: before it nothing is over
-   * @param usual time that a deep drop and the way back take [s]: until then a line that falls with the walker may still catch
+   * @param usual time that a deep drop and the way back take [s]
    * @param most time after which it is over [s], unless the walker is on the way to a new lowest point
    */
   constructor(run: Simulation, { from, usual, most }: SettlingTimes) {
@@ -72,7 +76,8 @@ export class Settling {
       .map((joint) => backup!.fractions[joint.backup]! * backup!.naturalLength);
     this.#lengths = [main.naturalLength, backup?.naturalLength ?? 0];
     this.#from = from + MOMENT;
-    this.#usual = usual;
+    this.#least = from + LEAST * usual;
+    this.#reach = lowestReach(run.problem);
     this.#most = most;
   }
 
@@ -119,7 +124,7 @@ export class Settling {
       this.#last = low;
       this.#rising = true;
       this.#turn = now;
-      return this.#calm > (this.#maySlip(low) ? MORE_LOWS : 0);
+      return this.#run.time > this.#least && this.#calm > (this.#maySlip(low) ? MORE_LOWS : 0);
     }
     return false;
   }
@@ -143,6 +148,6 @@ export class Settling {
     // The walker's height comes after the signals.
     const heights = channels[SIGNALS.length]!.subarray(0, samples);
     if (time > this.#from + STILL_TIME && hangsStill(heights)) return true;
-    return time > Math.max(this.#usual, this.#from + SLACK_TIME) && fallsFreely(heights);
+    return fallsFreely(heights, this.#reach);
   }
 }

@@ -65,7 +65,7 @@ const CLASS_WEIGHT = 10;
 const LOG_RANGE = 4;
 
 /** So many runs are taken to end before their worst, at most: it was counted (docs/decisions/0007-end-of-a-run.md) [-]. */
-const ENDED_EARLY = 0.001;
+const ENDED_EARLY = 0.005;
 /** 95 of 100 falls stay under it, those counted in that ended before their worst. */
 const BELOW_E = 0.95 + ENDED_EARLY;
 const BEYOND = normalQuantile(BELOW_E);
