@@ -27,7 +27,7 @@ const runner = {
 it("stays with the walker of the file where no run of the sweep gives a number", async () => {
   const steps: number[] = [];
   const walker = await lookForHeavier(question, { id: "a", runner, onProgress: (_, step) => steps.push(step) });
-  expect(walker).toEqual({ mass: reading.rig.walker.mass, from: "asked", looked: true });
+  expect(walker).toEqual({ ok: true, value: { mass: reading.rig.walker.mass, from: "asked", looked: true } });
 });
 
 it("says nothing of heavier ones when it was stopped", async () => {
@@ -35,5 +35,6 @@ it("says nothing of heavier ones when it was stopped", async () => {
     ...runner,
     sweep: async () => ({ ok: false, reason: "cancelled", code: "cancelled", message: "stopped" }) as never,
   };
-  expect(await lookForHeavier(question, { id: "b", runner: stopped, onProgress: () => undefined })).toBeUndefined();
+  const answer = await lookForHeavier(question, { id: "b", runner: stopped, onProgress: () => undefined });
+  expect(answer).toMatchObject({ ok: false, reason: "cancelled" });
 });

@@ -45,7 +45,7 @@ describe("the chances of a rig", () => {
     runner.answer({ ok: true, value: chances });
     expect(await found).toBe(chances);
     expect(runner.asked[0]).toMatchObject({ assessed, whatIf, spreads: { mass: 0.05 } });
-    expect(state()).toMatchObject({ work: { kind: "idle" }, found: { chances, key: "state 3" } });
+    expect(state()).toMatchObject({ work: { kind: "done" }, found: { chances, key: "state 3" } });
     expect(state().found!.spreads).toBe(spreads);
   });
 

@@ -28,9 +28,9 @@ async function done(lesson: Lesson, which: "before" | "after"): Promise<LessonRu
   const { whatIf, times, sweep } = lesson;
   const asked = { ...(times ? { times } : {}), ...(sweep ? { sweep } : {}) };
   const question = { document: lesson[which], whatIf, ...(which === "after" ? asked : {}) };
-  const work = await computeLesson(`${lesson.id}.${which}`, question, services);
-  if (work.kind !== "done") throw new Error(`${lesson.id}, ${which}: ${JSON.stringify(work)}`);
-  return work.run;
+  const answer = await computeLesson(`${lesson.id}.${which}`, question, services);
+  if (!answer.ok) throw new Error(`${lesson.id}, ${which}: ${answer.message}`);
+  return answer.value;
 }
 
 /** Both runs of a lesson, made by the simulation once. */

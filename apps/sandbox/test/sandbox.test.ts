@@ -1,5 +1,6 @@
 import type { Recording } from "@secondline/engine";
 import { expect, it } from "vitest";
+import { moveAnchorB, placeAnchorB } from "../src/rigSheet/moveAnchorB.ts";
 import { demoDocument } from "./demoDocument.ts";
 import { failed, fell, handSandbox, searched } from "./handRunner.ts";
 
@@ -14,7 +15,7 @@ it("runs the chosen what-if, then looks for the verdict: quickly first, then ove
   runner.runs[0]!.answer(fell("first"));
   await settled();
   expect(named(sandbox.recordings.current)).toBe("first");
-  expect(state().run.fall.kind).toBe("idle");
+  expect(state().run.fall.kind).toBe("done");
   expect(runner.studies[0]!.request).toMatchObject({ size: "quick", accuracy: "quick" });
   runner.studies[0]!.answer(searched("open", 12));
   await settled();
@@ -125,7 +126,8 @@ it("brings the old rig back when opening another is undone", () => {
 it("stretches the ground with the span, without rounding piling up while it is slid", () => {
   const { sandbox, state } = made();
   const before = demoDocument().ground as [string, string][];
-  for (const text of ["7 m", "77 m", "120 m"]) sandbox.actions.moveAnchorB("span", text, "Span", "slide span");
+  for (const text of ["7 m", "77 m", "120 m"])
+    sandbox.actions.change((before) => moveAnchorB(before, "span", text), "Span", "slide span");
   const ground = state().document.history.present.ground as [string, string][];
   expect(state().document.issues).toEqual([]);
   expect(ground.map(([x]) => Number.parseFloat(x))).toEqual(before.map(([x]) => 2 * Number.parseFloat(x)));
@@ -136,7 +138,7 @@ it("stretches the ground with the span, without rounding piling up while it is s
 
 it("takes span and rise over in one step, with the ground moved along", () => {
   const { sandbox, state } = made();
-  sandbox.actions.placeAnchorB("120 m", "-2 m", "Measured");
+  sandbox.actions.change((before) => placeAnchorB(before, { span: "120 m", rise: "-2 m" }), "Measured");
   expect(state().document.issues).toEqual([]);
   expect(state().document.rig).toMatchObject({ span: 120, rise: -2 });
   sandbox.actions.undo();
@@ -145,7 +147,7 @@ it("takes span and rise over in one step, with the ground moved along", () => {
 
 it("tilts the ground with the rise", () => {
   const { sandbox, state } = made();
-  sandbox.actions.moveAnchorB("rise", "-2 m", "Rise", "type rise");
+  sandbox.actions.change((before) => moveAnchorB(before, "rise", "-2 m"), "Rise", "type rise");
   expect(state().document.issues).toEqual([]);
   expect(state().document.rig.rise).toBe(-2);
 });

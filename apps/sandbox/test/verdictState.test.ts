@@ -100,7 +100,7 @@ describe("the verdict", () => {
   it("is whole after the whole search", async () => {
     const { state } = await studied();
     expect(foundOf(state())?.outcome.verdict).toBe("holds");
-    expect(state().run.study.kind).toBe("idle");
+    expect(state().run.study.kind).toBe("done");
   });
 
   it("is gone in the very step in which another rig is opened, with the fall of the rig before", async () => {

@@ -45,6 +45,8 @@ export {
   type HowFarReading,
   readHowFar,
 } from "./howFar/question.ts";
+export type { Job, Task, TaskAnswer } from "./job/job.ts";
+export { JobSlot } from "./job/jobSlot.ts";
 export {
   ANSWER_IDS,
   ANSWERS,

@@ -1,5 +1,5 @@
 /** Looks for heavier walkers with whom the rig holds: the sweep and the whole searches that `heaviestWalker` asks for. Knows no React. */
-import type { RunnerService } from "@secondline/runner";
+import type { Answer, RunnerService } from "@secondline/runner";
 import {
   allSweptRigs,
   type HeaviestWalker,
@@ -8,6 +8,7 @@ import {
   type WalkerQuestion,
   type WalkerStep,
 } from "@secondline/scenarios";
+import type { TaskAnswer } from "@secondline/workbench";
 
 export interface HeavierWork {
   /** By which what is computed is cancelled. */
@@ -17,8 +18,7 @@ export interface HeavierWork {
   readonly onProgress: (done: number, step: number) => void;
 }
 
-/** Undefined: it was stopped, or could not be computed. */
-export async function lookForHeavier(question: WalkerQuestion, work: HeavierWork): Promise<HeaviestWalker | undefined> {
+export async function lookForHeavier(question: WalkerQuestion, work: HeavierWork): Promise<TaskAnswer<HeaviestWalker>> {
   const steps = heaviestWalker(question);
   let step = steps.next();
   for (let number = 1; !step.done; number++) {
@@ -27,28 +27,29 @@ export async function lookForHeavier(question: WalkerQuestion, work: HeavierWork
       step.value.kind === "sweep"
         ? await swept(step.value, work, onProgress)
         : await found(step.value, work, onProgress);
-    if (!answer) return undefined;
-    step = steps.next(answer);
+    if (!answer.ok) return answer;
+    step = steps.next(answer.value);
   }
-  return step.value;
+  return { ok: true, value: step.value };
 }
 
 async function found(
   { assessed, options }: Extract<WalkerStep, { kind: "search" }>,
   { id, runner }: HeavierWork,
   onProgress: (done: number) => void,
-): Promise<WalkerAnswer | undefined> {
+): Promise<Answer<WalkerAnswer>> {
   const answer = await runner.study({ id, assessed, ...options }, ({ done }) => onProgress(done));
-  return answer.ok ? { kind: "found", found: answer.value } : undefined;
+  return answer.ok ? { ok: true, value: { kind: "found", found: answer.value } } : answer;
 }
 
 async function swept(
   { question, options }: Extract<WalkerStep, { kind: "sweep" }>,
   { id, runner }: HeavierWork,
   onProgress: (done: number) => void,
-): Promise<WalkerAnswer | undefined> {
+): Promise<Answer<WalkerAnswer>> {
   const { knobs } = question;
   const answer = await runner.sweep({ id, knobs, ...allSweptRigs(question), options }, ({ done }) => onProgress(done));
-  if (!answer.ok) return undefined;
-  return { kind: "swept", swept: answer.value.kind === "swept" ? answer.value.swept : undefined };
+  if (!answer.ok) return answer;
+  const swept = answer.value.kind === "swept" ? answer.value.swept : undefined;
+  return { ok: true, value: { kind: "swept", swept } };
 }

@@ -1,8 +1,8 @@
 /** Works out the chances of one what-if in the side thread, and keeps them while the page shows something else. */
 import type { ChancesService, Progress, RunnerService } from "@secondline/runner";
 import type { Assessed, Chances, InputId, WhatIf } from "@secondline/scenarios";
+import { type Job, JobSlot } from "@secondline/workbench";
 import { createStore, type StoreApi } from "zustand/vanilla";
-import type { Work } from "../state/types.ts";
 import { sideRunner } from "../worker/sideRunner.ts";
 import { readSpreads } from "./spreadText.ts";
 
@@ -13,11 +13,18 @@ export type TypedSpreads = Readonly<Partial<Record<InputId, string>>>;
 export const RUNS = [16, 64, 256] as const;
 const USUAL_RUNS = RUNS[1];
 
+interface FoundChances {
+  readonly chances: Chances;
+  /** `assessment.key` of the state. */
+  readonly key: string;
+  readonly assessed: Assessed;
+  readonly spreads: TypedSpreads;
+}
+
 export interface ChancesState {
-  readonly work: Work;
-  readonly found: /** `key`: `assessment.key` of the state. */
-    | { readonly chances: Chances; readonly key: string; readonly assessed: Assessed; readonly spreads: TypedSpreads }
-    | undefined;
+  readonly work: Job<FoundChances, Progress>;
+  /** What was found last. */
+  readonly found: FoundChances | undefined;
   /** Key of the what-if to work out; undefined: the one that governs. */
   readonly whatIf: string | undefined;
   readonly spreads: TypedSpreads;
@@ -46,36 +53,24 @@ export function createChancesDesk(
     spreads: {},
     runs: USUAL_RUNS,
   }));
-  const isCurrent = (id: string) => {
-    const { work } = store.getState();
-    return work.kind === "busy" && work.id === id;
-  };
-  function stop(): void {
-    const { work } = store.getState();
-    if (work.kind !== "busy") return;
-    store.setState({ work: { kind: "stopped" } });
-    void runner.cancel(work.id);
-  }
+  const slot = new JobSlot<FoundChances, Progress>((work) =>
+    store.setState(work.kind === "done" ? { work, found: work.value } : { work }),
+  );
   async function workOut(assessed: Assessed, key: string, whatIf: WhatIf): Promise<Chances | undefined> {
     const { spreads, runs } = store.getState();
     const read = readSpreads(spreads);
     if (!read.ok) return undefined;
-    stop();
     const id = newId();
-    const busy = (progress: Progress): Work => ({ kind: "busy", id, progress });
-    store.setState({ work: busy({ done: 0, doing: whatIf }) });
     const asked = { id, assessed, whatIf, spreads: read.spreads, runs };
-    const answer = await runner.chances(asked, (progress) => {
-      if (isCurrent(id)) store.setState({ work: busy(progress) });
+    const found = await slot.run({
+      begun: { done: 0, doing: whatIf },
+      async run(tell) {
+        const answer = await runner.chances(asked, tell);
+        return answer.ok ? { ok: true, value: { chances: answer.value, key, assessed, spreads } } : answer;
+      },
+      cancel: () => void runner.cancel(id),
     });
-    if (!isCurrent(id)) return undefined;
-    if (!answer.ok) {
-      const failed: Work = { kind: "failed", message: answer.message };
-      store.setState({ work: answer.reason === "cancelled" ? { kind: "stopped" } : failed });
-      return undefined;
-    }
-    store.setState({ work: { kind: "idle" }, found: { chances: answer.value, key, assessed, spreads } });
-    return answer.value;
+    return found?.chances;
   }
   return {
     store,
@@ -83,7 +78,7 @@ export function createChancesDesk(
     chooseRuns: (runs) => store.setState({ runs }),
     type: (id, text) => store.setState(({ spreads }) => ({ spreads: { ...spreads, [id]: text } })),
     workOut,
-    stop,
+    stop: () => slot.stop(),
   };
 }
 

@@ -9,17 +9,16 @@ import {
 } from "@secondline/scenarios";
 import { englishChanceWords as chanceWords } from "@secondline/words/chances";
 import { useStore } from "zustand";
-import type { Work } from "../state/types.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { words } from "../words.ts";
-import { type ChancesDesk, chancesDesk } from "./chancesDesk.ts";
+import { type ChancesDesk, type ChancesState, chancesDesk } from "./chancesDesk.ts";
 import { readSpreads } from "./spreadText.ts";
 
 /** The chances of the state in hand: what can be asked, and what is known. */
 export interface ChancesInHand {
   readonly desk: ChancesDesk;
   readonly assessed: Assessed;
-  readonly work: Work;
+  readonly work: ChancesState["work"];
   /** What-ifs to choose from. */
   readonly options: readonly { readonly value: string; readonly label: string }[];
   /** Key of the chosen one. */

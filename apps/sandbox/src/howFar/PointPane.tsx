@@ -108,7 +108,7 @@ function Fall({ theme }: { theme: Theme }) {
 function Check({ point, at, found }: { point: PointSandbox; at: readonly number[]; found: FoundSweep }) {
   const known = useSandbox((state) => state.run.verdict.found !== undefined);
   const [asked, setAsked] = useState(false);
-  const ready = useSandbox((state) => state.run.fall.kind === "idle" && state.run.shown !== undefined);
+  const ready = useSandbox((state) => state.run.fall.kind === "done" && state.run.shown !== undefined);
   if (asked || known) return <LayoutVerdict />;
   return (
     <div className={styles.check}>

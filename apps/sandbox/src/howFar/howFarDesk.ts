@@ -1,6 +1,6 @@
 /** What is asked of "How far can I go?", the sweep that answers it, and the value that is looked at; kept while the page shows something else. */
 import { isGroup, type Rig, readRig } from "@secondline/rig";
-import type { Answer, Progress, SweepAnswer, SweepRequest, SweepService } from "@secondline/runner";
+import type { Progress, SweepAnswer, SweepRequest, SweepService } from "@secondline/runner";
 import {
   type Assessed,
   type BadPoint,
@@ -8,6 +8,7 @@ import {
   isApart,
   type Knob,
   type PointsQuestion,
+  type SweepWhat,
   type Swept,
   type SweptRig,
   sweptRigs,
@@ -20,13 +21,16 @@ import {
   type HowFarAsked,
   type HowFarQuestion,
   type HowFarReading,
+  type Job,
+  JobSlot,
   readHowFar,
   sweepNumbers,
+  type TaskAnswer,
 } from "@secondline/workbench";
 import { createStore, type StoreApi } from "zustand/vanilla";
 import { besidesOf } from "../state/known.ts";
 import type { Sandbox } from "../state/sandbox.ts";
-import type { SandboxState, Work, WrittenRig } from "../state/types.ts";
+import type { SandboxState, WrittenRig } from "../state/types.ts";
 import { sideRunner } from "../worker/sideRunner.ts";
 
 /** Whose number is swept: the rig in hand, or a layout with its letter. */
@@ -49,11 +53,16 @@ export interface FoundSweep {
   readonly named: Rig;
 }
 
+type SweptOrNot =
+  | { readonly kind: "swept"; readonly found: FoundSweep }
+  /** Every run was made, and there is no curve. */
+  | { readonly kind: "not"; readonly nothing: string };
+
 export interface HowFarState {
   readonly subject: Subject;
   readonly asked: HowFarAsked;
   readonly preset: Preset | undefined;
-  readonly work: Work;
+  readonly work: Job<SweptOrNot, Progress>;
   readonly found: FoundSweep | undefined;
   /** Why there is no curve though every run was made, in words. */
   readonly nothing: string | undefined;
@@ -70,6 +79,7 @@ export class HowFarDesk {
   readonly #runner: SweepService;
   readonly #newId: () => string;
   readonly #kept = new Map<string, FoundSweep>();
+  readonly #slot = new JobSlot<SweptOrNot, Progress>((work) => this.#set({ work, ...resultOf(work) }));
 
   constructor(inHand: Sandbox, runner: SweepService, newId: () => string) {
     this.#inHand = inHand;
@@ -89,10 +99,10 @@ export class HowFarDesk {
 
   /** Another rig to ask about; a preset puts its question. */
   about(subject: Subject = { sandbox: this.#inHand }, preset?: Preset): void {
-    this.stop();
+    this.#slot.rest("idle");
     const { subject: before } = this.store.getState();
     if (before.sandbox !== subject.sandbox) this.#set({ asked: askedFirst(subject), found: undefined });
-    this.#set({ subject, preset: undefined, at: undefined, nothing: undefined, work: { kind: "idle" } });
+    this.#set({ subject, preset: undefined, at: undefined, nothing: undefined });
     if (preset) this.choose(preset);
     this.#recall();
   }
@@ -125,54 +135,37 @@ export class HowFarDesk {
     const key = keyOf(reading.question);
     const known = this.#kept.get(key);
     if (known) {
-      this.#set({ found: known, nothing: undefined, at: undefined, work: { kind: "idle" } });
+      this.#slot.rest("idle");
+      this.#set({ found: known, nothing: undefined, at: undefined });
       return true;
     }
     const id = this.#newId();
-    const busy = (progress: Progress): Work => ({ kind: "busy", id, progress });
-    this.#set({ work: busy({ done: 0 }), nothing: undefined, at: undefined });
-    const { points, options } = reading.question;
-    const rigs = await rigsOf(points, () => this.#isCurrent(id));
-    if (!this.#isCurrent(id)) return false;
-    const answer = await this.#runner.sweep({ id, knobs: points.knobs, ...rigs, options }, (progress) => {
-      if (this.#isCurrent(id)) this.#set({ work: busy(progress) });
+    const of = { key, document: document.goodDocument, assessed: assessment.assessed, of: assessment.key };
+    this.#set({ nothing: undefined, at: undefined });
+    const made = await this.#slot.run({
+      begun: { done: 0 },
+      run: (tell, goesOn) => this.#sweep({ id, of, question: reading.question, tell, goesOn }),
+      cancel: () => void this.#runner.cancel(id),
     });
-    if (!this.#isCurrent(id)) return false;
-    return this.#conclude(
-      answer,
-      { key, document: document.goodDocument, assessed: assessment.assessed, of: assessment.key },
-      reading.question,
-    );
+    return made?.kind === "swept";
   }
 
-  #conclude(
-    answer: Answer<SweepAnswer>,
-    of: Pick<FoundSweep, "key" | "document" | "assessed" | "of">,
-    { points }: HowFarQuestion,
-  ): boolean {
-    if (!answer.ok) {
-      const failed: Work = { kind: "failed", message: answer.message };
-      this.#set({ work: answer.reason === "cancelled" ? { kind: "stopped" } : failed });
-      return false;
-    }
-    this.#set({ work: { kind: "idle" } });
+  async #sweep({ id, of, question, tell, goesOn }: Asking): Promise<TaskAnswer<SweptOrNot>> {
+    const { points, options } = question;
+    const rigs = await rigsOf(points, goesOn);
+    if (!goesOn()) return STOPPED;
+    const answer = await this.#runner.sweep({ id, knobs: points.knobs, ...rigs, options }, tell);
+    if (!answer.ok) return answer;
     const { value } = answer;
-    if (value.kind !== "swept") {
-      this.#set({ nothing: this.#nothing(value), found: undefined });
-      return false;
-    }
+    if (value.kind !== "swept") return { ok: true, value: { kind: "not", nothing: nothingWords(value, options.what) } };
     const found: FoundSweep = { ...of, swept: value.swept, named: this.#named(of, points.knobs) };
-    this.#kept.set(of.key, found);
-    for (const oldest of [...this.#kept.keys()].slice(0, -KEPT)) this.#kept.delete(oldest);
-    this.#set({ found });
-    return true;
+    if (goesOn()) this.#keep(found);
+    return { ok: true, value: { kind: "swept", found } };
   }
 
-  #nothing(value: Exclude<SweepAnswer, { kind: "swept" }>): string {
-    const { kind } = this.store.getState().asked.what;
-    if (value.kind === "nothing")
-      return words.say(`fault.nothing.${kind === "height" || kind === "load" ? kind : "other"}`);
-    return words.say("fault.fewPoints", { count: value.points, message: value.bad[0]?.issues[0]?.message ?? "" });
+  #keep(found: FoundSweep): void {
+    this.#kept.set(found.key, found);
+    for (const oldest of [...this.#kept.keys()].slice(0, -KEPT)) this.#kept.delete(oldest);
   }
 
   /** Connections are counted before tapes: the rig with most of them has a name for every one. */
@@ -189,10 +182,7 @@ export class HowFarDesk {
   }
 
   stop(): void {
-    const { work } = this.store.getState();
-    if (work.kind !== "busy") return;
-    this.#set({ work: { kind: "stopped" } });
-    void this.#runner.cancel(work.id);
+    this.#slot.stop();
   }
 
   look(at: readonly number[] | undefined): void {
@@ -238,14 +228,33 @@ export class HowFarDesk {
     if (known) this.#set({ found: known, at: undefined });
   }
 
-  #isCurrent(id: string): boolean {
-    const { work } = this.store.getState();
-    return work.kind === "busy" && work.id === id;
-  }
-
   #set(part: Partial<HowFarState>): void {
     this.store.setState(part);
   }
+}
+
+interface Asking {
+  readonly id: string;
+  readonly of: Pick<FoundSweep, "key" | "document" | "assessed" | "of">;
+  readonly question: HowFarQuestion;
+  readonly tell: (progress: Progress) => void;
+  readonly goesOn: () => boolean;
+}
+
+const STOPPED = { ok: false, reason: "cancelled", message: "" } as const;
+
+/** Why there is no curve of what was asked for. */
+function nothingWords(value: Exclude<SweepAnswer, { kind: "swept" }>, { kind }: SweepWhat): string {
+  if (value.kind === "nothing")
+    return words.say(`fault.nothing.${kind === "height" || kind === "load" ? kind : "other"}`);
+  return words.say("fault.fewPoints", { count: value.points, message: value.bad[0]?.issues[0]?.message ?? "" });
+}
+
+/** What a sweep came to stands until the next one has come to something. */
+function resultOf(work: HowFarState["work"]): Partial<HowFarState> {
+  if (work.kind !== "done") return {};
+  const { value } = work;
+  return value.kind === "swept" ? { found: value.found } : { nothing: value.nothing, found: undefined };
 }
 
 /** The page breathes after every one of them, and whoever stopped it is heard. */

@@ -36,7 +36,7 @@ export function LayoutFall() {
           </button>
         </p>
       )}
-      {!busy && fall.kind === "idle" && shown && isNow && (
+      {fall.kind === "done" && shown && isNow && (
         <p className={styles.answer}>{words.story(shown.assessed.rig, shown.outcome).join(" ")}</p>
       )}
     </div>

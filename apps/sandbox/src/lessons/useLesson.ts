@@ -38,8 +38,8 @@ export function useLesson(lesson: Lesson, read: ReadRig, onTry: (one: Try) => vo
     before,
     after,
     guess,
-    given: before.work.kind === "done" ? before.work.run : undefined,
-    result: guess && after.work.kind === "done" ? after.work.run : undefined,
+    given: before.work.kind === "done" ? before.work.value : undefined,
+    result: guess && after.work.kind === "done" ? after.work.value : undefined,
     run,
     again: () => setGuess(undefined),
   };

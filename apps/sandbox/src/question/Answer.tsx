@@ -1,7 +1,7 @@
 import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
 import { Meter } from "../design/Meter.tsx";
-import type { Work } from "../state/types.ts";
+import type { RunSlice } from "../state/types.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { words } from "../words.ts";
 import styles from "./Answer.module.css";
@@ -25,7 +25,7 @@ export function Answer() {
       <div className={styles.words} data-testid="answer">
         {busy && <Meter done={fall.kind === "busy" ? fall.progress.done : 0} doing={doing(fall)} />}
         {!busy && <Trouble fall={fall} below={shown !== undefined} />}
-        {!busy && fall.kind === "idle" && shown && isNow && (
+        {fall.kind === "done" && shown && isNow && (
           <p className={styles.sentence}>{words.story(shown.assessed.rig, shown.outcome).join(" ")}</p>
         )}
       </div>
@@ -34,8 +34,8 @@ export function Answer() {
         <Button icon="stop" label="Stop" onClick={stop} />
       ) : (
         <Button
-          label={fall.kind === "idle" ? "Run again" : "Run"}
-          tone={fall.kind === "idle" ? "plain" : "filled"}
+          label={fall.kind === "done" ? "Run again" : "Run"}
+          tone={fall.kind === "done" ? "plain" : "filled"}
           onClick={runNow}
         />
       )}
@@ -43,12 +43,12 @@ export function Answer() {
   );
 }
 
-function doing(fall: Work): string {
+function doing(fall: RunSlice["fall"]): string {
   return fall.kind === "busy" ? "Computing the fall" : "Waiting for the change to settle";
 }
 
 /** What came in the way of the fall. `below`: whether a run before it is still to be seen. */
-function Trouble({ fall, below }: { fall: Work; below: boolean }) {
+function Trouble({ fall, below }: { fall: RunSlice["fall"]; below: boolean }) {
   const rest = below ? " What you see below belongs to the run before." : "";
   if (fall.kind === "stopped") return <p className={styles.sentence}>Stopped.{rest}</p>;
   if (fall.kind === "failed") {

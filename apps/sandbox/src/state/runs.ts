@@ -3,12 +3,13 @@
  * that usually govern, on a coarse mesh, and at once after them all of them on the standard one. Another what-if leaves the
  * search alone; another state of the rig ends it.
  */
-import type { Found } from "@secondline/scenarios";
+import type { StudyProgress, WhatIfRun } from "@secondline/scenarios";
+import { JobSlot, type Task, type TaskAnswer } from "@secondline/workbench";
 import type { StoreApi } from "zustand/vanilla";
 import type { KeptFounds } from "./keptFounds.ts";
 import type { RecordingShelf } from "./recordings.ts";
 import { asSoFar, graver, isWorse } from "./soFar.ts";
-import type { RunSlice, SandboxState, Services, SoFar, VerdictSlice, Work } from "./types.ts";
+import type { RunSlice, SandboxState, Services, ShownRun, SoFar, VerdictSlice } from "./types.ts";
 
 /** A change waits this long for the next one, so that typing does not start a run per letter [ms]. */
 const SETTLE = 250;
@@ -22,13 +23,21 @@ const EFFORTS = {
 /** A longer look takes so many times the runs [-]. */
 const LONGER = 2;
 
-type Which = "fall" | "study";
+type Effort = keyof typeof EFFORTS;
+type Fallen = Pick<ShownRun, "assessed" | "key" | "whatIf" | "accuracy"> & WhatIfRun;
 
 export class Runs {
   private readonly store: StoreApi<SandboxState>;
   private readonly services: Services;
   private readonly shelf: RecordingShelf;
   private readonly kept: KeptFounds;
+  private readonly fall = new JobSlot<Fallen, StudyProgress>((fall) =>
+    fall.kind === "done" ? this.fell(fall.value) : this.set({ fall }),
+  );
+  private readonly study = new JobSlot<VerdictSlice, StudyProgress>((study) => {
+    this.set({ study });
+    if (study.kind === "done") this.conclude(study.value);
+  });
   private cancelSettling: (() => void) | undefined;
   /** Counts what was asked for: an answer that comes after a later question starts nothing more. */
   private turn = 0;
@@ -45,8 +54,8 @@ export class Runs {
 
   /** Another state: what computes belongs to the one before. Starts soon; a later change starts it later. */
   stateChanged(): void {
-    this.end("study");
-    this.set({ study: this.needsStudy() ? { kind: "waiting" } : { kind: "idle" }, effort: "quick" });
+    this.study.rest(this.needsStudy() ? "waiting" : "idle");
+    this.set({ effort: "quick" });
     this.soon();
   }
 
@@ -54,8 +63,7 @@ export class Runs {
   soon(): void {
     this.cancelSettling?.();
     this.turn += 1;
-    this.end("fall");
-    this.set({ fall: { kind: "waiting" } });
+    this.fall.rest("waiting");
     this.cancelSettling = this.services.later(SETTLE, () => void this.now());
   }
 
@@ -64,45 +72,35 @@ export class Runs {
     this.cancelSettling?.();
     this.turn += 1;
     const { turn } = this;
-    this.end("fall");
-    await this.fall();
+    await this.fall.run(this.chosenFall());
     if (turn === this.turn) await this.look();
   }
 
   /** Searches for the verdict of this state; over when that search is, also one that was going already. */
   async look(): Promise<void> {
-    const { run, assessment } = this.store.getState();
     if (!this.needsStudy()) return;
-    if (run.study.kind !== "busy" || !this.looking) this.looking = this.bothLooks(assessment.key);
+    const { soFar } = this.store.getState().run.verdict;
+    if (!this.study.isBusy || !this.looking) this.looking = this.search(soFar ? ["full"] : ["quick", "full"]);
     return this.looking;
   }
 
   /** Searches on with twice the runs that the verdict rests on; what has been run is not run again. */
   async lookLonger(): Promise<void> {
     const { run, assessment } = this.store.getState();
-    if (!run.verdict.found || run.study.kind === "busy") return;
+    if (!run.verdict.found || this.study.isBusy) return;
     this.budget = { key: assessment.key, runs: LONGER * run.verdict.found.outcome.search.runs };
-    this.looking = this.study("full", assessment.key).then(() => undefined);
+    this.looking = this.search(["full"]);
     return this.looking;
-  }
-
-  private async bothLooks(key: string): Promise<void> {
-    const { soFar } = this.store.getState().run.verdict;
-    if (!soFar && !(await this.study("quick", key))) return;
-    await this.study("full", key);
   }
 
   /** Stops whatever computes; what was found so far stays. */
   stop(): void {
-    const { fall, study } = this.store.getState().run;
     this.cancelSettling?.();
     this.turn += 1;
-    this.end("fall");
-    this.end("study");
-    this.set({
-      fall: fall.kind === "idle" ? fall : { kind: "stopped" },
-      study: this.needsStudy() ? { kind: "stopped" } : study.kind === "busy" ? { kind: "idle" } : study,
-    });
+    const { kind } = this.store.getState().run.fall;
+    if (kind !== "idle" && kind !== "done") this.fall.rest("stopped");
+    if (this.needsStudy()) this.study.rest("stopped");
+    else if (this.study.isBusy) this.study.rest("idle");
   }
 
   private needsStudy(): boolean {
@@ -111,61 +109,78 @@ export class Runs {
     return (found === undefined || soFar !== undefined) && assessment.issues.length === 0;
   }
 
-  private async fall(): Promise<void> {
+  private chosenFall(): Task<Fallen, StudyProgress> {
     const { assessment, session } = this.store.getState();
     const { assessed, key } = assessment;
     const { whatIf, accuracy } = session;
-    const id = this.begin("fall");
+    const id = this.services.newId();
     const request = { id, assessed, whatIf, accuracy, estimate: accuracy !== "quick" };
-    const answer = await this.services.runner.run(request, (progress) => {
-      if (this.isCurrent("fall", id)) this.set({ fall: { kind: "busy", id, progress } });
-    });
-    if (!this.isCurrent("fall", id)) return;
-    if (!answer.ok) return this.set({ fall: workAfter(answer) });
-    const { shown, recordingVersion } = this.store.getState().run;
-    const { recording, ...told } = answer.value;
+    return {
+      begun: BEGUN,
+      run: async (tell) => {
+        const answer = await this.services.runner.run(request, tell);
+        return answer.ok ? { ok: true, value: { assessed, key, whatIf, accuracy, ...answer.value } } : answer;
+      },
+      cancel: () => void this.services.runner.cancel(id),
+    };
+  }
+
+  private fell({ recording, ...shown }: Fallen): void {
+    const { run } = this.store.getState();
     this.shelf.put(recording);
     this.set({
-      fall: { kind: "idle" },
-      shown: { assessed, key, whatIf, accuracy, ...told },
-      previous: shown ?? undefined,
-      recordingVersion: recordingVersion + 1,
+      fall: { kind: "done", value: shown },
+      shown,
+      previous: run.shown,
+      recordingVersion: run.recordingVersion + 1,
     });
   }
 
-  /** One look; true when it came to its end and the state is still the same. */
-  private async study(effort: RunSlice["effort"], key: string): Promise<boolean> {
-    const { assessment, run } = this.store.getState();
-    const id = this.begin("study");
-    this.set({ effort });
-    const earlier = run.verdict.soFar;
-    const runs = effort === "full" && this.budget?.key === key ? { runs: this.budget.runs } : {};
-    const request = { id, assessed: assessment.assessed, ...EFFORTS[effort], ...runs };
-    const answer = await this.services.runner.study(request, (progress) => {
-      if (!this.isCurrent("study", id)) return;
-      this.set({ study: { kind: "busy", id, progress: { ...this.known(id), ...progress } } });
-      if (progress.soFar) this.tell(key, graver(earlier, asSoFar(progress.soFar)));
+  /** One look after the other; each follows at once. */
+  private async search(efforts: readonly Effort[]): Promise<void> {
+    const { assessed, key } = this.store.getState().assessment;
+    let id = "";
+    await this.study.run({
+      begun: BEGUN,
+      run: async (tell, goesOn) => {
+        let answer: TaskAnswer<VerdictSlice> | undefined;
+        for (const effort of efforts) {
+          id = this.services.newId();
+          tell(BEGUN);
+          this.set({ effort });
+          const { soFar: earlier } = this.store.getState().run.verdict;
+          const found = await this.services.runner.study(
+            { id, assessed, ...EFFORTS[effort], ...this.runsFor(effort, key) },
+            this.progress(earlier, key, tell, goesOn),
+          );
+          if (!found.ok || !goesOn()) return found.ok ? STOPPED : found;
+          if (effort === "quick") this.tell(key, graver(earlier, asSoFar(found.value.outcome)));
+          answer = { ok: true, value: { key, found: found.value, soFar: undefined } };
+        }
+        return answer ?? STOPPED;
+      },
+      cancel: () => void this.services.runner.cancel(id),
     });
-    if (!this.isCurrent("study", id)) return false;
-    if (!answer.ok) {
-      this.set({ study: workAfter(answer) });
-      return false;
-    }
-    // After the quick look the other one follows at once: the search goes on.
-    if (effort === "quick") this.tell(key, graver(earlier, asSoFar(answer.value.outcome)));
-    else {
-      this.set({ study: { kind: "idle" } });
-      this.conclude(key, answer.value);
-    }
-    return true;
   }
 
-  /** What the work with that id last said of what it has found. */
-  private known(id: string) {
-    const { study } = this.store.getState().run;
-    if (study.kind !== "busy" || study.id !== id) return {};
-    const { soFar, of } = study.progress;
-    return { ...(soFar && { soFar }), ...(of !== undefined && { of }) };
+  private runsFor(effort: Effort, key: string): { readonly runs?: number } {
+    return effort === "full" && this.budget?.key === key ? { runs: this.budget.runs } : {};
+  }
+
+  /** Hears how far a look is; what it has found stays told until it has found more. */
+  private progress(
+    earlier: SoFar | undefined,
+    key: string,
+    tell: (progress: StudyProgress) => void,
+    goesOn: () => boolean,
+  ): (progress: StudyProgress) => void {
+    let last = BEGUN;
+    return (progress) => {
+      const { soFar, of } = last;
+      last = { ...(soFar && { soFar }), ...(of !== undefined && { of }), ...progress };
+      tell(last);
+      if (progress.soFar && goesOn()) this.tell(key, graver(earlier, asSoFar(progress.soFar)));
+    };
   }
 
   private tell(key: string, soFar: SoFar | undefined): void {
@@ -176,29 +191,9 @@ export class Runs {
     this.set({ verdict: { ...verdict, soFar } });
   }
 
-  private conclude(key: string, found: Found): void {
-    this.kept.keep(key, found);
-    const verdict: VerdictSlice = { key, found, soFar: undefined };
-    if (this.store.getState().run.verdict.key === key) this.set({ verdict });
-  }
-
-  private begin(which: Which): string {
-    const id = this.services.newId();
-    this.set({ [which]: { kind: "busy", id, progress: { done: 0 } } satisfies Work });
-    return id;
-  }
-
-  /** Answers of a run that was replaced or stopped come late and are dropped. */
-  private isCurrent(which: Which, id: string): boolean {
-    const work = this.store.getState().run[which];
-    return work.kind === "busy" && work.id === id;
-  }
-
-  private end(which: Which): void {
-    const work = this.store.getState().run[which];
-    if (work.kind !== "busy") return;
-    void this.services.runner.cancel(work.id);
-    this.set({ [which]: { kind: "stopped" } satisfies Work });
+  private conclude(verdict: VerdictSlice): void {
+    if (verdict.found) this.kept.keep(verdict.key, verdict.found);
+    if (this.store.getState().run.verdict.key === verdict.key) this.set({ verdict });
   }
 
   private set(part: Partial<RunSlice>): void {
@@ -206,6 +201,5 @@ export class Runs {
   }
 }
 
-function workAfter(answer: { readonly reason: "cancelled" | "failed"; readonly message: string }): Work {
-  return answer.reason === "cancelled" ? { kind: "stopped" } : { kind: "failed", message: answer.message };
-}
+const BEGUN: StudyProgress = { done: 0 };
+const STOPPED = { ok: false, reason: "cancelled", message: "" } as const;

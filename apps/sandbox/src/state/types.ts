@@ -3,6 +3,7 @@ import type { Accuracy } from "@secondline/engine";
 import type { Issues, Rig, RigIssue } from "@secondline/rig";
 import type { RunnerService } from "@secondline/runner";
 import type { Assessed, Found, Outcome, StudyProgress, Verdict, WhatIf, WhatIfRun } from "@secondline/scenarios";
+import type { Job } from "@secondline/workbench";
 import type { Theme } from "../design/palette.ts";
 import type { History } from "./history.ts";
 import type { KeptFounds } from "./keptFounds.ts";
@@ -59,14 +60,6 @@ export interface SessionSlice {
   readonly announcement: string;
 }
 
-export type Work =
-  | { readonly kind: "idle" }
-  /** A change came in; it starts when the changes settle. */
-  | { readonly kind: "waiting" }
-  | { readonly kind: "busy"; readonly id: string; readonly progress: StudyProgress }
-  | { readonly kind: "stopped" }
-  | { readonly kind: "failed"; readonly message: string };
-
 /** A search that has not ended: it can have found what fails or is thin, never that the rig holds. */
 export type SoFar = Outcome & { readonly verdict: Exclude<Verdict, "holds"> };
 
@@ -93,8 +86,8 @@ export interface VerdictSlice {
 }
 
 export interface RunSlice {
-  readonly fall: Work;
-  readonly study: Work;
+  readonly fall: Job<ShownRun, StudyProgress>;
+  readonly study: Job<VerdictSlice, StudyProgress>;
   /** First the few what-ifs that usually govern, on a coarse mesh; then all of them. */
   readonly effort: "quick" | "full";
   readonly shown: ShownRun | undefined;

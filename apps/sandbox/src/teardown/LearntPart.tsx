@@ -13,9 +13,9 @@ export function LearntPart({ input }: { input: LearntInput }) {
   return (
     <section className={styles.learnt} aria-label={say("teardown.learnt.short")}>
       <h3>{say("teardown.learnt.short")}</h3>
-      {answer.kind === "busy" && <p role="status">{say("teardown.learnt.busy")}</p>}
+      {(answer.kind === "idle" || answer.kind === "busy") && <p role="status">{say("teardown.learnt.busy")}</p>}
       {answer.kind === "failed" && <p role="alert">✕ {answer.message}</p>}
-      {answer.kind === "done" && <Found input={input} found={answer.reading} />}
+      {answer.kind === "done" && <Found input={input} found={answer.value} />}
     </section>
   );
 }

@@ -29,7 +29,7 @@ export function TeardownPage() {
   const input = useMemo(() => ({ rig, record, on, pulls, tests: JSON.parse(known) }), [rig, record, on, pulls, known]);
   const asked = useMemo(() => ({ rig, record, on, before: input.tests, results }), [rig, record, on, input, results]);
   const answer = usePlan(input);
-  const plan = answer.kind === "done" && answer.reading.ok ? answer.reading.teardown : undefined;
+  const plan = answer.kind === "done" && answer.value.ok ? answer.value.teardown : undefined;
   return (
     <div className={styles.page}>
       <div className={styles.bar}>
@@ -48,11 +48,13 @@ export function TeardownPage() {
           </button>
         )}
       </div>
-      {answer.kind === "busy" && <p role="status">Simulating what each pull would teach …</p>}
+      {(answer.kind === "idle" || answer.kind === "busy") && (
+        <p role="status">Simulating what each pull would teach …</p>
+      )}
       {answer.kind === "failed" && <p role="alert">✕ There is no plan: {answer.message}.</p>}
-      {answer.kind === "done" && !answer.reading.ok && (
+      {answer.kind === "done" && !answer.value.ok && (
         <ul className={styles.list} role="alert">
-          {teardownWords.teardownIssue(rig, on, answer.reading.issue).map((line) => (
+          {teardownWords.teardownIssue(rig, on, answer.value.issue).map((line) => (
             <li key={line}>{line}</li>
           ))}
         </ul>

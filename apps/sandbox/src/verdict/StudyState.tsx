@@ -2,7 +2,7 @@ import type { Outcome, StudyProgress } from "@secondline/scenarios";
 import { Button } from "../design/Button.tsx";
 import { Meter } from "../design/Meter.tsx";
 import { type LookedAt, lookedAt, mayTurn } from "../state/soFar.ts";
-import type { RunSlice, Work } from "../state/types.ts";
+import type { RunSlice } from "../state/types.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { foundOf } from "../state/verdictOf.ts";
 import { words } from "../words.ts";
@@ -38,7 +38,7 @@ export function StudyState() {
           </button>
         </p>
       )}
-      {study.kind === "idle" && <Longer />}
+      {(study.kind === "idle" || study.kind === "done") && <Longer />}
       {study.kind === "failed" && (
         <p className={styles.note} role="alert">
           The verdict was not computed: {shorten(study.message)}{" "}
@@ -72,7 +72,7 @@ function settledIn({ parts, search }: Outcome, runs = search.runs) {
   return { runs, settled: loaded.filter((part) => part.settled).length, parts: loaded.length };
 }
 
-function Search({ study }: { study: Work }) {
+function Search({ study }: { study: RunSlice["study"] }) {
   const effort = useSandbox((state) => state.run.effort);
   const soFar = useSandbox((state) => state.run.verdict.soFar);
   const progress: StudyProgress = study.kind === "busy" ? study.progress : { done: 0 };

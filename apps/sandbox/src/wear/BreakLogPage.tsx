@@ -8,15 +8,18 @@ import { PlotFigure } from "./PlotFigure.tsx";
 import { SavePlots } from "./SavePlots.tsx";
 import { TestForm } from "./TestForm.tsx";
 import { groupLabel, groupsBy, loadOf } from "./testGroups.ts";
-import { latestOf, useAnalysis } from "./useAnalysis.ts";
+import { useAnalysis } from "./useAnalysis.ts";
 import { useWear } from "./useWear.ts";
 import styles from "./wear.module.css";
 
 /** Results from the test machine, and what they say about the next part of the same kind. */
 export function BreakLogPage({ wide }: { wide: boolean }) {
   const log = useWear((state) => state.history.present.log);
-  const answer = useAnalysis(log.tests, log.tests.length > 0 ? (analysis) => analysis.breakLog(log.tests) : undefined);
-  const { report, plots = [] } = latestOf(answer) ?? {};
+  const { job, latest } = useAnalysis(
+    log.tests,
+    log.tests.length > 0 ? (analysis) => analysis.breakLog(log.tests) : undefined,
+  );
+  const { report, plots = [] } = latest ?? {};
   const groups = groupsBy(log.tests, groupLabel);
   const most =
     1.05 * Math.max(1000, ...log.tests.map((test) => (test.result.kind === "between" ? test.result.to : loadOf(test))));
@@ -34,9 +37,9 @@ export function BreakLogPage({ wide }: { wide: boolean }) {
             : `${log.tests.length} tests in ${groups.length} groups, by part, material, state and wetness. Each group shows the tests first, then what speaks against its numbers, then the numbers.`}
         </p>
         {report?.testNext && <p className={styles.note}>{breakLogWords.testNext(report.testNext)}</p>}
-        {answer.kind === "failed" && (
+        {job.kind === "failed" && (
           <p className={styles.wrong}>
-            ✕ The statistics could not be computed: {answer.message}. The tests themselves are unharmed.
+            ✕ The statistics could not be computed: {job.message}. The tests themselves are unharmed.
           </p>
         )}
         <Key />

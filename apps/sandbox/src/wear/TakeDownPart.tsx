@@ -77,14 +77,14 @@ function Verdict({ outcome, on, soFar = false }: { outcome: Outcome; on: string;
 
 type ReadyProps = Extract<TakeDownState, { kind: "ready" }> & { on: string; outlook: Outlook | undefined };
 
-function Ready({ outcome, answer, on, outlook }: ReadyProps) {
+function Ready({ outcome, job, on, outlook }: ReadyProps) {
   const rig = useSandbox((state) => state.assessment.assessed.rig);
   const title = <Verdict {...{ outcome, on }} />;
-  if (answer.kind === "failed") {
+  if (job.kind === "failed") {
     return (
       <>
         {title}
-        <p className={styles.wrong}>✕ No date: {answer.message}</p>
+        <p className={styles.wrong}>✕ No date: {job.message}</p>
       </>
     );
   }

@@ -1,15 +1,11 @@
 import { type Remote, wrap } from "comlink";
-import { useEffect, useState } from "react";
+import { useEffect } from "react";
+import { type JobInHand, useJob } from "../state/useJob.ts";
 import type { Analysis } from "./analysis.ts";
-
-export type Answer<T> =
-  | { readonly kind: "busy"; readonly last: T | undefined }
-  | { readonly kind: "done"; readonly value: T }
-  | { readonly kind: "failed"; readonly message: string };
 
 let remote: Remote<Analysis> | undefined;
 /** Those who wait for an answer; all are told when the thread dies. */
-const waiting = new Set<(message: string) => void>();
+const waiting = new Set<(error: Error) => void>();
 
 /** The thread for statistics, made when first needed; one that dies is replaced at the next question. */
 function analysis(): Remote<Analysis> {
@@ -18,7 +14,7 @@ function analysis(): Remote<Analysis> {
   const stopped = (message: string) => {
     remote = undefined;
     worker.terminate();
-    for (const fail of waiting) fail(message);
+    for (const fail of waiting) fail(new Error(message));
     waiting.clear();
   };
   worker.addEventListener("error", (event) => stopped(`the computing thread stopped: ${event.message}`));
@@ -27,36 +23,42 @@ function analysis(): Remote<Analysis> {
   return remote;
 }
 
-/** Asks again when `key` changes, a moment after the last change; late answers to older questions are dropped. */
-export function useAnalysis<T>(key: unknown, ask: ((analysis: Remote<Analysis>) => Promise<T>) | undefined): Answer<T> {
-  const [answer, setAnswer] = useState<Answer<T>>({ kind: "busy", last: undefined });
+/** The answer of the thread, or an error when it dies before it has answered. */
+async function answerOf<T>(ask: (analysis: Remote<Analysis>) => Promise<T>): Promise<T> {
+  let fail: (error: Error) => void = () => undefined;
+  const death = new Promise<never>((_, reject) => {
+    fail = reject;
+  });
+  waiting.add(fail);
+  try {
+    return await Promise.race([ask(analysis()), death]);
+  } finally {
+    waiting.delete(fail);
+  }
+}
+
+/** A change waits this long for the next one [ms]. */
+const SETTLE = 200;
+
+/** Asks again when `key` changes, a moment after the last change. */
+export function useAnalysis<T>(
+  key: unknown,
+  ask: ((analysis: Remote<Analysis>) => Promise<T>) | undefined,
+): Omit<JobInHand<T, undefined>, "slot"> {
+  const { slot, ...answer } = useJob<T>();
   // biome-ignore lint/correctness/useExhaustiveDependencies: `key` stands for all that the question is made of
   useEffect(() => {
     if (!ask) return;
-    let stale = false;
-    const fail = (message: string) => !stale && setAnswer({ kind: "failed", message });
-    setAnswer((before) => ({
-      kind: "busy",
-      last: before.kind === "done" ? before.value : before.kind === "busy" ? before.last : undefined,
-    }));
+    slot.rest("waiting");
     const timer = setTimeout(() => {
-      waiting.add(fail);
-      ask(analysis())
-        .then(
-          (value) => !stale && setAnswer({ kind: "done", value }),
-          (error: unknown) => fail(error instanceof Error ? error.message : String(error)),
-        )
-        .finally(() => waiting.delete(fail));
-    }, 200);
+      // The thread finishes what it began: to end it would cost the others their answers.
+      const run = async () => ({ ok: true, value: await answerOf(ask) }) as const;
+      void slot.run({ begun: undefined, run, cancel: () => undefined });
+    }, SETTLE);
     return () => {
-      stale = true;
-      waiting.delete(fail);
       clearTimeout(timer);
+      slot.rest("idle");
     };
   }, [key]);
   return answer;
 }
-
-/** The value at hand, of this question or still of the one before. */
-export const latestOf = <T>(answer: Answer<T>): T | undefined =>
-  answer.kind === "done" ? answer.value : answer.kind === "busy" ? answer.last : undefined;
