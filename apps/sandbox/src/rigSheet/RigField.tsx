@@ -16,6 +16,7 @@ import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { StockChoice } from "../stocks/StockChoice.tsx";
 import { useFaultsAt } from "./faults.ts";
 import { ConfirmOne, useMark } from "./Marks.tsx";
+import { moveAnchorB } from "./moveAnchorB.ts";
 import styles from "./RigField.module.css";
 
 interface Props {
@@ -78,13 +79,13 @@ function Quantity({
   const value = useValue(path);
   const messages = useFaultsAt(path);
   const unconfirmed = useMark(path);
-  const { edit, moveAnchorB, finishEdit, look } = useActions();
+  const { edit, change, finishEdit, look } = useActions();
   const written = value === undefined ? "" : String(value);
   const read = parseQuantity(value ?? field.fallback, field.dimension);
   const like = typeof value === "string" ? value : exampleText(field.dimension);
   const put = (text: string, group: string) =>
     path === "span" || path === "rise"
-      ? moveAnchorB(path, text, name, group)
+      ? change((before) => moveAnchorB(before, path, text), name, group)
       : edit(path, asWritten(text, field), name, group);
   return (
     <div className={styles.quantity}>

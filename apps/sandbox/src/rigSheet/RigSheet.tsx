@@ -13,6 +13,7 @@ import { GroundFields } from "./GroundFields.tsx";
 import { LeashFields } from "./LeashFields.tsx";
 import { LineFields } from "./LineFields.tsx";
 import { ConfirmAll, MarkedTitle, MarksState } from "./Marks.tsx";
+import { placeAnchorB } from "./moveAnchorB.ts";
 import { Condition, Own, Rated } from "./parts.tsx";
 import { RigField } from "./RigField.tsx";
 import styles from "./RigSheet.module.css";
@@ -95,10 +96,12 @@ export function RigSheet({ onClose }: { onClose?: () => void }) {
 
 /** Span and rise in one step, with the ground moved along. */
 function FromMeasured() {
-  const { placeAnchorB } = useActions();
+  const { change } = useActions();
   return (
     <Disclosure title={newRigWords.say("measured.open")} level={4}>
-      <MeasuredSite onTake={({ span, rise }) => placeAnchorB(span, rise, newRigWords.say("measured.step"))} />
+      <MeasuredSite
+        onTake={(site) => change((before) => placeAnchorB(before, site), newRigWords.say("measured.step"))}
+      />
     </Disclosure>
   );
 }

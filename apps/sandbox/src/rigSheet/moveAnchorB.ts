@@ -1,6 +1,6 @@
 /** Another span or rise: anchor B moves, and the ground below the line is stretched and tilted along with it. */
 import { confirm, editDocument, parseQuantity, quantityText, valueAt } from "@secondline/rig";
-import type { WrittenRig } from "./types.ts";
+import type { WrittenRig } from "../state/types.ts";
 
 /** `text` as typed; while it cannot be read, only the field itself changes. */
 export function moveAnchorB(document: WrittenRig, path: "span" | "rise", text: string): WrittenRig {
@@ -14,6 +14,12 @@ export function moveAnchorB(document: WrittenRig, path: "span" | "rise", text: s
   const moved = ground.map((point) => movePoint(point, nextSpan / span, (nextRise - rise) / span));
   return editDocument(edited, "ground", moved);
 }
+
+/** Span and rise at once. */
+export const placeAnchorB = (
+  document: WrittenRig,
+  { span, rise }: { readonly span: string; readonly rise: string },
+): WrittenRig => moveAnchorB(moveAnchorB(document, "span", span), "rise", rise);
 
 /** A point that cannot be read stays as it is: its fault is told beside it. */
 function movePoint(point: unknown, stretch: number, tilt: number): unknown {

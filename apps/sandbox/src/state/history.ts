@@ -33,8 +33,10 @@ export function record<T>(history: History<T>, label: string, next: T, group?: s
 }
 
 /** The value before the first change of an open group; the present one when the group is not open. */
-export function groupStart<T>(history: History<T>, group: string): T {
-  return history.openGroup === group ? (history.past.at(-1)?.value ?? history.present) : history.present;
+export function groupStart<T>(history: History<T>, group: string | undefined): T {
+  return group !== undefined && history.openGroup === group
+    ? (history.past.at(-1)?.value ?? history.present)
+    : history.present;
 }
 
 /** The next change starts a step of its own. */

@@ -5,7 +5,6 @@ import { createStore, type StoreApi } from "zustand/vanilla";
 import { closeGroup, groupStart, type History, record, redo, startHistory, undo } from "./history.ts";
 import { KeptFounds } from "./keptFounds.ts";
 import { assessmentOf, type Known, NOTHING_KNOWN } from "./known.ts";
-import { moveAnchorB } from "./moveAnchorB.ts";
 import { RecordingShelf, type Recordings } from "./recordings.ts";
 import { Runs } from "./runs.ts";
 import type { DocumentSlice, Notice, RunSlice, SandboxState, Services, SessionSlice, WrittenRig } from "./types.ts";
@@ -25,10 +24,8 @@ export interface Start {
 export interface Actions {
   /** Puts what was typed at a path; `undefined` takes it out. `group`: joins the letters of one field into one step. */
   edit: (path: string, value: unknown, label: string, group?: string) => void;
-  /** Another span or rise, with the ground moved along. */
-  moveAnchorB: (path: "span" | "rise", text: string, label: string, group: string) => void;
-  /** Span and rise in one step, as texts. */
-  placeAnchorB: (span: string, rise: string, label: string) => void;
+  /** Changes the document as it was before the open `group`: rounding does not add up while somebody types or slides. */
+  change: (to: (before: WrittenRig) => WrittenRig, label: string, group?: string) => void;
   /** The field was left: the next change is a step of its own. */
   finishEdit: () => void;
   /** Takes another rig as the document; undo brings the old one back. */
@@ -114,15 +111,7 @@ export function createSandbox(services: Services, start: Start): Sandbox {
   const actions: Actions = {
     edit: (path, value, label, group) =>
       takeOver(record(history(), label, editRig(history().present, path, value), group)),
-    moveAnchorB(path, text, label, group) {
-      // From the document before the first letter: rounding must not add up while somebody types or slides.
-      const before = groupStart(history(), group);
-      takeOver(record(history(), label, moveAnchorB(before, path, text), group));
-    },
-    placeAnchorB(span, rise, label) {
-      const along = moveAnchorB(history().present, "span", span);
-      takeOver(record(history(), label, moveAnchorB(along, "rise", rise)));
-    },
+    change: (to, label, group) => takeOver(record(history(), label, to(groupStart(history(), group)), group)),
     finishEdit: () => takeOver(closeGroup(history())),
     replaceRig(document, label) {
       takeOver(record(history(), label, document));
