@@ -14,17 +14,14 @@ export function tellKnown(sandbox: Sandbox): WearStore {
   const { store } = wear;
   sandbox.actions.know(knownIn(store.getState()));
   store.subscribe((now, before) => {
-    const isSame =
-      now.good.record === before.good.record &&
-      now.on === before.on &&
-      now.history.present.log === before.history.present.log;
+    const isSame = now.good.record === before.good.record && now.on === before.on && now.work.log === before.work.log;
     if (!isSame) sandbox.actions.know(knownIn(now));
   });
   return wear;
 }
 
-function knownIn({ good, on, history, example }: WearStateSlice): Known {
-  const { log } = history.present;
+function knownIn({ good, on, work, example }: WearStateSlice): Known {
+  const { log } = work;
   return {
     record: good.record,
     on,
@@ -33,7 +30,7 @@ function knownIn({ good, on, history, example }: WearStateSlice): Known {
       record: good.written.invented === true,
       tests: log.invented || log.tests.some((test) => test.invented),
     },
-    example: history.present === example,
+    example: work === example,
     reader: { assess, speaksOf },
   };
 }

@@ -39,7 +39,7 @@ it("keeps the last good rig and its results while an entry is wrong, and says wh
   sandbox.actions.edit("span", "60 parsecs", "Span");
   settle();
   expect(state().document.issues.map(({ path }) => path)).toEqual(["span"]);
-  expect(state().document.history.present.span).toBe("60 parsecs");
+  expect(state().document.history.present.rig.span).toBe("60 parsecs");
   expect(state().document.rig.span).toBe(60);
   expect(named(sandbox.recordings.current)).toBe("good");
   expect(runner.runs).toHaveLength(1);
@@ -55,7 +55,7 @@ it("undoes an edit and runs the rig as it was", () => {
     95,
     state().document.rig.walker.mass,
   ]);
-  expect(state().document.history.present).toEqual(demoDocument());
+  expect(state().document.history.present.rig).toEqual(demoDocument());
   sandbox.actions.redo();
   expect(state().document.rig.walker.mass).toBe(95);
 });
@@ -128,12 +128,12 @@ it("stretches the ground with the span, without rounding piling up while it is s
   const before = demoDocument().ground as [string, string][];
   for (const text of ["7 m", "77 m", "120 m"])
     sandbox.actions.change((before) => moveAnchorB(before, "span", text), "Span", "slide span");
-  const ground = state().document.history.present.ground as [string, string][];
+  const ground = state().document.history.present.rig.ground as [string, string][];
   expect(state().document.issues).toEqual([]);
   expect(ground.map(([x]) => Number.parseFloat(x))).toEqual(before.map(([x]) => 2 * Number.parseFloat(x)));
   expect(ground.map(([, z]) => z)).toEqual(before.map(([, z]) => z));
   sandbox.actions.undo();
-  expect(state().document.history.present).toEqual(demoDocument());
+  expect(state().document.history.present.rig).toEqual(demoDocument());
 });
 
 it("takes span and rise over in one step, with the ground moved along", () => {
@@ -142,7 +142,7 @@ it("takes span and rise over in one step, with the ground moved along", () => {
   expect(state().document.issues).toEqual([]);
   expect(state().document.rig).toMatchObject({ span: 120, rise: -2 });
   sandbox.actions.undo();
-  expect(state().document.history.present).toEqual(demoDocument());
+  expect(state().document.history.present.rig).toEqual(demoDocument());
 });
 
 it("tilts the ground with the rise", () => {

@@ -23,6 +23,20 @@ export {
 } from "./breakLog/match.ts";
 export { readMatched } from "./breakLog/readMatched.ts";
 export { logTemplate } from "./breakLog/template.ts";
+export {
+  type BreakLog,
+  type DocumentName,
+  type Documents,
+  type EarlierWear,
+  type KeptWear,
+  nameOf,
+  type WearWork,
+  type WrittenEntry,
+  type WrittenPart,
+  type WrittenRecord,
+  type WrittenRig,
+  type WrittenWebbing,
+} from "./documents/documents.ts";
 export { type Foretold, foretold, USUAL_SPEED } from "./foretold.ts";
 export { lowestProfile, type Profile, SHAPES } from "./ground/lowest.ts";
 export {
@@ -33,6 +47,19 @@ export {
   reachDoubt,
   readProfile,
 } from "./ground/readProfile.ts";
+export {
+  adopt,
+  closeGroup,
+  documentsOf,
+  groupStart,
+  type History,
+  record,
+  redo,
+  type Step,
+  startHistory,
+  undo,
+} from "./history/history.ts";
+export { type InSight, viewOfStep, type WearPage } from "./history/inSight.ts";
 export { type Candidate, candidatesOf, documentAt } from "./howFar/candidate.ts";
 export { canDisconnect, canLoosen, type SweepNumber, sweepNumbers } from "./howFar/numbers.ts";
 export {

@@ -56,14 +56,14 @@ export function startAutosave(sandbox: Sandbox, store: WorkStore, now: () => num
 
 function worthSaving({ document, session }: SandboxState, before: SandboxState): boolean {
   return (
-    document.history.present !== before.document.history.present ||
+    document.history.present.rig !== before.document.history.present.rig ||
     KEPT_PARTS.some((part) => session[part] !== before.session[part])
   );
 }
 
 function savedWork({ document, session }: SandboxState): SavedWork {
   return {
-    document: document.history.present,
+    document: document.history.present.rig,
     goodDocument: document.goodDocument,
     session: Object.fromEntries(KEPT_PARTS.map((part) => [part, session[part]])),
   };

@@ -25,7 +25,7 @@ export function useFileActions(works: WorkStore | undefined, clock: PlaybackCloc
   const { store, actions } = useContextOrThrow();
   const [earlier, showEarlier] = useState<boolean>();
   const handlers = useMemo(() => {
-    const present = () => store.getState().document.history.present;
+    const present = () => store.getState().document.history.present.rig;
 
     /** The work in hand is kept before another rig takes its place; undo brings it back as well. */
     function openDocument(document: WrittenRig, label: string): void {

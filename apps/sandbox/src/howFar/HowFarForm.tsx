@@ -146,7 +146,7 @@ function Range({
 function Of({ desk, booted }: { desk: HowFarDesk; booted: Booted }) {
   const list = useLayoutList(layoutsOf(booted));
   const subject = useStore(desk.store, (state) => state.subject);
-  const name = (i: number) => rigName(list[i]!.sandbox.store.getState().document.history.present);
+  const name = (i: number) => rigName(list[i]!.sandbox.store.getState().document.history.present.rig);
   const options = list.map((_, i) => ({
     value: String(i),
     label: i === 0 ? say("of.inHand", { name: name(i) }) : say("of.layout", { letter: LETTERS[i]!, name: name(i) }),

@@ -15,7 +15,7 @@ const NOTHING_YET: Pick<Outcome, "verdict"> & Partial<Pick<Outcome, "reasons">> 
 
 /** What differs, number by number: in the what-if of the pictures, then over all what-ifs of the verdict. */
 export const DifferenceTable = memo(function DifferenceTable({ list }: { list: readonly Layout[] }) {
-  const names = useEach(list, ({ document }) => rigName(document.history.present));
+  const names = useEach(list, ({ document }) => rigName(document.history.present.rig));
   const rigs = useEach(list, ({ assessment }) => assessment.assessed.rig);
   const falls = useEach(list, ({ run, assessment }) =>
     run.shown?.key === assessment.key ? run.shown.outcome : undefined,

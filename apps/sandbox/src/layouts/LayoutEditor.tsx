@@ -2,7 +2,8 @@ import { useEffect, useRef } from "react";
 import { Button } from "../design/Button.tsx";
 import { UndoButtons } from "../design/UndoButtons.tsx";
 import { RigSheet } from "../rigSheet/RigSheet.tsx";
-import { SandboxContext, useActions, useSandbox } from "../state/useSandbox.ts";
+import { SandboxContext } from "../state/useSandbox.ts";
+import { isRig, useUndo } from "../state/useUndo.ts";
 import styles from "./LayoutsView.module.css";
 import type { Layout } from "./layouts.ts";
 
@@ -37,8 +38,5 @@ export function LayoutEditor({ layout, letter, wide, onClose }: Props) {
 
 /** Undo and redo of the layout around it. */
 function LayoutUndo() {
-  const undoable = useSandbox((state) => state.document.history.past.at(-1)?.label);
-  const redoable = useSandbox((state) => state.document.history.future[0]?.label);
-  const { undo, redo } = useActions();
-  return <UndoButtons undoable={undoable} redoable={redoable} onUndo={undo} onRedo={redo} />;
+  return <UndoButtons {...useUndo(isRig)} />;
 }

@@ -22,7 +22,7 @@ interface Props {
 /** Letter, name and how its trace looks, with what can be done to the layout. */
 export function LayoutHead({ layout, place, first, full, onEdit, onDuplicate, onRemove }: Props) {
   const changes = useChanges(first).length;
-  const name = useSandbox((state) => rigName(state.document.history.present));
+  const name = useSandbox((state) => rigName(state.document.history.present.rig));
   const letter = LETTERS[place]!;
   const howFar = useHowFarEntries(place, first);
   const entries: readonly MenuEntry[] = [

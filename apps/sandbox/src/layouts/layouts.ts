@@ -58,7 +58,7 @@ export function createLayouts(inHand: Sandbox, services: Services, kept: readonl
     const sandbox = createSandbox(services, start);
     const layout = { id: services.newId(), sandbox };
     sandbox.store.subscribe((now, before) => {
-      if (now.document.history.present !== before.document.history.present) changed();
+      if (now.document.history.present.rig !== before.document.history.present.rig) changed();
     });
     store.setState({ layouts: layouts.toSpliced(place ?? layouts.length, 0, layout) });
     sandbox.actions.runNow();
@@ -116,5 +116,5 @@ export function createLayouts(inHand: Sandbox, services: Services, kept: readonl
 
 export function writtenLayout({ store }: Sandbox): WrittenLayout {
   const { history, goodDocument } = store.getState().document;
-  return { document: history.present, goodDocument };
+  return { document: history.present.rig, goodDocument };
 }

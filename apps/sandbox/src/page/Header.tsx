@@ -5,6 +5,7 @@ import { UndoButtons } from "../design/UndoButtons.tsx";
 import { rigName } from "../files/autosave.ts";
 import type { FileActions } from "../files/useFileActions.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
+import { isRig, useUndo } from "../state/useUndo.ts";
 import styles from "./Header.module.css";
 import { ViewMenu, ViewTabs } from "./ViewSwitch.tsx";
 
@@ -15,12 +16,11 @@ interface Props {
 }
 
 export function Header({ files, theme, wide }: Props) {
-  const name = useSandbox((state) => rigName(state.document.history.present));
+  const name = useSandbox((state) => rigName(state.document.history.present.rig));
   const view = useSandbox((state) => state.session.view);
   const rigOpen = useSandbox((state) => state.session.rigOpen);
-  const undoable = useSandbox((state) => state.document.history.past.at(-1)?.label);
-  const redoable = useSandbox((state) => state.document.history.future[0]?.label);
-  const { look, undo, redo } = useActions();
+  const undoing = useUndo(isRig);
+  const { look } = useActions();
   const other = theme === "dark" ? "light" : "dark";
   return (
     <header className={styles.header}>
@@ -32,7 +32,7 @@ export function Header({ files, theme, wide }: Props) {
       </h1>
       {wide && <ViewTabs />}
       <div className={styles.tools}>
-        {view === "rig" && <UndoButtons undoable={undoable} redoable={redoable} onUndo={undo} onRedo={redo} />}
+        {view === "rig" && <UndoButtons {...undoing} />}
         {!wide && <ViewMenu />}
         {wide && view === "rig" && (
           <span className={styles.begin}>

@@ -1,13 +1,14 @@
+import type { Recording } from "@secondline/engine";
 import { lazy, useMemo } from "react";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { Later } from "../design/Later.tsx";
 import type { Theme } from "../design/palette.ts";
 import { useSoon } from "../design/useSoon.ts";
-import { saveTraces } from "../files/saveTraces.ts";
 import { useSavePictures } from "../files/useSavePictures.ts";
 import type { SandboxState } from "../state/types.ts";
-import { useRecordings, useSandbox } from "../state/useSandbox.ts";
+import { useActions, useRecordings, useSandbox } from "../state/useSandbox.ts";
 import { outcomeOf } from "../state/verdictOf.ts";
+import type { TimeRange } from "../time/index.ts";
 import { words } from "../words.ts";
 import styles from "./TimePlace.module.css";
 import { useFallIsComing } from "./useFallIsComing.ts";
@@ -30,6 +31,12 @@ export function TimePlace({ clock, theme, compact }: Props) {
   const told = useMemo(() => shown && { rig: shown.assessed.rig, gaveWay: shown.outcome.gaveWay }, [shown]);
   const save = useSavePictures(theme);
   const name = shown ? `${shown.assessed.rig.name} ${words.eventTitle(shown.assessed.rig, shown.whatIf)}` : "";
+  const { tell } = useActions();
+  async function saveRange(recording: Recording, range: TimeRange): Promise<void> {
+    const saving = await import("../files/saveTraces.ts").catch(() => undefined);
+    if (saving) void saving.saveTraces(recording, range, name);
+    else tell({ tone: "fault", text: "The part of Secondline that writes forces did not arrive. Try again." });
+  }
   const ready = useSoon(current !== undefined, 2);
   const coming = useFallIsComing();
   const comes = <p className={styles.none}>Forces over time appear here with the fall.</p>;
@@ -45,7 +52,7 @@ export function TimePlace({ clock, theme, compact }: Props) {
         told={told}
         compact={compact}
         onSavePlot={(plot, kind) => void save.plot(plot, kind)}
-        onSaveRange={(range) => void saveTraces(current, range, name)}
+        onSaveRange={(range) => void saveRange(current, range)}
       />
     </Later>
   );

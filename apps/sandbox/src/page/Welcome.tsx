@@ -9,7 +9,7 @@ const READ = "secondline.welcome";
 
 /** What this answers and for whom: beside the demo rig of a first visit, until somebody has read it. */
 export function Welcome() {
-  const isDemo = useSandbox((state) => state.document.history.present === FIRST_RIG);
+  const isDemo = useSandbox((state) => state.document.history.present.rig === FIRST_RIG);
   const { look } = useActions();
   const [read, setRead] = useState(() => deviceShelf().getItem(READ) !== null);
   if (!isDemo || read) return null;

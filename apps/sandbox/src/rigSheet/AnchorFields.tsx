@@ -74,7 +74,7 @@ function likeLast(items: readonly unknown[]): object {
 
 /** A sling says how it is rigged; another kind takes that out again. */
 function PartKind({ at }: { at: string }) {
-  const part = useSandbox((state) => valueAt(state.document.history.present, at)) as
+  const part = useSandbox((state) => valueAt(state.document.history.present.rig, at)) as
     | Record<string, unknown>
     | undefined;
   const { edit } = useActions();

@@ -15,7 +15,7 @@ import { SideDrawing } from "./SideDrawing.tsx";
 
 /** The backup, or the way to add one. */
 export function BackupFields() {
-  const document = useSandbox((state) => state.document.history.present);
+  const document = useSandbox((state) => state.document.history.present.rig);
   const { edit } = useActions();
   const add = useAddPart();
   const messages = useFaultsAt("backup");
@@ -55,8 +55,11 @@ export function BackupFields() {
 
 /** The document holds one of the two. */
 function SlackOrLength() {
-  const byLength = useSandbox((state) => valueAt(state.document.history.present, "backup.length") !== undefined);
-  const backup = useSandbox((state) => valueAt(state.document.history.present, "backup")) as Record<string, unknown>;
+  const byLength = useSandbox((state) => valueAt(state.document.history.present.rig, "backup.length") !== undefined);
+  const backup = useSandbox((state) => valueAt(state.document.history.present.rig, "backup")) as Record<
+    string,
+    unknown
+  >;
   const span = useSandbox((state) => state.document.rig.span);
   const { edit } = useActions();
   function choose(way: "slack" | "length") {
@@ -99,7 +102,7 @@ const NEW_TAPE = { strength: "300 N", basis: "assumed: entered without a source"
 
 /** Connections and tapes between main line and backup, with a quick way to spread them evenly. */
 export function JointFields() {
-  const hasBackup = useSandbox((state) => valueAt(state.document.history.present, "backup") !== undefined);
+  const hasBackup = useSandbox((state) => valueAt(state.document.history.present.rig, "backup") !== undefined);
   if (!hasBackup) return <p>Connections need a backup.</p>;
   return (
     <>
@@ -145,7 +148,7 @@ const MOST = 30;
 
 /** Sets how many there are, evenly over the span, all like the first. */
 function Spread({ at, noun, start }: { at: string; noun: string; start: object }) {
-  const value = useSandbox((state) => valueAt(state.document.history.present, at));
+  const value = useSandbox((state) => valueAt(state.document.history.present.rig, at));
   const items = Array.isArray(value) ? (value as object[]) : [];
   const { edit } = useActions();
   const add = useAddPart();

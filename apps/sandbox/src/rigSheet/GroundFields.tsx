@@ -12,9 +12,9 @@ import { SideDrawing } from "./SideDrawing.tsx";
 
 /** The ground below the line as points from A to B. */
 export function GroundFields() {
-  const value = useSandbox((state) => valueAt(state.document.history.present, "ground"));
+  const value = useSandbox((state) => valueAt(state.document.history.present.rig, "ground"));
   const points = Array.isArray(value) ? (value as unknown[][]) : [];
-  const marks = useSandbox(useShallow((state) => marksIn(state.document.history.present)));
+  const marks = useSandbox(useShallow((state) => marksIn(state.document.history.present.rig)));
   const { edit, finishEdit } = useActions();
   function put(next: readonly unknown[], label: string): void {
     edit("ground", next, label, "ground points");

@@ -87,7 +87,7 @@ function wearTitle(item: unknown): string {
 }
 
 function Wear({ at }: { at: string }) {
-  const wear = useSandbox((state) => valueAt(state.document.history.present, at)) as
+  const wear = useSandbox((state) => valueAt(state.document.history.present.rig, at)) as
     | Record<string, unknown>
     | undefined;
   const { edit } = useActions();

@@ -60,7 +60,7 @@ function FieldItself({ path, label, slider = false, help = false }: Props) {
 }
 
 function useValue(path: string): unknown {
-  return useSandbox((state) => valueAt(state.document.history.present, path));
+  return useSandbox((state) => valueAt(state.document.history.present.rig, path));
 }
 
 function Quantity({
@@ -161,7 +161,7 @@ function OneOf({
 }
 
 function Stock({ path, name }: { path: string; name: string }) {
-  const document = useSandbox((state) => state.document.history.present);
+  const document = useSandbox((state) => state.document.history.present.rig);
   const value = useValue(path);
   const unconfirmed = useMark(path);
   const messages = useFaultsAt(path);

@@ -108,7 +108,7 @@ function FromMeasured() {
 
 /** Webbings and ropes that the file describes itself: what they are called, what they hold and weigh, and the way to one more. */
 function OwnMaterials() {
-  const written = useSandbox(({ document }) => (document.history.present as { stocks?: unknown }).stocks);
+  const written = useSandbox(({ document }) => (document.history.present.rig as { stocks?: unknown }).stocks);
   const { edit } = useActions();
   const stocks: readonly { readonly name?: unknown; readonly id?: unknown }[] = Array.isArray(written) ? written : [];
   return (
@@ -133,7 +133,7 @@ const OWN_FIELDS = ["name", "fibre", "form", "strength", "basis", "mass"];
 
 function QuickSlack() {
   const { history } = useSandbox((state) => state.document);
-  const backup = (history.present as { backup?: { slack?: unknown } }).backup;
+  const backup = (history.present.rig as { backup?: { slack?: unknown } }).backup;
   return backup?.slack === undefined ? null : <RigField path="backup.slack" slider label="Slack of the backup" />;
 }
 

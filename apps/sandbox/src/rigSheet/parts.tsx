@@ -46,7 +46,7 @@ export function Own({ at }: { at: string }) {
 
 /** How a line ends at an anchor; the kind decides which fields there are. */
 export function LineEnd({ at, title }: { at: string; title: string }) {
-  const kind = useSandbox((state) => valueAt(state.document.history.present, `${at}.kind`));
+  const kind = useSandbox((state) => valueAt(state.document.history.present.rig, `${at}.kind`));
   const faults = useFaultCount([at]);
   return (
     <Disclosure title={<MarkedTitle title={title} groups={[at]} />} faults={faults} level={4}>
@@ -68,7 +68,9 @@ export function LineEnd({ at, title }: { at: string; title: string }) {
 
 /** Changing the kind keeps only what the other kind has too. */
 function EndKind({ at }: { at: string }) {
-  const end = useSandbox((state) => valueAt(state.document.history.present, at)) as Record<string, unknown> | undefined;
+  const end = useSandbox((state) => valueAt(state.document.history.present.rig, at)) as
+    | Record<string, unknown>
+    | undefined;
   const { edit } = useActions();
   return <ChoiceOfKind at={at} onChange={(kind) => edit(at, endOfKind(end ?? {}, kind), "Kind of end")} />;
 }
@@ -87,7 +89,7 @@ function endOfKind(end: Record<string, unknown>, kind: string): Record<string, u
 }
 
 export function ChoiceOfKind({ at, onChange }: { at: string; onChange: (kind: string) => void }) {
-  const kind = useSandbox((state) => valueAt(state.document.history.present, `${at}.kind`));
+  const kind = useSandbox((state) => valueAt(state.document.history.present.rig, `${at}.kind`));
   const field = fieldAt(`${at}.kind`);
   const options = field?.kind === "choice" ? field.options : [];
   const unconfirmed = useMark(`${at}.kind`);
@@ -114,7 +116,7 @@ interface ListProps {
 
 /** A list of parts, each behind its title, with ways to add one and to take one out. */
 export function PartList({ at, noun, make, least = 0, titleOf, children }: ListProps) {
-  const value = useSandbox((state) => valueAt(state.document.history.present, at));
+  const value = useSandbox((state) => valueAt(state.document.history.present.rig, at));
   const items: readonly unknown[] = Array.isArray(value) ? value : [];
   const { edit } = useActions();
   const add = useAddPart();

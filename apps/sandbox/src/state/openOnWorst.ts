@@ -13,7 +13,8 @@ export function openOnWorst({ store, actions }: Sandbox, touched: () => boolean)
   let { whatIf } = session;
   let hasLooked = false;
   const follow = (state: SandboxState) => {
-    const isOurs = state.session.whatIf === whatIf && state.document.history.present === document.history.present;
+    const isOurs =
+      state.session.whatIf === whatIf && state.document.history.present.rig === document.history.present.rig;
     if (!isOurs || touched()) return end();
     const found = foundOf(state)?.outcome;
     const answer = found ?? (hasLooked || state.run.effort === "quick" ? undefined : outcomeOf(state));

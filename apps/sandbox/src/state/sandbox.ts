@@ -1,8 +1,18 @@
 /** Makes the state of one sandbox from the services it is handed. Actions are what a user means to do. */
 import { editRig } from "@secondline/rig";
 import type { WhatIf } from "@secondline/scenarios";
+import {
+  adopt,
+  closeGroup,
+  type Documents,
+  groupStart,
+  type History,
+  record,
+  redo,
+  startHistory,
+  undo,
+} from "@secondline/workbench";
 import { createStore, type StoreApi } from "zustand/vanilla";
-import { closeGroup, groupStart, type History, record, redo, startHistory, undo } from "./history.ts";
 import { KeptFounds } from "./keptFounds.ts";
 import { assessmentOf, type Known, NOTHING_KNOWN } from "./known.ts";
 import { RecordingShelf, type Recordings } from "./recordings.ts";
@@ -26,6 +36,10 @@ export interface Actions {
   edit: (path: string, value: unknown, label: string, group?: string) => void;
   /** Changes the document as it was before the open `group`: rounding does not add up while somebody types or slides. */
   change: (to: (before: WrittenRig) => WrittenRig, label: string, group?: string) => void;
+  /** Puts other documents into the place of those in hand, as one step. */
+  write: (documents: Partial<Documents>, label: string, group?: string) => void;
+  /** Takes documents in beside the rig, without a step; `onStep` is called after every step back or forward. */
+  adopt: (documents: Partial<Documents>, onStep: (before: SandboxState) => void) => void;
   /** The field was left: the next change is a step of its own. */
   finishEdit: () => void;
   /** Takes another rig as the document; undo brings the old one back. */
@@ -68,19 +82,20 @@ export function createSandbox(services: Services, start: Start): Sandbox {
   const session = (part: Partial<SessionSlice>) =>
     store.setState((state) => ({ session: { ...state.session, ...part } }));
 
-  /** Takes over a history and, when its document has no faults, the rig; a new rig is run. */
-  function takeOver(history: History<WrittenRig>): void {
+  /** Takes over a history and, when its rig has no faults, that too; a new rig is run. */
+  function takeOver(history: History<Documents>): void {
     const { document } = store.getState();
-    if (history.present === document.history.present) {
+    const { rig: written } = history.present;
+    if (written === document.history.present.rig) {
       store.setState({ document: { ...document, history } });
       return;
     }
-    const read = services.read(history.present);
+    const read = services.read(written);
     if (!read.ok) {
       store.setState({ document: { ...document, history, issues: read.issues } });
       return;
     }
-    assess({ history, issues: [], rig: read.rig, goodDocument: history.present });
+    assess({ history, issues: [], rig: read.rig, goodDocument: written });
   }
 
   /** Works the assessment out anew; where it is another one, the verdict of the one before goes in the same step. */
@@ -106,21 +121,32 @@ export function createSandbox(services: Services, start: Start): Sandbox {
       run: { ...run, shown: undefined, previous: undefined, recordingVersion: run.recordingVersion + 1 },
     });
   }
+  function step(to: History<Documents>): void {
+    const before = store.getState();
+    takeOver(to);
+    stepped(before);
+  }
+  let stepped: (before: SandboxState) => void = () => undefined;
   const history = () => store.getState().document.history;
 
   const actions: Actions = {
     edit: (path, value, label, group) =>
-      takeOver(record(history(), label, editRig(history().present, path, value), group)),
-    change: (to, label, group) => takeOver(record(history(), label, to(groupStart(history(), group)), group)),
+      actions.write({ rig: editRig(history().present.rig, path, value) }, label, group),
+    change: (to, label, group) => actions.write({ rig: to(groupStart(history(), group).rig) }, label, group),
+    write: (documents, label, group) => takeOver(record(history(), label, documents, group)),
+    adopt(documents, onStep) {
+      takeOver(adopt(history(), documents));
+      stepped = onStep;
+    },
     finishEdit: () => takeOver(closeGroup(history())),
     replaceRig(document, label) {
-      takeOver(record(history(), label, document));
+      actions.write({ rig: document }, label);
       // The fall in sight is another rig's.
       const { run, assessment } = store.getState();
       if (run.shown && run.shown.key !== assessment.key) forget();
     },
-    undo: () => takeOver(undo(history())),
-    redo: () => takeOver(redo(history())),
+    undo: () => step(undo(history())),
+    redo: () => step(redo(history())),
     know: (known) => assess(store.getState().document, known),
     leaveOut: (leftOut) => assess(store.getState().document, undefined, leftOut),
     chooseWhatIf(whatIf) {
@@ -157,7 +183,7 @@ function firstState(services: Services, start: Start): SandboxState {
   const found = services.kept?.recall(assessment.key);
   return {
     document: {
-      history: startHistory(start.document),
+      history: startHistory({ rig: start.document }),
       issues: now.ok ? [] : now.issues,
       rig: current.rig,
       goodDocument: now.ok ? start.document : start.goodDocument,

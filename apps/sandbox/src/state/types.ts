@@ -3,20 +3,19 @@ import type { Accuracy } from "@secondline/engine";
 import type { Issues, Rig, RigIssue } from "@secondline/rig";
 import type { RunnerService } from "@secondline/runner";
 import type { Assessed, Found, Outcome, StudyProgress, Verdict, WhatIf, WhatIfRun } from "@secondline/scenarios";
-import type { Job } from "@secondline/workbench";
+import type { Documents, History, Job, KeptWear, WrittenRig } from "@secondline/workbench";
 import type { Theme } from "../design/palette.ts";
-import type { History } from "./history.ts";
 import type { KeptFounds } from "./keptFounds.ts";
 import type { AssessmentSlice } from "./known.ts";
 
-/** A rig as written: plain JSON that keeps what was typed, right or wrong. */
-export type WrittenRig = { readonly [key: string]: unknown };
+export type { WrittenRig };
 
 export interface DocumentSlice {
-  readonly history: History<WrittenRig>;
-  /** Faults of the document as it stands. */
+  /** Rig, wear record and break log with all steps back and forward. */
+  readonly history: History<Documents>;
+  /** Faults of the rig as it stands. */
   readonly issues: readonly RigIssue[];
-  /** The last document without faults, and its rig as written; what is computed takes `assessment.assessed`. */
+  /** The last one without faults, read and as written; what is computed takes `assessment.assessed`. */
   readonly rig: Rig;
   readonly goodDocument: WrittenRig;
 }
@@ -53,8 +52,8 @@ export interface SessionSlice {
   readonly editing: string | undefined;
   readonly whatIf: WhatIf;
   readonly accuracy: Accuracy;
-  /** Wear record and break log, as the wear view keeps them; nobody else reads them: see `Known`. */
-  readonly wear: unknown;
+  /** Wear record and break log as they are kept; what counts of them is in `Known`. */
+  readonly wear: KeptWear | undefined;
   readonly notices: readonly Notice[];
   /** Last thing said to screen readers. */
   readonly announcement: string;

@@ -18,7 +18,7 @@ export function TeardownPage() {
   const rig = useSandbox((state) => state.document.rig);
   const record = useWear((state) => state.good.written);
   const on = useWear((state) => state.on);
-  const tests = useWear((state) => state.history.present.log.tests);
+  const tests = useWear((state) => state.work.log.tests);
   const [pulls, setPulls] = useState<number>(DEFAULT_PULLS);
   const { addTest } = useWearActions();
   const learnt = useRef<HTMLDivElement>(null);

@@ -1,4 +1,5 @@
 import { type Outcome, type Rig, whatIfKey, worstWhatIf } from "@secondline/scenarios";
+import { type Documents, documentsOf, type Step } from "@secondline/workbench";
 import { useEffect, useRef, useState } from "react";
 import type { ShownRun } from "../state/types.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
@@ -8,8 +9,8 @@ import styles from "./VerdictColumn.module.css";
 
 /** What the last change did, in a sentence, after every change of the rig: of the fall at once, of the verdict when both are whole. */
 export function LastChange() {
-  const label = useSandbox((state) => state.document.history.past.at(-1)?.label);
-  const undone = useSandbox((state) => state.document.history.future.length > 0);
+  const label = useSandbox((state) => state.document.history.past.findLast(isOfRig)?.label);
+  const undone = useSandbox((state) => state.document.history.future.some(isOfRig));
   const outcome = useSandbox((state) => foundOf(state)?.outcome);
   const before = useSandbox((state) => state.run.previousVerdict);
   const rig = useSandbox((state) => state.assessment.assessed.rig);
@@ -28,11 +29,13 @@ export function LastChange() {
   );
 }
 
+const isOfRig = (step: Step<Documents>): boolean => documentsOf(step).includes("rig");
+
 /** Whether the last change of the state was one of the rig's file, and whether the verdict before is that of one change before. */
 function useWhatChanged(): { readonly ofEdit: boolean; readonly verdictOfOne: boolean } {
   const key = useSandbox((state) => state.assessment.key);
-  const present = useSandbox((state) => state.document.history.present);
-  const steps = useSandbox((state) => state.document.history.past.length);
+  const present = useSandbox((state) => state.document.history.present.rig);
+  const steps = useSandbox((state) => state.document.history.past.filter(isOfRig).length);
   const before = useSandbox((state) => state.run.previousVerdict);
   const [seen, setSeen] = useState({ key, present, before, ofEdit: false, steps: -1 });
   if (seen.key === key && seen.before === before) return { ofEdit: seen.ofEdit, verdictOfOne: seen.steps === steps };

@@ -23,7 +23,7 @@ import { basisKinds, weakest, zonesWithin, zoneWords } from "./wearWords.ts";
 export function AlongFigure({ facts, wide }: { facts: WebbingFacts; wide: boolean }) {
   const { ref, size } = useFrameSize<HTMLElement>();
   const id = useId().replaceAll(":", "");
-  const written = useWear((wear) => wear.history.present.record);
+  const written = useWear((wear) => wear.work.record);
   const owner = useWear((wear) => wear.owner);
   const entries = entriesOf(written, owner);
   const along = useAlong(Math.max(facts.state.to, ...entries.flatMap((entry) => placeOf(entry)?.to ?? [])));

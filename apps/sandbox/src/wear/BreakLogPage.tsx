@@ -14,7 +14,7 @@ import styles from "./wear.module.css";
 
 /** Results from the test machine, and what they say about the next part of the same kind. */
 export function BreakLogPage({ wide }: { wide: boolean }) {
-  const log = useWear((state) => state.history.present.log);
+  const log = useWear((state) => state.work.log);
   const { job, latest } = useAnalysis(
     log.tests,
     log.tests.length > 0 ? (analysis) => analysis.breakLog(log.tests) : undefined,

@@ -1,4 +1,5 @@
 import { scaleOf } from "@secondline/figures";
+import type { WrittenEntry } from "@secondline/workbench";
 import { useId, useMemo, useRef, useState } from "react";
 import { useFrameSize } from "../time/index.ts";
 import { DatedGrip, OnLine } from "./CalendarGrips.tsx";
@@ -11,7 +12,6 @@ import styles from "./figures.module.css";
 import { Grip } from "./Grip.tsx";
 import { Patterns } from "./Patterns.tsx";
 import { useWear, useWearActions } from "./useWear.ts";
-import type { WrittenEntry } from "./work.ts";
 
 /** When it hung and what was written down, the day that is shown, and the take-down date. */
 export function CalendarFigure({ wide, mark }: { wide: boolean; mark: TakeDownMark | undefined }) {
@@ -25,7 +25,7 @@ export function CalendarFigure({ wide, mark }: { wide: boolean; mark: TakeDownMa
 
 function Drawing({ wide, mark, width }: { wide: boolean; mark: TakeDownMark | undefined; width: number }) {
   const id = useId().replaceAll(":", "");
-  const written = useWear((state) => state.history.present.record);
+  const written = useWear((state) => state.work.record);
   const owner = useWear((state) => state.owner);
   const on = useWear((state) => state.on);
   const chosen = useWear((state) => state.entry);

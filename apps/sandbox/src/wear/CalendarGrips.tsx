@@ -45,7 +45,7 @@ export function DatedGrip({
   /** It lies on webbing that is out of sight. */
   away: boolean;
 }) {
-  const written = useWear((state) => state.history.present.record);
+  const written = useWear((state) => state.work.record);
   const owner = useWear((state) => state.owner);
   const { edit, finish, look } = useWearActions();
   const [by, setBy] = useState(0);

@@ -1,3 +1,4 @@
+import type { WrittenEntry } from "@secondline/workbench";
 import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
 import { TextField } from "../design/TextField.tsx";
@@ -12,11 +13,10 @@ import { countOf } from "./planEdits.ts";
 import { nameFor } from "./rigNamed.ts";
 import { useWear, useWearActions } from "./useWear.ts";
 import styles from "./wear.module.css";
-import type { WrittenEntry } from "./work.ts";
 
 /** The chosen entry, field by field: all that can be dragged can be typed here. */
 export function EntryForm({ entry: index }: { entry: number }) {
-  const written = useWear((state) => state.history.present.record);
+  const written = useWear((state) => state.work.record);
   const owner = useWear((state) => state.owner);
   const issues = useWear((state) => state.issues);
   const rigName = useSandbox((state) => nameFor(state.document.rig));

@@ -11,7 +11,7 @@ import styles from "./wear.module.css";
 
 /** All entries in order of date; the chosen one opens as a form in its place. */
 export function EntryList() {
-  const written = useWear((state) => state.history.present.record);
+  const written = useWear((state) => state.work.record);
   const owner = useWear((state) => state.owner);
   const chosen = useWear((state) => state.entry);
   const on = useWear((state) => state.on);

@@ -1,4 +1,5 @@
 import { GENERIC_STOCKS } from "@secondline/rig";
+import type { WrittenPart, WrittenRecord, WrittenWebbing } from "@secondline/workbench";
 import { useState } from "react";
 import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
@@ -10,7 +11,6 @@ import { messagesUnder } from "./issues.ts";
 import { useWear, useWearActions, type WebbingFacts } from "./useWear.ts";
 import styles from "./wear.module.css";
 import { capital } from "./wearWords.ts";
-import type { WrittenPart, WrittenRecord, WrittenWebbing } from "./work.ts";
 
 const NOT_SAID = "none";
 const keyOf = ({ list, index }: Owner): string => `${list}.${index}`;
@@ -31,7 +31,7 @@ export function partName(part: string): string {
 
 /** Which webbing or part the page shows. */
 export function OwnerChoice() {
-  const record = useWear((state) => state.history.present.record);
+  const record = useWear((state) => state.work.record);
   const owner = useWear((state) => state.owner);
   const { look, edit } = useWearActions();
   const options = [
@@ -71,7 +71,7 @@ export function OwnerChoice() {
 
 /** Name, length and mark of the webbing; what it is made of, when no rig at hand says so. */
 export function OwnerFields({ facts }: { facts: WebbingFacts | undefined }) {
-  const record = useWear((state) => state.history.present.record);
+  const record = useWear((state) => state.work.record);
   const owner = useWear((state) => state.owner);
   const issues = useWear((state) => state.issues);
   const { edit, finish, look } = useWearActions();
@@ -151,7 +151,7 @@ function RemoveOwner({ what, onRemove }: { what: string; onRemove: () => void })
 
 /** The rig in hand says what a webbing is made of; without it, the reader does. */
 export function StockOf({ facts }: { facts: WebbingFacts }) {
-  const stocks = useWear((state) => state.history.present.stocks);
+  const stocks = useWear((state) => state.work.stocks);
   const { change } = useWearActions();
   if (facts.fromRig) return <p className={styles.note}>Made of: {facts.stock?.name}, as the rig in hand says.</p>;
   const options = [

@@ -10,7 +10,7 @@ import styles from "./wear.module.css";
 export function PlanOfUse() {
   const fits = useFits();
   const rig = useSandbox((state) => state.document.rig);
-  const record = useWear((state) => state.history.present.record);
+  const record = useWear((state) => state.work.record);
   const issues = useWear((state) => state.issues);
   const { edit, finish } = useWearActions();
   if (!fits) return null;

@@ -24,9 +24,7 @@ export function RecordPage({ wide }: { wide: boolean }) {
   const facts = useWebbingFacts();
   const takeDown = useTakeDown();
   const mark = markOf(outlookOf(takeDown));
-  const empty = useWear(
-    ({ history }) => (history.present.record.webbings?.length ?? 0) + (history.present.record.parts?.length ?? 0) === 0,
-  );
+  const empty = useWear(({ work }) => (work.record.webbings?.length ?? 0) + (work.record.parts?.length ?? 0) === 0);
   if (empty) return <Empty />;
   // On a narrow screen what to look at comes before the long list.
   const entries = (
@@ -78,7 +76,7 @@ function Empty() {
 }
 
 function Head({ facts }: { facts: WebbingFacts | undefined }) {
-  const record = useWear((state) => state.history.present.record);
+  const record = useWear((state) => state.work.record);
   const on = useWear((state) => state.on);
   const owner = useWear((state) => state.owner);
   const issues = useWear((state) => state.issues);

@@ -6,7 +6,7 @@ import styles from "./wear.module.css";
 
 /** Two buttons: the plots as a drawing, and their numbers as a table. `of` tells them from others to who cannot see the page. */
 export function SavePlots({ plots, of }: { plots: readonly Plot[]; of: string }) {
-  const log = useWear((state) => state.history.present.log);
+  const log = useWear((state) => state.work.log);
   const { announce, tell } = useActions();
   const palette = usePalette();
   if (plots.length === 0) return null;

@@ -158,7 +158,7 @@ function Part({ part, outcome, horizon }: { part: PartDate } & Omit<PartsProps, 
 
 /** How many break tests count, as the verdict has it. */
 function Tests() {
-  const log = useWear((wear) => wear.history.present.log);
+  const log = useWear((wear) => wear.work.log);
   const { assessed, leftOut } = useSandbox((state) => state.assessment);
   const given = log.tests.length;
   if (given === 0) return null;

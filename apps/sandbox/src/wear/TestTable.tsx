@@ -12,7 +12,7 @@ import styles from "./wear.module.css";
 
 /** The tests of a group, row by row; each opens as a form in its place. */
 export function TestTable({ tests }: { tests: readonly BreakTest[] }) {
-  const all = useWear((state) => state.history.present.log.tests);
+  const all = useWear((state) => state.work.log.tests);
   const chosen = useWear((state) => state.test);
   const [open, setOpen] = useState(false);
   const here = chosen !== undefined && tests.some((test) => test === all[chosen.index]);

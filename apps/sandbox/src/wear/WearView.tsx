@@ -1,9 +1,11 @@
+import type { WearPage } from "@secondline/workbench";
 import { lazy, useEffect } from "react";
 import { ActionMenu } from "../design/ActionMenu.tsx";
 import { Later } from "../design/Later.tsx";
 import { UndoButtons } from "../design/UndoButtons.tsx";
 import { tellKnown } from "../knownFromWear.ts";
 import { useContextOrThrow } from "../state/useSandbox.ts";
+import { isRig, useUndo } from "../state/useUndo.ts";
 import { TeardownPage } from "../teardown/TeardownPage.tsx";
 import { CautionFoot } from "../verdict/CautionFoot.tsx";
 import { words } from "../words.ts";
@@ -12,7 +14,7 @@ import { RecordPage } from "./RecordPage.tsx";
 import { useWear, useWearActions, WearContext } from "./useWear.ts";
 import { useWearDrop, useWearFiles, useWearKeys } from "./useWearFiles.ts";
 import styles from "./wear.module.css";
-import { type WearPage, wearStoreOf } from "./wearStore.ts";
+import { wearStoreOf } from "./wearStore.ts";
 
 /** `short`: where a phone has no room for more. */
 const PAGES: readonly { readonly page: WearPage; readonly label: string; readonly short: string }[] = [
@@ -66,9 +68,8 @@ function Pages({ wide }: { wide: boolean }) {
 
 function Bar({ entries, wide }: { entries: Parameters<typeof ActionMenu>[0]["entries"]; wide: boolean }) {
   const page = useWear((state) => state.page);
-  const undoable = useWear((state) => state.history.past.at(-1)?.label);
-  const redoable = useWear((state) => state.history.future[0]?.label);
-  const { look, undo, redo } = useWearActions();
+  const undoing = useUndo((name) => !isRig(name));
+  const { look } = useWearActions();
   return (
     <div className={styles.bar}>
       <nav className={styles.tabs} aria-label="Record and log">
@@ -85,7 +86,7 @@ function Bar({ entries, wide }: { entries: Parameters<typeof ActionMenu>[0]["ent
           </button>
         ))}
       </nav>
-      <UndoButtons undoable={undoable} redoable={redoable} onUndo={undo} onRedo={redo} />
+      <UndoButtons {...undoing} />
       <ActionMenu label="Records" entries={entries} />
     </div>
   );

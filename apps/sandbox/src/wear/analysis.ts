@@ -3,7 +3,7 @@ import type { Plot } from "@secondline/figures";
 import type { Rig } from "@secondline/rig";
 import type { Assessed, EventRuns, Outlook } from "@secondline/scenarios";
 import type { BreakLogReport, BreakTest } from "@secondline/strength";
-import type { WrittenRecord } from "./work.ts";
+import type { WrittenRecord } from "@secondline/workbench";
 
 export interface TakeDownInput {
   /** As its own file has it. */

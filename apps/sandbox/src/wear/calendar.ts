@@ -1,11 +1,11 @@
 /** A webbing's or part's entries on a calendar: when it hung, and what was written down on which day. */
 
 import type { Scale } from "@secondline/figures";
+import type { WrittenEntry } from "@secondline/workbench";
 import { dayOf } from "./days.ts";
 import { type EntryKind, entryWords } from "./entryKinds.ts";
 import { shortLabel } from "./lanes.ts";
 import { rowsOf } from "./rows.ts";
-import type { WrittenEntry } from "./work.ts";
 
 export interface Stay {
   readonly from: number;

@@ -1,6 +1,6 @@
 /** The entries of a wear record: what each one is called, which fields it has, and how it reads in a sentence. */
 import { type Dimension, parseQuantity } from "@secondline/rig";
-import type { WrittenEntry } from "./work.ts";
+import type { WrittenEntry } from "@secondline/workbench";
 
 export type EntryField = { readonly key: string; readonly label: string; readonly hint?: string } & (
   | { readonly kind: "text" | "quantity"; readonly optional?: boolean }

@@ -1,9 +1,9 @@
 /** What lies where on a webbing, in lanes of its own kind: riggings, falls, clamps, stitching and damage. */
 import { formatMonths } from "@secondline/rig";
 import type { WebbingState } from "@secondline/strength";
+import type { WrittenEntry } from "@secondline/workbench";
 import { dateWords } from "./days.ts";
 import { entryWords, placeOf, type Stretch, WEBBING_KINDS } from "./entryKinds.ts";
-import type { WrittenEntry } from "./work.ts";
 
 export type LaneKind = "span" | "falls" | "clamp" | "sewn" | "damage";
 

@@ -1,7 +1,7 @@
 /** The plan of use of a rig in a record as written. */
 import type { Rig } from "@secondline/rig";
+import type { WrittenRecord } from "@secondline/workbench";
 import { isNamed, nameFor } from "./rigNamed.ts";
-import type { WrittenRecord } from "./work.ts";
 
 export interface WrittenPlan {
   readonly rig: string;

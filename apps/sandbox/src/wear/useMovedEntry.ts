@@ -6,7 +6,7 @@ import { useWear, useWearActions } from "./useWear.ts";
 
 /** Moves the chosen entry along the webbing; a drag is one step of undo. What goes out of sight is followed. */
 export function useMovedEntry({ sight, length, whole, set }: Along) {
-  const written = useWear((wear) => wear.history.present.record);
+  const written = useWear((wear) => wear.work.record);
   const owner = useWear((wear) => wear.owner);
   const { edit, finish, look } = useWearActions();
   const start = useRef<{ readonly record: typeof written; readonly entry: number }>(undefined);

@@ -60,7 +60,7 @@ export function useWebbingFacts(): WebbingFacts | undefined {
   const { webbings } = useWearState();
   const owner = useWear((state) => state.owner);
   const record = useWear((state) => state.good.record);
-  const stocks = useWear((state) => state.history.present.stocks);
+  const stocks = useWear((state) => state.work.stocks);
   // Those that count in the verdict.
   const tests = useSandbox((sandbox) => sandbox.assessment.assessed.tests);
   const rig = useSandbox((state) => state.document.rig);

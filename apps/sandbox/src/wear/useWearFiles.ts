@@ -5,7 +5,7 @@ import { useEffect, useState } from "react";
 import type { MenuEntry } from "../design/ActionMenu.tsx";
 import { chooseFile } from "../files/chooseFile.ts";
 import { deviceShelf } from "../state/shelf.ts";
-import { useContextOrThrow } from "../state/useSandbox.ts";
+import { useActions, useContextOrThrow } from "../state/useSandbox.ts";
 import { rememberedMatch, rememberMatch } from "./keptMatches.ts";
 import { useWear, useWearActions } from "./useWear.ts";
 import { openWearFile, saveLog, saveRecord, saveTemplate } from "./wearFiles.ts";
@@ -35,7 +35,7 @@ function matchingOf(file: string, table: LogTable, invented: boolean): Matching 
 export function useWearFiles() {
   const { actions: page } = useContextOrThrow();
   const { replace, look } = useWearActions();
-  const work = useWear((state) => state.history.present);
+  const work = useWear((state) => state.work);
   const wearPage = useWear((state) => state.page);
   const earlier = useWear((state) => state.earlier);
   const [refused, setRefused] = useState<RefusedLog>();
@@ -167,8 +167,8 @@ export function useWearDrop(open: (file: File) => Promise<void>): boolean {
 
 /** Undo, redo, save and open act on the record while it is in sight. Text being typed keeps its own undo. */
 export function useWearKeys(choose: () => void): void {
-  const { undo, redo } = useWearActions();
-  const work = useWear((state) => state.history.present);
+  const { undo, redo } = useActions();
+  const work = useWear((state) => state.work);
   useEffect(() => {
     const onKey = (event: KeyboardEvent) => {
       if (!(event.ctrlKey || event.metaKey) || event.altKey) return;

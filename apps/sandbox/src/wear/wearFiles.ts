@@ -1,10 +1,17 @@
 /** Wear records and break logs from and to files. A file with a fault changes nothing. */
 import { type LogFault, readBreakLog, readWearRecord, writeBreakLog } from "@secondline/strength";
 import { templateRemarks } from "@secondline/words/columns";
-import { isMatched, type LogTable, logTemplate, readLogTable } from "@secondline/workbench";
+import {
+  type BreakLog,
+  isMatched,
+  type LogTable,
+  logTemplate,
+  readLogTable,
+  type WrittenRecord,
+} from "@secondline/workbench";
 import { download, fileName } from "../files/download.ts";
 import { issueLines, wrongInIt } from "../files/issueLines.ts";
-import { type BreakLog, saysInvented, type WrittenRecord } from "./work.ts";
+import { saysInvented } from "./work.ts";
 
 export type OpenedWear =
   | { readonly kind: "record"; readonly record: WrittenRecord }

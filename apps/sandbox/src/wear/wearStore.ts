@@ -1,29 +1,29 @@
-/** The wear view's state: its work with undo, what of it can be read, and what is looked at. */
+/** The wear view's state: what of record and log can be read, and what is looked at. They themselves are in the one history. */
 import { type BreakTest, readBreakLog, readWearRecord, type WearRecord } from "@secondline/strength";
+import {
+  type BreakLog,
+  type Documents,
+  documentsOf,
+  type EarlierWear,
+  type KeptWear,
+  viewOfStep,
+  type WearPage,
+  type WearWork,
+  type WrittenRecord,
+} from "@secondline/workbench";
 import { createStore, type StoreApi } from "zustand/vanilla";
-import { closeGroup, type History, record as recordStep, redo, startHistory, undo } from "../state/history.ts";
 import type { Sandbox } from "../state/sandbox.ts";
+import type { SandboxState } from "../state/types.ts";
 import { dayOf, todayIso } from "./days.ts";
 import type { Owner } from "./entryEdits.ts";
 import type { Stretch } from "./entryKinds.ts";
-import {
-  type BreakLog,
-  EXAMPLE_LOG_TEXT,
-  EXAMPLE_RECORD,
-  type KeptWear,
-  NO_LOG,
-  saysInvented,
-  type WearWork,
-  type WrittenRecord,
-} from "./work.ts";
+import { EXAMPLE_LOG_TEXT, EXAMPLE_RECORD, NO_LOG, saysInvented } from "./work.ts";
 
 /** A fault of the record: where, and what in words. */
 export interface RecordIssue {
   readonly path: string;
   readonly message: string;
 }
-
-export type WearPage = "record" | "log" | "teardown";
 
 /** The break test that was last opened, by its place in the log; `editing`: its form is open. */
 export interface ChosenTest {
@@ -32,12 +32,13 @@ export interface ChosenTest {
 }
 
 export interface WearStateSlice {
-  readonly history: History<WearWork>;
+  /** As the history of the page has it. */
+  readonly work: WearWork;
   /** Faults of the record as written. */
   readonly issues: readonly RecordIssue[];
   /** The last record without faults, written and read. All that is computed belongs to it. */
   readonly good: { readonly written: WrittenRecord; readonly record: WearRecord };
-  readonly earlier: KeptWear["earlier"];
+  readonly earlier: readonly EarlierWear[];
   /** The examples that a first visit shows; they are in hand until something else is opened or written. */
   readonly example: WearWork | undefined;
   readonly page: WearPage;
@@ -61,8 +62,6 @@ export interface WearActions {
   addTest: (test: BreakTest) => void;
   changeTest: (index: number, test: BreakTest) => void;
   removeTest: (index: number) => void;
-  undo: () => void;
-  redo: () => void;
   look: (part: Partial<Pick<WearStateSlice, "page" | "owner" | "entry" | "test" | "along" | "on">>) => void;
 }
 
@@ -74,44 +73,44 @@ export interface WearStore {
 /** Replaced records that are kept; the oldest make room. */
 const KEPT = 8;
 
-/** `keep` is handed all that must outlive the page, after every change. */
-export function createWearStore(
-  kept: KeptWear | undefined,
-  keep: (kept: KeptWear) => void,
-  now = () => Date.now(),
-): WearStore {
-  const store = createStore<WearStateSlice>(() => firstState(kept));
+/** The wear view of a page: begins with what was kept, else with the examples. */
+export function createWearStore({ store: page, actions: to }: Sandbox, now = () => Date.now()): WearStore {
+  const store = createStore<WearStateSlice>(() => firstState(page.getState().session.wear));
   const { getState, setState } = store;
+  const { example } = getState();
 
-  function takeOver(history: History<WearWork>, earlier = getState().earlier): void {
-    const before = getState();
-    if (history === before.history && earlier === before.earlier) return;
-    const { record } = history.present;
-    const read = record === before.history.present.record ? undefined : readWearRecord(record);
-    const rest = read === undefined ? {} : readable(read, record);
-    setState({ history, earlier, ...rest });
+  function takeOver(work: WearWork): void {
+    const before = getState().work;
+    const { record, log } = work;
+    const rest = record === before.record ? {} : readable(readWearRecord(record), record);
+    setState({ work, ...rest });
     const { owner, entry, test } = getState();
     // Another test may stand in its place now: a form must not write into that one.
-    if (test && history.present.log.tests[test.index] !== before.history.present.log.tests[test.index])
-      setState({ test: undefined });
+    if (test && log.tests[test.index] !== before.log.tests[test.index]) setState({ test: undefined });
     const owners = record[owner.list] ?? [];
     if (owner.index >= owners.length)
       setState({ owner: { list: "webbings", index: 0 }, entry: undefined, along: undefined });
     else if (entry !== undefined && entry >= (owners[owner.index]?.entries.length ?? 0)) setState({ entry: undefined });
-    if (history.present !== before.history.present || earlier !== before.earlier)
-      keep({ work: history.present, earlier });
+    keep();
   }
-  const present = () => getState().history.present;
-  const step = (part: Partial<WearWork>, label: string, group?: string) =>
-    recordStep(getState().history, label, { ...present(), ...part }, group);
+  /** What must outlive the page. */
+  function keep(): void {
+    const { work, earlier } = getState();
+    to.look({ wear: { work, earlier } });
+  }
+  const changeLog = (tests: readonly BreakTest[], label: string) =>
+    to.write({ log: { ...getState().work.log, tests } }, label);
 
   const actions: WearActions = {
-    edit: (record, label, group) => takeOver(step({ record }, label, group)),
-    change: (part, label) => takeOver(step(part, label)),
-    finish: () => takeOver(closeGroup(getState().history)),
+    edit: (record, label, group) => to.write({ record }, label, group),
+    change: (part, label) => to.write(part, label),
+    finish: to.finishEdit,
     replace(part, label) {
-      const old = { name: part.record ? present().record.name : present().log.name, replaced: now(), work: present() };
-      takeOver(step(part, label), [old, ...getState().earlier].slice(0, KEPT));
+      const { work, earlier } = getState();
+      const old = { name: part.record ? work.record.name : work.log.name, replaced: now(), work };
+      setState({ earlier: [old, ...earlier].slice(0, KEPT) });
+      to.write(part, label);
+      keep();
       if (part.record)
         setState({
           owner: { list: "webbings", index: 0 },
@@ -120,30 +119,51 @@ export function createWearStore(
           on: latestDay(part.record),
         });
     },
-    addTest(test) {
-      const { log } = present();
-      takeOver(step({ log: { ...log, tests: [...log.tests, test] } }, "a break test added"));
-    },
+    addTest: (test) => changeLog([...getState().work.log.tests, test], "a break test added"),
     changeTest(index, test) {
-      const { log } = present();
-      const old = log.tests[index];
+      const { tests } = getState().work.log;
+      const old = tests[index];
       if (!old) return;
       // Where it came from, and that it is made up, does not change with what is written in it.
       const { line, invented } = old;
       const kept = { ...(line === undefined ? {} : { line }), ...(invented ? { invented } : {}) };
-      takeOver(step({ log: { ...log, tests: log.tests.with(index, { ...test, ...kept }) } }, "a break test changed"));
+      changeLog(tests.with(index, { ...test, ...kept }), "a break test changed");
     },
-    removeTest(index) {
-      const { log } = present();
-      takeOver(step({ log: { ...log, tests: log.tests.toSpliced(index, 1) } }, "a break test removed"));
-    },
-    undo: () => takeOver(undo(getState().history)),
-    redo: () => takeOver(redo(getState().history)),
+    removeTest: (index) => changeLog(getState().work.log.tests.toSpliced(index, 1), "a break test removed"),
     // Another webbing has other places.
     look: (part) => setState(part.owner ? { along: undefined, ...part } : part),
   };
+
+  /** After a step back or forward: goes where it is seen. */
+  function stepped(before: SandboxState): void {
+    const { document, assessment, session } = page.getState();
+    const isBack = document.history.future.length > before.document.history.future.length;
+    const step = isBack ? document.history.future[0] : document.history.past.at(-1);
+    if (!step || document.history === before.document.history) return;
+    const isOther =
+      assessment.key !== before.assessment.key || assessment.issues.length !== before.assessment.issues.length;
+    const go = viewOfStep({ view: session.view, page: getState().page }, documentsOf(step), isOther);
+    if (!go) return;
+    setState({ page: go.page });
+    to.look({ view: go.view });
+  }
+  to.adopt({ ...getState().work }, stepped);
+  page.subscribe(({ document: { history } }, before) => {
+    if (history.present === before.document.history.present) return;
+    const work = workIn(history.present, example);
+    if (work && !isSame(work, getState().work)) takeOver(work);
+  });
   return { store, actions };
 }
+
+/** The examples stay the very same object: by it they are known. */
+function workIn({ record, log, stocks }: Documents, example: WearWork | undefined): WearWork | undefined {
+  if (!record || !log || !stocks) return undefined;
+  const work = { record, log, stocks };
+  return example && isSame(work, example) ? example : work;
+}
+
+const isSame = (a: WearWork, b: WearWork): boolean => a.record === b.record && a.log === b.log && a.stocks === b.stocks;
 
 function readable(read: ReturnType<typeof readWearRecord>, written: WrittenRecord): Partial<WearStateSlice> {
   return read.ok ? { issues: [], good: { written, record: read.record } } : { issues: read.issues };
@@ -165,17 +185,20 @@ export function exampleLog(): BreakLog {
 
 export const exampleWork = (): WearWork => ({ record: EXAMPLE_RECORD, log: exampleLog(), stocks: {} });
 
+/** Work that an earlier version has kept says more, which counts no longer. */
+const documentsOnly = ({ record, log, stocks }: WearWork): WearWork => ({ record, log, stocks });
+
 function firstState(kept: KeptWear | undefined): WearStateSlice {
   const example = readWearRecord(EXAMPLE_RECORD);
   if (!example.ok) throw new Error(`The example record has faults: ${example.issues[0]?.message}`);
-  const work = kept?.work ?? exampleWork();
+  const work = kept ? documentsOnly(kept.work) : exampleWork();
   const read = readWearRecord(work.record);
   return {
-    history: startHistory(work),
+    work,
     issues: [],
     good: { written: EXAMPLE_RECORD, record: example.record },
     ...readable(read, work.record),
-    earlier: kept?.earlier ?? [],
+    earlier: (kept?.earlier ?? []).map((one) => ({ ...one, work: documentsOnly(one.work) })),
     example: kept ? undefined : work,
     page: "record",
     owner: { list: "webbings", index: 0 },
@@ -188,12 +211,11 @@ function firstState(kept: KeptWear | undefined): WearStateSlice {
 
 const stores = new WeakMap<Sandbox, WearStore>();
 
-/** One per sandbox: its undo outlives a change of views. What it makes is kept with the rest of the work. */
+/** One per sandbox: what is looked at outlives a change of views. */
 export function wearStoreOf(sandbox: Sandbox): WearStore {
   const known = stores.get(sandbox);
   if (known) return known;
-  const kept = sandbox.store.getState().session.wear as KeptWear | undefined;
-  const made = createWearStore(kept, (wear) => sandbox.actions.look({ wear }));
+  const made = createWearStore(sandbox);
   stores.set(sandbox, made);
   return made;
 }

@@ -1,62 +1,7 @@
-/** What the wear view keeps: the record as written, the break log, and the few choices that belong to them. */
-import type { BreakTest } from "@secondline/strength";
+/** What a wear view begins with: the examples, or nothing. */
+import type { BreakLog, WrittenRecord } from "@secondline/workbench";
 import breakLogText from "../../../../demo-data/break-log.csv?raw";
 import recordText from "../../../../demo-data/old-rig-wear.json?raw";
-
-/** An entry as written: strings keep what was typed, right or wrong. */
-export type WrittenEntry = { readonly date: string; readonly event: string; readonly [key: string]: unknown };
-
-export interface WrittenWebbing {
-  readonly id: string;
-  readonly name: string;
-  readonly length: unknown;
-  readonly mark: string;
-  readonly made?: string;
-  readonly entries: readonly WrittenEntry[];
-}
-
-export interface WrittenPart {
-  readonly rig: string;
-  readonly part: string;
-  readonly made?: string;
-  readonly entries: readonly WrittenEntry[];
-}
-
-export interface WrittenRecord {
-  readonly secondline: "wear/1";
-  readonly name: string;
-  readonly invented?: boolean;
-  readonly webbings?: readonly WrittenWebbing[];
-  readonly parts?: readonly WrittenPart[];
-  readonly [key: string]: unknown;
-}
-
-export interface BreakLog {
-  readonly name: string;
-  readonly invented: boolean;
-  readonly tests: readonly BreakTest[];
-}
-
-export interface WearWork {
-  readonly record: WrittenRecord;
-  readonly log: BreakLog;
-  /** Stock of a webbing that hangs in no rig at hand, by the webbing's id. */
-  readonly stocks: Readonly<Record<string, string>>;
-}
-
-/** What is written to the device. */
-export interface KeptWear {
-  readonly work: WearWork;
-  /** Records and logs that were replaced, newest first. */
-  readonly earlier: readonly EarlierWear[];
-}
-
-export interface EarlierWear {
-  readonly name: string;
-  /** Milliseconds since 1970. */
-  readonly replaced: number;
-  readonly work: WearWork;
-}
 
 export const EXAMPLE_RECORD = JSON.parse(recordText) as WrittenRecord;
 export const EXAMPLE_LOG_TEXT = breakLogText;
