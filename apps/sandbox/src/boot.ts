@@ -1,15 +1,14 @@
 /** Brings up a sandbox: from a link, from the work kept on this device, or with the demo rig. */
 import { readRig } from "@secondline/rig";
+import type { Notice, ReadRig } from "@secondline/workbench";
+import { createSandbox, KeptFounds, type Sandbox, type Start, setAside } from "@secondline/workbench";
 import { type Autosave, rigName, startAutosave } from "./files/autosave.ts";
 import { download, fileName } from "./files/download.ts";
 import { FIRST_RIG } from "./files/firstRig.ts";
 import type { ReadLink } from "./files/link.ts";
 import { claimWriting, openWorkStore, type SavedWork, type WorkStore } from "./files/workStore.ts";
-import { KeptFounds } from "./state/keptFounds.ts";
 import { pageServices } from "./state/pageServices.ts";
-import { createSandbox, type Sandbox, type Start } from "./state/sandbox.ts";
-import { deviceShelf, setAside } from "./state/shelf.ts";
-import type { Notice, ReadRig } from "./state/types.ts";
+import { deviceShelf } from "./state/shelf.ts";
 import { bringWear } from "./wearOnDemand.ts";
 import { pageRunner } from "./worker/runner.ts";
 

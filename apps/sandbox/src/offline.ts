@@ -1,6 +1,6 @@
 /** Keeps the app on the device for use without a network, and asks before a newer version takes over. */
 import { registerSW } from "virtual:pwa-register";
-import type { Actions } from "./state/sandbox.ts";
+import type { Actions } from "@secondline/workbench";
 
 export function keepOffline({ tell }: Actions): void {
   const update = registerSW({

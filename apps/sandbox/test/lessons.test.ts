@@ -1,5 +1,7 @@
 import { InProcessRunner } from "@secondline/runner";
+import type { Shelf } from "@secondline/workbench";
 import { describe, expect, it } from "vitest";
+import { read } from "../../../packages/workbench/test/demoDocument.ts";
 import { alongLine, carriedAt } from "../src/lessons/along.ts";
 import { aloud, halfWithin, triedIn } from "../src/lessons/aloud.ts";
 import { computeLesson } from "../src/lessons/computeLesson.ts";
@@ -18,8 +20,6 @@ import { keep, readKept } from "../src/lessons/kept.ts";
 import { LESSONS, type Lesson, type LessonId } from "../src/lessons/lessons.ts";
 import { onScale, resultWords, saidWords } from "../src/lessons/quantity.ts";
 import { prose, say, WORDS, type WordKey } from "../src/lessons/words.ts";
-import type { Shelf } from "../src/state/shelf.ts";
-import { read } from "./demoDocument.ts";
 
 const services = { runner: new InProcessRunner(), read };
 const runs = new Map<LessonId, Promise<{ before: LessonRun; after: LessonRun }>>();

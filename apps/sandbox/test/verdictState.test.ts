@@ -3,15 +3,15 @@ import { readRig } from "@secondline/rig";
 import { assess, speaksOf } from "@secondline/scenarios";
 import { readBreakLog, readWearRecord } from "@secondline/strength";
 import { englishWords as words } from "@secondline/words";
+import type { Known } from "@secondline/workbench";
+import { foundOf, outcomeOf } from "@secondline/workbench";
 import { describe, expect, it } from "vitest";
 import breakLog from "../../../demo-data/break-log.csv?raw";
 import oldRig from "../../../demo-data/old-rig.json";
 import oldRigWear from "../../../demo-data/old-rig-wear.json";
 import soundRig from "../../../demo-data/sound-rig.json";
+import { failed, fell, handSandbox, outcome, searched } from "../../../packages/workbench/test/handRunner.ts";
 import { hasExampleWear } from "../src/files/firstRig.ts";
-import type { Known } from "../src/state/known.ts";
-import { foundOf, outcomeOf } from "../src/state/verdictOf.ts";
-import { failed, fell, handSandbox, outcome, searched } from "./handRunner.ts";
 
 type Made = ReturnType<typeof handSandbox>;
 

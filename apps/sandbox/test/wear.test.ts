@@ -16,31 +16,34 @@ import {
 } from "@secondline/strength";
 import { quantity, englishWords as words } from "@secondline/words";
 import { untilWords } from "@secondline/words/until";
-import type { KeptWear } from "@secondline/workbench";
-import { describe, expect, test } from "vitest";
-import type { WrittenRig } from "../src/state/types.ts";
-import { calendarSpan, staysOf } from "../src/wear/calendar.ts";
-import { calendarTicks, dated, dayOf, isoOf } from "../src/wear/days.ts";
+import type { KeptWear, WrittenRig } from "@secondline/workbench";
 import {
   addEntry,
+  createWearStore,
+  dayOf,
   entriesOf,
+  isNamed,
+  isoOf,
   moveDate,
   movePlace,
+  nameFor,
   type Owner,
+  placeOf,
   removeEntry,
   replaceEntry,
-} from "../src/wear/entryEdits.ts";
-import { PART_KINDS, placeOf, WEBBING_KINDS } from "../src/wear/entryKinds.ts";
+} from "@secondline/workbench";
+import { describe, expect, test } from "vitest";
+import { demoDocument } from "../../../packages/workbench/test/demoDocument.ts";
+import { handSandbox } from "../../../packages/workbench/test/handRunner.ts";
+import { calendarSpan, staysOf } from "../src/wear/calendar.ts";
+import { calendarTicks, dated } from "../src/wear/days.ts";
+import { PART_KINDS, WEBBING_KINDS } from "../src/wear/entryKinds.ts";
 import { lanesOf } from "../src/wear/lanes.ts";
-import { isNamed, nameFor } from "../src/wear/rigNamed.ts";
 import { rowsOf } from "../src/wear/rows.ts";
 import { around, following, notTooShort } from "../src/wear/useAlong.ts";
 import { logText, readWearText } from "../src/wear/wearFiles.ts";
-import { createWearStore } from "../src/wear/wearStore.ts";
 import { flagWords } from "../src/wear/wearWords.ts";
-import { EXAMPLE_LOG_TEXT, EXAMPLE_RECORD } from "../src/wear/work.ts";
-import { demoDocument } from "./demoDocument.ts";
-import { handSandbox } from "./handRunner.ts";
+import { EXAMPLE_LOG_TEXT, EXAMPLE_RECORD, wearStart } from "../src/wear/work.ts";
 
 const ON = "2026-11-25";
 const MAIN = { list: "webbings", index: 0 } as const;
@@ -244,7 +247,7 @@ describe("until when it may stay up", () => {
 describe("the store", () => {
   const make = (kept?: KeptWear) => {
     const { sandbox } = handSandbox(demoDocument(), kept ? { session: { wear: kept } } : {});
-    const { store, actions } = createWearStore(sandbox, () => 1);
+    const { store, actions } = createWearStore(sandbox, { ...wearStart(), now: () => 1 });
     const { undo } = sandbox.actions;
     return { store, actions: { ...actions, undo }, sandbox, kept: () => sandbox.store.getState().session.wear };
   };

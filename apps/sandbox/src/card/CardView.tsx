@@ -1,5 +1,6 @@
 import type { HeaviestWalker, Outcome, SiteCard } from "@secondline/scenarios";
 import { type CardText, cardWords } from "@secondline/words/card";
+import { todayIso } from "@secondline/workbench";
 import { useEffect } from "react";
 import { Button } from "../design/Button.tsx";
 import { Meter } from "../design/Meter.tsx";
@@ -8,9 +9,9 @@ import { tellKnown } from "../knownFromWear.ts";
 import { useActions, useContextOrThrow, useSandbox } from "../state/useSandbox.ts";
 import { CautionFoot } from "../verdict/CautionFoot.tsx";
 import { StudyState } from "../verdict/StudyState.tsx";
-import { dated, todayIso } from "../wear/days.ts";
+import { dated } from "../wear/days.ts";
 import { WearContext } from "../wear/useWear.ts";
-import { wearStoreOf } from "../wear/wearStore.ts";
+import { wearStoreOf } from "../wear/work.ts";
 import { quantity, words } from "../words.ts";
 import styles from "./card.module.css";
 import { useCard } from "./useCard.ts";

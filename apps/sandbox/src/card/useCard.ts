@@ -1,9 +1,9 @@
 /** The site card of the state in hand, as soon as its verdict and the days that follow from it are there. */
 import { type Outcome, type SiteCard, siteCard } from "@secondline/scenarios";
+import type { CardDates } from "@secondline/workbench";
+import { foundOf } from "@secondline/workbench";
 import { useEffect, useMemo } from "react";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
-import { foundOf } from "../state/verdictOf.ts";
-import type { CardDates } from "../wear/analysis.ts";
 import { useAnalysis } from "../wear/useAnalysis.ts";
 import { useWear } from "../wear/useWear.ts";
 

@@ -1,10 +1,9 @@
 import type { Found, HeaviestWalker } from "@secondline/scenarios";
+import { foundOf, lookForHeavier } from "@secondline/workbench";
 import { useEffect } from "react";
 import { useJob } from "../state/useJob.ts";
 import { useContextOrThrow, useSandbox } from "../state/useSandbox.ts";
-import { foundOf } from "../state/verdictOf.ts";
 import { pageRunner } from "../worker/runner.ts";
-import { lookForHeavier } from "./heavier.ts";
 
 /** Share done of the step that is made, and which of them it is, counted from 1. */
 interface HeavierProgress {

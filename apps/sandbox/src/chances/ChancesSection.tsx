@@ -1,6 +1,7 @@
 import type { Rig } from "@secondline/rig";
 import { type Assessed, type Chances, LIKELY_FIRST_BASIS, type Outcome } from "@secondline/scenarios";
 import { englishChanceWords as chanceWords } from "@secondline/words/chances";
+import { RUNS } from "@secondline/workbench";
 import { useId } from "react";
 import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
@@ -10,7 +11,6 @@ import { BasisNote } from "../verdict/BasisNote.tsx";
 import { words } from "../words.ts";
 import { PartBars, ShareBars } from "./ChanceBars.tsx";
 import styles from "./chances.module.css";
-import { RUNS } from "./chancesDesk.ts";
 import { SpreadFields } from "./SpreadFields.tsx";
 import { type ChancesInHand, useChances } from "./useChances.ts";
 

@@ -1,12 +1,13 @@
 import type { Rig } from "@secondline/rig";
 import { uncertainInputs, type WhatIf } from "@secondline/scenarios";
 import { englishChanceWords as chanceWords } from "@secondline/words/chances";
+import type { ChancesDesk } from "@secondline/workbench";
+import { readSpread } from "@secondline/workbench";
 import { useStore } from "zustand";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { TextField } from "../design/TextField.tsx";
 import styles from "./chances.module.css";
-import type { ChancesDesk } from "./chancesDesk.ts";
-import { readSpread, SPREAD_FAULT } from "./spreadText.ts";
+import { SPREAD_FAULT } from "./spreadText.ts";
 
 interface Props {
   desk: ChancesDesk;

@@ -8,11 +8,11 @@ import {
   worstWhatIf,
 } from "@secondline/scenarios";
 import { englishChanceWords as chanceWords } from "@secondline/words/chances";
+import { type ChancesDesk, type ChancesState, readSpreads } from "@secondline/workbench";
 import { useStore } from "zustand";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { words } from "../words.ts";
-import { type ChancesDesk, type ChancesState, chancesDesk } from "./chancesDesk.ts";
-import { readSpreads } from "./spreadText.ts";
+import { chancesDesk } from "./chancesHere.ts";
 
 /** The chances of the state in hand: what can be asked, and what is known. */
 export interface ChancesInHand {

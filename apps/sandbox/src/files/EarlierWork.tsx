@@ -1,7 +1,7 @@
+import type { WrittenRig } from "@secondline/workbench";
 import { useEffect, useState } from "react";
 import { Button } from "../design/Button.tsx";
 import { DialogSheet } from "../design/Sheet.tsx";
-import type { WrittenRig } from "../state/types.ts";
 import styles from "./EarlierWork.module.css";
 import type { Copy, WorkStore } from "./workStore.ts";
 

@@ -1,6 +1,5 @@
 /** Writes the work in hand to the device soon after every change, and says so when it cannot. */
-import type { Sandbox } from "../state/sandbox.ts";
-import type { SandboxState } from "../state/types.ts";
+import type { Sandbox, SandboxState } from "@secondline/workbench";
 import { KEPT_PARTS, type SavedWork, type WorkStore } from "./workStore.ts";
 
 /** A pause in the changes after which they are written [ms]. */

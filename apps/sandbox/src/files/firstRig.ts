@@ -1,8 +1,8 @@
 /** The rig of a first visit, and what the demo rigs are called; the others come when they are asked for. */
 
 import type { Rig } from "@secondline/rig";
+import type { WrittenRig } from "@secondline/workbench";
 import soundRig from "../../../../demo-data/sound-rig.json?raw";
-import type { WrittenRig } from "../state/types.ts";
 
 export const FIRST_RIG = JSON.parse(soundRig) as WrittenRig;
 

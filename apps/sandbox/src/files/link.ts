@@ -1,7 +1,7 @@
 /** A rig in a link: JSON, deflated, in base64 for URLs, behind the hash so that no server ever sees it. */
 import { parseWhatIf, type WhatIf, whatIfKey } from "@secondline/scenarios";
+import type { CameraName, ReadRig, WrittenRig } from "@secondline/workbench";
 import { deflateSync, Inflate, strFromU8, strToU8 } from "fflate";
-import type { CameraName, ReadRig, WrittenRig } from "../state/types.ts";
 import { type Opened, readRigText } from "./readFile.ts";
 
 export interface Shared {

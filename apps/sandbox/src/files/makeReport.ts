@@ -1,6 +1,6 @@
 /** The report of the rig in hand. */
-import type { Sandbox } from "../state/sandbox.ts";
-import { foundOf } from "../state/verdictOf.ts";
+import type { Sandbox } from "@secondline/workbench";
+import { foundOf } from "@secondline/workbench";
 import { saveReport } from "./saveReport.ts";
 
 /** The report rests on the whole search; what is not computed yet is computed first. */

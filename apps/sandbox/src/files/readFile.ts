@@ -1,6 +1,6 @@
 /** From a file somebody hands us to a rig document, or to words that say why not. Never touches the current work. */
 import type { Issues, RigIssue } from "@secondline/rig";
-import type { ReadRig, WrittenRig } from "../state/types.ts";
+import type { ReadRig, WrittenRig } from "@secondline/workbench";
 import { wrongInIt } from "./issueLines.ts";
 
 export { issueLines } from "./issueLines.ts";

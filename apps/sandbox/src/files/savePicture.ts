@@ -1,6 +1,8 @@
 /** Pictures as files. In a file of its own, so that its code comes only when it is asked for. */
 
 import type { Picture } from "@secondline/figures";
+import type { Recordings, SandboxState } from "@secondline/workbench";
+import { outcomeOf } from "@secondline/workbench";
 import { PALETTES, type Theme } from "../design/palette.ts";
 import { drawElevation } from "../elevation/elevationPainter.ts";
 import { pngOf, svgOf } from "../picture/encode.ts";
@@ -8,9 +10,6 @@ import type { SceneSnapshot } from "../scene/index.ts";
 import { largestTension } from "../scene/largestTension.ts";
 import { drawLegend, legendHeight } from "../scene/legendInk.ts";
 import { createStage } from "../scene/stage.ts";
-import type { Recordings } from "../state/recordings.ts";
-import type { SandboxState } from "../state/types.ts";
-import { outcomeOf } from "../state/verdictOf.ts";
 import { weakPlace } from "../state/weakPlace.ts";
 import type { PlotRequest } from "../time/index.ts";
 // Not by the folder's index: what draws pictures must not come with the page.

@@ -1,10 +1,10 @@
 /** The report as a file. In a file of its own, so that its code comes only when it is asked for. */
 import { inspectedIn, report } from "@secondline/report";
 import type { Outcome } from "@secondline/scenarios";
-import { chancesOf } from "../chances/chancesDesk.ts";
-import { sweepsOf } from "../howFar/howFarDesk.ts";
-import { besidesOf } from "../state/known.ts";
-import type { Sandbox } from "../state/sandbox.ts";
+import type { Sandbox } from "@secondline/workbench";
+import { besidesOf } from "@secondline/workbench";
+import { chancesOf } from "../chances/chancesHere.ts";
+import { sweepsOf } from "../howFar/howFarHere.ts";
 import { download, fileName } from "./download.ts";
 import { houseFaces } from "./houseFaces.ts";
 

@@ -6,8 +6,8 @@
 
 import { isGroup, isPartId } from "@secondline/rig";
 import { parseWhatIf, type WhatIf, whatIfKey } from "@secondline/scenarios";
+import type { Notice, ReadRig, SessionSlice, WrittenRig } from "@secondline/workbench";
 import * as z from "zod";
-import type { Notice, ReadRig, SessionSlice, WrittenRig } from "../state/types.ts";
 import { KEPT_PARTS, type KeptPart, type SavedWork } from "./workStore.ts";
 
 export interface CheckedWork {

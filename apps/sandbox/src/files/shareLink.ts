@@ -1,6 +1,7 @@
 /** A link to what is in sight. */
+
+import type { Sandbox } from "@secondline/workbench";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
-import type { Sandbox } from "../state/sandbox.ts";
 import { linkHash } from "./link.ts";
 
 type Shared = Pick<Sandbox, "store" | "actions"> & { readonly clock: PlaybackClock };

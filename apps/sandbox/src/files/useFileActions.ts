@@ -1,7 +1,7 @@
+import type { ReadRig, WrittenRig } from "@secondline/workbench";
 import { useEffect, useMemo, useState } from "react";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import type { MenuEntry } from "../design/ActionMenu.tsx";
-import type { ReadRig, WrittenRig } from "../state/types.ts";
 import { useContextOrThrow } from "../state/useSandbox.ts";
 import { rigName } from "./autosave.ts";
 import { chooseFile as choose, RIG_FILES } from "./chooseFile.ts";

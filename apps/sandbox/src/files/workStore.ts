@@ -2,8 +2,9 @@
  * The user's work on this device, in IndexedDB: the work in hand, and copies of earlier work that nothing overwrites.
  * One tab writes; another tab that is open on the same work says so and leaves the store alone.
  */
+
+import type { SessionSlice, WrittenRig } from "@secondline/workbench";
 import { type DBSchema, type IDBPDatabase, openDB } from "idb";
-import type { SessionSlice, WrittenRig } from "../state/types.ts";
 
 /** What is kept of a session. */
 export const KEPT_PARTS = [

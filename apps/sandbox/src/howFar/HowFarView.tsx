@@ -8,7 +8,7 @@ import { CautionFoot } from "../verdict/CautionFoot.tsx";
 import { words as common } from "../words.ts";
 import { HowFarForm } from "./HowFarForm.tsx";
 import styles from "./howFar.module.css";
-import { howFarDesk } from "./howFarDesk.ts";
+import { howFarDesk } from "./howFarHere.ts";
 import { PointPane } from "./PointPane.tsx";
 import { SweepResult } from "./SweepResult.tsx";
 

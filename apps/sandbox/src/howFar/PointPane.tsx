@@ -1,12 +1,13 @@
 import { whatIfKey } from "@secondline/scenarios";
 import { howFarWords as words } from "@secondline/words/howFar";
+import type { FoundSweep, HowFarDesk } from "@secondline/workbench";
+import { LETTERS, MOST_LAYOUTS } from "@secondline/workbench";
 import { useEffect, useRef, useState } from "react";
 import type { Booted } from "../boot.ts";
 import { createPlaybackClock } from "../clock/playbackClock.ts";
 import { Button } from "../design/Button.tsx";
 import type { Theme } from "../design/palette.ts";
 import { LayoutVerdict } from "../layouts/LayoutOutcome.tsx";
-import { LETTERS, MOST_LAYOUTS } from "../layouts/layouts.ts";
 import { PlayStrip } from "../layouts/PlayStrip.tsx";
 import { layoutsOf } from "../layouts/useLayouts.ts";
 import { ScenePlace } from "../page/ScenePlace.tsx";
@@ -14,7 +15,6 @@ import { useRunClock } from "../page/useRunClock.ts";
 import { SandboxContext, useActions, useSandbox } from "../state/useSandbox.ts";
 import { words as common } from "../words.ts";
 import styles from "./howFar.module.css";
-import type { FoundSweep, HowFarDesk } from "./howFarDesk.ts";
 import { type PointSandbox, pointSandbox } from "./pointSandbox.ts";
 
 const { say } = words;

@@ -1,6 +1,7 @@
 import { sweepPlot } from "@secondline/figures/sweep";
 import { isApart, type SweptPoint } from "@secondline/scenarios";
 import { changeText, howFarWords as words } from "@secondline/words/howFar";
+import type { FoundSweep, HowFarDesk } from "@secondline/workbench";
 import { candidatesOf } from "@secondline/workbench";
 import { useMemo } from "react";
 import { useStore } from "zustand";
@@ -8,7 +9,6 @@ import { Button } from "../design/Button.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { RigSketch } from "../rigSheet/RigSketch.tsx";
 import styles from "./howFar.module.css";
-import type { FoundSweep, HowFarDesk } from "./howFarDesk.ts";
 import { SweepFigure } from "./SweepFigure.tsx";
 
 const { say } = words;

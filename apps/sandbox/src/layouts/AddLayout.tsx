@@ -1,13 +1,13 @@
+import type { ReadRig } from "@secondline/workbench";
+import { type Layout, LETTERS, type WrittenLayout } from "@secondline/workbench";
 import { ActionMenu, type MenuEntry } from "../design/ActionMenu.tsx";
 import { Button } from "../design/Button.tsx";
 import { chooseFile, RIG_FILES } from "../files/chooseFile.ts";
 import { DEMO_RIGS } from "../files/demoRigs.ts";
 import { issueLines } from "../files/issueLines.ts";
 import { readRigFile } from "../files/readFile.ts";
-import type { ReadRig } from "../state/types.ts";
 import { useActions } from "../state/useSandbox.ts";
 import styles from "./LayoutsView.module.css";
-import { type Layout, LETTERS, type WrittenLayout } from "./layouts.ts";
 
 interface Props {
   list: readonly Layout[];

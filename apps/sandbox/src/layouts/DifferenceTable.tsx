@@ -1,13 +1,12 @@
 import type { Outcome } from "@secondline/scenarios";
+import { foundOf, type Layout, LETTERS, outcomeOf } from "@secondline/workbench";
 import { memo, useMemo } from "react";
 import { VerdictMark, verdictColour } from "../design/VerdictMark.tsx";
 import { rigName } from "../files/autosave.ts";
-import { foundOf, outcomeOf } from "../state/verdictOf.ts";
 import { words } from "../words.ts";
 import styles from "./DifferenceTable.module.css";
 import { fallRows, type TableRow, verdictRows } from "./differences.ts";
 import { LOOKS } from "./layoutLook.ts";
-import { type Layout, LETTERS } from "./layouts.ts";
 import { TraceSample } from "./TraceSample.tsx";
 import { useEach } from "./useLayouts.ts";
 

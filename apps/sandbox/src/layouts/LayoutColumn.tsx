@@ -1,15 +1,14 @@
+import { type Layout, LETTERS, outcomeOf } from "@secondline/workbench";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import type { Theme } from "../design/palette.ts";
 import { Elevation } from "../elevation/Elevation.tsx";
 import { useReducedMotion } from "../page/useMedia.ts";
 import { sceneWords } from "../scene/words.ts";
 import { SandboxContext, useRecordings, useSandbox } from "../state/useSandbox.ts";
-import { outcomeOf } from "../state/verdictOf.ts";
 import styles from "./LayoutColumn.module.css";
 import { LayoutDifferences } from "./LayoutDifferences.tsx";
 import { LayoutHead } from "./LayoutHead.tsx";
 import { LayoutFall, LayoutVerdict } from "./LayoutOutcome.tsx";
-import { type Layout, LETTERS } from "./layouts.ts";
 
 interface Props {
   layout: Layout;

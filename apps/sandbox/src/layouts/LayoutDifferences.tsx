@@ -1,12 +1,11 @@
+import { foundOf, type Layout, LETTERS } from "@secondline/workbench";
 import { useMemo } from "react";
 import { useStore } from "zustand";
 import { useSandbox } from "../state/useSandbox.ts";
-import { foundOf } from "../state/verdictOf.ts";
 import { words } from "../words.ts";
 import { differencesTold } from "./differences.ts";
 import styles from "./LayoutColumn.module.css";
 import { layoutChanges } from "./layoutChanges.ts";
-import { type Layout, LETTERS } from "./layouts.ts";
 
 interface Props {
   place: number;

@@ -1,3 +1,4 @@
+import type { Layout } from "@secondline/workbench";
 import { useEffect, useRef } from "react";
 import { Button } from "../design/Button.tsx";
 import { UndoButtons } from "../design/UndoButtons.tsx";
@@ -5,7 +6,6 @@ import { RigSheet } from "../rigSheet/RigSheet.tsx";
 import { SandboxContext } from "../state/useSandbox.ts";
 import { isRig, useUndo } from "../state/useUndo.ts";
 import styles from "./LayoutsView.module.css";
-import type { Layout } from "./layouts.ts";
 
 interface Props {
   layout: Layout;

@@ -1,12 +1,11 @@
 import { frontierPlot } from "@secondline/figures/layouts";
 import { frontier } from "@secondline/scenarios";
 import { englishCompareWords as compareWords } from "@secondline/words/compare";
+import { foundOf, type Layout, LETTERS } from "@secondline/workbench";
 import { memo, useMemo } from "react";
 import { PlotDrawing } from "../picture/PlotDrawing.tsx";
-import { foundOf } from "../state/verdictOf.ts";
 import { useFrameSize } from "../time/index.ts";
 import styles from "./LayoutFrontier.module.css";
-import { type Layout, LETTERS } from "./layouts.ts";
 import { useEach } from "./useLayouts.ts";
 
 /** Load against drop against weight of all layouts, and which of them none of the others beats. */

@@ -1,8 +1,8 @@
+import { foundOf, outcomeOf } from "@secondline/workbench";
 import { Button } from "../design/Button.tsx";
 import { Meter } from "../design/Meter.tsx";
 import { VerdictMark, verdictColour } from "../design/VerdictMark.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
-import { foundOf, outcomeOf } from "../state/verdictOf.ts";
 import { StudyState } from "../verdict/StudyState.tsx";
 import { VerdictSentence } from "../verdict/VerdictHead.tsx";
 import { words } from "../words.ts";

@@ -1,4 +1,5 @@
 import type { Recording } from "@secondline/engine";
+import { LETTERS } from "@secondline/workbench";
 import { memo, useCallback, useMemo, useState } from "react";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { Choice } from "../design/Choice.tsx";
@@ -23,7 +24,6 @@ import {
 import { quantity } from "../words.ts";
 import styles from "./LayoutTraces.module.css";
 import { LOOKS } from "./layoutLook.ts";
-import { LETTERS } from "./layouts.ts";
 import { COMPARED, type ComparedId, layoutPyramid, layoutTraceData } from "./layoutTraceData.ts";
 
 interface Props {

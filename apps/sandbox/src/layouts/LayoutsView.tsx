@@ -1,4 +1,5 @@
 import type { Recording } from "@secondline/engine";
+import { type Layout, LETTERS, MOST_LAYOUTS, outcomeOf, writtenLayout } from "@secondline/workbench";
 import { useEffect, useMemo, useRef, useState } from "react";
 import type { Booted } from "../boot.ts";
 import { createPlaybackClock, type PlaybackClock } from "../clock/playbackClock.ts";
@@ -9,7 +10,6 @@ import { tellKnown } from "../knownFromWear.ts";
 import { useReducedMotion } from "../page/useMedia.ts";
 import { Question } from "../question/Question.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
-import { outcomeOf } from "../state/verdictOf.ts";
 import { CautionFoot } from "../verdict/CautionFoot.tsx";
 import { words } from "../words.ts";
 import { AddLayout } from "./AddLayout.tsx";
@@ -20,7 +20,6 @@ import { LayoutFrontier } from "./LayoutFrontier.tsx";
 import styles from "./LayoutsView.module.css";
 import { LayoutTraces } from "./LayoutTraces.tsx";
 import { layoutCautions } from "./layoutCautions.ts";
-import { type Layout, LETTERS, MOST_LAYOUTS, writtenLayout } from "./layouts.ts";
 import { PlayStrip } from "./PlayStrip.tsx";
 import { layoutsOf, useEach, useLayoutList } from "./useLayouts.ts";
 

@@ -1,6 +1,6 @@
 /** What differs between two rig documents, entry by entry, in the words of the rig sheet. */
 import { type Field, fieldAt, GENERIC_STOCKS, groupName, isGroup, parseQuantity, valueAt } from "@secondline/rig";
-import type { WrittenRig } from "../state/types.ts";
+import type { WrittenRig } from "@secondline/workbench";
 
 export interface LayoutChange {
   readonly path: string;

@@ -1,14 +1,19 @@
+import type { Sandbox, SandboxState, Services } from "@secondline/workbench";
+import {
+  createLayouts,
+  keepLayouts,
+  type Layout,
+  type Layouts,
+  readKeptLayouts,
+  type Shelf,
+} from "@secondline/workbench";
 import { useCallback, useRef, useSyncExternalStore } from "react";
 import { useStore } from "zustand";
 import type { Booted } from "../boot.ts";
 import { pageServices } from "../state/pageServices.ts";
-import type { Sandbox } from "../state/sandbox.ts";
-import { deviceShelf, type Shelf } from "../state/shelf.ts";
-import type { SandboxState, Services } from "../state/types.ts";
+import { deviceShelf } from "../state/shelf.ts";
 import { pageRunner } from "../worker/runner.ts";
 import { sideRunner } from "../worker/sideRunner.ts";
-import { keepLayouts, readKeptLayouts } from "./keptLayouts.ts";
-import { createLayouts, type Layout, type Layouts } from "./layouts.ts";
 
 /** A pause in the changes after which they are written [ms]. */
 const SETTLE = 400;

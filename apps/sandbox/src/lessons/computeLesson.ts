@@ -2,8 +2,7 @@
 import type { OrdersService, RunnerService } from "@secondline/runner";
 import { allSweptRigs, assessRig, readKnob, Sampler, SEED, type WhatIf } from "@secondline/scenarios";
 import { howFarWords } from "@secondline/words/howFar";
-import type { TaskAnswer } from "@secondline/workbench";
-import type { ReadRig, WrittenRig } from "../state/types.ts";
+import type { ReadRig, TaskAnswer, WrittenRig } from "@secondline/workbench";
 import { words } from "../words.ts";
 import type { LessonRun } from "./facts.ts";
 import type { LessonSweep } from "./lessons.ts";

@@ -1,6 +1,6 @@
 /** Predictions and results, kept on this device: every try, the last one last. */
 import { readJson } from "@secondline/rig";
-import { type Shelf, setAside } from "../state/shelf.ts";
+import { type Shelf, setAside } from "@secondline/workbench";
 import { LESSON_IDS, type LessonId } from "./lessons.ts";
 
 export interface Try {

@@ -1,5 +1,5 @@
+import type { ReadRig } from "@secondline/workbench";
 import { useEffect, useRef, useState } from "react";
-import type { ReadRig } from "../state/types.ts";
 import { useActions } from "../state/useSandbox.ts";
 import { pageRunner } from "../worker/runner.ts";
 import { judgement } from "./judge.ts";

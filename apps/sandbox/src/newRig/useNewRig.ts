@@ -3,6 +3,8 @@ import {
   type AnswerId,
   type Answers,
   closeGroup,
+  keepAnswers,
+  keptAnswers,
   type NewRig,
   type QuestionId,
   record,
@@ -19,7 +21,6 @@ import { useMemo, useRef, useState } from "react";
 import type { SideHost } from "../side/sideDesk.ts";
 import { deviceShelf } from "../state/shelf.ts";
 import { useActions } from "../state/useSandbox.ts";
-import { keepAnswers, keptAnswers } from "./keptAnswers.ts";
 
 export interface NewRigDesk {
   readonly answers: Answers;

@@ -1,6 +1,6 @@
-import type { ShownRun } from "../state/types.ts";
+import type { ShownRun } from "@secondline/workbench";
+import { outcomeOf } from "@secondline/workbench";
 import { useSandbox } from "../state/useSandbox.ts";
-import { outcomeOf } from "../state/verdictOf.ts";
 import { withoutWord } from "../verdict/VerdictHead.tsx";
 import { words } from "../words.ts";
 

@@ -1,5 +1,5 @@
+import type { Notice } from "@secondline/workbench";
 import { Button } from "../design/Button.tsx";
-import type { Notice } from "../state/types.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import styles from "./Notices.module.css";
 

@@ -1,8 +1,8 @@
+import type { SheetPlace } from "@secondline/workbench";
 import { type KeyboardEvent, type PointerEvent, type ReactNode, useEffect, useRef, useState } from "react";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { useClock } from "../clock/useClock.ts";
 import { Icon } from "../design/icons.tsx";
-import type { Place } from "../state/types.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import styles from "./PhoneSheet.module.css";
 
@@ -13,9 +13,9 @@ interface Props {
   stop: Stop;
   onStop: (stop: Stop) => void;
   clock: PlaybackClock;
-  pages: Readonly<Record<Place, ReactNode>>;
+  pages: Readonly<Record<SheetPlace, ReactNode>>;
 }
-const PLACES: readonly { readonly place: Place; readonly label: string }[] = [
+const PLACES: readonly { readonly place: SheetPlace; readonly label: string }[] = [
   { place: "verdict", label: "Verdict" },
   { place: "time", label: "Time" },
   { place: "rig", label: "Rig" },
@@ -91,7 +91,7 @@ function PlayButton({ clock }: { clock: PlaybackClock }) {
 }
 
 /** Brings a page into view when it is chosen elsewhere. */
-function useFollowPlace(strip: React.RefObject<HTMLDivElement | null>, place: Place) {
+function useFollowPlace(strip: React.RefObject<HTMLDivElement | null>, place: SheetPlace) {
   useEffect(() => {
     const element = strip.current;
     if (!element) return;

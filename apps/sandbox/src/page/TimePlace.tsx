@@ -1,13 +1,13 @@
 import type { Recording } from "@secondline/engine";
+import type { SandboxState } from "@secondline/workbench";
+import { outcomeOf } from "@secondline/workbench";
 import { lazy, useMemo } from "react";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { Later } from "../design/Later.tsx";
 import type { Theme } from "../design/palette.ts";
 import { useSoon } from "../design/useSoon.ts";
 import { useSavePictures } from "../files/useSavePictures.ts";
-import type { SandboxState } from "../state/types.ts";
 import { useActions, useRecordings, useSandbox } from "../state/useSandbox.ts";
-import { outcomeOf } from "../state/verdictOf.ts";
 import type { TimeRange } from "../time/index.ts";
 import { words } from "../words.ts";
 import styles from "./TimePlace.module.css";

@@ -1,5 +1,5 @@
+import type { ViewName } from "@secondline/workbench";
 import { ActionMenu } from "../design/ActionMenu.tsx";
-import type { ViewName } from "../state/types.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import styles from "./ViewSwitch.module.css";
 

@@ -1,7 +1,7 @@
+import type { RunSlice } from "@secondline/workbench";
 import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
 import { Meter } from "../design/Meter.tsx";
-import type { RunSlice } from "../state/types.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { words } from "../words.ts";
 import styles from "./Answer.module.css";

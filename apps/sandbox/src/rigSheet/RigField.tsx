@@ -9,6 +9,7 @@ import {
   stocksIn,
   valueAt,
 } from "@secondline/rig";
+import { moveAnchorB } from "@secondline/workbench";
 import { Choice } from "../design/Choice.tsx";
 import { RangeSlider } from "../design/RangeSlider.tsx";
 import { TextField } from "../design/TextField.tsx";
@@ -16,7 +17,6 @@ import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { StockChoice } from "../stocks/StockChoice.tsx";
 import { useFaultsAt } from "./faults.ts";
 import { ConfirmOne, useMark } from "./Marks.tsx";
-import { moveAnchorB } from "./moveAnchorB.ts";
 import styles from "./RigField.module.css";
 
 interface Props {

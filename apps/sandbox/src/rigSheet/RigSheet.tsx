@@ -1,4 +1,5 @@
 import { newRigWords } from "@secondline/words/newRig";
+import { placeAnchorB } from "@secondline/workbench";
 import { Fragment, type ReactNode } from "react";
 import { Button } from "../design/Button.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
@@ -13,7 +14,6 @@ import { GroundFields } from "./GroundFields.tsx";
 import { LeashFields } from "./LeashFields.tsx";
 import { LineFields } from "./LineFields.tsx";
 import { ConfirmAll, MarkedTitle, MarksState } from "./Marks.tsx";
-import { placeAnchorB } from "./moveAnchorB.ts";
 import { Condition, Own, Rated } from "./parts.tsx";
 import { RigField } from "./RigField.tsx";
 import styles from "./RigSheet.module.css";

@@ -1,5 +1,5 @@
 /** What a sandbox of the page is given: ids and delays are the browser's own. */
-import type { Services } from "./types.ts";
+import type { Services } from "@secondline/workbench";
 
 export const pageServices = (given: Omit<Services, "newId" | "later">): Services => ({
   ...given,

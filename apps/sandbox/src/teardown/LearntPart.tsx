@@ -2,7 +2,7 @@
 import type { TeardownLearnt } from "@secondline/strength";
 import { quantity } from "@secondline/words";
 import { englishTeardownWords as teardownWords } from "@secondline/words/teardown";
-import type { LearntInput } from "./planner.ts";
+import type { LearntInput } from "@secondline/workbench";
 import styles from "./teardown.module.css";
 import { useLearnt } from "./usePlan.ts";
 

@@ -1,10 +1,9 @@
 /** Asks a thread whenever what an answer rests on changes. */
 import type { TeardownLearnt, TeardownReading } from "@secondline/strength";
-import type { Job } from "@secondline/workbench";
+import type { Job, LearntInput, PlanInput, Planner } from "@secondline/workbench";
 import { type Remote, wrap } from "comlink";
 import { useEffect } from "react";
 import { useJob } from "../state/useJob.ts";
-import type { LearntInput, PlanInput, Planner } from "./planner.ts";
 
 export const usePlan = (input: PlanInput) => useThread(input, askForPlan);
 export const useLearnt = (input: LearntInput) => useThread(input, askForLearnt);

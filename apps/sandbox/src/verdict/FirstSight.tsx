@@ -1,9 +1,8 @@
 import { type Outcome, type Rig, whatIfKey, worstWhatIf } from "@secondline/scenarios";
-import { type Documents, documentsOf, type Step } from "@secondline/workbench";
+import type { ShownRun } from "@secondline/workbench";
+import { type Documents, documentsOf, foundOf, type Step } from "@secondline/workbench";
 import { useEffect, useRef, useState } from "react";
-import type { ShownRun } from "../state/types.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
-import { foundOf } from "../state/verdictOf.ts";
 import { quantity, words } from "../words.ts";
 import styles from "./VerdictColumn.module.css";
 

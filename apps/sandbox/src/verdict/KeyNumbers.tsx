@@ -1,5 +1,5 @@
 import type { WhatIfOutcome } from "@secondline/scenarios";
-import type { ShownRun } from "../state/types.ts";
+import type { ShownRun } from "@secondline/workbench";
 import { useSandbox } from "../state/useSandbox.ts";
 import { quantity } from "../words.ts";
 import styles from "./KeyNumbers.module.css";

@@ -1,9 +1,9 @@
 import type { Outcome } from "@secondline/scenarios";
+import { foundOf } from "@secondline/workbench";
 import { lazy } from "react";
 import { Later } from "../design/Later.tsx";
 import { VerdictMark, verdictColour } from "../design/VerdictMark.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
-import { foundOf } from "../state/verdictOf.ts";
 import { words } from "../words.ts";
 import { MarginKey } from "./MarginBar.tsx";
 import { PartRow } from "./PartRow.tsx";

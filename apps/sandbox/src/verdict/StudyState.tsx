@@ -1,10 +1,9 @@
 import type { Outcome, StudyProgress } from "@secondline/scenarios";
+import type { RunSlice } from "@secondline/workbench";
+import { foundOf, type LookedAt, lookedAt, mayTurn } from "@secondline/workbench";
 import { Button } from "../design/Button.tsx";
 import { Meter } from "../design/Meter.tsx";
-import { type LookedAt, lookedAt, mayTurn } from "../state/soFar.ts";
-import type { RunSlice } from "../state/types.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
-import { foundOf } from "../state/verdictOf.ts";
 import { words } from "../words.ts";
 import styles from "./VerdictColumn.module.css";
 

@@ -1,8 +1,8 @@
+import { foundOf, outcomeOf } from "@secondline/workbench";
 import { lazy, type ReactNode } from "react";
 import { Later } from "../design/Later.tsx";
 import { useSoon } from "../design/useSoon.ts";
 import { useSandbox } from "../state/useSandbox.ts";
-import { foundOf, outcomeOf } from "../state/verdictOf.ts";
 import { Cautions } from "./Cautions.tsx";
 import { Parts } from "./Parts.tsx";
 import styles from "./VerdictColumn.module.css";

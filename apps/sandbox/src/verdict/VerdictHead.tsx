@@ -1,7 +1,7 @@
 import type { Outcome, Rig } from "@secondline/scenarios";
+import { foundOf } from "@secondline/workbench";
 import { VerdictMark, verdictColour } from "../design/VerdictMark.tsx";
 import { useSandbox } from "../state/useSandbox.ts";
-import { foundOf } from "../state/verdictOf.ts";
 import { words } from "../words.ts";
 import { StudyState } from "./StudyState.tsx";
 import { Taken } from "./Taken.tsx";

@@ -1,13 +1,12 @@
 import { scaleOf } from "@secondline/figures";
 import { formatLength } from "@secondline/rig";
+import { entriesOf, placeOf } from "@secondline/workbench";
 import { type KeyboardEvent, useEffect, useId, useMemo, useRef, useState } from "react";
 import { useFrameSize } from "../time/index.ts";
 import { quantity } from "../words.ts";
 import { Grid, SpanShade } from "./AlongPaper.tsx";
 import { AlongTools } from "./AlongTools.tsx";
 import { type AlongTarget, listenAlong } from "./alongGesture.ts";
-import { entriesOf } from "./entryEdits.ts";
-import { placeOf } from "./entryKinds.ts";
 import styles from "./figures.module.css";
 import { LaneRows, lanesHeight, layLanes } from "./LaneRows.tsx";
 import { lanesOf } from "./lanes.ts";

@@ -1,10 +1,10 @@
 import { scaleOf } from "@secondline/figures";
 import { formatLength } from "@secondline/rig";
 import type { WebbingState } from "@secondline/strength";
+import type { Stretch } from "@secondline/workbench";
 import { useRef } from "react";
 import { Button } from "../design/Button.tsx";
 import { panned, useFrameSize } from "../time/index.ts";
-import type { Stretch } from "./entryKinds.ts";
 import styles from "./figures.module.css";
 import { Grip } from "./Grip.tsx";
 import { Unspoken } from "./Unspoken.tsx";

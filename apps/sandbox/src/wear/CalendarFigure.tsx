@@ -1,13 +1,13 @@
 import { scaleOf } from "@secondline/figures";
 import type { WrittenEntry } from "@secondline/workbench";
+import { dayOf, entriesOf, isoOf, placeOf, type Stretch } from "@secondline/workbench";
 import { useId, useMemo, useRef, useState } from "react";
 import { useFrameSize } from "../time/index.ts";
 import { DatedGrip, OnLine } from "./CalendarGrips.tsx";
 import { HEAD, STAY, Stays, TakeDownBand, type TakeDownMark, Ticks } from "./CalendarPaper.tsx";
 import { calendarSpan, datedOf, placeDates } from "./calendar.ts";
-import { dateWords, dayOf, isoOf } from "./days.ts";
-import { entriesOf } from "./entryEdits.ts";
-import { PART_KINDS, placeOf, type Stretch, WEBBING_KINDS } from "./entryKinds.ts";
+import { dateWords } from "./days.ts";
+import { PART_KINDS, WEBBING_KINDS } from "./entryKinds.ts";
 import styles from "./figures.module.css";
 import { Grip } from "./Grip.tsx";
 import { Patterns } from "./Patterns.tsx";

@@ -1,10 +1,10 @@
 import type { Scale } from "@secondline/figures";
+import { entriesOf, isoOf, moveDate, replaceEntry } from "@secondline/workbench";
 import { useState } from "react";
 import { HEAD } from "./CalendarPaper.tsx";
 import type { PlacedDate } from "./calendar.ts";
-import { dateWords, isoOf } from "./days.ts";
+import { dateWords } from "./days.ts";
 import { EventMark } from "./EventMark.tsx";
-import { entriesOf, moveDate, replaceEntry } from "./entryEdits.ts";
 import styles from "./figures.module.css";
 import { Grip } from "./Grip.tsx";
 import { useWear, useWearActions } from "./useWear.ts";

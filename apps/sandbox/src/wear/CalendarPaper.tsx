@@ -1,6 +1,7 @@
 import type { Scale } from "@secondline/figures";
+import { isoOf } from "@secondline/workbench";
 import { staysOf } from "./calendar.ts";
-import { calendarTicks, dateWords, isoOf } from "./days.ts";
+import { calendarTicks, dateWords } from "./days.ts";
 import styles from "./figures.module.css";
 import { Unspoken } from "./Unspoken.tsx";
 

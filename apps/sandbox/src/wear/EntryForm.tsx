@@ -1,16 +1,14 @@
 import type { WrittenEntry } from "@secondline/workbench";
+import { countOf, entriesOf, nameFor, ownerPath, removeEntry, replaceEntry, setField } from "@secondline/workbench";
 import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
 import { TextField } from "../design/TextField.tsx";
 import { Tick } from "../design/Tick.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { DateField } from "./DateField.tsx";
-import { entriesOf, ownerPath, removeEntry, replaceEntry, setField } from "./entryEdits.ts";
 import { type EntryField, type EntryKind, freshFields, PART_KINDS, WEBBING_KINDS } from "./entryKinds.ts";
 import { inWords, messagesUnder } from "./issues.ts";
 import { onEscape } from "./leaveKey.ts";
-import { countOf } from "./planEdits.ts";
-import { nameFor } from "./rigNamed.ts";
 import { useWear, useWearActions } from "./useWear.ts";
 import styles from "./wear.module.css";
 

@@ -1,11 +1,10 @@
+import { addEntry, entriesOf, nameFor, ownerPath } from "@secondline/workbench";
 import { Button } from "../design/Button.tsx";
 import { useSandbox } from "../state/useSandbox.ts";
 import { dateWords } from "./days.ts";
 import { EntryForm } from "./EntryForm.tsx";
-import { addEntry, entriesOf, ownerPath } from "./entryEdits.ts";
 import { entryWords, freshFields, PART_KINDS, WEBBING_KINDS } from "./entryKinds.ts";
 import { messagesUnder } from "./issues.ts";
-import { nameFor } from "./rigNamed.ts";
 import { useWear, useWearActions } from "./useWear.ts";
 import styles from "./wear.module.css";
 

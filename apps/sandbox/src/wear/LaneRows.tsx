@@ -1,6 +1,6 @@
 import type { Scale } from "@secondline/figures";
 import { formatLength } from "@secondline/rig";
-import type { Grip as GripEnd } from "./entryEdits.ts";
+import type { Grip as GripEnd } from "@secondline/workbench";
 import styles from "./figures.module.css";
 import { Grip } from "./Grip.tsx";
 import type { Lane, LaneItem } from "./lanes.ts";

@@ -1,12 +1,12 @@
 import { GENERIC_STOCKS } from "@secondline/rig";
 import type { WrittenPart, WrittenRecord, WrittenWebbing } from "@secondline/workbench";
+import { freeId, type Owner, ownerPath } from "@secondline/workbench";
 import { useState } from "react";
 import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { TextField } from "../design/TextField.tsx";
 import { DateField } from "./DateField.tsx";
-import { freeId, type Owner, ownerPath } from "./entryEdits.ts";
 import { messagesUnder } from "./issues.ts";
 import { useWear, useWearActions, type WebbingFacts } from "./useWear.ts";
 import styles from "./wear.module.css";

@@ -1,4 +1,6 @@
 import { needSentences, type WebbingState } from "@secondline/strength";
+import type { Stretch } from "@secondline/workbench";
+import { isNamed } from "@secondline/workbench";
 import { useMemo } from "react";
 import { Button } from "../design/Button.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
@@ -6,9 +8,7 @@ import { DEMO_RIGS } from "../files/demoRigs.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { quantity, words } from "../words.ts";
 import { dated, dateWords } from "./days.ts";
-import type { Stretch } from "./entryKinds.ts";
 import { partName } from "./OwnerChoice.tsx";
-import { isNamed } from "./rigNamed.ts";
 import { around } from "./useAlong.ts";
 import { useFits, useWear, useWearActions, useWearState } from "./useWear.ts";
 import styles from "./wear.module.css";

@@ -1,8 +1,8 @@
+import { countOf, NO_PLAN, planOf, withPlan } from "@secondline/workbench";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { TextField } from "../design/TextField.tsx";
 import { useSandbox } from "../state/useSandbox.ts";
 import { messagesUnder } from "./issues.ts";
-import { countOf, NO_PLAN, planOf, withPlan } from "./planEdits.ts";
 import { useFits, useWear, useWearActions } from "./useWear.ts";
 import styles from "./wear.module.css";
 

@@ -1,12 +1,13 @@
 import { formatLength } from "@secondline/rig";
 import type { Outlook } from "@secondline/scenarios";
 import { untilWords } from "@secondline/words/until";
+import { dayOf } from "@secondline/workbench";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { quantity } from "../words.ts";
 import { AlongFigure } from "./AlongFigure.tsx";
 import { CalendarFigure } from "./CalendarFigure.tsx";
 import type { TakeDownMark } from "./CalendarPaper.tsx";
-import { dated, dayOf } from "./days.ts";
+import { dated } from "./days.ts";
 import { Messages } from "./EntryForm.tsx";
 import { EntryList } from "./EntryList.tsx";
 import { whereAndWhat } from "./issues.ts";

@@ -1,9 +1,9 @@
 import type { BreakTest, TestFields as Fields } from "@secondline/strength";
 import { testFields } from "@secondline/strength";
+import { todayIso } from "@secondline/workbench";
 import { type FormEvent, useEffect, useRef } from "react";
 import { Button } from "../design/Button.tsx";
 import { useActions } from "../state/useSandbox.ts";
-import { todayIso } from "./days.ts";
 import { onEscape } from "./leaveKey.ts";
 import { TestFields } from "./TestFields.tsx";
 import { type TestDraft, useTestDraft } from "./useTestDraft.ts";

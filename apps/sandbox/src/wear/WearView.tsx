@@ -14,7 +14,7 @@ import { RecordPage } from "./RecordPage.tsx";
 import { useWear, useWearActions, WearContext } from "./useWear.ts";
 import { useWearDrop, useWearFiles, useWearKeys } from "./useWearFiles.ts";
 import styles from "./wear.module.css";
-import { wearStoreOf } from "./wearStore.ts";
+import { wearStoreOf } from "./work.ts";
 
 /** `short`: where a phone has no room for more. */
 const PAGES: readonly { readonly page: WearPage; readonly label: string; readonly short: string }[] = [

@@ -2,7 +2,7 @@
 
 import type { Scale } from "@secondline/figures";
 import type { WrittenEntry } from "@secondline/workbench";
-import { dayOf } from "./days.ts";
+import { dayOf } from "@secondline/workbench";
 import { type EntryKind, entryWords } from "./entryKinds.ts";
 import { shortLabel } from "./lanes.ts";
 import { rowsOf } from "./rows.ts";

@@ -1,5 +1,4 @@
 /** The entries of a wear record: what each one is called, which fields it has, and how it reads in a sentence. */
-import { type Dimension, parseQuantity } from "@secondline/rig";
 import type { WrittenEntry } from "@secondline/workbench";
 
 export type EntryField = { readonly key: string; readonly label: string; readonly hint?: string } & (
@@ -325,30 +324,4 @@ export function freshFields(kinds: readonly EntryKind[], event: string, rigName:
 
 export function entryWords(kinds: readonly EntryKind[], entry: WrittenEntry): string {
   return kinds.find((kind) => kind.event === entry.event)?.say(entry) ?? `Unknown entry "${entry.event}"`;
-}
-
-export interface Stretch {
-  readonly from: number;
-  readonly to: number;
-}
-
-const read = (written: unknown, dimension: Dimension = "length"): number | undefined => {
-  if (typeof written !== "string" && typeof written !== "number") return undefined;
-  const quantity = parseQuantity(written, dimension);
-  return quantity.ok ? quantity.value : undefined;
-};
-
-/** Readings of the whole line: their "at" is the walker's share of the span, no place on the webbing. */
-const READINGS: readonly string[] = ["tensionReading", "sagReading"];
-
-/** Where an entry lies on the webbing, as far as what is written can be read [m from the marked end]. */
-export function placeOf(entry: WrittenEntry): Stretch | undefined {
-  if (READINGS.includes(entry.event)) return undefined;
-  const spot = read(entry.at);
-  if (spot !== undefined) {
-    const half = (read(entry.length) ?? 0) / 2;
-    return { from: spot - half, to: spot + half };
-  }
-  const [a, b] = [read(entry.from), read(entry.to)];
-  return a === undefined || b === undefined ? undefined : { from: a, to: b };
 }

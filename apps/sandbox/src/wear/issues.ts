@@ -1,6 +1,7 @@
 /** Faults of the record as a form tells them: its fields have labels, not paths. */
+
+import type { RecordIssue } from "@secondline/workbench";
 import { PART_KINDS, WEBBING_KINDS } from "./entryKinds.ts";
-import type { RecordIssue } from "./wearStore.ts";
 
 /** Messages of a field and of what lies under it. */
 export const messagesUnder = (issues: readonly RecordIssue[], path: string): string[] =>

@@ -2,8 +2,9 @@
 import { formatMonths } from "@secondline/rig";
 import type { WebbingState } from "@secondline/strength";
 import type { WrittenEntry } from "@secondline/workbench";
+import { placeOf, type Stretch } from "@secondline/workbench";
 import { dateWords } from "./days.ts";
-import { entryWords, placeOf, type Stretch, WEBBING_KINDS } from "./entryKinds.ts";
+import { entryWords, WEBBING_KINDS } from "./entryKinds.ts";
 
 export type LaneKind = "span" | "falls" | "clamp" | "sewn" | "damage";
 

@@ -1,6 +1,5 @@
+import { entriesOf, type Grip as GripEnd, movePlace, placeOf, replaceEntry } from "@secondline/workbench";
 import { useRef } from "react";
-import { entriesOf, type Grip as GripEnd, movePlace, replaceEntry } from "./entryEdits.ts";
-import { placeOf } from "./entryKinds.ts";
 import { type Along, following } from "./useAlong.ts";
 import { useWear, useWearActions } from "./useWear.ts";
 

@@ -1,10 +1,9 @@
 import type { RigIssue } from "@secondline/rig";
 import type { Found, Outcome, Outlook } from "@secondline/scenarios";
-import type { Job } from "@secondline/workbench";
+import type { Job, SandboxState } from "@secondline/workbench";
+import { foundOf, outcomeOf } from "@secondline/workbench";
 import { useMemo } from "react";
-import type { SandboxState } from "../state/types.ts";
 import { useSandbox } from "../state/useSandbox.ts";
-import { foundOf, outcomeOf } from "../state/verdictOf.ts";
 import { useAnalysis } from "./useAnalysis.ts";
 import { useFits, useWear } from "./useWear.ts";
 

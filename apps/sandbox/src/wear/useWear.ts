@@ -8,12 +8,11 @@ import {
   type WebbingState,
   wearState,
 } from "@secondline/strength";
+import type { WearActions, WearStateSlice, WearStore } from "@secondline/workbench";
+import { foundOf, isNamed } from "@secondline/workbench";
 import { createContext, useContext, useMemo } from "react";
 import { useStore } from "zustand";
 import { useSandbox } from "../state/useSandbox.ts";
-import { foundOf } from "../state/verdictOf.ts";
-import { isNamed } from "./rigNamed.ts";
-import type { WearActions, WearStateSlice, WearStore } from "./wearStore.ts";
 
 export const WearContext = createContext<WearStore | undefined>(undefined);
 

@@ -1,16 +1,14 @@
 import type { BreakTest, LogFault } from "@secondline/strength";
 import { sayColumns as say } from "@secondline/words/columns";
-import { type ColumnMatch, type LogTable, suggestMatch } from "@secondline/workbench";
+import { type ColumnMatch, type LogTable, rememberedMatch, rememberMatch, suggestMatch } from "@secondline/workbench";
 import { useEffect, useState } from "react";
 import type { MenuEntry } from "../design/ActionMenu.tsx";
 import { chooseFile } from "../files/chooseFile.ts";
 import { deviceShelf } from "../state/shelf.ts";
 import { useActions, useContextOrThrow } from "../state/useSandbox.ts";
-import { rememberedMatch, rememberMatch } from "./keptMatches.ts";
 import { useWear, useWearActions } from "./useWear.ts";
 import { openWearFile, saveLog, saveRecord, saveTemplate } from "./wearFiles.ts";
-import { exampleLog } from "./wearStore.ts";
-import { EXAMPLE_RECORD, NEW_RECORD, NO_LOG } from "./work.ts";
+import { EXAMPLE_RECORD, exampleLog, NEW_RECORD, NO_LOG } from "./work.ts";
 
 export interface RefusedLog {
   readonly name: string;

@@ -1,9 +1,9 @@
 /** What the record says, in sentences. */
 import { formatLength, formatMonths, formatRatio } from "@secondline/rig";
 import type { PartState, StrengthZone, WearFlag, WearMark, WebbingState } from "@secondline/strength";
+import type { Stretch } from "@secondline/workbench";
 import { quantity } from "../words.ts";
 import { dateWords } from "./days.ts";
-import type { Stretch } from "./entryKinds.ts";
 
 export function markName(mark: WearMark): string {
   switch (mark.kind) {

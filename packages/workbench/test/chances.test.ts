@@ -1,8 +1,7 @@
 import type { Answer, ChancesRequest, Progress } from "@secondline/runner";
 import type { Assessed, Chances, WhatIf } from "@secondline/scenarios";
 import { beforeEach, describe, expect, it } from "vitest";
-import { type ChancesDesk, createChancesDesk } from "../src/chances/chancesDesk.ts";
-import { readSpread, readSpreads } from "../src/chances/spreadText.ts";
+import { type ChancesDesk, createChancesDesk, readSpread, readSpreads } from "../src/index.ts";
 
 /** A runner whose answers the test gives by hand. */
 class HandRunner {

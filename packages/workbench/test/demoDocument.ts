@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { readRig } from "@secondline/rig";
-import type { ReadRig, WrittenRig } from "../src/state/types.ts";
+import type { ReadRig, WrittenRig } from "../src/index.ts";
 
 /** A demo rig, as its file holds it. */
 export const demoDocument = (file = "sound-rig.json"): WrittenRig =>

@@ -3,8 +3,9 @@
  * runs with progress. The first is the rig in hand itself, so that nothing has to be copied back and forth.
  */
 import { createStore, type StoreApi } from "zustand/vanilla";
-import { createSandbox, type Sandbox } from "../state/sandbox.ts";
-import type { Services, WrittenRig } from "../state/types.ts";
+import type { WrittenRig } from "../documents/documents.ts";
+import { createSandbox, type Sandbox } from "../inHand/sandbox.ts";
+import type { Services } from "../inHand/state.ts";
 
 export interface Layout {
   readonly id: string;

@@ -1,6 +1,8 @@
 /** Answers that are not finished, kept on this device: a reload loses none of them. */
-import { type Answers, readAnswers } from "@secondline/workbench";
-import { type Shelf, setAside } from "../state/shelf.ts";
+
+import { type Shelf, setAside } from "../keeping/shelf.ts";
+import type { Answers } from "./answers.ts";
+import { readAnswers } from "./readAnswers.ts";
 
 const KEY = "secondline.newRig";
 

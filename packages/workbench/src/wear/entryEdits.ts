@@ -1,8 +1,8 @@
 /** Changes to a written record. All pure; what does not change is shared. */
 import { editDocument } from "@secondline/rig";
-import type { WrittenEntry, WrittenRecord } from "@secondline/workbench";
+import type { WrittenEntry, WrittenRecord } from "../documents/documents.ts";
 import { dayOf, isoOf } from "./days.ts";
-import { placeOf } from "./entryKinds.ts";
+import { placeOf } from "./place.ts";
 
 /** A webbing or another part of the record. */
 export interface Owner {

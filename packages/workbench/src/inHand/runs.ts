@@ -4,12 +4,13 @@
  * search alone; another state of the rig ends it.
  */
 import type { StudyProgress, WhatIfRun } from "@secondline/scenarios";
-import { JobSlot, type Task, type TaskAnswer } from "@secondline/workbench";
 import type { StoreApi } from "zustand/vanilla";
+import type { Task, TaskAnswer } from "../job/job.ts";
+import { JobSlot } from "../job/jobSlot.ts";
 import type { KeptFounds } from "./keptFounds.ts";
 import type { RecordingShelf } from "./recordings.ts";
 import { asSoFar, graver, isWorse } from "./soFar.ts";
-import type { RunSlice, SandboxState, Services, ShownRun, SoFar, VerdictSlice } from "./types.ts";
+import type { RunSlice, SandboxState, Services, ShownRun, SoFar, VerdictSlice } from "./state.ts";
 
 /** A change waits this long for the next one, so that typing does not start a run per letter [ms]. */
 const SETTLE = 250;

@@ -1,7 +1,9 @@
 /** Matchings of columns that this device remembers, by the first line of the file that they were made for. */
-import { type ColumnMatch, columnMatchSchema, type LogTable } from "@secondline/workbench";
+
 import * as z from "zod";
-import { type Shelf, setAside } from "../state/shelf.ts";
+import { type Shelf, setAside } from "../keeping/shelf.ts";
+import type { LogTable } from "./logTable.ts";
+import { type ColumnMatch, columnMatchSchema } from "./match.ts";
 
 const KEY = "secondline.columns";
 /** The newest; whoever has more kinds of files says it again [-]. */

@@ -3,12 +3,11 @@ import type { Accuracy } from "@secondline/engine";
 import type { Issues, Rig, RigIssue } from "@secondline/rig";
 import type { RunnerService } from "@secondline/runner";
 import type { Assessed, Found, Outcome, StudyProgress, Verdict, WhatIf, WhatIfRun } from "@secondline/scenarios";
-import type { Documents, History, Job, KeptWear, WrittenRig } from "@secondline/workbench";
-import type { Theme } from "../design/palette.ts";
+import type { Documents, KeptWear, WrittenRig } from "../documents/documents.ts";
+import type { History } from "../history/history.ts";
+import type { Job } from "../job/job.ts";
 import type { KeptFounds } from "./keptFounds.ts";
 import type { AssessmentSlice } from "./known.ts";
-
-export type { WrittenRig };
 
 export interface DocumentSlice {
   /** Rig, wear record and break log with all steps back and forward. */
@@ -20,7 +19,7 @@ export interface DocumentSlice {
   readonly goodDocument: WrittenRig;
 }
 
-export type Place = "verdict" | "time" | "rig";
+export type SheetPlace = "verdict" | "time" | "rig";
 /**
  * What the page shows: one rig in full, rigs side by side, how far a number can go, what wears, lessons, the questions of a new rig,
  * or the site card.
@@ -38,14 +37,14 @@ export interface Notice {
 
 export interface SessionSlice {
   /** Undefined: as the system has it. */
-  readonly theme: Theme | undefined;
+  readonly theme: "light" | "dark" | undefined;
   readonly view: ViewName;
   readonly camera: CameraName;
   readonly showForces: boolean;
   readonly compare: boolean;
   readonly rigOpen: boolean;
   /** On a narrow screen: which page of the sheet is in front. */
-  readonly place: Place;
+  readonly place: SheetPlace;
   /** Part of an outcome the user looks at, e.g. "leash". */
   readonly selectedPart: string | undefined;
   /** Path of the field being edited. */

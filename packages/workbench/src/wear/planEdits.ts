@@ -1,6 +1,6 @@
 /** The plan of use of a rig in a record as written. */
 import type { Rig } from "@secondline/rig";
-import type { WrittenRecord } from "@secondline/workbench";
+import type { WrittenRecord } from "../documents/documents.ts";
 import { isNamed, nameFor } from "./rigNamed.ts";
 
 export interface WrittenPlan {

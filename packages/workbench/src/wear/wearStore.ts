@@ -1,23 +1,14 @@
 /** The wear view's state: what of record and log can be read, and what is looked at. They themselves are in the one history. */
-import { type BreakTest, readBreakLog, readWearRecord, type WearRecord } from "@secondline/strength";
-import {
-  type BreakLog,
-  type Documents,
-  documentsOf,
-  type EarlierWear,
-  type KeptWear,
-  viewOfStep,
-  type WearPage,
-  type WearWork,
-  type WrittenRecord,
-} from "@secondline/workbench";
+import { type BreakTest, readWearRecord, type WearRecord } from "@secondline/strength";
 import { createStore, type StoreApi } from "zustand/vanilla";
-import type { Sandbox } from "../state/sandbox.ts";
-import type { SandboxState } from "../state/types.ts";
+import type { BreakLog, Documents, EarlierWear, KeptWear, WearWork, WrittenRecord } from "../documents/documents.ts";
+import { documentsOf } from "../history/history.ts";
+import { viewOfStep, type WearPage } from "../history/inSight.ts";
+import type { Sandbox } from "../inHand/sandbox.ts";
+import type { SandboxState } from "../inHand/state.ts";
 import { dayOf, todayIso } from "./days.ts";
 import type { Owner } from "./entryEdits.ts";
-import type { Stretch } from "./entryKinds.ts";
-import { EXAMPLE_LOG_TEXT, EXAMPLE_RECORD, NO_LOG, saysInvented } from "./work.ts";
+import type { Stretch } from "./place.ts";
 
 /** A fault of the record: where, and what in words. */
 export interface RecordIssue {
@@ -73,9 +64,19 @@ export interface WearStore {
 /** Replaced records that are kept; the oldest make room. */
 const KEPT = 8;
 
-/** The wear view of a page: begins with what was kept, else with the examples. */
-export function createWearStore({ store: page, actions: to }: Sandbox, now = () => Date.now()): WearStore {
-  const store = createStore<WearStateSlice>(() => firstState(page.getState().session.wear));
+/** What a wear view begins with, and what its steps are called. */
+export interface WearStart {
+  /** What a first visit shows; its record has no faults. */
+  readonly example: WearWork;
+  readonly steps: Readonly<Record<"testAdded" | "testChanged" | "testRemoved", string>>;
+  /** Milliseconds since 1970. */
+  readonly now: () => number;
+}
+
+/** The wear view of a page: begins with what was kept, else with the example. */
+export function createWearStore({ store: page, actions: to }: Sandbox, start: WearStart): WearStore {
+  const { steps, now } = start;
+  const store = createStore<WearStateSlice>(() => firstState(page.getState().session.wear, start.example));
   const { getState, setState } = store;
   const { example } = getState();
 
@@ -119,7 +120,7 @@ export function createWearStore({ store: page, actions: to }: Sandbox, now = () 
           on: latestDay(part.record),
         });
     },
-    addTest: (test) => changeLog([...getState().work.log.tests, test], "a break test added"),
+    addTest: (test) => changeLog([...getState().work.log.tests, test], steps.testAdded),
     changeTest(index, test) {
       const { tests } = getState().work.log;
       const old = tests[index];
@@ -127,9 +128,9 @@ export function createWearStore({ store: page, actions: to }: Sandbox, now = () 
       // Where it came from, and that it is made up, does not change with what is written in it.
       const { line, invented } = old;
       const kept = { ...(line === undefined ? {} : { line }), ...(invented ? { invented } : {}) };
-      changeLog(tests.with(index, { ...test, ...kept }), "a break test changed");
+      changeLog(tests.with(index, { ...test, ...kept }), steps.testChanged);
     },
-    removeTest: (index) => changeLog(getState().work.log.tests.toSpliced(index, 1), "a break test removed"),
+    removeTest: (index) => changeLog(getState().work.log.tests.toSpliced(index, 1), steps.testRemoved),
     // Another webbing has other places.
     look: (part) => setState(part.owner ? { along: undefined, ...part } : part),
   };
@@ -177,26 +178,18 @@ export function latestDay(record: WrittenRecord): string {
   return [todayIso(), ...dates.filter((date) => dayOf(date) !== undefined)].sort().at(-1) ?? todayIso();
 }
 
-export function exampleLog(): BreakLog {
-  const read = readBreakLog(EXAMPLE_LOG_TEXT);
-  if (!read.ok) return NO_LOG;
-  return { name: "Example break log", invented: saysInvented(EXAMPLE_LOG_TEXT), tests: read.tests };
-}
-
-export const exampleWork = (): WearWork => ({ record: EXAMPLE_RECORD, log: exampleLog(), stocks: {} });
-
 /** Work that an earlier version has kept says more, which counts no longer. */
 const documentsOnly = ({ record, log, stocks }: WearWork): WearWork => ({ record, log, stocks });
 
-function firstState(kept: KeptWear | undefined): WearStateSlice {
-  const example = readWearRecord(EXAMPLE_RECORD);
-  if (!example.ok) throw new Error(`The example record has faults: ${example.issues[0]?.message}`);
-  const work = kept ? documentsOnly(kept.work) : exampleWork();
+function firstState(kept: KeptWear | undefined, example: WearWork): WearStateSlice {
+  const first = readWearRecord(example.record);
+  if (!first.ok) throw new Error(`The example record has faults: ${first.issues[0]?.message}`);
+  const work = kept ? documentsOnly(kept.work) : example;
   const read = readWearRecord(work.record);
   return {
     work,
     issues: [],
-    good: { written: EXAMPLE_RECORD, record: example.record },
+    good: { written: example.record, record: first.record },
     ...readable(read, work.record),
     earlier: (kept?.earlier ?? []).map((one) => ({ ...one, work: documentsOnly(one.work) })),
     example: kept ? undefined : work,
@@ -207,15 +200,4 @@ function firstState(kept: KeptWear | undefined): WearStateSlice {
     along: undefined,
     on: latestDay(work.record),
   };
-}
-
-const stores = new WeakMap<Sandbox, WearStore>();
-
-/** One per sandbox: what is looked at outlives a change of views. */
-export function wearStoreOf(sandbox: Sandbox): WearStore {
-  const known = stores.get(sandbox);
-  if (known) return known;
-  const made = createWearStore(sandbox);
-  stores.set(sandbox, made);
-  return made;
 }

@@ -1,6 +1,6 @@
 /** Another span or rise: anchor B moves, and the ground below the line is stretched and tilted along with it. */
 import { confirm, editDocument, parseQuantity, quantityText, valueAt } from "@secondline/rig";
-import type { WrittenRig } from "../state/types.ts";
+import type { WrittenRig } from "../documents/documents.ts";
 
 /** `text` as typed; while it cannot be read, only the field itself changes. */
 export function moveAnchorB(document: WrittenRig, path: "span" | "rise", text: string): WrittenRig {

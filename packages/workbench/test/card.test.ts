@@ -2,7 +2,7 @@
 import { InProcessRunner, type StudyRequest } from "@secondline/runner";
 import type { RunResult } from "@secondline/scenarios";
 import { expect, it } from "vitest";
-import { type HeavierWork, lookForHeavier } from "../src/card/heavier.ts";
+import { type HeavierWork, lookForHeavier } from "../src/index.ts";
 import { demoDocument, read } from "./demoDocument.ts";
 
 const document = demoDocument();

@@ -1,6 +1,6 @@
 import type { Recording } from "@secondline/engine";
 import { expect, it } from "vitest";
-import { moveAnchorB, placeAnchorB } from "../src/rigSheet/moveAnchorB.ts";
+import { moveAnchorB, placeAnchorB } from "../src/index.ts";
 import { demoDocument } from "./demoDocument.ts";
 import { failed, fell, handSandbox, searched } from "./handRunner.ts";
 

@@ -1,7 +1,7 @@
 /** Layouts kept on this device between visits. What cannot be read is set aside and told, never repaired. */
 import { isGroup, readJson } from "@secondline/rig";
-import { type Shelf, setAside } from "../state/shelf.ts";
-import type { ReadRig } from "../state/types.ts";
+import type { ReadRig } from "../inHand/state.ts";
+import { type Shelf, setAside } from "../keeping/shelf.ts";
 import type { WrittenLayout } from "./layouts.ts";
 
 const KEY = "secondline.layouts";

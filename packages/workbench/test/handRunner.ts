@@ -2,8 +2,8 @@
 import type { Recording } from "@secondline/engine";
 import type { Answer, Progress, RunRequest, StudyRequest } from "@secondline/runner";
 import type { Found, Outcome, Verdict, WhatIfRun } from "@secondline/scenarios";
-import { createSandbox, type Start } from "../src/state/sandbox.ts";
-import type { Services, WrittenRig } from "../src/state/types.ts";
+import type { Services, WrittenRig } from "../src/index.ts";
+import { createSandbox, type Start } from "../src/index.ts";
 import { read } from "./demoDocument.ts";
 
 interface Call<R, T> {

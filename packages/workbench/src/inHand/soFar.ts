@@ -1,6 +1,6 @@
 /** What a search that has not ended has found: it is shown as soon as it is sure, and never says that the rig holds. */
 import type { Outcome, StudyProgress, Verdict } from "@secondline/scenarios";
-import type { SoFar } from "./types.ts";
+import type { SoFar } from "./state.ts";
 
 /** Undefined for an outcome that says "holds": before the end that is not to be said. */
 export function asSoFar(outcome: Outcome | undefined): SoFar | undefined {

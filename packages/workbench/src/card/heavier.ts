@@ -1,4 +1,4 @@
-/** Looks for heavier walkers with whom the rig holds: the sweep and the whole searches that `heaviestWalker` asks for. Knows no React. */
+/** Looks for heavier walkers with whom the rig holds: the sweep and the whole searches that `heaviestWalker` asks for. */
 import type { Answer, RunnerService } from "@secondline/runner";
 import {
   allSweptRigs,
@@ -8,7 +8,7 @@ import {
   type WalkerQuestion,
   type WalkerStep,
 } from "@secondline/scenarios";
-import type { TaskAnswer } from "@secondline/workbench";
+import type { TaskAnswer } from "../job/job.ts";
 
 export interface HeavierWork {
   /** By which what is computed is cancelled. */

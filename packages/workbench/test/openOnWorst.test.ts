@@ -1,6 +1,6 @@
 import type { Outcome, WhatIf } from "@secondline/scenarios";
 import { expect, it } from "vitest";
-import { openOnWorst } from "../src/state/openOnWorst.ts";
+import { openOnWorst } from "../src/index.ts";
 import { demoDocument } from "./demoDocument.ts";
 import { fell, handSandbox } from "./handRunner.ts";
 

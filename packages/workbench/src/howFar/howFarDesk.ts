@@ -14,24 +14,16 @@ import {
   sweptRigs,
   VERSION,
 } from "@secondline/scenarios";
-import { howFarWords as words } from "@secondline/words/howFar";
-import {
-  documentAt,
-  firstAsked,
-  type HowFarAsked,
-  type HowFarQuestion,
-  type HowFarReading,
-  type Job,
-  JobSlot,
-  readHowFar,
-  sweepNumbers,
-  type TaskAnswer,
-} from "@secondline/workbench";
 import { createStore, type StoreApi } from "zustand/vanilla";
-import { besidesOf } from "../state/known.ts";
-import type { Sandbox } from "../state/sandbox.ts";
-import type { SandboxState, WrittenRig } from "../state/types.ts";
-import { sideRunner } from "../worker/sideRunner.ts";
+import type { WrittenRig } from "../documents/documents.ts";
+import { besidesOf } from "../inHand/known.ts";
+import type { Sandbox } from "../inHand/sandbox.ts";
+import type { SandboxState } from "../inHand/state.ts";
+import type { Job, TaskAnswer } from "../job/job.ts";
+import { JobSlot } from "../job/jobSlot.ts";
+import { documentAt } from "./candidate.ts";
+import { sweepNumbers } from "./numbers.ts";
+import { firstAsked, type HowFarAsked, type HowFarQuestion, type HowFarReading, readHowFar } from "./question.ts";
 
 /** Whose number is swept: the rig in hand, or a layout with its letter. */
 export interface Subject {
@@ -56,7 +48,13 @@ export interface FoundSweep {
 type SweptOrNot =
   | { readonly kind: "swept"; readonly found: FoundSweep }
   /** Every run was made, and there is no curve. */
-  | { readonly kind: "not"; readonly nothing: string };
+  | { readonly kind: "not"; readonly nothing: NoCurve };
+
+export interface NoCurve {
+  readonly answer: Exclude<SweepAnswer, { kind: "swept" }>;
+  /** That was asked for. */
+  readonly what: SweepWhat;
+}
 
 export interface HowFarState {
   readonly subject: Subject;
@@ -64,8 +62,8 @@ export interface HowFarState {
   readonly preset: Preset | undefined;
   readonly work: Job<SweptOrNot, Progress>;
   readonly found: FoundSweep | undefined;
-  /** Why there is no curve though every run was made, in words. */
-  readonly nothing: string | undefined;
+  /** Why there is no curve though every run was made. */
+  readonly nothing: NoCurve | undefined;
   /** Values of the point that is looked at. */
   readonly at: readonly number[] | undefined;
 }
@@ -157,7 +155,8 @@ export class HowFarDesk {
     const answer = await this.#runner.sweep({ id, knobs: points.knobs, ...rigs, options }, tell);
     if (!answer.ok) return answer;
     const { value } = answer;
-    if (value.kind !== "swept") return { ok: true, value: { kind: "not", nothing: nothingWords(value, options.what) } };
+    if (value.kind !== "swept")
+      return { ok: true, value: { kind: "not", nothing: { answer: value, what: options.what } } };
     const found: FoundSweep = { ...of, swept: value.swept, named: this.#named(of, points.knobs) };
     if (goesOn()) this.#keep(found);
     return { ok: true, value: { kind: "swept", found } };
@@ -243,13 +242,6 @@ interface Asking {
 
 const STOPPED = { ok: false, reason: "cancelled", message: "" } as const;
 
-/** Why there is no curve of what was asked for. */
-function nothingWords(value: Exclude<SweepAnswer, { kind: "swept" }>, { kind }: SweepWhat): string {
-  if (value.kind === "nothing")
-    return words.say(`fault.nothing.${kind === "height" || kind === "load" ? kind : "other"}`);
-  return words.say("fault.fewPoints", { count: value.points, message: value.bad[0]?.issues[0]?.message ?? "" });
-}
-
 /** What a sweep came to stands until the next one has come to something. */
 function resultOf(work: HowFarState["work"]): Partial<HowFarState> {
   if (work.kind !== "done") return {};
@@ -288,19 +280,3 @@ export function numbersOf(state: State) {
 }
 
 const askedFirst = (subject: Subject): HowFarAsked => firstAsked(numbersOf(subject.sandbox.store.getState()));
-
-const desks = new WeakMap<Sandbox["store"], HowFarDesk>();
-
-/** Sweeps that were made of the very state that a sandbox has now. */
-export function sweepsOf(inHand: Pick<Sandbox, "store">): readonly Pick<FoundSweep, "swept" | "named">[] {
-  return desks.get(inHand.store)?.found(inHand.store.getState()) ?? [];
-}
-
-/** The one of a page, made when it is first asked for. */
-export function howFarDesk(inHand: Sandbox): HowFarDesk {
-  const known = desks.get(inHand.store);
-  if (known) return known;
-  const desk = new HowFarDesk(inHand, sideRunner(), () => crypto.randomUUID());
-  desks.set(inHand.store, desk);
-  return desk;
-}

@@ -1,10 +1,10 @@
-/** Works out the chances of one what-if in the side thread, and keeps them while the page shows something else. */
+/** Works out the chances of one what-if, and keeps them while something else is shown. */
 import type { ChancesService, Progress, RunnerService } from "@secondline/runner";
 import type { Assessed, Chances, InputId, WhatIf } from "@secondline/scenarios";
-import { type Job, JobSlot } from "@secondline/workbench";
 import { createStore, type StoreApi } from "zustand/vanilla";
-import { sideRunner } from "../worker/sideRunner.ts";
-import { readSpreads } from "./spreadText.ts";
+import type { Job } from "../job/job.ts";
+import { JobSlot } from "../job/jobSlot.ts";
+import { readSpreads } from "./spreads.ts";
 
 /** Spreads as typed, in percent; an input that is not there has the assumed one. */
 export type TypedSpreads = Readonly<Partial<Record<InputId, string>>>;
@@ -80,18 +80,4 @@ export function createChancesDesk(
     workOut,
     stop: () => slot.stop(),
   };
-}
-
-let desk: ChancesDesk | undefined;
-
-/** The one of this page, made when it is first asked for. */
-export function chancesDesk(): ChancesDesk {
-  desk ??= createChancesDesk(sideRunner(), () => crypto.randomUUID());
-  return desk;
-}
-
-/** What was found for this very state; undefined when nothing was, or for another one. `key`: `assessment.key`. */
-export function chancesOf(key: string): Chances | undefined {
-  const found = desk?.store.getState().found;
-  return found?.key === key ? found.chances : undefined;
 }

@@ -1,23 +1,14 @@
 /** Makes the state of one sandbox from the services it is handed. Actions are what a user means to do. */
 import { editRig } from "@secondline/rig";
 import type { WhatIf } from "@secondline/scenarios";
-import {
-  adopt,
-  closeGroup,
-  type Documents,
-  groupStart,
-  type History,
-  record,
-  redo,
-  startHistory,
-  undo,
-} from "@secondline/workbench";
 import { createStore, type StoreApi } from "zustand/vanilla";
+import type { Documents, WrittenRig } from "../documents/documents.ts";
+import { adopt, closeGroup, groupStart, type History, record, redo, startHistory, undo } from "../history/history.ts";
 import { KeptFounds } from "./keptFounds.ts";
 import { assessmentOf, type Known, NOTHING_KNOWN } from "./known.ts";
 import { RecordingShelf, type Recordings } from "./recordings.ts";
 import { Runs } from "./runs.ts";
-import type { DocumentSlice, Notice, RunSlice, SandboxState, Services, SessionSlice, WrittenRig } from "./types.ts";
+import type { DocumentSlice, Notice, RunSlice, SandboxState, Services, SessionSlice } from "./state.ts";
 
 /** What a sandbox starts with. `document` may have faults; `goodDocument` must have none. */
 export interface Start {

@@ -1,6 +1,6 @@
 /** What may be shown of the verdict: only what is of this very state. */
 import type { Found, Outcome } from "@secondline/scenarios";
-import type { SandboxState } from "./types.ts";
+import type { SandboxState } from "./state.ts";
 
 type Needed = Pick<SandboxState, "document" | "assessment" | "run">;
 

@@ -4,7 +4,7 @@
  */
 import { whatIfKey, worstWhatIf } from "@secondline/scenarios";
 import type { Sandbox } from "./sandbox.ts";
-import type { SandboxState } from "./types.ts";
+import type { SandboxState } from "./state.ts";
 import { foundOf, outcomeOf } from "./verdictOf.ts";
 
 /** `touched`: whether somebody has used the page by now. Returns what ends it before its time. */
