@@ -1,13 +1,22 @@
 /** Brings up a sandbox: from a link, from the work kept on this device, or with the demo rig. */
 import { readRig } from "@secondline/rig";
 import type { Notice, ReadRig } from "@secondline/workbench";
-import { createSandbox, KeptFounds, type Sandbox, type Start, setAside } from "@secondline/workbench";
-import { type Autosave, rigName, startAutosave } from "./files/autosave.ts";
+import {
+  type Autosave,
+  createSandbox,
+  KeptFounds,
+  type Sandbox,
+  type SavedWork,
+  type Start,
+  setAside,
+  startAutosave,
+} from "@secondline/workbench";
+import { rigName, saveTrouble } from "./files/autosave.ts";
 import { download, fileName } from "./files/download.ts";
 import { FIRST_RIG } from "./files/firstRig.ts";
 import type { ReadLink } from "./files/link.ts";
-import { claimWriting, openWorkStore, type SavedWork, type WorkStore } from "./files/workStore.ts";
-import { pageServices } from "./state/pageServices.ts";
+import { claimWriting, openWorkStore, type WorkStore } from "./files/workStore.ts";
+import { later, pageServices } from "./state/pageServices.ts";
 import { deviceShelf } from "./state/shelf.ts";
 import { bringWear } from "./wearOnDemand.ts";
 import { pageRunner } from "./worker/runner.ts";
@@ -126,7 +135,12 @@ async function keepWork(sandbox: Sandbox, works: WorkStore | undefined): Promise
     });
     return undefined;
   }
-  const autosave = startAutosave(sandbox, works, Date.now);
+  const autosave = startAutosave(sandbox, works, {
+    now: Date.now,
+    later,
+    nameOf: rigName,
+    onTrouble: (error) => sandbox.actions.tell({ tone: "fault", text: saveTrouble(error) }),
+  });
   addEventListener("pagehide", autosave.flush);
   document.addEventListener("visibilitychange", () => document.visibilityState === "hidden" && autosave.flush());
   return autosave;

@@ -39,6 +39,22 @@ describe("kept work", () => {
     expect(JSON.parse(save.mock.calls[0]![0]).document).toEqual(rig);
   });
 
+  it("of the first version opens without the choice that it kept beside record and log", () => {
+    const work = { record: { name: "Mine" }, log: { name: "Log", invented: false, tests: [] }, stocks: {} };
+    const earlier = [{ name: "Before", replaced: 1, work }];
+    const old = { ...work, useTests: true };
+    const wear = { work: old, earlier: [{ ...earlier[0]!, work: old }] };
+    const { work: read, notices } = check({ ...whole, session: { ...session, wear } });
+    expect(notices).toEqual([]);
+    expect(read?.session.wear).toEqual({ work, earlier });
+    expect(
+      check({ ...whole, version: 2, session: { ...session, wear: { work, earlier } } }).work?.session.wear,
+    ).toEqual({
+      work,
+      earlier,
+    });
+  });
+
   it("keeps the rig when the whole state of the page is something else", () => {
     for (const broken of [null, 5, "dark", [session]]) {
       const { work, notices } = check({ ...whole, session: broken });

@@ -96,7 +96,9 @@ export type {
 export { foundOf, outcomeOf } from "./inHand/verdictOf.ts";
 export type { Job, Task, TaskAnswer } from "./job/job.ts";
 export { JobSlot } from "./job/jobSlot.ts";
+export { type LostPart, readSaved, type SavedReading } from "./keeping/savedWork.ts";
 export { type Shelf, setAside } from "./keeping/shelf.ts";
+export { type Autosave, type SavedWork, startAutosave, type WorkKeeper } from "./keeping/work.ts";
 export { keepLayouts, readKeptLayouts } from "./layouts/keptLayouts.ts";
 export {
   createLayouts,

@@ -3,25 +3,8 @@
  * One tab writes; another tab that is open on the same work says so and leaves the store alone.
  */
 
-import type { SessionSlice, WrittenRig } from "@secondline/workbench";
+import type { SavedWork, WorkKeeper, WrittenRig } from "@secondline/workbench";
 import { type DBSchema, type IDBPDatabase, openDB } from "idb";
-
-/** What is kept of a session. */
-export const KEPT_PARTS = [
-  "whatIf",
-  "accuracy",
-  "theme",
-  "camera",
-  "showForces",
-  "wear",
-] as const satisfies readonly (keyof SessionSlice)[];
-export type KeptPart = (typeof KEPT_PARTS)[number];
-
-export interface SavedWork {
-  readonly document: WrittenRig;
-  readonly goodDocument: WrittenRig;
-  readonly session: Partial<SessionSlice>;
-}
 
 export interface Copy {
   readonly key: number;
@@ -39,11 +22,8 @@ interface Schema extends DBSchema {
 /** Copies kept; the oldest make room. */
 const KEPT = 50;
 
-export interface WorkStore {
+export interface WorkStore extends WorkKeeper {
   load(): Promise<SavedWork | undefined>;
-  save(work: SavedWork): Promise<void>;
-  /** Keeps a copy of work that is about to be replaced. */
-  keepCopy(document: WrittenRig, name: string, saved: number): Promise<void>;
   copies(): Promise<readonly Copy[]>;
 }
 

@@ -4,8 +4,10 @@ import type { Services } from "@secondline/workbench";
 export const pageServices = (given: Omit<Services, "newId" | "later">): Services => ({
   ...given,
   newId: () => crypto.randomUUID(),
-  later(milliseconds, action) {
-    const timer = setTimeout(action, milliseconds);
-    return () => clearTimeout(timer);
-  },
+  later,
 });
+
+export function later(milliseconds: number, action: () => void): () => void {
+  const timer = setTimeout(action, milliseconds);
+  return () => clearTimeout(timer);
+}

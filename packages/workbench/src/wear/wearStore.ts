@@ -178,20 +178,17 @@ export function latestDay(record: WrittenRecord): string {
   return [todayIso(), ...dates.filter((date) => dayOf(date) !== undefined)].sort().at(-1) ?? todayIso();
 }
 
-/** Work that an earlier version has kept says more, which counts no longer. */
-const documentsOnly = ({ record, log, stocks }: WearWork): WearWork => ({ record, log, stocks });
-
 function firstState(kept: KeptWear | undefined, example: WearWork): WearStateSlice {
   const first = readWearRecord(example.record);
   if (!first.ok) throw new Error(`The example record has faults: ${first.issues[0]?.message}`);
-  const work = kept ? documentsOnly(kept.work) : example;
+  const work = kept?.work ?? example;
   const read = readWearRecord(work.record);
   return {
     work,
     issues: [],
     good: { written: example.record, record: first.record },
     ...readable(read, work.record),
-    earlier: (kept?.earlier ?? []).map((one) => ({ ...one, work: documentsOnly(one.work) })),
+    earlier: kept?.earlier ?? [],
     example: kept ? undefined : work,
     page: "record",
     owner: { list: "webbings", index: 0 },
