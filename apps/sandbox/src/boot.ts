@@ -11,14 +11,14 @@ import {
   setAside,
   startAutosave,
 } from "@secondline/workbench";
-import { rigName, saveTrouble } from "./files/autosave.ts";
-import { download, fileName } from "./files/download.ts";
-import { FIRST_RIG } from "./files/firstRig.ts";
+import { FIRST_RIG } from "./demo/firstRig.ts";
+import { download, fileName } from "./device/download.ts";
+import { deviceShelf } from "./device/shelf.ts";
+import { claimWriting, openWorkStore, type WorkStore } from "./device/workStore.ts";
 import type { ReadLink } from "./files/link.ts";
-import { claimWriting, openWorkStore, type WorkStore } from "./files/workStore.ts";
 import { later, pageServices } from "./state/pageServices.ts";
-import { deviceShelf } from "./state/shelf.ts";
-import { bringWear } from "./wearOnDemand.ts";
+import { rigName, saveTrouble } from "./state/rigName.ts";
+import { bringWear } from "./wearInHand/wearOnDemand.ts";
 import { pageRunner } from "./worker/runner.ts";
 
 export interface Booted {

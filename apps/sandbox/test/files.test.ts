@@ -1,7 +1,7 @@
 import { deflateSync, strToU8 } from "fflate";
 import { expect, it } from "vitest";
 import { demoDocument, read } from "../../../packages/workbench/test/demoDocument.ts";
-import { fileName } from "../src/files/download.ts";
+import { fileName } from "../src/device/download.ts";
 import { issueLines } from "../src/files/issueLines.ts";
 import { linkHash, readLink } from "../src/files/link.ts";
 import { readRigFile } from "../src/files/readFile.ts";

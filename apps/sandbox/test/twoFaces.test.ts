@@ -7,8 +7,8 @@ import { createSandbox, type Sandbox } from "@secondline/workbench";
 import { beforeAll, describe, expect, it } from "vitest";
 import { demoDocument, read } from "../../../packages/workbench/test/demoDocument.ts";
 import { command, demo } from "../../cli/test/support/command.ts";
-import { tellKnown } from "../src/knownFromWear.ts";
-import { exampleLog } from "../src/wear/work.ts";
+import { tellKnown } from "../src/wearInHand/knownFromWear.ts";
+import { exampleLog } from "../src/wearInHand/work.ts";
 
 /** The day of the state. */
 const ON = "2026-11-01";

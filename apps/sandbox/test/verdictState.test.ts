@@ -11,7 +11,7 @@ import oldRig from "../../../demo-data/old-rig.json";
 import oldRigWear from "../../../demo-data/old-rig-wear.json";
 import soundRig from "../../../demo-data/sound-rig.json";
 import { failed, fell, handSandbox, outcome, searched } from "../../../packages/workbench/test/handRunner.ts";
-import { hasExampleWear } from "../src/files/firstRig.ts";
+import { hasExampleWear } from "../src/demo/firstRig.ts";
 
 type Made = ReturnType<typeof handSandbox>;
 

@@ -36,14 +36,14 @@ import { describe, expect, test } from "vitest";
 import { demoDocument } from "../../../packages/workbench/test/demoDocument.ts";
 import { handSandbox } from "../../../packages/workbench/test/handRunner.ts";
 import { calendarSpan, staysOf } from "../src/wear/calendar.ts";
-import { calendarTicks, dated } from "../src/wear/days.ts";
 import { PART_KINDS, WEBBING_KINDS } from "../src/wear/entryKinds.ts";
 import { lanesOf } from "../src/wear/lanes.ts";
 import { rowsOf } from "../src/wear/rows.ts";
 import { around, following, notTooShort } from "../src/wear/useAlong.ts";
 import { logText, readWearText } from "../src/wear/wearFiles.ts";
 import { flagWords } from "../src/wear/wearWords.ts";
-import { EXAMPLE_LOG_TEXT, EXAMPLE_RECORD, wearStart } from "../src/wear/work.ts";
+import { calendarTicks, dated } from "../src/wearInHand/days.ts";
+import { EXAMPLE_LOG_TEXT, EXAMPLE_RECORD, wearStart } from "../src/wearInHand/work.ts";
 
 const ON = "2026-11-25";
 const MAIN = { list: "webbings", index: 0 } as const;

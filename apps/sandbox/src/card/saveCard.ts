@@ -1,8 +1,8 @@
 /** The site card as a file, and on paper. Its code comes only when it is asked for. */
 import { siteCardPage } from "@secondline/report";
 import type { Assessed, Outcome, SiteCard } from "@secondline/scenarios";
-import { download, fileName } from "../files/download.ts";
-import { printPage } from "../files/printPage.ts";
+import { download, fileName } from "../device/download.ts";
+import { printPage } from "../device/printPage.ts";
 
 interface Made {
   readonly assessed: Assessed;

@@ -4,8 +4,8 @@ import type { CardDates } from "@secondline/workbench";
 import { foundOf } from "@secondline/workbench";
 import { useEffect, useMemo } from "react";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
-import { useAnalysis } from "../wear/useAnalysis.ts";
-import { useWear } from "../wear/useWear.ts";
+import { useAnalysis } from "../wearInHand/useAnalysis.ts";
+import { useWear } from "../wearInHand/useWear.ts";
 
 export type CardState =
   /** The verdict is looked for, or there can be none. */

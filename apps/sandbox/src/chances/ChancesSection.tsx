@@ -3,11 +3,11 @@ import { type Assessed, type Chances, LIKELY_FIRST_BASIS, type Outcome } from "@
 import { englishChanceWords as chanceWords } from "@secondline/words/chances";
 import { RUNS } from "@secondline/workbench";
 import { useId } from "react";
+import { BasisNote } from "../design/BasisNote.tsx";
 import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { Meter } from "../design/Meter.tsx";
-import { BasisNote } from "../verdict/BasisNote.tsx";
 import { words } from "../words.ts";
 import { PartBars, ShareBars } from "./ChanceBars.tsx";
 import styles from "./chances.module.css";

@@ -10,9 +10,9 @@ import {
 import { englishChanceWords as chanceWords } from "@secondline/words/chances";
 import { type ChancesDesk, type ChancesState, readSpreads } from "@secondline/workbench";
 import { useStore } from "zustand";
+import { chancesDesk } from "../desks/chancesHere.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { words } from "../words.ts";
-import { chancesDesk } from "./chancesHere.ts";
 
 /** The chances of the state in hand: what can be asked, and what is known. */
 export interface ChancesInHand {

@@ -2,8 +2,8 @@ import type { WrittenRig } from "@secondline/workbench";
 import { useEffect, useState } from "react";
 import { Button } from "../design/Button.tsx";
 import { DialogSheet } from "../design/Sheet.tsx";
+import type { Copy, WorkStore } from "../device/workStore.ts";
 import styles from "./EarlierWork.module.css";
-import type { Copy, WorkStore } from "./workStore.ts";
 
 interface Props {
   open: boolean;

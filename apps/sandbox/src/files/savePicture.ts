@@ -4,8 +4,9 @@ import type { Picture } from "@secondline/figures";
 import type { Recordings, SandboxState } from "@secondline/workbench";
 import { outcomeOf } from "@secondline/workbench";
 import { PALETTES, type Theme } from "../design/palette.ts";
-import { drawElevation } from "../elevation/elevationPainter.ts";
+import { downloadBlob, fileName } from "../device/download.ts";
 import { pngOf, svgOf } from "../picture/encode.ts";
+import { drawElevation } from "../scene/elevation/elevationPainter.ts";
 import type { SceneSnapshot } from "../scene/index.ts";
 import { largestTension } from "../scene/largestTension.ts";
 import { drawLegend, legendHeight } from "../scene/legendInk.ts";
@@ -15,7 +16,6 @@ import type { PlotRequest } from "../time/index.ts";
 // Not by the folder's index: what draws pictures must not come with the page.
 import { plotBody } from "../time/picture/plotBody.ts";
 import { quantity } from "../words.ts";
-import { downloadBlob, fileName } from "./download.ts";
 import { runWords } from "./pictureWords.ts";
 
 /** `png2` has twice as many pixels each way as the screen shows. */

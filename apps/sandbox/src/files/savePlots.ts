@@ -3,9 +3,9 @@ import { type Palette, type Plot, plotsSvg } from "@secondline/figures";
 import { plotsCsv } from "@secondline/figures/breakLog";
 import { inputHash } from "@secondline/scenarios";
 import { englishBreakLogWords } from "@secondline/words/breakLog";
+import { download, fileName } from "../device/download.ts";
 import { roomy } from "../picture/encode.ts";
 import { words } from "../words.ts";
-import { download, fileName } from "./download.ts";
 import { footOf } from "./pictureWords.ts";
 
 export interface PlotSource {

@@ -3,9 +3,9 @@ import { inspectedIn, report } from "@secondline/report";
 import type { Outcome } from "@secondline/scenarios";
 import type { Sandbox } from "@secondline/workbench";
 import { besidesOf } from "@secondline/workbench";
-import { chancesOf } from "../chances/chancesHere.ts";
-import { sweepsOf } from "../howFar/howFarHere.ts";
-import { download, fileName } from "./download.ts";
+import { chancesOf } from "../desks/chancesHere.ts";
+import { sweepsOf } from "../desks/howFarHere.ts";
+import { download, fileName } from "../device/download.ts";
 import { houseFaces } from "./houseFaces.ts";
 
 /** Of the state as it stands, with what was worked out of it besides: chances, and sweeps of its numbers. */

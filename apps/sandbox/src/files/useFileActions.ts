@@ -1,13 +1,13 @@
 import type { ReadRig, WrittenRig } from "@secondline/workbench";
 import { useEffect, useMemo, useState } from "react";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
+import { DEMO_TITLES } from "../demo/firstRig.ts";
 import type { MenuEntry } from "../design/ActionMenu.tsx";
+import { chooseFile as choose, RIG_FILES } from "../device/chooseFile.ts";
+import { download, fileName } from "../device/download.ts";
+import type { WorkStore } from "../device/workStore.ts";
+import { rigName } from "../state/rigName.ts";
 import { useContextOrThrow } from "../state/useSandbox.ts";
-import { rigName } from "./autosave.ts";
-import { chooseFile as choose, RIG_FILES } from "./chooseFile.ts";
-import { download, fileName } from "./download.ts";
-import { DEMO_TITLES } from "./firstRig.ts";
-import type { WorkStore } from "./workStore.ts";
 
 export interface FileActions {
   readonly entries: readonly MenuEntry[];
@@ -61,7 +61,7 @@ export function useFileActions(works: WorkStore | undefined, clock: PlaybackCloc
     const makeReport = async () =>
       (await arrived(import("./makeReport.ts"), "makes reports"))?.makeReport({ store, actions });
     async function openDemo(index: number): Promise<void> {
-      const demo = (await arrived(import("./demoRigs.ts"), "holds the demo rigs"))?.DEMO_RIGS[index];
+      const demo = (await arrived(import("../demo/demoRigs.ts"), "holds the demo rigs"))?.DEMO_RIGS[index];
       if (demo) openDocument(demo.document, `opened ${demo.title}`);
     }
     const demos: readonly MenuEntry[] = DEMO_TITLES.map(({ title, detail }, index) => ({

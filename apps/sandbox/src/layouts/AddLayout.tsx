@@ -1,9 +1,9 @@
 import type { ReadRig } from "@secondline/workbench";
 import { type Layout, LETTERS, type WrittenLayout } from "@secondline/workbench";
+import { DEMO_RIGS } from "../demo/demoRigs.ts";
 import { ActionMenu, type MenuEntry } from "../design/ActionMenu.tsx";
 import { Button } from "../design/Button.tsx";
-import { chooseFile, RIG_FILES } from "../files/chooseFile.ts";
-import { DEMO_RIGS } from "../files/demoRigs.ts";
+import { chooseFile, RIG_FILES } from "../device/chooseFile.ts";
 import { issueLines } from "../files/issueLines.ts";
 import { readRigFile } from "../files/readFile.ts";
 import { useActions } from "../state/useSandbox.ts";

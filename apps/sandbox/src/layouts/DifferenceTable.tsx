@@ -2,7 +2,7 @@ import type { Outcome } from "@secondline/scenarios";
 import { foundOf, type Layout, LETTERS, outcomeOf } from "@secondline/workbench";
 import { memo, useMemo } from "react";
 import { VerdictMark, verdictColour } from "../design/VerdictMark.tsx";
-import { rigName } from "../files/autosave.ts";
+import { rigName } from "../state/rigName.ts";
 import { words } from "../words.ts";
 import styles from "./DifferenceTable.module.css";
 import { fallRows, type TableRow, verdictRows } from "./differences.ts";

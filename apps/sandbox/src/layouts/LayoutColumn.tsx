@@ -1,8 +1,8 @@
 import { type Layout, LETTERS, outcomeOf } from "@secondline/workbench";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import type { Theme } from "../design/palette.ts";
-import { Elevation } from "../elevation/Elevation.tsx";
-import { useReducedMotion } from "../page/useMedia.ts";
+import { useReducedMotion } from "../design/useMedia.ts";
+import { Elevation } from "../scene/elevation/Elevation.tsx";
 import { sceneWords } from "../scene/words.ts";
 import { SandboxContext, useRecordings, useSandbox } from "../state/useSandbox.ts";
 import styles from "./LayoutColumn.module.css";

@@ -2,7 +2,7 @@ import type { Preset } from "@secondline/workbench";
 import { type Layout, LETTERS } from "@secondline/workbench";
 import { ActionMenu, type MenuEntry } from "../design/ActionMenu.tsx";
 import { Button } from "../design/Button.tsx";
-import { rigName } from "../files/autosave.ts";
+import { rigName } from "../state/rigName.ts";
 import { useContextOrThrow, useSandbox } from "../state/useSandbox.ts";
 import styles from "./LayoutColumn.module.css";
 import { MOST_CHANGES, useChanges } from "./LayoutDifferences.tsx";
@@ -67,7 +67,7 @@ function useHowFarEntries(place: number, first: Layout): readonly MenuEntry[] {
   const sandbox = useContextOrThrow();
   const backup = useSandbox((state) => state.document.rig.backup);
   const open = async (preset?: Preset) => {
-    const { howFarDesk } = await import("../howFar/howFarHere.ts");
+    const { howFarDesk } = await import("../desks/howFarHere.ts");
     const subject = place === 0 ? undefined : { sandbox, letter: LETTERS[place]! };
     howFarDesk(first.sandbox).about(subject, preset);
     first.sandbox.actions.look({ view: "howFar" });

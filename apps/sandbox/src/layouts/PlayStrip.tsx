@@ -3,7 +3,7 @@ import { useClock } from "../clock/useClock.ts";
 import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
 import { RangeSlider } from "../design/RangeSlider.tsx";
-import { useClockKeys } from "../page/useClockKeys.ts";
+import { useClockKeys } from "../time/useClockKeys.ts";
 import { quantity } from "../words.ts";
 import styles from "./PlayStrip.module.css";
 

@@ -10,8 +10,8 @@ import {
 import { useCallback, useRef, useSyncExternalStore } from "react";
 import { useStore } from "zustand";
 import type { Booted } from "../boot.ts";
+import { deviceShelf } from "../device/shelf.ts";
 import { pageServices } from "../state/pageServices.ts";
-import { deviceShelf } from "../state/shelf.ts";
 import { pageRunner } from "../worker/runner.ts";
 import { sideRunner } from "../worker/sideRunner.ts";
 

@@ -1,7 +1,7 @@
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import type { Theme } from "../design/palette.ts";
+import { useReducedMotion } from "../design/useMedia.ts";
 import { PlayStrip } from "../layouts/PlayStrip.tsx";
-import { useReducedMotion } from "../page/useMedia.ts";
 import { SceneView } from "../scene/index.ts";
 import { AlongRibbon } from "./AlongRibbon.tsx";
 import { ClassTraces } from "./ClassTraces.tsx";

@@ -18,8 +18,8 @@ import {
   withDrawnGround,
 } from "@secondline/workbench";
 import { useMemo, useRef, useState } from "react";
+import { deviceShelf } from "../device/shelf.ts";
 import type { SideHost } from "../side/sideDesk.ts";
-import { deviceShelf } from "../state/shelf.ts";
 import { useActions } from "../state/useSandbox.ts";
 
 export interface NewRigDesk {

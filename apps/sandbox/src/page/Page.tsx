@@ -13,13 +13,13 @@ import { LiveRegion } from "./LiveRegion.tsx";
 import { Notices } from "./Notices.tsx";
 import styles from "./Page.module.css";
 import "./print.css";
+import { useRunClock } from "../clock/useRunClock.ts";
+import { useWide } from "../design/useMedia.ts";
+import { ScenePlace } from "../inSight/ScenePlace.tsx";
+import { TimePlace } from "../inSight/TimePlace.tsx";
+import { useClockKeys } from "../time/useClockKeys.ts";
 import { PhoneSheet, type Stop } from "./PhoneSheet.tsx";
-import { ScenePlace } from "./ScenePlace.tsx";
-import { TimePlace } from "./TimePlace.tsx";
-import { useClockKeys } from "./useClockKeys.ts";
 import { useKeys } from "./useKeys.ts";
-import { useWide } from "./useMedia.ts";
-import { useRunClock } from "./useRunClock.ts";
 import { useTheme } from "./useTheme.ts";
 
 // Their code comes when they are asked for: the first load stays small.

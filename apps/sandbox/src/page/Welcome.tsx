@@ -1,7 +1,7 @@
 import { useState } from "react";
+import { FIRST_RIG } from "../demo/firstRig.ts";
 import { Button } from "../design/Button.tsx";
-import { FIRST_RIG } from "../files/firstRig.ts";
-import { deviceShelf } from "../state/shelf.ts";
+import { deviceShelf } from "../device/shelf.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import styles from "./Welcome.module.css";
 

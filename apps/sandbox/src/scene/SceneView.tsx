@@ -1,5 +1,5 @@
 import { Component, lazy, type ReactNode, Suspense, useCallback, useEffect, useMemo, useRef, useState } from "react";
-import { Elevation } from "../elevation/Elevation.tsx";
+import { Elevation } from "./elevation/Elevation.tsx";
 import { largestTension } from "./largestTension.ts";
 import styles from "./scene.module.css";
 import type { SceneProps, SceneSnapshot } from "./sceneProps.ts";

@@ -15,7 +15,7 @@ import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
 import { DialogSheet } from "../design/Sheet.tsx";
 import { TextField } from "../design/TextField.tsx";
-import { chooseFile } from "../files/chooseFile.ts";
+import { chooseFile } from "../device/chooseFile.ts";
 import styles from "./stocks.module.css";
 
 const { say } = newRigWords;

@@ -4,7 +4,7 @@ import { type BreakTest, DEFAULT_PULLS, type Teardown } from "@secondline/streng
 import { englishTeardownWords as teardownWords } from "@secondline/words/teardown";
 import { useMemo, useRef, useState } from "react";
 import { useSandbox } from "../state/useSandbox.ts";
-import { useWear, useWearActions } from "../wear/useWear.ts";
+import { useWear, useWearActions } from "../wearInHand/useWear.ts";
 import { LearntPart } from "./LearntPart.tsx";
 import { PlanPart } from "./PlanPart.tsx";
 import { printSheet } from "./printSheet.ts";

@@ -1,7 +1,7 @@
 /** Prints the sheet of a teardown. */
 import type { Rig } from "@secondline/rig";
 import type { Teardown } from "@secondline/strength";
-import { printPage } from "../files/printPage.ts";
+import { printPage } from "../device/printPage.ts";
 
 export async function printSheet(rig: Rig, plan: Teardown): Promise<void> {
   // Its code comes only when it is asked for.

@@ -8,8 +8,8 @@ import {
   type Rig,
 } from "@secondline/scenarios";
 import { capital } from "@secondline/words";
+import { BasisNote } from "../design/BasisNote.tsx";
 import { quantity, words } from "../words.ts";
-import { BasisNote } from "./BasisNote.tsx";
 import styles from "./Reasons.module.css";
 import { PartRuns, PullRuns } from "./RunStrip.tsx";
 import { Watch } from "./Watch.tsx";

@@ -1,10 +1,10 @@
 import type { Outcome } from "@secondline/scenarios";
+import { BasisNote } from "../design/BasisNote.tsx";
 import { Button } from "../design/Button.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { words } from "../words.ts";
 import { sayLater } from "../wordsLater.ts";
-import { BasisNote } from "./BasisNote.tsx";
 import { FollowUps, Singles } from "./Singles.tsx";
 import styles from "./VerdictColumn.module.css";
 import { WhatIfList } from "./WhatIfList.tsx";

@@ -3,6 +3,7 @@ import { formatLength } from "@secondline/rig";
 import { entriesOf, placeOf } from "@secondline/workbench";
 import { type KeyboardEvent, useEffect, useId, useMemo, useRef, useState } from "react";
 import { useFrameSize } from "../time/index.ts";
+import { useWear, type WebbingFacts } from "../wearInHand/useWear.ts";
 import { quantity } from "../words.ts";
 import { Grid, SpanShade } from "./AlongPaper.tsx";
 import { AlongTools } from "./AlongTools.tsx";
@@ -15,7 +16,6 @@ import { RIBBON_HEIGHT, Ribbon } from "./Ribbon.tsx";
 import { StrengthPlot } from "./StrengthPlot.tsx";
 import { type Along, useAlong } from "./useAlong.ts";
 import { useMovedEntry } from "./useMovedEntry.ts";
-import { useWear, type WebbingFacts } from "./useWear.ts";
 import { basisKinds, weakest, zonesWithin, zoneWords } from "./wearWords.ts";
 
 /** The webbing from its marked end: what lies where on it, and below on the same scale what it still holds. */

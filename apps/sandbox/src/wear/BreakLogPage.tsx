@@ -3,13 +3,13 @@ import type { BreakTest, LogFault } from "@secondline/strength";
 import { englishBreakLogWords as breakLogWords } from "@secondline/words/breakLog";
 import { useState } from "react";
 import { Disclosure } from "../design/Disclosure.tsx";
+import { useAnalysis } from "../wearInHand/useAnalysis.ts";
+import { useWear } from "../wearInHand/useWear.ts";
 import { GroupPart } from "./GroupPart.tsx";
 import { PlotFigure } from "./PlotFigure.tsx";
 import { SavePlots } from "./SavePlots.tsx";
 import { TestForm } from "./TestForm.tsx";
 import { groupLabel, groupsBy, loadOf } from "./testGroups.ts";
-import { useAnalysis } from "./useAnalysis.ts";
-import { useWear } from "./useWear.ts";
 import styles from "./wear.module.css";
 
 /** Results from the test machine, and what they say about the next part of the same kind. */

@@ -1,13 +1,13 @@
 import type { Scale } from "@secondline/figures";
 import { entriesOf, isoOf, moveDate, replaceEntry } from "@secondline/workbench";
 import { useState } from "react";
+import { dateWords } from "../wearInHand/days.ts";
+import { useWear, useWearActions } from "../wearInHand/useWear.ts";
 import { HEAD } from "./CalendarPaper.tsx";
 import type { PlacedDate } from "./calendar.ts";
-import { dateWords } from "./days.ts";
 import { EventMark } from "./EventMark.tsx";
 import styles from "./figures.module.css";
 import { Grip } from "./Grip.tsx";
-import { useWear, useWearActions } from "./useWear.ts";
 
 /** The day that is shown: a line through the calendar with the date on a handle. */
 export function OnLine({ at, bottom, width, text }: { at: number; bottom: number; width: number; text: string }) {

@@ -1,7 +1,7 @@
 import type { Scale } from "@secondline/figures";
 import { isoOf } from "@secondline/workbench";
+import { calendarTicks, dateWords } from "../wearInHand/days.ts";
 import { staysOf } from "./calendar.ts";
-import { calendarTicks, dateWords } from "./days.ts";
 import styles from "./figures.module.css";
 import { Unspoken } from "./Unspoken.tsx";
 

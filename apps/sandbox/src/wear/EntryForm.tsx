@@ -5,11 +5,11 @@ import { Choice } from "../design/Choice.tsx";
 import { TextField } from "../design/TextField.tsx";
 import { Tick } from "../design/Tick.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
+import { useWear, useWearActions } from "../wearInHand/useWear.ts";
 import { DateField } from "./DateField.tsx";
 import { type EntryField, type EntryKind, freshFields, PART_KINDS, WEBBING_KINDS } from "./entryKinds.ts";
 import { inWords, messagesUnder } from "./issues.ts";
 import { onEscape } from "./leaveKey.ts";
-import { useWear, useWearActions } from "./useWear.ts";
 import styles from "./wear.module.css";
 
 /** The chosen entry, field by field: all that can be dragged can be typed here. */

@@ -18,7 +18,7 @@ import { useMemo, useState } from "react";
 import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
 import { TextField } from "../design/TextField.tsx";
-import { download, fileName } from "../files/download.ts";
+import { download, fileName } from "../device/download.ts";
 import styles from "./matchColumns.module.css";
 import { loadOf } from "./testGroups.ts";
 

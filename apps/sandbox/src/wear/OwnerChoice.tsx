@@ -6,9 +6,9 @@ import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { TextField } from "../design/TextField.tsx";
+import { useWear, useWearActions, type WebbingFacts } from "../wearInHand/useWear.ts";
 import { DateField } from "./DateField.tsx";
 import { messagesUnder } from "./issues.ts";
-import { useWear, useWearActions, type WebbingFacts } from "./useWear.ts";
 import styles from "./wear.module.css";
 import { capital } from "./wearWords.ts";
 

@@ -2,15 +2,15 @@ import { needSentences, type WebbingState } from "@secondline/strength";
 import type { Stretch } from "@secondline/workbench";
 import { isNamed } from "@secondline/workbench";
 import { useMemo } from "react";
+import { DEMO_RIGS } from "../demo/demoRigs.ts";
 import { Button } from "../design/Button.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
-import { DEMO_RIGS } from "../files/demoRigs.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
+import { dated, dateWords } from "../wearInHand/days.ts";
+import { useFits, useWear, useWearActions, useWearState } from "../wearInHand/useWear.ts";
 import { quantity, words } from "../words.ts";
-import { dated, dateWords } from "./days.ts";
 import { partName } from "./OwnerChoice.tsx";
 import { around } from "./useAlong.ts";
-import { useFits, useWear, useWearActions, useWearState } from "./useWear.ts";
 import styles from "./wear.module.css";
 import { flagWords } from "./wearWords.ts";
 

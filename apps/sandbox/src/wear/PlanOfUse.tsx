@@ -2,8 +2,8 @@ import { countOf, NO_PLAN, planOf, withPlan } from "@secondline/workbench";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { TextField } from "../design/TextField.tsx";
 import { useSandbox } from "../state/useSandbox.ts";
+import { useFits, useWear, useWearActions } from "../wearInHand/useWear.ts";
 import { messagesUnder } from "./issues.ts";
-import { useFits, useWear, useWearActions } from "./useWear.ts";
 import styles from "./wear.module.css";
 
 /** How often the rig in hand is to be inspected, and how many falls come between: what makes an assessment lapse. */

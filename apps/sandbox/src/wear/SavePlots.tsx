@@ -1,7 +1,7 @@
 import type { Plot } from "@secondline/figures";
 import { useActions } from "../state/useSandbox.ts";
 import { usePalette } from "../time/index.ts";
-import { useWear } from "./useWear.ts";
+import { useWear } from "../wearInHand/useWear.ts";
 import styles from "./wear.module.css";
 
 /** Two buttons: the plots as a drawing, and their numbers as a table. `of` tells them from others to who cannot see the page. */

@@ -1,11 +1,11 @@
 import { labelHeights, roundTicks, type Scale, scaleOf } from "@secondline/figures";
 import { formatLength } from "@secondline/rig";
 import type { StrengthZone, WebbingState } from "@secondline/strength";
+import type { Needed } from "../wearInHand/useWear.ts";
 import { quantity } from "../words.ts";
 import styles from "./figures.module.css";
 import { ReadOff } from "./StrengthReader.tsx";
 import { Unspoken } from "./Unspoken.tsx";
-import type { Needed } from "./useWear.ts";
 import { weakest, zonesWithin } from "./wearWords.ts";
 
 interface Props {

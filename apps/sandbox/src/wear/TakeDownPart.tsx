@@ -4,11 +4,11 @@ import { Button } from "../design/Button.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { VerdictMark } from "../design/VerdictMark.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
+import { dated, dateWords } from "../wearInHand/days.ts";
+import { useWear } from "../wearInHand/useWear.ts";
 import { words } from "../words.ts";
-import { dated, dateWords } from "./days.ts";
 import { Messages } from "./EntryForm.tsx";
 import { outlookOf, type TakeDownState } from "./useTakeDown.ts";
-import { useWear } from "./useWear.ts";
 import styles from "./wear.module.css";
 
 /** The verdict of the day that is shown, until when the rig in hand may stay up, and part by part. */

@@ -4,10 +4,10 @@ import { todayIso } from "@secondline/workbench";
 import { type FormEvent, useEffect, useRef } from "react";
 import { Button } from "../design/Button.tsx";
 import { useActions } from "../state/useSandbox.ts";
+import { useWearActions } from "../wearInHand/useWear.ts";
 import { onEscape } from "./leaveKey.ts";
 import { TestFields } from "./TestFields.tsx";
 import { type TestDraft, useTestDraft } from "./useTestDraft.ts";
-import { useWearActions } from "./useWear.ts";
 import styles from "./wear.module.css";
 
 const fresh = (): Fields => ({

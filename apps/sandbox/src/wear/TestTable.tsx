@@ -4,10 +4,10 @@ import { useEffect, useRef, useState } from "react";
 import { Button } from "../design/Button.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { useActions } from "../state/useSandbox.ts";
-import { dateWords } from "./days.ts";
+import { dateWords } from "../wearInHand/days.ts";
+import { useWear, useWearActions } from "../wearInHand/useWear.ts";
 import { TestChange } from "./TestForm.tsx";
 import { resultWords } from "./testGroups.ts";
-import { useWear, useWearActions } from "./useWear.ts";
 import styles from "./wear.module.css";
 
 /** The tests of a group, row by row; each opens as a form in its place. */

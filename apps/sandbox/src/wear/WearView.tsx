@@ -3,18 +3,18 @@ import { lazy, useEffect } from "react";
 import { ActionMenu } from "../design/ActionMenu.tsx";
 import { Later } from "../design/Later.tsx";
 import { UndoButtons } from "../design/UndoButtons.tsx";
-import { tellKnown } from "../knownFromWear.ts";
 import { useContextOrThrow } from "../state/useSandbox.ts";
 import { isRig, useUndo } from "../state/useUndo.ts";
 import { TeardownPage } from "../teardown/TeardownPage.tsx";
 import { CautionFoot } from "../verdict/CautionFoot.tsx";
+import { tellKnown } from "../wearInHand/knownFromWear.ts";
+import { useWear, useWearActions, WearContext } from "../wearInHand/useWear.ts";
+import { wearStoreOf } from "../wearInHand/work.ts";
 import { words } from "../words.ts";
 import { BreakLogPage, LogFaults } from "./BreakLogPage.tsx";
 import { RecordPage } from "./RecordPage.tsx";
-import { useWear, useWearActions, WearContext } from "./useWear.ts";
 import { useWearDrop, useWearFiles, useWearKeys } from "./useWearFiles.ts";
 import styles from "./wear.module.css";
-import { wearStoreOf } from "./work.ts";
 
 /** `short`: where a phone has no room for more. */
 const PAGES: readonly { readonly page: WearPage; readonly label: string; readonly short: string }[] = [

@@ -3,7 +3,7 @@ import { formatMonths } from "@secondline/rig";
 import type { WebbingState } from "@secondline/strength";
 import type { WrittenEntry } from "@secondline/workbench";
 import { placeOf, type Stretch } from "@secondline/workbench";
-import { dateWords } from "./days.ts";
+import { dateWords } from "../wearInHand/days.ts";
 import { entryWords, WEBBING_KINDS } from "./entryKinds.ts";
 
 export type LaneKind = "span" | "falls" | "clamp" | "sewn" | "damage";

@@ -2,7 +2,7 @@
 
 import type { Stretch } from "@secondline/workbench";
 import { fitRange, isFit, panned, type TimeRange, zoomed } from "../time/index.ts";
-import { useWear, useWearActions } from "./useWear.ts";
+import { useWear, useWearActions } from "../wearInHand/useWear.ts";
 
 /** No one measures along a webbing finer than in centimetres: less than this is not drawn over the whole width [m]. */
 const LEAST_SIGHT = 0.5;

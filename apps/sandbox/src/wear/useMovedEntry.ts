@@ -1,7 +1,7 @@
 import { entriesOf, type Grip as GripEnd, movePlace, placeOf, replaceEntry } from "@secondline/workbench";
 import { useRef } from "react";
+import { useWear, useWearActions } from "../wearInHand/useWear.ts";
 import { type Along, following } from "./useAlong.ts";
-import { useWear, useWearActions } from "./useWear.ts";
 
 /** Moves the chosen entry along the webbing; a drag is one step of undo. What goes out of sight is followed. */
 export function useMovedEntry({ sight, length, whole, set }: Along) {

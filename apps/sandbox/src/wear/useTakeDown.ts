@@ -4,8 +4,8 @@ import type { Job, SandboxState } from "@secondline/workbench";
 import { foundOf, outcomeOf } from "@secondline/workbench";
 import { useMemo } from "react";
 import { useSandbox } from "../state/useSandbox.ts";
-import { useAnalysis } from "./useAnalysis.ts";
-import { useFits, useWear } from "./useWear.ts";
+import { useAnalysis } from "../wearInHand/useAnalysis.ts";
+import { useFits, useWear } from "../wearInHand/useWear.ts";
 
 /** Until when the rig in hand may stay up, or why nobody can say. */
 export type TakeDownState =

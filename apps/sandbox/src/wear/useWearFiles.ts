@@ -3,12 +3,12 @@ import { sayColumns as say } from "@secondline/words/columns";
 import { type ColumnMatch, type LogTable, rememberedMatch, rememberMatch, suggestMatch } from "@secondline/workbench";
 import { useEffect, useState } from "react";
 import type { MenuEntry } from "../design/ActionMenu.tsx";
-import { chooseFile } from "../files/chooseFile.ts";
-import { deviceShelf } from "../state/shelf.ts";
+import { chooseFile } from "../device/chooseFile.ts";
+import { deviceShelf } from "../device/shelf.ts";
 import { useActions, useContextOrThrow } from "../state/useSandbox.ts";
-import { useWear, useWearActions } from "./useWear.ts";
+import { useWear, useWearActions } from "../wearInHand/useWear.ts";
+import { EXAMPLE_RECORD, exampleLog, NEW_RECORD, NO_LOG } from "../wearInHand/work.ts";
 import { openWearFile, saveLog, saveRecord, saveTemplate } from "./wearFiles.ts";
-import { EXAMPLE_RECORD, exampleLog, NEW_RECORD, NO_LOG } from "./work.ts";
 
 export interface RefusedLog {
   readonly name: string;

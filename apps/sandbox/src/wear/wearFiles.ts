@@ -9,9 +9,9 @@ import {
   readLogTable,
   type WrittenRecord,
 } from "@secondline/workbench";
-import { download, fileName } from "../files/download.ts";
+import { download, fileName } from "../device/download.ts";
 import { issueLines, wrongInIt } from "../files/issueLines.ts";
-import { saysInvented } from "./work.ts";
+import { saysInvented } from "../wearInHand/work.ts";
 
 export type OpenedWear =
   | { readonly kind: "record"; readonly record: WrittenRecord }

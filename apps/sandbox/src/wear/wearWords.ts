@@ -2,8 +2,8 @@
 import { formatLength, formatMonths, formatRatio } from "@secondline/rig";
 import type { PartState, StrengthZone, WearFlag, WearMark, WebbingState } from "@secondline/strength";
 import type { Stretch } from "@secondline/workbench";
+import { dateWords } from "../wearInHand/days.ts";
 import { quantity } from "../words.ts";
-import { dateWords } from "./days.ts";
 
 export function markName(mark: WearMark): string {
   switch (mark.kind) {

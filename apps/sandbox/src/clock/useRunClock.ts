@@ -1,7 +1,7 @@
 import { useEffect, useRef } from "react";
-import type { PlaybackClock } from "../clock/playbackClock.ts";
+import { useReducedMotion } from "../design/useMedia.ts";
 import { useRecordings, useSandbox } from "../state/useSandbox.ts";
-import { useReducedMotion } from "./useMedia.ts";
+import type { PlaybackClock } from "./playbackClock.ts";
 
 /**
  * Hands every new run to the clock. Another what-if plays from its start; a changed rig keeps the moment, so that the

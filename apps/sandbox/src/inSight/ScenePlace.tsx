@@ -2,6 +2,7 @@ import { outcomeOf } from "@secondline/workbench";
 import { Component, type ReactNode, useEffect, useMemo, useRef, useState } from "react";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import type { Theme } from "../design/palette.ts";
+import { useReducedMotion } from "../design/useMedia.ts";
 import { useSoon } from "../design/useSoon.ts";
 import { useSavePictures } from "../files/useSavePictures.ts";
 import { RigSketch } from "../rigSheet/RigSketch.tsx";
@@ -12,7 +13,6 @@ import { PrintedPictures } from "./PrintedPictures.tsx";
 import styles from "./ScenePlace.module.css";
 import { SceneTools } from "./SceneTools.tsx";
 import { useFallIsComing } from "./useFallIsComing.ts";
-import { useReducedMotion } from "./useMedia.ts";
 
 /** The scene of the run in hand; before there is one, a drawing of the rig. */
 export function ScenePlace({ clock, theme }: { clock: PlaybackClock; theme: Theme }) {

@@ -1,12 +1,12 @@
 /** Lines, leash, ring, anchors and walker in the elevation. */
 
 import type { Ink } from "@secondline/figures";
-import type { Palette } from "../design/palette.ts";
-import type { LiveFrame } from "../scene/liveFrame.ts";
-import type { AnchorShape } from "../scene/shape/anchorShape.ts";
-import type { FineLine } from "../scene/shape/fineLine.ts";
-import { hangRope } from "../scene/shape/slackRope.ts";
-import { tensionCss } from "../scene/shape/tensionColour.ts";
+import type { Palette } from "../../design/palette.ts";
+import type { LiveFrame } from "../liveFrame.ts";
+import type { AnchorShape } from "../shape/anchorShape.ts";
+import type { FineLine } from "../shape/fineLine.ts";
+import { hangRope } from "../shape/slackRope.ts";
+import { tensionCss } from "../shape/tensionColour.ts";
 
 export interface FlatPen {
   readonly ink: Ink;

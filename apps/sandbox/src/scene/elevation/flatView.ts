@@ -1,7 +1,7 @@
 /** The elevation's window on the plane of the line: x to the right, z up. */
 import type { Recording } from "@secondline/engine";
-import type { Gap } from "../scene/shape/gap.ts";
-import { eventPoints, fallsLeft, LEGEND_FOOT } from "../scene/shape/viewPoints.ts";
+import type { Gap } from "../shape/gap.ts";
+import { eventPoints, fallsLeft, LEGEND_FOOT } from "../shape/viewPoints.ts";
 
 export interface FlatView {
   /** Centre of the picture [m]. */

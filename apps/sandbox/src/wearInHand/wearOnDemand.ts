@@ -1,7 +1,7 @@
 /** Brings what reads wear records and break tests once there is one to read: with neither, a page is loaded without it. */
 
 import type { Sandbox, SandboxState } from "@secondline/workbench";
-import { hasExampleWear } from "./files/firstRig.ts";
+import { hasExampleWear } from "../demo/firstRig.ts";
 
 const isNeeded = ({ session, document }: SandboxState): boolean =>
   session.wear !== undefined || hasExampleWear(document.rig);

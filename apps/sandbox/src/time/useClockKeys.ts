@@ -1,6 +1,6 @@
 import { useEffect } from "react";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
-import { type KeyAction, keyAction } from "../time/timeKeys.ts";
+import { type KeyAction, keyAction } from "./timeKeys.ts";
 
 /**
  * The keys of the time strip where there is no strip, or the focus is not in it: Space plays, arrows and their kin move

@@ -1,9 +1,9 @@
 /** The ground in section: stone that fades downwards, its surface in ink, short oblique strokes beneath it. */
 
 import { type Ink, SERIF } from "@secondline/figures";
-import type { Palette } from "../design/palette.ts";
-import type { Gap } from "../scene/shape/gap.ts";
-import type { StoneColours } from "../scene/stone.ts";
+import type { Palette } from "../../design/palette.ts";
+import type { Gap } from "../shape/gap.ts";
+import type { StoneColours } from "../stone.ts";
 import type { FlatView } from "./flatView.ts";
 import { mixColour } from "./mixColour.ts";
 

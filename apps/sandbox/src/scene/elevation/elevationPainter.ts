@@ -1,21 +1,21 @@
 /** Paints the whole elevation at one moment: on a canvas, or with any other ink. */
 
 import type { Ink } from "@secondline/figures";
-import type { Palette, Theme } from "../design/palette.ts";
-import { largestTension } from "../scene/largestTension.ts";
-import { type LiveFrame, sampleFrame } from "../scene/liveFrame.ts";
-import { coveredBoxes } from "../scene/notes/coveredBoxes.ts";
-import type { Box } from "../scene/notes/labelLayout.ts";
-import type { Projector } from "../scene/notes/noteInk.ts";
-import { writeNotes } from "../scene/notes/noteLayout.ts";
-import type { NoteOptions } from "../scene/notes/notes.ts";
-import { createNotesPainter } from "../scene/notes/notesPainter.ts";
-import { anchorShape } from "../scene/shape/anchorShape.ts";
-import { cuffsOf } from "../scene/shape/cuffs.ts";
-import { createFineLine, type FineLine, fillFineLine } from "../scene/shape/fineLine.ts";
-import { scaleEnd, tensionTable } from "../scene/shape/tensionColour.ts";
-import { hasMoved, type Stage } from "../scene/stage.ts";
-import { STONE } from "../scene/stone.ts";
+import type { Palette, Theme } from "../../design/palette.ts";
+import { largestTension } from "../largestTension.ts";
+import { type LiveFrame, sampleFrame } from "../liveFrame.ts";
+import { coveredBoxes } from "../notes/coveredBoxes.ts";
+import type { Box } from "../notes/labelLayout.ts";
+import type { Projector } from "../notes/noteInk.ts";
+import { writeNotes } from "../notes/noteLayout.ts";
+import type { NoteOptions } from "../notes/notes.ts";
+import { createNotesPainter } from "../notes/notesPainter.ts";
+import { anchorShape } from "../shape/anchorShape.ts";
+import { cuffsOf } from "../shape/cuffs.ts";
+import { createFineLine, type FineLine, fillFineLine } from "../shape/fineLine.ts";
+import { scaleEnd, tensionTable } from "../shape/tensionColour.ts";
+import { hasMoved, type Stage } from "../stage.ts";
+import { STONE } from "../stone.ts";
 import { drawFigure, drawFigureGhost } from "./drawFigure.ts";
 import { drawAnchor, drawCuff, drawLeash, drawLine, type FlatPen } from "./drawRig.ts";
 import { drawRock } from "./drawRock.ts";
