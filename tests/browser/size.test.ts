@@ -4,7 +4,7 @@ import { fileURLToPath } from "node:url";
 import { gzipSync } from "node:zlib";
 import { expect, it } from "vitest";
 
-const dist = fileURLToPath(new URL("../../apps/sandbox/dist", import.meta.url));
+const dist = fileURLToPath(new URL("../../apps/sandbox/dist/", import.meta.url));
 
 /** A script and the ones it imports statically. */
 function withImports(...first: string[]): Set<string> {
