@@ -3,6 +3,8 @@ import { fileURLToPath } from "node:url";
 import react from "@vitejs/plugin-react";
 import { VitePWA } from "vite-plugin-pwa";
 import { defineConfig } from "vitest/config";
+// @ts-expect-error a plain script
+import { leanZod } from "../../scripts/leanZod.mjs";
 // @ts-expect-error a plain script, shared with the command line's build
 import { noticesPlugin, OF_THE_SERVICE_WORKER } from "../../scripts/notices.mjs";
 import { HEADERS, META_POLICY } from "./headers.ts";
@@ -19,6 +21,7 @@ export default defineConfig({
   appType: "mpa",
   plugins: [
     react(),
+    leanZod(),
     {
       name: "policy",
       // A page that is served from source reloads by scripts in line.
