@@ -1,5 +1,7 @@
 /** Brings up a sandbox: from a link, from the work kept on this device, or with the demo rig. */
+
 import { readRig } from "@secondline/rig";
+import { sayPage } from "@secondline/words/page/page";
 import { type Autosave, rigName, startAutosave } from "./files/autosave.ts";
 import { download, fileName } from "./files/download.ts";
 import { FIRST_RIG } from "./files/firstRig.ts";
@@ -47,7 +49,10 @@ export async function boot(): Promise<Booted> {
     start = { document: link.document, goodDocument: link.document, session };
     notices.push({
       tone: "word",
-      text: `Opened ${rigName(link.document)} from the link.${saved ? " What you had before is under File, Earlier work." : ""}`,
+      text: sayPage("boot.openedLink", {
+        rigName: rigName(link.document),
+        value: saved ? sayPage("boot.whatYouHad") : "",
+      }),
     });
   } else if (link.kind === "broken") {
     notices.push({ tone: "fault", text: link.opened.text, details: link.opened.issues.map(({ message }) => message) });
@@ -72,8 +77,8 @@ async function linkedRig(hash: string): Promise<ReadLink> {
   try {
     return (await import("./files/link.ts")).readLink(hash, read);
   } catch {
-    const text = "The rig in this link was not opened: the part of Secondline that reads links did not arrive.";
-    return { kind: "broken", opened: { ok: false, text: `${text} Open the link again.`, issues: [] } };
+    const text = sayPage("boot.rigLinkNot");
+    return { kind: "broken", opened: { ok: false, text: sayPage("boot.openLinkAgain", { text }), issues: [] } };
   }
 }
 
@@ -97,7 +102,7 @@ async function findWork(works: WorkStore | undefined, notices: Omit<Notice, "id"
     const reason = error instanceof Error ? error.message : String(error);
     notices.push({
       tone: "fault",
-      text: `The work kept on this device could not be fetched (${reason}). It is left as it is: changes in this tab are not kept, save them to a file.`,
+      text: sayPage("boot.workKeptDevice", { reason }),
     });
     return { saved: undefined, writable: undefined };
   }
@@ -116,14 +121,14 @@ async function keepWork(sandbox: Sandbox, works: WorkStore | undefined): Promise
   if (!works) {
     sandbox.actions.tell({
       tone: "fault",
-      text: "This browser keeps nothing on this device. Save the rig to a file before you leave.",
+      text: sayPage("boot.browserKeepsNothing"),
     });
     return undefined;
   }
   if (!(await claimWriting())) {
     sandbox.actions.tell({
       tone: "fault",
-      text: "Secondline is open in another tab, which keeps your work. Changes in this tab are not kept: save them to a file.",
+      text: sayPage("boot.secondlineOpenAnother"),
     });
     return undefined;
   }

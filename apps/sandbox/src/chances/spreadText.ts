@@ -1,5 +1,7 @@
 /** Spreads as people type them, in percent: "10", "7.5 %". */
+
 import { MOST_SPREAD, type Spreads } from "@secondline/scenarios";
+import { sayChances } from "@secondline/words/page/chances";
 import type { TypedSpreads } from "./chancesDesk.ts";
 
 const PERCENT = /^\s*(\d+(?:[.,]\d+)?)\s*%?\s*$/;
@@ -12,7 +14,7 @@ export function readSpread(text: string): number | undefined {
   return spread <= MOST_SPREAD ? spread : undefined;
 }
 
-export const SPREAD_FAULT = "Expected a percentage from 0 to 100, such as 10 %.";
+export const SPREAD_FAULT = sayChances("spreadText.expectedPercentage0");
 
 /** All of them, unless one cannot be read. */
 export function readSpreads(

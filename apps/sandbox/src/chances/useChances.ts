@@ -8,6 +8,7 @@ import {
   worstWhatIf,
 } from "@secondline/scenarios";
 import { englishChanceWords as chanceWords } from "@secondline/words/chances";
+import { sayChances } from "@secondline/words/page/chances";
 import { useStore } from "zustand";
 import type { Work } from "../state/types.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
@@ -54,11 +55,16 @@ export function useChances(outcome: Outcome): ChancesInHand {
   const keyed = (value: string | undefined) => open.find((one) => one.value === value);
   const chosen = keyed(asked) ?? keyed(worstWhatIf(outcome)?.key) ?? open[0] ?? all[0]!;
   const workOut = async () => {
-    announce("Working out the chances.");
+    announce(sayChances("useChances.workingOutChances"));
     const chances = await desk.workOut(assessed, key, chosen.whatIf);
     if (chances) {
-      announce(`Chances worked out. ${words.eventTitle(rig, chances.whatIf)}. ${chanceWords.chances(rig, chances)}`);
-    } else if (desk.store.getState().work.kind === "stopped") announce("Working out the chances was stopped.");
+      announce(
+        sayChances("useChances.chancesWorkedOut", {
+          eventTitle: words.eventTitle(rig, chances.whatIf),
+          chances: chanceWords.chances(rig, chances),
+        }),
+      );
+    } else if (desk.store.getState().work.kind === "stopped") announce(sayChances("useChances.workingOutChances2"));
   };
   return {
     desk,

@@ -1,4 +1,5 @@
 /** Writes the work in hand to the device soon after every change, and says so when it cannot. */
+import { sayPage } from "@secondline/words/page/page";
 import type { Sandbox } from "../state/sandbox.ts";
 import type { SandboxState } from "../state/types.ts";
 import { KEPT_PARTS, type SavedWork, type WorkStore } from "./workStore.ts";
@@ -71,10 +72,12 @@ function savedWork({ document, session }: SandboxState): SavedWork {
 
 function saveTrouble(error: unknown): string {
   const full = error instanceof DOMException && error.name === "QuotaExceededError";
-  const reason = full ? "its storage is full" : error instanceof Error ? error.message : String(error);
-  return `Your work could not be kept on this device: ${reason}. Save the rig to a file, or it is lost when this page closes.`;
+  const reason = full ? sayPage("autosave.storageFull") : error instanceof Error ? error.message : String(error);
+  return sayPage("autosave.yourWorkCould", { reason });
 }
 
 export function rigName(document: { readonly [key: string]: unknown }): string {
-  return typeof document.name === "string" && document.name.trim() !== "" ? document.name : "Rig without a name";
+  return typeof document.name === "string" && document.name.trim() !== ""
+    ? document.name
+    : sayPage("autosave.rigWithoutName");
 }

@@ -1,6 +1,8 @@
 /** The report as a file. In a file of its own, so that its code comes only when it is asked for. */
+
 import { inspectedIn, report } from "@secondline/report";
 import type { Outcome } from "@secondline/scenarios";
+import { sayFiles } from "@secondline/words/page/files";
 import { chancesOf } from "../chances/chancesDesk.ts";
 import { sweepsOf } from "../howFar/howFarDesk.ts";
 import { besidesOf } from "../state/known.ts";
@@ -22,5 +24,5 @@ export async function saveReport(sandbox: Pick<Sandbox, "store">, outcome: Outco
     inspected: wear && on !== undefined ? inspectedIn(wear, document.rig, on) : [],
     ...(chances ? { chances: [chances] } : {}),
   });
-  download(html, fileName(`${outcome.rigName} report`, "html"), "text/html");
+  download(html, fileName(sayFiles("saveReport.report", { rigName: outcome.rigName }), "html"), "text/html");
 }

@@ -6,6 +6,7 @@
 
 import { isGroup, isPartId } from "@secondline/rig";
 import { parseWhatIf, type WhatIf, whatIfKey } from "@secondline/scenarios";
+import { sayFiles } from "@secondline/words/page/files";
 import * as z from "zod";
 import type { Notice, ReadRig, SessionSlice, WrittenRig } from "../state/types.ts";
 import { KEPT_PARTS, type KeptPart, type SavedWork } from "./workStore.ts";
@@ -69,12 +70,12 @@ const WEAR = z.looseObject({
 
 /** What each part of a session must be, and how to say that it was lost. */
 const PARTS: Readonly<Record<KeptPart, { readonly schema: z.ZodType; readonly words: string }>> = {
-  whatIf: { schema: WHAT_IF, words: "the what-if in sight" },
-  accuracy: { schema: z.enum(["quick", "standard", "fine"]), words: "the choice of mesh" },
-  theme: { schema: z.enum(["light", "dark"]), words: "the theme" },
-  camera: { schema: z.enum(["overview", "event", "elevation", "anchor"]), words: "the view of the scene" },
-  showForces: { schema: z.boolean(), words: "whether forces are shown" },
-  wear: { schema: WEAR, words: "the wear record and break log" },
+  whatIf: { schema: WHAT_IF, words: sayFiles("savedWork.whatIfSight") },
+  accuracy: { schema: z.enum(["quick", "standard", "fine"]), words: sayFiles("savedWork.choiceMesh") },
+  theme: { schema: z.enum(["light", "dark"]), words: sayFiles("savedWork.theme") },
+  camera: { schema: z.enum(["overview", "event", "elevation", "anchor"]), words: sayFiles("savedWork.viewScene") },
+  showForces: { schema: z.boolean(), words: sayFiles("savedWork.whetherForcesShown") },
+  wear: { schema: WEAR, words: sayFiles("savedWork.wearRecordBreak") },
 };
 
 /** `saveText` hands a text to the user as a file. */
@@ -82,14 +83,14 @@ export function checkSaved(saved: unknown, read: ReadRig, saveText: (text: strin
   if (saved === undefined || saved === null) return { work: undefined, notices: [], setAside: undefined };
   const { document, goodDocument, session } = isGroup(saved) ? saved : {};
   const unread = textOf(saved);
-  const action = { label: "Save what was kept as a file", run: () => saveText(unread, "kept-work") };
+  const action = { label: sayFiles("savedWork.saveWhatKept"), run: () => saveText(unread, "kept-work") };
   const reads = (one: unknown): one is WrittenRig => isGroup(one) && read(one).ok;
   const good = reads(goodDocument) ? goodDocument : reads(document) ? document : undefined;
   if (!good) {
     const tried = isGroup(goodDocument) ? read(goodDocument) : undefined;
     const issues = tried && !tried.ok ? tried.issues.map(({ message }) => message) : [];
-    const where = isGroup(document) ? "It was set aside under File, Earlier work; here" : "Here";
-    const text = `The work kept on this device cannot be read by this version. ${where} is the demo rig.`;
+    const where = isGroup(document) ? sayFiles("savedWork.setAsideUnder") : sayFiles("savedWork.here");
+    const text = sayFiles("savedWork.workKeptDevice", { where });
     return {
       work: undefined,
       notices: [{ tone: "fault", text, details: issues, action }],
@@ -98,9 +99,9 @@ export function checkSaved(saved: unknown, read: ReadRig, saveText: (text: strin
     };
   }
   const checked = checkSession(session);
-  const lost = [...(isGroup(document) ? [] : ["the entries that were being put right"]), ...checked.lost];
+  const lost = [...(isGroup(document) ? [] : [sayFiles("savedWork.entriesBeingPut")]), ...checked.lost];
   const are = lost.length === 1 ? "is" : "are";
-  const text = `Not everything kept on this device could be read: ${listed(lost)} ${are} as on a first visit. Your rig is unharmed.`;
+  const text = sayFiles("savedWork.notEverythingKept", { lost: listed(lost), are });
   const work = { document: isGroup(document) ? document : good, goodDocument: good, session: checked.session };
   if (lost.length === 0) return { work, notices: [], setAside: undefined };
   return { work, notices: [{ tone: "fault", text, action }], setAside: undefined, unread };
@@ -108,7 +109,7 @@ export function checkSaved(saved: unknown, read: ReadRig, saveText: (text: strin
 
 function checkSession(session: unknown): { session: Partial<SessionSlice>; lost: readonly string[] } {
   if (session === undefined) return { session: {}, lost: [] };
-  if (!isGroup(session)) return { session: {}, lost: ["the state of the page"] };
+  if (!isGroup(session)) return { session: {}, lost: [sayFiles("savedWork.statePage")] };
   const kept: Record<string, unknown> = {};
   const lost: string[] = [];
   for (const key of KEPT_PARTS) {
@@ -123,7 +124,9 @@ function checkSession(session: unknown): { session: Partial<SessionSlice>; lost:
 }
 
 const listed = (words: readonly string[]): string =>
-  words.length < 2 ? (words[0] ?? "") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;
+  words.length < 2
+    ? (words[0] ?? "")
+    : sayFiles("savedWork.and", { list: words.slice(0, -1).join(", "), words: words.at(-1)! });
 
 /** What was kept may be anything that a browser can keep, also what JSON cannot say. */
 function textOf(saved: unknown): string {
@@ -133,7 +136,7 @@ function textOf(saved: unknown): string {
     (_key, value: unknown) => {
       if (typeof value === "bigint") return String(value);
       if (typeof value !== "object" || value === null) return value;
-      if (seen.has(value)) return "(seen above)";
+      if (seen.has(value)) return sayFiles("savedWork.seenAbove");
       seen.add(value);
       return value;
     },

@@ -1,6 +1,7 @@
 import { frontierPlot } from "@secondline/figures/layouts";
 import { frontier } from "@secondline/scenarios";
 import { englishCompareWords as compareWords } from "@secondline/words/compare";
+import { sayLayouts } from "@secondline/words/page/layouts";
 import { memo, useMemo } from "react";
 import { PlotDrawing } from "../picture/PlotDrawing.tsx";
 import { foundOf } from "../state/verdictOf.ts";
@@ -30,7 +31,7 @@ export const LayoutFrontier = memo(function LayoutFrontier({ list }: { list: rea
           ))}
         </ul>
       ) : (
-        <p className={styles.note}>Appears when every layout has its whole verdict.</p>
+        <p className={styles.note}>{sayLayouts("layoutFrontier.appearsWhenEvery")}</p>
       )}
       <div ref={ref} className={styles.drawing}>
         {plot && size.width > 0 && <PlotDrawing plot={plot} width={size.width} className={undefined} />}

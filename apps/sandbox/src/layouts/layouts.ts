@@ -2,6 +2,7 @@
  * The layouts side by side. Each is a whole sandbox of its own: a document with undo that keeps its last good state, and
  * runs with progress. The first is the rig in hand itself, so that nothing has to be copied back and forth.
  */
+import { sayLayouts } from "@secondline/words/page/layouts";
 import { createStore, type StoreApi } from "zustand/vanilla";
 import { createSandbox, type Sandbox } from "../state/sandbox.ts";
 import type { Services, WrittenRig } from "../state/types.ts";
@@ -17,7 +18,7 @@ export interface LayoutsState {
 
 export const MOST_LAYOUTS = 4;
 export const LETTERS = ["A", "B", "C", "D"] as const;
-const IN_HAND = "in hand";
+const IN_HAND = sayLayouts("layouts.hand");
 
 /** A layout as it is kept on the device. */
 export interface WrittenLayout {

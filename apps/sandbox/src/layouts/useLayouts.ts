@@ -1,3 +1,4 @@
+import { sayLayouts } from "@secondline/words/page/layouts";
 import { useCallback, useRef, useSyncExternalStore } from "react";
 import { useStore } from "zustand";
 import type { Booted } from "../boot.ts";
@@ -24,7 +25,7 @@ export function layoutsOf({ sandbox, read, kept }: Booted): Layouts {
   if (found.lost > 0) {
     sandbox.actions.tell({
       tone: "fault",
-      text: "Some layouts kept on this device cannot be read by this version. They were set aside, not thrown away.",
+      text: sayLayouts("useLayouts.someLayoutsKept"),
     });
   }
   const layouts = createLayouts(sandbox, services, found.layouts);
@@ -57,7 +58,7 @@ function keepChanges(layouts: Layouts, shelf: Shelf, { actions }: Sandbox): void
       const message = error instanceof Error ? error.message : String(error);
       // Told once, not with every letter.
       if (!trouble) {
-        actions.tell({ tone: "fault", text: `The layouts could not be kept on this device: ${message}.` });
+        actions.tell({ tone: "fault", text: sayLayouts("useLayouts.layoutsCouldNot", { message }) });
       }
       trouble = true;
     }

@@ -1,5 +1,7 @@
 /** Predictions and results, kept on this device: every try, the last one last. */
+
 import { readJson } from "@secondline/rig";
+import { sayLessons } from "@secondline/words/page/lessons";
 import { type Shelf, setAside } from "../state/shelf.ts";
 import { LESSON_IDS, type LessonId } from "./lessons.ts";
 
@@ -19,7 +21,7 @@ export type Kept = Readonly<Partial<Record<LessonId, readonly Try[]>>>;
 const KEY = "secondline.lessons";
 /** What lessons were called before they had their present name. */
 const BEFORE: Readonly<Partial<Record<LessonId, string>>> = { clampMark: "trace" };
-const FORMAT = { noun: "a record of lessons", longest: 1_000_000 };
+const FORMAT = { noun: sayLessons("kept.recordLessons"), longest: 1_000_000 };
 const MOST_TRIES = 20;
 const LONGEST_REASON = 400;
 

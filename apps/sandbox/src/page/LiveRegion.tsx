@@ -1,3 +1,4 @@
+import { sayPage } from "@secondline/words/page/page";
 import type { ShownRun } from "../state/types.ts";
 import { useSandbox } from "../state/useSandbox.ts";
 import { outcomeOf } from "../state/verdictOf.ts";
@@ -21,7 +22,11 @@ export function LiveRegion() {
       <p role="status">
         {outcome &&
           word &&
-          `Verdict${outcome.search.complete ? "" : " so far"}: ${word}. ${withoutWord(words.verdict(rig, outcome), word)}`}
+          sayPage("liveRegion.verdict", {
+            value: outcome.search.complete ? "" : sayPage("liveRegion.soFar"),
+            word,
+            withoutWord: withoutWord(words.verdict(rig, outcome), word),
+          })}
       </p>
       <p role="status">{said}</p>
     </div>

@@ -1,3 +1,4 @@
+import { sayPage } from "@secondline/words/page/page";
 import { Button } from "../design/Button.tsx";
 import type { Notice } from "../state/types.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
@@ -7,7 +8,7 @@ import styles from "./Notices.module.css";
 export function Notices() {
   const notices = useSandbox((state) => state.session.notices);
   return (
-    <section className={styles.notices} aria-label="Messages" aria-live="polite">
+    <section className={styles.notices} aria-label={sayPage("notices.messages")} aria-live="polite">
       {notices.map((notice) => (
         <NoticeSlip key={notice.id} notice={notice} />
       ))}
@@ -39,7 +40,13 @@ function NoticeSlip({ notice }: { notice: Notice }) {
           />
         )}
       </div>
-      <Button tone="quiet" icon="close" iconOnly label="Close this message" onClick={() => dismiss(notice.id)} />
+      <Button
+        tone="quiet"
+        icon="close"
+        iconOnly
+        label={sayPage("notices.closeMessage")}
+        onClick={() => dismiss(notice.id)}
+      />
     </div>
   );
 }

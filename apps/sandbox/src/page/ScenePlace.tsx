@@ -1,3 +1,4 @@
+import { sayPage } from "@secondline/words/page/page";
 import { Component, type ReactNode, useEffect, useMemo, useRef, useState } from "react";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import type { Theme } from "../design/palette.ts";
@@ -68,7 +69,7 @@ function useWeakPlace() {
 }
 
 function taken({ current: take }: SnapshotPlace): SceneSnapshot {
-  if (!take) throw new Error("the scene could not be drawn");
+  if (!take) throw new Error(sayPage("scenePlace.sceneCouldNot"));
   return take();
 }
 
@@ -78,7 +79,7 @@ function Waiting() {
   return (
     <div className={styles.waiting}>
       <RigSketch rig={rig} editing={undefined} />
-      <p>{coming ? "The fall appears here as soon as it is computed." : "There is no computed fall to show."}</p>
+      <p>{coming ? sayPage("scenePlace.fallAppearsHere") : sayPage("scenePlace.thereNoComputed")}</p>
     </div>
   );
 }
@@ -93,7 +94,7 @@ class SceneGuard extends Component<{ children: ReactNode }, { message: string | 
     if (this.state.message === undefined) return this.props.children;
     return (
       <div className={styles.waiting} role="alert">
-        <p>The scene could not be drawn ({this.state.message}). Numbers and traces are not affected.</p>
+        <p>{sayPage("scenePlace.sceneCouldNot2", { message: this.state.message })}</p>
       </div>
     );
   }

@@ -1,3 +1,4 @@
+import { sayPage } from "@secondline/words/page/page";
 import { lazy, useMemo } from "react";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { Later } from "../design/Later.tsx";
@@ -32,11 +33,11 @@ export function TimePlace({ clock, theme, compact }: Props) {
   const name = shown ? `${shown.assessed.rig.name} ${words.eventTitle(shown.assessed.rig, shown.whatIf)}` : "";
   const ready = useSoon(current !== undefined, 2);
   const coming = useFallIsComing();
-  const comes = <p className={styles.none}>Forces over time appear here with the fall.</p>;
+  const comes = <p className={styles.none}>{sayPage("timePlace.forcesOverTime")}</p>;
   if (!current || !ready)
-    return current || coming ? comes : <p className={styles.none}>There are no forces to show.</p>;
+    return current || coming ? comes : <p className={styles.none}>{sayPage("timePlace.thereNoForces")}</p>;
   return (
-    <Later what="What draws forces over time" fallback={comes}>
+    <Later what={sayPage("timePlace.whatDrawsForces")} fallback={comes}>
       <TimeStrip
         recording={current}
         previous={compare ? previous : undefined}

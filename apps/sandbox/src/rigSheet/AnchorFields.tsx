@@ -1,5 +1,6 @@
 import { fieldAt, valueAt } from "@secondline/rig";
 import { newRigWords } from "@secondline/words/newRig";
+import { sayRigSheet } from "@secondline/words/page/rigSheet";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { MeasuredLegs } from "../measure/MeasuredLegs.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
@@ -17,8 +18,8 @@ export function AnchorFields({ anchor }: { anchor: "anchorA" | "anchorB" }) {
       <RigField path={`${anchor}.legLength`} />
       <RigField path={`${anchor}.axisAngle`} help />
       <RigField path={`${anchor}.stiffness`} help />
-      <Parts at={`${anchor}.points`} noun="rock point" kind="bolt" least={1} />
-      <Parts at={`${anchor}.hardware`} noun="piece of hardware" kind="shackle" least={0} />
+      <Parts at={`${anchor}.points`} noun={sayRigSheet("anchorFields.rockPoint")} kind="bolt" least={1} />
+      <Parts at={`${anchor}.hardware`} noun={sayRigSheet("anchorFields.pieceHardware")} kind="shackle" least={0} />
     </>
   );
 }
@@ -83,7 +84,9 @@ function PartKind({ at }: { at: string }) {
     <>
       <ChoiceOfKind
         at={at}
-        onChange={(kind) => edit(at, { ...(kind === "sling" ? part : other), kind }, "Kind of part")}
+        onChange={(kind) =>
+          edit(at, { ...(kind === "sling" ? part : other), kind }, sayRigSheet("anchorFields.kindPart"))
+        }
       />
       {(part?.kind === "sling" || part?.rigged !== undefined) && <RigField path={`${at}.rigged`} />}
     </>

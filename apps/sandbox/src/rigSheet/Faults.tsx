@@ -1,4 +1,5 @@
 import { groupName } from "@secondline/rig";
+import { sayRigSheet } from "@secondline/words/page/rigSheet";
 import { useSandbox } from "../state/useSandbox.ts";
 import styles from "./Faults.module.css";
 
@@ -7,8 +8,8 @@ export function Faults() {
   const issues = useSandbox((state) => state.document.issues);
   if (issues.length === 0) return null;
   return (
-    <section className={styles.faults} aria-label="To put right">
-      <h3 className={styles.heading}>To put right</h3>
+    <section className={styles.faults} aria-label={sayRigSheet("faults.putRight")}>
+      <h3 className={styles.heading}>{sayRigSheet("faults.putRight")}</h3>
       <ul>
         {issues.map((issue) => (
           <li key={`${issue.path} ${issue.message}`}>
@@ -17,7 +18,7 @@ export function Faults() {
           </li>
         ))}
       </ul>
-      <p className={styles.kept}>Results are those of the last rig without faults.</p>
+      <p className={styles.kept}>{sayRigSheet("faults.resultsThoseLast")}</p>
     </section>
   );
 }

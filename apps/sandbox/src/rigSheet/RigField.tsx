@@ -9,6 +9,7 @@ import {
   stocksIn,
   valueAt,
 } from "@secondline/rig";
+import { sayRigSheet } from "@secondline/words/page/rigSheet";
 import { Choice } from "../design/Choice.tsx";
 import { RangeSlider } from "../design/RangeSlider.tsx";
 import { TextField } from "../design/TextField.tsx";
@@ -185,9 +186,9 @@ function Stock({ path, name }: { path: string; name: string }) {
 }
 
 const ANSWERS = [
-  { value: "", label: "Not said" },
-  { value: "no", label: "No" },
-  { value: "yes", label: "Yes" },
+  { value: "", label: sayRigSheet("rigField.notSaid") },
+  { value: "no", label: sayRigSheet("rigField.no") },
+  { value: "yes", label: sayRigSheet("rigField.yes") },
 ] as const;
 
 /** "No" is an answer, and more than no answer: what is not said counts at its worst. */

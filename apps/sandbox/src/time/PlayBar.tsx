@@ -1,4 +1,5 @@
 import { quantity } from "@secondline/words";
+import { sayTime } from "@secondline/words/page/time";
 import { type PlaybackClock, SPEEDS, type Speed } from "../clock/playbackClock.ts";
 import { useClock } from "../clock/useClock.ts";
 import { Choice } from "../design/Choice.tsx";
@@ -20,7 +21,7 @@ export function PlayBar({ clock, act, measure, compact }: Props) {
   const looping = useClock(clock, (state) => state.loop !== null);
   const speed = useClock(clock, (state) => state.speed);
   return (
-    <section className={styles.playBar} aria-label="Playback">
+    <section className={styles.playBar} aria-label={sayTime("playBar.playback")}>
       <TimeReadout clock={clock} measure={measure} />
       <div className={styles.playRow}>
         <TimeButton
@@ -51,7 +52,7 @@ export function PlayBar({ clock, act, measure, compact }: Props) {
       <div className={styles.speedRow}>
         <Choice<string>
           inline
-          label="Speed"
+          label={sayTime("playBar.speed")}
           value={String(speed)}
           options={SPEED_OPTIONS}
           onChange={(value) => clock.setSpeed(SPEEDS.find((known) => String(known) === value) ?? speed)}
@@ -84,7 +85,7 @@ export function PlayBar({ clock, act, measure, compact }: Props) {
 const SPEED_OPTIONS = SPEEDS.map((speed) => ({ value: String(speed), label: speedWords(speed) }));
 
 function speedWords(speed: Speed): string {
-  return speed === 1 ? "1× speed" : `1/${Math.round(1 / speed)} speed`;
+  return sayTime("playBar.speed2", { speed, round: Math.round(1 / speed) });
 }
 
 /** Where the cursor stands, in large figures, and how far that is from the second cursor. */
@@ -96,7 +97,7 @@ function TimeReadout({ clock, measure }: Pick<Props, "clock" | "measure">) {
       <span className={styles.bigTime}>{quantity.seconds(time, 3)}</span>
       <span className={styles.ofRun}>
         {measure === null
-          ? `of ${quantity.seconds(duration)}`
+          ? sayTime("playBar.of", { seconds: quantity.seconds(duration) })
           : `${time >= measure ? "+" : ""}${quantity.seconds(time - measure, 3)}`}
       </span>
     </p>

@@ -1,3 +1,4 @@
+import { sayTime } from "@secondline/words/page/time";
 import { useState } from "react";
 import { TextField } from "../design/TextField.tsx";
 import styles from "./NumbersPanel.module.css";
@@ -31,7 +32,8 @@ export function RangeFields({ range, duration, digits, onRange }: Props) {
   );
   return (
     <div className={styles.rangeFields}>
-      Seconds {field("from", "From, in seconds")} to {field("to", "To, in seconds")} of {duration.toFixed(2)}
+      {sayTime("rangeFields.seconds")} {field("from", sayTime("rangeFields.from"))} {sayTime("rangeFields.to")}{" "}
+      {field("to", sayTime("rangeFields.toField"))} {sayTime("rangeFields.of", { duration: duration.toFixed(2) })}
     </div>
   );
 }

@@ -3,6 +3,7 @@ import type { Recording } from "@secondline/engine";
 import type { TraceBand } from "@secondline/scenarios";
 import { type BreaksTold, capital, quantity } from "@secondline/words";
 import { bandSentence } from "@secondline/words/draws";
+import { sayTime } from "@secondline/words/page/time";
 import { useId, useMemo, useState } from "react";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { beforeSentence, forcesSentence, unloadedSentence } from "./describe.ts";
@@ -113,7 +114,7 @@ const TABS: readonly Tab[] = ["forces", "energy", "numbers"];
 
 function TabNames() {
   return (
-    <Tabs.List className={styles.tabs} aria-label="What to see over time">
+    <Tabs.List className={styles.tabs} aria-label={sayTime("timeStrip.whatSeeOver")}>
       {TABS.map((tab) => (
         <Tabs.Tab key={tab} className={styles.tab} value={tab}>
           {capital(tab)}

@@ -1,4 +1,5 @@
 import type { Outcome } from "@secondline/scenarios";
+import { sayVerdict } from "@secondline/words/page/verdict";
 import { Button } from "../design/Button.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
@@ -18,7 +19,7 @@ export function VerdictMore({ outcome }: { outcome: Outcome }) {
   return (
     <div>
       <p className={styles.further}>
-        <Button label="How far can I go?" onClick={() => look({ view: "howFar" })} />
+        <Button label={sayVerdict("verdictMore.howFarCan")} onClick={() => look({ view: "howFar" })} />
       </p>
       {notes.length > 0 && (
         <Disclosure title={words.say("head.notes")}>
@@ -30,7 +31,7 @@ export function VerdictMore({ outcome }: { outcome: Outcome }) {
         </Disclosure>
       )}
       {reasons.length > 1 && (
-        <Disclosure title={`All ${reasons.length} reasons`}>
+        <Disclosure title={sayVerdict("verdictMore.allReasons", { count: reasons.length })}>
           <ul className={styles.bases}>
             {reasons
               .map((reason) => words.reason(rig, outcome, reason))
@@ -40,7 +41,7 @@ export function VerdictMore({ outcome }: { outcome: Outcome }) {
           </ul>
         </Disclosure>
       )}
-      <Disclosure title={`One part gone: ${count} of ${singles.length} have no second`}>
+      <Disclosure title={sayVerdict("verdictMore.onePartGone", { count, count2: singles.length })}>
         <Singles {...{ outcome, rig }} />
       </Disclosure>
       {followUps.length > 0 && (
@@ -48,10 +49,10 @@ export function VerdictMore({ outcome }: { outcome: Outcome }) {
           <FollowUps {...{ outcome, rig }} />
         </Disclosure>
       )}
-      <Disclosure title={`The ${outcome.whatIfs.length} what-ifs`}>
+      <Disclosure title={sayVerdict("verdictMore.whatIfs", { count: outcome.whatIfs.length })}>
         <WhatIfList outcome={outcome} />
       </Disclosure>
-      <Disclosure title="What the verdict rests on">
+      <Disclosure title={sayVerdict("verdictMore.whatVerdictRests")}>
         <ul className={styles.bases}>
           {outcome.weakestBases.map((basis) => (
             <li key={`${basis.kind}${basis.note}`}>

@@ -1,5 +1,6 @@
 import { scaleOf } from "@secondline/figures";
 import { formatLength } from "@secondline/rig";
+import { sayWear } from "@secondline/words/page/wear";
 import { type KeyboardEvent, useEffect, useId, useMemo, useRef, useState } from "react";
 import { useFrameSize } from "../time/index.ts";
 import { quantity } from "../words.ts";
@@ -78,7 +79,7 @@ function Drawing({ facts, wide, id, along, entries, width }: DrawingProps) {
       height={bottom + 40}
       viewBox={`0 0 ${width} ${bottom + 40}`}
       role="group"
-      aria-label={`${state.name}, from its marked end`}
+      aria-label={sayWear("alongFigure.markedEnd", { name: state.name })}
     >
       <Patterns id={id} />
       <clipPath id={`${id}-sight`}>
@@ -121,15 +122,24 @@ function useGestures({ along, left, width }: { along: Along; left: number; width
 
 function captionOf({ state, zones, needed, stock }: WebbingFacts): string {
   const { placement } = state;
-  const sun = "Sun and age are taken as equal over the whole length; the record knows no better.";
-  if (!stock) return `What it holds is not drawn: choose what it is made of. ${sun}`;
+  const sun = sayWear("alongFigure.sunAgeTaken");
+  if (!stock) return sayWear("alongFigure.whatHoldsNot", { sun });
   const worst = weakest(placement ? zonesWithin(zones, placement.from, placement.to) : zones);
   if (!worst) return sun;
-  const where = `Weakest ${placement ? "inside the loaded span" : "place"}: ${formatLength((worst.from + worst.to) / 2)} from the marked end, ${zoneWords(worst)}; it rests on: ${basisKinds(worst)}.`;
+  const where = sayWear("alongFigure.weakestMarkedEnd", {
+    value: placement ? sayWear("alongFigure.insideLoadedSpan") : "place",
+    formatLength: formatLength((worst.from + worst.to) / 2),
+    zoneWords: zoneWords(worst),
+    basisKinds: basisKinds(worst),
+  });
   const need = needed
-    ? ` Needed where most is asked of this line: ${quantity.load(needed.needed)}, which is ${quantity.load(needed.demand)}, what 95 % of such falls stay under, times ${quantity.required(needed.required)}.`
+    ? sayWear("alongFigure.neededWhereMost", {
+        load: quantity.load(needed.needed),
+        load2: quantity.load(needed.demand),
+        required: quantity.required(needed.required),
+      })
     : placement
-      ? " What it must hold is not known here: the rig it hangs in is not the one in hand, or its verdict is not computed yet."
+      ? sayWear("alongFigure.whatMustHold")
       : "";
   return `${where}${need} ${sun}`;
 }

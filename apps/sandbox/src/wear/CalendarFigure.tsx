@@ -1,4 +1,5 @@
 import { scaleOf } from "@secondline/figures";
+import { sayWear } from "@secondline/words/page/wear";
 import { useId, useMemo, useRef, useState } from "react";
 import { useFrameSize } from "../time/index.ts";
 import { DatedGrip, OnLine } from "./CalendarGrips.tsx";
@@ -60,7 +61,7 @@ function Drawing({ wide, mark, width }: { wide: boolean; mark: TakeDownMark | un
       height={bottom + 30}
       viewBox={`0 0 ${width} ${bottom + 30}`}
       role="group"
-      aria-label="Calendar of entries"
+      aria-label={sayWear("calendarFigure.calendarEntries")}
     >
       <Patterns id={id} />
       <Ticks {...{ x, bottom, wide, width }} />
@@ -68,11 +69,11 @@ function Drawing({ wide, mark, width }: { wide: boolean; mark: TakeDownMark | un
       <Stays entries={entries} {...{ x, wide, today, id }} />
       {wide && (
         <text className={styles.lane} x={0} y={top + 18}>
-          Entries
+          {sayWear("calendarFigure.entries")}
         </text>
       )}
       <Grip
-        label="The day that is shown"
+        label={sayWear("calendarFigure.dayShown")}
         text={dateWords(on)}
         value={today}
         min={Math.ceil(span[0])}

@@ -1,4 +1,5 @@
 import type { Scale } from "@secondline/figures";
+import { sayWear } from "@secondline/words/page/wear";
 import { staysOf } from "./calendar.ts";
 import { calendarTicks, dateWords, isoOf } from "./days.ts";
 import styles from "./figures.module.css";
@@ -50,7 +51,7 @@ export function Stays({
     <g>
       {wide && (
         <text className={styles.lane} x={0} y={HEAD + 15}>
-          Outside
+          {sayWear("calendarPaper.outside")}
         </text>
       )}
       {staysOf(entries).map(({ from, to, label }) => {
@@ -60,7 +61,13 @@ export function Stays({
         const shown = label.length <= letters ? label : `${label.slice(0, Math.max(0, letters - 1))}…`;
         return (
           <g key={from}>
-            <title>{`${label}, ${dateWords(isoOf(from))} to ${to === undefined ? "now" : dateWords(isoOf(to))}`}</title>
+            <title>
+              {sayWear("calendarPaper.to", {
+                label,
+                dateWords: dateWords(isoOf(from)),
+                value: to === undefined ? "now" : dateWords(isoOf(to)),
+              })}
+            </title>
             <rect
               x={left}
               y={HEAD}

@@ -1,3 +1,4 @@
+import { sayRecord } from "@secondline/words/page/record";
 import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
 import { TextField } from "../design/TextField.tsx";
@@ -29,7 +30,7 @@ export function EntryForm({ entry: index }: { entry: number }) {
   const path = `${ownerPath(owner)}.entries[${index}]`;
   const put = (next: WrittenEntry, group?: string) => {
     const after = replaceEntry(written, owner, index, next);
-    edit(after.record, `${kind?.label ?? entry.event} changed`, group);
+    edit(after.record, sayRecord("entryForm.changed", { value: kind?.label ?? entry.event }), group);
     look({ entry: after.entry });
   };
   function closeAt(next: number): void {
@@ -44,14 +45,14 @@ export function EntryForm({ entry: index }: { entry: number }) {
     // biome-ignore lint/a11y/noStaticElementInteractions: Escape, wherever in the form the keyboard is
     <div className={styles.form} onKeyDown={onEscape(close)}>
       <Choice
-        label="What happened"
+        label={sayRecord("entryForm.whatHappened")}
         value={entry.event}
         options={kinds.map(({ event, label }) => ({ value: event, label }))}
         onChange={(event) => put(asKind(entry, kinds, event, rigName))}
       />
       <Messages messages={[...messages("event"), ...own]} />
       <DateField
-        label="On"
+        label={sayRecord("entryForm.on")}
         value={entry.date}
         messages={messages("date")}
         onChange={(date) => put({ ...entry, date }, `${path}.date`)}
@@ -69,14 +70,14 @@ export function EntryForm({ entry: index }: { entry: number }) {
         <Button
           tone="quiet"
           icon="bin"
-          label="Remove"
+          label={sayRecord("entryForm.remove")}
           onClick={() => {
-            edit(removeEntry(written, owner, index), `${kind?.label ?? "entry"} removed`);
-            announce("The entry was removed. Undo brings it back.");
+            edit(removeEntry(written, owner, index), sayRecord("entryForm.removed", { value: kind?.label ?? "entry" }));
+            announce(sayRecord("entryForm.entryRemovedUndo"));
             closeAt(Math.min(index, entriesOf(written, owner).length - 2));
           }}
         />
-        <Button label="Done" onClick={close} />
+        <Button label={sayRecord("entryForm.done")} onClick={close} />
       </div>
     </div>
   );
@@ -175,8 +176,8 @@ function Sides({
   return (
     <fieldset className={styles.sides}>
       <legend>{label}</legend>
-      <Tick label="At A" checked={value.includes("A")} onChange={(on) => toggle("A", on)} />
-      <Tick label="At B" checked={value.includes("B")} onChange={(on) => toggle("B", on)} />
+      <Tick label={sayRecord("entryForm.atA")} checked={value.includes("A")} onChange={(on) => toggle("A", on)} />
+      <Tick label={sayRecord("entryForm.b")} checked={value.includes("B")} onChange={(on) => toggle("B", on)} />
     </fieldset>
   );
 }

@@ -1,3 +1,4 @@
+import { sayWear } from "@secondline/words/page/wear";
 import { lazy, useEffect } from "react";
 import { ActionMenu } from "../design/ActionMenu.tsx";
 import { Later } from "../design/Later.tsx";
@@ -16,9 +17,9 @@ import { type WearPage, wearStoreOf } from "./wearStore.ts";
 
 /** `short`: where a phone has no room for more. */
 const PAGES: readonly { readonly page: WearPage; readonly label: string; readonly short: string }[] = [
-  { page: "record", label: "Wear record", short: "Record" },
-  { page: "log", label: "Break log", short: "Log" },
-  { page: "teardown", label: "Teardown", short: "Teardown" },
+  { page: "record", label: sayWear("wearView.wearRecord"), short: sayWear("wearView.record") },
+  { page: "log", label: sayWear("wearView.breakLog"), short: sayWear("wearView.log") },
+  { page: "teardown", label: sayWear("wearView.teardown"), short: sayWear("wearView.teardown") },
 ];
 
 const MatchColumns = lazy(async () => ({ default: (await import("./MatchColumns.tsx")).MatchColumns }));
@@ -44,7 +45,7 @@ function Pages({ wide }: { wide: boolean }) {
       <Bar entries={files.entries} wide={wide} />
       <main key={page} className={styles.page} aria-label={PAGES.find((one) => one.page === page)!.label}>
         {files.matching && (
-          <Later what="What matches columns">
+          <Later what={sayWear("wearView.whatMatchesColumns")}>
             <MatchColumns
               key={files.matching.file}
               {...files.matching}
@@ -59,7 +60,7 @@ function Pages({ wide }: { wide: boolean }) {
         {page === "teardown" && <TeardownPage />}
       </main>
       <CautionFoot cautions={words.generalCautions()} />
-      {over && <div className={styles.drop}>Drop the wear record or break log to open it</div>}
+      {over && <div className={styles.drop}>{sayWear("wearView.dropWearRecord")}</div>}
     </div>
   );
 }
@@ -71,7 +72,7 @@ function Bar({ entries, wide }: { entries: Parameters<typeof ActionMenu>[0]["ent
   const { look, undo, redo } = useWearActions();
   return (
     <div className={styles.bar}>
-      <nav className={styles.tabs} aria-label="Record and log">
+      <nav className={styles.tabs} aria-label={sayWear("wearView.recordLog")}>
         {PAGES.map(({ page: name, label, short }) => (
           <button
             key={name}
@@ -86,7 +87,7 @@ function Bar({ entries, wide }: { entries: Parameters<typeof ActionMenu>[0]["ent
         ))}
       </nav>
       <UndoButtons undoable={undoable} redoable={redoable} onUndo={undo} onRedo={redo} />
-      <ActionMenu label="Records" entries={entries} />
+      <ActionMenu label={sayWear("wearView.records")} entries={entries} />
     </div>
   );
 }

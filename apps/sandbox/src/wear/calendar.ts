@@ -1,6 +1,7 @@
 /** A webbing's or part's entries on a calendar: when it hung, and what was written down on which day. */
 
 import type { Scale } from "@secondline/figures";
+import { sayRecord } from "@secondline/words/page/record";
 import { dayOf } from "./days.ts";
 import { type EntryKind, entryWords } from "./entryKinds.ts";
 import { shortLabel } from "./lanes.ts";
@@ -45,7 +46,11 @@ export function datedOf(entries: readonly WrittenEntry[], kinds: readonly EntryK
   return entries.flatMap((entry, i) => {
     const day = dayOf(entry.date);
     if (day === undefined) return [];
-    const label = HANGS.includes(entry.event) ? (entry.event === "putUp" ? "put up" : entry.event) : shortLabel(entry);
+    const label = HANGS.includes(entry.event)
+      ? entry.event === "putUp"
+        ? sayRecord("calendar.putUp")
+        : entry.event
+      : shortLabel(entry);
     return [{ entry: i, day, event: entry.event, label, words: entryWords(kinds, entry) }];
   });
 }

@@ -1,6 +1,8 @@
 /** What lies where on a webbing, in lanes of its own kind: riggings, falls, clamps, stitching and damage. */
+
 import { formatMonths } from "@secondline/rig";
 import type { WebbingState } from "@secondline/strength";
+import { sayRecord } from "@secondline/words/page/record";
 import { dateWords } from "./days.ts";
 import { entryWords, placeOf, type Stretch, WEBBING_KINDS } from "./entryKinds.ts";
 import type { WrittenEntry } from "./work.ts";
@@ -46,10 +48,10 @@ export function lanesOf(entries: readonly WrittenEntry[], state: WebbingState, o
     items: items.filter((item) => kinds.includes(item.kind)),
   });
   return [
-    lane("Hung", "span"),
-    lane("Falls", "falls"),
-    lane("Clamps", "clamp"),
-    lane("Sewn, damaged", "sewn", "damage"),
+    lane(sayRecord("lanes.hung"), "span"),
+    lane(sayRecord("lanes.falls"), "falls"),
+    lane(sayRecord("lanes.clamps"), "clamp"),
+    lane(sayRecord("lanes.sewnDamaged"), "sewn", "damage"),
   ].filter(({ items: own }) => own.length > 0);
 }
 
@@ -78,21 +80,21 @@ export function shortLabel(entry: WrittenEntry): string {
   switch (entry.event) {
     case "rigged":
     case "moved":
-      return `${String(entry.rig ?? "")}${entry.line === "backup" ? ", backup" : ""}`;
+      return `${String(entry.rig ?? "")}${entry.line === "backup" ? sayRecord("lanes.backup") : ""}`;
     case "falls":
-      return `${String(entry.falls ?? "?")} falls`;
+      return sayRecord("lanes.falls2", { value: String(entry.falls ?? "?") });
     case "clamped":
       return "clamped";
     case "damage":
       return String(entry.kind ?? "damage");
     case "retensioned":
-      return `${String(entry.pulled ?? "?")} at ${String(entry.end ?? "?")}`;
+      return sayRecord("lanes.at", { value: String(entry.pulled ?? "?"), value2: String(entry.end ?? "?") });
     case "shade":
-      return `light ${String(entry.sun ?? "?")}`;
+      return sayRecord("lanes.light", { value: String(entry.sun ?? "?") });
     case "wet":
       return entry.wet === true ? "wet" : "dry";
     case "takenDown":
-      return "taken down";
+      return sayRecord("lanes.takenDown");
     case "cutToLength":
       return "cut";
     case "storm":
@@ -101,13 +103,13 @@ export function shortLabel(entry: WrittenEntry): string {
       return "edge";
     case "hotRing":
     case "ranHot":
-      return "ran hot";
+      return sayRecord("lanes.ranHot");
     case "hardFall":
-      return "hard fall";
+      return sayRecord("lanes.hardFall");
     case "tensionReading":
       return String(entry.tension ?? "tension");
     case "sagReading":
-      return `sag ${String(entry.sag ?? "?")}`;
+      return sayRecord("lanes.sag", { value: String(entry.sag ?? "?") });
     case "inspected":
       return String(entry.judgement ?? "inspected");
     default:
@@ -121,15 +123,19 @@ function weblocks({ marks }: WebbingState): LaneItem[] {
     const now = mark.until === undefined;
     const time = formatMonths(mark.months);
     const name = now
-      ? `In a weblock since ${dateWords(mark.since.toString())}`
-      : `Mark of ${time} in a weblock, ${dateWords(mark.since.toString())} to ${dateWords(mark.until.toString())}`;
+      ? sayRecord("lanes.weblockSince", { dateWords: dateWords(mark.since.toString()) })
+      : sayRecord("lanes.markWeblock", {
+          time,
+          dateWords: dateWords(mark.since.toString()),
+          dateWords2: dateWords(mark.until.toString()),
+        });
     return [
       {
         key: `weblock ${i}`,
         kind: "clamp",
         from: mark.from,
         to: mark.to,
-        label: now ? `${time}, still` : time,
+        label: now ? sayRecord("lanes.still", { time }) : time,
         name,
         ends: false,
         later: false,

@@ -1,3 +1,4 @@
+import { sayRecord } from "@secondline/words/page/record";
 import { useRef } from "react";
 import { entriesOf, type Grip as GripEnd, movePlace, replaceEntry } from "./entryEdits.ts";
 import { placeOf } from "./entryKinds.ts";
@@ -22,7 +23,11 @@ export function useMovedEntry({ sight, length, whole, set }: Along) {
       const before = entriesOf(record, owner)[entry];
       if (!before) return;
       const after = movePlace(before, metres, length, end);
-      edit(replaceEntry(record, owner, entry, after).record, "an entry moved along the webbing", `move ${entry}`);
+      edit(
+        replaceEntry(record, owner, entry, after).record,
+        sayRecord("useMovedEntry.entryMovedAlong"),
+        `move ${entry}`,
+      );
       const place = placeOf(after);
       if (place && !whole) set(following(sight, place, length));
     },

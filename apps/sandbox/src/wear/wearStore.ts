@@ -1,5 +1,7 @@
 /** The wear view's state: its work with undo, what of it can be read, and what is looked at. */
+
 import { type BreakTest, readBreakLog, readWearRecord, type WearRecord } from "@secondline/strength";
+import { sayWear } from "@secondline/words/page/wear";
 import { createStore, type StoreApi } from "zustand/vanilla";
 import { closeGroup, type History, record as recordStep, redo, startHistory, undo } from "../state/history.ts";
 import type { Sandbox } from "../state/sandbox.ts";
@@ -122,7 +124,7 @@ export function createWearStore(
     },
     addTest(test) {
       const { log } = present();
-      takeOver(step({ log: { ...log, tests: [...log.tests, test] } }, "a break test added"));
+      takeOver(step({ log: { ...log, tests: [...log.tests, test] } }, sayWear("wearStore.breakTestAdded")));
     },
     changeTest(index, test) {
       const { log } = present();
@@ -131,11 +133,16 @@ export function createWearStore(
       // Where it came from, and that it is made up, does not change with what is written in it.
       const { line, invented } = old;
       const kept = { ...(line === undefined ? {} : { line }), ...(invented ? { invented } : {}) };
-      takeOver(step({ log: { ...log, tests: log.tests.with(index, { ...test, ...kept }) } }, "a break test changed"));
+      takeOver(
+        step(
+          { log: { ...log, tests: log.tests.with(index, { ...test, ...kept }) } },
+          sayWear("wearStore.breakTestChanged"),
+        ),
+      );
     },
     removeTest(index) {
       const { log } = present();
-      takeOver(step({ log: { ...log, tests: log.tests.toSpliced(index, 1) } }, "a break test removed"));
+      takeOver(step({ log: { ...log, tests: log.tests.toSpliced(index, 1) } }, sayWear("wearStore.breakTestRemoved")));
     },
     undo: () => takeOver(undo(getState().history)),
     redo: () => takeOver(redo(getState().history)),
@@ -160,7 +167,7 @@ export function latestDay(record: WrittenRecord): string {
 export function exampleLog(): BreakLog {
   const read = readBreakLog(EXAMPLE_LOG_TEXT);
   if (!read.ok) return NO_LOG;
-  return { name: "Example break log", invented: saysInvented(EXAMPLE_LOG_TEXT), tests: read.tests };
+  return { name: sayWear("wearStore.exampleBreakLog"), invented: saysInvented(EXAMPLE_LOG_TEXT), tests: read.tests };
 }
 
 export const exampleWork = (): WearWork => ({ record: EXAMPLE_RECORD, log: exampleLog(), stocks: {} });

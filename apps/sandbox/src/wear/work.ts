@@ -1,5 +1,7 @@
 /** What the wear view keeps: the record as written, the break log, and the few choices that belong to them. */
+
 import type { BreakTest } from "@secondline/strength";
+import { sayWear } from "@secondline/words/page/wear";
 import breakLogText from "../../../../demo-data/break-log.csv?raw";
 import recordText from "../../../../demo-data/old-rig-wear.json?raw";
 
@@ -61,8 +63,13 @@ export interface EarlierWear {
 export const EXAMPLE_RECORD = JSON.parse(recordText) as WrittenRecord;
 export const EXAMPLE_LOG_TEXT = breakLogText;
 
-export const NEW_RECORD: WrittenRecord = { secondline: "wear/1", name: "Wear record", webbings: [], parts: [] };
-export const NO_LOG: BreakLog = { name: "Break log", invented: false, tests: [] };
+export const NEW_RECORD: WrittenRecord = {
+  secondline: "wear/1",
+  name: sayWear("work.wearRecord"),
+  webbings: [],
+  parts: [],
+};
+export const NO_LOG: BreakLog = { name: sayWear("work.breakLog"), invented: false, tests: [] };
 
 /** Remarks at the head of a log say whether its numbers are made up. */
 export const saysInvented = (csv: string): boolean => /^\s*#[^\n]*\binvented\b/i.test(csv);
