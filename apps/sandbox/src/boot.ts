@@ -51,7 +51,7 @@ export async function boot(): Promise<Booted> {
       tone: "word",
       text: sayPage("boot.openedLink", {
         rigName: rigName(link.document),
-        value: saved ? sayPage("boot.whatYouHad") : "",
+        before: saved ? sayPage("boot.whatYouHad") : "",
       }),
     });
   } else if (link.kind === "broken") {

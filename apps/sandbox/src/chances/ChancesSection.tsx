@@ -32,10 +32,10 @@ export function ChancesSection({ outcome }: { outcome: Outcome }) {
       {work.kind === "busy" && (
         <Meter done={work.progress.done} doing={chanceWords.chanceWorking(rig, work.progress)} />
       )}
-      {work.kind === "stopped" && <p className={styles.note}>{sayChances("chancesSection.chancesNotWorked")}</p>}
+      {work.kind === "stopped" && <p className={styles.note}>{sayChances("chancesSection.notToEnd")}</p>}
       {work.kind === "failed" && (
         <p className={styles.note} role="alert">
-          {sayChances("chancesSection.chancesNotWorked2", { message: work.message })}
+          {sayChances("chancesSection.notWorkedOut", { message: work.message })}
         </p>
       )}
       {found && <Found {...found} stale={stale} />}
@@ -59,7 +59,7 @@ function AtAGlance({ outcome, assessed }: { outcome: Outcome; assessed: Assessed
 
 const RUNS_TO_CHOOSE = RUNS.map((runs) => ({
   value: String(runs),
-  label: sayChances("chancesSection.draws", { runs }),
+  label: sayChances("chancesSection.drawsMade", { runs }),
 }));
 
 /** One button starts and stops, so that whoever pressed it stays on it. */
@@ -81,7 +81,7 @@ function Ask({ options, chosen, runs, desk, workOut, faulty, work }: ChancesInHa
           disabled={faulty && !busy}
         />
         <Choice
-          label={sayChances("chancesSection.draws2")}
+          label={sayChances("chancesSection.draws")}
           compact
           value={String(runs)}
           options={RUNS_TO_CHOOSE}

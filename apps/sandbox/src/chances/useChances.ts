@@ -64,7 +64,7 @@ export function useChances(outcome: Outcome): ChancesInHand {
           chances: chanceWords.chances(rig, chances),
         }),
       );
-    } else if (desk.store.getState().work.kind === "stopped") announce(sayChances("useChances.workingOutChances2"));
+    } else if (desk.store.getState().work.kind === "stopped") announce(sayChances("useChances.stopped"));
   };
   return {
     desk,

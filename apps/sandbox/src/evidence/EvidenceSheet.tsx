@@ -29,9 +29,9 @@ export default function EvidenceSheet({ open, onClose }: Props) {
           {sayEvidence("evidenceSheet.checksAgainstNumbers", {
             outside: counts.outside,
             printed: kinds.printed,
-            kinds: kinds["second hand"],
-            kinds2: kinds["from memory"],
-            kinds3: kinds["other program"],
+            secondHand: kinds["second hand"],
+            memory: kinds["from memory"],
+            programs: kinds["other program"],
             lineProgram: counts.lineProgram,
             computed: kinds.computed,
             disagree: counts.disagree,
@@ -48,8 +48,8 @@ export default function EvidenceSheet({ open, onClose }: Props) {
           {sayEvidence("evidenceSheet.whatPartStill", {
             strengths,
             published: counts.constants.published,
-            constants: counts.constants["seen second hand"],
-            constants2: counts.constants["from memory"],
+            secondHand: counts.constants["seen second hand"],
+            memory: counts.constants["from memory"],
             assumed,
           })}
         </p>

@@ -92,13 +92,13 @@ export function plotPicture(request: PlotRequest, { state, theme, date }: Pictur
   const { from, to } = request.range;
   const what = request.forces
     ? sayFiles("savePicture.forcesOverTime", {
-        value:
+        reading:
           request.forces.reading === "raw"
             ? sayFiles("savePicture.everySampleComputed")
             : sayFiles("savePicture.loadCellReports"),
       })
     : sayFiles("savePicture.whereEnergyFall");
-  const seen = sayFiles("savePicture.to", { what, seconds: quantity.seconds(from), seconds2: quantity.seconds(to) });
+  const seen = sayFiles("savePicture.to", { what, from: quantity.seconds(from), to: quantity.seconds(to) });
   const palette = PALETTES[theme];
   return { words: runWords(state, run.shown, seen, date), palette, body: plotBody(request, palette) };
 }

@@ -126,7 +126,7 @@ function checkSession(session: unknown): { session: Partial<SessionSlice>; lost:
 const listed = (words: readonly string[]): string =>
   words.length < 2
     ? (words[0] ?? "")
-    : sayFiles("savedWork.and", { list: words.slice(0, -1).join(", "), words: words.at(-1)! });
+    : sayFiles("savedWork.and", { list: words.slice(0, -1).join(", "), last: words.at(-1)! });
 
 /** What was kept may be anything that a browser can keep, also what JSON cannot say. */
 function textOf(saved: unknown): string {

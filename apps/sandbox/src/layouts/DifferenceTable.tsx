@@ -29,8 +29,8 @@ export const DifferenceTable = memo(function DifferenceTable({ list }: { list: r
   const counts = [...new Set(verdicts.map((one) => one?.search.of))];
   const scope =
     counts.length === 1 && counts[0]
-      ? sayLayouts("differenceTable.overEveryWhat", { counts: counts[0] })
-      : sayLayouts("differenceTable.overEveryWhat2");
+      ? sayLayouts("differenceTable.overCounted", { counts: counts[0] })
+      : sayLayouts("differenceTable.overEvery");
   return (
     <section className={styles.place} aria-label={sayLayouts("differenceTable.differences")}>
       <h3 className={styles.title}>{sayLayouts("differenceTable.whatDiffers")}</h3>

@@ -45,7 +45,7 @@ export function LayoutDifferences({ place, first }: Props) {
             </li>
           ))}
           {changes.length > MOST_CHANGES && (
-            <li>{sayLayouts("layoutDifferences.moreEntriesAnother", { value: changes.length - MOST_CHANGES })}</li>
+            <li>{sayLayouts("layoutDifferences.moreEntriesAnother", { count: changes.length - MOST_CHANGES })}</li>
           )}
         </ul>
       )}
@@ -56,8 +56,8 @@ export function LayoutDifferences({ place, first }: Props) {
             {outcome.verdict !== base.verdict && (
               <li>
                 {sayLayouts("layoutDifferences.verdictInstead", {
-                  verdictWord: words.verdictWord(outcome),
-                  verdictWord2: words.verdictWord(base),
+                  now: words.verdictWord(outcome),
+                  before: words.verdictWord(base),
                 })}
               </li>
             )}

@@ -57,7 +57,7 @@ export function LayoutHead({ layout, place, first, full, onEdit, onDuplicate, on
           <TraceSample look={LOOKS[place]!} /> {place === 0 ? sayLayouts("layoutHead.rigHand") : roleWords(changes)}
         </p>
       </div>
-      <Button label={sayLayouts("layoutHead.change2", { letter })} onClick={onEdit} />
+      <Button label={sayLayouts("layoutHead.changeLayout", { letter })} onClick={onEdit} />
       <ActionMenu label={sayLayouts("layoutHead.moreLayout", { letter })} icon="menu" iconOnly entries={entries} />
     </header>
   );

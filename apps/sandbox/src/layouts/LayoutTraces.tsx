@@ -42,9 +42,9 @@ export const LayoutTraces = memo(function LayoutTraces({ clock, recordings, wide
   const { ref, size } = useFrameSize<HTMLDivElement>();
   const label = COMPARED.find(({ id }) => id === trace)!.label;
   return (
-    <section className={styles.traces} aria-label={sayLayouts("layoutTraces.forceOverTime")}>
+    <section className={styles.traces} aria-label={sayLayouts("layoutTraces.forceOfAll")}>
       <div className={styles.head}>
-        <h3 className={styles.title}>{sayLayouts("layoutTraces.forceOverTime2")}</h3>
+        <h3 className={styles.title}>{sayLayouts("layoutTraces.forceOverTime")}</h3>
         <Choice<ComparedId>
           compact
           label={sayLayouts("layoutTraces.force")}

@@ -12,7 +12,7 @@ import styles from "./PlayStrip.module.css";
 const FOLLOW = 50;
 const SPEED_OPTIONS = SPEEDS.map((speed) => ({
   value: String(speed),
-  label: sayLayouts("playStrip.speed", { speed, round: Math.round(1 / speed) }),
+  label: sayLayouts("playStrip.speedOf", { speed, share: Math.round(1 / speed) }),
 }));
 
 /** Play, pause, scrub and speed in one line, for views where several pictures or a single one share a clock. */
@@ -49,7 +49,7 @@ export function PlayStrip({ clock }: { clock: PlaybackClock }) {
       <span className={styles.time}>{quantity.seconds(time)}</span>
       <Choice<string>
         compact
-        label={sayLayouts("playStrip.speed2")}
+        label={sayLayouts("playStrip.speed")}
         value={String(speed)}
         options={SPEED_OPTIONS}
         onChange={(value) => clock.setSpeed(SPEEDS.find((known) => String(known) === value) ?? (speed as Speed))}

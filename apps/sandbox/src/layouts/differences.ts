@@ -97,7 +97,7 @@ export function differencesTold(rig: Rig, first: Outcome, other: Outcome): reado
     .slice(0, MOST_TOLD)
     .map((row) => {
       const { label, text } = comparisonFigure(rig, row);
-      return sayLayouts("differences.instead", { label, text: text(1), text2: text(0) });
+      return sayLayouts("differences.instead", { label, now: text(1), before: text(0) });
     });
 }
 const MOST_TOLD = 4;

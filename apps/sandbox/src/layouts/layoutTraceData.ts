@@ -8,9 +8,9 @@ import { loadedTraces, plotGrid, type TimeRange, type TraceId, traceSet, valuesO
 /** Traces that layouts can be compared in, in the order of the load's way. */
 export const COMPARED = [
   { id: "leash", label: sayLayouts("layoutTraceData.leashYourHarness") },
-  { id: "mainA", label: sayLayouts("layoutTraceData.mainLine") },
+  { id: "mainA", label: sayLayouts("layoutTraceData.mainLineA") },
   { id: "mainB", label: sayLayouts("layoutTraceData.mainLineB") },
-  { id: "backupA", label: sayLayouts("layoutTraceData.backup") },
+  { id: "backupA", label: sayLayouts("layoutTraceData.backupA") },
   { id: "backupB", label: sayLayouts("layoutTraceData.backupB") },
 ] as const satisfies readonly { readonly id: TraceId; readonly label: string }[];
 export type ComparedId = (typeof COMPARED)[number]["id"];

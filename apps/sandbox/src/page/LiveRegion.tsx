@@ -23,9 +23,9 @@ export function LiveRegion() {
         {outcome &&
           word &&
           sayPage("liveRegion.verdict", {
-            value: outcome.search.complete ? "" : sayPage("liveRegion.soFar"),
+            soFar: outcome.search.complete ? "" : sayPage("liveRegion.soFar"),
             word,
-            withoutWord: withoutWord(words.verdict(rig, outcome), word),
+            sentence: withoutWord(words.verdict(rig, outcome), word),
           })}
       </p>
       <p role="status">{said}</p>

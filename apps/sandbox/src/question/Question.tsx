@@ -177,7 +177,7 @@ function legsOf(rig: Rig): readonly { readonly value: string; readonly label: st
     if (points.length < 2) return [];
     return points.map((point, leg) => ({
       value: `${name}${leg}`,
-      label: sayPage("question.at2", { name: point.name, name2: name }),
+      label: sayPage("question.legAt", { name: point.name, anchor: name }),
     }));
   });
 }

@@ -171,7 +171,7 @@ function Spread({ at, noun, start }: { at: string; noun: string; start: object }
     <>
       <div className={styles.spread}>
         <span id={`spread-${noun}`}>
-          {sayRigSheet("backupFields.evenlySpread", { toUpperCase: noun.charAt(0).toUpperCase(), noun: noun.slice(1) })}
+          {sayRigSheet("backupFields.evenlySpread", { initial: noun.charAt(0).toUpperCase(), rest: noun.slice(1) })}
         </span>
         <Button
           icon="minus"

@@ -33,17 +33,20 @@ export function GroundFields() {
       {points.map((point, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a point is known by its place in the list
         <div key={index} className={styles.point}>
-          <RigField path={`ground[${index}][0]`} label={sayRigSheet("groundFields.point", { value: index + 1 })} />
+          <RigField
+            path={`ground[${index}][0]`}
+            label={sayRigSheet("groundFields.pointFromA", { number: index + 1 })}
+          />
           <RigField
             path={`ground[${index}][1]`}
-            label={sayRigSheet("groundFields.pointHeight", { value: index + 1 })}
+            label={sayRigSheet("groundFields.pointHeight", { number: index + 1 })}
           />
           <div className={styles.tools}>
             <Button
               tone="quiet"
               icon="plus"
               iconOnly
-              label={sayRigSheet("groundFields.addPointAfter", { value: index + 1 })}
+              label={sayRigSheet("groundFields.addPointAfter", { number: index + 1 })}
               onClick={() =>
                 put(points.toSpliced(index + 1, 0, [...point]), sayRigSheet("groundFields.groundPointAdded"))
               }
@@ -52,7 +55,7 @@ export function GroundFields() {
               tone="quiet"
               icon="bin"
               iconOnly
-              label={sayRigSheet("groundFields.removePoint", { value: index + 1 })}
+              label={sayRigSheet("groundFields.removePoint", { number: index + 1 })}
               disabled={points.length <= 2}
               onClick={() => put(points.toSpliced(index, 1), sayRigSheet("groundFields.groundPointRemoved"))}
             />

@@ -3,7 +3,7 @@ import { Condition, Own, PartList, Rated } from "./parts.tsx";
 import { RigField } from "./RigField.tsx";
 
 const KNOT_WORDS: Readonly<Record<string, string>> = {
-  ring: sayRigSheet("leashFields.ring"),
+  ring: sayRigSheet("leashFields.ringEnd"),
   harness: sayRigSheet("leashFields.harness"),
   middle: "between",
 };
@@ -22,9 +22,9 @@ export function LeashFields() {
         noun={sayRigSheet("leashFields.knot")}
         make={() => ({ kind: "figureEight", where: "harness" })}
         titleOf={(item, index) =>
-          sayRigSheet("leashFields.knot2", {
-            value: index + 1,
-            value2: KNOT_WORDS[String((item as { where?: unknown }).where)] ?? sayRigSheet("leashFields.leash"),
+          sayRigSheet("leashFields.knotNumber", {
+            number: index + 1,
+            place: KNOT_WORDS[String((item as { where?: unknown }).where)] ?? sayRigSheet("leashFields.leash"),
           })
         }
       >
@@ -39,14 +39,14 @@ export function LeashFields() {
       <Own at="leash" />
       <PartList
         at="rings"
-        noun={sayRigSheet("leashFields.ring2")}
+        noun={sayRigSheet("leashFields.ring")}
         least={1}
         make={(items) => ({
           ...(items.at(-1) as object),
-          name: sayRigSheet("leashFields.ring3", { value: items.length + 1 }),
+          name: sayRigSheet("leashFields.ringNumber", { number: items.length + 1 }),
         })}
         titleOf={(item, index) =>
-          String((item as { name?: unknown }).name ?? sayRigSheet("leashFields.ring3", { value: index + 1 }))
+          String((item as { name?: unknown }).name ?? sayRigSheet("leashFields.ringNumber", { number: index + 1 }))
         }
       >
         {(path) => (

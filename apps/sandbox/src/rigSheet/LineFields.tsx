@@ -22,12 +22,14 @@ export function LineFields({ line }: { line: "main" | "backup" }) {
           noun={sayRigSheet("lineFields.section")}
           least={1}
           make={(items) => ({ stock: stockOf(items.at(-1)), length: "10 m" })}
-          titleOf={(item, index) => sayRigSheet("lineFields.section2", { value: index + 1, lengthOf: lengthOf(item) })}
+          titleOf={(item, index) =>
+            sayRigSheet("lineFields.sectionNumber", { number: index + 1, length: lengthOf(item) })
+          }
         >
           {(path) => <Section at={path} />}
         </PartList>
       </Disclosure>
-      <LineEnd at={`${line}.endA`} title={sayRigSheet("lineFields.endAnchor")} />
+      <LineEnd at={`${line}.endA`} title={sayRigSheet("lineFields.endAnchorA")} />
       <LineEnd at={`${line}.endB`} title={sayRigSheet("lineFields.endAnchorB")} />
     </>
   );
@@ -91,7 +93,7 @@ function wearTitle(item: unknown): string {
     wear.at === undefined
       ? sayRigSheet("lineFields.to", { from: String(wear.from), to: String(wear.to) })
       : String(wear.at);
-  return `${WEAR_WORDS[String(wear.kind)] ?? sayRigSheet("lineFields.wornPlace2")}, ${where}`;
+  return `${WEAR_WORDS[String(wear.kind)] ?? sayRigSheet("lineFields.wornPlaceTitle")}, ${where}`;
 }
 
 function Wear({ at }: { at: string }) {

@@ -84,7 +84,7 @@ export function RigSheet({ onClose }: { onClose?: () => void }) {
           <Condition at="harness.condition" />
           <Own at="harness" />
         </Group>
-        <Group title={sayRigSheet("rigSheet.anchor")} groups={["anchorA"]}>
+        <Group title={sayRigSheet("rigSheet.anchorA")} groups={["anchorA"]}>
           <AnchorFields anchor="anchorA" />
         </Group>
         <Group title={sayRigSheet("rigSheet.anchorB")} groups={["anchorB"]}>

@@ -63,9 +63,9 @@ export function TensionLegend({ theme, largest, strengthKN, hasBackup, hasPrevio
       </div>
       {strengthKN !== undefined && (
         <p className={styles.strengthWords}>
-          {sayPage("tensionLegend.n95Hold", {
+          {sayPage("tensionLegend.hold95", {
             strength: quantity.strength(1000 * strengthKN),
-            value: inside ? "" : " →",
+            mark: inside ? "" : " →",
           })}
         </p>
       )}

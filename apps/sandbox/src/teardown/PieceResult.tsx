@@ -84,8 +84,8 @@ function Fields({ plan, piece, onResult }: Pick<Props, "plan" | "piece" | "onRes
           ))}
         </select>
       </label>
-      {number("result", typed.outcome === "broke between" ? sayTeardown("pieceResult.kn") : "kN")}
-      {typed.outcome === "broke between" && number("result_to", sayTeardown("pieceResult.kn2"))}
+      {number("result", typed.outcome === "broke between" ? sayTeardown("pieceResult.fromKn") : "kN")}
+      {typed.outcome === "broke between" && number("result_to", sayTeardown("pieceResult.toKn"))}
       <label className={styles.field}>
         {teardownWords.say("teardown.head.broke")}
         <input value={typed.failure_place} onChange={(event) => put({ failure_place: event.target.value })} />

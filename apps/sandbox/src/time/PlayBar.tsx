@@ -85,7 +85,7 @@ export function PlayBar({ clock, act, measure, compact }: Props) {
 const SPEED_OPTIONS = SPEEDS.map((speed) => ({ value: String(speed), label: speedWords(speed) }));
 
 function speedWords(speed: Speed): string {
-  return sayTime("playBar.speed2", { speed, round: Math.round(1 / speed) });
+  return sayTime("playBar.speedOf", { speed, share: Math.round(1 / speed) });
 }
 
 /** Where the cursor stands, in large figures, and how far that is from the second cursor. */

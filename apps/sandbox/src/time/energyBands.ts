@@ -18,49 +18,51 @@ export interface BandStyle {
   readonly entries: readonly LedgerEntry[];
 }
 
-const lost = (part: string, colour: keyof Palette, entries: readonly LedgerEntry[]): BandStyle => ({
-  key: `lost-${part}`,
-  name: sayTime("energyBands.lost", { part }),
-  shortName: sayTime("energyBands.lost2", { part }),
-  kind: "lost",
-  colour,
-  entries,
-});
-const stored = (part: string, colour: keyof Palette, entries: readonly LedgerEntry[]): BandStyle => ({
-  key: `stored-${part}`,
-  name: sayTime("energyBands.stretch", { part }),
-  shortName: part,
-  kind: "stored",
-  colour,
-  entries,
-});
+type Entries = readonly LedgerEntry[];
+type Line = "leash" | "main" | "backup";
+type Loss = "friction" | "air" | "parting" | "slip" | "legs";
+
+const lostIn = (line: Line, colour: keyof Palette, entries: Entries): BandStyle => {
+  const part = sayTime(`energyBands.part.${line}`);
+  const [name, shortName] = [sayTime("energyBands.lostIn", { part }), sayTime("energyBands.partLost", { part })];
+  return { key: `lost-${line}`, name, shortName, kind: "lost", colour, entries };
+};
+const lostTo = (what: Loss, colour: keyof Palette, entries: Entries): BandStyle => {
+  const [name, shortName] = [sayTime(`energyBands.${what}.name`), sayTime(`energyBands.${what}.short`)];
+  return { key: `lost-${what}`, name, shortName, kind: "lost", colour, entries };
+};
+const stored = (part: Line | "rest", colour: keyof Palette, entries: Entries): BandStyle => {
+  const shortName = sayTime(`energyBands.part.${part}`);
+  const name =
+    part === "rest" ? sayTime("energyBands.stretchRest") : sayTime("energyBands.stretch", { part: shortName });
+  return { key: `stored-${part}`, name, shortName, kind: "stored", colour, entries };
+};
 
 /** The ledger books what the legs put into the rig; taken out counts here like a loss. */
 const signOf = (entry: LedgerEntry): number => (entry === "feet" ? -1 : 1);
 
 /** From the bottom of the stack to its top: what is gone first, what can still fall last. */
 export const BANDS: readonly BandStyle[] = [
-  lost("leash", "lineLeash", ["lossLeash"]),
-  lost("main", "lineMain", ["lossMain"]),
-  lost("backup", "lineBackup", ["lossBackup"]),
-  {
-    ...lost("ring", "lineConnection", ["lossFriction", "lossContact"]),
-    name: sayTime("energyBands.frictionContact"),
-    shortName: "friction",
-  },
-  { ...lost("air", "ghost", ["lossDrag"]), name: sayTime("energyBands.airDrag"), shortName: "air" },
-  { ...lost("parting", "softInk", ["lossParting"]), name: sayTime("energyBands.whatParted"), shortName: "parted" },
-  { ...lost("slip", "softInk", ["lossSlip"]), name: sayTime("energyBands.weblockSlip"), shortName: "slip" },
-  { ...lost("legs", "softInk", ["feet"]), name: sayTime("energyBands.walkersLegs"), shortName: "legs" },
+  lostIn("leash", "lineLeash", ["lossLeash"]),
+  lostIn("main", "lineMain", ["lossMain"]),
+  lostIn("backup", "lineBackup", ["lossBackup"]),
+  lostTo("friction", "lineConnection", ["lossFriction", "lossContact"]),
+  lostTo("air", "ghost", ["lossDrag"]),
+  lostTo("parting", "softInk", ["lossParting"]),
+  lostTo("slip", "softInk", ["lossSlip"]),
+  lostTo("legs", "softInk", ["feet"]),
   stored("leash", "lineLeash", ["stretchLeash"]),
   stored("main", "lineMain", ["stretchMain"]),
   stored("backup", "lineBackup", ["stretchBackup"]),
+  stored("rest", "lineConnection", ["stretchOther"]),
   {
-    ...stored("rest", "lineConnection", ["stretchOther"]),
-    name: sayTime("energyBands.stretchRest"),
-    shortName: "rest",
+    key: "moving",
+    name: sayTime("energyBands.moving"),
+    shortName: sayTime("energyBands.moving"),
+    kind: "moving",
+    colour: "accent",
+    entries: ["kinetic"],
   },
-  { key: "moving", name: "moving", shortName: "moving", kind: "moving", colour: "accent", entries: ["kinetic"] },
   {
     key: "height",
     name: sayTime("energyBands.stillFall"),
@@ -135,7 +137,7 @@ export interface EnergyAccount {
   readonly took: readonly { readonly name: string; readonly share: number }[];
 }
 
-const MOTION = "motion";
+const MOTION = sayTime("energyBands.motion");
 const HOLDERS: readonly { readonly name: string; readonly entries: readonly LedgerEntry[] }[] = [
   { name: sayTime("energyBands.fallsHeight"), entries: ["potential"] },
   { name: sayTime("energyBands.leash"), entries: ["stretchLeash", "lossLeash"] },
@@ -143,11 +145,11 @@ const HOLDERS: readonly { readonly name: string; readonly entries: readonly Ledg
   { name: sayTime("energyBands.backup"), entries: ["stretchBackup", "lossBackup"] },
   { name: sayTime("energyBands.anchorsConnections"), entries: ["stretchOther"] },
   { name: MOTION, entries: ["kinetic"] },
-  { name: sayTime("energyBands.frictionContact2"), entries: ["lossFriction", "lossContact"] },
-  { name: sayTime("energyBands.airDrag"), entries: ["lossDrag"] },
-  { name: sayTime("energyBands.whatParted"), entries: ["lossParting"] },
-  { name: sayTime("energyBands.weblockSlip"), entries: ["lossSlip"] },
-  { name: sayTime("energyBands.walkersLegs2"), entries: ["feet"] },
+  { name: sayTime("energyBands.frictionAndContact"), entries: ["lossFriction", "lossContact"] },
+  { name: sayTime("energyBands.air.name"), entries: ["lossDrag"] },
+  { name: sayTime("energyBands.parting.name"), entries: ["lossParting"] },
+  { name: sayTime("energyBands.slip.name"), entries: ["lossSlip"] },
+  { name: sayTime("energyBands.theWalkersLegs"), entries: ["feet"] },
 ];
 
 export function energyAccount(ledger: EnergyLedger, time: number): EnergyAccount {

@@ -36,10 +36,7 @@ function when(happening: Moments): string {
   if (happening.length === 1) return quantity.seconds(first);
   const last = happening.at(-1)!.time;
   const decimals = last - first < 0.01 ? 3 : 2;
-  return sayTime("eventMarks.to", {
-    seconds: quantity.seconds(first, decimals),
-    seconds2: quantity.seconds(last, decimals),
-  });
+  return sayTime("eventMarks.span", { from: quantity.seconds(first, decimals), to: quantity.seconds(last, decimals) });
 }
 
 /** Whether the run ended before the walker had reached a lowest point. */

@@ -92,8 +92,8 @@ function connectionTraces(recording: Recording): readonly Trace[] {
     if (!force) return [];
     const said = (form: "name" | "inWords" | "short") =>
       connections.length > 1
-        ? sayPage(`trace.connections.${form}`, { number: i + 1 })
-        : sayPage(`trace.connection.${form}`);
+        ? sayPage(`connectionTrace.many.${form}`, { number: i + 1 })
+        : sayPage(`connectionTrace.one.${form}`);
     const names = [said("name"), said("inWords"), said("short")] as const;
     const look = style(`connection ${i + 1}`, names, "lineConnection", [FULL, LONG_DASH, DOTS, DASH_DOT][i % 4]!);
     const read = { force: peak, time };

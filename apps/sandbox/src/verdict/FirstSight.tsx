@@ -54,17 +54,17 @@ function changeOfFall(shown: ShownRun | undefined, previous: ShownRun | undefine
   const told = [
     ...(now.drop === undefined || was.drop === undefined || quantity.drop(now.drop) === quantity.drop(was.drop)
       ? []
-      : [sayVerdict("firstSight.fallGoesDown", { drop: quantity.drop(now.drop), drop2: quantity.drop(was.drop) })]),
+      : [sayVerdict("firstSight.fallGoesDown", { now: quantity.drop(now.drop), before: quantity.drop(was.drop) })]),
     ...(!now.peaks || !was.peaks || quantity.load(now.peaks.leash) === quantity.load(was.peaks.leash)
       ? []
       : [
           sayVerdict("firstSight.harnessPulledInstead", {
-            load: quantity.load(now.peaks.leash),
-            load2: quantity.load(was.peaks.leash),
+            now: quantity.load(now.peaks.leash),
+            before: quantity.load(was.peaks.leash),
           }),
         ]),
   ];
-  return told.length === 0 ? sayVerdict("firstSight.fallSameDrop") : `${told.join(", and ")}.`;
+  return told.length === 0 ? sayVerdict("firstSight.fallSameDrop") : `${told.join(sayVerdict("firstSight.and"))}.`;
 }
 
 /** Over all what-ifs: the verdict, the deepest drop, and the margin of the part that is nearest to what is required now. */
@@ -73,8 +73,8 @@ function changeOfVerdict(rig: Rig, before: Outcome, now: Outcome): string {
   const drops = [now, before].map(({ falls }) => falls.deepest && quantity.drop(falls.deepest.drop));
   const told = [
     isNow === was
-      ? sayVerdict("firstSight.verdictStays", { isNow })
-      : sayVerdict("firstSight.verdictInstead", { isNow, was }),
+      ? sayVerdict("firstSight.verdictStays", { now: isNow })
+      : sayVerdict("firstSight.verdictInstead", { now: isNow, before: was }),
     ...(drops[0] === undefined || drops[1] === undefined || drops[0] === drops[1]
       ? []
       : [sayVerdict("firstSight.deepestDropInstead", { now: drops[0], before: drops[1] })]),
@@ -95,8 +95,8 @@ function changeOfLeast(rig: Rig, before: Outcome, now: Outcome): readonly string
   return [
     sayVerdict("firstSight.nearestWhatRequired", {
       name,
-      isNow,
-      value: isNow === was ? sayVerdict("firstSight.before") : sayVerdict("firstSight.instead", { was }),
+      margin: isNow,
+      before: isNow === was ? sayVerdict("firstSight.asBefore") : sayVerdict("firstSight.insteadOf", { was }),
     }),
   ];
 }

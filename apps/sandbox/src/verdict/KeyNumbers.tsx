@@ -21,9 +21,9 @@ const force = (name: string, signal: Signal): Row => ({
 });
 const ROWS: readonly Row[] = [
   force(sayVerdict("keyNumbers.harness"), "leash"),
-  force(sayVerdict("keyNumbers.main"), "mainA"),
+  force(sayVerdict("keyNumbers.mainA"), "mainA"),
   force(sayVerdict("keyNumbers.mainB"), "mainB"),
-  force(sayVerdict("keyNumbers.backup"), "backupA"),
+  force(sayVerdict("keyNumbers.backupA"), "backupA"),
   force(sayVerdict("keyNumbers.backupB"), "backupB"),
   {
     name: sayVerdict("keyNumbers.drop"),

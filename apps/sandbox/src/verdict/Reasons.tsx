@@ -78,12 +78,12 @@ function Margins({ part, rig, outcome }: Props) {
       <div key={name}>
         <p>
           <b>{capital(words.className(name))}</b>{" "}
-          {sayVerdict("reasons.requiredRAgainst", {
+          {sayVerdict("reasons.requiredOf", {
             margin: quantity.margin(one.margin),
             required: quantity.required(one.required),
             strength: quantity.strength(one.strength5),
-            load: quantity.load(one.demand),
-            say: words.say("table.band", {
+            demand: quantity.load(one.demand),
+            band: words.say("table.band", {
               low: quantity.strength(one.demandInterval[0]),
               high: quantity.load(one.demandInterval[1]),
             }),

@@ -41,7 +41,7 @@ export function VerdictMore({ outcome }: { outcome: Outcome }) {
           </ul>
         </Disclosure>
       )}
-      <Disclosure title={sayVerdict("verdictMore.onePartGone", { count, count2: singles.length })}>
+      <Disclosure title={sayVerdict("verdictMore.onePartGone", { singles: count, parts: singles.length })}>
         <Singles {...{ outcome, rig }} />
       </Disclosure>
       {followUps.length > 0 && (

@@ -51,7 +51,7 @@ function WorstOf({ worstOf: [least, ...others] }: Pick<RankedWhatIf, "worstOf">)
 function numbers({ drop, peaks, feetClearance, lostBecause }: WhatIfOutcome): readonly string[] {
   return [
     ...(drop === undefined || lostBecause ? [] : [sayVerdict("whatIfList.down", { drop: quantity.drop(drop) })]),
-    ...(peaks ? [sayVerdict("whatIfList.harness", { load: quantity.load(peaks.leash) })] : []),
+    ...(peaks ? [sayVerdict("whatIfList.harness", { pull: quantity.load(peaks.leash) })] : []),
     ...(feetClearance === undefined || feetClearance <= 0
       ? []
       : [sayVerdict("whatIfList.underFeet", { height: quantity.height(feetClearance) })]),

@@ -127,15 +127,15 @@ function captionOf({ state, zones, needed, stock }: WebbingFacts): string {
   const worst = weakest(placement ? zonesWithin(zones, placement.from, placement.to) : zones);
   if (!worst) return sun;
   const where = sayWear("alongFigure.weakestMarkedEnd", {
-    value: placement ? sayWear("alongFigure.insideLoadedSpan") : "place",
-    formatLength: formatLength((worst.from + worst.to) / 2),
-    zoneWords: zoneWords(worst),
-    basisKinds: basisKinds(worst),
+    where: placement ? sayWear("alongFigure.insideLoadedSpan") : "place",
+    place: formatLength((worst.from + worst.to) / 2),
+    zone: zoneWords(worst),
+    bases: basisKinds(worst),
   });
   const need = needed
     ? sayWear("alongFigure.neededWhereMost", {
-        load: quantity.load(needed.needed),
-        load2: quantity.load(needed.demand),
+        needed: quantity.load(needed.needed),
+        demand: quantity.load(needed.demand),
         required: quantity.required(needed.required),
       })
     : placement

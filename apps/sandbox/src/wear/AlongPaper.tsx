@@ -70,17 +70,17 @@ function Dimension({ x, placement, y }: { x: Scale; placement: Placement; y: num
   const names = markedEnd === "A" ? (["A", "B"] as const) : (["B", "A"] as const);
   const [left, right] = [x.px(x.from), x.px(x.to)];
   const beyond = {
-    left: from < x.from ? sayWear("alongPaper.at", { names: names[0], formatLength: formatLength(from) }) : "",
-    right: to > x.to ? sayWear("alongPaper.at2", { names: names[1], formatLength: formatLength(to) }) : "",
+    left: from < x.from ? sayWear("alongPaper.endBefore", { anchor: names[0], place: formatLength(from) }) : "",
+    right: to > x.to ? sayWear("alongPaper.endBeyond", { anchor: names[1], place: formatLength(to) }) : "",
   };
   // Out of sight altogether: all of it lies on one side.
   if (to < x.from || from > x.to) {
     const before = to < x.from;
-    const words = sayWear("alongPaper.loaded", {
-      value: before ? "◂ " : "",
-      formatLength: formatLength(from),
-      formatLength2: formatLength(to),
-      value2: before ? "" : " ▸",
+    const words = sayWear("alongPaper.loadedFrom", {
+      before: before ? "◂ " : "",
+      from: formatLength(from),
+      to: formatLength(to),
+      after: before ? "" : " ▸",
     });
     return (
       <text
@@ -96,8 +96,8 @@ function Dimension({ x, placement, y }: { x: Scale; placement: Placement; y: num
   const room = (words: string) => (words === "" ? 0 : words.length * 7 + 6);
   const [a, b] = [Math.max(left + room(beyond.left), x.px(from)), Math.min(right - room(beyond.right), x.px(to))];
   const whole = beyond.left === "" && beyond.right === "";
-  const length = sayWear("alongPaper.loaded2", { formatLength: formatLength(to - from) });
-  const words = whole ? sayWear("alongPaper.to", { length, names: names[0], names2: names[1] }) : length;
+  const length = sayWear("alongPaper.loaded", { length: formatLength(to - from) });
+  const words = whole ? sayWear("alongPaper.between", { length, left: names[0], right: names[1] }) : length;
   const [middle, half] = [(a + b) / 2, words.length * 3.6 + 8];
   const fits = 2 * half < b - a;
   const tip = (at: number, way: 1 | -1) => `M${at + way * 6} ${y - 3}l${-way * 6} 3 ${way * 6} 3M${at} ${y - 5}v10`;

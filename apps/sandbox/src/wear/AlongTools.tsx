@@ -20,7 +20,7 @@ export function AlongTools({ along, state }: { along: Along; state: WebbingState
         {size.width > 0 && <Overview {...{ along, state }} width={size.width} />}
       </div>
       <span className={styles.sight}>
-        {along.whole ? sayWear("alongTools.all", { formatLength: formatLength(along.length) }) : sightWords(along)}
+        {along.whole ? sayWear("alongTools.all", { length: formatLength(along.length) }) : sightWords(along)}
       </span>
       <Button
         tone="quiet"
@@ -50,7 +50,7 @@ export function AlongTools({ along, state }: { along: Along; state: WebbingState
 }
 
 const sightWords = ({ sight }: Along): string =>
-  sayWear("alongTools.to", { formatLength: formatLength(sight.from), formatLength2: formatLength(sight.to) });
+  sayWear("alongTools.stretch", { from: formatLength(sight.from), to: formatLength(sight.to) });
 
 const HEIGHT = 24;
 

@@ -30,7 +30,7 @@ export function BreakLogPage({ wide }: { wide: boolean }) {
         <p className={styles.serif}>
           {log.tests.length === 0
             ? sayBreakLog("breakLogPage.noTestsYet")
-            : sayBreakLog("breakLogPage.testsGroupsPart", { count: log.tests.length, count2: groups.length })}
+            : sayBreakLog("breakLogPage.testsGroupsPart", { tests: log.tests.length, groups: groups.length })}
         </p>
         {report?.testNext && <p className={styles.note}>{breakLogWords.testNext(report.testNext)}</p>}
         {answer.kind === "failed" && (

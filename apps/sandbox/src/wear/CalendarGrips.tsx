@@ -66,7 +66,7 @@ export function DatedGrip({
   }
   return (
     <Grip
-      label={sayWear("calendarGrips.date", { words: one.words })}
+      label={sayWear("calendarGrips.date", { what: one.words })}
       text={dateWords(isoOf(day))}
       value={day}
       min={Math.ceil(x.from)}

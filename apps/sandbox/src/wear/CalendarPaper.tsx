@@ -62,10 +62,10 @@ export function Stays({
         return (
           <g key={from}>
             <title>
-              {sayWear("calendarPaper.to", {
+              {sayWear("calendarPaper.span", {
                 label,
-                dateWords: dateWords(isoOf(from)),
-                value: to === undefined ? "now" : dateWords(isoOf(to)),
+                from: dateWords(isoOf(from)),
+                to: to === undefined ? "now" : dateWords(isoOf(to)),
               })}
             </title>
             <rect

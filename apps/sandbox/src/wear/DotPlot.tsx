@@ -101,10 +101,7 @@ function Drawing({
 
 function span(modes: readonly Grouped[]): string {
   const loads = modes.flatMap(({ tests }) => tests.map(loadOf));
-  return sayBreakLog("dotPlot.to", {
-    formatForce: formatForce(Math.min(...loads)),
-    formatForce2: formatForce(Math.max(...loads)),
-  });
+  return sayBreakLog("dotPlot.between", { from: formatForce(Math.min(...loads)), to: formatForce(Math.max(...loads)) });
 }
 
 /** The test that the outlier test points out. */
@@ -194,8 +191,8 @@ function Bounds({
   return (
     <g>
       {[
-        mark(at95.value, sayBreakLog("dotPlot.n95Sure"), "end", top - 26),
-        mark(at75.value, sayBreakLog("dotPlot.n75Sure"), "start", top - 12),
+        mark(at95.value, sayBreakLog("dotPlot.sure95"), "end", top - 26),
+        mark(at75.value, sayBreakLog("dotPlot.sure75"), "start", top - 12),
       ]}
     </g>
   );

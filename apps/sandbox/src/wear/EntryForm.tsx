@@ -30,7 +30,7 @@ export function EntryForm({ entry: index }: { entry: number }) {
   const path = `${ownerPath(owner)}.entries[${index}]`;
   const put = (next: WrittenEntry, group?: string) => {
     const after = replaceEntry(written, owner, index, next);
-    edit(after.record, sayRecord("entryForm.changed", { value: kind?.label ?? entry.event }), group);
+    edit(after.record, sayRecord("entryForm.changed", { what: kind?.label ?? entry.event }), group);
     look({ entry: after.entry });
   };
   function closeAt(next: number): void {
@@ -72,7 +72,7 @@ export function EntryForm({ entry: index }: { entry: number }) {
           icon="bin"
           label={sayRecord("entryForm.remove")}
           onClick={() => {
-            edit(removeEntry(written, owner, index), sayRecord("entryForm.removed", { value: kind?.label ?? "entry" }));
+            edit(removeEntry(written, owner, index), sayRecord("entryForm.removed", { what: kind?.label ?? "entry" }));
             announce(sayRecord("entryForm.entryRemovedUndo"));
             closeAt(Math.min(index, entriesOf(written, owner).length - 2));
           }}
@@ -177,7 +177,7 @@ function Sides({
     <fieldset className={styles.sides}>
       <legend>{label}</legend>
       <Tick label={sayRecord("entryForm.atA")} checked={value.includes("A")} onChange={(on) => toggle("A", on)} />
-      <Tick label={sayRecord("entryForm.b")} checked={value.includes("B")} onChange={(on) => toggle("B", on)} />
+      <Tick label={sayRecord("entryForm.atB")} checked={value.includes("B")} onChange={(on) => toggle("B", on)} />
     </fieldset>
   );
 }

@@ -57,13 +57,13 @@ function Numbers({ report }: { report: GroupReport }) {
   return (
     <dl className={styles.numbers}>
       <Row
-        label={sayBreakLog("groupPart.n95SuchParts")}
+        label={sayBreakLog("groupPart.hold95Sure75")}
         value={quantity.strength(characteristic.at75.value)}
         note={characteristic.at75.method}
         strong
       />
       <Row
-        label={sayBreakLog("groupPart.n95SuchParts2")}
+        label={sayBreakLog("groupPart.hold95Sure95")}
         value={quantity.strength(characteristic.at95.value)}
         note={characteristic.at95.method}
         strong
@@ -119,7 +119,7 @@ function More({ report, fit }: Pick<Props, "fit"> & { report: GroupReport }) {
       {report.batches && (
         <p className={styles.note}>
           {sayBreakLog("groupPart.batchesKSample", {
-            value: report.batches.poolable ? sayBreakLog("groupPart.mayPooled") : "differ",
+            pooled: report.batches.poolable ? sayBreakLog("groupPart.mayPooled") : "differ",
             statistic: report.batches.statistic.toFixed(2),
             critical: report.batches.critical.toFixed(2),
           })}
@@ -138,10 +138,10 @@ const best = ([one]: readonly Narrowing[]): string =>
 
 function Fits({ report }: { report: GroupReport }) {
   const range = ([low, value, high]: readonly [number, number, number]) =>
-    sayBreakLog("groupPart.to", {
-      strength: quantity.strength(value),
-      strength2: quantity.strength(low),
-      strength3: quantity.strength(high),
+    sayBreakLog("groupPart.value", {
+      value: quantity.strength(value),
+      from: quantity.strength(low),
+      to: quantity.strength(high),
     });
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a table that scrolls sideways must be reachable by keyboard
@@ -151,7 +151,7 @@ function Fits({ report }: { report: GroupReport }) {
           <tr>
             <th scope="col">{sayBreakLog("groupPart.family")}</th>
             <th scope="col">{sayBreakLog("groupPart.median95Interval")}</th>
-            <th scope="col">{sayBreakLog("groupPart.n5Value95")}</th>
+            <th scope="col">{sayBreakLog("groupPart.value5Interval")}</th>
             <th scope="col">{sayBreakLog("groupPart.aicc")}</th>
             <th scope="col">{sayBreakLog("groupPart.andersonDarling")}</th>
           </tr>
@@ -169,7 +169,7 @@ function Fits({ report }: { report: GroupReport }) {
               <td>
                 {goodness
                   ? sayBreakLog("groupPart.p", {
-                      value: goodness.significance < 0.01 ? "< 0.01" : `= ${goodness.significance.toFixed(2)}`,
+                      significance: goodness.significance < 0.01 ? "< 0.01" : `= ${goodness.significance.toFixed(2)}`,
                     })
                   : sayBreakLog("groupPart.needs5Exact")}
               </td>

@@ -176,7 +176,7 @@ function Item({
       <Grip
         {...common}
         label={item.name}
-        text={sayRecord("laneRows.to", { formatLength: formatLength(item.from), formatLength2: formatLength(item.to) })}
+        text={sayRecord("laneRows.stretch", { from: formatLength(item.from), to: formatLength(item.to) })}
         value={middle}
         onBy={(by) => onBy(by, "whole")}
         className={isChosen ? styles.chosen! : ""}

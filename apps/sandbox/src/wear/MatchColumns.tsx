@@ -222,7 +222,7 @@ function Preview({ tests }: { tests: readonly BreakTest[] }) {
                   <td>{test.part}</td>
                   <td>{GENERIC_STOCKS.get(test.material)?.name ?? test.material}</td>
                   <td>{test.state}</td>
-                  <td>{test.wet ? "wet" : "dry"}</td>
+                  <td>{test.wet ? sayBreakLog("matchColumns.wet") : sayBreakLog("matchColumns.dry")}</td>
                   <td>{test.outcome}</td>
                   <td className={styles.number}>{quantity.strength(loadOf(test))}</td>
                 </tr>

@@ -43,7 +43,7 @@ export function OwnerChoice() {
     const webbings = record.webbings ?? [];
     const fresh: WrittenWebbing = {
       id: freeId(record),
-      name: sayRecord("ownerChoice.webbing", { value: webbings.length + 1 }),
+      name: sayRecord("ownerChoice.webbingNumber", { number: webbings.length + 1 }),
       length: "60 m",
       mark: "how the marked end can be told",
       entries: [],
@@ -67,7 +67,7 @@ export function OwnerChoice() {
       )}
       <Button
         icon="plus"
-        label={sayRecord("ownerChoice.webbing2")}
+        label={sayRecord("ownerChoice.webbing")}
         title={sayRecord("ownerChoice.addWebbingRecord")}
         onClick={addWebbing}
       />
@@ -88,7 +88,7 @@ export function OwnerFields({ facts }: { facts: WebbingFacts | undefined }) {
     const { [key]: _, ...rest } = item as unknown as Record<string, unknown>;
     const next = value === undefined ? rest : { ...item, [key]: value };
     const items = (record[owner.list] as readonly unknown[]).with(owner.index, next);
-    edit({ ...record, [owner.list]: items }, sayRecord("ownerChoice.changed", { key }), `${path}.${key}`);
+    edit({ ...record, [owner.list]: items }, sayRecord("ownerChoice.changed", { field: key }), `${path}.${key}`);
   };
   const messages = (key: string) => messagesUnder(issues, `${path}.${key}`);
   const keys =
@@ -107,7 +107,7 @@ export function OwnerFields({ facts }: { facts: WebbingFacts | undefined }) {
   );
   return (
     <Disclosure
-      title={owner.list === "webbings" ? sayRecord("ownerChoice.webbing3") : sayRecord("ownerChoice.part")}
+      title={owner.list === "webbings" ? sayRecord("ownerChoice.thisWebbing") : sayRecord("ownerChoice.thisPart")}
       faults={faults}
     >
       {owner.list === "webbings" ? (
@@ -119,11 +119,11 @@ export function OwnerFields({ facts }: { facts: WebbingFacts | undefined }) {
       ) : (
         <>
           {text("rig", sayRecord("ownerChoice.rig"))}
-          {text("part", sayRecord("ownerChoice.part2"), sayRecord("ownerChoice.resultsSuchLeash"))}
+          {text("part", sayRecord("ownerChoice.part"), sayRecord("ownerChoice.resultsSuchLeash"))}
         </>
       )}
       <DateField
-        label={sayRecord("ownerChoice.made")}
+        label={sayRecord("ownerChoice.madeOn")}
         value={item.made ?? ""}
         messages={messages("made")}
         onChange={(made) => put("made", made === "" ? undefined : made)}
@@ -173,7 +173,7 @@ export function StockOf({ facts }: { facts: WebbingFacts }) {
   ];
   return (
     <Choice
-      label={sayRecord("ownerChoice.made2")}
+      label={sayRecord("ownerChoice.madeOf")}
       value={facts.stock?.id ?? NOT_SAID}
       options={options}
       onChange={(id) =>

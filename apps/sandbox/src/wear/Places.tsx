@@ -49,9 +49,7 @@ export function Places() {
           ))}
         </ul>
       )}
-      {places.length === 0 && (
-        <p className={styles.serif}>{sayWear("places.noOldMark", { dateWords: dateWords(on) })}</p>
-      )}
+      {places.length === 0 && <p className={styles.serif}>{sayWear("places.noOldMark", { day: dateWords(on) })}</p>}
       {places.map(({ webbing, told }) => (
         <div key={webbing.id}>
           <h4 className={styles.h4}>{webbing.name}</h4>
@@ -107,7 +105,7 @@ export function InTheVerdict() {
         </p>
       ) : (
         <p className={styles.note}>
-          {sayWear("places.recordNothingSo", { name: rig.name, dateWords: dateWords(on) })}{" "}
+          {sayWear("places.recordNothingSo", { name: rig.name, day: dateWords(on) })}{" "}
           {names.length > 0 ? names.join("; ") : sayWear("places.noRigYet")}.
         </p>
       )}

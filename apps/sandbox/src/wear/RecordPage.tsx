@@ -120,7 +120,7 @@ function ZoneTable({ facts }: { facts: WebbingFacts }) {
             <tr>
               <th scope="col">{sayWear("recordPage.from")}</th>
               <th scope="col">{sayWear("recordPage.to")}</th>
-              <th scope="col">{sayWear("recordPage.n95Hold")}</th>
+              <th scope="col">{sayWear("recordPage.hold95")}</th>
               <th scope="col">{sayWear("recordPage.middle")}</th>
               <th scope="col">{sayWear("recordPage.whatThere")}</th>
               <th scope="col">{sayWear("recordPage.rests")}</th>

@@ -131,7 +131,7 @@ interface LabelProps {
 function Labels({ x, y, last, needed, wide }: LabelProps) {
   const labels = [
     { text: sayWear("strengthPlot.middle"), value: last.strength, fill: "var(--ink)" },
-    { text: sayWear("strengthPlot.n95Hold"), value: last.strength5, fill: "var(--accent)" },
+    { text: sayWear("strengthPlot.hold95"), value: last.strength5, fill: "var(--accent)" },
     ...(needed
       ? [
           {
@@ -188,7 +188,7 @@ function Worst({ x, y, worst, width }: { x: Scale; y: Scale; worst: StrengthZone
 function Elsewhere({ x, y, worst, before }: { x: Scale; y: Scale; worst: StrengthZone; before: boolean }) {
   const words = sayWear("strengthPlot.at", {
     strength: quantity.strength(worst.strength5),
-    formatLength: formatLength((worst.from + worst.to) / 2),
+    place: formatLength((worst.from + worst.to) / 2),
   });
   return (
     <Unspoken>
@@ -199,7 +199,9 @@ function Elsewhere({ x, y, worst, before }: { x: Scale; y: Scale; worst: Strengt
         textAnchor={before ? "start" : "end"}
         fontWeight="500"
       >
-        {before ? sayWear("strengthPlot.weakest", { words }) : sayWear("strengthPlot.weakest2", { words })}
+        {before
+          ? sayWear("strengthPlot.weakestLeft", { what: words })
+          : sayWear("strengthPlot.weakestRight", { what: words })}
       </text>
     </Unspoken>
   );

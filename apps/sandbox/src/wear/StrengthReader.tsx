@@ -63,9 +63,9 @@ function Reader({ x, place, here, base, top, height, min, max, shown, onRead }: 
       {shown && (
         <text className={styles.halo} x={right ? at + 8 : at - 8} y={top + 14} textAnchor={right ? "start" : "end"}>
           {sayWear("strengthReader.middle", {
-            formatLength: formatLength(place),
+            place: formatLength(place),
             strength: quantity.strength(here.strength5),
-            strength2: quantity.strength(here.strength),
+            middle: quantity.strength(here.strength),
             reason: here.reason,
           })}
         </text>

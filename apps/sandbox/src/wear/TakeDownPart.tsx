@@ -28,20 +28,20 @@ function Body({ state }: { state: TakeDownState }) {
   const on = useWear((wear) => wear.on);
   switch (state.kind) {
     case "noFit":
-      return <p className={styles.serif}>{sayWear("takeDownPart.noDateRecord")}</p>;
+      return <p className={styles.serif}>{sayWear("takeDownPart.noDateNothing")}</p>;
     case "unlike":
-      return <p className={styles.serif}>{sayWear("takeDownPart.noDateRecord2")}</p>;
+      return <p className={styles.serif}>{sayWear("takeDownPart.noDateInvented")}</p>;
     case "leftOut":
       return (
         <>
-          <p className={styles.serif}>{sayWear("takeDownPart.noDateRecord3")}</p>
+          <p className={styles.serif}>{sayWear("takeDownPart.noDateLeftOut")}</p>
           <Button label={sayWear("takeDownPart.useThemVerdict")} onClick={() => leaveOut(false)} />
         </>
       );
     case "unfit":
       return (
         <>
-          <p className={styles.wrong}>{sayWear("takeDownPart.noDateRecord4")}</p>
+          <p className={styles.wrong}>{sayWear("takeDownPart.noDateMisfit")}</p>
           <Messages messages={state.issues.map(({ message }) => message)} />
         </>
       );
@@ -51,7 +51,7 @@ function Body({ state }: { state: TakeDownState }) {
           {state.soFar && state.soFar.verdict !== "open" ? (
             <Verdict outcome={state.soFar} on={on} soFar />
           ) : (
-            <p className={styles.serif}>{sayWear("takeDownPart.noDateYet", { dateWords: dateWords(on) })}</p>
+            <p className={styles.serif}>{sayWear("takeDownPart.noDateYet", { day: dateWords(on) })}</p>
           )}
           <Button label={sayWear("takeDownPart.lookRig")} onClick={() => look({ view: "rig" })} />
         </>
@@ -66,10 +66,7 @@ function Verdict({ outcome, on, soFar = false }: { outcome: Outcome; on: string;
   return (
     <p className={styles.serif}>
       <VerdictMark verdict={outcome.verdict} size={18} /> <strong>{words.verdictWord(outcome)}</strong>{" "}
-      {sayWear("takeDownPart.on", {
-        dateWords: dateWords(on),
-        value: soFar ? sayWear("takeDownPart.soFarSearch") : ".",
-      })}
+      {sayWear("takeDownPart.onDay", { day: dateWords(on), soFar: soFar ? sayWear("takeDownPart.soFarSearch") : "." })}
     </p>
   );
 }
@@ -107,8 +104,8 @@ function Ready({ outcome, answer, on, outlook }: ReadyProps) {
         <Disclosure
           level={4}
           title={sayWear("takeDownPart.withoutDateUntil", {
-            value: sayWear("takeDownPart.parts", { count: beyond!.length }),
-            dateWords: dateWords(horizon),
+            parts: sayWear("takeDownPart.parts", { count: beyond!.length }),
+            day: dateWords(horizon),
           })}
         >
           <Parts parts={beyond!} {...{ outcome, horizon }} />

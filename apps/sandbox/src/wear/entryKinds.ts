@@ -23,7 +23,7 @@ export interface EntryKind {
 }
 
 const SIDES = [
-  { value: "A", label: sayRecord("entryKinds.anchor") },
+  { value: "A", label: sayRecord("entryKinds.anchorA") },
   { value: "B", label: sayRecord("entryKinds.anchorB") },
 ];
 const word = (value: unknown): string => (value === undefined ? "…" : String(value));
@@ -65,11 +65,11 @@ const placement: readonly EntryField[] = [
   { key: "markedEnd", label: sayRecord("entryKinds.markedEndPoints"), kind: "choice", options: SIDES },
   {
     key: "from",
-    label: sayRecord("entryKinds.loaded"),
+    label: sayRecord("entryKinds.loadedFrom"),
     kind: "quantity",
     hint: sayRecord("entryKinds.metresMarkedEnd"),
   },
-  { key: "to", label: sayRecord("entryKinds.loaded2"), kind: "quantity" },
+  { key: "to", label: sayRecord("entryKinds.loadedTo"), kind: "quantity" },
   { key: "clampedAt", label: sayRecord("entryKinds.endsWeblock"), kind: "sides" },
   sun,
   { key: "tension", label: sayRecord("entryKinds.tensionHangs"), kind: "quantity", optional: true },
@@ -83,8 +83,8 @@ const freshPlacement = {
   clampedAt: ["A", "B"],
   sun: "100 %",
 };
-const stretchWords = (e: WrittenEntry) => sayRecord("entryKinds.to2", { word: word(e.from), word2: word(e.to) });
-const lineWords = (e: WrittenEntry) => (e.line === "backup" ? "backup" : sayRecord("entryKinds.mainLine2"));
+const stretchWords = (e: WrittenEntry) => sayRecord("entryKinds.stretch", { from: word(e.from), to: word(e.to) });
+const lineWords = (e: WrittenEntry) => (e.line === "backup" ? "backup" : sayRecord("entryKinds.theMainLine"));
 
 /** What webbing and other parts share. */
 const WEATHER: readonly EntryKind[] = [
@@ -93,7 +93,7 @@ const WEATHER: readonly EntryKind[] = [
     label: sayRecord("entryKinds.lightOrShade"),
     fields: [sun],
     fresh: { sun: "50 %" },
-    say: (e) => sayRecord("entryKinds.lightNow", { word: word(e.sun) }),
+    say: (e) => sayRecord("entryKinds.lightNow", { share: word(e.sun) }),
   },
   {
     event: "wet",
@@ -126,7 +126,7 @@ const JUDGEMENT: readonly EntryField[] = [
 ];
 const freshJudgement = { by: "", found: "", judgement: "sound" };
 const judgedWords = (e: WrittenEntry) =>
-  sayRecord("entryKinds.inspected", { word: word(e.by || undefined), word2: word(e.judgement) });
+  sayRecord("entryKinds.inspectedBy", { who: word(e.by || undefined), found: word(e.judgement) });
 
 /** What no factor is known for: it asks for an inspection. */
 const STORM: EntryKind = {
@@ -144,9 +144,9 @@ const STORM: EntryKind = {
   ],
   fresh: {},
   say: (e) =>
-    sayRecord("entryKinds.stormOrLong2", {
-      value: e.until === undefined ? "" : sayRecord("entryKinds.until2", { word: word(e.until) }),
-      noted: noted(e),
+    sayRecord("entryKinds.stormNoted", {
+      until: e.until === undefined ? "" : sayRecord("entryKinds.untilDay", { day: word(e.until) }),
+      note: noted(e),
     }),
 };
 
@@ -182,23 +182,14 @@ export const WEBBING_KINDS: readonly EntryKind[] = [
     fields: placement,
     fresh: freshPlacement,
     say: (e) =>
-      sayRecord("entryKinds.riggedLoaded", {
-        lineWords: lineWords(e),
-        word: word(e.rig),
-        stretchWords: stretchWords(e),
-      }),
+      sayRecord("entryKinds.riggedLoaded", { line: lineWords(e), rig: word(e.rig), stretch: stretchWords(e) }),
   },
   {
     event: "moved",
     label: sayRecord("entryKinds.movedAnotherPlace"),
     fields: placement,
     fresh: freshPlacement,
-    say: (e) =>
-      sayRecord("entryKinds.movedLoaded", {
-        lineWords: lineWords(e),
-        word: word(e.rig),
-        stretchWords: stretchWords(e),
-      }),
+    say: (e) => sayRecord("entryKinds.movedLoaded", { line: lineWords(e), rig: word(e.rig), stretch: stretchWords(e) }),
   },
   {
     event: "takenDown",
@@ -220,14 +211,14 @@ export const WEBBING_KINDS: readonly EntryKind[] = [
       },
     ],
     fresh: { end: "A", pulled: "0.1 m" },
-    say: (e) => sayRecord("entryKinds.reTensionedPulled", { word: word(e.end), word2: word(e.pulled) }),
+    say: (e) => sayRecord("entryKinds.reTensionedPulled", { place: word(e.end), length: word(e.pulled) }),
   },
   {
     event: "falls",
     label: sayRecord("entryKinds.falls"),
     fields: [from, to, falls],
     fresh: { from: "20 m", to: "30 m", falls: 10 },
-    say: (e) => sayRecord("entryKinds.falls2", { word: word(e.falls), stretchWords: stretchWords(e) }),
+    say: (e) => sayRecord("entryKinds.fallsAlong", { count: word(e.falls), stretch: stretchWords(e) }),
   },
   ...WEATHER,
   {
@@ -246,10 +237,10 @@ export const WEBBING_KINDS: readonly EntryKind[] = [
     ],
     fresh: { kind: "abrasion", from: "10 m", to: "10.2 m", depth: "5 %" },
     say: (e) =>
-      sayRecord("entryKinds.width", {
-        value: DAMAGE.find((d) => d.value === e.kind)?.label ?? word(e.kind),
-        stretchWords: stretchWords(e),
-        word: word(e.depth),
+      sayRecord("entryKinds.damageAlong", {
+        kind: DAMAGE.find((d) => d.value === e.kind)?.label ?? word(e.kind),
+        stretch: stretchWords(e),
+        share: word(e.depth),
       }),
   },
   {
@@ -269,9 +260,9 @@ export const WEBBING_KINDS: readonly EntryKind[] = [
     ],
     fresh: { at: "10 m", length: "0.15 m" },
     say: (e) =>
-      sayRecord("entryKinds.clamped", {
-        word: word(e.at),
-        value: e.until === undefined ? "" : sayRecord("entryKinds.until2", { word: word(e.until) }),
+      sayRecord("entryKinds.clampedAt", {
+        place: word(e.at),
+        until: e.until === undefined ? "" : sayRecord("entryKinds.untilDay", { day: word(e.until) }),
       }),
   },
   {
@@ -279,17 +270,17 @@ export const WEBBING_KINDS: readonly EntryKind[] = [
     label: sayRecord("entryKinds.sewn"),
     fields: [at, length],
     fresh: { at: "10 m", length: "0.3 m" },
-    say: (e) => sayRecord("entryKinds.sewn2", { word: word(e.at) }),
+    say: (e) => sayRecord("entryKinds.sewnAt", { place: word(e.at) }),
   },
   {
     event: "cutToLength",
     label: sayRecord("entryKinds.cutLength"),
     fields: [
-      { ...from, label: sayRecord("entryKinds.kept") },
-      { ...to, label: sayRecord("entryKinds.kept2") },
+      { ...from, label: sayRecord("entryKinds.keptFrom") },
+      { ...to, label: sayRecord("entryKinds.keptTo") },
     ],
     fresh: { from: "0 m", to: "50 m" },
-    say: (e) => sayRecord("entryKinds.cutKept", { stretchWords: stretchWords(e) }),
+    say: (e) => sayRecord("entryKinds.cutKept", { stretch: stretchWords(e) }),
   },
   STORM,
   {
@@ -297,20 +288,20 @@ export const WEBBING_KINDS: readonly EntryKind[] = [
     label: sayRecord("entryKinds.contactEdge"),
     fields: [from, to, note],
     fresh: { from: "1 m", to: "1.5 m" },
-    say: (e) => sayRecord("entryKinds.contactEdge2", { stretchWords: stretchWords(e), noted: noted(e) }),
+    say: (e) => sayRecord("entryKinds.contactEdgeAlong", { stretch: stretchWords(e), note: noted(e) }),
   },
   {
     event: "hotRing",
     label: sayRecord("entryKinds.ringRanHot"),
     fields: [from, to, note],
     fresh: { from: "20 m", to: "30 m" },
-    say: (e) => sayRecord("entryKinds.ringRanHot2", { stretchWords: stretchWords(e), noted: noted(e) }),
+    say: (e) => sayRecord("entryKinds.ringRanHotAlong", { stretch: stretchWords(e), note: noted(e) }),
   },
   {
     event: "hardFall",
     label: HARD_FALL,
     fields: [
-      { ...from, optional: true, hint: sayRecord("entryKinds.metresMarkedEnd2") },
+      { ...from, optional: true, hint: sayRecord("entryKinds.allInDoubt") },
       { ...to, optional: true },
       hardNote,
     ],
@@ -329,10 +320,10 @@ export const WEBBING_KINDS: readonly EntryKind[] = [
     ],
     fresh: { tension: "3 kN" },
     say: (e) =>
-      sayRecord("entryKinds.tensionRead2", {
-        word: word(e.tension),
-        value: e.walker === undefined ? "" : sayRecord("entryKinds.under", { word: word(e.walker) }),
-        noted: noted(e),
+      sayRecord("entryKinds.tensionReadOf", {
+        tension: word(e.tension),
+        under: e.walker === undefined ? "" : sayRecord("entryKinds.underLoad", { load: word(e.walker) }),
+        note: noted(e),
       }),
   },
   {
@@ -351,14 +342,14 @@ export const WEBBING_KINDS: readonly EntryKind[] = [
       note,
     ],
     fresh: { sag: "1 m", walker: "80 kg" },
-    say: (e) => sayRecord("entryKinds.sagReadUnder", { word: word(e.sag), word2: word(e.walker), noted: noted(e) }),
+    say: (e) => sayRecord("entryKinds.sagReadUnder", { sag: word(e.sag), load: word(e.walker), note: noted(e) }),
   },
   {
     event: "inspected",
-    label: sayRecord("entryKinds.inspected2"),
+    label: sayRecord("entryKinds.inspected"),
     fields: [
       ...JUDGEMENT,
-      { ...from, optional: true, hint: sayRecord("entryKinds.metresMarkedEnd3") },
+      { ...from, optional: true, hint: sayRecord("entryKinds.allLookedAt") },
       { ...to, optional: true },
     ],
     fresh: freshJudgement,
@@ -372,7 +363,7 @@ export const PART_KINDS: readonly EntryKind[] = [
     label: sayRecord("entryKinds.putUp"),
     fields: [sun],
     fresh: { sun: "100 %" },
-    say: (e) => sayRecord("entryKinds.putUpLight", { word: word(e.sun ?? "100 %") }),
+    say: (e) => sayRecord("entryKinds.putUpLight", { share: word(e.sun ?? "100 %") }),
   },
   {
     event: "takenDown",
@@ -386,7 +377,7 @@ export const PART_KINDS: readonly EntryKind[] = [
     label: sayRecord("entryKinds.falls"),
     fields: [falls],
     fresh: { falls: 10 },
-    say: (e) => sayRecord("entryKinds.falls3", { word: word(e.falls) }),
+    say: (e) => sayRecord("entryKinds.fallsTaken", { count: word(e.falls) }),
   },
   ...WEATHER,
   {
@@ -402,19 +393,19 @@ export const PART_KINDS: readonly EntryKind[] = [
     label: sayRecord("entryKinds.contactEdge"),
     fields: [note],
     fresh: {},
-    say: (e) => sayRecord("entryKinds.contactEdge3", { noted: noted(e) }),
+    say: (e) => sayRecord("entryKinds.contactEdgeNoted", { note: noted(e) }),
   },
   {
     event: "ranHot",
     label: sayRecord("entryKinds.ranHot"),
     fields: [note],
     fresh: {},
-    say: (e) => sayRecord("entryKinds.ranHot2", { noted: noted(e) }),
+    say: (e) => sayRecord("entryKinds.ranHotNoted", { note: noted(e) }),
   },
   { event: "hardFall", label: HARD_FALL, fields: [hardNote], fresh: {}, say: hardWords },
   {
     event: "inspected",
-    label: sayRecord("entryKinds.inspected2"),
+    label: sayRecord("entryKinds.inspected"),
     fields: JUDGEMENT,
     fresh: freshJudgement,
     say: judgedWords,

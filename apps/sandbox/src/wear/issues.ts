@@ -27,5 +27,5 @@ export function whereAndWhat(issue: RecordIssue): string {
   const [, list, owner, entry] = /^(webbings|parts)\[(\d+)\](?:\.entries\[(\d+)\])?/.exec(issue.path) ?? [];
   if (list === undefined || words === issue.message) return words;
   const what = `${list === "webbings" ? sayBreakLog("issues.webbing") : sayBreakLog("issues.part")} ${Number(owner) + 1}`;
-  return `${what}${entry === undefined ? "" : sayBreakLog("issues.entry", { value: Number(entry) + 1 })}: ${words}`;
+  return `${what}${entry === undefined ? "" : sayBreakLog("issues.entry", { number: Number(entry) + 1 })}: ${words}`;
 }

@@ -82,15 +82,15 @@ export function shortLabel(entry: WrittenEntry): string {
     case "moved":
       return `${String(entry.rig ?? "")}${entry.line === "backup" ? sayRecord("lanes.backup") : ""}`;
     case "falls":
-      return sayRecord("lanes.falls2", { value: String(entry.falls ?? "?") });
+      return sayRecord("lanes.fallsTaken", { count: String(entry.falls ?? "?") });
     case "clamped":
       return "clamped";
     case "damage":
       return String(entry.kind ?? "damage");
     case "retensioned":
-      return sayRecord("lanes.at", { value: String(entry.pulled ?? "?"), value2: String(entry.end ?? "?") });
+      return sayRecord("lanes.clampedAt", { force: String(entry.pulled ?? "?"), time: String(entry.end ?? "?") });
     case "shade":
-      return sayRecord("lanes.light", { value: String(entry.sun ?? "?") });
+      return sayRecord("lanes.light", { share: String(entry.sun ?? "?") });
     case "wet":
       return entry.wet === true ? "wet" : "dry";
     case "takenDown":
@@ -109,7 +109,7 @@ export function shortLabel(entry: WrittenEntry): string {
     case "tensionReading":
       return String(entry.tension ?? "tension");
     case "sagReading":
-      return sayRecord("lanes.sag", { value: String(entry.sag ?? "?") });
+      return sayRecord("lanes.sag", { sag: String(entry.sag ?? "?") });
     case "inspected":
       return String(entry.judgement ?? "inspected");
     default:
@@ -123,11 +123,11 @@ function weblocks({ marks }: WebbingState): LaneItem[] {
     const now = mark.until === undefined;
     const time = formatMonths(mark.months);
     const name = now
-      ? sayRecord("lanes.weblockSince", { dateWords: dateWords(mark.since.toString()) })
+      ? sayRecord("lanes.weblockSince", { day: dateWords(mark.since.toString()) })
       : sayRecord("lanes.markWeblock", {
           time,
-          dateWords: dateWords(mark.since.toString()),
-          dateWords2: dateWords(mark.until.toString()),
+          from: dateWords(mark.since.toString()),
+          to: dateWords(mark.until.toString()),
         });
     return [
       {

@@ -30,7 +30,7 @@ export const loadOf = ({ result }: BreakTest): number =>
 
 export function resultWords({ result, outcome }: BreakTest, force: (newton: number) => string): string {
   if (result.kind === "between")
-    return sayBreakLog("testGroups.brokeBetween", { force: force(result.from), force2: force(result.to) });
+    return sayBreakLog("testGroups.brokeBetween", { from: force(result.from), to: force(result.to) });
   if (result.kind === "below") return sayBreakLog("testGroups.brokeBelow", { force: force(result.value) });
   if (result.kind === "above")
     return outcome === "stopped"

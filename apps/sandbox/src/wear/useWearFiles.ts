@@ -122,9 +122,9 @@ export function useWearFiles() {
     },
     ...(earlier.length > 0 ? ["rule" as const] : []),
     ...earlier.map(({ name, replaced, work: old }, i) => ({
-      label: sayWear("useWearFiles.earlier", { value: i + 1, name }),
+      label: sayWear("useWearFiles.earlier", { kind: i + 1, name }),
       detail: sayWear("useWearFiles.replaced", {
-        toLocaleString: new Date(replaced).toLocaleString("en-GB", { dateStyle: "medium", timeStyle: "short" }),
+        when: new Date(replaced).toLocaleString("en-GB", { dateStyle: "medium", timeStyle: "short" }),
       }),
       onSelect: () => replace(old, sayWear("useWearFiles.earlierWorkBrought")),
     })),
@@ -135,7 +135,7 @@ export function useWearFiles() {
     setMatching(undefined);
     replace(
       { log: { name: file.replace(/\.[^.]+$/, ""), invented, tests } },
-      sayWear("useWearFiles.opened2", { file }),
+      sayWear("useWearFiles.openedFile", { file }),
     );
     page.announce(say("took", { count: tests.length, file }));
     try {

@@ -47,11 +47,11 @@ export function flagWords(state: WebbingState, flags: readonly WearFlag[]): Flag
     const fromA = Math.min(Math.max(flag.fromA, 0), loaded);
     const near =
       fromA <= loaded / 2
-        ? sayWear("wearWords.insideSpan", { formatLength: formatLength(fromA) })
-        : sayWear("wearWords.insideSpanB", { formatLength: formatLength(loaded - fromA) });
+        ? sayWear("wearWords.insideFromA", { length: formatLength(fromA) })
+        : sayWear("wearWords.insideFromB", { length: formatLength(loaded - fromA) });
     const stretch =
       flag.to - flag.from > 0.5
-        ? sayWear("wearWords.to", { formatLength: formatLength(flag.from), formatLength2: formatLength(flag.to) })
+        ? sayWear("wearWords.stretch", { from: formatLength(flag.from), to: formatLength(flag.to) })
         : formatLength(middle);
     return [
       {
@@ -67,14 +67,14 @@ export function flagWords(state: WebbingState, flags: readonly WearFlag[]): Flag
 function what(flag: WearFlag, { marks, placement }: WebbingState): string {
   const same = marks.filter((m) => m.kind === flag.kind && m.from === flag.from && m.to === flag.to);
   const months = Math.max(0, ...same.map((m) => (m.kind === "clampMark" ? m.months : 0)));
-  if (flag.kind === "clampMark") return sayWear("wearWords.oldClampMark2", { formatMonths: formatMonths(months) });
+  if (flag.kind === "clampMark") return sayWear("wearWords.oldClampMarkOf", { months: formatMonths(months) });
   if (flag.kind === "fallZone") {
     const before = placement?.since.toString() ?? "";
     const falls = same.reduce(
       (sum, m) => (m.kind === "fallZone" && m.since.toString() < before ? sum + m.falls : sum),
       0,
     );
-    return sayWear("wearWords.fallZoneEarlier", { round: Math.round(falls) });
+    return sayWear("wearWords.fallZoneEarlier", { count: Math.round(falls) });
   }
   const first = same[0];
   return first ? markName(first) : flag.kind;
@@ -87,22 +87,22 @@ export function stateWords(state: WebbingState): string {
   const { placement } = state;
   const where = placement
     ? sayWear("wearWords.hangsSinceLoaded", {
-        value: placement.line === "main" ? sayWear("wearWords.mainLine") : "backup",
+        line: placement.line === "main" ? sayWear("wearWords.mainLine") : "backup",
         rig: placement.rig,
-        dateWords: dateWords(placement.since.toString()),
-        formatLength: formatLength(placement.to - placement.from),
+        day: dateWords(placement.since.toString()),
+        length: formatLength(placement.to - placement.from),
       })
     : sayWear("wearWords.hangsNowhereDay");
   const age =
     state.ageYears === undefined
       ? sayWear("wearWords.ageNotWritten")
-      : sayWear("wearWords.yearsOld", { formatRatio: formatRatio(Number(state.ageYears.toPrecision(2))) });
+      : sayWear("wearWords.yearsOld", { years: formatRatio(Number(state.ageYears.toPrecision(2))) });
   const wet = state.wet ? sayWear("wearWords.wet") : "";
   return sayWear("wearWords.outsideMonthsFull", {
     where,
     age,
-    formatMonths: formatMonths(state.monthsOutside),
-    formatRatio: formatRatio(Number(state.sunMonths.toPrecision(2))),
+    outside: formatMonths(state.monthsOutside),
+    sun: formatRatio(Number(state.sunMonths.toPrecision(2))),
     wet,
   });
 }
@@ -110,7 +110,7 @@ export function stateWords(state: WebbingState): string {
 export const zoneWords = (zone: StrengthZone): string =>
   sayWear("wearWords.reached95Middle", {
     strength: quantity.strength(zone.strength5),
-    strength2: quantity.strength(zone.strength),
+    middle: quantity.strength(zone.strength),
     reason: zone.reason,
   });
 
@@ -133,14 +133,14 @@ export function partStateWords({ up, rig, condition, falls }: PartState): string
   const age =
     ageYears === undefined
       ? sayWear("wearWords.ageNotWritten")
-      : sayWear("wearWords.yearsOld", { formatRatio: formatRatio(Number(ageYears.toPrecision(2))) });
+      : sayWear("wearWords.yearsOld", { years: formatRatio(Number(ageYears.toPrecision(2))) });
   return sayWear("wearWords.dayOutsideMonths", {
-    value: up ? sayWear("wearWords.up") : sayWear("wearWords.down"),
+    state: up ? sayWear("wearWords.up") : sayWear("wearWords.down"),
     rig,
     age,
-    formatMonths: formatMonths(monthsOutside),
-    formatRatio: formatRatio(Number(sunMonths.toPrecision(2))),
-    round: Math.round(falls),
-    value2: wet ? sayWear("wearWords.wet") : "",
+    outside: formatMonths(monthsOutside),
+    sun: formatRatio(Number(sunMonths.toPrecision(2))),
+    falls: Math.round(falls),
+    wet: wet ? sayWear("wearWords.wet") : "",
   });
 }

@@ -3,13 +3,13 @@ export const CHANCES_ENGLISH = {
   "chanceBars.chanceEachPart": "Chance of each part to go first",
 
   "chancesSection.chances": "Chances",
-  "chancesSection.chancesNotWorked": "The chances were not worked out to the end.",
-  "chancesSection.chancesNotWorked2": "The chances were not worked out: {message}",
-  "chancesSection.draws": "{runs} draws",
+  "chancesSection.notToEnd": "The chances were not worked out to the end.",
+  "chancesSection.notWorkedOut": "The chances were not worked out: {message}",
+  "chancesSection.drawsMade": "{runs} draws",
   "chancesSection.whatIf": "What if",
   "chancesSection.stopWorkingOut": "Stop working out the chances",
   "chancesSection.workOutChances": "Work out the chances",
-  "chancesSection.draws2": "Draws",
+  "chancesSection.draws": "Draws",
   "chancesSection.spreadBelowNeeds": "A spread below needs putting right first.",
   "chancesSection.eachDrawRuns":
     "Each draw runs the what-if with other values of all that is uncertain. You can stop them.",
@@ -29,5 +29,5 @@ export const CHANCES_ENGLISH = {
 
   "useChances.workingOutChances": "Working out the chances.",
   "useChances.chancesWorkedOut": "Chances worked out. {eventTitle}. {chances}",
-  "useChances.workingOutChances2": "Working out the chances was stopped.",
+  "useChances.stopped": "Working out the chances was stopped.",
 } as const;

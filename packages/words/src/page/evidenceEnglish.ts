@@ -3,7 +3,7 @@ export const EVIDENCE_ENGLISH = {
   "evidenceSheet.howDoWe": "How do we know?",
   "evidenceSheet.noNumberBeen": "No number has been checked against a fall that somebody measured.",
   "evidenceSheet.checksAgainstNumbers":
-    "{outside} checks are against numbers from outside: {printed} printed, {kinds} second hand, {kinds2} from memory, {kinds3} by other programs. {lineProgram} of these are against one program of another author. {computed} more are against numbers that we computed ourselves from published equations. {disagree} are known not to agree.",
+    "{outside} checks are against numbers from outside: {printed} printed, {secondHand} second hand, {memory} from memory, {programs} by other programs. {lineProgram} of these are against one program of another author. {computed} more are against numbers that we computed ourselves from published equations. {disagree} are known not to agree.",
   "evidenceSheet.theory": "Theory",
   "evidenceSheet.closedFormsPrinted":
     "Closed forms, printed examples and statistics. They say that the equations are solved well, not that they are the right ones for webbing, a body and an anchor on a rock.",
@@ -12,7 +12,7 @@ export const EVIDENCE_ENGLISH = {
     "The same problems, solved by programs that are not ours. Whole falls that a backup catches are compared as ensembles, for a gram more on the walker moves a load by 5 to 15 %.",
   "evidenceSheet.strengths": "Strengths",
   "evidenceSheet.whatPartStill":
-    "What a part still holds rests on {strengths} numbers. {published} are published, {constants} seen second hand, {constants2} from memory and {assumed} assumed. Own break tests take their place.",
+    "What a part still holds rests on {strengths} numbers. {published} are published, {secondHand} seen second hand, {memory} from memory and {assumed} assumed. Own break tests take their place.",
   "evidenceSheet.validation": "Validation",
   "evidenceSheet.secondlineMeasuredRecording": "secondline measured RECORDING.csv RIG.json",
   "evidenceSheet.noneYetAgainst":

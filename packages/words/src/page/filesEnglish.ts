@@ -39,9 +39,9 @@ export const FILES_ENGLISH = {
   "savePicture.thereNoRun": "there is no run to draw a plot of",
   "savePicture.everySampleComputed": "every sample as computed",
   "savePicture.loadCellReports": "as a load cell reports them (CFC 60)",
-  "savePicture.forcesOverTime": "Forces over time, {value}",
+  "savePicture.forcesOverTime": "Forces over time, {reading}",
   "savePicture.whereEnergyFall": "Where the energy of the fall is",
-  "savePicture.to": "{what}, {seconds} to {seconds2}.",
+  "savePicture.to": "{what}, {from} to {to}.",
 
   "savePlots.plots": "{name} plots",
   "savePlots.breakLog": "break log",
@@ -62,7 +62,7 @@ export const FILES_ENGLISH = {
   "savedWork.notEverythingKept":
     "Not everything kept on this device could be read: {lost} {are} as on a first visit. Your rig is unharmed.",
   "savedWork.statePage": "the state of the page",
-  "savedWork.and": "{list} and {words}",
+  "savedWork.and": "{list} and {last}",
   "savedWork.seenAbove": "(seen above)",
 
   "shareLink.linkCopiedHolds":

@@ -9,8 +9,8 @@ export const LAYOUTS_ENGLISH = {
   "addLayout.takeAnotherRig": "Take another rig",
   "addLayout.upFourAll": "Up to four, all with the same what-if. Your rig itself stays as it is.",
 
-  "differenceTable.overEveryWhat": "Over every what-if ({counts})",
-  "differenceTable.overEveryWhat2": "Over every what-if",
+  "differenceTable.overCounted": "Over every what-if ({counts})",
+  "differenceTable.overEvery": "Over every what-if",
   "differenceTable.differences": "Differences",
   "differenceTable.whatDiffers": "What differs",
   "differenceTable.smallFiguresAgainst":
@@ -28,9 +28,9 @@ export const LAYOUTS_ENGLISH = {
   "layoutDifferences.othersHeldAgainst": "The others are held against this one.",
   "layoutDifferences.whatChanged": "What was changed",
   "layoutDifferences.nothingYetSame": "Nothing yet: it is the same as {letters}.",
-  "layoutDifferences.moreEntriesAnother": "and {value} more entries: it is another rig.",
+  "layoutDifferences.moreEntriesAnother": "and {count} more entries: it is another rig.",
   "layoutDifferences.whatDid": "What it did",
-  "layoutDifferences.verdictInstead": "The verdict: {verdictWord} instead of {verdictWord2}.",
+  "layoutDifferences.verdictInstead": "The verdict: {now} instead of {before}.",
   "layoutDifferences.everyFigureWithin": "Every figure is within 3 % of A's.",
 
   "layoutEditor.rigSheetLayout": "Rig sheet of layout {letter}",
@@ -46,7 +46,7 @@ export const LAYOUTS_ENGLISH = {
   "layoutHead.tookLayout": "took layout {letter}",
   "layoutHead.takeAway": "Take away",
   "layoutHead.rigHand": "the rig in hand",
-  "layoutHead.change2": "Change {letter}",
+  "layoutHead.changeLayout": "Change {letter}",
   "layoutHead.moreLayout": "More for layout {letter}",
   "layoutHead.howFarCan": "How far can it go?",
   "layoutHead.howLooseMay": "How loose may the backup be?",
@@ -64,8 +64,8 @@ export const LAYOUTS_ENGLISH = {
   "layoutOutcome.noVerdictYet": "No verdict yet",
   "layoutOutcome.soFar": "so far",
 
-  "layoutTraces.forceOverTime": "Force over time, all layouts",
-  "layoutTraces.forceOverTime2": "Force over time",
+  "layoutTraces.forceOfAll": "Force over time, all layouts",
+  "layoutTraces.forceOverTime": "Force over time",
   "layoutTraces.force": "Force",
   "layoutTraces.nothingPullsWhat": "Nothing pulls on it in this what-if.",
   "layoutTraces.hardest": "Hardest: {peaks}.",
@@ -80,12 +80,12 @@ export const LAYOUTS_ENGLISH = {
   "layoutsView.layoutsSideSide": "Layouts side by side",
   "layoutsView.allLayoutsComputed": "All layouts are computed. The table of differences is up to date.",
 
-  "playStrip.speed": "{speed|1× speed|1/{round} speed}",
+  "playStrip.speedOf": "{speed|1× speed|1/{share} speed}",
   "playStrip.playback": "Playback",
   "playStrip.pause": "Pause",
   "playStrip.play": "Play",
   "playStrip.timeRun": "Time in the run",
-  "playStrip.speed2": "Speed",
+  "playStrip.speed": "Speed",
 
   "differences.howEnds": "How it ends",
   "differences.drop": "Drop",
@@ -93,14 +93,14 @@ export const LAYOUTS_ENGLISH = {
   "differences.hardestPullMain": "Hardest pull of the main line at an anchor",
   "differences.hardestPullBackup": "Hardest pull of the backup at an anchor",
   "differences.heightLeftUnder": "Height left under the feet",
-  "differences.instead": "{label}: {text} instead of {text2}.",
+  "differences.instead": "{label}: {now} instead of {before}.",
 
   "keptLayouts.listLayouts": "a list of layouts",
 
   "layoutTraceData.leashYourHarness": "The leash, on your harness",
-  "layoutTraceData.mainLine": "The main line at A",
+  "layoutTraceData.mainLineA": "The main line at A",
   "layoutTraceData.mainLineB": "The main line at B",
-  "layoutTraceData.backup": "The backup at A",
+  "layoutTraceData.backupA": "The backup at A",
   "layoutTraceData.backupB": "The backup at B",
 
   "layouts.hand": "in hand",

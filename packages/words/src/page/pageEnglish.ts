@@ -1,7 +1,7 @@
 /** What is said by the page at first sight: head, scene, question, verdict, notices. */
 export const PAGE_ENGLISH = {
   "boot.whatYouHad": " What you had before is under File, Earlier work.",
-  "boot.openedLink": "Opened {rigName} from the link.{value}",
+  "boot.openedLink": "Opened {rigName} from the link.{before}",
   "boot.rigLinkNot": "The rig in this link was not opened: the part of Secondline that reads links did not arrive.",
   "boot.openLinkAgain": "{text} Open the link again.",
   "boot.workKeptDevice":
@@ -70,7 +70,7 @@ export const PAGE_ENGLISH = {
   "header.changeTheme": "Change to the {other} theme",
 
   "liveRegion.soFar": " so far",
-  "liveRegion.verdict": "Verdict{value}: {word}. {withoutWord}",
+  "liveRegion.verdict": "Verdict{soFar}: {word}. {sentence}",
 
   "notices.messages": "Messages",
   "notices.closeMessage": "Close this message",
@@ -171,7 +171,7 @@ export const PAGE_ENGLISH = {
   "question.whatWalkerDoes": "What the walker does",
   "question.to": "to",
   "question.whichLegFails": "Which leg fails",
-  "question.at2": "{name} at {name2}",
+  "question.legAt": "{name} at {anchor}",
 
   "rigSketch.rigSpan": "The rig {name}, span {length}",
 
@@ -181,7 +181,7 @@ export const PAGE_ENGLISH = {
   "tensionLegend.mainLine": "main line",
   "tensionLegend.backup": "backup",
   "tensionLegend.runBefore": "run before",
-  "tensionLegend.n95Hold": "95 % hold {strength}{value}",
+  "tensionLegend.hold95": "95 % hold {strength}{mark}",
 
   "notes.anchor": "Anchor A",
   "notes.anchorB": "Anchor B",
@@ -281,10 +281,10 @@ export const PAGE_ENGLISH = {
   "trace.ringOnBackup.name": "ring on backup",
   "trace.ringOnBackup.inWords": "the ring on the backup",
   "trace.ringOnBackup.short": "ring, backup",
-  "trace.connection.name": "connection",
-  "trace.connection.inWords": "the connection",
-  "trace.connection.short": "conn.",
-  "trace.connections.name": "connection {number}",
-  "trace.connections.inWords": "connection {number}",
-  "trace.connections.short": "conn. {number}",
+  "connectionTrace.one.name": "connection",
+  "connectionTrace.one.inWords": "the connection",
+  "connectionTrace.one.short": "conn.",
+  "connectionTrace.many.name": "connection {number}",
+  "connectionTrace.many.inWords": "connection {number}",
+  "connectionTrace.many.short": "conn. {number}",
 } as const;

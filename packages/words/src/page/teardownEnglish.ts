@@ -2,8 +2,8 @@
 export const TEARDOWN_ENGLISH = {
   "pieceResult.breakLog": "✓ In the break log: {outcome}, {load} {unit}",
   "pieceResult.result": "Result of {id}",
-  "pieceResult.kn": "From, kN",
-  "pieceResult.kn2": "To, kN",
+  "pieceResult.fromKn": "From, kN",
+  "pieceResult.toKn": "To, kN",
   "pieceResult.keepResult": "Keep result",
 
   "teardownPage.pullsYou": "Pulls that you have",
