@@ -1,4 +1,4 @@
-/** Whatever page, figures and report say comes from the words: no string that somebody reads stands in their code. */
+/** Whatever page, figures and report say comes from the words: no string that somebody reads stands in their code, and no number is written there. */
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { readableIn } from "../support/readable.ts";
@@ -11,7 +11,7 @@ const NO_WORDS: readonly RegExp[] = [
   // A number with its unit as a file has it, and units by themselves.
   /^[-−]?(?:[\d.,]+|(?:\{\})+)? ?(?:m|cm|mm|kN|N|s|kg|g\/m|deg|months?|years?|kJ|kB|MB|%|\/|×|·|\s)*$/,
   // Keys of sentences, and of values that they want.
-  /^[a-z]\w*(?:\.\w+)+$|^\{\}(?:End|Main)$/,
+  /^[a-z]\w*(?:\.\w+)+$|^\{\}(?:End|Main)$|^\{pages?\}$/,
   // Paths and colours of drawings, styles, markup, queries of the page, shaders.
   /^[MmLlHhVvCcSsQqTtAaZz\d\s.,{}-]+$/,
   /^\s*<|xmlns|="|^\w+-opacity|sans-serif|\bserif\b|^(?:rgb|translate|translateX|color-mix|linear-gradient|url)\(|^position:absolute|^uniform |\bvoid main\b|^\s*@page|@font-face|^ ?\.labels \{|vec3 /,
@@ -70,6 +70,34 @@ const strayIn = (file: string, source: string): readonly string[] =>
     .filter(({ text }) => !isKept(file, text))
     .map(({ line, text }) => `${file}:${line} ${text}`);
 
+/** Where digits are made that nobody reads as they are: of drawings, of files, of addresses, of what is typed, and of the language itself. */
+const OWN_DIGITS: readonly RegExp[] = [
+  /\/lessons\/rigs\.ts$/,
+  /\/files\/link\.ts$/,
+  /\/time\/(?:csv|validLanguage|RangeFields)\.tsx?$/,
+  /\/question\/PlaceFields\.tsx$/,
+  /\/wear\/(?:entryEdits|StrengthPlot|months)\.tsx?$/,
+  /\/rigSheet\/(?:BackupFields|RigSketch)\.tsx$/,
+  /figures\/src\/ink\/svgPath\.ts$/,
+  /report\/src\/(?:elevation|teardownSheet|forcePlot)\.ts$/,
+];
+
+/** A number made into a text without the language. One that is rounded and handed on as a number is none. */
+const UNSPOKEN = /(?<!Number\([\w.()[\]! */+-]*)\.(?:toFixed|toPrecision)\(|toLocale(?:Date|Time)?String|\bIntl\./;
+
+describe("a number that somebody reads", () => {
+  it.each(FOLDERS)("is written by the language in %s", (folder) => {
+    const unspoken = filesIn(folder)
+      .filter((file) => !OWN_DIGITS.some((one) => one.test(file)))
+      .flatMap((file) =>
+        readFileSync(new URL(file, root), "utf8")
+          .split("\n")
+          .flatMap((line, i) => (UNSPOKEN.test(line) ? [`${file}:${i + 1} ${line.trim()}`] : [])),
+      );
+    expect(unspoken).toEqual([]);
+  });
+});
+
 describe("a string that somebody reads", () => {
   it.each(FOLDERS)("stands nowhere in %s", (folder) => {
     const stray = filesIn(folder).flatMap((file) => strayIn(file, readFileSync(new URL(file, root), "utf8")));
@@ -82,17 +110,19 @@ describe("a string that somebody reads", () => {
       const KINDS = [{ value: "two", label: "second" }];
       export const View = ({ n }: { n: number }) => (
         <p title="Above" className="one two" aria-label={\`Part \${n}\`}>
-          Read me {n === 1 ? "Once more" : "twice"} {a("not a sentence yet")}
+          <Button name="Play" icon="play" /> Read me {n === 1 ? "Once more" : "twice"} {a("not a sentence yet")} {say("one.two", { three: n ? "four" : "" })}
         </p>
       );`;
     expect(strayIn("View.tsx", source).map((one) => one.replace(/^\S+ /, ""))).toEqual([
       "second",
       "Above",
       "Part {}",
+      "Play",
       "Read me",
       "Once more",
       "twice",
       "not a sentence yet",
+      "four",
     ]);
   });
 });

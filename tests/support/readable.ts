@@ -61,21 +61,40 @@ function isRead(node: Node, text: string, above: readonly Node[]): boolean {
   const words = text.replaceAll("{}", "");
   if (!hasLetter(words) || isNameIn(node, over)) return false;
   const attribute = over.type === "JSXExpressionContainer" ? above.at(-2)! : over;
-  if (attribute.type === "JSXAttribute") return READ_ATTRIBUTE.test(nameOf(attribute));
+  if (attribute.type === "JSXAttribute") return READ_ATTRIBUTE.test(nameOf(attribute)) || isTitle(attribute, words);
   if (over.type === "Property" && READ_PROPERTY.test(nameOf(over))) return true;
-  if (isShown(node, above)) return true;
+  if (isShown(node, above) || isPutIn(node, above)) return true;
   return !isWithinNames(above) && (/\s/.test(words.trim()) || /^\p{Lu}\p{Ll}/u.test(words));
+}
+
+/** The name of something to press, which an icon's is not. */
+const isTitle = (attribute: Node, words: string) => nameOf(attribute) === "name" && /^\p{Lu}|\s/u.test(words);
+
+/** A value that is put into a sentence, perhaps after a condition. */
+function isPutIn(node: Node, above: readonly Node[]): boolean {
+  const at = beyondConditions(node, above);
+  const call = above[at - 2];
+  return (
+    above[at]?.type === "Property" &&
+    call?.type === "CallExpression" &&
+    /^say|^prose$/.test(nameOf(call.callee as Node))
+  );
 }
 
 /** Stands in an element, perhaps after a condition. */
 function isShown(node: Node, above: readonly Node[]): boolean {
-  let [inner, at] = [node, above.length - 1];
-  for (; at >= 0; at--) {
-    const outer = above[at]!;
-    if (!/^(Conditional|Logical)Expression$/.test(outer.type) || outer.test === inner) break;
-    inner = outer;
-  }
+  const at = beyondConditions(node, above);
   return above[at]?.type === "JSXExpressionContainer" && /^JSX(Element|Fragment)$/.test(above[at - 1]?.type ?? "");
+}
+
+/** Index of what is around a node and the conditions on which it is taken. */
+function beyondConditions(node: Node, above: readonly Node[]): number {
+  let inner = node;
+  return above.findLastIndex((outer) => {
+    const ends = !/^(Conditional|Logical)Expression$/.test(outer.type) || outer.test === inner;
+    inner = outer;
+    return ends;
+  });
 }
 
 /** Compared with, a key, a case, or handed to what takes names. */

@@ -1,5 +1,6 @@
 import type { Rig } from "@secondline/rig";
 import { uncertainInputs, type WhatIf } from "@secondline/scenarios";
+import { broughtIn } from "@secondline/words";
 import { englishChanceWords as chanceWords } from "@secondline/words/chances";
 import { sayChances } from "@secondline/words/page/chances";
 import { useStore } from "zustand";
@@ -28,7 +29,9 @@ export function SpreadFields({ desk, rig, whatIf }: Props) {
           const off = typed !== undefined && readSpread(typed) === undefined;
           const [middle] = chanceWords.chanceInput(input);
           const basis =
-            typed === undefined ? `${input.basis.kind}: ${input.basis.note}` : sayChances("spreadFields.youSay0");
+            typed === undefined
+              ? `${broughtIn(input.basis.kind)}: ${broughtIn(input.basis.note)}`
+              : sayChances("spreadFields.youSay0");
           return (
             <TextField
               key={input.id}

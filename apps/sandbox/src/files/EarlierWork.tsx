@@ -1,3 +1,4 @@
+import { dayAndTime } from "@secondline/words/dates";
 import { sayFiles } from "@secondline/words/page/files";
 import { useEffect, useState } from "react";
 import { Button } from "../design/Button.tsx";
@@ -35,7 +36,7 @@ export function EarlierWork({ open, onClose, works, onOpen }: Props) {
           <li key={copy.key} className={styles.copy}>
             <span>
               {copy.name}
-              <span className={styles.when}>{new Date(copy.saved).toLocaleString()}</span>
+              <span className={styles.when}>{dayAndTime(new Date(copy.saved))}</span>
             </span>
             <Button
               label={sayFiles("earlierWork.open")}

@@ -2,6 +2,7 @@
 
 import type { PictureWords } from "@secondline/figures";
 import { VERSION } from "@secondline/scenarios";
+import { longDay } from "@secondline/words/dates";
 import { sayFiles } from "@secondline/words/page/files";
 import type { SandboxState, ShownRun } from "../state/types.ts";
 import { outcomeOf } from "../state/verdictOf.ts";
@@ -45,6 +46,6 @@ function runCautions({ assessed: { rig }, accuracy }: ShownRun): readonly string
 
 /** `hash`: fingerprint of what the picture was computed from. */
 export function footOf(hash: string, how: string, date: Date): string {
-  const day = date.toLocaleDateString("en-GB", { dateStyle: "long" });
+  const day = longDay(date);
   return sayFiles("pictureWords.secondlineInput", { version: VERSION, how, day, hash: hash.slice(0, HASH_DIGITS) });
 }

@@ -2,6 +2,7 @@
 
 import { inspectedIn, report } from "@secondline/report";
 import type { Outcome } from "@secondline/scenarios";
+import { longDay } from "@secondline/words/dates";
 import { sayFiles } from "@secondline/words/page/files";
 import { chancesOf } from "../chances/chancesDesk.ts";
 import { sweepsOf } from "../howFar/howFarDesk.ts";
@@ -14,7 +15,7 @@ import { houseFaces } from "./houseFaces.ts";
 export async function saveReport(sandbox: Pick<Sandbox, "store">, outcome: Outcome, date: Date): Promise<void> {
   const { assessment, document } = sandbox.store.getState();
   const { assessed, key, known, leftOut } = assessment;
-  const written = date.toLocaleDateString("en-GB", { dateStyle: "long" });
+  const written = longDay(date);
   const chances = chancesOf(key);
   const { wear, on } = leftOut ? { wear: undefined, on: undefined } : besidesOf(document.rig, known);
   const html = report(assessed, outcome, {

@@ -61,7 +61,7 @@ export function Header({ files, theme, wide }: Props) {
           tone="quiet"
           icon={other}
           iconOnly
-          label={sayPage("header.changeTheme", { other })}
+          label={other === "light" ? sayPage("header.toLight") : sayPage("header.toDark")}
           onClick={() => look({ theme: other })}
         />
         {wide && <span className={styles.brand}>Secondline</span>}

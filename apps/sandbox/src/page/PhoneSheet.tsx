@@ -125,7 +125,7 @@ function Handle({ stop, onStop }: { stop: Stop; onStop: (stop: Stop) => void }) 
     <button
       type="button"
       className={styles.handle}
-      aria-label={sayPage("phoneSheet.heightSheetArrow", { stop })}
+      aria-label={sayPage(`phoneSheet.height.${stop}`)}
       onPointerDown={(event: PointerEvent) => {
         from.current = event.clientY;
         moved.current = false;

@@ -1,4 +1,5 @@
-import { fieldAt, valueAt } from "@secondline/rig";
+import { valueAt } from "@secondline/rig";
+import { spokenField } from "@secondline/words/fields";
 import { newRigWords } from "@secondline/words/newRig";
 import { sayRigSheet } from "@secondline/words/page/rigSheet";
 import { Disclosure } from "../design/Disclosure.tsx";
@@ -26,7 +27,7 @@ export function AnchorFields({ anchor }: { anchor: "anchorA" | "anchorB" }) {
 
 function Legs({ anchor }: { anchor: "anchorA" | "anchorB" }) {
   const { edit } = useActions();
-  const label = fieldAt(`${anchor}.legAngle`)!.label;
+  const label = spokenField(`${anchor}.legAngle`)!.label;
   return (
     <Disclosure title={newRigWords.say("legs.open", { anchor: anchor.slice(-1) })} level={4}>
       <MeasuredLegs onTake={(angle) => edit(`${anchor}.legAngle`, angle, label)} />
@@ -94,7 +95,7 @@ function PartKind({ at }: { at: string }) {
 }
 
 function kindWords(at: string, kind: string): string {
-  const field = fieldAt(`${at}[0].kind`);
+  const field = spokenField(`${at}[0].kind`);
   const option = field?.kind === "choice" ? field.options.find(({ value }) => value === kind) : undefined;
   return option?.label ?? kind;
 }

@@ -1,4 +1,5 @@
-import { groupName } from "@secondline/rig";
+import { broughtIn } from "@secondline/words";
+import { spokenGroup } from "@secondline/words/fields";
 import { sayRigSheet } from "@secondline/words/page/rigSheet";
 import { useSandbox } from "../state/useSandbox.ts";
 import styles from "./Faults.module.css";
@@ -14,7 +15,7 @@ export function Faults() {
         {issues.map((issue) => (
           <li key={`${issue.path} ${issue.message}`}>
             {whereIs(issue.path) && <span className={styles.path}>{whereIs(issue.path)}: </span>}
-            {issue.message}
+            {broughtIn(issue.message)}
           </li>
         ))}
       </ul>
@@ -27,7 +28,7 @@ export function Faults() {
 function whereIs(path: string): string | undefined {
   const group = path.replace(/\.?[^.[\]]+$/, "");
   const item = /\[(\d+)\]$/.exec(group);
-  const name = groupName(item ? group.slice(0, item.index) : group);
+  const name = spokenGroup(item ? group.slice(0, item.index) : group);
   if (group === "" || name === undefined) return undefined;
   return item ? `${name} ${Number(item[1]) + 1}` : name;
 }

@@ -1,4 +1,5 @@
-import { groupName, marksIn, valueAt } from "@secondline/rig";
+import { marksIn, valueAt } from "@secondline/rig";
+import { spokenGroup } from "@secondline/words/fields";
 import { newRigWords } from "@secondline/words/newRig";
 import { sayRigSheet } from "@secondline/words/page/rigSheet";
 import { useShallow } from "zustand/react/shallow";
@@ -25,7 +26,7 @@ export function GroundFields() {
   }
   return (
     <div>
-      <ConfirmOne path="ground" name={groupName("ground") ?? "ground"} named />
+      <ConfirmOne path="ground" name={spokenGroup("ground") ?? "ground"} named />
       <Disclosure title={newRigWords.say("ground.short")} level={4}>
         <GroundShort />
       </Disclosure>

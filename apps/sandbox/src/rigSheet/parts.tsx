@@ -1,6 +1,7 @@
 /** Groups of fields that many parts of a rig have in common. */
 
-import { fieldAt, valueAt } from "@secondline/rig";
+import { valueAt } from "@secondline/rig";
+import { spokenField } from "@secondline/words/fields";
 import { sayRigSheet } from "@secondline/words/page/rigSheet";
 import type { ReactNode } from "react";
 import { Button } from "../design/Button.tsx";
@@ -92,7 +93,7 @@ function endOfKind(end: Record<string, unknown>, kind: string): Record<string, u
 
 export function ChoiceOfKind({ at, onChange }: { at: string; onChange: (kind: string) => void }) {
   const kind = useSandbox((state) => valueAt(state.document.history.present, `${at}.kind`));
-  const field = fieldAt(`${at}.kind`);
+  const field = spokenField(`${at}.kind`);
   const options = field?.kind === "choice" ? field.options : [];
   const unconfirmed = useMark(`${at}.kind`);
   return (
@@ -104,7 +105,7 @@ export function ChoiceOfKind({ at, onChange }: { at: string; onChange: (kind: st
         onChange={onChange}
         unconfirmed={unconfirmed}
       />
-      <ConfirmOne path={`${at}.kind`} name={field?.label ?? "Kind"} />
+      <ConfirmOne path={`${at}.kind`} name={field?.label ?? sayRigSheet("parts.kind")} />
     </>
   );
 }

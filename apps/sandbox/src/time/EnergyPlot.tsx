@@ -97,5 +97,5 @@ function energyAt(stack: EnergyStack, time: number): string {
 }
 
 export function axisKilojoules(energy: number): string {
-  return `${Number((energy / 1000).toFixed(2))}\u00a0kJ`;
+  return `${quantity.number(Number((energy / 1000).toFixed(2)))}\u00a0kJ`;
 }

@@ -26,28 +26,38 @@ export function PlayBar({ clock, act, measure, compact }: Props) {
       <div className={styles.playRow}>
         <TimeButton
           icon="markBack"
-          name="Event before"
+          name={sayTime("playBar.eventBefore")}
           keyName="["
           onPress={() => act({ do: "mark", direction: -1 })}
         />
         <TimeButton
           icon="frameBack"
-          name="One frame back"
+          name={sayTime("playBar.frameBack")}
           keyName=","
           onPress={() => act({ do: "frame", direction: -1 })}
         />
         {!compact && (
           <TimeButton
             icon={playing ? "pause" : "play"}
-            name={playing ? "Pause" : "Play"}
+            name={playing ? sayTime("playBar.pause") : sayTime("playBar.play")}
             keyName="Space"
             tone="filled"
             worded
             onPress={() => act({ do: "toggle" })}
           />
         )}
-        <TimeButton icon="frameOn" name="One frame on" keyName="." onPress={() => act({ do: "frame", direction: 1 })} />
-        <TimeButton icon="markOn" name="Next event" keyName="]" onPress={() => act({ do: "mark", direction: 1 })} />
+        <TimeButton
+          icon="frameOn"
+          name={sayTime("playBar.frameOn")}
+          keyName="."
+          onPress={() => act({ do: "frame", direction: 1 })}
+        />
+        <TimeButton
+          icon="markOn"
+          name={sayTime("playBar.nextEvent")}
+          keyName="]"
+          onPress={() => act({ do: "mark", direction: 1 })}
+        />
       </div>
       <div className={styles.speedRow}>
         <Choice<string>
@@ -61,7 +71,7 @@ export function PlayBar({ clock, act, measure, compact }: Props) {
           <>
             <TimeButton
               icon="loop"
-              name="Repeat"
+              name={sayTime("playBar.repeat")}
               keyName="L"
               worded
               pressed={looping}
@@ -69,7 +79,7 @@ export function PlayBar({ clock, act, measure, compact }: Props) {
             />
             <TimeButton
               icon="measure"
-              name="Measure"
+              name={sayTime("playBar.measure")}
               keyName="M"
               worded
               pressed={measure !== null}

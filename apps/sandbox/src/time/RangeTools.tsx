@@ -64,9 +64,15 @@ export function RangeTools({ recording, clock, view, forces, save: saving, compa
     <>
       <ActionMenu label={sayTime("rangeTools.go")} entries={goTo} />
       {save.length > 0 && <ActionMenu label={sayTime("rangeTools.save")} entries={save} />}
-      <TimeButton icon="farther" name="Show more of the run" keyName="−" onPress={farther} disabled={whole} />
-      <TimeButton icon="closer" name="Show less of the run" keyName="+" onPress={closer} />
-      <TimeButton icon="fit" name="Show the whole run" keyName="0" onPress={fit} disabled={whole} />
+      <TimeButton
+        icon="farther"
+        name={sayTime("rangeTools.showMoreRun")}
+        keyName="−"
+        onPress={farther}
+        disabled={whole}
+      />
+      <TimeButton icon="closer" name={sayTime("rangeTools.showLessRun")} keyName="+" onPress={closer} />
+      <TimeButton icon="fit" name={sayTime("rangeTools.showWholeRun")} keyName="0" onPress={fit} disabled={whole} />
     </>
   );
 }

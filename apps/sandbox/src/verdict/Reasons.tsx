@@ -7,7 +7,7 @@ import {
   PULL_LIMITS,
   type Rig,
 } from "@secondline/scenarios";
-import { capital } from "@secondline/words";
+import { broughtIn, capital } from "@secondline/words";
 import { sayVerdict } from "@secondline/words/page/verdict";
 import { quantity, words } from "../words.ts";
 import { BasisNote } from "./BasisNote.tsx";
@@ -30,7 +30,7 @@ export function Reasons({ part, rig, outcome }: Props) {
       <Margins {...{ part, rig, outcome }} />
       <PartRuns {...{ part, rig, outcome }} />
       {part.flags.map((flag) => (
-        <p key={flag}>{flag}</p>
+        <p key={flag}>{broughtIn(flag)}</p>
       ))}
       <table className={styles.table}>
         <caption className="visually-hidden">
@@ -59,7 +59,7 @@ export function Reasons({ part, rig, outcome }: Props) {
         <ul className={styles.bases}>
           {part.bases.map((basis) => (
             <li key={basisKey(basis)}>
-              <BasisNote basis={basis} /> {basis.note}
+              <BasisNote basis={basis} /> {broughtIn(basis.note)}
             </li>
           ))}
         </ul>
@@ -91,7 +91,7 @@ function Margins({ part, rig, outcome }: Props) {
           })}
           {one.at !== undefined &&
             one.reason &&
-            sayVerdict("reasons.fromA", { reason: one.reason, along: quantity.along(one.at) })}
+            sayVerdict("reasons.fromA", { reason: broughtIn(one.reason), along: quantity.along(one.at) })}
           .
         </p>
         {event && (
@@ -136,8 +136,8 @@ export function PersonReasons({ outcome, person, rig }: PersonProps) {
           <li key={limit}>
             <BasisNote basis={basis} />{" "}
             {person.demand > limit
-              ? words.say("person.above", { limit: quantity.load(limit), note: basis.note })
-              : `${quantity.load(limit)}: ${basis.note}`}
+              ? words.say("person.above", { limit: quantity.load(limit), note: broughtIn(basis.note) })
+              : `${quantity.load(limit)}: ${broughtIn(basis.note)}`}
           </li>
         ))}
       </ul>

@@ -1,4 +1,5 @@
 import type { Outcome } from "@secondline/scenarios";
+import { broughtIn } from "@secondline/words";
 import { sayVerdict } from "@secondline/words/page/verdict";
 import { Button } from "../design/Button.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
@@ -56,7 +57,7 @@ export function VerdictMore({ outcome }: { outcome: Outcome }) {
         <ul className={styles.bases}>
           {outcome.weakestBases.map((basis) => (
             <li key={`${basis.kind}${basis.note}`}>
-              <BasisNote basis={basis} /> {basis.note}
+              <BasisNote basis={basis} /> {broughtIn(basis.note)}
             </li>
           ))}
         </ul>

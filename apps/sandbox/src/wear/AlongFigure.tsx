@@ -1,5 +1,5 @@
 import { scaleOf } from "@secondline/figures";
-import { formatLength } from "@secondline/rig";
+import { formatLength } from "@secondline/words/formats";
 import { sayWear } from "@secondline/words/page/wear";
 import { type KeyboardEvent, useEffect, useId, useMemo, useRef, useState } from "react";
 import { useFrameSize } from "../time/index.ts";
@@ -127,7 +127,7 @@ function captionOf({ state, zones, needed, stock }: WebbingFacts): string {
   const worst = weakest(placement ? zonesWithin(zones, placement.from, placement.to) : zones);
   if (!worst) return sun;
   const where = sayWear("alongFigure.weakestMarkedEnd", {
-    where: placement ? sayWear("alongFigure.insideLoadedSpan") : "place",
+    where: placement ? sayWear("alongFigure.insideLoadedSpan") : sayWear("alongFigure.place"),
     place: formatLength((worst.from + worst.to) / 2),
     zone: zoneWords(worst),
     bases: basisKinds(worst),

@@ -1,6 +1,6 @@
 import { roundTicks, type Scale } from "@secondline/figures";
-import { formatLength } from "@secondline/rig";
 import type { WebbingState } from "@secondline/strength";
+import { formatLength } from "@secondline/words/formats";
 import { sayWear } from "@secondline/words/page/wear";
 import styles from "./figures.module.css";
 import { Unspoken } from "./Unspoken.tsx";

@@ -1,6 +1,6 @@
 import { scaleOf } from "@secondline/figures";
-import { formatLength } from "@secondline/rig";
 import type { WebbingState } from "@secondline/strength";
+import { formatLength } from "@secondline/words/formats";
 import { sayWear } from "@secondline/words/page/wear";
 import { useRef } from "react";
 import { Button } from "../design/Button.tsx";

@@ -65,7 +65,7 @@ export function Stays({
               {sayWear("calendarPaper.span", {
                 label,
                 from: dateWords(isoOf(from)),
-                to: to === undefined ? "now" : dateWords(isoOf(to)),
+                to: to === undefined ? sayWear("calendarPaper.now") : dateWords(isoOf(to)),
               })}
             </title>
             <rect

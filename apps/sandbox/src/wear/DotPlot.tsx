@@ -1,6 +1,6 @@
 import { roundTicks, type Scale, scaleOf } from "@secondline/figures";
-import { formatForce } from "@secondline/rig";
 import type { BreakTest, GroupReport } from "@secondline/strength";
+import { formatForce } from "@secondline/words/formats";
 import { sayBreakLog } from "@secondline/words/page/breakLog";
 import { useFrameSize } from "../time/index.ts";
 import styles from "./figures.module.css";

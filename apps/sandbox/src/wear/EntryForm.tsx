@@ -72,7 +72,10 @@ export function EntryForm({ entry: index }: { entry: number }) {
           icon="bin"
           label={sayRecord("entryForm.remove")}
           onClick={() => {
-            edit(removeEntry(written, owner, index), sayRecord("entryForm.removed", { what: kind?.label ?? "entry" }));
+            edit(
+              removeEntry(written, owner, index),
+              sayRecord("entryForm.removed", { what: kind?.label ?? sayRecord("entryForm.entry") }),
+            );
             announce(sayRecord("entryForm.entryRemovedUndo"));
             closeAt(Math.min(index, entriesOf(written, owner).length - 2));
           }}

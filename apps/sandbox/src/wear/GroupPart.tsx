@@ -1,12 +1,14 @@
 import type { Plot } from "@secondline/figures";
-import { formatPercent } from "@secondline/rig";
 import type { BreakTest, GroupReport, Narrowing } from "@secondline/strength";
+import { broughtIn } from "@secondline/words";
+import { formatPercent } from "@secondline/words/formats";
 import { sayBreakLog } from "@secondline/words/page/breakLog";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { quantity } from "../words.ts";
 import { DotPlot } from "./DotPlot.tsx";
 import { PlotFigure } from "./PlotFigure.tsx";
 import { TestTable } from "./TestTable.tsx";
+import { groupTitle } from "./testGroups.ts";
 import styles from "./wear.module.css";
 import { capital } from "./wearWords.ts";
 
@@ -22,9 +24,10 @@ interface Props {
 
 /** One group of tests: first the tests themselves, then what speaks against the numbers, then the numbers. */
 export function GroupPart({ name, tests, report, fit, most, wide }: Props) {
+  const title = tests[0] ? groupTitle(tests[0]) : name;
   return (
-    <section className={styles.group} aria-label={name}>
-      <h3 className={styles.h3}>{capital(name)}</h3>
+    <section className={styles.group} aria-label={title}>
+      <h3 className={styles.h3}>{capital(title)}</h3>
       <DotPlot {...{ tests, most, report, wide }} />
       {report ? (
         <>
@@ -35,7 +38,7 @@ export function GroupPart({ name, tests, report, fit, most, wide }: Props) {
                   <span aria-hidden="true" className={styles.flagMark}>
                     ▲
                   </span>
-                  <span>{message}</span>
+                  <span>{broughtIn(message)}</span>
                 </li>
               ))}
             </ul>
@@ -59,20 +62,20 @@ function Numbers({ report }: { report: GroupReport }) {
       <Row
         label={sayBreakLog("groupPart.hold95Sure75")}
         value={quantity.strength(characteristic.at75.value)}
-        note={characteristic.at75.method}
+        note={broughtIn(characteristic.at75.method)}
         strong
       />
       <Row
         label={sayBreakLog("groupPart.hold95Sure95")}
         value={quantity.strength(characteristic.at95.value)}
-        note={characteristic.at95.method}
+        note={broughtIn(characteristic.at95.method)}
         strong
       />
       {en1990 && (
         <Row
           label={sayBreakLog("groupPart.en1990Annex")}
           value={quantity.strength(en1990.value)}
-          note={sayBreakLog("groupPart.k", { factor: en1990.factor.toFixed(2) })}
+          note={sayBreakLog("groupPart.k", { factor: quantity.rounded(en1990.factor, 2, "nearest") })}
         />
       )}
       {mean !== undefined && (
@@ -113,15 +116,15 @@ function More({ report, fit }: Pick<Props, "fit"> & { report: GroupReport }) {
       {report.families.length > 0 && <Fits report={report} />}
       {report.failures.map(({ family, reason }) => (
         <p key={family} className={styles.note}>
-          {sayBreakLog("groupPart.notFitted", { family: capital(family), reason })}
+          {sayBreakLog("groupPart.notFitted", { family: capital(broughtIn(family)), reason: broughtIn(reason) })}
         </p>
       ))}
       {report.batches && (
         <p className={styles.note}>
           {sayBreakLog("groupPart.batchesKSample", {
-            pooled: report.batches.poolable ? sayBreakLog("groupPart.mayPooled") : "differ",
-            statistic: report.batches.statistic.toFixed(2),
-            critical: report.batches.critical.toFixed(2),
+            pooled: report.batches.poolable ? sayBreakLog("groupPart.mayPooled") : sayBreakLog("groupPart.differ"),
+            statistic: quantity.rounded(report.batches.statistic, 2, "nearest"),
+            critical: quantity.rounded(report.batches.critical, 2, "nearest"),
           })}
         </p>
       )}
@@ -131,7 +134,7 @@ function More({ report, fit }: Pick<Props, "fit"> & { report: GroupReport }) {
 }
 
 /** A difference beside loads in kilonewtons: in the same unit, however small. */
-const small = (newtons: number): string => `${Number((newtons / 1000).toPrecision(2))} kN`;
+const small = (newtons: number): string => `${quantity.number(Number((newtons / 1000).toPrecision(2)))} kN`;
 
 const best = ([one]: readonly Narrowing[]): string =>
   one ? sayBreakLog("groupPart.oneMoreAbout", { small: small(Math.max(0, one.gain)) }) : "";
@@ -160,16 +163,23 @@ function Fits({ report }: { report: GroupReport }) {
           {report.families.map(({ fit, median, fivePercent, goodness }) => (
             <tr key={fit.family}>
               <th scope="row">
-                {capital(fit.family)}
+                {capital(broughtIn(fit.family))}
                 {report.best === fit.family && sayBreakLog("groupPart.least")}
               </th>
               <td>{range(median)}</td>
               <td>{range(fivePercent)}</td>
-              <td>{fit.aicc === undefined ? sayBreakLog("groupPart.tooFewTests") : fit.aicc.toFixed(1)}</td>
+              <td>
+                {fit.aicc === undefined
+                  ? sayBreakLog("groupPart.tooFewTests")
+                  : quantity.rounded(fit.aicc, 1, "nearest")}
+              </td>
               <td>
                 {goodness
                   ? sayBreakLog("groupPart.p", {
-                      significance: goodness.significance < 0.01 ? "< 0.01" : `= ${goodness.significance.toFixed(2)}`,
+                      significance:
+                        goodness.significance < 0.01
+                          ? `< ${quantity.number(0.01)}`
+                          : `= ${quantity.rounded(goodness.significance, 2, "nearest")}`,
                     })
                   : sayBreakLog("groupPart.needs5Exact")}
               </td>

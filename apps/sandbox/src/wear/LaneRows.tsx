@@ -1,5 +1,5 @@
 import type { Scale } from "@secondline/figures";
-import { formatLength } from "@secondline/rig";
+import { formatLength } from "@secondline/words/formats";
 import { sayRecord } from "@secondline/words/page/record";
 import type { Grip as GripEnd } from "./entryEdits.ts";
 import styles from "./figures.module.css";

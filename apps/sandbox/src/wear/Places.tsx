@@ -1,4 +1,5 @@
 import { needSentences, type WebbingState } from "@secondline/strength";
+import { broughtIn } from "@secondline/words";
 import { sayWear } from "@secondline/words/page/wear";
 import { useMemo } from "react";
 import { Button } from "../design/Button.tsx";
@@ -118,7 +119,7 @@ export function InTheVerdict() {
                 <span aria-hidden="true" className={styles.flagMark}>
                   ▲
                 </span>
-                <span>{note}</span>
+                <span>{broughtIn(note)}</span>
               </li>
             ))}
           </ul>

@@ -1,5 +1,5 @@
-import { formatLength } from "@secondline/rig";
 import type { Outlook } from "@secondline/scenarios";
+import { formatLength } from "@secondline/words/formats";
 import { sayWear } from "@secondline/words/page/wear";
 import { untilWords } from "@secondline/words/until";
 import { Disclosure } from "../design/Disclosure.tsx";

@@ -1,6 +1,6 @@
 import { labelHeights, roundTicks, type Scale, scaleOf } from "@secondline/figures";
-import { formatLength } from "@secondline/rig";
 import type { StrengthZone, WebbingState } from "@secondline/strength";
+import { formatLength } from "@secondline/words/formats";
 import { sayWear } from "@secondline/words/page/wear";
 import { quantity } from "../words.ts";
 import styles from "./figures.module.css";

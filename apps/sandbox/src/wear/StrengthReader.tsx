@@ -1,6 +1,6 @@
 import type { Scale } from "@secondline/figures";
-import { formatLength } from "@secondline/rig";
 import type { StrengthZone } from "@secondline/strength";
+import { formatLength } from "@secondline/words/formats";
 import { sayWear } from "@secondline/words/page/wear";
 import { type ReactNode, useRef } from "react";
 import { quantity } from "../words.ts";

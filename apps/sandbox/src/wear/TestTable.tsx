@@ -1,5 +1,5 @@
-import { formatForce } from "@secondline/rig";
 import type { BreakTest } from "@secondline/strength";
+import { formatForce } from "@secondline/words/formats";
 import { sayBreakLog } from "@secondline/words/page/breakLog";
 import { useEffect, useRef, useState } from "react";
 import { Button } from "../design/Button.tsx";

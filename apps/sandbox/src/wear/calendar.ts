@@ -36,7 +36,7 @@ export function staysOf(entries: readonly WrittenEntry[]): Stay[] {
     open =
       entry.event === "takenDown"
         ? undefined
-        : { from: day, label: entry.event === "putUp" ? "up" : shortLabel(entry) };
+        : { from: day, label: entry.event === "putUp" ? sayRecord("calendar.up") : shortLabel(entry) };
   }
   if (open) stays.push({ ...open, to: undefined });
   return stays;
@@ -46,11 +46,9 @@ export function datedOf(entries: readonly WrittenEntry[], kinds: readonly EntryK
   return entries.flatMap((entry, i) => {
     const day = dayOf(entry.date);
     if (day === undefined) return [];
-    const label = HANGS.includes(entry.event)
-      ? entry.event === "putUp"
-        ? sayRecord("calendar.putUp")
-        : entry.event
-      : shortLabel(entry);
+    const { event } = entry;
+    const label =
+      event === "putUp" || event === "rigged" || event === "moved" ? sayRecord(`calendar.${event}`) : shortLabel(entry);
     return [{ entry: i, day, event: entry.event, label, words: entryWords(kinds, entry) }];
   });
 }

@@ -1,4 +1,6 @@
 /** Calendar dates as whole days since 1970, so that they can lie on an axis. Always UTC: a date has no hour. */
+import { monthName, shortDay } from "@secondline/words/dates";
+
 const DAY = 86_400_000;
 
 /** Day number of YYYY-MM-DD; undefined for anything else, 30 February included. */
@@ -19,13 +21,10 @@ export function todayIso(): string {
   return isoOf(Date.UTC(now.getFullYear(), now.getMonth(), now.getDate()) / DAY);
 }
 
-const LONG = new Intl.DateTimeFormat("en-GB", { day: "numeric", month: "short", year: "numeric", timeZone: "UTC" });
-const MONTH = new Intl.DateTimeFormat("en-GB", { month: "short", timeZone: "UTC" });
-
 /** "4 Jul 2026". */
 export const dateWords = (iso: string): string => {
   const day = dayOf(iso);
-  return day === undefined ? iso : LONG.format(day * DAY);
+  return day === undefined ? iso : shortDay(day * DAY);
 };
 
 /** A sentence with the dates in it written as everywhere in this view. */
@@ -48,6 +47,6 @@ export function calendarTicks(from: number, to: number, most: number): Tick[] {
     if (day > to) return ticks;
     const year = date.getUTCMonth() === 0;
     if (day < from || (!year && date.getUTCMonth() % step !== 0)) continue;
-    ticks.push({ day, year, label: year ? String(date.getUTCFullYear()) : MONTH.format(date) });
+    ticks.push({ day, year, label: year ? String(date.getUTCFullYear()) : monthName(day * DAY) });
   }
 }

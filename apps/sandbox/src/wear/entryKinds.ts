@@ -125,8 +125,16 @@ const JUDGEMENT: readonly EntryField[] = [
   },
 ];
 const freshJudgement = { by: "", found: "", judgement: "sound" };
+/** "sound", "doubtful", "unfit"; anything else as it was written. */
+export const judgementWords = (judgement: unknown): string =>
+  judgement === "sound" || judgement === "doubtful" || judgement === "unfit"
+    ? sayRecord(`entryKinds.judged.${judgement}`)
+    : String(judgement ?? sayRecord("entryKinds.judged.none"));
 const judgedWords = (e: WrittenEntry) =>
-  sayRecord("entryKinds.inspectedBy", { who: word(e.by || undefined), found: word(e.judgement) });
+  sayRecord("entryKinds.inspectedBy", {
+    who: word(e.by || undefined),
+    found: judgementWords(e.judgement ?? word(e.judgement)),
+  });
 
 /** What no factor is known for: it asks for an inspection. */
 const STORM: EntryKind = {

@@ -1,10 +1,10 @@
 /** What lies where on a webbing, in lanes of its own kind: riggings, falls, clamps, stitching and damage. */
 
-import { formatMonths } from "@secondline/rig";
 import type { WebbingState } from "@secondline/strength";
 import { sayRecord } from "@secondline/words/page/record";
 import { dateWords } from "./days.ts";
-import { entryWords, placeOf, type Stretch, WEBBING_KINDS } from "./entryKinds.ts";
+import { entryWords, judgementWords, placeOf, type Stretch, WEBBING_KINDS } from "./entryKinds.ts";
+import { monthsWords } from "./months.ts";
 import type { WrittenEntry } from "./work.ts";
 
 export type LaneKind = "span" | "falls" | "clamp" | "sewn" | "damage";
@@ -75,6 +75,11 @@ function entryItem(entry: WrittenEntry, index: number, on: string): LaneItem[] {
   ];
 }
 
+const damageWords = (kind: unknown): string =>
+  kind === "abrasion" || kind === "heat" || kind === "cut"
+    ? sayRecord(`lanes.damage.${kind}`)
+    : String(kind ?? sayRecord("lanes.damaged"));
+
 /** A few letters for a bar. */
 export function shortLabel(entry: WrittenEntry): string {
   switch (entry.event) {
@@ -84,34 +89,34 @@ export function shortLabel(entry: WrittenEntry): string {
     case "falls":
       return sayRecord("lanes.fallsTaken", { count: String(entry.falls ?? "?") });
     case "clamped":
-      return "clamped";
+      return sayRecord("lanes.clamped");
     case "damage":
-      return String(entry.kind ?? "damage");
+      return damageWords(entry.kind);
     case "retensioned":
       return sayRecord("lanes.clampedAt", { force: String(entry.pulled ?? "?"), time: String(entry.end ?? "?") });
     case "shade":
       return sayRecord("lanes.light", { share: String(entry.sun ?? "?") });
     case "wet":
-      return entry.wet === true ? "wet" : "dry";
+      return entry.wet === true ? sayRecord("lanes.wet") : sayRecord("lanes.dry");
     case "takenDown":
       return sayRecord("lanes.takenDown");
     case "cutToLength":
-      return "cut";
+      return sayRecord("lanes.cut");
     case "storm":
-      return "storm";
+      return sayRecord("lanes.storm");
     case "edgeContact":
-      return "edge";
+      return sayRecord("lanes.edge");
     case "hotRing":
     case "ranHot":
       return sayRecord("lanes.ranHot");
     case "hardFall":
       return sayRecord("lanes.hardFall");
     case "tensionReading":
-      return String(entry.tension ?? "tension");
+      return String(entry.tension ?? sayRecord("lanes.tension"));
     case "sagReading":
       return sayRecord("lanes.sag", { sag: String(entry.sag ?? "?") });
     case "inspected":
-      return String(entry.judgement ?? "inspected");
+      return judgementWords(entry.judgement);
     default:
       return entry.event;
   }
@@ -121,7 +126,7 @@ function weblocks({ marks }: WebbingState): LaneItem[] {
   return marks.flatMap((mark, i) => {
     if (mark.kind !== "clampMark" || mark.weblock !== true) return [];
     const now = mark.until === undefined;
-    const time = formatMonths(mark.months);
+    const time = monthsWords(mark.months);
     const name = now
       ? sayRecord("lanes.weblockSince", { day: dateWords(mark.since.toString()) })
       : sayRecord("lanes.markWeblock", {

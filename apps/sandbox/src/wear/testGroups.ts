@@ -6,6 +6,15 @@ import { sayBreakLog } from "@secondline/words/page/breakLog";
 /** As the analysis names its groups: part, material, state and wetness. */
 export const groupLabel = (t: BreakTest): string => [t.part, t.material, t.state, t.wet ? "wet" : "dry"].join(", ");
 
+/** The same for people. */
+export const groupTitle = ({ part, material, state, wet }: BreakTest): string =>
+  sayBreakLog("testGroups.label", {
+    part,
+    material,
+    state,
+    wetness: wet ? sayBreakLog("testGroups.wet") : sayBreakLog("testGroups.dry"),
+  });
+
 export interface Grouped {
   readonly name: string;
   readonly tests: readonly BreakTest[];

@@ -1,5 +1,6 @@
 import type { BreakTest, LogFault } from "@secondline/strength";
 import { sayColumns as say } from "@secondline/words/columns";
+import { dayAndTime } from "@secondline/words/dates";
 import { sayWear } from "@secondline/words/page/wear";
 import { type ColumnMatch, type LogTable, suggestMatch } from "@secondline/workbench";
 import { useEffect, useState } from "react";
@@ -124,7 +125,7 @@ export function useWearFiles() {
     ...earlier.map(({ name, replaced, work: old }, i) => ({
       label: sayWear("useWearFiles.earlier", { kind: i + 1, name }),
       detail: sayWear("useWearFiles.replaced", {
-        when: new Date(replaced).toLocaleString("en-GB", { dateStyle: "medium", timeStyle: "short" }),
+        when: dayAndTime(new Date(replaced)),
       }),
       onSelect: () => replace(old, sayWear("useWearFiles.earlierWorkBrought")),
     })),

@@ -1,11 +1,12 @@
 /** What the record says, in sentences. */
 
-import { formatLength, formatMonths, formatRatio } from "@secondline/rig";
 import type { PartState, StrengthZone, WearFlag, WearMark, WebbingState } from "@secondline/strength";
+import { formatLength, formatRatio } from "@secondline/words/formats";
 import { sayWear } from "@secondline/words/page/wear";
 import { quantity } from "../words.ts";
 import { dateWords } from "./days.ts";
 import type { Stretch } from "./entryKinds.ts";
+import { monthsWords } from "./months.ts";
 
 export function markName(mark: WearMark): string {
   switch (mark.kind) {
@@ -67,7 +68,7 @@ export function flagWords(state: WebbingState, flags: readonly WearFlag[]): Flag
 function what(flag: WearFlag, { marks, placement }: WebbingState): string {
   const same = marks.filter((m) => m.kind === flag.kind && m.from === flag.from && m.to === flag.to);
   const months = Math.max(0, ...same.map((m) => (m.kind === "clampMark" ? m.months : 0)));
-  if (flag.kind === "clampMark") return sayWear("wearWords.oldClampMarkOf", { months: formatMonths(months) });
+  if (flag.kind === "clampMark") return sayWear("wearWords.oldClampMarkOf", { months: monthsWords(months) });
   if (flag.kind === "fallZone") {
     const before = placement?.since.toString() ?? "";
     const falls = same.reduce(
@@ -87,7 +88,7 @@ export function stateWords(state: WebbingState): string {
   const { placement } = state;
   const where = placement
     ? sayWear("wearWords.hangsSinceLoaded", {
-        line: placement.line === "main" ? sayWear("wearWords.mainLine") : "backup",
+        line: placement.line === "main" ? sayWear("wearWords.mainLine") : sayWear("wearWords.backup"),
         rig: placement.rig,
         day: dateWords(placement.since.toString()),
         length: formatLength(placement.to - placement.from),
@@ -101,7 +102,7 @@ export function stateWords(state: WebbingState): string {
   return sayWear("wearWords.outsideMonthsFull", {
     where,
     age,
-    outside: formatMonths(state.monthsOutside),
+    outside: monthsWords(state.monthsOutside),
     sun: formatRatio(Number(state.sunMonths.toPrecision(2))),
     wet,
   });
@@ -138,7 +139,7 @@ export function partStateWords({ up, rig, condition, falls }: PartState): string
     state: up ? sayWear("wearWords.up") : sayWear("wearWords.down"),
     rig,
     age,
-    outside: formatMonths(monthsOutside),
+    outside: monthsWords(monthsOutside),
     sun: formatRatio(Number(sunMonths.toPrecision(2))),
     falls: Math.round(falls),
     wet: wet ? sayWear("wearWords.wet") : "",

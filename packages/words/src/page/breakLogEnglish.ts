@@ -39,6 +39,7 @@ export const BREAK_LOG_ENGLISH = {
   "groupPart.themOnlyBound": "{bounds} of them only a bound",
   "groupPart.fitsWhatMore": "Fits, and what more tests would bring{best}",
   "groupPart.notFitted": "{family}: not fitted, {reason}.",
+  "groupPart.differ": "differ",
   "groupPart.mayPooled": "may be pooled",
   "groupPart.batchesKSample": "Batches {pooled}: k-sample Anderson–Darling {statistic}, critical {critical} at 5 %.",
   "groupPart.oneMoreAbout": ": one more about +{small}",
@@ -124,6 +125,9 @@ export const BREAK_LOG_ENGLISH = {
   "issues.part": "Part",
   "issues.entry": ", entry {number}",
 
+  "testGroups.label": "{part}, {material}, {state}, {wetness}",
+  "testGroups.wet": "wet",
+  "testGroups.dry": "dry",
   "testGroups.notBroken": "not broken",
   "testGroups.failureNotWritten": "failure not written down",
   "testGroups.brokeBetween": "broke between {from} and {to}",

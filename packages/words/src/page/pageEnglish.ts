@@ -67,7 +67,8 @@ export const PAGE_ENGLISH = {
   "header.rig": "Rig",
   "header.newRig": "New rig",
   "header.file": "File",
-  "header.changeTheme": "Change to the {other} theme",
+  "header.toLight": "Change to the light theme",
+  "header.toDark": "Change to the dark theme",
 
   "liveRegion.soFar": " so far",
   "liveRegion.verdict": "Verdict{soFar}: {word}. {sentence}",
@@ -94,7 +95,9 @@ export const PAGE_ENGLISH = {
   "phoneSheet.pages": "Pages",
   "phoneSheet.pause": "Pause",
   "phoneSheet.play": "Play",
-  "phoneSheet.heightSheetArrow": "Height of the sheet: {stop}. Arrow keys change it.",
+  "phoneSheet.height.low": "Height of the sheet: low. Arrow keys change it.",
+  "phoneSheet.height.half": "Height of the sheet: half. Arrow keys change it.",
+  "phoneSheet.height.full": "Height of the sheet: full. Arrow keys change it.",
 
   "scenePlace.sceneCouldNot": "the scene could not be drawn",
   "scenePlace.fallAppearsHere": "The fall appears here as soon as it is computed.",

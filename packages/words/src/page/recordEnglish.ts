@@ -1,5 +1,6 @@
 /** What is said by the entries of a wear record. Not part of the first load. */
 export const RECORD_ENGLISH = {
+  "entryForm.entry": "entry",
   "entryForm.changed": "{what} changed",
   "entryForm.whatHappened": "What happened",
   "entryForm.on": "On",
@@ -57,7 +58,10 @@ export const RECORD_ENGLISH = {
   "planOfUse.fallsBetweenTwo": "Falls between two inspections",
   "planOfUse.mostAnyOne": "At most, on any one webbing or part",
 
+  "calendar.up": "up",
   "calendar.putUp": "put up",
+  "calendar.rigged": "rigged",
+  "calendar.moved": "moved",
 
   "entryKinds.anchorA": "Anchor A",
   "entryKinds.anchorB": "Anchor B",
@@ -94,6 +98,10 @@ export const RECORD_ENGLISH = {
   "entryKinds.unfitComesDown": "Unfit, comes down",
   "entryKinds.looked": "Looked at by",
   "entryKinds.whatFound": "What was found",
+  "entryKinds.judged.sound": "sound",
+  "entryKinds.judged.doubtful": "doubtful",
+  "entryKinds.judged.unfit": "unfit",
+  "entryKinds.judged.none": "inspected",
   "entryKinds.judged": "Judged",
   "entryKinds.factorStrength": "Factor on the strength",
   "entryKinds.whatDoubtful0": "Of what is doubtful, 0.01 to 1. Left empty, a cautious one is taken",
@@ -163,6 +171,17 @@ export const RECORD_ENGLISH = {
   "entryKinds.ranHot": "Ran hot",
   "entryKinds.ranHotNoted": "Ran hot{note}",
 
+  "lanes.damage.abrasion": "abrasion",
+  "lanes.damage.heat": "heat",
+  "lanes.damage.cut": "cut",
+  "lanes.damaged": "damage",
+  "lanes.clamped": "clamped",
+  "lanes.wet": "wet",
+  "lanes.dry": "dry",
+  "lanes.cut": "cut",
+  "lanes.storm": "storm",
+  "lanes.edge": "edge",
+  "lanes.tension": "tension",
   "lanes.hung": "Hung",
   "lanes.falls": "Falls",
   "lanes.clamps": "Clamps",

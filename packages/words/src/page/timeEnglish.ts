@@ -21,6 +21,14 @@ export const TIME_ENGLISH = {
   "numbersPanel.from": "From",
 
   "playBar.playback": "Playback",
+  "playBar.eventBefore": "Event before",
+  "playBar.frameBack": "One frame back",
+  "playBar.pause": "Pause",
+  "playBar.play": "Play",
+  "playBar.frameOn": "One frame on",
+  "playBar.nextEvent": "Next event",
+  "playBar.repeat": "Repeat",
+  "playBar.measure": "Measure",
   "playBar.speed": "Speed",
   "playBar.speedOf": "{speed|1× speed|1/{share} speed}",
   "playBar.of": "of {seconds}",
@@ -57,6 +65,9 @@ export const TIME_ENGLISH = {
   "showMenu.force": "Force in",
   "showMenu.read": "Read",
 
+  "timeStrip.forces": "Forces",
+  "timeStrip.energy": "Energy",
+  "timeStrip.numbers": "Numbers",
   "timeStrip.whatSeeOver": "What to see over time",
 
   "describe.nothingLoadedRun": "Nothing was loaded in the {seconds} of this run.",

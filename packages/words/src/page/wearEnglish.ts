@@ -3,6 +3,7 @@ export const WEAR_ENGLISH = {
   "alongFigure.markedEnd": "{name}, from its marked end",
   "alongFigure.sunAgeTaken": "Sun and age are taken as equal over the whole length; the record knows no better.",
   "alongFigure.whatHoldsNot": "What it holds is not drawn: choose what it is made of. {sun}",
+  "alongFigure.place": "place",
   "alongFigure.insideLoadedSpan": "inside the loaded span",
   "alongFigure.weakestMarkedEnd": "Weakest {where}: {place} from the marked end, {zone}; it rests on: {bases}.",
   "alongFigure.neededWhereMost":
@@ -32,7 +33,10 @@ export const WEAR_ENGLISH = {
   "calendarGrips.date": "Date of: {what}",
 
   "calendarPaper.outside": "Outside",
+  "calendarPaper.now": "now",
   "calendarPaper.span": "{label}, {from} to {to}",
+
+  "months.count": "{count|1 month|{count} months}",
 
   "places.placesLook": "Places to look at",
   "places.lookThesePlaces": "Look at these places",
@@ -169,6 +173,7 @@ export const WEAR_ENGLISH = {
   "wearWords.markedEnd": "{stretch} from the marked end ({mark}).",
   "wearWords.oldClampMarkOf": "old clamp mark of {months}",
   "wearWords.fallZoneEarlier": "fall zone of an earlier rigging, {count} falls,",
+  "wearWords.backup": "backup",
   "wearWords.mainLine": "main line",
   "wearWords.hangsSinceLoaded": "Hangs as the {line} of {rig} since {day}, {length} of it loaded.",
   "wearWords.hangsNowhereDay": "Hangs nowhere on this day.",

@@ -164,7 +164,11 @@ function drawEnergy(ink: Ink, { recording, range, time, told }: PlotRequest, pal
   );
   ink.font = PLOT_FONT;
   ink.fillStyle = palette.softInk;
-  ink.fillText(sayTime("plotBody.sHatchedLost", { time: time.toFixed(3) }), frame.left + frame.width + 18, 16);
+  ink.fillText(
+    sayTime("plotBody.sHatchedLost", { time: quantity.rounded(time, 3, "nearest") }),
+    frame.left + frame.width + 18,
+    16,
+  );
 }
 
 /** The ledger is smooth: fewer points draw the same curves. */
