@@ -1,4 +1,7 @@
-/** The walker's feet on the line, which let go: up on the walker, down on the line's point, falling to nothing over `letGo`. */
+/**
+ * The walker's feet on the line, which let go: up on the walker, down on the line's point, falling to nothing over `letGo`, or at once
+ * when the line falls away from under them.
+ */
 import { GRAVITY } from "./constants.ts";
 import { COLUMN } from "./lineLayout.ts";
 import type { Model } from "./model.ts";
@@ -15,6 +18,8 @@ export class Feet {
   readonly #m: Float64Array;
   readonly #walker: Float64Array;
   readonly #step: number;
+  /** Height of the walker above the line's point from which on the line has left the feet [m]. */
+  readonly #reach: number;
   /** Force of the step at hand [N], and the speed of parting before it [m/s]. */
   #force = 0;
   #speed = 0;
@@ -27,6 +32,7 @@ export class Feet {
     this.#walker = walker;
     this.#step = model.step;
     this.pushing = problem.start === "standing";
+    this.#reach = problem.walker.tieIn + (problem.feetReach ?? Number.POSITIVE_INFINITY);
   }
 
   /** To be called before anything has changed velocities in a step. */
@@ -34,12 +40,13 @@ export class Feet {
     this.#speed = this.#parting();
   }
 
-  /** Pushes in the so-many-th step, after the kernel has moved the line; lets go when the time has come. */
+  /** Pushes in the so-many-th step, after the kernel has moved the line; lets go when the time has come or the line has gone. */
   push(steps: number): void {
     const { walker } = this.#problem;
     const letGo = this.#problem.letGo ?? 0;
     const t = steps * this.#step;
-    this.#force = t < letGo ? walker.mass * GRAVITY * (1 - t / letGo) : 0;
+    const pushes = t < letGo && this.#above() <= this.#reach;
+    this.#force = pushes ? walker.mass * GRAVITY * (1 - t / letGo) : 0;
     if (this.#force === 0) {
       this.pushing = false;
       return;
@@ -66,6 +73,12 @@ export class Feet {
     this.workNow = this.work + half * this.#speed;
     this.work = this.workNow + half * this.#parting();
     this.#force = 0;
+  }
+
+  /** Height of the walker above the line's point [m]. */
+  #above(): number {
+    const { main, start } = this.#model;
+    return this.#walker[2]! - this.#m[main.base + COLUMN.Z * main.pitch + start]!;
   }
 
   /** Speed at which walker and line's point part, upward on the walker [m/s]. */

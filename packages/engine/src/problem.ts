@@ -122,6 +122,11 @@ export interface Problem {
   readonly start: "standing" | "hanging";
   /** Time over which the foot force falls to zero, standing [s]. */
   readonly letGo?: number;
+  /**
+   * How much further down than they stand the feet reach [m]: a line that falls away from under them leaves them there, and they push
+   * it no more. Absent: they push for all of `letGo`, however far the line has gone.
+   */
+  readonly feetReach?: number;
   /** The main line severed at a fraction, at a time. */
   readonly cut?: { readonly at: number; readonly time: number };
   /** Anchors of both lines at either end. */

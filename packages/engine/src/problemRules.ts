@@ -139,6 +139,7 @@ export function checkFields(check: Checker, input: unknown): void {
       }),
     start: oneOf("standing", "hanging"),
     "letGo?": time,
+    "feetReach?": number("a reach of 0 or more, in metres", { from: 0, to: 2 }),
     "cut?": (c, at, value) => c.object(at, value, { at: fraction, time }),
     "anchors?": (c, at, value) => c.object(at, value, { "A?": anchor, "B?": anchor }),
     "legFailure?": (c, at, value) =>

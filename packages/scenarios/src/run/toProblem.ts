@@ -29,6 +29,12 @@ import type { DemandStrengths } from "./demandStrengths.ts";
 import { hangersOf, manyfold } from "./hangers.ts";
 import { nineDigits } from "./nineDigits.ts";
 
+/**
+ * How much lower somebody's feet follow a line that falls away, from the bent knees of a balance [m]. Assumed; anything up to 0.4 m
+ * gives the same loads. Without an end they would push on the falling line, with more work than legs can do.
+ */
+const FEET_REACH = 0.2;
+
 export interface ProblemOptions extends KnownBefore {
   /** Simulated time [s]; default: long enough for the deepest drop, see `defaultDuration`. */
   readonly duration?: number;
@@ -72,7 +78,7 @@ export function toProblem(
     ring: ring(rig, holds.ring / share, count),
     walker: { mass, at: whatIf.at, tieIn: rig.walker.tieIn, lateral: rig.walker.lateral },
     start: part.standing ? "standing" : "hanging",
-    ...(part.letGo === undefined ? {} : { letGo: part.letGo * (options.letGo ?? 1) }),
+    ...(part.letGo === undefined ? {} : { letGo: part.letGo * (options.letGo ?? 1), feetReach: FEET_REACH }),
     ...(part.cut ? { cut: part.cut } : {}),
     ...(leg ? { legFailure: leg } : {}),
     ...(Object.keys(anchors).length > 0 ? { anchors } : {}),
