@@ -5,7 +5,9 @@ import { describe, expect, it } from "vitest";
 import { filled } from "../src/language.ts";
 
 const here = new URL("../src/page/", import.meta.url);
-const face = new URL("../../../apps/sandbox/src/", import.meta.url);
+const root = new URL("../../../", import.meta.url);
+/** Who says them. */
+const FACES = ["apps/sandbox/src", "packages/workbench/src"];
 
 const names = readdirSync(here)
   .filter((name) => name.endsWith("English.ts"))
@@ -54,7 +56,7 @@ function givenIn(node: Node | undefined): readonly string[] | undefined {
 }
 
 function sayingsIn(file: string): readonly Saying[] {
-  const source = readFileSync(new URL(file, face), "utf8");
+  const source = readFileSync(new URL(file, root), "utf8");
   const tools = new Map(
     [...source.matchAll(/import \{([^}]*)\} from "@secondline\/words\/page\/(\w+)"/g)].flatMap(([, what, from]) =>
       what!.split(",").map((one) => [one.trim(), from!] as const),
@@ -72,9 +74,11 @@ function sayingsIn(file: string): readonly Saying[] {
     });
 }
 
-const sayings = readdirSync(face, { recursive: true, encoding: "utf8" })
-  .filter((name) => /\.tsx?$/.test(name))
-  .flatMap(sayingsIn);
+const sayings = FACES.flatMap((folder) =>
+  readdirSync(new URL(folder, root), { recursive: true, encoding: "utf8" })
+    .filter((name) => /\.tsx?$/.test(name))
+    .map((name) => `${folder}/${name}`),
+).flatMap(sayingsIn);
 
 /** The lessons hand their keys on: `lessons.test.ts` of the sandbox holds each of them. */
 const HANDED_ON = ["lessons"];

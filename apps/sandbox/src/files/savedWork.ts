@@ -100,8 +100,7 @@ export function checkSaved(saved: unknown, read: ReadRig, saveText: (text: strin
   }
   const checked = checkSession(session);
   const lost = [...(isGroup(document) ? [] : [sayFiles("savedWork.entriesBeingPut")]), ...checked.lost];
-  const are = lost.length === 1 ? "is" : "are";
-  const text = sayFiles("savedWork.notEverythingKept", { lost: listed(lost), are });
+  const text = sayFiles("savedWork.notEverythingKept", { lost: listed(lost), count: lost.length });
   const work = { document: isGroup(document) ? document : good, goodDocument: good, session: checked.session };
   if (lost.length === 0) return { work, notices: [], setAside: undefined };
   return { work, notices: [{ tone: "fault", text, action }], setAside: undefined, unread };

@@ -60,7 +60,7 @@ export const FILES_ENGLISH = {
   "savedWork.workKeptDevice": "The work kept on this device cannot be read by this version. {where} is the demo rig.",
   "savedWork.entriesBeingPut": "the entries that were being put right",
   "savedWork.notEverythingKept":
-    "Not everything kept on this device could be read: {lost} {are} as on a first visit. Your rig is unharmed.",
+    "Not everything kept on this device could be read: {lost} {count|is|are} as on a first visit. Your rig is unharmed.",
   "savedWork.statePage": "the state of the page",
   "savedWork.and": "{list} and {last}",
   "savedWork.seenAbove": "(seen above)",
