@@ -1,20 +1,13 @@
 /** Brings up a sandbox: from a link, from the work kept on this device, or with the demo rig. */
 import { readRig } from "@secondline/rig";
-import type { Notice, ReadRig } from "@secondline/workbench";
-import {
-  type Autosave,
-  createSandbox,
-  KeptFounds,
-  type Sandbox,
-  type SavedWork,
-  type Start,
-  setAside,
-  startAutosave,
-} from "@secondline/workbench";
+import { sayPage } from "@secondline/words/page/page";
+import type { Autosave, Notice, ReadRig, Sandbox, SavedWork, Start } from "@secondline/workbench";
+import { createSandbox, KeptFounds, setAside, startAutosave } from "@secondline/workbench";
 import { FIRST_RIG } from "./demo/firstRig.ts";
 import { download, fileName } from "./device/download.ts";
 import { deviceShelf } from "./device/shelf.ts";
-import { claimWriting, openWorkStore, type WorkStore } from "./device/workStore.ts";
+import type { WorkStore } from "./device/workStore.ts";
+import { claimWriting, openWorkStore } from "./device/workStore.ts";
 import type { ReadLink } from "./files/link.ts";
 import { later, pageServices } from "./state/pageServices.ts";
 import { rigName, saveTrouble } from "./state/rigName.ts";
@@ -55,7 +48,10 @@ export async function boot(): Promise<Booted> {
     start = { document: link.document, goodDocument: link.document, session };
     notices.push({
       tone: "word",
-      text: `Opened ${rigName(link.document)} from the link.${saved ? " What you had before is under File, Earlier work." : ""}`,
+      text: sayPage("boot.openedLink", {
+        rigName: rigName(link.document),
+        before: saved ? sayPage("boot.whatYouHad") : "",
+      }),
     });
   } else if (link.kind === "broken") {
     notices.push({ tone: "fault", text: link.opened.text, details: link.opened.issues.map(({ message }) => message) });
@@ -80,8 +76,8 @@ async function linkedRig(hash: string): Promise<ReadLink> {
   try {
     return (await import("./files/link.ts")).readLink(hash, read);
   } catch {
-    const text = "The rig in this link was not opened: the part of Secondline that reads links did not arrive.";
-    return { kind: "broken", opened: { ok: false, text: `${text} Open the link again.`, issues: [] } };
+    const text = sayPage("boot.rigLinkNot");
+    return { kind: "broken", opened: { ok: false, text: sayPage("boot.openLinkAgain", { text }), issues: [] } };
   }
 }
 
@@ -105,7 +101,7 @@ async function findWork(works: WorkStore | undefined, notices: Omit<Notice, "id"
     const reason = error instanceof Error ? error.message : String(error);
     notices.push({
       tone: "fault",
-      text: `The work kept on this device could not be fetched (${reason}). It is left as it is: changes in this tab are not kept, save them to a file.`,
+      text: sayPage("boot.workKeptDevice", { reason }),
     });
     return { saved: undefined, writable: undefined };
   }
@@ -124,14 +120,14 @@ async function keepWork(sandbox: Sandbox, works: WorkStore | undefined): Promise
   if (!works) {
     sandbox.actions.tell({
       tone: "fault",
-      text: "This browser keeps nothing on this device. Save the rig to a file before you leave.",
+      text: sayPage("boot.browserKeepsNothing"),
     });
     return undefined;
   }
   if (!(await claimWriting())) {
     sandbox.actions.tell({
       tone: "fault",
-      text: "Secondline is open in another tab, which keeps your work. Changes in this tab are not kept: save them to a file.",
+      text: sayPage("boot.secondlineOpenAnother"),
     });
     return undefined;
   }

@@ -1,5 +1,6 @@
 /** Keeps the app on the device for use without a network, and asks before a newer version takes over. */
 import { registerSW } from "virtual:pwa-register";
+import { sayFiles } from "@secondline/words/page/files";
 import type { Actions } from "@secondline/workbench";
 
 export function keepOffline({ tell }: Actions): void {
@@ -7,8 +8,8 @@ export function keepOffline({ tell }: Actions): void {
     onNeedRefresh: () =>
       tell({
         tone: "word",
-        text: "A newer version of Secondline is ready. Your work is kept when you change to it.",
-        action: { label: "Change to it now", run: () => void update(true) },
+        text: sayFiles("offline.newerVersionSecondline"),
+        action: { label: sayFiles("offline.changeNow"), run: () => void update(true) },
       }),
     // Without it the app works all the same, with a network.
     onRegisterError: () => undefined,

@@ -1,1 +1,3 @@
-export const SPREAD_FAULT = "Expected a percentage from 0 to 100, such as 10 %.";
+import { sayChances } from "@secondline/words/page/chances";
+
+export const SPREAD_FAULT = sayChances("spreadText.expectedPercentage0");

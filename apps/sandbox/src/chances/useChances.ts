@@ -1,14 +1,9 @@
-import {
-  type Assessed,
-  type Chances,
-  type NoChances,
-  noChances,
-  type Outcome,
-  type WhatIf,
-  worstWhatIf,
-} from "@secondline/scenarios";
+import type { Assessed, Chances, NoChances, Outcome, WhatIf } from "@secondline/scenarios";
+import { noChances, worstWhatIf } from "@secondline/scenarios";
 import { englishChanceWords as chanceWords } from "@secondline/words/chances";
-import { type ChancesDesk, type ChancesState, readSpreads } from "@secondline/workbench";
+import { sayChances } from "@secondline/words/page/chances";
+import type { ChancesDesk, ChancesState } from "@secondline/workbench";
+import { readSpreads } from "@secondline/workbench";
 import { useStore } from "zustand";
 import { chancesDesk } from "../desks/chancesHere.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
@@ -53,11 +48,16 @@ export function useChances(outcome: Outcome): ChancesInHand {
   const keyed = (value: string | undefined) => open.find((one) => one.value === value);
   const chosen = keyed(asked) ?? keyed(worstWhatIf(outcome)?.key) ?? open[0] ?? all[0]!;
   const workOut = async () => {
-    announce("Working out the chances.");
+    announce(sayChances("useChances.workingOutChances"));
     const chances = await desk.workOut(assessed, key, chosen.whatIf);
     if (chances) {
-      announce(`Chances worked out. ${words.eventTitle(rig, chances.whatIf)}. ${chanceWords.chances(rig, chances)}`);
-    } else if (desk.store.getState().work.kind === "stopped") announce("Working out the chances was stopped.");
+      announce(
+        sayChances("useChances.chancesWorkedOut", {
+          eventTitle: words.eventTitle(rig, chances.whatIf),
+          chances: chanceWords.chances(rig, chances),
+        }),
+      );
+    } else if (desk.store.getState().work.kind === "stopped") announce(sayChances("useChances.stopped"));
   };
   return {
     desk,

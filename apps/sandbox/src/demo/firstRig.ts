@@ -1,15 +1,15 @@
 /** The rig of a first visit, and what the demo rigs are called; the others come when they are asked for. */
-
 import type { Rig } from "@secondline/rig";
+import { sayPage } from "@secondline/words/page/page";
 import type { WrittenRig } from "@secondline/workbench";
 import soundRig from "../../../../demo-data/sound-rig.json?raw";
 
 export const FIRST_RIG = JSON.parse(soundRig) as WrittenRig;
 
 export const DEMO_TITLES = [
-  { title: "Demo: a sound rig", detail: "New webbing, backup connected in three places" },
-  { title: "Demo: a loose backup", detail: "Too much slack, no connections" },
-  { title: "Demo: an old rig", detail: "Much sun, and a clamp mark inside the span" },
+  { title: sayPage("firstRig.demoSoundRig"), detail: sayPage("firstRig.newWebbingBackup") },
+  { title: sayPage("firstRig.demoLooseBackup"), detail: sayPage("firstRig.tooMuchSlack") },
+  { title: sayPage("firstRig.demoOldRig"), detail: sayPage("firstRig.muchSunClamp") },
 ] as const;
 
 /** The demo rig that the example of a wear record speaks of: the old one. */

@@ -1,8 +1,12 @@
 /** A rig in a link: JSON, deflated, in base64 for URLs, behind the hash so that no server ever sees it. */
-import { parseWhatIf, type WhatIf, whatIfKey } from "@secondline/scenarios";
+
+import type { WhatIf } from "@secondline/scenarios";
+import { parseWhatIf, whatIfKey } from "@secondline/scenarios";
+import { sayFiles } from "@secondline/words/page/files";
 import type { CameraName, ReadRig, WrittenRig } from "@secondline/workbench";
 import { deflateSync, Inflate, strFromU8, strToU8 } from "fflate";
-import { type Opened, readRigText } from "./readFile.ts";
+import type { Opened } from "./readFile.ts";
+import { readRigText } from "./readFile.ts";
 
 export interface Shared {
   readonly document: WrittenRig;
@@ -39,8 +43,8 @@ export function readLink(hash: string, read: ReadRig): ReadLink {
   const packed = parameters.get("rig");
   if (packed === null) return { kind: "none" };
   const text = unpack(packed);
-  if (text === undefined) return broken("The rig in this link cannot be read: the link is incomplete or was changed.");
-  const opened = readRigText(text, "The rig in this link", read);
+  if (text === undefined) return broken(sayFiles("link.rigLinkCannot"));
+  const opened = readRigText(text, sayFiles("link.rigLink"), read);
   if (!opened.ok) return { kind: "broken", opened };
   const whatIf = parseWhatIf(parameters.get("whatif") ?? "");
   const time = Number(parameters.get("t") ?? Number.NaN);
@@ -64,7 +68,7 @@ function unpack(packed: string): string | undefined {
   let ended = false;
   const inflate = new Inflate((piece, final) => {
     length += piece.length;
-    if (length > LARGEST) throw new Error("too large");
+    if (length > LARGEST) throw new Error(sayFiles("link.tooLarge"));
     pieces.push(piece);
     ended = final;
   });

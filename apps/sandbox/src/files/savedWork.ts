@@ -1,12 +1,8 @@
 /** Work kept on this device as it comes back: what cannot be read is left out and told, with the text of it to keep. */
-import {
-  type LostPart,
-  type Notice,
-  type ReadRig,
-  readSaved,
-  type SavedWork,
-  type WrittenRig,
-} from "@secondline/workbench";
+
+import { sayFiles } from "@secondline/words/page/files";
+import type { LostPart, Notice, ReadRig, SavedWork, WrittenRig } from "@secondline/workbench";
+import { readSaved } from "@secondline/workbench";
 
 export interface CheckedWork {
   /** Undefined: there is none, or no rig of it can be read. */
@@ -20,38 +16,42 @@ export interface CheckedWork {
 
 /** How to say that a part was lost. */
 const WORDS: Readonly<Record<LostPart, string>> = {
-  whatIf: "the what-if in sight",
-  accuracy: "the choice of mesh",
-  theme: "the theme",
-  camera: "the view of the scene",
-  showForces: "whether forces are shown",
-  wear: "the wear record and break log",
-  session: "the state of the page",
-  entries: "the entries that were being put right",
+  whatIf: sayFiles("savedWork.whatIfSight"),
+  accuracy: sayFiles("savedWork.choiceMesh"),
+  theme: sayFiles("savedWork.theme"),
+  camera: sayFiles("savedWork.viewScene"),
+  showForces: sayFiles("savedWork.whetherForcesShown"),
+  wear: sayFiles("savedWork.wearRecordBreak"),
+  session: sayFiles("savedWork.statePage"),
+  entries: sayFiles("savedWork.entriesBeingPut"),
 };
 
 /** `saveText` hands a text to the user as a file. */
 export function checkSaved(saved: unknown, read: ReadRig, saveText: (text: string, name: string) => void): CheckedWork {
   if (saved === undefined || saved === null) return { work: undefined, notices: [], setAside: undefined };
   const unread = textOf(saved);
-  const action = { label: "Save what was kept as a file", run: () => saveText(unread, "kept-work") };
+  const action = { label: sayFiles("savedWork.saveWhatKept"), run: () => saveText(unread, "kept-work") };
   const reading = readSaved(saved, read);
   if (!reading.ok) {
     const { document: setAside, issues } = reading;
-    const where = setAside ? "It was set aside under File, Earlier work; here" : "Here";
-    const text = `The work kept on this device cannot be read by this version. ${where} is the demo rig.`;
+    const where = setAside ? sayFiles("savedWork.setAsideUnder") : sayFiles("savedWork.here");
+    const text = sayFiles("savedWork.workKeptDevice", { where });
     const details = issues.map(({ message }) => message);
     return { work: undefined, notices: [{ tone: "fault", text, details, action }], setAside, unread };
   }
   const { work, lost } = reading;
   if (lost.length === 0) return { work, notices: [], setAside: undefined };
-  const are = lost.length === 1 ? "is" : "are";
-  const text = `Not everything kept on this device could be read: ${listed(lost.map((part) => WORDS[part]))} ${are} as on a first visit. Your rig is unharmed.`;
+  const text = sayFiles("savedWork.notEverythingKept", {
+    lost: listed(lost.map((part) => WORDS[part])),
+    count: lost.length,
+  });
   return { work, notices: [{ tone: "fault", text, action }], setAside: undefined, unread };
 }
 
 const listed = (words: readonly string[]): string =>
-  words.length < 2 ? (words[0] ?? "") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;
+  words.length < 2
+    ? (words[0] ?? "")
+    : sayFiles("savedWork.and", { list: words.slice(0, -1).join(", "), last: words.at(-1)! });
 
 /** What was kept may be anything that a browser can keep, also what JSON cannot say. */
 function textOf(saved: unknown): string {
@@ -61,7 +61,7 @@ function textOf(saved: unknown): string {
     (_key, value: unknown) => {
       if (typeof value === "bigint") return String(value);
       if (typeof value !== "object" || value === null) return value;
-      if (seen.has(value)) return "(seen above)";
+      if (seen.has(value)) return sayFiles("savedWork.seenAbove");
       seen.add(value);
       return value;
     },

@@ -1,12 +1,16 @@
+import { sayPage } from "@secondline/words/page/page";
+/** The scene of the run in hand; before there is one, a drawing of the rig. */
 import { outcomeOf } from "@secondline/workbench";
-import { Component, type ReactNode, useEffect, useMemo, useRef, useState } from "react";
+import type { ReactNode } from "react";
+import { Component, useEffect, useMemo, useRef, useState } from "react";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import type { Theme } from "../design/palette.ts";
 import { useReducedMotion } from "../design/useMedia.ts";
 import { useSoon } from "../design/useSoon.ts";
 import { useSavePictures } from "../files/useSavePictures.ts";
 import { RigSketch } from "../rigSheet/RigSketch.tsx";
-import { type SceneSnapshot, SceneView, type SnapshotPlace } from "../scene/index.ts";
+import type { SceneSnapshot, SnapshotPlace } from "../scene/index.ts";
+import { SceneView } from "../scene/index.ts";
 import { useRecordings, useSandbox } from "../state/useSandbox.ts";
 import type { weakPlace } from "../state/weakPlace.ts";
 import { PrintedPictures } from "./PrintedPictures.tsx";
@@ -14,7 +18,6 @@ import styles from "./ScenePlace.module.css";
 import { SceneTools } from "./SceneTools.tsx";
 import { useFallIsComing } from "./useFallIsComing.ts";
 
-/** The scene of the run in hand; before there is one, a drawing of the rig. */
 export function ScenePlace({ clock, theme }: { clock: PlaybackClock; theme: Theme }) {
   const { current, previous } = useRecordings();
   const shown = useSandbox((state) => state.run.shown);
@@ -68,7 +71,7 @@ function useWeakPlace() {
 }
 
 function taken({ current: take }: SnapshotPlace): SceneSnapshot {
-  if (!take) throw new Error("the scene could not be drawn");
+  if (!take) throw new Error(sayPage("scenePlace.sceneCouldNot"));
   return take();
 }
 
@@ -78,7 +81,7 @@ function Waiting() {
   return (
     <div className={styles.waiting}>
       <RigSketch rig={rig} editing={undefined} />
-      <p>{coming ? "The fall appears here as soon as it is computed." : "There is no computed fall to show."}</p>
+      <p>{coming ? sayPage("scenePlace.fallAppearsHere") : sayPage("scenePlace.thereNoComputed")}</p>
     </div>
   );
 }
@@ -93,7 +96,7 @@ class SceneGuard extends Component<{ children: ReactNode }, { message: string | 
     if (this.state.message === undefined) return this.props.children;
     return (
       <div className={styles.waiting} role="alert">
-        <p>The scene could not be drawn ({this.state.message}). Numbers and traces are not affected.</p>
+        <p>{sayPage("scenePlace.sceneCouldNot2", { message: this.state.message })}</p>
       </div>
     );
   }

@@ -1,3 +1,4 @@
+import { sayPage } from "@secondline/words/page/page";
 import { ActionMenu } from "../design/ActionMenu.tsx";
 import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
@@ -6,10 +7,10 @@ import { useActions, useSandbox } from "../state/useSandbox.ts";
 import styles from "./SceneTools.module.css";
 
 const VIEWS = [
-  { value: "event", label: "Close to the fall" },
-  { value: "overview", label: "The whole line" },
-  { value: "anchor", label: "From anchor A" },
-  { value: "elevation", label: "Drawing from the side" },
+  { value: "event", label: sayPage("sceneTools.closeFall") },
+  { value: "overview", label: sayPage("sceneTools.wholeLine") },
+  { value: "anchor", label: sayPage("sceneTools.anchor") },
+  { value: "elevation", label: sayPage("sceneTools.drawingSide") },
 ] as const;
 
 /** Where to look from, what to draw besides, and the way to keep it. */
@@ -19,22 +20,44 @@ export function SceneTools({ savePicture }: { savePicture: (kind: PictureKind) =
   const { look } = useActions();
   return (
     <div className={styles.tools} data-over-scene>
-      <Choice compact label="View" value={camera} options={VIEWS} onChange={(next) => look({ camera: next })} />
-      <Button label="Forces" pressed={showForces} onClick={() => look({ showForces: !showForces })} />
+      <Choice
+        compact
+        label={sayPage("sceneTools.view")}
+        value={camera}
+        options={VIEWS}
+        onChange={(next) => look({ camera: next })}
+      />
+      <Button
+        label={sayPage("sceneTools.forces")}
+        pressed={showForces}
+        onClick={() => look({ showForces: !showForces })}
+      />
       <ActionMenu
-        label="Save a picture"
+        label={sayPage("sceneTools.savePicture")}
         icon="save"
         iconOnly
         entries={[
-          { label: "Picture as seen", detail: "PNG, as large as on the screen", onSelect: () => savePicture("png") },
-          { label: "Twice as large", detail: "PNG, for print", onSelect: () => savePicture("png2") },
-          { label: "Drawing from the side", detail: "SVG: lines and letters", onSelect: () => savePicture("svg") },
+          {
+            label: sayPage("sceneTools.pictureSeen"),
+            detail: sayPage("sceneTools.pngLargeScreen"),
+            onSelect: () => savePicture("png"),
+          },
+          {
+            label: sayPage("sceneTools.twiceLarge"),
+            detail: sayPage("sceneTools.pngPrint"),
+            onSelect: () => savePicture("png2"),
+          },
+          {
+            label: sayPage("sceneTools.drawingSide"),
+            detail: sayPage("sceneTools.svgLinesLetters"),
+            onSelect: () => savePicture("svg"),
+          },
         ]}
       />
       {hasPrevious && (
         <Button
-          label="Compare"
-          title="With the run before"
+          label={sayPage("sceneTools.compare")}
+          title={sayPage("sceneTools.runBefore")}
           pressed={compare}
           onClick={() => look({ compare: !compare })}
         />

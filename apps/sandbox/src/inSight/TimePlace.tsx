@@ -1,4 +1,5 @@
 import type { Recording } from "@secondline/engine";
+import { sayPage } from "@secondline/words/page/page";
 import type { SandboxState } from "@secondline/workbench";
 import { outcomeOf } from "@secondline/workbench";
 import { lazy, useMemo } from "react";
@@ -35,15 +36,15 @@ export function TimePlace({ clock, theme, compact }: Props) {
   async function saveRange(recording: Recording, range: TimeRange): Promise<void> {
     const saving = await import("../files/saveTraces.ts").catch(() => undefined);
     if (saving) void saving.saveTraces(recording, range, name);
-    else tell({ tone: "fault", text: "The part of Secondline that writes forces did not arrive. Try again." });
+    else tell({ tone: "fault", text: sayPage("timePlace.writerMissing") });
   }
   const ready = useSoon(current !== undefined, 2);
   const coming = useFallIsComing();
-  const comes = <p className={styles.none}>Forces over time appear here with the fall.</p>;
+  const comes = <p className={styles.none}>{sayPage("timePlace.forcesOverTime")}</p>;
   if (!current || !ready)
-    return current || coming ? comes : <p className={styles.none}>There are no forces to show.</p>;
+    return current || coming ? comes : <p className={styles.none}>{sayPage("timePlace.thereNoForces")}</p>;
   return (
-    <Later what="What draws forces over time" fallback={comes}>
+    <Later what={sayPage("timePlace.whatDrawsForces")} fallback={comes}>
       <TimeStrip
         recording={current}
         previous={compare ? previous : undefined}

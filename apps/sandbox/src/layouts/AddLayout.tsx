@@ -1,7 +1,9 @@
-import type { ReadRig } from "@secondline/workbench";
-import { type Layout, LETTERS, type WrittenLayout } from "@secondline/workbench";
+import { sayLayouts } from "@secondline/words/page/layouts";
+import type { Layout, ReadRig, WrittenLayout } from "@secondline/workbench";
+import { LETTERS } from "@secondline/workbench";
 import { DEMO_RIGS } from "../demo/demoRigs.ts";
-import { ActionMenu, type MenuEntry } from "../design/ActionMenu.tsx";
+import type { MenuEntry } from "../design/ActionMenu.tsx";
+import { ActionMenu } from "../design/ActionMenu.tsx";
 import { Button } from "../design/Button.tsx";
 import { chooseFile, RIG_FILES } from "../device/chooseFile.ts";
 import { issueLines } from "../files/issueLines.ts";
@@ -29,12 +31,12 @@ export function AddLayout({ list, read, onDuplicate, onAdd, first = false }: Pro
     else
       tell({
         tone: "fault",
-        text: `${opened.text} The layouts are unchanged.`,
+        text: sayLayouts("addLayout.layoutsUnchanged", { text: opened.text }),
         details: issueLines(opened),
       });
   }
   const others: readonly MenuEntry[] = [
-    { label: "A rig file…", onSelect: () => chooseFile(RIG_FILES, open) },
+    { label: sayLayouts("addLayout.rigFile"), onSelect: () => chooseFile(RIG_FILES, open) },
     ...DEMO_RIGS.map(
       ({ title, detail, document }): MenuEntry => ({ label: title, detail, onSelect: () => void take(document) }),
     ),
@@ -42,18 +44,25 @@ export function AddLayout({ list, read, onDuplicate, onAdd, first = false }: Pro
   if (!first) {
     const copies = list.map(
       (layout, i): MenuEntry => ({
-        label: `Copy ${LETTERS[i]} and change it`,
+        label: sayLayouts("addLayout.copyChange", { letter: LETTERS[i]! }),
         onSelect: () => onDuplicate(layout),
       }),
     );
-    return <ActionMenu label="Add a layout" icon="plus" entries={[...copies, "rule", ...others]} />;
+    return (
+      <ActionMenu label={sayLayouts("addLayout.addLayout")} icon="plus" entries={[...copies, "rule", ...others]} />
+    );
   }
   return (
-    <section className={styles.invite} aria-label="Add a layout">
-      <p className={styles.inviteWords}>Put a second layout beside it, and see what one change does.</p>
-      <Button tone="filled" icon="plus" label="Copy this rig and change it" onClick={() => onDuplicate(list[0]!)} />
-      <ActionMenu label="Take another rig" icon="open" entries={others} />
-      <p className={styles.inviteNote}>Up to four, all with the same what-if. Your rig itself stays as it is.</p>
+    <section className={styles.invite} aria-label={sayLayouts("addLayout.addLayout")}>
+      <p className={styles.inviteWords}>{sayLayouts("addLayout.putSecondLayout")}</p>
+      <Button
+        tone="filled"
+        icon="plus"
+        label={sayLayouts("addLayout.copyRigChange")}
+        onClick={() => onDuplicate(list[0]!)}
+      />
+      <ActionMenu label={sayLayouts("addLayout.takeAnotherRig")} icon="open" entries={others} />
+      <p className={styles.inviteNote}>{sayLayouts("addLayout.upFourAll")}</p>
     </section>
   );
 }

@@ -1,11 +1,14 @@
 import type { Outcome } from "@secondline/scenarios";
-import { foundOf, type Layout, LETTERS, outcomeOf } from "@secondline/workbench";
+import { sayLayouts } from "@secondline/words/page/layouts";
+import type { Layout } from "@secondline/workbench";
+import { foundOf, LETTERS, outcomeOf } from "@secondline/workbench";
 import { memo, useMemo } from "react";
 import { VerdictMark, verdictColour } from "../design/VerdictMark.tsx";
 import { rigName } from "../state/rigName.ts";
 import { words } from "../words.ts";
 import styles from "./DifferenceTable.module.css";
-import { fallRows, type TableRow, verdictRows } from "./differences.ts";
+import type { TableRow } from "./differences.ts";
+import { fallRows, verdictRows } from "./differences.ts";
 import { LOOKS } from "./layoutLook.ts";
 import { TraceSample } from "./TraceSample.tsx";
 import { useEach } from "./useLayouts.ts";
@@ -25,16 +28,16 @@ export const DifferenceTable = memo(function DifferenceTable({ list }: { list: r
   const fall = useMemo(() => (complete(falls) ? fallRows(rigs, falls) : undefined), [rigs, falls]);
   const verdict = useMemo(() => (complete(verdicts) ? verdictRows(rigs[0]!, verdicts) : undefined), [rigs, verdicts]);
   const counts = [...new Set(verdicts.map((one) => one?.search.of))];
-  const scope = counts.length === 1 && counts[0] ? `Over every what-if (${counts[0]})` : "Over every what-if";
+  const scope =
+    counts.length === 1 && counts[0]
+      ? sayLayouts("differenceTable.overCounted", { counts: counts[0] })
+      : sayLayouts("differenceTable.overEvery");
   return (
-    <section className={styles.place} aria-label="Differences">
-      <h3 className={styles.title}>What differs</h3>
-      <p className={styles.note}>
-        Small figures: against A, where it is 3 % or more. A dot marks the kindest value for the walker or the rig,
-        among layouts that do not fail; a part that is not loaded is not the stronger for it.
-      </p>
+    <section className={styles.place} aria-label={sayLayouts("differenceTable.differences")}>
+      <h3 className={styles.title}>{sayLayouts("differenceTable.whatDiffers")}</h3>
+      <p className={styles.note}>{sayLayouts("differenceTable.smallFiguresAgainst")}</p>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a table that scrolls sideways must be reachable with the keys */}
-      <section className={styles.scroll} aria-label="Table of differences" tabIndex={0}>
+      <section className={styles.scroll} aria-label={sayLayouts("differenceTable.tableDifferences")} tabIndex={0}>
         <table className={styles.table}>
           <thead>
             <tr>
@@ -51,19 +54,19 @@ export const DifferenceTable = memo(function DifferenceTable({ list }: { list: r
             </tr>
           </thead>
           <Group
-            title="This what-if"
+            title={sayLayouts("differenceTable.whatIf")}
             rows={fall}
             count={list.length}
-            waiting="Appears when all layouts are computed."
+            waiting={sayLayouts("differenceTable.appearsWhenAll")}
           />
           <Group
             title={scope}
             rows={verdict?.figures}
             count={list.length}
-            waiting="Appears when every layout has its whole verdict."
+            waiting={sayLayouts("differenceTable.appearsWhenEvery")}
           />
           {verdict && verdict.margins.length > 0 && (
-            <Group title="Margin, part by part" rows={verdict.margins} count={list.length} />
+            <Group title={sayLayouts("differenceTable.marginPartPart")} rows={verdict.margins} count={list.length} />
           )}
         </table>
       </section>
@@ -103,7 +106,7 @@ function Group({ title, rows, count, waiting }: GroupProps) {
               {verdicts?.[i] && verdicts[i] !== "notLoaded" && (
                 <span className="visually-hidden"> {words.partVerdict(verdicts[i])}</span>
               )}
-              {kindest.includes(i) && <span className="visually-hidden"> (kindest)</span>}
+              {kindest.includes(i) && <span className="visually-hidden"> {sayLayouts("differenceTable.kindest")}</span>}
               {changes[i] !== "" && <span className={styles.change}>{changes[i]}</span>}
             </td>
           ))}

@@ -1,4 +1,6 @@
-import { type Layout, LETTERS, outcomeOf } from "@secondline/workbench";
+import { sayLayouts } from "@secondline/words/page/layouts";
+import type { Layout } from "@secondline/workbench";
+import { LETTERS, outcomeOf } from "@secondline/workbench";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import type { Theme } from "../design/palette.ts";
 import { useReducedMotion } from "../design/useMedia.ts";
@@ -30,7 +32,11 @@ export function LayoutColumn(props: Props) {
   const { layout, place } = props;
   return (
     <SandboxContext.Provider value={layout.sandbox}>
-      <section className={styles.column} aria-label={`Layout ${LETTERS[place]}`} data-editing={props.editing}>
+      <section
+        className={styles.column}
+        aria-label={sayLayouts("layoutColumn.layout", { letter: LETTERS[place]! })}
+        data-editing={props.editing}
+      >
         <LayoutHead {...props} />
         <Picture {...props} />
         <LayoutFall />
@@ -46,7 +52,8 @@ function Picture({ clock, theme, frame }: Props) {
   const shown = useSandbox((state) => state.run.shown);
   const outcome = useSandbox(outcomeOf);
   const reducedMotion = useReducedMotion();
-  if (!current || !shown) return <div className={`${styles.picture} ${styles.empty}`}>The fall appears here.</div>;
+  if (!current || !shown)
+    return <div className={`${styles.picture} ${styles.empty}`}>{sayLayouts("layoutColumn.fallAppearsHere")}</div>;
   return (
     <div
       className={styles.picture}

@@ -1,3 +1,4 @@
+import { sayLayouts } from "@secondline/words/page/layouts";
 import type { Layout } from "@secondline/workbench";
 import { useEffect, useRef } from "react";
 import { Button } from "../design/Button.tsx";
@@ -20,13 +21,13 @@ export function LayoutEditor({ layout, letter, wide, onClose }: Props) {
   useEffect(() => heading.current?.focus(), []);
   return (
     <SandboxContext.Provider value={layout.sandbox}>
-      <section className={styles.editorInner} aria-label={`Rig sheet of layout ${letter}`}>
+      <section className={styles.editorInner} aria-label={sayLayouts("layoutEditor.rigSheetLayout", { letter })}>
         <div className={styles.editorHead}>
           <p ref={heading} className={styles.editorTitle} tabIndex={-1}>
-            Changing layout {letter}
+            {sayLayouts("layoutEditor.changingLayout", { letter })}
           </p>
           <LayoutUndo />
-          <Button tone={wide ? "plain" : "filled"} label="Done" onClick={onClose} />
+          <Button tone={wide ? "plain" : "filled"} label={sayLayouts("layoutEditor.done")} onClick={onClose} />
         </div>
         <div className={styles.editorSheet}>
           <RigSheet />

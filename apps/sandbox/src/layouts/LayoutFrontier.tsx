@@ -1,7 +1,9 @@
 import { frontierPlot } from "@secondline/figures/layouts";
 import { frontier } from "@secondline/scenarios";
 import { englishCompareWords as compareWords } from "@secondline/words/compare";
-import { foundOf, type Layout, LETTERS } from "@secondline/workbench";
+import { sayLayouts } from "@secondline/words/page/layouts";
+import type { Layout } from "@secondline/workbench";
+import { foundOf, LETTERS } from "@secondline/workbench";
 import { memo, useMemo } from "react";
 import { PlotDrawing } from "../picture/PlotDrawing.tsx";
 import { useFrameSize } from "../time/index.ts";
@@ -29,7 +31,7 @@ export const LayoutFrontier = memo(function LayoutFrontier({ list }: { list: rea
           ))}
         </ul>
       ) : (
-        <p className={styles.note}>Appears when every layout has its whole verdict.</p>
+        <p className={styles.note}>{sayLayouts("layoutFrontier.appearsWhenEvery")}</p>
       )}
       <div ref={ref} className={styles.drawing}>
         {plot && size.width > 0 && <PlotDrawing plot={plot} width={size.width} className={undefined} />}

@@ -1,12 +1,7 @@
-import type { Sandbox, SandboxState, Services } from "@secondline/workbench";
-import {
-  createLayouts,
-  keepLayouts,
-  type Layout,
-  type Layouts,
-  readKeptLayouts,
-  type Shelf,
-} from "@secondline/workbench";
+import { sayLayouts } from "@secondline/words/page/layouts";
+/** A pause in the changes after which they are written [ms]. */
+import type { Layout, Layouts, Sandbox, SandboxState, Services, Shelf } from "@secondline/workbench";
+import { createLayouts, keepLayouts, readKeptLayouts } from "@secondline/workbench";
 import { useCallback, useRef, useSyncExternalStore } from "react";
 import { useStore } from "zustand";
 import type { Booted } from "../boot.ts";
@@ -15,7 +10,6 @@ import { pageServices } from "../state/pageServices.ts";
 import { pageRunner } from "../worker/runner.ts";
 import { sideRunner } from "../worker/sideRunner.ts";
 
-/** A pause in the changes after which they are written [ms]. */
 const SETTLE = 400;
 const made = new WeakMap<Sandbox, Layouts>();
 
@@ -29,7 +23,7 @@ export function layoutsOf({ sandbox, read, kept }: Booted): Layouts {
   if (found.lost > 0) {
     sandbox.actions.tell({
       tone: "fault",
-      text: "Some layouts kept on this device cannot be read by this version. They were set aside, not thrown away.",
+      text: sayLayouts("useLayouts.someLayoutsKept"),
     });
   }
   const layouts = createLayouts(sandbox, services, found.layouts);
@@ -62,7 +56,7 @@ function keepChanges(layouts: Layouts, shelf: Shelf, { actions }: Sandbox): void
       const message = error instanceof Error ? error.message : String(error);
       // Told once, not with every letter.
       if (!trouble) {
-        actions.tell({ tone: "fault", text: `The layouts could not be kept on this device: ${message}.` });
+        actions.tell({ tone: "fault", text: sayLayouts("useLayouts.layoutsCouldNot", { message }) });
       }
       trouble = true;
     }

@@ -1,3 +1,4 @@
+import { sayPage } from "@secondline/words/page/page";
 import { ActionMenu } from "../design/ActionMenu.tsx";
 import { Button } from "../design/Button.tsx";
 import type { Theme } from "../design/palette.ts";
@@ -25,7 +26,13 @@ export function Header({ files, theme, wide }: Props) {
   return (
     <header className={styles.header}>
       {wide && view === "rig" && (
-        <Button tone="quiet" icon="rig" label="Rig" pressed={rigOpen} onClick={() => look({ rigOpen: !rigOpen })} />
+        <Button
+          tone="quiet"
+          icon="rig"
+          label={sayPage("header.rig")}
+          pressed={rigOpen}
+          onClick={() => look({ rigOpen: !rigOpen })}
+        />
       )}
       <h1 className={styles.name} title={name}>
         {name}
@@ -36,15 +43,25 @@ export function Header({ files, theme, wide }: Props) {
         {!wide && <ViewMenu />}
         {wide && view === "rig" && (
           <span className={styles.begin}>
-            <Button tone="quiet" icon="plus" label="New rig" onClick={() => look({ view: "newRig" })} />
+            <Button
+              tone="quiet"
+              icon="plus"
+              label={sayPage("header.newRig")}
+              onClick={() => look({ view: "newRig" })}
+            />
           </span>
         )}
-        <ActionMenu label="File" icon={wide ? "open" : "menu"} iconOnly={!wide} entries={files.entries} />
+        <ActionMenu
+          label={sayPage("header.file")}
+          icon={wide ? "open" : "menu"}
+          iconOnly={!wide}
+          entries={files.entries}
+        />
         <Button
           tone="quiet"
           icon={other}
           iconOnly
-          label={`Change to the ${other} theme`}
+          label={other === "light" ? sayPage("header.toLight") : sayPage("header.toDark")}
           onClick={() => look({ theme: other })}
         />
         {wide && <span className={styles.brand}>Secondline</span>}

@@ -1,3 +1,4 @@
+import { sayVerdict } from "@secondline/words/page/verdict";
 import { useState } from "react";
 import { FIRST_RIG } from "../demo/firstRig.ts";
 import { Button } from "../design/Button.tsx";
@@ -14,19 +15,18 @@ export function Welcome() {
   const [read, setRead] = useState(() => deviceShelf().getItem(READ) !== null);
   if (!isDemo || read) return null;
   return (
-    <section className={styles.welcome} aria-label="What this is for">
+    <section className={styles.welcome} aria-label={sayVerdict("welcome.what")}>
       <p>
-        For whoever keeps a highline up: if something goes wrong, what catches the walker, how hard, how far down, and
-        which part goes first?{" "}
+        {sayVerdict("welcome.whoeverKeepsHighline")}{" "}
         <button type="button" className={styles.link} onClick={() => look({ view: "newRig" })}>
-          Begin with your own rig
+          {sayVerdict("welcome.beginYourOwn")}
         </button>
       </p>
       <Button
         tone="quiet"
         icon="close"
         iconOnly
-        label="I have read what this is for"
+        label={sayVerdict("welcome.iReadWhat")}
         onClick={() => {
           setRead(true);
           try {

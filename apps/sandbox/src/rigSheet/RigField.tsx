@@ -1,14 +1,7 @@
-import {
-  acceptsNumber,
-  exampleText,
-  type Field,
-  fieldAt,
-  parseQuantity,
-  type QuantityField,
-  quantityText,
-  stocksIn,
-  valueAt,
-} from "@secondline/rig";
+import type { Field, QuantityField } from "@secondline/rig";
+import { acceptsNumber, exampleText, parseQuantity, quantityText, stocksIn, valueAt } from "@secondline/rig";
+import { spokenField } from "@secondline/words/fields";
+import { sayRigSheet } from "@secondline/words/page/rigSheet";
 import { moveAnchorB } from "@secondline/workbench";
 import { Choice } from "../design/Choice.tsx";
 import { RangeSlider } from "../design/RangeSlider.tsx";
@@ -32,7 +25,7 @@ interface Props {
 
 /** One field of the rig document, made from the field table: label, text as typed, faults beside it, a slider. */
 export function RigField(props: Props) {
-  const name = props.label ?? fieldAt(props.path)?.label ?? props.path;
+  const name = props.label ?? spokenField(props.path)?.label ?? props.path;
   return (
     <>
       <FieldItself {...props} />
@@ -42,7 +35,7 @@ export function RigField(props: Props) {
 }
 
 function FieldItself({ path, label, slider = false, help = false }: Props) {
-  const field = fieldAt(path);
+  const field = spokenField(path);
   if (!field) throw new Error(`There is no field at ${path}`);
   const name = label ?? field.label;
   switch (field.kind) {
@@ -186,9 +179,9 @@ function Stock({ path, name }: { path: string; name: string }) {
 }
 
 const ANSWERS = [
-  { value: "", label: "Not said" },
-  { value: "no", label: "No" },
-  { value: "yes", label: "Yes" },
+  { value: "", label: sayRigSheet("rigField.notSaid") },
+  { value: "no", label: sayRigSheet("rigField.no") },
+  { value: "yes", label: sayRigSheet("rigField.yes") },
 ] as const;
 
 /** "No" is an answer, and more than no answer: what is not said counts at its worst. */

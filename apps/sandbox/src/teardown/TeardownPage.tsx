@@ -1,6 +1,8 @@
 /** The teardown of the line in hand on the day that is shown: what to cut, the sheet to print, and results that become the break log. */
 import type { Rig } from "@secondline/rig";
-import { type BreakTest, DEFAULT_PULLS, type Teardown } from "@secondline/strength";
+import type { BreakTest, Teardown } from "@secondline/strength";
+import { DEFAULT_PULLS } from "@secondline/strength";
+import { sayTeardown } from "@secondline/words/page/teardown";
 import { englishTeardownWords as teardownWords } from "@secondline/words/teardown";
 import { useMemo, useRef, useState } from "react";
 import { useSandbox } from "../state/useSandbox.ts";
@@ -34,7 +36,7 @@ export function TeardownPage() {
     <div className={styles.page}>
       <div className={styles.bar}>
         <label className={styles.field}>
-          Pulls that you have
+          {sayTeardown("teardownPage.pullsYou")}
           <select value={pulls} onChange={(event) => setPulls(Number(event.target.value))}>
             {PULLS.map((count) => (
               <option key={count}>{count}</option>
@@ -49,9 +51,11 @@ export function TeardownPage() {
         )}
       </div>
       {(answer.kind === "idle" || answer.kind === "busy") && (
-        <p role="status">Simulating what each pull would teach …</p>
+        <p role="status">{sayTeardown("teardownPage.simulatingWhatEach")}</p>
       )}
-      {answer.kind === "failed" && <p role="alert">✕ There is no plan: {answer.message}.</p>}
+      {answer.kind === "failed" && (
+        <p role="alert">{sayTeardown("teardownPage.thereNoPlan", { message: answer.message })}</p>
+      )}
       {answer.kind === "done" && !answer.value.ok && (
         <ul className={styles.list} role="alert">
           {teardownWords.teardownIssue(rig, on, answer.value.issue).map((line) => (
@@ -69,7 +73,7 @@ export function TeardownPage() {
 function PrintButton({ rig, plan }: { rig: Rig; plan: Teardown }) {
   return (
     <button type="button" className={styles.button} onClick={() => printSheet(rig, plan)}>
-      Print the sheet
+      {sayTeardown("teardownPage.printSheet")}
     </button>
   );
 }

@@ -1,6 +1,8 @@
-import { type Outcome, type Rig, whatIfKey, worstWhatIf } from "@secondline/scenarios";
-import type { ShownRun } from "@secondline/workbench";
-import { type Documents, documentsOf, foundOf, type Step } from "@secondline/workbench";
+import type { Outcome, Rig } from "@secondline/scenarios";
+import { whatIfKey, worstWhatIf } from "@secondline/scenarios";
+import { sayVerdict } from "@secondline/words/page/verdict";
+import type { Documents, ShownRun, Step } from "@secondline/workbench";
+import { documentsOf, foundOf } from "@secondline/workbench";
 import { useEffect, useRef, useState } from "react";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { quantity, words } from "../words.ts";
@@ -21,11 +23,7 @@ export function LastChange() {
   const whole = outcome && before && verdictOfOne && before.rigName === outcome.rigName;
   const said = whole ? changeOfVerdict(rig, before, outcome) : changeOfFall(shown, previous);
   if (said === undefined) return null;
-  return (
-    <p className={styles.did}>
-      Your last change ({label}): {said}
-    </p>
-  );
+  return <p className={styles.did}>{sayVerdict("firstSight.yourLastChange", { label, said })}</p>;
 }
 
 const isOfRig = (step: Step<Documents>): boolean => documentsOf(step).includes("rig");
@@ -59,23 +57,30 @@ function changeOfFall(shown: ShownRun | undefined, previous: ShownRun | undefine
   const told = [
     ...(now.drop === undefined || was.drop === undefined || quantity.drop(now.drop) === quantity.drop(was.drop)
       ? []
-      : [`this fall goes ${quantity.drop(now.drop)} down instead of ${quantity.drop(was.drop)}`]),
+      : [sayVerdict("firstSight.fallGoesDown", { now: quantity.drop(now.drop), before: quantity.drop(was.drop) })]),
     ...(!now.peaks || !was.peaks || quantity.load(now.peaks.leash) === quantity.load(was.peaks.leash)
       ? []
-      : [`the harness is pulled with ${quantity.load(now.peaks.leash)} instead of ${quantity.load(was.peaks.leash)}`]),
+      : [
+          sayVerdict("firstSight.harnessPulledInstead", {
+            now: quantity.load(now.peaks.leash),
+            before: quantity.load(was.peaks.leash),
+          }),
+        ]),
   ];
-  return told.length === 0 ? "this fall is the same in drop and pull." : `${told.join(", and ")}.`;
+  return told.length === 0 ? sayVerdict("firstSight.fallSameDrop") : `${told.join(sayVerdict("firstSight.and"))}.`;
 }
 
 /** Over all what-ifs: the verdict, the deepest drop, and the margin of the part that is nearest to what is required now. */
 function changeOfVerdict(rig: Rig, before: Outcome, now: Outcome): string {
-  const [isNow, was] = [now, before].map((one) => words.verdictWord(one).toLowerCase());
+  const [isNow, was] = [now, before].map((one) => words.verdictWord(one).toLowerCase()) as [string, string];
   const drops = [now, before].map(({ falls }) => falls.deepest && quantity.drop(falls.deepest.drop));
   const told = [
-    isNow === was ? `the verdict stays “${isNow}”` : `the verdict is “${isNow}” instead of “${was}”`,
+    isNow === was
+      ? sayVerdict("firstSight.verdictStays", { now: isNow })
+      : sayVerdict("firstSight.verdictInstead", { now: isNow, before: was }),
     ...(drops[0] === undefined || drops[1] === undefined || drops[0] === drops[1]
       ? []
-      : [`the deepest drop is ${drops[0]} instead of ${drops[1]}`]),
+      : [sayVerdict("firstSight.deepestDropInstead", { now: drops[0], before: drops[1] })]),
     ...changeOfLeast(rig, before, now),
   ];
   return `${told.join("; ")}.`;
@@ -90,7 +95,13 @@ function changeOfLeast(rig: Rig, before: Outcome, now: Outcome): readonly string
   const [isNow, was] = [margin(now), margin(before)];
   if (isNow === undefined || was === undefined || now.leastMargin === undefined) return [];
   const name = words.partName(rig, now.leastMargin);
-  return [`${name}, nearest to what is required: × ${isNow}${isNow === was ? ", as before" : ` instead of × ${was}`}`];
+  return [
+    sayVerdict("firstSight.nearestWhatRequired", {
+      name,
+      margin: isNow,
+      before: isNow === was ? sayVerdict("firstSight.asBefore") : sayVerdict("firstSight.insteadOf", { was }),
+    }),
+  ];
 }
 
 /** A change is shown beside the run before it; another what-if is no change. */
@@ -122,7 +133,8 @@ export function WayToWorst() {
         look({ selectedPart: undefined, camera: "event" });
       }}
     >
-      See the worst<span className="visually-hidden">: {words.eventTitle(rig, worst.whatIf)}</span>
+      {sayVerdict("firstSight.seeWorst")}
+      <span className="visually-hidden">: {words.eventTitle(rig, worst.whatIf)}</span>
     </button>
   );
 }

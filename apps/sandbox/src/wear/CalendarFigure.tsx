@@ -1,12 +1,14 @@
 import { scaleOf } from "@secondline/figures";
-import type { WrittenEntry } from "@secondline/workbench";
-import { dayOf, entriesOf, isoOf, placeOf, type Stretch } from "@secondline/workbench";
+import { sayWear } from "@secondline/words/page/wear";
+import type { Stretch, WrittenEntry } from "@secondline/workbench";
+import { dayOf, entriesOf, isoOf, placeOf } from "@secondline/workbench";
 import { useId, useMemo, useRef, useState } from "react";
 import { useFrameSize } from "../time/index.ts";
 import { dateWords } from "../wearInHand/days.ts";
 import { useWear, useWearActions } from "../wearInHand/useWear.ts";
 import { DatedGrip, OnLine } from "./CalendarGrips.tsx";
-import { HEAD, STAY, Stays, TakeDownBand, type TakeDownMark, Ticks } from "./CalendarPaper.tsx";
+import type { TakeDownMark } from "./CalendarPaper.tsx";
+import { HEAD, STAY, Stays, TakeDownBand, Ticks } from "./CalendarPaper.tsx";
 import { calendarSpan, datedOf, placeDates } from "./calendar.ts";
 import { PART_KINDS, WEBBING_KINDS } from "./entryKinds.ts";
 import styles from "./figures.module.css";
@@ -60,7 +62,7 @@ function Drawing({ wide, mark, width }: { wide: boolean; mark: TakeDownMark | un
       height={bottom + 30}
       viewBox={`0 0 ${width} ${bottom + 30}`}
       role="group"
-      aria-label="Calendar of entries"
+      aria-label={sayWear("calendarFigure.calendarEntries")}
     >
       <Patterns id={id} />
       <Ticks {...{ x, bottom, wide, width }} />
@@ -68,11 +70,11 @@ function Drawing({ wide, mark, width }: { wide: boolean; mark: TakeDownMark | un
       <Stays entries={entries} {...{ x, wide, today, id }} />
       {wide && (
         <text className={styles.lane} x={0} y={top + 18}>
-          Entries
+          {sayWear("calendarFigure.entries")}
         </text>
       )}
       <Grip
-        label="The day that is shown"
+        label={sayWear("calendarFigure.dayShown")}
         text={dateWords(on)}
         value={today}
         min={Math.ceil(span[0])}

@@ -1,4 +1,5 @@
 import type { Scale } from "@secondline/figures";
+import { sayWear } from "@secondline/words/page/wear";
 import { entriesOf, isoOf, moveDate, replaceEntry } from "@secondline/workbench";
 import { useState } from "react";
 import { dateWords } from "../wearInHand/days.ts";
@@ -58,14 +59,14 @@ export function DatedGrip({
     if (!before || whole === 0) return;
     finish();
     const after = replaceEntry(written, owner, one.entry, moveDate(before, whole));
-    edit(after.record, "an entry moved to another day");
+    edit(after.record, sayWear("calendarGrips.entryMovedAnother"));
     look({ entry: after.entry });
     // The entry may stand elsewhere in the order now; the keyboard stays with it.
     requestAnimationFrame(() => document.querySelector<SVGElement>(`[data-grip="date ${after.entry}"]`)?.focus());
   }
   return (
     <Grip
-      label={`Date of: ${one.words}`}
+      label={sayWear("calendarGrips.date", { what: one.words })}
       text={dateWords(isoOf(day))}
       value={day}
       min={Math.ceil(x.from)}

@@ -1,3 +1,5 @@
+import { sayRecord } from "@secondline/words/page/record";
+/** The chosen entry, field by field: all that can be dragged can be typed here. */
 import type { WrittenEntry } from "@secondline/workbench";
 import { countOf, entriesOf, nameFor, ownerPath, removeEntry, replaceEntry, setField } from "@secondline/workbench";
 import { Button } from "../design/Button.tsx";
@@ -7,12 +9,12 @@ import { Tick } from "../design/Tick.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { useWear, useWearActions } from "../wearInHand/useWear.ts";
 import { DateField } from "./DateField.tsx";
-import { type EntryField, type EntryKind, freshFields, PART_KINDS, WEBBING_KINDS } from "./entryKinds.ts";
+import type { EntryField, EntryKind } from "./entryKinds.ts";
+import { freshFields, PART_KINDS, WEBBING_KINDS } from "./entryKinds.ts";
 import { inWords, messagesUnder } from "./issues.ts";
 import { onEscape } from "./leaveKey.ts";
 import styles from "./wear.module.css";
 
-/** The chosen entry, field by field: all that can be dragged can be typed here. */
 export function EntryForm({ entry: index }: { entry: number }) {
   const written = useWear((state) => state.work.record);
   const owner = useWear((state) => state.owner);
@@ -27,7 +29,7 @@ export function EntryForm({ entry: index }: { entry: number }) {
   const path = `${ownerPath(owner)}.entries[${index}]`;
   const put = (next: WrittenEntry, group?: string) => {
     const after = replaceEntry(written, owner, index, next);
-    edit(after.record, `${kind?.label ?? entry.event} changed`, group);
+    edit(after.record, sayRecord("entryForm.changed", { what: kind?.label ?? entry.event }), group);
     look({ entry: after.entry });
   };
   function closeAt(next: number): void {
@@ -42,14 +44,14 @@ export function EntryForm({ entry: index }: { entry: number }) {
     // biome-ignore lint/a11y/noStaticElementInteractions: Escape, wherever in the form the keyboard is
     <div className={styles.form} onKeyDown={onEscape(close)}>
       <Choice
-        label="What happened"
+        label={sayRecord("entryForm.whatHappened")}
         value={entry.event}
         options={kinds.map(({ event, label }) => ({ value: event, label }))}
         onChange={(event) => put(asKind(entry, kinds, event, rigName))}
       />
       <Messages messages={[...messages("event"), ...own]} />
       <DateField
-        label="On"
+        label={sayRecord("entryForm.on")}
         value={entry.date}
         messages={messages("date")}
         onChange={(date) => put({ ...entry, date }, `${path}.date`)}
@@ -67,14 +69,17 @@ export function EntryForm({ entry: index }: { entry: number }) {
         <Button
           tone="quiet"
           icon="bin"
-          label="Remove"
+          label={sayRecord("entryForm.remove")}
           onClick={() => {
-            edit(removeEntry(written, owner, index), `${kind?.label ?? "entry"} removed`);
-            announce("The entry was removed. Undo brings it back.");
+            edit(
+              removeEntry(written, owner, index),
+              sayRecord("entryForm.removed", { what: kind?.label ?? sayRecord("entryForm.entry") }),
+            );
+            announce(sayRecord("entryForm.entryRemovedUndo"));
             closeAt(Math.min(index, entriesOf(written, owner).length - 2));
           }}
         />
-        <Button label="Done" onClick={close} />
+        <Button label={sayRecord("entryForm.done")} onClick={close} />
       </div>
     </div>
   );
@@ -173,8 +178,8 @@ function Sides({
   return (
     <fieldset className={styles.sides}>
       <legend>{label}</legend>
-      <Tick label="At A" checked={value.includes("A")} onChange={(on) => toggle("A", on)} />
-      <Tick label="At B" checked={value.includes("B")} onChange={(on) => toggle("B", on)} />
+      <Tick label={sayRecord("entryForm.atA")} checked={value.includes("A")} onChange={(on) => toggle("A", on)} />
+      <Tick label={sayRecord("entryForm.atB")} checked={value.includes("B")} onChange={(on) => toggle("B", on)} />
     </fieldset>
   );
 }

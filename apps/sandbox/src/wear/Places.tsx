@@ -1,4 +1,8 @@
-import { needSentences, type WebbingState } from "@secondline/strength";
+import type { WebbingState } from "@secondline/strength";
+/** Old marks that lie in a loaded span today, in words. */
+import { needSentences } from "@secondline/strength";
+import { broughtIn } from "@secondline/words";
+import { sayWear } from "@secondline/words/page/wear";
 import type { Stretch } from "@secondline/workbench";
 import { isNamed } from "@secondline/workbench";
 import { useMemo } from "react";
@@ -14,7 +18,6 @@ import { around } from "./useAlong.ts";
 import styles from "./wear.module.css";
 import { flagWords } from "./wearWords.ts";
 
-/** Old marks that lie in a loaded span today, in words. */
 export function Places() {
   const { webbings, parts, flags } = useWearState();
   const on = useWear((state) => state.on);
@@ -34,10 +37,10 @@ export function Places() {
     [webbings, parts],
   );
   return (
-    <section className={styles.section} aria-label="Places to look at">
-      <h3 className={styles.h3}>Look at these places</h3>
+    <section className={styles.section} aria-label={sayWear("places.placesLook")}>
+      <h3 className={styles.h3}>{sayWear("places.lookThesePlaces")}</h3>
       {open.length > 0 && (
-        <ul className={styles.flags} aria-label="Open inspections">
+        <ul className={styles.flags} aria-label={sayWear("places.openInspections")}>
           {open.map((sentence) => (
             <li key={sentence}>
               <span aria-hidden="true" className={styles.flagMark}>
@@ -48,12 +51,7 @@ export function Places() {
           ))}
         </ul>
       )}
-      {places.length === 0 && (
-        <p className={styles.serif}>
-          No old mark, seam or damage on record lies in a loaded span on {dateWords(on)}. What nobody wrote down is not
-          in here.
-        </p>
-      )}
+      {places.length === 0 && <p className={styles.serif}>{sayWear("places.noOldMark", { day: dateWords(on) })}</p>}
       {places.map(({ webbing, told }) => (
         <div key={webbing.id}>
           <h4 className={styles.h4}>{webbing.name}</h4>
@@ -66,7 +64,7 @@ export function Places() {
                 <span>
                   {quantity.unbroken(headline)} <span className={styles.soft}>{quantity.unbroken(detail)}</span>{" "}
                   <button type="button" className={styles.show} onClick={() => show(webbing, place)}>
-                    Show it
+                    {sayWear("places.show")}
                   </button>
                 </span>
               </li>
@@ -98,38 +96,31 @@ export function InTheVerdict() {
     names.some((named) => (named === id || named === name) && !isNamed(rig, named)),
   );
   return (
-    <section className={styles.section} aria-label="In the verdict">
-      <h3 className={styles.h3}>In the verdict</h3>
+    <section className={styles.section} aria-label={sayWear("places.verdict")}>
+      <h3 className={styles.h3}>{sayWear("places.verdict")}</h3>
       {fits ? (
         <p className={styles.note}>
           {leftOut && choice
-            ? `${rig.name}: record and tests are left out; the verdict is of the rig's own file.`
+            ? sayWear("places.recordTestsLeft", { name: rig.name })
             : dated(words.taken(assessed.rig, assessed))}{" "}
-          Positions are exact only if webbing and rig are measured alike.
+          {sayWear("places.positionsExactOnly")}
         </p>
       ) : (
         <p className={styles.note}>
-          The record has nothing in “{rig.name}” on {dateWords(on)}, so the verdict does not take it. It speaks of:{" "}
-          {names.length > 0 ? names.join("; ") : "no rig yet"}.
+          {sayWear("places.recordNothingSo", { name: rig.name, day: dateWords(on) })}{" "}
+          {names.length > 0 ? names.join("; ") : sayWear("places.noRigYet")}.
         </p>
       )}
-      {faulty && fits && !leftOut && (
-        <p className={styles.wrong}>
-          ✕ The verdict takes the record as it was before what is to be put right was written.
-        </p>
-      )}
+      {faulty && fits && !leftOut && <p className={styles.wrong}>{sayWear("places.verdictTakesRecord")}</p>}
       {assessed.notes.length > 0 && (
-        <Disclosure
-          level={4}
-          title={assessed.notes.length === 1 ? "1 note goes with it" : `${assessed.notes.length} notes go with it`}
-        >
+        <Disclosure level={4} title={sayWear("places.notesGo", { count: assessed.notes.length })}>
           <ul className={styles.flags}>
             {assessed.notes.map((note) => (
               <li key={note}>
                 <span aria-hidden="true" className={styles.flagMark}>
                   ▲
                 </span>
-                <span>{note}</span>
+                <span>{broughtIn(note)}</span>
               </li>
             ))}
           </ul>
@@ -138,14 +129,14 @@ export function InTheVerdict() {
       <div className={styles.buttons}>
         {choice && (
           <Button
-            label={leftOut ? "Use it in the verdict" : "Leave it out of the verdict"}
+            label={leftOut ? sayWear("places.useVerdict") : sayWear("places.leaveOutVerdict")}
             onClick={() => leaveOut(!leftOut)}
           />
         )}
         {!fits && demo && (
           <Button
-            label={`Open ${String(demo.document.name).replace("Example crag, ", "")}`}
-            onClick={() => replaceRig(demo.document, `opened ${demo.title}`)}
+            label={sayWear("places.open", { name: String(demo.document.name).replace("Example crag, ", "") })}
+            onClick={() => replaceRig(demo.document, sayWear("places.opened", { title: demo.title }))}
           />
         )}
       </div>

@@ -1,3 +1,5 @@
+import { sayWear } from "@secondline/words/page/wear";
+/** `short`: where a phone has no room for more. */
 import type { WearPage } from "@secondline/workbench";
 import { lazy, useEffect } from "react";
 import { ActionMenu } from "../design/ActionMenu.tsx";
@@ -16,11 +18,10 @@ import { RecordPage } from "./RecordPage.tsx";
 import { useWearDrop, useWearFiles, useWearKeys } from "./useWearFiles.ts";
 import styles from "./wear.module.css";
 
-/** `short`: where a phone has no room for more. */
 const PAGES: readonly { readonly page: WearPage; readonly label: string; readonly short: string }[] = [
-  { page: "record", label: "Wear record", short: "Record" },
-  { page: "log", label: "Break log", short: "Log" },
-  { page: "teardown", label: "Teardown", short: "Teardown" },
+  { page: "record", label: sayWear("wearView.wearRecord"), short: sayWear("wearView.record") },
+  { page: "log", label: sayWear("wearView.breakLog"), short: sayWear("wearView.log") },
+  { page: "teardown", label: sayWear("wearView.teardown"), short: sayWear("wearView.teardown") },
 ];
 
 const MatchColumns = lazy(async () => ({ default: (await import("./MatchColumns.tsx")).MatchColumns }));
@@ -46,7 +47,7 @@ function Pages({ wide }: { wide: boolean }) {
       <Bar entries={files.entries} wide={wide} />
       <main key={page} className={styles.page} aria-label={PAGES.find((one) => one.page === page)!.label}>
         {files.matching && (
-          <Later what="What matches columns">
+          <Later what={sayWear("wearView.whatMatchesColumns")}>
             <MatchColumns
               key={files.matching.file}
               {...files.matching}
@@ -61,7 +62,7 @@ function Pages({ wide }: { wide: boolean }) {
         {page === "teardown" && <TeardownPage />}
       </main>
       <CautionFoot cautions={words.generalCautions()} />
-      {over && <div className={styles.drop}>Drop the wear record or break log to open it</div>}
+      {over && <div className={styles.drop}>{sayWear("wearView.dropWearRecord")}</div>}
     </div>
   );
 }
@@ -72,7 +73,7 @@ function Bar({ entries, wide }: { entries: Parameters<typeof ActionMenu>[0]["ent
   const { look } = useWearActions();
   return (
     <div className={styles.bar}>
-      <nav className={styles.tabs} aria-label="Record and log">
+      <nav className={styles.tabs} aria-label={sayWear("wearView.recordLog")}>
         {PAGES.map(({ page: name, label, short }) => (
           <button
             key={name}
@@ -87,7 +88,7 @@ function Bar({ entries, wide }: { entries: Parameters<typeof ActionMenu>[0]["ent
         ))}
       </nav>
       <UndoButtons {...undoing} />
-      <ActionMenu label="Records" entries={entries} />
+      <ActionMenu label={sayWear("wearView.records")} entries={entries} />
     </div>
   );
 }

@@ -1,9 +1,12 @@
-import { entriesOf, type Grip as GripEnd, movePlace, placeOf, replaceEntry } from "@secondline/workbench";
+import { sayRecord } from "@secondline/words/page/record";
+import type { Grip as GripEnd } from "@secondline/workbench";
+/** Moves the chosen entry along the webbing; a drag is one step of undo. What goes out of sight is followed. */
+import { entriesOf, movePlace, placeOf, replaceEntry } from "@secondline/workbench";
 import { useRef } from "react";
 import { useWear, useWearActions } from "../wearInHand/useWear.ts";
-import { type Along, following } from "./useAlong.ts";
+import type { Along } from "./useAlong.ts";
+import { following } from "./useAlong.ts";
 
-/** Moves the chosen entry along the webbing; a drag is one step of undo. What goes out of sight is followed. */
 export function useMovedEntry({ sight, length, whole, set }: Along) {
   const written = useWear((wear) => wear.work.record);
   const owner = useWear((wear) => wear.owner);
@@ -21,7 +24,11 @@ export function useMovedEntry({ sight, length, whole, set }: Along) {
       const before = entriesOf(record, owner)[entry];
       if (!before) return;
       const after = movePlace(before, metres, length, end);
-      edit(replaceEntry(record, owner, entry, after).record, "an entry moved along the webbing", `move ${entry}`);
+      edit(
+        replaceEntry(record, owner, entry, after).record,
+        sayRecord("useMovedEntry.entryMovedAlong"),
+        `move ${entry}`,
+      );
       const place = placeOf(after);
       if (place && !whole) set(following(sight, place, length));
     },

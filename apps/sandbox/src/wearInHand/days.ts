@@ -1,15 +1,14 @@
-/** Dates as they are read and drawn. */
+import { monthName, shortDay } from "@secondline/words/dates";
 import { dayOf } from "@secondline/workbench";
 
-const DAY = 86_400_000;
+/** Dates as they are read and drawn. */
 
-const LONG = new Intl.DateTimeFormat("en-GB", { day: "numeric", month: "short", year: "numeric", timeZone: "UTC" });
-const MONTH = new Intl.DateTimeFormat("en-GB", { month: "short", timeZone: "UTC" });
+const DAY = 86_400_000;
 
 /** "4 Jul 2026". */
 export const dateWords = (iso: string): string => {
   const day = dayOf(iso);
-  return day === undefined ? iso : LONG.format(day * DAY);
+  return day === undefined ? iso : shortDay(day * DAY);
 };
 
 /** A sentence with the dates in it written as everywhere in this view. */
@@ -32,6 +31,6 @@ export function calendarTicks(from: number, to: number, most: number): Tick[] {
     if (day > to) return ticks;
     const year = date.getUTCMonth() === 0;
     if (day < from || (!year && date.getUTCMonth() % step !== 0)) continue;
-    ticks.push({ day, year, label: year ? String(date.getUTCFullYear()) : MONTH.format(date) });
+    ticks.push({ day, year, label: year ? String(date.getUTCFullYear()) : monthName(day * DAY) });
   }
 }

@@ -1,3 +1,4 @@
+import { sayBreakLog } from "@secondline/words/page/breakLog";
 import { type Remote, wrap } from "comlink";
 import { useEffect } from "react";
 import { type JobInHand, useJob } from "../state/useJob.ts";
@@ -17,8 +18,10 @@ function analysis(): Remote<Analysis> {
     for (const fail of waiting) fail(new Error(message));
     waiting.clear();
   };
-  worker.addEventListener("error", (event) => stopped(`the computing thread stopped: ${event.message}`));
-  worker.addEventListener("messageerror", () => stopped("the computing thread sent something unreadable"));
+  worker.addEventListener("error", (event) =>
+    stopped(sayBreakLog("useAnalysis.computingThreadStopped", { message: event.message })),
+  );
+  worker.addEventListener("messageerror", () => stopped(sayBreakLog("useAnalysis.computingThreadSent")));
   remote = wrap<Analysis>(worker);
   return remote;
 }

@@ -1,5 +1,6 @@
 /** Brings what reads wear records and break tests once there is one to read: with neither, a page is loaded without it. */
 
+import { sayPage } from "@secondline/words/page/page";
 import type { Sandbox, SandboxState } from "@secondline/workbench";
 import { hasExampleWear } from "../demo/firstRig.ts";
 
@@ -24,7 +25,7 @@ async function bring(sandbox: Sandbox): Promise<void> {
   } catch {
     sandbox.actions.tell({
       tone: "fault",
-      text: "The part of Secondline that reads wear records and break tests did not arrive: the verdict is of the rig's own file alone. Load the page again.",
+      text: sayPage("wearOnDemand.partSecondlineReads"),
     });
   }
 }

@@ -1,5 +1,6 @@
 /** What a wear view begins with: the examples, or nothing. */
 import { readBreakLog } from "@secondline/strength";
+import { sayWear } from "@secondline/words/page/wear";
 import {
   type BreakLog,
   createWearStore,
@@ -14,8 +15,13 @@ import recordText from "../../../../demo-data/old-rig-wear.json?raw";
 export const EXAMPLE_RECORD = JSON.parse(recordText) as WrittenRecord;
 export const EXAMPLE_LOG_TEXT = breakLogText;
 
-export const NEW_RECORD: WrittenRecord = { secondline: "wear/1", name: "Wear record", webbings: [], parts: [] };
-export const NO_LOG: BreakLog = { name: "Break log", invented: false, tests: [] };
+export const NEW_RECORD: WrittenRecord = {
+  secondline: "wear/1",
+  name: sayWear("work.wearRecord"),
+  webbings: [],
+  parts: [],
+};
+export const NO_LOG: BreakLog = { name: sayWear("work.breakLog"), invented: false, tests: [] };
 
 /** Remarks at the head of a log say whether its numbers are made up. */
 export const saysInvented = (csv: string): boolean => /^\s*#[^\n]*\binvented\b/i.test(csv);
@@ -23,15 +29,15 @@ export const saysInvented = (csv: string): boolean => /^\s*#[^\n]*\binvented\b/i
 export function exampleLog(): BreakLog {
   const read = readBreakLog(EXAMPLE_LOG_TEXT);
   if (!read.ok) return NO_LOG;
-  return { name: "Example break log", invented: saysInvented(EXAMPLE_LOG_TEXT), tests: read.tests };
+  return { name: sayWear("wearStore.exampleBreakLog"), invented: saysInvented(EXAMPLE_LOG_TEXT), tests: read.tests };
 }
 
 const exampleWork = (): WearWork => ({ record: EXAMPLE_RECORD, log: exampleLog(), stocks: {} });
 
 const STEPS = {
-  testAdded: "a break test added",
-  testChanged: "a break test changed",
-  testRemoved: "a break test removed",
+  testAdded: sayWear("wearStore.breakTestAdded"),
+  testChanged: sayWear("wearStore.breakTestChanged"),
+  testRemoved: sayWear("wearStore.breakTestRemoved"),
 };
 
 export const wearStart = () => ({ example: exampleWork(), steps: STEPS, now: () => Date.now() });
