@@ -1,10 +1,11 @@
 /** Brings up a sandbox: from a link, from the work kept on this device, or with the demo rig. */
 import { readRig } from "@secondline/rig";
-import type { Notice, ReadRig } from "@secondline/workbench";
 import {
   type Autosave,
   createSandbox,
   KeptFounds,
+  type Notice,
+  type ReadRig,
   type Sandbox,
   type SavedWork,
   type Start,

@@ -1,8 +1,7 @@
 import type { Rig } from "@secondline/rig";
 import { uncertainInputs, type WhatIf } from "@secondline/scenarios";
 import { englishChanceWords as chanceWords } from "@secondline/words/chances";
-import type { ChancesDesk } from "@secondline/workbench";
-import { readSpread } from "@secondline/workbench";
+import { type ChancesDesk, readSpread } from "@secondline/workbench";
 import { useStore } from "zustand";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { TextField } from "../design/TextField.tsx";

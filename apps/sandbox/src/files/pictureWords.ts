@@ -2,8 +2,7 @@
 
 import type { PictureWords } from "@secondline/figures";
 import { VERSION } from "@secondline/scenarios";
-import type { SandboxState, ShownRun } from "@secondline/workbench";
-import { outcomeOf } from "@secondline/workbench";
+import { outcomeOf, type SandboxState, type ShownRun } from "@secondline/workbench";
 import { words } from "../words.ts";
 
 const MESH = { quick: "coarse mesh", standard: "standard mesh", fine: "fine mesh" } as const;

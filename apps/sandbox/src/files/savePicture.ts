@@ -1,8 +1,7 @@
 /** Pictures as files. In a file of its own, so that its code comes only when it is asked for. */
 
 import type { Picture } from "@secondline/figures";
-import type { Recordings, SandboxState } from "@secondline/workbench";
-import { outcomeOf } from "@secondline/workbench";
+import { outcomeOf, type Recordings, type SandboxState } from "@secondline/workbench";
 import { PALETTES, type Theme } from "../design/palette.ts";
 import { downloadBlob, fileName } from "../device/download.ts";
 import { pngOf, svgOf } from "../picture/encode.ts";

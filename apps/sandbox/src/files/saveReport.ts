@@ -1,8 +1,7 @@
 /** The report as a file. In a file of its own, so that its code comes only when it is asked for. */
 import { inspectedIn, report } from "@secondline/report";
 import type { Outcome } from "@secondline/scenarios";
-import type { Sandbox } from "@secondline/workbench";
-import { besidesOf } from "@secondline/workbench";
+import { besidesOf, type Sandbox } from "@secondline/workbench";
 import { chancesOf } from "../desks/chancesHere.ts";
 import { sweepsOf } from "../desks/howFarHere.ts";
 import { download, fileName } from "../device/download.ts";

@@ -1,6 +1,5 @@
 import type { Recording } from "@secondline/engine";
-import type { SandboxState } from "@secondline/workbench";
-import { outcomeOf } from "@secondline/workbench";
+import { outcomeOf, type SandboxState } from "@secondline/workbench";
 import { lazy, useMemo } from "react";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { Later } from "../design/Later.tsx";

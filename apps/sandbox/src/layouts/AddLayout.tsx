@@ -1,5 +1,4 @@
-import type { ReadRig } from "@secondline/workbench";
-import { type Layout, LETTERS, type WrittenLayout } from "@secondline/workbench";
+import { type Layout, LETTERS, type ReadRig, type WrittenLayout } from "@secondline/workbench";
 import { DEMO_RIGS } from "../demo/demoRigs.ts";
 import { ActionMenu, type MenuEntry } from "../design/ActionMenu.tsx";
 import { Button } from "../design/Button.tsx";

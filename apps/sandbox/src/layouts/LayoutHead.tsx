@@ -1,5 +1,4 @@
-import type { Preset } from "@secondline/workbench";
-import { type Layout, LETTERS } from "@secondline/workbench";
+import { type Layout, LETTERS, type Preset } from "@secondline/workbench";
 import { ActionMenu, type MenuEntry } from "../design/ActionMenu.tsx";
 import { Button } from "../design/Button.tsx";
 import { rigName } from "../state/rigName.ts";

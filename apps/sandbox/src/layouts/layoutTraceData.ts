@@ -1,7 +1,15 @@
 /** One trace of every layout on shared axes, made of the time strip's grid and pyramids. */
 import type { Recording } from "@secondline/engine";
-import type { PlotData, Pyramid } from "../time/index.ts";
-import { loadedTraces, plotGrid, type TimeRange, type TraceId, traceSet, valuesOn } from "../time/index.ts";
+import {
+  loadedTraces,
+  type PlotData,
+  type Pyramid,
+  plotGrid,
+  type TimeRange,
+  type TraceId,
+  traceSet,
+  valuesOn,
+} from "../time/index.ts";
 
 /** Traces that layouts can be compared in, in the order of the load's way. */
 export const COMPARED = [

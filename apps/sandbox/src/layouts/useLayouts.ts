@@ -1,10 +1,12 @@
-import type { Sandbox, SandboxState, Services } from "@secondline/workbench";
 import {
   createLayouts,
   keepLayouts,
   type Layout,
   type Layouts,
   readKeptLayouts,
+  type Sandbox,
+  type SandboxState,
+  type Services,
   type Shelf,
 } from "@secondline/workbench";
 import { useCallback, useRef, useSyncExternalStore } from "react";

@@ -1,5 +1,4 @@
-import type { ShownRun } from "@secondline/workbench";
-import { outcomeOf } from "@secondline/workbench";
+import { outcomeOf, type ShownRun } from "@secondline/workbench";
 import { useSandbox } from "../state/useSandbox.ts";
 import { withoutWord } from "../verdict/VerdictHead.tsx";
 import { words } from "../words.ts";

@@ -1,6 +1,5 @@
 import { type Outcome, type Rig, whatIfKey, worstWhatIf } from "@secondline/scenarios";
-import type { ShownRun } from "@secondline/workbench";
-import { type Documents, documentsOf, foundOf, type Step } from "@secondline/workbench";
+import { type Documents, documentsOf, foundOf, type ShownRun, type Step } from "@secondline/workbench";
 import { useEffect, useRef, useState } from "react";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { quantity, words } from "../words.ts";

@@ -1,6 +1,5 @@
 import type { Outcome, StudyProgress } from "@secondline/scenarios";
-import type { RunSlice } from "@secondline/workbench";
-import { foundOf, type LookedAt, lookedAt, mayTurn } from "@secondline/workbench";
+import { foundOf, type LookedAt, lookedAt, mayTurn, type RunSlice } from "@secondline/workbench";
 import { Button } from "../design/Button.tsx";
 import { Meter } from "../design/Meter.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";

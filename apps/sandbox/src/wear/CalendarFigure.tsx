@@ -1,6 +1,5 @@
 import { scaleOf } from "@secondline/figures";
-import type { WrittenEntry } from "@secondline/workbench";
-import { dayOf, entriesOf, isoOf, placeOf, type Stretch } from "@secondline/workbench";
+import { dayOf, entriesOf, isoOf, placeOf, type Stretch, type WrittenEntry } from "@secondline/workbench";
 import { useId, useMemo, useRef, useState } from "react";
 import { useFrameSize } from "../time/index.ts";
 import { dateWords } from "../wearInHand/days.ts";

@@ -1,5 +1,13 @@
-import type { WrittenEntry } from "@secondline/workbench";
-import { countOf, entriesOf, nameFor, ownerPath, removeEntry, replaceEntry, setField } from "@secondline/workbench";
+import {
+  countOf,
+  entriesOf,
+  nameFor,
+  ownerPath,
+  removeEntry,
+  replaceEntry,
+  setField,
+  type WrittenEntry,
+} from "@secondline/workbench";
 import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
 import { TextField } from "../design/TextField.tsx";

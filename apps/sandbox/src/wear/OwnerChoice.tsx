@@ -1,6 +1,12 @@
 import { GENERIC_STOCKS } from "@secondline/rig";
-import type { WrittenPart, WrittenRecord, WrittenWebbing } from "@secondline/workbench";
-import { freeId, type Owner, ownerPath } from "@secondline/workbench";
+import {
+  freeId,
+  type Owner,
+  ownerPath,
+  type WrittenPart,
+  type WrittenRecord,
+  type WrittenWebbing,
+} from "@secondline/workbench";
 import { useState } from "react";
 import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";

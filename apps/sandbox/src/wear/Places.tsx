@@ -1,6 +1,5 @@
 import { needSentences, type WebbingState } from "@secondline/strength";
-import type { Stretch } from "@secondline/workbench";
-import { isNamed } from "@secondline/workbench";
+import { isNamed, type Stretch } from "@secondline/workbench";
 import { useMemo } from "react";
 import { DEMO_RIGS } from "../demo/demoRigs.ts";
 import { Button } from "../design/Button.tsx";

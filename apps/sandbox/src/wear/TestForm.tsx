@@ -1,5 +1,4 @@
-import type { BreakTest, TestFields as Fields } from "@secondline/strength";
-import { testFields } from "@secondline/strength";
+import { type BreakTest, type TestFields as Fields, testFields } from "@secondline/strength";
 import { todayIso } from "@secondline/workbench";
 import { type FormEvent, useEffect, useRef } from "react";
 import { Button } from "../design/Button.tsx";

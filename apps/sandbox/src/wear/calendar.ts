@@ -1,8 +1,7 @@
 /** A webbing's or part's entries on a calendar: when it hung, and what was written down on which day. */
 
 import type { Scale } from "@secondline/figures";
-import type { WrittenEntry } from "@secondline/workbench";
-import { dayOf } from "@secondline/workbench";
+import { dayOf, type WrittenEntry } from "@secondline/workbench";
 import { type EntryKind, entryWords } from "./entryKinds.ts";
 import { shortLabel } from "./lanes.ts";
 import { rowsOf } from "./rows.ts";

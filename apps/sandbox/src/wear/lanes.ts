@@ -1,8 +1,7 @@
 /** What lies where on a webbing, in lanes of its own kind: riggings, falls, clamps, stitching and damage. */
 import { formatMonths } from "@secondline/rig";
 import type { WebbingState } from "@secondline/strength";
-import type { WrittenEntry } from "@secondline/workbench";
-import { placeOf, type Stretch } from "@secondline/workbench";
+import { placeOf, type Stretch, type WrittenEntry } from "@secondline/workbench";
 import { dateWords } from "../wearInHand/days.ts";
 import { entryWords, WEBBING_KINDS } from "./entryKinds.ts";
 
