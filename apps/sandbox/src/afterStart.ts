@@ -1,7 +1,6 @@
 /** What the page does once it works: it keeps itself for use without a network, tells what is known to be wrong with it, and shows the worst. */
 
-import type { Sandbox } from "@secondline/workbench";
-import { openOnWorst } from "@secondline/workbench";
+import { openOnWorst, type Sandbox } from "@secondline/workbench";
 import { tellErrata } from "./errata.ts";
 import { keepOffline } from "./offline.ts";
 

@@ -1,13 +1,22 @@
 /** Brings up a sandbox: from a link, from the work kept on this device, or with the demo rig. */
 import { readRig } from "@secondline/rig";
 import { sayPage } from "@secondline/words/page/page";
-import type { Autosave, Notice, ReadRig, Sandbox, SavedWork, Start } from "@secondline/workbench";
-import { createSandbox, KeptFounds, setAside, startAutosave } from "@secondline/workbench";
+import {
+  type Autosave,
+  createSandbox,
+  KeptFounds,
+  type Notice,
+  type ReadRig,
+  type Sandbox,
+  type SavedWork,
+  type Start,
+  setAside,
+  startAutosave,
+} from "@secondline/workbench";
 import { FIRST_RIG } from "./demo/firstRig.ts";
 import { download, fileName } from "./device/download.ts";
 import { deviceShelf } from "./device/shelf.ts";
-import type { WorkStore } from "./device/workStore.ts";
-import { claimWriting, openWorkStore } from "./device/workStore.ts";
+import { claimWriting, openWorkStore, type WorkStore } from "./device/workStore.ts";
 import type { ReadLink } from "./files/link.ts";
 import { later, pageServices } from "./state/pageServices.ts";
 import { rigName, saveTrouble } from "./state/rigName.ts";

@@ -1,7 +1,6 @@
 import type { Recording } from "@secondline/engine";
 import type { WhatIfOutcome } from "@secondline/scenarios";
-import type { Services } from "@secondline/workbench";
-import { createLayouts, createSandbox, type Sandbox, writtenLayout } from "@secondline/workbench";
+import { createLayouts, createSandbox, type Sandbox, type Services, writtenLayout } from "@secondline/workbench";
 import { expect, it } from "vitest";
 import { demoDocument, read } from "../../../packages/workbench/test/demoDocument.ts";
 

@@ -1,7 +1,6 @@
 import { editDocument } from "@secondline/rig";
 import type { Answer, RunRequest, StudyRequest } from "@secondline/runner";
 import type { Found, Outcome, PartOutcome, Rig, WhatIfOutcome, WhatIfRun } from "@secondline/scenarios";
-import type { Services } from "@secondline/workbench";
 import {
   createLayouts,
   createSandbox,
@@ -9,6 +8,7 @@ import {
   type Layouts,
   readKeptLayouts,
   type Sandbox,
+  type Services,
   writtenLayout,
 } from "@secondline/workbench";
 import { beforeEach, describe, expect, it } from "vitest";

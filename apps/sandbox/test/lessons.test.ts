@@ -6,15 +6,21 @@ import { read } from "../../../packages/workbench/test/demoDocument.ts";
 import { alongLine, carriedAt } from "../src/lessons/along.ts";
 import { aloud, halfWithin, triedIn } from "../src/lessons/aloud.ts";
 import { computeLesson } from "../src/lessons/computeLesson.ts";
-import type { LessonRun } from "../src/lessons/facts.ts";
-import { allFacts, crossingOf, givenFacts, marginOf, partOf, storyOf, wayOut } from "../src/lessons/facts.ts";
+import {
+  allFacts,
+  crossingOf,
+  givenFacts,
+  type LessonRun,
+  marginOf,
+  partOf,
+  storyOf,
+  wayOut,
+} from "../src/lessons/facts.ts";
 import { judgement } from "../src/lessons/judge.ts";
 import { keep, readKept } from "../src/lessons/kept.ts";
-import type { Lesson, LessonId } from "../src/lessons/lessons.ts";
-import { LESSONS } from "../src/lessons/lessons.ts";
+import { LESSONS, type Lesson, type LessonId } from "../src/lessons/lessons.ts";
 import { onScale, resultWords, saidWords } from "../src/lessons/quantity.ts";
-import type { WordKey } from "../src/lessons/words.ts";
-import { prose, say } from "../src/lessons/words.ts";
+import { prose, say, type WordKey } from "../src/lessons/words.ts";
 
 const services = { runner: new InProcessRunner(), read };
 const runs = new Map<LessonId, Promise<{ before: LessonRun; after: LessonRun }>>();

@@ -2,8 +2,7 @@
 import { InProcessRunner } from "@secondline/runner";
 import type { Outcome } from "@secondline/scenarios";
 import { englishWords as words } from "@secondline/words";
-import type { Services, WrittenRig } from "@secondline/workbench";
-import { createSandbox, type Sandbox } from "@secondline/workbench";
+import { createSandbox, type Sandbox, type Services, type WrittenRig } from "@secondline/workbench";
 import { beforeAll, describe, expect, it } from "vitest";
 import { demoDocument, read } from "../../../packages/workbench/test/demoDocument.ts";
 import { command, demo } from "../../cli/test/support/command.ts";

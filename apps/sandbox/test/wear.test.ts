@@ -16,7 +16,6 @@ import {
 } from "@secondline/strength";
 import { quantity, englishWords as words } from "@secondline/words";
 import { untilWords } from "@secondline/words/until";
-import type { KeptWear, WrittenRig } from "@secondline/workbench";
 import {
   addEntry,
   createWearStore,
@@ -24,6 +23,7 @@ import {
   entriesOf,
   isNamed,
   isoOf,
+  type KeptWear,
   moveDate,
   movePlace,
   nameFor,
@@ -31,6 +31,7 @@ import {
   placeOf,
   removeEntry,
   replaceEntry,
+  type WrittenRig,
 } from "@secondline/workbench";
 import { describe, expect, test } from "vitest";
 import { demoDocument } from "../../../packages/workbench/test/demoDocument.ts";

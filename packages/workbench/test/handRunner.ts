@@ -2,8 +2,7 @@
 import type { Recording } from "@secondline/engine";
 import type { Answer, Progress, RunRequest, StudyRequest } from "@secondline/runner";
 import type { Found, Outcome, Verdict, WhatIfRun } from "@secondline/scenarios";
-import type { Services, WrittenRig } from "../src/index.ts";
-import { createSandbox, type Start } from "../src/index.ts";
+import { createSandbox, type Services, type Start, type WrittenRig } from "../src/index.ts";
 import { read } from "./demoDocument.ts";
 
 interface Call<R, T> {

@@ -1,6 +1,5 @@
 import type { HeaviestWalker, Outcome, SiteCard } from "@secondline/scenarios";
-import type { CardText } from "@secondline/words/card";
-import { cardWords } from "@secondline/words/card";
+import { type CardText, cardWords } from "@secondline/words/card";
 import { sayCard } from "@secondline/words/page/card";
 import { todayIso } from "@secondline/workbench";
 import { useEffect } from "react";
@@ -17,8 +16,7 @@ import { wearStoreOf } from "../wearInHand/work.ts";
 import { quantity, words } from "../words.ts";
 import styles from "./card.module.css";
 import { useCard } from "./useCard.ts";
-import type { Heavier } from "./useHeavier.ts";
-import { useHeavier } from "./useHeavier.ts";
+import { type Heavier, useHeavier } from "./useHeavier.ts";
 
 /** What those must know who clip in, as it is printed: who may walk, until when, and what makes the card lapse. */
 export function CardView() {

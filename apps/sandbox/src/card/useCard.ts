@@ -1,7 +1,6 @@
 /** The site card of the state in hand, as soon as its verdict and the days that follow from it are there. */
 import { type Outcome, type SiteCard, siteCard } from "@secondline/scenarios";
-import type { CardDates } from "@secondline/workbench";
-import { foundOf } from "@secondline/workbench";
+import { type CardDates, foundOf } from "@secondline/workbench";
 import { useEffect, useMemo } from "react";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { useAnalysis } from "../wearInHand/useAnalysis.ts";

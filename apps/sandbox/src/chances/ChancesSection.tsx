@@ -1,6 +1,5 @@
 import type { Rig } from "@secondline/rig";
-import type { Assessed, Chances, Outcome } from "@secondline/scenarios";
-import { LIKELY_FIRST_BASIS } from "@secondline/scenarios";
+import { type Assessed, type Chances, LIKELY_FIRST_BASIS, type Outcome } from "@secondline/scenarios";
 import { broughtIn } from "@secondline/words";
 import { englishChanceWords as chanceWords } from "@secondline/words/chances";
 import { sayChances } from "@secondline/words/page/chances";
@@ -15,8 +14,7 @@ import { words } from "../words.ts";
 import { PartBars, ShareBars } from "./ChanceBars.tsx";
 import styles from "./chances.module.css";
 import { SpreadFields } from "./SpreadFields.tsx";
-import type { ChancesInHand } from "./useChances.ts";
-import { useChances } from "./useChances.ts";
+import { type ChancesInHand, useChances } from "./useChances.ts";
 
 /** How likely each part is to go first: at a glance in the worst what-if, and worked out for one on request. */
 export function ChancesSection({ outcome }: { outcome: Outcome }) {

@@ -1,11 +1,9 @@
 import type { Rig } from "@secondline/rig";
-import type { WhatIf } from "@secondline/scenarios";
-import { uncertainInputs } from "@secondline/scenarios";
+import { uncertainInputs, type WhatIf } from "@secondline/scenarios";
 import { broughtIn } from "@secondline/words";
 import { englishChanceWords as chanceWords } from "@secondline/words/chances";
 import { sayChances } from "@secondline/words/page/chances";
-import type { ChancesDesk } from "@secondline/workbench";
-import { readSpread } from "@secondline/workbench";
+import { type ChancesDesk, readSpread } from "@secondline/workbench";
 import { useStore } from "zustand";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { TextField } from "../design/TextField.tsx";

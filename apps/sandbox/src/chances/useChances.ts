@@ -1,9 +1,15 @@
-import type { Assessed, Chances, NoChances, Outcome, WhatIf } from "@secondline/scenarios";
-import { noChances, worstWhatIf } from "@secondline/scenarios";
+import {
+  type Assessed,
+  type Chances,
+  type NoChances,
+  noChances,
+  type Outcome,
+  type WhatIf,
+  worstWhatIf,
+} from "@secondline/scenarios";
 import { englishChanceWords as chanceWords } from "@secondline/words/chances";
 import { sayChances } from "@secondline/words/page/chances";
-import type { ChancesDesk, ChancesState } from "@secondline/workbench";
-import { readSpreads } from "@secondline/workbench";
+import { type ChancesDesk, type ChancesState, readSpreads } from "@secondline/workbench";
 import { useStore } from "zustand";
 import { chancesDesk } from "../desks/chancesHere.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";

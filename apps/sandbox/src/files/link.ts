@@ -1,12 +1,10 @@
 /** A rig in a link: JSON, deflated, in base64 for URLs, behind the hash so that no server ever sees it. */
 
-import type { WhatIf } from "@secondline/scenarios";
-import { parseWhatIf, whatIfKey } from "@secondline/scenarios";
+import { parseWhatIf, type WhatIf, whatIfKey } from "@secondline/scenarios";
 import { sayFiles } from "@secondline/words/page/files";
 import type { CameraName, ReadRig, WrittenRig } from "@secondline/workbench";
 import { deflateSync, Inflate, strFromU8, strToU8 } from "fflate";
-import type { Opened } from "./readFile.ts";
-import { readRigText } from "./readFile.ts";
+import { type Opened, readRigText } from "./readFile.ts";
 
 export interface Shared {
   readonly document: WrittenRig;

@@ -1,8 +1,6 @@
 /** The report of the rig in hand. */
-
 import { sayFiles } from "@secondline/words/page/files";
-import type { Sandbox } from "@secondline/workbench";
-import { foundOf } from "@secondline/workbench";
+import { foundOf, type Sandbox } from "@secondline/workbench";
 import { saveReport } from "./saveReport.ts";
 
 /** The report rests on the whole search; what is not computed yet is computed first. */

@@ -3,8 +3,7 @@ import type { PictureWords } from "@secondline/figures";
 import { VERSION } from "@secondline/scenarios";
 import { longDay } from "@secondline/words/dates";
 import { sayFiles } from "@secondline/words/page/files";
-import type { SandboxState, ShownRun } from "@secondline/workbench";
-import { outcomeOf } from "@secondline/workbench";
+import { outcomeOf, type SandboxState, type ShownRun } from "@secondline/workbench";
 import { words } from "../words.ts";
 
 const MESH = {

@@ -1,10 +1,8 @@
 /** Pictures as files. In a file of its own, so that its code comes only when it is asked for. */
 import type { Picture } from "@secondline/figures";
 import { sayFiles } from "@secondline/words/page/files";
-import type { Recordings, SandboxState } from "@secondline/workbench";
-import { outcomeOf } from "@secondline/workbench";
-import type { Theme } from "../design/palette.ts";
-import { PALETTES } from "../design/palette.ts";
+import { outcomeOf, type Recordings, type SandboxState } from "@secondline/workbench";
+import { PALETTES, type Theme } from "../design/palette.ts";
 import { downloadBlob, fileName } from "../device/download.ts";
 import { pngOf, svgOf } from "../picture/encode.ts";
 import { drawElevation } from "../scene/elevation/elevationPainter.ts";

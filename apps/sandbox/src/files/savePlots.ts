@@ -1,6 +1,5 @@
 /** Plots of a break log as files, with their cautions. Its code comes when it is asked for. */
-import type { Palette, Plot } from "@secondline/figures";
-import { plotsSvg } from "@secondline/figures";
+import { type Palette, type Plot, plotsSvg } from "@secondline/figures";
 import { plotsCsv } from "@secondline/figures/breakLog";
 import { inputHash } from "@secondline/scenarios";
 import { englishBreakLogWords } from "@secondline/words/breakLog";

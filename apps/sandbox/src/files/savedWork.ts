@@ -1,8 +1,14 @@
 /** Work kept on this device as it comes back: what cannot be read is left out and told, with the text of it to keep. */
 
 import { sayFiles } from "@secondline/words/page/files";
-import type { LostPart, Notice, ReadRig, SavedWork, WrittenRig } from "@secondline/workbench";
-import { readSaved } from "@secondline/workbench";
+import {
+  type LostPart,
+  type Notice,
+  type ReadRig,
+  readSaved,
+  type SavedWork,
+  type WrittenRig,
+} from "@secondline/workbench";
 
 export interface CheckedWork {
   /** Undefined: there is none, or no rig of it can be read. */

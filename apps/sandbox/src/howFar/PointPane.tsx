@@ -1,7 +1,6 @@
 import { whatIfKey } from "@secondline/scenarios";
 import { howFarWords as words } from "@secondline/words/howFar";
-import type { FoundSweep, HowFarDesk } from "@secondline/workbench";
-import { LETTERS, MOST_LAYOUTS } from "@secondline/workbench";
+import { type FoundSweep, type HowFarDesk, LETTERS, MOST_LAYOUTS } from "@secondline/workbench";
 import { useEffect, useRef, useState } from "react";
 import type { Booted } from "../boot.ts";
 import { createPlaybackClock } from "../clock/playbackClock.ts";

@@ -1,8 +1,7 @@
 import { sweepPlot } from "@secondline/figures/sweep";
 import { isApart, type SweptPoint } from "@secondline/scenarios";
 import { changeText, howFarWords as words } from "@secondline/words/howFar";
-import type { FoundSweep, HowFarDesk } from "@secondline/workbench";
-import { candidatesOf } from "@secondline/workbench";
+import { candidatesOf, type FoundSweep, type HowFarDesk } from "@secondline/workbench";
 import { useMemo } from "react";
 import { useStore } from "zustand";
 import { Button } from "../design/Button.tsx";

@@ -1,16 +1,14 @@
 import { sayPage } from "@secondline/words/page/page";
 /** The scene of the run in hand; before there is one, a drawing of the rig. */
 import { outcomeOf } from "@secondline/workbench";
-import type { ReactNode } from "react";
-import { Component, useEffect, useMemo, useRef, useState } from "react";
+import { Component, type ReactNode, useEffect, useMemo, useRef, useState } from "react";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import type { Theme } from "../design/palette.ts";
 import { useReducedMotion } from "../design/useMedia.ts";
 import { useSoon } from "../design/useSoon.ts";
 import { useSavePictures } from "../files/useSavePictures.ts";
 import { RigSketch } from "../rigSheet/RigSketch.tsx";
-import type { SceneSnapshot, SnapshotPlace } from "../scene/index.ts";
-import { SceneView } from "../scene/index.ts";
+import { type SceneSnapshot, SceneView, type SnapshotPlace } from "../scene/index.ts";
 import { useRecordings, useSandbox } from "../state/useSandbox.ts";
 import type { weakPlace } from "../state/weakPlace.ts";
 import { PrintedPictures } from "./PrintedPictures.tsx";

@@ -1,7 +1,7 @@
+// Plots are a good part of all code, and there is nothing to plot before the first fall.
 import type { Recording } from "@secondline/engine";
 import { sayPage } from "@secondline/words/page/page";
-import type { SandboxState } from "@secondline/workbench";
-import { outcomeOf } from "@secondline/workbench";
+import { outcomeOf, type SandboxState } from "@secondline/workbench";
 import { lazy, useMemo } from "react";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { Later } from "../design/Later.tsx";
@@ -14,7 +14,6 @@ import { words } from "../words.ts";
 import styles from "./TimePlace.module.css";
 import { useFallIsComing } from "./useFallIsComing.ts";
 
-// Plots are a good part of all code, and there is nothing to plot before the first fall.
 const TimeStrip = lazy(async () => ({ default: (await import("../time/TimeStrip.tsx")).TimeStrip }));
 
 interface Props {

@@ -1,9 +1,7 @@
 import { sayLayouts } from "@secondline/words/page/layouts";
-import type { Layout, ReadRig, WrittenLayout } from "@secondline/workbench";
-import { LETTERS } from "@secondline/workbench";
+import { type Layout, LETTERS, type ReadRig, type WrittenLayout } from "@secondline/workbench";
 import { DEMO_RIGS } from "../demo/demoRigs.ts";
-import type { MenuEntry } from "../design/ActionMenu.tsx";
-import { ActionMenu } from "../design/ActionMenu.tsx";
+import { ActionMenu, type MenuEntry } from "../design/ActionMenu.tsx";
 import { Button } from "../design/Button.tsx";
 import { chooseFile, RIG_FILES } from "../device/chooseFile.ts";
 import { issueLines } from "../files/issueLines.ts";

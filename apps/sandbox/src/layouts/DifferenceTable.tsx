@@ -1,14 +1,12 @@
 import type { Outcome } from "@secondline/scenarios";
 import { sayLayouts } from "@secondline/words/page/layouts";
-import type { Layout } from "@secondline/workbench";
-import { foundOf, LETTERS, outcomeOf } from "@secondline/workbench";
+import { foundOf, type Layout, LETTERS, outcomeOf } from "@secondline/workbench";
 import { memo, useMemo } from "react";
 import { VerdictMark, verdictColour } from "../design/VerdictMark.tsx";
 import { rigName } from "../state/rigName.ts";
 import { words } from "../words.ts";
 import styles from "./DifferenceTable.module.css";
-import type { TableRow } from "./differences.ts";
-import { fallRows, verdictRows } from "./differences.ts";
+import { fallRows, type TableRow, verdictRows } from "./differences.ts";
 import { LOOKS } from "./layoutLook.ts";
 import { TraceSample } from "./TraceSample.tsx";
 import { useEach } from "./useLayouts.ts";

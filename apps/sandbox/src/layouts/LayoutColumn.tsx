@@ -1,6 +1,5 @@
 import { sayLayouts } from "@secondline/words/page/layouts";
-import type { Layout } from "@secondline/workbench";
-import { LETTERS, outcomeOf } from "@secondline/workbench";
+import { type Layout, LETTERS, outcomeOf } from "@secondline/workbench";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import type { Theme } from "../design/palette.ts";
 import { useReducedMotion } from "../design/useMedia.ts";

@@ -1,6 +1,5 @@
 import { sayLayouts } from "@secondline/words/page/layouts";
-import type { Layout } from "@secondline/workbench";
-import { foundOf, LETTERS } from "@secondline/workbench";
+import { foundOf, type Layout, LETTERS } from "@secondline/workbench";
 import { useMemo } from "react";
 import { useStore } from "zustand";
 import { useSandbox } from "../state/useSandbox.ts";

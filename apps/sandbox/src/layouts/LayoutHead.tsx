@@ -1,8 +1,6 @@
 import { sayLayouts } from "@secondline/words/page/layouts";
-import type { Layout, Preset } from "@secondline/workbench";
-import { LETTERS } from "@secondline/workbench";
-import type { MenuEntry } from "../design/ActionMenu.tsx";
-import { ActionMenu } from "../design/ActionMenu.tsx";
+import { type Layout, LETTERS, type Preset } from "@secondline/workbench";
+import { ActionMenu, type MenuEntry } from "../design/ActionMenu.tsx";
 import { Button } from "../design/Button.tsx";
 import { rigName } from "../state/rigName.ts";
 import { useContextOrThrow, useSandbox } from "../state/useSandbox.ts";

@@ -4,15 +4,18 @@ import { LETTERS } from "@secondline/workbench";
 import { memo, useCallback, useMemo, useState } from "react";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { Choice } from "../design/Choice.tsx";
-import type { EndLabel, Gutter, PlotDrawing, Probe } from "../time/index.ts";
 import {
   axisKilonewtons,
   CursorLines,
+  type EndLabel,
   EndLabels,
   fitRange,
   forceAt,
+  type Gutter,
   listed,
   PlotCanvas,
+  type PlotDrawing,
+  type Probe,
   plotFrame,
   ScrubSurface,
   useFrameSize,
@@ -22,8 +25,7 @@ import {
 import { quantity } from "../words.ts";
 import styles from "./LayoutTraces.module.css";
 import { LOOKS } from "./layoutLook.ts";
-import type { ComparedId } from "./layoutTraceData.ts";
-import { COMPARED, layoutPyramid, layoutTraceData } from "./layoutTraceData.ts";
+import { COMPARED, type ComparedId, layoutPyramid, layoutTraceData } from "./layoutTraceData.ts";
 
 interface Props {
   clock: PlaybackClock;

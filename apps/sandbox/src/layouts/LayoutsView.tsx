@@ -1,11 +1,9 @@
 import type { Recording } from "@secondline/engine";
 import { sayLayouts } from "@secondline/words/page/layouts";
-import type { Layout } from "@secondline/workbench";
-import { LETTERS, MOST_LAYOUTS, outcomeOf, writtenLayout } from "@secondline/workbench";
+import { type Layout, LETTERS, MOST_LAYOUTS, outcomeOf, writtenLayout } from "@secondline/workbench";
 import { useEffect, useMemo, useRef, useState } from "react";
 import type { Booted } from "../boot.ts";
-import type { PlaybackClock } from "../clock/playbackClock.ts";
-import { createPlaybackClock } from "../clock/playbackClock.ts";
+import { createPlaybackClock, type PlaybackClock } from "../clock/playbackClock.ts";
 import { Choice } from "../design/Choice.tsx";
 import type { Theme } from "../design/palette.ts";
 import { useReducedMotion } from "../design/useMedia.ts";

@@ -1,6 +1,5 @@
 /** What differs between two rig documents, entry by entry, in the words of the rig sheet. */
-import type { Field } from "@secondline/rig";
-import { GENERIC_STOCKS, isGroup, parseQuantity, valueAt } from "@secondline/rig";
+import { type Field, GENERIC_STOCKS, isGroup, parseQuantity, valueAt } from "@secondline/rig";
 import { spokenField, spokenGroup } from "@secondline/words/fields";
 import type { WrittenRig } from "@secondline/workbench";
 

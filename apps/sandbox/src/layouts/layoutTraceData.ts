@@ -1,9 +1,16 @@
 /** One trace of every layout on shared axes, made of the time strip's grid and pyramids. */
-
 import type { Recording } from "@secondline/engine";
 import { sayLayouts } from "@secondline/words/page/layouts";
-import type { PlotData, Pyramid } from "../time/index.ts";
-import { loadedTraces, plotGrid, type TimeRange, type TraceId, traceSet, valuesOn } from "../time/index.ts";
+import {
+  loadedTraces,
+  type PlotData,
+  type Pyramid,
+  plotGrid,
+  type TimeRange,
+  type TraceId,
+  traceSet,
+  valuesOn,
+} from "../time/index.ts";
 
 /** Traces that layouts can be compared in, in the order of the load's way. */
 export const COMPARED = [

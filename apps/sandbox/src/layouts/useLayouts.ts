@@ -1,7 +1,15 @@
 import { sayLayouts } from "@secondline/words/page/layouts";
-/** A pause in the changes after which they are written [ms]. */
-import type { Layout, Layouts, Sandbox, SandboxState, Services, Shelf } from "@secondline/workbench";
-import { createLayouts, keepLayouts, readKeptLayouts } from "@secondline/workbench";
+import {
+  createLayouts,
+  keepLayouts,
+  type Layout,
+  type Layouts,
+  readKeptLayouts,
+  type Sandbox,
+  type SandboxState,
+  type Services,
+  type Shelf,
+} from "@secondline/workbench";
 import { useCallback, useRef, useSyncExternalStore } from "react";
 import { useStore } from "zustand";
 import type { Booted } from "../boot.ts";
@@ -10,6 +18,7 @@ import { pageServices } from "../state/pageServices.ts";
 import { pageRunner } from "../worker/runner.ts";
 import { sideRunner } from "../worker/sideRunner.ts";
 
+/** A pause in the changes after which they are written [ms]. */
 const SETTLE = 400;
 const made = new WeakMap<Sandbox, Layouts>();
 

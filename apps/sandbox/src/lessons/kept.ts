@@ -1,10 +1,8 @@
 /** Predictions and results, kept on this device: every try, the last one last. */
 import { readJson } from "@secondline/rig";
 import { sayLessons } from "@secondline/words/page/lessons";
-import type { Shelf } from "@secondline/workbench";
-import { setAside } from "@secondline/workbench";
-import type { LessonId } from "./lessons.ts";
-import { LESSON_IDS } from "./lessons.ts";
+import { type Shelf, setAside } from "@secondline/workbench";
+import { LESSON_IDS, type LessonId } from "./lessons.ts";
 
 export interface Try {
   /** In the lesson's unit. */

@@ -1,11 +1,10 @@
 import { sayPage } from "@secondline/words/page/page";
-/** Says results aloud as they arrive, in the words that stand on the page. */
-import type { ShownRun } from "@secondline/workbench";
-import { outcomeOf } from "@secondline/workbench";
+import { outcomeOf, type ShownRun } from "@secondline/workbench";
 import { useSandbox } from "../state/useSandbox.ts";
 import { withoutWord } from "../verdict/VerdictHead.tsx";
 import { words } from "../words.ts";
 
+/** Says results aloud as they arrive, in the words that stand on the page. */
 export function LiveRegion() {
   const fall = useSandbox(({ run, assessment }) => (run.shown?.key === assessment.key ? run.shown : undefined));
   // "Nothing found yet", said again and again while it is counted, would only be in the way.

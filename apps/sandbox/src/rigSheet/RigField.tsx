@@ -1,5 +1,13 @@
-import type { Field, QuantityField } from "@secondline/rig";
-import { acceptsNumber, exampleText, parseQuantity, quantityText, stocksIn, valueAt } from "@secondline/rig";
+import {
+  acceptsNumber,
+  exampleText,
+  type Field,
+  parseQuantity,
+  type QuantityField,
+  quantityText,
+  stocksIn,
+  valueAt,
+} from "@secondline/rig";
 import { spokenField } from "@secondline/words/fields";
 import { sayRigSheet } from "@secondline/words/page/rigSheet";
 import { moveAnchorB } from "@secondline/workbench";

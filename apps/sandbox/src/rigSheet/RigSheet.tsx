@@ -1,8 +1,7 @@
 import { newRigWords } from "@secondline/words/newRig";
 import { sayRigSheet } from "@secondline/words/page/rigSheet";
 import { placeAnchorB } from "@secondline/workbench";
-import type { ReactNode } from "react";
-import { Fragment } from "react";
+import { Fragment, type ReactNode } from "react";
 import { Button } from "../design/Button.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { MeasuredSite } from "../measure/MeasuredSite.tsx";

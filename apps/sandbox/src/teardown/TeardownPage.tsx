@@ -1,7 +1,6 @@
 /** The teardown of the line in hand on the day that is shown: what to cut, the sheet to print, and results that become the break log. */
 import type { Rig } from "@secondline/rig";
-import type { BreakTest, Teardown } from "@secondline/strength";
-import { DEFAULT_PULLS } from "@secondline/strength";
+import { type BreakTest, DEFAULT_PULLS, type Teardown } from "@secondline/strength";
 import { sayTeardown } from "@secondline/words/page/teardown";
 import { englishTeardownWords as teardownWords } from "@secondline/words/teardown";
 import { useMemo, useRef, useState } from "react";

@@ -1,14 +1,12 @@
-import type { Outcome, Rig } from "@secondline/scenarios";
-import { whatIfKey, worstWhatIf } from "@secondline/scenarios";
+/** What the last change did, in a sentence, after every change of the rig: of the fall at once, of the verdict when both are whole. */
+import { type Outcome, type Rig, whatIfKey, worstWhatIf } from "@secondline/scenarios";
 import { sayVerdict } from "@secondline/words/page/verdict";
-import type { Documents, ShownRun, Step } from "@secondline/workbench";
-import { documentsOf, foundOf } from "@secondline/workbench";
+import { type Documents, documentsOf, foundOf, type ShownRun, type Step } from "@secondline/workbench";
 import { useEffect, useRef, useState } from "react";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { quantity, words } from "../words.ts";
 import styles from "./VerdictColumn.module.css";
 
-/** What the last change did, in a sentence, after every change of the rig: of the fall at once, of the verdict when both are whole. */
 export function LastChange() {
   const label = useSandbox((state) => state.document.history.past.findLast(isOfRig)?.label);
   const undone = useSandbox((state) => state.document.history.future.some(isOfRig));

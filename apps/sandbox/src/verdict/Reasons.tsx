@@ -1,5 +1,12 @@
-import type { Basis, Outcome, PartOutcome, PersonMargin, Rig } from "@secondline/scenarios";
-import { EVENT_CLASSES, PULL_LIMITS } from "@secondline/scenarios";
+import {
+  type Basis,
+  EVENT_CLASSES,
+  type Outcome,
+  type PartOutcome,
+  type PersonMargin,
+  PULL_LIMITS,
+  type Rig,
+} from "@secondline/scenarios";
 import { broughtIn, capital } from "@secondline/words";
 import { sayVerdict } from "@secondline/words/page/verdict";
 import { BasisNote } from "../design/BasisNote.tsx";

@@ -1,14 +1,13 @@
+/** How far the search for the verdict is, what came in its way, and how to go on. */
 import type { Outcome, StudyProgress } from "@secondline/scenarios";
 import { sayPage } from "@secondline/words/page/page";
-import type { LookedAt, RunSlice } from "@secondline/workbench";
-import { foundOf, lookedAt, mayTurn } from "@secondline/workbench";
+import { foundOf, type LookedAt, lookedAt, mayTurn, type RunSlice } from "@secondline/workbench";
 import { Button } from "../design/Button.tsx";
 import { Meter } from "../design/Meter.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { words } from "../words.ts";
 import styles from "./VerdictColumn.module.css";
 
-/** How far the search for the verdict is, what came in its way, and how to go on. */
 export function StudyState() {
   const study = useSandbox((state) => state.run.study);
   const faults = useSandbox((state) => state.document.issues.length);

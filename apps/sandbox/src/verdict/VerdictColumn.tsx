@@ -1,7 +1,6 @@
 import { sayPage } from "@secondline/words/page/page";
 import { foundOf, outcomeOf } from "@secondline/workbench";
-import type { ReactNode } from "react";
-import { lazy } from "react";
+import { lazy, type ReactNode } from "react";
 import { Later } from "../design/Later.tsx";
 import { useSoon } from "../design/useSoon.ts";
 import { useSandbox } from "../state/useSandbox.ts";

@@ -1,21 +1,19 @@
+/** When it hung and what was written down, the day that is shown, and the take-down date. */
 import { scaleOf } from "@secondline/figures";
 import { sayWear } from "@secondline/words/page/wear";
-import type { Stretch, WrittenEntry } from "@secondline/workbench";
-import { dayOf, entriesOf, isoOf, placeOf } from "@secondline/workbench";
+import { dayOf, entriesOf, isoOf, placeOf, type Stretch, type WrittenEntry } from "@secondline/workbench";
 import { useId, useMemo, useRef, useState } from "react";
 import { useFrameSize } from "../time/index.ts";
 import { dateWords } from "../wearInHand/days.ts";
 import { useWear, useWearActions } from "../wearInHand/useWear.ts";
 import { DatedGrip, OnLine } from "./CalendarGrips.tsx";
-import type { TakeDownMark } from "./CalendarPaper.tsx";
-import { HEAD, STAY, Stays, TakeDownBand, Ticks } from "./CalendarPaper.tsx";
+import { HEAD, STAY, Stays, TakeDownBand, type TakeDownMark, Ticks } from "./CalendarPaper.tsx";
 import { calendarSpan, datedOf, placeDates } from "./calendar.ts";
 import { PART_KINDS, WEBBING_KINDS } from "./entryKinds.ts";
 import styles from "./figures.module.css";
 import { Grip } from "./Grip.tsx";
 import { Patterns } from "./Patterns.tsx";
 
-/** When it hung and what was written down, the day that is shown, and the take-down date. */
 export function CalendarFigure({ wide, mark }: { wide: boolean; mark: TakeDownMark | undefined }) {
   const { ref, size } = useFrameSize<HTMLElement>();
   return (

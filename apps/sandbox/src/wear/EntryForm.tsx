@@ -1,7 +1,14 @@
 import { sayRecord } from "@secondline/words/page/record";
-/** The chosen entry, field by field: all that can be dragged can be typed here. */
-import type { WrittenEntry } from "@secondline/workbench";
-import { countOf, entriesOf, nameFor, ownerPath, removeEntry, replaceEntry, setField } from "@secondline/workbench";
+import {
+  countOf,
+  entriesOf,
+  nameFor,
+  ownerPath,
+  removeEntry,
+  replaceEntry,
+  setField,
+  type WrittenEntry,
+} from "@secondline/workbench";
 import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
 import { TextField } from "../design/TextField.tsx";
@@ -9,12 +16,12 @@ import { Tick } from "../design/Tick.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { useWear, useWearActions } from "../wearInHand/useWear.ts";
 import { DateField } from "./DateField.tsx";
-import type { EntryField, EntryKind } from "./entryKinds.ts";
-import { freshFields, PART_KINDS, WEBBING_KINDS } from "./entryKinds.ts";
+import { type EntryField, type EntryKind, freshFields, PART_KINDS, WEBBING_KINDS } from "./entryKinds.ts";
 import { inWords, messagesUnder } from "./issues.ts";
 import { onEscape } from "./leaveKey.ts";
 import styles from "./wear.module.css";
 
+/** The chosen entry, field by field: all that can be dragged can be typed here. */
 export function EntryForm({ entry: index }: { entry: number }) {
   const written = useWear((state) => state.work.record);
   const owner = useWear((state) => state.owner);

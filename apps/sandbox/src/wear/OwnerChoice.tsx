@@ -1,14 +1,19 @@
 import { GENERIC_STOCKS } from "@secondline/rig";
 import { sayRecord } from "@secondline/words/page/record";
-import type { Owner, WrittenPart, WrittenRecord, WrittenWebbing } from "@secondline/workbench";
-import { freeId, ownerPath } from "@secondline/workbench";
+import {
+  freeId,
+  type Owner,
+  ownerPath,
+  type WrittenPart,
+  type WrittenRecord,
+  type WrittenWebbing,
+} from "@secondline/workbench";
 import { useState } from "react";
 import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { TextField } from "../design/TextField.tsx";
-import type { WebbingFacts } from "../wearInHand/useWear.ts";
-import { useWear, useWearActions } from "../wearInHand/useWear.ts";
+import { useWear, useWearActions, type WebbingFacts } from "../wearInHand/useWear.ts";
 import { DateField } from "./DateField.tsx";
 import { messagesUnder } from "./issues.ts";
 import styles from "./wear.module.css";

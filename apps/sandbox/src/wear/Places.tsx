@@ -1,10 +1,7 @@
-import type { WebbingState } from "@secondline/strength";
-/** Old marks that lie in a loaded span today, in words. */
-import { needSentences } from "@secondline/strength";
+import { needSentences, type WebbingState } from "@secondline/strength";
 import { broughtIn } from "@secondline/words";
 import { sayWear } from "@secondline/words/page/wear";
-import type { Stretch } from "@secondline/workbench";
-import { isNamed } from "@secondline/workbench";
+import { isNamed, type Stretch } from "@secondline/workbench";
 import { useMemo } from "react";
 import { DEMO_RIGS } from "../demo/demoRigs.ts";
 import { Button } from "../design/Button.tsx";
@@ -18,6 +15,7 @@ import { around } from "./useAlong.ts";
 import styles from "./wear.module.css";
 import { flagWords } from "./wearWords.ts";
 
+/** Old marks that lie in a loaded span today, in words. */
 export function Places() {
   const { webbings, parts, flags } = useWearState();
   const on = useWear((state) => state.on);

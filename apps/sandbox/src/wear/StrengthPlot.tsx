@@ -1,5 +1,4 @@
-import type { Scale } from "@secondline/figures";
-import { labelHeights, roundTicks, scaleOf } from "@secondline/figures";
+import { labelHeights, roundTicks, type Scale, scaleOf } from "@secondline/figures";
 import type { StrengthZone, WebbingState } from "@secondline/strength";
 import { formatLength } from "@secondline/words/formats";
 import { sayWear } from "@secondline/words/page/wear";

@@ -9,8 +9,7 @@ import { dated, dateWords } from "../wearInHand/days.ts";
 import { useWear } from "../wearInHand/useWear.ts";
 import { words } from "../words.ts";
 import { Messages } from "./EntryForm.tsx";
-import type { TakeDownState } from "./useTakeDown.ts";
-import { outlookOf } from "./useTakeDown.ts";
+import { outlookOf, type TakeDownState } from "./useTakeDown.ts";
 import styles from "./wear.module.css";
 
 /** The verdict of the day that is shown, until when the rig in hand may stay up, and part by part. */

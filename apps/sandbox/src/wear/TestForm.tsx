@@ -1,16 +1,13 @@
-import type { BreakTest, TestFields as Fields } from "@secondline/strength";
-import { testFields } from "@secondline/strength";
+import { type BreakTest, type TestFields as Fields, testFields } from "@secondline/strength";
 import { sayBreakLog } from "@secondline/words/page/breakLog";
 import { todayIso } from "@secondline/workbench";
-import type { FormEvent } from "react";
-import { useEffect, useRef } from "react";
+import { type FormEvent, useEffect, useRef } from "react";
 import { Button } from "../design/Button.tsx";
 import { useActions } from "../state/useSandbox.ts";
 import { useWearActions } from "../wearInHand/useWear.ts";
 import { onEscape } from "./leaveKey.ts";
 import { TestFields } from "./TestFields.tsx";
-import type { TestDraft } from "./useTestDraft.ts";
-import { useTestDraft } from "./useTestDraft.ts";
+import { type TestDraft, useTestDraft } from "./useTestDraft.ts";
 import styles from "./wear.module.css";
 
 const fresh = (): Fields => ({

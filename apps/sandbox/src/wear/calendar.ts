@@ -1,10 +1,8 @@
 /** A webbing's or part's entries on a calendar: when it hung, and what was written down on which day. */
 import type { Scale } from "@secondline/figures";
 import { sayRecord } from "@secondline/words/page/record";
-import type { WrittenEntry } from "@secondline/workbench";
-import { dayOf } from "@secondline/workbench";
-import type { EntryKind } from "./entryKinds.ts";
-import { entryWords } from "./entryKinds.ts";
+import { dayOf, type WrittenEntry } from "@secondline/workbench";
+import { type EntryKind, entryWords } from "./entryKinds.ts";
 import { shortLabel } from "./lanes.ts";
 import { rowsOf } from "./rows.ts";
 

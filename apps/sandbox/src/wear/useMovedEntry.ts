@@ -1,11 +1,9 @@
 import { sayRecord } from "@secondline/words/page/record";
-import type { Grip as GripEnd } from "@secondline/workbench";
+import { entriesOf, type Grip as GripEnd, movePlace, placeOf, replaceEntry } from "@secondline/workbench";
 /** Moves the chosen entry along the webbing; a drag is one step of undo. What goes out of sight is followed. */
-import { entriesOf, movePlace, placeOf, replaceEntry } from "@secondline/workbench";
 import { useRef } from "react";
 import { useWear, useWearActions } from "../wearInHand/useWear.ts";
-import type { Along } from "./useAlong.ts";
-import { following } from "./useAlong.ts";
+import { type Along, following } from "./useAlong.ts";
 
 export function useMovedEntry({ sight, length, whole, set }: Along) {
   const written = useWear((wear) => wear.work.record);

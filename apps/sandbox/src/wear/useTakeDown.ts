@@ -1,7 +1,6 @@
 import type { RigIssue } from "@secondline/rig";
 import type { Found, Outcome, Outlook } from "@secondline/scenarios";
-import type { Job, SandboxState } from "@secondline/workbench";
-import { foundOf, outcomeOf } from "@secondline/workbench";
+import { foundOf, type Job, outcomeOf, type SandboxState } from "@secondline/workbench";
 import { useMemo } from "react";
 import { useSandbox } from "../state/useSandbox.ts";
 import { useAnalysis } from "../wearInHand/useAnalysis.ts";

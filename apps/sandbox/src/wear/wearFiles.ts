@@ -1,10 +1,15 @@
 /** Wear records and break logs from and to files. A file with a fault changes nothing. */
-import type { LogFault } from "@secondline/strength";
-import { readBreakLog, readWearRecord, writeBreakLog } from "@secondline/strength";
+import { type LogFault, readBreakLog, readWearRecord, writeBreakLog } from "@secondline/strength";
 import { templateRemarks } from "@secondline/words/columns";
 import { sayWear } from "@secondline/words/page/wear";
-import type { BreakLog, LogTable, WrittenRecord } from "@secondline/workbench";
-import { isMatched, logTemplate, readLogTable } from "@secondline/workbench";
+import {
+  type BreakLog,
+  isMatched,
+  type LogTable,
+  logTemplate,
+  readLogTable,
+  type WrittenRecord,
+} from "@secondline/workbench";
 import { download, fileName } from "../device/download.ts";
 import { issueLines, wrongInIt } from "../files/issueLines.ts";
 import { saysInvented } from "../wearInHand/work.ts";

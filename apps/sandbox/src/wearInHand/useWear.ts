@@ -8,8 +8,7 @@ import {
   type WebbingState,
   wearState,
 } from "@secondline/strength";
-import type { WearActions, WearStateSlice, WearStore } from "@secondline/workbench";
-import { foundOf, isNamed } from "@secondline/workbench";
+import { foundOf, isNamed, type WearActions, type WearStateSlice, type WearStore } from "@secondline/workbench";
 import { createContext, useContext, useMemo } from "react";
 import { useStore } from "zustand";
 import { useSandbox } from "../state/useSandbox.ts";
