@@ -1,4 +1,3 @@
-// Plots are a good part of all code, and there is nothing to plot before the first fall.
 import type { Recording } from "@secondline/engine";
 import { sayPage } from "@secondline/words/page/page";
 import { outcomeOf, type SandboxState } from "@secondline/workbench";
@@ -14,6 +13,7 @@ import { words } from "../words.ts";
 import styles from "./TimePlace.module.css";
 import { useFallIsComing } from "./useFallIsComing.ts";
 
+// Plots are a good part of all code, and there is nothing to plot before the first fall.
 const TimeStrip = lazy(async () => ({ default: (await import("../time/TimeStrip.tsx")).TimeStrip }));
 
 interface Props {

@@ -1,4 +1,3 @@
-/** What the last change did, in a sentence, after every change of the rig: of the fall at once, of the verdict when both are whole. */
 import { type Outcome, type Rig, whatIfKey, worstWhatIf } from "@secondline/scenarios";
 import { sayVerdict } from "@secondline/words/page/verdict";
 import { type Documents, documentsOf, foundOf, type ShownRun, type Step } from "@secondline/workbench";
@@ -7,6 +6,7 @@ import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { quantity, words } from "../words.ts";
 import styles from "./VerdictColumn.module.css";
 
+/** What the last change did, in a sentence, after every change of the rig: of the fall at once, of the verdict when both are whole. */
 export function LastChange() {
   const label = useSandbox((state) => state.document.history.past.findLast(isOfRig)?.label);
   const undone = useSandbox((state) => state.document.history.future.some(isOfRig));

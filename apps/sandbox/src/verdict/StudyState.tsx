@@ -1,4 +1,3 @@
-/** How far the search for the verdict is, what came in its way, and how to go on. */
 import type { Outcome, StudyProgress } from "@secondline/scenarios";
 import { sayPage } from "@secondline/words/page/page";
 import { foundOf, type LookedAt, lookedAt, mayTurn, type RunSlice } from "@secondline/workbench";
@@ -8,6 +7,7 @@ import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { words } from "../words.ts";
 import styles from "./VerdictColumn.module.css";
 
+/** How far the search for the verdict is, what came in its way, and how to go on. */
 export function StudyState() {
   const study = useSandbox((state) => state.run.study);
   const faults = useSandbox((state) => state.document.issues.length);

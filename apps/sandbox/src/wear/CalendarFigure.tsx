@@ -1,4 +1,3 @@
-/** When it hung and what was written down, the day that is shown, and the take-down date. */
 import { scaleOf } from "@secondline/figures";
 import { sayWear } from "@secondline/words/page/wear";
 import { dayOf, entriesOf, isoOf, placeOf, type Stretch, type WrittenEntry } from "@secondline/workbench";
@@ -14,6 +13,7 @@ import styles from "./figures.module.css";
 import { Grip } from "./Grip.tsx";
 import { Patterns } from "./Patterns.tsx";
 
+/** When it hung and what was written down, the day that is shown, and the take-down date. */
 export function CalendarFigure({ wide, mark }: { wide: boolean; mark: TakeDownMark | undefined }) {
   const { ref, size } = useFrameSize<HTMLElement>();
   return (

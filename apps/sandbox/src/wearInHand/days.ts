@@ -1,7 +1,6 @@
+/** Dates as they are read and drawn. */
 import { monthName, shortDay } from "@secondline/words/dates";
 import { dayOf } from "@secondline/workbench";
-
-/** Dates as they are read and drawn. */
 
 const DAY = 86_400_000;
 
