@@ -3,6 +3,10 @@ import { fileURLToPath } from "node:url";
 import react from "@vitejs/plugin-react";
 import { VitePWA } from "vite-plugin-pwa";
 import { defineConfig } from "vitest/config";
+// @ts-expect-error a plain script
+import { languagePlugin } from "../../scripts/language.mjs";
+// @ts-expect-error a plain script
+import { leanZod } from "../../scripts/leanZod.mjs";
 // @ts-expect-error a plain script, shared with the command line's build
 import { noticesPlugin, OF_THE_SERVICE_WORKER } from "../../scripts/notices.mjs";
 import { HEADERS, META_POLICY } from "./headers.ts";
@@ -19,6 +23,8 @@ export default defineConfig({
   appType: "mpa",
   plugins: [
     react(),
+    leanZod(),
+    languagePlugin(),
     {
       name: "policy",
       // A page that is served from source reloads by scripts in line.
@@ -59,7 +65,7 @@ export default defineConfig({
       },
     }),
   ],
-  worker: { format: "es" },
+  worker: { format: "es", plugins: () => [languagePlugin()] },
   build: {
     target: "es2023",
     // light-dark() in the tokens is kept as written.

@@ -25,6 +25,9 @@ const KNOWN = [
   /Service Worker registration blocked by Playwright/,
 ];
 
+/** Where the page is built from. */
+export const SANDBOX = fileURLToPath(new URL("../../apps/sandbox", import.meta.url));
+
 export interface App {
   readonly url: string;
   readonly browser: Browser;
@@ -53,13 +56,14 @@ export interface Visited {
 }
 
 /**
- * `flat`: a browser without WebGL, which puts its pages together without a graphics library too: where that library is
+ * `outDir`: where it was built to. `flat`: a browser without WebGL, which puts its pages together without a graphics library too: where that library is
  * a software one, it costs more than all the rest. For tests that are not about the scene in space.
  */
-export async function startApp({ flat }: { readonly flat: boolean }): Promise<App> {
+export async function startApp({ flat, outDir = "dist" }: { flat: boolean; outDir?: string }): Promise<App> {
   const server: PreviewServer = await preview({
-    root: fileURLToPath(new URL("../../apps/sandbox", import.meta.url)),
+    root: SANDBOX,
     logLevel: "error",
+    build: { outDir },
     preview: { port: 0, strictPort: false },
   });
   const url = server.resolvedUrls!.local[0]!;

@@ -93,6 +93,13 @@ describe("the record", () => {
     await expect.poll(() => bar(page, /50 falls, 30 m to 36 m/).count()).toBe(0);
     await undo(page).click();
     await bar(page, /50 falls, 30 m to 36 m/).waitFor();
+
+    // Beside the rig the same steps go on, and say which document they belong to.
+    await page.getByRole("navigation", { name: "Views" }).getByRole("button", { name: "One rig" }).click();
+    await page.getByRole("button", { name: /^Undo: wear record, / }).click();
+    await page.getByRole("button", { name: /^Redo: wear record, / }).waitFor();
+    await openWear(page);
+    await bar(page, /50 falls, 28 m to 36 m/).waitFor();
     expect(problems).toEqual([]);
   });
 

@@ -1,8 +1,8 @@
 /** What the page does once it works: it keeps itself for use without a network, tells what is known to be wrong with it, and shows the worst. */
+
+import { openOnWorst, type Sandbox } from "@secondline/workbench";
 import { tellErrata } from "./errata.ts";
 import { keepOffline } from "./offline.ts";
-import { openOnWorst } from "./state/openOnWorst.ts";
-import type { Sandbox } from "./state/sandbox.ts";
 
 /** `isNamed`: a link, or the work kept here, says which what-if is to be in sight. */
 export function afterStart(sandbox: Sandbox, isNamed: boolean): void {

@@ -1,16 +1,26 @@
 /** Brings up a sandbox: from a link, from the work kept on this device, or with the demo rig. */
 import { readRig } from "@secondline/rig";
-import { type Autosave, rigName, startAutosave } from "./files/autosave.ts";
-import { download, fileName } from "./files/download.ts";
-import { FIRST_RIG } from "./files/firstRig.ts";
+import { sayPage } from "@secondline/words/page/page";
+import {
+  type Autosave,
+  createSandbox,
+  KeptFounds,
+  type Notice,
+  type ReadRig,
+  type Sandbox,
+  type SavedWork,
+  type Start,
+  setAside,
+  startAutosave,
+} from "@secondline/workbench";
+import { FIRST_RIG } from "./demo/firstRig.ts";
+import { download, fileName } from "./device/download.ts";
+import { deviceShelf } from "./device/shelf.ts";
+import { claimWriting, openWorkStore, type WorkStore } from "./device/workStore.ts";
 import type { ReadLink } from "./files/link.ts";
-import { claimWriting, openWorkStore, type SavedWork, type WorkStore } from "./files/workStore.ts";
-import { KeptFounds } from "./state/keptFounds.ts";
-import { pageServices } from "./state/pageServices.ts";
-import { createSandbox, type Sandbox, type Start } from "./state/sandbox.ts";
-import { deviceShelf, setAside } from "./state/shelf.ts";
-import type { Notice, ReadRig } from "./state/types.ts";
-import { bringWear } from "./wearOnDemand.ts";
+import { later, pageServices } from "./state/pageServices.ts";
+import { rigName, saveTrouble } from "./state/rigName.ts";
+import { bringWear } from "./wearInHand/wearOnDemand.ts";
 import { pageRunner } from "./worker/runner.ts";
 
 export interface Booted {
@@ -47,7 +57,10 @@ export async function boot(): Promise<Booted> {
     start = { document: link.document, goodDocument: link.document, session };
     notices.push({
       tone: "word",
-      text: `Opened ${rigName(link.document)} from the link.${saved ? " What you had before is under File, Earlier work." : ""}`,
+      text: sayPage("boot.openedLink", {
+        rigName: rigName(link.document),
+        before: saved ? sayPage("boot.whatYouHad") : "",
+      }),
     });
   } else if (link.kind === "broken") {
     notices.push({ tone: "fault", text: link.opened.text, details: link.opened.issues.map(({ message }) => message) });
@@ -72,8 +85,8 @@ async function linkedRig(hash: string): Promise<ReadLink> {
   try {
     return (await import("./files/link.ts")).readLink(hash, read);
   } catch {
-    const text = "The rig in this link was not opened: the part of Secondline that reads links did not arrive.";
-    return { kind: "broken", opened: { ok: false, text: `${text} Open the link again.`, issues: [] } };
+    const text = sayPage("boot.rigLinkNot");
+    return { kind: "broken", opened: { ok: false, text: sayPage("boot.openLinkAgain", { text }), issues: [] } };
   }
 }
 
@@ -97,7 +110,7 @@ async function findWork(works: WorkStore | undefined, notices: Omit<Notice, "id"
     const reason = error instanceof Error ? error.message : String(error);
     notices.push({
       tone: "fault",
-      text: `The work kept on this device could not be fetched (${reason}). It is left as it is: changes in this tab are not kept, save them to a file.`,
+      text: sayPage("boot.workKeptDevice", { reason }),
     });
     return { saved: undefined, writable: undefined };
   }
@@ -116,18 +129,23 @@ async function keepWork(sandbox: Sandbox, works: WorkStore | undefined): Promise
   if (!works) {
     sandbox.actions.tell({
       tone: "fault",
-      text: "This browser keeps nothing on this device. Save the rig to a file before you leave.",
+      text: sayPage("boot.browserKeepsNothing"),
     });
     return undefined;
   }
   if (!(await claimWriting())) {
     sandbox.actions.tell({
       tone: "fault",
-      text: "Secondline is open in another tab, which keeps your work. Changes in this tab are not kept: save them to a file.",
+      text: sayPage("boot.secondlineOpenAnother"),
     });
     return undefined;
   }
-  const autosave = startAutosave(sandbox, works, Date.now);
+  const autosave = startAutosave(sandbox, works, {
+    now: Date.now,
+    later,
+    nameOf: rigName,
+    onTrouble: (error) => sandbox.actions.tell({ tone: "fault", text: saveTrouble(error) }),
+  });
   addEventListener("pagehide", autosave.flush);
   document.addEventListener("visibilitychange", () => document.visibilityState === "hidden" && autosave.flush());
   return autosave;

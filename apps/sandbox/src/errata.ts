@@ -1,6 +1,6 @@
 /** Tells what is known to be wrong with the version that runs: by the list that is served beside the page, which may be newer than it. */
 import { type Erratum, errataOf, KNOWN_ERRATA, readErrata, VERSION } from "@secondline/scenarios";
-import type { Actions } from "./state/sandbox.ts";
+import type { Actions } from "@secondline/workbench";
 import { sayLater } from "./wordsLater.ts";
 
 /** Without a network the list that came with the version counts; the page is told nothing else of it. */

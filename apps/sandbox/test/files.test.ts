@@ -1,10 +1,10 @@
 import { deflateSync, strToU8 } from "fflate";
 import { expect, it } from "vitest";
-import { fileName } from "../src/files/download.ts";
+import { demoDocument, read } from "../../../packages/workbench/test/demoDocument.ts";
+import { fileName } from "../src/device/download.ts";
 import { issueLines } from "../src/files/issueLines.ts";
 import { linkHash, readLink } from "../src/files/link.ts";
 import { readRigFile } from "../src/files/readFile.ts";
-import { demoDocument, read } from "./demoDocument.ts";
 
 const file = (text: string, size = text.length) => ({ name: "rig.json", size, text: async () => text });
 const base64 = (bytes: Uint8Array) =>

@@ -1,10 +1,8 @@
 import type { Recording } from "@secondline/engine";
 import type { WhatIfOutcome } from "@secondline/scenarios";
+import { createLayouts, createSandbox, type Sandbox, type Services, writtenLayout } from "@secondline/workbench";
 import { expect, it } from "vitest";
-import { createLayouts, writtenLayout } from "../src/layouts/layouts.ts";
-import { createSandbox, type Sandbox } from "../src/state/sandbox.ts";
-import type { Services } from "../src/state/types.ts";
-import { demoDocument, read } from "./demoDocument.ts";
+import { demoDocument, read } from "../../../packages/workbench/test/demoDocument.ts";
 
 it("layouts hold one recording each; the rig in hand holds the one before too", async () => {
   // Only which recordings are held is looked at, nothing in them.

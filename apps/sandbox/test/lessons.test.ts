@@ -1,5 +1,8 @@
 import { InProcessRunner } from "@secondline/runner";
+import { isLessonsKey } from "@secondline/words/page/lessons";
+import type { Shelf } from "@secondline/workbench";
 import { describe, expect, it } from "vitest";
+import { read } from "../../../packages/workbench/test/demoDocument.ts";
 import { alongLine, carriedAt } from "../src/lessons/along.ts";
 import { aloud, halfWithin, triedIn } from "../src/lessons/aloud.ts";
 import { computeLesson } from "../src/lessons/computeLesson.ts";
@@ -17,9 +20,7 @@ import { judgement } from "../src/lessons/judge.ts";
 import { keep, readKept } from "../src/lessons/kept.ts";
 import { LESSONS, type Lesson, type LessonId } from "../src/lessons/lessons.ts";
 import { onScale, resultWords, saidWords } from "../src/lessons/quantity.ts";
-import { prose, say, WORDS, type WordKey } from "../src/lessons/words.ts";
-import type { Shelf } from "../src/state/shelf.ts";
-import { read } from "./demoDocument.ts";
+import { prose, say, type WordKey } from "../src/lessons/words.ts";
 
 const services = { runner: new InProcessRunner(), read };
 const runs = new Map<LessonId, Promise<{ before: LessonRun; after: LessonRun }>>();
@@ -28,9 +29,9 @@ async function done(lesson: Lesson, which: "before" | "after"): Promise<LessonRu
   const { whatIf, times, sweep } = lesson;
   const asked = { ...(times ? { times } : {}), ...(sweep ? { sweep } : {}) };
   const question = { document: lesson[which], whatIf, ...(which === "after" ? asked : {}) };
-  const work = await computeLesson(`${lesson.id}.${which}`, question, services);
-  if (work.kind !== "done") throw new Error(`${lesson.id}, ${which}: ${JSON.stringify(work)}`);
-  return work.run;
+  const answer = await computeLesson(`${lesson.id}.${which}`, question, services);
+  if (!answer.ok) throw new Error(`${lesson.id}, ${which}: ${answer.message}`);
+  return answer.value;
 }
 
 /** Both runs of a lesson, made by the simulation once. */
@@ -189,7 +190,7 @@ it("has every text that a lesson needs", () => {
       "summary",
       "notTold",
     ])
-      expect(Object.hasOwn(WORDS, `${id}.${part}`), `${id}.${part}`).toBe(true);
+      expect(isLessonsKey(`${id}.${part}`), `${id}.${part}`).toBe(true);
   }
 });
 

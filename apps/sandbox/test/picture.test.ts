@@ -4,7 +4,7 @@ import { brokenLines, createSvgInk, drawSheet, laySheet, type Picture, roundTick
 import { englishWords } from "@secondline/words";
 import { describe, expect, it } from "vitest";
 import { PALETTES } from "../src/design/palette.ts";
-import { drawElevation } from "../src/elevation/elevationPainter.ts";
+import { drawElevation } from "../src/scene/elevation/elevationPainter.ts";
 import { createStage } from "../src/scene/stage.ts";
 import { plotBody } from "../src/time/picture/plotBody.ts";
 import { shownAtFirst, tracesOf } from "../src/time/traces.ts";

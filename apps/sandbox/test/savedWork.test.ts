@@ -1,7 +1,7 @@
 /** What comes back from the device is checked part by part, and the rig outlives whatever else is broken. */
 import { describe, expect, it, vi } from "vitest";
+import { demoDocument, read } from "../../../packages/workbench/test/demoDocument.ts";
 import { checkSaved } from "../src/files/savedWork.ts";
-import { demoDocument, read } from "./demoDocument.ts";
 
 const save = vi.fn();
 const check = (saved: unknown) => checkSaved(saved, read, save);
@@ -37,6 +37,22 @@ describe("kept work", () => {
     expect(notices[0]!.text).toContain("Your rig is unharmed");
     notices[0]!.action!.run();
     expect(JSON.parse(save.mock.calls[0]![0]).document).toEqual(rig);
+  });
+
+  it("of the first version opens without the choice that it kept beside record and log", () => {
+    const work = { record: { name: "Mine" }, log: { name: "Log", invented: false, tests: [] }, stocks: {} };
+    const earlier = [{ name: "Before", replaced: 1, work }];
+    const old = { ...work, useTests: true };
+    const wear = { work: old, earlier: [{ ...earlier[0]!, work: old }] };
+    const { work: read, notices } = check({ ...whole, session: { ...session, wear } });
+    expect(notices).toEqual([]);
+    expect(read?.session.wear).toEqual({ work, earlier });
+    expect(
+      check({ ...whole, version: 2, session: { ...session, wear: { work, earlier } } }).work?.session.wear,
+    ).toEqual({
+      work,
+      earlier,
+    });
   });
 
   it("keeps the rig when the whole state of the page is something else", () => {

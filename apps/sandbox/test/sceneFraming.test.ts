@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, it } from "vitest";
-import { fitFlat, zoomFlat } from "../src/elevation/flatView.ts";
+import { fitFlat, zoomFlat } from "../src/scene/elevation/flatView.ts";
 import { frameView, type Vec3, type View } from "../src/scene/shape/framing.ts";
 import { gapSection } from "../src/scene/shape/gap.ts";
 import {

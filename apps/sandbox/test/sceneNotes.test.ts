@@ -2,7 +2,7 @@ import type { Ink } from "@secondline/figures";
 import { quantity } from "@secondline/words";
 import { expect, it } from "vitest";
 import { PALETTES } from "../src/design/palette.ts";
-import { fitFlat } from "../src/elevation/flatView.ts";
+import { fitFlat } from "../src/scene/elevation/flatView.ts";
 import { createLiveFrame, sampleFrame } from "../src/scene/liveFrame.ts";
 import type { Projector } from "../src/scene/notes/noteInk.ts";
 import { NoteLayout } from "../src/scene/notes/noteLayout.ts";

@@ -2,8 +2,8 @@
 import { readFileSync } from "node:fs";
 import { readRig } from "@secondline/rig";
 import type { Teardown } from "@secondline/strength";
+import { plan } from "@secondline/workbench";
 import { beforeAll, describe, expect, test } from "vitest";
-import { plan } from "../src/teardown/planner.ts";
 import { isResult, NOTHING_TYPED, readTyped, resultOf } from "../src/teardown/results.ts";
 
 const demo = (name: string) => readFileSync(new URL(`../../../demo-data/${name}`, import.meta.url), "utf8");

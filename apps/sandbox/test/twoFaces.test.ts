@@ -2,13 +2,12 @@
 import { InProcessRunner } from "@secondline/runner";
 import type { Outcome } from "@secondline/scenarios";
 import { englishWords as words } from "@secondline/words";
+import { createSandbox, type Sandbox, type Services, type WrittenRig } from "@secondline/workbench";
 import { beforeAll, describe, expect, it } from "vitest";
+import { demoDocument, read } from "../../../packages/workbench/test/demoDocument.ts";
 import { command, demo } from "../../cli/test/support/command.ts";
-import { tellKnown } from "../src/knownFromWear.ts";
-import { createSandbox, type Sandbox } from "../src/state/sandbox.ts";
-import type { Services, WrittenRig } from "../src/state/types.ts";
-import { exampleLog } from "../src/wear/wearStore.ts";
-import { demoDocument, read } from "./demoDocument.ts";
+import { tellKnown } from "../src/wearInHand/knownFromWear.ts";
+import { exampleLog } from "../src/wearInHand/work.ts";
 
 /** The day of the state. */
 const ON = "2026-11-01";

@@ -3,15 +3,14 @@ import { readRig } from "@secondline/rig";
 import { assess, speaksOf } from "@secondline/scenarios";
 import { readBreakLog, readWearRecord } from "@secondline/strength";
 import { englishWords as words } from "@secondline/words";
+import { foundOf, type Known, outcomeOf } from "@secondline/workbench";
 import { describe, expect, it } from "vitest";
 import breakLog from "../../../demo-data/break-log.csv?raw";
 import oldRig from "../../../demo-data/old-rig.json";
 import oldRigWear from "../../../demo-data/old-rig-wear.json";
 import soundRig from "../../../demo-data/sound-rig.json";
-import { hasExampleWear } from "../src/files/firstRig.ts";
-import type { Known } from "../src/state/known.ts";
-import { foundOf, outcomeOf } from "../src/state/verdictOf.ts";
-import { failed, fell, handSandbox, outcome, searched } from "./handRunner.ts";
+import { failed, fell, handSandbox, outcome, searched } from "../../../packages/workbench/test/handRunner.ts";
+import { hasExampleWear } from "../src/demo/firstRig.ts";
 
 type Made = ReturnType<typeof handSandbox>;
 
@@ -100,7 +99,7 @@ describe("the verdict", () => {
   it("is whole after the whole search", async () => {
     const { state } = await studied();
     expect(foundOf(state())?.outcome.verdict).toBe("holds");
-    expect(state().run.study.kind).toBe("idle");
+    expect(state().run.study.kind).toBe("done");
   });
 
   it("is gone in the very step in which another rig is opened, with the fall of the rig before", async () => {

@@ -16,28 +16,35 @@ import {
 } from "@secondline/strength";
 import { quantity, englishWords as words } from "@secondline/words";
 import { untilWords } from "@secondline/words/until";
-import { describe, expect, test } from "vitest";
-import type { WrittenRig } from "../src/state/types.ts";
-import { calendarSpan, staysOf } from "../src/wear/calendar.ts";
-import { calendarTicks, dated, dayOf, isoOf } from "../src/wear/days.ts";
 import {
   addEntry,
+  createWearStore,
+  dayOf,
   entriesOf,
+  isNamed,
+  isoOf,
+  type KeptWear,
   moveDate,
   movePlace,
+  nameFor,
   type Owner,
+  placeOf,
   removeEntry,
   replaceEntry,
-} from "../src/wear/entryEdits.ts";
-import { PART_KINDS, placeOf, WEBBING_KINDS } from "../src/wear/entryKinds.ts";
+  type WrittenRig,
+} from "@secondline/workbench";
+import { describe, expect, test } from "vitest";
+import { demoDocument } from "../../../packages/workbench/test/demoDocument.ts";
+import { handSandbox } from "../../../packages/workbench/test/handRunner.ts";
+import { calendarSpan, staysOf } from "../src/wear/calendar.ts";
+import { PART_KINDS, WEBBING_KINDS } from "../src/wear/entryKinds.ts";
 import { lanesOf } from "../src/wear/lanes.ts";
-import { isNamed, nameFor } from "../src/wear/rigNamed.ts";
 import { rowsOf } from "../src/wear/rows.ts";
 import { around, following, notTooShort } from "../src/wear/useAlong.ts";
 import { logText, readWearText } from "../src/wear/wearFiles.ts";
-import { createWearStore } from "../src/wear/wearStore.ts";
 import { flagWords } from "../src/wear/wearWords.ts";
-import { EXAMPLE_LOG_TEXT, EXAMPLE_RECORD, type KeptWear } from "../src/wear/work.ts";
+import { calendarTicks, dated } from "../src/wearInHand/days.ts";
+import { EXAMPLE_LOG_TEXT, EXAMPLE_RECORD, wearStart } from "../src/wearInHand/work.ts";
 
 const ON = "2026-11-25";
 const MAIN = { list: "webbings", index: 0 } as const;
@@ -240,15 +247,10 @@ describe("until when it may stay up", () => {
 
 describe("the store", () => {
   const make = (kept?: KeptWear) => {
-    const written: KeptWear[] = [];
-    return {
-      ...createWearStore(
-        kept,
-        (one) => written.push(one),
-        () => 1,
-      ),
-      written,
-    };
+    const { sandbox } = handSandbox(demoDocument(), kept ? { session: { wear: kept } } : {});
+    const { store, actions } = createWearStore(sandbox, { ...wearStart(), now: () => 1 });
+    const { undo } = sandbox.actions;
+    return { store, actions: { ...actions, undo }, sandbox, kept: () => sandbox.store.getState().session.wear };
   };
 
   test("a fault is told and the last good record still counts", () => {
@@ -260,26 +262,26 @@ describe("the store", () => {
     expect(store.getState().good).toBe(before);
     actions.undo();
     expect(store.getState().issues).toEqual([]);
-    expect(store.getState().history.present.record).toBe(EXAMPLE_RECORD);
+    expect(store.getState().work.record).toBe(EXAMPLE_RECORD);
   });
   test("what is replaced is kept, and all of it comes back after a reload", () => {
-    const { actions, written } = make();
+    const { actions, kept } = make();
     actions.replace({ record: { secondline: "wear/1", name: "Mine", webbings: [] } }, "a new record");
-    const reloaded = make(structuredClone(written.at(-1)!));
-    expect(reloaded.store.getState().history.present.record.name).toBe("Mine");
+    const reloaded = make(structuredClone(kept()!));
+    expect(reloaded.store.getState().work.record.name).toBe("Mine");
     expect(reloaded.store.getState().earlier.map(({ name }) => name)).toEqual([EXAMPLE_RECORD.name]);
   });
   test("the letters of one field are one step", () => {
     const { store, actions } = make();
     for (const from of ["2", "29", "29 m"]) {
-      const { record } = replaceEntry(store.getState().history.present.record, MAIN, 1, {
+      const { record } = replaceEntry(store.getState().work.record, MAIN, 1, {
         ...entriesOf(EXAMPLE_RECORD, MAIN)[1]!,
         from,
       });
       actions.edit(record, "falls changed", "field");
     }
     actions.undo();
-    expect(store.getState().history.present.record).toBe(EXAMPLE_RECORD);
+    expect(store.getState().work.record).toBe(EXAMPLE_RECORD);
   });
   test("an entry taken away by undo is not edited further", () => {
     const { store, actions } = make();
@@ -294,7 +296,7 @@ describe("the store", () => {
     ...PART_KINDS.map((kind) => ({ owner: { list: "parts", index: 0 } as Owner, kind })),
   ])("$owner.list: $kind.label is added, changed, moved, removed, and each is undone", ({ owner, kind }) => {
     const { store, actions } = make();
-    const record = () => store.getState().history.present.record;
+    const record = () => store.getState().work.record;
     const steps = [record()];
     const take = (next: ReturnType<typeof record>) => {
       actions.edit(next, kind.label);
@@ -342,7 +344,7 @@ describe("the store", () => {
   });
   test("a break test is changed in its place, keeps where it came from, and undo brings it back", () => {
     const { store, actions } = make();
-    const tests = () => store.getState().history.present.log.tests;
+    const tests = () => store.getState().work.log.tests;
     const count = tests().length;
     const before = tests()[1]!;
     const read = readTest({ ...testFields(before), result: "28.8", state: "used" }, 0);
@@ -361,7 +363,7 @@ describe("the store", () => {
     expect(tests()).toHaveLength(count);
   });
   test("every test of the example comes back from its fields as it was", () => {
-    const { tests } = make().store.getState().history.present.log;
+    const { tests } = make().store.getState().work.log;
     for (const one of tests) {
       const read = readTest(testFields(one), 0);
       const { line: _, invented: __, ...bare }: BreakTest = one;

@@ -95,7 +95,7 @@ export function report(assessed: Assessed, outcome: Outcome, extras: ReportExtra
   ];
   const foot = say("report.foot", { name: outcome.rigName, date, hash: outcome.hash.slice(0, 16) });
   const title = escapeHtml(say("report.title", { name: outcome.rigName }));
-  return `<!doctype html>\n<html lang="${escapeHtml(language.code)}"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>${title}</title><style>${faces}${styleOf(foot)}</style></head>\n<body><main>${body.map((one) => one.html).join("\n")}</main></body></html>\n`;
+  return `<!doctype html>\n<html lang="${escapeHtml(language.code)}"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>${title}</title><style>${faces}${styleOf(foot, say("report.pageOf", { page: "{page}", pages: "{pages}" }))}</style></head>\n<body><main>${body.map((one) => one.html).join("\n")}</main></body></html>\n`;
 }
 
 /** Cautions that the first page must not go without. */

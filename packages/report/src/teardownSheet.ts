@@ -2,9 +2,11 @@
  * The sheet of a teardown, to print on A4: a table of pieces, a drawing of every webbing with its cuts, labels to cut out, and columns
  * for what the machine says. One self-contained page; everything that comes from a document is escaped.
  */
+
 import { type Rig, visibleText } from "@secondline/rig";
 import type { Piece, Teardown, TeardownWebbing } from "@secondline/strength";
 import { createWords, english, type Language, quantity, type Words } from "@secondline/words";
+import { sayLaterIn } from "@secondline/words/later";
 import { createTeardownWords, type TeardownWords } from "@secondline/words/teardown";
 import { escapeHtml, type Html, listOf, raw, tableOf, tag } from "./html.ts";
 import { styleOf } from "./style.ts";
@@ -28,6 +30,7 @@ export function teardownSheet(rig: Rig, plan: Teardown, { language = english }: 
   const words: SheetWords = { ...createWords(language), ...createTeardownWords(language) };
   const { say } = words;
   const title = say("teardown.sheetTitle", { name: plan.rig });
+  const pageOf = sayLaterIn(language)("report.pageOf", { page: "{page}", pages: "{pages}" });
   const head = say("teardown.title", {
     name: plan.rig,
     on: plan.on,
@@ -59,7 +62,7 @@ export function teardownSheet(rig: Rig, plan: Teardown, { language = english }: 
     }),
     tag("section", [listOf(words.generalCautions())], { class: "cautions all" }),
   ];
-  return `<!doctype html>\n<html lang="${escapeHtml(language.code)}"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>${escapeHtml(title)}</title><style>${styleOf(title)}${STYLE}</style></head>\n<body>${body.map((one) => one.html).join("\n")}</body></html>\n`;
+  return `<!doctype html>\n<html lang="${escapeHtml(language.code)}"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>${escapeHtml(title)}</title><style>${styleOf(title, pageOf)}${STYLE}</style></head>\n<body>${body.map((one) => one.html).join("\n")}</body></html>\n`;
 }
 
 function pieceTable(words: SheetWords, rig: Rig, plan: Teardown): Html {

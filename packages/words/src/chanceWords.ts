@@ -1,5 +1,5 @@
 /** The chances of one what-if in words. */
-import { formatMass, type Rig } from "@secondline/rig";
+import type { Rig } from "@secondline/rig";
 import {
   type Chances,
   type Counted,
@@ -13,6 +13,7 @@ import {
 } from "@secondline/scenarios";
 import { anchorTexts, generalCautions, judgedTexts, unconfirmedTexts } from "./cautionWords.ts";
 import { chance, chanceRange, chanceSpan, SMALLEST_CHANCE } from "./chanceNumbers.ts";
+import { formatMass } from "./formats.ts";
 import { type Language, sayIn } from "./language.ts";
 import { type LaterSay, sayLaterIn } from "./laterLanguage.ts";
 import { capital, lowered, partName } from "./partNames.ts";

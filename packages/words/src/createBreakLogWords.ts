@@ -1,5 +1,7 @@
 /** What is said of a log of break tests: apart from the rest, for the first sight of the page needs none of it. */
+
 import type { BreakLogReport } from "@secondline/strength";
+import { broughtIn } from "./broughtEnglish.ts";
 import { english, type Language } from "./language.ts";
 import { sayLaterIn } from "./laterLanguage.ts";
 import { percent, strength } from "./quantity.ts";
@@ -15,9 +17,15 @@ export function createBreakLogWords(language: Language) {
     say,
     /** Which test is worth doing next, and what it would bring. */
     testNext({ label, gain, share, spreadAssumed }: NonNullable<BreakLogReport["testNext"]>): string {
-      if (share < WORTH_A_TEST) return say("breakLog.little", { label, share: percent(WORTH_A_TEST, "up") });
+      if (share < WORTH_A_TEST)
+        return say("breakLog.little", { label: broughtIn(label), share: percent(WORTH_A_TEST, "up") });
       const assumed = spreadAssumed ? say("breakLog.assumedSpread") : "";
-      return say("breakLog.next", { label, gain: strength(gain), share: percent(share, "down"), assumed });
+      return say("breakLog.next", {
+        label: broughtIn(label),
+        gain: strength(gain),
+        share: percent(share, "down"),
+        assumed,
+      });
     },
   };
 }

@@ -1,8 +1,9 @@
 /** Words of the site card, for paper, phone and terminal: apart from the rest, for the first load needs none of them. */
-import { formatMass, type Rig } from "@secondline/rig";
+import type { Rig } from "@secondline/rig";
 import { type CautionFact, type Outcome, type Refusal, type SiteCard, VERSION } from "@secondline/scenarios";
 import { CARD_ENGLISH, type CardKey } from "./cardEnglish.ts";
 import { cautionTexts } from "./cautionWords.ts";
+import { formatMass } from "./formats.ts";
 import { english, filled, type Language, sayIn, type Values } from "./language.ts";
 import { capital, partName } from "./partNames.ts";
 import { length } from "./quantity.ts";

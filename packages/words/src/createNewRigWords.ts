@@ -1,5 +1,6 @@
 /** Words of beginning a rig and of confirming what was taken over: apart from the rest, for the first load needs none of them. */
-import { formatForce, formatPercent, type LineStock, type Rig, strainAt } from "@secondline/rig";
+import { type LineStock, type Rig, strainAt } from "@secondline/rig";
+import { formatForce, formatPercent } from "./formats.ts";
 import { english, filled, type Language, sayIn, type Values } from "./language.ts";
 import { NEW_RIG_ENGLISH, type NewRigKey } from "./newRigEnglish.ts";
 import { length, rounded, strength } from "./quantity.ts";

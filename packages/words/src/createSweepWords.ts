@@ -1,5 +1,6 @@
 /** What is said of a sweep: apart from the rest, for the first load does without it. */
-import { fieldAt, type Rig } from "@secondline/rig";
+
+import type { Rig } from "@secondline/rig";
 import {
   type Crossing,
   type Governing,
@@ -17,6 +18,7 @@ import { english, filled, type Language, sayIn, type Values } from "./language.t
 import { lowered, partInSentence, partName } from "./partNames.ts";
 import { eventTitle } from "./phrases.ts";
 import { drop, height, load, margin, required, rounded, type Side } from "./quantity.ts";
+import { spokenField } from "./spokenFields.ts";
 import { SWEEP_ENGLISH, type SweepKey } from "./sweepEnglish.ts";
 
 export type SweepWords = ReturnType<typeof createSweepWords>;
@@ -135,7 +137,7 @@ function crossingText(language: Language, rig: Rig, what: SweepWhat, knob: Knob,
 /** "9.4 % slack", "3 connections". */
 export function placeText(knob: Knob, number: string): string {
   if (knob.kind !== "field") return saySweep(`at.${knob.kind}`, { at: number });
-  const label = lowered(fieldAt(knob.path)?.label ?? knob.name);
+  const label = lowered(spokenField(knob.path)?.label ?? knob.name);
   return saySweep("at.field", { at: knob.unit === "" ? number : `${number} ${knob.unit}`, label });
 }
 

@@ -21,6 +21,11 @@ export const ENGLISH = {
   "part.theAt": "the {part} at its {reason} {distance} from A",
   "part.theWhere": "the {part} {distance} from A",
 
+  // Steps back and forward of a document that is not in view
+  "step.rig": "rig, {step}",
+  "step.record": "wear record, {step}",
+  "step.log": "break log, {step}",
+
   // Places
   "place.inMiddle": "in the middle",
   "place.atAnchor": "at anchor {anchor}",

@@ -270,6 +270,7 @@ export const ENGLISH_LATER = {
   "rig.requiredIs": "margin {expected} in falls ({basis}), {afterFailure} after a failure; {clearance} under the feet",
 
   // Report
+  "report.pageOf": "{page} of {pages}",
   "report.title": "{name} – report",
   "report.made": "Computed {date} with Secondline {version}, {mesh} A computation, not an approval.",
   "report.figure":

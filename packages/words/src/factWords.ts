@@ -1,6 +1,8 @@
 /** The answer in a few lines, for the terminal and the report. */
+
 import type { Rig } from "@secondline/rig";
 import { LIKELY_FIRST_BASIS, type Outcome, type Outlook, PULL_LIMITS } from "@secondline/scenarios";
+import { broughtIn } from "./broughtEnglish.ts";
 import { chance } from "./chanceNumbers.ts";
 import { type Language, sayIn } from "./language.ts";
 import { sayLaterIn } from "./laterLanguage.ts";
@@ -77,7 +79,10 @@ function pullFact(language: Language, rig: Rig, outcome: Outcome): Fact[] {
   const say = sayLaterIn(language);
   const passed = person.passes.at(-1);
   const { limit, basis } = passed ?? PULL_LIMITS[0]!;
-  const passes = say(passed ? "person.above" : "person.belowAll", { limit: limitText(limit), note: basis.note });
+  const passes = say(passed ? "person.above" : "person.belowAll", {
+    limit: limitText(limit),
+    note: broughtIn(basis.note),
+  });
   const event = eventOf(language, rig, outcome, person.event);
   const value = say("fact.pullValue", { demand: load(person.demand), passes, event });
   return [{ name: say("fact.pull"), value }];

@@ -1,6 +1,8 @@
 /** What a part is called: one table, for every face. */
+
 import { type PartId, partRef, type Rig } from "@secondline/rig";
 import type { PartOutcome } from "@secondline/scenarios";
+import { broughtIn } from "./broughtEnglish.ts";
 import type { Say } from "./language.ts";
 import { along } from "./quantity.ts";
 
@@ -49,10 +51,10 @@ const isWebbing = ({ id }: Pick<PartOutcome, "id">) => id === "main" || id === "
 export function partTitle(say: Say, rig: Rig, part: Pick<PartOutcome, "id" | "weakest">): string {
   const name = partName(say, rig, part.id);
   if (!part.weakest) return name;
-  if (part.id === "leash") return say("part.inKnot", { part: name, place: part.weakest.reason });
+  if (part.id === "leash") return say("part.inKnot", { part: name, place: broughtIn(part.weakest.reason) });
   if (!isWebbing(part)) return name;
   const { at, reason } = part.weakest;
-  return say("part.at", { part: name, reason, distance: along(at) });
+  return say("part.at", { part: name, reason: broughtIn(reason), distance: along(at) });
 }
 
 /** Inside a sentence: "the main line at its clamp mark 4.4 m from A", "connection 2". */
@@ -65,7 +67,7 @@ export function partInSentence(say: Say, rig: Rig, part: Pick<PartOutcome, "id" 
   const small = own ? name : lowered(name);
   if (!part.weakest || !isWebbing(part)) return say("part.the", { part: small });
   const { at, reason } = part.weakest;
-  const values = { part: small, reason, distance: along(at) };
+  const values = { part: small, reason: broughtIn(reason), distance: along(at) };
   return say(reason === PLAIN_LINE ? "part.theWhere" : "part.theAt", values);
 }
 

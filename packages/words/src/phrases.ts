@@ -1,13 +1,14 @@
 /** Phrases of events in words. */
 import type { Rig } from "@secondline/rig";
 import { type EventBase, type Phrase, type PhraseValue, titleOf } from "@secondline/scenarios";
+import { broughtIn } from "./broughtEnglish.ts";
 import { filled, type Language, sayIn } from "./language.ts";
 import { capital, lowered, partName } from "./partNames.ts";
 import { length, seconds } from "./quantity.ts";
 
 /** A phrase in a language; where it has no such key, in English. */
 export function phraseText(language: Language, rig: Rig, { key, english, values }: Phrase): string {
-  const sentence = language.phrases?.[key] ?? english;
+  const sentence = language.phrases?.[key] ?? broughtIn(english);
   const texts = Object.entries(values).map(([name, value]) => [name, valueText(language, rig, value)]);
   return capital(filled(sentence, Object.fromEntries(texts)));
 }

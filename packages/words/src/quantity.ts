@@ -3,6 +3,8 @@
  * never shown smaller than they are; strengths, margins and heights above the ground never larger.
  */
 
+import { DECIMAL } from "./localeEnglish.ts";
+
 export type Side = "up" | "down" | "nearest";
 
 /** Keeps 2.3, which is 22.999… tenths, from reading 2.2 [-]. */
@@ -10,8 +12,17 @@ const ROUNDING_SLACK = 1e-9;
 const MINUS = "\u2212";
 const DASH = "–";
 
+/** A number as the language writes it, of one with a point. */
+export const local = (text: string): string => (DECIMAL === "." ? text : text.replace(/(\d)\.(?=\d)/g, `$1${DECIMAL}`));
+
+/** A number that is not rounded, such as one at an axis. */
+export const number = (value: number): string => local(String(value).replace("-", MINUS));
+
 /** A fixed count of decimals, rounded to a side. */
-export function rounded(value: number, decimals: number, side: Side): string {
+export const rounded = (value: number, decimals: number, side: Side): string => local(digits(value, decimals, side));
+
+/** The same with a point. */
+function digits(value: number, decimals: number, side: Side): string {
   if (!Number.isFinite(value)) return DASH;
   const scale = 10 ** decimals;
   const slack = ROUNDING_SLACK * Math.max(1, Math.abs(value * scale));
@@ -26,7 +37,7 @@ export function rounded(value: number, decimals: number, side: Side): string {
 }
 
 /** 4.0 reads 4; the minus of print, and the dash for no number, stay as they are. */
-const shortened = (text: string): string => text.replace(/\.0$/, "");
+const shortened = (text: string): string => local(text.replace(/\.0$/, ""));
 
 /** Kilonewtons without their unit, for columns that say it: two decimals below 10, one above. */
 export function kilonewtons(newton: number, side: Side): string {
@@ -43,8 +54,7 @@ export const margin = (ratio: number): string => rounded(ratio, ratio < 10 ? 2 :
 
 /** A factor that somebody asks for: as many decimals as it needs, two at most. */
 export function required(factor: number): string {
-  const text = rounded(factor, 2, "up");
-  return text.replace(/\.?0+$/, "");
+  return local(digits(factor, 2, "up").replace(/\.?0+$/, ""));
 }
 
 /** A limit of a load, as a rule writes it: with no more digits than it has. */
@@ -65,19 +75,19 @@ export const heightIn = (metre: number): string => rounded(metre, 1, "down");
 export function length(metre: number): string {
   if (!Number.isFinite(metre)) return DASH;
   const value = Number(metre.toPrecision(3));
-  return `${value < 0 ? MINUS : ""}${Math.abs(value)} m`;
+  return `${number(value)} m`;
 }
 
 /** A place along a webbing, in tenths of a metre. */
-export const along = (metre: number): string => `${shortened(rounded(metre, 1, "nearest"))} m`;
+export const along = (metre: number): string => `${shortened(digits(metre, 1, "nearest"))} m`;
 
 /** A place to cut at, to the centimetre. */
-export const cutAt = (metre: number): string => `${Number(rounded(metre, 2, "nearest").replace(MINUS, "-"))} m`;
+export const cutAt = (metre: number): string => `${number(Number(digits(metre, 2, "nearest").replace(MINUS, "-")))} m`;
 
 /** A share as a percentage: one decimal below 10 %, none above. */
 export function percent(share: number, side: Side = "nearest"): string {
   const value = 100 * share;
-  return `${shortened(rounded(value, Math.abs(value) < 9.95 ? 1 : 0, side))} %`;
+  return `${shortened(digits(value, Math.abs(value) < 9.95 ? 1 : 0, side))} %`;
 }
 
 export const degrees = (radian: number): string => `${Math.round((radian * 180) / Math.PI)}°`;

@@ -1,16 +1,7 @@
 /** The rig as it was put in, in words: one line, and a table. */
-import {
-  type AnchorSide,
-  formatAngle,
-  formatMass,
-  formatRatio,
-  formatStiffness,
-  type LineEnd,
-  type Rig,
-  type Wear,
-  type WebbingSection,
-} from "@secondline/rig";
+import type { AnchorSide, LineEnd, Rig, Wear, WebbingSection } from "@secondline/rig";
 import type { Outcome } from "@secondline/scenarios";
+import { formatAngle, formatMass, formatRatio, formatStiffness } from "./formats.ts";
 import type { Language } from "./language.ts";
 import { type LaterSay, sayLaterIn } from "./laterLanguage.ts";
 import { capital } from "./partNames.ts";

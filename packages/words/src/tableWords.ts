@@ -1,5 +1,6 @@
 /** The cells of the tables that every face shows: the same fact is the same text wherever it stands. */
-import { type Basis, fieldAt, type PartId, type Rig } from "@secondline/rig";
+
+import type { Basis, PartId, Rig } from "@secondline/rig";
 import {
   type Outcome,
   type PartOutcome,
@@ -7,6 +8,7 @@ import {
   type SingleFailure,
   type WhatIfOutcome,
 } from "@secondline/scenarios";
+import { broughtIn } from "./broughtEnglish.ts";
 import { type Language, type Say, sayIn } from "./language.ts";
 import { partName, partTitle } from "./partNames.ts";
 import { eventTitle } from "./phrases.ts";
@@ -23,6 +25,7 @@ import {
   required,
   strengthIn,
 } from "./quantity.ts";
+import { spokenField } from "./spokenFields.ts";
 import { fateText } from "./storyWords.ts";
 import { governingOf } from "./verdictWords.ts";
 
@@ -41,7 +44,7 @@ export interface PartRow {
 }
 
 export const basisText = (language: Language, { kind, note }: Basis): string =>
-  sayIn(language)("basis.text", { kind, note });
+  sayIn(language)("basis.text", { kind: broughtIn(kind), note: broughtIn(note) });
 
 export function partRow(language: Language, rig: Rig, part: PartOutcome): PartRow {
   const say = sayIn(language);
@@ -195,7 +198,7 @@ export function whyRows(
   return [
     { what: say("table.rated"), value: `${strengthIn(part.rated)} kN`, basis: basisText(language, part.ratedBasis) },
     ...part.factors.map((factor) => ({
-      what: factor.name,
+      what: broughtIn(factor.name),
       value: `× ${factorText(factor.value)} ± ${percent(factor.spread, "up")}`,
       basis: basisText(language, factor.basis),
     })),
@@ -206,7 +209,7 @@ export function whyRows(
 export function factorsText(language: Language, { factors }: Pick<PartOutcome, "factors">): string {
   const say = sayIn(language);
   const list = factors.map(({ name, value, spread }) =>
-    say("table.factorSpread", { name, value: factorText(value), spread: percent(spread, "up") }),
+    say("table.factorSpread", { name: broughtIn(name), value: factorText(value), spread: percent(spread, "up") }),
   );
   return list.length === 0 ? say("table.none") : list.join(", ");
 }
@@ -217,7 +220,7 @@ export function blankTexts(language: Language, rig: Rig, { blanks }: Pick<Outcom
   return blanks.map(({ part, field, costs }) =>
     say("blank.item", {
       part: partName(say, rig, part),
-      what: fieldAt(field)?.label ?? field,
+      what: spokenField(field)?.label ?? field,
       share: percent(costs, "down"),
     }),
   );

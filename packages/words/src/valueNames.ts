@@ -1,13 +1,14 @@
 /** What values of a rig's file are called, by their paths: those of one part together. */
-import { fieldAt, groupName, partOfPath, type Rig } from "@secondline/rig";
+import { partOfPath, type Rig } from "@secondline/rig";
 import type { Say } from "./language.ts";
 import { lowered, partName } from "./partNames.ts";
+import { spokenField, spokenGroup } from "./spokenFields.ts";
 
 /** "Span; Main line: webbing, tension; Leash: length". */
 export function valueNames(say: Say, rig: Rig, paths: readonly string[]): string {
   const groups = new Map<string, string[]>();
   for (const path of paths) {
-    const label = fieldAt(path)?.label;
+    const label = spokenField(path)?.label;
     const of = ownerName(say, rig, path);
     const group = of ?? label ?? path;
     const inside = groups.get(group) ?? [];
@@ -22,5 +23,5 @@ export function valueNames(say: Say, rig: Rig, paths: readonly string[]): string
 function ownerName(say: Say, rig: Rig, path: string): string | undefined {
   const part = partOfPath(rig, path);
   if (part !== undefined) return partName(say, rig, part);
-  return groupName(path) ?? (path.includes(".") ? groupName(path.slice(0, path.lastIndexOf("."))) : undefined);
+  return spokenGroup(path) ?? (path.includes(".") ? spokenGroup(path.slice(0, path.lastIndexOf("."))) : undefined);
 }

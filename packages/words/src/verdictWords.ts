@@ -1,7 +1,9 @@
 /** The verdict in words: from its reasons, which are facts of the runs, never from what was asked. */
+
 import type { PartId, Rig } from "@secondline/rig";
 import type { ClassOutcome, FollowUp, Outcome, PartOutcome, Reason } from "@secondline/scenarios";
 import type { Lapse } from "@secondline/strength";
+import { broughtIn } from "./broughtEnglish.ts";
 import { chance } from "./chanceNumbers.ts";
 import type { Language, Say } from "./language.ts";
 import { sayIn } from "./language.ts";
@@ -258,7 +260,7 @@ function otherText(language: Language, rig: Rig, outcome: Outcome, reason: Reaso
 function pullValues({ person }: Outcome, event: (index: number) => string) {
   const { demand, passes, event: index } = person!;
   const { limit, basis } = passes.at(-1)!;
-  return { demand: load(demand), limit: limitText(limit), note: lowered(basis.note), event: event(index) };
+  return { demand: load(demand), limit: limitText(limit), note: lowered(broughtIn(basis.note)), event: event(index) };
 }
 
 /** Parts that an own judgement raises: said in the verdict itself. */

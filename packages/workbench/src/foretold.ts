@@ -1,6 +1,13 @@
 /** How long runs will take, told before they are begun. */
-import type { Accuracy, Assessed, RigStrengths, WhatIf } from "@secondline/scenarios";
-import { missingIn, rigStrengths, runWork } from "@secondline/scenarios";
+import {
+  type Accuracy,
+  type Assessed,
+  missingIn,
+  type RigStrengths,
+  rigStrengths,
+  runWork,
+  type WhatIf,
+} from "@secondline/scenarios";
 
 /** One core that does nothing else takes 4 to 6 × 10⁻⁸ for the demo rigs [s per element-step]. */
 export const USUAL_SPEED = 6e-8;

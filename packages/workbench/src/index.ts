@@ -1,3 +1,4 @@
+export { rememberedMatch, rememberMatch } from "./breakLog/keptMatches.ts";
 export {
   type LogRow,
   type LogTable,
@@ -23,6 +24,22 @@ export {
 } from "./breakLog/match.ts";
 export { readMatched } from "./breakLog/readMatched.ts";
 export { logTemplate } from "./breakLog/template.ts";
+export { type HeavierWork, lookForHeavier } from "./card/heavier.ts";
+export { type ChancesDesk, type ChancesState, createChancesDesk, RUNS } from "./chances/chancesDesk.ts";
+export { readSpread, readSpreads } from "./chances/spreads.ts";
+export {
+  type BreakLog,
+  type DocumentName,
+  type Documents,
+  type KeptWear,
+  nameOf,
+  type WearWork,
+  type WrittenEntry,
+  type WrittenPart,
+  type WrittenRecord,
+  type WrittenRig,
+  type WrittenWebbing,
+} from "./documents/documents.ts";
 export { type Foretold, foretold, USUAL_SPEED } from "./foretold.ts";
 export { lowestProfile, type Profile, SHAPES } from "./ground/lowest.ts";
 export {
@@ -33,7 +50,20 @@ export {
   reachDoubt,
   readProfile,
 } from "./ground/readProfile.ts";
+export {
+  adopt,
+  closeGroup,
+  documentsOf,
+  groupStart,
+  record,
+  redo,
+  type Step,
+  startHistory,
+  undo,
+} from "./history/history.ts";
+export { viewOfStep, type WearPage } from "./history/inSight.ts";
 export { type Candidate, candidatesOf, documentAt } from "./howFar/candidate.ts";
+export { type FoundSweep, HowFarDesk, type NoCurve, numbersOf, type Preset, readingOf } from "./howFar/howFarDesk.ts";
 export { canDisconnect, canLoosen, type SweepNumber, sweepNumbers } from "./howFar/numbers.ts";
 export {
   firstAsked,
@@ -45,6 +75,40 @@ export {
   type HowFarReading,
   readHowFar,
 } from "./howFar/question.ts";
+export { KeptFounds } from "./inHand/keptFounds.ts";
+export { besidesOf, type Known } from "./inHand/known.ts";
+export { openOnWorst } from "./inHand/openOnWorst.ts";
+export type { Recordings } from "./inHand/recordings.ts";
+export { type Actions, createSandbox, type Sandbox, type Start } from "./inHand/sandbox.ts";
+export { type LookedAt, lookedAt, mayTurn } from "./inHand/soFar.ts";
+export type {
+  CameraName,
+  Notice,
+  ReadRig,
+  RunSlice,
+  SandboxState,
+  Services,
+  SessionSlice,
+  SheetPlace,
+  ShownRun,
+  ViewName,
+} from "./inHand/state.ts";
+export { foundOf, outcomeOf } from "./inHand/verdictOf.ts";
+export type { Job, Task, TaskAnswer } from "./job/job.ts";
+export { JobSlot } from "./job/jobSlot.ts";
+export { type LostPart, readSaved, type SavedReading } from "./keeping/savedWork.ts";
+export { type Shelf, setAside } from "./keeping/shelf.ts";
+export { type Autosave, type SavedWork, startAutosave, type WorkKeeper } from "./keeping/work.ts";
+export { keepLayouts, readKeptLayouts } from "./layouts/keptLayouts.ts";
+export {
+  createLayouts,
+  type Layout,
+  type Layouts,
+  LETTERS,
+  MOST_LAYOUTS,
+  type WrittenLayout,
+  writtenLayout,
+} from "./layouts/layouts.ts";
 export {
   ANSWER_IDS,
   ANSWERS,
@@ -58,6 +122,7 @@ export {
 } from "./newRig/answers.ts";
 export { withAnswer, withDrawnConnections, withDrawnGround, withProfile } from "./newRig/drawn.ts";
 export type { Doubt, Fault, FaultKind, Place } from "./newRig/fault.ts";
+export { keepAnswers, keptAnswers } from "./newRig/keptAnswers.ts";
 export { pathsIn } from "./newRig/marks.ts";
 export { type PlacesReading, placesText, readPlaces, shareAt } from "./newRig/places.ts";
 export { type AnswersReading, readAnswers } from "./newRig/readAnswers.ts";
@@ -87,6 +152,7 @@ export {
   readMeasured,
   SIDES,
 } from "./site/measured.ts";
+export { moveAnchorB, placeAnchorB } from "./site/moveAnchorB.ts";
 export {
   EMPTY_STOCK,
   type EntryField,
@@ -100,3 +166,30 @@ export {
 } from "./stock/ownStock.ts";
 export { type PullFault, type PullReading, readPull } from "./stock/readPull.ts";
 export { MOST_TEXT } from "./tables/readTable.ts";
+export { type CardDates, cardDates, takeDown } from "./wear/dates.ts";
+export { dayOf, isoOf, todayIso } from "./wear/days.ts";
+export {
+  addEntry,
+  entriesOf,
+  freeId,
+  type Grip,
+  moveDate,
+  movePlace,
+  type Owner,
+  ownerPath,
+  removeEntry,
+  replaceEntry,
+  setField,
+} from "./wear/entryEdits.ts";
+export { tellKnownOf } from "./wear/knownFromWear.ts";
+export { placeOf, type Stretch } from "./wear/place.ts";
+export { countOf, NO_PLAN, planOf, withPlan } from "./wear/planEdits.ts";
+export { isNamed, nameFor } from "./wear/rigNamed.ts";
+export { type LearntInput, learnt, type PlanInput, type Planner, plan } from "./wear/teardown.ts";
+export {
+  createWearStore,
+  type RecordIssue,
+  type WearActions,
+  type WearStateSlice,
+  type WearStore,
+} from "./wear/wearStore.ts";

@@ -1,16 +1,18 @@
 import type { HeaviestWalker, Outcome, SiteCard } from "@secondline/scenarios";
 import { type CardText, cardWords } from "@secondline/words/card";
+import { sayCard } from "@secondline/words/page/card";
+import { todayIso } from "@secondline/workbench";
 import { useEffect } from "react";
 import { Button } from "../design/Button.tsx";
 import { Meter } from "../design/Meter.tsx";
 import { VerdictMark, verdictColour } from "../design/VerdictMark.tsx";
-import { tellKnown } from "../knownFromWear.ts";
 import { useActions, useContextOrThrow, useSandbox } from "../state/useSandbox.ts";
 import { CautionFoot } from "../verdict/CautionFoot.tsx";
 import { StudyState } from "../verdict/StudyState.tsx";
-import { dated, todayIso } from "../wear/days.ts";
-import { WearContext } from "../wear/useWear.ts";
-import { wearStoreOf } from "../wear/wearStore.ts";
+import { dated } from "../wearInHand/days.ts";
+import { tellKnown } from "../wearInHand/knownFromWear.ts";
+import { WearContext } from "../wearInHand/useWear.ts";
+import { wearStoreOf } from "../wearInHand/work.ts";
 import { quantity, words } from "../words.ts";
 import styles from "./card.module.css";
 import { useCard } from "./useCard.ts";
@@ -23,7 +25,7 @@ export function CardView() {
   return (
     <WearContext.Provider value={wearStoreOf(sandbox)}>
       <div className={styles.view}>
-        <main className={styles.scroll} aria-label="Site card">
+        <main className={styles.scroll} aria-label={sayCard("cardView.siteCard")}>
           <div className={styles.page}>
             <Body />
           </div>
@@ -42,8 +44,8 @@ function Body() {
     case "searching":
       return (
         <>
-          <h2 className={styles.title}>No card yet</h2>
-          <p className={styles.says}>A card rests on the whole search.</p>
+          <h2 className={styles.title}>{sayCard("cardView.noCardYet")}</h2>
+          <p className={styles.says}>{sayCard("cardView.cardRestsWhole")}</p>
           <StudyState />
           <Back />
         </>
@@ -51,9 +53,9 @@ function Body() {
     case "dating":
       return (
         <>
-          <h2 className={styles.title}>No card yet</h2>
+          <h2 className={styles.title}>{sayCard("cardView.noCardYet")}</h2>
           <p className={styles.says} role="status">
-            Looking until when, and for how many falls…
+            {sayCard("cardView.lookingUntilWhen")}
           </p>
           <Back />
         </>
@@ -61,11 +63,11 @@ function Body() {
     case "failed":
       return (
         <>
-          <h2 className={styles.title}>No card</h2>
+          <h2 className={styles.title}>{sayCard("cardView.noCard")}</h2>
           <p className={styles.says} role="alert">
-            Until when was not computed: {state.message}
+            {sayCard("cardView.untilWhenNot", { message: state.message })}
           </p>
-          <Button label="Look at the wear record" onClick={() => look({ view: "wear" })} />
+          <Button label={sayCard("cardView.lookWearRecord")} onClick={() => look({ view: "wear" })} />
         </>
       );
     case "ready":
@@ -81,7 +83,7 @@ function Back() {
   const { look } = useActions();
   return (
     <div className={styles.buttons}>
-      <Button tone="quiet" label="Back to the rig" onClick={() => look({ view: "rig" })} />
+      <Button tone="quiet" label={sayCard("cardView.backRig")} onClick={() => look({ view: "rig" })} />
     </div>
   );
 }
@@ -94,16 +96,16 @@ function Card({ card, outcome, heavier }: { card: SiteCard; outcome: Outcome; he
   async function made(how: "saveCard" | "printCard"): Promise<void> {
     const saving = await import("./saveCard.ts").catch(() => undefined);
     if (saving) saving[how]({ assessed, outcome, card, date });
-    else tell({ tone: "fault", text: "The part of Secondline that makes cards did not arrive. Try again." });
+    else tell({ tone: "fault", text: sayCard("cardView.partSecondlineMakes") });
   }
   return (
     <>
       <h2 className={styles.title}>{text.title}</h2>
       <Status text={text} date={date} />
       <div className={styles.buttons}>
-        <Button tone="filled" icon="save" label="Save the card" onClick={() => void made("saveCard")} />
-        <Button label="Print it" onClick={() => void made("printCard")} />
-        <Button tone="quiet" label="To the wear record" onClick={() => look({ view: "wear" })} />
+        <Button tone="filled" icon="save" label={sayCard("cardView.saveCard")} onClick={() => void made("saveCard")} />
+        <Button label={sayCard("cardView.print")} onClick={() => void made("printCard")} />
+        <Button tone="quiet" label={sayCard("cardView.wearRecord")} onClick={() => look({ view: "wear" })} />
       </div>
       {card.allows && !card.allows.walker.looked && <Look heavier={heavier} />}
       {text.must.items.length > 0 && <List {...text.must} />}

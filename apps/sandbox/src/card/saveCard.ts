@@ -1,8 +1,9 @@
 /** The site card as a file, and on paper. Its code comes only when it is asked for. */
 import { siteCardPage } from "@secondline/report";
 import type { Assessed, Outcome, SiteCard } from "@secondline/scenarios";
-import { download, fileName } from "../files/download.ts";
-import { printPage } from "../files/printPage.ts";
+import { sayCard } from "@secondline/words/page/card";
+import { download, fileName } from "../device/download.ts";
+import { printPage } from "../device/printPage.ts";
 
 interface Made {
   readonly assessed: Assessed;
@@ -14,7 +15,7 @@ interface Made {
 const pageOf = ({ assessed, outcome, card, date }: Made): string => siteCardPage(assessed, outcome, card, { date });
 
 export function saveCard(made: Made): void {
-  download(pageOf(made), fileName(`${made.card.rigName} site card`, "html"), "text/html");
+  download(pageOf(made), fileName(sayCard("saveCard.siteCard", { rigName: made.card.rigName }), "html"), "text/html");
 }
 
-export const printCard = (made: Made): void => printPage(pageOf(made), "Site card to print");
+export const printCard = (made: Made): void => printPage(pageOf(made), sayCard("saveCard.siteCardPrint"));

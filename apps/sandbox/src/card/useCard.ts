@@ -1,11 +1,10 @@
 /** The site card of the state in hand, as soon as its verdict and the days that follow from it are there. */
 import { type Outcome, type SiteCard, siteCard } from "@secondline/scenarios";
+import { type CardDates, foundOf } from "@secondline/workbench";
 import { useEffect, useMemo } from "react";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
-import { foundOf } from "../state/verdictOf.ts";
-import type { CardDates } from "../wear/analysis.ts";
-import { useAnalysis } from "../wear/useAnalysis.ts";
-import { useWear } from "../wear/useWear.ts";
+import { useAnalysis } from "../wearInHand/useAnalysis.ts";
+import { useWear } from "../wearInHand/useWear.ts";
 
 export type CardState =
   /** The verdict is looked for, or there can be none. */
@@ -23,7 +22,7 @@ export function useCard(): CardState {
   useEffect(() => void lookOn(), [lookOn]);
   const isDated = found !== undefined && assessed.taken.wear !== undefined;
   const key = useMemo(() => ({ written, known, assessed, found }), [written, known, assessed, found]);
-  const answer = useAnalysis<CardDates & { readonly of: typeof key }>(
+  const { job } = useAnalysis<CardDates & { readonly of: typeof key }>(
     key,
     isDated
       ? async (analysis) => {
@@ -38,10 +37,10 @@ export function useCard(): CardState {
     if (!found) return { kind: "searching" };
     const { outcome } = found;
     if (!isDated) return { kind: "ready", outcome, card: siteCard({ assessed, outcome }) };
-    if (answer.kind === "failed") return { kind: "failed", message: answer.message };
+    if (job.kind === "failed") return { kind: "failed", message: job.message };
     // Dates of another state are none.
-    if (answer.kind !== "done" || answer.value.of !== key) return { kind: "dating" };
-    const { of: _, ...dates } = answer.value;
+    if (job.kind !== "done" || job.value.of !== key) return { kind: "dating" };
+    const { of: _, ...dates } = job.value;
     return { kind: "ready", outcome, card: siteCard({ assessed, outcome, ...dates }) };
-  }, [found, isDated, assessed, answer, key]);
+  }, [found, isDated, assessed, job, key]);
 }

@@ -1,14 +1,20 @@
 import type { Found, HeaviestWalker } from "@secondline/scenarios";
-import { useEffect, useRef, useState } from "react";
+import { foundOf, lookForHeavier } from "@secondline/workbench";
+import { useEffect } from "react";
+import { useJob } from "../state/useJob.ts";
 import { useContextOrThrow, useSandbox } from "../state/useSandbox.ts";
-import { foundOf } from "../state/verdictOf.ts";
 import { pageRunner } from "../worker/runner.ts";
-import { lookForHeavier } from "./heavier.ts";
+
+/** Share done of the step that is made, and which of them it is, counted from 1. */
+interface HeavierProgress {
+  readonly done: number;
+  readonly step: number;
+}
 
 export interface Heavier {
   /** What came of it for the verdict in hand; absent: not looked for. */
   readonly walker: HeaviestWalker | undefined;
-  readonly busy: { readonly done: number; readonly step: number } | undefined;
+  readonly busy: HeavierProgress | undefined;
   readonly failed: boolean;
   readonly start: () => void;
   readonly stop: () => void;
@@ -18,47 +24,34 @@ export interface Heavier {
 export function useHeavier(): Heavier {
   const { store } = useContextOrThrow();
   const found = useSandbox(foundOf);
-  const [made, setMade] = useState<{ readonly of: Found; readonly walker: HeaviestWalker }>();
-  const [busy, setBusy] = useState<Heavier["busy"]>();
-  const [failed, setFailed] = useState(false);
-  const current = useRef<string>(undefined);
-  const stop = () => {
-    if (current.current !== undefined) void pageRunner().cancel(current.current);
-    current.current = undefined;
-    setBusy(undefined);
-  };
+  const { job, latest, slot } = useJob<{ readonly of: Found; readonly walker: HeaviestWalker }, HeavierProgress>();
   // biome-ignore lint/correctness/useExhaustiveDependencies: another verdict, or none, ends what was asked of this one
-  useEffect(() => {
-    setFailed(false);
-    return stop;
-  }, [found]);
-  async function start(): Promise<void> {
+  useEffect(() => () => slot.rest("idle"), [found]);
+  function start(): void {
     const { document, assessment } = store.getState();
     const { known, assessed } = assessment;
     if (!found || !known.record) return;
     const id = `card ${crypto.randomUUID()}`;
-    current.current = id;
-    setFailed(false);
-    setBusy({ done: 0, step: 1 });
-    const walker = await lookForHeavier(
-      {
-        document: document.goodDocument,
-        assessment: { rig: document.rig, wear: known.record, on: known.on, tests: assessed.tests },
-        options: { accuracy: "standard", size: "full" },
+    const question = {
+      document: document.goodDocument,
+      assessment: { rig: document.rig, wear: known.record, on: known.on, tests: assessed.tests },
+      options: { accuracy: "standard", size: "full" },
+    } as const;
+    void slot.run({
+      begun: { done: 0, step: 1 },
+      async run(tell) {
+        const onProgress = (done: number, step: number) => tell({ done, step });
+        const answer = await lookForHeavier(question, { id, runner: pageRunner(), onProgress });
+        return answer.ok ? { ok: true, value: { of: found, walker: answer.value } } : answer;
       },
-      { id, runner: pageRunner(), onProgress: (done, step) => current.current === id && setBusy({ done, step }) },
-    );
-    if (current.current !== id) return;
-    current.current = undefined;
-    setBusy(undefined);
-    if (walker) setMade({ of: found, walker });
-    else setFailed(true);
+      cancel: () => void pageRunner().cancel(id),
+    });
   }
   return {
-    walker: made && made.of === found ? made.walker : undefined,
-    busy,
-    failed,
-    start: () => void start(),
-    stop,
+    walker: latest?.of === found ? latest?.walker : undefined,
+    busy: job.kind === "busy" ? job.progress : undefined,
+    failed: job.kind === "failed",
+    start,
+    stop: () => slot.stop(),
   };
 }

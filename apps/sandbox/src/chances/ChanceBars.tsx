@@ -1,6 +1,7 @@
 import type { Rig } from "@secondline/rig";
 import type { Chances, Probability } from "@secondline/scenarios";
 import { englishChanceWords as chanceWords, worthARow } from "@secondline/words/chances";
+import { sayChances } from "@secondline/words/page/chances";
 import styles from "./chances.module.css";
 
 interface BarProps {
@@ -38,7 +39,7 @@ export function PartBars({ rig, chances }: { rig: Rig; chances: Chances }) {
   const shown = chances.parts.filter(worthARow);
   return (
     <>
-      <ul className={styles.bars} aria-label="Chance of each part to go first">
+      <ul className={styles.bars} aria-label={sayChances("chanceBars.chanceEachPart")}>
         {shown.map((part) => (
           <ChanceBar
             key={part.id}

@@ -1,16 +1,18 @@
 import type { Rig } from "@secondline/rig";
 import { type Assessed, type Chances, LIKELY_FIRST_BASIS, type Outcome } from "@secondline/scenarios";
+import { broughtIn } from "@secondline/words";
 import { englishChanceWords as chanceWords } from "@secondline/words/chances";
+import { sayChances } from "@secondline/words/page/chances";
+import { RUNS } from "@secondline/workbench";
 import { useId } from "react";
+import { BasisNote } from "../design/BasisNote.tsx";
 import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { Meter } from "../design/Meter.tsx";
-import { BasisNote } from "../verdict/BasisNote.tsx";
 import { words } from "../words.ts";
 import { PartBars, ShareBars } from "./ChanceBars.tsx";
 import styles from "./chances.module.css";
-import { RUNS } from "./chancesDesk.ts";
 import { SpreadFields } from "./SpreadFields.tsx";
 import { type ChancesInHand, useChances } from "./useChances.ts";
 
@@ -23,7 +25,7 @@ export function ChancesSection({ outcome }: { outcome: Outcome }) {
   return (
     <section className={styles.section} aria-labelledby={heading}>
       <h3 id={heading} className={styles.heading}>
-        Chances
+        {sayChances("chancesSection.chances")}
       </h3>
       <AtAGlance {...{ outcome, assessed }} />
       {nothing !== undefined && <p className={styles.note}>{chanceWords.noChances(rig, nothing)}</p>}
@@ -31,10 +33,10 @@ export function ChancesSection({ outcome }: { outcome: Outcome }) {
       {work.kind === "busy" && (
         <Meter done={work.progress.done} doing={chanceWords.chanceWorking(rig, work.progress)} />
       )}
-      {work.kind === "stopped" && <p className={styles.note}>The chances were not worked out to the end.</p>}
+      {work.kind === "stopped" && <p className={styles.note}>{sayChances("chancesSection.notToEnd")}</p>}
       {work.kind === "failed" && (
         <p className={styles.note} role="alert">
-          The chances were not worked out: {work.message}
+          {sayChances("chancesSection.notWorkedOut", { message: work.message })}
         </p>
       )}
       {found && <Found {...found} stale={stale} />}
@@ -51,27 +53,36 @@ function AtAGlance({ outcome, assessed }: { outcome: Outcome; assessed: Assessed
   if (glance === undefined) return null;
   return (
     <p className={styles.note}>
-      {glance} <BasisNote basis={LIKELY_FIRST_BASIS} />: {LIKELY_FIRST_BASIS.note}.
+      {glance} <BasisNote basis={LIKELY_FIRST_BASIS} />: {broughtIn(LIKELY_FIRST_BASIS.note)}.
     </p>
   );
 }
 
-const RUNS_TO_CHOOSE = RUNS.map((runs) => ({ value: String(runs), label: `${runs} draws` }));
+const RUNS_TO_CHOOSE = RUNS.map((runs) => ({
+  value: String(runs),
+  label: sayChances("chancesSection.drawsMade", { runs }),
+}));
 
 /** One button starts and stops, so that whoever pressed it stays on it. */
 function Ask({ options, chosen, runs, desk, workOut, faulty, work }: ChancesInHand) {
   const busy = work.kind === "busy";
   return (
     <div className={styles.ask}>
-      <Choice label="What if" compact value={chosen} options={options} onChange={desk.choose} />
+      <Choice
+        label={sayChances("chancesSection.whatIf")}
+        compact
+        value={chosen}
+        options={options}
+        onChange={desk.choose}
+      />
       <div className={styles.buttons}>
         <Button
-          label={busy ? "Stop working out the chances" : "Work out the chances"}
+          label={busy ? sayChances("chancesSection.stopWorkingOut") : sayChances("chancesSection.workOutChances")}
           onClick={() => (busy ? desk.stop() : workOut())}
           disabled={faulty && !busy}
         />
         <Choice
-          label="Draws"
+          label={sayChances("chancesSection.draws")}
           compact
           value={String(runs)}
           options={RUNS_TO_CHOOSE}
@@ -80,9 +91,7 @@ function Ask({ options, chosen, runs, desk, workOut, faulty, work }: ChancesInHa
       </div>
       {!busy && (
         <p className={styles.note}>
-          {faulty
-            ? "A spread below needs putting right first."
-            : "Each draw runs the what-if with other values of all that is uncertain. You can stop them."}
+          {faulty ? sayChances("chancesSection.spreadBelowNeeds") : sayChances("chancesSection.eachDrawRuns")}
         </p>
       )}
     </div>
@@ -103,7 +112,7 @@ function Found({ chances, assessed, stale }: FoundProps) {
     <div className={styles.found} data-stale={stale || undefined}>
       <h4 className={styles.title}>
         {title}
-        {stale && <span className={styles.stale}> before your last change</span>}
+        {stale && <span className={styles.stale}> {sayChances("chancesSection.beforeYourLast")}</span>}
       </h4>
       <p className={styles.sentence}>{chanceWords.chances(rig, chances)}</p>
       <ul className={styles.cautions}>
@@ -111,13 +120,13 @@ function Found({ chances, assessed, stale }: FoundProps) {
           <li key={caution}>{caution}</li>
         ))}
       </ul>
-      <h4 className={styles.heading}>Who goes first</h4>
+      <h4 className={styles.heading}>{sayChances("chancesSection.whoGoesFirst")}</h4>
       <PartBars {...{ rig, chances }} />
       <ShareBars {...{ rig, chances }} />
-      <Disclosure title="How often each part fails" level={4}>
+      <Disclosure title={sayChances("chancesSection.howOftenEach")} level={4}>
         <FailsTable {...{ rig, chances, title }} />
       </Disclosure>
-      <Disclosure title="What the chances rest on" level={4}>
+      <Disclosure title={sayChances("chancesSection.whatChancesRest")} level={4}>
         <ul className={styles.cautions}>
           {chanceWords.chanceGrounds(rig, chances).map((ground) => (
             <li key={ground}>{ground}</li>
@@ -131,11 +140,11 @@ function Found({ chances, assessed, stale }: FoundProps) {
 function FailsTable({ rig, chances, title }: { rig: Rig; chances: Chances; title: string }) {
   return (
     <table className={styles.table}>
-      <caption className={styles.note}>Carries more than it holds, before anything else has failed. {title}.</caption>
+      <caption className={styles.note}>{sayChances("chancesSection.carriesMoreThan", { title })}</caption>
       <thead className="visually-hidden">
         <tr>
-          <th scope="col">Part</th>
-          <th scope="col">Chance to fail</th>
+          <th scope="col">{sayChances("chancesSection.part")}</th>
+          <th scope="col">{sayChances("chancesSection.chanceFail")}</th>
         </tr>
       </thead>
       <tbody>

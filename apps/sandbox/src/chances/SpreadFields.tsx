@@ -1,12 +1,14 @@
 import type { Rig } from "@secondline/rig";
 import { uncertainInputs, type WhatIf } from "@secondline/scenarios";
+import { broughtIn } from "@secondline/words";
 import { englishChanceWords as chanceWords } from "@secondline/words/chances";
+import { sayChances } from "@secondline/words/page/chances";
+import { type ChancesDesk, readSpread } from "@secondline/workbench";
 import { useStore } from "zustand";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { TextField } from "../design/TextField.tsx";
 import styles from "./chances.module.css";
-import type { ChancesDesk } from "./chancesDesk.ts";
-import { readSpread, SPREAD_FAULT } from "./spreadText.ts";
+import { SPREAD_FAULT } from "./spreadText.ts";
 
 interface Props {
   desk: ChancesDesk;
@@ -20,7 +22,7 @@ export function SpreadFields({ desk, rig, whatIf }: Props) {
   const inputs = uncertainInputs(rig, whatIf);
   const wrong = Object.values(spreads).filter((text) => readSpread(text) === undefined).length;
   return (
-    <Disclosure title="What is uncertain, and how much" level={4} faults={wrong}>
+    <Disclosure title={sayChances("spreadFields.whatUncertainHow")} level={4} faults={wrong}>
       <div className={styles.spreads}>
         {inputs.map((input) => {
           const typed = spreads[input.id];
@@ -28,8 +30,8 @@ export function SpreadFields({ desk, rig, whatIf }: Props) {
           const [middle] = chanceWords.chanceInput(input);
           const basis =
             typed === undefined
-              ? `${input.basis.kind}: ${input.basis.note}`
-              : "as you say; 0 takes it for exactly known";
+              ? `${broughtIn(input.basis.kind)}: ${broughtIn(input.basis.note)}`
+              : sayChances("spreadFields.youSay0");
           return (
             <TextField
               key={input.id}
@@ -37,7 +39,7 @@ export function SpreadFields({ desk, rig, whatIf }: Props) {
               value={typed ?? `${Number((100 * input.spread).toPrecision(3))} %`}
               onChange={(text) => desk.type(input.id, text)}
               messages={off ? [SPREAD_FAULT] : []}
-              note={`${input.unit === "line" ? `about ${middle} of the line, to either side` : middle} · ${basis}`}
+              note={`${input.unit === "line" ? sayChances("spreadFields.aboutLineEither", { middle }) : middle} · ${basis}`}
             />
           );
         })}

@@ -8,18 +8,18 @@ import {
   worstWhatIf,
 } from "@secondline/scenarios";
 import { englishChanceWords as chanceWords } from "@secondline/words/chances";
+import { sayChances } from "@secondline/words/page/chances";
+import { type ChancesDesk, type ChancesState, readSpreads } from "@secondline/workbench";
 import { useStore } from "zustand";
-import type { Work } from "../state/types.ts";
+import { chancesDesk } from "../desks/chancesHere.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { words } from "../words.ts";
-import { type ChancesDesk, chancesDesk } from "./chancesDesk.ts";
-import { readSpreads } from "./spreadText.ts";
 
 /** The chances of the state in hand: what can be asked, and what is known. */
 export interface ChancesInHand {
   readonly desk: ChancesDesk;
   readonly assessed: Assessed;
-  readonly work: Work;
+  readonly work: ChancesState["work"];
   /** What-ifs to choose from. */
   readonly options: readonly { readonly value: string; readonly label: string }[];
   /** Key of the chosen one. */
@@ -54,11 +54,16 @@ export function useChances(outcome: Outcome): ChancesInHand {
   const keyed = (value: string | undefined) => open.find((one) => one.value === value);
   const chosen = keyed(asked) ?? keyed(worstWhatIf(outcome)?.key) ?? open[0] ?? all[0]!;
   const workOut = async () => {
-    announce("Working out the chances.");
+    announce(sayChances("useChances.workingOutChances"));
     const chances = await desk.workOut(assessed, key, chosen.whatIf);
     if (chances) {
-      announce(`Chances worked out. ${words.eventTitle(rig, chances.whatIf)}. ${chanceWords.chances(rig, chances)}`);
-    } else if (desk.store.getState().work.kind === "stopped") announce("Working out the chances was stopped.");
+      announce(
+        sayChances("useChances.chancesWorkedOut", {
+          eventTitle: words.eventTitle(rig, chances.whatIf),
+          chances: chanceWords.chances(rig, chances),
+        }),
+      );
+    } else if (desk.store.getState().work.kind === "stopped") announce(sayChances("useChances.stopped"));
   };
   return {
     desk,

@@ -1,4 +1,5 @@
 import { Collapsible } from "@base-ui/react/collapsible";
+import { sayPage } from "@secondline/words/page/page";
 import type { ReactNode } from "react";
 import styles from "./Disclosure.module.css";
 import { Icon } from "./icons.tsx";
@@ -30,9 +31,7 @@ export function Disclosure({ title, children, defaultOpen, open, onOpenChange, f
             <Icon name="right" size={14} />
           </span>
           <span className={styles.title}>{title}</span>
-          {faults > 0 && (
-            <span className={styles.faults}>{faults === 1 ? "1 to put right" : `${faults} to put right`}</span>
-          )}
+          {faults > 0 && <span className={styles.faults}>{sayPage("disclosure.putRight", { faults })}</span>}
         </Collapsible.Trigger>
       </Heading>
       <Collapsible.Panel className={styles.panel}>{children}</Collapsible.Panel>

@@ -1,3 +1,4 @@
+import { sayPage } from "@secondline/words/page/page";
 import { Component, type ReactNode, Suspense } from "react";
 
 interface Props {
@@ -18,7 +19,7 @@ export class Later extends Component<Props, { missing: boolean }> {
 
   override render() {
     const { what, fallback, children } = this.props;
-    if (this.state.missing) return <p role="alert">{what} did not arrive. Load the page again.</p>;
+    if (this.state.missing) return <p role="alert">{sayPage("later.didNotArrive", { what })}</p>;
     return <Suspense fallback={fallback ?? null}>{children}</Suspense>;
   }
 }

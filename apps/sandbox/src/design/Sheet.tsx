@@ -1,4 +1,5 @@
 import { Dialog } from "@base-ui/react/dialog";
+import { sayPage } from "@secondline/words/page/page";
 import type { ReactNode } from "react";
 import { Button } from "./Button.tsx";
 import styles from "./Sheet.module.css";
@@ -21,7 +22,7 @@ export function DialogSheet({ open, onClose, title, children, actions }: Props) 
         <Dialog.Popup className={styles.popup}>
           <header className={styles.head}>
             <Dialog.Title className={styles.title}>{title}</Dialog.Title>
-            <Button tone="quiet" icon="close" iconOnly label="Close" onClick={onClose} />
+            <Button tone="quiet" icon="close" iconOnly label={sayPage("sheet.close")} onClick={onClose} />
           </header>
           <div className={styles.body}>{children}</div>
           {actions && <footer className={styles.actions}>{actions}</footer>}

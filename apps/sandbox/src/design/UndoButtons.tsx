@@ -1,3 +1,4 @@
+import { sayPage } from "@secondline/words/page/page";
 import { Button } from "./Button.tsx";
 
 interface Props {
@@ -16,7 +17,7 @@ export function UndoButtons({ undoable, redoable, onUndo, onRedo }: Props) {
         tone="quiet"
         icon="undo"
         iconOnly
-        label={undoable ? `Undo: ${undoable}` : "Nothing to undo here"}
+        label={undoable ? sayPage("undoButtons.undo", { undoable }) : sayPage("undoButtons.nothingUndoHere")}
         disabled={!undoable}
         onClick={onUndo}
       />
@@ -24,7 +25,7 @@ export function UndoButtons({ undoable, redoable, onUndo, onRedo }: Props) {
         tone="quiet"
         icon="redo"
         iconOnly
-        label={redoable ? `Redo: ${redoable}` : "Nothing to redo here"}
+        label={redoable ? sayPage("undoButtons.redo", { redoable }) : sayPage("undoButtons.nothingRedoHere")}
         disabled={!redoable}
         onClick={onRedo}
       />

@@ -1,5 +1,6 @@
 import { VERSION } from "@secondline/scenarios";
 import { CONSTANTS } from "@secondline/strength";
+import { sayEvidence } from "@secondline/words/page/evidence";
 import { useState } from "react";
 import { Button } from "../design/Button.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
@@ -21,44 +22,48 @@ export default function EvidenceSheet({ open, onClose }: Props) {
   const strengths = CONSTANTS.size;
   const assumed = counts.constants.assumed;
   return (
-    <DialogSheet open={open} onClose={onClose} title="How do we know?">
+    <DialogSheet open={open} onClose={onClose} title={sayEvidence("evidenceSheet.howDoWe")}>
       <div className={styles.text}>
         <p>
-          <strong>No number has been checked against a fall that somebody measured.</strong> {counts.outside} checks are
-          against numbers from outside: {kinds.printed} printed, {kinds["second hand"]} second hand,{" "}
-          {kinds["from memory"]} from memory, {kinds["other program"]} by other programs. {counts.lineProgram} of these
-          are against one program of another author. {kinds.computed} more are against numbers that we computed
-          ourselves from published equations. {counts.disagree} are known not to agree.
+          <strong>{sayEvidence("evidenceSheet.noNumberBeen")}</strong>{" "}
+          {sayEvidence("evidenceSheet.checksAgainstNumbers", {
+            outside: counts.outside,
+            printed: kinds.printed,
+            secondHand: kinds["second hand"],
+            memory: kinds["from memory"],
+            programs: kinds["other program"],
+            lineProgram: counts.lineProgram,
+            computed: kinds.computed,
+            disagree: counts.disagree,
+          })}
         </p>
-        <h3>Theory</h3>
-        <p>
-          Closed forms, printed examples and statistics. They say that the equations are solved well, not that they are
-          the right ones for webbing, a body and an anchor on a rock.
-        </p>
+        <h3>{sayEvidence("evidenceSheet.theory")}</h3>
+        <p>{sayEvidence("evidenceSheet.closedFormsPrinted")}</p>
         <Sources part="theory" />
-        <h3>Other programs</h3>
-        <p>
-          The same problems, solved by programs that are not ours. Whole falls that a backup catches are compared as
-          ensembles, for a gram more on the walker moves a load by 5 to 15 %.
-        </p>
+        <h3>{sayEvidence("evidenceSheet.otherPrograms")}</h3>
+        <p>{sayEvidence("evidenceSheet.sameProblemsSolved")}</p>
         <Sources part="programs" />
-        <h3>Strengths</h3>
+        <h3>{sayEvidence("evidenceSheet.strengths")}</h3>
         <p>
-          What a part still holds rests on {strengths} numbers. {counts.constants.published} are published,{" "}
-          {counts.constants["seen second hand"]} seen second hand, {counts.constants["from memory"]} from memory and{" "}
-          {assumed} assumed. Own break tests take their place.
+          {sayEvidence("evidenceSheet.whatPartStill", {
+            strengths,
+            published: counts.constants.published,
+            secondHand: counts.constants["seen second hand"],
+            memory: counts.constants["from memory"],
+            assumed,
+          })}
         </p>
         <Strengths />
-        <h3>Validation</h3>
+        <h3>{sayEvidence("evidenceSheet.validation")}</h3>
         <p>
-          None yet against a measured fall. What would count: the recording of a load cell at a named place of a rig,
-          with the rig's file, the walker's mass and where the fall began. The command{" "}
-          <code>secondline measured RECORDING.csv RIG.json</code> holds such a recording against the model.
+          {sayEvidence("evidenceSheet.noneYetAgainst")}{" "}
+          <code>{sayEvidence("evidenceSheet.secondlineMeasuredRecording")}</code>{" "}
+          {sayEvidence("evidenceSheet.holdsSuchRecording")}
         </p>
         <About />
         <p className={styles.soft}>
-          Every check with its source, its difference and its tolerance is in <code>docs/EVIDENCE.md</code>, which the
-          tests write.
+          {sayEvidence("evidenceSheet.everyCheckSource")} <code>{sayEvidence("evidenceSheet.docsEvidenceMd")}</code>
+          {sayEvidence("evidenceSheet.whichTestsWrite")}
         </p>
       </div>
     </DialogSheet>
@@ -71,16 +76,14 @@ function About() {
   const bring = () =>
     fetch("./notices.txt")
       .then((answer) => (answer.ok ? answer.text() : Promise.reject(new Error(String(answer.status)))))
-      .then(setNotices, () =>
-        setNotices("The licences did not arrive. They are in the file notices.txt beside the page."),
-      );
+      .then(setNotices, () => setNotices(sayEvidence("evidenceSheet.licencesDidNot")));
   return (
     <>
-      <h3>This program</h3>
-      <p>Secondline {VERSION}, under the licence Apache-2.0. It contains the work of others, under their licences.</p>
+      <h3>{sayEvidence("evidenceSheet.program")}</h3>
+      <p>{sayEvidence("evidenceSheet.secondlineUnderLicence", { version: VERSION })}</p>
       {notices === undefined ? (
         <div>
-          <Button label="Licences of others' work" onClick={() => void bring()} />
+          <Button label={sayEvidence("evidenceSheet.licencesOthersWork")} onClick={() => void bring()} />
         </div>
       ) : (
         <pre className={styles.notices}>{notices}</pre>
@@ -92,14 +95,14 @@ function About() {
 function Sources({ part }: { part: string }) {
   const own = sources.filter((source) => source.part === part);
   return (
-    <Disclosure title={`The ${own.length} sources`}>
+    <Disclosure title={sayEvidence("evidenceSheet.sources", { count: own.length })}>
       <ul className={styles.list}>
         {own.map(({ title, year, kind, checks, most, disagree }) => (
           <li key={title}>
             {title} ({year})
             <span className={styles.soft}>
-              {kind}; {checks === 1 ? "1 check" : `${checks} checks`}, {percent(most)} of the tolerance used at most
-              {disagree > 0 && `, but ${disagree} of them do not agree`}
+              {sayEvidence("evidenceSheet.checksToleranceUsed", { kind, checks, percent: percent(most) })}
+              {disagree > 0 && sayEvidence("evidenceSheet.butThemDo", { disagree })}
             </span>
           </li>
         ))}
@@ -111,7 +114,7 @@ function Sources({ part }: { part: string }) {
 function Strengths() {
   const known = [...CONSTANTS].filter(([, { status }]) => status !== "assumed");
   return (
-    <Disclosure title={`The ${known.length} that are not assumed`}>
+    <Disclosure title={sayEvidence("evidenceSheet.notAssumed", { count: known.length })}>
       <ul className={styles.list}>
         {known.map(([key, { value, unit, status, meaning }]) => (
           <li key={key}>

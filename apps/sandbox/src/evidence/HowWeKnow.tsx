@@ -1,3 +1,4 @@
+import { sayPage } from "@secondline/words/page/page";
 import { lazy, useState } from "react";
 import { Later } from "../design/Later.tsx";
 
@@ -9,10 +10,10 @@ export function HowWeKnow({ className }: { className: string | undefined }) {
   return (
     <>
       <button type="button" className={className} aria-haspopup="dialog" onClick={() => setOpen(true)}>
-        How do we know?
+        {sayPage("howWeKnow.howDoWe")}
       </button>
       {open !== undefined && (
-        <Later what="This page">
+        <Later what={sayPage("howWeKnow.page")}>
           <EvidenceSheet open={open} onClose={() => setOpen(false)} />
         </Later>
       )}

@@ -1,9 +1,11 @@
+import { dayAndTime } from "@secondline/words/dates";
+import { sayFiles } from "@secondline/words/page/files";
+import type { WrittenRig } from "@secondline/workbench";
 import { useEffect, useState } from "react";
 import { Button } from "../design/Button.tsx";
 import { DialogSheet } from "../design/Sheet.tsx";
-import type { WrittenRig } from "../state/types.ts";
+import type { Copy, WorkStore } from "../device/workStore.ts";
 import styles from "./EarlierWork.module.css";
-import type { Copy, WorkStore } from "./workStore.ts";
 
 interface Props {
   open: boolean;
@@ -27,19 +29,19 @@ export function EarlierWork({ open, onClose, works, onOpen }: Props) {
     };
   }, [open, works]);
   return (
-    <DialogSheet open={open} onClose={onClose} title="Earlier work on this device">
-      {copies?.length === 0 && <p>There is none yet. A copy is kept whenever another rig takes the place of yours.</p>}
+    <DialogSheet open={open} onClose={onClose} title={sayFiles("earlierWork.earlierWorkDevice")}>
+      {copies?.length === 0 && <p>{sayFiles("earlierWork.thereNoneYet")}</p>}
       <ul>
         {copies?.map((copy) => (
           <li key={copy.key} className={styles.copy}>
             <span>
               {copy.name}
-              <span className={styles.when}>{new Date(copy.saved).toLocaleString()}</span>
+              <span className={styles.when}>{dayAndTime(new Date(copy.saved))}</span>
             </span>
             <Button
-              label="Open"
+              label={sayFiles("earlierWork.open")}
               onClick={() => {
-                onOpen(copy.document, `opened ${copy.name}`);
+                onOpen(copy.document, sayFiles("earlierWork.opened", { name: copy.name }));
                 onClose();
               }}
             />

@@ -1,9 +1,11 @@
 /** What is wrong in a file, in words and line by line. */
+
 import { type Issues, moreText, type RigIssue } from "@secondline/rig";
+import { sayFiles } from "@secondline/words/page/files";
 
 export function wrongInIt({ issues, more = 0 }: Issues<RigIssue>): string {
   const count = issues.length + more;
-  return count === 1 ? "one thing is wrong in it" : `${count} things are wrong in it`;
+  return sayFiles("issueLines.thingsWrong", { count });
 }
 
 /** One line per issue, with its path; the last line counts those that are not listed. */

@@ -1,7 +1,9 @@
 /** A rig in a link: JSON, deflated, in base64 for URLs, behind the hash so that no server ever sees it. */
+
 import { parseWhatIf, type WhatIf, whatIfKey } from "@secondline/scenarios";
+import { sayFiles } from "@secondline/words/page/files";
+import type { CameraName, ReadRig, WrittenRig } from "@secondline/workbench";
 import { deflateSync, Inflate, strFromU8, strToU8 } from "fflate";
-import type { CameraName, ReadRig, WrittenRig } from "../state/types.ts";
 import { type Opened, readRigText } from "./readFile.ts";
 
 export interface Shared {
@@ -39,8 +41,8 @@ export function readLink(hash: string, read: ReadRig): ReadLink {
   const packed = parameters.get("rig");
   if (packed === null) return { kind: "none" };
   const text = unpack(packed);
-  if (text === undefined) return broken("The rig in this link cannot be read: the link is incomplete or was changed.");
-  const opened = readRigText(text, "The rig in this link", read);
+  if (text === undefined) return broken(sayFiles("link.rigLinkCannot"));
+  const opened = readRigText(text, sayFiles("link.rigLink"), read);
   if (!opened.ok) return { kind: "broken", opened };
   const whatIf = parseWhatIf(parameters.get("whatif") ?? "");
   const time = Number(parameters.get("t") ?? Number.NaN);
@@ -64,7 +66,7 @@ function unpack(packed: string): string | undefined {
   let ended = false;
   const inflate = new Inflate((piece, final) => {
     length += piece.length;
-    if (length > LARGEST) throw new Error("too large");
+    if (length > LARGEST) throw new Error(sayFiles("link.tooLarge"));
     pieces.push(piece);
     ended = final;
   });

@@ -1,6 +1,6 @@
 /** The report of the rig in hand. */
-import type { Sandbox } from "../state/sandbox.ts";
-import { foundOf } from "../state/verdictOf.ts";
+import { sayFiles } from "@secondline/words/page/files";
+import { foundOf, type Sandbox } from "@secondline/workbench";
 import { saveReport } from "./saveReport.ts";
 
 /** The report rests on the whole search; what is not computed yet is computed first. */
@@ -8,16 +8,16 @@ export async function makeReport(sandbox: Pick<Sandbox, "store" | "actions">): P
   const { store, actions } = sandbox;
   const { key } = store.getState().assessment;
   if (!foundOf(store.getState())) {
-    actions.tell({ tone: "word", text: "Computing every what-if for the report. It is saved when they are done." });
+    actions.tell({ tone: "word", text: sayFiles("makeReport.computingEveryWhat") });
     await actions.lookOn();
   }
   const state = store.getState();
   const found = foundOf(state);
   if (!found || state.assessment.key !== key) {
-    const why = state.assessment.key === key ? "its what-ifs were not computed to the end" : "the rig was changed";
-    actions.tell({ tone: "fault", text: `The report was not made, because ${why}.` });
+    const why = state.assessment.key === key ? sayFiles("makeReport.whatIfsNot") : sayFiles("makeReport.rigChanged");
+    actions.tell({ tone: "fault", text: sayFiles("makeReport.reportNotMade", { why }) });
     return;
   }
   await saveReport(sandbox, found.outcome, new Date());
-  actions.announce("The report is saved.");
+  actions.announce(sayFiles("makeReport.reportSaved"));
 }

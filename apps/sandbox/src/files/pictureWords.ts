@@ -1,12 +1,16 @@
 /** What is written around a picture of a run: what it shows and of which state, what came of it, what to beware of. */
-
 import type { PictureWords } from "@secondline/figures";
 import { VERSION } from "@secondline/scenarios";
-import type { SandboxState, ShownRun } from "../state/types.ts";
-import { outcomeOf } from "../state/verdictOf.ts";
+import { longDay } from "@secondline/words/dates";
+import { sayFiles } from "@secondline/words/page/files";
+import { outcomeOf, type SandboxState, type ShownRun } from "@secondline/workbench";
 import { words } from "../words.ts";
 
-const MESH = { quick: "coarse mesh", standard: "standard mesh", fine: "fine mesh" } as const;
+const MESH = {
+  quick: sayFiles("pictureWords.coarseMesh"),
+  standard: sayFiles("pictureWords.standardMesh"),
+  fine: sayFiles("pictureWords.fineMesh"),
+} as const;
 /** Digits of the input's hash that are printed; the report bears all of them. */
 const HASH_DIGITS = 16;
 
@@ -32,7 +36,7 @@ export function runWords(state: SandboxState, shown: ShownRun, seen: string, dat
 function runCautions({ assessed: { rig }, accuracy }: ShownRun): readonly string[] {
   return [
     ...words.generalCautions(),
-    "This is one what-if; others may be worse.",
+    sayFiles("pictureWords.oneWhatIf"),
     ...(accuracy === "quick" ? [words.say("caution.coarse")] : []),
     ...(rig.invented ? [words.say("caution.invented")] : []),
   ];
@@ -40,6 +44,6 @@ function runCautions({ assessed: { rig }, accuracy }: ShownRun): readonly string
 
 /** `hash`: fingerprint of what the picture was computed from. */
 export function footOf(hash: string, how: string, date: Date): string {
-  const day = date.toLocaleDateString("en-GB", { dateStyle: "long" });
-  return `Secondline ${VERSION}, ${how}, ${day}. Input ${hash.slice(0, HASH_DIGITS)}`;
+  const day = longDay(date);
+  return sayFiles("pictureWords.secondlineInput", { version: VERSION, how, day, hash: hash.slice(0, HASH_DIGITS) });
 }

@@ -1,6 +1,7 @@
 /** The pictures of a printed page: drawn anew as vectors in the colours of paper, at the page's size. */
 
 import { createSvgInk, type PictureBody } from "@secondline/figures";
+import { sayFiles } from "@secondline/words/page/files";
 import { PALETTES } from "../design/palette.ts";
 import { measure } from "../picture/encode.ts";
 import { plotBody, wholeRun } from "../time/picture/plotBody.ts";
@@ -18,7 +19,10 @@ export function printPictures(source: Omit<PictureSource, "theme">, time: number
   const title = words.eventTitle(assessed.rig, whatIf);
   const side = sideSnapshot({ ...source, theme: "light" }, time, SIDE);
   const plot = plotBody(wholeRun(current, time), PALETTES.light, PLOT);
-  return [svg(side, `${title}, from the side`), svg(plot, `${title}, forces over time`)];
+  return [
+    svg(side, sayFiles("printPictures.side", { title })),
+    svg(plot, sayFiles("printPictures.forcesOverTime", { title })),
+  ];
 }
 
 function svg(body: PictureBody, title: string): string {

@@ -1,6 +1,7 @@
 /** From a file somebody hands us to a rig document, or to words that say why not. Never touches the current work. */
 import type { Issues, RigIssue } from "@secondline/rig";
-import type { ReadRig, WrittenRig } from "../state/types.ts";
+import { sayFiles } from "@secondline/words/page/files";
+import type { ReadRig, WrittenRig } from "@secondline/workbench";
 import { wrongInIt } from "./issueLines.ts";
 
 export { issueLines } from "./issueLines.ts";
@@ -20,13 +21,13 @@ interface FileLike {
 
 export async function readRigFile(file: FileLike, read: ReadRig): Promise<Opened> {
   if (file.size > LARGEST) {
-    return no(`${file.name} is ${size(file.size)}. A rig file is a few kilobytes of text, so this is something else.`);
+    return no(sayFiles("readFile.rigFileFew", { name: file.name, size: size(file.size) }));
   }
   let text: string;
   try {
     text = await file.text();
   } catch {
-    return no(`${file.name} could not be read from this device.`);
+    return no(sayFiles("readFile.couldNotRead", { name: file.name }));
   }
   return readRigText(text, file.name, read);
 }
@@ -35,7 +36,7 @@ export async function readRigFile(file: FileLike, read: ReadRig): Promise<Opened
 export function readRigText(text: string, name: string, read: ReadRig): Opened {
   const result = read(text);
   if (result.ok) return { ok: true, document: result.document };
-  return { ...result, text: `${name} was not opened: ${wrongInIt(result)}.` };
+  return { ...result, text: sayFiles("readFile.notOpened", { name, wrongInIt: wrongInIt(result) }) };
 }
 
 const no = (text: string): Opened => ({ ok: false, text, issues: [] });

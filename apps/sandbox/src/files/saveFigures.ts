@@ -1,5 +1,7 @@
 /** Figures of a page as one SVG file, with their captions and the cautions. Its code comes when it is asked for. */
+
 import { inputHash } from "@secondline/scenarios";
+import { sayFiles } from "@secondline/words/page/files";
 import { PALETTES, type Theme } from "../design/palette.ts";
 import { type Figure, figuresBody } from "../picture/figures.ts";
 import { words } from "../words.ts";
@@ -26,7 +28,7 @@ export async function saveFigures(
     const drawing = tallest(figure.querySelectorAll<SVGSVGElement>("svg[viewBox]"));
     return drawing ? [{ drawing, title: titleOf(figure) }] : [];
   });
-  if (drawn.length === 0) throw new Error("there is no figure on this page");
+  if (drawn.length === 0) throw new Error(sayFiles("saveFigures.thereNoFigure"));
   const captions = figures.flatMap((figure) => figure.querySelector("figcaption")?.textContent?.trim() || []);
   const made = words.say("caution.invented");
   const said = invented && !cautions.includes(made) ? [...cautions, made] : cautions;
@@ -37,13 +39,13 @@ export async function saveFigures(
         title,
         lines: [...(state === undefined ? [] : [state]), ...captions],
         cautions: said,
-        foot: footOf(inputHash(input), "wear record", new Date()),
+        foot: footOf(inputHash(input), sayFiles("saveFigures.wearRecord"), new Date()),
       },
       palette: PALETTES[theme],
       body: figuresBody(drawn, PALETTES[theme].ink),
     },
     "svg",
-    `${title} figures`,
+    sayFiles("saveFigures.figures", { title }),
   );
 }
 

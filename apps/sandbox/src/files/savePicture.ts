@@ -1,23 +1,22 @@
 /** Pictures as files. In a file of its own, so that its code comes only when it is asked for. */
-
 import type { Picture } from "@secondline/figures";
+import { sayFiles } from "@secondline/words/page/files";
+import { outcomeOf, type Recordings, type SandboxState } from "@secondline/workbench";
 import { PALETTES, type Theme } from "../design/palette.ts";
-import { drawElevation } from "../elevation/elevationPainter.ts";
+import { downloadBlob, fileName } from "../device/download.ts";
 import { pngOf, svgOf } from "../picture/encode.ts";
+import { drawElevation } from "../scene/elevation/elevationPainter.ts";
 import type { SceneSnapshot } from "../scene/index.ts";
 import { largestTension } from "../scene/largestTension.ts";
 import { drawLegend, legendHeight } from "../scene/legendInk.ts";
 import { createStage } from "../scene/stage.ts";
-import type { Recordings } from "../state/recordings.ts";
-import type { SandboxState } from "../state/types.ts";
-import { outcomeOf } from "../state/verdictOf.ts";
 import { weakPlace } from "../state/weakPlace.ts";
 import type { PlotRequest } from "../time/index.ts";
-// Not by the folder's index: what draws pictures must not come with the page.
 import { plotBody } from "../time/picture/plotBody.ts";
 import { quantity } from "../words.ts";
-import { downloadBlob, fileName } from "./download.ts";
 import { runWords } from "./pictureWords.ts";
+
+// Not by the folder's index: what draws pictures must not come with the page.
 
 /** `png2` has twice as many pixels each way as the screen shows. */
 export type PictureKind = "png" | "png2" | "svg";
@@ -33,7 +32,7 @@ export interface PictureSource {
 export function scenePicture(snapshot: SceneSnapshot, { state, recordings, theme, date }: PictureSource): Picture {
   const { run, session } = state;
   const { current, previous } = recordings;
-  if (!run.shown || !current) throw new Error("there is no fall to take a picture of");
+  if (!run.shown || !current) throw new Error(sayFiles("savePicture.thereNoFall"));
   const palette = PALETTES[theme];
   const main = outcomeOf(state)?.parts.find(({ id }) => id === "main");
   const facts = {
@@ -45,7 +44,12 @@ export function scenePicture(snapshot: SceneSnapshot, { state, recordings, theme
     hasPrevious: session.compare && previous !== undefined,
   };
   return {
-    words: runWords(state, run.shown, `Seen ${quantity.seconds(snapshot.time)} into the run.`, date),
+    words: runWords(
+      state,
+      run.shown,
+      sayFiles("savePicture.seenIntoRun", { seconds: quantity.seconds(snapshot.time) }),
+      date,
+    ),
     palette,
     body: snapshot,
     legend: { height: legendHeight(snapshot.width), draw: (ink, width) => drawLegend(ink, facts, width) },
@@ -62,7 +66,7 @@ export function sideSnapshot(
 ): SceneSnapshot {
   const { run, session, assessment } = state;
   const { current, previous } = recordings;
-  if (!run.shown || !current) throw new Error("there is no fall to take a picture of");
+  if (!run.shown || !current) throw new Error(sayFiles("savePicture.thereNoFall"));
   const { showForces, selectedPart } = session;
   const drawing = {
     stage: createStage(
@@ -82,12 +86,17 @@ export function sideSnapshot(
 /** Forces or energy over the time in view. */
 export function plotPicture(request: PlotRequest, { state, theme, date }: PictureSource): Picture {
   const { run } = state;
-  if (!run.shown) throw new Error("there is no run to draw a plot of");
+  if (!run.shown) throw new Error(sayFiles("savePicture.thereNoRun"));
   const { from, to } = request.range;
   const what = request.forces
-    ? `Forces over time, ${request.forces.reading === "raw" ? "every sample as computed" : "as a load cell reports them (CFC 60)"}`
-    : "Where the energy of the fall is";
-  const seen = `${what}, ${quantity.seconds(from)} to ${quantity.seconds(to)}.`;
+    ? sayFiles("savePicture.forcesOverTime", {
+        reading:
+          request.forces.reading === "raw"
+            ? sayFiles("savePicture.everySampleComputed")
+            : sayFiles("savePicture.loadCellReports"),
+      })
+    : sayFiles("savePicture.whereEnergyFall");
+  const seen = sayFiles("savePicture.to", { what, from: quantity.seconds(from), to: quantity.seconds(to) });
   const palette = PALETTES[theme];
   return { words: runWords(state, run.shown, seen, date), palette, body: plotBody(request, palette) };
 }

@@ -3,9 +3,10 @@ import { type Palette, type Plot, plotsSvg } from "@secondline/figures";
 import { plotsCsv } from "@secondline/figures/breakLog";
 import { inputHash } from "@secondline/scenarios";
 import { englishBreakLogWords } from "@secondline/words/breakLog";
+import { sayFiles } from "@secondline/words/page/files";
+import { download, fileName } from "../device/download.ts";
 import { roomy } from "../picture/encode.ts";
 import { words } from "../words.ts";
-import { download, fileName } from "./download.ts";
 import { footOf } from "./pictureWords.ts";
 
 export interface PlotSource {
@@ -28,12 +29,15 @@ export function savePlots(
     ...words.generalCautions(),
   ];
   const [only, second] = plots;
-  const file = only !== undefined && second === undefined ? `${name} ${only.figure} ${only.of}` : `${name} plots`;
+  const file =
+    only !== undefined && second === undefined
+      ? `${name} ${only.figure} ${only.of}`
+      : sayFiles("savePlots.plots", { name });
   if (kind === "csv") {
     download(plotsCsv(plots, cautions), fileName(file, "csv"), "text/csv");
     return;
   }
   const title = say("figure.title", { name });
-  const foot = footOf(inputHash(input), "break log", new Date());
+  const foot = footOf(inputHash(input), sayFiles("savePlots.breakLog"), new Date());
   download(plotsSvg(plots, { title, cautions, foot }, palette, roomy), fileName(file, "svg"), "image/svg+xml");
 }

@@ -1,18 +1,19 @@
 /** The report as a file. In a file of its own, so that its code comes only when it is asked for. */
 import { inspectedIn, report } from "@secondline/report";
 import type { Outcome } from "@secondline/scenarios";
-import { chancesOf } from "../chances/chancesDesk.ts";
-import { sweepsOf } from "../howFar/howFarDesk.ts";
-import { besidesOf } from "../state/known.ts";
-import type { Sandbox } from "../state/sandbox.ts";
-import { download, fileName } from "./download.ts";
+import { longDay } from "@secondline/words/dates";
+import { sayFiles } from "@secondline/words/page/files";
+import { besidesOf, type Sandbox } from "@secondline/workbench";
+import { chancesOf } from "../desks/chancesHere.ts";
+import { sweepsOf } from "../desks/howFarHere.ts";
+import { download, fileName } from "../device/download.ts";
 import { houseFaces } from "./houseFaces.ts";
 
 /** Of the state as it stands, with what was worked out of it besides: chances, and sweeps of its numbers. */
 export async function saveReport(sandbox: Pick<Sandbox, "store">, outcome: Outcome, date: Date): Promise<void> {
   const { assessment, document } = sandbox.store.getState();
   const { assessed, key, known, leftOut } = assessment;
-  const written = date.toLocaleDateString("en-GB", { dateStyle: "long" });
+  const written = longDay(date);
   const chances = chancesOf(key);
   const { wear, on } = leftOut ? { wear: undefined, on: undefined } : besidesOf(document.rig, known);
   const html = report(assessed, outcome, {
@@ -22,5 +23,5 @@ export async function saveReport(sandbox: Pick<Sandbox, "store">, outcome: Outco
     inspected: wear && on !== undefined ? inspectedIn(wear, document.rig, on) : [],
     ...(chances ? { chances: [chances] } : {}),
   });
-  download(html, fileName(`${outcome.rigName} report`, "html"), "text/html");
+  download(html, fileName(sayFiles("saveReport.report", { rigName: outcome.rigName }), "html"), "text/html");
 }

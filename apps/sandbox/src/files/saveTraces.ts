@@ -1,8 +1,9 @@
 /** Forces over time as a file. Made in pieces with a pause between them, so that the page stays alive. */
 import type { Recording } from "@secondline/engine";
+import { sayPage } from "@secondline/words/page/page";
+import { downloadBlob, fileName } from "../device/download.ts";
 import { csvChunks } from "../time/csv.ts";
 import type { TimeRange } from "../time/index.ts";
-import { downloadBlob, fileName } from "./download.ts";
 
 export async function saveTraces(recording: Recording, range: TimeRange, name: string): Promise<void> {
   const pieces: string[] = [];
@@ -10,5 +11,5 @@ export async function saveTraces(recording: Recording, range: TimeRange, name: s
     pieces.push(piece);
     await new Promise((resolve) => setTimeout(resolve));
   }
-  downloadBlob(new Blob(pieces, { type: "text/csv" }), fileName(`${name} forces`, "csv"));
+  downloadBlob(new Blob(pieces, { type: "text/csv" }), fileName(sayPage("saveTraces.forces", { name }), "csv"));
 }

@@ -1,14 +1,14 @@
-/**
- * Work kept on this device as it comes back: checked part by part, because another version, another program or a broken
- * disk may have written it. What cannot be read is left out and told, with the text of it to keep; the rig is never
- * lost for the sake of the rest.
- */
+/** Work kept on this device as it comes back: what cannot be read is left out and told, with the text of it to keep. */
 
-import { isGroup, isPartId } from "@secondline/rig";
-import { parseWhatIf, type WhatIf, whatIfKey } from "@secondline/scenarios";
-import * as z from "zod";
-import type { Notice, ReadRig, SessionSlice, WrittenRig } from "../state/types.ts";
-import { KEPT_PARTS, type KeptPart, type SavedWork } from "./workStore.ts";
+import { sayFiles } from "@secondline/words/page/files";
+import {
+  type LostPart,
+  type Notice,
+  type ReadRig,
+  readSaved,
+  type SavedWork,
+  type WrittenRig,
+} from "@secondline/workbench";
 
 export interface CheckedWork {
   /** Undefined: there is none, or no rig of it can be read. */
@@ -20,110 +20,44 @@ export interface CheckedWork {
   readonly unread?: string;
 }
 
-const share = z.number().min(0).max(1);
-const CAUSES = [
-  z.object({ kind: z.literal("leashFall"), at: share }),
-  z.object({
-    kind: z.literal("mainFails"),
-    at: share,
-    cutAt: share,
-    walker: z.enum(["hanging", "standing", "caught"]),
-  }),
-  z.object({
-    kind: z.literal("legFails"),
-    at: share,
-    anchor: z.enum(["A", "B"]),
-    leg: z.int().min(0),
-    walker: z.enum(["hanging", "caught"]),
-  }),
-] as const;
-const PART_ID = z.string().refine(isPartId);
-const GIVES_WAY = z.object({
-  kind: z.literal("givesWay"),
-  at: share,
-  part: PART_ID,
-  place: share.optional(),
-  during: z.discriminatedUnion("kind", CAUSES),
-});
-const WHAT_IF = z
-  .discriminatedUnion("kind", [...CAUSES, GIVES_WAY])
-  // The same limits as in a link.
-  .refine((whatIf) => parseWhatIf(whatIfKey(whatIf as WhatIf)) !== undefined);
-
-const owners = z.array(z.looseObject({ entries: z.array(z.looseObject({})) })).optional();
-const wearWork = z.looseObject({
-  record: z.looseObject({ name: z.string(), webbings: owners, parts: owners }),
-  log: z.looseObject({
-    name: z.string(),
-    invented: z.boolean(),
-    tests: z.array(z.looseObject({ result: z.looseObject({ kind: z.string() }) })),
-  }),
-  stocks: z.looseObject({}),
-  // Of earlier versions: own tests count by themselves now, and are left out beside the verdict.
-  useTests: z.boolean().optional(),
-});
-const WEAR = z.looseObject({
-  work: wearWork,
-  earlier: z.array(z.looseObject({ name: z.string(), replaced: z.number(), work: wearWork })),
-});
-
-/** What each part of a session must be, and how to say that it was lost. */
-const PARTS: Readonly<Record<KeptPart, { readonly schema: z.ZodType; readonly words: string }>> = {
-  whatIf: { schema: WHAT_IF, words: "the what-if in sight" },
-  accuracy: { schema: z.enum(["quick", "standard", "fine"]), words: "the choice of mesh" },
-  theme: { schema: z.enum(["light", "dark"]), words: "the theme" },
-  camera: { schema: z.enum(["overview", "event", "elevation", "anchor"]), words: "the view of the scene" },
-  showForces: { schema: z.boolean(), words: "whether forces are shown" },
-  wear: { schema: WEAR, words: "the wear record and break log" },
+/** How to say that a part was lost. */
+const WORDS: Readonly<Record<LostPart, string>> = {
+  whatIf: sayFiles("savedWork.whatIfSight"),
+  accuracy: sayFiles("savedWork.choiceMesh"),
+  theme: sayFiles("savedWork.theme"),
+  camera: sayFiles("savedWork.viewScene"),
+  showForces: sayFiles("savedWork.whetherForcesShown"),
+  wear: sayFiles("savedWork.wearRecordBreak"),
+  session: sayFiles("savedWork.statePage"),
+  entries: sayFiles("savedWork.entriesBeingPut"),
 };
 
 /** `saveText` hands a text to the user as a file. */
 export function checkSaved(saved: unknown, read: ReadRig, saveText: (text: string, name: string) => void): CheckedWork {
   if (saved === undefined || saved === null) return { work: undefined, notices: [], setAside: undefined };
-  const { document, goodDocument, session } = isGroup(saved) ? saved : {};
   const unread = textOf(saved);
-  const action = { label: "Save what was kept as a file", run: () => saveText(unread, "kept-work") };
-  const reads = (one: unknown): one is WrittenRig => isGroup(one) && read(one).ok;
-  const good = reads(goodDocument) ? goodDocument : reads(document) ? document : undefined;
-  if (!good) {
-    const tried = isGroup(goodDocument) ? read(goodDocument) : undefined;
-    const issues = tried && !tried.ok ? tried.issues.map(({ message }) => message) : [];
-    const where = isGroup(document) ? "It was set aside under File, Earlier work; here" : "Here";
-    const text = `The work kept on this device cannot be read by this version. ${where} is the demo rig.`;
-    return {
-      work: undefined,
-      notices: [{ tone: "fault", text, details: issues, action }],
-      setAside: isGroup(document) ? document : undefined,
-      unread,
-    };
+  const action = { label: sayFiles("savedWork.saveWhatKept"), run: () => saveText(unread, "kept-work") };
+  const reading = readSaved(saved, read);
+  if (!reading.ok) {
+    const { document: setAside, issues } = reading;
+    const where = setAside ? sayFiles("savedWork.setAsideUnder") : sayFiles("savedWork.here");
+    const text = sayFiles("savedWork.workKeptDevice", { where });
+    const details = issues.map(({ message }) => message);
+    return { work: undefined, notices: [{ tone: "fault", text, details, action }], setAside, unread };
   }
-  const checked = checkSession(session);
-  const lost = [...(isGroup(document) ? [] : ["the entries that were being put right"]), ...checked.lost];
-  const are = lost.length === 1 ? "is" : "are";
-  const text = `Not everything kept on this device could be read: ${listed(lost)} ${are} as on a first visit. Your rig is unharmed.`;
-  const work = { document: isGroup(document) ? document : good, goodDocument: good, session: checked.session };
+  const { work, lost } = reading;
   if (lost.length === 0) return { work, notices: [], setAside: undefined };
+  const text = sayFiles("savedWork.notEverythingKept", {
+    lost: listed(lost.map((part) => WORDS[part])),
+    count: lost.length,
+  });
   return { work, notices: [{ tone: "fault", text, action }], setAside: undefined, unread };
 }
 
-function checkSession(session: unknown): { session: Partial<SessionSlice>; lost: readonly string[] } {
-  if (session === undefined) return { session: {}, lost: [] };
-  if (!isGroup(session)) return { session: {}, lost: ["the state of the page"] };
-  const kept: Record<string, unknown> = {};
-  const lost: string[] = [];
-  for (const key of KEPT_PARTS) {
-    const { schema, words } = PARTS[key];
-    const value = session[key];
-    if (value === undefined) continue;
-    if (schema.safeParse(value).success) kept[key] = value;
-    else lost.push(words);
-  }
-  // Every part has just been held against the type it has in the session.
-  return { session: kept as Partial<SessionSlice>, lost };
-}
-
 const listed = (words: readonly string[]): string =>
-  words.length < 2 ? (words[0] ?? "") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;
+  words.length < 2
+    ? (words[0] ?? "")
+    : sayFiles("savedWork.and", { list: words.slice(0, -1).join(", "), last: words.at(-1)! });
 
 /** What was kept may be anything that a browser can keep, also what JSON cannot say. */
 function textOf(saved: unknown): string {
@@ -133,7 +67,7 @@ function textOf(saved: unknown): string {
     (_key, value: unknown) => {
       if (typeof value === "bigint") return String(value);
       if (typeof value !== "object" || value === null) return value;
-      if (seen.has(value)) return "(seen above)";
+      if (seen.has(value)) return sayFiles("savedWork.seenAbove");
       seen.add(value);
       return value;
     },

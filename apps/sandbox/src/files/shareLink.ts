@@ -1,6 +1,8 @@
 /** A link to what is in sight. */
+
+import { sayFiles } from "@secondline/words/page/files";
+import type { Sandbox } from "@secondline/workbench";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
-import type { Sandbox } from "../state/sandbox.ts";
 import { linkHash } from "./link.ts";
 
 type Shared = Pick<Sandbox, "store" | "actions"> & { readonly clock: PlaybackClock };
@@ -21,9 +23,9 @@ export async function shareLink({ store, actions, clock }: Shared): Promise<void
     await navigator.clipboard.writeText(link);
     actions.tell({
       tone: "word",
-      text: "The link is copied. It holds the whole rig, the what-if and this moment; no server sees it.",
+      text: sayFiles("shareLink.linkCopiedHolds"),
     });
   } catch {
-    actions.tell({ tone: "word", text: "Copy this link:", details: [link] });
+    actions.tell({ tone: "word", text: sayFiles("shareLink.copyLink"), details: [link] });
   }
 }

@@ -1,13 +1,14 @@
+import { sayPage } from "@secondline/words/page/page";
+import type { ReadRig, WrittenRig } from "@secondline/workbench";
 import { useEffect, useMemo, useState } from "react";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
+import { DEMO_TITLES } from "../demo/firstRig.ts";
 import type { MenuEntry } from "../design/ActionMenu.tsx";
-import type { ReadRig, WrittenRig } from "../state/types.ts";
+import { chooseFile as choose, RIG_FILES } from "../device/chooseFile.ts";
+import { download, fileName } from "../device/download.ts";
+import type { WorkStore } from "../device/workStore.ts";
+import { rigName } from "../state/rigName.ts";
 import { useContextOrThrow } from "../state/useSandbox.ts";
-import { rigName } from "./autosave.ts";
-import { chooseFile as choose, RIG_FILES } from "./chooseFile.ts";
-import { download, fileName } from "./download.ts";
-import { DEMO_TITLES } from "./firstRig.ts";
-import type { WorkStore } from "./workStore.ts";
 
 export interface FileActions {
   readonly entries: readonly MenuEntry[];
@@ -25,30 +26,30 @@ export function useFileActions(works: WorkStore | undefined, clock: PlaybackCloc
   const { store, actions } = useContextOrThrow();
   const [earlier, showEarlier] = useState<boolean>();
   const handlers = useMemo(() => {
-    const present = () => store.getState().document.history.present;
+    const present = () => store.getState().document.history.present.rig;
 
     /** The work in hand is kept before another rig takes its place; undo brings it back as well. */
     function openDocument(document: WrittenRig, label: string): void {
       const before = present();
       void works?.keepCopy(before, rigName(before), Date.now()).catch(() => undefined);
       actions.replaceRig(document, label);
-      actions.announce(`Opened ${rigName(document)}.`);
+      actions.announce(sayPage("useFileActions.opened", { rigName: rigName(document) }));
     }
     /** Parts that come when they are asked for; where one does not arrive, that is told and nothing else happens. */
     async function arrived<T>(part: Promise<T>, does: string): Promise<T | undefined> {
       const here = await part.catch(() => undefined);
       if (!here) {
-        const text = `The part of Secondline that ${does} did not arrive. Your rig is unchanged. Try again.`;
+        const text = sayPage("useFileActions.partSecondlineDid", { does });
         actions.tell({ tone: "fault", text });
       }
       return here;
     }
     async function openFile(file: File): Promise<void> {
-      const reading = await arrived(import("./readFile.ts"), "reads files");
+      const reading = await arrived(import("./readFile.ts"), sayPage("useFileActions.readsFiles"));
       if (!reading) return;
       const opened = await reading.readRigFile(file, read);
-      const text = opened.ok ? "" : `${opened.text} Your rig is unchanged.`;
-      if (opened.ok) openDocument(opened.document, `opened ${file.name}`);
+      const text = opened.ok ? "" : sayPage("useFileActions.yourRigUnchanged", { text: opened.text });
+      if (opened.ok) openDocument(opened.document, sayPage("useFileActions.opened2", { name: file.name }));
       else actions.tell({ tone: "fault", text, details: reading.issueLines(opened) });
     }
     const chooseFile = () => choose(RIG_FILES, openFile);
@@ -57,12 +58,21 @@ export function useFileActions(works: WorkStore | undefined, clock: PlaybackCloc
       download(`${JSON.stringify(rig, null, 2)}\n`, fileName(rigName(rig), "json"), "application/json");
     }
     const share = async () =>
-      (await arrived(import("./shareLink.ts"), "makes links"))?.shareLink({ store, actions, clock });
+      (await arrived(import("./shareLink.ts"), sayPage("useFileActions.makesLinks")))?.shareLink({
+        store,
+        actions,
+        clock,
+      });
     const makeReport = async () =>
-      (await arrived(import("./makeReport.ts"), "makes reports"))?.makeReport({ store, actions });
+      (await arrived(import("./makeReport.ts"), sayPage("useFileActions.makesReports")))?.makeReport({
+        store,
+        actions,
+      });
     async function openDemo(index: number): Promise<void> {
-      const demo = (await arrived(import("./demoRigs.ts"), "holds the demo rigs"))?.DEMO_RIGS[index];
-      if (demo) openDocument(demo.document, `opened ${demo.title}`);
+      const demo = (await arrived(import("../demo/demoRigs.ts"), sayPage("useFileActions.holdsDemoRigs")))?.DEMO_RIGS[
+        index
+      ];
+      if (demo) openDocument(demo.document, sayPage("useFileActions.opened3", { title: demo.title }));
     }
     const demos: readonly MenuEntry[] = DEMO_TITLES.map(({ title, detail }, index) => ({
       label: title,
@@ -70,13 +80,33 @@ export function useFileActions(works: WorkStore | undefined, clock: PlaybackCloc
       onSelect: () => void openDemo(index),
     }));
     const entries: readonly MenuEntry[] = [
-      { label: "New rig…", detail: "Eight questions", onSelect: () => actions.look({ view: "newRig" }) },
-      { label: "Open a rig file…", onSelect: chooseFile },
-      { label: "Save as a file", onSelect: save },
-      { label: "Copy a link to this", detail: "Rig, what-if, moment and view", onSelect: () => void share() },
-      { label: "Save the report", detail: "Every what-if, to print or to file", onSelect: () => void makeReport() },
-      { label: "Site card…", detail: "To hang at the line", onSelect: () => actions.look({ view: "card" }) },
-      { label: "Earlier work…", onSelect: () => showEarlier(true), disabled: works === undefined },
+      {
+        label: sayPage("useFileActions.newRig"),
+        detail: sayPage("useFileActions.eightQuestions"),
+        onSelect: () => actions.look({ view: "newRig" }),
+      },
+      { label: sayPage("useFileActions.openRigFile"), onSelect: chooseFile },
+      { label: sayPage("useFileActions.saveFile"), onSelect: save },
+      {
+        label: sayPage("useFileActions.copyLink"),
+        detail: sayPage("useFileActions.rigWhatIf"),
+        onSelect: () => void share(),
+      },
+      {
+        label: sayPage("useFileActions.saveReport"),
+        detail: sayPage("useFileActions.everyWhatIf"),
+        onSelect: () => void makeReport(),
+      },
+      {
+        label: sayPage("useFileActions.siteCard"),
+        detail: sayPage("useFileActions.hangLine"),
+        onSelect: () => actions.look({ view: "card" }),
+      },
+      {
+        label: sayPage("useFileActions.earlierWork"),
+        onSelect: () => showEarlier(true),
+        disabled: works === undefined,
+      },
       "rule",
       ...demos,
     ];

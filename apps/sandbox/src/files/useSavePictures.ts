@@ -1,3 +1,4 @@
+import { sayPage } from "@secondline/words/page/page";
 import { useMemo } from "react";
 import type { Theme } from "../design/palette.ts";
 import type { SceneSnapshot } from "../scene/index.ts";
@@ -13,16 +14,16 @@ export function useSavePictures(theme: Theme) {
     async function attempt(make: () => Promise<void>): Promise<void> {
       try {
         await make();
-        actions.announce("The picture is saved.");
+        actions.announce(sayPage("useSavePictures.pictureSaved"));
       } catch (error) {
         const reason = error instanceof Error ? error.message : String(error);
-        actions.tell({ tone: "fault", text: `The picture was not saved: ${reason}.` });
+        actions.tell({ tone: "fault", text: sayPage("useSavePictures.pictureNotSaved", { reason }) });
       }
     }
     const source = () => ({ state: store.getState(), recordings, theme, date: new Date() });
     const name = () => {
       const { shown } = store.getState().run;
-      if (!shown) return "Rig";
+      if (!shown) return sayPage("useSavePictures.rig");
       const { rig } = shown.assessed;
       return `${rig.name} ${words.eventTitle(rig, shown.whatIf)}`;
     };

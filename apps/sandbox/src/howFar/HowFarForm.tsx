@@ -5,8 +5,12 @@ import {
   canDisconnect,
   canLoosen,
   foretoldSweep,
+  type HowFarDesk,
   type HowFarPlace,
   type HowFarReading,
+  LETTERS,
+  numbersOf,
+  readingOf,
   type SweepNumber,
 } from "@secondline/workbench";
 import { useEffect, useMemo, useState } from "react";
@@ -16,14 +20,13 @@ import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
 import { Meter } from "../design/Meter.tsx";
 import { TextField } from "../design/TextField.tsx";
-import { rigName } from "../files/autosave.ts";
-import { LETTERS } from "../layouts/layouts.ts";
 import { layoutsOf, useLayoutList } from "../layouts/useLayouts.ts";
+import { rigName } from "../state/rigName.ts";
 import { useActions } from "../state/useSandbox.ts";
 import { words as common } from "../words.ts";
 import { mostJobs } from "../worker/jobs.ts";
 import styles from "./howFar.module.css";
-import { type HowFarDesk, numbersOf, readingOf } from "./howFarDesk.ts";
+import { nothingText } from "./nothingText.ts";
 
 const { say } = words;
 const NONE = "";
@@ -146,7 +149,7 @@ function Range({
 function Of({ desk, booted }: { desk: HowFarDesk; booted: Booted }) {
   const list = useLayoutList(layoutsOf(booted));
   const subject = useStore(desk.store, (state) => state.subject);
-  const name = (i: number) => rigName(list[i]!.sandbox.store.getState().document.history.present);
+  const name = (i: number) => rigName(list[i]!.sandbox.store.getState().document.history.present.rig);
   const options = list.map((_, i) => ({
     value: String(i),
     label: i === 0 ? say("of.inHand", { name: name(i) }) : say("of.layout", { letter: LETTERS[i]!, name: name(i) }),
@@ -231,7 +234,7 @@ function Start({ desk, reading, rig }: { desk: HowFarDesk; reading: HowFarReadin
       )}
       {nothing !== undefined && (
         <p className={styles.wrong} role="alert">
-          {nothing}
+          {nothingText(nothing)}
         </p>
       )}
     </div>

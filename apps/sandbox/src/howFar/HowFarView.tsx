@@ -3,12 +3,12 @@ import { useEffect } from "react";
 import { useStore } from "zustand";
 import type { Booted } from "../boot.ts";
 import type { Theme } from "../design/palette.ts";
+import { howFarDesk } from "../desks/howFarHere.ts";
 import { useActions } from "../state/useSandbox.ts";
 import { CautionFoot } from "../verdict/CautionFoot.tsx";
 import { words as common } from "../words.ts";
 import { HowFarForm } from "./HowFarForm.tsx";
 import styles from "./howFar.module.css";
-import { howFarDesk } from "./howFarDesk.ts";
 import { PointPane } from "./PointPane.tsx";
 import { SweepResult } from "./SweepResult.tsx";
 

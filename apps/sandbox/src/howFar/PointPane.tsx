@@ -1,20 +1,19 @@
 import { whatIfKey } from "@secondline/scenarios";
 import { howFarWords as words } from "@secondline/words/howFar";
+import { type FoundSweep, type HowFarDesk, LETTERS, MOST_LAYOUTS } from "@secondline/workbench";
 import { useEffect, useRef, useState } from "react";
 import type { Booted } from "../boot.ts";
 import { createPlaybackClock } from "../clock/playbackClock.ts";
+import { useRunClock } from "../clock/useRunClock.ts";
 import { Button } from "../design/Button.tsx";
 import type { Theme } from "../design/palette.ts";
+import { ScenePlace } from "../inSight/ScenePlace.tsx";
 import { LayoutVerdict } from "../layouts/LayoutOutcome.tsx";
-import { LETTERS, MOST_LAYOUTS } from "../layouts/layouts.ts";
 import { PlayStrip } from "../layouts/PlayStrip.tsx";
 import { layoutsOf } from "../layouts/useLayouts.ts";
-import { ScenePlace } from "../page/ScenePlace.tsx";
-import { useRunClock } from "../page/useRunClock.ts";
 import { SandboxContext, useActions, useSandbox } from "../state/useSandbox.ts";
 import { words as common } from "../words.ts";
 import styles from "./howFar.module.css";
-import type { FoundSweep, HowFarDesk } from "./howFarDesk.ts";
 import { type PointSandbox, pointSandbox } from "./pointSandbox.ts";
 
 const { say } = words;
@@ -108,7 +107,7 @@ function Fall({ theme }: { theme: Theme }) {
 function Check({ point, at, found }: { point: PointSandbox; at: readonly number[]; found: FoundSweep }) {
   const known = useSandbox((state) => state.run.verdict.found !== undefined);
   const [asked, setAsked] = useState(false);
-  const ready = useSandbox((state) => state.run.fall.kind === "idle" && state.run.shown !== undefined);
+  const ready = useSandbox((state) => state.run.fall.kind === "done" && state.run.shown !== undefined);
   if (asked || known) return <LayoutVerdict />;
   return (
     <div className={styles.check}>

@@ -1,14 +1,13 @@
 import { sweepPlot } from "@secondline/figures/sweep";
 import { isApart, type SweptPoint } from "@secondline/scenarios";
 import { changeText, howFarWords as words } from "@secondline/words/howFar";
-import { candidatesOf } from "@secondline/workbench";
+import { candidatesOf, type FoundSweep, type HowFarDesk } from "@secondline/workbench";
 import { useMemo } from "react";
 import { useStore } from "zustand";
 import { Button } from "../design/Button.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { RigSketch } from "../rigSheet/RigSketch.tsx";
 import styles from "./howFar.module.css";
-import type { FoundSweep, HowFarDesk } from "./howFarDesk.ts";
 import { SweepFigure } from "./SweepFigure.tsx";
 
 const { say } = words;

@@ -1,9 +1,7 @@
 /** A sandbox for one value of a sweep: it runs the fall that governs there, and looks for the verdict only when it is asked to. */
 import type { WhatIf } from "@secondline/scenarios";
-import type { KeptFounds } from "../state/keptFounds.ts";
+import { createSandbox, type KeptFounds, type ReadRig, type Sandbox, type WrittenRig } from "@secondline/workbench";
 import { pageServices } from "../state/pageServices.ts";
-import { createSandbox, type Sandbox } from "../state/sandbox.ts";
-import type { ReadRig, WrittenRig } from "../state/types.ts";
 import { pageRunner } from "../worker/runner.ts";
 import { sideRunner } from "../worker/sideRunner.ts";
 

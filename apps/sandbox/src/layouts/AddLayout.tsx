@@ -1,13 +1,13 @@
+import { sayLayouts } from "@secondline/words/page/layouts";
+import { type Layout, LETTERS, type ReadRig, type WrittenLayout } from "@secondline/workbench";
+import { DEMO_RIGS } from "../demo/demoRigs.ts";
 import { ActionMenu, type MenuEntry } from "../design/ActionMenu.tsx";
 import { Button } from "../design/Button.tsx";
-import { chooseFile, RIG_FILES } from "../files/chooseFile.ts";
-import { DEMO_RIGS } from "../files/demoRigs.ts";
+import { chooseFile, RIG_FILES } from "../device/chooseFile.ts";
 import { issueLines } from "../files/issueLines.ts";
 import { readRigFile } from "../files/readFile.ts";
-import type { ReadRig } from "../state/types.ts";
 import { useActions } from "../state/useSandbox.ts";
 import styles from "./LayoutsView.module.css";
-import { type Layout, LETTERS, type WrittenLayout } from "./layouts.ts";
 
 interface Props {
   list: readonly Layout[];
@@ -29,12 +29,12 @@ export function AddLayout({ list, read, onDuplicate, onAdd, first = false }: Pro
     else
       tell({
         tone: "fault",
-        text: `${opened.text} The layouts are unchanged.`,
+        text: sayLayouts("addLayout.layoutsUnchanged", { text: opened.text }),
         details: issueLines(opened),
       });
   }
   const others: readonly MenuEntry[] = [
-    { label: "A rig file…", onSelect: () => chooseFile(RIG_FILES, open) },
+    { label: sayLayouts("addLayout.rigFile"), onSelect: () => chooseFile(RIG_FILES, open) },
     ...DEMO_RIGS.map(
       ({ title, detail, document }): MenuEntry => ({ label: title, detail, onSelect: () => void take(document) }),
     ),
@@ -42,18 +42,25 @@ export function AddLayout({ list, read, onDuplicate, onAdd, first = false }: Pro
   if (!first) {
     const copies = list.map(
       (layout, i): MenuEntry => ({
-        label: `Copy ${LETTERS[i]} and change it`,
+        label: sayLayouts("addLayout.copyChange", { letter: LETTERS[i]! }),
         onSelect: () => onDuplicate(layout),
       }),
     );
-    return <ActionMenu label="Add a layout" icon="plus" entries={[...copies, "rule", ...others]} />;
+    return (
+      <ActionMenu label={sayLayouts("addLayout.addLayout")} icon="plus" entries={[...copies, "rule", ...others]} />
+    );
   }
   return (
-    <section className={styles.invite} aria-label="Add a layout">
-      <p className={styles.inviteWords}>Put a second layout beside it, and see what one change does.</p>
-      <Button tone="filled" icon="plus" label="Copy this rig and change it" onClick={() => onDuplicate(list[0]!)} />
-      <ActionMenu label="Take another rig" icon="open" entries={others} />
-      <p className={styles.inviteNote}>Up to four, all with the same what-if. Your rig itself stays as it is.</p>
+    <section className={styles.invite} aria-label={sayLayouts("addLayout.addLayout")}>
+      <p className={styles.inviteWords}>{sayLayouts("addLayout.putSecondLayout")}</p>
+      <Button
+        tone="filled"
+        icon="plus"
+        label={sayLayouts("addLayout.copyRigChange")}
+        onClick={() => onDuplicate(list[0]!)}
+      />
+      <ActionMenu label={sayLayouts("addLayout.takeAnotherRig")} icon="open" entries={others} />
+      <p className={styles.inviteNote}>{sayLayouts("addLayout.upFourAll")}</p>
     </section>
   );
 }

@@ -1,13 +1,13 @@
 import type { Outcome } from "@secondline/scenarios";
+import { sayLayouts } from "@secondline/words/page/layouts";
+import { foundOf, type Layout, LETTERS, outcomeOf } from "@secondline/workbench";
 import { memo, useMemo } from "react";
 import { VerdictMark, verdictColour } from "../design/VerdictMark.tsx";
-import { rigName } from "../files/autosave.ts";
-import { foundOf, outcomeOf } from "../state/verdictOf.ts";
+import { rigName } from "../state/rigName.ts";
 import { words } from "../words.ts";
 import styles from "./DifferenceTable.module.css";
 import { fallRows, type TableRow, verdictRows } from "./differences.ts";
 import { LOOKS } from "./layoutLook.ts";
-import { type Layout, LETTERS } from "./layouts.ts";
 import { TraceSample } from "./TraceSample.tsx";
 import { useEach } from "./useLayouts.ts";
 
@@ -15,7 +15,7 @@ const NOTHING_YET: Pick<Outcome, "verdict"> & Partial<Pick<Outcome, "reasons">> 
 
 /** What differs, number by number: in the what-if of the pictures, then over all what-ifs of the verdict. */
 export const DifferenceTable = memo(function DifferenceTable({ list }: { list: readonly Layout[] }) {
-  const names = useEach(list, ({ document }) => rigName(document.history.present));
+  const names = useEach(list, ({ document }) => rigName(document.history.present.rig));
   const rigs = useEach(list, ({ assessment }) => assessment.assessed.rig);
   const falls = useEach(list, ({ run, assessment }) =>
     run.shown?.key === assessment.key ? run.shown.outcome : undefined,
@@ -26,16 +26,16 @@ export const DifferenceTable = memo(function DifferenceTable({ list }: { list: r
   const fall = useMemo(() => (complete(falls) ? fallRows(rigs, falls) : undefined), [rigs, falls]);
   const verdict = useMemo(() => (complete(verdicts) ? verdictRows(rigs[0]!, verdicts) : undefined), [rigs, verdicts]);
   const counts = [...new Set(verdicts.map((one) => one?.search.of))];
-  const scope = counts.length === 1 && counts[0] ? `Over every what-if (${counts[0]})` : "Over every what-if";
+  const scope =
+    counts.length === 1 && counts[0]
+      ? sayLayouts("differenceTable.overCounted", { counts: counts[0] })
+      : sayLayouts("differenceTable.overEvery");
   return (
-    <section className={styles.place} aria-label="Differences">
-      <h3 className={styles.title}>What differs</h3>
-      <p className={styles.note}>
-        Small figures: against A, where it is 3 % or more. A dot marks the kindest value for the walker or the rig,
-        among layouts that do not fail; a part that is not loaded is not the stronger for it.
-      </p>
+    <section className={styles.place} aria-label={sayLayouts("differenceTable.differences")}>
+      <h3 className={styles.title}>{sayLayouts("differenceTable.whatDiffers")}</h3>
+      <p className={styles.note}>{sayLayouts("differenceTable.smallFiguresAgainst")}</p>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a table that scrolls sideways must be reachable with the keys */}
-      <section className={styles.scroll} aria-label="Table of differences" tabIndex={0}>
+      <section className={styles.scroll} aria-label={sayLayouts("differenceTable.tableDifferences")} tabIndex={0}>
         <table className={styles.table}>
           <thead>
             <tr>
@@ -52,19 +52,19 @@ export const DifferenceTable = memo(function DifferenceTable({ list }: { list: r
             </tr>
           </thead>
           <Group
-            title="This what-if"
+            title={sayLayouts("differenceTable.whatIf")}
             rows={fall}
             count={list.length}
-            waiting="Appears when all layouts are computed."
+            waiting={sayLayouts("differenceTable.appearsWhenAll")}
           />
           <Group
             title={scope}
             rows={verdict?.figures}
             count={list.length}
-            waiting="Appears when every layout has its whole verdict."
+            waiting={sayLayouts("differenceTable.appearsWhenEvery")}
           />
           {verdict && verdict.margins.length > 0 && (
-            <Group title="Margin, part by part" rows={verdict.margins} count={list.length} />
+            <Group title={sayLayouts("differenceTable.marginPartPart")} rows={verdict.margins} count={list.length} />
           )}
         </table>
       </section>
@@ -104,7 +104,7 @@ function Group({ title, rows, count, waiting }: GroupProps) {
               {verdicts?.[i] && verdicts[i] !== "notLoaded" && (
                 <span className="visually-hidden"> {words.partVerdict(verdicts[i])}</span>
               )}
-              {kindest.includes(i) && <span className="visually-hidden"> (kindest)</span>}
+              {kindest.includes(i) && <span className="visually-hidden"> {sayLayouts("differenceTable.kindest")}</span>}
               {changes[i] !== "" && <span className={styles.change}>{changes[i]}</span>}
             </td>
           ))}

@@ -1,15 +1,15 @@
+import { sayLayouts } from "@secondline/words/page/layouts";
+import { type Layout, LETTERS, outcomeOf } from "@secondline/workbench";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import type { Theme } from "../design/palette.ts";
-import { Elevation } from "../elevation/Elevation.tsx";
-import { useReducedMotion } from "../page/useMedia.ts";
+import { useReducedMotion } from "../design/useMedia.ts";
+import { Elevation } from "../scene/elevation/Elevation.tsx";
 import { sceneWords } from "../scene/words.ts";
 import { SandboxContext, useRecordings, useSandbox } from "../state/useSandbox.ts";
-import { outcomeOf } from "../state/verdictOf.ts";
 import styles from "./LayoutColumn.module.css";
 import { LayoutDifferences } from "./LayoutDifferences.tsx";
 import { LayoutHead } from "./LayoutHead.tsx";
 import { LayoutFall, LayoutVerdict } from "./LayoutOutcome.tsx";
-import { type Layout, LETTERS } from "./layouts.ts";
 
 interface Props {
   layout: Layout;
@@ -31,7 +31,11 @@ export function LayoutColumn(props: Props) {
   const { layout, place } = props;
   return (
     <SandboxContext.Provider value={layout.sandbox}>
-      <section className={styles.column} aria-label={`Layout ${LETTERS[place]}`} data-editing={props.editing}>
+      <section
+        className={styles.column}
+        aria-label={sayLayouts("layoutColumn.layout", { letter: LETTERS[place]! })}
+        data-editing={props.editing}
+      >
         <LayoutHead {...props} />
         <Picture {...props} />
         <LayoutFall />
@@ -47,7 +51,8 @@ function Picture({ clock, theme, frame }: Props) {
   const shown = useSandbox((state) => state.run.shown);
   const outcome = useSandbox(outcomeOf);
   const reducedMotion = useReducedMotion();
-  if (!current || !shown) return <div className={`${styles.picture} ${styles.empty}`}>The fall appears here.</div>;
+  if (!current || !shown)
+    return <div className={`${styles.picture} ${styles.empty}`}>{sayLayouts("layoutColumn.fallAppearsHere")}</div>;
   return (
     <div
       className={styles.picture}

@@ -1,12 +1,12 @@
+import { sayLayouts } from "@secondline/words/page/layouts";
+import { foundOf, type Layout, LETTERS } from "@secondline/workbench";
 import { useMemo } from "react";
 import { useStore } from "zustand";
 import { useSandbox } from "../state/useSandbox.ts";
-import { foundOf } from "../state/verdictOf.ts";
 import { words } from "../words.ts";
 import { differencesTold } from "./differences.ts";
 import styles from "./LayoutColumn.module.css";
 import { layoutChanges } from "./layoutChanges.ts";
-import { type Layout, LETTERS } from "./layouts.ts";
 
 interface Props {
   place: number;
@@ -30,12 +30,12 @@ export function LayoutDifferences({ place, first }: Props) {
   const outcome = useSandbox((state) => foundOf(state)?.outcome);
   const base = useStore(first.sandbox.store, (state) => foundOf(state)?.outcome);
   const said = useMemo(() => (outcome && base ? differencesTold(rig, base, outcome) : []), [rig, base, outcome]);
-  if (place === 0) return <div className={styles.differences}>The others are held against this one.</div>;
+  if (place === 0) return <div className={styles.differences}>{sayLayouts("layoutDifferences.othersHeldAgainst")}</div>;
   return (
     <div className={styles.differences}>
-      <h4 className={styles.heading}>What was changed</h4>
+      <h4 className={styles.heading}>{sayLayouts("layoutDifferences.whatChanged")}</h4>
       {changes.length === 0 ? (
-        <p>Nothing yet: it is the same as {LETTERS[0]}.</p>
+        <p>{sayLayouts("layoutDifferences.nothingYetSame", { letters: LETTERS[0] })}</p>
       ) : (
         <ul className={styles.changes}>
           {changes.slice(0, MOST_CHANGES).map(({ path, label, before, after }) => (
@@ -44,23 +44,28 @@ export function LayoutDifferences({ place, first }: Props) {
             </li>
           ))}
           {changes.length > MOST_CHANGES && (
-            <li>and {changes.length - MOST_CHANGES} more entries: it is another rig.</li>
+            <li>{sayLayouts("layoutDifferences.moreEntriesAnother", { count: changes.length - MOST_CHANGES })}</li>
           )}
         </ul>
       )}
       {changes.length > 0 && outcome && base && (
         <>
-          <h4 className={styles.heading}>What it did</h4>
+          <h4 className={styles.heading}>{sayLayouts("layoutDifferences.whatDid")}</h4>
           <ul className={styles.did}>
             {outcome.verdict !== base.verdict && (
               <li>
-                The verdict: {words.verdictWord(outcome)} instead of {words.verdictWord(base)}.
+                {sayLayouts("layoutDifferences.verdictInstead", {
+                  now: words.verdictWord(outcome),
+                  before: words.verdictWord(base),
+                })}
               </li>
             )}
             {said.map((sentence) => (
               <li key={sentence}>{sentence}</li>
             ))}
-            {said.length === 0 && outcome.verdict === base.verdict && <li>Every figure is within 3 % of A's.</li>}
+            {said.length === 0 && outcome.verdict === base.verdict && (
+              <li>{sayLayouts("layoutDifferences.everyFigureWithin")}</li>
+            )}
           </ul>
         </>
       )}

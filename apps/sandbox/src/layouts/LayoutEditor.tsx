@@ -1,10 +1,12 @@
+import { sayLayouts } from "@secondline/words/page/layouts";
+import type { Layout } from "@secondline/workbench";
 import { useEffect, useRef } from "react";
 import { Button } from "../design/Button.tsx";
 import { UndoButtons } from "../design/UndoButtons.tsx";
 import { RigSheet } from "../rigSheet/RigSheet.tsx";
-import { SandboxContext, useActions, useSandbox } from "../state/useSandbox.ts";
+import { SandboxContext } from "../state/useSandbox.ts";
+import { isRig, useUndo } from "../state/useUndo.ts";
 import styles from "./LayoutsView.module.css";
-import type { Layout } from "./layouts.ts";
 
 interface Props {
   layout: Layout;
@@ -19,13 +21,13 @@ export function LayoutEditor({ layout, letter, wide, onClose }: Props) {
   useEffect(() => heading.current?.focus(), []);
   return (
     <SandboxContext.Provider value={layout.sandbox}>
-      <section className={styles.editorInner} aria-label={`Rig sheet of layout ${letter}`}>
+      <section className={styles.editorInner} aria-label={sayLayouts("layoutEditor.rigSheetLayout", { letter })}>
         <div className={styles.editorHead}>
           <p ref={heading} className={styles.editorTitle} tabIndex={-1}>
-            Changing layout {letter}
+            {sayLayouts("layoutEditor.changingLayout", { letter })}
           </p>
           <LayoutUndo />
-          <Button tone={wide ? "plain" : "filled"} label="Done" onClick={onClose} />
+          <Button tone={wide ? "plain" : "filled"} label={sayLayouts("layoutEditor.done")} onClick={onClose} />
         </div>
         <div className={styles.editorSheet}>
           <RigSheet />
@@ -37,8 +39,5 @@ export function LayoutEditor({ layout, letter, wide, onClose }: Props) {
 
 /** Undo and redo of the layout around it. */
 function LayoutUndo() {
-  const undoable = useSandbox((state) => state.document.history.past.at(-1)?.label);
-  const redoable = useSandbox((state) => state.document.history.future[0]?.label);
-  const { undo, redo } = useActions();
-  return <UndoButtons undoable={undoable} redoable={redoable} onUndo={undo} onRedo={redo} />;
+  return <UndoButtons {...useUndo(isRig)} />;
 }

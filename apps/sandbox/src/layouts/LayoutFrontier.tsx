@@ -1,12 +1,12 @@
 import { frontierPlot } from "@secondline/figures/layouts";
 import { frontier } from "@secondline/scenarios";
 import { englishCompareWords as compareWords } from "@secondline/words/compare";
+import { sayLayouts } from "@secondline/words/page/layouts";
+import { foundOf, type Layout, LETTERS } from "@secondline/workbench";
 import { memo, useMemo } from "react";
 import { PlotDrawing } from "../picture/PlotDrawing.tsx";
-import { foundOf } from "../state/verdictOf.ts";
 import { useFrameSize } from "../time/index.ts";
 import styles from "./LayoutFrontier.module.css";
-import { type Layout, LETTERS } from "./layouts.ts";
 import { useEach } from "./useLayouts.ts";
 
 /** Load against drop against weight of all layouts, and which of them none of the others beats. */
@@ -30,7 +30,7 @@ export const LayoutFrontier = memo(function LayoutFrontier({ list }: { list: rea
           ))}
         </ul>
       ) : (
-        <p className={styles.note}>Appears when every layout has its whole verdict.</p>
+        <p className={styles.note}>{sayLayouts("layoutFrontier.appearsWhenEvery")}</p>
       )}
       <div ref={ref} className={styles.drawing}>
         {plot && size.width > 0 && <PlotDrawing plot={plot} width={size.width} className={undefined} />}

@@ -1,14 +1,15 @@
+import { sayLayouts } from "@secondline/words/page/layouts";
+/** What came of the what-if, or how far its computation is. */
+import { foundOf, outcomeOf } from "@secondline/workbench";
 import { Button } from "../design/Button.tsx";
 import { Meter } from "../design/Meter.tsx";
 import { VerdictMark, verdictColour } from "../design/VerdictMark.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
-import { foundOf, outcomeOf } from "../state/verdictOf.ts";
 import { StudyState } from "../verdict/StudyState.tsx";
 import { VerdictSentence } from "../verdict/VerdictHead.tsx";
 import { words } from "../words.ts";
 import styles from "./LayoutColumn.module.css";
 
-/** What came of the what-if, or how far its computation is. */
 export function LayoutFall() {
   const { fall, shown } = useSandbox((state) => state.run);
   const isNow = useSandbox((state) => state.run.shown?.key === state.assessment.key);
@@ -19,24 +20,29 @@ export function LayoutFall() {
     <div className={styles.fall}>
       {faults.length > 0 && (
         <p className={styles.note} role="alert">
-          {faults[0]!.message} What you see is the layout before that.
+          {sayLayouts("layoutOutcome.whatYouSee", { message: faults[0]!.message })}
         </p>
       )}
       {busy && (
         <div className={styles.busy}>
-          <Meter done={fall.kind === "busy" ? fall.progress.done : 0} doing="Computing the fall" />
-          <Button icon="stop" iconOnly label="Stop" onClick={stop} />
+          <Meter
+            done={fall.kind === "busy" ? fall.progress.done : 0}
+            doing={sayLayouts("layoutOutcome.computingFall")}
+          />
+          <Button icon="stop" iconOnly label={sayLayouts("layoutOutcome.stop")} onClick={stop} />
         </div>
       )}
       {(fall.kind === "stopped" || fall.kind === "failed") && (
         <p className={styles.note} role={fall.kind === "failed" ? "alert" : undefined}>
-          {fall.kind === "failed" ? `Not computed: ${fall.message}` : "Stopped."}{" "}
+          {fall.kind === "failed"
+            ? sayLayouts("layoutOutcome.notComputed", { message: fall.message })
+            : sayLayouts("layoutOutcome.stopped")}{" "}
           <button type="button" className={styles.link} onClick={runNow}>
-            Run
+            {sayLayouts("layoutOutcome.run")}
           </button>
         </p>
       )}
-      {!busy && fall.kind === "idle" && shown && isNow && (
+      {fall.kind === "done" && shown && isNow && (
         <p className={styles.answer}>{words.story(shown.assessed.rig, shown.outcome).join(" ")}</p>
       )}
     </div>
@@ -53,8 +59,10 @@ export function LayoutVerdict() {
     <div className={styles.verdict}>
       <p className={styles.word} style={{ color: verdictColour(outcome?.verdict ?? "open") }}>
         <VerdictMark verdict={outcome?.verdict ?? "open"} size={18} />
-        {word ?? "No verdict yet"}
-        {outcome && !isWhole && outcome.verdict !== "open" && <span className={styles.part}>so far</span>}
+        {word ?? sayLayouts("layoutOutcome.noVerdictYet")}
+        {outcome && !isWhole && outcome.verdict !== "open" && (
+          <span className={styles.part}>{sayLayouts("layoutOutcome.soFar")}</span>
+        )}
       </p>
       {outcome && <VerdictSentence rig={assessed.rig} outcome={outcome} className={styles.sentence} />}
       <StudyState />

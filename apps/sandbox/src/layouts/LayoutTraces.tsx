@@ -1,4 +1,6 @@
 import type { Recording } from "@secondline/engine";
+import { sayLayouts } from "@secondline/words/page/layouts";
+import { LETTERS } from "@secondline/workbench";
 import { memo, useCallback, useMemo, useState } from "react";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { Choice } from "../design/Choice.tsx";
@@ -23,7 +25,6 @@ import {
 import { quantity } from "../words.ts";
 import styles from "./LayoutTraces.module.css";
 import { LOOKS } from "./layoutLook.ts";
-import { LETTERS } from "./layouts.ts";
 import { COMPARED, type ComparedId, layoutPyramid, layoutTraceData } from "./layoutTraceData.ts";
 
 interface Props {
@@ -41,10 +42,16 @@ export const LayoutTraces = memo(function LayoutTraces({ clock, recordings, wide
   const { ref, size } = useFrameSize<HTMLDivElement>();
   const label = COMPARED.find(({ id }) => id === trace)!.label;
   return (
-    <section className={styles.traces} aria-label="Force over time, all layouts">
+    <section className={styles.traces} aria-label={sayLayouts("layoutTraces.forceOfAll")}>
       <div className={styles.head}>
-        <h3 className={styles.title}>Force over time</h3>
-        <Choice<ComparedId> compact label="Force" value={trace} options={OPTIONS} onChange={setTrace} />
+        <h3 className={styles.title}>{sayLayouts("layoutTraces.forceOverTime")}</h3>
+        <Choice<ComparedId>
+          compact
+          label={sayLayouts("layoutTraces.force")}
+          value={trace}
+          options={OPTIONS}
+          onChange={setTrace}
+        />
         <p className={styles.sentence}>{peakSentence(recordings, trace)}</p>
       </div>
       <div ref={ref} className={styles.figure}>
@@ -183,5 +190,7 @@ function peakSentence(recordings: readonly (Recording | undefined)[], trace: Com
     const peak = recording && layoutPyramid(recording, trace) && recording.peaks[trace].cfc60;
     return peak === undefined ? [] : [`${LETTERS[i]} ${quantity.load(peak)}`];
   });
-  return peaks.length === 0 ? "Nothing pulls on it in this what-if." : `Hardest: ${listed(peaks)}.`;
+  return peaks.length === 0
+    ? sayLayouts("layoutTraces.nothingPullsWhat")
+    : sayLayouts("layoutTraces.hardest", { peaks: listed(peaks) });
 }

@@ -1,16 +1,17 @@
 import type { Recording } from "@secondline/engine";
+import { sayLayouts } from "@secondline/words/page/layouts";
+import { type Layout, LETTERS, MOST_LAYOUTS, outcomeOf, writtenLayout } from "@secondline/workbench";
 import { useEffect, useMemo, useRef, useState } from "react";
 import type { Booted } from "../boot.ts";
 import { createPlaybackClock, type PlaybackClock } from "../clock/playbackClock.ts";
 import { Choice } from "../design/Choice.tsx";
 import type { Theme } from "../design/palette.ts";
-import { rigName } from "../files/autosave.ts";
-import { tellKnown } from "../knownFromWear.ts";
-import { useReducedMotion } from "../page/useMedia.ts";
+import { useReducedMotion } from "../design/useMedia.ts";
 import { Question } from "../question/Question.tsx";
+import { rigName } from "../state/rigName.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
-import { outcomeOf } from "../state/verdictOf.ts";
 import { CautionFoot } from "../verdict/CautionFoot.tsx";
+import { tellKnown } from "../wearInHand/knownFromWear.ts";
 import { words } from "../words.ts";
 import { AddLayout } from "./AddLayout.tsx";
 import { DifferenceTable } from "./DifferenceTable.tsx";
@@ -20,7 +21,6 @@ import { LayoutFrontier } from "./LayoutFrontier.tsx";
 import styles from "./LayoutsView.module.css";
 import { LayoutTraces } from "./LayoutTraces.tsx";
 import { layoutCautions } from "./layoutCautions.ts";
-import { type Layout, LETTERS, MOST_LAYOUTS, writtenLayout } from "./layouts.ts";
 import { PlayStrip } from "./PlayStrip.tsx";
 import { layoutsOf, useEach, useLayoutList } from "./useLayouts.ts";
 
@@ -31,8 +31,8 @@ interface Props {
 }
 type Frame = "event" | "overview";
 const FRAMES = [
-  { value: "event", label: "Close to the fall" },
-  { value: "overview", label: "The whole line" },
+  { value: "event", label: sayLayouts("layoutsView.closeFall") },
+  { value: "overview", label: sayLayouts("layoutsView.wholeLine") },
 ] as const;
 
 /** Two to four layouts with the same what-if: pictures and traces that share one clock, and what differs, in a table. */
@@ -56,19 +56,32 @@ export function LayoutsView({ booted, theme, wide }: Props) {
     const copy = layouts.add(writtenLayout(layout.sandbox));
     if (!copy) return;
     setEditing(copy.id);
-    announce(`Layout ${LETTERS[list.length]} is a copy. Change it in the rig sheet.`);
+    announce(sayLayouts("layoutsView.layoutCopyChange", { letter: LETTERS[list.length]! }));
   }
   function remove(layout: Layout): void {
-    const name = `Layout ${LETTERS[list.indexOf(layout)]}, ${rigName(writtenLayout(layout.sandbox).document)},`;
+    const name = sayLayouts("layoutsView.layout", {
+      letter: LETTERS[list.indexOf(layout)]!,
+      rigName: rigName(writtenLayout(layout.sandbox).document),
+    });
     const bringBack = layouts.remove(layout.id);
     if (bringBack)
-      tell({ tone: "word", text: `${name} was taken away.`, action: { label: "Bring it back", run: bringBack } });
+      tell({
+        tone: "word",
+        text: sayLayouts("layoutsView.takenAway", { name }),
+        action: { label: sayLayouts("layoutsView.bringBack"), run: bringBack },
+      });
   }
   const bar = (
     <div className={styles.bar}>
       <Question />
       <div className={styles.tools}>
-        <Choice<Frame> compact label="View" value={frame} options={FRAMES} onChange={setFrame} />
+        <Choice<Frame>
+          compact
+          label={sayLayouts("layoutsView.view")}
+          value={frame}
+          options={FRAMES}
+          onChange={setFrame}
+        />
         {list.length > 1 && !full && (
           <AddLayout list={list} onDuplicate={duplicate} onAdd={layouts.add} read={booted.read} />
         )}
@@ -99,7 +112,7 @@ export function LayoutsView({ booted, theme, wide }: Props) {
         <main className={styles.main}>
           {wide && bar}
           <div className={styles.scroll}>
-            <h2 className="visually-hidden">Layouts side by side</h2>
+            <h2 className="visually-hidden">{sayLayouts("layoutsView.layoutsSideSide")}</h2>
             {!wide && bar}
             <div className={styles.columns} style={{ "--count": Math.max(list.length, 2) } as React.CSSProperties}>
               {list.map((layout, i) => (
@@ -165,8 +178,7 @@ function useAnnouncedResults(list: readonly Layout[]): void {
   ).includes(true);
   const was = useRef(busy);
   useEffect(() => {
-    if (was.current && !busy && list.length > 1)
-      announce("All layouts are computed. The table of differences is up to date.");
+    if (was.current && !busy && list.length > 1) announce(sayLayouts("layoutsView.allLayoutsComputed"));
     was.current = busy;
   }, [busy, list, announce]);
 }

@@ -1,9 +1,10 @@
+import { sayLayouts } from "@secondline/words/page/layouts";
 import { type PlaybackClock, SPEEDS, type Speed } from "../clock/playbackClock.ts";
 import { useClock } from "../clock/useClock.ts";
 import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
 import { RangeSlider } from "../design/RangeSlider.tsx";
-import { useClockKeys } from "../page/useClockKeys.ts";
+import { useClockKeys } from "../time/useClockKeys.ts";
 import { quantity } from "../words.ts";
 import styles from "./PlayStrip.module.css";
 
@@ -11,7 +12,7 @@ import styles from "./PlayStrip.module.css";
 const FOLLOW = 50;
 const SPEED_OPTIONS = SPEEDS.map((speed) => ({
   value: String(speed),
-  label: speed === 1 ? "1× speed" : `1/${Math.round(1 / speed)} speed`,
+  label: sayLayouts("playStrip.speedOf", { speed, share: Math.round(1 / speed) }),
 }));
 
 /** Play, pause, scrub and speed in one line, for views where several pictures or a single one share a clock. */
@@ -22,18 +23,18 @@ export function PlayStrip({ clock }: { clock: PlaybackClock }) {
   const duration = useClock(clock, (state) => state.duration);
   const time = useClock(clock, (state) => state.time, FOLLOW);
   return (
-    <section className={styles.strip} aria-label="Playback" data-playback>
+    <section className={styles.strip} aria-label={sayLayouts("playStrip.playback")} data-playback>
       <Button
         tone="filled"
         icon={playing ? "pause" : "play"}
         iconOnly
-        label={playing ? "Pause" : "Play"}
+        label={playing ? sayLayouts("playStrip.pause") : sayLayouts("playStrip.play")}
         disabled={duration === 0}
         onClick={clock.toggle}
       />
       <div className={styles.scrub}>
         <RangeSlider
-          label="Time in the run"
+          label={sayLayouts("playStrip.timeRun")}
           value={time}
           min={0}
           max={Math.max(duration, 0.01)}
@@ -48,7 +49,7 @@ export function PlayStrip({ clock }: { clock: PlaybackClock }) {
       <span className={styles.time}>{quantity.seconds(time)}</span>
       <Choice<string>
         compact
-        label="Speed"
+        label={sayLayouts("playStrip.speed")}
         value={String(speed)}
         options={SPEED_OPTIONS}
         onChange={(value) => clock.setSpeed(SPEEDS.find((known) => String(known) === value) ?? (speed as Speed))}

@@ -9,6 +9,7 @@ import {
   type WhatIfOutcome,
 } from "@secondline/scenarios";
 import { englishCompareWords as compareWords } from "@secondline/words/compare";
+import { sayLayouts } from "@secondline/words/page/layouts";
 import { quantity, words } from "../words.ts";
 
 export interface TableRow {
@@ -50,26 +51,26 @@ export function fallRows(rigs: readonly Rig[], runs: readonly WhatIfOutcome[]): 
   return [
     {
       id: "fate",
-      label: "How it ends",
+      label: sayLayouts("differences.howEnds"),
       cells: runs.map((one, i) => (one.ok ? words.fate(rigs[i]!, one) : words.trouble(rigs[i]!, one.trouble))),
       changes: runs.map(() => ""),
       kindest: [],
     },
-    row("drop", "Drop", "drop", ({ drop }) => drop),
-    row("harness", "Hardest pull on the harness", "load", ({ peaks }) => peaks?.leash),
+    row("drop", sayLayouts("differences.drop"), "drop", ({ drop }) => drop),
+    row("harness", sayLayouts("differences.hardestPullHarness"), "load", ({ peaks }) => peaks?.leash),
     row(
       "main",
-      "Hardest pull of the main line at an anchor",
+      sayLayouts("differences.hardestPullMain"),
       "load",
       ({ peaks }) => peaks && Math.max(peaks.mainA, peaks.mainB),
     ),
     row(
       "backup",
-      "Hardest pull of the backup at an anchor",
+      sayLayouts("differences.hardestPullBackup"),
       "load",
       ({ peaks }) => peaks && Math.max(peaks.backupA, peaks.backupB),
     ),
-    row("feet", "Height left under the feet", "height", ({ feetClearance }) =>
+    row("feet", sayLayouts("differences.heightLeftUnder"), "height", ({ feetClearance }) =>
       feetClearance === undefined ? undefined : Math.max(0, feetClearance),
     ),
   ];
@@ -96,7 +97,7 @@ export function differencesTold(rig: Rig, first: Outcome, other: Outcome): reado
     .slice(0, MOST_TOLD)
     .map((row) => {
       const { label, text } = comparisonFigure(rig, row);
-      return `${label}: ${text(1)} instead of ${text(0)}.`;
+      return sayLayouts("differences.instead", { label, now: text(1), before: text(0) });
     });
 }
 const MOST_TOLD = 4;

@@ -1,6 +1,7 @@
 /** What differs between two rig documents, entry by entry, in the words of the rig sheet. */
-import { type Field, fieldAt, GENERIC_STOCKS, groupName, isGroup, parseQuantity, valueAt } from "@secondline/rig";
-import type { WrittenRig } from "../state/types.ts";
+import { type Field, GENERIC_STOCKS, isGroup, parseQuantity, valueAt } from "@secondline/rig";
+import { spokenField, spokenGroup } from "@secondline/words/fields";
+import type { WrittenRig } from "@secondline/workbench";
 
 export interface LayoutChange {
   readonly path: string;
@@ -51,7 +52,7 @@ function lengthAt(document: WrittenRig, path: string): number | undefined {
 /** Equal as numbers, however they are typed: 2 kN is 2000 N. */
 function same(path: string, before: unknown, after: unknown): boolean {
   if (Object.is(before, after)) return true;
-  const field = fieldAt(path);
+  const field = spokenField(path);
   if (field?.kind !== "quantity") return JSON.stringify(before) === JSON.stringify(after);
   const [a, b] = [before, after].map((value) => parseQuantity(value ?? field.fallback, field.dimension));
   return a?.ok === true && b?.ok === true && a.value === b.value;
@@ -63,11 +64,11 @@ function labelOf(path: string, isOnly: (list: string) => boolean): string {
   const names = steps.flatMap((_, i) => {
     const here = steps.slice(0, i + 1).join(".");
     const [list, item] = /^(.*)\[(\d+)\]$/.exec(here)?.slice(1) ?? [];
-    if (list !== undefined) return isOnly(list) ? [] : [`${groupName(list)?.replace(/s$/, "")} ${Number(item) + 1}`];
-    const name = groupName(here);
+    if (list !== undefined) return isOnly(list) ? [] : [`${spokenGroup(list)?.replace(/s$/, "")} ${Number(item) + 1}`];
+    const name = spokenGroup(here);
     return name === undefined || name === "Condition" ? [] : [name];
   });
-  const field = fieldAt(path);
+  const field = spokenField(path);
   const all = [...names, ...(field ? [field.label] : [])];
   return all.map((name, i) => (i === 0 ? name : lowered(name))).join(", ") || path;
 }
@@ -76,10 +77,10 @@ function labelOf(path: string, isOnly: (list: string) => boolean): string {
 const lowered = (name: string) => name.charAt(0).toLowerCase() + name.slice(1);
 
 function valueWords(path: string, value: unknown): string {
-  if (value === undefined) return fallbackWords(fieldAt(path));
+  if (value === undefined) return fallbackWords(spokenField(path));
   if (Array.isArray(value)) return value.length === 0 ? NONE : `${value.length}`;
   if (isGroup(value)) return groupWords(value);
-  const field = fieldAt(path);
+  const field = spokenField(path);
   if (field?.kind === "choice") return field.options.find((one) => one.value === value)?.label ?? String(value);
   if (field?.kind === "stock") return GENERIC_STOCKS.get(String(value))?.name ?? String(value);
   if (field?.kind === "flag") return value === true ? "yes" : "no";

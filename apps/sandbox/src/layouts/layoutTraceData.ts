@@ -1,15 +1,24 @@
 /** One trace of every layout on shared axes, made of the time strip's grid and pyramids. */
 import type { Recording } from "@secondline/engine";
-import type { PlotData, Pyramid } from "../time/index.ts";
-import { loadedTraces, plotGrid, type TimeRange, type TraceId, traceSet, valuesOn } from "../time/index.ts";
+import { sayLayouts } from "@secondline/words/page/layouts";
+import {
+  loadedTraces,
+  type PlotData,
+  type Pyramid,
+  plotGrid,
+  type TimeRange,
+  type TraceId,
+  traceSet,
+  valuesOn,
+} from "../time/index.ts";
 
 /** Traces that layouts can be compared in, in the order of the load's way. */
 export const COMPARED = [
-  { id: "leash", label: "The leash, on your harness" },
-  { id: "mainA", label: "The main line at A" },
-  { id: "mainB", label: "The main line at B" },
-  { id: "backupA", label: "The backup at A" },
-  { id: "backupB", label: "The backup at B" },
+  { id: "leash", label: sayLayouts("layoutTraceData.leashYourHarness") },
+  { id: "mainA", label: sayLayouts("layoutTraceData.mainLineA") },
+  { id: "mainB", label: sayLayouts("layoutTraceData.mainLineB") },
+  { id: "backupA", label: sayLayouts("layoutTraceData.backupA") },
+  { id: "backupB", label: sayLayouts("layoutTraceData.backupB") },
 ] as const satisfies readonly { readonly id: TraceId; readonly label: string }[];
 export type ComparedId = (typeof COMPARED)[number]["id"];
 

@@ -1,14 +1,22 @@
+import { sayLayouts } from "@secondline/words/page/layouts";
+import {
+  createLayouts,
+  keepLayouts,
+  type Layout,
+  type Layouts,
+  readKeptLayouts,
+  type Sandbox,
+  type SandboxState,
+  type Services,
+  type Shelf,
+} from "@secondline/workbench";
 import { useCallback, useRef, useSyncExternalStore } from "react";
 import { useStore } from "zustand";
 import type { Booted } from "../boot.ts";
+import { deviceShelf } from "../device/shelf.ts";
 import { pageServices } from "../state/pageServices.ts";
-import type { Sandbox } from "../state/sandbox.ts";
-import { deviceShelf, type Shelf } from "../state/shelf.ts";
-import type { SandboxState, Services } from "../state/types.ts";
 import { pageRunner } from "../worker/runner.ts";
 import { sideRunner } from "../worker/sideRunner.ts";
-import { keepLayouts, readKeptLayouts } from "./keptLayouts.ts";
-import { createLayouts, type Layout, type Layouts } from "./layouts.ts";
 
 /** A pause in the changes after which they are written [ms]. */
 const SETTLE = 400;
@@ -24,7 +32,7 @@ export function layoutsOf({ sandbox, read, kept }: Booted): Layouts {
   if (found.lost > 0) {
     sandbox.actions.tell({
       tone: "fault",
-      text: "Some layouts kept on this device cannot be read by this version. They were set aside, not thrown away.",
+      text: sayLayouts("useLayouts.someLayoutsKept"),
     });
   }
   const layouts = createLayouts(sandbox, services, found.layouts);
@@ -57,7 +65,7 @@ function keepChanges(layouts: Layouts, shelf: Shelf, { actions }: Sandbox): void
       const message = error instanceof Error ? error.message : String(error);
       // Told once, not with every letter.
       if (!trouble) {
-        actions.tell({ tone: "fault", text: `The layouts could not be kept on this device: ${message}.` });
+        actions.tell({ tone: "fault", text: sayLayouts("useLayouts.layoutsCouldNot", { message }) });
       }
       trouble = true;
     }

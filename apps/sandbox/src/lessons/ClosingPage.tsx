@@ -1,5 +1,5 @@
 import { Button } from "../design/Button.tsx";
-import { download } from "../files/download.ts";
+import { download } from "../device/download.ts";
 import { aloud, fixedText, halfWithin, spokenTry, type Tried, triedIn } from "./aloud.ts";
 import styles from "./ClosingPage.module.css";
 import type { Kept } from "./kept.ts";

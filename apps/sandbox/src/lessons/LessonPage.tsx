@@ -1,6 +1,6 @@
+import type { ReadRig } from "@secondline/workbench";
 import { Button } from "../design/Button.tsx";
 import type { Theme } from "../design/palette.ts";
-import type { ReadRig } from "../state/types.ts";
 import { givenFacts } from "./facts.ts";
 import type { Try } from "./kept.ts";
 import styles from "./LessonPage.module.css";

@@ -1,14 +1,14 @@
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import type { Theme } from "../design/palette.ts";
+import { useReducedMotion } from "../design/useMedia.ts";
 import { PlayStrip } from "../layouts/PlayStrip.tsx";
-import { useReducedMotion } from "../page/useMedia.ts";
 import { SceneView } from "../scene/index.ts";
 import { AlongRibbon } from "./AlongRibbon.tsx";
 import { ClassTraces } from "./ClassTraces.tsx";
-import type { LessonWork } from "./computeLesson.ts";
 import type { LessonRun } from "./facts.ts";
 import styles from "./LessonPage.module.css";
 import { ScenePointer } from "./ScenePointer.tsx";
+import type { LessonJob } from "./useLessonRun.ts";
 import { say } from "./words.ts";
 
 type Which = "before" | "after";
@@ -18,7 +18,7 @@ interface Props {
   wide: boolean;
   before: LessonRun | undefined;
   after: LessonRun | undefined;
-  failed: LessonWork;
+  failed: LessonJob;
   shown: Which;
   show: (which: Which) => void;
   inClass: boolean;

@@ -2,7 +2,7 @@ import { useCallback, useEffect, useState } from "react";
 import type { Booted } from "../boot.ts";
 import { Button } from "../design/Button.tsx";
 import type { Theme } from "../design/palette.ts";
-import { deviceShelf } from "../state/shelf.ts";
+import { deviceShelf } from "../device/shelf.ts";
 import { useActions } from "../state/useSandbox.ts";
 import { CautionFoot } from "../verdict/CautionFoot.tsx";
 import { words } from "../words.ts";

@@ -1,11 +1,11 @@
 import { Button } from "../design/Button.tsx";
 import { Meter } from "../design/Meter.tsx";
-import type { LessonWork } from "./computeLesson.ts";
 import styles from "./LessonPage.module.css";
+import type { LessonJob } from "./useLessonRun.ts";
 import { say } from "./words.ts";
 
 interface WorkProps {
-  work: LessonWork;
+  work: LessonJob;
   doing: string;
   stop: () => void;
   retry: () => unknown;
@@ -16,7 +16,7 @@ export function WorkState({ work, doing, stop, retry }: WorkProps) {
   if (work.kind === "busy") {
     return (
       <div className={styles.busy}>
-        <Meter done={work.done} doing={doing} />
+        <Meter done={work.progress.done} doing={doing} />
         <Button icon="stop" label={say("lesson.stop")} onClick={stop} />
       </div>
     );

@@ -1,9 +1,10 @@
 /** What was predicted and what came of it, as plain text to read aloud and to hand out. Numbers are those of the runs that were made. */
+import { isFixed } from "@secondline/words/page/lessons";
 import { judgement } from "./judge.ts";
 import type { Kept, Try } from "./kept.ts";
 import { LESSONS, type Lesson } from "./lessons.ts";
 import { resultWords, saidWords } from "./quantity.ts";
-import { say, WORDS, type WordKey } from "./words.ts";
+import { say, type WordKey } from "./words.ts";
 
 /** A lesson with the learner's last try. */
 export interface Tried {
@@ -28,7 +29,7 @@ export function halfWithin(tried: readonly Tried[]): number | undefined {
 
 /** A text of a lesson that needs no number of a run; undefined where it does. */
 export function fixedText(key: WordKey): string | undefined {
-  return WORDS[key].includes("{") ? undefined : say(key);
+  return isFixed(key) ? say(key) : undefined;
 }
 
 export function spokenTry({ lesson, last }: Tried): string {

@@ -2,17 +2,10 @@
 import type { OrdersService, RunnerService } from "@secondline/runner";
 import { allSweptRigs, assessRig, readKnob, Sampler, SEED, type WhatIf } from "@secondline/scenarios";
 import { howFarWords } from "@secondline/words/howFar";
-import type { ReadRig, WrittenRig } from "../state/types.ts";
+import type { ReadRig, TaskAnswer, WrittenRig } from "@secondline/workbench";
 import { words } from "../words.ts";
 import type { LessonRun } from "./facts.ts";
 import type { LessonSweep } from "./lessons.ts";
-
-export type LessonWork =
-  | { readonly kind: "idle" }
-  | { readonly kind: "busy"; readonly done: number }
-  | { readonly kind: "stopped" }
-  | { readonly kind: "failed"; readonly message: string }
-  | { readonly kind: "done"; readonly run: LessonRun };
 
 export interface LessonServices {
   readonly runner: Pick<RunnerService, "run" | "study" | "sweep" | "cancel"> & Pick<OrdersService, "orders">;
@@ -38,11 +31,11 @@ export async function computeLesson(
   question: LessonQuestion,
   services: LessonServices,
   onProgress: (done: number) => void = () => undefined,
-): Promise<LessonWork> {
+): Promise<TaskAnswer<LessonRun>> {
   const { document, whatIf, times = 0, sweep: range } = question;
   const { runner, read } = services;
   const reading = read(document);
-  if (!reading.ok) return { kind: "failed", message: reading.issues.map(({ message }) => message).join(" ") };
+  if (!reading.ok) return failed(reading.issues.map(({ message }) => message).join(" "));
   const assessed = assessRig(reading.rig);
   let trouble = "";
   const share = times > 0 || range ? ONCE_SHARE : 1;
@@ -50,7 +43,7 @@ export async function computeLesson(
     const fall = await runner.run({ id: `${id}.fall`, assessed, whatIf, accuracy }, ({ done }) =>
       onProgress((share * done) / 2),
     );
-    if (!fall.ok) return notDone(fall);
+    if (!fall.ok) return fall;
     const { outcome, recording } = fall.value;
     if (!outcome.ok || !recording) {
       trouble = words.trouble(assessed.rig, outcome.trouble);
@@ -59,13 +52,13 @@ export async function computeLesson(
     const parts = await runner.study({ id: `${id}.parts`, assessed, whatIfs: [whatIf], accuracy }, ({ done }) =>
       onProgress(share * (0.5 + done / 2)),
     );
-    if (!parts.ok) return notDone(parts);
+    if (!parts.ok) return parts;
     const once = { assessed, outcome, recording, study: parts.value.outcome };
     const rest = (done: number) => onProgress(share + (1 - share) * done);
     if (range) return sweptRun(once, { id, document, whatIf, sweep: range }, runner, rest);
-    return times > 0 ? manyTimes(once, { id, whatIf, times }, runner, rest) : { kind: "done", run: once };
+    return times > 0 ? manyTimes(once, { id, whatIf, times }, runner, rest) : { ok: true, value: once };
   }
-  return { kind: "failed", message: trouble };
+  return failed(trouble);
 }
 
 /** The same fall again and again, each drawn by chance. */
@@ -74,14 +67,14 @@ async function manyTimes(
   { id, whatIf, times }: { readonly id: string; readonly whatIf: WhatIf; readonly times: number },
   runner: LessonServices["runner"],
   onProgress: (done: number) => void,
-): Promise<LessonWork> {
+): Promise<TaskAnswer<LessonRun>> {
   const { assessed } = once;
   const orders = new Sampler(assessed.rig, { seed: SEED })
     .draws(whatIf, 0, times)
     .map(({ draw }) => ({ assessed, order: { event: whatIf, draw, accuracy: once.study.accuracy } }));
   const many = await runner.orders({ id: `${id}.many`, orders }, ({ done }) => onProgress(done));
-  if (!many.ok) return notDone(many);
-  return { kind: "done", run: { ...once, many: many.value.flatMap((run) => (run.ok ? [run.peaks.leash] : [])) } };
+  if (!many.ok) return many;
+  return { ok: true, value: { ...once, many: many.value.flatMap((run) => (run.ok ? [run.peaks.leash] : [])) } };
 }
 
 interface SweptQuestion {
@@ -97,16 +90,16 @@ async function sweptRun(
   { id, document, whatIf, sweep: { over, points, limit } }: SweptQuestion,
   runner: LessonServices["runner"],
   onProgress: (done: number) => void,
-): Promise<LessonWork> {
+): Promise<TaskAnswer<LessonRun>> {
   const knob = readKnob(over, { rig: once.assessed.rig, document, dated: false });
-  if (!knob.ok) return { kind: "failed", message: knob.fault.text };
+  if (!knob.ok) return failed(knob.fault.text);
   const knobs = [knob.knob];
   const rigs = allSweptRigs({ document, known: {}, knobs, counts: [points] });
   const options = { what: { kind: "drop" }, accuracy: once.study.accuracy, whatIfs: [whatIf], limit } as const;
   const answer = await runner.sweep({ id: `${id}.many`, knobs, ...rigs, options }, ({ done }) => onProgress(done));
-  if (!answer.ok) return notDone(answer);
-  if (answer.value.kind !== "swept") return { kind: "failed", message: howFarWords.say("fault.nothing.other") };
-  return { kind: "done", run: { ...once, swept: answer.value.swept } };
+  if (!answer.ok) return answer;
+  if (answer.value.kind !== "swept") return failed(howFarWords.say("fault.nothing.other"));
+  return { ok: true, value: { ...once, swept: answer.value.swept } };
 }
 
 /** About the share of the time that the one fall takes of one and thirty [-]. */
@@ -115,6 +108,4 @@ const ONCE_SHARE = 0.1;
 /** A run whose numbers cannot be trusted is made again on a finer mesh before it is given up. */
 const ACCURACIES = ["quick", "standard"] as const;
 
-function notDone({ reason, message }: { reason: "cancelled" | "failed"; message: string }): LessonWork {
-  return reason === "cancelled" ? { kind: "stopped" } : { kind: "failed", message };
-}
+const failed = (message: string) => ({ ok: false, reason: "failed", message }) as const;

@@ -1,4 +1,5 @@
 /** Numbers of the two runs of a lesson, as its texts name them. */
+
 import type { Recording } from "@secondline/engine";
 import type { PartId } from "@secondline/rig";
 import type {
@@ -10,6 +11,7 @@ import type {
   Swept,
   WhatIfOutcome,
 } from "@secondline/scenarios";
+import { broughtIn } from "@secondline/words";
 import { quantity, words } from "../words.ts";
 import { HEIGHT } from "./rigs.ts";
 
@@ -79,8 +81,8 @@ export function allFacts(before: LessonRun, after: LessonRun): Facts {
     ...manyFacts(after),
     ...breakFacts(after),
     ...sweepFacts(after),
-    ...(knot ? { knotBasis: `${knot.basis.kind}, ${knot.basis.note}` } : {}),
-    ...(mark ? { markBasis: `${mark.basis.kind}, ${mark.basis.note}` } : {}),
+    ...(knot ? { knotBasis: `${broughtIn(knot.basis.kind)}, ${broughtIn(knot.basis.note)}` } : {}),
+    ...(mark ? { markBasis: `${broughtIn(mark.basis.kind)}, ${broughtIn(mark.basis.note)}` } : {}),
   };
 }
 

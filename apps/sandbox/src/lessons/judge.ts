@@ -1,4 +1,5 @@
 /** A prediction beside the run's number, in words. Both in the same unit. */
+import { quantity } from "../words.ts";
 import { say } from "./words.ts";
 
 /** Nearer than this is close: the simulation itself is not surer [-]. */
@@ -10,6 +11,6 @@ export function judgement(predicted: number, result: number, resultWords: string
   const off = Math.abs(ratio - 1);
   if (off < 0.005) return say("judge.exact");
   if (off < CLOSE) return say("judge.close", { percent: `${Math.max(1, Math.round(off * 100))} %` });
-  if (ratio > 1) return say("judge.more", { ratio: ratio < 10 ? ratio.toFixed(1) : String(Math.round(ratio)) });
+  if (ratio > 1) return say("judge.more", { ratio: quantity.rounded(ratio, ratio < 10 ? 1 : 0, "nearest") });
   return say("judge.less", { percent: `${Math.round(ratio * 100)} %` });
 }

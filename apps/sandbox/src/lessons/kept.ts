@@ -1,6 +1,7 @@
 /** Predictions and results, kept on this device: every try, the last one last. */
 import { readJson } from "@secondline/rig";
-import { type Shelf, setAside } from "../state/shelf.ts";
+import { sayLessons } from "@secondline/words/page/lessons";
+import { type Shelf, setAside } from "@secondline/workbench";
 import { LESSON_IDS, type LessonId } from "./lessons.ts";
 
 export interface Try {
@@ -19,7 +20,7 @@ export type Kept = Readonly<Partial<Record<LessonId, readonly Try[]>>>;
 const KEY = "secondline.lessons";
 /** What lessons were called before they had their present name. */
 const BEFORE: Readonly<Partial<Record<LessonId, string>>> = { clampMark: "trace" };
-const FORMAT = { noun: "a record of lessons", longest: 1_000_000 };
+const FORMAT = { noun: sayLessons("kept.recordLessons"), longest: 1_000_000 };
 const MOST_TRIES = 20;
 const LONGEST_REASON = 400;
 

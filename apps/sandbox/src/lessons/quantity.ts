@@ -4,7 +4,7 @@ import type { Scale } from "./lessons.ts";
 
 /** A number of the learner's own, as it was chosen: nobody's load or strength, so nothing is rounded. */
 export function saidWords(value: number, { unit }: Scale): string {
-  return `${Number(value.toFixed(1))} ${unit === "kmh" ? "km/h" : unit}`;
+  return `${quantity.number(Number(value.toFixed(1)))} ${unit === "kmh" ? "km/h" : unit}`;
 }
 
 /** A result in the scale's own unit, as the sentences beside it write it. */

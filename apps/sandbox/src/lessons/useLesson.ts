@@ -1,5 +1,5 @@
+import type { ReadRig } from "@secondline/workbench";
 import { useEffect, useRef, useState } from "react";
-import type { ReadRig } from "../state/types.ts";
 import { useActions } from "../state/useSandbox.ts";
 import { pageRunner } from "../worker/runner.ts";
 import { judgement } from "./judge.ts";
@@ -38,8 +38,8 @@ export function useLesson(lesson: Lesson, read: ReadRig, onTry: (one: Try) => vo
     before,
     after,
     guess,
-    given: before.work.kind === "done" ? before.work.run : undefined,
-    result: guess && after.work.kind === "done" ? after.work.run : undefined,
+    given: before.work.kind === "done" ? before.work.value : undefined,
+    result: guess && after.work.kind === "done" ? after.work.value : undefined,
     run,
     again: () => setGuess(undefined),
   };

@@ -1,6 +1,6 @@
 import { useEffect, useState } from "react";
 import { createPlaybackClock } from "../clock/playbackClock.ts";
-import { useReducedMotion } from "../page/useMedia.ts";
+import { useReducedMotion } from "../design/useMedia.ts";
 import type { LessonRun } from "./facts.ts";
 
 /** A clock of the lesson's own: the run on show plays from its start, or stands at its lowest point under reduced motion. */

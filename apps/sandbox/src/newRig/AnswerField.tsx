@@ -1,4 +1,5 @@
-import { fieldAt, stocksIn } from "@secondline/rig";
+import { stocksIn } from "@secondline/rig";
+import { spokenField } from "@secondline/words/fields";
 import { newRigWords } from "@secondline/words/newRig";
 import { ANSWERS, type AnswerId, answerOf, SHAPES } from "@secondline/workbench";
 import { Button } from "../design/Button.tsx";
@@ -69,7 +70,7 @@ export function AnswerField({ id, desk, confirmed }: Props) {
 
 function isStock(id: AnswerId): boolean {
   const answer = ANSWERS[id];
-  return answer.kind === "field" && fieldAt(answer.field)?.kind === "stock";
+  return answer.kind === "field" && spokenField(answer.field)?.kind === "stock";
 }
 
 interface Option {
@@ -88,6 +89,6 @@ function optionsOf(id: AnswerId): readonly Option[] | undefined {
   }
   if (answer.kind === "shape") return SHAPES.map((shape) => ({ value: shape, label: say(`shape.${shape}`) }));
   if (answer.kind !== "field") return undefined;
-  const field = fieldAt(answer.field);
+  const field = spokenField(answer.field);
   return field?.kind === "choice" ? field.options : undefined;
 }

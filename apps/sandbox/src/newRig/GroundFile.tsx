@@ -2,7 +2,7 @@ import { newRigWords } from "@secondline/words/newRig";
 import { type LengthUnit, type ReachDoubt, reachDoubt, readProfile } from "@secondline/workbench";
 import { useState } from "react";
 import { Button } from "../design/Button.tsx";
-import { chooseFile } from "../files/chooseFile.ts";
+import { chooseFile } from "../device/chooseFile.ts";
 import styles from "./newRig.module.css";
 
 const { say } = newRigWords;

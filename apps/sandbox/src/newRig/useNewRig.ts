@@ -2,20 +2,25 @@ import { newRigWords } from "@secondline/words/newRig";
 import {
   type AnswerId,
   type Answers,
+  closeGroup,
+  keepAnswers,
+  keptAnswers,
   type NewRig,
   type QuestionId,
+  record,
   rigFrom,
   type Side,
   sideOf,
+  startHistory,
+  undo,
   withAnswer,
   withDrawnConnections,
   withDrawnGround,
 } from "@secondline/workbench";
 import { useMemo, useRef, useState } from "react";
+import { deviceShelf } from "../device/shelf.ts";
 import type { SideHost } from "../side/sideDesk.ts";
-import { deviceShelf } from "../state/shelf.ts";
 import { useActions } from "../state/useSandbox.ts";
-import { keepAnswers, keptAnswers } from "./keptAnswers.ts";
 
 export interface NewRigDesk {
   readonly answers: Answers;
@@ -32,32 +37,23 @@ export interface NewRigDesk {
   readonly undo: (() => void) | undefined;
 }
 
-/** The answers before each move in the sketch; moves of one group are one. */
-interface Moves {
-  readonly before: readonly Answers[];
-  readonly group: string | undefined;
-}
-const NO_MOVES: Moves = { before: [], group: undefined };
-/** More moves than anybody takes back; the oldest go first. */
-const DEPTH = 100;
+/** Steps back are moves in the sketch; what is answered otherwise begins anew. */
+const begun = (answers: Answers) => startHistory({ answers });
 
 /** The answers so far and the rig that follows; kept on this device with every change. */
 export function useNewRig(): NewRigDesk {
   const { tell } = useActions();
-  const [answers, setAnswers] = useState(() => keptAnswers(deviceShelf()));
-  const [moves, setMoves] = useState(NO_MOVES);
+  const [moves, setMoves] = useState(() => begun(keptAnswers(deviceShelf())));
+  const { answers } = moves.present;
   const told = useRef(false);
   const made = useMemo(() => rigFrom(answers), [answers]);
   const side = useMemo(() => sideOf(made.document), [made]);
 
-  function change(next: Answers): void {
-    setMoves(NO_MOVES);
-    put(next);
-  }
-  function put(next: Answers): void {
-    setAnswers(next);
+  const change = (next: Answers) => put(begun(next));
+  function put(next: typeof moves): void {
+    setMoves(next);
     try {
-      keepAnswers(deviceShelf(), next);
+      keepAnswers(deviceShelf(), next.present.answers);
       told.current = false;
     } catch (error) {
       const message = error instanceof Error ? error.message : String(error);
@@ -70,29 +66,24 @@ export function useNewRig(): NewRigDesk {
     change(withAnswer(answers, id, text));
   }
   function draw(next: Answers, group: string): void {
-    const joins = group !== "" && group === moves.group;
-    setMoves({ before: joins ? moves.before : [...moves.before, answers].slice(-DEPTH), group });
-    put(next);
+    put(record(moves, "", { answers: next }, group === "" ? undefined : group));
   }
-  function undo(): void {
-    put(moves.before.at(-1)!);
-    setMoves({ before: moves.before.slice(0, -1), group: undefined });
-  }
+  const takeBack = () => put(undo(moves));
+  const canUndo = moves.past.length > 0;
   const host: SideHost = {
     ground: (points, _, group) => draw(withDrawnGround(answers, points), group),
     connection: (metres, _, group) => draw(withDrawnConnections(answers, metres), group),
     takeBack(group) {
-      if (moves.group !== group || moves.before.length === 0) return false;
-      undo();
+      if (moves.openGroup !== group || !canUndo) return false;
+      takeBack();
       return true;
     },
-    done: () => setMoves((now) => (now.group === undefined ? now : { ...now, group: undefined })),
+    done: () => setMoves(closeGroup),
   };
   function confirm(question: QuestionId, right: boolean): void {
     const others = (answers.confirmed ?? []).filter((one) => one !== question);
     change({ ...answers, confirmed: right ? [...others, question] : others });
   }
-  const canUndo = moves.before.length > 0;
   const reset = () => change({});
-  return { answers, made, answer, confirm, change, reset, side, host, undo: canUndo ? undo : undefined };
+  return { answers, made, answer, confirm, change, reset, side, host, undo: canUndo ? takeBack : undefined };
 }

@@ -1,6 +1,6 @@
-import type { ShownRun } from "../state/types.ts";
+import { sayPage } from "@secondline/words/page/page";
+import { outcomeOf, type ShownRun } from "@secondline/workbench";
 import { useSandbox } from "../state/useSandbox.ts";
-import { outcomeOf } from "../state/verdictOf.ts";
 import { withoutWord } from "../verdict/VerdictHead.tsx";
 import { words } from "../words.ts";
 
@@ -21,7 +21,11 @@ export function LiveRegion() {
       <p role="status">
         {outcome &&
           word &&
-          `Verdict${outcome.search.complete ? "" : " so far"}: ${word}. ${withoutWord(words.verdict(rig, outcome), word)}`}
+          sayPage("liveRegion.verdict", {
+            soFar: outcome.search.complete ? "" : sayPage("liveRegion.soFar"),
+            word,
+            sentence: withoutWord(words.verdict(rig, outcome), word),
+          })}
       </p>
       <p role="status">{said}</p>
     </div>

@@ -1,13 +1,14 @@
+import { sayPage } from "@secondline/words/page/page";
+/** Short messages over the foot of the page; they stay until they are closed, because a fault must not vanish unread. */
+import type { Notice } from "@secondline/workbench";
 import { Button } from "../design/Button.tsx";
-import type { Notice } from "../state/types.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import styles from "./Notices.module.css";
 
-/** Short messages over the foot of the page; they stay until they are closed, because a fault must not vanish unread. */
 export function Notices() {
   const notices = useSandbox((state) => state.session.notices);
   return (
-    <section className={styles.notices} aria-label="Messages" aria-live="polite">
+    <section className={styles.notices} aria-label={sayPage("notices.messages")} aria-live="polite">
       {notices.map((notice) => (
         <NoticeSlip key={notice.id} notice={notice} />
       ))}
@@ -39,7 +40,13 @@ function NoticeSlip({ notice }: { notice: Notice }) {
           />
         )}
       </div>
-      <Button tone="quiet" icon="close" iconOnly label="Close this message" onClick={() => dismiss(notice.id)} />
+      <Button
+        tone="quiet"
+        icon="close"
+        iconOnly
+        label={sayPage("notices.closeMessage")}
+        onClick={() => dismiss(notice.id)}
+      />
     </div>
   );
 }

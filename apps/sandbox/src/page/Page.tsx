@@ -1,3 +1,4 @@
+import { sayPage } from "@secondline/words/page/page";
 import { lazy, useEffect, useState } from "react";
 import type { Booted } from "../boot.ts";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
@@ -13,13 +14,13 @@ import { LiveRegion } from "./LiveRegion.tsx";
 import { Notices } from "./Notices.tsx";
 import styles from "./Page.module.css";
 import "./print.css";
+import { useRunClock } from "../clock/useRunClock.ts";
+import { useWide } from "../design/useMedia.ts";
+import { ScenePlace } from "../inSight/ScenePlace.tsx";
+import { TimePlace } from "../inSight/TimePlace.tsx";
+import { useClockKeys } from "../time/useClockKeys.ts";
 import { PhoneSheet, type Stop } from "./PhoneSheet.tsx";
-import { ScenePlace } from "./ScenePlace.tsx";
-import { TimePlace } from "./TimePlace.tsx";
-import { useClockKeys } from "./useClockKeys.ts";
 import { useKeys } from "./useKeys.ts";
-import { useWide } from "./useMedia.ts";
-import { useRunClock } from "./useRunClock.ts";
 import { useTheme } from "./useTheme.ts";
 
 // Their code comes when they are asked for: the first load stays small.
@@ -52,7 +53,7 @@ export function Page({ booted, clock }: { booted: Booted; clock: PlaybackClock }
         <Header files={files} theme={theme} wide={wide} />
         {view === "rig" && (wide ? <WideBody {...{ clock, theme }} /> : <NarrowBody {...{ clock, theme }} />)}
         {view !== "rig" && (
-          <Later what="This view" fallback={<main className={styles.scene} aria-busy="true" />}>
+          <Later what={sayPage("page.view")} fallback={<main className={styles.scene} aria-busy="true" />}>
             {view === "layouts" ? (
               <LayoutsView {...{ booted, theme, wide }} />
             ) : view === "howFar" ? (
@@ -72,7 +73,7 @@ export function Page({ booted, clock }: { booted: Booted; clock: PlaybackClock }
       <LiveRegion />
       <Notices />
       {files.earlier !== undefined && (
-        <Later what="The list of earlier work">
+        <Later what={sayPage("page.listEarlierWork")}>
           <EarlierWork
             open={files.earlier}
             onClose={() => files.showEarlier(false)}
@@ -81,13 +82,13 @@ export function Page({ booted, clock }: { booted: Booted; clock: PlaybackClock }
           />
         </Later>
       )}
-      {over && <div className={styles.drop}>Drop the rig file to open it</div>}
+      {over && <div className={styles.drop}>{sayPage("page.dropRigFile")}</div>}
     </>
   );
 }
 
 const FirstWords = () => (
-  <Later what="What this is for">
+  <Later what={sayPage("page.what")}>
     <Welcome />
   </Later>
 );
@@ -99,9 +100,13 @@ function WideBody({ clock, theme }: { clock: PlaybackClock; theme: Theme }) {
   return (
     <>
       <div className={styles.body}>
-        <aside className={`${styles.rig} ${rigOpen ? styles.open : ""}`} aria-label="Rig sheet" inert={!rigOpen}>
+        <aside
+          className={`${styles.rig} ${rigOpen ? styles.open : ""}`}
+          aria-label={sayPage("page.rigSheet")}
+          inert={!rigOpen}
+        >
           <div className={styles.rigInner}>
-            <Later what="The rig sheet">
+            <Later what={sayPage("page.rigSheet2")}>
               <RigSheet onClose={() => look({ rigOpen: false })} />
             </Later>
           </div>
@@ -117,10 +122,10 @@ function WideBody({ clock, theme }: { clock: PlaybackClock; theme: Theme }) {
           </div>
         </main>
       </div>
-      <aside className={styles.verdict} aria-label="Verdict">
+      <aside className={styles.verdict} aria-label={sayPage("page.verdict")}>
         <VerdictColumn />
       </aside>
-      <section className={styles.time} aria-label="Time">
+      <section className={styles.time} aria-label={sayPage("page.time")}>
         <TimePlace clock={clock} theme={theme} compact={false} />
       </section>
     </>
@@ -132,7 +137,7 @@ function NarrowBody({ clock, theme }: { clock: PlaybackClock; theme: Theme }) {
   const [stop, setStop] = useState<Stop>("half");
   return (
     <>
-      <main className={styles.scene} aria-label="Scene">
+      <main className={styles.scene} aria-label={sayPage("page.scene")}>
         <ScenePlace clock={clock} theme={theme} />
       </main>
       <PhoneSheet
@@ -149,7 +154,7 @@ function NarrowBody({ clock, theme }: { clock: PlaybackClock; theme: Theme }) {
           ),
           time: <TimePlace clock={clock} theme={theme} compact />,
           rig: (
-            <Later what="The rig sheet">
+            <Later what={sayPage("page.rigSheet2")}>
               <RigSheet />
             </Later>
           ),

@@ -1,8 +1,9 @@
+import { sayPage } from "@secondline/words/page/page";
+import type { SheetPlace } from "@secondline/workbench";
 import { type KeyboardEvent, type PointerEvent, type ReactNode, useEffect, useRef, useState } from "react";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { useClock } from "../clock/useClock.ts";
 import { Icon } from "../design/icons.tsx";
-import type { Place } from "../state/types.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import styles from "./PhoneSheet.module.css";
 
@@ -13,12 +14,12 @@ interface Props {
   stop: Stop;
   onStop: (stop: Stop) => void;
   clock: PlaybackClock;
-  pages: Readonly<Record<Place, ReactNode>>;
+  pages: Readonly<Record<SheetPlace, ReactNode>>;
 }
-const PLACES: readonly { readonly place: Place; readonly label: string }[] = [
-  { place: "verdict", label: "Verdict" },
-  { place: "time", label: "Time" },
-  { place: "rig", label: "Rig" },
+const PLACES: readonly { readonly place: SheetPlace; readonly label: string }[] = [
+  { place: "verdict", label: sayPage("phoneSheet.verdict") },
+  { place: "time", label: sayPage("phoneSheet.time") },
+  { place: "rig", label: sayPage("phoneSheet.rig") },
 ];
 
 /** The lower half of a narrow screen: three pages side by side, at three heights, over a bar within the thumb's reach. */
@@ -29,7 +30,7 @@ export function PhoneSheet({ stop, onStop, clock, pages }: Props) {
   useFollowPlace(strip, place);
   return (
     <>
-      <section className={`${styles.sheet} ${styles[stop]}`} aria-label="Verdict, time and rig">
+      <section className={`${styles.sheet} ${styles[stop]}`} aria-label={sayPage("phoneSheet.verdictTimeRig")}>
         <Handle stop={stop} onStop={onStop} />
         <div
           ref={strip}
@@ -56,11 +57,11 @@ export function PhoneSheet({ stop, onStop, clock, pages }: Props) {
               if (stop === "low") onStop("half");
             }}
           >
-            This is a model of the rig, not the rig. <u>All cautions</u>
+            {sayPage("phoneSheet.modelRigNot")} <u>{sayPage("phoneSheet.allCautions")}</u>
           </button>
         )}
       </section>
-      <nav className={styles.bar} aria-label="Pages">
+      <nav className={styles.bar} aria-label={sayPage("phoneSheet.pages")}>
         {PLACES.map(({ place: page, label }) => (
           <button
             key={page}
@@ -84,14 +85,19 @@ export function PhoneSheet({ stop, onStop, clock, pages }: Props) {
 function PlayButton({ clock }: { clock: PlaybackClock }) {
   const playing = useClock(clock, (state) => state.playing);
   return (
-    <button type="button" className={styles.play} aria-label={playing ? "Pause" : "Play"} onClick={clock.toggle}>
+    <button
+      type="button"
+      className={styles.play}
+      aria-label={playing ? sayPage("phoneSheet.pause") : sayPage("phoneSheet.play")}
+      onClick={clock.toggle}
+    >
       <Icon name={playing ? "pause" : "play"} size={22} />
     </button>
   );
 }
 
 /** Brings a page into view when it is chosen elsewhere. */
-function useFollowPlace(strip: React.RefObject<HTMLDivElement | null>, place: Place) {
+function useFollowPlace(strip: React.RefObject<HTMLDivElement | null>, place: SheetPlace) {
   useEffect(() => {
     const element = strip.current;
     if (!element) return;
@@ -119,7 +125,7 @@ function Handle({ stop, onStop }: { stop: Stop; onStop: (stop: Stop) => void }) 
     <button
       type="button"
       className={styles.handle}
-      aria-label={`Height of the sheet: ${stop}. Arrow keys change it.`}
+      aria-label={sayPage(`phoneSheet.height.${stop}`)}
       onPointerDown={(event: PointerEvent) => {
         from.current = event.clientY;
         moved.current = false;

@@ -1,14 +1,15 @@
+import { sayPage } from "@secondline/words/page/page";
+import type { ViewName } from "@secondline/workbench";
 import { ActionMenu } from "../design/ActionMenu.tsx";
-import type { ViewName } from "../state/types.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import styles from "./ViewSwitch.module.css";
 
 const VIEWS: readonly { readonly view: ViewName; readonly label: string; readonly detail: string }[] = [
-  { view: "rig", label: "One rig", detail: "The fall, its forces and the verdict" },
-  { view: "layouts", label: "Layouts", detail: "Two to four rigs side by side" },
-  { view: "howFar", label: "How far", detail: "How loose, how few, how heavy it can be" },
-  { view: "wear", label: "Wear", detail: "What the webbing still holds, and until when" },
-  { view: "lessons", label: "Lessons", detail: "Predict, run, see why" },
+  { view: "rig", label: sayPage("viewSwitch.oneRig"), detail: sayPage("viewSwitch.fallForcesVerdict") },
+  { view: "layouts", label: sayPage("viewSwitch.layouts"), detail: sayPage("viewSwitch.twoFourRigs") },
+  { view: "howFar", label: sayPage("viewSwitch.howFar"), detail: sayPage("viewSwitch.howLooseHow") },
+  { view: "wear", label: sayPage("viewSwitch.wear"), detail: sayPage("viewSwitch.whatWebbingStill") },
+  { view: "lessons", label: sayPage("viewSwitch.lessons"), detail: sayPage("viewSwitch.predictRunSee") },
 ];
 
 /** The views of the page, as tabs in the header. */
@@ -16,7 +17,7 @@ export function ViewTabs() {
   const view = useSandbox((state) => state.session.view);
   const { look } = useActions();
   return (
-    <nav className={styles.tabs} aria-label="Views">
+    <nav className={styles.tabs} aria-label={sayPage("viewSwitch.views")}>
       {VIEWS.map(({ view: name, label, detail }) => (
         <button
           key={name}
@@ -37,5 +38,5 @@ export function ViewTabs() {
 export function ViewMenu() {
   const { look } = useActions();
   const entries = VIEWS.map(({ view, label, detail }) => ({ label, detail, onSelect: () => look({ view }) }));
-  return <ActionMenu label="Views" icon="views" iconOnly entries={entries} />;
+  return <ActionMenu label={sayPage("viewSwitch.views")} icon="views" iconOnly entries={entries} />;
 }

@@ -1,7 +1,8 @@
+import { sayVerdict } from "@secondline/words/page/verdict";
 import { useState } from "react";
+import { FIRST_RIG } from "../demo/firstRig.ts";
 import { Button } from "../design/Button.tsx";
-import { FIRST_RIG } from "../files/firstRig.ts";
-import { deviceShelf } from "../state/shelf.ts";
+import { deviceShelf } from "../device/shelf.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import styles from "./Welcome.module.css";
 
@@ -9,24 +10,23 @@ const READ = "secondline.welcome";
 
 /** What this answers and for whom: beside the demo rig of a first visit, until somebody has read it. */
 export function Welcome() {
-  const isDemo = useSandbox((state) => state.document.history.present === FIRST_RIG);
+  const isDemo = useSandbox((state) => state.document.history.present.rig === FIRST_RIG);
   const { look } = useActions();
   const [read, setRead] = useState(() => deviceShelf().getItem(READ) !== null);
   if (!isDemo || read) return null;
   return (
-    <section className={styles.welcome} aria-label="What this is for">
+    <section className={styles.welcome} aria-label={sayVerdict("welcome.what")}>
       <p>
-        For whoever keeps a highline up: if something goes wrong, what catches the walker, how hard, how far down, and
-        which part goes first?{" "}
+        {sayVerdict("welcome.whoeverKeepsHighline")}{" "}
         <button type="button" className={styles.link} onClick={() => look({ view: "newRig" })}>
-          Begin with your own rig
+          {sayVerdict("welcome.beginYourOwn")}
         </button>
       </p>
       <Button
         tone="quiet"
         icon="close"
         iconOnly
-        label="I have read what this is for"
+        label={sayVerdict("welcome.iReadWhat")}
         onClick={() => {
           setRead(true);
           try {

@@ -1,7 +1,7 @@
 import { useEffect } from "react";
 import type { Theme } from "../design/palette.ts";
+import { useMedia } from "../design/useMedia.ts";
 import { useSandbox } from "../state/useSandbox.ts";
-import { useMedia } from "./useMedia.ts";
 
 /** The theme in force: the chosen one, or the system's. Keeps the page's attribute in step. */
 export function useTheme(): Theme {

@@ -1,5 +1,7 @@
 /** A picture as a file: pixels, or lines and letters. */
+
 import { drawSheet, laySheet, type Picture, sheetSvg } from "@secondline/figures";
+import { sayFiles } from "@secondline/words/page/files";
 
 /** Largest side and area that phones still make a canvas of [px]. */
 const LARGEST_SIDE = 8192;
@@ -10,7 +12,7 @@ export async function pngOf(picture: Picture, density: number): Promise<Blob> {
   await document.fonts.ready;
   const canvas = document.createElement("canvas");
   const context = canvas.getContext("2d");
-  if (!context) throw new Error("this browser gives no canvas to draw the picture on");
+  if (!context) throw new Error(sayFiles("encode.browserGivesNo"));
   const sheet = laySheet(picture, measure);
   const { width, height } = sheet;
   const fits = Math.min(density, LARGEST_SIDE / Math.max(width, height), Math.sqrt(LARGEST_AREA / (width * height)));
@@ -22,7 +24,7 @@ export async function pngOf(picture: Picture, density: number): Promise<Blob> {
     if (image) context.drawImage(image(fits), left, top, bodyWidth, bodyHeight);
   });
   const blob = await new Promise<Blob | null>((done) => canvas.toBlob(done, "image/png"));
-  if (!blob) throw new Error("this browser could not make a PNG of the picture");
+  if (!blob) throw new Error(sayFiles("encode.browserCouldNot"));
   return blob;
 }
 

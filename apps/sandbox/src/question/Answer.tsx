@@ -1,15 +1,16 @@
+import { sayPage } from "@secondline/words/page/page";
+import type { RunSlice } from "@secondline/workbench";
 import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
 import { Meter } from "../design/Meter.tsx";
-import type { Work } from "../state/types.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { words } from "../words.ts";
 import styles from "./Answer.module.css";
 
 const MESHES = [
-  { value: "quick", label: "Coarse mesh" },
-  { value: "standard", label: "Standard mesh, and a finer" },
-  { value: "fine", label: "Fine mesh, and a coarser" },
+  { value: "quick", label: sayPage("answer.coarseMesh") },
+  { value: "standard", label: sayPage("answer.standardMeshFiner") },
+  { value: "fine", label: sayPage("answer.fineMeshCoarser") },
 ] as const;
 
 /** Under the question: what it came to, or how far the computation is, with the button to stop or run it. */
@@ -25,17 +26,17 @@ export function Answer() {
       <div className={styles.words} data-testid="answer">
         {busy && <Meter done={fall.kind === "busy" ? fall.progress.done : 0} doing={doing(fall)} />}
         {!busy && <Trouble fall={fall} below={shown !== undefined} />}
-        {!busy && fall.kind === "idle" && shown && isNow && (
+        {fall.kind === "done" && shown && isNow && (
           <p className={styles.sentence}>{words.story(shown.assessed.rig, shown.outcome).join(" ")}</p>
         )}
       </div>
-      <Choice compact label="Mesh" value={accuracy} options={MESHES} onChange={chooseAccuracy} />
+      <Choice compact label={sayPage("answer.mesh")} value={accuracy} options={MESHES} onChange={chooseAccuracy} />
       {busy ? (
-        <Button icon="stop" label="Stop" onClick={stop} />
+        <Button icon="stop" label={sayPage("answer.stop")} onClick={stop} />
       ) : (
         <Button
-          label={fall.kind === "idle" ? "Run again" : "Run"}
-          tone={fall.kind === "idle" ? "plain" : "filled"}
+          label={fall.kind === "done" ? sayPage("answer.runAgain") : sayPage("answer.run")}
+          tone={fall.kind === "done" ? "plain" : "filled"}
           onClick={runNow}
         />
       )}
@@ -43,19 +44,18 @@ export function Answer() {
   );
 }
 
-function doing(fall: Work): string {
-  return fall.kind === "busy" ? "Computing the fall" : "Waiting for the change to settle";
+function doing(fall: RunSlice["fall"]): string {
+  return fall.kind === "busy" ? sayPage("answer.computingFall") : sayPage("answer.waitingChangeSettle");
 }
 
 /** What came in the way of the fall. `below`: whether a run before it is still to be seen. */
-function Trouble({ fall, below }: { fall: Work; below: boolean }) {
-  const rest = below ? " What you see below belongs to the run before." : "";
-  if (fall.kind === "stopped") return <p className={styles.sentence}>Stopped.{rest}</p>;
+function Trouble({ fall, below }: { fall: RunSlice["fall"]; below: boolean }) {
+  const rest = below ? sayPage("answer.whatYouSee") : "";
+  if (fall.kind === "stopped") return <p className={styles.sentence}>{sayPage("answer.stopped", { rest })}</p>;
   if (fall.kind === "failed") {
     return (
       <p className={styles.sentence} role="alert">
-        The fall was not computed: {fall.message.replace(/\.?$/, ".")}
-        {rest}
+        {sayPage("answer.fallNotComputed", { message: fall.message.replace(/\.?$/, "."), rest })}
       </p>
     );
   }

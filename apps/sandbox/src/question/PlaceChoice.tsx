@@ -1,4 +1,5 @@
 import { Popover } from "@base-ui/react/popover";
+import { sayPage } from "@secondline/words/page/page";
 import { lazy } from "react";
 import { Later } from "../design/Later.tsx";
 import { quantity } from "../words.ts";
@@ -30,7 +31,7 @@ export function PlaceChoice(props: PlaceProps) {
         <Popover.Positioner sideOffset={6} align="start" className={styles.positioner}>
           <Popover.Popup className={styles.popup}>
             <Popover.Title className={styles.title}>{label}</Popover.Title>
-            <Later what="The choice of a place">
+            <Later what={sayPage("placeChoice.choicePlace")}>
               <PlaceFields {...props} />
             </Later>
           </Popover.Popup>
@@ -42,8 +43,8 @@ export function PlaceChoice(props: PlaceProps) {
 
 /** "anchor A", "the middle" or a length from anchor A. */
 export function placeWords(at: number, span: number): string {
-  if (at <= 0) return "anchor A";
-  if (at >= 1) return "anchor B";
-  if (Math.abs(at - 0.5) < 1e-6) return "the middle";
-  return `${quantity.length(at * span)} from A`;
+  if (at <= 0) return sayPage("placeChoice.anchor");
+  if (at >= 1) return sayPage("placeChoice.anchorB");
+  if (Math.abs(at - 0.5) < 1e-6) return sayPage("placeChoice.middle");
+  return sayPage("placeChoice.fromA", { length: quantity.length(at * span) });
 }

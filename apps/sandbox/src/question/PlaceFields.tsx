@@ -1,4 +1,5 @@
 import { parseQuantity } from "@secondline/rig";
+import { sayVerdict } from "@secondline/words/page/verdict";
 import { useState } from "react";
 import { RangeSlider } from "../design/RangeSlider.tsx";
 import { TextField } from "../design/TextField.tsx";
@@ -17,7 +18,7 @@ export function PlaceFields({ label, at, span, ends, onChange }: PlaceProps) {
       <div className={styles.line}>
         <span>A</span>
         <RangeSlider
-          label={`${label}, from anchor A`}
+          label={sayVerdict("placeFields.anchor", { label })}
           value={metres}
           min={margin}
           max={span - margin}
@@ -31,7 +32,7 @@ export function PlaceFields({ label, at, span, ends, onChange }: PlaceProps) {
         <span>B</span>
       </div>
       <TextField
-        label="From anchor A"
+        label={sayVerdict("placeFields.anchor2")}
         value={typed ?? `${Number(metres.toFixed(2))} m`}
         messages={fault === undefined ? [] : [fault]}
         onChange={(text) => {
@@ -50,7 +51,7 @@ function readPlace(text: string, span: number, ends: boolean): { at?: number; fa
   if (!read.ok) return { fault: read.message };
   const at = read.value / span;
   const inside = ends ? at >= 0 && at <= 1 : at > 0 && at < 1;
-  return inside ? { at } : { fault: `The line runs from 0 to ${quantity.length(span)}.` };
+  return inside ? { at } : { fault: sayVerdict("placeFields.lineRuns0", { length: quantity.length(span) }) };
 }
 
 /** A slider step of about a hundredth of the span, in round numbers [m]. */

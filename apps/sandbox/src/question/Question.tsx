@@ -1,6 +1,7 @@
 import type { Rig } from "@secondline/rig";
 import type { WhatIf } from "@secondline/scenarios";
 import { lowered } from "@secondline/words";
+import { sayPage } from "@secondline/words/page/page";
 import { Choice } from "../design/Choice.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { words } from "../words.ts";
@@ -8,15 +9,15 @@ import { PlaceChoice } from "./PlaceChoice.tsx";
 import styles from "./Question.module.css";
 
 const KINDS = [
-  { value: "leashFall", label: "the walker falls into the leash" },
-  { value: "mainFails", label: "the main line fails" },
-  { value: "legFails", label: "an anchor loses its leg" },
+  { value: "leashFall", label: sayPage("question.walkerFallsInto") },
+  { value: "mainFails", label: sayPage("question.mainLineFails") },
+  { value: "legFails", label: sayPage("question.anchorLosesLeg") },
 ] as const;
-const RESCUE = { value: "rescue", label: "a second person hangs beside" } as const;
+const RESCUE = { value: "rescue", label: sayPage("question.secondPersonHangs") } as const;
 const WALKERS = [
-  { value: "hanging", label: "hangs in the leash" },
-  { value: "standing", label: "stands" },
-  { value: "caught", label: "is being caught" },
+  { value: "hanging", label: sayPage("question.hangsLeash") },
+  { value: "standing", label: sayPage("question.stands") },
+  { value: "caught", label: sayPage("question.beingCaught") },
 ] as const;
 
 /** A leg that fails either while nothing happens or at the worst of a catch. */
@@ -28,11 +29,11 @@ export function Question() {
   const rig = useSandbox((state) => state.assessment.assessed.rig);
   const { chooseWhatIf } = useActions();
   return (
-    <section className={styles.question} aria-label="The what-if">
-      <span>What if</span>
+    <section className={styles.question} aria-label={sayPage("question.whatIf")}>
+      <span>{sayPage("question.whatIf2")}</span>
       <Choice
         inline
-        label="What happens"
+        label={sayPage("question.whatHappens")}
         value={whatIf.kind}
         options={kindsFor(whatIf, rig)}
         onChange={(kind) => chooseWhatIf(ofKind(kind, whatIf, rig))}
@@ -48,7 +49,10 @@ function kindsFor(whatIf: WhatIf, rig: Rig): readonly { readonly value: WhatIf["
   const all = legsOf(rig).length > 0 || whatIf.kind === "legFails" ? KINDS : KINDS.slice(0, 2);
   const kinds = rig.walker.rescuer !== undefined || whatIf.kind === "rescue" ? [...all, RESCUE] : all;
   if (whatIf.kind !== "givesWay") return kinds;
-  return [...kinds, { value: "givesWay", label: `${lowered(words.partName(rig, whatIf.part))} gives way` }];
+  return [
+    ...kinds,
+    { value: "givesWay", label: sayPage("question.givesWay", { partName: lowered(words.partName(rig, whatIf.part)) }) },
+  ];
 }
 
 interface BlanksProps {
@@ -67,9 +71,9 @@ function Blanks({ whatIf, rig }: BlanksProps) {
       return <LegFailsBlanks {...{ whatIf, rig }} />;
     case "rescue":
       if (!whatIf.during) return <AtPlace {...{ whatIf, rig }} />;
-      return <span>and: {lowered(words.eventTitle(rig, whatIf.during))}</span>;
+      return <span>{sayPage("question.and", { eventTitle: lowered(words.eventTitle(rig, whatIf.during)) })}</span>;
     case "givesWay":
-      return <span>in: {lowered(words.eventTitle(rig, whatIf.during))}</span>;
+      return <span>{sayPage("question.in", { eventTitle: lowered(words.eventTitle(rig, whatIf.during)) })}</span>;
   }
 }
 
@@ -79,7 +83,7 @@ function WalkersPlace({ whatIf, rig }: { whatIf: Placed; rig: Rig }) {
   const { chooseWhatIf } = useActions();
   return (
     <PlaceChoice
-      label="The walker's place"
+      label={sayPage("question.walkersPlace")}
       at={whatIf.at}
       span={rig.span}
       ends={false}
@@ -91,7 +95,7 @@ function WalkersPlace({ whatIf, rig }: { whatIf: Placed; rig: Rig }) {
 function AtPlace(props: { whatIf: Placed; rig: Rig }) {
   return (
     <>
-      <span>at</span>
+      <span>{sayPage("question.at")}</span>
       <WalkersPlace {...props} />
     </>
   );
@@ -101,23 +105,23 @@ function MainFailsBlanks({ whatIf, rig }: { whatIf: Extract<WhatIf, { kind: "mai
   const { chooseWhatIf } = useActions();
   return (
     <>
-      <span>at</span>
+      <span>{sayPage("question.at")}</span>
       <PlaceChoice
-        label="Where the main line fails"
+        label={sayPage("question.whereMainLine")}
         at={whatIf.cutAt}
         span={rig.span}
         ends
         onChange={(cutAt) => chooseWhatIf({ ...whatIf, cutAt })}
       />
-      <span>while the walker</span>
+      <span>{sayPage("question.whileWalker")}</span>
       <Choice
         inline
-        label="What the walker does"
+        label={sayPage("question.whatWalkerDoes")}
         value={whatIf.walker}
         options={WALKERS}
         onChange={(walker) => chooseWhatIf({ ...whatIf, walker })}
       />
-      <span>at</span>
+      <span>{sayPage("question.at")}</span>
       <WalkersPlace {...{ whatIf, rig }} />
     </>
   );
@@ -127,23 +131,23 @@ function LegFailsBlanks({ whatIf, rig }: { whatIf: Extract<WhatIf, { kind: "legF
   const { chooseWhatIf } = useActions();
   return (
     <>
-      <span>to</span>
+      <span>{sayPage("question.to")}</span>
       <Choice
         inline
-        label="Which leg fails"
+        label={sayPage("question.whichLegFails")}
         value={`${whatIf.anchor}${whatIf.leg}`}
         options={legsOf(rig)}
         onChange={(leg) => chooseWhatIf({ ...whatIf, ...readLeg(leg) })}
       />
-      <span>while the walker</span>
+      <span>{sayPage("question.whileWalker")}</span>
       <Choice
         inline
-        label="What the walker does"
+        label={sayPage("question.whatWalkerDoes")}
         value={whatIf.walker}
         options={WALKERS_AT_A_LEG}
         onChange={(walker) => chooseWhatIf({ ...whatIf, walker: walker === "hanging" ? "hanging" : "caught" })}
       />
-      <span>at</span>
+      <span>{sayPage("question.at")}</span>
       <WalkersPlace {...{ whatIf, rig }} />
     </>
   );
@@ -171,7 +175,10 @@ function legsOf(rig: Rig): readonly { readonly value: string; readonly label: st
   return (["A", "B"] as const).flatMap((name) => {
     const { points } = name === "A" ? rig.anchorA : rig.anchorB;
     if (points.length < 2) return [];
-    return points.map((point, leg) => ({ value: `${name}${leg}`, label: `${point.name} at ${name}` }));
+    return points.map((point, leg) => ({
+      value: `${name}${leg}`,
+      label: sayPage("question.legAt", { name: point.name, anchor: name }),
+    }));
   });
 }
 

@@ -1,5 +1,7 @@
-import { fieldAt, valueAt } from "@secondline/rig";
+import { valueAt } from "@secondline/rig";
+import { spokenField } from "@secondline/words/fields";
 import { newRigWords } from "@secondline/words/newRig";
+import { sayRigSheet } from "@secondline/words/page/rigSheet";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { MeasuredLegs } from "../measure/MeasuredLegs.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
@@ -17,15 +19,15 @@ export function AnchorFields({ anchor }: { anchor: "anchorA" | "anchorB" }) {
       <RigField path={`${anchor}.legLength`} />
       <RigField path={`${anchor}.axisAngle`} help />
       <RigField path={`${anchor}.stiffness`} help />
-      <Parts at={`${anchor}.points`} noun="rock point" kind="bolt" least={1} />
-      <Parts at={`${anchor}.hardware`} noun="piece of hardware" kind="shackle" least={0} />
+      <Parts at={`${anchor}.points`} noun={sayRigSheet("anchorFields.rockPoint")} kind="bolt" least={1} />
+      <Parts at={`${anchor}.hardware`} noun={sayRigSheet("anchorFields.pieceHardware")} kind="shackle" least={0} />
     </>
   );
 }
 
 function Legs({ anchor }: { anchor: "anchorA" | "anchorB" }) {
   const { edit } = useActions();
-  const label = fieldAt(`${anchor}.legAngle`)!.label;
+  const label = spokenField(`${anchor}.legAngle`)!.label;
   return (
     <Disclosure title={newRigWords.say("legs.open", { anchor: anchor.slice(-1) })} level={4}>
       <MeasuredLegs onTake={(angle) => edit(`${anchor}.legAngle`, angle, label)} />
@@ -74,7 +76,7 @@ function likeLast(items: readonly unknown[]): object {
 
 /** A sling says how it is rigged; another kind takes that out again. */
 function PartKind({ at }: { at: string }) {
-  const part = useSandbox((state) => valueAt(state.document.history.present, at)) as
+  const part = useSandbox((state) => valueAt(state.document.history.present.rig, at)) as
     | Record<string, unknown>
     | undefined;
   const { edit } = useActions();
@@ -83,7 +85,9 @@ function PartKind({ at }: { at: string }) {
     <>
       <ChoiceOfKind
         at={at}
-        onChange={(kind) => edit(at, { ...(kind === "sling" ? part : other), kind }, "Kind of part")}
+        onChange={(kind) =>
+          edit(at, { ...(kind === "sling" ? part : other), kind }, sayRigSheet("anchorFields.kindPart"))
+        }
       />
       {(part?.kind === "sling" || part?.rigged !== undefined) && <RigField path={`${at}.rigged`} />}
     </>
@@ -91,7 +95,7 @@ function PartKind({ at }: { at: string }) {
 }
 
 function kindWords(at: string, kind: string): string {
-  const field = fieldAt(`${at}[0].kind`);
+  const field = spokenField(`${at}[0].kind`);
   const option = field?.kind === "choice" ? field.options.find(({ value }) => value === kind) : undefined;
   return option?.label ?? kind;
 }

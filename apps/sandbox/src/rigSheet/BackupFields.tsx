@@ -1,5 +1,6 @@
 import { parseQuantity, valueAt } from "@secondline/rig";
 import { newRigWords } from "@secondline/words/newRig";
+import { sayRigSheet } from "@secondline/words/page/rigSheet";
 import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
@@ -15,20 +16,20 @@ import { SideDrawing } from "./SideDrawing.tsx";
 
 /** The backup, or the way to add one. */
 export function BackupFields() {
-  const document = useSandbox((state) => state.document.history.present);
+  const document = useSandbox((state) => state.document.history.present.rig);
   const { edit } = useActions();
   const add = useAddPart();
   const messages = useFaultsAt("backup");
   if (valueAt(document, "backup") === undefined) {
     return (
       <>
-        <p>This rig has no backup: nothing catches the walker when the main line fails.</p>
+        <p>{sayRigSheet("backupFields.rigNoBackup")}</p>
         <Button
           icon="plus"
-          label="Add a backup"
+          label={sayRigSheet("backupFields.addBackup")}
           onClick={() => {
             const value = backupLikeMain(document);
-            add("backup", value, { path: "backup", value, label: "Backup added" });
+            add("backup", value, { path: "backup", value, label: sayRigSheet("backupFields.backupAdded") });
           }}
         />
       </>
@@ -46,8 +47,8 @@ export function BackupFields() {
       <Button
         tone="quiet"
         icon="bin"
-        label="Remove the backup"
-        onClick={() => edit("backup", undefined, "Backup removed")}
+        label={sayRigSheet("backupFields.removeBackup")}
+        onClick={() => edit("backup", undefined, sayRigSheet("backupFields.backupRemoved"))}
       />
     </>
   );
@@ -55,8 +56,11 @@ export function BackupFields() {
 
 /** The document holds one of the two. */
 function SlackOrLength() {
-  const byLength = useSandbox((state) => valueAt(state.document.history.present, "backup.length") !== undefined);
-  const backup = useSandbox((state) => valueAt(state.document.history.present, "backup")) as Record<string, unknown>;
+  const byLength = useSandbox((state) => valueAt(state.document.history.present.rig, "backup.length") !== undefined);
+  const backup = useSandbox((state) => valueAt(state.document.history.present.rig, "backup")) as Record<
+    string,
+    unknown
+  >;
   const span = useSandbox((state) => state.document.rig.span);
   const { edit } = useActions();
   function choose(way: "slack" | "length") {
@@ -64,17 +68,17 @@ function SlackOrLength() {
     edit(
       "backup",
       { ...rest, [way]: way === "slack" ? "5 %" : `${Number((span * 1.05).toFixed(1))} m` },
-      "Slack or length",
+      sayRigSheet("backupFields.slackOrLength"),
     );
   }
   return (
     <>
       <Choice
-        label="Given by"
+        label={sayRigSheet("backupFields.given")}
         value={byLength ? "length" : "slack"}
         options={[
-          { value: "slack", label: "its slack" },
-          { value: "length", label: "its length" },
+          { value: "slack", label: sayRigSheet("backupFields.slack") },
+          { value: "length", label: sayRigSheet("backupFields.length") },
         ]}
         onChange={choose}
       />
@@ -99,15 +103,15 @@ const NEW_TAPE = { strength: "300 N", basis: "assumed: entered without a source"
 
 /** Connections and tapes between main line and backup, with a quick way to spread them evenly. */
 export function JointFields() {
-  const hasBackup = useSandbox((state) => valueAt(state.document.history.present, "backup") !== undefined);
-  if (!hasBackup) return <p>Connections need a backup.</p>;
+  const hasBackup = useSandbox((state) => valueAt(state.document.history.present.rig, "backup") !== undefined);
+  if (!hasBackup) return <p>{sayRigSheet("backupFields.connectionsNeedBackup")}</p>;
   return (
     <>
       <SideDrawing grip="connection" />
-      <Spread at="backup.connections" noun="connections" start={NEW_CONNECTION} />
-      <Joints at="backup.connections" noun="connection" start={NEW_CONNECTION} />
-      <Spread at="backup.tapes" noun="tapes" start={NEW_TAPE} />
-      <Joints at="backup.tapes" noun="tape" start={NEW_TAPE} />
+      <Spread at="backup.connections" noun={sayRigSheet("backupFields.connections")} start={NEW_CONNECTION} />
+      <Joints at="backup.connections" noun={sayRigSheet("backupFields.connection")} start={NEW_CONNECTION} />
+      <Spread at="backup.tapes" noun={sayRigSheet("backupFields.tapes")} start={NEW_TAPE} />
+      <Joints at="backup.tapes" noun={sayRigSheet("backupFields.tape")} start={NEW_TAPE} />
     </>
   );
 }
@@ -137,7 +141,9 @@ function Joints({ at, noun, start }: { at: string; noun: string; start: object }
 function placeOf(item: unknown, span: number): string {
   const { at } = item as { at?: unknown };
   const read = parseQuantity(at, "position");
-  return read.ok ? newRigWords.say("side.fromA", { distance: quantity.along(read.value * span) }) : `at ${String(at)}`;
+  return read.ok
+    ? newRigWords.say("side.fromA", { distance: quantity.along(read.value * span) })
+    : sayRigSheet("backupFields.at", { at: String(at) });
 }
 
 /** More than this nobody ties; the document itself takes more. */
@@ -145,7 +151,7 @@ const MOST = 30;
 
 /** Sets how many there are, evenly over the span, all like the first. */
 function Spread({ at, noun, start }: { at: string; noun: string; start: object }) {
-  const value = useSandbox((state) => valueAt(state.document.history.present, at));
+  const value = useSandbox((state) => valueAt(state.document.history.present.rig, at));
   const items = Array.isArray(value) ? (value as object[]) : [];
   const { edit } = useActions();
   const add = useAddPart();
@@ -168,13 +174,12 @@ function Spread({ at, noun, start }: { at: string; noun: string; start: object }
     <>
       <div className={styles.spread}>
         <span id={`spread-${noun}`}>
-          {noun.charAt(0).toUpperCase()}
-          {noun.slice(1)}, evenly spread
+          {sayRigSheet("backupFields.evenlySpread", { initial: noun.charAt(0).toUpperCase(), rest: noun.slice(1) })}
         </span>
         <Button
           icon="minus"
           iconOnly
-          label={`One of the ${noun} fewer`}
+          label={sayRigSheet("backupFields.oneFewer", { noun })}
           disabled={items.length === 0}
           onClick={() => set(items.length - 1)}
         />
@@ -184,7 +189,7 @@ function Spread({ at, noun, start }: { at: string; noun: string; start: object }
         <Button
           icon="plus"
           iconOnly
-          label={`One of the ${noun} more`}
+          label={sayRigSheet("backupFields.oneMore", { noun })}
           disabled={items.length >= MOST}
           onClick={() => set(items.length + 1)}
         />

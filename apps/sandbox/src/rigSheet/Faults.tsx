@@ -1,4 +1,6 @@
-import { groupName } from "@secondline/rig";
+import { broughtIn } from "@secondline/words";
+import { spokenGroup } from "@secondline/words/fields";
+import { sayRigSheet } from "@secondline/words/page/rigSheet";
 import { useSandbox } from "../state/useSandbox.ts";
 import styles from "./Faults.module.css";
 
@@ -7,17 +9,17 @@ export function Faults() {
   const issues = useSandbox((state) => state.document.issues);
   if (issues.length === 0) return null;
   return (
-    <section className={styles.faults} aria-label="To put right">
-      <h3 className={styles.heading}>To put right</h3>
+    <section className={styles.faults} aria-label={sayRigSheet("faults.putRight")}>
+      <h3 className={styles.heading}>{sayRigSheet("faults.putRight")}</h3>
       <ul>
         {issues.map((issue) => (
           <li key={`${issue.path} ${issue.message}`}>
             {whereIs(issue.path) && <span className={styles.path}>{whereIs(issue.path)}: </span>}
-            {issue.message}
+            {broughtIn(issue.message)}
           </li>
         ))}
       </ul>
-      <p className={styles.kept}>Results are those of the last rig without faults.</p>
+      <p className={styles.kept}>{sayRigSheet("faults.resultsThoseLast")}</p>
     </section>
   );
 }
@@ -26,7 +28,7 @@ export function Faults() {
 function whereIs(path: string): string | undefined {
   const group = path.replace(/\.?[^.[\]]+$/, "");
   const item = /\[(\d+)\]$/.exec(group);
-  const name = groupName(item ? group.slice(0, item.index) : group);
+  const name = spokenGroup(item ? group.slice(0, item.index) : group);
   if (group === "" || name === undefined) return undefined;
   return item ? `${name} ${Number(item[1]) + 1}` : name;
 }

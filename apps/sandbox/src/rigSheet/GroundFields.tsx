@@ -1,5 +1,7 @@
-import { groupName, marksIn, valueAt } from "@secondline/rig";
+import { marksIn, valueAt } from "@secondline/rig";
+import { spokenGroup } from "@secondline/words/fields";
 import { newRigWords } from "@secondline/words/newRig";
+import { sayRigSheet } from "@secondline/words/page/rigSheet";
 import { useShallow } from "zustand/react/shallow";
 import { Button } from "../design/Button.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
@@ -12,19 +14,19 @@ import { SideDrawing } from "./SideDrawing.tsx";
 
 /** The ground below the line as points from A to B. */
 export function GroundFields() {
-  const value = useSandbox((state) => valueAt(state.document.history.present, "ground"));
+  const value = useSandbox((state) => valueAt(state.document.history.present.rig, "ground"));
   const points = Array.isArray(value) ? (value as unknown[][]) : [];
-  const marks = useSandbox(useShallow((state) => marksIn(state.document.history.present)));
+  const marks = useSandbox(useShallow((state) => marksIn(state.document.history.present.rig)));
   const { edit, finishEdit } = useActions();
   function put(next: readonly unknown[], label: string): void {
-    edit("ground", next, label, "ground points");
+    edit("ground", next, label, sayRigSheet("groundFields.groundPoints"));
     // One point more or less confirms none of the others.
-    if (marks.includes("ground")) edit("unconfirmed", marks, label, "ground points");
+    if (marks.includes("ground")) edit("unconfirmed", marks, label, sayRigSheet("groundFields.groundPoints"));
     finishEdit();
   }
   return (
     <div>
-      <ConfirmOne path="ground" name={groupName("ground") ?? "ground"} named />
+      <ConfirmOne path="ground" name={spokenGroup("ground") ?? "ground"} named />
       <Disclosure title={newRigWords.say("ground.short")} level={4}>
         <GroundShort />
       </Disclosure>
@@ -32,23 +34,31 @@ export function GroundFields() {
       {points.map((point, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a point is known by its place in the list
         <div key={index} className={styles.point}>
-          <RigField path={`ground[${index}][0]`} label={`Point ${index + 1}, from A`} />
-          <RigField path={`ground[${index}][1]`} label={`Point ${index + 1}, height`} />
+          <RigField
+            path={`ground[${index}][0]`}
+            label={sayRigSheet("groundFields.pointFromA", { number: index + 1 })}
+          />
+          <RigField
+            path={`ground[${index}][1]`}
+            label={sayRigSheet("groundFields.pointHeight", { number: index + 1 })}
+          />
           <div className={styles.tools}>
             <Button
               tone="quiet"
               icon="plus"
               iconOnly
-              label={`Add a point after point ${index + 1}`}
-              onClick={() => put(points.toSpliced(index + 1, 0, [...point]), "Ground point added")}
+              label={sayRigSheet("groundFields.addPointAfter", { number: index + 1 })}
+              onClick={() =>
+                put(points.toSpliced(index + 1, 0, [...point]), sayRigSheet("groundFields.groundPointAdded"))
+              }
             />
             <Button
               tone="quiet"
               icon="bin"
               iconOnly
-              label={`Remove point ${index + 1}`}
+              label={sayRigSheet("groundFields.removePoint", { number: index + 1 })}
               disabled={points.length <= 2}
-              onClick={() => put(points.toSpliced(index, 1), "Ground point removed")}
+              onClick={() => put(points.toSpliced(index, 1), sayRigSheet("groundFields.groundPointRemoved"))}
             />
           </div>
         </div>

@@ -14,7 +14,7 @@ const { say } = newRigWords;
 /** The ground of one number, or from a file, in place of the points. */
 export function GroundShort() {
   const { span, rise } = useSandbox((state) => state.document.rig);
-  const present = useSandbox((state) => state.document.history.present);
+  const present = useSandbox((state) => state.document.history.present.rig);
   const { edit, finishEdit } = useActions();
   const [lowest, setLowest] = useState("");
   const [spot, setSpot] = useState("middle");

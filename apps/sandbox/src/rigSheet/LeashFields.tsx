@@ -1,9 +1,10 @@
+import { sayRigSheet } from "@secondline/words/page/rigSheet";
 import { Condition, Own, PartList, Rated } from "./parts.tsx";
 import { RigField } from "./RigField.tsx";
 
 const KNOT_WORDS: Readonly<Record<string, string>> = {
-  ring: "at the ring",
-  harness: "at the harness",
+  ring: sayRigSheet("leashFields.ringEnd"),
+  harness: sayRigSheet("leashFields.harness"),
   middle: "between",
 };
 
@@ -18,10 +19,13 @@ export function LeashFields() {
       <RigField path="leash.glazed" help />
       <PartList
         at="leash.knots"
-        noun="knot"
+        noun={sayRigSheet("leashFields.knot")}
         make={() => ({ kind: "figureEight", where: "harness" })}
         titleOf={(item, index) =>
-          `Knot ${index + 1}, ${KNOT_WORDS[String((item as { where?: unknown }).where)] ?? "in the leash"}`
+          sayRigSheet("leashFields.knotNumber", {
+            number: index + 1,
+            place: KNOT_WORDS[String((item as { where?: unknown }).where)] ?? sayRigSheet("leashFields.leash"),
+          })
         }
       >
         {(path) => (
@@ -35,10 +39,15 @@ export function LeashFields() {
       <Own at="leash" />
       <PartList
         at="rings"
-        noun="ring"
+        noun={sayRigSheet("leashFields.ring")}
         least={1}
-        make={(items) => ({ ...(items.at(-1) as object), name: `Ring ${items.length + 1}` })}
-        titleOf={(item, index) => String((item as { name?: unknown }).name ?? `Ring ${index + 1}`)}
+        make={(items) => ({
+          ...(items.at(-1) as object),
+          name: sayRigSheet("leashFields.ringNumber", { number: items.length + 1 }),
+        })}
+        titleOf={(item, index) =>
+          String((item as { name?: unknown }).name ?? sayRigSheet("leashFields.ringNumber", { number: index + 1 }))
+        }
       >
         {(path) => (
           <>

@@ -1,4 +1,5 @@
 import { valueAt } from "@secondline/rig";
+import { sayRigSheet } from "@secondline/words/page/rigSheet";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { useFaultCount } from "./faults.ts";
@@ -11,19 +12,25 @@ export function LineFields({ line }: { line: "main" | "backup" }) {
   const faults = useFaultCount([`${line}.sections`]);
   return (
     <>
-      <Disclosure title={<MarkedTitle title="Webbing" groups={[`${line}.sections`]} />} faults={faults} level={4}>
+      <Disclosure
+        title={<MarkedTitle title={sayRigSheet("lineFields.webbing")} groups={[`${line}.sections`]} />}
+        faults={faults}
+        level={4}
+      >
         <PartList
           at={`${line}.sections`}
-          noun="section"
+          noun={sayRigSheet("lineFields.section")}
           least={1}
           make={(items) => ({ stock: stockOf(items.at(-1)), length: "10 m" })}
-          titleOf={(item, index) => `Section ${index + 1}${lengthOf(item)}`}
+          titleOf={(item, index) =>
+            sayRigSheet("lineFields.sectionNumber", { number: index + 1, length: lengthOf(item) })
+          }
         >
           {(path) => <Section at={path} />}
         </PartList>
       </Disclosure>
-      <LineEnd at={`${line}.endA`} title="End at anchor A" />
-      <LineEnd at={`${line}.endB`} title="End at anchor B" />
+      <LineEnd at={`${line}.endA`} title={sayRigSheet("lineFields.endAnchorA")} />
+      <LineEnd at={`${line}.endB`} title={sayRigSheet("lineFields.endAnchorB")} />
     </>
   );
 }
@@ -32,7 +39,7 @@ const stockOf = (section: unknown) => (section as { stock?: unknown } | undefine
 
 function lengthOf(section: unknown): string {
   const { length } = section as { length?: unknown };
-  return length === undefined ? ", the rest of the line" : `, ${String(length)}`;
+  return length === undefined ? sayRigSheet("lineFields.restLine") : `, ${String(length)}`;
 }
 
 function Section({ at }: { at: string }) {
@@ -43,7 +50,7 @@ function Section({ at }: { at: string }) {
       <Condition at={`${at}.condition`} />
       <PartList
         at={`${at}.wear`}
-        noun="worn place"
+        noun={sayRigSheet("lineFields.wornPlace")}
         make={() => ({ kind: "clampMark", at: "2 m", length: "10 cm", clamped: "1 month" })}
         titleOf={wearTitle}
       >
@@ -72,29 +79,35 @@ const WEAR_STARTS: Readonly<Record<string, Readonly<Record<string, unknown>>>> =
   cut: { at: "2 m", depth: "10 %" },
 };
 const WEAR_WORDS: Readonly<Record<string, string>> = {
-  clampMark: "Clamp mark",
-  fallZone: "Fall zone",
-  stitching: "Stitching",
-  abrasion: "Abrasion",
-  heat: "Glazed by heat",
-  cut: "Cut",
+  clampMark: sayRigSheet("lineFields.clampMark"),
+  fallZone: sayRigSheet("lineFields.fallZone"),
+  stitching: sayRigSheet("lineFields.stitching"),
+  abrasion: sayRigSheet("lineFields.abrasion"),
+  heat: sayRigSheet("lineFields.glazedHeat"),
+  cut: sayRigSheet("lineFields.cut"),
 };
 
 function wearTitle(item: unknown): string {
   const wear = item as Record<string, unknown>;
-  const where = wear.at === undefined ? `${String(wear.from)} to ${String(wear.to)}` : String(wear.at);
-  return `${WEAR_WORDS[String(wear.kind)] ?? "Worn place"}, ${where}`;
+  const where =
+    wear.at === undefined
+      ? sayRigSheet("lineFields.to", { from: String(wear.from), to: String(wear.to) })
+      : String(wear.at);
+  return `${WEAR_WORDS[String(wear.kind)] ?? sayRigSheet("lineFields.wornPlaceTitle")}, ${where}`;
 }
 
 function Wear({ at }: { at: string }) {
-  const wear = useSandbox((state) => valueAt(state.document.history.present, at)) as
+  const wear = useSandbox((state) => valueAt(state.document.history.present.rig, at)) as
     | Record<string, unknown>
     | undefined;
   const { edit } = useActions();
   const kind = String(wear?.kind ?? "");
   return (
     <>
-      <ChoiceOfKind at={at} onChange={(next) => edit(at, wearOfKind(wear ?? {}, next), "Kind of wear")} />
+      <ChoiceOfKind
+        at={at}
+        onChange={(next) => edit(at, wearOfKind(wear ?? {}, next), sayRigSheet("lineFields.kindWear"))}
+      />
       {(WEAR_FIELDS[kind] ?? []).map((name) => (
         <RigField key={name} path={`${at}.${name}`} />
       ))}

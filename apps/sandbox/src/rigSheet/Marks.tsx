@@ -15,19 +15,19 @@ const isIn = (path: string, group: string) =>
 function useMarksIn(groups?: readonly string[]): readonly string[] {
   return useSandbox(
     useShallow(({ document }) =>
-      marksIn(document.history.present).filter((path) => !groups || groups.some((group) => isIn(path, group))),
+      marksIn(document.history.present.rig).filter((path) => !groups || groups.some((group) => isIn(path, group))),
     ),
   );
 }
 
 /** Words for a field whose value nobody has confirmed; undefined for all others. */
 export function useMark(path: string): string | undefined {
-  const marked = useSandbox(({ document }) => marksIn(document.history.present).includes(path));
+  const marked = useSandbox(({ document }) => marksIn(document.history.present.rig).includes(path));
   return marked ? say("sheet.open") : undefined;
 }
 
 function useConfirm(): (paths: readonly string[]) => void {
-  const present = useSandbox(({ document }) => document.history.present);
+  const present = useSandbox(({ document }) => document.history.present.rig);
   const { edit, announce } = useActions();
   return (paths) => {
     const left = marksIn(present).filter((path) => !paths.includes(path));
@@ -46,7 +46,7 @@ export function useAddPart(): (
   return (at, part, { path, value, label }) => {
     const group = `add ${at}`;
     actions.edit(path, value, label, group);
-    const marks = marksIn(store.getState().document.history.present);
+    const marks = marksIn(store.getState().document.history.present.rig);
     actions.edit("unconfirmed", [...new Set([...marks, ...pathsIn(at, part)])], label, group);
     actions.finishEdit();
   };

@@ -2,13 +2,15 @@ import {
   acceptsNumber,
   exampleText,
   type Field,
-  fieldAt,
   parseQuantity,
   type QuantityField,
   quantityText,
   stocksIn,
   valueAt,
 } from "@secondline/rig";
+import { spokenField } from "@secondline/words/fields";
+import { sayRigSheet } from "@secondline/words/page/rigSheet";
+import { moveAnchorB } from "@secondline/workbench";
 import { Choice } from "../design/Choice.tsx";
 import { RangeSlider } from "../design/RangeSlider.tsx";
 import { TextField } from "../design/TextField.tsx";
@@ -31,7 +33,7 @@ interface Props {
 
 /** One field of the rig document, made from the field table: label, text as typed, faults beside it, a slider. */
 export function RigField(props: Props) {
-  const name = props.label ?? fieldAt(props.path)?.label ?? props.path;
+  const name = props.label ?? spokenField(props.path)?.label ?? props.path;
   return (
     <>
       <FieldItself {...props} />
@@ -41,7 +43,7 @@ export function RigField(props: Props) {
 }
 
 function FieldItself({ path, label, slider = false, help = false }: Props) {
-  const field = fieldAt(path);
+  const field = spokenField(path);
   if (!field) throw new Error(`There is no field at ${path}`);
   const name = label ?? field.label;
   switch (field.kind) {
@@ -59,7 +61,7 @@ function FieldItself({ path, label, slider = false, help = false }: Props) {
 }
 
 function useValue(path: string): unknown {
-  return useSandbox((state) => valueAt(state.document.history.present, path));
+  return useSandbox((state) => valueAt(state.document.history.present.rig, path));
 }
 
 function Quantity({
@@ -78,13 +80,13 @@ function Quantity({
   const value = useValue(path);
   const messages = useFaultsAt(path);
   const unconfirmed = useMark(path);
-  const { edit, moveAnchorB, finishEdit, look } = useActions();
+  const { edit, change, finishEdit, look } = useActions();
   const written = value === undefined ? "" : String(value);
   const read = parseQuantity(value ?? field.fallback, field.dimension);
   const like = typeof value === "string" ? value : exampleText(field.dimension);
   const put = (text: string, group: string) =>
     path === "span" || path === "rise"
-      ? moveAnchorB(path, text, name, group)
+      ? change((before) => moveAnchorB(before, path, text), name, group)
       : edit(path, asWritten(text, field), name, group);
   return (
     <div className={styles.quantity}>
@@ -160,7 +162,7 @@ function OneOf({
 }
 
 function Stock({ path, name }: { path: string; name: string }) {
-  const document = useSandbox((state) => state.document.history.present);
+  const document = useSandbox((state) => state.document.history.present.rig);
   const value = useValue(path);
   const unconfirmed = useMark(path);
   const messages = useFaultsAt(path);
@@ -185,9 +187,9 @@ function Stock({ path, name }: { path: string; name: string }) {
 }
 
 const ANSWERS = [
-  { value: "", label: "Not said" },
-  { value: "no", label: "No" },
-  { value: "yes", label: "Yes" },
+  { value: "", label: sayRigSheet("rigField.notSaid") },
+  { value: "no", label: sayRigSheet("rigField.no") },
+  { value: "yes", label: sayRigSheet("rigField.yes") },
 ] as const;
 
 /** "No" is an answer, and more than no answer: what is not said counts at its worst. */

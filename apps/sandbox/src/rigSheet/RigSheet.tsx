@@ -1,4 +1,6 @@
 import { newRigWords } from "@secondline/words/newRig";
+import { sayRigSheet } from "@secondline/words/page/rigSheet";
+import { placeAnchorB } from "@secondline/workbench";
 import { Fragment, type ReactNode } from "react";
 import { Button } from "../design/Button.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
@@ -25,8 +27,10 @@ export function RigSheet({ onClose }: { onClose?: () => void }) {
   return (
     <div className={styles.sheet}>
       <header className={styles.head}>
-        <h2 className={styles.title}>The rig</h2>
-        {onClose && <Button tone="quiet" icon="close" iconOnly label="Close the rig sheet" onClick={onClose} />}
+        <h2 className={styles.title}>{sayRigSheet("rigSheet.rig")}</h2>
+        {onClose && (
+          <Button tone="quiet" icon="close" iconOnly label={sayRigSheet("rigSheet.closeRigSheet")} onClick={onClose} />
+        )}
       </header>
       <div className={styles.picture}>
         <RigSketch rig={rig} editing={editing} />
@@ -34,18 +38,18 @@ export function RigSheet({ onClose }: { onClose?: () => void }) {
       <div className={styles.scroll}>
         <Faults />
         <MarksState />
-        <Group title="Most changed" groups={[]} open>
+        <Group title={sayRigSheet("rigSheet.mostChanged")} groups={[]} open>
           <RigField path="span" slider />
-          <RigField path="main.pretension" slider label="Tension of the main line" />
+          <RigField path="main.pretension" slider label={sayRigSheet("rigSheet.tensionMainLine")} />
           {rig.backup && <QuickSlack />}
-          <RigField path="leash.length" slider label="Length of the leash" />
-          <RigField path="walker.mass" slider label="Mass of the walker" />
+          <RigField path="leash.length" slider label={sayRigSheet("rigSheet.lengthLeash")} />
+          <RigField path="walker.mass" slider label={sayRigSheet("rigSheet.massWalker")} />
           <RigField path="requiredFactor" slider help />
           <RigField path="requiredAfterFailure" slider help />
           <RigField path="requiredClearance" slider help />
         </Group>
         <Group
-          title="Site and ground"
+          title={sayRigSheet("rigSheet.siteGround")}
           groups={["name", "id", "notes", "span", "rise", "ground", "requiredFactorBasis"]}
         >
           <RigField path="name" />
@@ -56,23 +60,23 @@ export function RigSheet({ onClose }: { onClose?: () => void }) {
           <RigField path="requiredFactorBasis" />
           <GroundFields />
         </Group>
-        <Group title="Main line" groups={["main"]}>
+        <Group title={sayRigSheet("rigSheet.mainLine")} groups={["main"]}>
           <RigField path="main.pretension" />
           <LineFields line="main" />
         </Group>
         <Group
-          title="Backup"
+          title={sayRigSheet("rigSheet.backup")}
           groups={["backup.slack", "backup.length", "backup.sections", "backup.endA", "backup.endB"]}
         >
           <BackupFields />
         </Group>
-        <Group title="Connections and tapes" groups={["backup.connections", "backup.tapes"]}>
+        <Group title={sayRigSheet("rigSheet.connectionsTapes")} groups={["backup.connections", "backup.tapes"]}>
           <JointFields />
         </Group>
-        <Group title="Leash and ring" groups={["leash", "rings"]}>
+        <Group title={sayRigSheet("rigSheet.leashRing")} groups={["leash", "rings"]}>
           <LeashFields />
         </Group>
-        <Group title="Walker and harness" groups={["walker", "harness"]}>
+        <Group title={sayRigSheet("rigSheet.walkerHarness")} groups={["walker", "harness"]}>
           <RigField path="walker.mass" />
           <RigField path="walker.rescuer" help />
           <RigField path="walker.tieIn" help />
@@ -81,10 +85,10 @@ export function RigSheet({ onClose }: { onClose?: () => void }) {
           <Condition at="harness.condition" />
           <Own at="harness" />
         </Group>
-        <Group title="Anchor A" groups={["anchorA"]}>
+        <Group title={sayRigSheet("rigSheet.anchorA")} groups={["anchorA"]}>
           <AnchorFields anchor="anchorA" />
         </Group>
-        <Group title="Anchor B" groups={["anchorB"]}>
+        <Group title={sayRigSheet("rigSheet.anchorB")} groups={["anchorB"]}>
           <AnchorFields anchor="anchorB" />
         </Group>
         <OwnMaterials />
@@ -95,21 +99,23 @@ export function RigSheet({ onClose }: { onClose?: () => void }) {
 
 /** Span and rise in one step, with the ground moved along. */
 function FromMeasured() {
-  const { placeAnchorB } = useActions();
+  const { change } = useActions();
   return (
     <Disclosure title={newRigWords.say("measured.open")} level={4}>
-      <MeasuredSite onTake={({ span, rise }) => placeAnchorB(span, rise, newRigWords.say("measured.step"))} />
+      <MeasuredSite
+        onTake={(site) => change((before) => placeAnchorB(before, site), newRigWords.say("measured.step"))}
+      />
     </Disclosure>
   );
 }
 
 /** Webbings and ropes that the file describes itself: what they are called, what they hold and weigh, and the way to one more. */
 function OwnMaterials() {
-  const written = useSandbox(({ document }) => (document.history.present as { stocks?: unknown }).stocks);
+  const written = useSandbox(({ document }) => (document.history.present.rig as { stocks?: unknown }).stocks);
   const { edit } = useActions();
   const stocks: readonly { readonly name?: unknown; readonly id?: unknown }[] = Array.isArray(written) ? written : [];
   return (
-    <Group title="Own materials" groups={["stocks"]}>
+    <Group title={sayRigSheet("rigSheet.ownMaterials")} groups={["stocks"]}>
       {stocks.map((_, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a material is known by its place in the document
         <Fragment key={index}>
@@ -120,7 +126,7 @@ function OwnMaterials() {
       ))}
       <OwnStock
         names={stocks.map(({ name, id }) => String(name ?? id))}
-        onKeep={(stock) => edit("stocks", [...stocks, stock], "Own material")}
+        onKeep={(stock) => edit("stocks", [...stocks, stock], sayRigSheet("rigSheet.ownMaterial"))}
       />
     </Group>
   );
@@ -130,8 +136,10 @@ const OWN_FIELDS = ["name", "fibre", "form", "strength", "basis", "mass"];
 
 function QuickSlack() {
   const { history } = useSandbox((state) => state.document);
-  const backup = (history.present as { backup?: { slack?: unknown } }).backup;
-  return backup?.slack === undefined ? null : <RigField path="backup.slack" slider label="Slack of the backup" />;
+  const backup = (history.present.rig as { backup?: { slack?: unknown } }).backup;
+  return backup?.slack === undefined ? null : (
+    <RigField path="backup.slack" slider label={sayRigSheet("rigSheet.slackBackup")} />
+  );
 }
 
 function Group({

@@ -1,4 +1,5 @@
 import { groundHeight, type Rig } from "@secondline/rig";
+import { sayPage } from "@secondline/words/page/page";
 import { quantity } from "../words.ts";
 import styles from "./RigSketch.module.css";
 
@@ -24,7 +25,7 @@ export function RigSketch({ rig, editing }: Props) {
       className={styles.sketch}
       viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
       role="img"
-      aria-label={`The rig ${rig.name}, span ${quantity.length(rig.span)}`}
+      aria-label={sayPage("rigSketch.rigSpan", { name: rig.name, length: quantity.length(rig.span) })}
     >
       <path className={`${styles.ground} ${mark("ground")}`} d={groundPath(rig, x, top)} />
       <path

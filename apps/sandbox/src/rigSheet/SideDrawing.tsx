@@ -15,7 +15,7 @@ const { say } = newRigWords;
 
 /** The rig from the side with handles on its ground or its connections; nothing while that cannot be read. */
 export function SideDrawing({ grip }: { grip: Held["kind"] }) {
-  const document = useSandbox((state) => state.document.history.present);
+  const document = useSandbox((state) => state.document.history.present.rig);
   const side = useMemo(() => sideOf(document), [document]);
   if (!side || (grip === "ground" ? side.points : side.connections).length === 0) return null;
   return <Drawing side={side} grip={grip} />;
@@ -45,7 +45,7 @@ function Drawing({ side, grip }: { side: Side; grip: Held["kind"] }) {
 function useDocumentHost(side: Side): SideHost {
   const { store, actions } = useContextOrThrow();
   const { edit, finishEdit, undo } = actions;
-  const present = () => store.getState().document.history.present;
+  const present = () => store.getState().document.history.present.rig;
   return {
     ground(points, moved, group) {
       if (moved !== undefined) {

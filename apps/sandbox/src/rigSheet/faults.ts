@@ -1,11 +1,14 @@
 import type { RigIssue } from "@secondline/rig";
+import { broughtIn } from "@secondline/words";
 import { useShallow } from "zustand/react/shallow";
 import { useSandbox } from "../state/useSandbox.ts";
 
 /** Messages of the faults at exactly this path. */
 export function useFaultsAt(path: string): readonly string[] {
   return useSandbox(
-    useShallow((state) => state.document.issues.filter((issue) => issue.path === path).map(({ message }) => message)),
+    useShallow((state) =>
+      state.document.issues.filter((issue) => issue.path === path).map(({ message }) => broughtIn(message)),
+    ),
   );
 }
 

@@ -1,5 +1,7 @@
 /** Groups of fields that many parts of a rig have in common. */
-import { fieldAt, valueAt } from "@secondline/rig";
+import { valueAt } from "@secondline/rig";
+import { spokenField } from "@secondline/words/fields";
+import { sayRigSheet } from "@secondline/words/page/rigSheet";
 import type { ReactNode } from "react";
 import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
@@ -24,7 +26,7 @@ export function Rated({ at }: { at: string }) {
 export function Condition({ at }: { at: string }) {
   const faults = useFaultCount([at]);
   return (
-    <Disclosure title="Age and weather" faults={faults} level={4}>
+    <Disclosure title={sayRigSheet("parts.ageWeather")} faults={faults} level={4}>
       <RigField path={`${at}.outside`} help />
       <RigField path={`${at}.sun`} slider />
       <RigField path={`${at}.age`} />
@@ -37,7 +39,7 @@ export function Condition({ at }: { at: string }) {
 export function Own({ at }: { at: string }) {
   const faults = useFaultCount([`${at}.own`]);
   return (
-    <Disclosure title="Own judgement" faults={faults} level={4}>
+    <Disclosure title={sayRigSheet("parts.ownJudgement")} faults={faults} level={4}>
       <RigField path={`${at}.own.factor`} slider help />
       <RigField path={`${at}.own.reason`} help />
     </Disclosure>
@@ -46,7 +48,7 @@ export function Own({ at }: { at: string }) {
 
 /** How a line ends at an anchor; the kind decides which fields there are. */
 export function LineEnd({ at, title }: { at: string; title: string }) {
-  const kind = useSandbox((state) => valueAt(state.document.history.present, `${at}.kind`));
+  const kind = useSandbox((state) => valueAt(state.document.history.present.rig, `${at}.kind`));
   const faults = useFaultCount([at]);
   return (
     <Disclosure title={<MarkedTitle title={title} groups={[at]} />} faults={faults} level={4}>
@@ -68,9 +70,13 @@ export function LineEnd({ at, title }: { at: string; title: string }) {
 
 /** Changing the kind keeps only what the other kind has too. */
 function EndKind({ at }: { at: string }) {
-  const end = useSandbox((state) => valueAt(state.document.history.present, at)) as Record<string, unknown> | undefined;
+  const end = useSandbox((state) => valueAt(state.document.history.present.rig, at)) as
+    | Record<string, unknown>
+    | undefined;
   const { edit } = useActions();
-  return <ChoiceOfKind at={at} onChange={(kind) => edit(at, endOfKind(end ?? {}, kind), "Kind of end")} />;
+  return (
+    <ChoiceOfKind at={at} onChange={(kind) => edit(at, endOfKind(end ?? {}, kind), sayRigSheet("parts.kindEnd"))} />
+  );
 }
 
 function endOfKind(end: Record<string, unknown>, kind: string): Record<string, unknown> {
@@ -87,14 +93,20 @@ function endOfKind(end: Record<string, unknown>, kind: string): Record<string, u
 }
 
 export function ChoiceOfKind({ at, onChange }: { at: string; onChange: (kind: string) => void }) {
-  const kind = useSandbox((state) => valueAt(state.document.history.present, `${at}.kind`));
-  const field = fieldAt(`${at}.kind`);
+  const kind = useSandbox((state) => valueAt(state.document.history.present.rig, `${at}.kind`));
+  const field = spokenField(`${at}.kind`);
   const options = field?.kind === "choice" ? field.options : [];
   const unconfirmed = useMark(`${at}.kind`);
   return (
     <>
-      <Choice label="Kind" value={String(kind ?? "")} options={options} onChange={onChange} unconfirmed={unconfirmed} />
-      <ConfirmOne path={`${at}.kind`} name={field?.label ?? "Kind"} />
+      <Choice
+        label={sayRigSheet("parts.kind")}
+        value={String(kind ?? "")}
+        options={options}
+        onChange={onChange}
+        unconfirmed={unconfirmed}
+      />
+      <ConfirmOne path={`${at}.kind`} name={field?.label ?? sayRigSheet("parts.kind")} />
     </>
   );
 }
@@ -114,7 +126,7 @@ interface ListProps {
 
 /** A list of parts, each behind its title, with ways to add one and to take one out. */
 export function PartList({ at, noun, make, least = 0, titleOf, children }: ListProps) {
-  const value = useSandbox((state) => valueAt(state.document.history.present, at));
+  const value = useSandbox((state) => valueAt(state.document.history.present.rig, at));
   const items: readonly unknown[] = Array.isArray(value) ? value : [];
   const { edit } = useActions();
   const add = useAddPart();
@@ -128,8 +140,10 @@ export function PartList({ at, noun, make, least = 0, titleOf, children }: ListP
             <Button
               tone="quiet"
               icon="bin"
-              label={`Remove this ${noun}`}
-              onClick={() => edit(at, emptyAsNothing(items.toSpliced(index, 1), least), `Removed ${noun}`)}
+              label={sayRigSheet("parts.remove", { noun })}
+              onClick={() =>
+                edit(at, emptyAsNothing(items.toSpliced(index, 1), least), sayRigSheet("parts.removed", { noun }))
+              }
             />
           )}
         </PartItem>
@@ -137,10 +151,14 @@ export function PartList({ at, noun, make, least = 0, titleOf, children }: ListP
       <Button
         tone="quiet"
         icon="plus"
-        label={`Add a ${noun}`}
+        label={sayRigSheet("parts.add", { noun })}
         onClick={() => {
           const part = make(items);
-          add(`${at}[${items.length}]`, part, { path: at, value: [...items, part], label: `Added ${noun}` });
+          add(`${at}[${items.length}]`, part, {
+            path: at,
+            value: [...items, part],
+            label: sayRigSheet("parts.added", { noun }),
+          });
         }}
       />
     </div>

@@ -1,5 +1,6 @@
+import { sayPage } from "@secondline/words/page/page";
 import { Component, lazy, type ReactNode, Suspense, useCallback, useEffect, useMemo, useRef, useState } from "react";
-import { Elevation } from "../elevation/Elevation.tsx";
+import { Elevation } from "./elevation/Elevation.tsx";
 import { largestTension } from "./largestTension.ts";
 import styles from "./scene.module.css";
 import type { SceneProps, SceneSnapshot } from "./sceneProps.ts";
@@ -8,7 +9,7 @@ import { hasWebGL } from "./webgl.ts";
 import { sceneWords } from "./words.ts";
 
 const ThreeScene = lazy(() => import("./three/ThreeScene.tsx"));
-const KEYS = "Arrow keys turn the view, with shift they move it; plus and minus zoom; zero goes back.";
+const KEYS = sayPage("sceneView.arrowKeysTurn");
 
 /**
  * The rig and what happens to it. In space where the browser can; as a flat side elevation where it cannot, when the
@@ -38,7 +39,7 @@ export function SceneView(props: SceneProps) {
     // Until the picture in space has arrived, the elevation stands in for it.
     snapshot.current = () => {
       const snap = (flat ? null : spaceSnapshot.current) ?? flatSnapshot.current;
-      if (!snap) throw new Error("there is no picture of the fall yet");
+      if (!snap) throw new Error(sayPage("sceneView.thereNoPicture"));
       return snap();
     };
     return () => {

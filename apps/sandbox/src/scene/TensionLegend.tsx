@@ -1,4 +1,5 @@
 import { quantity } from "@secondline/words";
+import { sayPage } from "@secondline/words/page/page";
 import { useMemo } from "react";
 import type { Theme } from "../design/palette.ts";
 import styles from "./scene.module.css";
@@ -26,7 +27,7 @@ export function TensionLegend({ theme, largest, strengthKN, hasBackup, hasPrevio
           <svg width="34" height="8" aria-hidden="true">
             <path d="M0 4H34" stroke="currentColor" strokeWidth="4" />
           </svg>
-          main line
+          {sayPage("tensionLegend.mainLine")}
         </span>
         {hasBackup && (
           <span className={styles.line}>
@@ -34,7 +35,7 @@ export function TensionLegend({ theme, largest, strengthKN, hasBackup, hasPrevio
               <path d="M0 4H34" stroke="currentColor" strokeWidth="1" />
               <path d="M0 4H34" stroke="currentColor" strokeWidth="4" strokeDasharray="8 5" />
             </svg>
-            backup
+            {sayPage("tensionLegend.backup")}
           </span>
         )}
         {hasPrevious && (
@@ -42,7 +43,7 @@ export function TensionLegend({ theme, largest, strengthKN, hasBackup, hasPrevio
             <svg width="34" height="8" aria-hidden="true">
               <path className={styles.previous} d="M0 4H34" />
             </svg>
-            run before
+            {sayPage("tensionLegend.runBefore")}
           </span>
         )}
       </div>
@@ -55,12 +56,17 @@ export function TensionLegend({ theme, largest, strengthKN, hasBackup, hasPrevio
       <div className={styles.ticks}>
         <span>0</span>
         <span>{tickWords(end / 2)}</span>
-        <span>{tickWords(end)} kN</span>
+        <span>
+          {tickWords(end)}
+          {" kN"}
+        </span>
       </div>
       {strengthKN !== undefined && (
         <p className={styles.strengthWords}>
-          95 % hold {quantity.strength(1000 * strengthKN)}
-          {inside ? "" : " →"}
+          {sayPage("tensionLegend.hold95", {
+            strength: quantity.strength(1000 * strengthKN),
+            mark: inside ? "" : " →",
+          })}
         </p>
       )}
     </div>

@@ -2,6 +2,7 @@
 
 import { type Ink, SANS } from "@secondline/figures";
 import { quantity } from "@secondline/words";
+import { sayScene } from "@secondline/words/page/scene";
 import type { Palette, Theme } from "../design/palette.ts";
 import { scaleEnd, TABLE_SIZE, tensionCss, tensionTable } from "./shape/tensionColour.ts";
 
@@ -34,14 +35,14 @@ export function drawLegend(ink: Ink, facts: LegendFacts, width: number): void {
     ink.fillText(name, x + 42, 15);
     x += 42 + ink.measureText(name).width + 22;
   };
-  named("main line", (at) => line(ink, at, palette.softInk, 4, []));
+  named(sayScene("legendInk.mainLine"), (at) => line(ink, at, palette.softInk, 4, []));
   if (hasBackup) {
     named("backup", (at) => {
       line(ink, at, palette.softInk, 1, []);
       line(ink, at, palette.softInk, 4, [8, 5]);
     });
   }
-  if (hasPrevious) named("run before", (at) => line(ink, at, palette.lineBackup, 1.4, []));
+  if (hasPrevious) named(sayScene("legendInk.runBefore"), (at) => line(ink, at, palette.lineBackup, 1.4, []));
   const under = width < ONE_ROW;
   scale(ink, facts, under ? 0 : x + 10, under ? 28 : 2);
 }
@@ -69,7 +70,7 @@ function scale(ink: Ink, { theme, palette, largest, strengthKN }: LegendFacts, x
   ink.fillStyle = palette.ink;
   ink.fillText("0", x, y + 28);
   ink.textAlign = "right";
-  ink.fillText(`tension ${words(end)} kN`, x + BAR.width, y + 28);
+  ink.fillText(sayScene("legendInk.tensionKn", { words: words(end) }), x + BAR.width, y + 28);
   ink.textAlign = "left";
   if (strengthKN === undefined) return;
   const inside = strengthKN <= end;
@@ -77,7 +78,11 @@ function scale(ink: Ink, { theme, palette, largest, strengthKN }: LegendFacts, x
   ink.fillStyle = palette.fails;
   ink.fillRect(at - 1, y - 1, 2, BAR.height + 8);
   ink.fillStyle = palette.failsInk;
-  ink.fillText(`95 % hold ${quantity.strength(1000 * strengthKN)}`, x + BAR.width + 18, y + 13);
+  ink.fillText(
+    sayScene("legendInk.hold95", { strength: quantity.strength(1000 * strengthKN) }),
+    x + BAR.width + 18,
+    y + 13,
+  );
 }
 
 /** Marks of the scale, which are round. */

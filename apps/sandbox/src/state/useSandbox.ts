@@ -1,7 +1,6 @@
+import type { Actions, Sandbox, SandboxState } from "@secondline/workbench";
 import { createContext, useContext } from "react";
 import { useStore } from "zustand";
-import type { Actions, Sandbox } from "./sandbox.ts";
-import type { SandboxState } from "./types.ts";
 
 export const SandboxContext = createContext<Sandbox | undefined>(undefined);
 

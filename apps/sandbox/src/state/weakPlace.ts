@@ -2,9 +2,9 @@
 import { backupNaturalLength, mainNaturalLength, type Rig } from "@secondline/rig";
 import { type Outcome, weakestIn } from "@secondline/scenarios";
 import { sayDraws } from "@secondline/words/draws";
+import type { ShownRun } from "@secondline/workbench";
 import type { WeakPlace } from "../scene/sceneProps.ts";
 import { quantity, words } from "../words.ts";
-import type { ShownRun } from "./types.ts";
 
 /** `outcome`: of the state with that `key`; undefined where no part has its least margin in the run, or the run is of another state. */
 export function weakPlace(

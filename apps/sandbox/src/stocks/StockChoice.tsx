@@ -1,5 +1,6 @@
 import { Combobox } from "@base-ui/react/combobox";
 import { GENERIC_STOCKS, type LineStock } from "@secondline/rig";
+import { broughtIn } from "@secondline/words";
 import { newRigWords } from "@secondline/words/newRig";
 import { Icon } from "../design/icons.tsx";
 import styles from "./stocks.module.css";
@@ -27,7 +28,7 @@ export function StockChoice({ label, value, own, onChange, onFocus, unconfirmed 
         items={stocks}
         value={chosen}
         onValueChange={(next: LineStock | null) => next && onChange(next.id)}
-        itemToStringLabel={({ name }: LineStock) => name}
+        itemToStringLabel={({ name }: LineStock) => broughtIn(name)}
         isItemEqualToValue={(a: LineStock, b: LineStock) => a.id === b.id}
         filter={isFound}
         autoHighlight
@@ -39,7 +40,7 @@ export function StockChoice({ label, value, own, onChange, onFocus, unconfirmed 
           data-unconfirmed={unconfirmed && ""}
           onFocus={onFocus}
         >
-          <span>{chosen?.name ?? value}</span>
+          <span>{chosen ? broughtIn(chosen.name) : value}</span>
           <Icon name="down" size={14} />
         </Combobox.Trigger>
         {chosen && <p className={styles.chosen}>{detail(chosen)}</p>}
@@ -51,7 +52,7 @@ export function StockChoice({ label, value, own, onChange, onFocus, unconfirmed 
               <Combobox.List>
                 {(stock: LineStock) => (
                   <Combobox.Item key={stock.id} value={stock} className={styles.item}>
-                    <span className={styles.name}>{stock.name}</span>
+                    <span className={styles.name}>{broughtIn(stock.name)}</span>
                     <span className={styles.detail}>{detail(stock)}</span>
                   </Combobox.Item>
                 )}

@@ -1,4 +1,4 @@
-import { fieldAt } from "@secondline/rig";
+import { spokenField } from "@secondline/words/fields";
 import { newRigWords } from "@secondline/words/newRig";
 import {
   EMPTY_STOCK,
@@ -15,7 +15,7 @@ import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
 import { DialogSheet } from "../design/Sheet.tsx";
 import { TextField } from "../design/TextField.tsx";
-import { chooseFile } from "../files/chooseFile.ts";
+import { chooseFile } from "../device/chooseFile.ts";
 import styles from "./stocks.module.css";
 
 const { say } = newRigWords;
@@ -201,6 +201,6 @@ function faultText(fault: StockFault): string {
 }
 
 function optionsOf(name: "fibre" | "form") {
-  const field = fieldAt(`stocks[0].${name}`);
+  const field = spokenField(`stocks[0].${name}`);
   return field?.kind === "choice" ? field.options : [];
 }

@@ -2,7 +2,7 @@
 import type { TeardownLearnt } from "@secondline/strength";
 import { quantity } from "@secondline/words";
 import { englishTeardownWords as teardownWords } from "@secondline/words/teardown";
-import type { LearntInput } from "./planner.ts";
+import type { LearntInput } from "@secondline/workbench";
 import styles from "./teardown.module.css";
 import { useLearnt } from "./usePlan.ts";
 
@@ -13,9 +13,9 @@ export function LearntPart({ input }: { input: LearntInput }) {
   return (
     <section className={styles.learnt} aria-label={say("teardown.learnt.short")}>
       <h3>{say("teardown.learnt.short")}</h3>
-      {answer.kind === "busy" && <p role="status">{say("teardown.learnt.busy")}</p>}
+      {(answer.kind === "idle" || answer.kind === "busy") && <p role="status">{say("teardown.learnt.busy")}</p>}
       {answer.kind === "failed" && <p role="alert">✕ {answer.message}</p>}
-      {answer.kind === "done" && <Found input={input} found={answer.reading} />}
+      {answer.kind === "done" && <Found input={input} found={answer.value} />}
     </section>
   );
 }

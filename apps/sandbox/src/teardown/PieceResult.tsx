@@ -1,6 +1,8 @@
 /** One piece of the plan, and the fields for what the machine says of it. */
+
 import type { Rig } from "@secondline/rig";
 import { type BreakTest, OUTCOMES, type Piece, type Teardown, testFields } from "@secondline/strength";
+import { sayTeardown } from "@secondline/words/page/teardown";
 import { englishTeardownWords as teardownWords } from "@secondline/words/teardown";
 import { useId, useState } from "react";
 import { NOTHING_TYPED, readTyped, type Typed } from "./results.ts";
@@ -36,11 +38,7 @@ export function PieceResult({ rig, plan, piece, done, onResult }: Props) {
 function Done({ test }: { test: BreakTest }) {
   const { outcome, result, result_to, unit } = testFields(test);
   const load = result_to === "" ? result : `${result} – ${result_to}`;
-  return (
-    <p className={styles.done}>
-      ✓ In the break log: {outcome}, {load} {unit}
-    </p>
-  );
+  return <p className={styles.done}>{sayTeardown("pieceResult.breakLog", { outcome, load, unit })}</p>;
 }
 
 function Fields({ plan, piece, onResult }: Pick<Props, "plan" | "piece" | "onResult">) {
@@ -72,7 +70,7 @@ function Fields({ plan, piece, onResult }: Pick<Props, "plan" | "piece" | "onRes
   return (
     <form
       className={styles.fields}
-      aria-label={`Result of ${piece.id}`}
+      aria-label={sayTeardown("pieceResult.result", { id: piece.id })}
       onSubmit={(event) => {
         event.preventDefault();
         keep();
@@ -86,14 +84,14 @@ function Fields({ plan, piece, onResult }: Pick<Props, "plan" | "piece" | "onRes
           ))}
         </select>
       </label>
-      {number("result", typed.outcome === "broke between" ? "From, kN" : "kN")}
-      {typed.outcome === "broke between" && number("result_to", "To, kN")}
+      {number("result", typed.outcome === "broke between" ? sayTeardown("pieceResult.fromKn") : "kN")}
+      {typed.outcome === "broke between" && number("result_to", sayTeardown("pieceResult.toKn"))}
       <label className={styles.field}>
         {teardownWords.say("teardown.head.broke")}
         <input value={typed.failure_place} onChange={(event) => put({ failure_place: event.target.value })} />
       </label>
       <button type="submit" className={styles.button}>
-        Keep result
+        {sayTeardown("pieceResult.keepResult")}
       </button>
       {messages.length > 0 && (
         <ul id={faults} className={styles.faults} role="alert">

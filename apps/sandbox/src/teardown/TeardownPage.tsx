@@ -1,10 +1,11 @@
 /** The teardown of the line in hand on the day that is shown: what to cut, the sheet to print, and results that become the break log. */
 import type { Rig } from "@secondline/rig";
 import { type BreakTest, DEFAULT_PULLS, type Teardown } from "@secondline/strength";
+import { sayTeardown } from "@secondline/words/page/teardown";
 import { englishTeardownWords as teardownWords } from "@secondline/words/teardown";
 import { useMemo, useRef, useState } from "react";
 import { useSandbox } from "../state/useSandbox.ts";
-import { useWear, useWearActions } from "../wear/useWear.ts";
+import { useWear, useWearActions } from "../wearInHand/useWear.ts";
 import { LearntPart } from "./LearntPart.tsx";
 import { PlanPart } from "./PlanPart.tsx";
 import { printSheet } from "./printSheet.ts";
@@ -18,7 +19,7 @@ export function TeardownPage() {
   const rig = useSandbox((state) => state.document.rig);
   const record = useWear((state) => state.good.written);
   const on = useWear((state) => state.on);
-  const tests = useWear((state) => state.history.present.log.tests);
+  const tests = useWear((state) => state.work.log.tests);
   const [pulls, setPulls] = useState<number>(DEFAULT_PULLS);
   const { addTest } = useWearActions();
   const learnt = useRef<HTMLDivElement>(null);
@@ -29,12 +30,12 @@ export function TeardownPage() {
   const input = useMemo(() => ({ rig, record, on, pulls, tests: JSON.parse(known) }), [rig, record, on, pulls, known]);
   const asked = useMemo(() => ({ rig, record, on, before: input.tests, results }), [rig, record, on, input, results]);
   const answer = usePlan(input);
-  const plan = answer.kind === "done" && answer.reading.ok ? answer.reading.teardown : undefined;
+  const plan = answer.kind === "done" && answer.value.ok ? answer.value.teardown : undefined;
   return (
     <div className={styles.page}>
       <div className={styles.bar}>
         <label className={styles.field}>
-          Pulls that you have
+          {sayTeardown("teardownPage.pullsYou")}
           <select value={pulls} onChange={(event) => setPulls(Number(event.target.value))}>
             {PULLS.map((count) => (
               <option key={count}>{count}</option>
@@ -48,11 +49,15 @@ export function TeardownPage() {
           </button>
         )}
       </div>
-      {answer.kind === "busy" && <p role="status">Simulating what each pull would teach …</p>}
-      {answer.kind === "failed" && <p role="alert">✕ There is no plan: {answer.message}.</p>}
-      {answer.kind === "done" && !answer.reading.ok && (
+      {(answer.kind === "idle" || answer.kind === "busy") && (
+        <p role="status">{sayTeardown("teardownPage.simulatingWhatEach")}</p>
+      )}
+      {answer.kind === "failed" && (
+        <p role="alert">{sayTeardown("teardownPage.thereNoPlan", { message: answer.message })}</p>
+      )}
+      {answer.kind === "done" && !answer.value.ok && (
         <ul className={styles.list} role="alert">
-          {teardownWords.teardownIssue(rig, on, answer.reading.issue).map((line) => (
+          {teardownWords.teardownIssue(rig, on, answer.value.issue).map((line) => (
             <li key={line}>{line}</li>
           ))}
         </ul>
@@ -67,7 +72,7 @@ export function TeardownPage() {
 function PrintButton({ rig, plan }: { rig: Rig; plan: Teardown }) {
   return (
     <button type="button" className={styles.button} onClick={() => printSheet(rig, plan)}>
-      Print the sheet
+      {sayTeardown("teardownPage.printSheet")}
     </button>
   );
 }

@@ -1,5 +1,7 @@
 /** Results that are typed beside the pieces, as rows of the break log. */
+
 import { type BreakTest, type LogFault, type Piece, pieceRow, readTest, type Teardown } from "@secondline/strength";
+import { sayTeardown } from "@secondline/words/page/teardown";
 
 /** What is typed beside a piece. */
 export interface Typed {
@@ -36,12 +38,12 @@ export function readTyped(plan: Pick<Teardown, "on" | "invented">, piece: Piece,
 const inForm = (fault: LogFault): LogFault => ({
   ...fault,
   message: fault.message
-    .replace("the unit goes into its own column", "write the load in kN, without the unit")
+    .replace(sayTeardown("results.unitGoesInto"), sayTeardown("results.writeLoadKn"))
     .replace(/^result(_to)? is empty: write the load.*$/, (_, to?: string) =>
-      to === undefined ? "Write the load at which the test ended." : "Write the upper load.",
+      to === undefined ? sayTeardown("results.writeLoadWhich") : sayTeardown("results.writeUpperLoad"),
     )
-    .replace("commas part the cells of this file, so write a point", "write a point")
-    .replace("result_to must be larger than result", "the upper load must be larger than the lower one"),
+    .replace(sayTeardown("results.commasPartCells"), sayTeardown("results.writePoint"))
+    .replace(sayTeardown("results.resultMustLarger"), sayTeardown("results.upperLoadMust")),
 });
 
 const PIECE = /^piece P\d+$/;

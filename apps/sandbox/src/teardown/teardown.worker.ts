@@ -1,6 +1,7 @@
 /** Plans a teardown, and looks at what it taught, off the page's thread. */
+
+import { learnt, type Planner, plan } from "@secondline/workbench";
 import { expose } from "comlink";
-import { learnt, type Planner, plan } from "./planner.ts";
 
 const planner: Planner = { plan, learnt };
 expose(planner);

@@ -1,5 +1,6 @@
 import type { Recording } from "@secondline/engine";
 import { quantity } from "@secondline/words";
+import { sayTime } from "@secondline/words/page/time";
 import { useCallback, useMemo } from "react";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import type { Palette } from "../design/palette.ts";
@@ -43,11 +44,7 @@ export function EnergyPlot({ recording, clock, view, frame, compact }: Props) {
       <PlotCanvas {...{ drawing, data, range, frame, palette }} axisText={axisKilojoules} />
       <EventFlags marks={view.marks} {...{ clock, range, frame, compact }} />
       {!compact && (
-        <p
-          className={styles.key}
-          style={{ width: frame.gutter }}
-          title="What the run could not account for, as a share of the energy moved"
-        >
+        <p className={styles.key} style={{ width: frame.gutter }} title={sayTime("energyPlot.whatRunCould")}>
           {balanceSentence(recording.energy)}
         </p>
       )}
@@ -100,5 +97,5 @@ function energyAt(stack: EnergyStack, time: number): string {
 }
 
 export function axisKilojoules(energy: number): string {
-  return `${Number((energy / 1000).toFixed(2))}\u00a0kJ`;
+  return `${quantity.number(Number((energy / 1000).toFixed(2)))}\u00a0kJ`;
 }

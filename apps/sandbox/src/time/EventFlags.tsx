@@ -1,3 +1,4 @@
+import { sayTime } from "@secondline/words/page/time";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { useClock } from "../clock/useClock.ts";
 import type { Mark } from "./eventMarks.ts";
@@ -67,7 +68,13 @@ function FlagWords({ mark, clock, frame, compact, place, x }: WordsProps) {
   if (compact) return <span {...look}>{mark.label}</span>;
   const goThere = () => clock.seek(mark.time);
   return (
-    <button {...look} type="button" title={mark.sentence} aria-label={`Go to: ${mark.sentence}`} onClick={goThere}>
+    <button
+      {...look}
+      type="button"
+      title={mark.sentence}
+      aria-label={sayTime("eventFlags.go", { sentence: mark.sentence })}
+      onClick={goThere}
+    >
       {mark.label}
     </button>
   );

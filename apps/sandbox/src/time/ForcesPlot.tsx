@@ -106,5 +106,5 @@ export function ForcesPlot({ recording, previous, clock, view, forces, onHighlig
 
 /** The axis speaks kN, with no more digits than its steps need. */
 export function axisKilonewtons(force: number): string {
-  return `${Number((force / 1000).toFixed(2))}\u00a0kN`;
+  return `${quantity.number(Number((force / 1000).toFixed(2)))}\u00a0kN`;
 }

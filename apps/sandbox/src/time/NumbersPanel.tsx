@@ -1,5 +1,6 @@
 import type { Recording } from "@secondline/engine";
 import { capital, quantity } from "@secondline/words";
+import { sayTime } from "@secondline/words/page/time";
 import { useDeferredValue, useMemo } from "react";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { useClock } from "../clock/useClock.ts";
@@ -37,22 +38,24 @@ export function NumbersPanel({ recording, clock, view, shown, reading }: Props) 
     [shown, traces, reading, ready],
   );
   const digits = secondsDecimals(range.to - range.from);
-  const read = reading === "raw" ? "raw samples" : "filtered, CFC 60";
+  const read = reading === "raw" ? sayTime("numbersPanel.rawSamples") : sayTime("numbersPanel.filteredCfc60");
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by the keys that scroll it
-    <section className={styles.numbers} aria-label="Forces as numbers" tabIndex={0}>
+    <section className={styles.numbers} aria-label={sayTime("numbersPanel.forcesNumbers")} tabIndex={0}>
       <RangeFields range={view.range} duration={recording.duration} digits={digits} onRange={view.setRange} />
       <table className={styles.table}>
-        <caption>Forces in kN within these seconds ({read})</caption>
+        <caption>{sayTime("numbersPanel.forcesKnWithin", { read })}</caption>
         <thead>
           <tr>
-            <th scope="col">Force in</th>
-            <th scope="col">at the cursor</th>
-            {view.measure !== null && <th scope="col">since {quantity.seconds(view.measure, 3)}</th>}
-            <th scope="col">largest</th>
-            <th scope="col">at</th>
-            <th scope="col">least</th>
-            <th scope="col">mean</th>
+            <th scope="col">{sayTime("numbersPanel.force")}</th>
+            <th scope="col">{sayTime("numbersPanel.cursor")}</th>
+            {view.measure !== null && (
+              <th scope="col">{sayTime("numbersPanel.since", { seconds: quantity.seconds(view.measure, 3) })}</th>
+            )}
+            <th scope="col">{sayTime("numbersPanel.largest")}</th>
+            <th scope="col">{sayTime("numbersPanel.at")}</th>
+            <th scope="col">{sayTime("numbersPanel.least")}</th>
+            <th scope="col">{sayTime("numbersPanel.mean")}</th>
           </tr>
         </thead>
         <tbody>
@@ -120,12 +123,10 @@ function DataTable({
   const exact = rows.every((row) => row.from === row.to);
   return (
     <table className={styles.table}>
-      <caption>
-        {exact ? "Every sample of this stretch, in kN" : "The largest force of each interval of this stretch, in kN"}
-      </caption>
+      <caption>{exact ? sayTime("numbersPanel.everySampleStretch") : sayTime("numbersPanel.largestForceEach")}</caption>
       <thead>
         <tr>
-          <th scope="col">{exact ? "Time" : "From"}</th>
+          <th scope="col">{exact ? sayTime("numbersPanel.time") : sayTime("numbersPanel.from")}</th>
           {columns.map(({ trace }) => (
             <th key={trace.id} scope="col">
               {capital(trace.name)}

@@ -1,4 +1,5 @@
 import { quantity } from "@secondline/words";
+import { sayTime } from "@secondline/words/page/time";
 import { type PlaybackClock, SPEEDS, type Speed } from "../clock/playbackClock.ts";
 import { useClock } from "../clock/useClock.ts";
 import { Choice } from "../design/Choice.tsx";
@@ -20,38 +21,48 @@ export function PlayBar({ clock, act, measure, compact }: Props) {
   const looping = useClock(clock, (state) => state.loop !== null);
   const speed = useClock(clock, (state) => state.speed);
   return (
-    <section className={styles.playBar} aria-label="Playback">
+    <section className={styles.playBar} aria-label={sayTime("playBar.playback")}>
       <TimeReadout clock={clock} measure={measure} />
       <div className={styles.playRow}>
         <TimeButton
           icon="markBack"
-          name="Event before"
+          name={sayTime("playBar.eventBefore")}
           keyName="["
           onPress={() => act({ do: "mark", direction: -1 })}
         />
         <TimeButton
           icon="frameBack"
-          name="One frame back"
+          name={sayTime("playBar.frameBack")}
           keyName=","
           onPress={() => act({ do: "frame", direction: -1 })}
         />
         {!compact && (
           <TimeButton
             icon={playing ? "pause" : "play"}
-            name={playing ? "Pause" : "Play"}
+            name={playing ? sayTime("playBar.pause") : sayTime("playBar.play")}
             keyName="Space"
             tone="filled"
             worded
             onPress={() => act({ do: "toggle" })}
           />
         )}
-        <TimeButton icon="frameOn" name="One frame on" keyName="." onPress={() => act({ do: "frame", direction: 1 })} />
-        <TimeButton icon="markOn" name="Next event" keyName="]" onPress={() => act({ do: "mark", direction: 1 })} />
+        <TimeButton
+          icon="frameOn"
+          name={sayTime("playBar.frameOn")}
+          keyName="."
+          onPress={() => act({ do: "frame", direction: 1 })}
+        />
+        <TimeButton
+          icon="markOn"
+          name={sayTime("playBar.nextEvent")}
+          keyName="]"
+          onPress={() => act({ do: "mark", direction: 1 })}
+        />
       </div>
       <div className={styles.speedRow}>
         <Choice<string>
           inline
-          label="Speed"
+          label={sayTime("playBar.speed")}
           value={String(speed)}
           options={SPEED_OPTIONS}
           onChange={(value) => clock.setSpeed(SPEEDS.find((known) => String(known) === value) ?? speed)}
@@ -60,7 +71,7 @@ export function PlayBar({ clock, act, measure, compact }: Props) {
           <>
             <TimeButton
               icon="loop"
-              name="Repeat"
+              name={sayTime("playBar.repeat")}
               keyName="L"
               worded
               pressed={looping}
@@ -68,7 +79,7 @@ export function PlayBar({ clock, act, measure, compact }: Props) {
             />
             <TimeButton
               icon="measure"
-              name="Measure"
+              name={sayTime("playBar.measure")}
               keyName="M"
               worded
               pressed={measure !== null}
@@ -84,7 +95,7 @@ export function PlayBar({ clock, act, measure, compact }: Props) {
 const SPEED_OPTIONS = SPEEDS.map((speed) => ({ value: String(speed), label: speedWords(speed) }));
 
 function speedWords(speed: Speed): string {
-  return speed === 1 ? "1× speed" : `1/${Math.round(1 / speed)} speed`;
+  return sayTime("playBar.speedOf", { speed, share: Math.round(1 / speed) });
 }
 
 /** Where the cursor stands, in large figures, and how far that is from the second cursor. */
@@ -96,7 +107,7 @@ function TimeReadout({ clock, measure }: Pick<Props, "clock" | "measure">) {
       <span className={styles.bigTime}>{quantity.seconds(time, 3)}</span>
       <span className={styles.ofRun}>
         {measure === null
-          ? `of ${quantity.seconds(duration)}`
+          ? sayTime("playBar.of", { seconds: quantity.seconds(duration) })
           : `${time >= measure ? "+" : ""}${quantity.seconds(time - measure, 3)}`}
       </span>
     </p>

@@ -1,3 +1,4 @@
+import { quantity } from "@secondline/words";
 import "./validLanguage.ts";
 import { useEffect, useRef } from "react";
 import uPlot from "uplot";
@@ -98,5 +99,5 @@ function plotOptions(
 function axisSeconds(time: number, ticks: readonly number[]): string {
   const step = ticks.length > 1 ? ticks[1]! - ticks[0]! : 1;
   const digits = Math.max(0, Math.ceil(-Math.log10(step) - 1e-9));
-  return time.toFixed(Math.min(digits, 5));
+  return quantity.rounded(time, Math.min(digits, 5), "nearest");
 }

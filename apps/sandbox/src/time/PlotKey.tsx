@@ -1,4 +1,5 @@
 import { sayDraws } from "@secondline/words/draws";
+import { sayTime } from "@secondline/words/page/time";
 import styles from "./Plot.module.css";
 import type { PlotFrame } from "./plotFrame.ts";
 
@@ -16,12 +17,12 @@ export function PlotKey({ frame, rawBehind, compared, draws }: Props) {
     <ul className={styles.key} style={{ width: frame.gutter }}>
       {rawBehind && (
         <li>
-          <KeyLine width={1} /> thin: raw samples
+          <KeyLine width={1} /> {sayTime("plotKey.thinRawSamples")}
         </li>
       )}
       {compared && (
         <li>
-          <KeyLine width={4.5} /> wide: run before
+          <KeyLine width={4.5} /> {sayTime("plotKey.wideRunBefore")}
         </li>
       )}
       {draws !== undefined && (

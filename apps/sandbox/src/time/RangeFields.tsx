@@ -1,5 +1,7 @@
+import { sayTime } from "@secondline/words/page/time";
 import { useState } from "react";
 import { TextField } from "../design/TextField.tsx";
+import { quantity } from "../words.ts";
 import styles from "./NumbersPanel.module.css";
 import type { TimeRange } from "./plotGrid.ts";
 import { type RangeEnd, typedRange } from "./typedRange.ts";
@@ -31,7 +33,9 @@ export function RangeFields({ range, duration, digits, onRange }: Props) {
   );
   return (
     <div className={styles.rangeFields}>
-      Seconds {field("from", "From, in seconds")} to {field("to", "To, in seconds")} of {duration.toFixed(2)}
+      {sayTime("rangeFields.seconds")} {field("from", sayTime("rangeFields.from"))} {sayTime("rangeFields.to")}{" "}
+      {field("to", sayTime("rangeFields.toField"))}{" "}
+      {sayTime("rangeFields.of", { duration: quantity.rounded(duration, 2, "nearest") })}
     </div>
   );
 }

@@ -1,4 +1,5 @@
 import type { Recording } from "@secondline/engine";
+import { sayTime } from "@secondline/words/page/time";
 import { useMemo } from "react";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { useClock } from "../clock/useClock.ts";
@@ -36,20 +37,23 @@ export function RangeTools({ recording, clock, view, forces, save: saving, compa
   const looping = useClock(clock, (state) => state.loop !== null);
   if (compact) {
     const moment: readonly MenuEntry[] = [
-      { label: looping ? "Stop repeating" : "Repeat the event", onSelect: () => view.act({ do: "loop" }) },
       {
-        label: view.measure === null ? "Measure from here" : "Stop measuring",
+        label: looping ? sayTime("rangeTools.stopRepeating") : sayTime("rangeTools.repeatEvent"),
+        onSelect: () => view.act({ do: "loop" }),
+      },
+      {
+        label: view.measure === null ? sayTime("rangeTools.measureHere") : sayTime("rangeTools.stopMeasuring"),
         onSelect: () => view.act({ do: "measure" }),
       },
     ];
     const range: readonly MenuEntry[] = [
-      { label: "Show less of the run", onSelect: closer },
-      { label: "Show more of the run", onSelect: farther, disabled: whole },
-      { label: "Show the whole run", onSelect: fit, disabled: whole },
+      { label: sayTime("rangeTools.showLessRun"), onSelect: closer },
+      { label: sayTime("rangeTools.showMoreRun"), onSelect: farther, disabled: whole },
+      { label: sayTime("rangeTools.showWholeRun"), onSelect: fit, disabled: whole },
     ];
     return (
       <ActionMenu
-        label="Go to, repeat, zoom, save"
+        label={sayTime("rangeTools.goRepeatZoom")}
         icon="menu"
         iconOnly
         entries={[...goTo, "rule", ...moment, "rule", ...range, "rule", ...save]}
@@ -58,22 +62,36 @@ export function RangeTools({ recording, clock, view, forces, save: saving, compa
   }
   return (
     <>
-      <ActionMenu label="Go to" entries={goTo} />
-      {save.length > 0 && <ActionMenu label="Save" entries={save} />}
-      <TimeButton icon="farther" name="Show more of the run" keyName="−" onPress={farther} disabled={whole} />
-      <TimeButton icon="closer" name="Show less of the run" keyName="+" onPress={closer} />
-      <TimeButton icon="fit" name="Show the whole run" keyName="0" onPress={fit} disabled={whole} />
+      <ActionMenu label={sayTime("rangeTools.go")} entries={goTo} />
+      {save.length > 0 && <ActionMenu label={sayTime("rangeTools.save")} entries={save} />}
+      <TimeButton
+        icon="farther"
+        name={sayTime("rangeTools.showMoreRun")}
+        keyName="−"
+        onPress={farther}
+        disabled={whole}
+      />
+      <TimeButton icon="closer" name={sayTime("rangeTools.showLessRun")} keyName="+" onPress={closer} />
+      <TimeButton icon="fit" name={sayTime("rangeTools.showWholeRun")} keyName="0" onPress={fit} disabled={whole} />
     </>
   );
 }
 
 function saveEntries({ csv, plot }: Saving, range: TimeRange): readonly MenuEntry[] {
   return [
-    ...(csv ? [{ label: "Forces in view as CSV", onSelect: () => csv(range) }] : []),
+    ...(csv ? [{ label: sayTime("rangeTools.forcesViewCsv"), onSelect: () => csv(range) }] : []),
     ...(plot
       ? [
-          { label: "Plot as PNG", detail: "A picture, with its cautions", onSelect: () => plot("png") },
-          { label: "Plot as SVG", detail: "For print: lines and letters", onSelect: () => plot("svg") },
+          {
+            label: sayTime("rangeTools.plotPng"),
+            detail: sayTime("rangeTools.pictureCautions"),
+            onSelect: () => plot("png"),
+          },
+          {
+            label: sayTime("rangeTools.plotSvg"),
+            detail: sayTime("rangeTools.printLinesLetters"),
+            onSelect: () => plot("svg"),
+          },
         ]
       : []),
   ];

@@ -1,3 +1,4 @@
+import { sayTime } from "@secondline/words/page/time";
 import { useEffect, useRef, useState } from "react";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import styles from "./Plot.module.css";
@@ -23,7 +24,7 @@ export function ScrubSurface(props: Props) {
       style={{ left: frame.left, top: frame.top - above, width: frame.width, height: frame.height + above }}
       role="slider"
       tabIndex={0}
-      aria-label="Time in the run"
+      aria-label={sayTime("scrubSurface.timeRun")}
       aria-valuemin={0}
       aria-valuemax={duration}
       aria-valuenow={Math.min(time, duration)}

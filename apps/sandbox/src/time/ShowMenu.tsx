@@ -1,5 +1,6 @@
 import { Menu } from "@base-ui/react/menu";
 import { capital } from "@secondline/words";
+import { sayTime } from "@secondline/words/page/time";
 import buttonStyles from "../design/Button.module.css";
 import { Icon } from "../design/icons.tsx";
 import styles from "./TimeMenu.module.css";
@@ -15,9 +16,9 @@ interface Props {
 }
 
 const READINGS: readonly { readonly value: Drawn; readonly label: string; readonly detail: string }[] = [
-  { value: "both", label: "Filtered, raw behind", detail: "as a load cell reports it (CFC 60)" },
-  { value: "filtered", label: "Filtered only", detail: "as a load cell reports it (CFC 60)" },
-  { value: "raw", label: "Raw only", detail: "every sample as computed" },
+  { value: "both", label: sayTime("showMenu.filteredRawBehind"), detail: sayTime("showMenu.loadCellReports") },
+  { value: "filtered", label: sayTime("showMenu.filteredOnly"), detail: sayTime("showMenu.loadCellReports") },
+  { value: "raw", label: sayTime("showMenu.rawOnly"), detail: sayTime("showMenu.everySampleComputed") },
 ];
 
 /** Which traces are drawn, and how they are read. */
@@ -25,14 +26,14 @@ export function ShowMenu({ traces, shown, onShown, drawn, onDrawn }: Props) {
   return (
     <Menu.Root>
       <Menu.Trigger className={`${buttonStyles.button} ${buttonStyles.quiet}`}>
-        <span>Show</span>
+        <span>{sayTime("showMenu.show")}</span>
         <Icon name="down" size={12} />
       </Menu.Trigger>
       <Menu.Portal>
         <Menu.Positioner className={styles.positioner} sideOffset={4} align="end">
           <Menu.Popup className={styles.popup}>
             <Menu.Group>
-              <Menu.GroupLabel className={styles.groupLabel}>Force in</Menu.GroupLabel>
+              <Menu.GroupLabel className={styles.groupLabel}>{sayTime("showMenu.force")}</Menu.GroupLabel>
               {traces.map((trace) => (
                 <Menu.CheckboxItem
                   key={trace.id}
@@ -47,7 +48,7 @@ export function ShowMenu({ traces, shown, onShown, drawn, onDrawn }: Props) {
             </Menu.Group>
             <Menu.Separator className={styles.rule} />
             <Menu.Group>
-              <Menu.GroupLabel className={styles.groupLabel}>Read</Menu.GroupLabel>
+              <Menu.GroupLabel className={styles.groupLabel}>{sayTime("showMenu.read")}</Menu.GroupLabel>
               <Menu.RadioGroup value={drawn} onValueChange={onDrawn}>
                 {READINGS.map(({ value, label, detail }) => (
                   <Menu.RadioItem key={value} value={value} className={styles.item}>

@@ -1,13 +1,14 @@
 import { Tabs } from "@base-ui/react/tabs";
 import type { Recording } from "@secondline/engine";
 import type { TraceBand } from "@secondline/scenarios";
-import { type BreaksTold, capital, quantity } from "@secondline/words";
+import { type BreaksTold, quantity } from "@secondline/words";
 import { bandSentence } from "@secondline/words/draws";
+import { sayTime } from "@secondline/words/page/time";
 import { useId, useMemo, useState } from "react";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { beforeSentence, forcesSentence, unloadedSentence } from "./describe.ts";
 import { EnergyPlot } from "./EnergyPlot.tsx";
-import { energySentence } from "./energyBands.ts";
+import { BANDS, energySentence } from "./energyBands.ts";
 import { ForcesPlot } from "./ForcesPlot.tsx";
 import { NumbersPanel } from "./NumbersPanel.tsx";
 import { PlayBar } from "./PlayBar.tsx";
@@ -17,7 +18,8 @@ import type { TimeRange } from "./plotGrid.ts";
 import { RangeTools } from "./RangeTools.tsx";
 import { ShowMenu } from "./ShowMenu.tsx";
 import styles from "./TimeStrip.module.css";
-import type { Reading } from "./traces.ts";
+import { textWidth } from "./textWidth.ts";
+import { type Reading, tracesOf } from "./traces.ts";
 import { useFrameSize } from "./useFrameSize.ts";
 import { useShownTraces } from "./useShownTraces.ts";
 import { stripKeys, useTimeView } from "./useTimeView.ts";
@@ -44,11 +46,19 @@ interface Props {
 type Tab = "forces" | "energy" | "numbers";
 
 const FORCE_NAMES: Gutter = { wide: 184, compact: 108 };
-const GUTTERS: Readonly<Record<Tab, Gutter>> = {
-  forces: FORCE_NAMES,
-  energy: { wide: 216, compact: 142 },
-  numbers: FORCE_NAMES,
-};
+const ENERGY_NAMES: Gutter = { wide: 216, compact: 142 };
+/** Beside a name: its leader, its sample and its value [px]. */
+const BESIDE_NAME: Gutter = { wide: 104, compact: 52 };
+
+/** Room for the names, more of it where a language has longer ones. */
+function gutterOf(tab: Tab, recording: Recording): Gutter {
+  const [least, named] = tab === "energy" ? [ENERGY_NAMES, BANDS] : [FORCE_NAMES, tracesOf(recording)];
+  const widest = (names: readonly string[]) => Math.max(...names.map(textWidth));
+  return {
+    wide: Math.max(least.wide, BESIDE_NAME.wide + widest(named.map(({ name }) => name))),
+    compact: Math.max(least.compact, BESIDE_NAME.compact + widest(named.map(({ shortName }) => shortName))),
+  };
+}
 
 /** Time along the bottom of the page: what pulled how hard when, where the energy went, and the controls of playback. */
 export function TimeStrip(props: Props) {
@@ -57,7 +67,10 @@ export function TimeStrip(props: Props) {
   const view = useTimeView(recording, clock, told);
   const show = useShownTraces(recording, previous !== undefined, band);
   const { ref, size } = useFrameSize<HTMLElement>();
-  const frame = useMemo(() => plotFrame(size.width, size.height, compact, GUTTERS[tab]), [size, compact, tab]);
+  const frame = useMemo(
+    () => plotFrame(size.width, size.height, compact, gutterOf(tab, recording)),
+    [size, compact, tab, recording],
+  );
   const onKeyDown = useMemo(() => stripKeys(view.act), [view.act]);
   const sentence = useId();
   const laidOut = size.width > 0 && size.height > 0;
@@ -113,10 +126,10 @@ const TABS: readonly Tab[] = ["forces", "energy", "numbers"];
 
 function TabNames() {
   return (
-    <Tabs.List className={styles.tabs} aria-label="What to see over time">
+    <Tabs.List className={styles.tabs} aria-label={sayTime("timeStrip.whatSeeOver")}>
       {TABS.map((tab) => (
         <Tabs.Tab key={tab} className={styles.tab} value={tab}>
-          {capital(tab)}
+          {sayTime(`timeStrip.${tab}`)}
         </Tabs.Tab>
       ))}
     </Tabs.List>

@@ -1,24 +1,31 @@
 import type { Recording } from "@secondline/engine";
 import { capital, quantity } from "@secondline/words";
+import { sayTime } from "@secondline/words/page/time";
 import { listed } from "./listed.ts";
 import { loadedTraces, type Reading, type Trace, type TraceId, unloadedTraces } from "./traces.ts";
 
 /** What the force plot shows, in a sentence or two, for everyone and above all for those who cannot see it. */
 export function forcesSentence(recording: Recording, reading: Reading): string {
   const largest = largestTrace(recording, reading);
-  if (!largest) return `Nothing was loaded in the ${quantity.seconds(recording.duration)} of this run.`;
+  if (!largest) return sayTime("describe.nothingLoadedRun", { seconds: quantity.seconds(recording.duration) });
   const { force, time } = largest.peaks[reading];
-  const hardest = `Hardest pull: ${quantity.load(force)} in ${largest.inWords}, ${quantity.seconds(time)} into the run`;
+  const hardest = sayTime("describe.hardestPullInto", {
+    load: quantity.load(force),
+    inWords: largest.inWords,
+    seconds: quantity.seconds(time),
+  });
   const leash = loadedTraces(recording).find((trace) => trace.id === "leash");
   if (!leash || leash === largest) return `${hardest}.`;
-  return `${hardest}; the leash peaked at ${quantity.load(leash.peaks[reading].force)}.`;
+  return sayTime("describe.leashPeaked", { hardest, load: quantity.load(leash.peaks[reading].force) });
 }
 
 /** The same of the run that is drawn behind this one. */
 export function beforeSentence(previous: Recording, reading: Reading): string {
   const largest = largestTrace(previous, reading);
-  const pull = largest ? `${quantity.load(largest.peaks[reading].force)} in ${largest.inWords}` : "nothing was loaded";
-  return `In the run before, drawn wide and pale: ${pull}.`;
+  const pull = largest
+    ? sayTime("describe.in", { load: quantity.load(largest.peaks[reading].force), inWords: largest.inWords })
+    : sayTime("describe.nothingLoaded");
+  return sayTime("describe.runBeforeDrawn", { pull });
 }
 
 function largestTrace(recording: Recording, reading: Reading): Trace | null {
@@ -30,8 +37,8 @@ function largestTrace(recording: Recording, reading: Reading): Trace | null {
 
 /** Traces that together are a whole line. */
 const WHOLES: readonly { readonly name: string; readonly ids: readonly TraceId[] }[] = [
-  { name: "the main line", ids: ["mainA", "mainB", "ringOnMain"] },
-  { name: "the backup", ids: ["backupA", "backupB", "ringOnBackup"] },
+  { name: sayTime("describe.mainLine"), ids: ["mainA", "mainB", "ringOnMain"] },
+  { name: sayTime("describe.backup"), ids: ["backupA", "backupB", "ringOnBackup"] },
 ];
 
 /** Names what is not drawn because it never carried anything; empty when everything did. */
@@ -45,7 +52,7 @@ export function unloadedSentence(recording: Recording): string {
     names.push(name);
   }
   names.push(...traces.map((trace) => trace.inWords));
-  return names.length === 0 ? "" : `${capital(listed(names))} stayed unloaded.`;
+  return names.length === 0 ? "" : sayTime("describe.stayedUnloaded", { names: capital(listed(names)) });
 }
 
 /** The time under the cursor and the forces there, as a screen reader hears it. */

@@ -1,5 +1,6 @@
 import type { EnergyLedger, LedgerEntry, Recording } from "@secondline/engine";
 import { capital, quantity } from "@secondline/words";
+import { sayTime } from "@secondline/words/page/time";
 import type { Palette } from "../design/palette.ts";
 import { endsFalling } from "./eventMarks.ts";
 import { listed } from "./listed.ts";
@@ -17,49 +18,55 @@ export interface BandStyle {
   readonly entries: readonly LedgerEntry[];
 }
 
-const lost = (part: string, colour: keyof Palette, entries: readonly LedgerEntry[]): BandStyle => ({
-  key: `lost-${part}`,
-  name: `lost in ${part}`,
-  shortName: `${part}, lost`,
-  kind: "lost",
-  colour,
-  entries,
-});
-const stored = (part: string, colour: keyof Palette, entries: readonly LedgerEntry[]): BandStyle => ({
-  key: `stored-${part}`,
-  name: `stretch of ${part}`,
-  shortName: part,
-  kind: "stored",
-  colour,
-  entries,
-});
+type Entries = readonly LedgerEntry[];
+type Line = "leash" | "main" | "backup";
+type Loss = "friction" | "air" | "parting" | "slip" | "legs";
+
+const lostIn = (line: Line, colour: keyof Palette, entries: Entries): BandStyle => {
+  const part = sayTime(`energyBands.part.${line}`);
+  const [name, shortName] = [sayTime("energyBands.lostIn", { part }), sayTime("energyBands.partLost", { part })];
+  return { key: `lost-${line}`, name, shortName, kind: "lost", colour, entries };
+};
+const lostTo = (what: Loss, colour: keyof Palette, entries: Entries): BandStyle => {
+  const [name, shortName] = [sayTime(`energyBands.${what}.name`), sayTime(`energyBands.${what}.short`)];
+  return { key: `lost-${what}`, name, shortName, kind: "lost", colour, entries };
+};
+const stored = (part: Line | "rest", colour: keyof Palette, entries: Entries): BandStyle => {
+  const shortName = sayTime(`energyBands.part.${part}`);
+  const name =
+    part === "rest" ? sayTime("energyBands.stretchRest") : sayTime("energyBands.stretch", { part: shortName });
+  return { key: `stored-${part}`, name, shortName, kind: "stored", colour, entries };
+};
 
 /** The ledger books what the legs put into the rig; taken out counts here like a loss. */
 const signOf = (entry: LedgerEntry): number => (entry === "feet" ? -1 : 1);
 
 /** From the bottom of the stack to its top: what is gone first, what can still fall last. */
 export const BANDS: readonly BandStyle[] = [
-  lost("leash", "lineLeash", ["lossLeash"]),
-  lost("main", "lineMain", ["lossMain"]),
-  lost("backup", "lineBackup", ["lossBackup"]),
-  {
-    ...lost("ring", "lineConnection", ["lossFriction", "lossContact"]),
-    name: "friction, contact",
-    shortName: "friction",
-  },
-  { ...lost("air", "ghost", ["lossDrag"]), name: "air drag", shortName: "air" },
-  { ...lost("parting", "softInk", ["lossParting"]), name: "what parted", shortName: "parted" },
-  { ...lost("slip", "softInk", ["lossSlip"]), name: "weblock slip", shortName: "slip" },
-  { ...lost("legs", "softInk", ["feet"]), name: "walker's legs", shortName: "legs" },
+  lostIn("leash", "lineLeash", ["lossLeash"]),
+  lostIn("main", "lineMain", ["lossMain"]),
+  lostIn("backup", "lineBackup", ["lossBackup"]),
+  lostTo("friction", "lineConnection", ["lossFriction", "lossContact"]),
+  lostTo("air", "ghost", ["lossDrag"]),
+  lostTo("parting", "softInk", ["lossParting"]),
+  lostTo("slip", "softInk", ["lossSlip"]),
+  lostTo("legs", "softInk", ["feet"]),
   stored("leash", "lineLeash", ["stretchLeash"]),
   stored("main", "lineMain", ["stretchMain"]),
   stored("backup", "lineBackup", ["stretchBackup"]),
-  { ...stored("rest", "lineConnection", ["stretchOther"]), name: "stretch of the rest", shortName: "rest" },
-  { key: "moving", name: "moving", shortName: "moving", kind: "moving", colour: "accent", entries: ["kinetic"] },
+  stored("rest", "lineConnection", ["stretchOther"]),
+  {
+    key: "moving",
+    name: sayTime("energyBands.moving"),
+    shortName: sayTime("energyBands.moving"),
+    kind: "moving",
+    colour: "accent",
+    entries: ["kinetic"],
+  },
   {
     key: "height",
-    name: "still to fall",
-    shortName: "to fall",
+    name: sayTime("energyBands.stillFall"),
+    shortName: sayTime("energyBands.fall"),
     kind: "height",
     colour: "ghost",
     entries: ["potential"],
@@ -130,19 +137,19 @@ export interface EnergyAccount {
   readonly took: readonly { readonly name: string; readonly share: number }[];
 }
 
-const MOTION = "motion";
+const MOTION = sayTime("energyBands.motion");
 const HOLDERS: readonly { readonly name: string; readonly entries: readonly LedgerEntry[] }[] = [
-  { name: "the fall's height", entries: ["potential"] },
-  { name: "the leash", entries: ["stretchLeash", "lossLeash"] },
-  { name: "the main line", entries: ["stretchMain", "lossMain"] },
-  { name: "the backup", entries: ["stretchBackup", "lossBackup"] },
-  { name: "anchors and connections", entries: ["stretchOther"] },
+  { name: sayTime("energyBands.fallsHeight"), entries: ["potential"] },
+  { name: sayTime("energyBands.leash"), entries: ["stretchLeash", "lossLeash"] },
+  { name: sayTime("energyBands.mainLine"), entries: ["stretchMain", "lossMain"] },
+  { name: sayTime("energyBands.backup"), entries: ["stretchBackup", "lossBackup"] },
+  { name: sayTime("energyBands.anchorsConnections"), entries: ["stretchOther"] },
   { name: MOTION, entries: ["kinetic"] },
-  { name: "friction and contact", entries: ["lossFriction", "lossContact"] },
-  { name: "air drag", entries: ["lossDrag"] },
-  { name: "what parted", entries: ["lossParting"] },
-  { name: "weblock slip", entries: ["lossSlip"] },
-  { name: "the walker's legs", entries: ["feet"] },
+  { name: sayTime("energyBands.frictionAndContact"), entries: ["lossFriction", "lossContact"] },
+  { name: sayTime("energyBands.air.name"), entries: ["lossDrag"] },
+  { name: sayTime("energyBands.parting.name"), entries: ["lossParting"] },
+  { name: sayTime("energyBands.slip.name"), entries: ["lossSlip"] },
+  { name: sayTime("energyBands.theWalkersLegs"), entries: ["feet"] },
 ];
 
 export function energyAccount(ledger: EnergyLedger, time: number): EnergyAccount {
@@ -170,26 +177,32 @@ const NAMED = 4;
 /** Where the energy of the fall was at its lowest point, in words. */
 export function energySentence(recording: Recording): string {
   const { time, released, took } = energyAccount(recording.energy, recording.walker.lowestTime);
-  if (!(released > 0)) return "No energy has moved in this run.";
+  if (!(released > 0)) return sayTime("energyBands.noEnergyMoved");
   const takers = took.filter(({ name }) => name !== MOTION);
   const named = takers.filter(({ share }) => share >= WORTH_NAMING).slice(0, NAMED);
   const rest = takers.filter((taker) => !named.includes(taker)).reduce((sum, { share }) => sum + share, 0);
   const moving = took.find(({ name }) => name === MOTION)?.share ?? 0;
-  const shares = named.map(({ name, share }, i) => `${name} ${i === 0 ? "took " : ""}${quantity.percent(share)}`);
-  if (rest >= 0.005) shares.push(`the rest ${quantity.percent(rest)}`);
-  const still = moving >= 0.005 ? `; ${quantity.percent(moving)} was still motion` : "";
-  const moment = endsFalling(recording) ? "the end, still falling" : "the lowest point";
-  const at = `By ${moment} (${quantity.seconds(time)}), ${quantity.energy(released)} had come free`;
+  const shares = named.map(
+    ({ name, share }, i) => `${name} ${i === 0 ? sayTime("energyBands.took") : ""}${quantity.percent(share)}`,
+  );
+  if (rest >= 0.005) shares.push(sayTime("energyBands.rest", { percent: quantity.percent(rest) }));
+  const still = moving >= 0.005 ? sayTime("energyBands.stillMotion", { percent: quantity.percent(moving) }) : "";
+  const moment = endsFalling(recording) ? sayTime("energyBands.endStillFalling") : sayTime("energyBands.lowestPoint");
+  const at = sayTime("energyBands.hadComeFree", {
+    moment,
+    seconds: quantity.seconds(time),
+    energy: quantity.energy(released),
+  });
   return `${at}. ${capital(listed(shares))}${still}.`;
 }
 
 /** How well the ledger balances, in a few words. */
 export function balanceSentence(ledger: EnergyLedger): string {
-  if (!(ledger.moved > 0)) return "nothing moved";
+  if (!(ledger.moved > 0)) return sayTime("energyBands.nothingMoved");
   const share = ledger.imbalance / ledger.moved;
   return share < 0.001
-    ? `balanced to better than ${quantity.percent(0.001)}`
-    : `balanced to ${quantity.percent(share, "up")}`;
+    ? sayTime("energyBands.balancedBetterThan", { percent: quantity.percent(0.001) })
+    : sayTime("energyBands.balanced", { percent: quantity.percent(share, "up") });
 }
 
 /** Index of the ledger's last entry at or before `time`. */

@@ -1,5 +1,6 @@
 import type { Recording, RunEvent } from "@secondline/engine";
 import { type BreaksTold, type Moments, quantity, englishWords as words } from "@secondline/words";
+import { sayTime } from "@secondline/words/page/time";
 
 /** A moment of the run worth going to. */
 export interface Mark {
@@ -35,7 +36,7 @@ function when(happening: Moments): string {
   if (happening.length === 1) return quantity.seconds(first);
   const last = happening.at(-1)!.time;
   const decimals = last - first < 0.01 ? 3 : 2;
-  return `${quantity.seconds(first, decimals)} to ${quantity.seconds(last, decimals)}`;
+  return sayTime("eventMarks.span", { from: quantity.seconds(first, decimals), to: quantity.seconds(last, decimals) });
 }
 
 /** Whether the run ended before the walker had reached a lowest point. */

@@ -1,5 +1,6 @@
 import type { Recording } from "@secondline/engine";
 import { capital, quantity } from "@secondline/words";
+import { sayTime } from "@secondline/words/page/time";
 import type { Palette } from "../design/palette.ts";
 import type { Probe } from "./CursorLines.tsx";
 import type { EndLabel } from "./EndLabels.tsx";
@@ -51,7 +52,11 @@ export function forceLabels(
       rank: force,
       valueAt,
       goTo: {
-        words: `${capital(trace.inWords)}: go to its peak, ${quantity.load(force)} at ${quantity.seconds(time)}`,
+        words: sayTime("forceMarks.goPeak", {
+          inWords: capital(trace.inWords),
+          load: quantity.load(force),
+          seconds: quantity.seconds(time),
+        }),
         time,
       },
     };

@@ -1,4 +1,5 @@
 import { capital, quantity } from "@secondline/words";
+import { sayTime } from "@secondline/words/page/time";
 import type { MenuEntry } from "../design/ActionMenu.tsx";
 import type { Mark } from "./eventMarks.ts";
 import type { ForceView } from "./forceDrawing.ts";
@@ -15,7 +16,7 @@ export function goToEntries(
   });
   const peaks = view.shown.map(({ inWords, peaks }): MenuEntry => {
     const { force, time } = peaks[view.reading];
-    const label = `Peak of ${inWords}, ${quantity.load(force)}`;
+    const label = sayTime("goTo.peak", { inWords, load: quantity.load(force) });
     return { label, detail: quantity.seconds(time), onSelect: () => seek(time) };
   });
   return events.length > 0 && peaks.length > 0 ? [...events, "rule", ...peaks] : [...events, ...peaks];

@@ -1,3 +1,4 @@
+import { sayPage } from "@secondline/words/page/page";
 import type { Direction, SeekSize } from "../clock/playbackClock.ts";
 
 /** What a key asks of the time strip. */
@@ -16,17 +17,17 @@ interface Key {
 
 /** The keys, for the help page: what to press and what it does. */
 export const TIME_KEYS: readonly { readonly keys: string; readonly does: string }[] = [
-  { keys: "Space", does: "Play or pause" },
-  { keys: "← →", does: "Move the cursor by 0.05 s" },
-  { keys: "Shift + ← →", does: "Move the cursor by 0.5 s" },
-  { keys: "Alt + ← →", does: "Move the cursor by 0.001 s" },
-  { keys: ", .", does: "One frame back or on" },
-  { keys: "[ ]", does: "Go to the event before or after" },
-  { keys: "Home End", does: "Go to the start or the end" },
-  { keys: "L", does: "Repeat the event, or stop repeating" },
-  { keys: "M", does: "Measure from here, or stop measuring" },
-  { keys: "+ −", does: "Show less or more of the run" },
-  { keys: "0", does: "Show the whole run" },
+  { keys: "Space", does: sayPage("timeKeys.playOrPause") },
+  { keys: "← →", does: sayPage("timeKeys.moveCursor0") },
+  { keys: "Shift + ← →", does: sayPage("timeKeys.moveCursor02") },
+  { keys: "Alt + ← →", does: sayPage("timeKeys.moveCursor03") },
+  { keys: ", .", does: sayPage("timeKeys.oneFrameBack") },
+  { keys: "[ ]", does: sayPage("timeKeys.goEventBefore") },
+  { keys: "Home End", does: sayPage("timeKeys.goStartOr") },
+  { keys: "L", does: sayPage("timeKeys.repeatEventOr") },
+  { keys: "M", does: sayPage("timeKeys.measureHereOr") },
+  { keys: "+ −", does: sayPage("timeKeys.showLessOr") },
+  { keys: "0", does: sayPage("timeKeys.showWholeRun") },
 ];
 
 export function keyAction(event: Key): KeyAction | null {

@@ -1,4 +1,5 @@
 import { type Recording, SIGNALS, type SignalName } from "@secondline/engine";
+import { sayPage } from "@secondline/words/page/page";
 import type { Palette } from "../design/palette.ts";
 
 /** Filtered: as a load cell reports it (CFC 60 of SAE J211-1). Raw: every sample as computed. */
@@ -43,14 +44,19 @@ const DOTS = [2, 3];
 const DASH_DOT = [9, 3, 2, 3];
 
 const SIGNAL_STYLES: Readonly<Record<SignalName, TraceStyle>> = {
-  leash: style("leash", ["leash", "the leash", "leash"], "lineLeash", FULL),
-  mainA: style("mainA", ["main at A", "the main line at A", "main A"], "lineMain", FULL),
-  mainB: style("mainB", ["main at B", "the main line at B", "main B"], "lineMain", LONG_DASH),
-  backupA: style("backupA", ["backup at A", "the backup at A", "backup A"], "lineBackup", FULL),
-  backupB: style("backupB", ["backup at B", "the backup at B", "backup B"], "lineBackup", LONG_DASH),
-  ringOnMain: style("ringOnMain", ["ring on main", "the ring on the main line", "ring, main"], "lineMain", DOTS),
-  ringOnBackup: style("ringOnBackup", ["ring on backup", "the ring on the backup", "ring, backup"], "lineBackup", DOTS),
+  leash: signalStyle("leash", "lineLeash", FULL),
+  mainA: signalStyle("mainA", "lineMain", FULL),
+  mainB: signalStyle("mainB", "lineMain", LONG_DASH),
+  backupA: signalStyle("backupA", "lineBackup", FULL),
+  backupB: signalStyle("backupB", "lineBackup", LONG_DASH),
+  ringOnMain: signalStyle("ringOnMain", "lineMain", DOTS),
+  ringOnBackup: signalStyle("ringOnBackup", "lineBackup", DOTS),
 };
+
+function signalStyle(id: SignalName, colour: keyof Palette, dash: readonly number[]): TraceStyle {
+  const names = [sayPage(`trace.${id}.name`), sayPage(`trace.${id}.inWords`), sayPage(`trace.${id}.short`)] as const;
+  return style(id, names, colour, dash);
+}
 
 function style(
   id: TraceId,
@@ -84,15 +90,12 @@ function connectionTraces(recording: Recording): readonly Trace[] {
   const connections = recording.connections.filter(({ tape }) => !tape);
   return connections.flatMap(({ force, peak, time }, i) => {
     if (!force) return [];
-    const name = connections.length > 1 ? `connection ${i + 1}` : "connection";
-    const inWords = connections.length > 1 ? name : "the connection";
-    const dash = [FULL, LONG_DASH, DOTS, DASH_DOT][i % 4]!;
-    const look = style(
-      `connection ${i + 1}`,
-      [name, inWords, name.replace("connection", "conn.")],
-      "lineConnection",
-      dash,
-    );
+    const said = (form: "name" | "inWords" | "short") =>
+      connections.length > 1
+        ? sayPage(`connectionTrace.many.${form}`, { number: i + 1 })
+        : sayPage(`connectionTrace.one.${form}`);
+    const names = [said("name"), said("inWords"), said("short")] as const;
+    const look = style(`connection ${i + 1}`, names, "lineConnection", [FULL, LONG_DASH, DOTS, DASH_DOT][i % 4]!);
     const read = { force: peak, time };
     return [{ ...look, samples: force, readAlready: true, peaks: { raw: read, filtered: read } }];
   });

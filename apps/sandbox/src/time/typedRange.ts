@@ -1,4 +1,5 @@
 import { quantity } from "@secondline/words";
+import { sayTime } from "@secondline/words/page/time";
 import type { TimeRange } from "./plotGrid.ts";
 import { SHORTEST_RANGE } from "./visibleRange.ts";
 
@@ -10,11 +11,11 @@ export type TypedRange =
 /** `range` with one end as typed, in seconds, with or without the unit; or what is wrong with it. */
 export function typedRange(range: TimeRange, end: RangeEnd, text: string, duration: number): TypedRange {
   const time = secondsIn(text);
-  if (time === null) return { ok: false, message: `“${text}” is not a time in seconds` };
+  if (time === null) return { ok: false, message: sayTime("typedRange.notTimeSeconds", { text }) };
   if (time < 0 || time > duration)
-    return { ok: false, message: `the run lasts from 0 to ${quantity.seconds(duration)}` };
+    return { ok: false, message: sayTime("typedRange.runLasts0", { seconds: quantity.seconds(duration) }) };
   const typed = { ...range, [end]: time };
-  if (typed.to - typed.from < SHORTEST_RANGE) return { ok: false, message: "the start must come before the end" };
+  if (typed.to - typed.from < SHORTEST_RANGE) return { ok: false, message: sayTime("typedRange.startMustCome") };
   return { ok: true, range: typed };
 }
 

@@ -1,3 +1,4 @@
+import { sayPage } from "@secondline/words/page/page";
 import { useState } from "react";
 import { HowWeKnow } from "../evidence/HowWeKnow.tsx";
 import styles from "./Cautions.module.css";
@@ -14,12 +15,12 @@ export function CautionFoot({ cautions, across = true }: Props) {
   const [open, setOpen] = useState(false);
   const [first, ...others] = cautions;
   return (
-    <section className={across ? styles.across : styles.column} aria-label="Cautions">
+    <section className={across ? styles.across : styles.column} aria-label={sayPage("cautionFoot.cautions")}>
       <p>
         {first}{" "}
         {others.length > 0 && (
           <button type="button" className={styles.more} aria-expanded={open} onClick={() => setOpen(!open)}>
-            {open ? "Fewer" : `${others.length} more cautions`}
+            {open ? sayPage("cautionFoot.fewer") : sayPage("cautionFoot.moreCautions", { count: others.length })}
           </button>
         )}{" "}
         <HowWeKnow className={styles.more} />

@@ -1,5 +1,5 @@
+import { outcomeOf } from "@secondline/workbench";
 import { useSandbox } from "../state/useSandbox.ts";
-import { outcomeOf } from "../state/verdictOf.ts";
 import { words } from "../words.ts";
 import { CautionFoot } from "./CautionFoot.tsx";
 

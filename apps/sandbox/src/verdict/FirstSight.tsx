@@ -1,15 +1,15 @@
 import { type Outcome, type Rig, whatIfKey, worstWhatIf } from "@secondline/scenarios";
+import { sayVerdict } from "@secondline/words/page/verdict";
+import { type Documents, documentsOf, foundOf, type ShownRun, type Step } from "@secondline/workbench";
 import { useEffect, useRef, useState } from "react";
-import type { ShownRun } from "../state/types.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
-import { foundOf } from "../state/verdictOf.ts";
 import { quantity, words } from "../words.ts";
 import styles from "./VerdictColumn.module.css";
 
 /** What the last change did, in a sentence, after every change of the rig: of the fall at once, of the verdict when both are whole. */
 export function LastChange() {
-  const label = useSandbox((state) => state.document.history.past.at(-1)?.label);
-  const undone = useSandbox((state) => state.document.history.future.length > 0);
+  const label = useSandbox((state) => state.document.history.past.findLast(isOfRig)?.label);
+  const undone = useSandbox((state) => state.document.history.future.some(isOfRig));
   const outcome = useSandbox((state) => foundOf(state)?.outcome);
   const before = useSandbox((state) => state.run.previousVerdict);
   const rig = useSandbox((state) => state.assessment.assessed.rig);
@@ -21,18 +21,16 @@ export function LastChange() {
   const whole = outcome && before && verdictOfOne && before.rigName === outcome.rigName;
   const said = whole ? changeOfVerdict(rig, before, outcome) : changeOfFall(shown, previous);
   if (said === undefined) return null;
-  return (
-    <p className={styles.did}>
-      Your last change ({label}): {said}
-    </p>
-  );
+  return <p className={styles.did}>{sayVerdict("firstSight.yourLastChange", { label, said })}</p>;
 }
+
+const isOfRig = (step: Step<Documents>): boolean => documentsOf(step).includes("rig");
 
 /** Whether the last change of the state was one of the rig's file, and whether the verdict before is that of one change before. */
 function useWhatChanged(): { readonly ofEdit: boolean; readonly verdictOfOne: boolean } {
   const key = useSandbox((state) => state.assessment.key);
-  const present = useSandbox((state) => state.document.history.present);
-  const steps = useSandbox((state) => state.document.history.past.length);
+  const present = useSandbox((state) => state.document.history.present.rig);
+  const steps = useSandbox((state) => state.document.history.past.filter(isOfRig).length);
   const before = useSandbox((state) => state.run.previousVerdict);
   const [seen, setSeen] = useState({ key, present, before, ofEdit: false, steps: -1 });
   if (seen.key === key && seen.before === before) return { ofEdit: seen.ofEdit, verdictOfOne: seen.steps === steps };
@@ -57,23 +55,30 @@ function changeOfFall(shown: ShownRun | undefined, previous: ShownRun | undefine
   const told = [
     ...(now.drop === undefined || was.drop === undefined || quantity.drop(now.drop) === quantity.drop(was.drop)
       ? []
-      : [`this fall goes ${quantity.drop(now.drop)} down instead of ${quantity.drop(was.drop)}`]),
+      : [sayVerdict("firstSight.fallGoesDown", { now: quantity.drop(now.drop), before: quantity.drop(was.drop) })]),
     ...(!now.peaks || !was.peaks || quantity.load(now.peaks.leash) === quantity.load(was.peaks.leash)
       ? []
-      : [`the harness is pulled with ${quantity.load(now.peaks.leash)} instead of ${quantity.load(was.peaks.leash)}`]),
+      : [
+          sayVerdict("firstSight.harnessPulledInstead", {
+            now: quantity.load(now.peaks.leash),
+            before: quantity.load(was.peaks.leash),
+          }),
+        ]),
   ];
-  return told.length === 0 ? "this fall is the same in drop and pull." : `${told.join(", and ")}.`;
+  return told.length === 0 ? sayVerdict("firstSight.fallSameDrop") : `${told.join(sayVerdict("firstSight.and"))}.`;
 }
 
 /** Over all what-ifs: the verdict, the deepest drop, and the margin of the part that is nearest to what is required now. */
 function changeOfVerdict(rig: Rig, before: Outcome, now: Outcome): string {
-  const [isNow, was] = [now, before].map((one) => words.verdictWord(one).toLowerCase());
+  const [isNow, was] = [now, before].map((one) => words.verdictWord(one).toLowerCase()) as [string, string];
   const drops = [now, before].map(({ falls }) => falls.deepest && quantity.drop(falls.deepest.drop));
   const told = [
-    isNow === was ? `the verdict stays “${isNow}”` : `the verdict is “${isNow}” instead of “${was}”`,
+    isNow === was
+      ? sayVerdict("firstSight.verdictStays", { now: isNow })
+      : sayVerdict("firstSight.verdictInstead", { now: isNow, before: was }),
     ...(drops[0] === undefined || drops[1] === undefined || drops[0] === drops[1]
       ? []
-      : [`the deepest drop is ${drops[0]} instead of ${drops[1]}`]),
+      : [sayVerdict("firstSight.deepestDropInstead", { now: drops[0], before: drops[1] })]),
     ...changeOfLeast(rig, before, now),
   ];
   return `${told.join("; ")}.`;
@@ -88,7 +93,13 @@ function changeOfLeast(rig: Rig, before: Outcome, now: Outcome): readonly string
   const [isNow, was] = [margin(now), margin(before)];
   if (isNow === undefined || was === undefined || now.leastMargin === undefined) return [];
   const name = words.partName(rig, now.leastMargin);
-  return [`${name}, nearest to what is required: × ${isNow}${isNow === was ? ", as before" : ` instead of × ${was}`}`];
+  return [
+    sayVerdict("firstSight.nearestWhatRequired", {
+      name,
+      margin: isNow,
+      before: isNow === was ? sayVerdict("firstSight.asBefore") : sayVerdict("firstSight.insteadOf", { was }),
+    }),
+  ];
 }
 
 /** A change is shown beside the run before it; another what-if is no change. */
@@ -120,7 +131,8 @@ export function WayToWorst() {
         look({ selectedPart: undefined, camera: "event" });
       }}
     >
-      See the worst<span className="visually-hidden">: {words.eventTitle(rig, worst.whatIf)}</span>
+      {sayVerdict("firstSight.seeWorst")}
+      <span className="visually-hidden">: {words.eventTitle(rig, worst.whatIf)}</span>
     </button>
   );
 }

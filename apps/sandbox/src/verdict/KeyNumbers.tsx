@@ -1,5 +1,6 @@
 import type { WhatIfOutcome } from "@secondline/scenarios";
-import type { ShownRun } from "../state/types.ts";
+import { sayVerdict } from "@secondline/words/page/verdict";
+import type { ShownRun } from "@secondline/workbench";
 import { useSandbox } from "../state/useSandbox.ts";
 import { quantity } from "../words.ts";
 import styles from "./KeyNumbers.module.css";
@@ -14,15 +15,20 @@ type Signal = keyof NonNullable<WhatIfOutcome["peaks"]>;
 const force = (name: string, signal: Signal): Row => ({
   name,
   value: ({ outcome }) => outcome.peaks && quantity.load(outcome.peaks[signal]),
-  other: ({ otherMesh }) => otherMesh && `${quantity.load(otherMesh.peaks[signal])}, ${otherMesh.accuracy} mesh`,
+  other: ({ otherMesh }) =>
+    otherMesh &&
+    sayVerdict("keyNumbers.mesh", { load: quantity.load(otherMesh.peaks[signal]), accuracy: otherMesh.accuracy }),
 });
 const ROWS: readonly Row[] = [
-  force("Harness", "leash"),
-  force("Main at A", "mainA"),
-  force("Main at B", "mainB"),
-  force("Backup at A", "backupA"),
-  force("Backup at B", "backupB"),
-  { name: "Drop", value: ({ outcome: { drop } }) => (drop === undefined ? undefined : quantity.drop(drop)) },
+  force(sayVerdict("keyNumbers.harness"), "leash"),
+  force(sayVerdict("keyNumbers.mainA"), "mainA"),
+  force(sayVerdict("keyNumbers.mainB"), "mainB"),
+  force(sayVerdict("keyNumbers.backupA"), "backupA"),
+  force(sayVerdict("keyNumbers.backupB"), "backupB"),
+  {
+    name: sayVerdict("keyNumbers.drop"),
+    value: ({ outcome: { drop } }) => (drop === undefined ? undefined : quantity.drop(drop)),
+  },
 ];
 
 /** Peaks of the fall in the scene, and of the one before when comparing. */
@@ -32,8 +38,8 @@ export function KeyNumbers() {
   const isNow = useSandbox((state) => state.run.shown?.key === state.assessment.key);
   if (!shown?.outcome.ok || !isNow) return null;
   return (
-    <section aria-label="Largest values of this fall">
-      <h3 className={styles.heading}>This fall</h3>
+    <section aria-label={sayVerdict("keyNumbers.largestValuesFall")}>
+      <h3 className={styles.heading}>{sayVerdict("keyNumbers.fall")}</h3>
       <dl className={styles.numbers}>
         {ROWS.map(({ name, value, other }) => {
           const now = value(shown);
@@ -46,7 +52,9 @@ export function KeyNumbers() {
               <dd>
                 {now}
                 {beside !== undefined && <span className={styles.before}>{beside}</span>}
-                {before !== undefined && before !== now && <span className={styles.before}>was {before}</span>}
+                {before !== undefined && before !== now && (
+                  <span className={styles.before}>{sayVerdict("keyNumbers.was", { before })}</span>
+                )}
               </dd>
             </div>
           );

@@ -1,4 +1,5 @@
 import type { ClassOutcome, PartVerdict } from "@secondline/scenarios";
+import { sayPage } from "@secondline/words/page/page";
 import { verdictColour } from "../design/VerdictMark.tsx";
 import styles from "./MarginBar.module.css";
 
@@ -31,9 +32,9 @@ export function MarginBar({ of, verdict }: { of: ClassOutcome; verdict: PartVerd
 export function MarginKey() {
   return (
     <span>
-      Margin: <span className={styles.keyTick} /> gives way at 1{" "}
-      <span className={`${styles.keyTick} ${styles.keyRequired}`} /> required <span className={styles.keyHatch} /> to
-      middle values.
+      {sayPage("marginBar.margin")} <span className={styles.keyTick} /> {sayPage("marginBar.givesWay1")}{" "}
+      <span className={`${styles.keyTick} ${styles.keyRequired}`} /> {sayPage("marginBar.required")}{" "}
+      <span className={styles.keyHatch} /> {sayPage("marginBar.middleValues")}
     </span>
   );
 }

@@ -1,5 +1,6 @@
 import { Collapsible } from "@base-ui/react/collapsible";
 import type { Outcome, PartOutcome, Rig } from "@secondline/scenarios";
+import { sayPage } from "@secondline/words/page/page";
 import { lazy } from "react";
 import { Later } from "../design/Later.tsx";
 import { VerdictMark, verdictColour } from "../design/VerdictMark.tsx";
@@ -29,8 +30,8 @@ export function PartRow({ part, rig, outcome, isWhole, before, open, onOpenChang
   const least = governingOf(part);
   const hints = [
     ...(least ? [words.band(least.demand, least.demandInterval)] : []),
-    ...(isWhole && part.id === outcome.leastMargin ? ["least share of what is required"] : []),
-    ...(isWhole && part.id === outcome.firstToFail ? ["likeliest to go first"] : []),
+    ...(isWhole && part.id === outcome.leastMargin ? [sayPage("partRow.leastShareWhat")] : []),
+    ...(isWhole && part.id === outcome.firstToFail ? [sayPage("partRow.likeliestGoFirst")] : []),
   ];
   const isSingle = outcome.singles.some((one) => one.single && one.part === part.id);
   return (
@@ -40,7 +41,7 @@ export function PartRow({ part, rig, outcome, isWhole, before, open, onOpenChang
           <VerdictMark verdict={part.verdict} />
           <span className={styles.name} title={title}>
             <span>{title}</span>
-            {isSingle && <em className={styles.single}> · no second</em>}
+            {isSingle && <em className={styles.single}> {sayPage("partRow.noSecond")}</em>}
           </span>
           {least && (
             <>
@@ -57,7 +58,7 @@ export function PartRow({ part, rig, outcome, isWhole, before, open, onOpenChang
         </Collapsible.Trigger>
         {before && <Change before={before} now={part} />}
         <Collapsible.Panel>
-          <Later what="What the margin rests on">
+          <Later what={sayPage("partRow.whatMarginRests")}>
             <Reasons part={part} rig={rig} outcome={outcome} />
           </Later>
         </Collapsible.Panel>
@@ -71,5 +72,7 @@ function Change({ before, now }: { before: PartOutcome; now: PartOutcome }) {
     const least = governingOf(part);
     return `${least ? `× ${quantity.margin(least.margin)}, ` : ""}${words.partVerdict(part.verdict)}`;
   };
-  return text(before) === text(now) ? null : <p className={styles.change}>before: {text(before)}</p>;
+  return text(before) === text(now) ? null : (
+    <p className={styles.change}>{sayPage("partRow.before", { text: text(before) })}</p>
+  );
 }

@@ -1,9 +1,10 @@
 import type { Outcome } from "@secondline/scenarios";
+import { sayPage } from "@secondline/words/page/page";
+import { foundOf } from "@secondline/workbench";
 import { lazy } from "react";
 import { Later } from "../design/Later.tsx";
 import { VerdictMark, verdictColour } from "../design/VerdictMark.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
-import { foundOf } from "../state/verdictOf.ts";
 import { words } from "../words.ts";
 import { MarginKey } from "./MarginBar.tsx";
 import { PartRow } from "./PartRow.tsx";
@@ -21,13 +22,13 @@ export function Parts({ outcome }: { outcome: Outcome }) {
   const { look } = useActions();
   const run = outcome.whatIfs.filter(({ runs }) => runs > 0).length;
   return (
-    <section className={styles.parts} aria-label="Parts from harness to rock">
+    <section className={styles.parts} aria-label={sayPage("parts.partsHarnessRock")}>
       <h3 className={`${styles.heading} ${styles.pinned}`}>
         <span className={styles.pin} style={{ color: verdictColour(outcome.verdict) }}>
           <VerdictMark verdict={outcome.verdict} /> {words.verdictWord(outcome)}
         </span>{" "}
-        From harness to rock
-        <Later what="The way to the worst what-if">
+        {sayPage("parts.harnessRock")}
+        <Later what={sayPage("parts.wayWorstWhat")}>
           <WayToWorst />
         </Later>
       </h3>
@@ -44,7 +45,7 @@ export function Parts({ outcome }: { outcome: Outcome }) {
         ))}
       </ul>
       <p className={styles.scope}>
-        The hardest of {run} what-ifs. <MarginKey />
+        {sayPage("parts.hardestWhatIfs", { run })} <MarginKey />
       </p>
     </section>
   );

@@ -1,5 +1,6 @@
 import { Collapsible } from "@base-ui/react/collapsible";
 import { type Outcome, PULL_LIMITS, type Rig } from "@secondline/scenarios";
+import { sayPage } from "@secondline/words/page/page";
 import { lazy, useState } from "react";
 import { Later } from "../design/Later.tsx";
 import { VerdictMark, verdictColour } from "../design/VerdictMark.tsx";
@@ -47,7 +48,7 @@ export function PersonRow({ outcome, rig, isWhole }: { outcome: Outcome; rig: Ri
           <em className={styles.first}>{words.band(person.demand, [person.low, person.high])}</em>
         </Collapsible.Trigger>
         <Collapsible.Panel>
-          <Later what="What the limits rest on">
+          <Later what={sayPage("personRow.whatLimitsRest")}>
             <PersonReasons {...{ outcome, person, rig }} />
           </Later>
         </Collapsible.Panel>

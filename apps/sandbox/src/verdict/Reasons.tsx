@@ -7,9 +7,10 @@ import {
   PULL_LIMITS,
   type Rig,
 } from "@secondline/scenarios";
-import { capital } from "@secondline/words";
+import { broughtIn, capital } from "@secondline/words";
+import { sayVerdict } from "@secondline/words/page/verdict";
+import { BasisNote } from "../design/BasisNote.tsx";
 import { quantity, words } from "../words.ts";
-import { BasisNote } from "./BasisNote.tsx";
 import styles from "./Reasons.module.css";
 import { PartRuns, PullRuns } from "./RunStrip.tsx";
 import { Watch } from "./Watch.tsx";
@@ -29,10 +30,12 @@ export function Reasons({ part, rig, outcome }: Props) {
       <Margins {...{ part, rig, outcome }} />
       <PartRuns {...{ part, rig, outcome }} />
       {part.flags.map((flag) => (
-        <p key={flag}>{flag}</p>
+        <p key={flag}>{broughtIn(flag)}</p>
       ))}
       <table className={styles.table}>
-        <caption className="visually-hidden">Strength of {words.partName(rig, part.id)}, factor by factor</caption>
+        <caption className="visually-hidden">
+          {sayVerdict("reasons.strengthFactorFactor", { partName: words.partName(rig, part.id) })}
+        </caption>
         <tbody>
           {words.why(part).map(({ what, value }, i) => (
             <tr key={what}>
@@ -43,11 +46,11 @@ export function Reasons({ part, rig, outcome }: Props) {
             </tr>
           ))}
           <tr className={styles.total}>
-            <th scope="row">Left, in the middle</th>
+            <th scope="row">{sayVerdict("reasons.leftMiddle")}</th>
             <td>{quantity.strength(part.strength)}</td>
           </tr>
           <tr>
-            <th scope="row">R: 19 of 20 reach</th>
+            <th scope="row">{sayVerdict("reasons.r1920")}</th>
             <td>{quantity.strength(part.strength5)}</td>
           </tr>
         </tbody>
@@ -56,7 +59,7 @@ export function Reasons({ part, rig, outcome }: Props) {
         <ul className={styles.bases}>
           {part.bases.map((basis) => (
             <li key={basisKey(basis)}>
-              <BasisNote basis={basis} /> {basis.note}
+              <BasisNote basis={basis} /> {broughtIn(basis.note)}
             </li>
           ))}
         </ul>
@@ -74,19 +77,29 @@ function Margins({ part, rig, outcome }: Props) {
     return (
       <div key={name}>
         <p>
-          <b>{capital(words.className(name))}</b> × {quantity.margin(one.margin)}, required{" "}
-          {quantity.required(one.required)}: R {quantity.strength(one.strength5)} against E {quantity.load(one.demand)}{" "}
-          (
-          {words.say("table.band", {
-            low: quantity.strength(one.demandInterval[0]),
-            high: quantity.load(one.demandInterval[1]),
+          <b>{capital(words.className(name))}</b>{" "}
+          {sayVerdict("reasons.requiredOf", {
+            margin: quantity.margin(one.margin),
+            required: quantity.required(one.required),
+            strength: quantity.strength(one.strength5),
+            demand: quantity.load(one.demand),
+            band: words.say("table.band", {
+              low: quantity.strength(one.demandInterval[0]),
+              high: quantity.load(one.demandInterval[1]),
+            }),
+            runs: one.runs,
           })}
-          , {one.runs} runs)
-          {one.at !== undefined && one.reason && ` (${one.reason}, ${quantity.along(one.at)} from A)`}.
+          {one.at !== undefined &&
+            one.reason &&
+            sayVerdict("reasons.fromA", { reason: broughtIn(one.reason), along: quantity.along(one.at) })}
+          .
         </p>
         {event && (
           <p className={styles.spread}>
-            {words.eventTitle(rig, event.whatIf)}. Middle values: × {quantity.margin(one.strength / one.load)}.{" "}
+            {sayVerdict("reasons.middleValues", {
+              eventTitle: words.eventTitle(rig, event.whatIf),
+              margin: quantity.margin(one.strength / one.load),
+            })}{" "}
             <Watch whatIf={event.whatIf} />
           </p>
         )}
@@ -110,7 +123,10 @@ export function PersonReasons({ outcome, person, rig }: PersonProps) {
     <div className={styles.reasons}>
       {event && (
         <p>
-          {words.eventTitle(rig, event.whatIf)}. The largest pull seen: {quantity.load(person.pull)}.{" "}
+          {sayVerdict("reasons.largestPullSeen", {
+            eventTitle: words.eventTitle(rig, event.whatIf),
+            load: quantity.load(person.pull),
+          })}{" "}
           <Watch whatIf={event.whatIf} />
         </p>
       )}
@@ -120,8 +136,8 @@ export function PersonReasons({ outcome, person, rig }: PersonProps) {
           <li key={limit}>
             <BasisNote basis={basis} />{" "}
             {person.demand > limit
-              ? words.say("person.above", { limit: quantity.load(limit), note: basis.note })
-              : `${quantity.load(limit)}: ${basis.note}`}
+              ? words.say("person.above", { limit: quantity.load(limit), note: broughtIn(basis.note) })
+              : `${quantity.load(limit)}: ${broughtIn(basis.note)}`}
           </li>
         ))}
       </ul>

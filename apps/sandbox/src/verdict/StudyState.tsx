@@ -1,10 +1,9 @@
 import type { Outcome, StudyProgress } from "@secondline/scenarios";
+import { sayPage } from "@secondline/words/page/page";
+import { foundOf, type LookedAt, lookedAt, mayTurn, type RunSlice } from "@secondline/workbench";
 import { Button } from "../design/Button.tsx";
 import { Meter } from "../design/Meter.tsx";
-import { type LookedAt, lookedAt, mayTurn } from "../state/soFar.ts";
-import type { RunSlice, Work } from "../state/types.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
-import { foundOf } from "../state/verdictOf.ts";
 import { words } from "../words.ts";
 import styles from "./VerdictColumn.module.css";
 
@@ -17,33 +16,32 @@ export function StudyState() {
     <>
       {faults > 0 && (
         <p className={styles.note}>
-          {faults === 1 ? "One entry of the rig needs" : `${faults} entries of the rig need`} putting right; until then
-          there is no verdict. The fall in sight is of the rig before that.{" "}
+          {sayPage("studyState.entriesRigNeed", { faults })}{" "}
           <button type="button" className={styles.link} onClick={() => look({ rigOpen: true, place: "rig" })}>
-            Show
+            {sayPage("studyState.show")}
           </button>
         </p>
       )}
       {(study.kind === "busy" || study.kind === "waiting") && (
         <div className={styles.busy} data-search>
           <Search study={study} />
-          <Button icon="stop" iconOnly label="Stop the search" onClick={stop} />
+          <Button icon="stop" iconOnly label={sayPage("studyState.stopSearch")} onClick={stop} />
         </div>
       )}
       {study.kind === "stopped" && (
         <p className={styles.note}>
-          Stopped: <Stopped />{" "}
+          {sayPage("studyState.stopped")} <Stopped />{" "}
           <button type="button" className={styles.link} onClick={() => void lookOn()}>
-            Look on
+            {sayPage("studyState.look")}
           </button>
         </p>
       )}
-      {study.kind === "idle" && <Longer />}
+      {(study.kind === "idle" || study.kind === "done") && <Longer />}
       {study.kind === "failed" && (
         <p className={styles.note} role="alert">
-          The verdict was not computed: {shorten(study.message)}{" "}
+          {sayPage("studyState.verdictNotComputed", { message: shorten(study.message) })}{" "}
           <button type="button" className={styles.link} onClick={() => void lookOn()}>
-            Try again
+            {sayPage("studyState.tryAgain")}
           </button>
         </p>
       )}
@@ -60,7 +58,7 @@ function Longer() {
     <p className={styles.note}>
       {words.say("study.settled", settledIn(outcome))}{" "}
       <button type="button" className={styles.link} onClick={() => void lookLonger()}>
-        Look longer
+        {sayPage("studyState.lookLonger")}
       </button>
     </p>
   );
@@ -72,7 +70,7 @@ function settledIn({ parts, search }: Outcome, runs = search.runs) {
   return { runs, settled: loaded.filter((part) => part.settled).length, parts: loaded.length };
 }
 
-function Search({ study }: { study: Work }) {
+function Search({ study }: { study: RunSlice["study"] }) {
   const effort = useSandbox((state) => state.run.effort);
   const soFar = useSandbox((state) => state.run.verdict.soFar);
   const progress: StudyProgress = study.kind === "busy" ? study.progress : { done: 0 };
@@ -85,15 +83,21 @@ function Search({ study }: { study: Work }) {
 function Stopped() {
   const soFar = useSandbox((state) => state.run.verdict.soFar);
   const looked = lookedAt({ ...(soFar && { soFar }) });
-  const found = soFar && soFar.verdict !== "open" ? "" : "nothing found yet, ";
-  return <>{looked ? `${found}${looked.run} of ${looked.of} what-ifs looked at.` : "no what-if looked at yet."}</>;
+  const found = soFar && soFar.verdict !== "open" ? "" : sayPage("studyState.nothingFoundYet");
+  return (
+    <>
+      {looked
+        ? sayPage("studyState.whatIfsLooked", { found, run: looked.run, of: looked.of })
+        : sayPage("studyState.noWhatIf")}
+    </>
+  );
 }
 
 /** "Computing: 12 of 44 what-ifs so far" */
 function searchWords(looked: LookedAt | undefined, grown: string | undefined): string {
-  if (!looked) return "Computing every what-if";
+  if (!looked) return sayPage("studyState.computingEveryWhat");
   const { run, of } = looked;
-  if (run >= of) return grown ?? `All ${of} looked at; the worst again in draws`;
+  if (run >= of) return grown ?? sayPage("studyState.allLookedWorst", { of });
   return words.say("verdict.computing", { run, of }).replace(/\.$/, "");
 }
 

@@ -1,3 +1,4 @@
+import { sayPage } from "@secondline/words/page/page";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { words } from "../words.ts";
 import styles from "./VerdictColumn.module.css";
@@ -6,27 +7,31 @@ import styles from "./VerdictColumn.module.css";
 export function Taken() {
   const { assessed, choice, speaks, leftOut, issues } = useSandbox((state) => state.assessment);
   const { leaveOut, look } = useActions();
-  const what = speaks.record ? (speaks.tests ? "record and tests" : "the record") : "the tests";
+  const what = speaks.record
+    ? speaks.tests
+      ? sayPage("taken.recordTests")
+      : sayPage("taken.record")
+    : sayPage("taken.tests");
   return (
     <div className={styles.taken}>
       <p>
         {words.taken(assessed.rig, assessed)}{" "}
         {choice && (
           <button type="button" className={styles.link} onClick={() => leaveOut(!leftOut)}>
-            {leftOut ? `Take ${what} in` : `Leave ${what} out`}
+            {leftOut ? sayPage("taken.take", { what }) : sayPage("taken.leaveOut", { what })}
           </button>
         )}
       </p>
       {issues.length > 0 && (
         <div className={styles.unfit} role="alert">
-          <p>What is known does not fit together, so there is no verdict:</p>
+          <p>{sayPage("taken.whatKnownDoes")}</p>
           <ul>
             {issues.map(({ path, message }) => (
               <li key={`${path} ${message}`}>{message}</li>
             ))}
           </ul>
           <button type="button" className={styles.link} onClick={() => look({ view: "wear" })}>
-            Show the wear record
+            {sayPage("taken.showWearRecord")}
           </button>
         </div>
       )}

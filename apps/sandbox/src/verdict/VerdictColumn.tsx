@@ -1,8 +1,9 @@
+import { sayPage } from "@secondline/words/page/page";
+import { foundOf, outcomeOf } from "@secondline/workbench";
 import { lazy, type ReactNode } from "react";
 import { Later } from "../design/Later.tsx";
 import { useSoon } from "../design/useSoon.ts";
 import { useSandbox } from "../state/useSandbox.ts";
-import { foundOf, outcomeOf } from "../state/verdictOf.ts";
 import { Cautions } from "./Cautions.tsx";
 import { Parts } from "./Parts.tsx";
 import styles from "./VerdictColumn.module.css";
@@ -25,17 +26,17 @@ export function VerdictColumn({ children }: { children?: ReactNode }) {
     <div className={styles.column}>
       <div className={styles.scroll}>
         <VerdictHead outcome={outcome} />
-        <Later what="What a change did">
+        <Later what={sayPage("verdictColumn.whatChangeDid")}>
           <LastChange />
         </Later>
         {children}
         {outcome && ready && <Parts outcome={outcome} />}
-        <Later what="The largest values of this fall">
+        <Later what={sayPage("verdictColumn.largestValuesFall")}>
           <KeyNumbers />
         </Later>
         <Chances />
         {outcome && (
-          <Later what="What the verdict rests on">
+          <Later what={sayPage("verdictColumn.whatVerdictRests")}>
             <VerdictMore outcome={outcome} />
           </Later>
         )}
@@ -49,7 +50,7 @@ function Chances() {
   const outcome = useSandbox((state) => foundOf(state)?.outcome);
   return (
     outcome && (
-      <Later what="What works out chances">
+      <Later what={sayPage("verdictColumn.whatWorksOut")}>
         <ChancesSection outcome={outcome} />
       </Later>
     )

@@ -1,7 +1,8 @@
 import type { Outcome, Rig } from "@secondline/scenarios";
+import { sayPage } from "@secondline/words/page/page";
+import { foundOf } from "@secondline/workbench";
 import { VerdictMark, verdictColour } from "../design/VerdictMark.tsx";
 import { useSandbox } from "../state/useSandbox.ts";
-import { foundOf } from "../state/verdictOf.ts";
 import { words } from "../words.ts";
 import { StudyState } from "./StudyState.tsx";
 import { Taken } from "./Taken.tsx";
@@ -16,7 +17,7 @@ export function VerdictHead({ outcome }: { outcome: Outcome | undefined }) {
       <header>
         <h2 className={styles.word} style={{ color: verdictColour("open") }}>
           <VerdictMark verdict="open" size={22} />
-          No verdict yet
+          {sayPage("verdictHead.noVerdictYet")}
         </h2>
         <StudyState />
         <Taken />
@@ -31,7 +32,9 @@ export function VerdictHead({ outcome }: { outcome: Outcome | undefined }) {
         <h2 className={styles.word} style={{ color: verdictColour(outcome.verdict) }}>
           <VerdictMark verdict={outcome.verdict} size={22} />
           {word}
-          {!isWhole && outcome.verdict !== "open" && <span className={styles.part}>so far</span>}
+          {!isWhole && outcome.verdict !== "open" && (
+            <span className={styles.part}>{sayPage("verdictHead.soFar")}</span>
+          )}
         </h2>
         <VerdictSentence {...{ rig, outcome }} className={styles.sentence} />
         <StudyState />

@@ -1,10 +1,12 @@
 import type { Outcome } from "@secondline/scenarios";
+import { broughtIn } from "@secondline/words";
+import { sayVerdict } from "@secondline/words/page/verdict";
+import { BasisNote } from "../design/BasisNote.tsx";
 import { Button } from "../design/Button.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { words } from "../words.ts";
 import { sayLater } from "../wordsLater.ts";
-import { BasisNote } from "./BasisNote.tsx";
 import { FollowUps, Singles } from "./Singles.tsx";
 import styles from "./VerdictColumn.module.css";
 import { WhatIfList } from "./WhatIfList.tsx";
@@ -18,7 +20,7 @@ export function VerdictMore({ outcome }: { outcome: Outcome }) {
   return (
     <div>
       <p className={styles.further}>
-        <Button label="How far can I go?" onClick={() => look({ view: "howFar" })} />
+        <Button label={sayVerdict("verdictMore.howFarCan")} onClick={() => look({ view: "howFar" })} />
       </p>
       {notes.length > 0 && (
         <Disclosure title={words.say("head.notes")}>
@@ -30,7 +32,7 @@ export function VerdictMore({ outcome }: { outcome: Outcome }) {
         </Disclosure>
       )}
       {reasons.length > 1 && (
-        <Disclosure title={`All ${reasons.length} reasons`}>
+        <Disclosure title={sayVerdict("verdictMore.allReasons", { count: reasons.length })}>
           <ul className={styles.bases}>
             {reasons
               .map((reason) => words.reason(rig, outcome, reason))
@@ -40,7 +42,7 @@ export function VerdictMore({ outcome }: { outcome: Outcome }) {
           </ul>
         </Disclosure>
       )}
-      <Disclosure title={`One part gone: ${count} of ${singles.length} have no second`}>
+      <Disclosure title={sayVerdict("verdictMore.onePartGone", { singles: count, parts: singles.length })}>
         <Singles {...{ outcome, rig }} />
       </Disclosure>
       {followUps.length > 0 && (
@@ -48,14 +50,14 @@ export function VerdictMore({ outcome }: { outcome: Outcome }) {
           <FollowUps {...{ outcome, rig }} />
         </Disclosure>
       )}
-      <Disclosure title={`The ${outcome.whatIfs.length} what-ifs`}>
+      <Disclosure title={sayVerdict("verdictMore.whatIfs", { count: outcome.whatIfs.length })}>
         <WhatIfList outcome={outcome} />
       </Disclosure>
-      <Disclosure title="What the verdict rests on">
+      <Disclosure title={sayVerdict("verdictMore.whatVerdictRests")}>
         <ul className={styles.bases}>
           {outcome.weakestBases.map((basis) => (
             <li key={`${basis.kind}${basis.note}`}>
-              <BasisNote basis={basis} /> {basis.note}
+              <BasisNote basis={basis} /> {broughtIn(basis.note)}
             </li>
           ))}
         </ul>

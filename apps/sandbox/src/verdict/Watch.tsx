@@ -1,4 +1,5 @@
 import { type WhatIf, whatIfKey } from "@secondline/scenarios";
+import { sayVerdict } from "@secondline/words/page/verdict";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import styles from "./Reasons.module.css";
 
@@ -9,7 +10,7 @@ export function Watch({ whatIf }: { whatIf: WhatIf }) {
   if (whatIfKey(whatIf) === chosen) return null;
   return (
     <button type="button" className={styles.watch} onClick={() => chooseWhatIf(whatIf)}>
-      Watch it
+      {sayVerdict("watch.watch")}
     </button>
   );
 }

@@ -1,4 +1,5 @@
 import { byDanger, type Outcome, type RankedWhatIf, type WhatIfOutcome, whatIfKey } from "@secondline/scenarios";
+import { sayVerdict } from "@secondline/words/page/verdict";
 import { VerdictMark, verdictColour } from "../design/VerdictMark.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { quantity, words } from "../words.ts";
@@ -37,17 +38,22 @@ function WorstOf({ worstOf: [least, ...others] }: Pick<RankedWhatIf, "worstOf">)
   if (!least) return null;
   return (
     <span className={styles.worst} style={{ color: verdictColour(least.verdict) }}>
-      <VerdictMark verdict={least.verdict} /> Worst of: {words.partName(rig, least.part)}, ×{" "}
-      {quantity.margin(least.margin)}
-      {others.length > 0 && ` and ${others.length} more`}
+      <VerdictMark verdict={least.verdict} />{" "}
+      {sayVerdict("whatIfList.worst", {
+        partName: words.partName(rig, least.part),
+        margin: quantity.margin(least.margin),
+      })}
+      {others.length > 0 && sayVerdict("whatIfList.more", { count: others.length })}
     </span>
   );
 }
 
 function numbers({ drop, peaks, feetClearance, lostBecause }: WhatIfOutcome): readonly string[] {
   return [
-    ...(drop === undefined || lostBecause ? [] : [`${quantity.drop(drop)} down`]),
-    ...(peaks ? [`harness ${quantity.load(peaks.leash)}`] : []),
-    ...(feetClearance === undefined || feetClearance <= 0 ? [] : [`${quantity.height(feetClearance)} under the feet`]),
+    ...(drop === undefined || lostBecause ? [] : [sayVerdict("whatIfList.down", { drop: quantity.drop(drop) })]),
+    ...(peaks ? [sayVerdict("whatIfList.harness", { pull: quantity.load(peaks.leash) })] : []),
+    ...(feetClearance === undefined || feetClearance <= 0
+      ? []
+      : [sayVerdict("whatIfList.underFeet", { height: quantity.height(feetClearance) })]),
   ];
 }

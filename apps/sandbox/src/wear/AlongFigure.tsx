@@ -1,13 +1,14 @@
 import { scaleOf } from "@secondline/figures";
-import { formatLength } from "@secondline/rig";
+import { formatLength } from "@secondline/words/formats";
+import { sayWear } from "@secondline/words/page/wear";
+import { entriesOf, placeOf } from "@secondline/workbench";
 import { type KeyboardEvent, useEffect, useId, useMemo, useRef, useState } from "react";
 import { useFrameSize } from "../time/index.ts";
+import { useWear, type WebbingFacts } from "../wearInHand/useWear.ts";
 import { quantity } from "../words.ts";
 import { Grid, SpanShade } from "./AlongPaper.tsx";
 import { AlongTools } from "./AlongTools.tsx";
 import { type AlongTarget, listenAlong } from "./alongGesture.ts";
-import { entriesOf } from "./entryEdits.ts";
-import { placeOf } from "./entryKinds.ts";
 import styles from "./figures.module.css";
 import { LaneRows, lanesHeight, layLanes } from "./LaneRows.tsx";
 import { lanesOf } from "./lanes.ts";
@@ -16,14 +17,13 @@ import { RIBBON_HEIGHT, Ribbon } from "./Ribbon.tsx";
 import { StrengthPlot } from "./StrengthPlot.tsx";
 import { type Along, useAlong } from "./useAlong.ts";
 import { useMovedEntry } from "./useMovedEntry.ts";
-import { useWear, type WebbingFacts } from "./useWear.ts";
 import { basisKinds, weakest, zonesWithin, zoneWords } from "./wearWords.ts";
 
 /** The webbing from its marked end: what lies where on it, and below on the same scale what it still holds. */
 export function AlongFigure({ facts, wide }: { facts: WebbingFacts; wide: boolean }) {
   const { ref, size } = useFrameSize<HTMLElement>();
   const id = useId().replaceAll(":", "");
-  const written = useWear((wear) => wear.history.present.record);
+  const written = useWear((wear) => wear.work.record);
   const owner = useWear((wear) => wear.owner);
   const entries = entriesOf(written, owner);
   const along = useAlong(Math.max(facts.state.to, ...entries.flatMap((entry) => placeOf(entry)?.to ?? [])));
@@ -78,7 +78,7 @@ function Drawing({ facts, wide, id, along, entries, width }: DrawingProps) {
       height={bottom + 40}
       viewBox={`0 0 ${width} ${bottom + 40}`}
       role="group"
-      aria-label={`${state.name}, from its marked end`}
+      aria-label={sayWear("alongFigure.markedEnd", { name: state.name })}
     >
       <Patterns id={id} />
       <clipPath id={`${id}-sight`}>
@@ -121,15 +121,24 @@ function useGestures({ along, left, width }: { along: Along; left: number; width
 
 function captionOf({ state, zones, needed, stock }: WebbingFacts): string {
   const { placement } = state;
-  const sun = "Sun and age are taken as equal over the whole length; the record knows no better.";
-  if (!stock) return `What it holds is not drawn: choose what it is made of. ${sun}`;
+  const sun = sayWear("alongFigure.sunAgeTaken");
+  if (!stock) return sayWear("alongFigure.whatHoldsNot", { sun });
   const worst = weakest(placement ? zonesWithin(zones, placement.from, placement.to) : zones);
   if (!worst) return sun;
-  const where = `Weakest ${placement ? "inside the loaded span" : "place"}: ${formatLength((worst.from + worst.to) / 2)} from the marked end, ${zoneWords(worst)}; it rests on: ${basisKinds(worst)}.`;
+  const where = sayWear("alongFigure.weakestMarkedEnd", {
+    where: placement ? sayWear("alongFigure.insideLoadedSpan") : sayWear("alongFigure.place"),
+    place: formatLength((worst.from + worst.to) / 2),
+    zone: zoneWords(worst),
+    bases: basisKinds(worst),
+  });
   const need = needed
-    ? ` Needed where most is asked of this line: ${quantity.load(needed.needed)}, which is ${quantity.load(needed.demand)}, what 95 % of such falls stay under, times ${quantity.required(needed.required)}.`
+    ? sayWear("alongFigure.neededWhereMost", {
+        needed: quantity.load(needed.needed),
+        demand: quantity.load(needed.demand),
+        required: quantity.required(needed.required),
+      })
     : placement
-      ? " What it must hold is not known here: the rig it hangs in is not the one in hand, or its verdict is not computed yet."
+      ? sayWear("alongFigure.whatMustHold")
       : "";
   return `${where}${need} ${sun}`;
 }

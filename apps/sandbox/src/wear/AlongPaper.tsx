@@ -1,6 +1,7 @@
 import { roundTicks, type Scale } from "@secondline/figures";
-import { formatLength } from "@secondline/rig";
 import type { WebbingState } from "@secondline/strength";
+import { formatLength } from "@secondline/words/formats";
+import { sayWear } from "@secondline/words/page/wear";
 import styles from "./figures.module.css";
 import { Unspoken } from "./Unspoken.tsx";
 
@@ -19,7 +20,7 @@ export function Grid({ x, top, bottom, width }: { x: Scale; top: number; bottom:
       ))}
       <path className={styles.axis} d={`M${x.px(x.from)} ${bottom}H${x.px(x.to)}`} />
       <text x={Math.min(x.px(x.from), width - 190)} y={bottom + 34} className={styles.soft}>
-        metres from the marked end, unstretched
+        {sayWear("alongPaper.metresMarkedEnd")}
       </text>
     </Unspoken>
   );
@@ -66,16 +67,21 @@ type Placement = NonNullable<WebbingState["placement"]>;
 /** The span's length over its middle; an end that is out of sight is named at the edge it lies beyond. */
 function Dimension({ x, placement, y }: { x: Scale; placement: Placement; y: number }) {
   const { from, to, markedEnd } = placement;
-  const names = markedEnd === "A" ? ["A", "B"] : ["B", "A"];
+  const names = markedEnd === "A" ? (["A", "B"] as const) : (["B", "A"] as const);
   const [left, right] = [x.px(x.from), x.px(x.to)];
   const beyond = {
-    left: from < x.from ? `◂ ${names[0]} at ${formatLength(from)}` : "",
-    right: to > x.to ? `${names[1]} at ${formatLength(to)} ▸` : "",
+    left: from < x.from ? sayWear("alongPaper.endBefore", { anchor: names[0], place: formatLength(from) }) : "",
+    right: to > x.to ? sayWear("alongPaper.endBeyond", { anchor: names[1], place: formatLength(to) }) : "",
   };
   // Out of sight altogether: all of it lies on one side.
   if (to < x.from || from > x.to) {
     const before = to < x.from;
-    const words = `${before ? "◂ " : ""}loaded from ${formatLength(from)} to ${formatLength(to)}${before ? "" : " ▸"}`;
+    const words = sayWear("alongPaper.loadedFrom", {
+      before: before ? "◂ " : "",
+      from: formatLength(from),
+      to: formatLength(to),
+      after: before ? "" : " ▸",
+    });
     return (
       <text
         className={`${styles.serif} ${styles.halo}`}
@@ -90,8 +96,8 @@ function Dimension({ x, placement, y }: { x: Scale; placement: Placement; y: num
   const room = (words: string) => (words === "" ? 0 : words.length * 7 + 6);
   const [a, b] = [Math.max(left + room(beyond.left), x.px(from)), Math.min(right - room(beyond.right), x.px(to))];
   const whole = beyond.left === "" && beyond.right === "";
-  const length = `${formatLength(to - from)} loaded`;
-  const words = whole ? `${length}, ${names[0]} to ${names[1]}` : length;
+  const length = sayWear("alongPaper.loaded", { length: formatLength(to - from) });
+  const words = whole ? sayWear("alongPaper.between", { length, left: names[0], right: names[1] }) : length;
   const [middle, half] = [(a + b) / 2, words.length * 3.6 + 8];
   const fits = 2 * half < b - a;
   const tip = (at: number, way: 1 | -1) => `M${at + way * 6} ${y - 3}l${-way * 6} 3 ${way * 6} 3M${at} ${y - 5}v10`;

@@ -1,10 +1,11 @@
 import { scaleOf } from "@secondline/figures";
-import { formatLength } from "@secondline/rig";
 import type { WebbingState } from "@secondline/strength";
+import { formatLength } from "@secondline/words/formats";
+import { sayWear } from "@secondline/words/page/wear";
+import type { Stretch } from "@secondline/workbench";
 import { useRef } from "react";
 import { Button } from "../design/Button.tsx";
 import { panned, useFrameSize } from "../time/index.ts";
-import type { Stretch } from "./entryKinds.ts";
 import styles from "./figures.module.css";
 import { Grip } from "./Grip.tsx";
 import { Unspoken } from "./Unspoken.tsx";
@@ -18,21 +19,29 @@ export function AlongTools({ along, state }: { along: Along; state: WebbingState
       <div ref={ref} className={styles.overview}>
         {size.width > 0 && <Overview {...{ along, state }} width={size.width} />}
       </div>
-      <span className={styles.sight}>{along.whole ? `all ${formatLength(along.length)}` : sightWords(along)}</span>
+      <span className={styles.sight}>
+        {along.whole ? sayWear("alongTools.all", { length: formatLength(along.length) }) : sightWords(along)}
+      </span>
       <Button
         tone="quiet"
         icon="minus"
         iconOnly
-        label="See more of the webbing (−)"
+        label={sayWear("alongTools.seeMoreWebbing")}
         disabled={along.whole}
         onClick={() => along.zoom(0.5)}
       />
-      <Button tone="quiet" icon="plus" iconOnly label="See less of the webbing (+)" onClick={() => along.zoom(2)} />
+      <Button
+        tone="quiet"
+        icon="plus"
+        iconOnly
+        label={sayWear("alongTools.seeLessWebbing")}
+        onClick={() => along.zoom(2)}
+      />
       <Button
         tone="quiet"
         icon="fit"
         iconOnly
-        label="See the whole webbing (0)"
+        label={sayWear("alongTools.seeWholeWebbing")}
         disabled={along.whole}
         onClick={along.reset}
       />
@@ -40,7 +49,8 @@ export function AlongTools({ along, state }: { along: Along; state: WebbingState
   );
 }
 
-const sightWords = ({ sight }: Along): string => `${formatLength(sight.from)} to ${formatLength(sight.to)}`;
+const sightWords = ({ sight }: Along): string =>
+  sayWear("alongTools.stretch", { from: formatLength(sight.from), to: formatLength(sight.to) });
 
 const HEIGHT = 24;
 
@@ -71,7 +81,7 @@ function Overview({ along, state, width }: { along: Along; state: WebbingState; 
         )}
       </Unspoken>
       <Grip
-        label="Stretch of the webbing in sight"
+        label={sayWear("alongTools.stretchWebbingSight")}
         text={sightWords(along)}
         value={(sight.from + sight.to) / 2}
         min={(sight.to - sight.from) / 2}

@@ -1,22 +1,26 @@
 import { listed, moreText } from "@secondline/rig";
 import type { BreakTest, LogFault } from "@secondline/strength";
 import { englishBreakLogWords as breakLogWords } from "@secondline/words/breakLog";
+import { sayBreakLog } from "@secondline/words/page/breakLog";
 import { useState } from "react";
 import { Disclosure } from "../design/Disclosure.tsx";
+import { useAnalysis } from "../wearInHand/useAnalysis.ts";
+import { useWear } from "../wearInHand/useWear.ts";
 import { GroupPart } from "./GroupPart.tsx";
 import { PlotFigure } from "./PlotFigure.tsx";
 import { SavePlots } from "./SavePlots.tsx";
 import { TestForm } from "./TestForm.tsx";
 import { groupLabel, groupsBy, loadOf } from "./testGroups.ts";
-import { latestOf, useAnalysis } from "./useAnalysis.ts";
-import { useWear } from "./useWear.ts";
 import styles from "./wear.module.css";
 
 /** Results from the test machine, and what they say about the next part of the same kind. */
 export function BreakLogPage({ wide }: { wide: boolean }) {
-  const log = useWear((state) => state.history.present.log);
-  const answer = useAnalysis(log.tests, log.tests.length > 0 ? (analysis) => analysis.breakLog(log.tests) : undefined);
-  const { report, plots = [] } = latestOf(answer) ?? {};
+  const log = useWear((state) => state.work.log);
+  const { job, latest } = useAnalysis(
+    log.tests,
+    log.tests.length > 0 ? (analysis) => analysis.breakLog(log.tests) : undefined,
+  );
+  const { report, plots = [] } = latest ?? {};
   const groups = groupsBy(log.tests, groupLabel);
   const most =
     1.05 * Math.max(1000, ...log.tests.map((test) => (test.result.kind === "between" ? test.result.to : loadOf(test))));
@@ -25,23 +29,19 @@ export function BreakLogPage({ wide }: { wide: boolean }) {
     <div className={styles.log}>
       <header className={styles.logHead}>
         <h2 className={styles.h2}>{log.name}</h2>
-        {log.invented && (
-          <p className={styles.warn}>▲ Invented for demonstration: nothing in this log was ever pulled.</p>
-        )}
+        {log.invented && <p className={styles.warn}>{sayBreakLog("breakLogPage.inventedDemonstrationNothing")}</p>}
         <p className={styles.serif}>
           {log.tests.length === 0
-            ? "No tests yet. Open a CSV file, drop one here, or type the first test in."
-            : `${log.tests.length} tests in ${groups.length} groups, by part, material, state and wetness. Each group shows the tests first, then what speaks against its numbers, then the numbers.`}
+            ? sayBreakLog("breakLogPage.noTestsYet")
+            : sayBreakLog("breakLogPage.testsGroupsPart", { tests: log.tests.length, groups: groups.length })}
         </p>
         {report?.testNext && <p className={styles.note}>{breakLogWords.testNext(report.testNext)}</p>}
-        {answer.kind === "failed" && (
-          <p className={styles.wrong}>
-            ✕ The statistics could not be computed: {answer.message}. The tests themselves are unharmed.
-          </p>
+        {job.kind === "failed" && (
+          <p className={styles.wrong}>{sayBreakLog("breakLogPage.statisticsCouldNot", { message: job.message })}</p>
         )}
         <Key />
-        <SavePlots plots={plots} of="all plots" />
-        <Disclosure title="Add a test" open={adding} onOpenChange={setAdding}>
+        <SavePlots plots={plots} of={sayBreakLog("breakLogPage.allPlots")} />
+        <Disclosure title={sayBreakLog("breakLogPage.addTest")} open={adding} onOpenChange={setAdding}>
           <TestForm />
         </Disclosure>
       </header>
@@ -78,20 +78,20 @@ function Key() {
         <svg width="16" height="14" aria-hidden="true">
           <circle cx="8" cy="7" r="5" fill="var(--accent)" />
         </svg>{" "}
-        broke here
+        {sayBreakLog("breakLogPage.brokeHere")}
       </span>
       <span>
         <svg width="30" height="14" aria-hidden="true">
           <path d="M13 7h14m-5-4 5 4-5 4" fill="none" stroke="var(--ink)" strokeWidth="1.5" />
           <circle cx="8" cy="7" r="5" fill="var(--paper)" stroke="var(--ink)" strokeWidth="1.5" />
         </svg>{" "}
-        holds at least this
+        {sayBreakLog("breakLogPage.holdsLeast")}
       </span>
       <span>
         <svg width="26" height="14" aria-hidden="true">
           <path d="M3 2v10M3 7h18M21 2v10" stroke="var(--ink)" strokeWidth="1.75" fill="none" />
         </svg>{" "}
-        somewhere between
+        {sayBreakLog("breakLogPage.somewhereBetween")}
       </span>
     </p>
   );
@@ -109,28 +109,22 @@ export function LogFaults({
 }) {
   const { issues, more } = listed(faults);
   return (
-    <section className={styles.faults} role="alert" aria-label="Faults of the file">
-      <p className={styles.serif}>
-        {name} was not imported:{" "}
-        {faults.length === 1 ? "one thing is wrong in it" : `${faults.length} things are wrong in it`}. Your log is
-        unchanged.
-      </p>
+    <section className={styles.faults} role="alert" aria-label={sayBreakLog("breakLogPage.faultsFile")}>
+      <p className={styles.serif}>{sayBreakLog("breakLogPage.notImportedThings", { name, count: faults.length })}</p>
       <ul>
         {issues.map((fault) => (
           <li key={`${fault.line} ${fault.column} ${fault.message}`}>
-            <strong>
-              Line {fault.line}, {fault.column}:
-            </strong>{" "}
+            <strong>{sayBreakLog("breakLogPage.line", { line: fault.line, column: fault.column })}</strong>{" "}
             {fault.message}{" "}
             <span className={styles.soft}>
-              Got {fault.got}; expected {fault.expected}.
+              {sayBreakLog("breakLogPage.gotExpected", { got: fault.got, expected: fault.expected })}
             </span>
           </li>
         ))}
         {more !== undefined && <li>{moreText(more)}</li>}
       </ul>
       <button type="button" className={styles.textButton} onClick={onClose}>
-        Close this list
+        {sayBreakLog("breakLogPage.closeList")}
       </button>
     </section>
   );

@@ -1,17 +1,17 @@
 import { scaleOf } from "@secondline/figures";
+import { sayWear } from "@secondline/words/page/wear";
+import { dayOf, entriesOf, isoOf, placeOf, type Stretch, type WrittenEntry } from "@secondline/workbench";
 import { useId, useMemo, useRef, useState } from "react";
 import { useFrameSize } from "../time/index.ts";
+import { dateWords } from "../wearInHand/days.ts";
+import { useWear, useWearActions } from "../wearInHand/useWear.ts";
 import { DatedGrip, OnLine } from "./CalendarGrips.tsx";
 import { HEAD, STAY, Stays, TakeDownBand, type TakeDownMark, Ticks } from "./CalendarPaper.tsx";
 import { calendarSpan, datedOf, placeDates } from "./calendar.ts";
-import { dateWords, dayOf, isoOf } from "./days.ts";
-import { entriesOf } from "./entryEdits.ts";
-import { PART_KINDS, placeOf, type Stretch, WEBBING_KINDS } from "./entryKinds.ts";
+import { PART_KINDS, WEBBING_KINDS } from "./entryKinds.ts";
 import styles from "./figures.module.css";
 import { Grip } from "./Grip.tsx";
 import { Patterns } from "./Patterns.tsx";
-import { useWear, useWearActions } from "./useWear.ts";
-import type { WrittenEntry } from "./work.ts";
 
 /** When it hung and what was written down, the day that is shown, and the take-down date. */
 export function CalendarFigure({ wide, mark }: { wide: boolean; mark: TakeDownMark | undefined }) {
@@ -25,7 +25,7 @@ export function CalendarFigure({ wide, mark }: { wide: boolean; mark: TakeDownMa
 
 function Drawing({ wide, mark, width }: { wide: boolean; mark: TakeDownMark | undefined; width: number }) {
   const id = useId().replaceAll(":", "");
-  const written = useWear((state) => state.history.present.record);
+  const written = useWear((state) => state.work.record);
   const owner = useWear((state) => state.owner);
   const on = useWear((state) => state.on);
   const chosen = useWear((state) => state.entry);
@@ -60,7 +60,7 @@ function Drawing({ wide, mark, width }: { wide: boolean; mark: TakeDownMark | un
       height={bottom + 30}
       viewBox={`0 0 ${width} ${bottom + 30}`}
       role="group"
-      aria-label="Calendar of entries"
+      aria-label={sayWear("calendarFigure.calendarEntries")}
     >
       <Patterns id={id} />
       <Ticks {...{ x, bottom, wide, width }} />
@@ -68,11 +68,11 @@ function Drawing({ wide, mark, width }: { wide: boolean; mark: TakeDownMark | un
       <Stays entries={entries} {...{ x, wide, today, id }} />
       {wide && (
         <text className={styles.lane} x={0} y={top + 18}>
-          Entries
+          {sayWear("calendarFigure.entries")}
         </text>
       )}
       <Grip
-        label="The day that is shown"
+        label={sayWear("calendarFigure.dayShown")}
         text={dateWords(on)}
         value={today}
         min={Math.ceil(span[0])}

@@ -1,13 +1,14 @@
 import type { Scale } from "@secondline/figures";
+import { sayWear } from "@secondline/words/page/wear";
+import { entriesOf, isoOf, moveDate, replaceEntry } from "@secondline/workbench";
 import { useState } from "react";
+import { dateWords } from "../wearInHand/days.ts";
+import { useWear, useWearActions } from "../wearInHand/useWear.ts";
 import { HEAD } from "./CalendarPaper.tsx";
 import type { PlacedDate } from "./calendar.ts";
-import { dateWords, isoOf } from "./days.ts";
 import { EventMark } from "./EventMark.tsx";
-import { entriesOf, moveDate, replaceEntry } from "./entryEdits.ts";
 import styles from "./figures.module.css";
 import { Grip } from "./Grip.tsx";
-import { useWear, useWearActions } from "./useWear.ts";
 
 /** The day that is shown: a line through the calendar with the date on a handle. */
 export function OnLine({ at, bottom, width, text }: { at: number; bottom: number; width: number; text: string }) {
@@ -45,7 +46,7 @@ export function DatedGrip({
   /** It lies on webbing that is out of sight. */
   away: boolean;
 }) {
-  const written = useWear((state) => state.history.present.record);
+  const written = useWear((state) => state.work.record);
   const owner = useWear((state) => state.owner);
   const { edit, finish, look } = useWearActions();
   const [by, setBy] = useState(0);
@@ -58,14 +59,14 @@ export function DatedGrip({
     if (!before || whole === 0) return;
     finish();
     const after = replaceEntry(written, owner, one.entry, moveDate(before, whole));
-    edit(after.record, "an entry moved to another day");
+    edit(after.record, sayWear("calendarGrips.entryMovedAnother"));
     look({ entry: after.entry });
     // The entry may stand elsewhere in the order now; the keyboard stays with it.
     requestAnimationFrame(() => document.querySelector<SVGElement>(`[data-grip="date ${after.entry}"]`)?.focus());
   }
   return (
     <Grip
-      label={`Date of: ${one.words}`}
+      label={sayWear("calendarGrips.date", { what: one.words })}
       text={dateWords(isoOf(day))}
       value={day}
       min={Math.ceil(x.from)}

@@ -1,6 +1,8 @@
 import type { Scale } from "@secondline/figures";
+import { sayWear } from "@secondline/words/page/wear";
+import { isoOf } from "@secondline/workbench";
+import { calendarTicks, dateWords } from "../wearInHand/days.ts";
 import { staysOf } from "./calendar.ts";
-import { calendarTicks, dateWords, isoOf } from "./days.ts";
 import styles from "./figures.module.css";
 import { Unspoken } from "./Unspoken.tsx";
 
@@ -50,7 +52,7 @@ export function Stays({
     <g>
       {wide && (
         <text className={styles.lane} x={0} y={HEAD + 15}>
-          Outside
+          {sayWear("calendarPaper.outside")}
         </text>
       )}
       {staysOf(entries).map(({ from, to, label }) => {
@@ -60,7 +62,13 @@ export function Stays({
         const shown = label.length <= letters ? label : `${label.slice(0, Math.max(0, letters - 1))}…`;
         return (
           <g key={from}>
-            <title>{`${label}, ${dateWords(isoOf(from))} to ${to === undefined ? "now" : dateWords(isoOf(to))}`}</title>
+            <title>
+              {sayWear("calendarPaper.span", {
+                label,
+                from: dateWords(isoOf(from)),
+                to: to === undefined ? sayWear("calendarPaper.now") : dateWords(isoOf(to)),
+              })}
+            </title>
             <rect
               x={left}
               y={HEAD}

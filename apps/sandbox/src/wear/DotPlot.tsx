@@ -1,6 +1,7 @@
 import { roundTicks, type Scale, scaleOf } from "@secondline/figures";
-import { formatForce } from "@secondline/rig";
 import type { BreakTest, GroupReport } from "@secondline/strength";
+import { formatForce } from "@secondline/words/formats";
+import { sayBreakLog } from "@secondline/words/page/breakLog";
 import { useFrameSize } from "../time/index.ts";
 import styles from "./figures.module.css";
 import { rowsOf } from "./rows.ts";
@@ -60,7 +61,11 @@ function Drawing({
       height={bottom + AXIS}
       viewBox={`0 0 ${width} ${bottom + AXIS}`}
       role="img"
-      aria-label={`${exact} tests from ${span(modes)}, by way of failing: ${modes.map(({ name, tests }) => `${name}: ${tests.length}`).join("; ")}`}
+      aria-label={sayBreakLog("dotPlot.testsWayFailing", {
+        exact,
+        span: span(modes),
+        list: modes.map(({ name, tests }) => `${name}: ${tests.length}`).join("; "),
+      })}
     >
       {roundTicks(0, most / 1000, Math.floor(width / 90)).map((tick) => (
         <g key={tick}>
@@ -72,7 +77,7 @@ function Drawing({
       ))}
       <path className={styles.axis} d={`M${x.px(0)} ${bottom}H${x.px(most)}`} />
       <text className={styles.soft} x={x.px(most)} y={bottom + 32} textAnchor="end">
-        breaking load, kN
+        {sayBreakLog("dotPlot.breakingLoadKn")}
       </text>
       {report && <Bounds {...{ x, report, width }} top={head} bottom={bottom} />}
       {placed.map(({ name, tests, rows, top, height }) => (
@@ -96,7 +101,7 @@ function Drawing({
 
 function span(modes: readonly Grouped[]): string {
   const loads = modes.flatMap(({ tests }) => tests.map(loadOf));
-  return `${formatForce(Math.min(...loads))} to ${formatForce(Math.max(...loads))}`;
+  return sayBreakLog("dotPlot.between", { from: formatForce(Math.min(...loads)), to: formatForce(Math.max(...loads)) });
 }
 
 /** The test that the outlier test points out. */
@@ -119,7 +124,7 @@ function TestMark({ test, x, y, odd }: { test: BreakTest; x: Scale; y: number; o
   const at = x.px(loadOf(test));
   return (
     <g>
-      <title>{`${resultWords(test, formatForce)}${test.batch ? `, batch ${test.batch}` : ""}${test.date ? `, ${test.date}` : ""}${test.note ? `. ${test.note}` : ""}`}</title>
+      <title>{`${resultWords(test, formatForce)}${test.batch ? sayBreakLog("dotPlot.batch", { batch: test.batch }) : ""}${test.date ? `, ${test.date}` : ""}${test.note ? `. ${test.note}` : ""}`}</title>
       {result.kind === "exact" && <circle cx={at} cy={y} r="5" fill="var(--accent)" />}
       {result.kind === "above" && (
         <path d={`M${at + 5} ${y}h16m-5-4 5 4-5 4`} fill="none" stroke="var(--ink)" strokeWidth="1.5" />
@@ -142,7 +147,7 @@ function TestMark({ test, x, y, odd }: { test: BreakTest; x: Scale; y: number; o
         <>
           <circle cx={at} cy={y} r="9" fill="none" stroke="var(--fails-ink)" strokeWidth="1.75" />
           <text className={styles.halo} x={at + 13} y={y + 4} style={{ fill: "var(--fails-ink)" }}>
-            apart from the others
+            {sayBreakLog("dotPlot.apartOthers")}
           </text>
         </>
       )}
@@ -183,5 +188,12 @@ function Bounds({
       </text>
     </g>
   );
-  return <g>{[mark(at95.value, "95 % sure", "end", top - 26), mark(at75.value, "75 % sure", "start", top - 12)]}</g>;
+  return (
+    <g>
+      {[
+        mark(at95.value, sayBreakLog("dotPlot.sure95"), "end", top - 26),
+        mark(at75.value, sayBreakLog("dotPlot.sure75"), "start", top - 12),
+      ]}
+    </g>
+  );
 }

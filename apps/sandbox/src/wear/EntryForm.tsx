@@ -1,22 +1,29 @@
+import { sayRecord } from "@secondline/words/page/record";
+import {
+  countOf,
+  entriesOf,
+  nameFor,
+  ownerPath,
+  removeEntry,
+  replaceEntry,
+  setField,
+  type WrittenEntry,
+} from "@secondline/workbench";
 import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
 import { TextField } from "../design/TextField.tsx";
 import { Tick } from "../design/Tick.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
+import { useWear, useWearActions } from "../wearInHand/useWear.ts";
 import { DateField } from "./DateField.tsx";
-import { entriesOf, ownerPath, removeEntry, replaceEntry, setField } from "./entryEdits.ts";
 import { type EntryField, type EntryKind, freshFields, PART_KINDS, WEBBING_KINDS } from "./entryKinds.ts";
 import { inWords, messagesUnder } from "./issues.ts";
 import { onEscape } from "./leaveKey.ts";
-import { countOf } from "./planEdits.ts";
-import { nameFor } from "./rigNamed.ts";
-import { useWear, useWearActions } from "./useWear.ts";
 import styles from "./wear.module.css";
-import type { WrittenEntry } from "./work.ts";
 
 /** The chosen entry, field by field: all that can be dragged can be typed here. */
 export function EntryForm({ entry: index }: { entry: number }) {
-  const written = useWear((state) => state.history.present.record);
+  const written = useWear((state) => state.work.record);
   const owner = useWear((state) => state.owner);
   const issues = useWear((state) => state.issues);
   const rigName = useSandbox((state) => nameFor(state.document.rig));
@@ -29,7 +36,7 @@ export function EntryForm({ entry: index }: { entry: number }) {
   const path = `${ownerPath(owner)}.entries[${index}]`;
   const put = (next: WrittenEntry, group?: string) => {
     const after = replaceEntry(written, owner, index, next);
-    edit(after.record, `${kind?.label ?? entry.event} changed`, group);
+    edit(after.record, sayRecord("entryForm.changed", { what: kind?.label ?? entry.event }), group);
     look({ entry: after.entry });
   };
   function closeAt(next: number): void {
@@ -44,14 +51,14 @@ export function EntryForm({ entry: index }: { entry: number }) {
     // biome-ignore lint/a11y/noStaticElementInteractions: Escape, wherever in the form the keyboard is
     <div className={styles.form} onKeyDown={onEscape(close)}>
       <Choice
-        label="What happened"
+        label={sayRecord("entryForm.whatHappened")}
         value={entry.event}
         options={kinds.map(({ event, label }) => ({ value: event, label }))}
         onChange={(event) => put(asKind(entry, kinds, event, rigName))}
       />
       <Messages messages={[...messages("event"), ...own]} />
       <DateField
-        label="On"
+        label={sayRecord("entryForm.on")}
         value={entry.date}
         messages={messages("date")}
         onChange={(date) => put({ ...entry, date }, `${path}.date`)}
@@ -69,14 +76,17 @@ export function EntryForm({ entry: index }: { entry: number }) {
         <Button
           tone="quiet"
           icon="bin"
-          label="Remove"
+          label={sayRecord("entryForm.remove")}
           onClick={() => {
-            edit(removeEntry(written, owner, index), `${kind?.label ?? "entry"} removed`);
-            announce("The entry was removed. Undo brings it back.");
+            edit(
+              removeEntry(written, owner, index),
+              sayRecord("entryForm.removed", { what: kind?.label ?? sayRecord("entryForm.entry") }),
+            );
+            announce(sayRecord("entryForm.entryRemovedUndo"));
             closeAt(Math.min(index, entriesOf(written, owner).length - 2));
           }}
         />
-        <Button label="Done" onClick={close} />
+        <Button label={sayRecord("entryForm.done")} onClick={close} />
       </div>
     </div>
   );
@@ -175,8 +185,8 @@ function Sides({
   return (
     <fieldset className={styles.sides}>
       <legend>{label}</legend>
-      <Tick label="At A" checked={value.includes("A")} onChange={(on) => toggle("A", on)} />
-      <Tick label="At B" checked={value.includes("B")} onChange={(on) => toggle("B", on)} />
+      <Tick label={sayRecord("entryForm.atA")} checked={value.includes("A")} onChange={(on) => toggle("A", on)} />
+      <Tick label={sayRecord("entryForm.atB")} checked={value.includes("B")} onChange={(on) => toggle("B", on)} />
     </fieldset>
   );
 }

@@ -1,17 +1,17 @@
+import { sayRecord } from "@secondline/words/page/record";
+/** All entries in order of date; the chosen one opens as a form in its place. */
+import { addEntry, entriesOf, nameFor, ownerPath } from "@secondline/workbench";
 import { Button } from "../design/Button.tsx";
 import { useSandbox } from "../state/useSandbox.ts";
-import { dateWords } from "./days.ts";
+import { dateWords } from "../wearInHand/days.ts";
+import { useWear, useWearActions } from "../wearInHand/useWear.ts";
 import { EntryForm } from "./EntryForm.tsx";
-import { addEntry, entriesOf, ownerPath } from "./entryEdits.ts";
 import { entryWords, freshFields, PART_KINDS, WEBBING_KINDS } from "./entryKinds.ts";
 import { messagesUnder } from "./issues.ts";
-import { nameFor } from "./rigNamed.ts";
-import { useWear, useWearActions } from "./useWear.ts";
 import styles from "./wear.module.css";
 
-/** All entries in order of date; the chosen one opens as a form in its place. */
 export function EntryList() {
-  const written = useWear((state) => state.history.present.record);
+  const written = useWear((state) => state.work.record);
   const owner = useWear((state) => state.owner);
   const chosen = useWear((state) => state.entry);
   const on = useWear((state) => state.on);
@@ -23,14 +23,14 @@ export function EntryList() {
   function add(): void {
     const event = entries.length === 0 ? (owner.list === "webbings" ? "rigged" : "putUp") : "falls";
     const after = addEntry(written, owner, { date: on, event, ...freshFields(kinds, event, rigName) });
-    edit(after.record, "an entry added");
+    edit(after.record, sayRecord("entryList.entryAdded"));
     look({ entry: after.entry });
   }
   return (
-    <section aria-label="Entries" className={styles.section}>
+    <section aria-label={sayRecord("entryList.entries")} className={styles.section}>
       <div className={styles.headRow}>
-        <h3 className={styles.h3}>Entries</h3>
-        <Button icon="plus" label="Add an entry" onClick={add} />
+        <h3 className={styles.h3}>{sayRecord("entryList.entries")}</h3>
+        <Button icon="plus" label={sayRecord("entryList.addEntry")} onClick={add} />
       </div>
       <ol className={styles.entries}>
         {entries.map((entry, i) => {
@@ -48,8 +48,10 @@ export function EntryList() {
                 <span className={entry.date > on ? styles.later : styles.date}>{dateWords(entry.date)}</span>
                 <span>
                   {entryWords(kinds, entry)}
-                  {entry.date > on && <span className={styles.later}> (after the day shown)</span>}
-                  {faults > 0 && <strong className={styles.fault}> ✕ {faults} to put right</strong>}
+                  {entry.date > on && <span className={styles.later}> {sayRecord("entryList.afterDayShown")}</span>}
+                  {faults > 0 && (
+                    <strong className={styles.fault}> {sayRecord("entryList.putRight", { faults })}</strong>
+                  )}
                 </span>
               </button>
               {chosen === i && <EntryForm entry={i} />}
@@ -57,7 +59,7 @@ export function EntryList() {
           );
         })}
       </ol>
-      {entries.length === 0 && <p className={styles.soft}>Nothing is written down yet.</p>}
+      {entries.length === 0 && <p className={styles.soft}>{sayRecord("entryList.nothingWrittenDown")}</p>}
     </section>
   );
 }

@@ -1,11 +1,14 @@
 import type { Plot } from "@secondline/figures";
-import { formatPercent } from "@secondline/rig";
 import type { BreakTest, GroupReport, Narrowing } from "@secondline/strength";
+import { broughtIn } from "@secondline/words";
+import { formatPercent } from "@secondline/words/formats";
+import { sayBreakLog } from "@secondline/words/page/breakLog";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { quantity } from "../words.ts";
 import { DotPlot } from "./DotPlot.tsx";
 import { PlotFigure } from "./PlotFigure.tsx";
 import { TestTable } from "./TestTable.tsx";
+import { groupTitle } from "./testGroups.ts";
 import styles from "./wear.module.css";
 import { capital } from "./wearWords.ts";
 
@@ -21,20 +24,21 @@ interface Props {
 
 /** One group of tests: first the tests themselves, then what speaks against the numbers, then the numbers. */
 export function GroupPart({ name, tests, report, fit, most, wide }: Props) {
+  const title = tests[0] ? groupTitle(tests[0]) : name;
   return (
-    <section className={styles.group} aria-label={name}>
-      <h3 className={styles.h3}>{capital(name)}</h3>
+    <section className={styles.group} aria-label={title}>
+      <h3 className={styles.h3}>{capital(title)}</h3>
       <DotPlot {...{ tests, most, report, wide }} />
       {report ? (
         <>
           {report.doubts.length > 0 && (
-            <ul className={styles.flags} aria-label="Doubts">
+            <ul className={styles.flags} aria-label={sayBreakLog("groupPart.doubts")}>
               {report.doubts.map(({ message }) => (
                 <li key={message}>
                   <span aria-hidden="true" className={styles.flagMark}>
                     ▲
                   </span>
-                  <span>{message}</span>
+                  <span>{broughtIn(message)}</span>
                 </li>
               ))}
             </ul>
@@ -43,7 +47,7 @@ export function GroupPart({ name, tests, report, fit, most, wide }: Props) {
           <More report={report} fit={fit} />
         </>
       ) : (
-        <p className={styles.soft}>Computing…</p>
+        <p className={styles.soft}>{sayBreakLog("groupPart.computing")}</p>
       )}
       <TestTable tests={tests} />
     </section>
@@ -56,39 +60,39 @@ function Numbers({ report }: { report: GroupReport }) {
   return (
     <dl className={styles.numbers}>
       <Row
-        label="95 % of such parts hold, 75 % sure"
+        label={sayBreakLog("groupPart.hold95Sure75")}
         value={quantity.strength(characteristic.at75.value)}
-        note={characteristic.at75.method}
+        note={broughtIn(characteristic.at75.method)}
         strong
       />
       <Row
-        label="95 % of such parts hold, 95 % sure"
+        label={sayBreakLog("groupPart.hold95Sure95")}
         value={quantity.strength(characteristic.at95.value)}
-        note={characteristic.at95.method}
+        note={broughtIn(characteristic.at95.method)}
         strong
       />
       {en1990 && (
         <Row
-          label="EN 1990 Annex D, spread from the tests"
+          label={sayBreakLog("groupPart.en1990Annex")}
           value={quantity.strength(en1990.value)}
-          note={`k = ${en1990.factor.toFixed(2)}`}
+          note={sayBreakLog("groupPart.k", { factor: quantity.rounded(en1990.factor, 2, "nearest") })}
         />
       )}
       {mean !== undefined && (
         <Row
-          label="Mean of those that broke"
+          label={sayBreakLog("groupPart.meanThoseBroke")}
           value={quantity.strength(mean)}
           note={
             deviation === undefined
-              ? "no spread from one"
+              ? sayBreakLog("groupPart.noSpreadOne")
               : `± ${small(deviation)}, ${formatPercent(Number((deviation / mean).toPrecision(2)))}`
           }
         />
       )}
       <Row
-        label="Tests"
+        label={sayBreakLog("groupPart.tests")}
         value={String(tests.length)}
-        note={bounds === 0 ? "all broke" : `${bounds} of them only a bound`}
+        note={bounds === 0 ? sayBreakLog("groupPart.allBroke") : sayBreakLog("groupPart.themOnlyBound", { bounds })}
       />
     </dl>
   );
@@ -107,18 +111,21 @@ function Row({ label, value, note, strong }: { label: string; value: string; not
 
 function More({ report, fit }: Pick<Props, "fit"> & { report: GroupReport }) {
   return (
-    <Disclosure level={4} title={`Fits, and what more tests would bring${best(report.narrowing)}`}>
+    <Disclosure level={4} title={sayBreakLog("groupPart.fitsWhatMore", { best: best(report.narrowing) })}>
       {fit && <PlotFigure plot={fit} />}
       {report.families.length > 0 && <Fits report={report} />}
       {report.failures.map(({ family, reason }) => (
         <p key={family} className={styles.note}>
-          {capital(family)}: not fitted, {reason}.
+          {sayBreakLog("groupPart.notFitted", { family: capital(broughtIn(family)), reason: broughtIn(reason) })}
         </p>
       ))}
       {report.batches && (
         <p className={styles.note}>
-          Batches {report.batches.poolable ? "may be pooled" : "differ"}: k-sample Anderson–Darling{" "}
-          {report.batches.statistic.toFixed(2)}, critical {report.batches.critical.toFixed(2)} at 5 %.
+          {sayBreakLog("groupPart.batchesKSample", {
+            pooled: report.batches.poolable ? sayBreakLog("groupPart.mayPooled") : sayBreakLog("groupPart.differ"),
+            statistic: quantity.rounded(report.batches.statistic, 2, "nearest"),
+            critical: quantity.rounded(report.batches.critical, 2, "nearest"),
+          })}
         </p>
       )}
       <MoreTests steps={report.narrowing} />
@@ -127,63 +134,73 @@ function More({ report, fit }: Pick<Props, "fit"> & { report: GroupReport }) {
 }
 
 /** A difference beside loads in kilonewtons: in the same unit, however small. */
-const small = (newtons: number): string => `${Number((newtons / 1000).toPrecision(2))} kN`;
+const small = (newtons: number): string => `${quantity.number(Number((newtons / 1000).toPrecision(2)))} kN`;
 
-const best = ([one]: readonly Narrowing[]): string => (one ? `: one more about +${small(Math.max(0, one.gain))}` : "");
+const best = ([one]: readonly Narrowing[]): string =>
+  one ? sayBreakLog("groupPart.oneMoreAbout", { small: small(Math.max(0, one.gain)) }) : "";
 
 function Fits({ report }: { report: GroupReport }) {
   const range = ([low, value, high]: readonly [number, number, number]) =>
-    `${quantity.strength(value)} (${quantity.strength(low)} to ${quantity.strength(high)})`;
+    sayBreakLog("groupPart.value", {
+      value: quantity.strength(value),
+      from: quantity.strength(low),
+      to: quantity.strength(high),
+    });
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a table that scrolls sideways must be reachable by keyboard
-    <section className={styles.tableWrap} aria-label="Fitted distributions" tabIndex={0}>
+    <section className={styles.tableWrap} aria-label={sayBreakLog("groupPart.fittedDistributions")} tabIndex={0}>
       <table className={styles.table}>
         <thead>
           <tr>
-            <th scope="col">Family</th>
-            <th scope="col">Median (95 % interval)</th>
-            <th scope="col">5 % value (95 % interval)</th>
-            <th scope="col">AICc</th>
-            <th scope="col">Anderson–Darling</th>
+            <th scope="col">{sayBreakLog("groupPart.family")}</th>
+            <th scope="col">{sayBreakLog("groupPart.median95Interval")}</th>
+            <th scope="col">{sayBreakLog("groupPart.value5Interval")}</th>
+            <th scope="col">{sayBreakLog("groupPart.aicc")}</th>
+            <th scope="col">{sayBreakLog("groupPart.andersonDarling")}</th>
           </tr>
         </thead>
         <tbody>
           {report.families.map(({ fit, median, fivePercent, goodness }) => (
             <tr key={fit.family}>
               <th scope="row">
-                {capital(fit.family)}
-                {report.best === fit.family && " ◂ least"}
+                {capital(broughtIn(fit.family))}
+                {report.best === fit.family && sayBreakLog("groupPart.least")}
               </th>
               <td>{range(median)}</td>
               <td>{range(fivePercent)}</td>
-              <td>{fit.aicc === undefined ? "too few tests" : fit.aicc.toFixed(1)}</td>
+              <td>
+                {fit.aicc === undefined
+                  ? sayBreakLog("groupPart.tooFewTests")
+                  : quantity.rounded(fit.aicc, 1, "nearest")}
+              </td>
               <td>
                 {goodness
-                  ? `p ${goodness.significance < 0.01 ? "< 0.01" : `= ${goodness.significance.toFixed(2)}`}`
-                  : "needs 5 exact"}
+                  ? sayBreakLog("groupPart.p", {
+                      significance:
+                        goodness.significance < 0.01
+                          ? `< ${quantity.number(0.01)}`
+                          : `= ${quantity.rounded(goodness.significance, 2, "nearest")}`,
+                    })
+                  : sayBreakLog("groupPart.needs5Exact")}
               </td>
             </tr>
           ))}
         </tbody>
       </table>
-      <p className={styles.note}>
-        Less AICc fits better. The 5 % value of a fitted curve is a best guess; the values above are bounds, and those
-        count.
-      </p>
+      <p className={styles.note}>{sayBreakLog("groupPart.lessAiccFits")}</p>
     </section>
   );
 }
 
 function MoreTests({ steps }: { steps: readonly Narrowing[] }) {
-  if (steps.length === 0)
-    return <p className={styles.note}>What more tests would bring cannot be said before two of them show a spread.</p>;
+  if (steps.length === 0) return <p className={styles.note}>{sayBreakLog("groupPart.whatMoreTests")}</p>;
   return (
     <p className={styles.note}>
-      If further tests scatter like these, the value at 75 % becomes about:{" "}
+      {sayBreakLog("groupPart.ifFurtherTests")}{" "}
       {steps
         .map(
           ({ more, value, gain }) =>
-            `${Number.isFinite(more) ? `${more} more` : "never more than"} ${quantity.strength(value)}${gain > 0 ? ` (+${small(gain)})` : ""}`,
+            `${Number.isFinite(more) ? sayBreakLog("groupPart.more", { more }) : sayBreakLog("groupPart.neverMoreThan")} ${quantity.strength(value)}${gain > 0 ? ` (+${small(gain)})` : ""}`,
         )
         .join("; ")}
       .

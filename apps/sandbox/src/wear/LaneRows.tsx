@@ -1,6 +1,7 @@
 import type { Scale } from "@secondline/figures";
-import { formatLength } from "@secondline/rig";
-import type { Grip as GripEnd } from "./entryEdits.ts";
+import { formatLength } from "@secondline/words/formats";
+import { sayRecord } from "@secondline/words/page/record";
+import type { Grip as GripEnd } from "@secondline/workbench";
 import styles from "./figures.module.css";
 import { Grip } from "./Grip.tsx";
 import type { Lane, LaneItem } from "./lanes.ts";
@@ -175,7 +176,7 @@ function Item({
       <Grip
         {...common}
         label={item.name}
-        text={`${formatLength(item.from)} to ${formatLength(item.to)}`}
+        text={sayRecord("laneRows.stretch", { from: formatLength(item.from), to: formatLength(item.to) })}
         value={middle}
         onBy={(by) => onBy(by, "whole")}
         className={isChosen ? styles.chosen! : ""}
@@ -193,7 +194,7 @@ function Item({
               <Grip
                 {...common}
                 key={end}
-                label={end === "from" ? "Its beginning" : "Its end"}
+                label={end === "from" ? sayRecord("laneRows.beginning") : sayRecord("laneRows.end")}
                 text={formatLength(item[end])}
                 value={item[end]}
                 onBy={(by) => onBy(by, end)}

@@ -2,6 +2,7 @@ import { GENERIC_STOCKS, listed, moreText, unitsOf } from "@secondline/rig";
 import { type BreakTest, LOG_COLUMNS, type LogColumn, REQUIRED_COLUMNS } from "@secondline/strength";
 import { quantity } from "@secondline/words";
 import { columnLabel, sayColumns as say } from "@secondline/words/columns";
+import { sayBreakLog } from "@secondline/words/page/breakLog";
 import {
   type ColumnMatch,
   chosenWord,
@@ -18,7 +19,7 @@ import { useMemo, useState } from "react";
 import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
 import { TextField } from "../design/TextField.tsx";
-import { download, fileName } from "../files/download.ts";
+import { download, fileName } from "../device/download.ts";
 import styles from "./matchColumns.module.css";
 import { loadOf } from "./testGroups.ts";
 
@@ -85,7 +86,11 @@ export function MatchColumns({ file, table, first, remembered, onTake, onCancel 
           title={say("saveHint")}
           disabled={missing.length > 0}
           onClick={() =>
-            download(`${JSON.stringify(match, null, 2)}\n`, fileName(`${file} columns`, "json"), "application/json")
+            download(
+              `${JSON.stringify(match, null, 2)}\n`,
+              fileName(sayBreakLog("matchColumns.columns", { file }), "json"),
+              "application/json",
+            )
           }
         />
       </div>
@@ -217,7 +222,7 @@ function Preview({ tests }: { tests: readonly BreakTest[] }) {
                   <td>{test.part}</td>
                   <td>{GENERIC_STOCKS.get(test.material)?.name ?? test.material}</td>
                   <td>{test.state}</td>
-                  <td>{test.wet ? "wet" : "dry"}</td>
+                  <td>{test.wet ? sayBreakLog("matchColumns.wet") : sayBreakLog("matchColumns.dry")}</td>
                   <td>{test.outcome}</td>
                   <td className={styles.number}>{quantity.strength(loadOf(test))}</td>
                 </tr>

@@ -1,24 +1,31 @@
 import { GENERIC_STOCKS } from "@secondline/rig";
+import { sayRecord } from "@secondline/words/page/record";
+import {
+  freeId,
+  type Owner,
+  ownerPath,
+  type WrittenPart,
+  type WrittenRecord,
+  type WrittenWebbing,
+} from "@secondline/workbench";
 import { useState } from "react";
 import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { TextField } from "../design/TextField.tsx";
+import { useWear, useWearActions, type WebbingFacts } from "../wearInHand/useWear.ts";
 import { DateField } from "./DateField.tsx";
-import { freeId, type Owner, ownerPath } from "./entryEdits.ts";
 import { messagesUnder } from "./issues.ts";
-import { useWear, useWearActions, type WebbingFacts } from "./useWear.ts";
 import styles from "./wear.module.css";
 import { capital } from "./wearWords.ts";
-import type { WrittenPart, WrittenRecord, WrittenWebbing } from "./work.ts";
 
 const NOT_SAID = "none";
 const keyOf = ({ list, index }: Owner): string => `${list}.${index}`;
 
 export function ownerName(record: WrittenRecord, { list, index }: Owner): string {
-  if (list === "webbings") return record.webbings?.[index]?.name ?? "No webbing yet";
+  if (list === "webbings") return record.webbings?.[index]?.name ?? sayRecord("ownerChoice.noWebbingYet");
   const part = record.parts?.[index];
-  return part ? `${partName(part.part)}, ${part.rig}` : "No part yet";
+  return part ? `${partName(part.part)}, ${part.rig}` : sayRecord("ownerChoice.noPartYet");
 }
 
 /** "anchorA.hardware.0" as "Anchor A, hardware 1". */
@@ -31,7 +38,7 @@ export function partName(part: string): string {
 
 /** Which webbing or part the page shows. */
 export function OwnerChoice() {
-  const record = useWear((state) => state.history.present.record);
+  const record = useWear((state) => state.work.record);
   const owner = useWear((state) => state.owner);
   const { look, edit } = useWearActions();
   const options = [
@@ -42,19 +49,19 @@ export function OwnerChoice() {
     const webbings = record.webbings ?? [];
     const fresh: WrittenWebbing = {
       id: freeId(record),
-      name: `Webbing ${webbings.length + 1}`,
+      name: sayRecord("ownerChoice.webbingNumber", { number: webbings.length + 1 }),
       length: "60 m",
       mark: "how the marked end can be told",
       entries: [],
     };
-    edit({ ...record, webbings: [...webbings, fresh] }, "a webbing added");
+    edit({ ...record, webbings: [...webbings, fresh] }, sayRecord("ownerChoice.webbingAdded"));
     look({ owner: { list: "webbings", index: webbings.length }, entry: undefined });
   }
   return (
     <>
       {options.length > 0 && (
         <Choice
-          label="Webbing or part"
+          label={sayRecord("ownerChoice.webbingOrPart")}
           compact
           value={keyOf(owner)}
           options={options}
@@ -64,14 +71,19 @@ export function OwnerChoice() {
           }}
         />
       )}
-      <Button icon="plus" label="Webbing" title="Add a webbing to the record" onClick={addWebbing} />
+      <Button
+        icon="plus"
+        label={sayRecord("ownerChoice.webbing")}
+        title={sayRecord("ownerChoice.addWebbingRecord")}
+        onClick={addWebbing}
+      />
     </>
   );
 }
 
 /** Name, length and mark of the webbing; what it is made of, when no rig at hand says so. */
 export function OwnerFields({ facts }: { facts: WebbingFacts | undefined }) {
-  const record = useWear((state) => state.history.present.record);
+  const record = useWear((state) => state.work.record);
   const owner = useWear((state) => state.owner);
   const issues = useWear((state) => state.issues);
   const { edit, finish, look } = useWearActions();
@@ -82,7 +94,7 @@ export function OwnerFields({ facts }: { facts: WebbingFacts | undefined }) {
     const { [key]: _, ...rest } = item as unknown as Record<string, unknown>;
     const next = value === undefined ? rest : { ...item, [key]: value };
     const items = (record[owner.list] as readonly unknown[]).with(owner.index, next);
-    edit({ ...record, [owner.list]: items }, `${key} changed`, `${path}.${key}`);
+    edit({ ...record, [owner.list]: items }, sayRecord("ownerChoice.changed", { field: key }), `${path}.${key}`);
   };
   const messages = (key: string) => messagesUnder(issues, `${path}.${key}`);
   const keys =
@@ -100,21 +112,24 @@ export function OwnerFields({ facts }: { facts: WebbingFacts | undefined }) {
     />
   );
   return (
-    <Disclosure title={owner.list === "webbings" ? "This webbing" : "This part"} faults={faults}>
+    <Disclosure
+      title={owner.list === "webbings" ? sayRecord("ownerChoice.thisWebbing") : sayRecord("ownerChoice.thisPart")}
+      faults={faults}
+    >
       {owner.list === "webbings" ? (
         <>
-          {text("name", "Name")}
-          {text("length", "Length as new", "Unstretched")}
-          {text("mark", "The marked end is told by")}
+          {text("name", sayRecord("ownerChoice.name"))}
+          {text("length", sayRecord("ownerChoice.lengthNew"), sayRecord("ownerChoice.unstretched"))}
+          {text("mark", sayRecord("ownerChoice.markedEndTold"))}
         </>
       ) : (
         <>
-          {text("rig", "Rig")}
-          {text("part", "Part", "As in results, such as leash or anchorA.hardware.0")}
+          {text("rig", sayRecord("ownerChoice.rig"))}
+          {text("part", sayRecord("ownerChoice.part"), sayRecord("ownerChoice.resultsSuchLeash"))}
         </>
       )}
       <DateField
-        label="Made on"
+        label={sayRecord("ownerChoice.madeOn")}
         value={item.made ?? ""}
         messages={messages("made")}
         onChange={(made) => put("made", made === "" ? undefined : made)}
@@ -129,7 +144,7 @@ export function OwnerFields({ facts }: { facts: WebbingFacts | undefined }) {
               ...record,
               [owner.list]: (record[owner.list] as readonly (WrittenWebbing | WrittenPart)[]).toSpliced(owner.index, 1),
             },
-            "removed from the record",
+            sayRecord("ownerChoice.removedRecord"),
           );
           look({ owner: { list: "webbings", index: 0 }, entry: undefined });
         }}
@@ -140,32 +155,36 @@ export function OwnerFields({ facts }: { facts: WebbingFacts | undefined }) {
 
 function RemoveOwner({ what, onRemove }: { what: string; onRemove: () => void }) {
   const [asked, ask] = useState(false);
-  if (!asked) return <Button tone="quiet" icon="bin" label="Remove from the record" onClick={() => ask(true)} />;
+  if (!asked)
+    return <Button tone="quiet" icon="bin" label={sayRecord("ownerChoice.removeRecord")} onClick={() => ask(true)} />;
   return (
     <div className={styles.buttons}>
-      <Button label={`Remove ${what}`} onClick={onRemove} />
-      <Button tone="quiet" label="Keep it" onClick={() => ask(false)} />
+      <Button label={sayRecord("ownerChoice.remove", { what })} onClick={onRemove} />
+      <Button tone="quiet" label={sayRecord("ownerChoice.keep")} onClick={() => ask(false)} />
     </div>
   );
 }
 
 /** The rig in hand says what a webbing is made of; without it, the reader does. */
 export function StockOf({ facts }: { facts: WebbingFacts }) {
-  const stocks = useWear((state) => state.history.present.stocks);
+  const stocks = useWear((state) => state.work.stocks);
   const { change } = useWearActions();
-  if (facts.fromRig) return <p className={styles.note}>Made of: {facts.stock?.name}, as the rig in hand says.</p>;
+  if (facts.fromRig)
+    return <p className={styles.note}>{sayRecord("ownerChoice.madeRigHand", { name: facts.stock?.name ?? "" })}</p>;
   const options = [
-    { value: NOT_SAID, label: "Not said" },
+    { value: NOT_SAID, label: sayRecord("ownerChoice.notSaid") },
     ...[...GENERIC_STOCKS.values()]
       .filter(({ id }) => id.includes("webbing"))
       .map(({ id, name }) => ({ value: id, label: name })),
   ];
   return (
     <Choice
-      label="Made of"
+      label={sayRecord("ownerChoice.madeOf")}
       value={facts.stock?.id ?? NOT_SAID}
       options={options}
-      onChange={(id) => change({ stocks: { ...stocks, [facts.state.id]: id } }, "what the webbing is made of")}
+      onChange={(id) =>
+        change({ stocks: { ...stocks, [facts.state.id]: id } }, sayRecord("ownerChoice.whatWebbingMade"))
+      }
     />
   );
 }

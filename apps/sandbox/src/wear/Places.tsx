@@ -1,16 +1,17 @@
 import { needSentences, type WebbingState } from "@secondline/strength";
+import { broughtIn } from "@secondline/words";
+import { sayWear } from "@secondline/words/page/wear";
+import { isNamed, type Stretch } from "@secondline/workbench";
 import { useMemo } from "react";
+import { DEMO_RIGS } from "../demo/demoRigs.ts";
 import { Button } from "../design/Button.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
-import { DEMO_RIGS } from "../files/demoRigs.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
+import { dated, dateWords } from "../wearInHand/days.ts";
+import { useFits, useWear, useWearActions, useWearState } from "../wearInHand/useWear.ts";
 import { quantity, words } from "../words.ts";
-import { dated, dateWords } from "./days.ts";
-import type { Stretch } from "./entryKinds.ts";
 import { partName } from "./OwnerChoice.tsx";
-import { isNamed } from "./rigNamed.ts";
 import { around } from "./useAlong.ts";
-import { useFits, useWear, useWearActions, useWearState } from "./useWear.ts";
 import styles from "./wear.module.css";
 import { flagWords } from "./wearWords.ts";
 
@@ -34,10 +35,10 @@ export function Places() {
     [webbings, parts],
   );
   return (
-    <section className={styles.section} aria-label="Places to look at">
-      <h3 className={styles.h3}>Look at these places</h3>
+    <section className={styles.section} aria-label={sayWear("places.placesLook")}>
+      <h3 className={styles.h3}>{sayWear("places.lookThesePlaces")}</h3>
       {open.length > 0 && (
-        <ul className={styles.flags} aria-label="Open inspections">
+        <ul className={styles.flags} aria-label={sayWear("places.openInspections")}>
           {open.map((sentence) => (
             <li key={sentence}>
               <span aria-hidden="true" className={styles.flagMark}>
@@ -48,12 +49,7 @@ export function Places() {
           ))}
         </ul>
       )}
-      {places.length === 0 && (
-        <p className={styles.serif}>
-          No old mark, seam or damage on record lies in a loaded span on {dateWords(on)}. What nobody wrote down is not
-          in here.
-        </p>
-      )}
+      {places.length === 0 && <p className={styles.serif}>{sayWear("places.noOldMark", { day: dateWords(on) })}</p>}
       {places.map(({ webbing, told }) => (
         <div key={webbing.id}>
           <h4 className={styles.h4}>{webbing.name}</h4>
@@ -66,7 +62,7 @@ export function Places() {
                 <span>
                   {quantity.unbroken(headline)} <span className={styles.soft}>{quantity.unbroken(detail)}</span>{" "}
                   <button type="button" className={styles.show} onClick={() => show(webbing, place)}>
-                    Show it
+                    {sayWear("places.show")}
                   </button>
                 </span>
               </li>
@@ -98,38 +94,31 @@ export function InTheVerdict() {
     names.some((named) => (named === id || named === name) && !isNamed(rig, named)),
   );
   return (
-    <section className={styles.section} aria-label="In the verdict">
-      <h3 className={styles.h3}>In the verdict</h3>
+    <section className={styles.section} aria-label={sayWear("places.verdict")}>
+      <h3 className={styles.h3}>{sayWear("places.verdict")}</h3>
       {fits ? (
         <p className={styles.note}>
           {leftOut && choice
-            ? `${rig.name}: record and tests are left out; the verdict is of the rig's own file.`
+            ? sayWear("places.recordTestsLeft", { name: rig.name })
             : dated(words.taken(assessed.rig, assessed))}{" "}
-          Positions are exact only if webbing and rig are measured alike.
+          {sayWear("places.positionsExactOnly")}
         </p>
       ) : (
         <p className={styles.note}>
-          The record has nothing in “{rig.name}” on {dateWords(on)}, so the verdict does not take it. It speaks of:{" "}
-          {names.length > 0 ? names.join("; ") : "no rig yet"}.
+          {sayWear("places.recordNothingSo", { name: rig.name, day: dateWords(on) })}{" "}
+          {names.length > 0 ? names.join("; ") : sayWear("places.noRigYet")}.
         </p>
       )}
-      {faulty && fits && !leftOut && (
-        <p className={styles.wrong}>
-          ✕ The verdict takes the record as it was before what is to be put right was written.
-        </p>
-      )}
+      {faulty && fits && !leftOut && <p className={styles.wrong}>{sayWear("places.verdictTakesRecord")}</p>}
       {assessed.notes.length > 0 && (
-        <Disclosure
-          level={4}
-          title={assessed.notes.length === 1 ? "1 note goes with it" : `${assessed.notes.length} notes go with it`}
-        >
+        <Disclosure level={4} title={sayWear("places.notesGo", { count: assessed.notes.length })}>
           <ul className={styles.flags}>
             {assessed.notes.map((note) => (
               <li key={note}>
                 <span aria-hidden="true" className={styles.flagMark}>
                   ▲
                 </span>
-                <span>{note}</span>
+                <span>{broughtIn(note)}</span>
               </li>
             ))}
           </ul>
@@ -138,14 +127,14 @@ export function InTheVerdict() {
       <div className={styles.buttons}>
         {choice && (
           <Button
-            label={leftOut ? "Use it in the verdict" : "Leave it out of the verdict"}
+            label={leftOut ? sayWear("places.useVerdict") : sayWear("places.leaveOutVerdict")}
             onClick={() => leaveOut(!leftOut)}
           />
         )}
         {!fits && demo && (
           <Button
-            label={`Open ${String(demo.document.name).replace("Example crag, ", "")}`}
-            onClick={() => replaceRig(demo.document, `opened ${demo.title}`)}
+            label={sayWear("places.open", { name: String(demo.document.name).replace("Example crag, ", "") })}
+            onClick={() => replaceRig(demo.document, sayWear("places.opened", { title: demo.title }))}
           />
         )}
       </div>

@@ -1,16 +1,17 @@
+import { sayRecord } from "@secondline/words/page/record";
+/** How often the rig in hand is to be inspected, and how many falls come between: what makes an assessment lapse. */
+import { countOf, NO_PLAN, planOf, withPlan } from "@secondline/workbench";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { TextField } from "../design/TextField.tsx";
 import { useSandbox } from "../state/useSandbox.ts";
+import { useFits, useWear, useWearActions } from "../wearInHand/useWear.ts";
 import { messagesUnder } from "./issues.ts";
-import { countOf, NO_PLAN, planOf, withPlan } from "./planEdits.ts";
-import { useFits, useWear, useWearActions } from "./useWear.ts";
 import styles from "./wear.module.css";
 
-/** How often the rig in hand is to be inspected, and how many falls come between: what makes an assessment lapse. */
 export function PlanOfUse() {
   const fits = useFits();
   const rig = useSandbox((state) => state.document.rig);
-  const record = useWear((state) => state.history.present.record);
+  const record = useWear((state) => state.work.record);
   const issues = useWear((state) => state.issues);
   const { edit, finish } = useWearActions();
   if (!fits) return null;
@@ -18,26 +19,23 @@ export function PlanOfUse() {
   const plan = found?.plan ?? NO_PLAN;
   const messages = (key: string) => (found ? messagesUnder(issues, `plans[${found.index}].${key}`) : []);
   const put = (key: "inspectEvery" | "falls", value: unknown) =>
-    edit(withPlan(record, rig, key, value), "the plan of use changed", `plan.${key}`);
+    edit(withPlan(record, rig, key, value), sayRecord("planOfUse.planUseChanged"), `plan.${key}`);
   const faults = messages("inspectEvery").length + messages("falls").length;
   return (
-    <Disclosure title="Inspections and falls planned" faults={faults}>
-      <p className={styles.note}>
-        What hangs in {rig.name} lapses, and is not said to hold, when an inspection is overdue or more falls were
-        taken.
-      </p>
+    <Disclosure title={sayRecord("planOfUse.inspectionsFallsPlanned")} faults={faults}>
+      <p className={styles.note}>{sayRecord("planOfUse.whatHangsLapses", { name: rig.name })}</p>
       <TextField
-        label="Inspected every"
+        label={sayRecord("planOfUse.inspectedEvery")}
         value={String(plan.inspectEvery ?? "")}
-        hint="Such as 1 month. Empty: nobody said, and no site card is given"
+        hint={sayRecord("planOfUse.such1Month")}
         messages={messages("inspectEvery")}
         onChange={(text) => put("inspectEvery", text === "" ? undefined : text)}
         onBlur={finish}
       />
       <TextField
-        label="Falls between two inspections"
+        label={sayRecord("planOfUse.fallsBetweenTwo")}
         value={String(plan.falls ?? "")}
-        hint="At most, on any one webbing or part"
+        hint={sayRecord("planOfUse.mostAnyOne")}
         messages={messages("falls")}
         onChange={(text) => put("falls", countOf(text))}
         onBlur={finish}

@@ -1,12 +1,15 @@
-import { formatLength } from "@secondline/rig";
 import type { Outlook } from "@secondline/scenarios";
+import { formatLength } from "@secondline/words/formats";
+import { sayWear } from "@secondline/words/page/wear";
 import { untilWords } from "@secondline/words/until";
+import { dayOf } from "@secondline/workbench";
 import { Disclosure } from "../design/Disclosure.tsx";
+import { dated } from "../wearInHand/days.ts";
+import { useWear, useWearActions, useWearState, useWebbingFacts, type WebbingFacts } from "../wearInHand/useWear.ts";
 import { quantity } from "../words.ts";
 import { AlongFigure } from "./AlongFigure.tsx";
 import { CalendarFigure } from "./CalendarFigure.tsx";
 import type { TakeDownMark } from "./CalendarPaper.tsx";
-import { dated, dayOf } from "./days.ts";
 import { Messages } from "./EntryForm.tsx";
 import { EntryList } from "./EntryList.tsx";
 import { whereAndWhat } from "./issues.ts";
@@ -15,7 +18,6 @@ import { InTheVerdict, Places } from "./Places.tsx";
 import { PlanOfUse } from "./PlanOfUse.tsx";
 import { TakeDownPart } from "./TakeDownPart.tsx";
 import { outlookOf, useTakeDown } from "./useTakeDown.ts";
-import { useWear, useWearActions, useWearState, useWebbingFacts, type WebbingFacts } from "./useWear.ts";
 import styles from "./wear.module.css";
 import { basisKinds, partStateWords, stateWords } from "./wearWords.ts";
 
@@ -24,9 +26,7 @@ export function RecordPage({ wide }: { wide: boolean }) {
   const facts = useWebbingFacts();
   const takeDown = useTakeDown();
   const mark = markOf(outlookOf(takeDown));
-  const empty = useWear(
-    ({ history }) => (history.present.record.webbings?.length ?? 0) + (history.present.record.parts?.length ?? 0) === 0,
-  );
+  const empty = useWear(({ work }) => (work.record.webbings?.length ?? 0) + (work.record.parts?.length ?? 0) === 0);
   if (empty) return <Empty />;
   // On a narrow screen what to look at comes before the long list.
   const entries = (
@@ -66,9 +66,7 @@ function Empty() {
   return (
     <div className={styles.record}>
       <div className={styles.mainColumn}>
-        <p className={styles.serif}>
-          Nothing is recorded yet. Add a webbing, or open the example from the Record menu.
-        </p>
+        <p className={styles.serif}>{sayWear("recordPage.nothingRecordedYet")}</p>
         <div className={styles.buttons}>
           <OwnerChoice />
         </div>
@@ -78,7 +76,7 @@ function Empty() {
 }
 
 function Head({ facts }: { facts: WebbingFacts | undefined }) {
-  const record = useWear((state) => state.history.present.record);
+  const record = useWear((state) => state.work.record);
   const on = useWear((state) => state.on);
   const owner = useWear((state) => state.owner);
   const issues = useWear((state) => state.issues);
@@ -91,7 +89,7 @@ function Head({ facts }: { facts: WebbingFacts | undefined }) {
       <div className={styles.choices}>
         <OwnerChoice />
         <label className={styles.onField}>
-          As of
+          {sayWear("recordPage.asOf")}
           <input
             type="date"
             value={on}
@@ -100,15 +98,10 @@ function Head({ facts }: { facts: WebbingFacts | undefined }) {
         </label>
       </div>
       <p className={styles.serif}>{said}</p>
-      {record.invented === true && (
-        <p className={styles.warn}>▲ Invented for demonstration: no such webbing ever hung anywhere.</p>
-      )}
+      {record.invented === true && <p className={styles.warn}>{sayWear("recordPage.inventedDemonstrationNo")}</p>}
       {issues.length > 0 && (
         <>
-          <p className={styles.wrong}>
-            ✕ {issues.length === 1 ? "One thing" : `${issues.length} things`} to put right. Until then everything
-            computed is from before.
-          </p>
+          <p className={styles.wrong}>{sayWear("recordPage.thingsPutRight", { count: issues.length })}</p>
           <Messages messages={[...new Set(issues.map(whereAndWhat))].slice(0, 6)} />
         </>
       )}
@@ -118,18 +111,18 @@ function Head({ facts }: { facts: WebbingFacts | undefined }) {
 
 function ZoneTable({ facts }: { facts: WebbingFacts }) {
   return (
-    <Disclosure title="The same as a table">
+    <Disclosure title={sayWear("recordPage.sameTable")}>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls sideways must be reachable by keyboard */}
-      <section className={styles.tableWrap} aria-label="Strength by place" tabIndex={0}>
+      <section className={styles.tableWrap} aria-label={sayWear("recordPage.strengthPlace")} tabIndex={0}>
         <table className={styles.table}>
           <thead>
             <tr>
-              <th scope="col">From</th>
-              <th scope="col">To</th>
-              <th scope="col">95 % hold</th>
-              <th scope="col">Middle</th>
-              <th scope="col">What is there</th>
-              <th scope="col">Rests on</th>
+              <th scope="col">{sayWear("recordPage.from")}</th>
+              <th scope="col">{sayWear("recordPage.to")}</th>
+              <th scope="col">{sayWear("recordPage.hold95")}</th>
+              <th scope="col">{sayWear("recordPage.middle")}</th>
+              <th scope="col">{sayWear("recordPage.whatThere")}</th>
+              <th scope="col">{sayWear("recordPage.rests")}</th>
             </tr>
           </thead>
           <tbody>

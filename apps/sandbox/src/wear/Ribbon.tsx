@@ -1,5 +1,6 @@
 import type { Scale } from "@secondline/figures";
 import type { WebbingState } from "@secondline/strength";
+import { sayWear } from "@secondline/words/page/wear";
 import styles from "./figures.module.css";
 import type { LaneKind } from "./lanes.ts";
 import { KIND_COLOUR } from "./Patterns.tsx";
@@ -20,7 +21,7 @@ export function Ribbon({ x, state, id, wide }: { x: Scale; state: WebbingState; 
     <Unspoken>
       {wide && (
         <text className={styles.lane} x={0} y={TOP + 14}>
-          Webbing
+          {sayWear("ribbon.webbing")}
         </text>
       )}
       <g clipPath={`url(#${id}-sight)`}>

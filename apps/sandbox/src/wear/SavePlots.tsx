@@ -1,12 +1,13 @@
 import type { Plot } from "@secondline/figures";
+import { sayWear } from "@secondline/words/page/wear";
 import { useActions } from "../state/useSandbox.ts";
 import { usePalette } from "../time/index.ts";
-import { useWear } from "./useWear.ts";
+import { useWear } from "../wearInHand/useWear.ts";
 import styles from "./wear.module.css";
 
 /** Two buttons: the plots as a drawing, and their numbers as a table. `of` tells them from others to who cannot see the page. */
 export function SavePlots({ plots, of }: { plots: readonly Plot[]; of: string }) {
-  const log = useWear((state) => state.history.present.log);
+  const log = useWear((state) => state.work.log);
   const { announce, tell } = useActions();
   const palette = usePalette();
   if (plots.length === 0) return null;
@@ -14,16 +15,16 @@ export function SavePlots({ plots, of }: { plots: readonly Plot[]; of: string })
     try {
       const { savePlots } = await import("../files/savePlots.ts");
       savePlots(plots, { name: log.name, input: log, invented: log.invented }, kind, palette);
-      announce("The plot is saved.");
+      announce(sayWear("savePlots.plotSaved"));
     } catch (error) {
       const reason = error instanceof Error ? error.message : String(error);
-      tell({ tone: "fault", text: `The plot was not saved: ${reason}.` });
+      tell({ tone: "fault", text: sayWear("savePlots.plotNotSaved", { reason }) });
     }
   };
   const many = plots.length > 1;
   const words = {
-    svg: many ? `Save ${plots.length} plots as SVG` : "Save as SVG",
-    csv: many ? "Save their numbers as CSV" : "Save the numbers as CSV",
+    svg: many ? sayWear("savePlots.savePlotsSvg", { count: plots.length }) : sayWear("savePlots.saveSvg"),
+    csv: many ? sayWear("savePlots.saveTheirNumbers") : sayWear("savePlots.saveNumbersCsv"),
   };
   return (
     <span className={styles.savePlots}>

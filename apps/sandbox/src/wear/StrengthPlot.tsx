@@ -1,11 +1,12 @@
 import { labelHeights, roundTicks, type Scale, scaleOf } from "@secondline/figures";
-import { formatLength } from "@secondline/rig";
 import type { StrengthZone, WebbingState } from "@secondline/strength";
+import { formatLength } from "@secondline/words/formats";
+import { sayWear } from "@secondline/words/page/wear";
+import type { Needed } from "../wearInHand/useWear.ts";
 import { quantity } from "../words.ts";
 import styles from "./figures.module.css";
 import { ReadOff } from "./StrengthReader.tsx";
 import { Unspoken } from "./Unspoken.tsx";
-import type { Needed } from "./useWear.ts";
 import { weakest, zonesWithin } from "./wearWords.ts";
 
 interface Props {
@@ -37,7 +38,7 @@ export function StrengthPlot(props: Props) {
   return (
     <g>
       <text className={`${styles.lane} ${styles.halo}`} x={0} y={top - 6}>
-        Still holds, kN
+        {sayWear("strengthPlot.stillHoldsKn")}
       </text>
       {roundTicks(0, y.to / 1000, 4).map((tick) => (
         <Unspoken key={tick}>
@@ -129,10 +130,16 @@ interface LabelProps {
 /** The curves by name, in the margin, or over their ends where there is none. */
 function Labels({ x, y, last, needed, wide }: LabelProps) {
   const labels = [
-    { text: "middle", value: last.strength, fill: "var(--ink)" },
-    { text: "95 % hold", value: last.strength5, fill: "var(--accent)" },
+    { text: sayWear("strengthPlot.middle"), value: last.strength, fill: "var(--ink)" },
+    { text: sayWear("strengthPlot.hold95"), value: last.strength5, fill: "var(--accent)" },
     ...(needed
-      ? [{ text: `needs ${quantity.load(needed.needed)}`, value: needed.needed, fill: "var(--fails-ink)" }]
+      ? [
+          {
+            text: sayWear("strengthPlot.needs", { load: quantity.load(needed.needed) }),
+            value: needed.needed,
+            fill: "var(--fails-ink)",
+          },
+        ]
       : []),
   ];
   // Over their curves they make room upwards: below a label lies its own curve.
@@ -179,7 +186,10 @@ function Worst({ x, y, worst, width }: { x: Scale; y: Scale; worst: StrengthZone
 
 /** The weakest place lies out of sight: where, at the edge it lies beyond. */
 function Elsewhere({ x, y, worst, before }: { x: Scale; y: Scale; worst: StrengthZone; before: boolean }) {
-  const words = `${quantity.strength(worst.strength5)} at ${formatLength((worst.from + worst.to) / 2)}`;
+  const words = sayWear("strengthPlot.at", {
+    strength: quantity.strength(worst.strength5),
+    place: formatLength((worst.from + worst.to) / 2),
+  });
   return (
     <Unspoken>
       <text
@@ -189,7 +199,9 @@ function Elsewhere({ x, y, worst, before }: { x: Scale; y: Scale; worst: Strengt
         textAnchor={before ? "start" : "end"}
         fontWeight="500"
       >
-        {before ? `◂ weakest: ${words}` : `weakest: ${words} ▸`}
+        {before
+          ? sayWear("strengthPlot.weakestLeft", { what: words })
+          : sayWear("strengthPlot.weakestRight", { what: words })}
       </text>
     </Unspoken>
   );

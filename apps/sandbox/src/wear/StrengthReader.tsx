@@ -1,6 +1,7 @@
 import type { Scale } from "@secondline/figures";
-import { formatLength } from "@secondline/rig";
 import type { StrengthZone } from "@secondline/strength";
+import { formatLength } from "@secondline/words/formats";
+import { sayWear } from "@secondline/words/page/wear";
 import { type ReactNode, useRef } from "react";
 import { quantity } from "../words.ts";
 import styles from "./figures.module.css";
@@ -61,7 +62,12 @@ function Reader({ x, place, here, base, top, height, min, max, shown, onRead }: 
       </Moving>
       {shown && (
         <text className={styles.halo} x={right ? at + 8 : at - 8} y={top + 14} textAnchor={right ? "start" : "end"}>
-          {`${formatLength(place)}: ${quantity.strength(here.strength5)}, middle ${quantity.strength(here.strength)}, ${here.reason}`}
+          {sayWear("strengthReader.middle", {
+            place: formatLength(place),
+            strength: quantity.strength(here.strength5),
+            middle: quantity.strength(here.strength),
+            reason: here.reason,
+          })}
         </text>
       )}
     </>
@@ -88,7 +94,7 @@ function Moving({
   const start = useRef(place);
   return (
     <Grip
-      label="Read off at"
+      label={sayWear("strengthReader.readOff")}
       text={words}
       value={place}
       step={0.1}

@@ -1,21 +1,22 @@
 import type { Outcome, Outlook, PartDate } from "@secondline/scenarios";
+import { sayWear } from "@secondline/words/page/wear";
 import { untilWords } from "@secondline/words/until";
 import { Button } from "../design/Button.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { VerdictMark } from "../design/VerdictMark.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
+import { dated, dateWords } from "../wearInHand/days.ts";
+import { useWear } from "../wearInHand/useWear.ts";
 import { words } from "../words.ts";
-import { dated, dateWords } from "./days.ts";
 import { Messages } from "./EntryForm.tsx";
 import { outlookOf, type TakeDownState } from "./useTakeDown.ts";
-import { useWear } from "./useWear.ts";
 import styles from "./wear.module.css";
 
 /** The verdict of the day that is shown, until when the rig in hand may stay up, and part by part. */
 export function TakeDownPart({ state }: { state: TakeDownState }) {
   return (
-    <section className={styles.section} aria-label="Take-down date">
-      <h3 className={styles.h3}>Until when it may stay up</h3>
+    <section className={styles.section} aria-label={sayWear("takeDownPart.takeDownDate")}>
+      <h3 className={styles.h3}>{sayWear("takeDownPart.untilWhenMay")}</h3>
       <Body state={state} />
       <Tests />
     </section>
@@ -27,24 +28,20 @@ function Body({ state }: { state: TakeDownState }) {
   const on = useWear((wear) => wear.on);
   switch (state.kind) {
     case "noFit":
-      return <p className={styles.serif}>No date: the record has nothing in the rig in hand on this day.</p>;
+      return <p className={styles.serif}>{sayWear("takeDownPart.noDateNothing")}</p>;
     case "unlike":
-      return (
-        <p className={styles.serif}>
-          No date: the record is invented and the rig in hand is not, so it is not taken into account.
-        </p>
-      );
+      return <p className={styles.serif}>{sayWear("takeDownPart.noDateInvented")}</p>;
     case "leftOut":
       return (
         <>
-          <p className={styles.serif}>No date: record and tests are left out of the verdict.</p>
-          <Button label="Use them in the verdict" onClick={() => leaveOut(false)} />
+          <p className={styles.serif}>{sayWear("takeDownPart.noDateLeftOut")}</p>
+          <Button label={sayWear("takeDownPart.useThemVerdict")} onClick={() => leaveOut(false)} />
         </>
       );
     case "unfit":
       return (
         <>
-          <p className={styles.wrong}>✕ No date: record and rig do not fit together.</p>
+          <p className={styles.wrong}>{sayWear("takeDownPart.noDateMisfit")}</p>
           <Messages messages={state.issues.map(({ message }) => message)} />
         </>
       );
@@ -54,9 +51,9 @@ function Body({ state }: { state: TakeDownState }) {
           {state.soFar && state.soFar.verdict !== "open" ? (
             <Verdict outcome={state.soFar} on={on} soFar />
           ) : (
-            <p className={styles.serif}>No date yet: the verdict of {dateWords(on)} is still being computed.</p>
+            <p className={styles.serif}>{sayWear("takeDownPart.noDateYet", { day: dateWords(on) })}</p>
           )}
-          <Button label="Look at the rig" onClick={() => look({ view: "rig" })} />
+          <Button label={sayWear("takeDownPart.lookRig")} onClick={() => look({ view: "rig" })} />
         </>
       );
     case "ready":
@@ -68,23 +65,22 @@ function Body({ state }: { state: TakeDownState }) {
 function Verdict({ outcome, on, soFar = false }: { outcome: Outcome; on: string; soFar?: boolean }) {
   return (
     <p className={styles.serif}>
-      <VerdictMark verdict={outcome.verdict} size={18} /> <strong>{words.verdictWord(outcome)}</strong> on{" "}
-      {dateWords(on)}
-      {soFar ? " so far; the search goes on." : "."}
+      <VerdictMark verdict={outcome.verdict} size={18} /> <strong>{words.verdictWord(outcome)}</strong>{" "}
+      {sayWear("takeDownPart.onDay", { day: dateWords(on), soFar: soFar ? sayWear("takeDownPart.soFarSearch") : "." })}
     </p>
   );
 }
 
 type ReadyProps = Extract<TakeDownState, { kind: "ready" }> & { on: string; outlook: Outlook | undefined };
 
-function Ready({ outcome, answer, on, outlook }: ReadyProps) {
+function Ready({ outcome, job, on, outlook }: ReadyProps) {
   const rig = useSandbox((state) => state.assessment.assessed.rig);
   const title = <Verdict {...{ outcome, on }} />;
-  if (answer.kind === "failed") {
+  if (job.kind === "failed") {
     return (
       <>
         {title}
-        <p className={styles.wrong}>✕ No date: {answer.message}</p>
+        <p className={styles.wrong}>{sayWear("takeDownPart.noDate", { message: job.message })}</p>
       </>
     );
   }
@@ -92,7 +88,7 @@ function Ready({ outcome, answer, on, outlook }: ReadyProps) {
     return (
       <>
         {title}
-        <p className={styles.soft}>Looking ahead two years…</p>
+        <p className={styles.soft}>{sayWear("takeDownPart.lookingAheadTwo")}</p>
       </>
     );
   }
@@ -102,15 +98,15 @@ function Ready({ outcome, answer, on, outlook }: ReadyProps) {
     <div className={styles.outlook}>
       {title}
       <p className={styles.serif}>{dated(untilWords.sentence(rig, outlook, outcome))}</p>
-      <p className={styles.note}>
-        By the rule of the verdict, at the present rate of use: what 95 % of such parts reach, against what 95 % of such
-        falls stay under.
-      </p>
+      <p className={styles.note}>{sayWear("takeDownPart.ruleVerdictPresent")}</p>
       <Parts parts={soon!} {...{ outcome, horizon }} />
       {beyond!.length > 0 && (
         <Disclosure
           level={4}
-          title={`${beyond!.length === 1 ? "1 part" : `${beyond!.length} parts`} without a date until ${dateWords(horizon)}`}
+          title={sayWear("takeDownPart.withoutDateUntil", {
+            parts: sayWear("takeDownPart.parts", { count: beyond!.length }),
+            day: dateWords(horizon),
+          })}
         >
           <Parts parts={beyond!} {...{ outcome, horizon }} />
         </Disclosure>
@@ -158,7 +154,7 @@ function Part({ part, outcome, horizon }: { part: PartDate } & Omit<PartsProps, 
 
 /** How many break tests count, as the verdict has it. */
 function Tests() {
-  const log = useWear((wear) => wear.history.present.log);
+  const log = useWear((wear) => wear.work.log);
   const { assessed, leftOut } = useSandbox((state) => state.assessment);
   const given = log.tests.length;
   if (given === 0) return null;
@@ -166,16 +162,12 @@ function Tests() {
   const said = tests
     ? words.say("taken.tests", tests)
     : leftOut
-      ? `The ${given} own break tests are left out.`
-      : `The ${given} break tests are not taken into account: they are invented and the rig in hand is not.`;
+      ? sayWear("takeDownPart.ownBreakTests", { given })
+      : sayWear("takeDownPart.breakTestsNot", { given });
   return (
     <>
       <p className={styles.note}>{said}</p>
-      {tests && log.invented && (
-        <p className={styles.warn}>
-          ▲ These break tests are invented: what rests on them says nothing about real webbing.
-        </p>
-      )}
+      {tests && log.invented && <p className={styles.warn}>{sayWear("takeDownPart.theseBreakTests")}</p>}
     </>
   );
 }

@@ -1,5 +1,6 @@
 import { FIELDS } from "@secondline/rig";
 import { type LogColumn, OUTCOMES } from "@secondline/strength";
+import { sayBreakLog } from "@secondline/words/page/breakLog";
 import { Choice } from "../design/Choice.tsx";
 import { TextField } from "../design/TextField.tsx";
 import { DateField } from "./DateField.tsx";
@@ -7,22 +8,25 @@ import type { TestDraft } from "./useTestDraft.ts";
 
 const UNITS = ["kN", "N", "lbf", "kgf"].map((unit) => ({ value: unit, label: unit }));
 const WET = [
-  { value: "dry", label: "Dry" },
-  { value: "wet", label: "Wet" },
+  { value: "dry", label: sayBreakLog("testFields.dry") },
+  { value: "wet", label: sayBreakLog("testFields.wet") },
 ];
 const HOW = OUTCOMES.map((outcome) => ({
   value: outcome,
   label: {
-    broke: "Broke",
-    stopped: "Stopped before it broke",
-    "broke elsewhere": "Something else broke",
-    "broke below": "Broke below this load",
-    "broke between": "Broke between two loads",
+    broke: sayBreakLog("testFields.broke"),
+    stopped: sayBreakLog("testFields.stoppedBeforeBroke"),
+    "broke elsewhere": sayBreakLog("testFields.somethingElseBroke"),
+    "broke below": sayBreakLog("testFields.brokeBelowLoad"),
+    "broke between": sayBreakLog("testFields.brokeBetweenTwo"),
   }[outcome],
 }));
 
 const KNOT_FIELD = FIELDS["leash.knots[].kind"];
-const KNOT_OPTIONS = [{ value: "", label: "None" }, ...(KNOT_FIELD?.kind === "choice" ? KNOT_FIELD.options : [])];
+const KNOT_OPTIONS = [
+  { value: "", label: sayBreakLog("testFields.none") },
+  ...(KNOT_FIELD?.kind === "choice" ? KNOT_FIELD.options : []),
+];
 
 /** All that can be written down about one break test. */
 export function TestFields({ draft: { fields, put, messages } }: { draft: TestDraft }) {
@@ -39,35 +43,50 @@ export function TestFields({ draft: { fields, put, messages } }: { draft: TestDr
   return (
     <>
       <DateField
-        label="Date"
+        label={sayBreakLog("testFields.date")}
         value={fields.date ?? ""}
         onChange={(date) => put("date", date)}
         messages={messages("date")}
       />
-      {text("part", "What was pulled", "webbing, leash, sewn loop …")}
-      {text("material", "Material", "As in the rig, such as polyester-webbing-25, to count for it")}
-      {text("state", "State", "new, fall zone, clamp mark …")}
-      <Choice label="Wet or dry" value={fields.wet ?? "dry"} options={WET} onChange={(value) => put("wet", value)} />
+      {text("part", sayBreakLog("testFields.whatPulled"), sayBreakLog("testFields.webbingLeashSewn"))}
+      {text("material", sayBreakLog("testFields.material"), sayBreakLog("testFields.rigSuchPolyester"))}
+      {text("state", sayBreakLog("testFields.state"), sayBreakLog("testFields.newFallZone"))}
       <Choice
-        label="How it ended"
+        label={sayBreakLog("testFields.wetOrDry")}
+        value={fields.wet ?? "dry"}
+        options={WET}
+        onChange={(value) => put("wet", value)}
+      />
+      <Choice
+        label={sayBreakLog("testFields.howEnded")}
         value={fields.outcome ?? "broke"}
         options={HOW}
         onChange={(value) => put("outcome", value)}
       />
-      {text("result", between ? "From" : "Load")}
-      {between && text("result_to", "To")}
-      <Choice label="Unit" value={fields.unit ?? "kN"} options={UNITS} onChange={(value) => put("unit", value)} />
-      {text("failure_mode", "How it failed", "fibres, thread, knot …")}
-      {text("failure_place", "Where it failed")}
-      {text("batch", "Batch")}
-      {text("taken_from", "Taken from", "e.g. 31 m from the marked end")}
-      {text("months_outside", "Months outside", "All seasons together")}
-      {text("sun_months", "Months of full sun", "Half of the day in shade: half of the months")}
-      {text("falls", "Falls", "Caught on the piece that was pulled")}
-      {text("clamped_months", "Months in a clamp", "Left out, the months outside count")}
-      {text("sewn_months", "Months that stitching hung outside", "Left out, the months outside count")}
-      <Choice label="Knot" value={fields.knot ?? ""} options={KNOT_OPTIONS} onChange={(value) => put("knot", value)} />
-      {text("note", "Note")}
+      {text("result", between ? sayBreakLog("testFields.from") : sayBreakLog("testFields.load"))}
+      {between && text("result_to", sayBreakLog("testFields.to"))}
+      <Choice
+        label={sayBreakLog("testFields.unit")}
+        value={fields.unit ?? "kN"}
+        options={UNITS}
+        onChange={(value) => put("unit", value)}
+      />
+      {text("failure_mode", sayBreakLog("testFields.howFailed"), sayBreakLog("testFields.fibresThreadKnot"))}
+      {text("failure_place", sayBreakLog("testFields.whereFailed"))}
+      {text("batch", sayBreakLog("testFields.batch"))}
+      {text("taken_from", sayBreakLog("testFields.taken"), sayBreakLog("testFields.eG31"))}
+      {text("months_outside", sayBreakLog("testFields.monthsOutside"), sayBreakLog("testFields.allSeasonsTogether"))}
+      {text("sun_months", sayBreakLog("testFields.monthsFullSun"), sayBreakLog("testFields.halfDayShade"))}
+      {text("falls", sayBreakLog("testFields.falls"), sayBreakLog("testFields.caughtPiecePulled"))}
+      {text("clamped_months", sayBreakLog("testFields.monthsClamp"), sayBreakLog("testFields.leftOutMonths"))}
+      {text("sewn_months", sayBreakLog("testFields.monthsStitchingHung"), sayBreakLog("testFields.leftOutMonths"))}
+      <Choice
+        label={sayBreakLog("testFields.knot")}
+        value={fields.knot ?? ""}
+        options={KNOT_OPTIONS}
+        onChange={(value) => put("knot", value)}
+      />
+      {text("note", sayBreakLog("testFields.note"))}
     </>
   );
 }

@@ -1,13 +1,13 @@
-import type { BreakTest, TestFields as Fields } from "@secondline/strength";
-import { testFields } from "@secondline/strength";
+import { type BreakTest, type TestFields as Fields, testFields } from "@secondline/strength";
+import { sayBreakLog } from "@secondline/words/page/breakLog";
+import { todayIso } from "@secondline/workbench";
 import { type FormEvent, useEffect, useRef } from "react";
 import { Button } from "../design/Button.tsx";
 import { useActions } from "../state/useSandbox.ts";
-import { todayIso } from "./days.ts";
+import { useWearActions } from "../wearInHand/useWear.ts";
 import { onEscape } from "./leaveKey.ts";
 import { TestFields } from "./TestFields.tsx";
 import { type TestDraft, useTestDraft } from "./useTestDraft.ts";
-import { useWearActions } from "./useWear.ts";
 import styles from "./wear.module.css";
 
 const fresh = (): Fields => ({
@@ -30,20 +30,20 @@ export function TestForm() {
     event.preventDefault();
     const test = draft.read();
     if (!test) {
-      refuse("Not added", draft, form.current, announce);
+      refuse(sayBreakLog("testForm.notAdded"), draft, form.current, announce);
       return;
     }
     addTest(test);
     // The next sample is most often of the same kind: only what was measured is asked again.
     const { result: _result, result_to: _to, note: _note, ...same } = draft.fields;
     draft.reset(same);
-    announce("The test is in the log.");
+    announce(sayBreakLog("testForm.testLog"));
   }
   return (
     <form ref={form} className={styles.testForm} noValidate onSubmit={add}>
       <TestFields draft={draft} />
       <div className={styles.buttons}>
-        <Button tone="filled" label="Add to the log" type="submit" />
+        <Button tone="filled" label={sayBreakLog("testForm.addLog")} type="submit" />
       </div>
     </form>
   );
@@ -65,21 +65,21 @@ export function TestChange({ test, onKeep, onLeave }: ChangeProps) {
     event.preventDefault();
     const changed = draft.read();
     if (changed) onKeep(changed);
-    else refuse("Not kept", draft, form.current, announce);
+    else refuse(sayBreakLog("testForm.notKept"), draft, form.current, announce);
   }
   return (
     <form
       ref={form}
       className={styles.testForm}
-      aria-label="Change this test"
+      aria-label={sayBreakLog("testForm.changeTest")}
       noValidate
       onSubmit={keep}
       onKeyDown={onEscape(onLeave)}
     >
       <TestFields draft={draft} />
       <div className={styles.buttons}>
-        <Button tone="filled" label="Keep the change" type="submit" />
-        <Button tone="quiet" label="Leave it as it was" onClick={onLeave} />
+        <Button tone="filled" label={sayBreakLog("testForm.keepChange")} type="submit" />
+        <Button tone="quiet" label={sayBreakLog("testForm.leave")} onClick={onLeave} />
       </div>
     </form>
   );
@@ -87,6 +87,6 @@ export function TestChange({ test, onKeep, onLeave }: ChangeProps) {
 
 /** Tells how many fields are wrong and goes to the first of them, once it is marked. */
 function refuse(outcome: string, { faults }: TestDraft, form: HTMLFormElement | null, say: (text: string) => void) {
-  say(`${outcome}: ${faults === 1 ? "one field" : `${faults} fields`} to put right.`);
+  say(`${outcome}: ${sayBreakLog("testForm.fields", { faults })} to put right.`);
   requestAnimationFrame(() => form?.querySelector<HTMLElement>("[aria-invalid=true]")?.focus());
 }

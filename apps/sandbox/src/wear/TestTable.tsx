@@ -1,18 +1,19 @@
-import { formatForce } from "@secondline/rig";
 import type { BreakTest } from "@secondline/strength";
+import { formatForce } from "@secondline/words/formats";
+import { sayBreakLog } from "@secondline/words/page/breakLog";
 import { useEffect, useRef, useState } from "react";
 import { Button } from "../design/Button.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { useActions } from "../state/useSandbox.ts";
-import { dateWords } from "./days.ts";
+import { dateWords } from "../wearInHand/days.ts";
+import { useWear, useWearActions } from "../wearInHand/useWear.ts";
 import { TestChange } from "./TestForm.tsx";
 import { resultWords } from "./testGroups.ts";
-import { useWear, useWearActions } from "./useWear.ts";
 import styles from "./wear.module.css";
 
 /** The tests of a group, row by row; each opens as a form in its place. */
 export function TestTable({ tests }: { tests: readonly BreakTest[] }) {
-  const all = useWear((state) => state.history.present.log.tests);
+  const all = useWear((state) => state.work.log.tests);
   const chosen = useWear((state) => state.test);
   const [open, setOpen] = useState(false);
   const here = chosen !== undefined && tests.some((test) => test === all[chosen.index]);
@@ -26,7 +27,7 @@ export function TestTable({ tests }: { tests: readonly BreakTest[] }) {
   function keep(index: number, test: BreakTest): void {
     changeTest(index, test);
     look({ test: { index, editing: false } });
-    announce(`Changed: ${resultWords(test, formatForce)}. Undo brings it back as it was.`);
+    announce(sayBreakLog("testTable.changedUndoBrings", { resultWords: resultWords(test, formatForce) }));
   }
   function remove(place: number): void {
     const index = all.indexOf(tests[place]!);
@@ -34,12 +35,12 @@ export function TestTable({ tests }: { tests: readonly BreakTest[] }) {
     removeTest(index);
     const at = next ? all.toSpliced(index, 1).indexOf(next) : -1;
     if (at >= 0) look({ test: { index: at, editing: false } });
-    announce("The test was removed. Undo brings it back.");
+    announce(sayBreakLog("testTable.testRemovedUndo"));
   }
   return (
     <Disclosure
       level={4}
-      title={tests.length === 1 ? "The test" : `The ${tests.length} tests`}
+      title={sayBreakLog("testTable.tests", { count: tests.length })}
       open={open}
       onOpenChange={(next) => {
         setOpen(next);
@@ -103,7 +104,7 @@ function Row({ test, editing, focused, onOpen, onRemove }: RowProps) {
         tone="quiet"
         icon="bin"
         iconOnly
-        label={`Remove this test: ${resultWords(test, formatForce)}`}
+        label={sayBreakLog("testTable.removeTest", { resultWords: resultWords(test, formatForce) })}
         onClick={onRemove}
       />
     </div>
@@ -112,6 +113,13 @@ function Row({ test, editing, focused, onOpen, onRemove }: RowProps) {
 
 function testWords(test: BreakTest): string {
   const { date, failureMode, failurePlace, batch, takenFrom, note } = test;
-  const words = [resultWords(test, formatForce), failureMode, failurePlace, batch && `batch ${batch}`, takenFrom, note];
+  const words = [
+    resultWords(test, formatForce),
+    failureMode,
+    failurePlace,
+    batch && sayBreakLog("testTable.batch", { batch }),
+    takenFrom,
+    note,
+  ];
   return `${date ? `${dateWords(date)}: ` : ""}${words.filter(Boolean).join(", ")}`;
 }

@@ -1,24 +1,27 @@
+import { sayWear } from "@secondline/words/page/wear";
+/** `short`: where a phone has no room for more. */
+import type { WearPage } from "@secondline/workbench";
 import { lazy, useEffect } from "react";
 import { ActionMenu } from "../design/ActionMenu.tsx";
 import { Later } from "../design/Later.tsx";
 import { UndoButtons } from "../design/UndoButtons.tsx";
-import { tellKnown } from "../knownFromWear.ts";
 import { useContextOrThrow } from "../state/useSandbox.ts";
+import { isRig, useUndo } from "../state/useUndo.ts";
 import { TeardownPage } from "../teardown/TeardownPage.tsx";
 import { CautionFoot } from "../verdict/CautionFoot.tsx";
+import { tellKnown } from "../wearInHand/knownFromWear.ts";
+import { useWear, useWearActions, WearContext } from "../wearInHand/useWear.ts";
+import { wearStoreOf } from "../wearInHand/work.ts";
 import { words } from "../words.ts";
 import { BreakLogPage, LogFaults } from "./BreakLogPage.tsx";
 import { RecordPage } from "./RecordPage.tsx";
-import { useWear, useWearActions, WearContext } from "./useWear.ts";
 import { useWearDrop, useWearFiles, useWearKeys } from "./useWearFiles.ts";
 import styles from "./wear.module.css";
-import { type WearPage, wearStoreOf } from "./wearStore.ts";
 
-/** `short`: where a phone has no room for more. */
 const PAGES: readonly { readonly page: WearPage; readonly label: string; readonly short: string }[] = [
-  { page: "record", label: "Wear record", short: "Record" },
-  { page: "log", label: "Break log", short: "Log" },
-  { page: "teardown", label: "Teardown", short: "Teardown" },
+  { page: "record", label: sayWear("wearView.wearRecord"), short: sayWear("wearView.record") },
+  { page: "log", label: sayWear("wearView.breakLog"), short: sayWear("wearView.log") },
+  { page: "teardown", label: sayWear("wearView.teardown"), short: sayWear("wearView.teardown") },
 ];
 
 const MatchColumns = lazy(async () => ({ default: (await import("./MatchColumns.tsx")).MatchColumns }));
@@ -44,7 +47,7 @@ function Pages({ wide }: { wide: boolean }) {
       <Bar entries={files.entries} wide={wide} />
       <main key={page} className={styles.page} aria-label={PAGES.find((one) => one.page === page)!.label}>
         {files.matching && (
-          <Later what="What matches columns">
+          <Later what={sayWear("wearView.whatMatchesColumns")}>
             <MatchColumns
               key={files.matching.file}
               {...files.matching}
@@ -59,19 +62,18 @@ function Pages({ wide }: { wide: boolean }) {
         {page === "teardown" && <TeardownPage />}
       </main>
       <CautionFoot cautions={words.generalCautions()} />
-      {over && <div className={styles.drop}>Drop the wear record or break log to open it</div>}
+      {over && <div className={styles.drop}>{sayWear("wearView.dropWearRecord")}</div>}
     </div>
   );
 }
 
 function Bar({ entries, wide }: { entries: Parameters<typeof ActionMenu>[0]["entries"]; wide: boolean }) {
   const page = useWear((state) => state.page);
-  const undoable = useWear((state) => state.history.past.at(-1)?.label);
-  const redoable = useWear((state) => state.history.future[0]?.label);
-  const { look, undo, redo } = useWearActions();
+  const undoing = useUndo((name) => !isRig(name));
+  const { look } = useWearActions();
   return (
     <div className={styles.bar}>
-      <nav className={styles.tabs} aria-label="Record and log">
+      <nav className={styles.tabs} aria-label={sayWear("wearView.recordLog")}>
         {PAGES.map(({ page: name, label, short }) => (
           <button
             key={name}
@@ -85,8 +87,8 @@ function Bar({ entries, wide }: { entries: Parameters<typeof ActionMenu>[0]["ent
           </button>
         ))}
       </nav>
-      <UndoButtons undoable={undoable} redoable={redoable} onUndo={undo} onRedo={redo} />
-      <ActionMenu label="Records" entries={entries} />
+      <UndoButtons {...undoing} />
+      <ActionMenu label={sayWear("wearView.records")} entries={entries} />
     </div>
   );
 }

@@ -1,6 +1,7 @@
 /** Zooming and panning a drawing along the webbing: two fingers, Ctrl and the wheel, a drag on empty paper. */
+
+import type { Stretch } from "@secondline/workbench";
 import { type Drawn, panned, pinched, wheeled } from "../time/index.ts";
-import type { Stretch } from "./entryKinds.ts";
 
 /** What a gesture can reach; asked anew at every event. */
 export interface AlongTarget extends Drawn {

@@ -1,11 +1,10 @@
 /** A webbing's or part's entries on a calendar: when it hung, and what was written down on which day. */
-
 import type { Scale } from "@secondline/figures";
-import { dayOf } from "./days.ts";
+import { sayRecord } from "@secondline/words/page/record";
+import { dayOf, type WrittenEntry } from "@secondline/workbench";
 import { type EntryKind, entryWords } from "./entryKinds.ts";
 import { shortLabel } from "./lanes.ts";
 import { rowsOf } from "./rows.ts";
-import type { WrittenEntry } from "./work.ts";
 
 export interface Stay {
   readonly from: number;
@@ -35,7 +34,7 @@ export function staysOf(entries: readonly WrittenEntry[]): Stay[] {
     open =
       entry.event === "takenDown"
         ? undefined
-        : { from: day, label: entry.event === "putUp" ? "up" : shortLabel(entry) };
+        : { from: day, label: entry.event === "putUp" ? sayRecord("calendar.up") : shortLabel(entry) };
   }
   if (open) stays.push({ ...open, to: undefined });
   return stays;
@@ -45,7 +44,9 @@ export function datedOf(entries: readonly WrittenEntry[], kinds: readonly EntryK
   return entries.flatMap((entry, i) => {
     const day = dayOf(entry.date);
     if (day === undefined) return [];
-    const label = HANGS.includes(entry.event) ? (entry.event === "putUp" ? "put up" : entry.event) : shortLabel(entry);
+    const { event } = entry;
+    const label =
+      event === "putUp" || event === "rigged" || event === "moved" ? sayRecord(`calendar.${event}`) : shortLabel(entry);
     return [{ entry: i, day, event: entry.event, label, words: entryWords(kinds, entry) }];
   });
 }

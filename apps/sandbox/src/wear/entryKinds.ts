@@ -1,6 +1,7 @@
 /** The entries of a wear record: what each one is called, which fields it has, and how it reads in a sentence. */
-import { type Dimension, parseQuantity } from "@secondline/rig";
-import type { WrittenEntry } from "./work.ts";
+
+import { sayRecord } from "@secondline/words/page/record";
+import type { WrittenEntry } from "@secondline/workbench";
 
 export type EntryField = { readonly key: string; readonly label: string; readonly hint?: string } & (
   | { readonly kind: "text" | "quantity"; readonly optional?: boolean }
@@ -21,41 +22,56 @@ export interface EntryKind {
 }
 
 const SIDES = [
-  { value: "A", label: "Anchor A" },
-  { value: "B", label: "Anchor B" },
+  { value: "A", label: sayRecord("entryKinds.anchorA") },
+  { value: "B", label: sayRecord("entryKinds.anchorB") },
 ];
 const word = (value: unknown): string => (value === undefined ? "…" : String(value));
-const from = { key: "from", label: "From", kind: "quantity", hint: "Metres from the marked end" } as const;
-const to = { key: "to", label: "To", kind: "quantity" } as const;
-const at: EntryField = { key: "at", label: "Middle at", kind: "quantity", hint: "Metres from the marked end" };
-const length: EntryField = { key: "length", label: "Length", kind: "quantity" };
+const from = {
+  key: "from",
+  label: sayRecord("entryKinds.from"),
+  kind: "quantity",
+  hint: sayRecord("entryKinds.metresMarkedEnd"),
+} as const;
+const to = { key: "to", label: sayRecord("entryKinds.to"), kind: "quantity" } as const;
+const at: EntryField = {
+  key: "at",
+  label: sayRecord("entryKinds.middle"),
+  kind: "quantity",
+  hint: sayRecord("entryKinds.metresMarkedEnd"),
+};
+const length: EntryField = { key: "length", label: sayRecord("entryKinds.length"), kind: "quantity" };
 const sun: EntryField = {
   key: "sun",
-  label: "Share of the light",
+  label: sayRecord("entryKinds.shareLight"),
   kind: "quantity",
-  hint: "100 % hangs in full light, 0 % in deep shade",
+  hint: sayRecord("entryKinds.n100HangsFull"),
 };
-const wet: EntryField = { key: "wet", label: "Wet from this day on", kind: "flag" };
-const falls: EntryField = { key: "falls", label: "Number of falls", kind: "count" };
+const wet: EntryField = { key: "wet", label: sayRecord("entryKinds.wetDay"), kind: "flag" };
+const falls: EntryField = { key: "falls", label: sayRecord("entryKinds.numberFalls"), kind: "count" };
 
 const placement: readonly EntryField[] = [
-  { key: "rig", label: "Rig", kind: "text", hint: "The id in the rig's own file, or its name where it has none" },
+  { key: "rig", label: sayRecord("entryKinds.rig"), kind: "text", hint: sayRecord("entryKinds.idRigsOwn") },
   {
     key: "line",
-    label: "Line",
+    label: sayRecord("entryKinds.line"),
     kind: "choice",
     options: [
-      { value: "main", label: "Main line" },
-      { value: "backup", label: "Backup" },
+      { value: "main", label: sayRecord("entryKinds.mainLine") },
+      { value: "backup", label: sayRecord("entryKinds.backup") },
     ],
   },
-  { key: "section", label: "Section, 0 at anchor A", kind: "count" },
-  { key: "markedEnd", label: "Marked end points to", kind: "choice", options: SIDES },
-  { key: "from", label: "Loaded from", kind: "quantity", hint: "Metres from the marked end" },
-  { key: "to", label: "Loaded to", kind: "quantity" },
-  { key: "clampedAt", label: "Ends in a weblock", kind: "sides" },
+  { key: "section", label: sayRecord("entryKinds.section0Anchor"), kind: "count" },
+  { key: "markedEnd", label: sayRecord("entryKinds.markedEndPoints"), kind: "choice", options: SIDES },
+  {
+    key: "from",
+    label: sayRecord("entryKinds.loadedFrom"),
+    kind: "quantity",
+    hint: sayRecord("entryKinds.metresMarkedEnd"),
+  },
+  { key: "to", label: sayRecord("entryKinds.loadedTo"), kind: "quantity" },
+  { key: "clampedAt", label: sayRecord("entryKinds.endsWeblock"), kind: "sides" },
   sun,
-  { key: "tension", label: "Tension it hangs with", kind: "quantity", optional: true },
+  { key: "tension", label: sayRecord("entryKinds.tensionHangs"), kind: "quantity", optional: true },
 ];
 const freshPlacement = {
   rig: "",
@@ -66,181 +82,233 @@ const freshPlacement = {
   clampedAt: ["A", "B"],
   sun: "100 %",
 };
-const stretchWords = (e: WrittenEntry) => `${word(e.from)} to ${word(e.to)}`;
-const lineWords = (e: WrittenEntry) => (e.line === "backup" ? "backup" : "main line");
+const stretchWords = (e: WrittenEntry) => sayRecord("entryKinds.stretch", { from: word(e.from), to: word(e.to) });
+const lineWords = (e: WrittenEntry) => (e.line === "backup" ? "backup" : sayRecord("entryKinds.theMainLine"));
 
 /** What webbing and other parts share. */
 const WEATHER: readonly EntryKind[] = [
   {
     event: "shade",
-    label: "Light or shade changed",
+    label: sayRecord("entryKinds.lightOrShade"),
     fields: [sun],
     fresh: { sun: "50 %" },
-    say: (e) => `Light now ${word(e.sun)}`,
+    say: (e) => sayRecord("entryKinds.lightNow", { share: word(e.sun) }),
   },
   {
     event: "wet",
-    label: "Wet or dry",
+    label: sayRecord("entryKinds.wetOrDry"),
     fields: [wet],
     fresh: { wet: true },
-    say: (e) => (e.wet === true ? "Wet" : "Dry again"),
+    say: (e) => (e.wet === true ? sayRecord("entryKinds.wet") : sayRecord("entryKinds.dryAgain")),
   },
 ];
 
-const note: EntryField = { key: "note", label: "Note", kind: "text", optional: true };
+const note: EntryField = { key: "note", label: sayRecord("entryKinds.note"), kind: "text", optional: true };
 const noted = (e: WrittenEntry): string => (e.note === undefined ? "" : `: ${word(e.note)}`);
 
 const JUDGEMENTS = [
-  { value: "sound", label: "Sound" },
-  { value: "doubtful", label: "Doubtful, holds less" },
-  { value: "unfit", label: "Unfit, comes down" },
+  { value: "sound", label: sayRecord("entryKinds.sound") },
+  { value: "doubtful", label: sayRecord("entryKinds.doubtfulHoldsLess") },
+  { value: "unfit", label: sayRecord("entryKinds.unfitComesDown") },
 ];
 const JUDGEMENT: readonly EntryField[] = [
-  { key: "by", label: "Looked at by", kind: "text" },
-  { key: "found", label: "What was found", kind: "text" },
-  { key: "judgement", label: "Judged", kind: "choice", options: JUDGEMENTS },
+  { key: "by", label: sayRecord("entryKinds.looked"), kind: "text" },
+  { key: "found", label: sayRecord("entryKinds.whatFound"), kind: "text" },
+  { key: "judgement", label: sayRecord("entryKinds.judged"), kind: "choice", options: JUDGEMENTS },
   {
     key: "factor",
-    label: "Factor on the strength",
+    label: sayRecord("entryKinds.factorStrength"),
     kind: "quantity",
     optional: true,
-    hint: "Of what is doubtful, 0.01 to 1. Left empty, a cautious one is taken",
+    hint: sayRecord("entryKinds.whatDoubtful0"),
   },
 ];
 const freshJudgement = { by: "", found: "", judgement: "sound" };
-const judgedWords = (e: WrittenEntry) => `Inspected by ${word(e.by || undefined)}: ${word(e.judgement)}`;
+/** "sound", "doubtful", "unfit"; anything else as it was written. */
+export const judgementWords = (judgement: unknown): string =>
+  judgement === "sound" || judgement === "doubtful" || judgement === "unfit"
+    ? sayRecord(`entryKinds.judged.${judgement}`)
+    : String(judgement ?? sayRecord("entryKinds.judged.none"));
+const judgedWords = (e: WrittenEntry) =>
+  sayRecord("entryKinds.inspectedBy", {
+    who: word(e.by || undefined),
+    found: judgementWords(e.judgement ?? word(e.judgement)),
+  });
 
 /** What no factor is known for: it asks for an inspection. */
 const STORM: EntryKind = {
   event: "storm",
-  label: "Storm or long flutter",
-  fields: [{ key: "until", label: "Until", kind: "date", optional: true, hint: "The last day of it" }, note],
+  label: sayRecord("entryKinds.stormOrLong"),
+  fields: [
+    {
+      key: "until",
+      label: sayRecord("entryKinds.until"),
+      kind: "date",
+      optional: true,
+      hint: sayRecord("entryKinds.lastDay"),
+    },
+    note,
+  ],
   fresh: {},
-  say: (e) => `Storm or long flutter${e.until === undefined ? "" : ` until ${word(e.until)}`}${noted(e)}`,
+  say: (e) =>
+    sayRecord("entryKinds.stormNoted", {
+      until: e.until === undefined ? "" : sayRecord("entryKinds.untilDay", { day: word(e.until) }),
+      note: noted(e),
+    }),
 };
 
-const HARD_FALL = "A fall beyond plan";
-const hardNote: EntryField = { ...note, hint: "Harder than a leash fall of one walker, or caught by the backup" };
+const HARD_FALL = sayRecord("entryKinds.fallBeyondPlan");
+const hardNote: EntryField = { ...note, hint: sayRecord("entryKinds.harderThanLeash") };
 const hardWords = (e: WrittenEntry) => `${HARD_FALL}${e.from === undefined ? "" : `, ${stretchWords(e)}`}${noted(e)}`;
 
-const within: EntryField = { key: "within", label: "Good to within", kind: "quantity", optional: true };
-const walker = { key: "walker", label: "Mass of the walker on it", kind: "quantity" } as const;
-const walkerAt: EntryField = {
-  key: "at",
-  label: "The walker's place",
+const within: EntryField = {
+  key: "within",
+  label: sayRecord("entryKinds.goodWithin"),
   kind: "quantity",
   optional: true,
-  hint: "Share of the span from anchor A: 0.5 is the middle",
+};
+const walker = { key: "walker", label: sayRecord("entryKinds.massWalker"), kind: "quantity" } as const;
+const walkerAt: EntryField = {
+  key: "at",
+  label: sayRecord("entryKinds.walkersPlace"),
+  kind: "quantity",
+  optional: true,
+  hint: sayRecord("entryKinds.shareSpanAnchor"),
 };
 
 const DAMAGE = [
-  { value: "abrasion", label: "Abrasion" },
-  { value: "heat", label: "Glazed by heat" },
-  { value: "cut", label: "Cut" },
+  { value: "abrasion", label: sayRecord("entryKinds.abrasion") },
+  { value: "heat", label: sayRecord("entryKinds.glazedHeat") },
+  { value: "cut", label: sayRecord("entryKinds.cut") },
 ];
 
 export const WEBBING_KINDS: readonly EntryKind[] = [
   {
     event: "rigged",
-    label: "Rigged",
+    label: sayRecord("entryKinds.rigged"),
     fields: placement,
     fresh: freshPlacement,
-    say: (e) => `Rigged as ${lineWords(e)} of ${word(e.rig)}, loaded ${stretchWords(e)}`,
+    say: (e) =>
+      sayRecord("entryKinds.riggedLoaded", { line: lineWords(e), rig: word(e.rig), stretch: stretchWords(e) }),
   },
   {
     event: "moved",
-    label: "Moved to another place",
+    label: sayRecord("entryKinds.movedAnotherPlace"),
     fields: placement,
     fresh: freshPlacement,
-    say: (e) => `Moved to the ${lineWords(e)} of ${word(e.rig)}, loaded ${stretchWords(e)}`,
+    say: (e) => sayRecord("entryKinds.movedLoaded", { line: lineWords(e), rig: word(e.rig), stretch: stretchWords(e) }),
   },
-  { event: "takenDown", label: "Taken down", fields: [], fresh: {}, say: () => "Taken down" },
+  {
+    event: "takenDown",
+    label: sayRecord("entryKinds.takenDown"),
+    fields: [],
+    fresh: {},
+    say: () => sayRecord("entryKinds.takenDown"),
+  },
   {
     event: "retensioned",
-    label: "Re-tensioned",
+    label: sayRecord("entryKinds.reTensioned"),
     fields: [
-      { key: "end", label: "At", kind: "choice", options: SIDES },
-      { key: "pulled", label: "Pulled out of the span", kind: "quantity", hint: "Negative when let in" },
+      { key: "end", label: sayRecord("entryKinds.at"), kind: "choice", options: SIDES },
+      {
+        key: "pulled",
+        label: sayRecord("entryKinds.pulledOutSpan"),
+        kind: "quantity",
+        hint: sayRecord("entryKinds.negativeWhenLet"),
+      },
     ],
     fresh: { end: "A", pulled: "0.1 m" },
-    say: (e) => `Re-tensioned at ${word(e.end)}, ${word(e.pulled)} pulled out`,
+    say: (e) => sayRecord("entryKinds.reTensionedPulled", { place: word(e.end), length: word(e.pulled) }),
   },
   {
     event: "falls",
-    label: "Falls",
+    label: sayRecord("entryKinds.falls"),
     fields: [from, to, falls],
     fresh: { from: "20 m", to: "30 m", falls: 10 },
-    say: (e) => `${word(e.falls)} falls, ${stretchWords(e)}`,
+    say: (e) => sayRecord("entryKinds.fallsAlong", { count: word(e.falls), stretch: stretchWords(e) }),
   },
   ...WEATHER,
   {
     event: "damage",
-    label: "Damage seen",
+    label: sayRecord("entryKinds.damageSeen"),
     fields: [
-      { key: "kind", label: "Kind", kind: "choice", options: DAMAGE },
+      { key: "kind", label: sayRecord("entryKinds.kind"), kind: "choice", options: DAMAGE },
       from,
       to,
-      { key: "depth", label: "Share of the width", kind: "quantity", hint: "How much of the width is gone or glazed" },
+      {
+        key: "depth",
+        label: sayRecord("entryKinds.shareWidth"),
+        kind: "quantity",
+        hint: sayRecord("entryKinds.howMuchWidth"),
+      },
     ],
     fresh: { kind: "abrasion", from: "10 m", to: "10.2 m", depth: "5 %" },
     say: (e) =>
-      `${DAMAGE.find((d) => d.value === e.kind)?.label ?? word(e.kind)}, ${stretchWords(e)}, ${word(e.depth)} of the width`,
+      sayRecord("entryKinds.damageAlong", {
+        kind: DAMAGE.find((d) => d.value === e.kind)?.label ?? word(e.kind),
+        stretch: stretchWords(e),
+        share: word(e.depth),
+      }),
   },
   {
     event: "clamped",
-    label: "Clamped somewhere else",
+    label: sayRecord("entryKinds.clampedSomewhereElse"),
     fields: [
       at,
       length,
       {
         key: "until",
-        label: "Until",
+        label: sayRecord("entryKinds.until"),
         kind: "date",
         optional: true,
-        hint: "Leave empty while it is still in the clamp",
+        hint: sayRecord("entryKinds.leaveEmptyWhile"),
       },
-      { key: "load", label: "Load in the clamp", kind: "quantity", optional: true },
+      { key: "load", label: sayRecord("entryKinds.loadClamp"), kind: "quantity", optional: true },
     ],
     fresh: { at: "10 m", length: "0.15 m" },
-    say: (e) => `Clamped at ${word(e.at)}${e.until === undefined ? "" : ` until ${word(e.until)}`}`,
+    say: (e) =>
+      sayRecord("entryKinds.clampedAt", {
+        place: word(e.at),
+        until: e.until === undefined ? "" : sayRecord("entryKinds.untilDay", { day: word(e.until) }),
+      }),
   },
   {
     event: "sewn",
-    label: "Sewn",
+    label: sayRecord("entryKinds.sewn"),
     fields: [at, length],
     fresh: { at: "10 m", length: "0.3 m" },
-    say: (e) => `Sewn at ${word(e.at)}`,
+    say: (e) => sayRecord("entryKinds.sewnAt", { place: word(e.at) }),
   },
   {
     event: "cutToLength",
-    label: "Cut to length",
+    label: sayRecord("entryKinds.cutLength"),
     fields: [
-      { ...from, label: "Kept from" },
-      { ...to, label: "Kept to" },
+      { ...from, label: sayRecord("entryKinds.keptFrom") },
+      { ...to, label: sayRecord("entryKinds.keptTo") },
     ],
     fresh: { from: "0 m", to: "50 m" },
-    say: (e) => `Cut: ${stretchWords(e)} kept`,
+    say: (e) => sayRecord("entryKinds.cutKept", { stretch: stretchWords(e) }),
   },
   STORM,
   {
     event: "edgeContact",
-    label: "Contact with an edge",
+    label: sayRecord("entryKinds.contactEdge"),
     fields: [from, to, note],
     fresh: { from: "1 m", to: "1.5 m" },
-    say: (e) => `Contact with an edge, ${stretchWords(e)}${noted(e)}`,
+    say: (e) => sayRecord("entryKinds.contactEdgeAlong", { stretch: stretchWords(e), note: noted(e) }),
   },
   {
     event: "hotRing",
-    label: "A ring ran hot",
+    label: sayRecord("entryKinds.ringRanHot"),
     fields: [from, to, note],
     fresh: { from: "20 m", to: "30 m" },
-    say: (e) => `A ring ran hot, ${stretchWords(e)}${noted(e)}`,
+    say: (e) => sayRecord("entryKinds.ringRanHotAlong", { stretch: stretchWords(e), note: noted(e) }),
   },
   {
     event: "hardFall",
     label: HARD_FALL,
     fields: [
-      { ...from, optional: true, hint: "Metres from the marked end. Empty: all of it is in doubt" },
+      { ...from, optional: true, hint: sayRecord("entryKinds.allInDoubt") },
       { ...to, optional: true },
       hardNote,
     ],
@@ -249,27 +317,31 @@ export const WEBBING_KINDS: readonly EntryKind[] = [
   },
   {
     event: "tensionReading",
-    label: "Tension read",
+    label: sayRecord("entryKinds.tensionRead"),
     fields: [
-      { key: "tension", label: "Tension", kind: "quantity" },
+      { key: "tension", label: sayRecord("entryKinds.tension"), kind: "quantity" },
       within,
-      { ...walker, optional: true, hint: "Empty: nobody was on the line" },
+      { ...walker, optional: true, hint: sayRecord("entryKinds.emptyNobodyLine") },
       walkerAt,
       note,
     ],
     fresh: { tension: "3 kN" },
     say: (e) =>
-      `Tension read: ${word(e.tension)}${e.walker === undefined ? "" : ` under ${word(e.walker)}`}${noted(e)}`,
+      sayRecord("entryKinds.tensionReadOf", {
+        tension: word(e.tension),
+        under: e.walker === undefined ? "" : sayRecord("entryKinds.underLoad", { load: word(e.walker) }),
+        note: noted(e),
+      }),
   },
   {
     event: "sagReading",
-    label: "Sag read",
+    label: sayRecord("entryKinds.sagRead"),
     fields: [
       {
         key: "sag",
-        label: "Sag",
+        label: sayRecord("entryKinds.sag"),
         kind: "quantity",
-        hint: "Below the straight line between the anchors, where the walker is",
+        hint: sayRecord("entryKinds.belowStraightLine"),
       },
       within,
       walker,
@@ -277,14 +349,14 @@ export const WEBBING_KINDS: readonly EntryKind[] = [
       note,
     ],
     fresh: { sag: "1 m", walker: "80 kg" },
-    say: (e) => `Sag read: ${word(e.sag)} under ${word(e.walker)}${noted(e)}`,
+    say: (e) => sayRecord("entryKinds.sagReadUnder", { sag: word(e.sag), load: word(e.walker), note: noted(e) }),
   },
   {
     event: "inspected",
-    label: "Inspected",
+    label: sayRecord("entryKinds.inspected"),
     fields: [
       ...JUDGEMENT,
-      { ...from, optional: true, hint: "Metres from the marked end. Empty: all of it was looked at" },
+      { ...from, optional: true, hint: sayRecord("entryKinds.allLookedAt") },
       { ...to, optional: true },
     ],
     fresh: freshJudgement,
@@ -295,26 +367,56 @@ export const WEBBING_KINDS: readonly EntryKind[] = [
 export const PART_KINDS: readonly EntryKind[] = [
   {
     event: "putUp",
-    label: "Put up",
+    label: sayRecord("entryKinds.putUp"),
     fields: [sun],
     fresh: { sun: "100 %" },
-    say: (e) => `Put up, light ${word(e.sun ?? "100 %")}`,
+    say: (e) => sayRecord("entryKinds.putUpLight", { share: word(e.sun ?? "100 %") }),
   },
-  { event: "takenDown", label: "Taken down", fields: [], fresh: {}, say: () => "Taken down" },
-  { event: "falls", label: "Falls", fields: [falls], fresh: { falls: 10 }, say: (e) => `${word(e.falls)} falls` },
+  {
+    event: "takenDown",
+    label: sayRecord("entryKinds.takenDown"),
+    fields: [],
+    fresh: {},
+    say: () => sayRecord("entryKinds.takenDown"),
+  },
+  {
+    event: "falls",
+    label: sayRecord("entryKinds.falls"),
+    fields: [falls],
+    fresh: { falls: 10 },
+    say: (e) => sayRecord("entryKinds.fallsTaken", { count: word(e.falls) }),
+  },
   ...WEATHER,
-  { event: "replaced", label: "Replaced by a new one", fields: [], fresh: {}, say: () => "Replaced by a new one" },
+  {
+    event: "replaced",
+    label: sayRecord("entryKinds.replacedNewOne"),
+    fields: [],
+    fresh: {},
+    say: () => sayRecord("entryKinds.replacedNewOne"),
+  },
   STORM,
   {
     event: "edgeContact",
-    label: "Contact with an edge",
+    label: sayRecord("entryKinds.contactEdge"),
     fields: [note],
     fresh: {},
-    say: (e) => `Contact with an edge${noted(e)}`,
+    say: (e) => sayRecord("entryKinds.contactEdgeNoted", { note: noted(e) }),
   },
-  { event: "ranHot", label: "Ran hot", fields: [note], fresh: {}, say: (e) => `Ran hot${noted(e)}` },
+  {
+    event: "ranHot",
+    label: sayRecord("entryKinds.ranHot"),
+    fields: [note],
+    fresh: {},
+    say: (e) => sayRecord("entryKinds.ranHotNoted", { note: noted(e) }),
+  },
   { event: "hardFall", label: HARD_FALL, fields: [hardNote], fresh: {}, say: hardWords },
-  { event: "inspected", label: "Inspected", fields: JUDGEMENT, fresh: freshJudgement, say: judgedWords },
+  {
+    event: "inspected",
+    label: sayRecord("entryKinds.inspected"),
+    fields: JUDGEMENT,
+    fresh: freshJudgement,
+    say: judgedWords,
+  },
 ];
 
 /** Fields of a new entry. Where a rig is asked for, it is most often the one in hand. */
@@ -325,30 +427,4 @@ export function freshFields(kinds: readonly EntryKind[], event: string, rigName:
 
 export function entryWords(kinds: readonly EntryKind[], entry: WrittenEntry): string {
   return kinds.find((kind) => kind.event === entry.event)?.say(entry) ?? `Unknown entry "${entry.event}"`;
-}
-
-export interface Stretch {
-  readonly from: number;
-  readonly to: number;
-}
-
-const read = (written: unknown, dimension: Dimension = "length"): number | undefined => {
-  if (typeof written !== "string" && typeof written !== "number") return undefined;
-  const quantity = parseQuantity(written, dimension);
-  return quantity.ok ? quantity.value : undefined;
-};
-
-/** Readings of the whole line: their "at" is the walker's share of the span, no place on the webbing. */
-const READINGS: readonly string[] = ["tensionReading", "sagReading"];
-
-/** Where an entry lies on the webbing, as far as what is written can be read [m from the marked end]. */
-export function placeOf(entry: WrittenEntry): Stretch | undefined {
-  if (READINGS.includes(entry.event)) return undefined;
-  const spot = read(entry.at);
-  if (spot !== undefined) {
-    const half = (read(entry.length) ?? 0) / 2;
-    return { from: spot - half, to: spot + half };
-  }
-  const [a, b] = [read(entry.from), read(entry.to)];
-  return a === undefined || b === undefined ? undefined : { from: a, to: b };
 }

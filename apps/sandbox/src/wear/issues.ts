@@ -1,6 +1,8 @@
 /** Faults of the record as a form tells them: its fields have labels, not paths. */
+
+import { sayBreakLog } from "@secondline/words/page/breakLog";
+import type { RecordIssue } from "@secondline/workbench";
 import { PART_KINDS, WEBBING_KINDS } from "./entryKinds.ts";
-import type { RecordIssue } from "./wearStore.ts";
 
 /** Messages of a field and of what lies under it. */
 export const messagesUnder = (issues: readonly RecordIssue[], path: string): string[] =>
@@ -12,8 +14,11 @@ const LABELS = new Map([...WEBBING_KINDS, ...PART_KINDS].map(({ event, label }) 
 
 /** A message that opens with the path of its field says "This" instead; entries are called what the form calls them. */
 export function inWords({ path, message }: RecordIssue): string {
-  if (path !== "" && message.startsWith(`${path} is "";`)) return "This is empty.";
-  const short = path !== "" && message.startsWith(`${path} `) ? `This ${message.slice(path.length + 1)}` : message;
+  if (path !== "" && message.startsWith(`${path} is "";`)) return sayBreakLog("issues.empty");
+  const short =
+    path !== "" && message.startsWith(`${path} `)
+      ? sayBreakLog("issues.this", { message: message.slice(path.length + 1) })
+      : message;
   return short.replace(/^"(\w+)"/, (whole, event: string) => (LABELS.has(event) ? `“${LABELS.get(event)}”` : whole));
 }
 
@@ -22,6 +27,6 @@ export function whereAndWhat(issue: RecordIssue): string {
   const words = inWords(issue);
   const [, list, owner, entry] = /^(webbings|parts)\[(\d+)\](?:\.entries\[(\d+)\])?/.exec(issue.path) ?? [];
   if (list === undefined || words === issue.message) return words;
-  const what = `${list === "webbings" ? "Webbing" : "Part"} ${Number(owner) + 1}`;
-  return `${what}${entry === undefined ? "" : `, entry ${Number(entry) + 1}`}: ${words}`;
+  const what = `${list === "webbings" ? sayBreakLog("issues.webbing") : sayBreakLog("issues.part")} ${Number(owner) + 1}`;
+  return `${what}${entry === undefined ? "" : sayBreakLog("issues.entry", { number: Number(entry) + 1 })}: ${words}`;
 }

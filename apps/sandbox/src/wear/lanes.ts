@@ -1,9 +1,10 @@
 /** What lies where on a webbing, in lanes of its own kind: riggings, falls, clamps, stitching and damage. */
-import { formatMonths } from "@secondline/rig";
 import type { WebbingState } from "@secondline/strength";
-import { dateWords } from "./days.ts";
-import { entryWords, placeOf, type Stretch, WEBBING_KINDS } from "./entryKinds.ts";
-import type { WrittenEntry } from "./work.ts";
+import { sayRecord } from "@secondline/words/page/record";
+import { placeOf, type Stretch, type WrittenEntry } from "@secondline/workbench";
+import { dateWords } from "../wearInHand/days.ts";
+import { entryWords, judgementWords, WEBBING_KINDS } from "./entryKinds.ts";
+import { monthsWords } from "./months.ts";
 
 export type LaneKind = "span" | "falls" | "clamp" | "sewn" | "damage";
 
@@ -46,10 +47,10 @@ export function lanesOf(entries: readonly WrittenEntry[], state: WebbingState, o
     items: items.filter((item) => kinds.includes(item.kind)),
   });
   return [
-    lane("Hung", "span"),
-    lane("Falls", "falls"),
-    lane("Clamps", "clamp"),
-    lane("Sewn, damaged", "sewn", "damage"),
+    lane(sayRecord("lanes.hung"), "span"),
+    lane(sayRecord("lanes.falls"), "falls"),
+    lane(sayRecord("lanes.clamps"), "clamp"),
+    lane(sayRecord("lanes.sewnDamaged"), "sewn", "damage"),
   ].filter(({ items: own }) => own.length > 0);
 }
 
@@ -73,43 +74,48 @@ function entryItem(entry: WrittenEntry, index: number, on: string): LaneItem[] {
   ];
 }
 
+const damageWords = (kind: unknown): string =>
+  kind === "abrasion" || kind === "heat" || kind === "cut"
+    ? sayRecord(`lanes.damage.${kind}`)
+    : String(kind ?? sayRecord("lanes.damaged"));
+
 /** A few letters for a bar. */
 export function shortLabel(entry: WrittenEntry): string {
   switch (entry.event) {
     case "rigged":
     case "moved":
-      return `${String(entry.rig ?? "")}${entry.line === "backup" ? ", backup" : ""}`;
+      return `${String(entry.rig ?? "")}${entry.line === "backup" ? sayRecord("lanes.backup") : ""}`;
     case "falls":
-      return `${String(entry.falls ?? "?")} falls`;
+      return sayRecord("lanes.fallsTaken", { count: String(entry.falls ?? "?") });
     case "clamped":
-      return "clamped";
+      return sayRecord("lanes.clamped");
     case "damage":
-      return String(entry.kind ?? "damage");
+      return damageWords(entry.kind);
     case "retensioned":
-      return `${String(entry.pulled ?? "?")} at ${String(entry.end ?? "?")}`;
+      return sayRecord("lanes.clampedAt", { force: String(entry.pulled ?? "?"), time: String(entry.end ?? "?") });
     case "shade":
-      return `light ${String(entry.sun ?? "?")}`;
+      return sayRecord("lanes.light", { share: String(entry.sun ?? "?") });
     case "wet":
-      return entry.wet === true ? "wet" : "dry";
+      return entry.wet === true ? sayRecord("lanes.wet") : sayRecord("lanes.dry");
     case "takenDown":
-      return "taken down";
+      return sayRecord("lanes.takenDown");
     case "cutToLength":
-      return "cut";
+      return sayRecord("lanes.cut");
     case "storm":
-      return "storm";
+      return sayRecord("lanes.storm");
     case "edgeContact":
-      return "edge";
+      return sayRecord("lanes.edge");
     case "hotRing":
     case "ranHot":
-      return "ran hot";
+      return sayRecord("lanes.ranHot");
     case "hardFall":
-      return "hard fall";
+      return sayRecord("lanes.hardFall");
     case "tensionReading":
-      return String(entry.tension ?? "tension");
+      return String(entry.tension ?? sayRecord("lanes.tension"));
     case "sagReading":
-      return `sag ${String(entry.sag ?? "?")}`;
+      return sayRecord("lanes.sag", { sag: String(entry.sag ?? "?") });
     case "inspected":
-      return String(entry.judgement ?? "inspected");
+      return judgementWords(entry.judgement);
     default:
       return entry.event;
   }
@@ -119,17 +125,21 @@ function weblocks({ marks }: WebbingState): LaneItem[] {
   return marks.flatMap((mark, i) => {
     if (mark.kind !== "clampMark" || mark.weblock !== true) return [];
     const now = mark.until === undefined;
-    const time = formatMonths(mark.months);
+    const time = monthsWords(mark.months);
     const name = now
-      ? `In a weblock since ${dateWords(mark.since.toString())}`
-      : `Mark of ${time} in a weblock, ${dateWords(mark.since.toString())} to ${dateWords(mark.until.toString())}`;
+      ? sayRecord("lanes.weblockSince", { day: dateWords(mark.since.toString()) })
+      : sayRecord("lanes.markWeblock", {
+          time,
+          from: dateWords(mark.since.toString()),
+          to: dateWords(mark.until.toString()),
+        });
     return [
       {
         key: `weblock ${i}`,
         kind: "clamp",
         from: mark.from,
         to: mark.to,
-        label: now ? `${time}, still` : time,
+        label: now ? sayRecord("lanes.still", { time }) : time,
         name,
         ends: false,
         later: false,

@@ -1,8 +1,19 @@
 /** Tests in the groups that are analysed together, and by how they failed. */
+
 import type { BreakTest } from "@secondline/strength";
+import { sayBreakLog } from "@secondline/words/page/breakLog";
 
 /** As the analysis names its groups: part, material, state and wetness. */
 export const groupLabel = (t: BreakTest): string => [t.part, t.material, t.state, t.wet ? "wet" : "dry"].join(", ");
+
+/** The same for people. */
+export const groupTitle = ({ part, material, state, wet }: BreakTest): string =>
+  sayBreakLog("testGroups.label", {
+    part,
+    material,
+    state,
+    wetness: wet ? sayBreakLog("testGroups.wet") : sayBreakLog("testGroups.dry"),
+  });
 
 export interface Grouped {
   readonly name: string;
@@ -18,8 +29,8 @@ export function groupsBy(tests: readonly BreakTest[], nameOf: (test: BreakTest) 
 /** How it failed and where; a test that did not break says so. */
 export function failureOf({ failureMode, failurePlace, outcome }: BreakTest): string {
   const words = [failureMode, failurePlace].filter((word) => word !== undefined).join(", ");
-  if (outcome === "stopped") return "not broken";
-  return words === "" ? "failure not written down" : words;
+  if (outcome === "stopped") return sayBreakLog("testGroups.notBroken");
+  return words === "" ? sayBreakLog("testGroups.failureNotWritten") : words;
 }
 
 /** Load at which the test is drawn [N]. */
@@ -27,11 +38,12 @@ export const loadOf = ({ result }: BreakTest): number =>
   result.kind === "between" ? (result.from + result.to) / 2 : result.value;
 
 export function resultWords({ result, outcome }: BreakTest, force: (newton: number) => string): string {
-  if (result.kind === "between") return `broke between ${force(result.from)} and ${force(result.to)}`;
-  if (result.kind === "below") return `broke below ${force(result.value)}`;
+  if (result.kind === "between")
+    return sayBreakLog("testGroups.brokeBetween", { from: force(result.from), to: force(result.to) });
+  if (result.kind === "below") return sayBreakLog("testGroups.brokeBelow", { force: force(result.value) });
   if (result.kind === "above")
     return outcome === "stopped"
-      ? `held ${force(result.value)}, stopped there`
-      : `held ${force(result.value)}, broke elsewhere`;
-  return `broke at ${force(result.value)}`;
+      ? sayBreakLog("testGroups.heldStoppedThere", { force: force(result.value) })
+      : sayBreakLog("testGroups.heldBrokeElsewhere", { force: force(result.value) });
+  return sayBreakLog("testGroups.broke", { force: force(result.value) });
 }

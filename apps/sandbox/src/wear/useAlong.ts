@@ -1,7 +1,8 @@
 /** The stretch of the webbing in sight: one for the ribbon, its lanes, the strength below, and what the calendar dims. */
+
+import type { Stretch } from "@secondline/workbench";
 import { fitRange, isFit, panned, type TimeRange, zoomed } from "../time/index.ts";
-import type { Stretch } from "./entryKinds.ts";
-import { useWear, useWearActions } from "./useWear.ts";
+import { useWear, useWearActions } from "../wearInHand/useWear.ts";
 
 /** No one measures along a webbing finer than in centimetres: less than this is not drawn over the whole width [m]. */
 const LEAST_SIGHT = 0.5;

@@ -1,12 +1,12 @@
-import { useRef } from "react";
-import { entriesOf, type Grip as GripEnd, movePlace, replaceEntry } from "./entryEdits.ts";
-import { placeOf } from "./entryKinds.ts";
-import { type Along, following } from "./useAlong.ts";
-import { useWear, useWearActions } from "./useWear.ts";
-
+import { sayRecord } from "@secondline/words/page/record";
+import { entriesOf, type Grip as GripEnd, movePlace, placeOf, replaceEntry } from "@secondline/workbench";
 /** Moves the chosen entry along the webbing; a drag is one step of undo. What goes out of sight is followed. */
+import { useRef } from "react";
+import { useWear, useWearActions } from "../wearInHand/useWear.ts";
+import { type Along, following } from "./useAlong.ts";
+
 export function useMovedEntry({ sight, length, whole, set }: Along) {
-  const written = useWear((wear) => wear.history.present.record);
+  const written = useWear((wear) => wear.work.record);
   const owner = useWear((wear) => wear.owner);
   const { edit, finish, look } = useWearActions();
   const start = useRef<{ readonly record: typeof written; readonly entry: number }>(undefined);
@@ -22,7 +22,11 @@ export function useMovedEntry({ sight, length, whole, set }: Along) {
       const before = entriesOf(record, owner)[entry];
       if (!before) return;
       const after = movePlace(before, metres, length, end);
-      edit(replaceEntry(record, owner, entry, after).record, "an entry moved along the webbing", `move ${entry}`);
+      edit(
+        replaceEntry(record, owner, entry, after).record,
+        sayRecord("useMovedEntry.entryMovedAlong"),
+        `move ${entry}`,
+      );
       const place = placeOf(after);
       if (place && !whole) set(following(sight, place, length));
     },

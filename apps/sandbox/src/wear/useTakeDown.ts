@@ -1,11 +1,10 @@
 import type { RigIssue } from "@secondline/rig";
 import type { Found, Outcome, Outlook } from "@secondline/scenarios";
+import { foundOf, type Job, outcomeOf, type SandboxState } from "@secondline/workbench";
 import { useMemo } from "react";
-import type { SandboxState } from "../state/types.ts";
 import { useSandbox } from "../state/useSandbox.ts";
-import { foundOf, outcomeOf } from "../state/verdictOf.ts";
-import { type Answer, latestOf, useAnalysis } from "./useAnalysis.ts";
-import { useFits, useWear } from "./useWear.ts";
+import { useAnalysis } from "../wearInHand/useAnalysis.ts";
+import { useFits, useWear } from "../wearInHand/useWear.ts";
 
 /** Until when the rig in hand may stay up, or why nobody can say. */
 export type TakeDownState =
@@ -18,7 +17,13 @@ export type TakeDownState =
   /** The verdict is still looked for; with what is found so far. */
   | { readonly kind: "searching"; readonly soFar: Outcome | undefined }
   /** The verdict of this very day, and the days that follow from it. */
-  | { readonly kind: "ready"; readonly outcome: Outcome; readonly answer: Answer<Dated> };
+  | ({ readonly kind: "ready"; readonly outcome: Outcome } & DatesInHand);
+
+/** Until they are worked out anew, `latest` are those of the state before. */
+interface DatesInHand {
+  readonly job: Job<Dated>;
+  readonly latest: Dated | undefined;
+}
 
 /** Dates with the search that they rest on: while others are worked out, these are not of the state in hand. */
 interface Dated {
@@ -59,11 +64,11 @@ export function useTakeDown(): TakeDownState {
   );
   if (use === "unfit") return { kind: use, issues };
   if (use !== "used") return { kind: use };
-  return found ? { kind: "ready", outcome: found.outcome, answer } : { kind: "searching", soFar };
+  return found ? { kind: "ready", outcome: found.outcome, ...answer } : { kind: "searching", soFar };
 }
 
 /** The dates, once they are those of the verdict in hand. */
 export function outlookOf(state: TakeDownState): Outlook | undefined {
-  const dated = state.kind === "ready" ? latestOf(state.answer) : undefined;
+  const dated = state.kind === "ready" ? state.latest : undefined;
   return dated && state.kind === "ready" && dated.found.outcome === state.outcome ? dated.outlook : undefined;
 }

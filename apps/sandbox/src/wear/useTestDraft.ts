@@ -1,5 +1,7 @@
 /** The fields of one break test while they are typed, and what is wrong in them. */
+
 import { type BreakTest, type LogColumn, type LogFault, readTest, type TestFields } from "@secondline/strength";
+import { sayBreakLog } from "@secondline/words/page/breakLog";
 import { useState } from "react";
 
 export interface TestDraft {
@@ -15,17 +17,17 @@ export interface TestDraft {
 
 /** A fault names columns of the file; a form has labels. */
 const LABELS: readonly (readonly [LogColumn, string])[] = [
-  ["result_to", "The upper load"],
-  ["result", "The load"],
-  ["months_outside", "Months outside"],
-  ["sun_months", "Months of full sun"],
-  ["falls", "Falls"],
-  ["clamped_months", "Months in a clamp"],
-  ["sewn_months", "Months that stitching hung outside"],
-  ["knot", "Knot"],
-  ["part", "What was pulled"],
-  ["material", "Material"],
-  ["state", "State"],
+  ["result_to", sayBreakLog("useTestDraft.upperLoad")],
+  ["result", sayBreakLog("useTestDraft.load")],
+  ["months_outside", sayBreakLog("useTestDraft.monthsOutside")],
+  ["sun_months", sayBreakLog("useTestDraft.monthsFullSun")],
+  ["falls", sayBreakLog("useTestDraft.falls")],
+  ["clamped_months", sayBreakLog("useTestDraft.monthsClamp")],
+  ["sewn_months", sayBreakLog("useTestDraft.monthsStitchingHung")],
+  ["knot", sayBreakLog("useTestDraft.knot")],
+  ["part", sayBreakLog("useTestDraft.whatPulled")],
+  ["material", sayBreakLog("useTestDraft.material")],
+  ["state", sayBreakLog("useTestDraft.state")],
 ];
 
 export function useTestDraft(initial: () => TestFields): TestDraft {

@@ -1,16 +1,16 @@
 import type { BreakTest, LogFault } from "@secondline/strength";
 import { sayColumns as say } from "@secondline/words/columns";
-import { type ColumnMatch, type LogTable, suggestMatch } from "@secondline/workbench";
+import { dayAndTime } from "@secondline/words/dates";
+import { sayWear } from "@secondline/words/page/wear";
+import { type ColumnMatch, type LogTable, rememberedMatch, rememberMatch, suggestMatch } from "@secondline/workbench";
 import { useEffect, useState } from "react";
 import type { MenuEntry } from "../design/ActionMenu.tsx";
-import { chooseFile } from "../files/chooseFile.ts";
-import { deviceShelf } from "../state/shelf.ts";
-import { useContextOrThrow } from "../state/useSandbox.ts";
-import { rememberedMatch, rememberMatch } from "./keptMatches.ts";
-import { useWear, useWearActions } from "./useWear.ts";
+import { chooseFile } from "../device/chooseFile.ts";
+import { deviceShelf } from "../device/shelf.ts";
+import { useActions, useContextOrThrow } from "../state/useSandbox.ts";
+import { useWear, useWearActions } from "../wearInHand/useWear.ts";
+import { EXAMPLE_RECORD, exampleLog, NEW_RECORD, NO_LOG } from "../wearInHand/work.ts";
 import { openWearFile, saveLog, saveRecord, saveTemplate } from "./wearFiles.ts";
-import { exampleLog } from "./wearStore.ts";
-import { EXAMPLE_RECORD, NEW_RECORD, NO_LOG } from "./work.ts";
 
 export interface RefusedLog {
   readonly name: string;
@@ -35,7 +35,7 @@ function matchingOf(file: string, table: LogTable, invented: boolean): Matching 
 export function useWearFiles() {
   const { actions: page } = useContextOrThrow();
   const { replace, look } = useWearActions();
-  const work = useWear((state) => state.history.present);
+  const work = useWear((state) => state.work);
   const wearPage = useWear((state) => state.page);
   const earlier = useWear((state) => state.earlier);
   const [refused, setRefused] = useState<RefusedLog>();
@@ -47,13 +47,13 @@ export function useWearFiles() {
     setMatching(undefined);
     switch (opened.kind) {
       case "record":
-        replace({ record: opened.record }, `opened ${file.name}`);
+        replace({ record: opened.record }, sayWear("useWearFiles.opened", { name: file.name }));
         look({ page: "record" });
-        return page.announce(`Opened the wear record ${opened.record.name}.`);
+        return page.announce(sayWear("useWearFiles.openedWearRecord", { name: opened.record.name }));
       case "log":
-        replace({ log: opened.log }, `opened ${file.name}`);
+        replace({ log: opened.log }, sayWear("useWearFiles.opened", { name: file.name }));
         look({ page: "log" });
-        return page.announce(`Opened ${opened.log.tests.length} break tests.`);
+        return page.announce(sayWear("useWearFiles.openedBreakTests", { count: opened.log.tests.length }));
       case "columns":
         look({ page: "log" });
         return setMatching(matchingOf(file.name, opened.table, opened.invented));
@@ -69,58 +69,73 @@ export function useWearFiles() {
     const inView = document.querySelector("main");
     const onLog = wearPage === "log";
     try {
-      if (!inView) throw new Error("there is no page in view");
+      if (!inView) throw new Error(sayWear("useWearFiles.thereNoPage"));
       await (await import("../files/saveFigures.ts")).saveFigures(inView, {
         title: onLog ? work.log.name : work.record.name,
         input: onLog ? work.log : work.record,
         invented: onLog ? work.log.invented : work.record.invented === true,
       });
-      page.announce("The figures are saved.");
+      page.announce(sayWear("useWearFiles.figuresSaved"));
     } catch (error) {
       const reason = error instanceof Error ? error.message : String(error);
-      page.tell({ tone: "fault", text: `The figures were not saved: ${reason}.` });
+      page.tell({ tone: "fault", text: sayWear("useWearFiles.figuresNotSaved", { reason }) });
     }
   }
   const entries: readonly MenuEntry[] = [
     {
-      label: "Open a record or a break log…",
-      detail: "JSON or CSV; dropping the file here does the same",
+      label: sayWear("useWearFiles.openRecordOr"),
+      detail: sayWear("useWearFiles.jsonOrCsv"),
       onSelect: choose,
     },
-    { label: "Save the wear record", onSelect: () => saveRecord(work.record) },
+    { label: sayWear("useWearFiles.saveWearRecord"), onSelect: () => saveRecord(work.record) },
     {
-      label: "Save the break log",
-      detail: "CSV, loads in kN",
+      label: sayWear("useWearFiles.saveBreakLog"),
+      detail: sayWear("useWearFiles.csvLoadsKn"),
       onSelect: () => saveLog(work.log),
       disabled: work.log.tests.length === 0,
     },
     { label: say("template"), detail: say("templateDetail"), onSelect: saveTemplate },
-    { label: "Save the figures in view", detail: "SVG: lines and letters", onSelect: () => void saveFigures() },
-    "rule",
-    { label: "New empty record", onSelect: () => replace({ record: NEW_RECORD }, "a new record") },
-    { label: "New empty break log", onSelect: () => replace({ log: NO_LOG }, "a new break log") },
     {
-      label: "Example record",
-      detail: "Invented",
-      onSelect: () => replace({ record: EXAMPLE_RECORD }, "opened the example record"),
+      label: sayWear("useWearFiles.saveFiguresView"),
+      detail: sayWear("useWearFiles.svgLinesLetters"),
+      onSelect: () => void saveFigures(),
+    },
+    "rule",
+    {
+      label: sayWear("useWearFiles.newEmptyRecord"),
+      onSelect: () => replace({ record: NEW_RECORD }, sayWear("useWearFiles.newRecord")),
     },
     {
-      label: "Example break log",
-      detail: "Invented",
-      onSelect: () => replace({ log: exampleLog() }, "opened the example break log"),
+      label: sayWear("useWearFiles.newEmptyBreak"),
+      onSelect: () => replace({ log: NO_LOG }, sayWear("useWearFiles.newBreakLog")),
+    },
+    {
+      label: sayWear("useWearFiles.exampleRecord"),
+      detail: sayWear("useWearFiles.invented"),
+      onSelect: () => replace({ record: EXAMPLE_RECORD }, sayWear("useWearFiles.openedExampleRecord")),
+    },
+    {
+      label: sayWear("useWearFiles.exampleBreakLog"),
+      detail: sayWear("useWearFiles.invented"),
+      onSelect: () => replace({ log: exampleLog() }, sayWear("useWearFiles.openedExampleBreak")),
     },
     ...(earlier.length > 0 ? ["rule" as const] : []),
     ...earlier.map(({ name, replaced, work: old }, i) => ({
-      label: `Earlier ${i + 1}: ${name}`,
-      detail: `Replaced ${new Date(replaced).toLocaleString("en-GB", { dateStyle: "medium", timeStyle: "short" })}`,
-      onSelect: () => replace(old, "earlier work brought back"),
+      label: sayWear("useWearFiles.earlier", { kind: i + 1, name }),
+      detail: sayWear("useWearFiles.replaced", {
+        when: dayAndTime(new Date(replaced)),
+      }),
+      onSelect: () => replace(old, sayWear("useWearFiles.earlierWorkBrought")),
     })),
   ];
   function take(tests: readonly BreakTest[], match: ColumnMatch): void {
     if (!matching) return;
     const { file, table, invented } = matching;
     setMatching(undefined);
-    replace({ log: { name: file.replace(/\.[^.]+$/, ""), invented, tests } }, `opened ${file}`);
+    replace(
+      { log: { name: file.replace(/\.[^.]+$/, ""), invented, tests } },
+      sayWear("useWearFiles.openedFile", { file }),
+    );
     page.announce(say("took", { count: tests.length, file }));
     try {
       rememberMatch(deviceShelf(), table, match);
@@ -167,8 +182,8 @@ export function useWearDrop(open: (file: File) => Promise<void>): boolean {
 
 /** Undo, redo, save and open act on the record while it is in sight. Text being typed keeps its own undo. */
 export function useWearKeys(choose: () => void): void {
-  const { undo, redo } = useWearActions();
-  const work = useWear((state) => state.history.present);
+  const { undo, redo } = useActions();
+  const work = useWear((state) => state.work);
   useEffect(() => {
     const onKey = (event: KeyboardEvent) => {
       if (!(event.ctrlKey || event.metaKey) || event.altKey) return;

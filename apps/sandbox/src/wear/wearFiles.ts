@@ -1,10 +1,18 @@
 /** Wear records and break logs from and to files. A file with a fault changes nothing. */
 import { type LogFault, readBreakLog, readWearRecord, writeBreakLog } from "@secondline/strength";
 import { templateRemarks } from "@secondline/words/columns";
-import { isMatched, type LogTable, logTemplate, readLogTable } from "@secondline/workbench";
-import { download, fileName } from "../files/download.ts";
+import { sayWear } from "@secondline/words/page/wear";
+import {
+  type BreakLog,
+  isMatched,
+  type LogTable,
+  logTemplate,
+  readLogTable,
+  type WrittenRecord,
+} from "@secondline/workbench";
+import { download, fileName } from "../device/download.ts";
 import { issueLines, wrongInIt } from "../files/issueLines.ts";
-import { type BreakLog, saysInvented, type WrittenRecord } from "./work.ts";
+import { saysInvented } from "../wearInHand/work.ts";
 
 export type OpenedWear =
   | { readonly kind: "record"; readonly record: WrittenRecord }
@@ -24,12 +32,12 @@ interface FileLike {
 }
 
 export async function openWearFile(file: FileLike): Promise<OpenedWear> {
-  if (file.size > LARGEST) return refused(`${file.name} is larger than any record or log: it was not opened.`);
+  if (file.size > LARGEST) return refused(sayWear("wearFiles.largerThanAny", { name: file.name }));
   let text: string;
   try {
     text = await file.text();
   } catch {
-    return refused(`${file.name} could not be read from this device.`);
+    return refused(sayWear("wearFiles.couldNotRead", { name: file.name }));
   }
   return readWearText(text, file.name);
 }
@@ -42,7 +50,7 @@ export function readWearText(text: string, name: string): OpenedWear {
 function readRecord(written: string, name: string): OpenedWear {
   const read = readWearRecord(written);
   if (read.ok) return { kind: "record", record: read.document as WrittenRecord };
-  const text = `${name} was not opened as a wear record: ${wrongInIt(read)}. Your record is unchanged.`;
+  const text = sayWear("wearFiles.notOpenedWear", { name, wrongInIt: wrongInIt(read) });
   return refused(text, issueLines(read));
 }
 

@@ -1,20 +1,23 @@
 /** What the record says, in sentences. */
-import { formatLength, formatMonths, formatRatio } from "@secondline/rig";
+
 import type { PartState, StrengthZone, WearFlag, WearMark, WebbingState } from "@secondline/strength";
+import { formatLength, formatRatio } from "@secondline/words/formats";
+import { sayWear } from "@secondline/words/page/wear";
+import type { Stretch } from "@secondline/workbench";
+import { dateWords } from "../wearInHand/days.ts";
 import { quantity } from "../words.ts";
-import { dateWords } from "./days.ts";
-import type { Stretch } from "./entryKinds.ts";
+import { monthsWords } from "./months.ts";
 
 export function markName(mark: WearMark): string {
   switch (mark.kind) {
     case "clampMark":
-      return mark.until === undefined ? "in the clamp" : "old clamp mark";
+      return mark.until === undefined ? sayWear("wearWords.clamp") : sayWear("wearWords.oldClampMark");
     case "fallZone":
-      return "fall zone";
+      return sayWear("wearWords.fallZone");
     case "heat":
-      return "glazed place";
+      return sayWear("wearWords.glazedPlace");
     case "abrasion":
-      return "abraded place";
+      return sayWear("wearWords.abradedPlace");
     default:
       return mark.kind;
   }
@@ -45,15 +48,17 @@ export function flagWords(state: WebbingState, flags: readonly WearFlag[]): Flag
     const fromA = Math.min(Math.max(flag.fromA, 0), loaded);
     const near =
       fromA <= loaded / 2
-        ? `${formatLength(fromA)} inside the span from A`
-        : `${formatLength(loaded - fromA)} inside the span from B`;
+        ? sayWear("wearWords.insideFromA", { length: formatLength(fromA) })
+        : sayWear("wearWords.insideFromB", { length: formatLength(loaded - fromA) });
     const stretch =
-      flag.to - flag.from > 0.5 ? `${formatLength(flag.from)} to ${formatLength(flag.to)}` : formatLength(middle);
+      flag.to - flag.from > 0.5
+        ? sayWear("wearWords.stretch", { from: formatLength(flag.from), to: formatLength(flag.to) })
+        : formatLength(middle);
     return [
       {
         key,
-        headline: `${capital(what(flag, state))} lies ${near}.`,
-        detail: `${stretch} from the marked end (${state.mark}).`,
+        headline: sayWear("wearWords.lies", { what: capital(what(flag, state)), near }),
+        detail: sayWear("wearWords.markedEnd", { stretch, mark: state.mark }),
         place: { from: flag.from, to: flag.to },
       },
     ];
@@ -63,14 +68,14 @@ export function flagWords(state: WebbingState, flags: readonly WearFlag[]): Flag
 function what(flag: WearFlag, { marks, placement }: WebbingState): string {
   const same = marks.filter((m) => m.kind === flag.kind && m.from === flag.from && m.to === flag.to);
   const months = Math.max(0, ...same.map((m) => (m.kind === "clampMark" ? m.months : 0)));
-  if (flag.kind === "clampMark") return `old clamp mark of ${formatMonths(months)}`;
+  if (flag.kind === "clampMark") return sayWear("wearWords.oldClampMarkOf", { months: monthsWords(months) });
   if (flag.kind === "fallZone") {
     const before = placement?.since.toString() ?? "";
     const falls = same.reduce(
       (sum, m) => (m.kind === "fallZone" && m.since.toString() < before ? sum + m.falls : sum),
       0,
     );
-    return `fall zone of an earlier rigging, ${Math.round(falls)} falls,`;
+    return sayWear("wearWords.fallZoneEarlier", { count: Math.round(falls) });
   }
   const first = same[0];
   return first ? markName(first) : flag.kind;
@@ -82,18 +87,33 @@ export const capital = (text: string): string => text.charAt(0).toUpperCase() + 
 export function stateWords(state: WebbingState): string {
   const { placement } = state;
   const where = placement
-    ? `Hangs as the ${placement.line === "main" ? "main line" : "backup"} of ${placement.rig} since ${dateWords(placement.since.toString())}, ${formatLength(placement.to - placement.from)} of it loaded.`
-    : "Hangs nowhere on this day.";
+    ? sayWear("wearWords.hangsSinceLoaded", {
+        line: placement.line === "main" ? sayWear("wearWords.mainLine") : sayWear("wearWords.backup"),
+        rig: placement.rig,
+        day: dateWords(placement.since.toString()),
+        length: formatLength(placement.to - placement.from),
+      })
+    : sayWear("wearWords.hangsNowhereDay");
   const age =
     state.ageYears === undefined
-      ? "Age not written down"
-      : `${formatRatio(Number(state.ageYears.toPrecision(2)))} years old`;
-  const wet = state.wet ? " Wet." : "";
-  return `${where} ${age}, ${formatMonths(state.monthsOutside)} outside, ${formatRatio(Number(state.sunMonths.toPrecision(2)))} months of full sun.${wet}`;
+      ? sayWear("wearWords.ageNotWritten")
+      : sayWear("wearWords.yearsOld", { years: formatRatio(Number(state.ageYears.toPrecision(2))) });
+  const wet = state.wet ? sayWear("wearWords.wet") : "";
+  return sayWear("wearWords.outsideMonthsFull", {
+    where,
+    age,
+    outside: monthsWords(state.monthsOutside),
+    sun: formatRatio(Number(state.sunMonths.toPrecision(2))),
+    wet,
+  });
 }
 
 export const zoneWords = (zone: StrengthZone): string =>
-  `${quantity.strength(zone.strength5)} reached by 95 %, ${quantity.strength(zone.strength)} in the middle: ${zone.reason}`;
+  sayWear("wearWords.reached95Middle", {
+    strength: quantity.strength(zone.strength5),
+    middle: quantity.strength(zone.strength),
+    reason: zone.reason,
+  });
 
 /** What a strength is made of, in kinds of bases. */
 export const basisKinds = ({ ratedBasis, factors }: StrengthZone): string =>
@@ -112,6 +132,16 @@ export const weakest = (zones: readonly StrengthZone[]): StrengthZone | undefine
 export function partStateWords({ up, rig, condition, falls }: PartState): string {
   const { monthsOutside = 0, sunMonths = 0, ageYears, wet } = condition;
   const age =
-    ageYears === undefined ? "Age not written down" : `${formatRatio(Number(ageYears.toPrecision(2)))} years old`;
-  return `${up ? "Up" : "Down"} on this day, in ${rig}. ${age}, ${formatMonths(monthsOutside)} outside, ${formatRatio(Number(sunMonths.toPrecision(2)))} months of full sun, ${Math.round(falls)} falls.${wet ? " Wet." : ""}`;
+    ageYears === undefined
+      ? sayWear("wearWords.ageNotWritten")
+      : sayWear("wearWords.yearsOld", { years: formatRatio(Number(ageYears.toPrecision(2))) });
+  return sayWear("wearWords.dayOutsideMonths", {
+    state: up ? sayWear("wearWords.up") : sayWear("wearWords.down"),
+    rig,
+    age,
+    outside: monthsWords(monthsOutside),
+    sun: formatRatio(Number(sunMonths.toPrecision(2))),
+    falls: Math.round(falls),
+    wet: wet ? sayWear("wearWords.wet") : "",
+  });
 }

@@ -136,7 +136,7 @@ function loadAxis(loads: readonly number[], across: (load: number) => number, la
     label,
     from: across(from),
     to: across(to),
-    ticks: ticks.map((tick) => ({ at: across(tick * 1000), text: String(tick) })),
+    ticks: ticks.map((tick) => ({ at: across(tick * 1000), text: quantity.number(tick) })),
   };
 }
 
@@ -148,6 +148,6 @@ function shareAxis(positions: readonly number[], up: (share: number) => number, 
     label,
     from: up(from * 0.8),
     to: up(1 - (1 - to) * 0.8),
-    ticks: ticks.map((share) => ({ at: up(share), text: String(Number((100 * share).toPrecision(6))) })),
+    ticks: ticks.map((share) => ({ at: up(share), text: quantity.number(Number((100 * share).toPrecision(6))) })),
   };
 }

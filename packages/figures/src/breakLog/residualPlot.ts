@@ -1,5 +1,6 @@
 /** Every test of a stock against what is expected of its state: a row for each state. */
 import type { StateResiduals, StockResiduals, TestResidual } from "@secondline/strength";
+import { broughtIn } from "@secondline/words";
 import type { BreakLogWords } from "@secondline/words/breakLog";
 import type { Curve, Mark, Place, Plot, PlotRow } from "../plot/plot.ts";
 import { roundTicks } from "../roundTicks.ts";
@@ -34,7 +35,7 @@ export function residualPlot({ stock, states }: StockResiduals, words: BreakLogW
   return {
     figure: "residuals",
     of: stock.name,
-    title: say("figure.residuals.title", { stock: stock.name }),
+    title: say("figure.residuals.title", { stock: broughtIn(stock.name) }),
     notes: [say("figure.residuals.notes")],
     x: {
       label: say("figure.residuals.x"),
@@ -50,7 +51,7 @@ export function residualPlot({ stock, states }: StockResiduals, words: BreakLogW
     rules: [],
     texts: rows.map(({ state, top }) => ({
       at: [-edge, top + WORDS_HEIGHT - 0.12],
-      text: say("figure.residuals.state", { state: state.state, count: state.tests.length }),
+      text: say("figure.residuals.state", { state: broughtIn(state.state), count: state.tests.length }),
     })),
     height: Math.max(90, most * ROW_HEIGHT),
     rows: states.flatMap(rowsOf),

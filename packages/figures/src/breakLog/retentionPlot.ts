@@ -1,6 +1,8 @@
 /** Strength of a stock over the dose of one wear: own tests, the built-in curve, and what counts by both. */
+
 import type { LineStock } from "@secondline/rig";
 import type { Retention, RetentionValue } from "@secondline/strength";
+import { broughtIn, quantity } from "@secondline/words";
 import type { BreakLogWords } from "@secondline/words/breakLog";
 import type { Curve, Place, Plot, PlotRow, Tone } from "../plot/plot.ts";
 import { roundTicks } from "../roundTicks.ts";
@@ -44,13 +46,19 @@ export function retentionPlot(stock: LineStock, retention: Retention, words: Bre
   return {
     figure: "retention",
     of: stock.name,
-    title: say("figure.retention.title", { stock: stock.name, unit, cause }),
+    title: say("figure.retention.title", {
+      stock: broughtIn(stock.name),
+      unit: broughtIn(unit),
+      cause: broughtIn(cause),
+    }),
     notes: [
-      say("figure.retention.notes", { count: tested.length, basis: basis.note }),
-      ...(last < validTo ? [say("figure.retention.beyond", { dose: digits(last), unit })] : []),
+      say("figure.retention.notes", { count: tested.length, basis: broughtIn(basis.note) }),
+      ...(last < validTo
+        ? [say("figure.retention.beyond", { dose: quantity.number(digits(last)), unit: broughtIn(unit) })]
+        : []),
     ],
     x: {
-      label: say("figure.retention.x", { unit }),
+      label: say("figure.retention.x", { unit: broughtIn(unit) }),
       from: -LEFT_ROOM * validTo,
       to: validTo,
       ticks: ticksOf(0, validTo, 1, 8),
@@ -85,7 +93,7 @@ export function retentionPlot(stock: LineStock, retention: Retention, words: Bre
 }
 
 const ticksOf = (from: number, to: number, scale: number, most: number) =>
-  roundTicks(from / scale, to / scale, most).map((tick) => ({ at: tick * scale, text: String(tick) }));
+  roundTicks(from / scale, to / scale, most).map((tick) => ({ at: tick * scale, text: quantity.number(tick) }));
 
 function rowsOf(series: string, along: readonly At[], unit: string, of: (at: At) => RetentionValue): PlotRow[] {
   return along.map((at): PlotRow => {

@@ -51,7 +51,7 @@ export function stripPlot(strip: LoadStrip, title: string, of: string, limits: r
       label: sayDraws("strip.axis"),
       from: 0,
       to,
-      ticks: roundTicks(0, to, 6).map((at) => ({ at, text: String(at) })),
+      ticks: roundTicks(0, to, 6).map((at) => ({ at, text: quantity.number(at) })),
     },
     y: { label: "", from: 0, to: height / DOT, ticks: [] },
     strength: "x",

@@ -1,5 +1,7 @@
 /** Layouts by the load of an anchor and the drop, each with its weight: those that no other beats, those that one beats, those that fail. */
+
 import type { FrontierLayout, FrontierPoint } from "@secondline/scenarios";
+import { quantity } from "@secondline/words";
 import { englishCompareWords as words } from "@secondline/words/compare";
 import { labelHeights } from "../labelHeights.ts";
 import type { Axis, Mark, Plot, PlotText } from "../plot/plot.ts";
@@ -72,7 +74,7 @@ function axisOf(label: string, values: readonly number[]): Axis {
   const [least, most] = [Math.min(...values), Math.max(...values)];
   const room = Math.max(ROOM * (most - least), LEAST_ROOM * most);
   const [from, to] = [Math.max(0, least - room), most + room];
-  return { label, from, to, ticks: roundTicks(from, to, 5).map((at) => ({ at, text: String(at) })) };
+  return { label, from, to, ticks: roundTicks(from, to, 5).map((at) => ({ at, text: quantity.number(at) })) };
 }
 
 /** Letter and weight beside each point, moved apart where they would lie on one another. */

@@ -1,6 +1,8 @@
 /** A sweep as a plot: of one number the curve with its band and limits, of two the region in which the limit is kept. */
+
 import type { Rig } from "@secondline/rig";
 import { isApart, type Knob, knobText, type Swept, type SweptPoint } from "@secondline/scenarios";
+import { quantity } from "@secondline/words";
 import { howFarWords as words } from "@secondline/words/howFar";
 import type { Axis, Curve, Mark, Place, Plot, PlotRow } from "../plot/plot.ts";
 import { roundTicks } from "../roundTicks.ts";
@@ -107,7 +109,7 @@ function valueAxis({ what, points, line = [], limits }: Swept): Axis {
     label: axisName(what.kind),
     from,
     to,
-    ticks: roundTicks(from / scale, to / scale, 6).map((at) => ({ at: at * scale, text: String(at) })),
+    ticks: roundTicks(from / scale, to / scale, 6).map((at) => ({ at: at * scale, text: quantity.number(at) })),
   };
 }
 
@@ -123,7 +125,7 @@ function knobAxis(knob: Knob, name: string): Axis {
     label: unit === "" ? name : `${name} [${unit}]`,
     from: from - room,
     to: to + room,
-    ticks: ticks.map((at) => ({ at, text: String(at) })),
+    ticks: ticks.map((at) => ({ at, text: quantity.number(at) })),
   };
 }
 

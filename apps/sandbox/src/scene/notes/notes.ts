@@ -2,9 +2,11 @@
  * What is written and drawn over the scene: dimensions as on a plan, force arrows, marks where something parts, names.
  * A fixed list per run; the moment only moves, fills and switches its entries.
  */
+
 import type { Recording, RunEvent } from "@secondline/engine";
 import { isPartId } from "@secondline/rig";
 import { quantity, englishWords as words } from "@secondline/words";
+import { sayPage } from "@secondline/words/page/page";
 import type { LiveFrame } from "../liveFrame.ts";
 import type { GaveWay, Rig, WeakPlace } from "../sceneProps.ts";
 import { type Gap, groundAt } from "../shape/gap.ts";
@@ -78,11 +80,11 @@ export function createNotes(recording: Recording, rig: Rig, gap: Gap, gaveWay: r
   const happened = recording.events.filter((e) => eventWords(e, rig).full !== "");
   const marks = happened.map((event) => markOf(event, recording, eventWords(event, rig, gaveWay)));
   const names = [
-    name("Anchor A", "A", 40),
-    name("Anchor B", "B", 40),
-    { ...name("Main line", "", 30), path: newPath() },
-    { ...name("Backup", "", 29), path: newPath() },
-    name("at the start", "", 20),
+    name(sayPage("notes.anchor"), "A", 40),
+    name(sayPage("notes.anchorB"), "B", 40),
+    { ...name(sayPage("notes.mainLine"), "", 30), path: newPath() },
+    { ...name(sayPage("notes.backup"), "", 29), path: newPath() },
+    name(sayPage("notes.start"), "", 20),
   ];
   const pointer = note("pointer", 95);
   const body = new Float64Array(6);
@@ -181,7 +183,7 @@ function measureDrop(drop: Note, live: LiveFrame, start: Float64Array, beside: n
   set3(drop.b, 0, beside, start[1]!, live.lowest);
   drop.witness = start[0]!;
   drop.short = quantity.drop(fallen);
-  drop.text = `drop ${drop.short}`;
+  drop.text = sayPage("notes.drop", { short: drop.short });
 }
 
 function measureClearance(clear: Note, live: LiveFrame, gap: Gap): void {
@@ -195,7 +197,7 @@ function measureClearance(clear: Note, live: LiveFrame, gap: Gap): void {
   set3(clear.b, 0, x - 0.9, 0, ground);
   clear.witness = x;
   clear.short = quantity.height(height);
-  clear.text = `${clear.short} above ground`;
+  clear.text = sayPage("notes.aboveGround", { short: clear.short });
 }
 
 function measureSag(sag: Note, recording: Recording, gap: Gap, active: boolean): void {
@@ -205,7 +207,7 @@ function measureSag(sag: Note, recording: Recording, gap: Gap, active: boolean):
   set3(sag.b, 0, x + 2, y, z);
   sag.witness = x;
   sag.short = quantity.drop(recording.standing.sag);
-  sag.text = `sag ${sag.short}`;
+  sag.text = sayPage("notes.sag", { short: sag.short });
 }
 
 function fillArrows(arrows: readonly Note[], live: LiveFrame): void {

@@ -1,8 +1,10 @@
 /** The plots of forces and of energy, drawn for a picture that is kept. */
+
 import type { Recording } from "@secondline/engine";
 import type { Ink, PictureBody } from "@secondline/figures";
 import { type BreaksTold, quantity } from "@secondline/words";
 import { sayDraws } from "@secondline/words/draws";
+import { sayTime } from "@secondline/words/page/time";
 import type { Palette } from "../../design/palette.ts";
 import { axisKilojoules, bandLabels } from "../EnergyPlot.tsx";
 import { type Band, energyStack, indexAt } from "../energyBands.ts";
@@ -106,8 +108,8 @@ function drawForces(ink: Ink, request: PlotRequest, forces: ForceView, palette: 
   ink.font = PLOT_FONT;
   ink.fillStyle = palette.softInk;
   const pale = [
-    forces.rawBehind ? "thin: raw samples" : "",
-    before ? "wide: run before" : "",
+    forces.rawBehind ? sayTime("plotBody.thinRawSamples") : "",
+    before ? sayTime("plotBody.wideRunBefore") : "",
     drawing.bands.length > 0 && forces.band ? sayDraws("band.key", { count: forces.band.draws }) : "",
   ].filter(Boolean);
   ink.fillText(["largest", ...pale].join(" · "), frame.left + frame.width + 18, 16);
@@ -162,7 +164,11 @@ function drawEnergy(ink: Ink, { recording, range, time, told }: PlotRequest, pal
   );
   ink.font = PLOT_FONT;
   ink.fillStyle = palette.softInk;
-  ink.fillText(`at ${time.toFixed(3)} s · hatched: lost`, frame.left + frame.width + 18, 16);
+  ink.fillText(
+    sayTime("plotBody.sHatchedLost", { time: quantity.rounded(time, 3, "nearest") }),
+    frame.left + frame.width + 18,
+    16,
+  );
 }
 
 /** The ledger is smooth: fewer points draw the same curves. */

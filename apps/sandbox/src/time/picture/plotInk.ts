@@ -1,6 +1,7 @@
 /** Axes, grid, events and names of a plot for a picture that is kept: what canvas and elements show on the screen. */
 
 import { type Ink, roundTicks, SANS } from "@secondline/figures";
+import { quantity } from "@secondline/words";
 import type { Palette } from "../../design/palette.ts";
 import type { EndLabel } from "../EndLabels.tsx";
 import type { Mark } from "../eventMarks.ts";
@@ -82,7 +83,7 @@ export function drawCursor({ ink, frame, palette, range }: PlotSheet, time: numb
   ink.fillStyle = palette.paper;
   ink.font = `500 12px ${SANS}`;
   ink.textAlign = "center";
-  ink.fillText(`${time.toFixed(3)} s`, x, frame.top + frame.height + 16);
+  ink.fillText(quantity.seconds(time, 3), x, frame.top + frame.height + 16);
   ink.textAlign = "left";
 }
 

@@ -1,0 +1,28 @@
+import { useEffect, useRef } from "react";
+import { useReducedMotion } from "../design/useMedia.ts";
+import { useRecordings, useSandbox } from "../state/useSandbox.ts";
+import type { PlaybackClock } from "./playbackClock.ts";
+
+/**
+ * Hands every new run to the clock. Another what-if plays from its start; a changed rig keeps the moment, so that the
+ * eye can compare. Under reduced motion nothing moves by itself.
+ */
+export function useRunClock(clock: PlaybackClock, firstTime: number | undefined): void {
+  const { current } = useRecordings();
+  const whatIf = useSandbox((state) => state.run.shown?.whatIf);
+  const still = useReducedMotion();
+  const seen = useRef<{ whatIf: unknown; first: boolean }>({ whatIf: undefined, first: true });
+  useEffect(() => {
+    if (!current) return;
+    clock.setRun({ duration: current.duration, frameStep: 1 / current.frames.rate });
+    const { first, whatIf: before } = seen.current;
+    seen.current = { whatIf, first: false };
+    if (first && firstTime !== undefined) {
+      clock.seek(firstTime);
+      return;
+    }
+    if (before === whatIf) return;
+    clock.seek(still ? current.walker.lowestTime : 0);
+    if (!still) clock.play();
+  }, [clock, current, whatIf, still, firstTime]);
+}

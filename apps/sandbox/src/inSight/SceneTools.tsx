@@ -1,0 +1,67 @@
+import { sayPage } from "@secondline/words/page/page";
+import { ActionMenu } from "../design/ActionMenu.tsx";
+import { Button } from "../design/Button.tsx";
+import { Choice } from "../design/Choice.tsx";
+import type { PictureKind } from "../files/savePicture.ts";
+import { useActions, useSandbox } from "../state/useSandbox.ts";
+import styles from "./SceneTools.module.css";
+
+const VIEWS = [
+  { value: "event", label: sayPage("sceneTools.closeFall") },
+  { value: "overview", label: sayPage("sceneTools.wholeLine") },
+  { value: "anchor", label: sayPage("sceneTools.anchor") },
+  { value: "elevation", label: sayPage("sceneTools.drawingSide") },
+] as const;
+
+/** Where to look from, what to draw besides, and the way to keep it. */
+export function SceneTools({ savePicture }: { savePicture: (kind: PictureKind) => void }) {
+  const { camera, showForces, compare } = useSandbox((state) => state.session);
+  const hasPrevious = useSandbox((state) => state.run.previous !== undefined);
+  const { look } = useActions();
+  return (
+    <div className={styles.tools} data-over-scene>
+      <Choice
+        compact
+        label={sayPage("sceneTools.view")}
+        value={camera}
+        options={VIEWS}
+        onChange={(next) => look({ camera: next })}
+      />
+      <Button
+        label={sayPage("sceneTools.forces")}
+        pressed={showForces}
+        onClick={() => look({ showForces: !showForces })}
+      />
+      <ActionMenu
+        label={sayPage("sceneTools.savePicture")}
+        icon="save"
+        iconOnly
+        entries={[
+          {
+            label: sayPage("sceneTools.pictureSeen"),
+            detail: sayPage("sceneTools.pngLargeScreen"),
+            onSelect: () => savePicture("png"),
+          },
+          {
+            label: sayPage("sceneTools.twiceLarge"),
+            detail: sayPage("sceneTools.pngPrint"),
+            onSelect: () => savePicture("png2"),
+          },
+          {
+            label: sayPage("sceneTools.drawingSide"),
+            detail: sayPage("sceneTools.svgLinesLetters"),
+            onSelect: () => savePicture("svg"),
+          },
+        ]}
+      />
+      {hasPrevious && (
+        <Button
+          label={sayPage("sceneTools.compare")}
+          title={sayPage("sceneTools.runBefore")}
+          pressed={compare}
+          onClick={() => look({ compare: !compare })}
+        />
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,66 @@
+import type { Recording } from "@secondline/engine";
+import { sayPage } from "@secondline/words/page/page";
+import { outcomeOf, type SandboxState } from "@secondline/workbench";
+import { lazy, useMemo } from "react";
+import type { PlaybackClock } from "../clock/playbackClock.ts";
+import { Later } from "../design/Later.tsx";
+import type { Theme } from "../design/palette.ts";
+import { useSoon } from "../design/useSoon.ts";
+import { useSavePictures } from "../files/useSavePictures.ts";
+import { useActions, useRecordings, useSandbox } from "../state/useSandbox.ts";
+import type { TimeRange } from "../time/index.ts";
+import { words } from "../words.ts";
+import styles from "./TimePlace.module.css";
+import { useFallIsComing } from "./useFallIsComing.ts";
+
+// Plots are a good part of all code, and there is nothing to plot before the first fall.
+const TimeStrip = lazy(async () => ({ default: (await import("../time/TimeStrip.tsx")).TimeStrip }));
+
+interface Props {
+  clock: PlaybackClock;
+  theme: Theme;
+  compact: boolean;
+}
+
+/** The time strip of the run in hand. */
+export function TimePlace({ clock, theme, compact }: Props) {
+  const { current, previous } = useRecordings();
+  const compare = useSandbox((state) => state.session.compare);
+  const shown = useSandbox((state) => state.run.shown);
+  const band = useSandbox(bandOf);
+  const told = useMemo(() => shown && { rig: shown.assessed.rig, gaveWay: shown.outcome.gaveWay }, [shown]);
+  const save = useSavePictures(theme);
+  const name = shown ? `${shown.assessed.rig.name} ${words.eventTitle(shown.assessed.rig, shown.whatIf)}` : "";
+  const { tell } = useActions();
+  async function saveRange(recording: Recording, range: TimeRange): Promise<void> {
+    const saving = await import("../files/saveTraces.ts").catch(() => undefined);
+    if (saving) void saving.saveTraces(recording, range, name);
+    else tell({ tone: "fault", text: sayPage("timePlace.writerMissing") });
+  }
+  const ready = useSoon(current !== undefined, 2);
+  const coming = useFallIsComing();
+  const comes = <p className={styles.none}>{sayPage("timePlace.forcesOverTime")}</p>;
+  if (!current || !ready)
+    return current || coming ? comes : <p className={styles.none}>{sayPage("timePlace.thereNoForces")}</p>;
+  return (
+    <Later what={sayPage("timePlace.whatDrawsForces")} fallback={comes}>
+      <TimeStrip
+        recording={current}
+        previous={compare ? previous : undefined}
+        clock={clock}
+        band={band}
+        told={told}
+        compact={compact}
+        onSavePlot={(plot, kind) => void save.plot(plot, kind)}
+        onSaveRange={(range) => void saveRange(current, range)}
+      />
+    </Later>
+  );
+}
+
+/** Of the what-if in sight, from the verdict of the same state. */
+function bandOf(state: SandboxState) {
+  const { shown } = state.run;
+  if (shown?.key !== state.assessment.key) return undefined;
+  return outcomeOf(state)?.whatIfs.find(({ key }) => key === shown.outcome.key)?.band;
+}

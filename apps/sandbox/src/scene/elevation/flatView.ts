@@ -1,0 +1,99 @@
+/** The elevation's window on the plane of the line: x to the right, z up. */
+import type { Recording } from "@secondline/engine";
+import type { Gap } from "../shape/gap.ts";
+import { eventPoints, fallsLeft, LEGEND_FOOT } from "../shape/viewPoints.ts";
+
+export interface FlatView {
+  /** Centre of the picture [m]. */
+  x: number;
+  z: number;
+  /** [px/m] */
+  scale: number;
+}
+
+/** What lies over the picture along its upper and its lower edge [px]. */
+export interface Covered {
+  readonly top: number;
+  readonly bottom: number;
+}
+const NOTHING: Covered = { top: 0, bottom: 0 };
+/** A large picture keeps so much free above and below [px]. */
+const EDGE = 60;
+/** A small picture keeps so much free above and below what it shows, apart from what lies over it [px]. */
+const NARROW_EDGE = 24;
+
+/** What a picture holds: the event, the whole rig with what there is room for of the ground beneath, or all of that. */
+export type FlatScope = "event" | "rig" | "ground";
+
+/** Window that holds so much inside the picture. */
+export function fitFlat(
+  view: FlatView,
+  recording: Recording,
+  gap: Gap,
+  scope: FlatScope,
+  width: number,
+  height: number,
+  covered: Covered = NOTHING,
+): void {
+  const wholeRig = scope !== "event";
+  const bounds = wholeRig ? rigBounds(recording, gap) : eventBounds(recording);
+  const narrow = width < 560;
+  const foot = !narrow && !wholeRig && fallsLeft(eventPoints(recording)) ? Math.min(LEGEND_FOOT, 0.4 * height) : EDGE;
+  const side = narrow ? 14 : 48;
+  const right = wholeRig ? side : narrow ? 96 : 150;
+  const free = Math.max(width - side - right, 50);
+  const upright = Math.max(height - (narrow ? covered.top + covered.bottom + 2 * NARROW_EDGE : EDGE + foot), 50);
+  const wide = free / (bounds.right - bounds.left);
+  // A deep gap may run out of the picture below; the line and the fall may not.
+  const least = scope === "ground" ? bounds.bottom : bounds.least;
+  view.scale = Math.min(wide, upright / (bounds.top - least));
+  view.x = 0.5 * (bounds.left + bounds.right) + (right - side) / (2 * view.scale);
+  const low = Math.max(bounds.bottom, bounds.top - upright / view.scale);
+  view.z =
+    0.5 * (bounds.top + low) + (narrow ? 0.5 * (covered.top - covered.bottom) : 0.5 * (EDGE - foot) - 14) / view.scale;
+}
+
+/** Zooms about a point of the picture [px], which keeps its place. */
+export function zoomFlat(view: FlatView, factor: number, px: number, py: number, width: number, height: number): void {
+  const next = Math.min(Math.max(view.scale * factor, 1), 600);
+  view.x += (px - width / 2) * (1 / view.scale - 1 / next);
+  view.z -= (py - height / 2) * (1 / view.scale - 1 / next);
+  view.scale = next;
+}
+
+export function panFlat(view: FlatView, dx: number, dy: number): void {
+  view.x -= dx / view.scale;
+  view.z += dy / view.scale;
+}
+
+interface Bounds {
+  readonly left: number;
+  readonly right: number;
+  /** Lowest point wanted, and the lowest that must be seen [m]. */
+  readonly bottom: number;
+  readonly least: number;
+  readonly top: number;
+}
+
+function eventBounds(recording: Recording): Bounds {
+  const points = eventPoints(recording);
+  let [left, right, bottom, top] = [Infinity, -Infinity, Infinity, -Infinity];
+  for (let i = 0; i < points.length; i += 3) {
+    left = Math.min(left, points[i]!);
+    right = Math.max(right, points[i]!);
+    bottom = Math.min(bottom, points[i + 2]!);
+    top = Math.max(top, points[i + 2]!);
+  }
+  return { left, right, bottom, least: bottom, top };
+}
+
+function rigBounds(recording: Recording, gap: Gap): Bounds {
+  const event = eventBounds(recording);
+  return {
+    left: -4,
+    right: gap.span + 4,
+    bottom: Math.min(event.bottom, gap.floor - 1),
+    least: event.bottom - 3,
+    top: Math.max(event.top, gap.rise, 0) + 1,
+  };
+}

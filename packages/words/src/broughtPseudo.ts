@@ -1,0 +1,1 @@
+export { pseudo as broughtIn } from "./inPseudo.ts";

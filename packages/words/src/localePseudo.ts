@@ -1,0 +1,4 @@
+/** The pseudo-language writes numbers and dates unlike English, so that one that is made without the language stands out. */
+export const CODE = "en-XA";
+export const DATES = "de";
+export const DECIMAL: string = ",";

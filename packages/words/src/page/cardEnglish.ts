@@ -1,0 +1,18 @@
+/** What is said by the view of the site card. Not part of the first load. */
+export const CARD_ENGLISH = {
+  "cardView.siteCard": "Site card",
+  "cardView.noCardYet": "No card yet",
+  "cardView.cardRestsWhole": "A card rests on the whole search.",
+  "cardView.lookingUntilWhen": "Looking until when, and for how many falls…",
+  "cardView.noCard": "No card",
+  "cardView.untilWhenNot": "Until when was not computed: {message}",
+  "cardView.lookWearRecord": "Look at the wear record",
+  "cardView.backRig": "Back to the rig",
+  "cardView.partSecondlineMakes": "The part of Secondline that makes cards did not arrive. Try again.",
+  "cardView.saveCard": "Save the card",
+  "cardView.print": "Print it",
+  "cardView.wearRecord": "To the wear record",
+
+  "saveCard.siteCard": "{rigName} site card",
+  "saveCard.siteCardPrint": "Site card to print",
+} as const;

@@ -1,0 +1,5 @@
+/** Says files, links and pictures: opened, saved, printed. */
+import { saying } from "../saying.ts";
+import { FILES_ENGLISH } from "./filesEnglish.ts";
+
+export const sayFiles = saying(FILES_ENGLISH);

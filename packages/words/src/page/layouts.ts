@@ -1,0 +1,5 @@
+/** Says layouts side by side. */
+import { saying } from "../saying.ts";
+import { LAYOUTS_ENGLISH } from "./layoutsEnglish.ts";
+
+export const sayLayouts = saying(LAYOUTS_ENGLISH);

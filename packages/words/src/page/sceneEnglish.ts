@@ -1,0 +1,7 @@
+/** What is said by the picture of the scene as it is saved. Not part of the first load. */
+export const SCENE_ENGLISH = {
+  "legendInk.mainLine": "main line",
+  "legendInk.runBefore": "run before",
+  "legendInk.tensionKn": "tension {words} kN",
+  "legendInk.hold95": "95 % hold {strength}",
+} as const;

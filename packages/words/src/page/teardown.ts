@@ -1,0 +1,5 @@
+/** Says the teardown on the page. */
+import { saying } from "../saying.ts";
+import { TEARDOWN_ENGLISH } from "./teardownEnglish.ts";
+
+export const sayTeardown = saying(TEARDOWN_ENGLISH);

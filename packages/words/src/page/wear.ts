@@ -1,0 +1,5 @@
+/** Says the wear view. */
+import { saying } from "../saying.ts";
+import { WEAR_ENGLISH } from "./wearEnglish.ts";
+
+export const sayWear = saying(WEAR_ENGLISH);

@@ -1,0 +1,22 @@
+/** Answers that are not finished, kept on this device: a reload loses none of them. */
+
+import { type Shelf, setAside } from "../keeping/shelf.ts";
+import type { Answers } from "./answers.ts";
+import { readAnswers } from "./readAnswers.ts";
+
+const KEY = "secondline.newRig";
+
+/** What was kept; what cannot be read is set aside and gives no answers. */
+export function keptAnswers(shelf: Shelf): Answers {
+  const text = shelf.getItem(KEY);
+  if (text === null || text === "") return {};
+  const read = readAnswers(text);
+  if (read.ok) return read.answers;
+  setAside(shelf, KEY, text);
+  return {};
+}
+
+/** Throws what the storage throws when it is full or forbidden. */
+export function keepAnswers(shelf: Shelf, answers: Answers): void {
+  shelf.setItem(KEY, Object.keys(answers).length === 0 ? "" : JSON.stringify(answers));
+}

@@ -1,0 +1,29 @@
+/** A wear view that begins with the record and the log of demo-data. */
+import { readFileSync } from "node:fs";
+import { readBreakLog } from "@secondline/strength";
+import {
+  createWearStore,
+  type Sandbox,
+  tellKnownOf,
+  type WearStore,
+  type WearWork,
+  type WrittenRecord,
+} from "../src/index.ts";
+
+const demo = (name: string) => readFileSync(new URL(`../../../demo-data/${name}`, import.meta.url), "utf8");
+
+export const exampleRecord = JSON.parse(demo("old-rig-wear.json")) as WrittenRecord;
+
+function example(): WearWork {
+  const read = readBreakLog(demo("break-log.csv"));
+  if (!read.ok) throw new Error(read.faults[0]?.message);
+  return { record: exampleRecord, log: { name: "Example", invented: true, tests: read.tests }, stocks: {} };
+}
+
+const steps = { testAdded: "test added", testChanged: "test changed", testRemoved: "test removed" };
+
+export function withWear(sandbox: Sandbox): WearStore {
+  const wear = createWearStore(sandbox, { example: example(), steps, now: () => 1 });
+  tellKnownOf(wear, sandbox);
+  return wear;
+}

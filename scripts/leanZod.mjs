@@ -1,0 +1,34 @@
+/**
+ * The page checks documents and writes no schema of them, yet zod hangs the writing of schemas on every one it makes: 16 kB that a
+ * visitor would load for nothing. Left out of a bundle, it throws where somebody asks for it after all.
+ */
+const FILE = /zod\/v4\/classic\/schemas\.js$/;
+
+/** What is left out, and how often zod 4.6 says it at least. */
+const CUTS = [
+  { what: /^\s*inst\._zod\.processJSONSchema = .*;$/gm, least: 30, put: "" },
+  { what: /createStandardJSONSchemaMethod\(this, "(?:input|output)"\)/g, least: 2, put: "undefined" },
+  {
+    what: /return createToJSONSchemaMethod\(this, \{\}\)\(params\);/g,
+    least: 1,
+    put: 'throw new Error("This bundle writes no JSON Schema.");',
+  },
+];
+
+/** A plugin of the bundler. Throws where zod is no longer written as it was. */
+export function leanZod() {
+  return {
+    name: "lean-zod",
+    apply: "build",
+    transform: {
+      filter: { id: FILE },
+      handler: (code) => ({ code: CUTS.reduce(cut, code), map: null }),
+    },
+  };
+}
+
+function cut(code, { what, least, put }) {
+  const found = code.match(what)?.length ?? 0;
+  if (found < least) throw new Error(`zod has changed: found ${found} of ${what}, expected ${least} or more`);
+  return code.replace(what, put);
+}

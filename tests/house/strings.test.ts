@@ -1,0 +1,128 @@
+/** Whatever page, figures and report say comes from the words: no string that somebody reads stands in their code, and no number is written there. */
+import { readdirSync, readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import { readableIn } from "../support/readable.ts";
+
+const root = new URL("../../", import.meta.url);
+const FOLDERS = ["apps/sandbox/src", "packages/figures/src", "packages/report/src"];
+
+/** What is no word in any language. */
+const NO_WORDS: readonly RegExp[] = [
+  // A number with its unit as a file has it, and units by themselves.
+  /^[-−]?(?:[\d.,]+|(?:\{\})+)? ?(?:m|cm|mm|kN|N|s|kg|g\/m|deg|months?|years?|kJ|kB|MB|%|\/|×|·|\s)*$/,
+  // Keys of sentences, and of values that they want.
+  /^[a-z]\w*(?:\.\w+)+$|^\{\}(?:End|Main)$|^\{pages?\}$/,
+  // Paths and colours of drawings, styles, markup, queries of the page, shaders.
+  /^[MmLlHhVvCcSsQqTtAaZz\d\s.,{}-]+$/,
+  /^\s*<|xmlns|="|^\w+-opacity|sans-serif|\bserif\b|^(?:rgb|translate|translateX|color-mix|linear-gradient|url)\(|^position:absolute|^uniform |\bvoid main\b|^\s*@page|@font-face|^ ?\.labels \{|vec3 /,
+  /^\d{3} (?:\d+|\{\})px|^\{\}px |^\(min-|^\(prefers-|^\[data-|\[role=|^defs, |^h3, h4$/,
+  // Keys of a keyboard, kinds of errors, names of typefaces and this program's own.
+  /^(?:Escape|Home|End|Home End|Page|PageUp|PageDown|Delete|Backspace|Enter|Space|Arrow\w*|Shift \+ ← →|Alt \+ ← →)$/,
+  /^(?:QuotaExceededError|AbortError|IBM Plex Sans|Source Serif 4|Secondline|A|B)$/,
+];
+
+/** Strings of one place that nobody reads on the page, or that a file keeps as they are. */
+const KEPT: readonly (readonly [file: RegExp, text: RegExp, why: string])[] = [
+  [/./, /^assumed: entered without a source$/, "a basis in the rig's file"],
+  [/StockForm/, /^(?:common practice|from memory)$/, "a basis in the rig's file"],
+  [/./, /^every 15 m$/, "an example of what the rig's format reads"],
+  [/report\/src/, /^(?:cautions all|wide small)$/, "classes"],
+  [/lessons\/rigs/, /./, "a rig's file"],
+  [/OwnerChoice/, /^how the marked end can be told$/, "a text that the user writes over"],
+  [/wear|teardown/, /^broke (?:between|below|elsewhere)$/, "a value of the break log's format"],
+  [/wearFiles/, /^# Invented/, "a remark in a file"],
+  [/time\/csv/, /./, "heads of a table in a file"],
+  [/figures\/src\/breakLog/, /fit$|^bound with|^18 of 20|^built in/, "names in a table in a file"],
+  [/./, /^Example crag/, "the name of the demo record"],
+  [/EvidenceSheet/, /^secondline measured|^docs\/EVIDENCE/, "a command, and a file's name"],
+  [
+    /./,
+    /^There is no|^There are no|^index\.html has|^playback clock|^this run has no|has(?:ve)? faults/,
+    "a programmer's error",
+  ],
+  [/entryKinds/, /^Unknown entry/, "a programmer's error"],
+  [/sheet\.ts/, /^this picture is made of pixels/, "a programmer's error"],
+  [/svgPath/, /^a drawing cannot use/, "a programmer's error"],
+  [
+    /./,
+    /^(?:type|slide|drag|move|add|side|card|weblock|entry|date) \{\}/,
+    "the name of a group of steps or of an element",
+  ],
+  [/SideDrawing|GroundShort/, /^ground (?:by hand|of one number)$/, "the name of a group of steps"],
+  [/MatchColumns/, /^ (?:none|same)$/, "values that no column is called"],
+  [/useTestDraft/, /^ than the lower one|^its own/, "parts of a message of the rig's check"],
+  [/quietThree/, /^Clock: This module/, "a warning that is kept quiet"],
+  [/OwnerChoice/, /^anchor \$1$/, "a pattern"],
+  [/scene\/notes\/notesPainter/, /px;/, "a style"],
+];
+
+const isKept = (file: string, text: string): boolean =>
+  NO_WORDS.some((one) => one.test(text)) || KEPT.some(([where, what]) => where.test(file) && what.test(text));
+
+const filesIn = (folder: string): readonly string[] =>
+  readdirSync(new URL(folder, root), { recursive: true, encoding: "utf8" })
+    .filter((name) => /\.tsx?$/.test(name) && !name.endsWith(".d.ts"))
+    .map((name) => `${folder}/${name.replaceAll("\\", "/")}`)
+    .sort();
+
+const strayIn = (file: string, source: string): readonly string[] =>
+  readableIn(source, file.endsWith("x"))
+    .filter(({ text }) => !isKept(file, text))
+    .map(({ line, text }) => `${file}:${line} ${text}`);
+
+/** Where digits are made that nobody reads as they are: of drawings, of files, of addresses, of what is typed, and of the language itself. */
+const OWN_DIGITS: readonly RegExp[] = [
+  /\/lessons\/rigs\.ts$/,
+  /\/files\/link\.ts$/,
+  /\/time\/(?:csv|validLanguage|RangeFields)\.tsx?$/,
+  /\/question\/PlaceFields\.tsx$/,
+  /\/wear\/(?:entryEdits|StrengthPlot|months)\.tsx?$/,
+  /\/rigSheet\/(?:BackupFields|RigSketch)\.tsx$/,
+  /figures\/src\/ink\/svgPath\.ts$/,
+  /report\/src\/(?:elevation|teardownSheet|forcePlot)\.ts$/,
+];
+
+/** A number made into a text without the language. One that is rounded and handed on as a number is none. */
+const UNSPOKEN = /(?<!Number\([\w.()[\]! */+-]*)\.(?:toFixed|toPrecision)\(|toLocale(?:Date|Time)?String|\bIntl\./;
+
+describe("a number that somebody reads", () => {
+  it.each(FOLDERS)("is written by the language in %s", (folder) => {
+    const unspoken = filesIn(folder)
+      .filter((file) => !OWN_DIGITS.some((one) => one.test(file)))
+      .flatMap((file) =>
+        readFileSync(new URL(file, root), "utf8")
+          .split("\n")
+          .flatMap((line, i) => (UNSPOKEN.test(line) ? [`${file}:${i + 1} ${line.trim()}`] : [])),
+      );
+    expect(unspoken).toEqual([]);
+  });
+});
+
+describe("a string that somebody reads", () => {
+  it.each(FOLDERS)("stands nowhere in %s", (folder) => {
+    const stray = filesIn(folder).flatMap((file) => strayIn(file, readFileSync(new URL(file, root), "utf8")));
+    expect(stray).toEqual([]);
+  });
+
+  it("is found wherever somebody writes it", () => {
+    const source = `
+      import { a } from "Not a word";
+      const KINDS = [{ value: "two", label: "second" }];
+      export const View = ({ n }: { n: number }) => (
+        <p title="Above" className="one two" aria-label={\`Part \${n}\`}>
+          <Button name="Play" icon="play" /> Read me {n === 1 ? "Once more" : "twice"} {a("not a sentence yet")} {say("one.two", { three: n ? "four" : "" })}
+        </p>
+      );`;
+    expect(strayIn("View.tsx", source).map((one) => one.replace(/^\S+ /, ""))).toEqual([
+      "second",
+      "Above",
+      "Part {}",
+      "Play",
+      "Read me",
+      "Once more",
+      "twice",
+      "not a sentence yet",
+      "four",
+    ]);
+  });
+});
