@@ -1,5 +1,4 @@
 import { sayPage } from "@secondline/words/page/page";
-/** The scene of the run in hand; before there is one, a drawing of the rig. */
 import { outcomeOf } from "@secondline/workbench";
 import { Component, type ReactNode, useEffect, useMemo, useRef, useState } from "react";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
@@ -16,6 +15,7 @@ import styles from "./ScenePlace.module.css";
 import { SceneTools } from "./SceneTools.tsx";
 import { useFallIsComing } from "./useFallIsComing.ts";
 
+/** The scene of the run in hand; before there is one, a drawing of the rig. */
 export function ScenePlace({ clock, theme }: { clock: PlaybackClock; theme: Theme }) {
   const { current, previous } = useRecordings();
   const shown = useSandbox((state) => state.run.shown);

@@ -1,5 +1,4 @@
 import { sayLayouts } from "@secondline/words/page/layouts";
-/** What came of the what-if, or how far its computation is. */
 import { foundOf, outcomeOf } from "@secondline/workbench";
 import { Button } from "../design/Button.tsx";
 import { Meter } from "../design/Meter.tsx";
@@ -10,6 +9,7 @@ import { VerdictSentence } from "../verdict/VerdictHead.tsx";
 import { words } from "../words.ts";
 import styles from "./LayoutColumn.module.css";
 
+/** What came of the what-if, or how far its computation is. */
 export function LayoutFall() {
   const { fall, shown } = useSandbox((state) => state.run);
   const isNow = useSandbox((state) => state.run.shown?.key === state.assessment.key);

@@ -1,10 +1,10 @@
 import { sayPage } from "@secondline/words/page/page";
-/** Short messages over the foot of the page; they stay until they are closed, because a fault must not vanish unread. */
 import type { Notice } from "@secondline/workbench";
 import { Button } from "../design/Button.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import styles from "./Notices.module.css";
 
+/** Short messages over the foot of the page; they stay until they are closed, because a fault must not vanish unread. */
 export function Notices() {
   const notices = useSandbox((state) => state.session.notices);
   return (

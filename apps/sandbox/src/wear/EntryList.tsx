@@ -1,5 +1,4 @@
 import { sayRecord } from "@secondline/words/page/record";
-/** All entries in order of date; the chosen one opens as a form in its place. */
 import { addEntry, entriesOf, nameFor, ownerPath } from "@secondline/workbench";
 import { Button } from "../design/Button.tsx";
 import { useSandbox } from "../state/useSandbox.ts";
@@ -10,6 +9,7 @@ import { entryWords, freshFields, PART_KINDS, WEBBING_KINDS } from "./entryKinds
 import { messagesUnder } from "./issues.ts";
 import styles from "./wear.module.css";
 
+/** All entries in order of date; the chosen one opens as a form in its place. */
 export function EntryList() {
   const written = useWear((state) => state.work.record);
   const owner = useWear((state) => state.owner);

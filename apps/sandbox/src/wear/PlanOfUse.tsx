@@ -1,5 +1,4 @@
 import { sayRecord } from "@secondline/words/page/record";
-/** How often the rig in hand is to be inspected, and how many falls come between: what makes an assessment lapse. */
 import { countOf, NO_PLAN, planOf, withPlan } from "@secondline/workbench";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { TextField } from "../design/TextField.tsx";
@@ -8,6 +7,7 @@ import { useFits, useWear, useWearActions } from "../wearInHand/useWear.ts";
 import { messagesUnder } from "./issues.ts";
 import styles from "./wear.module.css";
 
+/** How often the rig in hand is to be inspected, and how many falls come between: what makes an assessment lapse. */
 export function PlanOfUse() {
   const fits = useFits();
   const rig = useSandbox((state) => state.document.rig);

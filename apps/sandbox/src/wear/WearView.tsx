@@ -1,5 +1,4 @@
 import { sayWear } from "@secondline/words/page/wear";
-/** `short`: where a phone has no room for more. */
 import type { WearPage } from "@secondline/workbench";
 import { lazy, useEffect } from "react";
 import { ActionMenu } from "../design/ActionMenu.tsx";
@@ -18,6 +17,7 @@ import { RecordPage } from "./RecordPage.tsx";
 import { useWearDrop, useWearFiles, useWearKeys } from "./useWearFiles.ts";
 import styles from "./wear.module.css";
 
+/** `short`: where a phone has no room for more. */
 const PAGES: readonly { readonly page: WearPage; readonly label: string; readonly short: string }[] = [
   { page: "record", label: sayWear("wearView.wearRecord"), short: sayWear("wearView.record") },
   { page: "log", label: sayWear("wearView.breakLog"), short: sayWear("wearView.log") },

@@ -1,10 +1,10 @@
 import { sayRecord } from "@secondline/words/page/record";
 import { entriesOf, type Grip as GripEnd, movePlace, placeOf, replaceEntry } from "@secondline/workbench";
-/** Moves the chosen entry along the webbing; a drag is one step of undo. What goes out of sight is followed. */
 import { useRef } from "react";
 import { useWear, useWearActions } from "../wearInHand/useWear.ts";
 import { type Along, following } from "./useAlong.ts";
 
+/** Moves the chosen entry along the webbing; a drag is one step of undo. What goes out of sight is followed. */
 export function useMovedEntry({ sight, length, whole, set }: Along) {
   const written = useWear((wear) => wear.work.record);
   const owner = useWear((wear) => wear.owner);

@@ -95,11 +95,15 @@ export const LAYOUTS_ENGLISH = {
   "differences.heightLeftUnder": "Height left under the feet",
   "differences.instead": "{label}: {now} instead of {before}.",
 
+  "keptLayouts.listLayouts": "a list of layouts",
+
   "layoutTraceData.leashYourHarness": "The leash, on your harness",
   "layoutTraceData.mainLineA": "The main line at A",
   "layoutTraceData.mainLineB": "The main line at B",
   "layoutTraceData.backupA": "The backup at A",
   "layoutTraceData.backupB": "The backup at B",
+
+  "layouts.hand": "in hand",
 
   "useLayouts.someLayoutsKept":
     "Some layouts kept on this device cannot be read by this version. They were set aside, not thrown away.",

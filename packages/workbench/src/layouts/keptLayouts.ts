@@ -1,12 +1,14 @@
 /** Layouts kept on this device between visits. What cannot be read is set aside and told, never repaired. */
+
 import { isGroup, readJson } from "@secondline/rig";
+import { sayLayouts } from "@secondline/words/page/layouts";
 import type { ReadRig } from "../inHand/state.ts";
 import { type Shelf, setAside } from "../keeping/shelf.ts";
 import type { WrittenLayout } from "./layouts.ts";
 
 const KEY = "secondline.layouts";
 /** The browser's storage for a page takes some five million characters. */
-const FORMAT = { noun: "a list of layouts", longest: 10_000_000 };
+const FORMAT = { noun: sayLayouts("keptLayouts.listLayouts"), longest: 10_000_000 };
 
 export function keepLayouts(shelf: Shelf, layouts: readonly WrittenLayout[]): void {
   shelf.setItem(KEY, JSON.stringify(layouts));

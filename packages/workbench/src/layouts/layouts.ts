@@ -2,6 +2,7 @@
  * The layouts side by side. Each is a whole sandbox of its own: a document with undo that keeps its last good state, and
  * runs with progress. The first is the rig in hand itself, so that nothing has to be copied back and forth.
  */
+import { sayLayouts } from "@secondline/words/page/layouts";
 import { createStore, type StoreApi } from "zustand/vanilla";
 import type { WrittenRig } from "../documents/documents.ts";
 import { createSandbox, type Sandbox } from "../inHand/sandbox.ts";
@@ -18,7 +19,7 @@ export interface LayoutsState {
 
 export const MOST_LAYOUTS = 4;
 export const LETTERS = ["A", "B", "C", "D"] as const;
-const IN_HAND = "in hand";
+const IN_HAND = sayLayouts("layouts.hand");
 
 /** A layout as it is kept on the device. */
 export interface WrittenLayout {
