@@ -7,19 +7,33 @@ import { message } from "./terminal.ts";
 
 /** Less than this nobody needs to be told of [s]. */
 const WORTH_SAYING = 30;
+
+export interface ForetoldSearch extends Foretold {
+  /** A search has about these runs to spend, and may need fewer. */
+  readonly mayBeFewer: boolean;
+}
+
 /** Of a search as it is asked for. */
-export function foretoldSearch(assessed: Assessed, options: SearchOptions, computing: Computing): Foretold {
+export function foretoldSearch(assessed: Assessed, options: SearchOptions, computing: Computing): ForetoldSearch {
   const { rig, tests } = assessed;
   const { whatIfs, size = "full", runs = RUNS, accuracy } = options;
   const strengths = rigStrengths(rig, tests);
   const events = whatIfs ?? whatIfSet({ rig, weakPlaces: strengths.weakPlaces, size });
-  const made = whatIfs || size === "quick" ? events.length : Math.max(runs, events.length);
+  const mayBeFewer = !whatIfs && size !== "quick";
+  const made = mayBeFewer ? Math.max(runs, events.length) : events.length;
   const jobs = jobsOf(computing);
-  return foretold({ assessed, events, runs: (options.estimate ? 2 : 1) * made, accuracy, jobs, strengths });
+  return {
+    mayBeFewer,
+    ...foretold({ assessed, events, runs: (options.estimate ? 2 : 1) * made, accuracy, jobs, strengths }),
+  };
 }
 
 /** Says it on stderr, where it is long. */
-export function tell({ runs, seconds }: Foretold, computing: Computing): void {
+export function tell(
+  { runs, seconds, mayBeFewer = false }: Foretold & Partial<ForetoldSearch>,
+  computing: Computing,
+): void {
   if (seconds < WORTH_SAYING) return;
-  message(saySweep("study.foretold", { time: timeText(seconds), runs, jobs: jobsOf(computing) }));
+  const sentence = mayBeFewer ? "search.foretold" : "study.foretold";
+  message(saySweep(sentence, { time: timeText(seconds), runs, jobs: jobsOf(computing) }));
 }

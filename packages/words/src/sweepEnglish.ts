@@ -101,6 +101,7 @@ export const SWEEP_ENGLISH = {
     "A sweep looks at a few what-ifs and says of no value that the rig holds. Check the rig with the value that you choose.",
   "study.cost":
     "{runs} {runs|run|runs} to make: about {one} on one core, {some} on 16, {many} on 1000; {room} on the disk ({basis}).",
+  "search.foretold": "Some {runs} runs, fewer where nothing lies near a limit: about {time} with {jobs} at a time.",
   "study.foretold": "Some {runs} runs: about {time} with {jobs} at a time.",
   "study.basis.measured": "speed measured on this machine",
   "study.basis.usual": "usual speed of a machine",
