@@ -2,8 +2,7 @@
  * The same rig has the same numbers in every JavaScript engine, to the last bit: catches amplify what exp, cos and their like
  * leave to the engine. Node and Chromium always; Firefox and WebKit (Debian's `firefox-esr` and `webkit2gtk-driver` with `xvfb`) where installed.
  */
-import { spawn } from "node:child_process";
-import { existsSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { createServer, type Server } from "node:http";
 import type { AddressInfo } from "node:net";
 import { tmpdir } from "node:os";
@@ -12,11 +11,20 @@ import { build } from "vite";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 // @ts-expect-error a plain script, shared with the launcher
 import { CHROME_ARGS, ensureChrome } from "../../scripts/chrome.mjs";
+import {
+  hasFirefox,
+  hasWebKit,
+  MINI_BROWSER,
+  type Started,
+  start,
+  startFirefox,
+  startWebKit,
+  WITHOUT_FIREFOX,
+  WITHOUT_WEBKIT,
+} from "./debianBrowsers.ts";
 import { quickLook } from "./everyEngine.ts";
 
 const rig = JSON.parse(readFileSync(new URL("../../demo-data/sound-rig.json", import.meta.url), "utf8")) as unknown;
-const FIREFOX = "/usr/bin/firefox-esr";
-const WEBKIT = "/usr/lib/x86_64-linux-gnu/webkit2gtk-4.1/MiniBrowser";
 /** Patience with a browser on a slow machine [ms]. */
 const PATIENCE = 300_000;
 
@@ -62,17 +70,16 @@ afterAll(() => {
   rmSync(folder, { recursive: true, force: true });
 });
 
-/** What a browser says of the rig. */
-async function inBrowser(command: string, args: readonly string[], env: NodeJS.ProcessEnv = {}): Promise<string> {
-  const url = `http://127.0.0.1:${(server.address() as AddressInfo).port}/`;
+/** What a browser says of the rig. `open`: starts it with this address. */
+async function inBrowser(open: (url: string) => Started | Promise<Started>): Promise<string> {
   const body = new Promise<string>((resolve) => {
     answered = resolve;
   });
-  const browser = spawn(command, [...args, url], { env: { ...process.env, ...env }, stdio: "ignore", detached: true });
+  const browser = await open(`http://127.0.0.1:${(server.address() as AddressInfo).port}/`);
   try {
     return await body;
   } finally {
-    if (browser.pid !== undefined) process.kill(-browser.pid, "SIGKILL");
+    browser.stop();
   }
 }
 
@@ -83,25 +90,25 @@ describe("loads and drops, to the last bit,", () => {
     "are the same in Chromium as in Node",
     async () => {
       const args = ["--headless", ...(CHROME_ARGS as string[]), `--user-data-dir=${folder}/chromium`];
-      expect(await inBrowser(ensureChrome() as string, args)).toBe(here);
+      expect(await inBrowser((url) => start(ensureChrome() as string, [...args, url]))).toBe(here);
     },
     PATIENCE,
   );
 
-  it.skipIf(!existsSync(FIREFOX))(
+  it(
     "are the same in Firefox",
-    async () => {
-      const args = ["--headless", "--no-remote", "--profile", mkdtempSync(`${folder}/firefox-`)];
-      expect(await inBrowser(FIREFOX, args)).toBe(here);
+    async ({ skip }) => {
+      skip(!hasFirefox, WITHOUT_FIREFOX);
+      expect(await inBrowser((url) => startFirefox(mkdtempSync(`${folder}/firefox-`), [url]))).toBe(here);
     },
     PATIENCE,
   );
 
-  it.skipIf(!existsSync(WEBKIT) || !existsSync("/usr/bin/xvfb-run"))(
+  it(
     "are the same in WebKit",
-    async () => {
-      const env = { LANG: "en_US.UTF-8", LC_ALL: "en_US.UTF-8", LIBGL_ALWAYS_SOFTWARE: "1" };
-      expect(await inBrowser("/usr/bin/xvfb-run", ["-a", WEBKIT], env)).toBe(here);
+    async ({ skip }) => {
+      skip(!hasWebKit, WITHOUT_WEBKIT);
+      expect(await inBrowser((url) => startWebKit(MINI_BROWSER, [url]))).toBe(here);
     },
     PATIENCE,
   );
