@@ -18,7 +18,7 @@ export const PHONE = { width: 390, height: 844 };
  * Warnings that are not ours to mend: the scene's library still makes a clock that three has deprecated, and the
  * software rasteriser of a headless browser comments on its own speed when a picture is read back.
  */
-const KNOWN = [
+export const KNOWN = [
   /THREE\.Clock: This module has been deprecated/,
   /GPU stall due to ReadPixels/,
   // What `installs: false` says of itself.
