@@ -97,8 +97,10 @@ export const CONNECTED = changed(PLAIN, {
   "backup.connections": [{ at: 0.4, strength: "22 kN", basis: INVENTED, condition: AS_NEW }],
 });
 
-/** Fourteen months outside have taken their share of the backup. */
+/** Fourteen months outside have taken their share of the backup, whose loops are stronger: one bears a fall, and a knot does not. */
 export const AGED_BACKUP = changed(PLAIN, {
+  "backup.endA": sewnLoop("30 kN"),
+  "backup.endB": sewnLoop("30 kN"),
   "backup.slack": "7 %",
   "backup.sections[0].condition": { outside: "14 months", sun: "100 %", age: "2 years", wet: false },
 });
