@@ -7,7 +7,7 @@ export type Fate = "caught" | "lost" | "undecided";
 /** A walker who turned at least this long before the end has turned [s]. */
 const TURNED = 0.05;
 /** With nothing to hold the walker for so long, and faster than this at the end, nothing will [s], [m/s]. */
-export const SLACK_TIME = 1;
+const SLACK_TIME = 1;
 const FREE_SPEED = 8;
 /** Up and down by less than this for so long, a walker hangs still [m], [s]. */
 const STILL = 0.05;

@@ -19,8 +19,9 @@ import type { WrittenRig } from "../documents/documents.ts";
 import { besidesOf } from "../inHand/known.ts";
 import type { Sandbox } from "../inHand/sandbox.ts";
 import type { SandboxState } from "../inHand/state.ts";
-import type { Job, TaskAnswer } from "../job/job.ts";
+import { type Job, STOPPED, type TaskAnswer } from "../job/job.ts";
 import { JobSlot } from "../job/jobSlot.ts";
+import { Newest } from "../keeping/newest.ts";
 import { documentAt } from "./candidate.ts";
 import { sweepNumbers } from "./numbers.ts";
 import { firstAsked, type HowFarAsked, type HowFarQuestion, type HowFarReading, readHowFar } from "./question.ts";
@@ -68,7 +69,7 @@ export interface HowFarState {
   readonly at: readonly number[] | undefined;
 }
 
-/** Sweeps kept for questions that come back; the longest unused make room [-]. */
+/** Sweeps kept for questions that come back; the oldest make room [-]. */
 const KEPT = 8;
 
 export class HowFarDesk {
@@ -76,7 +77,7 @@ export class HowFarDesk {
   readonly #inHand: Sandbox;
   readonly #runner: SweepService;
   readonly #newId: () => string;
-  readonly #kept = new Map<string, FoundSweep>();
+  readonly #kept = new Newest<FoundSweep>(KEPT);
   readonly #slot = new JobSlot<SweptOrNot, Progress>((work) => this.#set({ work, ...resultOf(work) }));
 
   constructor(inHand: Sandbox, runner: SweepService, newId: () => string) {
@@ -158,13 +159,8 @@ export class HowFarDesk {
     if (value.kind !== "swept")
       return { ok: true, value: { kind: "not", nothing: { answer: value, what: options.what } } };
     const found: FoundSweep = { ...of, swept: value.swept, named: this.#named(of, points.knobs) };
-    if (goesOn()) this.#keep(found);
+    if (goesOn()) this.#kept.put(found.key, found);
     return { ok: true, value: { kind: "swept", found } };
-  }
-
-  #keep(found: FoundSweep): void {
-    this.#kept.set(found.key, found);
-    for (const oldest of [...this.#kept.keys()].slice(0, -KEPT)) this.#kept.delete(oldest);
   }
 
   /** Connections are counted before tapes: the rig with most of them has a name for every one. */
@@ -218,7 +214,7 @@ export class HowFarDesk {
   /** Of this state, the oldest first. */
   found({ document, assessment }: State): readonly FoundSweep[] {
     const { key } = assessment;
-    return [...this.#kept.values()].filter((one) => one.document === document.goodDocument && one.of === key);
+    return this.#kept.values().filter((one) => one.document === document.goodDocument && one.of === key);
   }
 
   #recall(): void {
@@ -239,8 +235,6 @@ interface Asking {
   readonly tell: (progress: Progress) => void;
   readonly goesOn: () => boolean;
 }
-
-const STOPPED = { ok: false, reason: "cancelled", message: "" } as const;
 
 /** What a sweep came to stands until the next one has come to something. */
 function resultOf(work: HowFarState["work"]): Partial<HowFarState> {

@@ -5,7 +5,7 @@
  */
 import type { StudyProgress, WhatIfRun } from "@secondline/scenarios";
 import type { StoreApi } from "zustand/vanilla";
-import type { Task, TaskAnswer } from "../job/job.ts";
+import { STOPPED, type Task, type TaskAnswer } from "../job/job.ts";
 import { JobSlot } from "../job/jobSlot.ts";
 import type { KeptFounds } from "./keptFounds.ts";
 import type { RecordingShelf } from "./recordings.ts";
@@ -203,4 +203,3 @@ export class Runs {
 }
 
 const BEGUN: StudyProgress = { done: 0 };
-const STOPPED = { ok: false, reason: "cancelled", message: "" } as const;

@@ -13,6 +13,9 @@ export type TaskAnswer<T> =
   | { readonly ok: true; readonly value: T }
   | { readonly ok: false; readonly reason: "cancelled" | "failed"; readonly message: string };
 
+/** Of a task that finds, between two of its steps, that it was stopped. */
+export const STOPPED: TaskAnswer<never> = { ok: false, reason: "cancelled", message: "" };
+
 export interface Task<T, P = undefined> {
   /** Progress at the beginning. */
   readonly begun: P;

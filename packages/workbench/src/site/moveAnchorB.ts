@@ -1,6 +1,7 @@
 /** Another span or rise: anchor B moves, and the ground below the line is stretched and tilted along with it. */
 import { confirm, editDocument, parseQuantity, quantityText, valueAt } from "@secondline/rig";
 import type { WrittenRig } from "../documents/documents.ts";
+import { centimetre } from "../metres.ts";
 
 /** `text` as typed; while it cannot be read, only the field itself changes. */
 export function moveAnchorB(document: WrittenRig, path: "span" | "rise", text: string): WrittenRig {
@@ -26,8 +27,7 @@ function movePoint(point: unknown, stretch: number, tilt: number): unknown {
   if (!Array.isArray(point)) return point;
   const [x, z] = point.map((value) => parseQuantity(value, "length"));
   if (!x?.ok || !z?.ok) return point;
-  // To the centimetre: a profile is not known better.
-  const centimetre = (metres: number) => Math.round(metres * 100) / 100;
+  // A profile is not known better than to the centimetre.
   return [
     stretch === 1 ? point[0] : quantityText(centimetre(x.value * stretch), "length", String(point[0])),
     tilt === 0 ? point[1] : quantityText(centimetre(z.value + tilt * x.value), "length", String(point[1])),

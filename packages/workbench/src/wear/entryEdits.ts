@@ -1,6 +1,7 @@
 /** Changes to a written record. All pure; what does not change is shared. */
 import { editDocument } from "@secondline/rig";
 import type { WrittenEntry, WrittenRecord } from "../documents/documents.ts";
+import { metreText } from "../metres.ts";
 import { dayOf, isoOf } from "./days.ts";
 import { placeOf } from "./place.ts";
 
@@ -50,9 +51,6 @@ export function setField(entry: WrittenEntry, key: string, value: unknown): Writ
   return (value === undefined ? rest : { ...entry, [key]: value }) as WrittenEntry;
 }
 
-/** Centimetres: as fine as anybody measures along a webbing. */
-const metres = (value: number): string => `${Number(value.toFixed(2))} m`;
-
 export type Grip = "whole" | "from" | "to";
 
 /** An entry with its place moved by so many metres, kept on the webbing of `length` and at least 1 cm long. */
@@ -63,12 +61,12 @@ export function movePlace(entry: WrittenEntry, by: number, length: number, grip:
   const clamp = (value: number, least: number, most: number) => Math.min(Math.max(value, least), most);
   if (entry.at !== undefined) {
     const half = (to - from) / 2;
-    return { ...entry, at: metres(clamp(from + half + by, 0, length)) };
+    return { ...entry, at: metreText(clamp(from + half + by, 0, length)) };
   }
-  if (grip === "from") return { ...entry, from: metres(clamp(from + by, 0, to - 0.01)) };
-  if (grip === "to") return { ...entry, to: metres(clamp(to + by, from + 0.01, length)) };
+  if (grip === "from") return { ...entry, from: metreText(clamp(from + by, 0, to - 0.01)) };
+  if (grip === "to") return { ...entry, to: metreText(clamp(to + by, from + 0.01, length)) };
   const shift = clamp(by, -from, length - to);
-  return { ...entry, from: metres(from + shift), to: metres(to + shift) };
+  return { ...entry, from: metreText(from + shift), to: metreText(to + shift) };
 }
 
 /** An entry so many days later; one with an end of its own keeps its duration. */
