@@ -20,7 +20,9 @@ const S = 16;
 const T = 17;
 const E = 18;
 const P = 19;
-const N = 20;
+const H = 20;
+const Q = 21;
+const N = 22;
 
 // Numbers of a line's head, as byte offsets.
 const BASE = 0 << 3;
@@ -43,14 +45,12 @@ const END_SLOPE = 3 << 3;
 const END = 4 << 3;
 const CUBICS = 5 << 3;
 const STIFFNESS_SUM = 6 << 3;
-const HALF_LENGTH = 7 << 3;
 const DECAY = 8 << 3;
 const STIFFNESS = 16 << 3;
 const RELEASE = 24 << 3;
-const TURN = 40 << 3;
-const ONE = 41 << 3;
-const HALF = 42 << 3;
-const TINY = 43 << 3;
+const ONE = 40 << 3;
+const HALF = 41 << 3;
+const TINY = 42 << 3;
 const TABLE = 44 << 3;
 const CUBIC = 5 << 3;
 
@@ -87,12 +87,13 @@ function put(at: i32, value: v128, single: bool): void {
 // @ts-ignore: decorator
 @inline
 function strains(line: i32, pitch: i32, run: i32, from: i32, count: i32, single: bool): void {
-  const turn = v128.load64_splat(run, TURN);
   const one = v128.load64_splat(run, ONE);
   const half = v128.load64_splat(run, HALF);
   const zero = f64x2.splat(0);
   const toIL = IL * pitch;
   const toE = E * pitch;
+  const toQ = (Q - E) * pitch;
+  const toN = (N - E) * pitch;
   let x = line + (from << 3);
   const stop = x + (count << 3);
   for (; x < stop; x += 16) {
@@ -113,13 +114,13 @@ function strains(line: i32, pitch: i32, run: i32, from: i32, count: i32, single:
     const turning = f64x2.add(f64x2.add(f64x2.mul(ux, ux), f64x2.mul(uy, uy)), f64x2.mul(uz, uz));
     const chord = f64x2.sub(f64x2.mul(length, v128.load(x + toIL)), one);
     const halfway = f64x2.mul(half, f64x2.sub(chord, v128.load(e)));
-    const turned = f64x2.sub(f64x2.mul(turn, turning), f64x2.mul(halfway, halfway));
+    const turned = f64x2.sub(f64x2.mul(v128.load(e + toQ), turning), f64x2.mul(halfway, halfway));
     put(e + pitch, length, single);
-    put(e + 2 * pitch, f64x2.sub(chord, f64x2.pmax(turned, zero)), single);
+    put(e + toN, f64x2.sub(chord, f64x2.pmax(turned, zero)), single);
   }
 }
 
-/** Tensions of a run's elements, and their branches moved on; returns the work that stretching took, over half a length. */
+/** Tensions of a run's elements, and their branches moved on; returns the work that stretching took. */
 // @ts-ignore: decorator
 @inline
 function tensions(line: i32, pitch: i32, run: i32, from: i32, count: i32, single: bool, further: bool, cubics: i32, W: v128): v128 {
@@ -137,6 +138,7 @@ function tensions(line: i32, pitch: i32, run: i32, from: i32, count: i32, single
   const zero = f64x2.splat(0);
   let t = line + T * pitch + (from << 3);
   const toR = (R - T) * pitch;
+  const toN = (N - T) * pitch;
   const stop = t + (count << 3);
   for (; t < stop; t += 16) {
     const r1at = t + toR;
@@ -145,7 +147,7 @@ function tensions(line: i32, pitch: i32, run: i32, from: i32, count: i32, single
     const r4at = r3at + pitch;
     const eat = t + pitch;
     const pat = eat + pitch;
-    const e = v128.load(pat + pitch);
+    const e = v128.load(t + toN);
     const r1 = v128.load(r1at);
     const r2 = v128.load(r2at);
     const r3 = v128.load(r3at);
@@ -175,7 +177,7 @@ function tensions(line: i32, pitch: i32, run: i32, from: i32, count: i32, single
       }
     } else tension = f64x2.mul(slope, e);
     tension = f64x2.add(tension, pull);
-    if (further) tension = f64x2.add(tension, v128.load(pat + 2 * pitch));
+    if (further) tension = f64x2.add(tension, v128.load(t + toN + pitch));
     tension = v128.and(f64x2.pmax(tension, zero), taut);
     // It pulled all through the step in which it went slack: it gives back what was too much.
     const left = v128.andnot(f64x2.gt(last, zero), taut);
@@ -183,7 +185,7 @@ function tensions(line: i32, pitch: i32, run: i32, from: i32, count: i32, single
       const back = f64x2.div(f64x2.mul(last, e), f64x2.sub(was, e));
       tension = v128.bitselect(back, tension, left);
     }
-    const work = f64x2.mul(f64x2.add(last, tension), f64x2.sub(e, was));
+    const work = f64x2.mul(v128.load(pat + pitch), f64x2.mul(f64x2.add(last, tension), f64x2.sub(e, was)));
     put(t, tension, single);
     put(eat, e, single);
     put(pat, f64x2.div(tension, f64x2.pmax(v128.load(pat), tiny)), single);
@@ -345,7 +347,7 @@ function stepLine(head: i32): void {
   let work = load<f64>(head, WORK);
   let last = 0;
   for (let k = 0; k < runCount; k++, run += runPitch) {
-    work += elementsOfRun(line, pitch, run) * load<f64>(run, HALF_LENGTH);
+    work += elementsOfRun(line, pitch, run);
     last = <i32>load<f64>(run, LAST);
   }
   store<f64>(head, work, WORK);

@@ -147,18 +147,19 @@ export class BareLine {
     return { along: chain.along, up: chain.up };
   }
   #pieces(): Piece[] {
-    return this.#line.runs.flatMap(({ first, last, curve, material, elementLength }) =>
-      Array.from({ length: last - first }, () => ({ length: elementLength, curve, mass: material.mass })),
+    const { runs, lengths } = this.#line;
+    return runs.flatMap(({ first, last, curve, material }) =>
+      Array.from(lengths.subarray(first, last), (length) => ({ length, curve, mass: material.mass })),
     );
   }
 
   /** Sets every branch to rest (q = 0) at the present shape. */
   relax(): void {
-    const { base, pitch, runs, runsAt, runPitch } = this.#line;
+    const { base, pitch, runs, runsAt, runPitch, lengths } = this.#line;
     const m = this.#m;
     for (const [k, run] of runs.entries()) {
       for (let e = run.first; e < run.last; e++) {
-        const now = this.#span(e) / run.elementLength - 1;
+        const now = this.#span(e) / lengths[e]! - 1;
         const strain = Math.max(0, now);
         m[base + COLUMN.E * pitch + e] = now;
         m[base + COLUMN.T * pitch + e] = tensionAt(run.curve, strain);

@@ -6,7 +6,7 @@ import { buildMesh, type Place, type SizeOf } from "./mesh.ts";
 import type { LineMake, Material } from "./problem.ts";
 import { type TensionCurve, tensionCurve } from "./tensionCurve.ts";
 
-/** A stretch of a line between two places, of one material and one element length. */
+/** A stretch of a line of one material. */
 export interface Run {
   readonly first: number;
   readonly last: number;
@@ -14,8 +14,6 @@ export interface Run {
   readonly curve: TensionCurve;
   /** ΣE of the material's branches [N]. */
   readonly stiffness: number;
-  /** Natural length of each element [m]. */
-  readonly elementLength: number;
 }
 
 export interface Line {
@@ -96,7 +94,7 @@ export function draftLine(
     lengths,
     seam,
     nodeAt: mesh.nodeAt,
-    runs: groupRuns(materials, lengths),
+    runs: groupRuns(materials),
     masses: lumpMasses(materials, lengths, size),
     strengths: Float64Array.from({ length: elements }, (_, e) => strengthAt(make, fractions[e]!, fractions[e + 1]!)),
   };
@@ -114,27 +112,28 @@ function strengthAt(make: LineMake, from: number, to: number): number {
   return Math.min(make.strength ?? Number.POSITIVE_INFINITY, ...zones.map(({ strength }) => strength));
 }
 
-function groupRuns(materials: readonly Material[], lengths: Float64Array): Run[] {
+function groupRuns(materials: readonly Material[]): Run[] {
   const runs: Run[] = [];
   const curves = new Map<Material, TensionCurve>();
   for (let first = 0; first < materials.length; ) {
     const material = materials[first]!;
     let last = first + 1;
-    while (last < materials.length && materials[last] === material && sameLength(lengths[first]!, lengths[last]!))
-      last++;
+    while (last < materials.length && materials[last] === material) last++;
     const curve = curves.get(material) ?? tensionCurve(material.curve);
     curves.set(material, curve);
-    runs.push({
-      first,
-      last,
-      material,
-      curve,
-      stiffness: branchStiffness(material.branches),
-      elementLength: lengths[first]!,
-    });
+    runs.push({ first, last, material, curve, stiffness: branchStiffness(material.branches) });
     first = last;
   }
   return runs;
+}
+
+/** Lengths of a line's elements [m], where those of a stretch that is evenly divided are one number: its own differ by rounding. */
+function evenLengths({ runs, lengths }: Pick<Line, "runs" | "lengths">): Float64Array {
+  const even = lengths.slice();
+  for (const { first, last } of runs) {
+    for (let e = first + 1; e < last; e++) if (sameLength(even[e - 1]!, even[e]!)) even[e] = even[e - 1]!;
+  }
+  return even;
 }
 const sameLength = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-9 * Math.max(a, b);
 
@@ -170,9 +169,11 @@ export function placeLine(draft: LineDraft, base: number): Line {
 export function stepLimit(line: Line): number {
   let fastest = 0;
   const stiffness = new Float64Array(line.elements);
+  const lengths = evenLengths(line);
   for (const run of line.runs) {
-    if (run.elementLength === 0) continue;
-    stiffness.fill((run.curve.maxSlope + run.stiffness) / run.elementLength, run.first, run.last);
+    for (let e = run.first; e < run.last; e++) {
+      if (lengths[e]! > 0) stiffness[e] = (run.curve.maxSlope + run.stiffness) / lengths[e]!;
+    }
   }
   for (let i = 0; i < line.nodes; i++) {
     const around = (i > 0 ? stiffness[i - 1]! : 0) + (i < line.elements ? stiffness[i]! : 0);
@@ -193,9 +194,13 @@ export function loadLine(line: Line, kernel: LineKernel, step: number): void {
   m[head + HEAD.step] = step;
   m[head + HEAD.breakable] = line.strengths.some(Number.isFinite) ? 1 : 0;
   for (let i = 0; i < line.nodes; i++) m[base + COLUMN.IM * pitch + i] = 1 / line.masses[i]!;
+  const even = evenLengths(line);
   for (let e = 0; e < line.elements; e++) {
     const length = line.lengths[e]!;
     m[base + COLUMN.IL * pitch + e] = length > 0 ? 1 / length : 0;
+    m[base + COLUMN.H * pitch + e] = 0.5 * length;
+    const turn = length > 0 ? 0.5 * (step / even[e]!) : 0;
+    m[base + COLUMN.Q * pitch + e] = turn * turn;
     m[base + COLUMN.S * pitch + e] = line.strengths[e]!;
   }
   for (const [k, run] of line.runs.entries()) {
@@ -208,9 +213,6 @@ export function loadLine(line: Line, kernel: LineKernel, step: number): void {
     m[at + RUN.end] = run.curve.end;
     m[at + RUN.cubics] = run.curve.cubics.length / 5;
     m[at + RUN.stiffnessSum] = coefficients.stiffness.reduce((sum, b) => sum + b, 0);
-    m[at + RUN.halfLength] = 0.5 * run.elementLength;
-    const turn = run.elementLength > 0 ? 0.5 * (step / run.elementLength) : 0;
-    m[at + RUN.turn] = turn * turn;
     m[at + RUN.one] = 1;
     m[at + RUN.half] = 0.5;
     m[at + RUN.tiny] = TINY;

@@ -42,8 +42,7 @@ export function stretchEnergy(line: Line, m: Float64Array, ahead?: Float64Array)
 
 /** Energy held in a run; four branches at a time, of which those that a material has not are zeros. */
 function runEnergy(line: Line, m: Float64Array, k: number, ahead: Float64Array | undefined): number {
-  const { first, last, curve, material, stiffness, elementLength } = line.runs[k]!;
-  if (elementLength === 0) return 0;
+  const { first, last, curve, material, stiffness } = line.runs[k]!;
   const pitch = line.pitch | 0;
   const X = line.base | 0;
   const Y = (X + pitch) | 0;
@@ -53,10 +52,10 @@ function runEnergy(line: Line, m: Float64Array, k: number, ahead: Float64Array |
   const VZ = (VY + pitch) | 0;
   const IL = (X + COLUMN.IL * pitch) | 0;
   const E = (X + COLUMN.E * pitch) | 0;
+  const Q = (X + COLUMN.Q * pitch) | 0;
   const { endSlope } = curve;
   const straight = curve.cubics.length === 0;
   const at = (line.runsAt + k * line.runPitch) | 0;
-  const turn = m[at + RUN.turn]!;
   const fours = Math.ceil(material.branches.length / 4);
   let energy = 0;
   for (let e = first; e < last; e++) {
@@ -76,7 +75,7 @@ function runEnergy(line: Line, m: Float64Array, k: number, ahead: Float64Array |
       const uy = m[(VY + e + 1) | 0]! - m[(VY + e) | 0]!;
       const uz = m[(VZ + e + 1) | 0]! - m[(VZ + e) | 0]!;
       const half = 0.5 * (strain - m[(E + e) | 0]!);
-      const turned = turn * (ux * ux + uy * uy + uz * uz) - half * half;
+      const turned = m[(Q + e) | 0]! * (ux * ux + uy * uy + uz * uz) - half * half;
       ahead[e] = turned > 0 ? turned * length : 0;
     }
     let density = straight ? 0.5 * endSlope * strain * strain : energyAt(curve, strain);

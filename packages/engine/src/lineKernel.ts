@@ -47,6 +47,8 @@ function sweepRun(m: Float64Array, head: number, run: number, before: Float64Arr
   const TT = (base + COLUMN.T * pitch) | 0;
   const E = (TT + pitch) | 0;
   const P = (E + pitch) | 0;
+  const H = (P + pitch) | 0;
+  const Q = (H + pitch) | 0;
   const fall = GRAVITY * step;
   // Every other element's work is summed apart: the order in which two lanes do it.
   let W = 0;
@@ -54,7 +56,6 @@ function sweepRun(m: Float64Array, head: number, run: number, before: Float64Arr
   let px = m[X + first]!;
   let py = m[Y + first]!;
   let pz = m[Z + first]!;
-  const turn = m[run + RUN.turn]!;
   // Velocities before the step of the node at hand; it has its new ones when the next element comes to it.
   let ox = m[VX + first]!;
   let oy = m[VY + first]!;
@@ -80,7 +81,7 @@ function sweepRun(m: Float64Array, head: number, run: number, before: Float64Arr
     const was = m[(E + i) | 0]!;
     const chord = length * m[(IL + i) | 0]! - 1;
     const half = 0.5 * (chord - was);
-    const turned = turn * (ux * ux + uy * uy + uz * uz) - half * half;
+    const turned = m[(Q + i) | 0]! * (ux * ux + uy * uy + uz * uz) - half * half;
     const e = turned > 0 ? chord - turned : chord;
     const pulled = m[(TT + i) | 0]!;
     let T = 0;
@@ -114,7 +115,7 @@ function sweepRun(m: Float64Array, head: number, run: number, before: Float64Arr
       // It pulled all through the step in which it went slack: it gives back what was too much.
       if (pulled > 0) T = (pulled * e) / (was - e);
     }
-    const sum = W + (pulled + T) * (e - was);
+    const sum = W + m[(H + i) | 0]! * ((pulled + T) * (e - was));
     W = otherW;
     otherW = sum;
     m[(TT + i) | 0] = T;
@@ -153,7 +154,7 @@ function sweepRun(m: Float64Array, head: number, run: number, before: Float64Arr
   before[0] = m[head + HEAD.lastPull] = fx;
   before[1] = m[head + HEAD.lastPull + 1] = fy;
   before[2] = m[head + HEAD.lastPull + 2] = fz;
-  m[head + HEAD.work] = m[head + HEAD.work]! + (W + otherW) * m[run + RUN.halfLength]!;
+  m[head + HEAD.work] = m[head + HEAD.work]! + (W + otherW);
 }
 
 /**
@@ -175,7 +176,7 @@ function furtherBranches(m: Float64Array, head: number, run: number): void {
     const uz = m[v + 2 * pitch + 1]! - m[v + 2 * pitch]!;
     const chord = Math.sqrt(dx * dx + dy * dy + dz * dz) * m[x + COLUMN.IL * pitch]! - 1;
     const half = 0.5 * (chord - m[x + COLUMN.E * pitch]!);
-    const turned = m[run + RUN.turn]! * (ux * ux + uy * uy + uz * uz) - half * half;
+    const turned = m[x + COLUMN.Q * pitch]! * (ux * ux + uy * uy + uz * uz) - half * half;
     const e = turned > 0 ? chord - turned : chord;
     let tension = 0;
     for (let b = 4; b < branches; b++) {

@@ -6,8 +6,9 @@
  * Columns: positions X Y Z [m], velocities VX VY VZ [m/s], IM inverse mass [1/kg], IL inverse natural length [1/m] (0 in a
  * parted element, which then is slack for ever), R1..R8 branch states r [N], S strength [N], T tension [N] (below zero for
  * one step in which an element gives back what it pulled too long), E strain that the tension is of [-], P pull of the
- * tension per length of the element, T over the distance of its nodes [N/m]. N and the column after it are the vector kernel's
- * own, for what one of its loops tells the next.
+ * tension per length of the element, T over the distance of its nodes [N/m], H half of the element's natural length [m], Q (Δt/2h)² of
+ * its natural length h: squared speed of one end about the other → a quarter of the squared angle [s²/m²]. N and the column
+ * after it are the vector kernel's own, for what one of its loops tells the next.
  */
 export const COLUMN = {
   X: 0,
@@ -23,9 +24,11 @@ export const COLUMN = {
   T: 17,
   E: 18,
   P: 19,
-  N: 20,
+  H: 20,
+  Q: 21,
+  N: 22,
 } as const;
-export const COLUMNS = 22;
+export const COLUMNS = 24;
 /** Most Maxwell branches a material may have. */
 export const MOST_BRANCHES = 8;
 
@@ -51,7 +54,7 @@ export const HEAD = {
 } as const;
 export const HEAD_SIZE = 16;
 
-/** A run of elements of one material, described for the kernels by numbers in memory (see `RUN`). */
+/** A run of elements of one material, of whatever lengths, described for the kernels by numbers in memory. */
 export const RUN = {
   first: 0,
   last: 1,
@@ -60,18 +63,15 @@ export const RUN = {
   end: 4,
   cubics: 5,
   stiffnessSum: 6,
-  halfLength: 7,
   /** From here: decay[8], stiffness[8], release[8], compliance[8]. */
   decay: 8,
   stiffness: 16,
   release: 24,
   compliance: 32,
-  /** (Δt/2h)² of the elements' length h: squared speed of one end about the other → a quarter of the squared angle [s²/m²]. */
-  turn: 40,
   /** 1, ½ and the least length that a pull is divided by [m], which the vector kernel reads quicker than it makes them. */
-  one: 41,
-  half: 42,
-  tiny: 43,
+  one: 40,
+  half: 41,
+  tiny: 42,
   /** From here: the cubics, five numbers each. */
   table: 44,
 } as const;

@@ -208,9 +208,9 @@ function anchorLimit(problem: Problem, lines: readonly Line[]): number {
     if (!legs) continue;
     let stiffness = legs.reduce((sum, leg) => sum + leg.stiffness, 0);
     let moved = mass ?? MASTER_MASS;
-    for (const { runs, masses } of lines) {
+    for (const { runs, masses, lengths } of lines) {
       const run = end === "A" ? runs[0]! : runs.at(-1)!;
-      stiffness += (2 * (run.curve.maxSlope + run.stiffness)) / run.elementLength;
+      stiffness += (2 * (run.curve.maxSlope + run.stiffness)) / lengths.at(end === "A" ? 0 : -1)!;
       moved += masses.at(end === "A" ? 0 : -1)!;
     }
     limit = Math.min(limit, 2 / Math.sqrt(stiffness / moved));

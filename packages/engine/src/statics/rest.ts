@@ -163,9 +163,10 @@ function emptyStatics(points: Numbering): StaticsProblem & { fixed: boolean[] } 
 
 function strutsOf(line: Line, points: readonly number[]): Strut[] {
   return line.runs.flatMap((run) => {
-    if (run.elementLength === 0) return [];
     const elements = Array.from({ length: run.last - run.first }, (_, k) => run.first + k);
-    return elements.map((e) => ({ p: points[e]!, q: points[e + 1]!, length: line.lengths[e]!, curve: run.curve }));
+    return elements
+      .filter((e) => line.lengths[e]! > 0)
+      .map((e) => ({ p: points[e]!, q: points[e + 1]!, length: line.lengths[e]!, curve: run.curve }));
   });
 }
 
