@@ -32,8 +32,9 @@ function ownTable(file: string, text: string, columns: string): readonly BreakTe
   if (missing.length > 0) throw refuse("file.missing", { file: columns, list: missing.join(", ") });
   const found = readLogTable(text);
   if (!found.ok) {
-    const { kind, ...values } = found.fault;
-    throw refuse(`file.${kind}`, { file, ...values });
+    const { fault } = found;
+    if (fault.kind === "tooLong") throw refuse(`file.tooLong.${fault.of}`, { file, most: fault.most });
+    throw refuse(`file.${fault.kind}`, { file });
   }
   const { table } = found;
   for (const from of Object.values(match.columns)) {

@@ -58,7 +58,7 @@ function headTexts(
     ...(fall.synthetic ? [sayMeasured("synthetic")] : []),
     sayMeasured("model", {
       draws,
-      mesh: accuracy === "quick" ? "coarse" : accuracy,
+      mesh: sayMeasured(`mesh.${accuracy}`),
       mass: mass === undefined ? "" : sayMeasured("mass", { mass: `${mass} kg` }),
     }),
     ...(failed.length > 0 ? [sayMeasured("failed", { count: failed.length })] : []),

@@ -3,7 +3,7 @@ import { type LineStock, type Rig, strainAt } from "@secondline/rig";
 import { formatForce, formatPercent } from "./formats.ts";
 import { english, filled, type Language, sayIn, type Values } from "./language.ts";
 import { NEW_RIG_ENGLISH, type NewRigKey } from "./newRigEnglish.ts";
-import { length, rounded, strength } from "./quantity.ts";
+import { length, number, rounded, strength } from "./quantity.ts";
 import { valueNames } from "./valueNames.ts";
 
 export type { NewRigKey } from "./newRigEnglish.ts";
@@ -78,9 +78,9 @@ function fileFault(fault: FileFault): string {
     case "columnNames":
       return sayNewRig(`file.${fault.kind}`);
     case "tooLong":
-      return sayNewRig("file.tooLong", {
-        most: fault.of === "characters" ? `${fault.most / 1e6} MB` : `${fault.most} rows`,
-      });
+      return fault.of === "characters"
+        ? sayNewRig("file.tooLong", { most: `${number(fault.most / 1e6)} MB` })
+        : sayNewRig("file.tooManyRows", { most: fault.most });
     case "columns":
       return sayNewRig("file.columns", { row: fault.row, count: fault.count });
     case "number":
