@@ -1,5 +1,6 @@
 /** Words of beginning a rig and of confirming what was taken over: apart from the rest, for the first load needs none of them. */
 import { type LineStock, type Rig, strainAt } from "@secondline/rig";
+import { broughtIn } from "./broughtEnglish.ts";
 import { formatForce, formatPercent } from "./formats.ts";
 import { english, filled, type Language, sayIn, type Values } from "./language.ts";
 import { NEW_RIG_ENGLISH, type NewRigKey } from "./newRigEnglish.ts";
@@ -58,7 +59,7 @@ export function createNewRigWords(language: Language) {
 }
 
 const answerFault = (fault: AnswerFault): string =>
-  fault.kind === "issue" ? fault.issue.message : sayNewRig(`fault.${fault.kind}`, fault.values);
+  fault.kind === "issue" ? broughtIn(fault.issue.message) : sayNewRig(`fault.${fault.kind}`, fault.values);
 
 /** Lengths [m]. */
 function reachDoubt(doubt: { readonly reach: number; readonly span: number; readonly unit: "m" | "ft" | undefined }) {
@@ -69,7 +70,7 @@ function reachDoubt(doubt: { readonly reach: number; readonly span: number; read
 }
 
 const measuredFault = (fault: MeasuredFault): string =>
-  fault.kind === "unread" ? fault.message : sayNewRig(`measured.fault.${fault.kind}`, fault.values);
+  fault.kind === "unread" ? broughtIn(fault.message) : sayNewRig(`measured.fault.${fault.kind}`, fault.values);
 
 function fileFault(fault: FileFault): string {
   switch (fault.kind) {

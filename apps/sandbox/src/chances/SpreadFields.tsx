@@ -35,7 +35,7 @@ export function SpreadFields({ desk, rig, whatIf }: Props) {
           return (
             <TextField
               key={input.id}
-              label={`${input.name} ±`}
+              label={`${broughtIn(input.name)} ±`}
               value={typed ?? `${Number((100 * input.spread).toPrecision(3))} %`}
               onChange={(text) => desk.type(input.id, text)}
               messages={off ? [SPREAD_FAULT] : []}

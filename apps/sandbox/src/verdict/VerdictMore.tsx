@@ -26,7 +26,7 @@ export function VerdictMore({ outcome }: { outcome: Outcome }) {
         <Disclosure title={words.say("head.notes")}>
           <ul className={styles.bases}>
             {notes.map((note) => (
-              <li key={note}>{note}</li>
+              <li key={note}>{broughtIn(note)}</li>
             ))}
           </ul>
         </Disclosure>

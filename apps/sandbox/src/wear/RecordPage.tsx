@@ -1,4 +1,5 @@
 import type { Outlook } from "@secondline/scenarios";
+import { broughtIn } from "@secondline/words";
 import { formatLength } from "@secondline/words/formats";
 import { sayWear } from "@secondline/words/page/wear";
 import { untilWords } from "@secondline/words/until";
@@ -132,7 +133,7 @@ function ZoneTable({ facts }: { facts: WebbingFacts }) {
                 <td>{formatLength(zone.to)}</td>
                 <td>{quantity.strength(zone.strength5)}</td>
                 <td>{quantity.strength(zone.strength)}</td>
-                <td>{zone.reason}</td>
+                <td>{broughtIn(zone.reason)}</td>
                 <td>{basisKinds(zone)}</td>
               </tr>
             ))}

@@ -1,4 +1,5 @@
 import type { Outcome, Outlook, PartDate } from "@secondline/scenarios";
+import { broughtIn } from "@secondline/words";
 import { sayWear } from "@secondline/words/page/wear";
 import { untilWords } from "@secondline/words/until";
 import { Button } from "../design/Button.tsx";
@@ -140,12 +141,12 @@ function Part({ part, outcome, horizon }: { part: PartDate } & Omit<PartsProps, 
       <p className={styles.partName}>
         {today && <VerdictMark verdict={today.verdict} size={14} />} {words.partName(rig, part.part)}
         {today && <span className={styles.soft}>, {words.partVerdict(today.verdict)}</span>}
-        {part.reason && part.reason !== "webbing" && <span className={styles.soft}>, {part.reason}</span>}
+        {part.reason && part.reason !== "webbing" && <span className={styles.soft}>, {broughtIn(part.reason)}</span>}
       </p>
       <p className={styles.note}>{dated(`${untilWords.part(part, horizon)}: ${untilWords.margins(part, horizon)}.`)}</p>
       {part.flags.map((flag) => (
         <p key={flag} className={styles.flagLine}>
-          ▲ {flag}
+          ▲ {broughtIn(flag)}
         </p>
       ))}
     </li>
