@@ -174,8 +174,6 @@ export const NEW_RIG_ENGLISH = {
   "ground.short": "From one number, or from a file",
   "ground.make": "Make a profile of it",
   "ground.step": "Ground profile",
-  "places.label": "Where the {noun} are, from A",
-  "places.set": "Set {count} {noun}",
   "ground.m": "metres",
   "ground.ft": "feet",
 

@@ -1,4 +1,5 @@
 import { type Outcome, type Rig, whatIfKey, worstWhatIf } from "@secondline/scenarios";
+import { lowered } from "@secondline/words";
 import { sayVerdict } from "@secondline/words/page/verdict";
 import { type Documents, documentsOf, foundOf, type ShownRun, type Step } from "@secondline/workbench";
 import { useEffect, useRef, useState } from "react";
@@ -70,7 +71,7 @@ function changeOfFall(shown: ShownRun | undefined, previous: ShownRun | undefine
 
 /** Over all what-ifs: the verdict, the deepest drop, and the margin of the part that is nearest to what is required now. */
 function changeOfVerdict(rig: Rig, before: Outcome, now: Outcome): string {
-  const [isNow, was] = [now, before].map((one) => words.verdictWord(one).toLowerCase()) as [string, string];
+  const [isNow, was] = [now, before].map((one) => lowered(words.verdictWord(one))) as [string, string];
   const drops = [now, before].map(({ falls }) => falls.deepest && quantity.drop(falls.deepest.drop));
   const told = [
     isNow === was

@@ -1,6 +1,6 @@
 import type { Plot } from "@secondline/figures";
 import type { BreakTest, GroupReport, Narrowing } from "@secondline/strength";
-import { broughtIn } from "@secondline/words";
+import { broughtIn, capital } from "@secondline/words";
 import { formatPercent } from "@secondline/words/formats";
 import { sayBreakLog } from "@secondline/words/page/breakLog";
 import { Disclosure } from "../design/Disclosure.tsx";
@@ -10,7 +10,6 @@ import { PlotFigure } from "./PlotFigure.tsx";
 import { TestTable } from "./TestTable.tsx";
 import { groupTitle } from "./testGroups.ts";
 import styles from "./wear.module.css";
-import { capital } from "./wearWords.ts";
 
 interface Props {
   name: string;

@@ -1,4 +1,5 @@
 import { GENERIC_STOCKS } from "@secondline/rig";
+import { capital } from "@secondline/words";
 import { sayRecord } from "@secondline/words/page/record";
 import {
   freeId,
@@ -17,7 +18,6 @@ import { useWear, useWearActions, type WebbingFacts } from "../wearInHand/useWea
 import { DateField } from "./DateField.tsx";
 import { messagesUnder } from "./issues.ts";
 import styles from "./wear.module.css";
-import { capital } from "./wearWords.ts";
 
 const NOT_SAID = "none";
 const keyOf = ({ list, index }: Owner): string => `${list}.${index}`;

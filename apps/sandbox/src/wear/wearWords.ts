@@ -1,6 +1,7 @@
 /** What the record says, in sentences. */
 
 import type { PartState, StrengthZone, WearFlag, WearMark, WebbingState } from "@secondline/strength";
+import { capital } from "@secondline/words";
 import { formatLength, formatRatio } from "@secondline/words/formats";
 import { sayWear } from "@secondline/words/page/wear";
 import type { Stretch } from "@secondline/workbench";
@@ -80,8 +81,6 @@ function what(flag: WearFlag, { marks, placement }: WebbingState): string {
   const first = same[0];
   return first ? markName(first) : flag.kind;
 }
-
-export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** Where it is and what it has been through. */
 export function stateWords(state: WebbingState): string {

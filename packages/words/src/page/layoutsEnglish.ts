@@ -22,6 +22,22 @@ export const LAYOUTS_ENGLISH = {
   "differenceTable.marginPartPart": "Margin, part by part",
   "differenceTable.kindest": "(kindest)",
 
+  "layoutChanges.none": "none",
+  "layoutChanges.oneGround": "one",
+  "layoutChanges.anotherGround": "another",
+  "layoutChanges.somePart": "one",
+  "layoutChanges.yes": "yes",
+  "layoutChanges.no": "no",
+  "layoutChanges.item.stocks": "Own webbing or rope {number}",
+  "layoutChanges.item.points": "Rock point {number}",
+  "layoutChanges.item.hardware": "Slings and hardware {number}",
+  "layoutChanges.item.sections": "Section {number}",
+  "layoutChanges.item.wear": "Wear {number}",
+  "layoutChanges.item.connections": "Connection {number}",
+  "layoutChanges.item.tapes": "Tape {number}",
+  "layoutChanges.item.rings": "Leash ring {number}",
+  "layoutChanges.item.knots": "Knot {number}",
+
   "layoutColumn.layout": "Layout {letter}",
   "layoutColumn.fallAppearsHere": "The fall appears here.",
 
