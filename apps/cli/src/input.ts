@@ -1,7 +1,8 @@
 /** Reads what the user names: text, JSON, rigs. Everything wrong with a file is told at once, with its place in it. */
 import { closeSync, fstatSync, openSync, readSync } from "node:fs";
-import { type Issues, listed, MAX_RIG_TEXT, moreText, readJson } from "@secondline/rig";
+import { type Issues, listed, MAX_RIG_TEXT, readJson } from "@secondline/rig";
 import { broughtIn, quantity } from "@secondline/words";
+import { moreText } from "@secondline/words/more";
 import { sayFiles } from "@secondline/words/terminal/files";
 import { CommandFailure, EXIT } from "./failure.ts";
 import { readTrouble } from "./fileTrouble.ts";

@@ -57,10 +57,7 @@ export async function boot(): Promise<Booted> {
     start = { document: link.document, goodDocument: link.document, session };
     notices.push({
       tone: "word",
-      text: sayPage("boot.openedLink", {
-        rigName: rigName(link.document),
-        before: saved ? sayPage("boot.whatYouHad") : "",
-      }),
+      text: sayPage(saved ? "boot.openedLinkKept" : "boot.openedLink", { rigName: rigName(link.document) }),
     });
   } else if (link.kind === "broken") {
     notices.push({ tone: "fault", text: link.opened.text, details: link.opened.issues.map(({ message }) => message) });

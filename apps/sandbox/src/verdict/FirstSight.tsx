@@ -66,7 +66,11 @@ function changeOfFall(shown: ShownRun | undefined, previous: ShownRun | undefine
           }),
         ]),
   ];
-  return told.length === 0 ? sayVerdict("firstSight.fallSameDrop") : `${told.join(sayVerdict("firstSight.and"))}.`;
+  const [first, second] = told;
+  if (first === undefined) return sayVerdict("firstSight.fallSameDrop");
+  return second === undefined
+    ? sayVerdict("firstSight.one", { first })
+    : sayVerdict("firstSight.two", { first, second });
 }
 
 /** Over all what-ifs: the verdict, the deepest drop, and the margin of the part that is nearest to what is required now. */
@@ -95,11 +99,9 @@ function changeOfLeast(rig: Rig, before: Outcome, now: Outcome): readonly string
   if (isNow === undefined || was === undefined || now.leastMargin === undefined) return [];
   const name = words.partName(rig, now.leastMargin);
   return [
-    sayVerdict("firstSight.nearestWhatRequired", {
-      name,
-      margin: isNow,
-      before: isNow === was ? sayVerdict("firstSight.asBefore") : sayVerdict("firstSight.insteadOf", { was }),
-    }),
+    isNow === was
+      ? sayVerdict("firstSight.nearestAsBefore", { name, margin: isNow })
+      : sayVerdict("firstSight.nearestInstead", { name, margin: isNow, was }),
   ];
 }
 

@@ -67,7 +67,7 @@ function Verdict({ outcome, on, soFar = false }: { outcome: Outcome; on: string;
   return (
     <p className={styles.serif}>
       <VerdictMark verdict={outcome.verdict} size={18} /> <strong>{words.verdictWord(outcome)}</strong>{" "}
-      {sayWear("takeDownPart.onDay", { day: dateWords(on), soFar: soFar ? sayWear("takeDownPart.soFarSearch") : "." })}
+      {sayWear(soFar ? "takeDownPart.onDaySoFar" : "takeDownPart.onDay", { day: dateWords(on) })}
     </p>
   );
 }

@@ -151,10 +151,9 @@ const STORM: EntryKind = {
   ],
   fresh: {},
   say: (e) =>
-    sayRecord("entryKinds.stormNoted", {
-      until: e.until === undefined ? "" : sayRecord("entryKinds.untilDay", { day: word(e.until) }),
-      note: noted(e),
-    }),
+    e.until === undefined
+      ? sayRecord("entryKinds.stormNoted", { note: noted(e) })
+      : sayRecord("entryKinds.stormUntil", { day: word(e.until), note: noted(e) }),
 };
 
 const HARD_FALL = sayRecord("entryKinds.fallBeyondPlan");
@@ -267,10 +266,9 @@ export const WEBBING_KINDS: readonly EntryKind[] = [
     ],
     fresh: { at: "10 m", length: "0.15 m" },
     say: (e) =>
-      sayRecord("entryKinds.clampedAt", {
-        place: word(e.at),
-        until: e.until === undefined ? "" : sayRecord("entryKinds.untilDay", { day: word(e.until) }),
-      }),
+      e.until === undefined
+        ? sayRecord("entryKinds.clampedAt", { place: word(e.at) })
+        : sayRecord("entryKinds.clampedUntil", { place: word(e.at), day: word(e.until) }),
   },
   {
     event: "sewn",
@@ -327,11 +325,9 @@ export const WEBBING_KINDS: readonly EntryKind[] = [
     ],
     fresh: { tension: "3 kN" },
     say: (e) =>
-      sayRecord("entryKinds.tensionReadOf", {
-        tension: word(e.tension),
-        under: e.walker === undefined ? "" : sayRecord("entryKinds.underLoad", { load: word(e.walker) }),
-        note: noted(e),
-      }),
+      e.walker === undefined
+        ? sayRecord("entryKinds.tensionReadOf", { tension: word(e.tension), note: noted(e) })
+        : sayRecord("entryKinds.tensionReadUnder", { tension: word(e.tension), load: word(e.walker), note: noted(e) }),
   },
   {
     event: "sagReading",

@@ -84,7 +84,9 @@ export function shortLabel(entry: WrittenEntry): string {
   switch (entry.event) {
     case "rigged":
     case "moved":
-      return `${String(entry.rig ?? "")}${entry.line === "backup" ? sayRecord("lanes.backup") : ""}`;
+      return entry.line === "backup"
+        ? sayRecord("lanes.backupOf", { rig: String(entry.rig ?? "") })
+        : String(entry.rig ?? "");
     case "falls":
       return sayRecord("lanes.fallsTaken", { count: String(entry.falls ?? "?") });
     case "clamped":

@@ -121,9 +121,10 @@ export const BREAK_LOG_ENGLISH = {
 
   "issues.empty": "This is empty.",
   "issues.this": "This {message}",
-  "issues.webbing": "Webbing",
-  "issues.part": "Part",
-  "issues.entry": ", entry {number}",
+  "issues.webbings": "Webbing {number}: {fault}",
+  "issues.parts": "Part {number}: {fault}",
+  "issues.entry.webbings": "Webbing {number}, entry {entry}: {fault}",
+  "issues.entry.parts": "Part {number}, entry {entry}: {fault}",
 
   "testGroups.label": "{part}, {material}, {state}, {wetness}",
   "testGroups.wet": "wet",

@@ -1,7 +1,7 @@
 /** What is said by the page at first sight: head, scene, question, verdict, notices. */
 export const PAGE_ENGLISH = {
-  "boot.whatYouHad": " What you had before is under File, Earlier work.",
-  "boot.openedLink": "Opened {rigName} from the link.{before}",
+  "boot.openedLink": "Opened {rigName} from the link.",
+  "boot.openedLinkKept": "Opened {rigName} from the link. What you had before is under File, Earlier work.",
   "boot.rigLinkNot": "The rig in this link was not opened: the part of Secondline that reads links did not arrive.",
   "boot.openLinkAgain": "{text} Open the link again.",
   "boot.workKeptDevice":
@@ -70,8 +70,8 @@ export const PAGE_ENGLISH = {
   "header.toLight": "Change to the light theme",
   "header.toDark": "Change to the dark theme",
 
-  "liveRegion.soFar": " so far",
-  "liveRegion.verdict": "Verdict{soFar}: {word}. {sentence}",
+  "liveRegion.verdict": "Verdict: {word}. {sentence}",
+  "liveRegion.verdictSoFar": "Verdict so far: {word}. {sentence}",
 
   "notices.messages": "Messages",
   "notices.closeMessage": "Close this message",
@@ -145,9 +145,10 @@ export const PAGE_ENGLISH = {
   "answer.run": "Run",
   "answer.computingFall": "Computing the fall",
   "answer.waitingChangeSettle": "Waiting for the change to settle",
-  "answer.whatYouSee": " What you see below belongs to the run before.",
-  "answer.stopped": "Stopped.{rest}",
-  "answer.fallNotComputed": "The fall was not computed: {message}{rest}",
+  "answer.stopped": "Stopped.",
+  "answer.stoppedBelow": "Stopped. What you see below belongs to the run before.",
+  "answer.notComputed": "The fall was not computed: {message}",
+  "answer.notComputedBelow": "The fall was not computed: {message} What you see below belongs to the run before.",
 
   "placeChoice.choicePlace": "The choice of a place",
   "placeChoice.anchor": "anchor A",

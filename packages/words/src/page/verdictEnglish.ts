@@ -13,14 +13,14 @@ export const VERDICT_ENGLISH = {
   "firstSight.yourLastChange": "Your last change ({label}): {said}",
   "firstSight.fallGoesDown": "this fall goes {now} down instead of {before}",
   "firstSight.harnessPulledInstead": "the harness is pulled with {now} instead of {before}",
-  "firstSight.and": ", and ",
+  "firstSight.one": "{first}.",
+  "firstSight.two": "{first}, and {second}.",
   "firstSight.fallSameDrop": "this fall is the same in drop and pull.",
   "firstSight.verdictStays": "the verdict stays “{now}”",
   "firstSight.verdictInstead": "the verdict is “{now}” instead of “{before}”",
   "firstSight.deepestDropInstead": "the deepest drop is {now} instead of {before}",
-  "firstSight.asBefore": ", as before",
-  "firstSight.insteadOf": " instead of × {was}",
-  "firstSight.nearestWhatRequired": "{name}, nearest to what is required: × {margin}{before}",
+  "firstSight.nearestAsBefore": "{name}, nearest to what is required: × {margin}, as before",
+  "firstSight.nearestInstead": "{name}, nearest to what is required: × {margin} instead of × {was}",
   "firstSight.seeWorst": "See the worst",
 
   "keyNumbers.mesh": "{load}, {accuracy} mesh",
@@ -50,8 +50,8 @@ export const VERDICT_ENGLISH = {
 
   "watch.watch": "Watch it",
 
-  "whatIfList.more": " and {count} more",
   "whatIfList.worst": "Worst of: {partName}, × {margin}",
+  "whatIfList.worstAndMore": "Worst of: {partName}, × {margin} and {count} more",
   "whatIfList.down": "{drop} down",
   "whatIfList.harness": "harness {pull}",
   "whatIfList.underFeet": "{height} under the feet",

@@ -101,8 +101,8 @@ export const WEAR_ENGLISH = {
   "takeDownPart.noDateMisfit": "✕ No date: record and rig do not fit together.",
   "takeDownPart.noDateYet": "No date yet: the verdict of {day} is still being computed.",
   "takeDownPart.lookRig": "Look at the rig",
-  "takeDownPart.soFarSearch": " so far; the search goes on.",
-  "takeDownPart.onDay": "on {day}{soFar}",
+  "takeDownPart.onDay": "on {day}.",
+  "takeDownPart.onDaySoFar": "on {day} so far; the search goes on.",
   "takeDownPart.noDate": "✕ No date: {message}",
   "takeDownPart.lookingAheadTwo": "Looking ahead two years…",
   "takeDownPart.ruleVerdictPresent":
