@@ -45,7 +45,7 @@ export function Answer() {
 }
 
 function doing(fall: RunSlice["fall"]): string {
-  return fall.kind === "busy" ? sayPage("answer.computingFall") : sayPage("answer.waitingChangeSettle");
+  return fall.kind === "busy" ? sayPage("answer.computing") : sayPage("answer.waiting");
 }
 
 /** What came in the way of the fall. `below`: whether a run before it is still to be seen. */

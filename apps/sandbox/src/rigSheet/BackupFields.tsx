@@ -23,7 +23,7 @@ export function BackupFields() {
   if (valueAt(document, "backup") === undefined) {
     return (
       <>
-        <p>{sayRigSheet("backupFields.rigNoBackup")}</p>
+        <p>{sayRigSheet("backupFields.none")}</p>
         <Button
           icon="plus"
           label={sayRigSheet("backupFields.addBackup")}
@@ -104,7 +104,7 @@ const NEW_TAPE = { strength: "300 N", basis: "assumed: entered without a source"
 /** Connections and tapes between main line and backup, with a quick way to spread them evenly. */
 export function JointFields() {
   const hasBackup = useSandbox((state) => valueAt(state.document.history.present.rig, "backup") !== undefined);
-  if (!hasBackup) return <p>{sayRigSheet("backupFields.connectionsNeedBackup")}</p>;
+  if (!hasBackup) return <p>{sayRigSheet("backupFields.needBackup")}</p>;
   return (
     <>
       <SideDrawing grip="connection" />

@@ -22,7 +22,7 @@ export function LastChange() {
   const whole = outcome && before && verdictOfOne && before.rigName === outcome.rigName;
   const said = whole ? changeOfVerdict(rig, before, outcome) : changeOfFall(shown, previous);
   if (said === undefined) return null;
-  return <p className={styles.did}>{sayVerdict("firstSight.yourLastChange", { label, said })}</p>;
+  return <p className={styles.did}>{sayVerdict("firstSight.lastChange", { label, said })}</p>;
 }
 
 const isOfRig = (step: Step<Documents>): boolean => documentsOf(step).includes("rig");
@@ -56,18 +56,18 @@ function changeOfFall(shown: ShownRun | undefined, previous: ShownRun | undefine
   const told = [
     ...(now.drop === undefined || was.drop === undefined || quantity.drop(now.drop) === quantity.drop(was.drop)
       ? []
-      : [sayVerdict("firstSight.fallGoesDown", { now: quantity.drop(now.drop), before: quantity.drop(was.drop) })]),
+      : [sayVerdict("firstSight.drop", { now: quantity.drop(now.drop), before: quantity.drop(was.drop) })]),
     ...(!now.peaks || !was.peaks || quantity.load(now.peaks.leash) === quantity.load(was.peaks.leash)
       ? []
       : [
-          sayVerdict("firstSight.harnessPulledInstead", {
+          sayVerdict("firstSight.pull", {
             now: quantity.load(now.peaks.leash),
             before: quantity.load(was.peaks.leash),
           }),
         ]),
   ];
   const [first, second] = told;
-  if (first === undefined) return sayVerdict("firstSight.fallSameDrop");
+  if (first === undefined) return sayVerdict("firstSight.same");
   return second === undefined
     ? sayVerdict("firstSight.one", { first })
     : sayVerdict("firstSight.two", { first, second });
@@ -80,10 +80,10 @@ function changeOfVerdict(rig: Rig, before: Outcome, now: Outcome): string {
   const told = [
     isNow === was
       ? sayVerdict("firstSight.verdictStays", { now: isNow })
-      : sayVerdict("firstSight.verdictInstead", { now: isNow, before: was }),
+      : sayVerdict("firstSight.verdictChanged", { now: isNow, before: was }),
     ...(drops[0] === undefined || drops[1] === undefined || drops[0] === drops[1]
       ? []
-      : [sayVerdict("firstSight.deepestDropInstead", { now: drops[0], before: drops[1] })]),
+      : [sayVerdict("firstSight.deepestDrop", { now: drops[0], before: drops[1] })]),
     ...changeOfLeast(rig, before, now),
   ];
   return `${told.join("; ")}.`;

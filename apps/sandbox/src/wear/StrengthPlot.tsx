@@ -39,7 +39,7 @@ export function StrengthPlot(props: Props) {
   return (
     <g>
       <text className={`${styles.lane} ${styles.halo}`} x={0} y={top - 6}>
-        {sayWear("strengthPlot.stillHoldsKn")}
+        {sayWear("strengthPlot.axis")}
       </text>
       {roundTicks(0, y.to / 1000, 4).map((tick) => (
         <Unspoken key={tick}>
@@ -132,7 +132,7 @@ interface LabelProps {
 function Labels({ x, y, last, needed, wide }: LabelProps) {
   const labels = [
     { text: sayWear("strengthPlot.middle"), value: last.strength, fill: "var(--ink)" },
-    { text: sayWear("strengthPlot.hold95"), value: last.strength5, fill: "var(--accent)" },
+    { text: sayWear("strengthPlot.strength5"), value: last.strength5, fill: "var(--accent)" },
     ...(needed
       ? [
           {

@@ -17,7 +17,7 @@ export function inWords({ path, message }: RecordIssue): string {
   if (path !== "" && message.startsWith(`${path} is "";`)) return sayBreakLog("issues.empty");
   const short =
     path !== "" && message.startsWith(`${path} `)
-      ? sayBreakLog("issues.this", { message: message.slice(path.length + 1) })
+      ? sayBreakLog("issues.sentence", { message: message.slice(path.length + 1) })
       : message;
   return short.replace(/^"(\w+)"/, (whole, event: string) => (LABELS.has(event) ? `“${LABELS.get(event)}”` : whole));
 }

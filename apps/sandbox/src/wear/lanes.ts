@@ -130,7 +130,7 @@ function weblocks({ marks }: WebbingState): LaneItem[] {
     const time = monthsWords(mark.months);
     const name = now
       ? sayRecord("lanes.weblockSince", { day: dateWords(mark.since.toString()) })
-      : sayRecord("lanes.markWeblock", {
+      : sayRecord("lanes.clampMarkOf", {
           time,
           from: dateWords(mark.since.toString()),
           to: dateWords(mark.until.toString()),

@@ -1,25 +1,25 @@
 /** What is said by layouts side by side. Not part of the first load. */
 export const LAYOUTS_ENGLISH = {
-  "addLayout.layoutsUnchanged": "{text} The layouts are unchanged.",
+  "addLayout.unchanged": "{text} The layouts are unchanged.",
   "addLayout.rigFile": "A rig file…",
   "addLayout.copyChange": "Copy {letter} and change it",
   "addLayout.addLayout": "Add a layout",
-  "addLayout.putSecondLayout": "Put a second layout beside it, and see what one change does.",
+  "addLayout.why": "Put a second layout beside it, and see what one change does.",
   "addLayout.copyRigChange": "Copy this rig and change it",
   "addLayout.takeAnotherRig": "Take another rig",
-  "addLayout.upFourAll": "Up to four, all with the same what-if. Your rig itself stays as it is.",
+  "addLayout.note": "Up to four, all with the same what-if. Your rig itself stays as it is.",
 
   "differenceTable.overCounted": "Over every what-if ({counts})",
   "differenceTable.overEvery": "Over every what-if",
   "differenceTable.differences": "Differences",
   "differenceTable.whatDiffers": "What differs",
-  "differenceTable.smallFiguresAgainst":
+  "differenceTable.legend":
     "Small figures: against A, where it is 3 % or more. A dot marks the kindest value for the walker or the rig, among layouts that do not fail; a part that is not loaded is not the stronger for it.",
   "differenceTable.tableDifferences": "Table of differences",
   "differenceTable.whatIf": "This what-if",
-  "differenceTable.appearsWhenAll": "Appears when all layouts are computed.",
-  "differenceTable.appearsWhenEvery": "Appears when every layout has its whole verdict.",
-  "differenceTable.marginPartPart": "Margin, part by part",
+  "differenceTable.coming": "Appears when all layouts are computed.",
+  "differenceTable.verdictsComing": "Appears when every layout has its whole verdict.",
+  "differenceTable.margins": "Margin, part by part",
   "differenceTable.kindest": "(kindest)",
 
   "layoutChanges.none": "none",
@@ -39,27 +39,27 @@ export const LAYOUTS_ENGLISH = {
   "layoutChanges.item.knots": "Knot {number}",
 
   "layoutColumn.layout": "Layout {letter}",
-  "layoutColumn.fallAppearsHere": "The fall appears here.",
+  "layoutColumn.coming": "The fall appears here.",
 
-  "layoutDifferences.othersHeldAgainst": "The others are held against this one.",
+  "layoutDifferences.first": "The others are held against this one.",
   "layoutDifferences.whatChanged": "What was changed",
-  "layoutDifferences.nothingYetSame": "Nothing yet: it is the same as {letters}.",
-  "layoutDifferences.moreEntriesAnother": "and {count} more entries: it is another rig.",
+  "layoutDifferences.nothingChanged": "Nothing yet: it is the same as {letters}.",
+  "layoutDifferences.more": "and {count} more entries: it is another rig.",
   "layoutDifferences.whatDid": "What it did",
-  "layoutDifferences.verdictInstead": "The verdict: {now} instead of {before}.",
-  "layoutDifferences.everyFigureWithin": "Every figure is within 3 % of A's.",
+  "layoutDifferences.verdict": "The verdict: {now} instead of {before}.",
+  "layoutDifferences.sameFigures": "Every figure is within 3 % of A's.",
 
   "layoutEditor.rigSheetLayout": "Rig sheet of layout {letter}",
   "layoutEditor.changingLayout": "Changing layout {letter}",
   "layoutEditor.done": "Done",
 
-  "layoutFrontier.appearsWhenEvery": "Appears when every layout has its whole verdict.",
+  "layoutFrontier.coming": "Appears when every layout has its whole verdict.",
 
   "layoutHead.change": "Change",
-  "layoutHead.copyChangeCopy": "Copy and change the copy",
-  "layoutHead.takeRigHand": "Take as the rig in hand",
-  "layoutHead.placeUndoBrings": "In place of A; undo brings A back",
-  "layoutHead.tookLayout": "took layout {letter}",
+  "layoutHead.copy": "Copy and change the copy",
+  "layoutHead.take": "Take as the rig in hand",
+  "layoutHead.takeHint": "In place of A; undo brings A back",
+  "layoutHead.takeStep": "took layout {letter}",
   "layoutHead.takeAway": "Take away",
   "layoutHead.rigHand": "the rig in hand",
   "layoutHead.changeLayout": "Change {letter}",
@@ -71,7 +71,7 @@ export const LAYOUTS_ENGLISH = {
   "layoutHead.anotherRig": "another rig",
   "layoutHead.changes": "{changes|A with one change|A with {changes} changes}",
 
-  "layoutOutcome.whatYouSee": "{message} What you see is the layout before that.",
+  "layoutOutcome.stale": "{message} What you see is the layout before that.",
   "layoutOutcome.computingFall": "Computing the fall",
   "layoutOutcome.stop": "Stop",
   "layoutOutcome.notComputed": "Not computed: {message}",
@@ -83,18 +83,18 @@ export const LAYOUTS_ENGLISH = {
   "layoutTraces.forceOfAll": "Force over time, all layouts",
   "layoutTraces.forceOverTime": "Force over time",
   "layoutTraces.force": "Force",
-  "layoutTraces.nothingPullsWhat": "Nothing pulls on it in this what-if.",
+  "layoutTraces.none": "Nothing pulls on it in this what-if.",
   "layoutTraces.hardest": "Hardest: {peaks}.",
 
   "layoutsView.closeFall": "Close to the fall",
   "layoutsView.wholeLine": "The whole line",
-  "layoutsView.layoutCopyChange": "Layout {letter} is a copy. Change it in the rig sheet.",
+  "layoutsView.copied": "Layout {letter} is a copy. Change it in the rig sheet.",
   "layoutsView.layout": "Layout {letter}, {rigName},",
   "layoutsView.takenAway": "{name} was taken away.",
   "layoutsView.bringBack": "Bring it back",
   "layoutsView.view": "View",
   "layoutsView.layoutsSideSide": "Layouts side by side",
-  "layoutsView.allLayoutsComputed": "All layouts are computed. The table of differences is up to date.",
+  "layoutsView.ready": "All layouts are computed. The table of differences is up to date.",
 
   "playStrip.speedOf": "{speed|1× speed|1/{share} speed}",
   "playStrip.playback": "Playback",
@@ -121,7 +121,7 @@ export const LAYOUTS_ENGLISH = {
 
   "layouts.hand": "in hand",
 
-  "useLayouts.someLayoutsKept":
+  "useLayouts.partlyRead":
     "Some layouts kept on this device cannot be read by this version. They were set aside, not thrown away.",
-  "useLayouts.layoutsCouldNot": "The layouts could not be kept on this device: {message}.",
+  "useLayouts.notKept": "The layouts could not be kept on this device: {message}.",
 } as const;

@@ -4,7 +4,7 @@ export const RIG_SHEET_ENGLISH = {
   "anchorFields.hardware": "piece of hardware",
   "anchorFields.kindPart": "Kind of part",
 
-  "backupFields.rigNoBackup": "This rig has no backup: nothing catches the walker when the main line fails.",
+  "backupFields.none": "This rig has no backup: nothing catches the walker when the main line fails.",
   "backupFields.addBackup": "Add a backup",
   "backupFields.backupAdded": "Backup added",
   "backupFields.removeBackup": "Remove the backup",
@@ -13,7 +13,7 @@ export const RIG_SHEET_ENGLISH = {
   "backupFields.given": "Given by",
   "backupFields.slack": "its slack",
   "backupFields.length": "its length",
-  "backupFields.connectionsNeedBackup": "Connections need a backup.",
+  "backupFields.needBackup": "Connections need a backup.",
   "backupFields.connections.title": "Connection {number}, {place}",
   "backupFields.connections.count": "{count|1 connection|{count} connections}",
   "backupFields.connections.spread": "Connections, evenly spread",
@@ -31,7 +31,7 @@ export const RIG_SHEET_ENGLISH = {
   "backupFields.at": "at {at}",
 
   "faults.putRight": "To put right",
-  "faults.resultsThoseLast": "Results are those of the last rig without faults.",
+  "faults.stale": "Results are those of the last rig without faults.",
 
   "groundFields.groundPoints": "ground points",
   "groundFields.pointFromA": "Point {number}, from A",
