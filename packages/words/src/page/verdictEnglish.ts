@@ -23,7 +23,9 @@ export const VERDICT_ENGLISH = {
   "firstSight.nearestInstead": "{name}, nearest to what is required: × {margin} instead of × {was}",
   "firstSight.seeWorst": "See the worst",
 
-  "keyNumbers.mesh": "{load}, {accuracy} mesh",
+  "keyNumbers.mesh.quick": "{load}, quick mesh",
+  "keyNumbers.mesh.standard": "{load}, standard mesh",
+  "keyNumbers.mesh.fine": "{load}, fine mesh",
   "keyNumbers.harness": "Harness",
   "keyNumbers.mainA": "Main at A",
   "keyNumbers.mainB": "Main at B",
