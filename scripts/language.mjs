@@ -12,7 +12,7 @@ const WORDS = fileURLToPath(new URL("../packages/words/src/", import.meta.url));
 const ENGLISH = /([^/\\]*?)(?:English|english)(Later)?\.ts$/;
 const TAKEN = "?in-language";
 
-/** A plugin of Vite, for the page and its threads alike. `folder`: where the English files are. */
+/** A plugin of Vite and rolldown, for the page with its threads and for the terminal. `folder`: where the English files are. */
 export function languagePlugin(language = process.env.SECONDLINE_LANGUAGE ?? "English", folder = WORDS) {
   if (language === "English") return [];
   return [

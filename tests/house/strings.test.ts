@@ -1,17 +1,25 @@
-/** Whatever page, figures and report say comes from the words: no string that somebody reads stands in their code, and no number is written there. */
+/** Whatever page, terminal, figures and report say comes from the words: no string that somebody reads stands in their code, and no number is written there. */
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { readableIn } from "../support/readable.ts";
 
 const root = new URL("../../", import.meta.url);
-const FOLDERS = ["apps/sandbox/src", "packages/figures/src", "packages/report/src"];
+const FOLDERS = [
+  "apps/sandbox/src",
+  "apps/cli/src",
+  "packages/figures/src",
+  "packages/report/src",
+  "packages/words/src",
+];
 
 /** What is no word in any language. */
 const NO_WORDS: readonly RegExp[] = [
   // A number with its unit as a file has it, and units by themselves.
-  /^[-−]?(?:[\d.,]+|(?:\{\})+)? ?(?:m|cm|mm|kN|N|s|kg|g\/m|deg|months?|years?|kJ|kB|MB|%|\/|×|·|\s)*$/,
+  /^[-−]?(?:[\d.,]+|(?:\{\})+)? ?(?:m|cm|mm|kN|N|s|kg|g\/m|deg|months?|years?|km\/h|k?J|kB|MB|GB|%|\/|×|·|\s)*$/,
   // Keys of sentences, and of values that they want.
   /^[a-z]\w*(?:\.\w+)+$|^\{\}(?:End|Main)$|^\{pages?\}$/,
+  // Options of the terminal.
+  /^(?:-h, )?--[a-z-]+(?::? \{\})?$/,
   // Paths and colours of drawings, styles, markup, queries of the page, shaders.
   /^[MmLlHhVvCcSsQqTtAaZz\d\s.,{}-]+$/,
   /^\s*<|xmlns|="|^\w+-opacity|sans-serif|\bserif\b|^(?:rgb|translate|translateX|color-mix|linear-gradient|url)\(|^position:absolute|^uniform |\bvoid main\b|^\s*@page|@font-face|^ ?\.labels \{|vec3 /,
@@ -26,7 +34,8 @@ const KEPT: readonly (readonly [file: RegExp, text: RegExp, why: string])[] = [
   [/./, /^assumed: entered without a source$/, "a basis in the rig's file"],
   [/StockForm/, /^(?:common practice|from memory)$/, "a basis in the rig's file"],
   [/./, /^every 15 m$/, "an example of what the rig's format reads"],
-  [/report\/src/, /^(?:cautions all|wide small)$/, "classes"],
+  [/report\/src/, /^(?:cautions all|wide small|verdict \{\}|status \{\} \{\}|sentence \{\})$/, "classes"],
+  [/report\/src/, /^ &nbsp;$/, "a blank"],
   [/lessons\/rigs/, /./, "a rig's file"],
   [/OwnerChoice/, /^how the marked end can be told$/, "a text that the user writes over"],
   [/wear|teardown/, /^broke (?:between|below|elsewhere)$/, "a value of the break log's format"],
@@ -51,6 +60,21 @@ const KEPT: readonly (readonly [file: RegExp, text: RegExp, why: string])[] = [
   [/SideDrawing|GroundShort/, /^ground (?:by hand|of one number)$/, "the name of a group of steps"],
   [/MatchColumns/, /^ (?:none|same)$/, "values that no column is called"],
   [/useTestDraft/, /^ than the lower one|^its own/, "parts of a message of the rig's check"],
+  [/time\/traces/, /^connection \{\}$/, "the id of a trace"],
+  [/cli\/src\/cli\.ts/, /^secondline: \{\}$/, "the name of the program"],
+  [
+    /cli\/src\/help/,
+    /^secondline [a-z]+(?: \w+\.(?:json|csv|html)| --[a-z]+(?: results| [\d-]+| [\w.%]+=[\w.%]+)?)+$/,
+    "a command",
+  ],
+  [/commands\/new/, /^profile$/, "the name of an answer, as a file of answers has it"],
+  [/studies\/makeRuns/, /^study \{\}$/, "the id of a lane"],
+  [/cli\/src\/terminal/, /^ .\[K(?:\{\})?$/, "a terminal's own sequence"],
+  [/commands\/wear/, /^A \{\} B$/, "the anchors"],
+  [/studies\/lineFile/, /^not all was written$/, "an error that is told by its code"],
+  [/jsonText/, /^"\{\}" is \{\}: no number\.$/, "a programmer's error"],
+  [/words\/src\/language/, /^The sentence "\{\}" wants "\{\}"\.$/, "a programmer's error"],
+  [/words\/src\/teardownWords/, /^no stock$/, "a reason of the plan's, which a sentence is chosen by"],
   [/quietThree/, /^Clock: This module/, "a warning that is kept quiet"],
   [/OwnerChoice/, /^anchor \$1$/, "a pattern"],
   [/scene\/notes\/notesPainter/, /px;/, "a style"],
@@ -61,7 +85,7 @@ const isKept = (file: string, text: string): boolean =>
 
 const filesIn = (folder: string): readonly string[] =>
   readdirSync(new URL(folder, root), { recursive: true, encoding: "utf8" })
-    .filter((name) => /\.tsx?$/.test(name) && !name.endsWith(".d.ts"))
+    .filter((name) => /\.tsx?$/.test(name) && !name.endsWith(".d.ts") && !/english(?:Later)?\.ts$/i.test(name))
     .map((name) => `${folder}/${name.replaceAll("\\", "/")}`)
     .sort();
 
@@ -80,10 +104,12 @@ const OWN_DIGITS: readonly RegExp[] = [
   /\/rigSheet\/(?:BackupFields|RigSketch)\.tsx$/,
   /figures\/src\/ink\/svgPath\.ts$/,
   /report\/src\/(?:elevation|teardownSheet|forcePlot)\.ts$/,
+  /words\/src\/(?:dates|quantity)\.ts$/,
 ];
 
-/** A number made into a text without the language. One that is rounded and handed on as a number is none. */
-const UNSPOKEN = /(?<!Number\([\w.()[\]! */+-]*)\.(?:toFixed|toPrecision)\(|toLocale(?:Date|Time)?String|\bIntl\./;
+/** A number made into a text without the language. One that is rounded and handed on as a number, or to the language, is none. */
+const UNSPOKEN =
+  /(?<!(?:Number|local)\([\w.()[\]! */+-]*)\.(?:toFixed|toPrecision)\(|toLocale(?:Date|Time)?String|\bIntl\./;
 
 describe("a number that somebody reads", () => {
   it.each(FOLDERS)("is written by the language in %s", (folder) => {
@@ -123,6 +149,21 @@ describe("a string that somebody reads", () => {
       "twice",
       "not a sentence yet",
       "four",
+    ]);
+  });
+
+  it("is found in what the terminal writes", () => {
+    const source = `
+      command.option("--out <file>", "write it there").option(\`--wear \${file}\`, sayHelp("one.two"));
+      throw new CommandFailure(2, [\`\${file}: not good\`]);
+      const columns = [{ head: "quantity", align: "right" }, { head: "5 %" }];
+      print(parts.join(" and "));`;
+    expect(strayIn("command.ts", source).map((one) => one.replace(/^\S+ /, ""))).toEqual([
+      "--out <file>",
+      "write it there",
+      "{}: not good",
+      "quantity",
+      " and ",
     ]);
   });
 });

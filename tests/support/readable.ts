@@ -23,7 +23,7 @@ const childrenOf = (node: Node): readonly Node[] =>
 const READ_ATTRIBUTE =
   /^(label|title|aria-label|aria-description|aria-roledescription|aria-valuetext|placeholder|alt|hint|what|noun|doing|waiting|note|text|of|caption|summary)$/;
 const READ_PROPERTY =
-  /^(label|title|detail|hint|short|long|says|text|doing|noun|what|caption|inWords|shortName|placeholder)$/;
+  /^(label|head|title|detail|hint|short|long|says|text|doing|noun|what|caption|inWords|shortName|placeholder)$/;
 
 /** Calls whose arguments are names of things, not words. */
 const NAMES_THINGS =
@@ -64,7 +64,7 @@ function isRead(node: Node, text: string, above: readonly Node[]): boolean {
   if (attribute.type === "JSXAttribute") return READ_ATTRIBUTE.test(nameOf(attribute)) || isTitle(attribute, words);
   if (over.type === "Property" && READ_PROPERTY.test(nameOf(over))) return true;
   if (isShown(node, above) || isPutIn(node, above)) return true;
-  return !isWithinNames(above) && (/\s/.test(words.trim()) || /^\p{Lu}\p{Ll}/u.test(words));
+  return !isWithinNames(above) && (/\s/.test(words) || /^\p{Lu}\p{Ll}/u.test(words));
 }
 
 /** The name of something to press, which an icon's is not. */

@@ -4,6 +4,8 @@ import { breakLogPlots, FIGURE_KINDS, type FigureKind, plotsCsv } from "@secondl
 import { inputHash } from "@secondline/scenarios";
 import type { BreakLogReport, BreakTest } from "@secondline/strength";
 import { englishBreakLogWords as words } from "@secondline/words/breakLog";
+import { sayOptions } from "@secondline/words/terminal/options";
+import { sayStrength } from "@secondline/words/terminal/strength";
 import { CommandFailure, EXIT } from "./failure.ts";
 import { checkOutFile, type OutFile, writeOutFile } from "./outFile.ts";
 import { message } from "./terminal.ts";
@@ -29,24 +31,26 @@ export function figureFiles(log: string, options: FigureOptions): FigureFiles {
   const outFile = (name: string | undefined) =>
     name === undefined ? undefined : checkOutFile(name, options.force === true, [log]);
   const [plot, table] = [outFile(options.plot), outFile(options.table)];
-  if (plot !== undefined && plot.path === table?.path)
-    throw refuse("--table: this is the file of --plot; take another");
+  if (plot !== undefined && plot.path === table?.path) throw refuse(sayOptions("figures.sameFile"));
   const idle = (["figure", "dark", "force"] as const).find((name) => {
     const value = options[name];
     return value === true || (Array.isArray(value) && value.length > 0);
   });
-  if (plot === undefined && idle === "dark") throw refuse("--dark: needs --plot FILE.svg");
+  if (plot === undefined && idle === "dark") throw refuse(sayOptions("figures.needsPlot"));
   if (plot === undefined && table === undefined && idle !== undefined) {
-    throw refuse(`--${idle}: needs --plot FILE.svg or --table FILE.csv`);
+    throw refuse(sayOptions("figures.needsFile", { option: idle }));
   }
   return { plot, table, kinds: kindsOf(options.figure ?? []), dark: options.dark === true };
 }
 
+const anyOf = (kinds: readonly string[]) =>
+  kinds.reduce((list, last) => sayOptions("figures.or", { kinds: list, last }));
 const refuse = (line: string) => new CommandFailure(EXIT.input, [line]);
 
 function kindsOf(asked: readonly string[]): readonly FigureKind[] {
   const unknown = asked.find((one) => !FIGURE_KINDS.some((kind) => kind === one));
-  if (unknown !== undefined) throw refuse(`--figure: "${unknown.slice(0, 40)}" is none of ${FIGURE_KINDS.join(", ")}`);
+  if (unknown !== undefined)
+    throw refuse(sayOptions("figures.unknown", { got: unknown.slice(0, 40), kinds: FIGURE_KINDS.join(", ") }));
   return asked.length === 0 ? FIGURE_KINDS : FIGURE_KINDS.filter((kind) => asked.includes(kind));
 }
 
@@ -61,7 +65,7 @@ export interface FigureSource {
 export function writeFigures({ plot, table, kinds, dark }: FigureFiles, source: FigureSource): void {
   if (plot === undefined && table === undefined) return;
   const plots = breakLogPlots(source.tests, source.report, words).filter(({ figure }) => kinds.includes(figure));
-  if (plots.length === 0) throw refuse(`${source.name}: this log has nothing for ${kinds.join(" or ")}`);
+  if (plots.length === 0) throw refuse(sayOptions("figures.none", { file: source.name, kinds: anyOf(kinds) }));
   const cautions = [words.say("figure.caution"), ...source.cautions];
   if (plot !== undefined) {
     writeOutFile(plot, drawing(plots, source, cautions, dark));
@@ -81,6 +85,6 @@ function drawing(
 ): string {
   const day = new Date().toISOString().slice(0, 10);
   const title = words.say("figure.title", { name });
-  const foot = `Secondline ${VERSION}, break log, ${day}. Input ${inputHash(tests).slice(0, 16)}`;
+  const foot = sayStrength("figures.foot", { version: VERSION, day, hash: inputHash(tests).slice(0, 16) });
   return plotsSvg(plots, { title, cautions, foot }, PALETTES[dark ? "dark" : "light"], textWidth);
 }

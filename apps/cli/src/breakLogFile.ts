@@ -2,10 +2,12 @@
 
 import { readJson } from "@secondline/rig";
 import { type BreakTest, type LogFault, readBreakLog } from "@secondline/strength";
+import { broughtIn } from "@secondline/words";
 import { type ColumnsKey, sayColumns as say } from "@secondline/words/columns";
+import { sayFiles } from "@secondline/words/terminal/files";
 import { columnMatchSchema, missingIn, readLogTable, readMatched } from "@secondline/workbench";
 import { CommandFailure, EXIT } from "./failure.ts";
-import { faultLines, faultText, LARGEST_BYTES, readText } from "./input.ts";
+import { faultAt, faultLines, LARGEST_BYTES, readText } from "./input.ts";
 
 /** `columns`: a saved matching, for a file with names of its own. */
 export const readBreakLogFile = (file: string, columns?: string): readonly BreakTest[] => {
@@ -17,12 +19,12 @@ function ownTable(file: string, text: string, columns: string): readonly BreakTe
   const refuse = (key: ColumnsKey, values: Readonly<Record<string, string | number>>): CommandFailure =>
     new CommandFailure(EXIT.input, [say(key, values)]);
   const json = readJson(readText(columns, LARGEST_BYTES.breakLog), {
-    noun: "a matching of columns",
+    noun: sayFiles("noun.matching"),
     longest: LARGEST_BYTES.breakLog,
   });
   const parsed = columnMatchSchema.safeParse(json.parsed ? json.document : undefined);
   if (!parsed.success) {
-    const why = (json.issues[0]?.message ?? parsed.error.issues[0]?.message ?? "").replace(/\.$/, "");
+    const why = broughtIn(json.issues[0]?.message ?? parsed.error.issues[0]?.message ?? "").replace(/\.$/, "");
     throw refuse("file.matching", { file: columns, why });
   }
   const match = parsed.data;
@@ -30,8 +32,9 @@ function ownTable(file: string, text: string, columns: string): readonly BreakTe
   if (missing.length > 0) throw refuse("file.missing", { file: columns, list: missing.join(", ") });
   const found = readLogTable(text);
   if (!found.ok) {
-    const { kind, ...values } = found.fault;
-    throw refuse(`file.${kind}`, { file, ...values });
+    const { fault } = found;
+    if (fault.kind === "tooLong") throw refuse(`file.tooLong.${fault.of}`, { file, most: fault.most });
+    throw refuse(`file.${fault.kind}`, { file });
   }
   const { table } = found;
   for (const from of Object.values(match.columns)) {
@@ -51,11 +54,4 @@ export function breakLogOf(file: string, text: string): readonly BreakTest[] {
 
 /** One line per fault, with its line and column. */
 export const logFaults = (file: string, issues: readonly LogFault[]) =>
-  faultLines(
-    (count) => `${file}: ${count}; nothing was read`,
-    { issues },
-    (fault) => {
-      const at = fault.column === "" ? `line ${fault.line}` : `line ${fault.line}, ${fault.column}`;
-      return `${at}: ${faultText(fault)}`;
-    },
-  );
+  faultLines((count) => sayFiles("faults.breakLog", { file, count }), { issues }, faultAt);

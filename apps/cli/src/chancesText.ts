@@ -2,7 +2,7 @@
 
 import type { Rig } from "@secondline/rig";
 import type { Chances, PartChance } from "@secondline/scenarios";
-import { quantity, englishWords as words } from "@secondline/words";
+import { broughtIn, quantity, englishWords as words } from "@secondline/words";
 import { englishChanceWords as chanceWords, worthARow } from "@secondline/words/chances";
 import { say } from "./say.ts";
 import { type Column, table } from "./table.ts";
@@ -105,7 +105,7 @@ function sharesTable(rig: Rig, found: Chances): string {
 
 function inputsTable({ inputs }: Chances): string {
   const rows = inputs.map((input) => [
-    input.name,
+    broughtIn(input.name),
     input.id,
     chanceWords.chanceInput(input).join(" "),
     words.basis(input.basis),

@@ -2,7 +2,7 @@
 
 import type { Rig } from "@secondline/rig";
 import type { Outcome, Outlook } from "@secondline/scenarios";
-import { englishWords as words } from "@secondline/words";
+import { broughtIn, englishWords as words } from "@secondline/words";
 import { facts, likelyText } from "@secondline/words/facts";
 import { rigLine } from "@secondline/words/rig";
 import { untilWords } from "@secondline/words/until";
@@ -44,7 +44,7 @@ export function checkText(rig: Rig, outcome: Outcome, options: TextOptions): str
     "",
     ...section(say("head.facts"), factLines(rig, outcome)),
     ...section(say("head.follows"), words.follows(rig, outcome)),
-    ...section(say("head.notes"), outcome.notes),
+    ...section(say("head.notes"), outcome.notes.map(broughtIn)),
     ...section(say("head.blanks"), words.blanks(rig, outcome)),
     ...section(say("head.rests"), outcome.weakestBases.map(words.basis)),
     `${say("head.cautions")}:`,

@@ -1,6 +1,7 @@
 /** Dots on lines, so that the eye judges before any number does. */
 import type { BreakTest } from "@secondline/strength";
 import { quantity } from "@secondline/words";
+import { sayStrength } from "@secondline/words/terminal/strength";
 
 const TEST_DOT = "•";
 const BAND_LINE = "─";
@@ -48,18 +49,18 @@ export function linePlot({ rows, from, to, scale, limits = [], labelWidth, colum
   return [...lines, `${blank}${BAND_LINE.repeat(inner)}`, ends].join("\n");
 }
 
-/** Width of the labels at the left [letters]. */
-const LABEL_COLUMNS = 10;
+/** Least width of the labels at the left [letters]. */
+const LEAST_LABEL_COLUMNS = 10;
 
 /** Break tests: one row per kind of result, every test a mark. `columns`: width to fill. */
 export function dotPlot(tests: readonly BreakTest[], columns: number): string {
   const marks = tests.flatMap(({ result }) => {
-    if (result.kind === "exact") return [{ row: "broke", at: result.value }];
-    if (result.kind === "above") return [{ row: "held  →", at: result.value }];
-    if (result.kind === "below") return [{ row: "broke ←", at: result.value }];
+    if (result.kind === "exact") return [{ row: sayStrength("dots.broke"), at: result.value }];
+    if (result.kind === "above") return [{ row: sayStrength("dots.held"), at: result.value }];
+    if (result.kind === "below") return [{ row: sayStrength("dots.brokeBelow"), at: result.value }];
     return [
-      { row: "broke ↔", at: result.from },
-      { row: "broke ↔", at: result.to },
+      { row: sayStrength("dots.brokeBetween"), at: result.from },
+      { row: sayStrength("dots.brokeBetween"), at: result.to },
     ];
   });
   const values = marks.map((mark) => mark.at);
@@ -71,5 +72,6 @@ export function dotPlot(tests: readonly BreakTest[], columns: number): string {
     dots: marks.flatMap(({ row, at }) => (row === label ? [at] : [])),
   }));
   const scale = [quantity.kilonewtons(from, "nearest"), `${quantity.kilonewtons(to, "nearest")} kN`] as const;
-  return linePlot({ rows, from, to, scale, labelWidth: LABEL_COLUMNS, columns });
+  const labelWidth = Math.max(LEAST_LABEL_COLUMNS, ...rows.map(({ label }) => label.length + 1));
+  return linePlot({ rows, from, to, scale, labelWidth, columns });
 }

@@ -1,4 +1,5 @@
 /** What the system says about a file, in plain words. */
+import { sayFiles } from "@secondline/words/terminal/files";
 
 const codeOf = (error: unknown) => (error as { readonly code?: string }).code;
 const otherwise = (error: unknown) => (error instanceof Error ? error.message : String(error));
@@ -7,12 +8,12 @@ const otherwise = (error: unknown) => (error instanceof Error ? error.message : 
 export function readTrouble(error: unknown): string {
   switch (codeOf(error)) {
     case "ENOENT":
-      return "there is no such file";
+      return sayFiles("unread.noFile");
     case "EISDIR":
-      return "this is a folder, not a file";
+      return sayFiles("unread.folder");
     case "EACCES":
     case "EPERM":
-      return "this file may not be read";
+      return sayFiles("unread.notAllowed");
     default:
       return otherwise(error);
   }
@@ -22,22 +23,22 @@ export function readTrouble(error: unknown): string {
 export function writeTrouble(error: unknown): string {
   switch (codeOf(error)) {
     case "ENOENT":
-      return "there is no such folder";
+      return sayFiles("unwritten.noFolder");
     case "ENOTDIR":
-      return "a part of this path is a file, not a folder";
+      return sayFiles("unwritten.fileInPath");
     case "ENOSPC":
-      return "no space is left on the device";
+      return sayFiles("unwritten.diskFull");
     case "EDQUOT":
-      return "your share of the disk is used up";
+      return sayFiles("unwritten.shareFull");
     case "EFBIG":
-      return "the file would be larger than is allowed here";
+      return sayFiles("unwritten.tooLarge");
     case "EROFS":
-      return "this disk may only be read";
+      return sayFiles("unwritten.readOnly");
     case "EACCES":
     case "EPERM":
-      return "you may not write here";
+      return sayFiles("unwritten.notAllowed");
     case "ENAMETOOLONG":
-      return "this name is too long";
+      return sayFiles("unwritten.nameTooLong");
     default:
       return otherwise(error);
   }

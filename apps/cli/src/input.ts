@@ -1,6 +1,9 @@
 /** Reads what the user names: text, JSON, rigs. Everything wrong with a file is told at once, with its place in it. */
 import { closeSync, fstatSync, openSync, readSync } from "node:fs";
-import { type Issues, listed, MAX_RIG_TEXT, moreText, readJson } from "@secondline/rig";
+import { type Issues, listed, MAX_RIG_TEXT, readJson } from "@secondline/rig";
+import { broughtIn, quantity } from "@secondline/words";
+import { moreText } from "@secondline/words/more";
+import { sayFiles } from "@secondline/words/terminal/files";
 import { CommandFailure, EXIT } from "./failure.ts";
 import { readTrouble } from "./fileTrouble.ts";
 
@@ -28,25 +31,22 @@ function readBytes(file: string, largest: number): Buffer {
   const open = openSync(file, "r");
   try {
     const { size } = fstatSync(open);
-    if (size > largest) throw tooLarge(file, `${megabytes(size)} is`, largest);
+    if (size > largest)
+      throw refuse(sayFiles("unread.tooLarge", { file, size: megabytes(size), most: megabytes(largest) }));
     const bytes = Buffer.alloc(largest + 1);
     let length = 0;
     for (let read = -1; read !== 0 && length < bytes.length; length += read) {
       read = readSync(open, bytes, length, bytes.length - length, null);
     }
-    if (length > largest) throw tooLarge(file, `more than ${megabytes(largest)} is`, largest);
+    if (length > largest) throw refuse(sayFiles("unread.tooLong", { file, most: megabytes(largest) }));
     return bytes.subarray(0, length);
   } finally {
     closeSync(open);
   }
 }
 
-const tooLarge = (file: string, size: string, largest: number) =>
-  new CommandFailure(EXIT.input, [
-    `${file}: ${size} too large; a file of this kind has at most ${megabytes(largest)}.`,
-  ]);
-
-const megabytes = (bytes: number) => `${Math.ceil(bytes / 1e5) / 10} MB`;
+const refuse = (line: string) => new CommandFailure(EXIT.input, [line]);
+const megabytes = (bytes: number) => `${quantity.number(Math.ceil(bytes / 1e5) / 10)} MB`;
 
 /** Text in UTF-8, without a byte order mark; anything else is refused rather than read wrongly. */
 function textOf(file: string, bytes: Buffer): string {
@@ -56,9 +56,7 @@ function textOf(file: string, bytes: Buffer): string {
   } catch {
     // Told below.
   }
-  throw new CommandFailure(EXIT.input, [
-    `${file}: this file is not in UTF-8${wide ? " but in UTF-16" : ""}. Save it again with the encoding UTF-8.`,
-  ]);
+  throw refuse(sayFiles(wide ? "unread.utf16" : "unread.notUtf8", { file }));
 }
 
 export interface JsonFile {
@@ -73,7 +71,7 @@ export interface JsonFile {
 export const readJsonFile = (file: string, largest: number): JsonFile => jsonOf(file, readText(file, largest), largest);
 
 export function jsonOf(file: string, text: string, largest: number): JsonFile {
-  const json = readJson(text, { noun: "a file of ours", longest: largest });
+  const json = readJson(text, { noun: sayFiles("noun.anyOfOurs"), longest: largest });
   if (!json.parsed) throw faults(file, json);
   return { file, text, document: json.document, issues: json.issues };
 }
@@ -86,13 +84,25 @@ export interface Fault {
 }
 
 /** The fault in words: its sentence, and of "got" and "expected" what the sentence does not say already. */
-export function faultText({ message, got, expected }: Fault): string {
-  if (message === undefined) return `Got ${got}; expected ${expected}.`;
-  const missing = [
-    ...(message.includes(got) ? [] : [`got ${got}`]),
-    ...(message.includes(expected) ? [] : [`expected ${expected}`]),
-  ].join("; ");
-  return missing === "" ? message : `${message} ${missing[0]!.toUpperCase()}${missing.slice(1)}.`;
+function faultText({ message, got, expected }: Fault): string {
+  const values = { message: broughtIn(message ?? ""), got: broughtIn(got), expected: broughtIn(expected) };
+  if (message === undefined) return sayFiles("fault.unworded", values);
+  const [saysGot, saysExpected] = [message.includes(got), message.includes(expected)];
+  if (saysGot && saysExpected) return values.message;
+  return sayFiles(saysGot ? "fault.expected" : saysExpected ? "fault.got" : "fault.gotExpected", values);
+}
+
+interface CellFault extends Fault {
+  readonly line: number;
+  /** Empty where the whole line is at fault. */
+  readonly column: string;
+}
+
+/** The fault with its line and column. */
+export function faultAt(fault: CellFault): string {
+  const { line, column } = fault;
+  const values = { line, column, fault: faultText(fault) };
+  return sayFiles(column === "" ? "fault.atLine" : "fault.atCell", values);
 }
 
 export type PlacedFault = Fault & { readonly path: string };
@@ -101,11 +111,11 @@ export type PlacedFault = Fault & { readonly path: string };
 const MOST_LINES = 20;
 
 /** A heading with the number of faults, then a line for each of the first. `line` says where a fault is, and what. */
-export function faultLines<T>(heading: (count: string) => string, found: Issues<T>, line: (fault: T) => string) {
+export function faultLines<T>(heading: (count: number) => string, found: Issues<T>, line: (fault: T) => string) {
   const { issues, more = 0 } = listed(found.issues, found.more, MOST_LINES);
   const count = issues.length + more;
   return new CommandFailure(EXIT.input, [
-    heading(count === 1 ? "one fault" : `${count} faults`),
+    heading(count),
     ...issues.map((fault) => `  ${short(line(fault), 520)}`),
     ...(more === 0 ? [] : [`  ${moreText(more)}`]),
   ]);
@@ -114,9 +124,9 @@ export function faultLines<T>(heading: (count: string) => string, found: Issues<
 /** One line per fault, with its path in the file. */
 export function faults(file: string, found: Issues<PlacedFault>): CommandFailure {
   return faultLines(
-    (count) => `${file}: ${count}`,
+    (count) => sayFiles("faults.document", { file, count }),
     found,
-    (issue) => `${issue.path === "" ? "(the file)" : short(issue.path, 120)}: ${faultText(issue)}`,
+    (issue) => `${issue.path === "" ? sayFiles("fault.wholeFile") : short(issue.path, 120)}: ${faultText(issue)}`,
   );
 }
 

@@ -1,6 +1,8 @@
 /** `--judge`: what the user thinks of a part, said on the command line instead of in the rig file. */
 import { type PartId, partIds, type Rig, readField } from "@secondline/rig";
 import type { Judgement } from "@secondline/scenarios";
+import { broughtIn } from "@secondline/words";
+import { sayOptions } from "@secondline/words/terminal/options";
 import { CommandFailure, EXIT } from "./failure.ts";
 
 const JUDGEMENT_PATTERN = /^\s*([\w.]+)\s*(?:=\s*([^:]*?)\s*)?:\s*(\S.*?)\s*$/;
@@ -10,7 +12,7 @@ export function readJudgements(texts: readonly string[], rigs: readonly Rig[]): 
   const known = [...new Set(rigs.flatMap((rig) => partIds(rig)))];
   const read = texts.map((text) => ({ text, found: judgement(text, known) }));
   const faults = read.flatMap(({ text, found }) =>
-    typeof found === "string" ? [`--judge: got "${text}"; ${found}`] : [],
+    typeof found === "string" ? [sayOptions("judge.refused", { got: text, why: found })] : [],
   );
   if (faults.length > 0) throw new CommandFailure(EXIT.input, faults);
   return read.flatMap(({ found }) => (typeof found === "string" ? [] : [found]));
@@ -19,13 +21,13 @@ export function readJudgements(texts: readonly string[], rigs: readonly Rig[]): 
 /** One judgement, or what is wrong with it. */
 function judgement(text: string, known: readonly PartId[]): Judgement | string {
   const match = JUDGEMENT_PATTERN.exec(text);
-  if (!match) return `expected PART=FACTOR: REASON or PART: REASON. Example: "leash=0.7: looks furry at the ring"`;
+  if (!match) return sayOptions("judge.form");
   const [, id, written, reason] = match;
   const factor = written === undefined ? undefined : readField("leash.own.factor", written);
-  if (factor && !factor.ok) return `the factor: ${factor.issue.message}`;
+  if (factor && !factor.ok) return sayOptions("judge.factor", { message: broughtIn(factor.issue.message) });
   const words = readField("leash.own.reason", reason!);
-  if (!words.ok) return words.issue.message;
+  if (!words.ok) return broughtIn(words.issue.message);
   const part = known.find((one) => one === id);
-  if (part === undefined) return `there is no part "${id}". Parts: ${known.join(", ")}.`;
+  if (part === undefined) return sayOptions("judge.noPart", { part: id!, parts: known.join(", ") });
   return { part, reason: reason!, ...(factor ? { factor: factor.si! } : {}) };
 }

@@ -20,6 +20,7 @@ import {
   writeFileSync,
 } from "node:fs";
 import { basename, dirname, join } from "node:path";
+import { sayFiles } from "@secondline/words/terminal/files";
 import { CommandFailure, EXIT } from "./failure.ts";
 import { writeTrouble } from "./fileTrouble.ts";
 
@@ -33,17 +34,19 @@ export interface OutFile {
   readonly mode: number | undefined;
 }
 
-const refuse = (name: string, why: string): CommandFailure => new CommandFailure(EXIT.input, [`${name}: ${why}.`]);
+const refuse = (line: string): CommandFailure => new CommandFailure(EXIT.input, [line]);
+const noPlace = (file: string, error: unknown) =>
+  refuse(sayFiles("unwritten.place", { file, why: writeTrouble(error) }));
 
 /** Checks the place of a file to write. `inputs`: files that the command reads, which it must not overwrite. */
 export function checkOutFile(name: string, overwrite: boolean, inputs: readonly string[]): OutFile {
-  if (name === "") throw refuse("--out", "this is empty; name the file to write, such as report.html");
+  if (name === "") throw refuse(sayFiles("unwritten.noName", { file: "--out" }));
   const there = statOf(name);
   if (!there) checkFree(name);
-  if (there?.isDirectory()) throw refuse(name, "this is a folder; name a file in it");
-  if (there && !there.isFile()) throw refuse(name, "this is not an ordinary file");
+  if (there?.isDirectory()) throw refuse(sayFiles("unwritten.folder", { file: name }));
+  if (there && !there.isFile()) throw refuse(sayFiles("unwritten.notOrdinary", { file: name }));
   const same = inputs.find((input) => isSame(there, statOf(input)));
-  if (same !== undefined) throw refuse(name, `this is the input ${same}, which is not overwritten; take another name`);
+  if (same !== undefined) throw refuse(sayFiles("unwritten.input", { file: name, input: same }));
   if (there && !overwrite) throw existsAlready(name);
   try {
     const path = there ? realpathSync(name) : join(realpathSync(dirname(name)), basename(name));
@@ -51,11 +54,11 @@ export function checkOutFile(name: string, overwrite: boolean, inputs: readonly 
     if (there) accessSync(path, constants.W_OK);
     return { name, path, overwrite, mode: there ? there.mode & 0o777 : undefined };
   } catch (error) {
-    throw refuse(name, writeTrouble(error));
+    throw noPlace(name, error);
   }
 }
 
-const existsAlready = (name: string) => refuse(name, "this file exists already; --force overwrites it");
+const existsAlready = (file: string) => refuse(sayFiles("unwritten.exists", { file }));
 
 /** Refuses a name under which no file can be made. */
 function checkFree(name: string): void {
@@ -63,9 +66,9 @@ function checkFree(name: string): void {
   try {
     link = lstatSync(name, { throwIfNoEntry: false });
   } catch (error) {
-    throw refuse(name, writeTrouble(error));
+    throw noPlace(name, error);
   }
-  if (link) throw refuse(name, "this is a link that leads nowhere");
+  if (link) throw refuse(sayFiles("unwritten.danglingLink", { file: name }));
 }
 
 /** Undefined when there is nothing, or it cannot be looked at. */
@@ -92,7 +95,7 @@ export function writeOutPieces(out: OutFile, pieces: Iterable<Buffer>): void {
     keepFolder(dirname(out.path));
   } catch (error) {
     if (error instanceof CommandFailure) throw error;
-    throw refuse(out.name, `the file could not be written: ${writeTrouble(error)}`);
+    throw refuse(sayFiles("unwritten.file", { file: out.name, why: writeTrouble(error) }));
   } finally {
     rmSync(beside, { force: true });
   }

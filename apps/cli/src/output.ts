@@ -4,6 +4,7 @@
  */
 import { fstatSync, writeSync } from "node:fs";
 import { visibleText } from "@secondline/rig";
+import { sayFiles } from "@secondline/words/terminal/files";
 import { CommandFailure, EXIT } from "./failure.ts";
 import { writeTrouble } from "./fileTrouble.ts";
 
@@ -28,12 +29,14 @@ export function shown(text: string, colours = coloured): string {
   return text.split("\n").map(line).join("\n");
 }
 
+const notWritten = (error: unknown) => sayFiles("unwritten.output", { why: writeTrouble(error) });
+
 /** Writes data to stdout; throws a `CommandFailure` when it cannot be written. */
 export function writeData(text: string): void {
   try {
     write(process.stdout, STDOUT, shown(text));
   } catch (error) {
-    throw new CommandFailure(EXIT.input, [`The output could not be written: ${writeTrouble(error)}.`]);
+    throw new CommandFailure(EXIT.input, [notWritten(error)]);
   }
 }
 
@@ -64,7 +67,7 @@ function isFile(fd: number): boolean {
 /** Whoever reads a pipe may close it when they have seen enough: that is no fault. Anything else is told. */
 process.stdout.on("error", (error: NodeJS.ErrnoException) => {
   if (error.code === "EPIPE") return;
-  writeMessage(`The output could not be written: ${writeTrouble(error)}.\n`);
+  writeMessage(`${notWritten(error)}\n`);
   process.once("exit", () => {
     process.exitCode = EXIT.input;
   });

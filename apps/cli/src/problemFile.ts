@@ -1,10 +1,11 @@
 /** Reads a problem for the bare engine. The engine checks what it means, not the text that it comes in. */
 import { type Problem, readProblem } from "@secondline/engine";
 import { checkTexts } from "@secondline/rig";
+import { sayFiles } from "@secondline/words/terminal/files";
 import { faults, type JsonFile } from "./input.ts";
 
 export function problemOf({ file, document, issues }: JsonFile): Problem {
-  const texts = checkTexts(document, "a problem");
+  const texts = checkTexts(document, sayFiles("noun.problem"));
   if (texts.bottomless) throw faults(file, texts);
   const reading = readProblem(document);
   const before = [...issues, ...texts.issues];

@@ -1,6 +1,7 @@
 /** Reads a load cell's recording; every fault names its line and column. */
 import { type MeasuredFall, readRecording } from "@secondline/scenarios";
-import { faultLines, faultText, LARGEST_BYTES, readText } from "./input.ts";
+import { sayFiles } from "@secondline/words/terminal/files";
+import { faultAt, faultLines, LARGEST_BYTES, readText } from "./input.ts";
 
 export const readRecordingFile = (file: string): MeasuredFall =>
   recordingOf(file, readText(file, LARGEST_BYTES.recording));
@@ -8,9 +9,5 @@ export const readRecordingFile = (file: string): MeasuredFall =>
 export function recordingOf(file: string, text: string): MeasuredFall {
   const reading = readRecording(text);
   if (reading.ok) return reading.fall;
-  throw faultLines(
-    (count) => `${file}: ${count}; nothing was compared`,
-    { issues: reading.faults },
-    (fault) => `line ${fault.line}${fault.column === "" ? "" : `, ${fault.column}`}: ${faultText(fault)}`,
-  );
+  throw faultLines((count) => sayFiles("faults.recording", { file, count }), { issues: reading.faults }, faultAt);
 }

@@ -1,5 +1,6 @@
 /** `--spread`: how far an input may be off, in place of what is assumed. */
 import { INPUT_IDS, type InputId, MOST_SPREAD, type Spreads } from "@secondline/scenarios";
+import { sayOptions } from "@secondline/words/terminal/options";
 import { CommandFailure, EXIT } from "./failure.ts";
 
 /** "mass=5 %" or "mass=0.05". */
@@ -13,7 +14,7 @@ function readSpread(text: string): [InputId, number] {
   const value = parts ? Number(parts[2]) / (parts[3] === "%" ? 100 : 1) : Number.NaN;
   if (id && value <= MOST_SPREAD) return [id, value];
   throw new CommandFailure(EXIT.input, [
-    `--spread: got "${text}"; expected INPUT=SPREAD, such as mass=5% or mass=0.05, at most 100 %; 0 takes it for exactly known.`,
-    `Inputs: ${INPUT_IDS.join(", ")}.`,
+    sayOptions("spread.refused", { got: text }),
+    sayOptions("spread.inputs", { inputs: INPUT_IDS.join(", ") }),
   ]);
 }

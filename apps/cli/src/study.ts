@@ -9,11 +9,12 @@ import {
   type SearchOptions,
 } from "@secondline/scenarios";
 import { englishWords } from "@secondline/words";
+import { sayRuns } from "@secondline/words/terminal/runs";
 import { foretold } from "@secondline/workbench";
 import { type Computing, jobsOf, runnerFor } from "./computing.ts";
-import { CommandFailure, EXIT } from "./failure.ts";
 import { foretoldSearch, tell } from "./foretold.ts";
 import { progressLine } from "./terminal.ts";
+import { unanswered } from "./unanswered.ts";
 
 export interface StudyCall extends Computing {
   /** Said before what is being run. */
@@ -37,6 +38,9 @@ export function runChances(assessed: Assessed, options: ChancesOptions, call: St
 
 type Start<T> = (runner: RunnerService, id: string, report: (progress: Progress) => void) => Promise<Answer<T>>;
 
+/** What is done in place of runs, in words. */
+const STEPS: Readonly<Record<string, string>> = { chances: sayRuns("step.chances") };
+
 async function drive<T>({ rig }: Assessed, { label = "", ...computing }: StudyCall, start: Start<T>): Promise<T> {
   const runner = runnerFor(computing);
   const line = progressLine();
@@ -44,12 +48,13 @@ async function drive<T>({ rig }: Assessed, { label = "", ...computing }: StudyCa
   const stop = () => void runner.cancel(id);
   process.once("SIGINT", stop);
   try {
-    const answer = await start(runner, id, ({ done, doing, step = "" }) =>
-      line.show(done, `${label}${doing ? englishWords.eventTitle(rig, doing) : step}`),
-    );
+    const answer = await start(runner, id, ({ done, doing, step = "" }) => {
+      const what = doing ? englishWords.eventTitle(rig, doing) : (STEPS[step] ?? step);
+      line.show(done, `${label}${what}`);
+    });
     line.end();
     if (answer.ok) return answer.value;
-    throw new CommandFailure(answer.reason === "cancelled" ? EXIT.stopped : EXIT.audit, [answer.message]);
+    throw unanswered(answer);
   } finally {
     line.end();
     process.removeListener("SIGINT", stop);

@@ -11,7 +11,9 @@ import {
   type SweepWhat,
   type Swept,
 } from "@secondline/scenarios";
+import { broughtIn } from "@secondline/words";
 import { changeText, sweepWords as words } from "@secondline/words/sweep";
+import { sayFiles } from "@secondline/words/terminal/files";
 import { CommandFailure, EXIT } from "./failure.ts";
 import { LARGEST_BYTES, readText } from "./input.ts";
 
@@ -25,7 +27,7 @@ const MOST_COUNTED = 25;
 
 export function documentOf(file: string): unknown {
   const reading = readRig(readText(file, LARGEST_BYTES.rig));
-  if (!reading.ok) throw refuse(`${file}: the file changed while it was read.`);
+  if (!reading.ok) throw refuse(sayFiles("unread.changed", { file }));
   return reading.document;
 }
 
@@ -79,7 +81,7 @@ export function readLimit(text: string, { kind }: SweepWhat): number {
     throw refuse(say("fault.limit", { text, about: say("fault.limitNumber") }));
   }
   const read = parseQuantity(text, kind === "load" ? "force" : "length");
-  if (!read.ok) throw refuse(say("fault.limit", { text, about: read.message }));
+  if (!read.ok) throw refuse(say("fault.limit", { text, about: broughtIn(read.message) }));
   return read.value;
 }
 
@@ -88,7 +90,9 @@ export function enough(file: string, found: SweepPoints): SweepPoints {
   const { points, bad } = found;
   const first = bad[0];
   if (points.length === 0 && first) {
-    throw refuse(say("fault.noPoint", { file, change: changeText(first.change), message: first.issues[0]!.message }));
+    throw refuse(
+      say("fault.noPoint", { file, change: changeText(first.change), message: broughtIn(first.issues[0]!.message) }),
+    );
   }
   if (points.length < 2) throw refuse(say("fault.fewPoints", { file, count: points.length, least: 2 }));
   return found;

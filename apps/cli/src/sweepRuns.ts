@@ -3,9 +3,9 @@ import { type Knob, type SweepOptions, type SweepPoints, type Swept, sweep } fro
 import { englishWords } from "@secondline/words";
 import { foretold } from "@secondline/workbench";
 import { type Computing, jobsOf, runnerFor } from "./computing.ts";
-import { CommandFailure, EXIT } from "./failure.ts";
 import { tell } from "./foretold.ts";
 import { progressLine } from "./terminal.ts";
+import { unanswered } from "./unanswered.ts";
 
 export async function runSweep(
   points: SweepPoints,
@@ -34,9 +34,7 @@ export async function runSweep(
       const answer = await runner.orders({ id, orders }, ({ made: now = 0, doing }) =>
         line.show(Math.min(1, (made + now) / expected), doing ? englishWords.eventTitle(rig, doing) : ""),
       );
-      if (!answer.ok) {
-        throw new CommandFailure(answer.reason === "cancelled" ? EXIT.stopped : EXIT.audit, [answer.message]);
-      }
+      if (!answer.ok) throw unanswered(answer);
       step = work.next(answer.value);
     }
     return step.value;

@@ -1,4 +1,5 @@
 /** Options that are whole numbers. */
+import { sayOptions } from "@secondline/words/terminal/options";
 import { CommandFailure, EXIT } from "./failure.ts";
 
 /** Undefined when the option was not given; anything else than a whole number of the range is refused. */
@@ -6,5 +7,5 @@ export function readWhole(option: string, text: string | undefined, least: numbe
   if (text === undefined) return undefined;
   const value = /^\d+$/.test(text) ? Number(text) : Number.NaN;
   if (value >= least && value <= most) return value;
-  throw new CommandFailure(EXIT.input, [`${option}: got "${text}"; expected a whole number from ${least} to ${most}.`]);
+  throw new CommandFailure(EXIT.input, [sayOptions("wholeNumber", { option, got: text, least, most })]);
 }

@@ -57,10 +57,7 @@ export async function boot(): Promise<Booted> {
     start = { document: link.document, goodDocument: link.document, session };
     notices.push({
       tone: "word",
-      text: sayPage("boot.openedLink", {
-        rigName: rigName(link.document),
-        before: saved ? sayPage("boot.whatYouHad") : "",
-      }),
+      text: sayPage(saved ? "boot.openedLinkKept" : "boot.openedLink", { rigName: rigName(link.document) }),
     });
   } else if (link.kind === "broken") {
     notices.push({ tone: "fault", text: link.opened.text, details: link.opened.issues.map(({ message }) => message) });
@@ -85,7 +82,7 @@ async function linkedRig(hash: string): Promise<ReadLink> {
   try {
     return (await import("./files/link.ts")).readLink(hash, read);
   } catch {
-    const text = sayPage("boot.rigLinkNot");
+    const text = sayPage("boot.linkPartMissing");
     return { kind: "broken", opened: { ok: false, text: sayPage("boot.openLinkAgain", { text }), issues: [] } };
   }
 }
@@ -110,7 +107,7 @@ async function findWork(works: WorkStore | undefined, notices: Omit<Notice, "id"
     const reason = error instanceof Error ? error.message : String(error);
     notices.push({
       tone: "fault",
-      text: sayPage("boot.workKeptDevice", { reason }),
+      text: sayPage("boot.keptWorkUnreadable", { reason }),
     });
     return { saved: undefined, writable: undefined };
   }
@@ -136,7 +133,7 @@ async function keepWork(sandbox: Sandbox, works: WorkStore | undefined): Promise
   if (!(await claimWriting())) {
     sandbox.actions.tell({
       tone: "fault",
-      text: sayPage("boot.secondlineOpenAnother"),
+      text: sayPage("boot.openInAnotherTab"),
     });
     return undefined;
   }

@@ -8,7 +8,7 @@ export function keepOffline({ tell }: Actions): void {
     onNeedRefresh: () =>
       tell({
         tone: "word",
-        text: sayFiles("offline.newerVersionSecondline"),
+        text: sayFiles("offline.newerVersion"),
         action: { label: sayFiles("offline.changeNow"), run: () => void update(true) },
       }),
     // Without it the app works all the same, with a network.

@@ -11,7 +11,7 @@ import {
   type Outlook,
   VERSION,
 } from "@secondline/scenarios";
-import { createWords, english, type Language } from "@secondline/words";
+import { createWords, english, type Language, lowered } from "@secondline/words";
 import { createChanceWords } from "@secondline/words/chances";
 import { sayLaterIn } from "@secondline/words/later";
 import { meshText } from "@secondline/words/rig";
@@ -111,8 +111,6 @@ const FIRST_PAGE_CAUTIONS: readonly CautionFact["kind"][] = [
   "invented",
 ];
 const firstCautions = ({ cautions }: Outcome) => cautions.filter(({ kind }) => FIRST_PAGE_CAUTIONS.includes(kind));
-
-const lowered = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
 const section = (head: string, items: readonly string[]): readonly Html[] =>
   items.length === 0 ? [] : [tag("h2", head), listOf(items)];

@@ -21,7 +21,7 @@ export {
 export { type GroundFault, groundFaults } from "./groundFaults.ts";
 export { groupName } from "./groups.ts";
 export { HIDDEN_REMEDY, hiddenCharacter, visibleText } from "./hiddenCharacters.ts";
-export { type Issues, listed, MOST_ISSUES, moreText } from "./issueList.ts";
+export { type Issues, listed, MOST_ISSUES } from "./issueList.ts";
 export { nearest } from "./nearest.ts";
 export { judgePart } from "./ownJudgement.ts";
 export { stocksIn } from "./ownStocks.ts";

@@ -14,6 +14,3 @@ export function listed<T>(issues: readonly T[], unlisted = 0, most = MOST_ISSUES
   const more = Math.max(0, issues.length - most) + unlisted;
   return more === 0 ? { issues } : { issues: issues.slice(0, most), more };
 }
-
-/** "… and 79,980 more", for the end of a list. */
-export const moreText = (more: number): string => `… and ${String(more).replace(/\B(?=(?:\d{3})+$)/g, ",")} more`;

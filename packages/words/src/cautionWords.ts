@@ -1,6 +1,7 @@
 /** What must be read beside every verdict, in words. Worded here and nowhere else; shown on screen, in the terminal and in print. */
 import type { Rig } from "@secondline/rig";
 import type { AnchorFacts, CautionFact, Judged } from "@secondline/scenarios";
+import { broughtIn } from "./broughtEnglish.ts";
 import { type Language, type Say, sayIn } from "./language.ts";
 import { partName } from "./partNames.ts";
 import { degrees, factor, margin, rounded } from "./quantity.ts";
@@ -60,13 +61,13 @@ export function judgedTexts(say: Say, rig: Rig, judged: readonly Judged[]): read
   const name = (one: Judged) => partName(say, rig, one.part);
   const raised = judged.filter(({ value }) => value > 1);
   const doubts = judged.filter(({ value }) => value <= 1);
-  const list = doubts.map((one) => `${name(one)} × ${factor(one.value)} (${one.reason})`);
+  const list = doubts.map((one) => `${name(one)} × ${factor(one.value)} (${broughtIn(one.reason)})`);
   return [
     ...raised.map((one) =>
       say("caution.raised", {
         part: name(one),
         times: factor(one.value),
-        reason: one.own ? one.reason : `${one.factor}: ${one.reason}`,
+        reason: one.own ? broughtIn(one.reason) : `${broughtIn(one.factor)}: ${broughtIn(one.reason)}`,
         without: one.margin === undefined ? "" : say("caution.without", { margin: margin(one.margin / one.value) }),
       }),
     ),

@@ -11,6 +11,7 @@ import {
   type StudyProgress,
   type UncertainInput,
 } from "@secondline/scenarios";
+import { broughtIn } from "./broughtEnglish.ts";
 import { anchorTexts, generalCautions, judgedTexts, unconfirmedTexts } from "./cautionWords.ts";
 import { chance, chanceRange, chanceSpan, SMALLEST_CHANCE } from "./chanceNumbers.ts";
 import { formatMass } from "./formats.ts";
@@ -18,7 +19,7 @@ import { type Language, sayIn } from "./language.ts";
 import { type LaterSay, sayLaterIn } from "./laterLanguage.ts";
 import { capital, lowered, partName } from "./partNames.ts";
 import { eventTitle, phraseText } from "./phrases.ts";
-import { length, load, percent, seconds } from "./quantity.ts";
+import { length, load, number, percent, seconds } from "./quantity.ts";
 
 export const countOf = (say: LaterSay, some: number, all: number): string =>
   some === all ? say("chance.allRuns", { all }) : say("chance.someRuns", { some, all });
@@ -71,7 +72,9 @@ export const chancePart = (language: Language, rig: Rig, { id, stretch }: PartCh
 function placed(language: Language, rig: Rig, id: PartChance["id"], reason: string | undefined): string {
   const say = sayLaterIn(language);
   const name = partName(say, rig, id);
-  return reason === undefined || reason === "webbing" ? name : say("part.inKnot", { part: name, place: reason });
+  return reason === undefined || reason === "webbing"
+    ? name
+    : say("part.inKnot", { part: name, place: broughtIn(reason) });
 }
 
 /** Parts that are first less often than this, and next to never fail, are only counted [-]. */
@@ -92,7 +95,7 @@ export function shareText(language: Language, { share, distinguishable }: Scatte
 }
 
 export const shareName = (language: Language, { name }: ScatterShare): string =>
-  name === undefined ? sayLaterIn(language)("chance.left") : capital(name);
+  name === undefined ? sayLaterIn(language)("chance.left") : capital(broughtIn(name));
 
 /** What the shares are of. */
 export const sharesTitle = (language: Language, rig: Rig, { part, reason }: Chances["shares"]): string =>
@@ -107,9 +110,9 @@ export function inputTexts(language: Language, input: UncertainInput): readonly 
     N: load(central),
     m: length(central),
     share: percent(central),
-    "-": String(Number(central.toPrecision(3))),
+    "-": number(Number(central.toPrecision(3))),
     s: seconds(central),
-    line: String(Number(central.toFixed(3))),
+    line: number(Number(central.toFixed(3))),
     times: say("chance.asGiven"),
   }[unit];
   const amount = Number(spread.toPrecision(3));
@@ -137,7 +140,7 @@ export function chanceGrounds(language: Language, rig: Rig, chances: Chances): r
   const { runs, accuracy, inputs, dropped, parts } = chances;
   const some = parts.filter(({ loaded, first }) => loaded > 0 && loaded < runs.done && first.high > 0);
   return [
-    say("chance.rests.runs", { done: runs.done, accuracy, inputs: inputs.length }),
+    say(`chance.rests.runs.${accuracy}`, { done: runs.done, inputs: inputs.length }),
     say("chance.rests.loads"),
     ...some.map(({ id, loaded }) =>
       say("chance.rests.someLoad", { part: partName(say, rig, id), count: countOf(say, loaded, runs.done) }),

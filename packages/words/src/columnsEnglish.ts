@@ -45,7 +45,8 @@ export const COLUMNS_ENGLISH = {
   match: "Match the columns by hand",
   "file.empty": "{file} has no rows below its first line.",
   "file.oneColumn": "{file} has one column only: nothing parts its cells. Save it as CSV.",
-  "file.tooLong": "{file} is longer than any break log: at most {most} {of} are read.",
+  "file.tooLong.characters": "{file} is longer than any break log: at most {most} characters are read.",
+  "file.tooLong.rows": "{file} is longer than any break log: at most {most} rows are read.",
   "file.matching": "{file}: this is no saved matching of columns: {why}",
   "file.missing": "{file}: the matching says nothing of {list}, which a break log needs.",
   "file.noColumn":

@@ -5,7 +5,7 @@ import { generalCautions } from "./cautionWords.ts";
 import { english, filled, type Language, type Values } from "./language.ts";
 import { MEASURED_ENGLISH, type MeasuredKey } from "./measuredEnglish.ts";
 import { eventTitle } from "./phrases.ts";
-import { kilonewtons, rounded, seconds } from "./quantity.ts";
+import { kilonewtons, number, rounded, seconds } from "./quantity.ts";
 
 export const sayMeasured = (key: MeasuredKey, values: Values = {}): string => filled(MEASURED_ENGLISH[key], values);
 
@@ -58,7 +58,7 @@ function headTexts(
     ...(fall.synthetic ? [sayMeasured("synthetic")] : []),
     sayMeasured("model", {
       draws,
-      mesh: accuracy === "quick" ? "coarse" : accuracy,
+      mesh: sayMeasured(`mesh.${accuracy}`),
       mass: mass === undefined ? "" : sayMeasured("mass", { mass: `${mass} kg` }),
     }),
     ...(failed.length > 0 ? [sayMeasured("failed", { count: failed.length })] : []),
@@ -109,7 +109,7 @@ function noteText(note: RecordingNote): string {
   }
 }
 
-const milliseconds = (second: number) => `${Number((1000 * second).toPrecision(2))} ms`;
+const milliseconds = (second: number) => `${number(Number((1000 * second).toPrecision(2)))} ms`;
 
 /** The words of English. */
 export const measuredWords = createMeasuredWords(english);

@@ -1,9 +1,10 @@
 /** Words of beginning a rig and of confirming what was taken over: apart from the rest, for the first load needs none of them. */
 import { type LineStock, type Rig, strainAt } from "@secondline/rig";
+import { broughtIn } from "./broughtEnglish.ts";
 import { formatForce, formatPercent } from "./formats.ts";
 import { english, filled, type Language, sayIn, type Values } from "./language.ts";
 import { NEW_RIG_ENGLISH, type NewRigKey } from "./newRigEnglish.ts";
-import { length, rounded, strength } from "./quantity.ts";
+import { length, number, rounded, strength } from "./quantity.ts";
 import { valueNames } from "./valueNames.ts";
 
 export type { NewRigKey } from "./newRigEnglish.ts";
@@ -58,7 +59,7 @@ export function createNewRigWords(language: Language) {
 }
 
 const answerFault = (fault: AnswerFault): string =>
-  fault.kind === "issue" ? fault.issue.message : sayNewRig(`fault.${fault.kind}`, fault.values);
+  fault.kind === "issue" ? broughtIn(fault.issue.message) : sayNewRig(`fault.${fault.kind}`, fault.values);
 
 /** Lengths [m]. */
 function reachDoubt(doubt: { readonly reach: number; readonly span: number; readonly unit: "m" | "ft" | undefined }) {
@@ -69,7 +70,7 @@ function reachDoubt(doubt: { readonly reach: number; readonly span: number; read
 }
 
 const measuredFault = (fault: MeasuredFault): string =>
-  fault.kind === "unread" ? fault.message : sayNewRig(`measured.fault.${fault.kind}`, fault.values);
+  fault.kind === "unread" ? broughtIn(fault.message) : sayNewRig(`measured.fault.${fault.kind}`, fault.values);
 
 function fileFault(fault: FileFault): string {
   switch (fault.kind) {
@@ -78,9 +79,9 @@ function fileFault(fault: FileFault): string {
     case "columnNames":
       return sayNewRig(`file.${fault.kind}`);
     case "tooLong":
-      return sayNewRig("file.tooLong", {
-        most: fault.of === "characters" ? `${fault.most / 1e6} MB` : `${fault.most} rows`,
-      });
+      return fault.of === "characters"
+        ? sayNewRig("file.tooLong", { most: `${number(fault.most / 1e6)} MB` })
+        : sayNewRig("file.tooManyRows", { most: fault.most });
     case "columns":
       return sayNewRig("file.columns", { row: fault.row, count: fault.count });
     case "number":

@@ -144,9 +144,12 @@ export function placeText(knob: Knob, number: string): string {
 /** So many steps in the range are told apart: two digits more than that are noise [-]. */
 const RANGE_STEPS = 200;
 
+/** 9.40 reads 9.4, and 9.00 reads 9, in whatever way the language writes its decimals. */
+const withoutZeros = (text: string): string => text.replace(/[.,]0+$/, "").replace(/([.,]\d*?)0+$/, "$1");
+
 /** "9.4 %": a value of what is swept, to as many digits as mean something. */
 export function knobValue(knob: Knob, value: number, side: Side): string {
-  const number = String(Number(digits(knob, value, side)));
+  const number = withoutZeros(digits(knob, value, side));
   return knob.unit === "" ? number : `${number} ${knob.unit}`;
 }
 

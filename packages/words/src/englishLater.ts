@@ -441,8 +441,12 @@ export const ENGLISH_LATER = {
   "chance.working.draws": "setting loads against strengths",
   "chance.glance": "Likeliest to go first in the worst what-if ({event}), at a glance: {list}.",
   "chance.glanceOne": "{part} ({chance})",
-  "chance.rests.runs":
-    "{done} draws of this what-if on the {accuracy} mesh, the same as a verdict rests on: each with other values of {inputs} uncertain inputs, and with parts that cannot fail, so that every part shows the load it would have to carry.",
+  "chance.rests.runs.quick":
+    "{done} draws of this what-if on the quick mesh, the same as a verdict rests on: each with other values of {inputs} uncertain inputs, and with parts that cannot fail, so that every part shows the load it would have to carry.",
+  "chance.rests.runs.standard":
+    "{done} draws of this what-if on the standard mesh, the same as a verdict rests on: each with other values of {inputs} uncertain inputs, and with parts that cannot fail, so that every part shows the load it would have to carry.",
+  "chance.rests.runs.fine":
+    "{done} draws of this what-if on the fine mesh, the same as a verdict rests on: each with other values of {inputs} uncertain inputs, and with parts that cannot fail, so that every part shows the load it would have to carry.",
   "chance.rests.loads":
     "In logarithms every load goes up and down in proportion to the inputs; what that leaves over is chance, and counts as scatter too. Far out in the tails this is taken to go on, which no number of draws shows.",
   "chance.rests.someLoad":

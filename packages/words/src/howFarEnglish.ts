@@ -112,6 +112,7 @@ export const HOW_FAR_ENGLISH = {
   "candidate.end": "The range ends there; further may do as well.",
   "candidate.open": "Look at {at} and check it",
 
+  "at.two": "{first} and {second}",
   "point.title": "At {at}",
   "point.of": "One fall, as it stands: {event}. The curve counts draws of it, with all that scatters.",
   "point.busy": "Computing the fall",

@@ -47,8 +47,10 @@ export function createHowFarWords(language: Language) {
     drawn: ({ looked, events, draws, runs }: Swept): string =>
       saySweep(looked > events.length ? "drawn.found" : "drawn.chosen", { drawn: events.length, looked, draws, runs }),
     /** "9.4 % slack and 3 connections". */
-    at: (knobs: readonly Knob[], values: readonly number[]): string =>
-      knobs.map((knob, k) => placeText(knob, pointText(values[k]!))).join(" and "),
+    at(knobs: readonly Knob[], values: readonly number[]): string {
+      const [first, second] = knobs.map((knob, k) => placeText(knob, pointText(values[k]!)));
+      return second === undefined ? first! : sayHowFar("at.two", { first: first!, second });
+    },
   };
 }
 

@@ -2,6 +2,7 @@
 import { ENGLISH } from "./english.ts";
 import type { ENGLISH_LATER } from "./englishLater.ts";
 import { CODE } from "./localeEnglish.ts";
+import { local } from "./quantity.ts";
 
 export type Key = keyof typeof ENGLISH;
 /** Keys of sentences that are not part of the first load. */
@@ -31,7 +32,7 @@ export function filled(sentence: string, values: Values): string {
   return sentence.replace(PLACEHOLDER, (_, name: string, one?: string, more?: string) => {
     const value = values[name];
     if (value === undefined) throw new Error(`The sentence "${sentence}" wants "${name}".`);
-    if (one === undefined || more === undefined) return String(value);
+    if (one === undefined || more === undefined) return typeof value === "number" ? local(String(value)) : value;
     return filled(String(value) === "1" ? one : more, values);
   });
 }

@@ -14,6 +14,9 @@ export const MEASURED_ENGLISH = {
   "filter.none": "not filtered",
   synthetic: "This recording is synthetic. It says nothing about the model.",
   model: "Model: {draws} draws of all that is not known exactly, {mesh} mesh{mass}.",
+  "mesh.quick": "coarse",
+  "mesh.standard": "standard",
+  "mesh.fine": "fine",
   mass: ", walker {mass}",
   alignment:
     "Alignment: the model's first moment lies at {at} of the recording; the draws differ by {spread}. Left over: {off} (root mean square over the catch).",

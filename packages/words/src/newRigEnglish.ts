@@ -149,6 +149,7 @@ export const NEW_RIG_ENGLISH = {
   "file.unread": "{file}: nothing is changed. {why}",
   "file.empty": "There are no numbers in it.",
   "file.tooLong": "It is too long; at most {most}.",
+  "file.tooManyRows": "It is too long; at most {most} rows.",
   "file.columns": "Line {row} has {count} {count|column|columns}; two are needed.",
   "file.number": "Line {row}: “{got}” is no number.",
   "file.columnNames":
@@ -173,8 +174,6 @@ export const NEW_RIG_ENGLISH = {
   "ground.short": "From one number, or from a file",
   "ground.make": "Make a profile of it",
   "ground.step": "Ground profile",
-  "places.label": "Where the {noun} are, from A",
-  "places.set": "Set {count} {noun}",
   "ground.m": "metres",
   "ground.ft": "feet",
 

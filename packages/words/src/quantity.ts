@@ -107,5 +107,9 @@ export function energy(joule: number): string {
 export const unbroken = (text: string): string =>
   text.replace(/(\d) (?=(?:m|s|J|kJ|kN|km\/h|m\/s|%)(?![\w/]))/g, "$1\u00a0");
 
+/** Digits in threes, by the mark that stands for no decimals. */
+export const thousands = (value: number): string =>
+  String(value).replace(/\B(?=(?:\d{3})+$)/g, DECIMAL === "." ? "," : ".");
+
 /** Digits in threes, by a narrow space. */
 export const grouped = (value: number): string => String(value).replace(/\B(?=(\d{3})+$)/g, "\u202f");

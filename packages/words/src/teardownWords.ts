@@ -14,6 +14,7 @@ import {
   type TeardownIssue,
   type TeardownLearnt,
 } from "@secondline/strength";
+import { broughtIn } from "./broughtEnglish.ts";
 import type { Language, LaterKey } from "./language.ts";
 import { type LaterSay, sayLaterIn } from "./laterLanguage.ts";
 import { capital, lowered, partName } from "./partNames.ts";
@@ -54,7 +55,7 @@ export function pieceWhere(say: LaterSay, plan: Pick<Teardown, "webbings">, samp
   const [first, second] = cuts;
   if (first !== undefined) return second === undefined ? first : say("teardown.cutJoin", { first, second });
   if (sample.kind === "new" || sample.kind === "newKnot") {
-    return say("teardown.newFrom", { length: length(sample.length!), stock: sample.stock!.name });
+    return say("teardown.newFrom", { length: length(sample.length!), stock: broughtIn(sample.stock!.name) });
   }
   if (sample.kind === "leash") return say("teardown.leashWhole");
   if (sample.kind === "leashPlain") return say("teardown.leashMiddle", { length: length(sample.length!) });
@@ -70,7 +71,7 @@ export function pieceDoses(say: LaterSay, { kind, row, others }: Sample): string
   const [sun, falls, clamped, sewn] = [row.sun_months, row.falls, row.clamped_months, row.sewn_months].map(number);
   const months = (value: number) => required(value);
   if (kind === "new" || kind === "newKnot") {
-    const knot = row.knot ? [say("teardown.dose.knot", { knot: row.knot })] : [];
+    const knot = row.knot ? [say("teardown.dose.knot", { knot: broughtIn(row.knot) })] : [];
     return [say("teardown.dose.new"), ...knot].join(", ");
   }
   const said = [
@@ -78,7 +79,7 @@ export function pieceDoses(say: LaterSay, { kind, row, others }: Sample): string
     ...(falls === undefined || falls === 0 ? [] : [say("teardown.dose.falls", { count: falls })]),
     ...(clamped === undefined ? [] : [say("teardown.dose.clamped", { months: months(clamped) })]),
     ...(sewn === undefined ? [] : [say("teardown.dose.sewn", { months: months(sewn) })]),
-    ...(row.knot ? [say("teardown.dose.knot", { knot: row.knot })] : []),
+    ...(row.knot ? [say("teardown.dose.knot", { knot: broughtIn(row.knot) })] : []),
   ];
   const doses = said.length > 0 ? said.join(", ") : kind === "ring" ? "" : say("teardown.dose.unknown");
   return [doses, othersText(say, others)].filter((text) => text !== "").join("; ");
@@ -122,7 +123,7 @@ export function pieceTeaches(say: LaterSay, rig: Rig, plan: Teardown, { teaches,
 /** The weakest place of a webbing or rope, now and after all pulls. */
 export function bandSentence(say: LaterSay, rig: Rig, band: TeardownBand): string {
   const name = partName(say, rig, band.place.part as PartId);
-  const values = { part: name, reason: band.reason ?? "", at: cutAt(band.at ?? 0) };
+  const values = { part: name, reason: broughtIn(band.reason ?? ""), at: cutAt(band.at ?? 0) };
   const part =
     band.at !== undefined
       ? say("teardown.bandAt", values)
@@ -139,7 +140,7 @@ export function bandSentence(say: LaterSay, rig: Rig, band: TeardownBand): strin
   if (band.factor === undefined) return said;
   const { name: factorName, share, before, after } = band.factor;
   const most = say("teardown.bandFactor", {
-    factor: factorName,
+    factor: broughtIn(factorName),
     share: percent(share),
     before: percent(before, "up"),
     after: percent(after, "up"),
@@ -231,14 +232,14 @@ export function factorLearntRow(
 ): FactorLearntRow {
   const text = ({ value, spread }: LearntFactor["before"]) =>
     say("teardown.learnt.value", { value: factor(value), spread: percent(spread, "up") });
-  const name = what === "level" ? say("teardown.learnt.level") : what;
-  return { what: `${stock}: ${name}`, tests: String(testCount), before: text(before), after: text(after) };
+  const name = what === "level" ? say("teardown.learnt.level") : broughtIn(what);
+  return { what: `${broughtIn(stock)}: ${name}`, tests: String(testCount), before: text(before), after: text(after) };
 }
 
 export function contradictionText(say: LaterSay, one: Contradiction): string {
   const said = say("teardown.learnt.contradicts", {
-    stock: one.stock,
-    state: one.state,
+    stock: broughtIn(one.stock),
+    state: broughtIn(one.state),
     count: one.testCount,
     tested: strength(one.tested),
     builtIn: strength(one.builtIn),

@@ -87,7 +87,7 @@ export function reasonText(language: Language, rig: Rig, outcome: Outcome, reaso
     case "lapsed":
       return say("verdict.hasLapsed", { what: lapseList(say, rig, reason.lapses) });
     case "withheld":
-      return say("verdict.withheld", { what: reason.what });
+      return say("verdict.withheld", { what: broughtIn(reason.what) });
     case "notLoaded":
       return say("verdict.notLoadedParts", {
         count: reason.parts.length,

@@ -2,6 +2,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { quantity } from "../src/index.ts";
+import { moreText } from "../src/moreText.ts";
 
 const number = (text: string) => Number(text.replace("−", "-").replace(/ (kN|m|%|m\/s)$/, ""));
 const newton = fc.double({ min: 1, max: 3e5, noNaN: true });
@@ -82,4 +83,9 @@ it("a number and its unit stay on one line, and nothing else is joined", () => {
   expect(quantity.unbroken("24 m from A, 6 members, 4 % of 3.2 kN at 7 m/s")).toBe(
     "24\u00a0m from A, 6 members, 4\u00a0% of 3.2\u00a0kN at 7\u00a0m/s",
   );
+});
+
+it("counts what a list leaves out, with digits in threes", () => {
+  expect(moreText(79_980)).toBe("… and 79,980 more");
+  expect(moreText(12)).toBe("… and 12 more");
 });

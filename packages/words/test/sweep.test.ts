@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
-import { KNOB_FAULTS } from "@secondline/scenarios";
+import { KNOB_FAULTS, type Knob } from "@secondline/scenarios";
 import { describe, expect, it } from "vitest";
+import { knobValue } from "../src/createSweepWords.ts";
 import { filled } from "../src/language.ts";
 import { SWEEP_ENGLISH } from "../src/sweepEnglish.ts";
 
@@ -33,4 +34,24 @@ describe("what is said of sweeps and studies", () => {
     }
     for (const kind of KNOB_FAULTS) expect(keys).toContain(`fault.${kind}`);
   });
+});
+
+it("a value of what is swept has no more digits than it needs, also below zero", () => {
+  const rise: Knob = {
+    kind: "field",
+    name: "rise",
+    path: "rise",
+    dimension: "length",
+    unit: "m",
+    from: -3,
+    to: 12,
+    whole: false,
+  };
+  expect([-1.2, -2, 0, 9.4, 10].map((value) => knobValue(rise, value, "nearest"))).toEqual([
+    "−1.2 m",
+    "−2 m",
+    "0 m",
+    "9.4 m",
+    "10 m",
+  ]);
 });

@@ -1,6 +1,7 @@
 /** `compare`: two to four layouts side by side. */
 import { type Accuracy, compareLayouts, type Outcome } from "@secondline/scenarios";
 import { englishCompareWords as compareWords } from "@secondline/words/compare";
+import { sayOptions } from "@secondline/words/terminal/options";
 import { type AssessmentOptions, type ComparedAssessment, readAssessments } from "../assessment.ts";
 import { type Compared, comparisonData, comparisonText } from "../compareText.ts";
 import { type ComputingOptions, readComputing } from "../computingOptions.ts";
@@ -19,7 +20,7 @@ export interface CompareOptions extends AssessmentOptions, ComputingOptions {
 
 export async function compare(files: readonly string[], options: CompareOptions): Promise<void> {
   if (files.length < 2 || files.length > 4) {
-    throw new CommandFailure(EXIT.input, [`compare takes two to four rigs, got ${files.length}.`]);
+    throw new CommandFailure(EXIT.input, [sayOptions("compare.count", { count: files.length })]);
   }
   const layouts: Compared[] = [];
   for (const read of readAssessments(files, options)) layouts.push(await studied(read, options));

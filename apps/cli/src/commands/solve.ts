@@ -1,5 +1,7 @@
 /** `solve`: one problem file through the engine. */
 import { type Accuracy, type Recording, simulate } from "@secondline/engine";
+import { broughtIn, quantity } from "@secondline/words";
+import { saySolve } from "@secondline/words/terminal/solve";
 import { CommandFailure, EXIT } from "../failure.ts";
 import { LARGEST_BYTES, readJsonFile } from "../input.ts";
 import { jsonText } from "../jsonText.ts";
@@ -10,7 +12,7 @@ import { print, width } from "../terminal.ts";
 export function solve(file: string, options: { readonly json?: boolean; readonly accuracy: Accuracy }): void {
   const problem = problemOf(readJsonFile(file, LARGEST_BYTES.problem));
   const result = simulate(problem, { accuracy: options.accuracy });
-  if (!result.ok) throw new CommandFailure(EXIT.audit, [`${file}: ${result.reason}: ${result.message}`]);
+  if (!result.ok) throw new CommandFailure(EXIT.audit, [`${file}: ${result.reason}: ${broughtIn(result.message)}`]);
   const flat = flatResult(result.recording);
   print(options.json ? jsonText(flat) : solveTable(result.recording, flat));
 }
@@ -48,9 +50,18 @@ const UNIT_OF_RESULT: Readonly<Record<string, string>> = {
 function solveTable(recording: Recording, flat: Readonly<Record<string, number | string | null>>): string {
   const rows = Object.entries(flat).map(([name, value]) => {
     const unit = typeof value === "number" ? (UNIT_OF_RESULT[name] ?? "N") : "";
-    return [name, typeof value === "number" ? value.toFixed(unit === "N" ? 0 : 4) : (value ?? "none"), unit];
+    return [
+      name,
+      typeof value === "number" ? quantity.local(value.toFixed(unit === "N" ? 0 : 4)) : (value ?? saySolve("none")),
+      unit,
+    ];
   });
   const { elements, step, steps } = recording.mesh;
-  const mesh = `${recording.problem.name}: ${elements} elements, ${steps} steps of ${(step * 1e6).toFixed(1)} µs`;
-  return `${mesh}\n\n${table([{ head: "quantity" }, { head: "value", align: "right" }, { head: "unit" }], rows, width)}`;
+  const values = { elements, steps, step: quantity.local((step * 1e6).toFixed(1)) };
+  const columns = [
+    { head: saySolve("table.quantity") },
+    { head: saySolve("table.value"), align: "right" },
+    { head: saySolve("table.unit") },
+  ] as const;
+  return `${saySolve("mesh", { problem: recording.problem.name, ...values })}\n\n${table(columns, rows, width)}`;
 }

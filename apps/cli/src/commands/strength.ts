@@ -7,8 +7,10 @@ import {
   type GroupReport,
   type StockComparison,
 } from "@secondline/strength";
-import { quantity, englishWords as words } from "@secondline/words";
+import { broughtIn, quantity, englishWords as words } from "@secondline/words";
 import { englishBreakLogWords as breakLogWords } from "@secondline/words/breakLog";
+import { sayOptions } from "@secondline/words/terminal/options";
+import { sayStrength } from "@secondline/words/terminal/strength";
 import { type FigureOptions, figureFiles, writeFigures } from "../breakLogFigures.ts";
 import { readBreakLogFile } from "../breakLogFile.ts";
 import { dotPlot } from "../dotPlot.ts";
@@ -32,23 +34,21 @@ export function strength(file: string, options: StrengthOptions): void {
   const tests = readBreakLogFile(file, options.columns);
   const invented = tests.some((test) => test.invented);
   const general = words.generalCautions();
-  const cautions = invented ? [INVENTED_CAUTION, ...general] : general;
+  const cautions = invented ? [sayStrength("caution.invented"), ...general] : general;
   const report = analyseBreakLog(tests, { content });
-  print(options.json ? jsonText({ invented, ...report, cautions }, "any number") : reportText(report, cautions));
+  print(
+    options.json ? jsonText({ invented, ...report, cautions }, sayStrength("anyNumber")) : reportText(report, cautions),
+  );
   writeFigures(files, { name: basename(file), tests, report, cautions });
 }
-
-const INVENTED_CAUTION =
-  "Invented tests: nothing in this log was ever pulled, and nothing it says holds for any real part.";
 
 const CONTENT_PERCENTS = ["95", "90"] as const;
 
 function contentOf(text: string | undefined): number {
   const written = text ?? CONTENT_PERCENTS[0];
   if (CONTENT_PERCENTS.some((one) => one === written)) return Number(written) / 100;
-  throw new CommandFailure(EXIT.input, [
-    `--content: "${written}" is neither ${CONTENT_PERCENTS.join(" nor ")} (percent of parts)`,
-  ]);
+  const [first, second] = CONTENT_PERCENTS;
+  throw new CommandFailure(EXIT.input, [sayOptions("content.refused", { got: written, first, second })]);
 }
 
 function reportText({ groups, testNext, comparisons }: BreakLogReport, cautions: readonly string[]): string {
@@ -62,19 +62,17 @@ function reportText({ groups, testNext, comparisons }: BreakLogReport, cautions:
 }
 
 function groupText(group: GroupReport): string {
-  const count = group.tests.length === 1 ? "1 test" : `${group.tests.length} tests`;
+  const nineOfTen = group.characteristic.at75.content === 0.9;
   return [
-    bold(`${group.label}: ${count}`),
+    bold(sayStrength("group.head", { label: broughtIn(group.label), count: group.tests.length })),
     dotPlot(group.tests, Math.min(width, 80)),
-    ...group.doubts.map(({ message }) => wrapHanging(`! ${message}`, width, "  ")),
+    ...group.doubts.map(({ message }) => wrapHanging(`! ${broughtIn(message)}`, width, "  ")),
     "",
     table(
       [
-        {
-          head: `What ${group.characteristic.at75.content === 0.9 ? "nine of ten" : "nineteen of twenty"} such parts hold`,
-        },
+        { head: sayStrength(nineOfTen ? "holds.nineOfTen" : "holds.nineteenOfTwenty") },
         { head: "kN", align: "right" },
-        { head: "how", flexible: true },
+        { head: sayStrength("holds.how"), flexible: true },
       ],
       answers(group),
       width,
@@ -86,14 +84,14 @@ function groupText(group: GroupReport): string {
 function answers({ characteristic, en1990 }: GroupReport): string[][] {
   const { at75, at95 } = characteristic;
   const rows = [
-    ["with 75 % confidence", quantity.strengthIn(at75.value), at75.method],
-    ["with 95 % confidence", quantity.strengthIn(at95.value), at95.method],
+    [sayStrength("holds.confidence75"), quantity.strengthIn(at75.value), broughtIn(at75.method)],
+    [sayStrength("holds.confidence95"), quantity.strengthIn(at95.value), broughtIn(at95.method)],
   ];
   if (en1990)
     rows.push([
-      "by EN 1990, Annex D, 19 of 20",
+      sayStrength("holds.en1990"),
       quantity.strengthIn(en1990.value),
-      `mean − ${en1990.factor.toFixed(2)} × deviation`,
+      sayStrength("holds.en1990How", { factor: quantity.local(en1990.factor.toFixed(2)) }),
     ]);
   return rows;
 }
@@ -102,26 +100,28 @@ function answers({ characteristic, en1990 }: GroupReport): string[][] {
 function comparisonText({ stock, rated, states }: StockComparison): string {
   const loud = states.filter(({ finding }) => finding !== "agrees");
   const rows = states.map((one) => [
-    one.state,
+    broughtIn(one.state),
     String(one.testCount),
     quantity.strengthIn(one.tested),
-    `${quantity.strengthIn(one.builtIn)} (${one.builtInBand.map(quantity.strengthIn).join(" to ")})`,
+    builtInText(one),
     quantity.strengthIn(one.counts),
     quantity.strengthIn(one.counts5),
   ]);
   return [
-    bold(`${stock.name}, rated ${quantity.strength(rated)}: own tests against the built-in model`),
-    ...loud.map(({ state, message }) => wrapHanging(`! ${state}: ${message}`, width, "  ")),
+    bold(sayStrength("states.head", { stock: broughtIn(stock.name), rated: quantity.strength(rated) })),
+    ...loud.map(({ state, message }) =>
+      loudLine(sayStrength("states.finding", { state: broughtIn(state), finding: broughtIn(message) })),
+    ),
     ...states.flatMap(({ state, bestTest }) =>
-      bestTest === undefined ? [] : [wrapHanging(`! ${state}: ${bestTestText(bestTest)}`, width, "  ")],
+      bestTest === undefined ? [] : [loudLine(bestTestText(state, bestTest))],
     ),
     table(
       [
-        { head: "State", flexible: true },
-        { head: "Tests", align: "right" },
-        { head: "held, kN", align: "right" },
-        { head: "built in (19 of 20 means)", align: "right" },
-        { head: "counts as", align: "right" },
+        { head: sayStrength("states.state"), flexible: true },
+        { head: sayStrength("states.tests"), align: "right" },
+        { head: sayStrength("states.held"), align: "right" },
+        { head: sayStrength("states.builtIn"), align: "right" },
+        { head: sayStrength("states.counts"), align: "right" },
         { head: "5 %", align: "right" },
       ],
       rows,
@@ -131,20 +131,36 @@ function comparisonText({ stock, rated, states }: StockComparison): string {
 }
 
 /** A lower test must not look like good news without a word. */
-function bestTestText({ test, next, costs }: BestTest): string {
-  const where = test.line === undefined ? "" : ` on line ${test.line}`;
-  return `the best test${where} held more than the next one by so much that it is taken for scatter. Had it held ${quantity.strength(next)} too, the 5 % value would be ${quantity.percent(costs, "up")} higher. It counts as it is; ask why it held so much.`;
+function bestTestText(state: string, { test: { line }, next, costs }: BestTest): string {
+  const values = {
+    state: broughtIn(state),
+    next: quantity.strength(next),
+    costs: quantity.percent(costs, "up"),
+  };
+  if (line === undefined) return sayStrength("states.bestTest", values);
+  return sayStrength("states.bestTestOnLine", { ...values, line });
 }
+
+function builtInText({ builtIn, builtInBand }: StockComparison["states"][number]): string {
+  const [low, high] = builtInBand.map(quantity.strengthIn);
+  return sayStrength("states.builtInBand", { value: quantity.strengthIn(builtIn), low: low!, high: high! });
+}
+
+const loudLine = (text: string) => wrapHanging(`! ${text}`, width, "  ");
 
 function spreadLine({ mean, deviation, best, families }: GroupReport): string[] {
   if (mean === undefined) return [];
+  const fitted = families.find((one) => one.fit.family === best);
+  const key = deviation === undefined ? (fitted ? "fit" : "mean") : fitted ? "scatterFit" : "scatter";
   const scatter =
     deviation === undefined
-      ? ""
-      : `, deviation ${quantity.load(deviation)} (${quantity.percent(deviation / mean, "up")})`;
-  const fitted = families.find((one) => one.fit.family === best);
-  const fit = fitted
-    ? `; best fit ${best}: 5 % value ${quantity.strengthIn(fitted.fivePercent[1])} kN (${quantity.strengthIn(fitted.fivePercent[0])} to ${quantity.strengthIn(fitted.fivePercent[2])} kN), a point of the curve and no bound`
-    : "";
-  return [dim(wrap(`Mean ${quantity.strength(mean)}${scatter}${fit}.`, width))];
+      ? {}
+      : { deviation: quantity.load(deviation), share: quantity.percent(deviation / mean, "up") };
+  const fit = fitted ? { family: broughtIn(fitted.fit.family), ...fivePercentOf(fitted) } : {};
+  return [dim(wrap(sayStrength(`spread.${key}`, { mean: quantity.strength(mean), ...scatter, ...fit }), width))];
+}
+
+function fivePercentOf({ fivePercent }: GroupReport["families"][number]) {
+  const [low, value, high] = fivePercent.map(quantity.strengthIn);
+  return { low: low!, value: value!, high: high! };
 }

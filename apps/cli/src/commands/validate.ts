@@ -1,5 +1,6 @@
 /** `validate`: says what kind of file it is and finds every fault in it. */
 import { extname } from "node:path";
+import { sayValidate } from "@secondline/words/terminal/validate";
 import type { AssessmentOptions } from "../assessment.ts";
 import { CommandFailure, EXIT } from "../failure.ts";
 import { type JsonFile, LARGEST_BYTES, readJsonFile } from "../input.ts";
@@ -17,9 +18,7 @@ export async function validate(file: string, options: AssessmentOptions = {}): P
     case "problem":
       return validateProblem(json);
     case undefined:
-      throw new CommandFailure(EXIT.input, [
-        `${file}: this is JSON, but none of ours. Expected a rig ("secondline": "rig/1"), a wear record, or a problem (with span, main, leash …).`,
-      ]);
+      throw new CommandFailure(EXIT.input, [sayValidate("unknown", { file })]);
   }
 }
 
@@ -36,22 +35,22 @@ async function validateRig({ file, text }: JsonFile, options: AssessmentOptions)
   // Read again, with all that is known of it: whatever does not fit is told.
   const { readAssessment } = await import("../assessment.ts");
   if (Object.values(options).flat().length > 0) readAssessment(file, options);
-  print(`${file}: a rig, "${rig.name}"; no fault in the document. Whether the rig holds, check tells.`);
+  print(sayValidate("rig", { file, name: rig.name }));
 }
 
 async function validateProblem(json: JsonFile): Promise<void> {
   const { problemOf } = await import("../problemFile.ts");
-  print(`${json.file}: a problem, "${problemOf(json).name}"; no fault found.`);
+  print(sayValidate("problem", { file: json.file, name: problemOf(json).name }));
 }
 
 async function validateWear({ file, text }: JsonFile): Promise<void> {
   const { wearOf } = await import("../wearFile.ts");
   wearOf(file, text);
-  print(`${file}: a wear record; no fault found.`);
+  print(sayValidate("wear", { file }));
 }
 
 async function validateBreakLog(file: string): Promise<void> {
   const { readBreakLogFile } = await import("../breakLogFile.ts");
   const tests = readBreakLogFile(file);
-  print(`${file}: a break log of ${tests.length} tests; no fault found.`);
+  print(sayValidate("breakLog", { file, count: tests.length }));
 }

@@ -2,7 +2,7 @@
 import { isTape, type PartId, type Rig } from "@secondline/rig";
 import { judgedFactors, rigStrengths } from "@secondline/scenarios";
 import { type PartStrength, type StrengthZone, weakestFirst } from "@secondline/strength";
-import { quantity, englishWords as words } from "@secondline/words";
+import { broughtIn, quantity, englishWords as words } from "@secondline/words";
 import { type AssessmentOptions, readAssessment } from "../assessment.ts";
 import { jsonText } from "../jsonText.ts";
 import { say } from "../say.ts";
@@ -37,7 +37,7 @@ export function wear(file: string, options: WearCommandOptions): void {
       bold(say("wear.title", { name: rig.name, on: options.on })),
       wrap(words.taken(rig, { taken }), width),
       "",
-      ...(notes.length > 0 ? [`${say("head.notes")}:`, ...bullets(notes, width), ""] : []),
+      ...(notes.length > 0 ? [`${say("head.notes")}:`, ...bullets(notes.map(broughtIn), width), ""] : []),
       ...lines.flatMap((line) => [lineText(rig, line, bases.list), ""]),
       partsTable(rig, parts, bases.of),
       dim(wrap(say("wear.caption"), width)),
@@ -78,7 +78,7 @@ function lineText(rig: Rig, { id, zones }: PartStrength, bases: readonly string[
     say("wear.stretch", { from: place(zone.from), to: place(zone.to) }),
     quantity.strengthIn(zone.strength),
     quantity.strengthIn(zone.strength5),
-    zone.reason,
+    broughtIn(zone.reason),
     words.factors({ factors: zone.factors.filter((one) => one.value !== 1) }),
     weakestFirst(zoneBases(zone))
       .map((basis) => bases.indexOf(words.basis(basis)) + 1)

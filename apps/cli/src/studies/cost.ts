@@ -1,6 +1,7 @@
 /** What a study will cost, before it is begun: time, by the engine's own estimate of its work and the speed of this machine; and room. */
 import { statfsSync } from "node:fs";
 import { executeRun, type PlanRuns } from "@secondline/scenarios";
+import { quantity } from "@secondline/words";
 import { saySweep, timeText } from "@secondline/words/sweep";
 import { USUAL_SPEED } from "@secondline/workbench";
 
@@ -61,7 +62,8 @@ export function costText({ runs, seconds, bytes, measured }: Cost): string {
     one: one!,
     some: some!,
     many: many!,
-    room: bytes < 1e6 ? "1 MB" : bytes < 1e9 ? `${Math.ceil(bytes / 1e6)} MB` : `${Math.ceil(bytes / 1e8) / 10} GB`,
+    room:
+      bytes < 1e9 ? `${Math.max(1, Math.ceil(bytes / 1e6))} MB` : `${quantity.number(Math.ceil(bytes / 1e8) / 10)} GB`,
     basis: saySweep(measured ? "study.basis.measured" : "study.basis.usual"),
   });
 }

@@ -3,6 +3,7 @@
  * killed leaves whole lines, and at most one torn one at the end.
  */
 import { closeSync, fstatSync, fsyncSync, ftruncateSync, openSync, readSync, writeSync } from "node:fs";
+import { sayFiles } from "@secondline/words/terminal/files";
 
 export interface LineAt {
   readonly offset: number;
@@ -87,7 +88,7 @@ export function readLineAt(file: number, { offset, length }: LineAt): Buffer {
   const bytes = Buffer.alloc(length);
   for (let done = 0; done < length; ) {
     const read = readSync(file, bytes, done, length - done, offset + done);
-    if (read === 0) throw new Error("the file has become shorter");
+    if (read === 0) throw new Error(sayFiles("unread.shrunk"));
     done += read;
   }
   return bytes;

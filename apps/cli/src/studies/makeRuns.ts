@@ -10,8 +10,8 @@ import {
   resultLine,
 } from "@secondline/scenarios";
 import { englishWords } from "@secondline/words";
-import { CommandFailure, EXIT } from "../failure.ts";
 import { progressLine } from "../terminal.ts";
+import { cancelled, unanswered } from "../unanswered.ts";
 
 export interface RunsToMake {
   readonly plan: PlanRuns;
@@ -30,7 +30,7 @@ export async function makeRuns({ plan, open, runner, jobs, write }: RunsToMake):
   let failure: unknown;
   const ids = new Set<string>();
   const stop = () => {
-    failure ??= new CommandFailure(EXIT.stopped, ["Cancelled."]);
+    failure ??= cancelled();
     for (const id of ids) void runner.cancel(id);
   };
   process.once("SIGINT", stop);
@@ -42,7 +42,7 @@ export async function makeRuns({ plan, open, runner, jobs, write }: RunsToMake):
     const order = plan.order(run, earlier as GoodRun | undefined);
     const answer = await runner.orders({ id: lane, orders: [{ assessed, order }] });
     if (answer.ok) return answer.value[0]!;
-    throw new CommandFailure(answer.reason === "cancelled" ? EXIT.stopped : EXIT.audit, [answer.message]);
+    throw unanswered(answer);
   };
   const lane = async (_: unknown, index: number) => {
     const id = `study ${index}`;

@@ -10,7 +10,9 @@ import {
   readKnob,
   readPlan,
 } from "@secondline/scenarios";
+import { broughtIn, quantity } from "@secondline/words";
 import { changeText, saySweep, sweepWords } from "@secondline/words/sweep";
+import { sayFiles } from "@secondline/words/terminal/files";
 import { CommandFailure, EXIT } from "../failure.ts";
 import { faults, LARGEST_BYTES, readJsonFile, readText } from "../input.ts";
 
@@ -22,7 +24,7 @@ const refuse = (lines: readonly string[]): CommandFailure => new CommandFailure(
 
 export function readPlanFile(file: string): PlanRuns {
   const { document, issues } = readJsonFile(file, LARGEST_BYTES.rig);
-  const texts = checkTexts(document, "a plan");
+  const texts = checkTexts(document, sayFiles("noun.plan"));
   const before = [...issues, ...texts.issues];
   if (texts.bottomless || before.length > 0) throw faults(file, { issues: before });
   const reading = readPlan(document);
@@ -36,20 +38,22 @@ export function readPlanFile(file: string): PlanRuns {
   const events = typeof plan.whatIfs === "string" ? 1 : plan.whatIfs.length;
   const least = cases * events * plan.draws;
   if (least > MOST_RUNS)
-    throw refuse([saySweep("study.tooMany", { file, runs: least.toPrecision(2), most: MOST_RUNS })]);
+    throw refuse([saySweep("study.tooMany", { file, runs: quantity.local(least.toPrecision(2)), most: MOST_RUNS })]);
   if (cases > MOST_CASES) throw refuse([saySweep("study.tooManyCases", { file, cases, most: MOST_CASES })]);
   const found = planned(plan, all);
   if (!found.ok) {
     throw refuse(
       found.issues.map(
         (one) =>
-          `${one.file}: ${saySweep("bad.point", { change: changeText(one.change), message: one.issue.message })}`,
+          `${one.file}: ${saySweep("bad.point", { change: changeText(one.change), message: broughtIn(one.issue.message) })}`,
       ),
     );
   }
   const { runs } = found;
   if (runs.count > MOST_RUNS) {
-    throw refuse([saySweep("study.tooMany", { file, runs: runs.count.toPrecision(2), most: MOST_RUNS })]);
+    throw refuse([
+      saySweep("study.tooMany", { file, runs: quantity.local(runs.count.toPrecision(2)), most: MOST_RUNS }),
+    ]);
   }
   if (runs.count === 0) throw refuse([saySweep("study.noRuns", { file })]);
   return runs;

@@ -6,6 +6,8 @@ import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build } from "rolldown";
 import { afterAll } from "vitest";
+// @ts-expect-error a plain script, shared with the page's build
+import { languagePlugin } from "../../../../scripts/language.mjs";
 import { facesPlugin } from "../../facesPlugin.mjs";
 
 const root = fileURLToPath(new URL("../../", import.meta.url));
@@ -31,14 +33,20 @@ export interface Finished {
   readonly err: string;
 }
 
-/** Bundles the command line; returns the path of its entry. `workers`: with what makes runs on all cores. */
-export async function bundle({ workers = false } = {}): Promise<string> {
+export interface Bundling {
+  /** With what makes runs on all cores. */
+  readonly workers?: boolean;
+  readonly language?: string;
+}
+
+/** Bundles the command line; returns the path of its entry. */
+export async function bundle({ workers = false, language = "English" }: Bundling = {}): Promise<string> {
   const dir = scratch();
   await build({
     cwd: root,
     input: { cli: "src/cli.ts", ...(workers ? { worker: "src/worker.ts" } : {}) },
     platform: "node",
-    plugins: [facesPlugin()],
+    plugins: [languagePlugin(language), facesPlugin()],
     logLevel: "silent",
     output: { dir, format: "esm", entryFileNames: "[name].mjs", chunkFileNames: "[name]-[hash].mjs" },
   });
@@ -46,9 +54,7 @@ export async function bundle({ workers = false } = {}): Promise<string> {
 }
 
 /** Bundles once per test file; returns what runs it. */
-export async function command(
-  options: { readonly workers?: boolean } = {},
-): Promise<(...args: string[]) => Promise<Finished>> {
+export async function command(options: Bundling = {}): Promise<(...args: string[]) => Promise<Finished>> {
   const entry = await bundle(options);
   return (...args) =>
     new Promise((resolve, reject) => {

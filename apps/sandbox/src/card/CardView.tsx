@@ -45,7 +45,7 @@ function Body() {
       return (
         <>
           <h2 className={styles.title}>{sayCard("cardView.noCardYet")}</h2>
-          <p className={styles.says}>{sayCard("cardView.cardRestsWhole")}</p>
+          <p className={styles.says}>{sayCard("cardView.needsWholeSearch")}</p>
           <StudyState />
           <Back />
         </>
@@ -55,7 +55,7 @@ function Body() {
         <>
           <h2 className={styles.title}>{sayCard("cardView.noCardYet")}</h2>
           <p className={styles.says} role="status">
-            {sayCard("cardView.lookingUntilWhen")}
+            {sayCard("cardView.computing")}
           </p>
           <Back />
         </>
@@ -65,7 +65,7 @@ function Body() {
         <>
           <h2 className={styles.title}>{sayCard("cardView.noCard")}</h2>
           <p className={styles.says} role="alert">
-            {sayCard("cardView.untilWhenNot", { message: state.message })}
+            {sayCard("cardView.notComputed", { message: state.message })}
           </p>
           <Button label={sayCard("cardView.lookWearRecord")} onClick={() => look({ view: "wear" })} />
         </>
@@ -83,7 +83,7 @@ function Back() {
   const { look } = useActions();
   return (
     <div className={styles.buttons}>
-      <Button tone="quiet" label={sayCard("cardView.backRig")} onClick={() => look({ view: "rig" })} />
+      <Button tone="quiet" label={sayCard("cardView.backToRig")} onClick={() => look({ view: "rig" })} />
     </div>
   );
 }
@@ -96,7 +96,7 @@ function Card({ card, outcome, heavier }: { card: SiteCard; outcome: Outcome; he
   async function made(how: "saveCard" | "printCard"): Promise<void> {
     const saving = await import("./saveCard.ts").catch(() => undefined);
     if (saving) saving[how]({ assessed, outcome, card, date });
-    else tell({ tone: "fault", text: sayCard("cardView.partSecondlineMakes") });
+    else tell({ tone: "fault", text: sayCard("cardView.partMissing") });
   }
   return (
     <>

@@ -91,7 +91,7 @@ function Ask({ options, chosen, runs, desk, workOut, faulty, work }: ChancesInHa
       </div>
       {!busy && (
         <p className={styles.note}>
-          {faulty ? sayChances("chancesSection.spreadBelowNeeds") : sayChances("chancesSection.eachDrawRuns")}
+          {faulty ? sayChances("chancesSection.faultBelow") : sayChances("chancesSection.whatADrawIs")}
         </p>
       )}
     </div>
@@ -112,7 +112,7 @@ function Found({ chances, assessed, stale }: FoundProps) {
     <div className={styles.found} data-stale={stale || undefined}>
       <h4 className={styles.title}>
         {title}
-        {stale && <span className={styles.stale}> {sayChances("chancesSection.beforeYourLast")}</span>}
+        {stale && <span className={styles.stale}> {sayChances("chancesSection.stale")}</span>}
       </h4>
       <p className={styles.sentence}>{chanceWords.chances(rig, chances)}</p>
       <ul className={styles.cautions}>
@@ -126,7 +126,7 @@ function Found({ chances, assessed, stale }: FoundProps) {
       <Disclosure title={sayChances("chancesSection.howOftenEach")} level={4}>
         <FailsTable {...{ rig, chances, title }} />
       </Disclosure>
-      <Disclosure title={sayChances("chancesSection.whatChancesRest")} level={4}>
+      <Disclosure title={sayChances("chancesSection.grounds")} level={4}>
         <ul className={styles.cautions}>
           {chanceWords.chanceGrounds(rig, chances).map((ground) => (
             <li key={ground}>{ground}</li>
@@ -140,7 +140,7 @@ function Found({ chances, assessed, stale }: FoundProps) {
 function FailsTable({ rig, chances, title }: { rig: Rig; chances: Chances; title: string }) {
   return (
     <table className={styles.table}>
-      <caption className={styles.note}>{sayChances("chancesSection.carriesMoreThan", { title })}</caption>
+      <caption className={styles.note}>{sayChances("chancesSection.howOftenNote", { title })}</caption>
       <thead className="visually-hidden">
         <tr>
           <th scope="col">{sayChances("chancesSection.part")}</th>

@@ -22,7 +22,7 @@ export function SpreadFields({ desk, rig, whatIf }: Props) {
   const inputs = uncertainInputs(rig, whatIf);
   const wrong = Object.values(spreads).filter((text) => readSpread(text) === undefined).length;
   return (
-    <Disclosure title={sayChances("spreadFields.whatUncertainHow")} level={4} faults={wrong}>
+    <Disclosure title={sayChances("spreadFields.title")} level={4} faults={wrong}>
       <div className={styles.spreads}>
         {inputs.map((input) => {
           const typed = spreads[input.id];
@@ -31,15 +31,15 @@ export function SpreadFields({ desk, rig, whatIf }: Props) {
           const basis =
             typed === undefined
               ? `${broughtIn(input.basis.kind)}: ${broughtIn(input.basis.note)}`
-              : sayChances("spreadFields.youSay0");
+              : sayChances("spreadFields.hint");
           return (
             <TextField
               key={input.id}
-              label={`${input.name} ±`}
+              label={`${broughtIn(input.name)} ±`}
               value={typed ?? `${Number((100 * input.spread).toPrecision(3))} %`}
               onChange={(text) => desk.type(input.id, text)}
               messages={off ? [SPREAD_FAULT] : []}
-              note={`${input.unit === "line" ? sayChances("spreadFields.aboutLineEither", { middle }) : middle} · ${basis}`}
+              note={`${input.unit === "line" ? sayChances("spreadFields.placeHint", { middle }) : middle} · ${basis}`}
             />
           );
         })}

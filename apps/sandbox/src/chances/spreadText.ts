@@ -1,3 +1,3 @@
 import { sayChances } from "@secondline/words/page/chances";
 
-export const SPREAD_FAULT = sayChances("spreadText.expectedPercentage0");
+export const SPREAD_FAULT = sayChances("spreadText.expected");

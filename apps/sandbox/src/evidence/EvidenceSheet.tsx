@@ -101,8 +101,12 @@ function Sources({ part }: { part: string }) {
           <li key={title}>
             {title} ({year})
             <span className={styles.soft}>
-              {sayEvidence("evidenceSheet.checksToleranceUsed", { kind, checks, percent: percent(most) })}
-              {disagree > 0 && sayEvidence("evidenceSheet.butThemDo", { disagree })}
+              {sayEvidence(disagree > 0 ? "evidenceSheet.checksDisagree" : "evidenceSheet.checksToleranceUsed", {
+                kind,
+                checks,
+                percent: percent(most),
+                disagree,
+              })}
             </span>
           </li>
         ))}

@@ -29,8 +29,8 @@ export function EarlierWork({ open, onClose, works, onOpen }: Props) {
     };
   }, [open, works]);
   return (
-    <DialogSheet open={open} onClose={onClose} title={sayFiles("earlierWork.earlierWorkDevice")}>
-      {copies?.length === 0 && <p>{sayFiles("earlierWork.thereNoneYet")}</p>}
+    <DialogSheet open={open} onClose={onClose} title={sayFiles("earlierWork.title")}>
+      {copies?.length === 0 && <p>{sayFiles("earlierWork.none")}</p>}
       <ul>
         {copies?.map((copy) => (
           <li key={copy.key} className={styles.copy}>

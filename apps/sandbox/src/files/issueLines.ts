@@ -1,6 +1,7 @@
 /** What is wrong in a file, in words and line by line. */
 
-import { type Issues, moreText, type RigIssue } from "@secondline/rig";
+import type { Issues, RigIssue } from "@secondline/rig";
+import { moreText } from "@secondline/words/more";
 import { sayFiles } from "@secondline/words/page/files";
 
 export function wrongInIt({ issues, more = 0 }: Issues<RigIssue>): string {

@@ -41,7 +41,7 @@ export function readLink(hash: string, read: ReadRig): ReadLink {
   const packed = parameters.get("rig");
   if (packed === null) return { kind: "none" };
   const text = unpack(packed);
-  if (text === undefined) return broken(sayFiles("link.rigLinkCannot"));
+  if (text === undefined) return broken(sayFiles("link.damaged"));
   const opened = readRigText(text, sayFiles("link.rigLink"), read);
   if (!opened.ok) return { kind: "broken", opened };
   const whatIf = parseWhatIf(parameters.get("whatif") ?? "");

@@ -8,13 +8,13 @@ export async function makeReport(sandbox: Pick<Sandbox, "store" | "actions">): P
   const { store, actions } = sandbox;
   const { key } = store.getState().assessment;
   if (!foundOf(store.getState())) {
-    actions.tell({ tone: "word", text: sayFiles("makeReport.computingEveryWhat") });
+    actions.tell({ tone: "word", text: sayFiles("makeReport.computing") });
     await actions.lookOn();
   }
   const state = store.getState();
   const found = foundOf(state);
   if (!found || state.assessment.key !== key) {
-    const why = state.assessment.key === key ? sayFiles("makeReport.whatIfsNot") : sayFiles("makeReport.rigChanged");
+    const why = state.assessment.key === key ? sayFiles("makeReport.notToEnd") : sayFiles("makeReport.rigChanged");
     actions.tell({ tone: "fault", text: sayFiles("makeReport.reportNotMade", { why }) });
     return;
   }

@@ -36,7 +36,7 @@ export function runWords(state: SandboxState, shown: ShownRun, seen: string, dat
 function runCautions({ assessed: { rig }, accuracy }: ShownRun): readonly string[] {
   return [
     ...words.generalCautions(),
-    sayFiles("pictureWords.oneWhatIf"),
+    sayFiles("pictureWords.caution"),
     ...(accuracy === "quick" ? [words.say("caution.coarse")] : []),
     ...(rig.invented ? [words.say("caution.invented")] : []),
   ];
@@ -45,5 +45,5 @@ function runCautions({ assessed: { rig }, accuracy }: ShownRun): readonly string
 /** `hash`: fingerprint of what the picture was computed from. */
 export function footOf(hash: string, how: string, date: Date): string {
   const day = longDay(date);
-  return sayFiles("pictureWords.secondlineInput", { version: VERSION, how, day, hash: hash.slice(0, HASH_DIGITS) });
+  return sayFiles("pictureWords.foot", { version: VERSION, how, day, hash: hash.slice(0, HASH_DIGITS) });
 }

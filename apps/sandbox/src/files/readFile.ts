@@ -21,7 +21,7 @@ interface FileLike {
 
 export async function readRigFile(file: FileLike, read: ReadRig): Promise<Opened> {
   if (file.size > LARGEST) {
-    return no(sayFiles("readFile.rigFileFew", { name: file.name, size: size(file.size) }));
+    return no(sayFiles("readFile.tooLarge", { name: file.name, size: size(file.size) }));
   }
   let text: string;
   try {

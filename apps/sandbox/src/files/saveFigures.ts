@@ -28,7 +28,7 @@ export async function saveFigures(
     const drawing = tallest(figure.querySelectorAll<SVGSVGElement>("svg[viewBox]"));
     return drawing ? [{ drawing, title: titleOf(figure) }] : [];
   });
-  if (drawn.length === 0) throw new Error(sayFiles("saveFigures.thereNoFigure"));
+  if (drawn.length === 0) throw new Error(sayFiles("saveFigures.none"));
   const captions = figures.flatMap((figure) => figure.querySelector("figcaption")?.textContent?.trim() || []);
   const made = words.say("caution.invented");
   const said = invented && !cautions.includes(made) ? [...cautions, made] : cautions;

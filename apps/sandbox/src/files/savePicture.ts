@@ -32,7 +32,7 @@ export interface PictureSource {
 export function scenePicture(snapshot: SceneSnapshot, { state, recordings, theme, date }: PictureSource): Picture {
   const { run, session } = state;
   const { current, previous } = recordings;
-  if (!run.shown || !current) throw new Error(sayFiles("savePicture.thereNoFall"));
+  if (!run.shown || !current) throw new Error(sayFiles("savePicture.noFall"));
   const palette = PALETTES[theme];
   const main = outcomeOf(state)?.parts.find(({ id }) => id === "main");
   const facts = {
@@ -47,7 +47,7 @@ export function scenePicture(snapshot: SceneSnapshot, { state, recordings, theme
     words: runWords(
       state,
       run.shown,
-      sayFiles("savePicture.seenIntoRun", { seconds: quantity.seconds(snapshot.time) }),
+      sayFiles("savePicture.moment", { seconds: quantity.seconds(snapshot.time) }),
       date,
     ),
     palette,
@@ -66,7 +66,7 @@ export function sideSnapshot(
 ): SceneSnapshot {
   const { run, session, assessment } = state;
   const { current, previous } = recordings;
-  if (!run.shown || !current) throw new Error(sayFiles("savePicture.thereNoFall"));
+  if (!run.shown || !current) throw new Error(sayFiles("savePicture.noFall"));
   const { showForces, selectedPart } = session;
   const drawing = {
     stage: createStage(
@@ -86,7 +86,7 @@ export function sideSnapshot(
 /** Forces or energy over the time in view. */
 export function plotPicture(request: PlotRequest, { state, theme, date }: PictureSource): Picture {
   const { run } = state;
-  if (!run.shown) throw new Error(sayFiles("savePicture.thereNoRun"));
+  if (!run.shown) throw new Error(sayFiles("savePicture.noRun"));
   const { from, to } = request.range;
   const what = request.forces
     ? sayFiles("savePicture.forcesOverTime", {

@@ -27,7 +27,7 @@ const WORDS: Readonly<Record<LostPart, string>> = {
   theme: sayFiles("savedWork.theme"),
   camera: sayFiles("savedWork.viewScene"),
   showForces: sayFiles("savedWork.whetherForcesShown"),
-  wear: sayFiles("savedWork.wearRecordBreak"),
+  wear: sayFiles("savedWork.wearAndLog"),
   session: sayFiles("savedWork.statePage"),
   entries: sayFiles("savedWork.entriesBeingPut"),
 };
@@ -40,14 +40,14 @@ export function checkSaved(saved: unknown, read: ReadRig, saveText: (text: strin
   const reading = readSaved(saved, read);
   if (!reading.ok) {
     const { document: setAside, issues } = reading;
-    const where = setAside ? sayFiles("savedWork.setAsideUnder") : sayFiles("savedWork.here");
-    const text = sayFiles("savedWork.workKeptDevice", { where });
+    const where = setAside ? sayFiles("savedWork.setAside") : sayFiles("savedWork.here");
+    const text = sayFiles("savedWork.unreadable", { where });
     const details = issues.map(({ message }) => message);
     return { work: undefined, notices: [{ tone: "fault", text, details, action }], setAside, unread };
   }
   const { work, lost } = reading;
   if (lost.length === 0) return { work, notices: [], setAside: undefined };
-  const text = sayFiles("savedWork.notEverythingKept", {
+  const text = sayFiles("savedWork.partlyRead", {
     lost: listed(lost.map((part) => WORDS[part])),
     count: lost.length,
   });

@@ -23,9 +23,9 @@ export async function shareLink({ store, actions, clock }: Shared): Promise<void
     await navigator.clipboard.writeText(link);
     actions.tell({
       tone: "word",
-      text: sayFiles("shareLink.linkCopiedHolds"),
+      text: sayFiles("shareLink.copied"),
     });
   } catch {
-    actions.tell({ tone: "word", text: sayFiles("shareLink.copyLink"), details: [link] });
+    actions.tell({ tone: "word", text: sayFiles("shareLink.copyByHand"), details: [link] });
   }
 }

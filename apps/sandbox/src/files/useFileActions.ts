@@ -39,7 +39,7 @@ export function useFileActions(works: WorkStore | undefined, clock: PlaybackCloc
     async function arrived<T>(part: Promise<T>, does: string): Promise<T | undefined> {
       const here = await part.catch(() => undefined);
       if (!here) {
-        const text = sayPage("useFileActions.partSecondlineDid", { does });
+        const text = sayPage("useFileActions.partMissing", { does });
         actions.tell({ tone: "fault", text });
       }
       return here;
@@ -48,8 +48,8 @@ export function useFileActions(works: WorkStore | undefined, clock: PlaybackCloc
       const reading = await arrived(import("./readFile.ts"), sayPage("useFileActions.readsFiles"));
       if (!reading) return;
       const opened = await reading.readRigFile(file, read);
-      const text = opened.ok ? "" : sayPage("useFileActions.yourRigUnchanged", { text: opened.text });
-      if (opened.ok) openDocument(opened.document, sayPage("useFileActions.opened2", { name: file.name }));
+      const text = opened.ok ? "" : sayPage("useFileActions.unchanged", { text: opened.text });
+      if (opened.ok) openDocument(opened.document, sayPage("useFileActions.openedFileStep", { name: file.name }));
       else actions.tell({ tone: "fault", text, details: reading.issueLines(opened) });
     }
     const chooseFile = () => choose(RIG_FILES, openFile);
@@ -72,7 +72,7 @@ export function useFileActions(works: WorkStore | undefined, clock: PlaybackCloc
       const demo = (await arrived(import("../demo/demoRigs.ts"), sayPage("useFileActions.holdsDemoRigs")))?.DEMO_RIGS[
         index
       ];
-      if (demo) openDocument(demo.document, sayPage("useFileActions.opened3", { title: demo.title }));
+      if (demo) openDocument(demo.document, sayPage("useFileActions.openedDemoStep", { title: demo.title }));
     }
     const demos: readonly MenuEntry[] = DEMO_TITLES.map(({ title, detail }, index) => ({
       label: title,
@@ -82,24 +82,24 @@ export function useFileActions(works: WorkStore | undefined, clock: PlaybackCloc
     const entries: readonly MenuEntry[] = [
       {
         label: sayPage("useFileActions.newRig"),
-        detail: sayPage("useFileActions.eightQuestions"),
+        detail: sayPage("useFileActions.newRigHint"),
         onSelect: () => actions.look({ view: "newRig" }),
       },
       { label: sayPage("useFileActions.openRigFile"), onSelect: chooseFile },
       { label: sayPage("useFileActions.saveFile"), onSelect: save },
       {
         label: sayPage("useFileActions.copyLink"),
-        detail: sayPage("useFileActions.rigWhatIf"),
+        detail: sayPage("useFileActions.copyLinkHint"),
         onSelect: () => void share(),
       },
       {
         label: sayPage("useFileActions.saveReport"),
-        detail: sayPage("useFileActions.everyWhatIf"),
+        detail: sayPage("useFileActions.saveReportHint"),
         onSelect: () => void makeReport(),
       },
       {
         label: sayPage("useFileActions.siteCard"),
-        detail: sayPage("useFileActions.hangLine"),
+        detail: sayPage("useFileActions.siteCardHint"),
         onSelect: () => actions.look({ view: "card" }),
       },
       {

@@ -69,7 +69,7 @@ function useWeakPlace() {
 }
 
 function taken({ current: take }: SnapshotPlace): SceneSnapshot {
-  if (!take) throw new Error(sayPage("scenePlace.sceneCouldNot"));
+  if (!take) throw new Error(sayPage("scenePlace.notDrawn"));
   return take();
 }
 
@@ -79,7 +79,7 @@ function Waiting() {
   return (
     <div className={styles.waiting}>
       <RigSketch rig={rig} editing={undefined} />
-      <p>{coming ? sayPage("scenePlace.fallAppearsHere") : sayPage("scenePlace.thereNoComputed")}</p>
+      <p>{coming ? sayPage("scenePlace.coming") : sayPage("scenePlace.none")}</p>
     </div>
   );
 }
@@ -94,7 +94,7 @@ class SceneGuard extends Component<{ children: ReactNode }, { message: string | 
     if (this.state.message === undefined) return this.props.children;
     return (
       <div className={styles.waiting} role="alert">
-        <p>{sayPage("scenePlace.sceneCouldNot2", { message: this.state.message })}</p>
+        <p>{sayPage("scenePlace.notDrawnBecause", { message: this.state.message })}</p>
       </div>
     );
   }

@@ -38,18 +38,18 @@ export function SceneTools({ savePicture }: { savePicture: (kind: PictureKind) =
         iconOnly
         entries={[
           {
-            label: sayPage("sceneTools.pictureSeen"),
-            detail: sayPage("sceneTools.pngLargeScreen"),
+            label: sayPage("sceneTools.asSeen"),
+            detail: sayPage("sceneTools.asSeenHint"),
             onSelect: () => savePicture("png"),
           },
           {
             label: sayPage("sceneTools.twiceLarge"),
-            detail: sayPage("sceneTools.pngPrint"),
+            detail: sayPage("sceneTools.twiceLargeHint"),
             onSelect: () => savePicture("png2"),
           },
           {
             label: sayPage("sceneTools.drawingSide"),
-            detail: sayPage("sceneTools.svgLinesLetters"),
+            detail: sayPage("sceneTools.svgHint"),
             onSelect: () => savePicture("svg"),
           },
         ]}

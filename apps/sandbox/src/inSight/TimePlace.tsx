@@ -39,11 +39,10 @@ export function TimePlace({ clock, theme, compact }: Props) {
   }
   const ready = useSoon(current !== undefined, 2);
   const coming = useFallIsComing();
-  const comes = <p className={styles.none}>{sayPage("timePlace.forcesOverTime")}</p>;
-  if (!current || !ready)
-    return current || coming ? comes : <p className={styles.none}>{sayPage("timePlace.thereNoForces")}</p>;
+  const comes = <p className={styles.none}>{sayPage("timePlace.coming")}</p>;
+  if (!current || !ready) return current || coming ? comes : <p className={styles.none}>{sayPage("timePlace.none")}</p>;
   return (
-    <Later what={sayPage("timePlace.whatDrawsForces")} fallback={comes}>
+    <Later what={sayPage("timePlace.part")} fallback={comes}>
       <TimeStrip
         recording={current}
         previous={compare ? previous : undefined}

@@ -29,7 +29,7 @@ export function AddLayout({ list, read, onDuplicate, onAdd, first = false }: Pro
     else
       tell({
         tone: "fault",
-        text: sayLayouts("addLayout.layoutsUnchanged", { text: opened.text }),
+        text: sayLayouts("addLayout.unchanged", { text: opened.text }),
         details: issueLines(opened),
       });
   }
@@ -52,7 +52,7 @@ export function AddLayout({ list, read, onDuplicate, onAdd, first = false }: Pro
   }
   return (
     <section className={styles.invite} aria-label={sayLayouts("addLayout.addLayout")}>
-      <p className={styles.inviteWords}>{sayLayouts("addLayout.putSecondLayout")}</p>
+      <p className={styles.inviteWords}>{sayLayouts("addLayout.why")}</p>
       <Button
         tone="filled"
         icon="plus"
@@ -60,7 +60,7 @@ export function AddLayout({ list, read, onDuplicate, onAdd, first = false }: Pro
         onClick={() => onDuplicate(list[0]!)}
       />
       <ActionMenu label={sayLayouts("addLayout.takeAnotherRig")} icon="open" entries={others} />
-      <p className={styles.inviteNote}>{sayLayouts("addLayout.upFourAll")}</p>
+      <p className={styles.inviteNote}>{sayLayouts("addLayout.note")}</p>
     </section>
   );
 }

@@ -33,7 +33,7 @@ export const DifferenceTable = memo(function DifferenceTable({ list }: { list: r
   return (
     <section className={styles.place} aria-label={sayLayouts("differenceTable.differences")}>
       <h3 className={styles.title}>{sayLayouts("differenceTable.whatDiffers")}</h3>
-      <p className={styles.note}>{sayLayouts("differenceTable.smallFiguresAgainst")}</p>
+      <p className={styles.note}>{sayLayouts("differenceTable.legend")}</p>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a table that scrolls sideways must be reachable with the keys */}
       <section className={styles.scroll} aria-label={sayLayouts("differenceTable.tableDifferences")} tabIndex={0}>
         <table className={styles.table}>
@@ -55,16 +55,16 @@ export const DifferenceTable = memo(function DifferenceTable({ list }: { list: r
             title={sayLayouts("differenceTable.whatIf")}
             rows={fall}
             count={list.length}
-            waiting={sayLayouts("differenceTable.appearsWhenAll")}
+            waiting={sayLayouts("differenceTable.coming")}
           />
           <Group
             title={scope}
             rows={verdict?.figures}
             count={list.length}
-            waiting={sayLayouts("differenceTable.appearsWhenEvery")}
+            waiting={sayLayouts("differenceTable.verdictsComing")}
           />
           {verdict && verdict.margins.length > 0 && (
-            <Group title={sayLayouts("differenceTable.marginPartPart")} rows={verdict.margins} count={list.length} />
+            <Group title={sayLayouts("differenceTable.margins")} rows={verdict.margins} count={list.length} />
           )}
         </table>
       </section>

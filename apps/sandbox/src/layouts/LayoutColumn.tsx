@@ -52,7 +52,7 @@ function Picture({ clock, theme, frame }: Props) {
   const outcome = useSandbox(outcomeOf);
   const reducedMotion = useReducedMotion();
   if (!current || !shown)
-    return <div className={`${styles.picture} ${styles.empty}`}>{sayLayouts("layoutColumn.fallAppearsHere")}</div>;
+    return <div className={`${styles.picture} ${styles.empty}`}>{sayLayouts("layoutColumn.coming")}</div>;
   return (
     <div
       className={styles.picture}

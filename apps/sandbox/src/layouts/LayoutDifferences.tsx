@@ -30,12 +30,12 @@ export function LayoutDifferences({ place, first }: Props) {
   const outcome = useSandbox((state) => foundOf(state)?.outcome);
   const base = useStore(first.sandbox.store, (state) => foundOf(state)?.outcome);
   const said = useMemo(() => (outcome && base ? differencesTold(rig, base, outcome) : []), [rig, base, outcome]);
-  if (place === 0) return <div className={styles.differences}>{sayLayouts("layoutDifferences.othersHeldAgainst")}</div>;
+  if (place === 0) return <div className={styles.differences}>{sayLayouts("layoutDifferences.first")}</div>;
   return (
     <div className={styles.differences}>
       <h4 className={styles.heading}>{sayLayouts("layoutDifferences.whatChanged")}</h4>
       {changes.length === 0 ? (
-        <p>{sayLayouts("layoutDifferences.nothingYetSame", { letters: LETTERS[0] })}</p>
+        <p>{sayLayouts("layoutDifferences.nothingChanged", { letters: LETTERS[0] })}</p>
       ) : (
         <ul className={styles.changes}>
           {changes.slice(0, MOST_CHANGES).map(({ path, label, before, after }) => (
@@ -44,7 +44,7 @@ export function LayoutDifferences({ place, first }: Props) {
             </li>
           ))}
           {changes.length > MOST_CHANGES && (
-            <li>{sayLayouts("layoutDifferences.moreEntriesAnother", { count: changes.length - MOST_CHANGES })}</li>
+            <li>{sayLayouts("layoutDifferences.more", { count: changes.length - MOST_CHANGES })}</li>
           )}
         </ul>
       )}
@@ -54,7 +54,7 @@ export function LayoutDifferences({ place, first }: Props) {
           <ul className={styles.did}>
             {outcome.verdict !== base.verdict && (
               <li>
-                {sayLayouts("layoutDifferences.verdictInstead", {
+                {sayLayouts("layoutDifferences.verdict", {
                   now: words.verdictWord(outcome),
                   before: words.verdictWord(base),
                 })}
@@ -64,7 +64,7 @@ export function LayoutDifferences({ place, first }: Props) {
               <li key={sentence}>{sentence}</li>
             ))}
             {said.length === 0 && outcome.verdict === base.verdict && (
-              <li>{sayLayouts("layoutDifferences.everyFigureWithin")}</li>
+              <li>{sayLayouts("layoutDifferences.sameFigures")}</li>
             )}
           </ul>
         </>

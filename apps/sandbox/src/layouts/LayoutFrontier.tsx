@@ -30,7 +30,7 @@ export const LayoutFrontier = memo(function LayoutFrontier({ list }: { list: rea
           ))}
         </ul>
       ) : (
-        <p className={styles.note}>{sayLayouts("layoutFrontier.appearsWhenEvery")}</p>
+        <p className={styles.note}>{sayLayouts("layoutFrontier.coming")}</p>
       )}
       <div ref={ref} className={styles.drawing}>
         {plot && size.width > 0 && <PlotDrawing plot={plot} width={size.width} className={undefined} />}

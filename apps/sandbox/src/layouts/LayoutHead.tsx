@@ -28,17 +28,17 @@ export function LayoutHead({ layout, place, first, full, onEdit, onDuplicate, on
   const entries: readonly MenuEntry[] = [
     { label: sayLayouts("layoutHead.change"), onSelect: onEdit },
     ...howFar,
-    { label: sayLayouts("layoutHead.copyChangeCopy"), onSelect: onDuplicate, disabled: full },
+    { label: sayLayouts("layoutHead.copy"), onSelect: onDuplicate, disabled: full },
     ...(place === 0
       ? []
       : ([
           {
-            label: sayLayouts("layoutHead.takeRigHand"),
-            detail: sayLayouts("layoutHead.placeUndoBrings"),
+            label: sayLayouts("layoutHead.take"),
+            detail: sayLayouts("layoutHead.takeHint"),
             onSelect: () =>
               first.sandbox.actions.replaceRig(
                 layout.sandbox.store.getState().document.goodDocument,
-                sayLayouts("layoutHead.tookLayout", { letter }),
+                sayLayouts("layoutHead.takeStep", { letter }),
               ),
           },
           "rule",

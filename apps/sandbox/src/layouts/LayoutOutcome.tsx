@@ -20,7 +20,7 @@ export function LayoutFall() {
     <div className={styles.fall}>
       {faults.length > 0 && (
         <p className={styles.note} role="alert">
-          {sayLayouts("layoutOutcome.whatYouSee", { message: faults[0]!.message })}
+          {sayLayouts("layoutOutcome.stale", { message: faults[0]!.message })}
         </p>
       )}
       {busy && (

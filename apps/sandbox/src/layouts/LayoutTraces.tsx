@@ -191,6 +191,6 @@ function peakSentence(recordings: readonly (Recording | undefined)[], trace: Com
     return peak === undefined ? [] : [`${LETTERS[i]} ${quantity.load(peak)}`];
   });
   return peaks.length === 0
-    ? sayLayouts("layoutTraces.nothingPullsWhat")
+    ? sayLayouts("layoutTraces.none")
     : sayLayouts("layoutTraces.hardest", { peaks: listed(peaks) });
 }

@@ -56,7 +56,7 @@ export function LayoutsView({ booted, theme, wide }: Props) {
     const copy = layouts.add(writtenLayout(layout.sandbox));
     if (!copy) return;
     setEditing(copy.id);
-    announce(sayLayouts("layoutsView.layoutCopyChange", { letter: LETTERS[list.length]! }));
+    announce(sayLayouts("layoutsView.copied", { letter: LETTERS[list.length]! }));
   }
   function remove(layout: Layout): void {
     const name = sayLayouts("layoutsView.layout", {
@@ -178,7 +178,7 @@ function useAnnouncedResults(list: readonly Layout[]): void {
   ).includes(true);
   const was = useRef(busy);
   useEffect(() => {
-    if (was.current && !busy && list.length > 1) announce(sayLayouts("layoutsView.allLayoutsComputed"));
+    if (was.current && !busy && list.length > 1) announce(sayLayouts("layoutsView.ready"));
     was.current = busy;
   }, [busy, list, announce]);
 }

@@ -1,6 +1,8 @@
 /** What differs between two rig documents, entry by entry, in the words of the rig sheet. */
 import { type Field, GENERIC_STOCKS, isGroup, parseQuantity, valueAt } from "@secondline/rig";
+import { broughtIn, lowered } from "@secondline/words";
 import { spokenField, spokenGroup } from "@secondline/words/fields";
+import { sayLayouts } from "@secondline/words/page/layouts";
 import type { WrittenRig } from "@secondline/workbench";
 
 export interface LayoutChange {
@@ -14,7 +16,7 @@ export interface LayoutChange {
 
 /** Not of the rig itself. */
 const ASIDE = new Set(["name", "id", "notes", "secondline", "invented", "unconfirmed"]);
-const NONE = "none";
+const NONE = sayLayouts("layoutChanges.none");
 
 /** Changes from one document to another, in the order of the document. Bases, names and notes are no changes of the rig. */
 export function layoutChanges(before: WrittenRig, after: WrittenRig): readonly LayoutChange[] {
@@ -34,7 +36,14 @@ type Change = (path: string, was: unknown, is: unknown) => LayoutChange;
 
 function compare(path: string, before: unknown, after: unknown, change: Change): readonly LayoutChange[] {
   if (same(path, before, after)) return [];
-  if (path === "ground") return [{ ...change(path, undefined, undefined), before: "one", after: "another" }];
+  if (path === "ground")
+    return [
+      {
+        ...change(path, undefined, undefined),
+        before: sayLayouts("layoutChanges.oneGround"),
+        after: sayLayouts("layoutChanges.anotherGround"),
+      },
+    ];
   if (Array.isArray(before) && Array.isArray(after) && before.length === after.length)
     return before.flatMap((one, i) => compare(`${path}[${i}]`, one, after[i], change));
   if (isGroup(before) && isGroup(after)) {
@@ -64,17 +73,22 @@ function labelOf(path: string, isOnly: (list: string) => boolean): string {
   const names = steps.flatMap((_, i) => {
     const here = steps.slice(0, i + 1).join(".");
     const [list, item] = /^(.*)\[(\d+)\]$/.exec(here)?.slice(1) ?? [];
-    if (list !== undefined) return isOnly(list) ? [] : [`${spokenGroup(list)?.replace(/s$/, "")} ${Number(item) + 1}`];
+    if (list !== undefined) return isOnly(list) ? [] : itemName(list, Number(item) + 1);
     const name = spokenGroup(here);
-    return name === undefined || name === "Condition" ? [] : [name];
+    return name === undefined || steps[i] === "condition" ? [] : [name];
   });
   const field = spokenField(path);
   const all = [...names, ...(field ? [field.label] : [])];
   return all.map((name, i) => (i === 0 ? name : lowered(name))).join(", ") || path;
 }
 
-/** Inside a label; names of anchors keep their letter. */
-const lowered = (name: string) => name.charAt(0).toLowerCase() + name.slice(1);
+/** Lists whose items have names. */
+const LISTS = ["stocks", "points", "hardware", "sections", "wear", "connections", "tapes", "rings", "knots"] as const;
+
+function itemName(list: string, number: number): readonly string[] {
+  const known = LISTS.find((one) => one === list.split(".").at(-1));
+  return known === undefined ? [] : [sayLayouts(`layoutChanges.item.${known}`, { number })];
+}
 
 function valueWords(path: string, value: unknown): string {
   if (value === undefined) return fallbackWords(spokenField(path));
@@ -82,8 +96,8 @@ function valueWords(path: string, value: unknown): string {
   if (isGroup(value)) return groupWords(value);
   const field = spokenField(path);
   if (field?.kind === "choice") return field.options.find((one) => one.value === value)?.label ?? String(value);
-  if (field?.kind === "stock") return GENERIC_STOCKS.get(String(value))?.name ?? String(value);
-  if (field?.kind === "flag") return value === true ? "yes" : "no";
+  if (field?.kind === "stock") return broughtIn(GENERIC_STOCKS.get(String(value))?.name ?? String(value));
+  if (field?.kind === "flag") return sayLayouts(value === true ? "layoutChanges.yes" : "layoutChanges.no");
   return String(value);
 }
 
@@ -94,5 +108,5 @@ function fallbackWords(field: Field | undefined): string {
 /** A whole part that came or went: by its name or kind. */
 function groupWords(group: Readonly<Record<string, unknown>>): string {
   const name = group.name ?? group.kind;
-  return typeof name === "string" ? name : "one";
+  return typeof name === "string" ? name : sayLayouts("layoutChanges.somePart");
 }

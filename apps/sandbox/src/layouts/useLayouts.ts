@@ -32,7 +32,7 @@ export function layoutsOf({ sandbox, read, kept }: Booted): Layouts {
   if (found.lost > 0) {
     sandbox.actions.tell({
       tone: "fault",
-      text: sayLayouts("useLayouts.someLayoutsKept"),
+      text: sayLayouts("useLayouts.partlyRead"),
     });
   }
   const layouts = createLayouts(sandbox, services, found.layouts);
@@ -65,7 +65,7 @@ function keepChanges(layouts: Layouts, shelf: Shelf, { actions }: Sandbox): void
       const message = error instanceof Error ? error.message : String(error);
       // Told once, not with every letter.
       if (!trouble) {
-        actions.tell({ tone: "fault", text: sayLayouts("useLayouts.layoutsCouldNot", { message }) });
+        actions.tell({ tone: "fault", text: sayLayouts("useLayouts.notKept", { message }) });
       }
       trouble = true;
     }

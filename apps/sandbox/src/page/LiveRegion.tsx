@@ -21,8 +21,7 @@ export function LiveRegion() {
       <p role="status">
         {outcome &&
           word &&
-          sayPage("liveRegion.verdict", {
-            soFar: outcome.search.complete ? "" : sayPage("liveRegion.soFar"),
+          sayPage(outcome.search.complete ? "liveRegion.verdict" : "liveRegion.verdictSoFar", {
             word,
             sentence: withoutWord(words.verdict(rig, outcome), word),
           })}

@@ -106,7 +106,7 @@ function WideBody({ clock, theme }: { clock: PlaybackClock; theme: Theme }) {
           inert={!rigOpen}
         >
           <div className={styles.rigInner}>
-            <Later what={sayPage("page.rigSheet2")}>
+            <Later what={sayPage("page.rigSheetPart")}>
               <RigSheet onClose={() => look({ rigOpen: false })} />
             </Later>
           </div>
@@ -154,7 +154,7 @@ function NarrowBody({ clock, theme }: { clock: PlaybackClock; theme: Theme }) {
           ),
           time: <TimePlace clock={clock} theme={theme} compact />,
           rig: (
-            <Later what={sayPage("page.rigSheet2")}>
+            <Later what={sayPage("page.rigSheetPart")}>
               <RigSheet />
             </Later>
           ),

@@ -30,7 +30,7 @@ export function PhoneSheet({ stop, onStop, clock, pages }: Props) {
   useFollowPlace(strip, place);
   return (
     <>
-      <section className={`${styles.sheet} ${styles[stop]}`} aria-label={sayPage("phoneSheet.verdictTimeRig")}>
+      <section className={`${styles.sheet} ${styles[stop]}`} aria-label={sayPage("phoneSheet.name")}>
         <Handle stop={stop} onStop={onStop} />
         <div
           ref={strip}
@@ -57,7 +57,7 @@ export function PhoneSheet({ stop, onStop, clock, pages }: Props) {
               if (stop === "low") onStop("half");
             }}
           >
-            {sayPage("phoneSheet.modelRigNot")} <u>{sayPage("phoneSheet.allCautions")}</u>
+            {sayPage("phoneSheet.caution")} <u>{sayPage("phoneSheet.allCautions")}</u>
           </button>
         )}
       </section>

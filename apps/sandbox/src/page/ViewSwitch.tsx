@@ -5,11 +5,11 @@ import { useActions, useSandbox } from "../state/useSandbox.ts";
 import styles from "./ViewSwitch.module.css";
 
 const VIEWS: readonly { readonly view: ViewName; readonly label: string; readonly detail: string }[] = [
-  { view: "rig", label: sayPage("viewSwitch.oneRig"), detail: sayPage("viewSwitch.fallForcesVerdict") },
-  { view: "layouts", label: sayPage("viewSwitch.layouts"), detail: sayPage("viewSwitch.twoFourRigs") },
-  { view: "howFar", label: sayPage("viewSwitch.howFar"), detail: sayPage("viewSwitch.howLooseHow") },
-  { view: "wear", label: sayPage("viewSwitch.wear"), detail: sayPage("viewSwitch.whatWebbingStill") },
-  { view: "lessons", label: sayPage("viewSwitch.lessons"), detail: sayPage("viewSwitch.predictRunSee") },
+  { view: "rig", label: sayPage("viewSwitch.oneRig"), detail: sayPage("viewSwitch.oneRigHint") },
+  { view: "layouts", label: sayPage("viewSwitch.layouts"), detail: sayPage("viewSwitch.layoutsHint") },
+  { view: "howFar", label: sayPage("viewSwitch.howFar"), detail: sayPage("viewSwitch.howFarHint") },
+  { view: "wear", label: sayPage("viewSwitch.wear"), detail: sayPage("viewSwitch.wearHint") },
+  { view: "lessons", label: sayPage("viewSwitch.lessons"), detail: sayPage("viewSwitch.lessonsHint") },
 ];
 
 /** The views of the page, as tabs in the header. */

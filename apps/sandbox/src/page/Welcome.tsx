@@ -17,7 +17,7 @@ export function Welcome() {
   return (
     <section className={styles.welcome} aria-label={sayVerdict("welcome.what")}>
       <p>
-        {sayVerdict("welcome.whoeverKeepsHighline")}{" "}
+        {sayVerdict("welcome.text")}{" "}
         <button type="button" className={styles.link} onClick={() => look({ view: "newRig" })}>
           {sayVerdict("welcome.beginYourOwn")}
         </button>
@@ -26,7 +26,7 @@ export function Welcome() {
         tone="quiet"
         icon="close"
         iconOnly
-        label={sayVerdict("welcome.iReadWhat")}
+        label={sayVerdict("welcome.read")}
         onClick={() => {
           setRead(true);
           try {

@@ -12,7 +12,7 @@ export async function pngOf(picture: Picture, density: number): Promise<Blob> {
   await document.fonts.ready;
   const canvas = document.createElement("canvas");
   const context = canvas.getContext("2d");
-  if (!context) throw new Error(sayFiles("encode.browserGivesNo"));
+  if (!context) throw new Error(sayFiles("encode.noCanvas"));
   const sheet = laySheet(picture, measure);
   const { width, height } = sheet;
   const fits = Math.min(density, LARGEST_SIDE / Math.max(width, height), Math.sqrt(LARGEST_AREA / (width * height)));
@@ -24,7 +24,7 @@ export async function pngOf(picture: Picture, density: number): Promise<Blob> {
     if (image) context.drawImage(image(fits), left, top, bodyWidth, bodyHeight);
   });
   const blob = await new Promise<Blob | null>((done) => canvas.toBlob(done, "image/png"));
-  if (!blob) throw new Error(sayFiles("encode.browserCouldNot"));
+  if (!blob) throw new Error(sayFiles("encode.notMade"));
   return blob;
 }
 

@@ -45,17 +45,19 @@ export function Answer() {
 }
 
 function doing(fall: RunSlice["fall"]): string {
-  return fall.kind === "busy" ? sayPage("answer.computingFall") : sayPage("answer.waitingChangeSettle");
+  return fall.kind === "busy" ? sayPage("answer.computing") : sayPage("answer.waiting");
 }
 
 /** What came in the way of the fall. `below`: whether a run before it is still to be seen. */
 function Trouble({ fall, below }: { fall: RunSlice["fall"]; below: boolean }) {
-  const rest = below ? sayPage("answer.whatYouSee") : "";
-  if (fall.kind === "stopped") return <p className={styles.sentence}>{sayPage("answer.stopped", { rest })}</p>;
+  if (fall.kind === "stopped")
+    return <p className={styles.sentence}>{sayPage(below ? "answer.stoppedBelow" : "answer.stopped")}</p>;
   if (fall.kind === "failed") {
     return (
       <p className={styles.sentence} role="alert">
-        {sayPage("answer.fallNotComputed", { message: fall.message.replace(/\.?$/, "."), rest })}
+        {sayPage(below ? "answer.notComputedBelow" : "answer.notComputed", {
+          message: fall.message.replace(/\.?$/, "."),
+        })}
       </p>
     );
   }

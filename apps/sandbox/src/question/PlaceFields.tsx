@@ -18,7 +18,7 @@ export function PlaceFields({ label, at, span, ends, onChange }: PlaceProps) {
       <div className={styles.line}>
         <span>A</span>
         <RangeSlider
-          label={sayVerdict("placeFields.anchor", { label })}
+          label={sayVerdict("placeFields.labelFromA", { label })}
           value={metres}
           min={margin}
           max={span - margin}
@@ -32,7 +32,7 @@ export function PlaceFields({ label, at, span, ends, onChange }: PlaceProps) {
         <span>B</span>
       </div>
       <TextField
-        label={sayVerdict("placeFields.anchor2")}
+        label={sayVerdict("placeFields.fromA")}
         value={typed ?? `${Number(metres.toFixed(2))} m`}
         messages={fault === undefined ? [] : [fault]}
         onChange={(text) => {
@@ -51,7 +51,7 @@ function readPlace(text: string, span: number, ends: boolean): { at?: number; fa
   if (!read.ok) return { fault: read.message };
   const at = read.value / span;
   const inside = ends ? at >= 0 && at <= 1 : at > 0 && at < 1;
-  return inside ? { at } : { fault: sayVerdict("placeFields.lineRuns0", { length: quantity.length(span) }) };
+  return inside ? { at } : { fault: sayVerdict("placeFields.outside", { length: quantity.length(span) }) };
 }
 
 /** A slider step of about a hundredth of the span, in round numbers [m]. */

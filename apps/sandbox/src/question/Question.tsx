@@ -9,11 +9,11 @@ import { PlaceChoice } from "./PlaceChoice.tsx";
 import styles from "./Question.module.css";
 
 const KINDS = [
-  { value: "leashFall", label: sayPage("question.walkerFallsInto") },
+  { value: "leashFall", label: sayPage("question.leashFall") },
   { value: "mainFails", label: sayPage("question.mainLineFails") },
-  { value: "legFails", label: sayPage("question.anchorLosesLeg") },
+  { value: "legFails", label: sayPage("question.legFails") },
 ] as const;
-const RESCUE = { value: "rescue", label: sayPage("question.secondPersonHangs") } as const;
+const RESCUE = { value: "rescue", label: sayPage("question.rescue") } as const;
 const WALKERS = [
   { value: "hanging", label: sayPage("question.hangsLeash") },
   { value: "standing", label: sayPage("question.stands") },
@@ -30,7 +30,7 @@ export function Question() {
   const { chooseWhatIf } = useActions();
   return (
     <section className={styles.question} aria-label={sayPage("question.whatIf")}>
-      <span>{sayPage("question.whatIf2")}</span>
+      <span>{sayPage("question.title")}</span>
       <Choice
         inline
         label={sayPage("question.whatHappens")}
@@ -113,10 +113,10 @@ function MainFailsBlanks({ whatIf, rig }: { whatIf: Extract<WhatIf, { kind: "mai
         ends
         onChange={(cutAt) => chooseWhatIf({ ...whatIf, cutAt })}
       />
-      <span>{sayPage("question.whileWalker")}</span>
+      <span>{sayPage("question.walkerDoesShort")}</span>
       <Choice
         inline
-        label={sayPage("question.whatWalkerDoes")}
+        label={sayPage("question.walkerDoes")}
         value={whatIf.walker}
         options={WALKERS}
         onChange={(walker) => chooseWhatIf({ ...whatIf, walker })}
@@ -139,10 +139,10 @@ function LegFailsBlanks({ whatIf, rig }: { whatIf: Extract<WhatIf, { kind: "legF
         options={legsOf(rig)}
         onChange={(leg) => chooseWhatIf({ ...whatIf, ...readLeg(leg) })}
       />
-      <span>{sayPage("question.whileWalker")}</span>
+      <span>{sayPage("question.walkerDoesShort")}</span>
       <Choice
         inline
-        label={sayPage("question.whatWalkerDoes")}
+        label={sayPage("question.walkerDoes")}
         value={whatIf.walker}
         options={WALKERS_AT_A_LEG}
         onChange={(walker) => chooseWhatIf({ ...whatIf, walker: walker === "hanging" ? "hanging" : "caught" })}

@@ -19,8 +19,8 @@ export function AnchorFields({ anchor }: { anchor: "anchorA" | "anchorB" }) {
       <RigField path={`${anchor}.legLength`} />
       <RigField path={`${anchor}.axisAngle`} help />
       <RigField path={`${anchor}.stiffness`} help />
-      <Parts at={`${anchor}.points`} noun={sayRigSheet("anchorFields.rockPoint")} kind="bolt" least={1} />
-      <Parts at={`${anchor}.hardware`} noun={sayRigSheet("anchorFields.pieceHardware")} kind="shackle" least={0} />
+      <Parts at={`${anchor}.points`} part="rockPoint" kind="bolt" least={1} />
+      <Parts at={`${anchor}.hardware`} part="hardware" kind="shackle" least={0} />
     </>
   );
 }
@@ -35,11 +35,18 @@ function Legs({ anchor }: { anchor: "anchorA" | "anchorB" }) {
   );
 }
 
-function Parts({ at, noun, kind, least }: { at: string; noun: string; kind: string; least: number }) {
+interface PartsProps {
+  at: string;
+  part: "rockPoint" | "hardware";
+  kind: string;
+  least: number;
+}
+
+function Parts({ at, part, kind, least }: PartsProps) {
   return (
     <PartList
       at={at}
-      noun={noun}
+      part={part}
       least={least}
       make={(items) => ({
         ...NEW_PART,
@@ -47,7 +54,7 @@ function Parts({ at, noun, kind, least }: { at: string; noun: string; kind: stri
         kind,
         name: `${kindWords(at, kind)} ${items.length + 1}`,
       })}
-      titleOf={(item) => String((item as { name?: unknown }).name ?? noun)}
+      titleOf={(item) => String((item as { name?: unknown }).name ?? sayRigSheet(`anchorFields.${part}`))}
     >
       {(path) => (
         <>

@@ -23,7 +23,7 @@ export function BackupFields() {
   if (valueAt(document, "backup") === undefined) {
     return (
       <>
-        <p>{sayRigSheet("backupFields.rigNoBackup")}</p>
+        <p>{sayRigSheet("backupFields.none")}</p>
         <Button
           icon="plus"
           label={sayRigSheet("backupFields.addBackup")}
@@ -104,26 +104,33 @@ const NEW_TAPE = { strength: "300 N", basis: "assumed: entered without a source"
 /** Connections and tapes between main line and backup, with a quick way to spread them evenly. */
 export function JointFields() {
   const hasBackup = useSandbox((state) => valueAt(state.document.history.present.rig, "backup") !== undefined);
-  if (!hasBackup) return <p>{sayRigSheet("backupFields.connectionsNeedBackup")}</p>;
+  if (!hasBackup) return <p>{sayRigSheet("backupFields.needBackup")}</p>;
   return (
     <>
       <SideDrawing grip="connection" />
-      <Spread at="backup.connections" noun={sayRigSheet("backupFields.connections")} start={NEW_CONNECTION} />
-      <Joints at="backup.connections" noun={sayRigSheet("backupFields.connection")} start={NEW_CONNECTION} />
-      <Spread at="backup.tapes" noun={sayRigSheet("backupFields.tapes")} start={NEW_TAPE} />
-      <Joints at="backup.tapes" noun={sayRigSheet("backupFields.tape")} start={NEW_TAPE} />
+      <Spread parts="connections" start={NEW_CONNECTION} />
+      <Joints parts="connections" start={NEW_CONNECTION} />
+      <Spread parts="tapes" start={NEW_TAPE} />
+      <Joints parts="tapes" start={NEW_TAPE} />
     </>
   );
 }
 
-function Joints({ at, noun, start }: { at: string; noun: string; start: object }) {
+interface JointsProps {
+  parts: "connections" | "tapes";
+  start: object;
+}
+
+function Joints({ parts, start }: JointsProps) {
   const { span } = useSandbox((state) => state.document.rig);
   return (
     <PartList
-      at={at}
-      noun={noun}
+      at={`backup.${parts}`}
+      part={parts === "tapes" ? "tape" : "connection"}
       make={(items) => ({ ...start, ...(items.at(-1) as object | undefined), at: 0.5 })}
-      titleOf={(item, index) => `${noun.charAt(0).toUpperCase()}${noun.slice(1)} ${index + 1}, ${placeOf(item, span)}`}
+      titleOf={(item, index) =>
+        sayRigSheet(`backupFields.${parts}.title`, { number: index + 1, place: placeOf(item, span) })
+      }
     >
       {(path) => (
         <>
@@ -150,7 +157,8 @@ function placeOf(item: unknown, span: number): string {
 const MOST = 30;
 
 /** Sets how many there are, evenly over the span, all like the first. */
-function Spread({ at, noun, start }: { at: string; noun: string; start: object }) {
+function Spread({ parts, start }: JointsProps) {
+  const at = `backup.${parts}`;
   const value = useSandbox((state) => valueAt(state.document.history.present.rig, at));
   const items = Array.isArray(value) ? (value as object[]) : [];
   const { edit } = useActions();
@@ -160,7 +168,7 @@ function Spread({ at, noun, start }: { at: string; noun: string; start: object }
   function put(places: readonly number[]) {
     const like = items[0] ?? start;
     const list = places.map((place) => ({ ...like, at: place }));
-    const label = `${list.length} ${noun}`;
+    const label = sayRigSheet(`backupFields.${parts}.count`, { count: list.length });
     // Where there is one to be like, its marks go with its values; the strength of the first is nobody's.
     if (items.length > 0 || list.length === 0) edit(at, list.length === 0 ? undefined : list, label);
     else
@@ -173,28 +181,26 @@ function Spread({ at, noun, start }: { at: string; noun: string; start: object }
   return (
     <>
       <div className={styles.spread}>
-        <span id={`spread-${noun}`}>
-          {sayRigSheet("backupFields.evenlySpread", { initial: noun.charAt(0).toUpperCase(), rest: noun.slice(1) })}
-        </span>
+        <span id={`spread-${parts}`}>{sayRigSheet(`backupFields.${parts}.spread`)}</span>
         <Button
           icon="minus"
           iconOnly
-          label={sayRigSheet("backupFields.oneFewer", { noun })}
+          label={sayRigSheet(`backupFields.${parts}.fewer`)}
           disabled={items.length === 0}
           onClick={() => set(items.length - 1)}
         />
-        <output className={styles.count} aria-labelledby={`spread-${noun}`}>
+        <output className={styles.count} aria-labelledby={`spread-${parts}`}>
           {items.length}
         </output>
         <Button
           icon="plus"
           iconOnly
-          label={sayRigSheet("backupFields.oneMore", { noun })}
+          label={sayRigSheet(`backupFields.${parts}.more`)}
           disabled={items.length >= MOST}
           onClick={() => set(items.length + 1)}
         />
       </div>
-      <PlacesField noun={noun} onPlaces={put} />
+      <PlacesField parts={parts} onPlaces={put} />
     </>
   );
 }

@@ -19,7 +19,7 @@ export function Faults() {
           </li>
         ))}
       </ul>
-      <p className={styles.kept}>{sayRigSheet("faults.resultsThoseLast")}</p>
+      <p className={styles.kept}>{sayRigSheet("faults.stale")}</p>
     </section>
   );
 }

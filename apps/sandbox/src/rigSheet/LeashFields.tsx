@@ -19,7 +19,7 @@ export function LeashFields() {
       <RigField path="leash.glazed" help />
       <PartList
         at="leash.knots"
-        noun={sayRigSheet("leashFields.knot")}
+        part="knot"
         make={() => ({ kind: "figureEight", where: "harness" })}
         titleOf={(item, index) =>
           sayRigSheet("leashFields.knotNumber", {
@@ -39,7 +39,7 @@ export function LeashFields() {
       <Own at="leash" />
       <PartList
         at="rings"
-        noun={sayRigSheet("leashFields.ring")}
+        part="ring"
         least={1}
         make={(items) => ({
           ...(items.at(-1) as object),

@@ -19,12 +19,10 @@ export function LineFields({ line }: { line: "main" | "backup" }) {
       >
         <PartList
           at={`${line}.sections`}
-          noun={sayRigSheet("lineFields.section")}
+          part="section"
           least={1}
           make={(items) => ({ stock: stockOf(items.at(-1)), length: "10 m" })}
-          titleOf={(item, index) =>
-            sayRigSheet("lineFields.sectionNumber", { number: index + 1, length: lengthOf(item) })
-          }
+          titleOf={(item, index) => sectionTitle(item, index + 1)}
         >
           {(path) => <Section at={path} />}
         </PartList>
@@ -37,9 +35,11 @@ export function LineFields({ line }: { line: "main" | "backup" }) {
 
 const stockOf = (section: unknown) => (section as { stock?: unknown } | undefined)?.stock ?? "polyester-webbing-25";
 
-function lengthOf(section: unknown): string {
+function sectionTitle(section: unknown, number: number): string {
   const { length } = section as { length?: unknown };
-  return length === undefined ? sayRigSheet("lineFields.restLine") : `, ${String(length)}`;
+  return length === undefined
+    ? sayRigSheet("lineFields.sectionOfRest", { number })
+    : sayRigSheet("lineFields.sectionOfLength", { number, length: String(length) });
 }
 
 function Section({ at }: { at: string }) {
@@ -50,7 +50,7 @@ function Section({ at }: { at: string }) {
       <Condition at={`${at}.condition`} />
       <PartList
         at={`${at}.wear`}
-        noun={sayRigSheet("lineFields.wornPlace")}
+        part="wornPlace"
         make={() => ({ kind: "clampMark", at: "2 m", length: "10 cm", clamped: "1 month" })}
         titleOf={wearTitle}
       >

@@ -1,4 +1,5 @@
 import { newRigWords } from "@secondline/words/newRig";
+import { sayRigSheet } from "@secondline/words/page/rigSheet";
 import { readPlaces, shareAt } from "@secondline/workbench";
 import { useState } from "react";
 import { Button } from "../design/Button.tsx";
@@ -9,13 +10,13 @@ import styles from "./BackupFields.module.css";
 const { say } = newRigWords;
 
 interface Props {
-  noun: string;
+  parts: "connections" | "tapes";
   /** Shares of the line's length [-]. */
   onPlaces: (places: readonly number[]) => void;
 }
 
 /** Where connections are, in metres: "every 15 m", "10 m, 25 m". */
-export function PlacesField({ noun, onPlaces }: Props) {
+export function PlacesField({ parts, onPlaces }: Props) {
   const span = useSandbox((state) => state.document.rig.span);
   const [text, setText] = useState("");
   const read = readPlaces(text, span);
@@ -23,7 +24,7 @@ export function PlacesField({ noun, onPlaces }: Props) {
   return (
     <div className={styles.places}>
       <TextField
-        label={say("places.label", { noun })}
+        label={sayRigSheet(`backupFields.${parts}.where`)}
         value={text}
         placeholder="every 15 m"
         onChange={setText}
@@ -31,7 +32,7 @@ export function PlacesField({ noun, onPlaces }: Props) {
         wide
       />
       <Button
-        label={say("places.set", { count: read.ok && typed ? read.metres.length : 0, noun })}
+        label={sayRigSheet(`backupFields.${parts}.set`, { count: read.ok && typed ? read.metres.length : 0 })}
         disabled={!read.ok || !typed}
         onClick={() => read.ok && onPlaces(read.metres.map((at) => shareAt(at, span)))}
       />

@@ -111,11 +111,13 @@ export function ChoiceOfKind({ at, onChange }: { at: string; onChange: (kind: st
   );
 }
 
+/** What the items of a list are. */
+export type PartOfList = "section" | "wornPlace" | "knot" | "ring" | "rockPoint" | "hardware" | "connection" | "tape";
+
 interface ListProps {
   /** Path of the list. */
   at: string;
-  /** What one item is called, e.g. "connection". */
-  noun: string;
+  part: PartOfList;
   /** A new item, given the ones that are there. */
   make: (items: readonly unknown[]) => unknown;
   /** Least number of items. */
@@ -125,7 +127,7 @@ interface ListProps {
 }
 
 /** A list of parts, each behind its title, with ways to add one and to take one out. */
-export function PartList({ at, noun, make, least = 0, titleOf, children }: ListProps) {
+export function PartList({ at, part: name, make, least = 0, titleOf, children }: ListProps) {
   const value = useSandbox((state) => valueAt(state.document.history.present.rig, at));
   const items: readonly unknown[] = Array.isArray(value) ? value : [];
   const { edit } = useActions();
@@ -140,9 +142,9 @@ export function PartList({ at, noun, make, least = 0, titleOf, children }: ListP
             <Button
               tone="quiet"
               icon="bin"
-              label={sayRigSheet("parts.remove", { noun })}
+              label={sayRigSheet(`parts.remove.${name}`)}
               onClick={() =>
-                edit(at, emptyAsNothing(items.toSpliced(index, 1), least), sayRigSheet("parts.removed", { noun }))
+                edit(at, emptyAsNothing(items.toSpliced(index, 1), least), sayRigSheet(`parts.removed.${name}`))
               }
             />
           )}
@@ -151,13 +153,13 @@ export function PartList({ at, noun, make, least = 0, titleOf, children }: ListP
       <Button
         tone="quiet"
         icon="plus"
-        label={sayRigSheet("parts.add", { noun })}
+        label={sayRigSheet(`parts.add.${name}`)}
         onClick={() => {
           const part = make(items);
           add(`${at}[${items.length}]`, part, {
             path: at,
             value: [...items, part],
-            label: sayRigSheet("parts.added", { noun }),
+            label: sayRigSheet(`parts.added.${name}`),
           });
         }}
       />

@@ -9,7 +9,7 @@ import { hasWebGL } from "./webgl.ts";
 import { sceneWords } from "./words.ts";
 
 const ThreeScene = lazy(() => import("./three/ThreeScene.tsx"));
-const KEYS = sayPage("sceneView.arrowKeysTurn");
+const KEYS = sayPage("sceneView.keys");
 
 /**
  * The rig and what happens to it. In space where the browser can; as a flat side elevation where it cannot, when the
@@ -39,7 +39,7 @@ export function SceneView(props: SceneProps) {
     // Until the picture in space has arrived, the elevation stands in for it.
     snapshot.current = () => {
       const snap = (flat ? null : spaceSnapshot.current) ?? flatSnapshot.current;
-      if (!snap) throw new Error(sayPage("sceneView.thereNoPicture"));
+      if (!snap) throw new Error(sayPage("sceneView.noPicture"));
       return snap();
     };
     return () => {

@@ -63,7 +63,7 @@ export function TensionLegend({ theme, largest, strengthKN, hasBackup, hasPrevio
       </div>
       {strengthKN !== undefined && (
         <p className={styles.strengthWords}>
-          {sayPage("tensionLegend.hold95", {
+          {sayPage("tensionLegend.strength5", {
             strength: quantity.strength(1000 * strengthKN),
             mark: inside ? "" : " →",
           })}

@@ -79,7 +79,7 @@ function scale(ink: Ink, { theme, palette, largest, strengthKN }: LegendFacts, x
   ink.fillRect(at - 1, y - 1, 2, BAR.height + 8);
   ink.fillStyle = palette.failsInk;
   ink.fillText(
-    sayScene("legendInk.hold95", { strength: quantity.strength(1000 * strengthKN) }),
+    sayScene("legendInk.strength5", { strength: quantity.strength(1000 * strengthKN) }),
     x + BAR.width + 18,
     y + 13,
   );

@@ -35,7 +35,7 @@ export function TeardownPage() {
     <div className={styles.page}>
       <div className={styles.bar}>
         <label className={styles.field}>
-          {sayTeardown("teardownPage.pullsYou")}
+          {sayTeardown("teardownPage.pulls")}
           <select value={pulls} onChange={(event) => setPulls(Number(event.target.value))}>
             {PULLS.map((count) => (
               <option key={count}>{count}</option>
@@ -50,10 +50,10 @@ export function TeardownPage() {
         )}
       </div>
       {(answer.kind === "idle" || answer.kind === "busy") && (
-        <p role="status">{sayTeardown("teardownPage.simulatingWhatEach")}</p>
+        <p role="status">{sayTeardown("teardownPage.computing")}</p>
       )}
       {answer.kind === "failed" && (
-        <p role="alert">{sayTeardown("teardownPage.thereNoPlan", { message: answer.message })}</p>
+        <p role="alert">{sayTeardown("teardownPage.noPlan", { message: answer.message })}</p>
       )}
       {answer.kind === "done" && !answer.value.ok && (
         <ul className={styles.list} role="alert">

@@ -38,12 +38,12 @@ export function readTyped(plan: Pick<Teardown, "on" | "invented">, piece: Piece,
 const inForm = (fault: LogFault): LogFault => ({
   ...fault,
   message: fault.message
-    .replace(sayTeardown("results.unitGoesInto"), sayTeardown("results.writeLoadKn"))
+    .replace(sayTeardown("results.unitColumn"), sayTeardown("results.withoutUnit"))
     .replace(/^result(_to)? is empty: write the load.*$/, (_, to?: string) =>
-      to === undefined ? sayTeardown("results.writeLoadWhich") : sayTeardown("results.writeUpperLoad"),
+      to === undefined ? sayTeardown("results.loadMissing") : sayTeardown("results.upperLoadMissing"),
     )
-    .replace(sayTeardown("results.commasPartCells"), sayTeardown("results.writePoint"))
-    .replace(sayTeardown("results.resultMustLarger"), sayTeardown("results.upperLoadMust")),
+    .replace(sayTeardown("results.commas"), sayTeardown("results.writePoint"))
+    .replace(sayTeardown("results.fileOrder"), sayTeardown("results.formOrder")),
 });
 
 const PIECE = /^piece P\d+$/;

@@ -44,7 +44,7 @@ export function EnergyPlot({ recording, clock, view, frame, compact }: Props) {
       <PlotCanvas {...{ drawing, data, range, frame, palette }} axisText={axisKilojoules} />
       <EventFlags marks={view.marks} {...{ clock, range, frame, compact }} />
       {!compact && (
-        <p className={styles.key} style={{ width: frame.gutter }} title={sayTime("energyPlot.whatRunCould")}>
+        <p className={styles.key} style={{ width: frame.gutter }} title={sayTime("energyPlot.unaccounted")}>
           {balanceSentence(recording.energy)}
         </p>
       )}

@@ -38,13 +38,13 @@ export function NumbersPanel({ recording, clock, view, shown, reading }: Props) 
     [shown, traces, reading, ready],
   );
   const digits = secondsDecimals(range.to - range.from);
-  const read = reading === "raw" ? sayTime("numbersPanel.rawSamples") : sayTime("numbersPanel.filteredCfc60");
+  const read = reading === "raw" ? sayTime("numbersPanel.rawSamples") : sayTime("numbersPanel.filtered");
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by the keys that scroll it
     <section className={styles.numbers} aria-label={sayTime("numbersPanel.forcesNumbers")} tabIndex={0}>
       <RangeFields range={view.range} duration={recording.duration} digits={digits} onRange={view.setRange} />
       <table className={styles.table}>
-        <caption>{sayTime("numbersPanel.forcesKnWithin", { read })}</caption>
+        <caption>{sayTime("numbersPanel.caption", { read })}</caption>
         <thead>
           <tr>
             <th scope="col">{sayTime("numbersPanel.force")}</th>
@@ -123,7 +123,7 @@ function DataTable({
   const exact = rows.every((row) => row.from === row.to);
   return (
     <table className={styles.table}>
-      <caption>{exact ? sayTime("numbersPanel.everySampleStretch") : sayTime("numbersPanel.largestForceEach")}</caption>
+      <caption>{exact ? sayTime("numbersPanel.everySample") : sayTime("numbersPanel.largestOfEach")}</caption>
       <thead>
         <tr>
           <th scope="col">{exact ? sayTime("numbersPanel.time") : sayTime("numbersPanel.from")}</th>

@@ -53,7 +53,7 @@ export function RangeTools({ recording, clock, view, forces, save: saving, compa
     ];
     return (
       <ActionMenu
-        label={sayTime("rangeTools.goRepeatZoom")}
+        label={sayTime("rangeTools.name")}
         icon="menu"
         iconOnly
         entries={[...goTo, "rule", ...moment, "rule", ...range, "rule", ...save]}
@@ -84,12 +84,12 @@ function saveEntries({ csv, plot }: Saving, range: TimeRange): readonly MenuEntr
       ? [
           {
             label: sayTime("rangeTools.plotPng"),
-            detail: sayTime("rangeTools.pictureCautions"),
+            detail: sayTime("rangeTools.plotPngHint"),
             onSelect: () => plot("png"),
           },
           {
             label: sayTime("rangeTools.plotSvg"),
-            detail: sayTime("rangeTools.printLinesLetters"),
+            detail: sayTime("rangeTools.plotSvgHint"),
             onSelect: () => plot("svg"),
           },
         ]

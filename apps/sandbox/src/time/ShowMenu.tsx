@@ -16,9 +16,9 @@ interface Props {
 }
 
 const READINGS: readonly { readonly value: Drawn; readonly label: string; readonly detail: string }[] = [
-  { value: "both", label: sayTime("showMenu.filteredRawBehind"), detail: sayTime("showMenu.loadCellReports") },
-  { value: "filtered", label: sayTime("showMenu.filteredOnly"), detail: sayTime("showMenu.loadCellReports") },
-  { value: "raw", label: sayTime("showMenu.rawOnly"), detail: sayTime("showMenu.everySampleComputed") },
+  { value: "both", label: sayTime("showMenu.filteredRawBehind"), detail: sayTime("showMenu.filteredHint") },
+  { value: "filtered", label: sayTime("showMenu.filteredOnly"), detail: sayTime("showMenu.filteredHint") },
+  { value: "raw", label: sayTime("showMenu.rawOnly"), detail: sayTime("showMenu.rawHint") },
 ];
 
 /** Which traces are drawn, and how they are read. */

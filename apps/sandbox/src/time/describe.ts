@@ -7,9 +7,9 @@ import { loadedTraces, type Reading, type Trace, type TraceId, unloadedTraces } 
 /** What the force plot shows, in a sentence or two, for everyone and above all for those who cannot see it. */
 export function forcesSentence(recording: Recording, reading: Reading): string {
   const largest = largestTrace(recording, reading);
-  if (!largest) return sayTime("describe.nothingLoadedRun", { seconds: quantity.seconds(recording.duration) });
+  if (!largest) return sayTime("describe.nothingLoadedFor", { seconds: quantity.seconds(recording.duration) });
   const { force, time } = largest.peaks[reading];
-  const hardest = sayTime("describe.hardestPullInto", {
+  const hardest = sayTime("describe.hardest", {
     load: quantity.load(force),
     inWords: largest.inWords,
     seconds: quantity.seconds(time),
@@ -25,7 +25,7 @@ export function beforeSentence(previous: Recording, reading: Reading): string {
   const pull = largest
     ? sayTime("describe.in", { load: quantity.load(largest.peaks[reading].force), inWords: largest.inWords })
     : sayTime("describe.nothingLoaded");
-  return sayTime("describe.runBeforeDrawn", { pull });
+  return sayTime("describe.runBefore", { pull });
 }
 
 function largestTrace(recording: Recording, reading: Reading): Trace | null {

@@ -201,7 +201,7 @@ export function balanceSentence(ledger: EnergyLedger): string {
   if (!(ledger.moved > 0)) return sayTime("energyBands.nothingMoved");
   const share = ledger.imbalance / ledger.moved;
   return share < 0.001
-    ? sayTime("energyBands.balancedBetterThan", { percent: quantity.percent(0.001) })
+    ? sayTime("energyBands.balancedWithin", { percent: quantity.percent(0.001) })
     : sayTime("energyBands.balanced", { percent: quantity.percent(share, "up") });
 }
 

@@ -18,16 +18,16 @@ interface Key {
 /** The keys, for the help page: what to press and what it does. */
 export const TIME_KEYS: readonly { readonly keys: string; readonly does: string }[] = [
   { keys: "Space", does: sayPage("timeKeys.playOrPause") },
-  { keys: "← →", does: sayPage("timeKeys.moveCursor0") },
-  { keys: "Shift + ← →", does: sayPage("timeKeys.moveCursor02") },
-  { keys: "Alt + ← →", does: sayPage("timeKeys.moveCursor03") },
-  { keys: ", .", does: sayPage("timeKeys.oneFrameBack") },
-  { keys: "[ ]", does: sayPage("timeKeys.goEventBefore") },
-  { keys: "Home End", does: sayPage("timeKeys.goStartOr") },
-  { keys: "L", does: sayPage("timeKeys.repeatEventOr") },
-  { keys: "M", does: sayPage("timeKeys.measureHereOr") },
-  { keys: "+ −", does: sayPage("timeKeys.showLessOr") },
-  { keys: "0", does: sayPage("timeKeys.showWholeRun") },
+  { keys: "← →", does: sayPage("timeKeys.step") },
+  { keys: "Shift + ← →", does: sayPage("timeKeys.longStep") },
+  { keys: "Alt + ← →", does: sayPage("timeKeys.fineStep") },
+  { keys: ", .", does: sayPage("timeKeys.frame") },
+  { keys: "[ ]", does: sayPage("timeKeys.nextEvent") },
+  { keys: "Home End", does: sayPage("timeKeys.startOrEnd") },
+  { keys: "L", does: sayPage("timeKeys.repeat") },
+  { keys: "M", does: sayPage("timeKeys.measure") },
+  { keys: "+ −", does: sayPage("timeKeys.zoom") },
+  { keys: "0", does: sayPage("timeKeys.zoomToAll") },
 ];
 
 export function keyAction(event: Key): KeyAction | null {

@@ -11,11 +11,11 @@ export type TypedRange =
 /** `range` with one end as typed, in seconds, with or without the unit; or what is wrong with it. */
 export function typedRange(range: TimeRange, end: RangeEnd, text: string, duration: number): TypedRange {
   const time = secondsIn(text);
-  if (time === null) return { ok: false, message: sayTime("typedRange.notTimeSeconds", { text }) };
+  if (time === null) return { ok: false, message: sayTime("typedRange.noTime", { text }) };
   if (time < 0 || time > duration)
-    return { ok: false, message: sayTime("typedRange.runLasts0", { seconds: quantity.seconds(duration) }) };
+    return { ok: false, message: sayTime("typedRange.outside", { seconds: quantity.seconds(duration) }) };
   const typed = { ...range, [end]: time };
-  if (typed.to - typed.from < SHORTEST_RANGE) return { ok: false, message: sayTime("typedRange.startMustCome") };
+  if (typed.to - typed.from < SHORTEST_RANGE) return { ok: false, message: sayTime("typedRange.reversed") };
   return { ok: true, range: typed };
 }
 

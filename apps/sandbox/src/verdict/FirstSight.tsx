@@ -1,4 +1,5 @@
 import { type Outcome, type Rig, whatIfKey, worstWhatIf } from "@secondline/scenarios";
+import { lowered } from "@secondline/words";
 import { sayVerdict } from "@secondline/words/page/verdict";
 import { type Documents, documentsOf, foundOf, type ShownRun, type Step } from "@secondline/workbench";
 import { useEffect, useRef, useState } from "react";
@@ -21,7 +22,7 @@ export function LastChange() {
   const whole = outcome && before && verdictOfOne && before.rigName === outcome.rigName;
   const said = whole ? changeOfVerdict(rig, before, outcome) : changeOfFall(shown, previous);
   if (said === undefined) return null;
-  return <p className={styles.did}>{sayVerdict("firstSight.yourLastChange", { label, said })}</p>;
+  return <p className={styles.did}>{sayVerdict("firstSight.lastChange", { label, said })}</p>;
 }
 
 const isOfRig = (step: Step<Documents>): boolean => documentsOf(step).includes("rig");
@@ -55,30 +56,34 @@ function changeOfFall(shown: ShownRun | undefined, previous: ShownRun | undefine
   const told = [
     ...(now.drop === undefined || was.drop === undefined || quantity.drop(now.drop) === quantity.drop(was.drop)
       ? []
-      : [sayVerdict("firstSight.fallGoesDown", { now: quantity.drop(now.drop), before: quantity.drop(was.drop) })]),
+      : [sayVerdict("firstSight.drop", { now: quantity.drop(now.drop), before: quantity.drop(was.drop) })]),
     ...(!now.peaks || !was.peaks || quantity.load(now.peaks.leash) === quantity.load(was.peaks.leash)
       ? []
       : [
-          sayVerdict("firstSight.harnessPulledInstead", {
+          sayVerdict("firstSight.pull", {
             now: quantity.load(now.peaks.leash),
             before: quantity.load(was.peaks.leash),
           }),
         ]),
   ];
-  return told.length === 0 ? sayVerdict("firstSight.fallSameDrop") : `${told.join(sayVerdict("firstSight.and"))}.`;
+  const [first, second] = told;
+  if (first === undefined) return sayVerdict("firstSight.same");
+  return second === undefined
+    ? sayVerdict("firstSight.one", { first })
+    : sayVerdict("firstSight.two", { first, second });
 }
 
 /** Over all what-ifs: the verdict, the deepest drop, and the margin of the part that is nearest to what is required now. */
 function changeOfVerdict(rig: Rig, before: Outcome, now: Outcome): string {
-  const [isNow, was] = [now, before].map((one) => words.verdictWord(one).toLowerCase()) as [string, string];
+  const [isNow, was] = [now, before].map((one) => lowered(words.verdictWord(one))) as [string, string];
   const drops = [now, before].map(({ falls }) => falls.deepest && quantity.drop(falls.deepest.drop));
   const told = [
     isNow === was
       ? sayVerdict("firstSight.verdictStays", { now: isNow })
-      : sayVerdict("firstSight.verdictInstead", { now: isNow, before: was }),
+      : sayVerdict("firstSight.verdictChanged", { now: isNow, before: was }),
     ...(drops[0] === undefined || drops[1] === undefined || drops[0] === drops[1]
       ? []
-      : [sayVerdict("firstSight.deepestDropInstead", { now: drops[0], before: drops[1] })]),
+      : [sayVerdict("firstSight.deepestDrop", { now: drops[0], before: drops[1] })]),
     ...changeOfLeast(rig, before, now),
   ];
   return `${told.join("; ")}.`;
@@ -94,11 +99,9 @@ function changeOfLeast(rig: Rig, before: Outcome, now: Outcome): readonly string
   if (isNow === undefined || was === undefined || now.leastMargin === undefined) return [];
   const name = words.partName(rig, now.leastMargin);
   return [
-    sayVerdict("firstSight.nearestWhatRequired", {
-      name,
-      margin: isNow,
-      before: isNow === was ? sayVerdict("firstSight.asBefore") : sayVerdict("firstSight.insteadOf", { was }),
-    }),
+    isNow === was
+      ? sayVerdict("firstSight.nearestAsBefore", { name, margin: isNow })
+      : sayVerdict("firstSight.nearestInstead", { name, margin: isNow, was }),
   ];
 }
 

@@ -16,8 +16,7 @@ const force = (name: string, signal: Signal): Row => ({
   name,
   value: ({ outcome }) => outcome.peaks && quantity.load(outcome.peaks[signal]),
   other: ({ otherMesh }) =>
-    otherMesh &&
-    sayVerdict("keyNumbers.mesh", { load: quantity.load(otherMesh.peaks[signal]), accuracy: otherMesh.accuracy }),
+    otherMesh && sayVerdict(`keyNumbers.mesh.${otherMesh.accuracy}`, { load: quantity.load(otherMesh.peaks[signal]) }),
 });
 const ROWS: readonly Row[] = [
   force(sayVerdict("keyNumbers.harness"), "leash"),

@@ -32,7 +32,7 @@ export function MarginBar({ of, verdict }: { of: ClassOutcome; verdict: PartVerd
 export function MarginKey() {
   return (
     <span>
-      {sayPage("marginBar.margin")} <span className={styles.keyTick} /> {sayPage("marginBar.givesWay1")}{" "}
+      {sayPage("marginBar.margin")} <span className={styles.keyTick} /> {sayPage("marginBar.one")}{" "}
       <span className={`${styles.keyTick} ${styles.keyRequired}`} /> {sayPage("marginBar.required")}{" "}
       <span className={styles.keyHatch} /> {sayPage("marginBar.middleValues")}
     </span>

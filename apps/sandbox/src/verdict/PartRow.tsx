@@ -30,7 +30,7 @@ export function PartRow({ part, rig, outcome, isWhole, before, open, onOpenChang
   const least = governingOf(part);
   const hints = [
     ...(least ? [words.band(least.demand, least.demandInterval)] : []),
-    ...(isWhole && part.id === outcome.leastMargin ? [sayPage("partRow.leastShareWhat")] : []),
+    ...(isWhole && part.id === outcome.leastMargin ? [sayPage("partRow.nearestToRequired")] : []),
     ...(isWhole && part.id === outcome.firstToFail ? [sayPage("partRow.likeliestGoFirst")] : []),
   ];
   const isSingle = outcome.singles.some((one) => one.single && one.part === part.id);

@@ -28,7 +28,7 @@ export function Parts({ outcome }: { outcome: Outcome }) {
           <VerdictMark verdict={outcome.verdict} /> {words.verdictWord(outcome)}
         </span>{" "}
         {sayPage("parts.harnessRock")}
-        <Later what={sayPage("parts.wayWorstWhat")}>
+        <Later what={sayPage("parts.wayToWorst")}>
           <WayToWorst />
         </Later>
       </h3>

@@ -34,7 +34,7 @@ export function Reasons({ part, rig, outcome }: Props) {
       ))}
       <table className={styles.table}>
         <caption className="visually-hidden">
-          {sayVerdict("reasons.strengthFactorFactor", { partName: words.partName(rig, part.id) })}
+          {sayVerdict("reasons.factorsTitle", { partName: words.partName(rig, part.id) })}
         </caption>
         <tbody>
           {words.why(part).map(({ what, value }, i) => (
@@ -46,11 +46,11 @@ export function Reasons({ part, rig, outcome }: Props) {
             </tr>
           ))}
           <tr className={styles.total}>
-            <th scope="row">{sayVerdict("reasons.leftMiddle")}</th>
+            <th scope="row">{sayVerdict("reasons.middle")}</th>
             <td>{quantity.strength(part.strength)}</td>
           </tr>
           <tr>
-            <th scope="row">{sayVerdict("reasons.r1920")}</th>
+            <th scope="row">{sayVerdict("reasons.strength5")}</th>
             <td>{quantity.strength(part.strength5)}</td>
           </tr>
         </tbody>
@@ -78,7 +78,7 @@ function Margins({ part, rig, outcome }: Props) {
       <div key={name}>
         <p>
           <b>{capital(words.className(name))}</b>{" "}
-          {sayVerdict("reasons.requiredOf", {
+          {sayVerdict("reasons.marginOf", {
             margin: quantity.margin(one.margin),
             required: quantity.required(one.required),
             strength: quantity.strength(one.strength5),
@@ -91,7 +91,7 @@ function Margins({ part, rig, outcome }: Props) {
           })}
           {one.at !== undefined &&
             one.reason &&
-            sayVerdict("reasons.fromA", { reason: broughtIn(one.reason), along: quantity.along(one.at) })}
+            sayVerdict("reasons.weakPlace", { reason: broughtIn(one.reason), along: quantity.along(one.at) })}
           .
         </p>
         {event && (
@@ -123,7 +123,7 @@ export function PersonReasons({ outcome, person, rig }: PersonProps) {
     <div className={styles.reasons}>
       {event && (
         <p>
-          {sayVerdict("reasons.largestPullSeen", {
+          {sayVerdict("reasons.largestPull", {
             eventTitle: words.eventTitle(rig, event.whatIf),
             load: quantity.load(person.pull),
           })}{" "}

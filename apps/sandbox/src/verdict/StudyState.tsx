@@ -16,7 +16,7 @@ export function StudyState() {
     <>
       {faults > 0 && (
         <p className={styles.note}>
-          {sayPage("studyState.entriesRigNeed", { faults })}{" "}
+          {sayPage("studyState.faultsFirst", { faults })}{" "}
           <button type="button" className={styles.link} onClick={() => look({ rigOpen: true, place: "rig" })}>
             {sayPage("studyState.show")}
           </button>
@@ -32,14 +32,14 @@ export function StudyState() {
         <p className={styles.note}>
           {sayPage("studyState.stopped")} <Stopped />{" "}
           <button type="button" className={styles.link} onClick={() => void lookOn()}>
-            {sayPage("studyState.look")}
+            {sayPage("studyState.lookOn")}
           </button>
         </p>
       )}
       {(study.kind === "idle" || study.kind === "done") && <Longer />}
       {study.kind === "failed" && (
         <p className={styles.note} role="alert">
-          {sayPage("studyState.verdictNotComputed", { message: shorten(study.message) })}{" "}
+          {sayPage("studyState.notComputed", { message: shorten(study.message) })}{" "}
           <button type="button" className={styles.link} onClick={() => void lookOn()}>
             {sayPage("studyState.tryAgain")}
           </button>
@@ -87,17 +87,17 @@ function Stopped() {
   return (
     <>
       {looked
-        ? sayPage("studyState.whatIfsLooked", { found, run: looked.run, of: looked.of })
-        : sayPage("studyState.noWhatIf")}
+        ? sayPage("studyState.counted", { found, run: looked.run, of: looked.of })
+        : sayPage("studyState.noneCounted")}
     </>
   );
 }
 
 /** "Computing: 12 of 44 what-ifs so far" */
 function searchWords(looked: LookedAt | undefined, grown: string | undefined): string {
-  if (!looked) return sayPage("studyState.computingEveryWhat");
+  if (!looked) return sayPage("studyState.computing");
   const { run, of } = looked;
-  if (run >= of) return grown ?? sayPage("studyState.allLookedWorst", { of });
+  if (run >= of) return grown ?? sayPage("studyState.drawing", { of });
   return words.say("verdict.computing", { run, of }).replace(/\.$/, "");
 }
 

@@ -24,7 +24,7 @@ export function Taken() {
       </p>
       {issues.length > 0 && (
         <div className={styles.unfit} role="alert">
-          <p>{sayPage("taken.whatKnownDoes")}</p>
+          <p>{sayPage("taken.misfit")}</p>
           <ul>
             {issues.map(({ path, message }) => (
               <li key={`${path} ${message}`}>{message}</li>

@@ -26,17 +26,17 @@ export function VerdictColumn({ children }: { children?: ReactNode }) {
     <div className={styles.column}>
       <div className={styles.scroll}>
         <VerdictHead outcome={outcome} />
-        <Later what={sayPage("verdictColumn.whatChangeDid")}>
+        <Later what={sayPage("verdictColumn.changePart")}>
           <LastChange />
         </Later>
         {children}
         {outcome && ready && <Parts outcome={outcome} />}
-        <Later what={sayPage("verdictColumn.largestValuesFall")}>
+        <Later what={sayPage("verdictColumn.keyNumbersPart")}>
           <KeyNumbers />
         </Later>
         <Chances />
         {outcome && (
-          <Later what={sayPage("verdictColumn.whatVerdictRests")}>
+          <Later what={sayPage("verdictColumn.morePart")}>
             <VerdictMore outcome={outcome} />
           </Later>
         )}
@@ -50,7 +50,7 @@ function Chances() {
   const outcome = useSandbox((state) => foundOf(state)?.outcome);
   return (
     outcome && (
-      <Later what={sayPage("verdictColumn.whatWorksOut")}>
+      <Later what={sayPage("verdictColumn.chancesPart")}>
         <ChancesSection outcome={outcome} />
       </Later>
     )

@@ -1,4 +1,5 @@
 import type { Outcome, Rig } from "@secondline/scenarios";
+import { capital } from "@secondline/words";
 import { sayPage } from "@secondline/words/page/page";
 import { foundOf } from "@secondline/workbench";
 import { VerdictMark, verdictColour } from "../design/VerdictMark.tsx";
@@ -65,6 +66,5 @@ export function VerdictSentence({ rig, outcome, className }: SentenceProps) {
 /** The sentence opens with the verdict's word, which already stands above it. */
 export function withoutWord(sentence: string, word: string): string {
   if (!sentence.startsWith(`${word}: `)) return sentence;
-  const rest = sentence.slice(word.length + 2);
-  return rest.charAt(0).toUpperCase() + rest.slice(1);
+  return capital(sentence.slice(word.length + 2));
 }

@@ -20,13 +20,13 @@ export function VerdictMore({ outcome }: { outcome: Outcome }) {
   return (
     <div>
       <p className={styles.further}>
-        <Button label={sayVerdict("verdictMore.howFarCan")} onClick={() => look({ view: "howFar" })} />
+        <Button label={sayVerdict("verdictMore.howFar")} onClick={() => look({ view: "howFar" })} />
       </p>
       {notes.length > 0 && (
         <Disclosure title={words.say("head.notes")}>
           <ul className={styles.bases}>
             {notes.map((note) => (
-              <li key={note}>{note}</li>
+              <li key={note}>{broughtIn(note)}</li>
             ))}
           </ul>
         </Disclosure>
@@ -42,7 +42,7 @@ export function VerdictMore({ outcome }: { outcome: Outcome }) {
           </ul>
         </Disclosure>
       )}
-      <Disclosure title={sayVerdict("verdictMore.onePartGone", { singles: count, parts: singles.length })}>
+      <Disclosure title={sayVerdict("verdictMore.singles", { singles: count, parts: singles.length })}>
         <Singles {...{ outcome, rig }} />
       </Disclosure>
       {followUps.length > 0 && (
@@ -53,7 +53,7 @@ export function VerdictMore({ outcome }: { outcome: Outcome }) {
       <Disclosure title={sayVerdict("verdictMore.whatIfs", { count: outcome.whatIfs.length })}>
         <WhatIfList outcome={outcome} />
       </Disclosure>
-      <Disclosure title={sayVerdict("verdictMore.whatVerdictRests")}>
+      <Disclosure title={sayVerdict("verdictMore.grounds")}>
         <ul className={styles.bases}>
           {outcome.weakestBases.map((basis) => (
             <li key={`${basis.kind}${basis.note}`}>

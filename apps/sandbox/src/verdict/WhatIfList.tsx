@@ -39,11 +39,11 @@ function WorstOf({ worstOf: [least, ...others] }: Pick<RankedWhatIf, "worstOf">)
   return (
     <span className={styles.worst} style={{ color: verdictColour(least.verdict) }}>
       <VerdictMark verdict={least.verdict} />{" "}
-      {sayVerdict("whatIfList.worst", {
+      {sayVerdict(others.length > 0 ? "whatIfList.worstAndMore" : "whatIfList.worst", {
         partName: words.partName(rig, least.part),
         margin: quantity.margin(least.margin),
+        count: others.length,
       })}
-      {others.length > 0 && sayVerdict("whatIfList.more", { count: others.length })}
     </span>
   );
 }

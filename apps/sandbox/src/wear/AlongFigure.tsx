@@ -121,24 +121,24 @@ function useGestures({ along, left, width }: { along: Along; left: number; width
 
 function captionOf({ state, zones, needed, stock }: WebbingFacts): string {
   const { placement } = state;
-  const sun = sayWear("alongFigure.sunAgeTaken");
-  if (!stock) return sayWear("alongFigure.whatHoldsNot", { sun });
+  const sun = sayWear("alongFigure.sunIsEqual");
+  if (!stock) return sayWear("alongFigure.materialMissing", { sun });
   const worst = weakest(placement ? zonesWithin(zones, placement.from, placement.to) : zones);
   if (!worst) return sun;
-  const where = sayWear("alongFigure.weakestMarkedEnd", {
-    where: placement ? sayWear("alongFigure.insideLoadedSpan") : sayWear("alongFigure.place"),
+  const where = sayWear("alongFigure.weakestAt", {
+    where: placement ? sayWear("alongFigure.insideSpan") : sayWear("alongFigure.place"),
     place: formatLength((worst.from + worst.to) / 2),
     zone: zoneWords(worst),
     bases: basisKinds(worst),
   });
   const need = needed
-    ? sayWear("alongFigure.neededWhereMost", {
+    ? sayWear("alongFigure.needed", {
         needed: quantity.load(needed.needed),
         demand: quantity.load(needed.demand),
         required: quantity.required(needed.required),
       })
     : placement
-      ? sayWear("alongFigure.whatMustHold")
+      ? sayWear("alongFigure.needUnknown")
       : "";
   return `${where}${need} ${sun}`;
 }

@@ -20,7 +20,7 @@ export function Grid({ x, top, bottom, width }: { x: Scale; top: number; bottom:
       ))}
       <path className={styles.axis} d={`M${x.px(x.from)} ${bottom}H${x.px(x.to)}`} />
       <text x={Math.min(x.px(x.from), width - 190)} y={bottom + 34} className={styles.soft}>
-        {sayWear("alongPaper.metresMarkedEnd")}
+        {sayWear("alongPaper.axis")}
       </text>
     </Unspoken>
   );

@@ -26,22 +26,16 @@ export function AlongTools({ along, state }: { along: Along; state: WebbingState
         tone="quiet"
         icon="minus"
         iconOnly
-        label={sayWear("alongTools.seeMoreWebbing")}
+        label={sayWear("alongTools.zoomOut")}
         disabled={along.whole}
         onClick={() => along.zoom(0.5)}
       />
-      <Button
-        tone="quiet"
-        icon="plus"
-        iconOnly
-        label={sayWear("alongTools.seeLessWebbing")}
-        onClick={() => along.zoom(2)}
-      />
+      <Button tone="quiet" icon="plus" iconOnly label={sayWear("alongTools.zoomIn")} onClick={() => along.zoom(2)} />
       <Button
         tone="quiet"
         icon="fit"
         iconOnly
-        label={sayWear("alongTools.seeWholeWebbing")}
+        label={sayWear("alongTools.zoomToAll")}
         disabled={along.whole}
         onClick={along.reset}
       />
@@ -81,7 +75,7 @@ function Overview({ along, state, width }: { along: Along; state: WebbingState; 
         )}
       </Unspoken>
       <Grip
-        label={sayWear("alongTools.stretchWebbingSight")}
+        label={sayWear("alongTools.stretchInSight")}
         text={sightWords(along)}
         value={(sight.from + sight.to) / 2}
         min={(sight.to - sight.from) / 2}

@@ -1,6 +1,7 @@
-import { listed, moreText } from "@secondline/rig";
+import { listed } from "@secondline/rig";
 import type { BreakTest, LogFault } from "@secondline/strength";
 import { englishBreakLogWords as breakLogWords } from "@secondline/words/breakLog";
+import { moreText } from "@secondline/words/more";
 import { sayBreakLog } from "@secondline/words/page/breakLog";
 import { useState } from "react";
 import { Disclosure } from "../design/Disclosure.tsx";

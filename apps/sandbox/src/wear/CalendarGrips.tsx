@@ -59,7 +59,7 @@ export function DatedGrip({
     if (!before || whole === 0) return;
     finish();
     const after = replaceEntry(written, owner, one.entry, moveDate(before, whole));
-    edit(after.record, sayWear("calendarGrips.entryMovedAnother"));
+    edit(after.record, sayWear("calendarGrips.step"));
     look({ entry: after.entry });
     // The entry may stand elsewhere in the order now; the keyboard stays with it.
     requestAnimationFrame(() => document.querySelector<SVGElement>(`[data-grip="date ${after.entry}"]`)?.focus());

@@ -191,8 +191,8 @@ function Bounds({
   return (
     <g>
       {[
-        mark(at95.value, sayBreakLog("dotPlot.sure95"), "end", top - 26),
-        mark(at75.value, sayBreakLog("dotPlot.sure75"), "start", top - 12),
+        mark(at95.value, sayBreakLog("dotPlot.bound95"), "end", top - 26),
+        mark(at75.value, sayBreakLog("dotPlot.bound75"), "start", top - 12),
       ]}
     </g>
   );

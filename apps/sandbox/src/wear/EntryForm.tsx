@@ -82,7 +82,7 @@ export function EntryForm({ entry: index }: { entry: number }) {
               removeEntry(written, owner, index),
               sayRecord("entryForm.removed", { what: kind?.label ?? sayRecord("entryForm.entry") }),
             );
-            announce(sayRecord("entryForm.entryRemovedUndo"));
+            announce(sayRecord("entryForm.removedNotice"));
             closeAt(Math.min(index, entriesOf(written, owner).length - 2));
           }}
         />

@@ -48,7 +48,7 @@ export function EntryList() {
                 <span className={entry.date > on ? styles.later : styles.date}>{dateWords(entry.date)}</span>
                 <span>
                   {entryWords(kinds, entry)}
-                  {entry.date > on && <span className={styles.later}> {sayRecord("entryList.afterDayShown")}</span>}
+                  {entry.date > on && <span className={styles.later}> {sayRecord("entryList.later")}</span>}
                   {faults > 0 && (
                     <strong className={styles.fault}> {sayRecord("entryList.putRight", { faults })}</strong>
                   )}

@@ -1,6 +1,6 @@
 import type { Plot } from "@secondline/figures";
 import type { BreakTest, GroupReport, Narrowing } from "@secondline/strength";
-import { broughtIn } from "@secondline/words";
+import { broughtIn, capital } from "@secondline/words";
 import { formatPercent } from "@secondline/words/formats";
 import { sayBreakLog } from "@secondline/words/page/breakLog";
 import { Disclosure } from "../design/Disclosure.tsx";
@@ -10,7 +10,6 @@ import { PlotFigure } from "./PlotFigure.tsx";
 import { TestTable } from "./TestTable.tsx";
 import { groupTitle } from "./testGroups.ts";
 import styles from "./wear.module.css";
-import { capital } from "./wearWords.ts";
 
 interface Props {
   name: string;
@@ -60,31 +59,31 @@ function Numbers({ report }: { report: GroupReport }) {
   return (
     <dl className={styles.numbers}>
       <Row
-        label={sayBreakLog("groupPart.hold95Sure75")}
+        label={sayBreakLog("groupPart.bound75")}
         value={quantity.strength(characteristic.at75.value)}
         note={broughtIn(characteristic.at75.method)}
         strong
       />
       <Row
-        label={sayBreakLog("groupPart.hold95Sure95")}
+        label={sayBreakLog("groupPart.bound95")}
         value={quantity.strength(characteristic.at95.value)}
         note={broughtIn(characteristic.at95.method)}
         strong
       />
       {en1990 && (
         <Row
-          label={sayBreakLog("groupPart.en1990Annex")}
+          label={sayBreakLog("groupPart.en1990")}
           value={quantity.strength(en1990.value)}
           note={sayBreakLog("groupPart.k", { factor: quantity.rounded(en1990.factor, 2, "nearest") })}
         />
       )}
       {mean !== undefined && (
         <Row
-          label={sayBreakLog("groupPart.meanThoseBroke")}
+          label={sayBreakLog("groupPart.mean")}
           value={quantity.strength(mean)}
           note={
             deviation === undefined
-              ? sayBreakLog("groupPart.noSpreadOne")
+              ? sayBreakLog("groupPart.noSpread")
               : `± ${small(deviation)}, ${formatPercent(Number((deviation / mean).toPrecision(2)))}`
           }
         />
@@ -92,7 +91,7 @@ function Numbers({ report }: { report: GroupReport }) {
       <Row
         label={sayBreakLog("groupPart.tests")}
         value={String(tests.length)}
-        note={bounds === 0 ? sayBreakLog("groupPart.allBroke") : sayBreakLog("groupPart.themOnlyBound", { bounds })}
+        note={bounds === 0 ? sayBreakLog("groupPart.allBroke") : sayBreakLog("groupPart.boundCount", { bounds })}
       />
     </dl>
   );
@@ -111,7 +110,7 @@ function Row({ label, value, note, strong }: { label: string; value: string; not
 
 function More({ report, fit }: Pick<Props, "fit"> & { report: GroupReport }) {
   return (
-    <Disclosure level={4} title={sayBreakLog("groupPart.fitsWhatMore", { best: best(report.narrowing) })}>
+    <Disclosure level={4} title={sayBreakLog("groupPart.fitsTitle", { best: best(report.narrowing) })}>
       {fit && <PlotFigure plot={fit} />}
       {report.families.length > 0 && <Fits report={report} />}
       {report.failures.map(({ family, reason }) => (
@@ -121,7 +120,7 @@ function More({ report, fit }: Pick<Props, "fit"> & { report: GroupReport }) {
       ))}
       {report.batches && (
         <p className={styles.note}>
-          {sayBreakLog("groupPart.batchesKSample", {
+          {sayBreakLog("groupPart.batchTest", {
             pooled: report.batches.poolable ? sayBreakLog("groupPart.mayPooled") : sayBreakLog("groupPart.differ"),
             statistic: quantity.rounded(report.batches.statistic, 2, "nearest"),
             critical: quantity.rounded(report.batches.critical, 2, "nearest"),
@@ -137,7 +136,7 @@ function More({ report, fit }: Pick<Props, "fit"> & { report: GroupReport }) {
 const small = (newtons: number): string => `${quantity.number(Number((newtons / 1000).toPrecision(2)))} kN`;
 
 const best = ([one]: readonly Narrowing[]): string =>
-  one ? sayBreakLog("groupPart.oneMoreAbout", { small: small(Math.max(0, one.gain)) }) : "";
+  one ? sayBreakLog("groupPart.gainOfOneMore", { small: small(Math.max(0, one.gain)) }) : "";
 
 function Fits({ report }: { report: GroupReport }) {
   const range = ([low, value, high]: readonly [number, number, number]) =>
@@ -153,8 +152,8 @@ function Fits({ report }: { report: GroupReport }) {
         <thead>
           <tr>
             <th scope="col">{sayBreakLog("groupPart.family")}</th>
-            <th scope="col">{sayBreakLog("groupPart.median95Interval")}</th>
-            <th scope="col">{sayBreakLog("groupPart.value5Interval")}</th>
+            <th scope="col">{sayBreakLog("groupPart.median")}</th>
+            <th scope="col">{sayBreakLog("groupPart.fivePercentValue")}</th>
             <th scope="col">{sayBreakLog("groupPart.aicc")}</th>
             <th scope="col">{sayBreakLog("groupPart.andersonDarling")}</th>
           </tr>
@@ -181,26 +180,26 @@ function Fits({ report }: { report: GroupReport }) {
                           ? `< ${quantity.number(0.01)}`
                           : `= ${quantity.rounded(goodness.significance, 2, "nearest")}`,
                     })
-                  : sayBreakLog("groupPart.needs5Exact")}
+                  : sayBreakLog("groupPart.tooFewForGoodness")}
               </td>
             </tr>
           ))}
         </tbody>
       </table>
-      <p className={styles.note}>{sayBreakLog("groupPart.lessAiccFits")}</p>
+      <p className={styles.note}>{sayBreakLog("groupPart.aiccNote")}</p>
     </section>
   );
 }
 
 function MoreTests({ steps }: { steps: readonly Narrowing[] }) {
-  if (steps.length === 0) return <p className={styles.note}>{sayBreakLog("groupPart.whatMoreTests")}</p>;
+  if (steps.length === 0) return <p className={styles.note}>{sayBreakLog("groupPart.gainUnknown")}</p>;
   return (
     <p className={styles.note}>
-      {sayBreakLog("groupPart.ifFurtherTests")}{" "}
+      {sayBreakLog("groupPart.gainNote")}{" "}
       {steps
         .map(
           ({ more, value, gain }) =>
-            `${Number.isFinite(more) ? sayBreakLog("groupPart.more", { more }) : sayBreakLog("groupPart.neverMoreThan")} ${quantity.strength(value)}${gain > 0 ? ` (+${small(gain)})` : ""}`,
+            `${Number.isFinite(more) ? sayBreakLog("groupPart.more", { more }) : sayBreakLog("groupPart.gainAtMost")} ${quantity.strength(value)}${gain > 0 ? ` (+${small(gain)})` : ""}`,
         )
         .join("; ")}
       .

@@ -1,7 +1,8 @@
-import { GENERIC_STOCKS, listed, moreText, unitsOf } from "@secondline/rig";
+import { GENERIC_STOCKS, listed, unitsOf } from "@secondline/rig";
 import { type BreakTest, LOG_COLUMNS, type LogColumn, REQUIRED_COLUMNS } from "@secondline/strength";
 import { quantity } from "@secondline/words";
 import { columnLabel, sayColumns as say } from "@secondline/words/columns";
+import { moreText } from "@secondline/words/more";
 import { sayBreakLog } from "@secondline/words/page/breakLog";
 import {
   type ColumnMatch,

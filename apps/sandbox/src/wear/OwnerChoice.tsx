@@ -1,4 +1,5 @@
 import { GENERIC_STOCKS } from "@secondline/rig";
+import { capital } from "@secondline/words";
 import { sayRecord } from "@secondline/words/page/record";
 import {
   freeId,
@@ -17,7 +18,6 @@ import { useWear, useWearActions, type WebbingFacts } from "../wearInHand/useWea
 import { DateField } from "./DateField.tsx";
 import { messagesUnder } from "./issues.ts";
 import styles from "./wear.module.css";
-import { capital } from "./wearWords.ts";
 
 const NOT_SAID = "none";
 const keyOf = ({ list, index }: Owner): string => `${list}.${index}`;
@@ -120,12 +120,12 @@ export function OwnerFields({ facts }: { facts: WebbingFacts | undefined }) {
         <>
           {text("name", sayRecord("ownerChoice.name"))}
           {text("length", sayRecord("ownerChoice.lengthNew"), sayRecord("ownerChoice.unstretched"))}
-          {text("mark", sayRecord("ownerChoice.markedEndTold"))}
+          {text("mark", sayRecord("ownerChoice.markedEndToldBy"))}
         </>
       ) : (
         <>
           {text("rig", sayRecord("ownerChoice.rig"))}
-          {text("part", sayRecord("ownerChoice.part"), sayRecord("ownerChoice.resultsSuchLeash"))}
+          {text("part", sayRecord("ownerChoice.part"), sayRecord("ownerChoice.partHint"))}
         </>
       )}
       <DateField
@@ -170,7 +170,7 @@ export function StockOf({ facts }: { facts: WebbingFacts }) {
   const stocks = useWear((state) => state.work.stocks);
   const { change } = useWearActions();
   if (facts.fromRig)
-    return <p className={styles.note}>{sayRecord("ownerChoice.madeRigHand", { name: facts.stock?.name ?? "" })}</p>;
+    return <p className={styles.note}>{sayRecord("ownerChoice.madeOfByRig", { name: facts.stock?.name ?? "" })}</p>;
   const options = [
     { value: NOT_SAID, label: sayRecord("ownerChoice.notSaid") },
     ...[...GENERIC_STOCKS.values()]
@@ -182,9 +182,7 @@ export function StockOf({ facts }: { facts: WebbingFacts }) {
       label={sayRecord("ownerChoice.madeOf")}
       value={facts.stock?.id ?? NOT_SAID}
       options={options}
-      onChange={(id) =>
-        change({ stocks: { ...stocks, [facts.state.id]: id } }, sayRecord("ownerChoice.whatWebbingMade"))
-      }
+      onChange={(id) => change({ stocks: { ...stocks, [facts.state.id]: id } }, sayRecord("ownerChoice.madeOfStep"))}
     />
   );
 }

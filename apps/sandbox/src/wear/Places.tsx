@@ -35,8 +35,8 @@ export function Places() {
     [webbings, parts],
   );
   return (
-    <section className={styles.section} aria-label={sayWear("places.placesLook")}>
-      <h3 className={styles.h3}>{sayWear("places.lookThesePlaces")}</h3>
+    <section className={styles.section} aria-label={sayWear("places.title")}>
+      <h3 className={styles.h3}>{sayWear("places.lookAtThese")}</h3>
       {open.length > 0 && (
         <ul className={styles.flags} aria-label={sayWear("places.openInspections")}>
           {open.map((sentence) => (
@@ -49,7 +49,7 @@ export function Places() {
           ))}
         </ul>
       )}
-      {places.length === 0 && <p className={styles.serif}>{sayWear("places.noOldMark", { day: dateWords(on) })}</p>}
+      {places.length === 0 && <p className={styles.serif}>{sayWear("places.noneInSpan", { day: dateWords(on) })}</p>}
       {places.map(({ webbing, told }) => (
         <div key={webbing.id}>
           <h4 className={styles.h4}>{webbing.name}</h4>
@@ -99,19 +99,19 @@ export function InTheVerdict() {
       {fits ? (
         <p className={styles.note}>
           {leftOut && choice
-            ? sayWear("places.recordTestsLeft", { name: rig.name })
+            ? sayWear("places.leftOutOfVerdict", { name: rig.name })
             : dated(words.taken(assessed.rig, assessed))}{" "}
-          {sayWear("places.positionsExactOnly")}
+          {sayWear("places.positionsCaution")}
         </p>
       ) : (
         <p className={styles.note}>
-          {sayWear("places.recordNothingSo", { name: rig.name, day: dateWords(on) })}{" "}
+          {sayWear("places.recordOfAnotherRig", { name: rig.name, day: dateWords(on) })}{" "}
           {names.length > 0 ? names.join("; ") : sayWear("places.noRigYet")}.
         </p>
       )}
-      {faulty && fits && !leftOut && <p className={styles.wrong}>{sayWear("places.verdictTakesRecord")}</p>}
+      {faulty && fits && !leftOut && <p className={styles.wrong}>{sayWear("places.verdictTakesEarlierRecord")}</p>}
       {assessed.notes.length > 0 && (
-        <Disclosure level={4} title={sayWear("places.notesGo", { count: assessed.notes.length })}>
+        <Disclosure level={4} title={sayWear("places.notesCount", { count: assessed.notes.length })}>
           <ul className={styles.flags}>
             {assessed.notes.map((note) => (
               <li key={note}>
@@ -127,7 +127,7 @@ export function InTheVerdict() {
       <div className={styles.buttons}>
         {choice && (
           <Button
-            label={leftOut ? sayWear("places.useVerdict") : sayWear("places.leaveOutVerdict")}
+            label={leftOut ? sayWear("places.useInVerdict") : sayWear("places.leaveOut")}
             onClick={() => leaveOut(!leftOut)}
           />
         )}

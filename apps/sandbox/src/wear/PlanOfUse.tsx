@@ -19,23 +19,23 @@ export function PlanOfUse() {
   const plan = found?.plan ?? NO_PLAN;
   const messages = (key: string) => (found ? messagesUnder(issues, `plans[${found.index}].${key}`) : []);
   const put = (key: "inspectEvery" | "falls", value: unknown) =>
-    edit(withPlan(record, rig, key, value), sayRecord("planOfUse.planUseChanged"), `plan.${key}`);
+    edit(withPlan(record, rig, key, value), sayRecord("planOfUse.step"), `plan.${key}`);
   const faults = messages("inspectEvery").length + messages("falls").length;
   return (
-    <Disclosure title={sayRecord("planOfUse.inspectionsFallsPlanned")} faults={faults}>
-      <p className={styles.note}>{sayRecord("planOfUse.whatHangsLapses", { name: rig.name })}</p>
+    <Disclosure title={sayRecord("planOfUse.title")} faults={faults}>
+      <p className={styles.note}>{sayRecord("planOfUse.lapseRule", { name: rig.name })}</p>
       <TextField
         label={sayRecord("planOfUse.inspectedEvery")}
         value={String(plan.inspectEvery ?? "")}
-        hint={sayRecord("planOfUse.such1Month")}
+        hint={sayRecord("planOfUse.intervalHint")}
         messages={messages("inspectEvery")}
         onChange={(text) => put("inspectEvery", text === "" ? undefined : text)}
         onBlur={finish}
       />
       <TextField
-        label={sayRecord("planOfUse.fallsBetweenTwo")}
+        label={sayRecord("planOfUse.fallsBetweenInspections")}
         value={String(plan.falls ?? "")}
-        hint={sayRecord("planOfUse.mostAnyOne")}
+        hint={sayRecord("planOfUse.fallsHint")}
         messages={messages("falls")}
         onChange={(text) => put("falls", countOf(text))}
         onBlur={finish}

@@ -1,4 +1,5 @@
 import type { Outlook } from "@secondline/scenarios";
+import { broughtIn } from "@secondline/words";
 import { formatLength } from "@secondline/words/formats";
 import { sayWear } from "@secondline/words/page/wear";
 import { untilWords } from "@secondline/words/until";
@@ -66,7 +67,7 @@ function Empty() {
   return (
     <div className={styles.record}>
       <div className={styles.mainColumn}>
-        <p className={styles.serif}>{sayWear("recordPage.nothingRecordedYet")}</p>
+        <p className={styles.serif}>{sayWear("recordPage.emptyRecord")}</p>
         <div className={styles.buttons}>
           <OwnerChoice />
         </div>
@@ -98,10 +99,10 @@ function Head({ facts }: { facts: WebbingFacts | undefined }) {
         </label>
       </div>
       <p className={styles.serif}>{said}</p>
-      {record.invented === true && <p className={styles.warn}>{sayWear("recordPage.inventedDemonstrationNo")}</p>}
+      {record.invented === true && <p className={styles.warn}>{sayWear("recordPage.inventedCaution")}</p>}
       {issues.length > 0 && (
         <>
-          <p className={styles.wrong}>{sayWear("recordPage.thingsPutRight", { count: issues.length })}</p>
+          <p className={styles.wrong}>{sayWear("recordPage.faultCount", { count: issues.length })}</p>
           <Messages messages={[...new Set(issues.map(whereAndWhat))].slice(0, 6)} />
         </>
       )}
@@ -111,7 +112,7 @@ function Head({ facts }: { facts: WebbingFacts | undefined }) {
 
 function ZoneTable({ facts }: { facts: WebbingFacts }) {
   return (
-    <Disclosure title={sayWear("recordPage.sameTable")}>
+    <Disclosure title={sayWear("recordPage.asTable")}>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls sideways must be reachable by keyboard */}
       <section className={styles.tableWrap} aria-label={sayWear("recordPage.strengthPlace")} tabIndex={0}>
         <table className={styles.table}>
@@ -119,10 +120,10 @@ function ZoneTable({ facts }: { facts: WebbingFacts }) {
             <tr>
               <th scope="col">{sayWear("recordPage.from")}</th>
               <th scope="col">{sayWear("recordPage.to")}</th>
-              <th scope="col">{sayWear("recordPage.hold95")}</th>
+              <th scope="col">{sayWear("recordPage.strength5")}</th>
               <th scope="col">{sayWear("recordPage.middle")}</th>
-              <th scope="col">{sayWear("recordPage.whatThere")}</th>
-              <th scope="col">{sayWear("recordPage.rests")}</th>
+              <th scope="col">{sayWear("recordPage.reason")}</th>
+              <th scope="col">{sayWear("recordPage.bases")}</th>
             </tr>
           </thead>
           <tbody>
@@ -132,7 +133,7 @@ function ZoneTable({ facts }: { facts: WebbingFacts }) {
                 <td>{formatLength(zone.to)}</td>
                 <td>{quantity.strength(zone.strength5)}</td>
                 <td>{quantity.strength(zone.strength)}</td>
-                <td>{zone.reason}</td>
+                <td>{broughtIn(zone.reason)}</td>
                 <td>{basisKinds(zone)}</td>
               </tr>
             ))}

@@ -23,8 +23,8 @@ export function SavePlots({ plots, of }: { plots: readonly Plot[]; of: string })
   };
   const many = plots.length > 1;
   const words = {
-    svg: many ? sayWear("savePlots.savePlotsSvg", { count: plots.length }) : sayWear("savePlots.saveSvg"),
-    csv: many ? sayWear("savePlots.saveTheirNumbers") : sayWear("savePlots.saveNumbersCsv"),
+    svg: many ? sayWear("savePlots.allAsSvg", { count: plots.length }) : sayWear("savePlots.oneAsSvg"),
+    csv: many ? sayWear("savePlots.allAsCsv") : sayWear("savePlots.oneAsCsv"),
   };
   return (
     <span className={styles.savePlots}>

@@ -1,5 +1,6 @@
 import { labelHeights, roundTicks, type Scale, scaleOf } from "@secondline/figures";
 import type { StrengthZone, WebbingState } from "@secondline/strength";
+import { broughtIn } from "@secondline/words";
 import { formatLength } from "@secondline/words/formats";
 import { sayWear } from "@secondline/words/page/wear";
 import type { Needed } from "../wearInHand/useWear.ts";
@@ -38,7 +39,7 @@ export function StrengthPlot(props: Props) {
   return (
     <g>
       <text className={`${styles.lane} ${styles.halo}`} x={0} y={top - 6}>
-        {sayWear("strengthPlot.stillHoldsKn")}
+        {sayWear("strengthPlot.axis")}
       </text>
       {roundTicks(0, y.to / 1000, 4).map((tick) => (
         <Unspoken key={tick}>
@@ -131,7 +132,7 @@ interface LabelProps {
 function Labels({ x, y, last, needed, wide }: LabelProps) {
   const labels = [
     { text: sayWear("strengthPlot.middle"), value: last.strength, fill: "var(--ink)" },
-    { text: sayWear("strengthPlot.hold95"), value: last.strength5, fill: "var(--accent)" },
+    { text: sayWear("strengthPlot.strength5"), value: last.strength5, fill: "var(--accent)" },
     ...(needed
       ? [
           {
@@ -166,7 +167,7 @@ function Worst({ x, y, worst, width }: { x: Scale; y: Scale; worst: StrengthZone
   if (place < x.from || place > x.to) return <Elsewhere {...{ x, y, worst }} before={place < x.from} />;
   const at = x.px(place);
   const below = y.px(worst.strength5);
-  const text = `${quantity.strength(worst.strength5)}, ${worst.reason}`;
+  const text = `${quantity.strength(worst.strength5)}, ${broughtIn(worst.reason)}`;
   const flip = at + 14 + text.length * 6.3 > width - 8;
   return (
     <Unspoken>

@@ -1,4 +1,5 @@
 import type { Outcome, Outlook, PartDate } from "@secondline/scenarios";
+import { broughtIn } from "@secondline/words";
 import { sayWear } from "@secondline/words/page/wear";
 import { untilWords } from "@secondline/words/until";
 import { Button } from "../design/Button.tsx";
@@ -16,7 +17,7 @@ import styles from "./wear.module.css";
 export function TakeDownPart({ state }: { state: TakeDownState }) {
   return (
     <section className={styles.section} aria-label={sayWear("takeDownPart.takeDownDate")}>
-      <h3 className={styles.h3}>{sayWear("takeDownPart.untilWhenMay")}</h3>
+      <h3 className={styles.h3}>{sayWear("takeDownPart.title")}</h3>
       <Body state={state} />
       <Tests />
     </section>
@@ -28,14 +29,14 @@ function Body({ state }: { state: TakeDownState }) {
   const on = useWear((wear) => wear.on);
   switch (state.kind) {
     case "noFit":
-      return <p className={styles.serif}>{sayWear("takeDownPart.noDateNothing")}</p>;
+      return <p className={styles.serif}>{sayWear("takeDownPart.noDateOfThisRig")}</p>;
     case "unlike":
       return <p className={styles.serif}>{sayWear("takeDownPart.noDateInvented")}</p>;
     case "leftOut":
       return (
         <>
           <p className={styles.serif}>{sayWear("takeDownPart.noDateLeftOut")}</p>
-          <Button label={sayWear("takeDownPart.useThemVerdict")} onClick={() => leaveOut(false)} />
+          <Button label={sayWear("takeDownPart.useThem")} onClick={() => leaveOut(false)} />
         </>
       );
     case "unfit":
@@ -66,7 +67,7 @@ function Verdict({ outcome, on, soFar = false }: { outcome: Outcome; on: string;
   return (
     <p className={styles.serif}>
       <VerdictMark verdict={outcome.verdict} size={18} /> <strong>{words.verdictWord(outcome)}</strong>{" "}
-      {sayWear("takeDownPart.onDay", { day: dateWords(on), soFar: soFar ? sayWear("takeDownPart.soFarSearch") : "." })}
+      {sayWear(soFar ? "takeDownPart.onDaySoFar" : "takeDownPart.onDay", { day: dateWords(on) })}
     </p>
   );
 }
@@ -88,7 +89,7 @@ function Ready({ outcome, job, on, outlook }: ReadyProps) {
     return (
       <>
         {title}
-        <p className={styles.soft}>{sayWear("takeDownPart.lookingAheadTwo")}</p>
+        <p className={styles.soft}>{sayWear("takeDownPart.computing")}</p>
       </>
     );
   }
@@ -98,12 +99,12 @@ function Ready({ outcome, job, on, outlook }: ReadyProps) {
     <div className={styles.outlook}>
       {title}
       <p className={styles.serif}>{dated(untilWords.sentence(rig, outlook, outcome))}</p>
-      <p className={styles.note}>{sayWear("takeDownPart.ruleVerdictPresent")}</p>
+      <p className={styles.note}>{sayWear("takeDownPart.howItIsFound")}</p>
       <Parts parts={soon!} {...{ outcome, horizon }} />
       {beyond!.length > 0 && (
         <Disclosure
           level={4}
-          title={sayWear("takeDownPart.withoutDateUntil", {
+          title={sayWear("takeDownPart.partsBeyondHorizon", {
             parts: sayWear("takeDownPart.parts", { count: beyond!.length }),
             day: dateWords(horizon),
           })}
@@ -140,12 +141,12 @@ function Part({ part, outcome, horizon }: { part: PartDate } & Omit<PartsProps, 
       <p className={styles.partName}>
         {today && <VerdictMark verdict={today.verdict} size={14} />} {words.partName(rig, part.part)}
         {today && <span className={styles.soft}>, {words.partVerdict(today.verdict)}</span>}
-        {part.reason && part.reason !== "webbing" && <span className={styles.soft}>, {part.reason}</span>}
+        {part.reason && part.reason !== "webbing" && <span className={styles.soft}>, {broughtIn(part.reason)}</span>}
       </p>
       <p className={styles.note}>{dated(`${untilWords.part(part, horizon)}: ${untilWords.margins(part, horizon)}.`)}</p>
       {part.flags.map((flag) => (
         <p key={flag} className={styles.flagLine}>
-          ▲ {flag}
+          ▲ {broughtIn(flag)}
         </p>
       ))}
     </li>
@@ -162,12 +163,12 @@ function Tests() {
   const said = tests
     ? words.say("taken.tests", tests)
     : leftOut
-      ? sayWear("takeDownPart.ownBreakTests", { given })
-      : sayWear("takeDownPart.breakTestsNot", { given });
+      ? sayWear("takeDownPart.testsLeftOut", { given })
+      : sayWear("takeDownPart.testsNotCounted", { given });
   return (
     <>
       <p className={styles.note}>{said}</p>
-      {tests && log.invented && <p className={styles.warn}>{sayWear("takeDownPart.theseBreakTests")}</p>}
+      {tests && log.invented && <p className={styles.warn}>{sayWear("takeDownPart.testsInvented")}</p>}
     </>
   );
 }

@@ -48,9 +48,9 @@ export function TestFields({ draft: { fields, put, messages } }: { draft: TestDr
         onChange={(date) => put("date", date)}
         messages={messages("date")}
       />
-      {text("part", sayBreakLog("testFields.whatPulled"), sayBreakLog("testFields.webbingLeashSewn"))}
-      {text("material", sayBreakLog("testFields.material"), sayBreakLog("testFields.rigSuchPolyester"))}
-      {text("state", sayBreakLog("testFields.state"), sayBreakLog("testFields.newFallZone"))}
+      {text("part", sayBreakLog("testFields.whatPulled"), sayBreakLog("testFields.whatPulledHint"))}
+      {text("material", sayBreakLog("testFields.material"), sayBreakLog("testFields.materialHint"))}
+      {text("state", sayBreakLog("testFields.state"), sayBreakLog("testFields.stateHint"))}
       <Choice
         label={sayBreakLog("testFields.wetOrDry")}
         value={fields.wet ?? "dry"}
@@ -71,15 +71,19 @@ export function TestFields({ draft: { fields, put, messages } }: { draft: TestDr
         options={UNITS}
         onChange={(value) => put("unit", value)}
       />
-      {text("failure_mode", sayBreakLog("testFields.howFailed"), sayBreakLog("testFields.fibresThreadKnot"))}
+      {text("failure_mode", sayBreakLog("testFields.howFailed"), sayBreakLog("testFields.howFailedHint"))}
       {text("failure_place", sayBreakLog("testFields.whereFailed"))}
       {text("batch", sayBreakLog("testFields.batch"))}
-      {text("taken_from", sayBreakLog("testFields.taken"), sayBreakLog("testFields.eG31"))}
-      {text("months_outside", sayBreakLog("testFields.monthsOutside"), sayBreakLog("testFields.allSeasonsTogether"))}
-      {text("sun_months", sayBreakLog("testFields.monthsFullSun"), sayBreakLog("testFields.halfDayShade"))}
-      {text("falls", sayBreakLog("testFields.falls"), sayBreakLog("testFields.caughtPiecePulled"))}
-      {text("clamped_months", sayBreakLog("testFields.monthsClamp"), sayBreakLog("testFields.leftOutMonths"))}
-      {text("sewn_months", sayBreakLog("testFields.monthsStitchingHung"), sayBreakLog("testFields.leftOutMonths"))}
+      {text("taken_from", sayBreakLog("testFields.taken"), sayBreakLog("testFields.takenHint"))}
+      {text("months_outside", sayBreakLog("testFields.monthsOutside"), sayBreakLog("testFields.monthsOutsideHint"))}
+      {text("sun_months", sayBreakLog("testFields.monthsFullSun"), sayBreakLog("testFields.monthsFullSunHint"))}
+      {text("falls", sayBreakLog("testFields.falls"), sayBreakLog("testFields.fallsHint"))}
+      {text("clamped_months", sayBreakLog("testFields.monthsClamp"), sayBreakLog("testFields.monthsStitchingHungHint"))}
+      {text(
+        "sewn_months",
+        sayBreakLog("testFields.monthsStitchingHung"),
+        sayBreakLog("testFields.monthsStitchingHungHint"),
+      )}
       <Choice
         label={sayBreakLog("testFields.knot")}
         value={fields.knot ?? ""}

@@ -37,13 +37,13 @@ export function TestForm() {
     // The next sample is most often of the same kind: only what was measured is asked again.
     const { result: _result, result_to: _to, note: _note, ...same } = draft.fields;
     draft.reset(same);
-    announce(sayBreakLog("testForm.testLog"));
+    announce(sayBreakLog("testForm.added"));
   }
   return (
     <form ref={form} className={styles.testForm} noValidate onSubmit={add}>
       <TestFields draft={draft} />
       <div className={styles.buttons}>
-        <Button tone="filled" label={sayBreakLog("testForm.addLog")} type="submit" />
+        <Button tone="filled" label={sayBreakLog("testForm.add")} type="submit" />
       </div>
     </form>
   );
@@ -79,7 +79,7 @@ export function TestChange({ test, onKeep, onLeave }: ChangeProps) {
       <TestFields draft={draft} />
       <div className={styles.buttons}>
         <Button tone="filled" label={sayBreakLog("testForm.keepChange")} type="submit" />
-        <Button tone="quiet" label={sayBreakLog("testForm.leave")} onClick={onLeave} />
+        <Button tone="quiet" label={sayBreakLog("testForm.leaveAsItWas")} onClick={onLeave} />
       </div>
     </form>
   );

@@ -27,7 +27,7 @@ export function TestTable({ tests }: { tests: readonly BreakTest[] }) {
   function keep(index: number, test: BreakTest): void {
     changeTest(index, test);
     look({ test: { index, editing: false } });
-    announce(sayBreakLog("testTable.changedUndoBrings", { resultWords: resultWords(test, formatForce) }));
+    announce(sayBreakLog("testTable.changedNotice", { resultWords: resultWords(test, formatForce) }));
   }
   function remove(place: number): void {
     const index = all.indexOf(tests[place]!);
@@ -35,7 +35,7 @@ export function TestTable({ tests }: { tests: readonly BreakTest[] }) {
     removeTest(index);
     const at = next ? all.toSpliced(index, 1).indexOf(next) : -1;
     if (at >= 0) look({ test: { index: at, editing: false } });
-    announce(sayBreakLog("testTable.testRemovedUndo"));
+    announce(sayBreakLog("testTable.removedNotice"));
   }
   return (
     <Disclosure

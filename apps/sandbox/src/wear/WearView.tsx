@@ -47,7 +47,7 @@ function Pages({ wide }: { wide: boolean }) {
       <Bar entries={files.entries} wide={wide} />
       <main key={page} className={styles.page} aria-label={PAGES.find((one) => one.page === page)!.label}>
         {files.matching && (
-          <Later what={sayWear("wearView.whatMatchesColumns")}>
+          <Later what={sayWear("wearView.columnsPart")}>
             <MatchColumns
               key={files.matching.file}
               {...files.matching}
@@ -62,7 +62,7 @@ function Pages({ wide }: { wide: boolean }) {
         {page === "teardown" && <TeardownPage />}
       </main>
       <CautionFoot cautions={words.generalCautions()} />
-      {over && <div className={styles.drop}>{sayWear("wearView.dropWearRecord")}</div>}
+      {over && <div className={styles.drop}>{sayWear("wearView.dropHere")}</div>}
     </div>
   );
 }

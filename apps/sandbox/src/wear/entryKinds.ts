@@ -30,27 +30,27 @@ const from = {
   key: "from",
   label: sayRecord("entryKinds.from"),
   kind: "quantity",
-  hint: sayRecord("entryKinds.metresMarkedEnd"),
+  hint: sayRecord("entryKinds.placeHint"),
 } as const;
 const to = { key: "to", label: sayRecord("entryKinds.to"), kind: "quantity" } as const;
 const at: EntryField = {
   key: "at",
   label: sayRecord("entryKinds.middle"),
   kind: "quantity",
-  hint: sayRecord("entryKinds.metresMarkedEnd"),
+  hint: sayRecord("entryKinds.placeHint"),
 };
 const length: EntryField = { key: "length", label: sayRecord("entryKinds.length"), kind: "quantity" };
 const sun: EntryField = {
   key: "sun",
-  label: sayRecord("entryKinds.shareLight"),
+  label: sayRecord("entryKinds.light"),
   kind: "quantity",
-  hint: sayRecord("entryKinds.n100HangsFull"),
+  hint: sayRecord("entryKinds.lightHint"),
 };
-const wet: EntryField = { key: "wet", label: sayRecord("entryKinds.wetDay"), kind: "flag" };
+const wet: EntryField = { key: "wet", label: sayRecord("entryKinds.wetFromThisDay"), kind: "flag" };
 const falls: EntryField = { key: "falls", label: sayRecord("entryKinds.numberFalls"), kind: "count" };
 
 const placement: readonly EntryField[] = [
-  { key: "rig", label: sayRecord("entryKinds.rig"), kind: "text", hint: sayRecord("entryKinds.idRigsOwn") },
+  { key: "rig", label: sayRecord("entryKinds.rig"), kind: "text", hint: sayRecord("entryKinds.rigHint") },
   {
     key: "line",
     label: sayRecord("entryKinds.line"),
@@ -60,18 +60,18 @@ const placement: readonly EntryField[] = [
       { value: "backup", label: sayRecord("entryKinds.backup") },
     ],
   },
-  { key: "section", label: sayRecord("entryKinds.section0Anchor"), kind: "count" },
+  { key: "section", label: sayRecord("entryKinds.sectionNumber"), kind: "count" },
   { key: "markedEnd", label: sayRecord("entryKinds.markedEndPoints"), kind: "choice", options: SIDES },
   {
     key: "from",
     label: sayRecord("entryKinds.loadedFrom"),
     kind: "quantity",
-    hint: sayRecord("entryKinds.metresMarkedEnd"),
+    hint: sayRecord("entryKinds.placeHint"),
   },
   { key: "to", label: sayRecord("entryKinds.loadedTo"), kind: "quantity" },
   { key: "clampedAt", label: sayRecord("entryKinds.endsWeblock"), kind: "sides" },
   sun,
-  { key: "tension", label: sayRecord("entryKinds.tensionHangs"), kind: "quantity", optional: true },
+  { key: "tension", label: sayRecord("entryKinds.standingTension"), kind: "quantity", optional: true },
 ];
 const freshPlacement = {
   rig: "",
@@ -108,19 +108,19 @@ const noted = (e: WrittenEntry): string => (e.note === undefined ? "" : `: ${wor
 
 const JUDGEMENTS = [
   { value: "sound", label: sayRecord("entryKinds.sound") },
-  { value: "doubtful", label: sayRecord("entryKinds.doubtfulHoldsLess") },
-  { value: "unfit", label: sayRecord("entryKinds.unfitComesDown") },
+  { value: "doubtful", label: sayRecord("entryKinds.doubtful") },
+  { value: "unfit", label: sayRecord("entryKinds.unfit") },
 ];
 const JUDGEMENT: readonly EntryField[] = [
-  { key: "by", label: sayRecord("entryKinds.looked"), kind: "text" },
-  { key: "found", label: sayRecord("entryKinds.whatFound"), kind: "text" },
+  { key: "by", label: sayRecord("entryKinds.inspector"), kind: "text" },
+  { key: "found", label: sayRecord("entryKinds.finding"), kind: "text" },
   { key: "judgement", label: sayRecord("entryKinds.judged"), kind: "choice", options: JUDGEMENTS },
   {
     key: "factor",
     label: sayRecord("entryKinds.factorStrength"),
     kind: "quantity",
     optional: true,
-    hint: sayRecord("entryKinds.whatDoubtful0"),
+    hint: sayRecord("entryKinds.factorHint"),
   },
 ];
 const freshJudgement = { by: "", found: "", judgement: "sound" };
@@ -145,20 +145,19 @@ const STORM: EntryKind = {
       label: sayRecord("entryKinds.until"),
       kind: "date",
       optional: true,
-      hint: sayRecord("entryKinds.lastDay"),
+      hint: sayRecord("entryKinds.stormUntilHint"),
     },
     note,
   ],
   fresh: {},
   say: (e) =>
-    sayRecord("entryKinds.stormNoted", {
-      until: e.until === undefined ? "" : sayRecord("entryKinds.untilDay", { day: word(e.until) }),
-      note: noted(e),
-    }),
+    e.until === undefined
+      ? sayRecord("entryKinds.stormNoted", { note: noted(e) })
+      : sayRecord("entryKinds.stormUntil", { day: word(e.until), note: noted(e) }),
 };
 
 const HARD_FALL = sayRecord("entryKinds.fallBeyondPlan");
-const hardNote: EntryField = { ...note, hint: sayRecord("entryKinds.harderThanLeash") };
+const hardNote: EntryField = { ...note, hint: sayRecord("entryKinds.hardFallHint") };
 const hardWords = (e: WrittenEntry) => `${HARD_FALL}${e.from === undefined ? "" : `, ${stretchWords(e)}`}${noted(e)}`;
 
 const within: EntryField = {
@@ -167,13 +166,13 @@ const within: EntryField = {
   kind: "quantity",
   optional: true,
 };
-const walker = { key: "walker", label: sayRecord("entryKinds.massWalker"), kind: "quantity" } as const;
+const walker = { key: "walker", label: sayRecord("entryKinds.walkersMass"), kind: "quantity" } as const;
 const walkerAt: EntryField = {
   key: "at",
   label: sayRecord("entryKinds.walkersPlace"),
   kind: "quantity",
   optional: true,
-  hint: sayRecord("entryKinds.shareSpanAnchor"),
+  hint: sayRecord("entryKinds.walkersPlaceHint"),
 };
 
 const DAMAGE = [
@@ -193,7 +192,7 @@ export const WEBBING_KINDS: readonly EntryKind[] = [
   },
   {
     event: "moved",
-    label: sayRecord("entryKinds.movedAnotherPlace"),
+    label: sayRecord("entryKinds.moved"),
     fields: placement,
     fresh: freshPlacement,
     say: (e) => sayRecord("entryKinds.movedLoaded", { line: lineWords(e), rig: word(e.rig), stretch: stretchWords(e) }),
@@ -207,18 +206,18 @@ export const WEBBING_KINDS: readonly EntryKind[] = [
   },
   {
     event: "retensioned",
-    label: sayRecord("entryKinds.reTensioned"),
+    label: sayRecord("entryKinds.retensioned"),
     fields: [
       { key: "end", label: sayRecord("entryKinds.at"), kind: "choice", options: SIDES },
       {
         key: "pulled",
-        label: sayRecord("entryKinds.pulledOutSpan"),
+        label: sayRecord("entryKinds.pulledOut"),
         kind: "quantity",
-        hint: sayRecord("entryKinds.negativeWhenLet"),
+        hint: sayRecord("entryKinds.pulledOutHint"),
       },
     ],
     fresh: { end: "A", pulled: "0.1 m" },
-    say: (e) => sayRecord("entryKinds.reTensionedPulled", { place: word(e.end), length: word(e.pulled) }),
+    say: (e) => sayRecord("entryKinds.retensionedBy", { place: word(e.end), length: word(e.pulled) }),
   },
   {
     event: "falls",
@@ -237,9 +236,9 @@ export const WEBBING_KINDS: readonly EntryKind[] = [
       to,
       {
         key: "depth",
-        label: sayRecord("entryKinds.shareWidth"),
+        label: sayRecord("entryKinds.damageDepth"),
         kind: "quantity",
-        hint: sayRecord("entryKinds.howMuchWidth"),
+        hint: sayRecord("entryKinds.damageDepthHint"),
       },
     ],
     fresh: { kind: "abrasion", from: "10 m", to: "10.2 m", depth: "5 %" },
@@ -252,7 +251,7 @@ export const WEBBING_KINDS: readonly EntryKind[] = [
   },
   {
     event: "clamped",
-    label: sayRecord("entryKinds.clampedSomewhereElse"),
+    label: sayRecord("entryKinds.clampedElsewhere"),
     fields: [
       at,
       length,
@@ -261,16 +260,15 @@ export const WEBBING_KINDS: readonly EntryKind[] = [
         label: sayRecord("entryKinds.until"),
         kind: "date",
         optional: true,
-        hint: sayRecord("entryKinds.leaveEmptyWhile"),
+        hint: sayRecord("entryKinds.clampedUntilHint"),
       },
       { key: "load", label: sayRecord("entryKinds.loadClamp"), kind: "quantity", optional: true },
     ],
     fresh: { at: "10 m", length: "0.15 m" },
     say: (e) =>
-      sayRecord("entryKinds.clampedAt", {
-        place: word(e.at),
-        until: e.until === undefined ? "" : sayRecord("entryKinds.untilDay", { day: word(e.until) }),
-      }),
+      e.until === undefined
+        ? sayRecord("entryKinds.clampedAt", { place: word(e.at) })
+        : sayRecord("entryKinds.clampedUntil", { place: word(e.at), day: word(e.until) }),
   },
   {
     event: "sewn",
@@ -308,7 +306,7 @@ export const WEBBING_KINDS: readonly EntryKind[] = [
     event: "hardFall",
     label: HARD_FALL,
     fields: [
-      { ...from, optional: true, hint: sayRecord("entryKinds.allInDoubt") },
+      { ...from, optional: true, hint: sayRecord("entryKinds.doubtfulStretchHint") },
       { ...to, optional: true },
       hardNote,
     ],
@@ -321,17 +319,15 @@ export const WEBBING_KINDS: readonly EntryKind[] = [
     fields: [
       { key: "tension", label: sayRecord("entryKinds.tension"), kind: "quantity" },
       within,
-      { ...walker, optional: true, hint: sayRecord("entryKinds.emptyNobodyLine") },
+      { ...walker, optional: true, hint: sayRecord("entryKinds.tensionMassHint") },
       walkerAt,
       note,
     ],
     fresh: { tension: "3 kN" },
     say: (e) =>
-      sayRecord("entryKinds.tensionReadOf", {
-        tension: word(e.tension),
-        under: e.walker === undefined ? "" : sayRecord("entryKinds.underLoad", { load: word(e.walker) }),
-        note: noted(e),
-      }),
+      e.walker === undefined
+        ? sayRecord("entryKinds.tensionReadOf", { tension: word(e.tension), note: noted(e) })
+        : sayRecord("entryKinds.tensionReadUnder", { tension: word(e.tension), load: word(e.walker), note: noted(e) }),
   },
   {
     event: "sagReading",
@@ -341,7 +337,7 @@ export const WEBBING_KINDS: readonly EntryKind[] = [
         key: "sag",
         label: sayRecord("entryKinds.sag"),
         kind: "quantity",
-        hint: sayRecord("entryKinds.belowStraightLine"),
+        hint: sayRecord("entryKinds.sagHint"),
       },
       within,
       walker,
@@ -356,7 +352,7 @@ export const WEBBING_KINDS: readonly EntryKind[] = [
     label: sayRecord("entryKinds.inspected"),
     fields: [
       ...JUDGEMENT,
-      { ...from, optional: true, hint: sayRecord("entryKinds.allLookedAt") },
+      { ...from, optional: true, hint: sayRecord("entryKinds.inspectedStretchHint") },
       { ...to, optional: true },
     ],
     fresh: freshJudgement,
@@ -389,10 +385,10 @@ export const PART_KINDS: readonly EntryKind[] = [
   ...WEATHER,
   {
     event: "replaced",
-    label: sayRecord("entryKinds.replacedNewOne"),
+    label: sayRecord("entryKinds.replaced"),
     fields: [],
     fresh: {},
-    say: () => sayRecord("entryKinds.replacedNewOne"),
+    say: () => sayRecord("entryKinds.replaced"),
   },
   STORM,
   {

@@ -17,7 +17,7 @@ export function inWords({ path, message }: RecordIssue): string {
   if (path !== "" && message.startsWith(`${path} is "";`)) return sayBreakLog("issues.empty");
   const short =
     path !== "" && message.startsWith(`${path} `)
-      ? sayBreakLog("issues.this", { message: message.slice(path.length + 1) })
+      ? sayBreakLog("issues.sentence", { message: message.slice(path.length + 1) })
       : message;
   return short.replace(/^"(\w+)"/, (whole, event: string) => (LABELS.has(event) ? `“${LABELS.get(event)}”` : whole));
 }
@@ -27,6 +27,8 @@ export function whereAndWhat(issue: RecordIssue): string {
   const words = inWords(issue);
   const [, list, owner, entry] = /^(webbings|parts)\[(\d+)\](?:\.entries\[(\d+)\])?/.exec(issue.path) ?? [];
   if (list === undefined || words === issue.message) return words;
-  const what = `${list === "webbings" ? sayBreakLog("issues.webbing") : sayBreakLog("issues.part")} ${Number(owner) + 1}`;
-  return `${what}${entry === undefined ? "" : sayBreakLog("issues.entry", { number: Number(entry) + 1 })}: ${words}`;
+  const of = list === "webbings" ? "webbings" : "parts";
+  const values = { number: Number(owner) + 1, fault: words };
+  if (entry === undefined) return sayBreakLog(`issues.${of}`, values);
+  return sayBreakLog(`issues.entry.${of}`, { ...values, entry: Number(entry) + 1 });
 }

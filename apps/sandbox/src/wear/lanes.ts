@@ -84,7 +84,9 @@ export function shortLabel(entry: WrittenEntry): string {
   switch (entry.event) {
     case "rigged":
     case "moved":
-      return `${String(entry.rig ?? "")}${entry.line === "backup" ? sayRecord("lanes.backup") : ""}`;
+      return entry.line === "backup"
+        ? sayRecord("lanes.backupOf", { rig: String(entry.rig ?? "") })
+        : String(entry.rig ?? "");
     case "falls":
       return sayRecord("lanes.fallsTaken", { count: String(entry.falls ?? "?") });
     case "clamped":
@@ -128,7 +130,7 @@ function weblocks({ marks }: WebbingState): LaneItem[] {
     const time = monthsWords(mark.months);
     const name = now
       ? sayRecord("lanes.weblockSince", { day: dateWords(mark.since.toString()) })
-      : sayRecord("lanes.markWeblock", {
+      : sayRecord("lanes.clampMarkOf", {
           time,
           from: dateWords(mark.since.toString()),
           to: dateWords(mark.until.toString()),

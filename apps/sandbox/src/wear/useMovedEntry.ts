@@ -22,11 +22,7 @@ export function useMovedEntry({ sight, length, whole, set }: Along) {
       const before = entriesOf(record, owner)[entry];
       if (!before) return;
       const after = movePlace(before, metres, length, end);
-      edit(
-        replaceEntry(record, owner, entry, after).record,
-        sayRecord("useMovedEntry.entryMovedAlong"),
-        `move ${entry}`,
-      );
+      edit(replaceEntry(record, owner, entry, after).record, sayRecord("useMovedEntry.step"), `move ${entry}`);
       const place = placeOf(after);
       if (place && !whole) set(following(sight, place, length));
     },

@@ -69,7 +69,7 @@ export function useWearFiles() {
     const inView = document.querySelector("main");
     const onLog = wearPage === "log";
     try {
-      if (!inView) throw new Error(sayWear("useWearFiles.thereNoPage"));
+      if (!inView) throw new Error(sayWear("useWearFiles.noPageInView"));
       await (await import("../files/saveFigures.ts")).saveFigures(inView, {
         title: onLog ? work.log.name : work.record.name,
         input: onLog ? work.log : work.record,
@@ -83,31 +83,31 @@ export function useWearFiles() {
   }
   const entries: readonly MenuEntry[] = [
     {
-      label: sayWear("useWearFiles.openRecordOr"),
-      detail: sayWear("useWearFiles.jsonOrCsv"),
+      label: sayWear("useWearFiles.openFile"),
+      detail: sayWear("useWearFiles.openFileHint"),
       onSelect: choose,
     },
     { label: sayWear("useWearFiles.saveWearRecord"), onSelect: () => saveRecord(work.record) },
     {
       label: sayWear("useWearFiles.saveBreakLog"),
-      detail: sayWear("useWearFiles.csvLoadsKn"),
+      detail: sayWear("useWearFiles.breakLogHint"),
       onSelect: () => saveLog(work.log),
       disabled: work.log.tests.length === 0,
     },
     { label: say("template"), detail: say("templateDetail"), onSelect: saveTemplate },
     {
-      label: sayWear("useWearFiles.saveFiguresView"),
-      detail: sayWear("useWearFiles.svgLinesLetters"),
+      label: sayWear("useWearFiles.saveFigures"),
+      detail: sayWear("useWearFiles.figuresHint"),
       onSelect: () => void saveFigures(),
     },
     "rule",
     {
-      label: sayWear("useWearFiles.newEmptyRecord"),
-      onSelect: () => replace({ record: NEW_RECORD }, sayWear("useWearFiles.newRecord")),
+      label: sayWear("useWearFiles.newRecordEntry"),
+      onSelect: () => replace({ record: NEW_RECORD }, sayWear("useWearFiles.newRecordStep")),
     },
     {
-      label: sayWear("useWearFiles.newEmptyBreak"),
-      onSelect: () => replace({ log: NO_LOG }, sayWear("useWearFiles.newBreakLog")),
+      label: sayWear("useWearFiles.newBreakLogEntry"),
+      onSelect: () => replace({ log: NO_LOG }, sayWear("useWearFiles.newBreakLogStep")),
     },
     {
       label: sayWear("useWearFiles.exampleRecord"),
@@ -117,7 +117,7 @@ export function useWearFiles() {
     {
       label: sayWear("useWearFiles.exampleBreakLog"),
       detail: sayWear("useWearFiles.invented"),
-      onSelect: () => replace({ log: exampleLog() }, sayWear("useWearFiles.openedExampleBreak")),
+      onSelect: () => replace({ log: exampleLog() }, sayWear("useWearFiles.openedExampleBreakLog")),
     },
     ...(earlier.length > 0 ? ["rule" as const] : []),
     ...earlier.map(({ name, replaced, work: old }, i) => ({
@@ -125,7 +125,7 @@ export function useWearFiles() {
       detail: sayWear("useWearFiles.replaced", {
         when: dayAndTime(new Date(replaced)),
       }),
-      onSelect: () => replace(old, sayWear("useWearFiles.earlierWorkBrought")),
+      onSelect: () => replace(old, sayWear("useWearFiles.earlierWorkStep")),
     })),
   ];
   function take(tests: readonly BreakTest[], match: ColumnMatch): void {

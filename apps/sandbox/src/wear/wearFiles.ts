@@ -32,7 +32,7 @@ interface FileLike {
 }
 
 export async function openWearFile(file: FileLike): Promise<OpenedWear> {
-  if (file.size > LARGEST) return refused(sayWear("wearFiles.largerThanAny", { name: file.name }));
+  if (file.size > LARGEST) return refused(sayWear("wearFiles.tooLarge", { name: file.name }));
   let text: string;
   try {
     text = await file.text();
@@ -50,7 +50,7 @@ export function readWearText(text: string, name: string): OpenedWear {
 function readRecord(written: string, name: string): OpenedWear {
   const read = readWearRecord(written);
   if (read.ok) return { kind: "record", record: read.document as WrittenRecord };
-  const text = sayWear("wearFiles.notOpenedWear", { name, wrongInIt: wrongInIt(read) });
+  const text = sayWear("wearFiles.notAWearRecord", { name, wrongInIt: wrongInIt(read) });
   return refused(text, issueLines(read));
 }
 

@@ -1,6 +1,7 @@
 /** What the record says, in sentences. */
 
 import type { PartState, StrengthZone, WearFlag, WearMark, WebbingState } from "@secondline/strength";
+import { capital } from "@secondline/words";
 import { formatLength, formatRatio } from "@secondline/words/formats";
 import { sayWear } from "@secondline/words/page/wear";
 import type { Stretch } from "@secondline/workbench";
@@ -75,31 +76,29 @@ function what(flag: WearFlag, { marks, placement }: WebbingState): string {
       (sum, m) => (m.kind === "fallZone" && m.since.toString() < before ? sum + m.falls : sum),
       0,
     );
-    return sayWear("wearWords.fallZoneEarlier", { count: Math.round(falls) });
+    return sayWear("wearWords.earlierFallZone", { count: Math.round(falls) });
   }
   const first = same[0];
   return first ? markName(first) : flag.kind;
 }
 
-export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-
 /** Where it is and what it has been through. */
 export function stateWords(state: WebbingState): string {
   const { placement } = state;
   const where = placement
-    ? sayWear("wearWords.hangsSinceLoaded", {
+    ? sayWear("wearWords.hangsSince", {
         line: placement.line === "main" ? sayWear("wearWords.mainLine") : sayWear("wearWords.backup"),
         rig: placement.rig,
         day: dateWords(placement.since.toString()),
         length: formatLength(placement.to - placement.from),
       })
-    : sayWear("wearWords.hangsNowhereDay");
+    : sayWear("wearWords.hangsNowhere");
   const age =
     state.ageYears === undefined
       ? sayWear("wearWords.ageNotWritten")
       : sayWear("wearWords.yearsOld", { years: formatRatio(Number(state.ageYears.toPrecision(2))) });
   const wet = state.wet ? sayWear("wearWords.wet") : "";
-  return sayWear("wearWords.outsideMonthsFull", {
+  return sayWear("wearWords.webbingState", {
     where,
     age,
     outside: monthsWords(state.monthsOutside),
@@ -109,7 +108,7 @@ export function stateWords(state: WebbingState): string {
 }
 
 export const zoneWords = (zone: StrengthZone): string =>
-  sayWear("wearWords.reached95Middle", {
+  sayWear("wearWords.strengthThere", {
     strength: quantity.strength(zone.strength5),
     middle: quantity.strength(zone.strength),
     reason: zone.reason,

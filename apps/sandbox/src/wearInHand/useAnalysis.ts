@@ -19,9 +19,9 @@ function analysis(): Remote<Analysis> {
     waiting.clear();
   };
   worker.addEventListener("error", (event) =>
-    stopped(sayBreakLog("useAnalysis.computingThreadStopped", { message: event.message })),
+    stopped(sayBreakLog("useAnalysis.threadStopped", { message: event.message })),
   );
-  worker.addEventListener("messageerror", () => stopped(sayBreakLog("useAnalysis.computingThreadSent")));
+  worker.addEventListener("messageerror", () => stopped(sayBreakLog("useAnalysis.threadUnreadable")));
   remote = wrap<Analysis>(worker);
   return remote;
 }

@@ -25,7 +25,7 @@ async function bring(sandbox: Sandbox): Promise<void> {
   } catch {
     sandbox.actions.tell({
       tone: "fault",
-      text: sayPage("wearOnDemand.partSecondlineReads"),
+      text: sayPage("wearOnDemand.partMissing"),
     });
   }
 }

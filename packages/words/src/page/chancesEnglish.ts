@@ -10,22 +10,22 @@ export const CHANCES_ENGLISH = {
   "chancesSection.stopWorkingOut": "Stop working out the chances",
   "chancesSection.workOutChances": "Work out the chances",
   "chancesSection.draws": "Draws",
-  "chancesSection.spreadBelowNeeds": "A spread below needs putting right first.",
-  "chancesSection.eachDrawRuns":
+  "chancesSection.faultBelow": "A spread below needs putting right first.",
+  "chancesSection.whatADrawIs":
     "Each draw runs the what-if with other values of all that is uncertain. You can stop them.",
-  "chancesSection.beforeYourLast": "before your last change",
+  "chancesSection.stale": "before your last change",
   "chancesSection.whoGoesFirst": "Who goes first",
   "chancesSection.howOftenEach": "How often each part fails",
-  "chancesSection.whatChancesRest": "What the chances rest on",
-  "chancesSection.carriesMoreThan": "Carries more than it holds, before anything else has failed. {title}.",
+  "chancesSection.grounds": "What the chances rest on",
+  "chancesSection.howOftenNote": "Carries more than it holds, before anything else has failed. {title}.",
   "chancesSection.part": "Part",
   "chancesSection.chanceFail": "Chance to fail",
 
-  "spreadFields.whatUncertainHow": "What is uncertain, and how much",
-  "spreadFields.youSay0": "as you say; 0 takes it for exactly known",
-  "spreadFields.aboutLineEither": "about {middle} of the line, to either side",
+  "spreadFields.title": "What is uncertain, and how much",
+  "spreadFields.hint": "as you say; 0 takes it for exactly known",
+  "spreadFields.placeHint": "about {middle} of the line, to either side",
 
-  "spreadText.expectedPercentage0": "Expected a percentage from 0 to 100, such as 10 %.",
+  "spreadText.expected": "Expected a percentage from 0 to 100, such as 10 %.",
 
   "useChances.workingOutChances": "Working out the chances.",
   "useChances.chancesWorkedOut": "Chances worked out. {eventTitle}. {chances}",

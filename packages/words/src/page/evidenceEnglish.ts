@@ -27,8 +27,9 @@ export const EVIDENCE_ENGLISH = {
     "Secondline {version}, under the licence Apache-2.0. It contains the work of others, under their licences.",
   "evidenceSheet.licencesOthersWork": "Licences of others' work",
   "evidenceSheet.sources": "The {count} sources",
-  "evidenceSheet.butThemDo": ", but {disagree} of them do not agree",
   "evidenceSheet.checksToleranceUsed":
     "{kind}; {checks|1 check|{checks} checks}, {percent} of the tolerance used at most",
+  "evidenceSheet.checksDisagree":
+    "{kind}; {checks|1 check|{checks} checks}, {percent} of the tolerance used at most, but {disagree} of them do not agree",
   "evidenceSheet.notAssumed": "The {count} that are not assumed",
 } as const;

@@ -1,18 +1,18 @@
 /** What is said by files, links and pictures: opened, saved, printed. Not part of the first load. */
 export const FILES_ENGLISH = {
-  "earlierWork.earlierWorkDevice": "Earlier work on this device",
-  "earlierWork.thereNoneYet": "There is none yet. A copy is kept whenever another rig takes the place of yours.",
+  "earlierWork.title": "Earlier work on this device",
+  "earlierWork.none": "There is none yet. A copy is kept whenever another rig takes the place of yours.",
   "earlierWork.open": "Open",
   "earlierWork.opened": "opened {name}",
 
   "issueLines.thingsWrong": "{count|one thing is wrong in it|{count} things are wrong in it}",
 
-  "link.rigLinkCannot": "The rig in this link cannot be read: the link is incomplete or was changed.",
+  "link.damaged": "The rig in this link cannot be read: the link is incomplete or was changed.",
   "link.rigLink": "The rig in this link",
   "link.tooLarge": "too large",
 
-  "makeReport.computingEveryWhat": "Computing every what-if for the report. It is saved when they are done.",
-  "makeReport.whatIfsNot": "its what-ifs were not computed to the end",
+  "makeReport.computing": "Computing every what-if for the report. It is saved when they are done.",
+  "makeReport.notToEnd": "its what-ifs were not computed to the end",
   "makeReport.rigChanged": "the rig was changed",
   "makeReport.reportNotMade": "The report was not made, because {why}.",
   "makeReport.reportSaved": "The report is saved.",
@@ -20,23 +20,23 @@ export const FILES_ENGLISH = {
   "pictureWords.coarseMesh": "coarse mesh",
   "pictureWords.standardMesh": "standard mesh",
   "pictureWords.fineMesh": "fine mesh",
-  "pictureWords.oneWhatIf": "This is one what-if; others may be worse.",
-  "pictureWords.secondlineInput": "Secondline {version}, {how}, {day}. Input {hash}",
+  "pictureWords.caution": "This is one what-if; others may be worse.",
+  "pictureWords.foot": "Secondline {version}, {how}, {day}. Input {hash}",
 
   "printPictures.side": "{title}, from the side",
   "printPictures.forcesOverTime": "{title}, forces over time",
 
-  "readFile.rigFileFew": "{name} is {size}. A rig file is a few kilobytes of text, so this is something else.",
+  "readFile.tooLarge": "{name} is {size}. A rig file is a few kilobytes of text, so this is something else.",
   "readFile.couldNotRead": "{name} could not be read from this device.",
   "readFile.notOpened": "{name} was not opened: {wrongInIt}.",
 
-  "saveFigures.thereNoFigure": "there is no figure on this page",
+  "saveFigures.none": "there is no figure on this page",
   "saveFigures.wearRecord": "wear record",
   "saveFigures.figures": "{title} figures",
 
-  "savePicture.thereNoFall": "there is no fall to take a picture of",
-  "savePicture.seenIntoRun": "Seen {seconds} into the run.",
-  "savePicture.thereNoRun": "there is no run to draw a plot of",
+  "savePicture.noFall": "there is no fall to take a picture of",
+  "savePicture.moment": "Seen {seconds} into the run.",
+  "savePicture.noRun": "there is no run to draw a plot of",
   "savePicture.everySampleComputed": "every sample as computed",
   "savePicture.loadCellReports": "as a load cell reports them (CFC 60)",
   "savePicture.forcesOverTime": "Forces over time, {reading}",
@@ -53,25 +53,24 @@ export const FILES_ENGLISH = {
   "savedWork.theme": "the theme",
   "savedWork.viewScene": "the view of the scene",
   "savedWork.whetherForcesShown": "whether forces are shown",
-  "savedWork.wearRecordBreak": "the wear record and break log",
+  "savedWork.wearAndLog": "the wear record and break log",
   "savedWork.saveWhatKept": "Save what was kept as a file",
-  "savedWork.setAsideUnder": "It was set aside under File, Earlier work; here",
+  "savedWork.setAside": "It was set aside under File, Earlier work; here",
   "savedWork.here": "Here",
-  "savedWork.workKeptDevice": "The work kept on this device cannot be read by this version. {where} is the demo rig.",
+  "savedWork.unreadable": "The work kept on this device cannot be read by this version. {where} is the demo rig.",
   "savedWork.entriesBeingPut": "the entries that were being put right",
-  "savedWork.notEverythingKept":
+  "savedWork.partlyRead":
     "Not everything kept on this device could be read: {lost} {count|is|are} as on a first visit. Your rig is unharmed.",
   "savedWork.statePage": "the state of the page",
   "savedWork.and": "{list} and {last}",
   "savedWork.seenAbove": "(seen above)",
 
-  "shareLink.linkCopiedHolds":
-    "The link is copied. It holds the whole rig, the what-if and this moment; no server sees it.",
-  "shareLink.copyLink": "Copy this link:",
+  "shareLink.copied": "The link is copied. It holds the whole rig, the what-if and this moment; no server sees it.",
+  "shareLink.copyByHand": "Copy this link:",
 
-  "offline.newerVersionSecondline": "A newer version of Secondline is ready. Your work is kept when you change to it.",
+  "offline.newerVersion": "A newer version of Secondline is ready. Your work is kept when you change to it.",
   "offline.changeNow": "Change to it now",
 
-  "encode.browserGivesNo": "this browser gives no canvas to draw the picture on",
-  "encode.browserCouldNot": "this browser could not make a PNG of the picture",
+  "encode.noCanvas": "this browser gives no canvas to draw the picture on",
+  "encode.notMade": "this browser could not make a PNG of the picture",
 } as const;

@@ -3,5 +3,5 @@ export const SCENE_ENGLISH = {
   "legendInk.mainLine": "main line",
   "legendInk.runBefore": "run before",
   "legendInk.tensionKn": "tension {words} kN",
-  "legendInk.hold95": "95 % hold {strength}",
+  "legendInk.strength5": "95 % hold {strength}",
 } as const;

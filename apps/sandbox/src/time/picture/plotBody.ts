@@ -165,7 +165,7 @@ function drawEnergy(ink: Ink, { recording, range, time, told }: PlotRequest, pal
   ink.font = PLOT_FONT;
   ink.fillStyle = palette.softInk;
   ink.fillText(
-    sayTime("plotBody.sHatchedLost", { time: quantity.rounded(time, 3, "nearest") }),
+    sayTime("plotBody.energyFoot", { time: quantity.rounded(time, 3, "nearest") }),
     frame.left + frame.width + 18,
     16,
   );

@@ -1,18 +1,21 @@
-/** Sentences of the page's views: each is said somewhere, and whoever says one gives it the values that it wants. */
+/** Sentences of the page's views and of the terminal: each is said somewhere, and whoever says one gives it the values that it wants. */
 import { readdirSync, readFileSync } from "node:fs";
 import { parseAst } from "vite";
 import { describe, expect, it } from "vitest";
 import { filled } from "../src/language.ts";
 
-const here = new URL("../src/page/", import.meta.url);
+const here = new URL("../src/", import.meta.url);
 const root = new URL("../../../", import.meta.url);
-/** Who says them. */
-const FACES = ["apps/sandbox/src", "packages/workbench/src"];
+/** Who says them, by the folder that they are in. */
+const FACES = { page: ["apps/sandbox/src", "packages/workbench/src"], terminal: ["apps/cli/src"] };
 
-const names = readdirSync(here)
-  .filter((name) => name.endsWith("English.ts"))
-  .map((name) => name.replace("English.ts", ""))
-  .sort();
+/** "page/wear" and its like. */
+const names = Object.keys(FACES).flatMap((face) =>
+  readdirSync(new URL(`${face}/`, here))
+    .filter((name) => name.endsWith("English.ts"))
+    .map((name) => `${face}/${name.replace("English.ts", "")}`)
+    .sort(),
+);
 
 async function catalogueOf(name: string): Promise<Readonly<Record<string, string>>> {
   const [sentences] = Object.values((await import(new URL(`${name}English.ts`, here).href)) as object);
@@ -58,8 +61,8 @@ function givenIn(node: Node | undefined): readonly string[] | undefined {
 function sayingsIn(file: string): readonly Saying[] {
   const source = readFileSync(new URL(file, root), "utf8");
   const tools = new Map(
-    [...source.matchAll(/import \{([^}]*)\} from "@secondline\/words\/page\/(\w+)"/g)].flatMap(([, what, from]) =>
-      what!.split(",").map((one) => [one.trim(), from!] as const),
+    [...source.matchAll(/import \{([^}]*)\} from "@secondline\/words\/((?:page|terminal)\/\w+)"/g)].flatMap(
+      ([, what, from]) => what!.split(",").map((one) => [one.trim().replace(/^.* as /, ""), from!] as const),
     ),
   );
   if (tools.size === 0) return [];
@@ -74,14 +77,17 @@ function sayingsIn(file: string): readonly Saying[] {
     });
 }
 
-const sayings = FACES.flatMap((folder) =>
-  readdirSync(new URL(folder, root), { recursive: true, encoding: "utf8" })
-    .filter((name) => /\.tsx?$/.test(name))
-    .map((name) => `${folder}/${name}`),
-).flatMap(sayingsIn);
+const sayings = Object.values(FACES)
+  .flat()
+  .flatMap((folder) =>
+    readdirSync(new URL(folder, root), { recursive: true, encoding: "utf8" })
+      .filter((name) => /\.tsx?$/.test(name))
+      .map((name) => `${folder}/${name}`),
+  )
+  .flatMap(sayingsIn);
 
 /** The lessons hand their keys on: `lessons.test.ts` of the sandbox holds each of them. */
-const HANDED_ON = ["lessons"];
+const HANDED_ON = ["page/lessons"];
 
 const wanted = (sentence: string): readonly string[] => [...sentence.matchAll(/\{(\w+)/g)].map(([, name]) => name!);
 

@@ -1,0 +1,5 @@
+/** Says what goes on while runs are made, and that they were stopped. */
+import { saying } from "../saying.ts";
+import { RUNS_ENGLISH } from "./runsEnglish.ts";
+
+export const sayRuns = saying(RUNS_ENGLISH);

@@ -1,0 +1,5 @@
+/** What the terminal says while runs are made. No page loads it. */
+export const RUNS_ENGLISH = {
+  cancelled: "Cancelled.",
+  "step.chances": "chances",
+} as const;

@@ -1,0 +1,5 @@
+/** Says what break tests tell of a part. */
+import { saying } from "../saying.ts";
+import { STRENGTH_ENGLISH } from "./strengthEnglish.ts";
+
+export const sayStrength = saying(STRENGTH_ENGLISH);
