@@ -46,6 +46,24 @@ describe("a search", () => {
     expect(isDrawn(0.45, 0.5)).toEqual([true, true]);
   });
 
+  it("draws one event of every family that may be the worst once it is drawn: only draws show how much a family scatters", () => {
+    const times = (second: number) => {
+      const ordered: RunOrder[] = [];
+      const share = (id: string, { event }: RunOrder) => {
+        if (id !== "endB" || event.kind !== "mainFails" || event.cutAt <= 0 || event.cutAt >= 1) return 0.02;
+        if (event.walker === "standing") return 0.45;
+        return event.walker === "caught" ? second : 0.02;
+      };
+      searched(testRig, { share }, {}, undefined, ordered);
+      const drawn = ordered.filter(({ draw }) => Object.keys(draw).length > 0).map(({ event }) => event);
+      return ["standing", "caught"].map((pose) => drawn.filter((one) => "walker" in one && one.walker === pose).length);
+    };
+    const [standing, none] = times(0.25);
+    expect(standing).toBeGreaterThanOrEqual(BLOCK);
+    expect(none).toBe(0);
+    expect(Math.min(...times(0.4))).toBeGreaterThanOrEqual(BLOCK);
+  });
+
   it("says that a rig holds only when all of it is done: every state on the way is open", () => {
     const seen: Outcome[] = [];
     const { outcome } = searched(testRig, {}, {}, seen);
@@ -136,7 +154,8 @@ describe("the one rule", () => {
 
   it("is not judged by the run that chose an event: a lucky one is drawn again and forgotten", () => {
     const once = {
-      share: (id: string, { draw }: RunOrder) => (id === "leash" && Object.keys(draw).length === 0 ? 0.9 : 0.2),
+      share: (id: string, { event, draw }: RunOrder) =>
+        id === "leash" && event.kind === "leashFall" && Object.keys(draw).length === 0 ? 0.9 : 0.2,
     };
     const { outcome } = searched(testRig, once);
     const { expected } = part(outcome, "leash").byClass;

@@ -1,3 +1,4 @@
+import type { Rig } from "@secondline/rig";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { leashFall } from "../src/events/leashFall.ts";
@@ -132,6 +133,25 @@ describe("the set of what-ifs", () => {
       full.some((one) => one.kind === "mainFails" && one.cutAt === cutAt && one.walker === "hanging" && one.at === at);
     expect(inBay(0, 0.25)).toBe(true);
     expect(inBay(1, 0.75)).toBe(true);
+  });
+
+  it("lets the line fail beside the walker in a catch where no connection holds what comes off", () => {
+    const { connections: _, ...backup } = testRig.backup!;
+    const bare = { ...testRig, backup: { ...backup, connections: [] } };
+    const beside = (rig: Rig) =>
+      whatIfSet({ rig, weakPlaces: [], size: "full" }).flatMap((one) =>
+        one.kind === "mainFails" &&
+        one.walker === "caught" &&
+        Math.abs(one.cutAt - one.at) < 0.06 &&
+        one.cutAt !== one.at
+          ? [[one.at, one.cutAt]]
+          : [],
+      );
+    const found = beside(bare).filter(([, cutAt]) => cutAt! > 0 && cutAt! < 1);
+    expect(found.map(([at]) => at).sort()).toEqual([0.05, 0.25, 0.75, 0.95]);
+    // Towards the farther end, which gets the longer piece.
+    for (const [at, cutAt] of found) expect(Math.abs(cutAt! - 0.5)).toBeLessThan(Math.abs(at! - 0.5));
+    expect(beside(testRig).filter(([, cutAt]) => cutAt! > 0 && cutAt! < 1)).toEqual([]);
   });
 
   it("is its own mirror image without weak places", () => {

@@ -2,7 +2,7 @@
 import type { PartId } from "@secondline/rig";
 import { between, type EventKind, fraction, MOMENT_REACH, movedPlace, withinLine } from "./eventKind.ts";
 import { phrase } from "./phrase.ts";
-import { endBays, manyPlaces, nearEnd, QUARTERS } from "./places.ts";
+import { besideWalker, endBays, manyPlaces, nearEnd, QUARTERS } from "./places.ts";
 import { LET_GO_CUT, LET_GO_FALL, lateKey, momentOf, type Pose, posePhrase, SEARCHED_MOMENTS } from "./poses.ts";
 
 export interface MainFails {
@@ -24,6 +24,10 @@ const fails = (cutAt: number, walker: Pose, at: number, late = 0): MainFails => 
   walker,
   ...(late === 0 ? {} : { late }),
 });
+
+/** Of which piece comes off the walker: it whips, and jerks at what holds it. An end that goes leaves the line on the ring. */
+const comesOff = (cutAt: number, at: number): "end" | "towardsA" | "towardsB" =>
+  cutAt <= 0 || cutAt >= 1 ? "end" : cutAt < at ? "towardsA" : "towardsB";
 
 export const mainFails: EventKind<MainFails> = {
   kind: "mainFails",
@@ -60,14 +64,17 @@ export const mainFails: EventKind<MainFails> = {
   },
   scatters: ({ walker }) => (walker === "caught" ? ["moment", "letGo"] : walker === "standing" ? ["letGo"] : []),
   space: ({ at, cutAt, walker, late = 0 }) => ({
-    family: `fails ${walker}`,
+    family: `fails ${walker} ${comesOff(cutAt, at)}`,
     coordinates: [at, cutAt, late / MOMENT_REACH],
     others({ rig, weakPlaces }) {
       if (!rig.backup) return [];
       const places = manyPlaces(rig);
-      const cuts = [0, 1, ...places, ...weakPlaces];
       const moments = walker === "caught" ? [0, ...SEARCHED_MOMENTS] : [0];
-      return cuts.flatMap((cut) => places.flatMap((place) => moments.map((m) => fails(cut, walker, place, m))));
+      return places.flatMap((place) => {
+        const cuts = [0, 1, ...places, ...weakPlaces, besideWalker(place)];
+        const alike = cuts.filter((cut) => comesOff(cut, place) === comesOff(cutAt, at));
+        return alike.flatMap((cut) => moments.map((m) => fails(cut, walker, place, m)));
+      });
     },
   }),
   takesAway({ cutAt }): readonly PartId[] {
@@ -101,6 +108,9 @@ export const mainFails: EventKind<MainFails> = {
     }
     for (const at of QUARTERS) list.push(fails(0.5, "hanging", at));
     list.push(fails(0.5, "standing", 0.5), fails(0.5, "caught", 0.5));
+    // Without connections what comes off beside the walker is nearly all of the line, at the tension of the catch: it jerks at the far end.
+    if (bays.A === undefined)
+      for (const at of [near, 0.25, 0.75, 1 - near]) list.push(fails(besideWalker(at), "caught", at));
     for (const cutAt of weakPlaces) {
       for (const at of QUARTERS) list.push(fails(cutAt, "hanging", at));
       list.push(fails(cutAt, "caught", 0.5));

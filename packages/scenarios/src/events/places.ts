@@ -10,6 +10,12 @@ export function nearEnd(rig: Rig): number {
   return Math.min(0.2, NEAR_END / rig.span);
 }
 
+/** How far from the walker a failure beside the walker is, as a fraction of the line [-]. */
+const BESIDE = 0.05;
+
+/** Beside a walker, on the side of the farther end [-]. */
+export const besideWalker = (at: number): number => (at <= 0.5 ? at + BESIDE : at - BESIDE);
+
 /** So many places along the line are looked at, from the nearest fall at A to that at B [-]. */
 const MANY = 13;
 

@@ -12,7 +12,7 @@ import type { PartId, Rig } from "@secondline/rig";
 import type { Assessed } from "../assessment/assessment.ts";
 import { EVENT_CLASSES, type SeedFacts } from "../events/eventKind.ts";
 import { leavesSomething } from "../events/givesWay.ts";
-import { classOf, missingIn, type WhatIf, whatIfKey, whatIfSet } from "../events/registry.ts";
+import { classOf, missingIn, spaceOf, type WhatIf, whatIfKey, whatIfSet } from "../events/registry.ts";
 import type { Outcome } from "../facts/outcome.ts";
 import { type RigStrengths, rigStrengths } from "../rigStrengths.ts";
 import { drawsOf, ENOUGH_DRAWS, type EventLevel, type EventRuns } from "../rule/demand.ts";
@@ -73,6 +73,12 @@ const USUALLY_OVER = 1.2;
  * drawn, unless its interval reaches over a limit [-]. The part that keeps least is drawn in any case.
  */
 const DRAWN_FROM = 0.6;
+/**
+ * How much a family of events scatters shows only when one of it is drawn. What comes off and whips scatters most: E of draws was up
+ * to a quarter more than single runs had told. So of each family that may be the worst then, its worst event is drawn: from this
+ * share of the worst of all on [-].
+ */
+const FAMILY_FROM = 0.8;
 /** Draws of one event at most; of a longer search as many more as it has runs. */
 const MOST_DRAWS = 48;
 /** Runs of a whole search, about: it ends with the block of draws that goes past it. */
@@ -238,6 +244,17 @@ function toDraw(
     const worst = values.reduce((a, b) => (b.value > a.value ? b : a));
     if (worst.value > most && !isDrawn(worst.event)) chosen.add(worst.event);
   };
+  const familyOf = (index: number) => spaceOf(byIndex.get(index)!.event)?.family;
+  const chooseOfFamilies = (values: readonly { readonly event: number; readonly value: number }[]) => {
+    const from = Math.max(DRAWN_FROM, FAMILY_FROM * Math.max(...values.map(({ value }) => value)));
+    const seen = new Set<string | undefined>([undefined]);
+    for (const { event } of values) if (isDrawn(event) || chosen.has(event)) seen.add(familyOf(event));
+    for (const { event, value } of [...values].sort((a, b) => b.value - a.value)) {
+      if (value < from || seen.has(familyOf(event))) continue;
+      seen.add(familyOf(event));
+      chosen.add(event);
+    }
+  };
   const required = requiredFactors(rig);
   const asked = margins.flatMap(({ demands }) =>
     EVENT_CLASSES.map((name) =>
@@ -248,6 +265,7 @@ function toDraw(
   );
   const drawnFrom = Math.min(DRAWN_FROM, Math.max(...asked.flat().map(({ value }) => value)));
   for (const values of asked) if (values.some(({ value }) => value >= drawnFrom)) choose(values);
+  for (const values of asked) if (values.length > 0) chooseOfFamilies(values);
   const of = ({ of: { index }, level }: EventLevel) => ({ event: index, value: level.rank });
   choose(dropLevels(runs).map(of));
   choose(pullLevels(runs).map(of));
