@@ -1,13 +1,12 @@
 /** Every view for everybody: names, contrast, targets, narrow screens. */
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { type App, computed, openRig, PHONE, startApp, still, violations } from "./app.ts";
+import { beforeAll, describe, expect, it } from "vitest";
+import { type App, computed, openRig, PHONE, sharedApp, still, violations } from "./app.ts";
 
 let app: App;
 beforeAll(async () => {
-  app = await startApp({ flat: true });
+  app = await sharedApp({ flat: true });
 });
-afterAll(() => app.close());
 
 const THEMES = ["light", "dark"] as const;
 const closePopup = (page: Page) => page.keyboard.press("Escape");
@@ -33,8 +32,13 @@ const WIDE_VIEWS: Readonly<Record<string, (page: Page) => Promise<unknown>>> = {
   "every group of the rig sheet": async (page) => {
     await openRig(page);
     const groups = page.getByRole("complementary", { name: "Rig sheet" }).getByRole("button", { expanded: false });
-    // Groups hold groups of their own: open from the top until none is left.
-    while ((await groups.count()) > 0) await groups.first().click();
+    // Groups hold groups of their own: open until none is left.
+    while ((await groups.count()) > 0) {
+      await groups.evaluateAll((closed) => {
+        for (const one of closed) (one as HTMLElement).click();
+      });
+      await still(page);
+    }
   },
   "a wrong entry": (page) => page.getByRole("textbox", { name: "Length of the leash" }).fill("long"),
   "earlier work": async (page) => {
@@ -129,15 +133,16 @@ it("moves the sheet of a phone through its three heights, by touch and by key", 
 });
 
 it("never scrolls sideways", async () => {
+  const { page } = await app.visit({ viewport: PHONE });
+  await computed(page);
   for (const viewport of [
     PHONE,
     { width: 320, height: 640 },
     { width: 768, height: 1024 },
     { width: 1000, height: 640 },
   ]) {
-    const { page } = await app.visit({ viewport });
-    await computed(page);
+    await page.setViewportSize(viewport);
+    await still(page);
     expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
-    await page.context().close();
   }
 });

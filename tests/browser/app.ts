@@ -2,17 +2,13 @@
 import { fileURLToPath } from "node:url";
 import AxeBuilder from "@axe-core/playwright";
 import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
-import { type PreviewServer, preview } from "vite";
-import { expect, onTestFinished } from "vitest";
+import { preview } from "vite";
+import { expect } from "vitest";
 // @ts-expect-error a plain script, shared with the launcher
 import { CHROME_ARGS, ensureChrome, FLAT_ARGS } from "../../scripts/chrome.mjs";
-import { bringResults, takeResults } from "./keptResults.ts";
+import { Visitors } from "./visitors.ts";
 
-/** Patience with a slow machine [ms]: long past anything that is waited for, well within a test's own time. */
-const PATIENCE = 60_000;
-
-export const WIDE = { width: 1440, height: 900 };
-export const PHONE = { width: 390, height: 844 };
+export { PHONE, WIDE } from "./visitors.ts";
 
 /**
  * Warnings that are not ours to mend: the scene's library still makes a clock that three has deprecated, and the
@@ -37,6 +33,9 @@ export interface App {
    * test ends. `problems` gathers what the console warns of.
    */
   visit(options?: Visit): Promise<Visited>;
+}
+/** One that its file of tests has started for itself, and ends. */
+export interface OwnApp extends App {
   close(): Promise<void>;
 }
 export interface Visit extends BrowserContextOptions {
@@ -55,36 +54,35 @@ export interface Visited {
   readonly problems: string[];
 }
 
+const shared = new Map<boolean, Promise<App>>();
+
 /**
- * `outDir`: where it was built to. `flat`: a browser without WebGL, which puts its pages together without a graphics library too: where that library is
- * a software one, it costs more than all the rest. For tests that are not about the scene in space.
+ * The app as `npm run build` built it, one for all files of tests: it ends with the process that runs them. `flat`: a browser without
+ * WebGL, which puts its pages together without a graphics library too: where that library is a software one, it costs more than all
+ * the rest. For tests that are not about the scene in space.
  */
-export async function startApp({ flat, outDir = "dist" }: { flat: boolean; outDir?: string }): Promise<App> {
-  const server: PreviewServer = await preview({
+export function sharedApp({ flat }: { flat: boolean }): Promise<App> {
+  const app = shared.get(flat) ?? startApp({ flat });
+  shared.set(flat, app);
+  return app;
+}
+
+/** `outDir`: where it was built to. */
+export async function startApp({ flat, outDir = "dist" }: { flat: boolean; outDir?: string }): Promise<OwnApp> {
+  const server = await preview({
     root: SANDBOX,
     logLevel: "error",
     build: { outDir },
     preview: { port: 0, strictPort: false },
   });
   const url = server.resolvedUrls!.local[0]!;
-  const browser = await chromium.launch({
-    executablePath: ensureChrome(),
-    args: flat ? FLAT_ARGS : CHROME_ARGS,
-  });
+  const browser = await browserOf(flat);
+  const visitors = new Visitors(browser, url, outDir);
   return {
     url,
     browser,
     async visit({ hash = "", first = false, untouched = first, installs = false, before, ...options } = {}) {
-      const serviceWorkers = installs ? "allow" : "block";
-      const context = await browser.newContext({ viewport: WIDE, reducedMotion: "reduce", serviceWorkers, ...options });
-      context.setDefaultTimeout(PATIENCE);
-      const page = await context.newPage();
-      onTestFinished(async () => {
-        // A page that is gone or offline has nothing to give.
-        await takeResults(page).catch(() => undefined);
-        await context.close();
-      });
-      if (!first) await bringResults(page, url);
+      const page = await visitors.come(options, { again: !first, installs });
       if (!untouched) await page.addInitScript(keepTouching);
       const problems = watch(page);
       if (before) await page.addInitScript(before);
@@ -92,10 +90,19 @@ export async function startApp({ flat, outDir = "dist" }: { flat: boolean; outDi
       return { page, problems };
     },
     async close() {
-      await browser.close();
+      await visitors.leave();
       await server.close();
     },
   };
+}
+
+const browsers = new Map<boolean, Promise<Browser>>();
+
+function browserOf(flat: boolean): Promise<Browser> {
+  const args: string[] = flat ? FLAT_ARGS : CHROME_ARGS;
+  const browser = browsers.get(flat) ?? chromium.launch({ executablePath: ensureChrome(), args });
+  browsers.set(flat, browser);
+  return browser;
 }
 
 /** A hand is on the page from the start: whenever it begins to look for one, it finds it. */

@@ -1,13 +1,12 @@
 /** Chances of failure, worked out in the verdict column. */
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, expect, it } from "vitest";
-import { type App, choose, openRig, PHONE, startApp, still, violations } from "./app.ts";
+import { beforeAll, expect, it } from "vitest";
+import { type App, choose, openRig, PHONE, sharedApp, still, violations } from "./app.ts";
 
 let app: App;
 beforeAll(async () => {
-  app = await startApp({ flat: true });
+  app = await sharedApp({ flat: true });
 });
-afterAll(() => app.close());
 
 /** The whole search for a verdict, on a machine that does much else [ms]. */
 const WHOLE_SEARCH = 400_000;

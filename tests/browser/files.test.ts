@@ -12,7 +12,7 @@ import {
   kept,
   openRig,
   recomputed,
-  startApp,
+  sharedApp,
   still,
   whole,
 } from "./app.ts";
@@ -21,12 +21,9 @@ let app: App;
 const folder = mkdtempSync(join(tmpdir(), "secondline-"));
 const demo = JSON.parse(readFileSync(new URL("../../demo-data/sound-rig.json", import.meta.url), "utf8"));
 beforeAll(async () => {
-  app = await startApp({ flat: true });
+  app = await sharedApp({ flat: true });
 });
-afterAll(async () => {
-  await app.close();
-  rmSync(folder, { recursive: true });
-});
+afterAll(() => rmSync(folder, { recursive: true }));
 
 function file(name: string, text: string): string {
   const path = join(folder, name);

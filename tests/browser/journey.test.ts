@@ -1,5 +1,5 @@
 /** What a user does, from the first visit on. */
-import { afterAll, beforeAll, expect, it } from "vitest";
+import { beforeAll, expect, it } from "vitest";
 import {
   type App,
   answer,
@@ -9,15 +9,14 @@ import {
   openRig,
   recomputed,
   rigSheetOpen,
-  startApp,
+  sharedApp,
   whole,
 } from "./app.ts";
 
 let app: App;
 beforeAll(async () => {
-  app = await startApp({ flat: true });
+  app = await sharedApp({ flat: true });
 });
-afterAll(() => app.close());
 
 it("opens with the demo rig, its fall and its verdict, and the cautions beside it", async () => {
   const { page, problems } = await app.visit({ first: true });

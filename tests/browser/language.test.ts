@@ -9,10 +9,10 @@ import { pseudo } from "@secondline/words/pseudo";
 import type { Page } from "playwright-core";
 import { build } from "vite";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { type App, PHONE, SANDBOX, startApp, still, WIDE } from "./app.ts";
+import { type OwnApp, PHONE, SANDBOX, startApp, still, WIDE } from "./app.ts";
 import { strayIn } from "./language.ts";
 
-let app: App;
+let app: OwnApp;
 const outDir = mkdtempSync(join(tmpdir(), "secondline-pseudo-"));
 
 beforeAll(async () => {

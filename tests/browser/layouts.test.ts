@@ -1,13 +1,12 @@
 /** Layouts side by side, as a rigger compares them before a build. */
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { type App, armClick, choose, computed, expectAccessible, PHONE, shelved, startApp, still } from "./app.ts";
+import { beforeAll, describe, expect, it } from "vitest";
+import { type App, armClick, choose, computed, expectAccessible, PHONE, sharedApp, shelved, still } from "./app.ts";
 
 let app: App;
 beforeAll(async () => {
-  app = await startApp({ flat: true });
+  app = await sharedApp({ flat: true });
 });
-afterAll(() => app.close());
 
 async function openLayouts(page: Page): Promise<void> {
   await page.getByRole("heading", { level: 1 }).waitFor();

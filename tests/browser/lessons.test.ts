@@ -1,13 +1,12 @@
 /** Lessons, as a learner takes them: predict, run, see why. */
 import type { Download, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { type App, armClick, expectAccessible, PHONE, SPACE, shelved, startApp, still } from "./app.ts";
+import { beforeAll, describe, expect, it } from "vitest";
+import { type App, armClick, expectAccessible, PHONE, SPACE, sharedApp, shelved, still } from "./app.ts";
 
 let app: App;
 beforeAll(async () => {
-  app = await startApp({ flat: true });
+  app = await sharedApp({ flat: true });
 });
-afterAll(() => app.close());
 
 async function openLessons(page: Page): Promise<void> {
   const views = page.getByRole("navigation", { name: "Views" });
@@ -181,20 +180,16 @@ it("stops a run when asked, and runs again", async () => {
 });
 
 it("draws in space on one canvas only, before and after the run", async () => {
-  const spacious = await startApp({ flat: false });
-  try {
-    const { page, problems } = await spacious.visit({ viewport: { width: 1100, height: 640 } });
-    await openLessons(page);
-    await begin(page, "One connection");
-    await page.locator(SPACE).waitFor();
-    await predict(page, 3, 0);
-    await run(page);
-    await page.getByRole("button", { name: "As it was" }).click();
-    expect(await page.locator(SPACE).count()).toBe(1);
-    expect(problems).toEqual([]);
-  } finally {
-    await spacious.close();
-  }
+  const spacious = await sharedApp({ flat: false });
+  const { page, problems } = await spacious.visit({ viewport: { width: 1100, height: 640 } });
+  await openLessons(page);
+  await begin(page, "One connection");
+  await page.locator(SPACE).waitFor();
+  await predict(page, 3, 0);
+  await run(page);
+  await page.getByRole("button", { name: "As it was" }).click();
+  expect(await page.locator(SPACE).count()).toBe(1);
+  expect(problems).toEqual([]);
 });
 
 describe.each(["light", "dark"] as const)("in the %s theme", (colorScheme) => {

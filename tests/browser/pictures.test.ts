@@ -1,14 +1,13 @@
 /** Pictures as their users save them: valid files that show something, and never without their legend and cautions. */
 import { readFile } from "node:fs/promises";
 import type { Download, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { type App, computed, SPACE, startApp } from "./app.ts";
+import { beforeAll, expect, test } from "vitest";
+import { type App, computed, SPACE, sharedApp } from "./app.ts";
 
 let app: App;
 beforeAll(async () => {
-  app = await startApp({ flat: false });
+  app = await sharedApp({ flat: false });
 });
-afterAll(() => app?.close());
 
 async function saved(page: Page, menu: string, entry: RegExp): Promise<{ name: string; bytes: Buffer }> {
   await page.getByRole("button", { name: menu, exact: true }).click();

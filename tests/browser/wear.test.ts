@@ -2,17 +2,16 @@
 import { readFile } from "node:fs/promises";
 import { fileURLToPath } from "node:url";
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { type App, kept, PHONE, startApp, still, violations, WIDE } from "./app.ts";
+import { beforeAll, describe, expect, test } from "vitest";
+import { type App, kept, PHONE, sharedApp, still, violations, WIDE } from "./app.ts";
 
 /** The whole search for a verdict, on a machine that does much else [ms]. */
 const WHOLE_SEARCH = 400_000;
 
 let app: App;
 beforeAll(async () => {
-  app = await startApp({ flat: true });
+  app = await sharedApp({ flat: true });
 });
-afterAll(() => app?.close());
 
 const phoneMenu = async (page: Page) => {
   await page.getByRole("button", { name: "Views" }).click();
@@ -148,7 +147,6 @@ describe("the record", () => {
     await becomes(([from, to]) => to! - from! < 0.5 * whole[1]!);
     expect(await violations(page)).toEqual([]);
     expect(problems).toEqual([]);
-    await page.context().close();
   });
 
   test("a day is moved along the calendar by keys, and the focus stays with its entry", async () => {
@@ -312,7 +310,6 @@ describe("the break log", () => {
     await undo(page).click();
     await group.getByRole("button", { name: "The 2 tests" }).waitFor();
     expect(problems).toEqual([]);
-    await page.context().close();
   });
 
   test("a file with bad rows is refused row by row, and the log stays as it was", async () => {
