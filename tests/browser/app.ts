@@ -279,6 +279,17 @@ export async function violations(page: Page): Promise<string[]> {
   return found.violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(" ")).join(" | ")}`);
 }
 
+/** The same in either theme; the page is left in the dark one. */
+export async function violationsInThemes(page: Page): Promise<string[]> {
+  const found: string[] = [];
+  for (const colorScheme of ["light", "dark"] as const) {
+    await page.emulateMedia({ colorScheme });
+    await still(page);
+    found.push(...(await violations(page)).map((violation) => `${colorScheme}: ${violation}`));
+  }
+  return found;
+}
+
 export async function expectAccessible(page: Page): Promise<void> {
   expect(await violations(page)).toEqual([]);
 }

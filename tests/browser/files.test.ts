@@ -4,18 +4,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, it } from "vitest";
-import {
-  type App,
-  answer,
-  computed,
-  expectAccessible,
-  kept,
-  openRig,
-  recomputed,
-  sharedApp,
-  still,
-  whole,
-} from "./app.ts";
+import { type App, answer, computed, expectAccessible, kept, openRig, recomputed, sharedApp, still } from "./app.ts";
 
 let app: App;
 const folder = mkdtempSync(join(tmpdir(), "secondline-"));

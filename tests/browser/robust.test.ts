@@ -112,7 +112,7 @@ it("tells of a worker that dies in mid-run, and runs again in a new one", async 
 });
 
 it("opens without a network after the first visit", async () => {
-  const { page, problems } = await app.visit({ ...SMALL, first: true, installs: true });
+  const { page, problems } = await app.visit({ ...SMALL, installs: true });
   await computed(page);
   // All of the visit: the scene's code comes last, and not by way of the worker yet.
   await page.locator(SPACE).waitFor();

@@ -47,7 +47,7 @@ describe("the served page", () => {
   });
 
   test("breaks its policy nowhere, and asks for nothing but its own files", async () => {
-    const { page, problems } = await app.visit({ first: true, installs: true, before: listen });
+    const { page, problems } = await app.visit({ installs: true, before: listen });
     const asked: string[] = [];
     page.on("request", (request) => asked.push(`${request.method()} ${request.url()}`));
     await computed(page);
