@@ -1,4 +1,5 @@
 /** The built sandbox in a headless browser, as a user meets it. */
+import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import AxeBuilder from "@axe-core/playwright";
 import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
@@ -262,6 +263,27 @@ export async function rigSheetOpen(page: Page): Promise<void> {
   await page.locator("[aria-label='Rig sheet']:not([inert])").waitFor();
   await page.getByRole("textbox", { name: "Span" }).waitFor();
   await still(page);
+}
+
+/** A rig of the demonstration as its file has it. */
+export function demoRig(file: string): { readonly [field: string]: unknown; readonly name: string } {
+  return JSON.parse(readFileSync(new URL(`../../demo-data/${file}`, import.meta.url), "utf8"));
+}
+
+/** The same with its main line alone: a search of few and short runs, where a test needs a whole one and not the demo rig's. */
+export function mainLineAlone(file: string): { readonly name: string } {
+  const { backup: _, name, ...rest } = demoRig(file);
+  return { ...rest, name: `${name}, alone` };
+}
+
+/** Opens a rig from a file. */
+export async function openRigFile(page: Page, rig: { readonly name: string }): Promise<void> {
+  const chooser = page.waitForEvent("filechooser");
+  await page.getByRole("button", { name: "File" }).click();
+  await page.getByRole("menuitem", { name: "Open a rig file…" }).click();
+  const buffer = Buffer.from(JSON.stringify(rig));
+  await (await chooser).setFiles({ name: "rig.json", mimeType: "application/json", buffer });
+  await page.getByRole("heading", { level: 1, name: rig.name, exact: true }).waitFor();
 }
 
 const RULES = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];

@@ -1,7 +1,17 @@
 /** Chances of failure, worked out in the verdict column. */
 import type { Page } from "playwright-core";
 import { beforeAll, expect, it } from "vitest";
-import { type App, choose, openRig, PHONE, sharedApp, violationsInThemes, WIDE } from "./app.ts";
+import {
+  type App,
+  choose,
+  mainLineAlone,
+  openRig,
+  openRigFile,
+  PHONE,
+  sharedApp,
+  violationsInThemes,
+  WIDE,
+} from "./app.ts";
 
 let app: App;
 beforeAll(async () => {
@@ -49,6 +59,7 @@ it("works out who goes first in one fall and tells it, for everybody and on any 
 
 it("takes other spreads, refuses what is none, can be stopped, and says that the rig is another one by now", async () => {
   const { page, problems } = await app.visit();
+  await openRigFile(page, mainLineAlone("sound-rig.json"));
   await offered(page);
   await choose(page, "What if", "Leash fall in the middle");
   await choose(page, "Draws", "16 draws");

@@ -1,5 +1,4 @@
 /** Layouts side by side, as a rigger compares them before a build. */
-import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
 import { beforeAll, expect, it } from "vitest";
 import {
@@ -8,6 +7,8 @@ import {
   choose,
   computed,
   expectAccessible,
+  mainLineAlone,
+  openRigFile,
   PHONE,
   sharedApp,
   shelved,
@@ -19,8 +20,6 @@ let app: App;
 beforeAll(async () => {
   app = await sharedApp({ flat: true });
 });
-
-const demo = JSON.parse(readFileSync(new URL("../../demo-data/sound-rig.json", import.meta.url), "utf8"));
 
 async function openLayouts(page: Page): Promise<void> {
   await page.getByRole("heading", { level: 1 }).waitFor();
@@ -94,14 +93,7 @@ it("copies the rig, changes one thing, and says what changed; the same what-if r
 it("says what a change did, and the margin of every part, once everything has been looked at in both", async () => {
   const { page, problems } = await app.visit();
   await computed(page);
-  // A main line alone: a search of few and short runs.
-  const { backup: _, ...single } = demo;
-  const chooser = page.waitForEvent("filechooser");
-  await page.getByRole("button", { name: "File" }).click();
-  await page.getByRole("menuitem", { name: "Open a rig file…" }).click();
-  const buffer = Buffer.from(JSON.stringify({ ...single, name: "Main line alone" }));
-  await (await chooser).setFiles({ name: "single.json", mimeType: "application/json", buffer });
-  await page.getByRole("heading", { level: 1, name: "Main line alone" }).waitFor();
+  await openRigFile(page, mainLineAlone("sound-rig.json"));
   await openLayouts(page);
   await page.getByRole("button", { name: "Copy this rig and change it" }).click();
   await page.getByRole("textbox", { name: "Length of the leash" }).fill("2.1 m");

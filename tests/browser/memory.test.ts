@@ -23,7 +23,7 @@ it(
   "holds no more after random use than before it, and warns of nothing",
   async () => {
     const { page, problems } = await app.visit({
-      first: true,
+      untouched: true,
       viewport: { width: 1000, height: 680 },
       before: watchGraphics,
     });

@@ -51,7 +51,8 @@ function wordsOf(page: Page, svg: string): Promise<string> {
 const CAUTION = ["This is a model of the rig, not the rig.", "Do not rig from these numbers alone.", "is invented"];
 
 test("scene, side view and plot are saved as pictures with legend, cautions and what they were computed from", async () => {
-  const { page, problems } = await app.visit();
+  // Small: a software rasteriser pays for every pixel.
+  const { page, problems } = await app.visit({ viewport: { width: 1000, height: 640 } });
   await computed(page);
   await page.locator(SPACE).waitFor();
 

@@ -1,9 +1,19 @@
 /** The wear view as its users meet it: the record on its strip, the calendar, the break log, and the way into the rig. */
 import { readFile } from "node:fs/promises";
-import { fileURLToPath } from "node:url";
 import type { Page } from "playwright-core";
 import { beforeAll, describe, expect, test } from "vitest";
-import { type App, kept, PHONE, sharedApp, still, violations, violationsInThemes, WIDE } from "./app.ts";
+import {
+  type App,
+  kept,
+  mainLineAlone,
+  openRigFile,
+  PHONE,
+  sharedApp,
+  still,
+  violations,
+  violationsInThemes,
+  WIDE,
+} from "./app.ts";
 
 /** The whole search for a verdict, on a machine that does much else [ms]. */
 const WHOLE_SEARCH = 400_000;
@@ -12,8 +22,6 @@ let app: App;
 beforeAll(async () => {
   app = await sharedApp({ flat: true });
 });
-
-const demo = (name: string) => fileURLToPath(new URL(`../../demo-data/${name}`, import.meta.url));
 
 const phoneMenu = async (page: Page) => {
   await page.getByRole("button", { name: "Views" }).click();
@@ -48,14 +56,7 @@ const bar = (page: Page, name: RegExp) => page.locator("[data-grip^=place]").and
 describe("the record", () => {
   test("says where the old clamp mark lies, until when the rig may stay up, and never without its caution", async () => {
     const { page, problems } = await app.visit({ first: true });
-    // Without its backup, which most of the search would be about.
-    const { backup: _, ...single } = JSON.parse(await readFile(demo("old-rig.json"), "utf8"));
-    const chooser = page.waitForEvent("filechooser");
-    await page.getByRole("button", { name: "File" }).click();
-    await page.getByRole("menuitem", { name: "Open a rig file…" }).click();
-    const buffer = Buffer.from(JSON.stringify(single));
-    await (await chooser).setFiles({ name: "single.json", mimeType: "application/json", buffer });
-    await page.getByRole("heading", { level: 1, name: single.name }).waitFor();
+    await openRigFile(page, mainLineAlone("old-rig.json"));
     await openWear(page);
     await page.getByText("Old clamp mark of 14 months lies 4.3 m inside the span from A.").waitFor();
     const until = page.getByRole("region", { name: "Take-down date" });
@@ -326,7 +327,7 @@ describe("the break log", () => {
   test("a file with bad rows is refused row by row, and the log stays as it was", async () => {
     const { page, problems } = await record();
     await openLog(page);
-    const good = await readFile(demo("break-log.csv"), "utf8");
+    const good = await readFile(new URL("../../demo-data/break-log.csv", import.meta.url), "utf8");
     await choose(page, "bad.csv", good.replace("29.4", "-29.4").replace("20.7", "much"));
     const faults = page.getByRole("alert", { name: "Faults of the file" });
     await faults.waitFor();
