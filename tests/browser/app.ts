@@ -265,15 +265,28 @@ export async function rigSheetOpen(page: Page): Promise<void> {
   await still(page);
 }
 
-/** A rig of the demonstration as its file has it. */
-export function demoRig(file: string): { readonly [field: string]: unknown; readonly name: string } {
-  return JSON.parse(readFileSync(new URL(`../../demo-data/${file}`, import.meta.url), "utf8"));
+interface RigFile {
+  readonly name: string;
+  readonly [field: string]: unknown;
 }
 
-/** The same with its main line alone: a search of few and short runs, where a test needs a whole one and not the demo rig's. */
-export function mainLineAlone(file: string): { readonly name: string } {
-  const { backup: _, name, ...rest } = demoRig(file);
-  return { ...rest, name: `${name}, alone` };
+/** A rig of the demonstration without its backup: a search of fewer runs, where a test needs a whole one and not the demo rig's. */
+export function mainLineAlone(file: string): RigFile {
+  const { backup: _, ...rig } = JSON.parse(readFileSync(new URL(`../../demo-data/${file}`, import.meta.url), "utf8"));
+  return { ...rig, name: `${rig.name}, main line alone` };
+}
+
+/** A short one, whose runs are short too. */
+export function shortLine(): RigFile {
+  const rig = mainLineAlone("sound-rig.json");
+  const { wear: _, ...section } = (rig["main"] as { sections: [Record<string, unknown>] }).sections[0];
+  const ground = [
+    ["0 m", "0 m"],
+    ["3 m", "-60 m"],
+    ["17 m", "-60 m"],
+    ["20 m", "0 m"],
+  ];
+  return { ...rig, span: "20 m", rise: "0 m", ground, main: { ...(rig["main"] as object), sections: [section] } };
 }
 
 /** Opens a rig from a file. */

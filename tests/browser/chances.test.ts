@@ -4,11 +4,11 @@ import { beforeAll, expect, it } from "vitest";
 import {
   type App,
   choose,
-  mainLineAlone,
   openRig,
   openRigFile,
   PHONE,
   sharedApp,
+  shortLine,
   violationsInThemes,
   WIDE,
 } from "./app.ts";
@@ -59,7 +59,7 @@ it("works out who goes first in one fall and tells it, for everybody and on any 
 
 it("takes other spreads, refuses what is none, can be stopped, and says that the rig is another one by now", async () => {
   const { page, problems } = await app.visit();
-  await openRigFile(page, mainLineAlone("sound-rig.json"));
+  await openRigFile(page, shortLine());
   await offered(page);
   await choose(page, "What if", "Leash fall in the middle");
   await choose(page, "Draws", "16 draws");

@@ -7,11 +7,11 @@ import {
   choose,
   computed,
   expectAccessible,
-  mainLineAlone,
   openRigFile,
   PHONE,
   sharedApp,
   shelved,
+  shortLine,
   still,
   violationsInThemes,
 } from "./app.ts";
@@ -93,7 +93,7 @@ it("copies the rig, changes one thing, and says what changed; the same what-if r
 it("says what a change did, and the margin of every part, once everything has been looked at in both", async () => {
   const { page, problems } = await app.visit();
   await computed(page);
-  await openRigFile(page, mainLineAlone("sound-rig.json"));
+  await openRigFile(page, shortLine());
   await openLayouts(page);
   await page.getByRole("button", { name: "Copy this rig and change it" }).click();
   await page.getByRole("textbox", { name: "Length of the leash" }).fill("2.1 m");
