@@ -45,6 +45,11 @@ export interface Visit extends BrowserContextOptions {
   readonly first?: boolean;
   /** Nobody touches the page, so that it goes on to the what-if that the verdict turns on; default: as `first`. */
   readonly untouched?: boolean;
+  /**
+   * Makes runs on all cores; default: as `first`. Else one run at a time, as in a page that nobody looks at: the search that every
+   * change sets off leaves a core to what the test does.
+   */
+  readonly searches?: boolean;
   /** The page installs itself for use without a network, which fetches everything that it has; only where a test asks for it. */
   readonly installs?: boolean;
   /** Runs in the page before anything of the app. */
@@ -82,9 +87,18 @@ export async function startApp({ flat, outDir = "dist" }: { flat: boolean; outDi
   return {
     url,
     browser,
-    async visit({ hash = "", first = false, untouched = first, installs = false, before, ...options } = {}) {
+    async visit({
+      hash = "",
+      first = false,
+      untouched = first,
+      searches = first,
+      installs = false,
+      before,
+      ...options
+    } = {}) {
       const page = await visitors.come(options, { again: !first, installs });
       if (!untouched) await page.addInitScript(keepTouching);
+      if (!searches) await page.addInitScript(seemHidden);
       const problems = watch(page);
       if (before) await page.addInitScript(before);
       await page.goto(url + hash);
@@ -109,6 +123,11 @@ function browserOf(flat: boolean): Promise<Browser> {
 /** A hand is on the page from the start: whenever it begins to look for one, it finds it. */
 function keepTouching(): void {
   setInterval(() => dispatchEvent(new Event("wheel")), 100);
+}
+
+/** What the page asks before it decides how many runs it makes at a time (`apps/sandbox/src/worker/runner.ts`). */
+function seemHidden(): void {
+  Object.defineProperty(document, "hidden", { get: () => true });
 }
 
 function watch(page: Page): string[] {

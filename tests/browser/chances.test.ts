@@ -27,7 +27,7 @@ const section = (page: Page) => page.getByRole("region", { name: "Chances", exac
 const start = (page: Page) => section(page).getByRole("button", { name: "Work out the chances" });
 
 it("works out who goes first in one fall and tells it, for everybody and on any screen", async () => {
-  const { page, problems } = await app.visit();
+  const { page, problems } = await app.visit({ searches: true });
   await offered(page);
   await choose(page, "What if", "Leash fall in the middle");
   await choose(page, "Draws", "16 draws");
@@ -58,7 +58,7 @@ it("works out who goes first in one fall and tells it, for everybody and on any 
 }, 1_500_000);
 
 it("takes other spreads, refuses what is none, can be stopped, and says that the rig is another one by now", async () => {
-  const { page, problems } = await app.visit();
+  const { page, problems } = await app.visit({ searches: true });
   await openRigFile(page, shortLine());
   await offered(page);
   await choose(page, "What if", "Leash fall in the middle");

@@ -124,7 +124,7 @@ const VIEWS: Readonly<Record<string, (page: Page) => Promise<unknown>>> = {
 
 describe.each([WIDE, PHONE])("at $width × $height", (viewport) => {
   it("says nothing that is not in the language, and has room for what is longer", async () => {
-    const { page, problems } = await app.visit({ viewport, first: true, untouched: false });
+    const { page, problems } = await app.visit({ viewport, first: true, untouched: false, searches: false });
     const stray: string[] = [];
     for (const [name, show] of Object.entries(VIEWS)) {
       await show(page);

@@ -91,7 +91,7 @@ it("copies the rig, changes one thing, and says what changed; the same what-if r
 });
 
 it("says what a change did, and the margin of every part, once everything has been looked at in both", async () => {
-  const { page, problems } = await app.visit();
+  const { page, problems } = await app.visit({ searches: true });
   await computed(page);
   await openRigFile(page, shortLine());
   await openLayouts(page);
@@ -261,7 +261,7 @@ async function expectRoomForFingers(page: Page): Promise<void> {
 }
 
 it("finds the fewest connections that are worth a check, and takes them over as a layout that can be taken away", async () => {
-  const { page, problems } = await app.visit();
+  const { page, problems } = await app.visit({ searches: true });
   await openLayouts(page);
   await page.getByRole("button", { name: "More for layout A" }).click();
   await page.getByRole("menuitem", { name: "How few connections will do?" }).click();
