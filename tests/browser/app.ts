@@ -163,7 +163,7 @@ export async function whole(page: Page): Promise<void> {
   await page.locator("[data-whole=true]").waitFor({ state: "attached", timeout: 170_000 });
 }
 
-/** A change of rig or what-if has been taken up and computed. */
+/** A change of rig or what-if has been taken up, and its fall computed; of a verdict that follows, nothing need be found yet. */
 export async function recomputed(page: Page, change: () => Promise<unknown>): Promise<void> {
   // A short run is over before anyone who polls has seen its progress: the page itself notes that one was shown or told.
   await page.evaluate((busy) => {
@@ -178,7 +178,7 @@ export async function recomputed(page: Page, change: () => Promise<unknown>): Pr
   }, BUSY);
   await change();
   await page.waitForFunction(() => document.body.dataset["ran"] === "yes");
-  await computed(page);
+  await page.waitForFunction((busy) => document.querySelector(busy) === null, BUSY);
 }
 
 /**

@@ -129,6 +129,7 @@ it("shows nothing of the verdict before beside the name of a rig that has just b
     }).observe(document.body, { childList: true, subtree: true, characterData: true, attributes: true });
   });
   await recomputed(page, () => open(page, file("opened.json", JSON.stringify({ ...demo, name: "Opened rig" }))));
+  await computed(page);
   await expect.poll(() => title(page)).toBe("Opened rig");
   expect(await page.evaluate(() => (globalThis as { stale?: string[] }).stale)).toEqual([]);
   expect(problems).toEqual([]);
