@@ -64,6 +64,8 @@ export const CHROME_ARGS = [
   "--disable-sync",
   "--use-angle=swiftshader",
   "--enable-unsafe-swiftshader",
+  "--disable-gpu-rasterization",
+  "--disable-accelerated-2d-canvas",
 ];
 
 /** Without WebGL, and without a graphics library that only a scene in space is worth. */

@@ -1,18 +1,15 @@
 /** The built sandbox in a headless browser, as a user meets it. */
+import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import AxeBuilder from "@axe-core/playwright";
 import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
-import { type PreviewServer, preview } from "vite";
-import { expect, onTestFinished } from "vitest";
+import { preview } from "vite";
+import { expect } from "vitest";
 // @ts-expect-error a plain script, shared with the launcher
 import { CHROME_ARGS, ensureChrome, FLAT_ARGS } from "../../scripts/chrome.mjs";
-import { bringResults, takeResults } from "./keptResults.ts";
+import { Visitors } from "./visitors.ts";
 
-/** Patience with a slow machine [ms]: long past anything that is waited for, well within a test's own time. */
-const PATIENCE = 60_000;
-
-export const WIDE = { width: 1440, height: 900 };
-export const PHONE = { width: 390, height: 844 };
+export { PHONE, WIDE } from "./visitors.ts";
 
 /**
  * Warnings that are not ours to mend: the scene's library still makes a clock that three has deprecated, and the
@@ -37,6 +34,9 @@ export interface App {
    * test ends. `problems` gathers what the console warns of.
    */
   visit(options?: Visit): Promise<Visited>;
+}
+/** One that its file of tests has started for itself, and ends. */
+export interface OwnApp extends App {
   close(): Promise<void>;
 }
 export interface Visit extends BrowserContextOptions {
@@ -45,6 +45,11 @@ export interface Visit extends BrowserContextOptions {
   readonly first?: boolean;
   /** Nobody touches the page, so that it goes on to the what-if that the verdict turns on; default: as `first`. */
   readonly untouched?: boolean;
+  /**
+   * Makes runs on all cores; default: as `first`. Else one run at a time, as in a page that nobody looks at: the search that every
+   * change sets off leaves a core to what the test does.
+   */
+  readonly searches?: boolean;
   /** The page installs itself for use without a network, which fetches everything that it has; only where a test asks for it. */
   readonly installs?: boolean;
   /** Runs in the page before anything of the app. */
@@ -55,52 +60,74 @@ export interface Visited {
   readonly problems: string[];
 }
 
+const shared = new Map<boolean, Promise<App>>();
+
 /**
- * `outDir`: where it was built to. `flat`: a browser without WebGL, which puts its pages together without a graphics library too: where that library is
- * a software one, it costs more than all the rest. For tests that are not about the scene in space.
+ * The app as `npm run build` built it, one for all files of tests: it ends with the process that runs them. `flat`: a browser without
+ * WebGL, which puts its pages together without a graphics library too: where that library is a software one, it costs more than all
+ * the rest. For tests that are not about the scene in space.
  */
-export async function startApp({ flat, outDir = "dist" }: { flat: boolean; outDir?: string }): Promise<App> {
-  const server: PreviewServer = await preview({
+export function sharedApp({ flat }: { flat: boolean }): Promise<App> {
+  const app = shared.get(flat) ?? startApp({ flat });
+  shared.set(flat, app);
+  return app;
+}
+
+/** `outDir`: where it was built to. */
+export async function startApp({ flat, outDir = "dist" }: { flat: boolean; outDir?: string }): Promise<OwnApp> {
+  const server = await preview({
     root: SANDBOX,
     logLevel: "error",
     build: { outDir },
     preview: { port: 0, strictPort: false },
   });
   const url = server.resolvedUrls!.local[0]!;
-  const browser = await chromium.launch({
-    executablePath: ensureChrome(),
-    args: flat ? FLAT_ARGS : CHROME_ARGS,
-  });
+  const browser = await browserOf(flat);
+  const visitors = new Visitors(browser, url, outDir);
   return {
     url,
     browser,
-    async visit({ hash = "", first = false, untouched = first, installs = false, before, ...options } = {}) {
-      const serviceWorkers = installs ? "allow" : "block";
-      const context = await browser.newContext({ viewport: WIDE, reducedMotion: "reduce", serviceWorkers, ...options });
-      context.setDefaultTimeout(PATIENCE);
-      const page = await context.newPage();
-      onTestFinished(async () => {
-        // A page that is gone or offline has nothing to give.
-        await takeResults(page).catch(() => undefined);
-        await context.close();
-      });
-      if (!first) await bringResults(page, url);
+    async visit({
+      hash = "",
+      first = false,
+      untouched = first,
+      searches = first,
+      installs = false,
+      before,
+      ...options
+    } = {}) {
+      const page = await visitors.come(options, { again: !first, installs });
       if (!untouched) await page.addInitScript(keepTouching);
+      if (!searches) await page.addInitScript(seemHidden);
       const problems = watch(page);
       if (before) await page.addInitScript(before);
       await page.goto(url + hash);
       return { page, problems };
     },
     async close() {
-      await browser.close();
+      await visitors.leave();
       await server.close();
     },
   };
 }
 
+const browsers = new Map<boolean, Promise<Browser>>();
+
+function browserOf(flat: boolean): Promise<Browser> {
+  const args: string[] = flat ? FLAT_ARGS : CHROME_ARGS;
+  const browser = browsers.get(flat) ?? chromium.launch({ executablePath: ensureChrome(), args });
+  browsers.set(flat, browser);
+  return browser;
+}
+
 /** A hand is on the page from the start: whenever it begins to look for one, it finds it. */
 function keepTouching(): void {
   setInterval(() => dispatchEvent(new Event("wheel")), 100);
+}
+
+/** What the page asks before it decides how many runs it makes at a time (`apps/sandbox/src/worker/runner.ts`). */
+function seemHidden(): void {
+  Object.defineProperty(document, "hidden", { get: () => true });
 }
 
 function watch(page: Page): string[] {
@@ -136,7 +163,7 @@ export async function whole(page: Page): Promise<void> {
   await page.locator("[data-whole=true]").waitFor({ state: "attached", timeout: 170_000 });
 }
 
-/** A change of rig or what-if has been taken up and computed. */
+/** A change of rig or what-if has been taken up, and its fall computed; of a verdict that follows, nothing need be found yet. */
 export async function recomputed(page: Page, change: () => Promise<unknown>): Promise<void> {
   // A short run is over before anyone who polls has seen its progress: the page itself notes that one was shown or told.
   await page.evaluate((busy) => {
@@ -151,7 +178,7 @@ export async function recomputed(page: Page, change: () => Promise<unknown>): Pr
   }, BUSY);
   await change();
   await page.waitForFunction(() => document.body.dataset["ran"] === "yes");
-  await computed(page);
+  await page.waitForFunction((busy) => document.querySelector(busy) === null, BUSY);
 }
 
 /**
@@ -257,6 +284,40 @@ export async function rigSheetOpen(page: Page): Promise<void> {
   await still(page);
 }
 
+interface RigFile {
+  readonly name: string;
+  readonly [field: string]: unknown;
+}
+
+/** A rig of the demonstration without its backup: a search of fewer runs, where a test needs a whole one and not the demo rig's. */
+export function mainLineAlone(file: string): RigFile {
+  const { backup: _, ...rig } = JSON.parse(readFileSync(new URL(`../../demo-data/${file}`, import.meta.url), "utf8"));
+  return { ...rig, name: `${rig.name}, main line alone` };
+}
+
+/** A short one, whose runs are short too. */
+export function shortLine(): RigFile {
+  const rig = mainLineAlone("sound-rig.json");
+  const { wear: _, ...section } = (rig["main"] as { sections: [Record<string, unknown>] }).sections[0];
+  const ground = [
+    ["0 m", "0 m"],
+    ["3 m", "-60 m"],
+    ["17 m", "-60 m"],
+    ["20 m", "0 m"],
+  ];
+  return { ...rig, span: "20 m", rise: "0 m", ground, main: { ...(rig["main"] as object), sections: [section] } };
+}
+
+/** Opens a rig from a file. */
+export async function openRigFile(page: Page, rig: { readonly name: string }): Promise<void> {
+  const chooser = page.waitForEvent("filechooser");
+  await page.getByRole("button", { name: "File" }).click();
+  await page.getByRole("menuitem", { name: "Open a rig file…" }).click();
+  const buffer = Buffer.from(JSON.stringify(rig));
+  await (await chooser).setFiles({ name: "rig.json", mimeType: "application/json", buffer });
+  await page.getByRole("heading", { level: 1, name: rig.name, exact: true }).waitFor();
+}
+
 const RULES = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
 
 /** What axe finds wrong with the page as it stands. */
@@ -270,6 +331,17 @@ export async function violations(page: Page): Promise<string[]> {
     .withTags(RULES);
   const found = await (popups > 0 ? axe.disableRules(["region"]) : axe).analyze();
   return found.violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(" ")).join(" | ")}`);
+}
+
+/** The same in either theme; the page is left in the dark one. */
+export async function violationsInThemes(page: Page): Promise<string[]> {
+  const found: string[] = [];
+  for (const colorScheme of ["light", "dark"] as const) {
+    await page.emulateMedia({ colorScheme });
+    await still(page);
+    found.push(...(await violations(page)).map((violation) => `${colorScheme}: ${violation}`));
+  }
+  return found;
 }
 
 export async function expectAccessible(page: Page): Promise<void> {

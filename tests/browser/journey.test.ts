@@ -1,5 +1,5 @@
 /** What a user does, from the first visit on. */
-import { afterAll, beforeAll, expect, it } from "vitest";
+import { beforeAll, expect, it } from "vitest";
 import {
   type App,
   answer,
@@ -9,24 +9,33 @@ import {
   openRig,
   recomputed,
   rigSheetOpen,
-  startApp,
+  sharedApp,
   whole,
 } from "./app.ts";
 
 let app: App;
 beforeAll(async () => {
-  app = await startApp({ flat: true });
+  app = await sharedApp({ flat: true });
 });
-afterAll(() => app.close());
 
-it("opens with the demo rig, its fall and its verdict, and the cautions beside it", async () => {
-  const { page, problems } = await app.visit({ first: true });
+/** Notes in the page every verdict that is shown before the whole one, in `document.seen`. */
+function noteVerdicts(): void {
+  const seen: string[] = [];
+  (document as unknown as { seen: string[] }).seen = seen;
+  new MutationObserver(() => {
+    const header = document.querySelector<HTMLElement>("header[data-verdict]");
+    if (header?.dataset["whole"] === "false") seen.push(header.dataset["verdict"]!);
+  }).observe(document, { childList: true, subtree: true, attributes: true });
+}
+
+// The one search of the demo rig from its beginning to its end: the visits of other tests find its results.
+it("opens with the demo rig, its fall and the cautions; its search can be stopped and looks on; it holds only when everything has been looked at", async () => {
+  const { page, problems } = await app.visit({ first: true, before: noteVerdicts });
   await computed(page);
   expect(await page.getByRole("heading", { level: 1 }).textContent()).toContain("Example crag");
   expect(await answer(page)).toMatch(/caught you .* down\. Hardest pull on your harness: .* kN\./);
-  expect(await page.getByRole("complementary", { name: "Verdict" }).textContent()).toMatch(
-    /^(Nothing found yet|Holds|Thin|Fails)/,
-  );
+  const column = page.getByRole("complementary", { name: "Verdict" });
+  expect(await column.textContent()).toMatch(/^(Nothing found yet|Holds|Thin|Fails)/);
   expect(await page.getByRole("region", { name: "Cautions" }).textContent()).toContain("does not replace inspection");
   await page
     .getByRole("img", { name: /walker/i })
@@ -43,25 +52,16 @@ it("opens with the demo rig, its fall and its verdict, and the cautions beside i
   );
   expect(await page.locator("[data-part]").count()).toBeGreaterThan(15);
   expect(hidden).toBe(0);
-  expect(problems).toEqual([]);
-});
 
-it("says that a rig holds only when everything has been looked at, and then with what was taken into account", async () => {
-  const { page, problems } = await app.visit({ first: true });
-  const column = page.getByRole("complementary", { name: "Verdict" });
-  // The page itself notes every verdict that is shown before the whole one.
-  await page.evaluate(() => {
-    const seen: string[] = [];
-    (globalThis as { seen?: string[] }).seen = seen;
-    new MutationObserver(() => {
-      const header = document.querySelector<HTMLElement>("header[data-verdict]");
-      if (header?.dataset["whole"] === "false") seen.push(header.dataset["verdict"]!);
-    }).observe(document.body, { childList: true, subtree: true, attributes: true });
-  });
-  await computed(page);
+  await page.getByRole("button", { name: "Stop the search" }).click();
+  await column.getByText(/^Stopped: .*\d+ of \d+ what-ifs looked at\./).waitFor();
+  expect(await column.textContent()).not.toMatch(/^Holds/);
+  await column.getByRole("button", { name: "Look on" }).click();
+  await page.locator("[data-search] [role=progressbar]").waitFor();
+
   await column.getByText(/of 48 what-ifs|parts settled/).waitFor();
   await whole(page);
-  const seen = await page.evaluate(() => (globalThis as { seen?: string[] }).seen!);
+  const seen = await page.evaluate(() => (document as unknown as { seen: string[] }).seen);
   expect(seen.length).toBeGreaterThan(0);
   expect(seen).not.toContain("holds");
   expect(await column.textContent()).toMatch(/^(Holds|Thin|Fails)/);
@@ -82,19 +82,7 @@ it("takes the record and the tests that speak of a rig, and leaves them out in o
   expect(problems).toEqual([]);
 });
 
-it("stops the search for the verdict on request, and looks on", async () => {
-  const { page, problems } = await app.visit({ first: true });
-  await computed(page);
-  await page.getByRole("button", { name: "Stop the search" }).click();
-  const column = page.getByRole("complementary", { name: "Verdict" });
-  await column.getByText(/^Stopped: .*\d+ of \d+ what-ifs looked at\./).waitFor();
-  expect(await column.textContent()).not.toMatch(/^Holds/);
-  await column.getByRole("button", { name: "Look on" }).click();
-  await page.locator("[data-search] [role=progressbar]").waitFor();
-  expect(problems).toEqual([]);
-});
-
-it("shows another what-if: chosen, run in the worker, told aloud", async () => {
+it("shows another what-if, run in the worker and told aloud, and from the reasons of a part its hardest one", async () => {
   const { page, problems } = await app.visit();
   await computed(page);
   const before = await answer(page);
@@ -102,6 +90,10 @@ it("shows another what-if: chosen, run in the worker, told aloud", async () => {
   expect(await answer(page)).not.toBe(before);
   await expect.poll(() => page.getByRole("status").first().textContent()).toContain("Leash fall in the middle");
   expect(page.workers().length).toBeGreaterThan(0);
+  await page.getByRole("button", { name: /^Leash,/ }).click();
+  const table = page.getByRole("table", { name: /Strength of Leash/ });
+  expect(await table.textContent()).toMatch(/Rated/);
+  await recomputed(page, () => page.getByRole("button", { name: "Watch it" }).first().click());
   expect(problems).toEqual([]);
 });
 
@@ -133,50 +125,35 @@ it("plays, pauses and scrubs with the keys", async () => {
   expect(problems).toEqual([]);
 });
 
-it("edits the rig, computes it again, undoes it and is back where it was", async () => {
+it("edits the rig, computes it again and compares it with the run before, undoes it, and tells a wrong entry beside its field", async () => {
   const { page, problems } = await app.visit();
   await computed(page);
   const before = await answer(page);
   await openRig(page);
-  await recomputed(page, () => page.getByRole("textbox", { name: "Mass of the walker" }).fill("110 kg"));
-  const heavier = await answer(page);
-  expect(heavier).not.toBe(before);
-  await page.getByRole("textbox", { name: "Mass of the walker" }).blur();
-  await recomputed(page, () => page.getByRole("button", { name: /^Undo/ }).click());
-  expect(await answer(page)).toBe(before);
-  expect(await page.getByRole("textbox", { name: "Mass of the walker" }).inputValue()).toBe("80 kg");
-  await recomputed(page, () => page.getByRole("button", { name: /^Redo/ }).click());
-  expect(await answer(page)).toBe(heavier);
-  expect(problems).toEqual([]);
-});
-
-it("compares with the run before", async () => {
-  const { page, problems } = await app.visit();
-  await computed(page);
-  await openRig(page);
-  await recomputed(page, () => page.getByRole("textbox", { name: "Slack of the backup" }).fill("12 %"));
+  const slack = page.getByRole("textbox", { name: "Slack of the backup" });
+  await recomputed(page, () => slack.fill("12 %"));
+  const looser = await answer(page);
+  expect(looser).not.toBe(before);
   // After a change it is on; another what-if is no change.
   await page.locator("button[aria-pressed=true]", { hasText: "Compare" }).waitFor();
   await page.getByText(/^Your last change \(.+\): this fall goes [\d.]+ m down instead of [\d.]+ m/).waitFor();
   const numbers = page.getByRole("region", { name: "Largest values of this fall" });
   expect(await numbers.textContent()).toMatch(/Drop\s*[\d.]+ m\s*was [\d.]+ m/);
-  expect(problems).toEqual([]);
-});
-
-it("tells a wrong entry beside its field and keeps the last good results", async () => {
-  const { page, problems } = await app.visit();
-  await computed(page);
-  const before = await answer(page);
-  await openRig(page);
-  const field = page.getByRole("textbox", { name: "Slack of the backup" });
-  await field.fill("9 parsecs");
-  await expect.poll(() => field.getAttribute("aria-invalid")).toBe("true");
-  const described = (await field.getAttribute("aria-describedby"))!.split(" ")[0]!;
-  expect(await page.locator(`[id="${described}"]`).textContent()).toContain('"9 parsecs" has a unit');
+  await slack.blur();
+  await recomputed(page, () => page.getByRole("button", { name: /^Undo/ }).click());
   expect(await answer(page)).toBe(before);
-  await recomputed(page, () => field.fill("9 %"));
-  expect(await field.getAttribute("aria-invalid")).toBeNull();
-  expect(await answer(page)).not.toBe(before);
+  expect(await slack.inputValue()).toBe("5 %");
+  await recomputed(page, () => page.getByRole("button", { name: /^Redo/ }).click());
+  expect(await answer(page)).toBe(looser);
+  // A wrong entry leaves the last good results.
+  await slack.fill("9 parsecs");
+  await expect.poll(() => slack.getAttribute("aria-invalid")).toBe("true");
+  const described = (await slack.getAttribute("aria-describedby"))!.split(" ")[0]!;
+  expect(await page.locator(`[id="${described}"]`).textContent()).toContain('"9 parsecs" has a unit');
+  expect(await answer(page)).toBe(looser);
+  await recomputed(page, () => slack.fill("9 %"));
+  expect(await slack.getAttribute("aria-invalid")).toBeNull();
+  expect(await answer(page)).not.toBe(looser);
   expect(problems).toEqual([]);
 });
 
@@ -189,16 +166,6 @@ it("stops a long run on request and runs it again", async () => {
   await page.getByText(/^Stopped\./).waitFor();
   await recomputed(page, () => choose(page, "Mesh", /^Coarse mesh/));
   expect(await answer(page)).toContain("Hardest pull");
-  expect(problems).toEqual([]);
-});
-
-it("shows the reasons of a part and leads to its hardest what-if", async () => {
-  const { page, problems } = await app.visit();
-  await computed(page);
-  await page.getByRole("button", { name: /^Leash,/ }).click();
-  const table = page.getByRole("table", { name: /Strength of Leash/ });
-  expect(await table.textContent()).toMatch(/Rated/);
-  await recomputed(page, () => page.getByRole("button", { name: "Watch it" }).first().click());
   expect(problems).toEqual([]);
 });
 

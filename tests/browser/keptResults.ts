@@ -4,51 +4,91 @@
  * code that made them, so that all files of tests share them, and another build starts with nothing.
  */
 import { appendFileSync, existsSync, mkdirSync, readdirSync, readFileSync } from "node:fs";
+import { resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import type { Page } from "playwright-core";
 
 const root = (path: string) => fileURLToPath(new URL(`../../${path}`, import.meta.url));
+const SANDBOX = root("apps/sandbox");
 const FOLDER = root("node_modules/.cache/secondline-browser-tests");
 const THREAD = /^sim\.worker-.*\.js$/;
+/** Its name in `packages/runner/src/results/browserResults.ts`. */
+const RESULTS_STORE = "secondline-results";
 
 /** The script that makes the runs, whose name holds a hash of it. */
-const thread = () => readdirSync(root("apps/sandbox/dist/assets")).find((name) => THREAD.test(name))!;
-const file = () => `${FOLDER}/${thread()}.results`;
+const threadIn = (outDir: string) => readdirSync(resolve(SANDBOX, outDir, "assets")).find((name) => THREAD.test(name))!;
+const file = () => `${FOLDER}/${threadIn("dist")}.results`;
 
-/** A line each: the key, a tabulator, the entry as JSON. */
-const read = (): string => (existsSync(file()) ? readFileSync(file(), "utf8") : "");
-const keysIn = (text: string): string[] =>
-  text
-    .split("\n")
-    .filter((line) => line !== "")
-    .map((line) => line.slice(0, line.indexOf("\t")));
+let read: Map<string, string> | undefined;
 
-/** Puts what is kept into the browser's store, before the app is opened for the first time. */
-export async function bringResults(page: Page, url: string): Promise<void> {
-  const body = read();
-  if (body === "") return;
-  // A page of the app's origin without any code of it. The results come as a file of their own: as a page they would be laid out.
-  const [address, results] = [`${url}kept-results`, `${url}kept-results.txt`];
-  await page.route(address, (route) => route.fulfill({ contentType: "text/html", body: "" }));
-  await page.route(results, (route) => route.fulfill({ contentType: "text/plain", body }));
-  await page.goto(address);
-  await page.evaluate(fill, [results, `${url}assets/${thread()}`] as const);
-  await page.unroute(address);
-  await page.unroute(results);
+/** By key: a line each of the key, a tabulator, the entry as JSON. A build in another language makes the same runs. */
+function known(): Map<string, string> {
+  if (read) return read;
+  const lines = existsSync(file()) ? readFileSync(file(), "utf8").split("\n") : [];
+  read = new Map(lines.filter((line) => line !== "").map((line) => [line.slice(0, line.indexOf("\t")), line]));
+  return read;
 }
 
-/** Keeps what the runs of this visit have added. */
-export async function takeResults(page: Page): Promise<void> {
-  const lines = await page.evaluate(added, keysIn(read()));
-  if (lines.length === 0) return;
-  mkdirSync(FOLDER, { recursive: true });
-  appendFileSync(file(), lines.map((line) => `${line}\n`).join(""));
+/** What of the results has been brought into one browser's store, or made there. */
+export class Brought {
+  readonly #url: string;
+  readonly #outDir: string;
+  readonly #there = new Set<string>();
+
+  constructor(url: string, outDir: string) {
+    this.#url = url;
+    this.#outDir = outDir;
+  }
+
+  /** Before the app is opened: puts into the store what is kept and not there yet, and removes all else that an earlier visit left. */
+  async bring(page: Page): Promise<void> {
+    const missing = [...known()].filter(([key]) => !this.#there.has(key));
+    const body = missing.map(([, line]) => line).join("\n");
+    // A page of the app's origin without any code of it. The results come as a file of their own: as a page they would be laid out.
+    const [address, results] = [`${this.#url}kept-results`, `${this.#url}kept-results.txt`];
+    await page.route(address, (route) => route.fulfill({ contentType: "text/html", body: "" }));
+    await page.goto(address);
+    await page.evaluate(forget, RESULTS_STORE);
+    if (missing.length > 0) {
+      await page.route(results, (route) => route.fulfill({ contentType: "text/plain", body }));
+      await page.evaluate(fill, [RESULTS_STORE, results, `${this.#url}assets/${threadIn(this.#outDir)}`] as const);
+      await page.unroute(results);
+    }
+    await page.unroute(address);
+    for (const [key] of missing) this.#there.add(key);
+  }
+
+  /** Keeps what the runs of this visit have added. */
+  async take(page: Page): Promise<void> {
+    const keys = await page.evaluate(keysOf, RESULTS_STORE);
+    for (const key of keys) this.#there.add(key);
+    const fresh = keys.filter((key) => !known().has(key));
+    if (fresh.length === 0) return;
+    const lines = await page.evaluate(linesOf, [RESULTS_STORE, fresh] as const);
+    for (const line of lines) known().set(line.slice(0, line.indexOf("\t")), line);
+    mkdirSync(FOLDER, { recursive: true });
+    appendFileSync(file(), lines.map((line) => `${line}\n`).join(""));
+  }
+}
+
+/** In the page: removes what a visit leaves on the device, but for the results. */
+async function forget(store: string): Promise<void> {
+  localStorage.clear();
+  for (const name of await caches.keys()) await caches.delete(name);
+  for (const { name } of await indexedDB.databases()) {
+    if (name === undefined || name === store) continue;
+    await new Promise((resolve, reject) => {
+      const deleting = indexedDB.deleteDatabase(name);
+      deleting.onsuccess = resolve;
+      deleting.onerror = () => reject(deleting.error);
+    });
+  }
 }
 
 /** In the page: the results, into the store that `packages/runner/src/results/browserResults.ts` opens. */
-async function fill([results, code]: readonly [string, string]): Promise<void> {
+async function fill([store, results, code]: readonly [string, string, string]): Promise<void> {
   const text = await (await fetch(results)).text();
-  /** What `added` wrote in place of what JSON does not know; `everywhere`: among numbers too, of which there are many. */
+  /** What `linesOf` wrote in place of what JSON does not know; `everywhere`: among numbers too, of which there are many. */
   const mended = (inner: unknown, everywhere: boolean): unknown => {
     if (typeof inner !== "object" || inner === null) return inner;
     if (Array.isArray(inner))
@@ -57,7 +97,7 @@ async function fill([results, code]: readonly [string, string]): Promise<void> {
     if ("unwritable" in inner) return Number(inner.unwritable);
     return Object.fromEntries(Object.entries(inner).map(([name, one]) => [name, mended(one, everywhere)]));
   };
-  const opening = indexedDB.open("secondline-results", 1);
+  const opening = indexedDB.open(store, 1);
   opening.onupgradeneeded = () => {
     opening.result.createObjectStore("runs").createIndex("used", "used");
     opening.result.createObjectStore("meta");
@@ -67,7 +107,7 @@ async function fill([results, code]: readonly [string, string]): Promise<void> {
     opening.onsuccess = () => {
       const writing = opening.result.transaction(["runs", "meta"], "readwrite");
       writing.objectStore("meta").put(code, "code");
-      for (const line of text.split("\n").filter((one) => one !== "")) {
+      for (const line of text.split("\n")) {
         const [key, entry] = line.split("\t");
         writing.objectStore("runs").put(mended(JSON.parse(entry!), entry!.includes('"unwritable"')), key);
       }
@@ -78,19 +118,30 @@ async function fill([results, code]: readonly [string, string]): Promise<void> {
   opening.result.close();
 }
 
-/** In the page: entries of its store that are not `known`, as lines. */
-async function added(known: string[]): Promise<string[]> {
-  if (!(await indexedDB.databases()).some(({ name }) => name === "secondline-results")) return [];
+/** In the page: the keys in its store. */
+async function keysOf(store: string): Promise<string[]> {
+  if (!(await indexedDB.databases()).some(({ name }) => name === store)) return [];
   const asked = <T>(request: IDBRequest<T>) =>
     new Promise<T>((resolve, reject) => {
       request.onsuccess = () => resolve(request.result);
       request.onerror = () => reject(request.error);
     });
-  const database = await asked(indexedDB.open("secondline-results"));
+  const database = await asked(indexedDB.open(store));
+  const keys = await asked(database.transaction("runs").objectStore("runs").getAllKeys());
+  database.close();
+  return keys as string[];
+}
+
+/** In the page: entries of its store, as lines. */
+async function linesOf([store, keys]: readonly [string, readonly string[]]): Promise<string[]> {
+  const asked = <T>(request: IDBRequest<T>) =>
+    new Promise<T>((resolve, reject) => {
+      request.onsuccess = () => resolve(request.result);
+      request.onerror = () => reject(request.error);
+    });
+  const database = await asked(indexedDB.open(store));
   const runs = database.transaction("runs").objectStore("runs");
-  const before = new Set(known);
-  const fresh = ((await asked(runs.getAllKeys())) as string[]).filter((key) => !before.has(key));
-  const entries = await Promise.all(fresh.map((key) => asked(runs.get(key) as IDBRequest<unknown>)));
+  const entries = await Promise.all(keys.map((key) => asked(runs.get(key) as IDBRequest<unknown>)));
   database.close();
   /** To the bit, or not at all: JSON knows no array of numbers, no sign of zero and nothing that is not finite. */
   const written = (entry: unknown): string | undefined => {
@@ -103,7 +154,7 @@ async function added(known: string[]): Promise<string[]> {
     });
     return exact ? text : undefined;
   };
-  return fresh.flatMap((key, i) => {
+  return keys.flatMap((key, i) => {
     const text = written(entries[i]);
     return text === undefined ? [] : [`${key}\t${text}`];
   });

@@ -1,13 +1,22 @@
 /** Lessons, as a learner takes them: predict, run, see why. */
 import type { Download, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { type App, armClick, expectAccessible, PHONE, SPACE, shelved, startApp, still } from "./app.ts";
+import { beforeAll, expect, it } from "vitest";
+import {
+  type App,
+  armClick,
+  expectAccessible,
+  PHONE,
+  SPACE,
+  sharedApp,
+  shelved,
+  still,
+  violationsInThemes,
+} from "./app.ts";
 
 let app: App;
 beforeAll(async () => {
-  app = await startApp({ flat: true });
+  app = await sharedApp({ flat: true });
 });
-afterAll(() => app.close());
 
 async function openLessons(page: Page): Promise<void> {
   const views = page.getByRole("navigation", { name: "Views" });
@@ -181,48 +190,38 @@ it("stops a run when asked, and runs again", async () => {
 });
 
 it("draws in space on one canvas only, before and after the run", async () => {
-  const spacious = await startApp({ flat: false });
-  try {
-    const { page, problems } = await spacious.visit({ viewport: { width: 1100, height: 640 } });
-    await openLessons(page);
-    await begin(page, "One connection");
-    await page.locator(SPACE).waitFor();
-    await predict(page, 3, 0);
-    await run(page);
-    await page.getByRole("button", { name: "As it was" }).click();
-    expect(await page.locator(SPACE).count()).toBe(1);
-    expect(problems).toEqual([]);
-  } finally {
-    await spacious.close();
-  }
-});
-
-describe.each(["light", "dark"] as const)("in the %s theme", (colorScheme) => {
-  it.each([
-    ["a wide screen", {}],
-    ["a phone", { viewport: PHONE, hasTouch: true, isMobile: true }],
-  ])("axe finds nothing on %s, from the list to the result", async (_, options) => {
-    const { page, problems } = await app.visit({ colorScheme, ...options });
-    await openLessons(page);
-    await still(page);
-    await expectAccessible(page);
-    await begin(page, "Where a clamp has sat");
-    await predict(page, 8, 2);
-    await still(page);
-    await expectAccessible(page);
-    await run(page);
-    await still(page);
-    await expectAccessible(page);
-    expect(problems).toEqual([]);
-  });
-});
-
-it("gives the finger 44 px and needs no scrolling sideways on a phone", async () => {
-  const { page } = await app.visit({ viewport: PHONE, hasTouch: true, isMobile: true });
+  const spacious = await sharedApp({ flat: false });
+  const { page, problems } = await spacious.visit({ viewport: { width: 1100, height: 640 } });
   await openLessons(page);
-  await begin(page, "The second line");
-  await predict(page, 8, 2);
+  await begin(page, "One connection");
+  await page.locator(SPACE).waitFor();
+  await predict(page, 3, 0);
   await run(page);
+  await page.getByRole("button", { name: "As it was" }).click();
+  expect(await page.locator(SPACE).count()).toBe(1);
+  expect(problems).toEqual([]);
+});
+
+it.each([
+  ["a wide screen", {}],
+  [
+    "a phone, where the finger has 44 px and nothing scrolls sideways",
+    { viewport: PHONE, hasTouch: true, isMobile: true },
+  ],
+])("axe finds nothing from the list to the result, light or dark, on %s", async (_, options) => {
+  const { page, problems } = await app.visit(options);
+  await openLessons(page);
+  expect(await violationsInThemes(page)).toEqual([]);
+  await begin(page, "Where a clamp has sat");
+  await predict(page, 8, 2);
+  expect(await violationsInThemes(page)).toEqual([]);
+  await run(page);
+  expect(await violationsInThemes(page)).toEqual([]);
+  expect(problems).toEqual([]);
+  if ("isMobile" in options) await expectRoomForFingers(page);
+});
+
+async function expectRoomForFingers(page: Page): Promise<void> {
   const small = await page.locator("main button:visible").evaluateAll((buttons) =>
     buttons
       .map((button) => ({ name: button.textContent, box: button.getBoundingClientRect() }))
@@ -237,4 +236,4 @@ it("gives the finger 44 px and needs no scrolling sideways on a phone", async ()
     ),
   );
   expect(wider).toBe(false);
-});
+}

@@ -1,7 +1,7 @@
 /** Memory stays flat, whatever is done to the page. */
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, expect, it } from "vitest";
-import { type App, computed, startApp } from "./app.ts";
+import { beforeAll, expect, it } from "vitest";
+import { type App, computed, sharedApp } from "./app.ts";
 import { type Held, heldBy, watchGraphics } from "./memory.ts";
 import { act, randomFrom, tidy } from "./monkey.ts";
 
@@ -16,15 +16,14 @@ const FLAT = process.env["SECONDLINE_MONKEY_SPACE"] === undefined;
 
 let app: App;
 beforeAll(async () => {
-  app = await startApp({ flat: FLAT });
+  app = await sharedApp({ flat: FLAT });
 });
-afterAll(() => app.close());
 
 it(
   "holds no more after random use than before it, and warns of nothing",
   async () => {
     const { page, problems } = await app.visit({
-      first: true,
+      untouched: true,
       viewport: { width: 1000, height: 680 },
       before: watchGraphics,
     });

@@ -1,13 +1,12 @@
 /** The way in: a newcomer's own rig, from the first visit to its verdict; and a browser whose language is none. */
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { type App, computed, expectAccessible, kept, PHONE, rigSheetOpen, startApp, still } from "./app.ts";
+import { beforeAll, describe, expect, it } from "vitest";
+import { type App, computed, expectAccessible, kept, PHONE, rigSheetOpen, sharedApp, still } from "./app.ts";
 
 let app: App;
 beforeAll(async () => {
-  app = await startApp({ flat: true });
+  app = await sharedApp({ flat: true });
 });
-afterAll(() => app.close());
 
 async function newRig(page: Page): Promise<void> {
   await page.getByRole("button", { name: "File" }).click();

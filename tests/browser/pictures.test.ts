@@ -1,14 +1,13 @@
 /** Pictures as their users save them: valid files that show something, and never without their legend and cautions. */
 import { readFile } from "node:fs/promises";
 import type { Download, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { type App, computed, SPACE, startApp } from "./app.ts";
+import { beforeAll, expect, test } from "vitest";
+import { type App, computed, SPACE, sharedApp } from "./app.ts";
 
 let app: App;
 beforeAll(async () => {
-  app = await startApp({ flat: false });
+  app = await sharedApp({ flat: false });
 });
-afterAll(() => app?.close());
 
 async function saved(page: Page, menu: string, entry: RegExp): Promise<{ name: string; bytes: Buffer }> {
   await page.getByRole("button", { name: menu, exact: true }).click();
@@ -52,7 +51,8 @@ function wordsOf(page: Page, svg: string): Promise<string> {
 const CAUTION = ["This is a model of the rig, not the rig.", "Do not rig from these numbers alone.", "is invented"];
 
 test("scene, side view and plot are saved as pictures with legend, cautions and what they were computed from", async () => {
-  const { page, problems } = await app.visit();
+  // Small: a software rasteriser pays for every pixel.
+  const { page, problems } = await app.visit({ viewport: { width: 1000, height: 640 } });
   await computed(page);
   await page.locator(SPACE).waitFor();
 

@@ -1,13 +1,12 @@
 /** When something underneath gives way: graphics, the worker, the network. */
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, expect, it, onTestFinished } from "vitest";
-import { type App, answer, choose, computed, ELEVATION, recomputed, SPACE, startApp } from "./app.ts";
+import { beforeAll, expect, it } from "vitest";
+import { type App, answer, choose, computed, ELEVATION, recomputed, SPACE, sharedApp } from "./app.ts";
 
 let app: App;
 beforeAll(async () => {
-  app = await startApp({ flat: false });
+  app = await sharedApp({ flat: false });
 });
-afterAll(() => app.close());
 
 /** Small: a software rasteriser pays for every pixel. */
 const SMALL = { viewport: { width: 1000, height: 640 } };
@@ -49,17 +48,13 @@ async function drawnAnew(page: Page, change: () => Promise<unknown>): Promise<vo
 }
 
 it("draws the elevation where there is no WebGL", async () => {
-  const plain = await startApp({ flat: true });
-  try {
-    const { page, problems } = await plain.visit();
-    expect(await page.evaluate(() => document.createElement("canvas").getContext("webgl2"))).toBeNull();
-    await computed(page);
-    await page.locator(ELEVATION).first().waitFor();
-    expect(await answer(page)).toContain("Hardest pull");
-    expect(problems).toEqual([]);
-  } finally {
-    await plain.close();
-  }
+  const plain = await sharedApp({ flat: true });
+  const { page, problems } = await plain.visit();
+  expect(await page.evaluate(() => document.createElement("canvas").getContext("webgl2"))).toBeNull();
+  await computed(page);
+  await page.locator(ELEVATION).first().waitFor();
+  expect(await answer(page)).toContain("Hardest pull");
+  expect(problems).toEqual([]);
 });
 
 it("comes back after the graphics context was lost", async () => {
@@ -83,8 +78,7 @@ it("comes back after the graphics context was lost", async () => {
 
 it("tells of a worker that dies in mid-run, and runs again in a new one", async () => {
   // Without the scene in space, which a software rasteriser would draw all the while.
-  const plain = await startApp({ flat: true });
-  onTestFinished(() => plain.close());
+  const plain = await sharedApp({ flat: true });
   const { page } = await plain.visit({
     first: true,
     before: () => {
@@ -118,7 +112,7 @@ it("tells of a worker that dies in mid-run, and runs again in a new one", async 
 });
 
 it("opens without a network after the first visit", async () => {
-  const { page, problems } = await app.visit({ ...SMALL, first: true, installs: true });
+  const { page, problems } = await app.visit({ ...SMALL, installs: true });
   await computed(page);
   // All of the visit: the scene's code comes last, and not by way of the worker yet.
   await page.locator(SPACE).waitFor();

@@ -1,13 +1,12 @@
 /** A line comes down: from its record to the plan, the sheet, the results typed at the machine, the log, and what was learnt. */
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { type App, PHONE, startApp, violations } from "./app.ts";
+import { beforeAll, describe, expect, test } from "vitest";
+import { type App, PHONE, sharedApp, violations } from "./app.ts";
 
 let app: App;
 beforeAll(async () => {
-  app = await startApp({ flat: true });
+  app = await sharedApp({ flat: true });
 });
-afterAll(() => app?.close());
 
 const pieces = (page: Page) => page.getByRole("form", { name: /^Result of P\d+$/ });
 const learnt = (page: Page) => page.getByRole("region", { name: "What the results taught so far" });

@@ -1,14 +1,13 @@
 /** What the page may load and do, what it asks for, and where it says what its numbers were checked against. */
 import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { type App, choose, computed, PHONE, startApp, still, violations } from "./app.ts";
+import { beforeAll, describe, expect, test } from "vitest";
+import { type App, choose, computed, PHONE, sharedApp, still, violations } from "./app.ts";
 
 let app: App;
 beforeAll(async () => {
-  app = await startApp({ flat: true });
+  app = await sharedApp({ flat: true });
 });
-afterAll(() => app?.close());
 
 /** Runs in the page before anything of the app: notes what breaks its policy. */
 const listen = () => {
@@ -48,7 +47,7 @@ describe("the served page", () => {
   });
 
   test("breaks its policy nowhere, and asks for nothing but its own files", async () => {
-    const { page, problems } = await app.visit({ first: true, installs: true, before: listen });
+    const { page, problems } = await app.visit({ installs: true, before: listen });
     const asked: string[] = [];
     page.on("request", (request) => asked.push(`${request.method()} ${request.url()}`));
     await computed(page);

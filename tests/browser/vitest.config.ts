@@ -7,6 +7,8 @@ export default defineConfig({
     // After all other tests and one file at a time: a page, its computing thread and the rasteriser fill two cores.
     sequence: { groupOrder: 1 },
     maxWorkers: 1,
+    // One process for all files: they share browsers.
+    isolate: false,
     // Bounds for a slow machine, not measurements: what is waited for comes in seconds.
     testTimeout: 180_000,
     hookTimeout: 120_000,

@@ -6,7 +6,7 @@ import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it, onTestFinished } from "vitest";
-import { type App, startApp } from "../browser/app.ts";
+import { type OwnApp, startApp } from "../browser/app.ts";
 import { hasFirefox, hasWebKit, WITHOUT_FIREFOX, WITHOUT_WEBKIT } from "./debianBrowsers.ts";
 import { type Driven, driven, inChromium } from "./driven.ts";
 import { type Told, text, walkAsNewcomer } from "./newcomer.ts";
@@ -14,7 +14,7 @@ import { until } from "./until.ts";
 import { buildWatched, problemsOf } from "./watchedPage.ts";
 import { firefoxDriver, type WebDriver, webKitDriver } from "./webDriver.ts";
 
-let app: App;
+let app: OwnApp;
 const folder = mkdtempSync(join(tmpdir(), "secondline-browsers-"));
 
 beforeAll(async () => {
