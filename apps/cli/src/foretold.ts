@@ -1,5 +1,5 @@
 /** How long something will take, said before it is begun where somebody would wonder. */
-import { type Assessed, RUNS, rigStrengths, type SearchOptions, whatIfSet } from "@secondline/scenarios";
+import { type Assessed, DEFAULT_RUNS, rigStrengths, type SearchOptions, whatIfSet } from "@secondline/scenarios";
 import { saySweep, timeText } from "@secondline/words/sweep";
 import { type Foretold, foretold } from "@secondline/workbench";
 import { type Computing, jobsOf } from "./computing.ts";
@@ -16,7 +16,7 @@ export interface ForetoldSearch extends Foretold {
 /** Of a search as it is asked for. */
 export function foretoldSearch(assessed: Assessed, options: SearchOptions, computing: Computing): ForetoldSearch {
   const { rig, tests } = assessed;
-  const { whatIfs, size = "full", runs = RUNS, accuracy } = options;
+  const { whatIfs, size = "full", runs = DEFAULT_RUNS, accuracy } = options;
   const strengths = rigStrengths(rig, tests);
   const events = whatIfs ?? whatIfSet({ rig, weakPlaces: strengths.weakPlaces, size });
   const mayBeFewer = !whatIfs && size !== "quick";

@@ -50,15 +50,18 @@ function joined(traces: readonly Trace[], line: TraceLine, duration: number): re
   return Array.from({ length: BINS }, (_, bin) => {
     const ends = traces.flatMap((one) => {
       const perSecond = one.bins / one.duration;
-      const from = Math.floor((bin * duration * perSecond) / BINS + EPSILON);
-      const to = Math.min(one.bins, Math.max(from + 1, Math.ceil(((bin + 1) * duration * perSecond) / BINS - EPSILON)));
+      const from = Math.floor((bin * duration * perSecond) / BINS + BIN_ROUNDING);
+      const to = Math.min(
+        one.bins,
+        Math.max(from + 1, Math.ceil(((bin + 1) * duration * perSecond) / BINS - BIN_ROUNDING)),
+      );
       return one[line].slice(2 * from, 2 * to);
     });
     return [Math.min(...ends), Math.max(...ends)];
   }).flat();
 }
 /** Of a bin: ends that differ by rounding alone are the same. */
-const EPSILON = 1e-9;
+const BIN_ROUNDING = 1e-9;
 
 /** Least and largest value per bin, alternating, to the newton. */
 function envelope(signal: Float64Array): readonly number[] {
