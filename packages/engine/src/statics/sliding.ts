@@ -8,7 +8,7 @@ import { gap, weighted, weights } from "./contactGap.ts";
 import type { Contact, StaticsProblem } from "./staticsProblem.ts";
 
 /** Least of E_ξξ that counts, as a share of a straight line's: in a sharp bend the nearest point is about to jump [-]. */
-const STEADY = 0.1;
+const LEAST_CURVATURE_SHARE = 0.1;
 
 const tangent = new Float64Array(3);
 const stiff = new Float64Array(3);
@@ -36,7 +36,7 @@ export function slideOf(
   }
   const across = force / distance;
   const curvature = across * square + (contact.stiffness - across) * along * along - force * bent;
-  if (curvature < STEADY * across * square) return undefined;
+  if (curvature < LEAST_CURVATURE_SHARE * across * square) return undefined;
   for (let c = 0; c < 3; c++) {
     const normal = gap[c]! / distance;
     stiff[c] = across * tangent[c]! + (contact.stiffness - across) * along * normal;
