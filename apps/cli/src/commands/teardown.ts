@@ -3,8 +3,8 @@
 import { teardownSheet } from "@secondline/report";
 import type { Rig } from "@secondline/rig";
 import {
-  DEFAULT_PULLS,
   DEFAULT_HOLDING_SHARE,
+  DEFAULT_PULLS,
   nothingHangs,
   OUTCOMES,
   planTeardown,
