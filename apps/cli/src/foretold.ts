@@ -6,7 +6,7 @@ import { type Computing, jobsOf } from "./computing.ts";
 import { message } from "./terminal.ts";
 
 /** Less than this nobody needs to be told of [s]. */
-const WORTH_SAYING = 30;
+const LEAST_TOLD_TIME = 30;
 
 export interface ForetoldSearch extends Foretold {
   /** A search has about these runs to spend, and may need fewer. */
@@ -33,7 +33,7 @@ export function tell(
   { runs, seconds, mayBeFewer = false }: Foretold & Partial<ForetoldSearch>,
   computing: Computing,
 ): void {
-  if (seconds < WORTH_SAYING) return;
+  if (seconds < LEAST_TOLD_TIME) return;
   const sentence = mayBeFewer ? "search.foretold" : "study.foretold";
   message(saySweep(sentence, { time: timeText(seconds), runs, jobs: jobsOf(computing) }));
 }

@@ -8,7 +8,7 @@ import { USUAL_STEP_TIME } from "@secondline/workbench";
 /** Runs of which the work is estimated, spread over the plan [-]. */
 const SAMPLED_RUNS = 24;
 /** Below this the speed is not worth a measurement [s of one core]. */
-const WORTH_MEASURING = 30;
+const LEAST_MEASURED_TIME = 30;
 /** A line of results, about [bytes]. */
 const LINE_BYTES = 1800;
 
@@ -29,7 +29,7 @@ export function costOf(plan: PlanRuns, open: number): Cost {
   }));
   const mean = works.reduce((sum, { work }) => sum + work, 0) / count;
   const usual = mean * open * USUAL_STEP_TIME;
-  const measured = usual > WORTH_MEASURING ? speedOf(plan, works) : undefined;
+  const measured = usual > LEAST_MEASURED_TIME ? speedOf(plan, works) : undefined;
   const seconds = mean * open * (measured ?? USUAL_STEP_TIME);
   return { runs: open, seconds, bytes: open * LINE_BYTES, measured: measured !== undefined };
 }
