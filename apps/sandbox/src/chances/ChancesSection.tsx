@@ -45,11 +45,11 @@ export function ChancesSection({ outcome }: { outcome: Outcome }) {
   );
 }
 
-const AT_A_GLANCE = 3;
+const PARTS_AT_A_GLANCE = 3;
 
 /** The quick statement on the worst what-if, which every verdict has. */
 function AtAGlance({ outcome, assessed }: { outcome: Outcome; assessed: Assessed }) {
-  const glance = chanceWords.chanceGlance(assessed.rig, outcome, AT_A_GLANCE);
+  const glance = chanceWords.chanceGlance(assessed.rig, outcome, PARTS_AT_A_GLANCE);
   if (glance === undefined) return null;
   return (
     <p className={styles.note}>

@@ -17,7 +17,7 @@ export interface Shared {
 }
 
 /** What a link unpacks to at most; a small text can be made to unpack to gigabytes [B]. */
-const LARGEST = 1_000_000;
+const LARGEST_UNPACKED_BYTES = 1_000_000;
 
 export function linkHash({ document, whatIf, time, part, camera }: Shared): string {
   const parameters = new URLSearchParams();
@@ -66,7 +66,7 @@ function unpack(packed: string): string | undefined {
   let ended = false;
   const inflate = new Inflate((piece, final) => {
     length += piece.length;
-    if (length > LARGEST) throw new Error(sayFiles("link.tooLarge"));
+    if (length > LARGEST_UNPACKED_BYTES) throw new Error(sayFiles("link.tooLarge"));
     pieces.push(piece);
     ended = final;
   });

@@ -16,7 +16,7 @@ export interface Covered {
   readonly top: number;
   readonly bottom: number;
 }
-const NOTHING: Covered = { top: 0, bottom: 0 };
+const NO_COVER: Covered = { top: 0, bottom: 0 };
 /** A large picture keeps so much free above and below [px]. */
 const EDGE = 60;
 /** A small picture keeps so much free above and below what it shows, apart from what lies over it [px]. */
@@ -33,7 +33,7 @@ export function fitFlat(
   scope: FlatScope,
   width: number,
   height: number,
-  covered: Covered = NOTHING,
+  covered: Covered = NO_COVER,
 ): void {
   const wholeRig = scope !== "event";
   const bounds = wholeRig ? rigBounds(recording, gap) : eventBounds(recording);
