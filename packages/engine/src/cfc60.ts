@@ -5,7 +5,7 @@
 import { cos, exp, hypot, sin, tan } from "./portable/index.ts";
 
 const FREQUENCY_CLASS = 60;
-/** Corner of one pass [1/s]: the class names the frequency up to which the response of both is flat; their corner lies above it. */
+/** Of one pass [1/s]: the class names the frequency up to which the response of both is flat; their corner lies above it. */
 const CORNER_FREQUENCY = FREQUENCY_CLASS * 2.0775;
 /** Least rate that carries the class [1/s]. */
 const LEAST_RATE = 600;

@@ -12,7 +12,7 @@ import { ROWS, ROWS_COLUMN } from "./lineLayout.ts";
 /** Rows that are wanted, give or take a third, and the least that will do [1/s]. */
 const ROW_RATE = 1400;
 const LEAST_ROW_RATE = 1200;
-/** Blocks that are kept: the one that is judged and what comes after it. */
+/** The one that is judged and what comes after it [-]. */
 const KEPT_BLOCKS = 2;
 
 /** How tensions are read at a step [s]. */

@@ -13,7 +13,7 @@ import { COLUMN } from "./lineLayout.ts";
 import type { Problem } from "./problem.ts";
 import type { RingContact } from "./ringContact.ts";
 
-/** Time between audits [s]. Losses are running totals, so what the numbers make or lose in between is still missing at the next. */
+/** Losses are running totals, so what the numbers make or lose in between is still missing at the next audit [s]. */
 const AUDIT_INTERVAL = 8e-3;
 
 /** Everything that holds or takes energy in a run. */

@@ -50,7 +50,7 @@ const ELEMENT_SIZE: Readonly<Record<Accuracy, { size: number; least: number }>> 
   standard: { size: 0.4, least: 48 },
   fine: { size: 0.2, least: 96 },
 };
-/** Share of the stability limit 2/ω that a step uses [-]. */
+/** Of the stability limit 2/ω [-]. */
 const STEP_SHARE = 0.92;
 /**
  * An end that is let go flies at the wave speed times its strain: above this strain at the pretension [-], steps get shorter, so

@@ -7,7 +7,7 @@
 
 import type { Line } from "./line.ts";
 import { COLUMN } from "./lineLayout.ts";
-import { makeWeights, POINTS, weighLine } from "./lineWeights.ts";
+import { makeWeights, WEIGHTED_NODES, weighLine } from "./lineWeights.ts";
 
 /** Slowest speed at which ξ may follow along the line, on top of the ring's own relative speed [m/s]. */
 const LEAST_FOLLOW_SPEED = 2;
@@ -259,7 +259,7 @@ export class RingContact {
     const { base, pitch, nodes } = this.line;
     const { w, node } = this.#weights;
     const step = this.#step;
-    for (let k = 0; k < POINTS; k++) {
+    for (let k = 0; k < WEIGHTED_NODES; k++) {
       if (w[k] === 0) continue;
       const X = base + node + k;
       const V = X + COLUMN.VX * pitch;

@@ -19,7 +19,7 @@ interface Schema extends DBSchema {
   copies: { key: number; value: Omit<Copy, "key"> };
 }
 
-/** Copies kept; the oldest make room. */
+/** The oldest make room [-]. */
 const MOST_KEPT_COPIES = 50;
 
 export interface WorkStore extends WorkKeeper {

@@ -26,7 +26,7 @@ export async function houseFaces(): Promise<string> {
   }
 }
 
-/** So many bytes at a time: a call takes only so many arguments. */
+/** A call takes only so many arguments. */
 const CHUNK_BYTES = 8192;
 
 function base64(bytes: Uint8Array): string {

@@ -16,7 +16,7 @@ export interface Shared {
   readonly camera?: CameraName;
 }
 
-/** What a link unpacks to at most; a small text can be made to unpack to gigabytes [B]. */
+/** A small text in a link can be made to unpack to gigabytes [B]. */
 const LARGEST_UNPACKED_BYTES = 1_000_000;
 
 export function linkHash({ document, whatIf, time, part, camera }: Shared): string {

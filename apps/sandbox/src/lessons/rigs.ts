@@ -19,7 +19,7 @@ const ANCHOR = {
 const sewnLoop = (strength: string) => ({ kind: "sewnLoop", strength, basis: INVENTED, bend: 8 });
 const weblock = (clamped: string) => ({ kind: "weblock", strength: "45 kN", basis: INVENTED, clamped, bend: 8 });
 
-/** Height of the line above the floor of the gap [m]. */
+/** Above the floor of the gap [m]. */
 export const LINE_HEIGHT = 45;
 
 /** A gap with steep sides, `span` wide [m]. */

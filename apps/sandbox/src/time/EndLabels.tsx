@@ -34,7 +34,7 @@ interface Props {
 
 const LABEL_HEIGHT = 24;
 const LABEL_HEIGHT_COMPACT = 18;
-/** Width of the leaders between the traces and their names [px]. */
+/** Between the traces and their names [px]. */
 const LEADER_WIDTH = 18;
 const LEADER_WIDTH_COMPACT = 10;
 

@@ -7,8 +7,8 @@ import { labelHeights } from "../labelHeights.ts";
 import type { Axis, Mark, Plot, PlotText } from "../plot/plot.ts";
 import { roundTicks } from "../roundTicks.ts";
 
-/** Height of the space between the axes [px]. */
-const HEIGHT = 200;
+/** Of the space between the axes [px]. */
+const AXES_HEIGHT = 200;
 /** Names stand so far apart at least [px]. */
 const NAME_GAP = 17;
 const NAME_DISTANCE = 9;
@@ -59,7 +59,7 @@ export function frontierPlot(layouts: readonly FrontierLayout[], letters: readon
     marks: placed.map(({ layout, at }): Mark => ({ kind: MARKS[layout.standing.kind], at: [at.drop, at.load / 1000] })),
     rules: [],
     texts: namesOf(placed, y),
-    height: HEIGHT,
+    height: AXES_HEIGHT,
     rows: placed.map(({ letter, layout, at }) => ({
       series: layout.standing.kind,
       layout: letter,
@@ -79,7 +79,7 @@ function axisOf(label: string, values: readonly number[]): Axis {
 
 /** Letter and weight beside each point, moved apart where they would lie on one another. */
 function namesOf(placed: readonly Placed[], y: Axis): readonly PlotText[] {
-  const perPixel = (y.to - y.from) / HEIGHT;
+  const perPixel = (y.to - y.from) / AXES_HEIGHT;
   const rows = [...placed].sort((a, b) => b.at.load - a.at.load);
   const heights = labelHeights(
     rows.map(({ at }) => (y.to - at.load / 1000) / perPixel + 4),

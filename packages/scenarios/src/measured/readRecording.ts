@@ -7,7 +7,7 @@ import { type RecordingHead, readHead } from "./recordingHead.ts";
 /** Far more than a fall: two million lines [-]. */
 const MOST_CHARACTERS = 60e6;
 const MOST_FAULTS = 20;
-/** Samples below which there is no fall to see [-]. */
+/** With fewer there is no fall to see [-]. */
 const FEWEST_SAMPLES = 20;
 /** Peaks outside of this are in another unit, or of no fall [N]. */
 const LEAST_PEAK = 200;

@@ -4,7 +4,7 @@ import { GRAVITY, type Problem, type Recording, SIGNAL_RATE } from "@secondline/
 /** Undecided: still on the way down when the run ended, so it must be run longer. */
 export type Fate = "caught" | "lost" | "undecided";
 
-/** A lowest point that is later than this may not be the lowest [s]. */
+/** A lowest point that is nearer to the end may not be the lowest [s]. */
 const TURNED_BEFORE_END = 0.05;
 /** With nothing to hold the walker for so long, and faster than this at the end, nothing will [s], [m/s]. */
 const SLACK_TIME = 1;

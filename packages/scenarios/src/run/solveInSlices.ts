@@ -8,7 +8,7 @@ import {
   startRun,
 } from "@secondline/engine";
 
-/** Steps per slice: some milliseconds, so that progress is smooth and a cancel soon heard. */
+/** Some milliseconds, so that progress is smooth and a cancel soon heard. */
 const STEPS_PER_SLICE = 400;
 /** Step of the second try at a run whose numbers went wrong, as a share of the first one's [-]. */
 const RETRY_STEP_SHARE = 0.5;

@@ -81,7 +81,7 @@ const LEAST_DRAWN_LOAD = 0.6;
 const LEAST_FAMILY_DRAWN_LOAD = 0.8;
 /** Draws of one event at most; of a longer search as many more as it has runs. */
 const MOST_DRAWS = 48;
-/** Runs of a whole search, about: it ends with the block of draws that goes past it. */
+/** Of a whole search, about: it ends with the block of draws that goes past it. */
 export const DEFAULT_RUNS = 220;
 
 export const otherMesh = (accuracy: Accuracy): Accuracy => (accuracy === "fine" ? "standard" : "fine");

@@ -69,7 +69,7 @@ export interface HowFarState {
   readonly at: readonly number[] | undefined;
 }
 
-/** Sweeps kept for questions that come back; the oldest make room [-]. */
+/** For questions that come back; the oldest make room [-]. */
 const MOST_KEPT_SWEEPS = 8;
 
 export class HowFarDesk {

@@ -13,7 +13,7 @@ import { asSoFar, graver, isWorse } from "./soFar.ts";
 import type { RunSlice, SandboxState, Services, ShownRun, SoFar, VerdictSlice } from "./state.ts";
 
 /** A change waits this long for the next one, so that typing does not start a run per letter [ms]. */
-const SETTLE_TIME = 250;
+const SETTLE_MS = 250;
 
 const EFFORTS = {
   quick: { size: "quick", accuracy: "quick", tellSoFar: true },
@@ -65,7 +65,7 @@ export class Runs {
     this.cancelSettling?.();
     this.turn += 1;
     this.fall.rest("waiting");
-    this.cancelSettling = this.services.later(SETTLE_TIME, () => void this.now());
+    this.cancelSettling = this.services.later(SETTLE_MS, () => void this.now());
   }
 
   /** Runs the chosen what-if, then searches for the verdict where there is none. */

@@ -61,7 +61,7 @@ export interface WearStore {
   readonly actions: WearActions;
 }
 
-/** Replaced records that are kept; the oldest make room. */
+/** Replaced ones; the oldest make room [-]. */
 const MOST_KEPT_RECORDS = 8;
 
 /** What a wear view begins with, and what its steps are called. */

@@ -27,7 +27,7 @@ export interface Sheet {
 const p = new Float64Array(3);
 const q = new Float64Array(3);
 const w = new Float64Array(3);
-/** Distance of a mark from the rim of the picture [px]. */
+/** Of a mark from the rim of the picture [px]. */
 const RIM_DISTANCE = 16;
 
 /** Draws the note's ink and gives the label its point; false when nothing of it is in the picture. */

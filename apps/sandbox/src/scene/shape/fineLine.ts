@@ -18,7 +18,7 @@ export interface FineLine {
   readonly fractions: Float32Array;
 }
 
-/** Longest piece drawn [m]. */
+/** Of a line as it is drawn [m]. */
 const LONGEST_PIECE = 0.35;
 /** A ring further away than this from its line is not pulled onto it: something else is the matter [m]. */
 const FARTHEST_RING = 0.8;
