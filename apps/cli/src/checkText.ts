@@ -59,7 +59,7 @@ const section = (head: string, items: readonly string[]): string[] =>
   items.length === 0 ? [] : [`${head}:`, ...bullets(items, width), ""];
 
 /** How many of the what-ifs that lose the walker are shown besides. */
-const MOST_LOST = 3;
+const MOST_LOST_WHAT_IFS = 3;
 
 /** What-ifs in which some part has its worst, the deepest drop, some that lose the walker, what follows, and those that failed. */
 function governing(outcome: Outcome): number[] {
@@ -70,8 +70,8 @@ function governing(outcome: Outcome): number[] {
     ...[falls.deepest, falls.leastFeet].flatMap((one) => one?.whatIf ?? []),
     ...(person ? [person.event] : []),
     ...followUps.flatMap(({ whatIf }) => whatIf ?? []),
-    ...falls.notCaught.slice(0, MOST_LOST),
-    ...falls.onGround.slice(0, MOST_LOST),
+    ...falls.notCaught.slice(0, MOST_LOST_WHAT_IFS),
+    ...falls.onGround.slice(0, MOST_LOST_WHAT_IFS),
     ...whatIfs.flatMap(({ ok }, i) => (ok ? [] : [i])),
   ]);
   return [...chosen].sort((a, b) => a - b);

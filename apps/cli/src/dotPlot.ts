@@ -5,7 +5,7 @@ import { sayStrength } from "@secondline/words/terminal/strength";
 
 const TEST_DOT = "•";
 const BAND_LINE = "─";
-const MOST_TOLD_APART = 9;
+const MOST_DOTS_TOLD_APART = 9;
 
 export interface PlotRow {
   readonly label: string;
@@ -40,7 +40,7 @@ export function linePlot({ rows, from, to, scale, limits = [], labelWidth, colum
     const counts = new Map<number, number>();
     for (const place of dots.map(column).filter(within)) counts.set(place, (counts.get(place) ?? 0) + 1);
     for (const [place, count] of counts)
-      cells[place] = count === 1 ? TEST_DOT : String(Math.min(MOST_TOLD_APART, count));
+      cells[place] = count === 1 ? TEST_DOT : String(Math.min(MOST_DOTS_TOLD_APART, count));
     return `${label.padEnd(labelWidth)}${cells.join("")}`.trimEnd();
   });
   const [left, right] = scale;

@@ -1,12 +1,12 @@
 /** How long something will take, said before it is begun where somebody would wonder. */
-import { type Assessed, RUNS, rigStrengths, type SearchOptions, whatIfSet } from "@secondline/scenarios";
+import { type Assessed, DEFAULT_RUNS, rigStrengths, type SearchOptions, whatIfSet } from "@secondline/scenarios";
 import { saySweep, timeText } from "@secondline/words/sweep";
 import { type Foretold, foretold } from "@secondline/workbench";
 import { type Computing, jobsOf } from "./computing.ts";
 import { message } from "./terminal.ts";
 
 /** Less than this nobody needs to be told of [s]. */
-const WORTH_SAYING = 30;
+const LEAST_TOLD_TIME = 30;
 
 export interface ForetoldSearch extends Foretold {
   /** A search has about these runs to spend, and may need fewer. */
@@ -16,7 +16,7 @@ export interface ForetoldSearch extends Foretold {
 /** Of a search as it is asked for. */
 export function foretoldSearch(assessed: Assessed, options: SearchOptions, computing: Computing): ForetoldSearch {
   const { rig, tests } = assessed;
-  const { whatIfs, size = "full", runs = RUNS, accuracy } = options;
+  const { whatIfs, size = "full", runs = DEFAULT_RUNS, accuracy } = options;
   const strengths = rigStrengths(rig, tests);
   const events = whatIfs ?? whatIfSet({ rig, weakPlaces: strengths.weakPlaces, size });
   const mayBeFewer = !whatIfs && size !== "quick";
@@ -33,7 +33,7 @@ export function tell(
   { runs, seconds, mayBeFewer = false }: Foretold & Partial<ForetoldSearch>,
   computing: Computing,
 ): void {
-  if (seconds < WORTH_SAYING) return;
+  if (seconds < LEAST_TOLD_TIME) return;
   const sentence = mayBeFewer ? "search.foretold" : "study.foretold";
   message(saySweep(sentence, { time: timeText(seconds), runs, jobs: jobsOf(computing) }));
 }

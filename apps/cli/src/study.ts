@@ -4,7 +4,7 @@ import {
   type Assessed,
   type Chances,
   type ChancesOptions,
-  DRAWS,
+  DEFAULT_DRAWS,
   type Found,
   type SearchOptions,
 } from "@secondline/scenarios";
@@ -29,7 +29,7 @@ export function runStudy(assessed: Assessed, options: SearchOptions, call: Study
 }
 
 export function runChances(assessed: Assessed, options: ChancesOptions, call: StudyCall = {}): Promise<Chances> {
-  const { whatIf, runs = DRAWS, accuracy = "standard" } = options;
+  const { whatIf, runs = DEFAULT_DRAWS, accuracy = "standard" } = options;
   return drive(assessed, call, (runner, id, report) => {
     tell(foretold({ assessed, events: [whatIf], runs, accuracy, jobs: jobsOf(call) }), call);
     return runner.chances({ id, assessed, ...options }, report);

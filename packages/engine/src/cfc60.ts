@@ -4,9 +4,9 @@
  */
 import { cos, exp, hypot, sin, tan } from "./portable/index.ts";
 
-const CLASS = 60;
-/** Corner of one pass [1/s]: the class names the frequency up to which the response of both is flat; their corner lies above it. */
-const CORNER = CLASS * 2.0775;
+const FREQUENCY_CLASS = 60;
+/** Of one pass [1/s]: the class names the frequency up to which the response of both is flat; their corner lies above it. */
+const CORNER_FREQUENCY = FREQUENCY_CLASS * 2.0775;
 /** Least rate that carries the class [1/s]. */
 const LEAST_RATE = 600;
 
@@ -20,7 +20,7 @@ export interface Coefficients {
 
 function coefficients(rate: number): Coefficients {
   if (!(rate >= LEAST_RATE)) throw new RangeError(`CFC 60 needs at least ${LEAST_RATE} samples a second, got ${rate}`);
-  const corner = tan((Math.PI * CORNER) / rate);
+  const corner = tan((Math.PI * CORNER_FREQUENCY) / rate);
   const square = corner * corner;
   const norm = 1 + Math.SQRT2 * corner + square;
   const a0 = square / norm;
@@ -28,23 +28,23 @@ function coefficients(rate: number): Coefficients {
 }
 
 /** Where the filter of few samples has the gain of the class besides at rest [1/s]. */
-const MATCHED = 200;
+const MATCHED_FREQUENCY = 200;
 
 /**
  * Coefficients for samples so few that the standard's recipe, which bends frequencies together towards half the rate, would take
  * too much off what lasts a few of them only: poles where the analogue filter has them, zeros such that the gain is right
- * at rest and at MATCHED. Each sample is the mean of two readings `spacing` apart [s]; what that took off is given back.
+ * at rest and at MATCHED_FREQUENCY. Each sample is the mean of two readings `spacing` apart [s]; what that took off is given back.
  */
 function coefficientsOfFew(rate: number, spacing: number): Coefficients {
-  const pole = (Math.SQRT2 * Math.PI * CORNER) / rate;
+  const pole = (Math.SQRT2 * Math.PI * CORNER_FREQUENCY) / rate;
   const radius = exp(-pole);
   const b1 = 2 * radius * cos(pole);
   const b2 = -radius * radius;
-  const turn = (2 * Math.PI * MATCHED) / rate;
+  const turn = (2 * Math.PI * MATCHED_FREQUENCY) / rate;
   const real = 1 - b1 * cos(turn) - b2 * cos(2 * turn);
   const imaginary = b1 * sin(turn) + b2 * sin(2 * turn);
-  const square = (MATCHED / CORNER) * (MATCHED / CORNER);
-  const gain = 1 / Math.sqrt((1 + square * square) * cos(Math.PI * MATCHED * spacing));
+  const square = (MATCHED_FREQUENCY / CORNER_FREQUENCY) * (MATCHED_FREQUENCY / CORNER_FREQUENCY);
+  const gain = 1 / Math.sqrt((1 + square * square) * cos(Math.PI * MATCHED_FREQUENCY * spacing));
   const atRest = 1 - b1 - b2;
   const a0 = (atRest - gain * hypot(real, imaginary)) / (2 * (1 - cos(turn)));
   return { a0, a1: atRest - 2 * a0, b1, b2 };

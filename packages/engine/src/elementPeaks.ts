@@ -10,10 +10,10 @@ import type { LineKernel } from "./lineKernel.ts";
 import { ROWS, ROWS_COLUMN } from "./lineLayout.ts";
 
 /** Rows that are wanted, give or take a third, and the least that will do [1/s]. */
-const RATE = 1400;
-const LEAST_RATE = 1200;
-/** Blocks that are kept: the one that is judged and what comes after it. */
-const KEPT = 2;
+const ROW_RATE = 1400;
+const LEAST_ROW_RATE = 1200;
+/** The one that is judged and what comes after it [-]. */
+const KEPT_BLOCKS = 2;
 
 /** How tensions are read at a step [s]. */
 export interface RowPlan {
@@ -33,10 +33,10 @@ export interface RowPlan {
 }
 
 export function rowPlan(step: number): RowPlan {
-  const every = Math.max(1, Math.round(1 / (2 * RATE * step)));
-  const paired = 2 * every * step * LEAST_RATE <= 1;
+  const every = Math.max(1, Math.round(1 / (2 * ROW_RATE * step)));
+  const paired = 2 * every * step * LEAST_ROW_RATE <= 1;
   const interval = (paired ? 2 : 1) * every * step;
-  const fill = paired ? 1 : Math.ceil(LEAST_RATE * interval);
+  const fill = paired ? 1 : Math.ceil(LEAST_ROW_RATE * interval);
   return { every, paired, fill, rate: fill / interval, spacing: paired ? every * step : 0 };
 }
 
@@ -45,7 +45,7 @@ const rowLength = (elements: number): number => elements + (elements & 1);
 
 /** Numbers of kernel memory that the rows of a line of so many elements take at a step [s]. */
 export const rowsMemory = (elements: number, step: number): number =>
-  ROWS.columns + (ROWS_COLUMN.rows + KEPT * blockSize(rowPlan(step).rate)) * rowLength(elements);
+  ROWS.columns + (ROWS_COLUMN.rows + KEPT_BLOCKS * blockSize(rowPlan(step).rate)) * rowLength(elements);
 
 /** Where a line's tensions lie in the kernel's memory, how many they are, and from where on there is room for their rows. */
 export interface Tensions {
@@ -89,7 +89,7 @@ export class ElementPeakFinder {
 
   /** Adds a row, so far on the way from the reading before to the present one; judges the block that has had its next. */
   #addRow(share: number): void {
-    const place = this.#count % (KEPT * this.#size);
+    const place = this.#count % (KEPT_BLOCKS * this.#size);
     for (let k = 0; k < this.#lines.length; k++) {
       const line = this.#lines[k]!;
       if (place % this.#size === 0) line.beginBlock(place / this.#size);
@@ -97,13 +97,13 @@ export class ElementPeakFinder {
     }
     this.#kernel.row(this.#lines[0]!.head, place);
     this.#count++;
-    if (this.#count % this.#size === 0 && this.#count > this.#size) this.#judge(this.#count / this.#size - KEPT);
+    if (this.#count % this.#size === 0 && this.#count > this.#size) this.#judge(this.#count / this.#size - KEPT_BLOCKS);
   }
 
   /** Takes the peaks in a block into account, which with those after it is all that is kept or was never more. */
   #judge(block: number): void {
     const from = block * this.#size;
-    const count = Math.min(this.#count, (block + KEPT) * this.#size) - from;
+    const count = Math.min(this.#count, (block + KEPT_BLOCKS) * this.#size) - from;
     for (let k = 0; k < this.#lines.length; k++) this.#lines[k]!.judge(block, count);
   }
 
@@ -142,13 +142,13 @@ class LinePeaks {
     this.#filter = filter;
     this.peaks = new Float64Array(elements);
     this.tail = new Float64Array(this.#length);
-    this.#window = new Float64Array(KEPT * size + 1);
+    this.#window = new Float64Array(KEPT_BLOCKS * size + 1);
     this.#tensions = m.subarray(at, at + this.#length);
     this.#before = this.#column(ROWS_COLUMN.before);
     const { a0, a1, b1, b2 } = filter.coefficients;
     m[rowsAt + ROWS.tensions] = at;
     m[rowsAt + ROWS.count] = this.#length;
-    m[rowsAt + ROWS.places] = KEPT * size;
+    m[rowsAt + ROWS.places] = KEPT_BLOCKS * size;
     m.set([a0, a1, b1, b2], rowsAt + ROWS.a0);
   }
 
@@ -160,7 +160,7 @@ class LinePeaks {
   /** The filter's past: the first reading for ever. */
   begin(): void {
     const { rows, x } = ROWS_COLUMN;
-    const last = KEPT * this.#size - 1;
+    const last = KEPT_BLOCKS * this.#size - 1;
     const past = [x, x + 1, rows + last, rows + last - 1].map((which) => this.#column(which));
     for (const row of past) for (let e = 0; e < row.length; e++) row[e] = Math.max(0, this.#tensions[e]!);
   }
@@ -179,7 +179,7 @@ class LinePeaks {
   judge(block: number, count: number): void {
     const m = this.#m;
     const length = this.#length;
-    const which = block % KEPT;
+    const which = block % KEPT_BLOCKS;
     const low = this.head + ROWS.columns + (ROWS_COLUMN.low + which) * length;
     const high = this.head + ROWS.columns + (ROWS_COLUMN.high + which) * length;
     // The other block follows, where there are rows in it.
@@ -199,7 +199,7 @@ class LinePeaks {
     const m = this.#m;
     const window = this.#window;
     const length = this.#length;
-    const which = block % KEPT;
+    const which = block % KEPT_BLOCKS;
     const rows = this.head + ROWS.columns + ROWS_COLUMN.rows * length + e;
     let at = rows + which * this.#size * length;
     window[0] = block > 0 ? this.tail[e]! : m[at]!;

@@ -13,8 +13,8 @@ import { COLUMN } from "./lineLayout.ts";
 import type { Problem } from "./problem.ts";
 import type { RingContact } from "./ringContact.ts";
 
-/** Time between audits [s]. Losses are running totals, so what the numbers make or lose in between is still missing at the next. */
-const AUDIT_EVERY = 8e-3;
+/** Losses are running totals, so what the numbers make or lose in between is still missing at the next audit [s]. */
+const AUDIT_INTERVAL = 8e-3;
 
 /** Everything that holds or takes energy in a run. */
 export interface Audited {
@@ -120,7 +120,7 @@ export class EnergyAudit {
     now.lossMain = this.#lineLoss(0, now.stretchMain);
     now.lossBackup = lines[1] ? this.#lineLoss(1, now.stretchBackup) : 0;
     this.#ledger.book(t);
-    this.#next += AUDIT_EVERY;
+    this.#next += AUDIT_INTERVAL;
   }
 
   #kinetic(): number {

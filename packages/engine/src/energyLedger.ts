@@ -1,7 +1,7 @@
 /** The running account of energy: states at audit times, running totals of losses, and the check that they balance. */
 import { type EnergyLedger, LEDGER, type LedgerEntry } from "./recording.ts";
 
-const LOST: readonly LedgerEntry[] = [
+const LOST_ENTRIES: readonly LedgerEntry[] = [
   "lossMain",
   "lossBackup",
   "lossLeash",
@@ -36,7 +36,7 @@ export class LedgerKeeper {
   #lowest = Number.POSITIVE_INFINITY;
   #highest = Number.NEGATIVE_INFINITY;
   #mostLost = 0;
-  readonly #largestLoss = new Float64Array(LOST.length);
+  readonly #largestLoss = new Float64Array(LOST_ENTRIES.length);
   #created = 0;
 
   /** @param weight of the walker [N] */
@@ -50,7 +50,7 @@ export class LedgerKeeper {
     const held =
       now.potential + now.kinetic + now.stretchMain + now.stretchBackup + now.stretchLeash + now.stretchOther;
     let lost = 0;
-    for (let k = 0; k < LOST.length; k++) lost += now[LOST[k]!];
+    for (let k = 0; k < LOST_ENTRIES.length; k++) lost += now[LOST_ENTRIES[k]!];
     if (this.#times.length === 0) this.#start = held;
     // The feet push the walker up while the line falls away: work from outside, not made by the numbers.
     this.#gain = Math.max(this.#gain, held - now.feet - this.#start);
@@ -65,8 +65,8 @@ export class LedgerKeeper {
 
   /** No mechanism gives back what it took: a total that falls is energy made by the numbers. */
   #watchCreation(): void {
-    for (let k = 0; k < LOST.length; k++) {
-      const now = this.now[LOST[k]!];
+    for (let k = 0; k < LOST_ENTRIES.length; k++) {
+      const now = this.now[LOST_ENTRIES[k]!];
       const most = Math.max(this.#largestLoss[k]!, now);
       this.#largestLoss[k] = most;
       this.#created = Math.max(this.#created, most - now);

@@ -2,9 +2,9 @@
 import { type Recording, SIGNALS, type SignalName } from "./recording.ts";
 
 /** A difference between two meshes of more than this share of a value may be chance, and wants a third run [-]. */
-const DOUBTFUL = 0.1;
+const DOUBTFUL_DIFFERENCE = 0.1;
 /** Meshes that are nearer to each other than this share say nothing about each other [-]. */
-const LEAST_APART = 0.05;
+const LEAST_MESH_DIFFERENCE = 0.05;
 
 /** ± on the numbers of a run. */
 export interface Uncertainty {
@@ -26,13 +26,14 @@ export interface Uncertainty {
  * about one in a whole fall (THEORY.md).
  */
 export function richardson(value: number, other: number, ratio: number): number {
-  if (!(ratio > 0) || Math.abs(ratio - 1) < LEAST_APART)
+  if (!(ratio > 0) || Math.abs(ratio - 1) < LEAST_MESH_DIFFERENCE)
     throw new RangeError(`two meshes of sizes in the ratio ${ratio} say nothing about each other`);
   return Math.abs((value - other) / (1 - 1 / ratio));
 }
 
 /** Whether a third run should tell if two meshes differ in a value by what they are, or by chance (see `plusMinus`). */
-export const doubtful = (value: number, other: number): boolean => Math.abs(value - other) > DOUBTFUL * Math.abs(value);
+export const doubtful = (value: number, other: number): boolean =>
+  Math.abs(value - other) > DOUBTFUL_DIFFERENCE * Math.abs(value);
 
 /**
  * ± on a value from the same on another mesh, and on the same mesh after a change that is too small to matter (`twin`) [the

@@ -15,7 +15,7 @@ import type { Model } from "./model.ts";
 import type { RunEvent } from "./recording.ts";
 import type { RingContact } from "./ringContact.ts";
 
-/** Speed of the release wave when a line has just parted, as a share of the true one: others wait for it before they may part. */
+/** After a break others of its line wait so long, and two steps for every element between: the release has reached them by then [s]. */
 const RELEASE_WAIT = 1e-3;
 
 /** Everything in a run that can fail, and where it is written down. */

@@ -15,10 +15,10 @@ export interface FilteredPeak {
 type Signal = Float32Array | Float64Array;
 
 /** Time after which the filter has forgotten what it was fed, to about 1e-12 [s]. */
-const MEMORY = 0.05;
+const FILTER_MEMORY = 0.05;
 
 /** Samples in a block of a signal at a rate [1/s]: what a block is filtered to needs no samples beyond the one beside it. */
-export const blockSize = (rate: number): number => Math.ceil(MEMORY * rate);
+export const blockSize = (rate: number): number => Math.ceil(FILTER_MEMORY * rate);
 
 /** Blocks of samples at one rate [1/s], filtered with a block's margin on either side. */
 class FilteredBlocks {

@@ -11,7 +11,7 @@ import type { Joint } from "./model.ts";
  * Time constant of a first-order low-pass at 100 Hz, the corner of CFC 60 [s]. From step to step a joint's force holds the
  * inertia of whole elements on either side, which depends on the mesh and which no sewn loop or cord would feel as sharply.
  */
-const LOAD_CELL = 1 / (2 * Math.PI * 100);
+const LOAD_CELL_TIME = 1 / (2 * Math.PI * 100);
 
 export interface JointState {
   readonly joint: Joint;
@@ -20,7 +20,7 @@ export interface JointState {
   peakTime: number;
   /** Size of `load` [N]. */
   force: number;
-  /** Force on the backup's node, as a load cell would report it (see `LOAD_CELL`) [N]. */
+  /** Force on the backup's node, as a load cell would report it (see `LOAD_CELL_TIME`) [N]. */
   readonly load: Float64Array;
 }
 
@@ -67,7 +67,7 @@ export class Joints {
   constructor(main: Line, backup: Line | undefined, joints: readonly Joint[], memory: Float64Array, step: number) {
     this.#m = memory;
     this.#step = step;
-    this.#blend = step / (step + LOAD_CELL);
+    this.#blend = step / (step + LOAD_CELL_TIME);
     this.#main = main;
     this.#backup = backup;
     this.#seamWhole = main.seam >= 0;

@@ -34,7 +34,7 @@ export function estimateCost(problem: Problem, options: ModelOptions = {}): Cost
 const FASTEST_PULL = 20_000;
 /** Most work on the mesh that verdicts use, and in any run [element-steps]: minutes, and an hour. */
 const MOST_ELEMENT_STEPS = 2e10;
-const MOST_EVER = 1e11;
+const MOST_ELEMENT_STEPS_EVER = 1e11;
 
 /** Why a problem is not to be run, with what was got and what was expected; empty where it may be. */
 export function limitIssues(problem: Problem, options?: ModelOptions): ProblemIssue[] {
@@ -63,7 +63,7 @@ const kilometres = (speed: number): string => (speed / 1000).toPrecision(3);
 
 function costIssues(problem: Problem, options: ModelOptions | undefined): ProblemIssue[] {
   const cost = estimateCost(problem, options);
-  const most = options ? MOST_EVER : MOST_ELEMENT_STEPS;
+  const most = options ? MOST_ELEMENT_STEPS_EVER : MOST_ELEMENT_STEPS;
   if (cost.elementSteps <= most) return [];
   const PATHS = { main: "main", backup: "backup", leash: "ring.mass", anchors: "anchors" } as const;
   const WHY = {

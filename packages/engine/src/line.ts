@@ -57,7 +57,7 @@ export function plainLine(make: LineMake, naturalLength: number, elements: numbe
 export const endOf = (line: Line): number => line.head + HEAD_SIZE;
 
 /** An end element below this share of the element size is there only because the walker stands so close to an anchor [-]. */
-const SHORT = 0.39;
+const SHORT_END_SHARE = 0.39;
 
 type LineDraft = Omit<Line, "base" | "pitch" | "runsAt" | "runPitch" | "head">;
 
@@ -149,8 +149,8 @@ function lumpMasses(materials: readonly Material[], lengths: Float64Array, size:
     masses[e + 1] = masses[e + 1]! + half;
   }
   const last = materials.length - 1;
-  if (lengths[0]! < SHORT * size) masses[0] = 0.5 * materials[0]!.mass * size;
-  if (lengths[last]! < SHORT * size) masses[last + 1] = 0.5 * materials[last]!.mass * size;
+  if (lengths[0]! < SHORT_END_SHARE * size) masses[0] = 0.5 * materials[0]!.mass * size;
+  if (lengths[last]! < SHORT_END_SHARE * size) masses[last + 1] = 0.5 * materials[last]!.mass * size;
   return masses;
 }
 

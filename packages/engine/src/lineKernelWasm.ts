@@ -20,7 +20,7 @@ interface WasmExports {
   row(head: number, place: number): void;
 }
 
-const PAGE = 65_536;
+const PAGE_BYTES = 65_536;
 /** Most pages a memory may have; more than the lines of any problem need. */
 const MOST_PAGES = 32_768;
 
@@ -44,7 +44,7 @@ function moduleOf({ WebAssembly, atob }: WasmPlatform): object | undefined {
 export function wasmKernel(size: number): LineKernel | undefined {
   const platform = globalThis as WasmPlatform;
   const module = moduleOf(platform);
-  const pages = Math.ceil((8 * size) / PAGE);
+  const pages = Math.ceil((8 * size) / PAGE_BYTES);
   if (!module || pages > MOST_PAGES) return undefined;
   try {
     const { Memory, Instance } = platform.WebAssembly!;

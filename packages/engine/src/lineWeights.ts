@@ -22,16 +22,16 @@ export interface LineWeights {
 }
 
 /** Nodes with a weight. */
-export const POINTS = 6;
+export const WEIGHTED_NODES = 6;
 /** (√149605696 − 9664)/9800, see above [-]. */
 const KINK = 0.26197354;
 
 export const makeWeights = (): LineWeights => ({
   xi: 0,
   node: 0,
-  w: new Float64Array(POINTS),
-  d: new Float64Array(POINTS),
-  b: new Float64Array(POINTS),
+  w: new Float64Array(WEIGHTED_NODES),
+  d: new Float64Array(WEIGHTED_NODES),
+  b: new Float64Array(WEIGHTED_NODES),
 });
 
 /** Fills `out` for its coordinate ξ in [low, high]; high − low must be at least 2. */
@@ -140,7 +140,7 @@ export function coordinateAt(fractions: Float64Array, fraction: number): number 
     weights.xi = 0.5 * (low + high);
     weighLine(weights, 0, fractions.length - 1);
     let place = 0;
-    for (let k = 0; k < POINTS; k++) {
+    for (let k = 0; k < WEIGHTED_NODES; k++) {
       if (weights.w[k] !== 0) place += weights.w[k]! * fractions[weights.node + k]!;
     }
     if (place < fraction) low = weights.xi;

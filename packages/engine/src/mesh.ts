@@ -4,12 +4,12 @@
  */
 
 /** Places closer together than this share of the element size become one node: a smaller element would rule the time step. */
-const CLOSEST = 0.4;
+const CLOSEST_PLACES_SHARE = 0.4;
 /**
  * The walker may stand this close to an anchor, as a share of the element size [-]: on the anchor itself there is no sag. The end
  * node has an even element's mass (`line.ts`), so that the step gets shorter by the root of it only.
  */
-const CLOSEST_TO_ANCHOR = 0.1;
+const CLOSEST_TO_ANCHOR_SHARE = 0.1;
 
 export interface Mesh {
   /** Fraction of natural length of every node, rising; a place in `split` appears twice in a row. */
@@ -45,7 +45,7 @@ export function buildMesh(
   split?: number,
   sizeOf: SizeOf = () => size,
 ): Mesh {
-  const kept = keepApart(places, (CLOSEST * size) / naturalLength);
+  const kept = keepApart(places, (CLOSEST_PLACES_SHARE * size) / naturalLength);
   const splitAt = split === undefined ? undefined : nearest(kept, split);
   const fractions: number[] = [0];
   for (let k = 0; k + 1 < kept.length; k++) {
@@ -64,7 +64,7 @@ function keepApart(places: readonly Place[], closest: number): number[] {
   const kept = [0, 1];
   for (const place of [...places].sort((a, b) => a.rank - b.rank || a.at - b.at)) {
     if (place.rank === 0) {
-      const nearest = (closest * CLOSEST_TO_ANCHOR) / CLOSEST;
+      const nearest = (closest * CLOSEST_TO_ANCHOR_SHARE) / CLOSEST_PLACES_SHARE;
       kept.push(Math.min(Math.max(place.at, nearest), 1 - nearest));
     } else if (kept.every((other) => Math.abs(other - place.at) >= closest)) kept.push(place.at);
   }

@@ -45,24 +45,24 @@ export interface StepLimits {
 }
 
 /** Element size per accuracy at spans that allow it, and the least number of elements on a line. */
-const SIZE: Readonly<Record<Accuracy, { size: number; least: number }>> = {
+const ELEMENT_SIZE: Readonly<Record<Accuracy, { size: number; least: number }>> = {
   quick: { size: 1, least: 24 },
   standard: { size: 0.4, least: 48 },
   fine: { size: 0.2, least: 96 },
 };
-/** Share of the stability limit 2/ω that a step uses [-]. */
-const STEP = 0.92;
+/** Of the stability limit 2/ω [-]. */
+const STEP_SHARE = 0.92;
 /**
  * An end that is let go flies at the wave speed times its strain: above this strain at the pretension [-], steps get shorter, so
  * that no element turns too far in one.
  */
-const RECOIL = 0.055;
+const RECOIL_STRAIN = 0.055;
 /**
  * How much longer than the main line's a stiffer backup's elements may be: where the main line may part anywhere, where it is cut,
  * and where it stays whole and the backup only hangs beside it. In a short bay that catches, long ones make loads too small; after
  * a cut, the longer steps that they allow leave more of the energy unaccounted for.
  */
-const LONGEST_BACKUP = { parting: 1.2, cut: 1.5, whole: 2 } as const;
+const LONGEST_BACKUP_RATIO = { parting: 1.2, cut: 1.5, whole: 2 } as const;
 /** Mass of a master point when the problem gives none [kg]. */
 export const MASTER_MASS = 0.5;
 
@@ -81,7 +81,7 @@ export function chordOf(problem: Problem): number {
 /** Builds the model of a checked problem. */
 export function buildModel(problem: Problem, options: ModelOptions = {}): Model {
   const chord = chordOf(problem);
-  const wanted = SIZE[options.accuracy ?? "standard"];
+  const wanted = ELEMENT_SIZE[options.accuracy ?? "standard"];
   const size = options.size ?? Math.min(wanted.size, chord / wanted.least);
   const couplings = [
     ...(problem.backup?.connections ?? []).map((joint) => ({ ...joint, kind: "connection" as const })),
@@ -96,7 +96,10 @@ export function buildModel(problem: Problem, options: ModelOptions = {}): Model 
     ...(innerCut === undefined ? [] : [{ at: innerCut, rank: 1 }]),
   ];
   const mainLength = mainNaturalLength(problem);
-  const sizeOf = tailSizes(problem, { size, standard: Math.min(SIZE.standard.size, chord / SIZE.standard.least) });
+  const sizeOf = tailSizes(problem, {
+    size,
+    standard: Math.min(ELEMENT_SIZE.standard.size, chord / ELEMENT_SIZE.standard.least),
+  });
   const mainDraft = draftLine("main", problem.main, mainLength, size, mainPlaces, innerCut, sizeOf);
   const main = placeLine(mainDraft, 0);
   const backupDraft =
@@ -143,11 +146,11 @@ export function buildModel(problem: Problem, options: ModelOptions = {}): Model 
 
 /** Share of the stability limit that the steps of a problem use [-]. */
 function stepShareOf(problem: Problem): number {
-  if (problem.cut === undefined && problem.main.strength === undefined) return STEP;
+  if (problem.cut === undefined && problem.main.strength === undefined) return STEP_SHARE;
   const strains = sectionsOf(problem.main).map(({ material }) =>
     strainAt(tensionCurve(material.curve), problem.main.pretension),
   );
-  return STEP * Math.min(1, RECOIL / Math.max(...strains));
+  return STEP_SHARE * Math.min(1, RECOIL_STRAIN / Math.max(...strains));
 }
 
 /**
@@ -159,8 +162,8 @@ function backupScale(problem: Problem, crossing: number): number {
   const speed = (make: LineMake) => Math.max(...sectionsOf(make).map(({ material }) => waveSpeed(material)));
   const [main, backup] = [speed(problem.main), speed(problem.backup!)];
   const stiffer = Math.max(backup / main, 1);
-  const least = Math.min(stiffer, LONGEST_BACKUP.parting);
-  const most = LONGEST_BACKUP[mayPart(problem.main) ? "parting" : problem.cut ? "cut" : "whole"];
+  const least = Math.min(stiffer, LONGEST_BACKUP_RATIO.parting);
+  const most = LONGEST_BACKUP_RATIO[mayPart(problem.main) ? "parting" : problem.cut ? "cut" : "whole"];
   return Math.min(Math.max(crossing * backup, least), stiffer, most);
 }
 

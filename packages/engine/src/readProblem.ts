@@ -62,15 +62,15 @@ function checkTogether(check: Checker, problem: Problem): void {
 }
 
 /** Element size that the limit reckons with, the fine mesh's [m], and what a recording of it may take: elements × seconds. */
-const FINEST = 0.2;
+const FINEST_ELEMENT_SIZE = 0.2;
 const MOST_ELEMENT_SECONDS = 1_000_000;
 
 function checkSize(check: Checker, { span, rise, backup, duration }: Problem): void {
   const chord = hypot(span, rise);
   const length = chord * (backup ? 2 + backup.slack : 1);
-  const elements = Math.ceil(length / FINEST);
+  const elements = Math.ceil(length / FINEST_ELEMENT_SIZE);
   if (elements * duration <= MOST_ELEMENT_SECONDS) return;
-  const longest = (MOST_ELEMENT_SECONDS / duration) * FINEST;
+  const longest = (MOST_ELEMENT_SECONDS / duration) * FINEST_ELEMENT_SIZE;
   check.fault(
     "span",
     `${span} m: ${elements} elements on the fine mesh, for ${duration} s`,

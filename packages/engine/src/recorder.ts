@@ -11,11 +11,11 @@ import { COLUMN } from "./lineLayout.ts";
 import type { ElementPeaks, Peak } from "./recording.ts";
 
 /** Numbers (4 bytes each) that positions may take; tensions take a third of that. */
-const MOST_NUMBERS = 4_500_000;
+const MOST_POSITION_NUMBERS = 4_500_000;
 /** Rate of frames [1/s]. */
 const FRAME_RATE = 250;
 /** Time that there is room for at first [s]: most runs end long before the longest that they may take. */
-const FIRST_ROOM = 8;
+const FIRST_ROOM_TIME = 8;
 
 /** Numbers of kernel memory that a recorder of these lines needs at a step [s]. */
 export const recorderMemory = (lines: readonly Line[], step: number): number =>
@@ -79,11 +79,11 @@ export class Recorder {
     const nodes = this.#shown.reduce((sum, line) => sum + line.nodes, 0);
     this.#perFrame = 3 * (nodes + 2);
     this.#perRow = this.#shown.reduce((sum, line) => sum + line.elements, 0);
-    this.frameRate = Math.min(FRAME_RATE, Math.max(25, MOST_NUMBERS / (this.#perFrame * duration)));
+    this.frameRate = Math.min(FRAME_RATE, Math.max(25, MOST_POSITION_NUMBERS / (this.#perFrame * duration)));
     const count = (time: number, rate: number) => Math.floor(time * rate + 1e-6) + 1;
     this.#mostFrames = count(duration, this.frameRate);
     this.#mostSamples = count(duration, SIGNAL_RATE);
-    const first = Math.min(duration, FIRST_ROOM);
+    const first = Math.min(duration, FIRST_ROOM_TIME);
     const [frames, samples] = [count(first, this.frameRate), count(first, SIGNAL_RATE)];
     this.channels = Array.from({ length: channels }, () => new Float32Array(samples));
     this.#positions = new Float32Array(frames * this.#perFrame);

@@ -7,12 +7,12 @@
 
 import type { Line } from "./line.ts";
 import { COLUMN } from "./lineLayout.ts";
-import { makeWeights, POINTS, weighLine } from "./lineWeights.ts";
+import { makeWeights, WEIGHTED_NODES, weighLine } from "./lineWeights.ts";
 
 /** Slowest speed at which ξ may follow along the line, on top of the ring's own relative speed [m/s]. */
-const FOLLOW = 2;
+const LEAST_FOLLOW_SPEED = 2;
 /** Least curvature of the squared distance that a Newton step for ξ counts on, as a share of a straight line's [-]. */
-const STEADY = 0.5;
+const LEAST_CURVATURE_SHARE = 0.5;
 
 /** What a contact is made of besides its line and the ring. */
 export interface ContactMake {
@@ -259,7 +259,7 @@ export class RingContact {
     const { base, pitch, nodes } = this.line;
     const { w, node } = this.#weights;
     const step = this.#step;
-    for (let k = 0; k < POINTS; k++) {
+    for (let k = 0; k < WEIGHTED_NODES; k++) {
       if (w[k] === 0) continue;
       const X = base + node + k;
       const V = X + COLUMN.VX * pitch;
@@ -373,9 +373,9 @@ export class RingContact {
     const { lengths } = this.line;
     const e = this.#element();
     const natural = 0.5 * (lengths[e]! + lengths[e + 1]!);
-    const most = ((1.5 * Math.sqrt(speed) + FOLLOW) * this.#step) / natural;
+    const most = ((1.5 * Math.sqrt(speed) + LEAST_FOLLOW_SPEED) * this.#step) / natural;
     // Far from a sharp bend's inside the nearest point is no minimum; there the step is kept short.
-    let move = along / (Math.max(square - bent, STEADY * square) + 1e-12);
+    let move = along / (Math.max(square - bent, LEAST_CURVATURE_SHARE * square) + 1e-12);
     if (move > most) move = most;
     else if (move < -most) move = -most;
     this.xi += move;

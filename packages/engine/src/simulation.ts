@@ -37,7 +37,7 @@ export interface SimulationOptions extends ModelOptions {
 /** Channels of the recorder, in order: the signals of `SIGNALS`, then the walker's height. */
 export const CHANNELS = 8;
 /** Channel of the walker's height. */
-const HEIGHT = 7;
+const HEIGHT_CHANNEL = 7;
 
 export type Status = "running" | "done" | "diverged";
 
@@ -234,7 +234,7 @@ export class Simulation {
     for (let k = 0; k < contacts.length; k++) contacts[k]!.book(this.#ring);
     this.#moveParticles();
     if (this.steps === this.recorder.nextRow) this.recorder.row();
-    this.#values[HEIGHT] = height;
+    this.#values[HEIGHT_CHANNEL] = height;
     this.#sample();
     if (auditing) this.#audit.close(t);
     // Between two steps, where velocities are those of the motion: within one, the contact has kicked its nodes already.

@@ -12,14 +12,14 @@ import { restOf } from "./statics/rest.ts";
 import { contactStiffness, NoEquilibrium, settled, standingOf } from "./statics/start.ts";
 
 /** Step of the second try at a run whose numbers went wrong, as a share of the first one's [-]. */
-const AGAIN = 0.5;
+const RETRY_STEP_SHARE = 0.5;
 
 /** Runs a checked problem to its end; once more with half the step when its numbers went wrong, unless the step was asked for. */
 export function simulate(problem: Problem, options: SimulationOptions = {}): RunResult {
   const first = runOnce(problem, options);
   if (first.ok || options.stepShare !== undefined || (first.reason !== "audit" && first.reason !== "diverged"))
     return first;
-  return runOnce(problem, { ...options, stepShare: AGAIN });
+  return runOnce(problem, { ...options, stepShare: RETRY_STEP_SHARE });
 }
 
 function runOnce(problem: Problem, options: SimulationOptions): RunResult {

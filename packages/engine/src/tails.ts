@@ -8,9 +8,9 @@ import type { SizeOf } from "./mesh.ts";
 import type { Problem } from "./problem.ts";
 
 /** Elements on a tail on the standard mesh; more on a finer one in proportion. With half as many its jerk is a tenth too small. */
-const TAIL = 60;
+const TAIL_ELEMENTS = 60;
 /** Smallest elements on a tail, as a share of the others [-]: they rule the step. */
-const SMALLEST = 0.25;
+const SMALLEST_ELEMENT_SHARE = 0.25;
 
 /** Element sizes on the main line, by stretch; `standard` is what the standard mesh has where nothing is cut [m]. */
 export function tailSizes(
@@ -25,6 +25,6 @@ export function tailSizes(
     const middle = 0.5 * (from + to);
     if (middle < below || middle > above) return size;
     const tail = (middle < cut.at ? cut.at - below : above - cut.at) * span;
-    return Math.min(size, Math.max(SMALLEST * size, (tail / TAIL) * (size / standard)));
+    return Math.min(size, Math.max(SMALLEST_ELEMENT_SHARE * size, (tail / TAIL_ELEMENTS) * (size / standard)));
   };
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { coordinateAt, makeWeights, POINTS, weighLine } from "../src/lineWeights.ts";
+import { coordinateAt, makeWeights, WEIGHTED_NODES, weighLine } from "../src/lineWeights.ts";
 
 /** Weights at a coordinate as one entry per node of a line of so many nodes, with their derivatives. */
 function weightsAt(xi: number, nodes: number, low = 0, high = nodes - 1) {
@@ -8,7 +8,7 @@ function weightsAt(xi: number, nodes: number, low = 0, high = nodes - 1) {
   weighLine(weights, low, high);
   const spread = (by: Float64Array) => {
     const all = new Array<number>(nodes).fill(0);
-    for (let k = 0; k < POINTS; k++) if (by[k] !== 0) all[weights.node + k] = by[k]!;
+    for (let k = 0; k < WEIGHTED_NODES; k++) if (by[k] !== 0) all[weights.node + k] = by[k]!;
     return all;
   };
   return { w: spread(weights.w), d: spread(weights.d), b: spread(weights.b) };

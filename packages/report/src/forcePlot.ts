@@ -11,7 +11,7 @@ import type { PageWords } from "./page.ts";
 const WIDTH = 640;
 const HEIGHT = 168;
 const FRAME = { left: 30, right: 122, top: 16, bottom: 24 };
-const INNER = { width: WIDTH - FRAME.left - FRAME.right, height: HEIGHT - FRAME.top - FRAME.bottom };
+const INNER_SIZE = { width: WIDTH - FRAME.left - FRAME.right, height: HEIGHT - FRAME.top - FRAME.bottom };
 const LABEL_GAP = 11;
 /** Letters on a line, so many, from so far along it [-]. */
 const LETTERS_ON_A_LINE = 5;
@@ -39,8 +39,8 @@ export function forcePlot(trace: Trace, draws: TraceBand | undefined, words: Pag
   const frame: Frame = {
     trace,
     draws,
-    x: (time) => FRAME.left + (INNER.width * time) / trace.duration,
-    y: (force) => FRAME.top + INNER.height * (1 - force / top),
+    x: (time) => FRAME.left + (INNER_SIZE.width * time) / trace.duration,
+    y: (force) => FRAME.top + INNER_SIZE.height * (1 - force / top),
   };
   const peaks = CURVE_STYLES.map(({ key, label }) => `${say(label)} ${quantity.load(Math.max(...trace[key]))}`).join(
     ", ",

@@ -20,7 +20,7 @@ import type {
   WebbingSection,
 } from "./rig.ts";
 import { unconfirmedIn } from "./unconfirmed.ts";
-import { MONTH, YEAR } from "./units.ts";
+import { MONTH_SECONDS, YEAR_SECONDS } from "./units.ts";
 
 /** Makes optional what may be undefined, which the rig's types tell apart. */
 type Present<T> = { [K in keyof T as undefined extends T[K] ? never : K]: T[K] } & {
@@ -58,9 +58,9 @@ function condition(read: ReadCondition): Condition {
   if (!read) return {};
   const { outside, sun, age, wet } = read;
   return present({
-    monthsOutside: outside === undefined ? undefined : outside / MONTH,
+    monthsOutside: outside === undefined ? undefined : outside / MONTH_SECONDS,
     sun,
-    ageYears: age === undefined ? undefined : age / YEAR,
+    ageYears: age === undefined ? undefined : age / YEAR_SECONDS,
     wet,
   });
 }
@@ -68,7 +68,7 @@ function condition(read: ReadCondition): Condition {
 function wear(read: ReadWear): Wear {
   if (read.kind !== "clampMark") return read;
   const { kind, at, length, clamped, load } = read;
-  return present({ kind, at, length, months: clamped / MONTH, load });
+  return present({ kind, at, length, months: clamped / MONTH_SECONDS, load });
 }
 
 function anchorPart(read: ReadPart | ReadHardware): AnchorPart {
@@ -103,7 +103,7 @@ function lineEnd(read: ReadEnd, stock: LineStock): LineEnd {
     own: own(read.own),
   });
   if (read.kind === "weblock") {
-    const monthsClamped = read.clamped === undefined ? undefined : read.clamped / MONTH;
+    const monthsClamped = read.clamped === undefined ? undefined : read.clamped / MONTH_SECONDS;
     return { kind: read.kind, rated: rated(read), ...present({ slipLoad: read.slipLoad, monthsClamped }), ...common };
   }
   if (read.kind === "sewnLoop") return { kind: read.kind, rated: rated(read), ...common };

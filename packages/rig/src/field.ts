@@ -1,5 +1,5 @@
 /** What a field is, and the fields that many parts have in common. Limits and ranges are in SI units. */
-import { acceptsNumber, type Dimension, exampleText, quantityText, YEAR } from "./units.ts";
+import { acceptsNumber, type Dimension, exampleText, quantityText, YEAR_SECONDS } from "./units.ts";
 
 interface FieldBase {
   readonly label: string;
@@ -67,8 +67,8 @@ export function conditionFields(prefix: string): FieldTable {
       kind: "quantity",
       label: "Time outside",
       dimension: "time",
-      limits: [0, 50 * YEAR],
-      natural: [0, 3 * YEAR],
+      limits: [0, 50 * YEAR_SECONDS],
+      natural: [0, 3 * YEAR_SECONDS],
       help: "How long it has been in the open, all seasons together. Leave it out only when nobody knows.",
     },
     [`${prefix}.sun`]: {
@@ -83,8 +83,8 @@ export function conditionFields(prefix: string): FieldTable {
       kind: "quantity",
       label: "Age",
       dimension: "time",
-      limits: [0, 50 * YEAR],
-      natural: [0, 10 * YEAR],
+      limits: [0, 50 * YEAR_SECONDS],
+      natural: [0, 10 * YEAR_SECONDS],
       help: "Time since it was made. Leave it out only when nobody knows.",
     },
     [`${prefix}.wet`]: {

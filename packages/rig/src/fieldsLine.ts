@@ -1,7 +1,7 @@
 /** Fields of the main line and of the backup: tension or slack, sections with their wear, ends, connections. */
 import { CAUTIOUS_LIMITS } from "./cautiousLimits.ts";
 import { conditionFields, type Field, type FieldTable, KNOTS, ownFields, ratedFields } from "./field.ts";
-import { YEAR } from "./units.ts";
+import { YEAR_SECONDS } from "./units.ts";
 
 const place = (label: string, help: string): Field => ({
   kind: "quantity",
@@ -56,8 +56,8 @@ function wearFields(prefix: string): FieldTable {
       kind: "quantity",
       label: "Time in the clamp",
       dimension: "time",
-      limits: [0, 50 * YEAR],
-      natural: [0, 2 * YEAR],
+      limits: [0, 50 * YEAR_SECONDS],
+      natural: [0, 2 * YEAR_SECONDS],
       help: "How long the webbing sat in a weblock at this place.",
     },
     [`${prefix}.load`]: {
@@ -106,8 +106,8 @@ function endFields(prefix: string, what: string): FieldTable {
       kind: "quantity",
       label: "Time in this clamp",
       dimension: "time",
-      limits: [0, 50 * YEAR],
-      natural: [0, 2 * YEAR],
+      limits: [0, 50 * YEAR_SECONDS],
+      natural: [0, 2 * YEAR_SECONDS],
       help: "How long the webbing has sat in this weblock without being moved.",
     },
     [`${prefix}.bend`]: {

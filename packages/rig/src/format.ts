@@ -1,5 +1,5 @@
 /** Numbers for the eye: two to three significant digits with the unit that suits the size. SI in, text out. */
-import { MONTH, YEAR } from "./units.ts";
+import { MONTH_SECONDS, YEAR_SECONDS } from "./units.ts";
 
 /** A number of a few significant digits with its unit; a dash when there is no number. */
 function text(value: number, unit: string, count = 3): string {
@@ -42,8 +42,10 @@ export function formatTime(second: number): string {
   if (size < 600) return text(second, " s");
   if (size < 2 * 3600) return text(second / 60, " min", 2);
   if (size < 2 * 86400) return text(second / 3600, " h", 2);
-  if (size < 2 * MONTH) return text(second / 86400, " days", 2);
-  return size < 2 * YEAR ? text(second / MONTH, " months", 2) : text(second / YEAR, " years", 2);
+  if (size < 2 * MONTH_SECONDS) return text(second / 86400, " days", 2);
+  return size < 2 * YEAR_SECONDS
+    ? text(second / MONTH_SECONDS, " months", 2)
+    : text(second / YEAR_SECONDS, " years", 2);
 }
 
 /** Months [-] as "14 months". */

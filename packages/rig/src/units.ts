@@ -117,7 +117,7 @@ interface KnownUnit {
   readonly powers: readonly number[];
 }
 const known = new Map<string, KnownUnit | undefined>();
-const KNOWN_LIMIT = 500;
+const MOST_KNOWN_UNITS = 500;
 
 /** SI factor and dimension of a unit, or undefined when there is no such unit. */
 function lookUp(unit: string): KnownUnit | undefined {
@@ -132,7 +132,7 @@ function lookUp(unit: string): KnownUnit | undefined {
   } catch {
     found = undefined;
   }
-  if (known.size < KNOWN_LIMIT) known.set(unit, found);
+  if (known.size < MOST_KNOWN_UNITS) known.set(unit, found);
   return found;
 }
 
@@ -242,9 +242,9 @@ function dimensionOf(powers: readonly number[]): Dimension | undefined {
 }
 
 /** Seconds in a month, a twelfth of a year of 365.25 days, as mathjs has it [s]. */
-export const MONTH = (365.25 * 86400) / 12;
+export const MONTH_SECONDS = (365.25 * 86400) / 12;
 /** Seconds in a year of 365.25 days [s]. */
-export const YEAR = 365.25 * 86400;
+export const YEAR_SECONDS = 365.25 * 86400;
 
 /** Unit that suits a size, from the smallest value on that it is used for. */
 const UNIT_FROM_SIZE: Partial<Record<Dimension, readonly (readonly [from: number, unit: string])[]>> = {
@@ -261,8 +261,8 @@ const UNIT_FROM_SIZE: Partial<Record<Dimension, readonly (readonly [from: number
     [0, "g"],
   ],
   time: [
-    [2 * YEAR, "years"],
-    [0.5 * MONTH, "months"],
+    [2 * YEAR_SECONDS, "years"],
+    [0.5 * MONTH_SECONDS, "months"],
     [0.5 * 86400, "days"],
     [0.1, "s"],
     [0, "ms"],

@@ -78,7 +78,7 @@ export {
   ChancesImpossible,
   type ChancesOptions,
   chances,
-  DRAWS,
+  DEFAULT_DRAWS,
   FEWEST_RUNS,
   MOST_RUNS,
   noChances,
@@ -108,7 +108,7 @@ export { Sampler, SEED } from "./scatter/sampler.ts";
 export type { Gap } from "./search/complete.ts";
 export { NoEquilibrium, NothingComputed } from "./search/conclude.ts";
 export { LIKELY_FIRST_BASIS } from "./search/likelyFirst.ts";
-export { type Found, type Round, RUNS, type SearchOptions, search } from "./search/search.ts";
+export { DEFAULT_RUNS, type Found, type Round, type SearchOptions, search } from "./search/search.ts";
 export { type StudyProgress, study } from "./search/study.ts";
 export type { SingleFailure } from "./singles/singleFailures.ts";
 export {

@@ -22,9 +22,9 @@ export interface RigStrengths {
 /** How many weak places are each given their own what-ifs. */
 const MOST_WEAK_PLACES = 3;
 /** Weak places closer than this are one [m]. */
-const APART = 2;
+const WEAK_PLACES_APART = 2;
 /** A zone counts as weak when it holds this much less than the strongest [-]. */
-const NOTABLY_WEAKER = 0.95;
+const WEAK_ZONE_SHARE = 0.95;
 /** Length of webbing at an anchor that parts at the strength of the line's end [m]. */
 const END_LENGTH = 0.1;
 
@@ -76,10 +76,10 @@ function lineBreaking(
 function weakPlaces(zones: readonly StrengthZone[], length: number): readonly number[] {
   const strongest = Math.max(...zones.map((zone) => zone.strength));
   const places: number[] = [];
-  const weak = zones.filter((zone) => zone.strength < NOTABLY_WEAKER * strongest);
+  const weak = zones.filter((zone) => zone.strength < WEAK_ZONE_SHARE * strongest);
   for (const zone of weak.sort((a, b) => a.strength - b.strength || a.from - b.from)) {
     const middle = (zone.from + zone.to) / 2;
-    if (places.length < MOST_WEAK_PLACES && places.every((place) => Math.abs(place - middle) >= APART)) {
+    if (places.length < MOST_WEAK_PLACES && places.every((place) => Math.abs(place - middle) >= WEAK_PLACES_APART)) {
       places.push(middle);
     }
   }

@@ -10,7 +10,7 @@ import {
   whatIfKey,
   whatIfSet,
 } from "../src/index.ts";
-import { BLOCK } from "../src/scatter/sampler.ts";
+import { BLOCK_DRAWS } from "../src/scatter/sampler.ts";
 import { searched } from "./madeUpRuns.ts";
 import { chanceOf } from "./randomRigs.ts";
 import { testRig } from "./testRig.ts";
@@ -27,7 +27,7 @@ describe("a search", () => {
     expect(new Set(keys).size).toBe(keys.length);
     for (const event of set) expect(keys).toContain(`${whatIfKey(event)} {}`);
     expect(outcome.search).toMatchObject({ complete: true, gaps: [], events: set.length, of: set.length });
-    for (const { byClass, governing } of outcome.parts) expect(byClass[governing!]!.runs % BLOCK).toBe(0);
+    for (const { byClass, governing } of outcome.parts) expect(byClass[governing!]!.runs % BLOCK_DRAWS).toBe(0);
   });
 
   it("draws the worst event of the part that keeps least, however much that is, and none of others that keep far more", () => {
@@ -38,7 +38,7 @@ describe("a search", () => {
         return id === "endB" && event.walker === "caught" ? second : 0.02;
       };
       const { outcome } = searched(testRig, { share });
-      return ["connection.1", "endB"].map((id) => part(outcome, id).byClass.afterFailure!.runs >= BLOCK);
+      return ["connection.1", "endB"].map((id) => part(outcome, id).byClass.afterFailure!.runs >= BLOCK_DRAWS);
     };
     // Times the 1.5 that is required after a failure; of single runs what 95 % stay under lies a fifth to a third higher.
     expect(isDrawn(0.3, 0.2)).toEqual([true, false]);
@@ -59,9 +59,9 @@ describe("a search", () => {
       return ["standing", "caught"].map((pose) => drawn.filter((one) => "walker" in one && one.walker === pose).length);
     };
     const [standing, none] = times(0.25);
-    expect(standing).toBeGreaterThanOrEqual(BLOCK);
+    expect(standing).toBeGreaterThanOrEqual(BLOCK_DRAWS);
     expect(none).toBe(0);
-    expect(Math.min(...times(0.4))).toBeGreaterThanOrEqual(BLOCK);
+    expect(Math.min(...times(0.4))).toBeGreaterThanOrEqual(BLOCK_DRAWS);
   });
 
   it("says that a rig holds only when all of it is done: every state on the way is open", () => {
@@ -159,7 +159,7 @@ describe("the one rule", () => {
     };
     const { outcome } = searched(testRig, once);
     const { expected } = part(outcome, "leash").byClass;
-    expect(expected!.runs).toBeGreaterThanOrEqual(BLOCK);
+    expect(expected!.runs).toBeGreaterThanOrEqual(BLOCK_DRAWS);
     expect(expected!.demand / expected!.strength5).toBeLessThan(0.3);
   });
 

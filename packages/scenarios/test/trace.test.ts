@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { RunOrder, Trace, TraceLine } from "../src/index.ts";
 import { bandOf, TRACE_LINES } from "../src/run/trace.ts";
-import { BLOCK } from "../src/scatter/sampler.ts";
+import { BLOCK_DRAWS } from "../src/scatter/sampler.ts";
 import { searched } from "./madeUpRuns.ts";
 import { testRig } from "./testRig.ts";
 
@@ -52,13 +52,13 @@ describe("a search that keeps traces", () => {
       if (trace && Object.keys(draw).length > 0)
         byEvent.set(JSON.stringify(event), (byEvent.get(JSON.stringify(event)) ?? 0) + 1);
     expect(byEvent.size).toBeGreaterThan(0);
-    for (const traced of byEvent.values()) expect(traced).toBe(BLOCK);
+    for (const traced of byEvent.values()) expect(traced).toBe(BLOCK_DRAWS);
   });
 
   it("has a band of every event that was drawn, and of no other", () => {
     for (const { runs, band, trace } of outcome.whatIfs) {
       expect(trace).toBeDefined();
-      expect(band?.draws).toBe(runs > BLOCK ? BLOCK : undefined);
+      expect(band?.draws).toBe(runs > BLOCK_DRAWS ? BLOCK_DRAWS : undefined);
     }
     expect(outcome.whatIfs.some(({ band }) => band)).toBe(true);
   });

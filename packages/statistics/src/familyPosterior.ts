@@ -28,13 +28,14 @@ const SCALE_POINTS = 41;
  * on a grid. A tenth is a bad make, more than the largest is unheard of. Set by simulation of the coverage, see
  * `test/coverage.long.ts` [-].
  */
-export const NO_BATCH_SCATTER = 0.75;
+export const NO_BATCH_SCATTER_CHANCE = 0.75;
 export const MOST_BATCH_SCATTER = 0.3;
 const BATCH_STEP = 0.0125;
 const BATCH_GRID = Array.from({ length: 1 + MOST_BATCH_SCATTER / BATCH_STEP }, (_, i) => BATCH_STEP * i);
 const BATCH_PRIOR = BATCH_GRID.map(
   (_, i) =>
-    ((1 - NO_BATCH_SCATTER) * (i === 0 ? 0.5 : 1)) / (BATCH_GRID.length - 0.5) + (i === 0 ? NO_BATCH_SCATTER : 0),
+    ((1 - NO_BATCH_SCATTER_CHANCE) * (i === 0 ? 0.5 : 1)) / (BATCH_GRID.length - 0.5) +
+    (i === 0 ? NO_BATCH_SCATTER_CHANCE : 0),
 );
 
 /** One value of σ and of the scatter between batches, with the location normal given both. */

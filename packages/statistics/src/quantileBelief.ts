@@ -28,7 +28,7 @@ export interface QuantileBelief {
  */
 const LIKELIHOOD_POWER = 4;
 /** A family with a smaller share has no say that is worth a word [-]. */
-const WORTH_A_WORD = 0.01;
+const LEAST_TOLD_SHARE = 0.01;
 
 /**
  * Share of doubt that the mixture may leave when the answer may leave `1 − confidence`. Less for many tests, where families lie far
@@ -81,7 +81,7 @@ export function quantileBelief(
     batchScatter: likely.reduce((sum, { share, noBatchScatter }) => sum + share * (1 - noBatchScatter), 0),
   };
   return {
-    families: likely.filter(({ share }) => share > WORTH_A_WORD).map(({ name }) => name),
+    families: likely.filter(({ share }) => share > LEAST_TOLD_SHARE).map(({ name }) => name),
     lowerBound: (confidence) => ({
       family: likely[0]!.name,
       value: unit * Math.exp(rootOf(above, asked(confidence, evidence))),

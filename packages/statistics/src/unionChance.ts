@@ -109,12 +109,12 @@ function pickPart(each: Float64Array, sum: number, random: Random): number {
 }
 
 /** From here on a tail is drawn by an exponential envelope [-]. */
-const FAR_OUT = 0.45;
+const ENVELOPE_FROM = 0.45;
 
 /** A standard normal deviate below a limit: C. P. Robert, Statistics and Computing 5 (1995) 121–125. */
 function tailBelow(limit: number, random: Random): number {
   const from = -limit;
-  if (from < FAR_OUT) {
+  if (from < ENVELOPE_FROM) {
     for (;;) {
       const z = random.normal();
       if (z <= limit) return z;

@@ -45,7 +45,7 @@ export { factorsFromLog } from "./retention/testedStock.ts";
 export { countingTests, testUseWords } from "./retention/testUse.ts";
 export {
   type Contradiction,
-  DEFAULT_SHARE,
+  DEFAULT_LOAD_SHARE,
   type LearntFactor,
   type LearntPart,
   type TeardownLearnt,

@@ -18,14 +18,14 @@ export function chance(say: Say, value: number): string {
 }
 
 /** An interval that begins so far below its value says nothing by its beginning [-]. */
-const NEXT_TO_NOTHING = 0.01;
+const LEAST_LOW_SHARE = 0.01;
 
 /** "62 % (60 to 64 %)"; a chance that next to never comes up, as "less than" its bound. */
 export function chanceRange(say: Say, { value, low, high }: Probability): string {
   if (value <= 0) return atMost(say, high);
   const [from, to] = [chance(say, low), chance(say, high)];
   if (from === to) return chance(say, value);
-  if (low < NEXT_TO_NOTHING * value) return say("chance.upTo", { value: chance(say, value), high: to });
+  if (low < LEAST_LOW_SHARE * value) return say("chance.upTo", { value: chance(say, value), high: to });
   return say("chance.range", { value: chance(say, value), range: chanceSpan(say, low, high) });
 }
 

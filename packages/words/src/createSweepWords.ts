@@ -26,7 +26,7 @@ export type SweepWords = ReturnType<typeof createSweepWords>;
 export const saySweep = (key: SweepKey, values: Values = {}): string => filled(SWEEP_ENGLISH[key], values);
 
 /** More than this much off, in squares, and a reader must know [-]. */
-const MUCH_MISFIT = 3;
+const LARGEST_UNTOLD_MISFIT = 3;
 
 export function createSweepWords(language: Language) {
   return {
@@ -176,7 +176,7 @@ function noteTexts({ points, misfit, accuracy, knobs }: Swept): readonly string[
   return [
     ...(failed > 0 ? [saySweep("said.failed", { count: failed })] : []),
     ...(lost.length > 0 ? [saySweep("said.lost", { list: lost.join("; ") })] : []),
-    ...(misfit > MUCH_MISFIT ? [saySweep("said.misfit", { times: rounded(misfit, 1, "up") })] : []),
+    ...(misfit > LARGEST_UNTOLD_MISFIT ? [saySweep("said.misfit", { times: rounded(misfit, 1, "up") })] : []),
     ...(knobs.some(({ kind }) => kind === "months") ? [saySweep("caption.months")] : []),
     ...(accuracy === "quick" ? [saySweep("said.coarse")] : []),
   ];

@@ -110,13 +110,13 @@ function singlesList(language: Language, rig: Rig, { singles }: Outcome): string
   return parts.length === 0 ? say("single.none") : parts.join("; ");
 }
 
-const MOST_LIKELY = 3;
+const MOST_NAMED_PARTS = 3;
 
 /** The parts likeliest to go first when strengths and loads scatter; undefined where none was told apart. */
 export function likelyText(language: Language, rig: Rig, { likelyFirst }: Outcome): string | undefined {
   const say = sayLaterIn(language);
   const parts = (likelyFirst?.parts ?? [])
-    .slice(0, MOST_LIKELY)
+    .slice(0, MOST_NAMED_PARTS)
     .map(({ id, first }) =>
       say("likely.part", { part: lowered(partName(say, rig, id)), chance: chance(say, first.value) }),
     );

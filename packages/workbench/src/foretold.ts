@@ -10,7 +10,7 @@ import {
 } from "@secondline/scenarios";
 
 /** One core that does nothing else takes 4 to 6 × 10⁻⁸ for the demo rigs [s per element-step]. */
-export const USUAL_SPEED = 6e-8;
+export const USUAL_STEP_TIME = 6e-8;
 /** Events of which the work is looked at [-]. */
 const SAMPLED_EVENTS = 8;
 
@@ -40,5 +40,5 @@ export function foretold({ assessed, events, runs, accuracy, jobs, ...given }: T
   const step = Math.max(1, Math.floor(there.length / SAMPLED_EVENTS));
   const sample = there.filter((_, i) => i % step === 0);
   const work = sample.reduce((sum, event) => sum + runWork(rig, strengths, event, accuracy), 0) / sample.length;
-  return { runs, seconds: (runs * work * USUAL_SPEED) / jobs };
+  return { runs, seconds: (runs * work * USUAL_STEP_TIME) / jobs };
 }

@@ -25,7 +25,7 @@ export {
 export { readMatched } from "./breakLog/readMatched.ts";
 export { logTemplate } from "./breakLog/template.ts";
 export { type HeavierWork, lookForHeavier } from "./card/heavier.ts";
-export { type ChancesDesk, type ChancesState, createChancesDesk, RUNS } from "./chances/chancesDesk.ts";
+export { type ChancesDesk, type ChancesState, createChancesDesk, RUN_CHOICES } from "./chances/chancesDesk.ts";
 export { readSpread, readSpreads } from "./chances/spreads.ts";
 export {
   type BreakLog,
@@ -40,8 +40,8 @@ export {
   type WrittenRig,
   type WrittenWebbing,
 } from "./documents/documents.ts";
-export { type Foretold, foretold, USUAL_SPEED } from "./foretold.ts";
-export { lowestProfile, type Profile, SHAPES } from "./ground/lowest.ts";
+export { type Foretold, foretold, USUAL_STEP_TIME } from "./foretold.ts";
+export { GROUND_SHAPES, lowestProfile, type Profile } from "./ground/lowest.ts";
 export {
   type LengthUnit,
   type ProfileFault,

@@ -3,8 +3,8 @@
 import { teardownSheet } from "@secondline/report";
 import type { Rig } from "@secondline/rig";
 import {
+  DEFAULT_LOAD_SHARE,
   DEFAULT_PULLS,
-  DEFAULT_SHARE,
   nothingHangs,
   OUTCOMES,
   planTeardown,
@@ -165,7 +165,7 @@ const noRows = (file: string) =>
   new CommandFailure(EXIT.input, [`${file}: ${say("teardown.fault.noRows", { outcomes: OUTCOMES.join(", ") })}`]);
 
 function shareOf(text: string | undefined): number {
-  if (text === undefined) return DEFAULT_SHARE;
+  if (text === undefined) return DEFAULT_LOAD_SHARE;
   const value = /^\d{1,2}(\.\d{1,3})?( ?%)?$/.test(text) ? Number.parseFloat(text) : 0;
   if (value >= 10 && value <= 95) return value / 100;
   throw refuse("--share", say("teardown.fault.share", { got: text.slice(0, 40) }));

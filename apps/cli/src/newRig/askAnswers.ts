@@ -7,10 +7,10 @@ import {
   type AnswerId,
   type Answers,
   answerOf,
+  GROUND_SHAPES,
   isAsked,
   QUESTIONS,
   rigFrom,
-  SHAPES,
 } from "@secondline/workbench";
 import { askMeasured } from "./askMeasured.ts";
 
@@ -70,7 +70,7 @@ async function askOne(id: AnswerId, answers: Answers, { ask, tell }: Desk): Prom
 /** What may be chosen; none where anything may be typed. */
 function optionsOf(id: AnswerId): readonly string[] {
   const answer = ANSWERS[id];
-  if (answer.kind === "shape") return SHAPES;
+  if (answer.kind === "shape") return GROUND_SHAPES;
   const field = answer.kind === "field" ? fieldAt(answer.field) : undefined;
   if (field?.kind === "choice") return field.options.map(({ value }) => value);
   return field?.kind === "stock" ? [...GENERIC_STOCKS.keys()] : [];

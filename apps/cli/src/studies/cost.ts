@@ -3,12 +3,12 @@ import { statfsSync } from "node:fs";
 import { executeRun, type PlanRuns } from "@secondline/scenarios";
 import { quantity } from "@secondline/words";
 import { saySweep, timeText } from "@secondline/words/sweep";
-import { USUAL_SPEED } from "@secondline/workbench";
+import { USUAL_STEP_TIME } from "@secondline/workbench";
 
 /** Runs of which the work is estimated, spread over the plan [-]. */
 const SAMPLED_RUNS = 24;
 /** Below this the speed is not worth a measurement [s of one core]. */
-const WORTH_MEASURING = 30;
+const LEAST_MEASURED_TIME = 30;
 /** A line of results, about [bytes]. */
 const LINE_BYTES = 1800;
 
@@ -28,9 +28,9 @@ export function costOf(plan: PlanRuns, open: number): Cost {
     work: plan.work(Math.floor(((i + 0.5) * plan.count) / count)),
   }));
   const mean = works.reduce((sum, { work }) => sum + work, 0) / count;
-  const usual = mean * open * USUAL_SPEED;
-  const measured = usual > WORTH_MEASURING ? speedOf(plan, works) : undefined;
-  const seconds = mean * open * (measured ?? USUAL_SPEED);
+  const usual = mean * open * USUAL_STEP_TIME;
+  const measured = usual > LEAST_MEASURED_TIME ? speedOf(plan, works) : undefined;
+  const seconds = mean * open * (measured ?? USUAL_STEP_TIME);
   return { runs: open, seconds, bytes: open * LINE_BYTES, measured: measured !== undefined };
 }
 

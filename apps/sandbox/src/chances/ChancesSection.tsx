@@ -3,7 +3,7 @@ import { type Assessed, type Chances, LIKELY_FIRST_BASIS, type Outcome } from "@
 import { broughtIn } from "@secondline/words";
 import { englishChanceWords as chanceWords } from "@secondline/words/chances";
 import { sayChances } from "@secondline/words/page/chances";
-import { RUNS } from "@secondline/workbench";
+import { RUN_CHOICES } from "@secondline/workbench";
 import { useId } from "react";
 import { BasisNote } from "../design/BasisNote.tsx";
 import { Button } from "../design/Button.tsx";
@@ -45,11 +45,11 @@ export function ChancesSection({ outcome }: { outcome: Outcome }) {
   );
 }
 
-const AT_A_GLANCE = 3;
+const PARTS_AT_A_GLANCE = 3;
 
 /** The quick statement on the worst what-if, which every verdict has. */
 function AtAGlance({ outcome, assessed }: { outcome: Outcome; assessed: Assessed }) {
-  const glance = chanceWords.chanceGlance(assessed.rig, outcome, AT_A_GLANCE);
+  const glance = chanceWords.chanceGlance(assessed.rig, outcome, PARTS_AT_A_GLANCE);
   if (glance === undefined) return null;
   return (
     <p className={styles.note}>
@@ -58,7 +58,7 @@ function AtAGlance({ outcome, assessed }: { outcome: Outcome; assessed: Assessed
   );
 }
 
-const RUNS_TO_CHOOSE = RUNS.map((runs) => ({
+const RUNS_TO_CHOOSE = RUN_CHOICES.map((runs) => ({
   value: String(runs),
   label: sayChances("chancesSection.drawsMade", { runs }),
 }));

@@ -3,13 +3,13 @@ import type { ClockState, PlaybackClock } from "./playbackClock.ts";
 import { throttled } from "./throttled.ts";
 
 /** Text that follows a playing clock is readable at ten changes a second; more would only cost frames [ms]. */
-export const TEXT_INTERVAL = 100;
+export const TEXT_INTERVAL_MS = 100;
 
 /**
  * A value of the clock as React state, renewed at most every `interval` milliseconds while time runs.
  * For words and numbers only: what moves with every frame subscribes to the clock and moves its own pixels.
  */
-export function useClock<T>(clock: PlaybackClock, selector: (state: ClockState) => T, interval = TEXT_INTERVAL): T {
+export function useClock<T>(clock: PlaybackClock, selector: (state: ClockState) => T, interval = TEXT_INTERVAL_MS): T {
   const subscribe = useCallback(
     (listener: () => void) => {
       const calm = throttled(listener, interval);

@@ -1,7 +1,7 @@
 import { useEffect, useState } from "react";
 
 /** Long enough for one part to be drawn before the next one begins, too short to be noticed [ms]. */
-const PAUSE = 20;
+const PAUSE_MS = 20;
 
 /**
  * True a moment after `there` is, and false at once when it is not. What has much to draw when it first appears waits
@@ -11,7 +11,7 @@ export function useSoon(there: boolean, turn: number): boolean {
   const [soon, setSoon] = useState(false);
   useEffect(() => {
     if (!there) return;
-    const timer = setTimeout(() => setSoon(true), turn * PAUSE);
+    const timer = setTimeout(() => setSoon(true), turn * PAUSE_MS);
     return () => {
       clearTimeout(timer);
       setSoon(false);

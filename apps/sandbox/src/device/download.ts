@@ -14,7 +14,7 @@ export function downloadBlob(blob: Blob, fileName: string): void {
 }
 
 /** Letters of a file's name; a rig and its what-if together are long [-]. */
-const LONGEST = 120;
+const LONGEST_NAME = 120;
 
 /** A name for a file: letters and digits of `name`, joined by dashes. */
 export function fileName(name: string, ending: string): string {
@@ -24,6 +24,6 @@ export function fileName(name: string, ending: string): string {
     .toLowerCase()
     .replace(/[^a-z0-9]+/g, "-")
     .replace(/^-+|-+$/g, "")
-    .slice(0, LONGEST);
+    .slice(0, LONGEST_NAME);
   return `${stem === "" ? "rig" : stem}.${ending}`;
 }

@@ -19,8 +19,8 @@ interface Schema extends DBSchema {
   copies: { key: number; value: Omit<Copy, "key"> };
 }
 
-/** Copies kept; the oldest make room. */
-const KEPT = 50;
+/** The oldest make room [-]. */
+const MOST_KEPT_COPIES = 50;
 
 export interface WorkStore extends WorkKeeper {
   load(): Promise<SavedWork | undefined>;
@@ -51,7 +51,7 @@ async function keepCopy(database: IDBPDatabase<Schema>, copy: Omit<Copy, "key">)
   const newest = last === undefined ? undefined : await transaction.store.get(last);
   if (newest && JSON.stringify(newest.document) === JSON.stringify(copy.document)) return;
   await transaction.store.add(copy);
-  for (const key of keys.slice(0, Math.max(0, keys.length + 1 - KEPT))) await transaction.store.delete(key);
+  for (const key of keys.slice(0, Math.max(0, keys.length + 1 - MOST_KEPT_COPIES))) await transaction.store.delete(key);
   await transaction.done;
 }
 

@@ -26,11 +26,12 @@ export async function houseFaces(): Promise<string> {
   }
 }
 
-/** So many bytes at a time: a call takes only so many arguments. */
-const CHUNK = 8192;
+/** A call takes only so many arguments. */
+const CHUNK_BYTES = 8192;
 
 function base64(bytes: Uint8Array): string {
   let text = "";
-  for (let at = 0; at < bytes.length; at += CHUNK) text += String.fromCharCode(...bytes.subarray(at, at + CHUNK));
+  for (let at = 0; at < bytes.length; at += CHUNK_BYTES)
+    text += String.fromCharCode(...bytes.subarray(at, at + CHUNK_BYTES));
   return btoa(text);
 }

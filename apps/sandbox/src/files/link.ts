@@ -16,8 +16,8 @@ export interface Shared {
   readonly camera?: CameraName;
 }
 
-/** What a link unpacks to at most; a small text can be made to unpack to gigabytes [B]. */
-const LARGEST = 1_000_000;
+/** A small text in a link can be made to unpack to gigabytes [B]. */
+const LARGEST_UNPACKED_BYTES = 1_000_000;
 
 export function linkHash({ document, whatIf, time, part, camera }: Shared): string {
   const parameters = new URLSearchParams();
@@ -66,7 +66,7 @@ function unpack(packed: string): string | undefined {
   let ended = false;
   const inflate = new Inflate((piece, final) => {
     length += piece.length;
-    if (length > LARGEST) throw new Error(sayFiles("link.tooLarge"));
+    if (length > LARGEST_UNPACKED_BYTES) throw new Error(sayFiles("link.tooLarge"));
     pieces.push(piece);
     ended = final;
   });

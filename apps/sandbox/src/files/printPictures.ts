@@ -8,8 +8,8 @@ import { plotBody, wholeRun } from "../time/picture/plotBody.ts";
 import { words } from "../words.ts";
 import { type PictureSource, sideSnapshot } from "./savePicture.ts";
 
-const SIDE = { width: 860, height: 400 };
-const PLOT = { width: 860, height: 320 };
+const SIDE_SIZE = { width: 860, height: 400 };
+const PLOT_SIZE = { width: 860, height: 320 };
 
 /** The rig from the side at `time` [s] and the forces of the run, each as an SVG document; none without a run. */
 export function printPictures(source: Omit<PictureSource, "theme">, time: number): readonly string[] {
@@ -17,8 +17,8 @@ export function printPictures(source: Omit<PictureSource, "theme">, time: number
   if (!current || !source.state.run.shown) return [];
   const { assessed, whatIf } = source.state.run.shown;
   const title = words.eventTitle(assessed.rig, whatIf);
-  const side = sideSnapshot({ ...source, theme: "light" }, time, SIDE);
-  const plot = plotBody(wholeRun(current, time), PALETTES.light, PLOT);
+  const side = sideSnapshot({ ...source, theme: "light" }, time, SIDE_SIZE);
+  const plot = plotBody(wholeRun(current, time), PALETTES.light, PLOT_SIZE);
   return [
     svg(side, sayFiles("printPictures.side", { title })),
     svg(plot, sayFiles("printPictures.forcesOverTime", { title })),

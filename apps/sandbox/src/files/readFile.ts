@@ -11,7 +11,7 @@ export type Opened =
   | ({ readonly ok: false; readonly text: string } & Issues<RigIssue>);
 
 /** A rig file is a few kilobytes; what is larger than this is something else and is not even read [B]. */
-const LARGEST = 1_000_000;
+const LARGEST_FILE_BYTES = 1_000_000;
 
 interface FileLike {
   readonly name: string;
@@ -20,7 +20,7 @@ interface FileLike {
 }
 
 export async function readRigFile(file: FileLike, read: ReadRig): Promise<Opened> {
-  if (file.size > LARGEST) {
+  if (file.size > LARGEST_FILE_BYTES) {
     return no(sayFiles("readFile.tooLarge", { name: file.name, size: size(file.size) }));
   }
   let text: string;

@@ -29,7 +29,7 @@ import styles from "./howFar.module.css";
 import { nothingText } from "./nothingText.ts";
 
 const { say } = words;
-const NONE = "";
+const NO_NUMBER = "";
 
 /** What is asked: whose number, over which range, what is looked at, how closely; and how long it will take. */
 export function HowFarForm({ desk, booted }: { desk: HowFarDesk; booted: Booted }) {
@@ -70,15 +70,18 @@ export function HowFarForm({ desk, booted }: { desk: HowFarDesk; booted: Booted 
       <div className={styles.fields}>
         <Choice
           label={say("field.first")}
-          value={first?.name ?? NONE}
+          value={first?.name ?? NO_NUMBER}
           options={named}
           onChange={(name) => choose(0, name)}
         />
         {first && range(0)}
         <Choice
           label={say("field.second")}
-          value={second?.name ?? NONE}
-          options={[{ value: NONE, label: say("field.none") }, ...named.filter(({ value }) => value !== first?.name)]}
+          value={second?.name ?? NO_NUMBER}
+          options={[
+            { value: NO_NUMBER, label: say("field.none") },
+            ...named.filter(({ value }) => value !== first?.name),
+          ]}
           onChange={(name) => choose(1, name)}
         />
         {second && range(1)}
@@ -242,7 +245,7 @@ function Start({ desk, reading, rig }: { desk: HowFarDesk; reading: HowFarReadin
 }
 
 /** Typing comes first: the time is worked out a moment after the last change [ms]. */
-const SETTLE = 300;
+const SETTLE_MS = 300;
 
 function useForetold(desk: HowFarDesk, reading: HowFarReading) {
   const [foretold, setForetold] = useState<ReturnType<typeof foretoldSweep>>();
@@ -251,7 +254,7 @@ function useForetold(desk: HowFarDesk, reading: HowFarReading) {
     const timer = setTimeout(() => {
       const { assessed } = desk.store.getState().subject.sandbox.store.getState().assessment;
       setForetold(foretoldSweep(reading.question, assessed, mostJobs()));
-    }, SETTLE);
+    }, SETTLE_MS);
     return () => clearTimeout(timer);
   }, [desk, reading]);
   return foretold;

@@ -13,7 +13,7 @@ export function PrintedPictures({ clock }: { clock: PlaybackClock }) {
     // The browser waits for nothing once it prints: the code must be here before.
     const fetching = setTimeout(async () => {
       draw = (await import("../files/printPictures.ts").catch(() => undefined))?.printPictures;
-    }, FETCH_AFTER);
+    }, FETCH_DELAY_MS);
     const before = () => {
       const { time } = clock.getSnapshot();
       const drawn = draw?.({ state: store.getState(), recordings, date: new Date() }, time);
@@ -38,4 +38,4 @@ export function PrintedPictures({ clock }: { clock: PlaybackClock }) {
 }
 
 /** Long enough for the page to be in use first [ms]. */
-const FETCH_AFTER = 3000;
+const FETCH_DELAY_MS = 3000;

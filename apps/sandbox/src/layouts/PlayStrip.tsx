@@ -9,7 +9,7 @@ import { quantity } from "../words.ts";
 import styles from "./PlayStrip.module.css";
 
 /** Text and thumb follow the clock this often [ms]. */
-const FOLLOW = 50;
+const FOLLOW_INTERVAL_MS = 50;
 const SPEED_OPTIONS = SPEEDS.map((speed) => ({
   value: String(speed),
   label: sayLayouts("playStrip.speedOf", { speed, share: Math.round(1 / speed) }),
@@ -21,7 +21,7 @@ export function PlayStrip({ clock }: { clock: PlaybackClock }) {
   const playing = useClock(clock, (state) => state.playing);
   const speed = useClock(clock, (state) => state.speed);
   const duration = useClock(clock, (state) => state.duration);
-  const time = useClock(clock, (state) => state.time, FOLLOW);
+  const time = useClock(clock, (state) => state.time, FOLLOW_INTERVAL_MS);
   return (
     <section className={styles.strip} aria-label={sayLayouts("playStrip.playback")} data-playback>
       <Button

@@ -25,7 +25,7 @@ export interface TableRow {
 }
 
 /** Less spread than this is none: meshes differ by as much [-]. */
-const NOTABLE = 0.03;
+const NOTABLE_SPREAD = 0.03;
 
 /** What a row's numbers are, and how they are written. */
 type Figure = Pick<ComparisonRow, "id" | "quantity" | "better" | "values"> & {
@@ -92,15 +92,15 @@ export function verdictRows(
 export function differencesTold(rig: Rig, first: Outcome, other: Outcome): readonly string[] {
   return compareLayouts([first, other])
     .rows.map(onGround)
-    .filter(({ spread, verdicts }) => (spread ?? 0) > NOTABLE && !verdicts?.includes("notLoaded"))
+    .filter(({ spread, verdicts }) => (spread ?? 0) > NOTABLE_SPREAD && !verdicts?.includes("notLoaded"))
     .sort((a, b) => b.spread! - a.spread!)
-    .slice(0, MOST_TOLD)
+    .slice(0, MOST_TOLD_DIFFERENCES)
     .map((row) => {
       const { label, text } = comparisonFigure(rig, row);
       return sayLayouts("differences.instead", { label, now: text(1), before: text(0) });
     });
 }
-const MOST_TOLD = 4;
+const MOST_TOLD_DIFFERENCES = 4;
 
 /** Nothing holds the walker, or the ground came first. */
 export const isLost = ({ caughtBy, lostBecause }: WhatIfOutcome) => lostBecause !== undefined || caughtBy === "nothing";
@@ -147,7 +147,7 @@ function tableRow(
 function changeText(first: number | undefined, value: number | undefined, kind: ComparisonRow["quantity"]): string {
   if (first === undefined || value === undefined) return "";
   const change = value - first;
-  if (Math.abs(change) <= NOTABLE * Math.max(Math.abs(first), Math.abs(value))) return "";
+  if (Math.abs(change) <= NOTABLE_SPREAD * Math.max(Math.abs(first), Math.abs(value))) return "";
   const sign = change > 0 ? "+" : "−";
   const size = Math.abs(change);
   switch (kind) {
@@ -164,7 +164,7 @@ function kindestOf(values: readonly (number | undefined)[], better: "less" | "mo
   const known = values.filter((value) => value !== undefined);
   if (known.length < 2) return [];
   const [least, most] = [Math.min(...known), Math.max(...known)];
-  if (most - least <= NOTABLE * Math.max(Math.abs(least), Math.abs(most))) return [];
+  if (most - least <= NOTABLE_SPREAD * Math.max(Math.abs(least), Math.abs(most))) return [];
   const best = better === "less" ? least : most;
   return values.flatMap((value, i) => (value === best ? [i] : []));
 }

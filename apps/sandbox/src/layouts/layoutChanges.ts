@@ -15,8 +15,8 @@ export interface LayoutChange {
 }
 
 /** Not of the rig itself. */
-const ASIDE = new Set(["name", "id", "notes", "secondline", "invented", "unconfirmed"]);
-const NONE = sayLayouts("layoutChanges.none");
+const FIELDS_NOT_COMPARED = new Set(["name", "id", "notes", "secondline", "invented", "unconfirmed"]);
+const NO_VALUE = sayLayouts("layoutChanges.none");
 
 /** Changes from one document to another, in the order of the document. Bases, names and notes are no changes of the rig. */
 export function layoutChanges(before: WrittenRig, after: WrittenRig): readonly LayoutChange[] {
@@ -28,7 +28,7 @@ export function layoutChanges(before: WrittenRig, after: WrittenRig): readonly L
     after: valueWords(path, is),
   });
   return compare("", before, after, change).filter(
-    ({ path }) => !ASIDE.has(path.split("[")[0]!) && !/basis$/i.test(path),
+    ({ path }) => !FIELDS_NOT_COMPARED.has(path.split("[")[0]!) && !/basis$/i.test(path),
   );
 }
 
@@ -92,7 +92,7 @@ function itemName(list: string, number: number): readonly string[] {
 
 function valueWords(path: string, value: unknown): string {
   if (value === undefined) return fallbackWords(spokenField(path));
-  if (Array.isArray(value)) return value.length === 0 ? NONE : `${value.length}`;
+  if (Array.isArray(value)) return value.length === 0 ? NO_VALUE : `${value.length}`;
   if (isGroup(value)) return groupWords(value);
   const field = spokenField(path);
   if (field?.kind === "choice") return field.options.find((one) => one.value === value)?.label ?? String(value);
@@ -102,7 +102,7 @@ function valueWords(path: string, value: unknown): string {
 }
 
 function fallbackWords(field: Field | undefined): string {
-  return field?.kind === "quantity" && field.fallback !== undefined ? String(field.fallback) : NONE;
+  return field?.kind === "quantity" && field.fallback !== undefined ? String(field.fallback) : NO_VALUE;
 }
 
 /** A whole part that came or went: by its name or kind. */

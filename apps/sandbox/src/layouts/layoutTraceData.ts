@@ -29,8 +29,8 @@ export function layoutPyramid(recording: Recording, id: ComparedId): Pyramid | u
 }
 
 /** Room above the highest value [-], and least force that the axis goes up to [N]. */
-const ABOVE_PEAK = 1.1;
-const LEAST_TOP = 500;
+const AXIS_OVER_PEAK = 1.1;
+const LEAST_AXIS_FORCE = 500;
 
 /** Columns over `range`, about `pixels` of them; undefined recordings give empty columns, so that places stay. */
 export function layoutTraceData(
@@ -44,9 +44,9 @@ export function layoutTraceData(
     (best, one) => (best && best.duration >= one.duration ? best : one),
     undefined,
   );
-  if (!longest) return { columns: [[0], ...recordings.map(() => [null])], top: LEAST_TOP };
+  if (!longest) return { columns: [[0], ...recordings.map(() => [null])], top: LEAST_AXIS_FORCE };
   const grid = plotGrid(longest.rate, longest.signals.leash.length, range, Math.max(Math.round(pixels), 1));
-  let top = LEAST_TOP / ABOVE_PEAK;
+  let top = LEAST_AXIS_FORCE / AXIS_OVER_PEAK;
   const columns = recordings.map((recording) => {
     const pyramid = recording && layoutPyramid(recording, id);
     if (!recording || !pyramid) return Array.from(grid.times, () => null);
@@ -54,5 +54,5 @@ export function layoutTraceData(
     for (const value of values) if (value !== null && value > top) top = value;
     return values;
   });
-  return { columns: [Array.from(grid.times), ...columns], top: top * ABOVE_PEAK };
+  return { columns: [Array.from(grid.times), ...columns], top: top * AXIS_OVER_PEAK };
 }

@@ -19,7 +19,7 @@ import { pageRunner } from "../worker/runner.ts";
 import { sideRunner } from "../worker/sideRunner.ts";
 
 /** A pause in the changes after which they are written [ms]. */
-const SETTLE = 400;
+const SETTLE_MS = 400;
 const made = new WeakMap<Sandbox, Layouts>();
 
 /** The layouts of a sandbox: made when they are first looked at, the same ever after. */
@@ -72,7 +72,7 @@ function keepChanges(layouts: Layouts, shelf: Shelf, { actions }: Sandbox): void
   };
   layouts.onChange(() => {
     clearTimeout(timer);
-    timer = setTimeout(write, SETTLE);
+    timer = setTimeout(write, SETTLE_MS);
   });
   addEventListener("pagehide", () => {
     if (timer === undefined) return;

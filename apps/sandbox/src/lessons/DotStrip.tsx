@@ -5,9 +5,9 @@ import { allFacts, type LessonRun } from "./facts.ts";
 import { prose, say } from "./words.ts";
 
 const WIDTH = 560;
-const SIDE = 16;
-const RADIUS = 5;
-const AXIS = 26;
+const SIDE_MARGIN = 16;
+const DOT_RADIUS = 5;
+const AXIS_HEIGHT = 26;
 
 /** One dot for each fall, along the load that it brought; dots that would lie on one another are piled up. */
 export function DotStrip({ before, after }: { before: LessonRun; after: LessonRun }) {
@@ -15,10 +15,10 @@ export function DotStrip({ before, after }: { before: LessonRun; after: LessonRu
   if (many.length === 0) return null;
   const facts = allFacts(before, after);
   const [from, to] = [500 * Math.floor(many[0]! / 500), 500 * Math.ceil(many.at(-1)! / 500)];
-  const x = (force: number) => SIDE + ((force - from) / Math.max(to - from, 1)) * (WIDTH - 2 * SIDE);
+  const x = (force: number) => SIDE_MARGIN + ((force - from) / Math.max(to - from, 1)) * (WIDTH - 2 * SIDE_MARGIN);
   const places = many.map(x);
-  const levels = piled(places, 2 * RADIUS);
-  const height = 2 * RADIUS * (1 + Math.max(...levels)) + AXIS + 6;
+  const levels = piled(places, 2 * DOT_RADIUS);
+  const height = 2 * DOT_RADIUS * (1 + Math.max(...levels)) + AXIS_HEIGHT + 6;
   const ticks = Array.from(
     { length: Math.floor((to - from) / 1000) + 1 },
     (_, i) => 1000 * Math.ceil(from / 1000) + 1000 * i,
@@ -26,12 +26,12 @@ export function DotStrip({ before, after }: { before: LessonRun; after: LessonRu
   return (
     <figure className={styles.figure}>
       <svg viewBox={`0 0 ${WIDTH} ${height}`} role="img" aria-label={say("chance.dots", facts)}>
-        <path d={`M${SIDE} ${height - AXIS}H${WIDTH - SIDE}`} className={styles.axis} />
+        <path d={`M${SIDE_MARGIN} ${height - AXIS_HEIGHT}H${WIDTH - SIDE_MARGIN}`} className={styles.axis} />
         {ticks
           .filter((force) => force <= to)
           .map((force) => (
             <g key={force}>
-              <path d={`M${x(force)} ${height - AXIS}v5`} className={styles.axis} />
+              <path d={`M${x(force)} ${height - AXIS_HEIGHT}v5`} className={styles.axis} />
               <text x={x(force)} y={height - 6} textAnchor="middle">
                 {force / 1000} kN
               </text>
@@ -42,14 +42,14 @@ export function DotStrip({ before, after }: { before: LessonRun; after: LessonRu
             // biome-ignore lint/suspicious/noArrayIndexKey: the dots are in the order of their loads
             key={i}
             cx={at}
-            cy={height - AXIS - 4 - RADIUS - 2 * RADIUS * levels[i]!}
-            r={RADIUS - 0.5}
+            cy={height - AXIS_HEIGHT - 4 - DOT_RADIUS - 2 * DOT_RADIUS * levels[i]!}
+            r={DOT_RADIUS - 0.5}
             className={i === places.length - 1 ? styles.hardest : styles.dot}
           />
         ))}
       </svg>
       <figcaption>{prose("chance.dots", facts)}</figcaption>
-      {many.length < THIRTY && <p>{say("chance.few", { count: many.length })}</p>}
+      {many.length < FALL_COUNT && <p>{say("chance.few", { count: many.length })}</p>}
       <p className="visually-hidden">
         {say("chance.list", { list: many.map((force) => quantity.load(force)).join(", ") })}
       </p>
@@ -57,4 +57,4 @@ export function DotStrip({ before, after }: { before: LessonRun; after: LessonRu
   );
 }
 
-const THIRTY = 30;
+const FALL_COUNT = 30;

@@ -7,7 +7,7 @@ import styles from "./classroom.module.css";
 import { say } from "./words.ts";
 
 /** The line follows the clock this often [ms]. */
-const FOLLOW = 30;
+const FOLLOW_INTERVAL_MS = 30;
 
 /**
  * Lies over the picture in a class: the time of the run goes from left to right as it does in the traces below, and one line stands at the
@@ -17,7 +17,7 @@ export function ScenePointer({ clock }: { clock: PlaybackClock }) {
   const { ref, size } = useFrameSize<HTMLDivElement>();
   const pressed = useRef(false);
   const duration = useClock(clock, (state) => state.duration);
-  const time = useClock(clock, (state) => state.time, FOLLOW);
+  const time = useClock(clock, (state) => state.time, FOLLOW_INTERVAL_MS);
   const range = fitRange(duration);
   const frame = plotFrame(Math.max(size.width, 1), Math.max(size.height, 1), false, CLASS_GUTTER);
   function point(event: React.PointerEvent<HTMLDivElement>): void {

@@ -4,10 +4,10 @@ import { prose, say } from "./words.ts";
 
 const WIDTH = 560;
 const HEIGHT = 230;
-const LEFT = 48;
-const RIGHT = 26;
-const TOP = 18;
-const BOTTOM = 26;
+const LEFT_MARGIN = 48;
+const RIGHT_MARGIN = 26;
+const TOP_MARGIN = 18;
+const BOTTOM_MARGIN = 26;
 
 /** The drop over the range with its band, and where it meets the limit. */
 export function SweepCurve({ before, after }: { before: LessonRun; after: LessonRun }) {
@@ -18,8 +18,9 @@ export function SweepCurve({ before, after }: { before: LessonRun; after: Lesson
   const points = swept.points.flatMap(({ values, curve }) => (curve ? [{ at: values[0]!, ...curve }] : []));
   const facts = allFacts(before, after);
   const top = 5 * Math.ceil(Math.max(...points.map(({ high }) => high)) / 5);
-  const x = (value: number) => LEFT + ((value - knob.from) / (knob.to - knob.from)) * (WIDTH - LEFT - RIGHT);
-  const y = (metre: number) => HEIGHT - BOTTOM - (metre / top) * (HEIGHT - TOP - BOTTOM);
+  const x = (value: number) =>
+    LEFT_MARGIN + ((value - knob.from) / (knob.to - knob.from)) * (WIDTH - LEFT_MARGIN - RIGHT_MARGIN);
+  const y = (metre: number) => HEIGHT - BOTTOM_MARGIN - (metre / top) * (HEIGHT - TOP_MARGIN - BOTTOM_MARGIN);
   const path = (of: "value" | "low" | "high", list = points) =>
     list.map((one, i) => `${i === 0 ? "M" : "L"}${x(one.at)} ${y(one[of])}`).join("");
   const band = `${path("high")}${path("low", [...points].reverse()).replace("M", "L")}Z`;
@@ -30,8 +31,8 @@ export function SweepCurve({ before, after }: { before: LessonRun; after: Lesson
       <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={crossing ? say("howFar.curve", facts) : ""}>
         {ticks.map((metre) => (
           <g key={metre}>
-            <path d={`M${LEFT} ${y(metre)}H${WIDTH - RIGHT}`} className={styles.grid} />
-            <text x={LEFT - 6} y={y(metre) + 4} textAnchor="end">
+            <path d={`M${LEFT_MARGIN} ${y(metre)}H${WIDTH - RIGHT_MARGIN}`} className={styles.grid} />
+            <text x={LEFT_MARGIN - 6} y={y(metre) + 4} textAnchor="end">
               {metre} m
             </text>
           </g>
@@ -48,13 +49,13 @@ export function SweepCurve({ before, after }: { before: LessonRun; after: Lesson
         ))}
         {limit !== undefined && crossing && (
           <>
-            <path d={`M${LEFT} ${y(limit)}H${WIDTH - RIGHT}`} className={styles.limit} />
-            <text x={LEFT + 6} y={y(limit) - 6}>
+            <path d={`M${LEFT_MARGIN} ${y(limit)}H${WIDTH - RIGHT_MARGIN}`} className={styles.limit} />
+            <text x={LEFT_MARGIN + 6} y={y(limit) - 6}>
               {say("howFar.limit", facts)}
             </text>
-            <path d={`M${x(crossing.at)} ${y(limit)}V${HEIGHT - BOTTOM}`} className={styles.limit} />
+            <path d={`M${x(crossing.at)} ${y(limit)}V${HEIGHT - BOTTOM_MARGIN}`} className={styles.limit} />
             <path
-              d={`M${x(crossing.low ?? crossing.at)} ${HEIGHT - BOTTOM}H${x(crossing.high ?? crossing.at)}`}
+              d={`M${x(crossing.low ?? crossing.at)} ${HEIGHT - BOTTOM_MARGIN}H${x(crossing.high ?? crossing.at)}`}
               className={styles.interval}
             />
           </>

@@ -13,7 +13,7 @@ import type {
 } from "@secondline/scenarios";
 import { broughtIn } from "@secondline/words";
 import { quantity, words } from "../words.ts";
-import { HEIGHT } from "./rigs.ts";
+import { LINE_HEIGHT } from "./rigs.ts";
 
 /** One run of a lesson's rig: the fall for the eye, and what its parts had to carry. */
 export interface LessonRun {
@@ -61,7 +61,7 @@ type Facts = Readonly<Record<string, string>>;
 
 /** What can be said before the prediction. */
 export function givenFacts(before: LessonRun): Facts {
-  return { height: quantity.length(HEIGHT), ...runFacts("before", before) };
+  return { height: quantity.length(LINE_HEIGHT), ...runFacts("before", before) };
 }
 
 /** What can be said after the run. */

@@ -19,7 +19,7 @@ export type Kept = Readonly<Partial<Record<LessonId, readonly Try[]>>>;
 
 const KEY = "secondline.lessons";
 /** What lessons were called before they had their present name. */
-const BEFORE: Readonly<Partial<Record<LessonId, string>>> = { clampMark: "trace" };
+const NAMES_BEFORE: Readonly<Partial<Record<LessonId, string>>> = { clampMark: "trace" };
 const FORMAT = { noun: sayLessons("kept.recordLessons"), longest: 1_000_000 };
 const MOST_TRIES = 20;
 const LONGEST_REASON = 400;
@@ -38,7 +38,7 @@ export function readKept(shelf: Shelf): Kept {
   const kept = Object.fromEntries(
     LESSON_IDS.flatMap((id) => {
       const written = found as Record<string, unknown>;
-      const tries = written[id] ?? written[BEFORE[id] ?? ""];
+      const tries = written[id] ?? written[NAMES_BEFORE[id] ?? ""];
       if (!Array.isArray(tries)) return [];
       const good = tries.filter(isTry);
       lost ||= good.length < tries.length;

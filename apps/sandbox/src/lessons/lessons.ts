@@ -81,7 +81,7 @@ const holdsIn = (id: "backup.endA" | "main") => (run: LessonRun) => marginOf(run
 const bothCaught = (before: LessonRun, after: LessonRun) => wayOut(before) === "caught" && wayOut(after) === "caught";
 
 /** Of thirty falls so many must give a number for the lesson to be told [-]. */
-const ENOUGH = 25;
+const ENOUGH_FALLS = 25;
 
 export const LESSONS: readonly Lesson[] = [
   {
@@ -96,7 +96,7 @@ export const LESSONS: readonly Lesson[] = [
   {
     id: "looseBackup",
     before: rigs.PLAIN,
-    after: rigs.LOOSE,
+    after: rigs.LOOSE_BACKUP,
     whatIf: MAIN_FAILS,
     scale: metres(30),
     read: drop,
@@ -168,7 +168,7 @@ export const LESSONS: readonly Lesson[] = [
     times: 30,
     scale: { ...kilonewtons("load", 15), step: 0.1 },
     read: ({ outcome, many }) => (many && many.length > 0 ? Math.max(...many) : outcome.peaks?.leash),
-    went: (_, { many = [] }) => many.length >= ENOUGH && Math.max(...many) > 1.05 * Math.min(...many),
+    went: (_, { many = [] }) => many.length >= ENOUGH_FALLS && Math.max(...many) > 1.05 * Math.min(...many),
   },
   {
     id: "howFar",

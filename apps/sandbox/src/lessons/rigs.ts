@@ -19,13 +19,13 @@ const ANCHOR = {
 const sewnLoop = (strength: string) => ({ kind: "sewnLoop", strength, basis: INVENTED, bend: 8 });
 const weblock = (clamped: string) => ({ kind: "weblock", strength: "45 kN", basis: INVENTED, clamped, bend: 8 });
 
-/** Height of the line above the floor of the gap [m]. */
-export const HEIGHT = 45;
+/** Above the floor of the gap [m]. */
+export const LINE_HEIGHT = 45;
 
 /** A gap with steep sides, `span` wide [m]. */
 function gap(span: number): readonly (readonly [string, string])[] {
   const edge = Math.min(2.5, span / 8);
-  const point = (x: number, share: number) => [`${Number(x.toFixed(2))} m`, `${-share * HEIGHT} m`] as const;
+  const point = (x: number, share: number) => [`${Number(x.toFixed(2))} m`, `${-share * LINE_HEIGHT} m`] as const;
   return [
     point(0, 0.01),
     point(edge / 2, 0.09),
@@ -90,7 +90,7 @@ function changed(rig: WrittenRig, changes: Readonly<Record<string, unknown>>): W
 
 export const WITHOUT_BACKUP = changed(PLAIN, { backup: undefined });
 
-export const LOOSE = changed(PLAIN, { "backup.slack": "12 %" });
+export const LOOSE_BACKUP = changed(PLAIN, { "backup.slack": "12 %" });
 
 /** One connection, 6 m from the walker on the side where the line fails. */
 export const CONNECTED = changed(PLAIN, {

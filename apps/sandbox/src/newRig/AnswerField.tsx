@@ -1,7 +1,7 @@
 import { stocksIn } from "@secondline/rig";
 import { spokenField } from "@secondline/words/fields";
 import { newRigWords } from "@secondline/words/newRig";
-import { ANSWERS, type AnswerId, answerOf, SHAPES } from "@secondline/workbench";
+import { ANSWERS, type AnswerId, answerOf, GROUND_SHAPES } from "@secondline/workbench";
 import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
 import { TextField } from "../design/TextField.tsx";
@@ -87,7 +87,7 @@ function optionsOf(id: AnswerId): readonly Option[] | undefined {
       { value: "no", label: say("no") },
     ];
   }
-  if (answer.kind === "shape") return SHAPES.map((shape) => ({ value: shape, label: say(`shape.${shape}`) }));
+  if (answer.kind === "shape") return GROUND_SHAPES.map((shape) => ({ value: shape, label: say(`shape.${shape}`) }));
   if (answer.kind !== "field") return undefined;
   const field = spokenField(answer.field);
   return field?.kind === "choice" ? field.options : undefined;

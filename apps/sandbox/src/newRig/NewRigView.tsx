@@ -16,13 +16,13 @@ import { type NewRigDesk, useNewRig } from "./useNewRig.ts";
 import { useSketch } from "./useSketch.ts";
 
 const { say } = newRigWords;
-const NOTHING: Side = { site: { span: 1, rise: 0 }, points: [], connections: [] };
+const EMPTY_SIDE: Side = { site: { span: 1, rise: 0 }, points: [], connections: [] };
 
 /** Eight questions on one page, and the rig that follows from them growing beside it. */
 export function NewRigView({ theme, openDocument }: { theme: Theme; openDocument: FileActions["openDocument"] }) {
   const desk = useNewRig();
   const { made, side } = desk;
-  const sideDesk = useSideDesk(side ?? NOTHING, desk.host);
+  const sideDesk = useSideDesk(side ?? EMPTY_SIDE, desk.host);
   const hand: SideDesk | undefined = side && sideDesk;
   const sketched = useSketch(made.rig);
   const { look, stop, runNow } = useActions();
@@ -87,7 +87,7 @@ function Rest({ desk }: { desk: NewRigDesk }) {
   const others = made.faults.flatMap((fault) =>
     ELSEWHERE.has(fault.place) && fault.kind === "issue" ? [fault.issue] : [],
   );
-  const rest = made.unconfirmed.filter((path) => REST.test(path));
+  const rest = made.unconfirmed.filter((path) => OTHER_FIELDS.test(path));
   return (
     <section className={styles.question}>
       {others.map(({ path, message }) => (
@@ -107,4 +107,4 @@ function Rest({ desk }: { desk: NewRigDesk }) {
 
 /** Places that no question shows. */
 const ELSEWHERE: ReadonlySet<string> = new Set(["rig", "stocks"]);
-const REST = /end[AB]\.|hardware|pullAngle|legLength|^rings|^harness/;
+const OTHER_FIELDS = /end[AB]\.|hardware|pullAngle|legLength|^rings|^harness/;

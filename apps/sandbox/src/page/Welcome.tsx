@@ -6,13 +6,13 @@ import { deviceShelf } from "../device/shelf.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import styles from "./Welcome.module.css";
 
-const READ = "secondline.welcome";
+const READ_KEY = "secondline.welcome";
 
 /** What this answers and for whom: beside the demo rig of a first visit, until somebody has read it. */
 export function Welcome() {
   const isDemo = useSandbox((state) => state.document.history.present.rig === FIRST_RIG);
   const { look } = useActions();
-  const [read, setRead] = useState(() => deviceShelf().getItem(READ) !== null);
+  const [read, setRead] = useState(() => deviceShelf().getItem(READ_KEY) !== null);
   if (!isDemo || read) return null;
   return (
     <section className={styles.welcome} aria-label={sayVerdict("welcome.what")}>
@@ -30,7 +30,7 @@ export function Welcome() {
         onClick={() => {
           setRead(true);
           try {
-            deviceShelf().setItem(READ, "read");
+            deviceShelf().setItem(READ_KEY, "read");
           } catch {
             // It is said again at the next visit.
           }

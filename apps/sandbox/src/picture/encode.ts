@@ -32,8 +32,8 @@ export async function pngOf(picture: Picture, density: number): Promise<Blob> {
 export const svgOf = (picture: Picture): string => sheetSvg(picture, roomy);
 
 /** Where it is looked at the page's faces may be missing: others run this much wider [-]. */
-const OTHER_FACE = 1.16;
-export const roomy = (text: string, font: string) => OTHER_FACE * measure(text, font);
+const OTHER_FACE_RATIO = 1.16;
+export const roomy = (text: string, font: string) => OTHER_FACE_RATIO * measure(text, font);
 
 let pen: CanvasRenderingContext2D | null | undefined;
 

@@ -7,28 +7,28 @@ export interface Figure {
   readonly title?: string | undefined;
 }
 
-const GAP = 28;
-const EDGE = 20;
-const TITLE = 24;
+const FIGURE_GAP = 28;
+const EDGE_WIDTH = 20;
+const TITLE_HEIGHT = 24;
 
 /** The figures under one another. They hold still for it: what can be dragged or focused is a plain drawing in the copy. */
 export function figuresBody(figures: readonly Figure[], ink: string): PictureBody {
-  let height = GAP / 2;
+  let height = FIGURE_GAP / 2;
   let width = 0;
   const copies: string[] = [];
   for (const { drawing: figure, title } of figures) {
     const box = figure.getBoundingClientRect();
     if (title !== undefined) {
       copies.push(
-        `<text x="${EDGE}" y="${number(height + 15)}" font-family="${escapeXml(SERIF)}" font-size="16" font-weight="600" fill="${ink}">${escapeXml(title)}</text>`,
+        `<text x="${EDGE_WIDTH}" y="${number(height + 15)}" font-family="${escapeXml(SERIF)}" font-size="16" font-weight="600" fill="${ink}">${escapeXml(title)}</text>`,
       );
-      height += TITLE;
+      height += TITLE_HEIGHT;
     }
     copies.push(
-      `<svg x="${EDGE}" y="${number(height)}" width="${number(box.width)}" height="${number(box.height)}" viewBox="${figure.getAttribute("viewBox") ?? `0 0 ${number(box.width)} ${number(box.height)}`}">${copyOf(figure)}</svg>`,
+      `<svg x="${EDGE_WIDTH}" y="${number(height)}" width="${number(box.width)}" height="${number(box.height)}" viewBox="${figure.getAttribute("viewBox") ?? `0 0 ${number(box.width)} ${number(box.height)}`}">${copyOf(figure)}</svg>`,
     );
-    height += box.height + GAP;
-    width = Math.max(width, box.width + 2 * EDGE);
+    height += box.height + FIGURE_GAP;
+    width = Math.max(width, box.width + 2 * EDGE_WIDTH);
   }
   return {
     width: Math.ceil(width),
@@ -39,7 +39,18 @@ export function figuresBody(figures: readonly Figure[], ink: string): PictureBod
 }
 
 const SHAPES = new Set(["path", "rect", "circle", "ellipse", "line", "polyline", "polygon", "text", "tspan"]);
-const KEPT = new Set([...SHAPES, "g", "defs", "pattern", "clipPath", "svg", "linearGradient", "stop", "marker", "use"]);
+const KEPT_ELEMENTS = new Set([
+  ...SHAPES,
+  "g",
+  "defs",
+  "pattern",
+  "clipPath",
+  "svg",
+  "linearGradient",
+  "stop",
+  "marker",
+  "use",
+]);
 /** Attributes that say where and what; how it looks comes from the page's styles. */
 const PLACES =
   /^(id|d|x|y|x1|y1|x2|y2|cx|cy|r|rx|ry|dx|dy|width|height|points|transform|viewBox|offset|href|orient|refX|refY|marker(Width|Height|Units)|pattern(Units|Transform|ContentUnits)|clipPathUnits|preserveAspectRatio|rotate|textLength|lengthAdjust)$/;
@@ -72,7 +83,7 @@ function copyOf(element: Element): string {
 
 function elementCopy(element: Element): string {
   const name = element.localName;
-  if (!KEPT.has(name)) return "";
+  if (!KEPT_ELEMENTS.has(name)) return "";
   const style = getComputedStyle(element);
   const defined = element.closest("defs, pattern, clipPath, linearGradient, marker") !== null;
   if (!defined && (style.display === "none" || style.visibility === "hidden" || style.opacity === "0")) return "";
@@ -87,7 +98,7 @@ function elementCopy(element: Element): string {
 }
 
 /** What SVG takes when nothing is said. */
-const USUAL: Readonly<Record<string, string>> = {
+const SVG_DEFAULTS: Readonly<Record<string, string>> = {
   "fill-opacity": "1",
   "stroke-opacity": "1",
   stroke: "none",
@@ -110,7 +121,7 @@ const OF_GROUPS = new Set(["opacity", "clip-path"]);
 function lookOf(look: string, style: CSSStyleDeclaration, group: boolean): string {
   if (group && !OF_GROUPS.has(look)) return "";
   const value = style.getPropertyValue(look);
-  if (value === "" || value === USUAL[look]) return "";
+  if (value === "" || value === SVG_DEFAULTS[look]) return "";
   if (look === "fill" || look === "stroke") return colourOf(look, value);
   return ` ${look}="${escapeXml(value.replace(/url\("(#[^"]+)"\)/, "url($1)"))}"`;
 }

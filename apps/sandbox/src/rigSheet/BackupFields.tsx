@@ -154,7 +154,7 @@ function placeOf(item: unknown, span: number): string {
 }
 
 /** More than this nobody ties; the document itself takes more. */
-const MOST = 30;
+const MOST_CONNECTIONS = 30;
 
 /** Sets how many there are, evenly over the span, all like the first. */
 function Spread({ parts, start }: JointsProps) {
@@ -196,7 +196,7 @@ function Spread({ parts, start }: JointsProps) {
           icon="plus"
           iconOnly
           label={sayRigSheet(`backupFields.${parts}.more`)}
-          disabled={items.length >= MOST}
+          disabled={items.length >= MOST_CONNECTIONS}
           onClick={() => set(items.length + 1)}
         />
       </div>

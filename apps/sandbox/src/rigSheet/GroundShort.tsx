@@ -1,6 +1,6 @@
 import { marksIn } from "@secondline/rig";
 import { newRigWords } from "@secondline/words/newRig";
-import { lowestProfile, SHAPES } from "@secondline/workbench";
+import { GROUND_SHAPES, lowestProfile } from "@secondline/workbench";
 import { useState } from "react";
 import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
@@ -18,7 +18,7 @@ export function GroundShort() {
   const { edit, finishEdit } = useActions();
   const [lowest, setLowest] = useState("");
   const [spot, setSpot] = useState("middle");
-  const [shape, setShape] = useState<string>(SHAPES[0]);
+  const [shape, setShape] = useState<string>(GROUND_SHAPES[0]);
   const read = lowestProfile(lowest, spot, shape, { span, rise });
   const wrong = (at: string) =>
     read.ok || read.at !== at || lowest === "" ? [] : [say(`fault.${read.kind}`, read.values)];
@@ -43,7 +43,7 @@ export function GroundShort() {
       <Choice
         label={say("answer.shape")}
         value={shape}
-        options={SHAPES.map((one) => ({ value: one, label: say(`shape.${one}`) }))}
+        options={GROUND_SHAPES.map((one) => ({ value: one, label: say(`shape.${one}`) }))}
         onChange={setShape}
       />
       {shape !== "walls" && (

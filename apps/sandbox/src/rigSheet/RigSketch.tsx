@@ -11,11 +11,11 @@ interface Props {
 
 const WIDTH = 320;
 const HEIGHT = 132;
-const EDGE = 26;
+const EDGE_WIDTH = 26;
 
 /** A plan-like drawing of the rig from the side, not to scale in height, that marks the part being edited. */
 export function RigSketch({ rig, editing }: Props) {
-  const x = (metres: number) => EDGE + (metres / rig.span) * (WIDTH - 2 * EDGE);
+  const x = (metres: number) => EDGE_WIDTH + (metres / rig.span) * (WIDTH - 2 * EDGE_WIDTH);
   const top = 40;
   const mark = (...groups: string[]) =>
     editing !== undefined && groups.some((group) => editing.startsWith(group)) ? styles.marked : "";

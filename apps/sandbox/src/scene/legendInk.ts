@@ -17,12 +17,12 @@ export interface LegendFacts {
   readonly hasPrevious: boolean;
 }
 
-const BAR = { width: 180, height: 9 };
+const BAR_SIZE = { width: 180, height: 9 };
 const FONT = `400 13px ${SANS}`;
 /** Narrower than this, the scale stands under the lines [px]. */
-const ONE_ROW = 620;
+const ONE_ROW_WIDTH = 620;
 
-export const legendHeight = (width: number): number => (width < ONE_ROW ? 62 : 36);
+export const legendHeight = (width: number): number => (width < ONE_ROW_WIDTH ? 62 : 36);
 
 export function drawLegend(ink: Ink, facts: LegendFacts, width: number): void {
   const { palette, hasBackup, hasPrevious } = facts;
@@ -43,7 +43,7 @@ export function drawLegend(ink: Ink, facts: LegendFacts, width: number): void {
     });
   }
   if (hasPrevious) named(sayScene("legendInk.runBefore"), (at) => line(ink, at, palette.lineBackup, 1.4, []));
-  const under = width < ONE_ROW;
+  const under = width < ONE_ROW_WIDTH;
   scale(ink, facts, under ? 0 : x + 10, under ? 28 : 2);
 }
 
@@ -62,25 +62,25 @@ function line(ink: Ink, x: number, colour: string, width: number, dash: readonly
 function scale(ink: Ink, { theme, palette, largest, strengthKN }: LegendFacts, x: number, y: number): void {
   const table = tensionTable(theme);
   const end = scaleEnd(largest) / 1000;
-  const shade = ink.createLinearGradient(x, 0, x + BAR.width, 0);
+  const shade = ink.createLinearGradient(x, 0, x + BAR_SIZE.width, 0);
   for (let i = 0; i <= 8; i++)
     shade.addColorStop(i / 8, tensionCss(table, Math.round((i / 8) * (TABLE_SIZE - 1)) / (TABLE_SIZE - 1)));
   ink.fillStyle = shade;
-  ink.fillRect(x, y + 3, BAR.width, BAR.height);
+  ink.fillRect(x, y + 3, BAR_SIZE.width, BAR_SIZE.height);
   ink.fillStyle = palette.ink;
   ink.fillText("0", x, y + 28);
   ink.textAlign = "right";
-  ink.fillText(sayScene("legendInk.tensionKn", { words: words(end) }), x + BAR.width, y + 28);
+  ink.fillText(sayScene("legendInk.tensionKn", { words: words(end) }), x + BAR_SIZE.width, y + 28);
   ink.textAlign = "left";
   if (strengthKN === undefined) return;
   const inside = strengthKN <= end;
-  const at = inside ? x + (BAR.width * strengthKN) / end : x + BAR.width + 10;
+  const at = inside ? x + (BAR_SIZE.width * strengthKN) / end : x + BAR_SIZE.width + 10;
   ink.fillStyle = palette.fails;
-  ink.fillRect(at - 1, y - 1, 2, BAR.height + 8);
+  ink.fillRect(at - 1, y - 1, 2, BAR_SIZE.height + 8);
   ink.fillStyle = palette.failsInk;
   ink.fillText(
     sayScene("legendInk.strength5", { strength: quantity.strength(1000 * strengthKN) }),
-    x + BAR.width + 18,
+    x + BAR_SIZE.width + 18,
     y + 13,
   );
 }

@@ -6,9 +6,9 @@ import { type Held, KEY_STEP, placeWords, rangeOf, type SideDesk } from "./sideD
 
 const { say } = newRigWords;
 /** Steps of a key with Shift, or of Page up and down. */
-const BIG = 10;
+const BIG_MOVE_STEPS = 10;
 /** So far around it a handle can be taken hold of [px]. */
-export const REACH = 22;
+export const HANDLE_REACH = 22;
 
 interface Props {
   held: Held;
@@ -57,7 +57,7 @@ export function Handle({ held, at: [x, y], desk, data, onFocused }: Props) {
         onFocused(false);
       }}
     >
-      <circle className={styles.touch} cx={x} cy={y} r={REACH} />
+      <circle className={styles.touch} cx={x} cy={y} r={HANDLE_REACH} />
       {isGround ? (
         <circle className={styles.dot} cx={x} cy={y} r="6" />
       ) : (
@@ -79,6 +79,6 @@ export function Handle({ held, at: [x, y], desk, data, onFocused }: Props) {
 function keyStep(event: KeyboardEvent, isGround: boolean): readonly [number, number] | undefined {
   const move = keyMove(event);
   if (!move) return undefined;
-  const by = move.isLarge ? BIG : 1;
+  const by = move.isLarge ? BIG_MOVE_STEPS : 1;
   return isGround ? [move.across * by, move.up * by] : [(move.across + move.up) * by, 0];
 }

@@ -1,7 +1,7 @@
 import { newRigWords } from "@secondline/words/newRig";
 import { MOST_HANDLES } from "@secondline/workbench";
 import { type KeyboardEvent, type MouseEvent, type PointerEvent, useEffect, useRef, useState } from "react";
-import { Handle, REACH } from "./Handle.tsx";
+import { HANDLE_REACH, Handle } from "./Handle.tsx";
 import { HandleWords } from "./HandleWords.tsx";
 import type { Projection } from "./projection.ts";
 import styles from "./side.module.css";
@@ -33,7 +33,7 @@ export function SideHandles({ desk, projection, grips }: Props) {
       .map((one) => ({ one, at: at(one) }))
       .map(({ one, at: [hx, hy] }) => ({ one, dx: hx - mx, dy: hy - my }))
       .sort((a, b) => Math.hypot(a.dx, a.dy) - Math.hypot(b.dx, b.dy))[0];
-    return found && Math.hypot(found.dx, found.dy) <= REACH ? found : undefined;
+    return found && Math.hypot(found.dx, found.dy) <= HANDLE_REACH ? found : undefined;
   };
   function onPointerDown(event: PointerEvent<SVGSVGElement>): void {
     const found = event.button === 0 && event.isPrimary ? nearest(event) : undefined;

@@ -4,7 +4,7 @@ import type { Side } from "@secondline/workbench";
 import { type Projection, projectionOf } from "./projection.ts";
 
 /** Room beside and above what is drawn [px]. */
-const EDGE = 30;
+const EDGE_WIDTH = 30;
 const LEAST_HEIGHT = 150;
 const MOST_HEIGHT = 300;
 
@@ -14,10 +14,10 @@ export function sideFrame({ site, points }: Side, width: number): Projection {
   const [left, right] = [Math.min(0, ...points.map(([x]) => x)), Math.max(span, ...points.map(([x]) => x))];
   const heights = points.map(([, z]) => z);
   const [low, high] = [Math.min(0, rise, ...heights), Math.max(0, rise, ...heights)];
-  const scaleX = (width - 2 * EDGE) / (right - left);
+  const scaleX = (width - 2 * EDGE_WIDTH) / (right - left);
   const tall = Math.max(high - low, 1);
-  const scaleZ = Math.min(scaleX, (MOST_HEIGHT - 2 * EDGE) / tall);
-  const height = Math.max(Math.round(tall * scaleZ + 2 * EDGE), LEAST_HEIGHT);
+  const scaleZ = Math.min(scaleX, (MOST_HEIGHT - 2 * EDGE_WIDTH) / tall);
+  const height = Math.max(Math.round(tall * scaleZ + 2 * EDGE_WIDTH), LEAST_HEIGHT);
   const frame = { x: (left + right) / 2, z: (low + high) / 2, scaleX, scaleZ, width, height };
   return projectionOf(frame, (x) => chordHeight(site, x));
 }

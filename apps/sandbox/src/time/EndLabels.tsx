@@ -34,13 +34,13 @@ interface Props {
 
 const LABEL_HEIGHT = 24;
 const LABEL_HEIGHT_COMPACT = 18;
-/** Width of the leaders between the traces and their names [px]. */
-const LEADER = 18;
-const LEADER_COMPACT = 10;
+/** Between the traces and their names [px]. */
+const LEADER_WIDTH = 18;
+const LEADER_WIDTH_COMPACT = 10;
 
 export function EndLabels({ labels: all, clock, frame, format, compact, highlight, onHighlight }: Props) {
   const size = compact ? LABEL_HEIGHT_COMPACT : LABEL_HEIGHT;
-  const leader = compact ? LEADER_COMPACT : LEADER;
+  const leader = compact ? LEADER_WIDTH_COMPACT : LEADER_WIDTH;
   const [low, high] = [-frame.headroom, frame.height + frame.axisHeight];
   const labels = keptLabels(all, Math.floor((high - low) / size));
   const centres = spreadLabels(

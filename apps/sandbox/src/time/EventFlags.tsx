@@ -18,7 +18,7 @@ interface Props {
 }
 
 /** Room around a flag's words, the gap to the next one included [px]. */
-const PADDING = 18;
+const FLAG_PADDING = 18;
 
 /** What happened, in words above the plot, with a hairline down to its moment. A press goes there. */
 export function EventFlags({ marks, clock, range, frame, compact }: Props) {
@@ -26,7 +26,7 @@ export function EventFlags({ marks, clock, range, frame, compact }: Props) {
   const places = flagLanes(
     visible.map((mark) => ({
       at: xOf(mark.time, range, frame),
-      size: textWidth(mark.label) + PADDING,
+      size: textWidth(mark.label) + FLAG_PADDING,
       rank: mark.rank,
     })),
     frame.lanes,
@@ -81,13 +81,13 @@ function FlagWords({ mark, clock, frame, compact, place, x }: WordsProps) {
 }
 
 /** How far from a mark a thumb may be and still mean it [px]. */
-const REACH = 24;
+const THUMB_REACH = 24;
 
 /** Time of the event that a press above the plot means: the nearest one; null when none is near [s]. */
 export function markUnder(marks: readonly Mark[], x: number, range: TimeRange, frame: PlotFrame): number | null {
   const distance = (mark: Mark) => Math.abs(xOf(mark.time, range, frame) - x);
   const nearest = marks.reduce<Mark | null>((best, m) => (best && distance(best) <= distance(m) ? best : m), null);
-  return nearest && distance(nearest) <= REACH ? nearest.time : null;
+  return nearest && distance(nearest) <= THUMB_REACH ? nearest.time : null;
 }
 
 /** The stretch that playback repeats. */

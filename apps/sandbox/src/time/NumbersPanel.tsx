@@ -102,7 +102,7 @@ const cell = (force: number | null | undefined) => (force == null ? "–" : quan
 const difference = (force: number) => `${force > 0 ? "+" : ""}${quantity.kilonewtons(force, "nearest")}`;
 
 /** More rows than this nobody reads; a file of the range has every sample. */
-const ROWS = 100;
+const MOST_ROWS = 100;
 
 function DataTable({
   columns,
@@ -116,7 +116,7 @@ function DataTable({
         columns.map((column) => column.pyramid),
         rate,
         range,
-        ROWS,
+        MOST_ROWS,
       ),
     [columns, rate, range],
   );

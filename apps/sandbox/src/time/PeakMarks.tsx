@@ -18,9 +18,9 @@ export interface PeakMark {
 }
 
 /** Height of a peak's words and their distance from its mark [px]. */
-const WORDS = { height: 16, gap: 7 };
+const WORDS_SIZE = { height: 16, gap: 7 };
 /** Peaks lower than this share of the axis keep their mark but not their words [-]. */
-const LEAST_WORDED = 0.2;
+const LEAST_WORDED_SHARE = 0.2;
 
 /** Marks with their values; where words would cover one another the smaller peak's go. Pressed through the plot. */
 export function PeakMarks({ peaks, frame }: { readonly peaks: readonly PeakMark[]; readonly frame: PlotFrame }) {
@@ -38,7 +38,7 @@ export function PeakMarks({ peaks, frame }: { readonly peaks: readonly PeakMark[
           <circle r={4} />
           {worded.has(peak.key) && (
             <text
-              x={worded.get(peak.key) === "right" ? WORDS.gap : -WORDS.gap}
+              x={worded.get(peak.key) === "right" ? WORDS_SIZE.gap : -WORDS_SIZE.gap}
               y={-4}
               textAnchor={worded.get(peak.key) === "right" ? "start" : "end"}
               fill={peak.colour}
@@ -60,17 +60,17 @@ export function wordedPeaks(
 ): ReadonlyMap<string, "left" | "right"> {
   const taken: { left: number; right: number; y: number; words: string }[] = [];
   const worded = new Map<string, "left" | "right">();
-  const wanted = peaks.filter((peak) => peak.pointedOut || peak.y < frame.height * (1 - LEAST_WORDED));
+  const wanted = peaks.filter((peak) => peak.pointedOut || peak.y < frame.height * (1 - LEAST_WORDED_SHARE));
   for (const peak of wanted.sort((a, b) => Number(b.pointedOut) - Number(a.pointedOut) || a.y - b.y)) {
     const words = `${peak.text} ${peak.colour}`;
     // Both ends of a line often peak alike: once is enough.
-    if (taken.some((other) => other.words === words && Math.abs(other.y - peak.y) < WORDS.height)) continue;
-    const width = widthOf(peak.text) + WORDS.gap + 4;
+    if (taken.some((other) => other.words === words && Math.abs(other.y - peak.y) < WORDS_SIZE.height)) continue;
+    const width = widthOf(peak.text) + WORDS_SIZE.gap + 4;
     for (const side of ["right", "left"] as const) {
       const left = side === "right" ? peak.x : peak.x - width;
       const box = { left, right: left + width, y: peak.y, words };
       const free = taken.every(
-        (other) => box.right <= other.left || box.left >= other.right || Math.abs(box.y - other.y) >= WORDS.height,
+        (other) => box.right <= other.left || box.left >= other.right || Math.abs(box.y - other.y) >= WORDS_SIZE.height,
       );
       if (!free || box.left < 0 || box.right > frame.width) continue;
       taken.push(box);
@@ -82,14 +82,14 @@ export function wordedPeaks(
 }
 
 /** How near to a mark a press counts as that mark [px]. */
-const REACH = 12;
+const PRESS_REACH = 12;
 
 /** Time of the peak that a press at (x, y) means; null when it is on none [s]. */
 export function peakUnder(peaks: readonly PeakMark[], x: number, y: number): number | null {
   let best: { time: number; distance: number } | null = null;
   for (const peak of peaks) {
     const distance = Math.hypot(peak.x - x, peak.y - y);
-    if (distance <= REACH && (best === null || distance < best.distance)) best = { time: peak.time, distance };
+    if (distance <= PRESS_REACH && (best === null || distance < best.distance)) best = { time: peak.time, distance };
   }
   return best?.time ?? null;
 }

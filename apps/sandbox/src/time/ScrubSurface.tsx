@@ -34,7 +34,7 @@ export function ScrubSurface(props: Props) {
 }
 
 /** A time is told when it has stood still for so long, so that a screen reader is not flooded [ms]. */
-const SETTLED = 250;
+const SETTLED_MS = 250;
 
 function useSettledTime(clock: PlaybackClock): number {
   const [time, setTime] = useState(() => clock.getSnapshot().time);
@@ -42,7 +42,7 @@ function useSettledTime(clock: PlaybackClock): number {
     let timer: ReturnType<typeof setTimeout> | undefined;
     const unsubscribe = clock.subscribe(() => {
       clearTimeout(timer);
-      timer = setTimeout(() => setTime(clock.getSnapshot().time), SETTLED);
+      timer = setTimeout(() => setTime(clock.getSnapshot().time), SETTLED_MS);
     });
     return () => {
       clearTimeout(timer);

@@ -48,15 +48,15 @@ type Tab = "forces" | "energy" | "numbers";
 const FORCE_NAMES: Gutter = { wide: 184, compact: 108 };
 const ENERGY_NAMES: Gutter = { wide: 216, compact: 142 };
 /** Beside a name: its leader, its sample and its value [px]. */
-const BESIDE_NAME: Gutter = { wide: 104, compact: 52 };
+const WIDTH_BESIDE_NAME: Gutter = { wide: 104, compact: 52 };
 
 /** Room for the names, more of it where a language has longer ones. */
 function gutterOf(tab: Tab, recording: Recording): Gutter {
   const [least, named] = tab === "energy" ? [ENERGY_NAMES, BANDS] : [FORCE_NAMES, tracesOf(recording)];
   const widest = (names: readonly string[]) => Math.max(...names.map(textWidth));
   return {
-    wide: Math.max(least.wide, BESIDE_NAME.wide + widest(named.map(({ name }) => name))),
-    compact: Math.max(least.compact, BESIDE_NAME.compact + widest(named.map(({ shortName }) => shortName))),
+    wide: Math.max(least.wide, WIDTH_BESIDE_NAME.wide + widest(named.map(({ name }) => name))),
+    compact: Math.max(least.compact, WIDTH_BESIDE_NAME.compact + widest(named.map(({ shortName }) => shortName))),
   };
 }
 

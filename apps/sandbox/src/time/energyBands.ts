@@ -171,15 +171,15 @@ export function energyAccount(ledger: EnergyLedger, time: number): EnergyAccount
 }
 
 /** Smaller shares, and those after the first few, are summed up in a sentence [-]. */
-const WORTH_NAMING = 0.03;
-const NAMED = 4;
+const LEAST_NAMED_SHARE = 0.03;
+const MOST_NAMED = 4;
 
 /** Where the energy of the fall was at its lowest point, in words. */
 export function energySentence(recording: Recording): string {
   const { time, released, took } = energyAccount(recording.energy, recording.walker.lowestTime);
   if (!(released > 0)) return sayTime("energyBands.noEnergyMoved");
   const takers = took.filter(({ name }) => name !== MOTION);
-  const named = takers.filter(({ share }) => share >= WORTH_NAMING).slice(0, NAMED);
+  const named = takers.filter(({ share }) => share >= LEAST_NAMED_SHARE).slice(0, MOST_NAMED);
   const rest = takers.filter((taker) => !named.includes(taker)).reduce((sum, { share }) => sum + share, 0);
   const moving = took.find(({ name }) => name === MOTION)?.share ?? 0;
   const shares = named.map(

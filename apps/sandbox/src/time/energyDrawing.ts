@@ -36,16 +36,16 @@ export function bandFill(kind: BandKind, colour: string): CanvasPattern | string
   return kind === "lost" ? patternOf(colour, hatch) : patternOf(colour, dots);
 }
 
-const TILE = 6;
+const TILE_SIZE = 6;
 
 function patternOf(colour: string, paint: (pen: OffscreenCanvasRenderingContext2D) => void): CanvasPattern | string {
   const scale = Math.max(Math.round(devicePixelRatio), 1);
-  const tile = new OffscreenCanvas(TILE * scale, TILE * scale);
+  const tile = new OffscreenCanvas(TILE_SIZE * scale, TILE_SIZE * scale);
   const pen = tile.getContext("2d");
   if (!pen) return `${colour}70`;
   pen.scale(scale, scale);
   pen.fillStyle = `${colour}40`;
-  pen.fillRect(0, 0, TILE, TILE);
+  pen.fillRect(0, 0, TILE_SIZE, TILE_SIZE);
   pen.strokeStyle = pen.fillStyle = `${colour}c0`;
   paint(pen);
   return pen.createPattern(tile, "repeat") ?? `${colour}70`;
@@ -54,9 +54,9 @@ function patternOf(colour: string, paint: (pen: OffscreenCanvasRenderingContext2
 function hatch(pen: OffscreenCanvasRenderingContext2D): void {
   pen.lineWidth = 1;
   pen.beginPath();
-  for (const shift of [-TILE, 0, TILE]) {
-    pen.moveTo(shift - 1, TILE + 1);
-    pen.lineTo(shift + TILE + 1, -1);
+  for (const shift of [-TILE_SIZE, 0, TILE_SIZE]) {
+    pen.moveTo(shift - 1, TILE_SIZE + 1);
+    pen.lineTo(shift + TILE_SIZE + 1, -1);
   }
   pen.stroke();
 }

@@ -48,14 +48,14 @@ export function endsFalling(recording: Recording): boolean {
 }
 
 /** Like events no farther apart than this are told together [s]. */
-const TOGETHER = 0.1;
+const TOGETHER_TIME = 0.1;
 
 function happenings(recording: Recording): readonly Moments[] {
   const found: RunEvent[][] = [];
   const events = recording.events.filter(({ time }) => time <= recording.duration).sort((a, b) => a.time - b.time);
   for (const event of events) {
     const like = found.findLast(([first]) => first!.kind === event.kind && first!.part === event.part);
-    if (like && event.time - like.at(-1)!.time <= TOGETHER) like.push(event);
+    if (like && event.time - like.at(-1)!.time <= TOGETHER_TIME) like.push(event);
     else found.push([event]);
   }
   return found as unknown as readonly Moments[];

@@ -43,7 +43,7 @@ function layersOf(view: ForceView, compared: boolean): readonly Layer[] {
 
 const OPACITY = { before: 0.34, behind: 0.3, front: 1 } as const;
 /** Of the traces that are not the highlighted one. */
-const FADED = 0.25;
+const FADED_OPACITY = 0.25;
 
 export function forceDrawing(view: ForceView, compared: boolean, palette: Palette): PlotDrawing {
   const series = layersOf(view, compared).map(({ trace, role }): uPlot.Series => {
@@ -52,7 +52,7 @@ export function forceDrawing(view: ForceView, compared: boolean, palette: Palett
       stroke: palette[trace.colour],
       width: role === "before" ? trace.width + 2.5 : role === "behind" ? 1 : trace.width,
       dash: role === "behind" ? [] : [...trace.dash],
-      alpha: OPACITY[role] * (faded ? FADED : 1),
+      alpha: OPACITY[role] * (faded ? FADED_OPACITY : 1),
       points: { show: false },
       pxAlign: 0,
     };
@@ -71,9 +71,9 @@ export function forceDrawing(view: ForceView, compared: boolean, palette: Palett
 const BAND_TINT = "2b";
 
 /** Least force that the axis goes up to [N]: an unloaded rig is a flat line, not a magnified rounding error. */
-const LEAST_TOP = 500;
+const LEAST_AXIS_FORCE = 500;
 /** Room above the highest value for the words at its peak [-]. */
-const ABOVE_PEAK = 1.14;
+const AXIS_OVER_PEAK = 1.14;
 
 /** Columns of data for those layers over `range`, about `pixels` of them. */
 export function forceData(
@@ -86,7 +86,7 @@ export function forceData(
 ): PlotData {
   const count = recording.signals.leash.length;
   const grid = plotGrid(recording.rate, count, range, Math.max(Math.round(pixels), 1));
-  let top = LEAST_TOP / ABOVE_PEAK;
+  let top = LEAST_AXIS_FORCE / AXIS_OVER_PEAK;
   const columns = layersOf(view, before !== null).map(({ trace, role, reading }) => {
     const set = role === "before" ? before! : traces;
     const pyramid = set.get(trace.id, reading);
@@ -99,7 +99,7 @@ export function forceData(
   const banded = bandedTrace(view.shown, view.highlight, view.band);
   const edges = banded && view.band ? bandColumns(view.band, banded, grid.times) : [];
   for (const value of edges[1] ?? []) if (value !== null && value > top) top = value;
-  return { columns: [Array.from(grid.times), ...edges, ...columns], top: top * ABOVE_PEAK };
+  return { columns: [Array.from(grid.times), ...edges, ...columns], top: top * AXIS_OVER_PEAK };
 }
 
 const NOTHING_YET = buildPyramid(new Float32Array());

@@ -4,7 +4,7 @@ import type { TimeRange } from "./plotGrid.ts";
 const AXIS_WIDTH = 44;
 const AXIS_HEIGHT = 24;
 const HEADROOM = 6;
-const LANE = 24;
+const LANE_HEIGHT = 24;
 
 /** Where things lie in a plot's figure [px]; `left` and `top` are the plot area's, `lanes` hold the words of events. */
 export interface PlotFrame {
@@ -31,7 +31,7 @@ export interface Gutter {
 export function plotFrame(figureWidth: number, figureHeight: number, compact: boolean, room: Gutter): PlotFrame {
   const gutter = compact ? room.compact : room.wide;
   const lanes = figureHeight < 190 ? 1 : 2;
-  const top = lanes * LANE + HEADROOM;
+  const top = lanes * LANE_HEIGHT + HEADROOM;
   return {
     figureWidth,
     figureHeight,
@@ -41,7 +41,7 @@ export function plotFrame(figureWidth: number, figureHeight: number, compact: bo
     height: Math.max(figureHeight - top - AXIS_HEIGHT, 40),
     gutter,
     lanes,
-    laneHeight: LANE,
+    laneHeight: LANE_HEIGHT,
     axisWidth: AXIS_WIDTH,
     axisHeight: AXIS_HEIGHT,
     headroom: HEADROOM,

@@ -42,20 +42,20 @@ export function plotGrid(rate: number, count: number, range: TimeRange, columns:
 
 /** Samples from the last one at or before the range to the first one at or after it. */
 export function samplesAround(rate: number, count: number, range: TimeRange): { first: number; end: number } {
-  const first = Math.min(Math.max(Math.floor(range.from * rate + ROUNDING), 0), count);
-  const end = Math.min(Math.max(Math.ceil(range.to * rate - ROUNDING) + 1, first), count);
+  const first = Math.min(Math.max(Math.floor(range.from * rate + ROUNDING_SAMPLES), 0), count);
+  const end = Math.min(Math.max(Math.ceil(range.to * rate - ROUNDING_SAMPLES) + 1, first), count);
   return { first, end };
 }
 
 /** Samples within the range, its ends included. */
 export function samplesWithin(rate: number, count: number, range: TimeRange): { first: number; end: number } {
-  const first = Math.min(Math.max(Math.ceil(range.from * rate - ROUNDING), 0), count);
-  const end = Math.min(Math.max(Math.floor(range.to * rate + ROUNDING) + 1, first), count);
+  const first = Math.min(Math.max(Math.ceil(range.from * rate - ROUNDING_SAMPLES), 0), count);
+  const end = Math.min(Math.max(Math.floor(range.to * rate + ROUNDING_SAMPLES) + 1, first), count);
   return { first, end };
 }
 
 /** A time that is a sample's but for rounding counts as that sample's [samples]. */
-const ROUNDING = 1e-6;
+const ROUNDING_SAMPLES = 1e-6;
 
 /** Values of a trace, of the grid's rate or another, on the grid; null where the trace has ended. */
 export function valuesOn(grid: PlotGrid, pyramid: Pyramid, rate: number): (number | null)[] {

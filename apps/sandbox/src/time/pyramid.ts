@@ -1,8 +1,8 @@
 /**
  * A min/max pyramid over evenly spaced samples: the exact extremes of any range, and where they lie, in a time that
- * hardly depends on the range's length. Level k holds, per block of BRANCH^(k+1) samples, the places of its extremes.
+ * hardly depends on the range's length. Level k holds, per block of BRANCHING^(k+1) samples, the places of its extremes.
  */
-const BRANCH = 8;
+const BRANCHING = 8;
 
 interface Level {
   readonly minAt: Uint32Array;
@@ -24,7 +24,7 @@ export function buildPyramid(samples: Float32Array | Float64Array): Pyramid {
   const levels: Level[] = [];
   let below: Level | null = null;
   for (let count = samples.length; count > 1; ) {
-    count = Math.ceil(count / BRANCH);
+    count = Math.ceil(count / BRANCHING);
     const level = { minAt: new Uint32Array(count), maxAt: new Uint32Array(count) };
     for (let block = 0; block < count; block++) fillBlock(samples, below, level, block);
     levels.push(level);
@@ -35,8 +35,8 @@ export function buildPyramid(samples: Float32Array | Float64Array): Pyramid {
 
 /** The first of equal extremes wins, and a NaN never does (unless a block holds nothing else). */
 function fillBlock(samples: Float32Array | Float64Array, below: Level | null, level: Level, block: number): void {
-  const first = block * BRANCH;
-  const end = Math.min(first + BRANCH, below === null ? samples.length : below.minAt.length);
+  const first = block * BRANCHING;
+  const end = Math.min(first + BRANCHING, below === null ? samples.length : below.minAt.length);
   let minAt = below === null ? first : below.minAt[first]!;
   let maxAt = below === null ? first : below.maxAt[first]!;
   for (let i = first + 1; i < end; i++) {
@@ -58,10 +58,10 @@ export function extremes(pyramid: Pyramid, from: number, to: number): Extremes {
   // Ragged ends are taken at the present level; what lies between them is whole blocks of the next one.
   for (let level = -1; low < high; level++) {
     const last = level + 1 >= levels.length;
-    while (low < high && (last || low % BRANCH !== 0)) take(pyramid, level, low++, found);
-    while (low < high && high % BRANCH !== 0) take(pyramid, level, --high, found);
-    low /= BRANCH;
-    high /= BRANCH;
+    while (low < high && (last || low % BRANCHING !== 0)) take(pyramid, level, low++, found);
+    while (low < high && high % BRANCHING !== 0) take(pyramid, level, --high, found);
+    low /= BRANCHING;
+    high /= BRANCHING;
   }
   return found;
 }

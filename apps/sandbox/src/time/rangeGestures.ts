@@ -3,7 +3,7 @@ import type { TimeRange } from "./plotGrid.ts";
 import { panned, zoomed } from "./visibleRange.ts";
 
 /** Fingers nearer to one another than this do not zoom further [px]. */
-const CLOSEST = 20;
+const LEAST_FINGER_DISTANCE = 20;
 
 /** A range that is drawn over `width` pixels, of a whole that ends at `whole`. */
 export interface Drawn {
@@ -35,7 +35,7 @@ export function wheeled(wheel: Wheel, x: number, drawn: Drawn): TimeRange | unde
 /** One finger goes from `before` to `at` while another rests at `other` [px]: what lies between them stays under them. */
 export function pinched(before: number, at: number, other: number, drawn: Drawn): TimeRange {
   const { range, width, whole } = drawn;
-  const apart = (x: number) => Math.max(Math.abs(x - other), CLOSEST);
+  const apart = (x: number) => Math.max(Math.abs(x - other), LEAST_FINGER_DISTANCE);
   const middle = valueAt((before + other) / 2, drawn);
   const shift = ((before - at) / 2 / width) * (range.to - range.from);
   return panned(zoomed(range, apart(at) / apart(before), middle, whole), shift, whole);

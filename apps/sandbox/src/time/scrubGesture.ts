@@ -24,7 +24,7 @@ interface Place {
 }
 
 /** Moves less than this are a press, not a drag [px]. */
-const PRESS = 4;
+const PRESS_DISTANCE = 4;
 
 /**
  * One pointer scrubs and a press goes to what it means; two zoom and pan; Ctrl and the wheel zoom, Shift and the wheel or a
@@ -92,7 +92,7 @@ class ScrubGesture {
     if (!start || event.type !== "pointerup") return;
     const at = this.#place(event);
     const { clock, snap } = this.#target();
-    const pressed = !start.measures && Math.abs(at.x - start.x) < PRESS;
+    const pressed = !start.measures && Math.abs(at.x - start.x) < PRESS_DISTANCE;
     const exact = pressed ? snap(at.x, at.y) : null;
     if (exact !== null) clock.seek(exact);
     else if (start.played) clock.play();

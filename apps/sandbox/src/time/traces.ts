@@ -38,16 +38,16 @@ export interface Trace extends TraceStyle {
   readonly peaks: Readonly<Record<Reading, TracePeak>>;
 }
 
-const FULL: readonly number[] = [];
+const FULL_LINE: readonly number[] = [];
 const LONG_DASH = [9, 4];
 const DOTS = [2, 3];
 const DASH_DOT = [9, 3, 2, 3];
 
 const SIGNAL_STYLES: Readonly<Record<SignalName, TraceStyle>> = {
-  leash: signalStyle("leash", "lineLeash", FULL),
-  mainA: signalStyle("mainA", "lineMain", FULL),
+  leash: signalStyle("leash", "lineLeash", FULL_LINE),
+  mainA: signalStyle("mainA", "lineMain", FULL_LINE),
   mainB: signalStyle("mainB", "lineMain", LONG_DASH),
-  backupA: signalStyle("backupA", "lineBackup", FULL),
+  backupA: signalStyle("backupA", "lineBackup", FULL_LINE),
   backupB: signalStyle("backupB", "lineBackup", LONG_DASH),
   ringOnMain: signalStyle("ringOnMain", "lineMain", DOTS),
   ringOnBackup: signalStyle("ringOnBackup", "lineBackup", DOTS),
@@ -95,21 +95,21 @@ function connectionTraces(recording: Recording): readonly Trace[] {
         ? sayPage(`connectionTrace.many.${form}`, { number: i + 1 })
         : sayPage(`connectionTrace.one.${form}`);
     const names = [said("name"), said("inWords"), said("short")] as const;
-    const look = style(`connection ${i + 1}`, names, "lineConnection", [FULL, LONG_DASH, DOTS, DASH_DOT][i % 4]!);
+    const look = style(`connection ${i + 1}`, names, "lineConnection", [FULL_LINE, LONG_DASH, DOTS, DASH_DOT][i % 4]!);
     const read = { force: peak, time };
     return [{ ...look, samples: force, readAlready: true, peaks: { raw: read, filtered: read } }];
   });
 }
 
 /** Below this a trace counts as never loaded [N]: a metre of webbing weighs about as much. */
-const UNLOADED = 1;
+const UNLOADED_FORCE = 1;
 
 export function loadedTraces(recording: Recording): readonly Trace[] {
-  return tracesOf(recording).filter(({ peaks }) => peaks.raw.force >= UNLOADED);
+  return tracesOf(recording).filter(({ peaks }) => peaks.raw.force >= UNLOADED_FORCE);
 }
 
 export function unloadedTraces(recording: Recording): readonly Trace[] {
-  return tracesOf(recording).filter(({ peaks }) => !(peaks.raw.force >= UNLOADED));
+  return tracesOf(recording).filter(({ peaks }) => !(peaks.raw.force >= UNLOADED_FORCE));
 }
 
 /** More connections than these, the hardest pulled, are there to be asked for. */

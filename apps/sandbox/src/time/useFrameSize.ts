@@ -1,12 +1,12 @@
 import { useLayoutEffect, useState } from "react";
 
-const UNKNOWN = { width: 0, height: 0 };
+const UNKNOWN_SIZE = { width: 0, height: 0 };
 
 /** Size of an element, followed as it changes [px]; zero until it is laid out. */
 export function useFrameSize<T extends HTMLElement>() {
   // State, not a ref: the element may be replaced by another one.
   const [element, ref] = useState<T | null>(null);
-  const [size, setSize] = useState(UNKNOWN);
+  const [size, setSize] = useState(UNKNOWN_SIZE);
   useLayoutEffect(() => {
     if (!element) return;
     const read = () => {

@@ -4,14 +4,14 @@ import { verdictColour } from "../design/VerdictMark.tsx";
 import styles from "./MarginBar.module.css";
 
 /** End of the scale, in multiples of the required factor; longer bars end in an arrow. */
-const SCALE = 3;
+const SCALE_END_RATIO = 3;
 
 /**
  * The margin on a line from 0: solid up to r, hatched on to what it would be on middle values. Ticks where the part gives way
  * (1) and where the user wants it to be. The numbers stand beside it as text.
  */
 export function MarginBar({ of, verdict }: { of: ClassOutcome; verdict: PartVerdict }) {
-  const end = SCALE * of.required;
+  const end = SCALE_END_RATIO * of.required;
   const share = (margin: number) => `${(Math.min(Math.max(margin, 0), end) / end) * 100}%`;
   return (
     <span

@@ -11,7 +11,7 @@ import styles from "./PartRow.module.css";
 const PersonReasons = lazy(async () => ({ default: (await import("./Reasons.tsx")).PersonReasons }));
 
 /** The scale goes a little beyond the last limit [-]. */
-const BEYOND = 1.2;
+const SCALE_OVER_LAST_LIMIT = 1.2;
 
 /** The pull on the person, a row of its own: against limits for a body, not against a strength. */
 export function PersonRow({ outcome, rig, isWhole }: { outcome: Outcome; rig: Rig; isWhole: boolean }) {
@@ -19,7 +19,7 @@ export function PersonRow({ outcome, rig, isWhole }: { outcome: Outcome; rig: Ri
   const { person } = outcome;
   if (!person) return null;
   const verdict = person.grade === "keeps" ? (isWhole ? "holds" : "open") : person.grade;
-  const end = BEYOND * PULL_LIMITS.at(-1)!.limit;
+  const end = SCALE_OVER_LAST_LIMIT * PULL_LIMITS.at(-1)!.limit;
   const share = (newton: number) => `${(Math.min(newton, end) / end) * 100}%`;
   return (
     <li className={styles.item} data-part="person" data-verdict={verdict}>

@@ -46,7 +46,7 @@ export function AlongTools({ along, state }: { along: Along; state: WebbingState
 const sightWords = ({ sight }: Along): string =>
   sayWear("alongTools.stretch", { from: formatLength(sight.from), to: formatLength(sight.to) });
 
-const HEIGHT = 24;
+const STRIP_HEIGHT = 24;
 
 /** The whole webbing, small, with the stretch in sight as a window that can be moved along it. */
 function Overview({ along, state, width }: { along: Along; state: WebbingState; width: number }) {
@@ -56,7 +56,13 @@ function Overview({ along, state, width }: { along: Along; state: WebbingState; 
   const [left, right] = [x.px(sight.from), x.px(sight.to)];
   const { placement } = state;
   return (
-    <svg className={styles.svg} width={width} height={HEIGHT} viewBox={`0 0 ${width} ${HEIGHT}`} role="presentation">
+    <svg
+      className={styles.svg}
+      width={width}
+      height={STRIP_HEIGHT}
+      viewBox={`0 0 ${width} ${STRIP_HEIGHT}`}
+      role="presentation"
+    >
       <Unspoken>
         <rect
           x={x.px(state.from)}

@@ -6,7 +6,7 @@ import { useFrameSize } from "../time/index.ts";
 import { dateWords } from "../wearInHand/days.ts";
 import { useWear, useWearActions } from "../wearInHand/useWear.ts";
 import { DatedGrip, OnLine } from "./CalendarGrips.tsx";
-import { HEAD, STAY, Stays, TakeDownBand, type TakeDownMark, Ticks } from "./CalendarPaper.tsx";
+import { HEAD_HEIGHT, STAY_HEIGHT, Stays, TakeDownBand, type TakeDownMark, Ticks } from "./CalendarPaper.tsx";
 import { calendarSpan, datedOf, placeDates } from "./calendar.ts";
 import { PART_KINDS, WEBBING_KINDS } from "./entryKinds.ts";
 import styles from "./figures.module.css";
@@ -49,7 +49,7 @@ function Drawing({ wide, mark, width }: { wide: boolean; mark: TakeDownMark | un
   const labels = wide && dated.length <= 18;
   const placed = placeDates(dated, x, labels, width);
   const rows = Math.max(0, ...placed.map(({ row }) => row)) + 1;
-  const top = HEAD + STAY + 12;
+  const top = HEAD_HEIGHT + STAY_HEIGHT + 12;
   const bottom = top + rows * rowHeight + 6;
   const shown = useRef(today);
   return (

@@ -4,7 +4,7 @@ import { entriesOf, isoOf, moveDate, replaceEntry } from "@secondline/workbench"
 import { useState } from "react";
 import { dateWords } from "../wearInHand/days.ts";
 import { useWear, useWearActions } from "../wearInHand/useWear.ts";
-import { HEAD } from "./CalendarPaper.tsx";
+import { HEAD_HEIGHT } from "./CalendarPaper.tsx";
 import type { PlacedDate } from "./calendar.ts";
 import { EventMark } from "./EventMark.tsx";
 import styles from "./figures.module.css";
@@ -16,7 +16,7 @@ export function OnLine({ at, bottom, width, text }: { at: number; bottom: number
   const middle = Math.min(Math.max(at, half), width - half);
   return (
     <>
-      <rect x={at - 12} y={HEAD} width={24} height={bottom - HEAD} fill="transparent" />
+      <rect x={at - 12} y={HEAD_HEIGHT} width={24} height={bottom - HEAD_HEIGHT} fill="transparent" />
       <path d={`M${at} 26V${bottom}`} stroke="var(--accent)" strokeWidth="2" />
       <rect x={middle - half} y={2} width={2 * half} height={24} rx="12" fill="var(--accent)" />
       <rect className={styles.focus} x={middle - half - 3} y={-1} width={2 * half + 6} height={30} rx="15" />

@@ -7,8 +7,8 @@ import styles from "./figures.module.css";
 import { Unspoken } from "./Unspoken.tsx";
 
 /** Height over the calendar for the day that is shown, and of the row of stays [px]. */
-export const HEAD = 34;
-export const STAY = 22;
+export const HEAD_HEIGHT = 34;
+export const STAY_HEIGHT = 22;
 
 /** Months and years. */
 export function Ticks({ x, bottom, wide, width }: { x: Scale; bottom: number; wide: boolean; width: number }) {
@@ -17,7 +17,7 @@ export function Ticks({ x, bottom, wide, width }: { x: Scale; bottom: number; wi
     <Unspoken>
       {ticks.map(({ day, label, year }) => (
         <g key={day}>
-          <path className={year ? styles.axis : styles.rule} d={`M${x.px(day)} ${HEAD}V${bottom}`} />
+          <path className={year ? styles.axis : styles.rule} d={`M${x.px(day)} ${HEAD_HEIGHT}V${bottom}`} />
           <text
             x={x.px(day)}
             y={bottom + 17}
@@ -51,7 +51,7 @@ export function Stays({
   return (
     <g>
       {wide && (
-        <text className={styles.lane} x={0} y={HEAD + 15}>
+        <text className={styles.lane} x={0} y={HEAD_HEIGHT + 15}>
           {sayWear("calendarPaper.outside")}
         </text>
       )}
@@ -71,15 +71,15 @@ export function Stays({
             </title>
             <rect
               x={left}
-              y={HEAD}
+              y={HEAD_HEIGHT}
               width={Math.max(2, right - left)}
-              height={STAY}
+              height={STAY_HEIGHT}
               rx="2"
               fill={`url(#${id}-span)`}
               stroke="var(--soft-ink)"
             />
             {letters > 5 && (
-              <text className={styles.halo} x={(left + right) / 2} y={HEAD + 15} textAnchor="middle">
+              <text className={styles.halo} x={(left + right) / 2} y={HEAD_HEIGHT + 15} textAnchor="middle">
                 {shown}
               </text>
             )}
@@ -122,19 +122,19 @@ export function TakeDownBand({
     <Unspoken>
       <rect
         x={at}
-        y={HEAD}
+        y={HEAD_HEIGHT}
         width={Math.max(2, x.px(x.to) - at)}
-        height={bottom - HEAD}
+        height={bottom - HEAD_HEIGHT}
         fill={`url(#${id}-short)`}
         opacity="0.45"
       />
-      <path d={`M${at} ${HEAD - 4}V${bottom}`} stroke="var(--fails-ink)" strokeWidth="2" strokeDasharray="7 4" />
-      <path d={`M${at} ${HEAD + 2}l-6-10h12z`} fill="var(--fails-ink)" />
+      <path d={`M${at} ${HEAD_HEIGHT - 4}V${bottom}`} stroke="var(--fails-ink)" strokeWidth="2" strokeDasharray="7 4" />
+      <path d={`M${at} ${HEAD_HEIGHT + 2}l-6-10h12z`} fill="var(--fails-ink)" />
       {fits && (
         <text
           className={styles.halo}
           x={before ? at - 8 : at + 8}
-          y={HEAD + 15}
+          y={HEAD_HEIGHT + 15}
           textAnchor={before ? "end" : "start"}
           style={{ fill: "var(--fails-ink)" }}
           fontWeight="600"

@@ -7,8 +7,8 @@ import styles from "./figures.module.css";
 import { rowsOf } from "./rows.ts";
 import { failureOf, type Grouped, groupsBy, loadOf, resultWords } from "./testGroups.ts";
 
-const ROW = 22;
-const AXIS = 38;
+const ROW_HEIGHT = 22;
+const AXIS_HEIGHT = 38;
 
 interface Props {
   tests: readonly BreakTest[];
@@ -48,7 +48,7 @@ function Drawing({
   let y = head;
   const placed = laid.map((mode) => {
     const top = y + (wide ? 0 : 16);
-    const height = (Math.max(0, ...mode.rows) + 1) * ROW;
+    const height = (Math.max(0, ...mode.rows) + 1) * ROW_HEIGHT;
     y = top + height + 4;
     return { ...mode, top, height };
   });
@@ -58,8 +58,8 @@ function Drawing({
     <svg
       className={styles.svg}
       width={width}
-      height={bottom + AXIS}
-      viewBox={`0 0 ${width} ${bottom + AXIS}`}
+      height={bottom + AXIS_HEIGHT}
+      viewBox={`0 0 ${width} ${bottom + AXIS_HEIGHT}`}
       role="img"
       aria-label={sayBreakLog("dotPlot.testsWayFailing", {
         exact,
@@ -89,7 +89,7 @@ function Drawing({
             <TestMark
               key={`${test.line ?? "typed"} ${loadOf(test)} ${rows[i]}`}
               {...{ test, x }}
-              y={top + (rows[i] ?? 0) * ROW + ROW / 2}
+              y={top + (rows[i] ?? 0) * ROW_HEIGHT + ROW_HEIGHT / 2}
               odd={isOdd(test, report)}
             />
           ))}

@@ -26,7 +26,7 @@ export interface LaidLane {
   readonly head: number;
 }
 
-const LEAST = 6;
+const LEAST_BAR_WIDTH = 6;
 const letters = (text: string): number => text.length * 6.3 + 8;
 
 export function layLanes(lanes: readonly Lane[], x: Scale, width: number, wide: boolean): LaidLane[] {
@@ -42,13 +42,13 @@ export function layLanes(lanes: readonly Lane[], x: Scale, width: number, wide: 
 }
 
 /** How far a bar that goes on out of sight is drawn beyond the edge, where it is cut off [px]. */
-const BEYOND = 8;
+const CUT_BAR_LENGTH = 8;
 
 /** The label lies in its bar when it fits, else to the right of it, else to the left. */
 function layItem(item: LaneItem, x: Scale, edge: number) {
   const [left, right] = [x.px(Math.max(item.from, x.from)), x.px(Math.min(item.to, x.to))];
-  const beyond = { left: item.from < x.from ? BEYOND : 0, right: item.to > x.to ? BEYOND : 0 };
-  const width = Math.max(LEAST, right - left);
+  const beyond = { left: item.from < x.from ? CUT_BAR_LENGTH : 0, right: item.to > x.to ? CUT_BAR_LENGTH : 0 };
+  const width = Math.max(LEAST_BAR_WIDTH, right - left);
   const start = (left + right - width) / 2;
   const room = letters(item.label);
   const bar = { item, left: start, width, beyond };

@@ -33,8 +33,8 @@ interface Props {
   onCancel: () => void;
 }
 
-const NONE = " none";
-const SAME = " same";
+const NO_COLUMN = " none";
+const SAME_FOR_ALL = " same";
 
 /** Columns of a file matched with those of a break log, with the first rows as they are read. */
 export function MatchColumns({ file, table, first, remembered, onTake, onCancel }: Props) {
@@ -114,16 +114,17 @@ function Source({ column, table, match, setMatch }: Part & { column: LogColumn }
   };
   const isNeeded = REQUIRED_COLUMNS.includes(column);
   const label = isNeeded ? `${columnLabel(column)}, ${say("needed")}` : columnLabel(column);
-  const value = !from ? NONE : "same" in from ? SAME : from.column;
-  const choose = (next: string) => put(next === NONE ? undefined : next === SAME ? { same: "" } : { column: next });
+  const value = !from ? NO_COLUMN : "same" in from ? SAME_FOR_ALL : from.column;
+  const choose = (next: string) =>
+    put(next === NO_COLUMN ? undefined : next === SAME_FOR_ALL ? { same: "" } : { column: next });
   return (
     <div className={styles.source} data-missing={(isNeeded && !from) || undefined}>
       <Choice
         label={label}
         value={value}
         options={[
-          { value: NONE, label: say("source.none") },
-          { value: SAME, label: say("source.same") },
+          { value: NO_COLUMN, label: say("source.none") },
+          { value: SAME_FOR_ALL, label: say("source.same") },
           ...table.columns.map((name) => ({ value: name, label: name })),
         ]}
         onChange={choose}
@@ -195,7 +196,7 @@ function Words({ table, match, setMatch }: Part) {
   );
 }
 
-const PREVIEWED = 5;
+const PREVIEWED_TESTS = 5;
 
 function Preview({ tests }: { tests: readonly BreakTest[] }) {
   return (
@@ -217,7 +218,7 @@ function Preview({ tests }: { tests: readonly BreakTest[] }) {
               </tr>
             </thead>
             <tbody>
-              {tests.slice(0, PREVIEWED).map((test) => (
+              {tests.slice(0, PREVIEWED_TESTS).map((test) => (
                 <tr key={test.line}>
                   <td>{test.date ?? ""}</td>
                   <td>{test.part}</td>

@@ -26,7 +26,7 @@ interface Props {
 }
 
 /** A short mark must not vanish between two pixels [px]. */
-const LEAST = 3;
+const LEAST_MARK_WIDTH = 3;
 
 export function StrengthPlot(props: Props) {
   const { x, zones, needed, state, id, wide, width, top, height } = props;
@@ -82,7 +82,7 @@ function steps(zones: readonly StrengthZone[], key: "strength" | "strength5", x:
 
 function edges(zone: StrengthZone, x: Scale): [number, number] {
   const [left, right] = [x.px(zone.from), x.px(zone.to)];
-  const more = Math.max(0, LEAST - (right - left)) / 2;
+  const more = Math.max(0, LEAST_MARK_WIDTH - (right - left)) / 2;
   return [left - more, right + more];
 }
 

@@ -6,12 +6,12 @@ import { TextField } from "../design/TextField.tsx";
 import { DateField } from "./DateField.tsx";
 import type { TestDraft } from "./useTestDraft.ts";
 
-const UNITS = ["kN", "N", "lbf", "kgf"].map((unit) => ({ value: unit, label: unit }));
-const WET = [
+const UNIT_OPTIONS = ["kN", "N", "lbf", "kgf"].map((unit) => ({ value: unit, label: unit }));
+const WET_OPTIONS = [
   { value: "dry", label: sayBreakLog("testFields.dry") },
   { value: "wet", label: sayBreakLog("testFields.wet") },
 ];
-const HOW = OUTCOMES.map((outcome) => ({
+const OUTCOME_OPTIONS = OUTCOMES.map((outcome) => ({
   value: outcome,
   label: {
     broke: sayBreakLog("testFields.broke"),
@@ -54,13 +54,13 @@ export function TestFields({ draft: { fields, put, messages } }: { draft: TestDr
       <Choice
         label={sayBreakLog("testFields.wetOrDry")}
         value={fields.wet ?? "dry"}
-        options={WET}
+        options={WET_OPTIONS}
         onChange={(value) => put("wet", value)}
       />
       <Choice
         label={sayBreakLog("testFields.howEnded")}
         value={fields.outcome ?? "broke"}
-        options={HOW}
+        options={OUTCOME_OPTIONS}
         onChange={(value) => put("outcome", value)}
       />
       {text("result", between ? sayBreakLog("testFields.from") : sayBreakLog("testFields.load"))}
@@ -68,7 +68,7 @@ export function TestFields({ draft: { fields, put, messages } }: { draft: TestDr
       <Choice
         label={sayBreakLog("testFields.unit")}
         value={fields.unit ?? "kN"}
-        options={UNITS}
+        options={UNIT_OPTIONS}
         onChange={(value) => put("unit", value)}
       />
       {text("failure_mode", sayBreakLog("testFields.howFailed"), sayBreakLog("testFields.howFailedHint"))}

@@ -5,12 +5,14 @@ import { fitRange, isFit, panned, type TimeRange, zoomed } from "../time/index.t
 import { useWear, useWearActions } from "../wearInHand/useWear.ts";
 
 /** No one measures along a webbing finer than in centimetres: less than this is not drawn over the whole width [m]. */
-const LEAST_SIGHT = 0.5;
+const LEAST_VISIBLE_LENGTH = 0.5;
 
 /** `sight`, but not shorter than anybody needs. */
 export function notTooShort(sight: TimeRange, length: number): TimeRange {
   const span = sight.to - sight.from;
-  return span >= LEAST_SIGHT ? sight : zoomed(sight, span / LEAST_SIGHT, (sight.from + sight.to) / 2, length);
+  return span >= LEAST_VISIBLE_LENGTH
+    ? sight
+    : zoomed(sight, span / LEAST_VISIBLE_LENGTH, (sight.from + sight.to) / 2, length);
 }
 
 /** A place with as much webbing on either side as lets one see where it lies. */

@@ -23,7 +23,7 @@ export type OpenedWear =
   | { readonly kind: "refused"; readonly text: string; readonly details: readonly string[] };
 
 /** A record or a log is text of some kilobytes; what is larger is not even read [B]. */
-const LARGEST = 5_000_000;
+const LARGEST_FILE_BYTES = 5_000_000;
 
 interface FileLike {
   readonly name: string;
@@ -32,7 +32,7 @@ interface FileLike {
 }
 
 export async function openWearFile(file: FileLike): Promise<OpenedWear> {
-  if (file.size > LARGEST) return refused(sayWear("wearFiles.tooLarge", { name: file.name }));
+  if (file.size > LARGEST_FILE_BYTES) return refused(sayWear("wearFiles.tooLarge", { name: file.name }));
   let text: string;
   try {
     text = await file.text();

@@ -41,7 +41,7 @@ async function answerOf<T>(ask: (analysis: Remote<Analysis>) => Promise<T>): Pro
 }
 
 /** A change waits this long for the next one [ms]. */
-const SETTLE = 200;
+const SETTLE_MS = 200;
 
 /** Asks again when `key` changes, a moment after the last change. */
 export function useAnalysis<T>(
@@ -57,7 +57,7 @@ export function useAnalysis<T>(
       // The thread finishes what it began: to end it would cost the others their answers.
       const run = async () => ({ ok: true, value: await answerOf(ask) }) as const;
       void slot.run({ begun: undefined, run, cancel: () => undefined });
-    }, SETTLE);
+    }, SETTLE_MS);
     return () => {
       clearTimeout(timer);
       slot.rest("idle");

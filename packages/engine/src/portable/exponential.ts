@@ -6,17 +6,17 @@
 import { LN2_HIGH, LN2_LOW, timesPowerOf2 } from "./powerOf2.ts";
 
 /** Largest x with a finite eˣ, and least with one above 0. */
-const MOST = 709.782712893384;
-const LEAST = -745.1332191019411;
+const LARGEST_EXPONENT = 709.782712893384;
+const LEAST_EXPONENT = -745.1332191019411;
 /** From here down, eˣ − 1 is −1 to the last bit. */
-const ALL_GONE = -38.816242111356935;
+const MINUS_ONE_BELOW = -38.816242111356935;
 const INVERSE_LN2 = Math.LOG2E;
 
 /** eˣ. */
 export function exp(x: number): number {
   if (Number.isNaN(x)) return x;
-  if (x > MOST) return Number.POSITIVE_INFINITY;
-  if (x < LEAST) return 0;
+  if (x > LARGEST_EXPONENT) return Number.POSITIVE_INFINITY;
+  if (x < LEAST_EXPONENT) return 0;
   const k = Math.trunc(INVERSE_LN2 * x + (x < 0 ? -0.5 : 0.5));
   const high = x - k * LN2_HIGH;
   const low = k * LN2_LOW;
@@ -35,8 +35,8 @@ export function exp(x: number): number {
 /** eˣ − 1, exact also where x is small. */
 export function expm1(x: number): number {
   if (Number.isNaN(x) || Math.abs(x) < 5.551115123125783e-17) return x;
-  if (x > MOST) return Number.POSITIVE_INFINITY;
-  if (x < ALL_GONE) return -1;
+  if (x > LARGEST_EXPONENT) return Number.POSITIVE_INFINITY;
+  if (x < MINUS_ONE_BELOW) return -1;
   const k = Math.abs(x) <= 0.34657359027997264 ? 0 : Math.trunc(INVERSE_LN2 * x + (x < 0 ? -0.5 : 0.5));
   const high = x - k * LN2_HIGH;
   const low = k * LN2_LOW;

@@ -6,12 +6,12 @@ import { exp, expm1 } from "./exponential.ts";
 import { log, log1p } from "./logarithm.ts";
 
 /** From here on e⁻ˣ is lost beside eˣ. */
-const LARGE = 22;
+const ONE_TERM_FROM = 22;
 /** From here on eˣ may be too large while half of it is not. */
-const HUGE = 709;
+const HALVED_FROM = 709;
 
 const halfExp = (x: number): number => {
-  if (x < HUGE) return 0.5 * exp(x);
+  if (x < HALVED_FROM) return 0.5 * exp(x);
   const root = exp(0.5 * x);
   return 0.5 * root * root;
 };
@@ -19,14 +19,14 @@ const halfExp = (x: number): number => {
 export function sinh(x: number): number {
   const size = Math.abs(x);
   const half = x < 0 ? -0.5 : 0.5;
-  if (size >= LARGE) return 2 * half * halfExp(size);
+  if (size >= ONE_TERM_FROM) return 2 * half * halfExp(size);
   const t = expm1(size);
   return size < 1 ? half * (2 * t - (t * t) / (t + 1)) : half * (t + t / (t + 1));
 }
 
 export function cosh(x: number): number {
   const size = Math.abs(x);
-  if (size >= LARGE) return halfExp(size);
+  if (size >= ONE_TERM_FROM) return halfExp(size);
   if (size < 0.34657359027997264) {
     const t = expm1(size);
     return 1 + (t * t) / (2 * (1 + t));

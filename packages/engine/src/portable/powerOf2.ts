@@ -3,8 +3,8 @@
 export const LN2_HIGH = 0.6931471803691238;
 export const LN2_LOW = 1.9082149292705877e-10;
 
-const HIGHEST = 8.98846567431158e307;
-const LOWEST = 2.2250738585072014e-308;
+const HIGHEST_POWER = 8.98846567431158e307;
+const LOWEST_POWER = 2.2250738585072014e-308;
 
 /** Power of two for |k| ≤ 1022, by squaring: exact. */
 function powerOf2(k: number): number {
@@ -21,9 +21,9 @@ function powerOf2(k: number): number {
 export function timesPowerOf2(x: number, k: number): number {
   let value = x;
   let left = k;
-  for (; left > 1022; left -= 1023) value *= HIGHEST;
+  for (; left > 1022; left -= 1023) value *= HIGHEST_POWER;
   // Not all at once: a value on the way that is too small would be rounded twice.
-  for (; left < -1022; left += 969) value *= LOWEST * 9007199254740992;
+  for (; left < -1022; left += 969) value *= LOWEST_POWER * 9007199254740992;
   return value * powerOf2(left);
 }
 

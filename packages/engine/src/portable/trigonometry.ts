@@ -5,19 +5,20 @@
  */
 
 /** Angles up to here can be brought into the first quadrant with what is left of a double [rad]. */
-const LARGEST = 1_647_099;
+const LARGEST_ANGLE = 1_647_099;
 const INVERSE_QUADRANT = 0.6366197723675814;
 /** π/2 in three parts of 33 bits, and what is left. */
-const PART_1 = 1.5707963267341256;
-const PART_2 = 6.077100506303966e-11;
-const PART_3 = 2.0222662487111665e-21;
-const REST = 8.4784276603689e-32;
+const QUADRANT_PART_1 = 1.5707963267341256;
+const QUADRANT_PART_2 = 6.077100506303966e-11;
+const QUADRANT_PART_3 = 2.0222662487111665e-21;
+const QUADRANT_REST = 8.4784276603689e-32;
 
 /** The angle that was reduced last: `high` + `low` from −π/4 to π/4, `quadrant` quarter turns on. */
 const reduced = { high: 0, low: 0, quadrant: 0 };
 
 function reduce(angle: number): void {
-  if (!(Math.abs(angle) <= LARGEST)) throw new RangeError(`an angle of ${angle} rad is none that can be reckoned with`);
+  if (!(Math.abs(angle) <= LARGEST_ANGLE))
+    throw new RangeError(`an angle of ${angle} rad is none that can be reckoned with`);
   if (Math.abs(angle) <= 0.25 * Math.PI) {
     reduced.high = angle;
     reduced.low = 0;
@@ -25,10 +26,10 @@ function reduce(angle: number): void {
     return;
   }
   const n = Math.round(angle * INVERSE_QUADRANT);
-  const first = angle - n * PART_1;
-  const second = first - n * PART_2;
-  const third = second - n * PART_3;
-  const left = n * REST - (second - third - n * PART_3) - (first - second - n * PART_2);
+  const first = angle - n * QUADRANT_PART_1;
+  const second = first - n * QUADRANT_PART_2;
+  const third = second - n * QUADRANT_PART_3;
+  const left = n * QUADRANT_REST - (second - third - n * QUADRANT_PART_3) - (first - second - n * QUADRANT_PART_2);
   const high = third - left;
   reduced.high = high;
   reduced.low = third - high - left;

@@ -1,5 +1,5 @@
 /** The ring against a line at rest: which points it touches, how far off they are, and where along the line it comes to hang. */
-import { makeWeights, POINTS, weighLine } from "../lineWeights.ts";
+import { makeWeights, WEIGHTED_NODES, weighLine } from "../lineWeights.ts";
 import { hypot } from "../portable/index.ts";
 import type { Contact, StaticsProblem } from "./staticsProblem.ts";
 
@@ -8,7 +8,7 @@ export const weights = makeWeights();
 /** Ring and the line points it touches, as many as weights lie on the line. */
 export function contactMembers(contact: Contact): number[] {
   weighContact(contact);
-  return [contact.ring, ...contact.points.slice(weights.node, weights.node + POINTS)];
+  return [contact.ring, ...contact.points.slice(weights.node, weights.node + WEIGHTED_NODES)];
 }
 
 function weighContact(contact: Contact): void {
@@ -19,7 +19,7 @@ function weighContact(contact: Contact): void {
 /** Weighted sum of a coordinate of the line points, by the weights of the contact that was weighed last [m]. */
 export function weighted(by: Float64Array, positions: Float64Array, { points }: Contact, c: number): number {
   let sum = 0;
-  for (let k = 0; k < POINTS && weights.node + k < points.length; k++) {
+  for (let k = 0; k < WEIGHTED_NODES && weights.node + k < points.length; k++) {
     sum += by[k]! * positions[3 * points[weights.node + k]! + c]!;
   }
   return sum;

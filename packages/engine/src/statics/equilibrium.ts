@@ -8,14 +8,14 @@ import type { StaticsProblem, StaticsResult } from "./staticsProblem.ts";
 import { assemble, layOut, potential, type System, worstResidual } from "./system.ts";
 
 /** Unbalanced force that counts as balanced, as a share of the largest tension [-]. */
-const BALANCED = 1e-6;
+const BALANCED_FORCE_SHARE = 1e-6;
 const MOST_ITERATIONS = 400;
 /** Unbalanced force from which on full Newton steps are taken, as a share of the largest tension [-], and the most of them. */
-const POLISHED = 1e-5;
-const MOST_POLISH = 30;
+const POLISH_FORCE_SHARE = 1e-5;
+const MOST_POLISH_STEPS = 30;
 
 /** Moves `problem.positions` to equilibrium. */
-export function findEquilibrium(problem: StaticsProblem, balanced = BALANCED): StaticsResult {
+export function findEquilibrium(problem: StaticsProblem, balanced = BALANCED_FORCE_SHARE): StaticsResult {
   const system = layOut(problem);
   const direction = new Float64Array(system.count);
   const downhill = new Float64Array(system.count);
@@ -36,7 +36,7 @@ export function findEquilibrium(problem: StaticsProblem, balanced = BALANCED): S
       if (++raised > 60) return result;
     }
     // Close to balance rounding in the energy misleads the line search, and a full Newton step is right.
-    if (shift === 0 && result.residual < POLISHED * largest && polished++ < MOST_POLISH) {
+    if (shift === 0 && result.residual < POLISH_FORCE_SHARE * largest && polished++ < MOST_POLISH_STEPS) {
       move(problem, system, direction, 1);
       for (const contact of problem.contacts) settleContact(problem, contact);
       energy = potential(problem, system);

@@ -43,11 +43,11 @@ export interface Rest {
 }
 
 /** Stiffness that stands for a fixed direction of an elastic anchor [N/m]. */
-const HELD = 1e9;
+const FIXED_ANCHOR_STIFFNESS = 1e9;
 /** A contact about as soft as a slack line is across itself [N/m]. */
-const SOFT = 300;
+const SOFT_CONTACT_STIFFNESS = 300;
 /** How far the easing is taken, as a share of the largest tension [-]. */
-const EASED = 1e-4;
+const EASED_FORCE_SHARE = 1e-4;
 
 /** Equilibrium under a loading. `contact` is the stiffness of the ring against the lines [N/m]. */
 export function restOf(model: Model, loading: Loading, contact: { main: number; backup: number }, legs: Legs): Rest {
@@ -86,8 +86,8 @@ export function restOf(model: Model, loading: Loading, contact: { main: number; 
   if (backup && hangs) {
     const onBackup = { ...onRing, stiffness: contact.backup, points: points.backup, xi: xiBackup, slides: true };
     // The backup's kink at the ring is first eased in on a soft contact: the hard one meets a shape that is nearly right.
-    const soft = { ...onBackup, stiffness: Math.min(SOFT, contact.backup) };
-    settle({ contacts: [...contacts, soft] }, EASED);
+    const soft = { ...onBackup, stiffness: Math.min(SOFT_CONTACT_STIFFNESS, contact.backup) };
+    settle({ contacts: [...contacts, soft] }, EASED_FORCE_SHARE);
     const hard = { ...onBackup, xi: soft.xi };
     last = settle({ contacts: [...contacts, hard] });
     xiBackup = hard.xi;
@@ -211,7 +211,7 @@ function holdEnds(
         ] as const;
         springs.push(
           { point, at, direction: [ux, 0, uz], stiffness },
-          ...across.map((direction) => ({ point, at, direction, stiffness: HELD })),
+          ...across.map((direction) => ({ point, at, direction, stiffness: FIXED_ANCHOR_STIFFNESS })),
         );
       }
     }

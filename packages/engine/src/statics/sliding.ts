@@ -3,16 +3,16 @@
  * line, E(x) = min E(x, ξ), so that its Hessian is E_xx − E_xξ·E_ξx/E_ξξ: without the second part Newton's method creeps, and sticks
  * some hundredths of a newton short of balance.
  */
-import { POINTS } from "../lineWeights.ts";
+import { WEIGHTED_NODES } from "../lineWeights.ts";
 import { gap, weighted, weights } from "./contactGap.ts";
 import type { Contact, StaticsProblem } from "./staticsProblem.ts";
 
 /** Least of E_ξξ that counts, as a share of a straight line's: in a sharp bend the nearest point is about to jump [-]. */
-const STEADY = 0.1;
+const LEAST_CURVATURE_SHARE = 0.1;
 
 const tangent = new Float64Array(3);
 const stiff = new Float64Array(3);
-const pull = new Float64Array(3 + 3 * POINTS);
+const pull = new Float64Array(3 + 3 * WEIGHTED_NODES);
 
 /**
  * E_xξ over the axes of ring and three line points, and −1/E_ξξ; undefined where the ring does not slide. For the contact that was
@@ -36,12 +36,12 @@ export function slideOf(
   }
   const across = force / distance;
   const curvature = across * square + (contact.stiffness - across) * along * along - force * bent;
-  if (curvature < STEADY * across * square) return undefined;
+  if (curvature < LEAST_CURVATURE_SHARE * across * square) return undefined;
   for (let c = 0; c < 3; c++) {
     const normal = gap[c]! / distance;
     stiff[c] = across * tangent[c]! + (contact.stiffness - across) * along * normal;
     pull[c] = -stiff[c]!;
-    for (let k = 0; k < POINTS; k++) pull[3 * (k + 1) + c] = w[k]! * stiff[c]! - d[k]! * force * normal;
+    for (let k = 0; k < WEIGHTED_NODES; k++) pull[3 * (k + 1) + c] = w[k]! * stiff[c]! - d[k]! * force * normal;
   }
   return { pull, softening: -1 / curvature };
 }

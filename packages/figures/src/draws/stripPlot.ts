@@ -7,28 +7,28 @@ import type { Plot, Rule } from "../plot/plot.ts";
 import { roundTicks } from "../roundTicks.ts";
 
 /** Two dots nearer than this share of the axis are piled up [-]. */
-const NEAR = 0.022;
+const PILED_SHARE = 0.022;
 /** Height of a dot in its pile, and the least of the strip [px]. */
-const DOT = 8;
-const LEAST = 34;
+const DOT_HEIGHT = 8;
+const LEAST_STRIP_HEIGHT = 34;
 /** An R farther off than this many times all else would leave no room for the dots [-]. */
-const MOST_SHARE = 4;
-const ROOM = 1.06;
+const FARTHEST_STRENGTH_RATIO = 4;
+const AXIS_ROOM_RATIO = 1.06;
 const E_DASH = [6, 3];
 
 /** `title`: what the strip is of. `limits` stand for an R that there is none of [N]. */
 export function stripPlot(strip: LoadStrip, title: string, of: string, limits: readonly number[] = []): Plot {
   const { loads, demand, interval, strength5 } = strip;
   const inside = Math.max(loads.at(-1)!, interval[1]);
-  const isBeyond = strength5 !== undefined && strength5 > MOST_SHARE * inside;
+  const isBeyond = strength5 !== undefined && strength5 > FARTHEST_STRENGTH_RATIO * inside;
   const ends = [inside, ...(strength5 === undefined || isBeyond ? [] : [strength5]), ...limits.slice(0, 1)];
-  const to = (ROOM * Math.max(...ends)) / 1000;
+  const to = (AXIS_ROOM_RATIO * Math.max(...ends)) / 1000;
   const levels = piled(
     loads.map((load) => load / 1000),
-    NEAR * to,
+    PILED_SHARE * to,
   );
   const top = Math.max(...levels) + 1;
-  const height = Math.max(LEAST, DOT * top);
+  const height = Math.max(LEAST_STRIP_HEIGHT, DOT_HEIGHT * top);
   const rules: Rule[] = [
     { x: demand / 1000, tone: "ink", dash: E_DASH, label: sayDraws("strip.demand", { load: quantity.load(demand) }) },
     ...(strength5 === undefined || isBeyond
@@ -53,13 +53,13 @@ export function stripPlot(strip: LoadStrip, title: string, of: string, limits: r
       to,
       ticks: roundTicks(0, to, 6).map((at) => ({ at, text: quantity.number(at) })),
     },
-    y: { label: "", from: 0, to: height / DOT, ticks: [] },
+    y: { label: "", from: 0, to: height / DOT_HEIGHT, ticks: [] },
     strength: "x",
     bands: [
       [
         [low, 0],
-        [low, height / DOT],
-        [high, height / DOT],
+        [low, height / DOT_HEIGHT],
+        [high, height / DOT_HEIGHT],
         [high, 0],
       ],
     ],

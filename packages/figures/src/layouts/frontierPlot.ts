@@ -7,14 +7,14 @@ import { labelHeights } from "../labelHeights.ts";
 import type { Axis, Mark, Plot, PlotText } from "../plot/plot.ts";
 import { roundTicks } from "../roundTicks.ts";
 
-/** Height of the space between the axes [px]. */
-const HEIGHT = 200;
+/** Of the space between the axes [px]. */
+const AXES_HEIGHT = 200;
 /** Names stand so far apart at least [px]. */
 const NAME_GAP = 17;
-const NAME_OFF = 9;
+const NAME_DISTANCE = 9;
 /** Beside the outermost points, of what lies between them, and of the largest where they are one [-]. */
-const ROOM = 0.25;
-const LEAST_ROOM = 0.05;
+const EDGE_ROOM_SHARE = 0.25;
+const LEAST_EDGE_ROOM = 0.05;
 
 const MARKS: Readonly<Record<FrontierLayout["standing"]["kind"], Mark["kind"]>> = {
   unbeaten: "best",
@@ -59,7 +59,7 @@ export function frontierPlot(layouts: readonly FrontierLayout[], letters: readon
     marks: placed.map(({ layout, at }): Mark => ({ kind: MARKS[layout.standing.kind], at: [at.drop, at.load / 1000] })),
     rules: [],
     texts: namesOf(placed, y),
-    height: HEIGHT,
+    height: AXES_HEIGHT,
     rows: placed.map(({ letter, layout, at }) => ({
       series: layout.standing.kind,
       layout: letter,
@@ -72,14 +72,14 @@ export function frontierPlot(layouts: readonly FrontierLayout[], letters: readon
 
 function axisOf(label: string, values: readonly number[]): Axis {
   const [least, most] = [Math.min(...values), Math.max(...values)];
-  const room = Math.max(ROOM * (most - least), LEAST_ROOM * most);
+  const room = Math.max(EDGE_ROOM_SHARE * (most - least), LEAST_EDGE_ROOM * most);
   const [from, to] = [Math.max(0, least - room), most + room];
   return { label, from, to, ticks: roundTicks(from, to, 5).map((at) => ({ at, text: quantity.number(at) })) };
 }
 
 /** Letter and weight beside each point, moved apart where they would lie on one another. */
 function namesOf(placed: readonly Placed[], y: Axis): readonly PlotText[] {
-  const perPixel = (y.to - y.from) / HEIGHT;
+  const perPixel = (y.to - y.from) / AXES_HEIGHT;
   const rows = [...placed].sort((a, b) => b.at.load - a.at.load);
   const heights = labelHeights(
     rows.map(({ at }) => (y.to - at.load / 1000) / perPixel + 4),
@@ -88,6 +88,6 @@ function namesOf(placed: readonly Placed[], y: Axis): readonly PlotText[] {
   return rows.map(({ letter, at }, i) => ({
     at: [at.drop, y.to - heights[i]! * perPixel],
     text: words.frontierPoint(letter, at),
-    off: NAME_OFF,
+    off: NAME_DISTANCE,
   }));
 }

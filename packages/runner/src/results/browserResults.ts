@@ -7,7 +7,7 @@ const BY_USE = "used";
 /** Some 30 MB. */
 const MOST_RUNS = 6000;
 /** Looks for old ones once in so many writes. */
-const TIDY_EVERY = 200;
+const WRITES_BETWEEN_TIDYING = 200;
 
 interface Entry {
   readonly result: RunResult;
@@ -51,7 +51,7 @@ export function browserResults({
         const store = db?.transaction(RUNS_STORE, "readwrite").objectStore(RUNS_STORE);
         if (!store) return;
         await done(store.put({ result, used: Date.now() } satisfies Entry, key));
-        if (++written % TIDY_EVERY === 0) await tidy(store, mostRuns);
+        if (++written % WRITES_BETWEEN_TIDYING === 0) await tidy(store, mostRuns);
       } catch {
         // Kept in memory all the same.
       }

@@ -1,10 +1,10 @@
-const PER_OBJECT = 32;
-const PER_FIELD = 16;
+const BYTES_PER_OBJECT = 32;
+const BYTES_PER_FIELD = 16;
 
 /** About how much memory a value of plain data takes [bytes]; what occurs twice is counted twice. */
 export function roughBytes(value: unknown): number {
-  if (typeof value === "string") return PER_FIELD + 2 * value.length;
-  if (typeof value !== "object" || value === null) return PER_FIELD;
-  if (ArrayBuffer.isView(value)) return PER_OBJECT + value.byteLength;
-  return Object.values(value).reduce<number>((sum, inner) => sum + roughBytes(inner), PER_OBJECT);
+  if (typeof value === "string") return BYTES_PER_FIELD + 2 * value.length;
+  if (typeof value !== "object" || value === null) return BYTES_PER_FIELD;
+  if (ArrayBuffer.isView(value)) return BYTES_PER_OBJECT + value.byteLength;
+  return Object.values(value).reduce<number>((sum, inner) => sum + roughBytes(inner), BYTES_PER_OBJECT);
 }

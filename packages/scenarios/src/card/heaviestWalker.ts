@@ -38,10 +38,10 @@ export type WalkerAnswer =
   | { readonly kind: "found"; readonly found: Found | undefined };
 
 /** Masses are told in these steps [kg]. */
-const STEP = 5;
-/** So many times the walker of the file is looked at, and by the field's own limit at most [-]. */
-const MOST_TIMES = 1.5;
-const POINTS = 5;
+const MASS_STEP = 5;
+/** Of the walker of the file; the field's own limit holds besides [-]. */
+const MOST_MASS_RATIO = 1.5;
+const MASS_POINTS = 5;
 /** Whole searches at most: the first may find that the sweep said too much. */
 const MOST_SEARCHES = 2;
 
@@ -55,7 +55,7 @@ export function* heaviestWalker(question: WalkerQuestion): Generator<WalkerStep,
   const { accuracy, size } = options;
   const answer = yield {
     kind: "sweep",
-    question: { document, known, knobs: [knob], counts: [POINTS] },
+    question: { document, known, knobs: [knob], counts: [MASS_POINTS] },
     options: { what: { kind: "margin" }, accuracy, ...(size ? { size } : {}) },
   };
   let mass = answer.kind === "swept" && answer.swept ? keptUpTo(answer.swept, knob) : asked;
@@ -71,13 +71,13 @@ export function* heaviestWalker(question: WalkerQuestion): Generator<WalkerStep,
   return { mass: asked, from: "asked", looked: true };
 }
 
-const downTo = (mass: number): number => STEP * Math.floor(mass / STEP);
+const downTo = (mass: number): number => MASS_STEP * Math.floor(mass / MASS_STEP);
 
 /** From the walker of the file upwards; undefined where there is no room above. */
 function massKnob({ walker }: Rig): Knob | undefined {
   const field = FIELDS["walker.mass"];
   const most = field?.kind === "quantity" ? field.limits[1] : walker.mass;
-  const to = downTo(Math.min(MOST_TIMES * walker.mass, most));
+  const to = downTo(Math.min(MOST_MASS_RATIO * walker.mass, most));
   if (to <= walker.mass) return undefined;
   const path = "walker.mass";
   return { kind: "field", name: path, path, dimension: "mass", from: walker.mass, to, unit: "kg", whole: false };

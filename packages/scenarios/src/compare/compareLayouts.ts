@@ -31,13 +31,13 @@ export interface Comparison {
   readonly rows: readonly ComparisonRow[];
 }
 
-const FEWEST = 2;
-const MOST = 4;
+const FEWEST_LAYOUTS = 2;
+const MOST_LAYOUTS = 4;
 
 /** Throws for less than two or more than four layouts: that is no comparison, or no table a person can read. */
 export function compareLayouts(outcomes: readonly Outcome[]): Comparison {
-  if (outcomes.length < FEWEST || outcomes.length > MOST) {
-    throw new RangeError(`A comparison takes ${FEWEST} to ${MOST} layouts, got ${outcomes.length}.`);
+  if (outcomes.length < FEWEST_LAYOUTS || outcomes.length > MOST_LAYOUTS) {
+    throw new RangeError(`A comparison takes ${FEWEST_LAYOUTS} to ${MOST_LAYOUTS} layouts, got ${outcomes.length}.`);
   }
   const row = (
     subject: RowSubject,

@@ -34,7 +34,7 @@ export interface FrontierLayout {
 }
 
 /** Less of a difference is none: meshes differ by as much [-]. */
-const NOTABLE = 0.03;
+const NOTABLE_DIFFERENCE = 0.03;
 
 /** In the order of `layouts`, each with the outcome of its whole search. */
 export function frontier(
@@ -61,7 +61,7 @@ function standingOf(
   if (!own || !search.complete) return { kind: "unknown" };
   for (const [by, other] of counted.entries()) {
     if (!other || by === layout || FRONTIER_QUANTITIES.some((one) => other[one] > own[one])) continue;
-    const inWhat = FRONTIER_QUANTITIES.filter((one) => other[one] < (1 - NOTABLE) * own[one]);
+    const inWhat = FRONTIER_QUANTITIES.filter((one) => other[one] < (1 - NOTABLE_DIFFERENCE) * own[one]);
     if (inWhat.length > 0) return { kind: "beaten", by, inWhat };
   }
   return { kind: "unbeaten" };

@@ -2,7 +2,7 @@
 import { between, type EventKind, fraction, movedPlace } from "./eventKind.ts";
 import { phrase } from "./phrase.ts";
 import { manyPlaces, nearEnd, QUARTERS } from "./places.ts";
-import { LET_GO_FALL } from "./poses.ts";
+import { LET_GO_TIME_FALL } from "./poses.ts";
 
 export interface LeashFall {
   readonly kind: "leashFall";
@@ -23,7 +23,7 @@ export const leashFall: EventKind<LeashFall> = {
   missing: () => undefined,
   before: () => undefined,
   fallBefore: () => undefined,
-  problem: () => ({ standing: true, letGo: LET_GO_FALL }),
+  problem: () => ({ standing: true, letGo: LET_GO_TIME_FALL }),
   scatters: () => ["letGo"],
   space: ({ at }) => ({
     family: "fall",

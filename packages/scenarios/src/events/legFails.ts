@@ -3,7 +3,7 @@ import type { Rig } from "@secondline/rig";
 import { between, type EventKind, fraction, MOMENT_REACH, movedPlace } from "./eventKind.ts";
 import { phrase } from "./phrase.ts";
 import { manyPlaces, nearEnd } from "./places.ts";
-import { LET_GO_FALL, lateKey, momentOf, type Pose, posePhrase, SEARCHED_MOMENTS } from "./poses.ts";
+import { LET_GO_TIME_FALL, lateKey, momentOf, type Pose, posePhrase, SEARCHED_MOMENTS } from "./poses.ts";
 
 export interface LegFails {
   readonly kind: "legFails";
@@ -59,7 +59,7 @@ export const legFails: EventKind<LegFails> = {
     const time = momentOf(walker, late, known);
     return {
       standing: walker === "caught",
-      ...(walker === "caught" ? { letGo: LET_GO_FALL } : {}),
+      ...(walker === "caught" ? { letGo: LET_GO_TIME_FALL } : {}),
       legFailure: { anchor, leg, time },
       failsAt: time,
     };

@@ -3,7 +3,15 @@ import type { PartId } from "@secondline/rig";
 import { between, type EventKind, fraction, MOMENT_REACH, movedPlace, withinLine } from "./eventKind.ts";
 import { phrase } from "./phrase.ts";
 import { besideWalker, endBays, manyPlaces, nearEnd, QUARTERS } from "./places.ts";
-import { LET_GO_CUT, LET_GO_FALL, lateKey, momentOf, type Pose, posePhrase, SEARCHED_MOMENTS } from "./poses.ts";
+import {
+  LET_GO_TIME_CUT,
+  LET_GO_TIME_FALL,
+  lateKey,
+  momentOf,
+  type Pose,
+  posePhrase,
+  SEARCHED_MOMENTS,
+} from "./poses.ts";
 
 export interface MainFails {
   readonly kind: "mainFails";
@@ -57,7 +65,7 @@ export const mainFails: EventKind<MainFails> = {
     const time = momentOf(walker, late, known);
     return {
       standing: walker !== "hanging",
-      ...(walker === "hanging" ? {} : { letGo: walker === "standing" ? LET_GO_CUT : LET_GO_FALL }),
+      ...(walker === "hanging" ? {} : { letGo: walker === "standing" ? LET_GO_TIME_CUT : LET_GO_TIME_FALL }),
       cut: { at: cutAt, time },
       failsAt: time,
     };

@@ -6,8 +6,8 @@ export const POSES = ["hanging", "standing", "caught"] as const;
 export type Pose = (typeof POSES)[number];
 
 /** Feet leave the line by a loss of balance; when the line itself goes they lose it faster [s]. */
-export const LET_GO_FALL = 0.3;
-export const LET_GO_CUT = 0.15;
+export const LET_GO_TIME_FALL = 0.3;
+export const LET_GO_TIME_CUT = 0.15;
 /** A moment of rest before something fails, so that its going is seen [s]. */
 export const REST_BEFORE = 0.05;
 

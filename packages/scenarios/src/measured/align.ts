@@ -2,17 +2,17 @@
 
 /** Both signals are compared at this rate [1/s]; a coarse search goes in larger steps. */
 export const COMPARED_RATE = 1000;
-const COARSE = 5;
+const COARSE_STEP = 5;
 /** Where a catch begins: this share of the way from where the signal begins to its peak [-]. */
-const EDGE = 0.1;
-const HALF = 0.5;
+const CATCH_START_SHARE = 0.1;
+const HALF_RISE_SHARE = 0.5;
 /** What is compared before and after that [s]. */
-const LEAD = 0.1;
-const CATCH = 2.5;
+const TIME_BEFORE_CATCH = 0.1;
+const TIME_AFTER_CATCH = 2.5;
 /** Shifts are tried this far about the one that lays the first rise to half of the peak over the other [s]. */
-const REACH = 1;
+const SHIFT_REACH = 1;
 /** Share of the window that the recording must cover [-]. */
-const COVERED = 0.5;
+const LEAST_COVERED_SHARE = 0.5;
 
 /** From sample `from` to `to`, not included. */
 export interface Window {
@@ -35,9 +35,9 @@ export function resampled(force: Float64Array, rate: number): Float64Array {
 
 /** The model's catch: from where its force first rises. Later swings are not compared, for they follow from small things. */
 export function catchWindow(signal: Float64Array): Window {
-  const rise = firstRise(signal, EDGE);
-  const from = Math.max(0, rise - LEAD * COMPARED_RATE);
-  return { from, to: Math.min(signal.length, rise + CATCH * COMPARED_RATE) };
+  const rise = firstRise(signal, CATCH_START_SHARE);
+  const from = Math.max(0, rise - TIME_BEFORE_CATCH * COMPARED_RATE);
+  return { from, to: Math.min(signal.length, rise + TIME_AFTER_CATCH * COMPARED_RATE) };
 }
 
 /** First sample above a share of the way from where the signal begins to its peak; 0 when none is. */
@@ -72,11 +72,11 @@ export function aligned(model: Float64Array, window: Window, recording: Float64A
     }
     return found?.shift;
   };
-  const usual = firstRise(recording, HALF) - firstRise(model, HALF);
-  const reach = REACH * COMPARED_RATE;
-  const coarse = best(usual - reach, usual + reach, COARSE);
+  const usual = firstRise(recording, HALF_RISE_SHARE) - firstRise(model, HALF_RISE_SHARE);
+  const reach = SHIFT_REACH * COMPARED_RATE;
+  const coarse = best(usual - reach, usual + reach, COARSE_STEP);
   if (coarse === undefined) return undefined;
-  const shift = best(coarse - COARSE, coarse + COARSE + 1, 1) ?? coarse;
+  const shift = best(coarse - COARSE_STEP, coarse + COARSE_STEP + 1, 1) ?? coarse;
   return { shift, off: difference(model, window, recording, shift) };
 }
 
@@ -105,7 +105,7 @@ function inCommon(
     theirs += r * r;
     if (force !== undefined) covered += 1;
   }
-  if (covered * step < COVERED * (to - from)) return undefined;
+  if (covered * step < LEAST_COVERED_SHARE * (to - from)) return undefined;
   return product <= 0 ? 0 : product / Math.sqrt(ours * theirs);
 }
 

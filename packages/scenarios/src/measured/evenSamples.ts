@@ -2,22 +2,22 @@
 import type { RecordingNote } from "./recording.ts";
 
 /** An interval so many times as long as the usual one is a gap [-]. */
-const GAP = 3;
+const GAP_INTERVAL_RATIO = 3;
 /** So many samples in a row at the largest value are no peak [-], and so long at least [s]. */
-const STANDS = 4;
-const STANDS_FOR = 0.003;
+const LEAST_CLIPPED_SAMPLES = 4;
+const LEAST_CLIPPED_TIME = 0.003;
 /** Two values are the same to this share of the largest [-]. */
-const SAME = 1e-6;
+const SAME_FORCE_SHARE = 1e-6;
 /** A zero that is off by less than this share of the largest value is no news, nor is noise that goes below it in a few samples [-]. */
-const ZERO = 0.02;
-const FEW_SAMPLES = 0.01;
+const ZERO_OFFSET_SHARE = 0.02;
+const NEGATIVE_SAMPLES_SHARE = 0.01;
 /** Below zero by this share of the largest value is told of a single sample [-]. */
-const FAR = 0.05;
+const NEGATIVE_PEAK_SHARE = 0.05;
 /** Rate that the filter of load cells needs [1/s]; below it nothing is filtered. */
 export const FILTER_RATE = 600;
 const MOST_RATE = 20_000;
 /** Intervals that differ by more than this are told [-]. */
-const UNEVEN = 1.5;
+const UNEVEN_INTERVAL_RATIO = 1.5;
 
 interface Sample {
   readonly time: number;
@@ -76,7 +76,7 @@ function gapsIn(known: readonly Sample[], usual: number, end: number): readonly 
   return times
     .slice(1)
     .map((to, i) => ({ from: times[i]!, to }))
-    .filter(({ from, to }) => to - from > GAP * usual);
+    .filter(({ from, to }) => to - from > GAP_INTERVAL_RATIO * usual);
 }
 
 function laidOut(known: readonly Sample[], gaps: readonly Stretch[], count: number, rate: number): Float64Array {
@@ -96,9 +96,9 @@ function laidOut(known: readonly Sample[], gaps: readonly Stretch[], count: numb
 }
 
 function unevenness(intervals: readonly number[], usual: number): readonly RecordingNote[] {
-  const near = intervals.filter((one) => one <= GAP * usual);
+  const near = intervals.filter((one) => one <= GAP_INTERVAL_RATIO * usual);
   const [least, most] = [Math.min(usual, ...extremes(near)), Math.max(usual, ...extremes(near))];
-  return most / least > UNEVEN ? [{ kind: "uneven", least, most }] : [];
+  return most / least > UNEVEN_INTERVAL_RATIO ? [{ kind: "uneven", least, most }] : [];
 }
 
 /** Least and largest, of lists too long for a call. */
@@ -114,20 +114,20 @@ function extremes(values: readonly number[]): readonly number[] {
 /** From the first to the last sample at the largest value, if that stands anywhere for longer than a peak does. */
 function saturation(known: readonly Sample[], usual: number): readonly RecordingNote[] {
   const largest = known.reduce((most, { force }) => Math.max(most, force), 0);
-  const top = known.flatMap(({ force }, i) => (force >= largest * (1 - SAME) ? [i] : []));
+  const top = known.flatMap(({ force }, i) => (force >= largest * (1 - SAME_FORCE_SHARE) ? [i] : []));
   let [most, row] = [0, 0];
   for (const [k, i] of top.entries()) {
     row = k > 0 && top[k - 1] === i - 1 ? row + 1 : 1;
     most = Math.max(most, row);
   }
-  if (most < STANDS || most * usual < STANDS_FOR) return [];
+  if (most < LEAST_CLIPPED_SAMPLES || most * usual < LEAST_CLIPPED_TIME) return [];
   return [{ kind: "saturated", from: known[top[0]!]!.time, to: known[top.at(-1)!]!.time, force: largest }];
 }
 
 function belowZero(known: readonly Sample[]): readonly RecordingNote[] {
   const largest = known.reduce((most, { force }) => Math.max(most, force), 0);
-  const below = known.filter(({ force }) => force < -ZERO * largest);
+  const below = known.filter(({ force }) => force < -ZERO_OFFSET_SHARE * largest);
   const least = below.reduce((lowest, { force }) => Math.min(lowest, force), 0);
-  if (below.length <= FEW_SAMPLES * known.length && least > -FAR * largest) return [];
+  if (below.length <= NEGATIVE_SAMPLES_SHARE * known.length && least > -NEGATIVE_PEAK_SHARE * largest) return [];
   return [{ kind: "negative", least, samples: below.length }];
 }

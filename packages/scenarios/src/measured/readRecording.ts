@@ -7,8 +7,8 @@ import { type RecordingHead, readHead } from "./recordingHead.ts";
 /** Far more than a fall: two million lines [-]. */
 const MOST_CHARACTERS = 60e6;
 const MOST_FAULTS = 20;
-/** Samples below which there is no fall to see [-]. */
-const FEWEST = 20;
+/** With fewer there is no fall to see [-]. */
+const FEWEST_SAMPLES = 20;
 /** Peaks outside of this are in another unit, or of no fall [N]. */
 const LEAST_PEAK = 200;
 const MOST_PEAK = 200_000;
@@ -114,9 +114,9 @@ function noTime(line: number, time: string, { timeName }: RecordingHead): Record
 }
 
 function axisFaults(samples: readonly Sample[], { timeName }: RecordingHead): RecordingFault | undefined {
-  if (samples.length < FEWEST) {
+  if (samples.length < FEWEST_SAMPLES) {
     const got = `${samples.length} samples`;
-    return fault(1, "", got, `at least ${FEWEST} samples`, `The recording has ${got}; that is no fall.`);
+    return fault(1, "", got, `at least ${FEWEST_SAMPLES} samples`, `The recording has ${got}; that is no fall.`);
   }
   const back = samples.findIndex((one, i) => i > 0 && one.time <= samples[i - 1]!.time);
   if (back > 0) {

@@ -126,9 +126,9 @@ function readWhatIfs(
   });
 }
 
-const LONGEST = 60;
+const LONGEST_QUOTE = 60;
 function shown(value: unknown): string {
   if (value === undefined) return "nothing";
   const text = JSON.stringify(value);
-  return text.length > LONGEST ? `${text.slice(0, LONGEST)}…` : text;
+  return text.length > LONGEST_QUOTE ? `${text.slice(0, LONGEST_QUOTE)}…` : text;
 }

@@ -32,7 +32,7 @@ export interface ChancesOptions {
   readonly spreads?: Spreads;
 }
 
-export const DRAWS = 64;
+export const DEFAULT_DRAWS = 64;
 export const FEWEST_RUNS = 16;
 export const MOST_RUNS = 512;
 /** With fewer of the draws computed the others may be missing where it matters. */
@@ -74,7 +74,7 @@ export interface ChancesPlan {
 /** What is to be run. Throws `ChancesImpossible` where there is nothing to work out, a RangeError for what cannot be asked. */
 export function planChances(assessed: Assessed, asked: ChancesOptions): ChancesPlan {
   const { rig } = assessed;
-  const options = { runs: DRAWS, seed: SEED, accuracy: "standard", ...asked } as const;
+  const options = { runs: DEFAULT_DRAWS, seed: SEED, accuracy: "standard", ...asked } as const;
   const { whatIf, runs, seed, spreads } = options;
   if (!Number.isInteger(runs) || runs < FEWEST_RUNS || runs > MOST_RUNS) {
     throw new RangeError(`Runs must be a whole number from ${FEWEST_RUNS} to ${MOST_RUNS}, got ${runs}.`);

@@ -56,10 +56,10 @@ function zoneLoad({ at, peak }: ElementPeaks, zone: StrengthZone, length: number
 /** Of the stretches of one line so many are kept, those that ever come nearest to failing. */
 const MOST_STRETCHES = 4;
 /** A stretch of much scatter may be the one that fails though its median is not the least: so far below it they are ranked [standard deviations]. */
-const LOW = 3;
+const DEVIATIONS_BELOW_MEDIAN = 3;
 
 const lowStrength = ({ median, own, causes }: ReliabilityPart) =>
-  median * Math.exp(-LOW * Math.hypot(own, ...Object.values(causes)));
+  median * Math.exp(-DEVIATIONS_BELOW_MEDIAN * Math.hypot(own, ...Object.values(causes)));
 
 /** Indices of the parts to go on with: all but the stretches of a line that never come as near to failing as others of it. */
 export function worthKeeping(parts: readonly LoadedPart[], loads: readonly (readonly number[])[]): readonly number[] {

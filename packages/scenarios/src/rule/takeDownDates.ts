@@ -49,7 +49,7 @@ export interface TakeDownQuestion {
   readonly horizon?: number;
 }
 
-const DEFAULT_HORIZON = 730;
+const DEFAULT_HORIZON_DAYS = 730;
 
 /** A part's strength only falls with time, so its day is found by halving. */
 export function takeDownDates({
@@ -58,7 +58,7 @@ export function takeDownDates({
   tests = [],
   events,
   whole = true,
-  horizon = DEFAULT_HORIZON,
+  horizon = DEFAULT_HORIZON_DAYS,
 }: TakeDownQuestion): Outlook {
   const first = readDate(on);
   if (!first) throw new Error(`expected a date YYYY-MM-DD, got "${on}"`);

@@ -22,14 +22,14 @@ export interface Utilisation {
 }
 
 /** A load below this is none [N]. */
-const NOTHING = 1;
+const LEAST_LOAD = 1;
 
-const KNOWN = new WeakMap<PartStrength, WeakMap<GoodRun, { readonly of: Utilisation | undefined }>>();
+const KNOWN_UTILISATIONS = new WeakMap<PartStrength, WeakMap<GoodRun, { readonly of: Utilisation | undefined }>>();
 
 /** Undefined where the run did not load the part. A search asks the same of a run again and again: it is worked out once. */
 export function utilisation(part: PartStrength, run: GoodRun, length: number): Utilisation | undefined {
-  const runs = KNOWN.get(part) ?? new WeakMap<GoodRun, { readonly of: Utilisation | undefined }>();
-  KNOWN.set(part, runs);
+  const runs = KNOWN_UTILISATIONS.get(part) ?? new WeakMap<GoodRun, { readonly of: Utilisation | undefined }>();
+  KNOWN_UTILISATIONS.set(part, runs);
   const known = runs.get(run) ?? { of: workedOut(part, run, length) };
   runs.set(run, known);
   return known.of;
@@ -38,7 +38,7 @@ export function utilisation(part: PartStrength, run: GoodRun, length: number): U
 function workedOut(part: PartStrength, run: GoodRun, length: number): Utilisation | undefined {
   if (part.zones) return alongWebbing(part.zones, run.webbing[part.id === "backup" ? "backup" : "main"], length);
   const load = run.loads[part.id as PartId];
-  if (load === undefined || load < NOTHING) return undefined;
+  if (load === undefined || load < LEAST_LOAD) return undefined;
   const { strength5, strength } = part;
   return { share: load / strength5, load, strength5, strength };
 }
@@ -51,7 +51,7 @@ function alongWebbing(
   let worst: Utilisation | undefined;
   for (let e = 0; e < at.length; e++) {
     const load = peak[e]!;
-    if (load < NOTHING) continue;
+    if (load < LEAST_LOAD) continue;
     const middle = at[e]! * length;
     const half = halfElement(at, e) * length;
     for (const zone of zones) {

@@ -11,7 +11,7 @@ const LEG_STIFFNESS = 600e3;
  * No leg is made stiffer than this [N/m]: some hundred times what any line is, it gives a load nothing to tell it from a
  * stiffer one, and a stiffer one would need a shorter step than the lines do.
  */
-const STIFFEST = 2e6;
+const MOST_LEG_STIFFNESS = 2e6;
 
 /** Angle of a leg from the middle between the outermost [rad]: they are taken to be spread evenly. */
 const legDirection = ({ legAngle, points }: AnchorSide, leg: number) =>
@@ -28,7 +28,7 @@ export function anchorLegs(rig: Rig, end: "A" | "B", strengths: readonly number[
   const angles = side.points.map((_, leg) => legDirection(side, leg));
   const along = angles.reduce((sum, angle) => sum + Math.cos(angle) ** 2, 0);
   const wanted = side.stiffness === undefined ? LEG_STIFFNESS / side.legLength : side.stiffness / along;
-  const stiffness = Math.min(STIFFEST, wanted);
+  const stiffness = Math.min(MOST_LEG_STIFFNESS, wanted);
   return angles.map((angle, leg) => {
     const back = (outward * side.legLength * Math.cos(angle)) / length;
     const rock = [back * rig.span, side.legLength * Math.sin(angle), back * rig.rise] as const;

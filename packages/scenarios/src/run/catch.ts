@@ -1,9 +1,9 @@
 /** When a run that asks only for the moment of a catch may end. */
 import type { Simulation } from "@secondline/engine";
-import { Settling, type SettlingTimes, TURN } from "./settling.ts";
+import { LEAST_TURN_RISE, Settling, type SettlingTimes } from "./settling.ts";
 
 /** After its catch such a run goes on for longer than the CFC 60 filter remembers what it was fed [s]. */
-const AFTER = 0.1;
+const TIME_AFTER_CATCH = 0.1;
 
 /**
  * Watches one run; to be asked now and then, some ten times a second or more often. It is over soon after the walker has come up again
@@ -22,7 +22,7 @@ export class Catch {
   over(): boolean {
     const { time, walkerHeight, lowest, events } = this.#run;
     const taut = events.some(({ kind }) => kind === "leashTaut");
-    if (taut && walkerHeight > lowest + TURN) this.#caught = Math.min(this.#caught, time);
-    return this.#settling.over() || time > this.#caught + AFTER;
+    if (taut && walkerHeight > lowest + LEAST_TURN_RISE) this.#caught = Math.min(this.#caught, time);
+    return this.#settling.over() || time > this.#caught + TIME_AFTER_CATCH;
   }
 }

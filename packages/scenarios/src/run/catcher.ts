@@ -4,9 +4,9 @@ import { fate } from "./fate.ts";
 import type { Catcher, LostBecause } from "./runFacts.ts";
 
 /** Around the lowest point, this long to either side, lines are asked what they carry [s]. */
-const AROUND = 0.25;
+const TIME_AROUND_LOWEST = 0.25;
 /** A line that carries less than this share of both does not hold the walker [-]. */
-const NOTABLE = 0.1;
+const LEAST_HELD_SHARE = 0.1;
 
 export interface Catch {
   readonly caughtBy: Catcher;
@@ -22,8 +22,8 @@ export function catchOf(recording: Recording): Catch {
   if (!backup) return { caughtBy: "main" };
   const shares = [pullOf(recording, "main"), pullOf(recording, "backup")] as const;
   const all = shares[0] + shares[1];
-  if (shares[1] < NOTABLE * all) return { caughtBy: "main" };
-  return { caughtBy: shares[0] < NOTABLE * all ? "backup" : "both" };
+  if (shares[1] < LEAST_HELD_SHARE * all) return { caughtBy: "main" };
+  return { caughtBy: shares[0] < LEAST_HELD_SHARE * all ? "backup" : "both" };
 }
 
 /** Whether a line is there, and whole from anchor to anchor to the end of the run. */
@@ -35,8 +35,8 @@ function holds({ problem, events }: Recording, line: "main" | "backup"): boolean
 /** Mean pull of a line's two ends around the lowest point [N]. */
 function pullOf({ signals, rate, walker }: Recording, line: "main" | "backup"): number {
   const [a, b] = [signals[`${line}A`], signals[`${line}B`]];
-  const from = Math.max(0, Math.round((walker.lowestTime - AROUND) * rate));
-  const to = Math.min(a.length, Math.round((walker.lowestTime + AROUND) * rate));
+  const from = Math.max(0, Math.round((walker.lowestTime - TIME_AROUND_LOWEST) * rate));
+  const to = Math.min(a.length, Math.round((walker.lowestTime + TIME_AROUND_LOWEST) * rate));
   let sum = 0;
   for (let i = from; i < to; i++) sum += a[i]! + b[i]!;
   return to > from ? sum / (2 * (to - from)) : 0;

@@ -22,24 +22,27 @@ export interface DemandStrengths {
   readonly connections: Readonly<Record<number, number>>;
 }
 
-export const NEVER: number = Number.POSITIVE_INFINITY;
-export const WHOLE: LineBreaking = { strength: NEVER, zones: [] };
+export const UNBREAKABLE_STRENGTH: number = Number.POSITIVE_INFINITY;
+export const UNBREAKABLE_LINE: LineBreaking = { strength: UNBREAKABLE_STRENGTH, zones: [] };
 
 /** Strengths of which none is reached, but those of the tapes. */
 export function demandStrengths(rig: Rig, { breaking }: { readonly breaking: BreakingStrengths }): BreakingStrengths {
   const kinds = (rig.backup?.connections ?? []).map((one) => one.kind);
   return {
-    main: WHOLE,
-    ...(breaking.backup ? { backup: WHOLE } : {}),
-    leash: NEVER,
-    ring: NEVER,
-    connections: breaking.connections.map((strength, i) => (kinds[i] === "tape" ? strength : NEVER)),
-    points: { A: breaking.points.A.map(() => NEVER), B: breaking.points.B.map(() => NEVER) },
+    main: UNBREAKABLE_LINE,
+    ...(breaking.backup ? { backup: UNBREAKABLE_LINE } : {}),
+    leash: UNBREAKABLE_STRENGTH,
+    ring: UNBREAKABLE_STRENGTH,
+    connections: breaking.connections.map((strength, i) => (kinds[i] === "tape" ? strength : UNBREAKABLE_STRENGTH)),
+    points: {
+      A: breaking.points.A.map(() => UNBREAKABLE_STRENGTH),
+      B: breaking.points.B.map(() => UNBREAKABLE_STRENGTH),
+    },
   };
 }
 
 /** A part gives way a little below the peak that it was seen to get, so that it does [-]. */
-const JUST_BELOW = 0.98;
+const GIVES_WAY_SHARE = 0.98;
 /** Length of a line that is weak where it is to part, to either side, as a fraction of the line [-]. */
 const WEAK_REACH = 0.004;
 
@@ -57,7 +60,7 @@ export function weakenedAt(
 ): Partial<ProblemPart> {
   const ref = partRef(part)!;
   const gone = whenGone(rig, part)!;
-  const at = (load: number) => JUST_BELOW * load;
+  const at = (load: number) => GIVES_WAY_SHARE * load;
   const failsAt = Math.max(before.catchTime, earlier.failsAt ?? 0);
   if (ref.kind === "point" && gone.leaves === "otherPoints" && !earlier.legFailure) {
     return { legFailure: { anchor: ref.anchor, leg: ref.index, time: before.catchTime }, failsAt };
@@ -92,7 +95,7 @@ export function weakenedAt(
 /** A line that is weak at one place alone [-], [N]. */
 function weakAt(place: number, strength: number): LineBreaking {
   const from = Math.max(0, place - WEAK_REACH);
-  return { strength: NEVER, zones: [{ from, to: Math.min(1, place + WEAK_REACH), strength }] };
+  return { strength: UNBREAKABLE_STRENGTH, zones: [{ from, to: Math.min(1, place + WEAK_REACH), strength }] };
 }
 
 /** Largest load of a line at a place [N]. */

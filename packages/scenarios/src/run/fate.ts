@@ -4,16 +4,16 @@ import { GRAVITY, type Problem, type Recording, SIGNAL_RATE } from "@secondline/
 /** Undecided: still on the way down when the run ended, so it must be run longer. */
 export type Fate = "caught" | "lost" | "undecided";
 
-/** A walker who turned at least this long before the end has turned [s]. */
-const TURNED = 0.05;
+/** A lowest point that is nearer to the end may not be the lowest [s]. */
+const TURNED_BEFORE_END = 0.05;
 /** With nothing to hold the walker for so long, and faster than this at the end, nothing will [s], [m/s]. */
 const SLACK_TIME = 1;
 const FREE_SPEED = 8;
 /** Up and down by less than this for so long, a walker hangs still [m], [s]. */
-const STILL = 0.05;
+const STILL_RANGE = 0.05;
 export const STILL_TIME = 1.5;
 /** What holds less than this share of the weight holds nothing [-]. */
-const SLACK = 0.1;
+const SLACK_SHARE = 0.1;
 /** A speed is told over so long [s]. */
 const SPEED_TIME = 0.05;
 
@@ -27,7 +27,7 @@ export function fate(recording: Recording): Fate {
     ({ kind, part }) => kind === "ground" || (kind === "break" && (part === "leash" || part === "ring")),
   );
   if (gone) return "lost";
-  if (walker.lowestTime < duration - TURNED || hangsStill(walkerHeight)) return "caught";
+  if (walker.lowestTime < duration - TURNED_BEFORE_END || hangsStill(walkerHeight)) return "caught";
   return fallsFreely(walkerHeight, lowestReach(problem)) ? "lost" : "undecided";
 }
 
@@ -40,7 +40,7 @@ export function hangsStill(heights: Float32Array): boolean {
   for (let i = heights.length - 1; i >= from; i--) {
     least = Math.min(least, heights[i]!);
     most = Math.max(most, heights[i]!);
-    if (most - least >= STILL) return false;
+    if (most - least >= STILL_RANGE) return false;
   }
   return true;
 }
@@ -66,5 +66,5 @@ export function fallsFreely(heights: Float32Array, reach: number): boolean {
   if (first < step || heights[last]! > reach) return false;
   const speedAt = (sample: number) => (heights[sample - step]! - heights[sample]!) / SPEED_TIME;
   const [before, now] = [speedAt(first), speedAt(last)];
-  return now > FREE_SPEED && now - before > (1 - SLACK) * GRAVITY * SLACK_TIME;
+  return now > FREE_SPEED && now - before > (1 - SLACK_SHARE) * GRAVITY * SLACK_TIME;
 }

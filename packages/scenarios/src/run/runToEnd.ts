@@ -14,11 +14,11 @@ import { solveInSlices } from "./solveInSlices.ts";
 import { type ProblemOptions, toProblem } from "./toProblem.ts";
 
 /**
- * A run ends when its walker has settled; if not, after so many times the time that a deep drop and the way back take; and, of a
- * walker who is on the way to a new lowest point then, at the very last after so many times [-].
+ * Over the time that a deep drop and the way back take [-]. A run ends when its walker has settled; if not, at the first; and, where
+ * the walker is on the way to a new lowest point then, at the second.
  */
-const LONG = 3.2;
-const LONGEST = 5;
+const LATEST_SETTLED_RATIO = 3.2;
+const LATEST_END_RATIO = 5;
 
 export interface RunToEndOptions extends ProblemOptions {
   readonly accuracy: Accuracy;
@@ -83,9 +83,9 @@ function solveUntil(usual: Problem, options: SimulationOptions, Watching: Watch)
   const times = {
     from: usual.cut?.time ?? usual.legFailure?.time ?? 0,
     usual: usual.duration,
-    most: LONG * usual.duration,
+    most: LATEST_SETTLED_RATIO * usual.duration,
   };
-  const problem = { ...usual, duration: LONGEST * usual.duration };
+  const problem = { ...usual, duration: LATEST_END_RATIO * usual.duration };
   const early = { watch: (run: Simulation) => new Watching(run, times), usually: usual.duration };
   return solveInSlices(problem, options, early);
 }

@@ -8,19 +8,19 @@ import { SIGNALS, type Simulation } from "@secondline/engine";
 import { fallsFreely, hangsStill, lowestReach, STILL_TIME } from "./fate.ts";
 
 /** A walker who moves up by less than this has not turned [m]. */
-export const TURN = 0.05;
+export const LEAST_TURN_RISE = 0.05;
 /** A ring that is further along a line than at the low point before is still sliding down [m]. */
-const SLID = 2;
-/** A ring so near to a connection may slip past it [m of the backup]. */
-const BESIDE = 6;
-/** So many more low points in a row say that it will not [-]. */
-const MORE_LOWS = 3;
-/** Small bounces at the beginning say nothing: a ring sets out slowly down a slope. Share of the usual time [-]. */
-const LEAST = 0.5;
-/** A walker who was lowest so recently is still on the way down [s]. */
-const DOWN = 0.1;
-/** After a failure, what has just been let go is given a moment [s]. */
-const MOMENT = 0.05;
+const LEAST_SLIDE = 2;
+/** A ring that is nearer to a connection may slip past it [m of the backup]. */
+const SLIP_REACH = 6;
+/** Calm low points that are asked for there besides [-]. */
+const MORE_LOWS_BESIDE_CONNECTION = 3;
+/** Share of the usual time [-]: bounces before it say nothing, for a ring sets out slowly down a slope. */
+const EARLIEST_SETTLED_SHARE = 0.5;
+/** With less of it a walker is still on the way down [s]. */
+const TIME_SINCE_LOWEST = 0.1;
+/** What has just been let go is given this long before low points count [s]. */
+const TIME_AFTER_FAILURE = 0.05;
 
 /** What says in the events of a run that a line has parted. */
 const FAILURES: readonly string[] = ["cut", "break"];
@@ -75,8 +75,8 @@ export class Settling {
       .filter(({ kind }) => kind === "connection")
       .map((joint) => backup!.fractions[joint.backup]! * backup!.naturalLength);
     this.#lengths = [main.naturalLength, backup?.naturalLength ?? 0];
-    this.#from = from + MOMENT;
-    this.#least = from + LEAST * usual;
+    this.#from = from + TIME_AFTER_FAILURE;
+    this.#least = from + EARLIEST_SETTLED_SHARE * usual;
     this.#reach = lowestReach(run.problem);
     this.#most = most;
   }
@@ -86,7 +86,7 @@ export class Settling {
     this.#hearOfFailures(time);
     if (time < this.#from) return false;
     if (this.#cameBackUp({ height, ring }) || this.#isLeftAlone(time)) return true;
-    return time > this.#most && lowestTime < time - DOWN;
+    return time > this.#most && lowestTime < time - TIME_SINCE_LOWEST;
   }
 
   /** What gives way begins it all anew. */
@@ -95,7 +95,7 @@ export class Settling {
     const since = events.slice(this.#events);
     this.#parted ||= since.some(({ kind, part }) => FAILURES.includes(kind) && LINES.includes(part));
     if (since.some(({ kind }) => kind !== "leashTaut")) {
-      this.#from = Math.max(this.#from, time + MOMENT);
+      this.#from = Math.max(this.#from, time + TIME_AFTER_FAILURE);
       this.#last = undefined;
       this.#calm = 0;
       this.#turn = undefined;
@@ -112,26 +112,26 @@ export class Settling {
     this.#turn ??= now;
     const up = now.height - this.#turn.height;
     if (this.#rising ? up > 0 : up < 0) this.#turn = now;
-    else if (this.#rising && up < -TURN) {
+    else if (this.#rising && up < -LEAST_TURN_RISE) {
       this.#rising = false;
       this.#turn = now;
-    } else if (!this.#rising && up > TURN) {
+    } else if (!this.#rising && up > LEAST_TURN_RISE) {
       const low = this.#turn;
       const last = this.#last;
-      const calm = last !== undefined && low.height >= this.#deepest && this.#slid(last, low) < SLID;
+      const calm = last !== undefined && low.height >= this.#deepest && this.#slid(last, low) < LEAST_SLIDE;
       this.#calm = calm ? this.#calm + 1 : 0;
       this.#deepest = Math.min(this.#deepest, low.height);
       this.#last = low;
       this.#rising = true;
       this.#turn = now;
-      return this.#run.time > this.#least && this.#calm > (this.#maySlip(low) ? MORE_LOWS : 0);
+      return this.#run.time > this.#least && this.#calm > (this.#maySlip(low) ? MORE_LOWS_BESIDE_CONNECTION : 0);
     }
     return false;
   }
 
   #maySlip({ ring: [, onBackup] }: Low): boolean {
     const at = onBackup * this.#lengths[1];
-    return this.#parted && onBackup >= 0 && this.#connections.some((place) => Math.abs(place - at) < BESIDE);
+    return this.#parted && onBackup >= 0 && this.#connections.some((place) => Math.abs(place - at) < SLIP_REACH);
   }
 
   /** How far the ring went along the lines that it is on [m]. */

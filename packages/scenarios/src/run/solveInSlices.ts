@@ -8,8 +8,8 @@ import {
   startRun,
 } from "@secondline/engine";
 
-/** Steps per slice: some milliseconds, so that progress is smooth and a cancel soon heard. */
-const SLICE = 400;
+/** Some milliseconds, so that progress is smooth and a cancel soon heard. */
+const STEPS_PER_SLICE = 400;
 /** Step of the second try at a run whose numbers went wrong, as a share of the first one's [-]. */
 const RETRY_STEP_SHARE = 0.5;
 
@@ -21,7 +21,7 @@ export interface EndsEarly {
   readonly usually: number;
 }
 /** Share done that a run has reached when it has taken as long as usual [-]. */
-const USUALLY_DONE = 0.9;
+const USUAL_DONE_SHARE = 0.9;
 
 /** Yields the share done. Runs once more with half the step when the numbers went wrong. */
 export function* solveInSlices(
@@ -43,7 +43,7 @@ function* solveOnce(
   if (!started.ok) return started;
   const { run } = started;
   const watch = early?.watch(run);
-  while (run.advance(SLICE) === "running") {
+  while (run.advance(STEPS_PER_SLICE) === "running") {
     if (watch?.over()) run.finish();
     else yield early ? shareDone(run.time, early.usually, problem.duration) : run.progress;
   }
@@ -52,6 +52,6 @@ function* solveOnce(
 
 /** Quick up to the usual time, slow from there to the longest there is. */
 function shareDone(time: number, usually: number, longest: number): number {
-  if (time < usually) return (USUALLY_DONE * time) / usually;
-  return USUALLY_DONE + ((1 - USUALLY_DONE) * (time - usually)) / (longest - usually);
+  if (time < usually) return (USUAL_DONE_SHARE * time) / usually;
+  return USUAL_DONE_SHARE + ((1 - USUAL_DONE_SHARE) * (time - usually)) / (longest - usually);
 }

@@ -2,7 +2,7 @@
 import { cfc60, type Recording } from "@secondline/engine";
 import { anchorSignal } from "./loads.ts";
 
-const BINS = 160;
+const BIN_COUNT = 160;
 
 /** Forces over time: in the leash, in either line at its ends, and on an anchor as a whole (main line and backup together). */
 export const TRACE_LINES = ["leash", "mainA", "mainB", "backupA", "backupB", "anchorA", "anchorB"] as const;
@@ -31,14 +31,14 @@ export function trace(recording: Recording): Trace {
     if (line === "anchorA" || line === "anchorB") return anchorSignal(recording, line === "anchorA" ? "A" : "B");
     return cfc60(signals[line], rate);
   };
-  return { duration, bins: BINS, ...linesBy((line) => envelope(signal(line))) };
+  return { duration, bins: BIN_COUNT, ...linesBy((line) => envelope(signal(line))) };
 }
 
 /** Undefined for too few draws. Time counts from the beginning of each run. */
 export function bandOf(traces: readonly Trace[]): TraceBand | undefined {
   if (traces.length < LEAST_DRAWS) return undefined;
   const duration = Math.min(...traces.map((one) => one.duration));
-  return { draws: traces.length, duration, bins: BINS, ...linesBy((line) => joined(traces, line, duration)) };
+  return { draws: traces.length, duration, bins: BIN_COUNT, ...linesBy((line) => joined(traces, line, duration)) };
 }
 
 function linesBy(values: (line: TraceLine) => readonly number[]): Readonly<Record<TraceLine, readonly number[]>> {
@@ -47,25 +47,28 @@ function linesBy(values: (line: TraceLine) => readonly number[]): Readonly<Recor
 
 /** In each bin the least and the largest of all bins of the draws that reach into it. */
 function joined(traces: readonly Trace[], line: TraceLine, duration: number): readonly number[] {
-  return Array.from({ length: BINS }, (_, bin) => {
+  return Array.from({ length: BIN_COUNT }, (_, bin) => {
     const ends = traces.flatMap((one) => {
       const perSecond = one.bins / one.duration;
-      const from = Math.floor((bin * duration * perSecond) / BINS + EPSILON);
-      const to = Math.min(one.bins, Math.max(from + 1, Math.ceil(((bin + 1) * duration * perSecond) / BINS - EPSILON)));
+      const from = Math.floor((bin * duration * perSecond) / BIN_COUNT + BIN_ROUNDING);
+      const to = Math.min(
+        one.bins,
+        Math.max(from + 1, Math.ceil(((bin + 1) * duration * perSecond) / BIN_COUNT - BIN_ROUNDING)),
+      );
       return one[line].slice(2 * from, 2 * to);
     });
     return [Math.min(...ends), Math.max(...ends)];
   }).flat();
 }
 /** Of a bin: ends that differ by rounding alone are the same. */
-const EPSILON = 1e-9;
+const BIN_ROUNDING = 1e-9;
 
 /** Least and largest value per bin, alternating, to the newton. */
 function envelope(signal: Float64Array): readonly number[] {
   const out: number[] = [];
-  for (let bin = 0; bin < BINS; bin++) {
-    const from = Math.floor((bin * signal.length) / BINS);
-    const to = Math.max(from + 1, Math.floor(((bin + 1) * signal.length) / BINS));
+  for (let bin = 0; bin < BIN_COUNT; bin++) {
+    const from = Math.floor((bin * signal.length) / BIN_COUNT);
+    const to = Math.max(from + 1, Math.floor(((bin + 1) * signal.length) / BIN_COUNT));
     let [least, largest] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
     for (let i = from; i < Math.min(to, signal.length); i++) {
       least = Math.min(least, signal[i]!);

@@ -54,27 +54,27 @@ export interface Scatter {
 }
 
 /** Before any draw: how much a load goes with one standard deviation of an input, and what is left to chance [-]. Assumed. */
-const SLOPE = 0.06;
-const CHANCE = 0.08;
+const PRIOR_SLOPE = 0.06;
+const PRIOR_CHANCE = 0.08;
 const LEAST_SLOPE = 0.005;
 /** The weight of those assumptions, in draws [-]. */
-const WEIGHT = 4;
+const PRIOR_DRAWS = 4;
 /** The weight of a class against a family's draws, and of a family against an event's own, about how large chance is, in draws [-]. */
 const CLASS_WEIGHT = 10;
 /** Within this ratio of the largest to the least, differences are told in logarithms [-]. */
 const LOG_RANGE = 4;
 
 /** So many runs are taken to end before their worst, at most: it was counted (docs/decisions/0007-end-of-a-run.md) [-]. */
-const ENDED_EARLY = 0.005;
+const ENDED_EARLY_SHARE = 0.005;
 /** 95 of 100 falls stay under it, those counted in that ended before their worst. */
-const BELOW_E = 0.95 + ENDED_EARLY;
-const BEYOND = normalQuantile(BELOW_E);
-const CONFIDENT = 0.75;
-const CONFIDENCE = normalQuantile(CONFIDENT);
-const INTERVAL = normalQuantile(0.975);
+const SHARE_BELOW_E = 0.95 + ENDED_EARLY_SHARE;
+const QUANTILE_BELOW_E = normalQuantile(SHARE_BELOW_E);
+const CONFIDENCE_SHARE = 0.75;
+const CONFIDENCE_QUANTILE = normalQuantile(CONFIDENCE_SHARE);
+const INTERVAL_QUANTILE = normalQuantile(0.975);
 
 /** An event that was not drawn counts as worse than a drawn one from so much above it on [-]. */
-const NEARLY = 0.03;
+const UNDRAWN_RANK_MARGIN = 0.03;
 
 const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
 
@@ -103,7 +103,7 @@ function differences({ values, deviates, scale }: EventDraws, inputs: number): D
 }
 
 /** Passes until the size of chance and the slopes agree. */
-const PASSES = 6;
+const MOST_PASSES = 6;
 
 /** Learns how the events of a class scatter. `inputs`: how many deviates a row has. */
 export function scatterOf(events: readonly EventDraws[], inputs: number): Scatter {
@@ -131,11 +131,11 @@ export function scatterOf(events: readonly EventDraws[], inputs: number): Scatte
   // All that the draws of an event differ by: chance, and every input its share of the rest. So a few draws, which cannot tell many
   // slopes apart, still say how much those come to together.
   const among = Math.max(1, moment.filter((row, i) => row[i]! > 0).length);
-  const all = (WEIGHT * (CHANCE ** 2 + among * SLOPE ** 2) + squares) / (WEIGHT + freedom);
-  let chance = CHANCE ** 2;
+  const all = (PRIOR_DRAWS * (PRIOR_CHANCE ** 2 + among * PRIOR_SLOPE ** 2) + squares) / (PRIOR_DRAWS + freedom);
+  let chance = PRIOR_CHANCE ** 2;
   let slopes: readonly number[] = [];
   let inverse: readonly Float64Array[] = [];
-  for (let pass = 0; pass < PASSES; pass++) {
+  for (let pass = 0; pass < MOST_PASSES; pass++) {
     const ofSlope = Math.max(LEAST_SLOPE ** 2, (all - chance) / among);
     const known = moment.map((row, i) => row.map((one, k) => (i === k ? one + chance / ofSlope : one)));
     inverse = choleskyInverse(choleskyFactor(known));
@@ -143,10 +143,10 @@ export function scatterOf(events: readonly EventDraws[], inputs: number): Scatte
     const left = squares - 2 * product(slopes, right) + form(slopes, moment, slopes);
     // What the slopes may be off goes with chance: as many draws are used up by them as they were learnt with.
     const used = moment.reduce((sum, row, i) => sum + row.reduce((all, one, k) => all + one * inverse[k]![i]!, 0), 0);
-    chance = (WEIGHT * CHANCE ** 2 + Math.max(0, left)) / (WEIGHT + Math.max(0, freedom - used));
+    chance = (PRIOR_DRAWS * PRIOR_CHANCE ** 2 + Math.max(0, left)) / (PRIOR_DRAWS + Math.max(0, freedom - used));
   }
   const uncertain = inverse.map((row) => row.map((one) => one * chance));
-  return { slopes, uncertain, chance, freedom: WEIGHT + freedom };
+  return { slopes, uncertain, chance, freedom: PRIOR_DRAWS + freedom };
 }
 
 /** How events of a family scatter: as their class does, but what is left to chance is as large as their own draws say too. */
@@ -201,16 +201,16 @@ export function levelOf(
   // Chance is as well known as the event and its class together say; the class alone, where that is less.
   const ofChance = (2 * chanceHere ** 2) / (count - 1 + Math.min(CLASS_WEIGHT, freedom));
   const ofSpread = (4 * form(seen, uncertain, seen) + ofChance) / (4 * spread ** 2);
-  const error = Math.sqrt(ofMiddle + BEYOND ** 2 * ofSpread);
+  const error = Math.sqrt(ofMiddle + QUANTILE_BELOW_E ** 2 * ofSpread);
   const at = (difference: number) => (kind === "log" ? Math.exp(middle + difference) : middle + unit * difference);
-  const above = BEYOND * spread - shift;
+  const above = QUANTILE_BELOW_E * spread - shift;
   const seenToReach = drawn ? seenBound(draws.values) : Number.NEGATIVE_INFINITY;
   return {
     middle: at(-shift),
-    value: Math.max(at(above + CONFIDENCE * error), seenToReach),
-    rank: Math.max(at(above + (drawn ? CONFIDENCE * error : -NEARLY)), seenToReach),
-    low: at(above - INTERVAL * error),
-    high: Math.max(at(above + INTERVAL * error), seenToReach),
+    value: Math.max(at(above + CONFIDENCE_QUANTILE * error), seenToReach),
+    rank: Math.max(at(above + (drawn ? CONFIDENCE_QUANTILE * error : -UNDRAWN_RANK_MARGIN)), seenToReach),
+    low: at(above - INTERVAL_QUANTILE * error),
+    high: Math.max(at(above + INTERVAL_QUANTILE * error), seenToReach),
     draws: count,
   };
 }
@@ -222,5 +222,5 @@ export function levelOf(
  */
 function seenBound(values: readonly number[]): number {
   const falling = [...values].sort((a, b) => b - a);
-  return falling[(lowerBoundRank(values.length, BELOW_E, CONFIDENT) ?? 1) - 1]!;
+  return falling[(lowerBoundRank(values.length, SHARE_BELOW_E, CONFIDENCE_SHARE) ?? 1) - 1]!;
 }

@@ -23,7 +23,7 @@ export interface Sample {
 export const CENTRE: Sample = { id: "", draw: NO_DRAW, deviates: [] };
 
 /** Draws to a block, and a step of what is added where a verdict is not settled. */
-export const BLOCK = 8;
+export const BLOCK_DRAWS = 8;
 
 /** Any number: the same one, so that the same rig gives the same answer. */
 export const SEED = 20_261_129;
@@ -47,7 +47,7 @@ export class Sampler {
   draws(event: WhatIf, from: number, to: number): readonly Sample[] {
     return Array.from({ length: Math.max(0, to - from) }, (_, i) => {
       const number = from + i;
-      return this.#block(event, Math.floor(number / BLOCK))[number % BLOCK]!;
+      return this.#block(event, Math.floor(number / BLOCK_DRAWS))[number % BLOCK_DRAWS]!;
     });
   }
 
@@ -58,8 +58,8 @@ export class Sampler {
     if (known) return known;
     const { seed, spreads } = this.#options;
     const inputs = uncertainInputs(this.#rig, event, spreads);
-    const points = latinHypercube(BLOCK, inputs.length, seededRandom(hashOf(`${seed} ${name}`)));
-    const made = points.map((point, i) => sampleOf(`${key}#${block * BLOCK + i}`, inputs, point));
+    const points = latinHypercube(BLOCK_DRAWS, inputs.length, seededRandom(hashOf(`${seed} ${name}`)));
+    const made = points.map((point, i) => sampleOf(`${key}#${block * BLOCK_DRAWS + i}`, inputs, point));
     this.#blocks.set(name, made);
     return made;
   }

@@ -19,18 +19,18 @@ export interface Predicted {
 }
 
 /** Over this distance a surface forgets; places are fractions of the line, moments shares of `MOMENT_REACH` [-]. */
-const REACH = 0.15;
+const CORRELATION_LENGTH = 0.15;
 /** How far a surface goes up and down at least, standard deviation of ln [-]. */
-const LEAST_HEIGHT = 0.2;
+const LEAST_DEVIATION = 0.2;
 
 const kernel = (a: readonly number[], b: readonly number[]): number =>
-  Math.exp(-0.5 * a.reduce((sum, x, i) => sum + ((x - b[i]!) / REACH) ** 2, 0));
+  Math.exp(-0.5 * a.reduce((sum, x, i) => sum + ((x - b[i]!) / CORRELATION_LENGTH) ** 2, 0));
 
 /** The surface through what is known, at other places or the same. `known` has one value at least. */
 export function surfaceThrough(known: readonly Known[]): (at: readonly number[]) => Predicted {
   const middle = known.reduce((sum, { value }) => sum + value, 0) / known.length;
   const variance = known.reduce((sum, { value }) => sum + (value - middle) ** 2, 0) / known.length;
-  const height = Math.max(LEAST_HEIGHT ** 2, variance);
+  const height = Math.max(LEAST_DEVIATION ** 2, variance);
   const root = choleskyFactor(
     known.map(({ at, noise }, i) => {
       const row = Float64Array.from(known, (other) => height * kernel(at, other.at));

@@ -8,7 +8,7 @@ import type { LikelyFirst } from "../facts/outcome.ts";
 import { loadedParts, loadsIn, worthKeeping } from "../reliability/loadedParts.ts";
 import type { RigStrengths } from "../rigStrengths.ts";
 import { drawsOf, ENOUGH_DRAWS, type EventRuns } from "../rule/demand.ts";
-import { BLOCK, SEED } from "../scatter/sampler.ts";
+import { BLOCK_DRAWS, SEED } from "../scatter/sampler.ts";
 
 /** Scatter of the loads of an event that was not drawn, common to all parts, standard deviation of ln load [-]. */
 const LOAD_SCATTER = 0.2;
@@ -17,10 +17,10 @@ export const LIKELY_FIRST_BASIS: Basis = {
   kind: "assumed",
   note: `strengths scatter as stated with each part, loads as in the draws of this what-if; where it was not drawn, all of them together by ${100 * LOAD_SCATTER} %`,
 };
-const WORTH_TELLING = 1e-3;
+const LEAST_TOLD_CHANCE = 1e-3;
 /** A glance: fewer than `chances` takes. */
-const BELIEFS = 200;
-const SAMPLES = 250;
+const BELIEF_COUNT = 200;
+const SAMPLE_COUNT = 250;
 
 export function likelyFirst(
   rig: Rig,
@@ -34,12 +34,12 @@ export function likelyFirst(
   const work = failureChances(
     kept.map((i) => all[i]!.part),
     { deviates, loads: loads.map((row) => kept.map((i) => row[i]!)) },
-    { seed, beliefs: BELIEFS, samples: SAMPLES },
+    { seed, beliefs: BELIEF_COUNT, samples: SAMPLE_COUNT },
   );
   let step = work.next();
   while (!step.done) step = work.next();
   const parts = step.value.parts
-    .filter(({ first }) => first.value >= WORTH_TELLING)
+    .filter(({ first }) => first.value >= LEAST_TOLD_CHANCE)
     .map(({ id, first, fails }) => ({ id: id as PartId, first, fails }))
     .sort((a, b) => b.first.value - a.first.value);
   return { whatIf: event.index, parts };
@@ -56,7 +56,7 @@ function loadDraws(all: ReturnType<typeof loadedParts>, strengths: RigStrengths,
     return { deviates: drawn.map((each) => each.deviates), loads: drawn.map(({ run }) => loadsOf(run)) };
   }
   const middle = loadsOf(runs[0]!);
-  const even = Array.from({ length: BLOCK }, (_, k) => normalQuantile((k + 0.5) / BLOCK));
+  const even = Array.from({ length: BLOCK_DRAWS }, (_, k) => normalQuantile((k + 0.5) / BLOCK_DRAWS));
   return {
     deviates: even.map((u) => [u]),
     loads: even.map((u) => middle.map((load) => load * Math.exp(LOAD_SCATTER * u))),

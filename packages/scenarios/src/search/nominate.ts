@@ -10,7 +10,7 @@ import { type Known, surfaceThrough } from "../scatter/surface.ts";
 import { meanOf, type Quantity } from "./quantities.ts";
 
 /** What chance adds to one run, standard deviation of ln [-]. Assumed. */
-const CHANCE = 0.1;
+const RUN_SCATTER = 0.1;
 
 /** At most `most` events that were not run yet, the ones that reach furthest over what was seen first. */
 export function promising(
@@ -32,7 +32,7 @@ export function promising(
     for (const { rows, open } of rooms) {
       const known = rows.flatMap(({ one, at }): Known[] => {
         const mean = meanOf(one, quantity);
-        return mean === undefined ? [] : [{ at, value: mean.value, noise: CHANCE ** 2 / mean.runs }];
+        return mean === undefined ? [] : [{ at, value: mean.value, noise: RUN_SCATTER ** 2 / mean.runs }];
       });
       if (known.length === 0) continue;
       const surface = surfaceThrough(known);

@@ -17,16 +17,16 @@ export interface Quantity {
 }
 
 /** A share of what a part holds below this is no load that a search is worth making for [-]. */
-const LEAST_SHARE = 0.01;
+const LEAST_LOAD_SHARE = 0.01;
 /** What keeps so much more than is required of it is not worth a search for worse events [-]. */
-const MATTERS = 0.45;
-/** About the 95 % value over the middle, for which single runs stand [-]. */
-const USUAL = 1.2;
+const LEAST_SEARCHED_LOAD = 0.45;
+/** About the 95 % value, E, over the middle, for which single runs stand [-]. */
+const E_OVER_MIDDLE = 1.2;
 /** Feet that stay higher above the ground in single runs are not looked at more closely [m]. */
 export const NEAR_GROUND = 10;
 
 /** So much nearer to the ground is as much worse as a load e times as large [m]. */
-const WORSE_BY = 10;
+const CLEARANCE_SCALE = 10;
 
 export function quantitiesOf(rig: Rig, strengths: RigStrengths): readonly Quantity[] {
   const required = requiredFactors(rig);
@@ -35,11 +35,11 @@ export function quantitiesOf(rig: Rig, strengths: RigStrengths): readonly Quanti
     return EVENT_CLASSES.map(
       (name: EventClass): Quantity => ({
         name: `${part.id} ${name}`,
-        mattersFrom: Math.log(MATTERS / USUAL),
+        mattersFrom: Math.log(LEAST_SEARCHED_LOAD / E_OVER_MIDDLE),
         of(run, event) {
           if (classOf(event) !== name || takenAway(event).includes(part.id as PartId)) return undefined;
           const value = (utilisation(part, run, length)?.share ?? 0) * required[name];
-          return value < LEAST_SHARE ? undefined : value;
+          return value < LEAST_LOAD_SHARE ? undefined : value;
         },
       }),
     );
@@ -49,8 +49,8 @@ export function quantitiesOf(rig: Rig, strengths: RigStrengths): readonly Quanti
     { name: "drop", mattersFrom: Number.NEGATIVE_INFINITY, of: ({ drop }) => Math.max(0.1, drop) },
     {
       name: "feet",
-      mattersFrom: -NEAR_GROUND / WORSE_BY,
-      of: ({ feetClearance }) => (feetClearance === undefined ? undefined : Math.exp(-feetClearance / WORSE_BY)),
+      mattersFrom: -NEAR_GROUND / CLEARANCE_SCALE,
+      of: ({ feetClearance }) => (feetClearance === undefined ? undefined : Math.exp(-feetClearance / CLEARANCE_SCALE)),
     },
   ];
 }

@@ -16,7 +16,7 @@ export interface Wanted {
 }
 
 /** Of an event's draws so many may give no numbers [-]. */
-const MOST_FAILED = 1 / 8;
+const MOST_FAILED_SHARE = 1 / 8;
 
 interface Entry {
   readonly result: RunResult;
@@ -95,7 +95,7 @@ export class RunBook {
   failed(event: WhatIf): boolean {
     const all = this.#all(event);
     const failures = all.filter(({ result }) => !result.ok);
-    return failures.some(({ deviates }) => deviates.length === 0) || failures.length > MOST_FAILED * all.length;
+    return failures.some(({ deviates }) => deviates.length === 0) || failures.length > MOST_FAILED_SHARE * all.length;
   }
 
   eventRuns(events: readonly WhatIf[], counts: (index: number) => boolean): readonly EventRuns[] {

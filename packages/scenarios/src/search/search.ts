@@ -21,7 +21,7 @@ import { keptShare, type PartMargins, partMargins, requiredFactors, settled } fr
 import { gradeOfPull, personMargin, pullLevels } from "../rule/person.ts";
 import type { RunOrder, RunResult } from "../run/runFacts.ts";
 import type { Spreads } from "../scatter/inputs.ts";
-import { BLOCK, CENTRE, Sampler, SEED } from "../scatter/sampler.ts";
+import { BLOCK_DRAWS, CENTRE, Sampler, SEED } from "../scatter/sampler.ts";
 import { conclude, staticsOf } from "./conclude.ts";
 import type { likelyFirst } from "./likelyFirst.ts";
 import { promising } from "./nominate.ts";
@@ -37,7 +37,7 @@ export interface SearchOptions {
   readonly estimate?: boolean;
   /** Keep thinned-out forces of every event and of its first draws, for plots. */
   readonly traces?: boolean;
-  /** Runs to be spent, about; default `RUNS`. More of them settle what lies near a limit. */
+  /** Runs to be spent, about; default `DEFAULT_RUNS`. More of them settle what lies near a limit. */
   readonly runs?: number;
   /** Another one draws other falls. */
   readonly seed?: number;
@@ -60,29 +60,29 @@ export interface Round {
 }
 
 /** Orders handed out at once: enough for several threads, few enough that what is found is soon told. */
-const ROUND = 24;
+const ORDERS_PER_ROUND = 24;
 /** How often more events are looked for, and how many at a time. */
-const LOOKS = 2;
-const EVENTS_A_LOOK = 8;
+const LOOK_COUNT = 2;
+const EVENTS_PER_LOOK = 8;
 /** So many times its budget a search may spend at most [-]. */
-const OVER = 1.6;
+const MOST_BUDGET_RATIO = 1.6;
 /** What is begun when a budget is spent is finished: by so much a search usually goes past it, for telling how far it is [-]. */
-const USUALLY_OVER = 1.2;
+const USUAL_BUDGET_RATIO = 1.2;
 /**
  * A load of less than this share of what may be asked of its part is told from single runs, on the safe side; its worst events are not
  * drawn, unless its interval reaches over a limit [-]. The part that keeps least is drawn in any case.
  */
-const DRAWN_FROM = 0.6;
+const LEAST_DRAWN_LOAD = 0.6;
 /**
  * How much a family of events scatters shows only when one of it is drawn. What comes off and whips scatters most: E of draws was up
  * to a quarter more than single runs had told. So of each family that may be the worst then, its worst event is drawn: from this
  * share of the worst of all on [-].
  */
-const FAMILY_FROM = 0.8;
+const LEAST_FAMILY_DRAWN_LOAD = 0.8;
 /** Draws of one event at most; of a longer search as many more as it has runs. */
 const MOST_DRAWS = 48;
-/** Runs of a whole search, about: it ends with the block of draws that goes past it. */
-export const RUNS = 220;
+/** Of a whole search, about: it ends with the block of draws that goes past it. */
+export const DEFAULT_RUNS = 220;
 
 export const otherMesh = (accuracy: Accuracy): Accuracy => (accuracy === "fine" ? "standard" : "fine");
 
@@ -109,8 +109,8 @@ export function* search(
   const chosen = options.whatIfs !== undefined;
   const few = options.size === "quick" || chosen;
   const book = new RunBook(options.traces === true);
-  const { runs: budget = RUNS, seed = SEED, spreads } = options;
-  const mostDraws = MOST_DRAWS * Math.max(1, budget / RUNS);
+  const { runs: budget = DEFAULT_RUNS, seed = SEED, spreads } = options;
+  const mostDraws = MOST_DRAWS * Math.max(1, budget / DEFAULT_RUNS);
   const sampler = new Sampler(rig, { seed, ...(spreads ? { spreads } : {}) });
   const facts: SeedFacts = { rig, weakPlaces: strengths.weakPlaces, size: "full" };
   const quantities = quantitiesOf(rig, strengths);
@@ -121,7 +121,7 @@ export function* search(
   const drawn = new Map<string, number>();
   const counts = (index: number) => !told.has(whatIfKey(events[index]!));
   let repeated = false;
-  let expected = few ? seeds.length : Math.max(USUALLY_OVER * budget, seeds.length);
+  let expected = few ? seeds.length : Math.max(USUAL_BUDGET_RATIO * budget, seeds.length);
   const concluded = (final: boolean) =>
     conclude({ assessed, likely, strengths, statics, book, events, counts, set, options, chosen, repeated, final });
   const soFar = () => concluded(false);
@@ -130,7 +130,7 @@ export function* search(
 
   function* run(wanted: readonly Wanted[]): Generator<Round, void, readonly RunResult[]> {
     for (;;) {
-      const next = book.next(wanted, ROUND);
+      const next = book.next(wanted, ORDERS_PER_ROUND);
       if (next.length === 0) return;
       const made = book.runs;
       expected = Math.max(expected, made + book.missing(wanted) + 1);
@@ -166,7 +166,7 @@ export function* search(
 
   /** Looks where the worst may be, between the events that were run. */
   function* look(): Generator<Round, void, readonly RunResult[]> {
-    add(promising(counted(), quantities, facts, EVENTS_A_LOOK));
+    add(promising(counted(), quantities, facts, EVENTS_PER_LOOK));
     yield* run(events.map(plain));
   }
 
@@ -181,14 +181,14 @@ export function* search(
   function* draw(): Generator<Round, void, readonly RunResult[]> {
     for (;;) {
       const wanted = book.runs < budget ? toDraw(rig, counted(), margins(), mostDraws) : notYetDrawn();
-      if (wanted.length === 0 || book.runs > OVER * budget) return;
+      if (wanted.length === 0 || book.runs > MOST_BUDGET_RATIO * budget) return;
       const orders = wanted.flatMap((event) => {
         const key = whatIfKey(event);
         const from = drawn.get(key) ?? 0;
-        drawn.set(key, from + BLOCK);
+        drawn.set(key, from + BLOCK_DRAWS);
         // The first block is even in every input: its traces make the band behind that of the event.
         const trace = from === 0;
-        return sampler.draws(event, from, from + BLOCK).map((sample) => ({ ...plain(event), sample, trace }));
+        return sampler.draws(event, from, from + BLOCK_DRAWS).map((sample) => ({ ...plain(event), sample, trace }));
       });
       yield* run(orders);
       const other = { accuracy: otherMesh(options.accuracy), trace: false };
@@ -200,7 +200,7 @@ export function* search(
   yield* run(seeds.map(plain));
   if (book.runs > 0 && !few) {
     yield* follow();
-    for (let i = 0; i < LOOKS; i++) yield* look();
+    for (let i = 0; i < LOOK_COUNT; i++) yield* look();
     yield* draw();
     yield* follow();
     yield* draw();
@@ -246,7 +246,7 @@ function toDraw(
   };
   const familyOf = (index: number) => spaceOf(byIndex.get(index)!.event)?.family;
   const chooseOfFamilies = (values: readonly { readonly event: number; readonly value: number }[]) => {
-    const from = Math.max(DRAWN_FROM, FAMILY_FROM * Math.max(...values.map(({ value }) => value)));
+    const from = Math.max(LEAST_DRAWN_LOAD, LEAST_FAMILY_DRAWN_LOAD * Math.max(...values.map(({ value }) => value)));
     const seen = new Set<string | undefined>([undefined]);
     for (const { event } of values) if (isDrawn(event) || chosen.has(event)) seen.add(familyOf(event));
     for (const { event, value } of [...values].sort((a, b) => b.value - a.value)) {
@@ -263,7 +263,7 @@ function toDraw(
         .map((one) => ({ event: one.event, value: (one.rank / one.strength5) * required[name] })),
     ),
   );
-  const drawnFrom = Math.min(DRAWN_FROM, Math.max(...asked.flat().map(({ value }) => value)));
+  const drawnFrom = Math.min(LEAST_DRAWN_LOAD, Math.max(...asked.flat().map(({ value }) => value)));
   for (const values of asked) if (values.some(({ value }) => value >= drawnFrom)) choose(values);
   for (const values of asked) if (values.length > 0) chooseOfFamilies(values);
   const of = ({ of: { index }, level }: EventLevel) => ({ event: index, value: level.rank });

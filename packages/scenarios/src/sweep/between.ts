@@ -32,7 +32,7 @@ export function limitsOf(
 }
 
 /** How finely an outline is drawn along the second knob [-]. */
-const OUTLINE = 24;
+const OUTLINE_STEPS = 24;
 
 function regionOf(
   what: SweepWhat,
@@ -46,7 +46,7 @@ function regionOf(
   const [from, to] = [values[0]!, values.at(-1)!];
   const rows = isApart(knob)
     ? values
-    : Array.from({ length: OUTLINE + 1 }, (_, i) => from + ((to - from) * i) / OUTLINE);
+    : Array.from({ length: OUTLINE_STEPS + 1 }, (_, i) => from + ((to - from) * i) / OUTLINE_STEPS);
   return {
     limit,
     states: points.map(({ values: here }) => {
@@ -67,7 +67,7 @@ function regionOf(
 }
 
 /** How finely a curve is told for drawing [-]. */
-const LINE = 60;
+const CURVE_STEPS = 60;
 
 /** Of one knob: where its limits are met, where the last of them is kept, and the curve between the points. */
 export function alongOne(
@@ -79,10 +79,12 @@ export function alongOne(
   const { knob, values } = axis;
   const [from, to] = [values[0]!, values.at(-1)!];
   const last = limits.at(-1);
-  const line = Array.from({ length: LINE + 1 }, (_, i) => from + ((to - from) * i) / LINE).flatMap((at) => {
-    const level = envelope.at([at]);
-    return level ? [{ at, ...toldLevel(what, level) }] : [];
-  });
+  const line = Array.from({ length: CURVE_STEPS + 1 }, (_, i) => from + ((to - from) * i) / CURVE_STEPS).flatMap(
+    (at) => {
+      const level = envelope.at([at]);
+      return level ? [{ at, ...toldLevel(what, level) }] : [];
+    },
+  );
   return {
     limits: limits.map((limit) => limitFound({ what, limit, ...along(axis, envelope) })),
     ...(last ? { kept: keptStretches({ what, limit: last, ...along(axis, envelope) }) } : {}),

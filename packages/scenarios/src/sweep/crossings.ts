@@ -7,7 +7,7 @@ import { toldLevel, toldOf } from "./tracks.ts";
 type Curve = (value: number) => Worst | undefined;
 
 /** Looked at so closely, then by halving [-]. */
-const CELLS = 240;
+const SEARCHED_CELLS = 240;
 const HALVINGS = 40;
 
 export interface CrossingQuestion {
@@ -44,7 +44,7 @@ export const stateOf = ({ low, high }: Worst, raw: number): CellState =>
 
 function cells(values: readonly number[]): readonly number[] {
   const [from, to] = [Math.min(...values), Math.max(...values)];
-  return Array.from({ length: CELLS + 1 }, (_, i) => from + ((to - from) * i) / CELLS);
+  return Array.from({ length: SEARCHED_CELLS + 1 }, (_, i) => from + ((to - from) * i) / SEARCHED_CELLS);
 }
 
 interface Place {

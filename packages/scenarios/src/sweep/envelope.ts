@@ -47,7 +47,7 @@ export interface Envelope {
 }
 
 /** A curve that stays so far below the worst one everywhere is not followed [-]. */
-const MATTERS = 0.5;
+const LEAST_FOLLOWED_SHARE = 0.5;
 /** Heights and drops differ by a scale of their own: the mean drop, this at least [m]. */
 const LEAST_SCALE = 0.1;
 
@@ -67,7 +67,9 @@ export function envelopeOf(question: EnvelopeQuestion): Envelope {
   const linear = question.what.kind === "height";
   const series = linear
     ? all
-    : all.filter(({ rows }) => rows.some(({ point, value }) => value > 0 && value >= MATTERS * worst.get(point)!));
+    : all.filter(({ rows }) =>
+        rows.some(({ point, value }) => value > 0 && value >= LEAST_FOLLOWED_SHARE * worst.get(point)!),
+      );
   const curves = series.map((one) => curveOf(question, one));
   const at = (values: readonly number[]) =>
     worstOf(

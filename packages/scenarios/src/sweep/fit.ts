@@ -35,16 +35,16 @@ export interface Fitted {
 }
 
 /** As in `levels.ts`, where they are explained. */
-const SLOPE = 0.06;
-const CHANCE = 0.08;
-const WEIGHT = 4;
-const BEYOND = normalQuantile(0.95);
-const CONFIDENCE = normalQuantile(0.75);
-const INTERVAL = normalQuantile(0.975);
+const PRIOR_SLOPE = 0.06;
+const PRIOR_CHANCE = 0.08;
+const PRIOR_DRAWS = 4;
+const QUANTILE_BELOW_E = normalQuantile(0.95);
+const CONFIDENCE_QUANTILE = normalQuantile(0.75);
+const INTERVAL_QUANTILE = normalQuantile(0.975);
 /** Within this ratio of the largest to the least of a point, differences are told in logarithms [-]. */
 const LOG_RANGE = 4;
 /** Keeps what no row says anything of from having no answer [-]. */
-const FLOOR = 1e-9;
+const LEAST_PRECISION = 1e-9;
 /** Weight of "the curve fits" against the few points, in degrees of freedom [-]. */
 const FIT_WEIGHT = 4;
 
@@ -62,7 +62,7 @@ export function fitCurve(rows: readonly FitRow[], scale?: number): Fitted {
   ]);
   const moment = Array.from({ length: size }, (_, i) => {
     const row = new Float64Array(size);
-    row[i] = i < smooth ? FLOOR : (CHANCE / SLOPE) ** 2;
+    row[i] = i < smooth ? LEAST_PRECISION : (PRIOR_CHANCE / PRIOR_SLOPE) ** 2;
     return row;
   });
   const right = new Float64Array(size);
@@ -77,8 +77,8 @@ export function fitCurve(rows: readonly FitRow[], scale?: number): Fitted {
   const found = inverse.map((row) => row.reduce((sum, one, k) => sum + one * right[k]!, 0));
   const squares = told.reduce((sum, y) => sum + y * y, 0);
   const explained = found.reduce((sum, one, k) => sum + one * right[k]!, 0);
-  const freedom = WEIGHT + Math.max(0, rows.length - smooth);
-  const chance = (WEIGHT * CHANCE ** 2 + Math.max(0, squares - explained)) / freedom;
+  const freedom = PRIOR_DRAWS + Math.max(0, rows.length - smooth);
+  const chance = (PRIOR_DRAWS * PRIOR_CHANCE ** 2 + Math.max(0, squares - explained)) / freedom;
   const left = full.map((row, r) => told[r]! - row.reduce((sum, x, k) => sum + x * found[k]!, 0));
   const misfit = misfitOf(rows, left, smooth);
   // Only what was drawn scatters.
@@ -94,13 +94,13 @@ export function fitCurve(rows: readonly FitRow[], scale?: number): Fitted {
       const middle = basis.reduce((sum, x, k) => sum + x * found[k]!, 0);
       const indices = basis.map((_, k) => k);
       const ofMiddle = chance * misfit * quadratic(indices, inverse, basis);
-      const error = Math.sqrt(ofMiddle + BEYOND ** 2 * ofSpread);
+      const error = Math.sqrt(ofMiddle + QUANTILE_BELOW_E ** 2 * ofSpread);
       const back = (y: number) => (log ? Math.exp(y) : y * unit);
-      const above = middle + BEYOND * spread;
+      const above = middle + QUANTILE_BELOW_E * spread;
       return {
-        value: back(above + CONFIDENCE * error),
-        low: back(above - INTERVAL * error),
-        high: back(above + INTERVAL * error),
+        value: back(above + CONFIDENCE_QUANTILE * error),
+        low: back(above - INTERVAL_QUANTILE * error),
+        high: back(above + INTERVAL_QUANTILE * error),
       };
     },
   };
@@ -136,7 +136,7 @@ function misfitOf(rows: readonly FitRow[], left: readonly number[], smooth: numb
   const means = points.map((one) => one.reduce((sum, x) => sum + x, 0) / one.length);
   const between = points.reduce((sum, one, p) => sum + one.length * means[p]! ** 2, 0);
   const within = points.reduce((sum, one, p) => sum + one.reduce((all, x) => all + (x - means[p]!) ** 2, 0), 0);
-  const pure = (FIT_WEIGHT * CHANCE ** 2 * FLOOR + within) / inside;
+  const pure = (FIT_WEIGHT * PRIOR_CHANCE ** 2 * LEAST_PRECISION + within) / inside;
   if (!(pure > 0)) return 1;
   return Math.max(1, (FIT_WEIGHT + between / pure) / (FIT_WEIGHT + over));
 }

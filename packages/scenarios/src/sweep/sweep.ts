@@ -11,7 +11,7 @@ import { missingIn, type WhatIf, whatIfKey, whatIfSet } from "../events/registry
 import { meetsGround } from "../rule/fall.ts";
 import type { RunOrder, RunResult } from "../run/runFacts.ts";
 import type { Spreads } from "../scatter/inputs.ts";
-import { BLOCK, CENTRE, Sampler, SEED } from "../scatter/sampler.ts";
+import { BLOCK_DRAWS, CENTRE, Sampler, SEED } from "../scatter/sampler.ts";
 import { RunBook, type Wanted } from "../search/runBook.ts";
 import type { Axis } from "./basis.ts";
 import { alongOne, limitsOf, regionIn } from "./between.ts";
@@ -47,13 +47,13 @@ export interface SweepRound {
 export class NothingSwept extends Error {}
 
 /** Events that are drawn, of one knob and of two [-]. */
-const EVENTS = 4;
-const EVENTS_OF_TWO = 3;
+const MOST_EVENTS = 4;
+const MOST_EVENTS_OF_TWO = 3;
 /** Draws of an event over all points at least: few points get more each [-]. */
 const LEAST_DRAWS = 48;
 
 /** Draws of an event at each of so many rigs [-]. */
-const drawsAt = (rigs: number): number => BLOCK * Math.max(1, Math.ceil(LEAST_DRAWS / (BLOCK * rigs)));
+const drawsAt = (rigs: number): number => BLOCK_DRAWS * Math.max(1, Math.ceil(LEAST_DRAWS / (BLOCK_DRAWS * rigs)));
 
 /** How large a sweep is, before it is begun. */
 export interface SweepSize {
@@ -70,7 +70,7 @@ export function sweepRuns({ events, knobs, rigs }: SweepSize): number {
   return looks * events + rigs * drawsAt(rigs) * Math.min(mostEvents(knobs), events);
 }
 
-const mostEvents = (knobs: number): number => (knobs > 1 ? EVENTS_OF_TWO : EVENTS);
+const mostEvents = (knobs: number): number => (knobs > 1 ? MOST_EVENTS_OF_TWO : MOST_EVENTS);
 
 /** Points whose runs are the same ones. */
 interface Group {

@@ -8,7 +8,7 @@ const DAYS_PER_MONTH = 30.436875;
 
 const READ_DATES = new Map<string, PlainDate | undefined>();
 /** Days in ten years and some: records and logs name few different ones, again and again. */
-const MOST_KEPT = 4000;
+const MOST_KEPT_DATES = 4000;
 
 const DATE_PATTERN = /^\d{4}-\d{2}-\d{2}$/;
 
@@ -23,7 +23,7 @@ export function isDate(text: string): boolean {
 export function readDate(text: string): PlainDate | undefined {
   if (!DATE_PATTERN.test(text)) return undefined;
   if (READ_DATES.has(text)) return READ_DATES.get(text);
-  if (READ_DATES.size >= MOST_KEPT) READ_DATES.clear();
+  if (READ_DATES.size >= MOST_KEPT_DATES) READ_DATES.clear();
   const read = dateOf(text);
   READ_DATES.set(text, read);
   return read;

@@ -13,7 +13,7 @@ const DIRECTION_SOURCE =
 const basisAt = (angle: number): Basis => ({ kind: angle === 0 ? "published" : "assumed", note: DIRECTION_SOURCE });
 
 /** Closer than this to straight across, nothing of the pull counts as axial [rad]. */
-const STRAIGHT_ACROSS = 1e-9;
+const STRAIGHT_ACROSS_ANGLE = 1e-9;
 
 function share(angle: number): number {
   return 1 / (Math.cos(angle) * (constant("bolt.radial") / constant("bolt.axial")) + Math.sin(angle));
@@ -34,7 +34,7 @@ export function boltDirectionFactors(angle: number | undefined, field: string): 
     const value = share(worstAngle());
     return [fixedFactor({ name: "direction of pull", value, spread, basis, noData: true, blank: { field, best: 1 } })];
   }
-  if (angle >= Math.PI / 2 - STRAIGHT_ACROSS) return [];
+  if (angle >= Math.PI / 2 - STRAIGHT_ACROSS_ANGLE) return [];
   return [fixedFactor({ name: "direction of pull", value: share(angle), spread, basis: basisAt(angle) })];
 }
 

@@ -57,8 +57,8 @@ export interface Learnt {
 }
 
 /** Beyond its range nothing is known: the value at the edge is taken with half of it gone and this spread [-]. */
-export const BEYOND_SHARE = constant("beyond.share");
-export const BEYOND_SPREAD = constant("beyond.spread");
+export const BEYOND_RANGE_SHARE = constant("beyond.share");
+export const BEYOND_RANGE_SPREAD = constant("beyond.spread");
 
 export interface FactorMake {
   readonly name: string;
@@ -83,8 +83,8 @@ export function evaluateFactor(make: FactorMake): StrengthFactor {
   const { value, spread } = make.at(inside);
   return {
     name: make.name,
-    value: beyond ? value * BEYOND_SHARE : value,
-    spread: beyond ? Math.max(spread, BEYOND_SPREAD) : spread,
+    value: beyond ? value * BEYOND_RANGE_SHARE : value,
+    spread: beyond ? Math.max(spread, BEYOND_RANGE_SPREAD) : spread,
     basis: beyond ? beyondBasis(make.basis, validity) : make.basis,
     cause: make.cause ?? make.name,
     shared: make.shared ?? 0,

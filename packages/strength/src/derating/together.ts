@@ -29,7 +29,7 @@ export function knowTogether(learnt: Learnt, tests: TestedTogether): Learnt {
 const isLine = ({ learnt }: StrengthFactor) => learnt !== undefined && TABLE_LINES.has(learnt);
 
 /** A difference from the product below which no line is shown [-]. */
-const WORTH_A_LINE = 0.001;
+const LEAST_SHOWN_DIFFERENCE = 0.001;
 
 /** The factors with one line more for each set of tests that knows several of them, where it changes what they hold. */
 export function withTogether(given: readonly StrengthFactor[]): {
@@ -50,6 +50,6 @@ export function withTogether(given: readonly StrengthFactor[]): {
     return [line];
   });
   if (lines.length === 0) return { factors: given, shown: given };
-  const worth = lines.filter((line) => Math.abs(line.value - 1) > WORTH_A_LINE);
+  const worth = lines.filter((line) => Math.abs(line.value - 1) > LEAST_SHOWN_DIFFERENCE);
   return { factors: [...factors, ...lines], shown: worth.length > 0 ? [...factors, ...worth] : factors };
 }

@@ -12,7 +12,7 @@ import { type BelievedState, groupsOf, hasBounds, type ToldGroup, type ToldState
 import { builtInAt, builtInLog, type WearDose, type WearId } from "./wearFactors.ts";
 
 /** A wear is believed to be better than built in by so many standard deviations of its prior at most [-]. */
-const MOST_BETTER = 2;
+const MOST_BETTER_DEVIATIONS = 2;
 /** Standard deviations that leave 19 of 20 means inside [-]. */
 const BAND_DEVIATIONS = 1.96;
 /** Rounds in which bounds are replaced by what is to be expected beyond them, at most [-]. */
@@ -20,7 +20,7 @@ const MOST_ROUNDS = 30;
 /** Below it nothing moves any more: rounding, of a logarithm [-]. */
 const LEAST_CHANGE = 1e-13;
 /** A bound with less than this share of a breaking load's information does not count [-]. */
-const LEAST_KEPT = 0.02;
+const LEAST_BOUND_INFORMATION = 0.02;
 
 export interface StatesFit {
   readonly found: Pick<StockModel, "means" | "covariance" | "shortfalls" | "clipped" | "tested">;
@@ -48,7 +48,7 @@ function believedStates(told: readonly ToldState[]) {
   const raised = Math.max(0, average(told.filter(isNew).flatMap(({ exact }) => exact)));
   const clipped = new Set<StockState>();
   const believed = told.map((one): BelievedState => {
-    const most = isNew(one) ? Number.POSITIVE_INFINITY : raised + MOST_BETTER * Math.sqrt(one.common);
+    const most = isNew(one) ? Number.POSITIVE_INFINITY : raised + MOST_BETTER_DEVIATIONS * Math.sqrt(one.common);
     if (average(one.exact) > most) clipped.add(one.state);
     return { ...one, believed: average(one.exact.map((value) => Math.min(value, most))) };
   });
@@ -102,7 +102,7 @@ function informedRows(groups: readonly ToldGroup[], means: Float64Array): Omit<R
       const deviation = Math.sqrt(assumed);
       const informed = bounds.reduce((sum, test) => {
         const { kept } = beyondBound(test, centre, deviation, offset);
-        return sum + (kept < LEAST_KEPT ? 0 : kept);
+        return sum + (kept < LEAST_BOUND_INFORMATION ? 0 : kept);
       }, exact.length);
       precision += informed / assumed;
       weighed += (informed * found) / (assumed * assumed);

@@ -33,9 +33,10 @@ const MOST_ROUNDS = 30;
  * A reference is strong by so many standard deviations of what is built in: the higher it stands, the lower are states that nobody
  * tested; with 0 those would profit from good tests of another wear [-].
  */
-const STRONG = 1;
+const STRONG_REFERENCE_DEVIATIONS = 1;
 
-const referenceOf = ({ told }: ToldGroup) => STRONG * Math.sqrt(Math.max(...told.map(({ common }) => common)));
+const referenceOf = ({ told }: ToldGroup) =>
+  STRONG_REFERENCE_DEVIATIONS * Math.sqrt(Math.max(...told.map(({ common }) => common)));
 
 export function oneSided(
   groups: readonly ToldGroup[],

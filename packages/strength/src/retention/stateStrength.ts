@@ -4,7 +4,7 @@
  * the logarithm of the built-in curve. No lower test raises the centre. See STATISTICS.md, "A lower test never raises a strength".
  */
 import type { StrengthFactor } from "../derating/factor.ts";
-import { BEYOND_SHARE, type Learnt } from "../derating/factor.ts";
+import { BEYOND_RANGE_SHARE, type Learnt } from "../derating/factor.ts";
 import { Z95 } from "../derating/lognormal.ts";
 import type { TestedTogether, TogetherValue } from "../derating/together.ts";
 import { wearPosterior } from "./learntWear.ts";
@@ -100,7 +100,7 @@ export class StateStrength implements TestedTogether {
       if (term.dose <= edge) return [this.lowest(terms, i + 1, [...chosen, { id: term.id, dose: term.dose, curve }])];
       const last = this.lowest(terms, i + 1, [...chosen, { id: term.id, dose: edge, curve }]);
       const without = this.lowest(terms, i + 1, chosen);
-      return [moved(last, Math.log(BEYOND_SHARE)), moved(without, curve.log(term.dose))];
+      return [moved(last, Math.log(BEYOND_RANGE_SHARE)), moved(without, curve.log(term.dose))];
     });
     return { centre: Math.min(...found.map((x) => x.centre)), low: Math.min(...found.map((x) => x.low)) };
   }

@@ -23,13 +23,13 @@ import type { ToldState } from "./toldState.ts";
 import { builtInAt, builtInLog, builtInSpread, nearestDose, type WearDose, type WearId } from "./wearFactors.ts";
 
 /** Standard deviation of the level about the rated strength: where new pieces were pulled, and where none was [-]. */
-const LEVEL_TESTED = 0.25;
-const LEVEL_UNTESTED = 0.05;
+const LEVEL_SPREAD_TESTED = 0.25;
+const LEVEL_SPREAD_UNTESTED = 0.05;
 /**
  * Where a wear was tested so that it can be told apart, its prior is so many times as wide, in variance: the tests are worth
  * more than the assumption, and one bad assumption does not pull at the other factors [-].
  */
-const TESTED_WIDTH = 4;
+const TESTED_VARIANCE_RATIO = 4;
 /** Doses of one cause that are told apart at most. */
 const MOST_DOSES = 12;
 
@@ -88,7 +88,7 @@ export function stockModel(stock: LineStock, tests: readonly BreakTest[]): Stock
   const batches = [...new Set(states.map(({ batch }) => batch))];
   const within = withinScatter(stock, states);
   const batchVariance = betweenBatches(stock, states, within.variance);
-  const coefficients: Coefficient[] = [same((newTests > 0 ? LEVEL_TESTED : LEVEL_UNTESTED) ** 2)];
+  const coefficients: Coefficient[] = [same((newTests > 0 ? LEVEL_SPREAD_TESTED : LEVEL_SPREAD_UNTESTED) ** 2)];
   for (const _ of batches) coefficients.push({ assumed: BATCH_SCATTER ** 2, found: batchVariance });
   const wears = wearKnots(stock, states, coefficients, within);
   const coefficientsOf = ({ doses, batch }: StockState) => [
@@ -152,7 +152,7 @@ function wearKnots(
       const doses = fewDoses(
         carrying.flatMap((state) => state.doses.filter((wear) => wear.id === id).map((w) => w.dose)),
       );
-      const width = toldApart(id, carrying, states) ? TESTED_WIDTH : 1;
+      const width = toldApart(id, carrying, states) ? TESTED_VARIANCE_RATIO : 1;
       let last = 0;
       const variances = doses.map((dose) => {
         last = Math.max(last, builtInAt(stock, { id, dose }).common);

@@ -13,15 +13,15 @@ import { builtInSpread, type WearId } from "./wearFactors.ts";
  * by how much exactly [-].
  */
 export const NEW_SCATTER = 0.05;
-const SCATTER_WORTH = 1;
-const SCATTER_FREEDOM = 4;
+const SCATTER_WORTH_FREEDOM = 1;
+const SCATTER_ADDED_FREEDOM = 4;
 /**
  * Scatter between batches, as standard deviation of the logarithm; how many degrees of freedom its value is worth beside what
  * named batches show, and how many it adds to Student's t [-].
  */
 export const BATCH_SCATTER = 0.015;
-const BATCHES_WORTH = 0.5;
-const BATCHES_FREEDOM = 1;
+const BATCHES_WORTH_FREEDOM = 0.5;
+const BATCHES_ADDED_FREEDOM = 1;
 /** Rounds in which bounds are replaced by what is to be expected beyond them, at most [-]. */
 const MOST_ROUNDS = 30;
 
@@ -39,19 +39,19 @@ export function withinScatter(stock: LineStock, states: readonly StockState[]): 
   const news = sums.filter(({ state }) => state.doses.length === 0);
   const add = (list: typeof sums, of: (one: (typeof sums)[number]) => number) =>
     list.reduce((sum, one) => sum + of(one), 0);
-  const freedom = SCATTER_WORTH + add(news, (one) => one.freedom);
-  const variance = (SCATTER_WORTH * NEW_SCATTER ** 2 + add(news, (one) => one.squares)) / freedom;
+  const freedom = SCATTER_WORTH_FREEDOM + add(news, (one) => one.freedom);
+  const variance = (SCATTER_WORTH_FREEDOM * NEW_SCATTER ** 2 + add(news, (one) => one.squares)) / freedom;
   const ids = new Set(states.flatMap(({ doses }) => doses.map(({ id }) => id)));
   const ofWear = new Map(
     [...ids].map((id) => {
       const worn = sums.filter(({ state }) => state.doses.some((wear) => wear.id === id));
-      const free = SCATTER_WORTH + add(worn, (one) => one.freedom);
+      const free = SCATTER_WORTH_FREEDOM + add(worn, (one) => one.freedom);
       const expected = ({ state }: (typeof sums)[number]) => NEW_SCATTER ** 2 + builtInSpread(stock, state.doses).own;
-      const ratio = (SCATTER_WORTH + add(worn, (one) => one.squares / expected(one))) / free;
-      return [id, { ratio, freedom: free - SCATTER_WORTH + SCATTER_FREEDOM }];
+      const ratio = (SCATTER_WORTH_FREEDOM + add(worn, (one) => one.squares / expected(one))) / free;
+      return [id, { ratio, freedom: free - SCATTER_WORTH_FREEDOM + SCATTER_ADDED_FREEDOM }];
     }),
   );
-  return { variance, freedom: freedom - SCATTER_WORTH + SCATTER_FREEDOM, ofWear };
+  return { variance, freedom: freedom - SCATTER_WORTH_FREEDOM + SCATTER_ADDED_FREEDOM, ofWear };
 }
 
 /**
@@ -101,8 +101,8 @@ export function betweenBatches(stock: LineStock, states: readonly StockState[], 
     freedom += means.length - 1;
   }
   if (freedom === 0) return BATCH_SCATTER ** 2;
-  const found = (BATCHES_WORTH * BATCH_SCATTER ** 2 + sum) / (BATCHES_WORTH + freedom);
-  return found * widened(freedom + BATCHES_FREEDOM) ** 2;
+  const found = (BATCHES_WORTH_FREEDOM * BATCH_SCATTER ** 2 + sum) / (BATCHES_WORTH_FREEDOM + freedom);
+  return found * widened(freedom + BATCHES_ADDED_FREEDOM) ** 2;
 }
 
 const sumOf = (values: readonly number[]) => values.reduce((a, b) => a + b, 0);

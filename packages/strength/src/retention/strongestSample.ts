@@ -15,7 +15,7 @@ export interface BestTest {
 /** Each state asks for one more model; in a longer log one test says little [-]. */
 const MOST_TESTS = 100;
 /** A lesser rise is no news [-]. */
-const WORTH_SAYING = 0.01;
+const LEAST_TOLD_RISE = 0.01;
 
 /** `lowFrom`: the 5 % value of the state by other tests of the stock [N]. */
 export function bestTest(
@@ -30,5 +30,5 @@ export function bestTest(
   const result = { kind: "exact", value: second.load } as const;
   const lower = tests.map((test) => (test === best.test ? { ...test, result } : test));
   const costs = lowFrom(lower) / lowFrom(tests) - 1;
-  return costs > WORTH_SAYING ? { test: best.test, next: second.load, costs } : undefined;
+  return costs > LEAST_TOLD_RISE ? { test: best.test, next: second.load, costs } : undefined;
 }

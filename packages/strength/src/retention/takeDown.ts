@@ -52,12 +52,12 @@ export interface TakeDown {
   readonly horizon: string;
 }
 
-const DEFAULT_HORIZON = 730;
+const DEFAULT_HORIZON_DAYS = 730;
 
 /** A part's strength falls with time, so the day is found by halving. */
 export function takeDown(question: TakeDownQuestion): TakeDown {
   const first = date(question.on);
-  const horizon = question.horizon ?? DEFAULT_HORIZON;
+  const horizon = question.horizon ?? DEFAULT_HORIZON_DAYS;
   const z = normalQuantile(question.confidence);
   const cache = new Map<number, ReadonlyMap<string, PartStrength>>();
   const strengthsOn = (day: number): ReadonlyMap<string, PartStrength> => {

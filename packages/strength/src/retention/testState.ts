@@ -79,7 +79,7 @@ interface SampleWords {
 
 const READ_SAMPLES = new Map<string, SampleWords>();
 /** A log has few different words for part and state. */
-const MOST_KEPT = 1000;
+const MOST_KEPT_SAMPLES = 1000;
 
 /** What the words for part and state say; read once. */
 function wordsOf({ part, state }: BreakTest): SampleWords {
@@ -95,7 +95,7 @@ function wordsOf({ part, state }: BreakTest): SampleWords {
     isSewn: SEWN_PATTERN.test(words),
     knotNamed: KNOT_PATTERN.test(words) ? (KNOT_WORDS.find(([word]) => word.test(words))?.[1] ?? "unknown") : undefined,
   };
-  if (READ_SAMPLES.size >= MOST_KEPT) READ_SAMPLES.clear();
+  if (READ_SAMPLES.size >= MOST_KEPT_SAMPLES) READ_SAMPLES.clear();
   READ_SAMPLES.set(key, read);
   return read;
 }

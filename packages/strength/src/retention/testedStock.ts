@@ -4,7 +4,7 @@ import type { Basis, KnotKind, LineStock } from "@secondline/rig";
 import { choleskyRoot } from "@secondline/statistics";
 import type { BreakTest } from "../breakLog/logEntry.ts";
 import { clampFactor, clampOfUnknownLoad } from "../derating/clampMark.ts";
-import { BEYOND_SHARE, type StrengthFactor } from "../derating/factor.ts";
+import { BEYOND_RANGE_SHARE, type StrengthFactor } from "../derating/factor.ts";
 import { fallsFactor } from "../derating/falls.ts";
 import { knotIn, webbingKnot } from "../derating/knot.ts";
 import { textileMake } from "../derating/make.ts";
@@ -150,7 +150,7 @@ const sayer =
 const count = (n: number) => `${n} own break ${n === 1 ? "test" : "tests"}`;
 
 /** A level that differs from the rated strength by less is no news [-]. */
-const WORTH_A_FLAG = 0.005;
+const LEAST_FLAGGED_RISE = 0.005;
 
 function levelFactor(model: StockModel, make: StrengthFactor, say: Say): StrengthFactor {
   const { means, covariance, newTests, scatter, batchScatter, stock } = model;
@@ -172,7 +172,7 @@ function levelFactor(model: StockModel, make: StrengthFactor, say: Say): Strengt
     shared: common / (common + own),
     basis: say(newTests > 0 ? "tested" : make.basis.kind, note),
     learnt: { source: sourceOf(model), loadings: loadingsOf(model, (k) => (k === 0 ? wide : 0)), own: Math.sqrt(own) },
-    ...(value > 1 + WORTH_A_FLAG ? { flagged: true } : {}),
+    ...(value > 1 + LEAST_FLAGGED_RISE ? { flagged: true } : {}),
   };
 }
 
@@ -187,8 +187,8 @@ function loadingsOf(model: StockModel, weight: (coefficient: number) => number):
   return root.map((_, k) => root.reduce((sum, row, i) => sum + weight(i) * row[k]!, 0));
 }
 
-/** Share of the prior's variance that tests must have taken away for a factor to be called tested [-]. */
-const TESTED_FROM = 0.5;
+/** Share of the prior's variance that tests may have left for a factor to be called tested [-]. */
+const MOST_VARIANCE_LEFT = 0.5;
 
 function wornFactor(
   model: StockModel,
@@ -199,11 +199,11 @@ function wornFactor(
 ): StrengthFactor {
   const found = wear.at(dose);
   const beyond = factor.beyond;
-  const value = beyond ? Math.min(factor.value, found.value * BEYOND_SHARE) : factor.value * found.over;
+  const value = beyond ? Math.min(factor.value, found.value * BEYOND_RANGE_SHARE) : factor.value * found.over;
   const loadings = loadingsOf(model, found.weight);
   const common = loadings.reduce((sum, x) => sum + x * x, 0);
   const total = beyond ? Math.max(common + found.own, Math.log1p(factor.spread ** 2)) : common + found.own;
-  const tested = !beyond && found.left <= TESTED_FROM;
+  const tested = !beyond && found.left <= MOST_VARIANCE_LEFT;
   const { testCount, doses, id } = model.wears.get(wear.id)!;
   const reach = doses.length > 0 && doses.at(-1)! > 0 ? `, the most ${doseText({ id, dose: doses.at(-1)! })}` : "";
   const note = tested

@@ -72,7 +72,7 @@ export interface BuiltInAt {
 
 const BUILT_IN = new WeakMap<LineStock, Map<WearId, Map<number, BuiltInAt>>>();
 /** More doses than any log has; a session that lasts must not keep them all. */
-const MOST_KEPT = 20_000;
+const MOST_KEPT_DOSES = 20_000;
 
 /** Each is worked out once: thousands of tests ask for few different ones, again and again. */
 export function builtInAt(stock: LineStock, { id, dose }: WearDose): BuiltInAt {
@@ -84,7 +84,7 @@ export function builtInAt(stock: LineStock, { id, dose }: WearDose): BuiltInAt {
   if (known !== undefined) return known;
   const factor = builtInFactor(stock, id, dose);
   const found = { log: Math.log(factor.value), ...builtInVariance(factor) };
-  if (kept.size >= MOST_KEPT) kept.clear();
+  if (kept.size >= MOST_KEPT_DOSES) kept.clear();
   kept.set(dose, found);
   return found;
 }

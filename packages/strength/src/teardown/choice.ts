@@ -18,7 +18,7 @@ export interface Group {
 }
 
 /** A further piece that narrows the band by less is not worth a pull [-]. */
-const WORTH_A_PULL = 0.002;
+const LEAST_NARROWING = 0.002;
 /** When nothing else tells two pieces apart; metal is pulled last. */
 const KIND_PRIORITY = [
   "new",
@@ -39,7 +39,7 @@ const KIND_PRIORITY = [
 ];
 
 /** The main line carries the walker all the time: its band counts so many times as much as that of another stock [-]. */
-const MAIN_WEIGHT = 2;
+const MAIN_LINE_WEIGHT = 2;
 
 /** Greedy choice: each step takes the piece that narrows the bands most. */
 export class Choice {
@@ -60,7 +60,7 @@ export class Choice {
       while (next.length > 0 && kept.length < pulls) {
         const most = this.best(kept, next)!.gain;
         // Of those that narrow about as much the first in the list goes: the worst fall zone before a new knot.
-        const at = next.findIndex((sample) => this.gain(kept, sample) >= most - WORTH_A_PULL);
+        const at = next.findIndex((sample) => this.gain(kept, sample) >= most - LEAST_NARROWING);
         kept.push(...next.splice(at, 1));
       }
     }
@@ -74,7 +74,7 @@ export class Choice {
     while (chosen.length < pulls) {
       const next = firstOfEveryState(samples.filter((one) => states.has(one.state) && !chosen.includes(one)));
       const best = this.best(chosen, next);
-      if (best === undefined || best.gain < WORTH_A_PULL) break;
+      if (best === undefined || best.gain < LEAST_NARROWING) break;
       chosen = [...chosen, best.sample];
     }
     return chosen;
@@ -123,7 +123,7 @@ export class Choice {
   private gain(chosen: readonly Sample[], sample: Sample): number {
     const group = this.groups.find(({ own }) => own.has(sample));
     if (group === undefined || typeof dosesOf(sample) === "string") return 0;
-    const weight = group.band.now.place.part === "main" ? MAIN_WEIGHT : 1;
+    const weight = group.band.now.place.part === "main" ? MAIN_LINE_WEIGHT : 1;
     return weight * Math.log(this.after(group, chosen) / this.after(group, [...chosen, sample]));
   }
 

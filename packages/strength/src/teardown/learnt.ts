@@ -26,7 +26,7 @@ export interface LearntQuestion {
   readonly share?: number;
 }
 
-export const DEFAULT_SHARE = 0.75;
+export const DEFAULT_LOAD_SHARE = 0.75;
 /** How far ahead the next line is looked at [days]. */
 const HORIZON_DAYS = 5 * 365;
 
@@ -75,7 +75,7 @@ export interface TeardownLearnt {
 }
 
 export function teardownLearnt(question: LearntQuestion): TeardownLearnt {
-  const { rig, record, on, before = [], results, share = DEFAULT_SHARE } = question;
+  const { rig, record, on, before = [], results, share = DEFAULT_LOAD_SHARE } = question;
   const worn = applyWear(rig, record, on).rig;
   const stocks = stocksOf(worn);
   const all = [...before, ...results];

@@ -18,9 +18,9 @@ import {
 import { type Found, type HungWebbing, newSample, webbingSamples } from "./webbingSamples.ts";
 
 /** Rope that a knot and its loop take up on the pin, beside the grip at the other end [m]. */
-const KNOT_PIECE = 0.3 + FREE_LENGTH + GRIP_LENGTH;
+const KNOT_PIECE_LENGTH = 0.3 + FREE_LENGTH + GRIP_LENGTH;
 /** New pieces of one make that are offered at most. */
-const MOST_NEW = 8;
+const MOST_NEW_PIECES = 8;
 
 /** `rig`: as it is on the day; `hanging`: the webbings in it. */
 export function allSamples(rig: Rig, hanging: readonly WebbingState[]): Found {
@@ -125,7 +125,7 @@ function halfAt({ id, placement, from, to }: WebbingState, side: "A" | "B") {
 function newPieces({ leash }: Rig, used: readonly Sample[]): Sample[] {
   const stocks = new Map(used.flatMap(({ stock, part }) => (stock === undefined ? [] : [[stock, part] as const])));
   const makes = [...stocks, [leash.stock, "leash"] as const];
-  const bare = makes.flatMap(([stock, part]) => Array.from({ length: MOST_NEW }, () => newSample(stock, part)));
+  const bare = makes.flatMap(([stock, part]) => Array.from({ length: MOST_NEW_PIECES }, () => newSample(stock, part)));
   const [knot] = leash.knots;
   if (knot === undefined) return bare;
   const plain = newSample(leash.stock, "leash");
@@ -133,10 +133,10 @@ function newPieces({ leash }: Rig, used: readonly Sample[]): Sample[] {
     ...plain,
     kind: "newKnot",
     state: `${plain.state}|${knot.kind}`,
-    length: centimetres(2 * KNOT_PIECE),
+    length: centimetres(2 * KNOT_PIECE_LENGTH),
     row: { ...plain.row, state: "new", knot: knot.kind },
   };
-  return [...bare, ...Array.from({ length: MOST_NEW }, () => knotted)];
+  return [...bare, ...Array.from({ length: MOST_NEW_PIECES }, () => knotted)];
 }
 
 /** The leash in its knots, and without where it is long enough for both. */
@@ -167,7 +167,7 @@ function leashSamples({ leash }: Rig): Found {
   };
   // A leash without a knot is sewn, and is pulled as it is.
   if (knot === undefined) return { samples: [whole], cannot: [] };
-  if (length < KNOT_PIECE + sampleLength()) {
+  if (length < KNOT_PIECE_LENGTH + sampleLength()) {
     return { samples: [whole], cannot: [{ kind: "leashPlain", part: "leash", why: "leashShort" }] };
   }
   const plain: Sample = { ...whole, kind: "leashPlain", state: `${state}|plain`, length: sampleLength(), row };

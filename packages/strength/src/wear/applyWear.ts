@@ -235,7 +235,7 @@ function wearOf(mark: WearMark, place: (position: number) => number, length: num
 }
 
 /** Farther behind the span than any end reaches: what lies there carries nothing [m]. */
-const BEHIND_SPAN = 10;
+const DISTANCE_BEHIND_SPAN = 10;
 
 /** A loop or knot is made of the webbing that the record follows, so it has been through the same as that. */
 function wornEnd(
@@ -248,7 +248,7 @@ function wornEnd(
   const { markedEnd } = webbing.placement!;
   const outwards = markedEnd === side ? -1 : 1;
   const spanEnd = endPosition(webbing.placement!, side);
-  const behind = placedWear(marks, (position) => outwards * (position - spanEnd), BEHIND_SPAN);
+  const behind = placedWear(marks, (position) => outwards * (position - spanEnd), DISTANCE_BEHIND_SPAN);
   return {
     ...end,
     ...(behind.length === 0 ? {} : { behind }),

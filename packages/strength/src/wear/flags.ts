@@ -17,7 +17,7 @@ export interface WearFlag {
 }
 
 /** Stitching this close to an end of the span is the end's own [m]. */
-const OWN_END = 0.5;
+const OWN_END_LENGTH = 0.5;
 
 export function wearFlags(state: WebbingState): WearFlag[] {
   const { placement } = state;
@@ -42,7 +42,7 @@ function isTold(mark: WearMark, { placement }: WebbingState): boolean {
       return isBefore(mark.since, placement!.since);
     case "stitching": {
       const middle = (mark.from + mark.to) / 2;
-      return middle - placement!.from > OWN_END && placement!.to - middle > OWN_END;
+      return middle - placement!.from > OWN_END_LENGTH && placement!.to - middle > OWN_END_LENGTH;
     }
     default:
       return true;

@@ -7,7 +7,7 @@ import { type ColumnMatch, columnMatchSchema } from "./match.ts";
 
 const KEY = "secondline.columns";
 /** The newest; whoever has more kinds of files says it again [-]. */
-const MOST = 12;
+const MOST_KEPT_MATCHES = 12;
 
 const keptSchema = z.array(z.strictObject({ names: z.array(z.string()), match: columnMatchSchema }));
 type Kept = z.infer<typeof keptSchema>;
@@ -32,5 +32,5 @@ export const rememberedMatch = (shelf: Shelf, { columns }: LogTable): ColumnMatc
 /** Throws where the device has no room. */
 export function rememberMatch(shelf: Shelf, { columns }: LogTable, match: ColumnMatch): void {
   const others = readKept(shelf).filter(({ names }) => !isSame(names, columns));
-  shelf.setItem(KEY, JSON.stringify([{ names: [...columns], match }, ...others].slice(0, MOST)));
+  shelf.setItem(KEY, JSON.stringify([{ names: [...columns], match }, ...others].slice(0, MOST_KEPT_MATCHES)));
 }

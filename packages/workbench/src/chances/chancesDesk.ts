@@ -10,8 +10,8 @@ import { readSpreads } from "./spreads.ts";
 export type TypedSpreads = Readonly<Partial<Record<InputId, string>>>;
 
 /** Draws: a first look, the usual, and for narrow intervals. */
-export const RUNS = [16, 64, 256] as const;
-const USUAL_RUNS = RUNS[1];
+export const RUN_CHOICES = [16, 64, 256] as const;
+const USUAL_RUNS = RUN_CHOICES[1];
 
 interface FoundChances {
   readonly chances: Chances;

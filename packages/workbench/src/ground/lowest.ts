@@ -25,7 +25,7 @@ interface Site {
 const metre = (value: number) => quantityText(centimetre(value), "length", "1 m");
 
 /** Slopes: straight from both anchors to the lowest point. Walls: steep from either edge to a level floor. */
-export const SHAPES = ["slopes", "walls"] as const;
+export const GROUND_SHAPES = ["slopes", "walls"] as const;
 
 /** How far a wall leans back over its height: ten degrees from upright [-]. */
 const WALL_LEAN = Math.tan(Math.PI / 18);

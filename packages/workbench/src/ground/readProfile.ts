@@ -59,11 +59,11 @@ const height = (value: number) => `${Math.ceil(value * 100 - 1e-6) / 100} m`;
 const METRES = /^(?:m|metre|metres|meter|meters)$/i;
 const FOOT = /^(?:ft|foot|feet|['\u2032])$/i;
 /** Lengths that a surveyor's table may be in and this reader does not take. */
-const OTHER = /^(?:mm|cm|dm|km|in|inch|inches|yd|yard|yards|mi|mile|miles|["\u2033])$/i;
+const OTHER_LENGTH_UNIT = /^(?:mm|cm|dm|km|in|inch|inches|yd|yard|yards|mi|mile|miles|["\u2033])$/i;
 
 /** One unit for both columns; undefined where the file does not say. */
 function unitOf(units: readonly string[]): LengthUnit | ProfileFault | undefined {
-  const other = units.find((unit) => OTHER.test(unit));
+  const other = units.find((unit) => OTHER_LENGTH_UNIT.test(unit));
   if (other !== undefined) return { kind: "unitUnknown", got: other };
   const [first, second] = units.map((unit): LengthUnit | undefined =>
     METRES.test(unit) ? "m" : FOOT.test(unit) ? "ft" : undefined,
@@ -73,9 +73,9 @@ function unitOf(units: readonly string[]): LengthUnit | ProfileFault | undefined
 }
 
 /** A profile that reaches so much farther than the span is doubtful [-]. */
-const FAR = 1.5;
+const DOUBTFUL_REACH_RATIO = 1.5;
 /** So near to the span in the other unit, and the unit is the likelier mistake [-]. */
-const NEAR = 0.15;
+const NEAR_SPAN_SHARE = 0.15;
 
 export interface ReachDoubt {
   /** [m] */
@@ -89,11 +89,11 @@ export interface ReachDoubt {
 export function reachDoubt(profile: Profile, read: LengthUnit, span: number): ReachDoubt | undefined {
   const reach = Number.parseFloat(profile.at(-1)?.[0] ?? "");
   if (!(reach > 0) || !(span > 0)) return undefined;
-  const fits = (factor: number) => Math.abs(reach * factor - span) <= NEAR * span;
+  const fits = (factor: number) => Math.abs(reach * factor - span) <= NEAR_SPAN_SHARE * span;
   if (fits(1)) return undefined;
   const unit =
     read === "m" && fits(METRES_PER_FOOT) ? "ft" : read === "ft" && fits(1 / METRES_PER_FOOT) ? "m" : undefined;
-  return unit !== undefined || reach > FAR * span ? { reach, span, unit } : undefined;
+  return unit !== undefined || reach > DOUBTFUL_REACH_RATIO * span ? { reach, span, unit } : undefined;
 }
 
 type Points = readonly (readonly [x: number, z: number])[];

@@ -20,7 +20,7 @@ export interface History<D> {
 }
 
 /** More steps than anybody walks back; the oldest go first. */
-const DEPTH = 200;
+const MOST_STEPS_BACK = 200;
 
 export function startHistory<D>(present: D): History<D> {
   return { present, past: [], future: [], openGroup: undefined };
@@ -41,7 +41,7 @@ export function record<D extends object>(
   const { past, present } = history;
   return {
     present: { ...present, ...change },
-    past: joins ? past : [...past, { label, values: valuesOf(present, changed) }].slice(-DEPTH),
+    past: joins ? past : [...past, { label, values: valuesOf(present, changed) }].slice(-MOST_STEPS_BACK),
     future: [],
     openGroup: group,
   };

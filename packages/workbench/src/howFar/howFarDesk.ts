@@ -69,15 +69,15 @@ export interface HowFarState {
   readonly at: readonly number[] | undefined;
 }
 
-/** Sweeps kept for questions that come back; the oldest make room [-]. */
-const KEPT = 8;
+/** For questions that come back; the oldest make room [-]. */
+const MOST_KEPT_SWEEPS = 8;
 
 export class HowFarDesk {
   readonly store: StoreApi<HowFarState>;
   readonly #inHand: Sandbox;
   readonly #runner: SweepService;
   readonly #newId: () => string;
-  readonly #kept = new Newest<FoundSweep>(KEPT);
+  readonly #kept = new Newest<FoundSweep>(MOST_KEPT_SWEEPS);
   readonly #slot = new JobSlot<SweptOrNot, Progress>((work) => this.#set({ work, ...resultOf(work) }));
 
   constructor(inHand: Sandbox, runner: SweepService, newId: () => string) {

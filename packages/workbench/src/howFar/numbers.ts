@@ -28,7 +28,7 @@ const ASKED_MOST = ["backup.slack", "connections", "main.pretension", "leash.len
 /** Never swept: what is required is no property of the rig, and the ground is one shape, not single numbers. */
 const NEVER_SWEPT = /^(?:required|ground|stocks|unconfirmed)|\.own\.|\.basis$/;
 const MORE_CONNECTIONS = 3;
-const LEAST_MOST_CONNECTIONS = 5;
+const LEAST_CONNECTIONS_END = 5;
 const MONTHS_RANGE = { from: "0", to: "24" };
 
 /** Those asked about most first, then every other number that the file has. `dated`: a day is known, from which months count. */
@@ -61,7 +61,7 @@ const connectionsNumber = (count: number): SweepNumber => ({
   kind: "connections",
   now: String(count),
   from: "0",
-  to: String(Math.max(LEAST_MOST_CONNECTIONS, count + MORE_CONNECTIONS)),
+  to: String(Math.max(LEAST_CONNECTIONS_END, count + MORE_CONNECTIONS)),
 });
 
 function numberPaths(value: unknown, path: string): readonly string[] {

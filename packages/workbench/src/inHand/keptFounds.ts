@@ -3,10 +3,10 @@ import type { Found } from "@secondline/scenarios";
 import { Newest } from "../keeping/newest.ts";
 
 /** More states than anybody walks back and forth between; the longest unused make room. */
-const KEPT = 20;
+const MOST_KEPT_STATES = 20;
 
 export class KeptFounds {
-  readonly #founds = new Newest<Found>(KEPT);
+  readonly #founds = new Newest<Found>(MOST_KEPT_STATES);
 
   /** `key`: `assessment.key` of the state. */
   keep(key: string, found: Found): void {

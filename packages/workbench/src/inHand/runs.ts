@@ -13,7 +13,7 @@ import { asSoFar, graver, isWorse } from "./soFar.ts";
 import type { RunSlice, SandboxState, Services, ShownRun, SoFar, VerdictSlice } from "./state.ts";
 
 /** A change waits this long for the next one, so that typing does not start a run per letter [ms]. */
-const SETTLE = 250;
+const SETTLE_MS = 250;
 
 const EFFORTS = {
   quick: { size: "quick", accuracy: "quick", tellSoFar: true },
@@ -22,7 +22,7 @@ const EFFORTS = {
 } as const;
 
 /** A longer look takes so many times the runs [-]. */
-const LONGER = 2;
+const LONGER_LOOK_RATIO = 2;
 
 type Effort = keyof typeof EFFORTS;
 type Fallen = Pick<ShownRun, "assessed" | "key" | "whatIf" | "accuracy"> & WhatIfRun;
@@ -65,7 +65,7 @@ export class Runs {
     this.cancelSettling?.();
     this.turn += 1;
     this.fall.rest("waiting");
-    this.cancelSettling = this.services.later(SETTLE, () => void this.now());
+    this.cancelSettling = this.services.later(SETTLE_MS, () => void this.now());
   }
 
   /** Runs the chosen what-if, then searches for the verdict where there is none. */
@@ -89,7 +89,7 @@ export class Runs {
   async lookLonger(): Promise<void> {
     const { run, assessment } = this.store.getState();
     if (!run.verdict.found || this.study.isBusy) return;
-    this.budget = { key: assessment.key, runs: LONGER * run.verdict.found.outcome.search.runs };
+    this.budget = { key: assessment.key, runs: LONGER_LOOK_RATIO * run.verdict.found.outcome.search.runs };
     this.looking = this.search(["full"]);
     return this.looking;
   }

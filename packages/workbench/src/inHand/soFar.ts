@@ -7,16 +7,16 @@ export function asSoFar(outcome: Outcome | undefined): SoFar | undefined {
   return outcome && outcome.verdict !== "holds" ? (outcome as SoFar) : undefined;
 }
 
-const GRAVITY: Readonly<Record<Verdict, number>> = { fails: 2, thin: 1, open: 0, holds: 0 };
+const VERDICT_SEVERITY: Readonly<Record<Verdict, number>> = { fails: 2, thin: 1, open: 0, holds: 0 };
 
 /** Whether what was found since is worse than what was said before. */
 export const isWorse = (since: Pick<Outcome, "verdict">, before: Pick<Outcome, "verdict">): boolean =>
-  GRAVITY[since.verdict] > GRAVITY[before.verdict];
+  VERDICT_SEVERITY[since.verdict] > VERDICT_SEVERITY[before.verdict];
 
 /** The graver of two looks at one state; of two that say the same, the later one unless it has seen less. */
 export function graver(earlier: SoFar | undefined, later: SoFar | undefined): SoFar | undefined {
   if (!earlier || !later) return later ?? earlier;
-  const more = GRAVITY[later.verdict] - GRAVITY[earlier.verdict];
+  const more = VERDICT_SEVERITY[later.verdict] - VERDICT_SEVERITY[earlier.verdict];
   if (more !== 0) return more > 0 ? later : earlier;
   const seenLess = later.verdict === "open" && later.search.events < earlier.search.events;
   return seenLess ? earlier : later;

@@ -35,9 +35,9 @@ export interface WorkKeeper {
 }
 
 /** A pause in the changes after which they are written [ms]. */
-const SETTLE = 400;
+const SETTLE_MS = 400;
 /** A copy of the work is kept when it has changed and the last copy is older than this [ms]. */
-const COPY_EVERY = 5 * 60_000;
+const COPY_INTERVAL_MS = 5 * 60_000;
 
 export interface Autosave {
   /** Writes at once what is still waiting: the page is about to go. */
@@ -66,7 +66,7 @@ export function startAutosave({ store }: Sandbox, keeper: WorkKeeper, services: 
     const work = workIn(store.getState());
     try {
       await keeper.save(work);
-      if (now() - lastCopy > COPY_EVERY) {
+      if (now() - lastCopy > COPY_INTERVAL_MS) {
         lastCopy = now();
         await keeper.keepCopy(work.goodDocument, nameOf(work.goodDocument), lastCopy);
       }
@@ -81,7 +81,7 @@ export function startAutosave({ store }: Sandbox, keeper: WorkKeeper, services: 
   const unsubscribe = store.subscribe((state, before) => {
     if (!worthSaving(state, before)) return;
     cancel?.();
-    cancel = later(SETTLE, () => void write());
+    cancel = later(SETTLE_MS, () => void write());
   });
   return {
     flush() {

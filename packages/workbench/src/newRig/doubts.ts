@@ -4,7 +4,7 @@ import { ANSWER_IDS, ANSWERS, type Answers } from "./answers.ts";
 import type { Doubt } from "./fault.ts";
 
 /** A main line tensioned above this share of its strength is unusual [-]; common practice, no source. */
-const HIGH_TENSION = 0.25;
+const HIGH_TENSION_SHARE = 0.25;
 /** Connections farther apart than this leave long loops of backup [m]; common practice, no source. */
 const WIDE_GAP = 30;
 
@@ -29,7 +29,7 @@ function unusual(answers: Answers): readonly Doubt[] {
 
 function tension({ main }: Rig): readonly Doubt[] {
   const strength = Math.min(...main.sections.map(({ stock }) => stock.rated.strength));
-  if (main.pretension <= HIGH_TENSION * strength) return [];
+  if (main.pretension <= HIGH_TENSION_SHARE * strength) return [];
   const share = Math.ceil((100 * main.pretension) / strength);
   return [{ kind: "tensionHigh", place: "tension", values: { share } }];
 }

@@ -3,13 +3,13 @@
 import { centimetre } from "../metres.ts";
 import { NEAREST_CONNECTION } from "../newRig/places.ts";
 
-const STEPS = [0.1, 0.5, 1, 2, 5, 10] as const;
+const MOVE_STEPS = [0.1, 0.5, 1, 2, 5, 10] as const;
 /** A step is at least so wide in the drawing [px]. */
-const WIDE_ENOUGH = 4;
+const LEAST_STEP_WIDTH = 4;
 
 /** The round step in which something is dragged in a drawing of so many pixels to the metre [m]. */
 export const handStep = (pixelsPerMetre: number): number =>
-  STEPS.find((step) => step * pixelsPerMetre >= WIDE_ENOUGH) ?? STEPS.at(-1)!;
+  MOVE_STEPS.find((step) => step * pixelsPerMetre >= LEAST_STEP_WIDTH) ?? MOVE_STEPS.at(-1)!;
 
 /** How far a connection may go: not to its neighbours, nor nearer to an anchor than one is tied [m]. */
 export function reachOfConnection(

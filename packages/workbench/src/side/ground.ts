@@ -4,7 +4,7 @@ import { centimetre } from "../metres.ts";
 import type { Point, Site } from "./side.ts";
 
 /** Two points are at least so far apart along the span [m]. */
-const APART = 0.1;
+const LEAST_POINT_DISTANCE = 0.1;
 /** More points than this nobody moves one by one. */
 export const MOST_HANDLES = 24;
 
@@ -17,8 +17,8 @@ const inside = (value: number, [low, high]: readonly [number, number]) => Math.m
 /** How far a point may go along the span: between its neighbours, and the outermost not in from the anchors [m]. */
 export function reachOf(points: readonly Point[], index: number, { span }: Site): readonly [low: number, high: number] {
   const [before, after] = [points[index - 1], points[index + 1]];
-  const low = before ? before[0] + APART : -span;
-  const high = after ? after[0] - APART : 2 * span;
+  const low = before ? before[0] + LEAST_POINT_DISTANCE : -span;
+  const high = after ? after[0] - LEAST_POINT_DISTANCE : 2 * span;
   if (!before) return [low, Math.min(0, high)];
   return after ? [low, high] : [Math.max(span, low), high];
 }
@@ -52,7 +52,8 @@ export function withPointAt(
 ): { readonly points: readonly Point[]; readonly index: number } | undefined {
   const at = centimetre(x);
   const after = points.findIndex(([px]) => px > at);
-  if (after <= 0 || at - points[after - 1]![0] < APART || points[after]![0] - at < APART) return undefined;
+  if (after <= 0 || at - points[after - 1]![0] < LEAST_POINT_DISTANCE || points[after]![0] - at < LEAST_POINT_DISTANCE)
+    return undefined;
   // Rounded upwards: no ground is written lower than it was.
   const height = Math.ceil(groundHeight({ ground: points }, at) * 100 - 1e-6) / 100 + 0;
   const added = points.toSpliced(after, 0, [at, height]);

@@ -57,11 +57,11 @@ export type MeasuredReading =
 export const LENGTH_ERROR = 0.1;
 export const ANGLE_ERROR = Math.PI / 360;
 /** A line so steep is unusual [rad]. */
-const STEEP = Math.PI / 9;
+const STEEP_ANGLE = Math.PI / 9;
 /** An angle of sight beyond this is no highline [rad]. */
-const STEEPEST = (60 * Math.PI) / 180;
+const STEEPEST_ANGLE = (60 * Math.PI) / 180;
 /** Rise that is not known better than this share of the span is doubtful [-]. */
-const LOOSE = 0.02;
+const LOOSE_RISE_SHARE = 0.02;
 
 type Numbers = Readonly<Partial<Record<MeasuredField, number>>>;
 
@@ -81,8 +81,8 @@ export function readMeasured(way: MeasuredWay, texts: MeasuredTexts): MeasuredRe
   const fault = placed === undefined ? unclosed(way, numbers) : outOfLimits(placed);
   if (fault || !placed) return { ok: false, faults: fault ? [fault] : [], isWaiting: false };
   const error = errorOf(way, numbers, placed);
-  const steep = Math.abs(placed.rise) > Math.tan(STEEP) * placed.span;
-  const loose = error.rise > LOOSE * placed.span;
+  const steep = Math.abs(placed.rise) > Math.tan(STEEP_ANGLE) * placed.span;
+  const loose = error.rise > LOOSE_RISE_SHARE * placed.span;
   return {
     ok: true,
     placed,
@@ -105,8 +105,8 @@ function readNumber(
 ): void {
   const read = parseQuantity(text, at === "angle" ? "angle" : "length");
   if (!read.ok) faults.push({ kind: "unread", at, message: read.message });
-  else if (at === "angle" && Math.abs(read.value) > STEEPEST) {
-    faults.push({ kind: "steep", at, values: { most: quantityText(STEEPEST, "angle", "60 deg") } });
+  else if (at === "angle" && Math.abs(read.value) > STEEPEST_ANGLE) {
+    faults.push({ kind: "steep", at, values: { most: quantityText(STEEPEST_ANGLE, "angle", "60 deg") } });
   } else if (at !== "angle" && !(read.value > 0)) faults.push({ kind: "notPositive", at, values: { got: text } });
   else numbers[at] = read.value;
 }

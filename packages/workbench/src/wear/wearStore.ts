@@ -61,8 +61,8 @@ export interface WearStore {
   readonly actions: WearActions;
 }
 
-/** Replaced records that are kept; the oldest make room. */
-const KEPT = 8;
+/** Replaced ones; the oldest make room [-]. */
+const MOST_KEPT_RECORDS = 8;
 
 /** What a wear view begins with, and what its steps are called. */
 export interface WearStart {
@@ -109,7 +109,7 @@ export function createWearStore({ store: page, actions: to }: Sandbox, start: We
     replace(part, label) {
       const { work, earlier } = getState();
       const old = { name: part.record ? work.record.name : work.log.name, replaced: now(), work };
-      setState({ earlier: [old, ...earlier].slice(0, KEPT) });
+      setState({ earlier: [old, ...earlier].slice(0, MOST_KEPT_RECORDS) });
       to.write(part, label);
       keep();
       if (part.record)

@@ -16,9 +16,9 @@ export interface Covered {
   readonly top: number;
   readonly bottom: number;
 }
-const NOTHING: Covered = { top: 0, bottom: 0 };
+const NO_COVER: Covered = { top: 0, bottom: 0 };
 /** A large picture keeps so much free above and below [px]. */
-const EDGE = 60;
+const WIDE_EDGE = 60;
 /** A small picture keeps so much free above and below what it shows, apart from what lies over it [px]. */
 const NARROW_EDGE = 24;
 
@@ -33,16 +33,17 @@ export function fitFlat(
   scope: FlatScope,
   width: number,
   height: number,
-  covered: Covered = NOTHING,
+  covered: Covered = NO_COVER,
 ): void {
   const wholeRig = scope !== "event";
   const bounds = wholeRig ? rigBounds(recording, gap) : eventBounds(recording);
   const narrow = width < 560;
-  const foot = !narrow && !wholeRig && fallsLeft(eventPoints(recording)) ? Math.min(LEGEND_FOOT, 0.4 * height) : EDGE;
+  const foot =
+    !narrow && !wholeRig && fallsLeft(eventPoints(recording)) ? Math.min(LEGEND_FOOT, 0.4 * height) : WIDE_EDGE;
   const side = narrow ? 14 : 48;
   const right = wholeRig ? side : narrow ? 96 : 150;
   const free = Math.max(width - side - right, 50);
-  const upright = Math.max(height - (narrow ? covered.top + covered.bottom + 2 * NARROW_EDGE : EDGE + foot), 50);
+  const upright = Math.max(height - (narrow ? covered.top + covered.bottom + 2 * NARROW_EDGE : WIDE_EDGE + foot), 50);
   const wide = free / (bounds.right - bounds.left);
   // A deep gap may run out of the picture below; the line and the fall may not.
   const least = scope === "ground" ? bounds.bottom : bounds.least;
@@ -50,7 +51,8 @@ export function fitFlat(
   view.x = 0.5 * (bounds.left + bounds.right) + (right - side) / (2 * view.scale);
   const low = Math.max(bounds.bottom, bounds.top - upright / view.scale);
   view.z =
-    0.5 * (bounds.top + low) + (narrow ? 0.5 * (covered.top - covered.bottom) : 0.5 * (EDGE - foot) - 14) / view.scale;
+    0.5 * (bounds.top + low) +
+    (narrow ? 0.5 * (covered.top - covered.bottom) : 0.5 * (WIDE_EDGE - foot) - 14) / view.scale;
 }
 
 /** Zooms about a point of the picture [px], which keeps its place. */

@@ -1,7 +1,7 @@
 import { type FlatView, panFlat, zoomFlat } from "./flatView.ts";
 
-const STEP = 40;
-const ZOOM = 1.2;
+const PAN_STEP = 40;
+const ZOOM_RATIO = 1.2;
 
 /** Lets wheel, drag, pinch and keys move the elevation; `home` frames it anew. Returns what ends it. */
 export function moveFlatView(host: HTMLElement, view: FlatView, home: () => void, redraw: () => void): () => void {
@@ -60,9 +60,9 @@ export function moveFlatView(host: HTMLElement, view: FlatView, home: () => void
     (event) => {
       if (event.ctrlKey || event.metaKey || event.altKey || isOnGrip(event)) return;
       const [dx, dy] = ARROWS[event.key] ?? [0, 0];
-      if (dx !== 0 || dy !== 0) panFlat(view, dx * STEP, dy * STEP);
-      else if (event.key === "+" || event.key === "=") zoom(ZOOM, host.clientWidth / 2, host.clientHeight / 2);
-      else if (event.key === "-") zoom(1 / ZOOM, host.clientWidth / 2, host.clientHeight / 2);
+      if (dx !== 0 || dy !== 0) panFlat(view, dx * PAN_STEP, dy * PAN_STEP);
+      else if (event.key === "+" || event.key === "=") zoom(ZOOM_RATIO, host.clientWidth / 2, host.clientHeight / 2);
+      else if (event.key === "-") zoom(1 / ZOOM_RATIO, host.clientWidth / 2, host.clientHeight / 2);
       else if (event.key === "0") home();
       else return;
       event.preventDefault();

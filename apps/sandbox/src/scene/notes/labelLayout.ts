@@ -65,7 +65,7 @@ export function createLabel(): Label {
 }
 
 /** Free space between two labels and to the picture's rim [px]. */
-const CLEAR = 4;
+const LABEL_CLEARANCE = 4;
 /** Sides of the point, in the order tried: right, left, above, below, then the corners. */
 const SLOTS: readonly (readonly [h: number, v: number])[] = [
   [1, 0],
@@ -112,7 +112,7 @@ export function layOutLabels(
 }
 
 /** A label that may stand off its point tries that in steps of [px]. */
-const STAND_OFF = 24;
+const STAND_OFF_STEP = 24;
 
 /** What a label must keep clear of. */
 interface Picture {
@@ -126,7 +126,7 @@ interface Picture {
 }
 
 function place(label: Label, farthest: number, variant: 0 | 1, picture: Picture): boolean {
-  for (let off = 0; off <= farthest; off += STAND_OFF) {
+  for (let off = 0; off <= farthest; off += STAND_OFF_STEP) {
     if (placeAt(label, label.gap + off, variant, picture)) return true;
   }
   return false;
@@ -143,15 +143,21 @@ function placeAt(label: Label, gap: number, variant: 0 | 1, picture: Picture): b
     let left = label.x + sx * gap + (sx - 1) * 0.5 * w;
     let top = label.y + sy * gap + (sy - 1) * 0.5 * h;
     if (label.clings) {
-      left = Math.min(Math.max(left, CLEAR), width - w - CLEAR);
-      top = Math.min(Math.max(top, CLEAR), height - h - CLEAR);
+      left = Math.min(Math.max(left, LABEL_CLEARANCE), width - w - LABEL_CLEARANCE);
+      top = Math.min(Math.max(top, LABEL_CLEARANCE), height - h - LABEL_CLEARANCE);
       // Pushed back from the rim onto its own mark: another side is better.
-      const room = label.gap - CLEAR;
+      const room = label.gap - LABEL_CLEARANCE;
       const overMark =
         left < label.x + room && left + w > label.x - room && top < label.y + room && top + h > label.y - room;
       if (overMark) continue;
     }
-    if (left < CLEAR || top < CLEAR || left + w > width - CLEAR || top + h > height - CLEAR) continue;
+    if (
+      left < LABEL_CLEARANCE ||
+      top < LABEL_CLEARANCE ||
+      left + w > width - LABEL_CLEARANCE ||
+      top + h > height - LABEL_CLEARANCE
+    )
+      continue;
     if (hits(left, top, w, h, picture)) continue;
     label.left = left;
     label.top = top;
@@ -165,10 +171,10 @@ function placeAt(label: Label, gap: number, variant: 0 | 1, picture: Picture): b
 function hits(left: number, top: number, w: number, h: number, { labels, order, placed, obstacles }: Picture): boolean {
   for (const box of obstacles) {
     if (
-      left < box.right + CLEAR &&
-      left + w > box.left - CLEAR &&
-      top < box.bottom + CLEAR &&
-      top + h > box.top - CLEAR
+      left < box.right + LABEL_CLEARANCE &&
+      left + w > box.left - LABEL_CLEARANCE &&
+      top < box.bottom + LABEL_CLEARANCE &&
+      top + h > box.top - LABEL_CLEARANCE
     ) {
       return true;
     }
@@ -178,10 +184,10 @@ function hits(left: number, top: number, w: number, h: number, { labels, order, 
     if (other.shown === -1) continue;
     const ow = other.shown === 0 ? other.width : other.shortWidth;
     const apart =
-      left >= other.left + ow + CLEAR ||
-      left + w <= other.left - CLEAR ||
-      top >= other.top + other.height + CLEAR ||
-      top + h <= other.top - CLEAR;
+      left >= other.left + ow + LABEL_CLEARANCE ||
+      left + w <= other.left - LABEL_CLEARANCE ||
+      top >= other.top + other.height + LABEL_CLEARANCE ||
+      top + h <= other.top - LABEL_CLEARANCE;
     if (!apart) return true;
   }
   return false;

@@ -14,9 +14,9 @@ export interface LinePath {
 /** Where along a line its name would best stand: away from the middle, where the walker is [-]. */
 const NAMED_AT = { main: 0.72, backup: 0.8 } as const;
 /** Places along a line at which its name may stand [-]. */
-const PLACES = 60;
+const NAME_PLACES = 60;
 
-export const newPath = (): LinePath => ({ places: new Float64Array(3 * PLACES), count: 0, best: 0 });
+export const newPath = (): LinePath => ({ places: new Float64Array(3 * NAME_PLACES), count: 0, best: 0 });
 
 /** Lines know no ground, and a name on what lies in the rock would point at nothing. */
 export function fillPath(path: LinePath, live: LiveFrame, gap: Gap, line: "main" | "backup"): void {
@@ -24,8 +24,8 @@ export function fillPath(path: LinePath, live: LiveFrame, gap: Gap, line: "main"
   path.count = 0;
   path.best = 0;
   let least = Number.POSITIVE_INFINITY;
-  for (let k = 0; k < PLACES && count > 1; k++) {
-    const share = k / (PLACES - 1);
+  for (let k = 0; k < NAME_PLACES && count > 1; k++) {
+    const share = k / (NAME_PLACES - 1);
     const at = 3 * (first + Math.round(share * (count - 1)));
     const [x, y, z] = [live.positions[at]!, live.positions[at + 1]!, live.positions[at + 2]!];
     if (z < groundAt(gap, x)) continue;

@@ -27,8 +27,8 @@ export interface Sheet {
 const p = new Float64Array(3);
 const q = new Float64Array(3);
 const w = new Float64Array(3);
-/** Distance of a mark from the rim of the picture [px]. */
-const RIM = 16;
+/** Of a mark from the rim of the picture [px]. */
+const RIM_DISTANCE = 16;
 
 /** Draws the note's ink and gives the label its point; false when nothing of it is in the picture. */
 export function drawNote(sheet: Sheet, note: Note, label: Label): boolean {
@@ -139,14 +139,18 @@ function drawArrow({ ink, palette, project, largest }: Sheet, note: Note, label:
 
 /** Where something parted: a crossed circle; outside the picture an arrowhead at its rim. A pointer: an open circle. */
 function drawMark({ ink, palette, width, height, covered }: Sheet, note: Note, label: Label): boolean {
-  const x = Math.min(Math.max(label.x, RIM), width - RIM);
-  let y = Math.min(Math.max(label.y, RIM), height - RIM);
+  const x = Math.min(Math.max(label.x, RIM_DISTANCE), width - RIM_DISTANCE);
+  let y = Math.min(Math.max(label.y, RIM_DISTANCE), height - RIM_DISTANCE);
   const outside = x !== label.x || y !== label.y;
   if (outside && !note.clings) return false;
   const angle = Math.atan2(label.y - y, label.x - x);
   for (const box of covered) {
-    const under = x > box.left - RIM && x < box.right + RIM && y > box.top - RIM && y < box.bottom + RIM;
-    if (outside && under) y = box.top < height / 2 ? box.bottom + RIM : box.top - RIM;
+    const under =
+      x > box.left - RIM_DISTANCE &&
+      x < box.right + RIM_DISTANCE &&
+      y > box.top - RIM_DISTANCE &&
+      y < box.bottom + RIM_DISTANCE;
+    if (outside && under) y = box.top < height / 2 ? box.bottom + RIM_DISTANCE : box.top - RIM_DISTANCE;
   }
   const colour = note.kind === "break" ? palette.fails : palette.accent;
   if (outside) drawRimArrow(ink, x, y, angle, colour, palette.paper);

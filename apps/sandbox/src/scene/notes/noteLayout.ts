@@ -8,15 +8,15 @@ import { drawNote, type Projector, type Sheet } from "./noteInk.ts";
 import type { Note, NoteKind, Notes } from "./notes.ts";
 
 /** A picture narrower than this is small: smaller letters, and the legend alone names the lines [px]. */
-const SMALL = 560;
+const SMALL_WIDTH = 560;
 const LABEL_HEIGHT = 20;
 /** So far off its point a note may stand where there is no room beside it [px]. */
-const FARTHEST: Readonly<Record<NoteKind, number>> = { arrow: 96, break: 96, dimension: 48, pointer: 48, name: 0 };
+const FARTHEST_OFF: Readonly<Record<NoteKind, number>> = { arrow: 96, break: 96, dimension: 48, pointer: 48, name: 0 };
 /** Radius of a ring [m], and what is kept free of it and of an anchor at least and at most [px]. */
-const RING = 0.12;
+const RING_RADIUS = 0.12;
 const [LEAST_CLEAR, MOST_CLEAR] = [5, 10];
 /** Where two lines are nearer to one another than this nobody could tell which one is named [px]. */
-const MEETING = 9;
+const MEETING_DISTANCE = 9;
 /** Two spots of one name are at least so far apart [px]. */
 const SPOTS_APART = 30;
 
@@ -32,7 +32,7 @@ export class NoteLayout {
   lay(notes: Notes, sheet: Sheet): void {
     const { ink, project, width, height, covered } = sheet;
     this.grow(notes.list.length);
-    const small = width < SMALL;
+    const small = width < SMALL_WIDTH;
     for (let i = 0; i < this.labels.length; i++) {
       const label = this.labels[i]!;
       const note = notes.list[i];
@@ -47,7 +47,7 @@ export class NoteLayout {
       label.priority = note.priority;
       label.clings = note.clings;
       // What the walker met, or what gave way at the walker, is told where the body leaves room.
-      label.farthest = FARTHEST[note.kind];
+      label.farthest = FARTHEST_OFF[note.kind];
       label.shortFirst = note.kind === "dimension";
       label.spotCount = 0;
       if (note.path) findSpots(label, note.path, otherPath(notes, note), sheet);
@@ -90,7 +90,7 @@ function saidBefore(labels: readonly Label[], notes: Notes, index: number): bool
   return false;
 }
 
-export const isSmall = (width: number): boolean => width < SMALL;
+export const isSmall = (width: number): boolean => width < SMALL_WIDTH;
 
 /** The words of all notes as letters in the picture, for a file; on the screen they are elements. */
 export function writeNotes(notes: Notes, sheet: Sheet): void {
@@ -178,7 +178,7 @@ function findSpots(label: Label, path: LinePath, other: LinePath | undefined, pi
     const [x, y] = [place[0]!, place[1]!];
     if (place[2] !== 1 || x < half || x > width - half || y < 4 || y > height - 4) continue;
     const between = other ? heightOf(other, x, project) - y : Number.NaN;
-    if (isNear(label, x, y) || Math.abs(between) < MEETING) continue;
+    if (isNear(label, x, y) || Math.abs(between) < MEETING_DISTANCE) continue;
     label.spots[2 * label.spotCount] = x;
     label.spots[2 * label.spotCount + 1] = y;
     label.spotSides[label.spotCount] = between < 0 ? LABEL_SIDES.below : LABEL_SIDES.above;
@@ -217,7 +217,7 @@ function isNear({ spots, spotCount }: Label, x: number, y: number): boolean {
 function keepFittingsClear(boxes: readonly MovingBox[], places: Float64Array, project: Projector): void {
   for (let i = 0; i < boxes.length; i++) {
     project(places[3 * i]!, places[3 * i + 1]!, places[3 * i + 2]!, place);
-    project(places[3 * i]!, places[3 * i + 1]!, places[3 * i + 2]! + RING, head);
+    project(places[3 * i]!, places[3 * i + 1]!, places[3 * i + 2]! + RING_RADIUS, head);
     const size = Math.abs(head[1]! - place[1]!);
     // A name stands no nearer to its own anchor than this leaves free.
     const clear = i === 0 ? Math.min(Math.max(size, LEAST_CLEAR), MOST_CLEAR) : LEAST_CLEAR;

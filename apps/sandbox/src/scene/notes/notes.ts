@@ -60,15 +60,15 @@ export interface Notes {
 }
 
 /** Top of the head over the tie-in, standing or sitting in the harness [m]. */
-const CROWN = 0.82;
+const CROWN_HEIGHT = 0.82;
 /** The ghost of the start is named once the walker is away from it [m]. */
-const AWAY = 1.2;
+const AWAY_DISTANCE = 1.2;
 const HEAD = jointAt("head");
 const ANKLES = [jointAt("ankleL"), jointAt("ankleR")] as const;
 const LEAST_DROP = 0.15;
 const LEAST_FORCE = 30;
 /** How long a parted tape stays marked, in the run's time [s]. */
-const TAPE_SHOWN = 0.25;
+const TAPE_SHOWN_TIME = 0.25;
 
 export function createNotes(recording: Recording, rig: Rig, gap: Gap, gaveWay: readonly GaveWay[] = []): Notes {
   const start = walkerStart(recording);
@@ -171,7 +171,7 @@ function markOf(event: RunEvent, recording: Recording, { full, short }: ReturnTy
 /** Tapes are made to go: they are marked while they do. Everything else stays marked. */
 function isMarked(event: RunEvent, time: number): boolean {
   if (time < event.time) return false;
-  return event.part !== "tape" || time < event.time + TAPE_SHOWN;
+  return event.part !== "tape" || time < event.time + TAPE_SHOWN_TIME;
 }
 
 function measureDrop(drop: Note, live: LiveFrame, start: Float64Array, beside: number): void {
@@ -264,8 +264,8 @@ function nameLine(note: Note, live: LiveFrame, gap: Gap, line: "main" | "backup"
 function nameGhost(ghost: Note, live: LiveFrame, start: Float64Array): void {
   const dx = live.positions[live.walker]! - start[0]!;
   const dz = live.positions[live.walker + 2]! - start[2]!;
-  ghost.active = dx * dx + dz * dz > AWAY * AWAY;
-  set3(ghost.a, 0, start[0]!, start[1]!, start[2]! + CROWN);
+  ghost.active = dx * dx + dz * dz > AWAY_DISTANCE * AWAY_DISTANCE;
+  set3(ghost.a, 0, start[0]!, start[1]!, start[2]! + CROWN_HEIGHT);
 }
 
 function copyBody(live: LiveFrame, body: Float64Array): void {

@@ -154,7 +154,7 @@ const PIECES: readonly Piece[] = [
     { bone: 10 + s, tone: "shoes", turning: FOOT, wide: 0.95, deep: 0.85 },
   ]),
 ];
-const AROUND = 16;
+const POINTS_AROUND = 16;
 
 export function bodyMesh(): BodyMesh {
   const position: number[] = [];
@@ -179,9 +179,9 @@ function turn(piece: Piece, position: number[], normal: number[], binding: numbe
     const [z0, r0] = turning[Math.max(i - 1, 0)]!;
     const [z1, r1] = turning[Math.min(i + 1, turning.length - 1)]!;
     const slope = Math.hypot(z1 - z0, r1 - r0) || 1;
-    for (let k = 0; k < AROUND; k++) {
-      const c = Math.cos((2 * Math.PI * k) / AROUND);
-      const s = Math.sin((2 * Math.PI * k) / AROUND);
+    for (let k = 0; k < POINTS_AROUND; k++) {
+      const c = Math.cos((2 * Math.PI * k) / POINTS_AROUND);
+      const s = Math.sin((2 * Math.PI * k) / POINTS_AROUND);
       position.push(radius * wide * c, radius * deep * s + shift, z);
       const nx = (c * (z1 - z0)) / slope / wide;
       const ny = (s * (z1 - z0)) / slope / deep;
@@ -192,10 +192,10 @@ function turn(piece: Piece, position: number[], normal: number[], binding: numbe
     }
   }
   for (let i = 0; i + 1 < turning.length; i++) {
-    for (let k = 0; k < AROUND; k++) {
-      const a = first + i * AROUND + k;
-      const b = first + i * AROUND + ((k + 1) % AROUND);
-      index.push(a, b, b + AROUND, a, b + AROUND, a + AROUND);
+    for (let k = 0; k < POINTS_AROUND; k++) {
+      const a = first + i * POINTS_AROUND + k;
+      const b = first + i * POINTS_AROUND + ((k + 1) % POINTS_AROUND);
+      index.push(a, b, b + POINTS_AROUND, a, b + POINTS_AROUND, a + POINTS_AROUND);
     }
   }
 }

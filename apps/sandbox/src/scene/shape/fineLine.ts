@@ -18,8 +18,8 @@ export interface FineLine {
   readonly fractions: Float32Array;
 }
 
-/** Longest piece drawn [m]. */
-const PIECE = 0.35;
+/** Of a line as it is drawn [m]. */
+const LONGEST_PIECE = 0.35;
 /** A ring further away than this from its line is not pulled onto it: something else is the matter [m]. */
 const FARTHEST_RING = 0.8;
 
@@ -28,7 +28,7 @@ export function createFineLine(live: LiveFrame, line: "main" | "backup"): FineLi
   const given = line === "main" ? frames.mainNodes : frames.backupNodes;
   const first = line === "main" ? 0 : frames.mainNodes;
   const elements = Math.max(given - 1, 0);
-  const pieces = Math.min(Math.max(Math.round(problem.span / Math.max(elements, 1) / PIECE), 1), 8);
+  const pieces = Math.min(Math.max(Math.round(problem.span / Math.max(elements, 1) / LONGEST_PIECE), 1), 8);
   const count = elements * pieces + 1;
   const fractions = new Float32Array(count);
   for (let k = 0; k < count; k++) {

@@ -21,7 +21,7 @@ interface Moment {
 }
 
 /** So far off the face a line is drawn [m]. */
-const OFF = 0.06;
+const DISTANCE_OFF_FACE = 0.06;
 
 export function freeEndsOf(recording: Recording, gap: Gap): FreeEnds {
   const { frames } = recording;
@@ -77,7 +77,7 @@ export function keepOutOfRock(positions: Float32Array, at: number, gap: Gap): vo
     if (away >= least) continue;
     least = away;
     // The free side lies to the left of the section as it runs from A to B.
-    const off = OFF / Math.sqrt(length);
+    const off = DISTANCE_OFF_FACE / Math.sqrt(length);
     positions[at] = px - off * dz;
     positions[at + 2] = pz + off * dx;
   }

@@ -18,8 +18,8 @@ export interface Gap {
 
 /** Rock below the master point, so that slings and legs lie on it [m]. */
 const EDGE_DROP = 0.3;
-/** Least length of the plateau drawn behind an anchor [m]. */
-const PLATEAU = 40;
+/** Of the plateau drawn behind an anchor [m]. */
+const LEAST_PLATEAU_LENGTH = 40;
 
 type Point = readonly [x: number, z: number];
 
@@ -30,7 +30,7 @@ export function gapSection(ground: readonly Point[], span: number, rise: number)
   const last = inner[inner.length - 1]!;
   const edgeA = Math.max(first[1], -EDGE_DROP);
   const edgeB = Math.max(last[1], rise - EDGE_DROP);
-  const reach = Math.max(PLATEAU, span);
+  const reach = Math.max(LEAST_PLATEAU_LENGTH, span);
   const left: Point[] = [
     [-reach, edgeA + 0.06 * reach],
     [-0.35 * reach, edgeA + 0.035 * reach],

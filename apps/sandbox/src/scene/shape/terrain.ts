@@ -161,7 +161,7 @@ function gridNormals(position: Float32Array, rows: number, columns: number): Flo
 }
 
 /** A tree so far below both edges hides nothing from who stands at one of them: the tallest is lower [m]. */
-const DEEP = 8;
+const HIDING_DEPTH = 8;
 
 /** Small conifers on the floor and the plateaus: a thing of known size, by which height is felt. x, y, z, height each [m]. */
 export function treePlaces(gap: Gap, terrain: Terrain): Float32Array {
@@ -174,7 +174,7 @@ export function treePlaces(gap: Gap, terrain: Terrain): Float32Array {
       const onPlateau = x < -9 || x > gap.span + 9;
       // Woods stand in groups, never under the line, and never between the eye and the gap: on the near side only down in it.
       const wood = noise(x / 16 + 40, y / 16);
-      const isDeep = z < Math.min(gap.edgeA, gap.edgeB) - DEEP;
+      const isDeep = z < Math.min(gap.edgeA, gap.edgeB) - HIDING_DEPTH;
       const clear = y > 9 || (!onPlateau && isDeep && Math.abs(y) > 6 && y > -14);
       if (!flat || !clear || terrain.presence[at]! < 0.3 || noise(i * 7.31 + 0.5, j * 5.77 + 0.5) < 0.62 || wood < 0.52)
         continue;

@@ -6,9 +6,9 @@ import type { Gap } from "./gap.ts";
 /** Vertical angle of all cameras [rad]. */
 export const FIELD_OF_VIEW = (32 * Math.PI) / 180;
 /** Head above and feet below the tie-in, with arms and swing [m]. */
-const ABOVE = 1.0;
-const BELOW = 1.05;
-const BESIDE = 0.7;
+const ROOM_ABOVE = 1.0;
+const ROOM_BELOW = 1.05;
+const ROOM_BESIDE = 0.7;
 
 /** Ring and whole walker over the whole run, xyz each [m]. */
 export function eventPoints(recording: Recording): Float32Array {
@@ -21,10 +21,10 @@ export function eventPoints(recording: Recording): Float32Array {
     const [x, y, z] = [frames.positions[at + 3]!, frames.positions[at + 4]!, frames.positions[at + 5]!];
     points.push(frames.positions[at]!, frames.positions[at + 1]!, frames.positions[at + 2]!);
     for (const [dx, dz] of [
-      [0, ABOVE],
-      [0, -BELOW],
-      [BESIDE, 0],
-      [-BESIDE, 0],
+      [0, ROOM_ABOVE],
+      [0, -ROOM_BELOW],
+      [ROOM_BESIDE, 0],
+      [-ROOM_BESIDE, 0],
     ] as const)
       points.push(x + dx, y, z + dz);
   }
@@ -42,7 +42,7 @@ export function fallsLeft(points: Float32Array): boolean {
     most = Math.max(most, points[i]!);
     if (points[i + 2]! < points[low + 2]!) low = i;
   }
-  return points[low]! - least < 0.35 * (most - least) && most - least > 4 * BESIDE;
+  return points[low]! - least < 0.35 * (most - least) && most - least > 4 * ROOM_BESIDE;
 }
 
 /** Both anchors with their legs, the lines at rest, the walker's drop, and the ground unless it is very deep. */
@@ -64,11 +64,11 @@ export function overviewView(recording: Recording, gap: Gap, aspect: number, mar
 }
 
 /** Where one stands behind anchor A: back, and to the side [m]. */
-const BEHIND = 7.2;
-const ASIDE = 2.3;
+const DISTANCE_BEHIND_ANCHOR = 7.2;
+const DISTANCE_BESIDE_ANCHOR = 2.3;
 /** Height of the eyes, and the most they may be raised to look over the edge [m]. */
-const EYES = 1.8;
-const RAISED = 9;
+const EYE_HEIGHT = 1.8;
+const MOST_EYE_HEIGHT = 9;
 
 /**
  * From behind anchor A: the anchor before one's feet, the line running away to B. Raised as far as it takes to see the
@@ -79,16 +79,16 @@ export function anchorView(recording: Recording, gap: Gap): View {
   let [low, x] = [Infinity, gap.span / 2];
   for (let i = 0; i < fall.length; i += 3) if (fall[i + 2]! < low) [low, x] = [fall[i + 2]!, fall[i]!];
   const edge = gap.edgeA + 0.15;
-  const share = BEHIND / (BEHIND + Math.max(x, 1));
+  const share = DISTANCE_BEHIND_ANCHOR / (DISTANCE_BEHIND_ANCHOR + Math.max(x, 1));
   const over = (edge - share * low) / (1 - share);
-  const height = Math.min(Math.max(gap.edgeA + EYES, over), gap.edgeA + RAISED);
+  const height = Math.min(Math.max(gap.edgeA + EYE_HEIGHT, over), gap.edgeA + MOST_EYE_HEIGHT);
   const down = (z: number, away: number) => Math.atan2(z - height, away);
-  const lowest = Math.min(down(low, BEHIND + x), down(gap.edgeA - 0.2, BEHIND - 1.5));
-  const highest = Math.max(down(gap.rise, BEHIND + gap.span), -0.02) + 0.12;
+  const lowest = Math.min(down(low, DISTANCE_BEHIND_ANCHOR + x), down(gap.edgeA - 0.2, DISTANCE_BEHIND_ANCHOR - 1.5));
+  const highest = Math.max(down(gap.rise, DISTANCE_BEHIND_ANCHOR + gap.span), -0.02) + 0.12;
   const nod = Math.min(0.5 * (lowest + highest), highest - 0.42 * FIELD_OF_VIEW);
   const turn = 0.13;
   const away = 25;
-  const position: Vec3 = [-BEHIND, -ASIDE, height];
+  const position: Vec3 = [-DISTANCE_BEHIND_ANCHOR, -DISTANCE_BESIDE_ANCHOR, height];
   return {
     position,
     target: [position[0] + away * Math.cos(turn), position[1] + away * Math.sin(turn), height + away * Math.tan(nod)],

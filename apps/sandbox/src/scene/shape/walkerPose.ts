@@ -68,9 +68,9 @@ export function jointAt(joint: Joint): number {
   return 3 * JOINTS.indexOf(joint);
 }
 const J = Object.fromEntries(JOINTS.map((joint, i) => [joint, 3 * i])) as Record<Joint, number>;
-const FORWARD = 0;
-const LEFT = 3;
-const UP = 6;
+const FORWARD_AXIS = 0;
+const LEFT_AXIS = 3;
+const UP_AXIS = 6;
 const SIDES = [
   {
     shoulder: J.shoulderL,
@@ -140,42 +140,45 @@ function turnBody(pose: Pose, load: number, lateral: number): void {
   const { axes, standing, falling, hanging } = pose;
   const lean = 0.5 + 0.16 * Math.min(Math.max(load - 1, 0), 4);
   const tip = 0.28;
-  set3(axes, FORWARD, 1, 0, 0);
+  set3(axes, FORWARD_AXIS, 1, 0, 0);
   set3(part, 0, 1, 0, 0);
   square3(part, 0, leash, 0);
   for (let c = 0; c < 3; c++) {
     const hang = leash[c]! * Math.cos(lean) - part[c]! * Math.sin(lean);
     const fall = c === 2 ? Math.cos(tip) : c === 0 ? -Math.sin(tip) : 0;
     const stand = c === 2 ? 1 : c === 0 ? 0.06 : 0.5 * lateral;
-    axes[UP + c] = standing * stand + falling * fall + hanging * hang;
+    axes[UP_AXIS + c] = standing * stand + falling * fall + hanging * hang;
   }
-  unit3(axes, UP);
-  square3(axes, FORWARD, axes, UP);
-  cross3(axes, LEFT, axes, UP, axes, FORWARD);
+  unit3(axes, UP_AXIS);
+  square3(axes, FORWARD_AXIS, axes, UP_AXIS);
+  cross3(axes, LEFT_AXIS, axes, UP_AXIS, axes, FORWARD_AXIS);
 }
 
 function placeTrunk(pose: Pose, positions: Flat, walker: number, ring: number): void {
   const { joints, axes } = pose;
   for (let c = 0; c < 3; c++) hip[c] = positions[walker + c]!;
-  add3(joints, J.pelvis, hip, 0, axes, UP, -0.05);
+  add3(joints, J.pelvis, hip, 0, axes, UP_AXIS, -0.05);
   // Standing, the hips come over the line and sink a little, so that both feet find it.
   const aside = positions[ring + 1]! - positions[walker + 1]!;
   joints[J.pelvis + 1] = joints[J.pelvis + 1]! + 0.45 * pose.standing * aside;
   joints[J.pelvis + 2] = joints[J.pelvis + 2]! - 0.03 * pose.standing;
   // The belly, not the spine, is tied in.
-  add3(joints, J.pelvis, joints, J.pelvis, axes, FORWARD, -0.1 * (1 - pose.standing));
-  add3(joints, J.chest, joints, J.pelvis, axes, UP, BODY.torso);
-  add3(joints, J.neck, joints, J.chest, axes, UP, BODY.neck);
+  add3(joints, J.pelvis, joints, J.pelvis, axes, FORWARD_AXIS, -0.1 * (1 - pose.standing));
+  add3(joints, J.chest, joints, J.pelvis, axes, UP_AXIS, BODY.torso);
+  add3(joints, J.neck, joints, J.chest, axes, UP_AXIS, BODY.neck);
   for (let c = 0; c < 3; c++) {
-    part[c] = axes[UP + c]! + pose.hanging * (0.5 * world[c]! + 0.35 * axes[FORWARD + c]!) + 0.1 * axes[FORWARD + c]!;
+    part[c] =
+      axes[UP_AXIS + c]! +
+      pose.hanging * (0.5 * world[c]! + 0.35 * axes[FORWARD_AXIS + c]!) +
+      0.1 * axes[FORWARD_AXIS + c]!;
   }
   unit3(part, 0);
   add3(joints, J.head, joints, J.neck, part, 0, BODY.head);
   for (const side of SIDES) {
-    add3(joints, side.shoulder, joints, J.chest, axes, LEFT, side.s * BODY.shoulderHalf);
-    add3(joints, side.shoulder, joints, side.shoulder, axes, UP, -0.03);
-    add3(joints, side.hip, joints, J.pelvis, axes, LEFT, side.s * BODY.hipHalf);
-    add3(joints, side.hip, joints, side.hip, axes, UP, -0.04);
+    add3(joints, side.shoulder, joints, J.chest, axes, LEFT_AXIS, side.s * BODY.shoulderHalf);
+    add3(joints, side.shoulder, joints, side.shoulder, axes, UP_AXIS, -0.03);
+    add3(joints, side.hip, joints, J.pelvis, axes, LEFT_AXIS, side.s * BODY.hipHalf);
+    add3(joints, side.hip, joints, side.hip, axes, UP_AXIS, -0.04);
   }
 }
 
@@ -188,22 +191,22 @@ function placeLeg(pose: Pose, k: number, positions: Flat, ring: number, load: nu
     const x = c === 0 ? 1 : 0;
     const z = c === 2 ? 1 : 0;
     const stand = positions[ring + c]! + x * (front > 0 ? 0.15 : -0.13) + 0.075 * z;
-    const fall = joints[side.hip + c]! + x * (front > 0 ? 0.2 : -0.3) - 0.74 * z + 0.06 * side.s * axes[LEFT + c]!;
+    const fall = joints[side.hip + c]! + x * (front > 0 ? 0.2 : -0.3) - 0.74 * z + 0.06 * side.s * axes[LEFT_AXIS + c]!;
     const lag = Math.min(Math.max(-0.035 * velocity[c]!, -0.16), 0.16) * (1 - z);
     const hang =
       joints[side.hip + c]! -
       z * (0.56 + 0.07 * pull) +
       x * ((front > 0 ? 0.46 : 0.34) - 0.04 * pull) +
-      0.05 * side.s * axes[LEFT + c]! +
+      0.05 * side.s * axes[LEFT_AXIS + c]! +
       lag;
     target[c] = standing * stand + falling * fall + hanging * hang;
-    pole[c] = axes[FORWARD + c]! + 0.15 * side.s * axes[LEFT + c]! + 0.25 * hanging * axes[UP + c]!;
+    pole[c] = axes[FORWARD_AXIS + c]! + 0.15 * side.s * axes[LEFT_AXIS + c]! + 0.25 * hanging * axes[UP_AXIS + c]!;
   }
   bend(joints, side.hip, side.knee, side.ankle, BODY.thigh, BODY.shin);
   for (let c = 0; c < 3; c++) {
     const down = joints[side.ankle + c]! - joints[side.knee + c]!;
     const flat = c === 0 ? 1 : 0;
-    const droop = 0.9 * axes[FORWARD + c]! + 1.2 * down;
+    const droop = 0.9 * axes[FORWARD_AXIS + c]! + 1.2 * down;
     part[c] = standing * flat + (1 - standing) * droop;
   }
   unit3(part, 0);
@@ -214,9 +217,9 @@ function placeArm(pose: Pose, k: number): void {
   const { joints, axes, standing, falling, hanging } = pose;
   const side = SIDES[k]!;
   for (let c = 0; c < 3; c++) {
-    const s = side.s * axes[LEFT + c]!;
-    const up = axes[UP + c]!;
-    const forward = axes[FORWARD + c]!;
+    const s = side.s * axes[LEFT_AXIS + c]!;
+    const up = axes[UP_AXIS + c]!;
+    const forward = axes[FORWARD_AXIS + c]!;
     const shoulder = joints[side.shoulder + c]!;
     const stand = shoulder + 0.3 * s + (k === 0 ? 0.1 : -0.02) * up + (k === 0 ? 0.38 : -0.4) * forward;
     const fall = shoulder + 0.22 * s + (k === 0 ? 0.3 : 0.16) * up + (k === 0 ? 0.36 : -0.34) * forward;
@@ -245,8 +248,8 @@ export function boneMatrix(out: Float32Array, at: number, pose: Pose, a: number,
   const { joints, axes } = pose;
   add3(part, 0, joints, b, joints, a, -1);
   unit3(part, 0);
-  for (let c = 0; c < 3; c++) target[c] = axes[LEFT + c]!;
-  if (Math.abs(dot3(target, 0, part, 0)) > 0.95) for (let c = 0; c < 3; c++) target[c] = axes[FORWARD + c]!;
+  for (let c = 0; c < 3; c++) target[c] = axes[LEFT_AXIS + c]!;
+  if (Math.abs(dot3(target, 0, part, 0)) > 0.95) for (let c = 0; c < 3; c++) target[c] = axes[FORWARD_AXIS + c]!;
   square3(target, 0, part, 0);
   cross3(pole, 0, part, 0, target, 0);
   for (let c = 0; c < 3; c++) {

@@ -9,7 +9,7 @@ import type { Look } from "./look.ts";
 import { alignTo, atLeastPx } from "./placing.ts";
 import { useOwned } from "./useOwned.ts";
 
-const POINTS = 33;
+const LEASH_POINTS = 33;
 
 /** The leash: a rope of its true length from ring to harness, slack in a bow or taut, with its knots at both ends. */
 export function Leash({
@@ -23,11 +23,11 @@ export function Leash({
 }) {
   const { live, recording } = stage;
   const rope = useMemo(() => {
-    const fractions = Float32Array.from({ length: POINTS }, (_, i) => i / (POINTS - 1));
+    const fractions = Float32Array.from({ length: LEASH_POINTS }, (_, i) => i / (LEASH_POINTS - 1));
     return {
-      nodes: new Float32Array(POINTS * 3),
-      tensions: new Float32Array(POINTS - 1),
-      ribbon: createRibbon(POINTS, fractions, 0, recording.problem.leash.length),
+      nodes: new Float32Array(LEASH_POINTS * 3),
+      tensions: new Float32Array(LEASH_POINTS - 1),
+      ribbon: createRibbon(LEASH_POINTS, fractions, 0, recording.problem.leash.length),
     };
   }, [recording]);
   const geometry = useOwned(() => ribbonGeometry(rope.ribbon), [rope]);
@@ -47,7 +47,7 @@ export function Leash({
   useFrame(({ camera, size }) => {
     hangRope(
       rope.nodes,
-      POINTS,
+      LEASH_POINTS,
       live.positions,
       live.ring,
       live.positions,
@@ -58,7 +58,7 @@ export function Leash({
     fillRibbon(rope.ribbon, rope.nodes, 0, rope.tensions, 0);
     touchRibbon(geometry);
     alignTo(ringKnot.current!, rope.nodes, 2, 3);
-    alignTo(harnessKnot.current!, rope.nodes, POINTS - 3, POINTS - 4);
+    alignTo(harnessKnot.current!, rope.nodes, LEASH_POINTS - 3, LEASH_POINTS - 4);
     atLeastPx(ringKnot.current!, 0.1, 6, camera, size.height);
     atLeastPx(harnessKnot.current!, 0.1, 6, camera, size.height);
   }, -1);

@@ -3,7 +3,7 @@ import type { Projector } from "../notes/noteInk.ts";
 
 const seen = new Vector3();
 /** Where a point behind the camera is taken to be, from the middle of the picture [px]. */
-const FAR_OUT = 1e5;
+const BEHIND_CAMERA_DISTANCE = 1e5;
 
 /** From places in space to places in a picture of `size` [px], as the camera sees them when asked. */
 export function cameraProjector(camera: Camera, size: { readonly width: number; readonly height: number }): Projector {
@@ -11,7 +11,7 @@ export function cameraProjector(camera: Camera, size: { readonly width: number; 
     seen.set(x, y, z).applyMatrix4(camera.matrixWorldInverse);
     out[2] = seen.z < -0.1 ? 1 : 0;
     if (out[2] === 0) {
-      const away = FAR_OUT / Math.max(Math.hypot(seen.x, seen.y), 1e-6);
+      const away = BEHIND_CAMERA_DISTANCE / Math.max(Math.hypot(seen.x, seen.y), 1e-6);
       out[0] = 0.5 * size.width + away * seen.x;
       out[1] = 0.5 * size.height - away * seen.y;
       return;

@@ -36,11 +36,11 @@ interface Size {
   readonly width: number;
   readonly height: number;
 }
-const SIZE: Size = { width: 1040, height: 400 };
+const PLOT_SIZE: Size = { width: 1040, height: 400 };
 /** Points of a trace: more than a page prints. */
-const COLUMNS = 1600;
+const TRACE_COLUMNS = 1600;
 
-export function plotBody(request: PlotRequest, palette: Palette, size: Size = SIZE): PictureBody {
+export function plotBody(request: PlotRequest, palette: Palette, size: Size = PLOT_SIZE): PictureBody {
   const { forces } = request;
   const draw = (ink: Ink) =>
     forces ? drawForces(ink, request, forces, palette, size) : drawEnergy(ink, request, palette, size);
@@ -74,7 +74,7 @@ function drawForces(ink: Ink, request: PlotRequest, forces: ForceView, palette: 
     if (before?.ids.has(id)) before.require(id, forces.reading);
   }
   const frame = plotFrame(size.width, size.height, false, { wide: 214, compact: 214 });
-  const { columns, top } = forceData(recording, traces, before, { ...forces, highlight: null }, range, COLUMNS);
+  const { columns, top } = forceData(recording, traces, before, { ...forces, highlight: null }, range, TRACE_COLUMNS);
   const sheet: PlotSheet = { ink, frame, palette, range, top };
   drawAxes(sheet, axisKilonewtons);
   drawEvents(sheet, eventMarks(recording, request.told));
@@ -173,7 +173,7 @@ function drawEnergy(ink: Ink, { recording, range, time, told }: PlotRequest, pal
 
 /** The ledger is smooth: fewer points draw the same curves. */
 function thinned(columns: readonly Column[]): readonly Column[] {
-  const step = Math.ceil(columns[0]!.length / (COLUMNS / 2));
+  const step = Math.ceil(columns[0]!.length / (TRACE_COLUMNS / 2));
   return columns.map((column) => Array.from(column).filter((_, i, every) => i % step === 0 || i === every.length - 1));
 }
 

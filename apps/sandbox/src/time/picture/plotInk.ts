@@ -11,7 +11,7 @@ import type { TimeRange } from "../plotGrid.ts";
 
 export const PLOT_FONT = `400 13px ${SANS}`;
 const NAME_HEIGHT = 22;
-const LEADER = 18;
+const LEADER_WIDTH = 18;
 
 /** A plot's place and palette. */
 export interface PlotSheet {
@@ -105,13 +105,13 @@ export function drawNames(
     ink.lineWidth = 1;
     ink.setLineDash([]);
     ink.globalAlpha = 0.6;
-    segment(ink, left + 1, frame.top + label.y, left + LEADER - 3, y);
+    segment(ink, left + 1, frame.top + label.y, left + LEADER_WIDTH - 3, y);
     ink.globalAlpha = 1;
-    drawSwatch(ink, label, left + LEADER, y);
+    drawSwatch(ink, label, left + LEADER_WIDTH, y);
     ink.font = `500 13px ${SANS}`;
     ink.fillStyle = label.colour;
     ink.textAlign = "left";
-    ink.fillText(label.name, left + LEADER + 25, y + 4.5);
+    ink.fillText(label.name, left + LEADER_WIDTH + 25, y + 4.5);
     ink.font = PLOT_FONT;
     ink.fillStyle = palette.ink;
     ink.textAlign = "right";
