@@ -72,13 +72,13 @@ const USUAL_BUDGET_RATIO = 1.2;
  * A load of less than this share of what may be asked of its part is told from single runs, on the safe side; its worst events are not
  * drawn, unless its interval reaches over a limit [-]. The part that keeps least is drawn in any case.
  */
-const LEAST_DRAWN_LOAD = 0.6;
+const LEAST_DRAWN_SHARE = 0.6;
 /**
  * How much a family of events scatters shows only when one of it is drawn. What comes off and whips scatters most: E of draws was up
  * to a quarter more than single runs had told. So of each family that may be the worst then, its worst event is drawn: from this
  * share of the worst of all on [-].
  */
-const LEAST_FAMILY_DRAWN_LOAD = 0.8;
+const FAMILY_SHARE_OF_WORST = 0.8;
 /** Draws of one event at most; of a longer search as many more as it has runs. */
 const MOST_DRAWS = 48;
 /** Of a whole search, about: it ends with the block of draws that goes past it. */
@@ -246,7 +246,7 @@ function toDraw(
   };
   const familyOf = (index: number) => spaceOf(byIndex.get(index)!.event)?.family;
   const chooseOfFamilies = (values: readonly { readonly event: number; readonly value: number }[]) => {
-    const from = Math.max(LEAST_DRAWN_LOAD, LEAST_FAMILY_DRAWN_LOAD * Math.max(...values.map(({ value }) => value)));
+    const from = Math.max(LEAST_DRAWN_SHARE, FAMILY_SHARE_OF_WORST * Math.max(...values.map(({ value }) => value)));
     const seen = new Set<string | undefined>([undefined]);
     for (const { event } of values) if (isDrawn(event) || chosen.has(event)) seen.add(familyOf(event));
     for (const { event, value } of [...values].sort((a, b) => b.value - a.value)) {
@@ -263,7 +263,7 @@ function toDraw(
         .map((one) => ({ event: one.event, value: (one.rank / one.strength5) * required[name] })),
     ),
   );
-  const drawnFrom = Math.min(LEAST_DRAWN_LOAD, Math.max(...asked.flat().map(({ value }) => value)));
+  const drawnFrom = Math.min(LEAST_DRAWN_SHARE, Math.max(...asked.flat().map(({ value }) => value)));
   for (const values of asked) if (values.some(({ value }) => value >= drawnFrom)) choose(values);
   for (const values of asked) if (values.length > 0) chooseOfFamilies(values);
   const of = ({ of: { index }, level }: EventLevel) => ({ event: index, value: level.rank });
