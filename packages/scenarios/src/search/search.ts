@@ -81,7 +81,7 @@ const LEAST_DRAWN_SHARE = 0.6;
 const FAMILY_SHARE_OF_WORST = 0.8;
 /** Draws of one event at most; of a longer search as many more as it has runs. */
 const MOST_DRAWS = 48;
-/** Of a whole search, about: it ends with the block of draws that goes past it. */
+/** Runs of a whole search, about: it ends with the block of draws that goes past it. */
 export const DEFAULT_RUNS = 220;
 
 export const otherMesh = (accuracy: Accuracy): Accuracy => (accuracy === "fine" ? "standard" : "fine");
