@@ -48,6 +48,10 @@ export function sectionsOf(make: LineMake): readonly { to: number; material: Mat
   return [{ to: 1, material: make.material }];
 }
 
+/** Which run an element belongs to. */
+export const runIndexAt = ({ runs }: Pick<Line, "runs">, e: number): number =>
+  runs.findIndex(({ first, last }) => e >= first && e < last);
+
 /** A line by itself, evenly divided, at the start of a kernel's memory. */
 export function plainLine(make: LineMake, naturalLength: number, elements: number): Line {
   return placeLine(draftLine("main", make, naturalLength, naturalLength / elements, [], undefined), 0);

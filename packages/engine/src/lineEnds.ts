@@ -3,7 +3,7 @@
  * or free after a cut. Also the weblock that lets webbing slip at a constant force.
  */
 import { GRAVITY } from "./constants.ts";
-import type { Line } from "./line.ts";
+import { type Line, runIndexAt } from "./line.ts";
 import { COLUMN, HEAD, RUN } from "./lineLayout.ts";
 import { anchorOf, chordDirection } from "./model.ts";
 import { hypot } from "./portable/index.ts";
@@ -161,7 +161,7 @@ export class LineEnd {
     const e = this.#element;
     const IL = base + COLUMN.IL * pitch + e;
     if (m[IL] === 0 || this.kind === "free") return 0;
-    const k = runs.findIndex(({ first, last }) => e >= first && e < last);
+    const k = runIndexAt(this.line, e);
     const { curve, material } = runs[k]!;
     const at = runsAt + k * runPitch;
     const stiffness = m[at + RUN.stiffnessSum]!;

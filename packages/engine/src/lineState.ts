@@ -1,6 +1,6 @@
 /** A line's state in the kernel's memory: put there at rest, read element by element, and an element taken out of it. */
 
-import type { Line } from "./line.ts";
+import { type Line, runIndexAt } from "./line.ts";
 import { elementEnergy } from "./lineEnergy.ts";
 import { COLUMN, MOST_BRANCHES, RUN } from "./lineLayout.ts";
 import { tensionAt } from "./tensionCurve.ts";
@@ -45,8 +45,7 @@ export function nodePosition(line: Line, m: Float64Array, i: number): readonly [
  */
 export function killElement(line: Line, m: Float64Array, e: number, out: Float64Array): number {
   const { base, pitch } = line;
-  const run = line.runs.findIndex(({ first, last }) => e >= first && e < last);
-  const held = elementEnergy(line, m, e, run);
+  const held = elementEnergy(line, m, e, runIndexAt(line, e));
   const IL = base + COLUMN.IL * pitch + e;
   const strain = elementSpan(line, m, e) * m[IL]! - 1;
   out[0] = out[0]! + (0.5 * m[base + COLUMN.T * pitch + e]! * (strain - m[base + COLUMN.E * pitch + e]!)) / m[IL]!;

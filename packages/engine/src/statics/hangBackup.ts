@@ -1,6 +1,6 @@
 /** A first shape of the backup: catenaries between ends, joints and ring. */
 import { bayTension } from "../catenary.ts";
-import type { Line } from "../line.ts";
+import { type Line, runIndexAt } from "../line.ts";
 import type { Model } from "../model.ts";
 import { hypot } from "../portable/index.ts";
 import { hangPieces } from "./hangPieces.ts";
@@ -68,7 +68,7 @@ function hangBay(
 
 function runAt(line: Line, fraction: number): Line["runs"][number] {
   const e = Math.min(Math.floor(nodeCoordinate(line, fraction)), line.elements - 1);
-  return line.runs.find(({ first, last }) => e >= first && e < last)!;
+  return line.runs[runIndexAt(line, e)]!;
 }
 
 /** A bay through the ring: its length is shared so that both sides pull alike. */

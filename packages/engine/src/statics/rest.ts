@@ -2,7 +2,7 @@
  * The rig at rest: turns a model into a statics problem, with starting shapes from catenaries, and reads the answer back.
  */
 import { GRAVITY } from "../constants.ts";
-import type { Line } from "../line.ts";
+import { type Line, runIndexAt } from "../line.ts";
 import { coordinateAt } from "../lineWeights.ts";
 import { anchorOf, chordDirection, type Model } from "../model.ts";
 import { hypot } from "../portable/index.ts";
@@ -134,7 +134,7 @@ function putRingUnderNode({ problem, start }: Model, points: Numbering, position
 
 /** Slow-pull tension of element e of a line at given node positions [N]. */
 function tensionOf(line: Line, e: number, positions: Float64Array): number {
-  const run = line.runs.find(({ first, last }) => e >= first && e < last)!;
+  const run = line.runs[runIndexAt(line, e)]!;
   const i = 3 * e;
   const now = hypot(
     positions[i + 3]! - positions[i]!,
