@@ -33,7 +33,7 @@ const fails = (cutAt: number, walker: Pose, at: number, late = 0): MainFails => 
   ...(late === 0 ? {} : { late }),
 });
 
-/** Of which piece comes off the walker: it whips, and jerks at what holds it. An end that goes leaves the line on the ring. */
+/** The piece that comes off a walker whips, and jerks at what holds it. Where an end goes, all of the line stays in the ring. */
 const comesOff = (cutAt: number, at: number): "end" | "towardsA" | "towardsB" =>
   cutAt <= 0 || cutAt >= 1 ? "end" : cutAt < at ? "towardsA" : "towardsB";
 

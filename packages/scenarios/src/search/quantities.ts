@@ -19,7 +19,7 @@ export interface Quantity {
 /** A share of what a part holds below this is no load that a search is worth making for [-]. */
 const LEAST_LOAD_SHARE = 0.01;
 /** What keeps so much more than is required of it is not worth a search for worse events [-]. */
-const LEAST_SEARCHED_LOAD = 0.45;
+const LEAST_SEARCHED_SHARE = 0.45;
 /** About the 95 % value, E, over the middle, for which single runs stand [-]. */
 const E_OVER_MIDDLE = 1.2;
 /** Feet that stay higher above the ground in single runs are not looked at more closely [m]. */
@@ -35,7 +35,7 @@ export function quantitiesOf(rig: Rig, strengths: RigStrengths): readonly Quanti
     return EVENT_CLASSES.map(
       (name: EventClass): Quantity => ({
         name: `${part.id} ${name}`,
-        mattersFrom: Math.log(LEAST_SEARCHED_LOAD / E_OVER_MIDDLE),
+        mattersFrom: Math.log(LEAST_SEARCHED_SHARE / E_OVER_MIDDLE),
         of(run, event) {
           if (classOf(event) !== name || takenAway(event).includes(part.id as PartId)) return undefined;
           const value = (utilisation(part, run, length)?.share ?? 0) * required[name];

@@ -224,6 +224,12 @@ function seedsOf(
   return size === "quick" ? whatIfSet({ rig, weakPlaces, size }) : set;
 }
 
+/** What a part, the drop or the pull on the person is ranked by in an event: the larger, the worse. */
+interface RankedEvent {
+  readonly event: number;
+  readonly value: number;
+}
+
 /**
  * The events to be drawn next: those that may be the worst of something that matters, and those that a limit hangs on, in `mostDraws`
  * at most.
@@ -238,14 +244,14 @@ function toDraw(
   const times = (index: number) => drawsOf(byIndex.get(index)!).length;
   const isDrawn = (index: number) => times(index) >= ENOUGH_DRAWS;
   const chosen = new Set<number>();
-  const choose = (values: readonly { readonly event: number; readonly value: number }[]) => {
+  const choose = (values: readonly RankedEvent[]) => {
     const known = values.filter(({ event }) => isDrawn(event) || chosen.has(event));
     const most = Math.max(0, ...known.map(({ value }) => value));
     const worst = values.reduce((a, b) => (b.value > a.value ? b : a));
     if (worst.value > most && !isDrawn(worst.event)) chosen.add(worst.event);
   };
   const familyOf = (index: number) => spaceOf(byIndex.get(index)!.event)?.family;
-  const chooseOfFamilies = (values: readonly { readonly event: number; readonly value: number }[]) => {
+  const chooseOfFamilies = (values: readonly RankedEvent[]) => {
     const from = Math.max(LEAST_DRAWN_SHARE, FAMILY_SHARE_OF_WORST * Math.max(...values.map(({ value }) => value)));
     const seen = new Set<string | undefined>([undefined]);
     for (const { event } of values) if (isDrawn(event) || chosen.has(event)) seen.add(familyOf(event));
@@ -265,7 +271,7 @@ function toDraw(
   );
   const drawnFrom = Math.min(LEAST_DRAWN_SHARE, Math.max(...asked.flat().map(({ value }) => value)));
   for (const values of asked) if (values.some(({ value }) => value >= drawnFrom)) choose(values);
-  for (const values of asked) if (values.length > 0) chooseOfFamilies(values);
+  for (const values of asked) chooseOfFamilies(values);
   const of = ({ of: { index }, level }: EventLevel) => ({ event: index, value: level.rank });
   choose(dropLevels(runs).map(of));
   choose(pullLevels(runs).map(of));
