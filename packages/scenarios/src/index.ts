@@ -43,6 +43,7 @@ export { EVENT_CLASSES, type EventBase, type EventClass, type EventKind } from "
 export type { Phrase, PhraseValue } from "./events/phrase.ts";
 export {
   addEventKind,
+  asItsKeySays,
   classOf,
   eventBefore,
   missingIn,

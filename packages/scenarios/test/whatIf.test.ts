@@ -1,11 +1,18 @@
-import type { Rig } from "@secondline/rig";
+import { readFileSync } from "node:fs";
+import { type Rig, readRig } from "@secondline/rig";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { leashFall } from "../src/events/leashFall.ts";
 import { nearEnd } from "../src/events/places.ts";
-import { shifted } from "../src/events/registry.ts";
+import { shifted, spaceOf } from "../src/events/registry.ts";
 import { addEventKind, parseWhatIf, titleOf, type WhatIf, whatIfKey, whatIfSet } from "../src/index.ts";
 import { testRig } from "./testRig.ts";
+
+function demoRig(name: string): Rig {
+  const reading = readRig(readFileSync(new URL(`../../../demo-data/${name}.json`, import.meta.url), "utf8"));
+  if (!reading.ok) throw new Error("The demo rig is not valid.");
+  return reading.rig;
+}
 
 const places = fc.integer({ min: 1, max: 9999 }).map((n) => n / 10_000);
 const anyWhatIf: fc.Arbitrary<WhatIf> = fc.oneof(
@@ -114,6 +121,23 @@ describe("the set of what-ifs", () => {
     const keys = full.map(whatIfKey);
     expect(new Set(keys).size).toBe(keys.length);
     expect(whatIfSet({ rig: testRig, weakPlaces, size: "full" }).map(whatIfKey)).toEqual(keys);
+  });
+
+  it.each(["sound-rig", "loose-backup", "old-rig"])("is, for %s, what its keys say, whoever reads them", (name) => {
+    const awkward = { ...demoRig(name), span: 61.7 };
+    const set = whatIfSet({ rig: awkward, weakPlaces: [1 / 7, 0.123456], size: "full" });
+    expect(set.length).toBeGreaterThan(20);
+    for (const event of set) expect(parseWhatIf(whatIfKey(event))).toEqual(event);
+    const others = set.flatMap(
+      (event) => spaceOf(event)?.others({ rig: awkward, weakPlaces: [1 / 7], size: "full" }) ?? [],
+    );
+    expect(others.length).toBeGreaterThan(100);
+    for (const event of others) expect(parseWhatIf(whatIfKey(event))).toEqual(event);
+  });
+
+  it("keeps an event whose key cannot be read: what is hardly a place is still looked at", () => {
+    const set = whatIfSet({ rig: { ...testRig, span: 1e6 }, weakPlaces: [], size: "full" });
+    expect(set.some((event) => event.kind === "leashFall" && event.at > 0 && event.at < 1e-5)).toBe(true);
   });
 
   it("lets the main line fail at both ends, in the middle and at every weak place", () => {

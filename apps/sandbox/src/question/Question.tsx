@@ -1,5 +1,5 @@
 import type { Rig } from "@secondline/rig";
-import type { WhatIf } from "@secondline/scenarios";
+import { asItsKeySays, type WhatIf } from "@secondline/scenarios";
 import { lowered } from "@secondline/words";
 import { sayPage } from "@secondline/words/page/page";
 import { Choice } from "../design/Choice.tsx";
@@ -87,7 +87,7 @@ function WalkersPlace({ whatIf, rig }: { whatIf: Placed; rig: Rig }) {
       at={whatIf.at}
       span={rig.span}
       ends={false}
-      onChange={(at) => chooseWhatIf({ ...whatIf, at })}
+      onChange={(at) => chooseWhatIf(asItsKeySays({ ...whatIf, at }))}
     />
   );
 }
@@ -111,7 +111,7 @@ function MainFailsBlanks({ whatIf, rig }: { whatIf: Extract<WhatIf, { kind: "mai
         at={whatIf.cutAt}
         span={rig.span}
         ends
-        onChange={(cutAt) => chooseWhatIf({ ...whatIf, cutAt })}
+        onChange={(cutAt) => chooseWhatIf(asItsKeySays({ ...whatIf, cutAt }))}
       />
       <span>{sayPage("question.walkerDoesShort")}</span>
       <Choice

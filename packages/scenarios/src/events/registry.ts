@@ -41,10 +41,21 @@ export const takenAway = (event: EventBase): readonly PartId[] => kindOf(event).
 export const problemPart = (event: EventBase, rig: Rig, known: KnownBefore): ProblemPart =>
   kindOf(event).problem(event, rig, known);
 export const scattersIn = (event: EventBase): readonly ("moment" | "letGo")[] => kindOf(event).scatters(event);
-export const spaceOf = (event: EventBase): Space<WhatIf> | undefined =>
-  kindOf(event).space(event) as Space<WhatIf> | undefined;
+export function spaceOf(event: EventBase): Space<WhatIf> | undefined {
+  const space = kindOf(event).space(event) as Space<WhatIf> | undefined;
+  return space && { ...space, others: (facts) => space.others(facts).map(asItsKeySays) };
+}
 export const shifted = (event: WhatIf, place: number, moment: number): WhatIf =>
   kindOf(event).shifted(event, place, moment) as WhatIf;
+
+/**
+ * The event as its key tells it. Keys round places and moments, and a catch is chaotic: what the search runs and what a link or
+ * `--what-if` runs must be the same event, not nearly the same. An event whose key cannot be read stays as it is: it is still run.
+ */
+export function asItsKeySays<E extends EventBase>(event: E): E {
+  const kind = kindOf(event);
+  return (kind.parse(kind.key(event)) as E | undefined) ?? event;
+}
 
 /** Reads a key; undefined when it is none of any kind. */
 export function parseWhatIf(text: string): WhatIf | undefined {
@@ -58,6 +69,6 @@ export function parseWhatIf(text: string): WhatIf | undefined {
 /** The what-ifs that a search starts from: the same for the same rig, without repetition, in the order in which they are run. */
 export function whatIfSet(facts: SeedFacts): readonly WhatIf[] {
   const weakPlaces = facts.weakPlaces.filter((at) => at > 0 && at < 1);
-  const all = KINDS.flatMap((kind) => kind.seeds({ ...facts, weakPlaces })) as unknown as readonly WhatIf[];
-  return [...new Map(all.map((event) => [whatIfKey(event), event])).values()];
+  const seeds = KINDS.flatMap((kind) => kind.seeds({ ...facts, weakPlaces })) as unknown as readonly WhatIf[];
+  return [...new Map(seeds.map((event) => [whatIfKey(event), asItsKeySays(event)])).values()];
 }

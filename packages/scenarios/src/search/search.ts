@@ -12,7 +12,7 @@ import type { PartId, Rig } from "@secondline/rig";
 import type { Assessed } from "../assessment/assessment.ts";
 import { EVENT_CLASSES, type SeedFacts } from "../events/eventKind.ts";
 import { leavesSomething } from "../events/givesWay.ts";
-import { classOf, missingIn, spaceOf, type WhatIf, whatIfKey, whatIfSet } from "../events/registry.ts";
+import { asItsKeySays, classOf, missingIn, spaceOf, type WhatIf, whatIfKey, whatIfSet } from "../events/registry.ts";
 import type { Outcome } from "../facts/outcome.ts";
 import { type RigStrengths, rigStrengths } from "../rigStrengths.ts";
 import { drawsOf, ENOUGH_DRAWS, type EventLevel, type EventRuns } from "../rule/demand.ts";
@@ -308,7 +308,7 @@ function whatFollows({ rig }: Assessed, parts: readonly PartMargins[], events: r
       const cause = events[one.demand.event]!;
       if (keptShare(one) >= 1 || cause.kind === "givesWay" || !leavesSomething(rig, id)) return [];
       const place = part.zones && one.demand.at !== undefined ? { place: one.demand.at / lineLength(part.zones) } : {};
-      const event: WhatIf = { kind: "givesWay", at: cause.at, part: id, ...place, during: cause };
+      const event: WhatIf = asItsKeySays({ kind: "givesWay", at: cause.at, part: id, ...place, during: cause });
       if (missingIn(event, rig)) return [];
       return [{ event, counts: classOf(cause) === "expected" }];
     }),
