@@ -6,7 +6,7 @@ import asc from "assemblyscript/asc";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
 const source = "packages/engine/assembly/lineKernel.ts";
-const target = `${root}packages/engine/src/lineKernel.wasm.ts`;
+const target = `${root}packages/engine/src/kernel/lineKernel.wasm.ts`;
 const options = ["-O3", "--runtime", "stub", "--noAssert", "--enable", "simd", "--importMemory"];
 
 let wasm;

@@ -1,6 +1,6 @@
 /**
  * The hot loop in AssemblyScript: one step of one line, two neighbouring elements at a time in the two lanes of a vector.
- * The same arithmetic in the same order as `src/lineKernel.ts`, which is the readable reference: results agree to the last
+ * The same arithmetic in the same order as `src/kernel/lineKernel.ts`, which is the readable reference: results agree to the last
  * bit. Layout of the memory: `src/lineLayout.ts`, whose numbers stand here again in bytes.
  *
  * Strains first, then tensions, then nodes: what a short loop needs stays in the processor's registers, and it waits less for

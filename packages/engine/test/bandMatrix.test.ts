@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { BandMatrix } from "../src/bandMatrix.ts";
+import { BandMatrix } from "../src/statics/bandMatrix.ts";
 
 /** Numbers that look random and are the same every time. */
 function* numbers(): Generator<number, never> {

@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { Cfc60, cfc60 } from "../src/cfc60.ts";
-import { ElementPeakFinder, rowPlan, rowsMemory, topAt } from "../src/elementPeaks.ts";
-import { type LineKernel, typescriptKernel } from "../src/lineKernel.ts";
-import { fastestKernel } from "../src/lineKernelWasm.ts";
+import { type LineKernel, typescriptKernel } from "../src/kernel/lineKernel.ts";
+import { fastestKernel } from "../src/kernel/lineKernelWasm.ts";
+import { Cfc60, cfc60 } from "../src/record/cfc60.ts";
+import { ElementPeakFinder, rowPlan, rowsMemory, topAt } from "../src/record/elementPeaks.ts";
 import { CUT, FALL, run } from "./rigs.ts";
 
 /** Peak that the finder makes of one element's readings, with another element beside it and one on a second line. */

@@ -1,7 +1,7 @@
 /** What feet may do to the line that they stand on while they let go. */
 import { describe, expect, it } from "vitest";
 import { type Problem, readProblem } from "../src/index.ts";
-import { Simulation } from "../src/simulation.ts";
+import { Simulation } from "../src/run/simulation.ts";
 import { CUT, FALL, run } from "./rigs.ts";
 
 /** The main line goes while somebody stands on it, slow to let go. */

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { cfc60 } from "../src/cfc60.ts";
-import { PeakFinder } from "../src/filteredPeak.ts";
+import { cfc60 } from "../src/record/cfc60.ts";
+import { PeakFinder } from "../src/record/filteredPeak.ts";
 
 const whole = (signal: Float32Array, rate: number): number => Math.max(0, ...cfc60(signal, rate));
 

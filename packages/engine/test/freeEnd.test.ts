@@ -1,8 +1,8 @@
 /** The end of a main line that was cut: half an element's mass on nothing but its last element. */
 import { describe, expect, it } from "vitest";
-import { cfc60 } from "../src/cfc60.ts";
 import { type Problem, resultOf, startRun } from "../src/index.ts";
-import { COLUMN, HEAD } from "../src/lineLayout.ts";
+import { COLUMN, HEAD } from "../src/kernel/lineLayout.ts";
+import { cfc60 } from "../src/record/cfc60.ts";
 import { CUT } from "./rigs.ts";
 
 const GRAVITY = 9.80665;

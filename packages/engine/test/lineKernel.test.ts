@@ -1,11 +1,11 @@
 import { execFileSync } from "node:child_process";
 import { fileURLToPath } from "node:url";
 import { describe, expect, it, vi } from "vitest";
-import { type LineKernel, typescriptKernel } from "../src/lineKernel.ts";
-import { fastestKernel, wasmKernel } from "../src/lineKernelWasm.ts";
-import { COLUMN, COLUMNS } from "../src/lineLayout.ts";
+import { type LineKernel, typescriptKernel } from "../src/kernel/lineKernel.ts";
+import { fastestKernel, wasmKernel } from "../src/kernel/lineKernelWasm.ts";
+import { COLUMN, COLUMNS } from "../src/kernel/lineLayout.ts";
 import type { Material, Problem } from "../src/problem.ts";
-import { Simulation } from "../src/simulation.ts";
+import { Simulation } from "../src/run/simulation.ts";
 
 const polyester: Material = {
   mass: 0.06,
@@ -184,7 +184,7 @@ describe("the kernel in WebAssembly", () => {
     for (const platform of [undefined, { validate: () => false }, forbidden]) {
       vi.stubGlobal("WebAssembly", platform);
       vi.resetModules();
-      const fresh = await import("../src/lineKernelWasm.ts");
+      const fresh = await import("../src/kernel/lineKernelWasm.ts");
       expect(fresh.fastestKernel(100).name).toBe("typescript");
       vi.unstubAllGlobals();
     }

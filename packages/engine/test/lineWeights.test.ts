@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { coordinateAt, makeWeights, WEIGHTED_NODES, weighLine } from "../src/lineWeights.ts";
+import { coordinateAt, makeWeights, WEIGHTED_NODES, weighLine } from "../src/line/lineWeights.ts";
 
 /** Weights at a coordinate as one entry per node of a line of so many nodes, with their derivatives. */
 function weightsAt(xi: number, nodes: number, low = 0, high = nodes - 1) {

@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { loadLine } from "../src/line.ts";
-import { typescriptKernel } from "../src/lineKernel.ts";
-import { COLUMN } from "../src/lineLayout.ts";
-import { buildModel } from "../src/model.ts";
-import { RingContact } from "../src/ringContact.ts";
+import { typescriptKernel } from "../src/kernel/lineKernel.ts";
+import { COLUMN } from "../src/kernel/lineLayout.ts";
+import { loadLine } from "../src/line/line.ts";
+import { buildModel } from "../src/line/model.ts";
+import { RingContact } from "../src/rigging/ringContact.ts";
 import { FALL } from "./rigs.ts";
 
 /** A contact on a straight line of even elements that carries a tension, with a ring pressed against it that moves across it. */

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { energyAt, slopeAt, strainAt, tensionAt, tensionCurve } from "../src/tensionCurve.ts";
+import { energyAt, slopeAt, strainAt, tensionAt, tensionCurve } from "../src/line/tensionCurve.ts";
 
 /** Curves as a rigger could measure them: strains and tensions that rise. */
 const curves = fc

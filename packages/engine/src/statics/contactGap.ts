@@ -1,5 +1,5 @@
 /** The ring against a line at rest: which points it touches, how far off they are, and where along the line it comes to hang. */
-import { makeWeights, WEIGHTED_NODES, weighLine } from "../lineWeights.ts";
+import { makeWeights, WEIGHTED_NODES, weighLine } from "../line/lineWeights.ts";
 import { hypot } from "../portable/index.ts";
 import type { Contact, StaticsProblem } from "./staticsProblem.ts";
 

@@ -1,7 +1,7 @@
 /** A first shape of the backup: catenaries between ends, joints and ring. */
-import { bayTension } from "../catenary.ts";
-import { type Line, runIndexAt } from "../line.ts";
-import type { Model } from "../model.ts";
+import { bayTension } from "../line/catenary.ts";
+import { type Line, runIndexAt } from "../line/line.ts";
+import type { Model } from "../line/model.ts";
 import { hypot } from "../portable/index.ts";
 import { hangPieces } from "./hangPieces.ts";
 import type { Numbering } from "./numbering.ts";

@@ -3,10 +3,11 @@
  * discrete line, by shooting. With the horizontal pull H and the first piece's vertical pull V known, every piece follows from
  * the one before; two unknowns are found by Newton's method from the inextensible catenary.
  */
-import { bayTension } from "../catenary.ts";
+
 import { GRAVITY } from "../constants.ts";
+import { bayTension } from "../line/catenary.ts";
+import { slopeAt, strainAt, type TensionCurve } from "../line/tensionCurve.ts";
 import { hypot } from "../portable/index.ts";
-import { slopeAt, strainAt, type TensionCurve } from "../tensionCurve.ts";
 
 export interface Piece {
   /** Natural length [m]. */

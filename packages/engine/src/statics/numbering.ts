@@ -1,7 +1,7 @@
 /** Which point of the statics problem each node of the lines is. */
-import type { Line } from "../line.ts";
-import type { Model } from "../model.ts";
-import type { Legs } from "./legs.ts";
+import type { Line } from "../line/line.ts";
+import type { Model } from "../line/model.ts";
+import type { Legs } from "../rigging/legs.ts";
 
 /** Which point each node is; joined nodes share one. Rock points of the legs come last. */
 export interface Numbering {

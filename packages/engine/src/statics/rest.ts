@@ -2,14 +2,14 @@
  * The rig at rest: turns a model into a statics problem, with starting shapes from catenaries, and reads the answer back.
  */
 import { GRAVITY } from "../constants.ts";
-import { type Line, runIndexAt } from "../line.ts";
-import { coordinateAt } from "../lineWeights.ts";
-import { anchorOf, chordDirection, type Model } from "../model.ts";
+import { type Line, runIndexAt } from "../line/line.ts";
+import { coordinateAt } from "../line/lineWeights.ts";
+import { anchorOf, chordDirection, type Model } from "../line/model.ts";
+import { tensionAt, tensionCurve } from "../line/tensionCurve.ts";
 import { hypot } from "../portable/index.ts";
-import { tensionAt, tensionCurve } from "../tensionCurve.ts";
+import type { LegRest, Legs } from "../rigging/legs.ts";
 import { findEquilibrium } from "./equilibrium.ts";
 import { hangBackup } from "./hangBackup.ts";
-import type { LegRest, Legs } from "./legs.ts";
 import { type Numbering, nameOf, numberPoints } from "./numbering.ts";
 import type { Contact, Spring, StaticsProblem, StaticsResult, Strut } from "./staticsProblem.ts";
 

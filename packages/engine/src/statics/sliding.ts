@@ -3,7 +3,7 @@
  * line, E(x) = min E(x, ξ), so that its Hessian is E_xx − E_xξ·E_ξx/E_ξξ: without the second part Newton's method creeps, and sticks
  * some hundredths of a newton short of balance.
  */
-import { WEIGHTED_NODES } from "../lineWeights.ts";
+import { WEIGHTED_NODES } from "../line/lineWeights.ts";
 import { gap, weighted, weights } from "./contactGap.ts";
 import type { Contact, StaticsProblem } from "./staticsProblem.ts";
 

@@ -1,10 +1,10 @@
 /** Where everything is at t = 0, and what the rig carries standing still. */
 import { GRAVITY } from "../constants.ts";
-import type { Line } from "../line.ts";
-import type { Model } from "../model.ts";
-import type { Standing } from "../recording.ts";
-import { strainAt } from "../tensionCurve.ts";
-import { type Legs, legsOf } from "./legs.ts";
+import type { Line } from "../line/line.ts";
+import type { Model } from "../line/model.ts";
+import { strainAt } from "../line/tensionCurve.ts";
+import type { Standing } from "../record/recording.ts";
+import { type Legs, legsOf } from "../rigging/legs.ts";
 import { type Rest, restOf } from "./rest.ts";
 
 export interface StartRest extends Rest {

@@ -1,5 +1,5 @@
 /** A rig at rest as a statics problem: points, and what pulls on them. */
-import type { TensionCurve } from "../tensionCurve.ts";
+import type { TensionCurve } from "../line/tensionCurve.ts";
 
 /** A tension-only element between two points. */
 export interface Strut {

@@ -1,7 +1,8 @@
 /** The potential energy of a statics problem, and its first and second derivatives over all free points. */
-import { BandMatrix } from "../bandMatrix.ts";
+
+import { energyAt, slopeAt, tensionAt } from "../line/tensionCurve.ts";
 import { hypot } from "../portable/index.ts";
-import { energyAt, slopeAt, tensionAt } from "../tensionCurve.ts";
+import { BandMatrix } from "./bandMatrix.ts";
 import { contactMembers, gap, measureGap, weights } from "./contactGap.ts";
 import { slideOf } from "./sliding.ts";
 import type { Spring, StaticsProblem } from "./staticsProblem.ts";

@@ -1,0 +1,218 @@
+/**
+ * Keeps what a run shows, in arrays made once: force signals at 10 kHz (straight between steps), positions and tensions for the
+ * eye at about 250 Hz, less on long or fine lines, so that a recording stays within its memory; and finds every element's peak.
+ */
+import { SIGNAL_RATE } from "../constants.ts";
+import type { LineKernel } from "../kernel/lineKernel.ts";
+import { COLUMN } from "../kernel/lineLayout.ts";
+import type { Line } from "../line/line.ts";
+import { ElementPeakFinder, rowsMemory } from "./elementPeaks.ts";
+import { PeakFinder } from "./filteredPeak.ts";
+import type { ElementPeaks, Peak } from "./recording.ts";
+
+/** Numbers (4 bytes each) that positions may take; tensions take a third of that. */
+const MOST_POSITION_NUMBERS = 4_500_000;
+/** Rate of frames [1/s]. */
+const FRAME_RATE = 250;
+/** Time that there is room for at first [s]: most runs end long before the longest that they may take. */
+const FIRST_ROOM_TIME = 8;
+
+/** Numbers of kernel memory that a recorder of these lines needs at a step [s]. */
+export const recorderMemory = (lines: readonly Line[], step: number): number =>
+  lines.reduce((sum, { elements }) => sum + rowsMemory(elements, step), 0);
+
+/** What a recorder is made of besides the lines and the kernel that steps them. */
+export interface RecorderMake {
+  /** From where on the kernel's memory is free; `recorderMemory` says how much of it is needed. */
+  readonly free: number;
+  /** [s] */
+  readonly duration: number;
+  /** [s] */
+  readonly step: number;
+  /** Number of signals. */
+  readonly channels: number;
+  /** Whether frames hold the lines' shapes and tensions, for the eye, or ring and walker alone. */
+  readonly shapes: boolean;
+}
+
+/** The same numbers, with room for `count` of them. */
+function withRoom(numbers: Float32Array, count: number): Float32Array {
+  if (count <= numbers.length) return numbers;
+  const larger = new Float32Array(Math.max(count, 2 * numbers.length));
+  larger.set(numbers);
+  return larger;
+}
+
+export class Recorder {
+  /** Of every signal what is recorded, and room for more. */
+  channels: readonly Float32Array[];
+  readonly frameRate: number;
+  readonly #mostFrames: number;
+  readonly #mostSamples: number;
+  #positions: Float32Array;
+  #tensions: Float32Array;
+  #ringAt: Float32Array;
+  /** Lines of which frames hold the shape. */
+  readonly #shown: readonly Line[];
+  samples = 0;
+  frames = 0;
+  /** Time of the next frame; infinite when there is no room for more [s]. */
+  nextFrame = 0;
+  /** The next step whose tensions count for the elements' peaks. */
+  nextRow = 0;
+  readonly #step: number;
+  #steps = 0;
+  #nextSample = 0;
+  readonly #lines: readonly Line[];
+  readonly #m: Float64Array;
+  readonly #last: Float64Array;
+  readonly #perFrame: number;
+  readonly #perRow: number;
+  readonly #elementPeaks: ElementPeakFinder;
+
+  constructor(lines: readonly Line[], kernel: LineKernel, make: RecorderMake) {
+    const { free, duration, step, channels, shapes } = make;
+    this.#lines = lines;
+    this.#m = kernel.memory;
+    this.#step = step;
+    this.#shown = shapes ? lines : [];
+    const nodes = this.#shown.reduce((sum, line) => sum + line.nodes, 0);
+    this.#perFrame = 3 * (nodes + 2);
+    this.#perRow = this.#shown.reduce((sum, line) => sum + line.elements, 0);
+    this.frameRate = Math.min(FRAME_RATE, Math.max(25, MOST_POSITION_NUMBERS / (this.#perFrame * duration)));
+    const count = (time: number, rate: number) => Math.floor(time * rate + 1e-6) + 1;
+    this.#mostFrames = count(duration, this.frameRate);
+    this.#mostSamples = count(duration, SIGNAL_RATE);
+    const first = Math.min(duration, FIRST_ROOM_TIME);
+    const [frames, samples] = [count(first, this.frameRate), count(first, SIGNAL_RATE)];
+    this.channels = Array.from({ length: channels }, () => new Float32Array(samples));
+    this.#positions = new Float32Array(frames * this.#perFrame);
+    this.#ringAt = new Float32Array(frames * 2);
+    this.#tensions = new Float32Array(frames * this.#perRow);
+    let rowsAt = free;
+    const tensions = lines.map(({ base, pitch, elements }) => {
+      const at = rowsAt;
+      rowsAt += rowsMemory(elements, step);
+      return { at: base + COLUMN.T * pitch, elements, rowsAt: at };
+    });
+    this.#elementPeaks = new ElementPeakFinder(kernel, tensions, step);
+    this.#last = new Float64Array(channels);
+  }
+
+  /** Positions at the frames: of the nodes of the lines shown, of ring and walker [m]. */
+  get positions(): Float32Array {
+    return this.#positions.subarray(0, this.frames * this.#perFrame);
+  }
+  /** Element tensions at the frames; NaN where an element has parted [N]. */
+  get tensions(): Float32Array {
+    return this.#tensions.subarray(0, this.frames * this.#perRow);
+  }
+  /** Where the ring is on either line at the frames; −1: off it [-]. */
+  get ringAt(): Float32Array {
+    return this.#ringAt.subarray(0, this.frames * 2);
+  }
+
+  /** Takes in the channel values of the next step, and fills the samples since the last. */
+  sample(values: Float64Array): void {
+    const last = this.#last;
+    const step = this.#step;
+    const t = this.#steps * step;
+    for (; this.#nextSample <= t && this.samples < this.#mostSamples; this.samples++) {
+      if (this.samples === this.channels[0]!.length) {
+        this.channels = this.channels.map((channel) => withRoom(channel, this.samples + 1));
+      }
+      const { channels } = this;
+      const share = t > 0 ? 1 - (t - this.#nextSample) / step : 1;
+      for (let c = 0; c < last.length; c++) channels[c]![this.samples] = last[c]! + share * (values[c]! - last[c]!);
+      this.#nextSample = (this.samples + 1) / SIGNAL_RATE;
+    }
+    for (let c = 0; c < last.length; c++) last[c] = values[c]!;
+    this.#steps++;
+  }
+
+  /** Positions before the step that begins at `nextFrame` or first after it, and the tensions that led there. */
+  frame(ring: Float64Array, walker: Float64Array, ringOnMain: number, ringOnBackup: number): void {
+    this.#positions = withRoom(this.#positions, (this.frames + 1) * this.#perFrame);
+    this.#tensions = withRoom(this.#tensions, (this.frames + 1) * this.#perRow);
+    this.#ringAt = withRoom(this.#ringAt, (this.frames + 1) * 2);
+    const out = this.#positions;
+    let o = this.frames * this.#perFrame;
+    for (let k = 0; k < this.#shown.length; k++) o = this.#framePositions(this.#shown[k]!, o);
+    for (let c = 0; c < 3; c++) out[o++] = ring[c]!;
+    for (let c = 0; c < 3; c++) out[o++] = walker[c]!;
+    this.#ringAt[2 * this.frames] = ringOnMain;
+    this.#ringAt[2 * this.frames + 1] = ringOnBackup;
+    this.#frameTensions();
+    this.frames++;
+    this.nextFrame = this.frames < this.#mostFrames ? this.frames / this.frameRate : Number.POSITIVE_INFINITY;
+  }
+
+  /** Writes a line's positions from place `o` on; returns the place after them. */
+  #framePositions({ base, pitch, nodes }: Line, o: number): number {
+    const m = this.#m;
+    const out = this.#positions;
+    const Y = (base + pitch) | 0;
+    const Z = (Y + pitch) | 0;
+    let at = o | 0;
+    for (let i = 0; i < nodes; i++, at = (at + 3) | 0) {
+      out[at] = m[(base + i) | 0]!;
+      out[(at + 1) | 0] = m[(Y + i) | 0]!;
+      out[(at + 2) | 0] = m[(Z + i) | 0]!;
+    }
+    return at;
+  }
+
+  #frameTensions(): void {
+    const m = this.#m;
+    const tensions = this.#tensions;
+    let o = (this.frames * this.#perRow) | 0;
+    for (let k = 0; k < this.#shown.length; k++) {
+      const { base, pitch, elements } = this.#shown[k]!;
+      const T = base + COLUMN.T * pitch;
+      const IL = base + COLUMN.IL * pitch;
+      for (let e = 0; e < elements; e++) {
+        tensions[(o + e) | 0] = m[(IL + e) | 0] === 0 ? Number.NaN : Math.max(0, m[(T + e) | 0]!);
+      }
+      o = (o + elements) | 0;
+    }
+  }
+
+  /** Takes the tensions of the step `nextRow` into the elements' peaks. */
+  row(): void {
+    this.#elementPeaks.read();
+    this.nextRow += this.#elementPeaks.plan.every;
+  }
+
+  /** Filtered peak of every element, per line. */
+  elementPeaks(): readonly ElementPeaks[] {
+    const peaks = this.#elementPeaks.peaks();
+    const { rate } = this.#elementPeaks.plan;
+    let first = 0;
+    return this.#lines.map(({ elements, fractions }) => {
+      const peak = peaks.slice(first, first + elements);
+      first += elements;
+      return { at: Float32Array.from(peak, (_, e) => 0.5 * (fractions[e]! + fractions[e + 1]!)), peak, rate };
+    });
+  }
+}
+
+/** Largest value and its index; 0 for an empty signal. */
+export function largest(signal: Float32Array | Float64Array): { value: number; index: number } {
+  let index = 0;
+  for (let i = 1; i < signal.length; i++) if (signal[i]! > signal[index]!) index = i;
+  return { value: signal[index] ?? 0, index };
+}
+
+const signalPeaks = new PeakFinder(SIGNAL_RATE);
+
+/** Raw and filtered peak of a signal at the signal rate. */
+export function peakOf(signal: Float32Array): Peak {
+  const raw = largest(signal);
+  const smooth = signalPeaks.find(signal);
+  return {
+    raw: raw.value,
+    rawTime: raw.index / SIGNAL_RATE,
+    cfc60: smooth.value,
+    cfc60Time: smooth.index / SIGNAL_RATE,
+  };
+}
