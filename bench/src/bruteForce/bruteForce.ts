@@ -73,7 +73,15 @@ export interface BruteForced {
 
 type Looked = Readonly<Record<Chosen, readonly WhatIf[]>>;
 
-export async function bruteForce(runner: PoolRunner, assessed: Assessed, size: BruteForceSize): Promise<BruteForced> {
+/** Told as soon as the draws of an event are made: whatever ends a long count early, what it found so far is there. */
+type Told = (cases: readonly Case[]) => void;
+
+export async function bruteForce(
+  runner: PoolRunner,
+  assessed: Assessed,
+  size: BruteForceSize,
+  tell: Told,
+): Promise<BruteForced> {
   const answer = await runner.study({ id: "search", assessed, accuracy: "standard" });
   if (!answer.ok) throw new Error(answer.message);
   const { outcome } = answer.value;
@@ -93,7 +101,9 @@ export async function bruteForce(runner: PoolRunner, assessed: Assessed, size: B
       const runs = all.filter((run) => run !== undefined);
       freshRuns += all.length;
       failed += all.length - runs.length;
-      cases.push(...casesOf(outcome, assessed, strengths, event, runs).map((one) => ({ ...one, event: key, chosen })));
+      const found = casesOf(outcome, assessed, strengths, event, runs).map((one) => ({ ...one, event: key, chosen }));
+      tell(found);
+      cases.push(...found);
     }
   }
   return { verdict: outcome.verdict, searchRuns: outcome.search.runs, freshRuns, failed, cases };

@@ -1,9 +1,10 @@
 /**
  * Holds searches against brute force: hours on two cores, minutes on many.
  *   node go.mjs brute-force [RIG …] [--events N] [--draws N] [--unchosen N] [--jobs N] [--out FILE]
- * Without a name all six rigs. What comes of it is in docs/decisions/0002-one-rule.md.
+ * Without a name all six rigs. FILE gets a line of JSON for each case as soon as it is known, and one for each rig that is done.
+ * What comes of it is in docs/decisions/0002-one-rule.md.
  */
-import { writeFileSync } from "node:fs";
+import { appendFileSync } from "node:fs";
 import { availableParallelism } from "node:os";
 import { parseArgs } from "node:util";
 import { withPool } from "../assessments.ts";
@@ -28,16 +29,22 @@ const rigs = names.map(bruteForceRig);
 const results: { readonly rig: string; readonly found: BruteForced }[] = [];
 for (const { name, assessed } of rigs) {
   const begun = performance.now();
-  const found = await withPool(whole("jobs"), (runner) => bruteForce(runner, assessed, size));
+  const keep = (cases: readonly Case[]) => keepLines(cases.map((one) => ({ rig: name, ...one })));
+  const found = await withPool(whole("jobs"), (runner) => bruteForce(runner, assessed, size, keep));
   results.push({ rig: name, found });
   const seconds = ((performance.now() - begun) / 1000).toFixed(0);
   console.log(
     `${name}: ${found.verdict} after ${found.searchRuns} runs; ${found.freshRuns} fresh draws (${found.failed} without numbers), ${seconds} s`,
   );
   console.log(beyondTable(found));
-  if (values.out) writeFileSync(values.out, JSON.stringify({ size, results }));
+  const { cases: _, ...done } = found;
+  keepLines([{ rig: name, size, ...done, seconds: Number(seconds) }]);
 }
 console.log(summary(results.map(({ found }) => found)));
+
+function keepLines(lines: readonly object[]): void {
+  if (values.out) appendFileSync(values.out, lines.map((line) => `${JSON.stringify(line)}\n`).join(""));
+}
 
 function whole(name: "events" | "draws" | "unchosen" | "jobs"): number {
   const value = Number(values[name]);
