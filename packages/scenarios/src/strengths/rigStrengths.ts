@@ -7,7 +7,7 @@ import {
   partStrengths,
   type StrengthZone,
 } from "@secondline/strength";
-import type { BreakingStrengths, LineBreaking } from "./run/breakingStrengths.ts";
+import type { BreakingStrengths, LineBreaking } from "./breakingStrengths.ts";
 
 export interface RigStrengths {
   /** In the order of the load's way, from harness to rock. */

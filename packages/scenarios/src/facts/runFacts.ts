@@ -1,21 +1,8 @@
 /** What one run has to say, small enough to be sent between threads and kept: the search decides on nothing else. */
-import type { Accuracy, Recording } from "@secondline/engine";
+import type { Recording } from "@secondline/engine";
 import type { PartId } from "@secondline/rig";
-import type { Phrase } from "../events/phrase.ts";
-import type { WhatIf } from "../events/registry.ts";
-import type { Draw } from "../scatter/draw.ts";
+import type { Phrase } from "./phrase.ts";
 import type { Trace } from "./trace.ts";
-
-/** One run to be made. */
-export interface RunOrder {
-  readonly event: WhatIf;
-  readonly draw: Draw;
-  readonly accuracy: Accuracy;
-  /** The run of `eventBefore(event)` under the same draw. */
-  readonly before?: RunFacts;
-  /** Keep thinned-out forces, for plots. */
-  readonly trace?: boolean;
-}
 
 /** What holds the walker after all that gave way has given way. "remains": both lines parted, and what is left of them holds. */
 export type Catcher = "main" | "backup" | "both" | "remains" | "nothing";

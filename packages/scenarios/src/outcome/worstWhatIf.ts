@@ -1,4 +1,5 @@
-import type { Outcome, WhatIfOutcome } from "./outcome.ts";
+import type { WhatIfOutcome } from "../run/whatIfOutcome.ts";
+import type { Outcome } from "./outcome.ts";
 
 /** The what-if that the verdict turns on: that of its gravest reason, else that of the least margin; undefined without any. */
 export function worstWhatIf(outcome: Outcome): WhatIfOutcome | undefined {

@@ -4,11 +4,11 @@ import type { Basis, PartId, Rig } from "@secondline/rig";
 import { normalQuantile } from "@secondline/statistics";
 import { failureChances, type LoadDraws } from "@secondline/strength";
 import { takenAway } from "../events/registry.ts";
-import type { LikelyFirst } from "../facts/outcome.ts";
-import { loadedParts, loadsIn, worthKeeping } from "../reliability/loadedParts.ts";
-import type { RigStrengths } from "../rigStrengths.ts";
+import type { LikelyFirst } from "../outcome/outcome.ts";
 import { drawsOf, ENOUGH_DRAWS, type EventRuns } from "../rule/demand.ts";
 import { BLOCK_DRAWS, SEED } from "../scatter/sampler.ts";
+import type { RigStrengths } from "../strengths/rigStrengths.ts";
+import { loadedParts, loadsIn, worthKeeping } from "./loadedParts.ts";
 
 /** Scatter of the loads of an event that was not drawn, common to all parts, standard deviation of ln load [-]. */
 const LOAD_SCATTER = 0.2;

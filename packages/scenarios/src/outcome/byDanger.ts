@@ -1,5 +1,6 @@
 import type { PartId } from "@secondline/rig";
-import type { Outcome, PartOutcome, WhatIfOutcome } from "./outcome.ts";
+import type { WhatIfOutcome } from "../run/whatIfOutcome.ts";
+import type { Outcome, PartOutcome } from "./outcome.ts";
 
 /** A part in the what-if in which it has its least margin. */
 export interface LeastMargin {

@@ -1,26 +1,9 @@
 /** Thins a recording's forces out for a small plot, keeping every peak; and the band of many such runs. */
 import { cfc60, type Recording } from "@secondline/engine";
+import { TRACE_LINES, type Trace, type TraceBand, type TraceLine } from "../facts/trace.ts";
 import { anchorSignal } from "./loads.ts";
 
 const BIN_COUNT = 160;
-
-/** Forces over time: in the leash, in either line at its ends, and on an anchor as a whole (main line and backup together). */
-export const TRACE_LINES = ["leash", "mainA", "mainB", "backupA", "backupB", "anchorA", "anchorB"] as const;
-export type TraceLine = (typeof TRACE_LINES)[number];
-
-/**
- * Force over time, thinned out for a small plot without losing a peak: per bin the least and the largest of the CFC 60
- * signal, alternating [N]. Bins of equal length over `duration` [s].
- */
-export interface Trace extends Readonly<Record<TraceLine, readonly number[]>> {
-  readonly duration: number;
-  readonly bins: number;
-}
-
-/** Between the least and the largest force of so many draws in every bin; as long as the shortest of them. */
-export interface TraceBand extends Trace {
-  readonly draws: number;
-}
 
 /** Fewer draws make no band [-]. */
 const LEAST_DRAWS = 4;
