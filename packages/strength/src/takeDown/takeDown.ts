@@ -6,7 +6,7 @@ import { addDays, date, type PlainDate } from "../dates/calendarDate.ts";
 import { combineFactors } from "../derating/lognormal.ts";
 import type { PartStrength } from "../parts/partStrength.ts";
 import { partStrengths } from "../parts/partStrengths.ts";
-import type { FactorsOf } from "./testedStock.ts";
+import type { FactorsOf } from "../retention/testedStock.ts";
 
 export interface TakeDownQuestion {
   /** The rig as it is, or will be at the present rate of use, on a day. */

@@ -8,8 +8,8 @@ import type {
   OutlierTest,
   Poolability,
 } from "@secondline/statistics";
+import type { BreakTest } from "../breakLog/logEntry.ts";
 import type { Characteristic } from "./characteristic.ts";
-import type { BreakTest } from "./logEntry.ts";
 import type { Narrowing } from "./narrowing.ts";
 
 export interface FamilyReport {

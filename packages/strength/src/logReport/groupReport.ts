@@ -16,11 +16,11 @@ import {
   profileInterval,
   standardDeviation,
 } from "@secondline/statistics";
+import { grouped } from "../breakLog/grouped.ts";
+import type { BreakTest } from "../breakLog/logEntry.ts";
 import { brokenValues, CHARACTERISTIC_CONTENT, characteristicValues } from "./characteristic.ts";
 import { type Doubt, doubtsOf } from "./doubts.ts";
-import { grouped } from "./grouped.ts";
 import type { FamilyReport, GroupFindings } from "./groupFindings.ts";
-import type { BreakTest } from "./logEntry.ts";
 import { narrowing } from "./narrowing.ts";
 
 export interface GroupReport extends GroupFindings {

@@ -1,9 +1,9 @@
 /** From a break log to a report per group, and to the test worth doing next. */
 import { GENERIC_STOCKS, type LineStock } from "@secondline/rig";
+import { grouped } from "../breakLog/grouped.ts";
+import type { BreakTest } from "../breakLog/logEntry.ts";
 import { modelAgainstTests, type StockComparison } from "../retention/stockComparison.ts";
-import { grouped } from "./grouped.ts";
 import { type GroupReport, groupReport, type ReportOptions } from "./groupReport.ts";
-import type { BreakTest } from "./logEntry.ts";
 
 export interface BreakLogReport {
   readonly groups: readonly GroupReport[];
