@@ -1,14 +1,13 @@
 /** Pictures that are passed on: drawn by the same code as the screen's, and never without their cautions. */
 
 import { brokenLines, createSvgInk, drawSheet, laySheet, type Picture, roundTicks } from "@secondline/figures";
+import { createStage, drawElevation } from "@secondline/figures/scene";
 import { englishWords } from "@secondline/words";
 import { describe, expect, it } from "vitest";
+import { syntheticRecording, syntheticRig } from "../../../packages/figures/test/syntheticRecording.ts";
 import { PALETTES } from "../src/design/palette.ts";
-import { drawElevation } from "../src/scene/elevation/elevationPainter.ts";
-import { createStage } from "../src/scene/stage.ts";
 import { plotBody } from "../src/time/picture/plotBody.ts";
 import { shownAtFirst, tracesOf } from "../src/time/traces.ts";
-import { syntheticRecording, syntheticRig } from "./syntheticRecording.ts";
 import { timeRecording } from "./timeRecording.ts";
 
 /** Letters as wide as they are in most faces, on average. */

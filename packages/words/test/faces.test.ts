@@ -7,7 +7,10 @@ import { filled } from "../src/language.ts";
 const here = new URL("../src/", import.meta.url);
 const root = new URL("../../../", import.meta.url);
 /** Who says them, by the folder that they are in. */
-const FACES = { page: ["apps/sandbox/src", "packages/workbench/src"], terminal: ["apps/cli/src"] };
+const FACES = {
+  page: ["apps/sandbox/src", "packages/workbench/src", "packages/figures/src"],
+  terminal: ["apps/cli/src"],
+};
 
 /** "page/wear" and its like. */
 const names = Object.keys(FACES).flatMap((face) =>

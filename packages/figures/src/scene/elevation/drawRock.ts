@@ -1,7 +1,7 @@
 /** The ground in section: stone that fades downwards, its surface in ink, short oblique strokes beneath it. */
 
-import { type Ink, SERIF } from "@secondline/figures";
-import type { Palette } from "../../design/palette.ts";
+import { type Ink, SERIF } from "../../ink/ink.ts";
+import type { Palette } from "../../palette.ts";
 import type { Gap } from "../shape/gap.ts";
 import type { StoneColours } from "../stone.ts";
 import type { FlatView } from "./flatView.ts";

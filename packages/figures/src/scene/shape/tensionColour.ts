@@ -3,7 +3,7 @@
  * steps of colour (in the manner of the cividis map, Nunez et al. 2018, PLoS ONE 13(7)) and lightness alone, in a black
  * and white print, still orders them. The ends are chosen per theme so that the whole path stands out from the paper.
  */
-import type { Theme } from "../../design/palette.ts";
+import type { Theme } from "../../palette.ts";
 
 export const TABLE_SIZE = 64;
 

@@ -1,7 +1,10 @@
 /** What everything in one scene shares: the moment, the gap, the notes. */
+
+import type { Recording } from "@secondline/engine";
+import type { Rig } from "@secondline/rig";
+import type { GaveWay } from "@secondline/scenarios";
 import { createLiveFrame, type LiveFrame } from "./liveFrame.ts";
 import { createNotes, type Notes } from "./notes/notes.ts";
-import type { GaveWay, Recording, Rig } from "./sceneProps.ts";
 import { type Gap, gapSection } from "./shape/gap.ts";
 
 export interface Stage {

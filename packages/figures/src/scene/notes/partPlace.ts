@@ -1,8 +1,7 @@
 /** Where a part of the rig is at the moment. */
 import type { Recording } from "@secondline/engine";
-import { partRef } from "@secondline/rig";
+import { partRef, type Rig } from "@secondline/rig";
 import type { LiveFrame } from "../liveFrame.ts";
-import type { Rig } from "../sceneProps.ts";
 
 /** Index of the node of a line nearest to a fraction of its natural length; connections are sought on the main line. */
 export function nodeNear(recording: Recording, part: string, fraction: number): number {

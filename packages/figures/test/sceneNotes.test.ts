@@ -1,14 +1,14 @@
-import type { Ink } from "@secondline/figures";
 import { quantity } from "@secondline/words";
 import { expect, it } from "vitest";
-import { PALETTES } from "../src/design/palette.ts";
+import type { Ink } from "../src/ink/ink.ts";
+import { PALETTES } from "../src/palette.ts";
 import { fitFlat } from "../src/scene/elevation/flatView.ts";
 import { createLiveFrame, sampleFrame } from "../src/scene/liveFrame.ts";
 import type { Projector } from "../src/scene/notes/noteInk.ts";
 import { NoteLayout } from "../src/scene/notes/noteLayout.ts";
 import { createNotes } from "../src/scene/notes/notes.ts";
+import { eventWords, sceneWords } from "../src/scene/sceneWords.ts";
 import { gapSection } from "../src/scene/shape/gap.ts";
-import { eventWords, sceneWords } from "../src/scene/words.ts";
 import { syntheticRecording, syntheticRig } from "./syntheticRecording.ts";
 
 const recording = syntheticRecording();

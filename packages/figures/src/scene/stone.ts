@@ -1,5 +1,5 @@
 /** Colours that only the scene has: rock, contour lines, woods. */
-import type { Theme } from "../design/palette.ts";
+import type { Theme } from "../palette.ts";
 
 export interface StoneColours {
   readonly lit: string;

@@ -1,7 +1,7 @@
 /** Which notes are drawn and where their words stand: laid out once per picture, on the screen or for a file. */
 
-import { type Ink, SANS, SERIF } from "@secondline/figures";
-import type { Palette } from "../../design/palette.ts";
+import { type Ink, SANS, SERIF } from "../../ink/ink.ts";
+import type { Palette } from "../../palette.ts";
 import { type Box, createLabel, LABEL_SIDES, type Label, layOutLabels, MOST_SPOTS } from "./labelLayout.ts";
 import type { LinePath } from "./linePath.ts";
 import { drawNote, type Projector, type Sheet } from "./noteInk.ts";

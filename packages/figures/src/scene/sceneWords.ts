@@ -1,7 +1,8 @@
 /** What the scene says of a run: made in the words package, shortened where there is no room. */
 import type { Recording, RunEvent } from "@secondline/engine";
+import type { Rig } from "@secondline/rig";
+import type { GaveWay, Outcome } from "@secondline/scenarios";
 import { capital, englishWords as words } from "@secondline/words";
-import type { GaveWay, Outcome, Rig } from "./sceneProps.ts";
 
 /** What happened, with place, load or speed where there is one; "" for events that nobody needs to see marked. */
 export function eventWords(

@@ -4,15 +4,16 @@
  */
 
 import type { Recording, RunEvent } from "@secondline/engine";
-import { isPartId } from "@secondline/rig";
+import { isPartId, type Rig } from "@secondline/rig";
+import type { GaveWay } from "@secondline/scenarios";
 import { quantity, englishWords as words } from "@secondline/words";
 import { sayPage } from "@secondline/words/page/page";
 import type { LiveFrame } from "../liveFrame.ts";
-import type { GaveWay, Rig, WeakPlace } from "../sceneProps.ts";
+import { eventWords } from "../sceneWords.ts";
 import { type Gap, groundAt } from "../shape/gap.ts";
 import { set3 } from "../shape/vector.ts";
 import { jointAt } from "../shape/walkerPose.ts";
-import { eventWords } from "../words.ts";
+import type { WeakPlace } from "../weakPlace.ts";
 import { fillPath, type LinePath, newPath } from "./linePath.ts";
 import { nodeNear, partPlace } from "./partPlace.ts";
 

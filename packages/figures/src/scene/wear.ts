@@ -1,5 +1,5 @@
 /** What the walker wears: quiet, with the accent on the shirt, so that the eye finds the person first. */
-import type { Theme } from "../design/palette.ts";
+import type { Theme } from "../palette.ts";
 
 export const TONES = ["shirt", "trousers", "skin", "hair", "harness", "shoes"] as const;
 export type Tone = (typeof TONES)[number];

@@ -1,7 +1,7 @@
 /** The ink of one note: dimension lines as on a plan, arrows, marks. */
 
-import type { Ink } from "@secondline/figures";
-import type { Palette } from "../../design/palette.ts";
+import type { Ink } from "../../ink/ink.ts";
+import type { Palette } from "../../palette.ts";
 import { type Box, LABEL_SIDES, type Label } from "./labelLayout.ts";
 import type { Note } from "./notes.ts";
 

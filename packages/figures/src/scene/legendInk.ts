@@ -1,9 +1,9 @@
 /** The legend of the scene for a picture that is kept: how the lines are told apart, and the tension scale. */
 
-import { type Ink, SANS } from "@secondline/figures";
 import { quantity } from "@secondline/words";
 import { sayScene } from "@secondline/words/page/scene";
-import type { Palette, Theme } from "../design/palette.ts";
+import { type Ink, SANS } from "../ink/ink.ts";
+import type { Palette, Theme } from "../palette.ts";
 import { scaleEnd, TABLE_SIZE, tensionCss, tensionTable } from "./shape/tensionColour.ts";
 
 export interface LegendFacts {

@@ -1,7 +1,7 @@
 /** Lines, leash, ring, anchors and walker in the elevation. */
 
-import type { Ink } from "@secondline/figures";
-import type { Palette } from "../../design/palette.ts";
+import type { Ink } from "../../ink/ink.ts";
+import type { Palette } from "../../palette.ts";
 import type { LiveFrame } from "../liveFrame.ts";
 import type { AnchorShape } from "../shape/anchorShape.ts";
 import type { FineLine } from "../shape/fineLine.ts";

@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { PALETTES } from "../src/design/palette.ts";
+import { PALETTES } from "../src/palette.ts";
 import { scaleEnd, TABLE_SIZE, tensionTable } from "../src/scene/shape/tensionColour.ts";
 
 /** Relative luminance (WCAG 2.2). */

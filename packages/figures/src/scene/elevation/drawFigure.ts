@@ -1,5 +1,5 @@
 /** The walker in the elevation: the same joints as in space, drawn as tapered limbs, far side first. */
-import type { Theme } from "../../design/palette.ts";
+import type { Theme } from "../../palette.ts";
 import { type Joint, jointAt, type Pose } from "../shape/walkerPose.ts";
 import { type Tone, WEAR } from "../wear.ts";
 import type { FlatPen } from "./drawRig.ts";
