@@ -1,3 +1,4 @@
+import { layoutTraceData } from "@secondline/figures/time";
 import { editDocument } from "@secondline/rig";
 import type { Answer, RunRequest, StudyRequest } from "@secondline/runner";
 import type { Found, Outcome, PartOutcome, Rig, WhatIfOutcome, WhatIfRun } from "@secondline/scenarios";
@@ -17,7 +18,6 @@ import { demoDocument, read } from "../../../packages/workbench/test/demoDocumen
 import { differencesTold, fallRows, verdictRows } from "../src/layouts/differences.ts";
 import { layoutCautions } from "../src/layouts/layoutCautions.ts";
 import { layoutChanges } from "../src/layouts/layoutChanges.ts";
-import { layoutTraceData } from "../src/layouts/layoutTraceData.ts";
 
 /** A runner that only remembers what it was asked. */
 class DeafRunner {

@@ -1,7 +1,8 @@
+import { fitRange, plotFrame, timeOf, xOf } from "@secondline/figures/time";
 import { useRef } from "react";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { useClock } from "../clock/useClock.ts";
-import { fitRange, plotFrame, timeOf, useFrameSize, xOf } from "../time/index.ts";
+import { useFrameSize } from "../time/useFrameSize.ts";
 import { CLASS_GUTTER } from "./ClassTraces.tsx";
 import styles from "./classroom.module.css";
 import { say } from "./words.ts";

@@ -3,7 +3,7 @@ import { formatLength } from "@secondline/words/formats";
 import { sayWear } from "@secondline/words/page/wear";
 import { entriesOf, placeOf } from "@secondline/workbench";
 import { type KeyboardEvent, useEffect, useId, useMemo, useRef, useState } from "react";
-import { useFrameSize } from "../time/index.ts";
+import { useFrameSize } from "../time/useFrameSize.ts";
 import { useWear, type WebbingFacts } from "../wearInHand/useWear.ts";
 import { quantity } from "../words.ts";
 import { Grid, SpanShade } from "./AlongPaper.tsx";

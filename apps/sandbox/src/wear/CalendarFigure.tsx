@@ -2,7 +2,7 @@ import { scaleOf } from "@secondline/figures";
 import { sayWear } from "@secondline/words/page/wear";
 import { dayOf, entriesOf, isoOf, placeOf, type Stretch, type WrittenEntry } from "@secondline/workbench";
 import { useId, useMemo, useRef, useState } from "react";
-import { useFrameSize } from "../time/index.ts";
+import { useFrameSize } from "../time/useFrameSize.ts";
 import { dateWords } from "../wearInHand/days.ts";
 import { useWear, useWearActions } from "../wearInHand/useWear.ts";
 import { DatedGrip, OnLine } from "./CalendarGrips.tsx";

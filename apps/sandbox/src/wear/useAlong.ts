@@ -1,7 +1,7 @@
 /** The stretch of the webbing in sight: one for the ribbon, its lanes, the strength below, and what the calendar dims. */
 
+import { fitRange, isFit, panned, type TimeRange, zoomed } from "@secondline/figures/time";
 import type { Stretch } from "@secondline/workbench";
-import { fitRange, isFit, panned, type TimeRange, zoomed } from "../time/index.ts";
 import { useWear, useWearActions } from "../wearInHand/useWear.ts";
 
 /** No one measures along a webbing finer than in centimetres: less than this is not drawn over the whole width [m]. */

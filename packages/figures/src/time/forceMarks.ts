@@ -1,13 +1,13 @@
 import type { Recording } from "@secondline/engine";
 import { capital, quantity } from "@secondline/words";
 import { sayTime } from "@secondline/words/page/time";
-import type { Palette } from "../design/palette.ts";
-import type { Probe } from "./CursorLines.tsx";
-import type { EndLabel } from "./EndLabels.tsx";
+import type { Palette } from "../palette.ts";
+import type { EndLabel } from "./endLabel.ts";
 import type { ForceView } from "./forceDrawing.ts";
-import type { PeakMark } from "./PeakMarks.tsx";
+import type { PeakMark } from "./peakMark.ts";
 import { type PlotFrame, xOf, yOf } from "./plotFrame.ts";
 import type { TimeRange } from "./plotGrid.ts";
+import type { Probe } from "./probe.ts";
 
 /** Peaks of the shown traces. */
 export function forcePeaks(
@@ -61,4 +61,9 @@ export function forceLabels(
       },
     };
   });
+}
+
+/** The axis speaks kN, with no more digits than its steps need. */
+export function axisKilonewtons(force: number): string {
+  return `${quantity.number(Number((force / 1000).toFixed(2)))}\u00a0kN`;
 }

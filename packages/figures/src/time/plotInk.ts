@@ -1,13 +1,14 @@
 /** Axes, grid, events and names of a plot for a picture that is kept: what canvas and elements show on the screen. */
 
-import { type Ink, roundTicks, SANS } from "@secondline/figures";
 import { quantity } from "@secondline/words";
-import type { Palette } from "../../design/palette.ts";
-import type { EndLabel } from "../EndLabels.tsx";
-import type { Mark } from "../eventMarks.ts";
-import { flagLanes, spreadLabels } from "../labelLayout.ts";
-import { type PlotFrame, xOf } from "../plotFrame.ts";
-import type { TimeRange } from "../plotGrid.ts";
+import { type Ink, SANS } from "../ink/ink.ts";
+import type { Palette } from "../palette.ts";
+import { roundTicks } from "../roundTicks.ts";
+import type { EndLabel } from "./endLabel.ts";
+import type { Mark } from "./eventMarks.ts";
+import { flagLanes, spreadLabels } from "./labelLayout.ts";
+import { type PlotFrame, xOf } from "./plotFrame.ts";
+import type { TimeRange } from "./plotGrid.ts";
 
 export const PLOT_FONT = `400 13px ${SANS}`;
 const NAME_HEIGHT = 22;

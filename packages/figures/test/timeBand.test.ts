@@ -1,6 +1,6 @@
 import type { TraceBand, TraceLine } from "@secondline/scenarios";
 import { expect, it } from "vitest";
-import { PALETTES } from "../src/design/palette.ts";
+import { PALETTES } from "../src/palette.ts";
 import { bandColumns, bandedTrace } from "../src/time/drawsBand.ts";
 import { type ForceView, forceData, forceDrawing } from "../src/time/forceDrawing.ts";
 import { traceSet } from "../src/time/traceSet.ts";

@@ -1,24 +1,24 @@
 /** The plots of forces and of energy, drawn for a picture that is kept. */
 
 import type { Recording } from "@secondline/engine";
-import type { Ink, PictureBody } from "@secondline/figures";
 import { type BreaksTold, quantity } from "@secondline/words";
 import { sayDraws } from "@secondline/words/draws";
 import { sayTime } from "@secondline/words/page/time";
-import type { Palette } from "../../design/palette.ts";
-import { axisKilojoules, bandLabels } from "../EnergyPlot.tsx";
-import { type Band, energyStack, indexAt } from "../energyBands.ts";
-import { energyData } from "../energyDrawing.ts";
-import { eventMarks } from "../eventMarks.ts";
-import { axisKilonewtons } from "../ForcesPlot.tsx";
-import { type ForceView, forceData, forceDrawing } from "../forceDrawing.ts";
-import { forceLabels, forcePeaks } from "../forceMarks.ts";
-import { wordedPeaks } from "../PeakMarks.tsx";
-import { type PlotFrame, plotFrame, xOf, yOf } from "../plotFrame.ts";
-import type { TimeRange } from "../plotGrid.ts";
-import { forceAt, traceSet } from "../traceSet.ts";
-import { shownAtFirst, tracesOf } from "../traces.ts";
+import type { Ink } from "../ink/ink.ts";
+import type { Palette } from "../palette.ts";
+import type { PictureBody } from "../sheet.ts";
+import { type Band, energyStack, indexAt } from "./energyBands.ts";
+import { energyData } from "./energyData.ts";
+import { axisKilojoules, bandLabels } from "./energyLabels.ts";
+import { eventMarks } from "./eventMarks.ts";
+import { type ForceView, forceData, forceDrawing } from "./forceDrawing.ts";
+import { axisKilonewtons, forceLabels, forcePeaks } from "./forceMarks.ts";
+import { wordedPeaks } from "./peakMark.ts";
+import { type PlotFrame, plotFrame, xOf, yOf } from "./plotFrame.ts";
+import type { TimeRange } from "./plotGrid.ts";
 import { drawAxes, drawCursor, drawEvents, drawNames, PLOT_FONT, type PlotSheet } from "./plotInk.ts";
+import { forceAt, traceSet } from "./traceSet.ts";
+import { shownAtFirst, tracesOf } from "./traces.ts";
 
 export interface PlotRequest {
   readonly recording: Recording;
@@ -40,7 +40,7 @@ const PLOT_SIZE: Size = { width: 1040, height: 400 };
 /** Points of a trace: more than a page prints. */
 const TRACE_COLUMNS = 1600;
 
-export function plotBody(request: PlotRequest, palette: Palette, size: Size = PLOT_SIZE): PictureBody {
+export function timePicture(request: PlotRequest, palette: Palette, size: Size = PLOT_SIZE): PictureBody {
   const { forces } = request;
   const draw = (ink: Ink) =>
     forces ? drawForces(ink, request, forces, palette, size) : drawEnergy(ink, request, palette, size);
@@ -82,16 +82,16 @@ function drawForces(ink: Ink, request: PlotRequest, forces: ForceView, palette: 
   clipTo(ink, frame);
   const drawing = forceDrawing({ ...forces, highlight: null }, before !== null, palette);
   for (const { series, fill } of drawing.bands) {
-    ink.fillStyle = String(fill);
+    ink.fillStyle = fill;
     areaPath(ink, columns[0]!, columns[series[1]]!, columns[series[0]]!, sheet);
     ink.fill();
   }
   drawing.series.forEach((series, i) => {
     if (series.width === 0) return;
-    ink.strokeStyle = String(series.stroke);
-    ink.lineWidth = series.width ?? 1;
-    ink.globalAlpha = series.alpha ?? 1;
-    ink.setLineDash([...(series.dash ?? [])]);
+    ink.strokeStyle = series.stroke;
+    ink.lineWidth = series.width;
+    ink.globalAlpha = series.alpha;
+    ink.setLineDash([...series.dash]);
     ink.lineJoin = "round";
     tracePath(ink, columns[0]!, columns[i + 1]!, sheet);
     ink.stroke();

@@ -1,9 +1,8 @@
 import type { Recording } from "@secondline/engine";
 import type { TraceBand } from "@secondline/scenarios";
-import type uPlot from "uplot";
-import type { Palette } from "../design/palette.ts";
+import type { Palette } from "../palette.ts";
 import { bandColumns, bandedTrace } from "./drawsBand.ts";
-import type { PlotData, PlotDrawing } from "./PlotCanvas.tsx";
+import type { PlotData, PlotDrawing, PlotSeries } from "./plotDrawing.ts";
 import { plotGrid, type TimeRange, valuesOn } from "./plotGrid.ts";
 import { buildPyramid, type Pyramid } from "./pyramid.ts";
 import type { TraceSet } from "./traceSet.ts";
@@ -46,21 +45,19 @@ const OPACITY = { before: 0.34, behind: 0.3, front: 1 } as const;
 const FADED_OPACITY = 0.25;
 
 export function forceDrawing(view: ForceView, compared: boolean, palette: Palette): PlotDrawing {
-  const series = layersOf(view, compared).map(({ trace, role }): uPlot.Series => {
+  const series = layersOf(view, compared).map(({ trace, role }): PlotSeries => {
     const faded = view.highlight !== null && view.highlight !== trace.id;
     return {
       stroke: palette[trace.colour],
       width: role === "before" ? trace.width + 2.5 : role === "behind" ? 1 : trace.width,
-      dash: role === "behind" ? [] : [...trace.dash],
+      dash: role === "behind" ? [] : trace.dash,
       alpha: OPACITY[role] * (faded ? FADED_OPACITY : 1),
-      points: { show: false },
-      pxAlign: 0,
     };
   });
   const banded = bandedTrace(view.shown, view.highlight, view.band);
   if (!banded) return { series, bands: [] };
   // Its edges come first, so that every trace lies over them.
-  const edge: uPlot.Series = { stroke: "transparent", width: 0, points: { show: false }, pxAlign: 0 };
+  const edge: PlotSeries = { stroke: "transparent", width: 0, dash: [], alpha: 1 };
   return {
     series: [edge, edge, ...series],
     bands: [{ series: [2, 1], fill: `${palette[banded.colour]}${BAND_TINT}` }],

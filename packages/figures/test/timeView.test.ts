@@ -1,9 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { markUnder } from "../src/time/EventFlags.tsx";
-import { type PeakMark, peakUnder, wordedPeaks } from "../src/time/PeakMarks.tsx";
+import { markUnder } from "../src/time/eventMarks.ts";
+import { type PeakMark, peakUnder, wordedPeaks } from "../src/time/peakMark.ts";
 import { plotFrame, timeOf, xOf, yOf } from "../src/time/plotFrame.ts";
-import { keyAction, TIME_KEYS } from "../src/time/timeKeys.ts";
 import { typedRange } from "../src/time/typedRange.ts";
 import { fitRange, isFit, panned, rangeShowing, SHORTEST_RANGE, zoomed } from "../src/time/visibleRange.ts";
 
@@ -70,38 +69,6 @@ describe("a typed range", () => {
     expect(typed("from", "")).toMatchObject({ ok: false });
     expect(typed("to", "9")).toEqual({ ok: false, message: "the run lasts from 0 to 4.00 s" });
     expect(typed("to", "1")).toEqual({ ok: false, message: "the start must come before the end" });
-  });
-});
-
-describe("keys", () => {
-  const press = (key: string, held: Partial<Record<"shiftKey" | "ctrlKey" | "altKey" | "metaKey", boolean>> = {}) =>
-    keyAction({ key, shiftKey: false, ctrlKey: false, altKey: false, metaKey: false, ...held });
-
-  it("move the cursor in three sizes", () => {
-    expect(press("ArrowRight")).toEqual({ do: "seek", size: "medium", direction: 1 });
-    expect(press("ArrowLeft", { shiftKey: true })).toEqual({ do: "seek", size: "coarse", direction: -1 });
-    expect(press("ArrowLeft", { altKey: true })).toEqual({ do: "seek", size: "fine", direction: -1 });
-  });
-
-  it("leave to browser and system what is theirs", () => {
-    expect(press("0", { ctrlKey: true })).toBeNull();
-    expect(press("ArrowLeft", { metaKey: true })).toBeNull();
-    expect(press("l", { altKey: true })).toBeNull();
-    expect(press("x")).toBeNull();
-    expect(press("toString")).toBeNull();
-  });
-
-  it("are all listed for the reader, and every listed one does something", () => {
-    const named: Readonly<Record<string, string>> = { Space: " ", "←": "ArrowLeft", "→": "ArrowRight", "−": "-" };
-    for (const { keys } of TIME_KEYS) {
-      for (const key of keys.replace(/^(Shift|Alt) \+ /, "").split(" ")) {
-        expect(press(named[key] ?? key), key).not.toBeNull();
-      }
-    }
-  });
-
-  it("reach brackets that are written with Alt held", () => {
-    expect(press("[", { altKey: true, ctrlKey: true })).toEqual({ do: "mark", direction: -1 });
   });
 });
 

@@ -1,6 +1,8 @@
 import type { Recording, RunEvent } from "@secondline/engine";
 import { type BreaksTold, type Moments, quantity, englishWords as words } from "@secondline/words";
 import { sayTime } from "@secondline/words/page/time";
+import { type PlotFrame, xOf } from "./plotFrame.ts";
+import type { TimeRange } from "./plotGrid.ts";
 
 /** A moment of the run worth going to. */
 export interface Mark {
@@ -94,4 +96,14 @@ export function eventRange(recording: Recording): { readonly from: number; reado
   const from = Math.min(start, end);
   const margin = Math.max((end - from) * 0.15, 0.1);
   return { from: Math.max(from - margin, 0), to: Math.min(end + 2 * margin, recording.duration) };
+}
+
+/** How far from a mark a thumb may be and still mean it [px]. */
+const THUMB_REACH = 24;
+
+/** Time of the event that a press above the plot means: the nearest one; null when none is near [s]. */
+export function markUnder(marks: readonly Mark[], x: number, range: TimeRange, frame: PlotFrame): number | null {
+  const distance = (mark: Mark) => Math.abs(xOf(mark.time, range, frame) - x);
+  const nearest = marks.reduce<Mark | null>((best, m) => (best && distance(best) <= distance(m) ? best : m), null);
+  return nearest && distance(nearest) <= THUMB_REACH ? nearest.time : null;
 }

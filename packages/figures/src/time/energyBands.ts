@@ -1,7 +1,7 @@
 import type { EnergyLedger, LedgerEntry, Recording } from "@secondline/engine";
 import { capital, quantity } from "@secondline/words";
 import { sayTime } from "@secondline/words/page/time";
-import type { Palette } from "../design/palette.ts";
+import type { Palette } from "../palette.ts";
 import { endsFalling } from "./eventMarks.ts";
 import { listed } from "./listed.ts";
 

@@ -1,16 +1,11 @@
 /** One trace of every layout on shared axes, made of the time strip's grid and pyramids. */
 import type { Recording } from "@secondline/engine";
 import { sayLayouts } from "@secondline/words/page/layouts";
-import {
-  loadedTraces,
-  type PlotData,
-  type Pyramid,
-  plotGrid,
-  type TimeRange,
-  type TraceId,
-  traceSet,
-  valuesOn,
-} from "../time/index.ts";
+import type { PlotData } from "./plotDrawing.ts";
+import { plotGrid, type TimeRange, valuesOn } from "./plotGrid.ts";
+import type { Pyramid } from "./pyramid.ts";
+import { traceSet } from "./traceSet.ts";
+import { loadedTraces, type TraceId } from "./traces.ts";
 
 /** Traces that layouts can be compared in, in the order of the load's way. */
 export const COMPARED = [

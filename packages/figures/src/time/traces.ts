@@ -1,6 +1,6 @@
 import { type Recording, SIGNALS, type SignalName } from "@secondline/engine";
 import { sayPage } from "@secondline/words/page/page";
-import type { Palette } from "../design/palette.ts";
+import type { Palette } from "../palette.ts";
 
 /** Filtered: as a load cell reports it (CFC 60 of SAE J211-1). Raw: every sample as computed. */
 export type Reading = "filtered" | "raw";

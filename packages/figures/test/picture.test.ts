@@ -1,13 +1,16 @@
 /** Pictures that are passed on: drawn by the same code as the screen's, and never without their cautions. */
 
-import { brokenLines, createSvgInk, drawSheet, laySheet, type Picture, roundTicks } from "@secondline/figures";
-import { createStage, drawElevation } from "@secondline/figures/scene";
 import { englishWords } from "@secondline/words";
 import { describe, expect, it } from "vitest";
-import { syntheticRecording, syntheticRig } from "../../../packages/figures/test/syntheticRecording.ts";
-import { PALETTES } from "../src/design/palette.ts";
-import { plotBody } from "../src/time/picture/plotBody.ts";
+import { createSvgInk } from "../src/ink/svgInk.ts";
+import { PALETTES } from "../src/palette.ts";
+import { roundTicks } from "../src/roundTicks.ts";
+import { drawElevation } from "../src/scene/elevation/drawElevation.ts";
+import { createStage } from "../src/scene/stage.ts";
+import { brokenLines, drawSheet, laySheet, type Picture } from "../src/sheet.ts";
+import { timePicture } from "../src/time/timePicture.ts";
 import { shownAtFirst, tracesOf } from "../src/time/traces.ts";
+import { syntheticRecording, syntheticRig } from "./syntheticRecording.ts";
 import { timeRecording } from "./timeRecording.ts";
 
 /** Letters as wide as they are in most faces, on average. */
@@ -155,7 +158,7 @@ describe("plots in SVG", () => {
     ["energy", null],
   ])("%s stay inside of their frame, with the axis in its unit and a name for every trace", (_what, shown) => {
     const ink = createSvgInk(measure);
-    const body = plotBody({ recording, previous: undefined, range, time: 1, forces: shown }, palette);
+    const body = timePicture({ recording, previous: undefined, range, time: 1, forces: shown }, palette);
     body.draw(ink);
     const svg = ink.document(body.width, body.height, "plot");
     elementsOf(svg);
