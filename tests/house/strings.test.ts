@@ -8,6 +8,7 @@ const FOLDERS = [
   "apps/sandbox/src",
   "apps/cli/src",
   "packages/figures/src",
+  "packages/workbench/src",
   "packages/report/src",
   "packages/words/src",
 ];
@@ -78,6 +79,11 @@ const KEPT: readonly (readonly [file: RegExp, text: RegExp, why: string])[] = [
   [/quietThree/, /^Clock: This module/, "a warning that is kept quiet"],
   [/OwnerChoice/, /^anchor \$1$/, "a pattern"],
   [/scene\/notes\/notesPainter/, /px;/, "a style"],
+  [/howFar\/question/, /^(?:0|\{\}) to (?:5|\{\})$/, "an example of what is typed"],
+  [/newRig\/places/, /^every \{\}/, "what the rig's format reads"],
+  [/newRig\/(?:answers|template)/, /./, "names and bases in the file of a new rig"],
+  [/newRig\/readAnswers/, /./, "messages of a file's check, in English as those of a rig's"],
+  [/stock\/ownStock/, /^assumed: stretch/, "a basis in the rig's file"],
 ];
 
 const isKept = (file: string, text: string): boolean =>

@@ -89,7 +89,7 @@ const sayings = Object.values(FACES)
   )
   .flatMap(sayingsIn);
 
-/** The lessons hand their keys on: `lessons.test.ts` of the sandbox holds each of them. */
+/** The lessons hand their keys on: `lessons.test.ts` of the workbench holds each of them. */
 const HANDED_ON = ["page/lessons"];
 
 const wanted = (sentence: string): readonly string[] => [...sentence.matchAll(/\{(\w+)/g)].map(([, name]) => name!);

@@ -1,5 +1,5 @@
+import { quantity } from "@secondline/words";
 import { type LessonsKey, sayLessons } from "@secondline/words/page/lessons";
-import { quantity } from "../words.ts";
 
 export type WordKey = LessonsKey;
 type Values = Readonly<Record<string, string | number>>;

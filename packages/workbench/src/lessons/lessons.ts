@@ -1,6 +1,6 @@
 /** The lessons: what is run, what is asked, and which number of the run answers it. */
 import type { WhatIf } from "@secondline/scenarios";
-import type { WrittenRig } from "@secondline/workbench";
+import type { WrittenRig } from "../documents/documents.ts";
 import { crossingOf, type LessonRun, marginOf, partOf, wayOut } from "./facts.ts";
 import * as rigs from "./rigs.ts";
 import type { WordKey } from "./words.ts";

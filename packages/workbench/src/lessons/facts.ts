@@ -11,8 +11,7 @@ import type {
   Swept,
   WhatIfOutcome,
 } from "@secondline/scenarios";
-import { broughtIn } from "@secondline/words";
-import { quantity, words } from "../words.ts";
+import { broughtIn, quantity, englishWords as words } from "@secondline/words";
 import { LINE_HEIGHT } from "./rigs.ts";
 
 /** One run of a lesson's rig: the fall for the eye, and what its parts had to carry. */

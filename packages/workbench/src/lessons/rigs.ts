@@ -3,7 +3,7 @@
  * and the rigs say so.
  */
 import { editDocument } from "@secondline/rig";
-import type { WrittenRig } from "@secondline/workbench";
+import type { WrittenRig } from "../documents/documents.ts";
 
 const INVENTED = "assumed: invented for this lesson";
 // All that is known of a part is said: what is not said counts at its worst.

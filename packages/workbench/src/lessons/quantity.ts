@@ -1,5 +1,5 @@
 /** Values of a lesson's slider and its results, in words. */
-import { quantity } from "../words.ts";
+import { quantity } from "@secondline/words";
 import type { Scale } from "./lessons.ts";
 
 /** A number of the learner's own, as it was chosen: nobody's load or strength, so nothing is rounded. */

@@ -1,9 +1,11 @@
 /** Computes one rig of a lesson: the fall for the eye, and what its parts hold. Knows no React. */
 import type { OrdersService, RunnerService } from "@secondline/runner";
 import { allSweptRigs, assessRig, readKnob, Sampler, SEED, type WhatIf } from "@secondline/scenarios";
+import { englishWords as words } from "@secondline/words";
 import { howFarWords } from "@secondline/words/howFar";
-import type { ReadRig, TaskAnswer, WrittenRig } from "@secondline/workbench";
-import { words } from "../words.ts";
+import type { WrittenRig } from "../documents/documents.ts";
+import type { ReadRig } from "../inHand/state.ts";
+import type { TaskAnswer } from "../job/job.ts";
 import type { LessonRun } from "./facts.ts";
 import type { LessonSweep } from "./lessons.ts";
 

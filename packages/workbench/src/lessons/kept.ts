@@ -1,7 +1,7 @@
 /** Predictions and results, kept on this device: every try, the last one last. */
 import { readJson } from "@secondline/rig";
 import { sayLessons } from "@secondline/words/page/lessons";
-import { type Shelf, setAside } from "@secondline/workbench";
+import { type Shelf, setAside } from "../keeping/shelf.ts";
 import { LESSON_IDS, type LessonId } from "./lessons.ts";
 
 export interface Try {

@@ -1,8 +1,7 @@
 import { InProcessRunner } from "@secondline/runner";
 import { isLessonsKey } from "@secondline/words/page/lessons";
-import type { Shelf } from "@secondline/workbench";
 import { describe, expect, it } from "vitest";
-import { read } from "../../../packages/workbench/test/demoDocument.ts";
+import type { Shelf } from "../src/keeping/shelf.ts";
 import { alongLine, carriedAt } from "../src/lessons/along.ts";
 import { aloud, halfWithin, triedIn } from "../src/lessons/aloud.ts";
 import { computeLesson } from "../src/lessons/computeLesson.ts";
@@ -21,6 +20,7 @@ import { keep, readKept } from "../src/lessons/kept.ts";
 import { LESSONS, type Lesson, type LessonId } from "../src/lessons/lessons.ts";
 import { onScale, resultWords, saidWords } from "../src/lessons/quantity.ts";
 import { prose, say, type WordKey } from "../src/lessons/words.ts";
+import { read } from "./demoDocument.ts";
 
 const services = { runner: new InProcessRunner(), read };
 const runs = new Map<LessonId, Promise<{ before: LessonRun; after: LessonRun }>>();

@@ -1,5 +1,5 @@
 /** A prediction beside the run's number, in words. Both in the same unit. */
-import { quantity } from "../words.ts";
+import { quantity } from "@secondline/words";
 import { say } from "./words.ts";
 
 /** Nearer than this is close: the simulation itself is not surer [-]. */
