@@ -40,7 +40,7 @@ const KEPT: readonly (readonly [file: RegExp, text: RegExp, why: string])[] = [
   [/lessons\/rigs/, /./, "a rig's file"],
   [/OwnerChoice/, /^how the marked end can be told$/, "a text that the user writes over"],
   [/wear|teardown/, /^broke (?:between|below|elsewhere)$/, "a value of the break log's format"],
-  [/wearFiles/, /^# Invented/, "a remark in a file"],
+  [/readWear/, /^# Invented/, "a remark in a file"],
   [/time\/csv/, /./, "heads of a table in a file"],
   [/figures\/src\/breakLog/, /fit$|^bound with|^18 of 20|^built in/, "names in a table in a file"],
   [/./, /^Example crag/, "the name of the demo record"],
@@ -60,7 +60,7 @@ const KEPT: readonly (readonly [file: RegExp, text: RegExp, why: string])[] = [
   ],
   [/SideDrawing|GroundShort/, /^ground (?:by hand|of one number)$/, "the name of a group of steps"],
   [/MatchColumns/, /^ (?:none|same)$/, "values that no column is called"],
-  [/useTestDraft/, /^ than the lower one|^its own/, "parts of a message of the rig's check"],
+  [/testFields/, /^ than the lower one|^its own/, "parts of a message of the rig's check"],
   [/time\/traces/, /^connection \{\}$/, "the id of a trace"],
   [/cli\/src\/cli\.ts/, /^secondline: \{\}$/, "the name of the program"],
   [

@@ -16,6 +16,7 @@ import {
 } from "@secondline/strength";
 import { quantity, englishWords as words } from "@secondline/words";
 import { untilWords } from "@secondline/words/until";
+import { describe, expect, test } from "vitest";
 import {
   addEntry,
   createWearStore,
@@ -32,25 +33,32 @@ import {
   removeEntry,
   replaceEntry,
   type WrittenRig,
-} from "@secondline/workbench";
-import { describe, expect, test } from "vitest";
-import { demoDocument } from "../../../packages/workbench/test/demoDocument.ts";
-import { handSandbox } from "../../../packages/workbench/test/handRunner.ts";
-import { calendarSpan, staysOf } from "../src/wear/calendar.ts";
-import { PART_KINDS, WEBBING_KINDS } from "../src/wear/entryKinds.ts";
-import { lanesOf } from "../src/wear/lanes.ts";
-import { rowsOf } from "../src/wear/rows.ts";
-import { around, following, notTooShort } from "../src/wear/useAlong.ts";
-import { logText, readWearText } from "../src/wear/wearFiles.ts";
-import { flagWords } from "../src/wear/wearWords.ts";
-import { calendarTicks, dated } from "../src/wearInHand/days.ts";
-import { EXAMPLE_LOG_TEXT, EXAMPLE_RECORD, wearStart } from "../src/wearInHand/work.ts";
+} from "../src/index.ts";
+import {
+  around,
+  calendarSpan,
+  calendarTicks,
+  dated,
+  flagWords,
+  following,
+  lanesOf,
+  logText,
+  notTooShort,
+  PART_KINDS,
+  readWearText,
+  rowsOf,
+  staysOf,
+  WEBBING_KINDS,
+} from "../src/record/index.ts";
+import { demoDocument } from "./demoDocument.ts";
+import { exampleLogText, exampleRecord, wearStart } from "./exampleWear.ts";
+import { handSandbox } from "./handRunner.ts";
 
 const ON = "2026-11-25";
 const MAIN = { list: "webbings", index: 0 } as const;
 
-function exampleRecord() {
-  const read = readWearRecord(EXAMPLE_RECORD);
+function readExample() {
+  const read = readWearRecord(exampleRecord);
   if (!read.ok) throw new Error(read.issues[0]?.message);
   return read.record;
 }
@@ -77,7 +85,7 @@ describe("dates", () => {
 });
 
 describe("entries", () => {
-  const entries = entriesOf(EXAMPLE_RECORD, MAIN);
+  const entries = entriesOf(exampleRecord, MAIN);
   const falls = entries.findIndex(({ event }) => event === "falls");
 
   test("an entry moved along the webbing keeps its length and stays on the webbing", () => {
@@ -91,16 +99,16 @@ describe("entries", () => {
     const clamp = { date: "2026-01-10", event: "clamped", at: "10 m", length: "0.2 m", until: "2026-02-01" };
     expect(moveDate(clamp, 30)).toMatchObject({ date: "2026-02-09", until: "2026-03-03" });
     const last = entries.length - 1;
-    const { record, entry } = replaceEntry(EXAMPLE_RECORD, MAIN, last, moveDate(entries[last]!, -40));
+    const { record, entry } = replaceEntry(exampleRecord, MAIN, last, moveDate(entries[last]!, -40));
     expect(entry).toBeLessThan(last);
     expect(readWearRecord(record).ok).toBe(true);
   });
   test("a date that is being typed leaves the order alone", () => {
-    const { entry } = replaceEntry(EXAMPLE_RECORD, MAIN, 3, { ...entries[3]!, date: "202" });
+    const { entry } = replaceEntry(exampleRecord, MAIN, 3, { ...entries[3]!, date: "202" });
     expect(entry).toBe(3);
   });
   test("lanes hold what weblocks left besides what was written down, and draw no entry twice", () => {
-    const state = wearState(exampleRecord(), ON).webbings[0]!;
+    const state = wearState(readExample(), ON).webbings[0]!;
     const lanes = lanesOf(entries, state, ON);
     expect(lanes.map(({ name }) => name)).toEqual(["Hung", "Falls", "Clamps", "Sewn, damaged"]);
     expect(lanes[2]?.items).toHaveLength(6);
@@ -139,7 +147,7 @@ describe("drawing", () => {
 });
 
 test("the old clamp mark is told by how far it lies inside the span", () => {
-  const state = wearState(exampleRecord(), ON);
+  const state = wearState(readExample(), ON);
   const words = flagWords(state.webbings[0]!, state.flags).map(({ headline }) => headline);
   expect(words).toContain("Old clamp mark of 14 months lies 4.3 m inside the span from A.");
   // Two entries of falls at one place are one place.
@@ -150,7 +158,7 @@ test("the old clamp mark is told by how far it lies inside the span", () => {
 
 describe("files", () => {
   test("a log with a bad row is refused whole, every row by its line", () => {
-    const lines = EXAMPLE_LOG_TEXT.split("\n");
+    const lines = exampleLogText.split("\n");
     const bad = [
       ...lines.slice(0, 3),
       lines[3]!.replace(",9.9,", ",-9.9,"),
@@ -166,7 +174,7 @@ describe("files", () => {
     ]);
   });
   test("a log comes back as it was saved, and an invented one still says so", () => {
-    const opened = readWearText(EXAMPLE_LOG_TEXT, "break-log.csv");
+    const opened = readWearText(exampleLogText, "break-log.csv");
     if (opened.kind !== "log") throw new Error(`it was taken as ${opened.kind}`);
     const again = readWearText(logText(opened.log), "again.csv");
     if (again.kind !== "log") throw new Error(`it was taken as ${again.kind}`);
@@ -203,7 +211,7 @@ describe("the stretch in sight", () => {
 
 describe("until when it may stay up", () => {
   const { rig } = demoRig();
-  const record = exampleRecord();
+  const record = readExample();
   const read = assess({ rig, wear: record, on: ON });
   if (!read.ok) throw new Error(read.issues[0]?.message);
   const { assessed } = read;
@@ -248,7 +256,7 @@ describe("until when it may stay up", () => {
 describe("the store", () => {
   const make = (kept?: KeptWear) => {
     const { sandbox } = handSandbox(demoDocument(), kept ? { session: { wear: kept } } : {});
-    const { store, actions } = createWearStore(sandbox, { ...wearStart(), now: () => 1 });
+    const { store, actions } = createWearStore(sandbox, wearStart());
     const { undo } = sandbox.actions;
     return { store, actions: { ...actions, undo }, sandbox, kept: () => sandbox.store.getState().session.wear };
   };
@@ -256,36 +264,36 @@ describe("the store", () => {
   test("a fault is told and the last good record still counts", () => {
     const { store, actions } = make();
     const before = store.getState().good;
-    const bad = replaceEntry(EXAMPLE_RECORD, MAIN, 1, { ...entriesOf(EXAMPLE_RECORD, MAIN)[1]!, from: "400 m" });
+    const bad = replaceEntry(exampleRecord, MAIN, 1, { ...entriesOf(exampleRecord, MAIN)[1]!, from: "400 m" });
     actions.edit(bad.record, "falls changed");
     expect(store.getState().issues.map(({ path }) => path)).toContain("webbings[0].entries[1].from");
     expect(store.getState().good).toBe(before);
     actions.undo();
     expect(store.getState().issues).toEqual([]);
-    expect(store.getState().work.record).toBe(EXAMPLE_RECORD);
+    expect(store.getState().work.record).toBe(exampleRecord);
   });
   test("what is replaced is kept, and all of it comes back after a reload", () => {
     const { actions, kept } = make();
     actions.replace({ record: { secondline: "wear/1", name: "Mine", webbings: [] } }, "a new record");
     const reloaded = make(structuredClone(kept()!));
     expect(reloaded.store.getState().work.record.name).toBe("Mine");
-    expect(reloaded.store.getState().earlier.map(({ name }) => name)).toEqual([EXAMPLE_RECORD.name]);
+    expect(reloaded.store.getState().earlier.map(({ name }) => name)).toEqual([exampleRecord.name]);
   });
   test("the letters of one field are one step", () => {
     const { store, actions } = make();
     for (const from of ["2", "29", "29 m"]) {
       const { record } = replaceEntry(store.getState().work.record, MAIN, 1, {
-        ...entriesOf(EXAMPLE_RECORD, MAIN)[1]!,
+        ...entriesOf(exampleRecord, MAIN)[1]!,
         from,
       });
       actions.edit(record, "falls changed", "field");
     }
     actions.undo();
-    expect(store.getState().work.record).toBe(EXAMPLE_RECORD);
+    expect(store.getState().work.record).toBe(exampleRecord);
   });
   test("an entry taken away by undo is not edited further", () => {
     const { store, actions } = make();
-    const added = addEntry(EXAMPLE_RECORD, MAIN, { date: ON, event: "falls", from: "1 m", to: "5 m", falls: 1 });
+    const added = addEntry(exampleRecord, MAIN, { date: ON, event: "falls", from: "1 m", to: "5 m", falls: 1 });
     actions.edit(added.record, "an entry added");
     actions.look({ entry: added.entry });
     actions.undo();
@@ -322,7 +330,7 @@ describe("the store", () => {
       expect(placeOf(entry())!.from).toBeCloseTo(place.from + 1, 6);
     }
     take(removeEntry(record(), owner, at));
-    expect(entriesOf(record(), owner)).toEqual(entriesOf(EXAMPLE_RECORD, owner));
+    expect(entriesOf(record(), owner)).toEqual(entriesOf(exampleRecord, owner));
     for (const before of steps.slice(0, -1).reverse()) {
       actions.undo();
       expect(record()).toBe(before);

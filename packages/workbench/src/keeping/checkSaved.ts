@@ -1,14 +1,10 @@
 /** Work kept on this device as it comes back: what cannot be read is left out and told, with the text of it to keep. */
 
 import { sayFiles } from "@secondline/words/page/files";
-import {
-  type LostPart,
-  type Notice,
-  type ReadRig,
-  readSaved,
-  type SavedWork,
-  type WrittenRig,
-} from "@secondline/workbench";
+import type { WrittenRig } from "../documents/documents.ts";
+import type { Notice, ReadRig } from "../inHand/state.ts";
+import { type LostPart, readSaved } from "./savedWork.ts";
+import type { SavedWork } from "./work.ts";
 
 export interface CheckedWork {
   /** Undefined: there is none, or no rig of it can be read. */

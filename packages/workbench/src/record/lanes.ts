@@ -1,8 +1,9 @@
 /** What lies where on a webbing, in lanes of its own kind: riggings, falls, clamps, stitching and damage. */
 import type { WebbingState } from "@secondline/strength";
 import { sayRecord } from "@secondline/words/page/record";
-import { placeOf, type Stretch, type WrittenEntry } from "@secondline/workbench";
-import { dateWords } from "../wearInHand/days.ts";
+import type { WrittenEntry } from "../documents/documents.ts";
+import { placeOf, type Stretch } from "../wear/place.ts";
+import { dateWords } from "./dateWords.ts";
 import { entryWords, judgementWords, WEBBING_KINDS } from "./entryKinds.ts";
 import { monthsWords } from "./months.ts";
 

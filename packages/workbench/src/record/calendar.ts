@@ -1,7 +1,8 @@
 /** A webbing's or part's entries on a calendar: when it hung, and what was written down on which day. */
 import type { Scale } from "@secondline/figures";
 import { sayRecord } from "@secondline/words/page/record";
-import { dayOf, type WrittenEntry } from "@secondline/workbench";
+import type { WrittenEntry } from "../documents/documents.ts";
+import { dayOf } from "../wear/days.ts";
 import { type EntryKind, entryWords } from "./entryKinds.ts";
 import { shortLabel } from "./lanes.ts";
 import { rowsOf } from "./rows.ts";

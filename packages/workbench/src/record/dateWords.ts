@@ -1,6 +1,6 @@
 /** Dates as they are read and drawn. */
 import { monthName, shortDay } from "@secondline/words/dates";
-import { dayOf } from "@secondline/workbench";
+import { dayOf } from "../wear/days.ts";
 
 const DAY_MS = 86_400_000;
 

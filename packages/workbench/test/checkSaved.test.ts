@@ -1,7 +1,7 @@
 /** What comes back from the device is checked part by part, and the rig outlives whatever else is broken. */
 import { describe, expect, it, vi } from "vitest";
-import { demoDocument, read } from "../../../packages/workbench/test/demoDocument.ts";
-import { checkSaved } from "../src/files/savedWork.ts";
+import { checkSaved } from "../src/keeping/checkSaved.ts";
+import { demoDocument, read } from "./demoDocument.ts";
 
 const save = vi.fn();
 const check = (saved: unknown) => checkSaved(saved, read, save);

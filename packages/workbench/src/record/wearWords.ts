@@ -1,12 +1,11 @@
 /** What the record says, in sentences. */
 
 import type { PartState, StrengthZone, WearFlag, WearMark, WebbingState } from "@secondline/strength";
-import { capital } from "@secondline/words";
+import { capital, quantity } from "@secondline/words";
 import { formatLength, formatRatio } from "@secondline/words/formats";
 import { sayWear } from "@secondline/words/page/wear";
-import type { Stretch } from "@secondline/workbench";
-import { dateWords } from "../wearInHand/days.ts";
-import { quantity } from "../words.ts";
+import type { Stretch } from "../wear/place.ts";
+import { dateWords } from "./dateWords.ts";
 import { monthsWords } from "./months.ts";
 
 export function markName(mark: WearMark): string {

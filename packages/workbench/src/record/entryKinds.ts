@@ -1,7 +1,7 @@
 /** The entries of a wear record: what each one is called, which fields it has, and how it reads in a sentence. */
 
 import { sayRecord } from "@secondline/words/page/record";
-import type { WrittenEntry } from "@secondline/workbench";
+import type { WrittenEntry } from "../documents/documents.ts";
 
 export type EntryField = { readonly key: string; readonly label: string; readonly hint?: string } & (
   | { readonly kind: "text" | "quantity"; readonly optional?: boolean }
@@ -423,4 +423,13 @@ export function freshFields(kinds: readonly EntryKind[], event: string, rigName:
 
 export function entryWords(kinds: readonly EntryKind[], entry: WrittenEntry): string {
   return kinds.find((kind) => kind.event === entry.event)?.say(entry) ?? `Unknown entry "${entry.event}"`;
+}
+
+/** The same day as another kind of entry; fields that both have keep what was typed. */
+export function asKind(entry: WrittenEntry, kinds: readonly EntryKind[], event: string, rigName: string): WrittenEntry {
+  const fresh = freshFields(kinds, event, rigName);
+  const kept = Object.fromEntries(
+    Object.keys(fresh).flatMap((key) => (entry[key] === undefined || key === "kind" ? [] : [[key, entry[key]]])),
+  );
+  return { date: entry.date, event, ...fresh, ...kept };
 }

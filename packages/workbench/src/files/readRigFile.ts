@@ -1,10 +1,9 @@
 /** From a file somebody hands us to a rig document, or to words that say why not. Never touches the current work. */
 import type { Issues, RigIssue } from "@secondline/rig";
 import { sayFiles } from "@secondline/words/page/files";
-import type { ReadRig, WrittenRig } from "@secondline/workbench";
+import type { WrittenRig } from "../documents/documents.ts";
+import type { ReadRig } from "../inHand/state.ts";
 import { wrongInIt } from "./issueLines.ts";
-
-export { issueLines } from "./issueLines.ts";
 
 export type Opened =
   | { readonly ok: true; readonly document: WrittenRig }

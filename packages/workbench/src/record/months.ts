@@ -1,5 +1,5 @@
+import { quantity } from "@secondline/words";
 import { sayWear } from "@secondline/words/page/wear";
-import { quantity } from "../words.ts";
 
 /** "1 month", "14 months": two significant digits. */
 export const monthsWords = (months: number): string =>
