@@ -7,7 +7,9 @@ import { describe, expect, it } from "vitest";
 const ROOT = fileURLToPath(new URL("../..", import.meta.url));
 const IMPORT = /(?:from |import\(|import |new URL\()"(\.[^"?]+)/g;
 
-const PACKAGES = ["packages", "apps"].flatMap((group) => readdirSync(join(ROOT, group)).map((name) => join(group, name)));
+const PACKAGES = ["packages", "apps"].flatMap((group) =>
+  readdirSync(join(ROOT, group)).map((name) => join(group, name)),
+);
 
 /** Folders that each folder of a package imports from; a file that lies in `src` itself stands for itself. */
 function importsOf(name: string): ReadonlyMap<string, ReadonlySet<string>> {

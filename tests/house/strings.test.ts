@@ -8,6 +8,7 @@ const FOLDERS = [
   "apps/sandbox/src",
   "apps/cli/src",
   "packages/figures/src",
+  "packages/workbench/src",
   "packages/report/src",
   "packages/words/src",
 ];
@@ -39,7 +40,7 @@ const KEPT: readonly (readonly [file: RegExp, text: RegExp, why: string])[] = [
   [/lessons\/rigs/, /./, "a rig's file"],
   [/OwnerChoice/, /^how the marked end can be told$/, "a text that the user writes over"],
   [/wear|teardown/, /^broke (?:between|below|elsewhere)$/, "a value of the break log's format"],
-  [/wearFiles/, /^# Invented/, "a remark in a file"],
+  [/readWear/, /^# Invented/, "a remark in a file"],
   [/time\/csv/, /./, "heads of a table in a file"],
   [/figures\/src\/breakLog/, /fit$|^bound with|^18 of 20|^built in/, "names in a table in a file"],
   [/./, /^Example crag/, "the name of the demo record"],
@@ -59,7 +60,7 @@ const KEPT: readonly (readonly [file: RegExp, text: RegExp, why: string])[] = [
   ],
   [/SideDrawing|GroundShort/, /^ground (?:by hand|of one number)$/, "the name of a group of steps"],
   [/MatchColumns/, /^ (?:none|same)$/, "values that no column is called"],
-  [/useTestDraft/, /^ than the lower one|^its own/, "parts of a message of the rig's check"],
+  [/testFields/, /^ than the lower one|^its own/, "parts of a message of the rig's check"],
   [/time\/traces/, /^connection \{\}$/, "the id of a trace"],
   [/cli\/src\/cli\.ts/, /^secondline: \{\}$/, "the name of the program"],
   [
@@ -78,6 +79,11 @@ const KEPT: readonly (readonly [file: RegExp, text: RegExp, why: string])[] = [
   [/quietThree/, /^Clock: This module/, "a warning that is kept quiet"],
   [/OwnerChoice/, /^anchor \$1$/, "a pattern"],
   [/scene\/notes\/notesPainter/, /px;/, "a style"],
+  [/howFar\/question/, /^(?:0|\{\}) to (?:5|\{\})$/, "an example of what is typed"],
+  [/newRig\/places/, /^every \{\}/, "what the rig's format reads"],
+  [/newRig\/(?:answers|template)/, /./, "names and bases in the file of a new rig"],
+  [/newRig\/readAnswers/, /./, "messages of a file's check, in English as those of a rig's"],
+  [/stock\/ownStock/, /^assumed: stretch/, "a basis in the rig's file"],
 ];
 
 const isKept = (file: string, text: string): boolean =>

@@ -97,12 +97,12 @@ interface FoundWork {
 async function findWork(works: WorkStore | undefined, notices: Omit<Notice, "id">[]): Promise<FoundWork> {
   if (!works) return { saved: undefined, writable: undefined };
   let kept: unknown;
-  let reader: typeof import("./files/savedWork.ts");
+  let reader: typeof import("@secondline/workbench/keptWork");
   try {
     kept = await works.load();
     if (kept === undefined || kept === null) return { saved: undefined, writable: works };
     // A first visit has kept nothing, and does without what reads it.
-    reader = await import("./files/savedWork.ts");
+    reader = await import("@secondline/workbench/keptWork");
   } catch (error) {
     const reason = error instanceof Error ? error.message : String(error);
     notices.push({

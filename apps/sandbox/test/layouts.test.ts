@@ -1,3 +1,4 @@
+import { layoutTraceData } from "@secondline/figures/time";
 import { editDocument } from "@secondline/rig";
 import type { Answer, RunRequest, StudyRequest } from "@secondline/runner";
 import type { Found, Outcome, PartOutcome, Rig, WhatIfOutcome, WhatIfRun } from "@secondline/scenarios";
@@ -12,12 +13,11 @@ import {
   writtenLayout,
 } from "@secondline/workbench";
 import { beforeEach, describe, expect, it } from "vitest";
+import { syntheticRecording } from "../../../packages/figures/test/syntheticRecording.ts";
 import { demoDocument, read } from "../../../packages/workbench/test/demoDocument.ts";
 import { differencesTold, fallRows, verdictRows } from "../src/layouts/differences.ts";
 import { layoutCautions } from "../src/layouts/layoutCautions.ts";
 import { layoutChanges } from "../src/layouts/layoutChanges.ts";
-import { layoutTraceData } from "../src/layouts/layoutTraceData.ts";
-import { syntheticRecording } from "./syntheticRecording.ts";
 
 /** A runner that only remembers what it was asked. */
 class DeafRunner {

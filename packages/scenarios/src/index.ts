@@ -40,7 +40,6 @@ export {
 } from "./compare/frontier.ts";
 export { type Erratum, errataOf, KNOWN_ERRATA, readErrata } from "./errata/errata.ts";
 export { EVENT_CLASSES, type EventBase, type EventClass, type EventKind } from "./events/eventKind.ts";
-export type { Phrase, PhraseValue } from "./events/phrase.ts";
 export {
   addEventKind,
   asItsKeySays,
@@ -54,17 +53,19 @@ export {
   whatIfSet,
 } from "./events/registry.ts";
 export type { Rescue } from "./events/rescue.ts";
-export { byDanger, type LeastMargin, type RankedWhatIf, weakestIn } from "./facts/byDanger.ts";
-export type { AnchorFacts, CautionFact, Judged } from "./facts/cautionFacts.ts";
-export { anchorFacts, judgedFactors } from "./facts/cautionFacts.ts";
-export { type LoadStrip, partStrip, pullStrip } from "./facts/loadStrips.ts";
-export type * from "./facts/outcome.ts";
-export { worstWhatIf } from "./facts/worstWhatIf.ts";
+export type { Phrase, PhraseValue } from "./facts/phrase.ts";
+export type * from "./facts/runFacts.ts";
+export type { Trace, TraceBand, TraceLine } from "./facts/trace.ts";
 export { type Among, compareMeasured, type MeasuredComparison } from "./measured/compareMeasured.ts";
 export { type ModelSignals, type ModelSignalsOptions, modelSignals } from "./measured/modelSignals.ts";
 export { readRecording } from "./measured/readRecording.ts";
 export { CHANNELS, type Channel, type MeasuredFall, type RecordingNote } from "./measured/recording.ts";
 export { RECORDING_FORMAT } from "./measured/recordingHead.ts";
+export { byDanger, type LeastMargin, type RankedWhatIf, weakestIn } from "./outcome/byDanger.ts";
+export { type LoadStrip, partStrip, pullStrip } from "./outcome/loadStrips.ts";
+export type * from "./outcome/outcome.ts";
+export type { StudyProgress } from "./outcome/studyProgress.ts";
+export { worstWhatIf } from "./outcome/worstWhatIf.ts";
 export {
   casesOf,
   MOST_CASES,
@@ -85,16 +86,19 @@ export {
   noChances,
 } from "./reliability/chances.ts";
 export type * from "./reliability/chancesOutcome.ts";
-export { type RigStrengths, rigStrengths } from "./rigStrengths.ts";
+export { LIKELY_FIRST_BASIS } from "./reliability/likelyFirst.ts";
+export type { AnchorFacts, CautionFact, Judged } from "./rule/cautionFacts.ts";
+export { anchorFacts, judgedFactors } from "./rule/cautionFacts.ts";
+export type { Gap } from "./rule/complete.ts";
 export type { EventRuns } from "./rule/demand.ts";
 export { type PersonMargin, PULL_LIMITS } from "./rule/person.ts";
 export { type Outlook, type PartDate, takeDownDates } from "./rule/takeDownDates.ts";
 export type { Reason, Verdict } from "./rule/verdict.ts";
 export { executeRun } from "./run/executeRun.ts";
-export type * from "./run/runFacts.ts";
+export type * from "./run/runOrder.ts";
 export { runWork } from "./run/runWork.ts";
 export { type RunOptions, runWhatIf, showWhatIf } from "./run/showRun.ts";
-export type { Trace, TraceBand, TraceLine } from "./run/trace.ts";
+export type * from "./run/whatIfOutcome.ts";
 export { type Draw, NO_DRAW } from "./scatter/draw.ts";
 export {
   INPUT_IDS,
@@ -106,12 +110,11 @@ export {
   uncertainInputs,
 } from "./scatter/inputs.ts";
 export { Sampler, SEED } from "./scatter/sampler.ts";
-export type { Gap } from "./search/complete.ts";
 export { NoEquilibrium, NothingComputed } from "./search/conclude.ts";
-export { LIKELY_FIRST_BASIS } from "./search/likelyFirst.ts";
 export { DEFAULT_RUNS, type Found, type Round, type SearchOptions, search } from "./search/search.ts";
-export { type StudyProgress, study } from "./search/study.ts";
+export { study } from "./search/study.ts";
 export type { SingleFailure } from "./singles/singleFailures.ts";
+export { type RigStrengths, rigStrengths } from "./strengths/rigStrengths.ts";
 export {
   isApart,
   KNOB_FAULTS,

@@ -2,9 +2,9 @@ import { startRun } from "@secondline/engine";
 import { describe, expect, it } from "vitest";
 import { executeRun, NO_DRAW, rigStrengths, type WhatIf } from "../src/index.ts";
 import { Catch } from "../src/run/catch.ts";
-import { demandStrengths } from "../src/run/demandStrengths.ts";
 import { momentOfCatch } from "../src/run/runToEnd.ts";
 import { defaultDuration, toProblem } from "../src/run/toProblem.ts";
+import { demandStrengths } from "../src/strengths/demandStrengths.ts";
 import { finish } from "./finish.ts";
 import { testRig } from "./testRig.ts";
 

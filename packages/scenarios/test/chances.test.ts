@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { judgePart, type Rig, readRig } from "@secondline/rig";
 import { beforeAll, describe, expect, it } from "vitest";
+import type { GoodRun } from "../src/facts/runFacts.ts";
 import {
   assessRig,
   type Chances,
@@ -16,6 +17,7 @@ import {
   type WhatIf,
 } from "../src/index.ts";
 import { medianLoads } from "../src/reliability/drawnRuns.ts";
+import { likelyFirst } from "../src/reliability/likelyFirst.ts";
 import {
   droppedStretches,
   type LoadedPart,
@@ -24,10 +26,8 @@ import {
   worthKeeping,
 } from "../src/reliability/loadedParts.ts";
 import { executeRun } from "../src/run/executeRun.ts";
-import type { GoodRun } from "../src/run/runFacts.ts";
 import { drawn, NO_DRAW } from "../src/scatter/draw.ts";
 import { placeRange } from "../src/scatter/inputs.ts";
-import { likelyFirst } from "../src/search/likelyFirst.ts";
 import { finish } from "./finish.ts";
 import { testRig } from "./testRig.ts";
 

@@ -13,7 +13,7 @@ import {
   type SearchOptions,
   search,
 } from "../src/index.ts";
-import { likelyFirst } from "../src/search/likelyFirst.ts";
+import { likelyFirst } from "../src/reliability/likelyFirst.ts";
 
 /** Loads as shares of what 95 % of the parts reach, by part [-]; "person": the leash's pull [N]. */
 export interface MadeUp {

@@ -2,6 +2,7 @@
 import { solveStanding } from "@secondline/engine";
 import type { Rig } from "@secondline/rig";
 import { describe, expect, it } from "vitest";
+import type { GoodRun } from "../src/facts/runFacts.ts";
 import {
   assessRig,
   classOf,
@@ -14,10 +15,9 @@ import {
   whatIfKey,
   whatIfSet,
 } from "../src/index.ts";
-import { demandStrengths } from "../src/run/demandStrengths.ts";
-import type { GoodRun } from "../src/run/runFacts.ts";
 import { toProblem } from "../src/run/toProblem.ts";
 import { drawn } from "../src/scatter/draw.ts";
+import { demandStrengths } from "../src/strengths/demandStrengths.ts";
 import { finish } from "./finish.ts";
 import { testRig } from "./testRig.ts";
 

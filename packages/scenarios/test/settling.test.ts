@@ -1,11 +1,11 @@
 import { type Recording, SIGNAL_RATE, type Simulation } from "@secondline/engine";
 import { describe, expect, it } from "vitest";
 import { rigStrengths, type WhatIf } from "../src/index.ts";
-import { demandStrengths } from "../src/run/demandStrengths.ts";
 import { fallsFreely } from "../src/run/fate.ts";
 import { runToEnd } from "../src/run/runToEnd.ts";
 import { Settling } from "../src/run/settling.ts";
 import { defaultDuration } from "../src/run/toProblem.ts";
+import { demandStrengths } from "../src/strengths/demandStrengths.ts";
 import { finish } from "./finish.ts";
 import { testRig } from "./testRig.ts";
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { rigStrengths } from "../src/index.ts";
-import { demandStrengths } from "../src/run/demandStrengths.ts";
 import { toProblem } from "../src/run/toProblem.ts";
+import { demandStrengths } from "../src/strengths/demandStrengths.ts";
 import { testRig } from "./testRig.ts";
 
 const strengths = rigStrengths(testRig);

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { TRACE_LINES } from "../src/facts/trace.ts";
 import type { RunOrder, Trace, TraceLine } from "../src/index.ts";
-import { bandOf, TRACE_LINES } from "../src/run/trace.ts";
+import { bandOf } from "../src/run/thinnedTrace.ts";
 import { BLOCK_DRAWS } from "../src/scatter/sampler.ts";
 import { searched } from "./madeUpRuns.ts";
 import { testRig } from "./testRig.ts";

@@ -1,6 +1,3 @@
-export { analyseBreakLog, type BreakLogReport } from "./breakLog/analyse.ts";
-export { characteristicValue } from "./breakLog/characteristic.ts";
-export type { GroupReport } from "./breakLog/groupReport.ts";
 export { columnName } from "./breakLog/layout.ts";
 export {
   type BreakTest,
@@ -10,7 +7,6 @@ export {
   OUTCOMES,
   REQUIRED_COLUMNS,
 } from "./breakLog/logEntry.ts";
-export type { Narrowing } from "./breakLog/narrowing.ts";
 export { readTest, type TestFields } from "./breakLog/readEntry.ts";
 export { type BreakLogReading, readBreakLog } from "./breakLog/readLog.ts";
 export { type TestsUntil, testsUntil } from "./breakLog/untilDay.ts";
@@ -29,13 +25,16 @@ export { sewingFactor } from "./derating/sewing.ts";
 export { sunFactor } from "./derating/sun.ts";
 export { monthDose } from "./derating/sunDose.ts";
 export { wetFactor } from "./derating/wet.ts";
+export { analyseBreakLog, type BreakLogReport } from "./logReport/analyse.ts";
+export { characteristicValue } from "./logReport/characteristic.ts";
+export type { GroupReport } from "./logReport/groupReport.ts";
+export type { Narrowing } from "./logReport/narrowing.ts";
 export { type PartStrength, weakestFirst } from "./parts/partStrength.ts";
 export { partStrengths } from "./parts/partStrengths.ts";
 export { type StrengthZone, webbingStrength, zoneAt } from "./parts/webbingStrength.ts";
 export type { LoadDraws } from "./reliability/loadPosterior.ts";
 export { countedShare, type FailureChances, failureChances, type VarianceSource } from "./reliability/partChances.ts";
 export { type ReliabilityPart, reliabilityPart } from "./reliability/reliabilityPart.ts";
-export { futureFromRecord, futureFromRig } from "./retention/future.ts";
 export { type StateResiduals, type StockResiduals, stockResiduals, type TestResidual } from "./retention/residuals.ts";
 export type { Retention, RetentionValue } from "./retention/retention.ts";
 export type { StockComparison } from "./retention/stockComparison.ts";
@@ -43,6 +42,7 @@ export { stockRetention } from "./retention/stockRetention.ts";
 export type { BestTest } from "./retention/strongestSample.ts";
 export { factorsFromLog } from "./retention/testedStock.ts";
 export { countingTests, testUseWords } from "./retention/testUse.ts";
+export { futureFromRecord, futureFromRig } from "./takeDown/future.ts";
 export {
   type Contradiction,
   DEFAULT_LOAD_SHARE,

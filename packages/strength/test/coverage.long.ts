@@ -5,9 +5,9 @@
 
 import { seededRandom } from "@secondline/statistics";
 import { afterAll, describe, expect, it } from "vitest";
-import { characteristicValues } from "../src/breakLog/characteristic.ts";
 import { combineFactors } from "../src/derating/lognormal.ts";
 import { type BreakTest, factorsFromLog } from "../src/index.ts";
+import { characteristicValues } from "../src/logReport/characteristic.ts";
 import { polyesterWebbing } from "./exampleRig.ts";
 import { type Case, coverage, type Draw, draw, type PopulationKind, populationQuantile } from "./populations.ts";
 

@@ -2,7 +2,7 @@
 
 import { seededRandom } from "@secondline/statistics";
 import { describe, expect, it } from "vitest";
-import { characteristicValues } from "../src/breakLog/characteristic.ts";
+import { characteristicValues } from "../src/logReport/characteristic.ts";
 import { coverage, type PopulationKind } from "./populations.ts";
 
 describe("the value that is printed holds as often as it says, in 300 samples", () => {

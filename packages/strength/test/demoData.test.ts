@@ -11,7 +11,7 @@ import {
   readBreakLog,
   readWearRecord,
 } from "../src/index.ts";
-import { takeDown } from "../src/retention/takeDown.ts";
+import { takeDown } from "../src/takeDown/takeDown.ts";
 
 const demo = (name: string) =>
   readFileSync(fileURLToPath(new URL(`../../../demo-data/${name}`, import.meta.url)), "utf8");

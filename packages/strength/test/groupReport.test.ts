@@ -1,8 +1,8 @@
 import type { Observation } from "@secondline/statistics";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { groupReport } from "../src/breakLog/groupReport.ts";
 import { analyseBreakLog, type BreakTest } from "../src/index.ts";
+import { groupReport } from "../src/logReport/groupReport.ts";
 
 const testOf = (result: Observation, given: Partial<BreakTest> = {}): BreakTest => ({
   part: "webbing",

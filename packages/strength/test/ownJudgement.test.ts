@@ -1,7 +1,7 @@
 import { judgePart, type OwnJudgement, type Rig } from "@secondline/rig";
 import { describe, expect, it } from "vitest";
 import { partStrengths } from "../src/index.ts";
-import { olderRig } from "../src/retention/future.ts";
+import { olderRig } from "../src/takeDown/future.ts";
 import { exampleRig, rated, section } from "./exampleRig.ts";
 
 const partOf = (rig: Rig, id: string) => partStrengths(rig).find((part) => part.id === id)!;

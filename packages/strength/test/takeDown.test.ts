@@ -1,7 +1,7 @@
 import { Temporal } from "temporal-polyfill";
 import { describe, expect, it } from "vitest";
 import { futureFromRecord, futureFromRig, partStrengths, readWearRecord } from "../src/index.ts";
-import { takeDown } from "../src/retention/takeDown.ts";
+import { takeDown } from "../src/takeDown/takeDown.ts";
 import { asNew, exampleRig, section } from "./exampleRig.ts";
 
 const rig = exampleRig({

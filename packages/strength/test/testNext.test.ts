@@ -2,8 +2,8 @@
 
 import { exactly, seededRandom } from "@secondline/statistics";
 import { describe, expect, it } from "vitest";
-import { narrowing } from "../src/breakLog/narrowing.ts";
 import { characteristicValue } from "../src/index.ts";
+import { narrowing } from "../src/logReport/narrowing.ts";
 
 /** Claimed and true gain of `more` further tests, as shares of the value at hand, on average over samples. */
 function gains(n: number, more: 1 | 5, scatter: number, samples: number) {

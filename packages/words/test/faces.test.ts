@@ -7,7 +7,10 @@ import { filled } from "../src/language.ts";
 const here = new URL("../src/", import.meta.url);
 const root = new URL("../../../", import.meta.url);
 /** Who says them, by the folder that they are in. */
-const FACES = { page: ["apps/sandbox/src", "packages/workbench/src"], terminal: ["apps/cli/src"] };
+const FACES = {
+  page: ["apps/sandbox/src", "packages/workbench/src", "packages/figures/src"],
+  terminal: ["apps/cli/src"],
+};
 
 /** "page/wear" and its like. */
 const names = Object.keys(FACES).flatMap((face) =>
@@ -86,7 +89,7 @@ const sayings = Object.values(FACES)
   )
   .flatMap(sayingsIn);
 
-/** The lessons hand their keys on: `lessons.test.ts` of the sandbox holds each of them. */
+/** The lessons hand their keys on: `lessons.test.ts` of the workbench holds each of them. */
 const HANDED_ON = ["page/lessons"];
 
 const wanted = (sentence: string): readonly string[] => [...sentence.matchAll(/\{(\w+)/g)].map(([, name]) => name!);

@@ -24,6 +24,16 @@ export {
 } from "./breakLog/match.ts";
 export { readMatched } from "./breakLog/readMatched.ts";
 export { logTemplate } from "./breakLog/template.ts";
+export { faultInForm, tidyFields } from "./breakLog/testFields.ts";
+export {
+  failureOf,
+  type Grouped,
+  groupLabel,
+  groupsBy,
+  groupTitle,
+  loadOf,
+  resultWords,
+} from "./breakLog/testGroups.ts";
 export { type HeavierWork, lookForHeavier } from "./card/heavier.ts";
 export { type ChancesDesk, type ChancesState, createChancesDesk, RUN_CHOICES } from "./chances/chancesDesk.ts";
 export { readSpread, readSpreads } from "./chances/spreads.ts";

@@ -12,18 +12,22 @@ import {
 
 const demo = (name: string) => readFileSync(new URL(`../../../demo-data/${name}`, import.meta.url), "utf8");
 
+export const exampleLogText = demo("break-log.csv");
+
 export const exampleRecord = JSON.parse(demo("old-rig-wear.json")) as WrittenRecord;
 
 function example(): WearWork {
-  const read = readBreakLog(demo("break-log.csv"));
+  const read = readBreakLog(exampleLogText);
   if (!read.ok) throw new Error(read.faults[0]?.message);
   return { record: exampleRecord, log: { name: "Example", invented: true, tests: read.tests }, stocks: {} };
 }
 
 const steps = { testAdded: "test added", testChanged: "test changed", testRemoved: "test removed" };
 
+export const wearStart = () => ({ example: example(), steps, now: () => 1 });
+
 export function withWear(sandbox: Sandbox): WearStore {
-  const wear = createWearStore(sandbox, { example: example(), steps, now: () => 1 });
+  const wear = createWearStore(sandbox, wearStart());
   tellKnownOf(wear, sandbox);
   return wear;
 }

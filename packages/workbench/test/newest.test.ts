@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { Newest } from "../src/keeping/newest.ts";
+import { Newest } from "../src/newest.ts";
 
 function filled(most: number, keys: string): Newest<string> {
   const newest = new Newest<string>(most);

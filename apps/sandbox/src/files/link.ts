@@ -3,8 +3,8 @@
 import { parseWhatIf, type WhatIf, whatIfKey } from "@secondline/scenarios";
 import { sayFiles } from "@secondline/words/page/files";
 import type { CameraName, ReadRig, WrittenRig } from "@secondline/workbench";
+import { type Opened, readRigText } from "@secondline/workbench/files";
 import { deflateSync, Inflate, strFromU8, strToU8 } from "fflate";
-import { type Opened, readRigText } from "./readFile.ts";
 
 export interface Shared {
   readonly document: WrittenRig;

@@ -1,10 +1,10 @@
 /** The pictures of a printed page: drawn anew as vectors in the colours of paper, at the page's size. */
 
 import { createSvgInk, type PictureBody } from "@secondline/figures";
+import { timePicture, wholeRun } from "@secondline/figures/time";
 import { sayFiles } from "@secondline/words/page/files";
 import { PALETTES } from "../design/palette.ts";
 import { measure } from "../picture/encode.ts";
-import { plotBody, wholeRun } from "../time/picture/plotBody.ts";
 import { words } from "../words.ts";
 import { type PictureSource, sideSnapshot } from "./savePicture.ts";
 
@@ -18,7 +18,7 @@ export function printPictures(source: Omit<PictureSource, "theme">, time: number
   const { assessed, whatIf } = source.state.run.shown;
   const title = words.eventTitle(assessed.rig, whatIf);
   const side = sideSnapshot({ ...source, theme: "light" }, time, SIDE_SIZE);
-  const plot = plotBody(wholeRun(current, time), PALETTES.light, PLOT_SIZE);
+  const plot = timePicture(wholeRun(current, time), PALETTES.light, PLOT_SIZE);
   return [
     svg(side, sayFiles("printPictures.side", { title })),
     svg(plot, sayFiles("printPictures.forcesOverTime", { title })),

@@ -1,18 +1,14 @@
 /** Pictures as files. In a file of its own, so that its code comes only when it is asked for. */
 import type { Picture } from "@secondline/figures";
+import { createStage, drawElevation, drawLegend, largestTension, legendHeight } from "@secondline/figures/scene";
+import { type PlotRequest, timePicture } from "@secondline/figures/time";
 import { sayFiles } from "@secondline/words/page/files";
 import { outcomeOf, type Recordings, type SandboxState } from "@secondline/workbench";
 import { PALETTES, type Theme } from "../design/palette.ts";
 import { downloadBlob, fileName } from "../device/download.ts";
 import { pngOf, svgOf } from "../picture/encode.ts";
-import { drawElevation } from "../scene/elevation/elevationPainter.ts";
 import type { SceneSnapshot } from "../scene/index.ts";
-import { largestTension } from "../scene/largestTension.ts";
-import { drawLegend, legendHeight } from "../scene/legendInk.ts";
-import { createStage } from "../scene/stage.ts";
 import { weakPlace } from "../state/weakPlace.ts";
-import type { PlotRequest } from "../time/index.ts";
-import { plotBody } from "../time/picture/plotBody.ts";
 import { quantity } from "../words.ts";
 import { runWords } from "./pictureWords.ts";
 
@@ -98,7 +94,7 @@ export function plotPicture(request: PlotRequest, { state, theme, date }: Pictur
     : sayFiles("savePicture.whereEnergyFall");
   const seen = sayFiles("savePicture.to", { what, from: quantity.seconds(from), to: quantity.seconds(to) });
   const palette = PALETTES[theme];
-  return { words: runWords(state, run.shown, seen, date), palette, body: plotBody(request, palette) };
+  return { words: runWords(state, run.shown, seen, date), palette, body: timePicture(request, palette) };
 }
 
 export async function savePicture(picture: Picture, kind: PictureKind, name: string): Promise<void> {

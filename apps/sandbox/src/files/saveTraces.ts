@@ -1,9 +1,8 @@
 /** Forces over time as a file. Made in pieces with a pause between them, so that the page stays alive. */
 import type { Recording } from "@secondline/engine";
+import { csvChunks, type TimeRange } from "@secondline/figures/time";
 import { sayPage } from "@secondline/words/page/page";
 import { downloadBlob, fileName } from "../device/download.ts";
-import { csvChunks } from "../time/csv.ts";
-import type { TimeRange } from "../time/index.ts";
 
 export async function saveTraces(recording: Recording, range: TimeRange, name: string): Promise<void> {
   const pieces: string[] = [];

@@ -45,7 +45,7 @@ export function useFileActions(works: WorkStore | undefined, clock: PlaybackCloc
       return here;
     }
     async function openFile(file: File): Promise<void> {
-      const reading = await arrived(import("./readFile.ts"), sayPage("useFileActions.readsFiles"));
+      const reading = await arrived(import("@secondline/workbench/files"), sayPage("useFileActions.readsFiles"));
       if (!reading) return;
       const opened = await reading.readRigFile(file, read);
       const text = opened.ok ? "" : sayPage("useFileActions.unchanged", { text: opened.text });

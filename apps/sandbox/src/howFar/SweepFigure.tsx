@@ -2,7 +2,7 @@ import { frameOf, type Plot } from "@secondline/figures";
 import { type ReactNode, useMemo } from "react";
 import { measure } from "../picture/encode.ts";
 import { PlotDrawing } from "../picture/PlotDrawing.tsx";
-import { useFrameSize } from "../time/index.ts";
+import { useFrameSize } from "../time/useFrameSize.ts";
 import styles from "./howFar.module.css";
 
 interface Props {

@@ -1,4 +1,5 @@
 import type { Recording } from "@secondline/engine";
+import type { TimeRange } from "@secondline/figures/time";
 import { sayPage } from "@secondline/words/page/page";
 import { outcomeOf, type SandboxState } from "@secondline/workbench";
 import { lazy, useMemo } from "react";
@@ -8,7 +9,6 @@ import type { Theme } from "../design/palette.ts";
 import { useSoon } from "../design/useSoon.ts";
 import { useSavePictures } from "../files/useSavePictures.ts";
 import { useActions, useRecordings, useSandbox } from "../state/useSandbox.ts";
-import type { TimeRange } from "../time/index.ts";
 import { words } from "../words.ts";
 import styles from "./TimePlace.module.css";
 import { useFallIsComing } from "./useFallIsComing.ts";

@@ -1,11 +1,10 @@
 import { sayLayouts } from "@secondline/words/page/layouts";
 import { type Layout, LETTERS, type ReadRig, type WrittenLayout } from "@secondline/workbench";
+import { issueLines, readRigFile } from "@secondline/workbench/files";
 import { DEMO_RIGS } from "../demo/demoRigs.ts";
 import { ActionMenu, type MenuEntry } from "../design/ActionMenu.tsx";
 import { Button } from "../design/Button.tsx";
 import { chooseFile, RIG_FILES } from "../device/chooseFile.ts";
-import { issueLines } from "../files/issueLines.ts";
-import { readRigFile } from "../files/readFile.ts";
 import { useActions } from "../state/useSandbox.ts";
 import styles from "./LayoutsView.module.css";
 

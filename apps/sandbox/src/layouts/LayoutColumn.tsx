@@ -1,10 +1,10 @@
+import { sceneWords } from "@secondline/figures/scene";
 import { sayLayouts } from "@secondline/words/page/layouts";
 import { type Layout, LETTERS, outcomeOf } from "@secondline/workbench";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import type { Theme } from "../design/palette.ts";
 import { useReducedMotion } from "../design/useMedia.ts";
 import { Elevation } from "../scene/elevation/Elevation.tsx";
-import { sceneWords } from "../scene/words.ts";
 import { SandboxContext, useRecordings, useSandbox } from "../state/useSandbox.ts";
 import styles from "./LayoutColumn.module.css";
 import { LayoutDifferences } from "./LayoutDifferences.tsx";

@@ -5,7 +5,7 @@ import { sayLayouts } from "@secondline/words/page/layouts";
 import { foundOf, type Layout, LETTERS } from "@secondline/workbench";
 import { memo, useMemo } from "react";
 import { PlotDrawing } from "../picture/PlotDrawing.tsx";
-import { useFrameSize } from "../time/index.ts";
+import { useFrameSize } from "../time/useFrameSize.ts";
 import styles from "./LayoutFrontier.module.css";
 import { useEach } from "./useLayouts.ts";
 

@@ -1,31 +1,34 @@
 import type { Recording } from "@secondline/engine";
+import {
+  axisKilonewtons,
+  COMPARED,
+  type ComparedId,
+  type EndLabel,
+  fitRange,
+  forceAt,
+  type Gutter,
+  layoutPyramid,
+  layoutTraceData,
+  listed,
+  type PlotDrawing,
+  type Probe,
+  plotFrame,
+  yOf,
+} from "@secondline/figures/time";
 import { sayLayouts } from "@secondline/words/page/layouts";
 import { LETTERS } from "@secondline/workbench";
 import { memo, useCallback, useMemo, useState } from "react";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { Choice } from "../design/Choice.tsx";
-import {
-  axisKilonewtons,
-  CursorLines,
-  type EndLabel,
-  EndLabels,
-  fitRange,
-  forceAt,
-  type Gutter,
-  listed,
-  PlotCanvas,
-  type PlotDrawing,
-  type Probe,
-  plotFrame,
-  ScrubSurface,
-  useFrameSize,
-  usePalette,
-  yOf,
-} from "../time/index.ts";
+import { CursorLines } from "../time/CursorLines.tsx";
+import { EndLabels } from "../time/EndLabels.tsx";
+import { PlotCanvas } from "../time/PlotCanvas.tsx";
+import { ScrubSurface } from "../time/ScrubSurface.tsx";
+import { useFrameSize } from "../time/useFrameSize.ts";
+import { usePalette } from "../time/usePalette.ts";
 import { quantity } from "../words.ts";
 import styles from "./LayoutTraces.module.css";
 import { LOOKS } from "./layoutLook.ts";
-import { COMPARED, type ComparedId, layoutPyramid, layoutTraceData } from "./layoutTraceData.ts";
 
 interface Props {
   clock: PlaybackClock;
@@ -117,9 +120,8 @@ export function Plot({
       series: recordings.map((_, i) => ({
         stroke: palette[looks[i]!.look.colour],
         width: 2,
-        dash: [...looks[i]!.look.dash],
-        points: { show: false },
-        pxAlign: 0,
+        dash: looks[i]!.look.dash,
+        alpha: 1,
       })),
       bands: [],
     }),

@@ -1,10 +1,8 @@
+import { alongLine, carriedAt, type LessonRun, say } from "@secondline/workbench/lessons";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { useClock } from "../clock/useClock.ts";
 import { quantity } from "../words.ts";
 import styles from "./AlongRibbon.module.css";
-import { alongLine, carriedAt } from "./along.ts";
-import type { LessonRun } from "./facts.ts";
-import { say } from "./words.ts";
 
 const WIDTH = 640;
 const HEIGHT = 132;

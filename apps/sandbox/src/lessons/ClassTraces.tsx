@@ -1,10 +1,9 @@
+import { type LessonRun, say } from "@secondline/workbench/lessons";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { Plot, type TraceLook } from "../layouts/LayoutTraces.tsx";
 import { LOOKS } from "../layouts/layoutLook.ts";
-import { useFrameSize } from "../time/index.ts";
+import { useFrameSize } from "../time/useFrameSize.ts";
 import styles from "./classroom.module.css";
-import type { LessonRun } from "./facts.ts";
-import { say } from "./words.ts";
 
 interface Props {
   clock: PlaybackClock;

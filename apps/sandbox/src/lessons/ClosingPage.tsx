@@ -1,11 +1,20 @@
+import {
+  aloud,
+  fixedText,
+  halfWithin,
+  type Kept,
+  type LessonId,
+  prose,
+  say,
+  spokenTry,
+  type Tried,
+  triedIn,
+  type WordKey,
+} from "@secondline/workbench/lessons";
 import { Button } from "../design/Button.tsx";
 import { download } from "../device/download.ts";
-import { aloud, fixedText, halfWithin, spokenTry, type Tried, triedIn } from "./aloud.ts";
 import styles from "./ClosingPage.module.css";
-import type { Kept } from "./kept.ts";
-import type { LessonId } from "./lessons.ts";
 import { ResultBars } from "./ResultBars.tsx";
-import { prose, say, type WordKey } from "./words.ts";
 
 /** The learner's own numbers against those of the runs, lesson by lesson; printed, it is the handout. */
 export function ClosingPage({ kept, onOpen }: { kept: Kept; onOpen: (id: LessonId | undefined) => void }) {

@@ -1,8 +1,7 @@
 import { piled } from "@secondline/figures";
+import { allFacts, type LessonRun, prose, say } from "@secondline/workbench/lessons";
 import { quantity } from "../words.ts";
 import styles from "./DotStrip.module.css";
-import { allFacts, type LessonRun } from "./facts.ts";
-import { prose, say } from "./words.ts";
 
 const WIDTH = 560;
 const SIDE_MARGIN = 16;

@@ -1,9 +1,6 @@
+import { type Kept, LESSONS, type LessonPlace, resultWords, saidWords, say } from "@secondline/workbench/lessons";
 import { Button } from "../design/Button.tsx";
-import type { Kept } from "./kept.ts";
 import styles from "./LessonsView.module.css";
-import { LESSONS, type LessonPlace } from "./lessons.ts";
-import { resultWords, saidWords } from "./quantity.ts";
-import { say } from "./words.ts";
 
 interface Props {
   kept: Kept;

@@ -1,18 +1,24 @@
 import type { ReadRig } from "@secondline/workbench";
+import {
+  givenFacts,
+  LESSONS,
+  type Lesson,
+  type LessonPlace,
+  onScale,
+  prose,
+  saidWords,
+  say,
+  type Try,
+} from "@secondline/workbench/lessons";
 import { Button } from "../design/Button.tsx";
 import type { Theme } from "../design/palette.ts";
-import { givenFacts } from "./facts.ts";
-import type { Try } from "./kept.ts";
 import styles from "./LessonPage.module.css";
 import { LessonPicture } from "./LessonPicture.tsx";
 import { LessonResult } from "./LessonResult.tsx";
-import { LESSONS, type Lesson, type LessonPlace } from "./lessons.ts";
 import { Prediction, reasonWords } from "./Prediction.tsx";
-import { onScale, saidWords } from "./quantity.ts";
 import { useLesson, useStepFocus } from "./useLesson.ts";
 import { useLessonClock } from "./useLessonClock.ts";
 import { WorkState } from "./WorkState.tsx";
-import { prose, say } from "./words.ts";
 
 interface Props {
   lesson: Lesson;

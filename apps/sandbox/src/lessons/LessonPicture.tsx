@@ -1,3 +1,4 @@
+import { type LessonRun, say } from "@secondline/workbench/lessons";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import type { Theme } from "../design/palette.ts";
 import { useReducedMotion } from "../design/useMedia.ts";
@@ -5,11 +6,9 @@ import { PlayStrip } from "../layouts/PlayStrip.tsx";
 import { SceneView } from "../scene/index.ts";
 import { AlongRibbon } from "./AlongRibbon.tsx";
 import { ClassTraces } from "./ClassTraces.tsx";
-import type { LessonRun } from "./facts.ts";
 import styles from "./LessonPage.module.css";
 import { ScenePointer } from "./ScenePointer.tsx";
 import type { LessonJob } from "./useLessonRun.ts";
-import { say } from "./words.ts";
 
 type Which = "before" | "after";
 interface Props {

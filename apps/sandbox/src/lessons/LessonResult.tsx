@@ -1,14 +1,21 @@
+import {
+  allFacts,
+  judgement,
+  type Lesson,
+  type LessonRun,
+  onScale,
+  prose,
+  resultWords,
+  say,
+  storyOf,
+  type WordKey,
+} from "@secondline/workbench/lessons";
 import { quantity } from "../words.ts";
 import { DotStrip } from "./DotStrip.tsx";
-import { allFacts, type LessonRun, storyOf } from "./facts.ts";
-import { judgement } from "./judge.ts";
 import styles from "./LessonPage.module.css";
-import type { Lesson } from "./lessons.ts";
 import type { Guess } from "./Prediction.tsx";
-import { onScale, resultWords } from "./quantity.ts";
 import { ResultBars } from "./ResultBars.tsx";
 import { SweepCurve } from "./SweepCurve.tsx";
-import { prose, say, type WordKey } from "./words.ts";
 
 interface ResultProps {
   lesson: Lesson;

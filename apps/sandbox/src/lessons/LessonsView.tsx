@@ -1,3 +1,13 @@
+import {
+  type Kept,
+  keep,
+  LESSONS,
+  type LessonId,
+  type LessonPlace,
+  readKept,
+  say,
+  type Try,
+} from "@secondline/workbench/lessons";
 import { useCallback, useEffect, useState } from "react";
 import type { Booted } from "../boot.ts";
 import { Button } from "../design/Button.tsx";
@@ -8,13 +18,10 @@ import { CautionFoot } from "../verdict/CautionFoot.tsx";
 import { words } from "../words.ts";
 import { ClosingPage } from "./ClosingPage.tsx";
 import classroom from "./classroom.module.css";
-import { type Kept, keep, readKept, type Try } from "./kept.ts";
 import { LessonList } from "./LessonList.tsx";
 import { LessonPage } from "./LessonPage.tsx";
 import styles from "./LessonsView.module.css";
-import { LESSONS, type LessonId, type LessonPlace } from "./lessons.ts";
 import { useClassroom } from "./useClassroom.ts";
-import { say } from "./words.ts";
 
 interface Props {
   booted: Booted;

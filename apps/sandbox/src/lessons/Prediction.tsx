@@ -1,13 +1,18 @@
 import { Radio } from "@base-ui/react/radio";
 import { RadioGroup } from "@base-ui/react/radio-group";
+import {
+  type Lesson,
+  type LessonId,
+  resultWords,
+  type Scale,
+  saidWords,
+  say,
+  type Try,
+} from "@secondline/workbench/lessons";
 import { useId, useState } from "react";
 import { Button } from "../design/Button.tsx";
 import { RangeSlider } from "../design/RangeSlider.tsx";
-import type { Try } from "./kept.ts";
-import type { Lesson, LessonId, Scale } from "./lessons.ts";
 import styles from "./Prediction.module.css";
-import { resultWords, saidWords } from "./quantity.ts";
-import { say } from "./words.ts";
 
 export interface Guess {
   /** In the lesson's unit. */

@@ -1,7 +1,5 @@
-import type { Scale } from "./lessons.ts";
-import { resultWords, saidWords } from "./quantity.ts";
+import { resultWords, type Scale, saidWords, say, type WordKey } from "@secondline/workbench/lessons";
 import styles from "./ResultBars.module.css";
-import { say, type WordKey } from "./words.ts";
 
 interface Props {
   scale: Scale;

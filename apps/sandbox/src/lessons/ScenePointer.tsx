@@ -1,10 +1,11 @@
+import { fitRange, plotFrame, timeOf, xOf } from "@secondline/figures/time";
+import { say } from "@secondline/workbench/lessons";
 import { useRef } from "react";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { useClock } from "../clock/useClock.ts";
-import { fitRange, plotFrame, timeOf, useFrameSize, xOf } from "../time/index.ts";
+import { useFrameSize } from "../time/useFrameSize.ts";
 import { CLASS_GUTTER } from "./ClassTraces.tsx";
 import styles from "./classroom.module.css";
-import { say } from "./words.ts";
 
 /** The line follows the clock this often [ms]. */
 const FOLLOW_INTERVAL_MS = 30;

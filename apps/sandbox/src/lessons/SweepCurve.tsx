@@ -1,6 +1,5 @@
+import { allFacts, crossingOf, type LessonRun, prose, say } from "@secondline/workbench/lessons";
 import styles from "./DotStrip.module.css";
-import { allFacts, crossingOf, type LessonRun } from "./facts.ts";
-import { prose, say } from "./words.ts";
 
 const WIDTH = 560;
 const HEIGHT = 230;

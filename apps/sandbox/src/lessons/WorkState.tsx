@@ -1,8 +1,8 @@
+import { say } from "@secondline/workbench/lessons";
 import { Button } from "../design/Button.tsx";
 import { Meter } from "../design/Meter.tsx";
 import styles from "./LessonPage.module.css";
 import type { LessonJob } from "./useLessonRun.ts";
-import { say } from "./words.ts";
 
 interface WorkProps {
   work: LessonJob;

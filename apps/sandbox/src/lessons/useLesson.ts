@@ -1,14 +1,10 @@
 import type { ReadRig } from "@secondline/workbench";
+import { judgement, type Lesson, onScale, resultWords, saidWords, say, type Try } from "@secondline/workbench/lessons";
 import { useEffect, useRef, useState } from "react";
 import { useActions } from "../state/useSandbox.ts";
 import { pageRunner } from "../worker/runner.ts";
-import { judgement } from "./judge.ts";
-import type { Try } from "./kept.ts";
-import type { Lesson } from "./lessons.ts";
 import type { Guess } from "./Prediction.tsx";
-import { onScale, resultWords, saidWords } from "./quantity.ts";
 import { useLessonRun } from "./useLessonRun.ts";
-import { say } from "./words.ts";
 
 /** The way through one lesson: what is given is computed at once, what is asked about when a prediction was made. */
 export function useLesson(lesson: Lesson, read: ReadRig, onTry: (one: Try) => void) {

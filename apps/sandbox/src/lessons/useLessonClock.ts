@@ -1,7 +1,7 @@
+import type { LessonRun } from "@secondline/workbench/lessons";
 import { useEffect, useState } from "react";
 import { createPlaybackClock } from "../clock/playbackClock.ts";
 import { useReducedMotion } from "../design/useMedia.ts";
-import type { LessonRun } from "./facts.ts";
 
 /** A clock of the lesson's own: the run on show plays from its start, or stands at its lowest point under reduced motion. */
 export function useLessonClock(before: LessonRun | undefined, after: LessonRun | undefined) {

@@ -1,8 +1,13 @@
 import type { Job } from "@secondline/workbench";
+import {
+  cancelLesson,
+  computeLesson,
+  type LessonQuestion,
+  type LessonRun,
+  type LessonServices,
+} from "@secondline/workbench/lessons";
 import { useCallback } from "react";
 import { useJob } from "../state/useJob.ts";
-import { cancelLesson, computeLesson, type LessonQuestion, type LessonServices } from "./computeLesson.ts";
-import type { LessonRun } from "./facts.ts";
 
 export type LessonJob = Job<LessonRun, LessonProgress>;
 export interface LessonProgress {

@@ -1,10 +1,10 @@
 import type { Recording } from "@secondline/engine";
+import { createLiveFrame } from "@secondline/figures/scene";
 import { quantity } from "@secondline/words";
 import { newRigWords } from "@secondline/words/newRig";
 import { useMemo, useState } from "react";
 import type { Theme } from "../design/palette.ts";
 import { Elevation, type ElevationProps } from "../scene/elevation/Elevation.tsx";
-import { createLiveFrame } from "../scene/liveFrame.ts";
 import type { SceneClock } from "../scene/sceneProps.ts";
 import { flatProjection } from "../side/projection.ts";
 import { SideHandles } from "../side/SideHandles.tsx";

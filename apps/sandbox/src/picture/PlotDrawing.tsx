@@ -1,6 +1,6 @@
 import { type Plot, plotSvg } from "@secondline/figures";
 import { useId, useLayoutEffect, useRef } from "react";
-import { usePalette } from "../time/index.ts";
+import { usePalette } from "../time/usePalette.ts";
 import { measure } from "./encode.ts";
 
 /** A plot as it is printed, so wide [px]. */

@@ -1,12 +1,11 @@
+import { largestTension, sceneWords } from "@secondline/figures/scene";
 import { sayPage } from "@secondline/words/page/page";
 import { Component, lazy, type ReactNode, Suspense, useCallback, useEffect, useMemo, useRef, useState } from "react";
 import { Elevation } from "./elevation/Elevation.tsx";
-import { largestTension } from "./largestTension.ts";
 import styles from "./scene.module.css";
 import type { SceneProps, SceneSnapshot } from "./sceneProps.ts";
 import { TensionLegend } from "./TensionLegend.tsx";
 import { hasWebGL } from "./webgl.ts";
-import { sceneWords } from "./words.ts";
 
 const ThreeScene = lazy(() => import("./three/ThreeScene.tsx"));
 const KEYS = sayPage("sceneView.keys");

@@ -1,9 +1,9 @@
+import { scaleEnd, tensionGradient, tensionTable } from "@secondline/figures/scene";
 import { quantity } from "@secondline/words";
 import { sayPage } from "@secondline/words/page/page";
 import { useMemo } from "react";
 import type { Theme } from "../design/palette.ts";
 import styles from "./scene.module.css";
-import { scaleEnd, tensionGradient, tensionTable } from "./shape/tensionColour.ts";
 
 interface TensionLegendProps {
   readonly theme: Theme;

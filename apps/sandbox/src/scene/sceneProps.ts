@@ -1,6 +1,7 @@
 /** What the scene is given. The same for the picture in space and for the flat elevation. */
 import type { Recording } from "@secondline/engine";
 import type { PictureBody } from "@secondline/figures";
+import type { WeakPlace } from "@secondline/figures/scene";
 import type { Rig } from "@secondline/rig";
 import type { GaveWay, Outcome } from "@secondline/scenarios";
 import type { RefObject } from "react";
@@ -24,14 +25,6 @@ export interface SceneSnapshot extends PictureBody {
 
 /** Where a scene puts the way to take its picture; null while there is none to take. */
 export type SnapshotPlace = RefObject<(() => SceneSnapshot) | null>;
-
-/** Where a run comes nearest to what is required, and how it is named there. */
-export interface WeakPlace {
-  readonly part: string;
-  readonly text: string;
-  /** Of webbing: the place along its natural length from A [-]. */
-  readonly share?: number;
-}
 
 export interface SceneProps {
   readonly recording: Recording;

@@ -1,5 +1,5 @@
 /** Where a place of the rig lies in a drawing from the side, and back. */
-import type { FlatView } from "../scene/elevation/flatView.ts";
+import type { FlatView } from "@secondline/figures/scene";
 
 export interface Projection {
   /** Size of the drawing [px]. */

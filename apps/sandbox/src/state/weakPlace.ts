@@ -1,9 +1,10 @@
 /** Where the run in sight comes nearest to what is required of a part: named in the scene and in pictures of it. */
+
+import type { WeakPlace } from "@secondline/figures/scene";
 import { backupNaturalLength, mainNaturalLength, type Rig } from "@secondline/rig";
 import { type Outcome, weakestIn } from "@secondline/scenarios";
 import { sayDraws } from "@secondline/words/draws";
 import type { ShownRun } from "@secondline/workbench";
-import type { WeakPlace } from "../scene/sceneProps.ts";
 import { quantity, words } from "../words.ts";
 
 /** `outcome`: of the state with that `key`; undefined where no part has its least margin in the run, or the run is of another state. */

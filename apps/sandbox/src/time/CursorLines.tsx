@@ -1,17 +1,8 @@
+import { type PlotFrame, type Probe, secondsDecimals, type TimeRange, xOf, yOf } from "@secondline/figures/time";
 import { quantity } from "@secondline/words";
 import { useEffect, useRef } from "react";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
-import { secondsDecimals } from "./digits.ts";
 import styles from "./Plot.module.css";
-import { type PlotFrame, xOf, yOf } from "./plotFrame.ts";
-import type { TimeRange } from "./plotGrid.ts";
-
-/** A value on the plot at a time, for the dots where the cursor meets the traces; null: nothing there. */
-export interface Probe {
-  readonly key: string;
-  readonly colour: string;
-  readonly valueAt: (time: number) => number | null;
-}
 
 interface Props {
   readonly clock: PlaybackClock;

@@ -1,26 +1,7 @@
+import { type EndLabel, keptLabels, type PlotFrame, spreadLabels } from "@secondline/figures/time";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { useClock } from "../clock/useClock.ts";
-import { spreadLabels } from "./labelLayout.ts";
 import styles from "./Plot.module.css";
-import type { PlotFrame } from "./plotFrame.ts";
-
-/** A name at the end of its trace or beside its area, with the value under the cursor. */
-export interface EndLabel {
-  readonly key: string;
-  readonly name: string;
-  readonly colour: string;
-  /** Dash of the line in the sample before the name; null: an area's swatch, drawn with `fill`. */
-  readonly dash: readonly number[] | null;
-  readonly fill?: string;
-  readonly width: number;
-  /** Where the trace ends, from the top of the plot area [px]. */
-  readonly y: number;
-  /** Who stays when there is no room for all: the greatest. */
-  readonly rank: number;
-  readonly valueAt: (time: number) => number | null;
-  /** What a press does, in words; absent: nothing. */
-  readonly goTo?: { readonly words: string; readonly time: number };
-}
 
 interface Props {
   readonly labels: readonly EndLabel[];
@@ -74,13 +55,6 @@ export function EndLabels({ labels: all, clock, frame, format, compact, highligh
       ))}
     </div>
   );
-}
-
-/** The `room` greatest, in the order they came in. */
-function keptLabels(labels: readonly EndLabel[], room: number): readonly EndLabel[] {
-  if (labels.length <= room) return labels;
-  const kept = new Set([...labels].sort((a, b) => b.rank - a.rank).slice(0, room));
-  return labels.filter((label) => kept.has(label));
 }
 
 type NameProps = Pick<Props, "clock" | "compact"> & {

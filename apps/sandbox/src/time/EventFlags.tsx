@@ -1,11 +1,8 @@
+import { flagLanes, type Mark, type PlotFrame, type TimeRange, xOf } from "@secondline/figures/time";
 import { sayTime } from "@secondline/words/page/time";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { useClock } from "../clock/useClock.ts";
-import type { Mark } from "./eventMarks.ts";
-import { flagLanes } from "./labelLayout.ts";
 import styles from "./Plot.module.css";
-import { type PlotFrame, xOf } from "./plotFrame.ts";
-import type { TimeRange } from "./plotGrid.ts";
 import { textWidth } from "./textWidth.ts";
 
 interface Props {
@@ -78,16 +75,6 @@ function FlagWords({ mark, clock, frame, compact, place, x }: WordsProps) {
       {mark.label}
     </button>
   );
-}
-
-/** How far from a mark a thumb may be and still mean it [px]. */
-const THUMB_REACH = 24;
-
-/** Time of the event that a press above the plot means: the nearest one; null when none is near [s]. */
-export function markUnder(marks: readonly Mark[], x: number, range: TimeRange, frame: PlotFrame): number | null {
-  const distance = (mark: Mark) => Math.abs(xOf(mark.time, range, frame) - x);
-  const nearest = marks.reduce<Mark | null>((best, m) => (best && distance(best) <= distance(m) ? best : m), null);
-  return nearest && distance(nearest) <= THUMB_REACH ? nearest.time : null;
 }
 
 /** The stretch that playback repeats. */

@@ -1,19 +1,29 @@
 import type { Recording } from "@secondline/engine";
+import {
+  axisKilonewtons,
+  cursorSentence,
+  type ForceView,
+  forceAt,
+  forceData,
+  forceDrawing,
+  forceLabels,
+  forcePeaks,
+  markUnder,
+  type PlotFrame,
+  type Probe,
+  peakUnder,
+  readyPyramid,
+} from "@secondline/figures/time";
 import { quantity } from "@secondline/words";
 import { useCallback, useMemo } from "react";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
-import { CursorLines, type Probe } from "./CursorLines.tsx";
-import { cursorSentence } from "./describe.ts";
+import { CursorLines } from "./CursorLines.tsx";
 import { EndLabels } from "./EndLabels.tsx";
-import { EventFlags, markUnder } from "./EventFlags.tsx";
-import { type ForceView, forceData, forceDrawing, readyPyramid } from "./forceDrawing.ts";
-import { forceLabels, forcePeaks } from "./forceMarks.ts";
-import { PeakMarks, peakUnder } from "./PeakMarks.tsx";
+import { EventFlags } from "./EventFlags.tsx";
+import { PeakMarks } from "./PeakMarks.tsx";
 import { PlotCanvas } from "./PlotCanvas.tsx";
 import { PlotKey } from "./PlotKey.tsx";
-import type { PlotFrame } from "./plotFrame.ts";
 import { ScrubSurface } from "./ScrubSurface.tsx";
-import { forceAt } from "./traceSet.ts";
 import { usePalette } from "./usePalette.ts";
 import type { TimeView } from "./useTimeView.ts";
 import { useTraces } from "./useTraces.ts";
@@ -102,9 +112,4 @@ export function ForcesPlot({ recording, previous, clock, view, forces, onHighlig
       />
     </>
   );
-}
-
-/** The axis speaks kN, with no more digits than its steps need. */
-export function axisKilonewtons(force: number): string {
-  return `${quantity.number(Number((force / 1000).toFixed(2)))}\u00a0kN`;
 }

@@ -1,17 +1,21 @@
 import type { Recording } from "@secondline/engine";
+import {
+  dataRows,
+  forceAt,
+  type Pyramid,
+  type Reading,
+  rangeStatistics,
+  readyPyramid,
+  secondsDecimals,
+  type TraceStyle,
+} from "@secondline/figures/time";
 import { capital, quantity } from "@secondline/words";
 import { sayTime } from "@secondline/words/page/time";
 import { useDeferredValue, useMemo } from "react";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { useClock } from "../clock/useClock.ts";
-import { secondsDecimals } from "./digits.ts";
-import { readyPyramid } from "./forceDrawing.ts";
 import styles from "./NumbersPanel.module.css";
-import type { Pyramid } from "./pyramid.ts";
 import { RangeFields } from "./RangeFields.tsx";
-import { dataRows, rangeStatistics } from "./statistics.ts";
-import { forceAt } from "./traceSet.ts";
-import type { Reading, TraceStyle } from "./traces.ts";
 import type { TimeView } from "./useTimeView.ts";
 import { useTraces } from "./useTraces.ts";
 

@@ -3,24 +3,12 @@ import "./validLanguage.ts";
 import { useEffect, useRef } from "react";
 import uPlot from "uplot";
 import "uplot/dist/uPlot.min.css";
+import type { PlotData, PlotDrawing, PlotFrame, TimeRange } from "@secondline/figures/time";
 import type { Palette } from "../design/palette.ts";
 import styles from "./Plot.module.css";
-import type { PlotFrame } from "./plotFrame.ts";
-import type { TimeRange } from "./plotGrid.ts";
-
-/** What is drawn: series and bands change seldom and rebuild the plot, data and ranges change with every zoom. */
-export interface PlotDrawing {
-  readonly series: readonly uPlot.Series[];
-  readonly bands: readonly uPlot.Band[];
-}
-export interface PlotData {
-  readonly columns: uPlot.AlignedData;
-  /** Upper end of the value axis. */
-  readonly top: number;
-}
 
 interface Props {
-  readonly drawing: PlotDrawing;
+  readonly drawing: PlotDrawing<string | CanvasPattern>;
   readonly data: PlotData;
   readonly range: TimeRange;
   readonly frame: PlotFrame;
@@ -63,7 +51,7 @@ function canvasSize(frame: PlotFrame): { width: number; height: number } {
 }
 
 function plotOptions(
-  drawing: PlotDrawing,
+  drawing: PlotDrawing<string | CanvasPattern>,
   palette: Palette,
   axisText: (value: number) => string,
   frame: PlotFrame,
@@ -76,8 +64,11 @@ function plotOptions(
     padding: [frame.headroom, frame.gutter, 0, 0],
     legend: { show: false },
     cursor: { show: false },
-    series: [{}, ...drawing.series],
-    bands: [...drawing.bands],
+    series: [
+      {},
+      ...drawing.series.map((one) => ({ ...one, dash: [...one.dash], points: { show: false }, pxAlign: 0 })),
+    ],
+    bands: drawing.bands.map(({ series: [upper, lower], fill }) => ({ series: [upper, lower], fill })),
     scales: {
       x: { time: false, range: () => [now().range.from, now().range.to] },
       y: { range: () => [0, now().data.top] },

@@ -1,7 +1,7 @@
+import type { PlotFrame } from "@secondline/figures/time";
 import { sayDraws } from "@secondline/words/draws";
 import { sayTime } from "@secondline/words/page/time";
 import styles from "./Plot.module.css";
-import type { PlotFrame } from "./plotFrame.ts";
 
 interface Props {
   readonly frame: PlotFrame;

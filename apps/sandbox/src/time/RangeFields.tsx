@@ -1,10 +1,9 @@
+import { type RangeEnd, type TimeRange, typedRange } from "@secondline/figures/time";
 import { sayTime } from "@secondline/words/page/time";
 import { useState } from "react";
 import { TextField } from "../design/TextField.tsx";
 import { quantity } from "../words.ts";
 import styles from "./NumbersPanel.module.css";
-import type { TimeRange } from "./plotGrid.ts";
-import { type RangeEnd, typedRange } from "./typedRange.ts";
 
 interface Props {
   readonly range: TimeRange;

@@ -1,15 +1,12 @@
 import type { Recording } from "@secondline/engine";
+import { type ForceView, goToEntries, isFit, type TimeRange } from "@secondline/figures/time";
 import { sayTime } from "@secondline/words/page/time";
 import { useMemo } from "react";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { useClock } from "../clock/useClock.ts";
 import { ActionMenu, type MenuEntry } from "../design/ActionMenu.tsx";
-import type { ForceView } from "./forceDrawing.ts";
-import { goToEntries } from "./goTo.ts";
-import type { TimeRange } from "./plotGrid.ts";
 import { TimeButton } from "./TimeButton.tsx";
 import type { TimeView } from "./useTimeView.ts";
-import { isFit } from "./visibleRange.ts";
 
 interface Props {
   readonly recording: Recording;

@@ -1,10 +1,10 @@
 import { Menu } from "@base-ui/react/menu";
+import type { TraceId, TraceStyle } from "@secondline/figures/time";
 import { capital } from "@secondline/words";
 import { sayTime } from "@secondline/words/page/time";
 import buttonStyles from "../design/Button.module.css";
 import { Icon } from "../design/icons.tsx";
 import styles from "./TimeMenu.module.css";
-import type { TraceId, TraceStyle } from "./traces.ts";
 import type { Drawn } from "./useShownTraces.ts";
 
 interface Props {

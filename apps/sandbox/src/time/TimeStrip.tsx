@@ -1,25 +1,32 @@
 import { Tabs } from "@base-ui/react/tabs";
 import type { Recording } from "@secondline/engine";
+import {
+  BANDS,
+  beforeSentence,
+  energySentence,
+  forcesSentence,
+  type Gutter,
+  type PlotRequest,
+  plotFrame,
+  type Reading,
+  type TimeRange,
+  tracesOf,
+  unloadedSentence,
+} from "@secondline/figures/time";
 import type { TraceBand } from "@secondline/scenarios";
 import { type BreaksTold, quantity } from "@secondline/words";
 import { bandSentence } from "@secondline/words/draws";
 import { sayTime } from "@secondline/words/page/time";
 import { useId, useMemo, useState } from "react";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
-import { beforeSentence, forcesSentence, unloadedSentence } from "./describe.ts";
 import { EnergyPlot } from "./EnergyPlot.tsx";
-import { BANDS, energySentence } from "./energyBands.ts";
 import { ForcesPlot } from "./ForcesPlot.tsx";
 import { NumbersPanel } from "./NumbersPanel.tsx";
 import { PlayBar } from "./PlayBar.tsx";
-import type { PlotRequest } from "./picture/plotBody.ts";
-import { type Gutter, plotFrame } from "./plotFrame.ts";
-import type { TimeRange } from "./plotGrid.ts";
 import { RangeTools } from "./RangeTools.tsx";
 import { ShowMenu } from "./ShowMenu.tsx";
 import styles from "./TimeStrip.module.css";
 import { textWidth } from "./textWidth.ts";
-import { type Reading, tracesOf } from "./traces.ts";
 import { useFrameSize } from "./useFrameSize.ts";
 import { useShownTraces } from "./useShownTraces.ts";
 import { stripKeys, useTimeView } from "./useTimeView.ts";

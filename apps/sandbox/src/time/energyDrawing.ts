@@ -1,32 +1,21 @@
-import type uPlot from "uplot";
+import type { BandKind, EnergyStack, PlotDrawing, PlotSeries } from "@secondline/figures/time";
 import type { Palette } from "../design/palette.ts";
-import { type BandKind, type EnergyStack, indexAt } from "./energyBands.ts";
-import type { PlotData, PlotDrawing } from "./PlotCanvas.tsx";
-import type { TimeRange } from "./plotGrid.ts";
 
 /** Series are the edges between the bands, from the bottom up; every band is filled down to the edge below it. */
-export function energyDrawing(stack: EnergyStack, palette: Palette): PlotDrawing {
+export function energyDrawing(stack: EnergyStack, palette: Palette): PlotDrawing<string | CanvasPattern> {
   const edges = [null, ...stack.bands].map(
-    (band): uPlot.Series => ({
+    (band): PlotSeries => ({
       stroke: band === null ? "transparent" : palette[band.kind === "height" ? "softInk" : band.colour],
       width: band === null ? 0 : 1,
-      points: { show: false },
-      pxAlign: 0,
+      dash: [],
+      alpha: 1,
     }),
   );
-  const bands = stack.bands.map(
-    (band, i): uPlot.Band => ({ series: [i + 2, i + 1], fill: bandFill(band.kind, palette[band.colour]) }),
-  );
+  const bands = stack.bands.map((band, i) => ({
+    series: [i + 2, i + 1] as const,
+    fill: bandFill(band.kind, palette[band.colour]),
+  }));
   return { series: edges, bands };
-}
-
-export function energyData(stack: EnergyStack, range: TimeRange): PlotData {
-  const first = indexAt(stack.times, range.from);
-  const end = Math.min(indexAt(stack.times, range.to) + 2, stack.times.length);
-  const part = (values: Float32Array | Float64Array) => Array.from(values.subarray(first, end));
-  const bottom = stack.bands[0]?.bottom ?? new Float64Array(stack.times.length);
-  const columns: uPlot.AlignedData = [part(stack.times), part(bottom), ...stack.bands.map((band) => part(band.top))];
-  return { columns, top: Math.max(stack.top * 1.06, 1) };
 }
 
 /** Tints and strokes that also differ without colour: lost is hatched, moving dotted, stored plain, height bare. */

@@ -1,8 +1,13 @@
+import {
+  type Drawn,
+  fitRange,
+  type PlotFrame,
+  pinched,
+  type TimeRange,
+  timeOf,
+  wheeled,
+} from "@secondline/figures/time";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
-import { type PlotFrame, timeOf } from "./plotFrame.ts";
-import type { TimeRange } from "./plotGrid.ts";
-import { type Drawn, pinched, wheeled } from "./rangeGestures.ts";
-import { fitRange } from "./visibleRange.ts";
 
 /** What a gesture on the plot can reach; asked anew at every event. */
 export interface ScrubTarget {

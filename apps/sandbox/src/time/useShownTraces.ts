@@ -1,14 +1,25 @@
 import type { Recording } from "@secondline/engine";
+import { type ForceView, loadedTraces, shownAtFirst, type Trace, type TraceId } from "@secondline/figures/time";
 import type { TraceBand } from "@secondline/scenarios";
 import { useMemo, useState } from "react";
-import type { ForceView } from "./forceDrawing.ts";
-import { loadedTraces, shownAtFirst, type TraceId } from "./traces.ts";
 
 /** Which samples are drawn. */
 export type Drawn = "both" | "filtered" | "raw";
 
+export interface ShownTraces {
+  readonly forces: ForceView;
+  readonly onHighlight: (id: string | null) => void;
+  readonly menu: {
+    readonly traces: readonly Trace[];
+    readonly shown: ReadonlySet<TraceId>;
+    readonly onShown: (id: TraceId, on: boolean) => void;
+    readonly drawn: Drawn;
+    readonly onDrawn: (drawn: Drawn) => void;
+  };
+}
+
 /** Which traces are drawn and how: the reader's choice, kept from run to run. `compared`: with the run before, and without a band. */
-export function useShownTraces(recording: Recording, compared: boolean, band: TraceBand | undefined) {
+export function useShownTraces(recording: Recording, compared: boolean, band: TraceBand | undefined): ShownTraces {
   const [wishes, setWishes] = useState<ReadonlyMap<TraceId, boolean>>(new Map());
   const [chosen, onDrawn] = useState<Drawn | null>(null);
   const [highlight, onHighlight] = useState<string | null>(null);

@@ -1,11 +1,18 @@
 import type { Recording } from "@secondline/engine";
+import {
+  eventMarks,
+  eventRange,
+  fitRange,
+  type Mark,
+  neighbouringMark,
+  rangeShowing,
+  type TimeRange,
+  zoomed,
+} from "@secondline/figures/time";
 import type { BreaksTold } from "@secondline/words";
 import { useCallback, useEffect, useMemo, useState } from "react";
 import type { PlaybackClock } from "../clock/playbackClock.ts";
-import { eventMarks, eventRange, type Mark, neighbouringMark } from "./eventMarks.ts";
-import type { TimeRange } from "./plotGrid.ts";
 import { type KeyAction, keyAction } from "./timeKeys.ts";
-import { fitRange, rangeShowing, zoomed } from "./visibleRange.ts";
 
 /** What the strip shows of the run, and everything that can be asked of it by button, key or touch. */
 export interface TimeView {

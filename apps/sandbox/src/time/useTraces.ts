@@ -1,6 +1,6 @@
 import type { Recording } from "@secondline/engine";
+import { type TraceSet, traceSet } from "@secondline/figures/time";
 import { useMemo, useSyncExternalStore } from "react";
-import { type TraceSet, traceSet } from "./traceSet.ts";
 
 /** The traces of a recording, rendered anew as more of them become ready. */
 export function useTraces(recording: Recording): { readonly traces: TraceSet; readonly ready: number } {

@@ -11,7 +11,7 @@ import {
 import { sayDraws, stripList } from "@secondline/words/draws";
 import { useMemo } from "react";
 import { PlotDrawing } from "../picture/PlotDrawing.tsx";
-import { useFrameSize } from "../time/index.ts";
+import { useFrameSize } from "../time/useFrameSize.ts";
 import { words } from "../words.ts";
 import styles from "./Reasons.module.css";
 

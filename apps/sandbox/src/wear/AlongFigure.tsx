@@ -2,22 +2,30 @@ import { scaleOf } from "@secondline/figures";
 import { formatLength } from "@secondline/words/formats";
 import { sayWear } from "@secondline/words/page/wear";
 import { entriesOf, placeOf } from "@secondline/workbench";
+import {
+  basisKinds,
+  lanesHeight,
+  lanesOf,
+  layLanes,
+  type WebbingFacts,
+  weakest,
+  zonesWithin,
+  zoneWords,
+} from "@secondline/workbench/record";
 import { type KeyboardEvent, useEffect, useId, useMemo, useRef, useState } from "react";
-import { useFrameSize } from "../time/index.ts";
-import { useWear, type WebbingFacts } from "../wearInHand/useWear.ts";
+import { useFrameSize } from "../time/useFrameSize.ts";
+import { useWear } from "../wearInHand/useWear.ts";
 import { quantity } from "../words.ts";
 import { Grid, SpanShade } from "./AlongPaper.tsx";
 import { AlongTools } from "./AlongTools.tsx";
 import { type AlongTarget, listenAlong } from "./alongGesture.ts";
 import styles from "./figures.module.css";
-import { LaneRows, lanesHeight, layLanes } from "./LaneRows.tsx";
-import { lanesOf } from "./lanes.ts";
+import { LaneRows } from "./LaneRows.tsx";
 import { Patterns } from "./Patterns.tsx";
 import { RIBBON_HEIGHT, Ribbon } from "./Ribbon.tsx";
 import { StrengthPlot } from "./StrengthPlot.tsx";
 import { type Along, useAlong } from "./useAlong.ts";
 import { useMovedEntry } from "./useMovedEntry.ts";
-import { basisKinds, weakest, zonesWithin, zoneWords } from "./wearWords.ts";
 
 /** The webbing from its marked end: what lies where on it, and below on the same scale what it still holds. */
 export function AlongFigure({ facts, wide }: { facts: WebbingFacts; wide: boolean }) {

@@ -1,11 +1,12 @@
 import { scaleOf } from "@secondline/figures";
+import { panned } from "@secondline/figures/time";
 import type { WebbingState } from "@secondline/strength";
 import { formatLength } from "@secondline/words/formats";
 import { sayWear } from "@secondline/words/page/wear";
 import type { Stretch } from "@secondline/workbench";
 import { useRef } from "react";
 import { Button } from "../design/Button.tsx";
-import { panned, useFrameSize } from "../time/index.ts";
+import { useFrameSize } from "../time/useFrameSize.ts";
 import styles from "./figures.module.css";
 import { Grip } from "./Grip.tsx";
 import { Unspoken } from "./Unspoken.tsx";

@@ -3,6 +3,7 @@ import type { BreakTest, LogFault } from "@secondline/strength";
 import { englishBreakLogWords as breakLogWords } from "@secondline/words/breakLog";
 import { moreText } from "@secondline/words/more";
 import { sayBreakLog } from "@secondline/words/page/breakLog";
+import { groupLabel, groupsBy, loadOf } from "@secondline/workbench";
 import { useState } from "react";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { useAnalysis } from "../wearInHand/useAnalysis.ts";
@@ -11,7 +12,6 @@ import { GroupPart } from "./GroupPart.tsx";
 import { PlotFigure } from "./PlotFigure.tsx";
 import { SavePlots } from "./SavePlots.tsx";
 import { TestForm } from "./TestForm.tsx";
-import { groupLabel, groupsBy, loadOf } from "./testGroups.ts";
 import styles from "./wear.module.css";
 
 /** Results from the test machine, and what they say about the next part of the same kind. */

@@ -1,14 +1,12 @@
 import { scaleOf } from "@secondline/figures";
 import { sayWear } from "@secondline/words/page/wear";
 import { dayOf, entriesOf, isoOf, placeOf, type Stretch, type WrittenEntry } from "@secondline/workbench";
+import { calendarSpan, datedOf, dateWords, PART_KINDS, placeDates, WEBBING_KINDS } from "@secondline/workbench/record";
 import { useId, useMemo, useRef, useState } from "react";
-import { useFrameSize } from "../time/index.ts";
-import { dateWords } from "../wearInHand/days.ts";
+import { useFrameSize } from "../time/useFrameSize.ts";
 import { useWear, useWearActions } from "../wearInHand/useWear.ts";
 import { DatedGrip, OnLine } from "./CalendarGrips.tsx";
 import { HEAD_HEIGHT, STAY_HEIGHT, Stays, TakeDownBand, type TakeDownMark, Ticks } from "./CalendarPaper.tsx";
-import { calendarSpan, datedOf, placeDates } from "./calendar.ts";
-import { PART_KINDS, WEBBING_KINDS } from "./entryKinds.ts";
 import styles from "./figures.module.css";
 import { Grip } from "./Grip.tsx";
 import { Patterns } from "./Patterns.tsx";

@@ -1,11 +1,10 @@
 import type { Scale } from "@secondline/figures";
 import { sayWear } from "@secondline/words/page/wear";
 import { entriesOf, isoOf, moveDate, replaceEntry } from "@secondline/workbench";
+import { dateWords, type PlacedDate } from "@secondline/workbench/record";
 import { useState } from "react";
-import { dateWords } from "../wearInHand/days.ts";
 import { useWear, useWearActions } from "../wearInHand/useWear.ts";
 import { HEAD_HEIGHT } from "./CalendarPaper.tsx";
-import type { PlacedDate } from "./calendar.ts";
 import { EventMark } from "./EventMark.tsx";
 import styles from "./figures.module.css";
 import { Grip } from "./Grip.tsx";

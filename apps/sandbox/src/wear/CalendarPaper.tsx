@@ -1,8 +1,7 @@
 import type { Scale } from "@secondline/figures";
 import { sayWear } from "@secondline/words/page/wear";
 import { isoOf } from "@secondline/workbench";
-import { calendarTicks, dateWords } from "../wearInHand/days.ts";
-import { staysOf } from "./calendar.ts";
+import { calendarTicks, dateWords, staysOf } from "@secondline/workbench/record";
 import styles from "./figures.module.css";
 import { Unspoken } from "./Unspoken.tsx";
 

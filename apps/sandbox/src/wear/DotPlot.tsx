@@ -2,10 +2,10 @@ import { roundTicks, type Scale, scaleOf } from "@secondline/figures";
 import type { BreakTest, GroupReport } from "@secondline/strength";
 import { formatForce } from "@secondline/words/formats";
 import { sayBreakLog } from "@secondline/words/page/breakLog";
-import { useFrameSize } from "../time/index.ts";
+import { failureOf, type Grouped, groupsBy, loadOf, resultWords } from "@secondline/workbench";
+import { rowsOf } from "@secondline/workbench/record";
+import { useFrameSize } from "../time/useFrameSize.ts";
 import styles from "./figures.module.css";
-import { rowsOf } from "./rows.ts";
-import { failureOf, type Grouped, groupsBy, loadOf, resultWords } from "./testGroups.ts";
 
 const ROW_HEIGHT = 22;
 const AXIS_HEIGHT = 38;

@@ -9,6 +9,14 @@ import {
   setField,
   type WrittenEntry,
 } from "@secondline/workbench";
+import {
+  asKind,
+  type EntryField,
+  inWords,
+  messagesUnder,
+  PART_KINDS,
+  WEBBING_KINDS,
+} from "@secondline/workbench/record";
 import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
 import { TextField } from "../design/TextField.tsx";
@@ -16,8 +24,6 @@ import { Tick } from "../design/Tick.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { useWear, useWearActions } from "../wearInHand/useWear.ts";
 import { DateField } from "./DateField.tsx";
-import { type EntryField, type EntryKind, freshFields, PART_KINDS, WEBBING_KINDS } from "./entryKinds.ts";
-import { inWords, messagesUnder } from "./issues.ts";
 import { onEscape } from "./leaveKey.ts";
 import styles from "./wear.module.css";
 
@@ -90,15 +96,6 @@ export function EntryForm({ entry: index }: { entry: number }) {
       </div>
     </div>
   );
-}
-
-/** The same day as another kind of entry; fields that both have keep what was typed. */
-function asKind(entry: WrittenEntry, kinds: readonly EntryKind[], event: string, rigName: string): WrittenEntry {
-  const fresh = freshFields(kinds, event, rigName);
-  const kept = Object.fromEntries(
-    Object.keys(fresh).flatMap((key) => (entry[key] === undefined || key === "kind" ? [] : [[key, entry[key]]])),
-  );
-  return { date: entry.date, event, ...fresh, ...kept };
 }
 
 interface FieldProps {

@@ -1,12 +1,17 @@
 import { sayRecord } from "@secondline/words/page/record";
 import { addEntry, entriesOf, nameFor, ownerPath } from "@secondline/workbench";
+import {
+  dateWords,
+  entryWords,
+  freshFields,
+  messagesUnder,
+  PART_KINDS,
+  WEBBING_KINDS,
+} from "@secondline/workbench/record";
 import { Button } from "../design/Button.tsx";
 import { useSandbox } from "../state/useSandbox.ts";
-import { dateWords } from "../wearInHand/days.ts";
 import { useWear, useWearActions } from "../wearInHand/useWear.ts";
 import { EntryForm } from "./EntryForm.tsx";
-import { entryWords, freshFields, PART_KINDS, WEBBING_KINDS } from "./entryKinds.ts";
-import { messagesUnder } from "./issues.ts";
 import styles from "./wear.module.css";
 
 /** All entries in order of date; the chosen one opens as a form in its place. */

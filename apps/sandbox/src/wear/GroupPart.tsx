@@ -3,12 +3,12 @@ import type { BreakTest, GroupReport, Narrowing } from "@secondline/strength";
 import { broughtIn, capital } from "@secondline/words";
 import { formatPercent } from "@secondline/words/formats";
 import { sayBreakLog } from "@secondline/words/page/breakLog";
+import { groupTitle } from "@secondline/workbench";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { quantity } from "../words.ts";
 import { DotPlot } from "./DotPlot.tsx";
 import { PlotFigure } from "./PlotFigure.tsx";
 import { TestTable } from "./TestTable.tsx";
-import { groupTitle } from "./testGroups.ts";
 import styles from "./wear.module.css";
 
 interface Props {

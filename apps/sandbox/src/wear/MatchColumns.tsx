@@ -10,6 +10,7 @@ import {
   DATE_ORDERS,
   KNOWN_WORDS,
   type LogTable,
+  loadOf,
   missingIn,
   readMatched,
   WORD_COLUMNS,
@@ -22,7 +23,6 @@ import { Choice } from "../design/Choice.tsx";
 import { TextField } from "../design/TextField.tsx";
 import { download, fileName } from "../device/download.ts";
 import styles from "./matchColumns.module.css";
-import { loadOf } from "./testGroups.ts";
 
 interface Props {
   file: string;

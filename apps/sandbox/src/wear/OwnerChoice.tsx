@@ -1,40 +1,18 @@
 import { GENERIC_STOCKS } from "@secondline/rig";
-import { capital } from "@secondline/words";
 import { sayRecord } from "@secondline/words/page/record";
-import {
-  freeId,
-  type Owner,
-  ownerPath,
-  type WrittenPart,
-  type WrittenRecord,
-  type WrittenWebbing,
-} from "@secondline/workbench";
+import { freeId, type Owner, ownerPath, type WrittenPart, type WrittenWebbing } from "@secondline/workbench";
+import { messagesUnder, ownerName, type WebbingFacts } from "@secondline/workbench/record";
 import { useState } from "react";
 import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { TextField } from "../design/TextField.tsx";
-import { useWear, useWearActions, type WebbingFacts } from "../wearInHand/useWear.ts";
+import { useWear, useWearActions } from "../wearInHand/useWear.ts";
 import { DateField } from "./DateField.tsx";
-import { messagesUnder } from "./issues.ts";
 import styles from "./wear.module.css";
 
 const NOT_SAID = "none";
 const keyOf = ({ list, index }: Owner): string => `${list}.${index}`;
-
-export function ownerName(record: WrittenRecord, { list, index }: Owner): string {
-  if (list === "webbings") return record.webbings?.[index]?.name ?? sayRecord("ownerChoice.noWebbingYet");
-  const part = record.parts?.[index];
-  return part ? `${partName(part.part)}, ${part.rig}` : sayRecord("ownerChoice.noPartYet");
-}
-
-/** "anchorA.hardware.0" as "Anchor A, hardware 1". */
-export function partName(part: string): string {
-  const words = part
-    .replace(/^anchor([AB])/, "anchor $1")
-    .replaceAll(/\.(\d+)/g, (_, index) => ` ${Number(index) + 1}`);
-  return capital(words.replaceAll(".", ", "));
-}
 
 /** Which webbing or part the page shows. */
 export function OwnerChoice() {

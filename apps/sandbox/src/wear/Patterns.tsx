@@ -1,4 +1,4 @@
-import type { LaneKind } from "./lanes.ts";
+import type { LaneKind } from "@secondline/workbench/record";
 
 /** Every kind of mark has a pattern of its own, so that it can be told without colour. */
 export const KIND_COLOUR: Readonly<Record<LaneKind, string>> = {

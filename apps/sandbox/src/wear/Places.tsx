@@ -2,18 +2,15 @@ import { needSentences, type WebbingState } from "@secondline/strength";
 import { broughtIn } from "@secondline/words";
 import { sayWear } from "@secondline/words/page/wear";
 import { isNamed, type Stretch } from "@secondline/workbench";
+import { around, dated, dateWords, flagWords, partName } from "@secondline/workbench/record";
 import { useMemo } from "react";
 import { DEMO_RIGS } from "../demo/demoRigs.ts";
 import { Button } from "../design/Button.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
-import { dated, dateWords } from "../wearInHand/days.ts";
 import { useFits, useWear, useWearActions, useWearState } from "../wearInHand/useWear.ts";
 import { quantity, words } from "../words.ts";
-import { partName } from "./OwnerChoice.tsx";
-import { around } from "./useAlong.ts";
 import styles from "./wear.module.css";
-import { flagWords } from "./wearWords.ts";
 
 /** Old marks that lie in a loaded span today, in words. */
 export function Places() {

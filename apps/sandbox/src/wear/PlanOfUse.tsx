@@ -1,10 +1,10 @@
 import { sayRecord } from "@secondline/words/page/record";
 import { countOf, NO_PLAN, planOf, withPlan } from "@secondline/workbench";
+import { messagesUnder } from "@secondline/workbench/record";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { TextField } from "../design/TextField.tsx";
 import { useSandbox } from "../state/useSandbox.ts";
 import { useFits, useWear, useWearActions } from "../wearInHand/useWear.ts";
-import { messagesUnder } from "./issues.ts";
 import styles from "./wear.module.css";
 
 /** How often the rig in hand is to be inspected, and how many falls come between: what makes an assessment lapse. */

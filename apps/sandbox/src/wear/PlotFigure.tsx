@@ -1,6 +1,6 @@
 import type { Plot } from "@secondline/figures";
 import { PlotDrawing } from "../picture/PlotDrawing.tsx";
-import { useFrameSize } from "../time/index.ts";
+import { useFrameSize } from "../time/useFrameSize.ts";
 import styles from "./figures.module.css";
 import { SavePlots } from "./SavePlots.tsx";
 

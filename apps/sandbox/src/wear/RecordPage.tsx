@@ -4,23 +4,30 @@ import { formatLength } from "@secondline/words/formats";
 import { sayWear } from "@secondline/words/page/wear";
 import { untilWords } from "@secondline/words/until";
 import { dayOf } from "@secondline/workbench";
+import {
+  basisKinds,
+  dated,
+  outlookOf,
+  ownerName,
+  partStateWords,
+  stateWords,
+  type WebbingFacts,
+  whereAndWhat,
+} from "@secondline/workbench/record";
 import { Disclosure } from "../design/Disclosure.tsx";
-import { dated } from "../wearInHand/days.ts";
-import { useWear, useWearActions, useWearState, useWebbingFacts, type WebbingFacts } from "../wearInHand/useWear.ts";
+import { useWear, useWearActions, useWearState, useWebbingFacts } from "../wearInHand/useWear.ts";
 import { quantity } from "../words.ts";
 import { AlongFigure } from "./AlongFigure.tsx";
 import { CalendarFigure } from "./CalendarFigure.tsx";
 import type { TakeDownMark } from "./CalendarPaper.tsx";
 import { Messages } from "./EntryForm.tsx";
 import { EntryList } from "./EntryList.tsx";
-import { whereAndWhat } from "./issues.ts";
-import { OwnerChoice, OwnerFields, ownerName, StockOf } from "./OwnerChoice.tsx";
+import { OwnerChoice, OwnerFields, StockOf } from "./OwnerChoice.tsx";
 import { InTheVerdict, Places } from "./Places.tsx";
 import { PlanOfUse } from "./PlanOfUse.tsx";
 import { TakeDownPart } from "./TakeDownPart.tsx";
-import { outlookOf, useTakeDown } from "./useTakeDown.ts";
+import { useTakeDown } from "./useTakeDown.ts";
 import styles from "./wear.module.css";
-import { basisKinds, partStateWords, stateWords } from "./wearWords.ts";
 
 /** One webbing or part: where what lies on it, when what happened to it, and until when the rig may stay up. */
 export function RecordPage({ wide }: { wide: boolean }) {

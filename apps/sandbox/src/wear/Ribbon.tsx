@@ -1,8 +1,8 @@
 import type { Scale } from "@secondline/figures";
 import type { WebbingState } from "@secondline/strength";
 import { sayWear } from "@secondline/words/page/wear";
+import type { LaneKind } from "@secondline/workbench/record";
 import styles from "./figures.module.css";
-import type { LaneKind } from "./lanes.ts";
 import { KIND_COLOUR } from "./Patterns.tsx";
 import { Unspoken } from "./Unspoken.tsx";
 

@@ -1,7 +1,7 @@
 import type { Plot } from "@secondline/figures";
 import { sayWear } from "@secondline/words/page/wear";
 import { useActions } from "../state/useSandbox.ts";
-import { usePalette } from "../time/index.ts";
+import { usePalette } from "../time/usePalette.ts";
 import { useWear } from "../wearInHand/useWear.ts";
 import styles from "./wear.module.css";
 

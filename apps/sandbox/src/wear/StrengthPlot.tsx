@@ -3,12 +3,11 @@ import type { StrengthZone, WebbingState } from "@secondline/strength";
 import { broughtIn } from "@secondline/words";
 import { formatLength } from "@secondline/words/formats";
 import { sayWear } from "@secondline/words/page/wear";
-import type { Needed } from "../wearInHand/useWear.ts";
+import { type Needed, weakest, zonesWithin } from "@secondline/workbench/record";
 import { quantity } from "../words.ts";
 import styles from "./figures.module.css";
 import { ReadOff } from "./StrengthReader.tsx";
 import { Unspoken } from "./Unspoken.tsx";
-import { weakest, zonesWithin } from "./wearWords.ts";
 
 interface Props {
   x: Scale;

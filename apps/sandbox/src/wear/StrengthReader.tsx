@@ -2,11 +2,11 @@ import type { Scale } from "@secondline/figures";
 import type { StrengthZone } from "@secondline/strength";
 import { formatLength } from "@secondline/words/formats";
 import { sayWear } from "@secondline/words/page/wear";
+import { weakest, zoneWords } from "@secondline/workbench/record";
 import { type ReactNode, useRef } from "react";
 import { quantity } from "../words.ts";
 import styles from "./figures.module.css";
 import { Grip } from "./Grip.tsx";
-import { weakest, zoneWords } from "./wearWords.ts";
 
 interface Props {
   x: Scale;

@@ -2,15 +2,14 @@ import type { Outcome, Outlook, PartDate } from "@secondline/scenarios";
 import { broughtIn } from "@secondline/words";
 import { sayWear } from "@secondline/words/page/wear";
 import { untilWords } from "@secondline/words/until";
+import { dated, dateWords, outlookOf, type TakeDownState } from "@secondline/workbench/record";
 import { Button } from "../design/Button.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { VerdictMark } from "../design/VerdictMark.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
-import { dated, dateWords } from "../wearInHand/days.ts";
 import { useWear } from "../wearInHand/useWear.ts";
 import { words } from "../words.ts";
 import { Messages } from "./EntryForm.tsx";
-import { outlookOf, type TakeDownState } from "./useTakeDown.ts";
 import styles from "./wear.module.css";
 
 /** The verdict of the day that is shown, until when the rig in hand may stay up, and part by part. */

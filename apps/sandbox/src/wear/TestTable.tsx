@@ -1,14 +1,14 @@
 import type { BreakTest } from "@secondline/strength";
 import { formatForce } from "@secondline/words/formats";
 import { sayBreakLog } from "@secondline/words/page/breakLog";
+import { resultWords } from "@secondline/workbench";
+import { dateWords } from "@secondline/workbench/record";
 import { useEffect, useRef, useState } from "react";
 import { Button } from "../design/Button.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { useActions } from "../state/useSandbox.ts";
-import { dateWords } from "../wearInHand/days.ts";
 import { useWear, useWearActions } from "../wearInHand/useWear.ts";
 import { TestChange } from "./TestForm.tsx";
-import { resultWords } from "./testGroups.ts";
 import styles from "./wear.module.css";
 
 /** The tests of a group, row by row; each opens as a form in its place. */

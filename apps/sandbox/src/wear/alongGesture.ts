@@ -1,7 +1,7 @@
 /** Zooming and panning a drawing along the webbing: two fingers, Ctrl and the wheel, a drag on empty paper. */
 
+import { type Drawn, panned, pinched, wheeled } from "@secondline/figures/time";
 import type { Stretch } from "@secondline/workbench";
-import { type Drawn, panned, pinched, wheeled } from "../time/index.ts";
 
 /** What a gesture can reach; asked anew at every event. */
 export interface AlongTarget extends Drawn {

@@ -1,8 +1,9 @@
 import { sayRecord } from "@secondline/words/page/record";
 import { entriesOf, type Grip as GripEnd, movePlace, placeOf, replaceEntry } from "@secondline/workbench";
+import { following } from "@secondline/workbench/record";
 import { useRef } from "react";
 import { useWear, useWearActions } from "../wearInHand/useWear.ts";
-import { type Along, following } from "./useAlong.ts";
+import type { Along } from "./useAlong.ts";
 
 /** Moves the chosen entry along the webbing; a drag is one step of undo. What goes out of sight is followed. */
 export function useMovedEntry({ sight, length, whole, set }: Along) {

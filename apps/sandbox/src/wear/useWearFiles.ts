@@ -3,6 +3,7 @@ import { sayColumns as say } from "@secondline/words/columns";
 import { dayAndTime } from "@secondline/words/dates";
 import { sayWear } from "@secondline/words/page/wear";
 import { type ColumnMatch, type LogTable, rememberedMatch, rememberMatch, suggestMatch } from "@secondline/workbench";
+import { openWearFile } from "@secondline/workbench/record";
 import { useEffect, useState } from "react";
 import type { MenuEntry } from "../design/ActionMenu.tsx";
 import { chooseFile } from "../device/chooseFile.ts";
@@ -10,7 +11,7 @@ import { deviceShelf } from "../device/shelf.ts";
 import { useActions, useContextOrThrow } from "../state/useSandbox.ts";
 import { useWear, useWearActions } from "../wearInHand/useWear.ts";
 import { EXAMPLE_RECORD, exampleLog, NEW_RECORD, NO_LOG } from "../wearInHand/work.ts";
-import { openWearFile, saveLog, saveRecord, saveTemplate } from "./wearFiles.ts";
+import { saveLog, saveRecord, saveTemplate } from "./wearFiles.ts";
 
 export interface RefusedLog {
   readonly name: string;

@@ -9,6 +9,7 @@ import {
   type WearWork,
   type WrittenRecord,
 } from "@secondline/workbench";
+import { saysInvented } from "@secondline/workbench/record";
 import breakLogText from "../../../../demo-data/break-log.csv?raw";
 import recordText from "../../../../demo-data/old-rig-wear.json?raw";
 
@@ -22,9 +23,6 @@ export const NEW_RECORD: WrittenRecord = {
   parts: [],
 };
 export const NO_LOG: BreakLog = { name: sayWear("work.breakLog"), invented: false, tests: [] };
-
-/** Remarks at the head of a log say whether its numbers are made up. */
-export const saysInvented = (csv: string): boolean => /^\s*#[^\n]*\binvented\b/i.test(csv);
 
 export function exampleLog(): BreakLog {
   const read = readBreakLog(EXAMPLE_LOG_TEXT);

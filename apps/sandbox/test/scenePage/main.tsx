@@ -7,9 +7,9 @@ import "../../src/design/tokens.css";
 import { _roots } from "@react-three/fiber";
 import type { Recording, Rig } from "@secondline/scenarios";
 import { createRoot } from "react-dom/client";
+import { syntheticRecording, syntheticRig } from "../../../../packages/figures/test/syntheticRecording.ts";
 import { createPlaybackClock } from "../../src/clock/playbackClock.ts";
 import { type SceneCamera, type SceneProps, SceneView } from "../../src/scene/index.ts";
-import { syntheticRecording, syntheticRig } from "../syntheticRecording.ts";
 
 /** Arrays of numbers are kept as base64 of their bytes. */
 async function loaded(file: string): Promise<{ recording: Recording; rig: Rig }> {

@@ -4,9 +4,9 @@
  */
 import { mainSectionLengths, type Rig, type Wear } from "@secondline/rig";
 import { type BreakTest, type PlainDate, readDate } from "@secondline/strength";
-import { rigStrengths } from "../rigStrengths.ts";
 import type { EventRuns } from "../rule/demand.ts";
 import { gradeOf, partMargins } from "../rule/margins.ts";
+import { rigStrengths } from "../strengths/rigStrengths.ts";
 
 export interface FallsQuestion {
   /** The day of the state and the day on which the falls may still come, YYYY-MM-DD. */

@@ -5,7 +5,7 @@
 import type { PartId } from "@secondline/rig";
 import { addDays, type Lapse, readDate } from "@secondline/strength";
 import type { Assessed } from "../assessment/assessment.ts";
-import type { Outcome } from "../facts/outcome.ts";
+import type { Outcome } from "../outcome/outcome.ts";
 import type { Outlook } from "../rule/takeDownDates.ts";
 import { MOST_FALLS_LEFT } from "./fallsLeft.ts";
 import type { HeaviestWalker } from "./heaviestWalker.ts";

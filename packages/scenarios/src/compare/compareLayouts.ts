@@ -1,7 +1,8 @@
 /** Two to four layouts side by side: what differs, in the figures that decide between them. Labels are made elsewhere. */
 import type { PartId } from "@secondline/rig";
 import type { EventClass } from "../events/eventKind.ts";
-import type { Outcome, PartOutcome, WhatIfOutcome } from "../facts/outcome.ts";
+import type { Outcome, PartOutcome } from "../outcome/outcome.ts";
+import type { WhatIfOutcome } from "../run/whatIfOutcome.ts";
 
 /** What a row shows, by which it is labelled. */
 export type RowSubject =

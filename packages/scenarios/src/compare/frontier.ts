@@ -3,7 +3,7 @@
  * webbing or rope of both lines as they hang, without leash and hardware.
  */
 import { backupSectionLengths, mainSectionLengths, type Rig } from "@secondline/rig";
-import type { Outcome } from "../facts/outcome.ts";
+import type { Outcome } from "../outcome/outcome.ts";
 
 export const FRONTIER_QUANTITIES = ["load", "drop", "weight"] as const;
 export type FrontierQuantity = (typeof FRONTIER_QUANTITIES)[number];

@@ -1,8 +1,8 @@
 /** What a kind of what-if must tell of itself. One file per kind, one line in the registry; nothing else knows the kinds. */
 import type { PartId, Rig } from "@secondline/rig";
-import type { DemandStrengths } from "../run/demandStrengths.ts";
-import type { RunFacts } from "../run/runFacts.ts";
-import type { Phrase } from "./phrase.ts";
+import type { Phrase } from "../facts/phrase.ts";
+import type { RunFacts } from "../facts/runFacts.ts";
+import type { DemandStrengths } from "../strengths/demandStrengths.ts";
 
 /**
  * Leash falls are expected of a line in use; after a failure (of the main line, of a leg, of a part that keeps too little) less is

@@ -1,13 +1,13 @@
 /** A part that keeps too little gives way in another event, at the load that it gets there: what then catches is to be seen. */
 import { isPartId, type PartId, partRef, type Rig } from "@secondline/rig";
-import { weakenedAt } from "../run/demandStrengths.ts";
+import { phrase } from "../facts/phrase.ts";
 import { whenGone } from "../singles/whenGone.ts";
 import { type EventBase, type EventKind, fraction, withinLine } from "./eventKind.ts";
 import { type LeashFall, leashFall } from "./leashFall.ts";
 import { type LegFails, legFails } from "./legFails.ts";
 import { type MainFails, mainFails } from "./mainFails.ts";
-import { phrase } from "./phrase.ts";
 import { type Rescue, rescue } from "./rescue.ts";
+import { weakenedAt } from "./weakenedAt.ts";
 
 /** The events in which a part can give way. */
 export type Cause = LeashFall | MainFails | LegFails | Rescue;

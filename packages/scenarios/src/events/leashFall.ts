@@ -1,6 +1,7 @@
 /** The walker falls off the line into the leash. */
+
+import { phrase } from "../facts/phrase.ts";
 import { between, type EventKind, fraction, movedPlace } from "./eventKind.ts";
-import { phrase } from "./phrase.ts";
 import { manyPlaces, nearEnd, QUARTERS } from "./places.ts";
 import { LET_GO_TIME_FALL } from "./poses.ts";
 

@@ -1,7 +1,7 @@
 /** The leg to one of an anchor's rock points fails. */
 import type { Rig } from "@secondline/rig";
+import { phrase } from "../facts/phrase.ts";
 import { between, type EventKind, fraction, MOMENT_REACH, movedPlace } from "./eventKind.ts";
-import { phrase } from "./phrase.ts";
 import { manyPlaces, nearEnd } from "./places.ts";
 import { LET_GO_TIME_FALL, lateKey, momentOf, type Pose, posePhrase, SEARCHED_MOMENTS } from "./poses.ts";
 

@@ -1,7 +1,7 @@
 /** The main line fails at a place, with the walker hanging, standing, or just being caught by the leash. */
 import type { PartId } from "@secondline/rig";
+import { phrase } from "../facts/phrase.ts";
 import { between, type EventKind, fraction, MOMENT_REACH, movedPlace, withinLine } from "./eventKind.ts";
-import { phrase } from "./phrase.ts";
 import { besideWalker, endBays, manyPlaces, nearEnd, QUARTERS } from "./places.ts";
 import {
   LET_GO_TIME_CUT,

@@ -1,6 +1,7 @@
 /** What the walker is doing when something fails. */
+
+import { type Phrase, phrase } from "../facts/phrase.ts";
 import { fraction, type KnownBefore } from "./eventKind.ts";
-import { type Phrase, phrase } from "./phrase.ts";
 
 export const POSES = ["hanging", "standing", "caught"] as const;
 export type Pose = (typeof POSES)[number];

@@ -1,11 +1,11 @@
 /** The kinds of what-ifs. A new kind is a file beside this one and a line here. */
 import type { PartId, Rig } from "@secondline/rig";
+import type { Phrase } from "../facts/phrase.ts";
 import type { EventBase, EventClass, EventKind, KnownBefore, ProblemPart, SeedFacts, Space } from "./eventKind.ts";
 import { type GivesWay, givesWay } from "./givesWay.ts";
 import { type LeashFall, leashFall } from "./leashFall.ts";
 import { type LegFails, legFails } from "./legFails.ts";
 import { type MainFails, mainFails } from "./mainFails.ts";
-import type { Phrase } from "./phrase.ts";
 import { type Rescue, rescue } from "./rescue.ts";
 
 /** One event to simulate. */

@@ -2,10 +2,11 @@
  * A rescue: a second person hangs beside the walker, each on a leash and ring of an own. Both are at rest, or the main line or a
  * leg fails while they are. Asked for where the rig says who would come.
  */
+
+import { phrase } from "../facts/phrase.ts";
 import { between, type EventKind, fraction, movedPlace, type Space } from "./eventKind.ts";
 import { type LegFails, legFails } from "./legFails.ts";
 import { type MainFails, mainFails } from "./mainFails.ts";
-import { phrase } from "./phrase.ts";
 import { manyPlaces, nearEnd, QUARTERS } from "./places.ts";
 
 /** What may fail while both hang. */

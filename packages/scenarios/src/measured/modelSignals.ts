@@ -3,14 +3,14 @@ import { type Accuracy, cfc60, type Recording } from "@secondline/engine";
 import type { Rig } from "@secondline/rig";
 import type { Assessed } from "../assessment/assessment.ts";
 import { eventBefore, type WhatIf } from "../events/registry.ts";
-import { type RigStrengths, rigStrengths } from "../rigStrengths.ts";
-import { demandStrengths } from "../run/demandStrengths.ts";
 import { anchorSignal } from "../run/loads.ts";
 import { runAfterBefore } from "../run/runAfterBefore.ts";
 import { momentOfCatch, runToEnd } from "../run/runToEnd.ts";
 import { type Draw, drawn } from "../scatter/draw.ts";
 import type { Spreads } from "../scatter/inputs.ts";
 import { Sampler, SEED } from "../scatter/sampler.ts";
+import { demandStrengths } from "../strengths/demandStrengths.ts";
+import { type RigStrengths, rigStrengths } from "../strengths/rigStrengths.ts";
 import type { Channel } from "./recording.ts";
 
 export interface ModelSignal {

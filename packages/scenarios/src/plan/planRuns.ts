@@ -5,8 +5,9 @@
 import type { RigIssue } from "@secondline/rig";
 import { inputHash } from "../assessment/inputHash.ts";
 import { missingIn, type WhatIf, whatIfKey, whatIfSet } from "../events/registry.ts";
-import { nineDigits } from "../run/nineDigits.ts";
-import type { GoodRun, RunOrder, RunResult } from "../run/runFacts.ts";
+import type { GoodRun, RunResult } from "../facts/runFacts.ts";
+import { nineDigits } from "../nineDigits.ts";
+import type { RunOrder } from "../run/runOrder.ts";
 import { runWork } from "../run/runWork.ts";
 import { type Sample, Sampler, SEED } from "../scatter/sampler.ts";
 import { type Knob, knobValues } from "../sweep/knob.ts";

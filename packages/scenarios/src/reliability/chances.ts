@@ -9,13 +9,14 @@ import { countedShare, type FailureChances, failureChances, type VarianceSource 
 import type { Assessed } from "../assessment/assessment.ts";
 import { inputHash } from "../assessment/inputHash.ts";
 import { eventBefore, missingIn, type WhatIf, whatIfKey } from "../events/registry.ts";
-import { anchorFacts, judgedFactors } from "../facts/cautionFacts.ts";
-import { type RigStrengths, rigStrengths } from "../rigStrengths.ts";
+import type { RunResult } from "../facts/runFacts.ts";
+import type { StudyProgress } from "../outcome/studyProgress.ts";
+import { anchorFacts, judgedFactors } from "../rule/cautionFacts.ts";
 import { executeRun } from "../run/executeRun.ts";
-import type { RunOrder, RunResult } from "../run/runFacts.ts";
+import type { RunOrder } from "../run/runOrder.ts";
 import { INPUT_IDS, type Spreads, type UncertainInput, uncertainInputs } from "../scatter/inputs.ts";
 import { type Sample, Sampler, SEED } from "../scatter/sampler.ts";
-import type { StudyProgress } from "../search/study.ts";
+import { type RigStrengths, rigStrengths } from "../strengths/rigStrengths.ts";
 import type { Chances, NoChances, PartChance, ScatterShare } from "./chancesOutcome.ts";
 import { type DrawnRuns, drawnRuns, medianLoads } from "./drawnRuns.ts";
 import { droppedStretches, type LoadedPart, loadedParts, worthKeeping } from "./loadedParts.ts";

@@ -2,10 +2,10 @@
 import type { Accuracy } from "@secondline/engine";
 import type { PartId } from "@secondline/rig";
 import type { Taken } from "../assessment/assessment.ts";
-import type { Phrase } from "../events/phrase.ts";
 import type { WhatIf } from "../events/registry.ts";
-import type { AnchorFacts, Judged } from "../facts/cautionFacts.ts";
-import type { Probability } from "../facts/outcome.ts";
+import type { Phrase } from "../facts/phrase.ts";
+import type { Probability } from "../outcome/outcome.ts";
+import type { AnchorFacts, Judged } from "../rule/cautionFacts.ts";
 import type { UncertainInput } from "../scatter/inputs.ts";
 import type { KeptStretches } from "./loadedParts.ts";
 

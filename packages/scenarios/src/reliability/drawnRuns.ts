@@ -1,9 +1,9 @@
 /** Of runs of one what-if in draws of all that scatters, with parts that cannot fail, the loads. */
 import { takenAway, type WhatIf } from "../events/registry.ts";
-import type { RigStrengths } from "../rigStrengths.ts";
-import type { RunResult, Trouble } from "../run/runFacts.ts";
+import type { RunResult, Trouble } from "../facts/runFacts.ts";
 import { median } from "../scatter/median.ts";
 import type { Sample } from "../scatter/sampler.ts";
+import type { RigStrengths } from "../strengths/rigStrengths.ts";
 import { type LoadedPart, loadsIn } from "./loadedParts.ts";
 
 export interface DrawnRuns {

@@ -1,9 +1,9 @@
 /** The parts whose loads and strengths are set against each other; of webbing, every stretch of another strength. */
 import { isTape, type PartId, type Rig } from "@secondline/rig";
 import { type ReliabilityPart, reliabilityPart, type StrengthZone } from "@secondline/strength";
-import type { RigStrengths } from "../rigStrengths.ts";
+import type { ElementPeaks, GoodRun } from "../facts/runFacts.ts";
 import { reaches } from "../run/loads.ts";
-import type { ElementPeaks, GoodRun } from "../run/runFacts.ts";
+import type { RigStrengths } from "../strengths/rigStrengths.ts";
 
 export interface LoadedPart {
   readonly part: ReliabilityPart;

@@ -3,7 +3,7 @@ import type { PartId } from "@secondline/rig";
 import type { PartStrength } from "@secondline/strength";
 import type { EventClass } from "../events/eventKind.ts";
 import { classOf, takenAway, type WhatIf } from "../events/registry.ts";
-import type { GoodRun } from "../run/runFacts.ts";
+import type { GoodRun } from "../facts/runFacts.ts";
 import { familiesOf } from "../scatter/families.ts";
 import { INPUT_IDS } from "../scatter/inputs.ts";
 import {

@@ -1,6 +1,6 @@
 /** What becomes of the walker over all events: whether something catches, and how near the ground is. */
 
-import type { GoodRun } from "../run/runFacts.ts";
+import type { GoodRun } from "../facts/runFacts.ts";
 import { type EventLevel, type EventRuns, levelsOf, measured } from "./demand.ts";
 
 interface Lowest {

@@ -5,7 +5,7 @@
 import type { PartId, Rig } from "@secondline/rig";
 import type { PartStrength } from "@secondline/strength";
 import { EVENT_CLASSES, type EventClass } from "../events/eventKind.ts";
-import type { RigStrengths } from "../rigStrengths.ts";
+import type { RigStrengths } from "../strengths/rigStrengths.ts";
 import { type Demand, demandsOn, type EventRuns } from "./demand.ts";
 import { judgedParts, lengthOf } from "./utilisation.ts";
 

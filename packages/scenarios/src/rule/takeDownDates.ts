@@ -4,7 +4,7 @@
  */
 import type { PartId, Rig } from "@secondline/rig";
 import { addDays, type BreakTest, type PlainDate, readDate } from "@secondline/strength";
-import { rigStrengths } from "../rigStrengths.ts";
+import { rigStrengths } from "../strengths/rigStrengths.ts";
 import type { EventRuns } from "./demand.ts";
 import { gradeOf, keptShare, type PartMargins, partialGrade, partMargins } from "./margins.ts";
 

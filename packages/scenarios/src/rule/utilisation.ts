@@ -4,9 +4,9 @@
  */
 import { isTape, type PartId, type Rig } from "@secondline/rig";
 import type { PartStrength, StrengthZone } from "@secondline/strength";
-import type { RigStrengths } from "../rigStrengths.ts";
+import type { ElementPeaks, GoodRun } from "../facts/runFacts.ts";
 import { halfElement } from "../run/elements.ts";
-import type { ElementPeaks, GoodRun } from "../run/runFacts.ts";
+import type { RigStrengths } from "../strengths/rigStrengths.ts";
 
 export interface Utilisation {
   /** Load over strength [-]. */

@@ -1,7 +1,7 @@
 /** The verdict: one rule over margins, falls, the pull on the person and what the search leaves open. */
 import type { PartId } from "@secondline/rig";
 import type { Lapse } from "@secondline/strength";
-import type { CompleteSearch, Gap } from "../search/complete.ts";
+import type { CompleteSearch, Gap } from "./complete.ts";
 import type { FallFacts } from "./fall.ts";
 import { gradeOf, type PartMargins, partialGrade, sureGrade } from "./margins.ts";
 import { gradeOfPull, type PersonMargin } from "./person.ts";

@@ -1,7 +1,7 @@
 /** What holds the walker, read off a recording: never a line that has given way. */
 import type { Recording } from "@secondline/engine";
+import type { Catcher, LostBecause } from "../facts/runFacts.ts";
 import { fate } from "./fate.ts";
-import type { Catcher, LostBecause } from "./runFacts.ts";
 
 /** Around the lowest point, this long to either side, lines are asked what they carry [s]. */
 const TIME_AROUND_LOWEST = 0.25;

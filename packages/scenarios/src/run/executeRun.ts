@@ -1,11 +1,12 @@
 /** Makes one ordered run, in which nothing gives way but what the event says and the tapes. */
 import type { Rig } from "@secondline/rig";
 import { missingIn } from "../events/registry.ts";
-import type { RigStrengths } from "../rigStrengths.ts";
+import type { RunResult, Trouble } from "../facts/runFacts.ts";
 import { drawn } from "../scatter/draw.ts";
-import { demandStrengths } from "./demandStrengths.ts";
+import { demandStrengths } from "../strengths/demandStrengths.ts";
+import type { RigStrengths } from "../strengths/rigStrengths.ts";
 import { readRun } from "./readRun.ts";
-import type { RunOrder, RunResult, Trouble } from "./runFacts.ts";
+import type { RunOrder } from "./runOrder.ts";
 import { momentOfCatch, runToEnd } from "./runToEnd.ts";
 
 /** Yields the share done. The same order gives the same facts, to the bit. */

@@ -2,8 +2,8 @@
 import { cfc60, cfc60Peak, type Recording } from "@secondline/engine";
 import type { AnchorSide, LineName, Rig } from "@secondline/rig";
 import type { StrengthZone } from "@secondline/strength";
-import type { RigStrengths } from "../rigStrengths.ts";
 import { carriedBy } from "../singles/whenGone.ts";
+import type { RigStrengths } from "../strengths/rigStrengths.ts";
 import { legShare } from "./anchorLegs.ts";
 import { halfElement } from "./elements.ts";
 

@@ -3,11 +3,11 @@ import type { Recording, RunEvent } from "@secondline/engine";
 import { groundHeight, type PartId, type Rig } from "@secondline/rig";
 import { endsLostWith } from "../events/givesWay.ts";
 import { takenAway, type WhatIf } from "../events/registry.ts";
-import type { RigStrengths } from "../rigStrengths.ts";
+import type { GaveWay, GoodRun } from "../facts/runFacts.ts";
+import type { RigStrengths } from "../strengths/rigStrengths.ts";
 import { catchOf } from "./catcher.ts";
 import { partLoads } from "./loads.ts";
-import type { GaveWay, GoodRun } from "./runFacts.ts";
-import { trace } from "./trace.ts";
+import { trace } from "./thinnedTrace.ts";
 
 export interface ReadRunOptions {
   readonly trace?: boolean;

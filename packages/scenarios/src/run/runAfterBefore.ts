@@ -1,9 +1,10 @@
 /** A run and, before it, the runs of the events that come before, as far back as there are any: all of them are one fall. */
 import type { Rig } from "@secondline/rig";
 import { eventBefore } from "../events/registry.ts";
-import type { RigStrengths } from "../rigStrengths.ts";
+import type { RunResult } from "../facts/runFacts.ts";
+import type { RigStrengths } from "../strengths/rigStrengths.ts";
 import { executeRun } from "./executeRun.ts";
-import type { RunOrder, RunResult } from "./runFacts.ts";
+import type { RunOrder } from "./runOrder.ts";
 
 /** Yields the share done of the run that is being made. What failed before is handed back in place of the run. */
 export function* runAfterBefore(

@@ -3,12 +3,12 @@ import type { Accuracy, Problem, Recording, RunResult, Simulation, SimulationOpt
 import type { Rig } from "@secondline/rig";
 import type { KnownBefore } from "../events/eventKind.ts";
 import { fallBefore, problemPart, type WhatIf } from "../events/registry.ts";
-import type { BreakingStrengths } from "./breakingStrengths.ts";
+import type { Trouble } from "../facts/runFacts.ts";
+import type { BreakingStrengths } from "../strengths/breakingStrengths.ts";
+import { demandStrengths } from "../strengths/demandStrengths.ts";
 import { Catch } from "./catch.ts";
-import { demandStrengths } from "./demandStrengths.ts";
 import { fate } from "./fate.ts";
 import { hangersOf, ofOneHanger } from "./hangers.ts";
-import type { Trouble } from "./runFacts.ts";
 import { Settling, type SettlingTimes } from "./settling.ts";
 import { solveInSlices } from "./solveInSlices.ts";
 import { type ProblemOptions, toProblem } from "./toProblem.ts";

@@ -2,8 +2,8 @@
 import { type Accuracy, estimateCost } from "@secondline/engine";
 import type { Rig } from "@secondline/rig";
 import { eventBefore, fallBefore, type WhatIf } from "../events/registry.ts";
-import type { RigStrengths } from "../rigStrengths.ts";
-import { demandStrengths } from "./demandStrengths.ts";
+import { demandStrengths } from "../strengths/demandStrengths.ts";
+import type { RigStrengths } from "../strengths/rigStrengths.ts";
 import { toProblem } from "./toProblem.ts";
 
 /** About, with what is run before it [element-steps]. */

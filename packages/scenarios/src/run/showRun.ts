@@ -5,14 +5,14 @@
 import type { Accuracy } from "@secondline/engine";
 import type { Assessed } from "../assessment/assessment.ts";
 import { classOf, eventBefore, missingIn, type WhatIf, whatIfKey } from "../events/registry.ts";
-import type { WhatIfOutcome, WhatIfRun } from "../facts/outcome.ts";
-import { type RigStrengths, rigStrengths } from "../rigStrengths.ts";
+import type { RunFacts, Trouble } from "../facts/runFacts.ts";
 import { NO_DRAW } from "../scatter/draw.ts";
+import { type RigStrengths, rigStrengths } from "../strengths/rigStrengths.ts";
 import { overloadedLines } from "./loads.ts";
 import { readRun } from "./readRun.ts";
 import { runAfterBefore } from "./runAfterBefore.ts";
-import type { RunFacts, Trouble } from "./runFacts.ts";
 import { momentOfCatch, type RunToEndOptions, runToEnd, type SolvedRun } from "./runToEnd.ts";
+import type { WhatIfOutcome, WhatIfRun } from "./whatIfOutcome.ts";
 
 export interface RunOptions {
   readonly accuracy: Accuracy;

@@ -23,11 +23,11 @@ import {
 } from "@secondline/rig";
 import type { KnownBefore } from "../events/eventKind.ts";
 import { problemPart, type WhatIf, whatIfKey } from "../events/registry.ts";
+import { nineDigits } from "../nineDigits.ts";
+import type { BreakingStrengths, LineBreaking } from "../strengths/breakingStrengths.ts";
+import type { DemandStrengths } from "../strengths/demandStrengths.ts";
 import { anchorLegs } from "./anchorLegs.ts";
-import type { BreakingStrengths, LineBreaking } from "./breakingStrengths.ts";
-import type { DemandStrengths } from "./demandStrengths.ts";
 import { hangersOf, manyfold } from "./hangers.ts";
-import { nineDigits } from "./nineDigits.ts";
 
 /**
  * How much lower somebody's feet follow a line that falls away, from the bent knees of a balance [m]. Assumed; anything up to 0.4 m

@@ -7,7 +7,7 @@ import type { Rig } from "@secondline/rig";
 import { latinHypercube, normalQuantile, seededRandom } from "@secondline/statistics";
 import { logSpread } from "@secondline/strength";
 import { type WhatIf, whatIfKey } from "../events/registry.ts";
-import { nineDigits } from "../run/nineDigits.ts";
+import { nineDigits } from "../nineDigits.ts";
 import { type Draw, NO_DRAW } from "./draw.ts";
 import { INPUT_IDS, type Spreads, type UncertainInput, uncertainInputs } from "./inputs.ts";
 

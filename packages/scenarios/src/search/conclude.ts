@@ -5,9 +5,11 @@ import { type PartStrength, weakestFirst } from "@secondline/strength";
 import type { Assessed } from "../assessment/assessment.ts";
 import { EVENT_CLASSES } from "../events/eventKind.ts";
 import { classOf, takenAway, type WhatIf, whatIfKey } from "../events/registry.ts";
-import { anchorFacts, type CautionFact, judgedFactors } from "../facts/cautionFacts.ts";
-import type { ClassOutcome, FollowUp, Outcome, PartOutcome, PartVerdict, WhatIfOutcome } from "../facts/outcome.ts";
-import type { RigStrengths } from "../rigStrengths.ts";
+import type { GoodRun } from "../facts/runFacts.ts";
+import type { ClassOutcome, FollowUp, Outcome, PartOutcome, PartVerdict } from "../outcome/outcome.ts";
+import type { likelyFirst } from "../reliability/likelyFirst.ts";
+import { anchorFacts, type CautionFact, judgedFactors } from "../rule/cautionFacts.ts";
+import { completed, type Gap, gapsOf, type SearchState } from "../rule/complete.ts";
 import { type EventRuns, levelsOf, measured } from "../rule/demand.ts";
 import { fallFacts } from "../rule/fall.ts";
 import {
@@ -25,15 +27,14 @@ import {
 import { personMargin } from "../rule/person.ts";
 import { lengthOf, utilisation } from "../rule/utilisation.ts";
 import { completeFinding, type Finding, type Findings, type Knowing, partialFinding } from "../rule/verdict.ts";
-import { demandStrengths } from "../run/demandStrengths.ts";
-import type { GoodRun } from "../run/runFacts.ts";
+import { bandOf } from "../run/thinnedTrace.ts";
 import { toProblem } from "../run/toProblem.ts";
-import { bandOf } from "../run/trace.ts";
+import type { WhatIfOutcome } from "../run/whatIfOutcome.ts";
 import { CENTRE } from "../scatter/sampler.ts";
 import { singleFailures } from "../singles/singleFailures.ts";
 import { whenGone } from "../singles/whenGone.ts";
-import { completed, type Gap, gapsOf, type SearchState } from "./complete.ts";
-import type { likelyFirst } from "./likelyFirst.ts";
+import { demandStrengths } from "../strengths/demandStrengths.ts";
+import type { RigStrengths } from "../strengths/rigStrengths.ts";
 import type { RunBook } from "./runBook.ts";
 import type { SearchOptions } from "./search.ts";
 

@@ -2,11 +2,11 @@
 import type { PartId, Rig } from "@secondline/rig";
 import { EVENT_CLASSES, type EventClass } from "../events/eventKind.ts";
 import { classOf, takenAway, type WhatIf } from "../events/registry.ts";
-import type { RigStrengths } from "../rigStrengths.ts";
+import type { GoodRun } from "../facts/runFacts.ts";
 import { drawsOf, type EventRuns } from "../rule/demand.ts";
 import { requiredFactors } from "../rule/margins.ts";
 import { judgedParts, lengthOf, utilisation } from "../rule/utilisation.ts";
-import type { GoodRun } from "../run/runFacts.ts";
+import type { RigStrengths } from "../strengths/rigStrengths.ts";
 
 export interface Quantity {
   readonly name: string;

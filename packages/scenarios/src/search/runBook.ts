@@ -1,9 +1,10 @@
 /** The runs that a search has so far, by event and draw, and what it must still order. */
 import type { Accuracy } from "@secondline/engine";
 import { eventBefore, type WhatIf, whatIfKey } from "../events/registry.ts";
+import type { GoodRun, RunResult, Trouble } from "../facts/runFacts.ts";
+import type { Trace } from "../facts/trace.ts";
 import type { EventRuns } from "../rule/demand.ts";
-import type { GoodRun, RunOrder, RunResult, Trouble } from "../run/runFacts.ts";
-import type { Trace } from "../run/trace.ts";
+import type { RunOrder } from "../run/runOrder.ts";
 import { CENTRE, type Sample } from "../scatter/sampler.ts";
 
 /** One event, under one of the draws, on one mesh. */

@@ -1,28 +1,11 @@
 /** A whole search in the thread it is called from, in slices. */
 import type { Assessed } from "../assessment/assessment.ts";
-import type { WhatIf } from "../events/registry.ts";
-import type { Outcome } from "../facts/outcome.ts";
-import { rigStrengths } from "../rigStrengths.ts";
+import type { RunResult } from "../facts/runFacts.ts";
+import type { StudyProgress } from "../outcome/studyProgress.ts";
+import { likelyFirst } from "../reliability/likelyFirst.ts";
 import { executeRun } from "../run/executeRun.ts";
-import type { RunResult } from "../run/runFacts.ts";
-import { likelyFirst } from "./likelyFirst.ts";
+import { rigStrengths } from "../strengths/rigStrengths.ts";
 import { type Found, type SearchOptions, search } from "./search.ts";
-
-export interface StudyProgress {
-  /** Share done, 0 to 1; never goes back [-]. */
-  readonly done: number;
-  /** The event that is being run. */
-  readonly doing?: WhatIf;
-  /** What else is being done, in place of an event. */
-  readonly step?: string;
-  readonly made?: number;
-  /** How many runs there will be, about; only of a sweep. */
-  readonly expected?: number;
-  /** How many what-ifs the whole set has. */
-  readonly of?: number;
-  /** What is known so far: never that the rig holds. */
-  readonly soFar?: Outcome;
-}
 
 /** Every `next()` does a few milliseconds of work; stop by not calling it again. */
 export function* study(assessed: Assessed, options: SearchOptions): Generator<StudyProgress, Found, void> {

@@ -1,6 +1,6 @@
 /** From the draws of all points to the curve of what governs: of every part and event a curve of its own, and at each place the worst. */
 import { type WhatIf, whatIfKey } from "../events/registry.ts";
-import type { GoodRun } from "../run/runFacts.ts";
+import type { GoodRun } from "../facts/runFacts.ts";
 import { INPUT_IDS } from "../scatter/inputs.ts";
 import { type EventDraws, levelOf, scatterOf } from "../scatter/levels.ts";
 import { type Axis, basisOver } from "./basis.ts";

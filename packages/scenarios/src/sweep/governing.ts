@@ -3,7 +3,7 @@
  * only between them, and nowhere there, is not seen; the words say at how many places was looked.
  */
 import { type WhatIf, whatIfKey } from "../events/registry.ts";
-import type { GoodRun } from "../run/runFacts.ts";
+import type { GoodRun } from "../facts/runFacts.ts";
 import type { SweepPoint } from "./sweepPoints.ts";
 import type { Track } from "./tracks.ts";
 

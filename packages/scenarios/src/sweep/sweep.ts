@@ -8,8 +8,9 @@
 import type { Accuracy } from "@secondline/engine";
 import type { Assessed } from "../assessment/assessment.ts";
 import { missingIn, type WhatIf, whatIfKey, whatIfSet } from "../events/registry.ts";
+import type { RunResult } from "../facts/runFacts.ts";
 import { meetsGround } from "../rule/fall.ts";
-import type { RunOrder, RunResult } from "../run/runFacts.ts";
+import type { RunOrder } from "../run/runOrder.ts";
 import type { Spreads } from "../scatter/inputs.ts";
 import { BLOCK_DRAWS, CENTRE, Sampler, SEED } from "../scatter/sampler.ts";
 import { RunBook, type Wanted } from "../search/runBook.ts";

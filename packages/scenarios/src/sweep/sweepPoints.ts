@@ -2,7 +2,7 @@
 import { type Rig, type RigIssue, readRig } from "@secondline/rig";
 import { addDays, readDate } from "@secondline/strength";
 import { type Assessed, type Assessment, assess, rigOnLaterDays } from "../assessment/assessment.ts";
-import { type RigStrengths, rigStrengths } from "../rigStrengths.ts";
+import { type RigStrengths, rigStrengths } from "../strengths/rigStrengths.ts";
 import { type Knob, knobText, knobValues, withValue } from "./knob.ts";
 
 /** What is known besides the rig's document. */

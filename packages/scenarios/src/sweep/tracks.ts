@@ -2,9 +2,9 @@
 import { isTape, type PartId } from "@secondline/rig";
 import { EVENT_CLASSES, type EventClass } from "../events/eventKind.ts";
 import { classOf, takenAway, type WhatIf } from "../events/registry.ts";
+import type { GoodRun } from "../facts/runFacts.ts";
 import { requiredFactors } from "../rule/margins.ts";
 import { judgedParts, lengthOf, utilisation } from "../rule/utilisation.ts";
-import type { GoodRun } from "../run/runFacts.ts";
 import type { SweepWhat, Told } from "./sweepOutcome.ts";
 import type { SweepPoint } from "./sweepPoints.ts";
 

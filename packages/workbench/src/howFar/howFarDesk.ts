@@ -21,7 +21,7 @@ import type { Sandbox } from "../inHand/sandbox.ts";
 import type { SandboxState } from "../inHand/state.ts";
 import { type Job, STOPPED, type TaskAnswer } from "../job/job.ts";
 import { JobSlot } from "../job/jobSlot.ts";
-import { Newest } from "../keeping/newest.ts";
+import { Newest } from "../newest.ts";
 import { documentAt } from "./candidate.ts";
 import { sweepNumbers } from "./numbers.ts";
 import { firstAsked, type HowFarAsked, type HowFarQuestion, type HowFarReading, readHowFar } from "./question.ts";

@@ -1,6 +1,6 @@
 /** Verdicts of complete searches, kept for states that come back: an undo, a layout that is the rig in hand. */
 import type { Found } from "@secondline/scenarios";
-import { Newest } from "../keeping/newest.ts";
+import { Newest } from "../newest.ts";
 
 /** More states than anybody walks back and forth between; the longest unused make room. */
 const MOST_KEPT_STATES = 20;

@@ -1,11 +1,10 @@
 /** Where connections are tied, as one says it: "every 15 m", "10 m, 25 m, 40 m", "none". Metres from anchor A. */
 import { parseQuantity, quantityText } from "@secondline/rig";
 import { metreText } from "../metres.ts";
+import { NEAREST_CONNECTION } from "../side/connections.ts";
 
 /** More than this nobody ties. */
 export const MOST_PLACES = 60;
-/** A connection this near to an anchor shares nothing [m]. */
-export const NEAREST_CONNECTION = 0.5;
 
 export type PlacesReading =
   | { readonly ok: true; readonly metres: readonly number[] }

@@ -1,7 +1,9 @@
 /** Moves of connections by hand, in metres along the sketch; and the steps in which a hand moves anything. */
 
 import { centimetre } from "../metres.ts";
-import { NEAREST_CONNECTION } from "../newRig/places.ts";
+
+/** A connection this near to an anchor shares nothing [m]. */
+export const NEAREST_CONNECTION = 0.5;
 
 const MOVE_STEPS = [0.1, 0.5, 1, 2, 5, 10] as const;
 /** A step is at least so wide in the drawing [px]. */

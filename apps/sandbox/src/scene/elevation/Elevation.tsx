@@ -1,14 +1,11 @@
 import type { Ink } from "@secondline/figures";
+import { createStage, type FlatView, largestTension, sceneWords } from "@secondline/figures/scene";
 import { useEffect, useMemo, useRef } from "react";
 import { PALETTES } from "../../design/palette.ts";
-import { largestTension } from "../largestTension.ts";
 import styles from "../scene.module.css";
 import type { SceneProps } from "../sceneProps.ts";
-import { createStage } from "../stage.ts";
 import { TensionLegend } from "../TensionLegend.tsx";
-import { sceneWords } from "../words.ts";
 import { createElevationPainter } from "./elevationPainter.ts";
-import type { FlatView } from "./flatView.ts";
 import { moveFlatView } from "./moveFlatView.ts";
 
 export interface ElevationProps extends SceneProps {

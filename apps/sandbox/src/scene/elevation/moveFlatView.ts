@@ -1,4 +1,4 @@
-import { type FlatView, panFlat, zoomFlat } from "./flatView.ts";
+import { type FlatView, panFlat, zoomFlat } from "@secondline/figures/scene";
 
 const PAN_STEP = 40;
 const ZOOM_RATIO = 1.2;

@@ -1,4 +1,4 @@
-import type { Box } from "./labelLayout.ts";
+import type { Box } from "@secondline/figures/scene";
 
 interface MovingBox extends Box {
   left: number;

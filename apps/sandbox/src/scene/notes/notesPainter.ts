@@ -1,9 +1,19 @@
 /** Paints the notes over a picture on the screen: ink on one canvas, words in one layer of elements that are made once. */
+
+import {
+  type Box,
+  isSmall,
+  type Label,
+  type Note,
+  NoteLayout,
+  type Notes,
+  noteColour,
+  noteFont,
+  type Projector,
+  type Sheet,
+  serifFor,
+} from "@secondline/figures/scene";
 import type { Palette } from "../../design/palette.ts";
-import type { Box, Label } from "./labelLayout.ts";
-import type { Projector, Sheet } from "./noteInk.ts";
-import { isSmall, NoteLayout, noteColour, noteFont, serifFor } from "./noteLayout.ts";
-import type { Note, Notes } from "./notes.ts";
 
 export interface NotesPainter {
   readonly paint: (notes: Notes, project: Projector, width: number, height: number, obstacles: readonly Box[]) => void;

@@ -1,8 +1,8 @@
 import { useFrame } from "@react-three/fiber";
+import type { MasterPoint } from "@secondline/figures/scene";
 import type { LineEnd } from "@secondline/rig";
 import { useRef } from "react";
 import { CylinderGeometry, type Group, type Mesh, TorusGeometry } from "three";
-import type { MasterPoint } from "../shape/masterPoint.ts";
 import { solidMaterial } from "./geometry.ts";
 import type { Look } from "./look.ts";
 import { alignTo, atLeastPx } from "./placing.ts";

@@ -1,9 +1,6 @@
 import { useFrame } from "@react-three/fiber";
+import { anchorShape, createMaster, createRibbon, fillRibbon, type Stage } from "@secondline/figures/scene";
 import { useMemo } from "react";
-import { anchorShape } from "../shape/anchorShape.ts";
-import { createMaster } from "../shape/masterPoint.ts";
-import { createRibbon, fillRibbon } from "../shape/ribbon.ts";
-import type { Stage } from "../stage.ts";
 import { Bolts, Ending } from "./AnchorFittings.tsx";
 import { ribbonGeometry, ribbonMaterial, touchRibbon } from "./geometry.ts";
 import type { Look } from "./look.ts";

@@ -1,4 +1,15 @@
 import { useFrame, useThree } from "@react-three/fiber";
+import {
+  anchorView,
+  eventPoints,
+  eventView,
+  fallsLeft,
+  LEGEND_FOOT,
+  type Margins,
+  overviewView,
+  type Stage,
+  type View,
+} from "@secondline/figures/scene";
 import CameraControls from "camera-controls";
 import { useEffect, useMemo, useRef } from "react";
 import {
@@ -15,9 +26,6 @@ import {
   Vector4,
 } from "three";
 import type { SceneCamera } from "../sceneProps.ts";
-import type { Margins, View } from "../shape/framing.ts";
-import { anchorView, eventPoints, eventView, fallsLeft, LEGEND_FOOT, overviewView } from "../shape/viewPoints.ts";
-import type { Stage } from "../stage.ts";
 
 CameraControls.install({
   THREE: { Box3, Matrix4, MathUtils, Quaternion, Raycaster, Sphere, Spherical, Vector2, Vector3, Vector4 },

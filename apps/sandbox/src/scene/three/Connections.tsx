@@ -1,8 +1,7 @@
 import { useFrame } from "@react-three/fiber";
+import { cuffsOf, type Stage } from "@secondline/figures/scene";
 import { useMemo, useRef } from "react";
 import { CylinderGeometry, type Group } from "three";
-import { cuffsOf } from "../shape/cuffs.ts";
-import type { Stage } from "../stage.ts";
 import { solidMaterial } from "./geometry.ts";
 import type { Look } from "./look.ts";
 import { alignTo, atLeastPx } from "./placing.ts";

@@ -1,8 +1,7 @@
 import { useFrame, useThree } from "@react-three/fiber";
+import { type Stage, sampleFrame } from "@secondline/figures/scene";
 import { useEffect } from "react";
-import { sampleFrame } from "../liveFrame.ts";
 import type { SceneClock } from "../sceneProps.ts";
-import type { Stage } from "../stage.ts";
 import type { Look } from "./look.ts";
 
 interface FrameDriverProps {

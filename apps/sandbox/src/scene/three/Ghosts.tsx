@@ -1,7 +1,7 @@
 import { useFrame } from "@react-three/fiber";
+import { hasMoved, type Stage } from "@secondline/figures/scene";
 import { useRef } from "react";
 import type { Group } from "three";
-import { hasMoved, type Stage } from "../stage.ts";
 import type { Look } from "./look.ts";
 import { Walker } from "./Walker.tsx";
 import { Webbing } from "./Webbing.tsx";

@@ -1,8 +1,6 @@
+import { type Gap, ridgeMesh, terrainMesh, treePlaces } from "@secondline/figures/scene";
 import { useMemo } from "react";
 import { Color, DoubleSide, InstancedMesh, LatheGeometry, Matrix4, ShaderMaterial, Vector2, Vector3 } from "three";
-import type { Gap } from "../shape/gap.ts";
-import { ridgeMesh } from "../shape/ridges.ts";
-import { terrainMesh, treePlaces } from "../shape/terrain.ts";
 import { geometryOf, solidMaterial } from "./geometry.ts";
 import type { Look } from "./look.ts";
 import { ROCK_FRAGMENT, ROCK_VERTEX, SOLID_VERTEX } from "./shaders.ts";

@@ -1,9 +1,7 @@
 import { useFrame } from "@react-three/fiber";
+import { createRibbon, fillRibbon, hangRope, type Stage } from "@secondline/figures/scene";
 import { useMemo, useRef } from "react";
 import { LatheGeometry, type Mesh, Vector2 } from "three";
-import { createRibbon, fillRibbon } from "../shape/ribbon.ts";
-import { hangRope } from "../shape/slackRope.ts";
-import type { Stage } from "../stage.ts";
 import { ribbonGeometry, ribbonMaterial, solidMaterial, touchRibbon } from "./geometry.ts";
 import type { Look } from "./look.ts";
 import { alignTo, atLeastPx } from "./placing.ts";

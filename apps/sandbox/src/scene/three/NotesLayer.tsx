@@ -1,10 +1,8 @@
 import { useFrame, useThree } from "@react-three/fiber";
+import type { NoteOptions, Projector, Stage } from "@secondline/figures/scene";
 import { type RefObject, useEffect, useRef } from "react";
 import { coveredBoxes } from "../notes/coveredBoxes.ts";
-import type { Projector } from "../notes/noteInk.ts";
-import type { NoteOptions } from "../notes/notes.ts";
 import { createNotesPainter, type NotesPainter } from "../notes/notesPainter.ts";
-import type { Stage } from "../stage.ts";
 import { cameraProjector } from "./cameraProjector.ts";
 import type { Look } from "./look.ts";
 

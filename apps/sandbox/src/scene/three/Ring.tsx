@@ -1,8 +1,7 @@
 import { useFrame } from "@react-three/fiber";
+import { nodeNear, type Stage } from "@secondline/figures/scene";
 import { useRef } from "react";
 import { type Group, TorusGeometry } from "three";
-import { nodeNear } from "../notes/partPlace.ts";
-import type { Stage } from "../stage.ts";
 import { solidMaterial } from "./geometry.ts";
 import type { Look } from "./look.ts";
 import { alignTo, atLeastPx } from "./placing.ts";

@@ -1,8 +1,7 @@
 import { useThree } from "@react-three/fiber";
+import { type Stage, writeNotes } from "@secondline/figures/scene";
 import { useEffect } from "react";
-import { writeNotes } from "../notes/noteLayout.ts";
 import type { SceneClock, SceneSnapshot, SnapshotPlace } from "../sceneProps.ts";
-import type { Stage } from "../stage.ts";
 import { cameraProjector } from "./cameraProjector.ts";
 import type { Look } from "./look.ts";
 

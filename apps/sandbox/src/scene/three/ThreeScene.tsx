@@ -1,12 +1,9 @@
 import "./quietThree.ts";
 import { Canvas } from "@react-three/fiber";
+import { createStage, FIELD_OF_VIEW, largestTension, type NoteOptions, type Stage } from "@secondline/figures/scene";
 import { type RefObject, useMemo } from "react";
 import { ColorManagement } from "three";
-import { largestTension } from "../largestTension.ts";
-import type { NoteOptions } from "../notes/notes.ts";
 import type { SceneProps } from "../sceneProps.ts";
-import { FIELD_OF_VIEW } from "../shape/viewPoints.ts";
-import { createStage, type Stage } from "../stage.ts";
 import { AnchorGear } from "./AnchorGear.tsx";
 import { CameraRig } from "./CameraRig.tsx";
 import { Connections } from "./Connections.tsx";

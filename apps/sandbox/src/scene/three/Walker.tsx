@@ -1,10 +1,7 @@
 import { useFrame } from "@react-three/fiber";
+import { BONE_JOINTS, BONES, bodyMesh, boneMatrix, type LiveFrame, TONES, WEAR } from "@secondline/figures/scene";
 import { useMemo } from "react";
 import { BackSide, Color, FrontSide, Matrix4, ShaderMaterial } from "three";
-import type { LiveFrame } from "../liveFrame.ts";
-import { BONE_JOINTS, BONES, bodyMesh } from "../shape/bodyMesh.ts";
-import { boneMatrix } from "../shape/walkerPose.ts";
-import { TONES, WEAR } from "../wear.ts";
 import { geometryOf } from "./geometry.ts";
 import type { Look } from "./look.ts";
 import { BODY_FRAGMENT, BODY_VERTEX } from "./shaders.ts";

@@ -1,8 +1,13 @@
 import { useFrame } from "@react-three/fiber";
+import {
+  createFineLine,
+  createRibbon,
+  type FineLine,
+  fillFineLine,
+  fillRibbon,
+  type LiveFrame,
+} from "@secondline/figures/scene";
 import { useMemo } from "react";
-import type { LiveFrame } from "../liveFrame.ts";
-import { createFineLine, type FineLine, fillFineLine } from "../shape/fineLine.ts";
-import { createRibbon, fillRibbon } from "../shape/ribbon.ts";
 import { ribbonGeometry, ribbonMaterial, touchRibbon } from "./geometry.ts";
 import type { Look } from "./look.ts";
 import { useOwned } from "./useOwned.ts";

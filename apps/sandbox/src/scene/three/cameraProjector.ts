@@ -1,5 +1,5 @@
+import type { Projector } from "@secondline/figures/scene";
 import { type Camera, Vector3 } from "three";
-import type { Projector } from "../notes/noteInk.ts";
 
 const seen = new Vector3();
 /** Where a point behind the camera is taken to be, from the middle of the picture [px]. */

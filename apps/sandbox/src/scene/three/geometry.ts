@@ -1,4 +1,6 @@
 /** From plain arrays to geometries and materials of three. */
+
+import type { Ribbon } from "@secondline/figures/scene";
 import {
   BufferAttribute,
   BufferGeometry,
@@ -9,7 +11,6 @@ import {
   Sphere,
   Vector3,
 } from "three";
-import type { Ribbon } from "../shape/ribbon.ts";
 import type { Look } from "./look.ts";
 import { RIBBON_FRAGMENT, RIBBON_VERTEX, SOLID_FRAGMENT, SOLID_VERTEX } from "./shaders.ts";
 

@@ -1,9 +1,8 @@
 /** Colours and uniforms that several materials read. */
+
+import { type Gap, STONE, type StoneColours, scaleEnd, TABLE_SIZE, tensionTable } from "@secondline/figures/scene";
 import { Color, DataTexture, LinearFilter, Vector2, Vector4 } from "three";
 import { PALETTES, type Palette, type Theme } from "../../design/palette.ts";
-import type { Gap } from "../shape/gap.ts";
-import { scaleEnd, TABLE_SIZE, tensionTable } from "../shape/tensionColour.ts";
-import { STONE, type StoneColours } from "../stone.ts";
 
 export interface Look {
   readonly theme: Theme;

@@ -1,0 +1,24 @@
+/** What the walker wears: quiet, with the accent on the shirt, so that the eye finds the person first. */
+import type { Theme } from "../palette.ts";
+
+export const TONES = ["shirt", "trousers", "skin", "hair", "harness", "shoes"] as const;
+export type Tone = (typeof TONES)[number];
+
+export const WEAR: Readonly<Record<Theme, Readonly<Record<Tone, string>>>> = {
+  light: {
+    shirt: "#1f7a88",
+    trousers: "#4a525a",
+    skin: "#d3a283",
+    hair: "#43352c",
+    harness: "#c2571a",
+    shoes: "#2b2f33",
+  },
+  dark: {
+    shirt: "#5fbfcc",
+    trousers: "#8b979d",
+    skin: "#d9ab8d",
+    hair: "#6b5546",
+    harness: "#e8722a",
+    shoes: "#c3c9ca",
+  },
+};

@@ -1,0 +1,35 @@
+export { csvChunks } from "./csv.ts";
+export { beforeSentence, cursorSentence, forcesSentence, unloadedSentence } from "./describe.ts";
+export { secondsDecimals } from "./digits.ts";
+export { type EndLabel, keptLabels } from "./endLabel.ts";
+export { BANDS, type BandKind, balanceSentence, type EnergyStack, energySentence, energyStack } from "./energyBands.ts";
+export { energyData } from "./energyData.ts";
+export { axisKilojoules, bandLabels, energyAt } from "./energyLabels.ts";
+export { eventMarks, eventRange, type Mark, markUnder, neighbouringMark } from "./eventMarks.ts";
+export { type ForceView, forceData, forceDrawing, readyPyramid } from "./forceDrawing.ts";
+export { axisKilonewtons, forceLabels, forcePeaks } from "./forceMarks.ts";
+export { goToEntries } from "./goTo.ts";
+export { flagLanes, spreadLabels } from "./labelLayout.ts";
+export { COMPARED, type ComparedId, layoutPyramid, layoutTraceData } from "./layoutTraceData.ts";
+export { listed } from "./listed.ts";
+export { PEAK_WORDS_SIZE, type PeakMark, peakUnder, wordedPeaks } from "./peakMark.ts";
+export type { PlotData, PlotDrawing, PlotSeries } from "./plotDrawing.ts";
+export { type Gutter, type PlotFrame, plotFrame, timeOf, xOf, yOf } from "./plotFrame.ts";
+export type { TimeRange } from "./plotGrid.ts";
+export type { Probe } from "./probe.ts";
+export type { Pyramid } from "./pyramid.ts";
+export { type Drawn, pinched, wheeled } from "./rangeGestures.ts";
+export { dataRows, rangeStatistics } from "./statistics.ts";
+export { type PlotRequest, timePicture, wholeRun } from "./timePicture.ts";
+export { forceAt, type TraceSet, traceSet } from "./traceSet.ts";
+export {
+  loadedTraces,
+  type Reading,
+  shownAtFirst,
+  type Trace,
+  type TraceId,
+  type TraceStyle,
+  tracesOf,
+} from "./traces.ts";
+export { type RangeEnd, typedRange } from "./typedRange.ts";
+export { fitRange, isFit, panned, rangeShowing, zoomed } from "./visibleRange.ts";

@@ -1,0 +1,39 @@
+/** From a break log to a report per group, and to the test worth doing next. */
+import { GENERIC_STOCKS, type LineStock } from "@secondline/rig";
+import { grouped } from "../breakLog/grouped.ts";
+import type { BreakTest } from "../breakLog/logEntry.ts";
+import { modelAgainstTests, type StockComparison } from "../retention/stockComparison.ts";
+import { type GroupReport, groupReport, type ReportOptions } from "./groupReport.ts";
+
+export interface BreakLogReport {
+  readonly groups: readonly GroupReport[];
+  /** Group in which one more test is expected to raise the characteristic value by the largest share. */
+  readonly testNext?: {
+    readonly label: string;
+    readonly gain: number;
+    readonly share: number;
+    readonly spreadAssumed?: true;
+  };
+  /** The built-in model against the tests, for every stock of which tests count. */
+  readonly comparisons: readonly StockComparison[];
+}
+
+export interface AnalysisOptions extends ReportOptions {
+  /** Stocks whose rated strengths are known; default: the generic ones. */
+  readonly stocks?: readonly LineStock[];
+}
+
+/** Groups tests of the same part, material, state and wetness. */
+export function analyseBreakLog(tests: readonly BreakTest[], options: AnalysisOptions = {}): BreakLogReport {
+  const label = (t: BreakTest) => [t.part, t.material, t.state, t.wet ? "wet" : "dry"].join(", ");
+  const groups = [...grouped(tests, label)].map(([key, group]) => groupReport(key, key, group, options));
+  const stocks = options.stocks ?? [...GENERIC_STOCKS.values()];
+  const gains = groups.flatMap((g) => {
+    const one = g.narrowing[0];
+    const share = one === undefined ? 0 : one.gain / g.characteristic.at75.value;
+    const assumed = g.tests.length < 3 ? { spreadAssumed: true as const } : {};
+    return one === undefined || share <= 0 ? [] : [{ label: g.label, gain: one.gain, share, ...assumed }];
+  });
+  const testNext = gains.sort((a, b) => b.share - a.share)[0];
+  return { groups, comparisons: modelAgainstTests(stocks, tests), ...(testNext === undefined ? {} : { testNext }) };
+}

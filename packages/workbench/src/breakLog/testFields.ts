@@ -1,0 +1,32 @@
+/** The fields of one break test as they are typed, and what is wrong in them. */
+
+import type { LogColumn, LogFault, TestFields } from "@secondline/strength";
+import { sayBreakLog } from "@secondline/words/page/breakLog";
+
+/** A fault names columns of the file; a form has labels. */
+const LABELS: readonly (readonly [LogColumn, string])[] = [
+  ["result_to", sayBreakLog("useTestDraft.upperLoad")],
+  ["result", sayBreakLog("useTestDraft.load")],
+  ["months_outside", sayBreakLog("useTestDraft.monthsOutside")],
+  ["sun_months", sayBreakLog("useTestDraft.monthsFullSun")],
+  ["falls", sayBreakLog("useTestDraft.falls")],
+  ["clamped_months", sayBreakLog("useTestDraft.monthsClamp")],
+  ["sewn_months", sayBreakLog("useTestDraft.monthsStitchingHung")],
+  ["knot", sayBreakLog("useTestDraft.knot")],
+  ["part", sayBreakLog("useTestDraft.whatPulled")],
+  ["material", sayBreakLog("useTestDraft.material")],
+  ["state", sayBreakLog("useTestDraft.state")],
+];
+
+/** An upper load goes with one way of ending only; what was typed for it is kept in case that is chosen again. */
+export function tidyFields({ result_to, ...rest }: TestFields): TestFields {
+  const counted = rest.outcome === "broke between" ? { ...rest, result_to: result_to ?? "" } : rest;
+  return Object.fromEntries(Object.entries(counted).map(([key, value]) => [key, value?.trim()]));
+}
+
+/** A fault in the words of the form. */
+export function faultInForm({ message }: LogFault): string {
+  const [column, label] = LABELS.find(([name]) => message.startsWith(`${name} `)) ?? ["", ""];
+  const words = column === "" ? message : `${label}${message.slice(column.length)}`;
+  return words.replace(/ than result\.$/, " than the lower one.").replace("its own column", "its own field");
+}

@@ -1,0 +1,35 @@
+/** Dates as they are read and drawn. */
+import { monthName, shortDay } from "@secondline/words/dates";
+import { dayOf } from "../wear/days.ts";
+
+const DAY_MS = 86_400_000;
+
+/** "4 Jul 2026". */
+export const dateWords = (iso: string): string => {
+  const day = dayOf(iso);
+  return day === undefined ? iso : shortDay(day * DAY_MS);
+};
+
+/** A sentence with the dates in it written as everywhere in this view. */
+export const dated = (sentence: string): string => sentence.replace(/\b\d{4}-\d{2}-\d{2}\b/g, dateWords);
+
+export interface Tick {
+  readonly day: number;
+  readonly label: string;
+  readonly year: boolean;
+}
+
+/** Marks at month borders: every one, every third, or years only, as the room allows. */
+export function calendarTicks(from: number, to: number, most: number): Tick[] {
+  const step = [1, 3, 6, 12].find((months) => (to - from) / (30.4 * months) <= most) ?? 12;
+  const start = new Date(from * DAY_MS);
+  const ticks: Tick[] = [];
+  for (let month = 0; ; month += 1) {
+    const date = new Date(Date.UTC(start.getUTCFullYear(), month, 1));
+    const day = date.getTime() / DAY_MS;
+    if (day > to) return ticks;
+    const year = date.getUTCMonth() === 0;
+    if (day < from || (!year && date.getUTCMonth() % step !== 0)) continue;
+    ticks.push({ day, year, label: year ? String(date.getUTCFullYear()) : monthName(day * DAY_MS) });
+  }
+}

@@ -1,0 +1,13 @@
+export { around, following, notTooShort } from "./along.ts";
+export { calendarSpan, datedOf, type PlacedDate, placeDates, staysOf } from "./calendar.ts";
+export { calendarTicks, dated, dateWords } from "./dateWords.ts";
+export { asKind, type EntryField, entryWords, freshFields, PART_KINDS, WEBBING_KINDS } from "./entryKinds.ts";
+export { type LaidItem, type LaidLane, laneHeight, lanesHeight, layLanes } from "./laneLayout.ts";
+export { type LaneKind, lanesOf } from "./lanes.ts";
+export { ownerName, partName } from "./ownerNames.ts";
+export { logText, openWearFile, readWearText, saysInvented } from "./readWear.ts";
+export { inWords, messagesUnder, whereAndWhat } from "./recordIssues.ts";
+export { rowsOf } from "./rows.ts";
+export { type Dated, outlookOf, type TakeDownState, usable } from "./takeDownState.ts";
+export { basisKinds, flagWords, partStateWords, stateWords, weakest, zonesWithin, zoneWords } from "./wearWords.ts";
+export { type Needed, neededBy, type WebbingFacts, webbingFacts } from "./webbingFacts.ts";

@@ -1,0 +1,19 @@
+/** What a webbing or part of the record is called. */
+import { capital } from "@secondline/words";
+import { sayRecord } from "@secondline/words/page/record";
+import type { WrittenRecord } from "../documents/documents.ts";
+import type { Owner } from "../wear/entryEdits.ts";
+
+export function ownerName(record: WrittenRecord, { list, index }: Owner): string {
+  if (list === "webbings") return record.webbings?.[index]?.name ?? sayRecord("ownerChoice.noWebbingYet");
+  const part = record.parts?.[index];
+  return part ? `${partName(part.part)}, ${part.rig}` : sayRecord("ownerChoice.noPartYet");
+}
+
+/** "anchorA.hardware.0" as "Anchor A, hardware 1". */
+export function partName(part: string): string {
+  const words = part
+    .replace(/^anchor([AB])/, "anchor $1")
+    .replaceAll(/\.(\d+)/g, (_, index) => ` ${Number(index) + 1}`);
+  return capital(words.replaceAll(".", ", "));
+}
