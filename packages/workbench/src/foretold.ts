@@ -9,8 +9,8 @@ import {
   type WhatIf,
 } from "@secondline/scenarios";
 
-/** One core that does nothing else takes 4 to 6 × 10⁻⁸ for the demo rigs [s per element-step]. */
-export const USUAL_STEP_TIME = 6e-8;
+/** One core that does nothing else takes 1.3 to 2.2 × 10⁻⁸ for the demo rigs, and two beside each other a little more [s per element-step]. */
+export const USUAL_STEP_TIME = 2.5e-8;
 /** Events of which the work is looked at [-]. */
 const SAMPLED_EVENTS = 8;
 
