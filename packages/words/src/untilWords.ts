@@ -28,12 +28,16 @@ export function untilSentence(language: Language, rig: Rig, outlook: Outlook, ou
   const bad = outcome.verdict === "fails" || outcome.verdict === "thin";
   const said: string[] = [];
   const now = outlook.parts.filter(({ when }) => when === "now");
+  const names = (parts: readonly PartDate[]) => parts.map((one) => lowered(partName(say, rig, one.part))).join("; ");
   if (now.length > 0) {
-    const parts = now.map((one) => lowered(partName(say, rig, one.part))).join("; ");
-    said.push(say("until.now", { on: outlook.on, parts }));
+    const below = now.filter(({ unsettled }) => !unsettled);
+    const unsettled = now.filter((one) => one.unsettled);
+    if (below.length > 0) said.push(say("until.now", { on: outlook.on, parts: names(below) }));
+    if (unsettled.length > 0) said.push(say("until.nowUnsettled", { on: outlook.on, parts: names(unsettled) }));
   } else if (first.when === "later") {
     const values = { date: first.date!, part: partInSentence(say, rig, { id: first.part }), verdict };
-    said.push(say(bad ? "until.laterBut" : "until.later", values));
+    if (first.unsettled) said.push(say(bad ? "until.laterUnsettledBut" : "until.laterUnsettled", values));
+    else said.push(say(bad ? "until.laterBut" : "until.later", values));
   } else said.push(say(bad ? "until.beyondBut" : "until.beyond", { horizon: outlook.horizon, verdict }));
   if (outcome.verdict === "open") said.push(say("until.openBut"));
   return said.join(" ");
@@ -52,17 +56,19 @@ function untilMargins(language: Language, part: PartDate, horizon: string): stri
 function untilShort(language: Language, { parts, date }: Outlook): string | undefined {
   const say = sayLaterIn(language);
   if (date === undefined) return undefined;
-  return parts[0]?.when === "now" ? say("until.calendarNow") : say("until.calendarLater", { date });
+  if (parts[0]?.when !== "now") return say("until.calendarLater", { date });
+  const isBelow = parts.some(({ when, unsettled }) => when === "now" && !unsettled);
+  return say(isBelow ? "until.calendarNow" : "until.calendarNowUnsettled");
 }
 
 /** One part's date, for a table. */
-function partUntil(language: Language, { when, date }: PartDate, horizon: string): string {
+function partUntil(language: Language, { when, date, unsettled }: PartDate, horizon: string): string {
   const say = sayLaterIn(language);
   switch (when) {
     case "now":
-      return say("until.partNow");
+      return say(unsettled ? "until.partNowUnsettled" : "until.partNow");
     case "later":
-      return say("until.partLater", { date: date! });
+      return say(unsettled ? "until.partLaterUnsettled" : "until.partLater", { date: date! });
     case "beyond":
       return say("until.partBeyond", { horizon });
   }

@@ -163,6 +163,23 @@ describe("until when", () => {
       changed(outcome, { verdict }),
     );
 
+  it("says of what is not settled that it is not, not that it is below", () => {
+    const later = { ...part, when: "later", date: "2027-01-01", marginThen: 2.1, unsettled: true } as const;
+    const sentence = (verdict: "holds" | "fails", parts: Parameters<typeof untilWords.sentence>[1]["parts"]) =>
+      untilWords.sentence(rig, { ...outlook, parts }, changed(outcome, { verdict }));
+    expect(sentence("holds", [later])).toBe(
+      "Take it down before 2027-01-01: used on as so far, it is no longer settled then that the main line keeps what is required. More runs may put the date off.",
+    );
+    expect(sentence("fails", [later])).toContain("but the verdict is fails today already");
+    const now = { ...later, when: "now" } as const;
+    expect(sentence("holds", [now])).toMatch(/^Not settled on 2026-06-01, .*: main line\.$/);
+    expect(sentence("holds", [now, { ...part, part: "leash", when: "now" }])).toMatch(
+      /^Already below what is required on 2026-06-01: leash\. Not settled on 2026-06-01, .*: main line\.$/,
+    );
+    expect(untilWords.part(later, "2028-05-31")).toBe("not settled from 2027-01-01");
+    expect(untilWords.short({ ...outlook, date: "2026-06-01", parts: [now] })).toBe("not settled");
+  });
+
   it("is no good news under a verdict that is none", () => {
     expect(said("holds", "beyond")).toMatch(/^Used on as so far, every part keeps what is required until 2028-05-31/);
     for (const verdict of ["thin", "fails"] as const) {

@@ -15,6 +15,8 @@ export interface PartDate {
   /** First day below what is required, YYYY-MM-DD; absent when beyond the horizon. */
   readonly date?: string;
   readonly fails: boolean;
+  /** On that day its margin is what is required or more, but its interval reaches below: more runs would tell. */
+  readonly unsettled?: true;
   /** Margin and what is required of it, today and on that day or at the horizon [-]. */
   readonly marginNow: number;
   readonly marginThen: number;
@@ -85,6 +87,7 @@ export function takeDownDates({
         when: day === undefined ? "beyond" : day === 0 ? "now" : "later",
         ...(day === undefined ? {} : { date: addDays(first, day).toString() }),
         fails: grade(then) === "fails",
+        ...(day !== undefined && gradeOf(then) === "unsettled" ? { unsettled: true } : {}),
         marginNow: now.governing.margin,
         marginThen: margin,
         required,
