@@ -3,7 +3,10 @@ import { type Found, type Outlook, rigOnLaterDays, takeDownDates } from "@second
 import type { ReadAssessment } from "./assessment.ts";
 
 /** Undefined without a day to begin with. */
-export function outlookOf({ assessment, assessed }: ReadAssessment, { demands, outcome }: Found): Outlook | undefined {
+export function outlookOf(
+  { assessment, assessed }: Pick<ReadAssessment, "assessment" | "assessed">,
+  { demands, outcome }: Found,
+): Outlook | undefined {
   const rigOn = rigOnLaterDays(assessment);
   if (!rigOn || assessment.on === undefined) return undefined;
   return takeDownDates({

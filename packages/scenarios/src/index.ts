@@ -14,6 +14,7 @@ export { assessRig } from "./assessment/assessRig.ts";
 export { inputHash } from "./assessment/inputHash.ts";
 export { type FallsQuestion, fallsLeft, MOST_FALLS_LEFT, withFalls } from "./card/fallsLeft.ts";
 export {
+  type HeaviestFound,
   type HeaviestWalker,
   heaviestWalker,
   keptUpTo,
@@ -24,6 +25,7 @@ export {
 export {
   type CardFalls,
   type CardQuestion,
+  type CardTerms,
   type CardUntil,
   cardUntil,
   type Refusal,

@@ -7,6 +7,7 @@ import {
   type Assessed,
   type Assessment,
   assess,
+  type CardTerms,
   type Crossing,
   cardUntil,
   type Found,
@@ -120,6 +121,34 @@ describe("a site card", () => {
     expect(due("2026-08-01")).toEqual({ day: "2026-07-31", ends: "inspection" });
     expect(due(undefined, "2026-07-01")).toEqual({ day: "2026-07-01", ends: "horizon" });
     expect(cardUntil(assessed, undefined)).toBeUndefined();
+  });
+
+  it("permits a heavier walker for as long as the rig keeps with that one, never for longer than with the file's", () => {
+    const walker = { mass: 95, from: "searched", looked: true } as const;
+    const { date: _, ...open } = outlook;
+    const withHeavier = (terms?: CardTerms) =>
+      siteCard({
+        assessed,
+        outcome: found.outcome,
+        outlook,
+        fallsLeft: 9,
+        heavier: { walker, ...(terms ? { terms } : {}) },
+      }).allows!;
+    const own = { until: { day: "2026-07-31", ends: "inspection" }, falls: { left: 9, ends: "thin" } };
+    const sooner = { ...open, date: "2026-06-21" };
+    expect(withHeavier({ outlook: sooner, fallsLeft: 4 })).toEqual({
+      walker,
+      until: { day: "2026-06-20", ends: "thin" },
+      falls: { left: 4, ends: "thin" },
+      own: { mass: 80, ...own },
+    });
+    expect(withHeavier({ outlook, fallsLeft: 40 })).toEqual({ walker, ...own, own: { mass: 80, ...own } });
+    // Whom nothing is known to be left for is not permitted.
+    const asked = { walker: { mass: 80, from: "asked", looked: true }, ...own };
+    expect(withHeavier()).toEqual(asked);
+    expect(withHeavier({ outlook })).toEqual(asked);
+    expect(withHeavier({ outlook, fallsLeft: 0 })).toEqual(asked);
+    expect(withHeavier({ outlook: { ...open, date: ON }, fallsLeft: 4 })).toEqual(asked);
   });
 
   it("takes the fewer of the falls that parts take and those that are planned", () => {
@@ -258,12 +287,14 @@ describe("the heaviest walker", () => {
       step = work.next(answer);
     }
     const searches = asked.flatMap((one) => (one.kind === "search" ? [one.assessed.rig.walker.mass] : []));
-    return { walker: step.value, searches, asked };
+    return { ...step.value, searches, asked };
   }
 
   it("is told only where a whole search said that it holds", () => {
     expect(driven(crossing({}), (mass) => mass <= 95)).toMatchObject({
       walker: { mass: 95, from: "searched", looked: true },
+      // What it found is handed on with the rig that it was found of.
+      searched: { assessment: { rig: { walker: { mass: 95 } }, on: ON }, found: { outcome: { verdict: "holds" } } },
       searches: [95],
     });
     expect(driven(crossing({}), (mass) => mass <= 85)).toMatchObject({

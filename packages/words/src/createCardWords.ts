@@ -174,8 +174,13 @@ function rowsOf(language: Language, { rig, card }: CardToSay): readonly CardRow[
 }
 
 function walkerNote({ allows }: SiteCard): string {
-  const { from, looked } = allows!.walker;
-  if (from === "searched") return sayCard("walker.searched");
+  const { walker, own } = allows!;
+  const { from, looked } = walker;
+  if (from === "searched") {
+    const searched = sayCard("walker.searched");
+    if (!own) return searched;
+    return `${searched} ${sayCard("walker.own", { mass: formatMass(own.mass), day: own.until.day, falls: own.falls.left })}`;
+  }
   return sayCard(looked ? "walker.asked" : "walker.notLooked");
 }
 

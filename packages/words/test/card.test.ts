@@ -64,11 +64,13 @@ describe("a card that permits", () => {
     const note = (change: Partial<NonNullable<SiteCard["allows"]>>, kind: string) =>
       row(said({ ...GIVEN, allows: { ...GIVEN.allows!, ...change } }), kind)?.note;
     expect(note({}, "walker")).toMatch(/^By a whole search/);
+    const own = { mass: 60, until: { day: "2026-07-01", ends: "thin" }, falls: { left: 80, ends: "thin" } } as const;
+    expect(note({ own }, "walker")).toContain("With that of the rig's file, 60 kg: until 2026-07-01, 80 falls.");
     expect(note({ walker: { mass: 80, from: "asked", looked: true } }, "walker")).toContain(
       "no search said that it holds",
     );
     expect(note({ walker: { mass: 80, from: "asked", looked: false } }, "walker")).toContain("were not looked at");
-    expect(note({ until: { day: "2026-07-01", ends: "thin" } }, "until")).toContain("keeps less than required");
+    expect(note({ until: { day: "2026-07-01", ends: "thin" } }, "until")).toContain("may keep less than required");
     expect(note({ until: { day: "2026-07-01", ends: "horizon" } }, "until")).toBe("Nobody looked further ahead.");
     expect(note({ falls: { left: 3, ends: "plan" } }, "falls")).toContain("planned between two inspections");
     const most = said({ ...GIVEN, allows: { ...GIVEN.allows!, falls: { left: 1000, ends: "most" } } });

@@ -27,7 +27,10 @@ const runner = {
 it("stays with the walker of the file where no run of the sweep gives a number", async () => {
   const steps: number[] = [];
   const walker = await lookForHeavier(question, { id: "a", runner, onProgress: (_, step) => steps.push(step) });
-  expect(walker).toEqual({ ok: true, value: { mass: reading.rig.walker.mass, from: "asked", looked: true } });
+  expect(walker).toEqual({
+    ok: true,
+    value: { walker: { mass: reading.rig.walker.mass, from: "asked", looked: true } },
+  });
 });
 
 it("says nothing of heavier ones when it was stopped", async () => {

@@ -2,13 +2,13 @@
 import { siteCardPage } from "@secondline/report";
 import {
   type Accuracy,
+  type CardTerms,
   cardUntil,
   type Found,
   fallsLeft,
-  type HeaviestWalker,
+  type HeaviestFound,
   heaviestWalker,
   NothingSwept,
-  type Outlook,
   rigOnLaterDays,
   type SearchOptions,
   type SiteCard,
@@ -76,27 +76,28 @@ async function cardOf(file: string, begun: Begun): Promise<SiteCard> {
   const { read, found } = begun;
   const { assessed } = read;
   const { outcome } = found;
-  const outlook = outlookOf(read, found);
-  const left = leftBy(begun, outlook);
-  const question = {
-    assessed,
-    outcome,
-    ...(outlook ? { outlook } : {}),
-    ...(left === undefined ? {} : { fallsLeft: left }),
-  };
+  const question = { assessed, outcome, ...termsOf(read, found) };
   const first = siteCard(question);
   if (first.permission !== "given") return first;
-  return siteCard({ ...question, walker: await heaviest(file, begun) });
+  const { walker, searched } = await heaviest(file, begun);
+  return siteCard({
+    ...question,
+    heavier: { walker, ...(searched ? { terms: termsOf(searched, searched.found) } : {}) },
+  });
 }
 
-function leftBy({ read, found }: Begun, outlook: Outlook | undefined): number | undefined {
+/** How long the rig keeps with the walker of one search. */
+function termsOf(read: Pick<ReadAssessment, "assessment" | "assessed">, found: Found): CardTerms {
   const { assessment, assessed } = read;
+  const outlook = outlookOf(read, found);
   const [until, rigOn] = [cardUntil(assessed, outlook), rigOnLaterDays(assessment)];
-  if (!until || !rigOn || found.outcome.verdict !== "holds") return undefined;
-  return fallsLeft({ on: assessment.on!, until: until.day, rigOn, tests: assessed.tests, events: found.demands });
+  if (!outlook || !until || !rigOn || found.outcome.verdict !== "holds") return outlook ? { outlook } : {};
+  const { on } = assessment;
+  const left = fallsLeft({ on: on!, until: until.day, rigOn, tests: assessed.tests, events: found.demands });
+  return { outlook, ...(left === undefined ? {} : { fallsLeft: left }) };
 }
 
-async function heaviest(file: string, { read, search, computing }: Begun): Promise<HeaviestWalker> {
+async function heaviest(file: string, { read, search, computing }: Begun): Promise<HeaviestFound> {
   const { document } = readJsonFile(file, LARGEST_BYTES.rig);
   const work = heaviestWalker({ document, assessment: read.assessment, options: search });
   let step = work.next();

@@ -1,4 +1,4 @@
-import type { HeaviestWalker, Outcome, SiteCard } from "@secondline/scenarios";
+import { type Outcome, type SiteCard, siteCard } from "@secondline/scenarios";
 import { type CardText, cardWords } from "@secondline/words/card";
 import { sayCard } from "@secondline/words/page/card";
 import { todayIso } from "@secondline/workbench";
@@ -71,13 +71,15 @@ function Body() {
         </>
       );
     case "ready":
-      return <Card card={withWalker(state.card, heavier.walker)} outcome={state.outcome} heavier={heavier} />;
+      return (
+        <Card
+          card={siteCard({ ...state.question, ...heavier.found })}
+          outcome={state.question.outcome}
+          heavier={heavier}
+        />
+      );
   }
 }
-
-/** Only who is permitted may be heavier. */
-const withWalker = (card: SiteCard, walker: HeaviestWalker | undefined): SiteCard =>
-  card.allows && walker ? { ...card, allows: { ...card.allows, walker } } : card;
 
 function Back() {
   const { look } = useActions();

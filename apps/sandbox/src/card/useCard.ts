@@ -1,5 +1,5 @@
-/** The site card of the state in hand, as soon as its verdict and the days that follow from it are there. */
-import { type Outcome, type SiteCard, siteCard } from "@secondline/scenarios";
+/** What the site card of the state in hand is made of, as soon as its verdict and the days that follow from it are there. */
+import type { CardQuestion } from "@secondline/scenarios";
 import { type CardDates, foundOf } from "@secondline/workbench";
 import { useEffect, useMemo } from "react";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
@@ -11,7 +11,7 @@ export type CardState =
   | { readonly kind: "searching" }
   | { readonly kind: "dating" }
   | { readonly kind: "failed"; readonly message: string }
-  | { readonly kind: "ready"; readonly card: SiteCard; readonly outcome: Outcome };
+  | { readonly kind: "ready"; readonly question: CardQuestion };
 
 export function useCard(): CardState {
   const written = useWear((state) => state.good.written);
@@ -36,11 +36,11 @@ export function useCard(): CardState {
   return useMemo(() => {
     if (!found) return { kind: "searching" };
     const { outcome } = found;
-    if (!isDated) return { kind: "ready", outcome, card: siteCard({ assessed, outcome }) };
+    if (!isDated) return { kind: "ready", question: { assessed, outcome } };
     if (job.kind === "failed") return { kind: "failed", message: job.message };
     // Dates of another state are none.
     if (job.kind !== "done" || job.value.of !== key) return { kind: "dating" };
     const { of: _, ...dates } = job.value;
-    return { kind: "ready", outcome, card: siteCard({ assessed, outcome, ...dates }) };
+    return { kind: "ready", question: { assessed, outcome, ...dates } };
   }, [found, isDated, assessed, job, key]);
 }

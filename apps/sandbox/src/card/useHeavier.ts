@@ -1,8 +1,10 @@
-import type { Found, HeaviestWalker } from "@secondline/scenarios";
-import { foundOf, lookForHeavier } from "@secondline/workbench";
+import type { CardQuestion, Found, HeaviestFound } from "@secondline/scenarios";
+import { foundOf, lookForHeavier, type WrittenRecord } from "@secondline/workbench";
 import { useEffect } from "react";
 import { useJob } from "../state/useJob.ts";
 import { useContextOrThrow, useSandbox } from "../state/useSandbox.ts";
+import { answerOf } from "../wearInHand/useAnalysis.ts";
+import { useWear } from "../wearInHand/useWear.ts";
 import { pageRunner } from "../worker/runner.ts";
 
 /** Share done of the step that is made, and which of them it is, counted from 1. */
@@ -12,8 +14,8 @@ interface HeavierProgress {
 }
 
 export interface Heavier {
-  /** What came of it for the verdict in hand; absent: not looked for. */
-  readonly walker: HeaviestWalker | undefined;
+  /** What came of it for the verdict in hand; empty: not looked for. */
+  readonly found: Pick<CardQuestion, "heavier">;
   readonly busy: HeavierProgress | undefined;
   readonly failed: boolean;
   readonly start: () => void;
@@ -24,7 +26,8 @@ export interface Heavier {
 export function useHeavier(): Heavier {
   const { store } = useContextOrThrow();
   const found = useSandbox(foundOf);
-  const { job, latest, slot } = useJob<{ readonly of: Found; readonly walker: HeaviestWalker }, HeavierProgress>();
+  const { job, latest, slot } = useJob<{ readonly of: Found } & Heaviest, HeavierProgress>();
+  const record = useWear((state) => state.good.written);
   // biome-ignore lint/correctness/useExhaustiveDependencies: another verdict, or none, ends what was asked of this one
   useEffect(() => () => slot.rest("idle"), [found]);
   function start(): void {
@@ -42,16 +45,29 @@ export function useHeavier(): Heavier {
       async run(tell) {
         const onProgress = (done: number, step: number) => tell({ done, step });
         const answer = await lookForHeavier(question, { id, runner: pageRunner(), onProgress });
-        return answer.ok ? { ok: true, value: { of: found, walker: answer.value } } : answer;
+        if (!answer.ok) return answer;
+        return { ok: true, value: { of: found, heavier: await withTerms(answer.value, record) } };
       },
       cancel: () => void pageRunner().cancel(id),
     });
   }
   return {
-    walker: latest?.of === found ? latest?.walker : undefined,
+    found: latest?.of === found && latest ? { heavier: latest.heavier } : {},
     busy: job.kind === "busy" ? job.progress : undefined,
     failed: job.kind === "failed",
     start,
     stop: () => slot.stop(),
   };
+}
+
+type Heaviest = Required<Pick<CardQuestion, "heavier">>;
+
+/** How long the rig keeps with that walker is worked out of the search with that walker. */
+async function withTerms({ walker, searched }: HeaviestFound, record: WrittenRecord): Promise<Heaviest["heavier"]> {
+  if (!searched) return { walker };
+  const { assessment, assessed, found } = searched;
+  const { demands: events, outcome } = found;
+  const { rig, on } = assessment;
+  const input = { rig, record, on: on!, tests: assessed.tests, events, whole: outcome.search.complete, assessed };
+  return { walker, terms: await answerOf((analysis) => analysis.card(input)) };
 }

@@ -27,7 +27,7 @@ function analysis(): Remote<Analysis> {
 }
 
 /** The answer of the thread, or an error when it dies before it has answered. */
-async function answerOf<T>(ask: (analysis: Remote<Analysis>) => Promise<T>): Promise<T> {
+export async function answerOf<T>(ask: (analysis: Remote<Analysis>) => Promise<T>): Promise<T> {
   let fail: (error: Error) => void = () => undefined;
   const death = new Promise<never>((_, reject) => {
     fail = reject;

@@ -20,6 +20,13 @@ export interface HeaviestWalker {
   readonly looked: boolean;
 }
 
+/** The heaviest walker, with the whole search that said so. */
+export interface HeaviestFound {
+  readonly walker: HeaviestWalker;
+  /** What was searched with that walker, and what it found: how long the rig keeps is worked out of it. Absent: the walker is the file's. */
+  readonly searched?: { readonly assessment: Assessment; readonly assessed: Assessed; readonly found: Found };
+}
+
 export interface WalkerQuestion {
   /** The rig's document as it is written. */
   readonly document: unknown;
@@ -46,12 +53,12 @@ const MASS_POINTS = 5;
 const MOST_SEARCHES = 2;
 
 /** Of a rig that holds with the walker of its file. Yields what is to be made; is handed what came of it. */
-export function* heaviestWalker(question: WalkerQuestion): Generator<WalkerStep, HeaviestWalker, WalkerAnswer> {
+export function* heaviestWalker(question: WalkerQuestion): Generator<WalkerStep, HeaviestFound, WalkerAnswer> {
   const { document, assessment, options } = question;
   const { rig, ...known } = assessment;
   const asked = rig.walker.mass;
   const knob = massKnob(rig);
-  if (knob === undefined) return { mass: asked, from: "asked", looked: false };
+  if (knob === undefined) return { walker: { mass: asked, from: "asked", looked: false } };
   const { accuracy, size } = options;
   const answer = yield {
     kind: "sweep",
@@ -62,13 +69,13 @@ export function* heaviestWalker(question: WalkerQuestion): Generator<WalkerStep,
   for (let i = 0; i < MOST_SEARCHES && mass > asked; i++) {
     const heavier = withWalker(document, assessment, knob, mass);
     if (heavier === undefined) break;
-    const found = yield { kind: "search", assessed: heavier, options };
+    const found = yield { kind: "search", assessed: heavier.assessed, options };
     if (found.kind === "found" && found.found?.outcome.verdict === "holds") {
-      return { mass, from: "searched", looked: true };
+      return { walker: { mass, from: "searched", looked: true }, searched: { ...heavier, found: found.found } };
     }
     mass = downTo((asked + mass) / 2);
   }
-  return { mass: asked, from: "asked", looked: true };
+  return { walker: { mass: asked, from: "asked", looked: true } };
 }
 
 const downTo = (mass: number): number => MASS_STEP * Math.floor(mass / MASS_STEP);
@@ -95,9 +102,15 @@ export function keptUpTo(swept: Pick<Swept, "limits">, { from, to }: Pick<Knob, 
 /** Without a lower end of its interval nothing is sure above the first value. */
 const safely = ({ low }: Crossing, from: number): number => (low === undefined ? from : Math.max(from, downTo(low)));
 
-function withWalker(document: unknown, assessment: Assessment, knob: Knob, mass: number): Assessed | undefined {
+function withWalker(
+  document: unknown,
+  own: Assessment,
+  knob: Knob,
+  mass: number,
+): { readonly assessment: Assessment; readonly assessed: Assessed } | undefined {
   const read = readRig(withValue(document, knob, mass));
   if (!read.ok) return undefined;
-  const reading = assess({ ...assessment, rig: read.rig });
-  return reading.ok ? reading.assessed : undefined;
+  const assessment = { ...own, rig: read.rig };
+  const reading = assess(assessment);
+  return reading.ok ? { assessment, assessed: reading.assessed } : undefined;
 }

@@ -55,6 +55,8 @@ export interface SiteCard {
     readonly walker: HeaviestWalker;
     readonly until: CardUntil;
     readonly falls: CardFalls;
+    /** Of the walker of the file, where a heavier one is permitted: until when, and for how many falls. */
+    readonly own?: { readonly mass: number; readonly until: CardUntil; readonly falls: CardFalls };
   };
   /** Whom a rescue was asked about [kg]; absent: it was not. */
   readonly rescuer?: number;
@@ -66,16 +68,20 @@ export interface SiteCard {
   readonly hash: string;
 }
 
-export interface CardQuestion {
-  readonly assessed: Assessed;
-  /** The whole search's. */
-  readonly outcome: Outcome;
-  /** Take-down dates from that day on. */
+/** How long a rig keeps what is required, with the walker of one search. */
+export interface CardTerms {
+  /** Take-down dates from the day of the card on. */
   readonly outlook?: Outlook;
   /** Falls left on the last day of `cardUntil`; absent: not known [-]. */
   readonly fallsLeft?: number;
-  /** Absent: heavier walkers than that of the file were not looked for. */
-  readonly walker?: HeaviestWalker;
+}
+
+export interface CardQuestion extends CardTerms {
+  readonly assessed: Assessed;
+  /** The whole search's. */
+  readonly outcome: Outcome;
+  /** Heavier walkers that were looked for, and how long the rig keeps with them: a heavier one asks more, and on fewer days. */
+  readonly heavier?: { readonly walker: HeaviestWalker; readonly terms?: CardTerms };
 }
 
 /** The last day on which a card could count: the day before the first part gets thin, or that of the next inspection. */
@@ -93,11 +99,9 @@ export function siteCard(question: CardQuestion): SiteCard {
   const { assessed, outcome } = question;
   const { rig, taken, upkeep } = assessed;
   const { lapses, nextInspection } = upkeep;
-  const until = cardUntil(assessed, question.outlook);
-  const falls = cardFalls(question);
+  const { until, falls } = termsOf(assessed, question);
   const refusals = refusalsOf(question, until, falls);
   const isGiven = lapses.length === 0 && refusals.length === 0 && until !== undefined && falls !== undefined;
-  const walker = question.walker ?? { mass: rig.walker.mass, from: "asked", looked: false };
   return {
     rigName: outcome.rigName,
     invented: outcome.invented,
@@ -105,7 +109,7 @@ export function siteCard(question: CardQuestion): SiteCard {
     permission: lapses.length > 0 ? "lapsed" : isGiven ? "given" : "none",
     lapses,
     refusals,
-    ...(isGiven ? { allows: { walker, until, falls } } : {}),
+    ...(isGiven ? { allows: allowed(question, { until, falls }) } : {}),
     ...(rig.walker.rescuer === undefined ? {} : { rescuer: rig.walker.rescuer }),
     ...(nextInspection === undefined ? {} : { nextInspection }),
     singles: outcome.singles.filter(({ single }) => single).map(({ part }) => part),
@@ -117,10 +121,38 @@ export function siteCard(question: CardQuestion): SiteCard {
 /** Webbing and its ends: what is followed as a webbing. */
 const LINES = /^(?:main|backup|endA|endB|backup\.end[AB])$/;
 
+interface Terms {
+  readonly until: CardUntil;
+  readonly falls: CardFalls;
+}
+
+const termsOf = (
+  assessed: Assessed,
+  terms: CardTerms,
+): { readonly until: CardUntil | undefined; readonly falls: CardFalls | undefined } => ({
+  until: cardUntil(assessed, terms.outlook),
+  falls: cardFalls(assessed, terms),
+});
+
+/** A heavier walker is permitted for as long as the rig keeps with that one, and never for longer than with the walker of the file. */
+function allowed({ assessed, heavier }: CardQuestion, own: Terms): NonNullable<SiteCard["allows"]> {
+  const { mass } = assessed.rig.walker;
+  const asked = { walker: { mass, from: "asked", looked: heavier?.walker.looked ?? false }, ...own } as const;
+  if (heavier?.walker.from !== "searched" || !heavier.terms) return asked;
+  const { until, falls } = termsOf(assessed, heavier.terms);
+  if (!until || until.day < assessed.taken.on! || !falls || falls.left < 1) return asked;
+  return {
+    walker: heavier.walker,
+    until: until.day < own.until.day ? until : own.until,
+    falls: falls.left < own.falls.left ? falls : own.falls,
+    own: { mass, ...own },
+  };
+}
+
 /** The fewer of those that the parts take and those that are planned. */
-function cardFalls({ assessed, fallsLeft }: CardQuestion): CardFalls | undefined {
+function cardFalls({ upkeep }: Assessed, { fallsLeft }: CardTerms): CardFalls | undefined {
   if (fallsLeft === undefined) return undefined;
-  const { plannedFallsLeft } = assessed.upkeep;
+  const { plannedFallsLeft } = upkeep;
   if (plannedFallsLeft !== undefined && plannedFallsLeft <= fallsLeft) return { left: plannedFallsLeft, ends: "plan" };
   return { left: fallsLeft, ends: fallsLeft >= MOST_FALLS_LEFT ? "most" : "thin" };
 }

@@ -2,7 +2,7 @@
 import type { Answer, RunnerService } from "@secondline/runner";
 import {
   allSweptRigs,
-  type HeaviestWalker,
+  type HeaviestFound,
   heaviestWalker,
   type WalkerAnswer,
   type WalkerQuestion,
@@ -18,7 +18,7 @@ export interface HeavierWork {
   readonly onProgress: (done: number, step: number) => void;
 }
 
-export async function lookForHeavier(question: WalkerQuestion, work: HeavierWork): Promise<TaskAnswer<HeaviestWalker>> {
+export async function lookForHeavier(question: WalkerQuestion, work: HeavierWork): Promise<TaskAnswer<HeaviestFound>> {
   const steps = heaviestWalker(question);
   let step = steps.next();
   for (let number = 1; !step.done; number++) {

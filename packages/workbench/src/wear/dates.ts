@@ -2,6 +2,7 @@
 import type { Rig } from "@secondline/rig";
 import {
   type Assessed,
+  type CardTerms,
   cardUntil,
   type EventRuns,
   fallsLeft,
@@ -25,11 +26,8 @@ export interface TakeDownInput {
   readonly whole: boolean;
 }
 
-/** Until when the rig may stay up, and falls left until the last day on which a site card could count; absent: not known. */
-export interface CardDates {
-  readonly outlook: Outlook;
-  readonly fallsLeft?: number;
-}
+/** How long the rig keeps with the walker of a search that was asked for a card. */
+export type CardDates = CardTerms & { readonly outlook: Outlook };
 
 /** Throws where the record has faults. */
 export const takeDown = (input: TakeDownInput): Outlook => outlookOf(input, laterRigs(input));
