@@ -89,7 +89,7 @@ export {
 } from "./reliability/chances.ts";
 export type * from "./reliability/chancesOutcome.ts";
 export { LIKELY_FIRST_BASIS } from "./reliability/likelyFirst.ts";
-export type { AnchorFacts, CautionFact, Judged } from "./rule/cautionFacts.ts";
+export type { AnchorFacts, CautionFact, Judged, Slips } from "./rule/cautionFacts.ts";
 export { anchorFacts, judgedFactors } from "./rule/cautionFacts.ts";
 export type { Gap } from "./rule/complete.ts";
 export type { EventRuns } from "./rule/demand.ts";

@@ -4,7 +4,7 @@ import type { AnchorFacts, CautionFact, Judged } from "@secondline/scenarios";
 import { broughtIn } from "./broughtEnglish.ts";
 import { type Language, type Say, sayIn } from "./language.ts";
 import { partName } from "./partNames.ts";
-import { degrees, factor, margin, rounded } from "./quantity.ts";
+import { degrees, factor, load, margin, rounded } from "./quantity.ts";
 import { valueNames } from "./valueNames.ts";
 
 /** Always shown, in this order, whether or not anything was computed. */
@@ -38,6 +38,10 @@ function cautionText(language: Language, rig: Rig, fact: CautionFact): readonly 
       return [say("caution.partial", { run: fact.run, of: fact.of })];
     case "anchors":
       return anchorTexts(say, rig, fact.anchors);
+    case "slips":
+      return fact.weblocks.map(({ part, above, whatIfs }) =>
+        say("caution.slips", { part: partName(say, rig, part), load: load(above), count: whatIfs }),
+      );
     case "endedOnGround":
       return [say("caution.endedOnGround", { count: fact.whatIfs })];
     case "invented":

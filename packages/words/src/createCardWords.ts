@@ -84,6 +84,7 @@ const CARD_CAUTIONS: readonly CautionFact["kind"][] = [
   "judged",
   "failedRuns",
   "partial",
+  "slips",
   "coarse",
   "noBackup",
   "invented",

@@ -122,6 +122,15 @@ describe("a verdict", () => {
     expect(words.likelierFirst(rig, changed(outcome, { ...facts, leastMargin: "leash" }))).toBeUndefined();
   });
 
+  it("tells of a weblock that slipped, and that loads end there", () => {
+    const slips = [{ part: "endA", above: 3512, whatIfs: 9 }] as const;
+    expect(words.cautions(rig, [{ kind: "slips", weblocks: slips }])).toEqual([
+      expect.stringMatching(
+        /^Weblock of the main line, A lets webbing through above 3\.52 kN, in 9 what-ifs .* loads end there\./,
+      ),
+    ]);
+  });
+
   it("tells of a raised part in the verdict itself", () => {
     const judged = [{ part: "ring", factor: "own judgement", own: true, value: 1.2, reason: "pulled" }] as const;
     const raised = changed(outcome, { cautions: [{ kind: "judged", judged }] });

@@ -47,6 +47,8 @@ export interface GoodRun {
   readonly lostBecause?: LostBecause;
   /** Parts that the event itself does not take away. */
   readonly gaveWay: readonly GaveWay[];
+  /** Ends of the main line whose weblock let webbing through, in the order of time; absent where none did. */
+  readonly slipped?: readonly ("A" | "B")[];
   readonly trace?: Trace;
 }
 export type RunFacts = GoodRun;

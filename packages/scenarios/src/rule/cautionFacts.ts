@@ -30,6 +30,12 @@ export interface AnchorFacts {
   readonly alone?: { readonly part: PartId; readonly margin: number; readonly required: number };
 }
 
+export interface Slips {
+  readonly part: Extract<PartId, "endA" | "endB">;
+  readonly above: number;
+  readonly whatIfs: number;
+}
+
 export type CautionFact =
   /** Always: a model, textiles hide their damage, do not rig from it alone. */
   | { readonly kind: "general" }
@@ -40,6 +46,8 @@ export type CautionFact =
   | { readonly kind: "judged"; readonly judged: readonly Judged[] }
   | { readonly kind: "unfounded"; readonly parts: number; readonly of: number }
   | { readonly kind: "failedRuns"; readonly whatIfs: readonly number[] }
+  /** Weblocks that let webbing through in so many what-ifs, and above which load [N]: loads end there. */
+  | { readonly kind: "slips"; readonly weblocks: readonly Slips[] }
   | { readonly kind: "chance" }
   | { readonly kind: "partial"; readonly run: number; readonly of: number }
   | { readonly kind: "coarse" }

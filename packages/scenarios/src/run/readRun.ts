@@ -45,6 +45,7 @@ export function readRun(
     ...(clearance === undefined ? {} : { clearance, feetClearance: clearance - rig.walker.tieIn }),
     ...(ground?.value === undefined ? {} : { groundSpeed: ground.value }),
     ...catchOf(recording),
+    ...slippedIn(recording),
     gaveWay: breaksOf(recording, rig, strengths).filter(({ part }) => !planned.includes(part)),
     ...(options.trace ? { trace: trace(recording) } : {}),
   };
@@ -52,6 +53,13 @@ export function readRun(
 
 /** Out of the recording's own buffers, which go with it. */
 const copied = ({ at, peak }: Recording["elementPeaks"]["main"]) => ({ at: at.slice(), peak: peak.slice() });
+
+function slippedIn({ events }: Recording): Pick<GoodRun, "slipped"> {
+  const slipped = events.flatMap(({ kind, part }) =>
+    kind === "slip" ? ([part === "weblockA" ? "A" : "B"] as const) : [],
+  );
+  return slipped.length > 0 ? { slipped } : {};
+}
 
 /** Everything that parted in a run but the tapes, in the order of time. */
 export function breaksOf(recording: Recording, rig: Rig, strengths: RigStrengths): readonly GaveWay[] {

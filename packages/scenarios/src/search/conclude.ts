@@ -8,7 +8,7 @@ import { classOf, takenAway, type WhatIf, whatIfKey } from "../events/registry.t
 import type { GoodRun } from "../facts/runFacts.ts";
 import type { ClassOutcome, FollowUp, Outcome, PartOutcome, PartVerdict } from "../outcome/outcome.ts";
 import type { likelyFirst } from "../reliability/likelyFirst.ts";
-import { anchorFacts, type CautionFact, judgedFactors } from "../rule/cautionFacts.ts";
+import { anchorFacts, type CautionFact, judgedFactors, type Slips } from "../rule/cautionFacts.ts";
 import { completed, type Gap, gapsOf, type SearchState } from "../rule/complete.ts";
 import { type EventRuns, levelsOf, measured } from "../rule/demand.ts";
 import { fallFacts } from "../rule/fall.ts";
@@ -381,6 +381,10 @@ function cautionsOf(
   const ended = whatIfs.filter((one) => one.ok && one.lostBecause === "ground").length;
   const anchorDemand = (end: "A" | "B") =>
     Math.max(0, ...levelsOf(measured(runs, (run) => run.anchors[end])).map(({ level }) => level.value));
+  const slips = slipsIn(
+    rig,
+    events.map((event) => book.good(event)),
+  );
   const facts: (CautionFact | false)[] = [
     { kind: "general" },
     rig.unconfirmed !== undefined && { kind: "unconfirmed", paths: rig.unconfirmed },
@@ -388,6 +392,7 @@ function cautionsOf(
     { kind: "scatter" },
     unfounded > 0 && { kind: "unfounded", parts: unfounded, of: margins.length },
     failed.length > 0 && { kind: "failedRuns", whatIfs: failed },
+    slips.length > 0 && { kind: "slips", weblocks: slips },
     rig.backup !== undefined && { kind: "chance" },
     ran < set.length && { kind: "partial", run: ran, of: set.length },
     options.accuracy === "quick" && { kind: "coarse" },
@@ -402,4 +407,13 @@ function cautionsOf(
     rig.invented && { kind: "invented" },
   ];
   return facts.filter((fact): fact is CautionFact => fact !== false);
+}
+
+/** `runs`: those of each event. */
+function slipsIn(rig: Rig, runs: readonly (readonly GoodRun[])[]): readonly Slips[] {
+  return (["A", "B"] as const).flatMap((end): Slips[] => {
+    const above = rig.main[`end${end}`].slipLoad;
+    const whatIfs = runs.filter((some) => some.some(({ slipped }) => slipped?.includes(end))).length;
+    return above === undefined || whatIfs === 0 ? [] : [{ part: `end${end}`, above, whatIfs }];
+  });
 }
