@@ -1,7 +1,7 @@
 /** `--judge`: what the user thinks of a part, said on the command line instead of in the rig file. */
-import { type PartId, partIds, type Rig, readField } from "@secondline/rig";
+import { isTape, type PartId, partIds, type Rig, readField } from "@secondline/rig";
 import type { Judgement } from "@secondline/scenarios";
-import { broughtIn } from "@secondline/words";
+import { broughtIn, lowered, englishWords as words } from "@secondline/words";
 import { sayOptions } from "@secondline/words/terminal/options";
 import { CommandFailure, EXIT } from "./failure.ts";
 
@@ -9,7 +9,8 @@ const JUDGEMENT_PATTERN = /^\s*([\w.]+)\s*(?:=\s*([^:]*?)\s*)?:\s*(\S.*?)\s*$/;
 
 /** Judgements of parts that one of the rigs has; every fault of them at once. */
 export function readJudgements(texts: readonly string[], rigs: readonly Rig[]): readonly Judgement[] {
-  const known = [...new Set(rigs.flatMap((rig) => partIds(rig)))];
+  // By what they are called in results too: the id of a connection counts from 0, and tapes with the rest.
+  const known = new Map(rigs.flatMap((rig) => partIds(rig).map((id) => [id, nameOf(rig, id)] as const)));
   const read = texts.map((text) => ({ text, found: judgement(text, known) }));
   const faults = read.flatMap(({ text, found }) =>
     typeof found === "string" ? [sayOptions("judge.refused", { got: text, why: found })] : [],
@@ -18,8 +19,18 @@ export function readJudgements(texts: readonly string[], rigs: readonly Rig[]): 
   return read.flatMap(({ found }) => (typeof found === "string" ? [] : [found]));
 }
 
+interface KnownPart {
+  readonly name: string;
+  readonly isTape: boolean;
+}
+
+const nameOf = (rig: Rig, id: PartId): KnownPart => ({
+  name: lowered(words.partName(rig, id)),
+  isTape: isTape(rig, id),
+});
+
 /** One judgement, or what is wrong with it. */
-function judgement(text: string, known: readonly PartId[]): Judgement | string {
+function judgement(text: string, known: ReadonlyMap<PartId, KnownPart>): Judgement | string {
   const match = JUDGEMENT_PATTERN.exec(text);
   if (!match) return sayOptions("judge.form");
   const [, id, written, reason] = match;
@@ -27,7 +38,12 @@ function judgement(text: string, known: readonly PartId[]): Judgement | string {
   if (factor && !factor.ok) return sayOptions("judge.factor", { message: broughtIn(factor.issue.message) });
   const words = readField("leash.own.reason", reason!);
   if (!words.ok) return broughtIn(words.issue.message);
-  const part = known.find((one) => one === id);
-  if (part === undefined) return sayOptions("judge.noPart", { part: id!, parts: known.join(", ") });
+  const part = [...known.keys()].find((one) => one === id);
+  if (part === undefined || known.get(part)!.isTape) {
+    const judged = [...known].filter(([, { isTape }]) => !isTape);
+    const parts = judged.map(([one, { name }]) => sayOptions("judge.part", { part: one, name })).join(", ");
+    if (part === undefined) return sayOptions("judge.noPart", { part: id!, parts });
+    return sayOptions("judge.tape", { part, name: known.get(part)!.name, parts });
+  }
   return { part, reason: reason!, ...(factor ? { factor: factor.si! } : {}) };
 }

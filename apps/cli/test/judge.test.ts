@@ -65,7 +65,15 @@ describe("--judge", () => {
     expect(status).toBe(2);
     expect(out).toBe("");
     expect(err.trim().split("\n")).toHaveLength(4);
-    expect(err).toContain("anchorA.points.0");
+    expect(err).toContain("anchorA.points.0 (left bolt, anchor A)");
+  });
+
+  it("is refused of a tape, whose id stands among those of the connections: no verdict would have it", async () => {
+    const { status, err } = await secondline("check", ...one, "--judge", "connection.3=0.7: chafed");
+    expect(status).toBe(2);
+    expect(err).toMatch(/"connection\.3" is tape \d: .*no verdict judges them/);
+    expect(err).toContain("connection.1 (connection 2)");
+    expect(err).not.toContain("connection.3 (");
   });
 });
 

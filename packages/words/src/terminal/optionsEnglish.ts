@@ -6,6 +6,8 @@ export const OPTIONS_ENGLISH = {
   "judge.refused": '--judge: got "{got}"; {why}',
   "judge.form": 'expected PART=FACTOR: REASON or PART: REASON. Example: "leash=0.7: looks furry at the ring"',
   "judge.factor": "the factor: {message}",
+  "judge.tape": '"{part}" is {name}: tapes are made to give way, and no verdict judges them. Parts: {parts}.',
+  "judge.part": "{part} ({name})",
   "judge.noPart": 'there is no part "{part}". Parts: {parts}.',
 
   "spread.refused":
