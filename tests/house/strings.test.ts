@@ -58,7 +58,7 @@ const KEPT: readonly (readonly [file: RegExp, text: RegExp, why: string])[] = [
     /^(?:type|slide|drag|move|add|side|card|weblock|entry|date) \{\}/,
     "the name of a group of steps or of an element",
   ],
-  [/SideDrawing|GroundShort/, /^ground (?:by hand|of one number)$/, "the name of a group of steps"],
+  [/documentHost|GroundShort/, /^ground (?:by hand|of one number)$/, "the name of a group of steps"],
   [/MatchColumns/, /^ (?:none|same)$/, "values that no column is called"],
   [/testFields/, /^ than the lower one|^its own/, "parts of a message of the rig's check"],
   [/time\/traces/, /^connection \{\}$/, "the id of a trace"],

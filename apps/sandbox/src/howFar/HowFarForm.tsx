@@ -9,6 +9,7 @@ import {
   type HowFarPlace,
   type HowFarReading,
   LETTERS,
+  nothingText,
   numbersOf,
   readingOf,
   type SweepNumber,
@@ -26,7 +27,6 @@ import { useActions } from "../state/useSandbox.ts";
 import { words as common } from "../words.ts";
 import { mostJobs } from "../worker/jobs.ts";
 import styles from "./howFar.module.css";
-import { nothingText } from "./nothingText.ts";
 
 const { say } = words;
 const NO_NUMBER = "";

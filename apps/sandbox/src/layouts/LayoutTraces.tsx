@@ -16,9 +16,8 @@ import {
   yOf,
 } from "@secondline/figures/time";
 import { sayLayouts } from "@secondline/words/page/layouts";
-import { LETTERS } from "@secondline/workbench";
+import { LETTERS, type PlaybackClock } from "@secondline/workbench";
 import { memo, useCallback, useMemo, useState } from "react";
-import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { Choice } from "../design/Choice.tsx";
 import { CursorLines } from "../time/CursorLines.tsx";
 import { EndLabels } from "../time/EndLabels.tsx";

@@ -1,5 +1,5 @@
+import type { PlaybackClock } from "@secondline/workbench";
 import { type LessonRun, say } from "@secondline/workbench/lessons";
-import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { Plot, type TraceLook } from "../layouts/LayoutTraces.tsx";
 import { LOOKS } from "../layouts/layoutLook.ts";
 import { useFrameSize } from "../time/useFrameSize.ts";

@@ -10,6 +10,7 @@ import {
   record,
   rigFrom,
   type Side,
+  type SideHost,
   sideOf,
   startHistory,
   undo,
@@ -19,7 +20,6 @@ import {
 } from "@secondline/workbench";
 import { useMemo, useRef, useState } from "react";
 import { deviceShelf } from "../device/shelf.ts";
-import type { SideHost } from "../side/sideDesk.ts";
 import { useActions } from "../state/useSandbox.ts";
 
 export interface NewRigDesk {

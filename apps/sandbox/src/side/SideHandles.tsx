@@ -1,11 +1,10 @@
 import { newRigWords } from "@secondline/words/newRig";
-import { MOST_HANDLES } from "@secondline/workbench";
+import { type Held, MOST_HANDLES, type Projection, placeOfHeld } from "@secondline/workbench";
 import { type KeyboardEvent, type MouseEvent, type PointerEvent, useEffect, useRef, useState } from "react";
 import { HANDLE_REACH, Handle } from "./Handle.tsx";
 import { HandleWords } from "./HandleWords.tsx";
-import type { Projection } from "./projection.ts";
 import styles from "./side.module.css";
-import { type Held, placeOf, type SideDesk } from "./sideDesk.ts";
+import type { SideDesk } from "./sideDesk.ts";
 
 interface Props {
   desk: SideDesk;
@@ -24,7 +23,7 @@ export function SideHandles({ desk, projection, grips }: Props) {
   const handles = handlesOf(desk, grips);
   const chosen = handles.find((one) => one.kind === desk.chosen?.kind && one.index === desk.chosen.index);
   const at = (one: Held): readonly [number, number] => {
-    const [distance, level] = placeOf(shown, one);
+    const [distance, level] = placeOfHeld(shown, one);
     return [px(distance), py(one.kind === "ground" ? level : lineAt(distance))];
   };
   const nearest = (event: MouseEvent<SVGSVGElement>) => {

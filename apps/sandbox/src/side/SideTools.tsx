@@ -1,8 +1,8 @@
 import { newRigWords } from "@secondline/words/newRig";
-import { MOST_HANDLES } from "@secondline/workbench";
+import { faultWords, MOST_HANDLES } from "@secondline/workbench";
 import { Button } from "../design/Button.tsx";
 import styles from "./side.module.css";
-import { faultWords, type SideDesk } from "./sideDesk.ts";
+import type { SideDesk } from "./sideDesk.ts";
 
 const { say } = newRigWords;
 
