@@ -141,6 +141,7 @@ export { withAnswer, withDrawnConnections, withDrawnGround, withProfile } from "
 export type { Doubt, Fault, FaultKind, Place } from "./newRig/fault.ts";
 export { keepAnswers, keptAnswers } from "./newRig/keptAnswers.ts";
 export { pathsIn } from "./newRig/marks.ts";
+export { createNewRigDesk, type NewRigDesk } from "./newRig/newRigDesk.ts";
 export { type PlacesReading, placesText, readPlaces } from "./newRig/places.ts";
 export { type AnswersReading, readAnswers } from "./newRig/readAnswers.ts";
 export { type NewRig, rigFrom } from "./newRig/rigFrom.ts";
@@ -170,19 +171,17 @@ export {
   withPointAt,
 } from "./side/ground.ts";
 export {
-  exists,
   faultWords,
-  groupOf,
   type Held,
   heldWords,
   KEY_STEP,
-  movedSide,
   placeOfHeld,
   rangeOf,
   type SideHost,
 } from "./side/held.ts";
 export { flatProjection, type Projection } from "./side/projection.ts";
 export { type Point, type Side, type Site, sideOf } from "./side/side.ts";
+export { createSideDesk, type SideDesk, type SideInSight, sideInSight } from "./side/sideDesk.ts";
 export { sideFrame } from "./side/sideFrame.ts";
 export { LEG_FIELDS, type LegField, type LegsReading, readLegs } from "./site/legs.ts";
 export {

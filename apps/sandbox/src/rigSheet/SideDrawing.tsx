@@ -5,7 +5,7 @@ import { PlainSide } from "../side/PlainSide.tsx";
 import { SideHandles } from "../side/SideHandles.tsx";
 import { SideTools } from "../side/SideTools.tsx";
 import styles from "../side/side.module.css";
-import { useSideDesk } from "../side/sideDesk.ts";
+import { useSideDesk } from "../side/useSideDesk.ts";
 import { useContextOrThrow, useSandbox } from "../state/useSandbox.ts";
 import { useFrameSize } from "../time/useFrameSize.ts";
 

@@ -3,7 +3,7 @@ import { type Held, heldWords, KEY_STEP, rangeOf } from "@secondline/workbench";
 import type { KeyboardEvent } from "react";
 import { keyMove } from "../design/arrowKeys.ts";
 import styles from "./side.module.css";
-import type { SideDesk } from "./sideDesk.ts";
+import type { SideInHand } from "./useSideDesk.ts";
 
 const { say } = newRigWords;
 /** Steps of a key with Shift, or of Page up and down. */
@@ -15,7 +15,7 @@ interface Props {
   held: Held;
   /** [px] */
   at: readonly [x: number, y: number];
-  desk: SideDesk;
+  desk: SideInHand;
   data: string;
   /** It has the keyboard, or has lost it. */
   onFocused: (focused: boolean) => void;

@@ -2,13 +2,13 @@ import { quantity } from "@secondline/words";
 import { newRigWords } from "@secondline/words/newRig";
 import { type Held, heldWords, type Projection } from "@secondline/workbench";
 import styles from "./side.module.css";
-import type { SideDesk } from "./sideDesk.ts";
+import type { SideInHand } from "./useSideDesk.ts";
 
 interface Props {
   held: Held;
   /** [px] */
   at: readonly [x: number, y: number];
-  desk: SideDesk;
+  desk: SideInHand;
   projection: Projection;
 }
 

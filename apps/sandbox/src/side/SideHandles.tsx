@@ -4,10 +4,10 @@ import { type KeyboardEvent, type MouseEvent, type PointerEvent, useEffect, useR
 import { HANDLE_REACH, Handle } from "./Handle.tsx";
 import { HandleWords } from "./HandleWords.tsx";
 import styles from "./side.module.css";
-import type { SideDesk } from "./sideDesk.ts";
+import type { SideInHand } from "./useSideDesk.ts";
 
 interface Props {
-  desk: SideDesk;
+  desk: SideInHand;
   projection: Projection;
   grips: readonly Held["kind"][];
 }
@@ -112,7 +112,7 @@ function inDrawing(event: MouseEvent<SVGSVGElement>): readonly [number, number] 
 }
 
 /** None on a profile of very many points: they would lie on one another. */
-function handlesOf({ shown }: SideDesk, grips: readonly Held["kind"][]): readonly Held[] {
+function handlesOf({ shown }: SideInHand, grips: readonly Held["kind"][]): readonly Held[] {
   return grips.flatMap((kind) => {
     const list = kind === "ground" ? shown.points : shown.connections;
     return list.length > MOST_HANDLES ? [] : list.map((_, index) => ({ kind, index }));
