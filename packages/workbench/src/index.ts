@@ -140,7 +140,6 @@ export {
 export { withAnswer, withDrawnConnections, withDrawnGround, withProfile } from "./newRig/drawn.ts";
 export type { Doubt, Fault, FaultKind, Place } from "./newRig/fault.ts";
 export { keepAnswers, keptAnswers } from "./newRig/keptAnswers.ts";
-export { pathsIn } from "./newRig/marks.ts";
 export { createNewRigDesk, type NewRigDesk } from "./newRig/newRigDesk.ts";
 export { type PlacesReading, placesText, readPlaces } from "./newRig/places.ts";
 export { type AnswersReading, readAnswers } from "./newRig/readAnswers.ts";
@@ -158,6 +157,23 @@ export { type KeyAction, keyAction } from "./playback/timeKeys.ts";
 export { readPlace, stepFor } from "./question/placeOnLine.ts";
 export { placeWords } from "./question/placeWords.ts";
 export { kindsFor, legsOf, ofKind, readLeg, WALKERS, WALKERS_AT_A_LEG } from "./question/whatIfChoices.ts";
+export { addPart, confirmValues, isInGroup, marksInGroups, type NewPart } from "./sheet/marks.ts";
+export {
+  anchorPartOfKind,
+  backupLikeMain,
+  endOfKind,
+  evenPlaces,
+  likeLast,
+  MOST_CONNECTIONS,
+  NEW_ANCHOR_PART,
+  NEW_CONNECTION,
+  NEW_TAPE,
+  stockOf,
+  wearOfKind,
+  withSlackOrLength,
+} from "./sheet/newParts.ts";
+export { groupOfField, jointPlace, kindWords, sectionTitle, wearTitle } from "./sheet/titles.ts";
+export { roundStep, typedQuantity } from "./sheet/typed.ts";
 export { handStep, reachOfConnection, shareAt, withConnection } from "./side/connections.ts";
 export { documentHost } from "./side/documentHost.ts";
 export {
