@@ -36,6 +36,7 @@ export {
   resultWords,
 } from "./breakLog/testGroups.ts";
 export { type HeavierWork, lookForHeavier } from "./card/heavier.ts";
+export { chanceChoices } from "./chances/chanceChoices.ts";
 export { type ChancesDesk, type ChancesState, createChancesDesk, RUN_CHOICES } from "./chances/chancesDesk.ts";
 export { readSpread, readSpreads } from "./chances/spreads.ts";
 export {
@@ -74,6 +75,7 @@ export {
 } from "./history/history.ts";
 export { viewOfStep, type WearPage } from "./history/inSight.ts";
 export { type Candidate, candidatesOf, documentAt } from "./howFar/candidate.ts";
+export { limitKind, whatsOf, whatText, withNumber } from "./howFar/choices.ts";
 export { governingAt } from "./howFar/governingAt.ts";
 export { type FoundSweep, HowFarDesk, type NoCurve, numbersOf, type Preset, readingOf } from "./howFar/howFarDesk.ts";
 export { nothingText } from "./howFar/nothingText.ts";

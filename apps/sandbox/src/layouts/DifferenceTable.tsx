@@ -1,3 +1,4 @@
+import { LOOKS } from "@secondline/figures/time";
 import type { Outcome } from "@secondline/scenarios";
 import { sayLayouts } from "@secondline/words/page/layouts";
 import { fallRows, foundOf, type Layout, LETTERS, outcomeOf, type TableRow, verdictRows } from "@secondline/workbench";
@@ -6,7 +7,6 @@ import { VerdictMark, verdictColour } from "../design/VerdictMark.tsx";
 import { rigName } from "../state/rigName.ts";
 import { words } from "../words.ts";
 import styles from "./DifferenceTable.module.css";
-import { LOOKS } from "./layoutLook.ts";
 import { TraceSample } from "./TraceSample.tsx";
 import { useEach } from "./useLayouts.ts";
 
