@@ -106,7 +106,7 @@ const OWN_DIGITS: readonly RegExp[] = [
   /\/files\/link\.ts$/,
   /\/time\/(?:csv|validLanguage|RangeFields)\.tsx?$/,
   /\/question\/PlaceFields\.tsx$/,
-  /\/wear\/(?:entryEdits|StrengthPlot|months)\.tsx?$/,
+  /\/wear\/(?:entryEdits|strengthCurve)\.tsx?$/,
   /\/rigSheet\/(?:BackupFields|RigSketch)\.tsx$/,
   /figures\/src\/ink\/svgPath\.ts$/,
   /report\/src\/(?:elevation|teardownSheet|forcePlot)\.ts$/,
