@@ -31,10 +31,12 @@ export {
   groupLabel,
   groupsBy,
   groupTitle,
+  isOutlier,
   loadOf,
   resultWords,
 } from "./breakLog/testGroups.ts";
 export { type HeavierWork, lookForHeavier } from "./card/heavier.ts";
+export { chanceChoices } from "./chances/chanceChoices.ts";
 export { type ChancesDesk, type ChancesState, createChancesDesk, RUN_CHOICES } from "./chances/chancesDesk.ts";
 export { readSpread, readSpreads } from "./chances/spreads.ts";
 export {
@@ -73,8 +75,12 @@ export {
 } from "./history/history.ts";
 export { viewOfStep, type WearPage } from "./history/inSight.ts";
 export { type Candidate, candidatesOf, documentAt } from "./howFar/candidate.ts";
+export { limitKind, whatsOf, whatText, withNumber } from "./howFar/choices.ts";
+export { governingAt } from "./howFar/governingAt.ts";
 export { type FoundSweep, HowFarDesk, type NoCurve, numbersOf, type Preset, readingOf } from "./howFar/howFarDesk.ts";
+export { nothingText } from "./howFar/nothingText.ts";
 export { canDisconnect, canLoosen, type SweepNumber, sweepNumbers } from "./howFar/numbers.ts";
+export { type PointSandbox, pointSandbox } from "./howFar/pointSandbox.ts";
 export {
   firstAsked,
   foretoldSweep,
@@ -109,7 +115,10 @@ export { JobSlot } from "./job/jobSlot.ts";
 export { type LostPart, readSaved, type SavedReading } from "./keeping/savedWork.ts";
 export { type Shelf, setAside } from "./keeping/shelf.ts";
 export { type Autosave, type SavedWork, startAutosave, type WorkKeeper } from "./keeping/work.ts";
+export { differencesTold, fallRows, type TableRow, verdictRows } from "./layouts/differences.ts";
 export { keepLayouts, readKeptLayouts } from "./layouts/keptLayouts.ts";
+export { layoutCautions } from "./layouts/layoutCautions.ts";
+export { type LayoutChange, layoutChanges } from "./layouts/layoutChanges.ts";
 export {
   createLayouts,
   type Layout,
@@ -133,11 +142,42 @@ export {
 export { withAnswer, withDrawnConnections, withDrawnGround, withProfile } from "./newRig/drawn.ts";
 export type { Doubt, Fault, FaultKind, Place } from "./newRig/fault.ts";
 export { keepAnswers, keptAnswers } from "./newRig/keptAnswers.ts";
-export { pathsIn } from "./newRig/marks.ts";
-export { type PlacesReading, placesText, readPlaces, shareAt } from "./newRig/places.ts";
+export { createNewRigDesk, type NewRigDesk } from "./newRig/newRigDesk.ts";
+export { type PlacesReading, placesText, readPlaces } from "./newRig/places.ts";
 export { type AnswersReading, readAnswers } from "./newRig/readAnswers.ts";
 export { type NewRig, rigFrom } from "./newRig/rigFrom.ts";
-export { handStep, reachOfConnection, withConnection } from "./side/connections.ts";
+export {
+  type ClockOptions,
+  type ClockState,
+  createPlaybackClock,
+  type FrameSource,
+  type PlaybackClock,
+  SPEEDS,
+  type Speed,
+} from "./playback/playbackClock.ts";
+export { type KeyAction, keyAction } from "./playback/timeKeys.ts";
+export { readPlace, stepFor } from "./question/placeOnLine.ts";
+export { placeWords } from "./question/placeWords.ts";
+export { kindsFor, legsOf, ofKind, readLeg, WALKERS, WALKERS_AT_A_LEG } from "./question/whatIfChoices.ts";
+export { addPart, confirmValues, isInGroup, marksInGroups, type NewPart } from "./sheet/marks.ts";
+export {
+  anchorPartOfKind,
+  backupLikeMain,
+  endOfKind,
+  evenPlaces,
+  likeLast,
+  MOST_CONNECTIONS,
+  NEW_ANCHOR_PART,
+  NEW_CONNECTION,
+  NEW_TAPE,
+  stockOf,
+  wearOfKind,
+  withSlackOrLength,
+} from "./sheet/newParts.ts";
+export { groupOfField, jointPlace, kindWords, sectionTitle, wearTitle } from "./sheet/titles.ts";
+export { roundStep, typedQuantity } from "./sheet/typed.ts";
+export { handStep, reachOfConnection, shareAt, withConnection } from "./side/connections.ts";
+export { documentHost } from "./side/documentHost.ts";
 export {
   groundFault,
   MOST_HANDLES,
@@ -148,7 +188,19 @@ export {
   withPoint,
   withPointAt,
 } from "./side/ground.ts";
+export {
+  faultWords,
+  type Held,
+  heldWords,
+  KEY_STEP,
+  placeOfHeld,
+  rangeOf,
+  type SideHost,
+} from "./side/held.ts";
+export { flatProjection, type Projection } from "./side/projection.ts";
 export { type Point, type Side, type Site, sideOf } from "./side/side.ts";
+export { createSideDesk, type SideDesk, type SideInSight, sideInSight } from "./side/sideDesk.ts";
+export { sideFrame } from "./side/sideFrame.ts";
 export { LEG_FIELDS, type LegField, type LegsReading, readLegs } from "./site/legs.ts";
 export {
   ANGLE_ERROR,
@@ -176,6 +228,7 @@ export {
 } from "./stock/ownStock.ts";
 export { type PullFault, type PullReading, readPull } from "./stock/readPull.ts";
 export { MOST_TEXT } from "./tables/readTable.ts";
+export { changeOfFall, changeOfVerdict, isChange } from "./verdict/lastChange.ts";
 export { type CardDates, cardDates, takeDown } from "./wear/dates.ts";
 export { dayOf, isoOf, todayIso } from "./wear/days.ts";
 export {
@@ -192,6 +245,7 @@ export {
   setField,
 } from "./wear/entryEdits.ts";
 export { tellKnownOf } from "./wear/knownFromWear.ts";
+export { isResult, NOTHING_TYPED, readTyped, resultOf, type Typed } from "./wear/pieceResults.ts";
 export { placeOf, type Stretch } from "./wear/place.ts";
 export { countOf, NO_PLAN, planOf, withPlan } from "./wear/planEdits.ts";
 export { isNamed, nameFor } from "./wear/rigNamed.ts";

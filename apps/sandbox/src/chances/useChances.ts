@@ -5,11 +5,10 @@ import {
   noChances,
   type Outcome,
   type WhatIf,
-  worstWhatIf,
 } from "@secondline/scenarios";
 import { englishChanceWords as chanceWords } from "@secondline/words/chances";
 import { sayChances } from "@secondline/words/page/chances";
-import { type ChancesDesk, type ChancesState, readSpreads } from "@secondline/workbench";
+import { type ChancesDesk, type ChancesState, chanceChoices, readSpreads } from "@secondline/workbench";
 import { useStore } from "zustand";
 import { chancesDesk } from "../desks/chancesHere.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
@@ -45,14 +44,7 @@ export function useChances(outcome: Outcome): ChancesInHand {
   // Those of another rig say nothing of this one, not even of how it was before.
   const found = kept.found?.chances.rigName === rig.name ? kept.found : undefined;
   const { announce } = useActions();
-  const all = outcome.whatIfs.map(({ whatIf, key: value }) => ({
-    value,
-    label: words.eventTitle(rig, whatIf),
-    whatIf,
-  }));
-  const open = all.filter((one) => noChances(assessed, one.whatIf) === undefined);
-  const keyed = (value: string | undefined) => open.find((one) => one.value === value);
-  const chosen = keyed(asked) ?? keyed(worstWhatIf(outcome)?.key) ?? open[0] ?? all[0]!;
+  const { open, chosen } = chanceChoices(assessed, outcome, asked);
   const workOut = async () => {
     announce(sayChances("useChances.workingOutChances"));
     const chances = await desk.workOut(assessed, key, chosen.whatIf);
@@ -69,8 +61,8 @@ export function useChances(outcome: Outcome): ChancesInHand {
     desk,
     assessed,
     work,
-    options: open.map(({ value, label }) => ({ value, label })),
-    chosen: chosen.value,
+    options: open.map(({ key: value, whatIf }) => ({ value, label: words.eventTitle(rig, whatIf) })),
+    chosen: chosen.key,
     whatIf: chosen.whatIf,
     nothing: open.length === 0 ? noChances(assessed, chosen.whatIf) : undefined,
     runs,

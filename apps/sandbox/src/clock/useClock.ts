@@ -1,5 +1,5 @@
+import type { ClockState, PlaybackClock } from "@secondline/workbench";
 import { useCallback, useMemo, useSyncExternalStore } from "react";
-import type { ClockState, PlaybackClock } from "./playbackClock.ts";
 import { throttled } from "./throttled.ts";
 
 /** Text that follows a playing clock is readable at ten changes a second; more would only cost frames [ms]. */

@@ -1,7 +1,7 @@
+import type { PlaybackClock } from "@secondline/workbench";
 import { useEffect, useRef } from "react";
 import { useReducedMotion } from "../design/useMedia.ts";
 import { useRecordings, useSandbox } from "../state/useSandbox.ts";
-import type { PlaybackClock } from "./playbackClock.ts";
 
 /**
  * Hands every new run to the clock. Another what-if plays from its start; a changed rig keeps the moment, so that the

@@ -2,10 +2,10 @@
 
 import { inputHash } from "@secondline/scenarios";
 import { sayFiles } from "@secondline/words/page/files";
+import { footOf } from "@secondline/workbench/pictures";
 import { PALETTES, type Theme } from "../design/palette.ts";
 import { type Figure, figuresBody } from "../picture/figures.ts";
 import { words } from "../words.ts";
-import { footOf } from "./pictureWords.ts";
 import { savePicture } from "./savePicture.ts";
 
 export interface FigurePage {

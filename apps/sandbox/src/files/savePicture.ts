@@ -4,13 +4,12 @@ import { createStage, drawElevation, drawLegend, largestTension, legendHeight } 
 import { type PlotRequest, timePicture } from "@secondline/figures/time";
 import { sayFiles } from "@secondline/words/page/files";
 import { outcomeOf, type Recordings, type SandboxState } from "@secondline/workbench";
+import { runWords, weakPlace } from "@secondline/workbench/pictures";
 import { PALETTES, type Theme } from "../design/palette.ts";
 import { downloadBlob, fileName } from "../device/download.ts";
 import { pngOf, svgOf } from "../picture/encode.ts";
 import type { SceneSnapshot } from "../scene/index.ts";
-import { weakPlace } from "../state/weakPlace.ts";
 import { quantity } from "../words.ts";
-import { runWords } from "./pictureWords.ts";
 
 // Not by the folder's index: what draws pictures must not come with the page.
 

@@ -4,10 +4,10 @@ import { plotsCsv } from "@secondline/figures/breakLog";
 import { inputHash } from "@secondline/scenarios";
 import { englishBreakLogWords } from "@secondline/words/breakLog";
 import { sayFiles } from "@secondline/words/page/files";
+import { footOf } from "@secondline/workbench/pictures";
 import { download, fileName } from "../device/download.ts";
 import { roomy } from "../picture/encode.ts";
 import { words } from "../words.ts";
-import { footOf } from "./pictureWords.ts";
 
 export interface PlotSource {
   readonly name: string;

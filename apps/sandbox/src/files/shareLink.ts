@@ -1,8 +1,7 @@
 /** A link to what is in sight. */
 
 import { sayFiles } from "@secondline/words/page/files";
-import type { Sandbox } from "@secondline/workbench";
-import type { PlaybackClock } from "../clock/playbackClock.ts";
+import type { PlaybackClock, Sandbox } from "@secondline/workbench";
 import { linkHash } from "./link.ts";
 
 type Shared = Pick<Sandbox, "store" | "actions"> & { readonly clock: PlaybackClock };

@@ -1,7 +1,6 @@
 import { sayPage } from "@secondline/words/page/page";
-import type { ReadRig, WrittenRig } from "@secondline/workbench";
+import type { PlaybackClock, ReadRig, WrittenRig } from "@secondline/workbench";
 import { useEffect, useMemo, useState } from "react";
-import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { DEMO_TITLES } from "../demo/firstRig.ts";
 import type { MenuEntry } from "../design/ActionMenu.tsx";
 import { chooseFile as choose, RIG_FILES } from "../device/chooseFile.ts";

@@ -1,5 +1,4 @@
-import { partIds, type Rig } from "@secondline/rig";
-import type { SweepWhat } from "@secondline/scenarios";
+import type { Rig } from "@secondline/rig";
 import { timeText, howFarWords as words } from "@secondline/words/howFar";
 import {
   canDisconnect,
@@ -9,9 +8,14 @@ import {
   type HowFarPlace,
   type HowFarReading,
   LETTERS,
+  limitKind,
+  nothingText,
   numbersOf,
   readingOf,
   type SweepNumber,
+  whatsOf,
+  whatText,
+  withNumber,
 } from "@secondline/workbench";
 import { useEffect, useMemo, useState } from "react";
 import { useStore } from "zustand";
@@ -26,7 +30,6 @@ import { useActions } from "../state/useSandbox.ts";
 import { words as common } from "../words.ts";
 import { mostJobs } from "../worker/jobs.ts";
 import styles from "./howFar.module.css";
-import { nothingText } from "./nothingText.ts";
 
 const { say } = words;
 const NO_NUMBER = "";
@@ -47,11 +50,8 @@ export function HowFarForm({ desk, booted }: { desk: HowFarDesk; booted: Booted 
   const change = (place: 0 | 1, part: Partial<{ from: string; to: string }>) =>
     desk.ask({ ranges: asked.ranges.map((one, i) => (i === place ? { ...one, ...part } : one)) });
   const choose = (place: 0 | 1, name: string) => {
-    const ranges = asked.ranges.slice(0, 2);
     const number = numbers.find((one) => one.name === name);
-    if (!number) ranges.splice(place, 1);
-    else ranges[place] = { name, from: number.from, to: number.to };
-    desk.ask({ ranges });
+    desk.ask({ ranges: withNumber(asked.ranges, place, number) });
   };
   const range = (place: 0 | 1) => (
     <Range
@@ -259,12 +259,3 @@ function useForetold(desk: HowFarDesk, reading: HowFarReading) {
   }, [desk, reading]);
   return foretold;
 }
-
-const whatText = (what: SweepWhat): string => (what.kind === "load" ? `load:${what.part}` : what.kind);
-const whatsOf = (rig: Rig): readonly SweepWhat[] => [
-  { kind: "margin" },
-  { kind: "drop" },
-  { kind: "height" },
-  ...partIds(rig).map((part): SweepWhat => ({ kind: "load", part })),
-];
-const limitKind = ({ kind }: SweepWhat) => (kind === "margin" ? "margin" : kind === "load" ? "force" : "length");

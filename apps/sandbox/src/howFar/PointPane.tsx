@@ -1,9 +1,17 @@
 import { whatIfKey } from "@secondline/scenarios";
 import { howFarWords as words } from "@secondline/words/howFar";
-import { type FoundSweep, type HowFarDesk, LETTERS, MOST_LAYOUTS } from "@secondline/workbench";
+import {
+  type FoundSweep,
+  governingAt,
+  type HowFarDesk,
+  LETTERS,
+  MOST_LAYOUTS,
+  type PointSandbox,
+  pointSandbox,
+} from "@secondline/workbench";
 import { useEffect, useRef, useState } from "react";
 import type { Booted } from "../boot.ts";
-import { createPlaybackClock } from "../clock/playbackClock.ts";
+import { pageClock } from "../clock/pageClock.ts";
 import { useRunClock } from "../clock/useRunClock.ts";
 import { Button } from "../design/Button.tsx";
 import type { Theme } from "../design/palette.ts";
@@ -11,10 +19,12 @@ import { ScenePlace } from "../inSight/ScenePlace.tsx";
 import { LayoutVerdict } from "../layouts/LayoutOutcome.tsx";
 import { PlayStrip } from "../layouts/PlayStrip.tsx";
 import { layoutsOf } from "../layouts/useLayouts.ts";
+import { pageServices } from "../state/pageServices.ts";
 import { SandboxContext, useActions, useSandbox } from "../state/useSandbox.ts";
 import { words as common } from "../words.ts";
+import { pageRunner } from "../worker/runner.ts";
+import { sideRunner } from "../worker/sideRunner.ts";
 import styles from "./howFar.module.css";
-import { type PointSandbox, pointSandbox } from "./pointSandbox.ts";
 
 const { say } = words;
 
@@ -63,21 +73,22 @@ export function PointPane({ booted, desk, found, at, theme }: Props) {
   );
 }
 
-/** The fall of what governs at the value, or at the value of the curve that is nearest to it. */
+/** The fall of what governs at the value. */
 function pointOf({ booted, desk, found, at }: Omit<Props, "theme">): PointSandbox | undefined {
   const document = desk.documentAt(at);
   if (!document) return undefined;
-  const { points, knobs } = found.swept;
-  const far = (values: readonly number[]) =>
-    values.reduce((sum, value, k) => sum + ((value - at[k]!) / (knobs[k]!.to - knobs[k]!.from)) ** 2, 0);
-  const [nearest] = points.filter(({ curve }) => curve).sort((a, b) => far(a.values) - far(b.values));
-  const whatIf = (nearest?.curve ?? found.swept.events[0]!).event;
   const { subject } = desk.store.getState();
-  return pointSandbox({ subject: subject.sandbox, document, whatIf, read: booted.read, kept: booted.kept });
+  return pointSandbox({
+    subject: subject.sandbox,
+    document,
+    whatIf: governingAt(found.swept, at),
+    services: pageServices({ runner: pageRunner(), read: booted.read, kept: booted.kept }),
+    aside: sideRunner(),
+  });
 }
 
 function Fall({ theme }: { theme: Theme }) {
-  const [clock] = useState(() => createPlaybackClock({ duration: 0, speed: 1 / 4 }));
+  const [clock] = useState(() => pageClock({ duration: 0, speed: 1 / 4 }));
   useRunClock(clock, undefined);
   useEffect(() => () => clock.pause(), [clock]);
   const fall = useSandbox((state) => state.run.fall);

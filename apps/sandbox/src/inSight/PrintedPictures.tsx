@@ -1,6 +1,6 @@
+import type { PlaybackClock } from "@secondline/workbench";
 import { useEffect, useState } from "react";
 import { flushSync } from "react-dom";
-import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { useContextOrThrow } from "../state/useSandbox.ts";
 import styles from "./ScenePlace.module.css";
 

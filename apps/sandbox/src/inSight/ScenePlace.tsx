@@ -1,7 +1,7 @@
 import { sayPage } from "@secondline/words/page/page";
-import { outcomeOf } from "@secondline/workbench";
+import { outcomeOf, type PlaybackClock } from "@secondline/workbench";
+import type { weakPlace } from "@secondline/workbench/pictures";
 import { Component, type ReactNode, useEffect, useMemo, useRef, useState } from "react";
-import type { PlaybackClock } from "../clock/playbackClock.ts";
 import type { Theme } from "../design/palette.ts";
 import { useReducedMotion } from "../design/useMedia.ts";
 import { useSoon } from "../design/useSoon.ts";
@@ -9,7 +9,6 @@ import { useSavePictures } from "../files/useSavePictures.ts";
 import { RigSketch } from "../rigSheet/RigSketch.tsx";
 import { type SceneSnapshot, SceneView, type SnapshotPlace } from "../scene/index.ts";
 import { useRecordings, useSandbox } from "../state/useSandbox.ts";
-import type { weakPlace } from "../state/weakPlace.ts";
 import { PrintedPictures } from "./PrintedPictures.tsx";
 import styles from "./ScenePlace.module.css";
 import { SceneTools } from "./SceneTools.tsx";
@@ -60,7 +59,9 @@ export function ScenePlace({ clock, theme }: { clock: PlaybackClock; theme: Them
 function useWeakPlace() {
   const [name, setName] = useState<typeof weakPlace>();
   useEffect(() => {
-    void import("../state/weakPlace.ts").then(({ weakPlace }) => setName(() => weakPlace)).catch(() => undefined);
+    void import("@secondline/workbench/pictures")
+      .then(({ weakPlace }) => setName(() => weakPlace))
+      .catch(() => undefined);
   }, []);
   const outcome = useSandbox(outcomeOf);
   const shown = useSandbox((state) => state.run.shown);

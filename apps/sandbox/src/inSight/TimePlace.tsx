@@ -1,9 +1,8 @@
 import type { Recording } from "@secondline/engine";
 import type { TimeRange } from "@secondline/figures/time";
 import { sayPage } from "@secondline/words/page/page";
-import { outcomeOf, type SandboxState } from "@secondline/workbench";
+import { outcomeOf, type PlaybackClock, type SandboxState } from "@secondline/workbench";
 import { lazy, useMemo } from "react";
-import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { Later } from "../design/Later.tsx";
 import type { Theme } from "../design/palette.ts";
 import { useSoon } from "../design/useSoon.ts";

@@ -1,13 +1,12 @@
+import { LOOKS } from "@secondline/figures/time";
 import type { Outcome } from "@secondline/scenarios";
 import { sayLayouts } from "@secondline/words/page/layouts";
-import { foundOf, type Layout, LETTERS, outcomeOf } from "@secondline/workbench";
+import { fallRows, foundOf, type Layout, LETTERS, outcomeOf, type TableRow, verdictRows } from "@secondline/workbench";
 import { memo, useMemo } from "react";
 import { VerdictMark, verdictColour } from "../design/VerdictMark.tsx";
 import { rigName } from "../state/rigName.ts";
 import { words } from "../words.ts";
 import styles from "./DifferenceTable.module.css";
-import { fallRows, type TableRow, verdictRows } from "./differences.ts";
-import { LOOKS } from "./layoutLook.ts";
 import { TraceSample } from "./TraceSample.tsx";
 import { useEach } from "./useLayouts.ts";
 

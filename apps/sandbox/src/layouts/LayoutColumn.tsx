@@ -1,7 +1,6 @@
 import { sceneWords } from "@secondline/figures/scene";
 import { sayLayouts } from "@secondline/words/page/layouts";
-import { type Layout, LETTERS, outcomeOf } from "@secondline/workbench";
-import type { PlaybackClock } from "../clock/playbackClock.ts";
+import { type Layout, LETTERS, outcomeOf, type PlaybackClock } from "@secondline/workbench";
 import type { Theme } from "../design/palette.ts";
 import { useReducedMotion } from "../design/useMedia.ts";
 import { Elevation } from "../scene/elevation/Elevation.tsx";

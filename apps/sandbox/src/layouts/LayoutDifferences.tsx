@@ -1,12 +1,17 @@
 import { sayLayouts } from "@secondline/words/page/layouts";
-import { foundOf, type Layout, LETTERS } from "@secondline/workbench";
+import {
+  differencesTold,
+  foundOf,
+  type Layout,
+  type LayoutChange,
+  LETTERS,
+  layoutChanges,
+} from "@secondline/workbench";
 import { useMemo } from "react";
 import { useStore } from "zustand";
 import { useSandbox } from "../state/useSandbox.ts";
 import { words } from "../words.ts";
-import { differencesTold } from "./differences.ts";
 import styles from "./LayoutColumn.module.css";
-import { layoutChanges } from "./layoutChanges.ts";
 
 interface Props {
   place: number;
@@ -17,7 +22,7 @@ interface Props {
 export const MOST_CHANGES = 6;
 
 /** What the layout around it does differently from the first one. */
-export function useChanges(first: Layout) {
+export function useChanges(first: Layout): readonly LayoutChange[] {
   const document = useSandbox((state) => state.document.goodDocument);
   const base = useStore(first.sandbox.store, (state) => state.document.goodDocument);
   return useMemo(() => layoutChanges(base, document), [base, document]);

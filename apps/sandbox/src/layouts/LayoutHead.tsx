@@ -1,3 +1,4 @@
+import { LOOKS } from "@secondline/figures/time";
 import { sayLayouts } from "@secondline/words/page/layouts";
 import { type Layout, LETTERS, type Preset } from "@secondline/workbench";
 import { ActionMenu, type MenuEntry } from "../design/ActionMenu.tsx";
@@ -6,7 +7,6 @@ import { rigName } from "../state/rigName.ts";
 import { useContextOrThrow, useSandbox } from "../state/useSandbox.ts";
 import styles from "./LayoutColumn.module.css";
 import { MOST_CHANGES, useChanges } from "./LayoutDifferences.tsx";
-import { LOOKS } from "./layoutLook.ts";
 import { TraceSample } from "./TraceSample.tsx";
 
 interface Props {

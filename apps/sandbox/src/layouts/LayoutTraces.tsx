@@ -3,22 +3,21 @@ import {
   axisKilonewtons,
   COMPARED,
   type ComparedId,
-  type EndLabel,
   fitRange,
-  forceAt,
   type Gutter,
-  layoutPyramid,
+  hardestTold,
+  LOOKS,
+  layoutDrawing,
+  layoutFrame,
+  layoutLabels,
+  layoutProbes,
+  layoutsAt,
   layoutTraceData,
-  listed,
-  type PlotDrawing,
-  type Probe,
-  plotFrame,
-  yOf,
+  type TraceLook,
 } from "@secondline/figures/time";
 import { sayLayouts } from "@secondline/words/page/layouts";
-import { LETTERS } from "@secondline/workbench";
+import { LETTERS, type PlaybackClock } from "@secondline/workbench";
 import { memo, useCallback, useMemo, useState } from "react";
-import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { Choice } from "../design/Choice.tsx";
 import { CursorLines } from "../time/CursorLines.tsx";
 import { EndLabels } from "../time/EndLabels.tsx";
@@ -28,7 +27,6 @@ import { useFrameSize } from "../time/useFrameSize.ts";
 import { usePalette } from "../time/usePalette.ts";
 import { quantity } from "../words.ts";
 import styles from "./LayoutTraces.module.css";
-import { LOOKS } from "./layoutLook.ts";
 
 interface Props {
   clock: PlaybackClock;
@@ -55,7 +53,7 @@ export const LayoutTraces = memo(function LayoutTraces({ clock, recordings, wide
           options={OPTIONS}
           onChange={setTrace}
         />
-        <p className={styles.sentence}>{peakSentence(recordings, trace)}</p>
+        <p className={styles.sentence}>{hardestTold(recordings, trace, LETTERS)}</p>
       </div>
       <div ref={ref} className={styles.figure}>
         {size.width > 0 && (
@@ -72,11 +70,6 @@ export const LayoutTraces = memo(function LayoutTraces({ clock, recordings, wide
   );
 });
 
-/** How the traces of an axis are called and drawn, one for each recording. */
-export interface TraceLook {
-  readonly name: string;
-  readonly look: (typeof LOOKS)[number];
-}
 const LAYOUT_LOOKS: readonly TraceLook[] = LOOKS.map((look, i) => ({ name: LETTERS[i]!, look }));
 
 interface PlotProps {
@@ -110,62 +103,13 @@ export function Plot({
   const [wished, setRange] = useState(fitRange(duration));
   // Another run may be shorter or longer: what was zoomed into may not exist in it.
   const range = wished.to <= duration && wished.to > wished.from ? wished : fitRange(duration);
-  const frame = useMemo(() => {
-    const whole = plotFrame(width, height, compact, gutter);
-    // No lanes for the words of events: they differ from layout to layout.
-    return { ...whole, top: whole.headroom, height: height - whole.headroom - whole.axisHeight };
-  }, [width, height, compact, gutter]);
-  const drawing = useMemo(
-    (): PlotDrawing => ({
-      series: recordings.map((_, i) => ({
-        stroke: palette[looks[i]!.look.colour],
-        width: 2,
-        dash: looks[i]!.look.dash,
-        alpha: 1,
-      })),
-      bands: [],
-    }),
-    [recordings, palette, looks],
-  );
+  const frame = useMemo(() => layoutFrame(width, height, compact, gutter), [width, height, compact, gutter]);
+  const drawing = useMemo(() => layoutDrawing(recordings, looks, palette), [recordings, palette, looks]);
   const pixels = frame.width * Math.min(devicePixelRatio, 2);
   const data = useMemo(() => layoutTraceData(recordings, trace, range, pixels), [recordings, trace, range, pixels]);
-  const probes = useMemo(
-    () =>
-      recordings.flatMap((recording, i): readonly (Probe & { letter: string; dash: readonly number[] })[] => {
-        const pyramid = recording && layoutPyramid(recording, trace);
-        if (!recording || !pyramid) return [];
-        const { name: letter, look } = looks[i]!;
-        const valueAt = (time: number) => forceAt(pyramid, recording.rate, time);
-        return [{ key: letter, letter, colour: palette[look.colour], dash: look.dash, valueAt }];
-      }),
-    [recordings, trace, palette, looks],
-  );
-  const labels = useMemo(
-    () =>
-      probes.map(
-        ({ key, letter, colour, dash, valueAt }): EndLabel => ({
-          key,
-          name: letter,
-          colour,
-          dash,
-          width: 2,
-          y: yOf(valueAt(range.to) ?? 0, data.top, frame),
-          rank: 1,
-          valueAt,
-        }),
-      ),
-    [probes, range, data.top, frame],
-  );
-  const describe = useCallback(
-    (time: number) =>
-      `${quantity.seconds(time)}. ${name}: ${listed(
-        probes.flatMap(({ letter, valueAt }) => {
-          const value = valueAt(time);
-          return value === null ? [] : [`${letter} ${quantity.load(value)}`];
-        }),
-      )}`,
-    [probes, name],
-  );
+  const probes = useMemo(() => layoutProbes(recordings, trace, looks, palette), [recordings, trace, palette, looks]);
+  const labels = useMemo(() => layoutLabels(probes, range.to, data.top, frame), [probes, range, data.top, frame]);
+  const describe = useCallback((time: number) => layoutsAt(probes, name, time), [probes, name]);
   return (
     <>
       <PlotCanvas {...{ drawing, data, range, frame, palette }} axisText={axisKilonewtons} />
@@ -184,15 +128,4 @@ export function Plot({
       />
     </>
   );
-}
-
-/** "Hardest: A 4.6 kN, B 6.8 kN." */
-function peakSentence(recordings: readonly (Recording | undefined)[], trace: ComparedId): string {
-  const peaks = recordings.flatMap((recording, i) => {
-    const peak = recording && layoutPyramid(recording, trace) && recording.peaks[trace].cfc60;
-    return peak === undefined ? [] : [`${LETTERS[i]} ${quantity.load(peak)}`];
-  });
-  return peaks.length === 0
-    ? sayLayouts("layoutTraces.none")
-    : sayLayouts("layoutTraces.hardest", { peaks: listed(peaks) });
 }

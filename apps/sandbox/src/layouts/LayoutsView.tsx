@@ -1,9 +1,17 @@
 import type { Recording } from "@secondline/engine";
 import { sayLayouts } from "@secondline/words/page/layouts";
-import { type Layout, LETTERS, MOST_LAYOUTS, outcomeOf, writtenLayout } from "@secondline/workbench";
+import {
+  type Layout,
+  LETTERS,
+  layoutCautions,
+  MOST_LAYOUTS,
+  outcomeOf,
+  type PlaybackClock,
+  writtenLayout,
+} from "@secondline/workbench";
 import { useEffect, useMemo, useRef, useState } from "react";
 import type { Booted } from "../boot.ts";
-import { createPlaybackClock, type PlaybackClock } from "../clock/playbackClock.ts";
+import { pageClock } from "../clock/pageClock.ts";
 import { Choice } from "../design/Choice.tsx";
 import type { Theme } from "../design/palette.ts";
 import { useReducedMotion } from "../design/useMedia.ts";
@@ -20,7 +28,6 @@ import { LayoutEditor } from "./LayoutEditor.tsx";
 import { LayoutFrontier } from "./LayoutFrontier.tsx";
 import styles from "./LayoutsView.module.css";
 import { LayoutTraces } from "./LayoutTraces.tsx";
-import { layoutCautions } from "./layoutCautions.ts";
 import { PlayStrip } from "./PlayStrip.tsx";
 import { layoutsOf, useEach, useLayoutList } from "./useLayouts.ts";
 
@@ -151,7 +158,7 @@ function useSharedClock(list: readonly Layout[]): {
   clock: PlaybackClock;
   recordings: readonly (Recording | undefined)[];
 } {
-  const [clock] = useState(() => createPlaybackClock({ duration: 0, speed: 1 / 4 }));
+  const [clock] = useState(() => pageClock({ duration: 0, speed: 1 / 4 }));
   const recordings = useEach(list, (_state, { sandbox }) => sandbox.recordings.current);
   const whatIf = useSandbox((state) => state.session.whatIf);
   const still = useReducedMotion();

@@ -1,5 +1,5 @@
 import { sayLayouts } from "@secondline/words/page/layouts";
-import { type PlaybackClock, SPEEDS, type Speed } from "../clock/playbackClock.ts";
+import { type PlaybackClock, SPEEDS, type Speed } from "@secondline/workbench";
 import { useClock } from "../clock/useClock.ts";
 import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";

@@ -1,4 +1,4 @@
-import type { LayoutLook } from "./layoutLook.ts";
+import type { LayoutLook } from "@secondline/figures/time";
 
 /** A short piece of a layout's trace, as it is drawn in the plot. */
 export function TraceSample({ look }: { look: LayoutLook }) {

@@ -1,5 +1,5 @@
+import type { PlaybackClock } from "@secondline/workbench";
 import { alongLine, carriedAt, type LessonRun, say } from "@secondline/workbench/lessons";
-import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { useClock } from "../clock/useClock.ts";
 import { quantity } from "../words.ts";
 import styles from "./AlongRibbon.module.css";

@@ -1,7 +1,7 @@
+import { LOOKS, type TraceLook } from "@secondline/figures/time";
+import type { PlaybackClock } from "@secondline/workbench";
 import { type LessonRun, say } from "@secondline/workbench/lessons";
-import type { PlaybackClock } from "../clock/playbackClock.ts";
-import { Plot, type TraceLook } from "../layouts/LayoutTraces.tsx";
-import { LOOKS } from "../layouts/layoutLook.ts";
+import { Plot } from "../layouts/LayoutTraces.tsx";
 import { useFrameSize } from "../time/useFrameSize.ts";
 import styles from "./classroom.module.css";
 

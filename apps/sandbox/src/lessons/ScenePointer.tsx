@@ -1,7 +1,7 @@
 import { fitRange, plotFrame, timeOf, xOf } from "@secondline/figures/time";
+import type { PlaybackClock } from "@secondline/workbench";
 import { say } from "@secondline/workbench/lessons";
 import { useRef } from "react";
-import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { useClock } from "../clock/useClock.ts";
 import { useFrameSize } from "../time/useFrameSize.ts";
 import { CLASS_GUTTER } from "./ClassTraces.tsx";

@@ -1,11 +1,11 @@
 import type { LessonRun } from "@secondline/workbench/lessons";
 import { useEffect, useState } from "react";
-import { createPlaybackClock } from "../clock/playbackClock.ts";
+import { pageClock } from "../clock/pageClock.ts";
 import { useReducedMotion } from "../design/useMedia.ts";
 
 /** A clock of the lesson's own: the run on show plays from its start, or stands at its lowest point under reduced motion. */
 export function useLessonClock(before: LessonRun | undefined, after: LessonRun | undefined) {
-  const [clock] = useState(() => createPlaybackClock({ duration: 0, speed: 1 / 4 }));
+  const [clock] = useState(() => pageClock({ duration: 0, speed: 1 / 4 }));
   const [chosen, show] = useState<"before" | "after">("before");
   const still = useReducedMotion();
   useEffect(() => show(after ? "after" : "before"), [after]);

@@ -7,7 +7,7 @@ import { Choice } from "../design/Choice.tsx";
 import { TextField } from "../design/TextField.tsx";
 import { StockChoice } from "../stocks/StockChoice.tsx";
 import styles from "./newRig.module.css";
-import type { NewRigDesk } from "./useNewRig.ts";
+import type { NewRigInHand } from "./useNewRig.ts";
 
 const { say } = newRigWords;
 const HINTS: Readonly<Partial<Record<AnswerId, string>>> = {
@@ -17,7 +17,7 @@ const HINTS: Readonly<Partial<Record<AnswerId, string>>> = {
 
 interface Props {
   id: AnswerId;
-  desk: NewRigDesk;
+  desk: NewRigInHand;
   /** Its question was said to be right as it stands. */
   confirmed: boolean;
 }

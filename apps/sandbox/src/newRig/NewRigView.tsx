@@ -5,14 +5,14 @@ import { Button } from "../design/Button.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
 import type { Theme } from "../design/palette.ts";
 import type { FileActions } from "../files/useFileActions.ts";
-import { type SideDesk, useSideDesk } from "../side/sideDesk.ts";
+import { type SideInHand, useSideDesk } from "../side/useSideDesk.ts";
 import { useActions } from "../state/useSandbox.ts";
 import { CautionFoot } from "../verdict/CautionFoot.tsx";
 import { words } from "../words.ts";
 import styles from "./newRig.module.css";
 import { QuestionPart } from "./QuestionPart.tsx";
 import { SidePicture } from "./SidePicture.tsx";
-import { type NewRigDesk, useNewRig } from "./useNewRig.ts";
+import { type NewRigInHand, useNewRig } from "./useNewRig.ts";
 import { useSketch } from "./useSketch.ts";
 
 const { say } = newRigWords;
@@ -23,7 +23,7 @@ export function NewRigView({ theme, openDocument }: { theme: Theme; openDocument
   const desk = useNewRig();
   const { made, side } = desk;
   const sideDesk = useSideDesk(side ?? EMPTY_SIDE, desk.host);
-  const hand: SideDesk | undefined = side && sideDesk;
+  const hand: SideInHand | undefined = side && sideDesk;
   const sketched = useSketch(made.rig);
   const { look, stop, runNow } = useActions();
   // The threads are for the drawing; what the rig before still lacked is looked for when it is in sight again.
@@ -66,7 +66,7 @@ export function NewRigView({ theme, openDocument }: { theme: Theme; openDocument
 }
 
 /** How many values are not confirmed, or how many answers keep it from being a rig; told to who cannot see it too. */
-function State({ desk: { made } }: { desk: NewRigDesk }) {
+function State({ desk: { made } }: { desk: NewRigInHand }) {
   const places = new Set(made.faults.map(({ place }) => place)).size;
   const text =
     places > 0
@@ -82,7 +82,7 @@ function State({ desk: { made } }: { desk: NewRigDesk }) {
 }
 
 /** What no question asks, and what is wrong with no single answer. */
-function Rest({ desk }: { desk: NewRigDesk }) {
+function Rest({ desk }: { desk: NewRigInHand }) {
   const { made, reset } = desk;
   const others = made.faults.flatMap((fault) =>
     ELSEWHERE.has(fault.place) && fault.kind === "issue" ? [fault.issue] : [],

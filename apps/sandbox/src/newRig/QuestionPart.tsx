@@ -14,12 +14,12 @@ import { Tick } from "../design/Tick.tsx";
 import { MeasuredLegs } from "../measure/MeasuredLegs.tsx";
 import { MeasuredSite } from "../measure/MeasuredSite.tsx";
 import { SideTools } from "../side/SideTools.tsx";
-import type { SideDesk } from "../side/sideDesk.ts";
+import type { SideInHand } from "../side/useSideDesk.ts";
 import { OwnStock } from "../stocks/OwnStock.tsx";
 import { AnswerField } from "./AnswerField.tsx";
 import { GroundFile } from "./GroundFile.tsx";
 import styles from "./newRig.module.css";
-import type { NewRigDesk } from "./useNewRig.ts";
+import type { NewRigInHand } from "./useNewRig.ts";
 
 const { say } = newRigWords;
 
@@ -30,8 +30,8 @@ export function QuestionPart({
   hand,
 }: {
   question: (typeof QUESTIONS)[number];
-  desk: NewRigDesk;
-  hand: SideDesk | undefined;
+  desk: NewRigInHand;
+  hand: SideInHand | undefined;
 }) {
   const { id } = question;
   const { answers } = desk;
@@ -68,7 +68,7 @@ export function QuestionPart({
 }
 
 /** What a question offers besides its answers: a webbing of one's own, the ground from a file. */
-function More({ id, desk }: { id: QuestionId; desk: NewRigDesk }) {
+function More({ id, desk }: { id: QuestionId; desk: NewRigInHand }) {
   const { answers, change } = desk;
   const stocks = answers.stocks ?? [];
   if (id === "main") {
@@ -106,10 +106,10 @@ function More({ id, desk }: { id: QuestionId; desk: NewRigDesk }) {
   );
 }
 
-const profileHelp = ({ drawn }: NewRigDesk["answers"]) => (drawn?.includes("ground") ? "help.drawn" : "help.profile");
+const profileHelp = ({ drawn }: NewRigInHand["answers"]) => (drawn?.includes("ground") ? "help.drawn" : "help.profile");
 
 /** What is wrong with a profile, the way to put right what a new span brings, and the buttons of the sketch. */
-function GroundByHand({ desk, hand }: { desk: NewRigDesk; hand: SideDesk | undefined }) {
+function GroundByHand({ desk, hand }: { desk: NewRigInHand; hand: SideInHand | undefined }) {
   const { answers, made, change, side, undo } = desk;
   const faults = made.faults.filter(({ place }) => place === "profile");
   const end = side?.points.at(-1)?.[0];

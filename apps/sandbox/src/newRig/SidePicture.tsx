@@ -2,13 +2,13 @@ import type { Recording } from "@secondline/engine";
 import { createLiveFrame } from "@secondline/figures/scene";
 import { quantity } from "@secondline/words";
 import { newRigWords } from "@secondline/words/newRig";
+import { flatProjection } from "@secondline/workbench";
 import { useMemo, useState } from "react";
 import type { Theme } from "../design/palette.ts";
 import { Elevation, type ElevationProps } from "../scene/elevation/Elevation.tsx";
 import type { SceneClock } from "../scene/sceneProps.ts";
-import { flatProjection } from "../side/projection.ts";
 import { SideHandles } from "../side/SideHandles.tsx";
-import type { SideDesk } from "../side/sideDesk.ts";
+import type { SideInHand } from "../side/useSideDesk.ts";
 import styles from "./newRig.module.css";
 import type { Sketched } from "./useSketch.ts";
 
@@ -21,7 +21,7 @@ interface Props {
   /** As it was before some answers that are to be put right. */
   isOld: boolean;
   /** What can be moved by hand; undefined while the answers do not say it. */
-  hand: SideDesk | undefined;
+  hand: SideInHand | undefined;
 }
 
 type Seen = Parameters<NonNullable<ElevationProps["onView"]>>;

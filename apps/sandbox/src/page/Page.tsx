@@ -1,7 +1,7 @@
 import { sayPage } from "@secondline/words/page/page";
+import type { PlaybackClock } from "@secondline/workbench";
 import { lazy, useEffect, useState } from "react";
 import type { Booted } from "../boot.ts";
-import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { Later } from "../design/Later.tsx";
 import type { Theme } from "../design/palette.ts";
 import { useDrop, useFileActions } from "../files/useFileActions.ts";

@@ -1,7 +1,6 @@
 import { sayPage } from "@secondline/words/page/page";
-import type { SheetPlace } from "@secondline/workbench";
+import type { PlaybackClock, SheetPlace } from "@secondline/workbench";
 import { type KeyboardEvent, type PointerEvent, type ReactNode, useEffect, useRef, useState } from "react";
-import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { useClock } from "../clock/useClock.ts";
 import { Icon } from "../design/icons.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";

@@ -1,8 +1,8 @@
 import { Popover } from "@base-ui/react/popover";
 import { sayPage } from "@secondline/words/page/page";
+import { placeWords } from "@secondline/workbench";
 import { lazy } from "react";
 import { Later } from "../design/Later.tsx";
-import { quantity } from "../words.ts";
 import styles from "./PlaceChoice.module.css";
 
 const PlaceFields = lazy(async () => ({ default: (await import("./PlaceFields.tsx")).PlaceFields }));
@@ -39,12 +39,4 @@ export function PlaceChoice(props: PlaceProps) {
       </Popover.Portal>
     </Popover.Root>
   );
-}
-
-/** "anchor A", "the middle" or a length from anchor A. */
-export function placeWords(at: number, span: number): string {
-  if (at <= 0) return sayPage("placeChoice.anchor");
-  if (at >= 1) return sayPage("placeChoice.anchorB");
-  if (Math.abs(at - 0.5) < 1e-6) return sayPage("placeChoice.middle");
-  return sayPage("placeChoice.fromA", { length: quantity.length(at * span) });
 }

@@ -1,5 +1,5 @@
-import { parseQuantity } from "@secondline/rig";
 import { sayVerdict } from "@secondline/words/page/verdict";
+import { readPlace, stepFor } from "@secondline/workbench";
 import { useState } from "react";
 import { RangeSlider } from "../design/RangeSlider.tsx";
 import { TextField } from "../design/TextField.tsx";
@@ -44,17 +44,4 @@ export function PlaceFields({ label, at, span, ends, onChange }: PlaceProps) {
       />
     </>
   );
-}
-
-function readPlace(text: string, span: number, ends: boolean): { at?: number; fault?: string } {
-  const read = parseQuantity(text, "length");
-  if (!read.ok) return { fault: read.message };
-  const at = read.value / span;
-  const inside = ends ? at >= 0 && at <= 1 : at > 0 && at < 1;
-  return inside ? { at } : { fault: sayVerdict("placeFields.outside", { length: quantity.length(span) }) };
-}
-
-/** A slider step of about a hundredth of the span, in round numbers [m]. */
-function stepFor(span: number): number {
-  return span > 200 ? 1 : span > 40 ? 0.5 : 0.1;
 }

@@ -2,26 +2,12 @@ import type { Rig } from "@secondline/rig";
 import { asItsKeySays, type WhatIf } from "@secondline/scenarios";
 import { lowered } from "@secondline/words";
 import { sayPage } from "@secondline/words/page/page";
+import { kindsFor, legsOf, ofKind, readLeg, WALKERS, WALKERS_AT_A_LEG } from "@secondline/workbench";
 import { Choice } from "../design/Choice.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { words } from "../words.ts";
 import { PlaceChoice } from "./PlaceChoice.tsx";
 import styles from "./Question.module.css";
-
-const KINDS = [
-  { value: "leashFall", label: sayPage("question.leashFall") },
-  { value: "mainFails", label: sayPage("question.mainLineFails") },
-  { value: "legFails", label: sayPage("question.legFails") },
-] as const;
-const RESCUE = { value: "rescue", label: sayPage("question.rescue") } as const;
-const WALKERS = [
-  { value: "hanging", label: sayPage("question.hangsLeash") },
-  { value: "standing", label: sayPage("question.stands") },
-  { value: "caught", label: sayPage("question.beingCaught") },
-] as const;
-
-/** A leg that fails either while nothing happens or at the worst of a catch. */
-const WALKERS_AT_A_LEG = WALKERS.filter(({ value }) => value !== "standing");
 
 /** The question the sandbox answers, as a sentence whose blanks are filled in. */
 export function Question() {
@@ -42,17 +28,6 @@ export function Question() {
       <span className={styles.mark}>?</span>
     </section>
   );
-}
-
-/** The kinds to choose from; what follows when a part gives way is found by the search, and stands here while it is looked at. */
-function kindsFor(whatIf: WhatIf, rig: Rig): readonly { readonly value: WhatIf["kind"]; readonly label: string }[] {
-  const all = legsOf(rig).length > 0 || whatIf.kind === "legFails" ? KINDS : KINDS.slice(0, 2);
-  const kinds = rig.walker.rescuer !== undefined || whatIf.kind === "rescue" ? [...all, RESCUE] : all;
-  if (whatIf.kind !== "givesWay") return kinds;
-  return [
-    ...kinds,
-    { value: "givesWay", label: sayPage("question.givesWay", { partName: lowered(words.partName(rig, whatIf.part)) }) },
-  ];
 }
 
 interface BlanksProps {
@@ -151,37 +126,4 @@ function LegFailsBlanks({ whatIf, rig }: { whatIf: Extract<WhatIf, { kind: "legF
       <WalkersPlace {...{ whatIf, rig }} />
     </>
   );
-}
-
-/** The same place, in another kind of event. */
-function ofKind(kind: WhatIf["kind"], now: WhatIf, rig: Rig): WhatIf {
-  if (kind === now.kind) return now;
-  switch (kind) {
-    case "leashFall":
-      return { kind, at: now.at };
-    case "mainFails":
-      return { kind, at: now.at, cutAt: 0, walker: "hanging" };
-    case "legFails":
-      return { kind, at: now.at, ...readLeg(legsOf(rig)[0]?.value ?? "A0"), walker: "caught" };
-    case "rescue":
-      return { kind, at: now.at };
-    case "givesWay":
-      return now;
-  }
-}
-
-/** Legs that can fail: those of anchors with several points, as choices. */
-function legsOf(rig: Rig): readonly { readonly value: string; readonly label: string }[] {
-  return (["A", "B"] as const).flatMap((name) => {
-    const { points } = name === "A" ? rig.anchorA : rig.anchorB;
-    if (points.length < 2) return [];
-    return points.map((point, leg) => ({
-      value: `${name}${leg}`,
-      label: sayPage("question.legAt", { name: point.name, anchor: name }),
-    }));
-  });
-}
-
-function readLeg(value: string): { readonly anchor: "A" | "B"; readonly leg: number } {
-  return { anchor: value.startsWith("B") ? "B" : "A", leg: Number(value.slice(1)) };
 }

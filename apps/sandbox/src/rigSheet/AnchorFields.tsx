@@ -2,13 +2,12 @@ import { valueAt } from "@secondline/rig";
 import { spokenField } from "@secondline/words/fields";
 import { newRigWords } from "@secondline/words/newRig";
 import { sayRigSheet } from "@secondline/words/page/rigSheet";
+import { anchorPartOfKind, kindWords, likeLast, NEW_ANCHOR_PART } from "@secondline/workbench";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { MeasuredLegs } from "../measure/MeasuredLegs.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { ChoiceOfKind, Condition, Own, PartList, Rated } from "./parts.tsx";
 import { RigField } from "./RigField.tsx";
-
-const NEW_PART = { strength: "20 kN", basis: "assumed: entered without a source" };
 
 /** Rock points, legs and hardware of one anchor. */
 export function AnchorFields({ anchor }: { anchor: "anchorA" | "anchorB" }) {
@@ -49,7 +48,7 @@ function Parts({ at, part, kind, least }: PartsProps) {
       part={part}
       least={least}
       make={(items) => ({
-        ...NEW_PART,
+        ...NEW_ANCHOR_PART,
         ...likeLast(items),
         kind,
         name: `${kindWords(at, kind)} ${items.length + 1}`,
@@ -75,34 +74,18 @@ function Parts({ at, part, kind, least }: PartsProps) {
   );
 }
 
-/** A new part is like the last one, but for what is thought of that and how it is rigged. */
-function likeLast(items: readonly unknown[]): object {
-  const { own: _own, rigged: _rigged, ...like } = (items.at(-1) ?? {}) as Record<string, unknown>;
-  return like;
-}
-
-/** A sling says how it is rigged; another kind takes that out again. */
 function PartKind({ at }: { at: string }) {
   const part = useSandbox((state) => valueAt(state.document.history.present.rig, at)) as
     | Record<string, unknown>
     | undefined;
   const { edit } = useActions();
-  const { rigged: _, ...other } = part ?? {};
   return (
     <>
       <ChoiceOfKind
         at={at}
-        onChange={(kind) =>
-          edit(at, { ...(kind === "sling" ? part : other), kind }, sayRigSheet("anchorFields.kindPart"))
-        }
+        onChange={(kind) => edit(at, anchorPartOfKind(part, kind), sayRigSheet("anchorFields.kindPart"))}
       />
       {(part?.kind === "sling" || part?.rigged !== undefined) && <RigField path={`${at}.rigged`} />}
     </>
   );
-}
-
-function kindWords(at: string, kind: string): string {
-  const field = spokenField(`${at}[0].kind`);
-  const option = field?.kind === "choice" ? field.options.find(({ value }) => value === kind) : undefined;
-  return option?.label ?? kind;
 }

@@ -1,10 +1,17 @@
-import { parseQuantity, valueAt } from "@secondline/rig";
-import { newRigWords } from "@secondline/words/newRig";
+import { valueAt } from "@secondline/rig";
 import { sayRigSheet } from "@secondline/words/page/rigSheet";
+import {
+  backupLikeMain,
+  evenPlaces,
+  jointPlace,
+  MOST_CONNECTIONS,
+  NEW_CONNECTION,
+  NEW_TAPE,
+  withSlackOrLength,
+} from "@secondline/workbench";
 import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
-import { quantity } from "../words.ts";
 import styles from "./BackupFields.module.css";
 import { useFaultsAt } from "./faults.ts";
 import { LineFields } from "./LineFields.tsx";
@@ -29,7 +36,8 @@ export function BackupFields() {
           label={sayRigSheet("backupFields.addBackup")}
           onClick={() => {
             const value = backupLikeMain(document);
-            add("backup", value, { path: "backup", value, label: sayRigSheet("backupFields.backupAdded") });
+            const label = sayRigSheet("backupFields.backupAdded");
+            add({ at: "backup", part: value, whole: { path: "backup", value }, label });
           }}
         />
       </>
@@ -64,12 +72,7 @@ function SlackOrLength() {
   const span = useSandbox((state) => state.document.rig.span);
   const { edit } = useActions();
   function choose(way: "slack" | "length") {
-    const { slack: _slack, length: _length, ...rest } = backup;
-    edit(
-      "backup",
-      { ...rest, [way]: way === "slack" ? "5 %" : `${Number((span * 1.05).toFixed(1))} m` },
-      sayRigSheet("backupFields.slackOrLength"),
-    );
+    edit("backup", withSlackOrLength(backup, way, span), sayRigSheet("backupFields.slackOrLength"));
   }
   return (
     <>
@@ -86,20 +89,6 @@ function SlackOrLength() {
     </>
   );
 }
-
-/** A backup of the main line's own webbing and ends, to start from. */
-function backupLikeMain(document: unknown): unknown {
-  const main = valueAt(document, "main") as { sections?: { stock?: unknown }[]; endA?: unknown; endB?: unknown };
-  return {
-    slack: "5 %",
-    sections: [{ stock: main.sections?.[0]?.stock ?? "polyester-webbing-25" }],
-    endA: main.endA,
-    endB: main.endB,
-  };
-}
-
-const NEW_CONNECTION = { strength: "12 kN", basis: "assumed: entered without a source" };
-const NEW_TAPE = { strength: "300 N", basis: "assumed: entered without a source" };
 
 /** Connections and tapes between main line and backup, with a quick way to spread them evenly. */
 export function JointFields() {
@@ -129,7 +118,7 @@ function Joints({ parts, start }: JointsProps) {
       part={parts === "tapes" ? "tape" : "connection"}
       make={(items) => ({ ...start, ...(items.at(-1) as object | undefined), at: 0.5 })}
       titleOf={(item, index) =>
-        sayRigSheet(`backupFields.${parts}.title`, { number: index + 1, place: placeOf(item, span) })
+        sayRigSheet(`backupFields.${parts}.title`, { number: index + 1, place: jointPlace(item, span) })
       }
     >
       {(path) => (
@@ -144,18 +133,6 @@ function Joints({ parts, start }: JointsProps) {
   );
 }
 
-/** Where it is, by metre; as it was written where that is no place. */
-function placeOf(item: unknown, span: number): string {
-  const { at } = item as { at?: unknown };
-  const read = parseQuantity(at, "position");
-  return read.ok
-    ? newRigWords.say("side.fromA", { distance: quantity.along(read.value * span) })
-    : sayRigSheet("backupFields.at", { at: String(at) });
-}
-
-/** More than this nobody ties; the document itself takes more. */
-const MOST_CONNECTIONS = 30;
-
 /** Sets how many there are, evenly over the span, all like the first. */
 function Spread({ parts, start }: JointsProps) {
   const at = `backup.${parts}`;
@@ -163,20 +140,14 @@ function Spread({ parts, start }: JointsProps) {
   const items = Array.isArray(value) ? (value as object[]) : [];
   const { edit } = useActions();
   const add = useAddPart();
-  const set = (count: number) =>
-    put(Array.from({ length: count }, (_, i) => Number(((i + 1) / (count + 1)).toFixed(4))));
+  const set = (count: number) => put(evenPlaces(count));
   function put(places: readonly number[]) {
     const like = items[0] ?? start;
     const list = places.map((place) => ({ ...like, at: place }));
     const label = sayRigSheet(`backupFields.${parts}.count`, { count: list.length });
     // Where there is one to be like, its marks go with its values; the strength of the first is nobody's.
     if (items.length > 0 || list.length === 0) edit(at, list.length === 0 ? undefined : list, label);
-    else
-      add(
-        at,
-        list.map(({ at: _, ...part }) => part),
-        { path: at, value: list, label },
-      );
+    else add({ at, part: list.map(({ at: _, ...part }) => part), whole: { path: at, value: list }, label });
   }
   return (
     <>

@@ -1,6 +1,6 @@
 import { broughtIn } from "@secondline/words";
-import { spokenGroup } from "@secondline/words/fields";
 import { sayRigSheet } from "@secondline/words/page/rigSheet";
+import { groupOfField } from "@secondline/workbench";
 import { useSandbox } from "../state/useSandbox.ts";
 import styles from "./Faults.module.css";
 
@@ -14,7 +14,7 @@ export function Faults() {
       <ul>
         {issues.map((issue) => (
           <li key={`${issue.path} ${issue.message}`}>
-            {whereIs(issue.path) && <span className={styles.path}>{whereIs(issue.path)}: </span>}
+            {groupOfField(issue.path) && <span className={styles.path}>{groupOfField(issue.path)}: </span>}
             {broughtIn(issue.message)}
           </li>
         ))}
@@ -22,13 +22,4 @@ export function Faults() {
       <p className={styles.kept}>{sayRigSheet("faults.stale")}</p>
     </section>
   );
-}
-
-/** The group a field is in, with its number in a list; the message itself names the field. */
-function whereIs(path: string): string | undefined {
-  const group = path.replace(/\.?[^.[\]]+$/, "");
-  const item = /\[(\d+)\]$/.exec(group);
-  const name = spokenGroup(item ? group.slice(0, item.index) : group);
-  if (group === "" || name === undefined) return undefined;
-  return item ? `${name} ${Number(item[1]) + 1}` : name;
 }

@@ -1,5 +1,6 @@
 import { valueAt } from "@secondline/rig";
 import { sayRigSheet } from "@secondline/words/page/rigSheet";
+import { sectionTitle, stockOf, wearOfKind, wearTitle } from "@secondline/workbench";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { useFaultCount } from "./faults.ts";
@@ -33,27 +34,13 @@ export function LineFields({ line }: { line: "main" | "backup" }) {
   );
 }
 
-const stockOf = (section: unknown) => (section as { stock?: unknown } | undefined)?.stock ?? "polyester-webbing-25";
-
-function sectionTitle(section: unknown, number: number): string {
-  const { length } = section as { length?: unknown };
-  return length === undefined
-    ? sayRigSheet("lineFields.sectionOfRest", { number })
-    : sayRigSheet("lineFields.sectionOfLength", { number, length: String(length) });
-}
-
 function Section({ at }: { at: string }) {
   return (
     <>
       <RigField path={`${at}.stock`} />
       <RigField path={`${at}.length`} help />
       <Condition at={`${at}.condition`} />
-      <PartList
-        at={`${at}.wear`}
-        part="wornPlace"
-        make={() => ({ kind: "clampMark", at: "2 m", length: "10 cm", clamped: "1 month" })}
-        titleOf={wearTitle}
-      >
+      <PartList at={`${at}.wear`} part="wornPlace" make={() => wearOfKind({}, "clampMark")} titleOf={wearTitle}>
         {(path) => <Wear at={path} />}
       </PartList>
       <Own at={at} />
@@ -69,33 +56,6 @@ const WEAR_FIELDS: Readonly<Record<string, readonly string[]>> = {
   heat: ["from", "to", "depth"],
   cut: ["at", "depth"],
 };
-/** What a kind of wear begins with when it is chosen; fields that the kinds share are kept. */
-const WEAR_STARTS: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
-  clampMark: { at: "2 m", length: "10 cm", clamped: "1 month" },
-  fallZone: { from: "10 m", to: "20 m", falls: 20 },
-  stitching: { at: "2 m", length: "20 cm" },
-  abrasion: { from: "2 m", to: "2.2 m", depth: "5 %" },
-  heat: { from: "2 m", to: "2.2 m", depth: "5 %" },
-  cut: { at: "2 m", depth: "10 %" },
-};
-const WEAR_WORDS: Readonly<Record<string, string>> = {
-  clampMark: sayRigSheet("lineFields.clampMark"),
-  fallZone: sayRigSheet("lineFields.fallZone"),
-  stitching: sayRigSheet("lineFields.stitching"),
-  abrasion: sayRigSheet("lineFields.abrasion"),
-  heat: sayRigSheet("lineFields.glazedHeat"),
-  cut: sayRigSheet("lineFields.cut"),
-};
-
-function wearTitle(item: unknown): string {
-  const wear = item as Record<string, unknown>;
-  const where =
-    wear.at === undefined
-      ? sayRigSheet("lineFields.to", { from: String(wear.from), to: String(wear.to) })
-      : String(wear.at);
-  return `${WEAR_WORDS[String(wear.kind)] ?? sayRigSheet("lineFields.wornPlaceTitle")}, ${where}`;
-}
-
 function Wear({ at }: { at: string }) {
   const wear = useSandbox((state) => valueAt(state.document.history.present.rig, at)) as
     | Record<string, unknown>
@@ -113,9 +73,4 @@ function Wear({ at }: { at: string }) {
       ))}
     </>
   );
-}
-
-function wearOfKind(wear: Record<string, unknown>, kind: string): Record<string, unknown> {
-  const start = WEAR_STARTS[kind] ?? {};
-  return { kind, ...Object.fromEntries(Object.entries(start).map(([name, value]) => [name, wear[name] ?? value])) };
 }

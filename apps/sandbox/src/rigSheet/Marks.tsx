@@ -1,6 +1,6 @@
 import { marksIn } from "@secondline/rig";
 import { newRigWords } from "@secondline/words/newRig";
-import { pathsIn } from "@secondline/workbench";
+import { addPart, confirmValues, marksInGroups, type NewPart } from "@secondline/workbench";
 import { useShallow } from "zustand/react/shallow";
 import { Button } from "../design/Button.tsx";
 import { useActions, useContextOrThrow, useSandbox } from "../state/useSandbox.ts";
@@ -8,16 +8,9 @@ import styles from "./Marks.module.css";
 
 const { say } = newRigWords;
 
-const isIn = (path: string, group: string) =>
-  path === group || path.startsWith(`${group}.`) || path.startsWith(`${group}[`);
-
 /** Marks in any of these groups; all of them where no group is named. */
 function useMarksIn(groups?: readonly string[]): readonly string[] {
-  return useSandbox(
-    useShallow(({ document }) =>
-      marksIn(document.history.present.rig).filter((path) => !groups || groups.some((group) => isIn(path, group))),
-    ),
-  );
+  return useSandbox(useShallow(({ document }) => marksInGroups(document.history.present.rig, groups)));
 }
 
 /** Words for a field whose value nobody has confirmed; undefined for all others. */
@@ -27,29 +20,18 @@ export function useMark(path: string): string | undefined {
 }
 
 function useConfirm(): (paths: readonly string[]) => void {
-  const present = useSandbox(({ document }) => document.history.present.rig);
-  const { edit, announce } = useActions();
+  const sandbox = useContextOrThrow();
+  const { announce } = useActions();
   return (paths) => {
-    const left = marksIn(present).filter((path) => !paths.includes(path));
-    edit("unconfirmed", left.length === 0 ? undefined : left, say("sheet.step"));
-    announce(left.length === 0 ? say("state.none") : say("state.good", { count: left.length }));
+    const count = confirmValues(sandbox, paths, say("sheet.step"));
+    announce(count === 0 ? say("state.none") : say("state.good", { count }));
   };
 }
 
-/** Puts in a new part: its values are nobody's until somebody has looked at them. `at`: path of the part, `whole`: of what is written. */
-export function useAddPart(): (
-  at: string,
-  part: unknown,
-  whole: { readonly path: string; readonly value: unknown; readonly label: string },
-) => void {
-  const { store, actions } = useContextOrThrow();
-  return (at, part, { path, value, label }) => {
-    const group = `add ${at}`;
-    actions.edit(path, value, label, group);
-    const marks = marksIn(store.getState().document.history.present.rig);
-    actions.edit("unconfirmed", [...new Set([...marks, ...pathsIn(at, part)])], label, group);
-    actions.finishEdit();
-  };
+/** Puts in a new part: its values are nobody's until somebody has looked at them. */
+export function useAddPart(): (part: NewPart) => void {
+  const sandbox = useContextOrThrow();
+  return (part) => addPart(sandbox, part);
 }
 
 /** Under a field: nobody has confirmed its value, and the way to do that. `named`: there is no field above that says what it is. */

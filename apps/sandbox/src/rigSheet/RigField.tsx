@@ -1,5 +1,4 @@
 import {
-  acceptsNumber,
   exampleText,
   type Field,
   parseQuantity,
@@ -10,7 +9,7 @@ import {
 } from "@secondline/rig";
 import { spokenField } from "@secondline/words/fields";
 import { sayRigSheet } from "@secondline/words/page/rigSheet";
-import { moveAnchorB } from "@secondline/workbench";
+import { moveAnchorB, roundStep, typedQuantity } from "@secondline/workbench";
 import { Choice } from "../design/Choice.tsx";
 import { RangeSlider } from "../design/RangeSlider.tsx";
 import { TextField } from "../design/TextField.tsx";
@@ -87,7 +86,7 @@ function Quantity({
   const put = (text: string, group: string) =>
     path === "span" || path === "rise"
       ? change((before) => moveAnchorB(before, path, text), name, group)
-      : edit(path, asWritten(text, field), name, group);
+      : edit(path, typedQuantity(text, field), name, group);
   return (
     <div className={styles.quantity}>
       <TextField
@@ -118,21 +117,6 @@ function Quantity({
       )}
     </div>
   );
-}
-
-/** Dimensions without a unit are numbers in the file; what is no number is kept as typed, for its message. */
-function asWritten(text: string, field: QuantityField): string | number | undefined {
-  if (text.trim() === "") return undefined;
-  const number = Number(text);
-  return acceptsNumber(field.dimension) && Number.isFinite(number) ? number : text;
-}
-
-/** About a hundred steps over the range, in round numbers. */
-function roundStep([low, high]: readonly [number, number]): number {
-  const rough = (high - low) / 100;
-  const power = 10 ** Math.floor(Math.log10(rough));
-  const digit = rough / power;
-  return power * (digit < 1.5 ? 1 : digit < 3.5 ? 2 : digit < 7.5 ? 5 : 10);
 }
 
 function OneOf({

@@ -1,13 +1,11 @@
-import { marksIn, quantityText, valueAt } from "@secondline/rig";
 import { newRigWords } from "@secondline/words/newRig";
-import { type Point, type Side, shareAt, sideOf } from "@secondline/workbench";
+import { documentHost, type Held, type Side, sideFrame, sideOf } from "@secondline/workbench";
 import { useMemo } from "react";
 import { PlainSide } from "../side/PlainSide.tsx";
 import { SideHandles } from "../side/SideHandles.tsx";
 import { SideTools } from "../side/SideTools.tsx";
 import styles from "../side/side.module.css";
-import { type Held, type SideHost, useSideDesk } from "../side/sideDesk.ts";
-import { sideFrame } from "../side/sideFrame.ts";
+import { useSideDesk } from "../side/useSideDesk.ts";
 import { useContextOrThrow, useSandbox } from "../state/useSandbox.ts";
 import { useFrameSize } from "../time/useFrameSize.ts";
 
@@ -22,7 +20,7 @@ export function SideDrawing({ grip }: { grip: Held["kind"] }) {
 }
 
 function Drawing({ side, grip }: { side: Side; grip: Held["kind"] }) {
-  const host = useDocumentHost(side);
+  const host = documentHost(useContextOrThrow(), side);
   const desk = useSideDesk(side, host);
   const {
     ref,
@@ -39,50 +37,4 @@ function Drawing({ side, grip }: { side: Side; grip: Held["kind"] }) {
       {grip === "ground" ? <SideTools desk={desk} /> : <p className={styles.help}>{say("side.helpConnections")}</p>}
     </>
   );
-}
-
-/** Writes moves into the rig's document, in the units in which it is written. */
-function useDocumentHost(side: Side): SideHost {
-  const { store, actions } = useContextOrThrow();
-  const { edit, finishEdit, undo } = actions;
-  const present = () => store.getState().document.history.present.rig;
-  return {
-    ground(points, moved, group) {
-      if (moved !== undefined) {
-        const written = valueAt(present(), `ground[${moved}]`) as readonly unknown[];
-        edit(`ground[${moved}]`, asWritten(points[moved]!, written), say("side.stepMoved"), group);
-        return;
-      }
-      const before = valueAt(present(), "ground") as readonly unknown[];
-      const label = say(points.length > before.length ? "side.stepAdded" : "side.stepRemoved");
-      const marks = marksIn(present());
-      edit("ground", spliced(before, side.points, points), label, "ground by hand");
-      // One point more or less confirms none of the others.
-      if (marks.includes("ground")) edit("unconfirmed", marks, label, "ground by hand");
-    },
-    connection: (metres, index, group) =>
-      edit(
-        `backup.connections[${index}].at`,
-        shareAt(metres[index]!, side.site.span),
-        say("side.stepConnection"),
-        group,
-      ),
-    takeBack(group) {
-      if (store.getState().document.history.openGroup !== group) return false;
-      undo();
-      return true;
-    },
-    done: finishEdit,
-  };
-}
-
-const asWritten = ([x, z]: Point, written: readonly unknown[]): readonly string[] =>
-  [x, z].map((value, i) => quantityText(value, "length", String(written[i] ?? "1 m")));
-
-/** What is written of the points that stay, as it is; a new one in the units of the one before. */
-function spliced(written: readonly unknown[], before: readonly Point[], after: readonly Point[]): readonly unknown[] {
-  return after.map((point, i) => {
-    const was = before.indexOf(point);
-    return was >= 0 ? written[was] : asWritten(point, (written[i - 1] ?? []) as readonly unknown[]);
-  });
 }

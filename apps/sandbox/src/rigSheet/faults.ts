@@ -1,5 +1,5 @@
-import type { RigIssue } from "@secondline/rig";
 import { broughtIn } from "@secondline/words";
+import { isInGroup } from "@secondline/workbench";
 import { useShallow } from "zustand/react/shallow";
 import { useSandbox } from "../state/useSandbox.ts";
 
@@ -15,10 +15,6 @@ export function useFaultsAt(path: string): readonly string[] {
 /** How many faults lie in any of these groups. */
 export function useFaultCount(groups: readonly string[]): number {
   return useSandbox(
-    (state) => state.document.issues.filter((issue) => groups.some((group) => isIn(issue, group))).length,
+    (state) => state.document.issues.filter((issue) => groups.some((group) => isInGroup(issue.path, group))).length,
   );
-}
-
-function isIn({ path }: RigIssue, group: string): boolean {
-  return path === group || path.startsWith(`${group}.`) || path.startsWith(`${group}[`);
 }

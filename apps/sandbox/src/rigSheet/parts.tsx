@@ -2,6 +2,7 @@
 import { valueAt } from "@secondline/rig";
 import { spokenField } from "@secondline/words/fields";
 import { sayRigSheet } from "@secondline/words/page/rigSheet";
+import { endOfKind } from "@secondline/workbench";
 import type { ReactNode } from "react";
 import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
@@ -79,19 +80,6 @@ function EndKind({ at }: { at: string }) {
   );
 }
 
-function endOfKind(end: Record<string, unknown>, kind: string): Record<string, unknown> {
-  const { knot, slipLoad, clamped, ...common } = end;
-  if (kind === "knot") return { ...common, kind, knot: knot ?? "unknown" };
-  if (kind === "weblock")
-    return {
-      ...common,
-      kind,
-      ...(slipLoad === undefined ? {} : { slipLoad }),
-      ...(clamped === undefined ? {} : { clamped }),
-    };
-  return { ...common, kind };
-}
-
 export function ChoiceOfKind({ at, onChange }: { at: string; onChange: (kind: string) => void }) {
   const kind = useSandbox((state) => valueAt(state.document.history.present.rig, `${at}.kind`));
   const field = spokenField(`${at}.kind`);
@@ -156,9 +144,10 @@ export function PartList({ at, part: name, make, least = 0, titleOf, children }:
         label={sayRigSheet(`parts.add.${name}`)}
         onClick={() => {
           const part = make(items);
-          add(`${at}[${items.length}]`, part, {
-            path: at,
-            value: [...items, part],
+          add({
+            at: `${at}[${items.length}]`,
+            part,
+            whole: { path: at, value: [...items, part] },
             label: sayRigSheet(`parts.added.${name}`),
           });
         }}

@@ -1,8 +1,9 @@
 import { newRigWords } from "@secondline/words/newRig";
+import { type Held, heldWords, KEY_STEP, rangeOf } from "@secondline/workbench";
 import type { KeyboardEvent } from "react";
 import { keyMove } from "../design/arrowKeys.ts";
 import styles from "./side.module.css";
-import { type Held, KEY_STEP, placeWords, rangeOf, type SideDesk } from "./sideDesk.ts";
+import type { SideInHand } from "./useSideDesk.ts";
 
 const { say } = newRigWords;
 /** Steps of a key with Shift, or of Page up and down. */
@@ -14,7 +15,7 @@ interface Props {
   held: Held;
   /** [px] */
   at: readonly [x: number, y: number];
-  desk: SideDesk;
+  desk: SideInHand;
   data: string;
   /** It has the keyboard, or has lost it. */
   onFocused: (focused: boolean) => void;
@@ -24,7 +25,7 @@ interface Props {
 export function Handle({ held, at: [x, y], desk, data, onFocused }: Props) {
   const isGround = held.kind === "ground";
   const name = say(`side.${held.kind}`, { number: held.index + 1 });
-  const place = placeWords(desk.shown, held);
+  const place = heldWords(desk.shown, held);
   const { now, min, max } = rangeOf(desk.shown, held);
   function onKeyDown(event: KeyboardEvent): void {
     const by = keyStep(event, isGround);

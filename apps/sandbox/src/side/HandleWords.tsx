@@ -1,14 +1,14 @@
 import { quantity } from "@secondline/words";
 import { newRigWords } from "@secondline/words/newRig";
-import type { Projection } from "./projection.ts";
+import { type Held, heldWords, type Projection } from "@secondline/workbench";
 import styles from "./side.module.css";
-import { type Held, placeWords, type SideDesk } from "./sideDesk.ts";
+import type { SideInHand } from "./useSideDesk.ts";
 
 interface Props {
   held: Held;
   /** [px] */
   at: readonly [x: number, y: number];
-  desk: SideDesk;
+  desk: SideInHand;
   projection: Projection;
 }
 
@@ -17,7 +17,7 @@ export function HandleWords({ held, at: [x, y], desk, projection }: Props) {
   const fault = desk.isHeld && held.kind === "ground" ? desk.fault : undefined;
   const text = fault
     ? newRigWords.say("side.tooHigh", { limit: quantity.along(fault.limit) })
-    : placeWords(desk.shown, held);
+    : heldWords(desk.shown, held);
   const half = text.length * 3.4 + 8;
   const middle = Math.min(Math.max(x, half + 2), Math.max(projection.width - half - 2, half + 2));
   const top = y > 42 ? Math.min(y, projection.height) - 40 : Math.max(y, -18) + 20;

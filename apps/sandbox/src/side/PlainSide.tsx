@@ -1,6 +1,5 @@
 import { quantity } from "@secondline/words";
-import type { Side } from "@secondline/workbench";
-import type { Projection } from "./projection.ts";
+import type { Projection, Side } from "@secondline/workbench";
 import styles from "./side.module.css";
 
 /** A rig from the side as its document has it: rock, anchors, the straight line between them, heights at the rim. */

@@ -1,14 +1,13 @@
 import { newRigWords } from "@secondline/words/newRig";
-import { MOST_HANDLES } from "@secondline/workbench";
+import { type Held, MOST_HANDLES, type Projection, placeOfHeld } from "@secondline/workbench";
 import { type KeyboardEvent, type MouseEvent, type PointerEvent, useEffect, useRef, useState } from "react";
 import { HANDLE_REACH, Handle } from "./Handle.tsx";
 import { HandleWords } from "./HandleWords.tsx";
-import type { Projection } from "./projection.ts";
 import styles from "./side.module.css";
-import { type Held, placeOf, type SideDesk } from "./sideDesk.ts";
+import type { SideInHand } from "./useSideDesk.ts";
 
 interface Props {
-  desk: SideDesk;
+  desk: SideInHand;
   projection: Projection;
   grips: readonly Held["kind"][];
 }
@@ -24,7 +23,7 @@ export function SideHandles({ desk, projection, grips }: Props) {
   const handles = handlesOf(desk, grips);
   const chosen = handles.find((one) => one.kind === desk.chosen?.kind && one.index === desk.chosen.index);
   const at = (one: Held): readonly [number, number] => {
-    const [distance, level] = placeOf(shown, one);
+    const [distance, level] = placeOfHeld(shown, one);
     return [px(distance), py(one.kind === "ground" ? level : lineAt(distance))];
   };
   const nearest = (event: MouseEvent<SVGSVGElement>) => {
@@ -113,7 +112,7 @@ function inDrawing(event: MouseEvent<SVGSVGElement>): readonly [number, number] 
 }
 
 /** None on a profile of very many points: they would lie on one another. */
-function handlesOf({ shown }: SideDesk, grips: readonly Held["kind"][]): readonly Held[] {
+function handlesOf({ shown }: SideInHand, grips: readonly Held["kind"][]): readonly Held[] {
   return grips.flatMap((kind) => {
     const list = kind === "ground" ? shown.points : shown.connections;
     return list.length > MOST_HANDLES ? [] : list.map((_, index) => ({ kind, index }));

@@ -1,13 +1,13 @@
 import { newRigWords } from "@secondline/words/newRig";
-import { MOST_HANDLES } from "@secondline/workbench";
+import { faultWords, MOST_HANDLES } from "@secondline/workbench";
 import { Button } from "../design/Button.tsx";
 import styles from "./side.module.css";
-import { faultWords, type SideDesk } from "./sideDesk.ts";
+import type { SideInHand } from "./useSideDesk.ts";
 
 const { say } = newRigWords;
 
 /** Buttons for what a hand cannot do in the drawing, and what is told of it. `onUndo`: where the page has no undo of its own. */
-export function SideTools({ desk, onUndo }: { desk: SideDesk; onUndo?: (() => void) | undefined }) {
+export function SideTools({ desk, onUndo }: { desk: SideInHand; onUndo?: (() => void) | undefined }) {
   const { chosen, shown, fault } = desk;
   const point = chosen?.kind === "ground" ? chosen.index : undefined;
   const count = shown.points.length;

@@ -4,8 +4,8 @@ import type { Rig } from "@secondline/rig";
 import { type BreakTest, OUTCOMES, type Piece, type Teardown, testFields } from "@secondline/strength";
 import { sayTeardown } from "@secondline/words/page/teardown";
 import { englishTeardownWords as teardownWords } from "@secondline/words/teardown";
+import { NOTHING_TYPED, readTyped, type Typed } from "@secondline/workbench";
 import { useId, useState } from "react";
-import { NOTHING_TYPED, readTyped, type Typed } from "./results.ts";
 import styles from "./teardown.module.css";
 
 interface Props {

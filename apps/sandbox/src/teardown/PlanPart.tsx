@@ -2,8 +2,8 @@
 import type { Rig } from "@secondline/rig";
 import type { BreakTest, Teardown } from "@secondline/strength";
 import { englishTeardownWords as teardownWords } from "@secondline/words/teardown";
+import { resultOf } from "@secondline/workbench";
 import { PieceResult } from "./PieceResult.tsx";
-import { resultOf } from "./results.ts";
 import styles from "./teardown.module.css";
 
 interface Props {

@@ -3,13 +3,13 @@ import type { Rig } from "@secondline/rig";
 import { type BreakTest, DEFAULT_PULLS, type Teardown } from "@secondline/strength";
 import { sayTeardown } from "@secondline/words/page/teardown";
 import { englishTeardownWords as teardownWords } from "@secondline/words/teardown";
+import { isResult } from "@secondline/workbench";
 import { useMemo, useRef, useState } from "react";
 import { useSandbox } from "../state/useSandbox.ts";
 import { useWear, useWearActions } from "../wearInHand/useWear.ts";
 import { LearntPart } from "./LearntPart.tsx";
 import { PlanPart } from "./PlanPart.tsx";
 import { printSheet } from "./printSheet.ts";
-import { isResult } from "./results.ts";
 import styles from "./teardown.module.css";
 import { usePlan } from "./usePlan.ts";
 

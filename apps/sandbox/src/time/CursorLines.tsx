@@ -1,7 +1,7 @@
 import { type PlotFrame, type Probe, secondsDecimals, type TimeRange, xOf, yOf } from "@secondline/figures/time";
 import { quantity } from "@secondline/words";
+import type { PlaybackClock } from "@secondline/workbench";
 import { useEffect, useRef } from "react";
-import type { PlaybackClock } from "../clock/playbackClock.ts";
 import styles from "./Plot.module.css";
 
 interface Props {

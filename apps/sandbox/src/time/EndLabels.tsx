@@ -1,5 +1,5 @@
 import { type EndLabel, keptLabels, type PlotFrame, spreadLabels } from "@secondline/figures/time";
-import type { PlaybackClock } from "../clock/playbackClock.ts";
+import type { PlaybackClock } from "@secondline/workbench";
 import { useClock } from "../clock/useClock.ts";
 import styles from "./Plot.module.css";
 

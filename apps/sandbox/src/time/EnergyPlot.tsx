@@ -12,8 +12,8 @@ import {
 } from "@secondline/figures/time";
 import { quantity } from "@secondline/words";
 import { sayTime } from "@secondline/words/page/time";
+import type { PlaybackClock } from "@secondline/workbench";
 import { useCallback, useMemo } from "react";
-import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { CursorLines } from "./CursorLines.tsx";
 import { EndLabels } from "./EndLabels.tsx";
 import { EventFlags } from "./EventFlags.tsx";

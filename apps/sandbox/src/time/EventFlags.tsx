@@ -1,6 +1,6 @@
 import { flagLanes, type Mark, type PlotFrame, type TimeRange, xOf } from "@secondline/figures/time";
 import { sayTime } from "@secondline/words/page/time";
-import type { PlaybackClock } from "../clock/playbackClock.ts";
+import type { PlaybackClock } from "@secondline/workbench";
 import { useClock } from "../clock/useClock.ts";
 import styles from "./Plot.module.css";
 import { textWidth } from "./textWidth.ts";

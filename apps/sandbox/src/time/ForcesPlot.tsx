@@ -15,8 +15,8 @@ import {
   readyPyramid,
 } from "@secondline/figures/time";
 import { quantity } from "@secondline/words";
+import type { PlaybackClock } from "@secondline/workbench";
 import { useCallback, useMemo } from "react";
-import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { CursorLines } from "./CursorLines.tsx";
 import { EndLabels } from "./EndLabels.tsx";
 import { EventFlags } from "./EventFlags.tsx";

@@ -11,8 +11,8 @@ import {
 } from "@secondline/figures/time";
 import { capital, quantity } from "@secondline/words";
 import { sayTime } from "@secondline/words/page/time";
+import type { PlaybackClock } from "@secondline/workbench";
 import { useDeferredValue, useMemo } from "react";
-import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { useClock } from "../clock/useClock.ts";
 import styles from "./NumbersPanel.module.css";
 import { RangeFields } from "./RangeFields.tsx";

@@ -1,11 +1,10 @@
 import { quantity } from "@secondline/words";
 import { sayTime } from "@secondline/words/page/time";
-import { type PlaybackClock, SPEEDS, type Speed } from "../clock/playbackClock.ts";
+import { type KeyAction, type PlaybackClock, SPEEDS, type Speed } from "@secondline/workbench";
 import { useClock } from "../clock/useClock.ts";
 import { Choice } from "../design/Choice.tsx";
 import { TimeButton } from "./TimeButton.tsx";
 import styles from "./TimeStrip.module.css";
-import type { KeyAction } from "./timeKeys.ts";
 
 interface Props {
   readonly clock: PlaybackClock;

@@ -1,8 +1,8 @@
 import type { Recording } from "@secondline/engine";
 import { type ForceView, goToEntries, isFit, type TimeRange } from "@secondline/figures/time";
 import { sayTime } from "@secondline/words/page/time";
+import type { PlaybackClock } from "@secondline/workbench";
 import { useMemo } from "react";
-import type { PlaybackClock } from "../clock/playbackClock.ts";
 import { useClock } from "../clock/useClock.ts";
 import { ActionMenu, type MenuEntry } from "../design/ActionMenu.tsx";
 import { TimeButton } from "./TimeButton.tsx";

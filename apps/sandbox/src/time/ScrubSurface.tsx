@@ -1,6 +1,6 @@
 import { sayTime } from "@secondline/words/page/time";
+import type { PlaybackClock } from "@secondline/workbench";
 import { useEffect, useRef, useState } from "react";
-import type { PlaybackClock } from "../clock/playbackClock.ts";
 import styles from "./Plot.module.css";
 import { listenForScrubbing, type ScrubTarget } from "./scrubGesture.ts";
 

@@ -7,7 +7,7 @@ import {
   timeOf,
   wheeled,
 } from "@secondline/figures/time";
-import type { PlaybackClock } from "../clock/playbackClock.ts";
+import type { PlaybackClock } from "@secondline/workbench";
 
 /** What a gesture on the plot can reach; asked anew at every event. */
 export interface ScrubTarget {

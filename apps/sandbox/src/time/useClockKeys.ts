@@ -1,6 +1,5 @@
+import { type KeyAction, keyAction, type PlaybackClock } from "@secondline/workbench";
 import { useEffect } from "react";
-import type { PlaybackClock } from "../clock/playbackClock.ts";
-import { type KeyAction, keyAction } from "./timeKeys.ts";
 
 /**
  * The keys of the time strip where there is no strip, or the focus is not in it: Space plays, arrows and their kin move

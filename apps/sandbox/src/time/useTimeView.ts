@@ -10,9 +10,8 @@ import {
   zoomed,
 } from "@secondline/figures/time";
 import type { BreaksTold } from "@secondline/words";
+import { type KeyAction, keyAction, type PlaybackClock } from "@secondline/workbench";
 import { useCallback, useEffect, useMemo, useState } from "react";
-import type { PlaybackClock } from "../clock/playbackClock.ts";
-import { type KeyAction, keyAction } from "./timeKeys.ts";
 
 /** What the strip shows of the run, and everything that can be asked of it by button, key or touch. */
 export interface TimeView {

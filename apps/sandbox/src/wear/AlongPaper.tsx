@@ -1,6 +1,6 @@
 import { roundTicks, type Scale } from "@secondline/figures";
+import { spanDimension } from "@secondline/figures/wear";
 import type { WebbingState } from "@secondline/strength";
-import { formatLength } from "@secondline/words/formats";
 import { sayWear } from "@secondline/words/page/wear";
 import styles from "./figures.module.css";
 import { Unspoken } from "./Unspoken.tsx";
@@ -62,63 +62,23 @@ export function SpanShade({ x, state, top, bottom, id }: SpanProps) {
   );
 }
 
-type Placement = NonNullable<WebbingState["placement"]>;
+interface DimensionProps {
+  x: Scale;
+  placement: NonNullable<WebbingState["placement"]>;
+  y: number;
+}
 
-/** The span's length over its middle; an end that is out of sight is named at the edge it lies beyond. */
-function Dimension({ x, placement, y }: { x: Scale; placement: Placement; y: number }) {
-  const { from, to, markedEnd } = placement;
-  const names = markedEnd === "A" ? (["A", "B"] as const) : (["B", "A"] as const);
-  const [left, right] = [x.px(x.from), x.px(x.to)];
-  const beyond = {
-    left: from < x.from ? sayWear("alongPaper.endBefore", { anchor: names[0], place: formatLength(from) }) : "",
-    right: to > x.to ? sayWear("alongPaper.endBeyond", { anchor: names[1], place: formatLength(to) }) : "",
-  };
-  // Out of sight altogether: all of it lies on one side.
-  if (to < x.from || from > x.to) {
-    const before = to < x.from;
-    const words = sayWear("alongPaper.loadedFrom", {
-      before: before ? "◂ " : "",
-      from: formatLength(from),
-      to: formatLength(to),
-      after: before ? "" : " ▸",
-    });
-    return (
-      <text
-        className={`${styles.serif} ${styles.halo}`}
-        x={before ? left : right}
-        y={y + 4}
-        textAnchor={before ? "start" : "end"}
-      >
-        {words}
-      </text>
-    );
-  }
-  const room = (words: string) => (words === "" ? 0 : words.length * 7 + 6);
-  const [a, b] = [Math.max(left + room(beyond.left), x.px(from)), Math.min(right - room(beyond.right), x.px(to))];
-  const whole = beyond.left === "" && beyond.right === "";
-  const length = sayWear("alongPaper.loaded", { length: formatLength(to - from) });
-  const words = whole ? sayWear("alongPaper.between", { length, left: names[0], right: names[1] }) : length;
-  const [middle, half] = [(a + b) / 2, words.length * 3.6 + 8];
-  const fits = 2 * half < b - a;
-  const tip = (at: number, way: 1 | -1) => `M${at + way * 6} ${y - 3}l${-way * 6} 3 ${way * 6} 3M${at} ${y - 5}v10`;
+/** The span's length over its middle. */
+function Dimension({ x, placement, y }: DimensionProps) {
+  const { path, texts } = spanDimension(placement, x, y);
   return (
     <>
-      <path
-        d={`${fits ? `M${a} ${y}H${middle - half}M${middle + half} ${y}H${b}` : `M${a} ${y}H${b}`}${beyond.left ? "" : tip(a, 1)}${beyond.right ? "" : tip(b, -1)}`}
-        stroke="var(--ink)"
-        fill="none"
-      />
-      {fits && (
-        <text className={`${styles.serif} ${styles.halo}`} x={middle} y={y + 4} textAnchor="middle">
+      {path !== undefined && <path d={path} stroke="var(--ink)" fill="none" />}
+      {texts.map(({ x: at, anchor, words }) => (
+        <text key={anchor} className={`${styles.serif} ${styles.halo}`} x={at} y={y + 4} textAnchor={anchor}>
           {words}
         </text>
-      )}
-      <text className={`${styles.serif} ${styles.halo}`} x={left} y={y + 4}>
-        {beyond.left}
-      </text>
-      <text className={`${styles.serif} ${styles.halo}`} x={right} y={y + 4} textAnchor="end">
-        {beyond.right}
-      </text>
+      ))}
     </>
   );
 }

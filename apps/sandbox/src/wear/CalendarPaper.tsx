@@ -1,4 +1,5 @@
 import type { Scale } from "@secondline/figures";
+import { bandLabel, stayBar } from "@secondline/figures/wear";
 import { sayWear } from "@secondline/words/page/wear";
 import { isoOf } from "@secondline/workbench";
 import { calendarTicks, dateWords, staysOf } from "@secondline/workbench/record";
@@ -54,11 +55,9 @@ export function Stays({
           {sayWear("calendarPaper.outside")}
         </text>
       )}
-      {staysOf(entries).map(({ from, to, label }) => {
-        const end = Math.max(from, Math.min(to ?? today, x.to));
-        const [left, right] = [x.px(from), x.px(end)];
-        const letters = Math.floor((right - left - 10) / 6.3);
-        const shown = label.length <= letters ? label : `${label.slice(0, Math.max(0, letters - 1))}…`;
+      {staysOf(entries).map((stay) => {
+        const { from, to, label } = stay;
+        const bar = stayBar(stay, x, today);
         return (
           <g key={from}>
             <title>
@@ -69,17 +68,17 @@ export function Stays({
               })}
             </title>
             <rect
-              x={left}
+              x={bar.left}
               y={HEAD_HEIGHT}
-              width={Math.max(2, right - left)}
+              width={bar.width}
               height={STAY_HEIGHT}
               rx="2"
               fill={`url(#${id}-span)`}
               stroke="var(--soft-ink)"
             />
-            {letters > 5 && (
-              <text className={styles.halo} x={(left + right) / 2} y={HEAD_HEIGHT + 15} textAnchor="middle">
-                {shown}
+            {bar.label !== undefined && (
+              <text className={styles.halo} x={bar.middle} y={HEAD_HEIGHT + 15} textAnchor="middle">
+                {bar.label}
               </text>
             )}
           </g>
@@ -112,11 +111,8 @@ export function TakeDownBand({
   today: number;
 }) {
   const { day, words } = mark;
-  const at = x.px(Math.min(day, x.to));
-  const room = words.length * 6.5 + 12;
-  const before = at + room > width;
-  // Not over the bars of the past: the sentence beside the calendar says it as well.
-  const fits = !before || at - room > today;
+  // Where the words do not fit, the sentence beside the calendar says it as well.
+  const { at, before, fits } = bandLabel(day, words, x, today, width);
   return (
     <Unspoken>
       <rect

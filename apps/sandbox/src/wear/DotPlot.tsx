@@ -2,7 +2,7 @@ import { roundTicks, type Scale, scaleOf } from "@secondline/figures";
 import type { BreakTest, GroupReport } from "@secondline/strength";
 import { formatForce } from "@secondline/words/formats";
 import { sayBreakLog } from "@secondline/words/page/breakLog";
-import { failureOf, type Grouped, groupsBy, loadOf, resultWords } from "@secondline/workbench";
+import { failureOf, type Grouped, groupsBy, isOutlier, loadOf, resultWords } from "@secondline/workbench";
 import { rowsOf } from "@secondline/workbench/record";
 import { useFrameSize } from "../time/useFrameSize.ts";
 import styles from "./figures.module.css";
@@ -90,7 +90,7 @@ function Drawing({
               key={`${test.line ?? "typed"} ${loadOf(test)} ${rows[i]}`}
               {...{ test, x }}
               y={top + (rows[i] ?? 0) * ROW_HEIGHT + ROW_HEIGHT / 2}
-              odd={isOdd(test, report)}
+              odd={isOutlier(test, report)}
             />
           ))}
         </g>
@@ -102,20 +102,6 @@ function Drawing({
 function span(modes: readonly Grouped[]): string {
   const loads = modes.flatMap(({ tests }) => tests.map(loadOf));
   return sayBreakLog("dotPlot.between", { from: formatForce(Math.min(...loads)), to: formatForce(Math.max(...loads)) });
-}
-
-/** The test that the outlier test points out. */
-function isOdd(test: BreakTest, report: GroupReport | undefined): boolean {
-  const index = report?.outlier?.index;
-  if (report === undefined || index === undefined) return false;
-  const exact = report.tests.filter(({ result }) => result.kind === "exact");
-  const odd = exact[index];
-  return (
-    odd !== undefined &&
-    odd.result.kind === "exact" &&
-    test.result.kind === "exact" &&
-    odd.result.value === test.result.value
-  );
 }
 
 /** Dot: it broke here. Open with an arrow: it holds at least, or at most, so much. Bar: somewhere between. */

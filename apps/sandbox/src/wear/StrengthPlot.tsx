@@ -1,4 +1,5 @@
 import { labelHeights, roundTicks, type Scale, scaleOf } from "@secondline/figures";
+import { shortfall, strengthPath } from "@secondline/figures/wear";
 import type { StrengthZone, WebbingState } from "@secondline/strength";
 import { broughtIn } from "@secondline/words";
 import { formatLength } from "@secondline/words/formats";
@@ -24,9 +25,6 @@ interface Props {
   onRead: (place: number) => void;
 }
 
-/** A short mark must not vanish between two pixels [px]. */
-const LEAST_MARK_WIDTH = 3;
-
 export function StrengthPlot(props: Props) {
   const { x, zones, needed, state, id, wide, width, top, height } = props;
   const most = Math.max(needed?.needed ?? 0, ...zones.map((zone) => zone.strength));
@@ -50,9 +48,12 @@ export function StrengthPlot(props: Props) {
       ))}
       <g clipPath={`url(#${id}-sight)`}>
         {needed &&
-          loaded.map((zone) => <Short key={zone.from} {...{ x, y, zone, id }} needed={needed.needed} state={state} />)}
-        <path d={steps(zones, "strength", x, y)} fill="none" stroke="var(--ink)" strokeWidth="1.25" />
-        <path d={steps(zones, "strength5", x, y)} fill="none" stroke="var(--accent)" strokeWidth="2.5" />
+          loaded.map((zone) => {
+            const short = shortfall(zone, needed.needed, state.placement, x, y);
+            return short && <rect key={zone.from} {...short} fill={`url(#${id}-short)`} />;
+          })}
+        <path d={strengthPath(zones, "strength", x, y)} fill="none" stroke="var(--ink)" strokeWidth="1.25" />
+        <path d={strengthPath(zones, "strength5", x, y)} fill="none" stroke="var(--accent)" strokeWidth="2.5" />
       </g>
       {needed && (
         <path
@@ -66,56 +67,6 @@ export function StrengthPlot(props: Props) {
       {worst && <Worst {...{ x, y, worst, width }} />}
       <ReadOff {...props} {...{ y, worst }} />
     </g>
-  );
-}
-
-/** A step curve; zones too short to see are drawn a little wider than they are. */
-function steps(zones: readonly StrengthZone[], key: "strength" | "strength5", x: Scale, y: Scale): string {
-  const level = zones.map((zone, i) => {
-    const at = `${y.px(zone[key]).toFixed(1)}`;
-    const [left, right] = edges(zone, x);
-    return `${i === 0 ? "M" : "L"}${left.toFixed(1)} ${at}H${right.toFixed(1)}`;
-  });
-  return level.join("");
-}
-
-function edges(zone: StrengthZone, x: Scale): [number, number] {
-  const [left, right] = [x.px(zone.from), x.px(zone.to)];
-  const more = Math.max(0, LEAST_MARK_WIDTH - (right - left)) / 2;
-  return [left - more, right + more];
-}
-
-/** Where the value that 95 % reach lies below what is needed. */
-function Short({
-  x,
-  y,
-  zone,
-  needed,
-  id,
-  state,
-}: {
-  x: Scale;
-  y: Scale;
-  zone: StrengthZone;
-  needed: number;
-  id: string;
-  state: WebbingState;
-}) {
-  if (zone.strength5 >= needed || !state.placement) return null;
-  const clipped = {
-    ...zone,
-    from: Math.max(zone.from, state.placement.from),
-    to: Math.min(zone.to, state.placement.to),
-  };
-  const [left, right] = edges(clipped, x);
-  return (
-    <rect
-      x={left}
-      y={y.px(needed)}
-      width={right - left}
-      height={y.px(zone.strength5) - y.px(needed)}
-      fill={`url(#${id}-short)`}
-    />
   );
 }
 

@@ -8,7 +8,7 @@ import { _roots } from "@react-three/fiber";
 import type { Recording, Rig } from "@secondline/scenarios";
 import { createRoot } from "react-dom/client";
 import { syntheticRecording, syntheticRig } from "../../../../packages/figures/test/syntheticRecording.ts";
-import { createPlaybackClock } from "../../src/clock/playbackClock.ts";
+import { pageClock } from "../../src/clock/pageClock.ts";
 import { type SceneCamera, type SceneProps, SceneView } from "../../src/scene/index.ts";
 
 /** Arrays of numbers are kept as base64 of their bytes. */
@@ -27,7 +27,7 @@ document.body.style.margin = "0";
 const file = query.get("file");
 const { recording, rig } = file ? await loaded(file) : { recording: syntheticRecording(), rig: syntheticRig() };
 const previous = query.has("previous") ? syntheticRecording({ slack: 0.02 }) : undefined;
-const clock = createPlaybackClock({ duration: recording.duration, frameStep: 1 / recording.frames.rate });
+const clock = pageClock({ duration: recording.duration, frameStep: 1 / recording.frames.rate });
 clock.seek(Number(query.get("t") ?? 0) * (query.has("share") ? recording.duration : 1));
 const root = createRoot(document.getElementById("root")!);
 

@@ -10,7 +10,17 @@ export { type ForceView, forceData, forceDrawing, readyPyramid } from "./forceDr
 export { axisKilonewtons, forceLabels, forcePeaks } from "./forceMarks.ts";
 export { goToEntries } from "./goTo.ts";
 export { flagLanes, spreadLabels } from "./labelLayout.ts";
-export { COMPARED, type ComparedId, layoutPyramid, layoutTraceData } from "./layoutTraceData.ts";
+export { type LayoutLook, LOOKS } from "./layoutLook.ts";
+export { COMPARED, type ComparedId, layoutTraceData } from "./layoutTraceData.ts";
+export {
+  hardestTold,
+  layoutDrawing,
+  layoutFrame,
+  layoutLabels,
+  layoutProbes,
+  layoutsAt,
+  type TraceLook,
+} from "./layoutTraces.ts";
 export { listed } from "./listed.ts";
 export { PEAK_WORDS_SIZE, type PeakMark, peakUnder, wordedPeaks } from "./peakMark.ts";
 export type { PlotData, PlotDrawing, PlotSeries } from "./plotDrawing.ts";

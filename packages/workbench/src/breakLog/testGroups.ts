@@ -1,6 +1,6 @@
 /** Tests in the groups that are analysed together, and by how they failed. */
 
-import type { BreakTest } from "@secondline/strength";
+import type { BreakTest, GroupReport } from "@secondline/strength";
 import { sayBreakLog } from "@secondline/words/page/breakLog";
 
 /** As the analysis names its groups: part, material, state and wetness. */
@@ -46,4 +46,18 @@ export function resultWords({ result, outcome }: BreakTest, force: (newton: numb
       ? sayBreakLog("testGroups.heldStoppedThere", { force: force(result.value) })
       : sayBreakLog("testGroups.heldBrokeElsewhere", { force: force(result.value) });
   return sayBreakLog("testGroups.broke", { force: force(result.value) });
+}
+
+/** The test that the outlier test points out. */
+export function isOutlier(test: BreakTest, report: GroupReport | undefined): boolean {
+  const index = report?.outlier?.index;
+  if (report === undefined || index === undefined) return false;
+  const exact = report.tests.filter(({ result }) => result.kind === "exact");
+  const odd = exact[index];
+  return (
+    odd !== undefined &&
+    odd.result.kind === "exact" &&
+    test.result.kind === "exact" &&
+    odd.result.value === test.result.value
+  );
 }

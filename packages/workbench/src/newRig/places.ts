@@ -55,9 +55,6 @@ function evenly(
   return { ok: true, metres: Array.from({ length: count }, (_, i) => (i + 1) * read.value) };
 }
 
-/** A place as the rig's file has it: a share of the line's length, 0 at anchor A. */
-export const shareAt = (metres: number, span: number): number => Number((metres / span).toFixed(4));
-
 /** Places as one would type them [m]: "12 m, 25.5 m"; "none". */
 export const placesText = (metres: readonly number[]): string =>
   metres.length === 0

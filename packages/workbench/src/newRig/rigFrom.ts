@@ -1,11 +1,12 @@
 /** The rig that follows from answers: its document, what in it nobody has confirmed, and what is wrong or doubtful. */
 import { fieldAt, parseQuantity, type Rig, type RigDocument, readRig } from "@secondline/rig";
 import { lowestProfile } from "../ground/lowest.ts";
+import { shareAt } from "../side/connections.ts";
 import { ANSWER_IDS, ANSWERS, type AnswerId, type Answers, answerOf, QUESTIONS, type QuestionId } from "./answers.ts";
 import { doubtsOf } from "./doubts.ts";
 import type { Doubt, Fault, FaultKind, Place } from "./fault.ts";
 import { patternOf, valuesOf } from "./marks.ts";
-import { readPlaces, shareAt } from "./places.ts";
+import { readPlaces } from "./places.ts";
 import { rigOf, type Said, type SaidAnchor } from "./template.ts";
 
 export interface NewRig {

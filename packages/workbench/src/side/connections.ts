@@ -41,3 +41,6 @@ export function withConnection(
   const at = Math.min(Math.max(Math.round(to / step) * step, low), high);
   return metres.with(index, centimetre(at));
 }
+
+/** A place as the rig's file has it: a share of the line's length, 0 at anchor A. */
+export const shareAt = (metres: number, span: number): number => Number((metres / span).toFixed(4));

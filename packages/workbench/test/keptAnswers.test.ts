@@ -1,5 +1,5 @@
-import { keepAnswers, keptAnswers } from "@secondline/workbench";
 import { describe, expect, it } from "vitest";
+import { keepAnswers, keptAnswers } from "../src/newRig/keptAnswers.ts";
 
 function shelf() {
   const kept = new Map<string, string>();

@@ -1,8 +1,10 @@
 import type { Recording } from "@secondline/engine";
 import type { WhatIfOutcome } from "@secondline/scenarios";
-import { createLayouts, createSandbox, type Sandbox, type Services, writtenLayout } from "@secondline/workbench";
 import { expect, it } from "vitest";
-import { demoDocument, read } from "../../../packages/workbench/test/demoDocument.ts";
+import { createSandbox, type Sandbox } from "../src/inHand/sandbox.ts";
+import type { Services } from "../src/inHand/state.ts";
+import { createLayouts, writtenLayout } from "../src/layouts/layouts.ts";
+import { demoDocument, read } from "./demoDocument.ts";
 
 it("layouts hold one recording each; the rig in hand holds the one before too", async () => {
   // Only which recordings are held is looked at, nothing in them.

@@ -1,5 +1,5 @@
 import { sayPage } from "@secondline/words/page/page";
-import type { Direction, SeekSize } from "../clock/playbackClock.ts";
+import type { Direction, SeekSize } from "./playbackClock.ts";
 
 /** What a key asks of the time strip. */
 export type KeyAction =

@@ -2,11 +2,11 @@
 import { editDocument } from "@secondline/rig";
 import { InProcessRunner } from "@secondline/runner";
 import type { WhatIf } from "@secondline/scenarios";
-import { createSandbox } from "@secondline/workbench";
+import { englishWords as words } from "@secondline/words";
 import { expect, it } from "vitest";
 import oldRig from "../../../demo-data/old-rig.json";
-import { read } from "../../../packages/workbench/test/demoDocument.ts";
-import { words } from "../src/words.ts";
+import { createSandbox } from "../src/inHand/sandbox.ts";
+import { read } from "./demoDocument.ts";
 
 /** The old rig with its main line weakened by own judgement. */
 const weakened = editDocument(oldRig, "main.sections[0].own", { factor: 0.45, reason: "looks bad" });

@@ -2,22 +2,16 @@ import { layoutTraceData } from "@secondline/figures/time";
 import { editDocument } from "@secondline/rig";
 import type { Answer, RunRequest, StudyRequest } from "@secondline/runner";
 import type { Found, Outcome, PartOutcome, Rig, WhatIfOutcome, WhatIfRun } from "@secondline/scenarios";
-import {
-  createLayouts,
-  createSandbox,
-  keepLayouts,
-  type Layouts,
-  readKeptLayouts,
-  type Sandbox,
-  type Services,
-  writtenLayout,
-} from "@secondline/workbench";
 import { beforeEach, describe, expect, it } from "vitest";
-import { syntheticRecording } from "../../../packages/figures/test/syntheticRecording.ts";
-import { demoDocument, read } from "../../../packages/workbench/test/demoDocument.ts";
+import { syntheticRecording } from "../../figures/test/syntheticRecording.ts";
+import { createSandbox, type Sandbox } from "../src/inHand/sandbox.ts";
+import type { Services } from "../src/inHand/state.ts";
 import { differencesTold, fallRows, verdictRows } from "../src/layouts/differences.ts";
+import { keepLayouts, readKeptLayouts } from "../src/layouts/keptLayouts.ts";
 import { layoutCautions } from "../src/layouts/layoutCautions.ts";
 import { layoutChanges } from "../src/layouts/layoutChanges.ts";
+import { createLayouts, type Layouts, writtenLayout } from "../src/layouts/layouts.ts";
+import { demoDocument, read } from "./demoDocument.ts";
 
 /** A runner that only remembers what it was asked. */
 class DeafRunner {

@@ -1,5 +1,5 @@
 /** How a layout's trace is told from the others': colour and pattern, the same wherever it is named. */
-import type { Palette } from "../design/palette.ts";
+import type { Palette } from "../palette.ts";
 
 export interface LayoutLook {
   readonly colour: keyof Palette;

@@ -1,7 +1,7 @@
 /** Frames a whole rig with its ground in a drawing of a given width. */
 import { chordHeight } from "@secondline/rig";
-import type { Side } from "@secondline/workbench";
 import { type Projection, projectionOf } from "./projection.ts";
+import type { Side } from "./side.ts";
 
 /** Room beside and above what is drawn [px]. */
 const EDGE_WIDTH = 30;

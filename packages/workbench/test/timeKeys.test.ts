@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { keyAction, TIME_KEYS } from "../src/time/timeKeys.ts";
+import { keyAction, TIME_KEYS } from "../src/playback/timeKeys.ts";
 
 describe("keys", () => {
   const press = (key: string, held: Partial<Record<"shiftKey" | "ctrlKey" | "altKey" | "metaKey", boolean>> = {}) =>

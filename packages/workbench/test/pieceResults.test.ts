@@ -2,9 +2,9 @@
 import { readFileSync } from "node:fs";
 import { readRig } from "@secondline/rig";
 import type { Teardown } from "@secondline/strength";
-import { plan } from "@secondline/workbench";
 import { beforeAll, describe, expect, test } from "vitest";
-import { isResult, NOTHING_TYPED, readTyped, resultOf } from "../src/teardown/results.ts";
+import { isResult, NOTHING_TYPED, readTyped, resultOf } from "../src/wear/pieceResults.ts";
+import { plan } from "../src/wear/teardown.ts";
 
 const demo = (name: string) => readFileSync(new URL(`../../../demo-data/${name}`, import.meta.url), "utf8");
 const record: unknown = JSON.parse(demo("old-rig-wear.json"));

@@ -1,5 +1,5 @@
 import { howFarWords as words } from "@secondline/words/howFar";
-import type { NoCurve } from "@secondline/workbench";
+import type { NoCurve } from "./howFarDesk.ts";
 
 /** Why there is no curve of what was asked for, though every run was made. */
 export function nothingText({ answer, what: { kind } }: NoCurve): string {

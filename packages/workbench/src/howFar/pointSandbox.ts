@@ -1,9 +1,8 @@
 /** A sandbox for one value of a sweep: it runs the fall that governs there, and looks for the verdict only when it is asked to. */
 import type { WhatIf } from "@secondline/scenarios";
-import { createSandbox, type KeptFounds, type ReadRig, type Sandbox, type WrittenRig } from "@secondline/workbench";
-import { pageServices } from "../state/pageServices.ts";
-import { pageRunner } from "../worker/runner.ts";
-import { sideRunner } from "../worker/sideRunner.ts";
+import type { WrittenRig } from "../documents/documents.ts";
+import { createSandbox, type Sandbox } from "../inHand/sandbox.ts";
+import type { Services } from "../inHand/state.ts";
 
 export interface PointSandbox {
   readonly sandbox: Sandbox;
@@ -15,16 +14,19 @@ interface PointOf {
   readonly subject: Sandbox;
   readonly document: WrittenRig;
   readonly whatIf: WhatIf;
-  readonly read: ReadRig;
-  readonly kept: KeptFounds;
+  /** Their runner makes the fall in sight. */
+  readonly services: Services;
+  /** Searches for the verdict; gives way to others. */
+  readonly aside: Services["runner"];
 }
 
 const NOT_ASKED = { ok: false, reason: "cancelled", code: "cancelled", message: "" } as const;
 
-export function pointSandbox({ subject, document, whatIf, read, kept }: PointOf): PointSandbox {
-  const [eye, aside] = [pageRunner(), sideRunner()];
+export function pointSandbox({ subject, document, whatIf, services, aside }: PointOf): PointSandbox {
+  const { runner: eye } = services;
   let asked = false;
-  const services = pageServices({
+  const own: Services = {
+    ...services,
     runner: {
       run: (request, onProgress) => eye.run(request, onProgress),
       study: async (request, onProgress) => (asked ? aside.study(request, onProgress) : NOT_ASKED),
@@ -32,13 +34,11 @@ export function pointSandbox({ subject, document, whatIf, read, kept }: PointOf)
         await Promise.all([eye.cancel(id), aside.cancel(id)]);
       },
     },
-    read,
-    kept,
-  });
+  };
   const { session, assessment } = subject.store.getState();
   const { known, leftOut } = assessment;
   const start = { document, goodDocument: document, known, leftOut, keepsPrevious: false };
-  const sandbox = createSandbox(services, {
+  const sandbox = createSandbox(own, {
     ...start,
     session: { whatIf, accuracy: session.accuracy, camera: "event" },
   });

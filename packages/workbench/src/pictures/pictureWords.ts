@@ -1,10 +1,11 @@
 /** What is written around a picture of a run: what it shows and of which state, what came of it, what to beware of. */
 import type { PictureWords } from "@secondline/figures";
 import { VERSION } from "@secondline/scenarios";
+import { englishWords as words } from "@secondline/words";
 import { longDay } from "@secondline/words/dates";
 import { sayFiles } from "@secondline/words/page/files";
-import { outcomeOf, type SandboxState, type ShownRun } from "@secondline/workbench";
-import { words } from "../words.ts";
+import type { SandboxState, ShownRun } from "../inHand/state.ts";
+import { outcomeOf } from "../inHand/verdictOf.ts";
 
 const MESH = {
   quick: sayFiles("pictureWords.coarseMesh"),

@@ -57,7 +57,7 @@ export interface PlaybackClock {
   readonly dispose: () => void;
 }
 
-/** Where animation frames come from; replaced in tests. */
+/** Where animation frames come from. */
 export interface FrameSource {
   readonly request: (callback: (milliseconds: number) => void) => number;
   readonly cancel: (handle: number) => void;
@@ -69,7 +69,7 @@ export interface ClockOptions {
   /** Length of a frame step [s]; normally 1 / recording.frames.rate. */
   readonly frameStep?: number;
   readonly speed?: Speed;
-  /** Null: nobody drives the clock but the caller of `tick`. */
+  /** Without it nobody drives the clock but the caller of `tick`. */
   readonly frames?: FrameSource | null;
 }
 
@@ -78,7 +78,7 @@ const DEFAULT_FRAME_STEP = 1 / 200;
 const LONGEST_TICK = 0.1;
 
 export function createPlaybackClock(options: ClockOptions): PlaybackClock {
-  const frames = options.frames === undefined ? animationFrames() : options.frames;
+  const frames = options.frames ?? null;
   const listeners = new Set<() => void>();
   let state: ClockState = {
     time: 0,
@@ -208,12 +208,4 @@ function checkedLength(value: number, name: string): number {
     throw new RangeError(`playback clock: ${name} is ${value}; expected a finite length in seconds`);
   }
   return value;
-}
-
-function animationFrames(): FrameSource | null {
-  if (typeof requestAnimationFrame !== "function") return null;
-  return {
-    request: (callback) => requestAnimationFrame(callback),
-    cancel: (handle) => cancelAnimationFrame(handle),
-  };
 }

@@ -8,9 +8,9 @@ import {
   type Rig,
   type WhatIfOutcome,
 } from "@secondline/scenarios";
+import { quantity, englishWords as words } from "@secondline/words";
 import { englishCompareWords as compareWords } from "@secondline/words/compare";
 import { sayLayouts } from "@secondline/words/page/layouts";
-import { quantity, words } from "../words.ts";
 
 export interface TableRow {
   readonly id: string;

@@ -3,7 +3,7 @@ import { type Field, GENERIC_STOCKS, isGroup, parseQuantity, valueAt } from "@se
 import { broughtIn, lowered } from "@secondline/words";
 import { spokenField, spokenGroup } from "@secondline/words/fields";
 import { sayLayouts } from "@secondline/words/page/layouts";
-import type { WrittenRig } from "@secondline/workbench";
+import type { WrittenRig } from "../documents/documents.ts";
 
 export interface LayoutChange {
   readonly path: string;

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { createPlaybackClock, type FrameSource, SEEK_SIZES, SPEEDS } from "../src/clock/playbackClock.ts";
+import { createPlaybackClock, type FrameSource, SEEK_SIZES, SPEEDS } from "../src/playback/playbackClock.ts";
 
 const still = (duration: number, frameStep = 0.005) => createPlaybackClock({ duration, frameStep, frames: null });
 

@@ -3,9 +3,9 @@
 import type { WeakPlace } from "@secondline/figures/scene";
 import { backupNaturalLength, mainNaturalLength, type Rig } from "@secondline/rig";
 import { type Outcome, weakestIn } from "@secondline/scenarios";
+import { quantity, englishWords as words } from "@secondline/words";
 import { sayDraws } from "@secondline/words/draws";
-import type { ShownRun } from "@secondline/workbench";
-import { quantity, words } from "../words.ts";
+import type { ShownRun } from "../inHand/state.ts";
 
 /** `outcome`: of the state with that `key`; undefined where no part has its least margin in the run, or the run is of another state. */
 export function weakPlace(

@@ -1,0 +1,2 @@
+export { footOf, runWords } from "./pictureWords.ts";
+export { weakPlace } from "./weakPlace.ts";
