@@ -39,6 +39,7 @@ describe("the catalogue", () => {
       "packages/figures/src",
       "packages/report/src",
       "apps/cli/src",
+      "packages/workbench/src",
       "apps/sandbox/src",
     ]
       .flatMap(sources)

@@ -4,7 +4,7 @@ import { filled } from "../src/language.ts";
 import { NEW_RIG_ENGLISH } from "../src/newRigEnglish.ts";
 
 const root = new URL("../../../", import.meta.url);
-const sources = ["packages/words/src", "apps/cli/src", "apps/sandbox/src"].flatMap((folder) =>
+const sources = ["packages/words/src", "apps/cli/src", "apps/sandbox/src", "packages/workbench/src"].flatMap((folder) =>
   readdirSync(new URL(folder, root), { recursive: true, encoding: "utf8" })
     .filter((name) => /\.tsx?$/.test(name) && !name.endsWith("newRigEnglish.ts"))
     .map((name) => readFileSync(new URL(`${folder}/${name}`, root), "utf8")),
