@@ -36,10 +36,10 @@ function fallenOn(webbing: WebbingRecord, record: WearRecord, today: PlainDate, 
 
 function fallenOnPart(part: PartRecord, record: WearRecord, today: PlainDate, day: PlainDate): PartRecord {
   const entries = part.entries.filter((entry) => !isBefore(today, entry.date));
-  const state = partState(part, today, record);
-  const months = state.condition.monthsOutside ?? 0;
-  if (!state.up || months === 0 || state.falls === 0) return { ...part, entries };
-  const falls = (state.falls * monthsBetween(today, day)) / Math.max(1, months);
+  const { up, recorded } = partState(part, today, record);
+  const { monthsOutside: months } = recorded;
+  if (!up || months === 0 || recorded.falls === 0) return { ...part, entries };
+  const falls = (recorded.falls * monthsBetween(today, day)) / Math.max(1, months);
   return { ...part, entries: [...entries, { date: day, event: "falls", falls }] };
 }
 

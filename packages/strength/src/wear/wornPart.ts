@@ -1,19 +1,23 @@
 /** Puts the state of one part other than webbing into a rig. */
 import type { Condition, OwnJudgement, Rig } from "@secondline/rig";
+import { added, addedCondition } from "./addedCondition.ts";
 import type { Worn } from "./applyWear.ts";
+import { lateNote } from "./lateNote.ts";
 import { needSentences, ownOf } from "./needWords.ts";
 import type { PartState } from "./partState.ts";
 
 /** The rig with the part's state; says so when the rig has no such part. */
 export function wearPart(worn: Worn, state: PartState): Rig {
   const { rig, notes } = worn;
-  const needs = needSentences({ name: `Part "${state.part}"`, needs: state.needs });
-  const condition = { ...state.condition, ...(needs.length === 0 ? {} : { needsInspection: needs }) };
-  const put = <T extends { readonly condition?: Condition; readonly own?: OwnJudgement }>(part: T): T => {
+  const name = `Part "${state.part}"`;
+  const needs = needSentences({ name, needs: state.needs });
+  const put = <T extends Conditioned>(part: T): T => {
+    const counted = conditionOver(part.condition ?? {}, state);
+    const condition = { ...counted, ...(needs.length === 0 ? {} : { needsInspection: needs }) };
     const own = ownOf(state.doubts, part.own);
     return { ...part, condition, ...(own === undefined ? {} : { own }) };
   };
-  const found = withPart(rig, state, put);
+  const found = withPart(rig, state.part, put);
   if (found === undefined) {
     notes.push(
       `The record speaks of a part "${state.part}" that this rig does not have, or whose wear is kept elsewhere.`,
@@ -21,14 +25,44 @@ export function wearPart(worn: Worn, state: PartState): Rig {
     return rig;
   }
   worn.needs.push(...needs);
-  return found;
+  if (!state.reach.fromNew && isUsed(rig, state.part)) notes.push(lateNote(name, state.reach));
+  return state.part === "leash" ? { ...found, leash: withFalls(found.leash, state) } : found;
 }
 
-type Put = <T extends { readonly condition?: Condition; readonly own?: OwnJudgement }>(part: T) => T;
+/** Whether the rig's file says, or leaves open, that time or falls have weakened a part; metal and trees they do not weaken. */
+function isUsed(rig: Rig, id: string): boolean {
+  let used = false;
+  withPart(rig, id, (part) => {
+    const kind = "kind" in part ? part.kind : undefined;
+    used = !HARD_KINDS.has(kind) && !id.startsWith("ring") && part.condition?.monthsOutside !== 0;
+    return part;
+  });
+  return used || (id === "leash" && rig.leash.falls !== 0);
+}
 
-function withPart(rig: Rig, { part, falls }: PartState, put: Put): Rig | undefined {
+const HARD_KINDS: ReadonlySet<unknown> = new Set(["bolt", "shackle", "tree"]);
+
+/** Of a part that the record follows from new the record alone counts; else it adds to what the file says. */
+function conditionOver(written: Condition, { condition, recorded, reach }: PartState): Condition {
+  return reach.fromNew ? condition : addedCondition(written, { ...condition, ...recorded, reach });
+}
+
+function withFalls({ falls: written, ...leash }: Rig["leash"], { falls, recorded, reach }: PartState): Rig["leash"] {
+  const counted = reach.fromNew ? falls : added(written, recorded.falls);
+  return { ...leash, ...(counted === undefined ? {} : { falls: counted }) };
+}
+
+interface Conditioned {
+  readonly condition?: Condition;
+  readonly own?: OwnJudgement;
+}
+
+type Put = <T extends Conditioned>(part: T) => T;
+
+/** The rig with one part put anew; undefined when it has no such part. */
+export function withPart(rig: Rig, part: string, put: Put): Rig | undefined {
   const [group, list, index] = part.split(".");
-  if (part === "leash") return { ...rig, leash: { ...put(rig.leash), falls } };
+  if (part === "leash") return { ...rig, leash: put(rig.leash) };
   if (part === "harness") return { ...rig, harness: put(rig.harness) };
   if (group === "ring") {
     const rings = replaced(rig.rings, Number(list ?? 0), put);

@@ -184,8 +184,12 @@ export const WEAR_ENGLISH = {
   "wearWords.strengthThere": "{strength} reached by 95 %, {middle} in the middle: {reason}",
   "wearWords.up": "Up",
   "wearWords.down": "Down",
-  "wearWords.dayOutsideMonths":
-    "{state} on this day, in {rig}. {age}, {outside} outside, {sun} months of full sun, {falls} falls.{wet}",
+  "wearWords.partState": "{state} on this day, in {rig}. {age}, {outside}, {falls}.{wet}{before}",
+  "wearWords.outside": "{outside} outside, {sun} months of full sun",
+  "wearWords.outsideNotWritten": "time outside not written down",
+  "wearWords.falls": "{falls} falls",
+  "wearWords.fallsNotWritten": "falls not written down",
+  "wearWords.before": " The record begins on {day} and does not say what was before.",
 
   "work.wearRecord": "Wear record",
   "work.breakLog": "Break log",
