@@ -4,6 +4,7 @@ import { constant } from "../derating/constantValues.ts";
 import { monthDose } from "../derating/sunDose.ts";
 import { afterInspection, type Judged, type OpenNeed } from "./openNeed.ts";
 import { endPosition, type Placement, pulledPlacement, type Side } from "./placement.ts";
+import { type Beginning, reachOf } from "./reach.ts";
 import type { LineReading } from "./readings/lineReading.ts";
 import type { Climate, WearMark, WebbingState } from "./webbingState.ts";
 
@@ -13,17 +14,18 @@ interface OpenClamp {
   readonly load?: number;
 }
 
-interface WebbingName {
+interface WebbingName extends Beginning {
   readonly id: string;
   readonly name: string;
   readonly mark: string;
   readonly length: number;
-  readonly made?: PlainDate;
 }
 
 export class WebbingWalk {
   private kept: readonly [number, number];
   private placement: (Placement & { readonly since: PlainDate }) | undefined;
+  /** Day of the first entry. */
+  private begun: PlainDate | undefined;
   private cursor: PlainDate | undefined;
   private monthsOutside = 0;
   private sunMonths = 0;
@@ -43,6 +45,7 @@ export class WebbingWalk {
 
   /** Adds the time since the last entry to what the webbing has been through. */
   weather(until: PlainDate): void {
+    this.begun ??= until;
     if (this.placement !== undefined && this.cursor !== undefined) {
       this.monthsOutside += monthsBetween(this.cursor, until);
       for (const { month, share } of monthShares(this.cursor, until)) {
@@ -115,6 +118,7 @@ export class WebbingWalk {
   }
 
   finish(on: PlainDate): WebbingState {
+    const reach = reachOf(this.webbing, this.begun, on);
     this.weather(on);
     const { id, name, mark, made } = this.webbing;
     const [from, to] = this.kept;
@@ -139,6 +143,7 @@ export class WebbingWalk {
       needs: this.judged.needs.filter((need) => (need.from ?? from) <= to && (need.to ?? to) >= from),
       doubts: this.judged.doubts,
       readings: this.readings,
+      reach,
     };
   }
 

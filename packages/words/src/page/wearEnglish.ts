@@ -180,7 +180,7 @@ export const WEAR_ENGLISH = {
   "wearWords.ageNotWritten": "Age not written down",
   "wearWords.yearsOld": "{years} years old",
   "wearWords.wet": " Wet.",
-  "wearWords.webbingState": "{where} {age}, {outside} outside, {sun} months of full sun.{wet}",
+  "wearWords.webbingState": "{where} {age}, {outside} outside, {sun} months of full sun.{wet}{before}",
   "wearWords.strengthThere": "{strength} reached by 95 %, {middle} in the middle: {reason}",
   "wearWords.up": "Up",
   "wearWords.down": "Down",

@@ -103,6 +103,7 @@ export function stateWords(state: WebbingState): string {
     outside: monthsWords(state.monthsOutside),
     sun: formatRatio(Number(state.sunMonths.toPrecision(2))),
     wet,
+    before: beforeWords(state.reach),
   });
 }
 
@@ -154,5 +155,5 @@ const outsideWords = ({ monthsOutside, sunMonths }: PartState["recorded"]): stri
   });
 
 /** What a record that begins late does not say. */
-const beforeWords = ({ fromNew, begun }: PartState["reach"]): string =>
+const beforeWords = ({ fromNew, begun }: WebbingState["reach"]): string =>
   fromNew || begun === undefined ? "" : sayWear("wearWords.before", { day: dateWords(begun.toString()) });
