@@ -31,13 +31,9 @@ export function wearPart(worn: Worn, state: PartState): Rig {
 
 /** Whether the rig's file says, or leaves open, that time or falls have weakened a part; metal and trees they do not weaken. */
 function isUsed(rig: Rig, id: string): boolean {
-  let used = false;
-  withPart(rig, id, (part) => {
-    const kind = "kind" in part ? part.kind : undefined;
-    used = !HARD_KINDS.has(kind) && !id.startsWith("ring") && part.condition?.monthsOutside !== 0;
-    return part;
-  });
-  return used || (id === "leash" && rig.leash.falls !== 0);
+  const part = partOf(rig, id);
+  const isHard = id.startsWith("ring") || (part !== undefined && "kind" in part && HARD_KINDS.has(part.kind));
+  return (!isHard && part?.condition?.monthsOutside !== 0) || (id === "leash" && rig.leash.falls !== 0);
 }
 
 const HARD_KINDS: ReadonlySet<unknown> = new Set(["bolt", "shackle", "tree"]);
@@ -77,6 +73,16 @@ export function withPart(rig: Rig, part: string, put: Put): Rig | undefined {
     return parts && { ...rig, [group]: { ...rig[group], [list]: parts } };
   }
   return undefined;
+}
+
+/** One part as the rig has it; undefined when it has no such part. */
+export function partOf(rig: Rig, id: string): Conditioned | undefined {
+  const found: Conditioned[] = [];
+  withPart(rig, id, (part) => {
+    found.push(part);
+    return part;
+  });
+  return found[0];
 }
 
 /** The list with one part put anew; undefined when it has no such part. */
