@@ -135,6 +135,18 @@ describe("a record of webbing from its first use on", () => {
   });
 });
 
+it("falls of the file are kept where the record never speaks of falls", () => {
+  const none = { date: "2026-07-05", event: "falls", from: "30 m", to: "31 m", falls: 0 } as const;
+  const zones = (entries: Entries) =>
+    worn(usedRig(), entries, { firstUse: "2026-07-04" }).rig.main.sections[0]!.wear.flatMap((one) =>
+      one.kind === "fallZone" ? [one.falls] : [],
+    );
+  expect(zones([HUNG, DRY])).toEqual([140]);
+  expect(zones([HUNG, DRY, none])).toEqual([0]);
+  const { notes } = worn(usedRig(), [HUNG, DRY], { firstUse: "2026-07-04" });
+  expect(notes.join(" ")).toContain("does not speak of (falls): it is counted too");
+});
+
 describe("damage that both the file and the record have", () => {
   const NEW = { firstUse: "2026-07-04" } as const;
   const cut = (depth: string) =>

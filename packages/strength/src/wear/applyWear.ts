@@ -133,7 +133,10 @@ function wearLine(worn: Worn, line: LineName, lengths: readonly number[], hangin
     if (isLate && isUsedSection(section, ends)) worn.notes.push(lateNote(webbing.name, webbing.reach));
     const marks = isLate ? lateMarks(inSection, section, ends) : inSection;
     const recorded = wearOfMarks(marks, webbing.placement!, lengths[i]!);
-    const joined = isLate ? withAllWritten(recorded, section.wear) : withWrittenDamage(recorded, section.wear);
+    const speaksOfFalls = marks.some(({ kind }) => kind === "fallZone");
+    const joined = isLate
+      ? withAllWritten(recorded, section.wear)
+      : withWrittenDamage(recorded, section.wear, speaksOfFalls);
     worn.notes.push(...damageNotes(joined, line, webbing.name));
     sections[i] = wornSection(section, { webbing, wear: joined.wear, needs });
     if (first) endA = wornEnd(endA, webbing, marks, "A");
@@ -148,7 +151,7 @@ function damageNotes({ kept, worse }: JoinedWear, line: LineName, name: string):
     ...(kept.length === 0
       ? []
       : [
-          `The rig's file has damage in the ${where} that the record does not speak of (${kept.join(", ")}): it is counted too. Write it into the record of "${name}".`,
+          `The rig's file has damage in the ${where} that the record does not speak of (${kept.map(keptWord).join(", ")}): it is counted too. Write it into the record of "${name}".`,
         ]),
     ...(worse.length === 0
       ? []
@@ -157,6 +160,8 @@ function damageNotes({ kept, worse }: JoinedWear, line: LineName, name: string):
         ]),
   ];
 }
+
+const keptWord = (kind: JoinedWear["kept"][number]): string => (kind === "fallZone" ? "falls" : kind);
 
 interface SectionEnds {
   readonly first: boolean;

@@ -6,8 +6,8 @@ import { laidOver } from "./fallZones.ts";
 /** Wear of a section with what of the file's damage counts in it. */
 export interface JoinedWear {
   readonly wear: readonly Wear[];
-  /** Damage at places where the record has none of that kind. */
-  readonly kept: readonly Damage["kind"][];
+  /** Damage at places where the record has none of that kind, and falls of which the record never speaks. */
+  readonly kept: readonly (Damage | FallZone)["kind"][];
   /** Damage that the file says is worse than the record does. */
   readonly worse: readonly Damage["kind"][];
 }
@@ -18,8 +18,22 @@ type FallZone = Extract<Wear, { kind: "fallZone" }>;
 const isDamage = (wear: Wear): wear is Damage => "depth" in wear;
 const isFallZone = (wear: Wear): wear is FallZone => wear.kind === "fallZone";
 
-/** The record's wear, and damage of the file: nobody has said that it is gone. Damage that both have counts once, as the worse of the two. */
-export function withWrittenDamage(recorded: readonly Wear[], written: readonly Wear[]): JoinedWear {
+/**
+ * The record's wear, and damage of the file: nobody has said that it is gone. Falls of the file count where the record has no word on falls,
+ * not even that there were none.
+ */
+export function withWrittenDamage(
+  recorded: readonly Wear[],
+  written: readonly Wear[],
+  speaksOfFalls: boolean,
+): JoinedWear {
+  const joined = withDamage(recorded, written);
+  const falls = speaksOfFalls ? [] : written.filter(isFallZone);
+  return { ...joined, wear: [...joined.wear, ...falls], kept: [...joined.kept, ...falls.map(({ kind }) => kind)] };
+}
+
+/** Damage that both have counts once, as the worse of the two. */
+function withDamage(recorded: readonly Wear[], written: readonly Wear[]) {
   const wear = [...recorded];
   const kept: Damage["kind"][] = [];
   const worse: Damage["kind"][] = [];
@@ -42,7 +56,7 @@ export function withAllWritten(recorded: readonly Wear[], written: readonly Wear
   const zones = withFalls(recorded.filter(isFallZone), written.filter(isFallZone));
   const marks = (list: readonly Wear[]) => list.filter((one) => !isFallZone(one) && !isDamage(one));
   const both = [...zones, ...marks(written), ...recorded.filter((one) => !isFallZone(one))];
-  return { ...withWrittenDamage(both, written), kept: [] };
+  return { ...withDamage(both, written), kept: [] };
 }
 
 /** The file's zones stay as they are, with the falls of the record added in each; what lies beside them is a zone of its own. */
