@@ -51,7 +51,9 @@ function nextWebbing(
       entries: [
         { date: today, event: "rigged", placement: place },
         ...(wet === undefined ? [] : [{ date: today, event: "wet" as const, wet }]),
-        ...falls,
+        ...(falls.length > 0
+          ? falls
+          : [{ date: today, event: "falls" as const, from: place.from, to: place.to, falls: 0 }]),
       ],
     },
   ];
