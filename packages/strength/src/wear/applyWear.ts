@@ -14,6 +14,7 @@ import { addedCondition } from "./addedCondition.ts";
 import { lateNote } from "./lateNote.ts";
 import { isUsedSection, lateEnd, lateMarks } from "./lateWebbing.ts";
 import { placedWear, wearOfMarks } from "./markWear.ts";
+import { missingSection } from "./misplaced.ts";
 import { needSentences, ownOf } from "./needWords.ts";
 import { endPosition, type LineName, type Side } from "./placement.ts";
 import { type ReadingComparison, readingAgainstRig } from "./readings/readingAgainstRig.ts";
@@ -39,6 +40,8 @@ export interface WornRig {
 
 /** Lengths in record and rig may differ by this share before it is said [-]. */
 const LENGTH_MISMATCH = 0.03;
+/** Beyond this share they do not tell of the same line [-]. */
+const LENGTH_DOUBT = 0.1;
 
 /**
  * The rig as it is on a date. Sections, ends and parts that the record follows from their first use on take their condition and wear
@@ -114,13 +117,12 @@ function wearLine(worn: Worn, line: LineName, lengths: readonly number[], hangin
     const i = webbing.placement!.section;
     const section = sections[i];
     if (section === undefined) {
-      worn.notes.push(
-        `The record hangs "${webbing.name}" in section ${i + 1} of the ${line} line, which has ${sections.length}.`,
-      );
+      worn.needs.push(missingSection(worn.rig, webbing.placement!, webbing.name)!);
       continue;
     }
-    worn.notes.push(...lengthNotes(webbing, lengths[i]!));
-    const needs = needSentences(webbing);
+    const { notes, doubts } = lengthMismatch(webbing, lengths[i]!);
+    worn.notes.push(...notes);
+    const needs = [...needSentences(webbing), ...doubts];
     worn.needs.push(...needs);
     const [first, last] = [i === 0, i === sections.length - 1];
     const ends = [...(first ? [endA] : []), ...(last ? [endB] : [])];
@@ -180,12 +182,15 @@ function atOwnWeblock(mark: WearMark, { placement }: WebbingState, ends: Section
   );
 }
 
-function lengthNotes({ name, placement }: WebbingState, length: number): string[] {
+/** What is said of a record and a rig that differ in length, and what keeps anybody from saying that the rig holds. */
+function lengthMismatch({ name, placement }: WebbingState, length: number) {
   const loaded = placement!.to - placement!.from;
-  if (Math.abs(loaded - length) <= LENGTH_MISMATCH * length) return [];
-  return [
-    `The record has ${formatLength(loaded)} of "${name}" loaded, the rig ${formatLength(length)}: positions may be off by the difference.`,
-  ];
+  const share = Math.abs(loaded - length) / length;
+  const both = `The record has ${formatLength(loaded)} of "${name}" loaded, the rig ${formatLength(length)}`;
+  if (share <= LENGTH_MISMATCH) return { notes: [], doubts: [] };
+  if (share <= LENGTH_DOUBT) return { notes: [`${both}: positions may be off by the difference.`], doubts: [] };
+  const remedy = 'put "from" and "to" in the record right, or the lengths of the rig';
+  return { notes: [], doubts: [`${both}: nobody knows where its wear lies. Measure it, and ${remedy}.`] };
 }
 
 interface SectionWear {

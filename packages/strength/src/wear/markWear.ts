@@ -7,22 +7,35 @@ import type { WearMark } from "./webbingState.ts";
 
 type Stretch = Pick<Placement, "markedEnd" | "from" | "to">;
 
-/** Marks as wear of a stretch of `length` [m]: clipped to it, falls of overlapping zones added. */
+/**
+ * Marks as wear of a stretch of `length` [m]: clipped to it, falls of overlapping zones added. Where the record has more of it loaded than
+ * that, marks within what is loaded but beyond the length lie at its end.
+ */
 export function wearOfMarks(marks: readonly WearMark[], stretch: Stretch, length: number): Wear[] {
-  return placedWear(marks, (position) => sectionPosition(stretch, position), length);
+  const excess = Math.max(0, stretch.to - stretch.from - length);
+  const place = (position: number) => sectionPosition(stretch, position);
+  return placedWear(marks, place, length, excess);
 }
 
-/** `place` turns a position on the webbing into one along the stretch [m]. */
-export function placedWear(marks: readonly WearMark[], place: (position: number) => number, length: number): Wear[] {
+/** `place` turns a position on the webbing into one along the stretch; `excess`: how much beyond its length belongs to it too [m]. */
+export function placedWear(
+  marks: readonly WearMark[],
+  place: (position: number) => number,
+  length: number,
+  excess = 0,
+): Wear[] {
   const others = marks.filter((m) => m.kind !== "fallZone");
-  return [...fallZones(marks), ...others].flatMap((mark) => wearOf(mark, place, length));
+  return [...fallZones(marks), ...others].flatMap((mark) => {
+    const ends = [place(mark.from), place(mark.to)];
+    const [from, to] = [Math.max(0, Math.min(...ends)), Math.min(length + excess, Math.max(...ends))];
+    // What would lie beyond the length altogether is moved back by as much as it reaches beyond it.
+    const back = from >= length && from <= to ? to - length : 0;
+    return wearOf(mark, from - back, Math.min(length, to - back));
+  });
 }
 
-/** A mark as wear of a stretch, clipped to it; none when it lies outside. */
-function wearOf(mark: WearMark, place: (position: number) => number, length: number): Wear[] {
-  const ends = [place(mark.from), place(mark.to)];
-  const from = Math.max(0, Math.min(...ends));
-  const to = Math.min(length, Math.max(...ends));
+/** A mark as wear from one place of a stretch to another; none when nothing of it lies there. */
+function wearOf(mark: WearMark, from: number, to: number): Wear[] {
   if (from > to || (from === to && mark.kind !== "cut")) return [];
   const spot = { at: (from + to) / 2, length: to - from };
   switch (mark.kind) {

@@ -1,5 +1,5 @@
 /** Puts the state of one part other than webbing into a rig. */
-import type { Condition, OwnJudgement, Rig } from "@secondline/rig";
+import { type Condition, type OwnJudgement, partIds, type Rig } from "@secondline/rig";
 import { added, addedCondition } from "./addedCondition.ts";
 import type { Worn } from "./applyWear.ts";
 import { lateNote } from "./lateNote.ts";
@@ -19,14 +19,23 @@ export function wearPart(worn: Worn, state: PartState): Rig {
   };
   const found = withPart(rig, state.part, put);
   if (found === undefined) {
-    notes.push(
-      `The record speaks of a part "${state.part}" that this rig does not have, or whose wear is kept elsewhere.`,
-    );
+    const unknown = `The record speaks of a part "${state.part}" that this rig does not have, or whose wear is kept elsewhere.`;
+    if (isLost(rig, state))
+      worn.needs.push(`${unknown} What it says of it is not counted: write the part's id as the rig has it.`);
+    else notes.push(unknown);
+    worn.needs.push(...needs);
     return rig;
   }
   worn.needs.push(...needs);
   if (!state.reach.fromNew && isUsed(rig, state.part)) notes.push(lateNote(name, state.reach));
   return state.part === "leash" ? { ...found, leash: withFalls(found.leash, state) } : found;
+}
+
+/** Whether something that a record says of a part that cannot be put into the rig may be missing in it. */
+function isLost(rig: Rig, { part, reach, placed, up, doubts }: PartState): boolean {
+  if (reach.begun === undefined || (placed && !up)) return false;
+  const isOfNoBackup = rig.backup === undefined && part.startsWith("connection.");
+  return doubts.length > 0 || (!isOfNoBackup && !partIds(rig).some((id) => id === part));
 }
 
 /** Whether the rig's file says, or leaves open, that time or falls have weakened a part; metal and trees they do not weaken. */
