@@ -7,7 +7,14 @@ const RIGGED = { event: "rigged", rig: "gap", line: "main", markedEnd: "A", from
 
 function recordOf(entries: Entries, given: Partial<WearDocument> = {}): string {
   const webbing = { id: "w", name: "webbing", length: "80 m", mark: "red thread", made: "2025-01-01", entries };
-  return JSON.stringify({ secondline: "wear/1", name: "record", webbings: [webbing], ...given } satisfies WearDocument);
+  const where = { latitude: "middle", hemisphere: "north" } as const;
+  return JSON.stringify({
+    secondline: "wear/1",
+    name: "record",
+    ...where,
+    webbings: [webbing],
+    ...given,
+  } satisfies WearDocument);
 }
 
 function read(entries: Entries, given?: Partial<WearDocument>): WearRecord {
@@ -48,6 +55,25 @@ describe("the state at a date", () => {
       wearState(read(july, { hemisphere }), "2025-09-01").webbings[0]!.sunMonths;
     expect(sun("north")).toBeCloseTo(1.65, 10);
     expect(sun("south")).toBeCloseTo(0.4, 10);
+  });
+
+  it("a latitude or hemisphere that nobody wrote down counts as the one with the most sun", () => {
+    const year: Entries = [
+      { date: "2025-03-01", ...RIGGED },
+      { date: "2025-11-01", event: "takenDown" },
+      { date: "2026-02-01", ...RIGGED },
+    ];
+    const climates = (["low", "middle", "high"] as const).flatMap((latitude) =>
+      (["north", "south"] as const).map((hemisphere) => ({ latitude, hemisphere })),
+    );
+    for (const on of ["2025-06-01", "2025-12-01", "2026-02-20"]) {
+      const sun = (given: Partial<WearDocument>) => wearState(read(year, given), on).webbings[0]!.sunMonths;
+      const blank = { latitude: undefined as never, hemisphere: undefined as never };
+      expect(sun(blank)).toBe(Math.max(...climates.map(sun)));
+      expect(sun({ ...blank, latitude: "high" })).toBe(
+        Math.max(...climates.filter(({ latitude }) => latitude === "high").map(sun)),
+      );
+    }
   });
 
   it("re-tensioning pulls the clamp mark out of the span, letting in brings it into it", () => {

@@ -248,6 +248,17 @@ describe("what cannot be put into the rig keeps anybody from saying that it hold
   });
 });
 
+it("a record says that it does not say where on the earth it hangs, and what is counted", () => {
+  const notes = worn([{ date: "2026-04-01", ...CLAMPED }]).notes.join(" ");
+  expect(notes).toContain("at which latitude it hangs: the sun of below 30 degrees is counted");
+  expect(notes).toContain("on which hemisphere it hangs: the one that brings more sun is counted");
+  const parts: Parts = [{ rig: "test rig", part: "harness", entries: [{ date: "2026-04-01", event: "putUp" }] }];
+  const where = { latitude: "high", hemisphere: "south" } as const;
+  const said = readWearRecord({ secondline: "wear/1", name: "record", ...where, parts });
+  if (!said.ok) throw new Error("the record is not sound");
+  expect(applyWear(exampleRig(), said.record, "2026-08-01").notes.join(" ")).not.toMatch(/latitude|hemisphere/);
+});
+
 describe("a record finds its rig", () => {
   const named = exampleRig({ id: "gap-7" });
   it("by its id, whatever the rig is called now, and says so when it goes by the name", () => {

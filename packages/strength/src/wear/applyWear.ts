@@ -56,6 +56,7 @@ export function applyWear(rig: Rig, record: WearRecord, on: string | PlainDate):
   const parts = state.parts.filter((part) => rigMatch(rig, part.rig));
   const flags = state.flags.filter((f) => hanging.some((w) => w.id === f.webbing)).map((f) => f.message);
   const notes = [...flags, ...own.notes, ...matchNotes(rig, hanging, parts), ...unspoken(rig, hanging, state)];
+  if (hanging.length + parts.length > 0) notes.push(...climateNotes(record));
   const worn: Worn = { rig, notes, needs: [] };
   wearLine(worn, "main", mainSectionLengths(rig), hanging);
   wearLine(worn, "backup", backupSectionLengths(rig), hanging);
@@ -85,6 +86,22 @@ export interface Worn {
 function matchNotes(rig: Rig, hanging: readonly WebbingState[], parts: readonly { readonly rig: string }[]): string[] {
   const references = [...hanging.map(({ placement }) => placement!.rig), ...parts.map((part) => part.rig)];
   return references.some((reference) => rigMatch(rig, reference) === "name") ? [nameMatchNote(rig)] : [];
+}
+
+/** What a record leaves out of where it hangs counts as what brings the most sun. */
+function climateNotes({ latitude, hemisphere }: WearRecord): string[] {
+  return [
+    ...(latitude === undefined
+      ? [
+          'The record does not say at which latitude it hangs: the sun of below 30 degrees is counted. Write "latitude" into it: "low", "middle" (30 to 50 degrees) or "high".',
+        ]
+      : []),
+    ...(hemisphere === undefined
+      ? [
+          'The record does not say on which hemisphere it hangs: the one that brings more sun is counted. Write "hemisphere" into it: "north" or "south".',
+        ]
+      : []),
+  ];
 }
 
 /** Lines of which the record says nothing on that date: they stay as the rig document has them, whatever the date. */

@@ -1,12 +1,12 @@
 /** The state of a part other than webbing at a date. */
 import type { Condition } from "@secondline/rig";
 import { isBefore, type PlainDate } from "../dates/calendarDate.ts";
+import type { Climate } from "../derating/sunDose.ts";
 import type { Doubt, OpenNeed } from "./openNeed.ts";
 import { partEntryKindOf } from "./partEntries/partEntryKinds.ts";
 import { PartWalk } from "./partWalk.ts";
 import type { RecordReach } from "./reach.ts";
 import type { PartRecord } from "./record.ts";
-import type { Climate } from "./webbingState.ts";
 
 export interface PartState {
   readonly rig: string;

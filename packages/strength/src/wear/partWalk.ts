@@ -1,10 +1,9 @@
 /** Walks through a part's entries in order of date and keeps what they do to it. */
 import { monthShares, monthsBetween, type PlainDate } from "../dates/calendarDate.ts";
-import { monthDose } from "../derating/sunDose.ts";
+import { type Climate, DoseSum } from "../derating/sunDose.ts";
 import { afterInspection, type Judged, type OpenNeed } from "./openNeed.ts";
 import type { PartState } from "./partState.ts";
 import { type Beginning, reachOf } from "./reach.ts";
-import type { Climate } from "./webbingState.ts";
 
 interface PartName extends Beginning {
   readonly rig: string;
@@ -22,7 +21,7 @@ export class PartWalk {
   /** Share of the light while it is up; undefined while it is down [-]. */
   private sun: number | undefined;
   private months = 0;
-  private dose = 0;
+  private dose: DoseSum;
   private falls = 0;
   private wet: boolean | undefined;
   private judged: Judged = { needs: [], doubts: [] };
@@ -32,6 +31,7 @@ export class PartWalk {
   constructor(part: PartName, climate: Climate) {
     this.part = part;
     this.climate = climate;
+    this.dose = new DoseSum(climate);
     this.beginning = part;
   }
 
@@ -41,7 +41,7 @@ export class PartWalk {
     if (this.sun !== undefined && this.cursor !== undefined) {
       this.months += monthsBetween(this.cursor, until);
       for (const { month, share } of monthShares(this.cursor, until)) {
-        this.dose += share * monthDose(month, this.sun, this.climate.latitude, this.climate.hemisphere);
+        this.dose.add(month, share, this.sun);
       }
     }
     this.cursor = until;
@@ -67,7 +67,7 @@ export class PartWalk {
 
   /** Whether it is up, and whether it gets wet, is a matter of its place: it stays as it was. */
   replace(on: PlainDate): void {
-    [this.months, this.dose, this.falls] = [0, 0, 0];
+    [this.months, this.dose, this.falls] = [0, new DoseSum(this.climate), 0];
     this.judged = { needs: [], doubts: [] };
     this.beginning = { made: on };
     this.replaced = true;
@@ -94,7 +94,7 @@ export class PartWalk {
     const { made } = this.beginning;
     const before = reachOf(this.beginning, begun, on);
     const reach = replaced ? { ...before, fromNew: true } : before;
-    const recorded = { monthsOutside: this.months, sunMonths: this.dose, falls: this.falls };
+    const recorded = { monthsOutside: this.months, sunMonths: this.dose.total, falls: this.falls };
     const { monthsOutside, sunMonths } = recorded;
     const condition = {
       ...(reach.fromNew && placed ? { monthsOutside, sunMonths } : {}),

@@ -97,8 +97,7 @@ function build(read: ReadWear): WearRecord {
   return {
     name: read.name,
     invented: read.invented ?? false,
-    latitude: read.latitude ?? "middle",
-    hemisphere: read.hemisphere ?? "north",
+    ...present({ latitude: read.latitude, hemisphere: read.hemisphere }),
     webbings: (read.webbings ?? []).map(({ made, firstUse, entries, ...webbing }) => ({
       ...webbing,
       ...present({ made, firstUse }),

@@ -2,7 +2,7 @@
  * The wear record: what happened to each metre of webbing, and to each part, with dates. Positions on a webbing are
  * natural metres from its marked end as it was when new, and stay so when it is cut.
  */
-import type { Hemisphere, LatitudeClass } from "../derating/sunDose.ts";
+import type { Climate } from "../derating/sunDose.ts";
 import type { WebbingEntry } from "./entries/entryKinds.ts";
 import type { PartEntry } from "./partEntries/partEntryKinds.ts";
 import type { Beginning } from "./reach.ts";
@@ -38,11 +38,9 @@ export interface UsePlan {
   readonly falls?: number;
 }
 
-export interface WearRecord {
+export interface WearRecord extends Climate {
   readonly name: string;
   readonly invented: boolean;
-  readonly latitude: LatitudeClass;
-  readonly hemisphere: Hemisphere;
   readonly webbings: readonly WebbingRecord[];
   readonly parts: readonly PartRecord[];
   readonly plans: readonly UsePlan[];

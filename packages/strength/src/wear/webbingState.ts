@@ -1,6 +1,6 @@
 /** The state of a webbing at a date, from its record: what lies where on it, and how long it has been outside. */
 import { isBefore, type PlainDate } from "../dates/calendarDate.ts";
-import type { Hemisphere, LatitudeClass } from "../derating/sunDose.ts";
+import type { Climate } from "../derating/sunDose.ts";
 import { entryKindOf } from "./entries/entryKinds.ts";
 import type { Doubt, OpenNeed } from "./openNeed.ts";
 import type { Placement } from "./placement.ts";
@@ -51,11 +51,6 @@ export interface WebbingState {
   /** Readings of its tension since that was changed last, the latest at the end. */
   readonly readings: readonly LineReading[];
   readonly reach: RecordReach;
-}
-
-export interface Climate {
-  readonly latitude: LatitudeClass;
-  readonly hemisphere: Hemisphere;
 }
 
 /** State after everything dated on or before `on`. The record must have passed its checks. */

@@ -1,12 +1,12 @@
 /** Walks through a webbing's entries in order of date and keeps what they do to it. */
 import { addDays, isBefore, monthShares, monthsBetween, type PlainDate } from "../dates/calendarDate.ts";
 import { constant } from "../derating/constantValues.ts";
-import { monthDose } from "../derating/sunDose.ts";
+import { type Climate, DoseSum } from "../derating/sunDose.ts";
 import { afterInspection, type Judged, type OpenNeed } from "./openNeed.ts";
 import { endPosition, type Placement, pulledPlacement, type Side } from "./placement.ts";
 import { type Beginning, reachOf } from "./reach.ts";
 import type { LineReading } from "./readings/lineReading.ts";
-import type { Climate, WearMark, WebbingState } from "./webbingState.ts";
+import type { WearMark, WebbingState } from "./webbingState.ts";
 
 interface OpenClamp {
   readonly at: number;
@@ -28,18 +28,17 @@ export class WebbingWalk {
   private begun: PlainDate | undefined;
   private cursor: PlainDate | undefined;
   private monthsOutside = 0;
-  private sunMonths = 0;
+  private readonly dose: DoseSum;
   private wet: boolean | undefined;
   private judged: Judged = { needs: [], doubts: [] };
   private readings: LineReading[] = [];
   private readonly marks: WearMark[] = [];
   private readonly clamps = new Map<Side, OpenClamp>();
   private readonly webbing: WebbingName;
-  private readonly climate: Climate;
 
   constructor(webbing: WebbingName, climate: Climate) {
     this.webbing = webbing;
-    this.climate = climate;
+    this.dose = new DoseSum(climate);
     this.kept = [0, webbing.length];
   }
 
@@ -49,8 +48,7 @@ export class WebbingWalk {
     if (this.placement !== undefined && this.cursor !== undefined) {
       this.monthsOutside += monthsBetween(this.cursor, until);
       for (const { month, share } of monthShares(this.cursor, until)) {
-        const { latitude, hemisphere } = this.climate;
-        this.sunMonths += share * monthDose(month, this.placement.sun, latitude, hemisphere);
+        this.dose.add(month, share, this.placement.sun);
       }
     }
     this.cursor = until;
@@ -135,7 +133,7 @@ export class WebbingWalk {
       to,
       ...(made === undefined ? {} : { ageYears: monthsBetween(made, on) / 12 }),
       monthsOutside: this.monthsOutside,
-      sunMonths: this.sunMonths,
+      sunMonths: this.dose.total,
       ...(this.wet === undefined ? {} : { wet: this.wet }),
       ...(this.placement === undefined ? {} : { placement: this.placement }),
       marks: [...this.marks.map((m) => countClamp(m, on)), ...open].filter((m) => m.from < to && m.to > from),
