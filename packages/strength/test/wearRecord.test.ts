@@ -113,6 +113,24 @@ describe("the state at a date", () => {
     ]);
   });
 
+  it("a cut in the loaded span is flagged, at its very ends too, and none outside of it", () => {
+    const cut = (at: string) =>
+      ({ date: "2025-05-01", event: "damage", kind: "cut", from: at, to: at, depth: "10 %" }) as const;
+    const entries: Entries = [
+      { date: "2025-04-01", ...RIGGED, clampedAt: [] },
+      ...["2 m", "30 m", "62 m", "70 m"].map(cut),
+    ];
+    const { flags } = wearState(read(entries), "2025-07-01");
+    expect(flags.map((flag) => [flag.kind, flag.fromA])).toEqual([
+      ["cut", 0],
+      ["cut", 28],
+      ["cut", 60],
+    ]);
+    expect(flags[1]!.message).toContain("a cut lies inside the loaded span, 30 m from the marked end");
+    const atEnds: Entries = [{ date: "2025-04-01", ...RIGGED, from: "0 m", to: "80 m" }, cut("0 m"), cut("80 m")];
+    expect(stateOf(atEnds, "2025-07-01").marks.filter(({ kind }) => kind === "cut")).toHaveLength(2);
+  });
+
   it("a move takes it from one rig to another on the same day", () => {
     const { placement, monthsOutside } = stateOf(
       [

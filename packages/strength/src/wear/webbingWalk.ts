@@ -136,7 +136,7 @@ export class WebbingWalk {
       sunMonths: this.dose.total,
       ...(this.wet === undefined ? {} : { wet: this.wet }),
       ...(this.placement === undefined ? {} : { placement: this.placement }),
-      marks: [...this.marks.map((m) => countClamp(m, on)), ...open].filter((m) => m.from < to && m.to > from),
+      marks: [...this.marks.map((m) => countClamp(m, on)), ...open].filter((m) => isWithin(m, from, to)),
       clampedMonths: { ...months("A"), ...months("B") },
       needs: this.judged.needs.filter((need) => (need.from ?? from) <= to && (need.to ?? to) >= from),
       doubts: this.judged.doubts,
@@ -155,6 +155,11 @@ export class WebbingWalk {
     for (const clamp of this.clamps.values()) this.marks.push({ ...weblockMark(clamp, on), until: on } as WearMark);
     this.clamps.clear();
   }
+}
+
+/** A cut has no length: one at the very end of what is left counts. */
+function isWithin(mark: WearMark, from: number, to: number): boolean {
+  return mark.kind === "cut" ? mark.from <= to && mark.to >= from : mark.from < to && mark.to > from;
 }
 
 function weblockMark({ at, since, load }: OpenClamp, on: PlainDate): WearMark {
