@@ -271,6 +271,61 @@ describe("a record finds its rig", () => {
   });
 });
 
+describe("entries of other rigs", () => {
+  const inspectEvery = "30 days";
+  const notesOf = (given: Partial<WearDocument>) => {
+    const webbing = {
+      id: "w",
+      name: "webbing",
+      length: "80 m",
+      mark: "red",
+      entries: [{ date: "2026-04-01", ...CLAMPED }],
+    };
+    const reading = readWearRecord({ secondline: "wear/1", name: "record", webbings: [webbing], ...given });
+    if (!reading.ok) throw new Error(JSON.stringify(reading.issues));
+    const notes = applyWear(exampleRig(), reading.record, "2026-08-01").notes;
+    return notes.filter((note) => note.includes("which this rig is not"));
+  };
+  const fall = { rig: "tset rig", part: "harness", entries: [{ date: "2026-06-01", event: "hardFall" as const }] };
+
+  it("are told, each name once: it may be misspelt", () => {
+    expect(notesOf({})).toEqual([]);
+    const [note, ...more] = notesOf({
+      parts: [fall, { ...fall, part: "leash" }],
+      plans: [
+        { rig: "test rigg", inspectEvery },
+        { rig: "test rig", inspectEvery },
+      ],
+    });
+    expect(more).toEqual([]);
+    expect(note).toContain('has entries of "tset rig", "test rigg", which this rig is not: they do not count here');
+    expect(note).toContain('If "test rig" is meant');
+  });
+
+  it("are told of webbing that hangs elsewhere where no line is missing", () => {
+    const rig = exampleRig();
+    const { backup: _none, ...alone } = rig;
+    const entries = [{ date: "2026-04-01", ...CLAMPED }];
+    const other = [{ date: "2026-04-01", ...CLAMPED, rig: "test rigg" }];
+    const webbing = { name: "webbing", length: "80 m", mark: "red" };
+    const webbings = [
+      { ...webbing, id: "a", entries },
+      { ...webbing, id: "b", entries: other },
+    ];
+    const reading = readWearRecord({ secondline: "wear/1", name: "record", webbings });
+    if (!reading.ok) throw new Error(JSON.stringify(reading.issues));
+    const told = (one: Rig) =>
+      applyWear(one, reading.record, "2026-08-01").notes.filter((note) => note.includes('"test rigg"'));
+    expect(told(alone)).toHaveLength(1);
+    expect(told(rig)).toHaveLength(1);
+  });
+
+  it("are no more than five names", () => {
+    const plans = Array.from({ length: 8 }, (_, i) => ({ rig: `gap ${i}`, inspectEvery }));
+    expect(notesOf({ plans })[0]).toContain('"gap 4" and 3 more, which this rig is not');
+  });
+});
+
 describe("knots", () => {
   const leash = (stock: Rig["leash"]["stock"]) => {
     const plain = exampleRig();

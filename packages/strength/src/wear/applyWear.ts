@@ -21,7 +21,7 @@ import { type ReadingComparison, readingAgainstRig } from "./readings/readingAga
 import { tensionDrift } from "./readings/tensionDrift.ts";
 import type { WearRecord } from "./record.ts";
 import { recordOfRig } from "./recordOfRig.ts";
-import { nameMatchNote, rigMatch } from "./rigReference.ts";
+import { nameMatchNote, otherRigNotes, rigMatch } from "./rigReference.ts";
 import { type WearState, wearState } from "./wearState.ts";
 import type { WearMark, WebbingState } from "./webbingState.ts";
 import { wearPart } from "./wornPart.ts";
@@ -56,6 +56,7 @@ export function applyWear(rig: Rig, record: WearRecord, on: string | PlainDate):
   const parts = state.parts.filter((part) => rigMatch(rig, part.rig));
   const flags = state.flags.filter((f) => hanging.some((w) => w.id === f.webbing)).map((f) => f.message);
   const notes = [...flags, ...own.notes, ...matchNotes(rig, hanging, parts), ...unspoken(rig, hanging, state)];
+  notes.push(...otherRigNotes(rig, otherReferences(record, state, silentLines(rig, hanging).length > 0)));
   if (hanging.length + parts.length > 0) notes.push(...climateNotes(record));
   const worn: Worn = { rig, notes, needs: [] };
   wearLine(worn, "main", mainSectionLengths(rig), hanging);
@@ -104,10 +105,21 @@ function climateNotes({ latitude, hemisphere }: WearRecord): string[] {
   ];
 }
 
+function silentLines(rig: Rig, hanging: readonly WebbingState[]): readonly LineName[] {
+  const lines = (["main", "backup"] as const).filter((line) => rig[line] !== undefined);
+  return lines.filter((line) => hanging.every((w) => w.placement!.line !== line));
+}
+
+/** Rigs of parts and plans, and of webbing that hangs on that day; `told`: those of the webbing are told already. */
+function otherReferences({ parts, plans }: WearRecord, { webbings }: WearState, told: boolean): readonly string[] {
+  const hangingIn = webbings.flatMap(({ placement }) => placement?.rig ?? []);
+  const others = [...parts, ...plans].map((one) => one.rig);
+  return told ? others.filter((reference) => !hangingIn.includes(reference)) : [...others, ...hangingIn];
+}
+
 /** Lines of which the record says nothing on that date: they stay as the rig document has them, whatever the date. */
 function unspoken(rig: Rig, hanging: readonly WebbingState[], { on, webbings }: WearState): string[] {
-  const lines = (["main", "backup"] as const).filter((line) => rig[line] !== undefined);
-  const silent = lines.filter((line) => hanging.every((w) => w.placement!.line !== line));
+  const silent = silentLines(rig, hanging);
   if (silent.length === 0) return [];
   const which = silent.map((line) => (line === "main" ? "main line" : "backup")).join(" or the ");
   const rigs = [...new Set(webbings.flatMap(({ placement }) => placement?.rig ?? []))].filter(
