@@ -96,6 +96,20 @@ describe("an assessment", () => {
     expect(issue!.message).toContain("Give this rig's record");
   });
 
+  it("refuses a record that hangs webbing in a section that the rig has not", () => {
+    const webbings = wear.webbings.map((webbing) => ({
+      ...webbing,
+      entries: webbing.entries.map((entry) =>
+        "placement" in entry ? { ...entry, placement: { ...entry.placement, section: 3 } } : entry,
+      ),
+    }));
+    const issues = refused({ rig: old, wear: { ...wear, webbings }, on: "2026-11-01" });
+    expect(issues.map(({ path }) => path)).toEqual([
+      "wear.webbings[0].entries[6].section",
+      "wear.webbings[1].entries[2].section",
+    ]);
+  });
+
   it("refuses a record without a day, a day that is none, and a day before the record begins", () => {
     expect(refused({ rig: old, wear })[0]!.message).toContain("say which day");
     expect(refused({ rig: old, on: "2026-02-30" })[0]!.message).toContain("2026-02-30");

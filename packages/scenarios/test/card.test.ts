@@ -42,6 +42,7 @@ const webbing = (line: "main" | "backup", from: string, to: string): Webbings[nu
   length: "80 m",
   mark: "thread",
   made: "2025-11-01",
+  firstUse: "2026-04-01",
   entries: [
     { date: "2026-04-01", event: "rigged", rig: "north-gap", line, markedEnd: "A", from, to, clampedAt: ["A", "B"] },
     { date: "2026-04-01", event: "wet", wet: false },

@@ -68,6 +68,7 @@ export { applyWear } from "./wear/applyWear.ts";
 export { ENTRY_KINDS } from "./wear/entries/entryKinds.ts";
 export type { WearFlag } from "./wear/flags.ts";
 export { nextInspection } from "./wear/lapse.ts";
+export { misplacedIssues } from "./wear/misplaced.ts";
 export { needSentences } from "./wear/needWords.ts";
 export { PART_ENTRY_KINDS } from "./wear/partEntries/partEntryKinds.ts";
 export type { PartState } from "./wear/partState.ts";

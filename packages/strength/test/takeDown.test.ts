@@ -2,6 +2,7 @@ import { Temporal } from "temporal-polyfill";
 import { describe, expect, it } from "vitest";
 import { futureFromRecord, futureFromRig, partStrengths, readWearRecord } from "../src/index.ts";
 import { takeDown } from "../src/takeDown/takeDown.ts";
+import type { WearDocument } from "../src/wear/schema.ts";
 import { asNew, exampleRig, section } from "./exampleRig.ts";
 
 const rig = exampleRig({
@@ -83,6 +84,97 @@ describe("the take-down date", () => {
     const summer = sun("2026-08-01") - sun("2026-07-01");
     const winter = sun("2027-01-01") - sun("2026-12-01");
     expect(summer).toBeGreaterThan(4 * winter);
+  });
+});
+
+describe("on later days, with a record", () => {
+  const TODAY = "2026-07-01";
+  const LATER = "2027-07-01";
+  const used = { monthsOutside: 6, sun: 1, ageYears: 2, wet: false };
+  const plain = exampleRig();
+  const usedRig = exampleRig({
+    main: { ...plain.main, sections: [section({ condition: used })] },
+    backup: {
+      ...plain.backup!,
+      sections: [section({ condition: used })],
+      connections: plain.backup!.connections.map((part) => ({ ...part, condition: used })),
+    },
+    leash: { ...plain.leash, condition: used, falls: 40 },
+    harness: { ...plain.harness, condition: used },
+    anchorA: { ...plain.anchorA, hardware: plain.anchorA.hardware.map((part) => ({ ...part, condition: used })) },
+  });
+  const rigged = { event: "rigged", rig: "test rig", line: "main", markedEnd: "A", from: "3 m", to: "62 m" } as const;
+  const webbing = {
+    id: "w",
+    name: "webbing",
+    length: "80 m",
+    mark: "red",
+    firstUse: "2026-04-01",
+    entries: [{ date: "2026-04-01", ...rigged }],
+  };
+  const rigOn = (record: Partial<WearDocument>, day = LATER) => {
+    const base = { secondline: "wear/1", name: "record", latitude: "middle", hemisphere: "north" };
+    const reading = readWearRecord({ ...base, ...record });
+    if (!reading.ok) throw new Error(JSON.stringify(reading.issues));
+    return futureFromRecord(usedRig, reading.record, TODAY)(Temporal.PlainDate.from(day));
+  };
+  const months = 365 / 30.436875;
+
+  it("what it does not follow ages as it does without one", () => {
+    const [followed, alone] = [
+      rigOn({ webbings: [webbing] }),
+      futureFromRig(usedRig, TODAY)(Temporal.PlainDate.from(LATER)),
+    ];
+    expect(followed.leash.falls).toBeCloseTo(40 * (1 + months / 6), 9);
+    for (const one of ["leash", "harness", "anchorA", "anchorB", "backup"] as const) {
+      expect(followed[one]).toEqual(alone[one]);
+    }
+    const backup = rigOn({ webbings: [{ ...webbing, entries: [{ ...webbing.entries[0]!, line: "backup" }] }] });
+    expect(backup.main).toEqual(alone.main);
+  });
+
+  it("a part that it follows ages once, and so does one of which it does not say when it was up", () => {
+    const condition = (entries: readonly object[]) =>
+      rigOn({ parts: [{ rig: "test rig", part: "harness", entries } as never] }).harness.condition!;
+    const up = { date: "2026-06-01", event: "putUp" };
+    const before = 30 / 30.436875;
+    expect(condition([up]).monthsOutside).toBeCloseTo(6 + before + months, 9);
+    expect(condition([up]).ageYears).toBeCloseTo(2 + (before + months) / 12, 9);
+    const dry = condition([{ date: "2026-06-01", event: "wet", wet: false }]);
+    expect(dry.monthsOutside).toBeCloseTo(6 + months, 9);
+    expect(dry.ageYears).toBeCloseTo(2 + (before + months) / 12, 9);
+    const down = condition([up, { date: "2026-06-11", event: "takenDown" }]);
+    expect(down.monthsOutside).toBeCloseTo(6 + 10 / 30.436875, 9);
+  });
+
+  it("a leash goes on being fallen on, whether or not it says when that was up", () => {
+    const falls = { date: "2026-06-16", event: "falls", falls: 10 } as const;
+    const leash = (entries: readonly object[]) =>
+      rigOn({ parts: [{ rig: "test rig", part: "leash", entries } as never] }).leash.falls!;
+    const file = 40 * (1 + months / 6);
+    expect(leash([falls])).toBeCloseTo(file + 10 * (1 + months), 9);
+    expect(leash([{ date: "2026-06-16", event: "putUp" }, falls])).toBeCloseTo(file + 10 * (1 + months), 9);
+  });
+
+  it("no part is stronger than without one, as long as the record does not go back to its first use", () => {
+    const { firstUse: _none, ...late } = webbing;
+    const records: Partial<WearDocument>[] = [
+      { webbings: [late] },
+      { webbings: [{ ...late, entries: [{ ...webbing.entries[0]!, line: "backup" }] }] },
+      ...(["leash", "harness", "connection.0", "anchorA.hardware.0"] as const).map((id) => ({
+        parts: [{ rig: "test rig", part: id, entries: [{ date: "2026-06-01", event: "wet" as const, wet: false }] }],
+      })),
+      { parts: [{ rig: "test rig", part: "leash", entries: [{ date: "2026-06-01", event: "putUp" as const }] }] },
+    ];
+    for (const day of [TODAY, "2026-12-01", LATER]) {
+      const alone = partStrengths(futureFromRig(usedRig, TODAY)(Temporal.PlainDate.from(day)));
+      for (const record of records) {
+        const strengths = partStrengths(rigOn(record, day));
+        for (const [i, { id, strength5 }] of strengths.entries()) {
+          expect([id, strength5 <= alone[i]!.strength5 * (1 + 1e-12)]).toEqual([id, true]);
+        }
+      }
+    }
   });
 });
 

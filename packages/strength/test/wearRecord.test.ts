@@ -7,7 +7,14 @@ const RIGGED = { event: "rigged", rig: "gap", line: "main", markedEnd: "A", from
 
 function recordOf(entries: Entries, given: Partial<WearDocument> = {}): string {
   const webbing = { id: "w", name: "webbing", length: "80 m", mark: "red thread", made: "2025-01-01", entries };
-  return JSON.stringify({ secondline: "wear/1", name: "record", webbings: [webbing], ...given } satisfies WearDocument);
+  const where = { latitude: "middle", hemisphere: "north" } as const;
+  return JSON.stringify({
+    secondline: "wear/1",
+    name: "record",
+    ...where,
+    webbings: [webbing],
+    ...given,
+  } satisfies WearDocument);
 }
 
 function read(entries: Entries, given?: Partial<WearDocument>): WearRecord {
@@ -50,6 +57,25 @@ describe("the state at a date", () => {
     expect(sun("south")).toBeCloseTo(0.4, 10);
   });
 
+  it("a latitude or hemisphere that nobody wrote down counts as the one with the most sun", () => {
+    const year: Entries = [
+      { date: "2025-03-01", ...RIGGED },
+      { date: "2025-11-01", event: "takenDown" },
+      { date: "2026-02-01", ...RIGGED },
+    ];
+    const climates = (["low", "middle", "high"] as const).flatMap((latitude) =>
+      (["north", "south"] as const).map((hemisphere) => ({ latitude, hemisphere })),
+    );
+    for (const on of ["2025-06-01", "2025-12-01", "2026-02-20"]) {
+      const sun = (given: Partial<WearDocument>) => wearState(read(year, given), on).webbings[0]!.sunMonths;
+      const blank = { latitude: undefined as never, hemisphere: undefined as never };
+      expect(sun(blank)).toBe(Math.max(...climates.map(sun)));
+      expect(sun({ ...blank, latitude: "high" })).toBe(
+        Math.max(...climates.filter(({ latitude }) => latitude === "high").map(sun)),
+      );
+    }
+  });
+
   it("re-tensioning pulls the clamp mark out of the span, letting in brings it into it", () => {
     const rigged: Entries[number] = { date: "2025-04-01", ...RIGGED, clampedAt: ["A", "B"] };
     const pulled = stateOf(
@@ -85,6 +111,24 @@ describe("the state at a date", () => {
       ["fallZone", 26],
       ["clampMark", 55],
     ]);
+  });
+
+  it("a cut in the loaded span is flagged, at its very ends too, and none outside of it", () => {
+    const cut = (at: string) =>
+      ({ date: "2025-05-01", event: "damage", kind: "cut", from: at, to: at, depth: "10 %" }) as const;
+    const entries: Entries = [
+      { date: "2025-04-01", ...RIGGED, clampedAt: [] },
+      ...["2 m", "30 m", "62 m", "70 m"].map(cut),
+    ];
+    const { flags } = wearState(read(entries), "2025-07-01");
+    expect(flags.map((flag) => [flag.kind, flag.fromA])).toEqual([
+      ["cut", 0],
+      ["cut", 28],
+      ["cut", 60],
+    ]);
+    expect(flags[1]!.message).toContain("a cut lies inside the loaded span, 30 m from the marked end");
+    const atEnds: Entries = [{ date: "2025-04-01", ...RIGGED, from: "0 m", to: "80 m" }, cut("0 m"), cut("80 m")];
+    expect(stateOf(atEnds, "2025-07-01").marks.filter(({ kind }) => kind === "cut")).toHaveLength(2);
   });
 
   it("a move takes it from one rig to another on the same day", () => {

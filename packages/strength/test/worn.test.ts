@@ -2,7 +2,7 @@
 
 import type { LineEnd, Rig, Wear } from "@secondline/rig";
 import { describe, expect, it } from "vitest";
-import { applyWear, combineFactors, partStrengths, readWearRecord } from "../src/index.ts";
+import { applyWear, combineFactors, misplacedIssues, partStrengths, readWearRecord } from "../src/index.ts";
 import type { WearDocument } from "../src/wear/schema.ts";
 import { asNew, exampleRig, leashRope, polyesterWebbing, rated, section } from "./exampleRig.ts";
 
@@ -189,6 +189,76 @@ describe("what no factor covers", () => {
   });
 });
 
+describe("what cannot be put into the rig keeps anybody from saying that it holds", () => {
+  const hung = { date: "2026-04-01", ...CLAMPED } as const;
+
+  it("webbing in a section that the rig does not have, with its path", () => {
+    const entries: Entries = [hung, { date: "2026-05-01", ...CLAMPED, event: "moved", section: 3 }];
+    expect(worn(entries, { on: "2026-04-20" }).needsInspection).toEqual([]);
+    expect(worn(entries).needsInspection[0]).toContain(
+      'hangs "webbing" in "section": 3 of the main line. The rig has one',
+    );
+    const reading = read(entries);
+    if (!reading.ok) throw new Error("the record is not sound");
+    const issues = (on: string) => misplacedIssues(exampleRig(), reading.record, on);
+    expect(issues("2026-04-20")).toEqual([]);
+    expect(issues("2026-05-01")).toMatchObject([{ path: "webbings[0].entries[1].section", got: "3", expected: "0" }]);
+  });
+
+  it("a loaded length that differs by more than a tenth; by less it is said", () => {
+    const loaded = (to: string) => worn([{ ...hung, to }]);
+    expect(loaded("20 m").needsInspection[0]).toContain('has 17 m of "webbing" loaded, the rig 59 m');
+    expect(partOf(loaded("20 m").rig, "main").needsInspection).toContain(loaded("20 m").needsInspection[0]);
+    expect(loaded("75 m").needsInspection).toHaveLength(1);
+    expect(loaded("66 m").needsInspection).toEqual([]);
+    expect(loaded("66 m").notes.join(" ")).toContain("positions may be off by the difference");
+  });
+
+  it("damage within what is loaded, but beyond the length of the rig, lies at its end", () => {
+    const cut = {
+      date: "2026-05-01",
+      event: "damage",
+      kind: "cut",
+      from: "65.8 m",
+      to: "65.8 m",
+      depth: "30 %",
+    } as const;
+    const abraded = { ...cut, kind: "abrasion", from: "64 m", to: "65 m" } as const;
+    const { wear } = worn([{ ...hung, to: "66 m" }, cut, abraded]).rig.main.sections[0]!;
+    const end = expect.closeTo(59.01, 1);
+    expect(wear).toContainEqual({ kind: "cut", at: end, depth: 0.3 });
+    expect(wear).toContainEqual({ kind: "abrasion", from: expect.closeTo(58.01, 1), to: end, depth: 0.3 });
+    const beyond = worn([
+      { ...hung, to: "66 m" },
+      { ...cut, from: "70 m", to: "70 m" },
+    ]);
+    expect(beyond.rig.main.sections[0]!.wear.map(({ kind }) => kind)).not.toContain("cut");
+  });
+
+  it("a part that the rig does not have, unless it is down", () => {
+    const up = { date: "2026-04-01", event: "putUp" } as const;
+    const needs = (part: string, entries: NonNullable<Parts>[number]["entries"], rig = exampleRig()) =>
+      worn([hung], { rig, parts: [{ rig: "test rig", part, entries }] }).needsInspection;
+    expect(needs("anchorA.hardware.7", [up])[0]).toContain('part "anchorA.hardware.7" that this rig does not have');
+    expect(needs("anchorA.hardware.7", [up, { date: "2026-05-01", event: "takenDown" }])).toEqual([]);
+    expect(needs("connection.0", [up], (({ backup: _none, ...rest }) => rest)(exampleRig()))).toEqual([]);
+    // A weblock has no wear of its own here, but what happened to it asks for a look.
+    expect(needs("endA", [up])).toEqual([]);
+    expect(needs("endA", [up, { date: "2026-05-01", event: "ranHot" }])[0]).toContain('Part "endA": heat');
+  });
+});
+
+it("a record says that it does not say where on the earth it hangs, and what is counted", () => {
+  const notes = worn([{ date: "2026-04-01", ...CLAMPED }]).notes.join(" ");
+  expect(notes).toContain("at which latitude it hangs: the sun of below 30 degrees is counted");
+  expect(notes).toContain("on which hemisphere it hangs: the one that brings more sun is counted");
+  const parts: Parts = [{ rig: "test rig", part: "harness", entries: [{ date: "2026-04-01", event: "putUp" }] }];
+  const where = { latitude: "high", hemisphere: "south" } as const;
+  const said = readWearRecord({ secondline: "wear/1", name: "record", ...where, parts });
+  if (!said.ok) throw new Error("the record is not sound");
+  expect(applyWear(exampleRig(), said.record, "2026-08-01").notes.join(" ")).not.toMatch(/latitude|hemisphere/);
+});
+
 describe("a record finds its rig", () => {
   const named = exampleRig({ id: "gap-7" });
   it("by its id, whatever the rig is called now, and says so when it goes by the name", () => {
@@ -198,6 +268,61 @@ describe("a record finds its rig", () => {
     const byName = worn([{ date: "2025-04-01", ...CLAMPED }], { rig: named });
     expect(byName.rig.main.endA.monthsClamped).toBeCloseTo(16, 0);
     expect(byName.notes.join(" ")).toContain('Write the rig\'s id, "gap-7", into the record');
+  });
+});
+
+describe("entries of other rigs", () => {
+  const inspectEvery = "30 days";
+  const notesOf = (given: Partial<WearDocument>) => {
+    const webbing = {
+      id: "w",
+      name: "webbing",
+      length: "80 m",
+      mark: "red",
+      entries: [{ date: "2026-04-01", ...CLAMPED }],
+    };
+    const reading = readWearRecord({ secondline: "wear/1", name: "record", webbings: [webbing], ...given });
+    if (!reading.ok) throw new Error(JSON.stringify(reading.issues));
+    const notes = applyWear(exampleRig(), reading.record, "2026-08-01").notes;
+    return notes.filter((note) => note.includes("which this rig is not"));
+  };
+  const fall = { rig: "tset rig", part: "harness", entries: [{ date: "2026-06-01", event: "hardFall" as const }] };
+
+  it("are told, each name once: it may be misspelt", () => {
+    expect(notesOf({})).toEqual([]);
+    const [note, ...more] = notesOf({
+      parts: [fall, { ...fall, part: "leash" }],
+      plans: [
+        { rig: "test rigg", inspectEvery },
+        { rig: "test rig", inspectEvery },
+      ],
+    });
+    expect(more).toEqual([]);
+    expect(note).toContain('has entries of "tset rig", "test rigg", which this rig is not: they do not count here');
+    expect(note).toContain('If "test rig" is meant');
+  });
+
+  it("are told of webbing that hangs elsewhere where no line is missing", () => {
+    const rig = exampleRig();
+    const { backup: _none, ...alone } = rig;
+    const entries = [{ date: "2026-04-01", ...CLAMPED }];
+    const other = [{ date: "2026-04-01", ...CLAMPED, rig: "test rigg" }];
+    const webbing = { name: "webbing", length: "80 m", mark: "red" };
+    const webbings = [
+      { ...webbing, id: "a", entries },
+      { ...webbing, id: "b", entries: other },
+    ];
+    const reading = readWearRecord({ secondline: "wear/1", name: "record", webbings });
+    if (!reading.ok) throw new Error(JSON.stringify(reading.issues));
+    const told = (one: Rig) =>
+      applyWear(one, reading.record, "2026-08-01").notes.filter((note) => note.includes('"test rigg"'));
+    expect(told(alone)).toHaveLength(1);
+    expect(told(rig)).toHaveLength(1);
+  });
+
+  it("are no more than five names", () => {
+    const plans = Array.from({ length: 8 }, (_, i) => ({ rig: `gap ${i}`, inspectEvery }));
+    expect(notesOf({ plans })[0]).toContain('"gap 4" and 3 more, which this rig is not');
   });
 });
 

@@ -76,7 +76,9 @@ export function OwnerFields({ facts }: { facts: WebbingFacts | undefined }) {
   };
   const messages = (key: string) => messagesUnder(issues, `${path}.${key}`);
   const keys =
-    owner.list === "webbings" ? (["name", "length", "mark", "made"] as const) : (["rig", "part", "made"] as const);
+    owner.list === "webbings"
+      ? (["name", "length", "mark", "made", "firstUse"] as const)
+      : (["rig", "part", "made", "firstUse"] as const);
   const faults = keys.reduce((sum, key) => sum + messages(key).length, 0);
   const text = (key: string, label: string, hint?: string) => (
     <TextField
@@ -111,6 +113,13 @@ export function OwnerFields({ facts }: { facts: WebbingFacts | undefined }) {
         value={item.made ?? ""}
         messages={messages("made")}
         onChange={(made) => put("made", made === "" ? undefined : made)}
+        onBlur={finish}
+      />
+      <DateField
+        label={sayRecord("ownerChoice.firstUse")}
+        value={item.firstUse ?? ""}
+        messages={messages("firstUse")}
+        onChange={(day) => put("firstUse", day === "" ? undefined : day)}
         onBlur={finish}
       />
       {facts && <StockOf facts={facts} />}

@@ -18,6 +18,7 @@ import {
   type BreakTest,
   futureFromRecord,
   futureFromRig,
+  misplacedIssues,
   type PlainDate,
   readDate,
   rigMatch,
@@ -87,6 +88,10 @@ export function assess(assessment: Assessment): AssessmentReading {
   const { rig, wear, on, tests = [], judgements = [] } = assessment;
   const issues = [...dateIssues(assessment), ...judgementIssues(rig, judgements)];
   if (issues.length > 0) return { ok: false, issues };
+  const misplaced = wear && on !== undefined ? misplacedIssues(rig, wear, on) : [];
+  if (misplaced.length > 0) {
+    return { ok: false, issues: misplaced.map((issue) => ({ ...issue, path: `wear.${issue.path}` })) };
+  }
   const worn = wear && on !== undefined ? applyWear(rig, wear, on) : undefined;
   const lines = wear && worn ? linesOf(worn.state.webbings, rig) : [];
   if (wear && lines.length === 0 && !hasParts(wear, rig)) return { ok: false, issues: [notThisRig(wear, rig)] };
@@ -98,7 +103,7 @@ export function assess(assessment: Assessment): AssessmentReading {
   const upkeep = wear && on !== undefined ? upkeepOf(rig, wear, readDate(on)!) : NO_UPKEEP;
   const taken: Taken = {
     ...(on === undefined ? {} : { on }),
-    ...(wear ? { wear: { name: wear.name, lines } } : {}),
+    ...(wear ? { wear: { name: wear.name, lines: lines.filter((line) => rig[line] !== undefined) } } : {}),
     ...(tests.length > 0 ? { tests: { given: tests.length, count: used.count } } : {}),
     judged: judgements.map(({ part }) => part),
   };

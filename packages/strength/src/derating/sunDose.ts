@@ -35,6 +35,40 @@ export function monthDose(month: number, sun: number, latitude: LatitudeClass, h
   return weight * sun * LATITUDE_WEIGHT[latitude];
 }
 
+/** Where something hangs; what nobody wrote down is left out. */
+export interface Climate {
+  readonly latitude?: LatitudeClass;
+  readonly hemisphere?: Hemisphere;
+}
+
+const SUNNIEST_LATITUDE = (Object.keys(LATITUDE_WEIGHT) as LatitudeClass[]).reduce((most, one) =>
+  LATITUDE_WEIGHT[one] > LATITUDE_WEIGHT[most] ? one : most,
+);
+
+/** Sun taken month by month. Without a latitude the sunniest counts, without a hemisphere the one that brought more in all. */
+export class DoseSum {
+  private readonly latitude: LatitudeClass;
+  private readonly sums: Map<Hemisphere, number>;
+
+  constructor({ latitude, hemisphere }: Climate) {
+    this.latitude = latitude ?? SUNNIEST_LATITUDE;
+    const possible: readonly Hemisphere[] = hemisphere === undefined ? ["north", "south"] : [hemisphere];
+    this.sums = new Map(possible.map((one) => [one, 0]));
+  }
+
+  /** `share`: of a calendar month (1 to 12); `sun`: of the light [-]. */
+  add(month: number, share: number, sun: number): void {
+    for (const [hemisphere, sum] of this.sums) {
+      this.sums.set(hemisphere, sum + share * monthDose(month, sun, this.latitude, hemisphere));
+    }
+  }
+
+  /** [months of full sun] */
+  get total(): number {
+    return Math.max(...this.sums.values());
+  }
+}
+
 /** Most sun that some calendar months can bring: unshaded, at a low latitude, the sunniest months of the year first [months of full sun]. */
 export function mostDose(months: number): number {
   const years = Math.floor(months / 12);

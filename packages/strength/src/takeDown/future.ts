@@ -2,14 +2,63 @@
 import type { Condition, LineEnd, Rig, Wear, WebbingSection } from "@secondline/rig";
 import { date, isBefore, monthsBetween, type PlainDate } from "../dates/calendarDate.ts";
 import { wearToRig } from "../wear/applyWear.ts";
-import { partState } from "../wear/partState.ts";
+import { type PartState, partState } from "../wear/partState.ts";
+import type { LineName } from "../wear/placement.ts";
 import type { PartRecord, WearRecord, WebbingRecord } from "../wear/record.ts";
+import { rigMatch } from "../wear/rigReference.ts";
 import { webbingState } from "../wear/webbingState.ts";
+import { partOf, withPart } from "../wear/wornPart.ts";
 
-/** From a wear record: it hangs on as it hangs, and is fallen on as often as since it was rigged. */
+/**
+ * From a wear record: what it follows hangs on as it hangs, and is fallen on as often as since it was rigged. What it does not follow ages
+ * as from the rig document alone.
+ */
 export function futureFromRecord(rig: Rig, record: WearRecord, on: string): (day: PlainDate) => Rig {
   const today = date(on);
-  return (day) => wearToRig(rig, isBefore(today, day) ? usedUntil(record, today, day) : record, day);
+  return (day) => {
+    if (!isBefore(today, day)) return wearToRig(rig, record, day);
+    const older = olderRig(rig, monthsBetween(today, day));
+    return wearToRig(followedAsWritten(older, rig, record, today), usedUntil(record, today, day), day);
+  };
+}
+
+/**
+ * The older rig with the time of what the record follows as the document has it: the record counts that time itself. Falls of the document
+ * go on at their own rate.
+ */
+function followedAsWritten(older: Rig, rig: Rig, record: WearRecord, today: PlainDate): Rig {
+  const hanging = record.webbings.flatMap((webbing) => webbingState(webbing, today, record).placement ?? []);
+  const withLines = hanging
+    .filter((placement) => rigMatch(rig, placement.rig) !== undefined)
+    .reduce((done, { line, section }) => sectionAsWritten(done, rig, line, section), older);
+  return record.parts
+    .filter((part) => rigMatch(rig, part.rig) !== undefined)
+    .reduce((done, part) => partAsWritten(done, rig, partState(part, today, record)), withLines);
+}
+
+function sectionAsWritten(older: Rig, rig: Rig, line: LineName, at: number): Rig {
+  const [aged, written] = [older[line], rig[line]];
+  if (aged === undefined || written === undefined || written.sections[at] === undefined) return older;
+  const sections = aged.sections.map((section, i) =>
+    i === at ? { ...section, condition: written.sections[at]!.condition } : section,
+  );
+  const ends = {
+    ...(at === 0 ? { endA: written.endA } : {}),
+    ...(at === written.sections.length - 1 ? { endB: written.endB } : {}),
+  };
+  return { ...older, [line]: { ...aged, sections, ...ends } };
+}
+
+/** Without a word on when a part was up, it goes on as the document has it: only its age the record counts itself. */
+function partAsWritten(older: Rig, rig: Rig, { part: id, placed, reach }: PartState): Rig {
+  const written = partOf(rig, id)?.condition;
+  if (reach.begun === undefined || written === undefined) return older;
+  const { ageYears } = written;
+  const put = withPart(older, id, (part) => ({
+    ...part,
+    condition: placed ? written : { ...part.condition, ...(ageYears === undefined ? {} : { ageYears }) },
+  }));
+  return put ?? older;
 }
 
 function usedUntil(record: WearRecord, today: PlainDate, day: PlainDate): WearRecord {
@@ -36,10 +85,11 @@ function fallenOn(webbing: WebbingRecord, record: WearRecord, today: PlainDate, 
 
 function fallenOnPart(part: PartRecord, record: WearRecord, today: PlainDate, day: PlainDate): PartRecord {
   const entries = part.entries.filter((entry) => !isBefore(today, entry.date));
-  const state = partState(part, today, record);
-  const months = state.condition.monthsOutside ?? 0;
-  if (!state.up || months === 0 || state.falls === 0) return { ...part, entries };
-  const falls = (state.falls * monthsBetween(today, day)) / Math.max(1, months);
+  const { up, placed, recorded, reach, condition } = partState(part, today, record);
+  if ((placed && !up) || recorded.falls === 0) return { ...part, entries };
+  // Without a word on when it was up, the falls came about since the record or the part began.
+  const months = placed ? recorded.monthsOutside : Math.min(reach.months, 12 * (condition.ageYears ?? reach.months));
+  const falls = (recorded.falls * monthsBetween(today, day)) / Math.max(1, months);
   return { ...part, entries: [...entries, { date: day, event: "falls", falls }] };
 }
 

@@ -47,25 +47,30 @@ function nextWebbing(
     {
       ...webbing,
       made: today,
+      firstUse: today,
       entries: [
         { date: today, event: "rigged", placement: place },
         ...(wet === undefined ? [] : [{ date: today, event: "wet" as const, wet }]),
-        ...falls,
+        ...(falls.length > 0
+          ? falls
+          : [{ date: today, event: "falls" as const, from: place.from, to: place.to, falls: 0 }]),
       ],
     },
   ];
 }
 
 function nextPart(part: PartRecord, record: WearRecord, today: PlainDate, day: PlainDate): PartRecord {
-  const { condition, falls } = partState(part, today, record);
-  const months = condition.monthsOutside ?? 0;
-  const sun = months > 0 ? Math.min(1, (condition.sunMonths ?? months) / months) : 1;
+  const { condition, recorded } = partState(part, today, record);
+  const { monthsOutside: months, sunMonths, falls } = recorded;
+  const sun = months > 0 ? Math.min(1, sunMonths / months) : 1;
   const more = (falls * monthsBetween(today, day)) / Math.max(LEAST_MONTHS, months);
   return {
     ...part,
     made: today,
+    firstUse: today,
     entries: [
       { date: today, event: "putUp", sun },
+      { date: today, event: "falls", falls: 0 },
       ...(condition.wet === undefined ? [] : [{ date: today, event: "wet" as const, wet: condition.wet }]),
       ...(more > 0 ? [{ date: day, event: "falls" as const, falls: more }] : []),
     ],

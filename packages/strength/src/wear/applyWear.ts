@@ -10,19 +10,22 @@ import {
   type WebbingSection,
 } from "@secondline/rig";
 import { date, type PlainDate } from "../dates/calendarDate.ts";
-import { wearExtent } from "../parts/webbingWear/wearKinds.ts";
-import { fallZones } from "./fallZones.ts";
+import { addedCondition } from "./addedCondition.ts";
+import { lateNote } from "./lateNote.ts";
+import { isUsedSection, lateEnd, lateMarks } from "./lateWebbing.ts";
+import { placedWear, wearOfMarks } from "./markWear.ts";
+import { missingSection } from "./misplaced.ts";
 import { needSentences, ownOf } from "./needWords.ts";
-import { endPosition, type LineName, type Placement, type Side } from "./placement.ts";
+import { endPosition, type LineName, type Side } from "./placement.ts";
 import { type ReadingComparison, readingAgainstRig } from "./readings/readingAgainstRig.ts";
 import { tensionDrift } from "./readings/tensionDrift.ts";
 import type { WearRecord } from "./record.ts";
 import { recordOfRig } from "./recordOfRig.ts";
-import { nameMatchNote, rigMatch } from "./rigReference.ts";
-import { sectionPosition } from "./sectionPosition.ts";
+import { nameMatchNote, otherRigNotes, rigMatch } from "./rigReference.ts";
 import { type WearState, wearState } from "./wearState.ts";
 import type { WearMark, WebbingState } from "./webbingState.ts";
 import { wearPart } from "./wornPart.ts";
+import { type JoinedWear, withAllWritten, withWrittenDamage } from "./writtenWear.ts";
 
 export interface WornRig {
   readonly rig: Rig;
@@ -37,10 +40,13 @@ export interface WornRig {
 
 /** Lengths in record and rig may differ by this share before it is said [-]. */
 const LENGTH_MISMATCH = 0.03;
+/** Beyond this share they do not tell of the same line [-]. */
+const LENGTH_DOUBT = 0.1;
 
 /**
- * The rig as it is on a date. Sections, ends and parts that the record speaks of take their condition and wear from it
- * alone; what the rig document says of their wear is put aside. Everything else stays as written.
+ * The rig as it is on a date. Sections, ends and parts that the record follows from their first use on take their condition and wear
+ * from it alone, but for damage; what the rig document says of their wear is put aside. Where the record begins later it is added to what
+ * the document says. Everything else stays as written.
  */
 export function applyWear(rig: Rig, record: WearRecord, on: string | PlainDate): WornRig {
   const day = typeof on === "string" ? date(on) : on;
@@ -50,6 +56,8 @@ export function applyWear(rig: Rig, record: WearRecord, on: string | PlainDate):
   const parts = state.parts.filter((part) => rigMatch(rig, part.rig));
   const flags = state.flags.filter((f) => hanging.some((w) => w.id === f.webbing)).map((f) => f.message);
   const notes = [...flags, ...own.notes, ...matchNotes(rig, hanging, parts), ...unspoken(rig, hanging, state)];
+  notes.push(...otherRigNotes(rig, otherReferences(record, state, silentLines(rig, hanging).length > 0)));
+  if (hanging.length + parts.length > 0) notes.push(...climateNotes(record));
   const worn: Worn = { rig, notes, needs: [] };
   wearLine(worn, "main", mainSectionLengths(rig), hanging);
   wearLine(worn, "backup", backupSectionLengths(rig), hanging);
@@ -81,10 +89,37 @@ function matchNotes(rig: Rig, hanging: readonly WebbingState[], parts: readonly 
   return references.some((reference) => rigMatch(rig, reference) === "name") ? [nameMatchNote(rig)] : [];
 }
 
+/** What a record leaves out of where it hangs counts as what brings the most sun. */
+function climateNotes({ latitude, hemisphere }: WearRecord): string[] {
+  return [
+    ...(latitude === undefined
+      ? [
+          'The record does not say at which latitude it hangs: the sun of below 30 degrees is counted. Write "latitude" into it: "low", "middle" (30 to 50 degrees) or "high".',
+        ]
+      : []),
+    ...(hemisphere === undefined
+      ? [
+          'The record does not say on which hemisphere it hangs: the one that brings more sun is counted. Write "hemisphere" into it: "north" or "south".',
+        ]
+      : []),
+  ];
+}
+
+function silentLines(rig: Rig, hanging: readonly WebbingState[]): readonly LineName[] {
+  const lines = (["main", "backup"] as const).filter((line) => rig[line] !== undefined);
+  return lines.filter((line) => hanging.every((w) => w.placement!.line !== line));
+}
+
+/** Rigs of parts and plans, and of webbing that hangs on that day; `told`: those of the webbing are told already. */
+function otherReferences({ parts, plans }: WearRecord, { webbings }: WearState, told: boolean): readonly string[] {
+  const hangingIn = webbings.flatMap(({ placement }) => placement?.rig ?? []);
+  const others = [...parts, ...plans].map((one) => one.rig);
+  return told ? others.filter((reference) => !hangingIn.includes(reference)) : [...others, ...hangingIn];
+}
+
 /** Lines of which the record says nothing on that date: they stay as the rig document has them, whatever the date. */
 function unspoken(rig: Rig, hanging: readonly WebbingState[], { on, webbings }: WearState): string[] {
-  const lines = (["main", "backup"] as const).filter((line) => rig[line] !== undefined);
-  const silent = lines.filter((line) => hanging.every((w) => w.placement!.line !== line));
+  const silent = silentLines(rig, hanging);
   if (silent.length === 0) return [];
   const which = silent.map((line) => (line === "main" ? "main line" : "backup")).join(" or the ");
   const rigs = [...new Set(webbings.flatMap(({ placement }) => placement?.rig ?? []))].filter(
@@ -111,42 +146,53 @@ function wearLine(worn: Worn, line: LineName, lengths: readonly number[], hangin
     const i = webbing.placement!.section;
     const section = sections[i];
     if (section === undefined) {
-      worn.notes.push(
-        `The record hangs "${webbing.name}" in section ${i + 1} of the ${line} line, which has ${sections.length}.`,
-      );
+      worn.needs.push(missingSection(worn.rig, webbing.placement!, webbing.name)!);
       continue;
     }
-    worn.notes.push(...lengthNotes(webbing, lengths[i]!));
-    const needs = needSentences(webbing);
+    const { notes, doubts } = lengthMismatch(webbing, lengths[i]!);
+    worn.notes.push(...notes);
+    const needs = [...needSentences(webbing), ...doubts];
     worn.needs.push(...needs);
     const [first, last] = [i === 0, i === sections.length - 1];
+    const ends = [...(first ? [endA] : []), ...(last ? [endB] : [])];
     // The weblock at an end is the end's own matter: its present mark is not a place in the section.
-    const booked = [...(first ? [endA.kind] : []), ...(last ? [endB.kind] : [])].includes("weblock");
-    const marks = webbing.marks.filter((mark) => !(booked && atOwnWeblock(mark, webbing, { first, last, endA, endB })));
-    sections[i] = wornSection(section, { webbing, marks, length: lengths[i]!, needs });
-    const kept = damageKept(section.wear, sections[i]!.wear);
-    if (kept.length > 0) {
-      sections[i] = { ...sections[i]!, wear: [...sections[i]!.wear, ...kept] };
-      worn.notes.push(
-        `The rig's file has damage in the ${line === "main" ? "main line" : "backup"} that the record does not speak of (${kept.map(({ kind }) => kind).join(", ")}): it is counted too. Write it into the record of "${webbing.name}".`,
-      );
-    }
+    const booked = ends.some(({ kind }) => kind === "weblock");
+    const inSection = webbing.marks.filter(
+      (mark) => !(booked && atOwnWeblock(mark, webbing, { first, last, endA, endB })),
+    );
+    const isLate = !webbing.reach.fromNew;
+    if (isLate && isUsedSection(section, ends)) worn.notes.push(lateNote(webbing.name, webbing.reach));
+    const marks = isLate ? lateMarks(inSection, section, ends) : inSection;
+    const recorded = wearOfMarks(marks, webbing.placement!, lengths[i]!);
+    const speaksOfFalls = marks.some(({ kind }) => kind === "fallZone");
+    const joined = isLate
+      ? withAllWritten(recorded, section.wear)
+      : withWrittenDamage(recorded, section.wear, speaksOfFalls);
+    worn.notes.push(...damageNotes(joined, line, webbing.name));
+    sections[i] = wornSection(section, { webbing, wear: joined.wear, needs });
     if (first) endA = wornEnd(endA, webbing, marks, "A");
     if (last) endB = wornEnd(endB, webbing, marks, "B");
   }
   worn.rig = { ...worn.rig, [line]: { ...before, sections, endA, endB } };
 }
 
-const DAMAGE_KINDS: ReadonlySet<Wear["kind"]> = new Set(["cut", "abrasion", "heat"]);
-
-/** Damage of the rig's file at places where the record has none of that kind: nobody has said that it is gone. */
-function damageKept(written: readonly Wear[], recorded: readonly Wear[]): readonly Wear[] {
-  const overlap = (a: Wear, b: Wear): boolean => {
-    const [[from, to], [start, end]] = [wearExtent(a), wearExtent(b)];
-    return a.kind === b.kind && from <= end && to >= start;
-  };
-  return written.filter((one) => DAMAGE_KINDS.has(one.kind) && !recorded.some((other) => overlap(one, other)));
+function damageNotes({ kept, worse }: JoinedWear, line: LineName, name: string): string[] {
+  const where = line === "main" ? "main line" : "backup";
+  return [
+    ...(kept.length === 0
+      ? []
+      : [
+          `The rig's file has damage in the ${where} that the record does not speak of (${kept.map(keptWord).join(", ")}): it is counted too. Write it into the record of "${name}".`,
+        ]),
+    ...(worse.length === 0
+      ? []
+      : [
+          `The rig's file has worse damage in the ${where} than the record of "${name}" (${worse.join(", ")}): the worse counts.`,
+        ]),
+  ];
 }
+
+const keptWord = (kind: JoinedWear["kept"][number]): string => (kind === "fallZone" ? "falls" : kind);
 
 interface SectionEnds {
   readonly first: boolean;
@@ -165,93 +211,57 @@ function atOwnWeblock(mark: WearMark, { placement }: WebbingState, ends: Section
   );
 }
 
-function lengthNotes({ name, placement }: WebbingState, length: number): string[] {
+/** What is said of a record and a rig that differ in length, and what keeps anybody from saying that the rig holds. */
+function lengthMismatch({ name, placement }: WebbingState, length: number) {
   const loaded = placement!.to - placement!.from;
-  if (Math.abs(loaded - length) <= LENGTH_MISMATCH * length) return [];
-  return [
-    `The record has ${formatLength(loaded)} of "${name}" loaded, the rig ${formatLength(length)}: positions may be off by the difference.`,
-  ];
+  const share = Math.abs(loaded - length) / length;
+  const both = `The record has ${formatLength(loaded)} of "${name}" loaded, the rig ${formatLength(length)}`;
+  if (share <= LENGTH_MISMATCH) return { notes: [], doubts: [] };
+  if (share <= LENGTH_DOUBT) return { notes: [`${both}: positions may be off by the difference.`], doubts: [] };
+  const remedy = 'put "from" and "to" in the record right, or the lengths of the rig';
+  return { notes: [], doubts: [`${both}: nobody knows where its wear lies. Measure it, and ${remedy}.`] };
 }
 
 interface SectionWear {
   readonly webbing: WebbingState;
-  readonly marks: readonly WearMark[];
-  readonly length: number;
+  readonly wear: readonly Wear[];
   readonly needs: readonly string[];
 }
 
-function wornSection(section: WebbingSection, { webbing, marks, length, needs }: SectionWear): WebbingSection {
+function wornSection(section: WebbingSection, { webbing, wear, needs }: SectionWear): WebbingSection {
   const own: OwnJudgement | undefined = ownOf(webbing.doubts, section.own);
-  const condition = { ...conditionOf(webbing), ...(needs.length === 0 ? {} : { needsInspection: needs }) };
-  const wear = wearOfMarks(marks, webbing.placement!, length);
+  const counted = webbing.reach.fromNew ? conditionOf(webbing) : addedCondition(section.condition, webbing);
+  const condition = { ...counted, ...(needs.length === 0 ? {} : { needsInspection: needs }) };
   return { ...section, condition, wear, ...(own === undefined ? {} : { own }) };
 }
 
-/** What a webbing has been through, as a condition. */
-export function conditionOf({ monthsOutside, sunMonths, wet, ageYears }: WebbingState) {
+/** What a webbing has been through in its whole life, as a condition; what its record does not know is left out. */
+export function conditionOf({ monthsOutside, sunMonths, wet, ageYears, reach }: WebbingState) {
   return {
-    monthsOutside,
-    sunMonths,
+    ...(reach.fromNew ? { monthsOutside, sunMonths } : {}),
     ...(wet === undefined ? {} : { wet }),
     ...(ageYears === undefined ? {} : { ageYears }),
   };
-}
-
-type Stretch = Pick<Placement, "markedEnd" | "from" | "to">;
-
-/** Marks as wear of a stretch of `length` [m]: clipped to it, falls of overlapping zones added. */
-export function wearOfMarks(marks: readonly WearMark[], stretch: Stretch, length: number): Wear[] {
-  return placedWear(marks, (position) => sectionPosition(stretch, position), length);
-}
-
-/** `place` turns a position on the webbing into one along the stretch [m]. */
-function placedWear(marks: readonly WearMark[], place: (position: number) => number, length: number): Wear[] {
-  const others = marks.filter((m) => m.kind !== "fallZone");
-  return [...fallZones(marks), ...others].flatMap((mark) => wearOf(mark, place, length));
-}
-
-/** A mark as wear of a stretch, clipped to it; none when it lies outside. */
-function wearOf(mark: WearMark, place: (position: number) => number, length: number): Wear[] {
-  const ends = [place(mark.from), place(mark.to)];
-  const from = Math.max(0, Math.min(...ends));
-  const to = Math.min(length, Math.max(...ends));
-  if (from > to || (from === to && mark.kind !== "cut")) return [];
-  const spot = { at: (from + to) / 2, length: to - from };
-  switch (mark.kind) {
-    case "clampMark":
-      return [
-        { kind: "clampMark", ...spot, months: mark.months, ...(mark.load === undefined ? {} : { load: mark.load }) },
-      ];
-    case "fallZone":
-      return [{ kind: "fallZone", from, to, falls: mark.falls }];
-    case "stitching":
-      return [{ kind: "stitching", ...spot }];
-    case "cut":
-      return [{ kind: "cut", at: spot.at, depth: mark.depth }];
-    case "abrasion":
-    case "heat":
-      return [{ kind: mark.kind, from, to, depth: mark.depth }];
-  }
 }
 
 /** Farther behind the span than any end reaches: what lies there carries nothing [m]. */
 const DISTANCE_BEHIND_SPAN = 10;
 
 /** A loop or knot is made of the webbing that the record follows, so it has been through the same as that. */
-function wornEnd(
-  { condition: _written, behind: _before, ...end }: LineEnd,
-  webbing: WebbingState,
-  marks: readonly WearMark[],
-  side: Side,
-): LineEnd {
-  const monthsClamped = webbing.clampedMonths[side];
-  const { markedEnd } = webbing.placement!;
-  const outwards = markedEnd === side ? -1 : 1;
+function wornEnd(written: LineEnd, webbing: WebbingState, marks: readonly WearMark[], side: Side): LineEnd {
+  const { behind: _before, ...end } = webbing.reach.fromNew
+    ? endFromNew(written, webbing, side)
+    : lateEnd(written, webbing, side);
+  const outwards = webbing.placement!.markedEnd === side ? -1 : 1;
   const spanEnd = endPosition(webbing.placement!, side);
   const behind = placedWear(marks, (position) => outwards * (position - spanEnd), DISTANCE_BEHIND_SPAN);
+  return { ...end, ...(behind.length === 0 ? {} : { behind }) };
+}
+
+function endFromNew({ condition: _written, ...end }: LineEnd, { clampedMonths }: WebbingState, side: Side): LineEnd {
+  const monthsClamped = clampedMonths[side];
   return {
     ...end,
-    ...(behind.length === 0 ? {} : { behind }),
     ...(monthsClamped === undefined || end.kind !== "weblock" ? {} : { monthsClamped }),
   };
 }

@@ -5,6 +5,7 @@ import type { Whereabouts } from "./entries/entryKind.ts";
 import { entryKindOf, type WebbingEntry } from "./entries/entryKinds.ts";
 import { fault, type Kept } from "./faults.ts";
 import { type Placement, pulledPlacement } from "./placement.ts";
+import type { Beginning } from "./reach.ts";
 import type { WebbingRecord } from "./record.ts";
 import { type WearMark, webbingState } from "./webbingState.ts";
 
@@ -16,11 +17,32 @@ export function checkWebbing(webbing: WebbingRecord, path: string): RigIssue[] {
   return issues.length > 0 ? issues : clampFaults(webbing, path);
 }
 
-/** Entries in order, none before the webbing was made. */
-export function orderFaults(
-  record: { readonly made?: PlainDate; readonly entries: readonly { readonly date: PlainDate }[] },
-  path: string,
-): RigIssue[] {
+interface Dated extends Beginning {
+  readonly entries: readonly { readonly event: string; readonly date: PlainDate }[];
+}
+
+/** Entries in order, none before the webbing was made, and no use of it before its first. */
+export function orderFaults(record: Dated, path: string): RigIssue[] {
+  return [...firstUseFaults(record, path), ...entryOrderFaults(record, path)];
+}
+
+/** What cannot be written down of something that lies unused. */
+const USES: ReadonlySet<string> = new Set(["rigged", "moved", "putUp", "falls", "clamped", "hardFall", "storm"]);
+
+function firstUseFaults({ made, firstUse, entries }: Dated, path: string): RigIssue[] {
+  if (firstUse === undefined) return [];
+  const here = `${path}.firstUse`;
+  if (made !== undefined && isBefore(firstUse, made)) {
+    const message = `It was first used on ${firstUse}, before it was made, on ${made}.`;
+    return [fault(here, `${firstUse}`, `${made} or later`, message)];
+  }
+  const used = entries.find(({ event, date }) => USES.has(event) && isBefore(date, firstUse));
+  if (used === undefined) return [];
+  const message = `"${used.event}" on ${used.date}, but its first use is said to be on ${firstUse}.`;
+  return [fault(here, `${firstUse}`, `${used.date} or earlier`, message)];
+}
+
+function entryOrderFaults(record: Dated, path: string): RigIssue[] {
   return record.entries.flatMap((entry, i) => {
     const before = i > 0 ? record.entries[i - 1]!.date : record.made;
     if (before === undefined || !isBefore(entry.date, before)) return [];

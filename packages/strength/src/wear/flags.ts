@@ -25,7 +25,8 @@ export function wearFlags(state: WebbingState): WearFlag[] {
   return state.marks.flatMap((mark) => {
     const from = Math.max(mark.from, placement.from);
     const to = Math.min(mark.to, placement.to);
-    if (from >= to || !isTold(mark, state)) return [];
+    // A cut has no length.
+    if (from > to || (from === to && mark.kind !== "cut") || !isTold(mark, state)) return [];
     const middle = (mark.from + mark.to) / 2;
     const fromA = sectionPosition(placement, middle);
     const where = `${formatLength(middle)} from the marked end, ${formatLength(fromA)} from the end at A`;

@@ -1,18 +1,26 @@
 /** The state of a part other than webbing at a date. */
 import type { Condition } from "@secondline/rig";
 import { isBefore, type PlainDate } from "../dates/calendarDate.ts";
+import type { Climate } from "../derating/sunDose.ts";
 import type { Doubt, OpenNeed } from "./openNeed.ts";
 import { partEntryKindOf } from "./partEntries/partEntryKinds.ts";
 import { PartWalk } from "./partWalk.ts";
+import type { RecordReach } from "./reach.ts";
 import type { PartRecord } from "./record.ts";
-import type { Climate } from "./webbingState.ts";
 
 export interface PartState {
   readonly rig: string;
   readonly part: string;
   readonly up: boolean;
+  /** Whether the record says when it was up. */
+  readonly placed: boolean;
+  /** What the record knows of its whole life; what it does not know is left out. */
   readonly condition: Condition;
-  readonly falls: number;
+  /** Falls of its whole life [-]; absent: the record does not know. */
+  readonly falls?: number;
+  /** What the record counts, whatever came before it. */
+  readonly recorded: { readonly monthsOutside: number; readonly sunMonths: number; readonly falls: number };
+  readonly reach: RecordReach;
   /** What no factor covers and nobody has judged since. */
   readonly needs: readonly OpenNeed[];
   /** Doubts that somebody wrote down after looking. */

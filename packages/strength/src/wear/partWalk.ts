@@ -1,23 +1,27 @@
 /** Walks through a part's entries in order of date and keeps what they do to it. */
 import { monthShares, monthsBetween, type PlainDate } from "../dates/calendarDate.ts";
-import { monthDose } from "../derating/sunDose.ts";
+import { type Climate, DoseSum } from "../derating/sunDose.ts";
 import { afterInspection, type Judged, type OpenNeed } from "./openNeed.ts";
 import type { PartState } from "./partState.ts";
-import type { Climate } from "./webbingState.ts";
+import { type Beginning, reachOf } from "./reach.ts";
 
-interface PartName {
+interface PartName extends Beginning {
   readonly rig: string;
   readonly part: string;
-  readonly made?: PlainDate;
 }
 
 export class PartWalk {
-  private made: PlainDate | undefined;
+  private beginning: Beginning;
+  /** Day of the first entry. */
+  private begun: PlainDate | undefined;
+  private placed = false;
+  private replaced = false;
+  private areFallsWritten = false;
   private cursor: PlainDate | undefined;
   /** Share of the light while it is up; undefined while it is down [-]. */
   private sun: number | undefined;
   private months = 0;
-  private dose = 0;
+  private dose: DoseSum;
   private falls = 0;
   private wet: boolean | undefined;
   private judged: Judged = { needs: [], doubts: [] };
@@ -27,15 +31,17 @@ export class PartWalk {
   constructor(part: PartName, climate: Climate) {
     this.part = part;
     this.climate = climate;
-    this.made = part.made;
+    this.dose = new DoseSum(climate);
+    this.beginning = part;
   }
 
   /** Adds the time since the last entry to what the part has been through. */
   weather(until: PlainDate): void {
+    this.begun ??= until;
     if (this.sun !== undefined && this.cursor !== undefined) {
       this.months += monthsBetween(this.cursor, until);
       for (const { month, share } of monthShares(this.cursor, until)) {
-        this.dose += share * monthDose(month, this.sun, this.climate.latitude, this.climate.hemisphere);
+        this.dose.add(month, share, this.sun);
       }
     }
     this.cursor = until;
@@ -43,6 +49,7 @@ export class PartWalk {
 
   putUp(sun: number): void {
     this.sun = sun;
+    this.placed = true;
   }
 
   takeDown(): void {
@@ -55,13 +62,15 @@ export class PartWalk {
 
   fall(falls: number): void {
     this.falls += falls;
+    this.areFallsWritten = true;
   }
 
   /** Whether it is up, and whether it gets wet, is a matter of its place: it stays as it was. */
   replace(on: PlainDate): void {
-    [this.months, this.dose, this.falls] = [0, 0, 0];
+    [this.months, this.dose, this.falls] = [0, new DoseSum(this.climate), 0];
     this.judged = { needs: [], doubts: [] };
-    this.made = on;
+    this.beginning = { made: on };
+    this.replaced = true;
   }
 
   needInspection({ date, what, until, note }: Omit<OpenNeed, "since"> & { readonly date: PlainDate }): void {
@@ -79,14 +88,20 @@ export class PartWalk {
   }
 
   finish(on: PlainDate): PartState {
+    const { begun, replaced, placed, areFallsWritten } = this;
     this.weather(on);
     const { rig, part } = this.part;
+    const { made } = this.beginning;
+    const before = reachOf(this.beginning, begun, on);
+    const reach = replaced ? { ...before, fromNew: true } : before;
+    const recorded = { monthsOutside: this.months, sunMonths: this.dose.total, falls: this.falls };
+    const { monthsOutside, sunMonths } = recorded;
     const condition = {
-      monthsOutside: this.months,
-      sunMonths: this.dose,
+      ...(reach.fromNew && placed ? { monthsOutside, sunMonths } : {}),
       ...(this.wet === undefined ? {} : { wet: this.wet }),
-      ...(this.made === undefined ? {} : { ageYears: monthsBetween(this.made, on) / 12 }),
+      ...(made === undefined ? {} : { ageYears: monthsBetween(made, on) / 12 }),
     };
-    return { rig, part, up: this.sun !== undefined, condition, falls: this.falls, ...this.judged };
+    const falls = reach.fromNew && areFallsWritten ? { falls: this.falls } : {};
+    return { rig, part, up: this.sun !== undefined, placed, condition, ...falls, recorded, reach, ...this.judged };
   }
 }

@@ -8,7 +8,7 @@ import { entryKindOf, WEBBING_EVENTS } from "./entries/entryKinds.ts";
 import { PART_EVENTS, partEntryKindOf } from "./partEntries/partEntryKinds.ts";
 import type { WearRecord } from "./record.ts";
 import { DAY_SECONDS, type ReadWear, type WearDocument, wearSchema } from "./schema.ts";
-import type { FaultParams } from "./values.ts";
+import { type FaultParams, present } from "./values.ts";
 
 export type WearReading =
   | { readonly ok: true; readonly record: WearRecord; readonly document: WearDocument }
@@ -97,16 +97,15 @@ function build(read: ReadWear): WearRecord {
   return {
     name: read.name,
     invented: read.invented ?? false,
-    latitude: read.latitude ?? "middle",
-    hemisphere: read.hemisphere ?? "north",
-    webbings: (read.webbings ?? []).map(({ made, entries, ...webbing }) => ({
+    ...present({ latitude: read.latitude, hemisphere: read.hemisphere }),
+    webbings: (read.webbings ?? []).map(({ made, firstUse, entries, ...webbing }) => ({
       ...webbing,
-      ...(made === undefined ? {} : { made }),
+      ...present({ made, firstUse }),
       entries: entries.map((entry) => entryKindOf(entry.event).read(entry)),
     })),
-    parts: (read.parts ?? []).map(({ made, entries, ...part }) => ({
+    parts: (read.parts ?? []).map(({ made, firstUse, entries, ...part }) => ({
       ...part,
-      ...(made === undefined ? {} : { made }),
+      ...present({ made, firstUse }),
       entries: entries.map((entry) => partEntryKindOf(entry.event).read(entry)),
     })),
     plans: (read.plans ?? []).map(({ rig, inspectEvery, falls }) => ({

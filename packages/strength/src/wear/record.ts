@@ -2,31 +2,29 @@
  * The wear record: what happened to each metre of webbing, and to each part, with dates. Positions on a webbing are
  * natural metres from its marked end as it was when new, and stay so when it is cut.
  */
-import type { PlainDate } from "../dates/calendarDate.ts";
-import type { Hemisphere, LatitudeClass } from "../derating/sunDose.ts";
+import type { Climate } from "../derating/sunDose.ts";
 import type { WebbingEntry } from "./entries/entryKinds.ts";
 import type { PartEntry } from "./partEntries/partEntryKinds.ts";
+import type { Beginning } from "./reach.ts";
 
 export type DamageKind = "abrasion" | "heat" | "cut";
 
-export interface WebbingRecord {
+export interface WebbingRecord extends Beginning {
   readonly id: string;
   readonly name: string;
   /** Length as new [m]. */
   readonly length: number;
   /** What the marked end can be told by. */
   readonly mark: string;
-  readonly made?: PlainDate;
   readonly entries: readonly WebbingEntry[];
 }
 
 /** Record of any other part: leash, sling, connection … */
-export interface PartRecord {
+export interface PartRecord extends Beginning {
   /** Id of the rig, or its name, as in its document. */
   readonly rig: string;
   /** Id of the part, as in results: "leash", "anchorA.hardware.0", "connection.1" … */
   readonly part: string;
-  readonly made?: PlainDate;
   readonly entries: readonly PartEntry[];
 }
 
@@ -40,11 +38,9 @@ export interface UsePlan {
   readonly falls?: number;
 }
 
-export interface WearRecord {
+export interface WearRecord extends Climate {
   readonly name: string;
   readonly invented: boolean;
-  readonly latitude: LatitudeClass;
-  readonly hemisphere: Hemisphere;
   readonly webbings: readonly WebbingRecord[];
   readonly parts: readonly PartRecord[];
   readonly plans: readonly UsePlan[];

@@ -17,3 +17,21 @@ export function nameMatchNote({ id, name }: Pick<Rig, "id" | "name">): string {
       : `Write the rig's id, "${id}", into the record`;
   return `The record means the rig "${name}" by its name, which another rig may have too. ${remedy}.`;
 }
+
+/** So many names are listed. */
+const MOST_NAMES = 5;
+
+/** What is said of rigs that a record names and this is not, each once: one of them may be misspelt. */
+export function otherRigNotes(rig: Pick<Rig, "id" | "name">, references: readonly string[]): string[] {
+  const others = [...new Set(references)].filter((reference) => rigMatch(rig, reference) === undefined);
+  if (others.length === 0) return [];
+  const more = others.length > MOST_NAMES ? ` and ${others.length - MOST_NAMES} more` : "";
+  const names = others
+    .slice(0, MOST_NAMES)
+    .map((name) => `"${name}"`)
+    .join(", ");
+  const own = rig.id ?? rig.name;
+  return [
+    `The record has entries of ${names}${more}, which this rig is not: they do not count here. If "${own}" is meant, put the name right.`,
+  ];
+}

@@ -25,6 +25,8 @@ export const wearSchema = z.strictObject({
         length: quantity("length", 0.1, 2000, "0.1 m to 2000 m"),
         mark: text,
         made: date.optional(),
+        /** Until this day it lay unused. */
+        firstUse: date.optional(),
         entries: z.array(webbingEntrySchema).max(2000),
       }),
     )
@@ -32,7 +34,13 @@ export const wearSchema = z.strictObject({
     .optional(),
   parts: z
     .array(
-      z.strictObject({ rig: text, part: text, made: date.optional(), entries: z.array(partEntrySchema).max(2000) }),
+      z.strictObject({
+        rig: text,
+        part: text,
+        made: date.optional(),
+        firstUse: date.optional(),
+        entries: z.array(partEntrySchema).max(2000),
+      }),
     )
     .max(200)
     .optional(),

@@ -2,7 +2,8 @@
 import type { LineStock } from "@secondline/rig";
 import { type StrengthZone, webbingStrength } from "../parts/webbingStrength.ts";
 import { builtInFactors, type FactorsOf } from "../retention/testedStock.ts";
-import { conditionOf, wearOfMarks } from "./applyWear.ts";
+import { conditionOf } from "./applyWear.ts";
+import { wearOfMarks } from "./markWear.ts";
 import type { WebbingState } from "./webbingState.ts";
 
 /**

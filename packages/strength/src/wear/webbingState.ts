@@ -1,9 +1,10 @@
 /** The state of a webbing at a date, from its record: what lies where on it, and how long it has been outside. */
 import { isBefore, type PlainDate } from "../dates/calendarDate.ts";
-import type { Hemisphere, LatitudeClass } from "../derating/sunDose.ts";
+import type { Climate } from "../derating/sunDose.ts";
 import { entryKindOf } from "./entries/entryKinds.ts";
 import type { Doubt, OpenNeed } from "./openNeed.ts";
 import type { Placement } from "./placement.ts";
+import type { RecordReach } from "./reach.ts";
 import type { LineReading } from "./readings/lineReading.ts";
 import type { DamageKind, WebbingRecord } from "./record.ts";
 import { WebbingWalk } from "./webbingWalk.ts";
@@ -32,8 +33,9 @@ export interface WebbingState {
   readonly from: number;
   readonly to: number;
   readonly ageYears?: number;
+  /** Months outside that the record counts, whatever came before it [-]. */
   readonly monthsOutside: number;
-  /** Months of full sun in an average month [-]. */
+  /** The same as months of full sun in an average month [-]. */
   readonly sunMonths: number;
   /** Absent: the record never said whether it is wet. */
   readonly wet?: boolean;
@@ -48,11 +50,7 @@ export interface WebbingState {
   readonly doubts: readonly Doubt[];
   /** Readings of its tension since that was changed last, the latest at the end. */
   readonly readings: readonly LineReading[];
-}
-
-export interface Climate {
-  readonly latitude: LatitudeClass;
-  readonly hemisphere: Hemisphere;
+  readonly reach: RecordReach;
 }
 
 /** State after everything dated on or before `on`. The record must have passed its checks. */

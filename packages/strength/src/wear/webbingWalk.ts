@@ -1,11 +1,12 @@
 /** Walks through a webbing's entries in order of date and keeps what they do to it. */
 import { addDays, isBefore, monthShares, monthsBetween, type PlainDate } from "../dates/calendarDate.ts";
 import { constant } from "../derating/constantValues.ts";
-import { monthDose } from "../derating/sunDose.ts";
+import { type Climate, DoseSum } from "../derating/sunDose.ts";
 import { afterInspection, type Judged, type OpenNeed } from "./openNeed.ts";
 import { endPosition, type Placement, pulledPlacement, type Side } from "./placement.ts";
+import { type Beginning, reachOf } from "./reach.ts";
 import type { LineReading } from "./readings/lineReading.ts";
-import type { Climate, WearMark, WebbingState } from "./webbingState.ts";
+import type { WearMark, WebbingState } from "./webbingState.ts";
 
 interface OpenClamp {
   readonly at: number;
@@ -13,41 +14,41 @@ interface OpenClamp {
   readonly load?: number;
 }
 
-interface WebbingName {
+interface WebbingName extends Beginning {
   readonly id: string;
   readonly name: string;
   readonly mark: string;
   readonly length: number;
-  readonly made?: PlainDate;
 }
 
 export class WebbingWalk {
   private kept: readonly [number, number];
   private placement: (Placement & { readonly since: PlainDate }) | undefined;
+  /** Day of the first entry. */
+  private begun: PlainDate | undefined;
   private cursor: PlainDate | undefined;
   private monthsOutside = 0;
-  private sunMonths = 0;
+  private readonly dose: DoseSum;
   private wet: boolean | undefined;
   private judged: Judged = { needs: [], doubts: [] };
   private readings: LineReading[] = [];
   private readonly marks: WearMark[] = [];
   private readonly clamps = new Map<Side, OpenClamp>();
   private readonly webbing: WebbingName;
-  private readonly climate: Climate;
 
   constructor(webbing: WebbingName, climate: Climate) {
     this.webbing = webbing;
-    this.climate = climate;
+    this.dose = new DoseSum(climate);
     this.kept = [0, webbing.length];
   }
 
   /** Adds the time since the last entry to what the webbing has been through. */
   weather(until: PlainDate): void {
+    this.begun ??= until;
     if (this.placement !== undefined && this.cursor !== undefined) {
       this.monthsOutside += monthsBetween(this.cursor, until);
       for (const { month, share } of monthShares(this.cursor, until)) {
-        const { latitude, hemisphere } = this.climate;
-        this.sunMonths += share * monthDose(month, this.placement.sun, latitude, hemisphere);
+        this.dose.add(month, share, this.placement.sun);
       }
     }
     this.cursor = until;
@@ -115,6 +116,7 @@ export class WebbingWalk {
   }
 
   finish(on: PlainDate): WebbingState {
+    const reach = reachOf(this.webbing, this.begun, on);
     this.weather(on);
     const { id, name, mark, made } = this.webbing;
     const [from, to] = this.kept;
@@ -131,14 +133,15 @@ export class WebbingWalk {
       to,
       ...(made === undefined ? {} : { ageYears: monthsBetween(made, on) / 12 }),
       monthsOutside: this.monthsOutside,
-      sunMonths: this.sunMonths,
+      sunMonths: this.dose.total,
       ...(this.wet === undefined ? {} : { wet: this.wet }),
       ...(this.placement === undefined ? {} : { placement: this.placement }),
-      marks: [...this.marks.map((m) => countClamp(m, on)), ...open].filter((m) => m.from < to && m.to > from),
+      marks: [...this.marks.map((m) => countClamp(m, on)), ...open].filter((m) => isWithin(m, from, to)),
       clampedMonths: { ...months("A"), ...months("B") },
       needs: this.judged.needs.filter((need) => (need.from ?? from) <= to && (need.to ?? to) >= from),
       doubts: this.judged.doubts,
       readings: this.readings,
+      reach,
     };
   }
 
@@ -152,6 +155,11 @@ export class WebbingWalk {
     for (const clamp of this.clamps.values()) this.marks.push({ ...weblockMark(clamp, on), until: on } as WearMark);
     this.clamps.clear();
   }
+}
+
+/** A cut has no length: one at the very end of what is left counts. */
+function isWithin(mark: WearMark, from: number, to: number): boolean {
+  return mark.kind === "cut" ? mark.from <= to && mark.to >= from : mark.from < to && mark.to > from;
 }
 
 function weblockMark({ at, since, load }: OpenClamp, on: PlainDate): WearMark {

@@ -1,34 +1,73 @@
 /** Puts the state of one part other than webbing into a rig. */
-import type { Condition, OwnJudgement, Rig } from "@secondline/rig";
+import { type Condition, type OwnJudgement, partIds, type Rig } from "@secondline/rig";
+import { added, addedCondition } from "./addedCondition.ts";
 import type { Worn } from "./applyWear.ts";
+import { lateNote } from "./lateNote.ts";
 import { needSentences, ownOf } from "./needWords.ts";
 import type { PartState } from "./partState.ts";
 
 /** The rig with the part's state; says so when the rig has no such part. */
 export function wearPart(worn: Worn, state: PartState): Rig {
   const { rig, notes } = worn;
-  const needs = needSentences({ name: `Part "${state.part}"`, needs: state.needs });
-  const condition = { ...state.condition, ...(needs.length === 0 ? {} : { needsInspection: needs }) };
-  const put = <T extends { readonly condition?: Condition; readonly own?: OwnJudgement }>(part: T): T => {
+  const name = `Part "${state.part}"`;
+  const needs = needSentences({ name, needs: state.needs });
+  const put = <T extends Conditioned>(part: T): T => {
+    const counted = conditionOver(part.condition ?? {}, state);
+    const condition = { ...counted, ...(needs.length === 0 ? {} : { needsInspection: needs }) };
     const own = ownOf(state.doubts, part.own);
     return { ...part, condition, ...(own === undefined ? {} : { own }) };
   };
-  const found = withPart(rig, state, put);
+  const found = withPart(rig, state.part, put);
   if (found === undefined) {
-    notes.push(
-      `The record speaks of a part "${state.part}" that this rig does not have, or whose wear is kept elsewhere.`,
-    );
+    const unknown = `The record speaks of a part "${state.part}" that this rig does not have, or whose wear is kept elsewhere.`;
+    if (isLost(rig, state))
+      worn.needs.push(`${unknown} What it says of it is not counted: write the part's id as the rig has it.`);
+    else notes.push(unknown);
+    worn.needs.push(...needs);
     return rig;
   }
   worn.needs.push(...needs);
-  return found;
+  if (!state.reach.fromNew && isUsed(rig, state.part)) notes.push(lateNote(name, state.reach));
+  return state.part === "leash" ? { ...found, leash: withFalls(found.leash, state) } : found;
 }
 
-type Put = <T extends { readonly condition?: Condition; readonly own?: OwnJudgement }>(part: T) => T;
+/** Whether something that a record says of a part that cannot be put into the rig may be missing in it. */
+function isLost(rig: Rig, { part, reach, placed, up, doubts }: PartState): boolean {
+  if (reach.begun === undefined || (placed && !up)) return false;
+  const isOfNoBackup = rig.backup === undefined && part.startsWith("connection.");
+  return doubts.length > 0 || (!isOfNoBackup && !partIds(rig).some((id) => id === part));
+}
 
-function withPart(rig: Rig, { part, falls }: PartState, put: Put): Rig | undefined {
+/** Whether the rig's file says, or leaves open, that time or falls have weakened a part; metal and trees they do not weaken. */
+function isUsed(rig: Rig, id: string): boolean {
+  const part = partOf(rig, id);
+  const isHard = id.startsWith("ring") || (part !== undefined && "kind" in part && HARD_KINDS.has(part.kind));
+  return (!isHard && part?.condition?.monthsOutside !== 0) || (id === "leash" && rig.leash.falls !== 0);
+}
+
+const HARD_KINDS: ReadonlySet<unknown> = new Set(["bolt", "shackle", "tree"]);
+
+/** Of a part that the record follows from new the record alone counts; else it adds to what the file says. */
+function conditionOver(written: Condition, { condition, recorded, reach }: PartState): Condition {
+  return reach.fromNew ? condition : addedCondition(written, { ...condition, ...recorded, reach });
+}
+
+function withFalls({ falls: written, ...leash }: Rig["leash"], { falls, recorded, reach }: PartState): Rig["leash"] {
+  const counted = reach.fromNew ? falls : added(written, recorded.falls);
+  return { ...leash, ...(counted === undefined ? {} : { falls: counted }) };
+}
+
+interface Conditioned {
+  readonly condition?: Condition;
+  readonly own?: OwnJudgement;
+}
+
+type Put = <T extends Conditioned>(part: T) => T;
+
+/** The rig with one part put anew; undefined when it has no such part. */
+export function withPart(rig: Rig, part: string, put: Put): Rig | undefined {
   const [group, list, index] = part.split(".");
-  if (part === "leash") return { ...rig, leash: { ...put(rig.leash), falls } };
+  if (part === "leash") return { ...rig, leash: put(rig.leash) };
   if (part === "harness") return { ...rig, harness: put(rig.harness) };
   if (group === "ring") {
     const rings = replaced(rig.rings, Number(list ?? 0), put);
@@ -43,6 +82,16 @@ function withPart(rig: Rig, { part, falls }: PartState, put: Put): Rig | undefin
     return parts && { ...rig, [group]: { ...rig[group], [list]: parts } };
   }
   return undefined;
+}
+
+/** One part as the rig has it; undefined when it has no such part. */
+export function partOf(rig: Rig, id: string): Conditioned | undefined {
+  const found: Conditioned[] = [];
+  withPart(rig, id, (part) => {
+    found.push(part);
+    return part;
+  });
+  return found[0];
 }
 
 /** The list with one part put anew; undefined when it has no such part. */

@@ -40,6 +40,7 @@ export const RECORD_ENGLISH = {
   "ownerChoice.part": "Part",
   "ownerChoice.partHint": "As in results, such as leash or anchorA.hardware.0",
   "ownerChoice.madeOn": "Made on",
+  "ownerChoice.firstUse": "First used on (unused until then)",
   "ownerChoice.removedRecord": "removed from the record",
   "ownerChoice.removeRecord": "Remove from the record",
   "ownerChoice.remove": "Remove {what}",

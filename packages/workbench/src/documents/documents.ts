@@ -12,6 +12,7 @@ export interface WrittenWebbing {
   readonly length: unknown;
   readonly mark: string;
   readonly made?: string;
+  readonly firstUse?: string;
   readonly entries: readonly WrittenEntry[];
 }
 
@@ -19,6 +20,7 @@ export interface WrittenPart {
   readonly rig: string;
   readonly part: string;
   readonly made?: string;
+  readonly firstUse?: string;
   readonly entries: readonly WrittenEntry[];
 }
 

@@ -103,6 +103,7 @@ export function stateWords(state: WebbingState): string {
     outside: monthsWords(state.monthsOutside),
     sun: formatRatio(Number(state.sunMonths.toPrecision(2))),
     wet,
+    before: beforeWords(state.reach),
   });
 }
 
@@ -127,19 +128,32 @@ export const weakest = (zones: readonly StrengthZone[]): StrengthZone | undefine
     undefined,
   );
 
-export function partStateWords({ up, rig, condition, falls }: PartState): string {
-  const { monthsOutside = 0, sunMonths = 0, ageYears, wet } = condition;
+export function partStateWords({ up, rig, placed, condition, falls, recorded, reach }: PartState): string {
+  const { ageYears, wet } = condition;
   const age =
     ageYears === undefined
       ? sayWear("wearWords.ageNotWritten")
       : sayWear("wearWords.yearsOld", { years: formatRatio(Number(ageYears.toPrecision(2))) });
-  return sayWear("wearWords.dayOutsideMonths", {
+  return sayWear("wearWords.partState", {
     state: up ? sayWear("wearWords.up") : sayWear("wearWords.down"),
     rig,
     age,
-    outside: monthsWords(monthsOutside),
-    sun: formatRatio(Number(sunMonths.toPrecision(2))),
-    falls: Math.round(falls),
+    outside: placed ? outsideWords(recorded) : sayWear("wearWords.outsideNotWritten"),
+    falls:
+      falls === undefined && recorded.falls === 0
+        ? sayWear("wearWords.fallsNotWritten")
+        : sayWear("wearWords.falls", { falls: Math.round(recorded.falls) }),
     wet: wet ? sayWear("wearWords.wet") : "",
+    before: beforeWords(reach),
   });
 }
+
+const outsideWords = ({ monthsOutside, sunMonths }: PartState["recorded"]): string =>
+  sayWear("wearWords.outside", {
+    outside: monthsWords(monthsOutside),
+    sun: formatRatio(Number(sunMonths.toPrecision(2))),
+  });
+
+/** What a record that begins late does not say. */
+const beforeWords = ({ fromNew, begun }: WebbingState["reach"]): string =>
+  fromNew || begun === undefined ? "" : sayWear("wearWords.before", { day: dateWords(begun.toString()) });

@@ -1,0 +1,38 @@
+/**
+ * A condition where a record begins late. What the rig's file says is the state of the day on which the record begins, and what the record
+ * counts comes on top. What the file leaves blank stays unknown.
+ */
+import type { Condition } from "@secondline/rig";
+import { conditionSunMonths } from "../derating/sun.ts";
+import type { RecordReach } from "./reach.ts";
+
+export interface RecordedState {
+  readonly monthsOutside: number;
+  /** Months of full sun in an average month [-]. */
+  readonly sunMonths: number;
+  readonly ageYears?: number;
+  readonly wet?: boolean;
+  readonly reach: RecordReach;
+}
+
+export function addedCondition(written: Condition, recorded: RecordedState): Condition {
+  const monthsOutside = added(written.monthsOutside, recorded.monthsOutside);
+  const sunMonths = added(conditionSunMonths(written), recorded.sunMonths);
+  const ageYears = oldest(added(written.ageYears, recorded.reach.months / 12), recorded.ageYears);
+  const wet = written.wet === true || (recorded.wet ?? written.wet);
+  return {
+    ...(monthsOutside === undefined ? {} : { monthsOutside }),
+    ...(sunMonths === undefined ? {} : { sunMonths }),
+    ...(ageYears === undefined ? {} : { ageYears }),
+    ...(wet === undefined ? {} : { wet }),
+  };
+}
+
+/** A blank stays blank. */
+export function added(written: number | undefined, recorded: number): number | undefined {
+  return written === undefined ? undefined : written + recorded;
+}
+
+function oldest(a: number | undefined, b: number | undefined): number | undefined {
+  return a === undefined || b === undefined ? (a ?? b) : Math.max(a, b);
+}

@@ -1,0 +1,37 @@
+/** Webbing that a record hangs, on a day, in a section that the rig does not have: nothing of its wear would count. */
+import type { Rig, RigIssue } from "@secondline/rig";
+import { date, isBefore, type PlainDate } from "../dates/calendarDate.ts";
+import { fault } from "./faults.ts";
+import type { Placement } from "./placement.ts";
+import type { WearRecord, WebbingRecord } from "./record.ts";
+import { rigMatch } from "./rigReference.ts";
+import { webbingState } from "./webbingState.ts";
+
+/** `on`: calendar date YYYY-MM-DD. Paths are those of the record. */
+export function misplacedIssues(rig: Rig, record: WearRecord, on: string): RigIssue[] {
+  const day = date(on);
+  return record.webbings.flatMap((webbing, i) => {
+    const { placement } = webbingState(webbing, day, record);
+    if (placement === undefined || rigMatch(rig, placement.rig) === undefined) return [];
+    const message = missingSection(rig, placement, webbing.name);
+    if (message === undefined) return [];
+    const path = `webbings[${i}].entries[${lastHung(webbing, day)}].section`;
+    const count = rig[placement.line]!.sections.length;
+    return [fault(path, `${placement.section}`, count === 1 ? "0" : `0 to ${count - 1}`, message)];
+  });
+}
+
+/** What is said of a section that the rig does not have; undefined where it has it, or has no such line at all. */
+export function missingSection(rig: Rig, { line, section }: Placement, name: string): string | undefined {
+  const count = rig[line]?.sections.length;
+  if (count === undefined || section < count) return undefined;
+  const where = line === "main" ? "main line" : "backup";
+  const has = count === 1 ? "one section, which is written as 0" : `${count} sections, 0 to ${count - 1}`;
+  return `The record hangs "${name}" in "section": ${section} of the ${where}. The rig has ${has}. Nothing of its wear could be counted.`;
+}
+
+function lastHung({ entries }: WebbingRecord, on: PlainDate): number {
+  return entries.findLastIndex(
+    ({ event, date: day }) => (event === "rigged" || event === "moved") && !isBefore(on, day),
+  );
+}
