@@ -17,7 +17,9 @@ export const weblock: EndKind = {
     const [device, webbing] = [metal(place), webbingIn(place)];
     const part = weaker(place, device, webbing);
     // A verdict asks what 95 % of such ends reach: neither more than the metal nor more than the webbing does, whichever is the weaker in the middle.
-    return { ...part, strength5: Math.min(part.strength5, device.strength5, webbing.strength5) };
+    const strength5 = Math.min(part.strength5, device.strength5, webbing.strength5);
+    // Whatever is counted, nobody can say that an end holds whose webbing is past all that is known.
+    return { ...part, strength5, ...(webbing.beyond === undefined ? {} : { beyond: webbing.beyond }) };
   },
 };
 
