@@ -2,7 +2,7 @@ import type { Condition, KnotKind, Rig } from "@secondline/rig";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { partStrengths } from "../src/index.ts";
-import { exampleRig } from "./exampleRig.ts";
+import { exampleRig, leashRope } from "./exampleRig.ts";
 
 type Knots = Rig["leash"]["knots"];
 
@@ -29,6 +29,12 @@ describe("a leash", () => {
     expect(leash(inMiddle, old).strength5).toBeCloseTo(leash(sewn, old).strength5, 9);
     expect(leash(atHarness, old).weakest).toEqual({ at: 0, reason: "stitching" });
     expect(leash(atHarness, old).beyond).toHaveLength(1);
+  });
+
+  it("with sewn ends keeps of its rope what a seam keeps, for it is rated as the bare rope", () => {
+    const fresh = leash(sewn, outside(0));
+    expect(fresh.strength).toBeCloseTo(0.8 * leashRope.rated.strength, 6);
+    expect(fresh.factors.map(({ name }) => name)).toContain("sewing");
   });
 
   it("with a knot at either end has no seam", () => {

@@ -3,7 +3,6 @@ import { CAUTIOUS_LIMITS, type Rig } from "@secondline/rig";
 import type { StrengthFactor } from "../derating/factor.ts";
 import { ownFactors } from "../derating/own.ts";
 import { heatFactor, sheathSlipFactor } from "../derating/rope.ts";
-import { sewnLoopAgeing } from "../derating/sewing.ts";
 import { standIn } from "../derating/unknown.ts";
 import type { FactorsOf } from "../retention/testedStock.ts";
 import { makePartStrength, type PartStrength } from "./partStrength.ts";
@@ -20,7 +19,9 @@ interface LeashPlace {
 
 /** The weakest of its places by what 95 % of such leashes reach; in the middle it holds no more than any of them either. */
 export function leashStrength(leash: Leash, factorsOf: FactorsOf): PartStrength {
-  const places = [...knots(leash, factorsOf), ...seams(leash)].map((place) => leashAt(leash, place, factorsOf));
+  const places = [...knots(leash, factorsOf), ...seams(leash, factorsOf)].map((place) =>
+    leashAt(leash, place, factorsOf),
+  );
   const weakest = places.reduce((least, one) => (one.strength5 < least.strength5 ? one : least));
   const beyond = [...new Set(places.flatMap((one) => one.beyond ?? []))];
   return {
@@ -35,11 +36,12 @@ function knots({ knots, stock }: Leash, factorsOf: FactorsOf): LeashPlace[] {
   return knots.map(({ kind, where }) => ({ where, factor: knot(kind), knotted: true }));
 }
 
-/** An end of the leash that has no knot is sewn: as rated when new, its stitching ages outside. */
-function seams({ knots, condition }: Leash): LeashPlace[] {
+/** An end of the leash that has no knot is sewn. The leash is rated as its bare rope, of which a seam keeps its share and ages outside. */
+function seams({ knots, condition, stock }: Leash, factorsOf: FactorsOf): LeashPlace[] {
+  const { sewing } = factorsOf(stock);
   const sewn = (["ring", "harness"] as const).filter((end) => knots.every(({ where }) => where !== end));
   const stitching = { condition, what: "the leash's stitching", at: "leash.condition" };
-  return sewn.map((where) => ({ where, factor: overMonthsOutside(sewnLoopAgeing, stitching), knotted: false }));
+  return sewn.map((where) => ({ where, factor: overMonthsOutside(sewing, stitching), knotted: false }));
 }
 
 function leashAt(leash: Leash, { where, factor, knotted }: LeashPlace, factorsOf: FactorsOf): PartStrength {
