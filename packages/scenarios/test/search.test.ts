@@ -303,6 +303,16 @@ describe("the one rule", () => {
     });
   });
 
+  it("never says holds of a part of whose wear nothing is known any more, and says so", () => {
+    const cut = [{ kind: "cut", at: 20, depth: 0.41 }] as const;
+    const sections = testRig.main.sections.map((section) => ({ ...section, wear: cut }));
+    const { outcome } = searched({ ...testRig, main: { ...testRig.main, sections } });
+    const what = "Main line, cut: share of the width 0.41 is outside 0 to 0.4, beyond which nothing is known.";
+    expect(outcome).toMatchObject({ verdict: "thin", reasons: [{ kind: "withheld", what }] });
+    expect(outcome.parts.find(({ id }) => id === "main")!.verdict).toBe("open");
+    expect(outcome.parts.find(({ id }) => id === "leash")!.verdict).toBe("holds");
+  });
+
   it("never says holds while a value is not confirmed, and says so beside every fault", () => {
     const unconfirmed = ["main.pretension", "anchorA.points[0].strength"];
     const reason = { kind: "unconfirmed", paths: unconfirmed };

@@ -47,7 +47,8 @@ it("a part of which nothing is written down counts as the worst that it can be, 
     "harness.condition.age",
     "harness.condition.wet",
   ]);
-  expect(blank.blanks![0]).toMatchObject({ costs: expect.closeTo(0.225, 6) });
+  // A life of fifty years in the sun leaves nothing of it.
+  expect(blank.blanks![0]!.costs).toBeCloseTo(0, 5);
   expect(byId().get("harness")!.blanks).toBeUndefined();
 });
 

@@ -84,7 +84,26 @@ describe("wear where the line ends", () => {
     const end = (wear: readonly Wear[]) => partOf(withEnd(ends[0]!, wear), "endA").strength;
     const one = end([abrasion(0, 0.02)]);
     expect(end([abrasion(0, 0.02), abrasion(0.04, 0.06)])).toBeCloseTo(one, 6);
-    expect(end([abrasion(0, 0.02), abrasion(0.01, 0.06)])).toBeCloseTo(0.8 * one, 6);
+    expect(end([abrasion(0, 0.02), abrasion(0.01, 0.06)])).toBeCloseTo((0.6 / 0.8) * one, 6);
+  });
+
+  it("what was clamped where a weblock sits now counts as no less than one clamp of all the months", () => {
+    const end = (months: number, before?: number) => {
+      const marks =
+        before === undefined ? [] : [{ kind: "clampMark", at: 0, length: 0.2, months: before, load: 0 } as const];
+      return partOf(withEnd({ ...ends[0]!, monthsClamped: months }, marks), "endA");
+    };
+    for (const [months, before] of [
+      [1, 1],
+      [10, 10],
+      [20, 20],
+      [23, 2],
+    ] as const) {
+      const [twice, once, apart] = [end(months, before), end(months + before), end(months)];
+      expect(twice.strength5).toBeLessThanOrEqual(once.strength5 * (1 + 1e-12));
+      expect(twice.strength).toBeLessThan(apart.strength);
+    }
+    expect(end(20, 20).beyond).toHaveLength(1);
   });
 
   it("comes from the record on both sides of the span's end, at either anchor", () => {

@@ -96,9 +96,12 @@ export function conclude(facts: SearchFacts): Outcome {
     knowing,
   };
   const [finding, complete] = findingOf(found, state);
-  // Of what has lapsed no part is said to hold either.
+  // Of what has lapsed no part is said to hold either, nor is one of which nothing is known any more.
   const hasLapsed = assessed.upkeep.lapses.length > 0;
-  const parts = margins.map((one) => partOutcome(one, knowing, runs)).map(hasLapsed ? notHolding : (one) => one);
+  const parts = margins.map((one) => {
+    const told = partOutcome(one, knowing, runs);
+    return hasLapsed || one.part.beyond !== undefined ? notHolding(told) : told;
+  });
   const least = leastOf(margins);
   const worst = margins.find(({ part }) => part.id === least)?.governing?.demand.event;
   const likely =
@@ -151,7 +154,8 @@ const notHolding = (part: PartOutcome): PartOutcome => (part.verdict === "holds"
 /** What somebody must look at, besides that for which it has lapsed. */
 function withheldIn({ withholds, upkeep }: Assessed, strengths: RigStrengths): readonly string[] {
   const said = upkeep.lapses.map((one) => ("sentence" in one ? one.sentence : ""));
-  const all = new Set([...withholds, ...strengths.parts.flatMap((part) => part.needsInspection ?? [])]);
+  const open = strengths.parts.flatMap(({ needsInspection = [], beyond = [] }) => [...needsInspection, ...beyond]);
+  const all = new Set([...withholds, ...open]);
   return [...all].filter((what) => !said.includes(what));
 }
 

@@ -31,7 +31,7 @@ const WSTDA = "WSTDA-UV-Sling-2003 as reproduced elsewhere";
 const UFC = "UFC 4-159-03 (2005), Table 6-8";
 
 const CONSTANT_ROWS = [
-  ["beyond.share", "", "higher", "assumed", "share of the value at the edge that counts beyond a range"],
+  ["beyond.share", "", "higher", "assumed", "share of the value at the edge that counts at most beyond a range"],
   ["beyond.spread", "", "lower", "assumed", "least spread beyond a range"],
   ["unknown.value", "", "higher", "assumed", "a part of whose kind nothing is known, and a doubt without a number"],
   ["unknown.spread", "", "lower", "assumed", "its spread"],

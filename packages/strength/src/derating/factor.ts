@@ -56,9 +56,11 @@ export interface Learnt {
   readonly adds?: number;
 }
 
-/** Beyond its range nothing is known: the value at the edge is taken with half of it gone and this spread [-]. */
+/** Beyond its range nothing is known: half of the value at the edge counts at most, with this spread at least [-]. */
 export const BEYOND_RANGE_SHARE = constant("beyond.share");
 export const BEYOND_RANGE_SPREAD = constant("beyond.spread");
+/** Stands for nothing: a part of which so little is left carries nothing, and its strength still has a logarithm [-]. */
+export const NOTHING_LEFT = 1e-6;
 
 export interface FactorMake {
   readonly name: string;
@@ -66,13 +68,13 @@ export interface FactorMake {
   readonly shared?: number;
   readonly basis: Basis;
   readonly validity: Validity;
-  /** Central value and spread at a quantity inside the range. */
+  /** Central value, which beyond the range may come down to 0 and below it, and spread. */
   readonly at: (quantity: number) => { readonly value: number; readonly spread: number };
 }
 
 /**
- * Evaluates a factor. Outside its range it is never extrapolated: the value at the edge, cut by half, stands in, the
- * spread is widened, and `beyond` says so. Not-finite or negative quantities are a programmer's error.
+ * Evaluates a factor. Outside its range it is not trusted: half of the value at the edge counts, or the curve drawn on where that
+ * is less, the spread is widened, and `beyond` says so. Not-finite or negative quantities are a programmer's error.
  */
 export function evaluateFactor(make: FactorMake): StrengthFactor {
   const { validity } = make;
@@ -81,9 +83,10 @@ export function evaluateFactor(make: FactorMake): StrengthFactor {
   const inside = Math.min(validity.to, Math.max(validity.from, validity.got));
   const beyond = inside !== validity.got;
   const { value, spread } = make.at(inside);
+  const counted = beyond ? Math.min(value * BEYOND_RANGE_SHARE, make.at(validity.got).value) : value;
   return {
     name: make.name,
-    value: beyond ? value * BEYOND_RANGE_SHARE : value,
+    value: Math.max(NOTHING_LEFT, counted),
     spread: beyond ? Math.max(spread, BEYOND_RANGE_SPREAD) : spread,
     basis: beyond ? beyondBasis(make.basis, validity) : make.basis,
     cause: make.cause ?? make.name,
@@ -94,11 +97,17 @@ export function evaluateFactor(make: FactorMake): StrengthFactor {
   };
 }
 
-function beyondBasis(basis: Basis, v: Validity): Basis {
+/** A quantity that lies outside of its range, with the range. */
+export function outsideText(v: Validity): string {
   const quantity = v.quantity === v.unit ? "" : `${v.quantity} `;
+  const unit = v.unit === "" ? "" : ` ${v.unit}`;
+  return `${quantity}${Number(v.got.toPrecision(4))}${unit} is outside ${v.from} to ${v.to}${unit}`;
+}
+
+function beyondBasis(basis: Basis, validity: Validity): Basis {
   return {
     kind: "assumed",
-    note: `${quantity}${Number(v.got.toPrecision(4))} ${v.unit} is outside ${v.from} to ${v.to} ${v.unit}, where the factor is known; half of the value at the edge is taken. Was: ${basis.note}`,
+    note: `${outsideText(validity)}, where the factor is known; half of the value at the edge is taken, or the curve drawn on where that is less. Was: ${basis.note}`,
   };
 }
 

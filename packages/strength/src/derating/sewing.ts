@@ -5,7 +5,7 @@ import { evaluateFactor, type StrengthFactor } from "./factor.ts";
 
 const SEWING_BASIS: Basis = {
   kind: "assumed",
-  note: "no source found; four fifths of the webbing as sewn, thread losing more in the open, numbers assumed",
+  note: "no source found; four fifths of the webbing or rope as sewn, thread losing more in the open, numbers assumed",
 };
 const AS_SEWN = constant("sewing.asSewn");
 

@@ -1,10 +1,8 @@
-/** Strength of the leash: it gives way in its worst knot, far below the ring. */
+/** Strength of the leash: it gives way in its worst knot or seam, far below the ring. */
 import { CAUTIOUS_LIMITS, type Rig } from "@secondline/rig";
 import type { StrengthFactor } from "../derating/factor.ts";
-import { lowValue } from "../derating/lognormal.ts";
 import { ownFactors } from "../derating/own.ts";
 import { heatFactor, sheathSlipFactor } from "../derating/rope.ts";
-import { sewnLoopAgeing } from "../derating/sewing.ts";
 import { standIn } from "../derating/unknown.ts";
 import type { FactorsOf } from "../retention/testedStock.ts";
 import { makePartStrength, type PartStrength } from "./partStrength.ts";
@@ -12,35 +10,59 @@ import { conditionFactors, overMonthsOutside } from "./textileCondition.ts";
 
 type Leash = Rig["leash"];
 
+/** A place at which the leash may give way, with what its knot or seam takes. */
+interface LeashPlace {
+  readonly where: "ring" | "middle" | "harness";
+  readonly factor: StrengthFactor;
+  readonly knotted: boolean;
+}
+
+/** The weakest of its places by what 95 % of such leashes reach; in the middle it holds no more than any of them either. */
 export function leashStrength(leash: Leash, factorsOf: FactorsOf): PartStrength {
+  const places = [...knots(leash, factorsOf), ...seams(leash, factorsOf)].map((place) =>
+    leashAt(leash, place, factorsOf),
+  );
+  const weakest = places.reduce((least, one) => (one.strength5 < least.strength5 ? one : least));
+  const beyond = [...new Set(places.flatMap((one) => one.beyond ?? []))];
+  return {
+    ...weakest,
+    strength: Math.min(...places.map(({ strength }) => strength)),
+    ...(beyond.length > 0 ? { beyond } : {}),
+  };
+}
+
+function knots({ knots, stock }: Leash, factorsOf: FactorsOf): LeashPlace[] {
+  const { knot } = factorsOf(stock);
+  return knots.map(({ kind, where }) => ({ where, factor: knot(kind), knotted: true }));
+}
+
+/** An end of the leash that has no knot is sewn. The leash is rated as its bare rope, of which a seam keeps its share and ages outside. */
+function seams({ knots, condition, stock }: Leash, factorsOf: FactorsOf): LeashPlace[] {
+  const { sewing } = factorsOf(stock);
+  const sewn = (["ring", "harness"] as const).filter((end) => knots.every(({ where }) => where !== end));
+  const stitching = { condition, what: "the leash's stitching", at: "leash.condition" };
+  return sewn.map((where) => ({ where, factor: overMonthsOutside(sewing, stitching), knotted: false }));
+}
+
+function leashAt(leash: Leash, { where, factor, knotted }: LeashPlace, factorsOf: FactorsOf): PartStrength {
   const { stock, length } = leash;
   const ofStock = factorsOf(stock);
-  const knots = leash.knots.map((knot) => ({ ...knot, factor: ofStock.knot(knot.kind) }));
-  const worst = knots.reduce<(typeof knots)[number] | undefined>(
-    (least, knot) => (least === undefined || lowValue(knot.factor) < lowValue(least.factor) ? knot : least),
-    undefined,
-  );
-  const places = { ring: 0, middle: length / 2, harness: length } as const;
+  const at = { ring: 0, middle: length / 2, harness: length }[where];
   const history = { condition: leash.condition, what: "the leash", at: "leash.condition" };
-  const factors = [
-    ofStock.level(),
-    ...conditionFactors({ ...history, fibre: stock.fibre, sun: ofStock.sun }),
-    ...fallAndSheathFactors(leash, ofStock.leashFalls),
-    // A leash without a knot is sewn: as rated when new, its stitching ages outside.
-    worst?.factor ?? overMonthsOutside(sewnLoopAgeing, { ...history, what: "the leash's stitching" }),
-    ...ownFactors(leash.own),
-  ];
   return makePartStrength({
     id: "leash",
-    name: worst === undefined ? "Leash" : `Leash, in its ${worst.factor.name}`,
+    name: knotted ? `Leash, in its ${factor.name}` : "Leash",
     rated: stock.rated.strength,
     ratedBasis: stock.rated.basis,
-    factors,
+    factors: [
+      ofStock.level(),
+      ...conditionFactors({ ...history, fibre: stock.fibre, sun: ofStock.sun }),
+      ...fallAndSheathFactors(leash, ofStock.leashFalls),
+      factor,
+      ...ownFactors(leash.own),
+    ],
     needsInspection: leash.condition.needsInspection,
-    weakest: {
-      at: worst === undefined ? 0 : places[worst.where],
-      reason: worst === undefined ? "stitching" : `${worst.factor.name} at the ${worst.where}`,
-    },
+    weakest: { at, reason: knotted ? `${factor.name} at the ${where}` : "stitching" },
   });
 }
 

@@ -1,6 +1,6 @@
 /** One part of a rig and what it holds. */
 import { type Basis, type BasisKind, formatPercent, formatRatio } from "@secondline/rig";
-import type { StrengthFactor } from "../derating/factor.ts";
+import { outsideText, type StrengthFactor } from "../derating/factor.ts";
 import { combineFactors, shownFactors } from "../derating/lognormal.ts";
 import type { StrengthZone } from "./webbingStrength.ts";
 
@@ -33,6 +33,8 @@ export interface PartStrength {
   readonly blanks?: readonly BlankCost[];
   /** What happened to it that no factor covers and nobody has judged since: as long as there is any, nobody can say that it holds. */
   readonly needsInspection?: readonly string[];
+  /** Quantities for which no factor is known, in sentences: as long as there is any, nobody can say that it holds. */
+  readonly beyond?: readonly string[];
 }
 
 /** A blank of the rig document and its price. */
@@ -67,10 +69,21 @@ export function makePartStrength({ needsInspection, ...part }: Given): PartStren
     noData,
     flags: [...(needsInspection ?? []), ...factorFlags(everywhere)],
     ...(needsInspection === undefined ? {} : { needsInspection }),
+    ...beyondOf(part.name, everywhere),
     ...blanksOf(factors),
     ...part,
     factors,
   };
+}
+
+/** One sentence for every quantity that lies beyond what is known of its factor. */
+function beyondOf(part: string, factors: readonly StrengthFactor[]): { readonly beyond?: readonly string[] } {
+  const sentences = factors.flatMap(({ name, beyond, validity }) =>
+    beyond && validity !== undefined
+      ? [`${part}, ${name}: ${outsideText(validity)}, beyond which nothing is known.`]
+      : [],
+  );
+  return sentences.length === 0 ? {} : { beyond: [...new Set(sentences)] };
 }
 
 /** One entry per blank field: what all the factors that stand in for it cost together. */

@@ -1,15 +1,17 @@
 /**
  * Strength along a line as a function of natural length: piecewise-constant zones. Every zone carries the factors of
- * its section's condition and of every wear that touches it; where wears overlap, their factors multiply.
+ * its section's condition and of every wear that touches it. Where wears of one kind overlap they add up; where those of several
+ * kinds do, their factors multiply.
  */
-import type { Basis, Wear, WebbingSection } from "@secondline/rig";
+import type { Basis, WebbingSection } from "@secondline/rig";
 import { constant } from "../derating/constantValues.ts";
 import type { StrengthFactor } from "../derating/factor.ts";
 import { combineFactors, lowValue, shownFactors } from "../derating/lognormal.ts";
 import { ownFactors } from "../derating/own.ts";
 import { builtInFactors, type FactorsOf } from "../retention/testedStock.ts";
 import { conditionFactors, overMonthsOutside } from "./textileCondition.ts";
-import { wearExtent, wearFactor, wearTitle } from "./webbingWear/wearKinds.ts";
+import type { WrittenWear } from "./webbingWear/wearKind.ts";
+import { addedUp, wearExtent, wearFactor, wearTitle } from "./webbingWear/wearKinds.ts";
 
 export interface StrengthZone {
   /** Natural length from the A end of the line [m]. */
@@ -31,9 +33,8 @@ export interface StrengthZone {
 interface Stretch {
   readonly from: number;
   readonly to: number;
-  readonly factor: StrengthFactor;
-  readonly reason: string;
-  readonly kind: Wear["kind"] | "join";
+  /** What lies there: a wear, or a join of which nothing is written. */
+  readonly of: WrittenWear | StrengthFactor;
 }
 
 interface SectionPlace {
@@ -54,7 +55,7 @@ export function webbingStrength(
 ): StrengthZone[] {
   const bounds = sectionBounds(sections, length);
   const place = (i: number): SectionPlace => ({ factorsOf, at: `${at}[${i}]` });
-  const stretches = sections.flatMap((section, i) => wearStretches(section, bounds[i]!, bounds[i + 1]!, place(i)));
+  const stretches = sections.flatMap((section, i) => wearStretches(section, bounds[i]!, bounds[i + 1]!, place(i).at));
   stretches.push(...joins(sections, bounds, stretches, { factorsOf, at }));
   const zones: StrengthZone[] = [];
   sections.forEach((section, i) => {
@@ -70,8 +71,9 @@ export function webbingStrength(
       }),
       ...ownFactors(section.own),
     ];
+    const weakenings = weakeningsIn(section, place(i));
     for (const [from, to] of cuts(bounds[i]!, bounds[i + 1]!, stretches)) {
-      const here = stretches.filter((s) => s.from < to && s.to > from);
+      const here = weakenings(stretches.filter((s) => s.from < to && s.to > from));
       const factors = shownFactors([...own, ...here.map((s) => s.factor)]);
       const { strength, strength5 } = combineFactors(section.stock.rated.strength, factors);
       const { strength: rated, basis: ratedBasis } = section.stock.rated;
@@ -79,6 +81,30 @@ export function webbingStrength(
     }
   });
   return zones;
+}
+
+interface Weakening {
+  readonly factor: StrengthFactor;
+  readonly reason: string;
+}
+
+/** What some stretches over the same metres of a section take. The same wears are the same factor, in every zone in which they lie. */
+function weakeningsIn(section: WebbingSection, place: SectionPlace): (here: readonly Stretch[]) => Weakening[] {
+  const known = new Map<string, Weakening>();
+  const weakening = ({ wear, wearAt }: WrittenWear): Weakening => {
+    const key = JSON.stringify([wearAt, wear]);
+    const found = known.get(key) ?? {
+      factor: wearFactor(wear, { section, ...place, wearAt }),
+      reason: wearTitle(wear),
+    };
+    known.set(key, found);
+    return found;
+  };
+  return (here) => {
+    const worn = here.flatMap(({ of }) => ("wear" in of ? [of] : []));
+    const joined = here.flatMap(({ of }) => ("wear" in of ? [] : [{ factor: of, reason: "join" }]));
+    return [...addedUp(worn).map(weakening), ...joined];
+  };
 }
 
 /** Zone with the least central strength. */
@@ -108,14 +134,14 @@ export function sectionBounds(sections: readonly WebbingSection[], length: numbe
   return bounds;
 }
 
-function wearStretches(section: WebbingSection, from: number, to: number, place: SectionPlace): Stretch[] {
+/** `at`: path of the section in the rig document. */
+function wearStretches(section: WebbingSection, from: number, to: number, at: string): Stretch[] {
   return section.wear.flatMap((wear, i): Stretch[] => {
     // A zone of no falls says that there were none, and weakens nothing.
     if (wear.kind === "fallZone" && wear.falls === 0) return [];
     const [start, end] = wearExtent(wear);
     const clipped = { from: Math.max(from, from + start), to: Math.min(to, from + end) };
-    const factor = wearFactor(wear, { section, ...place, wearAt: `${place.at}.wear[${i}]` });
-    return [{ ...clipped, factor, reason: wearTitle(wear), kind: wear.kind }];
+    return [{ ...clipped, of: { wear, wearAt: `${at}.wear[${i}]` } }];
   });
 }
 
@@ -128,7 +154,8 @@ function joins(
 ): Stretch[] {
   return bounds.slice(1, -1).flatMap((border, i): Stretch[] => {
     const [from, to] = [border - constant("place.joinReach"), border + constant("place.joinReach")];
-    if (stretches.some((s) => s.kind === "stitching" && s.from < to && s.to > from)) return [];
+    if (stretches.some((s) => "wear" in s.of && s.of.wear.kind === "stitching" && s.from < to && s.to > from))
+      return [];
     const seams = [i, i + 1].map((n) =>
       overMonthsOutside(factorsOf(sections[n]!.stock).sewing, {
         condition: sections[n]!.condition,
@@ -139,7 +166,7 @@ function joins(
     const sewn = seams.reduce((worse, seam) => (lowValue(seam) < lowValue(worse) ? seam : worse));
     const note = `how the sections are joined is not written down; taken as sewn. ${sewn.basis.note}`;
     const factor: StrengthFactor = { ...sewn, name: "join", noData: true, basis: { kind: "assumed", note } };
-    return [{ from, to, reason: "join", kind: "join", factor }];
+    return [{ from, to, of: factor }];
   });
 }
 
@@ -150,7 +177,7 @@ function cuts(from: number, to: number, stretches: readonly Stretch[]): [number,
   return points.slice(1).map((end, i) => [points[i]!, end]);
 }
 
-function reasonOf(here: readonly Stretch[]): string {
+function reasonOf(here: readonly Weakening[]): string {
   const worst = [...here].sort((a, b) => a.factor.value - b.factor.value);
   return worst.length === 0 ? "webbing" : worst.map((s) => s.reason).join(" and ");
 }

@@ -3,8 +3,7 @@
  * least values over all states with no more wear, so that neither rises with any dose; between nodes both are interpolated over
  * the logarithm of the built-in curve. No lower test raises the centre. See STATISTICS.md, "A lower test never raises a strength".
  */
-import type { StrengthFactor } from "../derating/factor.ts";
-import { BEYOND_RANGE_SHARE, type Learnt } from "../derating/factor.ts";
+import type { Learnt, StrengthFactor } from "../derating/factor.ts";
 import { Z95 } from "../derating/lognormal.ts";
 import type { TestedTogether, TogetherValue } from "../derating/together.ts";
 import { wearPosterior } from "./learntWear.ts";
@@ -87,7 +86,10 @@ export class StateStrength implements TestedTogether {
     return { log: log.centre, variance: ((log.centre - log.low) / Z95) ** 2 - learntVariance(factors) };
   }
 
-  /** Over all choices of a curve, and beyond the known range the lower of half the edge and of what is built in there. */
+  /**
+   * Over all choices of a curve. Beyond the known range it is the lower of two: what the state holds at the edge with the built-in loss
+   * from there on, and what it holds without that wear with all of the built-in loss.
+   */
   private lowest(
     terms: readonly StateTerm[],
     i: number,
@@ -100,7 +102,7 @@ export class StateStrength implements TestedTogether {
       if (term.dose <= edge) return [this.lowest(terms, i + 1, [...chosen, { id: term.id, dose: term.dose, curve }])];
       const last = this.lowest(terms, i + 1, [...chosen, { id: term.id, dose: edge, curve }]);
       const without = this.lowest(terms, i + 1, chosen);
-      return [moved(last, Math.log(BEYOND_RANGE_SHARE)), moved(without, curve.log(term.dose))];
+      return [moved(last, curve.log(term.dose) - curve.log(edge)), moved(without, curve.log(term.dose))];
     });
     return { centre: Math.min(...found.map((x) => x.centre)), low: Math.min(...found.map((x) => x.low)) };
   }

@@ -199,7 +199,9 @@ function wornFactor(
 ): StrengthFactor {
   const found = wear.at(dose);
   const beyond = factor.beyond;
-  const value = beyond ? Math.min(factor.value, found.value * BEYOND_RANGE_SHARE) : factor.value * found.over;
+  const value = beyond
+    ? Math.min(factor.value * Math.min(1, found.over), found.value * BEYOND_RANGE_SHARE)
+    : factor.value * found.over;
   const loadings = loadingsOf(model, found.weight);
   const common = loadings.reduce((sum, x) => sum + x * x, 0);
   const total = beyond ? Math.max(common + found.own, Math.log1p(factor.spread ** 2)) : common + found.own;

@@ -7,6 +7,7 @@ import { ownFactors } from "../../derating/own.ts";
 import { possibleMonths, standIn, worstUpTo } from "../../derating/unknown.ts";
 import { makePartStrength, type PartStrength } from "../partStrength.ts";
 import { conditionFactors } from "../textileCondition.ts";
+import type { WearOf, WrittenWear } from "../webbingWear/wearKind.ts";
 import { bend, type EndKind, type EndPlace } from "./endKind.ts";
 import { wornInEnd } from "./wornInEnd.ts";
 
@@ -17,7 +18,9 @@ export const weblock: EndKind = {
     const [device, webbing] = [metal(place), webbingIn(place)];
     const part = weaker(place, device, webbing);
     // A verdict asks what 95 % of such ends reach: neither more than the metal nor more than the webbing does, whichever is the weaker in the middle.
-    return { ...part, strength5: Math.min(part.strength5, device.strength5, webbing.strength5) };
+    const strength5 = Math.min(part.strength5, device.strength5, webbing.strength5);
+    // Whatever is counted, nobody can say that an end holds whose webbing is past all that is known.
+    return { ...part, strength5, ...(webbing.beyond === undefined ? {} : { beyond: webbing.beyond }) };
   },
 };
 
@@ -51,8 +54,11 @@ function webbingIn(place: EndPlace): PartStrength {
       at: `${sectionAt}.condition`,
       sun: known.sun,
     }),
-    clamp(place),
-    ...wornInEnd(place, { inside: constant("place.weblockMark") / 2, behind: constant("place.weblockBehind") }),
+    ...wornInEnd(
+      place,
+      { inside: constant("place.weblockMark") / 2, behind: constant("place.weblockBehind") },
+      (marks) => clamp(place, marks),
+    ),
     ...bend(place),
     // What is thought of the webbing counts in its weblock too; a doubt of this end comes on top.
     ...ownFactors(section.own),
@@ -61,13 +67,27 @@ function webbingIn(place: EndPlace): PartStrength {
   return makePartStrength({ id, name, rated: stock.rated.strength, ratedBasis: stock.rated.basis, factors });
 }
 
-/** Without months in the clamp the webbing can have sat in it as long as it can have been outside. */
-function clamp({ end, section, at, factorsOf, standing = 0 }: EndPlace): StrengthFactor {
+/**
+ * Without months in the clamp the webbing can have sat in it as long as it can have been outside. `before`: what was clamped at the same
+ * place before; the months add, and the heavier load counts.
+ */
+function clamp(
+  { end, section, at, factorsOf, standing = 0 }: EndPlace,
+  before?: WrittenWear<WearOf<"clampMark">>,
+): StrengthFactor {
+  const { strength } = section.stock.rated;
   // More than the usual load bites deeper; a light line is not given the benefit of its standing tension, for falls load it too.
-  const share = Math.max(constant("clamp.usualLoad"), standing / section.stock.rated.strength);
-  const after = (months: number) => factorsOf(section.stock).clamp(months, share);
-  if (end.monthsClamped !== undefined) return after(end.monthsClamped);
-  const months = possibleMonths(section.condition);
-  const why = `how long the webbing has sat in this weblock is not written down; ${formatMonths(months)} are counted`;
-  return standIn(worstUpTo(after, months), { field: `${at}.clamped`, best: after(0).value }, why);
+  const usual = Math.max(constant("clamp.usualLoad"), standing / strength);
+  const load = before === undefined ? 0 : before.wear.load;
+  const share = load === undefined ? "unknown" : Math.max(usual, load / strength);
+  const after = (months: number) => factorsOf(section.stock).clamp(months + (before?.wear.months ?? 0), share);
+  if (end.monthsClamped === undefined) {
+    const months = possibleMonths(section.condition);
+    const why = `how long the webbing has sat in this weblock is not written down; ${formatMonths(months)} are counted`;
+    return standIn(worstUpTo(after, months), { field: `${at}.clamped`, best: after(0).value }, why);
+  }
+  if (before === undefined || load !== undefined) return after(end.monthsClamped);
+  const best = factorsOf(section.stock).clamp(end.monthsClamped + before.wear.months, usual).value;
+  const why = "the load in the clamp is not written down; the heaviest that makes a difference is counted";
+  return standIn(after(end.monthsClamped), { field: `${before.wearAt}.load`, best }, why);
 }

@@ -2,7 +2,8 @@
 import type { Wear } from "@secondline/rig";
 import type { StrengthFactor } from "../../derating/factor.ts";
 import { lowValue } from "../../derating/lognormal.ts";
-import { wearExtent, wearFactor } from "../webbingWear/wearKinds.ts";
+import type { WearOf, WrittenWear } from "../webbingWear/wearKind.ts";
+import { addedUp, wearExtent, wearFactor } from "../webbingWear/wearKinds.ts";
 import type { EndPlace } from "./endKind.ts";
 
 /** How far an end reaches from where the span ends [m]. */
@@ -13,45 +14,57 @@ export interface EndReach {
   readonly own?: Wear["kind"];
 }
 
-interface Worn {
+interface Worn extends WrittenWear {
   /** Places count from the span's end, inside it positive [m]. */
   readonly from: number;
   readonly to: number;
-  readonly factor: StrengthFactor;
 }
 
-/** Factors of the wears that lie one over the other at the worst place within the end's reach; none when nothing is worn there. */
-export function wornInEnd(place: EndPlace, reach: EndReach): StrengthFactor[] {
+/**
+ * Factors of the wears that lie one over the other at the worst place within the end's reach; none when nothing is worn there.
+ * `clamped`: what the end itself clamps, and all that was clamped at a place together with it; without marks, the end alone.
+ */
+export function wornInEnd(
+  place: EndPlace,
+  reach: EndReach,
+  clamped?: (marks?: WrittenWear<WearOf<"clampMark">>) => StrengthFactor,
+): StrengthFactor[] {
   const worn = [...insideSpan(place), ...behindSpan(place)].filter(
-    ({ kind, from, to }) => kind !== reach.own && from < reach.inside && to > -reach.behind,
+    ({ wear, from, to }) => wear.kind !== reach.own && from < reach.inside && to > -reach.behind,
   );
   const borders = [...new Set(worn.flatMap(({ from, to }) => [from, to]))].sort((a, b) => a - b);
   const stretches = borders
     .slice(1)
     .map((to, i) => [Math.max(borders[i]!, -reach.behind), Math.min(to, reach.inside)] as const)
     .filter(([from, to]) => from < to);
-  const places = stretches.map(([from, to]) =>
-    worn.filter((one) => one.from < to && one.to > from).map(({ factor }) => factor),
-  );
+  const { section, sectionAt, factorsOf } = place;
+  const factor = ({ wear, wearAt }: WrittenWear) => wearFactor(wear, { section, factorsOf, at: sectionAt, wearAt });
+  const unworn = clamped === undefined ? [] : [clamped()];
+  const places = stretches.flatMap(([from, to]) => {
+    const here = addedUp(worn.filter((one) => one.from < to && one.to > from));
+    const apart = [...unworn, ...here.map(factor)];
+    const mark = here.find(isMark);
+    if (clamped === undefined || mark === undefined) return [apart];
+    return [apart, [clamped(mark), ...here.filter((one) => one !== mark).map(factor)]];
+  });
   const left = (factors: readonly StrengthFactor[]) =>
     factors.reduce((product, factor) => product * lowValue(factor), 1);
-  return places.reduce<StrengthFactor[]>((worst, here) => (left(here) < left(worst) ? here : worst), []);
+  return places.reduce<StrengthFactor[]>((worst, here) => (left(here) < left(worst) ? here : worst), unworn);
 }
 
-function insideSpan(place: EndPlace): (Worn & { readonly kind: Wear["kind"] })[] {
-  const { section, sectionAt, side, length, factorsOf } = place;
+const isMark = (one: WrittenWear): one is WrittenWear<WearOf<"clampMark">> => one.wear.kind === "clampMark";
+
+function insideSpan({ section, sectionAt, side, length }: EndPlace): Worn[] {
   return section.wear.map((wear, i) => {
     const [a, b] = wearExtent(wear);
     const [from, to] = side === "A" ? [a, b] : [length - b, length - a];
-    const factor = wearFactor(wear, { section, factorsOf, at: sectionAt, wearAt: `${sectionAt}.wear[${i}]` });
-    return { kind: wear.kind, from, to, factor };
+    return { wear, from, to, wearAt: `${sectionAt}.wear[${i}]` };
   });
 }
 
-function behindSpan({ end, section, sectionAt, at, factorsOf }: EndPlace): (Worn & { readonly kind: Wear["kind"] })[] {
+function behindSpan({ end, at }: EndPlace): Worn[] {
   return (end.behind ?? []).map((wear, i) => {
     const [a, b] = wearExtent(wear);
-    const factor = wearFactor(wear, { section, factorsOf, at: sectionAt, wearAt: `${at}.behind[${i}]` });
-    return { kind: wear.kind, from: -b, to: -a, factor };
+    return { wear, from: -b, to: -a, wearAt: `${at}.behind[${i}]` };
   });
 }

@@ -13,4 +13,12 @@ export const clampMark: WearKind<WearOf<"clampMark">> = {
     const best = clamp(months, 0).value;
     return standIn(clamp(months, "unknown"), { field: `${wearAt}.load`, best }, why);
   },
+  /** As long as all of them together, under the heaviest load; under one that is not written down, if there is any. */
+  together(worn) {
+    const months = worn.reduce((sum, { wear }) => sum + wear.months, 0);
+    const heaviest = worn.reduce((most, one) => (loadOf(one.wear) > loadOf(most.wear) ? one : most));
+    return { ...heaviest, wear: { ...heaviest.wear, months } };
+  },
 };
+
+const loadOf = ({ load = Number.POSITIVE_INFINITY }: WearOf<"clampMark">) => load;

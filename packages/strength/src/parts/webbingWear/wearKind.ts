@@ -12,6 +12,12 @@ export interface WornPlace {
   readonly wearAt: string;
 }
 
+/** A wear with its path in the rig document. */
+export interface WrittenWear<W extends Wear = Wear> {
+  readonly wear: W;
+  readonly wearAt: string;
+}
+
 export interface WearKind<W extends Wear> {
   readonly kind: W["kind"];
   /** What it is called where it is the reason for a weak place. */
@@ -19,9 +25,19 @@ export interface WearKind<W extends Wear> {
   /** Where it lies, from the same end as the wear's own places [m]. */
   readonly extent: (wear: W) => readonly [from: number, to: number];
   readonly factor: (wear: W, place: WornPlace) => StrengthFactor;
+  /** One wear that stands for several over the same metres; absent: each counts by itself. */
+  readonly together?: (worn: Several<W>) => WrittenWear<W>;
 }
 
+export type Several<W extends Wear> = readonly [WrittenWear<W>, ...WrittenWear<W>[]];
+
 export type WearOf<K extends Wear["kind"]> = Extract<Wear, { readonly kind: K }>;
+
+/** The damage of several places that are one: what is gone in one of them is not what is gone in another. */
+export function damageTogether<W extends Extract<Wear, { readonly depth: number }>>(worn: Several<W>): WrittenWear<W> {
+  const depth = worn.reduce((sum, { wear }) => sum + wear.depth, 0);
+  return { ...worn[0], wear: { ...worn[0].wear, depth } };
+}
 
 /** Extent of a wear with its middle at `at` [m]. */
 export function aboutMiddle({ at, length }: { readonly at: number; readonly length: number }) {

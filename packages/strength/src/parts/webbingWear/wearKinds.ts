@@ -7,7 +7,7 @@ import { cut } from "./cut.ts";
 import { fallZone } from "./fallZone.ts";
 import { heat } from "./heat.ts";
 import { stitching } from "./stitching.ts";
-import type { WearKind, WearOf, WornPlace } from "./wearKind.ts";
+import type { Several, WearKind, WearOf, WornPlace, WrittenWear } from "./wearKind.ts";
 
 const WEAR_KINDS: { readonly [K in Wear["kind"]]: WearKind<WearOf<K>> } = {
   clampMark,
@@ -28,6 +28,16 @@ export function wearExtent(wear: Wear): readonly [from: number, to: number] {
 
 export function wearFactor(wear: Wear, place: WornPlace): StrengthFactor {
   return kindOf(wear).factor(wear, place);
+}
+
+/** Wears over the same metres, those of one kind as one: two halves of a wear weaken no less than the whole. */
+export function addedUp(worn: readonly WrittenWear[]): readonly WrittenWear[] {
+  const kinds = new Set(worn.map(({ wear }) => wear.kind));
+  return [...kinds].flatMap((kind) => {
+    const ofKind = worn.filter(({ wear }) => wear.kind === kind);
+    const { together } = WEAR_KINDS[kind] as unknown as WearKind<Wear>;
+    return together === undefined || ofKind.length === 1 ? ofKind : [together(ofKind as unknown as Several<Wear>)];
+  });
 }
 
 export function wearTitle(wear: Wear): string {
