@@ -8,6 +8,7 @@ import type { Coefficient } from "@secondline/statistics";
 import { grouped } from "../breakLog/grouped.ts";
 import type { BreakTest } from "../breakLog/logEntry.ts";
 import { fitStates } from "./fitStates.ts";
+import { type MostRaise, mostRaise } from "./mostRaise.ts";
 import { type OneSided, oneSided } from "./oneSided.ts";
 import {
   BATCH_SCATTER,
@@ -76,6 +77,8 @@ export interface StockModel {
   readonly clipped: ReadonlySet<StockState>;
   /** Mean of the logarithm of the strength of a state over the rated one: tested, and as built in [-]. */
   readonly tested: ReadonlyMap<StockState, number>;
+  /** What the tests may credit above rating and built-in factors at most. */
+  readonly raise: MostRaise;
   /** The tests in the form in which a lower one never raises a strength. */
   readonly oneSided: OneSided;
 }
@@ -118,6 +121,7 @@ export function stockModel(stock: LineStock, tests: readonly BreakTest[]): Stock
     batchScatter: Math.sqrt(batchVariance),
     freedom: within.freedom,
     ...fit.found,
+    raise: mostRaise(told),
     oneSided: oneSided(fit.groups, coefficients, wears, allowance),
   };
 }

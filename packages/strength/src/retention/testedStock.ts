@@ -153,9 +153,9 @@ const count = (n: number) => `${n} own break ${n === 1 ? "test" : "tests"}`;
 const LEAST_FLAGGED_RISE = 0.005;
 
 function levelFactor(model: StockModel, make: StrengthFactor, say: Say): StrengthFactor {
-  const { means, covariance, newTests, scatter, batchScatter, stock } = model;
-  // Without a new piece the tests of used ones may lower the level, never raise it.
-  const mean = newTests > 0 ? means[0]! : Math.min(0, means[0]!);
+  const { means, covariance, newTests, scatter, batchScatter, stock, raise } = model;
+  // Too few new pieces that broke may lower the level, never raise it; nor may used ones.
+  const mean = Math.min(raise.level, means[0]!);
   const { wide } = levelWidth(model);
   const common = covariance[0]![0]! * wide * wide;
   const own =
