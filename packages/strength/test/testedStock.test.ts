@@ -28,10 +28,9 @@ describe("own break tests in place of built-in factors", () => {
     expect(sun.basis.note).toContain("3 own break tests of polyester webbing");
   });
 
-  it("leave other stocks, wet tests and samples of which nothing is known alone", () => {
+  it("leave other stocks and samples of which nothing is known alone", () => {
     const others = [
       testOf({ sunMonths: 12, material: "another" }),
-      testOf({ sunMonths: 12, wet: true }),
       testOf({ monthsOutside: 12 }),
       testOf({ sunMonths: 12, state: "cut at the edge" }),
       testOf({ sunMonths: 12, state: "clamp mark" }),

@@ -37,6 +37,10 @@ export function termOf(learnt: Learnt, term: StateTerm | "level"): Learnt {
   return learnt;
 }
 
+/** Place of a factor in the state that its tests speak of. */
+export const termOfFactor = ({ learnt }: StrengthFactor): StateTerm | "level" | undefined =>
+  learnt === undefined ? undefined : TERM_OF_FACTOR.get(learnt);
+
 /** A wear at the doses of the grid, the first without it. */
 interface Nodes {
   readonly id: WearId;
@@ -72,7 +76,7 @@ export class StateStrength implements TestedTogether {
   }
 
   value(factors: readonly StrengthFactor[]): TogetherValue | undefined {
-    const terms = factors.flatMap(({ learnt }) => TERM_OF_FACTOR.get(learnt!) ?? []);
+    const terms = factors.flatMap((factor) => termOfFactor(factor) ?? []);
     if (terms.filter((term) => term === "level").length !== 1) return undefined;
     const all = terms.filter((term): term is StateTerm => term !== "level");
     const { once, again } = onceEach(all);

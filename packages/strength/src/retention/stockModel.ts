@@ -22,6 +22,7 @@ import {
 import { testsOfStock } from "./testState.ts";
 import type { ToldState } from "./toldState.ts";
 import { builtInAt, builtInLog, builtInSpread, nearestDose, type WearDose, type WearId } from "./wearFactors.ts";
+import { type WetLimit, wetLimits } from "./wetTests.ts";
 
 /** Standard deviation of the level about the rated strength: where new pieces were pulled, and where none was [-]. */
 const LEVEL_SPREAD_TESTED = 0.25;
@@ -79,6 +80,8 @@ export interface StockModel {
   readonly tested: ReadonlyMap<StockState, number>;
   /** What the tests may credit above rating and built-in factors at most. */
   readonly raise: MostRaise;
+  /** What tests that were pulled wet leave at most. */
+  readonly wet: readonly WetLimit[];
   /** The tests in the form in which a lower one never raises a strength. */
   readonly oneSided: OneSided;
 }
@@ -122,6 +125,7 @@ export function stockModel(stock: LineStock, tests: readonly BreakTest[]): Stock
     freedom: within.freedom,
     ...fit.found,
     raise: mostRaise(told),
+    wet: wetLimits(stock, tests),
     oneSided: oneSided(fit.groups, coefficients, wears, allowance),
   };
 }
