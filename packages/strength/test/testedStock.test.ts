@@ -28,10 +28,9 @@ describe("own break tests in place of built-in factors", () => {
     expect(sun.basis.note).toContain("3 own break tests of polyester webbing");
   });
 
-  it("leave other stocks, wet tests and samples of which nothing is known alone", () => {
+  it("leave other stocks and samples of which nothing is known alone", () => {
     const others = [
       testOf({ sunMonths: 12, material: "another" }),
-      testOf({ sunMonths: 12, wet: true }),
       testOf({ monthsOutside: 12 }),
       testOf({ sunMonths: 12, state: "cut at the edge" }),
       testOf({ sunMonths: 12, state: "clamp mark" }),
@@ -99,6 +98,15 @@ const mainAt = (monthsOutside: number, log: readonly BreakTest[], falls = 0) => 
 /** Ten new pulls of mean 22.05 kN. */
 const ten = news(22_200, 21_900, 22_300, 21_700, 22_100, 22_400, 21_800, 22_000, 22_050, 22_050);
 
+describe("what did not break", () => {
+  it("raises no worn state, however much it held", () => {
+    const held = (value: number) =>
+      testOf({ sunMonths: 12, falls: 0, outcome: "stopped", result: { kind: "above", value } });
+    const log = [held(29_000), held(29_500), held(60_000)];
+    expect(mainAt(12, log).strength).toBeLessThanOrEqual(mainAt(12, []).strength * (1 + 1e-9));
+  });
+});
+
 describe("the level of a stock by its new pieces", () => {
   it("counts for new webbing: the mean of the tests, and what nineteen of twenty further pieces reach", () => {
     const { strength, strength5, bases } = mainAt(0, ten);
@@ -127,6 +135,35 @@ describe("the level of a stock by its new pieces", () => {
     }
     expect(mainAt(6, strong, 60).flags.some((flag) => flag.includes("RAISES"))).toBe(true);
     expect(mainAt(6, ten, 60).flags.some((flag) => flag.includes("RAISES"))).toBe(false);
+  });
+
+  it("is not raised by pieces that did not break, nor by fewer than three that did", () => {
+    const held = (value: number) => testOf({ state: "new", outcome: "stopped", result: { kind: "above", value } });
+    for (const log of [
+      [held(30_000), held(31_000), held(80_000)],
+      [held(80_000)],
+      news(80_000),
+      news(60_000, 80_000),
+      [...news(29_000, 31_000), held(80_000)],
+      [
+        ...news(30_000),
+        testOf({ state: "new", outcome: "broke between", result: { kind: "between", from: 5000, to: 60_000 } }),
+      ],
+      [...news(30_000), testOf({ state: "new", outcome: "broke elsewhere", result: { kind: "above", value: 60_000 } })],
+    ]) {
+      expect(mainAt(0, log).strength).toBeLessThanOrEqual(30_000 * (1 + 1e-9));
+      expect(mainAt(0, log).strength5).toBeLessThanOrEqual(mainAt(0, []).strength5);
+    }
+    expect(mainAt(0, news(39_000, 40_000, 41_000)).strength).toBeGreaterThan(38_000);
+    expect(mainAt(0, news(39_000, 40_000, 41_000)).strength5).toBeLessThan(39_000);
+    // A survivor among them credits no others.
+    const among = mainAt(0, [...news(39_000, 40_000, 41_000), held(80_000)]);
+    expect(among.strength).toBeLessThanOrEqual(40_000);
+  });
+
+  it("is raised by half at most, as by an own judgement", () => {
+    expect(mainAt(0, news(80_000, 81_000, 79_000, 80_500, 79_500)).strength).toBeCloseTo(45_000, 6);
+    expect(mainAt(6, news(80_000, 81_000, 79_000, 80_500, 79_500), 60).strength).toBeLessThan(45_000);
   });
 
   it("counts for the webbing in a weblock and for loops and knots in the stock", () => {

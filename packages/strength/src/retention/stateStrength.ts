@@ -37,6 +37,10 @@ export function termOf(learnt: Learnt, term: StateTerm | "level"): Learnt {
   return learnt;
 }
 
+/** Place of a factor in the state that its tests speak of. */
+export const termOfFactor = ({ learnt }: StrengthFactor): StateTerm | "level" | undefined =>
+  learnt === undefined ? undefined : TERM_OF_FACTOR.get(learnt);
+
 /** A wear at the doses of the grid, the first without it. */
 interface Nodes {
   readonly id: WearId;
@@ -61,8 +65,6 @@ const DOSES_BETWEEN = [24, 24, 16, 10, 6];
 export class StateStrength implements TestedTogether {
   private readonly wears = new Map<WearId, Nodes>();
   private readonly grids = new Map<string, Grid>();
-  /** Best mean of any group of tests, at least what is built in: what no state is credited above. */
-  private readonly best: number;
   private readonly model: StockModel;
   private readonly level: StateLevel;
   readonly line: TestedTogether["line"];
@@ -71,11 +73,10 @@ export class StateStrength implements TestedTogether {
     this.model = model;
     this.level = level;
     this.line = line;
-    this.best = model.oneSided.means.reduce((most, mean) => Math.max(most, mean), 0);
   }
 
   value(factors: readonly StrengthFactor[]): TogetherValue | undefined {
-    const terms = factors.flatMap(({ learnt }) => TERM_OF_FACTOR.get(learnt!) ?? []);
+    const terms = factors.flatMap((factor) => termOfFactor(factor) ?? []);
     if (terms.filter((term) => term === "level").length !== 1) return undefined;
     const all = terms.filter((term): term is StateTerm => term !== "level");
     const { once, again } = onceEach(all);
@@ -156,6 +157,7 @@ export class StateStrength implements TestedTogether {
 
   private makeGrid(terms: readonly ChosenTerm[]): Grid {
     const { gain, means, references, most } = this.model.oneSided;
+    const { raise } = this.model;
     const axes = terms.map(({ id, curve }) => {
       const nodes = this.nodes(id);
       return { nodes, curve, logs: nodes.doses.map((dose) => (dose === undefined ? 0 : curve.log(dose))) };
@@ -188,7 +190,7 @@ export class StateStrength implements TestedTogether {
         });
       }
       const inner = first?.nodes.rows[place[0]!];
-      const limit = Math.min(this.best, limits.get(index) ?? Number.POSITIVE_INFINITY);
+      const limit = Math.min(index === 0 ? raise.level : raise.state, limits.get(index) ?? Number.POSITIVE_INFINITY);
       let by = Math.min(limit, tiedSum(outer, inner, undefined, means, references));
       // Tests of used pieces may lower the level, never raise it.
       if (untested) by = Math.min(by, tiedSum(outer, inner, levelRows, means, references));

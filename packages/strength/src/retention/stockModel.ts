@@ -8,6 +8,7 @@ import type { Coefficient } from "@secondline/statistics";
 import { grouped } from "../breakLog/grouped.ts";
 import type { BreakTest } from "../breakLog/logEntry.ts";
 import { fitStates } from "./fitStates.ts";
+import { type MostRaise, mostRaise } from "./mostRaise.ts";
 import { type OneSided, oneSided } from "./oneSided.ts";
 import {
   BATCH_SCATTER,
@@ -21,6 +22,7 @@ import {
 import { testsOfStock } from "./testState.ts";
 import type { ToldState } from "./toldState.ts";
 import { builtInAt, builtInLog, builtInSpread, nearestDose, type WearDose, type WearId } from "./wearFactors.ts";
+import { type WetLimit, wetLimits } from "./wetTests.ts";
 
 /** Standard deviation of the level about the rated strength: where new pieces were pulled, and where none was [-]. */
 const LEVEL_SPREAD_TESTED = 0.25;
@@ -76,6 +78,10 @@ export interface StockModel {
   readonly clipped: ReadonlySet<StockState>;
   /** Mean of the logarithm of the strength of a state over the rated one: tested, and as built in [-]. */
   readonly tested: ReadonlyMap<StockState, number>;
+  /** What the tests may credit above rating and built-in factors at most. */
+  readonly raise: MostRaise;
+  /** What tests that were pulled wet leave at most. */
+  readonly wet: readonly WetLimit[];
   /** The tests in the form in which a lower one never raises a strength. */
   readonly oneSided: OneSided;
 }
@@ -118,6 +124,8 @@ export function stockModel(stock: LineStock, tests: readonly BreakTest[]): Stock
     batchScatter: Math.sqrt(batchVariance),
     freedom: within.freedom,
     ...fit.found,
+    raise: mostRaise(told),
+    wet: wetLimits(stock, tests),
     oneSided: oneSided(fit.groups, coefficients, wears, allowance),
   };
 }

@@ -30,19 +30,27 @@ export const isOfStock = (test: BreakTest, stock: LineStock): boolean =>
 export interface UsedTests {
   /** Doses, none for a new piece; or why they do not count. */
   readonly use: readonly WearDose[] | NotUsed;
+  /** Doses of samples that were pulled wet, as far as they can be told. */
+  readonly wet?: readonly WearDose[];
   readonly tests: readonly BreakTest[];
 }
 
 /** All tests of a stock. */
 export function testsOfStock(tests: readonly BreakTest[], stock: LineStock): UsedTests[] {
-  return alikeTests(tests).flatMap(({ sample, tests: alike }) =>
-    isOfStock(sample, stock) ? [{ use: wearOfTest(sample, stock), tests: alike }] : [],
-  );
+  return alikeTests(tests).flatMap(({ sample, tests: alike }): UsedTests[] => {
+    if (!isOfStock(sample, stock)) return [];
+    const wet = sample.wet ? dosesOf(sample, stock) : undefined;
+    const use = wearOfTest(sample, stock);
+    return [{ use, tests: alike, ...(wet === undefined || typeof wet === "string" ? {} : { wet }) }];
+  });
 }
 
 /** Doses of a sample, none for a new piece; or why it does not count. */
 export function wearOfTest(test: BreakTest, stock: LineStock): readonly WearDose[] | NotUsed {
-  if (test.wet) return "wet";
+  return test.wet ? "wet" : dosesOf(test, stock);
+}
+
+function dosesOf(test: BreakTest, stock: LineStock): readonly WearDose[] | NotUsed {
   const { otherWear, isNew, isLeash, isClamp, isSewn, knotNamed } = wordsOf(test);
   if (otherWear) return "other wear";
   const sun = test.sunMonths ?? (isNew ? 0 : undefined);

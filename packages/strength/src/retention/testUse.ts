@@ -4,6 +4,7 @@ import { alikeTests } from "../breakLog/alikeTests.ts";
 import type { BreakTest } from "../breakLog/logEntry.ts";
 import { isOfStock, type NotUsed, testsOfStock, wearOfTest } from "./testState.ts";
 import type { WearDose } from "./wearFactors.ts";
+import { wetLimits } from "./wetTests.ts";
 
 /** What a test counts for (nothing for a new piece, which tells the level), or why it does not count. */
 export type TestUse = { readonly wears: readonly WearDose[] } | NotUsed;
@@ -48,8 +49,18 @@ export function testUseWords(stocks: readonly LineStock[], tests: readonly Break
   const others = foreign.reduce((sum, { tests: alike }) => sum + alike.length, 0);
   if (others > 0) left.set(`of a material that this rig does not have: ${materials.join(", ")}`, others);
   const reasons = [...left].map(([why, number]) => `${number} ${why}`);
-  const said = `Own break tests: ${used === 0 ? "none" : used} of ${tests.length} count towards this rig${used === 0 ? "; its strengths are those without a log" : `, for ${counted.join(", ")}`}.`;
-  return [said, ...(reasons.length > 0 ? [`Break tests that do not count: ${reasons.join("; ")}.`] : [])];
+  const lowered = known.filter((stock) => wetLimits(stock, tests).length > 0).map(({ name }) => name);
+  const without = lowered.length === 0 ? "; its strengths are those without a log" : "";
+  const said = `Own break tests: ${used === 0 ? "none" : used} of ${tests.length} count towards this rig${used === 0 ? without : `, for ${counted.join(", ")}`}.`;
+  return [
+    said,
+    ...(reasons.length > 0 ? [`Break tests that do not count: ${reasons.join("; ")}.`] : []),
+    ...(lowered.length > 0
+      ? [
+          `Pieces pulled wet held less than is built in for wet ones, of ${lowered.join(" and ")}: no such piece is credited more, wet or dry. Pull some dry.`,
+        ]
+      : []),
+  ];
 }
 
 /** "new", or "with sun", "with falls": a test with two causes counts for both. */

@@ -4,9 +4,10 @@ import type { Basis, KnotKind, LineStock } from "@secondline/rig";
 import { choleskyRoot } from "@secondline/statistics";
 import type { BreakTest } from "../breakLog/logEntry.ts";
 import { clampFactor, clampOfUnknownLoad } from "../derating/clampMark.ts";
-import { BEYOND_RANGE_SHARE, type StrengthFactor } from "../derating/factor.ts";
+import { BEYOND_RANGE_SHARE, type Learnt, type StrengthFactor } from "../derating/factor.ts";
 import { fallsFactor } from "../derating/falls.ts";
 import { knotIn, webbingKnot } from "../derating/knot.ts";
+import { logSpread } from "../derating/lognormal.ts";
 import { textileMake } from "../derating/make.ts";
 import { sewingFactor, sewnLoopAgeing } from "../derating/sewing.ts";
 import { sunFactor } from "../derating/sun.ts";
@@ -16,6 +17,8 @@ import { StateStrength, type StateTerm, termOf, type WearCurve } from "./stateSt
 import { type StockModel, stockModel } from "./stockModel.ts";
 import { WEIBULL_DEPTH, widened } from "./stockScatter.ts";
 import { doseText, type WearId } from "./wearFactors.ts";
+import { WetBound } from "./wetBound.ts";
+import { type WetLimit, wetLimits } from "./wetTests.ts";
 
 /** Factors of a stock: from tests and the built-in ones together where there are tests, else as built in. */
 export interface StockFactors {
@@ -62,10 +65,32 @@ function factorsOf(tests: readonly BreakTest[]): FactorsOf {
   const invented = tests.some((test) => test.invented);
   return (stock) => {
     const key = JSON.stringify([stock.id, stock.name, stock.fibre, stock.rated.strength]);
-    const found = known.get(key) ?? testedFactors(stock, stockModel(stock, tests), invented);
+    const found = known.get(key) ?? factorsOfStock(stock, tests, invented);
     known.set(key, found);
     return found;
   };
+}
+
+function factorsOfStock(stock: LineStock, tests: readonly BreakTest[], invented: boolean): StockFactors {
+  const model = stockModel(stock, tests);
+  return model === undefined
+    ? wetFactorsOnly(stock, wetLimits(stock, tests), invented)
+    : testedFactors(stock, model, invented);
+}
+
+/** Factors of a stock of which nothing was pulled dry: the built-in ones, and no more than wet tests leave. */
+function wetFactorsOnly(stock: LineStock, limits: readonly WetLimit[], invented: boolean): StockFactors {
+  const builtIn = builtInFactors(stock);
+  if (limits.length === 0) return builtIn;
+  const bound = new WetBound(undefined, limits, () => false, togetherLine(stock, sayer(invented)));
+  const sure = unlearnt(stock, 0);
+  const known = (factor: StrengthFactor, term: StateTerm | "level"): StrengthFactor => ({
+    ...factor,
+    learnt: knowTogether(termOf(sure(factor, term), term), bound),
+  });
+  return wornFactors(stock, known(builtIn.level(), "level"), (id, dose, factor, curves) =>
+    known(factor, { id, dose, curves }),
+  );
 }
 
 /** Factors of a stock from its model; the built-in ones where no test counts. `invented`: nothing was really pulled. */
@@ -76,21 +101,56 @@ export function testedFactors(stock: LineStock, model: StockModel | undefined, i
   const wears = new Map<WearId, LearntWear>();
   const level = levelFactor(model, builtIn.level(), say);
   const [{ wide }, { own }] = [levelWidth(model), level.learnt!];
-  const together = new StateStrength(model, { wide, own: own * own }, togetherLine(model, say));
+  const line = togetherLine(stock, say);
+  const dry = new StateStrength(model, { wide, own: own * own }, line);
+  const isKnown = (id: WearId) => model.wears.has(id);
+  const together = model.wet.length === 0 ? dry : new WetBound(dry, model.wet, isKnown, line);
+  const sure = unlearnt(stock, model.means.length);
   const known = (factor: StrengthFactor, term: StateTerm | "level"): StrengthFactor => ({
     ...factor,
-    learnt: knowTogether(termOf({ ...factor.learnt! }, term), together),
+    learnt: knowTogether(termOf({ ...(factor.learnt ?? sure(factor, term)) }, term), together),
   });
-  const wear = (id: WearId, dose: number, factor: StrengthFactor, curves: readonly WearCurve[]): StrengthFactor => {
-    if (!model.wears.has(id)) return factor;
+  const wear: WearMaker = (id, dose, factor, curves) => {
+    const term = { id, dose, curves };
+    if (!isKnown(id)) return model.wet.length === 0 ? factor : known(factor, term);
     const learnt = wears.get(id) ?? learntWear(model, id);
     wears.set(id, learnt);
-    return known(wornFactor(model, learnt, dose, factor, say), { id, dose, curves });
+    return known(wornFactor(model, learnt, dose, factor, say), term);
   };
+  return wornFactors(stock, known(level, "level"), wear, isKnown);
+}
+
+/** A factor of a wear at a dose, from the built-in one. */
+type WearMaker = (id: WearId, dose: number, factor: StrengthFactor, curves: readonly WearCurve[]) => StrengthFactor;
+
+/**
+ * How a factor errs of which no dry test knows anything, beside those of which some do: as built in. Every cause has a deviate of its
+ * own, from `first` on.
+ */
+function unlearnt(stock: LineStock, first: number): (factor: StrengthFactor, term: StateTerm | "level") => Learnt {
+  const deviates = new Map<WearId | "level", number>();
+  return ({ spread, shared }, term) => {
+    const id = term === "level" ? term : term.id;
+    const place = deviates.get(id) ?? first + deviates.size;
+    deviates.set(id, place);
+    const deviation = logSpread(spread);
+    const loadings = Array.from({ length: place + 1 }, (_, i) => (i === place ? Math.sqrt(shared) * deviation : 0));
+    return { source: sourceOf({ stock }), loadings, own: Math.sqrt(1 - shared) * deviation };
+  };
+}
+
+/** Every factor of a stock, with its wears made by `wear`; `isKnown`: whether dry tests tell of a wear. */
+function wornFactors(
+  stock: LineStock,
+  level: StrengthFactor,
+  wear: WearMaker,
+  isKnown: (id: WearId) => boolean = () => false,
+): StockFactors {
+  const builtIn = builtInFactors(stock);
   const over = (id: WearId, dose: number, at: (dose: number) => StrengthFactor, key = "") =>
     wear(id, dose, at(dose), [{ key, log: (x) => Math.log(at(x).value) }]);
   return {
-    level: () => known(level, "level"),
+    level: () => level,
     sun: (months) => over("sun", months, builtIn.sun),
     falls: (falls) => over("falls", falls, builtIn.falls),
     leashFalls: (falls) => over("leash falls", falls, builtIn.leashFalls),
@@ -103,7 +163,7 @@ export function testedFactors(stock: LineStock, model: StockModel | undefined, i
         { key: `seam ${ratedShare}`, log: (x) => Math.log(builtIn.sewing(x).value / ratedShare) },
       ];
       const loop = wear("sewing", months, builtIn.sewnLoop(months, ratedShare), curves);
-      if (!model.wears.has("sewing")) return loop;
+      if (!isKnown("sewing")) return loop;
       const share = wear("sewing", months, builtIn.sewing(months), curves).value / ratedShare;
       return share < loop.value ? { ...loop, value: share } : loop;
     },
@@ -113,7 +173,7 @@ export function testedFactors(stock: LineStock, model: StockModel | undefined, i
 }
 
 /** The line that makes the product of the factors what the tests say of the whole state. */
-function togetherLine({ stock }: StockModel, say: Say): StateStrength["line"] {
+function togetherLine(stock: LineStock, say: Say): StateStrength["line"] {
   return (value, adds) => {
     const variance = Math.max(0, adds);
     const name = "own tests together";
@@ -153,9 +213,9 @@ const count = (n: number) => `${n} own break ${n === 1 ? "test" : "tests"}`;
 const LEAST_FLAGGED_RISE = 0.005;
 
 function levelFactor(model: StockModel, make: StrengthFactor, say: Say): StrengthFactor {
-  const { means, covariance, newTests, scatter, batchScatter, stock } = model;
-  // Without a new piece the tests of used ones may lower the level, never raise it.
-  const mean = newTests > 0 ? means[0]! : Math.min(0, means[0]!);
+  const { means, covariance, newTests, scatter, batchScatter, stock, raise } = model;
+  // Too few new pieces that broke may lower the level, never raise it; nor may used ones.
+  const mean = Math.min(raise.level, means[0]!);
   const { wide } = levelWidth(model);
   const common = covariance[0]![0]! * wide * wide;
   const own =

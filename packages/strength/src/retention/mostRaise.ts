@@ -1,0 +1,40 @@
+/**
+ * What tests may credit to a stock above its rating and its built-in factors. A piece that did not break is a lower bound of that one
+ * piece; only breaks show what others hold. A worn state is never credited more than a new piece on top of that. See STATISTICS.md, "What raises a strength".
+ */
+import { grouped } from "../breakLog/grouped.ts";
+import type { ToldState } from "./toldState.ts";
+
+export interface MostRaise {
+  /** Of new pieces over the rated strength, in the logarithm [-]. */
+  readonly level: number;
+  /** Of any state over what is built in, in the logarithm [-]. */
+  readonly state: number;
+}
+
+/** New pieces that must have broken before they raise the rating [-]. */
+const LEAST_BREAKS = 3;
+/** Tests raise a rating by no more than an own judgement may: what holds more was rated otherwise [-]. */
+const MOST_LEVEL = Math.log(1.5);
+
+export function mostRaise(told: readonly ToldState[]): MostRaise {
+  // The same steps of every wear, of whatever batch.
+  const states = [...grouped(told, ({ of: [level, _batch, ...steps] }) => [level, ...steps].join()).values()];
+  const shown = states.map((alike) => {
+    const isNew = alike[0]!.state.doses.length === 0;
+    return { isNew, by: meanOfBreaks(alike, isNew ? LEAST_BREAKS : 1) };
+  });
+  return {
+    level: Math.min(MOST_LEVEL, Math.max(0, ...shown.map(({ isNew, by }) => (isNew ? by : 0)))),
+    state: Math.max(0, ...shown.map(({ by }) => by)),
+  };
+}
+
+/** Mean of what broke, an interval at its lower end, over what is built in; 0 where fewer than `least` broke [-]. */
+function meanOfBreaks(alike: readonly ToldState[], least: number): number {
+  const broke = alike.flatMap(({ exact, bounds, offset }) => [
+    ...exact,
+    ...bounds.flatMap(({ result }) => (result.kind === "between" ? [Math.log(result.from) - offset] : [])),
+  ]);
+  return broke.length < least ? 0 : broke.reduce((sum, by) => sum + by, 0) / broke.length;
+}

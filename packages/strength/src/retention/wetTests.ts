@@ -1,0 +1,51 @@
+/**
+ * Tests that were pulled wet. What wet does to a stock is a factor of its own, which no test feeds; but what held less wet than is built in for a
+ * wet piece bounds what such pieces are credited. It lowers a dry rig too: nobody knows that the wet alone was to blame.
+ * See STATISTICS.md, "Own tests of a stock".
+ */
+import type { LineStock } from "@secondline/rig";
+import type { BreakTest } from "../breakLog/logEntry.ts";
+import { logSpread } from "../derating/lognormal.ts";
+import { wetFactor } from "../derating/wet.ts";
+import { NEW_SCATTER } from "./stockScatter.ts";
+import { testsOfStock } from "./testState.ts";
+import { builtInLog, builtInSpread, type WearDose } from "./wearFactors.ts";
+
+/** What a piece with these wears, or with more, holds over what is built in at most; below 0, in the logarithm [-]. */
+export interface WetLimit {
+  readonly doses: readonly WearDose[];
+  readonly most: number;
+}
+
+/** Standard deviations that leave 19 of 20 means inside [-]. */
+const BAND_DEVIATIONS = 1.96;
+
+export function wetLimits(stock: LineStock, tests: readonly BreakTest[]): WetLimit[] {
+  const { value, spread } = wetFactor(stock.fibre);
+  return testsOfStock(tests, stock).flatMap(({ use, wet: doses, tests: alike }): WetLimit[] => {
+    if (use !== "wet" || doses === undefined) return [];
+    const { common, own } = builtInSpread(stock, doses);
+    const offset = Math.log(stock.rated.strength * value) + builtInLog(stock, doses);
+    const held = alike.flatMap((test) => mostHeld(test)).map((load) => Math.log(load) - offset);
+    if (held.length === 0) return [];
+    const mean = held.reduce((sum, x) => sum + x, 0) / held.length;
+    const error = (NEW_SCATTER ** 2 + own + logSpread(spread) ** 2) / held.length;
+    // Below the band of what is built in the mean governs as it is, else with its error.
+    const outside = mean < -BAND_DEVIATIONS * Math.sqrt(common + NEW_SCATTER ** 2 + error);
+    const most = outside ? mean : mean + Math.sqrt(error);
+    return most < 0 ? [{ doses, most }] : [];
+  });
+}
+
+/** The most that a test can have held; none of a piece that did not break. */
+function mostHeld({ result }: BreakTest): readonly number[] {
+  switch (result.kind) {
+    case "exact":
+    case "below":
+      return [result.value];
+    case "between":
+      return [result.to];
+    case "above":
+      return [];
+  }
+}
