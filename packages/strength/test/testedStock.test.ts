@@ -161,6 +161,26 @@ describe("the level of a stock by its new pieces", () => {
     expect(among.strength).toBeLessThanOrEqual(40_000);
   });
 
+  it("is not raised unsaid by what tests know of a whole state", () => {
+    const clamped = (value: number) =>
+      testOf({ state: "clamp mark", sunMonths: 1, clampedMonths: 2, result: exact(value) });
+    const ends = [5000, 10_000, 20_000].map((value) => {
+      const rig = exampleRig();
+      const sections = [section({ condition: { monthsOutside: 2, sun: 0.5, ageYears: 1, wet: false } })];
+      const main = { ...rig.main, sections, endA: { ...rig.main.endA, monthsClamped: 1 } };
+      return partStrengths({ ...rig, main }, factorsFromLog([clamped(value)])).find(({ id }) => id === "endA")!;
+    });
+    const lines = ends.flatMap(({ factors }) => factors.filter(({ name }) => name === "own tests together"));
+    expect(Math.max(...lines.map(({ value }) => value))).toBeGreaterThan(1.1);
+    for (const { factors, flags } of ends) {
+      for (const { name, value, flagged } of factors) {
+        if (value <= 1.005) continue;
+        expect(flagged, name).toBe(true);
+        expect(flags.some((flag) => flag.startsWith(name) && flag.includes("RAISES the strength"))).toBe(true);
+      }
+    }
+  });
+
   it("is raised by half at most, as by an own judgement", () => {
     expect(mainAt(0, news(80_000, 81_000, 79_000, 80_500, 79_500)).strength).toBeCloseTo(45_000, 6);
     expect(mainAt(6, news(80_000, 81_000, 79_000, 80_500, 79_500), 60).strength).toBeLessThan(45_000);

@@ -190,6 +190,7 @@ function togetherLine(stock: LineStock, say: Say): StateStrength["line"] {
       beyond: false,
       noData: false,
       learnt: { source: sourceOf({ stock }), loadings: [], own: Math.sqrt(variance), adds },
+      ...(value > 1 + LEAST_FLAGGED_RISE ? { flagged: true } : {}),
     };
   };
 }
@@ -209,7 +210,7 @@ const sayer =
 
 const count = (n: number) => `${n} own break ${n === 1 ? "test" : "tests"}`;
 
-/** A level that differs from the rated strength by less is no news [-]. */
+/** What raises a strength by less is no news [-]. */
 const LEAST_FLAGGED_RISE = 0.005;
 
 function levelFactor(model: StockModel, make: StrengthFactor, say: Say): StrengthFactor {
