@@ -1,6 +1,7 @@
-import { expect, it } from "vitest";
+import type { Condition } from "@secondline/rig";
+import { describe, expect, it } from "vitest";
 import { partStrengths } from "../src/index.ts";
-import { exampleRig, section } from "./exampleRig.ts";
+import { asNew, exampleRig, rated, section } from "./exampleRig.ts";
 
 const byId = (rig = exampleRig()) => new Map(partStrengths(rig).map((part) => [part.id, part]));
 
@@ -71,4 +72,48 @@ it("a weblock holds what the weaker of its metal and the webbing in it holds", (
   expect(byId().get("endA")!.strength).toBeCloseTo(30000 * 0.95, 6);
   const weak = { ...rig.main.endA, rated: { ...rig.main.endA.rated, strength: 20000 } };
   expect(byId({ ...rig, main: { ...rig.main, endA: weak } }).get("endA")!.strength).toBeCloseTo(20000 * 0.95, 6);
+});
+
+describe("a condition that is written", () => {
+  const old = { monthsOutside: 20, sun: 1, ageYears: 4, wet: false };
+
+  it("of a weblock counts for the webbing in it, where it is worse than that of its section", () => {
+    const plain = exampleRig();
+    const end = (condition: Condition | undefined, ofSection: Condition) => {
+      const endA = { ...plain.main.endA, ...(condition === undefined ? {} : { condition }) };
+      const sections = [section({ condition: ofSection })];
+      return byId({ ...plain, main: { ...plain.main, sections, endA } }).get("endA")!;
+    };
+    expect(end(old, asNew).strength5).toBeCloseTo(end(undefined, old).strength5, 6);
+    expect(end(asNew, old).strength5).toBeCloseTo(end(undefined, old).strength5, 6);
+    expect(end(old, asNew).strength5).toBeLessThan(end(undefined, asNew).strength5);
+    expect(end({ ...old, monthsOutside: 40 }, asNew).beyond).toHaveLength(1);
+  });
+
+  it("of a ring, a shackle or a bolt changes nothing, and that is said", () => {
+    const plain = exampleRig();
+    const shackle = { name: "shackle", kind: "shackle", rated: rated(50_000) } as const;
+    const parts = (condition: Condition) =>
+      byId({
+        ...plain,
+        rings: [{ ...plain.rings[0]!, condition }],
+        anchorA: {
+          ...plain.anchorA,
+          hardware: [{ ...shackle, condition }],
+          points: plain.anchorA.points.map((point) => ({ ...point, condition })),
+        },
+      });
+    for (const id of ["ring", "anchorA.hardware.0", "anchorA.points.0"]) {
+      const [worn, blank] = [parts(old).get(id)!, parts({}).get(id)!];
+      expect(worn.strength).toBe(blank.strength);
+      expect(
+        worn.flags.some((flag) => flag.includes("change nothing")),
+        id,
+      ).toBe(true);
+      expect(
+        blank.flags.some((flag) => flag.includes("change nothing")),
+        id,
+      ).toBe(false);
+    }
+  });
 });

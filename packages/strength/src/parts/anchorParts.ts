@@ -15,6 +15,7 @@ export function anchorStrengths(id: "anchorA" | "anchorB", side: AnchorSide): Pa
       ratedBasis: part.rated.basis,
       factors: [...ANCHOR_KINDS[part.kind].factors({ part, side, at: `${id}.${list}[${i}]` }), ...ownFactors(part.own)],
       needsInspection: part.condition.needsInspection,
+      notes: ANCHOR_KINDS[part.kind].unused?.(part) ?? [],
     });
   return [...side.hardware.map(strength("hardware")), ...side.points.map(strength("points"))];
 }

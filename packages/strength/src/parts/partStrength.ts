@@ -55,9 +55,11 @@ export function weakestFirst(bases: readonly Basis[]): Basis[] {
 
 type Given = Pick<PartStrength, "id" | "name" | "rated" | "ratedBasis" | "factors" | "zones" | "weakest"> & {
   readonly needsInspection?: readonly string[] | undefined;
+  /** Sentences that are told with the part, besides those of its factors. */
+  readonly notes?: readonly string[];
 };
 
-export function makePartStrength({ needsInspection, ...part }: Given): PartStrength {
+export function makePartStrength({ needsInspection, notes = [], ...part }: Given): PartStrength {
   const { rated, ratedBasis } = part;
   const factors = shownFactors(part.factors);
   // A line's flags and bases are those of all its zones: a factor beyond its range counts wherever it lies.
@@ -67,7 +69,7 @@ export function makePartStrength({ needsInspection, ...part }: Given): PartStren
     ...combineFactors(rated, factors),
     bases: weakestFirst([ratedBasis, ...factors.map((f) => f.basis)]),
     noData,
-    flags: [...(needsInspection ?? []), ...factorFlags(everywhere)],
+    flags: [...(needsInspection ?? []), ...factorFlags(everywhere), ...notes],
     ...(needsInspection === undefined ? {} : { needsInspection }),
     ...beyondOf(part.name, everywhere),
     ...blanksOf(factors),

@@ -18,6 +18,7 @@ import { END_KINDS } from "./ends/endKinds.ts";
 import { leashStrength } from "./leash.ts";
 import { makePartStrength, type PartStrength } from "./partStrength.ts";
 import { conditionFactors } from "./textileCondition.ts";
+import { unusedOnMetal } from "./unusedCondition.ts";
 import { weakestZone, webbingStrength } from "./webbingStrength.ts";
 
 /**
@@ -55,6 +56,7 @@ function metalPart(id: string, name: string, { rated, own, condition }: Written)
     ratedBasis: rated.basis,
     factors: [usedMetal(), ...ownFactors(own)],
     needsInspection: condition?.needsInspection,
+    notes: unusedOnMetal(condition),
   });
 }
 

@@ -13,4 +13,6 @@ export interface AnchorPlace {
 export interface AnchorKind {
   readonly kind: AnchorPart["kind"];
   readonly factors: (place: AnchorPlace) => StrengthFactor[];
+  /** What must be said of a condition that no factor of this kind takes up. */
+  readonly unused?: (part: AnchorPart) => readonly string[];
 }

@@ -1,6 +1,6 @@
 /** A tree: nobody sees its roots. */
-import type { Condition } from "@secondline/rig";
 import { noRecord } from "../../derating/make.ts";
+import { saysSomething } from "../unusedCondition.ts";
 import type { AnchorKind } from "./anchorKind.ts";
 
 const UNUSED_NOTE =
@@ -10,7 +10,3 @@ export const tree: AnchorKind = {
   kind: "tree",
   factors: ({ part }) => [noRecord("the tree", saysSomething(part.condition) ? UNUSED_NOTE : undefined)],
 };
-
-function saysSomething({ needsInspection: _, ...rest }: Condition): boolean {
-  return Object.values(rest).some((value) => value !== undefined);
-}

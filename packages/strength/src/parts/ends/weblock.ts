@@ -1,5 +1,5 @@
 /** A weblock: the weaker of its metal and of the webbing that it clamps. */
-import { formatMonths } from "@secondline/rig";
+import { type Condition, formatMonths } from "@secondline/rig";
 import { constant } from "../../derating/constantValues.ts";
 import type { StrengthFactor } from "../../derating/factor.ts";
 import { usedMetal } from "../../derating/make.ts";
@@ -41,23 +41,38 @@ function metal({ id, name, end }: EndPlace): PartStrength {
   return makePartStrength({ id, name, rated: end.rated.strength, ratedBasis: end.rated.basis, factors });
 }
 
+/** Condition of the webbing in a weblock, with its path in the rig document. */
+interface Been {
+  readonly condition: Condition;
+  readonly at: string;
+}
+
+/** The webbing has been through what its section has; where the end has a condition of its own as well, the worse of the two counts. */
 function webbingIn(place: EndPlace): PartStrength {
-  const { id, name, end, section, sectionAt, factorsOf } = place;
-  const { stock, condition } = section;
+  const { end, section, at, sectionAt } = place;
+  const ofSection = webbingThrough(place, { condition: section.condition, at: `${sectionAt}.condition` });
+  if (end.condition === undefined) return ofSection;
+  const ofEnd = webbingThrough(place, { condition: end.condition, at: `${at}.condition` });
+  const worse = ofEnd.strength5 < ofSection.strength5 ? ofEnd : ofSection;
+  const beyond = [...new Set([...(ofSection.beyond ?? []), ...(ofEnd.beyond ?? [])])];
+  return {
+    ...worse,
+    strength: Math.min(ofSection.strength, ofEnd.strength),
+    ...(beyond.length > 0 ? { beyond } : {}),
+  };
+}
+
+function webbingThrough(place: EndPlace, been: Been): PartStrength {
+  const { id, name, end, section, factorsOf } = place;
+  const { stock } = section;
   const known = factorsOf(stock);
   const factors = [
     known.level(),
-    ...conditionFactors({
-      condition,
-      fibre: stock.fibre,
-      what: "the webbing in the weblock",
-      at: `${sectionAt}.condition`,
-      sun: known.sun,
-    }),
+    ...conditionFactors({ ...been, fibre: stock.fibre, what: "the webbing in the weblock", sun: known.sun }),
     ...wornInEnd(
       place,
       { inside: constant("place.weblockMark") / 2, behind: constant("place.weblockBehind") },
-      (marks) => clamp(place, marks),
+      (before) => clamp(place, been.condition, before),
     ),
     ...bend(place),
     // What is thought of the webbing counts in its weblock too; a doubt of this end comes on top.
@@ -73,6 +88,7 @@ function webbingIn(place: EndPlace): PartStrength {
  */
 function clamp(
   { end, section, at, factorsOf, standing = 0 }: EndPlace,
+  condition: Condition,
   before?: WrittenWear<WearOf<"clampMark">>,
 ): StrengthFactor {
   const { strength } = section.stock.rated;
@@ -82,7 +98,7 @@ function clamp(
   const share = load === undefined ? "unknown" : Math.max(usual, load / strength);
   const after = (months: number) => factorsOf(section.stock).clamp(months + (before?.wear.months ?? 0), share);
   if (end.monthsClamped === undefined) {
-    const months = possibleMonths(section.condition);
+    const months = possibleMonths(condition);
     const why = `how long the webbing has sat in this weblock is not written down; ${formatMonths(months)} are counted`;
     return standIn(worstUpTo(after, months), { field: `${at}.clamped`, best: after(0).value }, why);
   }
