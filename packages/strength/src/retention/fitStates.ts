@@ -7,14 +7,12 @@ import type { LineStock } from "@secondline/rig";
 import { type Coefficient, type RegressionRow, regressionCovariance, regressionSolver } from "@secondline/statistics";
 import { beyondBound } from "./bounded.ts";
 import type { StockModel, StockState } from "./stockModel.ts";
-import { NEW_SCATTER } from "./stockScatter.ts";
+import { BAND_DEVIATIONS, NEW_SCATTER } from "./stockScatter.ts";
 import { type BelievedState, groupsOf, hasBounds, type ToldGroup, type ToldState } from "./toldState.ts";
 import { builtInAt, builtInLog, type WearDose, type WearId } from "./wearFactors.ts";
 
 /** A wear is believed to be better than built in by so many standard deviations of its prior at most [-]. */
 const MOST_BETTER_DEVIATIONS = 2;
-/** Standard deviations that leave 19 of 20 means inside [-]. */
-const BAND_DEVIATIONS = 1.96;
 /** Rounds in which bounds are replaced by what is to be expected beyond them, at most [-]. */
 const MOST_ROUNDS = 30;
 /** Below it nothing moves any more: rounding, of a logarithm [-]. */

@@ -2,9 +2,11 @@
  * The tests of a stock in one-sided form: what a state holds by them is a sum in which no test has a weight below 0, so that a
  * lower test never raises it. See STATISTICS.md, "A lower test never raises a strength".
  */
+
 import { type Coefficient, regressionGain } from "@secondline/statistics";
 import { beyondBound } from "./bounded.ts";
 import type { WearKnots } from "./stockModel.ts";
+import { BAND_DEVIATIONS } from "./stockScatter.ts";
 import { hasBounds, type ToldGroup, type ToldState } from "./toldState.ts";
 import { nearestDose, type WearDose, type WearId } from "./wearFactors.ts";
 
@@ -24,8 +26,6 @@ export interface OneSided {
   readonly most: readonly TestedMost[];
 }
 
-/** Standard deviations that leave 19 of 20 means inside [-]. */
-const BAND_DEVIATIONS = 1.96;
 /** Rounds in which bounds are replaced by what is to be expected beyond them, at most [-]. */
 const MOST_ROUNDS = 30;
 

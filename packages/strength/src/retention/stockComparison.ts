@@ -5,7 +5,7 @@ import type { BreakTest } from "../breakLog/logEntry.ts";
 import type { StrengthFactor } from "../derating/factor.ts";
 import { combineFactors, type LognormalStrength } from "../derating/lognormal.ts";
 import { type StockModel, type StockState, stockModel } from "./stockModel.ts";
-import { NEW_SCATTER } from "./stockScatter.ts";
+import { BAND_DEVIATIONS, NEW_SCATTER } from "./stockScatter.ts";
 import { type BestTest, bestTest } from "./strongestSample.ts";
 import { builtInFactors, type StockFactors, testedFactors } from "./testedStock.ts";
 import { builtInAt, builtInLog, doseText, nearestDose, type WearDose } from "./wearFactors.ts";
@@ -100,7 +100,10 @@ function compare(
   const own = variances.reduce((sum, { own }) => sum + own, NEW_SCATTER ** 2) / tests.length;
   const deviation = Math.sqrt(common + own);
   const builtIn = rated * Math.exp(builtInLog(stock, wears));
-  const band = [builtIn * Math.exp(-1.96 * deviation), builtIn * Math.exp(1.96 * deviation)] as const;
+  const band = [
+    builtIn * Math.exp(-BAND_DEVIATIONS * deviation),
+    builtIn * Math.exp(BAND_DEVIATIONS * deviation),
+  ] as const;
   const tested = rated * Math.exp(log);
   const finding = tested < band[0] ? "below" : tested > band[1] ? "above" : "agrees";
   const clipped = batches.some((state) => model.clipped.has(state));

@@ -13,6 +13,8 @@ import { builtInSpread, type WearId } from "./wearFactors.ts";
  * by how much exactly [-].
  */
 export const NEW_SCATTER = 0.05;
+/** Standard deviations that leave 19 of 20 means inside [-]. */
+export const BAND_DEVIATIONS = 1.96;
 const SCATTER_WORTH_FREEDOM = 1;
 const SCATTER_ADDED_FREEDOM = 4;
 /**

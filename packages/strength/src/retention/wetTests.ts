@@ -7,7 +7,7 @@ import type { LineStock } from "@secondline/rig";
 import type { BreakTest } from "../breakLog/logEntry.ts";
 import { logSpread } from "../derating/lognormal.ts";
 import { wetFactor } from "../derating/wet.ts";
-import { NEW_SCATTER } from "./stockScatter.ts";
+import { BAND_DEVIATIONS, NEW_SCATTER } from "./stockScatter.ts";
 import { testsOfStock } from "./testState.ts";
 import { builtInLog, builtInSpread, type WearDose } from "./wearFactors.ts";
 
@@ -16,9 +16,6 @@ export interface WetLimit {
   readonly doses: readonly WearDose[];
   readonly most: number;
 }
-
-/** Standard deviations that leave 19 of 20 means inside [-]. */
-const BAND_DEVIATIONS = 1.96;
 
 export function wetLimits(stock: LineStock, tests: readonly BreakTest[]): WetLimit[] {
   const { value, spread } = wetFactor(stock.fibre);
