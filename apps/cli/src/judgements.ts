@@ -38,12 +38,16 @@ function judgement(text: string, known: ReadonlyMap<PartId, KnownPart>): Judgeme
   if (factor && !factor.ok) return sayOptions("judge.factor", { message: broughtIn(factor.issue.message) });
   const words = readField("leash.own.reason", reason!);
   if (!words.ok) return broughtIn(words.issue.message);
-  const part = [...known.keys()].find((one) => one === id);
-  if (part === undefined || known.get(part)!.isTape) {
-    const judged = [...known].filter(([, { isTape }]) => !isTape);
-    const parts = judged.map(([one, { name }]) => sayOptions("judge.part", { part: one, name })).join(", ");
-    if (part === undefined) return sayOptions("judge.noPart", { part: id!, parts });
-    return sayOptions("judge.tape", { part, name: known.get(part)!.name, parts });
+  const part = id as PartId;
+  const found = known.get(part);
+  if (found === undefined || found.isTape) {
+    const parts = [...known]
+      .filter(([, { isTape }]) => !isTape)
+      .map(([one, { name }]) => sayOptions("judge.part", { part: one, name }))
+      .join(", ");
+    return found === undefined
+      ? sayOptions("judge.noPart", { part, parts })
+      : sayOptions("judge.tape", { part, name: found.name, parts });
   }
   return { part, reason: reason!, ...(factor ? { factor: factor.si! } : {}) };
 }
