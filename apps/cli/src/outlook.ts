@@ -1,19 +1,19 @@
 /** Until when a rig may stay up: by the same rule, and the same runs, as its verdict. */
-import { type Found, type Outlook, rigOnLaterDays, takeDownDates } from "@secondline/scenarios";
+import { type Found, type Outlook, rigOnLaterDays, type TakeDownQuestion, takeDownDates } from "@secondline/scenarios";
 import type { ReadAssessment } from "./assessment.ts";
 
 /** Undefined without a day to begin with. */
-export function outlookOf(
+export function takeDownQuestion(
   { assessment, assessed }: Pick<ReadAssessment, "assessment" | "assessed">,
   { demands, outcome }: Found,
-): Outlook | undefined {
+): TakeDownQuestion | undefined {
   const rigOn = rigOnLaterDays(assessment);
   if (!rigOn || assessment.on === undefined) return undefined;
-  return takeDownDates({
-    on: assessment.on,
-    rigOn,
-    tests: assessed.tests,
-    events: demands,
-    whole: outcome.search.complete,
-  });
+  return { on: assessment.on, rigOn, tests: assessed.tests, events: demands, whole: outcome.search.complete };
+}
+
+/** Undefined without a day to begin with. */
+export function outlookOf(read: ReadAssessment, found: Found): Outlook | undefined {
+  const question = takeDownQuestion(read, found);
+  return question && takeDownDates(question);
 }

@@ -12,6 +12,7 @@ export {
 } from "./assessment/assessment.ts";
 export { assessRig } from "./assessment/assessRig.ts";
 export { inputHash } from "./assessment/inputHash.ts";
+export { cardTerms } from "./card/cardTerms.ts";
 export { type FallsQuestion, fallsLeft, MOST_FALLS_LEFT, withFalls } from "./card/fallsLeft.ts";
 export {
   type HeaviestFound,
@@ -94,7 +95,7 @@ export { anchorFacts, judgedFactors } from "./rule/cautionFacts.ts";
 export type { Gap } from "./rule/complete.ts";
 export type { EventRuns } from "./rule/demand.ts";
 export { type PersonMargin, PULL_LIMITS } from "./rule/person.ts";
-export { type Outlook, type PartDate, takeDownDates } from "./rule/takeDownDates.ts";
+export { type Outlook, type PartDate, type TakeDownQuestion, takeDownDates } from "./rule/takeDownDates.ts";
 export type { Reason, Verdict } from "./rule/verdict.ts";
 export { executeRun } from "./run/executeRun.ts";
 export type * from "./run/runOrder.ts";

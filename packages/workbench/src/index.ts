@@ -229,7 +229,7 @@ export {
 export { type PullFault, type PullReading, readPull } from "./stock/readPull.ts";
 export { MOST_TEXT } from "./tables/readTable.ts";
 export { changeOfFall, changeOfVerdict, isChange } from "./verdict/lastChange.ts";
-export { type CardDates, cardDates, takeDown } from "./wear/dates.ts";
+export { type CardDates, cardDates, cardInput, takeDown } from "./wear/dates.ts";
 export { dayOf, isoOf, todayIso } from "./wear/days.ts";
 export {
   addEntry,

@@ -3,13 +3,11 @@ import { siteCardPage } from "@secondline/report";
 import {
   type Accuracy,
   type CardTerms,
-  cardUntil,
+  cardTerms,
   type Found,
-  fallsLeft,
   type HeaviestFound,
   heaviestWalker,
   NothingSwept,
-  rigOnLaterDays,
   type SearchOptions,
   type SiteCard,
   type Swept,
@@ -26,7 +24,7 @@ import { EXIT } from "../failure.ts";
 import { LARGEST_BYTES, readJsonFile } from "../input.ts";
 import { failedRuns } from "../outcomeData.ts";
 import { checkOutFile, writeOutFile } from "../outFile.ts";
-import { outlookOf } from "../outlook.ts";
+import { takeDownQuestion } from "../outlook.ts";
 import { runStudy } from "../study.ts";
 import { runSweep } from "../sweepRuns.ts";
 import { message } from "../terminal.ts";
@@ -86,15 +84,10 @@ async function cardOf(file: string, begun: Begun): Promise<SiteCard> {
   });
 }
 
-/** How long the rig keeps with the walker of one search. */
+/** Nothing without a day. */
 function termsOf(read: Pick<ReadAssessment, "assessment" | "assessed">, found: Found): CardTerms {
-  const { assessment, assessed } = read;
-  const outlook = outlookOf(read, found);
-  const [until, rigOn] = [cardUntil(assessed, outlook), rigOnLaterDays(assessment)];
-  if (!outlook || !until || !rigOn || found.outcome.verdict !== "holds") return outlook ? { outlook } : {};
-  const { on } = assessment;
-  const left = fallsLeft({ on: on!, until: until.day, rigOn, tests: assessed.tests, events: found.demands });
-  return { outlook, ...(left === undefined ? {} : { fallsLeft: left }) };
+  const question = takeDownQuestion(read, found);
+  return question ? cardTerms(read.assessed, question) : {};
 }
 
 async function heaviest(file: string, { read, search, computing }: Begun): Promise<HeaviestFound> {

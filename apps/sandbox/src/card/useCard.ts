@@ -1,6 +1,6 @@
 /** What the site card of the state in hand is made of, as soon as its verdict and the days that follow from it are there. */
 import type { CardQuestion } from "@secondline/scenarios";
-import { type CardDates, foundOf } from "@secondline/workbench";
+import { type CardDates, cardInput, foundOf } from "@secondline/workbench";
 import { useEffect, useMemo } from "react";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { useAnalysis } from "../wearInHand/useAnalysis.ts";
@@ -26,10 +26,8 @@ export function useCard(): CardState {
     key,
     isDated
       ? async (analysis) => {
-          const { demands: events, outcome } = found;
-          const { on } = known;
-          const input = { rig, record: written, on, tests: assessed.tests, events, whole: outcome.search.complete };
-          return { ...(await analysis.card({ ...input, assessed })), of: key };
+          const input = cardInput({ rig, on: known.on }, written, assessed, found);
+          return { ...(await analysis.card(input)), of: key };
         }
       : undefined,
   );

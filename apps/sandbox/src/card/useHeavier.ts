@@ -1,5 +1,5 @@
 import type { CardQuestion, Found, HeaviestFound } from "@secondline/scenarios";
-import { foundOf, lookForHeavier, type WrittenRecord } from "@secondline/workbench";
+import { cardInput, foundOf, lookForHeavier, type WrittenRecord } from "@secondline/workbench";
 import { useEffect } from "react";
 import { useJob } from "../state/useJob.ts";
 import { useContextOrThrow, useSandbox } from "../state/useSandbox.ts";
@@ -66,8 +66,6 @@ type Heaviest = Required<Pick<CardQuestion, "heavier">>;
 async function withTerms({ walker, searched }: HeaviestFound, record: WrittenRecord): Promise<Heaviest["heavier"]> {
   if (!searched) return { walker };
   const { assessment, assessed, found } = searched;
-  const { demands: events, outcome } = found;
-  const { rig, on } = assessment;
-  const input = { rig, record, on: on!, tests: assessed.tests, events, whole: outcome.search.complete, assessed };
+  const input = cardInput({ rig: assessment.rig, on: assessment.on! }, record, assessed, found);
   return { walker, terms: await answerOf((analysis) => analysis.card(input)) };
 }

@@ -2,12 +2,14 @@
 import type { Rig } from "@secondline/rig";
 import {
   type Assessed,
+  type Assessment,
   type CardTerms,
-  cardUntil,
+  cardTerms,
   type EventRuns,
-  fallsLeft,
+  type Found,
   type Outlook,
   rigOnLaterDays,
+  type TakeDownQuestion,
   takeDownDates,
 } from "@secondline/scenarios";
 import { type BreakTest, readWearRecord } from "@secondline/strength";
@@ -29,26 +31,25 @@ export interface TakeDownInput {
 /** How long the rig keeps with the walker of a search that was asked for a card. */
 export type CardDates = CardTerms & { readonly outlook: Outlook };
 
-/** Throws where the record has faults. */
-export const takeDown = (input: TakeDownInput): Outlook => outlookOf(input, laterRigs(input));
-
-/** Throws where the record has faults. */
-export function cardDates({ assessed, ...input }: TakeDownInput & { readonly assessed: Assessed }): CardDates {
-  const rigOn = laterRigs(input);
-  const outlook = outlookOf(input, rigOn);
-  const until = cardUntil(assessed, outlook);
-  const { on, tests, events, whole } = input;
-  const left = until && whole ? fallsLeft({ on, until: until.day, rigOn, tests, events }) : undefined;
-  return { outlook, ...(left === undefined ? {} : { fallsLeft: left }) };
+/** What is asked of a rig with its record for a card, of what a search found: plain, for another thread. */
+export function cardInput(
+  { rig, on }: Pick<Assessment, "rig"> & { readonly on: string },
+  record: WrittenRecord,
+  assessed: Assessed,
+  { demands: events, outcome }: Found,
+): TakeDownInput & { readonly assessed: Assessed } {
+  return { rig, record, on, tests: assessed.tests, events, whole: outcome.search.complete, assessed };
 }
 
-type RigOn = NonNullable<ReturnType<typeof rigOnLaterDays>>;
+/** Throws where the record has faults. */
+export const takeDown = (input: TakeDownInput): Outlook => takeDownDates(questionOf(input));
 
-function laterRigs({ rig, record, on }: TakeDownInput): RigOn {
+/** Throws where the record has faults. */
+export const cardDates = ({ assessed, ...input }: TakeDownInput & { readonly assessed: Assessed }): CardDates =>
+  cardTerms(assessed, questionOf(input));
+
+function questionOf({ rig, record, on, ...rest }: TakeDownInput): TakeDownQuestion {
   const read = readWearRecord(record);
   if (!read.ok) throw new Error(`The record has faults: ${read.issues[0]?.message}`);
-  return rigOnLaterDays({ rig, wear: read.record, on })!;
+  return { on, rigOn: rigOnLaterDays({ rig, wear: read.record, on })!, ...rest };
 }
-
-const outlookOf = ({ on, tests, events, whole }: TakeDownInput, rigOn: RigOn) =>
-  takeDownDates({ on, rigOn, tests, events, whole });
