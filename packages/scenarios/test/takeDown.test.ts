@@ -1,6 +1,6 @@
 import { addDays, readDate } from "@secondline/strength";
 import { describe, expect, it } from "vitest";
-import { type Rig, rigOnLaterDays, takeDownDates } from "../src/index.ts";
+import { fallsLeft, type Rig, rigOnLaterDays, rigStrengths, takeDownDates } from "../src/index.ts";
 import { searched } from "./madeUpRuns.ts";
 import { testRig } from "./testRig.ts";
 
@@ -13,6 +13,15 @@ const used: Rig = {
     sections: [{ ...testRig.main.sections[0]!, condition: { monthsOutside: 2, sun: 1, ageYears: 1 } }],
   },
 };
+/** With a count of falls, so that those left can be told. */
+const fallenOn = (rig: Rig): Rig => ({
+  ...rig,
+  leash: { ...rig.leash, falls: 0 },
+  main: {
+    ...rig.main,
+    sections: rig.main.sections.map((one) => ({ ...one, wear: [{ kind: "fallZone", from: 10, to: 20, falls: 1 }] })),
+  },
+});
 const found = (share: number) => searched(used, { share: (id) => (id === "main" ? share : 0.05) });
 const outlook = (share: number) => {
   const rigOn = rigOnLaterDays({ rig: used, on })!;
@@ -48,6 +57,26 @@ describe("the take-down date", () => {
   it("is none within the horizon for what stays strong", () => {
     expect(outlook(0.05).parts.every(({ when }) => when === "beyond")).toBe(true);
     expect(outlook(0.05).date).toBeUndefined();
+  });
+
+  it("comes no later than the day from which a wear lies beyond what is known, however much is kept by then", () => {
+    const loads = searched(used, { share: () => 0.02 });
+    const rigOn = rigOnLaterDays({ rig: used, on })!;
+    const ask = { on, rigOn, events: loads.demands };
+    const { parts, date } = takeDownDates({ ...ask, horizon: 40 * 365 });
+    const far = parts.find(({ part }) => part === "main")!;
+    expect(far).toMatchObject({ when: "later", because: "unknown", fails: false });
+    expect(far.marginThen).toBeGreaterThan(far.required);
+    const beyondOn = (day: string) =>
+      rigStrengths(rigOn(readDate(day)!)).parts.find(({ id }) => id === "main")!.beyond !== undefined;
+    expect(beyondOn(far.date!)).toBe(true);
+    const dayBefore = (day: string) => addDays(readDate(day)!, -1).toString();
+    expect(beyondOn(dayBefore(far.date!))).toBe(false);
+    // Falls are left up to the first such day of any part.
+    const left = (until: string) => fallsLeft({ ...ask, rigOn: (day) => fallenOn(rigOn(day)), until });
+    expect(parts[0]!.because).toBe("unknown");
+    expect(left(dayBefore(date!))).toBeGreaterThan(0);
+    expect(left(date!)).toBe(0);
   });
 
   it("names every part that is below what is required today", () => {

@@ -25,6 +25,7 @@ export const ENGLISH_LATER = {
     "By wear alone every part keeps what is required until {horizon}, the last day looked at; but the verdict is {verdict} today for what wear does not change.",
   "until.now": "Already below what is required on {on}: {parts}.",
   "until.nowUnsettled": "Not settled on {on}, for the interval of its margin reaches below what is required: {parts}.",
+  "until.nowUnknown": "Worn beyond what is known already on {on}, so nobody can say that it holds: {parts}.",
   "until.later": "Take it down before {date}: used on as so far, {part} then keeps less than required.",
   "until.laterUnsettled":
     "Take it down before {date}: used on as so far, it is no longer settled then that {part} keeps what is required. More runs may put the date off.",
@@ -32,14 +33,21 @@ export const ENGLISH_LATER = {
     "By wear alone, from {date} {part} keeps less than required; but the verdict is {verdict} today already.",
   "until.laterUnsettledBut":
     "By wear alone it is no longer settled from {date} on that {part} keeps what is required; but the verdict is {verdict} today already.",
+  "until.laterUnknown":
+    "Take it down before {date}: used on as so far, {part} is worn beyond what is known from then on, and nobody can say that it holds.",
+  "until.laterUnknownBut":
+    "By wear alone {part} is worn beyond what is known from {date} on; but the verdict is {verdict} today already.",
   "until.openBut": "Not everything has been looked at, so this date is an upper bound at best.",
   "until.margins": "margin {now} today, {later} on {date}; {required} is required",
   "until.marginNow": "margin {now}; {required} is required",
   "until.calendarNow": "below what is required",
   "until.calendarNowUnsettled": "not settled",
+  "until.calendarNowUnknown": "beyond what is known",
   "until.calendarLater": "down before {date}",
   "until.partNow": "below what is required already",
   "until.partNowUnsettled": "not settled already",
+  "until.partNowUnknown": "worn beyond what is known already",
+  "until.partLaterUnknown": "worn beyond what is known from {date}",
   "until.partLater": "below what is required from {date}",
   "until.partLaterUnsettled": "not settled from {date}",
   "until.partBeyond": "keeps what is required beyond {horizon}",

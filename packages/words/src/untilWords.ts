@@ -19,6 +19,34 @@ export function createUntilWords(language: Language) {
   };
 }
 
+/** What is said of a day, by why it is told. */
+const KEYS_OF = {
+  below: {
+    now: "until.now",
+    later: "until.later",
+    laterBut: "until.laterBut",
+    calendarNow: "until.calendarNow",
+    partNow: "until.partNow",
+    partLater: "until.partLater",
+  },
+  unsettled: {
+    now: "until.nowUnsettled",
+    later: "until.laterUnsettled",
+    laterBut: "until.laterUnsettledBut",
+    calendarNow: "until.calendarNowUnsettled",
+    partNow: "until.partNowUnsettled",
+    partLater: "until.partLaterUnsettled",
+  },
+  unknown: {
+    now: "until.nowUnknown",
+    later: "until.laterUnknown",
+    laterBut: "until.laterUnknownBut",
+    calendarNow: "until.calendarNowUnknown",
+    partNow: "until.partNowUnknown",
+    partLater: "until.partLaterUnknown",
+  },
+} as const;
+
 /** `outcome`: the verdict of the first day. */
 export function untilSentence(language: Language, rig: Rig, outlook: Outlook, outcome: Outcome): string {
   const say = sayLaterIn(language);
@@ -30,14 +58,14 @@ export function untilSentence(language: Language, rig: Rig, outlook: Outlook, ou
   const now = outlook.parts.filter(({ when }) => when === "now");
   const names = (parts: readonly PartDate[]) => parts.map((one) => lowered(partName(say, rig, one.part))).join("; ");
   if (now.length > 0) {
-    const below = now.filter(({ unsettled }) => !unsettled);
-    const unsettled = now.filter((one) => one.unsettled);
-    if (below.length > 0) said.push(say("until.now", { on: outlook.on, parts: names(below) }));
-    if (unsettled.length > 0) said.push(say("until.nowUnsettled", { on: outlook.on, parts: names(unsettled) }));
+    for (const why of ["below", "unsettled", "unknown"] as const) {
+      const parts = now.filter(({ because }) => (because ?? "below") === why);
+      if (parts.length > 0) said.push(say(KEYS_OF[why].now, { on: outlook.on, parts: names(parts) }));
+    }
   } else if (first.when === "later") {
     const values = { date: first.date!, part: partInSentence(say, rig, { id: first.part }), verdict };
-    if (first.unsettled) said.push(say(bad ? "until.laterUnsettledBut" : "until.laterUnsettled", values));
-    else said.push(say(bad ? "until.laterBut" : "until.later", values));
+    const { later, laterBut } = KEYS_OF[first.because ?? "below"];
+    said.push(say(bad ? laterBut : later, values));
   } else said.push(say(bad ? "until.beyondBut" : "until.beyond", { horizon: outlook.horizon, verdict }));
   if (outcome.verdict === "open") said.push(say("until.openBut"));
   return said.join(" ");
@@ -56,19 +84,21 @@ function untilMargins(language: Language, part: PartDate, horizon: string): stri
 function untilShort(language: Language, { parts, date }: Outlook): string | undefined {
   const say = sayLaterIn(language);
   if (date === undefined) return undefined;
-  if (parts[0]?.when !== "now") return say("until.calendarLater", { date });
-  const isBelow = parts.some(({ when, unsettled }) => when === "now" && !unsettled);
-  return say(isBelow ? "until.calendarNow" : "until.calendarNowUnsettled");
+  const now = parts.filter(({ when }) => when === "now");
+  if (now.length === 0) return say("until.calendarLater", { date });
+  const worst = now.find(({ because }) => because === undefined) ?? now[0]!;
+  return say(KEYS_OF[worst.because ?? "below"].calendarNow);
 }
 
 /** One part's date, for a table. */
-function partUntil(language: Language, { when, date, unsettled }: PartDate, horizon: string): string {
+function partUntil(language: Language, { when, date, because }: PartDate, horizon: string): string {
   const say = sayLaterIn(language);
+  const { partNow, partLater } = KEYS_OF[because ?? "below"];
   switch (when) {
     case "now":
-      return say(unsettled ? "until.partNowUnsettled" : "until.partNow");
+      return say(partNow);
     case "later":
-      return say(unsettled ? "until.partLaterUnsettled" : "until.partLater", { date: date! });
+      return say(partLater, { date: date! });
     case "beyond":
       return say("until.partBeyond", { horizon });
   }

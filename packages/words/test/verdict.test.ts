@@ -173,7 +173,7 @@ describe("until when", () => {
     );
 
   it("says of what is not settled that it is not, not that it is below", () => {
-    const later = { ...part, when: "later", date: "2027-01-01", marginThen: 2.1, unsettled: true } as const;
+    const later = { ...part, when: "later", date: "2027-01-01", marginThen: 2.1, because: "unsettled" } as const;
     const sentence = (verdict: "holds" | "fails", parts: Parameters<typeof untilWords.sentence>[1]["parts"]) =>
       untilWords.sentence(rig, { ...outlook, parts }, changed(outcome, { verdict }));
     expect(sentence("holds", [later])).toBe(
@@ -184,6 +184,18 @@ describe("until when", () => {
     expect(sentence("holds", [now])).toMatch(/^Not settled on 2026-06-01, .*: main line\.$/);
     expect(sentence("holds", [now, { ...part, part: "leash", when: "now" }])).toMatch(
       /^Already below what is required on 2026-06-01: leash\. Not settled on 2026-06-01, .*: main line\.$/,
+    );
+    const unknown = { ...later, because: "unknown" } as const;
+    expect(sentence("holds", [unknown])).toBe(
+      "Take it down before 2027-01-01: used on as so far, the main line is worn beyond what is known from then on, and nobody can say that it holds.",
+    );
+    expect(sentence("fails", [unknown])).toContain("but the verdict is fails today already");
+    expect(sentence("holds", [{ ...unknown, when: "now" }])).toMatch(
+      /^Worn beyond what is known already.*: main line\.$/,
+    );
+    expect(untilWords.part(unknown, "2028-05-31")).toBe("worn beyond what is known from 2027-01-01");
+    expect(untilWords.short({ ...outlook, date: "2026-06-01", parts: [{ ...unknown, when: "now" }] })).toBe(
+      "beyond what is known",
     );
     expect(untilWords.part(later, "2028-05-31")).toBe("not settled from 2027-01-01");
     expect(untilWords.short({ ...outlook, date: "2026-06-01", parts: [now] })).toBe("not settled");

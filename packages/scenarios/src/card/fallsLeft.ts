@@ -33,7 +33,7 @@ export function fallsLeft({ on, until, rigOn, tests = [], events }: FallsQuestio
   const keeps = (falls: number) => {
     const rig = withFalls(base, falls);
     const margins = partMargins(rig, rigStrengths(rig, tests), events);
-    return margins.every((one) => gradeOf(one) === "keeps");
+    return margins.every((one) => gradeOf(one) === "keeps" && one.part.beyond === undefined);
   };
   if (!keeps(0)) return 0;
   if (keeps(MOST_FALLS_LEFT)) return MOST_FALLS_LEFT;

@@ -10,13 +10,16 @@ import { gradeOf, keptShare, type PartMargins, partialGrade, partMargins } from 
 
 export interface PartDate {
   readonly part: PartId;
-  /** Below what is required today already, from `date` on, or not within the horizon. */
+  /** Nobody can say that it keeps what is required today already, from `date` on, or not within the horizon. */
   readonly when: "now" | "later" | "beyond";
-  /** First day below what is required, YYYY-MM-DD; absent when beyond the horizon. */
+  /** First such day, YYYY-MM-DD; absent when beyond the horizon. */
   readonly date?: string;
   readonly fails: boolean;
-  /** On that day its margin is what is required or more, but its interval reaches below: more runs would tell. */
-  readonly unsettled?: true;
+  /**
+   * Why nobody can say that it holds from that day on, though its margin is what is required or more: its interval reaches below, and more
+   * runs would tell; or its strength lies beyond what is known of a factor. Absent where the margin is less.
+   */
+  readonly because?: "unsettled" | "unknown";
   /** Margin and what is required of it, today and on that day or at the horizon [-]. */
   readonly marginNow: number;
   readonly marginThen: number;
@@ -77,8 +80,11 @@ export function takeDownDates({
     if (!now.governing) return [];
     const id = now.part.id;
     const grade = (one: PartMargins) => (whole ? gradeOf(one) : partialGrade(one));
-    const below = (day: number) => !["keeps", "open"].includes(grade(marginsOn(day).get(id)!));
-    const day = firstDay(below, horizon);
+    const endsOn = (day: number) => {
+      const one = marginsOn(day).get(id)!;
+      return one.part.beyond !== undefined || !["keeps", "open"].includes(grade(one));
+    };
+    const day = firstDay(endsOn, horizon);
     const then = marginsOn(day ?? horizon).get(id)!;
     const { margin, required, demand } = then.governing!;
     return [
@@ -87,7 +93,7 @@ export function takeDownDates({
         when: day === undefined ? "beyond" : day === 0 ? "now" : "later",
         ...(day === undefined ? {} : { date: addDays(first, day).toString() }),
         fails: grade(then) === "fails",
-        ...(day !== undefined && gradeOf(then) === "unsettled" ? { unsettled: true } : {}),
+        ...(day === undefined ? {} : notBelow(then)),
         marginNow: now.governing.margin,
         marginThen: margin,
         required,
@@ -105,6 +111,13 @@ export function takeDownDates({
     ...(soonest === undefined ? {} : { date: soonest }),
     horizon: addDays(first, horizon).toString(),
   };
+}
+
+/** Why a day is told on which the margin is no less than what is required. */
+function notBelow(then: PartMargins): Pick<PartDate, "because"> {
+  const grade = gradeOf(then);
+  if (grade === "fails" || grade === "thin") return {};
+  return { because: then.part.beyond === undefined ? "unsettled" : "unknown" };
 }
 
 /** First day on which it is so, by halving; undefined when it is not so by the horizon. */
