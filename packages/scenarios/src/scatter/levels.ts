@@ -7,7 +7,13 @@
  * et al., Bayesian Data Analysis (3rd ed. 2013), 14.2; the 95 % value is taken at 75 % confidence, as characteristic values are in
  * EN 14358:2016 and ISO 12491:1997 (from memory). It is never less than what the draws themselves say without any model.
  */
-import { choleskyFactor, choleskyInverse, lowerBoundRank, normalQuantile } from "@secondline/statistics";
+import {
+  choleskyFactor,
+  choleskyInverse,
+  lowerBoundRank,
+  normalQuantile,
+  toleranceFactor,
+} from "@secondline/statistics";
 
 /** The draws of one event: a quantity of it, and the deviates of what was drawn. */
 export interface EventDraws {
@@ -71,7 +77,15 @@ const SHARE_BELOW_E = 0.95 + ENDED_EARLY_SHARE;
 const QUANTILE_BELOW_E = normalQuantile(SHARE_BELOW_E);
 const CONFIDENCE_SHARE = 0.75;
 const CONFIDENCE_QUANTILE = normalQuantile(CONFIDENCE_SHARE);
-const INTERVAL_QUANTILE = normalQuantile(0.975);
+const HIGH_CONFIDENCE_SHARE = 0.975;
+const INTERVAL_QUANTILE = normalQuantile(HIGH_CONFIDENCE_SHARE);
+
+/**
+ * Draws that scatter by so much more than the model takes them for, or that reach above its E, may be of an event that scatters in a way of
+ * its own. How much, only they can say: E and its interval are then no lower than they alone make them (EN 14358, without a prior). Of events that scatter
+ * as their class does one in nine is taken for such a one; of those that scatter more than twice as much all but one in eight are [-].
+ */
+const WILDER_RATIO = 1.1;
 
 /** An event that was not drawn counts as worse than a drawn one from so much above it on [-]. */
 const UNDRAWN_RANK_MARGIN = 0.03;
@@ -204,16 +218,26 @@ export function levelOf(
   const error = Math.sqrt(ofMiddle + QUANTILE_BELOW_E ** 2 * ofSpread);
   const at = (difference: number) => (kind === "log" ? Math.exp(middle + difference) : middle + unit * difference);
   const above = QUANTILE_BELOW_E * spread - shift;
+  const byModel = at(above + CONFIDENCE_QUANTILE * error);
   const seenToReach = drawn ? seenBound(draws.values) : Number.NEGATIVE_INFINITY;
+  const alone = drawn ? drawsAlone(found) : undefined;
+  const isWilder = kind === "log" && alone !== undefined && (seenToReach > byModel || alone > WILDER_RATIO * spread);
+  const byThemselves = (confidence: number) =>
+    isWilder ? at(alone * toleranceFactor(count, SHARE_BELOW_E, confidence)) : Number.NEGATIVE_INFINITY;
+  const value = Math.max(byModel, seenToReach, byThemselves(CONFIDENCE_SHARE));
   return {
     middle: at(-shift),
-    value: Math.max(at(above + CONFIDENCE_QUANTILE * error), seenToReach),
-    rank: Math.max(at(above + (drawn ? CONFIDENCE_QUANTILE * error : -UNDRAWN_RANK_MARGIN)), seenToReach),
+    value,
+    rank: drawn ? value : at(above - UNDRAWN_RANK_MARGIN),
     low: at(above - INTERVAL_QUANTILE * error),
-    high: Math.max(at(above + INTERVAL_QUANTILE * error), seenToReach),
+    high: Math.max(at(above + INTERVAL_QUANTILE * error), value, byThemselves(HIGH_CONFIDENCE_SHARE)),
     draws: count,
   };
 }
+
+/** Standard deviation of an event's draws, no model asked; undefined of a single one. */
+const drawsAlone = ({ each }: Differences): number | undefined =>
+  each.length > 1 ? Math.sqrt(each.reduce((sum, one) => sum + one ** 2, 0) / (each.length - 1)) : undefined;
 
 /**
  * What the draws themselves say of their 95 % value at 75 % confidence, whatever they are distributed like: an order statistic (S. S.

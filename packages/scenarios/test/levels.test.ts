@@ -1,0 +1,52 @@
+import { normalQuantile, seededRandom } from "@secondline/statistics";
+import { describe, expect, it } from "vitest";
+import { type EventDraws, levelOf, scatterOf, scatterOfFamily } from "../src/scatter/levels.ts";
+
+const random = seededRandom(20_261_130);
+const normal = () => normalQuantile(random.uniform());
+
+/** Eight draws of a load of 5 kN in the middle that scatters by `spread` in logarithms, whatever was drawn. */
+const drawsOfSpread = (spread: number): EventDraws => ({
+  values: Array.from({ length: 8 }, () => 5_000 * Math.exp(spread * normal())),
+  deviates: Array.from({ length: 8 }, () => [normal()]),
+});
+
+const TAME = 0.08;
+const WILD = 0.18;
+const EVENTS = 400;
+
+/** How often the 95 % interval of E lies below what 95 % of draws really stay under, and how often E itself does [-]. */
+function below(spread: number) {
+  const counted = Array.from({ length: EVENTS }, () => {
+    const tame = Array.from({ length: 12 }, () => drawsOfSpread(TAME));
+    const event = drawsOfSpread(spread);
+    const level = levelOf(event, scatterOfFamily([event], scatterOf([...tame, event], 1)));
+    const true95 = 5_000 * Math.exp(normalQuantile(0.95) * spread);
+    return { interval: level.high < true95, value: level.value < true95 };
+  });
+  const share = (of: "interval" | "value") => counted.filter((one) => one[of]).length / EVENTS;
+  return { interval: share("interval"), value: share("value") };
+}
+
+describe("the 95 % value of an event", () => {
+  it("of a class that scatters alike lies below the truth in about one of four cases, as its confidence says, its interval in one of 20", () => {
+    const { interval, value } = below(TAME);
+    expect(value).toBeLessThan(0.3);
+    expect(interval).toBeLessThan(0.075);
+  });
+
+  it("is what the draws alone say, with a wide interval, where they reach higher than the class lets one expect", () => {
+    const tame = Array.from({ length: 12 }, () => drawsOfSpread(TAME));
+    const scatter = scatterOf(tame, 1);
+    const values = [4_000, 4_300, 4_600, 4_900, 5_100, 5_300, 5_600, 8_500];
+    const far = levelOf({ values, deviates: drawsOfSpread(0).deviates }, scatter);
+    expect(far.value).toBeGreaterThanOrEqual(8_500);
+    expect(far.high).toBeGreaterThan(1.15 * far.value);
+  });
+
+  it("of one event that scatters more than twice as much as its class is as trustworthy", () => {
+    const { interval, value } = below(WILD);
+    expect(value).toBeLessThan(0.33);
+    expect(interval).toBeLessThan(0.15);
+  });
+});
