@@ -54,13 +54,14 @@ const rated = (part: { strength: number; basis?: Basis | undefined }): Rated => 
 const own = (read: ReadOwn): OwnJudgement | undefined =>
   read?.reason === undefined ? undefined : present({ factor: read.factor, reason: read.reason.trim() });
 
-function condition(read: ReadCondition): Condition {
+/** `inUse`: times that something else in the document says the part has been in use [s]. Nothing is younger than its longest use. */
+function condition(read: ReadCondition, inUse: readonly number[] = []): Condition {
   if (!read) return {};
   const { outside, sun, age, wet } = read;
   return present({
     monthsOutside: outside === undefined ? undefined : outside / MONTH_SECONDS,
     sun,
-    ageYears: age === undefined ? undefined : age / YEAR_SECONDS,
+    ageYears: age === undefined ? undefined : Math.max(age, outside ?? 0, ...inUse) / YEAR_SECONDS,
     wet,
   });
 }
@@ -106,11 +107,14 @@ function lineEnd(read: ReadEnd, stock: LineStock): LineEnd {
     const monthsClamped = read.clamped === undefined ? undefined : read.clamped / MONTH_SECONDS;
     return { kind: read.kind, rated: rated(read), ...present({ slipLoad: read.slipLoad, monthsClamped }), ...common };
   }
-  if (read.kind === "sewnLoop") return { kind: read.kind, rated: rated(read), ...common };
-  // A knot is tied in the webbing itself: as new it holds what the webbing holds, and the knot takes its share of that.
-  const held = read.strength === undefined ? stock.rated : rated({ strength: read.strength, basis: read.basis });
+  // A loop is sewn of the webbing itself, and a knot tied in it: as new neither holds more than the webbing.
+  if (read.kind === "sewnLoop") return { kind: read.kind, rated: atMost(stock.rated, rated(read)), ...common };
+  const { strength, basis } = read;
+  const held = strength === undefined ? stock.rated : atMost(stock.rated, rated({ strength, basis }));
   return { kind: read.kind, knot: read.knot, rated: held, ...common };
 }
+
+const atMost = (webbing: Rated, stated: Rated): Rated => (stated.strength > webbing.strength ? webbing : stated);
 
 /** Turns a faultless document into a rig; `draft` is the same document, for its stocks and the stated defaults. */
 export function buildRig(read: ReadDocument, draft: Draft): Rig {
@@ -182,12 +186,16 @@ function stock(draft: Draft, id: string): LineStock {
 }
 
 function line(read: { sections: ReadSection[]; endA: ReadEnd; endB: ReadEnd }, draft: Draft) {
+  const ends = [[read.endA, 0] as const, [read.endB, read.sections.length - 1] as const];
   const sections = read.sections.map(
-    (from): WebbingSection =>
+    (from, i): WebbingSection =>
       present({
         stock: stock(draft, from.stock),
         length: from.length,
-        condition: condition(from.condition),
+        condition: condition(from.condition, [
+          ...(from.wear ?? []).flatMap((one) => (one.kind === "clampMark" ? [one.clamped] : [])),
+          ...ends.flatMap(([end, section]) => (section === i && end.kind === "weblock" ? (end.clamped ?? []) : [])),
+        ]),
         wear: (from.wear ?? []).map(wear),
         own: own(from.own),
       }),

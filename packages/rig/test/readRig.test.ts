@@ -50,6 +50,38 @@ describe("reading a rig", () => {
     expect(rig.harness.rated.basis).toEqual({ kind: "assumed", note: "no basis given in the rig file" });
   });
 
+  it("takes no end that is tied or sewn of the webbing for stronger than the webbing", () => {
+    const end = (written: object) => accepted(readRig(editDocument(sound, "main.endB", written))).rig.main.endB.rated;
+    const webbing = accepted(readRig(sound)).rig.main.sections[0]!.stock.rated;
+    const knot = { kind: "knot", knot: "figureEight" };
+    const basis = "published: the sheet of a clamp";
+    expect(end({ ...knot, strength: "45 kN", basis })).toEqual(webbing);
+    expect(end({ kind: "sewnLoop", strength: "45 kN", basis })).toEqual(webbing);
+    expect(end({ ...knot, strength: "9 kN", basis })).toMatchObject({ strength: 9000 });
+    expect(end({ kind: "weblock", strength: "45 kN", basis })).toMatchObject({ strength: 45_000 });
+  });
+
+  it("takes nothing for younger than anything in the file says that it was in use", () => {
+    const young = { outside: "1 week", age: "1 month" };
+    const section = (over: object, end: object = {}) => {
+      const document = editDocument(sound, "main.sections[0]", {
+        stock: "polyester-webbing-25",
+        condition: young,
+        ...over,
+      });
+      const ended = editDocument(document, "main.endA", { ...(sound.main as { endA: object }).endA, ...end });
+      return accepted(readRig(ended)).rig.main.sections[0]!.condition.ageYears;
+    };
+    const clamped = { clamped: "0 months" };
+    expect(section({}, clamped)).toBeCloseTo(1 / 12, 9);
+    expect(section({ condition: { outside: "36 months", age: "1 month" } }, clamped)).toBeCloseTo(3, 9);
+    expect(section({}, { clamped: "24 months" })).toBeCloseTo(2, 9);
+    expect(
+      section({ wear: [{ kind: "clampMark", at: "3 m", length: "10 cm", clamped: "14 months" }] }, clamped),
+    ).toBeCloseTo(14 / 12, 9);
+    expect(section({ condition: { outside: "36 months" } }, clamped)).toBeUndefined();
+  });
+
   it("takes a backup's length as well as its slack", () => {
     const { rig } = accepted(readRig(demoDocument("old-rig")));
     expect(rig.backup?.slack).toBeCloseTo(69.6 / 66 - 1, 12);

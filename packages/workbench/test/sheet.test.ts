@@ -62,13 +62,16 @@ describe("a part that is put in", () => {
 
 describe("another kind of a part", () => {
   it("of an end keeps what that kind has too, and nothing that it has not", () => {
-    const weblock = { kind: "weblock", strength: "45 kN", clamped: "2 months", slipLoad: "12 kN" };
-    expect(endOfKind(weblock, "sewnLoop")).toEqual({ kind: "sewnLoop", strength: "45 kN" });
-    expect(endOfKind(weblock, "knot")).toEqual({ kind: "knot", strength: "45 kN", knot: "unknown" });
-    expect(endOfKind({ kind: "weblock", strength: "45 kN" }, "weblock")).toEqual({
-      kind: "weblock",
-      strength: "45 kN",
-    });
+    const weblock = { kind: "weblock", strength: "45 kN", bend: 6, clamped: "2 months", slipLoad: "12 kN" };
+    expect(endOfKind(weblock, "sewnLoop")).toMatchObject({ kind: "sewnLoop", strength: "45 kN", bend: 6 });
+    expect(endOfKind(weblock, "sewnLoop")).not.toHaveProperty("slipLoad");
+    expect(endOfKind(weblock, "weblock")).toEqual(weblock);
+  });
+
+  it("of an end gives a knot the strength of its webbing, and no device the rating of another", () => {
+    const rated = { kind: "weblock", strength: "45 kN", basis: "published: the maker's sheet" };
+    expect(endOfKind(rated, "knot")).toEqual({ kind: "knot", knot: "unknown" });
+    expect(endOfKind(rated, "sewnLoop")).toMatchObject({ strength: "45 kN", basis: expect.stringMatching(/^assumed/) });
   });
 
   it("of wear keeps the fields that both have", () => {

@@ -33,18 +33,15 @@ export function withSlackOrLength(backup: Written, way: "slack" | "length", span
 export const evenPlaces = (count: number): readonly number[] =>
   Array.from({ length: count }, (_, i) => Number(((i + 1) / (count + 1)).toFixed(4)));
 
-/** The end of a line as another kind of end: it keeps what that kind has too. */
+/**
+ * The end of a line as another kind of end: it keeps what that kind has too. A knot has the strength of its webbing. What another device
+ * was rated for says nothing of this one, so nobody vouches for the number that is left.
+ */
 export function endOfKind(end: Written, kind: string): Written {
-  const { knot, slipLoad, clamped, ...common } = end;
-  if (kind === "knot") return { ...common, kind, knot: knot ?? "unknown" };
-  if (kind === "weblock")
-    return {
-      ...common,
-      kind,
-      ...(slipLoad === undefined ? {} : { slipLoad }),
-      ...(clamped === undefined ? {} : { clamped }),
-    };
-  return { ...common, kind };
+  if (kind === end["kind"]) return end;
+  const { knot: _knot, slipLoad: _slipLoad, clamped: _clamped, strength, basis: _basis, ...common } = end;
+  if (kind === "knot") return { ...common, kind, knot: "unknown" };
+  return { ...common, kind, ...(strength === undefined ? {} : { strength, basis: NO_SOURCE }) };
 }
 
 /** What a kind of wear begins with when it is chosen; fields that the kinds share are kept. */
