@@ -72,6 +72,12 @@ export function groundHeight(rig: Pick<Rig, "ground">, x: number): number {
   return z0 + ((z1 - z0) * (x - x0)) / (x1 - x0);
 }
 
+/** Greatest height of the ground between two places along the span [m]; `from` ≤ `to` [m]. */
+export function highestGround(rig: Pick<Rig, "ground">, from: number, to: number): number {
+  const between = rig.ground.flatMap(([x, height]) => (x > from && x < to ? [height] : []));
+  return Math.max(groundHeight(rig, from), groundHeight(rig, to), ...between);
+}
+
 /**
  * Force in each leg of an equally loaded two-leg anchor over the force on the anchor [-], for the angle between the legs
  * [rad]: 1 / (2 cos(θ/2)). One half at 0, one at 120°, without bound towards 180°.

@@ -13,6 +13,7 @@ export {
   chord,
   chordHeight,
   groundHeight,
+  highestGround,
   legForceFactor,
   mainNaturalLength,
   mainSectionLengths,

@@ -42,6 +42,8 @@ export interface GoodRun {
   /** Least height of the tie-in above the ground [m]; of the feet, of an upright walker; absent when no ground is known. */
   readonly clearance?: number;
   readonly feetClearance?: number;
+  /** The same had all of it happened as far to the side as the place of a fall scatters: over steep ground far less [m]. */
+  readonly feetNearby?: number;
   readonly groundSpeed?: number;
   readonly caughtBy: Catcher;
   readonly lostBecause?: LostBecause;

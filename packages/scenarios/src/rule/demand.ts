@@ -58,14 +58,15 @@ function countedRuns(event: EventRuns): readonly RunOf[] {
   return drawn.length >= ENOUGH_DRAWS ? drawn : runsOf(event);
 }
 
+/** `value` is told whether something was drawn in the run. */
 export function measured(
   events: readonly EventRuns[],
-  value: (run: GoodRun) => number | undefined,
+  value: (run: GoodRun, drawn: boolean) => number | undefined,
   scale?: (runs: readonly GoodRun[]) => number,
 ): readonly Measured[] {
   return events.flatMap((of): Measured[] => {
     const counted = countedRuns(of);
-    const values = counted.map(({ run }) => value(run));
+    const values = counted.map((one) => value(one.run, one.deviates.length > 0));
     if (values.every((one) => one === undefined)) return [];
     const runs = counted.map(({ run }) => run);
     const deviates = counted.map((one) => one.deviates);

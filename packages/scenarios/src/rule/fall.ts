@@ -30,12 +30,15 @@ const meanDrop = (runs: readonly GoodRun[]) =>
 export const dropLevels = (events: readonly EventRuns[]): readonly EventLevel[] =>
   levelsOf(measured(events, ({ drop }) => Math.max(MOST_METRES_AT_REST, drop)));
 
-/** Of the feet, how far below the ground: a height may be near 0, so that its differences are told in drops. */
+/**
+ * Of the feet, how far below the ground: a height may be near 0, so that its differences are told in drops. Of a run in which no place was drawn
+ * the nearest ground to the side counts.
+ */
 export const depthLevels = (events: readonly EventRuns[]): readonly EventLevel[] =>
   levelsOf(
     measured(
       events.filter(({ runs }) => runs.every(({ feetClearance }) => feetClearance !== undefined)),
-      ({ feetClearance }) => -feetClearance!,
+      ({ feetClearance, feetNearby }, drawn) => -(drawn ? feetClearance! : (feetNearby ?? feetClearance!)),
       meanDrop,
     ),
   );

@@ -1,9 +1,10 @@
 /** From a recording to the facts of a run. */
 import type { Recording, RunEvent } from "@secondline/engine";
-import { groundHeight, type PartId, type Rig } from "@secondline/rig";
+import { highestGround, type PartId, type Rig } from "@secondline/rig";
 import { endsLostWith } from "../events/givesWay.ts";
 import { takenAway, type WhatIf } from "../events/registry.ts";
 import type { GaveWay, GoodRun } from "../facts/runFacts.ts";
+import { PLACE_SPREAD } from "../scatter/inputs.ts";
 import type { RigStrengths } from "../strengths/rigStrengths.ts";
 import { catchOf } from "./catcher.ts";
 import { partLoads } from "./loads.ts";
@@ -22,7 +23,9 @@ export function readRun(
 ): GoodRun {
   const { peaks, walker } = recording;
   const ground = recording.events.find((event) => event.kind === "ground");
-  const clearance = leastClearance(rig, recording);
+  const { tieIn } = rig.walker;
+  const clearance = leastClearance(rig, recording, 0);
+  const nearby = leastClearance(rig, recording, PLACE_SPREAD * rig.span);
   const all = partLoads(rig, recording);
   const anchors = { A: all.get("anchorA")!, B: all.get("anchorB")! };
   const loads = Object.fromEntries([...all].filter(([id]) => id !== "anchorA" && id !== "anchorB"));
@@ -42,7 +45,8 @@ export function readRun(
     webbing: { main: copied(recording.elementPeaks.main), backup: copied(recording.elementPeaks.backup) },
     catchTime: peaks.leash.cfc60Time,
     drop: walker.drop,
-    ...(clearance === undefined ? {} : { clearance, feetClearance: clearance - rig.walker.tieIn }),
+    ...(clearance === undefined ? {} : { clearance, feetClearance: clearance - tieIn }),
+    ...(nearby === undefined ? {} : { feetNearby: nearby - tieIn }),
     ...(ground?.value === undefined ? {} : { groundSpeed: ground.value }),
     ...catchOf(recording),
     ...slippedIn(recording),
@@ -72,22 +76,23 @@ export function breaksOf(recording: Recording, rig: Rig, strengths: RigStrengths
     }));
 }
 
-/** Least height of the tie-in above the ground [m]; undefined when no ground is known. */
-function leastClearance(rig: Rig, recording: Recording): number | undefined {
+/** Least height of the tie-in above the highest ground within `aside` to either side [m]; undefined when no ground is known. */
+function leastClearance(rig: Rig, recording: Recording, aside: number): number | undefined {
   if (rig.ground.length < 2) return undefined;
   const { count, mainNodes, backupNodes, positions } = recording.frames;
   const perFrame = 3 * (mainNodes + backupNodes + 2);
+  const ground = (x: number) => highestGround(rig, x - aside, x + aside);
   let least = Number.POSITIVE_INFINITY;
   let lowestZ = Number.POSITIVE_INFINITY;
   let lowestX = 0;
   for (let f = 0; f < count; f++) {
     const at = f * perFrame + perFrame - 3;
     const [x, z] = [positions[at]!, positions[at + 2]!];
-    least = Math.min(least, z - groundHeight(rig, x));
+    least = Math.min(least, z - ground(x));
     if (z < lowestZ) [lowestZ, lowestX] = [z, x];
   }
   // Between two frames the walker may have been lower still.
-  return Math.min(least, recording.walker.lowest - groundHeight(rig, lowestX));
+  return Math.min(least, recording.walker.lowest - ground(lowestX));
 }
 
 /** The id of the part that gave way: an end's clamp or loop is told from the webbing beside it by where it parted. */

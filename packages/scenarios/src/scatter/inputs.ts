@@ -123,7 +123,7 @@ const KINDS: Readonly<Record<Exclude<InputId, "place" | "moment">, Kind>> = {
 };
 
 /** A place is meant to within this much of the line, to either side: a step or two; places further off are events of their own [-]. */
-const PLACE_SPREAD = 0.02;
+export const PLACE_SPREAD = 0.02;
 /** What fails in a catch does not wait for the peak: to either side of it, or of the moment named [s]. */
 const MOMENT_SPREAD = 0.03;
 
