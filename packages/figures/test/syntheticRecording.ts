@@ -19,6 +19,7 @@ const SPAN = 60;
 const MAIN = 121;
 const BACKUP = 127;
 const AT = 0.4;
+const SLACK = 0.05;
 const CONNECTION = 0.5;
 const RATE = 2000;
 const FRAME_RATE = 200;
@@ -49,16 +50,25 @@ interface World {
   readonly leash: Rod;
 }
 
-/** Falls off a 60 m line at 40 %, is caught; then the main line fails at A and the connected backup catches. */
-export function syntheticRecording(options: { readonly slack?: number } = {}): Recording {
-  const slack = options.slack ?? 0.05;
-  const world = build(slack);
-  for (let i = 0; i < 6 * RATE; i++) step(world, i < 4 * RATE ? 0.9985 : 0.99, WALKER * G, true);
-  for (let i = 0; i < world.p.length; i++) world.before[i] = world.p[i]!;
-  return record(world, slack);
+let made: Recording | undefined;
+
+/**
+ * Falls off a 60 m line at 40 %, is caught; then the main line fails at A and the connected backup catches. Made once for all files of
+ * tests in a process, which only read it.
+ */
+export function syntheticRecording(): Recording {
+  made ??= fallAndCatch();
+  return made;
 }
 
-function build(slack: number): World {
+function fallAndCatch(): Recording {
+  const world = build();
+  for (let i = 0; i < 6 * RATE; i++) step(world, i < 4 * RATE ? 0.9985 : 0.99, WALKER * G, true);
+  for (let i = 0; i < world.p.length; i++) world.before[i] = world.p[i]!;
+  return record(world);
+}
+
+function build(): World {
   const count = MAIN + BACKUP + 2;
   const p = new Float64Array(count * 3);
   const inverseMass = new Float64Array(count).fill(1 / 0.035);
@@ -73,7 +83,7 @@ function build(slack: number): World {
     const s = i / (BACKUP - 1);
     p.set([SPAN * s, 0, -0.3 - 10 * s * Math.abs(CONNECTION - s)], 3 * (MAIN + i));
   }
-  const backupLength = (SPAN * (1 + slack)) / (BACKUP - 1);
+  const backupLength = (SPAN * (1 + SLACK)) / (BACKUP - 1);
   for (let i = 0; i + 1 < BACKUP; i++) rod(MAIN + i, MAIN + i + 1, backupLength, backupLength / 500000);
   for (const fixed of [0, MAIN - 1, MAIN, MAIN + BACKUP - 1]) inverseMass[fixed] = 0;
   p.set([0, 0, 0, SPAN, 0, 0], 0);
@@ -120,22 +130,29 @@ function step(world: World, keep: number, footForce: number, held: boolean): voi
 /** Extended position-based constraint that only pulls (Macklin et al. 2016), written for this test only. */
 function solve(rod: Rod, p: Float64Array, inverseMass: Float64Array, dt: number): void {
   if (rod.parted) return;
-  const [i, j] = [3 * rod.a, 3 * rod.b];
-  const d = [p[j]! - p[i]!, p[j + 1]! - p[i + 1]!, p[j + 2]! - p[i + 2]!];
-  const length = Math.hypot(d[0]!, d[1]!, d[2]!);
+  const i = 3 * rod.a;
+  const j = 3 * rod.b;
+  const x = p[j]! - p[i]!;
+  const y = p[j + 1]! - p[i + 1]!;
+  const z = p[j + 2]! - p[i + 2]!;
+  const length = Math.sqrt(x * x + y * y + z * z);
   if (length < 1e-9) return;
   const w = inverseMass[rod.a]! + inverseMass[rod.b]! + rod.compliance / (dt * dt);
   const wanted = (length - rod.length - (rod.compliance / (dt * dt)) * rod.force * dt * dt) / w;
   const total = Math.max(rod.force * dt * dt + wanted, 0);
   const change = total - rod.force * dt * dt;
   rod.force = total / (dt * dt);
-  for (let c = 0; c < 3; c++) {
-    p[i + c] = p[i + c]! + (inverseMass[rod.a]! * change * d[c]!) / length;
-    p[j + c] = p[j + c]! - (inverseMass[rod.b]! * change * d[c]!) / length;
-  }
+  const a = (inverseMass[rod.a]! * change) / length;
+  const b = (inverseMass[rod.b]! * change) / length;
+  p[i] = p[i]! + a * x;
+  p[i + 1] = p[i + 1]! + a * y;
+  p[i + 2] = p[i + 2]! + a * z;
+  p[j] = p[j]! - b * x;
+  p[j + 1] = p[j + 1]! - b * y;
+  p[j + 2] = p[j + 2]! - b * z;
 }
 
-function record(world: World, slack: number): Recording {
+function record(world: World): Recording {
   const { p, rods, ring, walker } = world;
   const steps = DURATION * RATE;
   const frames = DURATION * FRAME_RATE + 1;
@@ -178,7 +195,7 @@ function record(world: World, slack: number): Recording {
   const lowestAt = height.reduce((best, z, i) => (z < height[best]! ? i : best), 0);
   events.push({ time: lowestAt / RATE, kind: "lowest", part: "walker" });
   return {
-    problem: problem(slack),
+    problem: problem(),
     accuracy: "quick",
     mesh: { elements, size: 0.5, step: 1 / RATE, steps },
     standing: { tension: signals.mainA[0]!, sag: -point[2], point },
@@ -224,7 +241,7 @@ function noEnergy(): EnergyLedger {
   return { times: new Float32Array(0), series, gain: 0, created: 0, imbalance: 0, moved: 1 };
 }
 
-function problem(slack: number): Problem {
+function problem(): Problem {
   const material = {
     mass: 0.06,
     curve: [
@@ -238,7 +255,7 @@ function problem(slack: number): Problem {
     span: SPAN,
     rise: 0,
     main: { pretension: 2500, material },
-    backup: { slack, material, connections: [{ at: CONNECTION }] },
+    backup: { slack: SLACK, material, connections: [{ at: CONNECTION }] },
     leash: { length: LEASH, material },
     ring: { mass: 0.1, clearance: 0.025, friction: 0.15 },
     walker: { mass: WALKER, at: AT, tieIn: TIE_IN, lateral: 0.3 },
