@@ -19,7 +19,6 @@ const SPAN = 60;
 const MAIN = 121;
 const BACKUP = 127;
 const AT = 0.4;
-const SLACK = 0.05;
 const CONNECTION = 0.5;
 const RATE = 2000;
 const FRAME_RATE = 200;
@@ -50,25 +49,26 @@ interface World {
   readonly leash: Rod;
 }
 
-let made: Recording | undefined;
+const made = new Map<number, Recording>();
 
 /**
  * Falls off a 60 m line at 40 %, is caught; then the main line fails at A and the connected backup catches. Made once for all files of
  * tests in a process, which only read it.
  */
-export function syntheticRecording(): Recording {
-  made ??= fallAndCatch();
-  return made;
+export function syntheticRecording({ slack = 0.05 }: { readonly slack?: number } = {}): Recording {
+  const recording = made.get(slack) ?? fallAndCatch(slack);
+  made.set(slack, recording);
+  return recording;
 }
 
-function fallAndCatch(): Recording {
-  const world = build();
+function fallAndCatch(slack: number): Recording {
+  const world = build(slack);
   for (let i = 0; i < 6 * RATE; i++) step(world, i < 4 * RATE ? 0.9985 : 0.99, WALKER * G, true);
   for (let i = 0; i < world.p.length; i++) world.before[i] = world.p[i]!;
-  return record(world);
+  return record(world, slack);
 }
 
-function build(): World {
+function build(slack: number): World {
   const count = MAIN + BACKUP + 2;
   const p = new Float64Array(count * 3);
   const inverseMass = new Float64Array(count).fill(1 / 0.035);
@@ -83,7 +83,7 @@ function build(): World {
     const s = i / (BACKUP - 1);
     p.set([SPAN * s, 0, -0.3 - 10 * s * Math.abs(CONNECTION - s)], 3 * (MAIN + i));
   }
-  const backupLength = (SPAN * (1 + SLACK)) / (BACKUP - 1);
+  const backupLength = (SPAN * (1 + slack)) / (BACKUP - 1);
   for (let i = 0; i + 1 < BACKUP; i++) rod(MAIN + i, MAIN + i + 1, backupLength, backupLength / 500000);
   for (const fixed of [0, MAIN - 1, MAIN, MAIN + BACKUP - 1]) inverseMass[fixed] = 0;
   p.set([0, 0, 0, SPAN, 0, 0], 0);
@@ -152,7 +152,7 @@ function solve(rod: Rod, p: Float64Array, inverseMass: Float64Array, dt: number)
   p[j + 2] = p[j + 2]! - b * z;
 }
 
-function record(world: World): Recording {
+function record(world: World, slack: number): Recording {
   const { p, rods, ring, walker } = world;
   const steps = DURATION * RATE;
   const frames = DURATION * FRAME_RATE + 1;
@@ -195,7 +195,7 @@ function record(world: World): Recording {
   const lowestAt = height.reduce((best, z, i) => (z < height[best]! ? i : best), 0);
   events.push({ time: lowestAt / RATE, kind: "lowest", part: "walker" });
   return {
-    problem: problem(),
+    problem: problem(slack),
     accuracy: "quick",
     mesh: { elements, size: 0.5, step: 1 / RATE, steps },
     standing: { tension: signals.mainA[0]!, sag: -point[2], point },
@@ -241,7 +241,7 @@ function noEnergy(): EnergyLedger {
   return { times: new Float32Array(0), series, gain: 0, created: 0, imbalance: 0, moved: 1 };
 }
 
-function problem(): Problem {
+function problem(slack: number): Problem {
   const material = {
     mass: 0.06,
     curve: [
@@ -255,7 +255,7 @@ function problem(): Problem {
     span: SPAN,
     rise: 0,
     main: { pretension: 2500, material },
-    backup: { slack: SLACK, material, connections: [{ at: CONNECTION }] },
+    backup: { slack, material, connections: [{ at: CONNECTION }] },
     leash: { length: LEASH, material },
     ring: { mass: 0.1, clearance: 0.025, friction: 0.15 },
     walker: { mass: WALKER, at: AT, tieIn: TIE_IN, lateral: 0.3 },
