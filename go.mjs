@@ -78,24 +78,36 @@ function test(faults = 0, options = []) {
   process.exit(failed > 0 || count.numPassedTests === 0 ? 1 : 0);
 }
 
-/** Runs a check of the code; 1 when it failed, 0 when not. */
+/** Runs a check of the code beside others, and says what it has to say when it has ended: 1 when it failed, 0 when not. */
 function fault(name, command, args) {
-  const done = spawnSync(command, args, {
+  const child = spawn(command, args, {
     cwd: root,
-    stdio: ["ignore", 2, 2],
+    stdio: ["ignore", "pipe", "pipe"],
     env,
     shell: windows && command.endsWith(".cmd"),
   });
-  if (done.status === 0) return 0;
-  console.error(`${name} failed`);
-  return 1;
+  const said = [];
+  for (const stream of [child.stdout, child.stderr]) stream.on("data", (text) => said.push(text));
+  child.on("error", (error) => said.push(Buffer.from(`${error.message}\n`)));
+  return new Promise((resolve) => {
+    child.on("close", (status) => {
+      process.stderr.write(Buffer.concat(said));
+      if (status !== 0) console.error(`${name} failed`);
+      resolve(status === 0 ? 0 : 1);
+    });
+  });
 }
 
-/** What reads the code and runs none of it. */
-const readingFaults = () =>
-  fault("lint", process.execPath, [tool("@biomejs/biome/bin/biome"), "check", "."]) +
-  fault("type check", process.execPath, [tool("typescript/bin/tsc"), "-b"]) +
-  fault("search for unused code", process.execPath, [tool("knip/bin/knip.js")]);
+/** What reads the code and runs none of it, side by side. `afterTypes`: what writes the same files as the type check. */
+async function readingFaults(afterTypes = async () => 0) {
+  const types = () => fault("type check", process.execPath, [tool("typescript/bin/tsc"), "-b"]);
+  const faults = await Promise.all([
+    fault("lint", process.execPath, [tool("@biomejs/biome/bin/biome"), "check", "."]),
+    fault("search for unused code", process.execPath, [tool("knip/bin/knip.js")]),
+    types().then(async (failed) => failed + (await afterTypes())),
+  ]);
+  return faults.reduce((sum, one) => sum + one, 0);
+}
 
 /**
  * Projects of which every test takes moments: their packages make no whole runs. Left to `npm test`: scenarios, runner, command line,
@@ -141,7 +153,7 @@ switch (mode) {
   }
   case "check":
     test(
-      readingFaults(),
+      await readingFaults(),
       QUICK_PROJECTS.map((name) => `--project=${name}`),
     );
     break;
@@ -158,7 +170,7 @@ switch (mode) {
     test(0, ["--config", `${root}vitest.cluster.config.ts`]);
     break;
   case "ci": {
-    const faults = readingFaults() + fault("build", turbo, BUILD);
+    const faults = await readingFaults(() => fault("build", turbo, BUILD));
     await browser();
     test(faults);
     break;

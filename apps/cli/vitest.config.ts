@@ -1,5 +1,11 @@
 import { defineConfig } from "vitest/config";
 
 export default defineConfig({
-  test: { name: "cli", include: ["test/**/*.test.ts"], testTimeout: 120_000, hookTimeout: 120_000 },
+  test: {
+    name: "cli",
+    globalSetup: "test/support/once.ts",
+    include: ["test/**/*.test.ts"],
+    testTimeout: 120_000,
+    hookTimeout: 120_000,
+  },
 });

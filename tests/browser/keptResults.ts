@@ -3,7 +3,7 @@
  * content, and a run that was made for one test need not be made again for another. They lie in a file named after the
  * code that made them, so that all files of tests share them, and another build starts with nothing.
  */
-import { appendFileSync, existsSync, mkdirSync, readdirSync, readFileSync } from "node:fs";
+import { appendFileSync, closeSync, existsSync, mkdirSync, openSync, readdirSync, readSync, statSync } from "node:fs";
 import { resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import type { Page } from "playwright-core";
@@ -19,14 +19,31 @@ const RESULTS_STORE = "secondline-results";
 const threadIn = (outDir: string) => readdirSync(resolve(SANDBOX, outDir, "assets")).find((name) => THREAD.test(name))!;
 const file = () => `${FOLDER}/${threadIn("dist")}.results`;
 
-let read: Map<string, string> | undefined;
+const read = new Map<string, string>();
+/** So much of the file has been read [bytes]. */
+let readUpTo = 0;
 
-/** By key: a line each of the key, a tabulator, the entry as JSON. A build in another language makes the same runs. */
-function known(): Map<string, string> {
-  if (read) return read;
-  const lines = existsSync(file()) ? readFileSync(file(), "utf8").split("\n") : [];
-  read = new Map(lines.filter((line) => line !== "").map((line) => [line.slice(0, line.indexOf("\t")), line]));
+/**
+ * By key: a line each of the key, a tabulator, the entry as JSON. A build in another language makes the same runs. What another process
+ * has added since is read too.
+ */
+function known(): ReadonlyMap<string, string> {
+  const added = existsSync(file()) ? addedSince(readUpTo) : "";
+  // It may be writing a line just now.
+  const whole = added.slice(0, added.lastIndexOf("\n") + 1);
+  for (const line of whole.split("\n")) if (line !== "") read.set(keyOf(line), line);
+  readUpTo += Buffer.byteLength(whole);
   return read;
+}
+
+const keyOf = (line: string): string => line.slice(0, line.indexOf("\t"));
+
+function addedSince(from: number): string {
+  const text = Buffer.alloc(statSync(file()).size - from);
+  const opened = openSync(file(), "r");
+  const bytes = readSync(opened, text, 0, text.length, from);
+  closeSync(opened);
+  return text.toString("utf8", 0, bytes);
 }
 
 /** What of the results has been brought into one browser's store, or made there. */
@@ -62,10 +79,10 @@ export class Brought {
   async take(page: Page): Promise<void> {
     const keys = await page.evaluate(keysOf, RESULTS_STORE);
     for (const key of keys) this.#there.add(key);
-    const fresh = keys.filter((key) => !known().has(key));
+    const before = known();
+    const fresh = keys.filter((key) => !before.has(key));
     if (fresh.length === 0) return;
     const lines = await page.evaluate(linesOf, [RESULTS_STORE, fresh] as const);
-    for (const line of lines) known().set(line.slice(0, line.indexOf("\t")), line);
     mkdirSync(FOLDER, { recursive: true });
     appendFileSync(file(), lines.map((line) => `${line}\n`).join(""));
   }

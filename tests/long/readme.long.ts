@@ -11,7 +11,7 @@ const stretches = shown.split(/^\u2026\n/m).map((one) => one.trimEnd());
 describe("the README", () => {
   let said: Finished;
   beforeAll(async () => {
-    const secondline = await command({ workers: true });
+    const secondline = await command();
     said = await secondline("check", demo("old-rig.json"));
   }, 1_800_000);
 

@@ -35,7 +35,8 @@ describe.each(demoRigs)("%s", (_, rig: Rig) => {
       const gone = run.whatIf.kind === "mainFails" ? ["main"] : [];
       for (const line of namedIn(rig, run)) expect(`${run.key}: ${line}`).not.toBe(`${run.key}: ${gone[0]}`);
     }
-  });
+    // A whole set: a bound for a busy machine.
+  }, 240_000);
 
   it.each([undefined, ...WEAKENED.filter((part) => partIds(rig).includes(part))])(
     "names no line that gave way, with %s weak",

@@ -1,12 +1,23 @@
 import { beforeAll, describe, expect, it } from "vitest";
-import { command, demo, type Finished } from "./support/command.ts";
+import { command, demo, type Finished, KEPT } from "./support/command.ts";
 
 let secondline: (...args: string[]) => Promise<Finished>;
 beforeAll(async () => {
   secondline = await command();
 }, 240_000);
 
-const asked = [demo("old-rig.json"), "--what-if", "fall@0.05", "--runs", "16", "--seed", "3", "--accuracy", "quick"];
+const asked = [
+  demo("old-rig.json"),
+  "--what-if",
+  "fall@0.05",
+  "--runs",
+  "16",
+  "--seed",
+  "3",
+  "--accuracy",
+  "quick",
+  ...KEPT,
+];
 
 describe("chances", () => {
   let text: Finished;

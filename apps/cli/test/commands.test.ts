@@ -1,16 +1,15 @@
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { beforeAll, describe, expect, it } from "vitest";
-import { command, demo, type Finished, fixture, scratch } from "./support/command.ts";
+import { command, demo, type Finished, fixture, KEPT, scratch } from "./support/command.ts";
 
 let secondline: (...args: string[]) => Promise<Finished>;
 beforeAll(async () => {
   secondline = await command();
 }, 60_000);
 
-/** Quick looks of the same rigs make the same runs: each is made once. That a kept result changes nothing is a test of the runner's. */
-const few = ["--set", "quick", "--accuracy", "quick", "--cache", scratch()];
-const one = ["--accuracy", "quick", "--what-if", "fall@0.5"];
+const few = ["--set", "quick", "--accuracy", "quick", ...KEPT];
+const one = ["--accuracy", "quick", "--what-if", "fall@0.5", ...KEPT];
 const plain = (text: string) => text.replace(/\s+/g, " ");
 const widest = (text: string) => Math.max(...text.split("\n").map((line) => line.length));
 
@@ -82,7 +81,15 @@ describe("check", () => {
 
   it("runs only the what-ifs asked for, and speaks of these alone", async () => {
     const asked = ["--what-if", "fall@0.3", "--what-if", "fails@1,hanging@0.6"];
-    const { out } = await secondline("check", demo("sound-rig.json"), "--accuracy", "quick", "--json", ...asked);
+    const { out } = await secondline(
+      "check",
+      demo("sound-rig.json"),
+      "--accuracy",
+      "quick",
+      "--json",
+      ...asked,
+      ...KEPT,
+    );
     const outcome = JSON.parse(out);
     expect(outcome.whatIfs.map((what: { whatIf: unknown }) => what.whatIf)).toEqual([
       { kind: "leashFall", at: 0.3 },

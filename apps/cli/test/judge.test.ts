@@ -3,14 +3,14 @@ import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Outcome } from "@secondline/scenarios";
 import { beforeAll, describe, expect, it } from "vitest";
-import { command, demo, type Finished, scratch } from "./support/command.ts";
+import { command, demo, type Finished, KEPT, scratch } from "./support/command.ts";
 
 let secondline: (...args: string[]) => Promise<Finished>;
 beforeAll(async () => {
   secondline = await command();
 }, 60_000);
 
-const one = [demo("sound-rig.json"), "--accuracy", "quick", "--what-if", "fall@0.5", "--json"];
+const one = [demo("sound-rig.json"), "--accuracy", "quick", "--what-if", "fall@0.5", "--json", ...KEPT];
 const part = (finished: Finished, id: string) =>
   (JSON.parse(finished.out) as Outcome).parts.find((found) => found.id === id)!;
 
@@ -29,7 +29,7 @@ describe("--judge", () => {
 
   it("that raises a strength is said in the report too, before the rig's other cautions", async () => {
     const out = join(scratch(), "report.html");
-    const few = ["--set", "quick", "--accuracy", "quick"];
+    const few = ["--set", "quick", "--accuracy", "quick", ...KEPT];
     const judged = await secondline(
       "report",
       demo("sound-rig.json"),

@@ -4,11 +4,11 @@ import { join } from "node:path";
 import { INPUT_IDS } from "@secondline/scenarios";
 import { lowered } from "@secondline/words";
 import { beforeAll, describe, expect, it } from "vitest";
-import { command, demo, type Finished, repository, scratch } from "./support/command.ts";
+import { command, demo, type Finished, KEPT, repository, scratch } from "./support/command.ts";
 
 let secondline: (...args: string[]) => Promise<Finished>;
 beforeAll(async () => {
-  secondline = await command({ language: "Pseudo" });
+  secondline = await command("Pseudo");
 }, 60_000);
 
 const COMMANDS =
@@ -59,7 +59,7 @@ const file = (name: string, text: string) => {
   writeFileSync(join(folder, name), text);
   return join(folder, name);
 };
-const few = ["--set", "quick", "--accuracy", "quick", "--cache", scratch()];
+const few = ["--set", "quick", "--accuracy", "quick", ...KEPT];
 const [rig, old, record, log] = FILES as [string, string, string, string];
 
 const CALLS: readonly (readonly string[])[] = [
@@ -68,7 +68,7 @@ const CALLS: readonly (readonly string[])[] = [
   ["check", rig, ...few, "--all", "--why", "--singles"],
   ["check", old, "--wear", record, "--on", "2026-07-01", ...few, "--judge", "leash=0.7: Hm"],
   ["compare", rig, old, ...few],
-  ["chances", rig, "--what-if", "fall@0.5", "--runs", "32", "--accuracy", "quick"],
+  ["chances", rig, "--what-if", "fall@0.5", "--runs", "32", "--accuracy", "quick", ...KEPT],
   ["sweep", short, "--over", "walker.mass=60kg..90kg", "--points", "3", "--what-if", "fall@0.5", "--accuracy", "quick"],
   ["strength", log],
   ["wear", old, "--wear", record, "--on", "2026-07-01"],

@@ -11,7 +11,7 @@ import {
 } from "node:fs";
 import { join } from "node:path";
 import { beforeAll, describe, expect, it } from "vitest";
-import { bundle, demo, scratch } from "./support/command.ts";
+import { bundle, demo, KEPT, scratch } from "./support/command.ts";
 
 let entry: string;
 beforeAll(async () => {
@@ -26,7 +26,7 @@ function shell(script: string, cwd = scratch()) {
 }
 
 const rig = demo("sound-rig.json");
-const QUICK = "--set quick --accuracy quick";
+const QUICK = `--set quick --accuracy quick ${KEPT.join(" ")}`;
 const refused = (script: string, cwd?: string) => {
   const { status, out, err } = shell(script, cwd);
   expect(status).toBe(2);

@@ -1,7 +1,7 @@
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { beforeAll, describe, expect, it } from "vitest";
-import { command, demo, type Finished, repository, scratch } from "./support/command.ts";
+import { command, demo, type Finished, KEPT, repository, scratch } from "./support/command.ts";
 
 let secondline: (...args: string[]) => Promise<Finished>;
 beforeAll(async () => {
@@ -9,7 +9,7 @@ beforeAll(async () => {
 }, 60_000);
 
 const short = join(repository, "tests/cluster/data/short-rig.json");
-const few = ["--accuracy", "quick", "--what-if", "fall@0.5"];
+const few = ["--accuracy", "quick", "--what-if", "fall@0.5", ...KEPT];
 const plain = (text: string) => text.replace(/\s+/g, " ");
 
 describe("sweep", () => {

@@ -49,9 +49,19 @@ interface World {
   readonly leash: Rod;
 }
 
-/** Falls off a 60 m line at 40 %, is caught; then the main line fails at A and the connected backup catches. */
-export function syntheticRecording(options: { readonly slack?: number } = {}): Recording {
-  const slack = options.slack ?? 0.05;
+const made = new Map<number, Recording>();
+
+/**
+ * Falls off a 60 m line at 40 %, is caught; then the main line fails at A and the connected backup catches. Made once for all files of
+ * tests in a process, which only read it.
+ */
+export function syntheticRecording({ slack = 0.05 }: { readonly slack?: number } = {}): Recording {
+  const recording = made.get(slack) ?? fallAndCatch(slack);
+  made.set(slack, recording);
+  return recording;
+}
+
+function fallAndCatch(slack: number): Recording {
   const world = build(slack);
   for (let i = 0; i < 6 * RATE; i++) step(world, i < 4 * RATE ? 0.9985 : 0.99, WALKER * G, true);
   for (let i = 0; i < world.p.length; i++) world.before[i] = world.p[i]!;
@@ -120,19 +130,26 @@ function step(world: World, keep: number, footForce: number, held: boolean): voi
 /** Extended position-based constraint that only pulls (Macklin et al. 2016), written for this test only. */
 function solve(rod: Rod, p: Float64Array, inverseMass: Float64Array, dt: number): void {
   if (rod.parted) return;
-  const [i, j] = [3 * rod.a, 3 * rod.b];
-  const d = [p[j]! - p[i]!, p[j + 1]! - p[i + 1]!, p[j + 2]! - p[i + 2]!];
-  const length = Math.hypot(d[0]!, d[1]!, d[2]!);
+  const i = 3 * rod.a;
+  const j = 3 * rod.b;
+  const x = p[j]! - p[i]!;
+  const y = p[j + 1]! - p[i + 1]!;
+  const z = p[j + 2]! - p[i + 2]!;
+  const length = Math.sqrt(x * x + y * y + z * z);
   if (length < 1e-9) return;
   const w = inverseMass[rod.a]! + inverseMass[rod.b]! + rod.compliance / (dt * dt);
   const wanted = (length - rod.length - (rod.compliance / (dt * dt)) * rod.force * dt * dt) / w;
   const total = Math.max(rod.force * dt * dt + wanted, 0);
   const change = total - rod.force * dt * dt;
   rod.force = total / (dt * dt);
-  for (let c = 0; c < 3; c++) {
-    p[i + c] = p[i + c]! + (inverseMass[rod.a]! * change * d[c]!) / length;
-    p[j + c] = p[j + c]! - (inverseMass[rod.b]! * change * d[c]!) / length;
-  }
+  const a = (inverseMass[rod.a]! * change) / length;
+  const b = (inverseMass[rod.b]! * change) / length;
+  p[i] = p[i]! + a * x;
+  p[i + 1] = p[i + 1]! + a * y;
+  p[i + 2] = p[i + 2]! + a * z;
+  p[j] = p[j]! - b * x;
+  p[j + 1] = p[j + 1]! - b * y;
+  p[j + 2] = p[j + 2]! - b * z;
 }
 
 function record(world: World, slack: number): Recording {

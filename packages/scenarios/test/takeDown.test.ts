@@ -22,11 +22,20 @@ const fallenOn = (rig: Rig): Rig => ({
     sections: rig.main.sections.map((one) => ({ ...one, wear: [{ kind: "fallZone", from: 10, to: 20, falls: 1 }] })),
   },
 });
-const found = (share: number) => searched(used, { share: (id) => (id === "main" ? share : 0.05) });
-const outlook = (share: number) => {
+/** Worked out once for each share of its strength that the main line is loaded with. */
+function once<T>(work: (share: number) => T): (share: number) => T {
+  const known = new Map<number, T>();
+  return (share) => {
+    const there = known.get(share) ?? work(share);
+    known.set(share, there);
+    return there;
+  };
+}
+const found = once((share) => searched(used, { share: (id) => (id === "main" ? share : 0.05) }));
+const outlook = once((share) => {
   const rigOn = rigOnLaterDays({ rig: used, on })!;
   return takeDownDates({ on, rigOn, events: found(share).demands });
-};
+});
 
 describe("the take-down date", () => {
   it("is that of the one rule: a part that keeps too little today is below it already, on every face", () => {

@@ -28,7 +28,8 @@ export function seededRandom(seed: number): Random {
       return kept;
     }
     for (;;) {
-      const [x, y] = [2 * uniform() - 1, 2 * uniform() - 1];
+      const x = 2 * uniform() - 1;
+      const y = 2 * uniform() - 1;
       const r = x * x + y * y;
       if (r === 0 || r >= 1) continue;
       const scale = Math.sqrt((-2 * Math.log(r)) / r);

@@ -20,7 +20,7 @@ export function choleskyFactor(a: readonly Float64Array[]): Float64Array[] {
 /** x with L·Lᵀ·x = b. */
 export function choleskySolve(l: readonly Float64Array[], b: ArrayLike<number>): Float64Array {
   const n = l.length;
-  const x = Float64Array.from(b);
+  const x = new Float64Array(b);
   for (let i = 0; i < n; i++) {
     let sum = x[i]!;
     for (let k = 0; k < i; k++) sum -= l[i]![k]! * x[k]!;
@@ -36,10 +36,9 @@ export function choleskySolve(l: readonly Float64Array[], b: ArrayLike<number>):
 
 /** Inverse of L·Lᵀ. */
 export function choleskyInverse(l: readonly Float64Array[]): Float64Array[] {
-  return l.map((_, i) =>
-    choleskySolve(
-      l,
-      Float64Array.from(l, (_row, j) => (i === j ? 1 : 0)),
-    ),
-  );
+  return l.map((_, i) => {
+    const unit = new Float64Array(l.length);
+    unit[i] = 1;
+    return choleskySolve(l, unit);
+  });
 }

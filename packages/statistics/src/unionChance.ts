@@ -47,22 +47,22 @@ export function unionChance(
   const least = new Float64Array(count);
   const deviates = new Float64Array(count);
   const margins = new Float64Array(count);
+  const choice = choiceOf(cases);
+  const choicesWith = Array.from(means, (_, j) => choiceOf(cases.filter((one) => one.has[j])));
   let inverse = 0;
   for (let s = 0; s < samples; s++) {
     for (let i = 0; i < count; i++) {
       deviates[i] = random.normal();
+      const row = root[i]!;
       let margin = means[i]!;
-      for (let k = 0; k <= i; k++) margin += root[i]![k]! * deviates[k]!;
+      for (let k = 0; k <= i; k++) margin += row[k]! * deviates[k]!;
       margins[i] = margin;
     }
-    const first = leastOf(margins, pick(cases, random).has);
+    const first = leastOf(margins, pick(choice, random).has);
     if (first >= 0) least[first]! += 1 / samples;
     if (sum === 0) continue;
     const j = pickPart(each, sum, random);
-    const { has } = pick(
-      cases.filter((one) => one.has[j]),
-      random,
-    );
+    const { has } = pick(choicesWith[j]!, random);
     const variance = covariance[j]![j]!;
     const shift =
       (means[j]! + deviations[j]! * tailBelow(-means[j]! / deviations[j]!, random) - margins[j]!) / variance;
@@ -86,9 +86,20 @@ function leastOf(margins: Float64Array, has: readonly boolean[]): number {
   return least;
 }
 
-function pick(cases: readonly LoadCase[], random: Random): LoadCase {
+/** Cases to pick one of, and their chances together. */
+interface Choice {
+  readonly cases: readonly LoadCase[];
+  readonly sum: number;
+}
+
+const choiceOf = (cases: readonly LoadCase[]): Choice => ({
+  cases,
+  sum: cases.reduce((sum, { chance }) => sum + chance, 0),
+});
+
+function pick({ cases, sum }: Choice, random: Random): LoadCase {
   if (cases.length === 1) return cases[0]!;
-  let left = random.uniform() * cases.reduce((sum, { chance }) => sum + chance, 0);
+  let left = random.uniform() * sum;
   for (const one of cases) {
     left -= one.chance;
     if (left < 0) return one;

@@ -1,16 +1,12 @@
-/** Bundles the command line as its build does, and runs it as a user would. */
+/** Runs the bundled command line as a user would. */
 import { spawn } from "node:child_process";
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { build } from "rolldown";
-import { afterAll } from "vitest";
-// @ts-expect-error a plain script, shared with the page's build
-import { languagePlugin } from "../../../../scripts/language.mjs";
-import { facesPlugin } from "../../facesPlugin.mjs";
+import { afterAll, inject } from "vitest";
+import { bundleInto } from "./bundle.ts";
 
-const root = fileURLToPath(new URL("../../", import.meta.url));
 /** The repository's root, where demo-data is. */
 export const repository = fileURLToPath(new URL("../../../../", import.meta.url));
 export const demo = (name: string) => join(repository, "demo-data", name);
@@ -33,29 +29,21 @@ export interface Finished {
   readonly err: string;
 }
 
-export interface Bundling {
-  /** With what makes runs on all cores. */
-  readonly workers?: boolean;
-  readonly language?: string;
+/** Path of the bundle's entry: the one that the command line's project makes for all its files, or one of this file's own. */
+export async function bundle(language?: string): Promise<string> {
+  const made = inject("secondlineEntry");
+  return made !== undefined && language === undefined ? made : bundleInto(scratch(), language);
 }
 
-/** Bundles the command line; returns the path of its entry. */
-export async function bundle({ workers = false, language = "English" }: Bundling = {}): Promise<string> {
-  const dir = scratch();
-  await build({
-    cwd: root,
-    input: { cli: "src/cli.ts", ...(workers ? { worker: "src/worker.ts" } : {}) },
-    platform: "node",
-    plugins: [languagePlugin(language), facesPlugin()],
-    logLevel: "silent",
-    output: { dir, format: "esm", entryFileNames: "[name].mjs", chunkFileNames: "[name]-[hash].mjs" },
-  });
-  return join(dir, "cli.mjs");
-}
+/**
+ * Options of calls that make the same runs as others: each run is made once in all files of tests. That a kept result changes no answer
+ * is a test of the runner's. In another project: kept for the file.
+ */
+export const KEPT: readonly string[] = ["--cache", inject("secondlineResults") ?? scratch()];
 
-/** Bundles once per test file; returns what runs it. */
-export async function command(options: Bundling = {}): Promise<(...args: string[]) => Promise<Finished>> {
-  const entry = await bundle(options);
+/** What runs the bundle. */
+export async function command(language?: string): Promise<(...args: string[]) => Promise<Finished>> {
+  const entry = await bundle(language);
   return (...args) =>
     new Promise((resolve, reject) => {
       const child = spawn(process.execPath, [entry, ...args], { stdio: ["ignore", "pipe", "pipe"] });

@@ -112,8 +112,17 @@ function differences({ values, deviates, scale }: EventDraws, inputs: number): D
     middle,
     unit,
     each: told.map((value) => (value - middle) / unit),
-    meanDeviates: Array.from({ length: inputs }, (_, k) => mean(deviates.map((row) => row[k] ?? 0))),
+    meanDeviates: meanDeviates(deviates, inputs),
   };
+}
+
+function meanDeviates(deviates: EventDraws["deviates"], inputs: number): readonly number[] {
+  const means = new Array<number>(inputs).fill(0);
+  for (let k = 0; k < inputs; k++) {
+    for (const row of deviates) means[k]! += row[k] ?? 0;
+    means[k]! /= deviates.length;
+  }
+  return means;
 }
 
 /** Passes until the size of chance and the slopes agree. */
@@ -167,8 +176,9 @@ export function scatterOf(events: readonly EventDraws[], inputs: number): Scatte
 export function scatterOfFamily(events: readonly EventDraws[], ofClass: Scatter): Scatter {
   let [squares, freedom] = [0, 0];
   for (const event of events) {
+    if (event.values.length < 2) continue;
     const found = differences(event, ofClass.slopes.length);
-    if (event.values.length < 2 || found.kind === "share") continue;
+    if (found.kind === "share") continue;
     squares += leftToChance(event, found, ofClass.slopes);
     freedom += event.values.length - 1;
   }
