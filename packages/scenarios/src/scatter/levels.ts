@@ -198,37 +198,52 @@ const product = (a: readonly number[], b: ArrayLike<number>): number => a.reduce
 const form = (a: readonly number[], matrix: readonly Float64Array[], b: readonly number[]): number =>
   a.reduce((sum, x, i) => (x === 0 ? sum : sum + x * b.reduce((inner, y, j) => inner + matrix[i]![j]! * y, 0)), 0);
 
-/** The 95 % value of a quantity in one event. `draws` has one value at least; `active`: the inputs that scatter in the event. */
-export function levelOf(
+/** How the model spreads the draws of an event about their middle, in the unit of the differences. */
+interface Modelled {
+  readonly spread: number;
+  /** By how much the draws' inputs lay above their own middles, times the slopes. */
+  readonly shift: number;
+  /** Standard deviation of the 95 % value. */
+  readonly error: number;
+}
+
+function modelled(
   draws: EventDraws,
+  found: Differences,
   { slopes, uncertain, chance, freedom }: Scatter,
-  neighbours?: FromNeighbours,
-): Level {
-  const inputs = slopes.length;
-  const found = differences(draws, inputs);
-  const { kind, unit, meanDeviates } = found;
-  const middle = neighbours && kind === "log" ? neighbours.middle : found.middle;
+  middleVariance: number | undefined,
+): Modelled {
+  const { meanDeviates } = found;
   const count = draws.values.length;
   // Only what was drawn in this event scatters in it; where nothing was drawn, everything may.
-  const drawn = draws.deviates.some((row) => row.length > 0);
+  const drawn = isDrawn(draws);
   const active = slopes.map((_, k) => (!drawn || draws.deviates.some((row) => (row[k] ?? 0) !== 0) ? 1 : 0));
-  const own = leftToChance(draws, found, slopes);
-  const ownFreedom = CLASS_WEIGHT + count - 1;
-  const chanceHere = (CLASS_WEIGHT * chance + own) / ownFreedom;
+  const chanceHere = (CLASS_WEIGHT * chance + leftToChance(draws, found, slopes)) / (CLASS_WEIGHT + count - 1);
   const seen = slopes.map((slope, k) => slope * active[k]!);
   const going = seen.reduce((sum, slope, k) => sum + slope ** 2 + active[k]! * uncertain[k]![k]!, 0);
   const spread = Math.sqrt(going + chanceHere);
-  const shift = slopes.reduce((sum, slope, k) => sum + slope * meanDeviates[k]!, 0);
-  const ofMiddle =
-    (neighbours && kind === "log" ? neighbours.variance : chanceHere / count) +
-    form(meanDeviates, uncertain, meanDeviates);
+  const ofMiddle = (middleVariance ?? chanceHere / count) + form(meanDeviates, uncertain, meanDeviates);
   // Chance is as well known as the event and its class together say; the class alone, where that is less.
   const ofChance = (2 * chanceHere ** 2) / (count - 1 + Math.min(CLASS_WEIGHT, freedom));
   const ofSpread = (4 * form(seen, uncertain, seen) + ofChance) / (4 * spread ** 2);
   const error = Math.sqrt(ofMiddle + QUANTILE_BELOW_E ** 2 * ofSpread);
+  return { spread, shift: product(slopes, meanDeviates), error };
+}
+
+const isDrawn = ({ deviates }: EventDraws): boolean => deviates.some((row) => row.length > 0);
+
+/** The 95 % value of a quantity in one event. `draws` has one value at least. */
+export function levelOf(draws: EventDraws, scatter: Scatter, neighbours?: FromNeighbours): Level {
+  const found = differences(draws, scatter.slopes.length);
+  const { kind, unit } = found;
+  const beside = kind === "log" ? neighbours : undefined;
+  const middle = beside?.middle ?? found.middle;
+  const count = draws.values.length;
+  const { spread, shift, error } = modelled(draws, found, scatter, beside?.variance);
   const at = (difference: number) => (kind === "log" ? Math.exp(middle + difference) : middle + unit * difference);
   const above = QUANTILE_BELOW_E * spread - shift;
   const byModel = at(above + CONFIDENCE_QUANTILE * error);
+  const drawn = isDrawn(draws);
   const seenToReach = drawn ? seenBound(draws.values) : Number.NEGATIVE_INFINITY;
   const alone = drawn ? drawsAlone(found) : undefined;
   const isWilder = kind === "log" && alone !== undefined && (seenToReach > byModel || alone > WILDER_RATIO * spread);
