@@ -1,5 +1,7 @@
 /** Brings up a sandbox: from a link, from the work kept on this device, or with the demo rig. */
+
 import { readRig } from "@secondline/rig";
+import { tellFault } from "@secondline/words/faults";
 import { sayPage } from "@secondline/words/page/page";
 import {
   type Autosave,
@@ -60,7 +62,11 @@ export async function boot(): Promise<Booted> {
       text: sayPage(saved ? "boot.openedLinkKept" : "boot.openedLink", { rigName: rigName(link.document) }),
     });
   } else if (link.kind === "broken") {
-    notices.push({ tone: "fault", text: link.opened.text, details: link.opened.issues.map(({ message }) => message) });
+    notices.push({
+      tone: "fault",
+      text: link.opened.text,
+      details: link.opened.issues.map(({ message }) => tellFault(message)),
+    });
   }
   const kept = new KeptFounds();
   const sandbox = createSandbox(services(kept), start);

@@ -3,6 +3,8 @@
  * its values, is in `document.ts`; nothing after the check looks back at it.
  * Positions along a webbing are in natural (unstretched) metres from anchor A's side.
  */
+import type { Issue } from "./fact.ts";
+import type { RigFact } from "./rigFacts.ts";
 
 /** Where a number comes from. Shown wherever the number is. */
 export type BasisKind = "published" | "tested" | "common practice" | "from memory" | "assumed";
@@ -238,10 +240,4 @@ export interface Rig {
 }
 
 /** One fault in a document: path in the file, what was got, what was expected. */
-export interface RigIssue {
-  readonly path: string;
-  readonly got: string;
-  readonly expected: string;
-  /** The fault in one sentence a rigger understands. */
-  readonly message: string;
-}
+export type RigIssue = Issue<RigFact>;

@@ -10,6 +10,7 @@ export {
   rigOnLaterDays,
   speaksOf,
 } from "./assessment/assessment.ts";
+export type { AssessmentFact, AssessmentFacts, AssessmentIssue } from "./assessment/assessmentFacts.ts";
 export { assessRig } from "./assessment/assessRig.ts";
 export { inputHash } from "./assessment/inputHash.ts";
 export { cardTerms } from "./card/cardTerms.ts";

@@ -7,6 +7,7 @@ export {
   OUTCOMES,
   REQUIRED_COLUMNS,
 } from "./breakLog/logEntry.ts";
+export type { LogFact, LogFacts } from "./breakLog/logFacts.ts";
 export { readTest, type TestFields } from "./breakLog/readEntry.ts";
 export { type BreakLogReading, readBreakLog } from "./breakLog/readLog.ts";
 export { type TestsUntil, testsUntil } from "./breakLog/untilDay.ts";
@@ -74,6 +75,7 @@ export { PART_ENTRY_KINDS } from "./wear/partEntries/partEntryKinds.ts";
 export type { PartState } from "./wear/partState.ts";
 export { readWearRecord } from "./wear/readRecord.ts";
 export type { WearRecord } from "./wear/record.ts";
+export type { RecordFact, RecordFacts } from "./wear/recordFacts.ts";
 export { rigMatch } from "./wear/rigReference.ts";
 export type { WearDocument } from "./wear/schema.ts";
 export { strengthAlong } from "./wear/strengthAlong.ts";

@@ -237,9 +237,11 @@ describe("a faulty record is refused whole, every fault with its path", () => {
   it("an event that nobody knows is told which there are", () => {
     const told = (entries: unknown, given: object) =>
       JSON.stringify(readWearRecord(recordOf(entries as Entries, given)));
-    expect(told([{ date: "2025-03-01", event: "fell" }], {})).toContain("one of rigged, moved, takenDown");
+    expect(told([{ date: "2025-03-01", event: "fell" }], {})).toContain(
+      '"expected.oneOf","values":{"list":{"list":["rigged","moved","takenDown"',
+    );
     const part = { rig: "gap", part: "leash", entries: [{ date: "2025-03-01", event: "fell" }] };
-    expect(told([], { parts: [part] })).toContain("one of putUp, takenDown");
+    expect(told([], { parts: [part] })).toContain('"expected.oneOf","values":{"list":{"list":["putUp","takenDown"');
   });
 
   it("impossible dates, units, keys, events and kinds: all at once", () => {
@@ -258,7 +260,7 @@ describe("a faulty record is refused whole, every fault with its path", () => {
       "webbings[0].entries[3].event",
       "webbings[0].entries[4].depth",
     ]);
-    expect(readWearRecord("{")).toMatchObject({ ok: false, issues: [{ expected: "a JSON file" }] });
+    expect(readWearRecord("{")).toMatchObject({ ok: false, issues: [{ expected: { code: "expected.json" } }] });
     expect(readWearRecord(JSON.parse(recordOf([])))).toMatchObject({ ok: true });
     expect(readWearRecord("[]")).toMatchObject({ ok: false, issues: [{ path: "" }] });
   });

@@ -15,6 +15,7 @@ import {
   wearState,
 } from "@secondline/strength";
 import { quantity, englishWords as words } from "@secondline/words";
+import { tellFault } from "@secondline/words/faults";
 import { untilWords } from "@secondline/words/until";
 import { describe, expect, test } from "vitest";
 import {
@@ -59,14 +60,14 @@ const MAIN = { list: "webbings", index: 0 } as const;
 
 function readExample() {
   const read = readWearRecord(exampleRecord);
-  if (!read.ok) throw new Error(read.issues[0]?.message);
+  if (!read.ok) throw new Error(JSON.stringify(read.issues[0]));
   return read.record;
 }
 
 function demoRig(): { rig: Rig; document: WrittenRig } {
   const text = readFileSync(new URL("../../../demo-data/old-rig.json", import.meta.url), "utf8");
   const read = readRig(text);
-  if (!read.ok) throw new Error(read.issues[0]?.message);
+  if (!read.ok) throw new Error(JSON.stringify(read.issues[0]));
   return { rig: read.rig, document: JSON.parse(text) };
 }
 
@@ -213,7 +214,7 @@ describe("until when it may stay up", () => {
   const { rig } = demoRig();
   const record = readExample();
   const read = assess({ rig, wear: record, on: ON });
-  if (!read.ok) throw new Error(read.issues[0]?.message);
+  if (!read.ok) throw new Error(JSON.stringify(read.issues[0]));
   const { assessed } = read;
   const work = study(assessed, { accuracy: "quick", size: "quick" });
   let step = work.next();
@@ -315,7 +316,7 @@ describe("the store", () => {
     // A fresh entry can be read but for the name of the rig, which nobody can guess, and what the order of events forbids.
     const path = `${owner.list}[${owner.index}].entries[${added.entry}]`;
     const told = store.getState().issues.filter((issue) => issue.path.startsWith(path));
-    expect(told.filter(({ message }) => /unknown|must be|expected/i.test(message))).toEqual([]);
+    expect(told.filter(({ message }) => /unknown|must be|expected/i.test(tellFault(message)))).toEqual([]);
 
     let at = added.entry;
     const entry = () => entriesOf(record(), owner)[at]!;
@@ -356,7 +357,7 @@ describe("the store", () => {
     const count = tests().length;
     const before = tests()[1]!;
     const read = readTest({ ...testFields(before), result: "28.8", state: "used" }, 0);
-    if (!read.ok) throw new Error(read.faults[0]?.message);
+    if (!read.ok) throw new Error(JSON.stringify(read.faults[0]));
     actions.look({ test: { index: 1, editing: true } });
     actions.changeTest(1, read.value);
     expect(tests()[1]).toEqual({ ...before, state: "used", result: { kind: "exact", value: 28_800 } });

@@ -1,7 +1,7 @@
 /** `teardown`: which pieces to cut out of a line that comes down, and what their results taught. */
 
 import { teardownSheet } from "@secondline/report";
-import type { Rig } from "@secondline/rig";
+import type { FactValue, Rig } from "@secondline/rig";
 import {
   DEFAULT_LOAD_SHARE,
   DEFAULT_PULLS,
@@ -158,8 +158,9 @@ function learnt(file: string, results: string, options: TeardownOptions): void {
 }
 
 /** A log without a row that was filled in. */
-const rowless = (faults: readonly { readonly got: string }[]) =>
-  faults.length === 1 && faults[0]!.got === "a header without tests";
+const rowless = (faults: readonly { readonly got: FactValue }[]) =>
+  faults.length === 1 &&
+  faults.some(({ got }) => typeof got === "object" && "code" in got && got.code === "got.headerOnly");
 
 const noRows = (file: string) =>
   new CommandFailure(EXIT.input, [`${file}: ${say("teardown.fault.noRows", { outcomes: OUTCOMES.join(", ") })}`]);

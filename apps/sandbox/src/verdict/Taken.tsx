@@ -1,3 +1,4 @@
+import { tellFault } from "@secondline/words/faults";
 import { sayPage } from "@secondline/words/page/page";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { words } from "../words.ts";
@@ -27,7 +28,7 @@ export function Taken() {
           <p>{sayPage("taken.misfit")}</p>
           <ul>
             {issues.map(({ path, message }) => (
-              <li key={`${path} ${message}`}>{message}</li>
+              <li key={`${path} ${message.code}`}>{tellFault(message)}</li>
             ))}
           </ul>
           <button type="button" className={styles.link} onClick={() => look({ view: "wear" })}>

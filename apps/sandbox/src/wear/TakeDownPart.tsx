@@ -1,5 +1,6 @@
 import type { Outcome, Outlook, PartDate } from "@secondline/scenarios";
 import { broughtIn } from "@secondline/words";
+import { tellFault } from "@secondline/words/faults";
 import { sayWear } from "@secondline/words/page/wear";
 import { untilWords } from "@secondline/words/until";
 import { dated, dateWords, outlookOf, type TakeDownState } from "@secondline/workbench/record";
@@ -42,7 +43,7 @@ function Body({ state }: { state: TakeDownState }) {
       return (
         <>
           <p className={styles.wrong}>{sayWear("takeDownPart.noDateMisfit")}</p>
-          <Messages messages={state.issues.map(({ message }) => message)} />
+          <Messages messages={state.issues.map(({ message }) => tellFault(message))} />
         </>
       );
     case "searching":

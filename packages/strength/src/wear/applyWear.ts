@@ -14,7 +14,7 @@ import { addedCondition } from "./addedCondition.ts";
 import { lateNote } from "./lateNote.ts";
 import { isUsedSection, lateEnd, lateMarks } from "./lateWebbing.ts";
 import { placedWear, wearOfMarks } from "./markWear.ts";
-import { missingSection } from "./misplaced.ts";
+import { missingSectionNote } from "./misplaced.ts";
 import { needSentences, ownOf } from "./needWords.ts";
 import { endPosition, type LineName, type Side } from "./placement.ts";
 import { type ReadingComparison, readingAgainstRig } from "./readings/readingAgainstRig.ts";
@@ -146,7 +146,7 @@ function wearLine(worn: Worn, line: LineName, lengths: readonly number[], hangin
     const i = webbing.placement!.section;
     const section = sections[i];
     if (section === undefined) {
-      worn.needs.push(missingSection(worn.rig, webbing.placement!, webbing.name)!);
+      worn.needs.push(missingSectionNote(worn.rig, webbing.placement!, webbing.name));
       continue;
     }
     const { notes, doubts } = lengthMismatch(webbing, lengths[i]!);
