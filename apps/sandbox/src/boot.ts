@@ -1,7 +1,7 @@
 /** Brings up a sandbox: from a link, from the work kept on this device, or with the demo rig. */
 
+import type { RigIssue } from "@secondline/rig";
 import { readRig } from "@secondline/rig";
-import { tellFault } from "@secondline/words/faults";
 import { sayPage } from "@secondline/words/page/page";
 import {
   type Autosave,
@@ -65,7 +65,7 @@ export async function boot(): Promise<Booted> {
     notices.push({
       tone: "fault",
       text: link.opened.text,
-      details: link.opened.issues.map(({ message }) => tellFault(message)),
+      details: await toldFaults(link.opened.issues),
     });
   }
   const kept = new KeptFounds();
@@ -80,6 +80,13 @@ export async function boot(): Promise<Booted> {
     .catch(() => undefined);
   sandbox.actions.runNow();
   return { sandbox, works, read, kept, time: link.kind === "rig" ? link.time : undefined };
+}
+
+/** What tells faults comes only with a fault. */
+async function toldFaults(issues: readonly RigIssue[]): Promise<readonly string[]> {
+  if (issues.length === 0) return [];
+  const { tellFault } = await import("@secondline/words/faults");
+  return issues.map(({ message }) => tellFault(message));
 }
 
 /** What unpacks links comes only with a link. */

@@ -33,7 +33,10 @@ import {
   placeOf,
   removeEntry,
   replaceEntry,
+  SITE_VALUES,
+  siteOf,
   type WrittenRig,
+  withSite,
 } from "../src/index.ts";
 import {
   around,
@@ -44,6 +47,7 @@ import {
   following,
   lanesOf,
   logText,
+  messagesUnder,
   notTooShort,
   PART_KINDS,
   readWearText,
@@ -272,6 +276,30 @@ describe("the store", () => {
     actions.undo();
     expect(store.getState().issues).toEqual([]);
     expect(store.getState().work.record).toBe(exampleRecord);
+  });
+  test("where it hangs is put and undone, and one that the format does not know is told beside its field", () => {
+    const { store, actions } = make();
+    const record = () => store.getState().work.record;
+    const started = siteOf(record(), "latitude");
+    actions.edit(withSite(record(), "latitude", "high"), "where it hangs", "site.latitude");
+    expect(store.getState().good.record.latitude).toBe("high");
+    actions.edit(withSite(record(), "latitude", "60"), "where it hangs", "site.latitude.2");
+    expect(messagesUnder(store.getState().issues, "latitude")).toEqual([
+      'This is "60"; one of "low", "middle", "high" is needed here.',
+    ]);
+    expect(store.getState().good.record.latitude).toBe("high");
+    actions.undo();
+    expect(store.getState().issues).toEqual([]);
+    actions.undo();
+    expect(siteOf(record(), "latitude")).toBe(started);
+    expect(record()).toBe(exampleRecord);
+    const open = withSite(exampleRecord, "hemisphere", "");
+    expect("hemisphere" in open).toBe(false);
+    expect(withSite(open, "hemisphere", "south").hemisphere).toBe("south");
+  });
+  test("every place that the form offers can be read", () => {
+    for (const key of ["latitude", "hemisphere"] as const)
+      for (const value of SITE_VALUES[key]) expect(readWearRecord(withSite(exampleRecord, key, value)).ok).toBe(true);
   });
   test("what is replaced is kept, and all of it comes back after a reload", () => {
     const { actions, kept } = make();
