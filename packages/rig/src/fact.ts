@@ -7,6 +7,7 @@
 export type FactAmount =
   | { readonly force: number }
   | { readonly length: number }
+  | { readonly mass: number }
   | { readonly share: number }
   | { readonly months: number }
   | { readonly ratio: number; readonly side?: "down" | "up" }
@@ -17,7 +18,7 @@ export type FactValue =
   | string
   | number
   | FactAmount
-  | { readonly list: readonly FactValue[]; readonly joined?: "and" | "or" }
+  | { readonly list: readonly FactValue[]; readonly joined?: "and" | "or" | "semicolon" }
   | { readonly brought: string }
   | Fact;
 
@@ -27,6 +28,9 @@ export interface Fact {
   /** What is said after it, as a sentence of its own. */
   readonly next?: Fact | undefined;
 }
+
+/** What is noted of something: a text in words, which is looked up or somebody's own, or a fact. */
+export type Note = string | Fact;
 
 export type FactValues = Readonly<Record<string, FactValue>>;
 

@@ -11,6 +11,7 @@ export {
   type FactValue,
   type FactValues,
   type Issue,
+  type Note,
   type NoValues,
   sameFact,
 } from "./fact.ts";

@@ -11,6 +11,7 @@ export {
   speaksOf,
 } from "./assessment/assessment.ts";
 export type { AssessmentFact, AssessmentFacts, AssessmentIssue } from "./assessment/assessmentFacts.ts";
+export type { AssessmentNotes } from "./assessment/assessmentNotes.ts";
 export { assessRig } from "./assessment/assessRig.ts";
 export { inputHash } from "./assessment/inputHash.ts";
 export { cardTerms } from "./card/cardTerms.ts";

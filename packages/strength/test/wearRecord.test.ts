@@ -91,7 +91,7 @@ describe("the state at a date", () => {
     const letIn: Entries = [rigged, { date: "2025-06-01", event: "retensioned", end: "B", pulled: "-1 m" }];
     const flags = wearState(read(letIn), "2025-07-01").flags;
     expect(flags.map((f) => [f.kind, f.fromA])).toEqual([["clampMark", 60]]);
-    expect(flags[0]!.message).toContain("62 m from the marked end, 60 m from the end at A");
+    expect(flags[0]!.message).toMatchObject({ values: { middle: { length: 62 }, fromA: { length: 60 } } });
   });
 
   it("a reused line is flagged where old marks, falls and stitching lie inside the loaded span", () => {
@@ -126,7 +126,7 @@ describe("the state at a date", () => {
       ["cut", 28],
       ["cut", 60],
     ]);
-    expect(flags[1]!.message).toContain("a cut lies inside the loaded span, 30 m from the marked end");
+    expect(flags[1]!.message).toMatchObject({ code: "flag.cut", values: { middle: { length: 30 } } });
     const atEnds: Entries = [{ date: "2025-04-01", ...RIGGED, from: "0 m", to: "80 m" }, cut("0 m"), cut("80 m")];
     expect(stateOf(atEnds, "2025-07-01").marks.filter(({ kind }) => kind === "cut")).toHaveLength(2);
   });

@@ -7,6 +7,8 @@ const WAYS = {
   or: { type: "disjunction", style: "long" },
 } as const satisfies Record<string, Intl.ListFormatOptions>;
 
-/** "a, b, c"; with a word before the last one where one is asked for. */
-export const listed = (items: readonly string[], joined: keyof typeof WAYS = "comma"): string =>
-  new Intl.ListFormat(LISTS, WAYS[joined]).format(items);
+/** "a, b, c"; with a word before the last one where one is asked for; "a; b" where what is listed has commas. */
+export function listed(items: readonly string[], joined: keyof typeof WAYS | "semicolon" = "comma"): string {
+  if (joined === "semicolon") return items.join("; ");
+  return new Intl.ListFormat(LISTS, WAYS[joined]).format(items);
+}

@@ -1,7 +1,7 @@
 /** Makes the sentence of a fact: what the packages below the words have to say is a code with its values, and has its text here. */
 import type { Fact, FactAmount, FactValue } from "@secondline/rig";
 import { broughtIn } from "./broughtEnglish.ts";
-import { formatForce, formatLength, formatMonths, formatPercent, formatRatio } from "./formats.ts";
+import { formatForce, formatLength, formatMass, formatMonths, formatPercent, formatRatio } from "./formats.ts";
 import { filled } from "./language.ts";
 import { listed } from "./lists.ts";
 import { rounded } from "./quantity.ts";
@@ -41,6 +41,7 @@ export function telling<Code extends string>(sentences: Readonly<Record<Code, st
 function amountText(amount: FactAmount): string {
   if ("force" in amount) return formatForce(amount.force);
   if ("length" in amount) return formatLength(amount.length);
+  if ("mass" in amount) return formatMass(amount.mass);
   if ("share" in amount) return formatPercent(amount.share);
   if ("months" in amount) return formatMonths(amount.months);
   if ("ratio" in amount) return formatRatio(amount.ratio, amount.side);

@@ -16,7 +16,8 @@ import {
   teardownLearnt,
   teardownLog,
 } from "@secondline/strength";
-import { broughtIn, quantity, englishWords as words } from "@secondline/words";
+import { quantity, englishWords as words } from "@secondline/words";
+import { tellNote } from "@secondline/words/notes";
 import { englishTeardownWords as teardownWords } from "@secondline/words/teardown";
 import { type AssessmentOptions, readAssessment } from "../assessment.ts";
 import { logFaults } from "../breakLogFile.ts";
@@ -120,7 +121,7 @@ function planText(rig: Rig, found: Teardown): string {
     "",
     ...(wanted === undefined ? [] : [wrap(wanted, width), ""]),
     ...(cannot.length === 0 ? [] : [`${say("teardown.cannotHead")}:`, ...bullets(cannot, width), ""]),
-    ...(notes.length === 0 ? [] : [`${say("head.notes")}:`, ...bullets(notes.map(broughtIn), width), ""]),
+    ...(notes.length === 0 ? [] : [`${say("head.notes")}:`, ...bullets(notes.map(tellNote), width), ""]),
     `${say("teardown.section.assumed")}:`,
     ...bullets(teardownWords.teardownAssumed(found), width),
     "",

@@ -3,6 +3,8 @@
  * dates. Terminal and page only fill it in.
  */
 import {
+  type Fact,
+  type FactValue,
   judgePart,
   type OwnJudgement,
   type PartId,
@@ -11,6 +13,7 @@ import {
   pathSteps,
   type Rig,
   rigFact,
+  sameFact,
   valueAt,
 } from "@secondline/rig";
 import {
@@ -28,6 +31,7 @@ import {
   type WearRecord,
 } from "@secondline/strength";
 import { type AssessmentIssue, assessmentFact } from "./assessmentFacts.ts";
+import { assessmentNote } from "./assessmentNotes.ts";
 import { assessmentHashes } from "./inputHash.ts";
 import { testsTaken } from "./testsTaken.ts";
 
@@ -66,9 +70,9 @@ export interface Assessed {
   readonly tests: readonly BreakTest[];
   readonly taken: Taken;
   /** What the wear record and the break log say must be looked at. */
-  readonly notes: readonly string[];
+  readonly notes: readonly Fact[];
   /** What must be looked at or put right before the rig may be said to hold. */
-  readonly withholds: readonly string[];
+  readonly withholds: readonly Fact[];
   /** What the wear record says of inspections, falls and what happened since: what has lapsed is not said to hold. */
   readonly upkeep: Upkeep;
   /** SHA-256 of everything above but the notes: two that are equal give the same verdict. */
@@ -114,7 +118,11 @@ export function assess(assessment: Assessment): AssessmentReading {
       rig: judged,
       tests: known.counted,
       taken,
-      notes: [...(worn?.notes ?? []).filter((note) => !withholds.includes(note)), ...displaced, ...used.notes],
+      notes: [
+        ...(worn?.notes ?? []).filter((note) => !withholds.some((one) => sameFact(one, note))),
+        ...displaced,
+        ...used.notes,
+      ],
       withholds,
       upkeep,
       ...assessmentHashes({ rig: judged, tests: known.counted, withholds, lapses: upkeep.lapses }),
@@ -123,15 +131,17 @@ export function assess(assessment: Assessment): AssessmentReading {
 }
 
 /** Own judgements of the file that others take the place of: said, since a doubt may go with them. */
-function displacedNotes(rig: Rig, judgements: readonly Judgement[]): readonly string[] {
+function displacedNotes(rig: Rig, judgements: readonly Judgement[]): readonly Fact[] {
   return judgements.flatMap(({ part, factor }) => {
     const [before] = judgementsIn(rig, part);
     if (before === undefined) return [];
-    const was = `${before.factor === undefined ? "a doubt" : `× ${before.factor}`} (${before.reason})`;
-    const now = factor === undefined ? "a doubt" : `× ${factor}`;
-    return [`The judgement of "${part}" given here (${now}) takes the place of that in the rig's file: ${was}.`];
+    const { reason } = before;
+    return [assessmentNote("judgement.displaced", { part, now: judged(factor), was: judged(before.factor), reason })];
   });
 }
+
+const judged = (factor: number | undefined): FactValue =>
+  factor === undefined ? assessmentNote("judgement.doubt", {}) : assessmentNote("judgement.times", { factor });
 
 function judgementsIn(rig: Rig, part: PartId): readonly OwnJudgement[] {
   const value = valueAt(rig, pathSteps(partPath(rig, part)));

@@ -33,13 +33,6 @@ export function missingSection(rig: Rig, { line, section }: Placement, name: str
     : recordFact("webbing.noSectionOfMany", { ...hung, count, last: count - 1 });
 }
 
-export function missingSectionNote(rig: Rig, { line, section }: Placement, name: string): string {
-  const count = rig[line]!.sections.length;
-  const where = line === "main" ? "main line" : "backup";
-  const has = count === 1 ? "one section, which is written as 0" : `${count} sections, 0 to ${count - 1}`;
-  return `The record hangs "${name}" in "section": ${section} of the ${where}. The rig has ${has}. Nothing of its wear could be counted.`;
-}
-
 export type MissingSection = FactsOf<Pick<RecordFacts, "webbing.noSection" | "webbing.noSectionOfMany">>;
 
 function lastHung({ entries }: WebbingRecord, on: PlainDate): number {
