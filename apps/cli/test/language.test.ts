@@ -18,6 +18,8 @@ const COMMANDS =
 const TYPED = [
   ...[...COMMANDS, ...INPUT_IDS, "secondline", "results", "quick", "standard", "fine", "full", "margin"],
   ...["fit", "residuals", "retention", "connections", "months"],
+  // A part by its id, as a record has it.
+  "leash",
   // Columns of a log, as its file has them.
   ...LOG_COLUMNS.flatMap((column) => column.split("_")),
 ];

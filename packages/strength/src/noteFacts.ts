@@ -1,6 +1,5 @@
 /** What the strengths and a wear record have to say, by code, with the values that each sentence has. */
 import type { FactsOf, FactValue, Note, NoValues } from "@secondline/rig";
-import type { RecordFacts } from "./wear/recordFacts.ts";
 
 type Named = { readonly name: FactValue };
 type Between = { readonly from: FactValue; readonly to: FactValue };
@@ -170,9 +169,24 @@ interface TestFacts {
   "dose.sewing": { readonly dose: FactValue };
 }
 
-type Hung = Pick<RecordFacts, "webbing.noSection" | "webbing.noSectionOfMany" | "line.main" | "line.backup">;
+type Hung = { readonly name: string; readonly section: number; readonly line: FactValue };
 
-export interface NoteFacts extends FlagFacts, NeedFacts, RecordNoteFacts, ReadingFacts, BasisFacts, TestFacts, Hung {}
+/** Webbing that a record hangs where the rig has no section: a fault of the record, and something that must be put right. */
+export interface HungFacts {
+  "line.main": NoValues;
+  "line.backup": NoValues;
+  "webbing.noSection": Hung;
+  "webbing.noSectionOfMany": Hung & { readonly count: number; readonly last: number };
+}
+
+export interface NoteFacts
+  extends FlagFacts,
+    NeedFacts,
+    RecordNoteFacts,
+    ReadingFacts,
+    BasisFacts,
+    TestFacts,
+    HungFacts {}
 
 export type NoteFact = FactsOf<NoteFacts>;
 

@@ -83,7 +83,13 @@ export function makePartStrength({ needsInspection, notes = [], ...part }: Given
 function beyondOf(part: string, factors: readonly StrengthFactor[]): { readonly beyond?: readonly Fact[] } {
   const sentences = factors.flatMap(({ name, beyond, validity }) =>
     beyond && validity !== undefined
-      ? [noteFact("beyond.known", { name: part, factor: { brought: name }, outside: outsideFact(validity) })]
+      ? [
+          noteFact("beyond.known", {
+            name: { brought: part },
+            factor: { brought: name },
+            outside: outsideFact(validity),
+          }),
+        ]
       : [],
   );
   return sentences.length === 0 ? {} : { beyond: distinctFacts(sentences) };

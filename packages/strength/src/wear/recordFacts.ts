@@ -1,16 +1,14 @@
 /** What can be wrong with a wear record, by code, with the values that each sentence has. */
 import type { FactsOf, FactValue, NoValues, RigFact } from "@secondline/rig";
+import type { HungFacts } from "../noteFacts.ts";
 
 type Stretch = { readonly from: FactValue; readonly to: FactValue };
 /** `event`: what kind of entry it is, in quotation marks. */
 type OfEvent = { readonly event: string };
-type Hung = { readonly name: string; readonly section: number; readonly line: FactValue };
 
 /** What was got, and what was expected. */
 interface RecordPlaceFacts {
   "noun.record": NoValues;
-  "line.main": NoValues;
-  "line.backup": NoValues;
   "place.main": { readonly rig: string; readonly section: number };
   "place.backup": { readonly rig: string; readonly section: number };
   "place.clamp": { readonly at: FactValue; readonly since: string };
@@ -44,14 +42,12 @@ interface RecordPlaceFacts {
   "expected.placeWithin": Stretch;
 }
 
-export interface RecordFacts extends RecordPlaceFacts {
+export interface RecordFacts extends RecordPlaceFacts, HungFacts {
   "stretch.backwards": Stretch;
   "spot.outside": { readonly at: FactValue; readonly range: FactValue };
   "part.upTwice": NoValues;
   "part.notUp": OfEvent;
   "webbing.samePlace": { readonly first: string; readonly second: string; readonly place: FactValue };
-  "webbing.noSection": Hung;
-  "webbing.noSectionOfMany": Hung & { readonly count: number; readonly last: number };
   "firstUse.beforeMade": { readonly firstUse: string; readonly made: string };
   "firstUse.usedBefore": OfEvent & { readonly date: string; readonly firstUse: string };
   "order.entry": { readonly date: string; readonly before: string };
