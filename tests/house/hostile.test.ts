@@ -70,7 +70,7 @@ describe("a page to print", () => {
   let sheet = "";
   beforeAll(() => {
     const reading = readRig(JSON.stringify(poisoned(JSON.parse(demo("sound-rig.json")))));
-    if (!reading.ok) throw new Error(reading.issues.map(({ message }) => message).join("\n"));
+    if (!reading.ok) throw new Error(JSON.stringify(reading.issues));
     const work = study(assessRig(reading.rig), {
       accuracy: "quick",
       whatIfs: [parseWhatIf("fall@0.5")!],
@@ -105,7 +105,7 @@ describe("a table", () => {
   it.each(FORMULAS)("of break tests holds %s as a text, and gives it back", (formula) => {
     const csv = "part,material,state,wet,outcome,result,unit\nwebbing,polyester,new,dry,broke,31.2,kN\n";
     const reading = readBreakLog(csv);
-    if (!reading.ok) throw new Error(reading.faults.map(({ message }) => message).join("\n"));
+    if (!reading.ok) throw new Error(JSON.stringify(reading.faults));
     const tests = reading.tests.map((test) => ({
       ...test,
       part: formula,

@@ -72,6 +72,7 @@ const KEPT: readonly (readonly [file: RegExp, text: RegExp, why: string])[] = [
   [/studies\/lineFile/, /^not all was written$/, "an error that is told by its code"],
   [/jsonText/, /^"\{\}" is \{\}: no number\.$/, "a programmer's error"],
   [/words\/src\/language/, /^The sentence "\{\}" wants "\{\}"\.$/, "a programmer's error"],
+  [/words\/src\/telling/, /^The fact "\{\}" has no sentence here\.$/, "a programmer's error"],
   [/words\/src\/teardownWords/, /^no stock$/, "a reason of the plan's, which a sentence is chosen by"],
   [/quietThree/, /^Clock: This module/, "a warning that is kept quiet"],
   [/howFar\/question/, /^(?:0|\{\}) to (?:5|\{\})$/, "an example of what is typed"],
@@ -105,7 +106,7 @@ const OWN_DIGITS: readonly RegExp[] = [
   /\/rigSheet\/RigSketch\.tsx$/,
   /figures\/src\/ink\/svgPath\.ts$/,
   /report\/src\/(?:elevation|teardownSheet|forcePlot)\.ts$/,
-  /words\/src\/(?:dates|quantity)\.ts$/,
+  /words\/src\/(?:dates|lists|quantity)\.ts$/,
 ];
 
 /** A number made into a text without the language. One that is rounded and handed on as a number, or to the language, is none. */

@@ -15,6 +15,7 @@ import {
 } from "@secondline/scenarios";
 import { seededRandom } from "@secondline/statistics";
 import { englishWords as words } from "@secondline/words";
+import { tellFault } from "@secondline/words/faults";
 
 const SOUND = JSON.parse(readFileSync(new URL("../../demo-data/sound-rig.json", import.meta.url), "utf8"));
 const WEBBINGS = [...GENERIC_STOCKS.keys()].filter((id) => id.includes("webbing"));
@@ -80,7 +81,7 @@ export type Looked =
 /** One random rig in one what-if on the coarse mesh: what is wrong with what comes of it. */
 export function lookAt(seed: number): Looked {
   const reading = readRig(randomDocument(seed));
-  if (!reading.ok) return { kind: "refused", why: reading.issues.map(({ message }) => message).join(" ") };
+  if (!reading.ok) return { kind: "refused", why: reading.issues.map(({ message }) => tellFault(message)).join(" ") };
   const assessed = assessRig(reading.rig);
   const event = parseWhatIf(EVENTS[seed % EVENTS.length]!)!;
   if (missingIn(event, reading.rig)) return { kind: "run", faults: [] };

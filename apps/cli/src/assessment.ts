@@ -1,6 +1,13 @@
 /** From the options of a command to an assessment: the rig, its wear record, the day, own break tests and judgements. */
-import { partIds, type Rig, type RigIssue } from "@secondline/rig";
-import { type Assessed, type Assessment, assess, type BreakTest, type Judgement } from "@secondline/scenarios";
+import { partIds, type Rig } from "@secondline/rig";
+import {
+  type Assessed,
+  type Assessment,
+  type AssessmentIssue,
+  assess,
+  type BreakTest,
+  type Judgement,
+} from "@secondline/scenarios";
 import type { WearRecord } from "@secondline/strength";
 import { readBreakLogFile } from "./breakLogFile.ts";
 import { tellErrata } from "./errata.ts";
@@ -87,5 +94,5 @@ function isStranger(reading: ReturnType<typeof assess>): boolean {
 const OPTION_OF_FIELD: Readonly<Record<string, string>> = { on: "--on", wear: "--wear", judgements: "--judge" };
 
 /** Faults of the options, not of a place in the file. */
-const faultsOf = (file: string, issues: readonly RigIssue[]): CommandFailure =>
+const faultsOf = (file: string, issues: readonly AssessmentIssue[]): CommandFailure =>
   faults(file, { issues: issues.map((issue) => ({ ...issue, path: OPTION_OF_FIELD[issue.path] ?? issue.path })) });

@@ -2,8 +2,8 @@
 
 import { readJson } from "@secondline/rig";
 import { type BreakTest, type LogFault, readBreakLog } from "@secondline/strength";
-import { broughtIn } from "@secondline/words";
 import { type ColumnsKey, sayColumns as say } from "@secondline/words/columns";
+import { tellFault } from "@secondline/words/faults";
 import { sayFiles } from "@secondline/words/terminal/files";
 import { columnMatchSchema, missingIn, readLogTable, readMatched } from "@secondline/workbench";
 import { CommandFailure, EXIT } from "./failure.ts";
@@ -24,7 +24,8 @@ function ownTable(file: string, text: string, columns: string): readonly BreakTe
   });
   const parsed = columnMatchSchema.safeParse(json.parsed ? json.document : undefined);
   if (!parsed.success) {
-    const why = broughtIn(json.issues[0]?.message ?? parsed.error.issues[0]?.message ?? "").replace(/\.$/, "");
+    const fault = json.issues[0]?.message ?? parsed.error.issues[0]?.message ?? "";
+    const why = tellFault(fault).replace(/\.$/, "");
     throw refuse("file.matching", { file: columns, why });
   }
   const match = parsed.data;

@@ -2,8 +2,9 @@
 
 import type { Rig } from "@secondline/rig";
 import type { Outcome, Outlook } from "@secondline/scenarios";
-import { broughtIn, englishWords as words } from "@secondline/words";
+import { englishWords as words } from "@secondline/words";
 import { facts, likelyText } from "@secondline/words/facts";
+import { tellNote } from "@secondline/words/notes";
 import { rigLine } from "@secondline/words/rig";
 import { untilWords } from "@secondline/words/until";
 import { middleTable, partsTable, singlesTable, whatIfTable, whyTables } from "./outcomeTables.ts";
@@ -44,7 +45,7 @@ export function checkText(rig: Rig, outcome: Outcome, options: TextOptions): str
     "",
     ...section(say("head.facts"), factLines(rig, outcome)),
     ...section(say("head.follows"), words.follows(rig, outcome)),
-    ...section(say("head.notes"), outcome.notes.map(broughtIn)),
+    ...section(say("head.notes"), outcome.notes.map(tellNote)),
     ...section(say("head.blanks"), words.blanks(rig, outcome)),
     ...section(say("head.rests"), outcome.weakestBases.map(words.basis)),
     `${say("head.cautions")}:`,

@@ -1,5 +1,6 @@
 #!/usr/bin/env node
 /** The command line. Commands are loaded when called, so that `--help` and mistakes answer at once. */
+import { DEFAULT_RUNS } from "@secondline/scenarios";
 import { type HelpKey, sayHelp } from "@secondline/words/terminal/help";
 import { Command, CommanderError, Option } from "commander";
 import { CommandFailure, EXIT } from "./failure.ts";
@@ -59,7 +60,7 @@ program
   .addOption(set())
   .addOption(accuracy())
   .addOption(estimate())
-  .option(`--runs ${value("number")}`, sayHelp("check.runs"))
+  .option(`--runs ${value("number")}`, sayHelp("check.runs", { default: DEFAULT_RUNS }))
   .option("--all", sayHelp("check.all"))
   .option("--why", sayHelp("check.why"))
   .option("--singles", sayHelp("check.singles"))

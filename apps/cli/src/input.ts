@@ -1,7 +1,9 @@
 /** Reads what the user names: text, JSON, rigs. Everything wrong with a file is told at once, with its place in it. */
 import { closeSync, fstatSync, openSync, readSync } from "node:fs";
-import { type Issues, listed, MAX_RIG_TEXT, readJson } from "@secondline/rig";
-import { broughtIn, quantity } from "@secondline/words";
+import { type FactValue, type Issues, listed, MAX_RIG_TEXT, readJson } from "@secondline/rig";
+import { quantity } from "@secondline/words";
+import { tellFault } from "@secondline/words/faults";
+import { tellLogFault } from "@secondline/words/logFaults";
 import { moreText } from "@secondline/words/more";
 import { sayFiles } from "@secondline/words/terminal/files";
 import { CommandFailure, EXIT } from "./failure.ts";
@@ -77,20 +79,33 @@ export function jsonOf(file: string, text: string, largest: number): JsonFile {
 }
 
 export interface Fault {
-  readonly got: string;
-  readonly expected: string;
-  /** The fault in one sentence. */
-  readonly message?: string;
+  readonly got: FactValue;
+  readonly expected: FactValue;
+  /** The fault itself; absent where the two above are all that is known. */
+  readonly message?: FactValue;
 }
 
 /** The fault in words: its sentence, and of "got" and "expected" what the sentence does not say already. */
-function faultText({ message, got, expected }: Fault): string {
-  const values = { message: broughtIn(message ?? ""), got: broughtIn(got), expected: broughtIn(expected) };
-  if (message === undefined) return sayFiles("fault.unworded", values);
+function faultText({ message: fault, ...placed }: Fault, tell: (told: FactValue) => string): string {
+  const [message, got, expected] = [tell(fault ?? ""), tell(placed.got), tell(placed.expected)];
+  const values = { message, got, expected };
+  if (fault === undefined) return sayFiles("fault.unworded", values);
   const [saysGot, saysExpected] = [message.includes(got), message.includes(expected)];
   if (saysGot && saysExpected) return values.message;
   return sayFiles(saysGot ? "fault.expected" : saysExpected ? "fault.got" : "fault.gotExpected", values);
 }
+
+/** A fault that comes in words from a package without facts: each text is looked up by its English. */
+export const inBroughtWords = <
+  T extends { readonly got: string; readonly expected: string; readonly message?: string },
+>(
+  fault: T,
+) => ({
+  ...fault,
+  got: { brought: fault.got },
+  expected: { brought: fault.expected },
+  ...(fault.message === undefined ? {} : { message: { brought: fault.message } }),
+});
 
 interface CellFault extends Fault {
   readonly line: number;
@@ -101,7 +116,7 @@ interface CellFault extends Fault {
 /** The fault with its line and column. */
 export function faultAt(fault: CellFault): string {
   const { line, column } = fault;
-  const values = { line, column, fault: faultText(fault) };
+  const values = { line, column, fault: faultText(fault, tellLogFault) };
   return sayFiles(column === "" ? "fault.atLine" : "fault.atCell", values);
 }
 
@@ -126,7 +141,8 @@ export function faults(file: string, found: Issues<PlacedFault>): CommandFailure
   return faultLines(
     (count) => sayFiles("faults.document", { file, count }),
     found,
-    (issue) => `${issue.path === "" ? sayFiles("fault.wholeFile") : short(issue.path, 120)}: ${faultText(issue)}`,
+    (issue) =>
+      `${issue.path === "" ? sayFiles("fault.wholeFile") : short(issue.path, 120)}: ${faultText(issue, tellFault)}`,
   );
 }
 

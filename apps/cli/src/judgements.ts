@@ -1,7 +1,8 @@
 /** `--judge`: what the user thinks of a part, said on the command line instead of in the rig file. */
 import { isTape, type PartId, partIds, type Rig, readField } from "@secondline/rig";
 import type { Judgement } from "@secondline/scenarios";
-import { broughtIn, lowered, englishWords as words } from "@secondline/words";
+import { lowered, englishWords as words } from "@secondline/words";
+import { tellFault } from "@secondline/words/faults";
 import { sayOptions } from "@secondline/words/terminal/options";
 import { CommandFailure, EXIT } from "./failure.ts";
 
@@ -35,9 +36,9 @@ function judgement(text: string, known: ReadonlyMap<PartId, KnownPart>): Judgeme
   if (!match) return sayOptions("judge.form");
   const [, id, written, reason] = match;
   const factor = written === undefined ? undefined : readField("leash.own.factor", written);
-  if (factor && !factor.ok) return sayOptions("judge.factor", { message: broughtIn(factor.issue.message) });
+  if (factor && !factor.ok) return sayOptions("judge.factor", { message: tellFault(factor.issue.message) });
   const words = readField("leash.own.reason", reason!);
-  if (!words.ok) return broughtIn(words.issue.message);
+  if (!words.ok) return tellFault(words.issue.message);
   const part = id as PartId;
   const found = known.get(part);
   if (found === undefined || found.isTape) {

@@ -1,7 +1,8 @@
 /** The tables of an outcome for a terminal. What stands in them is worded elsewhere. */
 import type { Rig } from "@secondline/rig";
 import type { Outcome, PartOutcome } from "@secondline/scenarios";
-import { broughtIn, quantity, englishWords as words } from "@secondline/words";
+import { quantity, englishWords as words } from "@secondline/words";
+import { tellNote } from "@secondline/words/notes";
 import { say } from "./say.ts";
 import { type Cell, type Column, table } from "./table.ts";
 import { VERDICT_COLOUR, VERDICT_MARK, width } from "./terminal.ts";
@@ -108,7 +109,7 @@ export function whyTables(rig: Rig, { parts }: Outcome): readonly string[] {
       ...words.why(part).map(({ what, value, basis }) => [what, value, basis]),
       [say("table.middle"), quantity.strength(part.strength), ""],
       [say("table.strength"), `${strength} kN`, ""],
-      ...part.flags.map((flag) => ["", "", broughtIn(flag)]),
+      ...part.flags.map((flag) => ["", "", tellNote(flag)]),
     ];
     return [table([{ head: name }, right(say("table.value")), flexible(say("table.basis"))], rows, width), ""];
   });

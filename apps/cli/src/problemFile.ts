@@ -2,7 +2,7 @@
 import { type Problem, readProblem } from "@secondline/engine";
 import { checkTexts } from "@secondline/rig";
 import { sayFiles } from "@secondline/words/terminal/files";
-import { faults, type JsonFile } from "./input.ts";
+import { faults, inBroughtWords, type JsonFile } from "./input.ts";
 
 export function problemOf({ file, document, issues }: JsonFile): Problem {
   const texts = checkTexts(document, sayFiles("noun.problem"));
@@ -10,5 +10,5 @@ export function problemOf({ file, document, issues }: JsonFile): Problem {
   const reading = readProblem(document);
   const before = [...issues, ...texts.issues];
   if (reading.ok && before.length === 0) return reading.problem;
-  throw faults(file, { issues: [...before, ...(reading.ok ? [] : reading.issues)] });
+  throw faults(file, { issues: [...before, ...(reading.ok ? [] : reading.issues.map(inBroughtWords))] });
 }

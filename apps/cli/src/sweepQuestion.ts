@@ -1,4 +1,5 @@
 /** What is asked of a sweep: read from options, refused with the option that was given. */
+
 import { parseQuantity, partIds, type Rig, readRig } from "@secondline/rig";
 import {
   type Assessed,
@@ -12,6 +13,7 @@ import {
   type Swept,
 } from "@secondline/scenarios";
 import { broughtIn } from "@secondline/words";
+import { tellFault } from "@secondline/words/faults";
 import { changeText, sweepWords as words } from "@secondline/words/sweep";
 import { sayFiles } from "@secondline/words/terminal/files";
 import { CommandFailure, EXIT } from "./failure.ts";
@@ -81,7 +83,7 @@ export function readLimit(text: string, { kind }: SweepWhat): number {
     throw refuse(say("fault.limit", { text, about: say("fault.limitNumber") }));
   }
   const read = parseQuantity(text, kind === "load" ? "force" : "length");
-  if (!read.ok) throw refuse(say("fault.limit", { text, about: broughtIn(read.message) }));
+  if (!read.ok) throw refuse(say("fault.limit", { text, about: tellFault(read.message) }));
   return read.value;
 }
 
@@ -91,7 +93,7 @@ export function enough(file: string, found: SweepPoints): SweepPoints {
   const first = bad[0];
   if (points.length === 0 && first) {
     throw refuse(
-      say("fault.noPoint", { file, change: changeText(first.change), message: broughtIn(first.issues[0]!.message) }),
+      say("fault.noPoint", { file, change: changeText(first.change), message: tellFault(first.issues[0]!.message) }),
     );
   }
   if (points.length < 2) throw refuse(say("fault.fewPoints", { file, count: points.length, least: 2 }));

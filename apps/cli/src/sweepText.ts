@@ -1,7 +1,7 @@
 /** A sweep for reading in a terminal, and as data. */
 import type { Rig } from "@secondline/rig";
 import { isApart, knobText, type Swept, type SweptPoint } from "@secondline/scenarios";
-import { broughtIn } from "@secondline/words";
+import { tellFault } from "@secondline/words/faults";
 import { changeText, sweepWords as words } from "@secondline/words/sweep";
 import { linePlot } from "./dotPlot.ts";
 import { say as sayAll } from "./say.ts";
@@ -69,7 +69,7 @@ export function sweepText(rig: Rig, swept: Swept, taken: string): string {
 }
 
 const badText = ({ change, issues }: Swept["bad"][number]) =>
-  say("bad.point", { change: changeText(change), message: broughtIn(issues[0]?.message ?? "") });
+  say("bad.point", { change: changeText(change), message: tellFault(issues[0]?.message ?? "") });
 
 function lineLines(rig: Rig, swept: Swept): string[] {
   const knob = swept.knobs[0]!;

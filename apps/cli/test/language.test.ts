@@ -2,6 +2,7 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { INPUT_IDS } from "@secondline/scenarios";
+import { LOG_COLUMNS } from "@secondline/strength";
 import { lowered } from "@secondline/words";
 import { beforeAll, describe, expect, it } from "vitest";
 import { command, demo, type Finished, KEPT, repository, scratch } from "./support/command.ts";
@@ -17,6 +18,10 @@ const COMMANDS =
 const TYPED = [
   ...[...COMMANDS, ...INPUT_IDS, "secondline", "results", "quick", "standard", "fine", "full", "margin"],
   ...["fit", "residuals", "retention", "connections", "months"],
+  // A part by its id, as a record has it.
+  "leash",
+  // Columns of a log, as its file has them.
+  ...LOG_COLUMNS.flatMap((column) => column.split("_")),
 ];
 /** Options, events, files, paths in a rig's file, and the name of the place before what is wrong there. */
 const NAMES_OF_THINGS =

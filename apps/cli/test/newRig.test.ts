@@ -11,7 +11,7 @@ beforeAll(async () => {
 });
 const rigAt = (file: string) => {
   const read = readRig(readFileSync(file, "utf8"));
-  if (!read.ok) throw new Error(read.issues.map(({ message }) => message).join("\n"));
+  if (!read.ok) throw new Error(JSON.stringify(read.issues));
   return read.rig;
 };
 

@@ -1,4 +1,6 @@
 /** Brings up a sandbox: from a link, from the work kept on this device, or with the demo rig. */
+
+import type { RigIssue } from "@secondline/rig";
 import { readRig } from "@secondline/rig";
 import { sayPage } from "@secondline/words/page/page";
 import {
@@ -60,7 +62,11 @@ export async function boot(): Promise<Booted> {
       text: sayPage(saved ? "boot.openedLinkKept" : "boot.openedLink", { rigName: rigName(link.document) }),
     });
   } else if (link.kind === "broken") {
-    notices.push({ tone: "fault", text: link.opened.text, details: link.opened.issues.map(({ message }) => message) });
+    notices.push({
+      tone: "fault",
+      text: link.opened.text,
+      details: await toldFaults(link.opened.issues),
+    });
   }
   const kept = new KeptFounds();
   const sandbox = createSandbox(services(kept), start);
@@ -74,6 +80,13 @@ export async function boot(): Promise<Booted> {
     .catch(() => undefined);
   sandbox.actions.runNow();
   return { sandbox, works, read, kept, time: link.kind === "rig" ? link.time : undefined };
+}
+
+/** What tells faults comes only with a fault. */
+async function toldFaults(issues: readonly RigIssue[]): Promise<readonly string[]> {
+  if (issues.length === 0) return [];
+  const { tellFault } = await import("@secondline/words/faults");
+  return issues.map(({ message }) => tellFault(message));
 }
 
 /** What unpacks links comes only with a link. */

@@ -1,8 +1,10 @@
 /** The page never shows a verdict that is not of this very state, and never says "holds" before the end. */
+
 import { readRig } from "@secondline/rig";
 import { assess, speaksOf } from "@secondline/scenarios";
 import { readBreakLog, readWearRecord } from "@secondline/strength";
 import { englishWords as words } from "@secondline/words";
+import { tellFault } from "@secondline/words/faults";
 import { foundOf, type Known, outcomeOf } from "@secondline/workbench";
 import { describe, expect, it } from "vitest";
 import breakLog from "../../../demo-data/break-log.csv?raw";
@@ -319,7 +321,7 @@ describe("what is known besides the rig", () => {
   it("gives no verdict of a day before the record begins, and says where and what to do", async () => {
     const made = handSandbox(oldRig, { known: { ...known, on: "2001-01-01" } });
     const { sandbox, runner, state, settled } = made;
-    expect(state().assessment.issues[0]!.message).toContain("before the wear record begins");
+    expect(tellFault(state().assessment.issues[0]!.message)).toContain("before the wear record begins");
     sandbox.actions.runNow();
     runner.runs[0]!.answer(fell("fall"));
     await settled();

@@ -14,6 +14,7 @@ import {
 import { createWords, english, type Language, lowered } from "@secondline/words";
 import { createChanceWords } from "@secondline/words/chances";
 import { sayLaterIn } from "@secondline/words/later";
+import { tellNote } from "@secondline/words/notes";
 import { meshText } from "@secondline/words/rig";
 import { chancesSection } from "./chancesSection.ts";
 import { factsSection } from "./factsSection.ts";
@@ -71,7 +72,7 @@ export function report(assessed: Assessed, outcome: Outcome, extras: ReportExtra
     tag("section", [tag("p", say("report.moreCautions")), listOf(words.cautions(rig, firstCautions(outcome)))], {
       class: "cautions",
     }),
-    ...section(say("head.notes"), outcome.notes),
+    ...section(say("head.notes"), outcome.notes.map(tellNote)),
     tag("h2", say("head.parts")),
     ...partsTable(page),
     ...followSection(page),

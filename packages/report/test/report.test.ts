@@ -4,6 +4,7 @@ import { readFileSync } from "node:fs";
 import { readRig } from "@secondline/rig";
 import { type Assessed, assessRig, type Outcome, parseWhatIf, study } from "@secondline/scenarios";
 import type { WearRecord } from "@secondline/strength";
+import { noteFact } from "@secondline/strength";
 import { english, quantity, englishWords as words } from "@secondline/words";
 import { facts } from "@secondline/words/facts";
 import { untilWords } from "@secondline/words/until";
@@ -110,7 +111,7 @@ describe("the whole report", () => {
     const name = `<script>alert("x")</script> & 'co'`;
     const page = report(
       { ...assessed, rig: { ...rig, name, notes: name } },
-      { ...outcome, rigName: name, notes: [name] },
+      { ...outcome, rigName: name, notes: [noteFact("need.unfit", { name, reason: name })] },
       { date: DATE },
     );
     expect(page).not.toContain("<script>");

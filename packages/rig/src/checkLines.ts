@@ -1,10 +1,10 @@
 /** Checks of the main line and the backup: lengths that fit, tension that the webbing holds, wear inside its section. */
 import { strainAt } from "./curve.ts";
 import type { Draft } from "./draft.ts";
-import { formatForce, formatLength, formatPercent } from "./format.ts";
 import { chord, naturalLengths } from "./geometry.ts";
 import { missing } from "./issues.ts";
 import { checkStockId, findStock, type PartialStock } from "./ownStocks.ts";
+import { fact } from "./rigFacts.ts";
 
 type LineName = "main" | "backup";
 
@@ -51,18 +51,10 @@ function checkSections(draft: Draft, line: LineName): void {
   const open = paths.filter((path) => !draft.has(`${path}.length`));
   if (paths.length > 0 && open.length === 0) {
     const last = paths.at(-1)!;
-    draft.fault(
-      `${last}.length`,
-      "one section without a length",
-      "Every section has a length; one must have none, for it takes up the rest of the line.",
-    );
+    draft.fault(`${last}.length`, fact("expected.openSection", {}), fact("sections.noneOpen", {}));
   }
   for (const path of open.slice(1)) {
-    draft.fault(
-      `${path}.length`,
-      'a length such as "20 m"',
-      "Only one section may leave its length out: it takes up the rest of the line.",
-    );
+    draft.fault(`${path}.length`, fact("expected.sectionLength", {}), fact("sections.manyOpen", {}));
   }
   const lengths = sectionLengths(draft, line, paths, open.length === 1);
   paths.forEach((path, i) => {
@@ -88,11 +80,13 @@ function sectionLengths(
   if (lengths) return lengths;
   const longest = given.reduce<number>((best, length, i) => ((length ?? 0) > (given[best] ?? 0) ? i : best), 0);
   const reach = pieces.reduce((sum, p) => sum + (p.length ?? 0) * (1 + (strainAt(p.curve, fit.tension) ?? 0)), 0);
-  const under = fit.tension > 0 ? `, stretched by ${formatForce(fit.tension)},` : "";
+  const told = { reach: { length: reach }, distance: { length: fit.distance } };
   draft.fault(
     `${paths[longest]}.length`,
-    `sections that leave something of ${formatLength(fit.distance)}`,
-    `The sections with a length${under} come to ${formatLength(reach)}, longer than the line: of its ${formatLength(fit.distance)} nothing is left for the section that takes up the rest.`,
+    fact("expected.sectionsLeaving", { distance: told.distance }),
+    fit.tension > 0
+      ? fact("sections.tooLongStretched", { ...told, tension: { force: fit.tension } })
+      : fact("sections.tooLong", told),
   );
   return given;
 }
@@ -109,18 +103,14 @@ function checkWear(draft: Draft, section: string, sectionLength: number | undefi
     if (!extent) continue;
     const [from, to, key] = extent;
     if (from >= to && key === "to") {
-      draft.fault(`${path}.to`, 'a place farther from A than "from"', "The stretch ends before it begins.");
+      draft.fault(`${path}.to`, fact("expected.fartherTo", {}), fact("wear.backwards", {}));
     } else if (from < 0) {
-      draft.fault(
-        `${path}.${key}`,
-        "a place inside the section",
-        "This reaches beyond the end of the section nearer to anchor A.",
-      );
+      draft.fault(`${path}.${key}`, fact("expected.insideSection", {}), fact("wear.beyondA", {}));
     } else if (sectionLength !== undefined && to > sectionLength) {
       draft.fault(
         `${path}.${key}`,
-        `at most ${formatLength(sectionLength)}`,
-        `This reaches to ${formatLength(to)}, but the section is only ${formatLength(sectionLength)} long, unstretched.`,
+        fact("expected.atMost", { most: { length: sectionLength } }),
+        fact("wear.beyond", { to: { length: to }, length: { length: sectionLength } }),
       );
     }
   }
@@ -145,24 +135,23 @@ function checkTension(draft: Draft): void {
     if (rated === undefined || tension < rated) return;
     draft.fault(
       "main.pretension",
-      `less than ${formatForce(rated)}`,
-      `The tension of ${formatForce(tension)} is above the rated strength of the webbing of section ${i + 1}, ${formatForce(rated)}.`,
+      fact("expected.lessThan", { most: { force: rated } }),
+      fact("tension.webbing", { tension: { force: tension }, section: i + 1, rated: { force: rated } }),
     );
   });
-  checkEnd(draft, "main.endA", "anchor A", tension);
-  checkEnd(draft, "main.endB", "anchor B", tension);
+  checkEnd(draft, "main.endA", "A", tension);
+  checkEnd(draft, "main.endB", "B", tension);
 }
 
-function checkEnd(draft: Draft, end: string, where: string, tension: number): void {
+function checkEnd(draft: Draft, end: string, anchor: "A" | "B", tension: number): void {
   const [strength, slip] = [draft.number(`${end}.strength`), draft.number(`${end}.slipLoad`)];
-  const said = formatForce(tension);
+  const told = { anchor, tension: { force: tension } };
+  const expected = fact("expected.moreThan", { least: told.tension });
   if (strength !== undefined && tension >= strength) {
-    const message = `The end at ${where} holds less than the line's own tension of ${said}.`;
-    draft.fault(`${end}.strength`, `more than ${said}`, message);
+    draft.fault(`${end}.strength`, expected, fact("tension.end", told));
   }
   if (slip !== undefined && tension >= slip) {
-    const message = `The weblock at ${where} would slip before the line has its tension of ${said}.`;
-    draft.fault(`${end}.slipLoad`, `more than ${said}`, message);
+    draft.fault(`${end}.slipLoad`, expected, fact("tension.slip", told));
   }
 }
 
@@ -170,27 +159,18 @@ function checkSlack(draft: Draft): void {
   const [slack, length] = [draft.has("backup.slack"), draft.has("backup.length")];
   if (!slack && !length) draft.issues.push(missing("backup.slack"));
   if (slack && length) {
-    draft.fault(
-      "backup.length",
-      "either a slack or a length",
-      "The backup has both a slack and a length; give one of them.",
-    );
+    draft.fault("backup.length", fact("expected.slackOrLength", {}), fact("backup.both", {}));
   }
   const [distance, natural] = [anchorDistance(draft), draft.number("backup.length")];
   if (distance !== undefined && natural !== undefined && natural < distance) {
     draft.fault(
       "backup.length",
-      `at least ${formatLength(distance)}`,
-      `The backup is shorter than the ${formatLength(distance)} between the anchors.`,
+      fact("expected.atLeast", { least: { length: distance } }),
+      fact("backup.short", { distance: { length: distance } }),
     );
   }
   if (distance !== undefined && natural !== undefined && natural > 2 * distance) {
-    const most = formatPercent(1);
-    draft.fault(
-      "backup.length",
-      `a slack of at most ${most}`,
-      `The backup is more than twice as long as the distance between the anchors.`,
-    );
+    draft.fault("backup.length", fact("expected.slackAtMost", { most: { share: 1 } }), fact("backup.long", {}));
   }
 }
 
@@ -201,7 +181,7 @@ function checkJoints(draft: Draft): void {
     const at = draft.number(`${path}.at`);
     if (at === undefined) continue;
     const other = seen.get(at);
-    if (other) draft.fault(`${path}.at`, "a place of its own", `${other} is at the same place.`);
+    if (other) draft.fault(`${path}.at`, fact("expected.ownPlace", {}), fact("joints.same", { other }));
     seen.set(at, path);
   }
 }

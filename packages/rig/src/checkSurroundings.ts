@@ -1,9 +1,9 @@
 /** Checks of what the lines hang from and over: anchors, rings, leash, ground. */
 import type { Draft } from "./draft.ts";
-import { formatLength } from "./format.ts";
 import { groundFaults } from "./groundFaults.ts";
 import { missing } from "./issues.ts";
 import { checkStockId, findStock } from "./ownStocks.ts";
+import { fact } from "./rigFacts.ts";
 
 export function checkAnchors(draft: Draft): void {
   for (const anchor of ["anchorA", "anchorB"]) {
@@ -14,14 +14,14 @@ export function checkAnchors(draft: Draft): void {
     }
     const angle = draft.number(`${anchor}.legAngle`);
     if (points === 1 && angle !== undefined && angle > 0) {
-      draft.fault(`${anchor}.legAngle`, "no angle", "One rock point has no legs with an angle between them.");
+      draft.fault(`${anchor}.legAngle`, fact("expected.noAngle", {}), fact("legs.onePoint", {}));
     }
     for (const path of [...draft.items(`${anchor}.points`), ...draft.items(`${anchor}.hardware`)]) {
       if (draft.has(`${path}.pullAngle`) && draft.text(`${path}.kind`) !== "bolt") {
-        draft.fault(`${path}.pullAngle`, "a bolt", "Only a bolt has an axis that the pull makes an angle with.");
+        draft.fault(`${path}.pullAngle`, fact("expected.bolt", {}), fact("pull.bolt", {}));
       }
       if (!draft.has(`${path}.rigged`) || draft.text(`${path}.kind`) === "sling") continue;
-      draft.fault(`${path}.rigged`, "a sling", "Only a sling is rigged straight, choked or in a basket.");
+      draft.fault(`${path}.rigged`, fact("expected.sling", {}), fact("rigged.sling", {}));
     }
   }
 }
@@ -30,7 +30,7 @@ export function checkRings(draft: Draft): void {
   const names = draft.items("rings").map((path) => draft.text(`${path}.name`)?.trim().toLowerCase());
   names.forEach((name, i) => {
     if (name !== undefined && names.indexOf(name) < i) {
-      draft.fault(`rings[${i}].name`, "a name of its own", "Two rings have the same name.");
+      draft.fault(`rings[${i}].name`, fact("expected.ownName", {}), fact("rings.same", {}));
     }
   });
 }
@@ -40,7 +40,7 @@ export function checkLeash(draft: Draft): void {
   const stock = draft.text("leash.stock");
   const form = stock === undefined ? undefined : findStock(draft, stock)?.form;
   if (form === "webbing" && (draft.number("leash.sheathSlip") ?? 0) > 0) {
-    draft.fault("leash.sheathSlip", "a leash of rope", "Flat webbing has no sheath that could slip.");
+    draft.fault("leash.sheathSlip", fact("expected.ropeLeash", {}), fact("leash.noSheath", {}));
   }
   const [length, tieIn, lateral] = [
     draft.number("leash.length"),
@@ -52,8 +52,8 @@ export function checkLeash(draft: Draft): void {
   if (length < reach) {
     draft.fault(
       "leash.length",
-      `at least ${formatLength(reach)}`,
-      `The leash is shorter than the ${formatLength(reach)} from the line to the tie-in: nobody could stand up on it.`,
+      fact("expected.atLeast", { least: { length: reach } }),
+      fact("leash.short", { reach: { length: reach } }),
     );
   }
 }
@@ -65,11 +65,7 @@ export function checkGround(draft: Draft): void {
   paths.forEach((path, i) => {
     const [before, here] = [i > 0 ? draft.number(`ground[${i - 1}][0]`) : undefined, draft.number(`${path}[0]`)];
     if (before !== undefined && here !== undefined && here <= before) {
-      draft.fault(
-        `${path}[0]`,
-        `more than ${formatLength(before)}`,
-        "The ground profile must go on from A to B, from point to point.",
-      );
+      draft.fault(`${path}[0]`, fact("expected.moreThan", { least: { length: before } }), fact("ground.backwards", {}));
     }
   });
   if (span === undefined || points === undefined || points.length === 0) return;
@@ -80,17 +76,13 @@ export function checkGround(draft: Draft): void {
 function checkCover(draft: Draft, points: readonly (readonly [number, number])[], span: number): void {
   const last = points.length - 1;
   if (points[0]![0] > 0) {
-    draft.fault(
-      "ground[0][0]",
-      "0 m or less",
-      "The ground profile begins beyond anchor A; it must cover the whole span.",
-    );
+    draft.fault("ground[0][0]", fact("expected.zeroOrLess", {}), fact("ground.beginsLate", {}));
   }
   if (points[last]![0] < span) {
     draft.fault(
       `ground[${last}][0]`,
-      `${formatLength(span)} or more`,
-      `The ground profile ends before anchor B; it must cover the whole span of ${formatLength(span)}.`,
+      fact("expected.orMore", { least: { length: span } }),
+      fact("ground.endsEarly", { span: { length: span } }),
     );
   }
 }
@@ -105,12 +97,12 @@ function checkBelow(
     if (kind === "line") {
       draft.fault(
         path,
-        `below ${formatLength(limit)}`,
-        `At ${formatLength(x)} along the span the ground is as high as the line.`,
+        fact("expected.below", { most: { length: limit } }),
+        fact("ground.line", { at: { length: x } }),
       );
     } else {
-      const where = kind === "anchorA" ? "anchor A" : "anchor B";
-      draft.fault(path, `at most ${formatLength(limit)} there`, `The ground at ${where} is above the anchor.`);
+      const expected = fact("expected.atMostThere", { most: { length: limit } });
+      draft.fault(path, expected, fact("ground.anchor", { anchor: kind === "anchorA" ? "A" : "B" }));
     }
   }
 }

@@ -1,9 +1,11 @@
 /** Checks every text and name of a document, whatever its format: nothing hidden, no name that JavaScript keeps for itself. */
-import { HIDDEN_REMEDY, hiddenCharacter } from "./hiddenCharacters.ts";
+import type { FactValue } from "./fact.ts";
+import { hiddenCharacter } from "./hiddenCharacters.ts";
 import { DEEPEST_NESTING } from "./jsonScan.ts";
 import { type PathStep, pathText } from "./path.ts";
 import { tooDeeplyNested } from "./readJson.ts";
 import type { RigIssue } from "./rig.ts";
+import { fact } from "./rigFacts.ts";
 import { describeValue } from "./units.ts";
 
 const RESERVED_NAMES: ReadonlySet<string> = new Set(["__proto__", "constructor", "prototype"]);
@@ -18,8 +20,8 @@ export interface TextCheck {
   readonly bottomless: boolean;
 }
 
-/** `noun`: what the document should be, "a rig". Takes any value and never throws. */
-export function checkTexts(document: unknown, noun: string): TextCheck {
+/** `noun`: what the document should be. Takes any value and never throws. */
+export function checkTexts(document: unknown, noun: FactValue): TextCheck {
   const issues: RigIssue[] = [];
   const waiting: { readonly value: unknown; readonly steps: readonly PathStep[] }[] = [{ value: document, steps: [] }];
   let count = 0;
@@ -50,18 +52,15 @@ export function textIssue(text: string, steps: readonly PathStep[]): RigIssue | 
   const layout = NOTE_NAMES.has(steps.at(-1) ?? "");
   const hidden = hiddenCharacter(text, layout);
   if (hidden === undefined) return undefined;
-  const expected = layout ? "text without hidden characters" : "text in one line without hidden characters";
+  const expected = fact(layout ? "expected.plainNote" : "expected.plainText", {});
   const got = describeValue(text);
-  return { path: pathText(steps), got, expected, message: `There is ${hidden} in this text. ${HIDDEN_REMEDY}.` };
+  return { path: pathText(steps), got, expected, message: fact("text.hidden", { hidden }) };
 }
 
 function nameIssue(name: string, steps: readonly PathStep[]): RigIssue | undefined {
   const hidden = hiddenCharacter(name);
   if (hidden === undefined && !RESERVED_NAMES.has(name)) return undefined;
   const got = describeValue(name);
-  const message =
-    hidden === undefined
-      ? `No group has ${got}: JavaScript keeps this name for itself. Delete it.`
-      : `There is ${hidden} in this name. ${HIDDEN_REMEDY}.`;
-  return { path: pathText([...steps, name]), got, expected: "a name that is known here", message };
+  const message = hidden === undefined ? fact("name.reserved", { got }) : fact("name.hidden", { hidden });
+  return { path: pathText([...steps, name]), got, expected: fact("expected.knownName", {}), message };
 }

@@ -5,6 +5,7 @@
 import * as z from "zod";
 import { bare, basis, choice, type FaultParams, flag, measured, position, stockId, text } from "./fieldSchemas.ts";
 import type { KnotKind } from "./rig.ts";
+import { fact } from "./rigFacts.ts";
 
 /** The tag by which a file is known as a rig of ours, with the version of the format. */
 export const RIG_TAG = "secondline";
@@ -15,15 +16,9 @@ export const RIG_VERSION = 1;
 const RIG_ID = /^[\p{L}\p{N}](?:[\p{L}\p{N}._-]*[\p{L}\p{N}])?$/u;
 const rigId = text("id").superRefine((id, ctx) => {
   if (RIG_ID.test(id)) return;
-  const params: FaultParams = {
-    got: JSON.stringify(id),
-    expected: "a short name without spaces, such as long-gap-2026",
-  };
-  ctx.addIssue({
-    code: "custom",
-    message: `Id: ${params.got} is not an id: ${params.expected} is needed here.`,
-    params,
-  });
+  const [got, expected] = [JSON.stringify(id), fact("expected.shortName", {})];
+  const params: FaultParams = { got, expected, message: fact("idForm", { got, expected }) };
+  ctx.addIssue({ code: "custom", params });
 });
 
 const condition = (at: string) =>
@@ -47,11 +42,11 @@ const own = (at: string) =>
     })
     .superRefine(({ factor, reason }, ctx) => {
       if (factor === undefined || reason !== undefined) return;
-      const params: FaultParams = { got: "nothing", expected: "a reason in words" };
-      ctx.addIssue({ code: "custom", path: ["reason"], message: NO_REASON, params });
+      const [got, expected] = [fact("got.nothing", {}), fact("expected.reason", {})];
+      const params: FaultParams = { got, expected, message: fact("ownReason", {}) };
+      ctx.addIssue({ code: "custom", path: ["reason"], params });
     })
     .optional();
-const NO_REASON = "A factor of your own needs a reason: it is shown with every result that rests on it.";
 
 const stock = z.strictObject({
   id: text("stocks[].id").min(1),

@@ -3,10 +3,12 @@
  * checks of how fields go together work on this, so that one bad field hides no other fault.
  */
 import type { Curve } from "./curve.ts";
+import type { FactValue } from "./fact.ts";
 import { fieldAt } from "./fields.ts";
 import { checkLimits } from "./limits.ts";
 import { valueAt } from "./path.ts";
 import type { RigIssue } from "./rig.ts";
+import type { RigFact } from "./rigFacts.ts";
 import { describeValue, parseQuantity } from "./units.ts";
 
 export class Draft {
@@ -48,7 +50,7 @@ export class Draft {
   }
 
   /** Notes a fault at a path. */
-  fault(path: string, expected: string, message: string): void {
+  fault(path: string, expected: FactValue, message: RigFact): void {
     const value = valueAt(this.document, path);
     this.issues.push({ path, got: describeValue(value), expected, message });
   }

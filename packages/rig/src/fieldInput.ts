@@ -5,6 +5,7 @@ import { fieldAt } from "./fields.ts";
 import { checkLimits } from "./limits.ts";
 import { pathSteps } from "./path.ts";
 import type { RigIssue } from "./rig.ts";
+import { fact } from "./rigFacts.ts";
 import { acceptsNumber, parseQuantity } from "./units.ts";
 
 export type FieldReading =
@@ -22,6 +23,7 @@ export function readField(path: string, text: string): FieldReading {
   const field = fieldAt(path);
   if (!field) throw new Error(`There is no field at ${path}`);
   const typed = text.trim();
+  const name = { brought: field.label };
   if (field.kind === "quantity") {
     const read = parseQuantity(typed, field.dimension);
     const fault = read.ok ? checkLimits(read.value, field, typed) : read;
@@ -31,19 +33,18 @@ export function readField(path: string, text: string): FieldReading {
     return { ok: true, value: bare ? si : typed, si };
   }
   if (field.kind === "basis" && !parseBasis(typed)) {
-    const expected = 'a kind, a colon and the source, such as "published: EN 959:2018"';
-    return { ok: false, issue: { path, got: `"${typed}"`, expected, message: `A basis is written as ${expected}.` } };
+    const expected = fact("expected.basis", {});
+    return { ok: false, issue: { path, got: `"${typed}"`, expected, message: fact("basisForm", { expected }) } };
   }
   if (field.kind === "choice" && !field.options.some((option) => option.value === typed)) {
-    const expected = `one of ${field.options.map((option) => option.label).join(", ")}`;
-    return { ok: false, issue: { path, got: `"${typed}"`, expected, message: `${field.label} is ${expected}.` } };
+    const list = { list: field.options.map(({ label }) => ({ brought: label })) };
+    const expected = fact("expected.oneOf", { list });
+    return { ok: false, issue: { path, got: `"${typed}"`, expected, message: fact("oneChoice", { name, expected }) } };
   }
   if (field.kind === "text" && typed.length > field.longest) {
-    const expected = `at most ${field.longest} characters`;
-    return {
-      ok: false,
-      issue: { path, got: `${typed.length} characters`, expected, message: `${field.label}: ${expected}.` },
-    };
+    const expected = fact("expected.atMostCharacters", { count: field.longest });
+    const got = fact("got.characters", { count: typed.length });
+    return { ok: false, issue: { path, got, expected, message: fact("tooLong", { name, expected }) } };
   }
   const hidden = textIssue(typed, pathSteps(path));
   return hidden ? { ok: false, issue: hidden } : { ok: true, value: typed };

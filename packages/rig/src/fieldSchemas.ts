@@ -4,7 +4,8 @@ import { BASIS_KINDS, BASIS_PATTERN, parseBasis } from "./basis.ts";
 import { type ChoiceField, type Field, fieldExample, type QuantityField } from "./field.ts";
 import { FIELDS } from "./fields.ts";
 import { checkLimits } from "./limits.ts";
-import type { Basis } from "./rig.ts";
+import type { Basis, RigIssue } from "./rig.ts";
+import { fact } from "./rigFacts.ts";
 import { acceptsNumber, describeValue, parseQuantity, quantityText } from "./units.ts";
 
 // Nothing is evaluated: a page may forbid it, and a check that is only tried breaks its policy.
@@ -17,10 +18,7 @@ function field<K extends Field["kind"]>(path: string, kind: K): Extract<Field, {
 }
 
 /** What `params` of an issue of ours hold; made into a `RigIssue` in `issues.ts`. */
-export interface FaultParams {
-  readonly got: string;
-  readonly expected: string;
-}
+export type FaultParams = Omit<RigIssue, "path">;
 
 /** A number and a unit, for editors that know JSON Schema; which units there are is checked when the file is read. */
 const QUANTITY_PATTERN = "^\\s*[+\\-\u2212]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d+)?\\s*[A-Za-z%°µ].*$";
@@ -46,8 +44,8 @@ function quantity(path: string) {
     const fault = result.ok ? checkLimits(result.value, f, value) : result;
     if (result.ok && !fault) return result.value;
     const { got, expected, message } = fault!;
-    const sentence = result.ok ? message : `${f.label}: ${message}`;
-    ctx.addIssue({ code: "custom", message: sentence, params: { got, expected } satisfies FaultParams });
+    const said = result.ok ? message : fact("named", { name: { brought: f.label }, fault: message });
+    ctx.addIssue({ code: "custom", params: { got, expected, message: said } satisfies FaultParams });
     return z.NEVER;
   };
   return { read, about: aboutQuantity(f), dimension: f.dimension };
@@ -101,9 +99,9 @@ export function basis(path: string) {
     .transform((value, ctx): Basis => {
       const read = parseBasis(value);
       if (read) return read;
-      const expected = `one of ${BASIS_KINDS.join(", ")}, then a colon and the source`;
-      const message = `A basis is written as ${expected}, for example "published: EN 959:2018".`;
-      ctx.addIssue({ code: "custom", message, params: { got: describeValue(value), expected } satisfies FaultParams });
+      const expected = fact("expected.basisKinds", { list: { list: BASIS_KINDS } });
+      const params: FaultParams = { got: describeValue(value), expected, message: fact("basisKinds", { expected }) };
+      ctx.addIssue({ code: "custom", params });
       return z.NEVER;
     });
 }

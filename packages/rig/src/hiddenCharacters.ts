@@ -2,6 +2,7 @@
  * Characters that show nothing or change how other text is shown: controls, marks of writing direction, separators of
  * lines, halves of characters. A name that holds them could forge what a terminal or a report says.
  */
+import { fact, type RigFact } from "./rigFacts.ts";
 
 const HIDDEN_CHARACTER = /[\p{Cc}\p{Cs}\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069]/u;
 const ALL_HIDDEN = new RegExp(HIDDEN_CHARACTER.source, "gu");
@@ -16,18 +17,15 @@ export function visibleText(text: string): string {
 const code = (prefix: string) => (character: string) =>
   `${prefix}${character.codePointAt(0)!.toString(16).padStart(4, "0")}`;
 
-/** The first hidden character of a text in words; undefined when there is none. `layout`: lines and tabs are allowed. */
-export function hiddenCharacter(text: string, layout = false): string | undefined {
+/** The first hidden character of a text; undefined when there is none. `layout`: lines and tabs are allowed. */
+export function hiddenCharacter(text: string, layout = false): RigFact | undefined {
   const found = HIDDEN_CHARACTER.exec(layout ? text.replace(LINES_AND_TABS, " ") : text)?.[0];
-  return found === undefined ? undefined : `${kindOf(found)} (${code("U+")(found).toUpperCase()})`;
+  return found === undefined ? undefined : fact(kindOf(found), { code: code("U+")(found).toUpperCase() });
 }
 
-function kindOf(character: string): string {
-  if (/[\n\r\u2028\u2029]/.test(character)) return "a line break";
-  if (character === "\t") return "a tab";
-  if (/\p{Cs}/u.test(character)) return "half a character";
-  return /\p{Cc}/u.test(character) ? "a control character" : "a mark that turns the direction of writing";
+function kindOf(character: string) {
+  if (/[\n\r\u2028\u2029]/.test(character)) return "hidden.break";
+  if (character === "\t") return "hidden.tab";
+  if (/\p{Cs}/u.test(character)) return "hidden.half";
+  return /\p{Cc}/u.test(character) ? "hidden.control" : "hidden.direction";
 }
-
-/** What to do about a hidden character. */
-export const HIDDEN_REMEDY = "Delete it, or type the text anew";

@@ -3,6 +3,18 @@ export { CAUTIOUS_LIMITS } from "./cautiousLimits.ts";
 export { checkTexts } from "./checkTexts.ts";
 export { strainAt, tensionAt } from "./curve.ts";
 export { RIG_FORMAT, type RigDocument } from "./document.ts";
+export {
+  distinctFacts,
+  type Fact,
+  type FactAmount,
+  type FactsOf,
+  type FactValue,
+  type FactValues,
+  type Issue,
+  type Note,
+  type NoValues,
+  sameFact,
+} from "./fact.ts";
 export type { Field, QuantityField } from "./field.ts";
 export { readField } from "./fieldInput.ts";
 export { FIELDS, fieldAt } from "./fields.ts";
@@ -21,7 +33,7 @@ export {
 } from "./geometry.ts";
 export { type GroundFault, groundFaults } from "./groundFaults.ts";
 export { groupName } from "./groups.ts";
-export { HIDDEN_REMEDY, hiddenCharacter, visibleText } from "./hiddenCharacters.ts";
+export { hiddenCharacter, visibleText } from "./hiddenCharacters.ts";
 export { type Issues, listed, MOST_ISSUES } from "./issueList.ts";
 export { nearest } from "./nearest.ts";
 export { judgePart } from "./ownJudgement.ts";
@@ -41,6 +53,7 @@ export { editDocument, isGroup, pathSteps, pathText, valueAt } from "./path.ts";
 export { readJson } from "./readJson.ts";
 export { MAX_RIG_TEXT, type RigReading, readRig } from "./readRig.ts";
 export type * from "./rig.ts";
+export { fact as rigFact, guessed, type RigFact, type RigFacts } from "./rigFacts.ts";
 export { repeatedRigIds } from "./rigIds.ts";
 export { GENERIC_STOCKS } from "./stocks.ts";
 export { confirm, editRig, marksIn } from "./unconfirmed.ts";

@@ -1,5 +1,6 @@
-/** Faults of the schema told as issues: where, what was got, what was expected, and a sentence. */
+/** Faults of the schema as issues: where, what was got, what was expected, and what is wrong. */
 import type * as z from "zod";
+import type { FactValue } from "./fact.ts";
 import type { Field } from "./field.ts";
 import type { FaultParams } from "./fieldSchemas.ts";
 import { FIELDS, fieldAt } from "./fields.ts";
@@ -8,7 +9,8 @@ import { nearest } from "./nearest.ts";
 import { pathText, valueAt } from "./path.ts";
 import { RETIRED_WORDS } from "./retiredWords.ts";
 import type { RigIssue } from "./rig.ts";
-import { describeValue, expectedText, parseQuantity } from "./units.ts";
+import { fact, guessed, type RigFact } from "./rigFacts.ts";
+import { describeValue, expectedOf as expectedQuantity, parseQuantity } from "./units.ts";
 
 type Fault = z.core.$ZodIssue;
 
@@ -19,8 +21,7 @@ export function issuesOf(fault: Fault, document: unknown): RigIssue[] {
   if (fault.code === "unrecognized_keys")
     return fault.keys.map((key) => unknownKey(path, key, valueAt(document, [...fault.path, key])));
   if (fault.code === "custom") {
-    const { got, expected } = fault.params as FaultParams;
-    return [{ path, got, expected, message: fault.message }];
+    return [{ path, ...(fault.params as FaultParams) }];
   }
   if (value === undefined) return [missing(path)];
   if (fault.code === "too_small" || fault.code === "too_big") return [wrongCount(path, value, fault)];
@@ -30,36 +31,41 @@ export function issuesOf(fault: Fault, document: unknown): RigIssue[] {
 /** The issue of a field, group or list that is not there. */
 export function missing(path: string): RigIssue {
   const expected = expectedAt(path);
-  const name = fieldAt(path)?.label ?? groupName(path) ?? path;
-  return { path, got: "nothing", expected, message: `${name}: this is missing; ${expected} is needed here.` };
+  return { path, got: fact("got.nothing", {}), expected, message: fact("missing", { name: nameAt(path), expected }) };
+}
+
+/** What the field, group or list at a path is called. */
+function nameAt(path: string): FactValue {
+  const name = fieldAt(path)?.label ?? groupName(path);
+  return name === undefined ? path : { brought: name };
 }
 
 const LIST_NAMES: ReadonlySet<string> = new Set(
   Object.keys(FIELDS).flatMap((path) => [...path.matchAll(/(\w+)\[\]/g)].map((match) => match[1]!)),
 );
 
-function expectedAt(path: string): string {
+function expectedAt(path: string): RigFact {
   const field = fieldAt(path);
   if (field) return expectedOf(field);
-  if (/(?:ground|curve|branches)\[\d+\]$/.test(path)) return "a pair of values";
+  if (/(?:ground|curve|branches)\[\d+\]$/.test(path)) return fact("expected.pair", {});
   const name = /(\w+)$/.exec(path)?.[1] ?? "";
-  return LIST_NAMES.has(name) ? "a list in [ ]" : "a group in { }";
+  return fact(LIST_NAMES.has(name) ? "expected.list" : "expected.group", {});
 }
 
-function expectedOf(field: Field): string {
+function expectedOf(field: Field): RigFact {
   switch (field.kind) {
     case "quantity":
-      return expectedText(field.dimension);
+      return expectedQuantity(field.dimension);
     case "choice":
-      return `one of ${field.options.map((option) => `"${option.value}"`).join(", ")}`;
+      return fact("expected.oneOf", { list: { list: field.options.map(({ value }) => `"${value}"`) } });
     case "flag":
-      return "true or false";
+      return fact("expected.flag", {});
     case "basis":
-      return 'a basis such as "published: EN 959:2018"';
+      return fact("expected.basisField", {});
     case "stock":
-      return "the id of a webbing or rope";
+      return fact("expected.stock", {});
     case "text":
-      return "a text";
+      return fact("expected.text", {});
   }
 }
 
@@ -67,37 +73,34 @@ function wrongKind(path: string, value: unknown): RigIssue {
   const field = fieldAt(path);
   const got = describeValue(value);
   const expected = expectedAt(path);
-  const name = field?.label ?? groupName(path) ?? path;
+  const name = nameAt(path);
   if (field?.kind === "quantity") {
     const read = parseQuantity(value, field.dimension);
-    if (!read.ok) return { path, got, expected: read.expected, message: `${name}: ${read.message}` };
-    return { path, got, expected, message: `${name}: ${got} is a text; write the number without quotes.` };
+    if (!read.ok) return { path, got, expected: read.expected, message: fact("named", { name, fault: read.message }) };
+    return { path, got, expected, message: fact("numberAsText", { name, got }) };
   }
   const renamed = typeof value === "string" ? RETIRED_WORDS.get(value) : undefined;
   if (renamed !== undefined) {
-    const message = `${name}: ${got} is written "${renamed}" now. Replace the word; nothing else of it has changed.`;
-    return { path, got, expected: `"${renamed}"`, message };
+    return { path, got, expected: `"${renamed}"`, message: fact("renamed", { name, got, now: renamed }) };
   }
   if (field?.kind === "choice" && typeof value === "string") {
     const guess = nearest(
       value,
       field.options.map((option) => option.value),
     );
-    const hint = guess ? ` Did you mean "${guess}"?` : "";
-    return { path, got, expected, message: `${name}: ${got} is not known; it is ${expected}.${hint}` };
+    return { path, got, expected, message: fact("unknownChoice", { name, got, expected }, guessed(guess)) };
   }
-  return { path, got, expected, message: `${name}: ${expected} is needed here, not ${got}.` };
+  return { path, got, expected, message: fact("needed", { name, expected, got }) };
 }
 
 function wrongCount(path: string, value: unknown, fault: Extract<Fault, { code: "too_small" | "too_big" }>): RigIssue {
   const few = fault.code === "too_small";
-  const limit = Number(few ? fault.minimum : fault.maximum);
-  const [one, many] = typeof value === "string" ? ["character", "characters"] : ["entry", "entries"];
-  const counted = (count: number) => `${count} ${count === 1 ? one : many}`;
+  const count = Number(few ? fault.minimum : fault.maximum);
+  const of = typeof value === "string" ? "Characters" : "Entries";
   const size = typeof value === "string" || Array.isArray(value) ? value.length : 0;
-  const name = fieldAt(path)?.label ?? groupName(path) ?? path;
-  const expected = `at ${few ? "least" : "most"} ${counted(limit)}`;
-  return { path, got: counted(size), expected, message: `${name}: ${expected}, not ${size}.` };
+  const expected = fact(few ? `expected.atLeast${of}` : `expected.atMost${of}`, { count });
+  const got = fact(typeof value === "string" ? "got.characters" : "got.entries", { count: size });
+  return { path, got, expected, message: fact("wrongCount", { name: nameAt(path), expected, size }) };
 }
 
 /** Keys that the format has in the group at a path. */
@@ -111,13 +114,20 @@ function knownKeys(group: string): string[] {
 function unknownKey(group: string, key: string, value: unknown): RigIssue {
   const path = group === "" ? key : `${group}.${key}`;
   const keys = knownKeys(group);
-  const where = group === "" ? "a rig" : `"${groupName(group) ?? group}"`;
-  const got = `"${key}": ${describeValue(value)}`;
+  const whole = group === "";
+  const where = { key, group: nameAt(group) };
+  const got = fact("got.key", { key, value: describeValue(value) });
   if (keys.includes(key)) {
-    return { path, got, expected: "nothing here", message: `"${key}" does not belong to this kind of ${where}.` };
+    const message = whole ? fact("key.otherKindOfRig", { key }) : fact("key.otherKind", where);
+    return { path, got, expected: fact("expected.nothing", {}), message };
   }
   const guess = nearest(key, keys);
-  const hint = guess ? ` Did you mean "${guess}"?` : "";
-  const expected = guess ? `"${guess}"` : `one of ${keys.join(", ")}`;
-  return { path, got, expected, message: `There is no "${key}" in ${where}.${hint}` };
+  const expected = guess ? `"${guess}"` : fact("expected.oneOf", { list: { list: keys } });
+  const hint = guessed(guess);
+  return {
+    path,
+    got,
+    expected,
+    message: whole ? fact("key.unknownInRig", { key }, hint) : fact("key.unknown", where, hint),
+  };
 }

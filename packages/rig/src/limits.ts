@@ -1,5 +1,7 @@
 /** The limits of a field, told in the units in which the value was written. */
+import type { FactValue } from "./fact.ts";
 import type { QuantityField } from "./field.ts";
+import { fact, type RigFact } from "./rigFacts.ts";
 import { describeValue, quantityText, type ReadQuantity } from "./units.ts";
 
 type Refusal = Extract<ReadQuantity, { ok: false }>;
@@ -17,17 +19,20 @@ export function checkLimits(value: number, field: QuantityField, written: unknow
   const high = quantityText(most, field.dimension, like);
   const low = quantityText(least, field.dimension, like ?? (least === 0 ? high : undefined));
   const got = describeValue(written);
-  const because = value < least && field.tooLow !== undefined ? ` (${field.tooLow})` : "";
-  return {
-    ok: false,
-    got,
-    expected: `${low} to ${high}`,
-    message: `${field.label}: ${got} ${complaint(value, least)}${because}. It lies between ${low} and ${high}.`,
-  };
+  const told = { name: { brought: field.label }, got, low, high };
+  return { ok: false, got, expected: fact("expected.range", { low, high }), message: complaint(value, field, told) };
 }
 
-function complaint(value: number, least: number): string {
-  if (value < 0 && least >= 0) return "must not be negative";
-  if (value === 0 && least > 0) return "must not be zero";
-  return value < least ? "is too small" : "is too large";
+interface Told {
+  readonly name: FactValue;
+  readonly got: FactValue;
+  readonly low: string;
+  readonly high: string;
+}
+
+function complaint(value: number, { limits: [least], tooLow }: QuantityField, told: Told): RigFact {
+  if (value >= least) return fact("limits.large", told);
+  const kind = value < 0 && least >= 0 ? "negative" : value === 0 && least > 0 ? "zero" : "small";
+  if (tooLow === undefined) return fact(`limits.${kind}`, told);
+  return fact(`limits.${kind}Because`, { ...told, because: { brought: tooLow } });
 }

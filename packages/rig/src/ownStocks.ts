@@ -6,6 +6,7 @@ import { Draft } from "./draft.ts";
 import { missing } from "./issues.ts";
 import { nearest } from "./nearest.ts";
 import type { Basis, Fibre, LineStock, StockForm } from "./rig.ts";
+import { fact, guessed, type RigFact } from "./rigFacts.ts";
 import { GENERIC_STOCKS } from "./stocks.ts";
 
 /** What could be read of a stock. */
@@ -54,15 +55,15 @@ export function stocksIn(document: unknown): readonly LineStock[] {
 }
 
 /** What is wrong with a slow-pull curve, and at which point. */
-function curveFault(curve: readonly (readonly [number, number])[]): { at: number; why: string } | undefined {
-  if (curve.length < 2) return { at: 0, why: "there must be at least two points" };
-  if (curve[0]?.[0] !== 0 || curve[0][1] !== 0) return { at: 0, why: "the curve begins at no stretch and no tension" };
+function curveFault(curve: readonly (readonly [number, number])[]): { at: number; why: RigFact } | undefined {
+  if (curve.length < 2) return { at: 0, why: fact("curve.fewPoints", {}) };
+  if (curve[0]?.[0] !== 0 || curve[0][1] !== 0) return { at: 0, why: fact("curve.start", {}) };
   for (let i = 1; i < curve.length; i++) {
-    if (curve[i]![0] <= curve[i - 1]![0]) return { at: i, why: "the stretch must grow from point to point" };
-    if (curve[i]![1] <= curve[i - 1]![1]) return { at: i, why: "the tension must grow from point to point" };
+    if (curve[i]![0] <= curve[i - 1]![0]) return { at: i, why: fact("curve.stretch", {}) };
+    if (curve[i]![1] <= curve[i - 1]![1]) return { at: i, why: fact("curve.tension", {}) };
   }
   // A curve that went on flat would hide every load beyond its last point.
-  if (finalSlope(curve) <= 0) return { at: curve.length - 1, why: "the end is flat; give a point farther on" };
+  if (finalSlope(curve) <= 0) return { at: curve.length - 1, why: fact("curve.flat", {}) };
   return undefined;
 }
 
@@ -74,16 +75,16 @@ export function checkStocks(draft: Draft): void {
   draft.items("stocks").forEach((path, i) => {
     const id = ids[i];
     if (id !== undefined && GENERIC_STOCKS.has(id)) {
-      draft.fault(`${path}.id`, "an id of its own", `"${id}" is built in already; give yours another id.`);
+      draft.fault(`${path}.id`, fact("expected.ownId", {}), fact("stock.builtIn", { id }));
     } else if (id !== undefined && ids.indexOf(id) < i) {
-      draft.fault(`${path}.id`, "an id of its own", `Two webbings or ropes have the id "${id}".`);
+      draft.fault(`${path}.id`, fact("expected.ownId", {}), fact("stock.twice", { id }));
     }
     if (draft.has(`${path}.like`)) checkLike(draft, path);
     else
       for (const key of NEEDED_FIELDS) if (!draft.has(`${path}.${key}`)) draft.issues.push(missing(`${path}.${key}`));
     const curve = draft.pairs(`${path}.curve`);
     const fault = curve && draft.has(`${path}.curve`) ? curveFault(curve) : undefined;
-    if (fault) draft.fault(`${path}.curve[${fault.at}]`, "a rising curve", `In the slow-pull curve ${fault.why}.`);
+    if (fault) draft.fault(`${path}.curve[${fault.at}]`, fact("expected.risingCurve", {}), fault.why);
     else if (id !== undefined) checkSpeed(draft, path, findStock(draft, id));
   });
 }
@@ -99,11 +100,7 @@ function checkSpeed(draft: Draft, path: string, stock: PartialStock | undefined)
   const speed = Math.sqrt(stiffness / mass);
   if (speed <= FASTEST_PULL) return;
   const at = draft.has(`${path}.curve`) ? "curve" : draft.has(`${path}.branches`) ? "branches" : "mass";
-  draft.fault(
-    `${path}.${at}`,
-    "a line in which a pull travels at 20 km/s at most; in the stiffest fibres it does at 12",
-    `It is so stiff for its mass that a pull would travel at ${Math.ceil(speed / 1000)} km/s: see to units, and to points of the curve that are too close.`,
-  );
+  draft.fault(`${path}.${at}`, fact("expected.speed", {}), fact("stock.tooFast", { speed: Math.ceil(speed / 1000) }));
 }
 
 function checkLike(draft: Draft, path: string): void {
@@ -113,8 +110,8 @@ function checkLike(draft: Draft, path: string): void {
     if (seen.includes(id)) {
       draft.fault(
         `${path}.like`,
-        "another webbing or rope",
-        `"${seen[0]}" is like itself, by way of ${seen.join(", ")}.`,
+        fact("expected.otherStock", {}),
+        fact("stock.likeItself", { id: seen[0]!, way: { list: seen } }),
       );
       return;
     }
@@ -131,7 +128,6 @@ export function checkStockId(draft: Draft, path: string): void {
   if (id === undefined || findStock(draft, id) !== undefined) return;
   const own = draft.items("stocks").flatMap((item) => draft.text(`${item}.id`) ?? []);
   const ids = [...own, ...GENERIC_STOCKS.keys()];
-  const guess = nearest(id, ids);
-  const hint = guess ? ` Did you mean "${guess}"?` : "";
-  draft.fault(path, `one of ${ids.join(", ")}`, `There is no webbing or rope with the id "${id}".${hint}`);
+  const expected = fact("expected.oneOf", { list: { list: ids } });
+  draft.fault(path, expected, fact("stock.unknown", { id }, guessed(nearest(id, ids))));
 }

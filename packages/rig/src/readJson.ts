@@ -2,13 +2,15 @@
  * The one way in for the text of a JSON file: its size and depth are looked at before it is parsed; names given twice
  * and numbers that a computer cannot hold are faults. What the document means is not looked at here.
  */
+import type { FactValue } from "./fact.ts";
 import { DEEPEST_NESTING, scanJson, tooDeep } from "./jsonScan.ts";
 import type { RigIssue } from "./rig.ts";
+import { fact } from "./rigFacts.ts";
 import { describeValue } from "./units.ts";
 
 export interface JsonFormat {
-  /** What the file should be, "a rig". */
-  readonly noun: string;
+  /** What the file should be. */
+  readonly noun: FactValue;
   /** Longest text [characters]. */
   readonly longest: number;
 }
@@ -37,35 +39,34 @@ function scanIssues(text: string): RigIssue[] {
   return [
     ...repeated.map((path) => ({
       path,
-      got: "a name again",
-      expected: "a name once",
-      message: "This is given twice in the same group; which one is meant? Delete the other.",
+      got: fact("got.nameAgain", {}),
+      expected: fact("expected.nameOnce", {}),
+      message: fact("file.twice", {}),
     })),
     ...lost.map(({ path, written, large }) => {
-      const size = large ? "large" : "small";
       const got = written.length > 40 ? `${written.slice(0, 40)}…` : written;
-      const expected = `a ${large ? "smaller" : "larger"} number${large ? "" : ", or 0"}`;
-      return { path, got, expected, message: `${got} is too ${size} a number to be computed with.` };
+      const expected = fact(large ? "expected.smallerNumber" : "expected.largerNumber", {});
+      return { path, got, expected, message: fact(large ? "number.tooLargeToCompute" : "number.tooSmall", { got }) };
     }),
   ];
 }
 
 function tooLarge(length: number, { noun, longest }: JsonFormat): RigIssue {
-  const size = `${(length / 1e6).toFixed(1)} million characters`;
-  const expected = `at most ${longest / 1e6} million characters`;
-  return { path: "", got: size, expected, message: `This file is too large to be ${noun}: it has ${size}.` };
+  const got = fact("got.millionCharacters", { count: { rounded: length / 1e6, decimals: 1 } });
+  const expected = fact("expected.millionCharacters", { count: longest / 1e6 });
+  return { path: "", got, expected, message: fact("file.tooLarge", { noun, size: got }) };
 }
 
 export function tooDeeplyNested({ noun }: Pick<JsonFormat, "noun">): RigIssue {
-  const got = `more than ${DEEPEST_NESTING} groups and lists within one another`;
-  const message = `This file is not ${noun}: it has ${got}.`;
-  return { path: "", got, expected: `at most ${DEEPEST_NESTING}`, message };
+  const got = fact("got.nested", { count: DEEPEST_NESTING });
+  const expected = fact("expected.atMost", { most: DEEPEST_NESTING });
+  return { path: "", got, expected, message: fact("file.nested", { noun, got }) };
 }
 
 function notJson(text: string, error: unknown, { noun }: JsonFormat): RigIssue {
   const position = /position (\d+)/.exec(String(error))?.[1];
   const line = position === undefined ? undefined : text.slice(0, Number(position)).split("\n").length;
-  const where = line === undefined ? "" : ` The trouble is in line ${line}.`;
-  const got = text.trim() === "" ? "an empty file" : describeValue(text.trim().slice(0, 40));
-  return { path: "", got, expected: "a JSON file", message: `This file is not JSON, so it is not ${noun}.${where}` };
+  const where = line === undefined ? undefined : fact("file.troubleInLine", { line });
+  const got = text.trim() === "" ? fact("got.emptyFile", {}) : describeValue(text.trim().slice(0, 40));
+  return { path: "", got, expected: fact("expected.json", {}), message: fact("file.notJson", { noun }, where) };
 }

@@ -11,6 +11,7 @@ import { issuesOf } from "./issues.ts";
 import { checkStocks } from "./ownStocks.ts";
 import { readJson } from "./readJson.ts";
 import type { Rig, RigIssue } from "./rig.ts";
+import { fact } from "./rigFacts.ts";
 import { checkUnconfirmed } from "./unconfirmed.ts";
 import { describeValue } from "./units.ts";
 
@@ -20,7 +21,7 @@ export type RigReading =
 
 /** Largest file that is read [bytes]; in a text, characters are counted. A rig with everything in it has some ten thousand. */
 export const MAX_RIG_TEXT = 1_000_000;
-const RIG_FILE = { noun: "a rig", longest: MAX_RIG_TEXT };
+const RIG_FILE = { noun: fact("noun.rig", {}), longest: MAX_RIG_TEXT };
 
 /**
  * Reads a rig from the text of a file, or from an object that came from JSON. Returns the rig in SI units with the
@@ -67,8 +68,7 @@ function withoutRepeats(issues: readonly RigIssue[]): RigIssue[] {
 function notOurs(document: unknown): RigIssue | undefined {
   const expected = `"${RIG_TAG}": "${RIG_FORMAT}"`;
   if (typeof document !== "object" || document === null || Array.isArray(document)) {
-    const message = "This is not a rig: a rig is one group of named values in { }.";
-    return { path: "", got: describeValue(document), expected, message };
+    return { path: "", got: describeValue(document), expected, message: fact("file.notGroup", {}) };
   }
   const tag = Object.hasOwn(document, RIG_TAG) ? (document as Record<string, unknown>)[RIG_TAG] : undefined;
   if (tag === RIG_FORMAT) return undefined;
@@ -77,9 +77,9 @@ function notOurs(document: unknown): RigIssue | undefined {
   const newer = version !== undefined && Number(version) > RIG_VERSION;
   const message =
     tag === undefined
-      ? `This file is JSON, but not a rig: it does not say ${expected}. It may belong to another program.`
+      ? fact("file.untagged", { expected })
       : newer
-        ? `This rig was written by a newer version of Secondline (${tag}); this version reads up to ${RIG_FORMAT}.`
-        : `This is not a rig: ${got} is not a format that is known here.`;
+        ? fact("file.newer", { tag: String(tag), format: RIG_FORMAT })
+        : fact("file.unknownFormat", { got });
   return { path: RIG_TAG, got, expected: `"${RIG_FORMAT}"`, message };
 }

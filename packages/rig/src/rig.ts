@@ -3,13 +3,15 @@
  * its values, is in `document.ts`; nothing after the check looks back at it.
  * Positions along a webbing are in natural (unstretched) metres from anchor A's side.
  */
+import type { Fact, Issue, Note } from "./fact.ts";
+import type { RigFact } from "./rigFacts.ts";
 
 /** Where a number comes from. Shown wherever the number is. */
 export type BasisKind = "published" | "tested" | "common practice" | "from memory" | "assumed";
 export interface Basis {
   readonly kind: BasisKind;
-  /** Source, test log or reason, in words. */
-  readonly note: string;
+  /** Source, test log or reason. */
+  readonly note: Note;
 }
 
 export type Fibre = "polyamide" | "polyester" | "hmpe" | "aramid";
@@ -76,7 +78,7 @@ export interface Condition {
   /** Wet when loaded. */
   readonly wet?: boolean;
   /** What happened to it that no factor covers and nobody has judged since, in sentences; from a wear record. */
-  readonly needsInspection?: readonly string[];
+  readonly needsInspection?: readonly Fact[];
 }
 
 /**
@@ -238,10 +240,4 @@ export interface Rig {
 }
 
 /** One fault in a document: path in the file, what was got, what was expected. */
-export interface RigIssue {
-  readonly path: string;
-  readonly got: string;
-  readonly expected: string;
-  /** The fault in one sentence a rigger understands. */
-  readonly message: string;
-}
+export type RigIssue = Issue<RigFact>;

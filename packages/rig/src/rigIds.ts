@@ -1,5 +1,6 @@
 /** Ids of rigs that are loaded together: an id means one rig. */
 import type { Rig, RigIssue } from "./rig.ts";
+import { fact } from "./rigFacts.ts";
 
 /** Faults for every id that more than one of the rigs has; `path` is the place of the later one in the list. */
 export function repeatedRigIds(rigs: readonly Pick<Rig, "id" | "name">[]): RigIssue[] {
@@ -9,9 +10,9 @@ export function repeatedRigIds(rigs: readonly Pick<Rig, "id" | "name">[]): RigIs
     return [
       {
         path: `[${i}].id`,
-        got: `"${id}" again`,
-        expected: "an id of its own for every rig",
-        message: `"${rigs[first]!.name}" and "${name}" have the same id, "${id}": a wear record could mean either. Give one of them another id.`,
+        got: fact("got.idAgain", { id }),
+        expected: fact("expected.ownIdOfRig", {}),
+        message: fact("ids.same", { first: rigs[first]!.name, second: name, id }),
       },
     ];
   });

@@ -5,6 +5,7 @@
 import type { Draft } from "./draft.ts";
 import { fieldAt } from "./fields.ts";
 import { editDocument, isGroup, type PathStep, pathSteps, pathText, valueAt } from "./path.ts";
+import { fact } from "./rigFacts.ts";
 
 const UNCONFIRMED_FIELD = "unconfirmed";
 /** A profile is confirmed as one: nobody confirms half a valley. */
@@ -45,9 +46,9 @@ export function checkUnconfirmed(draft: Draft): void {
     const path = draft.text(at);
     if (path === undefined || path === "") return;
     if (!namesValue(path)) {
-      const message = `There is no value at ${JSON.stringify(path)}.`;
-      draft.fault(at, 'a path such as "main.pretension"', message);
-    } else if (paths.indexOf(path) < i) draft.fault(at, "every path once", `"${path}" is marked twice.`);
+      draft.fault(at, fact("expected.path", {}), fact("unconfirmed.noValue", { path: JSON.stringify(path) }));
+    } else if (paths.indexOf(path) < i)
+      draft.fault(at, fact("expected.pathOnce", {}), fact("unconfirmed.twice", { path }));
   });
 }
 

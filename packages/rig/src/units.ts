@@ -3,8 +3,10 @@
  * the unit is looked up by mathjs's unit reader. The expression evaluator of mathjs is not even loaded.
  */
 import { createUnitClass, type UnitClass } from "mathjs";
+import type { FactValue } from "./fact.ts";
 import { visibleText } from "./hiddenCharacters.ts";
 import { nearest } from "./nearest.ts";
+import { fact, guessed, type RigFact } from "./rigFacts.ts";
 
 /** What a number measures. `share` is written in per cent, `position` as 0 to 1 or in per cent, the last two are bare. */
 export type Dimension =
@@ -22,11 +24,9 @@ export type Dimension =
 
 export type ReadQuantity =
   | { readonly ok: true /** SI value. */; readonly value: number }
-  | { readonly ok: false; readonly got: string; readonly expected: string; readonly message: string };
+  | { readonly ok: false; readonly got: FactValue; readonly expected: FactValue; readonly message: RigFact };
 
 interface DimensionWords {
-  /** With article, for sentences. */
-  readonly noun: string;
   readonly example: string;
   /** Units offered when one is unknown; the first is used to suggest a fix for a bare number. */
   readonly units: readonly string[];
@@ -36,46 +36,42 @@ interface DimensionWords {
 
 const DIMENSION_WORDS: Readonly<Record<Dimension, DimensionWords>> = {
   length: {
-    noun: "a length",
     example: "60 m",
     units: ["m", "cm", "mm", "km", "ft", "feet", "in", "inch", "yd"],
     powers: [0, 1, 0, 0],
   },
   force: {
-    noun: "a force",
     example: "2.5 kN",
     units: ["kN", "N", "daN", "kgf", "lbf", "kip"],
     powers: [1, 1, -2, 0],
   },
-  mass: { noun: "a mass", example: "80 kg", units: ["kg", "g", "lb", "lbs", "oz"], powers: [1, 0, 0, 0] },
+  mass: { example: "80 kg", units: ["kg", "g", "lb", "lbs", "oz"], powers: [1, 0, 0, 0] },
   massPerLength: {
-    noun: "a mass per length",
     example: "0.06 kg/m",
     units: ["kg/m", "g/m", "lb/ft", "oz/ft"],
     powers: [1, -1, 0, 0],
   },
-  angle: { noun: "an angle", example: "40 deg", units: ["deg", "rad"], powers: [0, 0, 0, 1] },
+  angle: { example: "40 deg", units: ["deg", "rad"], powers: [0, 0, 0, 1] },
   time: {
-    noun: "a time",
     example: "14 months",
     units: ["months", "month", "years", "year", "weeks", "week", "days", "day", "hours", "hour", "h", "s", "ms"],
     powers: [0, 0, 1, 0],
   },
-  stiffness: { noun: "a stiffness", example: "800 kN/m", units: ["kN/m", "N/m", "MN/m"], powers: [1, 0, -2, 0] },
-  share: { noun: "a share in per cent", example: "4 %", units: ["%"] },
-  position: { noun: "a place between 0 (at anchor A) and 1 (at anchor B)", example: "0.5", units: ["%"] },
-  ratio: { noun: "a plain number", example: "0.15", units: [] },
-  count: { noun: "a whole number", example: "12", units: [] },
+  stiffness: { example: "800 kN/m", units: ["kN/m", "N/m", "MN/m"], powers: [1, 0, -2, 0] },
+  share: { example: "4 %", units: ["%"] },
+  position: { example: "0.5", units: ["%"] },
+  ratio: { example: "0.15", units: [] },
+  count: { example: "12", units: [] },
 };
 
 /** Units that are offered for a dimension, the usual one first. */
 export const unitsOf = (dimension: Dimension): readonly string[] => DIMENSION_WORDS[dimension].units;
 
-/** What a value of a dimension looks like, for messages and hints: `a force such as "2.5 kN"`. */
-export function expectedText(dimension: Dimension): string {
-  const { noun, example } = DIMENSION_WORDS[dimension];
-  return acceptsNumber(dimension) ? `${noun}, such as ${example}` : `${noun} such as "${example}"`;
-}
+/** What a value of a dimension looks like, for messages and hints. */
+export const expectedOf = (dimension: Dimension): RigFact => fact(`expected.${dimension}`, {});
+
+/** What a dimension is called. */
+const nounOf = (dimension: Dimension): RigFact => fact(`noun.${dimension}`, {});
 
 /** An example of a value as it is typed, for an empty field. */
 export function exampleText(dimension: Dimension): string {
@@ -141,44 +137,45 @@ const UNIT_PATTERN = /^[A-Za-z%°µ][A-Za-z0-9 /*^()%°µ-]*$/;
 /** A longer text is quoted only up to here [letters]. */
 const LONGEST_QUANTITY = 60;
 
-function refuse(dimension: Dimension, got: string, message: string): ReadQuantity {
-  return { ok: false, got, expected: expectedText(dimension), message };
+function refuse(dimension: Dimension, got: FactValue, message: RigFact): ReadQuantity {
+  return { ok: false, got, expected: expectedOf(dimension), message };
 }
 
 /** A value as it appears in a message: short, quoted when it is text. */
-export function describeValue(value: unknown): string {
-  if (value === undefined) return "nothing";
+export function describeValue(value: unknown): FactValue {
+  if (value === undefined) return fact("got.nothing", {});
   if (typeof value === "string") {
     return `"${visibleText(value.length > LONGEST_QUANTITY ? `${value.slice(0, LONGEST_QUANTITY)}…` : value)}"`;
   }
   if (typeof value === "number" || typeof value === "boolean" || value === null) return String(value);
-  return Array.isArray(value) ? `a list of ${value.length}` : "a group in { }";
+  return Array.isArray(value) ? fact("got.list", { count: value.length }) : fact("got.group", {});
 }
 
 /**
  * Reads one quantity in SI units. `value` is what stands in the document or what was typed into a field; a bare number is
- * accepted only where the dimension has no unit. Never throws; a fault is returned in words.
+ * accepted only where the dimension has no unit. Never throws; a fault is returned as data.
  */
 export function parseQuantity(value: unknown, dimension: Dimension): ReadQuantity {
   const got = describeValue(value);
+  const expected = expectedOf(dimension);
   if (typeof value === "number") return bareNumber(value, dimension, got);
   if (typeof value !== "string") {
-    return refuse(dimension, got, `Here ${expectedText(dimension)} is needed, not ${got}.`);
+    return refuse(dimension, got, fact("quantity.needed", { expected, got }));
   }
   const text = value.trim();
-  if (text === "") return refuse(dimension, got, `This is empty; write ${expectedText(dimension)}.`);
-  if (text.length > LONGEST_QUANTITY) return refuse(dimension, got, `This is too long for ${expectedText(dimension)}.`);
+  if (text === "") return refuse(dimension, got, fact("quantity.empty", { expected }));
+  if (text.length > LONGEST_QUANTITY) return refuse(dimension, got, fact("quantity.long", { expected }));
   const digits = NUMBER_PATTERN.exec(text)?.[0];
   if (digits === undefined) {
-    return refuse(dimension, got, `${got} does not begin with a number; write ${expectedText(dimension)}.`);
+    return refuse(dimension, got, fact("quantity.noNumber", { got, expected }));
   }
   const rest = text.slice(digits.length).trim();
   if (/^,\s*\d/.test(rest)) {
-    return refuse(dimension, got, `${got} has a comma in the number; write a point for decimals, as in "2.5 kN".`);
+    return refuse(dimension, got, fact("quantity.comma", { got }));
   }
   const number = Number(digits.replace("\u2212", "-"));
-  if (!Number.isFinite(number)) return refuse(dimension, got, `${got} is too large a number.`);
-  if (tooSmall(number, digits)) return refuse(dimension, got, `${got} is too small a number to be computed with.`);
+  if (!Number.isFinite(number)) return refuse(dimension, got, fact("number.tooLarge", { got }));
+  if (tooSmall(number, digits)) return refuse(dimension, got, fact("number.tooSmall", { got }));
   return withUnit(number, rest, dimension, got);
 }
 
@@ -191,48 +188,41 @@ export function tooSmall(number: number, written: string): boolean {
   return Math.abs(number) < LEAST_NORMAL;
 }
 
-function bareNumber(number: number, dimension: Dimension, got: string): ReadQuantity {
-  if (!Number.isFinite(number)) return refuse(dimension, got, `${got} is not a finite number.`);
+function bareNumber(number: number, dimension: Dimension, got: FactValue): ReadQuantity {
+  if (!Number.isFinite(number)) return refuse(dimension, got, fact("number.infinite", { got }));
   if (!acceptsNumber(dimension)) {
-    const { noun, units } = DIMENSION_WORDS[dimension];
-    return refuse(
-      dimension,
-      got,
-      `${got} has no unit; ${noun} is written with one, for example "${number} ${units[0]}".`,
-    );
+    const example = `${number} ${DIMENSION_WORDS[dimension].units[0]}`;
+    return refuse(dimension, got, fact("quantity.noUnit", { got, noun: nounOf(dimension), example }));
   }
   if (dimension === "count" && !Number.isInteger(number)) {
-    return refuse(dimension, got, `${got} is not a whole number.`);
+    return refuse(dimension, got, fact("number.notWhole", { got }));
   }
   return { ok: true, value: number };
 }
 
-function withUnit(number: number, unit: string, dimension: Dimension, got: string): ReadQuantity {
+function withUnit(number: number, unit: string, dimension: Dimension, got: FactValue): ReadQuantity {
+  const expected = expectedOf(dimension);
   if (unit === "") return bareNumber(number, dimension, got);
   if (unit === "%") {
     if (dimension === "share" || dimension === "position") return { ok: true, value: number / 100 };
-    return refuse(dimension, got, `${got} is in per cent, but ${expectedText(dimension)} is needed.`);
+    return refuse(dimension, got, fact("quantity.percent", { got, expected }));
   }
   const { powers, units: offered } = DIMENSION_WORDS[dimension];
-  if (!powers)
-    return refuse(dimension, got, `${got} has a unit that does not belong here; write ${expectedText(dimension)}.`);
+  if (!powers) return refuse(dimension, got, fact("quantity.unitTooMuch", { got, expected }));
   const found = UNIT_PATTERN.test(unit) ? lookUp(unit.replace(/^°$/, "deg")) : undefined;
   if (!found) {
-    const guess = nearest(unit, offered);
-    const hint = guess ? ` Did you mean "${guess}"?` : "";
-    return refuse(
-      dimension,
-      got,
-      `"${unit}" is not a unit that is known here; write ${expectedText(dimension)}.${hint}`,
-    );
+    const hint = guessed(nearest(unit, offered));
+    return refuse(dimension, got, fact("quantity.unitUnknown", { unit, expected }, hint));
   }
   if (found.powers.some((p, i) => p !== powers[i])) {
     const kind = dimensionOf(found.powers);
-    const is = kind ? `${got} is ${DIMENSION_WORDS[kind].noun}` : `"${unit}" measures something else`;
-    return refuse(dimension, got, `${is}, but ${expectedText(dimension)} is needed.`);
+    const is = kind
+      ? fact("quantity.otherDimension", { got, noun: nounOf(kind), expected })
+      : fact("quantity.otherMeasure", { unit, expected });
+    return refuse(dimension, got, is);
   }
   const value = number * found.factor;
-  if (!Number.isFinite(value)) return refuse(dimension, got, `${got} is too large a number.`);
+  if (!Number.isFinite(value)) return refuse(dimension, got, fact("number.tooLarge", { got }));
   return { ok: true, value };
 }
 

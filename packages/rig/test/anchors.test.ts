@@ -18,8 +18,8 @@ describe("the id of a rig", () => {
     const rigs = DEMO_NAMES.map((name) => accepted(readRig(demoDocument(name))).rig);
     expect(repeatedRigIds(rigs)).toEqual([]);
     const [issue, ...more] = repeatedRigIds([...rigs, { ...rigs[0]!, name: "copy" }]);
-    expect(issue).toMatchObject({ path: "[3].id", got: `"${rigs[0]!.id}" again` });
-    expect(issue!.message).toContain(`"${rigs[0]!.name}" and "copy" have the same id`);
+    expect(issue).toMatchObject({ path: "[3].id", got: { code: "got.idAgain" } });
+    expect(issue!.message).toMatchObject({ code: "ids.same", values: { first: rigs[0]!.name, second: "copy" } });
     expect(more).toEqual([]);
     expect(repeatedRigIds([{ name: "a" }, { name: "a" }])).toEqual([]);
   });

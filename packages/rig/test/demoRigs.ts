@@ -14,7 +14,8 @@ export function demoDocument(name: DemoName): RigDocument {
 }
 
 export function accepted(reading: RigReading): Extract<RigReading, { ok: true }> {
-  if (!reading.ok) throw new Error(`refused: ${reading.issues.map((i) => `${i.path}: ${i.message}`).join("\n")}`);
+  if (!reading.ok)
+    throw new Error(`refused: ${reading.issues.map((i) => `${i.path}: ${JSON.stringify(i.message)}`).join("\n")}`);
   return reading;
 }
 

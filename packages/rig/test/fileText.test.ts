@@ -17,7 +17,10 @@ describe("the text of a file", () => {
 
   it.each(["[", '{"a":', '[{"a":'])("of 4 MB of %s is refused before it is parsed", (piece) => {
     const reading = readJson(piece.repeat(4_000_000 / piece.length), FORMAT);
-    expect(reading).toMatchObject({ parsed: false, issues: [{ path: "", expected: "at most 32" }] });
+    expect(reading).toMatchObject({
+      parsed: false,
+      issues: [{ path: "", expected: { code: "expected.atMost", values: { most: 32 } } }],
+    });
   });
 
   it("may hold any brackets in its texts", () => {
@@ -32,10 +35,10 @@ describe("the text of a file", () => {
 
   it("is refused with the path of every number that cannot be held as written", () => {
     const reading = readJson('{"a":[1e-320,0e-400,1e-400,-1e400,5],"b":1e308}', FORMAT);
-    expect(reading.issues.map(({ path, message }) => [path, message])).toEqual([
-      ["a[0]", "1e-320 is too small a number to be computed with."],
-      ["a[2]", "1e-400 is too small a number to be computed with."],
-      ["a[3]", "-1e400 is too large a number to be computed with."],
+    expect(reading.issues.map(({ path, got, message }) => [path, got, message.code])).toEqual([
+      ["a[0]", "1e-320", "number.tooSmall"],
+      ["a[2]", "1e-400", "number.tooSmall"],
+      ["a[3]", "-1e400", "number.tooLargeToCompute"],
     ]);
   });
 
@@ -53,30 +56,30 @@ describe("the text of a file", () => {
 });
 
 describe("hidden characters", () => {
-  const CASES: readonly [string, string][] = [
-    ["\x1b[2K", "a control character (U+001B)"],
-    ["\r", "a line break (U+000D)"],
-    ["\n", "a line break (U+000A)"],
-    ["\t", "a tab (U+0009)"],
-    ["\x7f", "a control character (U+007F)"],
-    ["\x9b", "a control character (U+009B)"],
-    ["\u061c", "a mark that turns the direction of writing (U+061C)"],
-    ["\u200f", "a mark that turns the direction of writing (U+200F)"],
-    ["\u2028", "a line break (U+2028)"],
-    ["\u202e", "a mark that turns the direction of writing (U+202E)"],
-    ["\u2069", "a mark that turns the direction of writing (U+2069)"],
-    ["\ud83d", "half a character (U+D83D)"],
+  const CASES: readonly [string, string, string][] = [
+    ["\x1b[2K", "hidden.control", "U+001B"],
+    ["\r", "hidden.break", "U+000D"],
+    ["\n", "hidden.break", "U+000A"],
+    ["\t", "hidden.tab", "U+0009"],
+    ["\x7f", "hidden.control", "U+007F"],
+    ["\x9b", "hidden.control", "U+009B"],
+    ["\u061c", "hidden.direction", "U+061C"],
+    ["\u200f", "hidden.direction", "U+200F"],
+    ["\u2028", "hidden.break", "U+2028"],
+    ["\u202e", "hidden.direction", "U+202E"],
+    ["\u2069", "hidden.direction", "U+2069"],
+    ["\ud83d", "hidden.half", "U+D83D"],
   ];
 
-  it.each(CASES)("%j are refused in every text of a rig, in words: %s", (hidden, words) => {
+  it.each(CASES)("%j are refused in every text of a rig: %s %s", (hidden, kind, code) => {
     for (const path of ["name", "rings[0].name", "anchorA.points[0].name", "harness.own.reason", "walker.mass"]) {
       const [issue, ...others] = issues(editDocument(sound, path, `Ring${hidden}1`));
       expect(issue).toMatchObject({
         path,
-        message: `There is ${words} in this text. Delete it, or type the text anew.`,
+        message: { code: "text.hidden", values: { hidden: { code: kind, values: { code } } } },
       });
       expect(others).toEqual([]);
-      expect(visibleText(issue!.got)).toBe(issue!.got);
+      expect(visibleText(String(issue!.got))).toBe(issue!.got);
     }
   });
 
@@ -113,7 +116,7 @@ describe("a document from elsewhere than a file", () => {
   it("that holds itself is refused", () => {
     const loop: Record<string, unknown> = { ...sound };
     loop.notes = loop;
-    expect(issues(loop)).toMatchObject([{ path: "", expected: "at most 32" }]);
+    expect(issues(loop)).toMatchObject([{ path: "", expected: { code: "expected.atMost", values: { most: 32 } } }]);
     expect(checkTexts(loop, "a rig").bottomless).toBe(true);
   });
 });

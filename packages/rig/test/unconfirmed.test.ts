@@ -24,7 +24,7 @@ describe("a rig with marks", () => {
       expect(!read.ok && read.issues[0]).toMatchObject({ path: "unconfirmed[0]" });
     }
     const twice = readRig(rig(["span", "span"]));
-    expect(!twice.ok && twice.issues[0]?.message).toBe('"span" is marked twice.');
+    expect(!twice.ok && twice.issues[0]?.message).toEqual({ code: "unconfirmed.twice", values: { path: "span" } });
   });
 
   it("keeps them in the text of its file", () => {

@@ -35,7 +35,9 @@ describe("the key of a run", () => {
     expect(runKey(assessed, { ...order, trace: true })).toBe(runKey({ ...assessed }, order));
     const options = { accuracy: "quick", size: "quick" } as const;
     expect(studyKey(assessed, { ...options, tellSoFar: true })).toBe(studyKey(assessed, options));
-    expect(studyKey({ ...assessed, notes: ["look"] }, options)).not.toBe(studyKey(assessed, options));
+    expect(studyKey({ ...assessed, notes: [{ code: "record.latitude", values: {} }] }, options)).not.toBe(
+      studyKey(assessed, options),
+    );
   });
 
   it("is asked for nothing that another try may end differently", () => {

@@ -10,6 +10,8 @@ export {
   rigOnLaterDays,
   speaksOf,
 } from "./assessment/assessment.ts";
+export type { AssessmentFact, AssessmentFacts, AssessmentIssue } from "./assessment/assessmentFacts.ts";
+export type { AssessmentNotes } from "./assessment/assessmentNotes.ts";
 export { assessRig } from "./assessment/assessRig.ts";
 export { inputHash } from "./assessment/inputHash.ts";
 export { cardTerms } from "./card/cardTerms.ts";
@@ -114,7 +116,8 @@ export {
 } from "./scatter/inputs.ts";
 export { Sampler, SEED } from "./scatter/sampler.ts";
 export { NoEquilibrium, NothingComputed } from "./search/conclude.ts";
-export { DEFAULT_RUNS, type Found, type Round, type SearchOptions, search } from "./search/search.ts";
+export { DEFAULT_RUNS } from "./search/defaultRuns.ts";
+export { type Found, type Round, type SearchOptions, search } from "./search/search.ts";
 export { study } from "./search/study.ts";
 export type { SingleFailure } from "./singles/singleFailures.ts";
 export { type RigStrengths, rigStrengths } from "./strengths/rigStrengths.ts";

@@ -21,7 +21,7 @@ const tests = log.tests;
 
 const worked = (assessment: Assessment) => {
   const found = assess(assessment);
-  if (!found.ok) throw new Error(found.issues.map(({ message }) => message).join(" "));
+  if (!found.ok) throw new Error(JSON.stringify(found.issues));
   return found.assessed;
 };
 const refused = (assessment: Assessment) => {
@@ -47,7 +47,7 @@ describe("an assessment", () => {
     expect(rigStrengths(all.rig, all.tests)).toEqual(rigStrengths(without.rig, without.tests));
     expect(all.hash).toBe(without.hash);
     expect(all.taken.tests).toEqual({ given: tests.length, count: 0 });
-    expect(all.notes.join(" ")).toContain(`${tests.length} break tests are dated after ${on} and left out`);
+    expect(all.notes).toContainEqual({ code: "tests.later", values: { count: tests.length, day: on } });
     expect(worked({ rig: old, wear, on, tests: first }).tests).toHaveLength(1);
     expect(worked({ rig: old, wear, on: "2026-11-02", tests: later }).tests).toHaveLength(tests.length);
     // Without a day nothing is later.
@@ -92,8 +92,8 @@ describe("an assessment", () => {
     expect(speaksOf(wear, old, "2026-11-01")).toBe(true);
     expect(speaksOf(wear, sound, "2026-11-01")).toBe(false);
     const [issue] = refused({ rig: sound, wear, on: "2026-11-01" });
-    expect(issue!.message).toContain(old.id!);
-    expect(issue!.message).toContain("Give this rig's record");
+    expect(issue!.message.code).toBe("record.otherRigs");
+    expect(JSON.stringify(issue!.message)).toContain(old.id!);
   });
 
   it("refuses a record that hangs webbing in a section that the rig has not", () => {
@@ -111,14 +111,18 @@ describe("an assessment", () => {
   });
 
   it("refuses a record without a day, a day that is none, and a day before the record begins", () => {
-    expect(refused({ rig: old, wear })[0]!.message).toContain("say which day");
-    expect(refused({ rig: old, on: "2026-02-30" })[0]!.message).toContain("2026-02-30");
-    expect(refused({ rig: old, wear, on: "2020-01-01" })[0]!.message).toMatch(/before the wear record begins/);
+    expect(refused({ rig: old, wear })[0]!.message).toEqual({ code: "day.wanted", values: {} });
+    expect(refused({ rig: old, on: "2026-02-30" })[0]!.message).toMatchObject({
+      code: "day.form",
+      values: { day: "2026-02-30" },
+    });
+    expect(refused({ rig: old, wear, on: "2020-01-01" })[0]!.message.code).toBe("day.beforeRecord");
   });
 
   it("refuses a judgement of a part that the rig has not, naming those that it has", () => {
     const [issue] = refused({ rig: old, judgements: [{ part: "ring.3", reason: "?" }] });
-    expect(issue!.message).toMatch(/no part "ring.3".*leash/);
+    expect(issue!.message).toMatchObject({ code: "judgement.noPart", values: { part: "ring.3" } });
+    expect(JSON.stringify(issue!.message)).toContain("leash");
   });
 });
 

@@ -1,3 +1,4 @@
+import { noteFact } from "@secondline/strength";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
@@ -296,10 +297,11 @@ describe("the one rule", () => {
   });
 
   it("withholds what somebody must look at first", () => {
-    const assessed = { ...assessRig(testRig), withholds: ["an edge was touched on 2026-05-01"] };
+    const edge = noteFact("need.unfit", { name: "Main webbing", reason: "Ada" });
+    const assessed = { ...assessRig(testRig), withholds: [edge] };
     expect(searched(assessed).outcome).toMatchObject({
       verdict: "thin",
-      reasons: [{ kind: "withheld", what: "an edge was touched on 2026-05-01" }],
+      reasons: [{ kind: "withheld", what: edge }],
     });
   });
 
@@ -307,7 +309,7 @@ describe("the one rule", () => {
     const cut = [{ kind: "cut", at: 20, depth: 0.41 }] as const;
     const sections = testRig.main.sections.map((section) => ({ ...section, wear: cut }));
     const { outcome } = searched({ ...testRig, main: { ...testRig.main, sections } });
-    const what = "Main line, cut: share of the width 0.41 is outside 0 to 0.4, beyond which nothing is known.";
+    const what = { code: "beyond.known", values: { outside: { values: { got: 0.41, to: 0.4 } } } };
     expect(outcome).toMatchObject({ verdict: "thin", reasons: [{ kind: "withheld", what }] });
     expect(outcome.parts.find(({ id }) => id === "main")!.verdict).toBe("open");
     expect(outcome.parts.find(({ id }) => id === "leash")!.verdict).toBe("holds");
@@ -326,7 +328,7 @@ describe("the one rule", () => {
   });
 
   it("has lapsed for whatever nobody has judged since: it never says holds, of no part either", () => {
-    const sentence = "Main webbing: a storm on 2026-05-01.";
+    const sentence = noteFact("need.unfit", { name: "Main webbing", reason: "Ada" });
     const lapses = [
       { of: { webbing: "Main webbing" }, kind: "open", sentence },
       { of: { part: "leash" }, kind: "overdue", due: "2026-06-01" },

@@ -7,6 +7,7 @@ export {
   OUTCOMES,
   REQUIRED_COLUMNS,
 } from "./breakLog/logEntry.ts";
+export type { LogFact, LogFacts } from "./breakLog/logFacts.ts";
 export { readTest, type TestFields } from "./breakLog/readEntry.ts";
 export { type BreakLogReading, readBreakLog } from "./breakLog/readLog.ts";
 export { type TestsUntil, testsUntil } from "./breakLog/untilDay.ts";
@@ -29,6 +30,7 @@ export { analyseBreakLog, type BreakLogReport } from "./logReport/analyse.ts";
 export { characteristicValue } from "./logReport/characteristic.ts";
 export type { GroupReport } from "./logReport/groupReport.ts";
 export type { Narrowing } from "./logReport/narrowing.ts";
+export { type NoteFact, type NoteFacts, noteFact } from "./noteFacts.ts";
 export { type PartStrength, weakestFirst } from "./parts/partStrength.ts";
 export { partStrengths } from "./parts/partStrengths.ts";
 export { type StrengthZone, webbingStrength, zoneAt } from "./parts/webbingStrength.ts";
@@ -69,11 +71,12 @@ export { ENTRY_KINDS } from "./wear/entries/entryKinds.ts";
 export type { WearFlag } from "./wear/flags.ts";
 export { nextInspection } from "./wear/lapse.ts";
 export { misplacedIssues } from "./wear/misplaced.ts";
-export { needSentences } from "./wear/needWords.ts";
+export { needFacts } from "./wear/needWords.ts";
 export { PART_ENTRY_KINDS } from "./wear/partEntries/partEntryKinds.ts";
 export type { PartState } from "./wear/partState.ts";
 export { readWearRecord } from "./wear/readRecord.ts";
 export type { WearRecord } from "./wear/record.ts";
+export type { RecordFact, RecordFacts } from "./wear/recordFacts.ts";
 export { rigMatch } from "./wear/rigReference.ts";
 export type { WearDocument } from "./wear/schema.ts";
 export { strengthAlong } from "./wear/strengthAlong.ts";

@@ -67,9 +67,10 @@ describe("a rig as it is on a date", () => {
   it("carries the old clamp mark into the loaded span, where it is the weakest place", () => {
     const main = partStrengths(worn.rig).find((part) => part.id === "main")!;
     expect(main.weakest).toEqual({ at: expect.closeTo(3, 6), reason: "clamp mark" });
-    expect(worn.notes[0]).toContain(
-      "webbing: an old clamp mark of 7 months lies inside the loaded span, 6 m from the marked end",
-    );
+    expect(worn.notes[0]).toMatchObject({
+      code: "flag.clampMark",
+      values: { name: "webbing", middle: { length: expect.closeTo(6, 6) } },
+    });
   });
 
   it("adds falls where fall zones overlap", () => {
@@ -82,7 +83,7 @@ describe("a rig as it is on a date", () => {
     expect(worn.rig.main.endA.monthsClamped).toBeCloseTo(4.01, 2);
     expect(worn.rig.leash).toMatchObject({ falls: 70, condition: { ageYears: expect.closeTo(1.58, 2) } });
     expect(worn.rig.anchorA.hardware[0]!.condition.monthsOutside).toBeCloseTo(487 / 30.436875, 10);
-    expect(worn.notes.at(-1)).toContain('"windmill"');
+    expect(worn.notes.at(-1)).toMatchObject({ code: "record.unknownPart", values: { part: "windmill" } });
   });
 
   it("gets weaker with every day it hangs, and leaves the given rig as it was", () => {
@@ -98,9 +99,11 @@ describe("a rig as it is on a date", () => {
   it("says so when the record knows nothing of the rig", () => {
     const { notes, rig } = applyWear(exampleRig({ name: "elsewhere" }), record, "2026-08-01");
     expect(notes).toHaveLength(1);
-    expect(notes[0]).toContain('no webbing in the main line or the backup of a rig named "elsewhere" on 2026-08-01');
-    expect(notes[0]).toContain("from the rig's own file, not a state of that day");
-    expect(notes[0]).toContain('it has webbing in: "test rig"');
+    expect(notes[0]).toMatchObject({
+      code: "record.silentOn.both",
+      values: { rig: "elsewhere", on: "2026-08-01" },
+      next: { code: "record.hangsElsewhere", values: { rigs: { list: ['"test rig"'] } } },
+    });
     expect(rig).toEqual(exampleRig({ name: "elsewhere" }));
   });
 });

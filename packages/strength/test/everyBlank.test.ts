@@ -1,5 +1,6 @@
 import {
   editDocument,
+  type FactValue,
   FIELDS,
   type Field,
   quantityText,
@@ -127,6 +128,8 @@ const read = (document: RigDocument): Rig | undefined => {
 /** Where the worn places of the test lie. */
 const PLACES: Readonly<Record<string, string>> = { at: "5 m", length: "0.2 m", from: "10 m", to: "12 m" };
 
+const isNothing = (got: FactValue): boolean => typeof got === "object" && "code" in got && got.code === "got.nothing";
+
 /** The document with what a part of another kind needs put in, and what it cannot have taken out. */
 function repaired(document: RigDocument): RigDocument | undefined {
   let now = document;
@@ -137,7 +140,7 @@ function repaired(document: RigDocument): RigDocument | undefined {
       const field = FIELDS[path.replace(/\[\d+\]/g, "[]")];
       if (field === undefined) return undefined;
       const place = PLACES[path.replace(/^.*\./, "")];
-      const needed = got === "nothing" ? (place ?? valuesOf(field)[1] ?? valuesOf(field)[0]) : undefined;
+      const needed = isNothing(got) ? (place ?? valuesOf(field)[1] ?? valuesOf(field)[0]) : undefined;
       now = editDocument(now, path, needed);
     }
   }

@@ -74,8 +74,7 @@ describe("a record of webbing that begins late", () => {
       expect(holds(rig, id)).toBeLessThanOrEqual(holds(usedRig(), id));
       expect(holds(rig, id)).toBeGreaterThan(0.95 * holds(usedRig(), id));
     }
-    expect(notes.join(" ")).toContain("webbing: the record begins on 2026-07-04 and does not say what was before");
-    expect(notes.join(" ")).toContain('write "firstUse": "2026-07-04"');
+    expect(JSON.stringify(notes)).toContain('"record.late","values":{"name":"webbing","begun":"2026-07-04"}');
   });
 
   it("adds its months, its falls and its time in the weblocks", () => {
@@ -131,7 +130,7 @@ describe("a record of webbing from its first use on", () => {
     expect(rig.main.sections[0]!.condition.monthsOutside).toBeCloseTo(28 / 30.436875, 10);
     expect(rig.main.sections[0]!.wear.map(({ kind }) => kind)).toEqual(["fallZone"]);
     expect(rig.main.endA.monthsClamped).toBeCloseTo(28 / 30.436875, 10);
-    expect(notes.join(" ")).not.toContain("does not say what was before");
+    expect(JSON.stringify(notes)).not.toContain("record.late");
   });
 });
 
@@ -144,7 +143,7 @@ it("falls of the file are kept where the record never speaks of falls", () => {
   expect(zones([HUNG, DRY])).toEqual([140]);
   expect(zones([HUNG, DRY, none])).toEqual([0]);
   const { notes } = worn(usedRig(), [HUNG, DRY], { firstUse: "2026-07-04" });
-  expect(notes.join(" ")).toContain("does not speak of (falls): it is counted too");
+  expect(JSON.stringify(notes)).toContain('"record.damageKept"');
 });
 
 describe("damage that both the file and the record have", () => {
@@ -162,7 +161,7 @@ describe("damage that both the file and the record have", () => {
     for (const given of [NEW, {}]) {
       const { rig, notes } = worn(written(depth), [...LATE, cut(recorded)], given);
       expect(cuts(rig)).toEqual([[20, 0.4]]);
-      expect(notes.some((note) => note.includes("the worse counts"))).toBe(whose === "the file");
+      expect(notes.some((note) => note.code === "record.damageWorse")).toBe(whose === "the file");
     }
   });
 
@@ -178,7 +177,7 @@ describe("damage that both the file and the record have", () => {
   it("is kept where the record has none", () => {
     const { rig, notes } = worn(written(0.4), LATE, NEW);
     expect(cuts(rig)).toEqual([[20, 0.4]]);
-    expect(notes.join(" ")).toContain("the record does not speak of (cut): it is counted too");
+    expect(JSON.stringify(notes)).toContain('{"list":[{"code":"damage.cut"');
   });
 });
 

@@ -42,7 +42,7 @@ it("a part of which nothing is written down counts as the worst that it can be, 
   const worst = byId({ ...rig, harness: { rated: rig.harness.rated, condition: old } }).get("harness")!;
   expect(blank.noData).toBe(true);
   expect(blank.strength).toBeLessThanOrEqual(worst.strength);
-  expect(blank.flags[0]).toContain("not written down");
+  expect(JSON.stringify(blank.flags[0])).toContain("basis.standIn");
   expect(blank.blanks!.map(({ field }) => field)).toEqual([
     "harness.condition.outside",
     "harness.condition.age",
@@ -107,11 +107,11 @@ describe("a condition that is written", () => {
       const [worn, blank] = [parts(old).get(id)!, parts({}).get(id)!];
       expect(worn.strength).toBe(blank.strength);
       expect(
-        worn.flags.some((flag) => flag.includes("change nothing")),
+        worn.flags.some((flag) => flag.code === "condition.onMetal"),
         id,
       ).toBe(true);
       expect(
-        blank.flags.some((flag) => flag.includes("change nothing")),
+        blank.flags.some((flag) => flag.code === "condition.onMetal"),
         id,
       ).toBe(false);
     }

@@ -25,7 +25,7 @@ describe("own break tests in place of built-in factors", () => {
     const sun = main(weak).factors.find((f) => f.name === "sun")!;
     expect(main(weak).strength).toBeLessThan(main([]).strength);
     expect(sun.basis.kind).toBe("tested");
-    expect(sun.basis.note).toContain("3 own break tests of polyester webbing");
+    expect(JSON.stringify(sun.basis.note)).toMatch(/"tests.own","values":\{"count":3\}\},"stock":"polyester webbing/);
   });
 
   it("leave other stocks and samples of which nothing is known alone", () => {
@@ -69,19 +69,18 @@ describe("own break tests in place of built-in factors", () => {
       testOf({ sunMonths: 3, material: "another" }),
     ];
     const said = testUseWords([polyesterWebbing, polyesterWebbing], log);
-    expect(said[0]).toContain(
-      "6 of 11 count towards this rig, for polyester webbing (5 with sun, 1 new, 1 with falls, 1 with clamp mark)",
-    );
-    for (const why of [
-      "1 with more sun, falls or months",
-      "1 pulled wet",
-      "1 without sun_months",
-      "1 with a clamp mark",
-    ]) {
-      expect(said[1]).toContain(why);
-    }
-    expect(said[1]).toContain('1 of a material that this rig does not have: "another"');
-    expect(testUseWords([polyesterWebbing], [testOf({ material: "x" })])[0]).toContain("none of 1 count");
+    expect(said[0]).toMatchObject({ code: "tests.use", values: { used: 6, all: 11 } });
+    const causes = JSON.stringify(said[0]).match(/"count":\d+(?:,"cause":\{"brought":"[\w ]+")?/g);
+    expect(causes).toEqual([
+      '"count":5,"cause":{"brought":"sun"',
+      '"count":1',
+      '"count":1,"cause":{"brought":"falls"',
+      '"count":1,"cause":{"brought":"clamp mark"',
+    ]);
+    expect(said[1]!.code).toBe("tests.leftOut");
+    for (const code of ["tests.beyond", "tests.wet", "tests.noDose", "tests.noMonths", "tests.foreign"])
+      expect(JSON.stringify(said[1])).toContain(`"code":"${code}","values":{"count":1`);
+    expect(testUseWords([polyesterWebbing], [testOf({ material: "x" })])[0]).toMatchObject({ values: { all: 1 } });
     expect(testUseWords([polyesterWebbing], [])).toEqual([]);
   });
 });
@@ -133,8 +132,8 @@ describe("the level of a stock by its new pieces", () => {
     ] as const) {
       expect(mainAt(6, log, 60).strength / mainAt(6, [], 60).strength).toBeCloseTo(level, 2);
     }
-    expect(mainAt(6, strong, 60).flags.some((flag) => flag.includes("RAISES"))).toBe(true);
-    expect(mainAt(6, ten, 60).flags.some((flag) => flag.includes("RAISES"))).toBe(false);
+    expect(mainAt(6, strong, 60).flags.some((flag) => flag.code === "factor.raises")).toBe(true);
+    expect(mainAt(6, ten, 60).flags.some((flag) => flag.code === "factor.raises")).toBe(false);
   });
 
   it("is not raised by pieces that did not break, nor by fewer than three that did", () => {
@@ -176,7 +175,12 @@ describe("the level of a stock by its new pieces", () => {
       for (const { name, value, flagged } of factors) {
         if (value <= 1.005) continue;
         expect(flagged, name).toBe(true);
-        expect(flags.some((flag) => flag.startsWith(name) && flag.includes("RAISES the strength"))).toBe(true);
+        expect(
+          flags.some(
+            (flag) =>
+              flag.code === "factor.raises" && JSON.stringify(flag.values.name) === JSON.stringify({ brought: name }),
+          ),
+        ).toBe(true);
       }
     }
   });
@@ -214,7 +218,7 @@ describe("pulling new webbing teaches nothing of sun and falls", () => {
     const few = [29_500, 29_700, 29_600].map((value) => testOf({ sunMonths: 1, result: exact(value) }));
     const sun = mainAt(24, [...news(30_000, 30_100, 29_900), ...few]).factors.find((f) => f.name === "sun")!;
     expect(sun.basis.kind).toBe("assumed");
-    expect(sun.basis.note).toContain("as built in as far as");
+    expect(JSON.stringify(sun.basis.note)).toContain("basis.builtIn");
     expect(sun.spread).toBeGreaterThan(0.85 * mainAt(24, []).factors.find((f) => f.name === "sun")!.spread);
   });
 });
@@ -302,7 +306,7 @@ describe("tests that contradict the model", () => {
     const part = mainAt(3, rising);
     expect(part.factors.find((f) => f.name === "sun")!.value).toBeLessThanOrEqual(1);
     expect(part.strength).toBeLessThanOrEqual(mainAt(0, rising).strength);
-    expect(part.flags.some((flag) => flag.startsWith("sun"))).toBe(true);
+    expect(part.flags.some((flag) => JSON.stringify(flag.values.name) === '{"brought":"sun"}')).toBe(true);
   });
 
   it("govern where they hold less, and are said loudly", () => {

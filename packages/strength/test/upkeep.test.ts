@@ -95,7 +95,10 @@ describe("the upkeep of a rig", () => {
     ];
     const worn = applyWear(exampleRig(), recordOf(entries, { parts }), "2026-06-30");
     expect(worn.needsInspection).toHaveLength(2);
-    expect(worn.needsInspection[0]).toContain("a fall beyond what was planned for on 2026-06-01 (two persons)");
+    expect(worn.needsInspection[0]).toMatchObject({
+      code: "need.onNoted",
+      values: { what: { code: "need.hardFall" }, since: "2026-06-01", note: "two persons" },
+    });
     expect(upkeep(entries, { parts }).lapses.map(({ of }) => of)).toEqual([
       { webbing: "red webbing" },
       { part: "leash" },

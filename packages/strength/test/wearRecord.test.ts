@@ -91,7 +91,7 @@ describe("the state at a date", () => {
     const letIn: Entries = [rigged, { date: "2025-06-01", event: "retensioned", end: "B", pulled: "-1 m" }];
     const flags = wearState(read(letIn), "2025-07-01").flags;
     expect(flags.map((f) => [f.kind, f.fromA])).toEqual([["clampMark", 60]]);
-    expect(flags[0]!.message).toContain("62 m from the marked end, 60 m from the end at A");
+    expect(flags[0]!.message).toMatchObject({ values: { middle: { length: 62 }, fromA: { length: 60 } } });
   });
 
   it("a reused line is flagged where old marks, falls and stitching lie inside the loaded span", () => {
@@ -126,7 +126,7 @@ describe("the state at a date", () => {
       ["cut", 28],
       ["cut", 60],
     ]);
-    expect(flags[1]!.message).toContain("a cut lies inside the loaded span, 30 m from the marked end");
+    expect(flags[1]!.message).toMatchObject({ code: "flag.cut", values: { middle: { length: 30 } } });
     const atEnds: Entries = [{ date: "2025-04-01", ...RIGGED, from: "0 m", to: "80 m" }, cut("0 m"), cut("80 m")];
     expect(stateOf(atEnds, "2025-07-01").marks.filter(({ kind }) => kind === "cut")).toHaveLength(2);
   });
@@ -237,9 +237,11 @@ describe("a faulty record is refused whole, every fault with its path", () => {
   it("an event that nobody knows is told which there are", () => {
     const told = (entries: unknown, given: object) =>
       JSON.stringify(readWearRecord(recordOf(entries as Entries, given)));
-    expect(told([{ date: "2025-03-01", event: "fell" }], {})).toContain("one of rigged, moved, takenDown");
+    expect(told([{ date: "2025-03-01", event: "fell" }], {})).toContain(
+      '"expected.oneOf","values":{"list":{"list":["rigged","moved","takenDown"',
+    );
     const part = { rig: "gap", part: "leash", entries: [{ date: "2025-03-01", event: "fell" }] };
-    expect(told([], { parts: [part] })).toContain("one of putUp, takenDown");
+    expect(told([], { parts: [part] })).toContain('"expected.oneOf","values":{"list":{"list":["putUp","takenDown"');
   });
 
   it("impossible dates, units, keys, events and kinds: all at once", () => {
@@ -258,7 +260,7 @@ describe("a faulty record is refused whole, every fault with its path", () => {
       "webbings[0].entries[3].event",
       "webbings[0].entries[4].depth",
     ]);
-    expect(readWearRecord("{")).toMatchObject({ ok: false, issues: [{ expected: "a JSON file" }] });
+    expect(readWearRecord("{")).toMatchObject({ ok: false, issues: [{ expected: { code: "expected.json" } }] });
     expect(readWearRecord(JSON.parse(recordOf([])))).toMatchObject({ ok: true });
     expect(readWearRecord("[]")).toMatchObject({ ok: false, issues: [{ path: "" }] });
   });

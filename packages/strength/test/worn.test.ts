@@ -30,9 +30,9 @@ describe("a record that does not say which ends are clamped", () => {
     const [silent, said] = [RIGGED, CLAMPED].map((rigged) => worn([{ date: "2025-04-01", ...rigged }, dry]));
     expect(silent!.rig.main.endA.monthsClamped).toBeCloseTo(16, 0);
     expect(partOf(silent!.rig, "endA").strength).toBe(partOf(said!.rig, "endA").strength);
-    expect(silent!.notes.join(" ")).toContain('does not say which ends of "webbing" sit in a weblock');
-    expect(silent!.notes.join(" ")).toContain('Write "clampedAt": ["A","B"] into the record');
-    expect(said!.notes.join(" ")).not.toContain("clampedAt");
+    expect(JSON.stringify(silent!.notes)).toContain('"record.clampsUnsaid","values":{"name":"webbing"');
+    expect(JSON.stringify(silent!.notes)).toContain(JSON.stringify(JSON.stringify(["A", "B"])));
+    expect(JSON.stringify(said!.notes)).not.toContain("record.clamps");
   });
 
   it("keeps the marks of another rig that nobody described: both ends are counted", () => {
@@ -43,13 +43,13 @@ describe("a record that does not say which ends are clamped", () => {
     ]);
     const marks = rig.main.sections[0]!.wear.filter((wear) => wear.kind === "clampMark");
     expect(marks.map((mark) => Math.round((mark as { at: number }).at))).toEqual([6, 47]);
-    expect(notes.join(" ")).toContain('sat in a weblock in "elsewhere" (clampedAt): both are counted');
+    expect(JSON.stringify(notes)).toContain('"record.clampsElsewhere","values":{"name":"webbing","rig":"elsewhere"');
   });
 
   it("does not get around a weblock of the rig by saying that there is none", () => {
     const none = worn([{ date: "2025-04-01", ...RIGGED, clampedAt: [] }]);
     expect(none.rig.main.endA.monthsClamped).toBeCloseTo(16, 0);
-    expect(none.notes.join(" ")).toContain("the rig has one at A and B");
+    expect(JSON.stringify(none.notes)).toContain('"ends":{"list":["A","B"],"joined":"and"}');
   });
 });
 
@@ -132,17 +132,28 @@ describe("what no factor covers", () => {
   const looked = { date: "2026-06-10", event: "inspected", by: "Ada", found: "nothing" } as const;
 
   it.each([
-    ["a storm", storm, "a storm or long flutter from 2026-06-01 to 2026-06-04 (gusts of 25 m/s)"],
+    [
+      "a storm",
+      storm,
+      {
+        code: "need.overNoted",
+        values: { what: { code: "need.storm" }, since: "2026-06-01", until: "2026-06-04", note: "gusts of 25 m/s" },
+      },
+    ],
     [
       "an edge",
       { date: "2026-06-01", event: "edgeContact", from: "20 m", to: "20.5 m" },
-      "contact with an edge on 2026-06-01, 20 m to 20.5 m from the marked end",
+      { code: "need.onPlace", values: { what: { code: "need.edge" }, from: { length: 20 }, to: { length: 20.5 } } },
     ],
-    ["a hot ring", { date: "2026-06-01", event: "hotRing", from: "20 m", to: "24 m" }, "a ring that ran hot"],
-  ] as const)("%s asks for an inspection, and a sound judgement closes it", (_, entry, words) => {
+    [
+      "a hot ring",
+      { date: "2026-06-01", event: "hotRing", from: "20 m", to: "24 m" },
+      { code: "need.onPlace", values: { what: { code: "need.hotRing" } } },
+    ],
+  ] as const)("%s asks for an inspection, and a sound judgement closes it", (_, entry, told) => {
     const open = worn([...before, entry]);
     expect(open.needsInspection).toHaveLength(1);
-    expect(open.needsInspection[0]).toContain(words);
+    expect(open.needsInspection[0]).toMatchObject(told);
     expect(open.notes[0]).toBe(open.needsInspection[0]);
     const main = partOf(open.rig, "main");
     expect(main.needsInspection).toEqual(open.needsInspection);
@@ -168,9 +179,9 @@ describe("what no factor covers", () => {
     expect(holds([storm, { ...looked, judgement: "doubtful", factor: 0.8 }]).strength / sound).toBeCloseTo(0.8, 9);
     const doubted = holds([storm, { ...looked, judgement: "doubtful" }]);
     expect(doubted.strength / sound).toBeCloseTo(0.7, 9);
-    expect(doubted.flags.join(" ")).toContain("Ada, 2026-06-10: nothing");
+    expect(JSON.stringify(doubted.flags)).toContain("Ada, 2026-06-10: nothing");
     const unfit = worn([...before, { ...looked, judgement: "unfit" }]);
-    expect(unfit.needsInspection[0]).toContain("It must come down");
+    expect(unfit.needsInspection[0]!.code).toBe("need.unfit");
     const factor = read([...before, { ...looked, judgement: "sound", factor: 0.8 }]);
     expect(!factor.ok && factor.issues[0]!.path).toBe("webbings[0].entries[3].factor");
   });
@@ -197,7 +208,7 @@ describe("what no factor covers", () => {
     expect(tension("2.6 kN").needsInspection).toEqual([]);
     expect(tension("2.6 kN").reading).toMatchObject({ agrees: true });
     const off = tension("1.6 kN");
-    expect(off.needsInspection[0]).toContain("36 % less than the 2.5 kN that the rig states");
+    expect(off.needsInspection[0]).toMatchObject({ code: "reading.lessOn", values: { stated: { force: 2500 } } });
     expect(partOf(off.rig, "main").needsInspection).toEqual(off.needsInspection);
     const pulled = worn([
       ...before,
@@ -214,9 +225,10 @@ describe("what cannot be put into the rig keeps anybody from saying that it hold
   it("webbing in a section that the rig does not have, with its path", () => {
     const entries: Entries = [hung, { date: "2026-05-01", ...CLAMPED, event: "moved", section: 3 }];
     expect(worn(entries, { on: "2026-04-20" }).needsInspection).toEqual([]);
-    expect(worn(entries).needsInspection[0]).toContain(
-      'hangs "webbing" in "section": 3 of the main line. The rig has one',
-    );
+    expect(worn(entries).needsInspection[0]).toMatchObject({
+      code: "webbing.noSection",
+      values: { name: "webbing", section: 3, line: { code: "line.main" } },
+    });
     const reading = read(entries);
     if (!reading.ok) throw new Error("the record is not sound");
     const issues = (on: string) => misplacedIssues(exampleRig(), reading.record, on);
@@ -226,11 +238,14 @@ describe("what cannot be put into the rig keeps anybody from saying that it hold
 
   it("a loaded length that differs by more than a tenth; by less it is said", () => {
     const loaded = (to: string) => worn([{ ...hung, to }]);
-    expect(loaded("20 m").needsInspection[0]).toContain('has 17 m of "webbing" loaded, the rig 59 m');
-    expect(partOf(loaded("20 m").rig, "main").needsInspection).toContain(loaded("20 m").needsInspection[0]);
+    expect(loaded("20 m").needsInspection[0]).toMatchObject({
+      code: "record.lengthDoubt",
+      values: { name: "webbing" },
+    });
+    expect(partOf(loaded("20 m").rig, "main").needsInspection).toContainEqual(loaded("20 m").needsInspection[0]);
     expect(loaded("75 m").needsInspection).toHaveLength(1);
     expect(loaded("66 m").needsInspection).toEqual([]);
-    expect(loaded("66 m").notes.join(" ")).toContain("positions may be off by the difference");
+    expect(JSON.stringify(loaded("66 m").notes)).toContain("record.lengthOff");
   });
 
   it("damage within what is loaded, but beyond the length of the rig, lies at its end", () => {
@@ -258,24 +273,31 @@ describe("what cannot be put into the rig keeps anybody from saying that it hold
     const up = { date: "2026-04-01", event: "putUp" } as const;
     const needs = (part: string, entries: NonNullable<Parts>[number]["entries"], rig = exampleRig()) =>
       worn([hung], { rig, parts: [{ rig: "test rig", part, entries }] }).needsInspection;
-    expect(needs("anchorA.hardware.7", [up])[0]).toContain('part "anchorA.hardware.7" that this rig does not have');
+    expect(needs("anchorA.hardware.7", [up])[0]).toMatchObject({
+      code: "record.unknownPart",
+      values: { part: "anchorA.hardware.7" },
+      next: { code: "record.notCounted" },
+    });
     expect(needs("anchorA.hardware.7", [up, { date: "2026-05-01", event: "takenDown" }])).toEqual([]);
     expect(needs("connection.0", [up], (({ backup: _none, ...rest }) => rest)(exampleRig()))).toEqual([]);
     // A weblock has no wear of its own here, but what happened to it asks for a look.
     expect(needs("endA", [up])).toEqual([]);
-    expect(needs("endA", [up, { date: "2026-05-01", event: "ranHot" }])[0]).toContain('Part "endA": heat');
+    expect(needs("endA", [up, { date: "2026-05-01", event: "ranHot" }])[0]).toMatchObject({
+      code: "need.on",
+      values: { name: { values: { part: "endA" } }, what: { code: "need.heat" } },
+    });
   });
 });
 
 it("a record says that it does not say where on the earth it hangs, and what is counted", () => {
-  const notes = worn([{ date: "2026-04-01", ...CLAMPED }]).notes.join(" ");
-  expect(notes).toContain("at which latitude it hangs: the sun of below 30 degrees is counted");
-  expect(notes).toContain("on which hemisphere it hangs: the one that brings more sun is counted");
+  const notes = JSON.stringify(worn([{ date: "2026-04-01", ...CLAMPED }]).notes);
+  expect(notes).toContain("record.latitude");
+  expect(notes).toContain("record.hemisphere");
   const parts: Parts = [{ rig: "test rig", part: "harness", entries: [{ date: "2026-04-01", event: "putUp" }] }];
   const where = { latitude: "high", hemisphere: "south" } as const;
   const said = readWearRecord({ secondline: "wear/1", name: "record", ...where, parts });
   if (!said.ok) throw new Error("the record is not sound");
-  expect(applyWear(exampleRig(), said.record, "2026-08-01").notes.join(" ")).not.toMatch(/latitude|hemisphere/);
+  expect(JSON.stringify(applyWear(exampleRig(), said.record, "2026-08-01").notes)).not.toMatch(/latitude|hemisphere/);
 });
 
 describe("a record finds its rig", () => {
@@ -283,10 +305,12 @@ describe("a record finds its rig", () => {
   it("by its id, whatever the rig is called now, and says so when it goes by the name", () => {
     const byId = worn([{ date: "2025-04-01", ...CLAMPED, rig: "gap-7" }], { rig: { ...named, name: "renamed" } });
     expect(byId.rig.main.endA.monthsClamped).toBeCloseTo(16, 0);
-    expect(byId.notes.join(" ")).not.toContain("by its name");
+    expect(JSON.stringify(byId.notes)).not.toContain("record.matchedByName");
     const byName = worn([{ date: "2025-04-01", ...CLAMPED }], { rig: named });
     expect(byName.rig.main.endA.monthsClamped).toBeCloseTo(16, 0);
-    expect(byName.notes.join(" ")).toContain('Write the rig\'s id, "gap-7", into the record');
+    expect(JSON.stringify(byName.notes)).toContain(
+      '"record.matchedByNameOfId","values":{"name":"test rig","id":"gap-7"}',
+    );
   });
 });
 
@@ -303,7 +327,7 @@ describe("entries of other rigs", () => {
     const reading = readWearRecord({ secondline: "wear/1", name: "record", webbings: [webbing], ...given });
     if (!reading.ok) throw new Error(JSON.stringify(reading.issues));
     const notes = applyWear(exampleRig(), reading.record, "2026-08-01").notes;
-    return notes.filter((note) => note.includes("which this rig is not"));
+    return notes.filter((note) => /^record\.(?:o|moreO)therNames$/.test(note.code));
   };
   const fall = { rig: "tset rig", part: "harness", entries: [{ date: "2026-06-01", event: "hardFall" as const }] };
 
@@ -317,8 +341,11 @@ describe("entries of other rigs", () => {
       ],
     });
     expect(more).toEqual([]);
-    expect(note).toContain('has entries of "tset rig", "test rigg", which this rig is not: they do not count here');
-    expect(note).toContain('If "test rig" is meant');
+    expect(note).toMatchObject({
+      code: "record.otherNames",
+      values: { names: { list: ['"tset rig"', '"test rigg"'] } },
+    });
+    expect(note).toMatchObject({ values: { own: "test rig" } });
   });
 
   it("are told of webbing that hangs elsewhere where no line is missing", () => {
@@ -334,14 +361,14 @@ describe("entries of other rigs", () => {
     const reading = readWearRecord({ secondline: "wear/1", name: "record", webbings });
     if (!reading.ok) throw new Error(JSON.stringify(reading.issues));
     const told = (one: Rig) =>
-      applyWear(one, reading.record, "2026-08-01").notes.filter((note) => note.includes('"test rigg"'));
+      applyWear(one, reading.record, "2026-08-01").notes.filter((note) => JSON.stringify(note).includes("test rigg"));
     expect(told(alone)).toHaveLength(1);
     expect(told(rig)).toHaveLength(1);
   });
 
   it("are no more than five names", () => {
     const plans = Array.from({ length: 8 }, (_, i) => ({ rig: `gap ${i}`, inspectEvery }));
-    expect(notesOf({ plans })[0]).toContain('"gap 4" and 3 more, which this rig is not');
+    expect(notesOf({ plans })[0]).toMatchObject({ code: "record.moreOtherNames", values: { more: 3 } });
   });
 });
 
@@ -390,7 +417,7 @@ describe("the direction of the pull on a bolt", () => {
     for (let angle = 0; angle <= 90; angle += 5) {
       expect(unknown.strength).toBeLessThanOrEqual(holds(degrees(angle)).strength + 1e-9);
     }
-    expect(unknown.flags.join(" ")).toContain("the direction of the pull on the bolt is not written down");
+    expect(JSON.stringify(unknown.flags)).toContain("the direction of the pull on the bolt is not written down");
     expect(unknown.blanks![0]!.field).toBe("anchorA.points[0].pullAngle");
   });
 

@@ -3,6 +3,7 @@ import type { Rig } from "@secondline/rig";
 import type { AnchorFacts, CautionFact, Judged } from "@secondline/scenarios";
 import { broughtIn } from "./broughtEnglish.ts";
 import { type Language, type Say, sayIn } from "./language.ts";
+import { tellBasis } from "./noteWords.ts";
 import { partName } from "./partNames.ts";
 import { degrees, factor, load, margin, rounded } from "./quantity.ts";
 import { valueNames } from "./valueNames.ts";
@@ -65,13 +66,13 @@ export function judgedTexts(say: Say, rig: Rig, judged: readonly Judged[]): read
   const name = (one: Judged) => partName(say, rig, one.part);
   const raised = judged.filter(({ value }) => value > 1);
   const doubts = judged.filter(({ value }) => value <= 1);
-  const list = doubts.map((one) => `${name(one)} × ${factor(one.value)} (${broughtIn(one.reason)})`);
+  const list = doubts.map((one) => `${name(one)} × ${factor(one.value)} (${tellBasis(one.reason)})`);
   return [
     ...raised.map((one) =>
       say("caution.raised", {
         part: name(one),
         times: factor(one.value),
-        reason: one.own ? broughtIn(one.reason) : `${broughtIn(one.factor)}: ${broughtIn(one.reason)}`,
+        reason: one.own ? tellBasis(one.reason) : `${broughtIn(one.factor)}: ${tellBasis(one.reason)}`,
         without: one.margin === undefined ? "" : say("caution.without", { margin: margin(one.margin / one.value) }),
       }),
     ),

@@ -1,6 +1,6 @@
 /** Words of beginning a rig and of confirming what was taken over: apart from the rest, for the first load needs none of them. */
-import { type LineStock, type Rig, strainAt } from "@secondline/rig";
-import { broughtIn } from "./broughtEnglish.ts";
+import { type LineStock, type Rig, type RigFact, type RigIssue, strainAt } from "@secondline/rig";
+import { tellFault } from "./faultWords.ts";
 import { formatForce, formatPercent } from "./formats.ts";
 import { english, filled, type Language, sayIn, type Values } from "./language.ts";
 import { NEW_RIG_ENGLISH, type NewRigKey } from "./newRigEnglish.ts";
@@ -19,12 +19,12 @@ type KindOf<Group extends string> = NewRigKey extends infer Key
 
 /** A fault of an answer: told by the rig's own check in its words, or of a kind that has words here. */
 export type AnswerFault =
-  | { readonly kind: "issue"; readonly issue: { readonly message: string } }
+  | { readonly kind: "issue"; readonly issue: RigIssue }
   | { readonly kind: KindOf<"fault">; readonly values: Values };
 
 /** A fault of something measured: told by the reader of quantities in its words, or of a kind that has words here. */
 export type MeasuredFault =
-  | { readonly kind: "unread"; readonly message: string }
+  | { readonly kind: "unread"; readonly message: RigFact }
   | { readonly kind: KindOf<"measured.fault">; readonly values: Values };
 
 /** What is wrong with a table from a file. Rows count from 1; forces [N], a height [m]. */
@@ -59,7 +59,7 @@ export function createNewRigWords(language: Language) {
 }
 
 const answerFault = (fault: AnswerFault): string =>
-  fault.kind === "issue" ? broughtIn(fault.issue.message) : sayNewRig(`fault.${fault.kind}`, fault.values);
+  fault.kind === "issue" ? tellFault(fault.issue.message) : sayNewRig(`fault.${fault.kind}`, fault.values);
 
 /** Lengths [m]. */
 function reachDoubt(doubt: { readonly reach: number; readonly span: number; readonly unit: "m" | "ft" | undefined }) {
@@ -70,7 +70,7 @@ function reachDoubt(doubt: { readonly reach: number; readonly span: number; read
 }
 
 const measuredFault = (fault: MeasuredFault): string =>
-  fault.kind === "unread" ? broughtIn(fault.message) : sayNewRig(`measured.fault.${fault.kind}`, fault.values);
+  fault.kind === "unread" ? tellFault(fault.message) : sayNewRig(`measured.fault.${fault.kind}`, fault.values);
 
 function fileFault(fault: FileFault): string {
   switch (fault.kind) {

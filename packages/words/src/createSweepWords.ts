@@ -14,6 +14,7 @@ import {
   type Told,
 } from "@secondline/scenarios";
 import { generalCautions, unconfirmedTexts } from "./cautionWords.ts";
+import { tellFault } from "./faultWords.ts";
 import { english, filled, type Language, sayIn, type Values } from "./language.ts";
 import { lowered, partInSentence, partName } from "./partNames.ts";
 import { eventTitle } from "./phrases.ts";
@@ -32,7 +33,8 @@ export function createSweepWords(language: Language) {
   return {
     say: saySweep,
     /** `option`: the one that was given. */
-    fault: ({ kind, text, about }: KnobFault, option: string) => saySweep(`fault.${kind}`, { option, text, about }),
+    fault: ({ kind, text, about }: KnobFault, option: string) =>
+      saySweep(`fault.${kind}`, { option, text, about: tellFault(about) }),
     what: (rig: Rig, what: SweepWhat) => whatText(language, rig, what),
     head: (rig: Rig, { what, knobs }: Swept) =>
       saySweep("head.over", {

@@ -2,10 +2,10 @@
 
 import type { Rig } from "@secondline/rig";
 import { LIKELY_FIRST_BASIS, type Outcome, type Outlook, PULL_LIMITS } from "@secondline/scenarios";
-import { broughtIn } from "./broughtEnglish.ts";
 import { chance } from "./chanceNumbers.ts";
 import { type Language, sayIn } from "./language.ts";
 import { sayLaterIn } from "./laterLanguage.ts";
+import { tellBasis } from "./noteWords.ts";
 import { lowered, partName, partTitle } from "./partNames.ts";
 import { eventTitle } from "./phrases.ts";
 import { drop, height, limit as limitText, load, margin, required, strength } from "./quantity.ts";
@@ -81,7 +81,7 @@ function pullFact(language: Language, rig: Rig, outcome: Outcome): Fact[] {
   const { limit, basis } = passed ?? PULL_LIMITS[0]!;
   const passes = say(passed ? "person.above" : "person.belowAll", {
     limit: limitText(limit),
-    note: broughtIn(basis.note),
+    note: tellBasis(basis.note),
   });
   const event = eventOf(language, rig, outcome, person.event);
   const value = say("fact.pullValue", { demand: load(person.demand), passes, event });

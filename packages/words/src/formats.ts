@@ -14,5 +14,7 @@ export const formatAngle = (radian: number): string => local(rig.formatAngle(rad
 export const formatStiffness = (newtonPerMetre: number): string => local(rig.formatStiffness(newtonPerMetre));
 /** Share [-], as a percentage. */
 export const formatPercent = (share: number): string => local(rig.formatPercent(share));
+/** Months [-], as "14 months". */
+export const formatMonths = (months: number): string => local(rig.formatMonths(months));
 /** Ratio [-], rounded to the side that is given, down without one. */
 export const formatRatio = (ratio: number, side?: "down" | "up"): string => local(rig.formatRatio(ratio, side));

@@ -1,7 +1,8 @@
 /** What is said of sweeps on the page: the sentences of the terminal, and names for what is chosen there. */
-import type { Rig } from "@secondline/rig";
+import type { FactValue, Rig } from "@secondline/rig";
 import { type Knob, type KnobFault, knobText, type LimitKind, type SweepWhat, type Swept } from "@secondline/scenarios";
 import { createSweepWords, knobValue, placeText, saySweep } from "./createSweepWords.ts";
+import { tellFault } from "./faultWords.ts";
 import { HOW_FAR_ENGLISH, type HowFarKey } from "./howFarEnglish.ts";
 import { english, filled, type Language, sayIn, type Values } from "./language.ts";
 import { lowered, partName } from "./partNames.ts";
@@ -16,7 +17,7 @@ export const sayHowFar = (key: HowFarKey, values: Values = {}): string => filled
 export type HowFarFault =
   | (KnobFault & { readonly example: string })
   | { readonly kind: "points" | "pointsOfCounted"; readonly least: number; readonly most: number }
-  | { readonly kind: "limit"; readonly about: string }
+  | { readonly kind: "limit"; readonly about: FactValue }
   | { readonly kind: "same" | "limitNumber" | "issues" };
 
 export type HowFarWords = ReturnType<typeof createHowFarWords>;
@@ -63,13 +64,13 @@ function faultText(fault: HowFarFault): string {
     case "pointsOfCounted":
       return sayHowFar(`fault.${fault.kind}`, { least: fault.least, most: fault.most });
     case "limit":
-      return sayHowFar("fault.limit", { about: fault.about });
+      return sayHowFar("fault.limit", { about: tellFault(fault.about) });
     case "same":
     case "limitNumber":
     case "issues":
       return sayHowFar(`fault.${fault.kind}`);
     default:
-      return sayHowFar(`fault.${fault.kind}`, { about: fault.about, example: fault.example });
+      return sayHowFar(`fault.${fault.kind}`, { about: tellFault(fault.about), example: fault.example });
   }
 }
 

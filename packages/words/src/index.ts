@@ -5,6 +5,7 @@ export { broughtIn } from "./broughtEnglish.ts";
 export type { Fact } from "./factWords.ts";
 export { english, type Key, type Language, type Say } from "./language.ts";
 export type { BreaksTold, Moment, Moments } from "./momentWords.ts";
+export { tellBasis } from "./noteWords.ts";
 export { capital, lowered } from "./partNames.ts";
 export * as quantity from "./quantity.ts";
 export { createWords, type Words } from "./words.ts";

@@ -10,6 +10,7 @@ import {
 } from "@secondline/scenarios";
 import { broughtIn } from "./broughtEnglish.ts";
 import { type Language, type Say, sayIn } from "./language.ts";
+import { tellBasis } from "./noteWords.ts";
 import { partName, partTitle } from "./partNames.ts";
 import { eventTitle } from "./phrases.ts";
 import {
@@ -44,7 +45,7 @@ export interface PartRow {
 }
 
 export const basisText = (language: Language, { kind, note }: Basis): string =>
-  sayIn(language)("basis.text", { kind: broughtIn(kind), note: broughtIn(note) });
+  sayIn(language)("basis.text", { kind: broughtIn(kind), note: tellBasis(note) });
 
 export function partRow(language: Language, rig: Rig, part: PartOutcome): PartRow {
   const say = sayIn(language);

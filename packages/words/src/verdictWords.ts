@@ -3,10 +3,10 @@
 import type { PartId, Rig } from "@secondline/rig";
 import type { ClassOutcome, FollowUp, Outcome, PartOutcome, Reason } from "@secondline/scenarios";
 import type { Lapse } from "@secondline/strength";
-import { broughtIn } from "./broughtEnglish.ts";
 import { chance } from "./chanceNumbers.ts";
 import type { Language, Say } from "./language.ts";
 import { sayIn } from "./language.ts";
+import { tellBasis } from "./noteWords.ts";
 import { lowered, partInSentence, partName } from "./partNames.ts";
 import { eventTitle } from "./phrases.ts";
 import { factor, height, limit as limitText, load, margin, required, strength } from "./quantity.ts";
@@ -87,7 +87,7 @@ export function reasonText(language: Language, rig: Rig, outcome: Outcome, reaso
     case "lapsed":
       return say("verdict.hasLapsed", { what: lapseList(say, rig, reason.lapses) });
     case "withheld":
-      return say("verdict.withheld", { what: broughtIn(reason.what) });
+      return say("verdict.withheld", { what: tellBasis(reason.what) });
     case "notLoaded":
       return say("verdict.notLoadedParts", {
         count: reason.parts.length,
@@ -117,7 +117,7 @@ export function lapseText(say: Say, rig: Rig, lapse: Lapse): string {
   switch (lapse.kind) {
     case "open":
     case "unfit":
-      return lapse.sentence;
+      return tellBasis(lapse.sentence);
     case "tension":
       return say("lapse.tension", { name, on: lapse.on });
     case "falls":
@@ -260,7 +260,7 @@ function otherText(language: Language, rig: Rig, outcome: Outcome, reason: Reaso
 function pullValues({ person }: Outcome, event: (index: number) => string) {
   const { demand, passes, event: index } = person!;
   const { limit, basis } = passes.at(-1)!;
-  return { demand: load(demand), limit: limitText(limit), note: lowered(broughtIn(basis.note)), event: event(index) };
+  return { demand: load(demand), limit: limitText(limit), note: lowered(tellBasis(basis.note)), event: event(index) };
 }
 
 /** Parts that an own judgement raises: said in the verdict itself. */

@@ -1,7 +1,10 @@
 /** The site card's sentences follow its facts, and permit nothing that the facts do not. */
+
 import type { Outcome, SiteCard } from "@secondline/scenarios";
+import { noteFact } from "@secondline/strength";
 import { describe, expect, it } from "vitest";
 import { type CardText, cardWords, leashText } from "../src/createCardWords.ts";
+import { tellNote } from "../src/laterNoteWords.ts";
 import { demoRig } from "./outcomes.ts";
 
 const rig = demoRig("sound-rig.json");
@@ -37,6 +40,12 @@ const { allows: _, ...BARE } = GIVEN;
 const said = (card: SiteCard, of: Outcome = outcome): CardText =>
   cardWords.card({ rig, outcome: of, card, made: "2026-06-11" });
 const row = (text: CardText, kind: string) => text.rows.find((one) => one.kind === kind);
+
+const STORM = noteFact("need.on", {
+  name: "Red webbing",
+  what: noteFact("need.storm", {}),
+  since: "2026-06-01",
+});
 
 describe("a card that permits", () => {
   const text = said(GIVEN);
@@ -146,7 +155,7 @@ describe("a card that permits nobody", () => {
 
   it("has lapsed with everything that must be done, once", () => {
     const lapses = [
-      { of: { webbing: "Red webbing" }, kind: "open", sentence: "Red webbing: a storm on 2026-06-01." },
+      { of: { webbing: "Red webbing" }, kind: "open", sentence: STORM },
       { of: { part: "leash" }, kind: "overdue", due: "2026-06-01" },
       { of: { part: "harness" }, kind: "never" },
     ] as const;
@@ -164,7 +173,7 @@ describe("a card that permits nobody", () => {
     );
     expect(`${word}: ${says}`).toMatch(/^Lapsed: This card does not count\./);
     expect(must.items).toEqual([
-      "Red webbing: a storm on 2026-06-01.",
+      tellNote(STORM),
       "Leash: to be inspected by 2026-06-01. Inspect it.",
       "Harness tie-in: not inspected since it was put up. Inspect it.",
       expect.stringMatching(/^Not said to hold: a reading/),

@@ -5,7 +5,7 @@ import { englishWords as words } from "../src/index.ts";
 
 function demoRig(name: string) {
   const read = readRig(readFileSync(new URL(`../../../demo-data/${name}.json`, import.meta.url), "utf8"));
-  if (!read.ok) throw new Error(read.issues[0]?.message);
+  if (!read.ok) throw new Error(JSON.stringify(read.issues[0]));
   return read.rig;
 }
 

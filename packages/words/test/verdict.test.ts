@@ -1,6 +1,7 @@
 /** The verdict's words follow its facts. */
 
 import { PULL_LIMITS } from "@secondline/scenarios";
+import { noteFact } from "@secondline/strength";
 import { beforeAll, describe, expect, it } from "vitest";
 import { facts } from "../src/factWords.ts";
 import { englishWords as words } from "../src/index.ts";
@@ -55,8 +56,12 @@ describe("a verdict", () => {
     expect(words.reason(rig, alone, { kind: "lapsed", lapses: never })).toBe(
       "Lapsed: Leash: not inspected since it was put up. Inspect it.",
     );
-    const storm = [{ of: { webbing: "w" }, kind: "open", sentence: "w: a storm on 2026-06-01." }] as const;
-    expect(words.reason(rig, alone, { kind: "lapsed", lapses: storm })).toBe("Lapsed: w: a storm on 2026-06-01.");
+    const storm = [
+      { of: { webbing: "w" }, kind: "open", sentence: noteFact("need.unfit", { name: "w", reason: "Ada" }) },
+    ] as const;
+    expect(words.reason(rig, alone, { kind: "lapsed", lapses: storm })).toBe(
+      "Lapsed: w: judged unfit by Ada. It must come down.",
+    );
     const failing = changed(outcome, { verdict: "fails", reasons: [{ kind: "pullTooHard" }, lapsed] });
     expect(words.verdictWord({ ...failing })).toBe("Fails");
   });

@@ -249,6 +249,7 @@ export { isResult, NOTHING_TYPED, readTyped, resultOf, type Typed } from "./wear
 export { placeOf, type Stretch } from "./wear/place.ts";
 export { countOf, NO_PLAN, planOf, withPlan } from "./wear/planEdits.ts";
 export { isNamed, nameFor } from "./wear/rigNamed.ts";
+export { SITE_VALUES, type SiteKey, siteOf, withSite } from "./wear/siteEdits.ts";
 export { type LearntInput, learnt, type PlanInput, type Planner, plan } from "./wear/teardown.ts";
 export {
   createWearStore,

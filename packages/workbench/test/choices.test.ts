@@ -6,7 +6,7 @@ import { chanceChoices, limitKind, type SweepNumber, whatsOf, whatText, withNumb
 import { demoDocument } from "./demoDocument.ts";
 
 const reading = readRig(demoDocument());
-if (!reading.ok) throw new Error(reading.issues[0]?.message);
+if (!reading.ok) throw new Error(JSON.stringify(reading.issues[0]));
 const { rig } = reading;
 
 describe("a sweep", () => {

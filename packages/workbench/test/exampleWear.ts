@@ -18,7 +18,7 @@ export const exampleRecord = JSON.parse(demo("old-rig-wear.json")) as WrittenRec
 
 function example(): WearWork {
   const read = readBreakLog(exampleLogText);
-  if (!read.ok) throw new Error(read.faults[0]?.message);
+  if (!read.ok) throw new Error(JSON.stringify(read.faults[0]));
   return { record: exampleRecord, log: { name: "Example", invented: true, tests: read.tests }, stocks: {} };
 }
 

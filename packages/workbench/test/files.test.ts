@@ -1,3 +1,4 @@
+import { tellFault } from "@secondline/words/faults";
 import { expect, it } from "vitest";
 import { issueLines } from "../src/files/issueLines.ts";
 import { readRigFile } from "../src/files/readRigFile.ts";
@@ -20,7 +21,7 @@ it.each([
 ])("says what is wrong with %s", async (_case, text, words) => {
   const opened = await readRigFile(file(text), read);
   expect(opened.ok).toBe(false);
-  expect(!opened.ok && opened.issues.map(({ message }) => message).join(" ")).toMatch(words);
+  expect(!opened.ok && opened.issues.map(({ message }) => tellFault(message)).join(" ")).toMatch(words);
 });
 
 it("lists every fault of a rig with its path", async () => {

@@ -61,7 +61,7 @@ describe("somebody's own table of break tests", () => {
     };
     match.columns.wet = { same: "dry" };
     const read = readMatched(table, match);
-    if (!read.ok) throw new Error(read.faults[0]!.message);
+    if (!read.ok) throw new Error(JSON.stringify(read.faults[0]));
     const [first, second] = read.tests;
     expect(first).toMatchObject({
       date: "2026-07-04",

@@ -1,5 +1,7 @@
 /** A new rig from answers: what is taken over is marked, what is wrong is told at its place. */
+
 import { readRig, writeRig } from "@secondline/rig";
+import { tellFault } from "@secondline/words/faults";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { ANSWERS, type Answers, QUESTIONS, readAnswers, rigFrom } from "../src/index.ts";
@@ -173,7 +175,8 @@ describe("an answers file", () => {
     expect(read.ok).toBe(false);
     const paths = read.ok ? [] : read.issues.map(({ path }) => path);
     expect(paths.sort()).toEqual(["confirmed.0", "mass", "spam"]);
-    expect(!read.ok && read.issues.find(({ path }) => path === "spam")?.message).toContain('Did you mean "span"?');
+    const spam = read.ok ? undefined : read.issues.find(({ path }) => path === "spam");
+    expect(tellFault(spam!.message)).toContain('Did you mean "span"?');
     expect(readAnswers("{").ok).toBe(false);
     expect(readAnswers("[]").ok).toBe(false);
   });

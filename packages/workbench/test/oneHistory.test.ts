@@ -24,7 +24,7 @@ function page(document: WrittenRig = oldRig) {
     );
   const test = () => {
     const read = readTest(testFields(log()[0]!), 0);
-    if (!read.ok) throw new Error(read.faults[0]?.message);
+    if (!read.ok) throw new Error(JSON.stringify(read.faults[0]));
     wear.actions.addTest(read.value);
   };
   const mass = (text: string) => sandbox.actions.edit("walker.mass", text, "Mass");

@@ -12,8 +12,9 @@ import {
   whatIfSet,
   worstWhatIf,
 } from "@secondline/scenarios";
-import { broughtIn, englishWords as words } from "@secondline/words";
+import { englishWords as words } from "@secondline/words";
 import { englishChanceWords as chanceWords } from "@secondline/words/chances";
+import { tellNote } from "@secondline/words/notes";
 import { type AssessmentOptions, readAssessment } from "../assessment.ts";
 import { chancesData, chancesText } from "../chancesText.ts";
 import type { Computing } from "../computing.ts";
@@ -48,7 +49,7 @@ export async function chances(file: string, options: ChancesCommandOptions): Pro
     if (why) throw new CommandFailure(EXIT.input, [`${file}: ${chanceWords.noChances(rig, why)}`]);
   }
   const chosen = asked.length > 0 ? { whatIfs: asked, notes: [] } : await worst(assessed, computing);
-  const notes = [...assessed.notes.map(broughtIn), ...chosen.notes];
+  const notes = [...assessed.notes.map(tellNote), ...chosen.notes];
   const found: Chances[] = [];
   for (const whatIf of chosen.whatIfs) {
     found.push(

@@ -1,7 +1,7 @@
 /** `teardown`: which pieces to cut out of a line that comes down, and what their results taught. */
 
 import { teardownSheet } from "@secondline/report";
-import type { Rig } from "@secondline/rig";
+import type { FactValue, Rig } from "@secondline/rig";
 import {
   DEFAULT_LOAD_SHARE,
   DEFAULT_PULLS,
@@ -16,7 +16,8 @@ import {
   teardownLearnt,
   teardownLog,
 } from "@secondline/strength";
-import { broughtIn, quantity, englishWords as words } from "@secondline/words";
+import { quantity, englishWords as words } from "@secondline/words";
+import { tellNote } from "@secondline/words/notes";
 import { englishTeardownWords as teardownWords } from "@secondline/words/teardown";
 import { type AssessmentOptions, readAssessment } from "../assessment.ts";
 import { logFaults } from "../breakLogFile.ts";
@@ -120,7 +121,7 @@ function planText(rig: Rig, found: Teardown): string {
     "",
     ...(wanted === undefined ? [] : [wrap(wanted, width), ""]),
     ...(cannot.length === 0 ? [] : [`${say("teardown.cannotHead")}:`, ...bullets(cannot, width), ""]),
-    ...(notes.length === 0 ? [] : [`${say("head.notes")}:`, ...bullets(notes.map(broughtIn), width), ""]),
+    ...(notes.length === 0 ? [] : [`${say("head.notes")}:`, ...bullets(notes.map(tellNote), width), ""]),
     `${say("teardown.section.assumed")}:`,
     ...bullets(teardownWords.teardownAssumed(found), width),
     "",
@@ -158,8 +159,9 @@ function learnt(file: string, results: string, options: TeardownOptions): void {
 }
 
 /** A log without a row that was filled in. */
-const rowless = (faults: readonly { readonly got: string }[]) =>
-  faults.length === 1 && faults[0]!.got === "a header without tests";
+const rowless = (faults: readonly { readonly got: FactValue }[]) =>
+  faults.length === 1 &&
+  faults.some(({ got }) => typeof got === "object" && "code" in got && got.code === "got.headerOnly");
 
 const noRows = (file: string) =>
   new CommandFailure(EXIT.input, [`${file}: ${say("teardown.fault.noRows", { outcomes: OUTCOMES.join(", ") })}`]);

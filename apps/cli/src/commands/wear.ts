@@ -3,6 +3,7 @@ import { isTape, type PartId, type Rig } from "@secondline/rig";
 import { judgedFactors, rigStrengths } from "@secondline/scenarios";
 import { type PartStrength, type StrengthZone, weakestFirst } from "@secondline/strength";
 import { broughtIn, quantity, englishWords as words } from "@secondline/words";
+import { tellNote } from "@secondline/words/notes";
 import { type AssessmentOptions, readAssessment } from "../assessment.ts";
 import { jsonText } from "../jsonText.ts";
 import { say } from "../say.ts";
@@ -37,7 +38,7 @@ export function wear(file: string, options: WearCommandOptions): void {
       bold(say("wear.title", { name: rig.name, on: options.on })),
       wrap(words.taken(rig, { taken }), width),
       "",
-      ...(notes.length > 0 ? [`${say("head.notes")}:`, ...bullets(notes.map(broughtIn), width), ""] : []),
+      ...(notes.length > 0 ? [`${say("head.notes")}:`, ...bullets(notes.map(tellNote), width), ""] : []),
       ...lines.flatMap((line) => [lineText(rig, line, bases.list), ""]),
       partsTable(rig, parts, bases.of),
       dim(wrap(say("wear.caption"), width)),

@@ -10,11 +10,12 @@ import {
   readKnob,
   readPlan,
 } from "@secondline/scenarios";
-import { broughtIn, quantity } from "@secondline/words";
+import { quantity } from "@secondline/words";
+import { tellFault } from "@secondline/words/faults";
 import { changeText, saySweep, sweepWords } from "@secondline/words/sweep";
 import { sayFiles } from "@secondline/words/terminal/files";
 import { CommandFailure, EXIT } from "../failure.ts";
-import { faults, LARGEST_BYTES, readJsonFile, readText } from "../input.ts";
+import { faults, inBroughtWords, LARGEST_BYTES, readJsonFile, readText } from "../input.ts";
 
 /** More runs than this no study makes [-]. */
 const MOST_RUNS = 10_000_000;
@@ -28,7 +29,7 @@ export function readPlanFile(file: string): PlanRuns {
   const before = [...issues, ...texts.issues];
   if (texts.bottomless || before.length > 0) throw faults(file, { issues: before });
   const reading = readPlan(document);
-  if (!reading.ok) throw faults(file, { issues: reading.issues });
+  if (!reading.ok) throw faults(file, { issues: reading.issues.map(inBroughtWords) });
   const { plan } = reading;
   const rigs = plan.rigs.map((name) => plannedRig(resolve(dirname(file), name), name, plan));
   const wrong = rigs.flatMap(({ wrong }) => wrong);
@@ -45,7 +46,7 @@ export function readPlanFile(file: string): PlanRuns {
     throw refuse(
       found.issues.map(
         (one) =>
-          `${one.file}: ${saySweep("bad.point", { change: changeText(one.change), message: broughtIn(one.issue.message) })}`,
+          `${one.file}: ${saySweep("bad.point", { change: changeText(one.change), message: tellFault(one.issue.message) })}`,
       ),
     );
   }

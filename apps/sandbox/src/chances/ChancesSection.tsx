@@ -1,6 +1,6 @@
 import type { Rig } from "@secondline/rig";
 import { type Assessed, type Chances, LIKELY_FIRST_BASIS, type Outcome } from "@secondline/scenarios";
-import { broughtIn } from "@secondline/words";
+import { tellBasis } from "@secondline/words";
 import { englishChanceWords as chanceWords } from "@secondline/words/chances";
 import { sayChances } from "@secondline/words/page/chances";
 import { RUN_CHOICES } from "@secondline/workbench";
@@ -53,7 +53,7 @@ function AtAGlance({ outcome, assessed }: { outcome: Outcome; assessed: Assessed
   if (glance === undefined) return null;
   return (
     <p className={styles.note}>
-      {glance} <BasisNote basis={LIKELY_FIRST_BASIS} />: {broughtIn(LIKELY_FIRST_BASIS.note)}.
+      {glance} <BasisNote basis={LIKELY_FIRST_BASIS} />: {tellBasis(LIKELY_FIRST_BASIS.note)}.
     </p>
   );
 }

@@ -1,6 +1,6 @@
 import type { Rig } from "@secondline/rig";
 import { uncertainInputs, type WhatIf } from "@secondline/scenarios";
-import { broughtIn } from "@secondline/words";
+import { broughtIn, tellBasis } from "@secondline/words";
 import { englishChanceWords as chanceWords } from "@secondline/words/chances";
 import { sayChances } from "@secondline/words/page/chances";
 import { type ChancesDesk, readSpread } from "@secondline/workbench";
@@ -30,7 +30,7 @@ export function SpreadFields({ desk, rig, whatIf }: Props) {
           const [middle] = chanceWords.chanceInput(input);
           const basis =
             typed === undefined
-              ? `${broughtIn(input.basis.kind)}: ${broughtIn(input.basis.note)}`
+              ? `${broughtIn(input.basis.kind)}: ${tellBasis(input.basis.note)}`
               : sayChances("spreadFields.hint");
           return (
             <TextField

@@ -1,4 +1,5 @@
 import { whatIfKey } from "@secondline/scenarios";
+import { tellFault } from "@secondline/words/faults";
 import { howFarWords as words } from "@secondline/words/howFar";
 import {
   type FoundSweep,
@@ -61,7 +62,7 @@ export function PointPane({ booted, desk, found, at, theme }: Props) {
         </SandboxContext.Provider>
       ) : (
         <p className={styles.wrong}>
-          {found.swept.bad.find(({ values }) => values.join() === at.join())?.issues[0]?.message}
+          {tellFault(found.swept.bad.find(({ values }) => values.join() === at.join())?.issues[0]?.message ?? "")}
         </p>
       )}
       {found.swept.knobs.some(({ kind }) => kind === "months") ? (

@@ -1,5 +1,6 @@
 import { sweepPlot } from "@secondline/figures/sweep";
 import { isApart, type SweptPoint } from "@secondline/scenarios";
+import { tellFault } from "@secondline/words/faults";
 import { changeText, howFarWords as words } from "@secondline/words/howFar";
 import { candidatesOf, type FoundSweep, type HowFarDesk } from "@secondline/workbench";
 import { useMemo } from "react";
@@ -138,7 +139,7 @@ function Bad({ found: { swept } }: { found: FoundSweep }) {
       <ul className={styles.list}>
         {swept.bad.map(({ change, issues }) => (
           <li key={changeText(change)}>
-            {changeText(change)}: {issues[0]?.message}
+            {changeText(change)}: {tellFault(issues[0]?.message ?? "")}
           </li>
         ))}
       </ul>

@@ -1,3 +1,4 @@
+import { tellFault } from "@secondline/words/faults";
 import { sayLayouts } from "@secondline/words/page/layouts";
 import { foundOf, outcomeOf } from "@secondline/workbench";
 import { Button } from "../design/Button.tsx";
@@ -20,7 +21,7 @@ export function LayoutFall() {
     <div className={styles.fall}>
       {faults.length > 0 && (
         <p className={styles.note} role="alert">
-          {sayLayouts("layoutOutcome.stale", { message: faults[0]!.message })}
+          {sayLayouts("layoutOutcome.stale", { message: tellFault(faults[0]!.message) })}
         </p>
       )}
       {busy && (

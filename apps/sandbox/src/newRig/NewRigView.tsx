@@ -1,3 +1,4 @@
+import { tellFault } from "@secondline/words/faults";
 import { newRigWords } from "@secondline/words/newRig";
 import { QUESTIONS, type Side } from "@secondline/workbench";
 import { useEffect } from "react";
@@ -92,7 +93,7 @@ function Rest({ desk }: { desk: NewRigInHand }) {
     <section className={styles.question}>
       {others.map(({ path, message }) => (
         <p key={path} className={styles.wrong}>
-          {message}
+          {tellFault(message)}
         </p>
       ))}
       {made.rig && rest.length > 0 && (

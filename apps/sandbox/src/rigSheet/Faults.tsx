@@ -1,4 +1,4 @@
-import { broughtIn } from "@secondline/words";
+import { tellFault } from "@secondline/words/faults";
 import { sayRigSheet } from "@secondline/words/page/rigSheet";
 import { groupOfField } from "@secondline/workbench";
 import { useSandbox } from "../state/useSandbox.ts";
@@ -13,9 +13,9 @@ export function Faults() {
       <h3 className={styles.heading}>{sayRigSheet("faults.putRight")}</h3>
       <ul>
         {issues.map((issue) => (
-          <li key={`${issue.path} ${issue.message}`}>
+          <li key={`${issue.path} ${issue.message.code}`}>
             {groupOfField(issue.path) && <span className={styles.path}>{groupOfField(issue.path)}: </span>}
-            {broughtIn(issue.message)}
+            {tellFault(issue.message)}
           </li>
         ))}
       </ul>

@@ -1,4 +1,4 @@
-import { broughtIn } from "@secondline/words";
+import { tellFault } from "@secondline/words/faults";
 import { isInGroup } from "@secondline/workbench";
 import { useShallow } from "zustand/react/shallow";
 import { useSandbox } from "../state/useSandbox.ts";
@@ -7,7 +7,7 @@ import { useSandbox } from "../state/useSandbox.ts";
 export function useFaultsAt(path: string): readonly string[] {
   return useSandbox(
     useShallow((state) =>
-      state.document.issues.filter((issue) => issue.path === path).map(({ message }) => broughtIn(message)),
+      state.document.issues.filter((issue) => issue.path === path).map(({ message }) => tellFault(message)),
     ),
   );
 }

@@ -1,3 +1,4 @@
+import { tellFault } from "@secondline/words/faults";
 import { spokenField } from "@secondline/words/fields";
 import { newRigWords } from "@secondline/words/newRig";
 import {
@@ -196,7 +197,7 @@ function Remedies({
 }
 
 function faultText(fault: StockFault): string {
-  if (fault.kind === "issue") return fault.message;
+  if (fault.kind === "issue") return tellFault(fault.message);
   return say(`own.fault.${fault.kind}`, fault.kind === "backwards" ? fault.values : {});
 }
 

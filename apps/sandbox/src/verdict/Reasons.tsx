@@ -8,6 +8,7 @@ import {
   type Rig,
 } from "@secondline/scenarios";
 import { broughtIn, capital } from "@secondline/words";
+import { tellNote } from "@secondline/words/notes";
 import { sayVerdict } from "@secondline/words/page/verdict";
 import { BasisNote } from "../design/BasisNote.tsx";
 import { quantity, words } from "../words.ts";
@@ -30,7 +31,7 @@ export function Reasons({ part, rig, outcome }: Props) {
       <Margins {...{ part, rig, outcome }} />
       <PartRuns {...{ part, rig, outcome }} />
       {part.flags.map((flag) => (
-        <p key={flag}>{broughtIn(flag)}</p>
+        <p key={JSON.stringify(flag)}>{tellNote(flag)}</p>
       ))}
       <table className={styles.table}>
         <caption className="visually-hidden">
@@ -59,7 +60,7 @@ export function Reasons({ part, rig, outcome }: Props) {
         <ul className={styles.bases}>
           {part.bases.map((basis) => (
             <li key={basisKey(basis)}>
-              <BasisNote basis={basis} /> {broughtIn(basis.note)}
+              <BasisNote basis={basis} /> {tellNote(basis.note)}
             </li>
           ))}
         </ul>
@@ -108,7 +109,7 @@ function Margins({ part, rig, outcome }: Props) {
   });
 }
 
-const basisKey = ({ kind, note }: Basis) => `${kind}: ${note}`;
+const basisKey = ({ kind, note }: Basis) => JSON.stringify([kind, note]);
 
 interface PersonProps {
   outcome: Outcome;
@@ -136,8 +137,8 @@ export function PersonReasons({ outcome, person, rig }: PersonProps) {
           <li key={limit}>
             <BasisNote basis={basis} />{" "}
             {person.demand > limit
-              ? words.say("person.above", { limit: quantity.load(limit), note: broughtIn(basis.note) })
-              : `${quantity.load(limit)}: ${broughtIn(basis.note)}`}
+              ? words.say("person.above", { limit: quantity.load(limit), note: tellNote(basis.note) })
+              : `${quantity.load(limit)}: ${tellNote(basis.note)}`}
           </li>
         ))}
       </ul>

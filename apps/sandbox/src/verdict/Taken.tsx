@@ -1,7 +1,11 @@
 import { sayPage } from "@secondline/words/page/page";
+import { lazy } from "react";
+import { Later } from "../design/Later.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { words } from "../words.ts";
 import styles from "./VerdictColumn.module.css";
+
+const Misfits = lazy(async () => ({ default: (await import("./Misfits.tsx")).Misfits }));
 
 /** Which state of the rig is judged, and the one step to leaving record and tests out or taking them in again. */
 export function Taken() {
@@ -25,11 +29,9 @@ export function Taken() {
       {issues.length > 0 && (
         <div className={styles.unfit} role="alert">
           <p>{sayPage("taken.misfit")}</p>
-          <ul>
-            {issues.map(({ path, message }) => (
-              <li key={`${path} ${message}`}>{message}</li>
-            ))}
-          </ul>
+          <Later what={sayPage("taken.why")}>
+            <Misfits issues={issues} />
+          </Later>
           <button type="button" className={styles.link} onClick={() => look({ view: "wear" })}>
             {sayPage("taken.showWearRecord")}
           </button>

@@ -1,5 +1,5 @@
 import type { Outcome } from "@secondline/scenarios";
-import { broughtIn } from "@secondline/words";
+import { tellNote } from "@secondline/words/notes";
 import { sayVerdict } from "@secondline/words/page/verdict";
 import { BasisNote } from "../design/BasisNote.tsx";
 import { Button } from "../design/Button.tsx";
@@ -26,7 +26,7 @@ export function VerdictMore({ outcome }: { outcome: Outcome }) {
         <Disclosure title={words.say("head.notes")}>
           <ul className={styles.bases}>
             {notes.map((note) => (
-              <li key={note}>{broughtIn(note)}</li>
+              <li key={JSON.stringify(note)}>{tellNote(note)}</li>
             ))}
           </ul>
         </Disclosure>
@@ -56,8 +56,8 @@ export function VerdictMore({ outcome }: { outcome: Outcome }) {
       <Disclosure title={sayVerdict("verdictMore.grounds")}>
         <ul className={styles.bases}>
           {outcome.weakestBases.map((basis) => (
-            <li key={`${basis.kind}${basis.note}`}>
-              <BasisNote basis={basis} /> {broughtIn(basis.note)}
+            <li key={JSON.stringify(basis)}>
+              <BasisNote basis={basis} /> {tellNote(basis.note)}
             </li>
           ))}
         </ul>

@@ -1,6 +1,7 @@
 import { listed } from "@secondline/rig";
 import type { BreakTest, LogFault } from "@secondline/strength";
 import { englishBreakLogWords as breakLogWords } from "@secondline/words/breakLog";
+import { tellLogFault } from "@secondline/words/logFaults";
 import { moreText } from "@secondline/words/more";
 import { sayBreakLog } from "@secondline/words/page/breakLog";
 import { groupLabel, groupsBy, loadOf } from "@secondline/workbench";
@@ -114,11 +115,14 @@ export function LogFaults({
       <p className={styles.serif}>{sayBreakLog("breakLogPage.notImportedThings", { name, count: faults.length })}</p>
       <ul>
         {issues.map((fault) => (
-          <li key={`${fault.line} ${fault.column} ${fault.message}`}>
+          <li key={`${fault.line} ${fault.column} ${fault.message.code}`}>
             <strong>{sayBreakLog("breakLogPage.line", { line: fault.line, column: fault.column })}</strong>{" "}
-            {fault.message}{" "}
+            {tellLogFault(fault.message)}{" "}
             <span className={styles.soft}>
-              {sayBreakLog("breakLogPage.gotExpected", { got: fault.got, expected: fault.expected })}
+              {sayBreakLog("breakLogPage.gotExpected", {
+                got: tellLogFault(fault.got),
+                expected: tellLogFault(fault.expected),
+              })}
             </span>
           </li>
         ))}

@@ -1,7 +1,9 @@
 import { GENERIC_STOCKS, listed, unitsOf } from "@secondline/rig";
+import type { LogFact } from "@secondline/strength";
 import { type BreakTest, LOG_COLUMNS, type LogColumn, REQUIRED_COLUMNS } from "@secondline/strength";
 import { quantity } from "@secondline/words";
 import { columnLabel, sayColumns as say } from "@secondline/words/columns";
+import { tellLogFault } from "@secondline/words/logFaults";
 import { moreText } from "@secondline/words/more";
 import { sayBreakLog } from "@secondline/words/page/breakLog";
 import {
@@ -240,13 +242,15 @@ function Preview({ tests }: { tests: readonly BreakTest[] }) {
 function Faults({
   faults,
 }: {
-  faults: readonly { readonly line: number; readonly column: string; readonly message: string }[];
+  faults: readonly { readonly line: number; readonly column: string; readonly message: LogFact }[];
 }) {
   const { issues, more } = listed(faults);
   return (
     <ul className={styles.faults}>
       {issues.map(({ line, column, message }) => (
-        <li key={`${line} ${column} ${message}`}>{say("fault.line", { line, column, message })}</li>
+        <li key={`${line} ${column} ${message.code}`}>
+          {say("fault.line", { line, column, message: tellLogFault(message) })}
+        </li>
       ))}
       {more !== undefined && <li>{moreText(more)}</li>}
     </ul>

@@ -1,5 +1,5 @@
-import { needSentences, type WebbingState } from "@secondline/strength";
-import { broughtIn } from "@secondline/words";
+import { needFacts, type WebbingState } from "@secondline/strength";
+import { tellNote } from "@secondline/words/notes";
 import { sayWear } from "@secondline/words/page/wear";
 import { isNamed, type Stretch } from "@secondline/workbench";
 import { around, dated, dateWords, flagWords, partName } from "@secondline/workbench/record";
@@ -28,7 +28,7 @@ export function Places() {
     [webbings, flags],
   );
   const open = useMemo(
-    () => [...webbings, ...parts.map((part) => ({ ...part, name: partName(part.part) }))].flatMap(needSentences),
+    () => [...webbings, ...parts.map((part) => ({ ...part, name: partName(part.part) }))].flatMap(needFacts),
     [webbings, parts],
   );
   return (
@@ -36,12 +36,12 @@ export function Places() {
       <h3 className={styles.h3}>{sayWear("places.lookAtThese")}</h3>
       {open.length > 0 && (
         <ul className={styles.flags} aria-label={sayWear("places.openInspections")}>
-          {open.map((sentence) => (
-            <li key={sentence}>
+          {open.map((need) => (
+            <li key={JSON.stringify(need)}>
               <span aria-hidden="true" className={styles.flagMark}>
                 ▲
               </span>
-              <span>{quantity.unbroken(dated(sentence))}</span>
+              <span>{quantity.unbroken(dated(tellNote(need)))}</span>
             </li>
           ))}
         </ul>
@@ -111,11 +111,11 @@ export function InTheVerdict() {
         <Disclosure level={4} title={sayWear("places.notesCount", { count: assessed.notes.length })}>
           <ul className={styles.flags}>
             {assessed.notes.map((note) => (
-              <li key={note}>
+              <li key={JSON.stringify(note)}>
                 <span aria-hidden="true" className={styles.flagMark}>
                   ▲
                 </span>
-                <span>{broughtIn(note)}</span>
+                <span>{tellNote(note)}</span>
               </li>
             ))}
           </ul>

@@ -25,6 +25,7 @@ import { EntryList } from "./EntryList.tsx";
 import { OwnerChoice, OwnerFields, StockOf } from "./OwnerChoice.tsx";
 import { InTheVerdict, Places } from "./Places.tsx";
 import { PlanOfUse } from "./PlanOfUse.tsx";
+import { SiteOfRecord } from "./SiteOfRecord.tsx";
 import { TakeDownPart } from "./TakeDownPart.tsx";
 import { useTakeDown } from "./useTakeDown.ts";
 import styles from "./wear.module.css";
@@ -58,6 +59,7 @@ export function RecordPage({ wide }: { wide: boolean }) {
         <TakeDownPart state={takeDown} />
         <InTheVerdict />
         <PlanOfUse />
+        <SiteOfRecord />
         {!wide && entries}
       </div>
     </div>

@@ -1,5 +1,7 @@
 import type { Outcome, Outlook, PartDate } from "@secondline/scenarios";
 import { broughtIn } from "@secondline/words";
+import { tellFault } from "@secondline/words/faults";
+import { tellNote } from "@secondline/words/notes";
 import { sayWear } from "@secondline/words/page/wear";
 import { untilWords } from "@secondline/words/until";
 import { dated, dateWords, outlookOf, type TakeDownState } from "@secondline/workbench/record";
@@ -42,7 +44,7 @@ function Body({ state }: { state: TakeDownState }) {
       return (
         <>
           <p className={styles.wrong}>{sayWear("takeDownPart.noDateMisfit")}</p>
-          <Messages messages={state.issues.map(({ message }) => message)} />
+          <Messages messages={state.issues.map(({ message }) => tellFault(message))} />
         </>
       );
     case "searching":
@@ -144,8 +146,8 @@ function Part({ part, outcome, horizon }: { part: PartDate } & Omit<PartsProps, 
       </p>
       <p className={styles.note}>{dated(`${untilWords.part(part, horizon)}: ${untilWords.margins(part, horizon)}.`)}</p>
       {part.flags.map((flag) => (
-        <p key={flag} className={styles.flagLine}>
-          ▲ {broughtIn(flag)}
+        <p key={JSON.stringify(flag)} className={styles.flagLine}>
+          ▲ {tellNote(flag)}
         </p>
       ))}
     </li>

@@ -2,7 +2,7 @@
 
 import type { LineStock } from "@secondline/rig";
 import type { Retention, RetentionValue } from "@secondline/strength";
-import { broughtIn, quantity } from "@secondline/words";
+import { broughtIn, quantity, tellBasis } from "@secondline/words";
 import type { BreakLogWords } from "@secondline/words/breakLog";
 import type { Curve, Place, Plot, PlotRow, Tone } from "../plot/plot.ts";
 import { roundTicks } from "../roundTicks.ts";
@@ -52,7 +52,7 @@ export function retentionPlot(stock: LineStock, retention: Retention, words: Bre
       cause: broughtIn(cause),
     }),
     notes: [
-      say("figure.retention.notes", { count: tested.length, basis: broughtIn(basis.note) }),
+      say("figure.retention.notes", { count: tested.length, basis: tellBasis(basis.note) }),
       ...(last < validTo
         ? [say("figure.retention.beyond", { dose: quantity.number(digits(last)), unit: broughtIn(unit) })]
         : []),

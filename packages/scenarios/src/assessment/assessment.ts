@@ -3,6 +3,8 @@
  * dates. Terminal and page only fill it in.
  */
 import {
+  type Fact,
+  type FactValue,
   judgePart,
   type OwnJudgement,
   type PartId,
@@ -10,7 +12,8 @@ import {
   partPath,
   pathSteps,
   type Rig,
-  type RigIssue,
+  rigFact,
+  sameFact,
   valueAt,
 } from "@secondline/rig";
 import {
@@ -27,6 +30,8 @@ import {
   upkeepOf,
   type WearRecord,
 } from "@secondline/strength";
+import { type AssessmentIssue, assessmentFact } from "./assessmentFacts.ts";
+import { assessmentNote } from "./assessmentNotes.ts";
 import { assessmentHashes } from "./inputHash.ts";
 import { testsTaken } from "./testsTaken.ts";
 
@@ -65,9 +70,9 @@ export interface Assessed {
   readonly tests: readonly BreakTest[];
   readonly taken: Taken;
   /** What the wear record and the break log say must be looked at. */
-  readonly notes: readonly string[];
+  readonly notes: readonly Fact[];
   /** What must be looked at or put right before the rig may be said to hold. */
-  readonly withholds: readonly string[];
+  readonly withholds: readonly Fact[];
   /** What the wear record says of inspections, falls and what happened since: what has lapsed is not said to hold. */
   readonly upkeep: Upkeep;
   /** SHA-256 of everything above but the notes: two that are equal give the same verdict. */
@@ -78,7 +83,7 @@ export interface Assessed {
 
 export type AssessmentReading =
   | { readonly ok: true; readonly assessed: Assessed }
-  | { readonly ok: false; readonly issues: readonly RigIssue[] };
+  | { readonly ok: false; readonly issues: readonly AssessmentIssue[] };
 
 /** Of a rig without a wear record nobody knows anything of that. */
 const NO_UPKEEP: Upkeep = { lapses: [] };
@@ -113,7 +118,11 @@ export function assess(assessment: Assessment): AssessmentReading {
       rig: judged,
       tests: known.counted,
       taken,
-      notes: [...(worn?.notes ?? []).filter((note) => !withholds.includes(note)), ...displaced, ...used.notes],
+      notes: [
+        ...(worn?.notes ?? []).filter((note) => !withholds.some((one) => sameFact(one, note))),
+        ...displaced,
+        ...used.notes,
+      ],
       withholds,
       upkeep,
       ...assessmentHashes({ rig: judged, tests: known.counted, withholds, lapses: upkeep.lapses }),
@@ -122,15 +131,17 @@ export function assess(assessment: Assessment): AssessmentReading {
 }
 
 /** Own judgements of the file that others take the place of: said, since a doubt may go with them. */
-function displacedNotes(rig: Rig, judgements: readonly Judgement[]): readonly string[] {
+function displacedNotes(rig: Rig, judgements: readonly Judgement[]): readonly Fact[] {
   return judgements.flatMap(({ part, factor }) => {
     const [before] = judgementsIn(rig, part);
     if (before === undefined) return [];
-    const was = `${before.factor === undefined ? "a doubt" : `× ${before.factor}`} (${before.reason})`;
-    const now = factor === undefined ? "a doubt" : `× ${factor}`;
-    return [`The judgement of "${part}" given here (${now}) takes the place of that in the rig's file: ${was}.`];
+    const { reason } = before;
+    return [assessmentNote("judgement.displaced", { part, now: judged(factor), was: judged(before.factor), reason })];
   });
 }
+
+const judged = (factor: number | undefined): FactValue =>
+  factor === undefined ? assessmentNote("judgement.doubt", {}) : assessmentNote("judgement.times", { factor });
 
 function judgementsIn(rig: Rig, part: PartId): readonly OwnJudgement[] {
   const value = valueAt(rig, pathSteps(partPath(rig, part)));
@@ -164,53 +175,57 @@ export function speaksOf(wear: WearRecord, rig: Rig, on: string): boolean {
   return linesOf(applyWear(rig, wear, on).state.webbings, rig).length > 0;
 }
 
-function dateIssues({ wear, on }: Assessment): RigIssue[] {
-  const expected = "a date such as 2026-07-01";
+function dateIssues({ wear, on }: Assessment): AssessmentIssue[] {
+  const expected = assessmentFact("expected.day", {});
   if (on === undefined) {
     if (!wear) return [];
-    const message = "A wear record gives a state only on a date: say which day is meant.";
-    return [{ path: "on", got: "nothing", expected, message }];
+    return [{ path: "on", got: rigFact("got.nothing", {}), expected, message: assessmentFact("day.wanted", {}) }];
   }
   const day = readDate(on);
-  if (!day) return [{ path: "on", got: `"${on}"`, expected, message: `The day: got "${on}"; expected ${expected}.` }];
+  if (!day)
+    return [{ path: "on", got: `"${on}"`, expected, message: assessmentFact("day.form", { day: on, expected }) }];
   const dates = wear ? [...wear.webbings, ...wear.parts].flatMap(({ entries }) => entries.map(({ date }) => date)) : [];
   if (dates.length === 0) return [];
   const first = dates.map((date) => date.toString()).sort()[0]!;
   if (on >= first) return [];
-  const message = `The day ${on} lies before the wear record begins (${first}): it says nothing of that day. Give a later day, or leave the record out.`;
-  return [{ path: "on", got: on, expected: `${first} or later`, message }];
+  const message = assessmentFact("day.beforeRecord", { day: on, begins: first });
+  return [{ path: "on", got: on, expected: assessmentFact("expected.fromDay", { date: first }), message }];
 }
 
-function judgementIssues(rig: Rig, judgements: readonly Judgement[]): RigIssue[] {
+function judgementIssues(rig: Rig, judgements: readonly Judgement[]): AssessmentIssue[] {
   const known = partIds(rig);
   const twice = judgements.filter(({ part }, i) => judgements.findIndex((one) => one.part === part) < i);
   const repeated = twice.map(({ part }) => ({
     path: "judgements",
-    got: `"${part}" twice`,
-    expected: "one judgement of a part",
-    message: `The part "${part}" is judged twice; which one is meant? Put both reasons into one.`,
+    got: assessmentFact("got.partTwice", { part }),
+    expected: assessmentFact("expected.oneJudgement", {}),
+    message: assessmentFact("judgement.twice", { part }),
   }));
   const unknown = judgements
     .filter(({ part }) => !known.includes(part))
     .map(({ part }) => ({
       path: "judgements",
       got: `"${part}"`,
-      expected: "a part of the rig",
-      message: `The rig has no part "${part}". Its parts: ${known.join(", ")}.`,
+      expected: assessmentFact("expected.part", {}),
+      message: assessmentFact("judgement.noPart", { part, parts: { list: known } }),
     }));
   return [...unknown, ...repeated];
 }
 
-function notThisRig(wear: WearRecord, rig: Rig): RigIssue {
+function notThisRig(wear: WearRecord, rig: Rig): AssessmentIssue {
   const placed = wear.webbings.flatMap(({ entries }) =>
     entries.flatMap((entry) => ("placement" in entry ? [entry.placement.rig] : [])),
   );
   const others = [...new Set([...placed, ...wear.parts.map((part) => part.rig)])];
-  const names = others.map((name) => `"${name}"`).join(", ");
-  return {
-    path: "wear",
-    got: others.length === 0 ? "a record of no rig" : `a record of ${names}`,
-    expected: `webbing or parts in "${rig.name}"`,
-    message: `The wear record "${wear.name}" has nothing that hangs in "${rig.name}" on that day${others.length === 0 ? "" : `; it speaks of ${names}`}. Give this rig's record, or write the rig's name or id into its entries.`,
-  };
+  const names = { list: others.map((name) => `"${name}"`) };
+  const told = { record: wear.name, rig: rig.name };
+  const expected = assessmentFact("expected.inRig", { name: rig.name });
+  return others.length === 0
+    ? { path: "wear", got: assessmentFact("got.noRig", {}), expected, message: assessmentFact("record.otherRig", told) }
+    : {
+        path: "wear",
+        got: assessmentFact("got.otherRigs", { names }),
+        expected,
+        message: assessmentFact("record.otherRigs", { ...told, names }),
+      };
 }

@@ -1,7 +1,7 @@
 /** A fingerprint of what was put in, so that a report can be told from one about an edited rig. */
 import { sha256 } from "@noble/hashes/sha2.js";
 import { bytesToHex, utf8ToBytes } from "@noble/hashes/utils.js";
-import type { Rig } from "@secondline/rig";
+import type { Fact, Rig } from "@secondline/rig";
 import type { BreakTest, Lapse } from "@secondline/strength";
 
 /** SHA-256 of the value as JSON with sorted keys, in hex; key order and spacing of the file do not matter. */
@@ -12,7 +12,7 @@ export function inputHash(value: unknown): string {
 interface Hashed {
   readonly rig: Rig;
   readonly tests: readonly BreakTest[];
-  readonly withholds: readonly string[];
+  readonly withholds: readonly Fact[];
   readonly lapses: readonly Lapse[];
 }
 

@@ -1,10 +1,11 @@
 /** Which break tests say something of a rig's webbings and ropes. */
-import type { Rig } from "@secondline/rig";
+import type { Fact, Rig } from "@secondline/rig";
 import { countingTests, type TestsUntil, testUseWords } from "@secondline/strength";
+import { assessmentNote } from "./assessmentNotes.ts";
 
 export interface TestsTaken {
   readonly count: number;
-  readonly notes: readonly string[];
+  readonly notes: readonly Fact[];
 }
 
 /** `on`: the day by which the tests that count were pulled. */
@@ -20,5 +21,4 @@ export function testsTaken(
   return { count: countingTests(stocks, tests), notes: [...testUseWords(stocks, tests), ...left] };
 }
 
-const laterNote = (number: number, on: string): string =>
-  `${number === 1 ? "1 break test is" : `${number} break tests are`} dated after ${on} and left out: on that day nobody knew what ${number === 1 ? "it" : "they"} would show.`;
+const laterNote = (count: number, on: string): Fact => assessmentNote("tests.later", { count, day: on });

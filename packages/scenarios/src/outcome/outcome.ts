@@ -1,6 +1,6 @@
 /** What an assessment says: facts and numbers, no sentences. Words are made of it elsewhere, once. */
 import type { Accuracy } from "@secondline/engine";
-import type { Basis, PartId } from "@secondline/rig";
+import type { Basis, Fact, PartId } from "@secondline/rig";
 import type { Taken } from "../assessment/assessment.ts";
 import type { EventClass } from "../events/eventKind.ts";
 import type { Catcher } from "../facts/runFacts.ts";
@@ -81,7 +81,7 @@ export interface PartOutcome {
   /** For webbing and leash: where it governs [natural m from A, or from the ring], and what lies there. */
   readonly weakest?: { readonly at: number; readonly reason: string };
   /** What a reader must know of this strength: factors beyond their range, nothing written down. */
-  readonly flags: readonly string[];
+  readonly flags: readonly Fact[];
 }
 
 export interface Probability {
@@ -121,7 +121,7 @@ export interface Outcome {
   readonly invented: boolean;
   readonly taken: Taken;
   /** What the wear record and the break log say must be looked at. */
-  readonly notes: readonly string[];
+  readonly notes: readonly Fact[];
   /** SHA-256 of the assessment. */
   readonly hash: string;
   readonly accuracy: Accuracy;

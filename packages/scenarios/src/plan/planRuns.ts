@@ -2,7 +2,7 @@
  * The runs of a plan, by number: rig after rig, in it sweep after sweep, point after point, what-if after what-if, draw after draw.
  * Which run a number is follows from the plan alone, so that anybody may make any of them, in any order.
  */
-import type { RigIssue } from "@secondline/rig";
+import type { AssessmentIssue } from "../assessment/assessmentFacts.ts";
 import { inputHash } from "../assessment/inputHash.ts";
 import { missingIn, type WhatIf, whatIfKey, whatIfSet } from "../events/registry.ts";
 import type { GoodRun, RunResult } from "../facts/runFacts.ts";
@@ -54,7 +54,7 @@ export type Planned =
       readonly issues: readonly {
         readonly file: string;
         readonly change: Readonly<Record<string, string>>;
-        readonly issue: RigIssue;
+        readonly issue: AssessmentIssue;
       }[];
     };
 
@@ -73,7 +73,7 @@ export function casesOf(plan: StudyPlan, rigs: readonly PlannedRig[]): number {
 
 /** Puts every rig of the plan through its checks. */
 export function planned(plan: StudyPlan, rigs: readonly PlannedRig[]): Planned {
-  const issues: { file: string; change: Readonly<Record<string, string>>; issue: RigIssue }[] = [];
+  const issues: { file: string; change: Readonly<Record<string, string>>; issue: AssessmentIssue }[] = [];
   const cases: Case[] = [];
   let first = 0;
   const known = plan.on === undefined ? {} : { on: plan.on };

@@ -1,5 +1,5 @@
 /** What must be read beside a verdict, as facts; worded elsewhere, once. */
-import type { PartId, Rig } from "@secondline/rig";
+import type { Note, PartId, Rig } from "@secondline/rig";
 import type { PartStrength } from "@secondline/strength";
 import { OWN_NAME } from "@secondline/strength";
 import { legShare } from "../run/anchorLegs.ts";
@@ -12,7 +12,7 @@ export interface Judged {
   readonly own: boolean;
   /** Central value [-]. */
   readonly value: number;
-  readonly reason: string;
+  readonly reason: Note;
   /** Least margin of the part, the factor counted in [-]. */
   readonly margin?: number;
 }
@@ -74,7 +74,7 @@ export function judgedFactors(parts: readonly PartStrength[], margins: ReadonlyM
           ...(margin === undefined ? {} : { margin }),
         }),
       );
-    return [...new Map(found.map((one) => [`${one.factor} ${one.value} ${one.reason}`, one])).values()];
+    return [...new Map(found.map((one) => [JSON.stringify([one.factor, one.value, one.reason]), one])).values()];
   });
 }
 

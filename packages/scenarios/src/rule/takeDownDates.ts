@@ -2,7 +2,7 @@
  * Until when a rig may stay up: the first day on which the one rule finds it thin or failing, if it is used on as it has been. The
  * demands are those of today's verdict; only strengths change with the days.
  */
-import type { PartId, Rig } from "@secondline/rig";
+import type { Fact, PartId, Rig } from "@secondline/rig";
 import { addDays, type BreakTest, type PlainDate, readDate } from "@secondline/strength";
 import { rigStrengths } from "../strengths/rigStrengths.ts";
 import type { EventRuns } from "./demand.ts";
@@ -27,7 +27,7 @@ export interface PartDate {
   /** What lies at the place that governs then, for webbing. */
   readonly reason?: string;
   /** What a reader must know of the strength on that day. */
-  readonly flags: readonly string[];
+  readonly flags: readonly Fact[];
 }
 
 export interface Outlook {

@@ -1,5 +1,5 @@
 /** The verdict: one rule over margins, falls, the pull on the person and what the search leaves open. */
-import type { PartId } from "@secondline/rig";
+import type { Fact, PartId } from "@secondline/rig";
 import type { Lapse } from "@secondline/strength";
 import type { CompleteSearch, Gap } from "./complete.ts";
 import type { FallFacts } from "./fall.ts";
@@ -22,7 +22,7 @@ export type Reason =
   /** What the verdict rests on has lapsed: something happened or an inspection is due, and nobody has judged it since. */
   | { readonly kind: "lapsed"; readonly lapses: readonly Lapse[] }
   /** Somebody must look, or put right what does not fit, before anything may hold. */
-  | { readonly kind: "withheld"; readonly what: string }
+  | { readonly kind: "withheld"; readonly what: Fact }
   /** Values at these paths of the rig's file were taken over, and nobody has confirmed them. */
   | { readonly kind: "unconfirmed"; readonly paths: readonly string[] }
   | { readonly kind: "gap"; readonly gap: Gap }
@@ -44,7 +44,7 @@ export interface Findings {
   readonly person?: PersonMargin;
   /** Required height of the feet above the ground [m]. */
   readonly requiredClearance: number;
-  readonly withholds: readonly string[];
+  readonly withholds: readonly Fact[];
   readonly lapses: readonly Lapse[];
   /** Paths of values that nobody has confirmed. */
   readonly unconfirmed: readonly string[];

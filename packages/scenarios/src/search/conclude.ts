@@ -1,6 +1,6 @@
 /** From the runs of a search to the outcome: margins, verdict, what follows, what has no second, and the facts for cautions. */
 import { solveStanding } from "@secondline/engine";
-import type { Basis, PartId, Rig } from "@secondline/rig";
+import { type Basis, distinctFacts, type Fact, type PartId, type Rig, sameFact } from "@secondline/rig";
 import { type PartStrength, weakestFirst } from "@secondline/strength";
 import type { Assessed } from "../assessment/assessment.ts";
 import { EVENT_CLASSES } from "../events/eventKind.ts";
@@ -152,11 +152,10 @@ export function conclude(facts: SearchFacts): Outcome {
 const notHolding = (part: PartOutcome): PartOutcome => (part.verdict === "holds" ? { ...part, verdict: "open" } : part);
 
 /** What somebody must look at, besides that for which it has lapsed. */
-function withheldIn({ withholds, upkeep }: Assessed, strengths: RigStrengths): readonly string[] {
-  const said = upkeep.lapses.map((one) => ("sentence" in one ? one.sentence : ""));
+function withheldIn({ withholds, upkeep }: Assessed, strengths: RigStrengths): readonly Fact[] {
+  const said = upkeep.lapses.flatMap((one) => ("sentence" in one ? [one.sentence] : []));
   const open = strengths.parts.flatMap(({ needsInspection = [], beyond = [] }) => [...needsInspection, ...beyond]);
-  const all = new Set([...withholds, ...open]);
-  return [...all].filter((what) => !said.includes(what));
+  return distinctFacts([...withholds, ...open]).filter((what) => !said.some((one) => sameFact(one, what)));
 }
 
 function findingOf(found: Findings, state: SearchState): readonly [Finding, boolean] {

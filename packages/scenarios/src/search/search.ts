@@ -7,6 +7,7 @@
  * the walker lowest, in draws of all that scatters; they, and not the runs that chose the events, say how large a load is. 5. More
  * draws where a margin's interval reaches over a limit, until none does or the budget of runs is spent.
  */
+
 import type { Accuracy } from "@secondline/engine";
 import type { PartId, Rig } from "@secondline/rig";
 import type { Assessed } from "../assessment/assessment.ts";
@@ -25,6 +26,7 @@ import type { Spreads } from "../scatter/inputs.ts";
 import { BLOCK_DRAWS, CENTRE, Sampler, SEED } from "../scatter/sampler.ts";
 import { type RigStrengths, rigStrengths } from "../strengths/rigStrengths.ts";
 import { conclude, staticsOf } from "./conclude.ts";
+import { DEFAULT_RUNS } from "./defaultRuns.ts";
 import { promising } from "./nominate.ts";
 import { NEAR_GROUND, quantitiesOf } from "./quantities.ts";
 import { RunBook, type Wanted } from "./runBook.ts";
@@ -82,8 +84,6 @@ const LEAST_DRAWN_SHARE = 0.6;
 const FAMILY_SHARE_OF_WORST = 0.8;
 /** Draws of one event at most; of a longer search as many more as it has runs. */
 const MOST_DRAWS = 48;
-/** Runs of a whole search, about: it ends with the block of draws that goes past it. */
-export const DEFAULT_RUNS = 220;
 
 export const otherMesh = (accuracy: Accuracy): Accuracy => (accuracy === "fine" ? "standard" : "fine");
 

@@ -6,6 +6,7 @@ import {
   acceptsNumber,
   type Dimension,
   editDocument,
+  type FactValue,
   FIELDS,
   fieldAt,
   parseQuantity,
@@ -16,6 +17,7 @@ import {
   type Rig,
   valueAt,
 } from "@secondline/rig";
+import { assessmentFact } from "../assessment/assessmentFacts.ts";
 
 interface KnobBase {
   /** As it was asked for. */
@@ -54,7 +56,7 @@ export interface KnobFault {
   readonly kind: (typeof KNOB_FAULTS)[number];
   readonly text: string;
   /** Path, nearest paths, the fault of a value; by kind. */
-  readonly about: string;
+  readonly about: FactValue;
 }
 
 export type KnobReading =
@@ -77,14 +79,17 @@ export interface KnobContext {
 
 /** Reads `PATH=FROM..TO`. The unit may stand behind the second value alone. */
 export function readKnob(text: string, context: KnobContext): KnobReading {
-  const no = (kind: KnobFault["kind"], about = ""): KnobReading => ({ ok: false, fault: { kind, text, about } });
+  const no = (kind: KnobFault["kind"], about: FactValue = ""): KnobReading => ({
+    ok: false,
+    fault: { kind, text, about },
+  });
   const [, name, first, last] = FORM.exec(text) ?? [];
   if (name === undefined || first === undefined || last === undefined) return no("form");
   if (name === "connections" || name === "months") return counted(name, first, last, context, no);
   const path = pathOf(name, context);
   const field = path === undefined ? undefined : fieldAt(path);
   if (path === undefined || !field) return no("unknown", similar(name));
-  if (field.kind !== "quantity") return no("notNumber", field.label);
+  if (field.kind !== "quantity") return no("notNumber", { brought: field.label });
   if (!isThere(context.document, path)) return no("absent", path);
   const { dimension } = field;
   const unit = last.replace(NUMBER, "").trim();
@@ -103,7 +108,9 @@ export function readKnob(text: string, context: KnobContext): KnobReading {
   return ordered(knob, no);
 }
 
-type No = (kind: KnobFault["kind"], about?: string) => KnobReading;
+const plainNumber = (example: string): FactValue => assessmentFact("expected.plainNumberRange", { example });
+
+type No = (kind: KnobFault["kind"], about?: FactValue) => KnobReading;
 
 function counted(
   name: "connections" | "months",
@@ -117,7 +124,7 @@ function counted(
     Number((name === "months" ? plain : /^(\d+(?:\.\d+)?)$/).exec(text)?.[1] ?? Number.NaN);
   const [from, to] = [read(first), read(last)];
   if (Number.isNaN(from) || Number.isNaN(to))
-    return no("value", `a plain number such as ${name}=0..${name === "months" ? 24 : 5}`);
+    return no("value", plainNumber(`${name}=0..${name === "months" ? 24 : 5}`));
   const most = name === "months" ? MOST_MONTHS : MOST_CONNECTIONS;
   if (Math.max(from, to) > most) return no("range", String(most));
   if (name === "months" && !dated) return no("noDay");

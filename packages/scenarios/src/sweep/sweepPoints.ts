@@ -1,7 +1,8 @@
 /** The rigs of a sweep: every one goes through the same checks as a rig file, and through the same assessment. */
-import { type Rig, type RigIssue, readRig } from "@secondline/rig";
+import { type Rig, readRig } from "@secondline/rig";
 import { addDays, readDate } from "@secondline/strength";
 import { type Assessed, type Assessment, assess, rigOnLaterDays } from "../assessment/assessment.ts";
+import type { AssessmentIssue } from "../assessment/assessmentFacts.ts";
 import { type RigStrengths, rigStrengths } from "../strengths/rigStrengths.ts";
 import { type Knob, knobText, knobValues, withValue } from "./knob.ts";
 
@@ -29,7 +30,7 @@ export interface SweepPoint extends Omit<SweptRig, "later"> {
 export interface BadPoint {
   readonly values: readonly number[];
   readonly change: Readonly<Record<string, string>>;
-  readonly issues: readonly RigIssue[];
+  readonly issues: readonly AssessmentIssue[];
 }
 
 export interface SweepPoints {
@@ -92,7 +93,7 @@ function rigAt(
   known: KnownBesides,
   knobs: readonly Knob[],
   values: readonly number[],
-): Pick<SweptRig, "assessed" | "later"> | { readonly issues: readonly RigIssue[] } {
+): Pick<SweptRig, "assessed" | "later"> | { readonly issues: readonly AssessmentIssue[] } {
   const changed = knobs.reduce((done, knob, k) => withValue(done, knob, values[k]!), document);
   const reading = readRig(changed);
   if (!reading.ok) return { issues: reading.issues };

@@ -1,6 +1,7 @@
 /** Faults of cells that hold characters which are not seen: they could forge what is shown of a test. */
-import { HIDDEN_REMEDY, hiddenCharacter, visibleText } from "@secondline/rig";
+import { hiddenCharacter, rigFact, visibleText } from "@secondline/rig";
 import type { LogColumn, LogFault } from "./logEntry.ts";
+import { logFact } from "./logFacts.ts";
 import type { TestFields } from "./readEntry.ts";
 
 /** Text in which nothing can be hidden: most of every log. */
@@ -13,8 +14,9 @@ export function hiddenFaults(fields: TestFields, line: number): LogFault[] {
     const text = fields[column]!;
     const hidden = PLAIN_TEXT.test(text) ? undefined : hiddenCharacter(text, column === "note");
     if (hidden === undefined) continue;
-    const message = `There is ${hidden} in this cell. ${HIDDEN_REMEDY}.`;
-    faults.push({ line, column, got: `"${visibleText(text)}"`, expected: "text without hidden characters", message });
+    const message = logFact("cell.hidden", { hidden });
+    const expected = rigFact("expected.plainNote", {});
+    faults.push({ line, column, got: `"${visibleText(text)}"`, expected, message });
   }
   return faults;
 }

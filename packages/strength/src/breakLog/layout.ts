@@ -1,5 +1,6 @@
 /** How a break log is laid out: what parts its cells, how its columns are spelt, whether it writes 31.2 or 31,2. */
 import { LOG_COLUMNS, type LogColumn, type LogFault } from "./logEntry.ts";
+import { logFact } from "./logFacts.ts";
 
 export interface Row {
   readonly cells: readonly string[];
@@ -8,7 +9,10 @@ export interface Row {
 }
 
 export type Delimiter = "," | ";" | "\t";
-export const DELIMITER_NAMES: Readonly<Record<Delimiter, string>> = { ",": "comma", ";": "semicolon", "\t": "tab" };
+export const DELIMITER_NAMES = { ",": "commas", ";": "semicolons", "\t": "tabs" } as const satisfies Record<
+  Delimiter,
+  string
+>;
 
 /** A column's name as it is known here: case, spaces and hyphens do not count. */
 export const columnName = (written: string): string =>
@@ -78,14 +82,8 @@ export function withDecimalPoints(
   const faults = cells
     .filter(({ text }) => text.includes("."))
     .map(({ line, column, text }): LogFault => {
-      const expected = `a decimal comma, as on line ${comma.line}`;
-      return {
-        line,
-        column,
-        got: `"${text}"`,
-        expected,
-        message: `Decimal points and commas are mixed: ${text} here.`,
-      };
+      const expected = logFact("expected.decimalComma", { line: comma.line });
+      return { line, column, got: `"${text}"`, expected, message: logFact("cell.mixedDecimals", { text }) };
     });
   const pointed = rows.map((row, r) =>
     r === 0
@@ -124,8 +122,8 @@ function thousands(cells: readonly NumberCell[], mark: "." | ","): LogFault[] {
       line,
       column,
       got: `"${text}"`,
-      expected: `${small} or ${large}`,
-      message: `"${text}" can mean ${small} or ${large}: write the one that is meant, without thousands marks.`,
+      expected: logFact("expected.either", { small, large }),
+      message: logFact("cell.thousands", { text, small, large }),
     };
   });
 }

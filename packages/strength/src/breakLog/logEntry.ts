@@ -1,7 +1,8 @@
 /** One result from the test machine. */
 
-import type { KnotKind } from "@secondline/rig";
+import type { FactValue, KnotKind } from "@secondline/rig";
 import type { Observation } from "@secondline/statistics";
+import type { LogFact } from "./logFacts.ts";
 
 export interface BreakTest {
   /** Line of the file it came from, the header being line 1; absent for one typed into a form. */
@@ -43,10 +44,9 @@ export interface LogFault {
   /** Line in the file, the header being line 1. */
   readonly line: number;
   readonly column: string;
-  readonly got: string;
-  readonly expected: string;
-  /** The fault in one sentence. */
-  readonly message: string;
+  readonly got: FactValue;
+  readonly expected: FactValue;
+  readonly message: LogFact;
 }
 
 /** How a test ended, as written in the column `outcome`. */

@@ -1,10 +1,11 @@
 /** Reads one break test from its written fields: a line of a log, or a form. */
 
-import { type KnotKind, parseQuantity } from "@secondline/rig";
+import { type FactsOf, type FactValue, type KnotKind, parseQuantity, rigFact } from "@secondline/rig";
 import type { Observation } from "@secondline/statistics";
 import { isDate } from "../dates/calendarDate.ts";
 import { hiddenFaults } from "./hiddenFaults.ts";
 import { type BreakTest, KNOTS, type LogColumn, type LogFault, OUTCOMES, type OutcomeWord } from "./logEntry.ts";
+import { type LogFact, type LogFacts, logFact } from "./logFacts.ts";
 
 export type TestFields = Readonly<Partial<Record<LogColumn, string>>>;
 export type TestReading =
@@ -16,29 +17,30 @@ export function readTest(written: TestFields, line: number): TestReading {
   // "Broke" and "DRY" leave no doubt.
   const fields = withLowerCase(written, ["outcome", "wet"]);
   const faults = hiddenFaults(fields, line);
-  const fault = (column: LogColumn, expected: string, message: string): undefined => {
+  const fault: Fault = (column, expected, message) => {
     faults.push({ line, column, got: `"${short(fields[column] ?? "")}"`, expected, message });
     return undefined;
   };
   const words = (column: LogColumn): string | undefined => fields[column] || undefined;
   const needed = (column: LogColumn): string =>
     words(column) ??
-    fault(column, NEEDED_TEXT[column] ?? "some text", `${column} is empty: write ${NEEDED_TEXT[column]}.`) ??
+    fault(column, neededIn(column), logFact("cell.empty", { column, expected: neededIn(column) })) ??
     "";
   const count = (column: LogColumn): number | undefined => {
     const text = words(column);
     if (text === undefined) return undefined;
-    const most = MOST_IN_COLUMN[column] ?? MOST_MONTHS;
+    const largest = MOST_IN_COLUMN[column] ?? MOST_MONTHS;
     const value = isPlainNumber(text) ? Number(text) : Number.NaN;
-    if (value >= 0 && value <= most) return value;
+    if (value >= 0 && value <= largest) return value;
+    const most = `${largest}`;
     return fault(
       column,
-      `a number from 0 to ${most}`,
-      `${column} must be a number from 0 to ${most}, not "${short(text)}".`,
+      logFact("expected.upTo", { most }),
+      logFact("cell.number", { column, most, text: short(text) }),
     );
   };
   if (fields.date && !isDate(fields.date)) {
-    fault("date", "a calendar date YYYY-MM-DD", `"${short(fields.date)}" is not a date such as 2026-05-31.`);
+    fault("date", logFact("expected.calendarDate", {}), logFact("cell.date", { text: short(fields.date) }));
   }
   const wet = readWet(words("wet"), fault);
   const result = readResult(fields, fault);
@@ -94,11 +96,17 @@ const PLAIN_NUMBER = /^[+-]?(\d+\.?\d*|\.\d+)([eE][+-]?\d+)?$/;
 const LONGEST_NUMBER = 40;
 const isPlainNumber = (text: string): boolean => text.length <= LONGEST_NUMBER && PLAIN_NUMBER.test(text);
 
-const NEEDED_TEXT: Partial<Record<LogColumn, string>> = {
-  part: "what was pulled, such as webbing or leash",
-  material: "its material, as in the rig, such as polyester-webbing-25",
-  state: "the state it was in, such as new or clamp mark",
-};
+function neededIn(column: LogColumn): FactsOf<LogFacts> {
+  switch (column) {
+    case "part":
+      return logFact("expected.partPulled", {});
+    case "material":
+    case "state":
+      return logFact(`expected.${column}`, {});
+    default:
+      return logFact("expected.someText", {});
+  }
+}
 
 /** A cell as it is quoted in a message. */
 const short = (text: string): string => (text.length > 60 ? `${text.slice(0, 57)}…` : text);
@@ -108,16 +116,16 @@ function readKnot(text: string | undefined, fault: Fault): KnotKind | undefined 
   if (text === undefined) return undefined;
   const bare = (name: string) => name.toLowerCase().replace(/[^a-z]/g, "");
   const known = KNOTS.find((name) => bare(name) === bare(text));
-  const all = KNOTS.join(", ");
-  return known ?? fault("knot", `one of ${all}`, `"${short(text)}" is no knot known here: write one of ${all}.`);
+  const list = { list: KNOTS };
+  return known ?? fault("knot", rigFact("expected.oneOf", { list }), logFact("cell.knot", { text: short(text), list }));
 }
 
-type Fault = (column: LogColumn, expected: string, message: string) => undefined;
+type Fault = (column: LogColumn, expected: FactValue, message: LogFact) => undefined;
 
 function readWet(text: string | undefined, fault: Fault): boolean | undefined {
   if (text === "wet") return true;
   if (text === "dry") return false;
-  return fault("wet", "wet or dry", `Write wet or dry, not "${short(text ?? "")}".`);
+  return fault("wet", logFact("expected.wetOrDry", {}), logFact("cell.wet", { text: short(text ?? "") }));
 }
 
 function readResult(fields: TestFields, fault: Fault): Observation | undefined {
@@ -126,21 +134,18 @@ function readResult(fields: TestFields, fault: Fault): Observation | undefined {
   const between = outcome === "broke between";
   const to = between ? readForce(fields, "result_to", fault) : undefined;
   if (outcome === undefined || !OUTCOMES.includes(outcome)) {
-    return fault("outcome", OUTCOMES.join(", "), `"${short(outcome ?? "")}" is not one of ${OUTCOMES.join(", ")}.`);
+    const list = { list: OUTCOMES };
+    const message = logFact("cell.outcome", { text: short(outcome ?? ""), list });
+    return fault("outcome", logFact("expected.outcome", { list }), message);
   }
   if (!between && (fields.result_to ?? "") !== "") {
-    return fault(
-      "result_to",
-      "nothing, unless it broke between two loads",
-      `result_to goes with "broke between" only.`,
-    );
+    return fault("result_to", logFact("expected.noUpperLoad", {}), logFact("cell.upperLoad", {}));
   }
   if (force === undefined) return undefined;
   if (between) {
     if (to === undefined) return undefined;
     if (to <= force) {
-      const remedy = "the lower load goes into result, the upper one into result_to";
-      return fault("result_to", `more than result: ${remedy}`, "result_to must be larger than result.");
+      return fault("result_to", logFact("expected.upperLoad", {}), logFact("cell.upperLoadSmaller", {}));
     }
     return { kind: "between", from: force, to };
   }
@@ -151,23 +156,22 @@ function readResult(fields: TestFields, fault: Fault): Observation | undefined {
 function readForce(fields: TestFields, column: "result" | "result_to", fault: Fault): number | undefined {
   const text = fields[column] ?? "";
   const unit = fields.unit ?? "";
-  if (text === "") return fault(column, "a load", `${column} is empty: write the load at which the test ended.`);
+  if (text === "") return fault(column, logFact("expected.load", {}), logFact("cell.noLoad", { column }));
   if (!isPlainNumber(text)) {
-    return fault(
-      column,
-      "a number with a decimal point",
-      text.length <= LONGEST_NUMBER && /^[+-]?\d+,\d+$/.test(text)
-        ? `"${short(text)}" has a decimal comma; commas part the cells of this file, so write a point.`
-        : `"${short(text)}" is not a number; the unit goes into its own column.`,
-    );
+    const isComma = text.length <= LONGEST_NUMBER && /^[+-]?\d+,\d+$/.test(text);
+    const message = logFact(isComma ? "cell.decimalComma" : "cell.noNumber", { text: short(text) });
+    return fault(column, logFact("expected.decimalPoint", {}), message);
   }
-  if (unit === "") return column === "result" ? fault("unit", "kN, N, lbf …", "The unit is empty.") : undefined;
-  const range = `${LEAST_LOAD} N to ${MOST_LOAD / 1000} kN`;
+  if (unit === "") {
+    if (column !== "result") return undefined;
+    return fault("unit", logFact("expected.units", {}), logFact("cell.noUnit", {}));
+  }
+  const range = { least: `${LEAST_LOAD} N`, most: `${MOST_LOAD / 1000} kN` };
   const outside = () =>
     fault(
       column,
-      `a load from ${range}`,
-      `${short(text)} ${short(unit)} is no breaking load: it must be from ${range}. Look at number and unit.`,
+      logFact("expected.loadFrom", range),
+      logFact("cell.unlikelyLoad", { ...range, text: short(text), unit: short(unit) }),
     );
   // Smaller than any unit makes sense of, and than some computers keep.
   if (Number(text) !== 0 && Math.abs(Number(text)) < SMALLEST_NUMBER) return outside();
@@ -179,7 +183,8 @@ function readForce(fields: TestFields, column: "result" | "result_to", fault: Fa
     return fault(isUnit ? "unit" : column, refused.expected, refused.message);
   }
   const load = Number(text) * read.value;
-  if (load <= 0) return fault(column, "a load above 0", `A breaking load must be above 0, not ${text} ${unit}.`);
+  if (load <= 0)
+    return fault(column, logFact("expected.loadAboveZero", {}), logFact("cell.notPositive", { text, unit }));
   if (load < LEAST_LOAD || load > MOST_LOAD) return outside();
   // Twelve digits: what was written, without the rounding of the unit's factor.
   return Number(load.toPrecision(12));

@@ -1,4 +1,5 @@
 /** Reads a break log: every fault with its line and column, and nothing imported when there is one. */
+import { type FactValue, rigFact } from "@secondline/rig";
 import Papa from "papaparse";
 import {
   columnName,
@@ -12,6 +13,7 @@ import {
   withoutEmptyEnd,
 } from "./layout.ts";
 import { type BreakTest, LOG_COLUMNS, type LogColumn, type LogFault, REQUIRED_COLUMNS } from "./logEntry.ts";
+import { type LogFact, logFact } from "./logFacts.ts";
 import { readTest } from "./readEntry.ts";
 
 export type BreakLogReading =
@@ -29,8 +31,7 @@ export function readBreakLog(csv: string): BreakLogReading {
   const delimiter = delimiterOf(text);
   const { rows: written, faults } = split(text, delimiter);
   const header = written[0];
-  if (header === undefined)
-    return { ok: false, faults: [fileFault("an empty file", `a header: ${LOG_COLUMNS.join(", ")}`)] };
+  if (header === undefined) return { ok: false, faults: [emptyFault()] };
   faults.push(...headerFaults(header.cells, header.line));
   if (faults.length > 0) return { ok: false, faults: capped(faults) };
   if (written.length - 1 > MOST_ROWS) return { ok: false, faults: [tooLong(written)] };
@@ -56,7 +57,7 @@ export function readBreakLog(csv: string): BreakLogReading {
   }
   const unreadable = new Set(faults.filter(({ column }) => column === "unit").map(({ line }) => line));
   faults.push(...unitFaults(rows, columns).filter(({ line }) => !unreadable.has(line)));
-  if (rows.length === 1) faults.push(fileFault("a header without tests", "at least one test below the header"));
+  if (rows.length === 1) faults.push(fileFault(logFact("got.headerOnly", {}), logFact("expected.tests", {})));
   if (faults.length > 0) return { ok: false, faults: capped(faults.sort((a, b) => a.line - b.line)) };
   return { ok: true, tests: saysInvented(text) ? tests.map((test) => ({ ...test, invented: true })) : tests };
 }
@@ -68,21 +69,15 @@ const MOST_ROWS = 20_000;
 const MOST_FAULTS = 50;
 
 function tooLarge(characters: number): LogFault {
-  const size = `${Math.round(characters / 1e5) / 10} MB`;
-  const expected = `a break log of at most ${MOST_CHARACTERS / 1e6} MB`;
-  return {
-    line: 1,
-    column: "",
-    got: size,
-    expected,
-    message: `The file has ${size}; expected ${expected}. Is it another file?`,
-  };
+  const size = logFact("got.megabytes", { size: Math.round(characters / 1e5) / 10 });
+  const expected = logFact("expected.logSize", { most: MOST_CHARACTERS / 1e6 });
+  return { line: 1, column: "", got: size, expected, message: logFact("log.tooLarge", { size, expected }) };
 }
 
 function tooLong(rows: readonly Row[]): LogFault {
-  const expected = `at most ${MOST_ROWS} tests`;
-  const got = `${rows.length - 1} tests`;
-  const message = `The log has ${got}, ${expected} are read; split it by material.`;
+  const expected = logFact("expected.atMostTests", { count: MOST_ROWS });
+  const got = logFact("got.tests", { count: rows.length - 1 });
+  const message = logFact("log.tooLong", { got, expected });
   return { line: rows[MOST_ROWS + 1]!.line, column: "", got, expected, message };
 }
 
@@ -91,11 +86,9 @@ function capped(faults: readonly LogFault[]): readonly LogFault[] {
   const told = faults.slice(0, MOST_FAULTS - 1);
   const rest = faults.length - told.length;
   const next = faults[told.length]!;
-  const message = `There are ${rest} more faults from this line on; mend these first and read the log again.`;
-  return [
-    ...told,
-    { line: next.line, column: "", got: `${rest} more faults`, expected: "a log without faults", message },
-  ];
+  const got = logFact("got.moreFaults", { count: rest });
+  const message = logFact("log.moreFaults", { count: rest });
+  return [...told, { line: next.line, column: "", got, expected: logFact("expected.faultless", {}), message }];
 }
 
 const repeatsHeader = (cells: readonly string[], columns: readonly string[]): boolean =>
@@ -105,9 +98,9 @@ function repeatedHeader(line: number, first: number): LogFault {
   return {
     line,
     column: "",
-    got: `the header of line ${first} once more`,
-    expected: "a test",
-    message: `This line repeats the header of line ${first}: were two logs put together? Delete the line if their tests belong together.`,
+    got: logFact("got.headerAgain", { first }),
+    expected: logFact("expected.test", {}),
+    message: logFact("log.headerAgain", { first }),
   };
 }
 
@@ -130,9 +123,9 @@ function split(csv: string, delimiter: Delimiter): { rows: Row[]; faults: LogFau
     (error): LogFault => ({
       line: starts[error.row ?? 0] ?? 1,
       column: "",
-      got: "a quotation mark without its pair",
-      expected: `cells parted by ${DELIMITER_NAMES[delimiter]}s, quotation marks in pairs`,
-      message: `${error.message}. Put a quotation mark at either end of the cell, or none.`,
+      got: logFact("got.quote", {}),
+      expected: logFact(`expected.${DELIMITER_NAMES[delimiter]}`, {}),
+      message: logFact(error.code === "MissingQuotes" ? "log.quoteOpen" : "log.quoteWithin", {}),
     }),
   );
   return { rows: withoutEmptyEnd(rows), faults };
@@ -140,33 +133,41 @@ function split(csv: string, delimiter: Delimiter): { rows: Row[]; faults: LogFau
 
 function headerFaults(header: readonly string[], line: number): LogFault[] {
   const names = header.map(columnName);
-  const at = (column: string, got: string, expected: string, message: string): LogFault => ({
+  const at = (column: string, got: FactValue, expected: FactValue, message: LogFact): LogFault => ({
     line,
     column,
     got,
     expected,
     message,
   });
-  const known = LOG_COLUMNS.join(", ");
+  const known = rigFact("expected.oneOf", { list: { list: LOG_COLUMNS } });
   return [
     ...REQUIRED_COLUMNS.filter((column) => !names.includes(column)).map((column) =>
-      at(column, "no such column", `a column named ${column}`, `The column ${column} is missing.`),
+      at(
+        column,
+        logFact("got.noColumn", {}),
+        logFact("expected.column", { column }),
+        logFact("log.columnMissing", { column }),
+      ),
     ),
     ...header
       .filter((name) => !(LOG_COLUMNS as readonly string[]).includes(columnName(name)))
       .map((name) => {
         const meant = meantColumn(name);
-        const hint = meant ? ` Did you mean ${meant}? Units go into the column unit.` : "";
-        return at(
-          name.trim(),
-          `"${name.trim()}"`,
-          `one of ${known}`,
-          `The column "${name.trim()}" is not known.${hint}`,
-        );
+        const column = name.trim();
+        const hint = meant ? logFact("log.meant", { column: meant }) : undefined;
+        return at(column, `"${column}"`, known, logFact("log.columnUnknown", { column }, hint));
       }),
     ...names
       .filter((name, i) => names.indexOf(name) !== i)
-      .map((name) => at(name, `"${name}" twice`, "every column once", `The column "${name}" appears twice.`)),
+      .map((column) =>
+        at(
+          column,
+          logFact("got.columnTwice", { column }),
+          logFact("expected.columnOnce", {}),
+          logFact("log.columnTwice", { column }),
+        ),
+      ),
   ];
 }
 
@@ -174,15 +175,18 @@ function widthFault(line: number, got: number, wanted: number, delimiter: Delimi
   return {
     line,
     column: "",
-    got: `${got} cells`,
-    expected: `${wanted} cells, as in the header`,
-    message: `This line has ${got} cells, the header has ${wanted}; is a ${DELIMITER_NAMES[delimiter]} missing or one too many?`,
+    got: logFact("got.cells", { count: got }),
+    expected: logFact("expected.cells", { count: wanted }),
+    message: logFact(`log.${DELIMITER_NAMES[delimiter]}`, { got, wanted }),
   };
 }
 
-function fileFault(got: string, expected: string): LogFault {
-  return { line: 1, column: "", got, expected, message: `The log needs ${expected}; it is ${got}.` };
+function fileFault(got: LogFact, expected: LogFact): LogFault {
+  return { line: 1, column: "", got, expected, message: logFact("log.needs", { got, expected }) };
 }
+
+const emptyFault = (): LogFault =>
+  fileFault(logFact("got.emptyLog", {}), logFact("expected.header", { list: { list: LOG_COLUMNS } }));
 
 /** Every line whose unit differs from the first one's. */
 function unitFaults(rows: readonly Row[], columns: readonly LogColumn[]): LogFault[] {
@@ -200,7 +204,7 @@ function unitFaults(rows: readonly Row[], columns: readonly LogColumn[]): LogFau
       line,
       column: "unit",
       got: `"${cells[at]!.trim()}"`,
-      expected: `"${first}", as on line ${lines[0]!.line}`,
-      message: `Units are mixed: this line is in ${cells[at]!.trim()}, line ${lines[0]!.line} in ${first}. Convert one of them.`,
+      expected: logFact("expected.unit", { unit: first!, line: lines[0]!.line }),
+      message: logFact("log.unitsMixed", { unit: cells[at]!.trim(), line: lines[0]!.line, first: first! }),
     }));
 }

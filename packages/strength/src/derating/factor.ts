@@ -3,6 +3,7 @@
  * where. Strength = rated × product of factors, each lognormal about its central value (the median).
  */
 import type { Basis } from "@secondline/rig";
+import { type NoteFact, noteFact, within } from "../noteFacts.ts";
 import { constant } from "./constantValues.ts";
 
 /** The quantity a factor depends on, and the range over which its source (or its assumption) covers it. */
@@ -98,16 +99,17 @@ export function evaluateFactor(make: FactorMake): StrengthFactor {
 }
 
 /** A quantity that lies outside of its range, with the range. */
-export function outsideText(v: Validity): string {
-  const quantity = v.quantity === v.unit ? "" : `${v.quantity} `;
-  const unit = v.unit === "" ? "" : ` ${v.unit}`;
-  return `${quantity}${Number(v.got.toPrecision(4))}${unit} is outside ${v.from} to ${v.to}${unit}`;
+export function outsideFact({ quantity, unit, from, to, got }: Validity): NoteFact {
+  const told = { got: Number(got.toPrecision(4)), from, to };
+  if (unit === "") return noteFact("outside.quantity", { ...told, quantity: { brought: quantity } });
+  if (unit === quantity) return noteFact("outside.unit", { ...told, unit: { brought: unit } });
+  return noteFact("outside.quantityUnit", { ...told, quantity: { brought: quantity }, unit: { brought: unit } });
 }
 
 function beyondBasis(basis: Basis, validity: Validity): Basis {
   return {
     kind: "assumed",
-    note: `${outsideText(validity)}, where the factor is known; half of the value at the edge is taken, or the curve drawn on where that is less. Was: ${basis.note}`,
+    note: noteFact("basis.beyond", { outside: outsideFact(validity), note: within(basis.note) }),
   };
 }
 

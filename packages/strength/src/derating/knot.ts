@@ -3,6 +3,7 @@
  * webbing are worse and kept apart.
  */
 import type { Basis, KnotKind, LineStock } from "@secondline/rig";
+import { noteFact } from "../noteFacts.ts";
 import { constant } from "./constantValues.ts";
 import { fixedFactor, type StrengthFactor } from "./factor.ts";
 import { standIn } from "./unknown.ts";
@@ -86,7 +87,7 @@ export function webbingKnot(): StrengthFactor {
 /** Factor of a knot in a webbing or rope. Of one whose form nobody stated the worse counts: that of webbing. */
 export function knotIn({ id, form }: Pick<LineStock, "id" | "form">, kind: KnotKind): StrengthFactor {
   if (form === undefined) {
-    const why = `whether "${id}" is webbing or rope is not written down; the knot counts as one in webbing`;
+    const why = noteFact("why.form", { id });
     return standIn(webbingKnot(), { field: "stocks[].form", best: ropeKnot(kind).value }, why);
   }
   switch (form) {

@@ -1,5 +1,6 @@
 /** Scatter between new parts of one make, and what stands in when nothing is known of a part. */
 import type { Basis } from "@secondline/rig";
+import { noteFact } from "../noteFacts.ts";
 import { constant } from "./constantValues.ts";
 import { fixedFactor, type StrengthFactor } from "./factor.ts";
 
@@ -50,12 +51,18 @@ export const UNKNOWN_VALUE = constant("unknown.value");
 export const UNKNOWN_SPREAD = constant("unknown.spread");
 
 /** Cautious factor for a part whose kind says nothing of what weakens it; `why` where there is more to say. */
-export function noRecord(what: string, why = `nothing is known of what happened to ${what}`): StrengthFactor {
+export function noRecord(what: string, why?: string): StrengthFactor {
   return fixedFactor({
     name: "no record",
     value: UNKNOWN_VALUE,
     spread: UNKNOWN_SPREAD,
-    basis: { kind: "assumed", note: `${why}: the cautious factor stands in` },
+    basis: {
+      kind: "assumed",
+      note:
+        why === undefined
+          ? noteFact("basis.noRecord", { what: { brought: what } })
+          : noteFact("basis.noRecordBecause", { why: { brought: why } }),
+    },
     noData: true,
   });
 }

@@ -1,5 +1,6 @@
 /** What the owner of a part thinks of it, as a factor: shown with its reason wherever the strength is, more so above 1. */
 import type { Basis, OwnJudgement } from "@secondline/rig";
+import { noteFact } from "../noteFacts.ts";
 import { constant } from "./constantValues.ts";
 import { fixedFactor, type StrengthFactor } from "./factor.ts";
 import { UNKNOWN_SPREAD, UNKNOWN_VALUE } from "./make.ts";
@@ -10,16 +11,20 @@ const SPREAD_PER_CHANGE = constant("own.spreadPerChange");
 const LEAST_SPREAD = constant("own.leastSpread");
 const MOST_SPREAD = constant("own.mostSpread");
 
+/** A judgement as it counts; `capped`: only up to what the part itself holds. */
+export interface JudgementCounted extends OwnJudgement {
+  readonly capped?: true;
+}
+
 /** The factor of a judgement, as a list of one; none when there is no judgement. */
-export function ownFactors(own: OwnJudgement | undefined): StrengthFactor[] {
+export function ownFactors(own: JudgementCounted | undefined): StrengthFactor[] {
   if (own === undefined) return [];
   const { factor, reason } = own;
-  const basis: Basis = { kind: "assumed", note: `own judgement, ${reason}${factor === undefined ? NO_FACTOR : ""}` };
+  const code = factor === undefined ? "basis.ownNoFactor" : own.capped ? "basis.ownCapped" : "basis.own";
+  const basis: Basis = { kind: "assumed", note: noteFact(code, { reason }) };
   if (factor === undefined) {
     return [fixedFactor({ name: OWN_NAME, value: UNKNOWN_VALUE, spread: UNKNOWN_SPREAD, basis, noData: true })];
   }
   const spread = Math.min(MOST_SPREAD, Math.max(LEAST_SPREAD, SPREAD_PER_CHANGE * Math.abs(1 - factor)));
   return [fixedFactor({ name: OWN_NAME, value: factor, spread, basis, flagged: true })];
 }
-
-const NO_FACTOR = "; no factor given: the one for a part of which nothing is known stands in";

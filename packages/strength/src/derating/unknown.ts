@@ -3,7 +3,8 @@
  * part without a date can be as old as `unknown.age`, and can have hung outside all the while; a number without a date counts as the
  * worst that the rig document accepts.
  */
-import type { Condition } from "@secondline/rig";
+import type { Condition, Note } from "@secondline/rig";
+import { noteFact, within } from "../noteFacts.ts";
 import { constant } from "./constantValues.ts";
 import type { Blank, StrengthFactor } from "./factor.ts";
 import { mostDose } from "./sunDose.ts";
@@ -38,7 +39,10 @@ export function worstUpTo(factor: (quantity: number) => StrengthFactor, bound: n
 }
 
 /** The factor as one that stands in for a blank: it names the field, and is marked as cautious when the blank costs something. */
-export function standIn(factor: StrengthFactor, { field, best }: Blank, why: string): StrengthFactor {
-  const basis = { kind: "assumed", note: `${why}. ${factor.basis.note}` } as const;
+export function standIn(factor: StrengthFactor, { field, best }: Blank, why: Note): StrengthFactor {
+  const basis = {
+    kind: "assumed",
+    note: noteFact("basis.standIn", { why: within(why), note: within(factor.basis.note) }),
+  } as const;
   return { ...factor, basis, noData: factor.value < best, blank: { field, best } };
 }

@@ -1,9 +1,10 @@
 /** Strength of the leash: it gives way in its worst knot or seam, far below the ring. */
-import { CAUTIOUS_LIMITS, type Rig } from "@secondline/rig";
+import { CAUTIOUS_LIMITS, distinctFacts, type Rig } from "@secondline/rig";
 import type { StrengthFactor } from "../derating/factor.ts";
 import { ownFactors } from "../derating/own.ts";
 import { heatFactor, sheathSlipFactor } from "../derating/rope.ts";
 import { standIn } from "../derating/unknown.ts";
+import { noteFact } from "../noteFacts.ts";
 import type { FactorsOf } from "../retention/testedStock.ts";
 import { makePartStrength, type PartStrength } from "./partStrength.ts";
 import { conditionFactors, overMonthsOutside } from "./textileCondition.ts";
@@ -23,7 +24,7 @@ export function leashStrength(leash: Leash, factorsOf: FactorsOf): PartStrength 
     leashAt(leash, place, factorsOf),
   );
   const weakest = places.reduce((least, one) => (one.strength5 < least.strength5 ? one : least));
-  const beyond = [...new Set(places.flatMap((one) => one.beyond ?? []))];
+  const beyond = distinctFacts(places.flatMap((one) => one.beyond ?? []));
   return {
     ...weakest,
     strength: Math.min(...places.map(({ strength }) => strength)),
@@ -101,5 +102,5 @@ function known(
 ): StrengthFactor[] {
   if (quantity !== undefined) return quantity > 0 ? [factor(quantity)] : [];
   const most = CAUTIOUS_LIMITS[field][1];
-  return [standIn(factor(most), { field, best: 1 }, `${what} is not written down; the worst is counted`)];
+  return [standIn(factor(most), { field, best: 1 }, noteFact("why.worst", { what: { brought: what } }))];
 }

@@ -1,7 +1,8 @@
 /** One part of a rig and what it holds. */
-import { type Basis, type BasisKind, formatPercent, formatRatio } from "@secondline/rig";
-import { outsideText, type StrengthFactor } from "../derating/factor.ts";
+import { type Basis, type BasisKind, distinctFacts, type Fact } from "@secondline/rig";
+import { outsideFact, type StrengthFactor } from "../derating/factor.ts";
 import { combineFactors, shownFactors } from "../derating/lognormal.ts";
+import { type NoteFact, noteFact, within } from "../noteFacts.ts";
 import type { StrengthZone } from "./webbingStrength.ts";
 
 export interface PartStrength {
@@ -24,7 +25,7 @@ export interface PartStrength {
   /** True when the cautious factor stands in for something nobody wrote down. */
   readonly noData: boolean;
   /** What a reader must know: factors beyond their range, parts without data, own judgements, what raises the strength. */
-  readonly flags: readonly string[];
+  readonly flags: readonly Fact[];
   /** For webbing: strength along the natural length; the part's own numbers are those of the weakest zone. */
   readonly zones?: readonly StrengthZone[];
   /** For webbing and leash: where it is weakest [m of natural length from A, or from the ring], and why. */
@@ -32,9 +33,9 @@ export interface PartStrength {
   /** What the rig document leaves blank and the strength is counted lower for; the costliest first. */
   readonly blanks?: readonly BlankCost[];
   /** What happened to it that no factor covers and nobody has judged since: as long as there is any, nobody can say that it holds. */
-  readonly needsInspection?: readonly string[];
+  readonly needsInspection?: readonly Fact[];
   /** Quantities for which no factor is known, in sentences: as long as there is any, nobody can say that it holds. */
-  readonly beyond?: readonly string[];
+  readonly beyond?: readonly Fact[];
 }
 
 /** A blank of the rig document and its price. */
@@ -49,14 +50,14 @@ export interface BlankCost {
 const BASIS_ORDER: readonly BasisKind[] = ["assumed", "from memory", "common practice", "published", "tested"];
 
 export function weakestFirst(bases: readonly Basis[]): Basis[] {
-  const unique = [...new Map(bases.map((b) => [`${b.kind}: ${b.note}`, b])).values()];
+  const unique = [...new Map(bases.map((b) => [JSON.stringify([b.kind, b.note]), b])).values()];
   return unique.sort((a, b) => BASIS_ORDER.indexOf(a.kind) - BASIS_ORDER.indexOf(b.kind));
 }
 
 type Given = Pick<PartStrength, "id" | "name" | "rated" | "ratedBasis" | "factors" | "zones" | "weakest"> & {
-  readonly needsInspection?: readonly string[] | undefined;
+  readonly needsInspection?: readonly Fact[] | undefined;
   /** Sentences that are told with the part, besides those of its factors. */
-  readonly notes?: readonly string[];
+  readonly notes?: readonly NoteFact[];
 };
 
 export function makePartStrength({ needsInspection, notes = [], ...part }: Given): PartStrength {
@@ -79,13 +80,19 @@ export function makePartStrength({ needsInspection, notes = [], ...part }: Given
 }
 
 /** One sentence for every quantity that lies beyond what is known of its factor. */
-function beyondOf(part: string, factors: readonly StrengthFactor[]): { readonly beyond?: readonly string[] } {
+function beyondOf(part: string, factors: readonly StrengthFactor[]): { readonly beyond?: readonly Fact[] } {
   const sentences = factors.flatMap(({ name, beyond, validity }) =>
     beyond && validity !== undefined
-      ? [`${part}, ${name}: ${outsideText(validity)}, beyond which nothing is known.`]
+      ? [
+          noteFact("beyond.known", {
+            name: { brought: part },
+            factor: { brought: name },
+            outside: outsideFact(validity),
+          }),
+        ]
       : [],
   );
-  return sentences.length === 0 ? {} : { beyond: [...new Set(sentences)] };
+  return sentences.length === 0 ? {} : { beyond: distinctFacts(sentences) };
 }
 
 /** One entry per blank field: what all the factors that stand in for it cost together. */
@@ -102,16 +109,19 @@ function blanksOf(factors: readonly StrengthFactor[]): { readonly blanks?: reado
 }
 
 /** Sentences about factors that rest on nothing known or on somebody's word, and about those that raise the strength. */
-function factorFlags(factors: readonly StrengthFactor[]): string[] {
-  const sentences = factors
-    .filter((f) => f.beyond || f.noData || f.flagged)
-    .map((f) => `${f.name}${f.flagged ? times(f.value) : ""}: ${f.basis.note}`);
-  return [...new Set(sentences)];
-}
+const factorFlags = (factors: readonly StrengthFactor[]): NoteFact[] =>
+  distinctFacts(factors.filter((f) => f.beyond || f.noData || f.flagged).map(factorFlag));
 
 /** What raises the strength is rounded up: that is the side on which nobody thinks too little of it. */
-function times(value: number): string {
-  if (value <= 1) return ` × ${formatRatio(value)}`;
+function factorFlag({ name, value, basis, flagged }: StrengthFactor): NoteFact {
+  const told = { name: { brought: name }, note: within(basis.note) };
+  if (!flagged) return noteFact("factor.told", told);
+  // Rounded as it is shown: of two that read alike one is told.
+  if (value <= 1) return noteFact("factor.times", { ...told, value: { ratio: Math.floor(100 * value + 1e-9) / 100 } });
   const raise = Math.ceil(1000 * (value - 1) - 1e-9) / 1000;
-  return ` × ${formatRatio(value, "up")}, RAISES the strength by ${formatPercent(raise)}`;
+  return noteFact("factor.raises", {
+    ...told,
+    value: { ratio: Math.ceil(10 * value - 1e-9) / 10, side: "up" },
+    raise: { share: raise },
+  });
 }

@@ -12,6 +12,7 @@ import {
 import { textileMake, usedMetal } from "../derating/make.ts";
 import { ownFactors } from "../derating/own.ts";
 import { possibleMonths } from "../derating/unknown.ts";
+import { type NoteFact, noteFact } from "../noteFacts.ts";
 import { builtInFactors, type FactorsOf } from "../retention/testedStock.ts";
 import { anchorStrengths } from "./anchorParts.ts";
 import { END_KINDS } from "./ends/endKinds.ts";
@@ -104,12 +105,10 @@ function linePart({ id, name, line, lengths, factorsOf }: LinePlace & { readonly
 }
 
 /** A main line that has hung has been fallen on, unless somebody says that it has not: with a fall zone of no falls. */
-function unwrittenFalls(sections: readonly WebbingSection[]): readonly string[] {
+function unwrittenFalls(sections: readonly WebbingSection[]): readonly NoteFact[] {
   const hung = sections.some(({ condition }) => possibleMonths(condition) > 0);
   if (!hung || sections.some(({ wear }) => wear.some(({ kind }) => kind === "fallZone"))) return [];
-  return [
-    "how many falls the main line has held, and where, is written nowhere though it has hung outside: write its fall zone down, with 0 falls if there were none.",
-  ];
+  return [noteFact("falls.unwritten", {})];
 }
 
 function backupParts(rig: Rig, factorsOf: FactorsOf): PartStrength[] {

@@ -1,10 +1,11 @@
 /** Factors of a textile part's condition: sun, age, wet. What is left blank counts as the worst that it can be. */
-import { type Condition, type Fibre, formatMonths, formatRatio } from "@secondline/rig";
+import type { Condition, Fibre } from "@secondline/rig";
 import { ageFactor } from "../derating/age.ts";
 import type { StrengthFactor } from "../derating/factor.ts";
 import { conditionSunMonths, sunFactor } from "../derating/sun.ts";
 import { possibleMonths, possibleSun, possibleYears, standIn, worstUpTo } from "../derating/unknown.ts";
 import { wetFactor } from "../derating/wet.ts";
+import { noteFact } from "../noteFacts.ts";
 
 export interface Textile {
   readonly condition: Condition;
@@ -31,7 +32,7 @@ function sunFactors({ condition, fibre, what, at, sun = (months) => sunFactor(fi
   }
   const possible = possibleSun(condition);
   if (possible <= 0) return [];
-  const why = `how long ${what} was outside is not written down; it can be ${formatMonths(possibleMonths(condition))}, and so much sun is counted`;
+  const why = noteFact("why.sun", { what: { brought: what }, months: { months: possibleMonths(condition) } });
   return [standIn(worstUpTo(sun, possible), { field: `${at}.outside`, best: 1 }, why)];
 }
 
@@ -39,14 +40,14 @@ function ageFactors({ condition, what, at }: Textile): StrengthFactor[] {
   const { ageYears } = condition;
   if (ageYears !== undefined) return ageYears > 0 ? [ageFactor(ageYears)] : [];
   const possible = possibleYears(condition);
-  const why = `the age of ${what} is not written down; ${formatRatio(possible)} years are counted`;
+  const why = noteFact("why.age", { what: { brought: what }, years: { ratio: possible } });
   return [standIn(ageFactor(possible), { field: `${at}.age`, best: 1 }, why)];
 }
 
 function wetFactors({ condition, fibre, what, at }: Textile): StrengthFactor[] {
   if (condition.wet === false) return [];
   if (condition.wet === true) return [wetFactor(fibre)];
-  const why = `whether ${what} is wet when loaded is not written down; it counts as wet`;
+  const why = noteFact("why.wet", { what: { brought: what } });
   return [standIn(wetFactor(fibre), { field: `${at}.wet`, best: 1 }, why)];
 }
 
@@ -60,6 +61,6 @@ export function overMonthsOutside(
 ): StrengthFactor {
   if (condition.monthsOutside !== undefined) return factor(condition.monthsOutside);
   const months = possibleMonths(condition);
-  const why = `how long ${what} was outside is not written down; ${formatMonths(months)} are counted`;
+  const why = noteFact("why.outside", { what: { brought: what }, months: { months } });
   return standIn(worstUpTo(factor, months), { field: `${at}.outside`, best: factor(0).value }, why);
 }

@@ -8,6 +8,7 @@ import { constant } from "../derating/constantValues.ts";
 import type { StrengthFactor } from "../derating/factor.ts";
 import { combineFactors, lowValue, shownFactors } from "../derating/lognormal.ts";
 import { ownFactors } from "../derating/own.ts";
+import { noteFact, within } from "../noteFacts.ts";
 import { builtInFactors, type FactorsOf } from "../retention/testedStock.ts";
 import { conditionFactors, overMonthsOutside } from "./textileCondition.ts";
 import type { WrittenWear } from "./webbingWear/wearKind.ts";
@@ -29,6 +30,8 @@ export interface StrengthZone {
   /** Index of the section it lies in. */
   readonly section: number;
 }
+
+const UNSAID_JOIN = "how the sections are joined is not written down; taken as sewn";
 
 interface Stretch {
   readonly from: number;
@@ -164,7 +167,7 @@ function joins(
       }),
     );
     const sewn = seams.reduce((worse, seam) => (lowValue(seam) < lowValue(worse) ? seam : worse));
-    const note = `how the sections are joined is not written down; taken as sewn. ${sewn.basis.note}`;
+    const note = noteFact("basis.standIn", { why: { brought: UNSAID_JOIN }, note: within(sewn.basis.note) });
     const factor: StrengthFactor = { ...sewn, name: "join", noData: true, basis: { kind: "assumed", note } };
     return [{ from, to, of: factor }];
   });

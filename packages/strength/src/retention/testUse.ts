@@ -1,7 +1,8 @@
-/** What a log does for a rig's webbings and ropes, in sentences. */
-import type { LineStock } from "@secondline/rig";
+/** What a log does for a rig's webbings and ropes. */
+import type { FactValue, LineStock } from "@secondline/rig";
 import { alikeTests } from "../breakLog/alikeTests.ts";
 import type { BreakTest } from "../breakLog/logEntry.ts";
+import { type NoteFact, type NoteFacts, noteFact } from "../noteFacts.ts";
 import { isOfStock, type NotUsed, testsOfStock, wearOfTest } from "./testState.ts";
 import type { WearDose } from "./wearFactors.ts";
 import { wetLimits } from "./wetTests.ts";
@@ -14,59 +15,61 @@ export function useOfTest(test: BreakTest, stock: LineStock): TestUse {
   return typeof doses === "string" ? doses : { wears: doses };
 }
 
-const NOT_USED_WORDS: Readonly<Record<NotUsed, string>> = {
-  wet: "pulled wet",
-  "no dose": "without sun_months or falls",
-  "no months": "with a clamp mark or stitching, without the months it had been there",
-  "other wear": "weakened by something that no factor here describes, by the words for part and state",
-  beyond: "with more sun, falls or months than the built-in factor covers",
-};
+const NOT_USED_CODES = {
+  wet: "tests.wet",
+  "no dose": "tests.noDose",
+  "no months": "tests.noMonths",
+  "other wear": "tests.otherWear",
+  beyond: "tests.beyond",
+} as const satisfies Record<NotUsed, keyof NoteFacts>;
 
 /** None without tests. */
-export function testUseWords(stocks: readonly LineStock[], tests: readonly BreakTest[]): string[] {
+export function testUseWords(stocks: readonly LineStock[], tests: readonly BreakTest[]): NoteFact[] {
   if (tests.length === 0) return [];
   const known = [...new Map(stocks.map((stock) => [stock.id, stock])).values()];
-  const counted: string[] = [];
-  const left = new Map<string, number>();
+  const counted: NoteFact[] = [];
+  const left = new Map<NotUsed, number>();
   let used = 0;
   for (const stock of known) {
-    const good = new Map<string, number>();
+    const good = new Map<Cause, number>();
     let ofStock = 0;
     for (const { use, tests: alike } of testsOfStock(tests, stock)) {
       if (typeof use === "string") {
-        left.set(NOT_USED_WORDS[use], (left.get(NOT_USED_WORDS[use]) ?? 0) + alike.length);
+        left.set(use, (left.get(use) ?? 0) + alike.length);
         continue;
       }
       ofStock += alike.length;
       for (const cause of causesOf(use)) good.set(cause, (good.get(cause) ?? 0) + alike.length);
     }
     used += ofStock;
-    const causes = [...good].map(([cause, number]) => `${number} ${cause}`);
-    if (ofStock > 0) counted.push(`${stock.name} (${causes.join(", ")})`);
+    const causes = [...good].map(([cause, number]) => causeFact(cause, number));
+    if (ofStock > 0) counted.push(noteFact("tests.ofStock", { stock: stock.name, causes: { list: causes } }));
   }
   const foreign = alikeTests(tests).filter(({ sample }) => !known.some((stock) => isOfStock(sample, stock)));
   const materials = [...new Set(foreign.map(({ sample }) => `"${sample.material}"`))];
   const others = foreign.reduce((sum, { tests: alike }) => sum + alike.length, 0);
-  if (others > 0) left.set(`of a material that this rig does not have: ${materials.join(", ")}`, others);
-  const reasons = [...left].map(([why, number]) => `${number} ${why}`);
+  const reasons = [...left].map(([why, count]) => noteFact(NOT_USED_CODES[why], { count }) as NoteFact);
+  if (others > 0) reasons.push(noteFact("tests.foreign", { count: others, materials: { list: materials } }));
   const lowered = known.filter((stock) => wetLimits(stock, tests).length > 0).map(({ name }) => name);
-  const without = lowered.length === 0 ? "; its strengths are those without a log" : "";
-  const said = `Own break tests: ${used === 0 ? "none" : used} of ${tests.length} count towards this rig${used === 0 ? without : `, for ${counted.join(", ")}`}.`;
+  const all = tests.length;
   return [
-    said,
-    ...(reasons.length > 0 ? [`Break tests that do not count: ${reasons.join("; ")}.`] : []),
-    ...(lowered.length > 0
-      ? [
-          `Pieces pulled wet held less than is built in for wet ones, of ${lowered.join(" and ")}: no such piece is credited more, wet or dry. Pull some dry.`,
-        ]
-      : []),
+    used > 0
+      ? noteFact("tests.use", { used, all, list: { list: counted } })
+      : noteFact(lowered.length === 0 ? "tests.none" : "tests.noneNorWet", { all }),
+    ...(reasons.length > 0 ? [noteFact("tests.leftOut", { list: { list: reasons, joined: "semicolon" } })] : []),
+    ...(lowered.length > 0 ? [noteFact("tests.wetHeldLess", { stocks: { list: lowered, joined: "and" } })] : []),
   ];
 }
 
-/** "new", or "with sun", "with falls": a test with two causes counts for both. */
-function causesOf(doses: readonly WearDose[]): readonly string[] {
-  return doses.length === 0 ? ["new"] : doses.map(({ id }) => `with ${id}`);
+/** New, or what it was weakened by: a test with two causes counts for both. */
+function causesOf(doses: readonly WearDose[]): readonly Cause[] {
+  return doses.length === 0 ? ["new"] : doses.map(({ id }) => id);
 }
+
+type Cause = WearDose["id"] | "new";
+
+const causeFact = (cause: Cause, count: number): FactValue =>
+  cause === "new" ? noteFact("tests.new", { count }) : noteFact("tests.with", { count, cause: { brought: cause } });
 
 /** How many tests of a log count for one of the stocks. */
 export function countingTests(stocks: readonly LineStock[], tests: readonly BreakTest[]): number {

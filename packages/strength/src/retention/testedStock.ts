@@ -1,6 +1,6 @@
 /** Factors of a stock with own break tests taken in: the level of its new pieces, and what every wear takes. */
 
-import type { Basis, KnotKind, LineStock } from "@secondline/rig";
+import type { Basis, FactValue, KnotKind, LineStock, Note } from "@secondline/rig";
 import { choleskyRoot } from "@secondline/statistics";
 import type { BreakTest } from "../breakLog/logEntry.ts";
 import { clampFactor, clampOfUnknownLoad } from "../derating/clampMark.ts";
@@ -12,11 +12,12 @@ import { textileMake } from "../derating/make.ts";
 import { sewingFactor, sewnLoopAgeing } from "../derating/sewing.ts";
 import { sunFactor } from "../derating/sun.ts";
 import { knowTogether } from "../derating/together.ts";
+import { type NoteFact, type NoteFacts, noteFact, within } from "../noteFacts.ts";
 import { type LearntWear, learntWear } from "./learntWear.ts";
 import { StateStrength, type StateTerm, termOf, type WearCurve } from "./stateStrength.ts";
 import { type StockModel, stockModel } from "./stockModel.ts";
 import { WEIBULL_DEPTH, widened } from "./stockScatter.ts";
-import { doseText, type WearId } from "./wearFactors.ts";
+import { doseFact, type WearId } from "./wearFactors.ts";
 import { WetBound } from "./wetBound.ts";
 import { type WetLimit, wetLimits } from "./wetTests.ts";
 
@@ -200,15 +201,15 @@ const levelWidth = ({ newTests, freedom }: StockModel) => ({
   wide: newTests > 0 ? WEIBULL_DEPTH * widened(freedom) : 1,
 });
 
-type Say = (kind: Basis["kind"], note: string) => Basis;
+type Say = (kind: Basis["kind"], note: Note) => Basis;
 
 /** Nothing that rests on invented tests is called tested. */
 const sayer =
   (invented: boolean): Say =>
   (kind, note) =>
-    invented ? { kind: "assumed", note: `invented tests, nothing was pulled: ${note}` } : { kind, note };
+    invented ? { kind: "assumed", note: noteFact("basis.invented", { note: within(note) }) } : { kind, note };
 
-const count = (n: number) => `${n} own break ${n === 1 ? "test" : "tests"}`;
+const counted = (count: number) => noteFact("tests.own", { count });
 
 /** What raises a strength by less is no news [-]. */
 const LEAST_FLAGGED_RISE = 0.005;
@@ -224,8 +225,8 @@ function levelFactor(model: StockModel, make: StrengthFactor, say: Say): Strengt
   const value = Math.exp(mean);
   const note =
     newTests > 0
-      ? `${count(newTests)} of new ${stock.name} against its rated strength, with the scatter of the tests and an allowance for other batches`
-      : `no new piece of ${stock.name} was tested; its used ones leave the level about as rated. ${make.basis.note}`;
+      ? noteFact("basis.newTests", { tests: counted(newTests), stock: stock.name })
+      : noteFact("basis.noNewTests", { stock: stock.name, note: within(make.basis.note) });
   return {
     ...make,
     value,
@@ -251,6 +252,15 @@ function loadingsOf(model: StockModel, weight: (coefficient: number) => number):
 /** Share of the prior's variance that tests may have left for a factor to be called tested [-]. */
 const MOST_VARIANCE_LEFT = 0.5;
 
+function testedNote(tested: boolean, told: NoteFacts["basis.tested"], most: FactValue | undefined): NoteFact {
+  if (tested)
+    return most === undefined ? noteFact("basis.tested", told) : noteFact("basis.testedUpTo", { ...told, most });
+  const { tests, note } = told;
+  return most === undefined
+    ? noteFact("basis.builtIn", { tests, note })
+    : noteFact("basis.builtInUpTo", { tests, note, most });
+}
+
 function wornFactor(
   model: StockModel,
   wear: LearntWear,
@@ -268,24 +278,19 @@ function wornFactor(
   const total = beyond ? Math.max(common + found.own, Math.log1p(factor.spread ** 2)) : common + found.own;
   const tested = !beyond && found.left <= MOST_VARIANCE_LEFT;
   const { testCount, doses, id } = model.wears.get(wear.id)!;
-  const reach = doses.length > 0 && doses.at(-1)! > 0 ? `, the most ${doseText({ id, dose: doses.at(-1)! })}` : "";
-  const note = tested
-    ? `${count(testCount)} of ${model.stock.name}${reach}, together with: ${factor.basis.note}`
-    : `as built in as far as ${count(testCount)}${reach} do not tell: ${factor.basis.note}`;
+  const most = doses.length > 0 && doses.at(-1)! > 0 ? doseFact({ id, dose: doses.at(-1)! }) : undefined;
+  const told = { tests: counted(testCount), stock: model.stock.name, note: within(factor.basis.note) };
   const clipped = [...model.clipped].some((state) => state.doses.some((dose) => dose.id === wear.id));
-  const gain = found.gain
-    ? "; the tests hold more with it than without, which is counted as no loss"
-    : clipped
-      ? "; the tests hold more than can be believed and count only in part"
-      : "";
+  const gain = found.gain ? "basis.noLoss" : clipped ? "basis.inPart" : undefined;
+  const note = testedNote(tested, told, most);
   return {
     ...factor,
     // No wear raises a strength.
     value: Math.min(1, value),
     spread: Math.sqrt(Math.expm1(total)),
     shared: common / total,
-    basis: say(tested ? "tested" : factor.basis.kind, `${note}${gain}`),
+    basis: say(tested ? "tested" : factor.basis.kind, gain === undefined ? note : noteFact(gain, { note })),
     learnt: { source: sourceOf(model), loadings, own: Math.sqrt(total - common) },
-    ...(gain !== "" ? { flagged: true } : {}),
+    ...(gain !== undefined ? { flagged: true } : {}),
   };
 }

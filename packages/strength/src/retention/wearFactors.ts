@@ -1,5 +1,5 @@
 /** The factors of a stock that own tests can feed, as they are built in. */
-import type { KnotKind, LineStock } from "@secondline/rig";
+import type { FactValue, KnotKind, LineStock } from "@secondline/rig";
 import { clampFactor } from "../derating/clampMark.ts";
 import type { StrengthFactor } from "../derating/factor.ts";
 import { fallsFactor } from "../derating/falls.ts";
@@ -7,6 +7,7 @@ import { ropeKnot, webbingKnot } from "../derating/knot.ts";
 import { logSpread } from "../derating/lognormal.ts";
 import { sewingFactor } from "../derating/sewing.ts";
 import { sunFactor } from "../derating/sun.ts";
+import { noteFact } from "../noteFacts.ts";
 
 /** What weakens a sample besides its make; a knot in rope by its kind. */
 export type WearId = "sun" | "falls" | "leash falls" | "clamp mark" | "sewing" | "knot in webbing" | `knot ${KnotKind}`;
@@ -115,6 +116,24 @@ const DOSE_WORDS: Readonly<Record<string, string>> = {
 
 /** What the dose of a wear is counted in; undefined for a knot. */
 export const doseUnit = (id: WearId): string | undefined => DOSE_WORDS[id];
+
+/** The dose of a wear, with what it is counted in; of a knot its name. */
+export function doseFact({ id, dose }: WearDose): FactValue {
+  const told = { dose: Number(dose.toPrecision(3)) };
+  switch (id) {
+    case "sun":
+      return noteFact("dose.sun", told);
+    case "falls":
+    case "leash falls":
+      return noteFact("dose.falls", told);
+    case "clamp mark":
+      return noteFact("dose.clampMark", told);
+    case "sewing":
+      return noteFact("dose.sewing", told);
+    default:
+      return { brought: id };
+  }
+}
 
 /** "14 months of full sun", "clamp mark after 14 months in the clamp", "figureEight knot". */
 export function doseText({ id, dose }: WearDose): string {

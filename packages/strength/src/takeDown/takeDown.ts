@@ -1,6 +1,6 @@
 /** Until when a rig may stay up: the first day on which a part no longer has the required margin, as surely as asked. */
 
-import type { Rig } from "@secondline/rig";
+import type { Fact, Rig } from "@secondline/rig";
 import { normalQuantile } from "@secondline/statistics";
 import { addDays, date, type PlainDate } from "../dates/calendarDate.ts";
 import { combineFactors } from "../derating/lognormal.ts";
@@ -38,7 +38,7 @@ export interface PartTakeDown {
   /** Weakest place on that date, for webbing and leash. */
   readonly reason?: string;
   /** Why that day: factors that then leave the range in which they are known, parts without data. */
-  readonly flags: readonly string[];
+  readonly flags: readonly Fact[];
 }
 
 export interface TakeDown {

@@ -26,7 +26,7 @@ const SEED = 20_260_711;
 /** A sample as a test, with a result in newtons. */
 export function asTest({ row }: Sample, newtons: number): BreakTest {
   const reading = readTest({ ...row, outcome: "broke", result: String(newtons / 1000) }, 0);
-  if (!reading.ok) throw new Error(`a row of the teardown is no test: ${reading.faults[0]?.message}`);
+  if (!reading.ok) throw new Error(`a row of the teardown is no test: ${JSON.stringify(reading.faults[0])}`);
   return reading.value;
 }
 

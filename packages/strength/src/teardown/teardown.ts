@@ -1,7 +1,9 @@
 /** The plan of a teardown: which pieces to cut out of a line that comes down, and in which order to pull them. */
+
 import type { Rig } from "@secondline/rig";
 import type { BreakTest } from "../breakLog/logEntry.ts";
 import { testsUntil } from "../breakLog/untilDay.ts";
+import type { NoteFact } from "../noteFacts.ts";
 import type { NotUsed } from "../retention/testState.ts";
 import { applyWear } from "../wear/applyWear.ts";
 import type { WearRecord } from "../wear/record.ts";
@@ -88,7 +90,7 @@ export interface Teardown {
   readonly leftOut: readonly Sample[];
   readonly cannot: readonly NotToBeHad[];
   /** Of the wear record. */
-  readonly notes: readonly string[];
+  readonly notes: readonly NoteFact[];
 }
 
 export interface TeardownIssue {

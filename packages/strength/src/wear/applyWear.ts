@@ -1,7 +1,6 @@
 /** Puts the state of a wear record at a date into a rig. */
 import {
   backupSectionLengths,
-  formatLength,
   type LineEnd,
   mainSectionLengths,
   type OwnJudgement,
@@ -10,12 +9,13 @@ import {
   type WebbingSection,
 } from "@secondline/rig";
 import { date, type PlainDate } from "../dates/calendarDate.ts";
+import { type NoteFact, noteFact } from "../noteFacts.ts";
 import { addedCondition } from "./addedCondition.ts";
 import { lateNote } from "./lateNote.ts";
 import { isUsedSection, lateEnd, lateMarks } from "./lateWebbing.ts";
 import { placedWear, wearOfMarks } from "./markWear.ts";
 import { missingSection } from "./misplaced.ts";
-import { needSentences, ownOf } from "./needWords.ts";
+import { needFacts, ownOf } from "./needWords.ts";
 import { endPosition, type LineName, type Side } from "./placement.ts";
 import { type ReadingComparison, readingAgainstRig } from "./readings/readingAgainstRig.ts";
 import { tensionDrift } from "./readings/tensionDrift.ts";
@@ -31,9 +31,9 @@ export interface WornRig {
   readonly rig: Rig;
   readonly state: WearState;
   /** Flags of the webbings that hang in this rig, and where record and rig do not fit together. */
-  readonly notes: readonly string[];
+  readonly notes: readonly NoteFact[];
   /** What nobody has judged yet: as long as there is any, nobody can say that the rig holds. Also at the parts of the rig. */
-  readonly needsInspection: readonly string[];
+  readonly needsInspection: readonly NoteFact[];
   /** The last reading of the main line's tension since that was changed, against what the rig states. */
   readonly reading?: ReadingComparison;
 }
@@ -80,30 +80,24 @@ export function wearToRig(rig: Rig, record: WearRecord, on: string | PlainDate):
 /** A rig into which wear is being put, and what is to be said of it. */
 export interface Worn {
   rig: Rig;
-  readonly notes: string[];
-  readonly needs: string[];
+  readonly notes: NoteFact[];
+  readonly needs: NoteFact[];
 }
 
-function matchNotes(rig: Rig, hanging: readonly WebbingState[], parts: readonly { readonly rig: string }[]): string[] {
+function matchNotes(
+  rig: Rig,
+  hanging: readonly WebbingState[],
+  parts: readonly { readonly rig: string }[],
+): NoteFact[] {
   const references = [...hanging.map(({ placement }) => placement!.rig), ...parts.map((part) => part.rig)];
   return references.some((reference) => rigMatch(rig, reference) === "name") ? [nameMatchNote(rig)] : [];
 }
 
 /** What a record leaves out of where it hangs counts as what brings the most sun. */
-function climateNotes({ latitude, hemisphere }: WearRecord): string[] {
-  return [
-    ...(latitude === undefined
-      ? [
-          'The record does not say at which latitude it hangs: the sun of below 30 degrees is counted. Write "latitude" into it: "low", "middle" (30 to 50 degrees) or "high".',
-        ]
-      : []),
-    ...(hemisphere === undefined
-      ? [
-          'The record does not say on which hemisphere it hangs: the one that brings more sun is counted. Write "hemisphere" into it: "north" or "south".',
-        ]
-      : []),
-  ];
-}
+const climateNotes = ({ latitude, hemisphere }: WearRecord): NoteFact[] => [
+  ...(latitude === undefined ? [noteFact("record.latitude", {})] : []),
+  ...(hemisphere === undefined ? [noteFact("record.hemisphere", {})] : []),
+];
 
 function silentLines(rig: Rig, hanging: readonly WebbingState[]): readonly LineName[] {
   const lines = (["main", "backup"] as const).filter((line) => rig[line] !== undefined);
@@ -118,18 +112,18 @@ function otherReferences({ parts, plans }: WearRecord, { webbings }: WearState, 
 }
 
 /** Lines of which the record says nothing on that date: they stay as the rig document has them, whatever the date. */
-function unspoken(rig: Rig, hanging: readonly WebbingState[], { on, webbings }: WearState): string[] {
+function unspoken(rig: Rig, hanging: readonly WebbingState[], { on, webbings }: WearState): NoteFact[] {
   const silent = silentLines(rig, hanging);
   if (silent.length === 0) return [];
-  const which = silent.map((line) => (line === "main" ? "main line" : "backup")).join(" or the ");
   const rigs = [...new Set(webbings.flatMap(({ placement }) => placement?.rig ?? []))].filter(
     (reference) => rigMatch(rig, reference) === undefined,
   );
   const others =
-    rigs.length === 0 ? "" : ` On that day it has webbing in: ${rigs.map((name) => `"${name}"`).join(", ")}.`;
-  return [
-    `The record has no webbing in the ${which} of a rig named "${rig.name}" on ${on}. What is said of ${silent.length === 1 ? "it" : "them"} is from the rig's own file, not a state of that day.${others}`,
-  ];
+    rigs.length === 0
+      ? undefined
+      : noteFact("record.hangsElsewhere", { rigs: { list: rigs.map((name) => `"${name}"`) } });
+  const which = silent.length > 1 ? "both" : silent[0]!;
+  return [noteFact(`record.silentOn.${which}`, { rig: rig.name, on }, others)];
 }
 
 function wearLine(worn: Worn, line: LineName, lengths: readonly number[], hanging: readonly WebbingState[]): void {
@@ -137,7 +131,7 @@ function wearLine(worn: Worn, line: LineName, lengths: readonly number[], hangin
   const own = hanging.filter((w) => w.placement!.line === line);
   if (own.length === 0) return;
   if (before === undefined) {
-    worn.notes.push(`The record hangs "${own[0]!.name}" in the ${line}, which this rig does not have.`);
+    worn.notes.push(noteFact(line === "main" ? "record.noMain" : "record.noBackup", { name: own[0]!.name }));
     return;
   }
   const sections = [...before.sections];
@@ -151,7 +145,7 @@ function wearLine(worn: Worn, line: LineName, lengths: readonly number[], hangin
     }
     const { notes, doubts } = lengthMismatch(webbing, lengths[i]!);
     worn.notes.push(...notes);
-    const needs = [...needSentences(webbing), ...doubts];
+    const needs = [...needFacts(webbing), ...doubts];
     worn.needs.push(...needs);
     const [first, last] = [i === 0, i === sections.length - 1];
     const ends = [...(first ? [endA] : []), ...(last ? [endB] : [])];
@@ -176,23 +170,17 @@ function wearLine(worn: Worn, line: LineName, lengths: readonly number[], hangin
   worn.rig = { ...worn.rig, [line]: { ...before, sections, endA, endB } };
 }
 
-function damageNotes({ kept, worse }: JoinedWear, line: LineName, name: string): string[] {
-  const where = line === "main" ? "main line" : "backup";
+function damageNotes({ kept, worse }: JoinedWear, line: LineName, name: string): NoteFact[] {
+  const told = { line: noteFact(`line.${line}`, {}), name };
+  const kinds = (list: JoinedWear["kept"]) => ({ list: list.map((kind) => noteFact(damageCode(kind), {})) });
   return [
-    ...(kept.length === 0
-      ? []
-      : [
-          `The rig's file has damage in the ${where} that the record does not speak of (${kept.map(keptWord).join(", ")}): it is counted too. Write it into the record of "${name}".`,
-        ]),
-    ...(worse.length === 0
-      ? []
-      : [
-          `The rig's file has worse damage in the ${where} than the record of "${name}" (${worse.join(", ")}): the worse counts.`,
-        ]),
+    ...(kept.length === 0 ? [] : [noteFact("record.damageKept", { ...told, kinds: kinds(kept) })]),
+    ...(worse.length === 0 ? [] : [noteFact("record.damageWorse", { ...told, kinds: kinds(worse) })]),
   ];
 }
 
-const keptWord = (kind: JoinedWear["kept"][number]): string => (kind === "fallZone" ? "falls" : kind);
+const damageCode = (kind: JoinedWear["kept"][number]) =>
+  kind === "fallZone" ? ("damage.falls" as const) : (`damage.${kind}` as const);
 
 interface SectionEnds {
   readonly first: boolean;
@@ -212,20 +200,22 @@ function atOwnWeblock(mark: WearMark, { placement }: WebbingState, ends: Section
 }
 
 /** What is said of a record and a rig that differ in length, and what keeps anybody from saying that the rig holds. */
-function lengthMismatch({ name, placement }: WebbingState, length: number) {
+function lengthMismatch(
+  { name, placement }: WebbingState,
+  length: number,
+): { readonly notes: readonly NoteFact[]; readonly doubts: readonly NoteFact[] } {
   const loaded = placement!.to - placement!.from;
   const share = Math.abs(loaded - length) / length;
-  const both = `The record has ${formatLength(loaded)} of "${name}" loaded, the rig ${formatLength(length)}`;
+  const both = { loaded: { length: loaded }, name, length: { length } };
   if (share <= LENGTH_MISMATCH) return { notes: [], doubts: [] };
-  if (share <= LENGTH_DOUBT) return { notes: [`${both}: positions may be off by the difference.`], doubts: [] };
-  const remedy = 'put "from" and "to" in the record right, or the lengths of the rig';
-  return { notes: [], doubts: [`${both}: nobody knows where its wear lies. Measure it, and ${remedy}.`] };
+  if (share <= LENGTH_DOUBT) return { notes: [noteFact("record.lengthOff", both)], doubts: [] };
+  return { notes: [], doubts: [noteFact("record.lengthDoubt", both)] };
 }
 
 interface SectionWear {
   readonly webbing: WebbingState;
   readonly wear: readonly Wear[];
-  readonly needs: readonly string[];
+  readonly needs: readonly NoteFact[];
 }
 
 function wornSection(section: WebbingSection, { webbing, wear, needs }: SectionWear): WebbingSection {

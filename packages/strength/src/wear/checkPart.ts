@@ -1,11 +1,11 @@
 /** What a part's record must obey beyond its form. */
-import type { RigIssue } from "@secondline/rig";
 import { orderFaults } from "./checkWebbing.ts";
-import { fault } from "./faults.ts";
+import { fault, type RecordIssue } from "./faults.ts";
 import { partEntryKindOf } from "./partEntries/partEntryKinds.ts";
 import type { PartRecord } from "./record.ts";
+import { recordFact } from "./recordFacts.ts";
 
-export function checkPart(part: PartRecord, path: string): RigIssue[] {
+export function checkPart(part: PartRecord, path: string): RecordIssue[] {
   const issues = orderFaults(part, path);
   let up = false;
   part.entries.forEach((entry, i) => {
@@ -13,12 +13,12 @@ export function checkPart(part: PartRecord, path: string): RigIssue[] {
     const { where, faults } = partEntryKindOf(entry.event);
     if (where === "down" && up) {
       issues.push(
-        fault(`${here}.event`, entry.event, "a part that is down", "The part is put up, but it is up already."),
+        fault(`${here}.event`, entry.event, recordFact("expected.downPart", {}), recordFact("part.upTwice", {})),
       );
     }
     if (where === "up" && !up) {
-      const message = `"${entry.event}", but the part is not up then.`;
-      issues.push(fault(`${here}.event`, entry.event, "a part that is up", message));
+      const message = recordFact("part.notUp", { event: `"${entry.event}"` });
+      issues.push(fault(`${here}.event`, entry.event, recordFact("expected.upPart", {}), message));
     }
     issues.push(...(faults?.(entry, here) ?? []));
     if (entry.event === "putUp") up = true;

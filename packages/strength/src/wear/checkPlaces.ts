@@ -1,11 +1,12 @@
 /** Two webbings in the same section of the same rig at the same time. */
-import type { RigIssue } from "@secondline/rig";
+import type { FactValue } from "@secondline/rig";
 import { isBefore, type PlainDate } from "../dates/calendarDate.ts";
 import { END_OF_TIME } from "./checkWebbing.ts";
-import { fault } from "./faults.ts";
+import { fault, type RecordIssue } from "./faults.ts";
 import type { WebbingRecord } from "./record.ts";
+import { recordFact } from "./recordFacts.ts";
 
-export function samePlaceFaults(webbings: readonly WebbingRecord[]): RigIssue[] {
+export function samePlaceFaults(webbings: readonly WebbingRecord[]): RecordIssue[] {
   const stays = webbings.flatMap((webbing, i) => staysOf(webbing, `webbings[${i}]`));
   return stays.flatMap((a, i) => {
     const b = stays
@@ -18,8 +19,8 @@ export function samePlaceFaults(webbings: readonly WebbingRecord[]): RigIssue[] 
           isBefore(other.since, a.until),
       );
     if (b === undefined) return [];
-    const message = `"${a.webbing}" and "${b.webbing}" hang in the same place at the same time: ${a.place}.`;
-    return [fault(a.path, a.place, "one webbing in a section at a time", message)];
+    const message = recordFact("webbing.samePlace", { first: a.webbing, second: b.webbing, place: a.told });
+    return [fault(a.path, a.told, recordFact("expected.oneWebbing", {}), message)];
   });
 }
 
@@ -27,7 +28,9 @@ interface Stay {
   readonly webbing: string;
   /** Path of the webbing: two may have one name. */
   readonly owner: string;
+  /** Rig, line and section, to be compared. */
   readonly place: string;
+  readonly told: FactValue;
   readonly path: string;
   readonly since: PlainDate;
   readonly until: PlainDate;
@@ -41,8 +44,9 @@ function staysOf(webbing: WebbingRecord, path: string): Stay[] {
     if (ends && last?.until === END_OF_TIME) stays[stays.length - 1] = { ...last, until: entry.date };
     if (entry.event !== "rigged" && entry.event !== "moved") return;
     const { rig, line, section } = entry.placement;
-    const place = `${rig}, ${line} line, section ${section + 1}`;
-    const here = { webbing: webbing.name, owner: path, place, path: `${path}.entries[${i}]` };
+    const place = JSON.stringify([rig, line, section]);
+    const told = recordFact(`place.${line}`, { rig, section: section + 1 });
+    const here = { webbing: webbing.name, owner: path, place, told, path: `${path}.entries[${i}]` };
     stays.push({ ...here, since: entry.date, until: END_OF_TIME });
   });
   return stays;

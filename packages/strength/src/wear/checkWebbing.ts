@@ -1,18 +1,18 @@
 /** What a webbing's record must obey beyond its form: order of dates, places on the webbing, one clamp at a place. */
-import { formatLength, type RigIssue } from "@secondline/rig";
 import { date, isBefore, type PlainDate } from "../dates/calendarDate.ts";
 import type { Whereabouts } from "./entries/entryKind.ts";
 import { entryKindOf, type WebbingEntry } from "./entries/entryKinds.ts";
-import { fault, type Kept } from "./faults.ts";
+import { fault, type Kept, type RecordIssue } from "./faults.ts";
 import { type Placement, pulledPlacement } from "./placement.ts";
 import type { Beginning } from "./reach.ts";
 import type { WebbingRecord } from "./record.ts";
+import { recordFact } from "./recordFacts.ts";
 import { type WearMark, webbingState } from "./webbingState.ts";
 
 /** Stands for "still": later than any date in a record. */
 export const END_OF_TIME = date("9999-12-31");
 
-export function checkWebbing(webbing: WebbingRecord, path: string): RigIssue[] {
+export function checkWebbing(webbing: WebbingRecord, path: string): RecordIssue[] {
   const issues = [...orderFaults(webbing, path), ...walkFaults(webbing, path)];
   return issues.length > 0 ? issues : clampFaults(webbing, path);
 }
@@ -22,44 +22,39 @@ interface Dated extends Beginning {
 }
 
 /** Entries in order, none before the webbing was made, and no use of it before its first. */
-export function orderFaults(record: Dated, path: string): RigIssue[] {
+export function orderFaults(record: Dated, path: string): RecordIssue[] {
   return [...firstUseFaults(record, path), ...entryOrderFaults(record, path)];
 }
 
 /** What cannot be written down of something that lies unused. */
 const USES: ReadonlySet<string> = new Set(["rigged", "moved", "putUp", "falls", "clamped", "hardFall", "storm"]);
 
-function firstUseFaults({ made, firstUse, entries }: Dated, path: string): RigIssue[] {
+function firstUseFaults({ made, firstUse, entries }: Dated, path: string): RecordIssue[] {
   if (firstUse === undefined) return [];
   const here = `${path}.firstUse`;
   if (made !== undefined && isBefore(firstUse, made)) {
-    const message = `It was first used on ${firstUse}, before it was made, on ${made}.`;
-    return [fault(here, `${firstUse}`, `${made} or later`, message)];
+    const message = recordFact("firstUse.beforeMade", { firstUse: `${firstUse}`, made: `${made}` });
+    return [fault(here, `${firstUse}`, recordFact("expected.later", { date: `${made}` }), message)];
   }
   const used = entries.find(({ event, date }) => USES.has(event) && isBefore(date, firstUse));
   if (used === undefined) return [];
-  const message = `"${used.event}" on ${used.date}, but its first use is said to be on ${firstUse}.`;
-  return [fault(here, `${firstUse}`, `${used.date} or earlier`, message)];
+  const told = { event: `"${used.event}"`, date: `${used.date}`, firstUse: `${firstUse}` };
+  const expected = recordFact("expected.earlier", { date: `${used.date}` });
+  return [fault(here, `${firstUse}`, expected, recordFact("firstUse.usedBefore", told))];
 }
 
-function entryOrderFaults(record: Dated, path: string): RigIssue[] {
+function entryOrderFaults(record: Dated, path: string): RecordIssue[] {
   return record.entries.flatMap((entry, i) => {
     const before = i > 0 ? record.entries[i - 1]!.date : record.made;
     if (before === undefined || !isBefore(entry.date, before)) return [];
-    const other = i > 0 ? `the entry before it, ${before}` : `the day it was made, ${before}`;
-    return [
-      fault(
-        `${path}.entries[${i}].date`,
-        `${entry.date}`,
-        `${before} or later`,
-        `${entry.date} lies before ${other}; entries are in order of date.`,
-      ),
-    ];
+    const message = recordFact(i > 0 ? "order.entry" : "order.made", { date: `${entry.date}`, before: `${before}` });
+    const expected = recordFact("expected.later", { date: `${before}` });
+    return [fault(`${path}.entries[${i}].date`, `${entry.date}`, expected, message)];
   });
 }
 
-function walkFaults(webbing: WebbingRecord, path: string): RigIssue[] {
-  const issues: RigIssue[] = [];
+function walkFaults(webbing: WebbingRecord, path: string): RecordIssue[] {
+  const issues: RecordIssue[] = [];
   let placement: Placement | undefined;
   let kept: Kept = [0, webbing.length];
   webbing.entries.forEach((entry, i) => {
@@ -77,25 +72,25 @@ function walkFaults(webbing: WebbingRecord, path: string): RigIssue[] {
   return issues;
 }
 
-function whereFaults({ event }: WebbingEntry, where: Whereabouts, hanging: boolean, path: string): RigIssue[] {
+function whereFaults({ event }: WebbingEntry, where: Whereabouts, hanging: boolean, path: string): RecordIssue[] {
   switch (where) {
     case "anywhere":
       return [];
     case "hanging": {
       if (hanging) return [];
-      const message = `"${event}", but the webbing is not rigged then.`;
-      return [fault(`${path}.event`, event, "a webbing that is rigged", message)];
+      const message = recordFact("event.notRigged", { event: `"${event}"` });
+      return [fault(`${path}.event`, event, recordFact("expected.rigged", {}), message)];
     }
     case "down": {
       if (!hanging) return [];
-      const message = `"${event}", but the webbing is rigged then; take it down first.`;
-      return [fault(`${path}.event`, event, "a webbing that is down", message)];
+      const message = recordFact("event.rigged", { event: `"${event}"` });
+      return [fault(`${path}.event`, event, recordFact("expected.down", {}), message)];
     }
   }
 }
 
 /** Two clamps at one place at one time. */
-function clampFaults(webbing: WebbingRecord, path: string): RigIssue[] {
+function clampFaults(webbing: WebbingRecord, path: string): RecordIssue[] {
   const entries = webbing.entries.flatMap((entry) => (entry.event === "cutToLength" ? [] : [statedClamps(entry)]));
   const last = entries.at(-1)?.date;
   if (last === undefined) return [];
@@ -105,17 +100,18 @@ function clampFaults(webbing: WebbingRecord, path: string): RigIssue[] {
     hemisphere: "north",
   });
   const clamps = marks.filter((mark) => mark.kind === "clampMark");
-  const issues: RigIssue[] = [];
+  const issues: RecordIssue[] = [];
   clamps.forEach((a, i) => {
     const b = clamps.slice(0, i).find((other) => overlapInPlace(a, other) && overlapInTime(a, other));
     if (b === undefined) return;
-    const at = (m: WearMark) => `${formatLength((m.from + m.to) / 2)} from ${m.since}`;
+    const at = (m: WearMark) => recordFact("place.clamp", { at: { length: (m.from + m.to) / 2 }, since: `${m.since}` });
+    const told = { first: at(b), second: at(a) };
     issues.push(
       fault(
         `${path}.entries[${entryOf(webbing, a)}]`,
-        `two clamps: at ${at(b)} and at ${at(a)}`,
-        "one clamp at a place at a time",
-        `"${webbing.name}" sits in two clamps at once: at ${at(b)} and at ${at(a)}.`,
+        recordFact("got.clamps", told),
+        recordFact("expected.oneClamp", {}),
+        recordFact("clamps.two", { name: webbing.name, ...told }),
       ),
     );
   });

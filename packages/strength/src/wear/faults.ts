@@ -1,10 +1,13 @@
 /** Faults of a record's entries: places outside the webbing, stretches that end before they begin. */
-import { formatLength, type RigIssue } from "@secondline/rig";
+import type { FactValue, Issue } from "@secondline/rig";
+import { type RecordFact, recordFact } from "./recordFacts.ts";
+
+export type RecordIssue = Issue<RecordFact>;
 
 /** What there is of a webbing, positions from the marked end [m]. */
 export type Kept = readonly [from: number, to: number];
 
-export function fault(path: string, got: string, expected: string, message: string): RigIssue {
+export function fault(path: string, got: FactValue, expected: FactValue, message: RecordFact): RecordIssue {
   return { path, got, expected, message };
 }
 
@@ -14,15 +17,15 @@ export function stretchFaults(
   kept: Kept,
   path: string,
   point = false,
-): RigIssue[] {
+): RecordIssue[] {
   const issues = [...outside(from, kept, `${path}.from`), ...outside(to, kept, `${path}.to`)];
   if (point ? to < from : to <= from) {
     issues.push(
       fault(
         `${path}.to`,
-        formatLength(to),
-        `more than ${formatLength(from)}`,
-        `It ends at ${formatLength(to)}, before it begins at ${formatLength(from)}.`,
+        { length: to },
+        recordFact("expected.longer", { than: { length: from } }),
+        recordFact("stretch.backwards", rangeOf(from, to)),
       ),
     );
   }
@@ -31,10 +34,11 @@ export function stretchFaults(
 
 export const spotFaults = (at: number, kept: Kept, path: string) => outside(at, kept, `${path}.at`);
 
-function outside(at: number, [from, to]: Kept, path: string): RigIssue[] {
+function outside(at: number, [from, to]: Kept, path: string): RecordIssue[] {
   if (from <= at && at <= to) return [];
-  const range = `${formatLength(from)} to ${formatLength(to)}`;
-  return [
-    fault(path, formatLength(at), range, `${formatLength(at)} lies outside the webbing, of which there is ${range}.`),
-  ];
+  const range = recordFact("range", rangeOf(from, to));
+  return [fault(path, { length: at }, range, recordFact("spot.outside", { at: { length: at }, range }))];
 }
+
+/** Values of a stretch [m]. */
+export const rangeOf = (from: number, to: number) => ({ from: { length: from }, to: { length: to } });

@@ -1,6 +1,6 @@
 /** Old clamp marks, fall zones and stitching that lie inside the loaded span of a webbing. */
-import { formatLength, formatMonths } from "@secondline/rig";
 import { isBefore } from "../dates/calendarDate.ts";
+import { type NoteFact, type NoteFacts, noteFact } from "../noteFacts.ts";
 import { sectionPosition } from "./sectionPosition.ts";
 import type { WearMark, WebbingState } from "./webbingState.ts";
 
@@ -13,7 +13,7 @@ export interface WearFlag {
   readonly to: number;
   /** Middle of it, from the A end of the section it hangs in [m]. */
   readonly fromA: number;
-  readonly message: string;
+  readonly message: NoteFact;
 }
 
 /** Stitching this close to an end of the span is the end's own [m]. */
@@ -29,8 +29,7 @@ export function wearFlags(state: WebbingState): WearFlag[] {
     if (from > to || (from === to && mark.kind !== "cut") || !isTold(mark, state)) return [];
     const middle = (mark.from + mark.to) / 2;
     const fromA = sectionPosition(placement, middle);
-    const where = `${formatLength(middle)} from the marked end, ${formatLength(fromA)} from the end at A`;
-    const message = `${state.name}: ${describe(mark)} lies inside the loaded span, ${where}.`;
+    const message = flagOf(mark, { name: state.name, middle: { length: middle }, fromA: { length: fromA } });
     return [{ webbing: state.id, kind: mark.kind, from: mark.from, to: mark.to, fromA, message }];
   });
 }
@@ -50,17 +49,13 @@ function isTold(mark: WearMark, { placement }: WebbingState): boolean {
   }
 }
 
-function describe(mark: WearMark): string {
+function flagOf(mark: WearMark, placed: NoteFacts["flag.cut"]): NoteFact {
   switch (mark.kind) {
     case "clampMark":
-      return `an old clamp mark of ${formatMonths(mark.months)}`;
+      return noteFact("flag.clampMark", { ...placed, months: { months: mark.months } });
     case "fallZone":
-      return `a fall zone of an earlier rigging (${mark.falls} falls)`;
-    case "stitching":
-      return "stitching";
-    case "heat":
-      return "a glazed place";
+      return noteFact("flag.fallZone", { ...placed, falls: mark.falls });
     default:
-      return mark.kind === "cut" ? "a cut" : "an abraded place";
+      return noteFact(`flag.${mark.kind}`, placed);
   }
 }

@@ -1,7 +1,7 @@
 /** What somebody found who looked at a webbing or part, and how it was judged. */
-import type { RigIssue } from "@secondline/rig";
 import * as z from "zod";
-import { fault } from "./faults.ts";
+import { fault, type RecordIssue } from "./faults.ts";
+import { recordFact } from "./recordFacts.ts";
 import { quantity, text } from "./values.ts";
 
 export const judgementShape = {
@@ -9,7 +9,7 @@ export const judgementShape = {
   found: text,
   /** Sound: as good as the record says. Doubtful: a factor on its strength, or the cautious one. Unfit: it must come down. */
   judgement: z.enum(["sound", "doubtful", "unfit"]),
-  factor: quantity("ratio", 0.01, 1, "0.01 to 1").optional(),
+  factor: quantity("ratio", 0.01, 1, ["0.01", "1"]).optional(),
 };
 
 export interface Judgement {
@@ -21,8 +21,8 @@ export interface Judgement {
 }
 
 /** A factor belongs to a doubt. */
-export function judgementFaults({ judgement, factor }: Judgement, path: string): RigIssue[] {
+export function judgementFaults({ judgement, factor }: Judgement, path: string): RecordIssue[] {
   if (factor === undefined || judgement === "doubtful") return [];
-  const message = `A factor belongs to a doubt, but the judgement is "${judgement}".`;
-  return [fault(`${path}.factor`, `${factor}`, 'no factor, or the judgement "doubtful"', message)];
+  const message = recordFact("factor.noDoubt", { judgement });
+  return [fault(`${path}.factor`, `${factor}`, recordFact("expected.noFactor", {}), message)];
 }

@@ -1,14 +1,15 @@
 /** Webbing that a record hangs, on a day, in a section that the rig does not have: nothing of its wear would count. */
-import type { Rig, RigIssue } from "@secondline/rig";
+import type { FactsOf, Rig } from "@secondline/rig";
 import { date, isBefore, type PlainDate } from "../dates/calendarDate.ts";
-import { fault } from "./faults.ts";
+import { fault, type RecordIssue } from "./faults.ts";
 import type { Placement } from "./placement.ts";
 import type { WearRecord, WebbingRecord } from "./record.ts";
+import { type RecordFacts, recordFact } from "./recordFacts.ts";
 import { rigMatch } from "./rigReference.ts";
 import { webbingState } from "./webbingState.ts";
 
 /** `on`: calendar date YYYY-MM-DD. Paths are those of the record. */
-export function misplacedIssues(rig: Rig, record: WearRecord, on: string): RigIssue[] {
+export function misplacedIssues(rig: Rig, record: WearRecord, on: string): RecordIssue[] {
   const day = date(on);
   return record.webbings.flatMap((webbing, i) => {
     const { placement } = webbingState(webbing, day, record);
@@ -17,18 +18,22 @@ export function misplacedIssues(rig: Rig, record: WearRecord, on: string): RigIs
     if (message === undefined) return [];
     const path = `webbings[${i}].entries[${lastHung(webbing, day)}].section`;
     const count = rig[placement.line]!.sections.length;
-    return [fault(path, `${placement.section}`, count === 1 ? "0" : `0 to ${count - 1}`, message)];
+    const expected = count === 1 ? "0" : recordFact("range", { from: 0, to: count - 1 });
+    return [fault(path, `${placement.section}`, expected, message)];
   });
 }
 
 /** What is said of a section that the rig does not have; undefined where it has it, or has no such line at all. */
-export function missingSection(rig: Rig, { line, section }: Placement, name: string): string | undefined {
+export function missingSection(rig: Rig, { line, section }: Placement, name: string): MissingSection | undefined {
   const count = rig[line]?.sections.length;
   if (count === undefined || section < count) return undefined;
-  const where = line === "main" ? "main line" : "backup";
-  const has = count === 1 ? "one section, which is written as 0" : `${count} sections, 0 to ${count - 1}`;
-  return `The record hangs "${name}" in "section": ${section} of the ${where}. The rig has ${has}. Nothing of its wear could be counted.`;
+  const hung = { name, section, line: recordFact(`line.${line}`, {}) };
+  return count === 1
+    ? recordFact("webbing.noSection", hung)
+    : recordFact("webbing.noSectionOfMany", { ...hung, count, last: count - 1 });
 }
+
+export type MissingSection = FactsOf<Pick<RecordFacts, "webbing.noSection" | "webbing.noSectionOfMany">>;
 
 function lastHung({ entries }: WebbingRecord, on: PlainDate): number {
   return entries.findLastIndex(

@@ -1,24 +1,32 @@
-/** What asks for an inspection, and what somebody doubts, in sentences and as an own judgement. */
-import { formatLength, type OwnJudgement } from "@secondline/rig";
+/** What asks for an inspection, and what somebody doubts, as facts and as an own judgement. */
+import type { FactValue, OwnJudgement } from "@secondline/rig";
 import { UNKNOWN_VALUE } from "../derating/make.ts";
+import { type NoteFact, noteFact } from "../noteFacts.ts";
 import type { Doubt, OpenNeed } from "./openNeed.ts";
 
 interface Named {
-  readonly name: string;
+  readonly name: FactValue;
   readonly needs: readonly OpenNeed[];
 }
 
-/** One sentence for everything that is open on a webbing or part. */
-export function needSentences({ name, needs }: Named): string[] {
+/** One fact for everything that is open on a webbing or part. */
+export function needFacts({ name, needs }: Named): NoteFact[] {
   return needs.map((need) => {
-    if (need.unfit === true) return `${name}: ${need.what}. It must come down.`;
-    const place =
-      need.from === undefined || need.to === undefined
-        ? ""
-        : `, ${formatLength(need.from)} to ${formatLength(need.to)} from the marked end`;
-    const when = need.until === undefined ? `on ${need.since}` : `from ${need.since} to ${need.until}`;
-    const note = need.note === undefined ? "" : ` (${need.note})`;
-    return `${name}: ${need.what} ${when}${place}${note}. No factor is known for that: have it inspected, and write down who judged it how.`;
+    if ("unfit" in need) return noteFact("need.unfit", { name, reason: need.unfit });
+    const { since, until, from, to, note } = need;
+    const what = { name, what: noteFact(`need.${need.what}`, {}), since: `${since}` };
+    const placed = from === undefined || to === undefined ? undefined : { from: { length: from }, to: { length: to } };
+    if (until === undefined) {
+      if (placed === undefined)
+        return note === undefined ? noteFact("need.on", what) : noteFact("need.onNoted", { ...what, note });
+      const at = { ...what, ...placed };
+      return note === undefined ? noteFact("need.onPlace", at) : noteFact("need.onPlaceNoted", { ...at, note });
+    }
+    const over = { ...what, until: `${until}` };
+    if (placed === undefined)
+      return note === undefined ? noteFact("need.over", over) : noteFact("need.overNoted", { ...over, note });
+    const at = { ...over, ...placed };
+    return note === undefined ? noteFact("need.overPlace", at) : noteFact("need.overPlaceNoted", { ...at, note });
   });
 }
 

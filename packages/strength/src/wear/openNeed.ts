@@ -3,18 +3,25 @@ import { isBefore, type PlainDate } from "../dates/calendarDate.ts";
 import type { Judgement } from "./judgement.ts";
 
 /** Something that asks for an inspection. */
-export interface OpenNeed {
+export type OpenNeed = Happened | Unfit;
+
+interface Since {
   readonly since: PlainDate;
   /** Last day of it, when it took longer than one. */
   readonly until?: PlainDate;
-  /** In words, such as "a storm or long flutter". */
-  readonly what: string;
-  readonly note?: string;
   /** Positions on the webbing, from the marked end [m]; absent for all of it, and for a part. */
   readonly from?: number;
   readonly to?: number;
-  /** True for a judgement that it must come down. */
-  readonly unfit?: true;
+}
+
+export interface Happened extends Since {
+  readonly what: "edge" | "storm" | "heat" | "hotRing" | "hardFall";
+  readonly note?: string;
+}
+
+/** A judgement that it must come down: by whom, when, and what was found. */
+interface Unfit extends Since {
+  readonly unfit: string;
 }
 
 /** A doubt that somebody wrote down after looking: a factor on the strength, or the cautious one. */
@@ -52,7 +59,7 @@ export function afterInspection({ needs, doubts }: Judged, inspection: Inspectio
         doubts: [...stillDoubted, { reason, ...place, ...(factor === undefined ? {} : { factor }) }],
       };
     case "unfit": {
-      const unfit = { since: date, what: `judged unfit by ${reason}`, unfit: true, ...place } as const;
+      const unfit = { since: date, unfit: reason, ...place };
       return { needs: [...stillOpen, unfit], doubts: stillDoubted };
     }
   }

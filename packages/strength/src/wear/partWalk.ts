@@ -1,7 +1,7 @@
 /** Walks through a part's entries in order of date and keeps what they do to it. */
 import { monthShares, monthsBetween, type PlainDate } from "../dates/calendarDate.ts";
 import { type Climate, DoseSum } from "../derating/sunDose.ts";
-import { afterInspection, type Judged, type OpenNeed } from "./openNeed.ts";
+import { afterInspection, type Happened, type Judged } from "./openNeed.ts";
 import type { PartState } from "./partState.ts";
 import { type Beginning, reachOf } from "./reach.ts";
 
@@ -73,8 +73,8 @@ export class PartWalk {
     this.replaced = true;
   }
 
-  needInspection({ date, what, until, note }: Omit<OpenNeed, "since"> & { readonly date: PlainDate }): void {
-    const open: OpenNeed = {
+  needInspection({ date, what, until, note }: Omit<Happened, "since"> & { readonly date: PlainDate }): void {
+    const open: Happened = {
       since: date,
       what,
       ...(until === undefined ? {} : { until }),

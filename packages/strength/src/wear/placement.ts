@@ -29,7 +29,7 @@ export interface Placement {
 export const placementShape = {
   rig: text,
   line: z.enum(["main", "backup"]),
-  section: quantity("count", 0, 49, "0 to 49").optional(),
+  section: quantity("count", 0, 49, ["0", "49"]).optional(),
   markedEnd: side,
   from: position,
   to: position,

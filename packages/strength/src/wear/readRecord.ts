@@ -1,22 +1,34 @@
 /** Reads a wear record: every fault at once, each with its path, and no record when there is one. */
-import { checkTexts, type Issues, listed, pathText, type RigIssue, readJson, valueAt } from "@secondline/rig";
+import {
+  checkTexts,
+  type FactValue,
+  type Issues,
+  listed,
+  pathText,
+  readJson,
+  rigFact,
+  sameFact,
+  valueAt,
+} from "@secondline/rig";
 import type * as z from "zod";
 import { checkPart } from "./checkPart.ts";
 import { samePlaceFaults } from "./checkPlaces.ts";
 import { checkWebbing } from "./checkWebbing.ts";
 import { entryKindOf, WEBBING_EVENTS } from "./entries/entryKinds.ts";
+import type { RecordIssue } from "./faults.ts";
 import { PART_EVENTS, partEntryKindOf } from "./partEntries/partEntryKinds.ts";
 import type { WearRecord } from "./record.ts";
+import { type RecordFact, recordFact } from "./recordFacts.ts";
 import { DAY_SECONDS, type ReadWear, type WearDocument, wearSchema } from "./schema.ts";
 import { type FaultParams, present } from "./values.ts";
 
 export type WearReading =
   | { readonly ok: true; readonly record: WearRecord; readonly document: WearDocument }
-  | ({ readonly ok: false } & Issues<RigIssue>);
+  | ({ readonly ok: false } & Issues<RecordIssue>);
 
 /** Largest file that is read [bytes]; in a text, characters are counted. */
 export const MAX_WEAR_TEXT = 5_000_000;
-const RECORD_FILE = { noun: "a wear record", longest: MAX_WEAR_TEXT };
+const RECORD_FILE = { noun: recordFact("noun.record", {}), longest: MAX_WEAR_TEXT };
 
 /** Reads the text of a file, or an object that came from JSON. */
 export function readWearRecord(input: unknown): WearReading {
@@ -42,7 +54,7 @@ export function readWearRecord(input: unknown): WearReading {
     ...samePlaceFaults(record.webbings),
     ...record.parts.flatMap((part, i) => checkPart(part, `parts[${i}]`)),
     ...repeated(
-      record.parts.map((p) => `${p.part} of ${p.rig}`),
+      record.parts.map(({ part, rig }) => recordFact("part.ofRig", { part, rig })),
       "parts",
       "part",
     ),
@@ -58,39 +70,56 @@ export function readWearRecord(input: unknown): WearReading {
 }
 
 /** The first issue of every path: the others follow from it. */
-function oncePerPath(issues: readonly RigIssue[]): RigIssue[] {
+function oncePerPath(issues: readonly RecordIssue[]): RecordIssue[] {
   const seen = new Set<string>();
   return issues.filter(({ path }) => !seen.has(path) && seen.add(path));
 }
 
-function issuesOf(fault: z.core.$ZodIssue, document: unknown): RigIssue[] {
+function issuesOf(fault: z.core.$ZodIssue, document: unknown): RecordIssue[] {
   const path = pathText(fault.path);
   const value = valueAt(document, fault.path);
-  const got = value === undefined ? "nothing" : (JSON.stringify(value)?.slice(0, 60) ?? "nothing");
-  if (fault.code === "custom") return [{ path, message: fault.message, ...(fault.params as FaultParams) }];
+  const got = (value === undefined ? undefined : JSON.stringify(value)?.slice(0, 60)) ?? rigFact("got.nothing", {});
+  if (fault.code === "custom") return [{ path, ...(fault.params as FaultParams) }];
   if (fault.code === "unrecognized_keys") {
     return fault.keys.map((key) => ({
       path: pathText([...fault.path, key]),
       got: `"${key}"`,
-      expected: "a known key",
-      message: `The key "${key}" is not known here.`,
+      expected: recordFact("expected.key", {}),
+      message: recordFact("record.key", { key }),
     }));
   }
   const expected = expectedOf(fault);
-  const where = path === "" ? "The file" : path;
-  return [{ path, got, expected, message: `${where} is ${got}; ${expected} is needed here.` }];
+  const message =
+    path === "" ? recordFact("form.file", { got, expected }) : recordFact("form.field", { at: path, got, expected });
+  return [{ path, got, expected, message }];
 }
 
-function expectedOf(fault: z.core.$ZodIssue): string {
-  if (fault.code === "invalid_value") return `one of ${fault.values.map((v) => `"${String(v)}"`).join(", ")}`;
+function expectedOf(fault: z.core.$ZodIssue): RecordFact {
+  if (fault.code === "invalid_value") return oneOf(fault.values.map((value) => `"${String(value)}"`));
   if (fault.code === "invalid_union") {
-    if (fault.discriminator === undefined) return "text or a number";
-    return `one of ${(fault.path[0] === "parts" ? PART_EVENTS : WEBBING_EVENTS).join(", ")}`;
+    if (fault.discriminator === undefined) return recordFact("expected.textOrNumber", {});
+    return oneOf(fault.path[0] === "parts" ? PART_EVENTS : WEBBING_EVENTS);
   }
-  if (fault.code === "invalid_type") return fault.expected === "object" ? "a group of values" : `a ${fault.expected}`;
-  if (fault.code === "too_small") return `at least ${fault.minimum}`;
-  if (fault.code === "too_big") return `at most ${fault.maximum}`;
-  return "another value";
+  if (fault.code === "invalid_type") return expectedType(fault.expected);
+  if (fault.code === "too_small") return rigFact("expected.atLeast", { least: `${fault.minimum}` });
+  if (fault.code === "too_big") return rigFact("expected.atMost", { most: `${fault.maximum}` });
+  return recordFact("expected.other", {});
+}
+
+const oneOf = (list: readonly FactValue[]): RecordFact => rigFact("expected.oneOf", { list: { list } });
+
+function expectedType(type: string): RecordFact {
+  switch (type) {
+    case "object":
+      return recordFact("expected.groupOfValues", {});
+    case "string":
+    case "number":
+    case "boolean":
+    case "array":
+      return recordFact(`expected.${type}`, {});
+    default:
+      return recordFact("expected.type", { type });
+  }
 }
 
 function build(read: ReadWear): WearRecord {
@@ -117,16 +146,16 @@ function build(read: ReadWear): WearRecord {
   };
 }
 
-function repeated(names: readonly string[], list: string, key: string): RigIssue[] {
+function repeated(names: readonly FactValue[], list: string, key: string): RecordIssue[] {
   return names.flatMap((name, i) =>
-    names.indexOf(name) === i
+    names.findIndex((other) => sameFact(other, name)) === i
       ? []
       : [
           {
             path: `${list}[${i}].${key}`,
-            got: `"${name}" again`,
-            expected: "every one once",
-            message: `"${name}" is in the list twice.`,
+            got: recordFact("got.again", { name }),
+            expected: recordFact("expected.once", {}),
+            message: recordFact("twice", { name }),
           },
         ],
   );

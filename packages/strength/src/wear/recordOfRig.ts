@@ -1,6 +1,7 @@
 /** A record read together with its rig, which knows what the record leaves out: which ends have a weblock, and the line's tension. */
-import type { Rig } from "@secondline/rig";
+import { distinctFacts, type Rig } from "@secondline/rig";
 import { constant } from "../derating/constantValues.ts";
+import { type NoteFact, noteFact } from "../noteFacts.ts";
 import type { WebbingEntry } from "./entries/entryKinds.ts";
 import type { Placement, Side } from "./placement.ts";
 import type { WearRecord } from "./record.ts";
@@ -9,12 +10,12 @@ import { rigMatch } from "./rigReference.ts";
 export interface CompletedRecord {
   readonly record: WearRecord;
   /** What was taken from the rig, and what was assumed. */
-  readonly notes: readonly string[];
+  readonly notes: readonly NoteFact[];
 }
 
 /** The record with the placements in this rig completed from it. */
 export function recordOfRig(rig: Rig, record: WearRecord): CompletedRecord {
-  const notes = new Set<string>();
+  const notes: NoteFact[] = [];
   const webbings = record.webbings.map((webbing) => ({
     ...webbing,
     entries: webbing.entries.map((entry): WebbingEntry => {
@@ -24,17 +25,15 @@ export function recordOfRig(rig: Rig, record: WearRecord): CompletedRecord {
         return { ...entry, placement: completed(rig, placement, webbing.name, notes) };
       }
       if (placement.clampsAssumed === true) {
-        notes.add(
-          `The record does not say which ends of "${webbing.name}" sat in a weblock in "${placement.rig}" (clampedAt): both are counted.`,
-        );
+        notes.push(noteFact("record.clampsElsewhere", { name: webbing.name, rig: placement.rig }));
       }
       return entry;
     }),
   }));
-  return { record: { ...record, webbings }, notes: [...notes] };
+  return { record: { ...record, webbings }, notes: distinctFacts(notes) };
 }
 
-function completed(rig: Rig, placement: Placement, name: string, notes: Set<string>): Placement {
+function completed(rig: Rig, placement: Placement, name: string, notes: NoteFact[]): Placement {
   const clampedAt = clampedEnds(rig, placement, name, notes);
   const { clampsAssumed: _assumed, ...rest } = placement;
   const tension = placement.tension ?? standingTension(rig, placement);
@@ -49,18 +48,17 @@ function standingTension(rig: Rig, { line, section }: Placement): number | undef
 }
 
 /** A weblock of the rig marks the webbing in it, whether or not the record says so. */
-function clampedEnds(rig: Rig, placement: Placement, name: string, notes: Set<string>): readonly Side[] {
+function clampedEnds(rig: Rig, placement: Placement, name: string, notes: NoteFact[]): readonly Side[] {
   const ofRig = weblocks(rig, placement);
   const stated = placement.clampsAssumed === true ? [] : placement.clampedAt;
   const missing = ofRig.filter((side) => !stated.includes(side));
-  const line = placement.line === "main" ? "main line" : "backup";
   if (missing.length > 0) {
-    const silent =
+    const line = noteFact(`line.${placement.line}`, {});
+    const told = { name, line, ends: { list: ofRig, joined: "and" as const }, written: JSON.stringify(ofRig) };
+    notes.push(
       placement.clampsAssumed === true
-        ? "does not say which ends"
-        : `says that the end at ${missing.join(" and ")} does not`;
-    notes.add(
-      `The record ${silent} of "${name}" sit in a weblock in the ${line}; the rig has one at ${ofRig.join(" and ")}, and its marks are counted. Write "clampedAt": ${JSON.stringify(ofRig)} into the record.`,
+        ? noteFact("record.clampsUnsaid", told)
+        : noteFact("record.clampsDenied", { ...told, missing: { list: missing, joined: "and" } }),
     );
   }
   return [...stated, ...missing];

@@ -22,7 +22,7 @@ export const wearSchema = z.strictObject({
       z.strictObject({
         id: text,
         name: text,
-        length: quantity("length", 0.1, 2000, "0.1 m to 2000 m"),
+        length: quantity("length", 0.1, 2000, ["0.1 m", "2000 m"]),
         mark: text,
         made: date.optional(),
         /** Until this day it lay unused. */
@@ -49,7 +49,7 @@ export const wearSchema = z.strictObject({
     .array(
       z.strictObject({
         rig: text,
-        inspectEvery: quantity("time", DAY_SECONDS, 732 * DAY_SECONDS, "1 day to 2 years").optional(),
+        inspectEvery: quantity("time", DAY_SECONDS, 732 * DAY_SECONDS, ["1 day", "2 years"]).optional(),
         falls: count.optional(),
       }),
     )

@@ -1,6 +1,7 @@
 /** What a wear record says of the upkeep of a rig on a day: what has lapsed, until when it is to be inspected, and falls still planned. */
-import type { Rig } from "@secondline/rig";
+import type { FactValue, Rig } from "@secondline/rig";
 import { isBefore, type PlainDate } from "../dates/calendarDate.ts";
+import { type NoteFact, noteFact } from "../noteFacts.ts";
 import { entryKindOf } from "./entries/entryKinds.ts";
 import {
   type BetweenInspections,
@@ -10,7 +11,7 @@ import {
   lapseCauses,
   nextInspection,
 } from "./lapse.ts";
-import { needSentences } from "./needWords.ts";
+import { needFacts } from "./needWords.ts";
 import type { OpenNeed } from "./openNeed.ts";
 import { partEntryKindOf } from "./partEntries/partEntryKinds.ts";
 import { PartWalk } from "./partWalk.ts";
@@ -24,7 +25,7 @@ export type Lapse = {
   /** Of a webbing as the record calls it, of a part its id. */
   readonly of: { readonly webbing: string } | { readonly part: string };
 } & (
-  | { readonly kind: "open" | "unfit"; readonly sentence: string }
+  | { readonly kind: "open" | "unfit"; readonly sentence: NoteFact }
   | { readonly kind: "tension"; readonly on: string }
   | Exclude<LapseCause, { readonly entry: number }>
 );
@@ -48,8 +49,8 @@ type Entry = WebbingRecord["entries"][number] | PartRecord["entries"][number];
 interface Item {
   readonly of: Lapse["of"];
   readonly entries: readonly DatedEntry[];
-  /** What the entry with that index asks for, in a sentence. */
-  readonly asked: (entry: number) => string;
+  /** What the entry with that index asks for. */
+  readonly asked: (entry: number) => NoteFact;
 }
 
 /** `record` as read; `on`: the day that counts. Looks at the webbings that hang in the rig on that day and at its parts. */
@@ -95,7 +96,7 @@ function itemsOf(rig: Rig, record: WearRecord, on: PlainDate): readonly Item[] {
           const walk = new WebbingWalk(webbing, record);
           const entry = webbing.entries[index]!;
           entryKindOf(entry.event).apply(entry, walk);
-          return sentenceOf(webbing.name, walk.finish(on));
+          return factOf(webbing.name, walk.finish(on));
         },
       },
     ];
@@ -117,12 +118,12 @@ const partItem = (part: PartRecord, record: WearRecord, on: PlainDate): Item => 
     const walk = new PartWalk(part, record);
     const entry = part.entries[index]!;
     partEntryKindOf(entry.event).apply(entry, walk);
-    return sentenceOf(`Part "${part.part}"`, walk.finish(on));
+    return factOf(noteFact("part.named", { part: part.part }), walk.finish(on));
   },
 });
 
-const sentenceOf = (name: string, { needs }: { readonly needs: readonly OpenNeed[] }): string =>
-  needSentences({ name, needs })[0]!;
+const factOf = (name: FactValue, { needs }: { readonly needs: readonly OpenNeed[] }): NoteFact =>
+  needFacts({ name, needs })[0]!;
 
 /** Dates as text, and of everything else what the rule asks for. */
 function datedEntry(entry: Entry): DatedEntry {

@@ -1,25 +1,29 @@
 /** Values of a wear record: text with units, dates, counts, each read into SI or refused with what is expected. */
-import { type Dimension, parseQuantity } from "@secondline/rig";
+import { type Dimension, parseQuantity, rigFact } from "@secondline/rig";
 import * as z from "zod";
 import { type PlainDate, readDate } from "../dates/calendarDate.ts";
+import type { RecordIssue } from "./faults.ts";
+import { recordFact } from "./recordFacts.ts";
 
 // Nothing is evaluated: a page may forbid it, and a check that is only tried breaks its policy.
 z.config({ jitless: true });
 
-export interface FaultParams {
-  readonly got: string;
-  readonly expected: string;
-}
+export type FaultParams = Omit<RecordIssue, "path">;
+
+/** Limits as they would be written. */
+type Limits = readonly [low: string, high: string];
 
 /** A quantity within limits, both in SI units. */
-export function quantity(dimension: Dimension, least: number, most: number, limits: string) {
+export function quantity(dimension: Dimension, least: number, most: number, [low, high]: Limits) {
   return z.union([z.string(), z.number()]).transform((written, context): number => {
     const read = parseQuantity(written, dimension);
     const within = read.ok && read.value >= least && read.value <= most;
     if (read.ok && within) return read.value;
-    const params: FaultParams = read.ok ? { got: JSON.stringify(written), expected: limits } : read;
-    const message = read.ok ? `${JSON.stringify(written)} is out of bounds: ${limits} is expected here.` : read.message;
-    context.addIssue({ code: "custom", message, params });
+    const expected = rigFact("expected.range", { low, high });
+    const got = JSON.stringify(written);
+    const message = recordFact("value.outOfBounds", { got, expected });
+    const { ok: _, ...params } = read.ok ? { ok: false, got, expected, message } : read;
+    context.addIssue({ code: "custom", params: params satisfies FaultParams });
     return z.NEVER;
   });
 }
@@ -27,17 +31,22 @@ export function quantity(dimension: Dimension, least: number, most: number, limi
 export const date = z.string().transform((text, context): PlainDate => {
   const read = readDate(text);
   if (read !== undefined) return read;
-  const params: FaultParams = { got: JSON.stringify(text), expected: "a calendar date such as 2026-05-31" };
-  context.addIssue({ code: "custom", message: `${JSON.stringify(text)} is not a date such as 2026-05-31.`, params });
+  const got = JSON.stringify(text);
+  const params: FaultParams = {
+    got,
+    expected: recordFact("expected.date", {}),
+    message: recordFact("value.noDate", { got }),
+  };
+  context.addIssue({ code: "custom", params });
   return z.NEVER;
 });
 
-export const position = quantity("length", 0, 2000, "0 m to 2000 m");
-export const extent = quantity("length", 0.001, 10, "1 mm to 10 m");
-export const pulled = quantity("length", -50, 50, "−50 m to 50 m");
-export const share = quantity("share", 0, 1, "0 % to 100 %");
-export const force = quantity("force", 0, 100e3, "0 kN to 100 kN");
-export const count = quantity("count", 0, 100_000, "0 to 100000");
+export const position = quantity("length", 0, 2000, ["0 m", "2000 m"]);
+export const extent = quantity("length", 0.001, 10, ["1 mm", "10 m"]);
+export const pulled = quantity("length", -50, 50, ["−50 m", "50 m"]);
+export const share = quantity("share", 0, 1, ["0 %", "100 %"]);
+export const force = quantity("force", 0, 100e3, ["0 kN", "100 kN"]);
+export const count = quantity("count", 0, 100_000, ["0", "100000"]);
 export const text = z.string().min(1).max(200);
 export const side = z.enum(["A", "B"]);
 

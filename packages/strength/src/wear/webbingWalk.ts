@@ -2,7 +2,7 @@
 import { addDays, isBefore, monthShares, monthsBetween, type PlainDate } from "../dates/calendarDate.ts";
 import { constant } from "../derating/constantValues.ts";
 import { type Climate, DoseSum } from "../derating/sunDose.ts";
-import { afterInspection, type Judged, type OpenNeed } from "./openNeed.ts";
+import { afterInspection, type Happened, type Judged } from "./openNeed.ts";
 import { endPosition, type Placement, pulledPlacement, type Side } from "./placement.ts";
 import { type Beginning, reachOf } from "./reach.ts";
 import type { LineReading } from "./readings/lineReading.ts";
@@ -98,9 +98,9 @@ export class WebbingWalk {
     this.readings.push(reading);
   }
 
-  needInspection({ date, what, ...need }: Omit<OpenNeed, "since"> & { readonly date: PlainDate }): void {
+  needInspection({ date, what, ...need }: Omit<Happened, "since"> & { readonly date: PlainDate }): void {
     const { until, note, from, to } = need;
-    const open: OpenNeed = {
+    const open: Happened = {
       since: date,
       what,
       ...(until === undefined ? {} : { until }),

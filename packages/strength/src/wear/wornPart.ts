@@ -1,16 +1,17 @@
 /** Puts the state of one part other than webbing into a rig. */
 import { type Condition, type OwnJudgement, partIds, type Rig } from "@secondline/rig";
+import { noteFact } from "../noteFacts.ts";
 import { added, addedCondition } from "./addedCondition.ts";
 import type { Worn } from "./applyWear.ts";
 import { lateNote } from "./lateNote.ts";
-import { needSentences, ownOf } from "./needWords.ts";
+import { needFacts, ownOf } from "./needWords.ts";
 import type { PartState } from "./partState.ts";
 
 /** The rig with the part's state; says so when the rig has no such part. */
 export function wearPart(worn: Worn, state: PartState): Rig {
   const { rig, notes } = worn;
-  const name = `Part "${state.part}"`;
-  const needs = needSentences({ name, needs: state.needs });
+  const name = noteFact("part.named", { part: state.part });
+  const needs = needFacts({ name, needs: state.needs });
   const put = <T extends Conditioned>(part: T): T => {
     const counted = conditionOver(part.condition ?? {}, state);
     const condition = { ...counted, ...(needs.length === 0 ? {} : { needsInspection: needs }) };
@@ -19,10 +20,10 @@ export function wearPart(worn: Worn, state: PartState): Rig {
   };
   const found = withPart(rig, state.part, put);
   if (found === undefined) {
-    const unknown = `The record speaks of a part "${state.part}" that this rig does not have, or whose wear is kept elsewhere.`;
+    const { part } = state;
     if (isLost(rig, state))
-      worn.needs.push(`${unknown} What it says of it is not counted: write the part's id as the rig has it.`);
-    else notes.push(unknown);
+      worn.needs.push(noteFact("record.unknownPart", { part }, noteFact("record.notCounted", {})));
+    else notes.push(noteFact("record.unknownPart", { part }));
     worn.needs.push(...needs);
     return rig;
   }

@@ -120,7 +120,7 @@ export const BREAK_LOG_ENGLISH = {
   "testTable.batch": "batch {batch}",
 
   "issues.empty": "This is empty.",
-  "issues.sentence": "This {message}",
+  "issues.field": "This is {got}; {expected} is needed here.",
   "issues.webbings": "Webbing {number}: {fault}",
   "issues.parts": "Part {number}: {fault}",
   "issues.entry.webbings": "Webbing {number}, entry {entry}: {fault}",
@@ -151,4 +151,7 @@ export const BREAK_LOG_ENGLISH = {
   "useTestDraft.whatPulled": "What was pulled",
   "useTestDraft.material": "Material",
   "useTestDraft.state": "State",
+  "testFields.upperLoadFirst": "{label} must be larger than the lower one.",
+  "testFields.upperLoadOnly": '{label} goes with "broke between" only.',
+  "testFields.noNumber": '"{text}" is not a number; the unit goes into its own field.',
 } as const;

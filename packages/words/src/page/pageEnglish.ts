@@ -252,6 +252,7 @@ export const PAGE_ENGLISH = {
   "taken.take": "Take {what} in",
   "taken.leaveOut": "Leave {what} out",
   "taken.misfit": "What is known does not fit together, so there is no verdict:",
+  "taken.why": "The reason",
   "taken.showWearRecord": "Show the wear record",
 
   "verdictColumn.changePart": "What a change did",

@@ -59,6 +59,20 @@ export const RECORD_ENGLISH = {
   "planOfUse.fallsBetweenInspections": "Falls between two inspections",
   "planOfUse.fallsHint": "At most, on any one webbing or part",
 
+  "site.title": "Where it hangs",
+  "site.why":
+    "Sun weakens webbing and rope. How much of it a month brings depends on the latitude, and which months bring most on the hemisphere. What is left open counts as the sunniest.",
+  "site.latitude": "Latitude",
+  "site.hemisphere": "Hemisphere",
+  "site.latitude.unsaid": "Not said: counts as below 30°",
+  "site.hemisphere.unsaid": "Not said: the sunnier one counts",
+  "site.low": "Below 30°",
+  "site.middle": "30° to 50°",
+  "site.high": "Above 50°",
+  "site.north": "Northern",
+  "site.south": "Southern",
+  "site.step": "where it hangs",
+
   "calendar.up": "up",
   "calendar.putUp": "put up",
   "calendar.rigged": "rigged",

@@ -13,12 +13,9 @@ export const TEARDOWN_ENGLISH = {
 
   "printSheet.sheetPrint": "Sheet to print",
 
-  "results.unitColumn": "the unit goes into its own column",
-  "results.withoutUnit": "write the load in kN, without the unit",
+  "results.noNumber": '"{text}" is not a number; write the load in kN, without the unit.',
   "results.loadMissing": "Write the load at which the test ended.",
   "results.upperLoadMissing": "Write the upper load.",
-  "results.commas": "commas part the cells of this file, so write a point",
-  "results.writePoint": "write a point",
-  "results.fileOrder": "result_to must be larger than result",
-  "results.formOrder": "the upper load must be larger than the lower one",
+  "results.decimalComma": '"{text}" has a decimal comma; write a point.',
+  "results.order": "the upper load must be larger than the lower one.",
 } as const;

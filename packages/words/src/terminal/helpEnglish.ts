@@ -99,7 +99,7 @@ export const HELP_ENGLISH = {
     "simulate what can go wrong with a rig; tell what every part carries and holds, and which part goes first",
   "check.require": "exit with status 1 unless the rig holds; needs the whole search, not a quick look",
   "check.whatIf": "run only this what-if, and judge nothing else; {events}",
-  "check.runs": "runs to spend; more runs settle margins that lie near a limit (default: 220)",
+  "check.runs": "runs to spend; more runs settle margins that lie near a limit (default: {default})",
   "check.all": "list every what-if, not only those that govern; also every single failure and the middle values",
   "check.why": "print the factors of each strength, and how each factor is known",
   "check.singles": "take away every part, one at a time, and tell what then carries the walker",

@@ -1,3 +1,4 @@
+import { tellFault } from "@secondline/words/faults";
 import { howFarWords as words } from "@secondline/words/howFar";
 import type { NoCurve } from "./howFarDesk.ts";
 
@@ -5,5 +6,6 @@ import type { NoCurve } from "./howFarDesk.ts";
 export function nothingText({ answer, what: { kind } }: NoCurve): string {
   if (answer.kind === "nothing")
     return words.say(`fault.nothing.${kind === "height" || kind === "load" ? kind : "other"}`);
-  return words.say("fault.fewPoints", { count: answer.points, message: answer.bad[0]?.issues[0]?.message ?? "" });
+  const why = answer.bad[0]?.issues[0]?.message;
+  return words.say("fault.fewPoints", { count: answer.points, message: why === undefined ? "" : tellFault(why) });
 }

@@ -1,5 +1,5 @@
 /** A question as somebody asks it on the page or elsewhere, read: every fault at once, each at its place. */
-import { type Dimension, parseQuantity, type Rig } from "@secondline/rig";
+import { type Dimension, type FactValue, parseQuantity, type Rig } from "@secondline/rig";
 import {
   type Assessed,
   type Knob,
@@ -43,7 +43,7 @@ export type HowFarPlace = "first" | "second" | "points" | "limit";
 export type HowFarFault =
   | (KnobFault & { readonly example: string })
   | { readonly kind: "points" | "pointsOfCounted"; readonly least: number; readonly most: number }
-  | { readonly kind: "limit"; readonly about: string }
+  | { readonly kind: "limit"; readonly about: FactValue }
   | { readonly kind: "same" }
   | { readonly kind: "limitNumber" };
 

@@ -2,8 +2,15 @@
  * What is known besides the rig's own document: a wear record on a day, and own break tests. The wear view hands it over by
  * `actions.know` whenever record, day or log change; everybody else reads what came of it in `state.assessment`.
  */
-import type { Rig, RigIssue } from "@secondline/rig";
-import { type Assessed, type assess, assessRig, inputHash, type speaksOf } from "@secondline/scenarios";
+import type { Rig } from "@secondline/rig";
+import {
+  type Assessed,
+  type AssessmentIssue,
+  type assess,
+  assessRig,
+  inputHash,
+  type speaksOf,
+} from "@secondline/scenarios";
 import type { BreakTest, WearRecord } from "@secondline/strength";
 
 /** What works records and break tests out. It comes with them: a page that has neither does not load it. */
@@ -38,7 +45,7 @@ export interface AssessmentSlice {
   /** Fingerprint of all of `assessed`: what is computed belongs to one of these. */
   readonly key: string;
   /** The rig and what is known do not fit together: no verdict until it is put right or left out. */
-  readonly issues: readonly RigIssue[];
+  readonly issues: readonly AssessmentIssue[];
   /** What of all that is known speaks of this rig, left out or not. */
   readonly speaks: { readonly record: boolean; readonly tests: boolean };
   /** One of them does: there is a choice to leave it out. */

@@ -166,8 +166,7 @@ export function createSandbox(services: Services, start: Start): Sandbox {
 
 function firstState(services: Services, start: Start): SandboxState {
   const good = services.read(start.goodDocument);
-  if (!good.ok)
-    throw new Error(`The rig to start with has faults: ${good.issues.map((issue) => issue.message).join(" ")}`);
+  if (!good.ok) throw new Error(`The rig to start with has faults: ${JSON.stringify(good.issues)}`);
   const now = start.document === start.goodDocument ? good : services.read(start.document);
   const current = now.ok ? now : good;
   const assessment = assessmentOf(current.rig, start.known ?? NOTHING_KNOWN, start.leftOut ?? false);

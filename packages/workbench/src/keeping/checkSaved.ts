@@ -1,5 +1,6 @@
 /** Work kept on this device as it comes back: what cannot be read is left out and told, with the text of it to keep. */
 
+import { tellFault } from "@secondline/words/faults";
 import { sayFiles } from "@secondline/words/page/files";
 import type { WrittenRig } from "../documents/documents.ts";
 import type { Notice, ReadRig } from "../inHand/state.ts";
@@ -38,7 +39,7 @@ export function checkSaved(saved: unknown, read: ReadRig, saveText: (text: strin
     const { document: setAside, issues } = reading;
     const where = setAside ? sayFiles("savedWork.setAside") : sayFiles("savedWork.here");
     const text = sayFiles("savedWork.unreadable", { where });
-    const details = issues.map(({ message }) => message);
+    const details = issues.map(({ message }) => tellFault(message));
     return { work: undefined, notices: [{ tone: "fault", text, details, action }], setAside, unread };
   }
   const { work, lost } = reading;

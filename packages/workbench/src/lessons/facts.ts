@@ -11,7 +11,7 @@ import type {
   Swept,
   WhatIfOutcome,
 } from "@secondline/scenarios";
-import { broughtIn, quantity, englishWords as words } from "@secondline/words";
+import { broughtIn, quantity, tellBasis, englishWords as words } from "@secondline/words";
 import { LINE_HEIGHT } from "./rigs.ts";
 
 /** One run of a lesson's rig: the fall for the eye, and what its parts had to carry. */
@@ -80,8 +80,8 @@ export function allFacts(before: LessonRun, after: LessonRun): Facts {
     ...manyFacts(after),
     ...breakFacts(after),
     ...sweepFacts(after),
-    ...(knot ? { knotBasis: `${broughtIn(knot.basis.kind)}, ${broughtIn(knot.basis.note)}` } : {}),
-    ...(mark ? { markBasis: `${broughtIn(mark.basis.kind)}, ${broughtIn(mark.basis.note)}` } : {}),
+    ...(knot ? { knotBasis: `${broughtIn(knot.basis.kind)}, ${tellBasis(knot.basis.note)}` } : {}),
+    ...(mark ? { markBasis: `${broughtIn(mark.basis.kind)}, ${tellBasis(mark.basis.note)}` } : {}),
   };
 }
 

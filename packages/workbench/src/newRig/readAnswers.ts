@@ -1,12 +1,25 @@
 /** Answers from a file: a group of named texts in JSON. Every fault at once, nothing guessed. */
-import { describeValue, nearest, type RigIssue, readJson } from "@secondline/rig";
+import {
+  describeValue,
+  type FactsOf,
+  guessed,
+  type Issue,
+  nearest,
+  type RigFact,
+  readJson,
+  rigFact,
+} from "@secondline/rig";
+import { type AnswersFacts, answersFact } from "@secondline/words/faults";
 import { ANSWER_IDS, type Answers, answersSchema, QUESTIONS } from "./answers.ts";
 
 export type AnswersReading =
   | { readonly ok: true; readonly answers: Answers }
-  | { readonly ok: false; readonly issues: readonly RigIssue[] };
+  | { readonly ok: false; readonly issues: readonly AnswersIssue[] };
 
-const ANSWERS_FILE = { noun: "a group of answers", longest: 1_000_000 };
+type AnswersFact = FactsOf<AnswersFacts> | RigFact;
+type AnswersIssue = Issue<AnswersFact>;
+
+const ANSWERS_FILE = { noun: answersFact("noun.answers", {}), longest: 1_000_000 };
 const OTHER_NAMES = ["profile", "stocks", "drawn", "confirmed"];
 
 /** `text`: of the file. */
@@ -20,36 +33,38 @@ export function readAnswers(text: string): AnswersReading {
 
 type SchemaIssue = Extract<ReturnType<typeof answersSchema.safeParse>, { success: false }>["error"]["issues"][number];
 
-function issuesOf(issue: SchemaIssue, document: unknown): readonly RigIssue[] {
+function issuesOf(issue: SchemaIssue, document: unknown): readonly AnswersIssue[] {
   const path = issue.path.map(String).join(".");
   if (issue.code === "unrecognized_keys") return issue.keys.map((key) => unknownAnswer(key));
   const value = issue.path.reduce<unknown>((here, step) => (here as Record<PropertyKey, unknown>)?.[step], document);
   const [got, expected] = [describeValue(value), expectedAt(String(issue.path[0] ?? ""))];
-  const where = path === "" ? "The file" : path;
-  return [{ path, got, expected, message: `${where}: ${expected} is needed here, not ${got}.` }];
+  const message =
+    path === ""
+      ? answersFact("answers.fileNeeded", { expected, got })
+      : answersFact("answers.needed", { at: path, expected, got });
+  return [{ path, got, expected, message }];
 }
 
-function expectedAt(name: string): string {
+function expectedAt(name: string): FactsOf<AnswersFacts> {
   switch (name) {
     case "profile":
-      return 'a list of pairs such as ["0 m", "-1 m"]';
     case "stocks":
-      return "a list of webbings or ropes as in a rig's file";
     case "drawn":
-      return 'a list of "ground", "connections"';
+      return answersFact(`expected.${name}`, {});
     case "confirmed":
-      return `a list of ${QUESTIONS.map(({ id }) => `"${id}"`).join(", ")}`;
+      return answersFact("expected.confirmed", { list: { list: QUESTIONS.map(({ id }) => `"${id}"`) } });
     case "":
-      return "a group of answers in { }";
+      return answersFact("expected.answers", {});
     default:
-      return 'a text such as "60 m", of at most 200 characters';
+      return answersFact("expected.answer", {});
   }
 }
 
-function unknownAnswer(key: string): RigIssue {
-  const names = [...ANSWER_IDS, ...OTHER_NAMES];
-  const guess = nearest(key, names);
-  const hint = guess === undefined ? ` There are: ${names.join(", ")}.` : ` Did you mean "${guess}"?`;
-  const expected = guess === undefined ? `one of ${names.join(", ")}` : `"${guess}"`;
-  return { path: key, got: describeValue(key), expected, message: `There is no answer "${key}".${hint}` };
+function unknownAnswer(key: string): AnswersIssue {
+  const list = { list: [...ANSWER_IDS, ...OTHER_NAMES] };
+  const guess = nearest(key, list.list);
+  const next = guessed(guess) ?? answersFact("answers.known", { list });
+  const expected = guess === undefined ? rigFact("expected.oneOf", { list }) : `"${guess}"`;
+  const message = { ...answersFact("answers.unknown", { key }), next } as AnswersFact;
+  return { path: key, got: describeValue(key), expected, message };
 }

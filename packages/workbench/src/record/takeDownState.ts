@@ -1,6 +1,5 @@
 /** Until when the rig in hand may stay up, as far as it is known. */
-import type { RigIssue } from "@secondline/rig";
-import type { Found, Outcome, Outlook } from "@secondline/scenarios";
+import type { AssessmentIssue, Found, Outcome, Outlook } from "@secondline/scenarios";
 import type { SandboxState } from "../inHand/state.ts";
 import type { Job } from "../job/job.ts";
 
@@ -11,7 +10,7 @@ export type TakeDownState =
   /** A made-up record, and a rig that is none. */
   | { readonly kind: "unlike" }
   | { readonly kind: "leftOut" }
-  | { readonly kind: "unfit"; readonly issues: readonly RigIssue[] }
+  | { readonly kind: "unfit"; readonly issues: readonly AssessmentIssue[] }
   /** The verdict is still looked for; with what is found so far. */
   | { readonly kind: "searching"; readonly soFar: Outcome | undefined }
   /** The verdict of this very day, and the days that follow from it. */

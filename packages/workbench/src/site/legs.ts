@@ -1,5 +1,5 @@
 /** The angle between two legs of an anchor, from their lengths and how far apart their points are: the law of cosines. */
-import { fieldAt, legForceFactor, parseQuantity } from "@secondline/rig";
+import { fieldAt, legForceFactor, parseQuantity, type RigFact } from "@secondline/rig";
 import { metreText } from "../metres.ts";
 
 export const LEG_FIELDS = ["legOne", "legTwo", "apart"] as const;
@@ -19,7 +19,7 @@ export type LegsReading =
       readonly ok: false;
       readonly isWaiting: boolean;
       readonly faults: readonly (
-        | { readonly kind: "unread"; readonly at: LegField; readonly message: string }
+        | { readonly kind: "unread"; readonly at: LegField; readonly message: RigFact }
         | {
             readonly kind: "notPositive" | "noTriangle" | "legsFlat";
             readonly at: LegField;

@@ -2,7 +2,7 @@
  * Span and rise from what can be measured between two anchors: a line of sight with its level part, a line of sight with its
  * angle, or three lengths to a mark straight below anchor A. Plain trigonometry in the upright plane through both anchors.
  */
-import { fieldAt, parseQuantity, quantityText } from "@secondline/rig";
+import { fieldAt, parseQuantity, quantityText, type RigFact } from "@secondline/rig";
 import { metreText } from "../metres.ts";
 
 export const MEASURED_WAYS = ["angle", "level", "plumb"] as const;
@@ -23,7 +23,7 @@ export type MeasuredTexts = Readonly<Partial<Record<MeasuredField, string>>>;
 
 export type MeasuredFault =
   /** It cannot be read; told in the words of the reader of quantities. */
-  | { readonly kind: "unread"; readonly at: MeasuredField; readonly message: string }
+  | { readonly kind: "unread"; readonly at: MeasuredField; readonly message: RigFact }
   | {
       readonly kind: "notPositive" | "levelLonger" | "steep" | "side" | "noTriangle" | "outside";
       readonly at: MeasuredField;

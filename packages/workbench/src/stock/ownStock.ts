@@ -8,6 +8,7 @@ import {
   GENERIC_STOCKS,
   type LineStock,
   type RigDocument,
+  type RigFact,
   readField,
   tensionAt,
 } from "@secondline/rig";
@@ -47,7 +48,7 @@ export const EMPTY_STOCK: StockEntry = {
 };
 
 export type StockFault =
-  | { readonly kind: "issue"; readonly at: EntryField; readonly message: string; readonly remedy?: string }
+  | { readonly kind: "issue"; readonly at: EntryField; readonly message: RigFact; readonly remedy?: string }
   | { readonly kind: "nameMissing" | "nameTaken" | "sourceMissing" | "rowMissing"; readonly at: EntryField }
   | { readonly kind: "backwards"; readonly at: EntryField; readonly values: Readonly<Record<string, string | number>> };
 

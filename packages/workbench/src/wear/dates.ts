@@ -50,6 +50,6 @@ export const cardDates = ({ assessed, ...input }: TakeDownInput & { readonly ass
 
 function questionOf({ rig, record, on, ...rest }: TakeDownInput): TakeDownQuestion {
   const read = readWearRecord(record);
-  if (!read.ok) throw new Error(`The record has faults: ${read.issues[0]?.message}`);
+  if (!read.ok) throw new Error(`The record has faults: ${JSON.stringify(read.issues[0])}`);
   return { on, rigOn: rigOnLaterDays({ rig, wear: read.record, on })!, ...rest };
 }

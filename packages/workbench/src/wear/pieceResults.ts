@@ -1,6 +1,15 @@
 /** Results that are typed beside the pieces, as rows of the break log. */
 
-import { type BreakTest, type LogFault, type Piece, pieceRow, readTest, type Teardown } from "@secondline/strength";
+import {
+  type BreakTest,
+  type LogFact,
+  type LogFault,
+  type Piece,
+  pieceRow,
+  readTest,
+  type Teardown,
+} from "@secondline/strength";
+import { tellLogFault } from "@secondline/words/logFaults";
 import { sayTeardown } from "@secondline/words/page/teardown";
 
 /** What is typed beside a piece. */
@@ -15,7 +24,10 @@ export const NOTHING_TYPED: Typed = { outcome: "broke", result: "", result_to: "
 
 export type TypedReading =
   | { readonly ok: true; readonly test: BreakTest }
-  | { readonly ok: false; readonly faults: readonly LogFault[] };
+  | { readonly ok: false; readonly faults: readonly TypedFault[] };
+
+/** A fault with its sentence. */
+export type TypedFault = Pick<LogFault, "column"> & { readonly message: string };
 
 /** A decimal comma is taken, as in a log that is parted by semicolons. */
 const pointed = (text: string): string => text.trim().replace(/^(\d+),(\d+)$/, "$1.$2");
@@ -34,17 +46,23 @@ export function readTyped(plan: Pick<Teardown, "on" | "invented">, piece: Piece,
   return { ok: true, test: plan.invented ? { ...reading.value, invented: true } : reading.value };
 }
 
+const inForm = ({ column, message }: LogFault): TypedFault => ({ column, message: sentenceInForm(message) });
+
 /** A fault names columns of the file; beside a piece the unit stands in the label. */
-const inForm = (fault: LogFault): LogFault => ({
-  ...fault,
-  message: fault.message
-    .replace(sayTeardown("results.unitColumn"), sayTeardown("results.withoutUnit"))
-    .replace(/^result(_to)? is empty: write the load.*$/, (_, to?: string) =>
-      to === undefined ? sayTeardown("results.loadMissing") : sayTeardown("results.upperLoadMissing"),
-    )
-    .replace(sayTeardown("results.commas"), sayTeardown("results.writePoint"))
-    .replace(sayTeardown("results.fileOrder"), sayTeardown("results.formOrder")),
-});
+function sentenceInForm(message: LogFact): string {
+  switch (message.code) {
+    case "cell.noNumber":
+      return sayTeardown("results.noNumber", message.values);
+    case "cell.noLoad":
+      return sayTeardown(message.values.column === "result" ? "results.loadMissing" : "results.upperLoadMissing");
+    case "cell.decimalComma":
+      return sayTeardown("results.decimalComma", message.values);
+    case "cell.upperLoadSmaller":
+      return sayTeardown("results.order");
+    default:
+      return tellLogFault(message);
+  }
+}
 
 const PIECE = /^piece P\d+$/;
 

@@ -36,7 +36,7 @@ export function learnt({ record, ...input }: LearntInput): TeardownLearnt {
 
 function readOrThrow(record: unknown): WearRecord {
   const read = readWearRecord(record);
-  if (!read.ok) throw new Error(`the record has faults: ${read.issues[0]?.message}`);
+  if (!read.ok) throw new Error(`the record has faults: ${JSON.stringify(read.issues[0])}`);
   return read.record;
 }
 

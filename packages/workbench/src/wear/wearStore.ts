@@ -1,5 +1,6 @@
 /** The wear view's state: what of record and log can be read, and what is looked at. They themselves are in the one history. */
-import { type BreakTest, readWearRecord, type WearRecord } from "@secondline/strength";
+import type { Issue } from "@secondline/rig";
+import { type BreakTest, type RecordFact, readWearRecord, type WearRecord } from "@secondline/strength";
 import { createStore, type StoreApi } from "zustand/vanilla";
 import type { BreakLog, Documents, EarlierWear, KeptWear, WearWork, WrittenRecord } from "../documents/documents.ts";
 import { documentsOf } from "../history/history.ts";
@@ -10,11 +11,8 @@ import { dayOf, todayIso } from "./days.ts";
 import type { Owner } from "./entryEdits.ts";
 import type { Stretch } from "./place.ts";
 
-/** A fault of the record: where, and what in words. */
-export interface RecordIssue {
-  readonly path: string;
-  readonly message: string;
-}
+/** A fault of the record: where, and what. */
+export type RecordIssue = Issue<RecordFact>;
 
 /** The break test that was last opened, by its place in the log; `editing`: its form is open. */
 export interface ChosenTest {
@@ -180,7 +178,7 @@ export function latestDay(record: WrittenRecord): string {
 
 function firstState(kept: KeptWear | undefined, example: WearWork): WearStateSlice {
   const first = readWearRecord(example.record);
-  if (!first.ok) throw new Error(`The example record has faults: ${first.issues[0]?.message}`);
+  if (!first.ok) throw new Error(`The example record has faults: ${JSON.stringify(first.issues[0])}`);
   const work = kept?.work ?? example;
   const read = readWearRecord(work.record);
   return {

@@ -1,6 +1,7 @@
 /** What every kind of an anchor's part says of itself; one file per kind, listed in `anchorKinds.ts`. */
 import type { AnchorPart, AnchorSide } from "@secondline/rig";
 import type { StrengthFactor } from "../../derating/factor.ts";
+import type { NoteFact } from "../../noteFacts.ts";
 
 /** A part of an anchor with its surroundings. */
 export interface AnchorPlace {
@@ -14,5 +15,5 @@ export interface AnchorKind {
   readonly kind: AnchorPart["kind"];
   readonly factors: (place: AnchorPlace) => StrengthFactor[];
   /** What must be said of a condition that no factor of this kind takes up. */
-  readonly unused?: (part: AnchorPart) => readonly string[];
+  readonly unused?: (part: AnchorPart) => readonly NoteFact[];
 }

@@ -1,10 +1,11 @@
 /** A weblock: the weaker of its metal and of the webbing that it clamps. */
-import { type Condition, formatMonths } from "@secondline/rig";
+import { type Condition, distinctFacts } from "@secondline/rig";
 import { constant } from "../../derating/constantValues.ts";
 import type { StrengthFactor } from "../../derating/factor.ts";
 import { usedMetal } from "../../derating/make.ts";
-import { ownFactors } from "../../derating/own.ts";
+import { type JudgementCounted, ownFactors } from "../../derating/own.ts";
 import { possibleMonths, standIn, worstUpTo } from "../../derating/unknown.ts";
+import { noteFact } from "../../noteFacts.ts";
 import { makePartStrength, type PartStrength } from "../partStrength.ts";
 import { conditionFactors } from "../textileCondition.ts";
 import type { WearOf, WrittenWear } from "../webbingWear/wearKind.ts";
@@ -32,7 +33,7 @@ function weaker(place: EndPlace, device: PartStrength, webbing: PartStrength): P
   if (own === undefined || device.strength <= without.strength) return device;
   // The webbing's judgement raises this end too, as far as the device holds: it must be said here as well.
   const factor = device.strength / without.strength;
-  const capped = { factor, reason: `${own.reason}; counted up to what the weblock itself holds` };
+  const capped: JudgementCounted = { factor, reason: own.reason, capped: true };
   return webbingIn({ ...place, section: { ...unjudged, own: capped } });
 }
 
@@ -54,7 +55,7 @@ function webbingIn(place: EndPlace): PartStrength {
   if (end.condition === undefined) return ofSection;
   const ofEnd = webbingThrough(place, { condition: end.condition, at: `${at}.condition` });
   const worse = ofEnd.strength5 < ofSection.strength5 ? ofEnd : ofSection;
-  const beyond = [...new Set([...(ofSection.beyond ?? []), ...(ofEnd.beyond ?? [])])];
+  const beyond = distinctFacts([...(ofSection.beyond ?? []), ...(ofEnd.beyond ?? [])]);
   return {
     ...worse,
     strength: Math.min(ofSection.strength, ofEnd.strength),
@@ -99,7 +100,7 @@ function clamp(
   const after = (months: number) => factorsOf(section.stock).clamp(months + (before?.wear.months ?? 0), share);
   if (end.monthsClamped === undefined) {
     const months = possibleMonths(condition);
-    const why = `how long the webbing has sat in this weblock is not written down; ${formatMonths(months)} are counted`;
+    const why = noteFact("why.weblock", { months: { months } });
     return standIn(worstUpTo(after, months), { field: `${at}.clamped`, best: after(0).value }, why);
   }
   if (before === undefined || load !== undefined) return after(end.monthsClamped);

@@ -1,6 +1,7 @@
 /** The webbing sits in a clamp that is not the weblock at an end of its span. */
 import { isBefore } from "../../dates/calendarDate.ts";
 import { fault, spotFaults } from "../faults.ts";
+import { recordFact } from "../recordFacts.ts";
 import { date as day, extent, force, position, present } from "../values.ts";
 import { around } from "../webbingWalk.ts";
 import { entryKind, entrySchema } from "./entryKind.ts";
@@ -20,8 +21,8 @@ export const clamped = entryKind({
   faults({ at, until, date }, { kept, path }) {
     const faults = spotFaults(at, kept, path);
     if (until !== undefined && isBefore(until, date)) {
-      const message = `The clamp came off on ${until}, before it went on, on ${date}.`;
-      faults.push(fault(`${path}.until`, `${until}`, `${date} or later`, message));
+      const message = recordFact("clamp.offBeforeOn", { until: `${until}`, date: `${date}` });
+      faults.push(fault(`${path}.until`, `${until}`, recordFact("expected.later", { date: `${date}` }), message));
     }
     return faults;
   },

@@ -10,5 +10,5 @@ export const edgeContact = entryKind({
   schema: entrySchema("edgeContact", { from: position, to: position, note: text.optional() }),
   read: (written) => present(written),
   faults: (entry, { kept, path }) => stretchFaults(entry, kept, path, true),
-  apply: (entry, walk) => walk.needInspection({ ...entry, what: "contact with an edge" }),
+  apply: (entry, walk) => walk.needInspection({ ...entry, what: "edge" }),
 });

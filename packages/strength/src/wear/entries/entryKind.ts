@@ -2,10 +2,9 @@
  * What every kind of entry of a webbing's record says of itself: how it is written, what it must obey, and what it does to the webbing's
  * state. One file per kind, listed in `entryKinds.ts`.
  */
-import type { RigIssue } from "@secondline/rig";
 import * as z from "zod";
 import type { PlainDate } from "../../dates/calendarDate.ts";
-import type { Kept } from "../faults.ts";
+import type { Kept, RecordIssue } from "../faults.ts";
 import type { Placement } from "../placement.ts";
 import { date } from "../values.ts";
 import type { WebbingWalk } from "../webbingWalk.ts";
@@ -29,7 +28,7 @@ export interface EntryKind<S extends z.ZodType, E extends { readonly event: stri
   readonly schema: S;
   readonly read: (written: z.output<S>) => E;
   /** Faults beyond the form; none when it is left out. */
-  readonly faults?: (entry: E, checked: CheckedEntry) => RigIssue[];
+  readonly faults?: (entry: E, checked: CheckedEntry) => RecordIssue[];
   readonly apply: (entry: E, walk: WebbingWalk) => void;
 }
 

@@ -1,6 +1,6 @@
 /** Leash falls caught on a stretch. */
-import { formatLength } from "@secondline/rig";
-import { fault, stretchFaults } from "../faults.ts";
+import { fault, rangeOf, stretchFaults } from "../faults.ts";
+import { recordFact } from "../recordFacts.ts";
 import { count, position } from "../values.ts";
 import { type CheckedEntry, entryKind, entrySchema } from "./entryKind.ts";
 
@@ -18,8 +18,8 @@ export const falls = entryKind({
 /** Falls are caught on what hangs: a place outside it would be lost without a word. */
 function besideSpan({ from, to }: { readonly from: number; readonly to: number }, { placement, path }: CheckedEntry) {
   if (placement === undefined || (from < placement.to && to > placement.from)) return [];
-  const got = `${formatLength(from)} to ${formatLength(to)}`;
-  const loaded = `${formatLength(placement.from)} to ${formatLength(placement.to)}`;
-  const message = `Falls at ${got}, but what hangs then is ${loaded} of the webbing.`;
-  return [fault(`${path}.from`, got, `a place within ${loaded}`, message)];
+  const got = recordFact("range", rangeOf(from, to));
+  const hanging = rangeOf(placement.from, placement.to);
+  const message = recordFact("falls.beside", { got, loaded: recordFact("range", hanging) });
+  return [fault(`${path}.from`, got, recordFact("expected.placeWithin", hanging), message)];
 }

@@ -15,7 +15,5 @@ export const hardFall = entryKind({
       ? []
       : stretchFaults({ from: from ?? kept[0], to: to ?? kept[1] }, kept, path, true);
   },
-  apply: (entry, walk) => walk.needInspection({ ...entry, what: HARD_FALL }),
+  apply: (entry, walk) => walk.needInspection({ ...entry, what: "hardFall" }),
 });
-
-export const HARD_FALL = "a fall beyond what was planned for";

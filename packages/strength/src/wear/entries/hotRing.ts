@@ -10,5 +10,5 @@ export const hotRing = entryKind({
   schema: entrySchema("hotRing", { from: position, to: position, note: text.optional() }),
   read: (written) => present(written),
   faults: (entry, { kept, path }) => stretchFaults(entry, kept, path, true),
-  apply: (entry, walk) => walk.needInspection({ ...entry, what: "a ring that ran hot" }),
+  apply: (entry, walk) => walk.needInspection({ ...entry, what: "hotRing" }),
 });

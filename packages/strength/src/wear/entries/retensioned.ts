@@ -1,7 +1,7 @@
 /** Webbing is pulled out of the span through the weblock at an anchor, or let in when the number is negative. */
-import { formatLength } from "@secondline/rig";
-import { fault } from "../faults.ts";
+import { fault, rangeOf } from "../faults.ts";
 import { pulledPlacement } from "../placement.ts";
+import { recordFact } from "../recordFacts.ts";
 import { pulled, side } from "../values.ts";
 import { entryKind, entrySchema } from "./entryKind.ts";
 
@@ -15,9 +15,9 @@ export const retensioned = entryKind({
     if (placement === undefined) return [];
     const { from, to } = pulledPlacement(placement, entry.end, entry.pulled);
     if (from >= kept[0] && to <= kept[1] && from < to) return [];
-    const got = `a loaded span of ${formatLength(from)} to ${formatLength(to)}`;
-    const expected = `within ${formatLength(kept[0])} to ${formatLength(kept[1])}`;
-    return [fault(`${path}.pulled`, got, expected, `After this the span would end outside the webbing: ${got}.`)];
+    const got = recordFact("got.span", rangeOf(from, to));
+    const expected = recordFact("expected.within", rangeOf(...kept));
+    return [fault(`${path}.pulled`, got, expected, recordFact("span.outside", { got }))];
   },
   apply: (entry, walk) => walk.pull(entry.end, entry.pulled, entry.date),
 });

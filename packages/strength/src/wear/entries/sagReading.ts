@@ -8,10 +8,10 @@ export const sagReading = entryKind({
   where: "hanging",
   /** `sag`: below the straight line between the anchors, where the walker stands; `within`: how far off it may be. */
   schema: entrySchema("sagReading", {
-    sag: quantity("length", 0.01, 500, "1 cm to 500 m"),
-    within: quantity("length", 0, 50, "0 m to 50 m").optional(),
-    walker: quantity("mass", 20, 250, "20 kg to 250 kg"),
-    at: quantity("position", 0.01, 0.99, "0.01 to 0.99").optional(),
+    sag: quantity("length", 0.01, 500, ["1 cm", "500 m"]),
+    within: quantity("length", 0, 50, ["0 m", "50 m"]).optional(),
+    walker: quantity("mass", 20, 250, ["20 kg", "250 kg"]),
+    at: quantity("position", 0.01, 0.99, ["0.01", "0.99"]).optional(),
     note: text.optional(),
   }),
   read: (written) => present(written),

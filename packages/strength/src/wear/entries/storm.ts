@@ -9,5 +9,5 @@ export const storm = entryKind({
   /** `until`: the last day of it. */
   schema: entrySchema("storm", { until: day.optional(), note: text.optional() }),
   read: (written) => present(written),
-  apply: (entry, walk) => walk.needInspection({ ...entry, what: "a storm or long flutter" }),
+  apply: (entry, walk) => walk.needInspection({ ...entry, what: "storm" }),
 });

@@ -8,10 +8,10 @@ export const tensionReading = entryKind({
   where: "hanging",
   /** `within`: how far off the reading may be. */
   schema: entrySchema("tensionReading", {
-    tension: quantity("force", 50, 100e3, "50 N to 100 kN"),
+    tension: quantity("force", 50, 100e3, ["50 N", "100 kN"]),
     within: force.optional(),
-    walker: quantity("mass", 20, 250, "20 kg to 250 kg").optional(),
-    at: quantity("position", 0.01, 0.99, "0.01 to 0.99").optional(),
+    walker: quantity("mass", 20, 250, ["20 kg", "250 kg"]).optional(),
+    at: quantity("position", 0.01, 0.99, ["0.01", "0.99"]).optional(),
     note: text.optional(),
   }),
   read: (written) => present(written),

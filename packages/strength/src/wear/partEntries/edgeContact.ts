@@ -9,5 +9,5 @@ export const edgeContact = partEntryKind({
   where: "anywhere",
   schema: entrySchema("edgeContact", { note: text.optional() }),
   read: (written) => present(written),
-  apply: (entry, walk) => walk.needInspection({ ...entry, what: "contact with an edge" }),
+  apply: (entry, walk) => walk.needInspection({ ...entry, what: "edge" }),
 });

@@ -1,6 +1,5 @@
 /** A fall that nobody planned for. No factor is known for it until somebody has looked at the part. */
 import { entrySchema } from "../entries/entryKind.ts";
-import { HARD_FALL } from "../entries/hardFall.ts";
 import { present, text } from "../values.ts";
 import { partEntryKind } from "./partEntryKind.ts";
 
@@ -10,5 +9,5 @@ export const hardFall = partEntryKind({
   where: "anywhere",
   schema: entrySchema("hardFall", { note: text.optional() }),
   read: (written) => present(written),
-  apply: (entry, walk) => walk.needInspection({ ...entry, what: HARD_FALL }),
+  apply: (entry, walk) => walk.needInspection({ ...entry, what: "hardFall" }),
 });

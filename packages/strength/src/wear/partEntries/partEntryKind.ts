@@ -2,9 +2,9 @@
  * What every kind of entry of a part's record says of itself; `partEntryKinds.ts` lists them. Like the entries of a
  * webbing, for parts without places.
  */
-import type { RigIssue } from "@secondline/rig";
 import type * as z from "zod";
 import type { PlainDate } from "../../dates/calendarDate.ts";
+import type { RecordIssue } from "../faults.ts";
 import type { PartWalk } from "../partWalk.ts";
 
 export interface PartEntryKind<S extends z.ZodType, E extends { readonly event: string; readonly date: PlainDate }> {
@@ -15,7 +15,7 @@ export interface PartEntryKind<S extends z.ZodType, E extends { readonly event: 
   readonly schema: S;
   readonly read: (written: z.output<S>) => E;
   /** Faults beyond the form; none when it is left out. */
-  readonly faults?: (entry: E, path: string) => RigIssue[];
+  readonly faults?: (entry: E, path: string) => RecordIssue[];
   readonly apply: (entry: E, walk: PartWalk) => void;
 }
 

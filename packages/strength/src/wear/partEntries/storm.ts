@@ -9,5 +9,5 @@ export const storm = partEntryKind({
   where: "up",
   schema: entrySchema("storm", { until: day.optional(), note: text.optional() }),
   read: (written) => present(written),
-  apply: (entry, walk) => walk.needInspection({ ...entry, what: "a storm or long flutter" }),
+  apply: (entry, walk) => walk.needInspection({ ...entry, what: "storm" }),
 });

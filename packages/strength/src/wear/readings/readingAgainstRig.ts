@@ -1,6 +1,7 @@
 /** What a reading of tension or sag says of the tension that a rig states. */
-import { formatForce, formatLength, formatMass, formatPercent, type Rig } from "@secondline/rig";
+import type { Rig } from "@secondline/rig";
 import { constant } from "../../derating/constantValues.ts";
+import { type NoteFact, noteFact } from "../../noteFacts.ts";
 import type { LineReading } from "./lineReading.ts";
 import { standing } from "./lineStatics.ts";
 
@@ -16,8 +17,7 @@ export interface ReadingComparison {
   readonly difference: number;
   /** Whether the stated tension lies within the range of the reading. */
   readonly agrees: boolean;
-  /** All this in a sentence. */
-  readonly message: string;
+  readonly message: NoteFact;
 }
 
 /** Tensions between which a reading is looked for [N]. */
@@ -37,7 +37,7 @@ export function readingAgainstRig(rig: Rig, reading: LineReading): ReadingCompar
   const difference = pretension / stated - 1;
   const agrees = low <= stated && stated <= high;
   const facts = { reading, pretension, low, high, stated, difference, agrees };
-  return { ...facts, message: sentence(facts) };
+  return { ...facts, message: comparisonNote(facts) };
 }
 
 /** The same rig with the tension that was read. */
@@ -72,13 +72,36 @@ function impliedTension(rig: Rig, reading: LineReading, read: number): number {
   return (low + high) / 2;
 }
 
-function sentence({ reading, pretension, low, high, stated, agrees, difference }: Omit<ReadingComparison, "message">) {
-  const when = reading.on === undefined ? "A reading" : `A reading on ${reading.on}`;
-  const under = reading.walker === undefined ? "" : ` under ${formatMass(reading.walker)}`;
-  const what =
-    reading.kind === "sag" ? `a sag of ${formatLength(reading.sag)}` : `a tension of ${formatForce(reading.tension)}`;
-  const comes = `${when} of ${what}${under} comes to ${formatForce(pretension)} (${formatForce(low)} to ${formatForce(high)}) with nobody on the line`;
-  if (agrees) return `${comes}, as the rig's ${formatForce(stated)}.`;
-  const more = `${formatPercent(Math.abs(difference))} ${difference > 0 ? "more" : "less"}`;
-  return `${comes}, ${more} than the ${formatForce(stated)} that the rig states: read again, or put the rig's tension right.`;
+function comparisonNote(found: Omit<ReadingComparison, "message">): NoteFact {
+  const { reading, pretension, low, high, stated, agrees, difference } = found;
+  const { on } = reading;
+  const told = {
+    what: readNote(reading),
+    comes: { force: pretension },
+    low: { force: low },
+    high: { force: high },
+    stated: { force: stated },
+  };
+  if (agrees)
+    return on === undefined ? noteFact("reading.agrees", told) : noteFact("reading.agreesOn", { ...told, on });
+  const kind = difference > 0 ? "more" : "less";
+  const differs = { ...told, difference: { share: Math.abs(difference) } };
+  return on === undefined ? noteFact(`reading.${kind}`, differs) : noteFact(`reading.${kind}On`, { ...differs, on });
+}
+
+/** What was read, and under whom. */
+function readNote(reading: LineReading): NoteFact {
+  const mass = reading.walker === undefined ? undefined : { mass: reading.walker };
+  switch (reading.kind) {
+    case "sag": {
+      const sag = { length: reading.sag };
+      return mass === undefined ? noteFact("reading.sag", { sag }) : noteFact("reading.sagUnder", { sag, mass });
+    }
+    case "tension": {
+      const tension = { force: reading.tension };
+      return mass === undefined
+        ? noteFact("reading.tension", { tension })
+        : noteFact("reading.tensionUnder", { tension, mass });
+    }
+  }
 }

@@ -1,6 +1,7 @@
 /** How the tension of a line has drifted from reading to reading. */
-import { formatForce, formatPercent, type Rig } from "@secondline/rig";
+import type { Rig } from "@secondline/rig";
 import { date, monthsBetween } from "../../dates/calendarDate.ts";
+import { type NoteFact, noteFact } from "../../noteFacts.ts";
 import type { LineReading } from "./lineReading.ts";
 import { type ReadingComparison, readingAgainstRig } from "./readingAgainstRig.ts";
 
@@ -10,7 +11,7 @@ export interface TensionDrift {
   /** From the first reading to the last: change over the first, and the time [-, months]. */
   readonly change: number;
   readonly months: number;
-  readonly message: string;
+  readonly message: NoteFact;
 }
 
 /** Undefined with fewer than two dated readings. */
@@ -23,7 +24,12 @@ export function tensionDrift(rig: Rig, readings: readonly LineReading[]): Tensio
   if (first === undefined || last === undefined || dated.length < 2) return undefined;
   const change = last.pretension / first.pretension - 1;
   const months = monthsBetween(date(first.reading.on!), date(last.reading.on!));
-  const way = `${formatForce(first.pretension)} on ${first.reading.on} to ${formatForce(last.pretension)} on ${last.reading.on}`;
-  const message = `The tension that was read went from ${way}: ${formatPercent(Math.abs(change))} ${change < 0 ? "less" : "more"}.`;
+  const message = noteFact(change < 0 ? "drift.less" : "drift.more", {
+    first: { force: first.pretension },
+    firstOn: first.reading.on!,
+    last: { force: last.pretension },
+    lastOn: last.reading.on!,
+    change: { share: Math.abs(change) },
+  });
   return { readings: dated, change, months, message };
 }

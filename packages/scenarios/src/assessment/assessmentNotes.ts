@@ -1,0 +1,19 @@
+/** What an assessment has to say besides faults, by code, with the values that each sentence has. */
+import type { FactsOf, FactValue, NoValues } from "@secondline/rig";
+
+export interface AssessmentNotes {
+  "judgement.displaced": {
+    readonly part: string;
+    readonly now: FactValue;
+    readonly was: FactValue;
+    readonly reason: string;
+  };
+  "judgement.doubt": NoValues;
+  "judgement.times": { readonly factor: number };
+  "tests.later": { readonly count: number; readonly day: string };
+}
+
+export const assessmentNote = <Code extends keyof AssessmentNotes>(
+  code: Code,
+  values: AssessmentNotes[Code],
+): FactsOf<Pick<AssessmentNotes, Code>> => ({ code, values }) as FactsOf<Pick<AssessmentNotes, Code>>;

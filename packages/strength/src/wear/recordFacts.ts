@@ -1,0 +1,77 @@
+/** What can be wrong with a wear record, by code, with the values that each sentence has. */
+import type { FactsOf, FactValue, NoValues, RigFact } from "@secondline/rig";
+import type { HungFacts } from "../noteFacts.ts";
+
+type Stretch = { readonly from: FactValue; readonly to: FactValue };
+/** `event`: what kind of entry it is, in quotation marks. */
+type OfEvent = { readonly event: string };
+
+/** What was got, and what was expected. */
+interface RecordPlaceFacts {
+  "noun.record": NoValues;
+  "place.main": { readonly rig: string; readonly section: number };
+  "place.backup": { readonly rig: string; readonly section: number };
+  "place.clamp": { readonly at: FactValue; readonly since: string };
+  range: Stretch;
+  "got.again": { readonly name: FactValue };
+  "part.ofRig": { readonly part: string; readonly rig: string };
+  "got.span": Stretch;
+  "got.clamps": { readonly first: FactValue; readonly second: FactValue };
+  "expected.longer": { readonly than: FactValue };
+  "expected.later": { readonly date: string };
+  "expected.earlier": { readonly date: string };
+  "expected.date": NoValues;
+  "expected.downPart": NoValues;
+  "expected.upPart": NoValues;
+  "expected.oneWebbing": NoValues;
+  "expected.rigged": NoValues;
+  "expected.down": NoValues;
+  "expected.oneClamp": NoValues;
+  "expected.noFactor": NoValues;
+  "expected.once": NoValues;
+  "expected.key": NoValues;
+  "expected.textOrNumber": NoValues;
+  "expected.groupOfValues": NoValues;
+  "expected.type": { readonly type: string };
+  "expected.number": NoValues;
+  "expected.string": NoValues;
+  "expected.boolean": NoValues;
+  "expected.array": NoValues;
+  "expected.other": NoValues;
+  "expected.within": Stretch;
+  "expected.placeWithin": Stretch;
+}
+
+export interface RecordFacts extends RecordPlaceFacts, HungFacts {
+  "stretch.backwards": Stretch;
+  "spot.outside": { readonly at: FactValue; readonly range: FactValue };
+  "part.upTwice": NoValues;
+  "part.notUp": OfEvent;
+  "webbing.samePlace": { readonly first: string; readonly second: string; readonly place: FactValue };
+  "firstUse.beforeMade": { readonly firstUse: string; readonly made: string };
+  "firstUse.usedBefore": OfEvent & { readonly date: string; readonly firstUse: string };
+  "order.entry": { readonly date: string; readonly before: string };
+  "order.made": { readonly date: string; readonly before: string };
+  "event.notRigged": OfEvent;
+  "event.rigged": OfEvent;
+  "clamps.two": { readonly name: string; readonly first: FactValue; readonly second: FactValue };
+  "value.outOfBounds": { readonly got: string; readonly expected: FactValue };
+  "value.noDate": { readonly got: string };
+  "record.key": { readonly key: string };
+  /** A value of another kind than the form asks for; `at`: its path. */
+  "form.field": { readonly at: string; readonly got: FactValue; readonly expected: FactValue };
+  "form.file": { readonly got: FactValue; readonly expected: FactValue };
+  twice: { readonly name: FactValue };
+  "factor.noDoubt": { readonly judgement: string };
+  "span.outside": { readonly got: FactValue };
+  "falls.beside": { readonly got: FactValue; readonly loaded: FactValue };
+  "clamp.offBeforeOn": { readonly until: string; readonly date: string };
+}
+
+export type RecordFact = FactsOf<RecordFacts> | RigFact;
+
+/** A fact of the record's checks. */
+export const recordFact = <Code extends keyof RecordFacts>(
+  code: Code,
+  values: RecordFacts[Code],
+): FactsOf<Pick<RecordFacts, Code>> => ({ code, values }) as FactsOf<Pick<RecordFacts, Code>>;

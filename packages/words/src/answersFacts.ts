@@ -1,0 +1,21 @@
+/** What can be wrong with a file of answers for a new rig, by code, with the values that each sentence has. */
+import type { FactsOf, FactValue, NoValues } from "@secondline/rig";
+
+export interface AnswersFacts {
+  "noun.answers": NoValues;
+  "expected.profile": NoValues;
+  "expected.stocks": NoValues;
+  "expected.drawn": NoValues;
+  "expected.confirmed": { readonly list: FactValue };
+  "expected.answers": NoValues;
+  "expected.answer": NoValues;
+  "answers.needed": { readonly at: string; readonly expected: FactValue; readonly got: FactValue };
+  "answers.fileNeeded": { readonly expected: FactValue; readonly got: FactValue };
+  "answers.unknown": { readonly key: string };
+  "answers.known": { readonly list: FactValue };
+}
+
+export const answersFact = <Code extends keyof AnswersFacts>(
+  code: Code,
+  values: AnswersFacts[Code],
+): FactsOf<Pick<AnswersFacts, Code>> => ({ code, values }) as FactsOf<Pick<AnswersFacts, Code>>;

@@ -1,0 +1,49 @@
+/** Makes the sentence of a fact: what the packages below the words have to say is a code with its values, and has its text here. */
+import type { Fact, FactAmount, FactValue } from "@secondline/rig";
+import { broughtIn } from "./broughtEnglish.ts";
+import { formatForce, formatLength, formatMass, formatMonths, formatPercent, formatRatio } from "./formats.ts";
+import { filled } from "./language.ts";
+import { listed } from "./lists.ts";
+import { rounded } from "./quantity.ts";
+
+/** A value whose facts have sentences in a catalogue; of a fact whose code is not known to the types, the sentence is looked for. */
+type ToldIn<Value, Code extends string> = Value extends Fact
+  ? string extends Value["code"]
+    ? Value
+    : Value["code"] extends Code
+      ? Value
+      : never
+  : Value;
+
+/** A way to tell the facts of one catalogue, and every other value that a fact may have. */
+export function telling<Code extends string>(sentences: Readonly<Record<Code, string>>) {
+  const all: Readonly<Record<string, string>> = sentences;
+  function value(one: FactValue): string | number {
+    if (typeof one === "string" || typeof one === "number") return one;
+    if ("code" in one) return sentence(one);
+    if ("brought" in one) return broughtIn(one.brought);
+    if ("list" in one)
+      return listed(
+        one.list.map((item) => String(value(item))),
+        one.joined,
+      );
+    return amountText(one);
+  }
+  function sentence({ code, values, next }: Fact): string {
+    const text = all[code];
+    if (text === undefined) throw new Error(`The fact "${code}" has no sentence here.`);
+    const said = filled(text, Object.fromEntries(Object.entries(values).map(([name, one]) => [name, value(one)])));
+    return next === undefined ? said : `${said} ${sentence(next)}`;
+  }
+  return <Told extends FactValue>(told: Told & ToldIn<Told, Code>): string => String(value(told));
+}
+
+function amountText(amount: FactAmount): string {
+  if ("force" in amount) return formatForce(amount.force);
+  if ("length" in amount) return formatLength(amount.length);
+  if ("mass" in amount) return formatMass(amount.mass);
+  if ("share" in amount) return formatPercent(amount.share);
+  if ("months" in amount) return formatMonths(amount.months);
+  if ("ratio" in amount) return formatRatio(amount.ratio, amount.side);
+  return rounded(amount.rounded, amount.decimals, "nearest");
+}
