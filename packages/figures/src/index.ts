@@ -10,7 +10,9 @@ export { type Frame, frameOf } from "./plot/frame.ts";
 export type { Axis, Curve, Mark, Plot, PlotRow, Rule, Tone } from "./plot/plot.ts";
 export { plotSvg, plotsBody, plotsSvg } from "./plot/plotBody.ts";
 export { roundTicks } from "./roundTicks.ts";
+export { rowsOf } from "./rows.ts";
 export { type Scale, scaleOf } from "./scale.ts";
+export type { Paint, Shape, Tile } from "./shapes/shape.ts";
 export {
   brokenLines,
   drawSheet,

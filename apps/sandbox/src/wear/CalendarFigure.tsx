@@ -1,15 +1,33 @@
 import { scaleOf } from "@secondline/figures";
+import {
+  calendarPaper,
+  calendarStays,
+  dayLine,
+  HEAD_HEIGHT,
+  STAY_HEIGHT,
+  type TakeDownMark,
+  takeDownBand,
+  WEAR_TILES,
+} from "@secondline/figures/wear";
 import { sayWear } from "@secondline/words/page/wear";
 import { dayOf, entriesOf, isoOf, placeOf, type Stretch, type WrittenEntry } from "@secondline/workbench";
-import { calendarSpan, datedOf, dateWords, PART_KINDS, placeDates, WEBBING_KINDS } from "@secondline/workbench/record";
+import {
+  calendarSpan,
+  calendarTicks,
+  datedOf,
+  dateWords,
+  PART_KINDS,
+  placeDates,
+  staysOf,
+  WEBBING_KINDS,
+} from "@secondline/workbench/record";
 import { useId, useMemo, useRef, useState } from "react";
+import { Shapes, Tiles } from "../picture/Shapes.tsx";
 import { useFrameSize } from "../time/useFrameSize.ts";
 import { useWear, useWearActions } from "../wearInHand/useWear.ts";
-import { DatedGrip, OnLine } from "./CalendarGrips.tsx";
-import { HEAD_HEIGHT, STAY_HEIGHT, Stays, TakeDownBand, type TakeDownMark, Ticks } from "./CalendarPaper.tsx";
+import { DatedGrip } from "./DatedGrip.tsx";
 import styles from "./figures.module.css";
 import { Grip } from "./Grip.tsx";
-import { Patterns } from "./Patterns.tsx";
 
 /** When it hung and what was written down, the day that is shown, and the take-down date. */
 export function CalendarFigure({ wide, mark }: { wide: boolean; mark: TakeDownMark | undefined }) {
@@ -50,6 +68,12 @@ function Drawing({ wide, mark, width }: { wide: boolean; mark: TakeDownMark | un
   const top = HEAD_HEIGHT + STAY_HEIGHT + 12;
   const bottom = top + rows * rowHeight + 6;
   const shown = useRef(today);
+  const ticks = calendarTicks(span[0], span[1], Math.floor(width / (wide ? 52 : 44)));
+  const paper = [
+    calendarPaper(ticks, x, bottom),
+    ...(mark ? [takeDownBand(mark, x, today, bottom, width)] : []),
+    calendarStays(staysOf(entries), x, today, wide),
+  ];
   return (
     // biome-ignore lint/a11y/useSemanticElements: a drawing whose parts can be moved; no element of HTML is one
     <svg
@@ -60,10 +84,8 @@ function Drawing({ wide, mark, width }: { wide: boolean; mark: TakeDownMark | un
       role="group"
       aria-label={sayWear("calendarFigure.calendarEntries")}
     >
-      <Patterns id={id} />
-      <Ticks {...{ x, bottom, wide, width }} />
-      {mark && <TakeDownBand {...{ x, mark, id, bottom, width }} today={x.px(today)} />}
-      <Stays entries={entries} {...{ x, wide, today, id }} />
+      <Tiles of={WEAR_TILES} id={id} />
+      <Shapes of={paper} {...{ styles, id }} />
       {wide && (
         <text className={styles.lane} x={0} y={top + 18}>
           {sayWear("calendarFigure.entries")}
@@ -77,7 +99,7 @@ function Drawing({ wide, mark, width }: { wide: boolean; mark: TakeDownMark | un
         max={Math.floor(span[1])}
         step={1}
         bigStep={30}
-        perUnit={(x.px(span[1]) - x.px(span[0])) / (span[1] - span[0])}
+        perUnit={x.perUnit}
         onBegin={() => {
           shown.current = today;
           setHeld(span);
@@ -90,7 +112,7 @@ function Drawing({ wide, mark, width }: { wide: boolean; mark: TakeDownMark | un
         onEnd={() => setHeld(undefined)}
         data="on"
       >
-        <OnLine at={x.px(today)} bottom={bottom} width={width} text={dateWords(on)} />
+        <Shapes of={dayLine(x.px(today), dateWords(on), bottom, width)} styles={styles} />
       </Grip>
       {placed.map((one) => (
         <DatedGrip

@@ -1,3 +1,4 @@
+import type { TakeDownMark } from "@secondline/figures/wear";
 import type { Outlook } from "@secondline/scenarios";
 import { broughtIn } from "@secondline/words";
 import { formatLength } from "@secondline/words/formats";
@@ -19,7 +20,7 @@ import { useWear, useWearActions, useWearState, useWebbingFacts } from "../wearI
 import { quantity } from "../words.ts";
 import { AlongFigure } from "./AlongFigure.tsx";
 import { CalendarFigure } from "./CalendarFigure.tsx";
-import type { TakeDownMark } from "./CalendarPaper.tsx";
+
 import { Messages } from "./EntryForm.tsx";
 import { EntryList } from "./EntryList.tsx";
 import { OwnerChoice, OwnerFields, StockOf } from "./OwnerChoice.tsx";

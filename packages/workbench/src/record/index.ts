@@ -1,4 +1,6 @@
-export { around, following, notTooShort } from "./along.ts";
+export { dotsOf, dotsTold } from "../breakLog/dots.ts";
+export { around, following, loadedZones, notTooShort, readOff } from "./along.ts";
+export { alongCaption } from "./alongCaption.ts";
 export { calendarSpan, datedOf, type PlacedDate, placeDates, staysOf } from "./calendar.ts";
 export { calendarTicks, dated, dateWords } from "./dateWords.ts";
 export { asKind, type EntryField, entryWords, freshFields, PART_KINDS, WEBBING_KINDS } from "./entryKinds.ts";
@@ -7,7 +9,6 @@ export { type LaneKind, lanesOf } from "./lanes.ts";
 export { ownerName, partName } from "./ownerNames.ts";
 export { logText, openWearFile, readWearText, saysInvented } from "./readWear.ts";
 export { inWords, messagesUnder, whereAndWhat } from "./recordIssues.ts";
-export { rowsOf } from "./rows.ts";
 export { type Dated, outlookOf, type TakeDownState, usable } from "./takeDownState.ts";
-export { basisKinds, flagWords, partStateWords, stateWords, weakest, zonesWithin, zoneWords } from "./wearWords.ts";
+export { basisKinds, flagWords, partStateWords, stateWords, weakest, zoneWords } from "./wearWords.ts";
 export { type Needed, neededBy, type WebbingFacts, webbingFacts } from "./webbingFacts.ts";

@@ -1,30 +1,13 @@
 import type { Scale } from "@secondline/figures";
+import { entryMark } from "@secondline/figures/wear";
 import { sayWear } from "@secondline/words/page/wear";
 import { entriesOf, isoOf, moveDate, replaceEntry } from "@secondline/workbench";
 import { dateWords, type PlacedDate } from "@secondline/workbench/record";
 import { useState } from "react";
+import { Shapes } from "../picture/Shapes.tsx";
 import { useWear, useWearActions } from "../wearInHand/useWear.ts";
-import { HEAD_HEIGHT } from "./CalendarPaper.tsx";
-import { EventMark } from "./EventMark.tsx";
 import styles from "./figures.module.css";
 import { Grip } from "./Grip.tsx";
-
-/** The day that is shown: a line through the calendar with the date on a handle. */
-export function OnLine({ at, bottom, width, text }: { at: number; bottom: number; width: number; text: string }) {
-  const half = (text.length * 6.6 + 20) / 2;
-  const middle = Math.min(Math.max(at, half), width - half);
-  return (
-    <>
-      <rect x={at - 12} y={HEAD_HEIGHT} width={24} height={bottom - HEAD_HEIGHT} fill="transparent" />
-      <path d={`M${at} 26V${bottom}`} stroke="var(--accent)" strokeWidth="2" />
-      <rect x={middle - half} y={2} width={2 * half} height={24} rx="12" fill="var(--accent)" />
-      <rect className={styles.focus} x={middle - half - 3} y={-1} width={2 * half + 6} height={30} rx="15" />
-      <text x={middle} y={18} textAnchor="middle" style={{ fill: "var(--on-accent)" }} fontWeight="500">
-        {text}
-      </text>
-    </>
-  );
-}
 
 /** An entry that can be moved to another day. It follows the hand and takes its place in the record when let go. */
 export function DatedGrip({
@@ -72,16 +55,14 @@ export function DatedGrip({
       max={Math.floor(x.to)}
       step={1}
       bigStep={30}
-      perUnit={(x.px(x.to) - x.px(x.from)) / (x.to - x.from)}
+      perUnit={x.perUnit}
       onBegin={() => look({ entry: one.entry })}
       onBy={setBy}
       onEnd={settle}
       data={`date ${one.entry}`}
       className={away && !chosen ? styles.away! : ""}
     >
-      <circle cx={at} cy={y} r="14" fill="transparent" />
-      <EventMark event={one.event} x={at} y={y} strong={chosen} />
-      <circle className={styles.focus} cx={at} cy={y} r="14" />
+      <Shapes of={entryMark(one.event, at, y, chosen)} styles={styles} />
       {(labels || by !== 0) && (
         <text
           className={`${styles.halo} ${past ? "" : styles.soft}`}
