@@ -13,11 +13,11 @@ import {
   setAside,
   startAutosave,
 } from "@secondline/workbench";
+import type { ReadLink } from "@secondline/workbench/link";
 import { FIRST_RIG } from "./demo/firstRig.ts";
 import { download, fileName } from "./device/download.ts";
 import { deviceShelf } from "./device/shelf.ts";
 import { claimWriting, openWorkStore, type WorkStore } from "./device/workStore.ts";
-import type { ReadLink } from "./files/link.ts";
 import { later, pageServices } from "./state/pageServices.ts";
 import { rigName, saveTrouble } from "./state/rigName.ts";
 import { bringWear } from "./wearInHand/wearOnDemand.ts";
@@ -80,7 +80,7 @@ export async function boot(): Promise<Booted> {
 async function linkedRig(hash: string): Promise<ReadLink> {
   if (!new URLSearchParams(hash.replace(/^#/, "")).has("rig")) return { kind: "none" };
   try {
-    return (await import("./files/link.ts")).readLink(hash, read);
+    return (await import("@secondline/workbench/link")).readLink(hash, read);
   } catch {
     const text = sayPage("boot.linkPartMissing");
     return { kind: "broken", opened: { ok: false, text: sayPage("boot.openLinkAgain", { text }), issues: [] } };

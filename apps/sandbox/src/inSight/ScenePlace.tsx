@@ -1,6 +1,6 @@
 import { sayPage } from "@secondline/words/page/page";
 import { outcomeOf, type PlaybackClock } from "@secondline/workbench";
-import type { weakPlace } from "@secondline/workbench/pictures";
+import type { weakPlace } from "@secondline/workbench/weakPlace";
 import { Component, type ReactNode, useEffect, useMemo, useRef, useState } from "react";
 import type { Theme } from "../design/palette.ts";
 import { useReducedMotion } from "../design/useMedia.ts";
@@ -59,7 +59,7 @@ export function ScenePlace({ clock, theme }: { clock: PlaybackClock; theme: Them
 function useWeakPlace() {
   const [name, setName] = useState<typeof weakPlace>();
   useEffect(() => {
-    void import("@secondline/workbench/pictures")
+    void import("@secondline/workbench/weakPlace")
       .then(({ weakPlace }) => setName(() => weakPlace))
       .catch(() => undefined);
   }, []);

@@ -16,6 +16,16 @@ export { isSmall, NoteLayout, noteColour, noteFont, serifFor, writeNotes } from 
 export type { Note, NoteOptions, Notes } from "./notes/notes.ts";
 export { nodeNear } from "./notes/partPlace.ts";
 export { sceneWords } from "./sceneWords.ts";
+export {
+  BODY_FRAGMENT,
+  BODY_VERTEX,
+  RIBBON_FRAGMENT,
+  RIBBON_VERTEX,
+  ROCK_FRAGMENT,
+  ROCK_VERTEX,
+  SOLID_FRAGMENT,
+  SOLID_VERTEX,
+} from "./shaders.ts";
 export { anchorShape } from "./shape/anchorShape.ts";
 export { BONE_JOINTS, BONES, bodyMesh } from "./shape/bodyMesh.ts";
 export { cuffsOf } from "./shape/cuffs.ts";

@@ -1,9 +1,8 @@
-import { readRigFile } from "@secondline/workbench/files";
 import { deflateSync, strToU8 } from "fflate";
 import { expect, it } from "vitest";
-import { demoDocument, read } from "../../../packages/workbench/test/demoDocument.ts";
-import { fileName } from "../src/device/download.ts";
-import { linkHash, readLink } from "../src/files/link.ts";
+import { readRigFile } from "../src/files/readRigFile.ts";
+import { linkHash, readLink } from "../src/link/link.ts";
+import { demoDocument, read } from "./demoDocument.ts";
 
 const base64 = (bytes: Uint8Array) =>
   btoa(String.fromCharCode(...bytes))
@@ -43,11 +42,6 @@ it("does not unpack a link that would fill the memory", () => {
   const bomb = base64(deflateSync(strToU8(" ".repeat(20_000_000)), { level: 9 }));
   expect(bomb.length).toBeLessThan(40_000);
   expect(readLink(`#rig=${bomb}`, read).kind).toBe("broken");
-});
-
-it("makes file names that any system takes", () => {
-  expect(fileName("Üben / am Fels: 60 m!", "json")).toBe("uben-am-fels-60-m.json");
-  expect(fileName("高空", "csv")).toBe("rig.csv");
 });
 
 it("a link or file with a name given twice, or with what is not seen, is refused and says where", async () => {

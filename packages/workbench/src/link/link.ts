@@ -2,9 +2,10 @@
 
 import { parseWhatIf, type WhatIf, whatIfKey } from "@secondline/scenarios";
 import { sayFiles } from "@secondline/words/page/files";
-import type { CameraName, ReadRig, WrittenRig } from "@secondline/workbench";
-import { type Opened, readRigText } from "@secondline/workbench/files";
 import { deflateSync, Inflate, strFromU8, strToU8 } from "fflate";
+import type { WrittenRig } from "../documents/documents.ts";
+import { type Opened, readRigText } from "../files/readRigFile.ts";
+import type { CameraName, ReadRig } from "../inHand/state.ts";
 
 export interface Shared {
   readonly document: WrittenRig;
