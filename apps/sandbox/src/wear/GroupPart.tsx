@@ -7,6 +7,7 @@ import { groupTitle } from "@secondline/workbench";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { quantity } from "../words.ts";
 import { DotPlot } from "./DotPlot.tsx";
+import { Flags } from "./Flags.tsx";
 import { PlotFigure } from "./PlotFigure.tsx";
 import { TestTable } from "./TestTable.tsx";
 import styles from "./wear.module.css";
@@ -31,16 +32,10 @@ export function GroupPart({ name, tests, report, fit, most, wide }: Props) {
       {report ? (
         <>
           {report.doubts.length > 0 && (
-            <ul className={styles.flags} aria-label={sayBreakLog("groupPart.doubts")}>
-              {report.doubts.map(({ message }) => (
-                <li key={message}>
-                  <span aria-hidden="true" className={styles.flagMark}>
-                    ▲
-                  </span>
-                  <span>{broughtIn(message)}</span>
-                </li>
-              ))}
-            </ul>
+            <Flags
+              label={sayBreakLog("groupPart.doubts")}
+              of={report.doubts.map(({ message }) => ({ key: message, said: broughtIn(message) }))}
+            />
           )}
           <Numbers report={report} />
           <More report={report} fit={fit} />

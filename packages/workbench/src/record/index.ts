@@ -1,12 +1,31 @@
 export { dotsOf, dotsTold } from "../breakLog/dots.ts";
+export {
+  draftMessages,
+  draftOf,
+  freshTest,
+  nextTest,
+  readDraft,
+  type TestDraft,
+  testFormFields,
+  typedIn,
+} from "../breakLog/testForm.ts";
 export { around, following, loadedZones, notTooShort, readOff } from "./along.ts";
 export { alongCaption } from "./alongCaption.ts";
 export { calendarSpan, datedOf, type PlacedDate, placeDates, staysOf } from "./calendar.ts";
 export { calendarTicks, dated, dateWords } from "./dateWords.ts";
-export { asKind, type EntryField, entryWords, freshFields, PART_KINDS, WEBBING_KINDS } from "./entryKinds.ts";
+export {
+  asKind,
+  type EntryField,
+  entryWords,
+  fieldValue,
+  freshFields,
+  PART_KINDS,
+  WEBBING_KINDS,
+} from "./entryKinds.ts";
 export { type LaidItem, type LaidLane, laneHeight, lanesHeight, layLanes } from "./laneLayout.ts";
 export { type LaneKind, lanesOf } from "./lanes.ts";
-export { ownerName, partName } from "./ownerNames.ts";
+export { ownerFields, ownersIn, ownerValue, withFreshWebbing, withOwnerField, withoutOwner } from "./ownerFields.ts";
+export { ownerName, partName, rigsIn } from "./ownerNames.ts";
 export { logText, openWearFile, readWearText, saysInvented } from "./readWear.ts";
 export { inWords, messagesUnder, whereAndWhat } from "./recordIssues.ts";
 export { type Dated, outlookOf, type TakeDownState, usable } from "./takeDownState.ts";
