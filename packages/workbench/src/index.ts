@@ -24,14 +24,10 @@ export {
 } from "./breakLog/match.ts";
 export { readMatched } from "./breakLog/readMatched.ts";
 export { logTemplate } from "./breakLog/template.ts";
-export { faultInForm, tidyFields } from "./breakLog/testFields.ts";
 export {
-  failureOf,
-  type Grouped,
   groupLabel,
   groupsBy,
   groupTitle,
-  isOutlier,
   loadOf,
   resultWords,
 } from "./breakLog/testGroups.ts";
@@ -146,6 +142,7 @@ export { createNewRigDesk, type NewRigDesk } from "./newRig/newRigDesk.ts";
 export { type PlacesReading, placesText, readPlaces } from "./newRig/places.ts";
 export { type AnswersReading, readAnswers } from "./newRig/readAnswers.ts";
 export { type NewRig, rigFrom } from "./newRig/rigFrom.ts";
+export { clockDoes } from "./playback/clockDoes.ts";
 export {
   type ClockOptions,
   type ClockState,
@@ -155,6 +152,7 @@ export {
   SPEEDS,
   type Speed,
 } from "./playback/playbackClock.ts";
+export { stripDoes } from "./playback/stripActions.ts";
 export { type KeyAction, keyAction } from "./playback/timeKeys.ts";
 export { readPlace, stepFor } from "./question/placeOnLine.ts";
 export { placeWords } from "./question/placeWords.ts";

@@ -3,16 +3,14 @@ import {
   axisKilonewtons,
   cursorSentence,
   type ForceView,
-  forceAt,
   forceData,
   forceDrawing,
   forceLabels,
   forcePeaks,
+  forceProbes,
   markUnder,
   type PlotFrame,
-  type Probe,
   peakUnder,
-  readyPyramid,
 } from "@secondline/figures/time";
 import { quantity } from "@secondline/words";
 import type { PlaybackClock } from "@secondline/workbench";
@@ -54,19 +52,7 @@ export function ForcesPlot({ recording, previous, clock, view, forces, onHighlig
     [recording, traces, ready, beforeTraces, before.ready, forces, range, pixels],
   );
   // biome-ignore lint/correctness/useExhaustiveDependencies: as above
-  const probes = useMemo(
-    () =>
-      forces.shown.map((trace): Probe & { name: string } => {
-        const pyramid = readyPyramid(traces, trace.id, forces.reading);
-        return {
-          key: trace.id,
-          name: trace.name,
-          colour: palette[trace.colour],
-          valueAt: (time) => forceAt(pyramid, recording.rate, time),
-        };
-      }),
-    [recording, traces, ready, forces, palette],
-  );
+  const probes = useMemo(() => forceProbes(traces, forces, palette), [traces, ready, forces, palette]);
   const peaks = useMemo(
     () => forcePeaks(forces, range, frame, data.top, palette),
     [forces, range, frame, data.top, palette],
