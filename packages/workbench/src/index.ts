@@ -32,9 +32,9 @@ export {
   resultWords,
 } from "./breakLog/testGroups.ts";
 export { type HeavierWork, lookForHeavier } from "./card/heavier.ts";
-export { chanceChoices } from "./chances/chanceChoices.ts";
 export { type ChancesDesk, type ChancesState, createChancesDesk, RUN_CHOICES } from "./chances/chancesDesk.ts";
-export { readSpread, readSpreads } from "./chances/spreads.ts";
+export { type ChancesInHand, chancesInHand } from "./chances/chancesInHand.ts";
+export { readSpread } from "./chances/spreads.ts";
 export {
   type BreakLog,
   type DocumentName,
@@ -92,7 +92,7 @@ export { besidesOf, type Known } from "./inHand/known.ts";
 export { openOnWorst } from "./inHand/openOnWorst.ts";
 export type { Recordings } from "./inHand/recordings.ts";
 export { type Actions, createSandbox, type Sandbox, type Start } from "./inHand/sandbox.ts";
-export { type LookedAt, lookedAt, mayTurn } from "./inHand/soFar.ts";
+export { mayTurn } from "./inHand/soFar.ts";
 export type {
   CameraName,
   Notice,
@@ -112,7 +112,7 @@ export { type LostPart, readSaved, type SavedReading } from "./keeping/savedWork
 export { type Shelf, setAside } from "./keeping/shelf.ts";
 export { type Autosave, type SavedWork, startAutosave, type WorkKeeper } from "./keeping/work.ts";
 export { differencesTold, fallRows, type TableRow, verdictRows } from "./layouts/differences.ts";
-export { keepLayouts, readKeptLayouts } from "./layouts/keptLayouts.ts";
+export { readKeptLayouts, startKeeping } from "./layouts/keptLayouts.ts";
 export { layoutCautions } from "./layouts/layoutCautions.ts";
 export { type LayoutChange, layoutChanges } from "./layouts/layoutChanges.ts";
 export {
@@ -124,6 +124,8 @@ export {
   type WrittenLayout,
   writtenLayout,
 } from "./layouts/layouts.ts";
+export { MOST_CHANGES, roleWords } from "./layouts/roleWords.ts";
+export { layoutRunner } from "./layouts/runners.ts";
 export {
   ANSWER_IDS,
   ANSWERS,
@@ -142,6 +144,7 @@ export { createNewRigDesk, type NewRigDesk } from "./newRig/newRigDesk.ts";
 export { type PlacesReading, placesText, readPlaces } from "./newRig/places.ts";
 export { type AnswersReading, readAnswers } from "./newRig/readAnswers.ts";
 export { type NewRig, rigFrom } from "./newRig/rigFrom.ts";
+export { type Sketched, sketch } from "./newRig/sketcher.ts";
 export { clockDoes } from "./playback/clockDoes.ts";
 export {
   type ClockOptions,
@@ -186,12 +189,12 @@ export {
   withPoint,
   withPointAt,
 } from "./side/ground.ts";
+export { HANDLE_REACH, handleAt, handleName, handlesOf, nearestHandle } from "./side/handles.ts";
 export {
   faultWords,
   type Held,
   heldWords,
   KEY_STEP,
-  placeOfHeld,
   rangeOf,
   type SideHost,
 } from "./side/held.ts";
@@ -226,7 +229,10 @@ export {
 } from "./stock/ownStock.ts";
 export { type PullFault, type PullReading, readPull } from "./stock/readPull.ts";
 export { MOST_TEXT } from "./tables/readTable.ts";
+export { sentenceBelowWord } from "./verdict/belowWord.ts";
+export { type FallNumber, fallNumbers, rowNumbers } from "./verdict/fallNumbers.ts";
 export { changeOfFall, changeOfVerdict, isChange } from "./verdict/lastChange.ts";
+export { settledWords, shortReason, stoppedWords, studyTold } from "./verdict/studyWords.ts";
 export { type CardDates, cardDates, cardInput, takeDown } from "./wear/dates.ts";
 export { dayOf, isoOf, todayIso } from "./wear/days.ts";
 export {

@@ -2,7 +2,7 @@ import type { Recording } from "@secondline/engine";
 import { createLiveFrame } from "@secondline/figures/scene";
 import { quantity } from "@secondline/words";
 import { newRigWords } from "@secondline/words/newRig";
-import { flatProjection } from "@secondline/workbench";
+import { flatProjection, type Sketched } from "@secondline/workbench";
 import { useMemo, useState } from "react";
 import type { Theme } from "../design/palette.ts";
 import { Elevation, type ElevationProps } from "../scene/elevation/Elevation.tsx";
@@ -10,7 +10,6 @@ import type { SceneClock } from "../scene/sceneProps.ts";
 import { SideHandles } from "../side/SideHandles.tsx";
 import type { SideInHand } from "../side/useSideDesk.ts";
 import styles from "./newRig.module.css";
-import type { Sketched } from "./useSketch.ts";
 
 /** Nothing moves: the rig at rest. */
 const AT_REST: SceneClock = { getSnapshot: () => ({ time: 0 }), subscribe: () => () => undefined };
