@@ -74,6 +74,7 @@ it("a verdict's sentence leaves its word to the heading above it, and begins wit
   if (!read.ok) throw new Error(read.issues[0]?.message);
   const outcome = {
     verdict: "fails",
+    cautions: [],
     reasons: [{ kind: "notCaught", event: 0 }],
     parts: [],
     whatIfs: [{ whatIf: { kind: "leashFall", at: 0.5 }, ok: true, caughtBy: "nothing", gaveWay: [] }],
