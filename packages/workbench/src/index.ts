@@ -155,6 +155,7 @@ export {
   SPEEDS,
   type Speed,
 } from "./playback/playbackClock.ts";
+export { Scrubbing, type ScrubTarget } from "./playback/scrubbing.ts";
 export { stripDoes } from "./playback/stripActions.ts";
 export { type KeyAction, keyAction } from "./playback/timeKeys.ts";
 export { readPlace, stepFor } from "./question/placeOnLine.ts";

@@ -10,6 +10,7 @@ import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
 import { Meter } from "../design/Meter.tsx";
+import { Table } from "../design/Table.tsx";
 import { words } from "../words.ts";
 import { PartBars, ShareBars } from "./ChanceBars.tsx";
 import styles from "./chances.module.css";
@@ -139,22 +140,13 @@ function Found({ chances, assessed, stale }: FoundProps) {
 
 function FailsTable({ rig, chances, title }: { rig: Rig; chances: Chances; title: string }) {
   return (
-    <table className={styles.table}>
-      <caption className={styles.note}>{sayChances("chancesSection.howOftenNote", { title })}</caption>
-      <thead className="visually-hidden">
-        <tr>
-          <th scope="col">{sayChances("chancesSection.part")}</th>
-          <th scope="col">{sayChances("chancesSection.chanceFail")}</th>
-        </tr>
-      </thead>
-      <tbody>
-        {chances.parts.map((part) => (
-          <tr key={part.id}>
-            <th scope="row">{words.partName(rig, part.id)}</th>
-            <td>{chanceWords.chanceRange(part.fails)}</td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
+    <Table
+      className={styles.table}
+      caption={<caption className={styles.note}>{sayChances("chancesSection.howOftenNote", { title })}</caption>}
+      heads={[sayChances("chancesSection.part"), sayChances("chancesSection.chanceFail")]}
+      areHeadsHidden
+      isNamed
+      rows={chances.parts.map(({ id, fails }) => [words.partName(rig, id), chanceWords.chanceRange(fails)])}
+    />
   );
 }

@@ -1,12 +1,9 @@
 import type { TakeDownMark } from "@secondline/figures/wear";
 import type { Outlook } from "@secondline/scenarios";
-import { broughtIn } from "@secondline/words";
-import { formatLength } from "@secondline/words/formats";
 import { sayWear } from "@secondline/words/page/wear";
 import { untilWords } from "@secondline/words/until";
 import { dayOf } from "@secondline/workbench";
 import {
-  basisKinds,
   dated,
   outlookOf,
   ownerName,
@@ -14,10 +11,11 @@ import {
   stateWords,
   type WebbingFacts,
   whereAndWhat,
+  zoneRows,
 } from "@secondline/workbench/record";
 import { Disclosure } from "../design/Disclosure.tsx";
+import { Table } from "../design/Table.tsx";
 import { useWear, useWearActions, useWearState, useWebbingFacts } from "../wearInHand/useWear.ts";
-import { quantity } from "../words.ts";
 import { AlongFigure } from "./AlongFigure.tsx";
 import { CalendarFigure } from "./CalendarFigure.tsx";
 
@@ -118,35 +116,16 @@ function Head({ facts }: { facts: WebbingFacts | undefined }) {
   );
 }
 
+const ZONE_HEADS = (["from", "to", "strength5", "middle", "reason", "bases"] as const).map((name) =>
+  sayWear(`recordPage.${name}`),
+);
+
 function ZoneTable({ facts }: { facts: WebbingFacts }) {
   return (
     <Disclosure title={sayWear("recordPage.asTable")}>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls sideways must be reachable by keyboard */}
       <section className={styles.tableWrap} aria-label={sayWear("recordPage.strengthPlace")} tabIndex={0}>
-        <table className={styles.table}>
-          <thead>
-            <tr>
-              <th scope="col">{sayWear("recordPage.from")}</th>
-              <th scope="col">{sayWear("recordPage.to")}</th>
-              <th scope="col">{sayWear("recordPage.strength5")}</th>
-              <th scope="col">{sayWear("recordPage.middle")}</th>
-              <th scope="col">{sayWear("recordPage.reason")}</th>
-              <th scope="col">{sayWear("recordPage.bases")}</th>
-            </tr>
-          </thead>
-          <tbody>
-            {facts.zones.map((zone) => (
-              <tr key={zone.from}>
-                <td>{formatLength(zone.from)}</td>
-                <td>{formatLength(zone.to)}</td>
-                <td>{quantity.strength(zone.strength5)}</td>
-                <td>{quantity.strength(zone.strength)}</td>
-                <td>{broughtIn(zone.reason)}</td>
-                <td>{basisKinds(zone)}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
+        <Table heads={ZONE_HEADS} rows={zoneRows(facts.zones)} className={styles.table} />
       </section>
     </Disclosure>
   );

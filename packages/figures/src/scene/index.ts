@@ -6,7 +6,8 @@ export {
   flatProjector,
   type Size,
 } from "./elevation/drawElevation.ts";
-export { type Covered, type FlatView, fitFlat, panFlat, zoomFlat } from "./elevation/flatView.ts";
+export { FlatHand } from "./elevation/flatHand.ts";
+export { type Covered, type FlatView, fitFlat } from "./elevation/flatView.ts";
 export { largestTension } from "./largestTension.ts";
 export { drawLegend, legendHeight } from "./legendInk.ts";
 export { createLiveFrame, type LiveFrame, sampleFrame } from "./liveFrame.ts";

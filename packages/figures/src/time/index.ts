@@ -27,7 +27,7 @@ export { type Gutter, type PlotFrame, plotFrame, timeOf, xOf, yOf } from "./plot
 export type { TimeRange } from "./plotGrid.ts";
 export type { Probe } from "./probe.ts";
 export type { Pyramid } from "./pyramid.ts";
-export { type Drawn, pinched, wheeled } from "./rangeGestures.ts";
+export { type Drawn, pinched, RangeHand, type RangeTarget, wheeled } from "./rangeGestures.ts";
 export { type DrawnSamples, forceProbes, forceView } from "./shownForces.ts";
 export { dataRows, rangeStatistics } from "./statistics.ts";
 export { type LaidFlag, laidFlags, laidNames, stripGutter } from "./stripLayout.ts";

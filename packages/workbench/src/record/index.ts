@@ -1,5 +1,24 @@
 export { dotsOf, dotsTold } from "../breakLog/dots.ts";
 export {
+  FIT_HEADS,
+  fitNotes,
+  fitRows,
+  fitsTitle,
+  gainWords,
+  groupNumbers,
+} from "../breakLog/groupNumbers.ts";
+export {
+  matchState,
+  materialWords,
+  PREVIEW_HEADS,
+  previewRows,
+  sameOptions,
+  sourceChoice,
+  strangeWords,
+  type WordChoice,
+  withSource,
+} from "../breakLog/matchWords.ts";
+export {
   draftMessages,
   draftOf,
   freshTest,
@@ -29,5 +48,7 @@ export { ownerName, partName, rigsIn } from "./ownerNames.ts";
 export { logText, openWearFile, readWearText, saysInvented } from "./readWear.ts";
 export { inWords, messagesUnder, whereAndWhat } from "./recordIssues.ts";
 export { type Dated, outlookOf, type TakeDownState, usable } from "./takeDownState.ts";
-export { basisKinds, flagWords, partStateWords, stateWords, weakest, zoneWords } from "./wearWords.ts";
+export { createWearFiles, type Matching, type WearFilesState } from "./wearFiles.ts";
+export { exampleLogOf, NEW_RECORD, NO_LOG, wearStartWith } from "./wearStart.ts";
+export { basisKinds, flagWords, partStateWords, stateWords, weakest, zoneRows, zoneWords } from "./wearWords.ts";
 export { type Needed, neededBy, type WebbingFacts, webbingFacts } from "./webbingFacts.ts";
