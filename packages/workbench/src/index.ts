@@ -87,6 +87,7 @@ export {
   type HowFarReading,
   readHowFar,
 } from "./howFar/question.ts";
+export { sweepSpots, sweepTable } from "./howFar/sweepRows.ts";
 export { KeptFounds } from "./inHand/keptFounds.ts";
 export { besidesOf, type Known } from "./inHand/known.ts";
 export { openOnWorst } from "./inHand/openOnWorst.ts";
@@ -126,6 +127,7 @@ export {
 } from "./layouts/layouts.ts";
 export { MOST_CHANGES, roleWords } from "./layouts/roleWords.ts";
 export { layoutRunner } from "./layouts/runners.ts";
+export { answerWay } from "./newRig/answerChoices.ts";
 export {
   ANSWER_IDS,
   ANSWERS,
@@ -229,6 +231,7 @@ export {
   stockFrom,
 } from "./stock/ownStock.ts";
 export { type PullFault, type PullReading, readPull } from "./stock/readPull.ts";
+export { isFoundBy, stockFaultText, stockOptions } from "./stock/stockWords.ts";
 export { MOST_TEXT } from "./tables/readTable.ts";
 export { sentenceBelowWord } from "./verdict/belowWord.ts";
 export { type FallNumber, fallNumbers, rowNumbers } from "./verdict/fallNumbers.ts";

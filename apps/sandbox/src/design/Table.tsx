@@ -11,18 +11,25 @@ interface Props {
   caption?: ReactNode;
   /** The heads are for those who do not see the table. */
   areHeadsHidden?: boolean;
+  isLastHeadHidden?: boolean;
+  /** So many cells at the beginning of a row are numbers. */
+  numbers?: number;
 }
 
 /** A plain table. Every cell knows its head, so that a narrow screen can show each row as a card. */
-export function Table({ heads, rows, isNamed = false, className, label, caption, areHeadsHidden = false }: Props) {
+export function Table({ heads, rows, isNamed = false, className, label, caption, numbers = 0, ...hidden }: Props) {
   return (
     <table className={className} aria-label={label}>
       {caption}
-      <thead className={areHeadsHidden ? "visually-hidden" : undefined}>
+      <thead className={hidden.areHeadsHidden ? "visually-hidden" : undefined}>
         <tr>
-          {heads.map((head) => (
+          {heads.map((head, i) => (
             <th key={head} scope="col">
-              {head}
+              {hidden.isLastHeadHidden && i === heads.length - 1 ? (
+                <span className="visually-hidden">{head}</span>
+              ) : (
+                head
+              )}
             </th>
           ))}
         </tr>
@@ -37,7 +44,7 @@ export function Table({ heads, rows, isNamed = false, className, label, caption,
                   {cell}
                 </th>
               ) : (
-                <td key={heads[i]} data-head={heads[i]}>
+                <td key={heads[i]} data-head={heads[i]} data-number={i < numbers || undefined}>
                   {cell}
                 </td>
               ),

@@ -5,6 +5,7 @@ import {
   bandLabels,
   energyAt,
   energyData,
+  energyDrawing,
   energyStack,
   markUnder,
   type PlotFrame,
@@ -14,10 +15,10 @@ import { quantity } from "@secondline/words";
 import { sayTime } from "@secondline/words/page/time";
 import type { PlaybackClock } from "@secondline/workbench";
 import { useCallback, useMemo } from "react";
+import { bandFill } from "./bandFill.ts";
 import { CursorLines } from "./CursorLines.tsx";
 import { EndLabels } from "./EndLabels.tsx";
 import { EventFlags } from "./EventFlags.tsx";
-import { energyDrawing } from "./energyDrawing.ts";
 import styles from "./Plot.module.css";
 import { PlotCanvas } from "./PlotCanvas.tsx";
 import { ScrubSurface } from "./ScrubSurface.tsx";
@@ -39,7 +40,7 @@ export function EnergyPlot({ recording, clock, view, frame, compact }: Props) {
   const palette = usePalette();
   const { range } = view;
   const stack = useMemo(() => energyStack(recording.energy), [recording]);
-  const drawing = useMemo(() => energyDrawing(stack, palette), [stack, palette]);
+  const drawing = useMemo(() => energyDrawing(stack, palette, bandFill), [stack, palette]);
   const data = useMemo(() => energyData(stack, range), [stack, range]);
   const labels = useMemo(
     () => bandLabels(stack, range, frame, data.top, palette, compact),

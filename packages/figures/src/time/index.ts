@@ -4,6 +4,7 @@ export { axisSeconds, secondsDecimals } from "./digits.ts";
 export type { EndLabel } from "./endLabel.ts";
 export { type BandKind, balanceSentence, type EnergyStack, energyStack } from "./energyBands.ts";
 export { energyData } from "./energyData.ts";
+export { energyDrawing } from "./energyDrawing.ts";
 export { axisKilojoules, bandLabels, energyAt } from "./energyLabels.ts";
 export { eventMarks, eventRange, type Mark, markUnder, neighbouringMark } from "./eventMarks.ts";
 export { type ForceView, forceData, forceDrawing, readyPyramid } from "./forceDrawing.ts";

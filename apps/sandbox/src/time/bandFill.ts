@@ -1,22 +1,4 @@
-import type { BandKind, EnergyStack, PlotDrawing, PlotSeries } from "@secondline/figures/time";
-import type { Palette } from "../design/palette.ts";
-
-/** Series are the edges between the bands, from the bottom up; every band is filled down to the edge below it. */
-export function energyDrawing(stack: EnergyStack, palette: Palette): PlotDrawing<string | CanvasPattern> {
-  const edges = [null, ...stack.bands].map(
-    (band): PlotSeries => ({
-      stroke: band === null ? "transparent" : palette[band.kind === "height" ? "softInk" : band.colour],
-      width: band === null ? 0 : 1,
-      dash: [],
-      alpha: 1,
-    }),
-  );
-  const bands = stack.bands.map((band, i) => ({
-    series: [i + 2, i + 1] as const,
-    fill: bandFill(band.kind, palette[band.colour]),
-  }));
-  return { series: edges, bands };
-}
+import type { BandKind } from "@secondline/figures/time";
 
 /** Tints and strokes that also differ without colour: lost is hatched, moving dotted, stored plain, height bare. */
 export function bandFill(kind: BandKind, colour: string): CanvasPattern | string {
