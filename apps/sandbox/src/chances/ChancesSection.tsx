@@ -9,6 +9,7 @@ import { BasisNote } from "../design/BasisNote.tsx";
 import { Button } from "../design/Button.tsx";
 import { Choice } from "../design/Choice.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
+import { Lines } from "../design/Lines.tsx";
 import { Meter } from "../design/Meter.tsx";
 import { Table } from "../design/Table.tsx";
 import { words } from "../words.ts";
@@ -116,11 +117,7 @@ function Found({ chances, assessed, stale }: FoundProps) {
         {stale && <span className={styles.stale}> {sayChances("chancesSection.stale")}</span>}
       </h4>
       <p className={styles.sentence}>{chanceWords.chances(rig, chances)}</p>
-      <ul className={styles.cautions}>
-        {chanceWords.ownChanceCautions(rig, chances).map((caution) => (
-          <li key={caution}>{caution}</li>
-        ))}
-      </ul>
+      <Lines className={styles.cautions} of={chanceWords.ownChanceCautions(rig, chances)} />
       <h4 className={styles.heading}>{sayChances("chancesSection.whoGoesFirst")}</h4>
       <PartBars {...{ rig, chances }} />
       <ShareBars {...{ rig, chances }} />
@@ -128,11 +125,7 @@ function Found({ chances, assessed, stale }: FoundProps) {
         <FailsTable {...{ rig, chances, title }} />
       </Disclosure>
       <Disclosure title={sayChances("chancesSection.grounds")} level={4}>
-        <ul className={styles.cautions}>
-          {chanceWords.chanceGrounds(rig, chances).map((ground) => (
-            <li key={ground}>{ground}</li>
-          ))}
-        </ul>
+        <Lines className={styles.cautions} of={chanceWords.chanceGrounds(rig, chances)} />
       </Disclosure>
     </div>
   );

@@ -1,5 +1,6 @@
 import { useId, useState } from "react";
 import styles from "./Field.module.css";
+import { Lines } from "./Lines.tsx";
 
 interface Props {
   label: string;
@@ -98,13 +99,7 @@ export function TextField({
           {note}
         </p>
       )}
-      {wrong && (
-        <ul id={`${id}-wrong`} className={styles.wrong}>
-          {messages.map((message) => (
-            <li key={message}>{message}</li>
-          ))}
-        </ul>
-      )}
+      {wrong && <Lines id={`${id}-wrong`} className={styles.wrong} of={messages} />}
     </div>
   );
 }

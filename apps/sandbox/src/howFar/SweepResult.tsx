@@ -6,6 +6,7 @@ import { useMemo } from "react";
 import { useStore } from "zustand";
 import { Button } from "../design/Button.tsx";
 import { Disclosure } from "../design/Disclosure.tsx";
+import { Paragraphs } from "../design/Lines.tsx";
 import { Table } from "../design/Table.tsx";
 import { RigSketch } from "../rigSheet/RigSketch.tsx";
 import styles from "./howFar.module.css";
@@ -24,19 +25,11 @@ export function SweepResult({ desk }: { desk: HowFarDesk }) {
     <section className={styles.result} aria-label={words.head(named, swept)}>
       <h3 className={styles.head}>{words.head(named, swept)}</h3>
       {desk.isStale() && <p className={styles.stale}>{say("stale")}</p>}
-      {words.sweep.limits(named, swept).map((text) => (
-        <p key={text} className={styles.sentence}>
-          {text}
-        </p>
-      ))}
+      <Paragraphs of={words.sweep.limits(named, swept)} className={styles.sentence} />
       <p className={styles.fact}>{words.region(swept)}</p>
       {desk.canOpen() && <Candidates {...{ desk, found }} />}
       <Picture {...{ desk, found }} />
-      {words.sweep.notes(swept).map((text) => (
-        <p key={text} className={styles.note}>
-          {text}
-        </p>
-      ))}
+      <Paragraphs of={words.sweep.notes(swept)} className={styles.note} />
       <Bad found={found} />
       <Disclosure title={say("table.title")} level={4}>
         <Values {...{ desk, found }} />

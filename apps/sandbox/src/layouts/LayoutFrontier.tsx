@@ -4,6 +4,7 @@ import { englishCompareWords as compareWords } from "@secondline/words/compare";
 import { sayLayouts } from "@secondline/words/page/layouts";
 import { foundOf, type Layout, LETTERS } from "@secondline/workbench";
 import { memo, useMemo } from "react";
+import { Lines } from "../design/Lines.tsx";
 import { PlotDrawing } from "../picture/PlotDrawing.tsx";
 import { useFrameSize } from "../time/useFrameSize.ts";
 import styles from "./LayoutFrontier.module.css";
@@ -24,11 +25,7 @@ export const LayoutFrontier = memo(function LayoutFrontier({ list }: { list: rea
     <section className={styles.place} aria-label={compareWords.sayFrontier("frontier.title")}>
       <h3 className={styles.title}>{compareWords.sayFrontier("frontier.title")}</h3>
       {layouts ? (
-        <ul className={styles.sentences}>
-          {compareWords.frontierSentences(layouts, LETTERS).map((sentence) => (
-            <li key={sentence}>{sentence}</li>
-          ))}
-        </ul>
+        <Lines className={styles.sentences} of={compareWords.frontierSentences(layouts, LETTERS)} />
       ) : (
         <p className={styles.note}>{sayLayouts("layoutFrontier.coming")}</p>
       )}

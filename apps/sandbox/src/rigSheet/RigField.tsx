@@ -11,6 +11,7 @@ import { spokenField } from "@secondline/words/fields";
 import { sayRigSheet } from "@secondline/words/page/rigSheet";
 import { moveAnchorB, roundStep, typedQuantity } from "@secondline/workbench";
 import { Choice } from "../design/Choice.tsx";
+import { Paragraphs } from "../design/Lines.tsx";
 import { RangeSlider } from "../design/RangeSlider.tsx";
 import { TextField } from "../design/TextField.tsx";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
@@ -161,11 +162,7 @@ function Stock({ path, name }: { path: string; name: string }) {
         onChange={(id) => edit(path, id, name)}
         onFocus={() => look({ editing: path })}
       />
-      {messages.map((message) => (
-        <p key={message} className={styles.wrong}>
-          {message}
-        </p>
-      ))}
+      <Paragraphs of={messages} className={styles.wrong} />
     </>
   );
 }

@@ -10,6 +10,7 @@ import {
 import { broughtIn, capital } from "@secondline/words";
 import { sayVerdict } from "@secondline/words/page/verdict";
 import { BasisNote } from "../design/BasisNote.tsx";
+import { Paragraphs } from "../design/Lines.tsx";
 import { quantity, words } from "../words.ts";
 import styles from "./Reasons.module.css";
 import { PartRuns, PullRuns } from "./RunStrip.tsx";
@@ -29,9 +30,7 @@ export function Reasons({ part, rig, outcome }: Props) {
       {notLoaded && <p>{capital(notLoaded)}.</p>}
       <Margins {...{ part, rig, outcome }} />
       <PartRuns {...{ part, rig, outcome }} />
-      {part.flags.map((flag) => (
-        <p key={flag}>{broughtIn(flag)}</p>
-      ))}
+      <Paragraphs of={part.flags.map(broughtIn)} />
       <table className={styles.table}>
         <caption className="visually-hidden">
           {sayVerdict("reasons.factorsTitle", { partName: words.partName(rig, part.id) })}

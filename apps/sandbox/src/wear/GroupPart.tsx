@@ -5,6 +5,7 @@ import { sayBreakLog } from "@secondline/words/page/breakLog";
 import { groupTitle } from "@secondline/workbench";
 import { FIT_HEADS, fitNotes, fitRows, fitsTitle, gainWords, groupNumbers } from "@secondline/workbench/record";
 import { Disclosure } from "../design/Disclosure.tsx";
+import { Paragraphs } from "../design/Lines.tsx";
 import { Table } from "../design/Table.tsx";
 import { DotPlot } from "./DotPlot.tsx";
 import { Flags } from "./Flags.tsx";
@@ -68,11 +69,7 @@ function More({ report, fit }: Pick<Props, "fit"> & { report: GroupReport }) {
     <Disclosure level={4} title={fitsTitle(report.narrowing)}>
       {fit && <PlotFigure plot={fit} />}
       {report.families.length > 0 && <Fits report={report} />}
-      {[...fitNotes(report), gainWords(report.narrowing)].map((note) => (
-        <p key={note} className={styles.note}>
-          {note}
-        </p>
-      ))}
+      <Paragraphs of={[...fitNotes(report), gainWords(report.narrowing)]} className={styles.note} />
     </Disclosure>
   );
 }
