@@ -9,9 +9,9 @@ import {
   type ReadRig,
   type Sandbox,
   type SavedWork,
-  type Start,
   setAside,
   startAutosave,
+  startFrom,
 } from "@secondline/workbench";
 import type { ReadLink } from "@secondline/workbench/link";
 import { FIRST_RIG } from "./demo/firstRig.ts";
@@ -44,24 +44,9 @@ export async function boot(): Promise<Booted> {
   const { saved, writable } = await findWork(works, notices);
   const link = await linkedRig(location.hash);
   if (link.kind !== "none") history.replaceState(null, "", location.pathname + location.search);
-  let start: Start = saved ?? { document: FIRST_RIG, goodDocument: FIRST_RIG };
-  if (link.kind === "rig") {
-    if (saved)
-      await works?.keepCopy(saved.goodDocument, rigName(saved.goodDocument), Date.now()).catch(() => undefined);
-    const session = {
-      ...saved?.session,
-      ...(link.whatIf ? { whatIf: link.whatIf } : {}),
-      ...(link.camera ? { camera: link.camera } : {}),
-      selectedPart: link.part,
-    };
-    start = { document: link.document, goodDocument: link.document, session };
-    notices.push({
-      tone: "word",
-      text: sayPage(saved ? "boot.openedLinkKept" : "boot.openedLink", { rigName: rigName(link.document) }),
-    });
-  } else if (link.kind === "broken") {
-    notices.push({ tone: "fault", text: link.opened.text, details: link.opened.issues.map(({ message }) => message) });
-  }
+  const { start, notice, replaced } = startFrom(link, saved, FIRST_RIG, rigName);
+  if (replaced) await works?.keepCopy(replaced, rigName(replaced), Date.now()).catch(() => undefined);
+  if (notice) notices.push(notice);
   const kept = new KeptFounds();
   const sandbox = createSandbox(services(kept), start);
   // Record and tests that are kept are known from the first verdict on.

@@ -70,6 +70,7 @@ export {
   undo,
 } from "./history/history.ts";
 export { viewOfStep, type WearPage } from "./history/inSight.ts";
+export { type PageKey, pageKey } from "./history/pageKeys.ts";
 export { type Candidate, candidatesOf, documentAt } from "./howFar/candidate.ts";
 export { limitKind, whatsOf, whatText, withNumber } from "./howFar/choices.ts";
 export { governingAt } from "./howFar/governingAt.ts";
@@ -111,6 +112,7 @@ export type { Job, Task, TaskAnswer } from "./job/job.ts";
 export { JobSlot } from "./job/jobSlot.ts";
 export { type LostPart, readSaved, type SavedReading } from "./keeping/savedWork.ts";
 export { type Shelf, setAside } from "./keeping/shelf.ts";
+export { startFrom } from "./keeping/startFrom.ts";
 export { type Autosave, type SavedWork, startAutosave, type WorkKeeper } from "./keeping/work.ts";
 export { differencesTold, fallRows, type TableRow, verdictRows } from "./layouts/differences.ts";
 export { readKeptLayouts, startKeeping } from "./layouts/keptLayouts.ts";

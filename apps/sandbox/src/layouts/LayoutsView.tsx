@@ -17,6 +17,7 @@ import type { Theme } from "../design/palette.ts";
 import { useReducedMotion } from "../design/useMedia.ts";
 import { Question } from "../question/Question.tsx";
 import { rigName } from "../state/rigName.ts";
+import { usePageKeys } from "../state/usePageKeys.ts";
 import { useActions, useSandbox } from "../state/useSandbox.ts";
 import { CautionFoot } from "../verdict/CautionFoot.tsx";
 import { tellKnown } from "../wearInHand/knownFromWear.ts";
@@ -55,7 +56,9 @@ export function LayoutsView({ booted, theme, wide }: Props) {
   useEffect(() => void tellKnown(booted.sandbox), [booted]);
   useAnnouncedResults(list);
   const edited = list.find(({ id }) => id === editing);
-  useUndoKeys(edited ?? list.at(-1));
+  // In the layout that is being changed.
+  const { undo, redo } = (edited ?? list.at(-1)!).sandbox.actions;
+  usePageKeys({ undo, redo });
   const cautions = useCautions(list);
   const full = list.length >= MOST_LAYOUTS;
 
@@ -188,23 +191,6 @@ function useAnnouncedResults(list: readonly Layout[]): void {
     if (was.current && !busy && list.length > 1) announce(sayLayouts("layoutsView.ready"));
     was.current = busy;
   }, [busy, list, announce]);
-}
-
-/** Undo and redo by their usual keys, in the layout that is being changed. Text being typed keeps its own undo. */
-function useUndoKeys(layout: Layout | undefined): void {
-  useEffect(() => {
-    const onKey = (event: KeyboardEvent) => {
-      if (!layout || !(event.ctrlKey || event.metaKey) || event.altKey) return;
-      if (event.target instanceof HTMLInputElement && event.target.type !== "range") return;
-      const key = event.key.toLowerCase();
-      if (key !== "z" && key !== "y") return;
-      event.preventDefault();
-      if (key === "y" || event.shiftKey) layout.sandbox.actions.redo();
-      else layout.sandbox.actions.undo();
-    };
-    addEventListener("keydown", onKey);
-    return () => removeEventListener("keydown", onKey);
-  }, [layout]);
 }
 
 /** The cautions of all layouts, each once, with the letters of those that it belongs to. */

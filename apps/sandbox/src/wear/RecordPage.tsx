@@ -1,14 +1,11 @@
-import type { TakeDownMark } from "@secondline/figures/wear";
-import type { Outlook } from "@secondline/scenarios";
 import { sayWear } from "@secondline/words/page/wear";
-import { untilWords } from "@secondline/words/until";
 import { dayOf } from "@secondline/workbench";
 import {
-  dated,
   outlookOf,
   ownerName,
   partStateWords,
   stateWords,
+  takeDownMark,
   type WebbingFacts,
   whereAndWhat,
   zoneRows,
@@ -32,7 +29,7 @@ import styles from "./wear.module.css";
 export function RecordPage({ wide }: { wide: boolean }) {
   const facts = useWebbingFacts();
   const takeDown = useTakeDown();
-  const mark = markOf(outlookOf(takeDown));
+  const mark = takeDownMark(outlookOf(takeDown));
   const empty = useWear(({ work }) => (work.record.webbings?.length ?? 0) + (work.record.parts?.length ?? 0) === 0);
   if (empty) return <Empty />;
   // On a narrow screen what to look at comes before the long list.
@@ -61,12 +58,6 @@ export function RecordPage({ wide }: { wide: boolean }) {
       </div>
     </div>
   );
-}
-
-/** The take-down date as the calendar draws it. */
-function markOf(outlook: Outlook | undefined): TakeDownMark | undefined {
-  const [day, short] = [dayOf(outlook?.date), outlook && untilWords.short(outlook)];
-  return day === undefined || short === undefined ? undefined : { day, words: dated(short) };
 }
 
 function Empty() {

@@ -1,12 +1,12 @@
 import { sayColumns as say } from "@secondline/words/columns";
-import { dayAndTime } from "@secondline/words/dates";
 import { sayWear } from "@secondline/words/page/wear";
-import { createWearFiles, NEW_RECORD, NO_LOG } from "@secondline/workbench/record";
-import { useEffect, useState } from "react";
+import { createWearFiles, earlierReplacements, type Replacement, wearReplacements } from "@secondline/workbench/record";
+import { useState } from "react";
 import { useStore } from "zustand";
 import type { MenuEntry } from "../design/ActionMenu.tsx";
 import { chooseFile } from "../device/chooseFile.ts";
 import { deviceShelf } from "../device/shelf.ts";
+import { usePageKeys } from "../state/usePageKeys.ts";
 import { useActions, useContextOrThrow } from "../state/useSandbox.ts";
 import { useWear, useWearActions } from "../wearInHand/useWear.ts";
 import { EXAMPLE_RECORD, exampleLog } from "../wearInHand/work.ts";
@@ -38,6 +38,11 @@ export function useWearFiles() {
       page.tell({ tone: "fault", text: sayWear("useWearFiles.figuresNotSaved", { reason }) });
     }
   }
+  const replacing = ({ label, detail, part, step }: Replacement): MenuEntry => ({
+    label,
+    ...(detail === undefined ? {} : { detail }),
+    onSelect: () => replace(part(), step),
+  });
   const entries: readonly MenuEntry[] = [
     {
       label: sayWear("useWearFiles.openFile"),
@@ -58,32 +63,9 @@ export function useWearFiles() {
       onSelect: () => void saveFigures(),
     },
     "rule",
-    {
-      label: sayWear("useWearFiles.newRecordEntry"),
-      onSelect: () => replace({ record: NEW_RECORD }, sayWear("useWearFiles.newRecordStep")),
-    },
-    {
-      label: sayWear("useWearFiles.newBreakLogEntry"),
-      onSelect: () => replace({ log: NO_LOG }, sayWear("useWearFiles.newBreakLogStep")),
-    },
-    {
-      label: sayWear("useWearFiles.exampleRecord"),
-      detail: sayWear("useWearFiles.invented"),
-      onSelect: () => replace({ record: EXAMPLE_RECORD }, sayWear("useWearFiles.openedExampleRecord")),
-    },
-    {
-      label: sayWear("useWearFiles.exampleBreakLog"),
-      detail: sayWear("useWearFiles.invented"),
-      onSelect: () => replace({ log: exampleLog() }, sayWear("useWearFiles.openedExampleBreakLog")),
-    },
+    ...wearReplacements({ record: EXAMPLE_RECORD, log: exampleLog }).map(replacing),
     ...(earlier.length > 0 ? ["rule" as const] : []),
-    ...earlier.map(({ name, replaced, work: old }, i) => ({
-      label: sayWear("useWearFiles.earlier", { kind: i + 1, name }),
-      detail: sayWear("useWearFiles.replaced", {
-        when: dayAndTime(new Date(replaced)),
-      }),
-      onSelect: () => replace(old, sayWear("useWearFiles.earlierWorkStep")),
-    })),
+    ...earlierReplacements(earlier).map(replacing),
   ];
   return { ...files, ...useStore(files.store), entries, choose };
 }
@@ -92,21 +74,5 @@ export function useWearFiles() {
 export function useWearKeys(choose: () => void): void {
   const { undo, redo } = useActions();
   const work = useWear((state) => state.work);
-  useEffect(() => {
-    const onKey = (event: KeyboardEvent) => {
-      if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
-      const key = event.key.toLowerCase();
-      const typing = event.target instanceof HTMLInputElement && event.target.type !== "range";
-      if (!["s", "o", "z", "y"].includes(key)) return;
-      event.stopImmediatePropagation();
-      if (typing && (key === "z" || key === "y")) return;
-      event.preventDefault();
-      if (key === "s") saveRecord(work.record);
-      else if (key === "o") choose();
-      else if (key === "y" || event.shiftKey) redo();
-      else undo();
-    };
-    addEventListener("keydown", onKey, true);
-    return () => removeEventListener("keydown", onKey, true);
-  }, [undo, redo, choose, work]);
+  usePageKeys({ save: () => saveRecord(work.record), open: choose, undo, redo }, true);
 }
