@@ -32,6 +32,7 @@ export {
   resultWords,
 } from "./breakLog/testGroups.ts";
 export { type HeavierWork, lookForHeavier } from "./card/heavier.ts";
+export { type Heaviest, heavierOf } from "./card/heavierDesk.ts";
 export { type ChancesDesk, type ChancesState, createChancesDesk, RUN_CHOICES } from "./chances/chancesDesk.ts";
 export { type ChancesInHand, chancesInHand } from "./chances/chancesInHand.ts";
 export { readSpread } from "./chances/spreads.ts";
@@ -238,6 +239,7 @@ export { MOST_TEXT } from "./tables/readTable.ts";
 export { sentenceBelowWord } from "./verdict/belowWord.ts";
 export { type FallNumber, fallNumbers, rowNumbers } from "./verdict/fallNumbers.ts";
 export { changeOfFall, changeOfVerdict, isChange } from "./verdict/lastChange.ts";
+export { limitsTold, marginsTold } from "./verdict/reasonWords.ts";
 export { settledWords, shortReason, stoppedWords, studyTold } from "./verdict/studyWords.ts";
 export { type CardDates, cardDates, cardInput, takeDown } from "./wear/dates.ts";
 export { dayOf, isoOf, todayIso } from "./wear/days.ts";

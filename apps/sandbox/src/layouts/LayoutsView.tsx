@@ -12,9 +12,9 @@ import {
 import { useEffect, useMemo, useRef, useState } from "react";
 import type { Booted } from "../boot.ts";
 import { pageClock } from "../clock/pageClock.ts";
+import { useStart } from "../clock/useStart.ts";
 import { Choice } from "../design/Choice.tsx";
 import type { Theme } from "../design/palette.ts";
-import { useReducedMotion } from "../design/useMedia.ts";
 import { Question } from "../question/Question.tsx";
 import { rigName } from "../state/rigName.ts";
 import { usePageKeys } from "../state/usePageKeys.ts";
@@ -164,7 +164,7 @@ function useSharedClock(list: readonly Layout[]): {
   const [clock] = useState(() => pageClock({ duration: 0, speed: 1 / 4 }));
   const recordings = useEach(list, (_state, { sandbox }) => sandbox.recordings.current);
   const whatIf = useSandbox((state) => state.session.whatIf);
-  const still = useReducedMotion();
+  const start = useStart(clock);
   const started = useRef<unknown>(undefined);
   useEffect(() => {
     const runs = recordings.filter((one) => one !== undefined);
@@ -173,9 +173,8 @@ function useSharedClock(list: readonly Layout[]): {
     clock.setRun({ duration: Math.max(...runs.map(({ duration }) => duration)), frameStep: 1 / run.frames.rate });
     if (started.current === whatIf) return;
     started.current = whatIf;
-    clock.seek(still ? run.walker.lowestTime : 0);
-    if (!still) clock.play();
-  }, [clock, recordings, whatIf, still]);
+    start(run);
+  }, [clock, recordings, whatIf, start]);
   useEffect(() => () => clock.pause(), [clock]);
   return { clock, recordings };
 }

@@ -1,26 +1,7 @@
-import { scaleOf } from "@secondline/figures";
-import {
-  calendarPaper,
-  calendarStays,
-  dayLine,
-  HEAD_HEIGHT,
-  STAY_HEIGHT,
-  type TakeDownMark,
-  takeDownBand,
-  WEAR_TILES,
-} from "@secondline/figures/wear";
+import { dayLine, type TakeDownMark, WEAR_TILES } from "@secondline/figures/wear";
 import { sayWear } from "@secondline/words/page/wear";
-import { dayOf, entriesOf, isoOf, placeOf, type Stretch, type WrittenEntry } from "@secondline/workbench";
-import {
-  calendarSpan,
-  calendarTicks,
-  datedOf,
-  dateWords,
-  PART_KINDS,
-  placeDates,
-  staysOf,
-  WEBBING_KINDS,
-} from "@secondline/workbench/record";
+import { isoOf, placeOf, type Stretch, type WrittenEntry } from "@secondline/workbench";
+import { calendarLayout, dateWords } from "@secondline/workbench/record";
 import { useId, useMemo, useRef, useState } from "react";
 import { Shapes, Tiles } from "../picture/Shapes.tsx";
 import { useFrameSize } from "../time/useFrameSize.ts";
@@ -41,39 +22,19 @@ export function CalendarFigure({ wide, mark }: { wide: boolean; mark: TakeDownMa
 
 function Drawing({ wide, mark, width }: { wide: boolean; mark: TakeDownMark | undefined; width: number }) {
   const id = useId().replaceAll(":", "");
-  const written = useWear((state) => state.work.record);
+  const record = useWear((state) => state.work.record);
   const owner = useWear((state) => state.owner);
   const on = useWear((state) => state.on);
   const chosen = useWear((state) => state.entry);
   const along = useWear((state) => state.along);
   const { look } = useWearActions();
-  const entries = entriesOf(written, owner);
-  const kinds = owner.list === "webbings" ? WEBBING_KINDS : PART_KINDS;
-  const dated = useMemo(() => datedOf(entries, kinds), [entries, kinds]);
-  const today = dayOf(on) ?? 0;
-  const [held, setHeld] = useState<[number, number]>();
-  const ahead = mark ? [mark.day] : [];
-  const span =
-    held ??
-    calendarSpan(
-      dated.map(({ day }) => day),
-      today,
-      ahead,
-    );
-  const x = scaleOf(span[0], span[1], wide ? 112 : 12, width - 14);
-  const rowHeight = wide ? 28 : 34;
-  const labels = wide && dated.length <= 18;
-  const placed = placeDates(dated, x, labels, width);
-  const rows = Math.max(0, ...placed.map(({ row }) => row)) + 1;
-  const top = HEAD_HEIGHT + STAY_HEIGHT + 12;
-  const bottom = top + rows * rowHeight + 6;
+  const [held, setHeld] = useState<readonly [number, number]>();
+  const layout = useMemo(
+    () => calendarLayout({ record, owner, on, mark, held, width, wide }),
+    [record, owner, on, mark, held, width, wide],
+  );
+  const { entries, x, span, today, placed, hasLabels, bottom, paper } = layout;
   const shown = useRef(today);
-  const ticks = calendarTicks(span[0], span[1], Math.floor(width / (wide ? 52 : 44)));
-  const paper = [
-    calendarPaper(ticks, x, bottom),
-    ...(mark ? [takeDownBand(mark, x, today, bottom, width)] : []),
-    calendarStays(staysOf(entries), x, today, wide),
-  ];
   return (
     // biome-ignore lint/a11y/useSemanticElements: a drawing whose parts can be moved; no element of HTML is one
     <svg
@@ -86,11 +47,6 @@ function Drawing({ wide, mark, width }: { wide: boolean; mark: TakeDownMark | un
     >
       <Tiles of={WEAR_TILES} id={id} />
       <Shapes of={paper} {...{ styles, id }} />
-      {wide && (
-        <text className={styles.lane} x={0} y={top + 18}>
-          {sayWear("calendarFigure.entries")}
-        </text>
-      )}
       <Grip
         label={sayWear("calendarFigure.dayShown")}
         text={dateWords(on)}
@@ -118,8 +74,9 @@ function Drawing({ wide, mark, width }: { wide: boolean; mark: TakeDownMark | un
         <DatedGrip
           key={one.entry}
           one={one}
-          {...{ x, labels }}
-          y={top + one.row * rowHeight + rowHeight / 2}
+          x={x}
+          y={one.y}
+          labels={hasLabels}
           chosen={chosen === one.entry}
           past={one.day <= today}
           away={along !== undefined && isAway(entries[one.entry], along)}

@@ -31,6 +31,7 @@ export {
 export { around, following, loadedZones, notTooShort, readOff } from "./along.ts";
 export { alongCaption } from "./alongCaption.ts";
 export { calendarSpan, datedOf, type PlacedDate, placeDates, staysOf } from "./calendar.ts";
+export { calendarLayout } from "./calendarLayout.ts";
 export { calendarTicks, dated, dateWords } from "./dateWords.ts";
 export {
   asKind,
