@@ -1,4 +1,5 @@
 export { type Ink, SANS, SERIF } from "./ink/ink.ts";
+export { isKeptElement, isPlace, looksOf } from "./ink/looks.ts";
 export { createSvgInk } from "./ink/svgInk.ts";
 export { escapeXml, number } from "./ink/svgPath.ts";
 export { textWidth } from "./ink/textWidth.ts";

@@ -74,6 +74,7 @@ export { viewOfStep, type WearPage } from "./history/inSight.ts";
 export { type PageKey, pageKey } from "./history/pageKeys.ts";
 export { type Candidate, candidatesOf, documentAt } from "./howFar/candidate.ts";
 export { limitKind, whatsOf, whatText, withNumber } from "./howFar/choices.ts";
+export { faultsAt, numberOptions, subjectOptions, sweepDoing } from "./howFar/formWords.ts";
 export { governingAt } from "./howFar/governingAt.ts";
 export { type FoundSweep, HowFarDesk, type NoCurve, numbersOf, type Preset, readingOf } from "./howFar/howFarDesk.ts";
 export { nothingText } from "./howFar/nothingText.ts";
@@ -111,6 +112,7 @@ export type {
 export { foundOf, outcomeOf } from "./inHand/verdictOf.ts";
 export type { Job, Task, TaskAnswer } from "./job/job.ts";
 export { JobSlot } from "./job/jobSlot.ts";
+export { findWork } from "./keeping/findWork.ts";
 export { type LostPart, readSaved, type SavedReading } from "./keeping/savedWork.ts";
 export { type Shelf, setAside } from "./keeping/shelf.ts";
 export { startFrom } from "./keeping/startFrom.ts";
