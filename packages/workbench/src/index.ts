@@ -91,6 +91,7 @@ export {
   readHowFar,
 } from "./howFar/question.ts";
 export { sweepSpots, sweepTable } from "./howFar/sweepRows.ts";
+export { takeAsLayout } from "./howFar/takeAsLayout.ts";
 export { KeptFounds } from "./inHand/keptFounds.ts";
 export { besidesOf, type Known } from "./inHand/known.ts";
 export { openOnWorst } from "./inHand/openOnWorst.ts";
@@ -197,7 +198,7 @@ export {
   withPoint,
   withPointAt,
 } from "./side/ground.ts";
-export { HANDLE_REACH, handleAt, handleName, handlesOf, nearestHandle } from "./side/handles.ts";
+export { HANDLE_REACH, handleAt, handleName, handlesOf, nearestHandle, wordsBeside } from "./side/handles.ts";
 export {
   faultWords,
   type Held,

@@ -8,12 +8,15 @@ import {
   handleAt,
   handlesOf,
   layoutRunner,
+  MOST_LAYOUTS,
   nearestHandle,
   type Projection,
   type Side,
   type Sketched,
   sketch,
   startKeeping,
+  takeAsLayout,
+  wordsBeside,
 } from "../src/index.ts";
 import { demoDocument } from "./demoDocument.ts";
 import { fell } from "./handRunner.ts";
@@ -88,6 +91,30 @@ describe("layouts", () => {
     full = true;
     write();
     expect(troubles).toHaveLength(2);
+  });
+
+  it("take a value of a sweep in beside them, which can be taken back; there is room for so many", () => {
+    const told: { tone: string; action?: { run: () => void } }[] = [];
+    const removed: string[] = [];
+    const list = [{ id: "a" }];
+    const layouts = {
+      store: { getState: () => ({ layouts: list }) },
+      add: () => {
+        list.push({ id: `${list.length}` });
+        return list.at(-1);
+      },
+      remove: (id: string) => void removed.push(id),
+    } as never;
+    const page = {
+      tell: (one: never) => void told.push(one),
+      look: () => undefined,
+      announce: () => undefined,
+    } as never;
+    for (let i = 0; i < MOST_LAYOUTS; i++) takeAsLayout(layouts, demoDocument(), "6 % slack", page);
+    expect(list).toHaveLength(MOST_LAYOUTS);
+    expect(told.map(({ tone }) => tone)).toEqual([...Array(MOST_LAYOUTS - 1).fill("word"), "fault"]);
+    told[0]!.action!.run();
+    expect(removed).toEqual(["1"]);
   });
 
   it("run their fall before the eye and search for their verdict aside; both end when one is cancelled", async () => {
@@ -173,6 +200,18 @@ describe("handles in a drawing from the side", () => {
     });
     expect(nearestHandle(side, all, projection, [180, 180])).toBeUndefined();
     expect(nearestHandle(side, [], projection, [0, 0])).toBeUndefined();
+  });
+
+  it("have their words within the drawing, above them where there is room and below where there is none", () => {
+    const drawing = { ...projection, width: 400, height: 300 } as Projection;
+    const words = (at: readonly [number, number]) => wordsBeside("10 m, 4 m under the line", at, drawing);
+    for (const x of [0, 200, 400]) {
+      const { left, width } = words([x, 150]);
+      expect(left).toBeGreaterThanOrEqual(0);
+      expect(left + width).toBeLessThanOrEqual(400);
+    }
+    expect(words([200, 150]).top).toBeLessThan(150);
+    expect(words([200, 10]).top).toBeGreaterThan(10);
   });
 
   it("are none on a profile of very many points", () => {

@@ -5,6 +5,7 @@ import {
   createLessonDesk,
   keepOrTell,
   LESSONS,
+  lastTryWords,
   lessonRuns,
   readGuess,
   reasonWords,
@@ -104,6 +105,12 @@ describe("a prediction", () => {
   it("is told with both reasons where both were given", () => {
     expect(reasonWords(lesson, { predicted: 4, reason: 1, ownReason: "mine" })).toMatch(/.+ “mine”$/);
     expect(reasonWords(lesson, { predicted: 4, reason: undefined, ownReason: "mine" })).toBe("“mine”");
+  });
+
+  it("is listed with what came of it, once it was tried to the end", () => {
+    const words = (tries: readonly Try[]) => lastTryWords({ connection: tries }, "connection", lesson.scale);
+    expect(words([])).toBe(words([{ predicted: 4, when: 7 }]));
+    expect(words([{ predicted: 4, result: 5, when: 7 }])).toMatch(/4.*5/);
   });
 
   it("counts until the page is closed where it cannot be kept, and that is told", () => {

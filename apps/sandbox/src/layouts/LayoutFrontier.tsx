@@ -5,8 +5,7 @@ import { sayLayouts } from "@secondline/words/page/layouts";
 import { foundOf, type Layout, LETTERS } from "@secondline/workbench";
 import { memo, useMemo } from "react";
 import { Lines } from "../design/Lines.tsx";
-import { PlotDrawing } from "../picture/PlotDrawing.tsx";
-import { useFrameSize } from "../time/useFrameSize.ts";
+import { PlotInPlace } from "../picture/PlotInPlace.tsx";
 import styles from "./LayoutFrontier.module.css";
 import { useEach } from "./useLayouts.ts";
 
@@ -20,7 +19,6 @@ export const LayoutFrontier = memo(function LayoutFrontier({ list }: { list: rea
     return whole.length === rigs.length ? frontier(whole) : undefined;
   }, [rigs, outcomes]);
   const plot = useMemo(() => layouts && frontierPlot(layouts, LETTERS), [layouts]);
-  const { ref, size } = useFrameSize<HTMLDivElement>();
   return (
     <section className={styles.place} aria-label={compareWords.sayFrontier("frontier.title")}>
       <h3 className={styles.title}>{compareWords.sayFrontier("frontier.title")}</h3>
@@ -29,9 +27,7 @@ export const LayoutFrontier = memo(function LayoutFrontier({ list }: { list: rea
       ) : (
         <p className={styles.note}>{sayLayouts("layoutFrontier.coming")}</p>
       )}
-      <div ref={ref} className={styles.drawing}>
-        {plot && size.width > 0 && <PlotDrawing plot={plot} width={size.width} className={undefined} />}
-      </div>
+      <PlotInPlace plot={plot} className={styles.drawing} />
       {layouts && (
         <p className={styles.note}>
           {compareWords.sayFrontier("frontier.marks")} {compareWords.sayFrontier("frontier.how")}

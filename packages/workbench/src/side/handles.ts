@@ -38,3 +38,11 @@ export function nearestHandle(
     .sort((a, b) => a.away - b.away)[0];
   return near && near.away <= HANDLE_REACH ? near : undefined;
 }
+
+/** Where the words of a handle stand: beside it and within the drawing [px]. */
+export function wordsBeside(text: string, [x, y]: readonly [number, number], { width, height }: Projection) {
+  const half = text.length * 3.4 + 8;
+  const middle = Math.min(Math.max(x, half + 2), Math.max(width - half - 2, half + 2));
+  const top = y > 42 ? Math.min(y, height) - 40 : Math.max(y, -18) + 20;
+  return { left: middle - half, width: 2 * half, middle, top };
+}
