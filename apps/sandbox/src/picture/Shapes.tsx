@@ -20,10 +20,12 @@ export function Shapes({ of, styles = {}, id = "" }: Props) {
 function Drawn({ shape, styles, id }: Required<Omit<Props, "of">> & { shape: Shape }) {
   const { styled, fill, stroke, clip, ...rest } = shape;
   const look = {
-    className: styled
-      ?.split(" ")
-      .map((name) => styles[name])
-      .join(" "),
+    className:
+      styled &&
+      [styled]
+        .flat()
+        .map((name) => styles[name])
+        .join(" "),
     fill: colourOf(fill, id),
     stroke: colourOf(stroke, id),
     clipPath: clip && `url(#${id}-${clip})`,

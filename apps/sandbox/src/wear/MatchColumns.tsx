@@ -55,8 +55,9 @@ export function MatchColumns({ file, table, first, remembered, onTake, onCancel 
           />
         )}
       </div>
-      <Words of="words" choices={strangeWords(table, match)} {...{ match, setMatch }} />
-      <Words of="material" choices={materialWords(table, match)} {...{ match, setMatch }} />
+      {WORDS.map(([of, choices]) => (
+        <Words key={of} choices={choices(table, match)} {...{ of, match, setMatch }} />
+      ))}
       <Preview tests={tests ?? []} />
       <div role="status" className={styles.state}>
         {words}
@@ -87,6 +88,11 @@ export function MatchColumns({ file, table, first, remembered, onTake, onCancel 
     </section>
   );
 }
+
+const WORDS = [
+  ["words", strangeWords],
+  ["material", materialWords],
+] as const;
 
 interface Part {
   match: ColumnMatch;

@@ -107,9 +107,14 @@ function Head({ facts }: { facts: WebbingFacts | undefined }) {
   );
 }
 
-const ZONE_HEADS = (["from", "to", "strength5", "middle", "reason", "bases"] as const).map((name) =>
-  sayWear(`recordPage.${name}`),
-);
+const ZONE_HEADS = [
+  sayWear("recordPage.from"),
+  sayWear("recordPage.to"),
+  sayWear("recordPage.strength5"),
+  sayWear("recordPage.middle"),
+  sayWear("recordPage.reason"),
+  sayWear("recordPage.bases"),
+];
 
 function ZoneTable({ facts }: { facts: WebbingFacts }) {
   return (

@@ -38,7 +38,7 @@ function Form({ draft, onDraft, onTest, refused, label, isFocused = false, onKey
       return;
     }
     onDraft({ ...draft, touched: "all" });
-    announce(`${refused}: ${sayBreakLog("testForm.fields", { faults: faults.length })} to put right.`);
+    announce(sayBreakLog("testForm.refused", { refused, faults: faults.length }));
     requestAnimationFrame(() => form.current?.querySelector<HTMLElement>("[aria-invalid=true]")?.focus());
   }
   return (

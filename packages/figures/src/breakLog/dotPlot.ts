@@ -49,7 +49,7 @@ export function dotPlot({ modes, most, bounds, wide, width }: DotPlot): Drawn {
     const places = rowsOf(reach, 1);
     const height = (Math.max(0, ...places) + 1) * ROW_HEIGHT;
     rows.push(
-      text(name, 0, wide ? top + height / 2 + 4 : top - 2, { styled: "lane halo" }),
+      text(name, 0, wide ? top + height / 2 + 4 : top - 2, { styled: ["lane", "halo"] }),
       ...dots.map((dot, i) => testDot(dot, x, top + places[i]! * ROW_HEIGHT + ROW_HEIGHT / 2)),
     );
     bottom = top + height + 4;

@@ -9,7 +9,7 @@ export type Paint = keyof Palette | "none" | "transparent" | { readonly pattern:
 
 export interface Look {
   /** Rules of the page's style sheet for it, by name. */
-  readonly styled?: string | undefined;
+  readonly styled?: string | readonly string[] | undefined;
   readonly fill?: Paint;
   readonly stroke?: Paint;
   readonly strokeWidth?: number;

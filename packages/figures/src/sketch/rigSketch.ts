@@ -14,7 +14,7 @@ export function rigSketch(rig: Rig, editing: string | undefined): readonly Shape
   const scale = scaleOf(0, rig.span, EDGE_WIDTH, SKETCH_SIZE.width - EDGE_WIDTH);
   const [a, middle, b] = [scale.px(0), scale.px(rig.span / 2), scale.px(rig.span)];
   const styled = (name: string, ...groups: string[]) => ({
-    styled: editing !== undefined && groups.some((one) => editing.startsWith(one)) ? `${name} marked` : name,
+    styled: editing !== undefined && groups.some((one) => editing.startsWith(one)) ? [name, "marked"] : name,
   });
   const backup = rig.backup;
   const sag = backup ? 16 + Math.min(40, backup.slack * 300) : 0;

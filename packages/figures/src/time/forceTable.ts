@@ -43,7 +43,10 @@ export function rangeTable(
     sayTime("numbersPanel.force"),
     sayTime("numbersPanel.cursor"),
     ...since,
-    ...(["largest", "at", "least", "mean"] as const).map((name) => sayTime(`numbersPanel.${name}`)),
+    sayTime("numbersPanel.largest"),
+    sayTime("numbersPanel.at"),
+    sayTime("numbersPanel.least"),
+    sayTime("numbersPanel.mean"),
   ];
   const caption = sayTime("numbersPanel.caption", { read });
   return (time) => ({

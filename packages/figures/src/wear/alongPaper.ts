@@ -66,7 +66,9 @@ function span({ x, state: { placement, to }, bottom }: AlongPaper): readonly Sha
         }),
       ),
       ...(line === undefined ? [] : [path(line, { stroke: "ink", fill: "none" })]),
-      ...texts.map(({ x: at, anchor, words }) => text(words, at, 16, { styled: "serif halo", textAnchor: anchor })),
+      ...texts.map(({ x: at, anchor, words }) =>
+        text(words, at, 16, { styled: ["serif", "halo"], textAnchor: anchor }),
+      ),
     ]),
   ];
 }

@@ -20,7 +20,7 @@ export interface LaneBar {
 /** The line over a lane and its name. */
 export const laneHead = (name: string, top: number, x: Scale, wide: boolean): readonly Shape[] => [
   path(`M0 ${top - 1}H${x.px(x.to)}`, { styled: "rule" }),
-  text(name, 0, top + (wide ? 17 : 14), { styled: "lane halo" }),
+  text(name, 0, top + (wide ? 17 : 14), { styled: ["lane", "halo"] }),
 ];
 
 export function laneBar({ item, left, width, beyond, label }: LaneBar, y: number, height: number): readonly Shape[] {

@@ -52,7 +52,7 @@ export function strengthPlot(plot: StrengthPlot): readonly Shape[] {
       strokeDasharray: "7 4",
     });
   return [
-    text(sayWear("strengthPlot.axis"), 0, top - 6, { styled: "lane halo" }),
+    text(sayWear("strengthPlot.axis"), 0, top - 6, { styled: ["lane", "halo"] }),
     ...roundTicks(0, y.to / 1000, 4).map((tick) => level(tick, x, y)),
     group([...short, ...curves], { clip: "sight" }),
     ...(needed === undefined ? [] : [limit(needed)]),

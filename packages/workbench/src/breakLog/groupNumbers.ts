@@ -67,9 +67,13 @@ export function fitRows({ families, best }: GroupReport): readonly (readonly str
 const significance = (goodness: { readonly significance: number }): string =>
   goodness.significance < 0.01 ? `< ${quantity.number(0.01)}` : `= ${rounded(goodness.significance, 2)}`;
 
-export const FIT_HEADS = (["family", "median", "fivePercentValue", "aicc", "andersonDarling"] as const).map((name) =>
-  say(`groupPart.${name}`),
-);
+export const FIT_HEADS = [
+  say("groupPart.family"),
+  say("groupPart.median"),
+  say("groupPart.fivePercentValue"),
+  say("groupPart.aicc"),
+  say("groupPart.andersonDarling"),
+];
 
 /** Families that could not be fitted, and whether batches may be pooled. */
 export function fitNotes({ failures, batches }: GroupReport): readonly string[] {
